@@ -1,0 +1,58 @@
+import type { Currency } from './money.js';
+import type { Part } from './part.js';
+import type { Pedal } from './pedal.js';
+import type { Factor, Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
+import type { JoinMode, Supply } from './supply.js';
+
+export type Policy = {
+  /** Rated output over planned load; each factor is at least 1. */
+  readonly headroom: { readonly alone: Factor; readonly chained: Factor; readonly supply: Factor };
+  /** Multiplies a draw whose figure is a guess. */
+  readonly guess: Factor;
+  readonly chains: 'allow' | 'never';
+  /** The money that one exposed pedal counts for. */
+  readonly noisePrice: MinorUnits;
+  /** The volts of the venue's mains; null when not stated. */
+  readonly mains: Millivolts | null;
+  /** Mains sockets at hand; null is no limit. */
+  readonly sockets: number | null;
+  /** The most that may be spent, without the noise price; null is no limit. */
+  readonly budget: MinorUnits | null;
+  /** The most supply units in use; null is no limit. */
+  readonly bricks: number | null;
+};
+
+/** How one pedal is plugged today. */
+export type WiredFeed = {
+  readonly pedal: PedalId;
+  readonly supply: SupplyId;
+  readonly unit: number;
+  /** One output, or the two that are joined. */
+  readonly outputs: readonly number[];
+  /** What the pedal gets: the sum of both outputs for a series join. */
+  readonly millivolts: Millivolts;
+  readonly join: { readonly mode: JoinMode; readonly part: PartId } | null;
+  readonly chain: PartId | null;
+  readonly adapters: readonly PartId[];
+};
+
+export type Board = {
+  readonly name: string;
+  readonly currency: Currency;
+  readonly policy: Policy;
+  /** At least one; ids are unique. */
+  readonly pedals: readonly Pedal[];
+  /** Owned things that no catalogue lists: stock 0, price null. */
+  readonly gear: { readonly supplies: readonly Supply[]; readonly parts: readonly Part[] };
+  /** How many units of each supply and part are owned; every id is in the gear or the catalogue. */
+  readonly owned: { readonly supplies: ReadonlyMap<SupplyId, number>; readonly parts: ReadonlyMap<PartId, number> };
+  readonly wiring: readonly WiredFeed[];
+};
+
+export type Catalogue = {
+  readonly name: string;
+  /** The same as the board's. */
+  readonly currency: Currency;
+  readonly supplies: readonly Supply[];
+  readonly parts: readonly Part[];
+};

@@ -1,0 +1,29 @@
+import currencyCodes from 'currency-codes';
+
+import { minorUnits, scaledDecimal, type MinorUnits } from './quantities.js';
+
+/** An ISO 4217 currency: its three-letter code and how many decimals its amounts have (EUR 2, JPY 0, KWD 3). */
+export type Currency = { readonly code: string; readonly decimals: number };
+
+/** The currency of an ISO 4217 code in capitals, or null when there is none. */
+export function currencyOf(code: string): Currency | null {
+  const record = /^[A-Z]{3}$/.test(code) ? currencyCodes.code(code) : undefined;
+  return record === undefined ? null : { code: record.code, decimals: record.digits };
+}
+
+/** All ISO 4217 codes, for suggesting a near spelling. */
+export const currencyNames = (): readonly string[] => currencyCodes.codes();
+
+/** An amount in major units (119.5 euro) as exact minor units; null when it has more decimals than the currency. */
+export function amountInMinorUnits(amount: number, currency: Currency): MinorUnits | null {
+  const scaled = scaledDecimal(amount, currency.decimals);
+  return scaled === null ? null : minorUnits(scaled);
+}
+
+/** The amount with exactly the currency's decimals and a decimal point, without the currency: 11900 is "119.00". */
+export function moneyText(amount: MinorUnits, currency: Currency): string {
+  if (currency.decimals === 0) return String(amount);
+  const sign = amount < 0 ? '-' : '';
+  const digits = String(Math.abs(amount)).padStart(currency.decimals + 1, '0');
+  return `${sign}${digits.slice(0, -currency.decimals)}.${digits.slice(-currency.decimals)}`;
+}

@@ -1,0 +1,52 @@
+import type { Microamps, Millivolts, PedalId } from './quantities.js';
+
+export type Power = 'AC' | 'DC';
+/** What stands at the centre of a barrel plug or the tip of a jack plug. */
+export type Polarity = 'centre-negative' | 'centre-positive';
+/** The polarity of a pedal's chassis and audio ground; not the same thing as its plug's polarity. */
+export type Ground = 'negative' | 'positive';
+/** Where a pedal's current draw was read. A guess is multiplied by the policy's `guess` factor. */
+export type Figure = 'label' | 'manual' | 'measured' | 'guess';
+
+/** The volts a pedal accepts: these only, or anything between two bounds, both included. */
+export type AcceptedVolts =
+  | { readonly kind: 'listed'; readonly millivolts: readonly Millivolts[] }
+  | { readonly kind: 'range'; readonly from: Millivolts; readonly to: Millivolts };
+
+/** The current a pedal draws: the same at all volts, or one figure for each of the volts that it accepts. */
+export type Draw =
+  | { readonly kind: 'flat'; readonly microamps: Microamps }
+  | { readonly kind: 'per voltage'; readonly microamps: ReadonlyMap<Millivolts, Microamps> };
+
+/** The fields of a pedal that were left out and taken from the board's `assume` block. */
+export type AssumedOfPedal = {
+  readonly power?: Power;
+  readonly polarity?: Polarity;
+  readonly inlet?: string;
+  readonly ground?: Ground;
+};
+
+export type Pedal = {
+  readonly id: PedalId;
+  readonly name: string;
+  readonly power: Power;
+  /** What the inlet wants; null for an AC pedal, which has no polarity. */
+  readonly polarity: Polarity | null;
+  readonly inlet: string;
+  readonly ground: Ground;
+  /** Already narrowed to the keys of a per-voltage draw. */
+  readonly accepts: AcceptedVolts;
+  /** The volts its player would rather have; one of those accepted. Null when it is all the same. */
+  readonly prefers: Millivolts | null;
+  /** The most volts it survives, where its maker states it. Matters for unregulated outputs only. */
+  readonly survives: Millivolts | null;
+  readonly draw: Draw;
+  /** The current at the moment of switching on, taken as stated; null when not stated. */
+  readonly startup: Microamps | null;
+  readonly figure: Figure;
+  readonly digital: boolean;
+  readonly highGain: boolean;
+  /** Its maker asks for an output of its own. */
+  readonly alone: boolean;
+  readonly assumed: AssumedOfPedal;
+};

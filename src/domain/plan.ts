@@ -1,0 +1,65 @@
+import type { Polarity } from './pedal.js';
+import type { Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
+import type { Rule } from './rules.js';
+import type { JoinMode } from './supply.js';
+
+/** One pedal's path: supply, outputs, settings, leads. */
+export type Feed = {
+  readonly pedal: PedalId;
+  readonly supply: SupplyId;
+  /** Units of one supply model are numbered from 1, the owned ones first. */
+  readonly unit: number;
+  /** One output number, or the two of a join in rising order. */
+  readonly outputs: readonly number[];
+  /** The volts that each of `outputs` is set to, in the same order. */
+  readonly settings: readonly Millivolts[];
+  /** What the pedal's inlet gets; null for AC. */
+  readonly polarity: Polarity | null;
+  readonly join: { readonly mode: JoinMode; readonly part: PartId } | null;
+  /** The chain lead that all pedals on this output share; null for a pedal alone. */
+  readonly chain: PartId | null;
+  /** The adapters of this pedal's own tail, from the supply's side to the pedal's. */
+  readonly adapters: readonly PartId[];
+};
+
+/** The volts that reach the pedal: the sum of both settings of a series join, else the setting. */
+export function feedMillivolts(feed: Feed): Millivolts {
+  const [first, second] = feed.settings;
+  if (first === undefined) throw new RangeError(`the feed of ${feed.pedal} has no setting`);
+  return feed.join?.mode === 'series' && second !== undefined ? ((first + second) as Millivolts) : first;
+}
+
+/** What a plan is measured by; every aim orders these. */
+export type Score = {
+  readonly unpowered: number;
+  /** What must be bought, without the noise price. */
+  readonly money: MinorUnits;
+  readonly exposed: number;
+  /** Supply units in use, owned or bought. */
+  readonly bricks: number;
+  /** Chain leads, join leads and adapters in use, owned or bought. */
+  readonly parts: number;
+  /** Powered pedals that are not at their preferred volts. */
+  readonly offPreferred: number;
+  /** Null unless the aim is `moves`. */
+  readonly moved: number | null;
+};
+
+export type Purchase<Id> = { readonly id: Id; readonly units: number; readonly price: MinorUnits };
+
+/** What is plugged where, and what that needs and costs. */
+export type Wiring = {
+  /** In the order of the board's pedals. */
+  readonly feeds: readonly Feed[];
+  readonly unpowered: readonly PedalId[];
+  readonly exposed: readonly PedalId[];
+  readonly buy: { readonly supplies: readonly Purchase<SupplyId>[]; readonly parts: readonly Purchase<PartId>[] };
+  readonly score: Score;
+};
+
+/** A hard rule that a plan breaks, with the place and the numbers. */
+export type Violation = {
+  readonly rule: Rule;
+  readonly pedals: readonly PedalId[];
+  readonly message: string;
+};

@@ -1,0 +1,60 @@
+import type { ChoosingAim, Tier } from '../domain/aim.js';
+import type { Wiring } from '../domain/plan.js';
+import type { PedalId, SupplyId } from '../domain/quantities.js';
+import type { Rule } from '../domain/rules.js';
+
+/** Why one kind of output cannot feed a pedal. */
+export type Refusal = {
+  readonly rule: Rule;
+  /** Where the nearest miss stands; null when no supply or part comes into question at all. */
+  readonly at: { readonly supply: SupplyId; readonly outputs: readonly number[] } | null;
+  /** A sentence with the numbers: "needs 300 mA × 1.2 = 360 mA; the strongest 9 V output gives 250 mA (Quay 6)". */
+  readonly message: string;
+};
+
+/** Why no plan exists. */
+export type Reason =
+  /** No output can feed this pedal, even with the whole catalogue to itself. Nearest miss first. */
+  | { readonly kind: 'pedal'; readonly pedal: PedalId; readonly refusals: readonly Refusal[] }
+  /** Each of these pedals can be fed, and all of them but any one; never all of them at once. */
+  | {
+      readonly kind: 'together';
+      readonly pedals: readonly PedalId[];
+      /** True when it is shown that no set of fewer pedals fails. */
+      readonly smallest: boolean;
+      readonly message: string;
+    }
+  /** A plan exists, but only beyond a limit of the policy; in minor units for the budget, else a count. */
+  | {
+      readonly kind: 'limit';
+      readonly limit: 'budget' | 'bricks' | 'sockets';
+      readonly allowed: number;
+      /** The least that a plan needs when this limit is lifted. */
+      readonly needed: number;
+      readonly message: string;
+    };
+
+/** How far a plan that is not proven may be from the best: the first tier that is still open. */
+export type Gap = {
+  readonly tier: Tier;
+  /** What the plan reaches. */
+  readonly value: number;
+  /** No plan does better than this; null when nothing is known. */
+  readonly bound: number | null;
+};
+
+/** The answer to "what should I buy to power these pedals?". */
+export type Answer =
+  | {
+      readonly kind: 'plan';
+      readonly aim: ChoosingAim;
+      /** Audited: it breaks no hard rule. */
+      readonly wiring: Wiring;
+      /** Null when it is proven that no plan is better in any tier of the aim. */
+      readonly gap: Gap | null;
+      /** Of a partial plan: why the pedals left out cannot be fed at all, where that is so. */
+      readonly reasons: readonly Reason[];
+    }
+  | { readonly kind: 'impossible'; readonly aim: ChoosingAim; readonly reasons: readonly Reason[] }
+  /** The time ran out, or the search was cancelled, with no plan in hand. */
+  | { readonly kind: 'stopped'; readonly aim: ChoosingAim };
