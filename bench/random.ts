@@ -1,0 +1,29 @@
+/** Chance that can be repeated: the same seed gives the same draws on every machine. */
+export type Random = {
+  /** A whole number between both bounds, both included. */
+  readonly whole: (from: number, to: number) => number;
+  /** True in so many of a hundred draws. */
+  readonly percent: (share: number) => boolean;
+  /** One of the items, all alike. @throws RangeError when there is none. */
+  readonly pick: <Item>(items: readonly Item[]) => Item;
+};
+
+/** The mulberry32 generator: 32 bits of state, good enough for mixing instances, not for secrets. */
+export function randomFrom(seed: number): Random {
+  let state = seed >>> 0;
+  const next = (): number => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+  const whole = (from: number, to: number): number => from + Math.floor(next() * (to - from + 1));
+  return {
+    whole,
+    percent: (share) => next() * 100 < share,
+    pick: (items) => {
+      if (items.length === 0) throw new RangeError('nothing to pick from');
+      return items[whole(0, items.length - 1)] as (typeof items)[number]; // in bounds by construction
+    },
+  };
+}

@@ -1,0 +1,72 @@
+import type { Board, Catalogue } from '../domain/board.js';
+import type { Purchase, Score, Violation, Wiring } from '../domain/plan.js';
+import type { PedalId } from '../domain/quantities.js';
+import { audit, type AuditOptions } from './audit.js';
+
+/** What is wrong with a plan, each with a message for humans. */
+export type AuditError =
+  /** It breaks a hard rule. */
+  | { readonly kind: 'violation'; readonly violation: Violation; readonly message: string }
+  /** A feed says nothing that could be plugged in. */
+  | { readonly kind: 'malformed'; readonly pedals: readonly PedalId[]; readonly message: string }
+  /** A pedal has no power, and the plan may not be partial. */
+  | { readonly kind: 'missing'; readonly pedal: PedalId; readonly message: string }
+  /** It says of itself what its feeds do not bear out. */
+  | { readonly kind: 'false claim'; readonly field: string; readonly message: string };
+
+/**
+ * Audits a plan together with what it says of itself: its score, purchases, exposed and unpowered pedals. Empty when all
+ * is well. `score.moved` is not judged. Lists may stand in any order.
+ */
+export function auditWiring(
+  board: Board,
+  catalogue: Catalogue | null,
+  wiring: Wiring,
+  options: AuditOptions,
+): readonly AuditError[] {
+  const report = audit(board, catalogue, wiring.feeds, options);
+  return [
+    ...report.violations.map((violation) => ({ kind: 'violation', violation, message: violation.message }) as const),
+    ...report.malformed.map(({ pedals, message }) => ({ kind: 'malformed', pedals, message }) as const),
+    ...report.missing.map(
+      (pedal) => ({ kind: 'missing', pedal, message: `the pedal "${pedal}" has no power` }) as const,
+    ),
+    ...falseClaims(wiring, report.wiring),
+  ];
+}
+
+const scoreFields = [
+  'unpowered',
+  'money',
+  'exposed',
+  'bricks',
+  'parts',
+  'offPreferred',
+] as const satisfies readonly Exclude<keyof Score, 'moved'>[];
+
+function falseClaims(claimed: Wiring, found: Wiring): readonly AuditError[] {
+  return [
+    ...scoreFields.flatMap((field) => difference(`score.${field}`, [claimed.score[field]], [found.score[field]])),
+    ...difference('unpowered', claimed.unpowered, found.unpowered),
+    ...difference('exposed', claimed.exposed, found.exposed),
+    ...difference('buy.supplies', claimed.buy.supplies.map(purchaseText), found.buy.supplies.map(purchaseText)),
+    ...difference('buy.parts', claimed.buy.parts.map(purchaseText), found.buy.parts.map(purchaseText)),
+  ];
+}
+
+const purchaseText = ({ id, units, price }: Purchase<string>): string => `${units} × ${id} at ${price} minor units`;
+
+function difference(
+  field: string,
+  claimed: readonly (string | number)[],
+  found: readonly (string | number)[],
+): readonly AuditError[] {
+  const [claimedText, foundText] = [textOf(claimed), textOf(found)];
+  if (claimedText === foundText) return [];
+  const message = `the plan says that ${field} is ${claimedText}; its feeds make it ${foundText}`;
+  return [{ kind: 'false claim', field, message }];
+}
+
+/** One text for one multiset of values. */
+const textOf = (values: readonly (string | number)[]): string =>
+  values.length === 0 ? 'none' : values.map(String).sort().join(', ');

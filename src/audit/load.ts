@@ -1,0 +1,48 @@
+import type { Policy } from '../domain/board.js';
+import type { Pedal } from '../domain/pedal.js';
+import type { Millivolts } from '../domain/quantities.js';
+import { ratioOf, sum, times, whole, type Ratio } from './exact.js';
+import type { Line, Outlet } from './line.js';
+import { factor, milliamps } from './words.js';
+
+/** The microamps that a pedal draws at these volts, times the guess factor when its figure is a guess. */
+export function loadOf(pedal: Pedal, millivolts: Millivolts, policy: Policy): Ratio {
+  const draw = whole(drawMicroamps(pedal, millivolts));
+  return pedal.figure === 'guess' ? times(draw, ratioOf(policy.guess)) : draw;
+}
+
+/** At volts without a figure of their own, which the pedal does not accept either, the highest figure stands in. */
+function drawMicroamps(pedal: Pedal, millivolts: Millivolts): number {
+  if (pedal.draw.kind === 'flat') return pedal.draw.microamps;
+  return pedal.draw.microamps.get(millivolts) ?? Math.max(0, ...pedal.draw.microamps.values());
+}
+
+/** "180 mA", or "180 mA × 1.5 (a guess)". */
+export function loadText(line: Line, policy: Policy): string {
+  const draw = milliamps(whole(drawMicroamps(line.pedal, line.millivolts)));
+  return line.pedal.figure === 'guess' ? `${draw} × ${factor(policy.guess)} (a guess)` : draw;
+}
+
+/** The microamps that an outlet gives; null when a setting that one of its feeds names does not exist. */
+export function ratingOf(outlet: Outlet): Ratio | null {
+  const [line] = outlet.lines;
+  const ratings: number[] = [];
+  for (const { output } of line.taps) {
+    const rating = weakestRating(outlet, output);
+    if (rating === null) return null;
+    ratings.push(rating);
+  }
+  const parallel = line.feed.join?.mode === 'parallel';
+  return parallel ? sum(ratings.map(whole)) : whole(Math.min(...ratings));
+}
+
+/** Where the pedals of one output name several settings, none of them is sure to hold: the weakest counts. */
+function weakestRating(outlet: Outlet, output: number): number | null {
+  const taps = outlet.lines.flatMap((line) => line.taps.filter((tap) => tap.output === output));
+  let weakest: number | null = null;
+  for (const { setting } of taps) {
+    if (setting === null) return null;
+    weakest = Math.min(weakest ?? setting.rating, setting.rating);
+  }
+  return weakest;
+}

@@ -1,0 +1,126 @@
+import type { Board, Catalogue } from '../domain/board.js';
+import type { Pedal } from '../domain/pedal.js';
+import type { Feed, Violation } from '../domain/plan.js';
+import { millivolts, type Millivolts, type PedalId } from '../domain/quantities.js';
+import type { Supply } from '../domain/supply.js';
+import { groupBy, type Layout, type Line, type Parts, type Tap } from './line.js';
+import { loadOf } from './load.js';
+import { unitPlace, violation } from './words.js';
+
+/** A feed that says nothing that could be plugged in: no such pedal, a pedal fed twice, numbers that are none. */
+export type Malformation = { readonly pedals: readonly PedalId[]; readonly message: string };
+
+export type Resolution = {
+  readonly layout: Layout;
+  /** Feeds that name a supply, an output or a setting which does not exist. */
+  readonly violations: readonly Violation[];
+  readonly malformed: readonly Malformation[];
+};
+
+/** Looks up what each feed names. A feed whose pedal, supply or outputs cannot be found has no line in the layout. */
+export function resolve(board: Board, catalogue: Catalogue | null, feeds: readonly Feed[]): Resolution {
+  const supplies = new Map(
+    [...(catalogue?.supplies ?? []), ...board.gear.supplies].map((supply) => [supply.id, supply]),
+  );
+  const parts: Parts = new Map([...(catalogue?.parts ?? []), ...board.gear.parts].map((part) => [part.id, part]));
+  const pedals = new Map(board.pedals.map((pedal, index) => [pedal.id, { pedal, index }]));
+  const violations: Violation[] = [];
+  const malformed: Malformation[] = [...fedTwice(feeds)];
+  const lines: { readonly line: Line; readonly index: number }[] = [];
+  for (const feed of feeds) {
+    const found = pedals.get(feed.pedal);
+    if (found === undefined) {
+      malformed.push({ pedals: [feed.pedal], message: `the board has no pedal "${feed.pedal}"` });
+      continue;
+    }
+    const fault = faultOf(feed);
+    if (fault !== null) {
+      malformed.push({ pedals: [feed.pedal], message: fault });
+      continue;
+    }
+    const result = lineOf(feed, found.pedal, supplies.get(feed.supply), board);
+    violations.push(...result.violations);
+    if (result.line !== null) lines.push({ line: result.line, index: found.index });
+  }
+  // The order of the feeds must not change what is found or how it is told.
+  const sorted = lines.sort((first, second) => first.index - second.index).map((entry) => entry.line);
+  return { layout: layoutOf(board, parts, sorted), violations, malformed };
+}
+
+function fedTwice(feeds: readonly Feed[]): readonly Malformation[] {
+  return groupBy(feeds, (feed) => feed.pedal)
+    .filter((group) => group.length > 1)
+    .map(([feed, ...others]) => ({
+      pedals: [feed.pedal],
+      message: `the pedal "${feed.pedal}" has ${others.length + 1} feeds; it takes one`,
+    }));
+}
+
+const isCount = (value: number): boolean => Number.isSafeInteger(value) && value >= 1;
+
+/** What makes a feed's numbers meaningless, or null. */
+function faultOf(feed: Feed): string | null {
+  const start = `the feed of "${feed.pedal}"`;
+  if (!isCount(feed.unit)) return `${start} names unit ${feed.unit}; units are numbered 1, 2, 3 …`;
+  if (feed.outputs.length < 1 || feed.outputs.length > 2)
+    return `${start} has ${feed.outputs.length} outputs; it takes one, or two that are joined`;
+  const output = feed.outputs.find((number) => !isCount(number));
+  if (output !== undefined) return `${start} names output ${output}; outputs are numbered 1, 2, 3 …`;
+  if (feed.settings.length !== feed.outputs.length)
+    return `${start} has ${feed.settings.length} settings for ${feed.outputs.length} outputs; each output takes one`;
+  const setting = feed.settings.find((value) => !isCount(value));
+  if (setting !== undefined) return `${start} has a setting of ${setting} mV; settings are whole positive millivolts`;
+  const total = feed.settings.reduce((sum, value) => sum + value, 0);
+  return Number.isSafeInteger(total) ? null : `${start} adds up to ${total} mV, which is beyond exact arithmetic`;
+}
+
+type LineResult = { readonly line: Line | null; readonly violations: readonly Violation[] };
+
+function lineOf(feed: Feed, pedal: Pedal, supply: Supply | undefined, board: Board): LineResult {
+  if (supply === undefined) {
+    const message = `${pedal.name} hangs on "${feed.supply}", a supply that is neither described nor for sale`;
+    return { line: null, violations: [violation('stock', [pedal], message)] };
+  }
+  const found = feed.outputs.map((output, index) => tapOf(supply, output, feed.settings[index]));
+  const missing = feed.outputs.filter((_, index) => found[index] === null);
+  const [first, ...others] = found.filter((tap) => tap !== null);
+  if (first === undefined || missing.length > 0) {
+    const outputs = supply.banks.reduce((total, bank) => total + bank.outputs, 0);
+    const place = `output ${missing.join(' and ')} of ${unitPlace(supply, feed.unit)}`;
+    const message = `${pedal.name} hangs on ${place}, which has outputs 1 to ${outputs} only`;
+    return { line: null, violations: [violation('setting', [pedal], message)] };
+  }
+  const taps = [first, ...others] as const;
+  const reaching = reachingMillivolts(feed, taps);
+  const load = loadOf(pedal, reaching, board.policy);
+  return { line: { feed, pedal, supply, taps, millivolts: reaching, load }, violations: [] };
+}
+
+function tapOf(supply: Supply, output: number, setting: Millivolts | undefined): Tap | null {
+  const bank = supply.banks.find(
+    (candidate) => output >= candidate.firstOutput && output < candidate.firstOutput + candidate.outputs,
+  );
+  if (bank === undefined || setting === undefined) return null;
+  const offered = bank.settings.find((candidate) => candidate.millivolts === setting) ?? null;
+  return { output, bank, millivolts: setting, setting: offered };
+}
+
+/** In series the volts add; otherwise the pedal gets those of the output. */
+function reachingMillivolts(feed: Feed, taps: readonly [Tap, ...Tap[]]): Millivolts {
+  if (feed.join?.mode !== 'series') return taps[0].millivolts;
+  return millivolts(taps.reduce((total, tap) => total + tap.millivolts, 0));
+}
+
+function layoutOf(board: Board, parts: Parts, lines: readonly Line[]): Layout {
+  const outlets = groupBy(lines, (line) =>
+    JSON.stringify([line.supply.id, line.feed.unit, ...[...line.feed.outputs].sort((a, b) => a - b)]),
+  );
+  const units = groupBy(lines, (line) => JSON.stringify([line.supply.id, line.feed.unit]));
+  return {
+    policy: board.policy,
+    parts,
+    lines,
+    outlets: outlets.map((group) => ({ lines: group })),
+    units: units.map((group) => ({ supply: group[0].supply, unit: group[0].feed.unit, lines: group })),
+  };
+}

@@ -1,0 +1,34 @@
+import type { Score } from '../domain/plan.js';
+import { minorUnits, type PedalId } from '../domain/quantities.js';
+import type { Layout } from './line.js';
+import { partsInUse, type Buying } from './stock.js';
+
+/** What a layout is measured by. `moved` is null: it is a matter of today's wiring, which the audit does not look at. */
+export function scoreOf(
+  layout: Layout,
+  buying: Buying,
+  unpowered: readonly PedalId[],
+  exposed: readonly PedalId[],
+): Score {
+  const offPreferred = layout.lines
+    .filter(({ pedal, millivolts }) => pedal.prefers !== null && pedal.prefers !== millivolts)
+    .map((line) => line.pedal.id);
+  return {
+    unpowered: unpowered.length,
+    money: moneyOf(buying),
+    exposed: exposed.length,
+    bricks: layout.units.length,
+    parts: partsInUse(layout).reduce((total, part) => total + part.used, 0),
+    offPreferred: new Set(offPreferred).size,
+    moved: null,
+  };
+}
+
+/** @throws RangeError when the total is not a safe integer. */
+function moneyOf(buying: Buying): Score['money'] {
+  const total = [...buying.supplies, ...buying.parts].reduce(
+    (money, { units, price }) => money + BigInt(units) * BigInt(price),
+    0n,
+  );
+  return minorUnits(Number(total));
+}

@@ -1,0 +1,55 @@
+import type { Violation } from '../domain/plan.js';
+import type { Bank } from '../domain/supply.js';
+import { linesByOutput, pedalsOf, type Layout, type Line, type UnitInUse } from './line.js';
+import { list, names, outputPlace, violation, volts } from './words.js';
+
+/** An output gives one setting that it has; a bank switched together gives one to all its outputs in use. */
+export function settingViolations(layout: Layout): readonly Violation[] {
+  return [
+    ...layout.lines.flatMap(settingsNotOffered),
+    ...layout.units.flatMap((unit) => [...outputsTornApart(unit), ...banksTornApart(unit)]),
+  ];
+}
+
+function settingsNotOffered(line: Line): readonly Violation[] {
+  return line.taps
+    .filter((tap) => tap.setting === null)
+    .map((tap) => {
+      const place = outputPlace(line.supply, line.feed.unit, [tap.output]);
+      const offered = list(
+        tap.bank.settings.map((setting) => volts(setting.millivolts)),
+        'or',
+      );
+      const message = `${line.pedal.name} counts on ${volts(tap.millivolts)} from ${place}, which gives ${offered}`;
+      return violation('setting', [line.pedal], message);
+    });
+}
+
+function outputsTornApart(unit: UnitInUse): readonly Violation[] {
+  return [...linesByOutput(unit)].flatMap(([output, lines]) => {
+    const settings = settingsOf(lines, (tap) => tap.output === output);
+    if (settings.length < 2) return [];
+    const place = outputPlace(unit.supply, unit.unit, [output]);
+    const message = `${place} cannot give ${list(settings)} at once, for ${names(pedalsOf(lines))}`;
+    return [violation('setting', pedalsOf(lines), message)];
+  });
+}
+
+function banksTornApart(unit: UnitInUse): readonly Violation[] {
+  return unit.supply.banks.flatMap((bank) => {
+    const inBank = (tap: { readonly bank: Bank }): boolean => tap.bank === bank;
+    const lines = unit.lines.filter((line) => line.taps.some(inBank));
+    const settings = settingsOf(lines, inBank);
+    const outputs = new Set(lines.flatMap((line) => line.taps.filter(inBank).map((tap) => tap.output)));
+    if (bank.switching === 'each' || settings.length < 2 || outputs.size < 2) return [];
+    const place = outputPlace(unit.supply, unit.unit, [...outputs]);
+    const message = `${place} are switched together and cannot give ${list(settings)} at once`;
+    return [violation('setting', pedalsOf(lines), message)];
+  });
+}
+
+/** The different volts that the lines count on, as text. */
+function settingsOf(lines: readonly Line[], counts: (tap: Line['taps'][number]) => boolean): readonly string[] {
+  const millivolts = lines.flatMap((line) => line.taps.filter(counts).map((tap) => tap.millivolts));
+  return [...new Set(millivolts)].map(volts);
+}

@@ -1,0 +1,96 @@
+import type { Board } from '../domain/board.js';
+import type { Part } from '../domain/part.js';
+import type { Purchase, Violation } from '../domain/plan.js';
+import type { PartId, SupplyId } from '../domain/quantities.js';
+import type { Supply } from '../domain/supply.js';
+import { chainIds } from './chains.js';
+import { groupBy, pedalsOf, type Layout, type Line } from './line.js';
+import { count, list, violation } from './words.js';
+
+/** The units of supplies and the parts that a wiring needs beyond the owned ones, as far as they are for sale. */
+export type Buying = {
+  readonly supplies: readonly Purchase<SupplyId>[];
+  readonly parts: readonly Purchase<PartId>[];
+};
+
+/** No more units or parts than are owned plus in stock. */
+export function stockViolations(layout: Layout, owned: Board['owned']): readonly Violation[] {
+  const supplies = suppliesInUse(layout).flatMap(({ supply, units, lines }) => {
+    const available = availableOf(supply, owned.supplies.get(supply.id) ?? 0);
+    const beyond = units.filter((unit) => unit > available);
+    if (beyond.length === 0) return [];
+    const pedals = pedalsOf(lines.filter((line) => line.feed.unit > available));
+    const which = `unit${beyond.length === 1 ? '' : 's'} ${list(beyond.map(String))} of ${supply.name}`;
+    const message = `the plan uses ${which}; ${availableText(supply, owned.supplies.get(supply.id) ?? 0)}`;
+    return [violation('stock', pedals, message)];
+  });
+  return [...supplies, ...partViolations(layout, owned)];
+}
+
+function partViolations(layout: Layout, owned: Board['owned']): readonly Violation[] {
+  return partsInUse(layout).flatMap(({ id, used, lines }) => {
+    const part = layout.parts.get(id);
+    const pedals = pedalsOf(lines);
+    if (part === undefined)
+      return [violation('stock', pedals, `"${id}" is a part that is neither described nor for sale`)];
+    const inHand = owned.parts.get(id) ?? 0;
+    if (used <= availableOf(part, inHand)) return [];
+    return [violation('stock', pedals, `the plan uses ${used} × ${part.name}; ${availableText(part, inHand)}`)];
+  });
+}
+
+/** What has to be bought. Units are numbered with the owned ones first, so that a higher number is a bought one. */
+export function buyingOf(layout: Layout, owned: Board['owned']): Buying {
+  return {
+    supplies: suppliesInUse(layout).flatMap(({ supply, units }) => {
+      const inHand = owned.supplies.get(supply.id) ?? 0;
+      return purchase(supply.id, supply.price, units.filter((unit) => unit > inHand).length);
+    }),
+    parts: partsInUse(layout).flatMap(({ id, used }) => {
+      return purchase(id, layout.parts.get(id)?.price ?? null, used - (owned.parts.get(id) ?? 0));
+    }),
+  };
+}
+
+function purchase<Id>(id: Id, price: Purchase<Id>['price'] | null, units: number): readonly Purchase<Id>[] {
+  return price === null || units <= 0 ? [] : [{ id, units, price }];
+}
+
+type SupplyInUse = { readonly supply: Supply; readonly units: readonly number[]; readonly lines: readonly Line[] };
+
+function suppliesInUse(layout: Layout): readonly SupplyInUse[] {
+  return groupBy(layout.lines, (line) => line.supply.id).map((lines) => ({
+    supply: lines[0].supply,
+    units: [...new Set(lines.map((line) => line.feed.unit))].sort((first, second) => first - second),
+    lines,
+  }));
+}
+
+type PartInUse = { readonly id: PartId; readonly used: number; readonly lines: readonly Line[] };
+
+/** A chain lead counts once for its output, a join lead once for its two outputs, an adapter for every pedal. */
+export function partsInUse(layout: Layout): readonly PartInUse[] {
+  const uses = layout.outlets.flatMap((outlet) => {
+    const joins = new Set(outlet.lines.flatMap((line) => line.feed.join?.part ?? []));
+    return [
+      ...[...joins, ...chainIds(outlet)].map((id) => ({ id, lines: outlet.lines })),
+      ...outlet.lines.flatMap((line) => line.feed.adapters.map((id) => ({ id, lines: [line] }))),
+    ];
+  });
+  return groupBy(uses, (use) => use.id).map((group) => ({
+    id: group[0].id,
+    used: group.length,
+    lines: group.flatMap((use) => use.lines),
+  }));
+}
+
+/** What has no price is not for sale, whatever its stock says. */
+function availableOf(thing: Supply | Part, owned: number): number {
+  if (thing.price === null) return owned;
+  return thing.stock === null ? Infinity : owned + thing.stock;
+}
+
+function availableText(thing: Supply | Part, owned: number): string {
+  const sale = thing.price === null ? 'none is for sale' : `${thing.stock ?? 'any number'} in stock`;
+  return `${count(owned, 'unit')} owned, ${sale}`;
+}

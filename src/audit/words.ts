@@ -1,0 +1,39 @@
+import type { Currency } from '../domain/money.js';
+import type { Pedal } from '../domain/pedal.js';
+import type { Violation } from '../domain/plan.js';
+import type { Factor, MinorUnits } from '../domain/quantities.js';
+import type { Rule } from '../domain/rules.js';
+import type { Supply } from '../domain/supply.js';
+import { decimalText, ratioOf, whole, type Ratio } from './exact.js';
+
+/** A violation of the pedals named, each of them once. */
+export function violation(rule: Rule, pedals: readonly Pedal[], message: string): Violation {
+  return { rule, pedals: [...new Set(pedals.map((pedal) => pedal.id))], message };
+}
+
+/** Millivolts as text in volts. */
+export const volts = (millivolts: number): string => `${decimalText(whole(millivolts), 3)} V`;
+/** Microamps as text in milliamps. */
+export const milliamps = (microamps: Ratio): string => `${decimalText(microamps, 3)} mA`;
+/** Nanowatts (millivolts × microamps) as text in watts. */
+export const watts = (nanowatts: Ratio): string => `${decimalText(nanowatts, 9)} W`;
+export const factor = (value: Factor): string => decimalText(ratioOf(value), 0);
+export const money = (amount: MinorUnits, currency: Currency): string =>
+  `${decimalText(whole(amount), currency.decimals, currency.decimals)} ${currency.code}`;
+
+/** "1 unit", "2 units". */
+export const count = (number: number, noun: string): string => `${number} ${noun}${number === 1 ? '' : 's'}`;
+
+export const names = (pedals: readonly Pedal[]): string => list([...new Set(pedals.map((pedal) => pedal.name))]);
+
+/** "a", "a and b", "a, b and c"; with another word for "and" where given. */
+export function list(items: readonly string[], lastWord = 'and'): string {
+  const last = items.at(-1) ?? '';
+  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} ${lastWord} ${last}`;
+}
+
+export const unitPlace = (supply: Supply, unit: number): string => `${supply.name} (unit ${unit})`;
+
+/** "output 3 of Quay 6 (unit 1)". */
+export const outputPlace = (supply: Supply, unit: number, outputs: readonly number[]): string =>
+  `output${outputs.length === 1 ? '' : 's'} ${list(outputs.map(String))} of ${unitPlace(supply, unit)}`;

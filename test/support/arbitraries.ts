@@ -1,0 +1,109 @@
+/**
+ * Whole cases, tiny enough for brute force, in which every rule bites now and then and most boards can be powered.
+ * A failure shrinks to fewer pedals, supplies and parts, and those to ordinary ones.
+ */
+import fc from 'fast-check';
+
+import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
+import { percent } from './arbitrary-choices.js';
+import { partDrafts, partFrom, type PartDraft } from './arbitrary-parts.js';
+import { pedalDrafts, pedalFrom, type PedalDraft } from './arbitrary-pedals.js';
+import { policies } from './arbitrary-policy.js';
+import { supplyDrafts, supplyFrom, type SupplyDraft } from './arbitrary-supplies.js';
+import { boardOf, catalogueOf } from './builders.js';
+
+export type Case = { readonly board: Board; readonly catalogue: Catalogue };
+
+/** One to four pedals, one to three supplies of one to four outputs, and mostly up to four parts. */
+export const tinyCase: fc.Arbitrary<Case> = cases({ min: 1, max: 4 }, { min: 1, max: 3 }, 3);
+
+/** Boards of half to all of so many pedals and supplies, for checks that need no brute force. */
+export const largerCase = (pedals: number, supplies: number): fc.Arbitrary<Case> =>
+  cases({ min: Math.ceil(pedals / 2), max: pedals }, { min: Math.ceil(supplies / 2), max: supplies }, 6);
+
+type Range = { readonly min: number; readonly max: number };
+
+function cases(pedals: Range, supplies: Range, parts: number): fc.Arbitrary<Case> {
+  return fc
+    .record({
+      pedals: listOf(pedalDrafts, pedals),
+      supplies: listOf(supplyDrafts, supplies),
+      parts: listOf(partDrafts, { min: 0, max: parts }),
+      policy: policies(pedals.max),
+      family: percent(45),
+    })
+    .map(caseFrom);
+}
+
+function listOf<Item>(item: fc.Arbitrary<Item>, { min, max }: Range): fc.Arbitrary<Item[]> {
+  const lengths = { maxLength: max, size: 'max' } as const;
+  return fc.oneof(
+    { withCrossShrink: true },
+    { weight: 1, arbitrary: fc.array(item, { ...lengths, minLength: min }) },
+    { weight: 2, arbitrary: fc.array(item, { ...lengths, minLength: Math.ceil((min + max) / 2) }) },
+  );
+}
+
+type Drafts = {
+  readonly pedals: readonly PedalDraft[];
+  readonly supplies: readonly SupplyDraft[];
+  readonly parts: readonly PartDraft[];
+  readonly policy: Policy;
+  /** All pedals are made for one output, so that a chain may feed them. */
+  readonly family: boolean;
+};
+
+function caseFrom(drafts: Drafts): Case {
+  const supplies = drafts.supplies.map(supplyFrom);
+  const pedals = drafts.family ? familyOf(drafts.pedals) : drafts.pedals;
+  const made = pedals.map((draft, index) => pedalFrom(draft, index, supplies, drafts.policy));
+  const partsAtHand = [...drafts.parts, ...withoutRepeats(made.flatMap(({ leads }) => leads))];
+  const parts = partsAtHand.map(partFrom);
+  const isGear = (drafted: readonly boolean[], index: number): boolean => drafted[index] === true;
+  const supplyIsGear = drafts.supplies.map((draft) => draft.gear);
+  const partIsGear = partsAtHand.map((draft) => draft.terms.gear);
+  return {
+    board: boardOf(
+      made.map(({ pedal }) => pedal),
+      {
+        policy: drafts.policy,
+        gear: {
+          supplies: supplies.filter((_, index) => isGear(supplyIsGear, index)),
+          parts: parts.filter((_, index) => isGear(partIsGear, index)),
+        },
+        owned: {
+          supplies: ownedOf(
+            supplies,
+            drafts.supplies.map((draft) => draft.owned),
+          ),
+          parts: ownedOf(
+            parts,
+            partsAtHand.map((draft) => draft.terms.owned),
+          ),
+        },
+      },
+    ),
+    catalogue: catalogueOf(
+      supplies.filter((_, index) => !isGear(supplyIsGear, index)),
+      parts.filter((_, index) => !isGear(partIsGear, index)),
+    ),
+  };
+}
+
+/** The pedals with the first one's home, volts, inlet, polarity and ground, none of them joined. */
+function familyOf(pedals: readonly PedalDraft[]): readonly PedalDraft[] {
+  const [first] = pedals;
+  if (first === undefined) return [];
+  const { home, volts, inlet, opposite, ground } = first;
+  return pedals.map((pedal) => ({ ...pedal, home, volts, inlet, opposite, ground, mode: 'single' }));
+}
+
+/** One lead of each shape for all pedals that need it. */
+function withoutRepeats(drafts: readonly PartDraft[]): readonly PartDraft[] {
+  return [...new Map(drafts.map((draft) => [JSON.stringify(draft.shape), draft])).values()];
+}
+
+function ownedOf<Id>(articles: readonly { readonly id: Id }[], counts: readonly number[]): ReadonlyMap<Id, number> {
+  const owned = articles.map(({ id }, index) => [id, counts[index] ?? 0] as const);
+  return new Map(owned.filter(([, count]) => count > 0));
+}

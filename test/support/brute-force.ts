@@ -1,0 +1,103 @@
+/**
+ * The best score of a tiny case by trying everything: for every pedal every output, setting, group on a chain and way
+ * through the leads. A branch ends when a rule is broken or when what is placed so far is no better than the best plan
+ * found, as every tier can only grow. The cost is exponential: up to about four pedals and three supplies of four outputs.
+ */
+import { compareScores, type ChoosingAim } from '../../src/domain/aim.js';
+import type { Board, Catalogue } from '../../src/domain/board.js';
+import type { Pedal } from '../../src/domain/pedal.js';
+import type { Feed, Score } from '../../src/domain/plan.js';
+import type { Supply } from '../../src/domain/supply.js';
+import { hookupsOf, type Hookup } from './brute-force-hookups.js';
+import { feedsOf, fits, newUnit, withHookup, type Unit } from './brute-force-unit.js';
+import { scoreOf, withinLimits, type Shop } from './brute-force-score.js';
+
+export type BruteForceAnswer =
+  { readonly kind: 'plan'; readonly score: Score; readonly feeds: readonly Feed[] } | { readonly kind: 'impossible' };
+
+type Options = {
+  readonly aim: ChoosingAim;
+  /** Pedals may stay unpowered. */
+  readonly partial: boolean;
+};
+
+/** A best plan's score and feeds. Another plan may be as good under the aim with another score: compare by tiers. */
+export function bruteForce(board: Board, catalogue: Catalogue, { aim, partial }: Options): BruteForceAnswer {
+  const shop: Shop = { board, catalogue };
+  const hookups = hookupTable(shop);
+  let best: { readonly score: Score; readonly units: readonly Unit[] } | null = null;
+
+  const search = (waiting: readonly Pedal[], unpowered: number, units: readonly Unit[]): void => {
+    const score = scoreOf(units, unpowered, shop);
+    if (!withinLimits(units, score, shop)) return;
+    if (best !== null && compareScores(score, best.score, aim, board.policy) >= 0) return;
+    const [pedal, ...rest] = waiting;
+    if (pedal === undefined) {
+      best = { score, units };
+      return;
+    }
+    for (const partners of subsetsOf(rest)) {
+      const left = rest.filter((other) => !partners.includes(other));
+      for (const hookup of hookups([pedal, ...partners]))
+        for (const next of placements(units, hookup, board)) search(left, unpowered, next);
+    }
+    if (partial) search(rest, unpowered + 1, units);
+  };
+
+  const ways = new Map(board.pedals.map((pedal) => [pedal, hookups([pedal]).length]));
+  search(
+    [...board.pedals].sort((first, second) => (ways.get(first) ?? 0) - (ways.get(second) ?? 0)),
+    0,
+    [],
+  );
+  return answerOf(best, board);
+}
+
+function answerOf(
+  best: { readonly score: Score; readonly units: readonly Unit[] } | null,
+  board: Board,
+): BruteForceAnswer {
+  if (best === null) return { kind: 'impossible' };
+  const feeds = feedsOf(best.units);
+  return {
+    kind: 'plan',
+    score: best.score,
+    feeds: board.pedals.flatMap((pedal) => feeds.filter((feed) => feed.pedal === pedal.id)),
+  };
+}
+
+/** Looks up every way to hang a group on one output of any supply, few parts first so that good plans come early. */
+function hookupTable({ board, catalogue }: Shop): (pedals: readonly Pedal[]) => readonly Hookup[] {
+  const supplies: readonly Supply[] = [...board.gear.supplies, ...catalogue.supplies];
+  const parts = [...board.gear.parts, ...catalogue.parts];
+  const known = new Map<string, readonly Hookup[]>();
+  const partCount = ({ join, chain, adapters }: Hookup): number =>
+    (join === null ? 0 : 1) + (chain === null ? 0 : 1) + adapters.flat().length;
+  return (pedals) => {
+    const key = JSON.stringify(pedals.map((pedal) => pedal.id).sort());
+    const found =
+      known.get(key) ??
+      supplies
+        .flatMap((supply) => hookupsOf(pedals, supply, parts, board.policy))
+        .sort((first, second) => partCount(first) - partCount(second));
+    known.set(key, found);
+    return found;
+  };
+}
+
+/** The units after the hookup went into a unit in use that has room for it, or into the next new one of its supply. */
+function* placements(units: readonly Unit[], hookup: Hookup, board: Board): Generator<readonly Unit[]> {
+  for (const [index, unit] of units.entries())
+    if (unit.supply === hookup.supply && fits(unit, hookup, board.policy))
+      yield units.with(index, withHookup(unit, hookup));
+  const fresh = newUnit(hookup.supply);
+  if (fits(fresh, hookup, board.policy)) yield [...units, withHookup(fresh, hookup)];
+}
+
+/** All subsets, the empty one first. */
+function subsetsOf<Item>(items: readonly Item[]): readonly (readonly Item[])[] {
+  return items.reduce<readonly (readonly Item[])[]>(
+    (subsets, item) => [...subsets, ...subsets.map((subset) => [...subset, item])],
+    [[]],
+  );
+}

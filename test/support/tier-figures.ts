@@ -1,0 +1,10 @@
+import { tierValue, tiersOf, type ChoosingAim } from '../../src/domain/aim.js';
+import type { Policy } from '../../src/domain/board.js';
+import type { Score } from '../../src/domain/plan.js';
+
+/**
+ * A score as the aim sees it, its most important tier first. Two best plans have the same figures, but not always the same
+ * score: twenty euros and one exposed pedal may cost as much as forty euros and none.
+ */
+export const tierFigures = (score: Score, aim: ChoosingAim, policy: Policy): readonly number[] =>
+  tiersOf(aim).map((tier) => tierValue(tier, score, policy));
