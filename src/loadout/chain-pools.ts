@@ -1,0 +1,87 @@
+import type { Pedal } from '../domain/pedal.js';
+import type { Bank, Setting, Supply } from '../domain/supply.js';
+import { admits, type GroundMode } from './ground-mode.js';
+import { loadOf } from './load.js';
+import { exitOf, loadInChain, outletOf } from './outlet.js';
+import { behind, type Exit } from './routes.js';
+import type { Bench } from './supply-uses.js';
+import { weightsOf, type TotalLimit } from './totals.js';
+import type { ChainPlace, ChainPool, OutputUse } from './uses.js';
+
+/** Every sort of chain that the supply's outputs can carry: at least two pedals, through one chain lead. */
+export function chainPools(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
+  if (bench.policy.chains === 'never') return [];
+  return supply.banks.flatMap((bank, index) =>
+    bank.power === 'AC'
+      ? []
+      : bank.settings.flatMap((setting, at) =>
+          chainExits(bank, bench).flatMap((sort) =>
+            poolsAt({ bank, setting, use: { bank: index, setting: at } }, sort, limits, bench),
+          ),
+        ),
+  );
+}
+
+type ChainExit = { readonly exit: Exit; readonly leads: ChainPool['leads'] };
+
+/** The exits behind chain leads; a polarity switch makes two, as all pedals of a chain see the same position. */
+function chainExits(bank: Bank, bench: Bench): readonly ChainExit[] {
+  const sorts = new Map<string, { exit: Exit; leads: { kind: number; tails: number }[] }>();
+  for (const lead of bench.kinds) {
+    if (lead.role.kind !== 'chain' || lead.fits !== bank.plug) continue;
+    for (const polarity of exitOf(bank).polarities) {
+      const exit = behind({ plug: bank.plug, polarities: [polarity] }, lead);
+      const key = JSON.stringify(exit);
+      const sort = sorts.get(key) ?? { exit, leads: [] };
+      sort.leads.push({ kind: lead.index, tails: lead.role.tails });
+      sorts.set(key, sort);
+    }
+  }
+  return [...sorts.values()];
+}
+
+type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use: OutputUse };
+
+function poolsAt(seat: ChainSeat, sort: ChainExit, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
+  const places = bench.classes.flatMap(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench));
+  return bench.modes.flatMap((mode) => {
+    const admitted = places.filter(({ pedal }) => isAdmitted(mode, pedal, bench));
+    if (!worthwhile(mode, admitted, bench)) return [];
+    return [{ ...sort, output: seat.use, mode, rating: loadOf(seat.setting.rating, bench.policy), places: admitted }];
+  });
+}
+
+function placesOf(
+  like: Pedal,
+  pedal: number,
+  { bank, setting, use }: ChainSeat,
+  exit: Exit,
+  limits: readonly TotalLimit[],
+  bench: Bench,
+): readonly ChainPlace[] {
+  const load = loadInChain(like, outletOf(bank, setting), bench.policy);
+  if (load === null) return [];
+  const startup = like.startup === null ? 0n : loadOf(like.startup, bench.policy);
+  const loads = [{ bank: use.bank, millivolts: setting.millivolts, load, repeats: false }];
+  return bench.routes(exit, like).map((route) => ({
+    pedal,
+    route,
+    offPreferred: like.prefers !== null && like.prefers !== setting.millivolts,
+    load,
+    surge: startup > load ? startup : load,
+    weights: weightsOf(limits, loads, bench.policy),
+  }));
+}
+
+function isAdmitted(mode: GroundMode, pedal: number, bench: Bench): boolean {
+  const like = bench.classes[pedal]?.like;
+  return like !== undefined && admits(mode, like);
+}
+
+/** At least two pedals, and a digital one where the mode is there for digital ones. */
+function worthwhile(mode: GroundMode, places: readonly ChainPlace[], bench: Bench): boolean {
+  const classes = [...new Set(places.map(({ pedal }) => pedal))].flatMap((pedal) => bench.classes[pedal] ?? []);
+  const pedals = classes.reduce((sum, { members }) => sum + members.length, 0);
+  const digital = classes.some(({ like }) => like.digital);
+  return pedals >= 2 && (digital || mode.noise === 'any' || mode.noise === 'quiet');
+}

@@ -1,0 +1,40 @@
+import type { Ground, Pedal } from '../domain/pedal.js';
+import type { PedalClass } from './pedal-class.js';
+
+/**
+ * What may hang in one ground domain. The sign keeps positive-ground pedals apart from negative-ground ones. `quiet`
+ * has no digital pedal; in `noisy` every high-gain pedal counts as exposed; in `sole` the only digital pedal is itself
+ * high-gain and does not expose itself, while the other high-gain pedals are exposed; `any` is for boards on which
+ * nothing can be exposed. Every legal content of a domain fits a mode that counts its exposed pedals rightly, and no
+ * mode counts too few.
+ */
+export type GroundMode = { readonly ground: Ground; readonly noise: 'any' | 'quiet' | 'noisy' | 'sole' };
+
+/** The modes worth telling apart for a board. */
+export function groundModes(classes: readonly PedalClass[]): readonly GroundMode[] {
+  const signs = (['negative', 'positive'] as const).filter((sign) => classes.some(({ like }) => like.ground === sign));
+  return signs.flatMap((ground) =>
+    noisesOf(classes.filter(({ like }) => like.ground === ground)).map((noise) => ({ ground, noise })),
+  );
+}
+
+function noisesOf(classes: readonly PedalClass[]): readonly GroundMode['noise'][] {
+  const pedals = classes.flatMap(({ members }) => members);
+  const anyExposed = pedals.some((pedal) => pedal.highGain && pedals.some((other) => other !== pedal && other.digital));
+  if (!anyExposed) return ['any'];
+  return pedals.some((pedal) => pedal.digital && pedal.highGain) ? ['quiet', 'noisy', 'sole'] : ['quiet', 'noisy'];
+}
+
+/** Whether the pedal may hang in a domain of this mode. */
+export function admits(mode: GroundMode, pedal: Pedal): boolean {
+  if (pedal.ground !== mode.ground) return false;
+  if (mode.noise === 'quiet') return !pedal.digital;
+  return mode.noise !== 'sole' || !pedal.digital || pedal.highGain;
+}
+
+/** Whether the pedal counts as exposed there. */
+export const exposedIn = (mode: GroundMode, pedal: Pedal): boolean =>
+  pedal.highGain && (mode.noise === 'noisy' || (mode.noise === 'sole' && !pedal.digital));
+
+/** Whether it is the one digital pedal that a `sole` domain may hold. */
+export const fillsSole = (mode: GroundMode, pedal: Pedal): boolean => mode.noise === 'sole' && pedal.digital;

@@ -1,0 +1,88 @@
+import type { Polarity, Power } from '../domain/pedal.js';
+import type { Pedal } from '../domain/pedal.js';
+import type { Policy } from '../domain/board.js';
+import type { Microamps, Millivolts } from '../domain/quantities.js';
+import type { Bank, Setting } from '../domain/supply.js';
+import { loadOf, pedalLoad, withinFactor, type Load } from './load.js';
+import type { Exit } from './routes.js';
+
+/** What one output, or two joined ones, offer a pedal at given settings. */
+export type Outlet = {
+  readonly power: Power;
+  readonly millivolts: Millivolts;
+  /** The volts without a load; null when they hold. */
+  readonly openCircuit: Millivolts | null;
+  readonly rating: Microamps;
+};
+
+/** An output by itself at one of its settings. */
+export const outletOf = (bank: Bank, setting: Setting): Outlet => ({
+  power: bank.power,
+  millivolts: setting.millivolts,
+  openCircuit: setting.openCircuit,
+  rating: setting.rating,
+});
+
+/** Two outputs in series: volts add, with and without a load; the weaker one's rating holds. */
+export function inSeries(first: Outlet, second: Outlet): Outlet {
+  const unregulated = first.openCircuit !== null || second.openCircuit !== null;
+  const open = (first.openCircuit ?? first.millivolts) + (second.openCircuit ?? second.millivolts);
+  return {
+    power: first.power,
+    millivolts: (first.millivolts + second.millivolts) as Millivolts,
+    openCircuit: unregulated ? (open as Millivolts) : null,
+    rating: Math.min(first.rating, second.rating) as Microamps,
+  };
+}
+
+/** Two outputs of the same volts in parallel: ratings add; the higher open-circuit volts count. */
+export function inParallel(first: Outlet, second: Outlet): Outlet {
+  const unregulated = first.openCircuit !== null || second.openCircuit !== null;
+  const open = Math.max(first.openCircuit ?? first.millivolts, second.openCircuit ?? second.millivolts);
+  return {
+    power: first.power,
+    millivolts: first.millivolts,
+    openCircuit: unregulated ? (open as Millivolts) : null,
+    rating: (first.rating + second.rating) as Microamps,
+  };
+}
+
+/** Whether the pedal's maker allows these volts. */
+export function acceptsVolts(pedal: Pedal, volts: Millivolts): boolean {
+  return pedal.accepts.kind === 'range'
+    ? pedal.accepts.from <= volts && volts <= pedal.accepts.to
+    : pedal.accepts.millivolts.includes(volts);
+}
+
+/** Rules `power` and `voltage`: right kind of current, accepted volts, and open-circuit volts accepted or survived. */
+export function voltsSuit(pedal: Pedal, outlet: Outlet): boolean {
+  if (pedal.power !== outlet.power || !acceptsVolts(pedal, outlet.millivolts)) return false;
+  const open = outlet.openCircuit;
+  return open === null || acceptsVolts(pedal, open) || (pedal.survives !== null && open <= pedal.survives);
+}
+
+/** The pedal's load there, if it may hang there by itself: rules `power`, `voltage`, `current` and `startup`. */
+export function loadAlone(pedal: Pedal, outlet: Outlet, policy: Policy): Load | null {
+  return loadWithin(pedal, outlet, policy, policy.headroom.alone);
+}
+
+/** The pedal's load there, if it may hang there in a chain with others whose load is as good as nothing. */
+export function loadInChain(pedal: Pedal, outlet: Outlet, policy: Policy): Load | null {
+  return pedal.alone || pedal.power === 'AC' ? null : loadWithin(pedal, outlet, policy, policy.headroom.chained);
+}
+
+function loadWithin(pedal: Pedal, outlet: Outlet, policy: Policy, factor: Policy['headroom']['alone']): Load | null {
+  if (!voltsSuit(pedal, outlet)) return null;
+  const load = pedalLoad(pedal, outlet.millivolts, policy);
+  if (load === undefined || !withinFactor(load, factor, loadOf(outlet.rating, policy))) return null;
+  return pedal.startup !== null && pedal.startup > outlet.rating ? null : load;
+}
+
+/** What stands at the end of a bank's own straight lead. */
+export const exitOf = (bank: Bank): Exit => ({ plug: bank.plug, polarities: polaritiesOf(bank) });
+
+/** The polarities that an output of the bank can have; none for AC. */
+export function polaritiesOf(bank: Bank): readonly Polarity[] {
+  if (bank.polarity === null) return [];
+  return bank.polarity === 'either' ? ['centre-negative', 'centre-positive'] : [bank.polarity];
+}

@@ -1,0 +1,58 @@
+import type { Policy } from '../domain/board.js';
+import type { Supply } from '../domain/supply.js';
+import type { Offer } from './case.js';
+import { chainPools } from './chain-pools.js';
+import type { GroundMode } from './ground-mode.js';
+import type { LeadKind } from './lead-kinds.js';
+import type { PedalClass } from './pedal-class.js';
+import type { Router } from './routes.js';
+import { soloUses } from './solo-uses.js';
+import { totalLimits, type TotalLimit } from './totals.js';
+import type { ChainPool, SoloUse } from './uses.js';
+
+/** What a board brings to every supply: its policy, pedals and leads. */
+export type Bench = {
+  readonly policy: Policy;
+  readonly classes: readonly PedalClass[];
+  readonly modes: readonly GroundMode[];
+  readonly kinds: readonly LeadKind[];
+  readonly routes: Router;
+};
+
+/** All that a unit of one supply can do for a board. */
+export type SupplyUses = {
+  readonly supply: Supply;
+  readonly owned: number;
+  readonly forSale: number;
+  readonly limits: readonly TotalLimit[];
+  /** Pedals by themselves; those on the common ground need a mode that admits them. */
+  readonly solos: readonly SoloUse[];
+  readonly chains: readonly ChainPool[];
+  /** The modes of the common ground that are of use; empty for a supply whose outputs are all isolated. */
+  readonly modes: readonly GroundMode[];
+};
+
+/** Null when the venue's mains rule the supply out or none of its outputs can feed any pedal. */
+export function supplyUses(offer: Offer, bench: Bench): SupplyUses | null {
+  const { supply } = offer;
+  if (offer.owned + offer.forSale === 0 || !mainsSuit(supply, bench.policy)) return null;
+  const limits = totalLimits(supply, bench.policy);
+  const solos = soloUses(supply, limits, bench);
+  const chains = chainPools(supply, limits, bench);
+  if (solos.length === 0 && chains.length === 0) return null;
+  const common = supply.banks.some(({ isolated }) => !isolated);
+  return { ...offer, limits, solos, chains, modes: common ? bench.modes : [] };
+}
+
+/** Rule `mains`: a supply that does not state its mains is refused where the venue's volts are stated. */
+export function mainsSuit(supply: Supply, policy: Policy): boolean {
+  if (policy.mains === null) return true;
+  return supply.mains !== null && supply.mains.from <= policy.mains && policy.mains <= supply.mains.to;
+}
+
+/** How many of the board's pedals the supply can feed at the most, counted by class. */
+export function feedable(uses: SupplyUses): ReadonlySet<number> {
+  const classes = new Set(uses.solos.map(({ pedal }) => pedal));
+  for (const pool of uses.chains) for (const { pedal } of pool.places) classes.add(pedal);
+  return classes;
+}

@@ -1,0 +1,48 @@
+import type { JoinMode } from '../domain/supply.js';
+import type { Load } from './load.js';
+import type { Exit, Route } from './routes.js';
+import type { GroundMode } from './ground-mode.js';
+
+/** A pedal class by its place in the list of classes. */
+export type ClassIndex = number;
+
+/** An output by its kind: which bank, at which of the bank's settings. */
+export type OutputUse = { readonly bank: number; readonly setting: number };
+
+/** One pedal by itself on one output, or on two joined ones. */
+export type SoloUse = {
+  readonly kind: 'solo';
+  readonly pedal: ClassIndex;
+  /** One output, or both of a join. */
+  readonly outputs: readonly OutputUse[];
+  readonly join: { readonly mode: JoinMode; readonly lead: number } | null;
+  readonly route: Route;
+  /** Not at its preferred volts. */
+  readonly offPreferred: boolean;
+  /** What it adds to each of the supply's limits. */
+  readonly weights: readonly bigint[];
+};
+
+/** One pedal class's place in a chain. */
+export type ChainPlace = {
+  readonly pedal: ClassIndex;
+  readonly route: Route;
+  readonly offPreferred: boolean;
+  readonly load: Load;
+  /** Its startup current in units of load, or its load where that is more. */
+  readonly surge: Load;
+  readonly weights: readonly bigint[];
+};
+
+/** All chains that are alike: on outputs of one bank at one setting, behind chain leads with the same exit. */
+export type ChainPool = {
+  readonly output: OutputUse;
+  readonly exit: Exit;
+  /** Of each chain: for an isolated output its own ground domain, else the mode of the supply's common ground. */
+  readonly mode: GroundMode;
+  /** The output's rating in units of load. */
+  readonly rating: Load;
+  /** The kinds of chain leads that make this exit, each with its number of tails. */
+  readonly leads: readonly { readonly kind: number; readonly tails: number }[];
+  readonly places: readonly ChainPlace[];
+};
