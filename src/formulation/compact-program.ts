@@ -1,0 +1,129 @@
+import { piecesOf } from '../loadout/lead-kinds.js';
+import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
+import { addBlock, type Sheet } from './block.js';
+import type { Detail } from './detail.js';
+import type { Block, Model } from './model.js';
+import { ProgramBuilder, Sum } from './program-builder.js';
+import type { Question } from './question.js';
+
+/**
+ * Board, catalogue and policy as an integer program: how many units of each supply, and how many pedals of each class in
+ * each of the ways that the supply offers. Coarse detail makes it small and a relaxation; see `Detail`.
+ */
+export function compactProgram(question: Question, supplies: readonly SupplyUses[], detail: Detail): Model {
+  const { bench } = question;
+  const builder = new ProgramBuilder();
+  const sheet: Sheet = {
+    bench,
+    detail,
+    builder,
+    measures: {
+      unpowered: new Sum(),
+      money: new Sum(),
+      exposed: new Sum(),
+      bricks: new Sum(),
+      parts: new Sum(),
+      offPreferred: new Sum(),
+    },
+    cover: bench.classes.map(() => new Sum()),
+    leadUse: bench.kinds.map(() => new Sum()),
+  };
+  const blocks = supplies.flatMap((uses) => addSupply(uses, question, sheet));
+  const unpowered = coverRows(question, sheet);
+  const leadSources = leadRows(sheet);
+  policyRows(question, sheet);
+  return { program: builder.build(), blocks, unpowered, leadSources, measures: sheet.measures };
+}
+
+/** Units told apart one by one, then the pooled rest; the price is paid for units beyond the owned ones. */
+function addSupply(uses: SupplyUses, question: Question, sheet: Sheet): readonly Block[] {
+  const most = mostUnits(uses, question);
+  const apart = Math.min(sheet.detail.units.get(uses.supply.id) ?? 0, most);
+  const blocks: Block[] = [];
+  for (let index = 0; index < apart; index += 1) blocks.push(addBlock(uses, index, 1, sheet));
+  if (most > apart) blocks.push(addBlock(uses, apart, most - apart, sheet));
+  for (const [index, later] of blocks.entries()) {
+    const earlier = blocks[index - 1];
+    if (earlier === undefined) continue;
+    const sum = unitSum([later]);
+    for (const { column } of earlier.counts) sum.add(column, -later.units);
+    sheet.builder.atMost('units in order', sum, 0);
+  }
+  priceUnits(uses, blocks, most, sheet);
+  return blocks;
+}
+
+/** Every unit in use feeds at least one pedal. */
+function mostUnits(uses: SupplyUses, { bench }: Question): number {
+  let pedals = 0;
+  for (const pedal of feedable(uses)) pedals += bench.classes[pedal]?.members.length ?? 0;
+  const { bricks, sockets } = bench.policy;
+  return Math.min(uses.owned + uses.forSale, pedals, bricks ?? Infinity, sockets ?? Infinity);
+}
+
+function priceUnits(uses: SupplyUses, blocks: readonly Block[], most: number, sheet: Sheet): void {
+  const { price } = uses.supply;
+  if (price === null || most <= 0) return;
+  if (uses.owned === 0) {
+    for (const [column] of unitSum(blocks).shares) sheet.measures.money.add(column, price);
+    return;
+  }
+  if (uses.owned >= most) return;
+  const bought = sheet.builder.column('bought', most - uses.owned);
+  sheet.builder.atMost('bought', unitSum(blocks).add(bought, -1), uses.owned);
+  sheet.measures.money.add(bought, price);
+}
+
+function unitSum(blocks: readonly Block[]): Sum {
+  const sum = new Sum();
+  for (const { counts } of blocks) for (const { column } of counts) sum.add(column);
+  return sum;
+}
+
+/** Every pedal is fed once, or counted as unpowered where the plan may be partial. */
+function coverRows(question: Question, sheet: Sheet): readonly number[] {
+  return sheet.bench.classes.flatMap(({ members }, pedal) => {
+    const fed = sheet.cover[pedal] ?? new Sum();
+    const free = question.partial ? members.length - (question.required.get(pedal) ?? 0) : 0;
+    const columns = free > 0 ? [sheet.builder.column('unpowered', free)] : [];
+    for (const column of columns) {
+      fed.add(column);
+      sheet.measures.unpowered.add(column);
+    }
+    sheet.builder.equal('fed', fed, members.length);
+    return columns;
+  });
+}
+
+/** Rule `stock` for leads: those in use are taken from the owned ones and from those for sale, each at its price. */
+function leadRows(sheet: Sheet): Model['leadSources'] {
+  const pedals = sheet.bench.classes.reduce((sum, { members }) => sum + members.length, 0);
+  return sheet.bench.kinds.flatMap((kind) => {
+    const use = sheet.leadUse[kind.index];
+    if (use === undefined || use.shares.length === 0) return [];
+    const taken = new Sum();
+    const columns = kind.supplyOf.map((source) => {
+      const column = sheet.builder.column('leads', Math.min(source.pieces, piecesOf(kind), 2 * pedals));
+      taken.add(column);
+      sheet.measures.parts.add(column);
+      if (source.price > 0) sheet.measures.money.add(column, source.price);
+      return { kind: kind.index, source, column };
+    });
+    for (const [column, share] of use.shares) taken.add(column, -share);
+    sheet.builder.equal('leads', taken, 0);
+    return columns;
+  });
+}
+
+/** Rule `limit`: budget (without the noise price), bricks and mains sockets. */
+function policyRows({ bench: { policy } }: Question, { builder, measures }: Sheet): void {
+  if (policy.budget !== null) builder.atMost('budget', copyOf(measures.money), policy.budget);
+  const bricks = Math.min(policy.bricks ?? Infinity, policy.sockets ?? Infinity);
+  if (bricks < Infinity) builder.atMost('bricks', copyOf(measures.bricks), bricks);
+}
+
+function copyOf(sum: Sum): Sum {
+  const copy = new Sum();
+  for (const [column, coefficient] of sum.shares) copy.add(column, coefficient);
+  return copy;
+}

@@ -1,0 +1,126 @@
+import type { Feed } from '../domain/plan.js';
+import type { Pedal } from '../domain/pedal.js';
+import type { Millivolts, PartId } from '../domain/quantities.js';
+import type { Supply } from '../domain/supply.js';
+import type { LeadKind } from '../loadout/lead-kinds.js';
+import type { ChainPlace, ChainPool, OutputUse, SoloUse } from '../loadout/uses.js';
+import type { Question } from './question.js';
+
+/** What hangs on one output, or on two joined ones. */
+export type Hung =
+  | { readonly kind: 'solo'; readonly use: SoloUse }
+  | { readonly kind: 'chain'; readonly pool: ChainPool; readonly lead: number; readonly places: readonly ChainPlace[] };
+
+/** One unit of a supply with all that hangs on it, before outputs are numbered. */
+export type LoadedUnit = { readonly supply: Supply; readonly hung: readonly Hung[] };
+
+/**
+ * Puts names to what was counted: which pedal of its class, which unit, which output, which part. Pedals come in the
+ * order of the board; units of a model are numbered by their first pedal, outputs of a bank likewise; leads that do the
+ * same are taken owned ones first, then the cheapest.
+ */
+export function namedFeeds(units: readonly LoadedUnit[], question: Question): readonly Feed[] {
+  const seats = seatPedals(units, question);
+  const pick = partPicker(question.bench.kinds);
+  const numbers = new Map<Supply, number>();
+  const feeds: Feed[] = [];
+  for (const unit of seats) {
+    const number = (numbers.get(unit.supply) ?? 0) + 1;
+    numbers.set(unit.supply, number);
+    feeds.push(...unitFeeds(unit, number, pick));
+  }
+  const order = new Map(question.board.pedals.map(({ id }, index) => [id, index]));
+  return feeds.sort((a, b) => (order.get(a.pedal) ?? 0) - (order.get(b.pedal) ?? 0));
+}
+
+/** A pedal with its place on the board. */
+type Seated = { readonly pedal: Pedal; readonly rank: number };
+type SeatedHung = { readonly hung: Hung; readonly pedals: readonly Seated[]; readonly rank: number };
+type SeatedUnit = { readonly supply: Supply; readonly hung: readonly SeatedHung[]; readonly rank: number };
+
+function seatPedals(units: readonly LoadedUnit[], { board, bench }: Question): readonly SeatedUnit[] {
+  const waiting = bench.classes.map(({ members }) => [...members]);
+  const ranks = new Map(board.pedals.map((pedal, index) => [pedal, index]));
+  const seat = (index: number): Seated => {
+    const pedal = waiting[index]?.shift();
+    if (pedal === undefined) throw new RangeError(`more pedals of class ${index} are fed than there are`);
+    return { pedal, rank: ranks.get(pedal) ?? 0 };
+  };
+  return units
+    .filter(({ hung }) => hung.length > 0)
+    .map(({ supply, hung }) => {
+      const seated = hung.map((each) => {
+        const pedals = each.kind === 'solo' ? [seat(each.use.pedal)] : each.places.map(({ pedal }) => seat(pedal));
+        return { hung: each, pedals, rank: Math.min(...pedals.map(({ rank }) => rank)) };
+      });
+      const sorted = seated.sort((a, b) => a.rank - b.rank);
+      return { supply, hung: sorted, rank: Math.min(...sorted.map(({ rank }) => rank)) };
+    })
+    .sort((a, b) => a.rank - b.rank);
+}
+
+type PartPicker = (kind: number) => PartId;
+
+/** Takes the pieces of each lead kind in their order: owned ones first, then the cheapest. */
+function partPicker(kinds: readonly LeadKind[]): PartPicker {
+  const taken = new Map<number, number>();
+  return (kind) => {
+    let ahead = taken.get(kind) ?? 0;
+    taken.set(kind, ahead + 1);
+    for (const { part, pieces } of kinds[kind]?.supplyOf ?? []) {
+      if (ahead < pieces) return part;
+      ahead -= pieces;
+    }
+    throw new RangeError(`more leads of kind ${kind} are used than there are`);
+  };
+}
+
+function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker): readonly Feed[] {
+  const next = unit.supply.banks.map(({ firstOutput }) => firstOutput);
+  const take = ({ bank }: OutputUse): number => {
+    const output = next[bank] ?? 0;
+    next[bank] = output + 1;
+    return output;
+  };
+  return unit.hung.flatMap(({ hung, pedals }): Feed[] => {
+    const place = { supply: unit.supply.id, unit: number };
+    if (hung.kind === 'solo') {
+      const { use } = hung;
+      const outputs = use.outputs.map((output) => ({ output: take(output), volts: voltsOf(unit.supply, output) }));
+      const join = use.join === null ? null : { mode: use.join.mode, part: pick(use.join.lead) };
+      return pedals.map(({ pedal }) => ({
+        ...place,
+        ...feedOf(pedal, outputs, use.route.map(pick)),
+        join,
+        chain: null,
+      }));
+    }
+    const output = hung.pool.output;
+    const outputs = [{ output: take(output), volts: voltsOf(unit.supply, output) }];
+    const chain = pick(hung.lead);
+    return pedals.map(({ pedal }, index) => {
+      const adapters = (hung.places[index]?.route ?? []).map(pick);
+      return { ...place, ...feedOf(pedal, outputs, adapters), join: null, chain };
+    });
+  });
+}
+
+function feedOf(
+  pedal: Pedal,
+  outputs: readonly { output: number; volts: Millivolts }[],
+  adapters: readonly PartId[],
+): Pick<Feed, 'pedal' | 'outputs' | 'settings' | 'polarity' | 'adapters'> {
+  return {
+    pedal: pedal.id,
+    outputs: outputs.map(({ output }) => output),
+    settings: outputs.map(({ volts }) => volts),
+    polarity: pedal.polarity,
+    adapters,
+  };
+}
+
+function voltsOf(supply: Supply, { bank, setting }: OutputUse): Millivolts {
+  const volts = supply.banks[bank]?.settings[setting]?.millivolts;
+  if (volts === undefined) throw new RangeError(`${supply.id} has no setting ${setting} in bank ${bank}`);
+  return volts;
+}

@@ -1,0 +1,36 @@
+import type { Engines } from '../../solver/engines.js';
+import type { Tier } from '../domain/aim.js';
+import type { Feed } from '../domain/plan.js';
+import type { Question } from './question.js';
+
+/** What a search may use, and how it tells how far it has come. */
+export type Effort = {
+  /** The engines that take the programs. */
+  readonly engines: Engines;
+  /** Milliseconds that are left; Infinity is no limit. */
+  readonly remainingMs: () => number;
+  readonly signal?: AbortSignal | undefined;
+  readonly onProgress?: ((progress: Progress) => void) | undefined;
+};
+
+/** The tier that is being worked on, what has been reached in it and what cannot be beaten; null is not known yet. */
+export type Progress = { readonly tier: Tier | null; readonly value: number | null; readonly bound: number | null };
+
+/** The answer to a question. */
+export type Outcome =
+  /** No plan is better in any tier; `values` are the tiers' values. */
+  | { readonly kind: 'proven'; readonly feeds: readonly Feed[]; readonly values: ReadonlyMap<Tier, number> }
+  | { readonly kind: 'impossible' }
+  /** Time ran out or nothing could confirm the answer. */
+  | {
+      readonly kind: 'stopped';
+      /** Plans in hand; each keeps every hard rule. */
+      readonly candidates: readonly (readonly Feed[])[];
+      /** What is proven: the values of the tiers that are settled, in order. */
+      readonly settled: ReadonlyMap<Tier, number>;
+      /** The first tier that is open and what no plan can beat in it; null when nothing is known. */
+      readonly open: { readonly tier: Tier; readonly bound: number | null } | null;
+    };
+
+/** Whatever answers a question: the way in which it is put as a program can be replaced behind this. */
+export type Optimiser = (question: Question, effort: Effort) => Promise<Outcome>;

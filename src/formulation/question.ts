@@ -1,0 +1,31 @@
+import type { Tier } from '../domain/aim.js';
+import type { Board, Catalogue } from '../domain/board.js';
+import { partOffers, supplyOffers, type Offer } from '../loadout/case.js';
+import { groundModes } from '../loadout/ground-mode.js';
+import { leadKinds } from '../loadout/lead-kinds.js';
+import { pedalClasses } from '../loadout/pedal-class.js';
+import { router } from '../loadout/routes.js';
+import type { Bench } from '../loadout/supply-uses.js';
+
+/** What is asked: the board with its pedals and leads, what there is to power it with, and what is best. */
+export type Question = {
+  readonly board: Board;
+  readonly bench: Bench;
+  readonly offers: readonly Offer[];
+  /** What is minimised, the most important first; none when any plan will do. */
+  readonly tiers: readonly Tier[];
+  /** Pedals may stay unpowered. */
+  readonly partial: boolean;
+  /** Of a partial plan: how many pedals of a class must be powered all the same. */
+  readonly required: ReadonlyMap<number, number>;
+};
+
+type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required'>>;
+
+/** The question that a board and a catalogue ask. */
+export function questionOf(board: Board, catalogue: Catalogue | null, terms: Terms): Question {
+  const classes = pedalClasses(board.pedals);
+  const kinds = leadKinds(partOffers(board, catalogue));
+  const bench = { policy: board.policy, classes, modes: groundModes(classes), kinds, routes: router(kinds) };
+  return { required: new Map(), ...terms, board, bench, offers: supplyOffers(board, catalogue) };
+}
