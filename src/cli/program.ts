@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+
+import { Argument, Command, InvalidArgumentError, Option } from 'commander';
+
+import type { ChooseFlags } from './choose-command.js';
+
+/** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
+export function program(): Command {
+  const command = new Command('boardfeed')
+    .description('Works out how to power guitar-effect pedals: safely, quietly and at the least cost, with a proof.')
+    .version(version(), '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .showHelpAfterError('(run boardfeed --help for what there is)')
+    .exitOverride();
+  command.addCommand(chooseCommand());
+  return command;
+}
+
+function chooseCommand(): Command {
+  return new Command('choose')
+    .description('What should I buy to power these pedals, and how do I plug it in?')
+    .addArgument(new Argument('<board>', 'the board file: pedals, policy and what is owned (YAML or JSON)'))
+    .addArgument(new Argument('<catalogue>', 'the catalogue file: supplies and leads to choose from'))
+    .addOption(
+      new Option('--aim <aim>', 'what is best: least money, fewest supplies, or least noise')
+        .choices(['cost', 'bricks', 'quiet'])
+        .default('cost'),
+    )
+    .option('--partial', 'allow a plan that leaves pedals without power, as few as can be', false)
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addOption(
+      new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
+    )
+    .addHelpText('after', exitCodeHelp)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed choose --help for what there is)')
+    .action(async (board: string, catalogue: string, flags: ChooseFlags) => {
+      const { runChoose } = await import('./choose-command.js');
+      process.exitCode = await runChoose(board, catalogue, flags);
+    });
+}
+
+const exitCodeHelp = `
+Exit codes:
+  0  a plan, proven best        3  a file cannot be read or is wrong
+  1  a defect of boardfeed      4  no plan exists
+  2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
+
+function positiveSeconds(text: string): number {
+  const seconds = Number(text);
+  if (text.trim() === '' || !Number.isFinite(seconds) || seconds <= 0) {
+    throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10.');
+  }
+  return seconds;
+}
+
+function version(): string {
+  const text = readFileSync(new URL('../../../package.json', import.meta.url), 'utf8');
+  const parsed: unknown = JSON.parse(text);
+  return typeof parsed === 'object' && parsed !== null && 'version' in parsed ? String(parsed.version) : 'unknown';
+}

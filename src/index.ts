@@ -1,0 +1,15 @@
+/**
+ * boardfeed as a library. Read a board and a catalogue with `readInputs` (files) or `inputsFromText`, hand them to
+ * `choose`, and print the answer with `answerText` or `answerJson`, or use it as it is. Nothing here prints or ends
+ * the process.
+ */
+export { choosingAims, type ChoosingAim } from './domain/aim.js';
+export type { Board, Catalogue, Policy } from './domain/board.js';
+export type { Feed, Score, Wiring } from './domain/plan.js';
+export { faultText, type InputFault } from './files/input-fault.js';
+export { inputsFromText, readInputs, type ReadResult } from './files/read-inputs.js';
+export type { Answer, Gap, Reason, Refusal } from './planning/answer.js';
+export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
+export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
+export { answerJson } from './report/json.js';
+export { answerText } from './report/terminal.js';

@@ -1,0 +1,117 @@
+import { closeEngines, startEngines, type Engines } from '../../solver/engines.js';
+import { auditWiring } from '../audit/audit-wiring.js';
+import { compareScores, tiersOf, tierValue, type ChoosingAim, type Tier } from '../domain/aim.js';
+import type { Board, Catalogue } from '../domain/board.js';
+import type { Feed, Wiring } from '../domain/plan.js';
+import { compactSearch } from '../formulation/compact-search.js';
+import type { Effort, Outcome, Progress } from '../formulation/optimiser.js';
+import { questionOf } from '../formulation/question.js';
+import type { Answer, Gap } from './answer.js';
+import { firstPlan } from './first-plan.js';
+import { reasonsOf } from './reasons.js';
+import { wiringOf } from './wiring.js';
+
+export type { Progress } from '../formulation/optimiser.js';
+
+export type ChooseOptions = {
+  /** What is best; `cost` when left out. */
+  readonly aim?: ChoosingAim;
+  /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
+  readonly partial?: boolean;
+  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
+  readonly remainingMs?: () => number;
+  /** Stops the search; the best plan so far is the answer. */
+  readonly signal?: AbortSignal;
+  /** Called now and then with how far the search has come. */
+  readonly onProgress?: (progress: Progress) => void;
+  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
+  readonly engines?: Engines;
+};
+
+/**
+ * What to buy, and how to wire it, to power the board from the catalogue and what is owned. The plan that it returns has
+ * passed the audit against every hard rule; it is either proven best under the aim's whole order or says how far it may
+ * be from it. Prints nothing and never ends the process.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function choose(board: Board, catalogue: Catalogue, options: ChooseOptions = {}): Promise<Answer> {
+  const engines = options.engines ?? startEngines();
+  const effort = { engines, remainingMs: options.remainingMs ?? ((): number => Infinity), ...callbacks(options) };
+  try {
+    return await answerOf({ board, catalogue, aim: options.aim ?? 'cost', partial: options.partial ?? false, effort });
+  } finally {
+    if (options.engines === undefined) await closeEngines(engines);
+  }
+}
+
+const callbacks = ({ signal, onProgress }: ChooseOptions): Pick<Effort, 'signal' | 'onProgress'> => ({
+  signal,
+  onProgress,
+});
+
+type Job = {
+  readonly board: Board;
+  readonly catalogue: Catalogue;
+  readonly aim: ChoosingAim;
+  readonly partial: boolean;
+  readonly effort: Effort;
+};
+
+async function answerOf(job: Job): Promise<Answer> {
+  const { board, catalogue, aim, partial, effort } = job;
+  const tiers = tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+  const outcome = await compactSearch(questionOf(board, catalogue, { tiers, partial }), effort);
+  switch (outcome.kind) {
+    case 'impossible':
+      return { kind: 'impossible', aim, reasons: await reasonsOf(board, catalogue, effort) };
+    case 'stopped':
+      return bestFound(job, outcome);
+    case 'proven': {
+      const wiring = audited(job, outcome.feeds);
+      for (const [tier, value] of outcome.values) {
+        const reached = tierValue(tier, wiring.score, board.policy);
+        if (reached !== value) throw new Error(`the plan's ${tier} is ${reached}, but ${value} was proven`);
+      }
+      const reasons = wiring.unpowered.length === 0 ? [] : await reasonsOf(board, catalogue, effort, 'pedals only');
+      return { kind: 'plan', aim, wiring, gap: null, reasons };
+    }
+  }
+}
+
+/** The wiring of feeds that the audit finds nothing wrong with. */
+function audited({ board, catalogue, partial }: Job, feeds: readonly Feed[]): Wiring {
+  const wiring = wiringOf(board, catalogue, feeds);
+  const faults = auditWiring(board, catalogue, wiring, { partial });
+  if (faults.length > 0) throw new Error(`the plan fails its audit: ${JSON.stringify(faults)}`);
+  return wiring;
+}
+
+function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
+  const { board, catalogue, aim } = job;
+  const quick = firstPlan(board, catalogue, job.partial);
+  const plans = [...outcome.candidates, ...(quick === null ? [] : [quick])].map((feeds) => audited(job, feeds));
+  const best = plans.reduce<Wiring | null>(
+    (found, wiring) =>
+      found !== null && compareScores(found.score, wiring.score, aim, board.policy) <= 0 ? found : wiring,
+    null,
+  );
+  if (best === null) return { kind: 'stopped', aim };
+  return { kind: 'plan', aim, wiring: best, gap: gapOf(job, best, outcome), reasons: [] };
+}
+
+/** The first tier in which the plan has not been shown to be best. */
+function gapOf({ board, aim, partial }: Job, wiring: Wiring, outcome: Extract<Outcome, { kind: 'stopped' }>): Gap {
+  const tiers = tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+  const boundOf = (tier: Tier): number | null => {
+    const settled = outcome.settled.get(tier);
+    return settled ?? (outcome.open?.tier === tier ? outcome.open.bound : null);
+  };
+  const values = tiers.map((tier) => ({
+    tier,
+    value: tierValue(tier, wiring.score, board.policy),
+    bound: boundOf(tier),
+  }));
+  const open = values.find(({ tier, value, bound }) => bound !== value || !outcome.settled.has(tier)) ?? values.at(-1);
+  if (open === undefined) throw new RangeError('an aim has at least one tier');
+  return open;
+}

@@ -1,0 +1,88 @@
+import type { Board, Catalogue, Policy } from '../domain/board.js';
+import { moneyText } from '../domain/money.js';
+import type { Pedal } from '../domain/pedal.js';
+import { minorUnits } from '../domain/quantities.js';
+import { compactSearch } from '../formulation/compact-search.js';
+import type { Effort } from '../formulation/optimiser.js';
+import { questionOf } from '../formulation/question.js';
+import { feedable, supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
+import type { Reason } from './answer.js';
+import { refusalsOf } from './refusals.js';
+import { smallestConflict } from './smallest-conflict.js';
+
+/**
+ * Why a board cannot be powered: the pedals that nothing can feed; where there are none, the limits of the policy that
+ * are too tight; and else a smallest set of pedals that cannot be fed together. `pedals only` asks for the first alone.
+ */
+export async function reasonsOf(
+  board: Board,
+  catalogue: Catalogue,
+  effort: Effort,
+  scope: 'all' | 'pedals only' = 'all',
+): Promise<readonly Reason[]> {
+  const unfed = unfeedable(board, catalogue);
+  const pedals = unfed.map((pedal): Reason => ({
+    kind: 'pedal',
+    pedal: pedal.id,
+    refusals: refusalsOf(pedal, board, catalogue),
+  }));
+  const rest = { ...board, pedals: board.pedals.filter((pedal) => !unfed.includes(pedal)) };
+  if (scope === 'pedals only' || rest.pedals.length === 0) return pedals;
+  const limits = unfed.length === 0 ? await tightLimits(rest, catalogue, effort) : [];
+  const conflict = await smallestConflict(rest, catalogue, effort);
+  return [...pedals, ...limits, ...(conflict === null ? [] : [conflict])];
+}
+
+/** The pedals that no output can feed, alone or in a chain, whatever else is left out. */
+function unfeedable(board: Board, catalogue: Catalogue): readonly Pedal[] {
+  const question = questionOf(board, catalogue, { tiers: [], partial: true });
+  const fed = new Set<number>();
+  for (const offer of question.offers) {
+    const uses = supplyUses(offer, question.bench);
+    if (uses !== null) for (const pedal of feedable(withinLimits(uses))) fed.add(pedal);
+  }
+  const unfed = question.bench.classes.filter((_, index) => !fed.has(index)).flatMap(({ members }) => members);
+  return board.pedals.filter((pedal) => unfed.includes(pedal));
+}
+
+/** Without the uses that by themselves are too much for a total. */
+function withinLimits(uses: SupplyUses): SupplyUses {
+  const holds = (weights: readonly bigint[]): boolean =>
+    uses.limits.every(({ capacity }, index) => (weights[index] ?? 0n) <= capacity);
+  const chains = uses.chains.map((pool) => ({ ...pool, places: pool.places.filter(({ weights }) => holds(weights)) }));
+  return { ...uses, solos: uses.solos.filter(({ weights }) => holds(weights)), chains };
+}
+
+type Limit = Extract<Reason, { kind: 'limit' }>['limit'];
+
+/** The limits that by themselves make the board impossible, and the least that would do in place of each. */
+async function tightLimits(board: Board, catalogue: Catalogue, effort: Effort): Promise<readonly Reason[]> {
+  const reasons: Reason[] = [];
+  for (const limit of ['budget', 'bricks', 'sockets'] as const) {
+    const allowed = board.policy[limit];
+    if (allowed === null) continue;
+    const needed = await neededWithout(limit, board, catalogue, effort);
+    if (needed === null) continue;
+    const message = limitMessage(limit, allowed, needed, board);
+    reasons.push({ kind: 'limit', limit, allowed, needed, message });
+  }
+  return reasons;
+}
+
+/** The least that a plan needs of what a limit caps when that limit is lifted; null when it is impossible even so. */
+async function neededWithout(limit: Limit, board: Board, catalogue: Catalogue, effort: Effort): Promise<number | null> {
+  const policy: Policy = { ...board.policy, [limit]: null };
+  const tier = limit === 'budget' ? 'money' : 'bricks';
+  const question = questionOf({ ...board, policy }, catalogue, { tiers: [tier], partial: false });
+  const outcome = await compactSearch(question, effort);
+  return outcome.kind === 'proven' ? (outcome.values.get(tier) ?? null) : null;
+}
+
+function limitMessage(limit: Limit, allowed: number, needed: number, { currency }: Board): string {
+  if (limit === 'budget') {
+    const money = (amount: number): string => `${moneyText(minorUnits(amount), currency)} ${currency.code}`;
+    return `the budget is ${money(allowed)}; powering every pedal takes at least ${money(needed)}`;
+  }
+  const what = limit === 'bricks' ? 'supplies in use' : 'mains sockets';
+  return `${what} are limited to ${allowed}; powering every pedal takes at least ${needed}`;
+}
