@@ -1,13 +1,14 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
-import { decimalOfThousandths, factorText, type Factor } from '../domain/quantities.js';
+import { decimalOfThousandths, factorText, type Factor, type Millivolts } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
-import type { Bank, Setting, Supply, Total } from '../domain/supply.js';
+import type { Bank, Supply, Total } from '../domain/supply.js';
 import { partOffers, supplyOffers, type Offer } from '../loadout/case.js';
-import { leadKinds } from '../loadout/lead-kinds.js';
+import { leadKinds, type LeadKind } from '../loadout/lead-kinds.js';
 import { drawAt, loadOf, pedalLoad, withinFactor } from '../loadout/load.js';
-import { acceptsVolts, exitOf, outletOf, voltsSuit } from '../loadout/outlet.js';
+import { acceptsVolts, voltsSuit } from '../loadout/outlet.js';
 import { router, type Router } from '../loadout/routes.js';
+import { seatsOf, type Seat } from '../loadout/seats.js';
 import { mainsSuit } from '../loadout/supply-uses.js';
 import { totalLimits, weightsOf } from '../loadout/totals.js';
 import type { Refusal } from './answer.js';
@@ -19,31 +20,37 @@ import type { Refusal } from './answer.js';
  */
 export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | null): readonly Refusal[] {
   const leads = [...(catalogue?.parts ?? []), ...board.gear.parts];
+  const kinds = leadKinds(partOffers(board, catalogue));
   const shop: Shop = {
     board,
-    routes: router(leadKinds(partOffers(board, catalogue))),
+    kinds,
+    routes: router(kinds),
     routesWithAnyStock: router(leadKinds(leads.map((part) => ({ part, owned: 1, forSale: 0 })))),
   };
   const misses = supplyOffers(board, catalogue).flatMap((offer) => missesOf(pedal, offer, shop));
   return [...checks]
     .reverse()
     .flatMap(({ rule }) => nearest(misses.filter((miss) => miss.rule === rule)) ?? [])
-    .map(({ rule, supply, bank, message }) => ({
-      rule,
-      at: { supply: supply.id, outputs: Array.from({ length: bank.outputs }, (_, index) => bank.firstOutput + index) },
-      message,
-    }));
+    .map(({ rule, supply, outputs, message }) => ({ rule, at: { supply: supply.id, outputs }, message }));
 }
 
-type Shop = { readonly board: Board; readonly routes: Router; readonly routesWithAnyStock: Router };
+type Shop = {
+  readonly board: Board;
+  readonly kinds: readonly LeadKind[];
+  readonly routes: Router;
+  readonly routesWithAnyStock: Router;
+};
 
-/** One output at one setting, and the pedal that asks for it. */
+/** One output at one setting, or two joined ones, and the pedal that asks for them. */
 type Attempt = {
   readonly pedal: Pedal;
   readonly offer: Offer;
   readonly supply: Supply;
+  /** The bank of the output, or of the first of two joined ones. */
   readonly bank: Bank;
-  readonly setting: Setting;
+  readonly seat: Seat;
+  /** The join lead that it takes can neither be had nor is it owned. */
+  readonly lacksLead: boolean;
   readonly shop: Shop;
 };
 
@@ -51,7 +58,7 @@ type Attempt = {
 type Miss = {
   readonly rule: Rule;
   readonly supply: Supply;
-  readonly bank: Bank;
+  readonly outputs: readonly number[];
   readonly nearness: number;
   readonly message: string;
 };
@@ -68,21 +75,49 @@ const checks: readonly Check[] = [
   { rule: 'current', fails: failsCurrent },
   { rule: 'startup', fails: failsStartup },
   { rule: 'total', fails: failsTotal },
+  { rule: 'join', fails: failsJoin },
   { rule: 'stock', fails: failsStock },
 ];
 
 function missesOf(pedal: Pedal, offer: Offer, shop: Shop): readonly Miss[] {
   const { supply } = offer;
-  return supply.banks.flatMap((bank) =>
-    bank.settings.flatMap((setting) => {
-      const attempt = { pedal, offer, supply, bank, setting, shop };
-      for (const { rule, fails } of checks) {
-        const failure = fails(attempt);
-        if (failure !== null) return [{ rule, supply, bank, ...failure }];
-      }
-      return [];
-    }),
+  const imagined = imaginedLeads(supply, shop.kinds);
+  const seats = [
+    ...seatsOf(supply, shop.kinds).map((seat) => ({ seat, lacksLead: false })),
+    ...seatsOf(supply, imagined).flatMap((seat) => (seat.join === null ? [] : [{ seat, lacksLead: true }])),
+  ];
+  return seats.flatMap(({ seat, lacksLead }) => {
+    const bank = supply.banks[seat.outputs[0]?.bank ?? 0];
+    if (bank === undefined) return [];
+    const attempt = { pedal, offer, supply, bank, seat, lacksLead, shop };
+    for (const { rule, fails } of checks) {
+      const failure = fails(attempt);
+      if (failure !== null) return [{ rule, supply, outputs: outputsOf(attempt), ...failure }];
+    }
+    return [];
+  });
+}
+
+/** Straight join leads for the joins that a supply allows and for which there is no lead: to see what one would do. */
+function imaginedLeads({ banks }: Supply, kinds: readonly LeadKind[]): readonly LeadKind[] {
+  const wanted = banks.flatMap(({ plug, joins }) => joins.map((mode) => ({ plug, mode })));
+  const missing = wanted.filter(
+    ({ plug, mode }) => !kinds.some(({ fits, role }) => role.kind === 'join' && role.mode === mode && fits === plug),
   );
+  return missing.map(({ plug, mode }, index) => ({
+    index,
+    fits: plug,
+    gives: plug,
+    reverses: false,
+    role: { kind: 'join', mode },
+    supplyOf: [],
+  }));
+}
+
+/** The numbers of the outputs that are alike in this. */
+function outputsOf({ supply, seat }: Attempt): readonly number[] {
+  const banks = new Set(seat.outputs.flatMap(({ bank }) => supply.banks[bank] ?? []));
+  return [...banks].flatMap(({ firstOutput, outputs }) => Array.from({ length: outputs }, (_, at) => firstOutput + at));
 }
 
 function nearest(misses: readonly Miss[]): Miss | undefined {
@@ -112,21 +147,36 @@ function failsPower({ pedal, bank, supply }: Attempt): Failure | null {
   return { nearness: 0, message: `needs ${pedal.power}; ${supply.name} gives ${bank.power} there` };
 }
 
-function failsVoltage({ pedal, bank, setting, supply }: Attempt): Failure | null {
-  if (voltsSuit(pedal, outletOf(bank, setting))) return null;
+function failsVoltage({ pedal, seat, supply }: Attempt): Failure | null {
+  if (voltsSuit(pedal, seat.outlet)) return null;
+  const { millivolts, openCircuit } = seat.outlet;
   const wanted = acceptedText(pedal);
-  if (!acceptsVolts(pedal, setting.millivolts)) {
-    const message = `accepts ${wanted}; the nearest is ${volts(setting.millivolts)} (${supply.name})`;
-    return { nearness: -1e9 - distance(pedal, setting.millivolts), message };
+  const where = placeText(seat, supply);
+  if (!acceptsVolts(pedal, millivolts)) {
+    const message = `accepts ${wanted}; the nearest is ${volts(millivolts)} (${where})`;
+    return { nearness: farther - distance(pedal, millivolts), message };
   }
-  const open = setting.openCircuit ?? setting.millivolts;
+  const open = openCircuit ?? millivolts;
   const survives =
     pedal.survives === null
       ? 'its maker states no higher volts that it survives'
       : `it survives ${volts(pedal.survives)}`;
-  const message = `accepts ${wanted}; ${supply.name} is unregulated and rises from ${volts(setting.millivolts)} to ${volts(open)} without a load, and ${survives}`;
-  return { nearness: -distance(pedal, open), message };
+  const rise = `${where} is unregulated and rises from ${volts(millivolts)} to ${volts(open)} without a load`;
+  return { nearness: -distance(pedal, open), message: `accepts ${wanted}; ${rise}, and ${survives}` };
 }
+
+/** Wrong volts are farther off than right ones that rise too high without a load. */
+const farther = -1e9;
+
+/** "Quay 6", or "two outputs of Quay 6 in series". */
+const placeText = ({ join }: Seat, supply: Supply): string =>
+  join === null ? supply.name : `two outputs of ${supply.name} in ${join.mode}`;
+
+/** "the strongest 9 V output", or "the strongest two in series for 18 V". */
+const strongestText = ({ join, outlet }: Seat): string =>
+  join === null
+    ? `the strongest ${volts(outlet.millivolts)} output gives`
+    : `the strongest two outputs in ${join.mode} for ${volts(outlet.millivolts)} give`;
 
 function acceptedText({ accepts }: Pedal): string {
   if (accepts.kind === 'range') return `${volts(accepts.from)} to ${volts(accepts.to)}`;
@@ -139,30 +189,30 @@ function distance({ accepts }: Pedal, millivolts: number): number {
 }
 
 /** Whether the plug can be brought to fit when polarity is left aside. */
-function failsPlug({ pedal, bank, supply, shop }: Attempt): Failure | null {
-  const either = { plug: bank.plug, polarities: ['centre-negative', 'centre-positive'] as const };
+function failsPlug({ pedal, supply, seat, shop }: Attempt): Failure | null {
+  const either = { plug: seat.exit.plug, polarities: ['centre-negative', 'centre-positive'] as const };
   if (shop.routesWithAnyStock(either, pedal).length > 0) return null;
-  const message = `has a ${pedal.inlet} inlet; ${supply.name} offers ${bank.plug}, and no one or two adapters lead from there`;
+  const message = `has a ${pedal.inlet} inlet; ${supply.name} offers ${seat.exit.plug}, and no one or two adapters lead from there`;
   return { nearness: 0, message };
 }
 
-function failsPolarity({ pedal, bank, supply, shop }: Attempt): Failure | null {
-  if (shop.routesWithAnyStock(exitOf(bank), pedal).length > 0) return null;
+function failsPolarity({ pedal, bank, supply, seat, shop }: Attempt): Failure | null {
+  if (shop.routesWithAnyStock(seat.exit, pedal).length > 0) return null;
   const message = `needs ${pedal.polarity ?? 'AC'}; ${supply.name} gives ${bank.polarity ?? 'AC'}, and no lead reverses it and fits`;
   return { nearness: 0, message };
 }
 
-function failsCurrent({ pedal, bank, setting, supply, shop: { board } }: Attempt): Failure | null {
+function failsCurrent({ pedal, seat, supply, shop: { board } }: Attempt): Failure | null {
   const { policy } = board;
-  const load = pedalLoad(pedal, setting.millivolts, policy);
-  if (load !== undefined && withinFactor(load, policy.headroom.alone, loadOf(setting.rating, policy))) return null;
-  const strongest = `the strongest ${volts(setting.millivolts)} output gives ${current(setting.rating)}`;
-  const message = `needs ${neededText(pedal, setting, policy.guess, policy.headroom.alone)}; ${strongest} (${supply.name})`;
-  return { nearness: setting.rating + (bank.isolated ? 0.5 : 0), message };
+  const { millivolts, rating } = seat.outlet;
+  const load = pedalLoad(pedal, millivolts, policy);
+  if (load !== undefined && withinFactor(load, policy.headroom.alone, loadOf(rating, policy))) return null;
+  const needed = neededText(pedal, millivolts, policy.guess, policy.headroom.alone);
+  return { nearness: rating, message: `needs ${needed}; ${strongestText(seat)} ${current(rating)} (${supply.name})` };
 }
 
 /** "300 mA × 1.5 for a guess × 1.2 = 540 mA", rounded up to a microamp. */
-function neededText(pedal: Pedal, { millivolts }: Setting, guess: Factor, headroom: Factor): string {
+function neededText(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom: Factor): string {
   const draw = drawAt(pedal, millivolts) ?? 0;
   const factors = pedal.figure === 'guess' ? [guess, headroom] : [headroom];
   const numerator = factors.reduce((product, factor) => product * BigInt(factor.numerator), BigInt(draw));
@@ -172,33 +222,41 @@ function neededText(pedal: Pedal, { millivolts }: Setting, guess: Factor, headro
   return `${current(draw)}${guessed} × ${factorText(headroom)} = ${current(needed)}`;
 }
 
-function failsStartup({ pedal, setting, supply }: Attempt): Failure | null {
-  if (pedal.startup === null || pedal.startup <= setting.rating) return null;
-  const message = `takes ${current(pedal.startup)} to start; the strongest ${volts(setting.millivolts)} output gives ${current(setting.rating)} (${supply.name})`;
-  return { nearness: setting.rating, message };
+function failsStartup({ pedal, seat, supply }: Attempt): Failure | null {
+  const { rating } = seat.outlet;
+  if (pedal.startup === null || pedal.startup <= rating) return null;
+  const needed = `takes ${current(pedal.startup)} to start`;
+  return { nearness: rating, message: `${needed}; ${strongestText(seat)} ${current(rating)} (${supply.name})` };
 }
 
-function failsTotal({ pedal, bank, setting, supply, shop: { board } }: Attempt): Failure | null {
+function failsTotal({ pedal, seat, supply, shop: { board } }: Attempt): Failure | null {
   const { policy } = board;
   const limits = totalLimits(supply, policy);
-  const load = pedalLoad(pedal, setting.millivolts, policy) ?? 0n;
-  const loads = [{ bank: supply.banks.indexOf(bank), millivolts: setting.millivolts, load, repeats: false }];
-  const weights = weightsOf(limits, loads, policy);
+  const { millivolts } = seat.outlet;
+  const weights = weightsOf(limits, seat.loads(pedalLoad(pedal, millivolts, policy) ?? 0n), policy);
   const broken = limits.find(({ capacity }, index) => (weights[index] ?? 0n) > capacity);
   if (broken === undefined) return null;
   const whole = broken.bank === null ? 'all outputs' : 'the outputs of that bank';
-  const needed = neededText(pedal, setting, policy.guess, policy.headroom.supply);
-  const message = `needs ${needed} at ${volts(setting.millivolts)}; ${whole} of ${supply.name} together give ${totalText(broken.total)}`;
+  const needed = neededText(pedal, millivolts, policy.guess, policy.headroom.supply);
+  const twice = seat.join?.mode === 'series' ? ', on both outputs of a series join' : '';
+  const message = `needs ${needed} at ${volts(millivolts)}${twice}; ${whole} of ${supply.name} together give ${totalText(broken.total)}`;
   return { nearness: 0, message };
 }
 
 const totalText = (total: Total): string =>
   total.kind === 'current' ? current(total.microamps) : `${decimalOfThousandths(total.milliwatts)} W`;
 
+function failsJoin({ seat, lacksLead, supply }: Attempt): Failure | null {
+  if (seat.join === null || !lacksLead) return null;
+  const joined = `two outputs of ${supply.name} in ${seat.join.mode} would do`;
+  return { nearness: 0, message: `${joined}, but a ${seat.join.mode} lead is neither owned nor for sale` };
+}
+
 /** All else fits: then it is the supply or a lead that cannot be had. */
-function failsStock({ pedal, offer, bank, supply, shop }: Attempt): Failure | null {
-  if (offer.owned + offer.forSale === 0)
+function failsStock({ pedal, offer, seat, supply, shop }: Attempt): Failure | null {
+  if (offer.owned + offer.forSale === 0) {
     return { nearness: 1, message: `${supply.name} would do, but none is owned or in stock` };
-  if (shop.routes(exitOf(bank), pedal).length > 0) return null;
+  }
+  if (shop.routes(seat.exit, pedal).length > 0) return null;
   return { nearness: 0, message: `${supply.name} would do, but a lead that it takes is neither owned nor in stock` };
 }
