@@ -1,0 +1,66 @@
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+
+import { absolute, filesBelow, textOf } from './places.mjs';
+
+const sourceFolders = ['src', 'solver'];
+const settings = ['tsconfig.json', 'tsconfig.build.json', 'package-lock.json'];
+/** The compiler's own memory of what it has compiled. It does not notice outputs that went missing. */
+const memoryFile = 'dist/.tsbuildinfo';
+const stampFile = 'dist/.boardfeed-built';
+
+/** Whether dist holds exactly what the present sources, settings and compiler make. */
+export function buildIsCurrent() {
+  const sources = sourceFiles();
+  const { missing, stale } = compareOutputs(sources);
+  return missing.length === 0 && stale.length === 0 && textOf(stampFile) === stampOf(sources);
+}
+
+/** Compiles what has changed and removes the outputs of deleted sources. Returns the compiler's exit code. */
+export function compile() {
+  const sources = sourceFiles();
+  // Taken first: a file that is saved while the compiler runs makes the next build stale, not this one wrong.
+  const stamp = stampOf(sources);
+  const { missing, stale } = compareOutputs(sources);
+  rmSync(absolute(stampFile), { force: true });
+  if (missing.length > 0) rmSync(absolute(memoryFile), { force: true });
+  stale.forEach(removeWithEmptyFolders);
+  const compiler = [absolute('node_modules/typescript/bin/tsc'), '-p', 'tsconfig.build.json'];
+  const done = spawnSync(process.execPath, compiler, { cwd: absolute('.'), stdio: ['ignore', 2, 2] });
+  if (done.status === 0) writeFileSync(absolute(stampFile), stamp);
+  return done.status ?? 1;
+}
+
+const sourceFiles = () => sourceFolders.flatMap(filesBelow).filter((path) => path.endsWith('.ts'));
+
+/** A digest of everything that decides what the compiler makes. */
+function stampOf(sources) {
+  const hash = createHash('sha256');
+  for (const path of [...settings, ...sources]) hash.update(`${path}\0${textOf(path)}\0`);
+  return hash.digest('hex');
+}
+
+/** Which outputs are not there although they should be, and which are there although they should not. */
+function compareOutputs(sources) {
+  const expected = new Set(sources.flatMap(outputsOf));
+  const present = new Set(sourceFolders.flatMap((folder) => filesBelow(`dist/${folder}`)));
+  return {
+    missing: [...expected].filter((path) => !present.has(path)),
+    stale: [...present].filter((path) => !expected.has(path)),
+  };
+}
+
+/** Declaration files of our own are read by the compiler only. */
+function outputsOf(source) {
+  if (source.endsWith('.d.ts')) return [];
+  const stem = `dist/${source.slice(0, -'.ts'.length)}`;
+  return [`${stem}.js`, `${stem}.d.ts`];
+}
+
+function removeWithEmptyFolders(path) {
+  rmSync(absolute(path), { recursive: true, force: true });
+  const folder = dirname(path);
+  if (folder !== 'dist' && readdirSync(absolute(folder)).length === 0) removeWithEmptyFolders(folder);
+}

@@ -1,0 +1,98 @@
+/**
+ * Who may import whom. Imports run one way only:
+ * cli → report → planning → formulation → loadout → domain; audit → domain; files → domain; planning, formulation → solver.
+ */
+
+/** What each folder may import from the project, besides itself. Nothing else of src and solver is open to it. */
+const open = {
+  'src/cli': ['src/files', 'src/report', 'src/planning', 'src/audit', 'src/domain', 'src/index.ts'],
+  'src/report': ['src/planning', 'src/domain'],
+  'src/planning': ['src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
+  'src/formulation': ['src/loadout', 'src/domain', 'solver'],
+  'src/loadout': ['src/domain'],
+  'src/audit': ['src/domain'],
+  'src/files': ['src/domain'],
+  'src/domain': [],
+  solver: [],
+};
+
+const oneWay = Object.entries(open).map(([folder, targets]) => ({
+  name: `${folder.replace('src/', '')}-imports`,
+  comment: `${folder} may import ${targets.length === 0 ? 'nothing else of the project' : targets.join(', ')}.`,
+  severity: 'error',
+  from: { path: `^${folder}/` },
+  to: { path: '^(src|solver|test|bench)/', pathNot: [folder, ...targets].map((target) => `^${target}(/|$)`) },
+}));
+
+const rule = (name, comment, from, to) => ({ name, comment, severity: 'error', from, to });
+
+/** Modules that are run or loaded by their address, and so imported by nobody; the worker loads its engine that way. */
+const entries = '^(src/index|src/cli/main|solver/engine-worker|solver/engines/[^/]+)\\.ts$';
+
+module.exports = {
+  forbidden: [
+    ...oneWay,
+    rule('no-cycles', 'No module reaches itself.', {}, { circular: true }),
+    rule(
+      'no-orphans',
+      'A module that imports nothing and is imported by nobody is dead.',
+      { path: '^(src|solver)/', pathNot: entries, orphan: true },
+      {},
+    ),
+    rule(
+      'no-dead-modules',
+      'Every module of the product is reached from the command, the library or a worker.',
+      { path: entries },
+      { path: '^(src|solver)/', pathNot: entries, reachable: false },
+    ),
+    rule(
+      'index-stands-beside-cli',
+      'The library entry may offer everything but the command.',
+      { path: '^src/index\\.ts$' },
+      { path: '^(src/cli|test|bench)/' },
+    ),
+    rule(
+      'report-takes-types-only',
+      'A report describes a finished answer: of planning it needs the types, never the work.',
+      { path: '^src/report/' },
+      { path: '^src/planning/', dependencyTypesNot: ['type-only'] },
+    ),
+    rule(
+      'audit-stands-alone',
+      'The audit shares nothing with what it checks but the domain types: no package, no Node module.',
+      { path: '^src/audit/' },
+      { pathNot: '^src/(audit|domain)/' },
+    ),
+    rule(
+      'engines-know-the-model-only',
+      'An engine imports the model and the interface that it serves, not another engine or the search.',
+      { path: '^solver/engines/' },
+      { path: '^solver/', pathNot: '^solver/(program|engine)\\.ts$' },
+    ),
+    rule(
+      'checks-are-no-engines',
+      'What checks an answer or a proof never reaches an engine, not even through another module.',
+      { path: '^solver/(check|bound)\\.ts$' },
+      { path: '^solver/engines/|^node_modules/(highs|javascript-lp-solver)/', reachable: true },
+    ),
+    rule(
+      'engine-packages-in-engines-only',
+      'A package that solves programs is imported by its own engine only.',
+      { path: '^(src|solver)/', pathNot: '^solver/engines/' },
+      { path: '^node_modules/(highs|javascript-lp-solver)/' },
+    ),
+    rule(
+      'product-stands-on-dependencies',
+      'What is published imports packages that are installed with it.',
+      { path: '^(src|solver)/' },
+      { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown', 'npm-optional', 'npm-peer'] },
+    ),
+    rule('no-unresolvable', 'Every import leads somewhere.', {}, { couldNotResolve: true }),
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'types', 'node', 'default'] },
+  },
+};

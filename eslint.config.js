@@ -1,0 +1,160 @@
+import { builtinModules } from 'node:module';
+
+import prettier from 'eslint-config-prettier';
+import { defineConfig, globalIgnores } from 'eslint/config';
+import typescript from 'typescript-eslint';
+
+/** A comment that silences a rule says why after two dashes, as eslint itself writes it. */
+const suppressionReason = {
+  meta: { type: 'suggestion', schema: [], messages: { reason: 'Say after " -- " why the rule is silenced here.' } },
+  create: (context) => ({
+    Program() {
+      for (const comment of context.sourceCode.getAllComments()) {
+        if (/^\s*eslint-disable(?!.*\s--\s+\S)/s.test(comment.value)) {
+          context.report({ loc: comment.loc, messageId: 'reason' });
+        }
+      }
+    },
+  }),
+};
+
+const outside = 'Only src/cli and src/files touch the file system, the process, the console and the clock: pass it in.';
+const timers = ['setTimeout', 'setInterval', 'setImmediate'];
+const surroundings = ['process', 'performance', 'fetch', 'require', '__dirname', '__filename'];
+const bareBuiltins = builtinModules.filter((name) => !name.startsWith('_'));
+
+/** Nothing of the world outside: no Node module but those allowed, no clock, no chance. */
+const noSurroundings = ({ globals, allowedModules }) => ({
+  'no-console': 'error',
+  'no-restricted-globals': ['error', ...globals.map((name) => ({ name, message: outside }))],
+  'no-restricted-imports': [
+    'error',
+    {
+      paths: bareBuiltins.map((name) => ({ name, message: outside })),
+      patterns: [{ regex: `^node:(?!(${allowedModules.join('|')})$)`, message: outside }],
+    },
+  ],
+  'no-restricted-properties': [
+    'error',
+    { object: 'Date', property: 'now', message: outside },
+    { object: 'AbortSignal', property: 'timeout', message: outside },
+    { object: 'Math', property: 'random', message: 'Pass a seed in, so that every run can be repeated.' },
+    { object: 'globalThis', property: 'process', message: outside },
+    { object: 'globalThis', property: 'console', message: outside },
+  ],
+  'no-restricted-syntax': [
+    'error',
+    ...houseSyntax,
+    { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: outside },
+  ],
+});
+
+const houseSyntax = [
+  { selector: 'ExportDefaultDeclaration', message: 'Named exports only.' },
+  { selector: 'TSEnumDeclaration', message: 'Use a union of strings.' },
+  { selector: 'TSParameterProperty', message: 'Declare the field and set it in the constructor.' },
+];
+
+const house = {
+  'boardfeed/suppression-reason': 'error',
+  'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],
+  'max-depth': ['error', 4],
+  'max-params': ['error', 6],
+  complexity: ['error', 15],
+  eqeqeq: 'error',
+  'no-cond-assign': 'error',
+  'no-constant-condition': ['error', { checkLoops: false }],
+  'no-empty': 'error',
+  'no-empty-character-class': 'error',
+  'no-irregular-whitespace': 'error',
+  'no-loss-of-precision': 'error',
+  'no-misleading-character-class': 'error',
+  'no-self-assign': 'error',
+  'no-self-compare': 'error',
+  'no-sparse-arrays': 'error',
+  'no-unmodified-loop-condition': 'error',
+  'no-unsafe-finally': 'error',
+  'no-useless-escape': 'error',
+  'no-param-reassign': 'error',
+  'object-shorthand': 'error',
+  'prefer-template': 'error',
+  'no-restricted-syntax': ['error', ...houseSyntax],
+};
+
+const houseTypes = {
+  '@typescript-eslint/consistent-type-definitions': ['error', 'type'],
+  '@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
+  '@typescript-eslint/consistent-type-exports': ['error', { fixMixedExportsWithInlineTypeSpecifier: true }],
+  '@typescript-eslint/switch-exhaustiveness-check': 'error',
+  // The short form of it is the `!` that another rule forbids.
+  '@typescript-eslint/non-nullable-type-assertion-style': 'off',
+  // Brackets say that the key may be absent: `environment['TERM']`.
+  '@typescript-eslint/dot-notation': ['error', { allowIndexSignaturePropertyAccess: true }],
+  // Numbers in a message are what a message is for; everything else that is no string is a slip.
+  '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+  // A brand's constructor names its type once, in what it returns.
+  '@typescript-eslint/no-unnecessary-type-parameters': 'off',
+  // A short arrow may pass on what it calls.
+  '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+  '@typescript-eslint/no-unnecessary-condition': ['error', { allowConstantLoopConditions: 'only-allowed-literals' }],
+  '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+};
+
+export default defineConfig(
+  globalIgnores(['dist/', 'coverage/', 'fixtures/']),
+  { linterOptions: { reportUnusedDisableDirectives: 'error' } },
+  {
+    files: ['**/*.ts'],
+    extends: [typescript.configs.strictTypeChecked, typescript.configs.stylisticTypeChecked],
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    plugins: { boardfeed: { rules: { 'suppression-reason': suppressionReason } } },
+    rules: { ...house, ...houseTypes },
+  },
+  {
+    files: ['src/**/*.ts', 'solver/**/*.ts'],
+    rules: { 'max-lines-per-function': ['error', { max: 60, skipBlankLines: true, skipComments: true }] },
+  },
+  {
+    files: ['src/**/*.ts'],
+    ignores: ['src/cli/**', 'src/files/**'],
+    rules: noSurroundings({ globals: [...surroundings, ...timers], allowedModules: [] }),
+  },
+  {
+    // Engines run in workers that a timer can stop for sure.
+    files: ['solver/**/*.ts'],
+    rules: noSurroundings({ globals: surroundings, allowedModules: ['worker_threads', 'timers', 'timers/promises'] }),
+  },
+  {
+    // An engine keeps its own time limit, and the states of a foreign solver are more than it tells apart.
+    files: ['solver/engines/**/*.ts'],
+    rules: {
+      ...noSurroundings({ globals: surroundings.filter((name) => name !== 'performance'), allowedModules: [] }),
+      '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+    },
+  },
+  {
+    // The worker's own thread: it silences what a foreign solver prints.
+    files: ['solver/engine-worker.ts'],
+    rules: noSurroundings({
+      globals: surroundings.filter((name) => name !== 'process'),
+      allowedModules: ['worker_threads'],
+    }),
+  },
+  { files: ['src/files/**/*.ts', 'test/**/*.ts'], rules: { 'no-console': 'error' } },
+  {
+    // Tests take functions out of objects that they have made themselves.
+    files: ['test/**/*.ts'],
+    rules: { '@typescript-eslint/unbound-method': 'off' },
+  },
+  {
+    // The tools that read these files ask for a default export.
+    files: ['*.config.ts'],
+    rules: { 'no-restricted-syntax': 'off' },
+  },
+  {
+    files: ['**/*.{js,mjs,cjs}'],
+    languageOptions: { globals: { console: 'readonly', process: 'readonly', URL: 'readonly', module: 'writable' } },
+    rules: { 'no-undef': 'error', 'no-unused-vars': 'error', eqeqeq: 'error' },
+  },
+  prettier,
+);

@@ -1,0 +1,133 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+
+import { checkout, filesBelow, installPacked, run, runWell, type Customer } from './support/pack.js';
+
+const boardFile = 'fixtures/boards/gig-board.yaml';
+const catalogueFile = 'fixtures/shops/marram-street.yaml';
+
+/** A customer's program. It prints what the library answers to the files and to their texts. */
+const consumer = `
+import { readFile } from 'node:fs/promises';
+import { answerJson, answerText, choose, faultText, inputsFromText, readInputs, type Answer } from 'boardfeed';
+
+const board = 'node_modules/boardfeed/${boardFile}';
+const catalogue = 'node_modules/boardfeed/${catalogueFile}';
+const named = async (file: string) => ({ file, text: await readFile(file, 'utf8') });
+
+async function answered(read: Awaited<ReturnType<typeof readInputs>>): Promise<{ json: string; text: string }> {
+  if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join(', '));
+  const { board, catalogue } = read.value;
+  if (catalogue === null) throw new Error('a catalogue was given');
+  const answer: Answer = await choose(board, catalogue, { aim: 'cost' });
+  const screen = { width: 80, colour: false };
+  return { json: answerJson(board, catalogue, answer), text: answerText(board, catalogue, answer, screen) };
+}
+
+const fromFiles = await answered(await readInputs(board, catalogue));
+const fromTexts = await answered(inputsFromText(await named(board), await named(catalogue)));
+console.log(JSON.stringify({ fromFiles, fromTexts }));
+`;
+
+type Printed = Readonly<Record<'fromFiles' | 'fromTexts', { readonly json: string; readonly text: string }>>;
+
+const consumerSettings = {
+  compilerOptions: {
+    target: 'ES2023',
+    module: 'nodenext',
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    skipLibCheck: false,
+    noEmitOnError: true,
+    types: ['node'],
+    typeRoots: [join(checkout, 'node_modules', '@types')],
+  },
+  files: ['consumer.ts'],
+};
+
+describe('the package, packed and installed in an empty folder', () => {
+  let customer: Customer;
+
+  beforeAll(async () => {
+    customer = await installPacked();
+  });
+
+  afterAll(() => customer.remove());
+
+  const choosing = (...options: readonly string[]): readonly string[] => [
+    'choose',
+    join(customer.packageFolder, boardFile),
+    join(customer.packageFolder, catalogueFile),
+    ...options,
+  ];
+
+  test('holds what a customer needs', async () => {
+    expect(await filesBelow(customer.packageFolder)).toEqual(
+      expect.arrayContaining([
+        'CHANGELOG.md',
+        'DEVELOPERS.md',
+        'README.md',
+        'dist/solver/engine-worker.js',
+        'dist/src/cli/main.js',
+        'dist/src/index.d.ts',
+        'dist/src/index.js',
+        boardFile,
+        catalogueFile,
+        'package.json',
+      ]),
+    );
+  });
+
+  test('holds nothing else: no tests, no sources, no memory of the compiler', async () => {
+    const expected =
+      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|fixtures\/.+|dist\/(src|solver)\/.+\.(js|d\.ts))$/;
+    const files = await filesBelow(customer.packageFolder);
+    expect(files.filter((file) => !expected.test(file))).toEqual([]);
+  });
+
+  test('holds exactly one module and its types for each source', async () => {
+    const sources = await Promise.all(
+      ['src', 'solver'].map(async (folder) => {
+        const files = await filesBelow(join(checkout, folder));
+        return files.flatMap((file) => {
+          const stem = `dist/${folder}/${file.replace(/\.ts$/, '')}`;
+          return file.endsWith('.d.ts') ? [] : [`${stem}.d.ts`, `${stem}.js`];
+        });
+      }),
+    );
+    const files = await filesBelow(customer.packageFolder);
+    expect(files.filter((file) => file.startsWith('dist/'))).toEqual(sources.flat().sort());
+  });
+
+  test('names its version and its commands', async () => {
+    const { version } = JSON.parse(await readFile(join(checkout, 'package.json'), 'utf8')) as { version: string };
+    expect(await runWell(customer.command, ['--version'], customer.folder)).toBe(`${version}\n`);
+    expect(await runWell(customer.command, ['--help'], customer.folder)).toMatch(/^\s+choose\b/m);
+  });
+
+  test('powers every pedal of its own example', async () => {
+    const board = parse(await readFile(join(checkout, boardFile), 'utf8')) as { pedals: readonly unknown[] };
+    const { exitCode, output } = await run(customer.command, choosing('--json'), customer.folder);
+    const plan = JSON.parse(output) as { format: string; status: string; feeds: readonly unknown[] };
+    expect(exitCode).toBe(0);
+    expect(plan).toMatchObject({ format: 'boardfeed/plan/1', status: 'proven', unpowered: [] });
+    expect(plan.feeds).toHaveLength(board.pedals.length);
+  });
+
+  test('compiles and runs in a strict TypeScript program, and says there what the command says', async () => {
+    await writeFile(join(customer.folder, 'consumer.ts'), consumer);
+    await writeFile(join(customer.folder, 'tsconfig.json'), JSON.stringify(consumerSettings));
+    const compiler = join(checkout, 'node_modules', 'typescript', 'bin', 'tsc');
+    await runWell(process.execPath, [compiler, '-p', '.'], customer.folder);
+    const printed = await runWell(process.execPath, ['consumer.js'], customer.folder);
+    const { fromFiles, fromTexts } = JSON.parse(printed) as Printed;
+    const commandJson = await runWell(customer.command, choosing('--json'), customer.folder);
+    const commandText = await runWell(customer.command, choosing(), customer.folder);
+    expect(fromFiles.json.trim()).toBe(commandJson.trim());
+    expect(fromFiles.text.trim()).toBe(commandText.trim());
+    expect(fromTexts).toEqual(fromFiles);
+  });
+});

@@ -1,0 +1,17 @@
+import { defineConfig } from 'vitest/config';
+
+/** Where to leave the results for a machine to read; the people's report is printed all the same. */
+const resultsFile = process.env.TEST_RESULTS_FILE;
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    // A forgotten `.only` fails the run: `npm test` runs every test.
+    allowOnly: false,
+    // No test asserts a time. This only stops one that hangs, on a slow and busy machine too.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    pool: 'forks',
+    ...(resultsFile === undefined ? {} : { reporters: ['default', 'json'], outputFile: { json: resultsFile } }),
+  },
+});
