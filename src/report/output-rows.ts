@@ -1,0 +1,114 @@
+import type { Feed } from '../domain/plan.js';
+import { decimalOfThousandths, factorText } from '../domain/quantities.js';
+import type { Bank, Setting } from '../domain/supply.js';
+import { bankOf, firstBankOf } from './inventory.js';
+import type { Piece } from './layout.js';
+import { chainRoute, soloRoute, tailRoute } from './route.js';
+import { bullet, type Screen } from './screen.js';
+import { settingOf, type Meter, type OutputUse, type UnitUse } from './usage.js';
+import { countText, listText, meterText, voltsText } from './words.js';
+
+/** One row of what is plugged into a supply unit. */
+export type OutputRow = {
+  readonly outputs: string;
+  readonly volts: readonly string[];
+  /** The pedal, or what else is there. */
+  readonly what: Piece;
+  /** The way to it, beside or below. */
+  readonly detail: readonly Piece[];
+  readonly meter: Meter | null;
+};
+
+/** Used and free outputs in the order of their numbers, then the limits over several of them. */
+export function outputRows(screen: Screen, unit: UnitUse): readonly OutputRow[] {
+  const taken = new Set(unit.outputs.flatMap(({ outputs }) => outputs));
+  const used = unit.outputs.map((use) => ({ first: use.outputs[0] ?? 0, rows: usedRows(screen, unit, use) }));
+  const free = unit.supply.banks.flatMap((bank) =>
+    freeRuns(bank, taken).map((run) => ({ first: run[0] ?? 0, rows: [freeRow(screen, unit, bank, run)] })),
+  );
+  const outputs = [...used, ...free].sort((one, other) => one.first - other.first).flatMap(({ rows }) => rows);
+  return [...outputs, ...unit.totals.map(({ bank, meter }) => totalRow(screen, bank, meter))];
+}
+
+function usedRows(screen: Screen, unit: UnitUse, use: OutputUse): readonly OutputRow[] {
+  const { inventory, paints } = screen;
+  const [first] = use.feeds;
+  const switched = firstBankOf(unit.supply, first).settings.length > 1;
+  const row = {
+    outputs: use.outputs.join('+'),
+    volts: [...settingTexts(use), ...(switched ? ['switch'] : [])],
+    meter: use.meter,
+  };
+  const peak = use.peak === null ? [] : [{ text: `at switch-on up to ${meterText(use.peak)}` }];
+  const chain = chainRoute(screen, first);
+  if (chain === null) {
+    const what = { text: inventory.pedalName(first.pedal), paint: paints.strong };
+    return [{ ...row, what, detail: [{ text: soloRoute(screen, first), hang: 2 }, ...peak] }];
+  }
+  const what = { text: `${countText(use.feeds.length, 'pedal')} on a chain` };
+  const head = { ...row, what, detail: [{ text: chain, hang: 2 }, ...peak] };
+  return [head, ...use.feeds.map((feed) => tailRow(screen, feed))];
+}
+
+const tailRow = (screen: Screen, feed: Feed): OutputRow => ({
+  outputs: '',
+  volts: [],
+  what: bullet(screen, screen.inventory.pedalName(feed.pedal), screen.paints.strong),
+  detail: [{ text: tailRoute(screen, feed), indent: 2, hang: 2 }],
+  meter: null,
+});
+
+function settingTexts({ settings, feeds: [{ join }] }: OutputUse): readonly string[] {
+  const texts = settings.map(voltsText);
+  return join?.mode === 'series' ? texts.map((text, at) => (at === 0 ? `${text} +` : text)) : texts.slice(0, 1);
+}
+
+/** The bank's unused outputs, in runs of neighbours. */
+function freeRuns(bank: Bank, taken: ReadonlySet<number>): readonly (readonly number[])[] {
+  const runs: number[][] = [];
+  for (let output = bank.firstOutput; output < bank.firstOutput + bank.outputs; output += 1) {
+    if (taken.has(output)) continue;
+    const run = runs.at(-1);
+    if (run?.at(-1) === output - 1) run.push(output);
+    else runs.push([output]);
+  }
+  return runs;
+}
+
+function freeRow({ marks, paints }: Screen, unit: UnitUse, bank: Bank, run: readonly number[]): OutputRow {
+  const offers = freeSettings(unit, bank).map(
+    ({ millivolts, rating }) => `${voltsText(millivolts)} ${decimalOfThousandths(rating)} mA`,
+  );
+  const text = `free: ${bank.power === 'AC' ? 'AC ' : ''}${listText(offers, 'or')}${run.length > 1 ? ' each' : ''}`;
+  return {
+    outputs: rangeText(run, marks.dash),
+    volts: [],
+    what: { text, paint: paints.faint },
+    detail: [],
+    meter: null,
+  };
+}
+
+/** A bank that is switched together and in use gives its free outputs no choice. */
+function freeSettings({ outputs, supply }: UnitUse, bank: Bank): readonly Setting[] {
+  if (bank.switching === 'each') return bank.settings;
+  for (const use of outputs) {
+    const at = use.outputs.findIndex((output) => bankOf(supply, output) === bank);
+    if (at >= 0) return [settingOf(bank, use.settings[at])];
+  }
+  return bank.settings;
+}
+
+function totalRow({ board, marks }: Screen, bank: Bank | null, meter: Meter): OutputRow {
+  const all = bank === null ? [] : Array.from({ length: bank.outputs }, (_, at) => bank.firstOutput + at);
+  return {
+    outputs: bank === null ? 'all' : rangeText(all, marks.dash),
+    volts: [],
+    what: { text: bank === null ? 'the whole supply' : 'these outputs together' },
+    detail: [{ text: `reserve ${marks.times} ${factorText(board.policy.headroom.supply)}` }],
+    meter,
+  };
+}
+
+const rangeText = (run: readonly number[], dash: string): string =>
+  run.length === 1 ? String(run[0] ?? '') : `${run[0] ?? ''}${dash}${run.at(-1) ?? ''}`;

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+
+import { boardText, catalogueWithSupplies, expectFault, readOf } from '../files/texts.js';
+
+const catalogueWithBank = (bank: string) => ({
+  catalogue: catalogueWithSupplies(`{name: Quay, price: 5, regulated: true, banks: [${bank}]}`),
+});
+const settings = 'settings: [{volts: 9, milliamps: 1}, {volts: 12, milliamps: 1}]';
+const resolved = (bank: string) =>
+  readOf(boardText(), catalogueWithBank(bank).catalogue).catalogue?.supplies[0]?.banks[0];
+const dc = 'outputs: 1, isolated: true, power: DC, plug: x, polarity: either';
+
+describe('the switch of a bank', () => {
+  it('is needed with several settings', () => {
+    expectFault(
+      catalogueWithBank(`‸{${dc}, ${settings}}`),
+      'supplies[0].banks[0].switch',
+      ['missing', '2 settings', 'each or together'],
+      'switch: together',
+    );
+  });
+
+  it('says nothing about one setting', () => {
+    expect(resolved(`{${dc}, switch: together, ${settings}}`)?.switching).toBe('together');
+    expect(resolved(`{${dc}, switch: together, settings: [{volts: 9, milliamps: 1}]}`)?.switching).toBe('each');
+  });
+});
+
+describe('the joins of a bank', () => {
+  it.each([
+    ['series', ['series']],
+    ['parallel', ['parallel']],
+    ['both', ['series', 'parallel']],
+    ['[parallel]', ['parallel']],
+    ['[series, parallel]', ['series', 'parallel']],
+    ['[both]', ['series', 'parallel']],
+    ['[]', []],
+  ])('%s', (joins, modes) => {
+    expect(resolved(`{${dc}, settings: [{volts: 9, milliamps: 1}], joins: ${joins}}`)?.joins).toEqual(modes);
+  });
+
+  it('are no other words', () => {
+    const bank = `{${dc}, settings: [{volts: 9, milliamps: 1}], joins: [‸serial]}`;
+    expectFault(
+      catalogueWithBank(bank),
+      'supplies[0].banks[0].joins[0]',
+      ['"serial"', 'series'],
+      'Did you mean series?',
+    );
+  });
+});
+
+describe('a bank of alternating current', () => {
+  it('has no polarity', () => {
+    expectFault(
+      catalogueWithBank(
+        '{outputs: 1, isolated: true, power: AC, plug: x, polarity: ‸either, settings: [{volts: 9, milliamps: 1}]}',
+      ),
+      'supplies[0].banks[0].polarity',
+      ['either', 'AC, which has no polarity'],
+      'Remove `polarity`',
+    );
+  });
+});

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+
+import { boardText, catalogueText, expectFault, faultsOf, readOf } from '../files/texts.js';
+
+const catalogue = catalogueText();
+const board = (...feeds: readonly string[]) =>
+  boardText({
+    owned: 'owned: {supplies: [quay]}',
+    wiring: `wiring:\n${feeds.map((feed) => `  - {${feed}}`).join('\n')}`,
+  });
+const feed = 'pedal: echo, supply: quay, unit: 1, output: 2, volts: 9';
+const joined = 'pedal: echo, supply: quay, unit: 1, outputs: [2, 1], volts: 18, join: {mode: series, part: flip}';
+const refused = (text: string, key: string, message: readonly string[], remedy: string) =>
+  expectFault({ board: board(text), catalogue }, key, message, remedy);
+
+describe('the wiring', () => {
+  it('is resolved to exact domain values', () => {
+    expect(readOf(board(`${feed}, parts: [flip], chain: flip`), catalogue).board.wiring).toEqual([
+      {
+        pedal: 'echo',
+        supply: 'quay',
+        unit: 1,
+        outputs: [2],
+        millivolts: 9000,
+        join: null,
+        chain: 'flip',
+        adapters: ['flip'],
+      },
+    ]);
+    expect(readOf(board(joined), catalogue).board.wiring[0]).toMatchObject({
+      outputs: [1, 2],
+      millivolts: 18_000,
+      join: { mode: 'series', part: 'flip' },
+      chain: null,
+      adapters: [],
+    });
+  });
+
+  it('names pedals of the board', () => {
+    refused(feed.replace('echo', '‸ecko'), 'wiring[0].pedal', ['"ecko"', "board's pedals"], 'Did you mean echo?');
+  });
+
+  it('plugs a pedal once', () => {
+    const text = board(feed, feed.replace('echo', '‸echo').replace('output: 2', 'output: 1'));
+    expectFault({ board: text, catalogue }, 'wiring[1].pedal', ['"echo"', 'line 9'], 'Remove one');
+  });
+
+  it('names supplies and parts that something describes', () => {
+    refused(feed.replace('quay', '‸quey'), 'wiring[0].supply', ['the supply "quey"'], 'Did you mean quay?');
+    refused(`${feed}, parts: [‸flap]`, 'wiring[0].parts[0]', ['the part "flap"'], 'Did you mean flip?');
+    refused(`${feed}, chain: ‸fan`, 'wiring[0].chain', ['the part "fan"'], 'Describe it');
+    refused(joined.replace('part: flip', 'part: ‸stack'), 'wiring[0].join.part', ['the part "stack"'], 'Describe it');
+  });
+
+  it('uses units that are owned', () => {
+    refused(feed.replace('unit: 1', 'unit: ‸2'), 'wiring[0].unit', ['found 2', 'only 1 unit'], 'from 1 to 1');
+    const unowned = boardText({ wiring: `wiring:\n  - {${feed.replace('unit: 1', 'unit: ‸1')}}` });
+    expectFault({ board: unowned, catalogue }, 'wiring[0].unit', ['no unit of "quay"'], 'Add the id');
+    refused(feed.replace('unit: 1', 'unit: ‸0'), 'wiring[0].unit', ['found 0', 'from 1'], 'Write a whole number');
+  });
+
+  it('does not judge units when an owned id is wrong already', () => {
+    const text = board(feed).replace('[quay]', '[quey]');
+    expect(faultsOf(text, catalogue).map(({ key }) => key)).toEqual(['owned.supplies[0]']);
+  });
+
+  it('uses outputs that the supply has', () => {
+    refused(feed.replace('output: 2', 'output: ‸3'), 'wiring[0].output', ['found 3', '1 to 2'], 'from 1 to 2');
+    refused(joined.replace('[2, 1]', '[2, ‸3]'), 'wiring[0].outputs[1]', ['found 3', '1 to 2'], 'from 1 to 2');
+  });
+
+  it('has one output, or two and a join', () => {
+    const both = feed.replace('output: 2', 'output: 2, outputs: ‸[1, 2], join: {mode: series, part: flip}');
+    refused(both, 'wiring[0].outputs', ['beside `output`'], 'Remove one');
+    refused(`${feed}, join: ‸{mode: series, part: flip}`, 'wiring[0].join', ['one output'], 'outputs: [1, 2]');
+    const neither = boardText({
+      owned: 'owned: {supplies: [quay]}',
+      wiring: `wiring:\n  - ‸{${feed.replace('output: 2, ', '')}}`,
+    });
+    expectFault({ board: neither, catalogue }, 'wiring[0].output', ['missing'], 'Add `output`');
+    const noJoin = neither.replace('unit: 1', 'unit: 1, outputs: [1, 2]');
+    expectFault({ board: noJoin, catalogue }, 'wiring[0].join', ['missing'], 'Add `join');
+    refused(joined.replace('[2, 1]', '‸[2, 2]'), 'wiring[0].outputs', ['twice'], 'two different');
+    refused(
+      joined.replace('[2, 1]', '‸[2]'),
+      'wiring[0].outputs',
+      ['a list of 1 entry', 'two output'],
+      'Add what is missing',
+    );
+  });
+});
