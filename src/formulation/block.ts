@@ -1,22 +1,11 @@
 import { admits, exposedIn, fillsSole, type GroundMode } from '../loadout/ground-mode.js';
-import type { Bench, SupplyUses } from '../loadout/supply-uses.js';
+import type { Bench } from '../loadout/bench.js';
+import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
 import { addChains } from './chain-block.js';
-import type { Detail } from './detail.js';
-import type { Block, Model } from './model.js';
-import { Sum, type ProgramBuilder } from './program-builder.js';
-
-/** What blocks write into: the program and the sums that span all supplies. */
-export type Sheet = {
-  readonly bench: Bench;
-  readonly detail: Detail;
-  readonly builder: ProgramBuilder;
-  readonly measures: Model['measures'];
-  /** Σ of all uses, by pedal class. */
-  readonly cover: readonly Sum[];
-  /** Σ of all uses of a lead, by lead kind. */
-  readonly leadUse: readonly Sum[];
-};
+import type { Sheet } from './sheet.js';
+import type { Block } from './model.js';
+import { Sum } from './program-builder.js';
 
 /** Adds the columns and rows of some units of one supply. */
 export function addBlock(uses: SupplyUses, index: number, units: number, sheet: Sheet): Block {

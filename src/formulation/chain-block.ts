@@ -1,6 +1,6 @@
 import { exposedIn, fillsSole } from '../loadout/ground-mode.js';
 import type { ChainPlace, ChainPool } from '../loadout/uses.js';
-import type { Sheet } from './block.js';
+import type { Sheet } from './sheet.js';
 import { chainKey } from './detail.js';
 import type { Block, ChainColumns } from './model.js';
 import { Sum } from './program-builder.js';

@@ -1,10 +1,11 @@
 import { piecesOf } from '../loadout/lead-kinds.js';
 import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
-import { addBlock, type Sheet } from './block.js';
+import { addBlock } from './block.js';
 import type { Detail } from './detail.js';
 import type { Block, Model } from './model.js';
 import { ProgramBuilder, Sum } from './program-builder.js';
 import type { Question } from './question.js';
+import type { Sheet } from './sheet.js';
 
 /**
  * Board, catalogue and policy as an integer program: how many units of each supply, and how many pedals of each class in

@@ -5,7 +5,7 @@ import { groundModes } from '../loadout/ground-mode.js';
 import { leadKinds } from '../loadout/lead-kinds.js';
 import { pedalClasses } from '../loadout/pedal-class.js';
 import { router } from '../loadout/routes.js';
-import type { Bench } from '../loadout/supply-uses.js';
+import type { Bench } from '../loadout/bench.js';
 
 /** What is asked: the board with its pedals and leads, what there is to power it with, and what is best. */
 export type Question = {

@@ -4,7 +4,7 @@ import type { Pedal } from '../domain/pedal.js';
 import { packChains } from '../loadout/chain-packing.js';
 import { fillsSole } from '../loadout/ground-mode.js';
 import { placeItems, type Item } from '../loadout/placement.js';
-import type { Bench } from '../loadout/supply-uses.js';
+import type { Bench } from '../loadout/bench.js';
 import type { ChainPlace, SoloUse } from '../loadout/uses.js';
 import { commonMode } from './block.js';
 import type { Coarseness } from './detail.js';

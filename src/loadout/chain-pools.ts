@@ -4,7 +4,7 @@ import { admits, type GroundMode } from './ground-mode.js';
 import { loadOf } from './load.js';
 import { exitOf, loadInChain, outletOf } from './outlet.js';
 import { behind, type Exit } from './routes.js';
-import type { Bench } from './supply-uses.js';
+import type { Bench } from './bench.js';
 import { weightsOf, type TotalLimit } from './totals.js';
 import type { ChainPlace, ChainPool, OutputUse } from './uses.js';
 

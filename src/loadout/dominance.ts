@@ -2,7 +2,8 @@ import type { Pedal } from '../domain/pedal.js';
 import type { Bank, Setting, Supply, Total } from '../domain/supply.js';
 import { acceptsVolts, polaritiesOf } from './outlet.js';
 import { pedalLoad } from './load.js';
-import type { Bench, SupplyUses } from './supply-uses.js';
+import type { Bench } from './bench.js';
+import type { SupplyUses } from './supply-uses.js';
 
 /**
  * Leaves out supplies that another one matches in every respect at no higher price. That is right only while there are

@@ -75,7 +75,7 @@ class Unit {
     this.#mode = mode;
     this.#free = uses.supply.banks.map(({ outputs }) => outputs);
     this.#room = uses.limits.map(({ capacity }) => capacity);
-    this.#settings = uses.supply.banks.map(() => new Map());
+    this.#settings = uses.supply.banks.map(() => new Map<number, number>());
     this.#sole = mode?.noise === 'sole' ? 1 : 0;
   }
 

@@ -3,7 +3,7 @@ import type { Supply } from '../domain/supply.js';
 import { loadAlone } from './outlet.js';
 import type { Route } from './routes.js';
 import { seatsOf, type Seat } from './seats.js';
-import type { Bench } from './supply-uses.js';
+import type { Bench } from './bench.js';
 import { weightsOf, type TotalLimit } from './totals.js';
 import type { OutputUse, SoloUse } from './uses.js';
 

@@ -1,23 +1,12 @@
 import type { Policy } from '../domain/board.js';
 import type { Supply } from '../domain/supply.js';
+import type { Bench } from './bench.js';
 import type { Offer } from './case.js';
 import { chainPools } from './chain-pools.js';
 import type { GroundMode } from './ground-mode.js';
-import type { LeadKind } from './lead-kinds.js';
-import type { PedalClass } from './pedal-class.js';
-import type { Router } from './routes.js';
 import { soloUses } from './solo-uses.js';
 import { totalLimits, type TotalLimit } from './totals.js';
 import type { ChainPool, SoloUse } from './uses.js';
-
-/** What a board brings to every supply: its policy, pedals and leads. */
-export type Bench = {
-  readonly policy: Policy;
-  readonly classes: readonly PedalClass[];
-  readonly modes: readonly GroundMode[];
-  readonly kinds: readonly LeadKind[];
-  readonly routes: Router;
-};
 
 /** All that a unit of one supply can do for a board. */
 export type SupplyUses = {

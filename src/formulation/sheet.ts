@@ -1,0 +1,16 @@
+import type { Bench } from '../loadout/bench.js';
+import type { Detail } from './detail.js';
+import type { Model } from './model.js';
+import type { ProgramBuilder, Sum } from './program-builder.js';
+
+/** What blocks write into: the program and the sums that span all supplies. */
+export type Sheet = {
+  readonly bench: Bench;
+  readonly detail: Detail;
+  readonly builder: ProgramBuilder;
+  readonly measures: Model['measures'];
+  /** Σ of all uses, by pedal class. */
+  readonly cover: readonly Sum[];
+  /** Σ of all uses of a lead, by lead kind. */
+  readonly leadUse: readonly Sum[];
+};
