@@ -1,0 +1,156 @@
+import { z } from 'zod';
+
+import {
+  count,
+  currencyCode,
+  factor,
+  id,
+  largestCount,
+  money,
+  mostInShortList,
+  mostParts,
+  mostPedals,
+  mostSupplies,
+  name,
+  volts,
+  wordings,
+} from './schema-fields.js';
+import { gearPartSchema } from './schema-part.js';
+import { pedalAssumptionsSchema, pedalSchema } from './schema-pedal.js';
+import { gearSupplySchema } from './schema-supply.js';
+
+const headroom = z
+  .strictObject({
+    alone: factor('Rated output over load for a pedal alone on an output; at least 1.'),
+    chained: factor('Rated output over total load for several pedals on one output; at least 1.'),
+    supply: factor('Total of a bank or supply over its load; at least 1.'),
+  })
+  .describe('Rated output over planned load.')
+  .register(wordings, { allowed: 'a map {alone: 1.2, chained: 2, supply: 1.2} of factors', unit: null });
+
+const policy = z
+  .strictObject({
+    headroom,
+    guess: factor('Multiplies a draw whose figure is `guess`; needed when there is one.').optional(),
+    chains: z
+      .enum(['allow', 'never'])
+      .describe('Whether several pedals may hang on one output through a chain lead.')
+      .register(wordings, { allowed: 'allow or never', unit: null }),
+    noisePrice: money(
+      'The money that one exposed pedal counts for; needed when there are digital and high-gain pedals.',
+    ).optional(),
+    mains: volts("The volts of the venue's mains; not checked when absent.").optional(),
+    sockets: count(0, largestCount, 'Mains sockets at hand; no limit when absent.').optional(),
+    budget: money('The most that may be spent; no limit when absent.').optional(),
+    bricks: count(0, largestCount, 'The most supply units in use; no limit when absent.').optional(),
+  })
+  .describe('What the player wants and has.')
+  .register(wordings, { allowed: 'a map with headroom, chains …', unit: null });
+
+export type RawPolicy = z.output<typeof policy>;
+
+const gear = z
+  .strictObject({
+    supplies: z
+      .array(gearSupplySchema)
+      .max(mostSupplies)
+      .describe('Owned supplies that no catalogue lists.')
+      .register(wordings, { allowed: `a list of up to ${mostSupplies} supplies`, unit: null })
+      .optional(),
+    parts: z
+      .array(gearPartSchema)
+      .max(mostParts)
+      .describe('Owned parts that no catalogue lists.')
+      .register(wordings, { allowed: `a list of up to ${mostParts} parts`, unit: null })
+      .optional(),
+  })
+  .describe('Owned things that no catalogue lists; not for sale.')
+  .register(wordings, { allowed: 'a map {supplies: […], parts: […]}', unit: null });
+
+export type RawGear = z.output<typeof gear>;
+
+const owned = z
+  .strictObject({
+    supplies: z
+      .array(id('The id of a supply.'))
+      .max(largestCount)
+      .describe('The supplies that are owned, one entry a unit, by id.')
+      .register(wordings, { allowed: `a list of up to ${largestCount} ids, one a unit`, unit: null })
+      .optional(),
+    parts: z
+      .record(id('The id of a part.'), count(0, largestCount, 'How many of it are owned.'))
+      .describe('How many of each part are owned, by id.')
+      .register(wordings, { allowed: 'a map from ids to counts, such as {flip: 1}', unit: null })
+      .optional(),
+  })
+  .describe('How many units of each supply and part are owned.')
+  .register(wordings, { allowed: 'a map {supplies: […], parts: {…}}', unit: null });
+
+export type RawOwned = z.output<typeof owned>;
+
+const outputNumber = () => count(1, largestCount, 'The number of an output of the supply, from 1.');
+
+const wiredFeed = z
+  .strictObject({
+    pedal: id('The id of the pedal.'),
+    supply: id('The id of the supply.'),
+    unit: count(1, largestCount, 'Which of the owned units of this supply, from 1.'),
+    output: outputNumber().optional(),
+    outputs: z
+      .array(outputNumber())
+      .min(2)
+      .max(2)
+      .describe('The two outputs that are joined.')
+      .register(wordings, { allowed: 'a list of two output numbers', unit: null })
+      .optional(),
+    volts: volts('The volts the pedal gets: the sum of both outputs for a series join.'),
+    join: z
+      .strictObject({
+        mode: z
+          .enum(['series', 'parallel'])
+          .describe('In series the volts add, in parallel the milliamps.')
+          .register(wordings, { allowed: 'series or parallel', unit: null }),
+        part: id('The id of the join lead.'),
+      })
+      .describe('How two outputs are joined.')
+      .register(wordings, { allowed: 'a map {mode: series, part: …}', unit: null })
+      .optional(),
+    chain: id('The id of the chain lead that all pedals on this output share.').optional(),
+    parts: z
+      .array(id('The id of an adapter.'))
+      .max(mostInShortList)
+      .describe("The adapters on the way, from the supply's side to the pedal's; none when absent.")
+      .register(wordings, { allowed: 'a list of ids of adapters', unit: null })
+      .optional(),
+  })
+  .describe('How one pedal is plugged today.')
+  .register(wordings, { allowed: 'a map with pedal, supply, unit, output, volts …', unit: null });
+
+export type RawWiredFeed = z.output<typeof wiredFeed>;
+
+/** A board file: pedals, policy, and what is owned. */
+export const boardSchema = z
+  .strictObject({
+    board: name('What the board is called.'),
+    currency: currencyCode,
+    assume: pedalAssumptionsSchema.optional(),
+    policy,
+    pedals: z
+      .array(pedalSchema)
+      .min(1)
+      .max(mostPedals)
+      .describe('The pedals to power.')
+      .register(wordings, { allowed: `a list of 1 to ${mostPedals} pedals`, unit: null }),
+    gear: gear.optional(),
+    owned: owned.optional(),
+    wiring: z
+      .array(wiredFeed)
+      .max(mostPedals)
+      .describe('How it is plugged today.')
+      .register(wordings, { allowed: 'a list with one entry a pedal that is plugged', unit: null })
+      .optional(),
+  })
+  .describe('A pedal board: what is to be powered, and how.')
+  .register(wordings, { allowed: 'a map with board, currency, policy, pedals …', unit: null });
+
+export type RawBoard = z.output<typeof boardSchema>;

@@ -1,0 +1,29 @@
+import { z } from 'zod';
+
+import { currencyCode, mostParts, mostSupplies, name, wordings } from './schema-fields.js';
+import { partSchema } from './schema-part.js';
+import { supplyAssumptionsSchema, supplySchema } from './schema-supply.js';
+
+/** A catalogue file: what can be bought. */
+export const catalogueSchema = z
+  .strictObject({
+    catalogue: name('What the catalogue is called.'),
+    currency: currencyCode,
+    assume: supplyAssumptionsSchema.optional(),
+    supplies: z
+      .array(supplySchema)
+      .min(1)
+      .max(mostSupplies)
+      .describe('The supplies for sale.')
+      .register(wordings, { allowed: `a list of 1 to ${mostSupplies} supplies`, unit: null }),
+    parts: z
+      .array(partSchema)
+      .max(mostParts)
+      .describe('The leads and adapters for sale.')
+      .register(wordings, { allowed: `a list of up to ${mostParts} parts`, unit: null })
+      .optional(),
+  })
+  .describe('What can be bought.')
+  .register(wordings, { allowed: 'a map with catalogue, currency, supplies …', unit: null });
+
+export type RawCatalogue = z.output<typeof catalogueSchema>;

@@ -1,0 +1,95 @@
+import { z } from 'zod';
+
+import {
+  connector,
+  flag,
+  ground,
+  id,
+  largestVolts,
+  milliamps,
+  mostInShortList,
+  name,
+  polarity,
+  power,
+  volts,
+  voltsRange,
+  wordings,
+} from './schema-fields.js';
+
+/** A key of a per-voltage map: plain volts such as 9 or 9.5. */
+const voltsKeyPattern = /^(?:0|[1-9]\d{0,3})(?:\.\d{1,3})?$/;
+
+const accepts = z
+  .union([
+    volts('The only volts it accepts.'),
+    z.array(volts('Volts that it accepts.')).min(1).max(mostInShortList).describe('All the volts it accepts.'),
+    voltsRange('It accepts anything between these volts, both included.'),
+  ])
+  .describe('The volts it accepts: one number, a list, or a range.')
+  .register(wordings, { allowed: 'a number of volts, a list such as [9, 12] or a range {from: 9, to: 18}', unit: 'V' });
+
+const draw = z
+  .union([
+    milliamps('The milliamps it draws at all volts that it accepts.'),
+    z
+      .record(
+        z
+          .string()
+          .regex(voltsKeyPattern)
+          .refine((key) => Number(key) > 0 && Number(key) <= largestVolts)
+          .register(wordings, {
+            allowed: 'plain volts above 0 and up to 1000, with at most three decimals',
+            unit: 'V',
+          }),
+        milliamps('The milliamps it draws at these volts.'),
+      )
+      .describe('The milliamps it draws for each of the volts; no other volts are then accepted.'),
+  ])
+  .describe('The milliamps it draws: one number, or one for each of the volts it accepts, as in {9: 300, 12: 230}.')
+  .register(wordings, {
+    allowed: 'a number of milliamps, or one for each voltage as in {9: 300, 12: 230}',
+    unit: 'mA',
+  });
+
+/** A pedal as a board file writes it. */
+export const pedalSchema = z
+  .strictObject({
+    id: id('How other parts of the file and the results call it; made from the name when absent.').optional(),
+    name: name('What it is called.'),
+    power: power.optional(),
+    polarity: polarity.optional(),
+    inlet: connector('The connector of its power inlet.').optional(),
+    ground: ground.optional(),
+    volts: accepts,
+    prefers: volts('The volts its player would rather have; one of those it accepts.').optional(),
+    maxVolts: volts(
+      'The most volts it survives, where its maker states it; matters for unregulated outputs only.',
+    ).optional(),
+    milliamps: draw,
+    startup: milliamps('The milliamps it draws at the moment of switching on, taken as stated.').optional(),
+    figure: z
+      .enum(['label', 'manual', 'measured', 'guess'])
+      .describe('Where its draw was read; `label` when absent. A guess is multiplied by `policy.guess`.')
+      .register(wordings, { allowed: 'label, manual, measured or guess', unit: null })
+      .optional(),
+    digital: flag('It holds a digital circuit, which may disturb high-gain pedals; false when absent.').optional(),
+    highGain: flag('It amplifies a lot, and noise with it; false when absent.').optional(),
+    alone: flag('Its maker asks for an output of its own; false when absent.').optional(),
+  })
+  .describe('A pedal and what it needs.')
+  .register(wordings, { allowed: 'a map with name, volts, milliamps …', unit: null });
+
+export type RawPedal = z.output<typeof pedalSchema>;
+
+/** What every pedal of a board has that does not say otherwise. */
+export const pedalAssumptionsSchema = z
+  .strictObject({
+    power: power.optional(),
+    polarity: polarity.optional(),
+    inlet: connector('The connector of the power inlet.').optional(),
+    ground: ground.optional(),
+  })
+  .describe('What is taken for pedals that leave it out; every use is listed for confirmation.')
+  .register(wordings, { allowed: 'a map with any of power, polarity, inlet, ground', unit: null });
+
+export type RawPedalAssumptions = z.output<typeof pedalAssumptionsSchema>;

@@ -1,0 +1,42 @@
+import type { Board, Catalogue } from '../domain/board.js';
+import { resolveInputs } from '../domain/resolve-inputs.js';
+import { collectedFaults } from './collect-faults.js';
+import { readText } from './file-text.js';
+import type { ReadResult } from './input-fault.js';
+import { readSheet, type NamedFile } from './read-sheet.js';
+
+export { faultText, type InputFault, type ReadResult } from './input-fault.js';
+
+/** A board and the catalogue it is used with; null when none is given. */
+export type Inputs = { readonly board: Board; readonly catalogue: Catalogue | null };
+
+type NamedText = { readonly file: string; readonly text: string };
+
+/**
+ * Reads a board and a catalogue. Everything that is wrong with either is found at once; a fault that follows from another
+ * one is not told. The file names are only used to say where a fault is.
+ */
+export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs> {
+  const asText = ({ file, text }: NamedText): NamedFile => ({ file, text: { kind: 'text', text } });
+  return inputsFromFiles(asText(board), catalogue === null ? null : asText(catalogue));
+}
+
+/** Reads a board file and a catalogue file; a null path is no catalogue. What the file system refuses is a fault, too. */
+export async function readInputs(boardPath: string, cataloguePath: string | null): Promise<ReadResult<Inputs>> {
+  const named = async (file: string): Promise<NamedFile> => ({ file, text: await readText(file) });
+  return inputsFromFiles(await named(boardPath), cataloguePath === null ? null : await named(cataloguePath));
+}
+
+function inputsFromFiles(board: NamedFile, catalogue: NamedFile | null): ReadResult<Inputs> {
+  const boardSheet = readSheet('board', board);
+  const catalogueSheet = catalogue === null ? null : readSheet('catalogue', catalogue);
+  const resolved = resolveInputs({
+    board: boardSheet.sheet,
+    catalogue: catalogueSheet === null ? 'not given' : catalogueSheet.sheet,
+  });
+  const faults = collectedFaults(boardSheet, catalogueSheet, resolved.findings);
+  if (faults !== null) return { kind: 'faulty', ...faults };
+  if (resolved.board === null || (catalogue !== null && resolved.catalogue === null))
+    throw new Error('an input was refused without a fault');
+  return { kind: 'read', value: { board: resolved.board, catalogue: resolved.catalogue } };
+}
