@@ -46,7 +46,7 @@ function poolsAt(seat: ChainSeat, sort: ChainExit, limits: readonly TotalLimit[]
   const places = bench.classes.flatMap(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench));
   return bench.modes.flatMap((mode) => {
     const admitted = places.filter(({ pedal }) => isAdmitted(mode, pedal, bench));
-    if (!worthwhile(mode, admitted, bench)) return [];
+    if (!worthwhile(mode, seat.bank.isolated, admitted, bench)) return [];
     return [{ ...sort, output: seat.use, mode, rating: loadOf(seat.setting.rating, bench.policy), places: admitted }];
   });
 }
@@ -78,10 +78,13 @@ function isAdmitted(mode: GroundMode, pedal: number, bench: Bench): boolean {
   return like !== undefined && admits(mode, like);
 }
 
-/** At least two pedals, and a digital one where the mode is there for digital ones. */
-function worthwhile(mode: GroundMode, places: readonly ChainPlace[], bench: Bench): boolean {
+/**
+ * At least two pedals; where the chain is a ground domain of its own, a digital one among them if the mode is for digital
+ * ones. On a common ground the digital pedal may hang on another output.
+ */
+function worthwhile(mode: GroundMode, isolated: boolean, places: readonly ChainPlace[], bench: Bench): boolean {
   const classes = [...new Set(places.map(({ pedal }) => pedal))].flatMap((pedal) => bench.classes[pedal] ?? []);
   const pedals = classes.reduce((sum, { members }) => sum + members.length, 0);
   const digital = classes.some(({ like }) => like.digital);
-  return pedals >= 2 && (digital || mode.noise === 'any' || mode.noise === 'quiet');
+  return pedals >= 2 && (digital || !isolated || mode.noise === 'any' || mode.noise === 'quiet');
 }
