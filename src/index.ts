@@ -7,7 +7,7 @@ export { choosingAims, type ChoosingAim } from './domain/aim.js';
 export type { Board, Catalogue, Policy } from './domain/board.js';
 export type { Feed, Score, Wiring } from './domain/plan.js';
 export { faultText, type InputFault } from './files/input-fault.js';
-export { inputsFromText, readInputs, type ReadResult } from './files/read-inputs.js';
+export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResult } from './files/read-inputs.js';
 export type { Answer, Gap, Reason, Refusal } from './planning/answer.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';

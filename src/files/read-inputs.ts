@@ -7,8 +7,10 @@ import { readSheet, type NamedFile } from './read-sheet.js';
 
 export { faultText, type InputFault, type ReadResult } from './input-fault.js';
 
-/** A board and the catalogue it is used with; null when none is given. */
-export type Inputs = { readonly board: Board; readonly catalogue: Catalogue | null };
+/** A board and the catalogue it is used with. */
+export type Inputs = { readonly board: Board; readonly catalogue: Catalogue };
+/** A board that describes all its gear itself. */
+export type BoardAlone = { readonly board: Board; readonly catalogue: null };
 
 type NamedText = { readonly file: string; readonly text: string };
 
@@ -16,18 +18,26 @@ type NamedText = { readonly file: string; readonly text: string };
  * Reads a board and a catalogue. Everything that is wrong with either is found at once; a fault that follows from another
  * one is not told. The file names are only used to say where a fault is.
  */
-export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs> {
+export function inputsFromText(board: NamedText, catalogue: NamedText): ReadResult<Inputs>;
+export function inputsFromText(board: NamedText, catalogue: null): ReadResult<BoardAlone>;
+export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone>;
+export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone> {
   const asText = ({ file, text }: NamedText): NamedFile => ({ file, text: { kind: 'text', text } });
   return inputsFromFiles(asText(board), catalogue === null ? null : asText(catalogue));
 }
 
 /** Reads a board file and a catalogue file; a null path is no catalogue. What the file system refuses is a fault, too. */
-export async function readInputs(boardPath: string, cataloguePath: string | null): Promise<ReadResult<Inputs>> {
+export async function readInputs(boardPath: string, cataloguePath: string): Promise<ReadResult<Inputs>>;
+export async function readInputs(boardPath: string, cataloguePath: null): Promise<ReadResult<BoardAlone>>;
+export async function readInputs(
+  boardPath: string,
+  cataloguePath: string | null,
+): Promise<ReadResult<Inputs | BoardAlone>> {
   const named = async (file: string): Promise<NamedFile> => ({ file, text: await readText(file) });
   return inputsFromFiles(await named(boardPath), cataloguePath === null ? null : await named(cataloguePath));
 }
 
-function inputsFromFiles(board: NamedFile, catalogue: NamedFile | null): ReadResult<Inputs> {
+function inputsFromFiles(board: NamedFile, catalogue: NamedFile | null): ReadResult<Inputs | BoardAlone> {
   const boardSheet = readSheet('board', board);
   const catalogueSheet = catalogue === null ? null : readSheet('catalogue', catalogue);
   const resolved = resolveInputs({

@@ -1,4 +1,5 @@
 import type { Board, Catalogue } from '../domain/board.js';
+import { connectorHints } from '../domain/connector-hints.js';
 import type { Pedal } from '../domain/pedal.js';
 import { decimalOfThousandths, factorText, type Factor, type Millivolts } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
@@ -21,9 +22,11 @@ import type { Refusal } from './answer.js';
 export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | null): readonly Refusal[] {
   const leads = [...(catalogue?.parts ?? []), ...board.gear.parts];
   const kinds = leadKinds(partOffers(board, catalogue));
+  const hint = connectorHints(board, catalogue).find((each) => each.pedal === pedal.id);
   const shop: Shop = {
     board,
     kinds,
+    nearInlet: hint?.near ?? null,
     routes: router(kinds),
     routesWithAnyStock: router(leadKinds(leads.map((part) => ({ part, owned: 1, forSale: 0 })))),
   };
@@ -36,6 +39,8 @@ export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | nu
 
 type Shop = {
   readonly board: Board;
+  /** A connector at hand that the pedal's inlet may be a misspelling of. */
+  readonly nearInlet: string | null;
   readonly kinds: readonly LeadKind[];
   readonly routes: Router;
   readonly routesWithAnyStock: Router;
@@ -192,7 +197,8 @@ function distance({ accepts }: Pedal, millivolts: number): number {
 function failsPlug({ pedal, supply, seat, shop }: Attempt): Failure | null {
   const either = { plug: seat.exit.plug, polarities: ['centre-negative', 'centre-positive'] as const };
   if (shop.routesWithAnyStock(either, pedal).length > 0) return null;
-  const message = `has a ${pedal.inlet} inlet; ${supply.name} offers ${seat.exit.plug}, and no one or two adapters lead from there`;
+  const misspelt = shop.nearInlet === null ? '' : ` (did you mean ${shop.nearInlet}?)`;
+  const message = `has a ${pedal.inlet} inlet${misspelt}; ${supply.name} offers ${seat.exit.plug}, and no one or two adapters lead from there`;
   return { nearness: 0, message };
 }
 
