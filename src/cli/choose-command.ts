@@ -27,7 +27,6 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
     return exitCodes.input;
   }
   const { board, catalogue } = read.value;
-  if (catalogue === null) throw new Error('a catalogue was asked for');
   const progress = progressLine(board.currency);
   const interrupt = new AbortController();
   const onInterrupt = (): void => {

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 
-import { inputsFromText, type InputFault, type Inputs } from '../../../src/files/read-inputs.js';
+import { inputsFromText, type InputFault, type BoardAlone, type Inputs } from '../../../src/files/read-inputs.js';
 
 /** Marks in a text where a fault is expected. It is taken out before the text is read. */
 export const mark = '‸';
@@ -63,7 +63,7 @@ export function faultsOf(board: string, catalogue: string | null = null): readon
 }
 
 /** What a board and, if given, a catalogue are read as; fails on a fault. */
-export function readOf(board: string, catalogue: string | null = null): Inputs {
+export function readOf(board: string, catalogue: string | null = null): Inputs | BoardAlone {
   const result = inputsFromText(
     { file: 'board.yaml', text: board },
     catalogue === null ? null : { file: 'shop.yaml', text: catalogue },
