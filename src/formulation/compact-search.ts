@@ -1,4 +1,5 @@
 import type { Point, Program } from '../../solver/program.js';
+import { atMost } from '../../solver/challenge.js';
 import type { Outcome as Proven } from '../../solver/outcome.js';
 import { prove } from '../../solver/prove.js';
 import type { Tier } from '../domain/aim.js';
@@ -67,7 +68,7 @@ async function searchRound(round: Round): Promise<RoundResult> {
     }
     if (reading?.kind !== 'feeds') return { kind: 'done', outcome: stopped(candidates, settled, step, outcome.value) };
     for (const [tier, value] of tierValues(step, outcome.value)) settled.set(tier, value);
-    program = settledProgram(outcome.remaining, step, outcome.value);
+    program = atMost(outcome.value, outcome.remaining, step.objective);
     point = outcome.point;
     feeds = reading.feeds;
   }
@@ -95,12 +96,6 @@ function proveStep(program: Program, step: Step, { effort, point, bound }: Start
 
 /** The value of a step's most important tier; 0 for a step without one. */
 const firstTier = (step: Step, value: number): number => tierValues(step, value)[0]?.[1] ?? 0;
-
-/** What the next step works on: plans that are as good in this one. */
-const settledProgram = ({ columns, rows }: Program, { objective: { terms } }: Step, value: number): Program => ({
-  columns,
-  rows: [...rows, { name: 'settled', terms, lower: null, upper: value }],
-});
 
 function stopped(
   candidates: readonly (readonly Feed[])[],

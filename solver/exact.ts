@@ -1,0 +1,43 @@
+import type { Point, Term } from './program.js';
+
+/** The first integer that doubles no longer tell from its neighbour: sums of a smaller magnitude are exact. */
+const FIRST_INEXACT = 2 ** 53;
+
+/** The greatest common divisor of two integers, never negative; gcd(0, n) is |n|. */
+export function greatestCommonDivisor(first: number, second: number): number {
+  let [larger, smaller] = [Math.abs(first), Math.abs(second)];
+  while (smaller !== 0) [larger, smaller] = [smaller, larger % smaller];
+  return larger;
+}
+
+/** ⌊numerator / denominator⌋ for a positive denominator. */
+export function floorDivide(numerator: bigint, denominator: bigint): bigint {
+  const quotient = numerator / denominator;
+  return numerator % denominator < 0n ? quotient - 1n : quotient;
+}
+
+/** ⌈numerator / denominator⌉ for a positive denominator. */
+export const ceilDivide = (numerator: bigint, denominator: bigint): bigint => -floorDivide(-numerator, denominator);
+
+/**
+ * Σ coefficient · value over the terms, without rounding. Coefficients and values are safe integers.
+ * Plain numbers carry the sum while the magnitudes add up to less than 2^53; only beyond that big integers do.
+ */
+export function exactSum(terms: readonly Term[], values: Point): bigint {
+  let sum = 0;
+  let magnitude = 0;
+  for (const { column, coefficient } of terms) {
+    const product = coefficient * (values[column] ?? 0);
+    sum += product;
+    magnitude += Math.abs(product);
+  }
+  if (magnitude < FIRST_INEXACT) return BigInt(sum);
+  return terms.reduce((total, term) => total + BigInt(term.coefficient) * BigInt(values[term.column] ?? 0), 0n);
+}
+
+/** The nearest safe integer to an exact one: itself wherever it is safe. */
+export function clampToSafe(value: bigint): number {
+  if (value > BigInt(Number.MAX_SAFE_INTEGER)) return Number.MAX_SAFE_INTEGER;
+  if (value < BigInt(Number.MIN_SAFE_INTEGER)) return Number.MIN_SAFE_INTEGER;
+  return Number(value);
+}
