@@ -218,6 +218,49 @@ test('on programs of many columns the value is that of an engine asked about the
   expect(asked).toBe(12);
 }, 60_000);
 
+describe('the twin', () => {
+  const twin = engines.twin as Engine;
+  const [sample] = fc.sample(largeCover, { seed: 20_260, numRuns: 1 });
+  const { program, objective } = sample as SmallProgram;
+  const proveWith = async (trusted: Engine, other: Engine) =>
+    prove(program, objective, {
+      engines: { trusted: withoutDuals(trusted), second: null, twin: other },
+      remainingMs: plenty,
+    });
+  const least = async (): Promise<number> => {
+    const claim = await honest.trusted.solve(program, objective, { timeoutMs: 20_000 });
+    return claim.kind === 'optimal' ? worth(objective, claim.point) : Number.NaN;
+  };
+
+  test('confirms at the same time, in another order', async () => {
+    const optimum = await least();
+    let asked = 0;
+    const counted: Engine = { ...twin, solve: async (...question) => ((asked += 1), twin.solve(...question)) };
+    expect(await proveWith(honest.trusted, counted)).toMatchObject({
+      kind: 'optimal',
+      value: optimum,
+      proof: { kind: 'second run' },
+    });
+    expect(asked).toBe(1);
+  });
+
+  test.each(liars.map((liar) => [liar(twin).name, liar] as const))(
+    'one that %s makes nothing wrong, in its place or in the place of the one it confirms',
+    async (_, liar) => {
+      const optimum = await least();
+      for (const outcome of [
+        await proveWith(honest.trusted, liar(twin)),
+        await proveWith(liar(honest.trusted), twin),
+      ]) {
+        expect(outcome.kind).not.toBe('infeasible');
+        if (outcome.kind === 'optimal') expect(outcome.value).toBe(optimum);
+        if (outcome.kind === 'stopped') expect(outcome.bound).toBeLessThanOrEqual(optimum);
+      }
+    },
+    30_000,
+  );
+});
+
 test('columns that the relaxation finds less promising are not forgotten', async () => {
   // Ten units are needed. The relaxation likes 7 for 7 best, but two of those cost 14; 10 for 11 is the optimum.
   const columns = Array.from({ length: 301 }, (_, index) => ({ name: `column ${index}`, upper: 1 }));
