@@ -1,6 +1,6 @@
 import type { ChoosingAim } from '../domain/aim.js';
-import { faultText } from '../files/input-fault.js';
-import { readInputs } from '../files/read-inputs.js';
+import { faultText, type ReadResult } from '../files/input-fault.js';
+import { readInputs, type Inputs } from '../files/read-inputs.js';
 import type { Answer } from '../planning/answer.js';
 import { choose } from '../planning/choose.js';
 import { answerJson } from '../report/json.js';
@@ -20,32 +20,44 @@ export type ChooseFlags = {
 /** Reads the two files, chooses, prints, and returns the exit code. */
 export async function runChoose(boardPath: string, cataloguePath: string, flags: ChooseFlags): Promise<ExitCode> {
   const started = performance.now();
+  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
   const read = await readInputs(boardPath, cataloguePath);
   if (read.kind === 'faulty') {
-    for (const fault of read.faults) process.stderr.write(`${faultText(fault)}\n`);
-    if (read.more > 0) process.stderr.write(`… and ${read.more} more.\n`);
+    printFaults(read);
     return exitCodes.input;
   }
+  const answer = await answerTo(read.value, flags, () => patienceMs - (performance.now() - started));
   const { board, catalogue } = read.value;
+  process.stdout.write(
+    flags.json
+      ? answerJson(board, catalogue, answer)
+      : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
+  );
+  return exitCodeOf(answer);
+}
+
+function printFaults({ faults, more }: Extract<ReadResult<unknown>, { kind: 'faulty' }>): void {
+  const lines = faults.map(faultText);
+  process.stderr.write(`${[...lines, ...(more > 0 ? [`and ${more} more.`] : [])].join('\n')}\n`);
+}
+
+/**
+ * The answer, with progress on standard error. Ctrl-C asks for the best plan so far; after that it is the system's again, so
+ * that a second one ends the process at once, whatever it is busy with.
+ */
+async function answerTo({ board, catalogue }: Inputs, flags: ChooseFlags, remainingMs: () => number): Promise<Answer> {
   const progress = progressLine(board.currency);
   const interrupt = new AbortController();
   const onInterrupt = (): void => {
+    progress.end();
+    process.stderr.write('Stopping with the best so far. Ctrl-C again ends at once.\n');
     interrupt.abort();
   };
   process.once('SIGINT', onInterrupt);
-  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
   try {
-    const answer = await choose(board, catalogue, {
-      aim: flags.aim,
-      partial: flags.partial,
-      remainingMs: () => patienceMs - (performance.now() - started),
-      signal: interrupt.signal,
-      onProgress: progress.show,
-    });
-    progress.end();
-    const text = flags.json ? answerJson(board, catalogue, answer) : answerText(board, catalogue, answer, screenOf());
-    process.stdout.write(text.endsWith('\n') ? text : `${text}\n`);
-    return exitCodeOf(answer);
+    const { aim, partial } = flags;
+    const { signal } = interrupt;
+    return await choose(board, catalogue, { aim, partial, remainingMs, signal, onProgress: progress.show });
   } finally {
     progress.end();
     process.removeListener('SIGINT', onInterrupt);

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 
 import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 
+import { escapedText } from '../domain/shown-text.js';
 import type { ChooseFlags } from './choose-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
@@ -12,6 +13,7 @@ export function program(): Command {
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
     .showHelpAfterError('(run boardfeed --help for what there is)')
+    .configureOutput(safeOutput)
     .exitOverride();
   command.addCommand(chooseCommand());
   return command;
@@ -33,6 +35,7 @@ function chooseCommand(): Command {
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
     .addHelpText('after', exitCodeHelp)
+    .configureOutput(safeOutput)
     .exitOverride()
     .showHelpAfterError('(run boardfeed choose --help for what there is)')
     .action(async (board: string, catalogue: string, flags: ChooseFlags) => {
@@ -41,6 +44,13 @@ function chooseCommand(): Command {
     });
 }
 
+/** A message of wrong use repeats what was typed, which a script may have taken from anywhere. */
+const safeOutput = {
+  outputError: (text: string, write: (text: string) => void): void => {
+    write(text.split('\n').map(escapedText).join('\n'));
+  },
+};
+
 const exitCodeHelp = `
 Exit codes:
   0  a plan, proven best        3  a file cannot be read or is wrong
@@ -48,11 +58,9 @@ Exit codes:
   2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
 
 function positiveSeconds(text: string): number {
-  const seconds = Number(text);
-  if (text.trim() === '' || !Number.isFinite(seconds) || seconds <= 0) {
-    throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10.');
-  }
-  return seconds;
+  const seconds = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : 0;
+  if (seconds > 0 && Number.isFinite(seconds)) return seconds;
+  throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10 or 0.5.');
 }
 
 function version(): string {

@@ -1,32 +1,37 @@
-import { moneyText, type Currency } from '../domain/money.js';
-import { minorUnits } from '../domain/quantities.js';
+import type { Currency } from '../domain/money.js';
 import type { Progress } from '../planning/choose.js';
+import { progressText } from './progress-text.js';
+import { columnsOf } from './screen-of.js';
 
 /** Waits shorter than this pass without a word. */
 const quietMs = 1000;
 /** Between two updates: often on a terminal, where a line is replaced, seldom in a log, where lines add up. */
 const everyMs = { terminal: 200, log: 5000 };
+/** A log has no edge. */
+const logWidth = 200;
 
-const names: Readonly<Record<NonNullable<Progress['tier']>, string>> = {
-  unpowered: 'pedals left out',
-  cost: 'cost',
-  money: 'cost',
-  exposed: 'exposed pedals',
-  bricks: 'supplies in use',
-  parts: 'leads in use',
-  offPreferred: 'pedals off their preferred volts',
+export type ProgressLine = {
+  readonly show: (progress: Progress) => void;
+  /** Erases the line and shows no more. */
+  readonly end: () => void;
 };
 
-/** Shows on standard error how far a search has come, once it takes longer than a second. */
-export function progressLine(currency: Currency): { show: (progress: Progress) => void; end: () => void } {
+/**
+ * Shows on standard error how far a search has come, once it takes longer than a second: on a terminal as one line that is
+ * written over and erased at the end, by blanks so that any terminal will do; elsewhere as a line now and then.
+ */
+export function progressLine(currency: Currency): ProgressLine {
+  const { stderr, env } = process;
   const started = performance.now();
-  const terminal = process.stderr.isTTY;
+  const terminal = stderr.isTTY && env['TERM'] !== 'dumb';
+  // The last column stays free: a sign there would move the cursor to the next line.
+  const width = (): number => (terminal ? columnsOf(stderr) - 1 : logWidth);
   let latest: Progress = { tier: null, value: null, bound: null };
   let shown = false;
+  const erase = (): string => (shown && terminal ? `\r${' '.repeat(width())}\r` : '');
   const print = (): void => {
-    const seconds = ((performance.now() - started) / 1000).toFixed(0);
-    const text = `searching, ${seconds} s${progressText(latest, currency)}`;
-    process.stderr.write(terminal ? `\r\u001b[2K${text}` : `${text}\n`);
+    const text = progressText(latest, Math.round((performance.now() - started) / 1000), currency, width());
+    stderr.write(`${erase()}${text}${terminal ? '' : '\n'}`);
     shown = true;
   };
   let repeating: NodeJS.Timeout | undefined;
@@ -41,18 +46,8 @@ export function progressLine(currency: Currency): { show: (progress: Progress) =
     end: () => {
       clearTimeout(waiting);
       clearInterval(repeating);
-      if (shown && terminal) process.stderr.write('\r\u001b[2K');
+      if (shown && terminal) stderr.write(erase());
       shown = false;
     },
   };
-}
-
-function progressText({ tier, value, bound }: Progress, currency: Currency): string {
-  if (tier === null) return '';
-  const money = tier === 'cost' || tier === 'money';
-  const amount = (number: number): string =>
-    money ? `${moneyText(minorUnits(number), currency)} ${currency.code}` : String(number);
-  const best = value === null ? 'no plan yet' : `best plan ${amount(value)}`;
-  const least = bound === null ? '' : `, none below ${amount(bound)}`;
-  return ` — ${names[tier]}: ${best}${least}`;
 }

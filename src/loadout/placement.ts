@@ -60,9 +60,9 @@ function compareItems(first: Item | undefined, second: Item | undefined): number
 }
 
 /** One unit while it is being filled. */
-class Unit {
+export class Unit {
   readonly contents: number[] = [];
-  readonly #uses: SupplyUses;
+  readonly uses: SupplyUses;
   readonly #mode: GroundMode | null;
   readonly #free: number[];
   readonly #room: bigint[];
@@ -71,7 +71,7 @@ class Unit {
   #sole: number;
 
   constructor(uses: SupplyUses, mode: GroundMode | null) {
-    this.#uses = uses;
+    this.uses = uses;
     this.#mode = mode;
     this.#free = uses.supply.banks.map(({ outputs }) => outputs);
     this.#room = uses.limits.map(({ capacity }) => capacity);
@@ -85,6 +85,7 @@ class Unit {
     return JSON.stringify([this.#mode, this.#free, this.#room.map(String), settings, this.#sole]);
   }
 
+  /** Whether the item can be added as things are. */
   fits(item: Item): boolean {
     if (item.mode !== null && !sameMode(item.mode, this.#mode)) return false;
     if (item.sole > this.#sole && item.mode !== null) return false;
@@ -95,10 +96,11 @@ class Unit {
   #outputFits({ bank, setting }: OutputUse, all: readonly OutputUse[], index: number): boolean {
     const taken = all.slice(0, index).filter((other) => other.bank === bank).length;
     if ((this.#free[bank] ?? 0) <= taken) return false;
-    if (this.#uses.supply.banks[bank]?.switching !== 'together') return true;
+    if (this.uses.supply.banks[bank]?.switching !== 'together') return true;
     return [...(this.#settings[bank] ?? [])].every(([other, count]) => count === 0 || other === setting);
   }
 
+  /** Adds an item that fits, under the number by which `contents` shall name it. */
   add(item: Item, index: number): void {
     this.contents.push(index);
     this.#change(item, 1);

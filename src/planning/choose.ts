@@ -88,8 +88,7 @@ function audited({ board, catalogue, partial }: Job, feeds: readonly Feed[]): Wi
 
 function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
   const { board, catalogue, aim } = job;
-  const quick = firstPlan(board, catalogue, job.partial);
-  const plans = [...outcome.candidates, ...(quick === null ? [] : [quick])].map((feeds) => audited(job, feeds));
+  const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlan(job)];
   const best = plans.reduce<Wiring | null>(
     (found, wiring) =>
       found !== null && compareScores(found.score, wiring.score, aim, board.policy) <= 0 ? found : wiring,
@@ -97,6 +96,14 @@ function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): An
   );
   if (best === null) return { kind: 'stopped', aim };
   return { kind: 'plan', aim, wiring: best, gap: gapOf(job, best, outcome), reasons: [] };
+}
+
+/** A plan made without a search, if there is one that keeps the limits of the policy. */
+function quickPlan({ board, catalogue, partial }: Job): readonly Wiring[] {
+  const feeds = firstPlan(board, catalogue, partial);
+  if (feeds === null) return [];
+  const wiring = wiringOf(board, catalogue, feeds);
+  return auditWiring(board, catalogue, wiring, { partial }).length === 0 ? [wiring] : [];
 }
 
 /** The first tier in which the plan has not been shown to be best. */

@@ -1,90 +1,119 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Feed } from '../domain/plan.js';
-import { namedFeeds, type LoadedUnit } from '../formulation/named-feeds.js';
+import { namedFeeds } from '../formulation/named-feeds.js';
 import { questionOf, type Question } from '../formulation/question.js';
-import { admits, type GroundMode } from '../loadout/ground-mode.js';
+import { admits, exposedIn, fillsSole, type GroundMode } from '../loadout/ground-mode.js';
 import { piecesOf } from '../loadout/lead-kinds.js';
-import { placeItems, type Item } from '../loadout/placement.js';
+import { Unit, type Item } from '../loadout/placement.js';
 import { supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
 
 /**
- * A plan made in one pass, for when the time runs out before the search has one: every pedal by itself on the first
- * output that is free, else on a further unit of the cheapest supply that can feed it. Nothing is claimed for it; budget
- * and other limits of the policy are not looked at. Null when a pedal finds no output.
+ * A plan made in one pass, for when the time runs out before the search has one: again and again the supply whose next
+ * unit feeds pedals at the least money each, every pedal by itself on an output. Nothing is claimed for it; budget and
+ * other limits of the policy are not looked at. Null when a pedal finds no output, unless the plan may be partial.
  */
 export function firstPlan(board: Board, catalogue: Catalogue, partial: boolean): readonly Feed[] | null {
   const question = questionOf(board, catalogue, { tiers: [], partial });
   const offered = question.offers.flatMap((offer) => supplyUses(offer, question.bench) ?? []);
-  const draft: Draft = { question, offered: [...offered].sort(ownedFirst), units: [], leads: new Map() };
-  const waiting = question.bench.classes.flatMap(({ members }, pedal) => members.map(() => pedal));
-  const choices = new Map(
-    waiting.map((pedal) => [pedal, offered.filter((uses) => usesFor(uses, pedal).length > 0).length]),
-  );
-  waiting.sort((a, b) => (choices.get(a) ?? 0) - (choices.get(b) ?? 0));
-  const allPlaced = waiting.map((pedal) => placePedal(pedal, draft)).every((placed) => placed);
-  return allPlaced || partial ? namedFeeds(draft.units.map(loadedUnit), question) : null;
+  const chosen: FilledUnit[] = [];
+  let waiting = question.bench.classes.flatMap(({ members }, pedal) => members.map(() => pedal));
+  let leads: LeadCounts = new Map();
+  while (waiting.length > 0) {
+    const best = bestUnit(offered, { chosen, waiting, leads, question });
+    if (best === null) break;
+    chosen.push(best);
+    ({ waiting, leads } = best);
+  }
+  if (waiting.length > 0 && !partial) return null;
+  const units = chosen.map(({ uses, hung }) => ({
+    supply: uses.supply,
+    hung: hung.map((use) => ({ kind: 'solo' as const, use })),
+  }));
+  return namedFeeds(units, question);
 }
 
-type DraftUnit = {
+/** How many leads of each kind are in use. */
+type LeadCounts = ReadonlyMap<number, number>;
+
+type FilledUnit = {
   readonly uses: SupplyUses;
-  readonly mode: GroundMode | null;
-  items: readonly (Item & { use: SoloUse })[];
+  readonly hung: readonly SoloUse[];
+  /** The pedals that it leaves to others, by their class. */
+  readonly waiting: number[];
+  readonly leads: LeadCounts;
 };
+
 type Draft = {
+  readonly chosen: readonly FilledUnit[];
+  readonly waiting: readonly number[];
+  readonly leads: LeadCounts;
   readonly question: Question;
-  readonly offered: readonly SupplyUses[];
-  readonly units: DraftUnit[];
-  /** How many leads of each kind are in use. */
-  readonly leads: Map<number, number>;
 };
 
-const ownedFirst = (a: SupplyUses, b: SupplyUses): number =>
-  Number(b.owned > 0) - Number(a.owned > 0) || (a.supply.price ?? 0) - (b.supply.price ?? 0);
-
-const usesFor = (uses: SupplyUses, pedal: number): readonly SoloUse[] =>
-  uses.solos.filter((use) => use.pedal === pedal);
-
-const loadedUnit = ({ uses, items }: DraftUnit): LoadedUnit => ({
-  supply: uses.supply,
-  hung: items.map(({ use }) => ({ kind: 'solo', use })),
-});
-
-function placePedal(pedal: number, draft: Draft): boolean {
-  if (draft.units.some((unit) => hang(pedal, unit, draft))) return true;
-  for (const uses of draft.offered) {
-    const inUse = draft.units.filter((unit) => unit.uses === uses).length;
+/** The next unit that costs the least for each pedal that it feeds, noise included; null when none feeds any. */
+function bestUnit(offered: readonly SupplyUses[], draft: Draft): FilledUnit | null {
+  let best: { readonly unit: FilledUnit; readonly each: number } | null = null;
+  for (const uses of offered) {
+    const inUse = draft.chosen.filter((unit) => unit.uses === uses).length;
     if (inUse >= uses.owned + uses.forSale) continue;
-    for (const mode of loosestModes(uses)) {
-      const unit: DraftUnit = { uses, mode, items: [] };
-      if (!hang(pedal, unit, draft)) continue;
-      draft.units.push(unit);
-      return true;
+    const price = inUse < uses.owned ? 0 : (uses.supply.price ?? 0);
+    for (const mode of uses.modes.length === 0 ? [null] : uses.modes) {
+      const unit = filled(uses, mode, draft);
+      const each = (price + noiseOf(unit, mode, draft.question)) / unit.hung.length;
+      if (unit.hung.length > 0 && (best === null || each < best.each)) best = { unit, each };
     }
   }
-  return false;
+  return best?.unit ?? null;
 }
 
-/** The modes that admit the most, one for each sign of the ground. */
-const loosestModes = ({ modes }: SupplyUses): readonly (GroundMode | null)[] =>
-  modes.length === 0 ? [null] : modes.filter(({ noise }) => noise === 'any' || noise === 'noisy');
+/** What the pedals that the mode exposes count for. */
+function noiseOf({ uses, hung }: FilledUnit, mode: GroundMode | null, { bench }: Question): number {
+  const exposed = hung.filter(({ pedal, outputs }) => {
+    const like = bench.classes[pedal]?.like;
+    const common = outputs.some(({ bank }) => uses.supply.banks[bank]?.isolated === false);
+    return common && mode !== null && like !== undefined && exposedIn(mode, like);
+  });
+  return exposed.length * bench.policy.noisePrice;
+}
 
-function hang(pedal: number, unit: DraftUnit, { question, leads }: Draft): boolean {
-  const like = question.bench.classes[pedal]?.like;
-  if (like === undefined) return false;
-  for (const use of usesFor(unit.uses, pedal)) {
-    const needed = [...use.route, ...(use.join === null ? [] : [use.join.lead])];
-    const inStock = needed.every((kind) => {
-      const lead = question.bench.kinds[kind];
-      return lead !== undefined && (leads.get(kind) ?? 0) < piecesOf(lead);
-    });
-    const isolated = use.outputs.every(({ bank }) => unit.uses.supply.banks[bank]?.isolated === true);
-    if (!inStock || (!isolated && (unit.mode === null || !admits(unit.mode, like)))) continue;
-    const item = { outputs: use.outputs, mode: isolated ? null : unit.mode, weights: use.weights, sole: 0, use };
-    if (placeItems(unit.uses, [unit.mode], [...unit.items, item]) === null) continue;
-    unit.items = [...unit.items, item];
-    for (const kind of needed) leads.set(kind, (leads.get(kind) ?? 0) + 1);
-    return true;
+/** A unit with as many of the waiting pedals as go on it, one after the other, those with the fewest ways first. */
+function filled(uses: SupplyUses, mode: GroundMode | null, { waiting, leads, question }: Draft): FilledUnit {
+  const unit = new Unit(uses, mode);
+  const taken = new Map(leads);
+  const hung: SoloUse[] = [];
+  const left: number[] = [];
+  const waysOf = (pedal: number): readonly SoloUse[] => uses.solos.filter((use) => use.pedal === pedal);
+  const order = [...waiting].sort((a, b) => waysOf(a).length - waysOf(b).length);
+  for (const pedal of order) {
+    const use = waysOf(pedal).find((each) => hangs(each, unit, mode, taken, question));
+    if (use === undefined) {
+      left.push(pedal);
+      continue;
+    }
+    unit.add(itemOf(use, mode, uses, question), hung.length);
+    hung.push(use);
+    for (const kind of leadsOf(use)) taken.set(kind, (taken.get(kind) ?? 0) + 1);
   }
-  return false;
+  return { uses, hung, waiting: left, leads: taken };
+}
+
+const leadsOf = (use: SoloUse): readonly number[] => [...use.route, ...(use.join === null ? [] : [use.join.lead])];
+
+function itemOf(use: SoloUse, mode: GroundMode | null, uses: SupplyUses, { bench }: Question): Item {
+  const isolated = use.outputs.every(({ bank }) => uses.supply.banks[bank]?.isolated === true);
+  const like = bench.classes[use.pedal]?.like;
+  const sole = !isolated && mode !== null && like !== undefined && fillsSole(mode, like);
+  return { outputs: use.outputs, mode: isolated ? null : mode, weights: use.weights, sole: sole ? 1 : 0 };
+}
+
+function hangs(use: SoloUse, unit: Unit, mode: GroundMode | null, taken: LeadCounts, question: Question): boolean {
+  const { bench } = question;
+  const like = bench.classes[use.pedal]?.like;
+  const item = itemOf(use, mode, unit.uses, question);
+  const inStock = leadsOf(use).every((kind) => {
+    const lead = bench.kinds[kind];
+    return lead !== undefined && (taken.get(kind) ?? 0) < piecesOf(lead);
+  });
+  return like !== undefined && inStock && (item.mode === null || admits(item.mode, like)) && unit.fits(item);
 }
