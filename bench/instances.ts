@@ -27,7 +27,8 @@ import {
 import { randomFrom, type Random } from './random.js';
 
 /** No chains at all, chain leads that fit wall adapters only, or chain leads that fit every output. */
-export type Chains = 'none' | 'adapters' | 'all';
+export const chainProfiles = ['none', 'adapters', 'all'] as const;
+export type Chains = (typeof chainProfiles)[number];
 
 export type InstanceShape = {
   readonly pedals: number;

@@ -87,7 +87,7 @@ function audited({ board, catalogue, partial }: Job, feeds: readonly Feed[]): Wi
 }
 
 function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
-  const { board, catalogue, aim } = job;
+  const { board, aim } = job;
   const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlan(job)];
   const best = plans.reduce<Wiring | null>(
     (found, wiring) =>
