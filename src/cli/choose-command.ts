@@ -46,8 +46,8 @@ function printFaults({ faults, more }: Extract<ReadResult<unknown>, { kind: 'fau
  * that a second one ends the process at once, whatever it is busy with.
  */
 async function answerTo({ board, catalogue }: Inputs, flags: ChooseFlags, remainingMs: () => number): Promise<Answer> {
-  const progress = progressLine(board.currency);
   const interrupt = new AbortController();
+  const progress = progressLine(board.currency);
   const onInterrupt = (): void => {
     progress.end();
     process.stderr.write('Stopping with the best so far. Ctrl-C again ends at once.\n');

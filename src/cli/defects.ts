@@ -9,24 +9,25 @@ const leftWaiting = 13;
  * stack trace. A reader that closes the pipe early, such as `head`, has seen enough: nothing is wrong then.
  */
 export function endOnDefects(): void {
-  const end = (error: unknown): void => {
-    printDefect(error);
-    process.exit();
-  };
-  process.on('uncaughtException', end);
-  process.on('unhandledRejection', end);
+  process.on('uncaughtException', endWithDefect);
+  process.on('unhandledRejection', endWithDefect);
   process.on('exit', () => {
     if (process.exitCode === leftWaiting) printDefect('it ended before it had an answer');
   });
   for (const stream of [process.stdout, process.stderr]) {
     stream.on('error', (error: NodeJS.ErrnoException) => {
-      if (error.code !== 'EPIPE') end(error);
+      if (error.code !== 'EPIPE') endWithDefect(error);
     });
   }
 }
 
-/** Prints the one line about an exception that nothing else has dealt with, and sets the exit code. */
-export function printDefect(error: unknown): void {
+/** Ends the process over an exception that nothing else has dealt with, whatever is still under way. */
+export function endWithDefect(error: unknown): never {
+  printDefect(error);
+  process.exit();
+}
+
+function printDefect(error: unknown): void {
   process.exitCode = exitCodes.internalError;
   process.stderr.write(`${defectLine(error)}\n`);
 }

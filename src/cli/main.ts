@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { CommanderError } from 'commander';
 
-import { endOnDefects, printDefect } from './defects.js';
+import { endOnDefects, endWithDefect } from './defects.js';
 import { exitCodes } from './exit-codes.js';
 import { program } from './program.js';
 
@@ -9,9 +9,6 @@ endOnDefects();
 try {
   await program().parseAsync(process.argv);
 } catch (error) {
-  if (error instanceof CommanderError) {
-    process.exitCode = error.exitCode === 0 ? exitCodes.plan : exitCodes.usage;
-  } else {
-    printDefect(error);
-  }
+  if (!(error instanceof CommanderError)) endWithDefect(error);
+  process.exitCode = error.exitCode === 0 ? exitCodes.plan : exitCodes.usage;
 }

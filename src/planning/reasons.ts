@@ -53,25 +53,35 @@ function withinLimits(uses: SupplyUses): SupplyUses {
   return { ...uses, solos: uses.solos.filter(({ weights }) => holds(weights)), chains };
 }
 
-type Limit = Extract<Reason, { kind: 'limit' }>['limit'];
+const limits = ['budget', 'bricks', 'sockets'] as const;
+type Limit = (typeof limits)[number];
 
-/** The limits that by themselves make the board impossible, and the least that would do in place of each. */
+/** The limits that are too tight, and the least that would do in place of each. */
 async function tightLimits(board: Board, catalogue: Catalogue, effort: Effort): Promise<readonly Reason[]> {
   const reasons: Reason[] = [];
-  for (const limit of ['budget', 'bricks', 'sockets'] as const) {
+  for (const limit of limits) {
     const allowed = board.policy[limit];
     if (allowed === null) continue;
-    const needed = await neededWithout(limit, board, catalogue, effort);
-    if (needed === null) continue;
+    // With the other limits as they are; where these are too tight themselves, without them.
+    const needed =
+      (await leastOf(limit, [limit], board, catalogue, effort)) ??
+      (await leastOf(limit, limits, board, catalogue, effort));
+    if (needed === null || needed <= allowed) continue;
     const message = limitMessage(limit, allowed, needed, board);
     reasons.push({ kind: 'limit', limit, allowed, needed, message });
   }
   return reasons;
 }
 
-/** The least that a plan needs of what a limit caps when that limit is lifted; null when it is impossible even so. */
-async function neededWithout(limit: Limit, board: Board, catalogue: Catalogue, effort: Effort): Promise<number | null> {
-  const policy: Policy = { ...board.policy, [limit]: null };
+/** The least that a plan needs of what a limit caps when some limits are lifted; null when it is impossible even so. */
+async function leastOf(
+  limit: Limit,
+  lifted: readonly Limit[],
+  board: Board,
+  catalogue: Catalogue,
+  effort: Effort,
+): Promise<number | null> {
+  const policy: Policy = { ...board.policy, ...Object.fromEntries(lifted.map((each) => [each, null])) };
   const tier = limit === 'budget' ? 'money' : 'bricks';
   const question = questionOf({ ...board, policy }, catalogue, { tiers: [tier], partial: false });
   const outcome = await compactSearch(question, effort);

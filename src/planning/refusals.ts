@@ -213,19 +213,22 @@ function failsCurrent({ pedal, seat, supply, shop: { board } }: Attempt): Failur
   const { millivolts, rating } = seat.outlet;
   const load = pedalLoad(pedal, millivolts, policy);
   if (load !== undefined && withinFactor(load, policy.headroom.alone, loadOf(rating, policy))) return null;
-  const needed = neededText(pedal, millivolts, policy.guess, policy.headroom.alone);
-  return { nearness: rating, message: `needs ${needed}; ${strongestText(seat)} ${current(rating)} (${supply.name})` };
+  const needed = neededOf(pedal, millivolts, policy.guess, policy.headroom.alone);
+  const message = `needs ${needed.text}; ${strongestText(seat)} ${current(rating)} (${supply.name})`;
+  return { nearness: rating - needed.microamps, message };
 }
 
+type Needed = { readonly microamps: number; readonly text: string };
+
 /** "300 mA × 1.5 for a guess × 1.2 = 540 mA", rounded up to a microamp. */
-function neededText(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom: Factor): string {
+function neededOf(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom: Factor): Needed {
   const draw = drawAt(pedal, millivolts) ?? 0;
   const factors = pedal.figure === 'guess' ? [guess, headroom] : [headroom];
   const numerator = factors.reduce((product, factor) => product * BigInt(factor.numerator), BigInt(draw));
   const denominator = factors.reduce((product, factor) => product * BigInt(factor.denominator), 1n);
-  const needed = Number((numerator + denominator - 1n) / denominator);
+  const microamps = Number((numerator + denominator - 1n) / denominator);
   const guessed = pedal.figure === 'guess' ? ` × ${factorText(guess)} for a guess` : '';
-  return `${current(draw)}${guessed} × ${factorText(headroom)} = ${current(needed)}`;
+  return { microamps, text: `${current(draw)}${guessed} × ${factorText(headroom)} = ${current(microamps)}` };
 }
 
 function failsStartup({ pedal, seat, supply }: Attempt): Failure | null {
@@ -243,9 +246,9 @@ function failsTotal({ pedal, seat, supply, shop: { board } }: Attempt): Failure 
   const broken = limits.find(({ capacity }, index) => (weights[index] ?? 0n) > capacity);
   if (broken === undefined) return null;
   const whole = broken.bank === null ? 'all outputs' : 'the outputs of that bank';
-  const needed = neededText(pedal, millivolts, policy.guess, policy.headroom.supply);
+  const needed = neededOf(pedal, millivolts, policy.guess, policy.headroom.supply);
   const twice = seat.join?.mode === 'series' ? ', on both outputs of a series join' : '';
-  const message = `needs ${needed} at ${volts(millivolts)}${twice}; ${whole} of ${supply.name} together give ${totalText(broken.total)}`;
+  const message = `needs ${needed.text} at ${volts(millivolts)}${twice}; ${whole} of ${supply.name} together give ${totalText(broken.total)}`;
   return { nearness: 0, message };
 }
 
