@@ -12,16 +12,15 @@ const catalogueFile = 'fixtures/shops/marram-street.yaml';
 /** A customer's program. It prints what the library answers to the files and to their texts. */
 const consumer = `
 import { readFile } from 'node:fs/promises';
-import { answerJson, answerText, choose, faultText, inputsFromText, readInputs, type Answer } from 'boardfeed';
+import { answerJson, answerText, choose, faultText, inputsFromText, readInputs, type Answer, type Inputs, type ReadResult } from 'boardfeed';
 
 const board = 'node_modules/boardfeed/${boardFile}';
 const catalogue = 'node_modules/boardfeed/${catalogueFile}';
 const named = async (file: string) => ({ file, text: await readFile(file, 'utf8') });
 
-async function answered(read: Awaited<ReturnType<typeof readInputs>>): Promise<{ json: string; text: string }> {
+async function answered(read: ReadResult<Inputs>): Promise<{ json: string; text: string }> {
   if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join(', '));
   const { board, catalogue } = read.value;
-  if (catalogue === null) throw new Error('a catalogue was given');
   const answer: Answer = await choose(board, catalogue, { aim: 'cost' });
   const screen = { width: 80, colour: false };
   return { json: answerJson(board, catalogue, answer), text: answerText(board, catalogue, answer, screen) };
