@@ -13,14 +13,14 @@ const names: Readonly<Record<NonNullable<Progress['tier']>, string>> = {
 };
 
 /**
- * How far a search has come, as one line of ASCII: "Searching, 12 s. Cost, noise included: 47.00 EUR so far; no plan is below
- * 36.50 EUR. Ctrl-C ends it with the best so far." Sentences that do not fit into so many columns are left out.
+ * How far a search has come, as one line of ASCII: "Searching, 12 s. Cost, noise included: 47.00 EUR so far; no plan can
+ * be below 36.50 EUR. Ctrl-C ends the search early." Sentences that do not fit into so many columns are left out.
  */
 export function progressText(progress: Progress, seconds: number, currency: Currency, width: number): string {
   const [first, ...others] = [
     `Searching, ${seconds} s.`,
     ...standingText(progress, currency),
-    'Ctrl-C ends it with the best so far.',
+    'Ctrl-C ends the search early.',
   ];
   let line = first.slice(0, width);
   for (const sentence of others) {
@@ -37,7 +37,7 @@ function standingText({ tier, value, bound }: Progress, currency: Currency): rea
   const money = tier === 'cost' || tier === 'money';
   const amount = (number: number): string =>
     money ? `${moneyText(minorUnits(number), currency)} ${currency.code}` : String(number);
-  const reached = value === null ? 'no plan so far' : `${amount(value)} so far`;
-  const least = bound === null || bound <= 0 ? '' : `; no plan is below ${amount(bound)}`;
+  const reached = value === null ? 'nothing found so far' : `${amount(value)} so far`;
+  const least = bound === null || bound <= 0 ? '' : `; no plan can be below ${amount(bound)}`;
   return [`${names[tier]}: ${reached}${least}.`];
 }

@@ -1,12 +1,13 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import { connectorHints } from '../domain/connector-hints.js';
+import { drawAt, loadAt, scaled, stepsUp } from '../domain/load.js';
 import type { Pedal } from '../domain/pedal.js';
 import { decimalOfThousandths, factorText, type Factor, type Millivolts } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
 import type { Bank, Supply, Total } from '../domain/supply.js';
 import { partOffers, supplyOffers, type Offer } from '../loadout/case.js';
 import { leadKinds, type LeadKind } from '../loadout/lead-kinds.js';
-import { drawAt, loadOf, pedalLoad, withinFactor } from '../loadout/load.js';
+import { loadOf, pedalLoad, withinFactor } from '../loadout/load.js';
 import { acceptsVolts, voltsSuit } from '../loadout/outlet.js';
 import { router, type Router } from '../loadout/routes.js';
 import { seatsOf, type Seat } from '../loadout/seats.js';
@@ -222,13 +223,10 @@ type Needed = { readonly microamps: number; readonly text: string };
 
 /** "300 mA × 1.5 for a guess × 1.2 = 540 mA", rounded up to a microamp. */
 function neededOf(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom: Factor): Needed {
-  const draw = drawAt(pedal, millivolts) ?? 0;
-  const factors = pedal.figure === 'guess' ? [guess, headroom] : [headroom];
-  const numerator = factors.reduce((product, factor) => product * BigInt(factor.numerator), BigInt(draw));
-  const denominator = factors.reduce((product, factor) => product * BigInt(factor.denominator), 1n);
-  const microamps = Number((numerator + denominator - 1n) / denominator);
+  const microamps = stepsUp(scaled(loadAt(pedal, millivolts, guess), headroom), 1);
   const guessed = pedal.figure === 'guess' ? ` × ${factorText(guess)} for a guess` : '';
-  return { microamps, text: `${current(draw)}${guessed} × ${factorText(headroom)} = ${current(microamps)}` };
+  const draw = current(drawAt(pedal, millivolts));
+  return { microamps, text: `${draw}${guessed} × ${factorText(headroom)} = ${current(microamps)}` };
 }
 
 function failsStartup({ pedal, seat, supply }: Attempt): Failure | null {
