@@ -1,0 +1,74 @@
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+const root = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url));
+
+export type Command = {
+  readonly title: string;
+  readonly args: readonly string[];
+  /** Whether what it prints is right. */
+  readonly isRight: (output: string) => boolean;
+};
+
+const shop = 'fixtures/shops/marram-street.yaml';
+
+/** The commands as a user types them, with the supplies and pedals of the fixtures. */
+export const commands = (capMs: number): readonly Command[] => [
+  { title: 'boardfeed --help', args: ['--help'], isRight: (output) => output.startsWith('Usage: boardfeed') },
+  choosing('gig-board (11 pedals, 26 supplies)', 'fixtures/boards/gig-board.yaml', capMs),
+  choosing('studio-wall (28 pedals, 26 supplies)', 'fixtures/boards/studio-wall.yaml', capMs),
+];
+
+const choosing = (title: string, board: string, capMs: number): Command => ({
+  title: `boardfeed choose ${title}`,
+  args: ['choose', root(board), root(shop), '--json', '--time', String(capMs / 1000)],
+  isRight: isProvenPlan,
+});
+
+function isProvenPlan(output: string): boolean {
+  try {
+    const plan: unknown = JSON.parse(output);
+    return typeof plan === 'object' && plan !== null && 'status' in plan && plan.status === 'proven';
+  } catch {
+    return false;
+  }
+}
+
+export type Run = {
+  readonly elapsedMs: number;
+  readonly exitCode: number | null;
+  readonly right: boolean;
+  /** The last that it wrote to standard error. */
+  readonly complaint: string;
+};
+
+/** Each command so many times, by turns, in a process of its own; the first round only warms the disk's cache. */
+export async function runByTurns(
+  chosen: readonly Command[],
+  rounds: number,
+): Promise<readonly { readonly command: Command; readonly runs: readonly Run[] }[]> {
+  const results = chosen.map((command) => ({ command, runs: [] as Run[] }));
+  for (let round = 0; round <= rounds; round += 1) {
+    for (const { command, runs } of results) {
+      const run = await runOnce(command);
+      if (round > 0) runs.push(run);
+    }
+  }
+  return results;
+}
+
+async function runOnce({ args, isRight }: Command): Promise<Run> {
+  const started = performance.now();
+  const child = spawn(process.execPath, [root('dist/src/cli/main.js'), ...args], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  let [output, errors] = ['', ''];
+  child.stdout.setEncoding('utf8').on('data', (text: string) => (output += text));
+  child.stderr.setEncoding('utf8').on('data', (text: string) => (errors += text));
+  const exitCode = await new Promise<number | null>((resolve, reject) => {
+    child.on('error', reject).on('close', resolve);
+  });
+  const elapsedMs = performance.now() - started;
+  const complaint = errors.trim().slice(-200);
+  return { elapsedMs, exitCode, right: exitCode === 0 && isRight(output), complaint };
+}
