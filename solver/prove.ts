@@ -6,21 +6,15 @@ import { askForMultipliers } from './ask.js';
 import { boundOf, floorOf, refutes } from './bound.js';
 import { compact } from './compact.js';
 import { confirmBest, confirmNone } from './confirm.js';
+import { coreOf } from './core.js';
 import { consult, type Opinion, type Opinions } from './consult.js';
 import type { Engines } from './engines.js';
 import type { Outcome, Proof } from './outcome.js';
 import type { Objective, Program } from './program.js';
 import { limitsOf, partWorth, plainFloor, stopped, type ProveOptions, type Search } from './search.js';
 import { Standing } from './standing.js';
-import { targetForColumns, tightenTo } from './tighten.js';
+import { tightenTo } from './tighten.js';
 import { validateObjective, validateProgram } from './validate-program.js';
-
-/**
- * A large program is first solved over the columns that the relaxation finds most promising. Where the solution is worth no
- * more than what any other column must cost, that was the whole program: measured on covers of 1,000 to 7,000 columns, this
- * takes a tenth to a half of the time. Small enough for the second engine, too.
- */
-const CORE_COLUMNS = 250;
 
 /**
  * The least value of the objective over the program's solutions, with a proof; or that there is no solution; or how far the
@@ -56,28 +50,21 @@ async function searchFromRelaxation(program: Program, search: Search): Promise<O
   return standing.closed ? optimal(program, informed, { kind: 'bound' }) : searchParts(program, informed);
 }
 
-/** First the most promising columns, then all that may be in a solution as good as the one in hand. */
+/** First the most promising part, then all that may be in a solution as good as the one in hand. */
 async function searchParts(program: Program, search: Search): Promise<Outcome> {
   const { options, standing, whole } = search;
-  const target = coreTarget(search);
-  const core = target === null ? null : partWorth(target, search);
-  if (target !== null && core !== null) {
+  const core = coreOf(search);
+  if (core !== null) {
     const limits = limitsOf(options);
     if (limits === null) return stopped(search, true);
-    const opinions = await consult(options.engines, core, standing, limits);
-    if (standing.incumbent !== null && standing.incumbent.value <= target) return settle(program, search, opinions);
+    const opinions = await consult(options.engines, core.part, standing, limits);
+    if (standing.incumbent !== null && standing.incumbent.value <= core.target)
+      return settle(program, search, opinions);
   }
   const limits = limitsOf(options);
   if (limits === null) return stopped(search, true);
   const rest = standing.incumbent === null ? whole : (partWorth(standing.incumbent.value, search) ?? whole);
   return settle(program, search, await consult(options.engines, rest, standing, limits));
-}
-
-/** Up to which value solutions are looked for first; null when that would not spare enough columns or cannot succeed. */
-function coreTarget({ standing, whole, floor }: Search): number | null {
-  const target = targetForColumns(CORE_COLUMNS, whole.program, whole.objective, floor);
-  if (target === null || target < standing.bound) return null;
-  return standing.incumbent !== null && standing.incumbent.value <= target ? null : target;
 }
 
 /** What the opinions on a part in which every solution as good as the incumbent lies amount to. */

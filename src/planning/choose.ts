@@ -7,7 +7,7 @@ import { compactSearch } from '../formulation/compact-search.js';
 import type { Effort, Outcome, Progress } from '../formulation/optimiser.js';
 import { questionOf } from '../formulation/question.js';
 import type { Answer, Gap } from './answer.js';
-import { firstPlan } from './first-plan.js';
+import { firstPlans } from './first-plans.js';
 import { reasonsOf } from './reasons.js';
 import { wiringOf } from './wiring.js';
 
@@ -88,7 +88,7 @@ function audited({ board, catalogue, partial }: Job, feeds: readonly Feed[]): Wi
 
 function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
   const { board, aim } = job;
-  const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlan(job)];
+  const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlans(job)];
   const best = plans.reduce<Wiring | null>(
     (found, wiring) =>
       found !== null && compareScores(found.score, wiring.score, aim, board.policy) <= 0 ? found : wiring,
@@ -98,12 +98,11 @@ function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): An
   return { kind: 'plan', aim, wiring: best, gap: gapOf(job, best, outcome), reasons: [] };
 }
 
-/** A plan made without a search, if there is one that keeps the limits of the policy. */
-function quickPlan({ board, catalogue, partial }: Job): readonly Wiring[] {
-  const feeds = firstPlan(board, catalogue, partial);
-  if (feeds === null) return [];
-  const wiring = wiringOf(board, catalogue, feeds);
-  return auditWiring(board, catalogue, wiring, { partial }).length === 0 ? [wiring] : [];
+/** Plans made without a search that keep the limits of the policy, too. */
+function quickPlans({ board, catalogue, partial }: Job): readonly Wiring[] {
+  return firstPlans(board, catalogue, partial)
+    .map((feeds) => wiringOf(board, catalogue, feeds))
+    .filter((wiring) => auditWiring(board, catalogue, wiring, { partial }).length === 0);
 }
 
 /** The first tier in which the plan has not been shown to be best. */

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 import { floorOf } from '../../solver/bound.js';
-import { targetForColumns, tightenTo } from '../../solver/tighten.js';
+import { tightenTo } from '../../solver/tighten.js';
 import { smallProgram, solutionsOf, worth } from './small-programs.js';
 
 const multipliers = fc.array(fc.double({ min: -6, max: 6, noNaN: true }), { maxLength: 4 });
@@ -39,13 +39,4 @@ test('columns dearer than the target go', () => {
   const program = { columns, rows: [] };
   const tightened = tightenTo(32, program, objective, floorOf(program, objective, []));
   expect(tightened.columns.map((column) => column.upper)).toEqual([1, 1, 0, 0]);
-});
-
-test('the target for a number of columns admits them and is a value of the objective', () => {
-  const program = { columns, rows: [] };
-  const floor = floorOf(program, objective, []);
-  expect(targetForColumns(2, program, objective, floor)).toBe(33);
-  expect(targetForColumns(4, program, objective, floor)).toBeNull();
-  const constant = { ...objective, terms: [] };
-  expect(targetForColumns(2, program, constant, floorOf(program, constant, []))).toBeNull();
 });

@@ -9,23 +9,39 @@ import { supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
 
 /**
- * A plan made in one pass, for when the time runs out before the search has one: again and again the supply whose next
- * unit feeds pedals at the least money each, every pedal by itself on an output. Nothing is claimed for it; budget and
- * other limits of the policy are not looked at. Null when a pedal finds no output, unless the plan may be partial.
+ * Plans made in one pass each, for when the time runs out before the search has one: again and again the best next unit,
+ * every pedal by itself on an output. Once the best unit feeds pedals at the least money each, noise included, and once it
+ * feeds the most pedals, which needs fewer units. Nothing is claimed for them; budget and other limits of the policy are not
+ * looked at. A plan that leaves pedals out is only among them when the plan may be partial.
  */
-export function firstPlan(board: Board, catalogue: Catalogue, partial: boolean): readonly Feed[] | null {
+export function firstPlans(board: Board, catalogue: Catalogue, partial: boolean): readonly (readonly Feed[])[] {
   const question = questionOf(board, catalogue, { tiers: [], partial });
   const offered = question.offers.flatMap((offer) => supplyUses(offer, question.bench) ?? []);
+  return [moneyEach, fewestUnits].flatMap((rate) => {
+    const feeds = onePass(offered, rate, question);
+    return feeds === null ? [] : [feeds];
+  });
+}
+
+/** What counts against a unit: the smaller, the better. */
+type Rate = (unit: { readonly cost: number; readonly pedals: number }) => number;
+
+const moneyEach: Rate = ({ cost, pedals }) => cost / pedals;
+
+/** The most pedals first; among as many, the least money. */
+const fewestUnits: Rate = ({ cost, pedals }) => cost / (cost + 1) - pedals;
+
+function onePass(offered: readonly SupplyUses[], rate: Rate, question: Question): readonly Feed[] | null {
   const chosen: FilledUnit[] = [];
   let waiting = question.bench.classes.flatMap(({ members }, pedal) => members.map(() => pedal));
   let leads: LeadCounts = new Map();
   while (waiting.length > 0) {
-    const best = bestUnit(offered, { chosen, waiting, leads, question });
+    const best = bestUnit(offered, rate, { chosen, waiting, leads, question });
     if (best === null) break;
     chosen.push(best);
     ({ waiting, leads } = best);
   }
-  if (waiting.length > 0 && !partial) return null;
+  if (waiting.length > 0 && !question.partial) return null;
   const units = chosen.map(({ uses, hung }) => ({
     supply: uses.supply,
     hung: hung.map((use) => ({ kind: 'solo' as const, use })),
@@ -51,17 +67,18 @@ type Draft = {
   readonly question: Question;
 };
 
-/** The next unit that costs the least for each pedal that it feeds, noise included; null when none feeds any. */
-function bestUnit(offered: readonly SupplyUses[], draft: Draft): FilledUnit | null {
-  let best: { readonly unit: FilledUnit; readonly each: number } | null = null;
+/** The next unit that is rated best; null when none feeds any pedal. */
+function bestUnit(offered: readonly SupplyUses[], rate: Rate, draft: Draft): FilledUnit | null {
+  let best: { readonly unit: FilledUnit; readonly rated: number } | null = null;
   for (const uses of offered) {
     const inUse = draft.chosen.filter((unit) => unit.uses === uses).length;
     if (inUse >= uses.owned + uses.forSale) continue;
     const price = inUse < uses.owned ? 0 : (uses.supply.price ?? 0);
     for (const mode of uses.modes.length === 0 ? [null] : uses.modes) {
       const unit = filled(uses, mode, draft);
-      const each = (price + noiseOf(unit, mode, draft.question)) / unit.hung.length;
-      if (unit.hung.length > 0 && (best === null || each < best.each)) best = { unit, each };
+      if (unit.hung.length === 0) continue;
+      const rated = rate({ cost: price + noiseOf(unit, mode, draft.question), pedals: unit.hung.length });
+      if (best === null || rated < best.rated) best = { unit, rated };
     }
   }
   return best?.unit ?? null;
