@@ -3,13 +3,20 @@
  * `choose`, and print the answer with `answerText` or `answerJson`, or use it as it is. Nothing here prints or ends
  * the process.
  */
-export { choosingAims, type ChoosingAim } from './domain/aim.js';
+export { choosingAims, type ChoosingAim, type Tier } from './domain/aim.js';
 export type { Board, Catalogue, Policy } from './domain/board.js';
-export type { Feed, Score, Wiring } from './domain/plan.js';
+export type { Currency } from './domain/money.js';
+export type { Part } from './domain/part.js';
+export type { Pedal } from './domain/pedal.js';
+export type { Feed, Purchase, Score, Wiring } from './domain/plan.js';
+export type { Microamps, Millivolts, Milliwatts, MinorUnits, PartId, PedalId, SupplyId } from './domain/quantities.js';
+export type { Rule } from './domain/rules.js';
+export type { Bank, Setting, Supply, Total } from './domain/supply.js';
 export { faultText, type InputFault } from './files/input-fault.js';
 export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResult } from './files/read-inputs.js';
 export type { Answer, Gap, Reason, Refusal } from './planning/answer.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
 export { answerJson } from './report/json.js';
+export type { ScreenOptions } from './report/screen.js';
 export { answerText } from './report/terminal.js';

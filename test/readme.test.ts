@@ -29,7 +29,8 @@ describe('the README', () => {
   test.each(examples)('$line prints what the README shows', async ({ line, printed }) => {
     const [program, ...words] = line.split(' ');
     expect(program).toBe('boardfeed');
-    const { stdout } = await run(process.execPath, [command, ...words], { cwd: root });
+    const env = { ...process.env, LC_ALL: 'C.UTF-8' };
+    const { stdout } = await run(process.execPath, [command, ...words], { cwd: root, env });
     expect(stdout).toBe(printed);
   });
 

@@ -104,7 +104,6 @@ function stopped(
   bound: number | null,
 ): Outcome {
   const [first] = step.tiers;
-  const open =
-    first === undefined ? null : { tier: first.tier, bound: bound === null ? null : Math.floor(bound / first.weight) };
+  const open = first === undefined ? null : { tier: first.tier, bound: bound === null ? null : firstTier(step, bound) };
   return { kind: 'stopped', candidates, settled, open };
 }

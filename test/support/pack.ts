@@ -74,5 +74,5 @@ function npm(parameters: readonly string[], folder: string): Promise<string> {
 function plainEnvironment(): NodeJS.ProcessEnv {
   const told = /^(npm_package_|npm_lifecycle_|npm_config_local_prefix$|INIT_CWD$|FORCE_COLOR$)/;
   const kept = Object.entries(process.env).filter(([name]) => !told.test(name));
-  return { ...Object.fromEntries(kept), NO_COLOR: '1' };
+  return { ...Object.fromEntries(kept), NO_COLOR: '1', LC_ALL: 'C.UTF-8' };
 }

@@ -1,0 +1,23 @@
+import { afterAll, expect, test } from 'vitest';
+
+import type { Engine } from '../../../solver/engine.js';
+import { closeEngines, startEngines } from '../../../solver/engines.js';
+import { choose } from '../../../src/planning/choose.js';
+import { bankOf, boardOf, catalogueOf, currentTotal, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
+
+const engines = startEngines();
+afterAll(async () => closeEngines(engines));
+
+test('the gap of a plan that is not proven is told in money, not in the steps of the search', async () => {
+  // Two pedals of 600 mA. A unit for 50 gives 1000 mA in all, so 1.2 of them would do if they could be cut: 60. Whole ones
+  // cost 100; the supply for 70 feeds both.
+  const outputs = bankOf(2, [settingOf(9, 600)]);
+  const board = boardOf([pedalOf('one', 600), pedalOf('two', 600)]);
+  const catalogue = catalogueOf([
+    supplyOf('small', 50, [outputs], { total: currentTotal(1000) }),
+    supplyOf('large', 70, [outputs], { total: currentTotal(1200) }),
+  ]);
+  const idle: Engine = { ...engines.trusted, solve: () => Promise.resolve({ kind: 'failed', reason: 'idle' }) };
+  const answer = await choose(board, catalogue, { engines: { trusted: idle, second: null } });
+  expect(answer).toMatchObject({ kind: 'plan', gap: { tier: 'cost', value: 7000, bound: 6000 } });
+});
