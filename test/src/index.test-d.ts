@@ -1,0 +1,104 @@
+/** Checked by the compiler, never run: what a TypeScript program may and may not do with the library. */
+import { expectTypeOf } from 'vitest';
+
+import {
+  answerJson,
+  answerText,
+  choose,
+  closeEngines,
+  faultText,
+  inputsFromText,
+  readInputs,
+  startEngines,
+  type Answer,
+  type Board,
+  type BoardAlone,
+  type Catalogue,
+  type ChoosingAim,
+  type Engines,
+  type Feed,
+  type Gap,
+  type Inputs,
+  type InputFault,
+  type Progress,
+  type ReadResult,
+  type Reason,
+  type Score,
+  type Wiring,
+} from '../../src/index.js';
+
+declare const board: Board;
+declare const catalogue: Catalogue;
+declare const answer: Answer;
+declare const feed: Feed;
+declare const score: Score;
+
+// Reading: with a catalogue or without one, told apart by what is given; faults by `kind`.
+expectTypeOf(readInputs('board.yaml', 'shop.yaml')).resolves.toEqualTypeOf<ReadResult<Inputs>>();
+expectTypeOf(readInputs('board.yaml', null)).resolves.toEqualTypeOf<ReadResult<BoardAlone>>();
+const text = { file: 'board.yaml', text: '' };
+expectTypeOf(inputsFromText(text, text)).toEqualTypeOf<ReadResult<Inputs>>();
+expectTypeOf(inputsFromText(text, null)).toEqualTypeOf<ReadResult<BoardAlone>>();
+const read = inputsFromText(text, text);
+if (read.kind === 'read') expectTypeOf(read.value.catalogue).toEqualTypeOf<Catalogue>();
+else expectTypeOf(read.faults).toEqualTypeOf<readonly InputFault[]>();
+// @ts-expect-error -- what was read is there only where nothing is wrong
+read satisfies { readonly value: Inputs };
+expectTypeOf(faultText).toEqualTypeOf<(fault: InputFault) => string>();
+
+// Choosing: everything but the board and the catalogue may be left out.
+expectTypeOf(choose(board, catalogue)).resolves.toEqualTypeOf<Answer>();
+expectTypeOf<ChoosingAim>().toEqualTypeOf<'cost' | 'bricks' | 'quiet'>();
+void choose(board, catalogue, {
+  aim: 'quiet',
+  partial: true,
+  remainingMs: () => 1000,
+  signal: new AbortController().signal,
+  onProgress: (progress) => expectTypeOf(progress).toEqualTypeOf<Progress>(),
+  engines: startEngines(),
+});
+// @ts-expect-error -- there is no such aim
+void choose(board, catalogue, { aim: 'cheap' });
+// @ts-expect-error -- choosing needs something to choose from
+void choose(board, null);
+// @ts-expect-error -- a catalogue is no board
+void choose(catalogue, catalogue);
+
+// An answer carries only what is true in its case.
+expectTypeOf(answer.kind).toEqualTypeOf<'plan' | 'impossible' | 'stopped'>();
+if (answer.kind === 'plan') {
+  expectTypeOf(answer.wiring).toEqualTypeOf<Wiring>();
+  expectTypeOf(answer.gap).toEqualTypeOf<Gap | null>();
+}
+if (answer.kind === 'impossible') expectTypeOf(answer.reasons).toEqualTypeOf<readonly Reason[]>();
+// @ts-expect-error -- there may be no plan
+answer satisfies { readonly wiring: Wiring };
+
+// Ids and quantities of different kinds cannot be mixed up, nor taken from thin air.
+expectTypeOf(feed.pedal).toExtend<string>();
+expectTypeOf(feed.pedal).not.toEqualTypeOf(feed.supply);
+// @ts-expect-error -- any text is no pedal's id
+'estuary-echo' satisfies Feed['pedal'];
+// @ts-expect-error -- a supply's id is no pedal's
+expectTypeOf(feed.supply).toExtend<Feed['pedal']>();
+// @ts-expect-error -- volts are no money
+expectTypeOf(feed.settings[0]).toExtend<Score['money']>();
+// @ts-expect-error -- any number is no money
+expectTypeOf<number>().toExtend<Score['money']>();
+expectTypeOf(score.money).toExtend<number>();
+
+// Nobody changes what was read or found.
+expectTypeOf(board.pedals).not.toHaveProperty('push');
+// @ts-expect-error -- it is for reading
+score.bricks = 0;
+
+// Printing.
+expectTypeOf(answerJson).toEqualTypeOf<(board: Board, catalogue: Catalogue, answer: Answer) => string>();
+expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: false })).toEqualTypeOf<string>();
+expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: true, unicode: false })).toEqualTypeOf<string>();
+// @ts-expect-error -- the width is the caller's to know
+answerText(board, catalogue, answer, { colour: false });
+
+// Engines of one's own serve several calls.
+expectTypeOf(startEngines).toEqualTypeOf<() => Engines>();
+expectTypeOf(closeEngines).toEqualTypeOf<(engines: Engines) => Promise<void>>();

@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+
+import * as boardfeed from '../../src/index.js';
+
+test('the library offers these and nothing else', () => {
+  expect(Object.keys(boardfeed).sort()).toEqual([
+    'answerJson',
+    'answerText',
+    'choose',
+    'choosingAims',
+    'closeEngines',
+    'faultText',
+    'inputsFromText',
+    'readInputs',
+    'startEngines',
+  ]);
+  expect(boardfeed.choosingAims).toEqual(['cost', 'bricks', 'quiet']);
+});
