@@ -12,10 +12,9 @@ export const catalogueSchema = z
     assume: supplyAssumptionsSchema.optional(),
     supplies: z
       .array(supplySchema)
-      .min(1)
       .max(mostSupplies)
-      .describe('The supplies for sale.')
-      .register(wordings, { allowed: `a list of 1 to ${mostSupplies} supplies`, unit: null }),
+      .describe('The supplies for sale; an empty list where only leads are sold.')
+      .register(wordings, { allowed: `a list of up to ${mostSupplies} supplies`, unit: null }),
     parts: z
       .array(partSchema)
       .max(mostParts)

@@ -6,7 +6,7 @@ import type { Rule } from '../domain/rules.js';
 /** Why one kind of output cannot feed a pedal. */
 export type Refusal = {
   readonly rule: Rule;
-  /** Where the nearest miss stands; null when no supply or part comes into question at all. */
+  /** Where the nearest miss stands: the outputs that are alike in this; null when there is no supply at all. */
   readonly at: { readonly supply: SupplyId; readonly outputs: readonly number[] } | null;
   /** A sentence with the numbers: "needs 300 mA × 1.2 = 360 mA; the strongest 9 V output gives 250 mA (Quay 6)". */
   readonly message: string;

@@ -105,8 +105,12 @@ function quickPlans({ board, catalogue, partial }: Job): readonly Wiring[] {
     .filter((wiring) => auditWiring(board, catalogue, wiring, { partial }).length === 0);
 }
 
-/** The first tier in which the plan has not been shown to be best. */
-function gapOf({ board, aim, partial }: Job, wiring: Wiring, outcome: Extract<Outcome, { kind: 'stopped' }>): Gap {
+/** The first tier in which the plan has not been shown to be best; null when it has been in all. */
+function gapOf(
+  { board, aim, partial }: Job,
+  wiring: Wiring,
+  outcome: Extract<Outcome, { kind: 'stopped' }>,
+): Gap | null {
   const tiers = tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
   const boundOf = (tier: Tier): number | null => {
     const settled = outcome.settled.get(tier);
@@ -117,7 +121,5 @@ function gapOf({ board, aim, partial }: Job, wiring: Wiring, outcome: Extract<Ou
     value: tierValue(tier, wiring.score, board.policy),
     bound: boundOf(tier),
   }));
-  const open = values.find(({ tier, value, bound }) => bound !== value || !outcome.settled.has(tier)) ?? values.at(-1);
-  if (open === undefined) throw new RangeError('an aim has at least one tier');
-  return open;
+  return values.find(({ value, bound }) => bound !== value) ?? null;
 }

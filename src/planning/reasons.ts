@@ -28,9 +28,11 @@ export async function reasonsOf(
   }));
   const rest = { ...board, pedals: board.pedals.filter((pedal) => !unfed.includes(pedal)) };
   if (scope === 'pedals only' || rest.pedals.length === 0) return pedals;
-  const limits = unfed.length === 0 ? await tightLimits(rest, catalogue, effort) : [];
+  const tight = await tightLimits(rest, catalogue, effort);
   const conflict = await smallestConflict(rest, catalogue, effort);
-  return [...pedals, ...limits, ...(conflict === null ? [] : [conflict])];
+  // One pedal alone is no conflict where a limit says all there is to say.
+  const explained = conflict === null || (tight.length > 0 && conflict.pedals.length === 1);
+  return [...pedals, ...tight, ...(explained ? [] : [conflict])];
 }
 
 /** The pedals that no output can feed, alone or in a chain, whatever else is left out. */

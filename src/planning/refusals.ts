@@ -26,12 +26,16 @@ export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | nu
   const hint = connectorHints(board, catalogue).find((each) => each.pedal === pedal.id);
   const shop: Shop = {
     board,
+    catalogue,
     kinds,
     nearInlet: hint?.near ?? null,
     routes: router(kinds),
     routesWithAnyStock: router(leadKinds(leads.map((part) => ({ part, owned: 1, forSale: 0 })))),
   };
-  const misses = supplyOffers(board, catalogue).flatMap((offer) => missesOf(pedal, offer, shop));
+  const offered = supplyOffers(board, catalogue);
+  if (offered.length === 0)
+    return [{ rule: 'stock', at: null, message: 'there is no supply, neither owned nor for sale' }];
+  const misses = offered.flatMap((offer) => missesOf(pedal, offer, shop));
   return [...checks]
     .reverse()
     .flatMap(({ rule }) => nearest(misses.filter((miss) => miss.rule === rule)) ?? [])
@@ -40,6 +44,7 @@ export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | nu
 
 type Shop = {
   readonly board: Board;
+  readonly catalogue: Catalogue | null;
   /** A connector at hand that the pedal's inlet may be a misspelling of. */
   readonly nearInlet: string | null;
   readonly kinds: readonly LeadKind[];
@@ -178,11 +183,17 @@ const farther = -1e9;
 const placeText = ({ join }: Seat, supply: Supply): string =>
   join === null ? supply.name : `two outputs of ${supply.name} in ${join.mode}`;
 
-/** "the strongest 9 V output", or "the strongest two in series for 18 V". */
-const strongestText = ({ join, outlet }: Seat): string =>
-  join === null
-    ? `the strongest ${volts(outlet.millivolts)} output gives`
-    : `the strongest two outputs in ${join.mode} for ${volts(outlet.millivolts)} give`;
+/** "the strongest 9 V output gives"; where a stronger one fails for another reason, "… output that fits gives". */
+function strongestText({ seat: { join, outlet }, shop: { board, catalogue } }: Attempt): string {
+  if (join !== null) return `the strongest two that fit in ${join.mode} for ${volts(outlet.millivolts)} give`;
+  const ratings = supplyOffers(board, catalogue).flatMap(({ supply }) =>
+    supply.banks.flatMap(({ power, settings }) =>
+      settings.filter(({ millivolts }) => power === outlet.power && millivolts === outlet.millivolts),
+    ),
+  );
+  const fits = ratings.some(({ rating }) => rating > outlet.rating) ? ' that fits' : '';
+  return `the strongest ${volts(outlet.millivolts)} output${fits} gives`;
+}
 
 function acceptedText({ accepts }: Pedal): string {
   if (accepts.kind === 'range') return `${volts(accepts.from)} to ${volts(accepts.to)}`;
@@ -209,13 +220,14 @@ function failsPolarity({ pedal, bank, supply, seat, shop }: Attempt): Failure | 
   return { nearness: 0, message };
 }
 
-function failsCurrent({ pedal, seat, supply, shop: { board } }: Attempt): Failure | null {
-  const { policy } = board;
+function failsCurrent(attempt: Attempt): Failure | null {
+  const { pedal, seat, supply } = attempt;
+  const { policy } = attempt.shop.board;
   const { millivolts, rating } = seat.outlet;
   const load = pedalLoad(pedal, millivolts, policy);
   if (load !== undefined && withinFactor(load, policy.headroom.alone, loadOf(rating, policy))) return null;
   const needed = neededOf(pedal, millivolts, policy.guess, policy.headroom.alone);
-  const message = `needs ${needed.text}; ${strongestText(seat)} ${current(rating)} (${supply.name})`;
+  const message = `needs ${needed.text}; ${strongestText(attempt)} ${current(rating)} (${supply.name})`;
   return { nearness: rating - needed.microamps, message };
 }
 
@@ -229,11 +241,12 @@ function neededOf(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom:
   return { microamps, text: `${draw}${guessed} × ${factorText(headroom)} = ${current(microamps)}` };
 }
 
-function failsStartup({ pedal, seat, supply }: Attempt): Failure | null {
+function failsStartup(attempt: Attempt): Failure | null {
+  const { pedal, seat, supply } = attempt;
   const { rating } = seat.outlet;
   if (pedal.startup === null || pedal.startup <= rating) return null;
   const needed = `takes ${current(pedal.startup)} to start`;
-  return { nearness: rating, message: `${needed}; ${strongestText(seat)} ${current(rating)} (${supply.name})` };
+  return { nearness: rating, message: `${needed}; ${strongestText(attempt)} ${current(rating)} (${supply.name})` };
 }
 
 function failsTotal({ pedal, seat, supply, shop: { board } }: Attempt): Failure | null {

@@ -2,7 +2,7 @@ import type { Part } from '../domain/part.js';
 import { feedMillivolts, type Feed, type Wiring } from '../domain/plan.js';
 import { exposures } from './grounds.js';
 import { bankOf, firstBankOf, unitName, type Inventory } from './inventory.js';
-import { leadsOf, settingOf, switchPosition } from './usage.js';
+import { leadsOf, settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
 
 /** What holds for every board, before anything is plugged in. */
@@ -90,9 +90,9 @@ function switches(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds.flatMap((feed) => {
     const position = switchPosition(inventory, feed);
     if (position === null) return [];
+    const place = placeText(inventory, feeds, feed, switchedOutputs(inventory, feed));
     return [
-      `Set the polarity switch of ${placeText(inventory, feeds, feed)} to ${polarityText(position)} before a lead goes in, ` +
-        'and tape it over.',
+      `Set the polarity switch of ${place} to ${polarityText(position)} before a lead goes in, ` + 'and tape it over.',
     ];
   });
 }
@@ -118,5 +118,9 @@ const onSameOutput = (first: Feed, second: Feed): boolean =>
   first.supply === second.supply && first.unit === second.unit && first.outputs[0] === second.outputs[0];
 
 /** "Quay 6 output 5". */
-const placeText = (inventory: Inventory, feeds: readonly Feed[], feed: Feed): string =>
-  `${unitName(inventory, feeds, feed)} ${outputsText(feed.outputs)}`;
+const placeText = (
+  inventory: Inventory,
+  feeds: readonly Feed[],
+  feed: Feed,
+  outputs: readonly number[] = feed.outputs,
+): string => `${unitName(inventory, feeds, feed)} ${outputsText(outputs)}`;

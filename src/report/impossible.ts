@@ -5,7 +5,7 @@ import { block, type Piece } from './layout.js';
 import { needsText } from './needs.js';
 import { safeText } from './safe-text.js';
 import { bullet, section, sentence, type Screen } from './screen.js';
-import { countText, fullStop, listText, outputsText, priceText } from './words.js';
+import { fullStop, listText, outputsText, priceText } from './words.js';
 
 type PedalReason = Extract<Reason, { kind: 'pedal' }>;
 type SetReason = Extract<Reason, { kind: 'together' }>;
@@ -25,7 +25,8 @@ export function impossibleText(screen: Screen, reasons: readonly Reason[]): stri
       {
         text:
           `What you own and what ${safeText(catalogue.name)} sells cannot power ` +
-          `all ${countText(board.pedals.length, 'pedal')} by the rules. Nothing has been bought or plugged.`,
+          `${board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`} by the rules. ` +
+          'Nothing has been bought or plugged.',
         paint: paints.bad,
       },
     ],

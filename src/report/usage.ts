@@ -3,7 +3,7 @@ import { compareExact, exactly, loadAt, scaled, sum, type Exact } from '../domai
 import { feedMillivolts, type Feed, type Wiring } from '../domain/plan.js';
 import type { Millivolts, SupplyId } from '../domain/quantities.js';
 import type { Bank, Setting, Supply, Total } from '../domain/supply.js';
-import { bankOf, firstBankOf, type Inventory } from './inventory.js';
+import { bankOf, type Inventory } from './inventory.js';
 
 /** How full something is: what is planned with its reserve against a limit, both in µA or both in mW. */
 export type Meter = { readonly planned: Exact; readonly limit: number; readonly unit: 'mA' | 'W' };
@@ -137,9 +137,13 @@ function share(policy: Policy, inventory: Inventory, feed: Feed, at: number, tot
   return scaled(load, { numerator: feed.settings[at] ?? 0, denominator: 1_000_000 });
 }
 
+/** The feed's outputs that have a polarity switch; of two joined ones it may be one. */
+export const switchedOutputs = (inventory: Inventory, feed: Feed): readonly number[] =>
+  feed.outputs.filter((output) => bankOf(inventory.supply(feed.supply), output).polarity === 'either');
+
 /** Where the polarity switch of the feed's output must stand; null when it has none. */
 export function switchPosition(inventory: Inventory, feed: Feed): 'centre-negative' | 'centre-positive' | null {
-  if (feed.polarity === null || firstBankOf(inventory.supply(feed.supply), feed).polarity !== 'either') return null;
+  if (feed.polarity === null || switchedOutputs(inventory, feed).length === 0) return null;
   const reversed = leadsOf(feed).filter((id) => inventory.part(id).reverses).length % 2 === 1;
   if (!reversed) return feed.polarity;
   return feed.polarity === 'centre-negative' ? 'centre-positive' : 'centre-negative';

@@ -1,0 +1,51 @@
+import { sharedEngines } from '../support/choosing.js';
+import { answerJson, choose, faultText, inputsFromText, type ChooseOptions } from '../../src/index.js';
+
+export type Plan = {
+  readonly format: string;
+  readonly status: string;
+  readonly currency: string;
+  readonly score: Readonly<Record<string, number | string | null>>;
+  readonly buy: { readonly supplies: readonly Purchase[]; readonly parts: readonly Purchase[] };
+  readonly feeds: readonly Feed[];
+  readonly unpowered: readonly string[];
+  readonly exposed: readonly string[];
+  readonly moved: readonly string[];
+  readonly confirm: readonly Readonly<Record<string, unknown>>[];
+  readonly cautions: readonly string[];
+  readonly reasons: readonly Readonly<Record<string, unknown>>[];
+};
+
+type Purchase = { readonly id: string; readonly units: number; readonly price: string };
+
+export type Feed = {
+  readonly pedal: string;
+  readonly supply: string;
+  readonly unit: number;
+  readonly outputs: readonly number[];
+  readonly volts: number;
+  readonly polarity: string | null;
+  readonly join: { readonly mode: string; readonly part: string } | null;
+  readonly chain: string | null;
+  readonly parts: readonly string[];
+};
+
+export type Ask = (board: string, catalogue: string, options?: ChooseOptions) => Promise<Plan>;
+
+/** The messages about two texts; none when they are read. */
+export function messagesAbout(board: string, catalogue: string): readonly string[] {
+  const read = inputsFromText({ file: 'board.yaml', text: board }, { file: 'shop.yaml', text: catalogue });
+  return read.kind === 'faulty' ? read.faults.map(faultText) : [];
+}
+
+/** What `choose --json` prints for two texts, with engines that all tests of a file share. */
+export function asking(): Ask {
+  const engines = sharedEngines();
+  return async (boardText, catalogueText, options = {}) => {
+    const read = inputsFromText({ file: 'board.yaml', text: boardText }, { file: 'shop.yaml', text: catalogueText });
+    if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join('\n'));
+    const { board, catalogue } = read.value;
+    const answer = await choose(board, catalogue, { engines, ...options });
+    return JSON.parse(answerJson(board, catalogue, answer)) as Plan;
+  };
+}

@@ -1,0 +1,43 @@
+import { noiseCases, orderCases, packingCases } from './aims.js';
+import type { Case } from './case.js';
+import { chainCases } from './chains.js';
+import { currentCases, startupCases } from './current.js';
+import { exposureCases, groundCases } from './ground.js';
+import { limitCases } from './limits.js';
+import { meetingCases } from './meeting.js';
+import { parallelCases } from './parallel.js';
+import { plugCases, polarityCases } from './plugs.js';
+import { confirmCases, exactnessCases, moneyCases, nameCases } from './result.js';
+import { seriesCases } from './series.js';
+import { mainsCases, stockCases } from './stock.js';
+import { totalCases } from './total.js';
+import { powerCases, settingCases, voltageCases } from './voltage.js';
+import { weighingCases } from './weighing.js';
+
+export const allCases: Readonly<Record<string, readonly Case[]>> = {
+  power: powerCases,
+  voltage: voltageCases,
+  setting: settingCases,
+  current: currentCases,
+  startup: startupCases,
+  total: totalCases,
+  polarity: polarityCases,
+  plug: plugCases,
+  chain: chainCases,
+  ground: groundCases,
+  exposed: exposureCases,
+  'series joins': seriesCases,
+  'parallel joins': parallelCases,
+  mains: mainsCases,
+  stock: stockCases,
+  limit: limitCases,
+  noise: noiseCases,
+  'order of an aim': orderCases,
+  packing: packingCases,
+  'where rules meet': meetingCases,
+  'where aims meet': weighingCases,
+  money: moneyCases,
+  confirm: confirmCases,
+  names: nameCases,
+  exactness: exactnessCases,
+};

@@ -1,0 +1,189 @@
+import { execFile } from 'node:child_process';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+import { marramCatalogue, tidewayBoard } from './documented.js';
+
+const main = resolve(import.meta.dirname, '..', '..', 'dist', 'src', 'cli', 'main.js');
+
+let folder = '';
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'boardfeed-acceptance-'));
+  await writeFile(join(folder, 'board.yaml'), tidewayBoard);
+  await writeFile(join(folder, 'shop.yaml'), marramCatalogue);
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+type Run = { readonly code: number; readonly stdout: string; readonly stderr: string };
+
+const boardfeed = (...words: readonly string[]): Promise<Run> =>
+  new Promise((done) => {
+    execFile(process.execPath, [main, ...words], { cwd: folder }, (error, stdout, stderr) => {
+      done({ code: error === null ? 0 : Number(error.code), stdout, stderr });
+    });
+  });
+
+const put = async (name: string, text: string): Promise<string> => {
+  await writeFile(join(folder, name), text);
+  return name;
+};
+
+describe('choose', () => {
+  test.each(['cost', 'bricks', 'quiet'])('the documented example, aim %s', async (aim) => {
+    const { code, stdout, stderr } = await boardfeed('choose', 'board.yaml', 'shop.yaml', '--aim', aim, '--json');
+    expect(code).toBe(0);
+    expect(stderr).toBe('');
+    const found = JSON.parse(stdout) as Readonly<Record<string, unknown>>;
+    const feed = { polarity: 'centre-negative', join: null, chain: null, parts: [], supply: 'quay-6', unit: 1 };
+    expect(found).toMatchObject({
+      format: 'boardfeed/plan/1',
+      board: 'Tideway four-piece',
+      aim,
+      status: 'proven',
+      currency: 'EUR',
+      score: { unpowered: 0, money: '0.00', exposed: 0, bricks: 1, parts: 0, offPreferred: 0, moved: null },
+      buy: { supplies: [], parts: [] },
+      feeds: [
+        { ...feed, pedal: 'estuary-echo', outputs: [5], volts: 9 },
+        { ...feed, pedal: 'tarn-fuzz', volts: 9 },
+        { ...feed, pedal: 'chapel-drive', outputs: [6], volts: 18 },
+      ],
+      unpowered: [],
+      exposed: [],
+      moved: [],
+      confirm: [
+        {
+          pedal: 'estuary-echo',
+          assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
+        },
+        { pedal: 'tarn-fuzz', assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1' } },
+        {
+          pedal: 'chapel-drive',
+          assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
+        },
+      ],
+      cautions: [],
+    });
+    const [, tarn] = found['feeds'] as readonly { readonly outputs: readonly number[] }[];
+    expect([[1], [2], [3], [4]]).toContainEqual(tarn?.outputs);
+  });
+
+  test('JSON files say the same', async () => {
+    const board = await put('board.json', JSON.stringify(jsonBoard));
+    const shop = await put('shop.json', JSON.stringify(jsonShop, null, '\t').replaceAll('\n', '\r\n'));
+    const { code, stdout } = await boardfeed('choose', board, shop, '--json');
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ status: 'proven', score: { money: '119.00', bricks: 1 } });
+  });
+
+  test('Windows files with a byte order mark say the same, and faults keep their lines', async () => {
+    const windows = (text: string) => `\uFEFF${text.replaceAll('\n', '\r\n')}`;
+    const board = await put('windows.yaml', windows(tidewayBoard));
+    expect((await boardfeed('choose', board, 'shop.yaml', '--json')).code).toBe(0);
+    const wrong = await put('wrong.yaml', windows(tidewayBoard.replace('milliamps: 180', 'miliamps: 180')));
+    const { code, stdout, stderr } = await boardfeed('choose', wrong, 'shop.yaml', '--json');
+    expect(code).toBe(3);
+    expect(stdout).toBe('');
+    expect(stderr).toMatch(/^wrong\.yaml:16:5 .*miliamps.*milliamps/m);
+  });
+
+  test('an impossible case prints its object and exits with 4', async () => {
+    const board = await put('impossible.yaml', tidewayBoard.replace('milliamps: 180', 'milliamps: 333.334'));
+    const { code, stdout } = await boardfeed('choose', board, 'shop.yaml', '--json');
+    expect(code).toBe(4);
+    const found = JSON.parse(stdout) as Readonly<Record<string, unknown>>;
+    expect(found).toMatchObject({
+      status: 'impossible',
+      feeds: [],
+      reasons: [{ rule: 'current', pedals: ['estuary-echo'] }],
+    });
+  });
+
+  test('which may be had in part', async () => {
+    const { code, stdout } = await boardfeed('choose', 'impossible.yaml', 'shop.yaml', '--partial', '--json');
+    expect(code).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({
+      status: 'proven',
+      unpowered: ['estuary-echo'],
+      score: { unpowered: 1, bricks: 1 },
+    });
+  });
+
+  test('and a microamp less is possible', async () => {
+    const board = await put('possible.yaml', tidewayBoard.replace('milliamps: 180', 'milliamps: 333.333'));
+    expect((await boardfeed('choose', board, 'shop.yaml', '--json')).code).toBe(0);
+  });
+
+  test('a search that is out of time exits with 5 and proves nothing', async () => {
+    const { code, stdout } = await boardfeed('choose', 'board.yaml', 'shop.yaml', '--json', '--time', '0.001');
+    expect(code).toBe(5);
+    expect(JSON.parse(stdout)).toMatchObject({ status: 'best found' });
+  });
+
+  test.each([
+    ['no command', []],
+    ['an unknown command', ['chose', 'board.yaml', 'shop.yaml']],
+    ['a missing file name', ['choose', 'board.yaml']],
+    ['an unknown aim', ['choose', 'board.yaml', 'shop.yaml', '--aim', 'cheap']],
+    ['an unknown option', ['choose', 'board.yaml', 'shop.yaml', '--jason']],
+    ['a time that is none', ['choose', 'board.yaml', 'shop.yaml', '--time', 'soon']],
+  ])('%s is wrong use', async (_, words) => {
+    const { code, stdout, stderr } = await boardfeed(...words);
+    expect(code).toBe(2);
+    expect(stdout).toBe('');
+    expect(stderr).not.toBe('');
+  });
+
+  test('a file that is not there cannot be read', async () => {
+    const { code, stdout, stderr } = await boardfeed('choose', 'nowhere.yaml', 'shop.yaml', '--json');
+    expect(code).toBe(3);
+    expect(stdout).toBe('');
+    expect(stderr).toContain('nowhere.yaml');
+  });
+});
+
+const jsonBoard = {
+  board: 'JSON',
+  currency: 'EUR',
+  assume: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
+  policy: { headroom: { alone: 1.2, chained: 2, supply: 1.2 }, guess: 1.5, chains: 'allow', noisePrice: 20 },
+  pedals: [
+    { name: 'A', volts: [9, 12], milliamps: { 9: 500, 12: 250 } },
+    { name: 'B', volts: { from: 9, to: 18 }, milliamps: 83.333 },
+  ],
+};
+const jsonShop = {
+  catalogue: 'JSON',
+  currency: 'EUR',
+  supplies: [
+    {
+      id: 'quay-6',
+      name: 'Quay 6',
+      price: 119,
+      regulated: true,
+      banks: [
+        {
+          ...{
+            outputs: 1,
+            isolated: true,
+            power: 'DC',
+            plug: 'barrel-2.1',
+            polarity: 'centre-negative',
+            switch: 'each',
+          },
+          settings: [
+            { volts: 9, milliamps: 400 },
+            { volts: 12, milliamps: 300 },
+          ],
+        },
+        {
+          ...{ outputs: 1, isolated: true, power: 'DC', plug: 'barrel-2.1', polarity: 'centre-negative' },
+          settings: [{ volts: 9, milliamps: 100 }],
+        },
+      ],
+    },
+  ],
+};

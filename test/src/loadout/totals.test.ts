@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Total } from '../../../src/domain/supply.js';
+import { microamps, milliwatts } from '../../../src/domain/quantities.js';
+import { totalLimits, weightsOf, type OutputLoad } from '../../../src/loadout/totals.js';
+import { bankOf, currentTotal, factor, policyOf, powerTotal, settingOf, supplyOf } from '../../support/builders.js';
+
+const policy = policyOf({
+  headroom: { alone: factor(1), chained: factor(1), supply: factor(1.2) },
+  guess: factor(1.5),
+});
+
+const setting = settingOf(9, 500);
+const bankOfTotal = (total: Total | null) => bankOf(2, [setting], { total });
+
+/** Loads count in halves of a microamp, as guesses are multiplied by 3/2. */
+const load = (milliamps: number): bigint => BigInt(milliamps * 2000);
+
+const onOutput = (bank: number, milliamps: number, volts = 9): OutputLoad => ({
+  bank,
+  millivolts: volts * 1000,
+  load: load(milliamps),
+  repeats: false,
+});
+
+/** Which limits the loads keep, of the banks first and then of the supply. */
+function kept(banks: readonly (Total | null)[], whole: Total | null, loads: readonly OutputLoad[]): readonly boolean[] {
+  const limits = totalLimits(supplyOf('supply', 10, banks.map(bankOfTotal), { total: whole }), policy);
+  const weights = weightsOf(limits, loads, policy);
+  return limits.map(({ capacity }, index) => (weights[index] ?? 0n) <= capacity);
+}
+
+describe('totals', () => {
+  it('stand for the banks that state one, and then for the supply', () => {
+    const banks = [bankOfTotal(null), bankOfTotal(powerTotal(3))];
+    const limits = totalLimits(supplyOf('supply', 10, banks, { total: currentTotal(300) }), policy);
+    expect(limits.map(({ bank, total }) => [bank, total])).toEqual([
+      [1, powerTotal(3)],
+      [null, currentTotal(300)],
+    ]);
+  });
+
+  it('hold for load × 1.2 in milliamps, to the microamp', () => {
+    // 100 mA × 1.2 = 120 mA.
+    expect(kept([], currentTotal(120), [onOutput(0, 100)])).toEqual([true]);
+    expect(kept([], { kind: 'current', microamps: microamps(119_999) }, [onOutput(0, 100)])).toEqual([false]);
+    expect(kept([], currentTotal(120), [onOutput(0, 60), onOutput(0, 40)])).toEqual([true]);
+    expect(kept([], currentTotal(120), [onOutput(0, 60), onOutput(0, 40.001)])).toEqual([false]);
+  });
+
+  it('hold for volts × load × 1.2 in watts, to the milliwatt', () => {
+    // 9 V × 100 mA × 1.2 = 1.08 W, and 12 V × 100 mA × 1.2 = 1.44 W.
+    expect(kept([], powerTotal(1.08), [onOutput(0, 100)])).toEqual([true]);
+    expect(kept([], { kind: 'power', milliwatts: milliwatts(1079) }, [onOutput(0, 100)])).toEqual([false]);
+    expect(kept([], powerTotal(2.52), [onOutput(0, 100), onOutput(1, 100, 12)])).toEqual([true]);
+    expect(kept([], powerTotal(2.519), [onOutput(0, 100), onOutput(1, 100, 12)])).toEqual([false]);
+    expect(kept([], powerTotal(1.08), [onOutput(0, 100.001)])).toEqual([false]);
+  });
+
+  it('of a bank count that bank alone', () => {
+    const loads = [onOutput(0, 100), onOutput(1, 50)];
+    expect(kept([currentTotal(120), currentTotal(60)], null, loads)).toEqual([true, true]);
+    expect(kept([currentTotal(119), currentTotal(60)], currentTotal(180), loads)).toEqual([false, true, true]);
+    expect(kept([currentTotal(120), currentTotal(59)], currentTotal(179), loads)).toEqual([true, false, false]);
+  });
+});
+
+describe('joined outputs', () => {
+  const series = (first: number, second: number): readonly OutputLoad[] => [
+    onOutput(first, 100),
+    onOutput(second, 100),
+  ];
+  const parallel = (first: number, second: number): readonly OutputLoad[] => [
+    onOutput(first, 100),
+    { ...onOutput(second, 100), repeats: true },
+  ];
+
+  it('count their load on both outputs in series', () => {
+    expect(kept([currentTotal(240)], currentTotal(240), series(0, 0))).toEqual([true, true]);
+    expect(kept([currentTotal(239)], currentTotal(239), series(0, 0))).toEqual([false, false]);
+    expect(kept([currentTotal(120), currentTotal(119)], currentTotal(240), series(0, 1))).toEqual([true, false, true]);
+  });
+
+  it('count their own volts × load in watts in series', () => {
+    const loads = [onOutput(0, 100), onOutput(1, 100, 12)];
+    expect(kept([powerTotal(1.08), powerTotal(1.44)], powerTotal(2.52), loads)).toEqual([true, true, true]);
+    expect(kept([powerTotal(1.079), powerTotal(1.439)], powerTotal(2.519), loads)).toEqual([false, false, false]);
+  });
+
+  it('count their load once in parallel, in each bank that has a part in it', () => {
+    expect(kept([currentTotal(120)], currentTotal(120), parallel(0, 0))).toEqual([true, true]);
+    expect(kept([currentTotal(119)], currentTotal(119), parallel(0, 0))).toEqual([false, false]);
+    const apart = kept([currentTotal(120), currentTotal(119)], currentTotal(120), parallel(0, 1));
+    expect(apart).toEqual([true, false, true]);
+  });
+});
