@@ -33,6 +33,7 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
   const unpowered = coverRows(question, sheet);
   const leadSources = leadRows(sheet);
   policyRows(question, sheet);
+  countRow(question, sheet);
   return { program: builder.build(), blocks, unpowered, leadSources, measures: sheet.measures };
 }
 
@@ -121,6 +122,15 @@ function policyRows({ bench: { policy } }: Question, { builder, measures }: Shee
   if (policy.budget !== null) builder.atMost('budget', copyOf(measures.money), policy.budget);
   const bricks = Math.min(policy.bricks ?? Infinity, policy.sockets ?? Infinity);
   if (bricks < Infinity) builder.atMost('bricks', copyOf(measures.bricks), bricks);
+}
+
+/**
+ * The number of supply units in use, as a column of its own: a fraction of it is the first thing to branch on, and to round
+ * up in a bound.
+ */
+function countRow({ board }: Question, { builder, measures }: Sheet): void {
+  const count = builder.column('all units', board.pedals.length);
+  builder.equal('all units', copyOf(measures.bricks).add(count, -1), 0);
 }
 
 function copyOf(sum: Sum): Sum {
