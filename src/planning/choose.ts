@@ -63,7 +63,7 @@ async function answerOf(job: Job): Promise<Answer> {
   const outcome = await compactSearch(questionOf(board, catalogue, { tiers, partial }), effort);
   switch (outcome.kind) {
     case 'impossible':
-      return { kind: 'impossible', aim, reasons: await reasonsOf(board, catalogue, effort) };
+      return { kind: 'impossible', aim, reasons: await reasonsOf(board, catalogue, explaining(effort)) };
     case 'stopped':
       return bestFound(job, outcome);
     case 'proven': {
@@ -72,10 +72,17 @@ async function answerOf(job: Job): Promise<Answer> {
         const reached = tierValue(tier, wiring.score, board.policy);
         if (reached !== value) throw new Error(`the plan's ${tier} is ${reached}, but ${value} was proven`);
       }
-      const reasons = wiring.unpowered.length === 0 ? [] : await reasonsOf(board, catalogue, effort, 'pedals only');
+      const reasons =
+        wiring.unpowered.length === 0 ? [] : await reasonsOf(board, catalogue, explaining(effort), 'pedals only');
       return { kind: 'plan', aim, wiring, gap: null, reasons };
     }
   }
+}
+
+/** The same effort for finding reasons: what these searches reach is no plan, so it is not told as one. */
+function explaining({ onProgress, ...effort }: Effort): Effort {
+  onProgress?.({ tier: null, value: null, bound: null });
+  return effort;
 }
 
 /** The wiring of feeds that the audit finds nothing wrong with. */
