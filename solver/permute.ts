@@ -18,7 +18,7 @@ export function permute(program: Program, objective: Objective, seed: number): R
   };
 }
 
-/** The items in another order, each order as likely as any other (Fisher and Yates). */
+/** The items in another order, each order as likely as any other. */
 function shuffled<Item>(items: Iterable<Item>, random: () => number): readonly Item[] {
   const remaining = [...items];
   const drawn: Item[] = [];

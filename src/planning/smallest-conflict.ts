@@ -16,7 +16,7 @@ const mostGuesses = 60;
  * A smallest set of pedals that cannot all be powered, whichever others are left out. First pedals are taken away one by
  * one as long as the rest is still impossible; then smaller sets are ruled out by implicit hitting sets: every largest
  * plan that leaves some pedals out shows that a conflict needs one of those, and a smallest set that meets them all
- * is either a smallest conflict or shows a further plan (Ignatiev, Previti, Liffiton and Marques-Silva, 2015).
+ * is either a smallest conflict or shows a further plan ("Smallest MUS extraction with minimal hitting set dualization", 2015).
  * Null when all can be powered, or when the time runs out first.
  */
 export async function smallestConflict(
