@@ -25,6 +25,14 @@ export type LocatedMap = {
 export type LocatedEntry = { readonly keyOffset: number; readonly value: LocatedNode };
 
 /**
+ * What maps inherit: nothing that a key could be mistaken for, and no number. A schema's check of a length compares whatever
+ * stands under a key called `length`, even where the map itself is refused; an object without any conversion would throw.
+ */
+const bareMap: object = Object.freeze(
+  Object.create(null, { [Symbol.toPrimitive]: { value: (): number => NaN } }) as object,
+);
+
+/**
  * What schemas are applied to. A number that is not written as a plain decimal becomes NaN, which no schema accepts; keys
  * like `constructor` are ordinary.
  */
@@ -35,7 +43,7 @@ export function plainData(node: LocatedNode): unknown {
     case 'list':
       return node.items.map(plainData);
     case 'map': {
-      const data = Object.create(null) as Record<string, unknown>;
+      const data = Object.create(bareMap) as Record<string, unknown>;
       for (const [key, { value }] of node.entries) data[key] = plainData(value);
       return data;
     }

@@ -4,7 +4,8 @@ import { parse } from 'yaml';
 
 import { faultText, inputsFromText, type ReadResult } from '../../../src/files/read-inputs.js';
 import { readOf } from './texts.js';
-import { expectedBoard, marramCatalogue, tidewayBoard } from './tideway.js';
+import { marramCatalogue, tidewayBoard } from '../../support/documented.js';
+import { expectedBoard } from './tideway.js';
 
 /** What holds of every result, whatever the text. */
 function expectLawful(result: ReadResult<unknown>, texts: Readonly<Record<string, string>>): void {
@@ -116,6 +117,20 @@ describe('any text whatever', () => {
       { numRuns: 600 },
     );
     expect(faulty).toBeGreaterThan(300);
+  });
+
+  it.each([
+    [['pedals'], { length: {} }],
+    [['wiring', 0, 'pedal'], { length: {} }],
+    [['board'], { length: [{}] }],
+    [['pedals'], { length: 1_000_000 }],
+  ])('a map with a key called length at %j is one fault there', (path, value) => {
+    const texts = { b: JSON.stringify(replaced(parse(tidewayBoard), path, value)), c: marramCatalogue };
+    const result = inputsFromText({ file: 'b', text: texts.b }, { file: 'c', text: texts.c });
+    expectLawful(result, texts);
+    const key = path.map((step) => (typeof step === 'number' ? `[${step}]` : `.${step}`)).join('');
+    const there = result.kind === 'faulty' ? result.faults.filter((fault) => fault.key === key.slice(1)) : [];
+    expect(there).toHaveLength(1);
   });
 
   it('a board is the same in whatever order its keys stand', () => {
