@@ -2,7 +2,6 @@ import { compactProgram } from '../src/formulation/compact-program.js';
 import { coarse } from '../src/formulation/detail.js';
 import { questionOf } from '../src/formulation/question.js';
 import { withoutDominated } from '../src/loadout/dominance.js';
-import { supplyUses } from '../src/loadout/supply-uses.js';
 import { tiersOf } from '../src/domain/aim.js';
 import { instance, type InstanceShape } from './instances.js';
 
@@ -22,12 +21,11 @@ export function programSize(shape: InstanceShape): ProgramSize {
   const { board, catalogue } = instance(shape);
   const started = performance.now();
   const question = questionOf(board, catalogue, { tiers: tiersOf('cost'), partial: false });
-  const usable = question.offers.flatMap((offer) => supplyUses(offer, question.bench) ?? []);
-  const kept = withoutDominated(usable, question.bench);
+  const kept = withoutDominated(question.supplies, question.bench);
   const { program } = compactProgram(question, kept, coarse);
   const buildMs = performance.now() - started;
   return {
-    usable: usable.length,
+    usable: question.supplies.length,
     kept: kept.length,
     columns: program.columns.length,
     rows: program.rows.length,

@@ -1,6 +1,6 @@
 import { admits, exposedIn, fillsSole, type GroundMode } from '../loadout/ground-mode.js';
-import type { Bench } from '../loadout/bench.js';
-import type { SupplyUses } from '../loadout/supply-uses.js';
+import { likeOf, pedalsOf, type Bench } from '../loadout/bench.js';
+import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
 import { addChains } from './chain-block.js';
 import type { Sheet } from './sheet.js';
@@ -26,7 +26,7 @@ function countColumns(uses: SupplyUses, units: number, sheet: Sheet): Block['cou
   const modes: readonly (GroundMode | null)[] = uses.modes.length === 0 ? [null] : uses.modes;
   const counts = modes.map((mode) => ({ mode, column: sheet.builder.column('units', units) }));
   for (const { column } of counts) sheet.measures.bricks.add(column);
-  if (counts.length > 1 && units < Infinity) {
+  if (counts.length > 1) {
     const all = new Sum();
     for (const { column } of counts) all.add(column);
     sheet.builder.atMost('units', all, units);
@@ -36,10 +36,8 @@ function countColumns(uses: SupplyUses, units: number, sheet: Sheet): Block['cou
 
 function soloColumns(uses: SupplyUses, counts: Block['counts'], sheet: Sheet): Block['solos'] {
   return uses.solos.flatMap((use): Block['solos'] => {
-    const like = sheet.bench.classes[use.pedal]?.like;
-    const isolated = use.outputs.every(({ bank }) => uses.supply.banks[bank]?.isolated === true);
-    if (like === undefined) return [];
-    if (isolated) return [{ use, mode: null, column: soloColumn(use, false, sheet) }];
+    const like = likeOf(use.pedal, sheet.bench);
+    if (isIsolated(use.outputs, uses.supply)) return [{ use, mode: null, column: soloColumn(use, false, sheet) }];
     return counts.flatMap(({ mode }) =>
       mode !== null && admits(mode, like) ? [{ use, mode, column: soloColumn(use, exposedIn(mode, like), sheet) }] : [],
     );
@@ -47,7 +45,7 @@ function soloColumns(uses: SupplyUses, counts: Block['counts'], sheet: Sheet): B
 }
 
 function soloColumn(use: SoloUse, exposed: boolean, sheet: Sheet): number {
-  const column = sheet.builder.column('solo', sheet.bench.classes[use.pedal]?.members.length ?? 0);
+  const column = sheet.builder.column('solo', pedalsOf([use.pedal], sheet.bench));
   sheet.cover[use.pedal]?.add(column);
   for (const kind of use.route) sheet.leadUse[kind]?.add(column);
   if (use.join !== null) sheet.leadUse[use.join.lead]?.add(column);
@@ -154,20 +152,16 @@ function usesOf(block: Block, pedal: number, test: (mode: GroundMode | null) => 
 
 /** A `sole` common ground holds one digital pedal a unit at the most. */
 function soleRows(block: Block, sheet: Sheet): void {
-  const mode = block.counts.map((count) => count.mode).find((each) => each?.noise === 'sole');
-  for (const each of block.counts) {
-    if (each.mode?.noise !== 'sole' || mode === undefined) continue;
-    const digital = soleFillers(block, each.mode, sheet.bench);
-    if (digital.shares.length > 0) sheet.builder.atMost('sole digital', digital.add(each.column, -1), 0);
+  for (const { mode, column } of block.counts) {
+    if (mode?.noise !== 'sole') continue;
+    const digital = soleFillers(block, mode, sheet.bench);
+    if (digital.shares.length > 0) sheet.builder.atMost('sole digital', digital.add(column, -1), 0);
   }
 }
 
 function soleFillers(block: Block, mode: GroundMode, bench: Bench): Sum {
   const sum = new Sum();
-  const fills = (pedal: number): boolean => {
-    const like = bench.classes[pedal]?.like;
-    return like !== undefined && fillsSole(mode, like);
-  };
+  const fills = (pedal: number): boolean => fillsSole(mode, likeOf(pedal, bench));
   for (const solo of block.solos) if (solo.mode === mode && fills(solo.use.pedal)) sum.add(solo.column);
   for (const { pool, places } of block.chains) {
     if (commonMode(block.uses, pool.output.bank, pool.mode) !== mode) continue;
@@ -178,7 +172,7 @@ function soleFillers(block: Block, mode: GroundMode, bench: Bench): Sum {
 
 /** The mode of the common ground that a bank's chains hang on; null for isolated outputs. */
 export const commonMode = (uses: SupplyUses, bank: number, mode: GroundMode): GroundMode | null =>
-  uses.supply.banks[bank]?.isolated === true ? null : mode;
+  isIsolated([{ bank }], uses.supply) ? null : mode;
 
 /** The columns that count the block's units of a mode (null: all of them). */
 function unitsOf(block: Pick<Block, 'counts'>, mode: GroundMode | null): readonly number[] {

@@ -1,3 +1,4 @@
+import { likeOf, pedalsOf } from '../loadout/bench.js';
 import { exposedIn, fillsSole } from '../loadout/ground-mode.js';
 import type { ChainPlace, ChainPool } from '../loadout/uses.js';
 import type { Sheet } from './sheet.js';
@@ -23,10 +24,9 @@ export function addChains(block: Units, sheet: Sheet): readonly ChainColumns[] {
 
 /** There are no more chains than outputs, nor than pairs of pedals. */
 function mostChains(block: Units, pool: ChainPool, sheet: Sheet): number {
-  const pedals = [...new Set(pool.places.map(({ pedal }) => pedal))];
-  const members = pedals.reduce((sum, pedal) => sum + (sheet.bench.classes[pedal]?.members.length ?? 0), 0);
+  const pedals = pedalsOf(new Set(pool.places.map(({ pedal }) => pedal)), sheet.bench);
   const outputs = block.uses.supply.banks[pool.output.bank]?.outputs ?? 0;
-  return Math.min(outputs * block.units, Math.floor(members / 2));
+  return Math.min(outputs * block.units, Math.floor(pedals / 2));
 }
 
 function chainColumns(key: string, pool: ChainPool, most: number, single: boolean, sheet: Sheet): ChainColumns {
@@ -46,12 +46,11 @@ function chainColumns(key: string, pool: ChainPool, most: number, single: boolea
 }
 
 function placeColumn(place: ChainPlace, pool: ChainPool, sheet: Sheet): number {
-  const pedalClass = sheet.bench.classes[place.pedal];
-  const column = sheet.builder.column('place', pedalClass?.members.length ?? 0);
+  const column = sheet.builder.column('place', pedalsOf([place.pedal], sheet.bench));
   sheet.cover[place.pedal]?.add(column);
   for (const kind of place.route) sheet.leadUse[kind]?.add(column);
   if (place.offPreferred) sheet.measures.offPreferred.add(column);
-  if (pedalClass !== undefined && exposedIn(pool.mode, pedalClass.like)) sheet.measures.exposed.add(column);
+  if (exposedIn(pool.mode, likeOf(place.pedal, sheet.bench))) sheet.measures.exposed.add(column);
   return column;
 }
 
@@ -87,10 +86,8 @@ function chainLinkRows(columns: ChainColumns, sheet: Sheet): void {
   const sole = count(columns, -1);
   const soleSize = sole.shares.length;
   for (const [pedal, sum] of placesByClass(columns)) {
-    const pedalClass = sheet.bench.classes[pedal];
-    if (pedalClass === undefined) continue;
-    if (fillsSole(columns.pool.mode, pedalClass.like)) for (const [column] of sum.shares) sole.add(column);
-    for (const { column } of columns.leads) sum.add(column, -pedalClass.members.length);
+    if (fillsSole(columns.pool.mode, likeOf(pedal, sheet.bench))) for (const [column] of sum.shares) sole.add(column);
+    for (const { column } of columns.leads) sum.add(column, -pedalsOf([pedal], sheet.bench));
     sheet.builder.atMost('chain link', sum, 0);
   }
   if (sole.shares.length > soleSize) sheet.builder.atMost('sole digital on a chain', sole, 0);
@@ -111,7 +108,7 @@ function placesByClass({ places }: ChainColumns): ReadonlyMap<number, Sum> {
 function startupRows(columns: ChainColumns, sheet: Sheet): void {
   for (const [pedal, sum] of placesByClass(columns)) {
     const first = columns.places.find(({ place }) => place.pedal === pedal)?.place;
-    const members = sheet.bench.classes[pedal]?.members.length ?? 0;
+    const members = pedalsOf([pedal], sheet.bench);
     if (first === undefined || first.surge <= first.load) continue;
     const present = sheet.builder.column('present', 1);
     sheet.builder.atMost('present', sum.add(present, -members), 0);

@@ -1,4 +1,4 @@
-import { piecesOf } from '../loadout/lead-kinds.js';
+import { allPedals, pedalsOf } from '../loadout/bench.js';
 import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
 import { addBlock } from './block.js';
 import type { Detail } from './detail.js';
@@ -30,11 +30,11 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
     leadUse: bench.kinds.map(() => new Sum()),
   };
   const blocks = supplies.flatMap((uses) => addSupply(uses, question, sheet));
-  const unpowered = coverRows(question, sheet);
-  const leadSources = leadRows(sheet);
+  coverRows(question, sheet);
+  leadRows(sheet);
   policyRows(question, sheet);
   countRow(question, sheet);
-  return { program: builder.build(), blocks, unpowered, leadSources, measures: sheet.measures };
+  return { program: builder.build(), blocks, measures: sheet.measures };
 }
 
 /** Units told apart one by one, then the pooled rest; the price is paid for units beyond the owned ones. */
@@ -57,8 +57,7 @@ function addSupply(uses: SupplyUses, question: Question, sheet: Sheet): readonly
 
 /** Every unit in use feeds at least one pedal. */
 function mostUnits(uses: SupplyUses, { bench }: Question): number {
-  let pedals = 0;
-  for (const pedal of feedable(uses)) pedals += bench.classes[pedal]?.members.length ?? 0;
+  const pedals = pedalsOf(feedable(uses), bench);
   const { bricks, sockets } = bench.policy;
   return Math.min(uses.owned + uses.forSale, pedals, bricks ?? Infinity, sockets ?? Infinity);
 }
@@ -83,38 +82,35 @@ function unitSum(blocks: readonly Block[]): Sum {
 }
 
 /** Every pedal is fed once, or counted as unpowered where the plan may be partial. */
-function coverRows(question: Question, sheet: Sheet): readonly number[] {
-  return sheet.bench.classes.flatMap(({ members }, pedal) => {
+function coverRows(question: Question, sheet: Sheet): void {
+  for (const [pedal, { members }] of sheet.bench.classes.entries()) {
     const fed = sheet.cover[pedal] ?? new Sum();
     const free = question.partial ? members.length - (question.required.get(pedal) ?? 0) : 0;
-    const columns = free > 0 ? [sheet.builder.column('unpowered', free)] : [];
-    for (const column of columns) {
+    if (free > 0) {
+      const column = sheet.builder.column('unpowered', free);
       fed.add(column);
       sheet.measures.unpowered.add(column);
     }
     sheet.builder.equal('fed', fed, members.length);
-    return columns;
-  });
+  }
 }
 
 /** Rule `stock` for leads: those in use are taken from the owned ones and from those for sale, each at its price. */
-function leadRows(sheet: Sheet): Model['leadSources'] {
-  const pedals = sheet.bench.classes.reduce((sum, { members }) => sum + members.length, 0);
-  return sheet.bench.kinds.flatMap((kind) => {
-    const use = sheet.leadUse[kind.index];
-    if (use === undefined || use.shares.length === 0) return [];
+function leadRows(sheet: Sheet): void {
+  const most = 2 * allPedals(sheet.bench);
+  for (const { index, supplyOf } of sheet.bench.kinds) {
+    const use = sheet.leadUse[index];
+    if (use === undefined || use.shares.length === 0) continue;
     const taken = new Sum();
-    const columns = kind.supplyOf.map((source) => {
-      const column = sheet.builder.column('leads', Math.min(source.pieces, piecesOf(kind), 2 * pedals));
+    for (const { pieces, price } of supplyOf) {
+      const column = sheet.builder.column('leads', Math.min(pieces, most));
       taken.add(column);
       sheet.measures.parts.add(column);
-      if (source.price > 0) sheet.measures.money.add(column, source.price);
-      return { kind: kind.index, source, column };
-    });
+      if (price > 0) sheet.measures.money.add(column, price);
+    }
     for (const [column, share] of use.shares) taken.add(column, -share);
     sheet.builder.equal('leads', taken, 0);
-    return columns;
-  });
+  }
 }
 
 /** Rule `limit`: budget (without the noise price), bricks and mains sockets. */

@@ -5,7 +5,7 @@ import { prove } from '../../solver/prove.js';
 import type { Tier } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import { withoutDominated } from '../loadout/dominance.js';
-import { supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
+import type { SupplyUses } from '../loadout/supply-uses.js';
 import { compactProgram } from './compact-program.js';
 import { coarse, refined, type Detail } from './detail.js';
 import type { Effort, Optimiser, Outcome } from './optimiser.js';
@@ -19,8 +19,7 @@ import { stepsOf, tierValues, type Step } from './tiers.js';
  * and the search starts over with that. Everything can be told apart only so often, so it ends.
  */
 export const compactSearch: Optimiser = async (question, effort) => {
-  const offered = question.offers.flatMap((offer) => supplyUses(offer, question.bench) ?? []);
-  const supplies = withoutDominated(offered, question.bench);
+  const supplies = withoutDominated(question.supplies, question.bench);
   const candidates: (readonly Feed[])[] = [];
   let detail = coarse;
   let bounds: ReadonlyMap<string, number> = new Map();

@@ -1,6 +1,5 @@
 import type { Program } from '../../solver/program.js';
 import type { GroundMode } from '../loadout/ground-mode.js';
-import type { LeadSource } from '../loadout/lead-kinds.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { ChainPlace, ChainPool, SoloUse } from '../loadout/uses.js';
 import type { Sum } from './program-builder.js';
@@ -33,9 +32,6 @@ export type Block = {
 export type Model = {
   readonly program: Program;
   readonly blocks: readonly Block[];
-  /** The columns that count unpowered pedals, by class; empty unless the plan may be partial. */
-  readonly unpowered: readonly number[];
-  readonly leadSources: readonly { readonly kind: number; readonly source: LeadSource; readonly column: number }[];
   /** What each thing that aims rank adds up to. */
   readonly measures: {
     readonly unpowered: Sum;

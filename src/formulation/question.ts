@@ -1,17 +1,19 @@
 import type { Tier } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
-import { partOffers, supplyOffers, type Offer } from '../loadout/case.js';
+import { partOffers, supplyOffers } from '../loadout/case.js';
 import { groundModes } from '../loadout/ground-mode.js';
 import { leadKinds } from '../loadout/lead-kinds.js';
 import { pedalClasses } from '../loadout/pedal-class.js';
 import { router } from '../loadout/routes.js';
+import { supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
 import type { Bench } from '../loadout/bench.js';
 
 /** What is asked: the board with its pedals and leads, what there is to power it with, and what is best. */
 export type Question = {
   readonly board: Board;
   readonly bench: Bench;
-  readonly offers: readonly Offer[];
+  /** What each supply that can be had, and can feed anything, can do for the board. */
+  readonly supplies: readonly SupplyUses[];
   /** What is minimised, the most important first; none when any plan will do. */
   readonly tiers: readonly Tier[];
   /** Pedals may stay unpowered. */
@@ -27,5 +29,6 @@ export function questionOf(board: Board, catalogue: Catalogue | null, terms: Ter
   const classes = pedalClasses(board.pedals);
   const kinds = leadKinds(partOffers(board, catalogue));
   const bench = { policy: board.policy, classes, modes: groundModes(classes), kinds, routes: router(kinds) };
-  return { required: new Map(), ...terms, board, bench, offers: supplyOffers(board, catalogue) };
+  const supplies = supplyOffers(board, catalogue).flatMap((offer) => supplyUses(offer, bench) ?? []);
+  return { required: new Map(), ...terms, board, bench, supplies };
 }

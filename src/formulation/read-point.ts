@@ -4,7 +4,7 @@ import type { Pedal } from '../domain/pedal.js';
 import { packChains } from '../loadout/chain-packing.js';
 import { fillsSole } from '../loadout/ground-mode.js';
 import { placeItems, type Item } from '../loadout/placement.js';
-import type { Bench } from '../loadout/bench.js';
+import { likeOf, type Bench } from '../loadout/bench.js';
 import type { ChainPlace, SoloUse } from '../loadout/uses.js';
 import { commonMode } from './block.js';
 import type { Coarseness } from './detail.js';
@@ -101,12 +101,6 @@ function chainItem(block: Block, { pool }: ChainColumns, places: readonly ChainP
 
 function soleCount(mode: Item['mode'], uses: readonly (SoloUse | ChainPlace)[], bench: Bench): number {
   return mode === null ? 0 : uses.filter(({ pedal }) => fillsSole(mode, likeOf(pedal, bench))).length;
-}
-
-function likeOf(pedal: number, bench: Bench): Pedal {
-  const like = bench.classes[pedal]?.like;
-  if (like === undefined) throw new RangeError(`there is no pedal class ${pedal}`);
-  return like;
 }
 
 const at = (point: Point, column: number): number => point[column] ?? 0;

@@ -1,5 +1,6 @@
 import type { Objective } from '../../solver/program.js';
 import type { Tier } from '../domain/aim.js';
+import { allPedals } from '../loadout/bench.js';
 import type { Model } from './model.js';
 import { Sum } from './program-builder.js';
 import type { Question } from './question.js';
@@ -47,8 +48,7 @@ const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money';
 
 /** How many values a counted tier has at the most: a pedal takes two adapters and a share of a chain or join lead. */
 function valuesOf(tier: Tier, { bench }: Question): number {
-  const pedals = bench.classes.reduce((sum, { members }) => sum + members.length, 0);
-  return (tier === 'parts' ? 3 : 1) * pedals + 1;
+  return (tier === 'parts' ? 3 : 1) * allPedals(bench) + 1;
 }
 
 function foldable(tiers: readonly Tier[], model: Model, question: Question): boolean {

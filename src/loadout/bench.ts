@@ -1,3 +1,4 @@
+import type { Pedal } from '../domain/pedal.js';
 import type { Policy } from '../domain/board.js';
 import type { GroundMode } from './ground-mode.js';
 import type { LeadKind } from './lead-kinds.js';
@@ -12,3 +13,17 @@ export type Bench = {
   readonly kinds: readonly LeadKind[];
   readonly routes: Router;
 };
+
+/** A pedal that stands for all of its class. @throws RangeError when there is no such class. */
+export function likeOf(pedal: number, bench: Bench): Pedal {
+  const like = bench.classes[pedal]?.like;
+  if (like === undefined) throw new RangeError(`there is no pedal class ${pedal}`);
+  return like;
+}
+
+/** How many pedals there are of some classes, each named once. */
+export const pedalsOf = (classes: Iterable<number>, bench: Bench): number =>
+  [...classes].reduce((sum, pedal) => sum + (bench.classes[pedal]?.members.length ?? 0), 0);
+
+/** How many pedals there are in all. */
+export const allPedals = (bench: Bench): number => pedalsOf(bench.classes.keys(), bench);

@@ -1,6 +1,5 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Part } from '../domain/part.js';
-
 import type { Supply } from '../domain/supply.js';
 
 /** A supply model and how many of its units there are. */

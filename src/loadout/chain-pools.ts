@@ -4,7 +4,7 @@ import { admits, type GroundMode } from './ground-mode.js';
 import { loadOf } from './load.js';
 import { exitOf, loadInChain, outletOf } from './outlet.js';
 import { behind, type Exit } from './routes.js';
-import type { Bench } from './bench.js';
+import { likeOf, pedalsOf, type Bench } from './bench.js';
 import { weightsOf, type TotalLimit } from './totals.js';
 import type { ChainPlace, ChainPool, OutputUse } from './uses.js';
 
@@ -45,7 +45,7 @@ type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use:
 function poolsAt(seat: ChainSeat, sort: ChainExit, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
   const places = bench.classes.flatMap(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench));
   return bench.modes.flatMap((mode) => {
-    const admitted = places.filter(({ pedal }) => isAdmitted(mode, pedal, bench));
+    const admitted = places.filter(({ pedal }) => admits(mode, likeOf(pedal, bench)));
     if (!worthwhile(mode, seat.bank.isolated, admitted, bench)) return [];
     return [{ ...sort, output: seat.use, mode, rating: loadOf(seat.setting.rating, bench.policy), places: admitted }];
   });
@@ -73,18 +73,12 @@ function placesOf(
   }));
 }
 
-function isAdmitted(mode: GroundMode, pedal: number, bench: Bench): boolean {
-  const like = bench.classes[pedal]?.like;
-  return like !== undefined && admits(mode, like);
-}
-
 /**
  * At least two pedals; where the chain is a ground domain of its own, a digital one among them if the mode is for digital
  * ones. On a common ground the digital pedal may hang on another output.
  */
 function worthwhile(mode: GroundMode, isolated: boolean, places: readonly ChainPlace[], bench: Bench): boolean {
-  const classes = [...new Set(places.map(({ pedal }) => pedal))].flatMap((pedal) => bench.classes[pedal] ?? []);
-  const pedals = classes.reduce((sum, { members }) => sum + members.length, 0);
-  const digital = classes.some(({ like }) => like.digital);
-  return pedals >= 2 && (digital || !isolated || mode.noise === 'any' || mode.noise === 'quiet');
+  const classes = new Set(places.map(({ pedal }) => pedal));
+  const digital = [...classes].some((pedal) => likeOf(pedal, bench).digital);
+  return pedalsOf(classes, bench) >= 2 && (digital || !isolated || mode.noise === 'any' || mode.noise === 'quiet');
 }

@@ -2,7 +2,7 @@ import type { Pedal } from '../domain/pedal.js';
 import type { Bank, Setting, Supply, Total } from '../domain/supply.js';
 import { acceptsVolts, polaritiesOf } from './outlet.js';
 import { pedalLoad } from './load.js';
-import type { Bench } from './bench.js';
+import { allPedals, type Bench } from './bench.js';
 import type { SupplyUses } from './supply-uses.js';
 
 /**
@@ -11,7 +11,7 @@ import type { SupplyUses } from './supply-uses.js';
  * What is left has plans of the same score in every tier.
  */
 export function withoutDominated(all: readonly SupplyUses[], bench: Bench): readonly SupplyUses[] {
-  const pedals = bench.classes.reduce((sum, { members }) => sum + members.length, 0);
+  const pedals = allPedals(bench);
   const useful = new Map(all.map((uses) => [uses, usefulBanks(uses.supply, bench)]));
   const order = [...all].sort((a, b) => (a.supply.price ?? Infinity) - (b.supply.price ?? Infinity));
   const kept: SupplyUses[] = [];

@@ -20,7 +20,6 @@ function usesOf(seat: Seat, like: Pedal, pedal: number, limits: readonly TotalLi
   const load = loadAlone(like, seat.outlet, bench.policy);
   if (load === null) return [];
   return bench.routes(seat.exit, like).map((route: Route) => ({
-    kind: 'solo',
     pedal,
     outputs: seat.outputs,
     join: seat.join,

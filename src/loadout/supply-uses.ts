@@ -45,3 +45,7 @@ export function feedable(uses: SupplyUses): ReadonlySet<number> {
   for (const pool of uses.chains) for (const { pedal } of pool.places) classes.add(pedal);
   return classes;
 }
+
+/** Whether all these outputs have a ground of their own; else they hang on the supply's common ground. */
+export const isIsolated = (outputs: readonly { readonly bank: number }[], supply: Supply): boolean =>
+  outputs.every(({ bank }) => supply.banks[bank]?.isolated === true);

@@ -11,7 +11,6 @@ export type OutputUse = { readonly bank: number; readonly setting: number };
 
 /** One pedal by itself on one output, or on two joined ones. */
 export type SoloUse = {
-  readonly kind: 'solo';
   readonly pedal: ClassIndex;
   /** One output, or both of a join. */
   readonly outputs: readonly OutputUse[];

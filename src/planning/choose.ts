@@ -5,7 +5,7 @@ import type { Board, Catalogue } from '../domain/board.js';
 import type { Feed, Wiring } from '../domain/plan.js';
 import { compactSearch } from '../formulation/compact-search.js';
 import type { Effort, Outcome, Progress } from '../formulation/optimiser.js';
-import { questionOf } from '../formulation/question.js';
+import { questionOf, type Question } from '../formulation/question.js';
 import type { Answer, Gap } from './answer.js';
 import { firstPlans } from './first-plans.js';
 import { reasonsOf } from './reasons.js';
@@ -57,15 +57,19 @@ type Job = {
   readonly effort: Effort;
 };
 
+/** The tiers that can differ: without leave for a partial plan every pedal is powered. */
+const rankedTiers = ({ aim, partial }: Job): readonly Tier[] =>
+  tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+
 async function answerOf(job: Job): Promise<Answer> {
   const { board, catalogue, aim, partial, effort } = job;
-  const tiers = tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
-  const outcome = await compactSearch(questionOf(board, catalogue, { tiers, partial }), effort);
+  const question = questionOf(board, catalogue, { tiers: rankedTiers(job), partial });
+  const outcome = await compactSearch(question, effort);
   switch (outcome.kind) {
     case 'impossible':
       return { kind: 'impossible', aim, reasons: await reasonsOf(board, catalogue, explaining(effort)) };
     case 'stopped':
-      return bestFound(job, outcome);
+      return bestFound(job, question, outcome);
     case 'proven': {
       const wiring = audited(job, outcome.feeds);
       for (const [tier, value] of outcome.values) {
@@ -93,9 +97,9 @@ function audited({ board, catalogue, partial }: Job, feeds: readonly Feed[]): Wi
   return wiring;
 }
 
-function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
+function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
   const { board, aim } = job;
-  const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlans(job)];
+  const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlans(job, question)];
   const best = plans.reduce<Wiring | null>(
     (found, wiring) =>
       found !== null && compareScores(found.score, wiring.score, aim, board.policy) <= 0 ? found : wiring,
@@ -106,26 +110,21 @@ function bestFound(job: Job, outcome: Extract<Outcome, { kind: 'stopped' }>): An
 }
 
 /** Plans made without a search that keep the limits of the policy, too. */
-function quickPlans({ board, catalogue, partial }: Job): readonly Wiring[] {
-  return firstPlans(board, catalogue, partial)
+function quickPlans({ board, catalogue, partial }: Job, question: Question): readonly Wiring[] {
+  return firstPlans(question)
     .map((feeds) => wiringOf(board, catalogue, feeds))
     .filter((wiring) => auditWiring(board, catalogue, wiring, { partial }).length === 0);
 }
 
 /** The first tier in which the plan has not been shown to be best; null when it has been in all. */
-function gapOf(
-  { board, aim, partial }: Job,
-  wiring: Wiring,
-  outcome: Extract<Outcome, { kind: 'stopped' }>,
-): Gap | null {
-  const tiers = tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+function gapOf(job: Job, wiring: Wiring, outcome: Extract<Outcome, { kind: 'stopped' }>): Gap | null {
   const boundOf = (tier: Tier): number | null => {
     const settled = outcome.settled.get(tier);
     return settled ?? (outcome.open?.tier === tier ? outcome.open.bound : null);
   };
-  const values = tiers.map((tier) => ({
+  const values = rankedTiers(job).map((tier) => ({
     tier,
-    value: tierValue(tier, wiring.score, board.policy),
+    value: tierValue(tier, wiring.score, job.board.policy),
     bound: boundOf(tier),
   }));
   return values.find(({ value, bound }) => bound !== value) ?? null;

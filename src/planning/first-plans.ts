@@ -1,11 +1,11 @@
-import type { Board, Catalogue } from '../domain/board.js';
 import type { Feed } from '../domain/plan.js';
 import { namedFeeds } from '../formulation/named-feeds.js';
-import { questionOf, type Question } from '../formulation/question.js';
+import type { Question } from '../formulation/question.js';
+import { likeOf } from '../loadout/bench.js';
 import { admits, exposedIn, fillsSole, type GroundMode } from '../loadout/ground-mode.js';
 import { piecesOf } from '../loadout/lead-kinds.js';
 import { Unit, type Item } from '../loadout/placement.js';
-import { supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
+import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
 
 /**
@@ -14,11 +14,9 @@ import type { SoloUse } from '../loadout/uses.js';
  * feeds the most pedals, which needs fewer units. Nothing is claimed for them; budget and other limits of the policy are not
  * looked at. A plan that leaves pedals out is only among them when the plan may be partial.
  */
-export function firstPlans(board: Board, catalogue: Catalogue, partial: boolean): readonly (readonly Feed[])[] {
-  const question = questionOf(board, catalogue, { tiers: [], partial });
-  const offered = question.offers.flatMap((offer) => supplyUses(offer, question.bench) ?? []);
+export function firstPlans(question: Question): readonly (readonly Feed[])[] {
   return [moneyEach, fewestUnits].flatMap((rate) => {
-    const feeds = onePass(offered, rate, question);
+    const feeds = onePass(rate, question);
     return feeds === null ? [] : [feeds];
   });
 }
@@ -31,12 +29,12 @@ const moneyEach: Rate = ({ cost, pedals }) => cost / pedals;
 /** The most pedals first; among as many, the least money. */
 const fewestUnits: Rate = ({ cost, pedals }) => cost / (cost + 1) - pedals;
 
-function onePass(offered: readonly SupplyUses[], rate: Rate, question: Question): readonly Feed[] | null {
+function onePass(rate: Rate, question: Question): readonly Feed[] | null {
   const chosen: FilledUnit[] = [];
   let waiting = question.bench.classes.flatMap(({ members }, pedal) => members.map(() => pedal));
   let leads: LeadCounts = new Map();
   while (waiting.length > 0) {
-    const best = bestUnit(offered, rate, { chosen, waiting, leads, question });
+    const best = bestUnit(rate, { chosen, waiting, leads, question });
     if (best === null) break;
     chosen.push(best);
     ({ waiting, leads } = best);
@@ -68,9 +66,9 @@ type Draft = {
 };
 
 /** The next unit that is rated best; null when none feeds any pedal. */
-function bestUnit(offered: readonly SupplyUses[], rate: Rate, draft: Draft): FilledUnit | null {
+function bestUnit(rate: Rate, draft: Draft): FilledUnit | null {
   let best: { readonly unit: FilledUnit; readonly rated: number } | null = null;
-  for (const uses of offered) {
+  for (const uses of draft.question.supplies) {
     const inUse = draft.chosen.filter((unit) => unit.uses === uses).length;
     if (inUse >= uses.owned + uses.forSale) continue;
     const price = inUse < uses.owned ? 0 : (uses.supply.price ?? 0);
@@ -87,9 +85,7 @@ function bestUnit(offered: readonly SupplyUses[], rate: Rate, draft: Draft): Fil
 /** What the pedals that the mode exposes count for. */
 function noiseOf({ uses, hung }: FilledUnit, mode: GroundMode | null, { bench }: Question): number {
   const exposed = hung.filter(({ pedal, outputs }) => {
-    const like = bench.classes[pedal]?.like;
-    const common = outputs.some(({ bank }) => uses.supply.banks[bank]?.isolated === false);
-    return common && mode !== null && like !== undefined && exposedIn(mode, like);
+    return mode !== null && !isIsolated(outputs, uses.supply) && exposedIn(mode, likeOf(pedal, bench));
   });
   return exposed.length * bench.policy.noisePrice;
 }
@@ -118,19 +114,17 @@ function filled(uses: SupplyUses, mode: GroundMode | null, { waiting, leads, que
 const leadsOf = (use: SoloUse): readonly number[] => [...use.route, ...(use.join === null ? [] : [use.join.lead])];
 
 function itemOf(use: SoloUse, mode: GroundMode | null, uses: SupplyUses, { bench }: Question): Item {
-  const isolated = use.outputs.every(({ bank }) => uses.supply.banks[bank]?.isolated === true);
-  const like = bench.classes[use.pedal]?.like;
-  const sole = !isolated && mode !== null && like !== undefined && fillsSole(mode, like);
-  return { outputs: use.outputs, mode: isolated ? null : mode, weights: use.weights, sole: sole ? 1 : 0 };
+  const common = isIsolated(use.outputs, uses.supply) ? null : mode;
+  const sole = common !== null && fillsSole(common, likeOf(use.pedal, bench));
+  return { outputs: use.outputs, mode: common, weights: use.weights, sole: sole ? 1 : 0 };
 }
 
 function hangs(use: SoloUse, unit: Unit, mode: GroundMode | null, taken: LeadCounts, question: Question): boolean {
   const { bench } = question;
-  const like = bench.classes[use.pedal]?.like;
   const item = itemOf(use, mode, unit.uses, question);
   const inStock = leadsOf(use).every((kind) => {
     const lead = bench.kinds[kind];
     return lead !== undefined && (taken.get(kind) ?? 0) < piecesOf(lead);
   });
-  return like !== undefined && inStock && (item.mode === null || admits(item.mode, like)) && unit.fits(item);
+  return inStock && (item.mode === null || admits(item.mode, likeOf(use.pedal, bench))) && unit.fits(item);
 }

@@ -5,14 +5,14 @@ import { minorUnits } from '../domain/quantities.js';
 import { compactSearch } from '../formulation/compact-search.js';
 import type { Effort } from '../formulation/optimiser.js';
 import { questionOf } from '../formulation/question.js';
-import { feedable, supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
+import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
 import type { Reason } from './answer.js';
 import { refusalsOf } from './refusals.js';
 import { smallestConflict } from './smallest-conflict.js';
 
 /**
- * Why a board cannot be powered: the pedals that nothing can feed; where there are none, the limits of the policy that
- * are too tight; and else a smallest set of pedals that cannot be fed together. `pedals only` asks for the first alone.
+ * Why a board cannot be powered: the pedals that nothing can feed, and for the others the limits of the policy that are
+ * too tight and a smallest set of pedals that cannot be fed together. `pedals only` asks for the first alone.
  */
 export async function reasonsOf(
   board: Board,
@@ -39,10 +39,7 @@ export async function reasonsOf(
 function unfeedable(board: Board, catalogue: Catalogue): readonly Pedal[] {
   const question = questionOf(board, catalogue, { tiers: [], partial: true });
   const fed = new Set<number>();
-  for (const offer of question.offers) {
-    const uses = supplyUses(offer, question.bench);
-    if (uses !== null) for (const pedal of feedable(withinLimits(uses))) fed.add(pedal);
-  }
+  for (const uses of question.supplies) for (const pedal of feedable(withinLimits(uses))) fed.add(pedal);
   const unfed = question.bench.classes.filter((_, index) => !fed.has(index)).flatMap(({ members }) => members);
   return board.pedals.filter((pedal) => unfed.includes(pedal));
 }

@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path';
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
-import { marramCatalogue, tidewayBoard } from './documented.js';
+import { marramCatalogue, tidewayBoard } from '../support/documented.js';
 
 const main = resolve(import.meta.dirname, '..', '..', 'dist', 'src', 'cli', 'main.js');
 

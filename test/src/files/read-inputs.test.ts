@@ -6,7 +6,8 @@ import { parse } from 'yaml';
 
 import { inputsFromText, readInputs } from '../../../src/files/read-inputs.js';
 import { boardText, boardWithPedals, catalogueText, expectFault, faultsOf, readOf } from './texts.js';
-import { expectedBoard, expectedCatalogue, marramCatalogue, tidewayBoard } from './tideway.js';
+import { marramCatalogue, tidewayBoard } from '../../support/documented.js';
+import { expectedBoard, expectedCatalogue } from './tideway.js';
 
 describe('a board and a catalogue that are right', () => {
   it('are read to exact domain values', () => {

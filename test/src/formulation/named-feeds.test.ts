@@ -14,7 +14,6 @@ const supply = supplyOf('supply', 10, [
 ]);
 
 const solo = (pedal: number, bank: number, more: Partial<SoloUse> = {}): SoloUse => ({
-  kind: 'solo',
   pedal,
   outputs: [{ bank, setting: 0 }],
   join: null,

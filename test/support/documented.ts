@@ -1,4 +1,4 @@
-/** The board and the catalogue that the documentation shows. */
+/** A board and a catalogue that use nearly every field, with comments as people write them. */
 export const tidewayBoard = `board: Tideway four-piece
 currency: EUR                  # ISO 4217; the catalogue must use the same
 assume: {power: DC, polarity: centre-negative, inlet: barrel-2.1, ground: negative}
