@@ -109,9 +109,9 @@ function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kin
   return { kind: 'plan', aim, wiring: best, gap: gapOf(job, best, outcome), reasons: [] };
 }
 
-/** Plans made without a search that keep the limits of the policy, too. */
+/** Plans made without a search that keep the limits of the policy, too; to leave out every pedal always does. */
 function quickPlans({ board, catalogue, partial }: Job, question: Question): readonly Wiring[] {
-  return firstPlans(question)
+  return [...firstPlans(question), ...(partial ? [[]] : [])]
     .map((feeds) => wiringOf(board, catalogue, feeds))
     .filter((wiring) => auditWiring(board, catalogue, wiring, { partial }).length === 0);
 }

@@ -3,7 +3,17 @@ import { afterAll, expect, test } from 'vitest';
 import type { Engine } from '../../../solver/engine.js';
 import { closeEngines, startEngines } from '../../../solver/engines.js';
 import { choose } from '../../../src/planning/choose.js';
-import { bankOf, boardOf, catalogueOf, currentTotal, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  currentTotal,
+  euros,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+} from '../../support/builders.js';
 
 const engines = startEngines();
 afterAll(async () => closeEngines(engines));
@@ -20,4 +30,11 @@ test('the gap of a plan that is not proven is told in money, not in the steps of
   const idle: Engine = { ...engines.trusted, solve: () => Promise.resolve({ kind: 'failed', reason: 'idle' }) };
   const answer = await choose(board, catalogue, { engines: { trusted: idle, second: null } });
   expect(answer).toMatchObject({ kind: 'plan', gap: { tier: 'cost', value: 7000, bound: 6000 } });
+});
+
+test('where time runs out and no quick plan keeps the budget, a partial plan leaves every pedal out', async () => {
+  const board = boardOf([pedalOf('one', 100)], { policy: policyOf({ budget: euros(1) }) });
+  const catalogue = catalogueOf([supplyOf('dear', 50, [bankOf(1, [settingOf(9, 100)])])]);
+  const answer = await choose(board, catalogue, { engines, partial: true, remainingMs: () => 0 });
+  expect(answer).toMatchObject({ kind: 'plan', wiring: { feeds: [], unpowered: ['one'] } });
 });
