@@ -1,16 +1,17 @@
 /**
  * Who may import whom. Imports run one way only:
- * cli → report → planning → formulation → loadout → domain; audit → domain; files → domain; planning, formulation → solver.
+ * cli → report → planning → formulation → loadout → domain; audit → domain; proof → domain; files → domain; planning, formulation → solver.
  */
 
 /** What each folder may import from the project, besides itself. Nothing else of src and solver is open to it. */
 const open = {
-  'src/cli': ['src/files', 'src/report', 'src/planning', 'src/audit', 'src/domain', 'src/index.ts'],
+  'src/cli': ['src/files', 'src/report', 'src/planning', 'src/audit', 'src/proof', 'src/domain', 'src/index.ts'],
   'src/report': ['src/planning', 'src/domain'],
   'src/planning': ['src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
   'src/formulation': ['src/loadout', 'src/domain', 'solver'],
   'src/loadout': ['src/domain'],
   'src/audit': ['src/domain'],
+  'src/proof': ['src/domain'],
   'src/files': ['src/domain'],
   'src/domain': [],
   solver: [],
@@ -62,6 +63,12 @@ module.exports = {
       'The audit shares nothing with what it checks but the domain types: no package, no Node module.',
       { path: '^src/audit/' },
       { pathNot: '^src/(audit|domain)/' },
+    ),
+    rule(
+      'proofs-are-checked-alone',
+      'What checks a proof shares nothing with what writes one but the domain types, and takes no package but for schemas.',
+      { path: '^src/proof/' },
+      { pathNot: '^(src/(proof|domain)|node_modules/zod)/' },
     ),
     rule(
       'engines-know-the-model-only',

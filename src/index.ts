@@ -9,6 +9,7 @@ export type { Currency } from './domain/money.js';
 export type { Part } from './domain/part.js';
 export type { Pedal } from './domain/pedal.js';
 export type { Feed, Purchase, Score, Wiring } from './domain/plan.js';
+export type { Proof, ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTier } from './domain/proof.js';
 export type { Microamps, Millivolts, Milliwatts, MinorUnits, PartId, PedalId, SupplyId } from './domain/quantities.js';
 export type { Rule } from './domain/rules.js';
 export type { Bank, Setting, Supply, Total } from './domain/supply.js';
@@ -17,6 +18,13 @@ export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResu
 export type { Answer, Gap, Reason, Refusal } from './planning/answer.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
+export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
+export {
+  verifyImpossible,
+  verifyProof,
+  type ImpossibilityVerdict,
+  type ProofVerdict,
+} from './proof/verify-proof.js';
 export { answerJson } from './report/json.js';
 export type { ScreenOptions } from './report/screen.js';
 export { answerText } from './report/terminal.js';

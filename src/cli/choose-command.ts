@@ -1,11 +1,11 @@
 import type { ChoosingAim } from '../domain/aim.js';
-import { faultText, type ReadResult } from '../files/input-fault.js';
 import { readInputs, type Inputs } from '../files/read-inputs.js';
 import type { Answer } from '../planning/answer.js';
 import { choose } from '../planning/choose.js';
 import { answerJson } from '../report/json.js';
 import { answerText } from '../report/terminal.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';
+import { printFaults } from './print-faults.js';
 import { progressLine } from './progress-line.js';
 import { screenOf } from './screen-of.js';
 
@@ -34,11 +34,6 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
       : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
   );
   return exitCodeOf(answer);
-}
-
-function printFaults({ faults, more }: Extract<ReadResult<unknown>, { kind: 'faulty' }>): void {
-  const lines = faults.map(faultText);
-  process.stderr.write(`${[...lines, ...(more > 0 ? [`and ${more} more.`] : [])].join('\n')}\n`);
 }
 
 /**

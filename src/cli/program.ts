@@ -4,6 +4,7 @@ import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 
 import { escapedText } from '../domain/shown-text.js';
 import type { ChooseFlags } from './choose-command.js';
+import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
 export function program(): Command {
@@ -16,6 +17,7 @@ export function program(): Command {
     .configureOutput(safeOutput)
     .exitOverride();
   command.addCommand(chooseCommand());
+  command.addCommand(verifyCommand());
   return command;
 }
 
@@ -44,6 +46,24 @@ function chooseCommand(): Command {
     });
 }
 
+function verifyCommand(): Command {
+  return new Command('verify')
+    .description('Is this plan safe, and is it true that none is better? Checks a result and its proof.')
+    .addArgument(new Argument('<board>', 'the board file that the plan was made for'))
+    .addArgument(new Argument('<catalogue>', 'the catalogue file that it was made from'))
+    .addArgument(new Argument('<plan>', 'the result, as choose --json printed it'))
+    .requiredOption('--proof <file>', 'the proof that came with it')
+    .option('--json', 'print the verdict as one JSON object and nothing else', false)
+    .addHelpText('after', verifyExitCodeHelp)
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed verify --help for what there is)')
+    .action(async (board: string, catalogue: string, plan: string, flags: VerifyFlags) => {
+      const { runVerify } = await import('./verify-command.js');
+      process.exitCode = await runVerify({ board, catalogue, plan }, flags);
+    });
+}
+
 /** A message of wrong use repeats what was typed, which a script may have taken from anywhere. */
 const safeOutput = {
   outputError: (text: string, write: (text: string) => void): void => {
@@ -56,6 +76,12 @@ Exit codes:
   0  a plan, proven best        3  a file cannot be read or is wrong
   1  a defect of boardfeed      4  no plan exists
   2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
+
+const verifyExitCodeHelp = `
+Exit codes:
+  0  it holds, and it is proven  3  a file cannot be read or is wrong
+  1  a defect of boardfeed       4  the plan or the proof does not hold
+  2  wrong use of the command`;
 
 function positiveSeconds(text: string): number {
   const seconds = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : 0;

@@ -71,7 +71,7 @@ function told({ file, line, column, path, words }: Pending): InputFault {
 }
 
 /** A path as it is read: `pedals[2].volts`; a key that is no plain word is quoted, as in `milliamps["9 V"]`. */
-function keyText(path: Path): string {
+export function keyText(path: Path): string {
   let text = '';
   for (const step of path) {
     if (typeof step === 'number') text += `[${step}]`;

@@ -12,15 +12,15 @@ export type FileText =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'unreadable'; readonly line: number; readonly column: number; readonly words: Words };
 
-/** Reads a file of UTF-8 text. A file that is too large is refused before it is read. */
-export async function readText(path: string): Promise<FileText> {
+/** Reads a file of UTF-8 text of at most so many bytes. A file that is too large is refused before it is read. */
+export async function readText(path: string, most = mostBytes): Promise<FileText> {
   let handle: FileHandle | null = null;
   try {
     handle = await open(path, constants.O_RDONLY);
     const { size } = await handle.stat();
-    if (size > mostBytes) return wholeFile(tooLarge);
-    const bytes = await firstBytes(handle, mostBytes + 1);
-    return bytes.length > mostBytes ? wholeFile(tooLarge) : decoded(bytes);
+    if (size > most) return wholeFile(tooLarge(most));
+    const bytes = await firstBytes(handle, most + 1);
+    return bytes.length > most ? wholeFile(tooLarge(most)) : decoded(bytes);
   } catch (error) {
     return wholeFile(wordsOfSystemError(error));
   } finally {
@@ -70,10 +70,10 @@ function firstBadColumn(line: Buffer): number {
 
 const wholeFile = (words: Words): FileText => ({ kind: 'unreadable', line: 1, column: 1, words });
 
-const tooLarge: Words = {
-  message: `the file is larger than ${mostBytes / 1e6} MB, the most that is read.`,
+const tooLarge = (most: number): Words => ({
+  message: `the file is larger than ${most / 1e6} MB, the most that is read.`,
   remedy: 'Leave out what is not needed.',
-};
+});
 
 const notText: Words = {
   message: 'not UTF-8 text from here on; it may be a binary file or in another encoding.',

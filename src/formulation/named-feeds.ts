@@ -3,16 +3,12 @@ import type { Pedal } from '../domain/pedal.js';
 import type { Millivolts, PartId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
-import type { ChainPlace, ChainPool, OutputUse, SoloUse } from '../loadout/uses.js';
+import type { Hung, Loadout } from '../loadout/loadout.js';
+import type { OutputUse } from '../loadout/uses.js';
 import type { Question } from './question.js';
 
-/** What hangs on one output, or on two joined ones. */
-export type Hung =
-  | { readonly kind: 'solo'; readonly use: SoloUse }
-  | { readonly kind: 'chain'; readonly pool: ChainPool; readonly lead: number; readonly places: readonly ChainPlace[] };
-
 /** One unit of a supply with all that hangs on it, before outputs are numbered. */
-export type LoadedUnit = { readonly supply: Supply; readonly hung: readonly Hung[] };
+export type LoadedUnit = Pick<Loadout, 'supply' | 'hung'>;
 
 /**
  * Puts names to what was counted: which pedal of its class, which unit, which output, which part. Pedals come in the

@@ -1,7 +1,10 @@
 import type { Engines } from '../../solver/engines.js';
 import type { Tier } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
+import type { ProofStep } from '../domain/proof.js';
 import type { Question } from './question.js';
+
+export type Method = 'loadouts' | 'compact';
 
 /** What a search may use, and how it tells how far it has come. */
 export type Effort = {
@@ -11,15 +14,32 @@ export type Effort = {
   readonly remainingMs: () => number;
   readonly signal?: AbortSignal | undefined;
   readonly onProgress?: ((progress: Progress) => void) | undefined;
+  /**
+   * How the plan is sought: by loadouts when left out, or by the compact program, which engines solve. Both give plans of
+   * the same worth.
+   */
+  readonly method?: Method | undefined;
+  /** Whether the proof is to be written down; that takes more time, for nothing may be passed over. */
+  readonly proof?: boolean | undefined;
 };
 
 /** The tier that is being worked on, what has been reached in it and what cannot be beaten; null is not known yet. */
 export type Progress = { readonly tier: Tier | null; readonly value: number | null; readonly bound: number | null };
 
+/** What a proof rests on: tags in so many cases, or engines that agree. */
+export type Evidence = { readonly kind: 'tags'; readonly cases: number } | { readonly kind: 'agreement' };
+
 /** The answer to a question. */
 export type Outcome =
   /** No plan is better in any tier; `values` are the tiers' values. */
-  | { readonly kind: 'proven'; readonly feeds: readonly Feed[]; readonly values: ReadonlyMap<Tier, number> }
+  | {
+      readonly kind: 'proven';
+      readonly feeds: readonly Feed[];
+      readonly values: ReadonlyMap<Tier, number>;
+      readonly evidence: Evidence;
+      /** What can be written down of the proof: null where engines had to agree on it, or where none was asked for. */
+      readonly proof: readonly ProofStep[] | null;
+    }
   | { readonly kind: 'impossible' }
   /** Time ran out or nothing could confirm the answer. */
   | {

@@ -5,11 +5,12 @@ import { packChains } from '../loadout/chain-packing.js';
 import { fillsSole } from '../loadout/ground-mode.js';
 import { placeItems, type Item } from '../loadout/placement.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
+import type { Hung } from '../loadout/loadout.js';
 import type { ChainPlace, SoloUse } from '../loadout/uses.js';
 import { commonMode } from './block.js';
 import type { Coarseness } from './detail.js';
 import type { Block, ChainColumns, Model } from './model.js';
-import { namedFeeds, type Hung, type LoadedUnit } from './named-feeds.js';
+import { namedFeeds, type LoadedUnit } from './named-feeds.js';
 import type { Question } from './question.js';
 
 /** What a point of the program means for real units, outputs and leads. */

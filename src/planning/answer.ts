@@ -1,5 +1,6 @@
 import type { ChoosingAim, Tier } from '../domain/aim.js';
 import type { Wiring } from '../domain/plan.js';
+import type { Proof } from '../domain/proof.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
 
@@ -43,6 +44,13 @@ export type Gap = {
   readonly bound: number | null;
 };
 
+/** What shows that no plan is better. */
+export type Evidence =
+  /** Price tags on pedals, of which no supply can carry more than it costs, in so many cases that were told apart. */
+  | { readonly kind: 'tags'; readonly cases: number }
+  /** Engines that nobody has to believe singly, but that agree on two ways to put the question. */
+  | { readonly kind: 'agreement' };
+
 /** The answer to "what should I buy to power these pedals?". */
 export type Answer =
   | {
@@ -54,7 +62,17 @@ export type Answer =
       readonly gap: Gap | null;
       /** Of a partial plan: why the pedals left out cannot be fed at all, where that is so. */
       readonly reasons: readonly Reason[];
+      /** What the proof of a proven plan rests on. */
+      readonly evidence?: Evidence;
+      /** The proof for others to check: there only when it is asked for and can be written down. */
+      readonly proof?: Proof;
     }
-  | { readonly kind: 'impossible'; readonly aim: ChoosingAim; readonly reasons: readonly Reason[] }
+  | {
+      readonly kind: 'impossible';
+      readonly aim: ChoosingAim;
+      readonly reasons: readonly Reason[];
+      /** As for a plan. */
+      readonly proof?: Proof;
+    }
   /** The time ran out, or the search was cancelled, with no plan in hand. */
   | { readonly kind: 'stopped'; readonly aim: ChoosingAim };

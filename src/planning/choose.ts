@@ -3,15 +3,16 @@ import { auditWiring } from '../audit/audit-wiring.js';
 import { compareScores, tiersOf, tierValue, type ChoosingAim, type Tier } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Feed, Wiring } from '../domain/plan.js';
-import { compactSearch } from '../formulation/compact-search.js';
-import type { Effort, Outcome, Progress } from '../formulation/optimiser.js';
+import { proofFormat, type Proof, type ProofStep } from '../domain/proof.js';
+import { optimise } from '../formulation/optimise.js';
+import type { Effort, Method, Outcome, Progress } from '../formulation/optimiser.js';
 import { questionOf, type Question } from '../formulation/question.js';
 import type { Answer, Gap } from './answer.js';
 import { firstPlans } from './first-plans.js';
 import { reasonsOf } from './reasons.js';
 import { wiringOf } from './wiring.js';
 
-export type { Progress } from '../formulation/optimiser.js';
+export type { Method, Progress } from '../formulation/optimiser.js';
 
 export type ChooseOptions = {
   /** What is best; `cost` when left out. */
@@ -26,6 +27,10 @@ export type ChooseOptions = {
   readonly onProgress?: (progress: Progress) => void;
   /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
   readonly engines?: Engines;
+  /** How the plan is sought; by loadouts when left out. */
+  readonly method?: Method;
+  /** Have the proof written down, for `verifyProof` or others to check. Takes longer. Off when left out. */
+  readonly proof?: boolean;
 };
 
 /**
@@ -36,7 +41,7 @@ export type ChooseOptions = {
  */
 export async function choose(board: Board, catalogue: Catalogue, options: ChooseOptions = {}): Promise<Answer> {
   const engines = options.engines ?? startEngines();
-  const effort = { engines, remainingMs: options.remainingMs ?? ((): number => Infinity), ...callbacks(options) };
+  const effort = { engines, remainingMs: options.remainingMs ?? ((): number => Infinity), ...wishesOf(options) };
   try {
     return await answerOf({ board, catalogue, aim: options.aim ?? 'cost', partial: options.partial ?? false, effort });
   } finally {
@@ -44,9 +49,12 @@ export async function choose(board: Board, catalogue: Catalogue, options: Choose
   }
 }
 
-const callbacks = ({ signal, onProgress }: ChooseOptions): Pick<Effort, 'signal' | 'onProgress'> => ({
+type Wishes = Pick<Effort, 'signal' | 'onProgress' | 'method' | 'proof'>;
+const wishesOf = ({ signal, onProgress, method, proof }: ChooseOptions): Wishes => ({
   signal,
   onProgress,
+  method,
+  proof,
 });
 
 type Job = {
@@ -64,10 +72,13 @@ const rankedTiers = ({ aim, partial }: Job): readonly Tier[] =>
 async function answerOf(job: Job): Promise<Answer> {
   const { board, catalogue, aim, partial, effort } = job;
   const question = questionOf(board, catalogue, { tiers: rankedTiers(job), partial });
-  const outcome = await compactSearch(question, effort);
+  const outcome = await optimise(question, effort);
   switch (outcome.kind) {
-    case 'impossible':
-      return { kind: 'impossible', aim, reasons: await reasonsOf(board, catalogue, explaining(effort)) };
+    case 'impossible': {
+      const reasons = await reasonsOf(board, catalogue, explaining(effort));
+      const proof = effort.proof === true ? await impossibilityProof(job) : null;
+      return { kind: 'impossible', aim, reasons, ...(proof === null ? {} : { proof }) };
+    }
     case 'stopped':
       return bestFound(job, question, outcome);
     case 'proven': {
@@ -78,13 +89,35 @@ async function answerOf(job: Job): Promise<Answer> {
       }
       const reasons =
         wiring.unpowered.length === 0 ? [] : await reasonsOf(board, catalogue, explaining(effort), 'pedals only');
-      return { kind: 'plan', aim, wiring, gap: null, reasons };
+      const proof = proofOf(job, outcome.proof);
+      return {
+        kind: 'plan',
+        aim,
+        wiring,
+        gap: null,
+        reasons,
+        evidence: outcome.evidence,
+        ...(proof === null ? {} : { proof }),
+      };
     }
   }
 }
 
+function proofOf({ board, aim, partial }: Job, steps: readonly ProofStep[] | null): Proof | null {
+  return steps === null ? null : { format: proofFormat, board: board.name, aim, partial, steps };
+}
+
+/** That every plan, were it allowed to leave pedals out, leaves out some; null when it could not be shown so. */
+async function impossibilityProof(job: Job): Promise<Proof | null> {
+  const { board, catalogue, effort } = job;
+  const question = questionOf(board, catalogue, { tiers: ['unpowered'], partial: true });
+  const outcome = await optimise(question, { ...effort, onProgress: undefined });
+  const proof = outcome.kind === 'proven' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
+  return proof === null ? null : { ...proof, impossible: true };
+}
+
 /** The same effort for finding reasons: what these searches reach is no plan, so it is not told as one. */
-function explaining({ onProgress, ...effort }: Effort): Effort {
+function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
   onProgress?.({ tier: null, value: null, bound: null });
   return effort;
 }

@@ -2,7 +2,7 @@ import type { Board, Catalogue, Policy } from '../domain/board.js';
 import { moneyText } from '../domain/money.js';
 import type { Pedal } from '../domain/pedal.js';
 import { minorUnits } from '../domain/quantities.js';
-import { compactSearch } from '../formulation/compact-search.js';
+import { optimise } from '../formulation/optimise.js';
 import type { Effort } from '../formulation/optimiser.js';
 import { questionOf } from '../formulation/question.js';
 import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
@@ -83,7 +83,7 @@ async function leastOf(
   const policy: Policy = { ...board.policy, ...Object.fromEntries(lifted.map((each) => [each, null])) };
   const tier = limit === 'budget' ? 'money' : 'bricks';
   const question = questionOf({ ...board, policy }, catalogue, { tiers: [tier], partial: false });
-  const outcome = await compactSearch(question, effort);
+  const outcome = await optimise(question, effort);
   return outcome.kind === 'proven' ? (outcome.values.get(tier) ?? null) : null;
 }
 

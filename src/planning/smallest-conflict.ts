@@ -1,6 +1,6 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { PedalId } from '../domain/quantities.js';
-import { compactSearch } from '../formulation/compact-search.js';
+import { optimise } from '../formulation/optimise.js';
 import type { Effort } from '../formulation/optimiser.js';
 import { questionOf, type Question } from '../formulation/question.js';
 import type { Reason } from './answer.js';
@@ -42,7 +42,7 @@ const messageOf = (pedals: number): string =>
 
 /** True or false when that is proven, null when the time ran out. */
 async function canPower(required: Counts, question: Question, effort: Effort): Promise<boolean | null> {
-  const outcome = await compactSearch({ ...requiring(required, question), tiers: [] }, effort);
+  const outcome = await optimise({ ...requiring(required, question), tiers: [] }, effort);
   return outcome.kind === 'stopped' ? null : outcome.kind === 'proven';
 }
 
@@ -87,7 +87,7 @@ const sizeOf = (counts: Counts): number => counts.reduce((sum, count) => sum + c
 
 /** How many pedals of each class a plan powers that powers the required ones and as many others as can be. */
 async function largestPlan(required: Counts, question: Question, effort: Effort): Promise<Counts | 'none' | 'unknown'> {
-  const outcome = await compactSearch(requiring(required, question), effort);
+  const outcome = await optimise(requiring(required, question), effort);
   if (outcome.kind === 'impossible') return 'none';
   if (outcome.kind === 'stopped') return 'unknown';
   const powered = new Set(outcome.feeds.map(({ pedal }) => pedal));

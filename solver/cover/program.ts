@@ -1,0 +1,81 @@
+/**
+ * A covering program whose columns are far too many to list: minimise Σ cost · column over whole numbers of columns, such
+ * that their amounts of some features keep the rows. Columns are made on demand by whoever knows what they mean.
+ */
+import type { Sense } from './simplex.js';
+
+/** How much of each feature a column has; features are numbered from 0, and none stands twice. */
+export type Amounts = readonly (readonly [feature: number, amount: number])[];
+
+/** One way to use one unit of a group. */
+export type CoverColumn<Content> = {
+  readonly group: number;
+  readonly cost: number;
+  readonly amounts: Amounts;
+  readonly content: Content;
+};
+
+/** Σ amount of a feature over all columns, or over one group's, against a bound; feature −1 is for fixed columns alone. */
+export type CoverRow = {
+  readonly name: string;
+  readonly feature: number;
+  readonly group: number | null;
+  readonly sense: Sense;
+  readonly bound: number;
+};
+
+/** A column that is known beforehand: from 0 to `most` of it, at a cost each, with coefficients in rows. */
+export type FixedColumn = {
+  readonly name: string;
+  readonly cost: number;
+  readonly entries: readonly { readonly row: number; readonly coefficient: number }[];
+  /** Infinity for no limit. */
+  readonly most: number;
+};
+
+/** Which columns are worth making: those of a group that are worth more than the floor under the tags. */
+export type PriceRequest = {
+  readonly group: number;
+  /** What one of each feature is worth, in `scale`-ths of the objective; integers. */
+  readonly tags: Float64Array;
+  readonly scale: number;
+  /** A column is worth Σ tag · amount − scale · cost; it is wanted above this. */
+  readonly floor: number;
+  /** The most of a feature that one column should have, where that is less than usual. */
+  readonly limits: ReadonlyMap<number, number> | null;
+};
+
+export type Priced<Content> = {
+  /** No column of the group is worth more: exact, or above the truth, never below it. */
+  readonly bound: number;
+  readonly columns: readonly CoverColumn<Content>[];
+};
+
+/** Columns that make up a whole solution, and what it costs with everything counted. */
+export type Completed<Content> = { readonly value: number; readonly contents: readonly Content[] };
+
+export type CoverProgram<Content> = {
+  /** How many features there are. */
+  readonly features: number;
+  /** The feature of which every column has exactly one. */
+  readonly unit: number;
+  readonly rows: readonly CoverRow[];
+  readonly fixed: readonly FixedColumn[];
+  /** How many columns of each group at the most. */
+  readonly groups: readonly { readonly name: string; readonly most: number }[];
+  /** No solution worth looking at costs more. */
+  readonly greatest: number;
+  /** Features to branch on within a group, in this order of lists. */
+  readonly branching: readonly (readonly number[])[];
+  readonly price: (request: PriceRequest) => Priced<Content>;
+  /** Makes an exact solution of columns that cover everything, perhaps twice; null when it cannot. */
+  readonly complete: (columns: readonly CoverColumn<Content>[]) => Completed<Content> | null;
+};
+
+/** Σ amount over the columns of a group, or of all (null), is at most or at least a bound. */
+export type Condition = {
+  readonly feature: number;
+  readonly group: number | null;
+  readonly sense: 'at least' | 'at most';
+  readonly bound: number;
+};

@@ -1,0 +1,321 @@
+/**
+ * Branch and price ("Branch-and-price: column generation for solving huge integer programs", 1998): at every node the
+ * relaxation is solved over the columns made so far, its duals become integer tags, the tags are priced exactly, and what
+ * they prove is a bound that needs no trust in the relaxation.
+ */
+import { setImmediate } from 'node:timers/promises';
+
+import { branchesOf, split } from './branching.js';
+import { dive } from './dive.js';
+import type { Condition, CoverProgram } from './program.js';
+import { boundOf, ColumnPool, groupTags, priceAll, Relaxation, type Bounded, type Decisions, type Start, type Tags } from './relaxation.js';
+import { COLD } from './simplex.js';
+import { finishedTree, type ProofNode } from './tree.js';
+
+export type CoverOptions<Content> = {
+  /** Milliseconds that are left; asked again and again. */
+  readonly remainingMs: () => number;
+  readonly signal?: AbortSignal | undefined;
+  /** A solution to begin with. */
+  readonly known: { readonly value: number; readonly contents: readonly Content[] } | null;
+  readonly onProgress?: ((progress: { readonly value: number | null; readonly bound: number }) => void) | undefined;
+  /** Nodes after which the search gives up; no limit when left out. */
+  readonly mostNodes?: number;
+};
+
+export type CoverOutcome<Content> =
+  | { readonly kind: 'optimal'; readonly value: number; readonly contents: readonly Content[]; readonly proof: Proof }
+  /** Every solution costs more than the greatest value worth looking at: there is none. */
+  | { readonly kind: 'infeasible'; readonly proof: Proof }
+  | {
+      readonly kind: 'stopped';
+      readonly best: { readonly value: number; readonly contents: readonly Content[] } | null;
+      /** No solution is worth less. */
+      readonly bound: number;
+    }
+  | {
+      /** Every number that can be branched on is whole, and yet no solution can be read from them. */
+      readonly kind: 'stuck';
+      /** The groups of which different columns share units, and how many units. */
+      readonly mixed: ReadonlyMap<number, number>;
+      readonly best: { readonly value: number; readonly contents: readonly Content[] } | null;
+      readonly bound: number;
+    };
+
+export type Proof = { readonly scale: number; readonly tree: ProofNode };
+
+type Node = {
+  readonly decisions: Decisions;
+  readonly start: Start;
+  /** In units of the objective: what is known before the node is solved. */
+  readonly bound: number;
+  readonly depth: number;
+  readonly proof: ProofNode;
+};
+
+/** Rounds of pricing at one node before it is branched on as it is. */
+const mostRounds = 400;
+
+export class CoverSearch<Content> {
+  readonly program: CoverProgram<Content>;
+  readonly pool: ColumnPool<Content>;
+  readonly scale: number;
+  best: { readonly value: number; readonly contents: readonly Content[] } | null;
+  readonly #options: CoverOptions<Content>;
+  readonly #open: Node[] = [];
+  #nodes = 0;
+  #bound = 0;
+  #stuck: ReadonlyMap<number, number> | null = null;
+  readonly statistics = { nodes: 0, rounds: 0, columns: 0 };
+
+  constructor(program: CoverProgram<Content>, options: CoverOptions<Content>) {
+    this.program = program;
+    this.pool = new ColumnPool(program);
+    this.#options = options;
+    this.best = options.known;
+    this.scale = scaleFor(program, options.known?.value ?? program.greatest);
+  }
+
+  async run(): Promise<CoverOutcome<Content>> {
+    const root: ProofNode = { tags: null, bound: -Infinity, branch: null };
+    this.#open.push({
+      decisions: { conditions: [], most: this.program.groups.map(({ most }) => most), taken: [] },
+      start: { columns: [], since: 0, state: COLD },
+      bound: 0,
+      depth: 0,
+      proof: root,
+    });
+    for (let node = this.#next(); node !== null; node = this.#next()) {
+      if (await this.#solve(node)) continue;
+      const inHand = { best: this.best, bound: this.#bound };
+      return this.#stuck === null ? { kind: 'stopped', ...inHand } : { kind: 'stuck', mixed: this.#stuck, ...inHand };
+    }
+    const proof = { scale: this.scale, tree: finishedTree(root, this.scale * (this.target - 1)) };
+    return this.best === null ? { kind: 'infeasible', proof } : { kind: 'optimal', ...this.best, proof };
+  }
+
+  /** A solution must be worth less than this to be of interest. */
+  get target(): number {
+    return this.best?.value ?? this.program.greatest + 1;
+  }
+
+  /** Offers columns that cover everything as a solution. */
+  offer(columns: readonly (typeof this.pool.columns)[number][]): boolean {
+    const completed = this.program.complete(columns);
+    if (completed === null || completed.value >= this.target) return false;
+    this.best = completed;
+    this.#report();
+    return true;
+  }
+
+  get over(): boolean {
+    return this.#options.signal?.aborted === true || this.#options.remainingMs() <= 0;
+  }
+
+  /** The open node with the least bound, of several the deepest; null when all that are left cannot beat the best. */
+  #next(): Node | null {
+    let best = -1;
+    for (const [index, node] of this.#open.entries()) {
+      const other = this.#open[best];
+      if (other === undefined || node.bound < other.bound || (node.bound === other.bound && node.depth > other.depth)) {
+        best = index;
+      }
+    }
+    const [node] = best < 0 ? [] : this.#open.splice(best, 1);
+    if (node === undefined || node.bound >= this.target) return null;
+    if (node.bound > this.#bound) {
+      this.#bound = node.bound;
+      this.#report();
+    }
+    return node;
+  }
+
+  #report(): void {
+    this.#options.onProgress?.({ value: this.best?.value ?? null, bound: Math.min(this.#bound, this.target) });
+  }
+
+  /** False when the search is over before its time. */
+  async #solve(node: Node): Promise<boolean> {
+    this.#nodes += 1;
+    this.statistics.nodes += 1;
+    const relaxation = new Relaxation(this.program, this.pool, node.decisions, this.target, node.start);
+    const solved = await this.#generate(node, relaxation);
+    if (solved === 'over') {
+      this.#open.push(node);
+      return false;
+    }
+    if (solved === 'closed') return true;
+    if (this.#nodes === 1 || this.#nodes % 16 === 0) await dive(this, node.decisions, startFrom(relaxation, this.pool));
+    if (this.#closes(node.proof.bound)) return true;
+    if (this.#nodes >= (this.#options.mostNodes ?? Infinity)) return false;
+    const most = this.#tightened(node, solved);
+    const start = { ...startFrom(relaxation, this.pool), columns: this.#promising(relaxation.columns, node, solved) };
+    const branches = this.#branches(node, relaxation, start) ?? this.#doubt(solved, relaxation.point, most);
+    if (branches === null) {
+      this.#stuck = mixedGroups(this.pool, relaxation.point);
+      return false;
+    }
+    const children = branches.map((condition) => {
+      const proof: ProofNode = { tags: null, bound: -Infinity, branch: null };
+      this.#open.push({
+        decisions: { conditions: [...node.decisions.conditions, condition], most: capped(most, condition, this.program), taken: [] },
+        start,
+        bound: Math.max(node.bound, this.#whole(solved.bound)),
+        depth: node.depth + 1,
+        proof,
+      });
+      return { condition, node: proof };
+    });
+    node.proof.branch = children;
+    return true;
+  }
+
+  /**
+   * The conditions to branch on: of the most fractional numbers the one whose conditions lift the relaxation over the
+   * columns at hand the most ("Finding cuts in the TSP", 1995, calls it strong branching).
+   */
+  #branches(node: Node, relaxation: Relaxation<Content>, start: Start): readonly Condition[] | null {
+    const candidates = branchesOf(this.program, this.pool, relaxation.point);
+    const [first] = candidates;
+    if (first === undefined || candidates.length === 1) return first ?? null;
+    const now = relaxation.value;
+    let best: { readonly branches: readonly Condition[]; readonly score: number } | null = null;
+    for (const branches of candidates) {
+      const lifts = branches.map((condition) => {
+        const conditions = [...node.decisions.conditions, condition];
+        const child = new Relaxation(this.program, this.pool, { ...node.decisions, conditions }, this.target, start);
+        child.solve(40);
+        return Math.min(this.target, child.value) - now;
+      });
+      const [less = 0, more = 0] = lifts;
+      const score = Math.max(less, 1e-6) * Math.max(more, 1e-6);
+      if (best === null || score > best.score) best = { branches, score };
+    }
+    return best?.branches ?? null;
+  }
+
+  /** Where it is not known that a group is not worth using: either no more of it is used than now, or more. */
+  #doubt(
+    { doubtful }: Bounded,
+    point: Float64Array,
+    most: readonly number[],
+  ): readonly [Condition, Condition] | null {
+    for (const group of doubtful) {
+      const used = this.pool.columns.reduce(
+        (sum, column, index) => (column.group === group ? sum + (point[index] ?? 0) : sum),
+        0,
+      );
+      const units = Math.round(used);
+      if (units < (most[group] ?? 0)) return split(this.program.unit, group, units + 0.5);
+    }
+    return null;
+  }
+
+  /** Makes columns until none is missing: the bound is then as good as the relaxation allows. */
+  async #generate(node: Node, relaxation: Relaxation<Content>): Promise<Bounded | 'closed' | 'over'> {
+    let best: Bounded | null = null;
+    for (let round = 0; round < mostRounds; round += 1) {
+      await setImmediate();
+      if (this.over) return 'over';
+      this.statistics.rounds += 1;
+      relaxation.solve();
+      const tags = relaxation.tags(this.scale);
+      const { worths, found } = priceAll(this.program, node.decisions, tags, 0, null);
+      const bounded = boundOf(this.program, node.decisions, tags, worths);
+      if (best === null || bounded.bound > best.bound) best = bounded;
+      if (best === bounded) note(node.proof, bounded, tags);
+      if (this.#closes(best.bound)) return 'closed';
+      const fresh = found.filter((column) => relaxation.include(this.pool.add(column)));
+      this.statistics.columns += fresh.length;
+      if (fresh.length === 0 && !relaxation.stiffen()) break;
+    }
+    this.offer(wholeColumns(this.pool, relaxation.point));
+    return this.#closes(best?.bound ?? -Infinity) ? 'closed' : (best ?? 'closed');
+  }
+
+  /** Whether nothing that keeps a bound in subunits can beat the best. */
+  #closes(bound: number): boolean {
+    return bound > this.scale * (this.target - 1);
+  }
+
+  /** A bound in subunits as the next whole value of the objective. */
+  #whole(bound: number): number {
+    return Math.max(0, Math.ceil(bound / this.scale));
+  }
+
+  /** The columns whose reduced costs leave room for a better solution. */
+  #promising(columns: readonly number[], { decisions }: Node, { tags, bound }: Bounded): readonly number[] {
+    const tagsOf = groupTags(this.program, decisions.conditions, tags);
+    const enough = this.scale * (this.target - 1) - bound;
+    return columns.filter((index) => {
+      const column = this.pool.columns[index];
+      if (column === undefined) return false;
+      const own = tagsOf(column.group);
+      let reduced = this.scale * column.cost;
+      for (const [feature, amount] of column.amounts) reduced -= amount * (own[feature] ?? 0);
+      return reduced <= enough;
+    });
+  }
+
+  /** Reduced costs leave less room: a column more of a group costs its extra at the least. */
+  #tightened({ decisions }: Node, { bound, extra }: Bounded): readonly number[] {
+    const room = this.scale * (this.target - 1) - bound;
+    return decisions.most.map((most, group) => {
+      const more = extra[group] ?? 0;
+      return more > 0 ? Math.min(most, Math.floor(room / more)) : most;
+    });
+  }
+}
+
+const startFrom = <Content>(relaxation: Relaxation<Content>, pool: ColumnPool<Content>): Start => ({
+  columns: relaxation.columns,
+  since: pool.columns.length,
+  state: relaxation.state,
+});
+
+function note(proof: ProofNode, { bound }: Bounded, tags: Tags): void {
+  proof.tags = tags;
+  proof.bound = bound;
+}
+
+function capped(
+  most: readonly number[],
+  { feature, group, sense, bound }: Decisions['conditions'][number],
+  { unit }: Pick<CoverProgram<unknown>, 'unit'>,
+): readonly number[] {
+  if (feature !== unit || group === null || sense !== 'at most') return most;
+  return most.with(group, Math.min(most[group] ?? 0, bound));
+}
+
+/** Sums of tags must stay safe integers: a column may have a tag for each of its amounts. */
+function scaleFor({ rows }: Pick<CoverProgram<unknown>, 'rows'>, greatest: number): number {
+  const items = rows.reduce((sum, { bound, group }) => (group === null ? sum + Math.min(200, Math.abs(bound)) : sum), 8);
+  const bits = Math.floor(Math.log2(2 ** 52 / (Math.max(1, greatest) * items)));
+  return 2 ** Math.max(0, Math.min(20, bits));
+}
+
+/** The groups of which parts of units are used, with the number of their units. */
+function mixedGroups<Content>(pool: ColumnPool<Content>, point: Float64Array): ReadonlyMap<number, number> {
+  const mixed = new Map<number, number>();
+  const parts = new Set<number>();
+  for (const [index, { group }] of pool.columns.entries()) {
+    const share = point[index] ?? 0;
+    if (share < 1e-5) continue;
+    mixed.set(group, (mixed.get(group) ?? 0) + share);
+    if (Math.abs(share - Math.round(share)) > 1e-4) parts.add(group);
+  }
+  return new Map([...mixed].flatMap(([group, units]) => (parts.has(group) ? [[group, Math.round(units)] as const] : [])));
+}
+
+/** The columns of a point, each as often as it is used, rounded. */
+export function wholeColumns<Content>(pool: ColumnPool<Content>, point: Float64Array): (typeof pool.columns)[number][] {
+  return pool.columns.flatMap((column, index) => Array.from({ length: Math.round(point[index] ?? 0) }, () => column));
+}
+
+/** The least cost of a covering program, with a proof that anyone can check; or how far the search came. */
+export async function searchCover<Content>(
+  program: CoverProgram<Content>,
+  options: CoverOptions<Content>,
+): Promise<CoverOutcome<Content>> {
+  return new CoverSearch(program, options).run();
+}

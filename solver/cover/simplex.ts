@@ -1,0 +1,460 @@
+/**
+ * The primal simplex method on a growing set of sparse columns, with a dense inverse of a small basis. It is warm: columns
+ * join a solved program and the next solve goes on from the last basis, and a basis of one program is a start for the same
+ * program with more rows. Its numbers guide a search and prove nothing; whoever uses them checks in integers.
+ * Every row is elastic, at a price, so that there always is a solution.
+ */
+
+/** Σ value · row over a column's rows, at a cost; all columns range from 0 upwards. */
+export type SparseColumn = { readonly rows: readonly number[]; readonly values: readonly number[]; readonly cost: number };
+
+export type Sense = 'at least' | 'at most' | 'equal';
+export type SimplexRow = { readonly sense: Sense; readonly bound: number };
+
+/**
+ * What is basic in each row: a column by its number from 0; the row's slack, its shortfall or its excess by a negative
+ * number, see `helperOf`.
+ */
+export type Basis = readonly number[];
+
+const SLACK = 1;
+const SHORTFALL = 2;
+const EXCESS = 3;
+const helper = (row: number, kind: number): number => -(3 * row + kind);
+const rowOf = (name: number): number => Math.floor((-name - 1) / 3);
+const kindOf = (name: number): number => -name - 3 * rowOf(name);
+
+/** Smaller pivots make numbers that mean nothing. */
+const PIVOT_TOLERANCE = 1e-9;
+const RATIO_TOLERANCE = 1e-10;
+/** Updates of the inverse before it is made afresh. */
+const UPDATES = 80;
+/** Rows are set apart by so much, so that ties in the ratio test are rare. */
+const PERTURBATION = 1e-7;
+
+/** Columns that were worth the most when all were looked at last; they are tried before all are looked at again. */
+const SHORT_LIST = 16;
+
+/** Where a simplex begins: a basis of its first rows and, where it is known, the basis's inverse. */
+export type SimplexStart = {
+  readonly basis: Basis;
+  readonly inverse: Float64Array | null;
+  /** How often the inverse has been updated since it was made. */
+  readonly updates: number;
+};
+
+export const COLD: SimplexStart = { basis: [], inverse: null, updates: 0 };
+
+export class Simplex {
+  readonly #rows: readonly SimplexRow[];
+  readonly #size: number;
+  #elastic: number;
+  #stiffened = 0;
+  #tolerance: number;
+  readonly #right: Float64Array;
+  readonly #names: Int32Array;
+  /** The columns one after the other: where each begins, its rows and values. */
+  #begins = new Int32Array(256);
+  #entryRows = new Int32Array(1024);
+  #entryValues = new Float64Array(1024);
+  #costs = new Float64Array(256);
+  #isBasic = new Uint8Array(256);
+  #count = 0;
+  #inverse: Float64Array;
+  #values: Float64Array;
+  readonly #duals: Float64Array;
+  readonly #direction: Float64Array;
+  #shortList: number[] = [];
+  #updates = 0;
+
+  /**
+   * `elastic` is the cost of breaking a row by 1. Columns are added before `start`, or after.
+   * @param tolerance what a column must be worth beyond its cost to come in
+   */
+  constructor(rows: readonly SimplexRow[], elastic: number, tolerance: number) {
+    this.#rows = rows;
+    this.#size = rows.length;
+    this.#elastic = elastic;
+    this.#tolerance = tolerance;
+    this.#right = Float64Array.from(rows, ({ bound }, row) => bound + (PERTURBATION * (row + 1)) / rows.length);
+    this.#names = new Int32Array(this.#size);
+    this.#inverse = new Float64Array(this.#size * this.#size);
+    this.#values = new Float64Array(this.#size);
+    this.#duals = new Float64Array(this.#size);
+    this.#direction = new Float64Array(this.#size);
+  }
+
+  /** Adds a column; it is numbered from 0 in the order in which they come. */
+  add({ rows, values, cost }: SparseColumn): void {
+    const begin = this.#begins[this.#count] ?? 0;
+    if (this.#count + 2 > this.#begins.length) this.#growColumns();
+    while (begin + rows.length > this.#entryRows.length) this.#growEntries();
+    for (let at = 0; at < rows.length; at += 1) {
+      this.#entryRows[begin + at] = rows[at] ?? 0;
+      this.#entryValues[begin + at] = values[at] ?? 0;
+    }
+    this.#costs[this.#count] = cost;
+    this.#isBasic[this.#count] = 0;
+    this.#count += 1;
+    this.#begins[this.#count] = begin + rows.length;
+  }
+
+  #growColumns(): void {
+    const length = this.#begins.length * 2;
+    this.#begins = grown(this.#begins, new Int32Array(length));
+    this.#costs = grown(this.#costs, new Float64Array(length));
+    this.#isBasic = grown(this.#isBasic, new Uint8Array(length));
+  }
+
+  #growEntries(): void {
+    const length = this.#entryRows.length * 2;
+    this.#entryRows = grown(this.#entryRows, new Int32Array(length));
+    this.#entryValues = grown(this.#entryValues, new Float64Array(length));
+  }
+
+  /** Begins with a basis of the first rows of this program, where it is one, and with slacks and shortfalls elsewhere. */
+  start(start: SimplexStart): void {
+    if (start.basis.length === 0 || !this.#startFrom(start)) this.#startFrom(COLD);
+  }
+
+  #startFrom({ basis, inverse, updates }: SimplexStart): boolean {
+    this.#isBasic.fill(0);
+    for (let row = 0; row < this.#size; row += 1) {
+      const name = basis[row] ?? helper(row, this.#rows[row]?.sense === 'equal' ? SHORTFALL : SLACK);
+      this.#names[row] = name;
+      if (name >= 0) this.#isBasic[name] = 1;
+    }
+    if (inverse !== null && updates < UPDATES) {
+      this.#extend(inverse, basis.length);
+      this.#updates = updates;
+      this.#evaluate();
+    } else if (!this.#invert()) return false;
+    for (let row = 0; row < this.#size; row += 1) {
+      const value = this.#values[row] ?? 0;
+      if (value >= -1e-7) continue;
+      if (row < basis.length) return false;
+      this.#flip(row);
+    }
+    return true;
+  }
+
+  /** The inverse of a basis of the first rows, and of slacks in the others: [B 0; R S]⁻¹ = [B⁻¹ 0; −S R B⁻¹ S] for signs S. */
+  #extend(inverse: Float64Array, known: number): void {
+    const size = this.#size;
+    const all = this.#inverse;
+    all.fill(0);
+    for (let row = 0; row < known; row += 1) {
+      for (let column = 0; column < known; column += 1) all[row * size + column] = inverse[row * known + column] ?? 0;
+    }
+    for (let row = known; row < size; row += 1) all[row * size + row] = this.#sign(this.#names[row] ?? 0);
+    for (let position = 0; position < known; position += 1) {
+      const name = this.#names[position] ?? 0;
+      if (name < 0) continue;
+      for (let at = this.#begins[name] ?? 0; at < (this.#begins[name + 1] ?? 0); at += 1) {
+        const row = this.#entryRows[at] ?? 0;
+        if (row < known) continue;
+        const factor = (this.#entryValues[at] ?? 0) * this.#sign(this.#names[row] ?? 0);
+        for (let column = 0; column < known; column += 1) {
+          all[row * size + column] = (all[row * size + column] ?? 0) - factor * (all[position * size + column] ?? 0);
+        }
+      }
+    }
+  }
+
+  /** The new row is broken: what breaks it takes the place of its slack, whose column is the other way round. */
+  #flip(row: number): void {
+    const { sense } = this.#rows[row] ?? { sense: 'equal' };
+    this.#names[row] = helper(row, sense === 'at least' ? SHORTFALL : EXCESS);
+    this.#values[row] = -(this.#values[row] ?? 0);
+    for (let column = 0; column < this.#size; column += 1) {
+      const at = row * this.#size + column;
+      this.#inverse[at] = -(this.#inverse[at] ?? 0);
+    }
+  }
+
+  /** The sign of a helper's only entry. */
+  #sign(name: number): number {
+    const kind = kindOf(name);
+    if (kind === SLACK) return this.#rows[rowOf(name)]?.sense === 'at least' ? -1 : 1;
+    return kind === SHORTFALL ? 1 : -1;
+  }
+
+  #cost(name: number): number {
+    if (name >= 0) return this.#costs[name] ?? 0;
+    return kindOf(name) === SLACK ? 0 : this.#elastic;
+  }
+
+  /** Gauss and Jordan on the basis; false when it is singular. */
+  #invert(): boolean {
+    const size = this.#size;
+    const matrix = new Float64Array(size * size);
+    this.#names.forEach((name, column) => {
+      if (name < 0) matrix[rowOf(name) * size + column] = this.#sign(name);
+      else {
+        for (let at = this.#begins[name] ?? 0; at < (this.#begins[name + 1] ?? 0); at += 1) {
+          matrix[(this.#entryRows[at] ?? 0) * size + column] = this.#entryValues[at] ?? 0;
+        }
+      }
+    });
+    const inverse = inverseOf(matrix, size);
+    if (inverse === null) return false;
+    this.#inverse = inverse;
+    this.#updates = 0;
+    this.#evaluate();
+    return true;
+  }
+
+  /** The basic values: the inverse times the right-hand side. */
+  #evaluate(): void {
+    const size = this.#size;
+    for (let row = 0; row < size; row += 1) {
+      let sum = 0;
+      for (let column = 0; column < size; column += 1) {
+        sum += (this.#inverse[row * size + column] ?? 0) * (this.#right[column] ?? 0);
+      }
+      this.#values[row] = sum;
+    }
+  }
+
+  /** Pivots until no column is worth coming in; false when it gave up after `most` pivots. */
+  solve(most: number): boolean {
+    this.#shortList = [];
+    this.#price();
+    for (let pivots = 0; pivots < most; pivots += 1) {
+      if (this.#updates >= UPDATES) {
+        if (!this.#invert()) return false;
+        this.#price();
+      }
+      const entering = this.#entering();
+      if (entering === null) return true;
+      this.#enter(entering);
+      const leaving = this.#leaving();
+      if (leaving < 0) return false;
+      this.#pivot(leaving, entering);
+    }
+    return false;
+  }
+
+  /** The duals of the basis: its costs times its inverse. */
+  #price(): void {
+    const size = this.#size;
+    const duals = this.#duals;
+    duals.fill(0);
+    for (let row = 0; row < size; row += 1) {
+      const cost = this.#cost(this.#names[row] ?? 0);
+      if (cost === 0) continue;
+      const from = row * size;
+      for (let column = 0; column < size; column += 1) {
+        duals[column] = (duals[column] ?? 0) + cost * (this.#inverse[from + column] ?? 0);
+      }
+    }
+  }
+
+  /** What a column, or a row's slack, is worth beyond its cost. */
+  #worth(name: number): number {
+    const duals = this.#duals;
+    if (name < 0) {
+      const row = rowOf(name);
+      return this.#sign(name) * (duals[row] ?? 0);
+    }
+    let worth = -(this.#costs[name] ?? 0);
+    const end = this.#begins[name + 1] ?? 0;
+    for (let at = this.#begins[name] ?? 0; at < end; at += 1) {
+      worth += (duals[this.#entryRows[at] ?? 0] ?? 0) * (this.#entryValues[at] ?? 0);
+    }
+    return worth;
+  }
+
+  /** What is worth the most of the short list; of all columns and slacks when nothing on it is; null when nothing is. */
+  #entering(): number | null {
+    const listed = this.#bestListed();
+    if (listed !== null) return listed;
+    const list: { name: number; worth: number }[] = [];
+    let least = this.#tolerance;
+    const note = (name: number, worth: number): void => {
+      if (worth <= least) return;
+      list.push({ name, worth });
+      if (list.length < 4 * SHORT_LIST) return;
+      list.sort((a, b) => b.worth - a.worth);
+      list.length = SHORT_LIST;
+      least = list.at(-1)?.worth ?? least;
+    };
+    for (let name = 0; name < this.#count; name += 1) if (this.#isBasic[name] === 0) note(name, this.#worth(name));
+    for (let row = 0; row < this.#size; row += 1) {
+      if (this.#rows[row]?.sense !== 'equal') note(helper(row, SLACK), this.#worth(helper(row, SLACK)));
+    }
+    list.sort((a, b) => b.worth - a.worth);
+    this.#shortList = list.slice(0, SHORT_LIST).map(({ name }) => name);
+    return this.#shortList[0] ?? null;
+  }
+
+  #bestListed(): number | null {
+    let best: number | null = null;
+    let most = this.#tolerance;
+    for (const name of this.#shortList) {
+      if (name >= 0 && this.#isBasic[name] === 1) continue;
+      const worth = this.#worth(name);
+      if (worth > most) [most, best] = [worth, name];
+    }
+    return best;
+  }
+
+  /** How the basic values fall as one unit of the entering column comes in. */
+  #enter(name: number): void {
+    const size = this.#size;
+    const direction = this.#direction;
+    const inverse = this.#inverse;
+    if (name < 0) {
+      const [row, sign] = [rowOf(name), this.#sign(name)];
+      for (let at = 0; at < size; at += 1) direction[at] = sign * (inverse[at * size + row] ?? 0);
+      return;
+    }
+    const [begin, end] = [this.#begins[name] ?? 0, this.#begins[name + 1] ?? 0];
+    for (let at = 0; at < size; at += 1) {
+      let sum = 0;
+      for (let entry = begin; entry < end; entry += 1) {
+        sum += (this.#entryValues[entry] ?? 0) * (inverse[at * size + (this.#entryRows[entry] ?? 0)] ?? 0);
+      }
+      direction[at] = sum;
+    }
+  }
+
+  /** The row whose basic value is the first to reach zero; of several the one with the largest pivot; −1 for none. */
+  #leaving(): number {
+    let best = -1;
+    let least = Infinity;
+    let pivot = 0;
+    for (let row = 0; row < this.#size; row += 1) {
+      const step = this.#direction[row] ?? 0;
+      if (step <= PIVOT_TOLERANCE) continue;
+      const ratio = Math.max(0, this.#values[row] ?? 0) / step;
+      if (ratio > least + RATIO_TOLERANCE || (ratio >= least - RATIO_TOLERANCE && step <= pivot)) continue;
+      [best, least, pivot] = [row, ratio, step];
+    }
+    return best;
+  }
+
+  #pivot(row: number, entering: number): void {
+    const size = this.#size;
+    const inverse = this.#inverse;
+    const direction = this.#direction;
+    const values = this.#values;
+    const pivot = direction[row] ?? 1;
+    const from = row * size;
+    const worth = this.#worth(entering);
+    const step = Math.max(0, values[row] ?? 0) / pivot;
+    for (let column = 0; column < size; column += 1) inverse[from + column] = (inverse[from + column] ?? 0) / pivot;
+    for (let other = 0; other < size; other += 1) {
+      const factor = direction[other] ?? 0;
+      if (other === row || factor === 0) continue;
+      values[other] = (values[other] ?? 0) - factor * step;
+      const to = other * size;
+      for (let column = 0; column < size; column += 1) {
+        inverse[to + column] = (inverse[to + column] ?? 0) - factor * (inverse[from + column] ?? 0);
+      }
+    }
+    // The duals change by a multiple of the new row of the inverse.
+    const duals = this.#duals;
+    for (let column = 0; column < size; column += 1) {
+      duals[column] = (duals[column] ?? 0) - worth * (inverse[from + column] ?? 0);
+    }
+    values[row] = step;
+    const leaving = this.#names[row] ?? 0;
+    if (leaving >= 0) this.#isBasic[leaving] = 0;
+    if (entering >= 0) this.#isBasic[entering] = 1;
+    this.#names[row] = entering;
+    this.#updates += 1;
+  }
+
+  /** Makes it a hundred times as dear to break a row; false when that was done often enough. */
+  stiffen(): boolean {
+    if (this.#stiffened >= 3) return false;
+    this.#stiffened += 1;
+    this.#elastic *= 100;
+    this.#tolerance *= 100;
+    return true;
+  }
+
+  /** The duals of the last solve, one a row: the price of one more unit of its bound. */
+  get duals(): Float64Array {
+    return this.#duals;
+  }
+
+  /** What is basic now and the inverse, as a start for a program with more rows. */
+  get state(): SimplexStart {
+    return { basis: [...this.#names], inverse: this.#inverse.slice(), updates: this.#updates };
+  }
+
+  /** The value of every column. */
+  get point(): Float64Array {
+    const point = new Float64Array(this.#count);
+    this.#names.forEach((name, row) => {
+      if (name >= 0) point[name] = Math.max(0, this.#values[row] ?? 0);
+    });
+    return point;
+  }
+
+  /** What the point costs, with what breaks rows. */
+  get value(): number {
+    return this.#names.reduce((sum, name, row) => sum + this.#cost(name) * (this.#values[row] ?? 0), 0);
+  }
+
+  /** By how much rows are broken in all. */
+  get broken(): number {
+    return this.#names.reduce(
+      (sum, name, row) => (name < 0 && kindOf(name) !== SLACK ? sum + Math.max(0, this.#values[row] ?? 0) : sum),
+      0,
+    );
+  }
+}
+
+function grown<Numbers extends Int32Array | Float64Array | Uint8Array>(old: Numbers, larger: Numbers): Numbers {
+  larger.set(old);
+  return larger;
+}
+
+function inverseOf(matrix: Float64Array, size: number): Float64Array | null {
+  const inverse = new Float64Array(size * size);
+  for (let row = 0; row < size; row += 1) inverse[row * size + row] = 1;
+  for (let column = 0; column < size; column += 1) {
+    const pivotRow = largestBelow(matrix, size, column);
+    const pivot = matrix[pivotRow * size + column] ?? 0;
+    if (Math.abs(pivot) < PIVOT_TOLERANCE) return null;
+    swapRows(matrix, size, pivotRow, column);
+    swapRows(inverse, size, pivotRow, column);
+    for (let at = 0; at < size; at += 1) {
+      matrix[column * size + at] = (matrix[column * size + at] ?? 0) / pivot;
+      inverse[column * size + at] = (inverse[column * size + at] ?? 0) / pivot;
+    }
+    for (let row = 0; row < size; row += 1) {
+      const factor = matrix[row * size + column] ?? 0;
+      if (row === column || factor === 0) continue;
+      subtractRow(matrix, size, row, column, factor);
+      subtractRow(inverse, size, row, column, factor);
+    }
+  }
+  return inverse;
+}
+
+function largestBelow(matrix: Float64Array, size: number, column: number): number {
+  let best = column;
+  for (let row = column + 1; row < size; row += 1) {
+    if (Math.abs(matrix[row * size + column] ?? 0) > Math.abs(matrix[best * size + column] ?? 0)) best = row;
+  }
+  return best;
+}
+
+function swapRows(matrix: Float64Array, size: number, one: number, two: number): void {
+  if (one === two) return;
+  for (let at = 0; at < size; at += 1) {
+    const kept = matrix[one * size + at] ?? 0;
+    matrix[one * size + at] = matrix[two * size + at] ?? 0;
+    matrix[two * size + at] = kept;
+  }
+}
+
+function subtractRow(matrix: Float64Array, size: number, row: number, from: number, factor: number): void {
+  for (let at = 0; at < size; at += 1) {
+    matrix[row * size + at] = (matrix[row * size + at] ?? 0) - factor * (matrix[from * size + at] ?? 0);
+  }
+}

@@ -1,0 +1,79 @@
+/**
+ * A proof that no plan is better, as the file format `boardfeed/proof/1` keeps it: price tags and a tree of cases. Whoever
+ * writes one and whoever checks one share nothing but these types.
+ */
+import type { ChoosingAim, Tier } from './aim.js';
+import type { PartId, PedalId, SupplyId } from './quantities.js';
+
+export const proofFormat = 'boardfeed/proof/1';
+
+/** One entry of the aim, counted in whole `unit`s (1 except for money and cost, in minor units), each worth `weight`. */
+export type ProofTier = { readonly tier: Tier; readonly unit: number; readonly weight: number };
+
+/**
+ * Integers in `scale`-ths of the step's number; any that keep to their signs are sound. What is left out is 0.
+ */
+export type ProofTags = {
+  /** What each pedal that is fed is worth, of any sign. */
+  readonly pedals: Readonly<Record<PedalId, number>>;
+  /** What one piece of each kind of lead costs, at least 0; the parts of a kind serve alike. */
+  readonly leads?: readonly { readonly parts: readonly PartId[]; readonly tag: number }[];
+  /** At most 0: of the limit on bricks and sockets, per brick. */
+  readonly bricks?: number;
+  /** At most 0: of the budget, per minor unit. */
+  readonly budget?: number;
+  /** At most 0: of what each earlier step has proven, per 1 of its number. */
+  readonly earlier?: readonly number[];
+  /** Of each condition on the way from the root: at most 0 for "at most", at least 0 for "at least". */
+  readonly conditions?: readonly number[];
+};
+
+/** Whether what is counted belongs to the owned units of a supply or to the bought ones. */
+export type ProofSource = 'owned' | 'bought';
+
+/** Which number of a plan a case distinction goes by. A supply and a source of null mean the units of all groups. */
+export type ProofCount = {
+  readonly count: 'units' | 'pedals' | 'leads';
+  readonly supply: SupplyId | null;
+  readonly source: ProofSource | null;
+  /** The number of a unit that is told apart; absent for the others of the group, and where none is. */
+  readonly slot?: number;
+  /** The pedals, or the parts that serve as leads, that are counted; absent for units. */
+  readonly of?: readonly (PedalId | PartId)[];
+};
+
+/** Either at most `most`, or more. */
+export type ProofBranch = ProofCount & {
+  readonly most: number;
+  readonly fewer: ProofNode;
+  readonly more: ProofNode;
+};
+
+/** A case: closed by its tags, or split in two. */
+export type ProofNode = { readonly tags?: ProofTags; readonly branch?: ProofBranch };
+
+/** So many units of a group are told apart, each by a number from 1; a plan may number its units as it likes. */
+export type ProofApart = { readonly supply: SupplyId; readonly source: ProofSource; readonly units: number };
+
+/** No plan that keeps what the earlier steps have proven has a smaller number than `value`. */
+export type ProofStep = {
+  readonly tiers: readonly ProofTier[];
+  readonly value: number;
+  /** At least 1. */
+  readonly scale: number;
+  /** Groups of which units are told apart: each of these is a group of its own, with at most one unit. */
+  readonly apart?: readonly ProofApart[];
+  readonly tree: ProofNode;
+};
+
+export type Proof = {
+  readonly format: typeof proofFormat;
+  /** The board's name. */
+  readonly board: string;
+  readonly aim: ChoosingAim;
+  /** Whether it speaks of plans that may leave pedals without power, too. */
+  readonly partial: boolean;
+  /** It proves that no plan powers every pedal: each leaves at least `value` of the only step without power. */
+  readonly impossible?: boolean;
+  readonly steps: readonly ProofStep[];
+};

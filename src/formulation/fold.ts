@@ -1,0 +1,119 @@
+import type { Tier } from '../domain/aim.js';
+import { greatestCommonDivisor } from '../domain/quantities.js';
+import { allPedals } from '../loadout/bench.js';
+import type { Question } from './question.js';
+
+/** What a plan, or a part of one, adds up to; money in minor units. */
+export type Measures = {
+  readonly unpowered: number;
+  readonly money: number;
+  readonly exposed: number;
+  readonly bricks: number;
+  readonly parts: number;
+  readonly offPreferred: number;
+};
+
+/** Several tiers of an aim as digits of one whole number: Σ weight × (tier's value / unit). */
+export type Fold = {
+  readonly tiers: readonly Digit[];
+  /** What one of each measure adds to the number; for money what one `moneyUnit` adds. */
+  readonly weights: Measures;
+  /** Minor units of money that all prices are multiples of. */
+  readonly moneyUnit: number;
+  /** No plan that is worth looking at has a greater number. */
+  readonly greatest: number;
+};
+
+/** A tier's place in the number; the most important first. */
+export type Digit = { readonly tier: Tier; readonly unit: number; readonly weight: number };
+
+/** Numbers up to this leave an engine's double precision enough digits to tell the last tier's values apart. */
+const largestNumber = 2 ** 43;
+
+/** The folds that together are the question's whole order, as few as precision allows; one of no tier for any plan. */
+export function foldsOf(question: Question): readonly Fold[] {
+  const groups: Tier[][] = [];
+  for (const tier of question.tiers) {
+    const last = groups.at(-1);
+    if (last !== undefined && foldOf([...last, tier], question).greatest <= largestNumber) last.push(tier);
+    else groups.push([tier]);
+  }
+  return (groups.length === 0 ? [[]] : groups).map((tiers) => foldOf(tiers, question));
+}
+
+function foldOf(tiers: readonly Tier[], question: Question): Fold {
+  const moneyUnit = moneyUnitOf(question);
+  const digits: Digit[] = [];
+  let weight = 1;
+  let greatest = 0;
+  for (const tier of [...tiers].reverse()) {
+    const unit = tier === 'money' || tier === 'cost' ? moneyUnit : 1;
+    digits.unshift({ tier, unit, weight });
+    greatest += (weight * mostOf(tier, question)) / unit;
+    weight = greatest + 1;
+  }
+  const of = (tier: Tier): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
+  const { noisePrice } = question.bench.policy;
+  const weights = {
+    unpowered: of('unpowered'),
+    money: of('money') + of('cost'),
+    exposed: of('exposed') + (of('cost') * noisePrice) / moneyUnit,
+    bricks: of('bricks'),
+    parts: of('parts'),
+    offPreferred: of('offPreferred'),
+  };
+  return { tiers: digits, weights, moneyUnit, greatest };
+}
+
+/** The largest unit that every price is a multiple of, the noise price included. */
+function moneyUnitOf({ supplies, bench }: Question): number {
+  const leads = bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price));
+  const prices = [...supplies.map(({ supply }) => supply.price ?? 0), ...leads, bench.policy.noisePrice];
+  return prices.reduce<number>(greatestCommonDivisor, 0) || 1;
+}
+
+/** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be. */
+function mostOf(tier: Tier, { bench, supplies }: Question): number {
+  const pedals = allPedals(bench);
+  const members = bench.classes.flatMap((each) => each.members);
+  const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
+  const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
+  const chains = bench.policy.chains === 'allow' ? some('chain') : 0;
+  const parts = pedals * 2 * some('adapter') + pedals * some('join') + Math.floor(pedals / 2) * chains;
+  const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
+  const money = pedals * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) + parts * dearestPart;
+  switch (tier) {
+    case 'unpowered':
+    case 'bricks':
+      return pedals;
+    case 'exposed':
+      return exposed;
+    case 'money':
+      return money;
+    case 'cost':
+      return money + bench.policy.noisePrice * exposed;
+    case 'parts':
+      return parts;
+    case 'offPreferred':
+      return members.filter(({ prefers }) => prefers !== null).length;
+  }
+}
+
+/** The number of some measures. */
+export const foldedValue = ({ weights, moneyUnit }: Fold, measures: Measures): number =>
+  weights.unpowered * measures.unpowered +
+  weights.money * (measures.money / moneyUnit) +
+  weights.exposed * measures.exposed +
+  weights.bricks * measures.bricks +
+  weights.parts * measures.parts +
+  weights.offPreferred * measures.offPreferred;
+
+/** The values of the tiers when the number is this, or, for a bound, what they cannot undercut. */
+export function unfolded({ tiers }: Fold, value: number): readonly (readonly [Tier, number])[] {
+  let rest = value;
+  return tiers.map(({ tier, weight, unit }) => {
+    const digit = Math.floor(rest / weight);
+    rest -= digit * weight;
+    return [tier, digit * unit] as const;
+  });
+}

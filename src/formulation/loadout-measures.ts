@@ -1,0 +1,52 @@
+import { likeOf, type Bench } from '../loadout/bench.js';
+import type { Hung, Loadout } from '../loadout/loadout.js';
+import { isIsolated } from '../loadout/supply-uses.js';
+
+/** What a loadout takes and what it adds to a plan, but for money. */
+export type LoadoutMeasures = {
+  /** How many pedals of each class, of those that it feeds. */
+  readonly pedals: ReadonlyMap<number, number>;
+  /** How many leads of each kind, of those that it uses. */
+  readonly leads: ReadonlyMap<number, number>;
+  readonly measures: { readonly exposed: number; readonly parts: number; readonly offPreferred: number };
+};
+
+export function loadoutMeasures({ supply, hung }: Loadout, bench: Bench): LoadoutMeasures {
+  const pedals = new Map<number, number>();
+  const leads = new Map<number, number>();
+  const add = (counts: Map<number, number>, key: number): void => void counts.set(key, (counts.get(key) ?? 0) + 1);
+  const domains: number[][] = [];
+  const common: number[] = [];
+  let offPreferred = 0;
+  for (const each of hung) {
+    const inDomain = pedalsOn(each);
+    if (isIsolated(outputsOf(each), supply)) domains.push([...inDomain]);
+    else common.push(...inDomain);
+    for (const pedal of inDomain) add(pedals, pedal);
+    for (const kind of leadsOn(each)) add(leads, kind);
+    offPreferred += (each.kind === 'solo' ? [each.use] : each.places).filter((use) => use.offPreferred).length;
+  }
+  const exposed = [common, ...domains].reduce((sum, domain) => sum + exposedAmong(domain, bench), 0);
+  const parts = [...leads.values()].reduce((sum, count) => sum + count, 0);
+  return { pedals, leads, measures: { exposed, parts, offPreferred } };
+}
+
+export const outputsOf = (hung: Hung): readonly { readonly bank: number; readonly setting: number }[] =>
+  hung.kind === 'solo' ? hung.use.outputs : [hung.pool.output];
+
+export const pedalsOn = (hung: Hung): readonly number[] =>
+  hung.kind === 'solo' ? [hung.use.pedal] : hung.places.map(({ pedal }) => pedal);
+
+export const leadsOn = (hung: Hung): readonly number[] =>
+  hung.kind === 'solo'
+    ? [...hung.use.route, ...(hung.use.join === null ? [] : [hung.use.join.lead])]
+    : [hung.lead, ...hung.places.flatMap(({ route }) => route)];
+
+/** High-gain pedals that share a ground with another pedal that is digital. */
+function exposedAmong(domain: readonly number[], bench: Bench): number {
+  const digital = domain.filter((pedal) => likeOf(pedal, bench).digital).length;
+  return domain.filter((pedal) => {
+    const like = likeOf(pedal, bench);
+    return like.highGain && digital > (like.digital ? 1 : 0);
+  }).length;
+}

@@ -1,0 +1,117 @@
+import { searchCover, type CoverOutcome } from '../../solver/cover/search.js';
+import { casesOf } from '../../solver/cover/tree.js';
+import type { Tier } from '../domain/aim.js';
+import type { Feed } from '../domain/plan.js';
+import type { ProofStep } from '../domain/proof.js';
+import { carrierOf, type Carrier } from '../loadout/best-loadout.js';
+import { withoutDominated } from '../loadout/dominance.js';
+import type { Loadout } from '../loadout/loadout.js';
+import type { SupplyUses } from '../loadout/supply-uses.js';
+import { foldsOf, unfolded, type Fold } from './fold.js';
+import { loadoutProgram, slotKey, type LoadoutProgram, type Settled, type Slots } from './loadout-program.js';
+import { namedFeeds } from './named-feeds.js';
+import { proofStep } from './proof-of.js';
+import type { Effort, Optimiser, Outcome } from './optimiser.js';
+import type { Question } from './question.js';
+
+/** Solves the cover of the pedals by loadouts, step by step in the order of the tiers; mostly there is one step. */
+export const loadoutSearch: Optimiser = async (question, effort) => {
+  const job: Job = {
+    question,
+    effort,
+    // A proof has to speak of every supply; a search need not.
+    supplies: effort.proof === true ? question.supplies : withoutDominated(question.supplies, question.bench),
+    carriers: remembered((uses: SupplyUses) => carrierOf(uses, question.bench)),
+  };
+  const earlier: Settled[] = [];
+  const settled = new Map<Tier, number>();
+  const candidates: (readonly Feed[])[] = [];
+  const steps: ProofStep[] = [];
+  let cases = 0;
+  let contents: readonly Loadout[] | null = null;
+  for (const fold of foldsOf(question)) {
+    const { outcome, program } = await searchStep(fold, earlier, contents, job);
+    if (outcome.kind === 'infeasible') return { kind: 'impossible' };
+    if (outcome.kind !== 'optimal') {
+      if (outcome.best !== null) candidates.push(namedFeeds(outcome.best.contents, question));
+      return stopped(fold, outcome.bound, candidates, settled);
+    }
+    ({ contents } = outcome);
+    cases += casesOf(outcome.proof.tree);
+    if (effort.proof === true) steps.push(proofStep(question, program, fold, outcome.value, outcome.proof));
+    candidates.push(namedFeeds(contents, question));
+    for (const [tier, value] of unfolded(fold, outcome.value)) settled.set(tier, value);
+    earlier.push({ fold, value: outcome.value });
+  }
+  const proof = effort.proof === true ? steps : null;
+  return { kind: 'proven', feeds: namedFeeds(contents ?? [], question), values: settled, evidence: { kind: 'tags', cases }, proof };
+};
+
+type Job = {
+  readonly question: Question;
+  readonly effort: Effort;
+  readonly supplies: readonly SupplyUses[];
+  readonly carriers: (uses: SupplyUses) => Carrier;
+};
+
+/** One step; where the search gets stuck because several units of a supply stand for one another, they are told apart. */
+async function searchStep(
+  fold: Fold,
+  earlier: readonly Settled[],
+  contents: readonly Loadout[] | null,
+  { question, effort, supplies, carriers }: Job,
+): Promise<{ readonly outcome: CoverOutcome<Loadout>; readonly program: LoadoutProgram }> {
+  const first = fold.tiers[0]?.tier ?? null;
+  const firstOf = (value: number): number => unfolded(fold, value)[0]?.[1] ?? 0;
+  let slots: Slots = new Map();
+  let known = contents;
+  for (;;) {
+    const program = loadoutProgram(question, supplies, fold, earlier, carriers, slots);
+    const outcome = await searchCover(program.cover, {
+      remainingMs: effort.remainingMs,
+      signal: effort.signal,
+      known: known === null ? null : program.cover.complete(known.map(asColumn)),
+      onProgress: ({ value, bound }) =>
+        effort.onProgress?.({ tier: first, value: value === null ? null : firstOf(value), bound: firstOf(bound) }),
+    });
+    if (outcome.kind !== 'stuck') return { outcome, program };
+    known = outcome.best?.contents ?? null;
+    const finer = finerSlots(slots, outcome.mixed, program);
+    if (finer === null) return { outcome, program };
+    slots = finer;
+  }
+}
+
+const asColumn = (content: Loadout) => ({ content, group: 0, cost: 0, amounts: [] });
+
+/** More units told apart, where different loadouts share units of a group; null when all of these are apart already. */
+function finerSlots(slots: Slots, mixed: ReadonlyMap<number, number>, { groups }: LoadoutProgram): Slots | null {
+  const finer = new Map(slots);
+  for (const [index, units] of mixed) {
+    const group = groups[index];
+    if (group?.slot !== null) continue;
+    const key = slotKey(group);
+    finer.set(key, (finer.get(key) ?? 0) + units);
+  }
+  return [...finer].some(([key, count]) => count !== slots.get(key)) ? finer : null;
+}
+
+function stopped(
+  fold: Fold,
+  bound: number,
+  candidates: readonly (readonly Feed[])[],
+  settled: ReadonlyMap<Tier, number>,
+): Outcome {
+  const [first] = fold.tiers;
+  const open = first === undefined ? null : { tier: first.tier, bound: unfolded(fold, bound)[0]?.[1] ?? null };
+  return { kind: 'stopped', candidates, settled, open };
+}
+
+function remembered(make: (uses: SupplyUses) => Carrier): (uses: SupplyUses) => Carrier {
+  const known = new Map<SupplyUses, Carrier>();
+  return (uses) => {
+    const carrier = known.get(uses) ?? make(uses);
+    known.set(uses, carrier);
+    return carrier;
+  };
+}

@@ -1,0 +1,106 @@
+import type { Proof as CoverProof } from '../../solver/cover/search.js';
+import type { Condition } from '../../solver/cover/program.js';
+import type { ProofNode as CoverNode } from '../../solver/cover/tree.js';
+import type { PartId, PedalId } from '../domain/quantities.js';
+import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags } from '../domain/proof.js';
+import type { Fold } from './fold.js';
+import type { LoadoutProgram, RowMeaning } from './loadout-program.js';
+import type { Question } from './question.js';
+
+/** A step's proof in words of the board: tags on pedals and leads, and cases by units, pedals and leads of a supply. */
+export function proofStep(
+  question: Question,
+  program: LoadoutProgram,
+  fold: Fold,
+  value: number,
+  { scale, tree }: CoverProof,
+): ProofStep {
+  const tiers = fold.tiers.map(({ tier, unit, weight }) => ({ tier, unit, weight }));
+  return { tiers, value, scale, ...apartOf(program), tree: nodeOf(tree, [], { question, program }) };
+}
+
+type Terms = { readonly question: Question; readonly program: LoadoutProgram };
+
+/** How many units of which groups are told apart; left out when there are none. */
+function apartOf({ groups }: LoadoutProgram): Pick<ProofStep, 'apart'> {
+  const apart = groups.flatMap(({ uses, owned, slot }) => {
+    const units = groups.filter((other) => other.uses === uses && other.owned === owned && other.slot !== null).length;
+    return slot === 1 ? [{ supply: uses.supply.id, source: sourceOf(owned), units }] : [];
+  });
+  return apart.length === 0 ? {} : { apart };
+}
+
+const sourceOf = (owned: boolean): 'owned' | 'bought' => (owned ? 'owned' : 'bought');
+
+function nodeOf(node: CoverNode, path: readonly Condition[], terms: Terms): ProofNode {
+  return {
+    ...(node.tags === null ? {} : { tags: tagsOf(node.tags.rows, node.tags.conditions, path, terms) }),
+    ...(node.branch === null ? {} : { branch: branchOf(node.branch, path, terms) }),
+  };
+}
+
+function branchOf(branch: NonNullable<CoverNode['branch']>, path: readonly Condition[], terms: Terms): ProofBranch {
+  const side = (sense: Condition['sense']): { most: number; node: ProofNode; count: ProofCount } => {
+    const child = branch.find(({ condition }) => condition.sense === sense);
+    if (child === undefined) throw new Error(`a case distinction without its "${sense}" side`);
+    const { condition } = child;
+    return {
+      most: condition.sense === 'at most' ? condition.bound : condition.bound - 1,
+      node: nodeOf(child.node, [...path, condition], terms),
+      count: countOf(condition, terms),
+    };
+  };
+  const fewer = side('at most');
+  const more = side('at least');
+  return { ...fewer.count, most: fewer.most, fewer: fewer.node, more: more.node };
+}
+
+function countOf({ feature, group }: Condition, { question, program }: Terms): ProofCount {
+  const { features, groups } = program;
+  const where = group === null ? undefined : groups[group];
+  const place = {
+    supply: where?.uses.supply.id ?? null,
+    source: where === undefined ? null : sourceOf(where.owned),
+    ...(where?.slot == null ? {} : { slot: where.slot }),
+  };
+  if (feature === features.unit) return { count: 'units', ...place };
+  if (feature < features.leads) return { count: 'pedals', ...place, of: membersOf(feature, question) };
+  return { count: 'leads', ...place, of: partsOf(feature - features.leads, question) };
+}
+
+const membersOf = (pedal: number, { bench }: Question): readonly PedalId[] =>
+  (bench.classes[pedal]?.members ?? []).map(({ id }) => id);
+
+const partsOf = (kind: number, { bench }: Question): readonly PartId[] => [
+  ...new Set((bench.kinds[kind]?.supplyOf ?? []).map(({ part }) => part)),
+];
+
+/**
+ * Tags by what they belong to. Those of limits on the units of one group are left out: whoever checks counts a group's
+ * loss at most so often, which is as good.
+ */
+function tagsOf(rows: Float64Array, conditions: Float64Array, path: readonly Condition[], terms: Terms): ProofTags {
+  const { question, program } = terms;
+  const { meanings, features } = program;
+  const tagged = <Kind extends RowMeaning['kind']>(kind: Kind) =>
+    meanings.flatMap((meaning, row) =>
+      meaning.kind === kind ? [{ meaning: meaning as Extract<RowMeaning, { kind: Kind }>, tag: rows[row] ?? 0 }] : [],
+    );
+  const [bricks] = tagged('bricks');
+  const [budget] = tagged('budget');
+  return {
+    pedals: Object.fromEntries(
+      tagged('pedals').flatMap(({ meaning, tag }) => membersOf(meaning.pedal, question).map((id) => [id, tag])),
+    ),
+    leads: tagged('leads').map(({ meaning, tag }) => ({ parts: partsOf(meaning.lead, question), tag: positive(-tag) })),
+    ...(bricks === undefined ? {} : { bricks: bricks.tag }),
+    ...(budget === undefined ? {} : { budget: budget.tag }),
+    earlier: tagged('earlier').map(({ tag }) => tag),
+    conditions: path.map(({ feature, group, sense }, index) =>
+      feature === features.unit && group !== null && sense === 'at most' ? 0 : positive(conditions[index] ?? 0),
+    ),
+  };
+}
+
+/** The same number, but for a negative zero. */
+const positive = (value: number): number => value + 0;

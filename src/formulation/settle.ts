@@ -1,0 +1,153 @@
+import type { Completed } from '../../solver/cover/program.js';
+import { admits } from '../loadout/ground-mode.js';
+import { likeOf } from '../loadout/bench.js';
+import type { Hung, Loadout } from '../loadout/loadout.js';
+import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
+import { foldedValue, type Fold, type Measures } from './fold.js';
+import { loadoutMeasures, pedalsOn } from './loadout-measures.js';
+import type { Settled } from './loadout-program.js';
+import type { Question } from './question.js';
+
+/**
+ * A whole plan out of loadouts that feed every pedal at least once: pedals that are fed twice are taken off where that
+ * costs the least, units and leads are counted and paid. Null where pedals are missing, a limit does not hold, or a pedal
+ * that is fed twice cannot be taken off.
+ */
+export function settle(
+  loadouts: readonly Loadout[],
+  question: Question,
+  supplies: readonly SupplyUses[],
+  fold: Fold,
+  earlier: readonly Settled[],
+): Completed<Loadout> | null {
+  const trimmed = withoutSurplus(loadouts, question, supplies, fold);
+  if (trimmed === null) return null;
+  const measures = measuresOf(trimmed, question, supplies);
+  if (measures === null) return null;
+  const { budget, bricks, sockets } = question.bench.policy;
+  if (measures.money > (budget ?? Infinity)) return null;
+  if (measures.bricks > Math.min(bricks ?? Infinity, sockets ?? Infinity)) return null;
+  if (earlier.some((settled) => foldedValue(settled.fold, measures) > settled.value)) return null;
+  return { value: foldedValue(fold, measures), contents: trimmed };
+}
+
+function withoutSurplus(
+  loadouts: readonly Loadout[],
+  question: Question,
+  supplies: readonly SupplyUses[],
+  fold: Fold,
+): readonly Loadout[] | null {
+  const surplus = question.bench.classes.map(({ members }) => -members.length);
+  for (const { hung } of loadouts) {
+    for (const pedal of hung.flatMap(pedalsOn)) surplus[pedal] = (surplus[pedal] ?? 0) + 1;
+  }
+  let units = loadouts;
+  for (const [pedal, count] of surplus.entries()) {
+    for (let left = count; left > 0; left -= 1) {
+      const fewer = withoutOne(pedal, units, question, supplies, fold);
+      if (fewer === null) return null;
+      units = fewer;
+    }
+  }
+  return units.filter(({ hung }) => hung.length > 0);
+}
+
+/** The loadouts with one pedal of the class less: of all ways the one that leaves the least. */
+function withoutOne(
+  pedal: number,
+  loadouts: readonly Loadout[],
+  question: Question,
+  supplies: readonly SupplyUses[],
+  fold: Fold,
+): readonly Loadout[] | null {
+  let best: { readonly loadouts: readonly Loadout[]; readonly saved: number } | null = null;
+  for (const [index, loadout] of loadouts.entries()) {
+    for (const [at, hung] of loadout.hung.entries()) {
+      const rest = hungWithout(pedal, hung, loadout, question, supplies);
+      if (rest === null) continue;
+      const after = { ...loadout, hung: loadout.hung.toSpliced(at, 1, ...rest) };
+      const saved = weighed(loadout, question, fold) - weighed(after, question, fold);
+      if (best === null || saved > best.saved) best = { loadouts: loadouts.with(index, after), saved };
+    }
+  }
+  return best?.loadouts ?? null;
+}
+
+const weighed = (loadout: Loadout, { bench }: Question, fold: Fold): number => {
+  const { measures, leads } = loadoutMeasures(loadout, bench);
+  const money = [...leads].reduce((sum, [kind, count]) => sum + count * (bench.kinds[kind]?.supplyOf.at(-1)?.price ?? 0), 0);
+  const bricks = loadout.hung.length > 0 ? 1 : 0;
+  return foldedValue(fold, { ...measures, money: money + bricks * (loadout.supply.price ?? 0), bricks, unpowered: 0 });
+};
+
+/** What is left on the output when one pedal of the class goes; null when it is not there or what is left is not allowed. */
+function hungWithout(
+  pedal: number,
+  hung: Hung,
+  { mode, supply }: Loadout,
+  { bench }: Question,
+  supplies: readonly SupplyUses[],
+): readonly Hung[] | null {
+  if (hung.kind === 'solo') return hung.use.pedal === pedal ? [] : null;
+  const at = hung.places.findIndex((place) => place.pedal === pedal);
+  if (at < 0) return null;
+  const places = hung.places.toSpliced(at, 1);
+  const [last] = places;
+  if (places.length > 1 || last === undefined) return [{ ...hung, places }];
+  const { output } = hung.pool;
+  const isolated = isIsolated([output], supply);
+  if (!isolated && (mode === null || !admits(mode, likeOf(last.pedal, bench)))) return null;
+  const uses = supplies.find((each) => each.supply === supply);
+  const use = uses?.solos.find(
+    ({ outputs, ...solo }) =>
+      solo.pedal === last.pedal &&
+      outputs.length === 1 &&
+      outputs[0]?.bank === output.bank &&
+      outputs[0].setting === output.setting,
+  );
+  return use === undefined ? null : [{ kind: 'solo', use }];
+}
+
+/** What the loadouts add up to; null when there are not as many units or leads, or a pedal is missing that must be fed. */
+function measuresOf(loadouts: readonly Loadout[], question: Question, supplies: readonly SupplyUses[]): Measures | null {
+  const { bench } = question;
+  const all = loadouts.map((loadout) => loadoutMeasures(loadout, bench));
+  const sum = (of: (each: (typeof all)[number]) => number): number => all.reduce((total, each) => total + of(each), 0);
+  const unpowered = bench.classes.map(({ members }, pedal) => members.length - sum(({ pedals }) => pedals.get(pedal) ?? 0));
+  const free = (pedal: number): number =>
+    question.partial ? (bench.classes[pedal]?.members.length ?? 0) - (question.required.get(pedal) ?? 0) : 0;
+  if (unpowered.some((count, pedal) => count > free(pedal))) return null;
+  const units = paidUnits(loadouts, supplies);
+  const leads = bench.kinds.map(({ supplyOf, index }) => paidLeads(supplyOf, sum((each) => each.leads.get(index) ?? 0)));
+  if (units === null || leads.includes(null)) return null;
+  return {
+    unpowered: unpowered.reduce((total, count) => total + count, 0),
+    money: leads.reduce<number>((total, price) => total + (price ?? 0), units),
+    exposed: sum(({ measures }) => measures.exposed),
+    bricks: loadouts.length,
+    parts: sum(({ measures }) => measures.parts),
+    offPreferred: sum(({ measures }) => measures.offPreferred),
+  };
+}
+
+function paidUnits(loadouts: readonly Loadout[], supplies: readonly SupplyUses[]): number | null {
+  let money = 0;
+  for (const { supply, owned, forSale } of supplies) {
+    const bought = Math.max(0, loadouts.filter((loadout) => loadout.supply === supply).length - owned);
+    if (bought > forSale) return null;
+    money += bought * (supply.price ?? 0);
+  }
+  return money;
+}
+
+/** What so many leads of a kind cost, taken from its sources in their order; null when there are not so many. */
+function paidLeads(sources: readonly { readonly price: number; readonly pieces: number }[], count: number): number | null {
+  let left = count;
+  let money = 0;
+  for (const { price, pieces } of sources) {
+    const taken = Math.min(left, pieces);
+    money += taken * price;
+    left -= taken;
+  }
+  return left > 0 ? null : money;
+}

@@ -1,0 +1,152 @@
+import type { ChainOption, PlaceOption } from './frame.js';
+import type { Tags } from './tags.js';
+
+/** What one pedal of a class is worth in a chain of a pool, by its best route. */
+export type Candidate = {
+  readonly place: PlaceOption;
+  readonly value: number;
+  /** How many pedals of the class there are. */
+  readonly count: number;
+};
+
+/** The pedals of a chain, and what they are worth with their chain lead paid. */
+export type Pattern = {
+  readonly chain: ChainOption;
+  readonly places: readonly PlaceOption[];
+  /** Its lead: the cheapest with enough tails. */
+  readonly lead: number;
+  readonly value: number;
+};
+
+/** The cheapest lead for a number of pedals, by that number; the first two are not used. */
+export type LeadCosts = readonly { readonly kind: number; readonly cost: number }[];
+
+export function leadCostsOf({ pool, mostTails }: ChainOption, tags: Tags): LeadCosts {
+  return Array.from({ length: mostTails + 1 }, (_, pedals) => {
+    let best = { kind: -1, cost: Infinity };
+    for (const { kind, tails } of pool.leads) {
+      const cost = tags.leads[kind] ?? 0;
+      if (tails >= pedals && cost < best.cost) best = { kind, cost };
+    }
+    return best;
+  });
+}
+
+/** What a place is worth: the pedal's tag less its leads and what its volts and its company cost. */
+export function placeValue(option: Omit<PlaceOption, 'place' | 'load' | 'excess' | 'sole'>, tags: Tags): number {
+  let value = tags.pedals[option.pedal] ?? 0;
+  for (const kind of option.leads) value -= tags.leads[kind] ?? 0;
+  return value - option.off * tags.offPreferred - option.exposed * tags.exposed;
+}
+
+/** The candidates of a pool, each class by its best route, the most value for its load first. */
+export function candidatesOf(chain: ChainOption, tags: Tags, counts: readonly number[]): readonly Candidate[] {
+  const best = new Map<number, Candidate>();
+  for (const place of chain.places) {
+    const value = placeValue(place, tags);
+    const count = counts[place.pedal] ?? 0;
+    if (count > 0 && value > (best.get(place.pedal)?.value ?? -Infinity)) best.set(place.pedal, { place, value, count });
+  }
+  return [...best.values()].sort((a, b) => b.value * (a.place.load || 1e-6) - a.value * (b.place.load || 1e-6));
+}
+
+/** Steps of one search for patterns; a search that takes more gives up. */
+const stepLimit = 20_000;
+
+/**
+ * Calls `found` for patterns worth more than the floor, which `found` returns anew: the value itself for the best one only,
+ * the old floor for all of them. Depth first, with the fractional knapsack as a bound.
+ * @returns false when it gave up.
+ */
+export function searchPatterns(
+  chain: ChainOption,
+  candidates: readonly Candidate[],
+  leads: LeadCosts,
+  capacities: readonly number[],
+  search: { readonly floor: number; readonly found: (places: readonly PlaceOption[], value: number) => number },
+): boolean {
+  const { floor } = search;
+  const state = { floor, steps: 0 };
+  const chosen: PlaceOption[] = [];
+  const rooms = [...capacities];
+  const extend = (from: number, load: number, excess: number, value: number, soles: number): void => {
+    const size = chosen.length;
+    if (size >= 2) {
+      const net = value - (leads[size]?.cost ?? Infinity);
+      if (net > state.floor) state.floor = search.found([...chosen], net);
+    }
+    if (size >= chain.mostTails) return;
+    const paid = leads[Math.max(2, size + 1)]?.cost ?? Infinity;
+    for (let index = from; index < candidates.length; index += 1) {
+      const candidate = candidates[index];
+      if (candidate === undefined) return;
+      const room = Math.min(chain.mostLoad, chain.rating - excess) - load;
+      if (value + fractional(candidates, index, room, chain.mostTails - size) - paid <= state.floor) return;
+      const { place } = candidate;
+      const excessThen = Math.max(excess, place.excess);
+      const loadThen = load + place.load;
+      if (loadThen > chain.mostLoad || loadThen + excessThen > chain.rating) continue;
+      if (place.sole && soles > 0) continue;
+      if (place.weights.some((weight, at) => weight > (rooms[at] ?? 0))) continue;
+      if ((state.steps += 1) > stepLimit) return;
+      place.weights.forEach((weight, at) => (rooms[at] = (rooms[at] ?? 0) - weight));
+      chosen.push(place);
+      const more = taken(chosen, place) < candidate.count;
+      extend(more ? index : index + 1, loadThen, excessThen, value + candidate.value, soles + (place.sole ? 1 : 0));
+      chosen.pop();
+      place.weights.forEach((weight, at) => (rooms[at] = (rooms[at] ?? 0) + weight));
+    }
+  };
+  extend(0, 0, 0, 0, 0);
+  return state.steps <= stepLimit;
+}
+
+/** How many of the last chosen ones are this place. */
+function taken(chosen: readonly PlaceOption[], place: PlaceOption): number {
+  let count = 0;
+  for (let at = chosen.length - 1; at >= 0 && chosen[at] === place; at -= 1) count += 1;
+  return count;
+}
+
+/** The most that candidates from an index on can add: the last of them in part, and no more than so many of the best. */
+function fractional(candidates: readonly Candidate[], from: number, room: number, most: number): number {
+  let left = room;
+  let sum = 0;
+  let best = 0;
+  for (let index = from; index < candidates.length; index += 1) {
+    const candidate = candidates[index];
+    if (candidate === undefined || candidate.value <= 0) break;
+    const { value, count, place } = candidate;
+    if (value > best) best = value;
+    if (left <= 0) continue;
+    const whole = place.load === 0 ? count : Math.min(count, Math.floor(left / place.load));
+    sum += whole * value;
+    left -= whole * place.load;
+    if (whole < count && left > 0) {
+      // One more than the share, for what floating point loses in it and in the order of the candidates.
+      sum += Math.ceil((value * left) / place.load) + 1;
+      left = 0;
+    }
+  }
+  return Math.min(sum, most * best);
+}
+
+/** The pattern of the most value above the floor; null when there is none. */
+export function bestPattern(
+  chain: ChainOption,
+  tags: Tags,
+  counts: readonly number[],
+  capacities: readonly number[],
+  floor: number,
+): { readonly pattern: Pattern | null; readonly complete: boolean } {
+  const leads = leadCostsOf(chain, tags);
+  let pattern: Pattern | null = null;
+  const complete = searchPatterns(chain, candidatesOf(chain, tags, counts), leads, capacities, {
+    floor,
+    found: (places, value) => {
+      pattern = { chain, places, value, lead: leads[places.length]?.kind ?? -1 };
+      return value;
+    },
+  });
+  return { pattern, complete };
+}

@@ -1,0 +1,171 @@
+import type { Supply } from '../domain/supply.js';
+import { likeOf, type Bench } from './bench.js';
+import { admits, exposedIn, fillsSole, type GroundMode } from './ground-mode.js';
+import { isIsolated, type SupplyUses } from './supply-uses.js';
+import { wholeNumbers } from './whole-numbers.js';
+import type { ChainPlace, ChainPool, OutputUse, SoloUse } from './uses.js';
+
+/**
+ * One way in which a unit may be set up before pedals come to it: the mode of its common ground, and the setting of
+ * every bank that is switched together. Within a frame outputs of a bank are alike and the rules are sums.
+ */
+export type Frame = {
+  readonly uses: SupplyUses;
+  readonly mode: GroundMode | null;
+  /** How many outputs each bank has. */
+  readonly outputs: readonly number[];
+  readonly solos: readonly SoloOption[];
+  readonly chains: readonly ChainOption[];
+  /** What each of the limits can bear: the supply's totals, and one digital pedal on a `sole` ground. */
+  readonly capacities: readonly number[];
+  /** False where numbers had to be rounded, always to the safe side of a bound: then a content must be checked. */
+  readonly exact: boolean;
+};
+
+/** One pedal by itself. */
+export type SoloOption = {
+  readonly use: SoloUse;
+  readonly pedal: number;
+  /** The bank of every output that it takes. */
+  readonly banks: readonly number[];
+  readonly leads: readonly number[];
+  readonly off: 0 | 1;
+  readonly exposed: 0 | 1;
+  readonly weights: readonly number[];
+};
+
+/** One pedal of a class in a chain, by one route. */
+export type PlaceOption = {
+  readonly place: ChainPlace;
+  readonly pedal: number;
+  readonly leads: readonly number[];
+  readonly off: 0 | 1;
+  readonly exposed: 0 | 1;
+  readonly load: number;
+  /** By how much its startup exceeds its load. */
+  readonly excess: number;
+  readonly weights: readonly number[];
+  /** It is the digital pedal of which a `sole` chain holds one. */
+  readonly sole: boolean;
+};
+
+/** Chains of one pool. */
+export type ChainOption = {
+  readonly pool: ChainPool;
+  readonly bank: number;
+  /** Rule `current`: the loads' sum; rule `startup`: the loads' sum with the largest excess. */
+  readonly mostLoad: number;
+  readonly rating: number;
+  readonly mostTails: number;
+  readonly places: readonly PlaceOption[];
+};
+
+/** Every frame of a supply that can carry anything. */
+export function framesOf(uses: SupplyUses, bench: Bench): readonly Frame[] {
+  const modes = uses.modes.length === 0 ? [null] : uses.modes;
+  return modes.flatMap((mode) =>
+    settingsOf(uses).flatMap((settings) => {
+      const frame = frameOf(uses, mode, settings, bench);
+      return frame.solos.length + frame.chains.length === 0 ? [] : [frame];
+    }),
+  );
+}
+
+/** Each bank's one setting, for banks that are switched together; null for the others. */
+type Settings = readonly (number | null)[];
+
+function settingsOf({ supply, solos, chains }: SupplyUses): readonly Settings[] {
+  const used = [...solos.flatMap(({ outputs }) => outputs), ...chains.map(({ output }) => output)];
+  return supply.banks.reduce<readonly Settings[]>(
+    (all, { switching }, bank) => {
+      const settings = [...new Set(used.filter((each) => each.bank === bank).map(({ setting }) => setting))];
+      const choices = switching === 'together' && settings.length > 1 ? settings : [null];
+      return all.flatMap((begun) => choices.map((choice) => [...begun, choice]));
+    },
+    [[]],
+  );
+}
+
+function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, bench: Bench): Frame {
+  const stands = ({ bank, setting }: OutputUse): boolean => (settings[bank] ?? setting) === setting;
+  const { supply } = uses;
+  const solos = uses.solos.filter(
+    (use) => use.outputs.every(stands) && soloAllowed(use, mode, supply, bench) && outputsThere(use, supply),
+  );
+  const pools = uses.chains.filter(
+    (pool) => stands(pool.output) && (isIsolated([pool.output], supply) || pool.mode === mode),
+  );
+  const totals = uses.limits.map(({ capacity }, index) =>
+    wholeNumbers(
+      [...solos.map(({ weights }) => weights[index] ?? 0n), ...pools.flatMap((p) => p.places.map((x) => x.weights[index] ?? 0n))],
+      [capacity],
+    ),
+  );
+  const sole = mode?.noise === 'sole';
+  const soleWeight = (outputs: readonly OutputUse[], pedal: number): readonly number[] =>
+    sole ? [!isIsolated(outputs, supply) && fillsSole(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
+  const chains = pools.map((pool) => chainOption(pool, bench, totals, soleWeight));
+  return {
+    uses,
+    mode,
+    outputs: supply.banks.map(({ outputs }) => outputs),
+    solos: solos.map((use) => ({
+      use,
+      pedal: use.pedal,
+      banks: use.outputs.map(({ bank }) => bank),
+      leads: [...use.route, ...(use.join === null ? [] : [use.join.lead])],
+      off: use.offPreferred ? 1 : 0,
+      exposed: mode !== null && !isIsolated(use.outputs, supply) && exposedIn(mode, likeOf(use.pedal, bench)) ? 1 : 0,
+      weights: [...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0), ...soleWeight(use.outputs, use.pedal)],
+    })),
+    chains: chains.map(({ option }) => option),
+    capacities: [...uses.limits.map(({ capacity }, index) => totals[index]?.most(capacity) ?? 0), ...(sole ? [1] : [])],
+    exact: totals.every(({ exact }) => exact) && chains.every(({ exact }) => exact),
+  };
+}
+
+const outputsThere = (use: SoloUse, supply: Supply): boolean =>
+  use.outputs.every(
+    ({ bank }) => use.outputs.filter((each) => each.bank === bank).length <= (supply.banks[bank]?.outputs ?? 0),
+  );
+
+const soloAllowed = (use: SoloUse, mode: GroundMode | null, supply: Supply, bench: Bench): boolean =>
+  isIsolated(use.outputs, supply) || (mode !== null && admits(mode, likeOf(use.pedal, bench)));
+
+type Totals = readonly ReturnType<typeof wholeNumbers>[];
+
+function chainOption(
+  pool: ChainPool,
+  bench: Bench,
+  totals: Totals,
+  soleWeight: (outputs: readonly OutputUse[], pedal: number) => readonly number[],
+): { option: ChainOption; exact: boolean } {
+  const { numerator, denominator } = bench.policy.headroom.chained;
+  const mostLoad = (pool.rating * BigInt(denominator)) / BigInt(numerator);
+  const loads = wholeNumbers(
+    pool.places.flatMap(({ load, surge }) => [load, surge - load]),
+    [mostLoad, pool.rating],
+  );
+  const option = {
+    pool,
+    bank: pool.output.bank,
+    mostLoad: loads.most(mostLoad),
+    rating: loads.most(pool.rating),
+    mostTails: Math.max(...pool.leads.map(({ tails }) => tails)),
+    places: pool.places.map((place) => ({
+      place,
+      pedal: place.pedal,
+      leads: place.route,
+      off: place.offPreferred ? (1 as const) : (0 as const),
+      exposed: exposedIn(pool.mode, likeOf(place.pedal, bench)) ? (1 as const) : (0 as const),
+      load: loads.least(place.load),
+      excess: loads.least(place.surge - place.load),
+      weights: [
+        ...place.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
+        ...soleWeight([pool.output], place.pedal),
+      ],
+      sole: fillsSole(pool.mode, likeOf(place.pedal, bench)),
+    })),
+  };
+  return { option, exact: loads.exact };
+}

@@ -1,0 +1,16 @@
+import type { Supply } from '../domain/supply.js';
+import type { GroundMode } from './ground-mode.js';
+import type { ChainPlace, ChainPool, SoloUse } from './uses.js';
+
+/** What hangs on one output, or on two joined ones. */
+export type Hung =
+  | { readonly kind: 'solo'; readonly use: SoloUse }
+  | { readonly kind: 'chain'; readonly pool: ChainPool; readonly lead: number; readonly places: readonly ChainPlace[] };
+
+/** One unit of a supply with all that hangs on it, before outputs are numbered. */
+export type Loadout = {
+  readonly supply: Supply;
+  /** Of the common ground; null for a supply without one. */
+  readonly mode: GroundMode | null;
+  readonly hung: readonly Hung[];
+};

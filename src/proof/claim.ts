@@ -1,0 +1,78 @@
+import type { Board, Catalogue } from '../domain/board.js';
+import { mostCarriedBy, type MostCarried } from './unit/most-carried.js';
+import { classesOf, type PedalClass } from './unit/pedal-class.js';
+import { routesOver, type Routes } from './unit/routes.js';
+import type { UnitShape } from './unit/shape.js';
+import { unitShape } from './unit/unit-shape.js';
+import type { Measure } from './measure.js';
+import { stockOf, type Group, type Stock } from './stock.js';
+
+/** What is judged, and what a proof may build on: the same for all steps. */
+export type Ground = {
+  readonly board: Board;
+  readonly partial: boolean;
+  readonly stock: Stock;
+  readonly classes: readonly PedalClass[];
+  readonly routes: Routes;
+  /** By group; null for one whose units can carry nothing. Groups that carry alike share it. */
+  readonly carriers: ReadonlyMap<Group, MostCarried>;
+  readonly limits: { readonly bricks: number | null; readonly budget: number | null };
+};
+
+/** What one step claims: every plan that keeps to the earlier steps has a number of at least `value`. */
+export type Claim = Ground & {
+  readonly scale: bigint;
+  readonly value: bigint;
+  readonly measure: Measure;
+  readonly earlier: readonly { readonly measure: Measure; readonly value: bigint }[];
+};
+
+export function groundOf(board: Board, catalogue: Catalogue, partial: boolean): Ground {
+  const stock = stockOf(board, catalogue);
+  const classes = classesOf(board.pedals);
+  const routes = routesOver(stock.kinds);
+  const carriers = carriersOf(board, stock, classes, routes);
+  const { bricks, sockets, budget } = board.policy;
+  const fewest = Math.min(bricks ?? Infinity, sockets ?? Infinity);
+  return {
+    board,
+    partial,
+    stock: { ...stock, groups: [...carriers.keys()] },
+    classes,
+    routes,
+    carriers,
+    limits: { bricks: fewest === Infinity ? null : fewest, budget },
+  };
+}
+
+function carriersOf(
+  board: Board,
+  { groups, kinds }: Stock,
+  classes: readonly PedalClass[],
+  routes: Routes,
+): ReadonlyMap<Group, MostCarried> {
+  const bench = { policy: board.policy, classes, kinds, routes };
+  const known = new Map<string, Known | null>();
+  const carriers = new Map<Group, MostCarried>();
+  for (const group of groups) {
+    const { mains, total, banks } = group.supply;
+    const key = JSON.stringify([mains, total, banks]);
+    let found = known.get(key);
+    if (found === undefined) {
+      const shape = unitShape(group.supply, bench);
+      found = shape === null ? null : { carrier: mostCarriedBy(shape, classes), feedable: feedableBy(shape, classes) };
+      known.set(key, found);
+    }
+    // Every unit in use feeds a pedal of its own.
+    if (found !== null) carriers.set({ ...group, most: Math.min(group.most, found.feedable) }, found.carrier);
+  }
+  return carriers;
+}
+
+type Known = { readonly carrier: MostCarried; readonly feedable: number };
+
+/** How many pedals a unit could feed, one at a time. */
+function feedableBy({ places, chains }: UnitShape, classes: readonly PedalClass[]): number {
+  const fed = new Set([...places, ...chains.flatMap(({ links }) => links)].map(({ pedal }) => pedal));
+  return [...fed].reduce((sum, pedal) => sum + (classes[pedal]?.members.length ?? 0), 0);
+}

@@ -1,0 +1,62 @@
+import type { Board } from '../domain/board.js';
+import type { ProofBranch } from '../domain/proof.js';
+import { Flaw } from './flaw.js';
+import type { Group, LeadKind, Stock } from './stock.js';
+
+/** What holds in one half of a branch: the number that it goes by is at most `most`, or at least `least`. */
+export type Condition = {
+  readonly counts: ProofBranch['count'];
+  readonly concerns: (group: Group) => boolean;
+  /** The pedals that are counted, by their places on the board. */
+  readonly pedals: ReadonlySet<number>;
+  /** The lead kinds that are counted. */
+  readonly kinds: ReadonlySet<number>;
+  readonly side: 'at most' | 'at least';
+  readonly amount: number;
+};
+
+/** The two halves of a branch. @throws Flaw when it counts what there is not. */
+export function conditionsOf(
+  branch: ProofBranch,
+  board: Board,
+  { kinds, supplies }: Stock,
+): { readonly fewer: Condition; readonly more: Condition } {
+  const { count, supply, source, of = [], most } = branch;
+  if (supply !== null && !supplies.has(supply)) throw new Flaw(`it names the supply "${supply}", which there is not`);
+  const counted = {
+    counts: count,
+    concerns: (group: Group) =>
+      (supply === null || group.supply.id === supply) && (source === null || group.source === source),
+    pedals: count === 'pedals' ? pedalsNamed(of, board) : new Set<number>(),
+    kinds: count === 'leads' ? kindsNamed(of, kinds) : new Set<number>(),
+  };
+  return {
+    fewer: { ...counted, side: 'at most', amount: most },
+    more: { ...counted, side: 'at least', amount: most + 1 },
+  };
+}
+
+export function pedalsNamed(ids: readonly string[], { pedals }: Board): ReadonlySet<number> {
+  const places = new Map(pedals.map(({ id }, index) => [String(id), index]));
+  return new Set(
+    ids.map((id) => {
+      const place = places.get(id);
+      if (place === undefined) throw new Flaw(`it names the pedal "${id}", which is not on the board`);
+      return place;
+    }),
+  );
+}
+
+/** The kinds that parts make up. @throws Flaw when a part is unknown, or a kind is named in part only. */
+export function kindsNamed(ids: readonly string[], kinds: readonly LeadKind[]): ReadonlySet<number> {
+  const named = new Set(ids);
+  const known = new Set(kinds.flatMap(({ parts }) => parts.map(({ id }) => String(id))));
+  for (const id of named) if (!known.has(id)) throw new Flaw(`it names the part "${id}", which there is not`);
+  const found = kinds.flatMap((kind, index) => {
+    if (!kind.parts.some(({ id }) => named.has(id))) return [];
+    const missing = [...kind.atHand].find((id) => !named.has(id));
+    if (missing !== undefined) throw new Flaw(`it leaves out the part "${missing}", which serves like others it names`);
+    return [index];
+  });
+  return new Set(found);
+}

@@ -1,0 +1,46 @@
+import type { Policy } from '../domain/board.js';
+import { tierValue, type Tier } from '../domain/aim.js';
+import type { Score } from '../domain/plan.js';
+import type { ProofTier } from '../domain/proof.js';
+import { Flaw } from './flaw.js';
+
+/** What one of each thing that a plan is measured by adds to a step's number. */
+export type Measure = {
+  readonly unpowered: bigint;
+  readonly exposed: bigint;
+  readonly bricks: bigint;
+  readonly parts: bigint;
+  readonly offPreferred: bigint;
+  /** Of an amount in minor units. @throws Flaw when the amount is no whole number of the step's units. */
+  readonly money: (amount: number) => bigint;
+};
+
+export function measureOf(tiers: readonly ProofTier[], { noisePrice }: Policy): Measure {
+  const weight = (tier: Tier): bigint =>
+    tiers.reduce((sum, entry) => (entry.tier === tier ? sum + BigInt(entry.weight) : sum), 0n);
+  const money = (amount: number): bigint =>
+    tiers
+      .filter(({ tier }) => isMoney(tier))
+      .reduce((sum, entry) => sum + BigInt(entry.weight) * inUnits(amount, entry), 0n);
+  const noise = tiers.filter(({ tier }) => tier === 'cost');
+  return {
+    unpowered: weight('unpowered'),
+    exposed: noise.reduce((sum, entry) => sum + BigInt(entry.weight) * inUnits(noisePrice, entry), weight('exposed')),
+    bricks: weight('bricks'),
+    parts: weight('parts'),
+    offPreferred: weight('offPreferred'),
+    money,
+  };
+}
+
+export const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money';
+
+/** A step's number of a plan with this score. @throws Flaw when it is no whole number. */
+export const numberOf = (tiers: readonly ProofTier[], score: Score, policy: Policy): bigint =>
+  tiers.reduce((sum, entry) => sum + BigInt(entry.weight) * inUnits(tierValue(entry.tier, score, policy), entry), 0n);
+
+/** An amount in a tier's units. @throws Flaw when it is no whole number of them. */
+export function inUnits(amount: number, { tier, unit }: ProofTier): bigint {
+  if (amount % unit !== 0) throw new Flaw(`its unit of ${tier}, ${unit}, does not divide ${amount}`);
+  return BigInt(amount) / BigInt(unit);
+}

@@ -1,0 +1,154 @@
+import type { ProofTags } from '../domain/proof.js';
+import type { Condition } from './conditions.js';
+import { kindsNamed, pedalsNamed } from './conditions.js';
+import { exactNumber, Flaw } from './flaw.js';
+import type { Measure } from './measure.js';
+import type { Claim } from './claim.js';
+import type { Group, LeadKind } from './stock.js';
+
+/** What tags make of everything: the part of the bound that no unit changes, and what units are judged by. */
+export type NodePrices = {
+  /** The bound if no unit carried more than it costs, in scaled numbers. */
+  readonly base: bigint;
+  readonly exposed: number;
+  readonly offPreferred: number;
+  /** What a unit of the group costs. */
+  readonly unit: (group: Group) => number;
+  /** What each pedal is worth on a unit of the group, by its place on the board. */
+  readonly pedals: (group: Group) => readonly number[];
+  /** What each lead kind costs on a unit of the group; Infinity where there is none. */
+  readonly leads: (group: Group) => readonly number[];
+  /** The same for groups to which the same conditions apply. */
+  readonly key: (group: Group) => string;
+};
+
+/** A condition on the way to a node, with its tag. */
+type Tagged = Condition & { readonly tag: bigint };
+
+/** @throws Flaw when tags have the wrong sign, or speak of what there is not. */
+export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: Claim): NodePrices {
+  const tagged = taggedConditions(tags, path);
+  const prices = effectivePrices(tags, claim);
+  const pedals = pedalTags(tags, claim);
+  const listed = listedKinds(tags, claim.stock.kinds);
+  const leads = claim.stock.kinds.map((kind, index) => leadCost(kind, listed.get(index), prices));
+  const limits = limitTags(tags, claim);
+  const base =
+    pedals.reduce((sum, tag) => sum + tag, 0n) +
+    limits +
+    tagged.reduce((sum, { tag, amount }) => sum + tag * BigInt(amount), 0n) +
+    [...listed].reduce((sum, [kind, tag]) => sum + pieceTerm(claim.stock.kinds[kind], tag, prices), 0n) +
+    (claim.partial ? pedals.reduce((sum, tag) => sum + least(0n, prices.unpowered - tag), 0n) : 0n);
+  const applying = (group: Group, counts: Condition['counts']): readonly Tagged[] =>
+    tagged.filter((condition) => condition.counts === counts && condition.tag !== 0n && condition.concerns(group));
+  const worth = (place: number, conditions: readonly Tagged[]): bigint =>
+    conditions.reduce((sum, { pedals: of, tag }) => (of.has(place) ? sum + tag : sum), pedals[place] ?? 0n);
+  const cost = (kind: number, conditions: readonly Tagged[]): number => {
+    const own = leads[kind] ?? null;
+    if (own === null) return Infinity;
+    return exactNumber(conditions.reduce((sum, { kinds, tag }) => (kinds.has(kind) ? sum - tag : sum), own));
+  };
+  return {
+    base,
+    exposed: exactNumber(prices.exposed),
+    offPreferred: exactNumber(prices.offPreferred),
+    unit: (group) => {
+      const conditions = applying(group, 'units').reduce((sum, { tag }) => sum + tag, 0n);
+      return exactNumber(prices.bricks + prices.money(group.price) - conditions);
+    },
+    pedals: (group) => {
+      const conditions = applying(group, 'pedals');
+      return pedals.map((_, place) => exactNumber(worth(place, conditions)));
+    },
+    leads: (group) => {
+      const conditions = applying(group, 'leads');
+      return leads.map((_, kind) => cost(kind, conditions));
+    },
+    key: (group) =>
+      tagged.flatMap((condition, index) => (condition.tag !== 0n && condition.concerns(group) ? [index] : [])).join(),
+  };
+}
+
+/** The scaled worth of one of each thing, dearer by what the tags ask of it. */
+function effectivePrices(tags: ProofTags, { scale, measure, earlier }: Claim): Measure {
+  const past = tags.earlier ?? earlier.map(() => 0);
+  if (past.length !== earlier.length) throw new Flaw(`it has ${past.length} tags for ${earlier.length} earlier steps`);
+  for (const tag of past) mustBe(tag <= 0, 'an earlier step');
+  const effective = (of: (each: Measure) => bigint): bigint =>
+    past.reduce(
+      (sum, tag, step) => sum - BigInt(tag) * (earlier[step] === undefined ? 0n : of(earlier[step].measure)),
+      scale * of(measure),
+    );
+  return {
+    unpowered: effective((each) => each.unpowered),
+    exposed: effective((each) => each.exposed),
+    bricks: effective((each) => each.bricks) - BigInt(tags.bricks ?? 0),
+    parts: effective((each) => each.parts),
+    offPreferred: effective((each) => each.offPreferred),
+    money: (amount) => effective((each) => each.money(amount)) - BigInt(tags.budget ?? 0) * BigInt(amount),
+  };
+}
+
+function limitTags(tags: ProofTags, { limits, earlier }: Claim): bigint {
+  const term = (tag: number, limit: number | null, name: string): bigint => {
+    mustBe(tag <= 0, name);
+    if (tag !== 0 && limit === null) throw new Flaw(`it has a tag for ${name}, which the board does not limit`);
+    return BigInt(tag) * BigInt(limit ?? 0);
+  };
+  return (
+    term(tags.bricks ?? 0, limits.bricks, 'the bricks') +
+    term(tags.budget ?? 0, limits.budget, 'the budget') +
+    (tags.earlier ?? []).reduce((sum, tag, step) => sum + BigInt(tag) * (earlier[step]?.value ?? 0n), 0n)
+  );
+}
+
+function taggedConditions({ conditions }: ProofTags, path: readonly Condition[]): readonly Tagged[] {
+  const tags = conditions ?? path.map(() => 0);
+  if (tags.length !== path.length) throw new Flaw(`it has ${tags.length} tags for ${path.length} conditions`);
+  return path.map((condition, index) => {
+    const tag = tags[index] ?? 0;
+    mustBe(condition.side === 'at most' ? tag <= 0 : tag >= 0, `the condition ${index + 1}`);
+    return { ...condition, tag: BigInt(tag) };
+  });
+}
+
+function pedalTags({ pedals: tags }: ProofTags, { board }: Claim): readonly bigint[] {
+  pedalsNamed(Object.keys(tags), board);
+  return board.pedals.map(({ id }) => BigInt(Object.hasOwn(tags, id) ? (tags[id] ?? 0) : 0));
+}
+
+/** The tags of lead kinds, by the kind's place. */
+function listedKinds({ leads = [] }: ProofTags, kinds: readonly LeadKind[]): ReadonlyMap<number, bigint> {
+  const listed = new Map<number, bigint>();
+  for (const { parts, tag } of leads) {
+    const [kind, ...others] = kindsNamed(parts, kinds);
+    if (kind === undefined || others.length > 0) throw new Flaw(`its lead ${parts.join(', ')} is not of one kind`);
+    if (listed.has(kind)) throw new Flaw(`it names the lead ${parts.join(', ')} twice`);
+    mustBe(tag >= 0, `the lead ${parts.join(', ')}`);
+    listed.set(kind, BigInt(tag));
+  }
+  return listed;
+}
+
+/** What one lead costs: its tag, or else the least that a piece costs; null when there is no piece. */
+function leadCost({ offers }: LeadKind, tag: bigint | undefined, prices: Measure): bigint | null {
+  const [first, ...others] = offers.map(({ price }) => price);
+  if (first === undefined) return null;
+  return prices.parts + (tag ?? prices.money(others.reduce((cheapest, price) => Math.min(cheapest, price), first)));
+}
+
+/** What the tag of a kind asks for more than its pieces cost is lost on every piece. */
+function pieceTerm(kind: LeadKind | undefined, tag: bigint, prices: Measure): bigint {
+  return (kind?.offers ?? []).reduce((sum, { pieces, price }) => {
+    const gain = prices.money(price) - tag;
+    if (gain >= 0n) return sum;
+    if (pieces === Infinity) throw new Flaw('it asks more for a lead than any number of pieces costs');
+    return sum + BigInt(pieces) * gain;
+  }, 0n);
+}
+
+function mustBe(sign: boolean, what: string): void {
+  if (!sign) throw new Flaw(`its tag of ${what} has the wrong sign`);
+}
+
+const least = (first: bigint, second: bigint): bigint => (first < second ? first : second);

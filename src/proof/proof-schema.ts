@@ -1,0 +1,113 @@
+import { z } from 'zod';
+
+import { choosingAims, type Tier } from '../domain/aim.js';
+import { proofFormat, type Proof, type ProofBranch, type ProofNode, type ProofStep } from '../domain/proof.js';
+import { partId, supplyId } from '../domain/quantities.js';
+
+const tierNames = [
+  'unpowered',
+  'cost',
+  'money',
+  'exposed',
+  'bricks',
+  'parts',
+  'offPreferred',
+] as const satisfies readonly Tier[];
+
+const id = z.string().min(1).max(200);
+const partIdField = id.transform(partId);
+const positive = z.int().min(1);
+const nonnegative = z.int().min(0);
+const nonpositive = z.int().max(0);
+
+const tagsSchema = z.strictObject({
+  pedals: z.record(id, z.int()),
+  leads: z.array(z.strictObject({ parts: z.array(partIdField).min(1), tag: nonnegative })).optional(),
+  bricks: nonpositive.optional(),
+  budget: nonpositive.optional(),
+  earlier: z.array(nonpositive).optional(),
+  conditions: z.array(z.int()).optional(),
+});
+
+const branchSchema = z.strictObject({
+  count: z.enum(['units', 'pedals', 'leads']),
+  supply: id.transform(supplyId).nullable(),
+  source: z.enum(['owned', 'bought']).nullable(),
+  of: z.array(partIdField).optional(),
+  most: nonnegative,
+  // Nodes are read one by one, so that a deep tree takes no deep recursion.
+  fewer: z.unknown(),
+  more: z.unknown(),
+});
+
+const nodeSchema = z.strictObject({ tags: tagsSchema.optional(), branch: branchSchema.optional() });
+
+const stepSchema = z.strictObject({
+  tiers: z.array(z.strictObject({ tier: z.enum(tierNames), unit: positive, weight: positive })).min(1),
+  value: nonnegative,
+  scale: positive,
+  tree: z.unknown(),
+});
+
+const proofSchema = z.strictObject({
+  format: z.literal(proofFormat),
+  board: z.string(),
+  aim: z.enum(choosingAims),
+  partial: z.boolean(),
+  impossible: z.boolean().optional(),
+  steps: z.array(stepSchema).min(1),
+});
+
+/** Something in a proof that is not as the format has it. */
+export type ProofFault = { readonly path: readonly (string | number)[]; readonly message: string };
+
+export type ParsedProof =
+  | { readonly kind: 'proof'; readonly proof: Proof }
+  | { readonly kind: 'faulty'; /** At least one. */ readonly faults: readonly ProofFault[] };
+
+/** Turns what a proof file holds into a proof, or says what about it is wrong; of a tree, the first node that is. */
+export function parseProof(data: unknown): ParsedProof {
+  const parsed = proofSchema.safeParse(data);
+  if (!parsed.success) return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, [])) };
+  const steps: ProofStep[] = [];
+  for (const [index, { tree, ...step }] of parsed.data.steps.entries()) {
+    const read = readTree(tree, ['steps', index, 'tree']);
+    if (read.kind === 'faulty') return read;
+    steps.push({ ...step, tree: read.node });
+  }
+  // The schema has read the ids; that they name something is a matter of the check.
+  return { kind: 'proof', proof: { ...parsed.data, steps } as Proof };
+}
+
+type Path = ProofFault['path'];
+type MutableNode = { tags?: ProofNode['tags']; branch?: ProofBranch };
+type Waiting = { readonly data: unknown; readonly path: Path; readonly put: (node: ProofNode) => void };
+
+function readTree(
+  data: unknown,
+  path: Path,
+): { readonly kind: 'node'; readonly node: ProofNode } | Extract<ParsedProof, { kind: 'faulty' }> {
+  let root: ProofNode = {};
+  const waiting: Waiting[] = [{ data, path, put: (node) => (root = node) }];
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    const at = next.path;
+    const parsed = nodeSchema.safeParse(next.data);
+    if (!parsed.success) return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, at)) };
+    const { tags, branch } = parsed.data;
+    const node = (tags === undefined ? {} : { tags }) as MutableNode;
+    next.put(node as ProofNode);
+    if (branch === undefined) continue;
+    const split = { ...branch, fewer: {}, more: {} } as { -readonly [Key in keyof ProofBranch]: ProofBranch[Key] };
+    node.branch = split;
+    waiting.push(
+      { data: branch.more, path: [...at, 'branch', 'more'], put: (child) => (split.more = child) },
+      { data: branch.fewer, path: [...at, 'branch', 'fewer'], put: (child) => (split.fewer = child) },
+    );
+  }
+  return { kind: 'node', node: root };
+}
+
+const faultOf = (issue: z.core.$ZodIssue, before: Path): ProofFault => ({
+  path: [...before, ...issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step))],
+  message: issue.message,
+});

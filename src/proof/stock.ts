@@ -1,0 +1,85 @@
+import type { Board, Catalogue } from '../domain/board.js';
+import type { Part } from '../domain/part.js';
+import type { ProofSource } from '../domain/proof.js';
+import type { PartId, SupplyId } from '../domain/quantities.js';
+import type { Supply } from '../domain/supply.js';
+
+/** One way to come by a thing: so many pieces at a price in minor units; owned ones cost nothing. */
+export type Offer = { readonly pieces: number; readonly price: number };
+
+/** The parts that serve alike: equal in what they fit, give and reverse, and in their role. */
+export type LeadKind = Pick<Part, 'fits' | 'gives' | 'reverses' | 'role'> & {
+  readonly parts: readonly Part[];
+  /** Those of them that there are any pieces of. */
+  readonly atHand: ReadonlySet<PartId>;
+  /** Where pieces come from; none when there is no piece. Pieces may be Infinity. */
+  readonly offers: readonly Offer[];
+};
+
+/** The owned units of a supply, or those that can be bought. */
+export type Group = {
+  readonly supply: Supply;
+  readonly source: ProofSource;
+  /** Of one unit, in minor units. */
+  readonly price: number;
+  /** The most units that any plan can use: a unit in use feeds a pedal. */
+  readonly most: number;
+};
+
+/** All that can be plugged. */
+export type Stock = {
+  readonly kinds: readonly LeadKind[];
+  /** Those of at least one unit. */
+  readonly groups: readonly Group[];
+  /** Every supply that there is. */
+  readonly supplies: ReadonlySet<SupplyId>;
+};
+
+export function stockOf(board: Board, catalogue: Catalogue): Stock {
+  const supplies = [...board.gear.supplies, ...catalogue.supplies];
+  return {
+    kinds: leadKinds(board, catalogue),
+    groups: supplies.flatMap((supply) => groupsOf(supply, board)),
+    supplies: new Set(supplies.map(({ id }) => id)),
+  };
+}
+
+function groupsOf(supply: Supply, board: Board): readonly Group[] {
+  const most = Math.min(board.pedals.length, board.policy.bricks ?? Infinity, board.policy.sockets ?? Infinity);
+  const owned = Math.min(most, board.owned.supplies.get(supply.id) ?? 0);
+  const bought = Math.min(most, forSale(supply));
+  const groups: readonly Group[] = [
+    { supply, source: 'owned', price: 0, most: owned },
+    { supply, source: 'bought', price: supply.price ?? 0, most: bought },
+  ];
+  return groups.filter((group) => group.most > 0);
+}
+
+function leadKinds(board: Board, catalogue: Catalogue): readonly LeadKind[] {
+  const kinds = new Map<string, Part[]>();
+  for (const part of [...board.gear.parts, ...catalogue.parts]) {
+    const { fits, gives, reverses, role } = part;
+    const size = role.kind === 'chain' ? role.tails : role.kind === 'join' ? role.mode : null;
+    const key = JSON.stringify([fits, gives, reverses, role.kind, size]);
+    kinds.set(key, [...(kinds.get(key) ?? []), part]);
+  }
+  return [...kinds.values()].flatMap((parts) => {
+    const [first] = parts;
+    if (first === undefined) return [];
+    const { fits, gives, reverses, role } = first;
+    const offered = parts.map((part) => ({ id: part.id, offers: offersOf(part, board) }));
+    const atHand = new Set(offered.flatMap(({ id, offers }) => (offers.length > 0 ? [id] : [])));
+    return [{ fits, gives, reverses, role, parts, atHand, offers: offered.flatMap(({ offers }) => offers) }];
+  });
+}
+
+function offersOf(part: Part, board: Board): readonly Offer[] {
+  const offers = [
+    { pieces: board.owned.parts.get(part.id) ?? 0, price: 0 },
+    { pieces: forSale(part), price: part.price ?? 0 },
+  ];
+  return offers.filter(({ pieces }) => pieces > 0);
+}
+
+/** What has no price is not for sale, whatever its stock says. */
+const forSale = ({ price, stock }: Supply | Part): number => (price === null ? 0 : (stock ?? Infinity));

@@ -1,0 +1,67 @@
+import type { ProofNode } from '../domain/proof.js';
+import type { Claim } from './claim.js';
+import { conditionsOf, type Condition } from './conditions.js';
+import { Flaw } from './flaw.js';
+import { nodeBound, type Caps } from './node-bound.js';
+import type { Group } from './stock.js';
+
+/** A case that is still to be looked at. */
+type Open = {
+  readonly node: ProofNode;
+  /** What holds in it, from the root on. */
+  readonly path: readonly Condition[];
+  readonly caps: Caps;
+  /** Which way it is reached from the root. */
+  readonly way: readonly string[];
+};
+
+/** Every case is closed by its tags or split in two that hold. Returns how many were looked at. @throws Flaw otherwise. */
+export function checkTree(tree: ProofNode, claim: Claim): number {
+  const caps: Caps = new Map(claim.stock.groups.map((group) => [group, mostInBetter(group, claim)]));
+  const open: Open[] = [{ node: tree, path: [], caps, way: [] }];
+  let cases = 0;
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    cases += 1;
+    open.push(...remainder(next, claim));
+  }
+  return cases;
+}
+
+/** The most units that a plan better than the claim can use, as each adds at least itself to every step's number. */
+function mostInBetter(group: Group, { measure, value, earlier }: Claim): number {
+  const limits = [...earlier, { measure, value: value - 1n }].map(({ measure: each, value: limit }) => {
+    const least = each.bricks + each.money(group.price);
+    return least === 0n ? group.most : Number(limit / least);
+  });
+  return Math.max(0, Math.min(group.most, ...limits));
+}
+
+/** The cases that remain to be shown when this one has been looked at. */
+function remainder({ node, path, caps, way }: Open, claim: Claim): readonly Open[] {
+  const { tags, branch } = node;
+  try {
+    const shown = tags === undefined ? null : nodeBound(tags, path, caps, claim, branch !== undefined);
+    if (shown?.kind === 'closed') return [];
+    if (branch === undefined) throw new Flaw(leftOpen(shown === null ? null : shown.bound, claim));
+    const { fewer, more } = conditionsOf(branch, claim.board, claim.stock);
+    const left = shown?.caps ?? caps;
+    return [
+      { node: branch.more, path: [...path, more], caps: left, way: [...way, 'more'] },
+      { node: branch.fewer, path: [...path, fewer], caps: capped(left, fewer), way: [...way, 'fewer'] },
+    ];
+  } catch (error) {
+    if (error instanceof Flaw && way.length > 0) throw new Flaw(`in the case ${way.join(' > ')}, ${error.message}`);
+    throw error;
+  }
+}
+
+/** At most so many units, of whatever groups, are at most so many of each. */
+function capped(caps: Caps, { counts, concerns, amount }: Condition): Caps {
+  if (counts !== 'units') return caps;
+  return new Map([...caps].map(([group, most]) => [group, concerns(group) ? Math.min(most, amount) : most]));
+}
+
+function leftOpen(bound: bigint | null, { scale, value }: Claim): string {
+  if (bound === null) return 'a case is left open: it has neither tags nor a branch';
+  return `a case is left open: its tags show no more than ${bound} of more than ${scale * (value - 1n)}`;
+}

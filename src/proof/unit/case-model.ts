@@ -1,0 +1,146 @@
+import type { Item } from './items.js';
+import { noisesOf, roleIn, type Common, type Noise } from './noise.js';
+import type { PedalClass } from './pedal-class.js';
+import type { ChainShape, PlaceShape, UnitShape } from './shape.js';
+
+/** One way to feed a pedal at a place, and what it costs besides. */
+export type Way = {
+  readonly route: number;
+  readonly join: number | null;
+  readonly off: boolean;
+  readonly exposed: boolean;
+};
+
+/** A pedal alone on one output or on two that are joined, in the dearest or cheapest of several ways. */
+export type Place = {
+  readonly item: number;
+  /** The bank of each output taken. */
+  readonly banks: readonly number[];
+  readonly burdens: readonly number[];
+  readonly ways: readonly Way[];
+};
+
+export type Link = {
+  readonly item: number;
+  /** How many of the item one chain may have. */
+  readonly count: number;
+  readonly load: number;
+  readonly limit: number;
+  readonly way: Way;
+  readonly burdens: readonly number[];
+};
+
+export type Chain = {
+  readonly bank: number;
+  readonly most: number;
+  readonly leads: ChainShape['leads'];
+  readonly links: readonly Link[];
+};
+
+/** What a unit could carry in one case; what fills its outputs is limited by `outputs` and `caps` alone. */
+export type CaseModel = {
+  /** How many pedals each item has. */
+  readonly counts: readonly number[];
+  /** Of every bank. */
+  readonly outputs: readonly number[];
+  readonly caps: readonly number[];
+  readonly places: readonly Place[];
+  readonly chains: readonly Chain[];
+};
+
+/** A case: how the common ground is counted and how the banks stand; null for a bank is any setting, for each output. */
+export type Case = {
+  readonly common: Common;
+  readonly settings: readonly (number | null)[];
+  /** Nobody counts as exposed: a relaxation. */
+  readonly relaxed: boolean;
+};
+
+export type Content = {
+  readonly shape: UnitShape;
+  readonly items: readonly Item[];
+  readonly classes: readonly PedalClass[];
+};
+
+export function caseModel(of: Case, content: Content): CaseModel {
+  const { shape, items } = content;
+  const sole = of.common.noise.kind === 'sole' ? of.common.noise.item : null;
+  const isLimited = sole !== null && (items[sole]?.count ?? 0) > 1;
+  /** Only one pedal of the sole digital item may be on the common ground: one more total. */
+  const withSole = (burdens: readonly number[], bank: number, item: number): readonly number[] =>
+    isLimited ? [...burdens, !isIsolated(shape, bank) && item === sole ? 1 : 0] : burdens;
+  return {
+    counts: items.map(({ count }) => count),
+    outputs: shape.banks.map(({ outputs }) => outputs),
+    caps: isLimited ? [...shape.caps, 1] : shape.caps,
+    places: placesIn(of, content, withSole),
+    chains: chainsIn(of, content, withSole),
+  };
+}
+
+type WithSole = (burdens: readonly number[], bank: number, item: number) => readonly number[];
+
+export const isIsolated = ({ banks }: UnitShape, bank: number): boolean => banks[bank]?.isolated === true;
+
+function placesIn(of: Case, { shape, items, classes }: Content, withSole: WithSole): readonly Place[] {
+  const places = new Map<string, { place: Omit<Place, 'ways'>; ways: Way[] }>();
+  for (const [item, { pedal: index }] of items.entries()) {
+    const pedal = classes[index]?.pedal;
+    for (const shaped of shape.places) {
+      if (shaped.pedal !== index || pedal === undefined || !isSet(of, shaped.seats)) continue;
+      const bank = shaped.seats[0]?.bank ?? 0;
+      const isCommon = !isIsolated(shape, bank);
+      const role = isCommon ? roleIn(of.common.noise, item, pedal) : 'uncounted';
+      if (role === 'absent' || (isCommon && pedal.ground !== (of.common.ground ?? pedal.ground))) continue;
+      const place = placeOf(shaped, item, withSole(shaped.burdens, bank, item));
+      const key = JSON.stringify(place);
+      const ways = places.get(key)?.ways ?? [];
+      ways.push({ route: shaped.route, join: shaped.join, off: shaped.off, exposed: role === 'counted' });
+      places.set(key, { place, ways });
+    }
+  }
+  return [...places.values()].map(({ place, ways }) => ({ ...place, ways }));
+}
+
+const placeOf = ({ seats }: PlaceShape, item: number, burdens: readonly number[]) => ({
+  item,
+  banks: seats.map(({ bank }) => bank),
+  burdens,
+});
+
+const isSet = ({ settings }: Case, seats: PlaceShape['seats']): boolean =>
+  seats.every(({ bank, setting }) => (settings[bank] ?? setting) === setting);
+
+function chainsIn(of: Case, content: Content, withSole: WithSole): readonly Chain[] {
+  const { shape, items, classes } = content;
+  return shape.chains.flatMap((chain) => {
+    if (!isSet(of, [chain.seat])) return [];
+    if (!isIsolated(shape, chain.seat.bank)) {
+      const isGround = (of.common.ground ?? chain.ground) === chain.ground;
+      return isGround ? chainIn(chain, of.common.noise, content, withSole) : [];
+    }
+    const among = items.flatMap(({ pedal }, item) => (chain.links.some((link) => link.pedal === pedal) ? [item] : []));
+    const noises: readonly Noise[] = of.relaxed ? [{ kind: 'free' }] : noisesOf(among, items, classes);
+    return noises.flatMap((noise) => chainIn(chain, noise, content, withSole));
+  });
+}
+
+function chainIn(chain: ChainShape, noise: Noise, { items, classes }: Content, withSole: WithSole): readonly Chain[] {
+  const { bank } = chain.seat;
+  const longest = chain.leads.reduce((most, { tails }) => Math.max(most, tails), 0);
+  const links = items.flatMap(({ pedal: index, count }, item) => {
+    const pedal = classes[index]?.pedal;
+    return chain.links.flatMap((link): readonly Link[] => {
+      if (link.pedal !== index || pedal === undefined) return [];
+      const role = roleIn(noise, item, pedal);
+      if (role === 'absent') return [];
+      const isSole = noise.kind === 'sole' && noise.item === item;
+      const way: Way = { route: link.route, join: null, off: link.off, exposed: role === 'counted' };
+      const most = isSole ? 1 : Math.min(count, longest);
+      const burdens = withSole(link.burdens, bank, item);
+      return [{ item, count: most, load: link.load, limit: link.limit, way, burdens }];
+    });
+  });
+  const pedals = links.reduce((sum, { count }) => sum + count, 0);
+  return pedals < 2 ? [] : [{ bank, most: chain.most, leads: chain.leads, links }];
+}

@@ -1,0 +1,73 @@
+import type { Ground } from '../../domain/pedal.js';
+import type { Bank, Setting, Supply } from '../../domain/supply.js';
+import { polesOf } from './place-shapes.js';
+import { behind, type Pole } from './routes.js';
+import { isOff, type Bench, type LinkShape, type Raw, type RawChain, type Seat } from './shape.js';
+import { loadAt, mostLoad, outputSource, suits } from './source.js';
+import { weightIn, type Limit } from './totals.js';
+
+const grounds = ['negative', 'positive'] as const satisfies readonly Ground[];
+
+/** Every sort of chain: by output, setting, plug and polarity at the tails, and ground. */
+export function chainShapes({ banks }: Supply, limits: readonly Limit[], bench: Bench): readonly RawChain[] {
+  return banks.flatMap((bank, index) => {
+    if (bank.power === 'AC') return [];
+    const tails = tailsOf(bank, bench);
+    return bank.settings.flatMap((setting, position) =>
+      tails.flatMap((tail) =>
+        grounds.flatMap((ground) => {
+          const at = { bank, setting, seat: { bank: index, setting: position } };
+          const chain = chainAt(at, tail, ground, limits, bench);
+          return chain.links.reduce((sum, { pedal }) => sum + (bench.classes[pedal]?.members.length ?? 0), 0) < 2
+            ? []
+            : [chain];
+        }),
+      ),
+    );
+  });
+}
+
+type Lead = RawChain['leads'][number];
+/** What the tails of chain leads on an output offer. A polarity switch stands one way for all of them. */
+type Tail = { readonly plug: string; readonly pole: Pole; readonly leads: readonly Lead[] };
+
+function tailsOf(bank: Bank, { kinds }: Bench): readonly Tail[] {
+  const tails = new Map<string, Tail>();
+  for (const [kind, lead] of kinds.entries()) {
+    if (lead.role.kind !== 'chain' || lead.fits !== bank.plug || lead.offers.length === 0) continue;
+    for (const pole of polesOf(bank).map((offered) => behind(lead, offered))) {
+      const key = JSON.stringify([lead.gives, pole]);
+      const leads = [...(tails.get(key)?.leads ?? []), { kind, tails: lead.role.tails }];
+      tails.set(key, { plug: lead.gives, pole, leads });
+    }
+  }
+  return [...tails.values()];
+}
+
+type At = { readonly bank: Bank; readonly setting: Setting; readonly seat: Seat };
+
+function chainAt(at: At, tail: Tail, ground: Ground, limits: readonly Limit[], bench: Bench): RawChain {
+  const { bank, setting, seat } = at;
+  const { guess, headroom } = bench.policy;
+  const source = outputSource(bank, setting);
+  const weights = limits.map((limit) => weightIn(limit, [{ bank: seat.bank, volts: setting.millivolts }], null));
+  const most = limits.reduce(
+    (least, limit, index) => {
+      const weight = weights[index] ?? 0;
+      return weight === 0 ? least : Math.min(least, Number(limit.most / BigInt(weight)));
+    },
+    mostLoad(source.rating, headroom.chained, guess),
+  );
+  const links = bench.classes.flatMap(({ pedal }, index): readonly Raw<LinkShape>[] => {
+    if (pedal.alone || pedal.ground !== ground || !suits(source, pedal)) return [];
+    const load = loadAt(pedal, source.volts, guess);
+    const route = bench.routes.between(tail.plug, [tail.pole], pedal);
+    // The chain's load with this pedal's startup in place of its own load stays within the rating.
+    const limit = (source.rating - (pedal.startup ?? 0)) * guess.denominator + load;
+    const least = pedal.startup === null ? Infinity : limit;
+    if (route === null || load > Math.min(most, least)) return [];
+    const taken = weights.map((weight) => BigInt(load) * BigInt(weight));
+    return [{ pedal: index, load, limit: least, route, off: isOff(pedal, source.volts), taken }];
+  });
+  return { seat, ground, most, leads: tail.leads, links };
+}

@@ -1,0 +1,94 @@
+import type { Polarity } from '../../domain/pedal.js';
+import type { Bank, JoinMode, Setting, Supply } from '../../domain/supply.js';
+import { behind, type Pole } from './routes.js';
+import { isOff, type Bench, type PlaceShape, type Raw, type Seat } from './shape.js';
+import { carriesAlone, joinSource, loadAt, outputSource, suits, type Source } from './source.js';
+import { weightIn, type Limit, type Tap } from './totals.js';
+
+type RawPlace = Raw<PlaceShape>;
+
+/** Every way in which one pedal can hang on an output of the supply by itself, or on two that are joined. */
+export function placeShapes(supply: Supply, limits: readonly Limit[], bench: Bench): readonly RawPlace[] {
+  return [...onOneOutput(supply, limits, bench), ...onJoined(supply, limits, bench)];
+}
+
+/** Where pedals may be put: the outputs with their lead, if they are joined, and what that offers. */
+type Spot = {
+  readonly seats: readonly Seat[];
+  readonly taps: readonly Tap[];
+  readonly source: Source;
+  readonly plug: string;
+  readonly poles: readonly Pole[];
+  readonly join: { readonly kind: number; readonly mode: JoinMode } | null;
+};
+
+function onOneOutput({ banks }: Supply, limits: readonly Limit[], bench: Bench): readonly RawPlace[] {
+  return banks.flatMap((bank, index) =>
+    bank.settings.flatMap((setting, position) => {
+      const spot: Spot = {
+        seats: [{ bank: index, setting: position }],
+        taps: [{ bank: index, volts: setting.millivolts }],
+        source: outputSource(bank, setting),
+        plug: bank.plug,
+        poles: polesOf(bank),
+        join: null,
+      };
+      return placesAt(spot, limits, bench);
+    }),
+  );
+}
+
+function placesAt(spot: Spot, limits: readonly Limit[], { classes, policy, routes }: Bench): readonly RawPlace[] {
+  const { seats, taps, source, plug, poles, join } = spot;
+  return classes.flatMap(({ pedal }, index) => {
+    if (!suits(source, pedal) || !carriesAlone(source, pedal, policy)) return [];
+    const route = routes.between(plug, poles, pedal);
+    if (route === null) return [];
+    const load = BigInt(loadAt(pedal, source.volts, policy.guess));
+    const taken = limits.map((limit) => load * BigInt(weightIn(limit, taps, join?.mode ?? null)));
+    return [{ pedal: index, seats, route, join: join?.kind ?? null, off: isOff(pedal, source.volts), taken }];
+  });
+}
+
+/** What the outputs of a bank can offer at their plugs. */
+export const polesOf = ({ polarity }: Bank): readonly Pole[] =>
+  polarity === 'either' ? (['centre-negative', 'centre-positive'] satisfies Polarity[]) : [polarity];
+
+/** An output that a join may take. */
+type End = { readonly bank: Bank; readonly setting: Setting; readonly seat: Seat };
+
+/** Two isolated outputs of one plug, power and polarity, whose maker allows it, joined by a lead that fits. */
+function onJoined({ banks }: Supply, limits: readonly Limit[], bench: Bench): readonly RawPlace[] {
+  return bench.kinds.flatMap((lead, kind) => {
+    if (lead.role.kind !== 'join' || lead.offers.length === 0) return [];
+    const { mode } = lead.role;
+    const ends = banks.flatMap((bank, index) =>
+      bank.isolated && bank.joins.includes(mode) && bank.plug === lead.fits
+        ? bank.settings.map((setting, position) => ({ bank, setting, seat: { bank: index, setting: position } }))
+        : [],
+    );
+    return ends.flatMap((first, index) =>
+      ends.slice(index).flatMap((second) => {
+        const poles = polesOf(first.bank).filter((pole) => polesOf(second.bank).includes(pole));
+        if (poles.length === 0 || !mayJoin(first, second, mode)) return [];
+        const spot: Spot = {
+          seats: [first.seat, second.seat],
+          taps: [first, second].map(({ seat, setting }) => ({ bank: seat.bank, volts: setting.millivolts })),
+          source: joinSource(mode, outputSource(first.bank, first.setting), outputSource(second.bank, second.setting)),
+          plug: lead.gives,
+          poles: poles.map((pole) => behind(lead, pole)),
+          join: { kind, mode },
+        };
+        return placesAt(spot, limits, bench);
+      }),
+    );
+  });
+}
+
+/** Parallel outputs stand at the same volts; two outputs of a bank that is switched together, at the same setting. */
+function mayJoin(first: End, second: End, mode: JoinMode): boolean {
+  if (first.bank.power !== second.bank.power) return false;
+  if (mode === 'parallel' && first.setting.millivolts !== second.setting.millivolts) return false;
+  if (first.seat.bank !== second.seat.bank) return true;
+  return first.bank.outputs > 1 && (first.bank.switching === 'each' || first.seat.setting === second.seat.setting);
+}

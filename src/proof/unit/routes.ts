@@ -1,0 +1,59 @@
+import type { Pedal, Polarity } from '../../domain/pedal.js';
+import type { LeadKind } from '../stock.js';
+
+/** What a plug offers; AC has no polarity. */
+export type Pole = Polarity | null;
+
+/** All ways from plugs to inlets, each as the lead kinds of its adapters; the sets of ways are numbered. */
+export type Routes = {
+  /** The number of the set of ways from a plug, at any of the polarities, to the pedal's inlet; null when there is none. */
+  readonly between: (plug: string, poles: readonly Pole[], pedal: Pedal) => number | null;
+  /** By number. */
+  readonly sets: readonly (readonly (readonly number[])[])[];
+};
+
+const mostAdapters = 2;
+
+/** Every way over at most two adapters counts, needless ones too: a lead may be worth more than it costs. */
+export function routesOver(kinds: readonly LeadKind[]): Routes {
+  const known = new Map<string, number | null>();
+  const sets: (readonly (readonly number[])[])[] = [];
+  const between: Routes['between'] = (plug, poles, pedal) => {
+    const wanted = pedal.power === 'AC' ? null : pedal.polarity;
+    const key = JSON.stringify([plug, poles, pedal.inlet, wanted]);
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const ways = new Map<string, readonly number[]>();
+    for (const pole of poles)
+      for (const way of waysFrom(plug, pole, { inlet: pedal.inlet, pole: wanted }, kinds))
+        ways.set([...way].sort((first, second) => first - second).join(), way);
+    const number = ways.size === 0 ? null : sets.push([...ways.values()]) - 1;
+    known.set(key, number);
+    return number;
+  };
+  return { between, sets };
+}
+
+type Target = { readonly inlet: string; readonly pole: Pole };
+
+function waysFrom(
+  plug: string,
+  pole: Pole,
+  target: Target,
+  kinds: readonly LeadKind[],
+  before: readonly number[] = [],
+): readonly (readonly number[])[] {
+  const here = plug === target.inlet && pole === target.pole ? [before] : [];
+  if (before.length === mostAdapters) return here;
+  const further = kinds.flatMap((kind, index) => {
+    if (kind.role.kind !== 'adapter' || kind.fits !== plug || kind.offers.length === 0) return [];
+    return waysFrom(kind.gives, behind(kind, pole), target, kinds, [...before, index]);
+  });
+  return [...here, ...further];
+}
+
+/** The polarity behind a lead. */
+export function behind({ reverses }: LeadKind, pole: Pole): Pole {
+  if (!reverses || pole === null) return pole;
+  return pole === 'centre-negative' ? 'centre-positive' : 'centre-negative';
+}

@@ -1,0 +1,69 @@
+import type { Policy } from '../../domain/board.js';
+import type { Ground, Pedal } from '../../domain/pedal.js';
+import type { Bank } from '../../domain/supply.js';
+import type { LeadKind } from '../stock.js';
+import type { PedalClass } from './pedal-class.js';
+import type { Routes } from './routes.js';
+
+/** What it takes to tell what a unit can carry, whatever the tags. */
+export type Bench = {
+  readonly policy: Policy;
+  readonly classes: readonly PedalClass[];
+  readonly kinds: readonly LeadKind[];
+  readonly routes: Routes;
+};
+
+/** An output in use: the bank's place in the supply and the setting's place in the bank. */
+export type Seat = { readonly bank: number; readonly setting: number };
+
+/** A pedal alone on an output or on two that are joined. */
+export type PlaceShape = {
+  /** The pedal's class. */
+  readonly pedal: number;
+  /** One, or the two of a join. */
+  readonly seats: readonly Seat[];
+  /** The number of the set of ways over adapters. */
+  readonly route: number;
+  /** The lead kind of the join; null for one output. */
+  readonly join: number | null;
+  /** It is not at the volts that it prefers. */
+  readonly off: boolean;
+  readonly burdens: readonly number[];
+};
+
+/** A pedal that can hang on a chain. */
+export type LinkShape = {
+  readonly pedal: number;
+  readonly load: number;
+  /** The most load of the whole chain that lets this pedal start. */
+  readonly limit: number;
+  readonly route: number;
+  readonly off: boolean;
+  readonly burdens: readonly number[];
+};
+
+/** Chains on an output at one setting, whose tails offer one plug at one polarity, for pedals of one ground. */
+export type ChainShape = {
+  readonly seat: Seat;
+  readonly ground: Ground;
+  /** The most load of the whole chain. */
+  readonly most: number;
+  /** The chain leads that serve. */
+  readonly leads: readonly { readonly kind: number; readonly tails: number }[];
+  readonly links: readonly LinkShape[];
+};
+
+/** One unit of a supply, with everything that could hang on it. */
+export type UnitShape = {
+  readonly banks: readonly Bank[];
+  /** What the totals allow, in the steps that burdens are counted in. */
+  readonly caps: readonly number[];
+  readonly places: readonly PlaceShape[];
+  readonly chains: readonly ChainShape[];
+};
+
+/** A place or link before the burdens are brought to their steps. */
+export type Raw<Shape> = Omit<Shape, 'burdens'> & { readonly taken: readonly bigint[] };
+export type RawChain = Omit<ChainShape, 'links'> & { readonly links: readonly Raw<LinkShape>[] };
+
+export const isOff = ({ prefers }: Pedal, volts: number): boolean => prefers !== null && prefers !== volts;

@@ -1,0 +1,72 @@
+import type { Policy } from '../../domain/board.js';
+import type { JoinMode, Supply, Total } from '../../domain/supply.js';
+
+/** One output in use: its bank's place in the supply and the volts it is set to. */
+export type Tap = { readonly bank: number; readonly volts: number };
+
+/** A limit on the load of a bank or of the whole supply. */
+export type Limit = {
+  /** The bank's place; null for the whole supply. */
+  readonly bank: number | null;
+  readonly counts: Total['kind'];
+  /** The most load, or load × millivolts for a total in watts. */
+  readonly most: bigint;
+};
+
+export function limitsOf({ banks, total }: Supply, policy: Policy): readonly Limit[] {
+  const ofBanks = banks.flatMap((bank, index) => (bank.total === null ? [] : [limitOf(bank.total, index, policy)]));
+  return total === null ? ofBanks : [...ofBanks, limitOf(total, null, policy)];
+}
+
+/** Loads are in microamps × the guess's denominator; a milliwatt is a million millivolts × microamps. */
+function limitOf(total: Total, bank: number | null, { guess, headroom }: Policy): Limit {
+  const amount = total.kind === 'current' ? BigInt(total.microamps) : BigInt(total.milliwatts) * 1_000_000n;
+  const { numerator, denominator } = headroom.supply;
+  const most = (amount * BigInt(guess.denominator) * BigInt(denominator)) / BigInt(numerator);
+  return { bank, counts: total.kind, most };
+}
+
+/**
+ * How often a load counts in a limit, times millivolts for one in watts. In series it counts on both outputs; in parallel
+ * once, as it may all fall on one of them.
+ */
+export function weightIn({ bank, counts }: Limit, taps: readonly Tap[], join: JoinMode | null): number {
+  const shares = taps
+    .filter((tap) => bank === null || tap.bank === bank)
+    .map((tap) => (counts === 'current' ? 1 : tap.volts));
+  return join === 'parallel' ? Math.max(0, ...shares) : shares.reduce((sum, share) => sum + share, 0);
+}
+
+/** What loads take of each limit, in whole numbers small enough to be added up, and the limits in the same steps. */
+export type Burdens = {
+  readonly caps: readonly number[];
+  readonly of: (taken: readonly bigint[]) => readonly number[];
+};
+
+/** Up to this, sums of burdens are exact. */
+const largest = 2n ** 44n;
+
+/**
+ * Takes out what all burdens of a limit have in common. What is still too large then is rounded down, limit and burdens
+ * alike: that never forbids what the limit allows. Limits that nothing can reach are left out.
+ */
+export function burdensIn(limits: readonly Limit[], all: readonly (readonly bigint[])[], pedals: number): Burdens {
+  const kept = limits.flatMap(({ most }, index) => {
+    const taken = all.map((burden) => burden[index] ?? 0n);
+    const heaviest = taken.reduce((heavy, value) => (value > heavy ? value : heavy), 0n);
+    if (heaviest * BigInt(pedals) <= most) return [];
+    const common = taken.reduce(greatestCommonDivisor, 0n);
+    const step = most / common < largest ? common : most / largest + 1n;
+    return [{ index, step, cap: Number(most / step) }];
+  });
+  return {
+    caps: kept.map(({ cap }) => cap),
+    of: (taken) => kept.map(({ index, step }) => Number((taken[index] ?? 0n) / step)),
+  };
+}
+
+function greatestCommonDivisor(first: bigint, second: bigint): bigint {
+  let [larger, smaller] = [first, second];
+  while (smaller !== 0n) [larger, smaller] = [smaller, larger % smaller];
+  return larger;
+}

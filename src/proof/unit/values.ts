@@ -1,0 +1,111 @@
+import type { CaseModel, Chain, Way } from './case-model.js';
+
+/** What things are worth and cost: whole numbers, Infinity for a lead that cannot be had. */
+export type Prices = {
+  /** By item. */
+  readonly tags: readonly number[];
+  /** By lead kind. */
+  readonly leads: readonly number[];
+  /** The least that the adapters of each set of ways cost. */
+  readonly routes: readonly number[];
+  /** Of a pedal that is exposed. */
+  readonly exposed: number;
+  /** Of a pedal off its preferred volts. */
+  readonly off: number;
+};
+
+/** What everything that a case allows is worth, in whole numbers; −Infinity for what cannot be had or is never worth it. */
+export type Values = {
+  /** By place. */
+  readonly places: readonly number[];
+  /** By chain and link. */
+  readonly links: readonly (readonly number[])[];
+  /** By chain, what the lead for so many pedals costs; it never falls with their number. */
+  readonly leads: readonly (readonly number[])[];
+  /** By item, the most that one of its pedals is worth anywhere; at least 0. */
+  readonly bests: readonly number[];
+  /** More than all that a unit carries can be worth. */
+  readonly ceiling: number;
+};
+
+/** `steps` divides every worth into so many equal parts, so that rents can be finer than whole ones. */
+export function valuesOf(model: CaseModel, prices: Prices, steps: number): Values {
+  const worth = (item: number, way: Way): number => ((prices.tags[item] ?? 0) - costOf(way, prices)) * steps;
+  const places = model.places.map(({ item, ways }) =>
+    ways.reduce((best, way) => Math.max(best, worth(item, way)), -Infinity),
+  );
+  const links = model.chains.map((chain) => chain.links.map(({ item, way }) => worth(item, way)));
+  const leads = model.chains.map((chain) => leadCosts(chain, prices).map((cost) => cost * steps));
+  const bests = bestsOf(model, places, links);
+  const ceiling = ceilingOf(model, bests, leads);
+  // What costs more than all else together could make up for is never taken: so sums stay small.
+  const possible = (value: number): number => (value < -ceiling ? -Infinity : value);
+  return {
+    places: places.map(possible),
+    links: links.map((chain) => chain.map(possible)),
+    leads: leads.map((costs) => costs.map((cost) => (cost > ceiling ? Infinity : cost))),
+    bests,
+    ceiling,
+  };
+}
+
+function bestsOf(
+  { counts, places, chains }: CaseModel,
+  placeWorths: readonly number[],
+  linkWorths: readonly (readonly number[])[],
+): readonly number[] {
+  const bests = counts.map(() => 0);
+  const note = (item: number, worth: number): void => {
+    bests[item] = Math.max(bests[item] ?? 0, worth);
+  };
+  for (const [index, { item }] of places.entries()) note(item, placeWorths[index] ?? 0);
+  for (const [index, { links }] of chains.entries())
+    for (const [link, { item }] of links.entries()) note(item, linkWorths[index]?.[link] ?? 0);
+  return bests;
+}
+
+/** All pedals at their best, and every output with the chain lead that pays most, if any pays. */
+function ceilingOf(
+  { counts, outputs }: CaseModel,
+  bests: readonly number[],
+  leads: readonly (readonly number[])[],
+): number {
+  const pedals = counts.reduce((sum, count, item) => sum + count * (bests[item] ?? 0), 1);
+  const paid = leads.flat().reduce((most, cost) => Math.max(most, -cost), 0);
+  return outputs.reduce((sum, count) => sum + count * paid, pedals);
+}
+
+function costOf({ route, join, off, exposed }: Way, prices: Prices): number {
+  return (
+    (prices.routes[route] ?? Infinity) +
+    (join === null ? 0 : (prices.leads[join] ?? Infinity)) +
+    (off ? prices.off : 0) +
+    (exposed ? prices.exposed : 0)
+  );
+}
+
+function leadCosts({ leads }: Chain, prices: Prices): readonly number[] {
+  const longest = leads.reduce((most, { tails }) => Math.max(most, tails), 0);
+  return Array.from({ length: longest + 1 }, (_, pedals) =>
+    leads.reduce(
+      (least, { kind, tails }) => (tails < pedals ? least : Math.min(least, prices.leads[kind] ?? Infinity)),
+      Infinity,
+    ),
+  );
+}
+
+/** The least that each set of ways costs. */
+export const routeCosts = (
+  sets: readonly (readonly (readonly number[])[])[],
+  leads: readonly number[],
+): readonly number[] =>
+  sets.map((ways) =>
+    ways.reduce(
+      (least, way) =>
+        Math.min(
+          least,
+          way.reduce((sum, kind) => sum + (leads[kind] ?? Infinity), 0),
+        ),
+      Infinity,
+    ),
+  );

@@ -1,0 +1,104 @@
+import { tierValue, type Tier } from '../domain/aim.js';
+import type { Board, Catalogue } from '../domain/board.js';
+import type { Score } from '../domain/plan.js';
+import type { Proof } from '../domain/proof.js';
+import { groundOf, type Claim, type Ground } from './claim.js';
+import { Flaw } from './flaw.js';
+import { measureOf, numberOf } from './measure.js';
+import { checkRanking } from './ranking.js';
+import { checkTree } from './tree.js';
+
+/** What a proof shows of a plan with a certain score. */
+export type ProofVerdict =
+  | {
+      readonly kind: 'holds';
+      /** In the order of the aim: no plan has less of a tier without having more of an earlier one. */
+      readonly tiers: readonly { readonly tier: Tier; readonly value: number }[];
+      /** How many cases were looked at. */
+      readonly cases: number;
+    }
+  | { readonly kind: 'fails'; readonly reason: string };
+
+/** What a proof shows of a board that no plan can power. */
+export type ImpossibilityVerdict =
+  | {
+      readonly kind: 'holds';
+      /** Every plan leaves at least so many pedals without power. */ readonly unpowered: number;
+      readonly cases: number;
+    }
+  | { readonly kind: 'fails'; readonly reason: string };
+
+/**
+ * Checks, in exact integers and from the input alone, that no plan is better than one with this score. Whether there is a
+ * plan with this score is a matter of the audit.
+ */
+export function verifyProof(board: Board, catalogue: Catalogue, proof: Proof, score: Score): ProofVerdict {
+  return orReason(() => {
+    checkSubject(board, proof);
+    if (proof.impossible === true) throw new Flaw('it says that no plan exists');
+    if (!proof.partial && score.unpowered > 0)
+      throw new Flaw('it speaks of plans that power every pedal, and the plan leaves some out');
+    checkRanking(board, catalogue, proof);
+    const cases = checkSteps(proof, groundOf(board, catalogue, proof.partial), score);
+    const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
+    return {
+      kind: 'holds',
+      tiers: listed.map((tier) => ({ tier, value: tierValue(tier, score, board.policy) })),
+      cases,
+    };
+  });
+}
+
+/** Checks that every plan leaves a pedal without power, even where plans may be partial. */
+export function verifyImpossible(board: Board, catalogue: Catalogue, proof: Proof): ImpossibilityVerdict {
+  return orReason(() => {
+    checkSubject(board, proof);
+    if (proof.impossible !== true) throw new Flaw('it does not say that no plan exists');
+    const [step, ...others] = proof.steps;
+    const [tier, ...otherTiers] = step?.tiers ?? [];
+    const isOne = tier?.tier === 'unpowered' && tier.unit === 1 && tier.weight === 1;
+    if (step === undefined || !isOne || others.length + otherTiers.length > 0)
+      throw new Flaw('its only step must count the pedals without power, one by one');
+    if (step.value < 1) throw new Flaw('it leaves no pedal without power');
+    const ground = groundOf(board, catalogue, true);
+    const cases = checkTree(step.tree, claimOf(proof, 0, ground));
+    return { kind: 'holds', unpowered: step.value, cases };
+  });
+}
+
+function checkSubject(board: Board, proof: Proof): void {
+  if (proof.board !== board.name) throw new Flaw(`it is about the board "${proof.board}", not "${board.name}"`);
+}
+
+function checkSteps(proof: Proof, ground: Ground, score: Score): number {
+  return proof.steps.reduce((cases, step, index) => {
+    const name = proof.steps.length === 1 ? '' : `step ${index + 1}: `;
+    const found = numberOf(step.tiers, score, ground.board.policy);
+    if (BigInt(step.value) !== found) throw new Flaw(`${name}its value is ${step.value}; the plan's is ${found}`);
+    try {
+      return cases + checkTree(step.tree, claimOf(proof, index, ground));
+    } catch (error) {
+      throw error instanceof Flaw ? new Flaw(`${name}${error.message}`) : error;
+    }
+  }, 0);
+}
+
+function claimOf({ steps }: Proof, index: number, ground: Ground): Claim {
+  const measured = steps.slice(0, index + 1).map(({ tiers, value }) => ({
+    measure: measureOf(tiers, ground.board.policy),
+    value: BigInt(value),
+  }));
+  const own = measured[index];
+  const scale = BigInt(steps[index]?.scale ?? 1);
+  if (own === undefined) throw new RangeError(`there is no step ${index}`);
+  return { ...ground, scale, value: own.value, measure: own.measure, earlier: measured.slice(0, index) };
+}
+
+function orReason<Verdict>(check: () => Verdict): Verdict | { readonly kind: 'fails'; readonly reason: string } {
+  try {
+    return check();
+  } catch (error) {
+    if (error instanceof Flaw) return { kind: 'fails', reason: error.message };
+    throw error;
+  }
+}

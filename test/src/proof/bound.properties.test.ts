@@ -1,0 +1,171 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
+import type { ProofBranch, ProofTags, ProofTier } from '../../../src/domain/proof.js';
+import type { PartId, PedalId } from '../../../src/domain/quantities.js';
+import { groundOf, type Claim } from '../../../src/proof/claim.js';
+import { conditionsOf, type Condition } from '../../../src/proof/conditions.js';
+import { measureOf, numberOf } from '../../../src/proof/measure.js';
+import { nodeBound } from '../../../src/proof/node-bound.js';
+import { tinyCase } from '../../support/arbitraries.js';
+import { bruteForce } from '../../support/brute-force.js';
+import { counted } from './counting.js';
+
+const runs = 1500;
+const small = fc.integer({ min: 0, max: 9 });
+
+/** What tags, branches and claims are made of, whatever the case; each list is used as far as it is needed. */
+const draws = fc.record({
+  aim: fc.constantFrom(...choosingAims),
+  partial: fc.boolean(),
+  scale: fc.constantFrom(1, 3, 16),
+  weights: fc.array(fc.integer({ min: 0, max: 40 }), { minLength: 8, maxLength: 8 }),
+  /** In percent of an equal share of the plan's number. */
+  pedals: fc.array(fc.oneof(fc.constantFrom(0, 80, 100), fc.integer({ min: -10, max: 140 })), {
+    minLength: 4,
+    maxLength: 4,
+  }),
+  leads: fc.array(fc.option(fc.integer({ min: 0, max: 900 })), { minLength: 30, maxLength: 30 }),
+  limits: fc.record({ bricks: fc.integer({ min: -900, max: 0 }), budget: fc.integer({ min: -9, max: 0 }) }),
+  earlier: fc.record({ tiers: small, tag: fc.constantFrom(0, 0, -1, -7), more: fc.integer({ min: 0, max: 3 }) }),
+  branches: fc.array(
+    fc.record({
+      count: fc.constantFrom('units', 'pedals', 'leads'),
+      supply: fc.option(small),
+      source: fc.option(fc.constantFrom('owned', 'bought')),
+      of: fc.array(fc.boolean(), { minLength: 30, maxLength: 30 }),
+      most: fc.integer({ min: 0, max: 3 }),
+      tag: fc.oneof(fc.constantFrom(0, 1), fc.integer({ min: 0, max: 1500 })),
+    }),
+    { maxLength: 3 },
+  ),
+  /** Only pedals have tags at first. */
+  plain: fc.boolean(),
+  above: fc.integer({ min: 1, max: 40 }),
+  /** Changes of one tag each, in percent of an equal share; those that raise the bound are kept. */
+  pushes: fc.array(fc.tuple(fc.nat(7), fc.integer({ min: -60, max: 60 })), { minLength: 25, maxLength: 25 }),
+});
+type Draws = typeof draws extends fc.Arbitrary<infer Value> ? Value : never;
+
+describe('the bound of a case', () => {
+  it('is never above the number of a plan in it, and caps never forbid its units, whatever the tags', () => {
+    const seen = { plans: 0, tight: 0, capped: 0, conditions: 0 };
+    fc.assert(
+      fc.property(tinyCase, draws, ({ board, catalogue }, drawn) => {
+        const plan = bruteForce(board, catalogue, { aim: drawn.aim, partial: drawn.partial });
+        if (plan.kind === 'impossible') return;
+        seen.plans += 1;
+        const ground = groundOf(board, catalogue, drawn.partial);
+        const tiers = tiersFrom(drawn);
+        const number = numberOf(tiers, plan.score, board.policy);
+        const measure = measureOf(tiers, board.policy);
+        const earlierTiers = tiers.slice(0, drawn.earlier.tiers);
+        const earlier = {
+          measure: measureOf(earlierTiers, board.policy),
+          value: numberOf(earlierTiers, plan.score, board.policy) + BigInt(drawn.earlier.more),
+        };
+        const claim: Claim = {
+          ...ground,
+          scale: BigInt(drawn.scale),
+          value: number + BigInt(drawn.above),
+          measure,
+          earlier: [earlier],
+        };
+        const path = drawn.branches.map((drawnBranch) => {
+          const branch = branchFrom(drawnBranch, claim);
+          const { fewer, more } = conditionsOf(branch, board, ground.stock);
+          return counted(plan.feeds, branch, board) <= branch.most ? fewer : more;
+        });
+        const caps = new Map(ground.stock.groups.map((group) => [group, group.most]));
+        seen.conditions += path.length;
+        const scaled = claim.scale * number;
+        let [best, tags]: [bigint | null, ProofTags] = [null, tagsFrom(drawn, path, claim, Number(scaled))];
+        for (const push of [null, ...drawn.pushes]) {
+          const pushed = push === null ? tags : pushedTags(tags, push, path, Number(scaled));
+          const shown = nodeBound(pushed, path, caps, claim, true);
+          if (shown.kind === 'closed') throw new Error('a case with a better plan was closed');
+          expect(shown.bound <= scaled).toBe(true);
+          for (const [{ supply, source, most }, cap] of shown.caps) {
+            const used = counted(plan.feeds, { count: 'units', supply: supply.id, source }, board);
+            expect(used).toBeLessThanOrEqual(cap);
+            if (cap < most) seen.capped += 1;
+          }
+          if (best === null || shown.bound > best) [best, tags] = [shown.bound, pushed];
+        }
+        if (100n * (best ?? 0n) > 90n * scaled) seen.tight += 1;
+      }),
+      { numRuns: runs },
+    );
+    expect(seen.plans).toBeGreaterThan(runs / 2);
+    expect(seen.conditions).toBeGreaterThan(runs / 2);
+    expect(seen.capped).toBeGreaterThan(runs);
+    expect(seen.tight).toBeGreaterThan(runs / 40);
+  });
+});
+
+const tiersFrom = ({ aim, weights }: { readonly aim: ChoosingAim; readonly weights: readonly number[] }): ProofTier[] =>
+  tiersOf(aim).map((tier, index) => ({
+    tier,
+    unit: tier === 'cost' || tier === 'money' ? 50 : 1,
+    weight: weights[index] ?? 0,
+  }));
+
+function branchFrom({ count, supply, source, of, most }: Draws['branches'][number], claim: Claim): ProofBranch {
+  const { groups, kinds } = claim.stock;
+  const ids = [...claim.stock.supplies];
+  const named: readonly (PedalId | PartId)[] =
+    count === 'pedals'
+      ? claim.board.pedals.flatMap(({ id }, index) => (of[index] === true ? [id] : []))
+      : kinds.flatMap(({ parts }, index) => (of[index] === true ? parts.map(({ id }) => id) : []));
+  const id = supply === null ? null : (groups[supply]?.supply.id ?? ids[0] ?? null);
+  return { count, supply: id, source, of: count === 'units' ? [] : named, most, fewer: {}, more: {} };
+}
+
+/** The first places stand for the pedals, the others for the conditions. */
+function pushedTags(
+  tags: ProofTags,
+  [place, percent]: readonly [number, number],
+  path: readonly Condition[],
+  scaled: number,
+): ProofTags {
+  const ids = Object.keys(tags.pedals) as PedalId[];
+  const by = Math.round((scaled / ids.length / 100) * percent);
+  const id = ids[place];
+  if (id !== undefined) return { ...tags, pedals: { ...tags.pedals, [id]: (tags.pedals[id] ?? 0) + by } };
+  const conditions = (tags.conditions ?? []).map((tag, index) => {
+    if (index !== place - ids.length) return tag;
+    return path[index]?.side === 'at least' ? Math.max(0, tag + by) : Math.min(0, tag + by);
+  });
+  return { ...tags, conditions };
+}
+
+function tagsFrom(
+  { pedals, plain, leads, limits, earlier, branches }: Draws,
+  path: readonly Condition[],
+  claim: Claim,
+  scaled: number,
+): ProofTags {
+  const { board, stock } = claim;
+  const share = scaled / board.pedals.length / 100;
+  const none = { conditions: path.map(() => 0), earlier: [0] };
+  const pedalTags = Object.fromEntries(
+    board.pedals.map(({ id }, index) => [id, Math.round((pedals[index] ?? 0) * share)]),
+  );
+  if (plain) return { pedals: pedalTags, ...none };
+  return {
+    pedals: pedalTags,
+    leads: stock.kinds.flatMap(({ parts, offers }, index) => {
+      const tag = leads[index] ?? null;
+      const isLimited = offers.every(({ pieces }) => pieces < Infinity);
+      return tag === null || !isLimited ? [] : [{ parts: parts.map((part) => part.id), tag }];
+    }),
+    bricks: claim.limits.bricks === null ? 0 : limits.bricks,
+    budget: claim.limits.budget === null ? 0 : limits.budget,
+    earlier: [earlier.tag],
+    conditions: path.map(({ side }, index) => {
+      const tag = branches[index]?.tag ?? 0;
+      return side === 'at most' ? 0 - tag : tag;
+    }),
+  };
+}
