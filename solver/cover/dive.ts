@@ -22,7 +22,7 @@ export async function dive<Content>(search: CoverSearch<Content>, decisions: Dec
       relaxation.solve();
       if (step === 0) break;
       const tags = relaxation.tags(scale);
-      const { found } = priceAll(program, now, tags, 0, null);
+      const { found } = priceAll(program, now, tags, 'quick');
       if (!found.map((column) => relaxation.include(pool.add(column))).includes(true)) break;
     }
     const point = relaxation.point;

@@ -41,8 +41,8 @@ export type PriceRequest = {
   readonly scale: number;
   /** A column is worth Σ tag · amount − scale · cost; it is wanted above this. */
   readonly floor: number;
-  /** The most of a feature that one column should have, where that is less than usual. */
-  readonly limits: ReadonlyMap<number, number> | null;
+  /** Whether the bound is to be exact, or what comes easily will do: columns worth having, and any bound. */
+  readonly effort: 'quick' | 'exact';
 };
 
 export type Priced<Content> = {

@@ -328,21 +328,33 @@ export function boundOf<Content>(
   return { tags, bound, extra, doubtful };
 }
 
-/** Prices every group that may still be used. @returns each group's bound, and the columns found. */
+/** The groups' bounds under tags, and columns worth having. */
+export type Pricing<Content> = { readonly worths: readonly number[]; readonly found: readonly CoverColumn<Content>[] };
+
+/**
+ * Prices every group that may still be used: first what comes easily; only when that finds nothing are the groups that it
+ * leaves in doubt priced exactly, one after the other until one has a column.
+ */
 export function priceAll<Content>(
   program: CoverProgram<Content>,
   { conditions, most }: Decisions,
   tags: Tags,
-  floor: number,
-  limits: ReadonlyMap<number, number> | null,
-): { readonly worths: readonly number[]; readonly found: readonly CoverColumn<Content>[] } {
+  effort: 'quick' | 'exact',
+): Pricing<Content> {
   const tagsOf = groupTags(program, conditions, tags);
-  const found: CoverColumn<Content>[] = [];
-  const worths = program.groups.map((_, group) => {
-    if ((most[group] ?? 0) === 0) return 0;
-    const priced: Priced<Content> = program.price({ group, tags: tagsOf(group), scale: tags.scale, floor, limits });
-    found.push(...priced.columns);
-    return priced.bound;
-  });
+  const price = (group: number, how: 'quick' | 'exact'): Priced<Content> =>
+    (most[group] ?? 0) === 0
+      ? { bound: 0, columns: [] }
+      : program.price({ group, tags: tagsOf(group), scale: tags.scale, floor: 0, effort: how });
+  const quick = program.groups.map((_, group) => price(group, 'quick'));
+  const found = quick.flatMap(({ columns }) => columns);
+  const worths = quick.map(({ bound }) => bound);
+  if (effort === 'quick' || found.length > 0) return { worths, found };
+  for (const [group, worth] of worths.entries()) {
+    if (worth <= 0) continue;
+    const { bound, columns } = price(group, 'exact');
+    worths[group] = Math.min(worth, bound);
+    if (columns.length > 0) return { worths, found: columns };
+  }
   return { worths, found };
 }

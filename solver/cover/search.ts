@@ -220,7 +220,7 @@ export class CoverSearch<Content> {
       this.statistics.rounds += 1;
       relaxation.solve();
       const tags = relaxation.tags(this.scale);
-      const { worths, found } = priceAll(this.program, node.decisions, tags, 0, null);
+      const { worths, found } = priceAll(this.program, node.decisions, tags, 'exact');
       const bounded = boundOf(this.program, node.decisions, tags, worths);
       if (best === null || bounded.bound > best.bound) best = bounded;
       if (best === bounded) note(node.proof, bounded, tags);

@@ -217,7 +217,7 @@ function unpoweredColumns({ question, fold, earlier, meanings }: Builder): reado
 }
 
 function priced(
-  { group, tags, scale, floor, limits }: PriceRequest,
+  { group, tags, scale, floor, effort }: PriceRequest,
   groups: readonly Group[],
   builder: Builder,
   counts: readonly number[],
@@ -226,8 +226,7 @@ function priced(
   const asked = groups[group];
   if (asked === undefined) return { bound: 0, columns: [] };
   const { unitCost, ...prices } = pricesOf(asked, tags, scale, builder);
-  const most = limits === null ? counts : counts.map((count, pedal) => Math.min(count, limits.get(pedal) ?? count));
-  const { bound, loadouts } = carriers(asked.uses).best(prices, most, unitCost + floor);
+  const { bound, loadouts } = carriers(asked.uses).best(prices, counts, unitCost + floor, effort);
   const columns = loadouts
     .filter(({ value }) => value - unitCost > floor)
     .map(({ loadout }) => columnOf(loadout, group, asked, builder));

@@ -1,11 +1,12 @@
 import type { Bench } from './bench.js';
-import { bestPattern } from './chain-pattern.js';
+import { bestPattern, placeValue } from './chain-pattern.js';
 import { framesOf, type Frame } from './frame.js';
 import type { Hung, Loadout } from './loadout.js';
-import { fillWithChains, type Content, type PatternStore } from './mixed-fill.js';
+import { jobOf, type Content } from './content.js';
+import { fillWithChains } from './mixed-fill.js';
 import { placeItems } from './placement.js';
+import type { PatternStore } from './rents.js';
 import { fillWithSolos, type Filling } from './solo-fill.js';
-import { placeValue } from './chain-pattern.js';
 import type { SupplyUses } from './supply-uses.js';
 import type { Tags } from './tags.js';
 
@@ -15,8 +16,11 @@ export type Carrier = {
    * The loadouts that are worth more than the floor, at most one a frame, and what no loadout exceeds. An answer without
    * loadouts whose bound is at most the floor is proof that there is none.
    */
-  readonly best: (tags: Tags, counts: readonly number[], floor: number) => Carried;
+  readonly best: (tags: Tags, counts: readonly number[], floor: number, effort?: Effort) => Carried;
 };
+
+/** `quick`: loadouts that come easily and a bound that may be too high; `exact`: as good as can be. */
+export type Effort = 'quick' | 'exact';
 
 export type Carried = { readonly bound: number; readonly loadouts: readonly Valued[] };
 export type Valued = { readonly loadout: Loadout; readonly value: number };
@@ -26,11 +30,11 @@ export function carrierOf(uses: SupplyUses, bench: Bench): Carrier {
   const frames = framesOf(uses, bench);
   const store: PatternStore = new Map();
   return {
-    best: (tags, counts, floor) => {
+    best: (tags, counts, floor, effort = 'exact') => {
       const loadouts: Valued[] = [];
       let bound = 0;
       for (const frame of frames) {
-        const filling = filled(frame, tags, counts, Math.max(0, floor), store);
+        const filling = filled(frame, { tags, counts, floor: Math.max(0, floor), effort, store });
         bound = Math.max(bound, filling.bound);
         if (filling.found === null) continue;
         const loadout = loadoutOf(frame, filling.found.contents);
@@ -69,15 +73,18 @@ function leastBad(frames: readonly Frame[], tags: Tags, counts: readonly number[
 const within = (weights: readonly number[], { capacities }: Frame): boolean =>
   weights.every((weight, at) => weight <= (capacities[at] ?? 0));
 
-function filled(
-  frame: Frame,
-  tags: Tags,
-  counts: readonly number[],
-  floor: number,
-  store: PatternStore,
-): Filling<Content> {
+/** What a filling is asked for. */
+type Wish = {
+  readonly tags: Tags;
+  readonly counts: readonly number[];
+  readonly floor: number;
+  readonly effort: Effort;
+  readonly store: PatternStore;
+};
+
+function filled(frame: Frame, { tags, counts, floor, effort, store }: Wish): Filling<Content> {
   if (frame.outputs.length === 1 && frame.outputs[0] === 1) return onOneOutput(frame, tags, counts, floor);
-  if (frame.chains.length > 0) return fillWithChains(frame, tags, counts, floor, store);
+  if (frame.chains.length > 0) return fillWithChains(jobOf(frame, tags, counts), floor, effort, store);
   const { bound, found } = fillWithSolos(frame, tags, counts, floor);
   if (found === null) return { bound, found };
   return { bound, found: { ...found, contents: found.contents.map((option) => ({ kind: 'solo', option })) } };

@@ -47,8 +47,12 @@ export function candidatesOf(chain: ChainOption, tags: Tags, counts: readonly nu
     const count = counts[place.pedal] ?? 0;
     if (count > 0 && value > (best.get(place.pedal)?.value ?? -Infinity)) best.set(place.pedal, { place, value, count });
   }
-  return [...best.values()].sort((a, b) => b.value * (a.place.load || 1e-6) - a.value * (b.place.load || 1e-6));
+  return [...best.values()].sort(byDensity);
 }
+
+/** The most value for a unit of load first. */
+export const byDensity = (a: Pick<Candidate, 'value' | 'place'>, b: Pick<Candidate, 'value' | 'place'>): number =>
+  b.value * (a.place.load || 1e-6) - a.value * (b.place.load || 1e-6);
 
 /** Steps of one search for patterns; a search that takes more gives up. */
 const stepLimit = 20_000;

@@ -1,5 +1,6 @@
 import type { Frame, SoloOption } from './frame.js';
 import { placeValue } from './chain-pattern.js';
+import { paid, priceOfCapacities } from './rents.js';
 import type { Tags } from './tags.js';
 
 /** What a unit is filled with, and what that is worth. */
@@ -19,10 +20,10 @@ type Priced = {
   readonly stride: number;
 };
 
-/** Steps of the search that minds totals; one that takes more gives up and leaves its bound. */
-const stepLimit = 20_000;
+/** Parts of contents at one stage of the search that minds totals; one that needs more gives up and leaves its bound. */
+const mostLabels = 5_000;
 /** How often the prices of totals are tried anew. */
-const priceRounds = 6;
+const priceRounds = 9;
 
 /**
  * The most that pedals by themselves are worth on one unit. Over the pedals and the numbers of outputs in use of every
@@ -37,28 +38,26 @@ export function fillWithSolos(
 ): Filling<SoloOption> {
   const strides = stridesOf(frame.outputs);
   const stages = stagesOf(frame, tags, counts, strides);
-  let prices: readonly number[] = frame.capacities.map(() => 0);
+  let brackets: readonly Bracket[] = frame.capacities.map(() => ({ broken: 0, holds: Infinity, price: 0 }));
   let best: { bound: number; table: Table } | null = null;
-  let rate = 1;
   for (let round = 0; round < priceRounds; round += 1) {
+    const prices = brackets.map(({ price }) => price);
     const table = tableOf(frame, stages, prices, strides);
-    const bound = table.most + priceOfCapacities(frame, prices);
+    const bound = table.most + priceOfCapacities(frame.capacities, prices);
     if (best === null || bound < best.bound) best = { bound, table };
     if (bound <= floor) return { bound, found: null };
     const picked = pickedFrom(table);
-    const used = frame.capacities.map((_, at) => picked.reduce((sum, { option }) => sum + (option.weights[at] ?? 0), 0));
-    if (used.every((weight, at) => weight <= (frame.capacities[at] ?? 0))) {
+    const exceeded = frame.capacities.map(
+      (capacity, at) => picked.reduce((sum, { option }) => sum + (option.weights[at] ?? 0), 0) > capacity,
+    );
+    if (!exceeded.includes(true)) {
       const value = picked.reduce((sum, each) => sum + each.value, 0);
-      if (value > floor) {
-        const exact = prices.every((price) => price === 0) || value === bound;
-        if (exact || round > 0) {
-          return { bound: exact ? value : best.bound, found: { value, contents: picked.map(({ option }) => option) } };
-        }
-      }
+      if (value > floor) return { bound: best.bound, found: { value, contents: picked.map(({ option }) => option) } };
+      if (prices.every((price) => price === 0)) break;
     }
-    if (used.every((weight, at) => weight <= (frame.capacities[at] ?? 0)) && prices.every((price) => price === 0)) break;
-    prices = nextPrices(frame, prices, used, table.most, rate);
-    rate /= 1.5;
+    brackets = brackets.map((bracket, at) =>
+      nextBracket(bracket, exceeded[at] === true, table.most / (2 * Math.max(1, frame.capacities[at] ?? 1))),
+    );
   }
   return best === null ? { bound: 0, found: null } : searched(frame, best.table, floor, best.bound);
 }
@@ -112,11 +111,6 @@ type Table = {
   readonly frame: Frame;
   readonly strides: readonly number[];
 };
-
-/** A price that never comes to more than it should for a weight, nor to less for a capacity, whatever is rounded. */
-const paid = (price: number, weight: number): number => Math.max(0, Math.floor(price * weight * (1 - 2 ** -50)));
-const priceOfCapacities = ({ capacities }: Frame, prices: readonly number[]): number =>
-  capacities.reduce((sum, capacity, at) => sum + Math.ceil((prices[at] ?? 0) * capacity * (1 + 2 ** -50)), 0);
 
 function tableOf(frame: Frame, ways: readonly Stage[], prices: readonly number[], strides: readonly number[]): Table {
   const free = prices.every((price) => price === 0);
@@ -190,49 +184,67 @@ function pickedFrom({ stages, states, rests, frame, strides }: Table): readonly 
   return picked;
 }
 
-/** Dearer where more is used than there is, cheaper where there is some left. */
-function nextPrices(
-  { capacities }: Frame,
-  prices: readonly number[],
-  used: readonly number[],
-  most: number,
-  rate: number,
-): readonly number[] {
-  return capacities.map((capacity, at) => {
-    const excess = ((used[at] ?? 0) - capacity) / Math.max(1, capacity);
-    return Math.max(0, (prices[at] ?? 0) + (rate * excess * most) / Math.max(1, capacity));
-  });
+/** A price between one at which a limit is broken and one at which it holds; Infinity while none is known that holds. */
+type Bracket = { readonly broken: number; readonly holds: number; readonly price: number };
+
+/** Dearer where more is used than there is, cheaper where there is some left: by halves once it has been both. */
+function nextBracket({ broken, holds, price }: Bracket, exceeded: boolean, guess: number): Bracket {
+  if (!exceeded) return price === 0 ? { broken, holds, price } : { broken, holds: price, price: (broken + price) / 2 };
+  return { broken: price, holds, price: holds === Infinity ? Math.max(guess, price * 2) : (price + holds) / 2 };
 }
 
-/** Depth first over the stages with the totals kept; the table says where nothing better can come. */
+/** A part of a content: what it is worth and what it leaves of the limits. */
+type Label = {
+  readonly value: number;
+  readonly net: number;
+  readonly rooms: readonly number[];
+  readonly option: SoloOption | null;
+  readonly before: Label | null;
+};
+
+/**
+ * Stage by stage all parts that may become something better than the floor, by the outputs that they take; of two that
+ * take the same outputs the one that is worth no more and leaves no more is dropped.
+ */
 function searched(frame: Frame, table: Table, floor: number, bound: number): Filling<SoloOption> {
   const { stages, states, rests, strides } = table;
   const fits = fitsBy(frame.outputs, strides, states);
   const slack = bound - table.most;
-  const rooms = [...frame.capacities];
-  const chosen: SoloOption[] = [];
-  let best = floor;
-  let found: { value: number; contents: readonly SoloOption[] } | null = null;
-  let steps = 0;
-  const walk = (stage: number, state: number, value: number, net: number): void => {
-    if (value > best) {
-      best = value;
-      found = { value, contents: [...chosen] };
+  let best: Label = { value: floor, net: 0, rooms: [], option: null, before: null };
+  let labels = new Map<number, Label[]>([[0, [{ value: 0, net: 0, rooms: frame.capacities, option: null, before: null }]]]);
+  for (const [stage, ways] of stages.entries()) {
+    const next = new Map<number, Label[]>();
+    let count = 0;
+    const keep = (state: number, label: Label): void => {
+      if (label.value > best.value) best = label;
+      if (label.net + slack + (rests[(stage + 1) * states + state] ?? 0) <= best.value) return;
+      const list = next.get(state);
+      if (list === undefined) next.set(state, [label]);
+      else if (!list.some((other) => replacesLabel(other, label))) list.push(label);
+      else return;
+      count += 1;
+    };
+    for (const [state, list] of labels) {
+      for (const label of list) {
+        for (const { option, stride, value, net } of ways) {
+          if (fits(option.banks)[state] !== 1) continue;
+          if (option.weights.some((weight, at) => weight > (label.rooms[at] ?? 0))) continue;
+          const rooms = label.rooms.map((room, at) => room - (option.weights[at] ?? 0));
+          keep(state + stride, { value: label.value + value, net: label.net + net, rooms, option, before: label });
+        }
+        keep(state, label);
+      }
     }
-    if (stage >= stages.length || net + slack + (rests[stage * states + state] ?? 0) <= best) return;
-    if ((steps += 1) > stepLimit) return;
-    for (const way of stages[stage] ?? []) {
-      const { option, stride } = way;
-      if (fits(option.banks)[state] !== 1) continue;
-      if (option.weights.some((weight, at) => weight > (rooms[at] ?? 0))) continue;
-      option.weights.forEach((weight, at) => (rooms[at] = (rooms[at] ?? 0) - weight));
-      chosen.push(option);
-      walk(stage + 1, state + stride, value + way.value, net + way.net);
-      chosen.pop();
-      option.weights.forEach((weight, at) => (rooms[at] = (rooms[at] ?? 0) + weight));
-    }
-    walk(stage + 1, state, value, net);
-  };
-  walk(0, 0, 0, 0);
-  return { bound: steps > stepLimit ? bound : Math.max(best, 0), found };
+    if (count > mostLabels) return { bound, found: null };
+    labels = next;
+  }
+  if (best.option === null) return { bound: floor, found: null };
+  const contents: SoloOption[] = [];
+  for (let label: Label | null = best; label !== null; label = label.before) {
+    if (label.option !== null) contents.push(label.option);
+  }
+  return { bound: best.value, found: { value: best.value, contents } };
 }
+
+const replacesLabel = (other: Label, label: Label): boolean =>
+  other.value >= label.value && other.rooms.every((room, at) => room >= (label.rooms[at] ?? 0));

@@ -1,0 +1,116 @@
+import {
+  candidatesOf,
+  leadCostsOf,
+  placeValue,
+  type Candidate,
+  type LeadCosts,
+  type Pattern,
+} from './chain-pattern.js';
+import type { ChainOption, Frame, PlaceOption, SoloOption } from './frame.js';
+import type { Tags } from './tags.js';
+
+/** What may take an output, or two. */
+export type Content =
+  { readonly kind: 'solo'; readonly option: SoloOption } | { readonly kind: 'chain'; readonly pattern: Pattern };
+
+/** A content with what it is worth and what it takes. */
+export type Item = {
+  readonly content: Content;
+  readonly value: number;
+  readonly banks: readonly number[];
+  readonly pedals: readonly number[];
+  readonly weights: readonly number[];
+};
+
+/** A pool of chains under given tags. */
+export type Pool = {
+  readonly chain: ChainOption;
+  readonly leads: LeadCosts;
+  /** Every class by its best route, the most value for its load first. */
+  readonly candidates: readonly Candidate[];
+};
+
+/** A frame under given tags: what is worth hanging there. */
+export type Job = {
+  readonly frame: Frame;
+  /** How many pedals there are of each class. */
+  readonly counts: readonly number[];
+  readonly solos: readonly Item[];
+  readonly pools: readonly Pool[];
+};
+
+export function jobOf(frame: Frame, tags: Tags, counts: readonly number[]): Job {
+  const solos = frame.solos.flatMap((option): Item[] => {
+    const value = placeValue(option, tags);
+    if (value <= 0 || (counts[option.pedal] ?? 0) === 0) return [];
+    const content = { kind: 'solo' as const, option };
+    return [{ content, value, banks: option.banks, pedals: [option.pedal], weights: option.weights }];
+  });
+  const pools = frame.chains.flatMap((chain): Pool[] => {
+    const candidates = candidatesOf(chain, tags, counts);
+    return candidates.some(({ value }) => value > 0) ? [{ chain, leads: leadCostsOf(chain, tags), candidates }] : [];
+  });
+  return { frame, counts, solos, pools };
+}
+
+/** What all pedals are worth together, each at its best: no content is worth more. */
+export function allAtTheirBest({ solos, pools, counts }: Job): number {
+  const best = new Map<number, number>();
+  const note = (pedal: number, value: number): void => {
+    if (value > (best.get(pedal) ?? 0)) best.set(pedal, value);
+  };
+  for (const { pedals, value } of solos) note(pedals[0] ?? 0, value);
+  for (const { candidates } of pools) for (const { place, value } of candidates) note(place.pedal, value);
+  return [...best].reduce((sum, [pedal, value]) => sum + value * (counts[pedal] ?? 0), 0);
+}
+
+/** The pedals of a chain as one item; its lead is the cheapest with enough tails. */
+export function chainItem({ chain, leads, candidates }: Pool, places: readonly PlaceOption[]): Item {
+  const lead = leads[places.length] ?? { kind: -1, cost: Infinity };
+  const valueOf = ({ pedal }: PlaceOption): number =>
+    candidates.find(({ place }) => place.pedal === pedal)?.value ?? -Infinity;
+  const value = places.reduce((sum, place) => sum + valueOf(place), -lead.cost);
+  const weights = (places[0]?.weights ?? []).map((_, at) =>
+    places.reduce((sum, place) => sum + (place.weights[at] ?? 0), 0),
+  );
+  return {
+    content: { kind: 'chain', pattern: { chain, places, lead: lead.kind, value } },
+    value,
+    banks: [chain.bank],
+    pedals: places.map(({ pedal }) => pedal),
+    weights,
+  };
+}
+
+/** What is left of a unit while it is being filled. */
+export class Room {
+  readonly outputs: number[];
+  readonly pedals: number[];
+  readonly weights: number[];
+
+  constructor({ frame, counts }: Pick<Job, 'frame' | 'counts'>) {
+    this.outputs = [...frame.outputs];
+    this.pedals = [...counts];
+    this.weights = [...frame.capacities];
+  }
+
+  fits({ banks, pedals, weights }: Item): boolean {
+    const [first, second] = banks;
+    if ((this.outputs[first ?? 0] ?? 0) < (first === second ? 2 : 1)) return false;
+    if (second !== undefined && (this.outputs[second] ?? 0) < 1) return false;
+    if (weights.some((weight, at) => weight > (this.weights[at] ?? 0))) return false;
+    return pedals.every((pedal) => (this.pedals[pedal] ?? 0) >= occurrences(pedals, pedal));
+  }
+
+  take({ banks, pedals, weights }: Item): void {
+    for (const bank of banks) this.outputs[bank] = (this.outputs[bank] ?? 0) - 1;
+    for (const pedal of pedals) this.pedals[pedal] = (this.pedals[pedal] ?? 0) - 1;
+    weights.forEach((weight, at) => (this.weights[at] = (this.weights[at] ?? 0) - weight));
+  }
+}
+
+function occurrences(pedals: readonly number[], pedal: number): number {
+  let count = 0;
+  for (const each of pedals) if (each === pedal) count += 1;
+  return count;
+}

@@ -1,0 +1,319 @@
+import { byDensity } from './chain-pattern.js';
+import { chainItem, type Content, type Item, type Job, type Pool } from './content.js';
+import type { PlaceOption } from './frame.js';
+import { netOf, type Rents } from './rents.js';
+import type { Filling } from './solo-fill.js';
+
+/** Labels at one stage; a search that needs more gives up and leaves its bound. */
+const mostLabels = 6_000;
+
+/**
+ * Pedal by pedal all beginnings that may become something better than the floor. Every choice loses something against the
+ * rents, and what has lost more than the gap is dropped; of two beginnings that look alike the one that is worth less is.
+ * A pedal that is left out takes with it all that another could replace at no loss: if any best content uses those, one
+ * that uses this pedal instead is as good.
+ */
+export function fillByLabels(job: Job, rents: Rents, floor: number): Filling<Content> {
+  const { bound } = rents;
+  const stages = stagesOf(job, rents);
+  let best: Label | null = null;
+  let beaten = floor;
+  let labels: readonly Label[] = [firstLabel(job)];
+  for (const [index, stage] of stages.entries()) {
+    const next = new Map<string, Label[]>();
+    let count = 0;
+    const keep = (label: Label): void => {
+      if (label.value > beaten && label.chains.every((chain) => chain.places.length > 1)) {
+        best = label;
+        beaten = label.value;
+      }
+      if (bound - label.lost - openLoss(label, index + 1, job, rents, stages) <= beaten) return;
+      const key = keyOf(label);
+      const alike = next.get(key);
+      if (alike === undefined) next.set(key, [label]);
+      else if (alike.some((other) => replaces(other, label))) return;
+      else alike.push(label);
+      count += 1;
+    };
+    for (const label of labels) for (const child of extended(label, index, stage, job, rents)) keep(child);
+    if (count > mostLabels) return { bound, found: null };
+    labels = [...next.values()].flat();
+  }
+  return best === null ? { bound: floor, found: null } : { bound: beaten, found: { value: beaten, contents: contentsOf(best, job) } };
+}
+
+/** One pedal with everything that it may do. */
+type Stage = {
+  readonly pedal: number;
+  /** How much it pays for being there. */
+  readonly rent: number;
+  readonly solos: readonly Item[];
+  /** Its place in each pool, with its value and what is left of that when rents are paid; null where it cannot hang. */
+  readonly places: readonly (Placed | null)[];
+  /** The later stages that it could replace at no loss. */
+  readonly replaceable: readonly number[];
+};
+
+type Placed = { readonly place: PlaceOption; readonly value: number; readonly net: number };
+
+/** A chain that more pedals may join. */
+type OpenChain = {
+  readonly pool: number;
+  readonly places: readonly PlaceOption[];
+  readonly load: number;
+  readonly excess: number;
+  readonly soles: number;
+  readonly net: number;
+};
+
+/** A beginning: what is decided for the first pedals. */
+type Label = {
+  readonly value: number;
+  /** What it has lost against the rents, but for its open chains. */
+  readonly lost: number;
+  readonly outputs: readonly number[];
+  readonly rooms: readonly number[];
+  readonly chains: readonly OpenChain[];
+  readonly solos: readonly Item[];
+  /** Stages that are left out along with another. */
+  readonly barred: ReadonlySet<number>;
+};
+
+const firstLabel = ({ frame }: Job): Label => ({
+  value: 0,
+  lost: 0,
+  outputs: frame.outputs,
+  rooms: frame.capacities,
+  chains: [],
+  solos: [],
+  barred: new Set(),
+});
+
+/** A stage for every pedal, those that can replace others before these. */
+function stagesOf(job: Job, rents: Rents): readonly Stage[] {
+  const { solos, pools, counts } = job;
+  const classes = new Set(solos.flatMap(({ pedals }) => pedals));
+  for (const { candidates } of pools) for (const { place } of candidates) classes.add(place.pedal);
+  const plain = [...classes].map((pedal) => ({
+    pedal,
+    rent: rents.pedals[pedal] ?? 0,
+    solos: solos.filter((item) => item.pedals[0] === pedal),
+    places: pools.map(({ candidates }): Placed | null => {
+      const candidate = candidates.find(({ place }) => place.pedal === pedal);
+      if (candidate === undefined) return null;
+      const { place, value } = candidate;
+      return { place, value, net: netOf({ value, pedals: [pedal], weights: place.weights }, rents) };
+    }),
+  }));
+  const copies = ordered(plain).flatMap((stage) =>
+    Array.from({ length: Math.min(counts[stage.pedal] ?? 0, mostCopies) }, () => stage),
+  );
+  return copies.map((stage, index) => ({
+    ...stage,
+    replaceable: copies.flatMap((other, at) => (at > index && canReplace(stage, other) ? [at] : [])),
+  }));
+}
+
+/** More pedals of one class than this find no place on one unit. */
+const mostCopies = 100;
+
+type PlainStage = Omit<Stage, 'replaceable'>;
+
+/** Whoever can replace another comes before it; beyond that, the pedals that are worth the most. */
+function ordered(stages: readonly PlainStage[]): readonly PlainStage[] {
+  const worth = ({ solos, places }: PlainStage): number =>
+    Math.max(0, ...solos.map(({ value }) => value), ...places.map((placed) => placed?.value ?? 0));
+  const left = stages.toSorted((a, b) => worth(b) - worth(a));
+  const order: PlainStage[] = [];
+  while (left.length > 0) {
+    const free = left.findIndex((stage) => !left.some((other) => other !== stage && strictlyReplaces(other, stage)));
+    order.push(...left.splice(Math.max(0, free), 1));
+  }
+  return order;
+}
+
+const strictlyReplaces = (one: PlainStage, two: PlainStage): boolean => canReplace(one, two) && !canReplace(two, one);
+
+/** Whether a pedal can do all that another does, for no less and without taking more. */
+function canReplace(one: PlainStage, two: PlainStage): boolean {
+  return (
+    two.solos.every((item) => one.solos.some((other) => coversSolo(other, item))) &&
+    two.places.every((placed, pool) => placed === null || coversPlace(one.places[pool] ?? null, placed))
+  );
+}
+
+const coversSolo = (other: Item, item: Item): boolean =>
+  other.value >= item.value &&
+  other.banks.length === item.banks.length &&
+  other.banks.every((bank, index) => bank === item.banks[index]) &&
+  other.weights.every((weight, at) => weight <= (item.weights[at] ?? 0));
+
+const coversPlace = (one: Placed | null, two: Placed): boolean =>
+  one !== null &&
+  one.value >= two.value &&
+  one.place.load <= two.place.load &&
+  one.place.excess <= two.place.excess &&
+  (!one.place.sole || two.place.sole) &&
+  one.place.weights.every((weight, at) => weight <= (two.place.weights[at] ?? 0));
+
+/** Everything that the pedal of a stage may do next. */
+function* extended(label: Label, index: number, stage: Stage, job: Job, rents: Rents): Generator<Label> {
+  if (!label.barred.has(index)) {
+    for (const item of stage.solos) {
+      const next = withSolo(label, item, rents);
+      if (next !== null) yield next;
+    }
+    for (const [at, chain] of label.chains.entries()) {
+      const placed = stage.places[chain.pool];
+      const next = placed == null ? null : withPlace(label, at, placed, job);
+      if (next !== null) yield next;
+    }
+    for (const [pool, placed] of stage.places.entries()) {
+      const next = placed === null || placed.value <= 0 ? null : withChain(label, pool, placed, job, rents);
+      if (next !== null) yield next;
+    }
+  }
+  const barred = stage.replaceable.length === 0 ? label.barred : new Set([...label.barred, ...stage.replaceable]);
+  yield { ...label, lost: label.lost + stage.rent, barred };
+}
+
+function lessRoom(rooms: readonly number[], weights: readonly number[]): readonly number[] | null {
+  if (weights.some((weight, at) => weight > (rooms[at] ?? 0))) return null;
+  return rooms.map((room, at) => room - (weights[at] ?? 0));
+}
+
+function lessOutputs(outputs: readonly number[], banks: readonly number[]): readonly number[] | null {
+  const left = [...outputs];
+  for (const bank of banks) {
+    left[bank] = (left[bank] ?? 0) - 1;
+    if ((left[bank] ?? 0) < 0) return null;
+  }
+  return left;
+}
+
+const rentsFor = ({ outputs }: Rents, banks: readonly number[]): number =>
+  banks.reduce((sum, bank) => sum + (outputs[bank] ?? 0), 0);
+
+function withSolo(label: Label, item: Item, rents: Rents): Label | null {
+  const outputs = lessOutputs(label.outputs, item.banks);
+  const rooms = outputs === null ? null : lessRoom(label.rooms, item.weights);
+  if (outputs === null || rooms === null) return null;
+  return {
+    ...label,
+    value: label.value + item.value,
+    lost: label.lost + rentsFor(rents, item.banks) - netOf(item, rents),
+    outputs,
+    rooms,
+    solos: [...label.solos, item],
+  };
+}
+
+/** One pedal more on an open chain; the difference between the leads is paid. */
+function withPlace(label: Label, at: number, { place, value, net }: Placed, { pools }: Job): Label | null {
+  const chain = label.chains[at];
+  const pool = pools[chain?.pool ?? -1];
+  if (chain === undefined || pool === undefined) return null;
+  const size = chain.places.length;
+  const load = chain.load + place.load;
+  const excess = Math.max(chain.excess, place.excess);
+  if (size >= pool.chain.mostTails || load > pool.chain.mostLoad || load + excess > pool.chain.rating) return null;
+  const soles = chain.soles + (place.sole ? 1 : 0);
+  const rooms = soles > 1 ? null : lessRoom(label.rooms, place.weights);
+  if (rooms === null || (value <= 0 && size !== 1)) return null;
+  const longer = { ...chain, places: [...chain.places, place], load, excess, soles, net: chain.net + net };
+  const paidMore = leadCost(pool, size + 1) - leadCost(pool, size);
+  return { ...label, value: label.value + value - paidMore, rooms, chains: label.chains.with(at, longer) };
+}
+
+function withChain(label: Label, pool: number, { place, value, net }: Placed, { pools }: Job, rents: Rents): Label | null {
+  const opened = pools[pool];
+  if (opened === undefined) return null;
+  const outputs = lessOutputs(label.outputs, [opened.chain.bank]);
+  const rooms = outputs === null ? null : lessRoom(label.rooms, place.weights);
+  if (outputs === null || rooms === null) return null;
+  const { load, excess } = place;
+  const chain = { pool, places: [place], load, excess, soles: place.sole ? 1 : 0, net };
+  return {
+    ...label,
+    value: label.value + value - leadCost(opened, 1),
+    lost: label.lost + rentsFor(rents, [opened.chain.bank]),
+    outputs,
+    rooms,
+    chains: [...label.chains, chain],
+  };
+}
+
+/** A chain is paid for two from the first on. */
+const leadCost = ({ leads }: Pool, pedals: number): number => leads[Math.max(2, pedals)]?.cost ?? Infinity;
+
+/**
+ * What the open chains lose at the least, less the rents that were counted as lost when they were opened: they may still
+ * earn what the later pedals that fit add, the last one in part.
+ */
+function openLoss(label: Label, from: number, job: Job, rents: Rents, stages: readonly Stage[]): number {
+  let loss = 0;
+  for (const chain of label.chains) {
+    const pool = job.pools[chain.pool];
+    if (pool === undefined) continue;
+    const size = chain.places.length;
+    const room = Math.min(pool.chain.mostLoad, pool.chain.rating - chain.excess) - chain.load;
+    const more = laterEarnings(chain.pool, from, room, pool.chain.mostTails - size, label.barred, stages);
+    const earned = chain.net + more - leadCost(pool, size);
+    loss -= Math.min(earned, rents.outputs[pool.chain.bank] ?? 0);
+  }
+  return loss;
+}
+
+/** The fractional knapsack of the later pedals' earnings in a pool. */
+function laterEarnings(
+  pool: number,
+  from: number,
+  room: number,
+  most: number,
+  barred: ReadonlySet<number>,
+  stages: readonly Stage[],
+): number {
+  const later: { value: number; place: PlaceOption }[] = [];
+  for (let index = from; index < stages.length; index += 1) {
+    const placed = stages[index]?.places[pool];
+    if (placed != null && placed.net > 0 && placed.place.load <= room && !barred.has(index)) {
+      later.push({ value: placed.net, place: placed.place });
+    }
+  }
+  later.sort(byDensity);
+  let [left, sum, best] = [room, 0, 0];
+  for (const { value, place } of later) {
+    best = Math.max(best, value);
+    if (left <= 0) continue;
+    sum += place.load <= left ? value : Math.ceil((value * left) / place.load) + 1;
+    left -= Math.min(left, place.load);
+  }
+  return Math.min(sum, Math.max(0, most) * best);
+}
+
+/** Beginnings of one key have taken the same outputs and their open chains look alike. */
+function keyOf({ outputs, chains }: Label): string {
+  const open = chains.map(({ pool, load, excess, soles, places }) => `${pool}:${load}:${excess}:${soles}:${places.length}`);
+  return `${outputs.join()} ${open.sort().join(' ')}`;
+}
+
+/** The losses count, too: they say what the rest may still earn beside the open chains. */
+const replaces = (other: Label, label: Label): boolean =>
+  other.value >= label.value &&
+  other.rooms.every((room, at) => room >= (label.rooms[at] ?? 0)) &&
+  isWithin(other.barred, label.barred);
+
+function isWithin(few: ReadonlySet<number>, many: ReadonlySet<number>): boolean {
+  if (few === many) return true;
+  if (few.size > many.size) return false;
+  for (const each of few) if (!many.has(each)) return false;
+  return true;
+}
+
+function contentsOf({ solos, chains }: Label, { pools }: Job): readonly Content[] {
+  const hung = chains.flatMap(({ pool, places }) => {
+    const made = pools[pool];
+    return made === undefined ? [] : [chainItem(made, places)];
+  });
+  return [...solos, ...hung].map(({ content }) => content);
+}
