@@ -155,6 +155,7 @@ export class CoverSearch<Content> {
       this.#stuck = mixedGroups(this.pool, relaxation.point);
       return false;
     }
+    if (process.env.DBG) console.log('NODE', node.depth, (node.proof.bound / this.scale / 1e3).toFixed(2), 'of', (this.target / 1e3).toFixed(2), 'dbt', solved.doubtful.length, branches.map((c) => `${c.feature}@${c.group}${c.sense}${c.bound}`).join(' | '), [...relaxation.point].filter((x) => x > 1e-6).length, 'groups left', most.filter((m) => m > 0).length);
     const children = branches.map((condition) => {
       const proof: ProofNode = { tags: null, bound: -Infinity, branch: null };
       this.#open.push({

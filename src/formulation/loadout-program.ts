@@ -53,7 +53,11 @@ export type Features = {
   readonly unit: number;
   readonly money: number;
   readonly earlier: number;
+  /** How many pedals there are of the so many hungriest classes together: 1 class, 2 classes and so on. */
+  readonly hungriest: number;
   readonly count: number;
+  /** The classes by their draw, the hungriest first. */
+  readonly byDraw: readonly number[];
 };
 
 /** How a lead of a kind is paid: at one price as often as one likes, or by a row of its own. */
@@ -86,6 +90,8 @@ export function loadoutProgram(
     groups: groups.map(({ uses, most }) => ({ name: uses.supply.id, most })),
     greatest: fold.greatest,
     branching: [
+      // A single pedal seldom matters where others do as well; how many of the hungry ones there are does.
+      features.byDraw.map((_, index) => features.hungriest + index),
       bench.classes.map((_, pedal) => pedal),
       bench.kinds.map(({ index }) => features.leads + index),
     ],
@@ -98,7 +104,12 @@ export function loadoutProgram(
 function featuresOf({ bench }: Question, earlier: readonly Settled[]): Features {
   const leads = bench.classes.length;
   const unit = leads + bench.kinds.length;
-  return { leads, unit, money: unit + 1, earlier: unit + 2, count: unit + 2 + earlier.length };
+  const hungriest = unit + 2 + earlier.length;
+  const draws = bench.classes.map(({ like }) =>
+    like.draw.kind === 'flat' ? like.draw.microamps : Math.max(...like.draw.microamps.values()),
+  );
+  const byDraw = [...bench.classes.keys()].sort((a, b) => (draws[b] ?? 0) - (draws[a] ?? 0));
+  return { leads, unit, money: unit + 1, earlier: unit + 2, hungriest, count: hungriest + byDraw.length, byDraw };
 }
 
 function groupsOf(uses: SupplyUses, slots: Slots, bench: Bench): readonly Group[] {
@@ -253,7 +264,7 @@ function pricesOf(
     );
   const parts = effective('parts');
   return {
-    pedals: tags.subarray(0, features.leads),
+    pedals: pedalTags(tags, features),
     leads: Float64Array.from(
       question.bench.kinds,
       (kind) => parts + money(onePrice(kind)) - (tags[features.leads + kind.index] ?? 0),
@@ -262,6 +273,18 @@ function pricesOf(
     exposed: effective('exposed'),
     unitCost: effective('bricks') + money(price) - (tags[features.unit] ?? 0),
   };
+}
+
+/** A tag on the hungriest classes together is one on each of them. */
+function pedalTags(tags: Float64Array, { leads, hungriest, byDraw }: Features): Float64Array {
+  const pedals = tags.slice(0, leads);
+  let together = 0;
+  for (let index = byDraw.length - 1; index >= 0; index -= 1) {
+    together += tags[hungriest + index] ?? 0;
+    const pedal = byDraw[index] ?? 0;
+    pedals[pedal] = (pedals[pedal] ?? 0) + together;
+  }
+  return pedals;
 }
 
 function columnOf(
@@ -291,7 +314,16 @@ function columnOf(
       [features.unit, 1],
       ...(direct > 0 ? [[features.money, direct] as const] : []),
       ...earlier.map((settled, step) => [features.earlier + step, weighed(settled.fold)] as const),
+      ...hungriestAmounts(pedals, features),
     ],
     content: loadout,
   };
+}
+
+function hungriestAmounts(pedals: ReadonlyMap<number, number>, { hungriest, byDraw }: Features): readonly (readonly [number, number])[] {
+  let together = 0;
+  return byDraw.flatMap((pedal, index) => {
+    together += pedals.get(pedal) ?? 0;
+    return together > 0 ? [[hungriest + index, together] as const] : [];
+  });
 }

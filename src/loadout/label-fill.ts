@@ -258,7 +258,7 @@ function openLoss(label: Label, from: number, job: Job, rents: Rents, stages: re
     const size = chain.places.length;
     const room = Math.min(pool.chain.mostLoad, pool.chain.rating - chain.excess) - chain.load;
     const more = laterEarnings(chain.pool, from, room, pool.chain.mostTails - size, label.barred, stages);
-    const earned = chain.net + more - leadCost(pool, size);
+    const earned = chain.net + more - leadCost(pool, size) - rents.perChain;
     loss -= Math.min(earned, rents.outputs[pool.chain.bank] ?? 0);
   }
   return loss;

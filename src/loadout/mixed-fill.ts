@@ -1,6 +1,6 @@
 import { allAtTheirBest, Room, type Content, type Item, type Job } from './content.js';
 import { fillByLabels } from './label-fill.js';
-import { rentsOf, type PatternStore } from './rents.js';
+import { rentsOf, type PatternStore, type Range, type Span } from './rents.js';
 import type { Filling } from './solo-fill.js';
 
 /**
@@ -15,12 +15,52 @@ export function fillWithChains(
 ): Filling<Content> {
   const most = allAtTheirBest(job);
   if (most <= floor) return { bound: most, found: null };
-  const rents = rentsOf(job, floor, store);
-  const bound = Math.min(most, rents.bound);
+  return fillWithin({ pedals: anyNumber, chains: anyNumber }, splits, { job, floor, effort, store });
+}
+
+const anyNumber: Range = { least: 0, most: Infinity };
+
+/** How deep the numbers of pedals and chains are split before contents are searched. */
+const splits = 4;
+
+type Wish = {
+  readonly job: Job;
+  readonly floor: number;
+  readonly effort: 'quick' | 'exact';
+  readonly store: PatternStore;
+};
+
+/**
+ * The best content within a span. The numbers of pedals and of chains must be whole: where the relaxation has them in parts,
+ * each side is filled by itself, which closes most gaps, for many pedals are worth the same.
+ */
+function fillWithin(span: Span, depth: number, wish: Wish): Filling<Content> {
+  const { job, floor, effort, store } = wish;
+  const rents = rentsOf(job, span, floor, store);
+  const { bound, numbers } = rents;
   if (bound <= floor) return { bound, found: null };
   const greedy = greedilyFilled(job, rents.items);
   if (greedy.value > floor) return { bound, found: contentsOf(greedy) };
-  return effort === 'quick' ? { bound, found: null } : fillByLabels(job, { ...rents, bound }, floor);
+  if (effort === 'quick') return { bound, found: null };
+  const split = depth === 0 ? undefined : (['pedals', 'chains'] as const).find((of) => isPart(numbers[of]));
+  if (split === undefined) return fillByLabels(job, rents, floor);
+  let most = floor;
+  for (const side of sidesOf(span, split, numbers[split])) {
+    const filling = fillWithin(side, depth - 1, wish);
+    if (filling.found !== null) return { bound, found: filling.found };
+    most = Math.max(most, filling.bound);
+  }
+  return { bound: Math.min(bound, most), found: null };
+}
+
+const isPart = (value: number): boolean => Math.abs(value - Math.round(value)) > 1e-5;
+
+function sidesOf(span: Span, of: keyof Span, value: number): readonly Span[] {
+  const whole = Math.floor(value);
+  return [
+    { ...span, [of]: { ...span[of], least: whole + 1 } },
+    { ...span, [of]: { ...span[of], most: whole } },
+  ];
 }
 
 type Draft = { readonly items: readonly Item[]; readonly value: number };

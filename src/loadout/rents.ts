@@ -16,9 +16,18 @@ export type Rents = {
   readonly outputs: readonly number[];
   /** By limit, for each unit of weight. */
   readonly prices: readonly number[];
+  /** On top for every pedal and every chain, where their numbers are bounded; below zero where more are wanted. */
+  readonly perPedal: number;
+  readonly perChain: number;
   /** The items of the last relaxation, those that it uses most first. */
   readonly items: readonly Item[];
+  /** How many pedals and how many chains that relaxation has, perhaps in parts. */
+  readonly numbers: { readonly pedals: number; readonly chains: number };
 };
+
+/** How many pedals and how many chains a unit may have, both ends included. */
+export type Span = { readonly pedals: Range; readonly chains: Range };
+export type Range = { readonly least: number; readonly most: number };
 
 /** Chain patterns that proved useful for a frame before; worth trying first when the tags have changed. */
 export type PatternStore = Map<ChainOption, Map<string, readonly PlaceOption[]>>;
@@ -30,28 +39,30 @@ const storedPatterns = 40;
  * Rents by column generation on one unit's own relaxation ("Decomposition principle for linear programs", 1960): its duals
  * are the rents, and what outputs can earn above them is found exactly. Stops as soon as the bound is at most the floor.
  */
-export function rentsOf(job: Job, floor: number, store: PatternStore): Rents {
-  const relaxation = new UnitRelaxation(job);
+export function rentsOf(job: Job, span: Span, floor: number, store: PatternStore): Rents {
+  const most = allAtTheirBest(job);
+  const relaxation = new UnitRelaxation(job, span, most);
   for (const item of job.solos) relaxation.add(item);
   for (const pool of job.pools) for (const item of storedItems(pool, store)) relaxation.add(item);
   relaxation.start();
-  let best: Omit<Rents, 'items'> | null = null;
+  let best: Asked & { readonly bound: number } = { ...nothingAsked, bound: most };
   for (let round = 0; round < mostRounds; round += 1) {
     const asked = relaxation.solve();
     const { rents, fresh } = earnings(job, asked);
-    if (best === null || rents.bound < best.bound) best = rents;
+    if (rents.bound < best.bound || round === 0) best = rents;
     if (best.bound <= floor || fresh.length === 0) break;
     for (const { pool, places } of fresh) {
       remember(pool.chain, places, store);
       relaxation.add(chainItem(pool, places));
     }
   }
-  const most = allAtTheirBest(job);
-  return { ...(best ?? { bound: most, pedals: [], outputs: [], prices: [] }), items: relaxation.used() };
+  return { ...best, bound: Math.min(best.bound, most), ...relaxation.used() };
 }
 
-/** The duals of a relaxation, as rents. */
-type Asked = Pick<Rents, 'pedals' | 'outputs' | 'prices'>;
+/** The duals of a relaxation, as rents; `fixed` is what the ends of the span add to the bound. */
+type Asked = Pick<Rents, 'pedals' | 'outputs' | 'prices' | 'perPedal' | 'perChain'> & { readonly fixed: number };
+
+const nothingAsked: Asked = { pedals: [], outputs: [], prices: [], perPedal: 0, perChain: 0, fixed: 0 };
 
 /** The relaxation of one unit over the items made so far: most value within outputs, pedals and totals. */
 class UnitRelaxation {
@@ -59,10 +70,11 @@ class UnitRelaxation {
   readonly #classes: readonly number[];
   readonly #rowOfClass: ReadonlyMap<number, number>;
   readonly #firstLimit: number;
+  readonly #ends: readonly End[];
   readonly #simplex: Simplex;
   readonly #items: Item[] = [];
 
-  constructor(job: Job) {
+  constructor(job: Job, span: Span, elastic: number) {
     const { frame, solos, pools, counts } = job;
     this.#job = job;
     const inChains = pools.flatMap(({ candidates }) => candidates.map(({ place }) => place.pedal));
@@ -75,7 +87,8 @@ class UnitRelaxation {
       ...this.#classes.map((pedal) => atMost(counts[pedal] ?? 0)),
       ...frame.capacities.map((capacity) => atMost(capacity > 0 ? 1 : 0)),
     ];
-    this.#simplex = new Simplex(rows, 1, 0.5);
+    this.#ends = endsOf(span, rows.length);
+    this.#simplex = new Simplex([...rows, ...this.#ends.map(({ row }) => row)], elastic, 0.5);
   }
 
   add(item: Item): void {
@@ -91,6 +104,10 @@ class UnitRelaxation {
     for (const [at, weight] of item.weights.entries()) {
       if (weight > 0) put(this.#firstLimit + at, weight / (this.#job.frame.capacities[at] || 1));
     }
+    for (const { of, at } of this.#ends) {
+      const number = numberOf(item, of);
+      if (number > 0) put(at, number);
+    }
     return { rows: [...entries.keys()], values: [...entries.values()], cost: -item.value };
   }
 
@@ -104,21 +121,47 @@ class UnitRelaxation {
     const rent = (row: number): number => Math.max(0, -(duals[row] ?? 0));
     const pedals: number[] = [];
     for (const pedal of this.#classes) pedals[pedal] = Math.round(rent(this.#rowOfClass.get(pedal) ?? 0));
+    const ends = this.#ends.map(({ of, at, row }) => {
+      const dual = Math.round(duals[at] ?? 0);
+      return { of, row, tag: row.sense === 'at most' ? Math.max(0, -dual) : -Math.max(0, dual) };
+    });
+    const sum = (of: keyof Span): number => ends.reduce((all, end) => (end.of === of ? all + end.tag : all), 0);
     return {
+      perPedal: sum('pedals'),
+      perChain: sum('chains'),
+      fixed: ends.reduce((all, { row, tag }) => all + row.bound * tag, 0),
       pedals,
       outputs: this.#job.frame.outputs.map((_, bank) => rent(bank)),
       prices: this.#job.frame.capacities.map((capacity, at) => rent(this.#firstLimit + at) / (capacity || 1)),
     };
   }
 
-  /** The items, those that are used most first. */
-  used(): readonly Item[] {
+  /** The items, those that are used most first, and how many pedals and chains that makes. */
+  used(): Pick<Rents, 'items' | 'numbers'> {
     const { point } = this.#simplex;
-    return this.#items
-      .map((item, index) => ({ item, share: point[index] ?? 0 }))
-      .sort((a, b) => b.share - a.share || b.item.value - a.item.value)
-      .map(({ item }) => item);
+    const shares = this.#items.map((item, index) => ({ item, share: point[index] ?? 0 }));
+    const number = (of: keyof Span): number => shares.reduce((sum, { item, share }) => sum + share * numberOf(item, of), 0);
+    const order = shares.toSorted((a, b) => b.share - a.share || b.item.value - a.item.value);
+    return {
+      items: order.map(({ item }) => item),
+      numbers: { pedals: number('pedals'), chains: number('chains') },
+    };
   }
+}
+
+/** How many pedals an item has, or chains. */
+const numberOf = ({ pedals, content }: Item, of: keyof Span): number =>
+  of === 'pedals' ? pedals.length : content.kind === 'chain' ? 1 : 0;
+
+/** An end of a span that binds, as a row of its own. */
+type End = { readonly of: keyof Span; readonly at: number; readonly row: SimplexRow };
+
+function endsOf(span: Span, first: number): readonly End[] {
+  const rows = (['pedals', 'chains'] as const).flatMap((of): Omit<End, 'at'>[] => [
+    ...(span[of].most < Infinity ? [{ of, row: { sense: 'at most' as const, bound: span[of].most } }] : []),
+    ...(span[of].least > 0 ? [{ of, row: { sense: 'at least' as const, bound: span[of].least } }] : []),
+  ]);
+  return rows.map((end, index) => ({ ...end, at: first + index }));
 }
 
 function* storedItems(pool: Pool, store: PatternStore): Generator<Item> {
@@ -141,7 +184,7 @@ function remember(chain: ChainOption, places: readonly PlaceOption[], store: Pat
 }
 
 type Earnings = {
-  readonly rents: Omit<Rents, 'items'>;
+  readonly rents: Asked & { readonly bound: number };
   /** Patterns that earn more than the relaxation asks for their output. */
   readonly fresh: readonly { readonly pool: Pool; readonly places: readonly PlaceOption[] }[];
 };
@@ -157,22 +200,23 @@ function earnings(job: Job, asked: Asked): Earnings {
     const { bank } = pool.chain;
     let places: readonly PlaceOption[] | null = null;
     let most = outputs[bank] ?? 0;
-    complete &&= searchPatterns(pool.chain, rentedCandidates(pool, asked), pool.leads, frame.capacities, {
+    const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + asked.perChain }));
+    const whole = searchPatterns(pool.chain, rentedCandidates(pool, asked), leads, frame.capacities, {
       floor: most,
       found: (chosen, value) => {
         [places, most] = [chosen, value];
         return value;
       },
     });
+    complete &&= whole;
     outputs[bank] = most;
     if (places !== null && most > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places });
   }
   for (const item of solos) if (item.banks.length > 1) raise(outputs, item.banks, netOf(item, asked));
-  let bound = priceOfCapacities(frame.capacities, asked.prices);
+  let bound = asked.fixed + priceOfCapacities(frame.capacities, asked.prices);
   asked.pedals.forEach((rent, pedal) => (bound += rent * (counts[pedal] ?? 0)));
   frame.outputs.forEach((count, bank) => (bound += count * (outputs[bank] ?? 0)));
-  const { pedals, prices } = asked;
-  return { rents: { bound: complete ? bound : Infinity, pedals, outputs, prices }, fresh };
+  return { rents: { ...asked, bound: complete ? bound : Infinity, outputs }, fresh };
 }
 
 /** Lifts the rents of outputs so that what takes them all earns nothing beyond. */
@@ -183,7 +227,7 @@ function raise(outputs: number[], banks: readonly number[], net: number): void {
 }
 
 /** The candidates of a pool with what is left of their value when their rents are paid, the densest first. */
-export const rentedCandidates = (pool: Pool, rents: Pick<Rents, 'pedals' | 'prices'>): readonly Candidate[] =>
+export const rentedCandidates = (pool: Pool, rents: Pick<Rents, 'pedals' | 'prices' | 'perPedal'>): readonly Candidate[] =>
   pool.candidates
     .map((each) => {
       const { pedal, weights } = each.place;
@@ -194,10 +238,10 @@ export const rentedCandidates = (pool: Pool, rents: Pick<Rents, 'pedals' | 'pric
 /** What is left of a value when the rents of pedals and the prices of weights are paid; never less than that. */
 export function netOf(
   { value, pedals, weights }: Pick<Item, 'value' | 'pedals' | 'weights'>,
-  rents: Pick<Rents, 'pedals' | 'prices'>,
+  rents: Pick<Rents, 'pedals' | 'prices' | 'perPedal'>,
 ): number {
   let net = value;
-  for (const pedal of pedals) net -= rents.pedals[pedal] ?? 0;
+  for (const pedal of pedals) net -= (rents.pedals[pedal] ?? 0) + rents.perPedal;
   for (const [at, weight] of weights.entries()) net -= paid(rents.prices[at] ?? 0, weight);
   return net;
 }

@@ -1,5 +1,5 @@
 import type { Board } from '../domain/board.js';
-import type { ProofBranch } from '../domain/proof.js';
+import type { ProofBranch, ProofCount } from '../domain/proof.js';
 import { Flaw } from './flaw.js';
 import type { Group, LeadKind, Stock } from './stock.js';
 
@@ -19,21 +19,34 @@ export type Condition = {
 export function conditionsOf(
   branch: ProofBranch,
   board: Board,
-  { kinds, supplies }: Stock,
+  stock: Stock,
 ): { readonly fewer: Condition; readonly more: Condition } {
-  const { count, supply, source, of = [], most } = branch;
-  if (supply !== null && !supplies.has(supply)) throw new Flaw(`it names the supply "${supply}", which there is not`);
+  const { count, of = [], most } = branch;
+  checkPlace(branch, stock);
   const counted = {
     counts: count,
-    concerns: (group: Group) =>
-      (supply === null || group.supply.id === supply) && (source === null || group.source === source),
+    concerns: (group: Group) => isConcerned(group, branch),
     pedals: count === 'pedals' ? pedalsNamed(of, board) : new Set<number>(),
-    kinds: count === 'leads' ? kindsNamed(of, kinds) : new Set<number>(),
+    kinds: count === 'leads' ? kindsNamed(of, stock.kinds) : new Set<number>(),
   };
   return {
     fewer: { ...counted, side: 'at most', amount: most },
     more: { ...counted, side: 'at least', amount: most + 1 },
   };
+}
+
+function checkPlace({ supply, source, slot }: ProofCount, { supplies, apart }: Stock): void {
+  if (supply !== null && !supplies.has(supply)) throw new Flaw(`it names the supply "${supply}", which there is not`);
+  if (slot === undefined) return;
+  const told = apart.find((entry) => entry.supply === supply && entry.source === source);
+  if (told === undefined || slot > told.units)
+    throw new Flaw(`it counts on unit ${slot} of "${supply ?? 'any supply'}", which is not told apart`);
+}
+
+/** What names a supply but no unit means those of its units that are not told apart. */
+function isConcerned(group: Group, { supply, source, slot }: ProofCount): boolean {
+  if (source !== null && group.source !== source) return false;
+  return supply === null || (group.supply.id === supply && group.slot === (slot ?? null));
 }
 
 export function pedalsNamed(ids: readonly string[], { pedals }: Board): ReadonlySet<number> {

@@ -130,11 +130,15 @@ function listedKinds({ leads = [] }: ProofTags, kinds: readonly LeadKind[]): Rea
   return listed;
 }
 
-/** What one lead costs: its tag, or else the least that a piece costs; null when there is no piece. */
+/**
+ * What one lead costs: its tag, and no less than its cheapest piece does, as a tag below that costs the bound nothing to
+ * raise. Null when there is no piece.
+ */
 function leadCost({ offers }: LeadKind, tag: bigint | undefined, prices: Measure): bigint | null {
   const [first, ...others] = offers.map(({ price }) => price);
   if (first === undefined) return null;
-  return prices.parts + (tag ?? prices.money(others.reduce((cheapest, price) => Math.min(cheapest, price), first)));
+  const cheapest = prices.money(others.reduce((least, price) => Math.min(least, price), first));
+  return prices.parts + (tag === undefined || tag < cheapest ? cheapest : tag);
 }
 
 /** What the tag of a kind asks for more than its pieces cost is lost on every piece. */

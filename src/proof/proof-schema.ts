@@ -33,6 +33,7 @@ const branchSchema = z.strictObject({
   count: z.enum(['units', 'pedals', 'leads']),
   supply: id.transform(supplyId).nullable(),
   source: z.enum(['owned', 'bought']).nullable(),
+  slot: positive.optional(),
   of: z.array(partIdField).optional(),
   most: nonnegative,
   // Nodes are read one by one, so that a deep tree takes no deep recursion.
@@ -42,10 +43,17 @@ const branchSchema = z.strictObject({
 
 const nodeSchema = z.strictObject({ tags: tagsSchema.optional(), branch: branchSchema.optional() });
 
+const apartSchema = z.strictObject({
+  supply: id.transform(supplyId),
+  source: z.enum(['owned', 'bought']),
+  units: positive,
+});
+
 const stepSchema = z.strictObject({
   tiers: z.array(z.strictObject({ tier: z.enum(tierNames), unit: positive, weight: positive })).min(1),
   value: nonnegative,
   scale: positive,
+  apart: z.array(apartSchema).optional(),
   tree: z.unknown(),
 });
 
@@ -70,10 +78,10 @@ export function parseProof(data: unknown): ParsedProof {
   const parsed = proofSchema.safeParse(data);
   if (!parsed.success) return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, [])) };
   const steps: ProofStep[] = [];
-  for (const [index, { tree, ...step }] of parsed.data.steps.entries()) {
+  for (const [index, { tree, apart, ...step }] of parsed.data.steps.entries()) {
     const read = readTree(tree, ['steps', index, 'tree']);
     if (read.kind === 'faulty') return read;
-    steps.push({ ...step, tree: read.node });
+    steps.push({ ...step, ...(apart === undefined ? {} : { apart }), tree: read.node });
   }
   // The schema has read the ids; that they name something is a matter of the check.
   return { kind: 'proof', proof: { ...parsed.data, steps } as Proof };

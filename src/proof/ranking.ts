@@ -1,73 +1,80 @@
-import type { Board, Catalogue } from '../domain/board.js';
 import { tiersOf, type Tier } from '../domain/aim.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
+import type { Ground } from './claim.js';
 import { Flaw } from './flaw.js';
 import { inUnits, isMoney } from './measure.js';
 
 /** The steps list the aim's tiers, each once and in order, and each step ranks plans as its tiers do. @throws Flaw. */
-export function checkRanking(board: Board, catalogue: Catalogue, proof: Proof): void {
+export function checkRanking(proof: Proof, ground: Ground): void {
   const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
   // Where no pedal may stay without power, every plan is equal in that.
   const expected = tiersOf(proof.aim).filter((tier) => proof.partial || tier !== 'unpowered');
   if (listed.join() !== expected.join())
     throw new Flaw(`its steps speak of ${listed.join(', ')}; the aim ${proof.aim} ranks ${expected.join(', ')}`);
-  for (const { tiers } of proof.steps) checkWeights(tiers, board, catalogue);
+  for (const { tiers } of proof.steps) checkWeights(tiers, ground);
 }
 
 /** No sum of all that comes after a tier reaches what one unit of the tier weighs. */
-function checkWeights(tiers: readonly ProofTier[], board: Board, catalogue: Catalogue): void {
-  for (const entry of tiers) if (isMoney(entry.tier)) checkUnit(entry, board, catalogue);
+function checkWeights(tiers: readonly ProofTier[], ground: Ground): void {
+  for (const entry of tiers) if (isMoney(entry.tier)) checkUnit(entry, ground);
   let after = 0n;
   for (const entry of tiers.toReversed()) {
     if (!isMoney(entry.tier) && entry.unit !== 1) throw new Flaw(`it counts ${entry.tier} in units of ${entry.unit}`);
     if (BigInt(entry.weight) <= after)
       throw new Flaw(`its weight of ${entry.tier} does not outweigh the tiers after it`);
-    after += BigInt(entry.weight) * inUnits(mostOf(entry.tier, board, catalogue), entry);
+    after += BigInt(entry.weight) * inUnits(mostOf(entry.tier, ground), entry);
   }
 }
 
 /** Whatever a plan costs is a whole number of the tier's units. */
-function checkUnit(entry: ProofTier, { gear, policy }: Board, { supplies, parts }: Catalogue): void {
-  for (const { price, stock } of [...gear.supplies, ...supplies, ...gear.parts, ...parts])
-    if (stock !== 0) inUnits(price ?? 0, entry);
-  if (entry.tier === 'cost') inUnits(policy.noisePrice, entry);
+function checkUnit(entry: ProofTier, { stock, board }: Ground): void {
+  for (const price of [...supplyPrices(stock), ...leadPrices(stock)]) inUnits(price, entry);
+  if (entry.tier === 'cost') inUnits(board.policy.noisePrice, entry);
 }
 
+type Stock = Ground['stock'];
+const supplyPrices = ({ groups }: Stock): readonly number[] => groups.map(({ price }) => price);
+const leadPrices = ({ kinds }: Stock): readonly number[] =>
+  kinds.flatMap(({ offers }) => offers.map(({ price }) => price));
+
 /** The most that a tier comes to in any plan, in minor units where it is money. */
-function mostOf(tier: Tier, board: Board, catalogue: Catalogue): number {
-  const { pedals, policy } = board;
-  const highGain = pedals.filter((pedal) => pedal.highGain).length;
+function mostOf(tier: Tier, ground: Ground): number {
+  const { pedals, policy } = ground.board;
   switch (tier) {
     case 'unpowered':
     case 'bricks':
       return pedals.length;
     case 'exposed':
-      return highGain;
+      return mostExposed(ground);
     case 'offPreferred':
       return pedals.filter(({ prefers }) => prefers !== null).length;
     case 'parts':
-      return mostParts(board, catalogue);
+      return mostParts(ground);
     case 'money':
-      return mostMoney(board, catalogue);
+      return mostMoney(ground);
     case 'cost':
-      return mostMoney(board, catalogue) + policy.noisePrice * highGain;
+      return mostMoney(ground) + policy.noisePrice * mostExposed(ground);
   }
 }
 
+/** It takes a digital pedal other than itself to expose a pedal. */
+function mostExposed({ board: { pedals } }: Ground): number {
+  const digital = pedals.filter((pedal) => pedal.digital).length;
+  return pedals.filter((pedal) => pedal.highGain && digital > (pedal.digital ? 1 : 0)).length;
+}
+
 /** A supply for every pedal, and every lead that pedals can have. */
-function mostMoney(board: Board, catalogue: Catalogue): number {
-  const dearest = (things: readonly { readonly price: number | null }[]): number =>
-    things.reduce((most, { price }) => Math.max(most, price ?? 0), 0);
-  return (
-    board.pedals.length * dearest([...board.gear.supplies, ...catalogue.supplies]) +
-    mostParts(board, catalogue) * dearest([...board.gear.parts, ...catalogue.parts])
-  );
+function mostMoney(ground: Ground): number {
+  const dearest = (prices: readonly number[]): number => prices.reduce((most, price) => Math.max(most, price), 0);
+  const { stock, board } = ground;
+  return board.pedals.length * dearest(supplyPrices(stock)) + mostParts(ground) * dearest(leadPrices(stock));
 }
 
 /** Two adapters and a join lead for every pedal, a chain lead for every two. */
-function mostParts({ pedals, gear, policy }: Board, { parts }: Catalogue): number {
-  const has = (kind: Part['role']['kind']): boolean => [...gear.parts, ...parts].some(({ role }) => role.kind === kind);
+function mostParts({ board: { pedals, policy }, stock }: Ground): number {
+  const has = (kind: Part['role']['kind']): boolean =>
+    stock.kinds.some(({ role, offers }) => role.kind === kind && offers.length > 0);
   const chains = policy.chains === 'allow' && has('chain') ? Math.floor(pedals.length / 2) : 0;
   return (has('adapter') ? 2 * pedals.length : 0) + (has('join') ? pedals.length : 0) + chains;
 }

@@ -1,6 +1,6 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Part } from '../domain/part.js';
-import type { ProofSource } from '../domain/proof.js';
+import type { ProofApart, ProofSource } from '../domain/proof.js';
 import type { PartId, SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 
@@ -20,6 +20,8 @@ export type LeadKind = Pick<Part, 'fits' | 'gives' | 'reverses' | 'role'> & {
 export type Group = {
   readonly supply: Supply;
   readonly source: ProofSource;
+  /** The number of a unit that is told apart, a group of its own; null for all the others. */
+  readonly slot: number | null;
   /** Of one unit, in minor units. */
   readonly price: number;
   /** The most units that any plan can use: a unit in use feeds a pedal. */
@@ -33,6 +35,8 @@ export type Stock = {
   readonly groups: readonly Group[];
   /** Every supply that there is. */
   readonly supplies: ReadonlySet<SupplyId>;
+  /** Of which groups units are told apart, and how many. */
+  readonly apart: readonly ProofApart[];
 };
 
 export function stockOf(board: Board, catalogue: Catalogue): Stock {
@@ -41,6 +45,7 @@ export function stockOf(board: Board, catalogue: Catalogue): Stock {
     kinds: leadKinds(board, catalogue),
     groups: supplies.flatMap((supply) => groupsOf(supply, board)),
     supplies: new Set(supplies.map(({ id }) => id)),
+    apart: [],
   };
 }
 
@@ -49,8 +54,8 @@ function groupsOf(supply: Supply, board: Board): readonly Group[] {
   const owned = Math.min(most, board.owned.supplies.get(supply.id) ?? 0);
   const bought = Math.min(most, forSale(supply));
   const groups: readonly Group[] = [
-    { supply, source: 'owned', price: 0, most: owned },
-    { supply, source: 'bought', price: supply.price ?? 0, most: bought },
+    { supply, source: 'owned', slot: null, price: 0, most: owned },
+    { supply, source: 'bought', slot: null, price: supply.price ?? 0, most: bought },
   ];
   return groups.filter((group) => group.most > 0);
 }

@@ -2,6 +2,7 @@ import { tierValue, type Tier } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Score } from '../domain/plan.js';
 import type { Proof } from '../domain/proof.js';
+import { toldApart } from './apart.js';
 import { groundOf, type Claim, type Ground } from './claim.js';
 import { Flaw } from './flaw.js';
 import { measureOf, numberOf } from './measure.js';
@@ -38,8 +39,9 @@ export function verifyProof(board: Board, catalogue: Catalogue, proof: Proof, sc
     if (proof.impossible === true) throw new Flaw('it says that no plan exists');
     if (!proof.partial && score.unpowered > 0)
       throw new Flaw('it speaks of plans that power every pedal, and the plan leaves some out');
-    checkRanking(board, catalogue, proof);
-    const cases = checkSteps(proof, groundOf(board, catalogue, proof.partial), score);
+    const ground = groundOf(board, catalogue, proof.partial);
+    checkRanking(proof, ground);
+    const cases = checkSteps(proof, ground, score);
     const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
     return {
       kind: 'holds',
@@ -89,9 +91,15 @@ function claimOf({ steps }: Proof, index: number, ground: Ground): Claim {
     value: BigInt(value),
   }));
   const own = measured[index];
-  const scale = BigInt(steps[index]?.scale ?? 1);
-  if (own === undefined) throw new RangeError(`there is no step ${index}`);
-  return { ...ground, scale, value: own.value, measure: own.measure, earlier: measured.slice(0, index) };
+  const step = steps[index];
+  if (own === undefined || step === undefined) throw new RangeError(`there is no step ${index}`);
+  return {
+    ...toldApart(ground, step.apart ?? []),
+    scale: BigInt(step.scale),
+    value: own.value,
+    measure: own.measure,
+    earlier: measured.slice(0, index),
+  };
 }
 
 function orReason<Verdict>(check: () => Verdict): Verdict | { readonly kind: 'fails'; readonly reason: string } {

@@ -8,12 +8,13 @@ import { pack } from './pack.js';
 import type { PedalClass } from './pedal-class.js';
 import type { Bound } from './rents.js';
 import type { UnitShape } from './shape.js';
+import { bestSingle } from './single.js';
 import { valuesOf, type Prices, type Values } from './values.js';
 
 /**
- * The most that one unit can carry: the tags of what hangs on it, less its leads, its exposed pedals and those off their
- * preferred volts. Never too little; too much only when the exact answer would take too long. What does not exceed
- * `enough` is not told apart from it.
+ * The most that one unit with a pedal on it can carry: the tags of what hangs on it, less its leads, its exposed pedals and
+ * those off their preferred volts. Never too little; too much only when the exact answer would take too long. What does
+ * not exceed `enough` is not told apart from it.
  */
 export type MostCarried = (items: readonly Item[], prices: Omit<Prices, 'tags'>, enough: number) => number;
 
@@ -25,7 +26,11 @@ export function mostCarriedBy(shape: UnitShape, classes: readonly PedalClass[]):
     const key = partitionKey(items);
     const tree = trees.get(key) ?? searchTree(caseTree({ shape, items, classes }));
     trees.set(key, tree);
-    return mostIn(tree, prices, enough);
+    if (enough >= 0) return mostIn(tree, prices, enough);
+    // A unit that carries nothing is not in use: where all there is to hang on it is worth less than nothing, the best of
+    // that hangs on it by itself.
+    const single = leavesOf(tree).reduce((best, model) => bestSingle(model, prices, best), enough);
+    return single < 0 ? single : mostIn(tree, prices, single);
   };
 }
 
@@ -40,6 +45,9 @@ function searchTree({ model, parts }: CaseTree): SearchTree {
   let search: RentSearch | null = null;
   return { model, parts: parts.map(searchTree), search: () => (search ??= rentSearch(model)) };
 }
+
+const leavesOf = ({ model, parts }: SearchTree): readonly CaseModel[] =>
+  parts.length === 0 ? [model] : parts.flatMap(leavesOf);
 
 function mostIn(tree: SearchTree, prices: Prices, enough: number): number {
   const { model } = tree;

@@ -30,12 +30,7 @@ export type Values = {
 
 /** `steps` divides every worth into so many equal parts, so that rents can be finer than whole ones. */
 export function valuesOf(model: CaseModel, prices: Prices, steps: number): Values {
-  const worth = (item: number, way: Way): number => ((prices.tags[item] ?? 0) - costOf(way, prices)) * steps;
-  const places = model.places.map(({ item, ways }) =>
-    ways.reduce((best, way) => Math.max(best, worth(item, way)), -Infinity),
-  );
-  const links = model.chains.map((chain) => chain.links.map(({ item, way }) => worth(item, way)));
-  const leads = model.chains.map((chain) => leadCosts(chain, prices).map((cost) => cost * steps));
+  const { places, links, leads } = plainValues(model, prices, steps);
   const bests = bestsOf(model, places, links);
   const ceiling = ceilingOf(model, bests, leads);
   // What costs more than all else together could make up for is never taken: so sums stay small.
@@ -46,6 +41,18 @@ export function valuesOf(model: CaseModel, prices: Prices, steps: number): Value
     leads: leads.map((costs) => costs.map((cost) => (cost > ceiling ? Infinity : cost))),
     bests,
     ceiling,
+  };
+}
+
+/** The same, whether it is ever worth it or not. */
+export function plainValues(model: CaseModel, prices: Prices, steps = 1): Pick<Values, 'places' | 'links' | 'leads'> {
+  const worth = (item: number, way: Way): number => ((prices.tags[item] ?? 0) - costOf(way, prices)) * steps;
+  return {
+    places: model.places.map(({ item, ways }) =>
+      ways.reduce((best, way) => Math.max(best, worth(item, way)), -Infinity),
+    ),
+    links: model.chains.map((chain) => chain.links.map(({ item, way }) => worth(item, way))),
+    leads: model.chains.map((chain) => leadCosts(chain, prices).map((cost) => cost * steps)),
   };
 }
 
