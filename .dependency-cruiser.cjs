@@ -9,7 +9,7 @@ const open = {
   'src/report': ['src/planning', 'src/domain'],
   'src/planning': ['src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
   'src/formulation': ['src/loadout', 'src/domain', 'solver'],
-  'src/loadout': ['src/domain'],
+  'src/loadout': ['src/domain', 'solver'],
   'src/audit': ['src/domain'],
   'src/proof': ['src/domain'],
   'src/files': ['src/domain'],

@@ -1,5 +1,5 @@
-import type { Condition, CoverProgram } from './program.js';
-import { amountOf, type ColumnPool } from './relaxation.js';
+import type { Amounts, Condition, CoverProgram } from './program.js';
+import type { ColumnPool } from './column-pool.js';
 
 /** What is this close to a whole number is one. */
 const tolerance = 1e-4;
@@ -30,7 +30,7 @@ export function branchesOf<Content>(
 }
 
 type Used = readonly {
-  readonly column: { readonly group: number; readonly amounts: Parameters<typeof amountOf>[0] };
+  readonly column: { readonly group: number; readonly amounts: Amounts };
   readonly share: number;
 }[];
 type Fraction = { readonly feature: number; readonly group: number; value: number };

@@ -8,7 +8,10 @@ import { setImmediate } from 'node:timers/promises';
 import { branchesOf, split } from './branching.js';
 import { dive } from './dive.js';
 import type { Condition, CoverProgram } from './program.js';
-import { boundOf, ColumnPool, groupTags, priceAll, Relaxation, type Bounded, type Decisions, type Start, type Tags } from './relaxation.js';
+import { ColumnPool } from './column-pool.js';
+import type { Decisions } from './decisions.js';
+import { Relaxation, type Start } from './relaxation.js';
+import { boundOf, groupTags, priceAll, type Bounded, type Tags } from './tags.js';
 import { COLD } from './simplex.js';
 import { finishedTree, type ProofNode } from './tree.js';
 
@@ -155,11 +158,14 @@ export class CoverSearch<Content> {
       this.#stuck = mixedGroups(this.pool, relaxation.point);
       return false;
     }
-    if (process.env.DBG) console.log('NODE', node.depth, (node.proof.bound / this.scale / 1e3).toFixed(2), 'of', (this.target / 1e3).toFixed(2), 'dbt', solved.doubtful.length, branches.map((c) => `${c.feature}@${c.group}${c.sense}${c.bound}`).join(' | '), [...relaxation.point].filter((x) => x > 1e-6).length, 'groups left', most.filter((m) => m > 0).length);
     const children = branches.map((condition) => {
       const proof: ProofNode = { tags: null, bound: -Infinity, branch: null };
       this.#open.push({
-        decisions: { conditions: [...node.decisions.conditions, condition], most: capped(most, condition, this.program), taken: [] },
+        decisions: {
+          conditions: [...node.decisions.conditions, condition],
+          most: capped(most, condition, this.program),
+          taken: [],
+        },
         start,
         bound: Math.max(node.bound, this.#whole(solved.bound)),
         depth: node.depth + 1,
@@ -196,11 +202,7 @@ export class CoverSearch<Content> {
   }
 
   /** Where it is not known that a group is not worth using: either no more of it is used than now, or more. */
-  #doubt(
-    { doubtful }: Bounded,
-    point: Float64Array,
-    most: readonly number[],
-  ): readonly [Condition, Condition] | null {
+  #doubt({ doubtful }: Bounded, point: Float64Array, most: readonly number[]): readonly [Condition, Condition] | null {
     for (const group of doubtful) {
       const used = this.pool.columns.reduce(
         (sum, column, index) => (column.group === group ? sum + (point[index] ?? 0) : sum),
@@ -290,7 +292,10 @@ function capped(
 
 /** Sums of tags must stay safe integers: a column may have a tag for each of its amounts. */
 function scaleFor({ rows }: Pick<CoverProgram<unknown>, 'rows'>, greatest: number): number {
-  const items = rows.reduce((sum, { bound, group }) => (group === null ? sum + Math.min(200, Math.abs(bound)) : sum), 8);
+  const items = rows.reduce(
+    (sum, { bound, group }) => (group === null ? sum + Math.min(200, Math.abs(bound)) : sum),
+    8,
+  );
   const bits = Math.floor(Math.log2(2 ** 52 / (Math.max(1, greatest) * items)));
   return 2 ** Math.max(0, Math.min(20, bits));
 }
@@ -305,7 +310,9 @@ function mixedGroups<Content>(pool: ColumnPool<Content>, point: Float64Array): R
     mixed.set(group, (mixed.get(group) ?? 0) + share);
     if (Math.abs(share - Math.round(share)) > 1e-4) parts.add(group);
   }
-  return new Map([...mixed].flatMap(([group, units]) => (parts.has(group) ? [[group, Math.round(units)] as const] : [])));
+  return new Map(
+    [...mixed].flatMap(([group, units]) => (parts.has(group) ? [[group, Math.round(units)] as const] : [])),
+  );
 }
 
 /** The columns of a point, each as often as it is used, rounded. */

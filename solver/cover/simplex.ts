@@ -5,24 +5,10 @@
  * Every row is elastic, at a price, so that there always is a solution.
  */
 
-/** Σ value · row over a column's rows, at a cost; all columns range from 0 upwards. */
-export type SparseColumn = { readonly rows: readonly number[]; readonly values: readonly number[]; readonly cost: number };
-
-export type Sense = 'at least' | 'at most' | 'equal';
-export type SimplexRow = { readonly sense: Sense; readonly bound: number };
-
-/**
- * What is basic in each row: a column by its number from 0; the row's slack, its shortfall or its excess by a negative
- * number, see `helperOf`.
- */
-export type Basis = readonly number[];
-
-const SLACK = 1;
-const SHORTFALL = 2;
-const EXCESS = 3;
-const helper = (row: number, kind: number): number => -(3 * row + kind);
-const rowOf = (name: number): number => Math.floor((-name - 1) / 3);
-const kindOf = (name: number): number => -name - 3 * rowOf(name);
+import { COLD, type SimplexRow, type SimplexStart } from './simplex-start.js';
+import { inverseOf } from './dense-inverse.js';
+import { EXCESS, helper, kindOf, rowOf, SHORTFALL, SLACK } from './row-helpers.js';
+import { SparseColumns, type SparseColumn } from './sparse-columns.js';
 
 /** Smaller pivots make numbers that mean nothing. */
 const PIVOT_TOLERANCE = 1e-9;
@@ -35,15 +21,7 @@ const PERTURBATION = 1e-7;
 /** Columns that were worth the most when all were looked at last; they are tried before all are looked at again. */
 const SHORT_LIST = 16;
 
-/** Where a simplex begins: a basis of its first rows and, where it is known, the basis's inverse. */
-export type SimplexStart = {
-  readonly basis: Basis;
-  readonly inverse: Float64Array | null;
-  /** How often the inverse has been updated since it was made. */
-  readonly updates: number;
-};
-
-export const COLD: SimplexStart = { basis: [], inverse: null, updates: 0 };
+export { COLD, type Basis, type Sense, type SimplexRow, type SimplexStart } from './simplex-start.js';
 
 export class Simplex {
   readonly #rows: readonly SimplexRow[];
@@ -53,13 +31,8 @@ export class Simplex {
   #tolerance: number;
   readonly #right: Float64Array;
   readonly #names: Int32Array;
-  /** The columns one after the other: where each begins, its rows and values. */
-  #begins = new Int32Array(256);
-  #entryRows = new Int32Array(1024);
-  #entryValues = new Float64Array(1024);
-  #costs = new Float64Array(256);
+  readonly #columns = new SparseColumns();
   #isBasic = new Uint8Array(256);
-  #count = 0;
   #inverse: Float64Array;
   #values: Float64Array;
   readonly #duals: Float64Array;
@@ -85,31 +58,14 @@ export class Simplex {
   }
 
   /** Adds a column; it is numbered from 0 in the order in which they come. */
-  add({ rows, values, cost }: SparseColumn): void {
-    const begin = this.#begins[this.#count] ?? 0;
-    if (this.#count + 2 > this.#begins.length) this.#growColumns();
-    while (begin + rows.length > this.#entryRows.length) this.#growEntries();
-    for (let at = 0; at < rows.length; at += 1) {
-      this.#entryRows[begin + at] = rows[at] ?? 0;
-      this.#entryValues[begin + at] = values[at] ?? 0;
+  add(column: SparseColumn): void {
+    if (this.#columns.count >= this.#isBasic.length) {
+      const larger = new Uint8Array(this.#isBasic.length * 2);
+      larger.set(this.#isBasic);
+      this.#isBasic = larger;
     }
-    this.#costs[this.#count] = cost;
-    this.#isBasic[this.#count] = 0;
-    this.#count += 1;
-    this.#begins[this.#count] = begin + rows.length;
-  }
-
-  #growColumns(): void {
-    const length = this.#begins.length * 2;
-    this.#begins = grown(this.#begins, new Int32Array(length));
-    this.#costs = grown(this.#costs, new Float64Array(length));
-    this.#isBasic = grown(this.#isBasic, new Uint8Array(length));
-  }
-
-  #growEntries(): void {
-    const length = this.#entryRows.length * 2;
-    this.#entryRows = grown(this.#entryRows, new Int32Array(length));
-    this.#entryValues = grown(this.#entryValues, new Float64Array(length));
+    this.#isBasic[this.#columns.count] = 0;
+    this.#columns.add(column);
   }
 
   /** Begins with a basis of the first rows of this program, where it is one, and with slacks and shortfalls elsewhere. */
@@ -144,19 +100,27 @@ export class Simplex {
     const all = this.#inverse;
     all.fill(0);
     for (let row = 0; row < known; row += 1) {
-      for (let column = 0; column < known; column += 1) all[row * size + column] = inverse[row * known + column] ?? 0;
+      all.set(inverse.subarray(row * known, (row + 1) * known), row * size);
     }
     for (let row = known; row < size; row += 1) all[row * size + row] = this.#sign(this.#names[row] ?? 0);
     for (let position = 0; position < known; position += 1) {
       const name = this.#names[position] ?? 0;
-      if (name < 0) continue;
-      for (let at = this.#begins[name] ?? 0; at < (this.#begins[name + 1] ?? 0); at += 1) {
-        const row = this.#entryRows[at] ?? 0;
-        if (row < known) continue;
-        const factor = (this.#entryValues[at] ?? 0) * this.#sign(this.#names[row] ?? 0);
-        for (let column = 0; column < known; column += 1) {
-          all[row * size + column] = (all[row * size + column] ?? 0) - factor * (all[position * size + column] ?? 0);
-        }
+      if (name >= 0) this.#extendBy(name, position, known);
+    }
+  }
+
+  /** What a basic column's entries in the new rows come to in the inverse. */
+  #extendBy(name: number, position: number, known: number): void {
+    const { rows, values } = this.#columns;
+    const size = this.#size;
+    const all = this.#inverse;
+    const end = this.#columns.end(name);
+    for (let at = this.#columns.begin(name); at < end; at += 1) {
+      const row = rows[at] ?? 0;
+      if (row < known) continue;
+      const factor = (values[at] ?? 0) * this.#sign(this.#names[row] ?? 0);
+      for (let column = 0; column < known; column += 1) {
+        all[row * size + column] = (all[row * size + column] ?? 0) - factor * (all[position * size + column] ?? 0);
       }
     }
   }
@@ -180,7 +144,7 @@ export class Simplex {
   }
 
   #cost(name: number): number {
-    if (name >= 0) return this.#costs[name] ?? 0;
+    if (name >= 0) return this.#columns.cost(name);
     return kindOf(name) === SLACK ? 0 : this.#elastic;
   }
 
@@ -191,8 +155,10 @@ export class Simplex {
     this.#names.forEach((name, column) => {
       if (name < 0) matrix[rowOf(name) * size + column] = this.#sign(name);
       else {
-        for (let at = this.#begins[name] ?? 0; at < (this.#begins[name + 1] ?? 0); at += 1) {
-          matrix[(this.#entryRows[at] ?? 0) * size + column] = this.#entryValues[at] ?? 0;
+        const { rows, values } = this.#columns;
+        const end = this.#columns.end(name);
+        for (let at = this.#columns.begin(name); at < end; at += 1) {
+          matrix[(rows[at] ?? 0) * size + column] = values[at] ?? 0;
         }
       }
     });
@@ -257,12 +223,7 @@ export class Simplex {
       const row = rowOf(name);
       return this.#sign(name) * (duals[row] ?? 0);
     }
-    let worth = -(this.#costs[name] ?? 0);
-    const end = this.#begins[name + 1] ?? 0;
-    for (let at = this.#begins[name] ?? 0; at < end; at += 1) {
-      worth += (duals[this.#entryRows[at] ?? 0] ?? 0) * (this.#entryValues[at] ?? 0);
-    }
-    return worth;
+    return this.#columns.product(name, duals) - this.#columns.cost(name);
   }
 
   /** What is worth the most of the short list; of all columns and slacks when nothing on it is; null when nothing is. */
@@ -279,7 +240,8 @@ export class Simplex {
       list.length = SHORT_LIST;
       least = list.at(-1)?.worth ?? least;
     };
-    for (let name = 0; name < this.#count; name += 1) if (this.#isBasic[name] === 0) note(name, this.#worth(name));
+    for (let name = 0; name < this.#columns.count; name += 1)
+      if (this.#isBasic[name] === 0) note(name, this.#worth(name));
     for (let row = 0; row < this.#size; row += 1) {
       if (this.#rows[row]?.sense !== 'equal') note(helper(row, SLACK), this.#worth(helper(row, SLACK)));
     }
@@ -309,14 +271,7 @@ export class Simplex {
       for (let at = 0; at < size; at += 1) direction[at] = sign * (inverse[at * size + row] ?? 0);
       return;
     }
-    const [begin, end] = [this.#begins[name] ?? 0, this.#begins[name + 1] ?? 0];
-    for (let at = 0; at < size; at += 1) {
-      let sum = 0;
-      for (let entry = begin; entry < end; entry += 1) {
-        sum += (this.#entryValues[entry] ?? 0) * (inverse[at * size + (this.#entryRows[entry] ?? 0)] ?? 0);
-      }
-      direction[at] = sum;
-    }
+    for (let at = 0; at < size; at += 1) direction[at] = this.#columns.product(name, inverse, at * size);
   }
 
   /** The row whose basic value is the first to reach zero; of several the one with the largest pivot; −1 for none. */
@@ -335,35 +290,39 @@ export class Simplex {
   }
 
   #pivot(row: number, entering: number): void {
-    const size = this.#size;
-    const inverse = this.#inverse;
-    const direction = this.#direction;
-    const values = this.#values;
-    const pivot = direction[row] ?? 1;
-    const from = row * size;
     const worth = this.#worth(entering);
-    const step = Math.max(0, values[row] ?? 0) / pivot;
-    for (let column = 0; column < size; column += 1) inverse[from + column] = (inverse[from + column] ?? 0) / pivot;
-    for (let other = 0; other < size; other += 1) {
-      const factor = direction[other] ?? 0;
-      if (other === row || factor === 0) continue;
-      values[other] = (values[other] ?? 0) - factor * step;
-      const to = other * size;
-      for (let column = 0; column < size; column += 1) {
-        inverse[to + column] = (inverse[to + column] ?? 0) - factor * (inverse[from + column] ?? 0);
-      }
-    }
+    const pivot = this.#direction[row] ?? 1;
+    const step = Math.max(0, this.#values[row] ?? 0) / pivot;
+    this.#eliminate(row, pivot, step);
     // The duals change by a multiple of the new row of the inverse.
-    const duals = this.#duals;
+    const size = this.#size;
+    const from = row * size;
     for (let column = 0; column < size; column += 1) {
-      duals[column] = (duals[column] ?? 0) - worth * (inverse[from + column] ?? 0);
+      this.#duals[column] = (this.#duals[column] ?? 0) - worth * (this.#inverse[from + column] ?? 0);
     }
-    values[row] = step;
+    this.#values[row] = step;
     const leaving = this.#names[row] ?? 0;
     if (leaving >= 0) this.#isBasic[leaving] = 0;
     if (entering >= 0) this.#isBasic[entering] = 1;
     this.#names[row] = entering;
     this.#updates += 1;
+  }
+
+  /** Clears the entering column out of all rows of the inverse but one, and takes the step. */
+  #eliminate(row: number, pivot: number, step: number): void {
+    const size = this.#size;
+    const inverse = this.#inverse;
+    const from = row * size;
+    for (let column = 0; column < size; column += 1) inverse[from + column] = (inverse[from + column] ?? 0) / pivot;
+    for (let other = 0; other < size; other += 1) {
+      const factor = this.#direction[other] ?? 0;
+      if (other === row || factor === 0) continue;
+      this.#values[other] = (this.#values[other] ?? 0) - factor * step;
+      const to = other * size;
+      for (let column = 0; column < size; column += 1) {
+        inverse[to + column] = (inverse[to + column] ?? 0) - factor * (inverse[from + column] ?? 0);
+      }
+    }
   }
 
   /** Makes it a hundred times as dear to break a row; false when that was done often enough. */
@@ -387,7 +346,7 @@ export class Simplex {
 
   /** The value of every column. */
   get point(): Float64Array {
-    const point = new Float64Array(this.#count);
+    const point = new Float64Array(this.#columns.count);
     this.#names.forEach((name, row) => {
       if (name >= 0) point[name] = Math.max(0, this.#values[row] ?? 0);
     });
@@ -405,56 +364,5 @@ export class Simplex {
       (sum, name, row) => (name < 0 && kindOf(name) !== SLACK ? sum + Math.max(0, this.#values[row] ?? 0) : sum),
       0,
     );
-  }
-}
-
-function grown<Numbers extends Int32Array | Float64Array | Uint8Array>(old: Numbers, larger: Numbers): Numbers {
-  larger.set(old);
-  return larger;
-}
-
-function inverseOf(matrix: Float64Array, size: number): Float64Array | null {
-  const inverse = new Float64Array(size * size);
-  for (let row = 0; row < size; row += 1) inverse[row * size + row] = 1;
-  for (let column = 0; column < size; column += 1) {
-    const pivotRow = largestBelow(matrix, size, column);
-    const pivot = matrix[pivotRow * size + column] ?? 0;
-    if (Math.abs(pivot) < PIVOT_TOLERANCE) return null;
-    swapRows(matrix, size, pivotRow, column);
-    swapRows(inverse, size, pivotRow, column);
-    for (let at = 0; at < size; at += 1) {
-      matrix[column * size + at] = (matrix[column * size + at] ?? 0) / pivot;
-      inverse[column * size + at] = (inverse[column * size + at] ?? 0) / pivot;
-    }
-    for (let row = 0; row < size; row += 1) {
-      const factor = matrix[row * size + column] ?? 0;
-      if (row === column || factor === 0) continue;
-      subtractRow(matrix, size, row, column, factor);
-      subtractRow(inverse, size, row, column, factor);
-    }
-  }
-  return inverse;
-}
-
-function largestBelow(matrix: Float64Array, size: number, column: number): number {
-  let best = column;
-  for (let row = column + 1; row < size; row += 1) {
-    if (Math.abs(matrix[row * size + column] ?? 0) > Math.abs(matrix[best * size + column] ?? 0)) best = row;
-  }
-  return best;
-}
-
-function swapRows(matrix: Float64Array, size: number, one: number, two: number): void {
-  if (one === two) return;
-  for (let at = 0; at < size; at += 1) {
-    const kept = matrix[one * size + at] ?? 0;
-    matrix[one * size + at] = matrix[two * size + at] ?? 0;
-    matrix[two * size + at] = kept;
-  }
-}
-
-function subtractRow(matrix: Float64Array, size: number, row: number, from: number, factor: number): void {
-  for (let at = 0; at < size; at += 1) {
-    matrix[row * size + at] = (matrix[row * size + at] ?? 0) - factor * (matrix[from * size + at] ?? 0);
   }
 }

@@ -1,5 +1,5 @@
 import type { Condition } from './program.js';
-import type { Tags } from './relaxation.js';
+import type { Tags } from './tags.js';
 
 /** A node of the search as a proof needs it: tags that prove a bound, and the conditions that split what is left. */
 export type ProofNode = {

@@ -71,7 +71,10 @@ async function searchRound(round: Round): Promise<RoundResult> {
     point = outcome.point;
     feeds = reading.feeds;
   }
-  return { kind: 'done', outcome: { kind: 'proven', feeds, values: settled, evidence: { kind: 'agreement' }, proof: null } };
+  return {
+    kind: 'done',
+    outcome: { kind: 'proven', feeds, values: settled, evidence: { kind: 'agreement' }, proof: null },
+  };
 }
 
 type Start = { readonly effort: Effort; readonly point: Point | null; readonly bound: number | undefined };

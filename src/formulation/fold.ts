@@ -24,6 +24,9 @@ export type Fold = {
   readonly greatest: number;
 };
 
+/** What earlier steps have settled: their numbers may not grow. */
+export type Settled = { readonly fold: Fold; readonly value: number };
+
 /** A tier's place in the number; the most important first. */
 export type Digit = { readonly tier: Tier; readonly unit: number; readonly weight: number };
 

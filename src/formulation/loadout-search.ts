@@ -7,8 +7,9 @@ import { carrierOf, type Carrier } from '../loadout/best-loadout.js';
 import { withoutDominated } from '../loadout/dominance.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
-import { foldsOf, unfolded, type Fold } from './fold.js';
-import { loadoutProgram, slotKey, type LoadoutProgram, type Settled, type Slots } from './loadout-program.js';
+import { foldsOf, unfolded, type Fold, type Settled } from './fold.js';
+import { slotKey, type Slots } from './loadout-groups.js';
+import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
 import { proofStep } from './proof-of.js';
 import type { Effort, Optimiser, Outcome } from './optimiser.js';
@@ -44,7 +45,13 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     earlier.push({ fold, value: outcome.value });
   }
   const proof = effort.proof === true ? steps : null;
-  return { kind: 'proven', feeds: namedFeeds(contents ?? [], question), values: settled, evidence: { kind: 'tags', cases }, proof };
+  return {
+    kind: 'proven',
+    feeds: namedFeeds(contents ?? [], question),
+    values: settled,
+    evidence: { kind: 'tags', cases },
+    proof,
+  };
 };
 
 type Job = {

@@ -4,7 +4,8 @@ import type { ProofNode as CoverNode } from '../../solver/cover/tree.js';
 import type { PartId, PedalId } from '../domain/quantities.js';
 import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags } from '../domain/proof.js';
 import type { Fold } from './fold.js';
-import type { LoadoutProgram, RowMeaning } from './loadout-program.js';
+import type { LoadoutProgram } from './loadout-program.js';
+import type { RowMeaning } from './loadout-rows.js';
 import type { Question } from './question.js';
 
 /** A step's proof in words of the board: tags on pedals and leads, and cases by units, pedals and leads of a supply. */
@@ -61,7 +62,7 @@ function countOf({ feature, group }: Condition, { question, program }: Terms): P
   const place = {
     supply: where?.uses.supply.id ?? null,
     source: where === undefined ? null : sourceOf(where.owned),
-    ...(where?.slot == null ? {} : { slot: where.slot }),
+    ...(where === undefined || where.slot === null ? {} : { slot: where.slot }),
   };
   if (feature === features.unit) return { count: 'units', ...place };
   if (feature >= features.hungriest) {

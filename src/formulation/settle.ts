@@ -3,9 +3,9 @@ import { admits } from '../loadout/ground-mode.js';
 import { likeOf } from '../loadout/bench.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
-import { foldedValue, type Fold, type Measures } from './fold.js';
+import { foldedValue, type Fold, type Measures, type Settled } from './fold.js';
 import { loadoutMeasures, pedalsOn } from './loadout-measures.js';
-import type { Settled } from './loadout-program.js';
+
 import type { Question } from './question.js';
 
 /**
@@ -75,7 +75,10 @@ function withoutOne(
 
 const weighed = (loadout: Loadout, { bench }: Question, fold: Fold): number => {
   const { measures, leads } = loadoutMeasures(loadout, bench);
-  const money = [...leads].reduce((sum, [kind, count]) => sum + count * (bench.kinds[kind]?.supplyOf.at(-1)?.price ?? 0), 0);
+  const money = [...leads].reduce(
+    (sum, [kind, count]) => sum + count * (bench.kinds[kind]?.supplyOf.at(-1)?.price ?? 0),
+    0,
+  );
   const bricks = loadout.hung.length > 0 ? 1 : 0;
   return foldedValue(fold, { ...measures, money: money + bricks * (loadout.supply.price ?? 0), bricks, unpowered: 0 });
 };
@@ -109,16 +112,27 @@ function hungWithout(
 }
 
 /** What the loadouts add up to; null when there are not as many units or leads, or a pedal is missing that must be fed. */
-function measuresOf(loadouts: readonly Loadout[], question: Question, supplies: readonly SupplyUses[]): Measures | null {
+function measuresOf(
+  loadouts: readonly Loadout[],
+  question: Question,
+  supplies: readonly SupplyUses[],
+): Measures | null {
   const { bench } = question;
   const all = loadouts.map((loadout) => loadoutMeasures(loadout, bench));
   const sum = (of: (each: (typeof all)[number]) => number): number => all.reduce((total, each) => total + of(each), 0);
-  const unpowered = bench.classes.map(({ members }, pedal) => members.length - sum(({ pedals }) => pedals.get(pedal) ?? 0));
+  const unpowered = bench.classes.map(
+    ({ members }, pedal) => members.length - sum(({ pedals }) => pedals.get(pedal) ?? 0),
+  );
   const free = (pedal: number): number =>
     question.partial ? (bench.classes[pedal]?.members.length ?? 0) - (question.required.get(pedal) ?? 0) : 0;
   if (unpowered.some((count, pedal) => count > free(pedal))) return null;
   const units = paidUnits(loadouts, supplies);
-  const leads = bench.kinds.map(({ supplyOf, index }) => paidLeads(supplyOf, sum((each) => each.leads.get(index) ?? 0)));
+  const leads = bench.kinds.map(({ supplyOf, index }) =>
+    paidLeads(
+      supplyOf,
+      sum((each) => each.leads.get(index) ?? 0),
+    ),
+  );
   if (units === null || leads.includes(null)) return null;
   return {
     unpowered: unpowered.reduce((total, count) => total + count, 0),
@@ -141,7 +155,10 @@ function paidUnits(loadouts: readonly Loadout[], supplies: readonly SupplyUses[]
 }
 
 /** What so many leads of a kind cost, taken from its sources in their order; null when there are not so many. */
-function paidLeads(sources: readonly { readonly price: number; readonly pieces: number }[], count: number): number | null {
+function paidLeads(
+  sources: readonly { readonly price: number; readonly pieces: number }[],
+  count: number,
+): number | null {
   let left = count;
   let money = 0;
   for (const { price, pieces } of sources) {

@@ -45,7 +45,8 @@ export function candidatesOf(chain: ChainOption, tags: Tags, counts: readonly nu
   for (const place of chain.places) {
     const value = placeValue(place, tags);
     const count = counts[place.pedal] ?? 0;
-    if (count > 0 && value > (best.get(place.pedal)?.value ?? -Infinity)) best.set(place.pedal, { place, value, count });
+    if (count > 0 && value > (best.get(place.pedal)?.value ?? -Infinity))
+      best.set(place.pedal, { place, value, count });
   }
   return [...best.values()].sort(byDensity);
 }
@@ -69,41 +70,53 @@ export function searchPatterns(
   capacities: readonly number[],
   search: { readonly floor: number; readonly found: (places: readonly PlaceOption[], value: number) => number },
 ): boolean {
-  const { floor } = search;
-  const state = { floor, steps: 0 };
+  const state = { floor: search.floor, steps: 0 };
   const chosen: PlaceOption[] = [];
   const rooms = [...capacities];
-  const extend = (from: number, load: number, excess: number, value: number, soles: number): void => {
+  const take = ({ weights }: PlaceOption, times: 1 | -1): void => {
+    for (const [at, weight] of weights.entries()) rooms[at] = (rooms[at] ?? 0) - times * weight;
+  };
+  const extend = (from: number, so: Sum): void => {
     const size = chosen.length;
-    if (size >= 2) {
-      const net = value - (leads[size]?.cost ?? Infinity);
-      if (net > state.floor) state.floor = search.found([...chosen], net);
+    if (size >= 2 && so.value - costOf(leads, size) > state.floor) {
+      state.floor = search.found([...chosen], so.value - costOf(leads, size));
     }
     if (size >= chain.mostTails) return;
-    const paid = leads[Math.max(2, size + 1)]?.cost ?? Infinity;
-    for (let index = from; index < candidates.length; index += 1) {
-      const candidate = candidates[index];
-      if (candidate === undefined) return;
-      const room = Math.min(chain.mostLoad, chain.rating - excess) - load;
-      if (value + fractional(candidates, index, room, chain.mostTails - size) - paid <= state.floor) return;
+    const room = Math.min(chain.mostLoad, chain.rating - so.excess) - so.load;
+    const worthless = state.floor - so.value + costOf(leads, Math.max(2, size + 1));
+    for (const [offset, candidate] of candidates.slice(from).entries()) {
+      const index = from + offset;
+      if (fractional(candidates, index, room, chain.mostTails - size) <= worthless) return;
       const { place } = candidate;
-      const excessThen = Math.max(excess, place.excess);
-      const loadThen = load + place.load;
-      if (loadThen > chain.mostLoad || loadThen + excessThen > chain.rating) continue;
-      if (place.sole && soles > 0) continue;
-      if (place.weights.some((weight, at) => weight > (rooms[at] ?? 0))) continue;
+      const next = added(so, candidate);
+      if (!holds(next, chain) || place.weights.some((weight, at) => weight > (rooms[at] ?? 0))) continue;
       if ((state.steps += 1) > stepLimit) return;
-      place.weights.forEach((weight, at) => (rooms[at] = (rooms[at] ?? 0) - weight));
+      take(place, 1);
       chosen.push(place);
-      const more = taken(chosen, place) < candidate.count;
-      extend(more ? index : index + 1, loadThen, excessThen, value + candidate.value, soles + (place.sole ? 1 : 0));
+      extend(taken(chosen, place) < candidate.count ? index : index + 1, next);
       chosen.pop();
-      place.weights.forEach((weight, at) => (rooms[at] = (rooms[at] ?? 0) + weight));
+      take(place, -1);
     }
   };
-  extend(0, 0, 0, 0, 0);
+  extend(0, { load: 0, excess: 0, value: 0, soles: 0 });
   return state.steps <= stepLimit;
 }
+
+/** What the pedals chosen so far add up to. */
+type Sum = { readonly load: number; readonly excess: number; readonly value: number; readonly soles: number };
+
+const added = (so: Sum, { place, value }: Candidate): Sum => ({
+  load: so.load + place.load,
+  excess: Math.max(so.excess, place.excess),
+  value: so.value + value,
+  soles: so.soles + (place.sole ? 1 : 0),
+});
+
+/** Rules `current` and `startup`, and one digital pedal on a `sole` chain. */
+const holds = ({ load, excess, soles }: Sum, { mostLoad, rating }: ChainOption): boolean =>
+  load <= mostLoad && load + excess <= rating && soles <= 1;
+
+const costOf = (leads: LeadCosts, pedals: number): number => leads[pedals]?.cost ?? Infinity;
 
 /** How many of the last chosen ones are this place. */
 function taken(chosen: readonly PlaceOption[], place: PlaceOption): number {

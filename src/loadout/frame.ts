@@ -97,7 +97,10 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
   );
   const totals = uses.limits.map(({ capacity }, index) =>
     wholeNumbers(
-      [...solos.map(({ weights }) => weights[index] ?? 0n), ...pools.flatMap((p) => p.places.map((x) => x.weights[index] ?? 0n))],
+      [
+        ...solos.map(({ weights }) => weights[index] ?? 0n),
+        ...pools.flatMap((p) => p.places.map((x) => x.weights[index] ?? 0n)),
+      ],
       [capacity],
     ),
   );
@@ -116,7 +119,10 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
       leads: [...use.route, ...(use.join === null ? [] : [use.join.lead])],
       off: use.offPreferred ? 1 : 0,
       exposed: mode !== null && !isIsolated(use.outputs, supply) && exposedIn(mode, likeOf(use.pedal, bench)) ? 1 : 0,
-      weights: [...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0), ...soleWeight(use.outputs, use.pedal)],
+      weights: [
+        ...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
+        ...soleWeight(use.outputs, use.pedal),
+      ],
     })),
     chains: chains.map(({ option }) => option),
     capacities: [...uses.limits.map(({ capacity }, index) => totals[index]?.most(capacity) ?? 0), ...(sole ? [1] : [])],

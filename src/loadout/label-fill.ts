@@ -16,18 +16,17 @@ const mostLabels = 6_000;
 export function fillByLabels(job: Job, rents: Rents, floor: number): Filling<Content> {
   const { bound } = rents;
   const stages = stagesOf(job, rents);
-  let best: Label | null = null;
-  let beaten = floor;
+  const best: { label: Label | null; value: number } = { label: null, value: floor };
   let labels: readonly Label[] = [firstLabel(job)];
   for (const [index, stage] of stages.entries()) {
     const next = new Map<string, Label[]>();
     let count = 0;
     const keep = (label: Label): void => {
-      if (label.value > beaten && label.chains.every((chain) => chain.places.length > 1)) {
-        best = label;
-        beaten = label.value;
+      if (label.value > best.value && label.chains.every((chain) => chain.places.length > 1)) {
+        best.label = label;
+        best.value = label.value;
       }
-      if (bound - label.lost - openLoss(label, index + 1, job, rents, stages) <= beaten) return;
+      if (bound - label.lost - openLoss(label, index + 1, job, rents, stages) <= best.value) return;
       const key = keyOf(label);
       const alike = next.get(key);
       if (alike === undefined) next.set(key, [label]);
@@ -39,7 +38,8 @@ export function fillByLabels(job: Job, rents: Rents, floor: number): Filling<Con
     if (count > mostLabels) return { bound, found: null };
     labels = [...next.values()].flat();
   }
-  return best === null ? { bound: floor, found: null } : { bound: beaten, found: { value: beaten, contents: contentsOf(best, job) } };
+  const { label, value } = best;
+  return { bound: value, found: label === null ? null : { value, contents: contentsOf(label, job) } };
 }
 
 /** One pedal with everything that it may do. */
@@ -165,7 +165,7 @@ function* extended(label: Label, index: number, stage: Stage, job: Job, rents: R
     }
     for (const [at, chain] of label.chains.entries()) {
       const placed = stage.places[chain.pool];
-      const next = placed == null ? null : withPlace(label, at, placed, job);
+      const next = placed === undefined || placed === null ? null : withPlace(label, at, placed, job);
       if (next !== null) yield next;
     }
     for (const [pool, placed] of stage.places.entries()) {
@@ -225,7 +225,13 @@ function withPlace(label: Label, at: number, { place, value, net }: Placed, { po
   return { ...label, value: label.value + value - paidMore, rooms, chains: label.chains.with(at, longer) };
 }
 
-function withChain(label: Label, pool: number, { place, value, net }: Placed, { pools }: Job, rents: Rents): Label | null {
+function withChain(
+  label: Label,
+  pool: number,
+  { place, value, net }: Placed,
+  { pools }: Job,
+  rents: Rents,
+): Label | null {
   const opened = pools[pool];
   if (opened === undefined) return null;
   const outputs = lessOutputs(label.outputs, [opened.chain.bank]);
@@ -276,7 +282,7 @@ function laterEarnings(
   const later: { value: number; place: PlaceOption }[] = [];
   for (let index = from; index < stages.length; index += 1) {
     const placed = stages[index]?.places[pool];
-    if (placed != null && placed.net > 0 && placed.place.load <= room && !barred.has(index)) {
+    if (placed !== undefined && placed !== null && placed.net > 0 && placed.place.load <= room && !barred.has(index)) {
       later.push({ value: placed.net, place: placed.place });
     }
   }
@@ -293,7 +299,9 @@ function laterEarnings(
 
 /** Beginnings of one key have taken the same outputs and their open chains look alike. */
 function keyOf({ outputs, chains }: Label): string {
-  const open = chains.map(({ pool, load, excess, soles, places }) => `${pool}:${load}:${excess}:${soles}:${places.length}`);
+  const open = chains.map(
+    ({ pool, load, excess, soles, places }) => `${pool}:${load}:${excess}:${soles}:${places.length}`,
+  );
   return `${outputs.join()} ${open.sort().join(' ')}`;
 }
 

@@ -1,4 +1,5 @@
-import { COLD, Simplex, type SimplexRow, type SparseColumn } from '../../solver/cover/simplex.js';
+import { COLD, Simplex, type SimplexRow } from '../../solver/cover/simplex.js';
+import type { SparseColumn } from '../../solver/cover/sparse-columns.js';
 import { byDensity, searchPatterns, type Candidate } from './chain-pattern.js';
 import { allAtTheirBest, chainItem, type Item, type Job, type Pool } from './content.js';
 import type { ChainOption, PlaceOption } from './frame.js';
@@ -102,7 +103,7 @@ class UnitRelaxation {
     for (const bank of item.banks) put(bank, 1);
     for (const pedal of item.pedals) put(this.#rowOfClass.get(pedal) ?? 0, 1);
     for (const [at, weight] of item.weights.entries()) {
-      if (weight > 0) put(this.#firstLimit + at, weight / (this.#job.frame.capacities[at] || 1));
+      if (weight > 0) put(this.#firstLimit + at, weight / (this.#job.frame.capacities[at] ?? 1));
     }
     for (const { of, at } of this.#ends) {
       const number = numberOf(item, of);
@@ -140,7 +141,8 @@ class UnitRelaxation {
   used(): Pick<Rents, 'items' | 'numbers'> {
     const { point } = this.#simplex;
     const shares = this.#items.map((item, index) => ({ item, share: point[index] ?? 0 }));
-    const number = (of: keyof Span): number => shares.reduce((sum, { item, share }) => sum + share * numberOf(item, of), 0);
+    const number = (of: keyof Span): number =>
+      shares.reduce((sum, { item, share }) => sum + share * numberOf(item, of), 0);
     const order = shares.toSorted((a, b) => b.share - a.share || b.item.value - a.item.value);
     return {
       items: order.map(({ item }) => item),
@@ -198,19 +200,18 @@ function earnings(job: Job, asked: Asked): Earnings {
   let complete = true;
   for (const pool of pools) {
     const { bank } = pool.chain;
-    let places: readonly PlaceOption[] | null = null;
-    let most = outputs[bank] ?? 0;
+    const best: { places: readonly PlaceOption[] | null; value: number } = { places: null, value: outputs[bank] ?? 0 };
     const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + asked.perChain }));
     const whole = searchPatterns(pool.chain, rentedCandidates(pool, asked), leads, frame.capacities, {
-      floor: most,
-      found: (chosen, value) => {
-        [places, most] = [chosen, value];
+      floor: best.value,
+      found: (places, value) => {
+        Object.assign(best, { places, value });
         return value;
       },
     });
     complete &&= whole;
-    outputs[bank] = most;
-    if (places !== null && most > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places });
+    outputs[bank] = best.value;
+    if (best.places !== null && best.value > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places: best.places });
   }
   for (const item of solos) if (item.banks.length > 1) raise(outputs, item.banks, netOf(item, asked));
   let bound = asked.fixed + priceOfCapacities(frame.capacities, asked.prices);
@@ -227,7 +228,10 @@ function raise(outputs: number[], banks: readonly number[], net: number): void {
 }
 
 /** The candidates of a pool with what is left of their value when their rents are paid, the densest first. */
-export const rentedCandidates = (pool: Pool, rents: Pick<Rents, 'pedals' | 'prices' | 'perPedal'>): readonly Candidate[] =>
+export const rentedCandidates = (
+  pool: Pool,
+  rents: Pick<Rents, 'pedals' | 'prices' | 'perPedal'>,
+): readonly Candidate[] =>
   pool.candidates
     .map((each) => {
       const { pedal, weights } = each.place;
@@ -247,8 +251,7 @@ export function netOf(
 }
 
 /** A price that never comes to more than it should for a weight, whatever is rounded. */
-export const paid = (price: number, weight: number): number =>
-  Math.max(0, Math.floor(price * weight * (1 - 2 ** -50)));
+export const paid = (price: number, weight: number): number => Math.max(0, Math.floor(price * weight * (1 - 2 ** -50)));
 
 /** What all capacities cost, never less than they should. */
 export const priceOfCapacities = (capacities: readonly number[], prices: readonly number[]): number =>

@@ -30,12 +30,7 @@ const priceRounds = 9;
  * bank a table says what the rest can still add ("Dynamic programming", 1957); totals have prices, as in "Lagrangian
  * relaxation for integer programming", 1974, and where these leave a gap, a search that the table bounds closes it.
  */
-export function fillWithSolos(
-  frame: Frame,
-  tags: Tags,
-  counts: readonly number[],
-  floor: number,
-): Filling<SoloOption> {
+export function fillWithSolos(frame: Frame, tags: Tags, counts: readonly number[], floor: number): Filling<SoloOption> {
   const strides = stridesOf(frame.outputs);
   const stages = stagesOf(frame, tags, counts, strides);
   let brackets: readonly Bracket[] = frame.capacities.map(() => ({ broken: 0, holds: Infinity, price: 0 }));
@@ -75,12 +70,7 @@ function stridesOf(outputs: readonly number[]): readonly number[] {
 /** One stage a pedal that is worth anything: the ways in which it may hang, the most valuable first. */
 type Stage = readonly Omit<Priced, 'net'>[];
 
-function stagesOf(
-  frame: Frame,
-  tags: Tags,
-  counts: readonly number[],
-  strides: readonly number[],
-): readonly Stage[] {
+function stagesOf(frame: Frame, tags: Tags, counts: readonly number[], strides: readonly number[]): readonly Stage[] {
   const ways = new Map<number, Omit<Priced, 'net'>[]>();
   for (const option of frame.solos) {
     const value = placeValue(option, tags);
@@ -175,7 +165,9 @@ function pickedFrom({ stages, states, rests, frame, strides }: Table): readonly 
     if (rest === (rests[(stage + 1) * states + state] ?? 0)) continue;
     const way = ways.find(
       ({ net, stride, option }) =>
-        net > 0 && fits(option.banks)[state] === 1 && net + (rests[(stage + 1) * states + state + stride] ?? 0) === rest,
+        net > 0 &&
+        fits(option.banks)[state] === 1 &&
+        net + (rests[(stage + 1) * states + state + stride] ?? 0) === rest,
     );
     if (way === undefined) continue;
     picked.push(way);
@@ -211,7 +203,9 @@ function searched(frame: Frame, table: Table, floor: number, bound: number): Fil
   const fits = fitsBy(frame.outputs, strides, states);
   const slack = bound - table.most;
   let best: Label = { value: floor, net: 0, rooms: [], option: null, before: null };
-  let labels = new Map<number, Label[]>([[0, [{ value: 0, net: 0, rooms: frame.capacities, option: null, before: null }]]]);
+  let labels = new Map<number, Label[]>([
+    [0, [{ value: 0, net: 0, rooms: frame.capacities, option: null, before: null }]],
+  ]);
   for (const [stage, ways] of stages.entries()) {
     const next = new Map<number, Label[]>();
     let count = 0;
@@ -224,17 +218,14 @@ function searched(frame: Frame, table: Table, floor: number, bound: number): Fil
       else return;
       count += 1;
     };
-    for (const [state, list] of labels) {
-      for (const label of list) {
-        for (const { option, stride, value, net } of ways) {
-          if (fits(option.banks)[state] !== 1) continue;
-          if (option.weights.some((weight, at) => weight > (label.rooms[at] ?? 0))) continue;
-          const rooms = label.rooms.map((room, at) => room - (option.weights[at] ?? 0));
-          keep(state + stride, { value: label.value + value, net: label.net + net, rooms, option, before: label });
-        }
-        keep(state, label);
+    const grow = (state: number, label: Label): void => {
+      for (const way of ways) {
+        const longer = fits(way.option.banks)[state] === 1 ? withOption(label, way) : null;
+        if (longer !== null) keep(state + way.stride, longer);
       }
-    }
+      keep(state, label);
+    };
+    for (const [state, list] of labels) for (const label of list) grow(state, label);
     if (count > mostLabels) return { bound, found: null };
     labels = next;
   }
@@ -244,6 +235,13 @@ function searched(frame: Frame, table: Table, floor: number, bound: number): Fil
     if (label.option !== null) contents.push(label.option);
   }
   return { bound: best.value, found: { value: best.value, contents } };
+}
+
+/** The label with one pedal more; null when a limit cannot bear it. */
+function withOption(before: Label, { option, value, net }: Priced): Label | null {
+  if (option.weights.some((weight, at) => weight > (before.rooms[at] ?? 0))) return null;
+  const rooms = before.rooms.map((room, at) => room - (option.weights[at] ?? 0));
+  return { value: before.value + value, net: before.net + net, rooms, option, before };
 }
 
 const replacesLabel = (other: Label, label: Label): boolean =>

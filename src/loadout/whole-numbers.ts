@@ -8,9 +8,16 @@ const LARGEST = 2n ** 44n;
 export function wholeNumbers(
   weights: readonly bigint[],
   capacities: readonly bigint[],
-): { readonly least: (weight: bigint) => number; readonly most: (capacity: bigint) => number; readonly exact: boolean } {
+): {
+  readonly least: (weight: bigint) => number;
+  readonly most: (capacity: bigint) => number;
+  readonly exact: boolean;
+} {
   const divisor = weights.reduce(greatestCommonDivisor, 0n) || 1n;
-  const largest = [...weights, ...capacities].reduce((most, each) => (each / divisor > most ? each / divisor : most), 0n);
+  const largest = [...weights, ...capacities].reduce(
+    (most, each) => (each / divisor > most ? each / divisor : most),
+    0n,
+  );
   const shrink = largest / LARGEST + 1n;
   const unit = divisor * shrink;
   return {

@@ -30,14 +30,14 @@ export function nodeBound(
   const carried = carriedUnder(prices, claim);
   const target = claim.scale * (claim.value - 1n);
   let bound = prices.base;
-  const gains = new Map<Group, number>();
+  const gaining = new Set<Group>();
   for (const [group, most] of before) {
     if (most === 0) continue;
     const cost = prices.unit(group);
-    const gain = carried(group, cost) - cost;
-    if (gain <= 0) continue;
-    gains.set(group, gain);
-    bound -= BigInt(most) * BigInt(gain);
+    const gain = BigInt(carried(group, cost)) - BigInt(cost);
+    if (gain <= 0n) continue;
+    gaining.add(group);
+    bound -= BigInt(most) * gain;
     // Every unit that carries more than it costs lowers the bound.
     if (bound <= target && !needsCaps) return { kind: 'open', bound, caps: before };
   }
@@ -46,7 +46,7 @@ export function nodeBound(
   const slack = target - bound;
   const caps = new Map<Group, number>();
   for (const [group, most] of before) {
-    const isGaining = most === 0 || gains.has(group);
+    const isGaining = most === 0 || gaining.has(group);
     caps.set(group, isGaining ? most : Math.min(most, capOf(carried, group, prices.unit(group), slack)));
   }
   return { kind: 'open', bound, caps };
@@ -58,9 +58,9 @@ type Carried = (group: Group, enough: number) => number;
 function capOf(carried: Carried, group: Group, cost: number, slack: bigint): number {
   // What makes a plan worse by more than what is left need not be known any better.
   const enough = BigInt(cost) - slack - 1n;
-  const excess =
-    cost - carried(group, Number(enough < BigInt(-Number.MAX_SAFE_INTEGER) ? -Number.MAX_SAFE_INTEGER : enough));
-  return excess <= 0 ? Infinity : Number(slack / BigInt(excess));
+  const least = BigInt(-Number.MAX_SAFE_INTEGER);
+  const excess = BigInt(cost) - BigInt(carried(group, Number(enough < least ? least : enough)));
+  return excess <= 0n ? Infinity : Number(slack / excess);
 }
 
 /** The most that one unit of a group carries, known as far as it is above `enough`; worked out once for groups alike. */

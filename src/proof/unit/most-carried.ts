@@ -8,8 +8,8 @@ import { pack } from './pack.js';
 import type { PedalClass } from './pedal-class.js';
 import type { Bound } from './rents.js';
 import type { UnitShape } from './shape.js';
-import { bestSingle } from './single.js';
-import { valuesOf, type Prices, type Values } from './values.js';
+import { bestSingle, largestSum } from './single.js';
+import { inGrains, valuesOf, type Prices, type Values } from './values.js';
 
 /**
  * The most that one unit with a pedal on it can carry: the tags of what hangs on it, less its leads, its exposed pedals and
@@ -26,12 +26,20 @@ export function mostCarriedBy(shape: UnitShape, classes: readonly PedalClass[]):
     const key = partitionKey(items);
     const tree = trees.get(key) ?? searchTree(caseTree({ shape, items, classes }));
     trees.set(key, tree);
-    if (enough >= 0) return mostIn(tree, prices, enough);
-    // A unit that carries nothing is not in use: where all there is to hang on it is worth less than nothing, the best of
-    // that hangs on it by itself.
-    const single = leavesOf(tree).reduce((best, model) => bestSingle(model, prices, best), enough);
-    return single < 0 ? single : mostIn(tree, prices, single);
+    const grain = grainFor(tree.model, prices, enough);
+    if (grain === 1) return mostAbove(tree, prices, enough);
+    const floor = Math.floor(enough / grain);
+    const most = mostAbove(tree, inGrains(prices, grain), floor);
+    return most === floor ? enough : most * grain;
   };
+}
+
+function mostAbove(tree: SearchTree, prices: Prices, enough: number): number {
+  if (enough >= 0) return mostIn(tree, prices, enough);
+  // A unit that carries nothing is not in use: where all there is to hang on it is worth less than nothing, the best of
+  // that hangs on it by itself.
+  const single = leavesOf(tree).reduce((best, model) => bestSingle(model, prices, best), enough);
+  return single < 0 ? single : mostIn(tree, prices, single);
 }
 
 /** A case with its search for rents, which is begun when it is needed. */
@@ -82,13 +90,23 @@ const longestOn = (chains: CaseModel['chains'], bank: number): number =>
 /** Sums in steps stay below this, so that they are exact. */
 const largest = 2 ** 51;
 
+/** All rents of pedals together, the rent of every output and that of every total are each below the ceiling. */
+const rentsIn = ({ outputs, caps }: CaseModel): number => outputs.reduce((sum, count) => sum + count, 2 + caps.length);
+
 /** How fine the steps of rents can be. @throws Flaw when not even whole numbers are small enough. */
-function stepsFor({ outputs, caps }: CaseModel, { ceiling }: Values): number {
-  // All rents of pedals together, the rent of every output and that of every total are each below the ceiling.
-  const rents = outputs.reduce((sum, count) => sum + count, 2 + caps.length);
-  const room = largest / ceiling / rents;
+function stepsFor(model: CaseModel, { ceiling }: Values): number {
+  const room = largest / ceiling / rentsIn(model);
   if (room < 1) throw new Flaw('its numbers are too large to be checked exactly');
   return 2 ** Math.min(20, Math.floor(Math.log2(room)));
+}
+
+/** How coarsely very large numbers are counted, so that sums of them are exact: a power of 2, mostly 1. */
+function grainFor(model: CaseModel, prices: Prices, enough: number): number {
+  const { ceiling } = valuesOf(model, prices, 1);
+  // The cases of the model may have one total more.
+  const needed = (ceiling * (rentsIn(model) + 1)) / largest;
+  const greatest = enough < 0 ? largestSum(model, prices) / largest : 0;
+  return 2 ** Math.max(0, Math.ceil(Math.log2(Math.max(needed, greatest))));
 }
 
 const mostFills = 20_000;

@@ -1,4 +1,3 @@
-import { Flaw } from '../flaw.js';
 import type { CaseModel } from './case-model.js';
 import { searchChains } from './search-chains.js';
 import { plainValues, type Prices } from './values.js';
@@ -9,7 +8,6 @@ import { plainValues, type Prices } from './values.js';
  */
 export function bestSingle(model: CaseModel, prices: Prices, enough: number): number {
   const { places, links, leads } = plainValues(model, prices);
-  checkSums([places, ...links, ...leads]);
   let best = places.reduce((most, worth) => Math.max(most, worth), enough);
   for (const [index, chain] of model.chains.entries()) {
     const worths = links[index] ?? [];
@@ -22,11 +20,10 @@ export function bestSingle(model: CaseModel, prices: Prices, enough: number): nu
   return best;
 }
 
-/** A lead and as many pedals as any lead has tails. */
-const mostSummands = 2 ** 10;
-
-function checkSums(worths: readonly (readonly number[])[]): void {
-  for (const worth of worths.flat())
-    if (Number.isFinite(worth) && Math.abs(worth) > Number.MAX_SAFE_INTEGER / mostSummands)
-      throw new Flaw('its numbers are too large to be checked exactly');
+/** No sum that the search for the best comes by is greater: a chain has one lead and no more pedals than there are. */
+export function largestSum(model: CaseModel, prices: Prices): number {
+  const { places, links, leads } = plainValues(model, prices);
+  const sizes = [places, ...links, ...leads].flat().map(Math.abs).filter(Number.isFinite);
+  const summands = model.counts.reduce((sum, count) => sum + count, 1);
+  return summands * sizes.reduce((most, size) => Math.max(most, size), 0);
 }

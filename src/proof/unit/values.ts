@@ -14,6 +14,18 @@ export type Prices = {
   readonly off: number;
 };
 
+/** The same in grains of so much, rounded so that nothing is worth less. */
+export const inGrains = ({ tags, leads, routes, exposed, off }: Prices, grain: number): Prices => {
+  const cost = (value: number): number => Math.floor(value / grain);
+  return {
+    tags: tags.map((tag) => Math.ceil(tag / grain)),
+    leads: leads.map(cost),
+    routes: routes.map(cost),
+    exposed: cost(exposed),
+    off: cost(off),
+  };
+};
+
 /** What everything that a case allows is worth, in whole numbers; −Infinity for what cannot be had or is never worth it. */
 export type Values = {
   /** By place. */
@@ -101,18 +113,12 @@ function leadCosts({ leads }: Chain, prices: Prices): readonly number[] {
   );
 }
 
-/** The least that each set of ways costs. */
-export const routeCosts = (
+/** The least that each set of ways costs, as far as that is a safe integer, else the largest one. */
+export function routeCosts(
   sets: readonly (readonly (readonly number[])[])[],
   leads: readonly number[],
-): readonly number[] =>
-  sets.map((ways) =>
-    ways.reduce(
-      (least, way) =>
-        Math.min(
-          least,
-          way.reduce((sum, kind) => sum + (leads[kind] ?? Infinity), 0),
-        ),
-      Infinity,
-    ),
-  );
+): readonly number[] {
+  const costOfWay = (way: readonly number[]): number => way.reduce((sum, kind) => sum + (leads[kind] ?? Infinity), 0);
+  const exactly = (cost: number): number => (cost === Infinity ? cost : Math.min(cost, Number.MAX_SAFE_INTEGER));
+  return sets.map((ways) => exactly(ways.reduce((least, way) => Math.min(least, costOfWay(way)), Infinity)));
+}

@@ -1,0 +1,38 @@
+import type { Amounts, CoverColumn, CoverProgram } from './program.js';
+
+/** All columns made so far, each once, with their entries in the program's own rows. */
+export class ColumnPool<Content> {
+  readonly columns: CoverColumn<Content>[] = [];
+  readonly entries: { readonly rows: readonly number[]; readonly values: readonly number[] }[] = [];
+  readonly #known = new Map<string, number>();
+  readonly #rows: CoverProgram<Content>['rows'];
+
+  constructor({ rows }: Pick<CoverProgram<Content>, 'rows'>) {
+    this.#rows = rows;
+  }
+
+  /** Adds a column unless it is known. @returns its place. */
+  add(column: CoverColumn<Content>): number {
+    const key = `${column.group}:${column.cost}:${[...column.amounts].sort(([a], [b]) => a - b).join(';')}`;
+    const known = this.#known.get(key);
+    if (known !== undefined) return known;
+    const place = this.columns.length;
+    this.#known.set(key, place);
+    this.columns.push(column);
+    const rows: number[] = [];
+    const values: number[] = [];
+    for (const [index, row] of this.#rows.entries()) {
+      const amount = row.group === null || row.group === column.group ? amountOf(column.amounts, row.feature) : 0;
+      if (amount === 0) continue;
+      rows.push(index);
+      values.push(amount);
+    }
+    this.entries.push({ rows, values });
+    return place;
+  }
+}
+
+export const amountOf = (amounts: Amounts, feature: number): number => {
+  for (const [each, amount] of amounts) if (each === feature) return amount;
+  return 0;
+};

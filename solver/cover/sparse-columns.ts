@@ -1,0 +1,62 @@
+/** Σ value · row over a column's rows, at a cost; all columns range from 0 upwards. */
+export type SparseColumn = {
+  readonly rows: readonly number[];
+  readonly values: readonly number[];
+  readonly cost: number;
+};
+
+/** Columns that grow in number, one after the other in plain arrays: they are gone through at every pivot. */
+export class SparseColumns {
+  /** Where each column's entries begin, and behind the last one where they end. */
+  begins = new Int32Array(256);
+  rows = new Int32Array(1024);
+  values = new Float64Array(1024);
+  costs = new Float64Array(256);
+  count = 0;
+
+  add({ rows, values, cost }: SparseColumn): void {
+    const begin = this.begins[this.count] ?? 0;
+    const end = begin + rows.length;
+    if (this.count + 2 > this.begins.length) {
+      this.begins = grown(this.begins, new Int32Array(this.begins.length * 2));
+      this.costs = grown(this.costs, new Float64Array(this.costs.length * 2));
+    }
+    while (end > this.rows.length) {
+      this.rows = grown(this.rows, new Int32Array(this.rows.length * 2));
+      this.values = grown(this.values, new Float64Array(this.values.length * 2));
+    }
+    this.rows.set(rows, begin);
+    this.values.set(values, begin);
+    this.costs[this.count] = cost;
+    this.count += 1;
+    this.begins[this.count] = end;
+  }
+
+  begin(column: number): number {
+    return this.begins[column] ?? 0;
+  }
+
+  /** Behind the last entry. */
+  end(column: number): number {
+    return this.begins[column + 1] ?? 0;
+  }
+
+  cost(column: number): number {
+    return this.costs[column] ?? 0;
+  }
+
+  /** Σ weight of the row · value over a column's entries. */
+  product(column: number, weights: Float64Array, from = 0): number {
+    let sum = 0;
+    const end = this.end(column);
+    for (let at = this.begin(column); at < end; at += 1) {
+      sum += (weights[from + (this.rows[at] ?? 0)] ?? 0) * (this.values[at] ?? 0);
+    }
+    return sum;
+  }
+}
+
+function grown<Numbers extends Int32Array | Float64Array>(old: Numbers, larger: Numbers): Numbers {
+  larger.set(old);
+  return larger;
+}

@@ -1,0 +1,113 @@
+import { boundOfRow, type Decisions } from './decisions.js';
+import type { Condition, CoverColumn, CoverProgram, FixedColumn, Priced } from './program.js';
+
+/** Integer tags, one a row and one a condition, and the bound that they make; all in `scale`-ths of the objective. */
+export type Tags = { readonly rows: Float64Array; readonly conditions: Float64Array; readonly scale: number };
+
+export type Bounded = {
+  readonly tags: Tags;
+  /** Every solution that keeps the decisions costs at least bound / scale; −Infinity when nothing is shown. */
+  readonly bound: number;
+  /** By how much more a solution costs for every column of a group; not negative. */
+  readonly extra: Float64Array;
+  /** The groups of which a column may be worth more than it costs: none was found, but none ruled out. */
+  readonly doubtful: readonly number[];
+};
+
+/** What a column costs beyond its tags. */
+const beyondTags = ({ cost, entries }: FixedColumn, { rows, scale }: Tags): number =>
+  entries.reduce((sum, { row, coefficient }) => sum - coefficient * (rows[row] ?? 0), scale * cost);
+
+/** Of a column without limit no more than its cost may be tagged: its first row, where it stands with −1, gives way. */
+export function affordable(column: FixedColumn, tags: Tags): void {
+  const rest = beyondTags(column, tags);
+  const row = column.entries[0]?.row ?? 0;
+  if (rest < 0) tags.rows[row] = (tags.rows[row] ?? 0) - rest;
+}
+
+/** What one of each feature is worth in a group under the tags. */
+export function groupTags<Content>(
+  { features, rows }: CoverProgram<Content>,
+  conditions: readonly Condition[],
+  tags: Tags,
+): (group: number) => Float64Array {
+  const shared = new Float64Array(features);
+  const own = new Map<number, [number, number][]>();
+  const note = (row: Pick<Condition, 'feature' | 'group'>, tag: number): void => {
+    if (tag === 0 || row.feature < 0) return;
+    if (row.group === null) shared[row.feature] = (shared[row.feature] ?? 0) + tag;
+    else own.set(row.group, [...(own.get(row.group) ?? []), [row.feature, tag]]);
+  };
+  rows.forEach((row, index) => note(row, tags.rows[index] ?? 0));
+  conditions.forEach((row, index) => note(row, tags.conditions[index] ?? 0));
+  return (group) => {
+    const extra = own.get(group);
+    if (extra === undefined) return shared;
+    const all = shared.slice();
+    for (const [feature, tag] of extra) all[feature] = (all[feature] ?? 0) + tag;
+    return all;
+  };
+}
+
+/**
+ * What tags prove: for any tags, cost ≥ Σ tag · bound + Σ most · min(0, what one column costs beyond its tags), over the
+ * fixed columns and, for every group, its best column ("Integer programming", 1998, chapter on Lagrangian duality).
+ */
+export function boundOf<Content>(
+  program: CoverProgram<Content>,
+  decisions: Decisions,
+  tags: Tags,
+  worths: readonly number[],
+): Bounded {
+  const { conditions, most } = decisions;
+  let bound = 0;
+  program.rows.forEach((row, index) => (bound += boundOfRow(row, program, decisions) * (tags.rows[index] ?? 0)));
+  conditions.forEach((row, index) => (bound += boundOfRow(row, program, decisions) * (tags.conditions[index] ?? 0)));
+  for (const column of program.fixed) {
+    const rest = beyondTags(column, tags);
+    if (rest < 0) bound += column.most * rest;
+  }
+  const extra = new Float64Array(program.groups.length);
+  const doubtful: number[] = [];
+  for (const [group, worth] of worths.entries()) {
+    if ((most[group] ?? 0) === 0) continue;
+    if (worth <= 0) {
+      extra[group] = -worth;
+      continue;
+    }
+    bound -= (most[group] ?? 0) * worth;
+    doubtful.push(group);
+  }
+  return { tags, bound, extra, doubtful };
+}
+
+/** The groups' bounds under tags, and columns worth having. */
+export type Pricing<Content> = { readonly worths: readonly number[]; readonly found: readonly CoverColumn<Content>[] };
+
+/**
+ * Prices every group that may still be used: first what comes easily; only when that finds nothing are the groups that it
+ * leaves in doubt priced exactly, one after the other until one has a column.
+ */
+export function priceAll<Content>(
+  program: CoverProgram<Content>,
+  { conditions, most }: Decisions,
+  tags: Tags,
+  effort: 'quick' | 'exact',
+): Pricing<Content> {
+  const tagsOf = groupTags(program, conditions, tags);
+  const price = (group: number, how: 'quick' | 'exact'): Priced<Content> =>
+    (most[group] ?? 0) === 0
+      ? { bound: 0, columns: [] }
+      : program.price({ group, tags: tagsOf(group), scale: tags.scale, floor: 0, effort: how });
+  const quick = program.groups.map((_, group) => price(group, 'quick'));
+  const found = quick.flatMap(({ columns }) => columns);
+  const worths = quick.map(({ bound }) => bound);
+  if (effort === 'quick' || found.length > 0) return { worths, found };
+  for (const [group, worth] of worths.entries()) {
+    if (worth <= 0) continue;
+    const { bound, columns } = price(group, 'exact');
+    worths[group] = Math.min(worth, bound);
+    if (columns.length > 0) return { worths, found: columns };
+  }
+  return { worths, found };
+}

@@ -1,0 +1,29 @@
+import { pedalsOf, type Bench } from '../loadout/bench.js';
+import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
+
+/** Owned or bought units of one supply: one that is told apart from the others, by its number from 1, or all the rest. */
+export type Group = {
+  readonly uses: SupplyUses;
+  readonly owned: boolean;
+  readonly price: number;
+  readonly slot: number | null;
+  readonly most: number;
+};
+
+/** How many units are told apart, by supply, of the owned and of the bought ones. */
+export type Slots = ReadonlyMap<string, number>;
+
+export const slotKey = ({ uses, owned }: Pick<Group, 'uses' | 'owned'>): string =>
+  `${owned ? 'owned' : 'bought'} ${uses.supply.id}`;
+
+/** The groups of one supply. */
+export function groupsOf(uses: SupplyUses, slots: Slots, bench: Bench): readonly Group[] {
+  const useful = pedalsOf(feedable(uses), bench);
+  return [true, false].flatMap((owned): Group[] => {
+    const most = Math.min(owned ? uses.owned : uses.forSale, useful);
+    const kind = { uses, owned, price: owned ? 0 : (uses.supply.price ?? 0) };
+    const apart = Math.min(slots.get(slotKey(kind)) ?? 0, most);
+    const single = Array.from({ length: apart }, (_, index) => ({ ...kind, slot: index + 1, most: 1 }));
+    return most > apart ? [...single, { ...kind, slot: null, most: most - apart }] : single;
+  });
+}

@@ -1,0 +1,92 @@
+import type { CoverColumn, PriceRequest, Priced } from '../../solver/cover/program.js';
+import type { Carrier } from '../loadout/best-loadout.js';
+import type { Loadout } from '../loadout/loadout.js';
+import type { SupplyUses } from '../loadout/supply-uses.js';
+import type { Tags } from '../loadout/tags.js';
+import type { Fold } from './fold.js';
+import { hungriestAmounts, pedalTags } from './loadout-features.js';
+import type { Group } from './loadout-groups.js';
+import { loadoutMeasures } from './loadout-measures.js';
+import { onePrice, type Builder } from './loadout-rows.js';
+
+/** The best loadouts of a group under the program's tags. */
+export function priced(
+  { group, tags, scale, floor, effort }: PriceRequest,
+  groups: readonly Group[],
+  builder: Builder,
+  counts: readonly number[],
+  carriers: (uses: SupplyUses) => Carrier,
+): Priced<Loadout> {
+  const asked = groups[group];
+  if (asked === undefined) return { bound: 0, columns: [] };
+  const { unitCost, ...prices } = pricesOf(asked, tags, scale, builder);
+  const { bound, loadouts } = carriers(asked.uses).best(prices, counts, unitCost + floor, effort);
+  const columns = loadouts
+    .filter(({ value }) => value - unitCost > floor)
+    .map(({ loadout }) => columnOf(loadout, group, asked, builder));
+  return { bound: bound - unitCost, columns };
+}
+
+/** The tags of the program's features as what pedals are worth and leads, noise, volts and the unit itself cost. */
+function pricesOf(
+  { price }: Group,
+  tags: Float64Array,
+  scale: number,
+  { question, fold, earlier, features }: Builder,
+): Tags & { readonly unitCost: number } {
+  const effective = (measure: 'exposed' | 'bricks' | 'parts' | 'offPreferred'): number =>
+    earlier.reduce(
+      (sum, settled, step) => sum - (tags[features.earlier + step] ?? 0) * settled.fold.weights[measure],
+      scale * fold.weights[measure],
+    );
+  const money = (minorUnits: number): number =>
+    earlier.reduce(
+      (sum, settled, step) =>
+        sum - ((tags[features.earlier + step] ?? 0) * settled.fold.weights.money * minorUnits) / settled.fold.moneyUnit,
+      (scale * fold.weights.money * minorUnits) / fold.moneyUnit - (tags[features.money] ?? 0) * minorUnits,
+    );
+  const parts = effective('parts');
+  return {
+    pedals: pedalTags(tags, features),
+    leads: Float64Array.from(
+      question.bench.kinds,
+      (kind) => parts + money(onePrice(kind)) - (tags[features.leads + kind.index] ?? 0),
+    ),
+    offPreferred: effective('offPreferred'),
+    exposed: effective('exposed'),
+    unitCost: effective('bricks') + money(price) - (tags[features.unit] ?? 0),
+  };
+}
+
+function columnOf(
+  loadout: Loadout,
+  group: number,
+  { price }: Group,
+  { question, fold, earlier, features }: Builder,
+): CoverColumn<Loadout> {
+  const { pedals, leads, measures } = loadoutMeasures(loadout, question.bench);
+  const direct = [...leads].reduce((sum, [kind, count]) => {
+    const lead = question.bench.kinds[kind];
+    return lead === undefined ? sum : sum + count * onePrice(lead);
+  }, price);
+  const all = { ...measures, money: direct };
+  const weighed = (by: Fold): number =>
+    by.weights.money * (all.money / by.moneyUnit) +
+    by.weights.exposed * all.exposed +
+    by.weights.bricks +
+    by.weights.parts * all.parts +
+    by.weights.offPreferred * all.offPreferred;
+  return {
+    group,
+    cost: weighed(fold),
+    amounts: [
+      ...pedals,
+      ...[...leads].map(([kind, count]) => [features.leads + kind, count] as const),
+      [features.unit, 1],
+      ...(direct > 0 ? [[features.money, direct] as const] : []),
+      ...earlier.map((settled, step) => [features.earlier + step, weighed(settled.fold)] as const),
+      ...hungriestAmounts(pedals, features),
+    ],
+    content: loadout,
+  };
+}

@@ -1,0 +1,155 @@
+import type { CoverRow, FixedColumn } from '../../solver/cover/program.js';
+import { allPedals } from '../loadout/bench.js';
+import type { LeadKind } from '../loadout/lead-kinds.js';
+import type { Fold, Settled } from './fold.js';
+import type { Features } from './loadout-features.js';
+import type { Group } from './loadout-groups.js';
+import type { Question } from './question.js';
+
+/** What a row's tag belongs to. */
+export type RowMeaning =
+  | { readonly kind: 'pedals'; readonly pedal: number }
+  | { readonly kind: 'leads'; readonly lead: number }
+  | { readonly kind: 'units'; readonly group: number }
+  | { readonly kind: 'pieces'; readonly lead: number; readonly source: number }
+  | { readonly kind: 'left out'; readonly pedal: number }
+  | { readonly kind: 'bricks' }
+  | { readonly kind: 'budget' }
+  | { readonly kind: 'earlier'; readonly step: number };
+
+/** How a lead of a kind is paid: at one price as often as one likes, or by a row of its own. */
+const hasOnePrice = ({ supplyOf: [first] }: LeadKind): boolean => first?.pieces === Infinity;
+export const onePrice = ({ supplyOf: [first] }: LeadKind): number => (first?.pieces === Infinity ? first.price : 0);
+
+export type Rows = { readonly rows: readonly CoverRow[]; readonly meanings: readonly RowMeaning[] };
+
+/** A row with what it means. */
+type Meant = { readonly row: Omit<CoverRow, 'group'> & { readonly group?: number }; readonly meaning: RowMeaning };
+
+/** The rows of a program: pedals are fed; leads, bricks, money and units are limited; earlier steps keep what they reached. */
+export function rowsOf(
+  question: Question,
+  features: Features,
+  earlier: readonly Settled[],
+  groups: readonly Group[],
+): Rows {
+  const all = [
+    ...fedRows(question),
+    ...leadRows(question, features),
+    ...limitRows(question, features),
+    ...earlier.map(({ value }, step): Meant => {
+      const feature = features.earlier + step;
+      return { row: { name: 'earlier', feature, sense: 'at most', bound: value }, meaning: { kind: 'earlier', step } };
+    }),
+    ...unitRows(question, features, groups),
+  ];
+  return {
+    rows: all.map(({ row }) => ({ ...row, group: row.group ?? null })),
+    meanings: all.map(({ meaning }) => meaning),
+  };
+}
+
+/** Every class of pedals is fed, or left out no more often than it may be. */
+const fedRows = ({ bench, partial, required }: Question): readonly Meant[] =>
+  bench.classes.flatMap(({ members }, pedal): Meant[] => {
+    const fed: Meant = {
+      row: { name: 'fed', feature: pedal, sense: 'at least', bound: members.length },
+      meaning: { kind: 'pedals', pedal },
+    };
+    const free = members.length - (required.get(pedal) ?? 0);
+    if (!partial || free <= 0 || free === members.length) return [fed];
+    const row = { name: 'left out', feature: -1, sense: 'at most' as const, bound: free };
+    return [fed, { row, meaning: { kind: 'left out', pedal } }];
+  });
+
+/** Leads that are limited, or of several prices, come from their sources, of which each has so many pieces. */
+const leadRows = ({ bench }: Question, features: Features): readonly Meant[] =>
+  bench.kinds
+    .filter((kind) => !hasOnePrice(kind))
+    .flatMap(({ index, supplyOf }): Meant[] => [
+      {
+        row: { name: 'leads', feature: features.leads + index, sense: 'at most', bound: 0 },
+        meaning: { kind: 'leads', lead: index },
+      },
+      ...supplyOf.flatMap(({ pieces }, source): Meant[] => {
+        const row = { name: 'pieces', feature: -1, sense: 'at most' as const, bound: pieces };
+        return pieces === Infinity ? [] : [{ row, meaning: { kind: 'pieces', lead: index, source } }];
+      }),
+    ]);
+
+/** Rule `limit`, where it can bind. */
+function limitRows({ bench }: Question, features: Features): readonly Meant[] {
+  const { bricks, sockets, budget } = bench.policy;
+  const units = Math.min(bricks ?? Infinity, sockets ?? Infinity);
+  const rows: Meant[] = [];
+  if (units < allPedals(bench)) {
+    const row = { name: 'bricks', feature: features.unit, sense: 'at most' as const, bound: units };
+    rows.push({ row, meaning: { kind: 'bricks' } });
+  }
+  if (budget !== null) {
+    const row = { name: 'budget', feature: features.money, sense: 'at most' as const, bound: budget };
+    rows.push({ row, meaning: { kind: 'budget' } });
+  }
+  return rows;
+}
+
+/** Rule `stock` for units, where it can bind. */
+const unitRows = ({ bench }: Question, features: Features, groups: readonly Group[]): readonly Meant[] =>
+  groups.flatMap(({ most }, group): Meant[] => {
+    const row = { name: 'units', feature: features.unit, sense: 'at most' as const, bound: most, group };
+    return most >= allPedals(bench) ? [] : [{ row, meaning: { kind: 'units', group } }];
+  });
+
+/** All that the columns of a program are made with. */
+export type Builder = Rows & {
+  readonly question: Question;
+  readonly fold: Fold;
+  readonly earlier: readonly Settled[];
+  readonly features: Features;
+};
+
+/** The sources of a lead kind with a row of its own: as many pieces as there are, each at its price. */
+export function leadColumns({ question, fold, earlier, rows, meanings }: Builder): readonly FixedColumn[] {
+  return meanings.flatMap((meaning, row) => {
+    if (meaning.kind !== 'leads') return [];
+    const kind = question.bench.kinds[meaning.lead];
+    return (kind?.supplyOf ?? []).map(({ price, pieces }, source) => ({
+      name: 'leads',
+      cost: (fold.weights.money * price) / fold.moneyUnit,
+      most: pieces,
+      entries: [
+        { row, coefficient: -1 },
+        ...rows.flatMap((_, at) => {
+          const other = meanings[at];
+          if (other?.kind === 'pieces' && other.lead === meaning.lead && other.source === source) {
+            return [{ row: at, coefficient: 1 }];
+          }
+          if (other?.kind === 'budget') return [{ row: at, coefficient: price }];
+          if (other?.kind !== 'earlier') return [];
+          const settled = earlier[other.step];
+          return settled === undefined
+            ? []
+            : [{ row: at, coefficient: (settled.fold.weights.money * price) / settled.fold.moneyUnit }];
+        }),
+      ].filter(({ coefficient }) => coefficient !== 0),
+    }));
+  });
+}
+
+/** Pedals that are left out, where a plan may be partial. */
+export function unpoweredColumns({ question, fold, earlier, meanings }: Builder): readonly FixedColumn[] {
+  if (!question.partial) return [];
+  return meanings.flatMap((meaning, row) => {
+    if (meaning.kind !== 'pedals') return [];
+    const members = question.bench.classes[meaning.pedal]?.members.length ?? 0;
+    const free = members - (question.required.get(meaning.pedal) ?? 0);
+    if (free <= 0) return [];
+    const entries = [{ row, coefficient: 1 }];
+    for (const [at, other] of meanings.entries()) {
+      const weight = other.kind === 'earlier' ? (earlier[other.step]?.fold.weights.unpowered ?? 0) : 0;
+      if (weight > 0) entries.push({ row: at, coefficient: weight });
+      if (other.kind === 'left out' && other.pedal === meaning.pedal) entries.push({ row: at, coefficient: 1 });
+    }
+    return [{ name: 'unpowered', cost: fold.weights.unpowered, most: free, entries }];
+  });
+}
