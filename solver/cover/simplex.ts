@@ -8,7 +8,7 @@
 import { COLD, type SimplexRow, type SimplexStart } from './simplex-start.js';
 import { inverseOf } from './dense-inverse.js';
 import { EXCESS, helper, kindOf, rowOf, SHORTFALL, SLACK } from './row-helpers.js';
-import { SparseColumns, type SparseColumn } from './sparse-columns.js';
+import { grown, SparseColumns, type SparseColumn } from './sparse-columns.js';
 
 /** Smaller pivots make numbers that mean nothing. */
 const PIVOT_TOLERANCE = 1e-9;
@@ -59,11 +59,8 @@ export class Simplex {
 
   /** Adds a column; it is numbered from 0 in the order in which they come. */
   add(column: SparseColumn): void {
-    if (this.#columns.count >= this.#isBasic.length) {
-      const larger = new Uint8Array(this.#isBasic.length * 2);
-      larger.set(this.#isBasic);
-      this.#isBasic = larger;
-    }
+    const { length } = this.#isBasic;
+    if (this.#columns.count >= length) this.#isBasic = grown(this.#isBasic, new Uint8Array(length * 2));
     this.#isBasic[this.#columns.count] = 0;
     this.#columns.add(column);
   }

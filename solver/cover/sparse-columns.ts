@@ -56,7 +56,8 @@ export class SparseColumns {
   }
 }
 
-function grown<Numbers extends Int32Array | Float64Array>(old: Numbers, larger: Numbers): Numbers {
+/** The numbers of an array in a larger one. */
+export function grown<Numbers extends Int32Array | Float64Array | Uint8Array>(old: Numbers, larger: Numbers): Numbers {
   larger.set(old);
   return larger;
 }

@@ -1,5 +1,6 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Answer } from '../planning/answer.js';
+import { evidenceLines } from './evidence.js';
 import { headline } from './headline.js';
 import { impossibleText, stoppedText } from './impossible.js';
 import { pluggingLines } from './plugging.js';
@@ -31,7 +32,7 @@ function answerLines(screen: Screen, answer: Answer): readonly string[] {
 /** In the order in which a person goes about it: money first, then the labels, then the plugs. */
 function planLines(
   screen: Screen,
-  { aim, wiring, gap, reasons }: Extract<Answer, { kind: 'plan' }>,
+  { aim, wiring, gap, reasons, evidence }: Extract<Answer, { kind: 'plan' }>,
 ): readonly string[] {
   const units = unitUses(screen.board, screen.inventory, wiring);
   const steps: readonly (readonly [string, readonly string[]])[] = [
@@ -47,5 +48,6 @@ function planLines(
     ...steps
       .filter(([, lines]) => lines.length > 0)
       .flatMap(([title, lines], at) => section(screen, `${at + 1}. ${title}`, lines)),
+    ...section(screen, 'Why no plan is better', evidenceLines(screen, aim, wiring, evidence)),
   ];
 }
