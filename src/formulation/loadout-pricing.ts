@@ -4,7 +4,6 @@ import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { Tags } from '../loadout/tags.js';
 import type { Fold } from './fold.js';
-import { hungriestAmounts, pedalTags } from './loadout-features.js';
 import type { Group } from './loadout-groups.js';
 import { loadoutMeasures } from './loadout-measures.js';
 import { onePrice, type Builder } from './loadout-rows.js';
@@ -47,7 +46,7 @@ function pricesOf(
     );
   const parts = effective('parts');
   return {
-    pedals: pedalTags(tags, features),
+    pedals: tags.subarray(0, features.leads),
     leads: Float64Array.from(
       question.bench.kinds,
       (kind) => parts + money(onePrice(kind)) - (tags[features.leads + kind.index] ?? 0),
@@ -85,7 +84,6 @@ function columnOf(
       [features.unit, 1],
       ...(direct > 0 ? [[features.money, direct] as const] : []),
       ...earlier.map((settled, step) => [features.earlier + step, weighed(settled.fold)] as const),
-      ...hungriestAmounts(pedals, features),
     ],
     content: loadout,
   };

@@ -43,12 +43,7 @@ export function loadoutProgram(
     fixed: [...leadColumns(builder), ...unpoweredColumns(builder)],
     groups: groups.map(({ uses, most }) => ({ name: uses.supply.id, most })),
     greatest: fold.greatest,
-    branching: [
-      // A single pedal seldom matters where others do as well; how many of the hungry ones there are does.
-      features.byDraw.map((_, index) => features.hungriest + index),
-      bench.classes.map((_, pedal) => pedal),
-      bench.kinds.map(({ index }) => features.leads + index),
-    ],
+    branching: [bench.classes.map((_, pedal) => pedal), bench.kinds.map(({ index }) => features.leads + index)],
     price: (request) => priced(request, groups, builder, counts, carriers),
     complete: (columns) =>
       settle(

@@ -65,10 +65,6 @@ function countOf({ feature, group }: Condition, { question, program }: Terms): P
     ...(where === undefined || where.slot === null ? {} : { slot: where.slot }),
   };
   if (feature === features.unit) return { count: 'units', ...place };
-  if (feature >= features.hungriest) {
-    const classes = features.byDraw.slice(0, feature - features.hungriest + 1);
-    return { count: 'pedals', ...place, of: classes.flatMap((pedal) => membersOf(pedal, question)) };
-  }
   if (feature < features.leads) return { count: 'pedals', ...place, of: membersOf(feature, question) };
   return { count: 'leads', ...place, of: partsOf(feature - features.leads, question) };
 }

@@ -71,6 +71,7 @@ export function searchPatterns(
   search: { readonly floor: number; readonly found: (places: readonly PlaceOption[], value: number) => number },
 ): boolean {
   const state = { floor: search.floor, steps: 0 };
+  const sack = sackOf(candidates);
   const chosen: PlaceOption[] = [];
   const rooms = [...capacities];
   const take = ({ weights }: PlaceOption, times: 1 | -1): void => {
@@ -84,9 +85,9 @@ export function searchPatterns(
     if (size >= chain.mostTails) return;
     const room = Math.min(chain.mostLoad, chain.rating - so.excess) - so.load;
     const worthless = state.floor - so.value + costOf(leads, Math.max(2, size + 1));
-    for (const [offset, candidate] of candidates.slice(from).entries()) {
-      const index = from + offset;
-      if (fractional(candidates, index, room, chain.mostTails - size) <= worthless) return;
+    for (let index = from; index < candidates.length; index += 1) {
+      const candidate = candidates[index];
+      if (candidate === undefined || fractional(sack, index, room, chain.mostTails - size) <= worthless) return;
       const { place } = candidate;
       const next = added(so, candidate);
       if (!holds(next, chain) || place.weights.some((weight, at) => weight > (rooms[at] ?? 0))) continue;
@@ -125,27 +126,47 @@ function taken(chosen: readonly PlaceOption[], place: PlaceOption): number {
   return count;
 }
 
+/** Candidates as plain numbers, for the bound that is asked for at every step. */
+type Sack = {
+  readonly values: Float64Array;
+  readonly loads: Float64Array;
+  readonly counts: Float64Array;
+  /** The largest value from an index on. */
+  readonly best: Float64Array;
+  /** How many of them are worth anything; the order puts these first. */
+  readonly useful: number;
+};
+
+function sackOf(candidates: readonly Candidate[]): Sack {
+  const values = Float64Array.from(candidates, ({ value }) => value);
+  const best = values.slice();
+  for (let index = best.length - 2; index >= 0; index -= 1) {
+    best[index] = Math.max(best[index] ?? 0, best[index + 1] ?? 0);
+  }
+  return {
+    values,
+    loads: Float64Array.from(candidates, ({ place }) => place.load),
+    counts: Float64Array.from(candidates, ({ count }) => count),
+    best,
+    useful: candidates.filter(({ value }) => value > 0).length,
+  };
+}
+
 /** The most that candidates from an index on can add: the last of them in part, and no more than so many of the best. */
-function fractional(candidates: readonly Candidate[], from: number, room: number, most: number): number {
+function fractional({ values, loads, counts, best, useful }: Sack, from: number, room: number, most: number): number {
   let left = room;
   let sum = 0;
-  let best = 0;
-  for (let index = from; index < candidates.length; index += 1) {
-    const candidate = candidates[index];
-    if (candidate === undefined || candidate.value <= 0) break;
-    const { value, count, place } = candidate;
-    if (value > best) best = value;
-    if (left <= 0) continue;
-    const whole = place.load === 0 ? count : Math.min(count, Math.floor(left / place.load));
+  for (let index = from; index < useful && (left > 0 || loads[index] === 0); index += 1) {
+    const [value, load, count] = [values[index] ?? 0, loads[index] ?? 0, counts[index] ?? 0];
+    const whole = load === 0 ? count : Math.min(count, Math.floor(left / load));
     sum += whole * value;
-    left -= whole * place.load;
-    if (whole < count && left > 0) {
-      // One more than the share, for what floating point loses in it and in the order of the candidates.
-      sum += Math.ceil((value * left) / place.load) + 1;
-      left = 0;
-    }
+    left -= whole * load;
+    if (whole === count) continue;
+    // One more than the share, for what floating point loses in it and in the order of the candidates.
+    sum += Math.ceil((value * left) / load) + 1;
+    left = 0;
   }
-  return Math.min(sum, most * best);
+  return Math.min(sum, most * Math.max(0, best[from] ?? 0));
 }
 
 /** The pattern of the most value above the floor; null when there is none. */

@@ -16,6 +16,7 @@ const mostLabels = 6_000;
 export function fillByLabels(job: Job, rents: Rents, floor: number): Filling<Content> {
   const { bound } = rents;
   const stages = stagesOf(job, rents);
+  const later = laterOnes(stages, job.pools.length);
   const best: { label: Label | null; value: number } = { label: null, value: floor };
   let labels: readonly Label[] = [firstLabel(job)];
   for (const [index, stage] of stages.entries()) {
@@ -26,7 +27,7 @@ export function fillByLabels(job: Job, rents: Rents, floor: number): Filling<Con
         best.label = label;
         best.value = label.value;
       }
-      if (bound - label.lost - openLoss(label, index + 1, job, rents, stages) <= best.value) return;
+      if (bound - label.lost - openLoss(label, index + 1, job, rents, later) <= best.value) return;
       const key = keyOf(label);
       const alike = next.get(key);
       if (alike === undefined) next.set(key, [label]);
@@ -256,14 +257,14 @@ const leadCost = ({ leads }: Pool, pedals: number): number => leads[Math.max(2, 
  * What the open chains lose at the least, less the rents that were counted as lost when they were opened: they may still
  * earn what the later pedals that fit add, the last one in part.
  */
-function openLoss(label: Label, from: number, job: Job, rents: Rents, stages: readonly Stage[]): number {
+function openLoss(label: Label, from: number, job: Job, rents: Rents, later: ReturnType<typeof laterOnes>): number {
   let loss = 0;
   for (const chain of label.chains) {
     const pool = job.pools[chain.pool];
     if (pool === undefined) continue;
     const size = chain.places.length;
     const room = Math.min(pool.chain.mostLoad, pool.chain.rating - chain.excess) - chain.load;
-    const more = laterEarnings(chain.pool, from, room, pool.chain.mostTails - size, label.barred, stages);
+    const more = laterEarnings(later[chain.pool]?.[from] ?? [], room, pool.chain.mostTails - size, label.barred);
     const earned = chain.net + more - leadCost(pool, size) - rents.perChain;
     loss -= Math.min(earned, rents.outputs[pool.chain.bank] ?? 0);
   }
@@ -271,30 +272,34 @@ function openLoss(label: Label, from: number, job: Job, rents: Rents, stages: re
 }
 
 /** The fractional knapsack of the later pedals' earnings in a pool. */
-function laterEarnings(
-  pool: number,
-  from: number,
-  room: number,
-  most: number,
-  barred: ReadonlySet<number>,
-  stages: readonly Stage[],
-): number {
-  const later: { value: number; place: PlaceOption }[] = [];
-  for (let index = from; index < stages.length; index += 1) {
-    const placed = stages[index]?.places[pool];
-    if (placed !== undefined && placed !== null && placed.net > 0 && placed.place.load <= room && !barred.has(index)) {
-      later.push({ value: placed.net, place: placed.place });
-    }
-  }
-  later.sort(byDensity);
+function laterEarnings(later: readonly Later[], room: number, most: number, barred: ReadonlySet<number>): number {
+  if (most <= 0) return 0;
   let [left, sum, best] = [room, 0, 0];
-  for (const { value, place } of later) {
-    best = Math.max(best, value);
+  for (const { stage, net, load } of later) {
+    if (load > room || barred.has(stage)) continue;
+    if (net > best) best = net;
     if (left <= 0) continue;
-    sum += place.load <= left ? value : Math.ceil((value * left) / place.load) + 1;
-    left -= Math.min(left, place.load);
+    sum += load <= left ? net : Math.ceil((net * left) / load) + 1;
+    left -= Math.min(left, load);
   }
-  return Math.min(sum, Math.max(0, most) * best);
+  return Math.min(sum, most * best);
+}
+
+/** A later pedal that would earn something in a pool. */
+type Later = { readonly stage: number; readonly net: number; readonly load: number };
+
+/** For every pool and every stage the pedals from there on that would earn something, the densest first. */
+function laterOnes(stages: readonly Stage[], pools: number): readonly (readonly (readonly Later[])[])[] {
+  return Array.from({ length: pools }, (_, pool) => {
+    const all = stages
+      .flatMap(({ places }, stage) => {
+        const placed = places[pool];
+        if (placed === undefined || placed === null || placed.net <= 0) return [];
+        return [{ stage, net: placed.net, load: placed.place.load, value: placed.net, place: placed.place }];
+      })
+      .sort(byDensity);
+    return Array.from({ length: stages.length + 1 }, (_none, from) => all.filter(({ stage }) => stage >= from));
+  });
 }
 
 /** Beginnings of one key have taken the same outputs and their open chains look alike. */

@@ -1,3 +1,4 @@
+import type { Pedal } from '../../domain/pedal.js';
 import type { Item } from './items.js';
 import { noisesOf, roleIn, type Common, type Noise } from './noise.js';
 import type { PedalClass } from './pedal-class.js';
@@ -89,9 +90,8 @@ function placesIn(of: Case, { shape, items, classes }: Content, withSole: WithSo
     for (const shaped of shape.places) {
       if (shaped.pedal !== index || pedal === undefined || !isSet(of, shaped.seats)) continue;
       const bank = shaped.seats[0]?.bank ?? 0;
-      const isCommon = !isIsolated(shape, bank);
-      const role = isCommon ? roleIn(of.common.noise, item, pedal) : 'uncounted';
-      if (role === 'absent' || (isCommon && pedal.ground !== (of.common.ground ?? pedal.ground))) continue;
+      const role = isIsolated(shape, bank) ? 'uncounted' : roleOnCommon(of.common, item, pedal);
+      if (role === 'absent') continue;
       const place = placeOf(shaped, item, withSole(shaped.burdens, bank, item));
       const key = JSON.stringify(place);
       const ways = places.get(key)?.ways ?? [];
@@ -100,6 +100,11 @@ function placesIn(of: Case, { shape, items, classes }: Content, withSole: WithSo
     }
   }
   return [...places.values()].map(({ place, ways }) => ({ ...place, ways }));
+}
+
+/** Whether a pedal may be on the common ground, and whether it counts as exposed there. */
+function roleOnCommon({ ground, noise }: Common, item: number, pedal: Pedal): ReturnType<typeof roleIn> {
+  return pedal.ground === (ground ?? pedal.ground) ? roleIn(noise, item, pedal) : 'absent';
 }
 
 const placeOf = ({ seats }: PlaceShape, item: number, burdens: readonly number[]) => ({

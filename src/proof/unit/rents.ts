@@ -53,13 +53,13 @@ function bestChain(
 ): readonly Filled[] {
   const shape = model.chains[chain];
   if (shape === undefined) return [];
-  let best: readonly number[] | null = null;
+  let best: readonly number[] = [];
   searchChains(shape, chainWorth(model, values, rents, chain), (rents.banks[shape.bank] ?? 0) + 1, (links, adds) => {
     best = [...links];
     raise(shape.bank, adds);
     return adds + 1;
   });
-  return best === null ? [] : [{ chain, links: best }];
+  return best.length === 0 ? [] : [{ chain, links: best }];
 }
 
 /** What the pedals of a chain are worth after their rents. */

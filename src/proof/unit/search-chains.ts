@@ -28,26 +28,32 @@ export function searchChains(
 
   const extend = (from: number, load: number, most: number, sum: number): void => {
     const count = taken.length;
-    const lead = worth.leads[Math.max(2, count + 1)] ?? Infinity;
+    const leads = leadsFor(count + 1, worth);
     for (let at = from; at < queue.length; at += 1) {
       const next = queue[at];
       if (next === undefined) return;
       const rest = Math.min(next.restSum, next.density * (most - load), (longest - count) * next.restBest);
-      if (sum + rest - lead < asked) return;
+      if (sum + rest - leads.more < asked) return;
       // Of the same pedals the first are taken first.
       if (at > from && queue[at - 1]?.link === next.link) continue;
       const nextMost = Math.min(most, next.limit);
       if (load + next.load > nextMost || (next.idle && count > 1)) continue;
       taken.push(next.link);
-      const adds = sum + next.adds - (worth.leads[count + 1] ?? Infinity);
+      const adds = sum + next.adds - leads.now;
       if (count > 0 && adds >= asked) asked = visit(taken, adds);
-      if (count + 1 < longest && (count === 0 || !next.idle))
-        extend(at + 1, load + next.load, nextMost, sum + next.adds);
+      const goesOn = count + 1 < longest && (count === 0 || !next.idle);
+      if (goesOn) extend(at + 1, load + next.load, nextMost, sum + next.adds);
       taken.pop();
     }
   };
   extend(0, 0, chain.most, 0);
 }
+
+/** What the lead costs for so many pedals, and at least for that many and any more that make a chain. */
+const leadsFor = (pedals: number, { leads }: ChainWorth): { readonly now: number; readonly more: number } => ({
+  now: leads[pedals] ?? Infinity,
+  more: leads[Math.max(2, pedals)] ?? Infinity,
+});
 
 /** A pedal that may be taken next, and what it and those behind it could add. */
 type Candidate = {
