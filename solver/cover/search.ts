@@ -22,8 +22,6 @@ export type CoverOptions<Content> = {
   /** A solution to begin with. */
   readonly known: { readonly value: number; readonly contents: readonly Content[] } | null;
   readonly onProgress?: ((progress: { readonly value: number | null; readonly bound: number }) => void) | undefined;
-  /** Nodes after which the search gives up; no limit when left out. */
-  readonly mostNodes?: number;
 };
 
 export type CoverOutcome<Content> =
@@ -66,7 +64,6 @@ export class CoverSearch<Content> {
   best: { readonly value: number; readonly contents: readonly Content[] } | null;
   readonly #options: CoverOptions<Content>;
   readonly #open: Node[] = [];
-  #nodes = 0;
   #bound = 0;
   #stuck: ReadonlyMap<number, number> | null = null;
   readonly statistics = { nodes: 0, rounds: 0, columns: 0 };
@@ -90,6 +87,7 @@ export class CoverSearch<Content> {
     });
     for (let node = this.#next(); node !== null; node = this.#next()) {
       if (await this.#solve(node)) continue;
+      this.#raise(Math.min(...this.#open.map(({ bound, proof }) => Math.max(bound, this.#whole(proof.bound)))));
       const inHand = { best: this.best, bound: this.#bound };
       return this.#stuck === null ? { kind: 'stopped', ...inHand } : { kind: 'stuck', mixed: this.#stuck, ...inHand };
     }
@@ -126,11 +124,15 @@ export class CoverSearch<Content> {
     }
     const [node] = best < 0 ? [] : this.#open.splice(best, 1);
     if (node === undefined || node.bound >= this.target) return null;
-    if (node.bound > this.#bound) {
-      this.#bound = node.bound;
-      this.#report();
-    }
+    this.#raise(node.bound);
     return node;
+  }
+
+  /** Takes note that no solution is worth less. */
+  #raise(bound: number): void {
+    if (bound <= this.#bound || bound === Infinity) return;
+    this.#bound = bound;
+    this.#report();
   }
 
   #report(): void {
@@ -139,7 +141,6 @@ export class CoverSearch<Content> {
 
   /** False when the search is over before its time. */
   async #solve(node: Node): Promise<boolean> {
-    this.#nodes += 1;
     this.statistics.nodes += 1;
     const relaxation = new Relaxation(this.program, this.pool, node.decisions, this.target, node.start);
     const solved = await this.#generate(node, relaxation);
@@ -148,14 +149,14 @@ export class CoverSearch<Content> {
       return false;
     }
     if (solved === 'closed') return true;
-    if (this.#nodes === 1 || this.#nodes % 16 === 0) await dive(this, node.decisions, startFrom(relaxation, this.pool));
+    if (this.statistics.nodes % 16 === 1) await dive(this, node.decisions, startFrom(relaxation, this.pool));
     if (this.#closes(node.proof.bound)) return true;
-    if (this.#nodes >= (this.#options.mostNodes ?? Infinity)) return false;
     const most = this.#tightened(node, solved);
     const start = { ...startFrom(relaxation, this.pool), columns: this.#promising(relaxation.columns, node, solved) };
     const branches = this.#branches(node, relaxation, start) ?? this.#doubt(solved, relaxation.point, most);
     if (branches === null) {
       this.#stuck = mixedGroups(this.pool, relaxation.point);
+      this.#open.push(node);
       return false;
     }
     const children = branches.map((condition) => {
@@ -227,6 +228,8 @@ export class CoverSearch<Content> {
       const bounded = boundOf(this.program, node.decisions, tags, worths);
       if (best === null || bounded.bound > best.bound) best = bounded;
       if (best === bounded) note(node.proof, bounded, tags);
+      // While nothing else is open this node's bound is that of all.
+      if (this.#open.length === 0) this.#raise(Math.min(this.target, this.#whole(best.bound)));
       if (this.#closes(best.bound)) return 'closed';
       const fresh = found.filter((column) => relaxation.include(this.pool.add(column)));
       this.statistics.columns += fresh.length;

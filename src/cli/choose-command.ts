@@ -7,6 +7,7 @@ import { answerText } from '../report/terminal.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';
 import { printFaults } from './print-faults.js';
 import { progressLine } from './progress-line.js';
+import { isWritable, writeProof } from './proof-file.js';
 import { screenOf } from './screen-of.js';
 
 export type ChooseFlags = {
@@ -15,9 +16,13 @@ export type ChooseFlags = {
   readonly json: boolean;
   /** In seconds; no limit when left out. */
   readonly time?: number;
+  /** The file to write the proof to; none is written when left out. */
+  readonly proof?: string;
+  /** Whether that file may be replaced. */
+  readonly force?: boolean;
 };
 
-/** Reads the two files, chooses, prints, and returns the exit code. */
+/** Reads the two files, chooses, prints, writes the proof if it is asked for, and returns the exit code. */
 export async function runChoose(boardPath: string, cataloguePath: string, flags: ChooseFlags): Promise<ExitCode> {
   const started = performance.now();
   const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
@@ -26,6 +31,8 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
     printFaults(read);
     return exitCodes.input;
   }
+  const target = flags.proof === undefined ? null : { path: flags.proof, overwrite: flags.force === true };
+  if (target !== null && !(await isWritable(target))) return exitCodes.input;
   const answer = await answerTo(read.value, flags, () => patienceMs - (performance.now() - started));
   const { board, catalogue } = read.value;
   process.stdout.write(
@@ -33,7 +40,8 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
       ? answerJson(board, catalogue, answer)
       : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
   );
-  return exitCodeOf(answer);
+  const isWritten = target === null || (await writeProof(answer, target));
+  return isWritten ? exitCodeOf(answer) : exitCodes.input;
 }
 
 /**
@@ -52,7 +60,8 @@ async function answerTo({ board, catalogue }: Inputs, flags: ChooseFlags, remain
   try {
     const { aim, partial } = flags;
     const { signal } = interrupt;
-    return await choose(board, catalogue, { aim, partial, remainingMs, signal, onProgress: progress.show });
+    const proof = flags.proof !== undefined;
+    return await choose(board, catalogue, { aim, partial, proof, remainingMs, signal, onProgress: progress.show });
   } finally {
     progress.end();
     process.removeListener('SIGINT', onInterrupt);

@@ -36,11 +36,14 @@ function chooseCommand(): Command {
     .addOption(
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
+    .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
+    .option('--force', 'replace the file of the proof if there is one', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
     .exitOverride()
     .showHelpAfterError('(run boardfeed choose --help for what there is)')
-    .action(async (board: string, catalogue: string, flags: ChooseFlags) => {
+    .action(async (board: string, catalogue: string, flags: ChooseFlags, command: Command) => {
+      if (flags.force === true && flags.proof === undefined) command.error('error: --force goes with --proof only');
       const { runChoose } = await import('./choose-command.js');
       process.exitCode = await runChoose(board, catalogue, flags);
     });

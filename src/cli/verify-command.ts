@@ -4,7 +4,6 @@ import { readJson } from '../files/json-file.js';
 import type { InputFault, ReadResult } from '../files/input-fault.js';
 import { auditWiring } from '../audit/audit-wiring.js';
 import type { Proof } from '../domain/proof.js';
-import { wiringOf } from '../planning/wiring.js';
 import { parseProof } from '../proof/proof-schema.js';
 import { verifyImpossible, verifyProof } from '../proof/verify-proof.js';
 import { verdictJson, verdictText, type Verdict } from '../report/verdict.js';
@@ -68,8 +67,8 @@ function verdictOn({ board, catalogue }: Inputs, plan: PlanFile, proof: Proof): 
   }
   const errors = auditWiring(board, catalogue, plan.wiring, { partial: proof.partial });
   if (errors.length > 0) return { kind: 'refused', what: 'plan', reasons: errors.map(({ message }) => message) };
-  const { score } = wiringOf(board, catalogue, plan.wiring.feeds);
-  const shown = verifyProof(board, catalogue, proof, score);
+  // The audit has found the score to be that of the feeds.
+  const shown = verifyProof(board, catalogue, proof, plan.wiring.score);
   return shown.kind === 'holds'
     ? { kind: 'proven', aim: proof.aim, tiers: shown.tiers, cases: shown.cases }
     : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
@@ -78,7 +77,11 @@ function verdictOn({ board, catalogue }: Inputs, plan: PlanFile, proof: Proof): 
 /** What the files say of one another. */
 function misfitsOf({ board }: Inputs, plan: PlanFile, proof: Proof): readonly string[] {
   const isImpossible = proof.impossible === true;
+  const leavesOut = plan.status !== 'impossible' && plan.wiring.unpowered.length > 0;
   return [
+    ...(leavesOut && !proof.partial
+      ? ['the plan leaves pedals without power, and the proof is about plans that power them all']
+      : []),
     ...(plan.board === board.name ? [] : [`the plan is for the board "${plan.board}", not "${board.name}"`]),
     ...(plan.currency.code === board.currency.code
       ? []

@@ -89,18 +89,27 @@ export function parseProof(data: unknown): ParsedProof {
 
 type Path = ProofFault['path'];
 type MutableNode = { tags?: ProofNode['tags']; branch?: ProofBranch };
-type Waiting = { readonly data: unknown; readonly path: Path; readonly put: (node: ProofNode) => void };
+/** Where a node is, from there to the root: deep trees have many nodes that wait, and long paths to them. */
+type Way = { readonly half: 'fewer' | 'more'; readonly before: Way | null };
+type Waiting = { readonly data: unknown; readonly way: Way | null; readonly put: (node: ProofNode) => void };
+
+function pathOf(way: Way | null, root: Path): Path {
+  const steps: string[] = [];
+  for (let at = way; at !== null; at = at.before) steps.push(at.half, 'branch');
+  return [...root, ...steps.reverse()];
+}
 
 function readTree(
   data: unknown,
   path: Path,
 ): { readonly kind: 'node'; readonly node: ProofNode } | Extract<ParsedProof, { kind: 'faulty' }> {
   let root: ProofNode = {};
-  const waiting: Waiting[] = [{ data, path, put: (node) => (root = node) }];
+  const waiting: Waiting[] = [{ data, way: null, put: (node) => (root = node) }];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-    const at = next.path;
+    const { way } = next;
     const parsed = nodeSchema.safeParse(next.data);
-    if (!parsed.success) return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, at)) };
+    if (!parsed.success)
+      return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, pathOf(way, path))) };
     const { tags, branch } = parsed.data;
     const node = (tags === undefined ? {} : { tags }) as MutableNode;
     next.put(node as ProofNode);
@@ -108,8 +117,8 @@ function readTree(
     const split = { ...branch, fewer: {}, more: {} } as { -readonly [Key in keyof ProofBranch]: ProofBranch[Key] };
     node.branch = split;
     waiting.push(
-      { data: branch.more, path: [...at, 'branch', 'more'], put: (child) => (split.more = child) },
-      { data: branch.fewer, path: [...at, 'branch', 'fewer'], put: (child) => (split.fewer = child) },
+      { data: branch.more, way: { half: 'more', before: way }, put: (child) => (split.more = child) },
+      { data: branch.fewer, way: { half: 'fewer', before: way }, put: (child) => (split.fewer = child) },
     );
   }
   return { kind: 'node', node: root };

@@ -15,6 +15,9 @@ type Open = {
   readonly way: readonly string[];
 };
 
+/** A search that splits cases this often in a row is none that anybody makes; each case holds all that led to it. */
+const deepest = 2000;
+
 /** Every case is closed by its tags or split in two that hold. Returns how many were looked at. @throws Flaw otherwise. */
 export function checkTree(tree: ProofNode, claim: Claim): number {
   const caps: Caps = new Map(claim.stock.groups.map((group) => [group, mostInBetter(group, claim)]));
@@ -22,6 +25,7 @@ export function checkTree(tree: ProofNode, claim: Claim): number {
   let cases = 0;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     cases += 1;
+    if (next.way.length > deepest) throw new Flaw(`it splits a case more than ${deepest} times in a row`);
     open.push(...remainder(next, claim));
   }
   return cases;

@@ -8,7 +8,8 @@ export type Packed = { readonly kind: 'least'; readonly loss: number | null } | 
 /**
  * Searches all contents that lose at most `spare` against the rents: what is chosen loses its own loss, and all that is left
  * over loses its rent. Pedals and outputs are gone through in the order of their rents: all fills that hold the one at
- * hand are tried, or what is left of it stays unused. Two contents differ by whole numbers of `step`.
+ * hand are tried, or what is left of it stays unused. What leaves no more of anything than something before did, and is no
+ * better, is not gone into again. Two contents differ by whole numbers of `step`.
  */
 export function pack(
   model: CaseModel,
@@ -21,6 +22,7 @@ export function pack(
   const banks = [...model.outputs];
   const caps = [...model.caps];
   const stages = stagesOf(model, rents, fills);
+  const isWorse = memory(rents, stages);
   let [least, left, nodes]: [number | null, number, number] = [null, spare, 0];
 
   const change = (fill: Fill, by: number): void => {
@@ -36,7 +38,7 @@ export function pack(
 
   const visit = (at: number, from: number, loss: number): void => {
     nodes += 1;
-    if (nodes > mostNodes || loss > left) return;
+    if (nodes > mostNodes || loss > left || (from === 0 && isWorse(at, { items, banks, caps, loss }))) return;
     const stage = stages[at];
     if (stage === undefined) {
       const total = caps.reduce((sum, rest, cap) => sum + rest * (rents.caps[cap] ?? 0), loss);
@@ -61,6 +63,42 @@ export function pack(
   return nodes > mostNodes ? { kind: 'gave up' } : { kind: 'least', loss: least };
 }
 
+/** What is left over at the beginning of a stage, and what has been lost so far. */
+type Left = {
+  readonly items: readonly number[];
+  readonly banks: readonly number[];
+  readonly caps: readonly number[];
+  readonly loss: number;
+};
+/** The rests of totals, and what would be lost if nothing were added. */
+type Seen = { readonly caps: readonly number[]; readonly potential: number };
+
+/** Remembers what it is asked about, and tells whether something before left the same pedals and outputs and was as good. */
+function memory(rents: Rents, stages: readonly Stage[]): (at: number, left: Left) => boolean {
+  const seen = stages.map(() => new Map<string, Seen[]>());
+  const dues = stages.map((_, at) => stages.slice(at).filter(({ rent }) => rent > 0));
+  return (at, { items, banks, caps, loss }) => {
+    const known = seen[at];
+    if (known === undefined) return false;
+    let key = '';
+    for (let index = at; index < stages.length; index += 1) {
+      const stage = stages[index];
+      if (stage !== undefined) key += String.fromCharCode((stage.kind === 'item' ? items : banks)[stage.index] ?? 0);
+    }
+    const due = (dues[at] ?? []).reduce(
+      (sum, { kind, index, rent }) => sum + rent * ((kind === 'item' ? items : banks)[index] ?? 0),
+      loss,
+    );
+    const potential = caps.reduce((sum, rest, cap) => sum + rest * (rents.caps[cap] ?? 0), due);
+    const others = known.get(key) ?? [];
+    const isKnown = others.some(
+      (other) => other.potential <= potential && other.caps.every((rest, cap) => rest >= (caps[cap] ?? 0)),
+    );
+    if (!isKnown) known.set(key, [...others, { caps: [...caps], potential }]);
+    return isKnown;
+  };
+}
+
 /** A pedal item or a bank, with the fills that hold it and nothing of an earlier stage, the least loss first. */
 type Stage = {
   readonly kind: 'item' | 'bank';
@@ -70,12 +108,16 @@ type Stage = {
 };
 
 function stagesOf({ counts, outputs }: CaseModel, rents: Rents, fills: readonly Fill[]): readonly Stage[] {
+  // Where every fill has one pedal, to go through pedals one by one comes by the same rest again and again.
+  const areSingle = fills.every(({ items }) => items.length === 1);
+  const itemsFirst = (first: Pick<Stage, 'kind'>, second: Pick<Stage, 'kind'>): number =>
+    areSingle ? Number(first.kind === 'bank') - Number(second.kind === 'bank') : 0;
   const stages = [
     ...counts.map((_, index) => ({ kind: 'item' as const, index, rent: rents.items[index] ?? 0 })),
     ...outputs.map((_, index) => ({ kind: 'bank' as const, index, rent: rents.banks[index] ?? 0 })),
   ]
     .map((stage) => ({ ...stage, fills: [] as Fill[] }))
-    .sort((first, second) => second.rent - first.rent);
+    .sort((first, second) => itemsFirst(first, second) || second.rent - first.rent);
   for (const fill of fills) {
     const first = stages.find(({ kind, index }) => (kind === 'item' ? fill.items : fill.banks).includes(index));
     first?.fills.push(fill);

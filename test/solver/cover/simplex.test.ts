@@ -1,0 +1,231 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+
+import { COLD, Simplex, type SimplexStart } from '../../../solver/cover/simplex.js';
+import { linearOracle, programsOf, type LinearProgram, type Oracle } from './linear-programs.js';
+
+/** Far more than any program here needs: a basis that comes back would use them up. */
+const manyPivots = 5_000;
+const small = fc.integer({ min: 1, max: 4 });
+const signed = fc.integer({ min: -4, max: 4 }).filter((value) => value !== 0);
+
+const smallCovers = programsOf({
+  rows: [1, 6],
+  columns: 14,
+  senses: ['at least'],
+  entry: small,
+  cost: fc.integer({ min: 0, max: 20 }),
+  bound: fc.integer({ min: 0, max: 6 }),
+  entries: 4,
+});
+const mixedPrograms = programsOf({
+  rows: [1, 6],
+  columns: 14,
+  senses: ['at least', 'at least', 'at most', 'equal'],
+  entry: signed,
+  cost: fc.integer({ min: 0, max: 20 }),
+  bound: fc.integer({ min: -6, max: 6 }),
+  entries: 5,
+});
+
+let oracle: Oracle;
+beforeAll(async () => {
+  oracle = await linearOracle();
+});
+
+/** Dearer than any price that a row of these programs can have. */
+const prohibitive = 1e6;
+
+function simplexOf({ rows, columns }: LinearProgram, elastic: number, start: SimplexStart = COLD): Simplex {
+  const simplex = new Simplex(rows, elastic, 1e-6 + elastic * 1e-11);
+  for (const column of columns) simplex.add(column);
+  simplex.start(start);
+  return simplex;
+}
+
+function solved(program: LinearProgram, elastic: number, start: SimplexStart = COLD): Simplex {
+  const simplex = simplexOf(program, elastic, start);
+  expect(simplex.solve(manyPivots)).toBe(true);
+  return simplex;
+}
+
+/** Within what the perturbation of the rows, at this price, and the rounding of sums can come to. */
+function expectNear(value: number, expected: number, elastic: number): void {
+  expect(Math.abs(value - expected)).toBeLessThan(1e-3 + 1e-6 * (Math.abs(expected) + elastic));
+}
+
+/** Every column pays for its duals, each dual has its row's sign, and the bounds at their duals come to the value. */
+function expectDual({ rows, columns }: LinearProgram, simplex: Simplex, elastic: number): void {
+  const { duals, value } = simplex;
+  for (const column of columns) {
+    const paid = column.rows.reduce((sum, row, at) => sum + (duals[row] ?? 0) * (column.values[at] ?? 0), 0);
+    expect(paid).toBeLessThan(column.cost + 1e-3);
+  }
+  for (const [row, { sense }] of rows.entries()) {
+    if (sense === 'at least') expect(duals[row]).toBeGreaterThan(-1e-3);
+    if (sense === 'at most') expect(duals[row]).toBeLessThan(1e-3);
+  }
+  const total = rows.reduce((sum, { bound }, row) => sum + bound * (duals[row] ?? 0), 0);
+  expectNear(total, value, elastic);
+}
+
+/** The point's cost and how far it breaks the rows, from the program alone. */
+function expectPoint({ rows, columns }: LinearProgram, simplex: Simplex, elastic: number): void {
+  const { point } = simplex;
+  const broken = rows.reduce((sum, { sense, bound }, row) => {
+    const activity = columns.reduce((total, column, index) => {
+      const at = column.rows.indexOf(row);
+      return at < 0 ? total : total + (column.values[at] ?? 0) * (point[index] ?? 0);
+    }, 0);
+    const short = sense === 'at most' ? 0 : Math.max(0, bound - activity);
+    return sum + short + (sense === 'at least' ? 0 : Math.max(0, activity - bound));
+  }, 0);
+  const cost = columns.reduce((sum, column, index) => sum + column.cost * (point[index] ?? 0), 0);
+  expect(Math.min(...point, 0)).toBe(0);
+  expect(Math.abs(broken - simplex.broken)).toBeLessThan(1e-5);
+  expectNear(cost + elastic * broken, simplex.value, elastic);
+}
+
+describe('the simplex agrees with another engine', () => {
+  it('on covering programs, its duals prove it, and its point is worth it', () => {
+    let plans = 0;
+    fc.assert(
+      fc.property(smallCovers, (program) => {
+        const expected = oracle(program);
+        const simplex = solved(program, prohibitive);
+        expect(simplex.broken > 1e-4).toBe(expected === null);
+        expectDual(program, simplex, prohibitive);
+        expectPoint(program, simplex, prohibitive);
+        if (expected === null) return;
+        plans += 1;
+        expectNear(simplex.value, expected, 0);
+      }),
+      { numRuns: 400 },
+    );
+    expect(plans).toBeGreaterThan(150);
+  });
+
+  it('on programs with rows and coefficients of every kind', () => {
+    const seen = { plan: 0, none: 0 };
+    fc.assert(
+      fc.property(mixedPrograms, (program) => {
+        const expected = oracle(program);
+        const simplex = solved(program, prohibitive);
+        expect(simplex.broken > 1e-4).toBe(expected === null);
+        expectDual(program, simplex, prohibitive);
+        expectPoint(program, simplex, prohibitive);
+        seen[expected === null ? 'none' : 'plan'] += 1;
+        if (expected !== null) expectNear(simplex.value, expected, 0);
+      }),
+      { numRuns: 600 },
+    );
+    expect(Math.min(seen.plan, seen.none)).toBeGreaterThan(60);
+  });
+
+  it('on covers whose rows are cheap to break', () => {
+    let broken = 0;
+    fc.assert(
+      fc.property(smallCovers, fc.integer({ min: 1, max: 12 }), (program, elastic) => {
+        const simplex = solved(program, elastic);
+        if (simplex.broken > 1e-4) broken += 1;
+        expectNear(simplex.value, oracle(program, elastic) ?? NaN, elastic);
+      }),
+      { numRuns: 400 },
+    );
+    expect(broken).toBeGreaterThan(30);
+  });
+});
+
+describe('the simplex goes on from where it stands', () => {
+  it('when columns join, in as many parts as one likes', () => {
+    fc.assert(
+      fc.property(mixedPrograms, fc.integer({ min: 1, max: 5 }), ({ rows, columns }, step) => {
+        const simplex = simplexOf({ rows, columns: [] }, prohibitive);
+        let last = Infinity;
+        for (let from = 0; from < columns.length; from += step) {
+          expect(simplex.solve(manyPivots)).toBe(true);
+          expect(simplex.value).toBeLessThan(last + 1e-2);
+          last = simplex.value;
+          for (const column of columns.slice(from, from + step)) simplex.add(column);
+        }
+        expect(simplex.solve(manyPivots)).toBe(true);
+        const cold = solved({ rows, columns }, prohibitive);
+        expectDual({ rows, columns }, simplex, prohibitive);
+        expectNear(simplex.value, cold.value, cold.broken > 1e-4 ? prohibitive : 0);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('when rows join: the state of the first rows is a start for all of them', () => {
+    const seen = { cut: 0, plans: 0 };
+    fc.assert(
+      fc.property(mixedPrograms, fc.nat(5), fc.boolean(), ({ rows, columns }, first, forgetful) => {
+        const known = Math.min(first, rows.length);
+        const before = columns.map((column) => restrictedTo(column, known));
+        const { state } = solved({ rows: rows.slice(0, known), columns: before }, prohibitive);
+        const start = forgetful ? { ...state, inverse: null } : state;
+        const warm = solved({ rows, columns }, prohibitive, start);
+        const expected = oracle({ rows, columns });
+        if (known < rows.length) seen.cut += 1;
+        expect(warm.broken > 1e-4).toBe(expected === null);
+        expectDual({ rows, columns }, warm, prohibitive);
+        expectPoint({ rows, columns }, warm, prohibitive);
+        if (expected === null) return;
+        seen.plans += 1;
+        expectNear(warm.value, expected, 0);
+      }),
+      { numRuns: 500 },
+    );
+    expect(Math.min(seen.cut, seen.plans)).toBeGreaterThan(100);
+  });
+
+  it('when breaking rows becomes dearer: what was cheaper to break is kept', () => {
+    let mended = 0;
+    fc.assert(
+      fc.property(smallCovers, (program) => {
+        const simplex = solved(program, 2);
+        const before = simplex.broken;
+        while (simplex.broken > 1e-4 && simplex.stiffen()) expect(simplex.solve(manyPivots)).toBe(true);
+        const expected = oracle(program);
+        expect(simplex.broken > 1e-4).toBe(expected === null);
+        if (expected === null) return;
+        if (before > 1e-4) mended += 1;
+        expectNear(simplex.value, expected, 1);
+      }),
+      { numRuns: 300 },
+    );
+    expect(mended).toBeGreaterThan(50);
+  });
+});
+
+const restrictedTo = ({ rows, values, cost }: LinearProgram['columns'][number], known: number) => ({
+  rows: rows.filter((row) => row < known),
+  values: values.filter((_, at) => (rows[at] ?? 0) < known),
+  cost,
+});
+
+describe('the simplex comes to an end', () => {
+  const million = 2_000_000;
+  const shape = { senses: ['at least', 'at least', 'at least', 'at most'], columns: 600, entries: 8 } as const;
+  it.each([
+    ['columns that cost nearly the same', fc.constant(1), fc.integer({ min: 1_000_000, max: 1_000_003 })],
+    ['columns with larger entries', small, fc.integer({ min: 1_000_000, max: 1_000_003 })],
+    ['columns of every price', small, fc.integer({ min: 1, max: million })],
+    ['columns that cost nothing, or all the same', fc.constant(1), fc.constantFrom(0, 1_000_000)],
+  ])('on large covers with %s', (_, entry, cost) => {
+    const large = programsOf({ ...shape, rows: [40, 60], entry, cost, bound: fc.constantFrom(1, 1, 2, 3) });
+    fc.assert(
+      fc.property(large, (program) => {
+        const simplex = solved(program, million);
+        expectDual(program, simplex, million);
+        expectPoint(program, simplex, million);
+        // No row here pays for itself by breaking another one more than its own price.
+        expect(simplex.value).toBeGreaterThan((oracle(program, million) ?? NaN) - 10);
+        const twice = solved({ ...program, columns: [...program.columns, ...program.columns] }, million);
+        expectNear(twice.value, simplex.value, million);
+      }),
+      { numRuns: 8, endOnFailure: true },
+    );
+  });
+});
