@@ -54,6 +54,10 @@ type Node = {
   readonly proof: ProofNode;
 };
 
+/** Columns that a node hands on to its children, and those that a trial of a branch looks at. */
+const mostKept = 500;
+const mostTried = 200;
+
 /** Rounds of pricing at one node before it is branched on as it is. */
 const mostRounds = 400;
 
@@ -187,11 +191,12 @@ export class CoverSearch<Content> {
     const [first] = candidates;
     if (first === undefined || candidates.length === 1) return first ?? null;
     const now = relaxation.value;
+    const trial = { ...start, columns: start.columns.slice(0, mostTried) };
     let best: { readonly branches: readonly Condition[]; readonly score: number } | null = null;
     for (const branches of candidates) {
       const lifts = branches.map((condition) => {
         const conditions = [...node.decisions.conditions, condition];
-        const child = new Relaxation(this.program, this.pool, { ...node.decisions, conditions }, this.target, start);
+        const child = new Relaxation(this.program, this.pool, { ...node.decisions, conditions }, this.target, trial);
         child.solve(40);
         return Math.min(this.target, child.value) - now;
       });
@@ -218,21 +223,29 @@ export class CoverSearch<Content> {
   /** Makes columns until none is missing: the bound is then as good as the relaxation allows. */
   async #generate(node: Node, relaxation: Relaxation<Content>): Promise<Bounded | 'closed' | 'over'> {
     let best: Bounded | null = null;
+    // Groups that had columns are likely to have more: the others wait until they have none.
+    let lively: readonly number[] = [];
     for (let round = 0; round < mostRounds; round += 1) {
       await setImmediate();
       if (this.over) return 'over';
       this.statistics.rounds += 1;
       relaxation.solve();
       const tags = relaxation.tags(this.scale);
-      const { worths, found } = priceAll(this.program, node.decisions, tags, 'exact');
-      const bounded = boundOf(this.program, node.decisions, tags, worths);
-      if (best === null || bounded.bound > best.bound) best = bounded;
-      if (best === bounded) note(node.proof, bounded, tags);
-      // While nothing else is open this node's bound is that of all.
-      if (this.#open.length === 0) this.#raise(Math.min(this.target, this.#whole(best.bound)));
-      if (this.#closes(best.bound)) return 'closed';
+      const { worths, found } = priceAll(this.program, node.decisions, tags, 'exact', lively);
+      if (worths !== null) {
+        const bounded = boundOf(this.program, node.decisions, tags, worths);
+        if (best === null || bounded.bound > best.bound) {
+          best = bounded;
+          note(node.proof, bounded, tags);
+        }
+        // While nothing else is open this node's bound is that of all.
+        if (this.#open.length === 0) this.#raise(Math.min(this.target, this.#whole(best.bound)));
+        if (this.#closes(best.bound)) return 'closed';
+      }
       const fresh = found.filter((column) => relaxation.include(this.pool.add(column)));
       this.statistics.columns += fresh.length;
+      lively = worths === null && fresh.length === 0 ? [] : [...new Set(fresh.map(({ group }) => group))];
+      if (worths === null && fresh.length === 0) continue;
       if (fresh.length === 0 && !relaxation.stiffen()) break;
     }
     this.offer(wholeColumns(this.pool, relaxation.point));
@@ -249,18 +262,28 @@ export class CoverSearch<Content> {
     return Math.max(0, Math.ceil(bound / this.scale));
   }
 
-  /** The columns whose reduced costs leave room for a better solution. */
+  /**
+   * The columns whose reduced costs leave room for a better solution, the least first; no more than so many, for the others
+   * are made again when they are wanted.
+   */
   #promising(columns: readonly number[], { decisions }: Node, { tags, bound }: Bounded): readonly number[] {
     const tagsOf = groupTags(this.program, decisions.conditions, tags);
     const enough = this.scale * (this.target - 1) - bound;
-    return columns.filter((index) => {
+    const reducedCost = (index: number): number => {
       const column = this.pool.columns[index];
-      if (column === undefined) return false;
+      if (column === undefined) return Infinity;
       const own = tagsOf(column.group);
-      let reduced = this.scale * column.cost;
-      for (const [feature, amount] of column.amounts) reduced -= amount * (own[feature] ?? 0);
-      return reduced <= enough;
-    });
+      return column.amounts.reduce(
+        (rest, [feature, amount]) => rest - amount * (own[feature] ?? 0),
+        this.scale * column.cost,
+      );
+    };
+    return columns
+      .map((index) => ({ index, reduced: reducedCost(index) }))
+      .filter(({ reduced }) => reduced <= enough)
+      .sort((one, two) => one.reduced - two.reduced)
+      .slice(0, mostKept)
+      .map(({ index }) => index);
   }
 
   /** Reduced costs leave less room: a column more of a group costs its extra at the least. */
@@ -268,7 +291,7 @@ export class CoverSearch<Content> {
     const room = this.scale * (this.target - 1) - bound;
     return decisions.most.map((most, group) => {
       const more = extra[group] ?? 0;
-      return more > 0 ? Math.min(most, Math.floor(room / more)) : most;
+      return more > 0 && room < Infinity ? Math.min(most, Math.floor(room / more)) : most;
     });
   }
 }

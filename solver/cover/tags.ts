@@ -82,23 +82,31 @@ export function boundOf<Content>(
 }
 
 /** The groups' bounds under tags, and columns worth having. */
-export type Pricing<Content> = { readonly worths: readonly number[]; readonly found: readonly CoverColumn<Content>[] };
+export type Pricing<Content> = {
+  /** Null where not all groups were looked at: then nothing is bounded. */
+  readonly worths: readonly number[] | null;
+  readonly found: readonly CoverColumn<Content>[];
+};
 
 /**
  * Prices every group that may still be used: first what comes easily; only when that finds nothing are the groups that it
- * leaves in doubt priced exactly, one after the other until one has a column.
+ * leaves in doubt priced exactly, one after the other until one has a column. The first ones are looked at before
+ * all others, which are only looked at when they have nothing.
  */
 export function priceAll<Content>(
   program: CoverProgram<Content>,
   { conditions, most }: Decisions,
   tags: Tags,
   effort: 'quick' | 'exact',
+  first: readonly number[] = [],
 ): Pricing<Content> {
   const tagsOf = groupTags(program, conditions, tags);
   const price = (group: number, how: 'quick' | 'exact'): Priced<Content> =>
     (most[group] ?? 0) === 0
       ? { bound: 0, columns: [] }
       : program.price({ group, tags: tagsOf(group), scale: tags.scale, floor: 0, effort: how });
+  const early = first.flatMap((group) => price(group, 'quick').columns);
+  if (early.length > 0) return { worths: null, found: early };
   const quick = program.groups.map((_, group) => price(group, 'quick'));
   const found = quick.flatMap(({ columns }) => columns);
   const worths = quick.map(({ bound }) => bound);

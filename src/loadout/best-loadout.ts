@@ -1,6 +1,7 @@
 import type { Bench } from './bench.js';
-import { bestPattern, placeValue } from './chain-pattern.js';
-import { framesOf, type Frame } from './frame.js';
+import { candidatesOf, leadCostsOf, placeValue, type Pattern } from './chain-pattern.js';
+import { bestChains, type ChainFound, type ChainQuestion } from './chain-search.js';
+import { framesOf, type ChainOption, type Frame } from './frame.js';
 import type { Hung, Loadout } from './loadout.js';
 import { jobOf, type Content } from './content.js';
 import { fillWithChains } from './mixed-fill.js';
@@ -34,11 +35,12 @@ export function carrierOf(uses: SupplyUses, bench: Bench): Carrier {
       const loadouts: Valued[] = [];
       let bound = 0;
       for (const frame of frames) {
-        const filling = filled(frame, { tags, counts, floor: Math.max(0, floor), effort, store });
-        bound = Math.max(bound, filling.bound);
-        if (filling.found === null) continue;
-        const loadout = loadoutOf(frame, filling.found.contents);
-        if (frame.exact || fits(loadout, frame)) loadouts.push({ loadout, value: filling.found.value });
+        for (const filling of filled(frame, { tags, counts, floor: Math.max(0, floor), effort, store })) {
+          bound = Math.max(bound, filling.bound);
+          if (filling.found === null) continue;
+          const loadout = loadoutOf(frame, filling.found.contents);
+          if (frame.exact || fits(loadout, frame)) loadouts.push({ loadout, value: filling.found.value });
+        }
       }
       if (floor >= 0 || loadouts.length > 0 || bound > 0) return { bound, loadouts };
       return leastBad(frames, tags, counts);
@@ -61,10 +63,10 @@ function leastBad(frames: readonly Frame[], tags: Tags, counts: readonly number[
       best = loadoutOf(frame, [{ kind: 'solo', option }]);
     }
     for (const chain of frame.chains) {
-      const { pattern } = bestPattern(chain, tags, counts, frame.capacities, bound);
-      if (pattern === null) continue;
-      bound = pattern.value;
-      best = loadoutOf(frame, [{ kind: 'chain', pattern }]);
+      const [found] = bestChains(chainQuestion(chain, frame, tags, counts), bound).found;
+      if (found === undefined) continue;
+      bound = found.value;
+      best = loadoutOf(frame, [{ kind: 'chain', pattern: patternOf(chain, found, tags) }]);
     }
   }
   return { bound, loadouts: best === null ? [] : [{ loadout: best, value: bound }] };
@@ -82,38 +84,51 @@ type Wish = {
   readonly store: PatternStore;
 };
 
-function filled(frame: Frame, { tags, counts, floor, effort, store }: Wish): Filling<Content> {
-  if (frame.outputs.length === 1 && frame.outputs[0] === 1) return onOneOutput(frame, tags, counts, floor);
-  if (frame.chains.length > 0) return fillWithChains(jobOf(frame, tags, counts), floor, effort, store);
+/** Fillings of a frame. Each has a bound for some of the ways to fill it; the greatest is one for all. */
+function filled(frame: Frame, wish: Wish): readonly Filling<Content>[] {
+  const { tags, counts, floor, effort, store } = wish;
+  if (frame.outputs.length === 1 && frame.outputs[0] === 1) return onOneOutput(frame, wish);
+  if (frame.chains.length > 0) return [fillWithChains(jobOf(frame, tags, counts), floor, effort, store)];
   const { bound, found } = fillWithSolos(frame, tags, counts, floor);
-  if (found === null) return { bound, found };
-  return { bound, found: { ...found, contents: found.contents.map((option) => ({ kind: 'solo', option })) } };
+  if (found === null) return [{ bound, found }];
+  return [{ bound, found: { ...found, contents: found.contents.map((option) => ({ kind: 'solo', option })) } }];
 }
 
-/** A single output carries its best pedal or its best chain. */
-function onOneOutput(frame: Frame, tags: Tags, counts: readonly number[], floor: number): Filling<Content> {
-  let best: { value: number; content: Content } | null = null;
-  let most = 0;
-  let complete = true;
+/** A single output carries one pedal or one chain. */
+function onOneOutput(frame: Frame, { tags, counts, floor }: Wish): readonly Filling<Content>[] {
+  const fillings: Filling<Content>[] = [];
+  let most = floor;
   for (const option of frame.solos) {
     const value = placeValue(option, tags);
-    if ((counts[option.pedal] ?? 0) === 0 || value <= Math.max(most, 0)) continue;
-    if (!within(option.weights, frame)) continue;
+    if ((counts[option.pedal] ?? 0) === 0 || value <= most || !within(option.weights, frame)) continue;
     most = value;
-    best = { value, content: { kind: 'solo', option } };
+    fillings.push({ bound: most, found: { value, contents: [{ kind: 'solo', option }] } });
   }
   for (const chain of frame.chains) {
-    const search = bestPattern(chain, tags, counts, frame.capacities, Math.max(most, floor));
-    complete &&= search.complete;
-    if (search.pattern === null) continue;
-    most = search.pattern.value;
-    best = { value: most, content: { kind: 'chain', pattern: search.pattern } };
+    const { bound, found } = bestChains(chainQuestion(chain, frame, tags, counts), most);
+    most = Math.max(most, found[0]?.value ?? most);
+    fillings.push({ bound, found: null });
+    for (const each of found) {
+      const content = { kind: 'chain' as const, pattern: patternOf(chain, each, tags) };
+      fillings.push({ bound, found: { value: each.value, contents: [content] } });
+    }
   }
-  const bound = complete ? Math.max(most, frame.chains.length > 0 ? floor : 0) : Infinity;
-  return best === null || best.value <= floor
-    ? { bound, found: null }
-    : { bound, found: { value: best.value, contents: [best.content] } };
+  return fillings.length === 0 ? [{ bound: floor, found: null }] : fillings;
 }
+
+const chainQuestion = (chain: ChainOption, frame: Frame, tags: Tags, counts: readonly number[]): ChainQuestion => ({
+  chain,
+  candidates: candidatesOf(chain, tags, counts),
+  leads: leadCostsOf(chain, tags),
+  capacities: frame.capacities,
+});
+
+const patternOf = (chain: ChainOption, { places, value }: ChainFound, tags: Tags): Pattern => ({
+  chain,
+  places,
+  value,
+  lead: leadCostsOf(chain, tags)[places.length]?.kind ?? -1,
+});
 
 function loadoutOf({ uses, mode }: Frame, contents: readonly Content[]): Loadout {
   const hung = contents.map((content): Hung => {

@@ -1,6 +1,7 @@
 import { COLD, Simplex, type SimplexRow } from '../../solver/cover/simplex.js';
 import type { SparseColumn } from '../../solver/cover/sparse-columns.js';
-import { byDensity, searchPatterns, type Candidate } from './chain-pattern.js';
+import { byDensity, type Candidate } from './chain-pattern.js';
+import { bestChains } from './chain-search.js';
 import { allAtTheirBest, chainItem, type Item, type Job, type Pool } from './content.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 
@@ -197,27 +198,20 @@ function earnings(job: Job, asked: Asked): Earnings {
   const outputs = frame.outputs.map(() => 0);
   for (const item of solos) if (item.banks.length === 1) raise(outputs, item.banks, netOf(item, asked));
   const fresh: { pool: Pool; places: readonly PlaceOption[] }[] = [];
-  let complete = true;
   for (const pool of pools) {
     const { bank } = pool.chain;
-    const best: { places: readonly PlaceOption[] | null; value: number } = { places: null, value: outputs[bank] ?? 0 };
     const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + asked.perChain }));
-    const whole = searchPatterns(pool.chain, rentedCandidates(pool, asked), leads, frame.capacities, {
-      floor: best.value,
-      found: (places, value) => {
-        Object.assign(best, { places, value });
-        return value;
-      },
-    });
-    complete &&= whole;
-    outputs[bank] = best.value;
-    if (best.places !== null && best.value > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places: best.places });
+    const candidates = rentedCandidates(pool, asked);
+    const question = { chain: pool.chain, candidates, leads, capacities: frame.capacities };
+    const { bound, found } = bestChains(question, outputs[bank] ?? 0);
+    outputs[bank] = bound;
+    for (const { places, value } of found) if (value > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places });
   }
   for (const item of solos) if (item.banks.length > 1) raise(outputs, item.banks, netOf(item, asked));
   let bound = asked.fixed + priceOfCapacities(frame.capacities, asked.prices);
   asked.pedals.forEach((rent, pedal) => (bound += rent * (counts[pedal] ?? 0)));
   frame.outputs.forEach((count, bank) => (bound += count * (outputs[bank] ?? 0)));
-  return { rents: { ...asked, bound: complete ? bound : Infinity, outputs }, fresh };
+  return { rents: { ...asked, bound, outputs }, fresh };
 }
 
 /** Lifts the rents of outputs so that what takes them all earns nothing beyond. */

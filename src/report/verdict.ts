@@ -1,12 +1,11 @@
 import type { ChoosingAim, Tier } from '../domain/aim.js';
-import type { Board } from '../domain/board.js';
+import type { Board, Catalogue } from '../domain/board.js';
 import { moneyText } from '../domain/money.js';
 import { minorUnits } from '../domain/quantities.js';
 import { block, type Piece } from './layout.js';
 import { safeJson, safeText } from './safe-text.js';
 import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
-import { countText, fullStop, priceText } from './words.js';
-import type { Catalogue } from '../domain/board.js';
+import { capital, countText, fullStop, priceText } from './words.js';
 
 /** What came of checking a result and its proof. */
 export type Verdict =
@@ -85,7 +84,7 @@ function refusedLines(screen: Screen, { what, reasons }: Extract<Verdict, { kind
       screen,
       'Why',
       block(
-        reasons.map((reason) => bullet(screen, fullStop(sentence(screen, reason)))),
+        reasons.map((reason) => bullet(screen, fullStop(capital(sentence(screen, reason))))),
         screen.width,
         2,
       ),
@@ -96,6 +95,7 @@ function refusedLines(screen: Screen, { what, reasons }: Extract<Verdict, { kind
 /** Each line builds on those before it: a later tier only breaks ties. */
 function tierLines(screen: Screen, { tiers }: Extract<Verdict, { kind: 'proven' }>): string[] {
   const pieces = tiers.map(({ tier, value }, index) => {
+    if (value === 0) return bullet(screen, `It ${noneText(tier)}: there is no less than that.`);
     const among = index === 0 ? 'No plan' : 'Of those that are as good so far, none';
     return bullet(screen, `${among} ${tierText(screen, tier, value)}.`);
   });
@@ -122,6 +122,25 @@ function tierText({ board }: Screen, tier: Tier, value: number): string {
       return `takes fewer than ${countText(value, 'extra lead')}`;
     case 'offPreferred':
       return `has fewer than ${countText(value, 'pedal')} off the preferred volts`;
+  }
+}
+
+/** What a plan does that has nothing of a tier. */
+function noneText(tier: Tier): string {
+  switch (tier) {
+    case 'unpowered':
+      return 'leaves no pedal without power';
+    case 'cost':
+    case 'money':
+      return 'costs nothing';
+    case 'exposed':
+      return 'exposes no pedal to digital noise';
+    case 'bricks':
+      return 'uses no supply';
+    case 'parts':
+      return 'takes no extra leads';
+    case 'offPreferred':
+      return 'has no pedal off the preferred volts';
   }
 }
 

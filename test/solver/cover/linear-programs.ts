@@ -19,7 +19,15 @@ type Shape = {
 };
 
 /** Programs with up to so many columns; a column never has two entries in a row. */
-export const programsOf = ({ rows, columns, senses, entry, cost, bound, entries }: Shape): fc.Arbitrary<LinearProgram> =>
+export const programsOf = ({
+  rows,
+  columns,
+  senses,
+  entry,
+  cost,
+  bound,
+  entries,
+}: Shape): fc.Arbitrary<LinearProgram> =>
   fc.integer({ min: rows[0], max: rows[1] }).chain((size) =>
     fc.record({
       rows: fc.array(fc.record({ sense: fc.constantFrom(...senses), bound }), { minLength: size, maxLength: size }),

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
 import type { ProofBranch, ProofTags, ProofTier } from '../../../src/domain/proof.js';
 import type { PartId, PedalId } from '../../../src/domain/quantities.js';
+import { toldApart } from '../../../src/proof/apart.js';
 import { groundOf, type Claim } from '../../../src/proof/claim.js';
 import { conditionsOf, type Condition } from '../../../src/proof/conditions.js';
 import { measureOf, numberOf } from '../../../src/proof/measure.js';
@@ -36,12 +37,16 @@ const draws = fc.record({
       source: fc.option(fc.constantFrom('owned', 'bought')),
       of: fc.array(fc.boolean(), { minLength: 30, maxLength: 30 }),
       most: fc.integer({ min: 0, max: 3 }),
+      /** Of a unit told apart, as far as there are any. */
+      slot: fc.option(fc.integer({ min: 1, max: 2 })),
       tag: fc.oneof(fc.constantFrom(0, 1), fc.integer({ min: 0, max: 1500 })),
     }),
     { maxLength: 3 },
   ),
   /** Only pedals have tags at first. */
   plain: fc.boolean(),
+  /** How many units of each group are told apart. */
+  apart: fc.array(fc.constantFrom(0, 0, 1, 2), { minLength: 8, maxLength: 8 }),
   above: fc.integer({ min: 1, max: 40 }),
   /** Changes of one tag each, in percent of an equal share; those that raise the bound are kept. */
   pushes: fc.array(fc.tuple(fc.nat(7), fc.integer({ min: -60, max: 60 })), { minLength: 25, maxLength: 25 }),
@@ -50,13 +55,18 @@ type Draws = typeof draws extends fc.Arbitrary<infer Value> ? Value : never;
 
 describe('the bound of a case', () => {
   it('is never above the number of a plan in it, and caps never forbid its units, whatever the tags', () => {
-    const seen = { plans: 0, tight: 0, capped: 0, conditions: 0 };
+    const seen = { plans: 0, tight: 0, capped: 0, conditions: 0, slots: 0 };
     fc.assert(
       fc.property(tinyCase, draws, ({ board, catalogue }, drawn) => {
         const plan = bruteForce(board, catalogue, { aim: drawn.aim, partial: drawn.partial });
         if (plan.kind === 'impossible') return;
         seen.plans += 1;
-        const ground = groundOf(board, catalogue, drawn.partial);
+        const whole = groundOf(board, catalogue, drawn.partial);
+        const apart = whole.stock.groups.flatMap(({ supply, source }, index) => {
+          const units = drawn.apart[index] ?? 0;
+          return units === 0 ? [] : [{ supply: supply.id, source, units }];
+        });
+        const ground = toldApart(whole, apart);
         const tiers = tiersFrom(drawn);
         const number = numberOf(tiers, plan.score, board.policy);
         const measure = measureOf(tiers, board.policy);
@@ -75,7 +85,8 @@ describe('the bound of a case', () => {
         const path = drawn.branches.map((drawnBranch) => {
           const branch = branchFrom(drawnBranch, claim);
           const { fewer, more } = conditionsOf(branch, board, ground.stock);
-          return counted(plan.feeds, branch, board) <= branch.most ? fewer : more;
+          if (branch.slot !== undefined) seen.slots += 1;
+          return counted(plan.feeds, branch, board, apart) <= branch.most ? fewer : more;
         });
         const caps = new Map(ground.stock.groups.map((group) => [group, group.most]));
         seen.conditions += path.length;
@@ -86,8 +97,9 @@ describe('the bound of a case', () => {
           const shown = nodeBound(pushed, path, caps, claim, true);
           if (shown.kind === 'closed') throw new Error('a case with a better plan was closed');
           expect(shown.bound <= scaled).toBe(true);
-          for (const [{ supply, source, most }, cap] of shown.caps) {
-            const used = counted(plan.feeds, { count: 'units', supply: supply.id, source }, board);
+          for (const [{ supply, source, slot, most }, cap] of shown.caps) {
+            const of = { count: 'units', supply: supply.id, source, ...(slot === null ? {} : { slot }) } as const;
+            const used = counted(plan.feeds, of, board, apart);
             expect(used).toBeLessThanOrEqual(cap);
             if (cap < most) seen.capped += 1;
           }
@@ -99,6 +111,7 @@ describe('the bound of a case', () => {
     );
     expect(seen.plans).toBeGreaterThan(runs / 2);
     expect(seen.conditions).toBeGreaterThan(runs / 2);
+    expect(seen.slots).toBeGreaterThan(runs / 20);
     expect(seen.capped).toBeGreaterThan(runs);
     expect(seen.tight).toBeGreaterThan(runs / 40);
   });
@@ -111,7 +124,7 @@ const tiersFrom = ({ aim, weights }: { readonly aim: ChoosingAim; readonly weigh
     weight: weights[index] ?? 0,
   }));
 
-function branchFrom({ count, supply, source, of, most }: Draws['branches'][number], claim: Claim): ProofBranch {
+function branchFrom({ count, supply, source, slot, of, most }: Draws['branches'][number], claim: Claim): ProofBranch {
   const { groups, kinds } = claim.stock;
   const ids = [...claim.stock.supplies];
   const named: readonly (PedalId | PartId)[] =
@@ -119,7 +132,11 @@ function branchFrom({ count, supply, source, of, most }: Draws['branches'][numbe
       ? claim.board.pedals.flatMap(({ id }, index) => (of[index] === true ? [id] : []))
       : kinds.flatMap(({ parts }, index) => (of[index] === true ? parts.map(({ id }) => id) : []));
   const id = supply === null ? null : (groups[supply]?.supply.id ?? ids[0] ?? null);
-  return { count, supply: id, source, of: count === 'units' ? [] : named, most, fewer: {}, more: {} };
+  const told = claim.stock.apart.find((entry) => entry.supply === id && entry.source === source);
+  return {
+    ...{ count, supply: id, source, of: count === 'units' ? [] : named, most, fewer: {}, more: {} },
+    ...(slot === null || slot > (told?.units ?? 0) ? {} : { slot }),
+  };
 }
 
 /** The first places stand for the pedals, the others for the conditions. */

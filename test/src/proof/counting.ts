@@ -1,14 +1,27 @@
 import type { Board } from '../../../src/domain/board.js';
 import type { Feed } from '../../../src/domain/plan.js';
-import type { ProofCount } from '../../../src/domain/proof.js';
+import type { ProofApart, ProofCount } from '../../../src/domain/proof.js';
 import type { PartId } from '../../../src/domain/quantities.js';
 
-/** The number of a plan that a branch goes by. */
-export function counted(feeds: readonly Feed[], { count, supply, source, of = [] }: ProofCount, board: Board): number {
+/** The number of a plan that a branch goes by. Units told apart are a plan's first ones of a group. */
+export function counted(
+  feeds: readonly Feed[],
+  { count, supply, source, slot, of = [] }: ProofCount,
+  board: Board,
+  apart: readonly ProofApart[] = [],
+): number {
   const named = new Set<string>(of);
+  const isOwned = (feed: Feed): boolean => feed.unit <= (board.owned.supplies.get(feed.supply) ?? 0);
+  /** The number of a feed's unit among those of its group that are told apart. */
+  const slotOf = (feed: Feed): number | undefined => {
+    const alike = feeds.filter((other) => other.supply === feed.supply && isOwned(other) === isOwned(feed));
+    const place = [...new Set(alike.map(({ unit }) => unit))].sort((one, two) => one - two).indexOf(feed.unit) + 1;
+    const told = apart.find((entry) => entry.supply === feed.supply && (entry.source === 'owned') === isOwned(feed));
+    return place <= (told?.units ?? 0) ? place : undefined;
+  };
   const concerned = feeds.filter((feed) => {
-    const isOwned = feed.unit <= (board.owned.supplies.get(feed.supply) ?? 0);
-    return (supply === null || feed.supply === supply) && (source === null || (source === 'owned') === isOwned);
+    if (source !== null && (source === 'owned') !== isOwned(feed)) return false;
+    return supply === null || (feed.supply === supply && slotOf(feed) === slot);
   });
   switch (count) {
     case 'units':

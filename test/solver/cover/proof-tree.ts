@@ -1,0 +1,107 @@
+import type { Condition, CoverProgram } from '../../../solver/cover/program.js';
+import type { ProofNode } from '../../../solver/cover/tree.js';
+import type { Column } from './small-covers.js';
+
+type Listed = { readonly program: CoverProgram<number>; readonly columns: readonly Column[] };
+type Place = { readonly conditions: readonly Condition[]; readonly caps: readonly number[] };
+
+/**
+ * Whether the tree proves that no solution costs less than `value`: every leaf's bound is worked out anew over all listed
+ * columns, in big integers; on the way down groups are capped where a column more would cost too much.
+ */
+export function proves(listed: Listed, tree: ProofNode, scale: number, value: number): boolean {
+  const enough = BigInt(scale) * BigInt(value - 1);
+  const caps = listed.program.groups.map(({ most }) => most);
+  return closes(listed, tree, { conditions: [], caps }, { scale: BigInt(scale), enough });
+}
+
+type Terms = { readonly scale: bigint; readonly enough: bigint };
+
+function closes(listed: Listed, node: ProofNode, place: Place, terms: Terms): boolean {
+  const weighed = node.tags === null ? null : weigh(listed, node.tags, place, terms);
+  if (weighed !== null && weighed.bound > terms.enough) return true;
+  if (node.branch === null) return false;
+  const [one, two] = node.branch;
+  if (one === undefined || two === undefined || !areOpposite(one.condition, two.condition)) return false;
+  const caps = weighed === null ? place.caps : tightened(place.caps, weighed, terms);
+  return [one, two].every(({ condition, node: child }) =>
+    closes(
+      listed,
+      child,
+      { conditions: [...place.conditions, condition], caps: capped(caps, condition, listed.program) },
+      terms,
+    ),
+  );
+}
+
+/** One of both holds for every solution: at most so much, or at least one more. */
+const areOpposite = (one: Condition, two: Condition): boolean =>
+  one.feature === two.feature &&
+  one.group === two.group &&
+  one.sense === 'at most' &&
+  two.sense === 'at least' &&
+  two.bound === one.bound + 1;
+
+type Weighed = { readonly bound: bigint; readonly surcharges: readonly (bigint | null)[] };
+
+function weigh(
+  { program, columns }: Listed,
+  tags: ProofNodeTags,
+  { conditions, caps }: Place,
+  { scale }: Terms,
+): Weighed {
+  const rows = [...program.rows, ...conditions];
+  const tagOf = (row: number): bigint =>
+    BigInt((row < program.rows.length ? tags.rows[row] : tags.conditions[row - program.rows.length]) ?? NaN);
+  let bound = 0n;
+  for (const [row, { sense, bound: right, feature, group }] of rows.entries()) {
+    const tag = tagOf(row);
+    if (sense === 'at least' ? tag < 0n : sense === 'at most' && tag > 0n) throw new Error('a tag has the wrong sign');
+    const counts = feature === program.unit && group !== null && sense === 'at most';
+    bound += tag * BigInt(counts ? Math.min(right, caps[group] ?? right) : right);
+  }
+  for (const { cost, entries, most } of program.fixed) {
+    const reduced = entries.reduce(
+      (sum, each) => sum - BigInt(each.coefficient) * tagOf(each.row),
+      scale * BigInt(cost),
+    );
+    if (reduced < 0n) bound += BigInt(most) * reduced;
+  }
+  const surcharges = program.groups.map((_, group) => {
+    const reduced = columns
+      .filter((column) => column.group === group)
+      .map(({ cost, amounts }) =>
+        rows.reduce(
+          (sum, row, index) => {
+            if (row.group !== null && row.group !== group) return sum;
+            const amount = amounts.find(([feature]) => feature === row.feature)?.[1] ?? 0;
+            return sum - BigInt(amount) * tagOf(index);
+          },
+          scale * BigInt(cost),
+        ),
+      );
+    const least = reduced.reduce<bigint | null>((most, each) => (most === null || each < most ? each : most), null);
+    if (least !== null && least < 0n) bound += BigInt(caps[group] ?? 0) * least;
+    return least;
+  });
+  return { bound, surcharges };
+}
+
+type ProofNodeTags = NonNullable<ProofNode['tags']>;
+
+const tightened = (caps: readonly number[], { bound, surcharges }: Weighed, { enough }: Terms): readonly number[] =>
+  caps.map((cap, group) => {
+    const surcharge = surcharges[group];
+    if (surcharge === null) return 0;
+    if (surcharge === undefined || surcharge <= 0n) return cap;
+    return Math.min(cap, Number((enough - bound) / surcharge));
+  });
+
+const capped = (
+  caps: readonly number[],
+  { feature, group, sense, bound }: Condition,
+  { unit }: { readonly unit: number },
+) =>
+  feature === unit && group !== null && sense === 'at most'
+    ? caps.with(group, Math.min(caps[group] ?? 0, bound))
+    : caps;

@@ -1,0 +1,229 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import type { CoverProgram } from '../../../solver/cover/program.js';
+import { searchCover, type CoverOptions, type CoverOutcome } from '../../../solver/cover/search.js';
+import { proves } from './proof-tree.js';
+import { cheapest, completed, exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+
+const patient: CoverOptions<number> = { remainingMs: () => Infinity, known: null };
+/** No program here needs as many; a search that does not come to an end would. */
+const mostNodes = 3_000;
+
+const search = (
+  program: CoverProgram<number>,
+  options: Partial<CoverOptions<number>> = {},
+): Promise<CoverOutcome<number>> => searchCover(program, { ...patient, mostNodes, ...options });
+
+/** Each unit is a group of its own, so that no number of units hides which columns they are. */
+function toldApart(cover: SmallCover): SmallCover {
+  const units = cover.groups.flatMap(({ name, most }, group) =>
+    Array.from({ length: most }, () => ({ name, most: 1, of: group })),
+  );
+  return {
+    ...cover,
+    groups: units,
+    columns: units
+      .flatMap(({ of }, group) =>
+        cover.columns.filter((column) => column.group === of).map((column) => ({ ...column, group })),
+      )
+      .map((column, content) => ({ ...column, content })),
+  };
+}
+
+/** What the search ends with; where it is stuck, once more with all units told apart. */
+async function ended(cover: SmallCover, price?: (of: SmallCover) => CoverProgram<number>['price']) {
+  const outcome = await search(programOf(cover, price?.(cover)));
+  if (outcome.kind !== 'stuck') return { outcome, cover };
+  const apart = toldApart(cover);
+  return { outcome: await search(programOf(apart, price?.(apart))), cover: apart };
+}
+
+/** True of every outcome; what is optimal or infeasible has a proof that holds. */
+function expectTrue(outcome: CoverOutcome<number>, cover: SmallCover, truth: number | null): void {
+  const program = programOf(cover);
+  const listed = { program, columns: cover.columns };
+  switch (outcome.kind) {
+    case 'optimal':
+      expect(outcome.value).toBe(truth);
+      expect(completed(outcome.contents, cover)?.value).toBe(truth);
+      // That nothing costs less than nothing needs no proof.
+      if (outcome.value > 0) expect(proves(listed, outcome.proof.tree, outcome.proof.scale, outcome.value)).toBe(true);
+      expect(proves(listed, outcome.proof.tree, outcome.proof.scale, outcome.value + 1)).toBe(false);
+      return;
+    case 'infeasible':
+      expect(truth).toBe(null);
+      expect(proves(listed, outcome.proof.tree, outcome.proof.scale, program.greatest + 1)).toBe(true);
+      return;
+    case 'stopped':
+    case 'stuck':
+      expect(outcome.bound).toBeLessThanOrEqual(truth ?? Infinity);
+      if (outcome.best === null) return;
+      expect(outcome.best.value).toBeGreaterThanOrEqual(truth ?? Infinity);
+      expect(completed(outcome.best.contents, cover)?.value).toBe(outcome.best.value);
+  }
+}
+
+describe('the search of a cover', () => {
+  it('finds what trying everything finds, or that there is nothing, and proves it', async () => {
+    const seen = { optimal: 0, infeasible: 0, stopped: 0, stuck: 0 };
+    const rules = { resource: 0, units: 0, without: 0, branched: 0 };
+    await fc.assert(
+      fc.asyncProperty(smallCovers, async (given) => {
+        const truth = leastCost(given);
+        const { outcome, cover } = await ended(given);
+        seen[outcome.kind] += 1;
+        expectTrue(outcome, cover, truth);
+        if (truth === null) return;
+        if (truth !== leastCost({ ...given, resource: null })) rules.resource += 1;
+        if (truth !== leastCost({ ...given, units: null })) rules.units += 1;
+        if (truth !== leastCost({ ...given, without: given.without.map(() => null) })) rules.without += 1;
+        if (outcome.kind === 'optimal' && outcome.proof.tree.branch !== null) rules.branched += 1;
+      }),
+      { numRuns: 600 },
+    );
+    expect(seen.optimal).toBeGreaterThan(200);
+    expect(seen.infeasible).toBeGreaterThan(60);
+    expect(seen.stopped).toBe(0);
+    // Half of one column and half of another may look whole in every number that is branched on.
+    expect(seen.stuck).toBeLessThan(50);
+    for (const [rule, count] of Object.entries(rules)) expect([rule, count > 3]).toEqual([rule, true]);
+  });
+
+  it('is never wrong where pricing is not exact: bounds above the truth, columns that are missing', async () => {
+    const seen = { optimal: 0, infeasible: 0, stopped: 0, stuck: 0 };
+    const noise = fc.array(fc.constantFrom(0, 0, 0, 1, 1000, 2 ** 21, Infinity), {
+      minLength: 12,
+      maxLength: 12,
+      size: 'max',
+    });
+    await fc.assert(
+      fc.asyncProperty(smallCovers, noise, fc.boolean(), async (given, excesses, shy) => {
+        const truth = leastCost(given);
+        let asked = 0;
+        const { outcome, cover } = await ended(given, ({ columns }) => (request) => {
+          const { bound, columns: found } = exactPrice(columns, request);
+          const excess = excesses[(asked += 1) % excesses.length] ?? 0;
+          if (request.effort === 'quick')
+            return { bound: Math.max(bound, 0) + excess, columns: excess > 0 ? [] : found };
+          return { bound: bound + excess, columns: shy && excess > 1 ? [] : found };
+        });
+        seen[outcome.kind] += 1;
+        expectTrue(outcome, cover, truth);
+      }),
+      { numRuns: 400 },
+    );
+    expect(seen.optimal).toBeGreaterThan(100);
+    expect(seen.infeasible).toBeGreaterThan(10);
+  });
+
+  it('starts from a solution that is known, and returns it when nothing is better', async () => {
+    const seen = { better: 0, kept: 0 };
+    await fc.assert(
+      fc.asyncProperty(
+        smallCovers,
+        fc.array(fc.nat(8), { maxLength: 8 }),
+        fc.boolean(),
+        async (given, chosen, atBest) => {
+          const known = completed(
+            chosen.map((index) => index % given.columns.length),
+            given,
+          );
+          if (known === null) return;
+          const outcome = await search(programOf(given), { known });
+          const truth = leastCost(given);
+          expectTrue(outcome, given, truth);
+          if (outcome.kind !== 'optimal') return;
+          if (outcome.value < known.value) seen.better += 1;
+          else if (outcome.contents === known.contents) seen.kept += 1;
+        },
+      ),
+      { numRuns: 500 },
+    );
+    expect(Math.min(seen.better, seen.kept)).toBeGreaterThan(15);
+  });
+
+  it('tells how far it has come, and never more than is true', async () => {
+    let told = 0;
+    await fc.assert(
+      fc.asyncProperty(smallCovers, async (given) => {
+        const truth = leastCost(given) ?? Infinity;
+        await search(programOf(given), {
+          onProgress: ({ value, bound }) => {
+            told += 1;
+            expect(bound).toBeLessThanOrEqual(Math.min(truth, programOf(given).greatest + 1));
+            if (value !== null) expect(value).toBeGreaterThanOrEqual(truth);
+          },
+        });
+      }),
+      { numRuns: 150 },
+    );
+    expect(told).toBeGreaterThan(100);
+  });
+});
+
+/** A solution that would be the cheapest if dear columns were cheap. */
+function dearer(cover: SmallCover): ReturnType<typeof completed> {
+  const upsideDown = cover.columns.map((column) => ({ ...column, cost: 20 - column.cost }));
+  const found = cheapest({ ...cover, columns: upsideDown });
+  return found === null ? null : completed(found.contents, cover);
+}
+
+describe('a search that is stopped', () => {
+  it('by its time, its signal or its number of nodes says what it has, and no more than is true', async () => {
+    const seen = { optimal: 0, infeasible: 0, stopped: 0, stuck: 0 };
+    await fc.assert(
+      fc.asyncProperty(
+        smallCovers,
+        fc.nat(12),
+        fc.constantFrom('time', 'signal', 'nodes'),
+        async (given, after, by) => {
+          const controller = new AbortController();
+          let left = after;
+          const outcome = await search(
+            programOf(given, (request) => {
+              left -= 1;
+              if (by === 'signal' && left <= 0) controller.abort();
+              return exactPrice(given.columns, request);
+            }),
+            {
+              ...(by === 'time' ? { remainingMs: () => left } : {}),
+              ...(by === 'nodes' ? { mostNodes: Math.max(1, after) } : {}),
+              signal: controller.signal,
+            },
+          );
+          seen[outcome.kind] += 1;
+          expectTrue(outcome, given, leastCost(given));
+        },
+      ),
+      { numRuns: 300 },
+    );
+    expect(seen.stopped).toBeGreaterThan(60);
+    expect(seen.optimal).toBeGreaterThan(30);
+  });
+
+  it('before it began has nothing', async () => {
+    const cover: SmallCover = {
+      demands: [1],
+      columns: [
+        {
+          group: 0,
+          cost: 3,
+          amounts: [
+            [0, 1],
+            [2, 1],
+          ],
+          content: 0,
+        },
+      ],
+      groups: [{ name: 'group', most: 1 }],
+      resource: null,
+      units: null,
+      without: [null],
+    };
+    const nothing = { kind: 'stopped', best: null, bound: 0 };
+    expect(await search(programOf(cover), { remainingMs: () => 0 })).toEqual(nothing);
+    expect(await search(programOf(cover), { signal: AbortSignal.abort() })).toEqual(nothing);
+    expect(await search(programOf(cover))).toMatchObject({ kind: 'optimal', value: 3, contents: [0] });
+  });
+});

@@ -1,0 +1,143 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { auditWiring } from '../../../src/audit/audit-wiring.js';
+import type { Board } from '../../../src/domain/board.js';
+import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
+import { namedFeeds } from '../../../src/formulation/named-feeds.js';
+import { questionOf, type Question } from '../../../src/formulation/question.js';
+import { carrierOf, type Carrier } from '../../../src/loadout/best-loadout.js';
+import type { LeadKind } from '../../../src/loadout/lead-kinds.js';
+import type { Loadout } from '../../../src/loadout/loadout.js';
+import type { Tags } from '../../../src/loadout/tags.js';
+import { wiringOf } from '../../../src/planning/wiring.js';
+import { tinyCase, type Case } from '../../support/arbitraries.js';
+import { everyUnit, worthOf } from './every-unit.js';
+
+/** Numbers from which tags are made, so that a case may have any number of pedal classes and lead kinds. */
+type Draw = { readonly next: (most: number) => number };
+
+const draws: fc.Arbitrary<() => Draw> = fc
+  .array(fc.nat(9_999), { minLength: 24, maxLength: 24, size: 'max' })
+  .map((numbers) => () => {
+    let at = 0;
+    return { next: (most) => (numbers[at++ % numbers.length] ?? 0) % (most + 1) };
+  });
+
+/**
+ * Tags under which a lead costs its price or more: routes that cannot be needed are left out on that ground. Pedals may be
+ * worth less than nothing, and many are worth the same.
+ */
+function tagsFrom({ next }: Draw, { bench }: Question, scale: number): Tags {
+  const [money, parts] = [next(2), next(20) * scale];
+  const pedalTag = [
+    () => (next(60) - 12) * 50 * scale,
+    () => next(3) * 400 * scale,
+    () => 900 * scale,
+    () => (next(9_999) - 900) * scale,
+  ][next(3)];
+  return {
+    pedals: Float64Array.from(bench.classes, () => pedalTag?.() ?? 0),
+    leads: Float64Array.from(bench.kinds, (kind) => parts + money * scale * leadPrice(kind, next(100))),
+    offPreferred: next(2) * next(10) * 20 * scale,
+    exposed: next(3) * next(20) * 20 * scale,
+  };
+}
+
+/** Between the cheapest piece's price and that of a piece that never runs out, in so many hundredths of the way. */
+function leadPrice({ supplyOf }: LeadKind, share: number): number {
+  const least = supplyOf[0]?.price ?? 0;
+  const most = supplyOf.find(({ pieces }) => pieces === Infinity)?.price ?? least + 500;
+  return least + Math.round((share * (most - least)) / 100);
+}
+
+/** A board on which nothing limits a plan, and on which there is more than enough of everything. */
+function unlimited({ board, catalogue }: Case): Board {
+  const plenty = <Id>(things: readonly { readonly id: Id }[]) => new Map(things.map(({ id }) => [id, 99]));
+  return {
+    ...board,
+    policy: { ...board.policy, budget: null, bricks: null, sockets: null },
+    owned: {
+      supplies: plenty([...board.gear.supplies, ...catalogue.supplies]),
+      parts: plenty([...board.gear.parts, ...catalogue.parts]),
+    },
+  };
+}
+
+/** What the audit finds in a unit by itself. */
+function faultsOf(loadout: Loadout, given: Case): readonly string[] {
+  const board = unlimited(given);
+  const question = questionOf(board, given.catalogue, { tiers: ['cost'], partial: true });
+  const feeds = namedFeeds([loadout], question);
+  const wiring = wiringOf(board, given.catalogue, feeds);
+  return auditWiring(board, given.catalogue, wiring, { partial: true }).map(({ message }) => message);
+}
+
+const measured = (loadout: Loadout, { bench }: Question) => {
+  const { pedals, leads, measures } = loadoutMeasures(loadout, bench);
+  const list = (counts: ReadonlyMap<number, number>): readonly number[] =>
+    [...counts].flatMap(([key, count]) => Array.from({ length: count }, () => key));
+  return { pedals: list(pedals), leads: list(leads), ...measures };
+};
+
+/** Raises the floor to what is found until nothing is: the last floor is then the most, if the bound says so. */
+function climb(carrier: Carrier, tags: Tags, counts: readonly number[], floor: number) {
+  const found: { readonly loadout: Loadout; readonly value: number }[] = [];
+  const bounds: { readonly floor: number; readonly bound: number }[] = [];
+  for (let most = floor; ;) {
+    const { bound, loadouts } = carrier.best(tags, counts, most);
+    bounds.push({ floor: most, bound });
+    const better = loadouts.filter(({ value }) => value > most);
+    if (better.length === 0) return { found, bounds, most, exact: bound <= most };
+    found.push(...better);
+    most = Math.max(...better.map(({ value }) => value));
+  }
+}
+
+const questionFor = ({ board, catalogue }: Case): Question =>
+  questionOf(board, catalogue, { tiers: ['cost'], partial: true });
+
+describe('the best loadout of a supply', () => {
+  it.each([1, 2 ** 20])('is what trying everything finds, under tags in steps of %s', (scale) => {
+    const seen = { asked: 0, none: 0, found: 0, chains: 0, joins: 0, below: 0, raised: 0 };
+    const inexact: unknown[] = [];
+    fc.assert(
+      fc.property(tinyCase, draws, (given, drawn) => {
+        const question = questionFor(given);
+        const { bench } = question;
+        const draw = drawn();
+        const counts = bench.classes.map(({ members }) => members.length);
+        for (const uses of question.supplies) {
+          const all = everyUnit(uses.supply, given, question);
+          const carrier = carrierOf(uses, bench);
+          for (let round = 0; round < 4; round += 1) {
+            const tags = tagsFrom(draw, question, scale);
+            const truth = Math.max(...all.map((carried) => worthOf(carried, tags)));
+            const floor = [0, -1, truth - 1, truth, Math.max(0, truth - draw.next(40) * scale)][draw.next(4)] ?? 0;
+            const { found, bounds, most, exact } = climb(carrier, tags, counts, floor);
+            seen.asked += 1;
+            seen[found.length === 0 ? 'none' : 'found'] += 1;
+            if (floor < 0) seen.below += 1;
+            if (found.length > 1) seen.raised += 1;
+            bounds.push({ floor, bound: carrier.best(tags, counts, floor, 'quick').bound });
+            // Where nothing is worth more than the floor, a bound may say no more than that.
+            for (const asked of bounds) expect(Math.max(asked.bound, asked.floor)).toBeGreaterThanOrEqual(truth);
+            if (!exact) inexact.push({ scale, truth, floor });
+            else expect(most).toBe(Math.max(truth, floor));
+            for (const { loadout, value } of found) {
+              const measures = measured(loadout, question);
+              expect(worthOf(measures, tags)).toBeGreaterThanOrEqual(value);
+              expect(value).toBeLessThanOrEqual(truth);
+              expect(faultsOf(loadout, given)).toEqual([]);
+              if (loadout.hung.some(({ kind }) => kind === 'chain')) seen.chains += 1;
+              if (loadout.hung.some((hung) => hung.kind === 'solo' && hung.use.join !== null)) seen.joins += 1;
+            }
+          }
+        }
+      }),
+      { numRuns: 500 },
+    );
+    expect(inexact).toEqual([]);
+    for (const [what, count] of Object.entries(seen)) expect([what, count > 20]).toEqual([what, true]);
+  });
+});

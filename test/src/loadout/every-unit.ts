@@ -1,0 +1,74 @@
+/** All that one unit of a supply can carry, by trying everything, for a board of about four pedals. */
+import type { Feed } from '../../../src/domain/plan.js';
+import type { Pedal } from '../../../src/domain/pedal.js';
+import type { Supply } from '../../../src/domain/supply.js';
+import type { Question } from '../../../src/formulation/question.js';
+import type { Tags } from '../../../src/loadout/tags.js';
+import { hookupsOf, type Hookup } from '../../support/brute-force-hookups.js';
+import { domainsOf, feedsOf, fits, newUnit, withHookup, type Unit } from '../../support/brute-force-unit.js';
+import type { Case } from '../../support/arbitraries.js';
+
+/** What a content takes, all that its worth depends on. */
+export type Carried = {
+  readonly pedals: readonly number[];
+  readonly leads: readonly number[];
+  readonly exposed: number;
+  readonly offPreferred: number;
+  readonly feeds: readonly Feed[];
+};
+
+/** Every content of at least one pedal, each once. */
+export function everyUnit(supply: Supply, { board, catalogue }: Case, { bench }: Question): readonly Carried[] {
+  const kindOf = new Map(bench.kinds.flatMap(({ index, supplyOf }) => supplyOf.map(({ part }) => [part, index])));
+  const parts = [...board.gear.parts, ...catalogue.parts].filter(({ id }) => kindOf.has(id));
+  const classOf = new Map(bench.classes.flatMap(({ members }, index) => members.map((pedal) => [pedal, index])));
+  const found = new Map<string, Carried>();
+  const measured = (unit: Unit): Carried => {
+    const { hookups } = unit;
+    const leads = hookups.flatMap(({ join, chain, adapters }) => [
+      ...(join === null ? [] : [join.lead]),
+      ...(chain === null ? [] : [chain]),
+      ...adapters.flat(),
+    ]);
+    const exposed = domainsOf(unit).flatMap((domain) =>
+      domain.filter((pedal) => pedal.highGain && domain.some((other) => other !== pedal && other.digital)),
+    );
+    return {
+      pedals: hookups.flatMap(({ pedals }) => pedals.map((pedal) => classOf.get(pedal) ?? -1)).sort((a, b) => a - b),
+      leads: leads.map(({ id }) => kindOf.get(id) ?? -1).sort((a, b) => a - b),
+      exposed: exposed.length,
+      offPreferred: hookups.flatMap((hookup) => hookup.pedals.filter((pedal) => isOff(pedal, hookup))).length,
+      feeds: feedsOf([unit]),
+    };
+  };
+  const extend = (waiting: readonly Pedal[], unit: Unit): void => {
+    const [pedal, ...rest] = waiting;
+    if (pedal === undefined) {
+      const carried = measured(unit);
+      const { feeds: _, ...measures } = carried;
+      if (carried.pedals.length > 0) found.set(JSON.stringify(measures), carried);
+      return;
+    }
+    extend(rest, unit);
+    for (const others of subsetsOf(rest)) {
+      const left = rest.filter((other) => !others.includes(other));
+      for (const hookup of hookupsOf([pedal, ...others], supply, parts, board.policy)) {
+        if (fits(unit, hookup, board.policy)) extend(left, withHookup(unit, hookup));
+      }
+    }
+  };
+  extend(board.pedals, newUnit(supply));
+  return [...found.values()];
+}
+
+const isOff = ({ prefers }: Pedal, { volts }: Hookup): boolean => prefers !== null && prefers !== volts;
+
+const subsetsOf = <Item>(items: readonly Item[]): readonly (readonly Item[])[] =>
+  items.reduce<readonly (readonly Item[])[]>((all, item) => [...all, ...all.map((each) => [...each, item])], [[]]);
+
+/** What a content is worth under the tags. */
+export const worthOf = ({ pedals, leads, exposed, offPreferred }: Omit<Carried, 'feeds'>, tags: Tags): number =>
+  pedals.reduce((sum, pedal) => sum + (tags.pedals[pedal] ?? NaN), 0) -
+  leads.reduce((sum, lead) => sum + (tags.leads[lead] ?? NaN), 0) -
+  exposed * tags.exposed -
+  offPreferred * tags.offPreferred;
