@@ -159,6 +159,9 @@ export class CoverSearch<Content> {
     const start = { ...startFrom(relaxation, this.pool), columns: this.#promising(relaxation.columns, node, solved) };
     const branches = this.#branches(node, relaxation, start) ?? this.#doubt(solved, relaxation.point, most);
     if (branches === null) {
+      // Parts of like units add up to whole numbers here: a dive often finds whole units that come to the same.
+      await dive(this, node.decisions, startFrom(relaxation, this.pool));
+      if (this.#closes(node.proof.bound)) return true;
       this.#stuck = mixedGroups(this.pool, relaxation.point);
       this.#open.push(node);
       return false;

@@ -8,6 +8,8 @@ export type Group = {
   readonly price: number;
   readonly slot: number | null;
   readonly most: number;
+  /** Fewer than there are pedals that a unit could feed: more units than that are of no use anyway. */
+  readonly scarce: boolean;
 };
 
 /** How many units are told apart, by supply, of the owned and of the bought ones. */
@@ -23,7 +25,9 @@ export function groupsOf(uses: SupplyUses, slots: Slots, bench: Bench): readonly
     const most = Math.min(owned ? uses.owned : uses.forSale, useful);
     const kind = { uses, owned, price: owned ? 0 : (uses.supply.price ?? 0) };
     const apart = Math.min(slots.get(slotKey(kind)) ?? 0, most);
-    const single = Array.from({ length: apart }, (_, index) => ({ ...kind, slot: index + 1, most: 1 }));
-    return most > apart ? [...single, { ...kind, slot: null, most: most - apart }] : single;
+    const single = Array.from({ length: apart }, (_, index) => ({ ...kind, slot: index + 1, most: 1, scarce: true }));
+    return most > apart
+      ? [...single, { ...kind, slot: null, most: most - apart, scarce: most - apart < useful }]
+      : single;
   });
 }

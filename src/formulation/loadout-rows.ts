@@ -41,7 +41,7 @@ export function rowsOf(
       const feature = features.earlier + step;
       return { row: { name: 'earlier', feature, sense: 'at most', bound: value }, meaning: { kind: 'earlier', step } };
     }),
-    ...unitRows(question, features, groups),
+    ...unitRows(features, groups),
   ];
   return {
     rows: all.map(({ row }) => ({ ...row, group: row.group ?? null })),
@@ -94,10 +94,10 @@ function limitRows({ bench }: Question, features: Features): readonly Meant[] {
 }
 
 /** Rule `stock` for units, where it can bind. */
-const unitRows = ({ bench }: Question, features: Features, groups: readonly Group[]): readonly Meant[] =>
-  groups.flatMap(({ most }, group): Meant[] => {
+const unitRows = (features: Features, groups: readonly Group[]): readonly Meant[] =>
+  groups.flatMap(({ most, scarce }, group): Meant[] => {
     const row = { name: 'units', feature: features.unit, sense: 'at most' as const, bound: most, group };
-    return most >= allPedals(bench) ? [] : [{ row, meaning: { kind: 'units', group } }];
+    return scarce ? [{ row, meaning: { kind: 'units', group } }] : [];
   });
 
 /** All that the columns of a program are made with. */
