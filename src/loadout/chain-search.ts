@@ -44,23 +44,25 @@ export function bestChains(question: ChainQuestion, floor: number): ChainAnswer 
     const more = fractional(sack, next, room, chain.mostTails - length);
     return label.value + more - costOf(leads, Math.max(2, length)) > best;
   };
+  const keep = (label: Label, length: number, next: number): void => {
+    const value = length === 1 ? -Infinity : label.value - costOf(leads, length);
+    if (value > best) {
+      best = value;
+      found.unshift({ label, value });
+    }
+    const alike = byLength[length] ?? [];
+    if (!promising(label, length, next) || alike.some((other) => replaces(other, label))) return;
+    alike.push(label);
+    made += 1;
+  };
   for (const [index, candidate] of candidates.entries()) {
     for (let copy = 1; copy <= candidate.count; copy += 1) {
       const next = copy < candidate.count ? index : index + 1;
       for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
         byLength[length] = (byLength[length] ?? []).filter((label) => promising(label, length, index));
-        const longer = byLength[length + 1] ?? [];
         for (const label of byLength[length] ?? []) {
           const extended = withCandidate(label, candidate, chain);
-          if (extended === null) continue;
-          const value = length === 0 ? -Infinity : extended.value - costOf(leads, length + 1);
-          if (value > best) {
-            best = value;
-            found.unshift({ label: extended, value });
-          }
-          if (!promising(extended, length + 1, next) || longer.some((other) => replaces(other, extended))) continue;
-          longer.push(extended);
-          made += 1;
+          if (extended !== null) keep(extended, length + 1, next);
         }
       }
       if (made > mostLabels) return answerOf(found, Math.max(best, rootBound(question, sack)));

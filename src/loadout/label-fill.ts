@@ -2,6 +2,7 @@ import { byDensity } from './chain-pattern.js';
 import { chainItem, type Content, type Item, type Job, type Pool } from './content.js';
 import type { PlaceOption } from './frame.js';
 import { netOf, type Rents } from './rents.js';
+import { alsoBarred, barsNoMore, replaceable, replacersFirst, type Barred } from './replacement.js';
 import type { Filling } from './solo-fill.js';
 
 /** Labels at one stage; a search that needs more gives up and leaves its bound. */
@@ -77,7 +78,7 @@ type Label = {
   readonly chains: readonly OpenChain[];
   readonly solos: readonly Item[];
   /** Stages that are left out along with another. */
-  readonly barred: ReadonlySet<number>;
+  readonly barred: Barred;
 };
 
 const firstLabel = ({ frame }: Job): Label => ({
@@ -106,34 +107,19 @@ function stagesOf(job: Job, rents: Rents): readonly Stage[] {
       return { place, value, net: netOf({ value, pedals: [pedal], weights: place.weights }, rents) };
     }),
   }));
-  const copies = ordered(plain).flatMap((stage) =>
+  const worth = ({ solos: alone, places }: PlainStage): number =>
+    Math.max(0, ...alone.map(({ value }) => value), ...places.map((placed) => placed?.value ?? 0));
+  const copies = replacersFirst(plain, worth, canReplace).flatMap((stage) =>
     Array.from({ length: Math.min(counts[stage.pedal] ?? 0, mostCopies) }, () => stage),
   );
-  return copies.map((stage, index) => ({
-    ...stage,
-    replaceable: copies.flatMap((other, at) => (at > index && canReplace(stage, other) ? [at] : [])),
-  }));
+  const others = replaceable(copies, canReplace);
+  return copies.map((stage, index) => ({ ...stage, replaceable: others[index] ?? [] }));
 }
 
 /** More pedals of one class than this find no place on one unit. */
 const mostCopies = 100;
 
 type PlainStage = Omit<Stage, 'replaceable'>;
-
-/** Whoever can replace another comes before it; beyond that, the pedals that are worth the most. */
-function ordered(stages: readonly PlainStage[]): readonly PlainStage[] {
-  const worth = ({ solos, places }: PlainStage): number =>
-    Math.max(0, ...solos.map(({ value }) => value), ...places.map((placed) => placed?.value ?? 0));
-  const left = stages.toSorted((a, b) => worth(b) - worth(a));
-  const order: PlainStage[] = [];
-  while (left.length > 0) {
-    const free = left.findIndex((stage) => !left.some((other) => other !== stage && strictlyReplaces(other, stage)));
-    order.push(...left.splice(Math.max(0, free), 1));
-  }
-  return order;
-}
-
-const strictlyReplaces = (one: PlainStage, two: PlainStage): boolean => canReplace(one, two) && !canReplace(two, one);
 
 /** Whether a pedal can do all that another does, for no less and without taking more. */
 function canReplace(one: PlainStage, two: PlainStage): boolean {
@@ -174,7 +160,7 @@ function* extended(label: Label, index: number, stage: Stage, job: Job, rents: R
       if (next !== null) yield next;
     }
   }
-  const barred = stage.replaceable.length === 0 ? label.barred : new Set([...label.barred, ...stage.replaceable]);
+  const barred = alsoBarred(label.barred, stage.replaceable);
   yield { ...label, lost: label.lost + stage.rent, barred };
 }
 
@@ -272,7 +258,7 @@ function openLoss(label: Label, from: number, job: Job, rents: Rents, later: Ret
 }
 
 /** The fractional knapsack of the later pedals' earnings in a pool. */
-function laterEarnings(later: readonly Later[], room: number, most: number, barred: ReadonlySet<number>): number {
+function laterEarnings(later: readonly Later[], room: number, most: number, barred: Barred): number {
   if (most <= 0) return 0;
   let [left, sum, best] = [room, 0, 0];
   for (const { stage, net, load } of later) {
@@ -314,14 +300,7 @@ function keyOf({ outputs, chains }: Label): string {
 const replaces = (other: Label, label: Label): boolean =>
   other.value >= label.value &&
   other.rooms.every((room, at) => room >= (label.rooms[at] ?? 0)) &&
-  isWithin(other.barred, label.barred);
-
-function isWithin(few: ReadonlySet<number>, many: ReadonlySet<number>): boolean {
-  if (few === many) return true;
-  if (few.size > many.size) return false;
-  for (const each of few) if (!many.has(each)) return false;
-  return true;
-}
+  barsNoMore(other.barred, label.barred);
 
 function contentsOf({ solos, chains }: Label, { pools }: Job): readonly Content[] {
   const hung = chains.flatMap(({ pool, places }) => {

@@ -23,7 +23,7 @@ type Priced = {
 /** Parts of contents at one stage of the search that minds totals; one that needs more gives up and leaves its bound. */
 const mostLabels = 5_000;
 /** How often the prices of totals are tried anew. */
-const priceRounds = 9;
+const priceRounds = 12;
 
 /**
  * The most that pedals by themselves are worth on one unit. Over the pedals and the numbers of outputs in use of every
