@@ -236,13 +236,7 @@ export class CoverSearch<Content> {
       const tags = relaxation.tags(this.scale);
       const { worths, found } = priceAll(this.program, node.decisions, tags, 'exact', lively);
       if (worths !== null) {
-        const bounded = boundOf(this.program, node.decisions, tags, worths);
-        if (best === null || bounded.bound > best.bound) {
-          best = bounded;
-          note(node.proof, bounded, tags);
-        }
-        // While nothing else is open this node's bound is that of all.
-        if (this.#open.length === 0) this.#raise(Math.min(this.target, this.#whole(best.bound)));
+        best = this.#bounded(node, tags, worths, best);
         if (this.#closes(best.bound)) return 'closed';
       }
       const fresh = found.filter((column) => relaxation.include(this.pool.add(column)));
@@ -253,6 +247,16 @@ export class CoverSearch<Content> {
     }
     this.offer(wholeColumns(this.pool, relaxation.point));
     return this.#closes(best?.bound ?? -Infinity) ? 'closed' : (best ?? 'closed');
+  }
+
+  /** The better of what was known of a node and of what its tags prove. */
+  #bounded(node: Node, tags: Tags, worths: readonly number[], known: Bounded | null): Bounded {
+    const bounded = boundOf(this.program, node.decisions, tags, worths);
+    if (known !== null && known.bound >= bounded.bound) return known;
+    note(node.proof, bounded, tags);
+    // While nothing else is open this node's bound is that of all.
+    if (this.#open.length === 0) this.#raise(Math.min(this.target, this.#whole(bounded.bound)));
+    return bounded;
   }
 
   /** Whether nothing that keeps a bound in subunits can beat the best. */

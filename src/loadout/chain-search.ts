@@ -55,16 +55,18 @@ export function bestChains(question: ChainQuestion, floor: number): ChainAnswer 
     alike.push(label);
     made += 1;
   };
+  const grow = (candidate: Candidate, index: number, next: number): void => {
+    for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
+      byLength[length] = (byLength[length] ?? []).filter((label) => promising(label, length, index));
+      for (const label of byLength[length] ?? []) {
+        const extended = withCandidate(label, candidate, chain);
+        if (extended !== null) keep(extended, length + 1, next);
+      }
+    }
+  };
   for (const [index, candidate] of candidates.entries()) {
     for (let copy = 1; copy <= candidate.count; copy += 1) {
-      const next = copy < candidate.count ? index : index + 1;
-      for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
-        byLength[length] = (byLength[length] ?? []).filter((label) => promising(label, length, index));
-        for (const label of byLength[length] ?? []) {
-          const extended = withCandidate(label, candidate, chain);
-          if (extended !== null) keep(extended, length + 1, next);
-        }
-      }
+      grow(candidate, index, copy < candidate.count ? index : index + 1);
       if (made > mostLabels) return answerOf(found, Math.max(best, rootBound(question, sack)));
     }
   }
