@@ -1,17 +1,19 @@
 import type { Engine } from '../solver/engine.js';
 import { closeEngines, startEngines, type Engines } from '../solver/engines.js';
 import type { Objective, Program } from '../solver/program.js';
+import type { Method } from '../src/planning/choose.js';
 import { Meter } from './meter.js';
 
 /**
- * The rivals: the product's engines as they are; HiGHS and its twin without javascript-lp-solver; HiGHS asked twice, one
+ * The rivals: the search by loadouts as the product does it, which the compact program joins when it lasts; and the compact
+ * program alone, with the product's engines as they are; HiGHS and its twin without javascript-lp-solver; HiGHS asked twice, one
  * question after the other; javascript-lp-solver in the same way.
  */
-export const engineSetNames = ['both', 'HiGHS', 'HiGHS-one-thread', 'javascript-lp-solver'] as const;
+export const engineSetNames = ['loadouts', 'both', 'HiGHS', 'HiGHS-one-thread', 'javascript-lp-solver'] as const;
 export type EngineSetName = (typeof engineSetNames)[number];
 
 /** Those that are measured when nothing is said. */
-export const usualEngineSets: readonly EngineSetName[] = ['both', 'HiGHS', 'javascript-lp-solver'];
+export const usualEngineSets: readonly EngineSetName[] = ['loadouts', 'HiGHS'];
 
 /** Alone, javascript-lp-solver seldom gets this far within a minute: larger shops are not tried with it. */
 export const MOST_SUPPLIES_FOR_JAVASCRIPT = 40;
@@ -19,6 +21,7 @@ export const MOST_SUPPLIES_FOR_JAVASCRIPT = 40;
 export type EngineSet = {
   readonly name: EngineSetName;
   readonly engines: Engines;
+  readonly method: Method;
   readonly meter: Meter;
   readonly close: () => Promise<void>;
 };
@@ -27,7 +30,14 @@ export type EngineSet = {
 export function startEngineSet(name: EngineSetName): EngineSet {
   const started = startEngines();
   const meter = new Meter();
-  return { name, engines: metered(chosen(name, started), meter), meter, close: async () => closeEngines(started) };
+  const method = name === 'loadouts' ? 'loadouts' : 'compact';
+  return {
+    name,
+    engines: metered(chosen(name, started), meter),
+    method,
+    meter,
+    close: async () => closeEngines(started),
+  };
 }
 
 /** Whether the set is tried on a shop with so many supply models. */
@@ -36,6 +46,7 @@ export const takesOn = (name: EngineSetName, supplies: number): boolean =>
 
 function chosen(name: EngineSetName, started: Engines): Engines {
   switch (name) {
+    case 'loadouts':
     case 'both':
       return started;
     case 'HiGHS':

@@ -46,6 +46,7 @@ async function solveOnce(shape: InstanceShape, set: EngineSet, capMs: number): P
   const answering = choose(board, catalogue, {
     aim: 'cost',
     engines: set.engines,
+    method: set.method,
     remainingMs: () => capMs - elapsed(),
   });
   const [answer, fault] = await answering.then(

@@ -26,7 +26,7 @@ const rangeText = ({ least, most }: Spread): string => `${timeText(least)} – $
 const sampleOf = ({ verdict, elapsedMs }: Solve, capMs: number): Sample =>
   verdict.kind === 'proven' ? exactly(elapsedMs) : { ms: capMs, atLeast: true };
 
-/** The solves of each size, profile of chains and set, with the ratio of the medians to that of `both`. */
+/** The solves of each size, profile of chains and set, with the ratio of the medians to that of `loadouts`. */
 export function solvesTable(solves: readonly Solve[], { sizes, chains, engines, capMs }: Options): string {
   const rows = sizes.flatMap((size) =>
     chains.flatMap((profile) => {
@@ -46,7 +46,7 @@ export function solvesTable(solves: readonly Solve[], { sizes, chains, engines, 
             provenText(group),
             timeText(found.median),
             rangeText(found),
-            ratioText(found.median, spread('both')?.median ?? null),
+            ratioText(found.median, spread('loadouts')?.median ?? null),
             shareText(group),
             String(medianOf(group.map(({ questions }) => questions))),
           ],
@@ -54,8 +54,8 @@ export function solvesTable(solves: readonly Solve[], { sizes, chains, engines, 
       });
     }),
   );
-  const titles = [right('size'), left('chains'), left('engines'), left('proven'), right('median ms')];
-  const more = [right('min – max ms'), right('× both'), right('in engines'), right('questions')];
+  const titles = [right('size'), left('chains'), left('search'), left('proven'), right('median ms')];
+  const more = [right('min – max ms'), right('× loadouts'), right('in engines'), right('questions')];
   return tableText([...titles, ...more], rows);
 }
 

@@ -104,7 +104,7 @@ class UnitRelaxation {
     for (const bank of item.banks) put(bank, 1);
     for (const pedal of item.pedals) put(this.#rowOfClass.get(pedal) ?? 0, 1);
     for (const [at, weight] of item.weights.entries()) {
-      if (weight > 0) put(this.#firstLimit + at, weight / (this.#job.frame.capacities[at] ?? 1));
+      if (weight > 0) put(this.#firstLimit + at, weight / Math.max(1, this.#job.frame.capacities[at] ?? 1));
     }
     for (const { of, at } of this.#ends) {
       const number = numberOf(item, of);

@@ -16,7 +16,7 @@ describe('parseOptions', () => {
         chains: ['none', 'adapters', 'all'],
         seeds: [1, 2, 3, 4, 5],
         capMs: 60_000,
-        engines: ['both', 'HiGHS', 'javascript-lp-solver'],
+        engines: ['loadouts', 'HiGHS'],
         runs: 5,
       },
     });

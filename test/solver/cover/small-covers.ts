@@ -43,7 +43,7 @@ export const smallCovers: fc.Arbitrary<SmallCover> = fc
       without: fc.tuple(
         ...demands.map((demand) =>
           fc.option(fc.record({ cost: fc.integer({ min: 5, max: 40 }), most: fc.integer({ min: 1, max: demand }) }), {
-            freq: 1,
+            freq: 3,
           }),
         ),
       ),
