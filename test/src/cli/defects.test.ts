@@ -38,7 +38,12 @@ describe('a defect ends the process with code 1, one line and no stack trace', (
     { where: 'a rejection that nobody sees', before: throwingSoon('Promise.reject(null)'), says: /: null\n$/ },
     {
       where: 'waiting for what never comes',
-      before: 'globalThis.setTimeout = () => undefined',
+      before: `
+        import { syncBuiltinESMExports } from 'node:module';
+        import timers from 'node:timers/promises';
+        timers.setImmediate = () => new Promise(() => {});
+        timers.setTimeout = timers.setImmediate;
+        syncBuiltinESMExports();`,
       says: /: it ended before it had an answer\n$/,
     },
   ])('$where', async ({ before, says }) => {
@@ -49,14 +54,14 @@ describe('a defect ends the process with code 1, one line and no stack trace', (
   });
 });
 
-/** Throws while the command is at work: as soon as it asks for the first engine's thread. */
+/** Throws while the command is at work: soon after it has begun to choose. */
 function throwingSoon(statement: string): string {
   return `
-    import { Worker } from 'node:worker_threads';
-    const { postMessage } = Worker.prototype;
-    Worker.prototype.postMessage = function (message) {
-      postMessage.call(this, message);
-      setImmediate(() => { ${statement}; });
+    globalThis.AbortController = class extends AbortController {
+      constructor() {
+        super();
+        setImmediate(() => { ${statement}; });
+      }
     };`;
 }
 

@@ -112,11 +112,11 @@ function withOneMore(least: Float64Array<ArrayBuffer>, held: Float64Array): Floa
     const rest = set ^ first;
     let best = cost;
     // The first pedal's output, with every set of companions.
-    for (let others = rest; set > 0; others = (others - 1) & rest) {
+    if (set === 0) return best;
+    for (let others = rest; others > 0; others = (others - 1) & rest) {
       best = Math.min(best, (held[first | others] ?? Infinity) + (least[rest ^ others] ?? Infinity));
-      if (others === 0) break;
     }
-    return best;
+    return Math.min(best, (held[first] ?? Infinity) + (least[rest] ?? Infinity));
   });
 }
 

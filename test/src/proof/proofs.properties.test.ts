@@ -162,7 +162,7 @@ describe('a proof that was tampered with', () => {
         const [made, other] = [await provenOf(one, question), await provenOf(two, question)];
         const [step] = other?.proof.steps ?? [];
         const [own] = made?.proof.steps ?? [];
-        if (made?.score == null || other?.score == null || step === undefined || own === undefined) return;
+        if (!made?.score || !other?.score || step === undefined || own === undefined) return;
         // Tags that are worth less than the claim can never show it.
         if (step.value * own.scale >= own.value * own.scale || step.scale > own.scale) return;
         swapped += 1;

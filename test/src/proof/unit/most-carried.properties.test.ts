@@ -121,7 +121,6 @@ describe('the most that a unit can carry', () => {
       }),
       { numRuns: 4 * runs },
     );
-    console.log([...bitten]);
     expect(positive).toBeGreaterThan(2 * runs);
     for (const [rule, least] of Object.entries({ ...leastBites, ...otherBites }))
       expect([rule, Math.min(least, bitten.get(rule) ?? 0)]).toEqual([rule, least]);
