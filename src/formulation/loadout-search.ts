@@ -11,7 +11,7 @@ import { foldsOf, unfolded, type Fold, type Settled } from './fold.js';
 import { slotKey, type Slots } from './loadout-groups.js';
 import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
-import { proofStep } from './proof-of.js';
+import { countsLimits, proofStep } from './proof-of.js';
 import type { Effort, Optimiser, Outcome } from './optimiser.js';
 import type { Question } from './question.js';
 
@@ -29,6 +29,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
   const candidates: (readonly Feed[])[] = [];
   const steps: ProofStep[] = [];
   let cases = 0;
+  let limits = false;
   let contents: readonly Loadout[] | null = null;
   for (const fold of foldsOf(question)) {
     const { outcome, program } = await searchStep(fold, earlier, contents, job);
@@ -39,6 +40,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     }
     ({ contents } = outcome);
     cases += casesOf(outcome.proof.tree);
+    limits ||= countsLimits(outcome.proof.tree, program);
     if (effort.proof === true) steps.push(proofStep(question, program, fold, outcome.value, outcome.proof));
     candidates.push(namedFeeds(contents, question));
     for (const [tier, value] of unfolded(fold, outcome.value)) settled.set(tier, value);
@@ -49,7 +51,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     kind: 'proven',
     feeds: namedFeeds(contents ?? [], question),
     values: settled,
-    evidence: { kind: 'tags', cases },
+    evidence: { kind: 'tags', cases, limits },
     proof,
   };
 };

@@ -26,8 +26,10 @@ export type Effort = {
 /** The tier that is being worked on, what has been reached in it and what cannot be beaten; null is not known yet. */
 export type Progress = { readonly tier: Tier | null; readonly value: number | null; readonly bound: number | null };
 
-/** What a proof rests on: tags in so many cases, or engines that agree. */
-export type Evidence = { readonly kind: 'tags'; readonly cases: number } | { readonly kind: 'agreement' };
+/** What a proof rests on: tags in so many cases, also on what is limited where that counts, or engines that agree. */
+export type Evidence =
+  | { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean }
+  | { readonly kind: 'agreement' };
 
 /** The answer to a question. */
 export type Outcome =

@@ -20,6 +20,13 @@ export function proofStep(
   return { tiers, value, scale, ...apartOf(program), tree: nodeOf(tree, [], { question, program }) };
 }
 
+/** Whether any tag of the tree is on something that is limited: units, leads, money, or pedals that may be left out. */
+export function countsLimits(node: CoverNode, program: LoadoutProgram): boolean {
+  const isLimit = ({ kind }: RowMeaning): boolean => kind !== 'pedals' && kind !== 'leads' && kind !== 'earlier';
+  const here = program.meanings.some((meaning, row) => isLimit(meaning) && (node.tags?.rows[row] ?? 0) !== 0);
+  return here || (node.branch ?? []).some((child) => countsLimits(child.node, program));
+}
+
 type Terms = { readonly question: Question; readonly program: LoadoutProgram };
 
 /** How many units of which groups are told apart; left out when there are none. */

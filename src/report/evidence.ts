@@ -18,20 +18,44 @@ export function evidenceLines(
   evidence: Evidence | undefined,
 ): string[] {
   if (evidence === undefined) return [];
-  const text =
-    evidence.kind === 'tags' ? tagsText(screen, aim, wiring, evidence.cases) : agreementText(screen, aim, wiring);
+  const text = evidence.kind === 'tags' ? tagsText(screen, aim, wiring, evidence) : agreementText(screen, aim, wiring);
   return block([{ text }], screen.width, indent);
 }
 
-/** The argument of the price tags: no supply can carry more than it costs, so all cost at least what the tags add up to. */
-function tagsText(screen: Screen, aim: ChoosingAim, wiring: Wiring, cases: number): string {
+/**
+ * The argument of the price tags: no supply can carry more than it costs, so that all cost at least what the tags add up
+ * to; what is limited is let save as much as it ever could.
+ */
+function tagsText(screen: Screen, aim: ChoosingAim, wiring: Wiring, { cases, limits }: TagEvidence): string {
+  const claim = claimText(screen, aim, wiring);
+  if (isNothing(aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
   const shop = safeText(screen.catalogue.name);
+  const [tags, worth, cost] = [tagText(aim, wiring), worthText(screen, aim, wiring), costText[aim]];
   const told = cases === 1 ? '' : ` That holds in each of ${cases} cases that together leave nothing out.`;
+  if (!limits) {
+    return (
+      `${claim}: put ${tags}; the tags make ${worth} in all. No unit at ${shop} can carry pedals whose tags come to ` +
+      `more than ${cost}. So no plan does with less.${told}`
+    );
+  }
   return (
-    `${claimText(screen, aim, wiring)}: ${tagText(screen, aim, wiring)} No unit at ${shop}, nor any that you own, can ` +
-    `carry pedals whose tags come to more than ${priceOfUnit(aim)}. So no plan does with less.${told}`
+    `${claim}: put ${tags}, and let what is limited (units that you own, stock, limits of your own) save as much as it ` +
+    `ever could; ${worth} is left. No other unit at ${shop} can carry pedals whose tags come to more than ${cost}. So no ` +
+    `plan does with less.${told}`
   );
 }
+
+type TagEvidence = Extract<Evidence, { kind: 'tags' }>;
+
+/** Whether there is nothing to prove: what cannot be less than nothing is nothing. */
+const isNothing = (aim: ChoosingAim, { score }: Wiring): boolean =>
+  score.money === 0 && score.exposed === 0 && (aim !== 'bricks' || score.bricks === 0);
+
+const nothingText: Readonly<Record<ChoosingAim, string>> = {
+  cost: 'it costs nothing, and no pedal is exposed',
+  bricks: 'no supply is in use',
+  quiet: 'no pedal is exposed, and nothing has to be bought',
+};
 
 const agreementText = (screen: Screen, aim: ChoosingAim, wiring: Wiring): string =>
   `${claimText(screen, aim, wiring)}: two searches that put the question in different ways found no better plan, ` +
@@ -49,17 +73,31 @@ function claimText(screen: Screen, aim: ChoosingAim, { score }: Wiring): string 
   }
 }
 
-function tagText({ board }: Screen, aim: ChoosingAim, { score }: Wiring): string {
+const tagText = (aim: ChoosingAim, { score }: Wiring): string => {
+  switch (aim) {
+    case 'cost':
+      return `a price tag on every pedal${score.exposed === 0 ? '' : ', noise counted in'}`;
+    case 'bricks':
+      return 'a tag on every pedal, a share of a supply and of money';
+    case 'quiet':
+      return 'a tag on every pedal, a share of noise and of money';
+  }
+};
+
+function worthText({ board }: Screen, aim: ChoosingAim, { score }: Wiring): string {
   const cost = priceText(minorUnits(tierValue('cost', score, board.policy)), board);
   switch (aim) {
     case 'cost':
-      return `put a price tag on every pedal${score.exposed === 0 ? '' : ', noise counted in'}; the tags make ${cost} in all.`;
+      return cost;
     case 'bricks':
-      return `put a tag on every pedal, a share of a supply and of money; the tags make ${countText(score.bricks, 'supply', 'supplies')} and ${cost} in all.`;
+      return `${countText(score.bricks, 'supply', 'supplies')} and ${cost}`;
     case 'quiet':
-      return `put a tag on every pedal, a share of noise and of money; the tags make ${countText(score.exposed, 'exposed pedal')} and ${priceText(score.money, board)} in all.`;
+      return `${countText(score.exposed, 'exposed pedal')} and ${priceText(score.money, board)}`;
   }
 }
 
-const priceOfUnit = (aim: ChoosingAim): string =>
-  aim === 'cost' ? 'it costs with its leads' : 'it counts for with its leads';
+const costText: Readonly<Record<ChoosingAim, string>> = {
+  cost: 'it costs with its leads',
+  bricks: 'it counts for with its leads',
+  quiet: 'it counts for with its leads',
+};
