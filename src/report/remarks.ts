@@ -1,6 +1,6 @@
 import type { Pedal } from '../domain/pedal.js';
 import type { Wiring } from '../domain/plan.js';
-import { decimalOfThousandths, factorText } from '../domain/quantities.js';
+import { decimalOfThousandths, factorText, type PedalId } from '../domain/quantities.js';
 import type { Reason } from '../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
@@ -10,14 +10,17 @@ import { plainly, withCare, type Remark } from './remark.js';
 import { sentence, type Speech } from './screen.js';
 import { assumedText, listText, outputsText, voltsText } from './words.js';
 
-/** The pedals without power, each with its nearest miss where nothing at all can feed it. */
-export function leftOutRemarks(speech: Speech, wiring: Wiring, reasons: readonly Reason[]): readonly Remark[] {
-  return wiring.unpowered.map((pedal) => {
-    const reason = reasons.find((one) => one.kind === 'pedal' && one.pedal === pedal);
-    const nearest = reason?.kind === 'pedal' ? reason.refusals[0] : undefined;
-    const why = nearest === undefined ? 'left out to power the others' : sentence(speech, nearest.message);
-    return withCare(`${speech.inventory.pedalName(pedal)}: ${why}`);
-  });
+/** The pedals without power, each with the reason. */
+export const leftOutRemarks = (speech: Speech, wiring: Wiring, reasons: readonly Reason[]): readonly Remark[] =>
+  wiring.unpowered.map((pedal) =>
+    withCare(`${speech.inventory.pedalName(pedal)}: ${whyLeftOut(speech, pedal, reasons)}`),
+  );
+
+/** Why a pedal has no power: its nearest miss where nothing at all can feed it. */
+export function whyLeftOut(speech: Speech, pedal: PedalId, reasons: readonly Reason[]): string {
+  const reason = reasons.find((one) => one.kind === 'pedal' && one.pedal === pedal);
+  const nearest = reason?.kind === 'pedal' ? reason.refusals[0] : undefined;
+  return nearest === undefined ? 'left out to power the others' : sentence(speech, nearest.message);
 }
 
 /** Stands before what has to be confirmed. */

@@ -2,7 +2,7 @@ import type { Feed } from '../domain/plan.js';
 import type { PartId } from '../domain/quantities.js';
 import type { Speech } from './screen.js';
 import { safeText } from './safe-text.js';
-import { switchPosition } from './usage.js';
+import { leadsOf, switchPosition } from './usage.js';
 
 /** The way from the supply to a pedal alone on its output: "own lead → Reversing lead, centre-positive (plus on the pin)". */
 export function soloRoute(speech: Speech, feed: Feed): string {
@@ -20,6 +20,9 @@ export function chainRoute(speech: Speech, feed: Feed): string | null {
 /** The way from the chain lead to one of its pedals. */
 export const tailRoute = (speech: Speech, feed: Feed): string =>
   `${stepsText(speech, 'a tail', feed.adapters)}, ${plugText(speech, feed)}`;
+
+/** All leads from the supply to the pedal, without what the last plug is. */
+export const wayText = (speech: Speech, feed: Feed): string => stepsText(speech, startText(feed), leadsOf(feed));
 
 const startText = ({ outputs }: Feed): string => (outputs.length > 1 ? 'both own leads' : 'own lead');
 

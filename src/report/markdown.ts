@@ -1,0 +1,125 @@
+import { minorUnits } from '../domain/quantities.js';
+import type { FeedRow } from './feed-row.js';
+import type { Handout, NoPlanHandout, PlanHandout } from './handout.js';
+import { escapeMarkdown } from './markdown-text.js';
+import type { Passage } from './reasons.js';
+import type { Remark } from './remark.js';
+import { confirmLead } from './remarks.js';
+import type { CheckRow, Step } from './steps.js';
+import { priceText } from './words.js';
+
+type Lines = readonly string[];
+
+/** The handout as GitHub-flavoured Markdown, which ticket systems show; with boxes to tick. */
+export const markdownText = (handout: Handout): string =>
+  `${(handout.kind === 'plan' ? planLines(handout) : noPlanLines(handout)).join('\n')}\n`;
+
+const text = escapeMarkdown;
+const paragraph = (words: string): Lines => [text(words), ''];
+const bullets = (items: readonly string[]): Lines => [...items.map((item) => `- ${text(item)}`), ''];
+const remarks = (all: readonly Remark[]): Lines => bullets(all.map((remark) => remark.text));
+
+/** A heading with what follows; nothing at all when nothing does. */
+const section = (title: string, lines: Lines): Lines => (lines.length === 0 ? [] : [`## ${text(title)}`, '', ...lines]);
+
+function noPlanLines({ title, lead, passages }: NoPlanHandout): Lines {
+  return trimmed([`# ${text(title)}`, '', ...paragraph(lead), ...passages.flatMap(passageLines)]);
+}
+
+const passageLines = ({ title, entries }: Passage): Lines =>
+  section(title, [
+    ...entries.flatMap(({ name, text: words, below }) => [
+      name === null ? `- ${text(words)}` : `- **${text(name)}** ${text(words)}`,
+      ...below.map((line) => `  - ${text(line)}`),
+    ]),
+    '',
+  ]);
+
+function planLines(handout: PlanHandout): Lines {
+  const { title, headline, leftOut, confirm, rows, steps, grounds, cautions, evidence } = handout;
+  return trimmed([
+    `# ${text(title)}`,
+    '',
+    ...paragraph(`${headline.cost} ${headline.counts}`),
+    ...paragraph(headline.standing),
+    ...section('Left out', leftOut.length === 0 ? [] : bullets(leftOut.map(({ name, why }) => `${name}: ${why}`))),
+    ...section('Buy', buyLines(handout)),
+    ...section(
+      'Confirm before plugging in',
+      confirm.length === 0 ? [] : [...paragraph(confirmLead), ...remarks(confirm)],
+    ),
+    ...section('Feeds', rows.length === 0 ? [] : feedTable(rows)),
+    ...section('Hook up', steps.flatMap(stepLines)),
+    ...section('Grounds and noise', remarks(grounds)),
+    ...section('Cautions', remarks(cautions)),
+    ...section('Why no plan is better', evidence === null ? [] : paragraph(evidence)),
+  ]);
+}
+
+function buyLines({ shopping, owned, wiring, speech: { board } }: PlanHandout): Lines {
+  const rows = shopping.map(({ name, units, price }) => [
+    String(units),
+    name,
+    priceText(price, board),
+    priceText(minorUnits(price * units), board),
+  ]);
+  const list =
+    rows.length === 0
+      ? paragraph('Nothing to buy.')
+      : table(
+          ['Units', 'Item', 'Each', 'Together'],
+          [...rows, ['', 'Total', '', priceText(wiring.score.money, board)]],
+          [0, 2, 3],
+        );
+  const own = owned.map(({ units, name }) => `${units} × ${name}`).join(', ');
+  return [...list, ...(own === '' ? [] : paragraph(`Use what you own: ${own}.`))];
+}
+
+const feedTable = (rows: readonly FeedRow[]): Lines =>
+  table(
+    ['Lead', 'Pedal', 'Supply', 'Output', 'Set to', 'At the pedal', 'Leads', 'Load of the output'],
+    rows.map((row) => [
+      row.mark,
+      row.pedal,
+      `${row.unit} (${row.owned ? 'yours' : 'to buy'})`,
+      `${row.outputs}, ${row.ground}`,
+      `${row.setting}${row.switched ? ' (switch)' : ''}`,
+      [row.volts, row.polarity, row.plug].filter((words) => words !== null).join(', '),
+      row.way,
+      row.peak === null ? row.load : `${row.load}; ${row.peak}`,
+    ]),
+  );
+
+function stepLines({ title, text: words, items, checks }: Step, at: number): Lines {
+  return [
+    `### ${at + 1}. ${text(title)}`,
+    '',
+    ...paragraph(words),
+    ...(items.length === 0 ? [] : [...items.map((item) => `- [ ] ${text(item)}`), '']),
+    ...(checks === null ? [] : checkTable(checks)),
+  ];
+}
+
+const checkTable = (checks: readonly CheckRow[]): Lines =>
+  table(
+    ['Lead', 'Pedal', 'Meter on', 'Black probe', 'Red probe', 'Must read', 'Read'],
+    checks.map(({ mark, pedal, range, probes, reads, note }) => [
+      mark,
+      pedal,
+      range,
+      probes?.black ?? 'either way',
+      probes?.red ?? 'either way',
+      note === null ? reads : `${reads}; ${note}`,
+      '',
+    ]),
+  );
+
+/** A table whose cells are escaped; the columns of these numbers are set to the right. */
+function table(columns: readonly string[], rows: readonly (readonly string[])[], right: readonly number[] = []): Lines {
+  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
+  const rule = columns.map((_, at) => (right.includes(at) ? '--:' : '---'));
+  return [line(columns), line(rule), ...rows.map((row) => line(row.map(text))), ''];
+}
+
+/** Without blank lines at the end. */
+const trimmed = (lines: Lines): Lines => lines.slice(0, lines.findLastIndex((line) => line !== '') + 1);
