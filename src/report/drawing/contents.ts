@@ -49,7 +49,7 @@ export function drawnUnit(speech: Speech, hookup: UnitHookup, exposed: ReadonlyS
   const firstCommon = outputs.findIndex(({ common }) => common);
   return {
     name,
-    mains: [plain(`Mains socket ${socket}`), ...(mains === null ? [] : [plain(voltsText(mains))])],
+    mains: [plain(`Mains socket ${socket}${mains === null ? '' : `, ${voltsText(mains)}`}`)],
     supply: [
       { kind: 'text', text: name, strong: true },
       plain(unit.owned ? 'yours' : 'to buy'),

@@ -1,3 +1,4 @@
+import { glued, noBreak } from '../glue.js';
 import { characterWidth, charactersOf, textWidth, type Setting } from './text-size.js';
 
 /** One line of a text that was broken to fit. */
@@ -13,7 +14,6 @@ export type FittedText = {
   readonly cut: boolean;
 };
 
-const noBreak = '\u00a0';
 const ellipsis = '…';
 
 /** The text in at most so many lines, none wider than `width`; words are kept whole where they fit into a line. */
@@ -27,8 +27,7 @@ export function fitText(text: string, width: number, setting: Setting, mostLines
 }
 
 function brokenLines(text: string, width: number, setting: Setting): readonly string[] {
-  // A number keeps its unit.
-  const words = text.replace(/(\d) (?=(?:V|mA|W|%)(?!\w))/g, `$1${noBreak}`).split(' ');
+  const words = glued(text).split(' ');
   const lines: string[] = [];
   let line = '';
   for (const word of words.filter((one) => one !== '')) {
