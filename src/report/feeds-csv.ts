@@ -38,7 +38,7 @@ function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly Csv
     inventory.supplyName(feed.supply),
     feed.supply,
     feed.unit,
-    row.owned ? 'yes' : 'to buy',
+    row.owned ? 'yes' : 'no',
     row.outputs,
     row.switched ? row.setting : '',
     numberOfThousandths(feedMillivolts(feed)),
