@@ -22,7 +22,7 @@ export const lightColours: Colours = {
   panel: '#f3f1ec',
   line: '#c9c6bd',
   full: '#35566f',
-  care: '#8a3b12',
+  care: '#7d3410',
 };
 
 export const darkColours: Colours = {

@@ -13,7 +13,7 @@ export function escapeMarkdown(text: string): string {
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')
     .replace(/^[-+=:]/, '\\$&')
-    .replace(/^(\d+)([.)])/, '$1\\$2')
+    .replace(/^(\d+)([.)])(?=\s|$)/, '$1\\$2')
     .replace(/:(?=\/\/)/g, '\\:')
     .replace(/\bwww\./gi, (found) => `${found.slice(0, -1)}\\.`);
 }

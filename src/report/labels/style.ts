@@ -28,4 +28,4 @@ header p,footer{font-size:8pt}
 `;
 
 /** The style of the sheet of labels. */
-export const labelStyle: StyleSheet = { text, digest: 'FGTL6dpAccGXKtc1zIAKphKn6LGZZekqOyB8jFwlLqI=' };
+export const labelStyle: StyleSheet = { text, digest: '7Z2OpXzCC4FFhfSwPyULIU+uI/f2mY+MmdcicVoyYeE=' };

@@ -97,4 +97,4 @@ svg{max-height:245mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'ks8Qk+csHjmZvqUGsQCZZwH6dMJMm/b5TAXQ3iyOptU=' };
+export const pageStyle: StyleSheet = { text, digest: '+VhYfmgzWMzRd3Y3hNFYI5a6uWvw+f8Di2JgjpnvfoQ=' };
