@@ -56,6 +56,12 @@ function provenFigures(outcome: Outcome, asked: Asked): readonly number[] | null
   return figures;
 }
 
+/** Holds an outcome against the figures of the best plan, tier by tier; null where there is none. */
+export function expectTrue(outcome: Outcome, truth: readonly number[] | null, asked: Asked): void {
+  if (outcome.kind === 'stopped') expectNothingWrong(outcome, truth, asked);
+  else expect(provenFigures(outcome, asked)).toEqual(truth);
+}
+
 /** A search that was stopped may have little to say; `truth` is null where there is no plan. */
 function expectNothingWrong(
   { settled, open, candidates }: Extract<Outcome, { kind: 'stopped' }>,
