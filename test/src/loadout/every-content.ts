@@ -8,7 +8,10 @@ export type Filled = { readonly value: number; readonly pedals: number; readonly
 
 const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
 
-/** The most that a content within the span is worth, nothing at all included; −Infinity where there is none. */
+/**
+ * The most that a content within the span is worth, nothing at all included; −Infinity where there is none. A pedal by
+ * itself is worth something, and so is one on every output's sort of chain: others are not worth hanging.
+ */
 export function mostWorth(frame: Frame, tags: Tags, counts: readonly number[], span: Span = anyNumber): number {
   let most = -Infinity;
   for (const { value, pedals, chains } of everyContent(frame, tags, counts)) {
@@ -39,11 +42,13 @@ function* extended(waiting: readonly number[], left: Left, frame: Frame, tags: T
     return;
   }
   yield* extended(rest, left, frame, tags);
-  for (const option of frame.solos.filter((each) => each.pedal === pedal)) {
+  for (const option of frame.solos) {
+    if (option.pedal !== pedal || worthOf(option, tags) <= 0) continue;
     const less = taken(left, option.banks, [option], worthOf(option, tags), 0);
     if (less !== null) yield* extended(rest, less, frame, tags);
   }
   for (const chain of frame.chains) {
+    if (chain.places.every((place) => worthOf(place, tags) <= 0)) continue;
     for (const [places, others] of chainsFrom(pedal, rest, chain)) {
       const value = places.reduce((sum, place) => sum + worthOf(place, tags), -leadCost(chain, places.length, tags));
       const less = holds(chain, places) ? taken(left, [chain.bank], places, value, 1) : null;
