@@ -6,13 +6,23 @@ test('the library offers these and nothing else', () => {
   expect(Object.keys(boardfeed).sort()).toEqual([
     'answerJson',
     'answerText',
+    'check',
+    'checkJson',
+    'checkOutput',
+    'checkText',
     'choose',
     'choosingAims',
     'closeEngines',
     'faultText',
     'inputsFromText',
+    'outputAnswerJson',
+    'outputAnswerText',
+    'parseProof',
     'readInputs',
+    'rulesBySeverity',
     'startEngines',
+    'verifyImpossible',
+    'verifyProof',
   ]);
   expect(boardfeed.choosingAims).toEqual(['cost', 'bricks', 'quiet']);
 });
