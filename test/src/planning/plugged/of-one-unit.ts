@@ -1,14 +1,6 @@
 /** Rules that speak of several outputs, or of several pedals. */
 import type { WiredFeed } from '../../../../src/domain/board.js';
-import {
-  bankOf,
-  currentTotal,
-  listed,
-  partOf,
-  pedalOf,
-  powerTotal,
-  settingOf,
-} from '../../../support/builders.js';
+import { bankOf, currentTotal, listed, partOf, pedalOf, powerTotal, settingOf } from '../../../support/builders.js';
 import { box, boxOf, fan, one, pairWith, stack, twin } from '../trials/trial.js';
 import { plug, ruleCase, type RuleCase } from './plugged-case.js';
 
