@@ -25,11 +25,15 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
       bricks: new Sum(),
       parts: new Sum(),
       offPreferred: new Sum(),
+      newlyExposed: new Sum(),
+      moved: new Sum(),
     },
     cover: bench.classes.map(() => new Sum()),
     leadUse: bench.kinds.map(() => new Sum()),
+    kept: bench.classes.map(() => new Sum()),
   };
   const blocks = supplies.flatMap((uses) => addSupply(uses, question, sheet));
+  stayRows(sheet);
   coverRows(question, sheet);
   leadRows(sheet);
   policyRows(question, sheet);
@@ -92,6 +96,20 @@ function coverRows(question: Question, sheet: Sheet): void {
       sheet.measures.unpowered.add(column);
     }
     sheet.builder.equal('fed', fed, members.length);
+  }
+}
+
+/** A pedal that is fed elsewhere than today is moved; one that is pinned may not be. */
+function stayRows({ bench, cover, kept, measures, builder }: Sheet): void {
+  for (const [pedal, { members, place, pinned }] of bench.classes.entries()) {
+    if (place === null) continue;
+    const stay = kept[pedal] ?? new Sum();
+    for (const [column, share] of cover[pedal]?.shares ?? []) measures.moved.add(column, share);
+    for (const [column, share] of stay.shares) measures.moved.add(column, -share);
+    if (!pinned) continue;
+    // A row without columns would say nothing: a column that is always zero makes it say that this cannot be.
+    if (stay.shares.length === 0) stay.add(builder.column('nowhere', 0));
+    builder.atLeast('pinned', stay, members.length);
   }
 }
 
