@@ -19,12 +19,7 @@ export type { Answer, Gap, Reason, Refusal } from './planning/answer.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
-export {
-  verifyImpossible,
-  verifyProof,
-  type ImpossibilityVerdict,
-  type ProofVerdict,
-} from './proof/verify-proof.js';
+export { verifyImpossible, verifyProof, type ImpossibilityVerdict, type ProofVerdict } from './proof/verify-proof.js';
 export { answerJson } from './report/json.js';
 export type { ScreenOptions } from './report/screen.js';
 export { answerText } from './report/terminal.js';

@@ -11,8 +11,11 @@ test('the library offers these and nothing else', () => {
     'closeEngines',
     'faultText',
     'inputsFromText',
+    'parseProof',
     'readInputs',
     'startEngines',
+    'verifyImpossible',
+    'verifyProof',
   ]);
   expect(boardfeed.choosingAims).toEqual(['cost', 'bricks', 'quiet']);
 });
