@@ -11,18 +11,27 @@ export type Aim = ChoosingAim | 'moves';
  * The things that an aim ranks. `cost` is money plus the noise price of every exposed pedal, `newCost` money plus the noise
  * price of every pedal that is exposed and is not today, both in minor units.
  */
-export type Tier =
-  'unpowered' | 'cost' | 'newCost' | 'money' | 'moved' | 'exposed' | 'bricks' | 'parts' | 'offPreferred';
+export type Tier = ChoosingTier | 'newCost' | 'moved';
+/** The tiers that need not know how the board is plugged today. */
+export type ChoosingTier = 'unpowered' | 'cost' | 'money' | 'exposed' | 'bricks' | 'parts' | 'offPreferred';
 
-const orders: Readonly<Record<Aim, readonly Tier[]>> = {
+/** Tiers of money, in minor units. */
+export const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money' || tier === 'newCost';
+
+/** Whether the tier is known without today's wiring. */
+export const isChoosingTier = (tier: Tier): tier is ChoosingTier => tier !== 'newCost' && tier !== 'moved';
+
+const choosingOrders: Readonly<Record<ChoosingAim, readonly ChoosingTier[]>> = {
   cost: ['unpowered', 'cost', 'bricks', 'parts', 'offPreferred'],
   bricks: ['unpowered', 'bricks', 'cost', 'parts', 'offPreferred'],
   quiet: ['unpowered', 'exposed', 'money', 'bricks', 'parts', 'offPreferred'],
-  moves: ['unpowered', 'newCost', 'moved', 'exposed', 'parts'],
 };
+const movesOrder: readonly Tier[] = ['unpowered', 'newCost', 'moved', 'exposed', 'parts'];
 
 /** The aim's tiers, the most important first. */
-export const tiersOf = (aim: Aim): readonly Tier[] => orders[aim];
+export const tiersOf = (aim: Aim): readonly Tier[] => (aim === 'moves' ? movesOrder : choosingOrders[aim]);
+/** Those of an aim of choosing. */
+export const choosingTiersOf = (aim: ChoosingAim): readonly ChoosingTier[] => choosingOrders[aim];
 
 /** The value of one tier, the smaller the better. */
 export function tierValue(tier: Tier, score: Score, policy: Policy): number {

@@ -11,7 +11,7 @@ type Units = Pick<Block, 'uses' | 'index' | 'units' | 'counts'>;
 /** Adds the chains that a block's units can carry: those told apart one by one, then the pooled rest. */
 export function addChains(block: Units, sheet: Sheet): readonly ChainColumns[] {
   return block.uses.chains.flatMap((pool) => {
-    const key = chainKey(block.uses.supply.id, block.index, pool);
+    const key = chainKey(block.uses, block.index, pool);
     const most = mostChains(block, pool, sheet);
     const apart = Math.min(sheet.detail.chains.get(key) ?? 0, most);
     const columns: ChainColumns[] = [];

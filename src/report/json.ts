@@ -1,4 +1,5 @@
 import type { Board, Catalogue } from '../domain/board.js';
+import { isMoney } from '../domain/aim.js';
 import { moneyText } from '../domain/money.js';
 import { feedMillivolts, type Feed, type Purchase, type Wiring } from '../domain/plan.js';
 import { minorUnits, numberOfThousandths } from '../domain/quantities.js';
@@ -132,7 +133,6 @@ function gapObject(board: Board, answer: Answer) {
 }
 
 function openTier({ currency }: Board, { tier, value, bound }: Gap) {
-  const form = (amount: number) =>
-    tier === 'cost' || tier === 'money' ? moneyText(minorUnits(amount), currency) : amount;
+  const form = (amount: number) => (isMoney(tier) ? moneyText(minorUnits(amount), currency) : amount);
   return { tier, value: form(value), bound: bound === null ? null : form(bound) };
 }
