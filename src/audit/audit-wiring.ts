@@ -1,6 +1,7 @@
 import type { Board, Catalogue } from '../domain/board.js';
-import type { Purchase, Score, Violation, Wiring } from '../domain/plan.js';
+import type { Purchase, Score, Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
+import type { Violation } from '../domain/violation.js';
 import { audit, type AuditOptions } from './audit.js';
 
 /** What is wrong with a plan, each with a message for humans. */

@@ -1,6 +1,5 @@
 import type { Polarity } from './pedal.js';
 import type { Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
-import type { Rule } from './rules.js';
 import type { JoinMode } from './supply.js';
 
 /** One pedal's path: supply, outputs, settings, leads. */
@@ -49,6 +48,9 @@ export type Score = {
 
 export type Purchase<Id> = { readonly id: Id; readonly units: number; readonly price: MinorUnits };
 
+/** One supply unit, or some of its outputs: the list is empty where the whole unit is meant. */
+export type Place = { readonly supply: SupplyId; readonly unit: number; readonly outputs: readonly number[] };
+
 /** What is plugged where, and what that needs and costs. */
 export type Wiring = {
   /** In the order of the board's pedals. */
@@ -61,9 +63,5 @@ export type Wiring = {
   readonly score: Score;
 };
 
-/** A hard rule that a plan breaks, with the place and the numbers. */
-export type Violation = {
-  readonly rule: Rule;
-  readonly pedals: readonly PedalId[];
-  readonly message: string;
-};
+/** A high-gain pedal with the digital ones that share a ground with it, all in the order of the board. */
+export type Exposure = { readonly pedal: PedalId; readonly by: readonly PedalId[] };
