@@ -1,7 +1,7 @@
 import type { Supply } from '../domain/supply.js';
 import { pedalsOf } from '../loadout/bench.js';
 import { voltsOf } from '../loadout/solo-uses.js';
-import { matchesPlace, type Place } from '../loadout/today.js';
+import { matchesBerth, type Berth } from '../loadout/today.js';
 import type { Block, ChainColumns } from './model.js';
 import { Sum } from './program-builder.js';
 import type { Sheet } from './sheet.js';
@@ -17,9 +17,9 @@ export function addKept(block: Hanging, sheet: Sheet): Block['kept'] {
   const { unit, supply } = block.uses;
   if (unit === null) return [];
   const ledger: Ledger = { sheet, supply, goesOn: new Map(), chains: new Map() };
-  const kept = sheet.bench.classes.flatMap(({ place }, pedal) => {
-    if (place?.supply !== supply.id || place.unit !== unit) return [];
-    const resident = { pedal, place };
+  const kept = sheet.bench.classes.flatMap(({ berth }, pedal) => {
+    if (berth?.supply !== supply.id || berth.unit !== unit) return [];
+    const resident = { pedal, berth };
     return [...keptAlone(resident, block, ledger), ...block.chains.flatMap((each) => keptIn(each, resident, ledger))];
   });
   for (const sum of ledger.goesOn.values()) sheet.builder.atMost('goes on once', sum, 1);
@@ -42,50 +42,50 @@ type Ledger = {
 };
 
 /** A class of pedals that is plugged into the unit today. */
-type Resident = { readonly pedal: number; readonly place: Place };
+type Resident = { readonly pedal: number; readonly berth: Berth };
 
-function keptAlone({ pedal, place }: Resident, { solos }: Hanging, ledger: Ledger): Block['kept'] {
+function keptAlone({ pedal, berth }: Resident, { solos }: Hanging, ledger: Ledger): Block['kept'] {
   const columns = solos.filter(
-    ({ use }) => use.pedal === pedal && matchesPlace(place, ledger.supply, use.outputs, voltsOf(use, ledger.supply)),
+    ({ use }) => use.pedal === pedal && matchesBerth(berth, ledger.supply, use.outputs, voltsOf(use, ledger.supply)),
   );
   if (columns.length === 0) return [];
   const column = ledger.sheet.builder.column('stays', 1);
   const limit = new Sum().add(column);
   for (const each of columns) limit.add(each.column, -1);
   ledger.sheet.builder.atMost('stays', limit, 0);
-  goOn(place, column, ledger);
+  goOn(berth, column, ledger);
   return [stay(pedal, column, ledger)];
 }
 
-function keptIn(chains: ChainColumns, { pedal, place }: Resident, ledger: Ledger): Block['kept'] {
+function keptIn(chains: ChainColumns, { pedal, berth }: Resident, ledger: Ledger): Block['kept'] {
   const { sheet, supply } = ledger;
   const { output } = chains.pool;
   const places = chains.places.filter((each) => each.place.pedal === pedal);
   const volts = voltsOf({ outputs: [output], join: null }, supply);
-  if (places.length === 0 || !matchesPlace(place, supply, [output], volts)) return [];
+  if (places.length === 0 || !matchesBerth(berth, supply, [output], volts)) return [];
   const most = pedalsOf([pedal], sheet.bench);
   const column = sheet.builder.column('stays on a chain', most);
   const limit = new Sum().add(column);
   for (const each of places) limit.add(each.column, -1);
   sheet.builder.atMost('stays', limit, 0);
-  sheet.builder.atMost('stays', new Sum().add(column).add(chainStays(chains, place, ledger), -most), 0);
+  sheet.builder.atMost('stays', new Sum().add(column).add(chainStays(chains, berth, ledger), -most), 0);
   return [stay(pedal, column, ledger)];
 }
 
-/** Whether one of some chains goes on as the output of a place. */
-function chainStays(chains: ChainColumns, place: Place, ledger: Ledger): number {
+/** Whether one of some chains goes on as the output of a berth. */
+function chainStays(chains: ChainColumns, berth: Berth, ledger: Ledger): number {
   const stays = ledger.chains.get(chains) ?? new Map<number, number>();
   ledger.chains.set(chains, stays);
-  const [output = 0] = place.outputs;
+  const [output = 0] = berth.outputs;
   const known = stays.get(output);
   if (known !== undefined) return known;
   const column = ledger.sheet.builder.column('chain stays', 1);
   stays.set(output, column);
-  goOn(place, column, ledger);
+  goOn(berth, column, ledger);
   return column;
 }
 
-function goOn({ outputs }: Place, column: number, { goesOn }: Ledger): void {
+function goOn({ outputs }: Berth, column: number, { goesOn }: Ledger): void {
   for (const output of outputs) goesOn.set(output, (goesOn.get(output) ?? new Sum()).add(column));
 }
 

@@ -96,7 +96,7 @@ function partPicker(kinds: readonly LeadKind[]): PartPicker {
 function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: Today): readonly Feed[] {
   const contents = unit.hung.map(({ hung, pedals }) => ({
     hung,
-    places: pedals.map(({ pedal }) => today.places.get(pedal.id) ?? null),
+    berths: pedals.map(({ pedal }) => today.berths.get(pedal.id) ?? null),
   }));
   const numbers = outputNumbers({ supply: unit.supply, unit: number, contents });
   return unit.hung.flatMap(({ hung, pedals }, at): Feed[] => {

@@ -1,14 +1,14 @@
 import type { Supply } from '../domain/supply.js';
 import type { Hung } from '../loadout/loadout.js';
 import { voltsOf } from '../loadout/solo-uses.js';
-import { matchesPlace, type Place } from '../loadout/today.js';
+import { matchesBerth, type Berth } from '../loadout/today.js';
 import type { OutputUse } from '../loadout/uses.js';
 
 /** What hangs on a unit, each thing with where its pedals are plugged today. */
 export type NumberedUnit = {
   readonly supply: Supply;
   readonly unit: number;
-  readonly contents: readonly { readonly hung: Hung; readonly places: readonly (Place | null)[] }[];
+  readonly contents: readonly { readonly hung: Hung; readonly berths: readonly (Berth | null)[] }[];
 };
 
 /**
@@ -41,14 +41,14 @@ const outputsOf = (hung: Hung): readonly OutputUse[] => (hung.kind === 'solo' ? 
 /** Outputs of today that would spare some pedals the move. */
 type Wish = { readonly outputs: readonly number[]; readonly pedals: number };
 
-function wishesOf({ hung, places }: NumberedUnit['contents'][number], { supply, unit }: NumberedUnit): readonly Wish[] {
+function wishesOf({ hung, berths }: NumberedUnit['contents'][number], { supply, unit }: NumberedUnit): readonly Wish[] {
   const outputs = outputsOf(hung);
   const volts = voltsOf({ outputs, join: hung.kind === 'solo' ? hung.use.join : null }, supply);
   const wishes = new Map<string, Wish>();
-  for (const place of places) {
-    if (place?.unit !== unit || !matchesPlace(place, supply, outputs, volts)) continue;
-    const key = place.outputs.join();
-    wishes.set(key, { outputs: place.outputs, pedals: (wishes.get(key)?.pedals ?? 0) + 1 });
+  for (const berth of berths) {
+    if (berth?.unit !== unit || !matchesBerth(berth, supply, outputs, volts)) continue;
+    const key = berth.outputs.join();
+    wishes.set(key, { outputs: berth.outputs, pedals: (wishes.get(key)?.pedals ?? 0) + 1 });
   }
   return [...wishes.values()].sort((a, b) => b.pedals - a.pedals);
 }

@@ -1,5 +1,5 @@
 import type { Pedal } from '../domain/pedal.js';
-import { nothingToday, type Place, type Today } from './today.js';
+import { nothingToday, type Berth, type Today } from './today.js';
 
 /** Pedals that are alike in everything that bears on a plan; they are handled once and counted. */
 export type PedalClass = {
@@ -8,7 +8,7 @@ export type PedalClass = {
   /** In the order of the board. */
   readonly members: readonly Pedal[];
   /** Where they are plugged today; null for pedals that are not, or where nobody asks. */
-  readonly place: Place | null;
+  readonly berth: Berth | null;
   /** Whether they are exposed as they are plugged today. */
   readonly exposedToday: boolean;
   /** Whether they must stay where they are. */
@@ -28,16 +28,16 @@ export function pedalClasses(pedals: readonly Pedal[], today: Today = nothingTod
     members.slice(0, 1).map((like) => ({
       like,
       members,
-      place: today.places.get(like.id) ?? null,
+      berth: today.berths.get(like.id) ?? null,
       exposedToday: today.exposed.has(like.id),
       pinned: today.pinned.has(like.id),
     })),
   );
 }
 
-function standingOf({ id }: Pedal, { places, exposed, pinned }: Today): unknown {
-  const place = places.get(id);
-  const where = place === undefined ? null : [place.supply, place.unit, place.outputs, place.millivolts];
+function standingOf({ id }: Pedal, { berths, exposed, pinned }: Today): unknown {
+  const berth = berths.get(id);
+  const where = berth === undefined ? null : [berth.supply, berth.unit, berth.outputs, berth.millivolts];
   return [where, exposed.has(id), pinned.has(id)];
 }
 

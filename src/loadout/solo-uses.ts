@@ -5,18 +5,18 @@ import { loadAlone } from './outlet.js';
 import type { Route } from './routes.js';
 import { seatsOf, type Seat } from './seats.js';
 import type { Bench } from './bench.js';
-import { matchesPlace } from './today.js';
+import { matchesBerth } from './today.js';
 import { weightsOf, type TotalLimit } from './totals.js';
 import type { OutputUse, SoloUse } from './uses.js';
 
 /** Every way in which a pedal can hang alone on one output or one join, but those that another way makes needless. */
 export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly SoloUse[] {
   const seats = seatsOf(supply, bench.kinds);
-  return bench.classes.flatMap(({ like, place }, pedal) => {
+  return bench.classes.flatMap(({ like, berth }, pedal) => {
     const uses = seats.flatMap((seat) => usesOf(seat, like, pedal, limits, bench));
     // Nothing replaces where a pedal is plugged today, save for the same with fewer leads.
     const isHome = (use: SoloUse): boolean =>
-      place !== null && matchesPlace(place, supply, use.outputs, voltsOf(use, supply));
+      berth !== null && matchesBerth(berth, supply, use.outputs, voltsOf(use, supply));
     return uses.filter(
       (use, index) =>
         !uses.some((other, at) => (isHome(other) || !isHome(use)) && replaces(other, use, at < index, supply)),

@@ -4,7 +4,7 @@ import type { Supply } from '../domain/supply.js';
 import type { OutputUse } from './uses.js';
 
 /** Where a pedal is plugged today: a pedal that keeps all of this is not moved, whatever leads it gets. */
-export type Place = {
+export type Berth = {
   readonly supply: SupplyId;
   readonly unit: number;
   /** One output, or the two of a join in rising order. */
@@ -15,7 +15,7 @@ export type Place = {
 
 /** How the board is plugged today, as far as a new plan is compared with it. */
 export type Today = {
-  readonly places: ReadonlyMap<PedalId, Place>;
+  readonly berths: ReadonlyMap<PedalId, Berth>;
   /** The pedals that are exposed as things are. */
   readonly exposed: ReadonlySet<PedalId>;
   /** Pedals that must stay where they are. */
@@ -23,32 +23,32 @@ export type Today = {
 };
 
 /** Nothing is plugged in, or nobody asks what is. */
-export const nothingToday: Today = { places: new Map(), exposed: new Set(), pinned: new Set() };
+export const nothingToday: Today = { berths: new Map(), exposed: new Set(), pinned: new Set() };
 
-export const placesOf = (wiring: Board['wiring']): Today['places'] =>
+export const berthsOf = (wiring: Board['wiring']): Today['berths'] =>
   new Map(wiring.map((feed: WiredFeed) => [feed.pedal, feed]));
 
 /** The units of a supply that something is plugged into today. */
-export const unitsInUse = (supply: Supply, { places }: Today): readonly number[] => [
-  ...new Set([...places.values()].filter((place) => place.supply === supply.id).map(({ unit }) => unit)),
+export const unitsInUse = (supply: Supply, { berths }: Today): readonly number[] => [
+  ...new Set([...berths.values()].filter((berth) => berth.supply === supply.id).map(({ unit }) => unit)),
 ];
 
-/** The bank of each of a place's outputs. */
-export const banksOf = (place: Place, supply: Supply): readonly number[] =>
-  place.outputs.map((output) =>
+/** The bank of each of a berth's outputs. */
+export const banksOf = (berth: Berth, supply: Supply): readonly number[] =>
+  berth.outputs.map((output) =>
     supply.banks.findIndex(({ firstOutput, outputs }) => firstOutput <= output && output < firstOutput + outputs),
   );
 
-/** Whether outputs of these kinds, for a pedal that gets so many volts, can be those of the place. */
-export function matchesPlace(
-  place: Place,
+/** Whether outputs of these kinds, for a pedal that gets so many volts, can be those of the berth. */
+export function matchesBerth(
+  berth: Berth,
   supply: Supply,
   outputs: readonly OutputUse[],
   millivolts: Millivolts,
 ): boolean {
-  if (place.supply !== supply.id || place.millivolts !== millivolts || place.outputs.length !== outputs.length)
+  if (berth.supply !== supply.id || berth.millivolts !== millivolts || berth.outputs.length !== outputs.length)
     return false;
-  const banks = [...banksOf(place, supply)].sort((a, b) => a - b);
+  const banks = [...banksOf(berth, supply)].sort((a, b) => a - b);
   const others = outputs.map(({ bank }) => bank).sort((a, b) => a - b);
   return banks.every((bank, index) => bank === others[index]);
 }

@@ -1,4 +1,4 @@
-import type { ChoosingAim, Tier } from '../domain/aim.js';
+import type { Aim, Tier } from '../domain/aim.js';
 import type { Wiring } from '../domain/plan.js';
 import type { Proof } from '../domain/proof.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
@@ -58,7 +58,7 @@ export type Evidence =
 export type Answer =
   | {
       readonly kind: 'plan';
-      readonly aim: ChoosingAim;
+      readonly aim: Aim;
       /** Audited: it breaks no hard rule. */
       readonly wiring: Wiring;
       /** Null when it is proven that no plan is better in any tier of the aim. */
@@ -72,10 +72,10 @@ export type Answer =
     }
   | {
       readonly kind: 'impossible';
-      readonly aim: ChoosingAim;
+      readonly aim: Aim;
       readonly reasons: readonly Reason[];
       /** As for a plan. */
       readonly proof?: Proof;
     }
   /** The time ran out, or the search was cancelled, with no plan in hand. */
-  | { readonly kind: 'stopped'; readonly aim: ChoosingAim };
+  | { readonly kind: 'stopped'; readonly aim: Aim };
