@@ -1,9 +1,9 @@
 import type { Pedal } from '../domain/pedal.js';
 import type { Exposure, Place } from '../domain/plan.js';
 import type { Violation } from '../domain/violation.js';
-import { pedalsOf, placeOf, type Layout, type Line, type Tap } from './line.js';
+import { groupBy, pedalsOf, type Layout, type Line, type Tap } from './line.js';
 import { violation } from './violation.js';
-import { list, names } from './words.js';
+import { list, names, outputPlace } from './words.js';
 
 /** All lines on one ground. */
 type Domain = readonly Line[];
@@ -14,20 +14,22 @@ export function groundViolations(layout: Layout): readonly Violation[] {
     const positive = pedalsOf(domain).filter((pedal) => pedal.ground === 'positive');
     const negative = pedalsOf(domain).filter((pedal) => pedal.ground === 'negative');
     if (positive.length === 0 || negative.length === 0) return [];
-    const places = list([...new Set(domain.map(placeOf))]);
-    const message = `positive ground (${names(positive)}) and negative ground (${names(negative)}) meet on ${places}`;
-    return [violation('ground', [...positive, ...negative], message, placeOfDomain(domain))];
+    const units = groupBy(domain, ({ feed }) => JSON.stringify([feed.supply, feed.unit]));
+    const places = units.map((lines) => outputPlace(lines[0].supply, lines[0].feed.unit, outputsOf(lines)));
+    const message = `positive ground (${names(positive)}) and negative ground (${names(negative)}) meet on ${list(places)}`;
+    return [violation('ground', [...positive, ...negative], message, placeOfDomain(units))];
   });
 }
 
-/** The unit and its outputs, where all lines of the domain hang on one unit. */
-function placeOfDomain(domain: Domain): { readonly place?: Place } {
-  const [line] = domain;
-  if (line === undefined) return {};
-  const { supply, unit } = line.feed;
-  if (domain.some(({ feed }) => feed.supply !== supply || feed.unit !== unit)) return {};
-  const outputs = new Set(domain.flatMap(({ feed }) => feed.outputs));
-  return { place: { supply, unit, outputs: [...outputs].sort((first, second) => first - second) } };
+/** In rising order. */
+const outputsOf = (lines: Domain): readonly number[] =>
+  [...new Set(lines.flatMap(({ feed }) => feed.outputs))].sort((first, second) => first - second);
+
+/** Where all lines of the domain hang on one unit. */
+function placeOfDomain([lines, ...others]: readonly (readonly [Line, ...Line[]])[]): { readonly place?: Place } {
+  if (lines === undefined || others.length > 0) return {};
+  const { supply, unit } = lines[0].feed;
+  return { place: { supply, unit, outputs: outputsOf(lines) } };
 }
 
 /** The high-gain pedals that share a ground domain with another pedal that is digital, and with which, in the board's order. */

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 
 import { escapedText } from '../domain/shown-text.js';
+import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
 import type { VerifyFlags } from './verify-command.js';
 
@@ -17,6 +18,7 @@ export function program(): Command {
     .configureOutput(safeOutput)
     .exitOverride();
   command.addCommand(chooseCommand());
+  command.addCommand(checkCommand());
   command.addCommand(verifyCommand());
   return command;
 }
@@ -46,6 +48,30 @@ function chooseCommand(): Command {
       if (flags.force === true && flags.proof === undefined) command.error('error: --force goes with --proof only');
       const { runChoose } = await import('./choose-command.js');
       process.exitCode = await runChoose(board, catalogue, flags);
+    });
+}
+
+function checkCommand(): Command {
+  return new Command('check')
+    .description('Is this wiring safe? Or: can this pedal go on that output?')
+    .addArgument(new Argument('<board>', 'the board file, with how it is plugged under `wiring`'))
+    .addArgument(new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear'))
+    .option('--pedal <id>', 'ask about one pedal of the board; goes with --output')
+    .addOption(
+      new Option('--output <supply:n>', 'and about this output: quay-6:5, or quay-6/2:5 of a second unit').argParser(
+        outputAsked,
+      ),
+    )
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addHelpText('after', checkExitCodeHelp)
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed check --help for what there is)')
+    .action(async (board: string, catalogue: string | undefined, flags: CheckFlags, command: Command) => {
+      if ((flags.pedal === undefined) !== (flags.output === undefined))
+        command.error('error: --pedal and --output go together');
+      const { runCheck } = await import('./check-command.js');
+      process.exitCode = await runCheck(board, catalogue, flags);
     });
 }
 
@@ -80,6 +106,12 @@ Exit codes:
   1  a defect of boardfeed      4  no plan exists
   2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
 
+const checkExitCodeHelp = `
+Exit codes:
+  0  safe; or yes, it can be     3  a file cannot be read or is wrong, or names something unknown
+  1  a defect of boardfeed       4  not safe: a hard rule is broken; or no, it cannot be
+  2  wrong use of the command`;
+
 const verifyExitCodeHelp = `
 Exit codes:
   0  it holds, and it is proven  3  a file cannot be read or is wrong
@@ -90,6 +122,15 @@ function positiveSeconds(text: string): number {
   const seconds = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : 0;
   if (seconds > 0 && Number.isFinite(seconds)) return seconds;
   throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10 or 0.5.');
+}
+
+/** "quay-6:5", or "quay-6/2:5" for the second unit. */
+function outputAsked(text: string): CheckFlags['output'] {
+  const [, supply, unit = '1', output] = /^([^/:]+)(?:\/([1-9]\d{0,4}))?:([1-9]\d{0,4})$/.exec(text) ?? [];
+  if (supply !== undefined && output !== undefined) return { supply, unit: Number(unit), output: Number(output) };
+  throw new InvalidArgumentError(
+    "It takes a supply's id and the number of an output, such as quay-6:5, or quay-6/2:5 for the second unit.",
+  );
 }
 
 function version(): string {

@@ -1,5 +1,5 @@
 import type { LoadNumbers } from './load-numbers.js';
-import type { AcceptedVolts } from './pedal.js';
+import { highestMillivolts, lowestMillivolts, type AcceptedVolts } from './pedal.js';
 import type { Place } from './plan.js';
 import type { Millivolts, MinorUnits, PedalId } from './quantities.js';
 import type { Rule } from './rules.js';
@@ -38,3 +38,11 @@ export type Violation = {
   /** Null where the rule compares no numbers. */
   readonly numbers: Numbers | null;
 };
+
+/** Whether a pedal gets less than the least that it accepts, and nothing on the way can rise above the most. */
+export function hasTooFewVolts({ numbers }: Violation): boolean {
+  if (numbers?.kind !== 'volts') return false;
+  const { given, openCircuit, accepted, survives } = numbers;
+  const most = Math.max(highestMillivolts(accepted), survives ?? 0);
+  return given < lowestMillivolts(accepted) && (openCircuit ?? given) <= most;
+}

@@ -23,7 +23,9 @@ export type OutputTrial = {
   readonly position: Polarity | null;
   /** How the pedal would hang there: through the cheapest leads that do, or those that fail least. */
   readonly feed: Feed;
-  /** The feeds of other pedals that would have to change, such as those that move onto a chain. */
+  /** The other feeds of the output as they would be. */
+  readonly company: readonly Feed[];
+  /** Those of them that would have to change, such as those that move onto a chain. */
   readonly changed: readonly Feed[];
   /** What would have to be bought for it. */
   readonly buy: Wiring['buy'];
@@ -119,6 +121,7 @@ function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null)
   const report = audit(board, catalogue, feeds, { partial: true });
   const feed = feeds.find(({ pedal }) => pedal === question.pedal);
   if (feed === undefined) throw new Error('the pedal in question has no feed');
+  const company = feeds.filter(({ pedal }) => onOutput.has(pedal) && pedal !== question.pedal);
   const { before } = setup;
   const buy = {
     supplies: beyond(report.wiring.buy.supplies, before.wiring.buy.supplies),
@@ -128,7 +131,8 @@ function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null)
     millivolts,
     position,
     feed,
-    changed: changedFeeds(feeds, before.wiring.feeds, question),
+    company,
+    changed: changedFeeds(company, before.wiring.feeds),
     buy,
     money: minorUnits([...buy.supplies, ...buy.parts].reduce((sum, { units, price }) => sum + units * price, 0)),
     outlet: report.outlets.find(({ pedals }) => pedals.includes(question.pedal)) ?? null,
@@ -145,10 +149,10 @@ const beyond = <Id>(after: readonly Purchase<Id>[], before: readonly Purchase<Id
     return more > 0 ? [{ id, units: more, price }] : [];
   });
 
-const changedFeeds = (after: readonly Feed[], before: readonly Feed[], { pedal }: OutputQuestion): readonly Feed[] => {
+function changedFeeds(after: readonly Feed[], before: readonly Feed[]): readonly Feed[] {
   const known = new Set(before.map((feed) => JSON.stringify(feed)));
-  return after.filter((feed) => feed.pedal !== pedal && !known.has(JSON.stringify(feed)));
-};
+  return after.filter((feed) => !known.has(JSON.stringify(feed)));
+}
 
 /** What is wrong already, and would be without the pedal, forbids nothing. */
 function newFindings(after: AuditReport, before: AuditReport, { pedal }: OutputQuestion): readonly Violation[] {

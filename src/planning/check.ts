@@ -34,7 +34,8 @@ export type SoftFinding =
       readonly gets: Millivolts;
     }
   /** The wiring uses more of a part, or a higher unit of a supply, than is owned; so much would have to be bought. */
-  | { readonly kind: 'not owned'; readonly purchase: Purchase<SupplyId | PartId> }
+  | { readonly kind: 'not owned'; readonly thing: 'supply'; readonly purchase: Purchase<SupplyId> }
+  | { readonly kind: 'not owned'; readonly thing: 'part'; readonly purchase: Purchase<PartId> }
   /** The pedal has no feed. */
   | { readonly kind: 'unfed'; readonly pedal: PedalId };
 
@@ -83,7 +84,8 @@ function softFindings(board: Board, report: AuditReport, splits: readonly OpenSp
     ...tightPlaces(report),
     ...openSettings(wiring, splits),
     ...offPreferred(board, report),
-    ...[...supplies, ...parts].map((purchase) => ({ kind: 'not owned', purchase }) as const),
+    ...supplies.map((purchase) => ({ kind: 'not owned', thing: 'supply', purchase }) as const),
+    ...parts.map((purchase) => ({ kind: 'not owned', thing: 'part', purchase }) as const),
     ...wiring.unpowered.map((pedal) => ({ kind: 'unfed', pedal }) as const),
   ];
 }

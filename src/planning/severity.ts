@@ -1,6 +1,6 @@
-import type { AcceptedVolts } from '../domain/pedal.js';
+import { highestMillivolts } from '../domain/pedal.js';
 import { rulesBySeverity, type Rule } from '../domain/rules.js';
-import type { Violation } from '../domain/violation.js';
+import { hasTooFewVolts, type Violation } from '../domain/violation.js';
 
 /** The worst first: by rule, then by how far beyond what is allowed; those that are as bad stay in their order. */
 export const worstFirst = (violations: readonly Violation[]): readonly Violation[] =>
@@ -13,26 +13,13 @@ export const worstFirst = (violations: readonly Violation[]): readonly Violation
 const rankOf = (violation: Violation): number =>
   rulesBySeverity.indexOf(hasTooFewVolts(violation) ? ('startup' satisfies Rule) : violation.rule);
 
-/** Whether a pedal gets less than the least that it accepts, and nothing on the way can rise above the most. */
-export function hasTooFewVolts({ numbers }: Violation): boolean {
-  if (numbers?.kind !== 'volts') return false;
-  const { given, openCircuit, accepted, survives } = numbers;
-  const most = Math.max(highestOf(accepted), survives ?? 0);
-  return given < lowestOf(accepted) && (openCircuit ?? given) <= most;
-}
-
-const lowestOf = (accepted: AcceptedVolts): number =>
-  accepted.kind === 'range' ? accepted.from : Math.min(...accepted.millivolts);
-const highestOf = (accepted: AcceptedVolts): number =>
-  accepted.kind === 'range' ? accepted.to : Math.max(...accepted.millivolts);
-
 /** What there is over what is allowed; it only puts findings in order. 1 where no numbers were compared. */
 function excessOf({ numbers }: Violation): number {
   switch (numbers?.kind) {
     case 'load':
       return Number(numbers.planned.numerator) / Number(numbers.planned.denominator) / numbers.limit;
     case 'volts':
-      return Math.max(numbers.given, numbers.openCircuit ?? 0) / highestOf(numbers.accepted);
+      return Math.max(numbers.given, numbers.openCircuit ?? 0) / highestMillivolts(numbers.accepted);
     case 'count':
       return numbers.used / numbers.allowed;
     case 'money':

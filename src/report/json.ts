@@ -1,12 +1,13 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import { isMoney } from '../domain/aim.js';
 import { moneyText } from '../domain/money.js';
-import { feedMillivolts, type Feed, type Purchase, type Wiring } from '../domain/plan.js';
-import { minorUnits, numberOfThousandths } from '../domain/quantities.js';
+import type { Wiring } from '../domain/plan.js';
+import { minorUnits } from '../domain/quantities.js';
 import type { Answer, Gap, Reason } from '../planning/answer.js';
 import { planCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
 import { inventoryOf } from './inventory.js';
+import { feedObject, purchaseObject } from './json-objects.js';
 import { safeJson } from './safe-text.js';
 
 /**
@@ -68,25 +69,6 @@ function statusOf(answer: Answer): 'proven' | 'best found' | 'impossible' {
   if (answer.kind === 'impossible') return 'impossible';
   return answer.kind === 'plan' && answer.gap === null ? 'proven' : 'best found';
 }
-
-const purchaseObject = <Id>({ currency }: Board, { id, units, price }: Purchase<Id>) => ({
-  id,
-  units,
-  price: moneyText(price, currency),
-});
-
-const feedObject = (feed: Feed) => ({
-  pedal: feed.pedal,
-  supply: feed.supply,
-  unit: feed.unit,
-  outputs: feed.outputs,
-  volts: numberOfThousandths(feedMillivolts(feed)),
-  polarity: feed.polarity,
-  join: feed.join === null ? null : { mode: feed.join.mode, part: feed.join.part },
-  chain: feed.chain,
-  parts: feed.adapters,
-  settings: feed.settings.map(numberOfThousandths),
-});
 
 /** `rule`, where there is one, is the hard rule that stands in the way; of a pedal it is its nearest miss's. */
 function reasonObject(board: Board, reason: Reason) {

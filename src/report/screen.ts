@@ -52,11 +52,12 @@ const barCells = 10;
 const unicodeMarks: Marks = { arrow: '→', times: '×', dash: '–', bullet: '•', rule: '─', full: '█', empty: '░' };
 const asciiMarks: Marks = { arrow: '->', times: 'x', dash: '-', bullet: '*', rule: '-', full: '#', empty: '.' };
 
-export function screenFor(board: Board, catalogue: Catalogue, options: ScreenOptions): Screen {
+/** Without a catalogue nothing is for sale. */
+export function screenFor(board: Board, catalogue: Catalogue | null, options: ScreenOptions): Screen {
   const colours = picocolors.createColors(options.colour);
   return {
     board,
-    catalogue,
+    catalogue: catalogue ?? { name: 'no shop', currency: board.currency, supplies: [], parts: [] },
     inventory: inventoryOf(board, catalogue),
     width: Math.min(mostWidth, Math.max(leastWidth, Math.floor(options.width))),
     marks: options.unicode === false ? asciiMarks : unicodeMarks,

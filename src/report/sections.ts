@@ -1,3 +1,4 @@
+import type { Board } from '../domain/board.js';
 import type { Wiring } from '../domain/plan.js';
 import { decimalOfThousandths, factorText } from '../domain/quantities.js';
 import type { Pedal } from '../domain/pedal.js';
@@ -24,7 +25,7 @@ export function leftOutLines(screen: Screen, wiring: Wiring, reasons: readonly R
 }
 
 /** What was assumed or guessed; pedals with the same assumptions share a line. */
-export function confirmLines(screen: Screen, wiring: Wiring): string[] {
+export function confirmLines(screen: Screen, wiring: Pick<Wiring, 'feeds'>): string[] {
   const { board, inventory, width } = screen;
   const entries = confirmEntries(board, inventory, wiring.feeds);
   const groups = new Map<string, string[]>();
@@ -72,10 +73,15 @@ export function groundLines(screen: Screen, wiring: Wiring): string[] {
   return block([...(domains.length === 0 ? [alone] : domains), ...noise, ...positive], width, indent);
 }
 
-/** What holds for this plan, then what always holds. */
-export function cautionLines(screen: Screen, wiring: Wiring): string[] {
+/** What holds for this wiring, then what always holds. */
+export function cautionLines(screen: Screen, wiring: Pick<Wiring, 'feeds'>, of: 'plan' | 'check' = 'plan'): string[] {
   const { board, inventory, paints, width } = screen;
   const own = pluggingCautions(inventory, wiring).map((text) => bullet(screen, text, paints.caution));
-  const mains = board.policy.mains === null ? ['Check that every supply accepts the mains volts of the venue.'] : [];
-  return block([...own, ...[...mains, ...generalCautions].map((text) => bullet(screen, text))], width, indent);
+  return block([...own, ...standingCautions(board, of).map((text) => bullet(screen, text))], width, indent);
 }
+
+/** What holds whatever is plugged. */
+export const standingCautions = (board: Board, of: 'plan' | 'check'): readonly string[] => [
+  ...(board.policy.mains === null ? ['Check that every supply accepts the mains volts of the venue.'] : []),
+  ...generalCautions(of),
+];

@@ -4,26 +4,39 @@ import { expectTypeOf } from 'vitest';
 import {
   answerJson,
   answerText,
+  check,
+  checkJson,
+  checkOutput,
+  checkText,
   choose,
   closeEngines,
   faultText,
   inputsFromText,
+  outputAnswerJson,
+  outputAnswerText,
   readInputs,
   startEngines,
   type Answer,
   type Board,
   type BoardAlone,
   type Catalogue,
+  type Check,
   type ChoosingAim,
   type Engines,
   type Feed,
   type Gap,
   type Inputs,
   type InputFault,
+  type OutputAnswer,
+  type OutputQuestion,
+  type Pedal,
   type Progress,
   type ReadResult,
   type Reason,
   type Score,
+  type ScreenOptions,
+  type Supply,
+  type Violation,
   type Wiring,
 } from '../../src/index.js';
 
@@ -102,3 +115,24 @@ answerText(board, catalogue, answer, { colour: false });
 // Engines of one's own serve several calls.
 expectTypeOf(startEngines).toEqualTypeOf<() => Engines>();
 expectTypeOf(closeEngines).toEqualTypeOf<(engines: Engines) => Promise<void>>();
+
+// Checking: with a catalogue or without one, and at once.
+declare const perhaps: string | null;
+expectTypeOf(readInputs('board.yaml', perhaps)).resolves.toEqualTypeOf<ReadResult<Inputs | BoardAlone>>();
+expectTypeOf(check(board, catalogue)).toEqualTypeOf<Check>();
+expectTypeOf(check(board, null)).toEqualTypeOf<Check>();
+expectTypeOf<Check['findings']>().toEqualTypeOf<readonly Violation[]>();
+// @ts-expect-error -- whether there is a catalogue must be said
+check(board);
+declare const pedal: Pedal;
+declare const supply: Supply;
+const question: OutputQuestion = { pedal: pedal.id, supply: supply.id, unit: 1, output: 5 };
+expectTypeOf(checkOutput(board, catalogue, question)).toEqualTypeOf<OutputAnswer>();
+// @ts-expect-error -- a supply is no pedal
+checkOutput(board, null, { ...question, pedal: supply.id });
+type Printing<Answer> = (board: Board, catalogue: Catalogue | null, answer: Answer) => string;
+type Showing<Answer> = (board: Board, catalogue: Catalogue | null, answer: Answer, options: ScreenOptions) => string;
+expectTypeOf(checkJson).toEqualTypeOf<Printing<Check>>();
+expectTypeOf(checkText).toEqualTypeOf<Showing<Check>>();
+expectTypeOf(outputAnswerJson).toEqualTypeOf<Printing<OutputAnswer>>();
+expectTypeOf(outputAnswerText).toEqualTypeOf<Showing<OutputAnswer>>();
