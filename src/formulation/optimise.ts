@@ -1,4 +1,5 @@
 import { later } from '../../solver/later.js';
+import { isChoosingTier } from '../domain/aim.js';
 import { compactSearch } from './compact-search.js';
 import { loadoutSearch } from './loadout-search.js';
 import type { Effort, Optimiser, Outcome, Progress } from './optimiser.js';
@@ -13,7 +14,9 @@ const HEAD_START_MS = 1_500;
  * A proof that is to be written down waits for the loadouts.
  */
 export const optimise: Optimiser = async (question, effort) => {
-  if (effort.method === 'compact') return compactSearch(question, effort);
+  // Loadouts know nothing of today's wiring.
+  const looksBack = question.today.berths.size > 0 || !question.tiers.every(isChoosingTier);
+  if (effort.method === 'compact' || looksBack) return compactSearch(question, effort);
   if (effort.proof !== true) return race(question, effort);
   const outcome = await loadoutSearch(question, effort);
   return isOver(outcome) || hasEnded(effort) ? outcome : together(outcome, await compactSearch(question, effort));
