@@ -4,6 +4,7 @@ import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 
 import { escapedText } from '../domain/shown-text.js';
 import type { ChooseFlags } from './choose-command.js';
+import { entryCommands } from './entry-commands.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
@@ -18,6 +19,7 @@ export function program(): Command {
     .exitOverride();
   command.addCommand(chooseCommand());
   command.addCommand(verifyCommand());
+  for (const entry of entryCommands()) command.addCommand(withManners(entry));
   return command;
 }
 
@@ -66,6 +68,13 @@ function verifyCommand(): Command {
       process.exitCode = await runVerify({ board, catalogue, plan }, flags);
     });
 }
+
+/** What every command does alike when it is used wrongly. */
+const withManners = (command: Command): Command =>
+  command
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError(`(run boardfeed ${command.name()} --help for what there is)`);
 
 /** A message of wrong use repeats what was typed, which a script may have taken from anywhere. */
 const safeOutput = {
