@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { choosingAims, tiersOf, type Tier } from '../../../src/domain/aim.js';
+import { choosingAims, choosingTiersOf, type ChoosingTier } from '../../../src/domain/aim.js';
 import { minorUnits } from '../../../src/domain/quantities.js';
 import { foldedValue, foldsOf, unfolded, type Measures } from '../../../src/formulation/fold.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
@@ -21,7 +21,7 @@ import {
 const noisePrice = euros(20);
 
 /** A question on which every tier can be anything from nothing to its most; one unit costs `price` minor units. */
-function question(pedals: number, tiers: readonly Tier[], price: number): Question {
+function question(pedals: number, tiers: readonly ChoosingTier[], price: number): Question {
   const of = { digital: true, highGain: true, prefers: volts(9) };
   const all = Array.from({ length: pedals }, (_, index) => pedalOf(`pedal-${index}`, 1 + index, of));
   const supply = { ...supplyOf('supply', 0, [bankOf(2, [settingOf(9, 100)])]), price: minorUnits(price) };
@@ -50,7 +50,7 @@ const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
     .map(({ units, leads, ...rest }) => ({ ...rest, money: units * price + leads * 500 }));
 };
 
-const figuresOf = (of: Measures, tiers: readonly Tier[]): readonly number[] =>
+const figuresOf = (of: Measures, tiers: readonly ChoosingTier[]): readonly number[] =>
   tiers.map((tier) => (tier === 'cost' ? of.money + noisePrice * of.exposed : of[tier]));
 
 const firstDifference = (one: readonly number[], two: readonly number[]): number =>
@@ -59,7 +59,7 @@ const firstDifference = (one: readonly number[], two: readonly number[]): number
 const prices = fc.constantFrom(1, 999, 1000, 4000, 123_457);
 
 describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) => {
-  const tiers = tiersOf(aim);
+  const tiers = choosingTiersOf(aim);
 
   it.each([1, 6, 40])('put plans in the order of the tiers, with %i pedals', (pedals) => {
     const seen = { equal: 0, different: 0 };
@@ -139,7 +139,7 @@ describe('a number', () => {
 
   it('counts the noise price of every exposed pedal where cost is the aim, and only there', () => {
     const exposed = { unpowered: 0, money: 3000, exposed: 2, bricks: 0, parts: 0, offPreferred: 0 };
-    const told = (tier: Tier) =>
+    const told = (tier: ChoosingTier) =>
       foldsOf(question(2, [tier], 1000)).flatMap((fold) => unfolded(fold, foldedValue(fold, exposed)));
     expect(told('cost')).toEqual([['cost', 7000]]);
     expect(told('money')).toEqual([['money', 3000]]);
