@@ -74,6 +74,7 @@ function expectNoProfit(frame: Frame, tags: Tags, counts: readonly number[], ren
     expect(net).toBeLessThanOrEqual(rentOf(option.banks));
   }
   for (const chain of frame.chains) {
+    if (chain.places.filter(there).every((place) => worthOf(place, tags) <= 0)) continue;
     for (const places of chainsOf(chain.places.filter(there), counts)) {
       if (!holds(chain, places)) continue;
       const net = places.reduce(
