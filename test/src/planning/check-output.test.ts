@@ -247,6 +247,9 @@ describe('a question in typed words', () => {
 
   it('is told what is not there, and what is near', () => {
     expect(faultsOf({ pedal: 'ome' })).toEqual(['the board has no pedal "ome". Did you mean one?']);
+    expect(faultsOf({ supply: 'b' })).toEqual([
+      'neither the gear nor the catalogue describes a supply "b". Did you mean box?',
+    ]);
     expect(faultsOf({ pedal: 'organ' })).toEqual(['the board has no pedal "organ". It has one and two.']);
     expect(faultsOf({ supply: 'bix' })).toEqual([
       'neither the gear nor the catalogue describes a supply "bix". Did you mean box?',

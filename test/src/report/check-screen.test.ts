@@ -126,7 +126,7 @@ describe('the answer about an output on a screen', () => {
 
   it('says yes, and how', () => {
     const text = answerTo('chorus');
-    expect(text).toContain('can chorus go on shared output 1? Yes: at 9 V, with nothing to buy.');
+    expect(text).toContain('can chorus go on shared output 1? Yes: at 9 V, nothing to buy.');
     expect(text).toContain('36 of 300 mA');
     expect(text).toContain('At switch-on up to 260 of 300 mA.');
   });
