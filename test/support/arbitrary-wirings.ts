@@ -108,7 +108,7 @@ const bankOfOutput = ({ banks }: Supply, output: number) => {
 };
 
 /** With all units that are plugged, as a board file must have them, and perhaps the leads. */
-function owning(board: Board, leadsOwned: boolean): Board {
+export function owning(board: Board, leadsOwned: boolean): Board {
   const supplies = new Map(board.owned.supplies);
   for (const { supply, unit } of board.wiring) supplies.set(supply, Math.max(supplies.get(supply) ?? 0, unit));
   const parts = new Map(board.owned.parts);
