@@ -1,7 +1,8 @@
 import type { Supply } from '../domain/supply.js';
 import type { Hung } from '../loadout/loadout.js';
 import { voltsOf } from '../loadout/solo-uses.js';
-import { matchesBerth, type Berth } from '../loadout/today.js';
+import { matchesBerth } from '../loadout/berth-match.js';
+import type { Berth } from '../loadout/today.js';
 import type { OutputUse } from '../loadout/uses.js';
 
 /** Where a pedal is plugged today, and whether it must stay there. */

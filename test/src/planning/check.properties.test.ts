@@ -10,8 +10,9 @@ import { check } from '../../../src/planning/check.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
 import { choice, pick } from '../../support/arbitrary-choices.js';
 import { bruteForce } from '../../support/brute-force.js';
-import { isSound, wiredOf } from '../../support/brute-force-judge.js';
+import { isSound } from '../../support/brute-force-judge.js';
 import { sharedChoose } from '../../support/choosing.js';
+import { wiredOf } from '../../support/wired.js';
 
 const choose = sharedChoose();
 const runs = 300;
@@ -45,7 +46,7 @@ describe('a plan of choose, plugged as it says', () => {
       { numRuns: runs },
     );
     expect(seen.feeds).toBeGreaterThan(runs);
-    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(runs / 60);
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(0);
   });
 });
 
