@@ -168,10 +168,11 @@ describe('the end comes', () => {
     const { asked, truth } = await stuckBoard();
     const { engines, asked: times } = counted(silent);
     const controller = new AbortController();
-    setTimeout(() => {
-      controller.abort();
-    }, 200);
+    const waiting = setInterval(() => {
+      if (times() > 0) controller.abort();
+    }, 20);
     const outcome = await run(asked, { engines, signal: controller.signal });
+    clearInterval(waiting);
     expect([outcome.kind, times() > 0]).toEqual(['stopped', true]);
     expectTrue(outcome, truth, asked);
   });
