@@ -8,9 +8,10 @@ import { check } from '../../../src/planning/check.js';
 import { rewire, type RewireOptions } from '../../../src/planning/rewire.js';
 import { wiredFeeds } from '../../../src/planning/wired-feeds.js';
 import type { Case } from '../../support/arbitraries.js';
-import { owning, wiredCase, wiredFrom } from '../../support/arbitrary-wirings.js';
+import { owning, wiredCase } from '../../support/arbitrary-wirings.js';
 import { sharedEngines } from '../../support/choosing.js';
 import { carriedOut } from '../../support/simulated-steps.js';
+import { wiredOf } from '../../support/wired.js';
 
 const engines = sharedEngines();
 const runs = 150;
@@ -60,7 +61,7 @@ describe('re-plugging', () => {
         if (plan.wiring.unpowered.length > 0 && plan.wiring.score.money > 0) return;
         done += 1;
         const { board, catalogue } = of;
-        const replugged = owning({ ...board, wiring: plan.wiring.feeds.map(wiredFrom) }, true);
+        const replugged = owning({ ...board, wiring: plan.wiring.feeds.map(wiredOf) }, true);
         const again = await planFor({ board: replugged, catalogue }, { partial });
         expect(again?.wiring.moved).toEqual([]);
         expect(again === null ? null : changesIn(again)).toMatchObject({
