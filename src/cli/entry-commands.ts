@@ -2,9 +2,30 @@ import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 
 import type { ConvertFlags } from './convert-command.js';
 import type { SchemaKind } from '../files/json-schemas.js';
+import type { StartFlags } from './start/start-command.js';
 
 /** The commands that help to get figures in, without their work, which is loaded when they run. */
-export const entryCommands = (): readonly Command[] => [convertCommand(), schemaCommand()];
+export const entryCommands = (): readonly Command[] => [startCommand(), convertCommand(), schemaCommand()];
+
+function startCommand(): Command {
+  return new Command('start')
+    .description('How do I begin? Asks for pedals, or for supplies and leads, one by one, and writes the file.')
+    .addArgument(new Argument('[file]', 'the file to write, or to add to; else it is printed'))
+    .option('--catalogue', 'ask for supplies and leads instead of pedals', false)
+    .addHelpText('after', startHelp)
+    .action(async (file: string | undefined, flags: StartFlags) => {
+      const { runStart } = await import('./start/start-command.js');
+      process.exitCode = await runStart(file, flags);
+    });
+}
+
+const startHelp = `
+Without a terminal it prints a file to fill in.
+
+Exit codes:
+  0  written                     3  the file cannot be read, written or added to
+  1  a defect of boardfeed       5  broken off (what was finished is written)
+  2  wrong use of the command`;
 
 function convertCommand(): Command {
   return new Command('convert')
