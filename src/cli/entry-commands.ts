@@ -87,23 +87,25 @@ function schemaCommand(): Command {
 }
 
 function completionCommand(): Command {
-  return new Command('completion')
-    .description(
-      'How do I get the Tab key to help? Prints a script for a shell that completes commands, options and ids.',
-    )
-    .usage('[options] <shell>')
-    // The rest of the arguments is for the scripts.
-    .configureHelp({ visibleArguments: (command) => command.registeredArguments.slice(0, 1) })
-    .addArgument(new Argument('<shell>', 'the shell').choices(['bash', 'zsh', 'fish']))
-    .addArgument(new Argument('[words...]'))
-    .addOption(new Option('--line <line>').hideHelp())
-    .addOption(new Option('--point <offset>').argParser(Number).hideHelp())
-    .addOption(new Option('--at <index>').argParser(Number).hideHelp())
-    .addHelpText('after', completionHelp)
-    .action(async (shell: Shell, words: readonly string[], flags: CompletionFlags, command: Command) => {
-      const { runCompletion } = await import('./completion/completion-command.js');
-      process.exitCode = await runCompletion(command.parent ?? command, shell, words, flags);
-    });
+  return (
+    new Command('completion')
+      .description(
+        'How do I get the Tab key to help? Prints a script for a shell that completes commands, options and ids.',
+      )
+      .usage('[options] <shell>')
+      // The rest of the arguments is for the scripts.
+      .configureHelp({ visibleArguments: (command) => command.registeredArguments.slice(0, 1) })
+      .addArgument(new Argument('<shell>', 'the shell').choices(['bash', 'zsh', 'fish']))
+      .addArgument(new Argument('[words...]'))
+      .addOption(new Option('--line <line>').hideHelp())
+      .addOption(new Option('--point <offset>').argParser(Number).hideHelp())
+      .addOption(new Option('--at <index>').argParser(Number).hideHelp())
+      .addHelpText('after', completionHelp)
+      .action(async (shell: Shell, words: readonly string[], flags: CompletionFlags, command: Command) => {
+        const { runCompletion } = await import('./completion/completion-command.js');
+        process.exitCode = await runCompletion(command.parent ?? command, shell, words, flags);
+      })
+  );
 }
 
 const completionHelp = `

@@ -12,8 +12,12 @@ const unit = {
   supply: planId('The id of the supply.'),
   unit: z.int().min(1).describe('Which unit of this supply, from 1.'),
 };
-const place = { ...unit, outputs: z.array(z.int().min(1).describe('The number of an output.')).describe('Its outputs.') };
-const stand = (description: string) => z.object({ ...place, volts: volts('What the pedal gets.') }).describe(description);
+const place = {
+  ...unit,
+  outputs: z.array(z.int().min(1).describe('The number of an output.')).describe('Its outputs.'),
+};
+const stand = (description: string) =>
+  z.object({ ...place, volts: volts('What the pedal gets.') }).describe(description);
 const units = z.array(z.object(unit).describe('One unit of a supply.')).describe('The units of supplies.');
 
 const reason = z

@@ -34,9 +34,11 @@ async function race(question: Question, effort: Effort): Promise<Outcome> {
   const enough = new AbortController();
   const signal = effort.signal === undefined ? enough.signal : AbortSignal.any([effort.signal, enough.signal]);
   const shared = { ...effort, signal, onProgress: mergedProgress(effort) };
-  const started = performance.now();
-  const remainingMs = (): number => Math.min(effort.remainingMs(), started + LOADOUTS_MS - performance.now());
-  const first = loadoutSearch(question, { ...shared, remainingMs });
+  const tired = new AbortController();
+  void later(LOADOUTS_MS, signal).then(() => {
+    tired.abort();
+  });
+  const first = loadoutSearch(question, { ...shared, signal: AbortSignal.any([signal, tired.signal]) });
   const alone = new AbortController();
   const second = later(HEAD_START_MS, AbortSignal.any([signal, alone.signal])).then(async () =>
     hasEnded({ ...effort, signal }) ? null : compactSearch(question, shared),

@@ -27,7 +27,7 @@ export async function complete(root: Command, { words, at }: Typed, idsIn: IdsIn
   if (at === 0) return startingWith(current, [...commandWords(root), ...optionWords(root, current)]);
   const command = commandsOf(root).find((one) => one.name() === words[0]);
   if (command === undefined) return nothing;
-  const files = (): readonly string[] => stateAfter(command, words.toSpliced(at, 1).slice(1)).positionals;
+  const files = (): readonly string[] => stateAfter(command, words.slice(1)).positionals;
   const values = { root, command, idsIn, files, current };
   const { awaiting, isEnded, positionals } = stateAfter(command, words.slice(1, at));
   if (awaiting !== null && !(awaiting.variadic && current.startsWith('-'))) return valuesOf(awaiting, values);

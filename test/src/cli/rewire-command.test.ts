@@ -57,9 +57,10 @@ describe('a board that one pedal was added to', () => {
 
   test('has nothing left to do once the printed entries stand in the file', async () => {
     const ended = await rewiring(newPedal);
-    const entries = parse(
-      (ended.output.match(/^ {2}- \{.*$/gm) ?? []).join('\n'),
-    ) as readonly Record<string, unknown>[];
+    const entries = parse((ended.output.match(/^ {2}- \{.*$/gm) ?? []).join('\n')) as readonly Record<
+      string,
+      unknown
+    >[];
     expect(entries.length).toBe(2);
     const board = await boardIn(newPedal);
     const others = board.wiring.filter(({ pedal }) => entries.every((entry) => entry['pedal'] !== pedal));
@@ -127,7 +128,10 @@ describe('what is asked for and cannot be', () => {
 describe('wrong input ends with 3', () => {
   test.each([
     { parameters: ['--keep', 'skerry-delai'], says: 'Did you mean skerry-delay?' },
-    { parameters: ['--keep', 'undertow-reverb'], says: '"undertow-reverb" is not plugged in today, so it cannot stay.' },
+    {
+      parameters: ['--keep', 'undertow-reverb'],
+      says: '"undertow-reverb" is not plugged in today, so it cannot stay.',
+    },
     { parameters: ['--budget', '1.234'], says: '--budget 1.234 is no amount of EUR: it has 2 decimals at most.' },
   ])('$parameters', async ({ parameters, says }) => {
     const ended = await rewiring(newPedal, ...parameters);

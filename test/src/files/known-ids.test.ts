@@ -30,7 +30,10 @@ describe('the ids in files', () => {
         'owned: {supplies: [quay, quay]}',
       ].join('\n'),
     );
-    const shop = await file('c.yaml', 'supplies: [{id: quay, banks: [{outputs: 2}, {outputs: 1}]}]\nparts: [{id: fan}]\n');
+    const shop = await file(
+      'c.yaml',
+      'supplies: [{id: quay, banks: [{outputs: 2}, {outputs: 1}]}]\nparts: [{id: fan}]\n',
+    );
     expect(await knownIds([board, shop])).toEqual({
       pedals: ['tarn-fuzz', 'echo'],
       supplies: ['old-one', 'quay'],
@@ -45,8 +48,13 @@ describe('the ids in files', () => {
   });
 
   it('are found in files that are wrong elsewhere, and none in what cannot be read', async () => {
-    const wrong = await file('w.yaml', 'pedals: [{name: Echo, volts: many}, 7, {name: {}}]\nsupplies: [{name: Q, banks: [3]}]\n');
+    const wrong = await file(
+      'w.yaml',
+      'pedals: [{name: Echo, volts: many}, 7, {name: {}}]\nsupplies: [{name: Q, banks: [3]}]\n',
+    );
     expect(await knownIds([wrong])).toEqual({ ...nothing, pedals: ['echo'], supplies: ['q'] });
-    expect(await knownIds([join(folder, 'none.yaml'), await file('x.yaml', 'pedals: ['), await file('y.yaml', '7'), folder])).toEqual(nothing);
+    expect(
+      await knownIds([join(folder, 'none.yaml'), await file('x.yaml', 'pedals: ['), await file('y.yaml', '7'), folder]),
+    ).toEqual(nothing);
   });
 });

@@ -58,7 +58,7 @@ async function fewest(board: Board, pinned: readonly string[] = []): Promise<num
   return outcome.kind === 'impossible' ? 'impossible' : (outcome.values.get('moved') ?? 0);
 }
 
-const pedals = (ids: string, draw = 40, more: Partial<Pedal> = {}) => [...ids].map((id) => pedalOf(id, draw, more));
+const pedals = (ids: string, draw = 40, more: Partial<Pedal> = {}) => Array.from(ids, (id) => pedalOf(id, draw, more));
 const nine = (outputs: number, rating = 100) => bankOf(outputs, [settingOf(9, rating)]);
 
 describe('who stays', () => {

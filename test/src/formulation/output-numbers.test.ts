@@ -9,7 +9,10 @@ const settings = [settingOf(9, 100), settingOf(18, 50)];
 const supply = supplyOf('quay', 50, [bankOf(3, settings), bankOf(2, settings)]);
 
 /** Who is on such outputs today, at 9 V where nothing else is said. */
-const from = (outputs: readonly number[], more: { millivolts?: number; unit?: number; pinned?: boolean } = {}): Resident => ({
+const from = (
+  outputs: readonly number[],
+  more: { millivolts?: number; unit?: number; pinned?: boolean } = {},
+): Resident => ({
   berth: { supply: supplyId('quay'), unit: more.unit ?? 1, outputs, millivolts: volts(more.millivolts ?? 9) },
   pinned: more.pinned === true,
 });
@@ -17,7 +20,10 @@ const nowhere: Resident = { berth: null, pinned: false };
 
 type Content = NumberedUnit['contents'][number];
 const solo = (bank: number, resident: Resident, setting = 0): Content => ({
-  hung: { kind: 'solo', use: { pedal: 0, outputs: [{ bank, setting }], join: null, route: [], offPreferred: false, weights: [] } },
+  hung: {
+    kind: 'solo',
+    use: { pedal: 0, outputs: [{ bank, setting }], join: null, route: [], offPreferred: false, weights: [] },
+  },
   residents: [resident],
 });
 const joined = (banks: readonly number[], resident: Resident): Content => ({
@@ -69,7 +75,10 @@ describe('output numbers', () => {
   });
 
   it('are no use to whoever is on another unit, another bank or another supply today', () => {
-    const elsewhere = { ...from([2]), berth: { supply: supplyId('jetty'), unit: 1, outputs: [2], millivolts: volts(9) } };
+    const elsewhere = {
+      ...from([2]),
+      berth: { supply: supplyId('jetty'), unit: 1, outputs: [2], millivolts: volts(9) },
+    };
     for (const resident of [from([2], { unit: 2 }), from([5]), elsewhere])
       expect(keptCount(unit(solo(0, resident)))).toBe(0);
   });

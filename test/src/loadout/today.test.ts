@@ -8,7 +8,12 @@ import { pedalClasses } from '../../../src/loadout/pedal-class.js';
 import { berthsOf, unitsInUse, type Today } from '../../../src/loadout/today.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf, volts } from '../../support/builders.js';
 
-const wiredOn = (pedal: string, unit: number, outputs: readonly number[], more: Partial<WiredFeed> = {}): WiredFeed => ({
+const wiredOn = (
+  pedal: string,
+  unit: number,
+  outputs: readonly number[],
+  more: Partial<WiredFeed> = {},
+): WiredFeed => ({
   pedal: pedalId(pedal),
   supply: supplyId('quay'),
   unit,

@@ -178,14 +178,18 @@ describe('a plan for re-plugging on a screen', () => {
     const named = (id: string): string => id;
     const coloured = screensOf(named, { width: 80, colour: true });
     expect(coloured.map(stripVTControlCharacters)).toEqual(screensOf(named, plain(80)));
-    for (const text of screensOf(named, { width: 80, colour: false, unicode: false })) expect(text).toMatch(/^[\n -~]*$/);
+    for (const text of screensOf(named, { width: 80, colour: false, unicode: false }))
+      expect(text).toMatch(/^[\n -~]*$/);
   });
 });
 
 describe('a plan for re-plugging as JSON', () => {
   it('has every kind of step', () => {
     const { board, catalogue, plan } = moving((id) => id);
-    const printed = JSON.parse(answerJson(board, catalogue, plan)) as Record<string, readonly Record<string, unknown>[]>;
+    const printed = JSON.parse(answerJson(board, catalogue, plan)) as Record<
+      string,
+      readonly Record<string, unknown>[]
+    >;
     const kinds = new Set(printed['steps']?.map(({ step }) => step));
     expect([...kinds].sort()).toEqual(
       ['lay', 'mains off', 'mains on', 'measure', 'plug', 'pull', 'set polarity', 'set volts'].sort(),
@@ -204,6 +208,11 @@ describe('a plan for re-plugging as JSON', () => {
       ],
     });
     expect(printed['steps']).toContainEqual({ step: 'measure', pedal: 'tube-delay', volts: 9, polarity: null });
-    expect(printed['steps']).toContainEqual({ step: 'measure', pedal: 'survivor', volts: 13.5, polarity: 'centre-negative' });
+    expect(printed['steps']).toContainEqual({
+      step: 'measure',
+      pedal: 'survivor',
+      volts: 13.5,
+      polarity: 'centre-negative',
+    });
   });
 });

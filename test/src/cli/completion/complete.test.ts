@@ -58,9 +58,15 @@ describe('what can be typed at the cursor', () => {
     [['check', 'b.yaml', ''], 'files'],
     [['check', 'b.yaml', 'c.yaml', ''], []],
     [['compare', 'a', 'b', ''], 'files'],
-    [['check', '--p'], ['--pedal', '--proof']],
+    [
+      ['check', '--p'],
+      ['--pedal', '--proof'],
+    ],
     [['check', 'b.yaml', '--j'], ['--json']],
-    [['check', '--aim', ''], ['cost', 'quiet']],
+    [
+      ['check', '--aim', ''],
+      ['cost', 'quiet'],
+    ],
     [['check', '-a', 'q'], ['quiet']],
     [['check', '--aim=', ''], 'files'],
     [['check', '--aim=q'], ['--aim=quiet']],
@@ -68,16 +74,28 @@ describe('what can be typed at the cursor', () => {
     [['check', '--proof=x'], 'files'],
     [['check', '--seconds', ''], []],
     [['check', '--nonsense=x'], []],
-    [['check', '--pedal', ''], ['echo', 'fuzz']],
+    [
+      ['check', '--pedal', ''],
+      ['echo', 'fuzz'],
+    ],
     [['check', '--pedal', 'f'], ['fuzz']],
     [['check', '--pedal=f'], ['--pedal=fuzz']],
-    [['check', '--output', 'quay-6:'], ['quay-6:1', 'quay-6:2']],
+    [
+      ['check', '--output', 'quay-6:'],
+      ['quay-6:1', 'quay-6:2'],
+    ],
     [['check', '--supply', ''], ['quay-6']],
-    [['check', '--keep', 'echo', ''], ['echo', 'fuzz']],
+    [
+      ['check', '--keep', 'echo', ''],
+      ['echo', 'fuzz'],
+    ],
     [['check', '--keep', 'echo', '--js'], ['--json']],
     [['check', '--', '--j'], 'files'],
     [['check', '--json', ''], 'files'],
-    [['explain', 'b.yaml', ''], ['echo', 'fuzz']],
+    [
+      ['explain', 'b.yaml', ''],
+      ['echo', 'fuzz'],
+    ],
     [['help', 'e'], ['explain']],
   ])('%j: %j', async (words, expected) => {
     expect((await offered(sample(), words)).offer).toEqual(expected);
@@ -86,7 +104,9 @@ describe('what can be typed at the cursor', () => {
   it('ids are those of the boards and catalogues that the line names, before the cursor or behind it', async () => {
     expect((await offered(sample(), ['check', 'b.yaml', 'c.yaml', '--pedal', ''])).read).toEqual(['b.yaml', 'c.yaml']);
     expect((await offered(sample(), ['check', '--pedal', '', 'b.yaml'], 2)).read).toEqual(['b.yaml']);
-    expect((await offered(sample(), ['check', '--keep', 'echo', '--json', 'b.yaml', '--pedal', ''])).read).toEqual(['b.yaml']);
+    expect((await offered(sample(), ['check', '--keep', 'echo', '--json', 'b.yaml', '--pedal', ''])).read).toEqual([
+      'b.yaml',
+    ]);
   });
 
   it('no file is read for anything but ids', async () => {
@@ -96,7 +116,7 @@ describe('what can be typed at the cursor', () => {
 });
 
 describe('the commands of boardfeed', () => {
-  const root = program();
+  const root = program('1.2.3');
   const commands = root.createHelp().visibleCommands(root);
 
   it('are all offered, with what they are for', async () => {
@@ -106,14 +126,17 @@ describe('the commands of boardfeed', () => {
     expect(candidates.filter(({ help }) => help === '')).toEqual([]);
   });
 
-  it.each(commands.map((command) => command.name()))('%s: all its options, and the choices of those that have some', async (name) => {
-    const command = commands.find((one) => one.name() === name);
-    if (command === undefined) throw new Error('there is no such command');
-    const options = command.createHelp().visibleOptions(command);
-    expect((await offered(root, [name, '--'])).offer).toEqual(options.map(({ long }) => long));
-    for (const { long, argChoices } of options)
-      if (argChoices !== undefined) expect((await offered(root, [name, String(long), ''])).offer).toEqual(argChoices);
-  });
+  it.each(commands.map((command) => command.name()))(
+    '%s: all its options, and the choices of those that have some',
+    async (name) => {
+      const command = commands.find((one) => one.name() === name);
+      if (command === undefined) throw new Error('there is no such command');
+      const options = command.createHelp().visibleOptions(command);
+      expect((await offered(root, [name, '--'])).offer).toEqual(options.map(({ long }) => long));
+      for (const { long, argChoices } of options)
+        if (argChoices !== undefined) expect((await offered(root, [name, String(long), ''])).offer).toEqual(argChoices);
+    },
+  );
 
   it.each([
     [['choose', '']],

@@ -31,7 +31,11 @@ const run = (shell: Shell, parameters: readonly string[]): readonly string[] =>
 
 describe('boardfeed completion', () => {
   test.each(shells)('%s prints its script', async (shell) => {
-    expect(await boardfeed(['completion', shell])).toMatchObject({ code: 0, errors: '', output: completionScripts[shell] });
+    expect(await boardfeed(['completion', shell])).toMatchObject({
+      code: 0,
+      errors: '',
+      output: completionScripts[shell],
+    });
   });
 
   test('another shell is wrong use', async () => {
@@ -93,8 +97,12 @@ describe.skipIf(!has('fish'))('in fish', () => {
 
 describe.skipIf(!has('zsh'))('in zsh', () => {
   test('the script is one', () => {
-    expect(run('zsh', ['-f', '-c', 'autoload -Uz compinit && compinit -u -D; eval "$(boardfeed completion zsh)"; echo ${_comps[boardfeed]}'])).toEqual([
-      '_boardfeed',
-    ]);
+    expect(
+      run('zsh', [
+        '-f',
+        '-c',
+        'autoload -Uz compinit && compinit -u -D; eval "$(boardfeed completion zsh)"; echo ${_comps[boardfeed]}',
+      ]),
+    ).toEqual(['_boardfeed']);
   });
 });

@@ -23,7 +23,13 @@ describe('a line is split as a shell does it', () => {
   });
 
   it('what stands behind the cursor is there as well, but for the rest of its word', () => {
-    expect(typed('boardfeed check --pedal | board.yaml')).toEqual({ words: ['check', '--pedal', '', 'board.yaml'], at: 2 });
-    expect(typed('boardfeed check --pe|dal x board.yaml')).toEqual({ words: ['check', '--pe', 'x', 'board.yaml'], at: 1 });
+    expect(typed('boardfeed check --pedal | board.yaml')).toEqual({
+      words: ['check', '--pedal', '', 'board.yaml'],
+      at: 2,
+    });
+    expect(typed('boardfeed check --pe|dal x board.yaml')).toEqual({
+      words: ['check', '--pe', 'x', 'board.yaml'],
+      at: 1,
+    });
   });
 });
