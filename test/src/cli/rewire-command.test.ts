@@ -19,7 +19,7 @@ describe('a board that one pedal was added to', () => {
     const ended = await rewiring(newPedal);
     expect(ended).toMatchObject({ code: 0, errors: '' });
     expect(ended.output).toContain('4 pedals stay, 1 moves, 1 is new. Nothing to buy.');
-    expect(ended.output).toMatch(/\n {2}a {2}Mains off: [^]*\n {2}h {2}Mains on: Jetty 6\.\n/);
+    expect(ended.output).toMatch(/\n {2}a {2}Mains off: [^]*\n {2}[a-z] {2}Mains on: Jetty 6\.\n/);
   });
 
   test('is printed as one JSON object: that of choose, then stays, moves and steps', async () => {
@@ -105,6 +105,9 @@ describe('what is asked for and cannot be', () => {
     expect(never.output).toMatch(/Nothing is to be bought\. Without that there is a plan that takes\s+\d+\.\d\d EUR\./);
     const poor = await rewiring(fuller, marramStreet, '--budget', '0.01', '--json');
     expect(poor.code).toBe(4);
+    expect(printedObject(poor)['reasons']).toContainEqual(
+      expect.objectContaining({ kind: 'request', requests: ['budget'] }),
+    );
     expect(printedObject(poor)).toMatchObject({
       aim: 'moves',
       status: 'impossible',
@@ -112,7 +115,6 @@ describe('what is asked for and cannot be', () => {
       stays: [],
       moves: [],
       steps: [],
-      reasons: [{ kind: 'request', requests: ['budget'] }],
     });
     expect((await rewiring(fuller, marramStreet)).code).toBe(0);
   });
