@@ -47,7 +47,12 @@ function counted(change: (engine: Engine) => Engine = (engine) => engine): { eng
   };
 }
 
-const broken = (engine: Engine): Engine => ({ ...engine, solve: () => Promise.reject(new Error('out of order')) });
+/** Answers nothing, and has no bound either. */
+const broken = ({ name, close }: Engine): Engine => ({
+  name,
+  solve: () => Promise.reject(new Error('out of order')),
+  close: () => close(),
+});
 
 const noHurry = { remainingMs: () => Infinity };
 
