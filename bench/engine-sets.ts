@@ -1,27 +1,18 @@
 import type { Engine } from '../solver/engine.js';
-import { closeEngines, startEngines, type Engines } from '../solver/engines.js';
+import type { Engines } from '../solver/engines.js';
 import type { Objective, Program } from '../solver/program.js';
-import type { Method } from '../src/planning/choose.js';
+import type { Board, Catalogue } from '../src/domain/board.js';
+import type { Answer } from '../src/planning/answer.js';
+import { chooseAlone } from './loadouts-alone.js';
 import { Meter } from './meter.js';
-
-/**
- * The rivals: the search by loadouts as the product does it, which the compact program joins when it lasts; and the compact
- * program alone, with the product's engines as they are; HiGHS and its twin without javascript-lp-solver; HiGHS asked twice, one
- * question after the other; javascript-lp-solver in the same way.
- */
-export const engineSetNames = ['loadouts', 'both', 'HiGHS', 'HiGHS-one-thread', 'javascript-lp-solver'] as const;
-export type EngineSetName = (typeof engineSetNames)[number];
-
-/** Those that are measured when nothing is said. */
-export const usualEngineSets: readonly EngineSetName[] = ['loadouts', 'HiGHS'];
-
-/** Alone, javascript-lp-solver seldom gets this far within a minute: larger shops are not tried with it. */
-export const MOST_SUPPLIES_FOR_JAVASCRIPT = 40;
+import { choose, closeEngines, startEngines } from './product.js';
+import type { EngineSetName } from './set-names.js';
 
 export type EngineSet = {
   readonly name: EngineSetName;
   readonly engines: Engines;
-  readonly method: Method;
+  /** The set's answer for the aim `cost`, within the time that is left. */
+  readonly answer: (board: Board, catalogue: Catalogue, remainingMs: () => number) => Promise<Answer>;
   readonly meter: Meter;
   readonly close: () => Promise<void>;
 };
@@ -30,23 +21,24 @@ export type EngineSet = {
 export function startEngineSet(name: EngineSetName): EngineSet {
   const started = startEngines();
   const meter = new Meter();
+  const engines = metered(chosen(name, started), meter);
   const method = name === 'loadouts' ? 'loadouts' : 'compact';
   return {
     name,
-    engines: metered(chosen(name, started), meter),
-    method,
+    engines,
+    answer: async (board, catalogue, remainingMs) =>
+      name === 'loadouts-alone'
+        ? chooseAlone(board, catalogue, { engines, remainingMs })
+        : choose(board, catalogue, { aim: 'cost', engines, method, remainingMs }),
     meter,
     close: async () => closeEngines(started),
   };
 }
 
-/** Whether the set is tried on a shop with so many supply models. */
-export const takesOn = (name: EngineSetName, supplies: number): boolean =>
-  name !== 'javascript-lp-solver' || supplies <= MOST_SUPPLIES_FOR_JAVASCRIPT;
-
 function chosen(name: EngineSetName, started: Engines): Engines {
   switch (name) {
     case 'loadouts':
+    case 'loadouts-alone':
     case 'both':
       return started;
     case 'HiGHS':

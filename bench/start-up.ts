@@ -1,5 +1,5 @@
-import { closeEngines, startEngines } from '../solver/engines.js';
 import { answerOnce } from './engine-sets.js';
+import { closeEngines, startEngines } from './product.js';
 
 /** An engine's first answer to a tiny question, thread and module included, and its next one. */
 export type StartUp = { readonly engine: string; readonly firstMs: number; readonly nextMs: number };

@@ -12,18 +12,23 @@ export type Command = {
 
 const shop = 'fixtures/shops/marram-street.yaml';
 
-/** The commands as a user types them, with the supplies and pedals of the fixtures. */
-export const commands = (capMs: number): readonly Command[] => [
-  { title: 'boardfeed --help', args: ['--help'], isRight: (output) => output.startsWith('Usage: boardfeed') },
-  choosing('gig-board (11 pedals, 26 supplies)', 'fixtures/boards/gig-board.yaml', capMs),
-  choosing('studio-wall (28 pedals, 26 supplies)', 'fixtures/boards/studio-wall.yaml', capMs),
-];
-
-const choosing = (title: string, board: string, capMs: number): Command => ({
+const choosing = (title: string, board: string): Command => ({
   title: `boardfeed choose ${title}`,
-  args: ['choose', root(board), root(shop), '--json', '--time', String(capMs / 1000)],
+  args: ['choose', root(board), root(shop), '--json', '--time', '60'],
   isRight: isProvenPlan,
 });
+
+/** The commands as a user types them, with the supplies and pedals of the fixtures. */
+export const commands: readonly Command[] = [
+  { title: 'boardfeed --help', args: ['--help'], isRight: (output) => output.startsWith('Usage: boardfeed') },
+  choosing('gig-board (11 pedals, 26 supplies)', 'fixtures/boards/gig-board.yaml'),
+  choosing('studio-wall (28 pedals, 26 supplies)', 'fixtures/boards/studio-wall.yaml'),
+  {
+    title: 'boardfeed rewire crowded (16 pedals on 3 owned supplies, one added)',
+    args: ['rewire', root('fixtures/boards/crowded.yaml'), '--json', '--time', '60'],
+    isRight: isProvenPlan,
+  },
+];
 
 function isProvenPlan(output: string): boolean {
   try {

@@ -1,27 +1,41 @@
 /**
  * boardfeed as a library. Read a board and a catalogue with `readInputs` (files) or `inputsFromText`, hand them to
- * `choose`, and print the answer with `answerText` or `answerJson`, or use it as it is. Nothing here prints or ends
- * the process.
+ * `choose`, and print the answer with `answerText` or `answerJson`, or use it as it is. `check` judges how the board is
+ * plugged today (print it with `checkText` or `checkJson`), `rewire` plans how to re-plug it with the fewest moves (its answer
+ * is printed as that of `choose`), `checkOutput` whether one pedal can go on one output
+ * (`outputAnswerText`, `outputAnswerJson`). Nothing here prints or ends the process.
  */
 export { choosingAims, type ChoosingAim, type Tier } from './domain/aim.js';
-export type { Board, Catalogue, Policy } from './domain/board.js';
+export type { Board, Catalogue, Policy, WiredFeed } from './domain/board.js';
+export type { LoadNumbers, OutletLoad, TotalLoad } from './domain/load-numbers.js';
 export type { Currency } from './domain/money.js';
 export type { Part } from './domain/part.js';
 export type { Pedal } from './domain/pedal.js';
-export type { Feed, Purchase, Score, Wiring } from './domain/plan.js';
+export type { Exposure, Feed, Place, Purchase, Score, Wiring } from './domain/plan.js';
 export type { Proof, ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTier } from './domain/proof.js';
 export type { Microamps, Millivolts, Milliwatts, MinorUnits, PartId, PedalId, SupplyId } from './domain/quantities.js';
-export type { Rule } from './domain/rules.js';
+export { rulesBySeverity, type Rule } from './domain/rules.js';
 export type { Bank, Setting, Supply, Total } from './domain/supply.js';
+export type { Numbers, Violation } from './domain/violation.js';
 export { faultText, type InputFault } from './files/input-fault.js';
 export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResult } from './files/read-inputs.js';
-export type { Answer, Gap, Reason, Refusal } from './planning/answer.js';
+export type { Answer, Gap, Reason, Refusal, RewireRequest } from './planning/answer.js';
+export { check, type Check, type SoftFinding } from './planning/check.js';
+export { checkOutput, type OutputAnswer, type OutputQuestion, type OutputTrial } from './planning/check-output.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
+export type { Changes, Move } from './planning/changes.js';
+export type { MoveReason } from './planning/move-reasons.js';
+export { rewire, type RewireOptions } from './planning/rewire.js';
+export type { Step, UnitPlace } from './planning/steps.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
 export { verifyImpossible, verifyProof, type ImpossibilityVerdict, type ProofVerdict } from './proof/verify-proof.js';
+export { checkJson } from './report/check-json.js';
+export { checkText } from './report/check-screen.js';
 export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
 export type { ReportInput } from './report/handout.js';
 export { answerJson } from './report/json.js';
+export { outputAnswerJson } from './report/output-json.js';
+export { outputAnswerText } from './report/output-screen.js';
 export type { ScreenOptions } from './report/screen.js';
 export { answerText } from './report/terminal.js';

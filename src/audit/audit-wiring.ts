@@ -1,7 +1,9 @@
 import type { Board, Catalogue } from '../domain/board.js';
-import type { Purchase, Score, Violation, Wiring } from '../domain/plan.js';
+import type { Purchase, Score, Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
+import type { Violation } from '../domain/violation.js';
 import { audit, type AuditOptions } from './audit.js';
+import { exposedToday, movedPedals } from './moves.js';
 
 /** What is wrong with a plan, each with a message for humans. */
 export type AuditError =
@@ -16,7 +18,7 @@ export type AuditError =
 
 /**
  * Audits a plan together with what it says of itself: its score, purchases, exposed and unpowered pedals. Empty when all
- * is well. `score.moved` is not judged. Lists may stand in any order.
+ * is well. What it says of moves is judged where it says anything. Lists may stand in any order.
  */
 export function auditWiring(
   board: Board,
@@ -32,6 +34,7 @@ export function auditWiring(
       (pedal) => ({ kind: 'missing', pedal, message: `the pedal "${pedal}" has no power` }) as const,
     ),
     ...falseClaims(wiring, report.wiring),
+    ...falseMoves(board, catalogue, wiring, report.wiring),
   ];
 }
 
@@ -42,7 +45,7 @@ const scoreFields = [
   'bricks',
   'parts',
   'offPreferred',
-] as const satisfies readonly Exclude<keyof Score, 'moved'>[];
+] as const satisfies readonly Exclude<keyof Score, 'moved' | 'newlyExposed'>[];
 
 function falseClaims(claimed: Wiring, found: Wiring): readonly AuditError[] {
   return [
@@ -51,6 +54,19 @@ function falseClaims(claimed: Wiring, found: Wiring): readonly AuditError[] {
     ...difference('exposed', claimed.exposed, found.exposed),
     ...difference('buy.supplies', claimed.buy.supplies.map(purchaseText), found.buy.supplies.map(purchaseText)),
     ...difference('buy.parts', claimed.buy.parts.map(purchaseText), found.buy.parts.map(purchaseText)),
+  ];
+}
+
+/** What a plan says of today's wiring, where it does. */
+function falseMoves(board: Board, catalogue: Catalogue | null, claimed: Wiring, found: Wiring): readonly AuditError[] {
+  if (claimed.moved === undefined) return [];
+  const moved = movedPedals(found.feeds, board.wiring);
+  const exposed = exposedToday(board, catalogue);
+  const newlyExposed = found.exposed.filter((pedal) => !exposed.has(pedal)).length;
+  return [
+    ...difference('moved', claimed.moved, moved),
+    ...difference('score.moved', [claimed.score.moved ?? 'unknown'], [moved.length]),
+    ...difference('score.newlyExposed', [claimed.score.newlyExposed ?? 'unknown'], [newlyExposed]),
   ];
 }
 

@@ -1,20 +1,23 @@
 import type { Board, Catalogue } from '../domain/board.js';
-import type { Feed, Violation, Wiring } from '../domain/plan.js';
+import type { OutletLoad, TotalLoad } from '../domain/load-numbers.js';
+import type { Exposure, Feed, Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
+import type { Violation } from '../domain/violation.js';
 import { chainViolations } from './chains.js';
 import { currentViolations, startupViolations } from './currents.js';
-import { exposedPedals, groundViolations } from './grounds.js';
+import { exposuresOf, groundViolations } from './grounds.js';
 import { joinViolations } from './joins.js';
 import type { Layout } from './line.js';
 import { limitViolations, mainsViolations } from './limits.js';
 import { plugViolations } from './plugs.js';
+import { outletLoads } from './outlet-loads.js';
 import { polarityViolations } from './polarity.js';
 import { powerViolations, voltageViolations } from './power-and-volts.js';
 import { resolve, type Malformation } from './resolve.js';
 import { scoreOf } from './score.js';
 import { settingViolations } from './settings.js';
 import { buyingOf, stockViolations } from './stock.js';
-import { totalViolations } from './totals.js';
+import { totalLoads, totalViolations } from './totals.js';
 
 export type AuditOptions = {
   /** Whether pedals may stay without power. */
@@ -30,6 +33,12 @@ export type AuditReport = {
   readonly missing: readonly PedalId[];
   /** Worked out from the feeds alone. It leaves out the feeds whose pedal, supply or outputs do not exist. */
   readonly wiring: Wiring;
+  /** What hangs on every outlet, in the order of the board's pedals. */
+  readonly outlets: readonly OutletLoad[];
+  /** Every stated total that something counts towards. */
+  readonly totals: readonly TotalLoad[];
+  /** The exposed pedals, each with those that expose it. */
+  readonly exposures: readonly Exposure[];
 };
 
 /**
@@ -43,12 +52,16 @@ export function audit(
   options: AuditOptions,
 ): AuditReport {
   const { layout, violations, malformed } = resolve(board, catalogue, feeds);
-  const wiring = wiringOf(board, layout);
+  const exposures = exposuresOf(layout);
+  const wiring = wiringOf(board, layout, exposures);
   return {
     violations: [...violations, ...ruleViolations(layout), ...shareViolations(layout, board, wiring)],
     malformed,
     missing: options.partial ? [] : wiring.unpowered,
     wiring,
+    outlets: outletLoads(layout),
+    totals: totalLoads(layout),
+    exposures,
   };
 }
 
@@ -79,11 +92,10 @@ function shareViolations(layout: Layout, board: Board, wiring: Wiring): readonly
   return [...stockViolations(layout, board.owned), ...limitViolations(board, wiring.score)];
 }
 
-function wiringOf(board: Board, layout: Layout): Wiring {
+function wiringOf(board: Board, layout: Layout, exposures: readonly Exposure[]): Wiring {
   const powered = new Set(layout.lines.map((line) => line.pedal.id));
   const unpowered = board.pedals.map((pedal) => pedal.id).filter((id) => !powered.has(id));
-  const exposedSet = exposedPedals(layout);
-  const exposed = board.pedals.filter((pedal) => exposedSet.has(pedal)).map((pedal) => pedal.id);
+  const exposed = exposures.map(({ pedal }) => pedal);
   const buy = buyingOf(layout, board.owned);
   return {
     feeds: layout.lines.map((line) => line.feed),

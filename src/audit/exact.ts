@@ -27,6 +27,12 @@ export function times(first: Ratio, second: Ratio): Ratio {
   };
 }
 
+/** The value ÷ a positive integer. */
+export const over = ({ numerator, denominator }: Ratio, divisor: number): Ratio => ({
+  numerator,
+  denominator: denominator * BigInt(divisor),
+});
+
 export const sum = (values: readonly Ratio[]): Ratio => values.reduce(plus, zero);
 
 /** Whether first ≤ second, without a tolerance. */

@@ -1,7 +1,9 @@
 import type { Pedal } from '../domain/pedal.js';
-import type { Violation } from '../domain/plan.js';
-import { pedalsOf, placeOf, type Layout, type Line, type Tap } from './line.js';
-import { list, names, violation } from './words.js';
+import type { Exposure, Place } from '../domain/plan.js';
+import type { Violation } from '../domain/violation.js';
+import { groupBy, pedalsOf, type Layout, type Line, type Tap } from './line.js';
+import { violation } from './violation.js';
+import { list, names, outputPlace } from './words.js';
 
 /** All lines on one ground. */
 type Domain = readonly Line[];
@@ -12,22 +14,37 @@ export function groundViolations(layout: Layout): readonly Violation[] {
     const positive = pedalsOf(domain).filter((pedal) => pedal.ground === 'positive');
     const negative = pedalsOf(domain).filter((pedal) => pedal.ground === 'negative');
     if (positive.length === 0 || negative.length === 0) return [];
-    const places = list([...new Set(domain.map(placeOf))]);
-    const message = `positive ground (${names(positive)}) and negative ground (${names(negative)}) meet on ${places}`;
-    return [violation('ground', [...positive, ...negative], message)];
+    const units = groupBy(domain, ({ feed }) => JSON.stringify([feed.supply, feed.unit]));
+    const places = units.map((lines) => outputPlace(lines[0].supply, lines[0].feed.unit, outputsOf(lines)));
+    const message = `positive ground (${names(positive)}) and negative ground (${names(negative)}) meet on ${list(places)}`;
+    return [violation('ground', [...positive, ...negative], message, placeOfDomain(units))];
   });
 }
 
-/** The high-gain pedals that share a ground domain with another pedal that is digital. */
-export function exposedPedals(layout: Layout): ReadonlySet<Pedal> {
-  const exposed = new Set<Pedal>();
+/** In rising order. */
+const outputsOf = (lines: Domain): readonly number[] =>
+  [...new Set(lines.flatMap(({ feed }) => feed.outputs))].sort((first, second) => first - second);
+
+/** Where all lines of the domain hang on one unit. */
+function placeOfDomain([lines, ...others]: readonly (readonly [Line, ...Line[]])[]): { readonly place?: Place } {
+  if (lines === undefined || others.length > 0) return {};
+  const { supply, unit } = lines[0].feed;
+  return { place: { supply, unit, outputs: outputsOf(lines) } };
+}
+
+/** The high-gain pedals that share a ground domain with another pedal that is digital, and with which, in the board's order. */
+export function exposuresOf(layout: Layout): readonly Exposure[] {
+  const pedals = [...new Set(pedalsOf(layout.lines))];
+  const digitalNear = new Map<Pedal, readonly Pedal[]>();
   for (const domain of domainsOf(layout.lines)) {
-    const pedals = pedalsOf(domain);
-    for (const pedal of pedals.filter((candidate) => candidate.highGain)) {
-      if (pedals.some((other) => other.digital && other.id !== pedal.id)) exposed.add(pedal);
-    }
+    const inDomain = new Set(pedalsOf(domain));
+    const digital = pedals.filter((pedal) => pedal.digital && inDomain.has(pedal));
+    for (const pedal of inDomain) digitalNear.set(pedal, digital);
   }
-  return exposed;
+  return pedals.flatMap((pedal) => {
+    const by = (digitalNear.get(pedal) ?? []).filter((other) => other !== pedal);
+    return pedal.highGain && by.length > 0 ? [{ pedal: pedal.id, by: by.map(({ id }) => id) }] : [];
+  });
 }
 
 /** The grounds that a pedal touches become one, whether through a join lead or because a feed is there twice. */

@@ -1,14 +1,15 @@
-import type { Violation } from '../domain/plan.js';
+import type { Violation } from '../domain/violation.js';
 import type { JoinMode } from '../domain/supply.js';
 import { pedalsOf, placeOf, type Layout, type Line, type Parts, type Tap, type UnitInUse } from './line.js';
-import { list, names, outputPlace, violation, volts } from './words.js';
+import { placeInUnit, placeOfLine, violation } from './violation.js';
+import { list, names, outputPlace, volts } from './words.js';
 
 /** Joined outputs are two isolated, like ones of one supply whose maker allows it, through the right lead, for one pedal. */
 export function joinViolations(layout: Layout): readonly Violation[] {
   return [
     ...layout.lines.flatMap((line) => {
       const faults = [...joinFaults(line, layout.parts), ...joinLeadsAsAdapters(line, layout.parts)];
-      return faults.map((fault) => violation('join', [line.pedal], fault));
+      return faults.map((fault) => violation('join', [line.pedal], fault, { place: placeOfLine(line) }));
     }),
     ...layout.units.flatMap(sharedJoins),
   ];
@@ -94,6 +95,6 @@ function sharedJoins(unit: UnitInUse): readonly Violation[] {
     if (sharing.length === 0) return [];
     const place = outputPlace(unit.supply, unit.unit, [...outputs]);
     const message = `${place} are joined for ${line.pedal.name} and cannot feed ${names(pedalsOf(sharing))} as well`;
-    return [violation('join', [line.pedal, ...pedalsOf(sharing)], message)];
+    return [violation('join', [line.pedal, ...pedalsOf(sharing)], message, { place: placeInUnit(unit, outputs) })];
   });
 }

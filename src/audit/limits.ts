@@ -1,7 +1,9 @@
 import type { Board } from '../domain/board.js';
-import type { Score, Violation } from '../domain/plan.js';
+import type { Score } from '../domain/plan.js';
+import type { Numbers, Violation } from '../domain/violation.js';
 import { pedalsOf, type Layout } from './line.js';
-import { count, money, unitPlace, violation, volts } from './words.js';
+import { counted, placeInUnit, violation } from './violation.js';
+import { are, count, money, unitPlace, volts } from './words.js';
 
 /** Every supply in use accepts the venue's mains volts; one that does not state them is refused where a venue is stated. */
 export function mainsViolations(layout: Layout): readonly Violation[] {
@@ -13,19 +15,30 @@ export function mainsViolations(layout: Layout): readonly Violation[] {
     const range =
       accepted === null ? 'does not state its mains volts' : `accepts ${volts(accepted.from)} to ${volts(accepted.to)}`;
     const message = `${unitPlace(unit.supply, unit.unit)} ${range}; the venue has ${volts(mains)}`;
-    return [violation('mains', pedalsOf(unit.lines), message)];
+    const numbers = { kind: 'mains', venue: mains, accepted } as const;
+    return [violation('mains', pedalsOf(unit.lines), message, { place: placeInUnit(unit), numbers })];
   });
 }
 
 /** Budget, bricks and sockets are kept; the budget caps the money without the noise price. */
 export function limitViolations(board: Board, score: Score): readonly Violation[] {
   const { budget, bricks, sockets } = board.policy;
-  const faults: string[] = [];
-  if (budget !== null && score.money > budget)
-    faults.push(`the plan costs ${money(score.money, board.currency)}; the budget is ${money(budget, board.currency)}`);
-  if (bricks !== null && score.bricks > bricks)
-    faults.push(`the plan uses ${count(score.bricks, 'supply unit')}; at most ${bricks} may be in use`);
-  if (sockets !== null && score.bricks > sockets)
-    faults.push(`the plan needs ${count(score.bricks, 'mains socket')}; ${sockets} are at hand`);
-  return faults.map((fault) => violation('limit', [], fault));
+  const faults: Violation[] = [];
+  const report = (message: string, numbers: Numbers): void => {
+    faults.push(violation('limit', [], message, { numbers }));
+  };
+  if (budget !== null && score.money > budget) {
+    const cost = money(score.money, board.currency);
+    const message = `what has to be bought costs ${cost}; the budget is ${money(budget, board.currency)}`;
+    report(message, { kind: 'money', needed: score.money, allowed: budget });
+  }
+  if (bricks !== null && score.bricks > bricks) {
+    const used = `${count(score.bricks, 'supply unit')} ${are(score.bricks)} in use`;
+    report(`${used}; at most ${bricks} may be`, counted(score.bricks, bricks));
+  }
+  if (sockets !== null && score.bricks > sockets) {
+    const needed = `${count(score.bricks, 'mains socket')} ${are(score.bricks)} needed`;
+    report(`${needed}; ${sockets} ${are(sockets)} at hand`, counted(score.bricks, sockets));
+  }
+  return faults;
 }

@@ -1,7 +1,8 @@
 import type { Policy } from '../domain/board.js';
+import type { LoadNumbers } from '../domain/load-numbers.js';
 import type { Pedal } from '../domain/pedal.js';
-import type { Millivolts } from '../domain/quantities.js';
-import { ratioOf, sum, times, whole, type Ratio } from './exact.js';
+import type { Factor, Millivolts } from '../domain/quantities.js';
+import { isAtMost, ratioOf, times, whole, type Ratio } from './exact.js';
 import type { Line, Outlet } from './line.js';
 import { factor, milliamps } from './words.js';
 
@@ -23,8 +24,14 @@ export function loadText(line: Line, policy: Policy): string {
   return line.pedal.figure === 'guess' ? `${draw} × ${factor(policy.guess)} (a guess)` : draw;
 }
 
+/** The factor of what nothing is multiplied by. */
+export const unity: Factor = { numerator: 1, denominator: 1 };
+
+/** Whether no more is planned than may be. */
+export const isWithin = ({ planned, limit }: LoadNumbers): boolean => isAtMost(planned, whole(limit));
+
 /** The microamps that an outlet gives; null when a setting that one of its feeds names does not exist. */
-export function ratingOf(outlet: Outlet): Ratio | null {
+export function ratingOf(outlet: Outlet): number | null {
   const [line] = outlet.lines;
   const ratings: number[] = [];
   for (const { output } of line.taps) {
@@ -33,7 +40,7 @@ export function ratingOf(outlet: Outlet): Ratio | null {
     ratings.push(rating);
   }
   const parallel = line.feed.join?.mode === 'parallel';
-  return parallel ? sum(ratings.map(whole)) : whole(Math.min(...ratings));
+  return parallel ? ratings.reduce((total, rating) => total + rating, 0) : Math.min(...ratings);
 }
 
 /** Where the pedals of one output name several settings, none of them is sure to hold: the weakest counts. */

@@ -1,7 +1,8 @@
-import type { Violation } from '../domain/plan.js';
+import type { Violation } from '../domain/violation.js';
 import { leadsOf } from './leads.js';
 import { placeOf, type Layout, type Line, type Parts } from './line.js';
-import { list, violation } from './words.js';
+import { counted, placeOfLine, violation } from './violation.js';
+import { list } from './words.js';
 
 const mostAdapters = 2;
 
@@ -17,7 +18,8 @@ function tooManyAdapters(line: Line): readonly Violation[] {
   const { pedal, feed } = line;
   if (feed.adapters.length <= mostAdapters) return [];
   const message = `${pedal.name} hangs on ${feed.adapters.length} adapters in a row (${list(feed.adapters)}); at most ${mostAdapters} are allowed`;
-  return [violation('plug', [pedal], message)];
+  const numbers = counted(feed.adapters.length, mostAdapters);
+  return [violation('plug', [pedal], message, { place: placeOfLine(line), numbers })];
 }
 
 function brokenWay(line: Line, parts: Parts): readonly Violation[] {
@@ -29,11 +31,11 @@ function brokenWay(line: Line, parts: Parts): readonly Violation[] {
   for (const adapter of adapters) {
     if (adapter.fits !== offered) {
       const message = `${adapter.name} fits ${adapter.fits}; what comes from ${placeOf(line)} to ${pedal.name} offers ${offered}`;
-      return [violation('plug', [pedal], message)];
+      return [violation('plug', [pedal], message, { place: placeOfLine(line) })];
     }
     offered = adapter.gives;
   }
   if (offered === pedal.inlet) return [];
   const message = `${pedal.name} takes ${pedal.inlet}; what comes from ${placeOf(line)} offers ${offered}`;
-  return [violation('plug', [pedal], message)];
+  return [violation('plug', [pedal], message, { place: placeOfLine(line) })];
 }

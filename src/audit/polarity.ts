@@ -1,8 +1,9 @@
 import type { Polarity } from '../domain/pedal.js';
-import type { Violation } from '../domain/plan.js';
+import type { Violation } from '../domain/violation.js';
 import { leadsOf } from './leads.js';
 import { linesByOutput, pedalsOf, placeOf, type Layout, type Line, type Parts, type UnitInUse } from './line.js';
-import { names, outputPlace, violation } from './words.js';
+import { placeInUnit, placeOfLine, violation } from './violation.js';
+import { names, outputPlace } from './words.js';
 
 /** Plug and pedal agree, by themselves, by a polarity switch or through an odd number of reversing leads. */
 export function polarityViolations(layout: Layout): readonly Violation[] {
@@ -13,26 +14,27 @@ export function polarityViolations(layout: Layout): readonly Violation[] {
 }
 
 function lineViolations(line: Line, parts: Parts): readonly Violation[] {
+  const message = lineFault(line, parts);
+  return message === null ? [] : [violation('polarity', [line.pedal], message, { place: placeOfLine(line) })];
+}
+
+function lineFault(line: Line, parts: Parts): string | null {
   const { pedal, feed } = line;
   // Where AC meets DC, the rule `power` speaks; there is no polarity to compare.
-  if (line.taps.some((tap) => tap.bank.power !== pedal.power)) return [];
+  if (line.taps.some((tap) => tap.bank.power !== pedal.power)) return null;
   if (pedal.power === 'AC') {
-    if (feed.polarity === null) return [];
-    return [violation('polarity', [pedal], `${pedal.name} is said to get ${feed.polarity}; AC has no polarity`)];
+    return feed.polarity === null ? null : `${pedal.name} is said to get ${feed.polarity}; AC has no polarity`;
   }
   const reversals = reversalsOf(line, parts);
-  if (reversals === null) return [];
+  if (reversals === null) return null;
   const delivered = deliveredPolarity(line, reversals);
   const claimed = feed.polarity ?? 'no polarity';
   const way = `${placeOf(line)}${reversals === 0 ? '' : `, reversed ${reversals === 1 ? 'once' : `${reversals} times`}`}`;
-  if (delivered === null)
-    return [violation('polarity', [pedal], `${pedal.name} is said to get ${claimed} from ${way}`)];
-  if (delivered !== pedal.polarity) {
-    const message = `${pedal.name} wants ${pedal.polarity ?? 'no polarity'}; it gets ${delivered} from ${way}`;
-    return [violation('polarity', [pedal], message)];
-  }
-  if (feed.polarity === delivered) return [];
-  return [violation('polarity', [pedal], `${pedal.name} is said to get ${claimed}; it gets ${delivered} from ${way}`)];
+  if (delivered === null) return `${pedal.name} is said to get ${claimed} from ${way}`;
+  if (delivered !== pedal.polarity)
+    return `${pedal.name} wants ${pedal.polarity ?? 'no polarity'}; it gets ${delivered} from ${way}`;
+  if (feed.polarity === delivered) return null;
+  return `${pedal.name} is said to get ${claimed}; it gets ${delivered} from ${way}`;
 }
 
 /** What the inlet gets: a fixed output decides; where every output has a switch, the feed says how they stand. */
@@ -55,7 +57,7 @@ function switchViolations(unit: UnitInUse, parts: Parts): readonly Violation[] {
     if (positions.size < 2) return [];
     const place = outputPlace(unit.supply, unit.unit, [output]);
     const message = `the polarity switch of ${place} would have to stand both ways, for ${names(pedalsOf(onSwitch))}`;
-    return [violation('polarity', pedalsOf(onSwitch), message)];
+    return [violation('polarity', pedalsOf(onSwitch), message, { place: placeInUnit(unit, [output]) })];
   });
 }
 

@@ -1,11 +1,13 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
-import type { Feed, Violation } from '../domain/plan.js';
+import type { Feed } from '../domain/plan.js';
 import { millivolts, type Millivolts, type PedalId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
+import type { Violation } from '../domain/violation.js';
 import { groupBy, type Layout, type Line, type Parts, type Tap } from './line.js';
 import { loadOf } from './load.js';
-import { unitPlace, violation } from './words.js';
+import { violation } from './violation.js';
+import { unitPlace } from './words.js';
 
 /** A feed that says nothing that could be plugged in: no such pedal, a pedal fed twice, numbers that are none. */
 export type Malformation = { readonly pedals: readonly PedalId[]; readonly message: string };
@@ -77,18 +79,19 @@ function faultOf(feed: Feed): string | null {
 type LineResult = { readonly line: Line | null; readonly violations: readonly Violation[] };
 
 function lineOf(feed: Feed, pedal: Pedal, supply: Supply | undefined, board: Board): LineResult {
+  const place = { supply: feed.supply, unit: feed.unit, outputs: feed.outputs };
   if (supply === undefined) {
     const message = `${pedal.name} hangs on "${feed.supply}", a supply that is neither described nor for sale`;
-    return { line: null, violations: [violation('stock', [pedal], message)] };
+    return { line: null, violations: [violation('stock', [pedal], message, { place })] };
   }
   const found = feed.outputs.map((output, index) => tapOf(supply, output, feed.settings[index]));
   const missing = feed.outputs.filter((_, index) => found[index] === null);
   const [first, ...others] = found.filter((tap) => tap !== null);
   if (first === undefined || missing.length > 0) {
     const outputs = supply.banks.reduce((total, bank) => total + bank.outputs, 0);
-    const place = `output ${missing.join(' and ')} of ${unitPlace(supply, feed.unit)}`;
-    const message = `${pedal.name} hangs on ${place}, which has outputs 1 to ${outputs} only`;
-    return { line: null, violations: [violation('setting', [pedal], message)] };
+    const missed = `output ${missing.join(' and ')} of ${unitPlace(supply, feed.unit)}`;
+    const message = `${pedal.name} hangs on ${missed}, which has outputs 1 to ${outputs} only`;
+    return { line: null, violations: [violation('setting', [pedal], message, { place })] };
   }
   const taps = [first, ...others] as const;
   const reaching = reachingMillivolts(feed, taps);

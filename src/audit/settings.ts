@@ -1,7 +1,8 @@
-import type { Violation } from '../domain/plan.js';
+import type { Violation } from '../domain/violation.js';
 import type { Bank } from '../domain/supply.js';
 import { linesByOutput, pedalsOf, type Layout, type Line, type UnitInUse } from './line.js';
-import { list, names, outputPlace, violation, volts } from './words.js';
+import { placeInUnit, violation } from './violation.js';
+import { list, names, outputPlace, volts } from './words.js';
 
 /** An output gives one setting that it has; a bank switched together gives one to all its outputs in use. */
 export function settingViolations(layout: Layout): readonly Violation[] {
@@ -21,7 +22,8 @@ function settingsNotOffered(line: Line): readonly Violation[] {
         'or',
       );
       const message = `${line.pedal.name} counts on ${volts(tap.millivolts)} from ${place}, which gives ${offered}`;
-      return violation('setting', [line.pedal], message);
+      const { supply, unit } = line.feed;
+      return violation('setting', [line.pedal], message, { place: { supply, unit, outputs: [tap.output] } });
     });
 }
 
@@ -29,9 +31,9 @@ function outputsTornApart(unit: UnitInUse): readonly Violation[] {
   return [...linesByOutput(unit)].flatMap(([output, lines]) => {
     const settings = settingsOf(lines, (tap) => tap.output === output);
     if (settings.length < 2) return [];
-    const place = outputPlace(unit.supply, unit.unit, [output]);
-    const message = `${place} cannot give ${list(settings)} at once, for ${names(pedalsOf(lines))}`;
-    return [violation('setting', pedalsOf(lines), message)];
+    const where = outputPlace(unit.supply, unit.unit, [output]);
+    const message = `${where} cannot give ${list(settings)} at once, for ${names(pedalsOf(lines))}`;
+    return [violation('setting', pedalsOf(lines), message, { place: placeInUnit(unit, [output]) })];
   });
 }
 
@@ -42,9 +44,10 @@ function banksTornApart(unit: UnitInUse): readonly Violation[] {
     const settings = settingsOf(lines, inBank);
     const outputs = new Set(lines.flatMap((line) => line.taps.filter(inBank).map((tap) => tap.output)));
     if (bank.switching === 'each' || settings.length < 2 || outputs.size < 2) return [];
-    const place = outputPlace(unit.supply, unit.unit, [...outputs]);
-    const message = `${place} are switched together and cannot give ${list(settings)} at once`;
-    return [violation('setting', pedalsOf(lines), message)];
+    const place = placeInUnit(unit, outputs);
+    const where = outputPlace(unit.supply, unit.unit, place.outputs);
+    const message = `${where} are switched together and cannot give ${list(settings)} at once`;
+    return [violation('setting', pedalsOf(lines), message, { place })];
   });
 }
 

@@ -1,11 +1,13 @@
 import type { Board } from '../domain/board.js';
 import type { Part } from '../domain/part.js';
-import type { Purchase, Violation } from '../domain/plan.js';
+import type { Purchase } from '../domain/plan.js';
 import type { PartId, SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
+import type { Violation } from '../domain/violation.js';
 import { chainIds } from './chains.js';
 import { groupBy, pedalsOf, type Layout, type Line } from './line.js';
-import { count, list, violation } from './words.js';
+import { counted, violation } from './violation.js';
+import { are, count, list } from './words.js';
 
 /** The units of supplies and the parts that a wiring needs beyond the owned ones, as far as they are for sale. */
 export type Buying = {
@@ -16,13 +18,17 @@ export type Buying = {
 /** No more units or parts than are owned plus in stock. */
 export function stockViolations(layout: Layout, owned: Board['owned']): readonly Violation[] {
   const supplies = suppliesInUse(layout).flatMap(({ supply, units, lines }) => {
-    const available = availableOf(supply, owned.supplies.get(supply.id) ?? 0);
+    const inHand = owned.supplies.get(supply.id) ?? 0;
+    const available = availableOf(supply, inHand);
     const beyond = units.filter((unit) => unit > available);
-    if (beyond.length === 0) return [];
+    const [first, ...others] = beyond;
+    if (first === undefined) return [];
     const pedals = pedalsOf(lines.filter((line) => line.feed.unit > available));
-    const which = `unit${beyond.length === 1 ? '' : 's'} ${list(beyond.map(String))} of ${supply.name}`;
-    const message = `the plan uses ${which}; ${availableText(supply, owned.supplies.get(supply.id) ?? 0)}`;
-    return [violation('stock', pedals, message)];
+    const which = `unit${others.length === 0 ? '' : 's'} ${list(beyond.map(String))} of ${supply.name}`;
+    const message = `${which} ${are(beyond.length)} in use; ${availableText(supply, inHand)}`;
+    const numbers = counted(others.at(-1) ?? first, available);
+    const place = { supply: supply.id, unit: first, outputs: [] };
+    return [violation('stock', pedals, message, others.length === 0 ? { place, numbers } : { numbers })];
   });
   return [...supplies, ...partViolations(layout, owned)];
 }
@@ -35,7 +41,8 @@ function partViolations(layout: Layout, owned: Board['owned']): readonly Violati
       return [violation('stock', pedals, `"${id}" is a part that is neither described nor for sale`)];
     const inHand = owned.parts.get(id) ?? 0;
     if (used <= availableOf(part, inHand)) return [];
-    return [violation('stock', pedals, `the plan uses ${used} × ${part.name}; ${availableText(part, inHand)}`)];
+    const message = `${used} × ${part.name} ${are(used)} in use; ${availableText(part, inHand)}`;
+    return [violation('stock', pedals, message, { numbers: counted(used, availableOf(part, inHand)) })];
   });
 }
 

@@ -1,43 +1,68 @@
-import type { Violation } from '../domain/plan.js';
-import type { Total } from '../domain/supply.js';
-import { isAtMost, ratioOf, sum, times, whole, type Ratio } from './exact.js';
+import type { LoadNumbers, TotalLoad } from '../domain/load-numbers.js';
+import type { Policy } from '../domain/board.js';
+import type { Bank, Total } from '../domain/supply.js';
+import type { Violation } from '../domain/violation.js';
+import { isAtMost, over, ratioOf, sum, times, whole, type Ratio } from './exact.js';
 import { joinOf, pedalsOf, type Layout, type Line, type Tap, type UnitInUse } from './line.js';
-import { factor, milliamps, outputPlace, unitPlace, violation, watts } from './words.js';
+import { isWithin } from './load.js';
+import { placeInUnit, violation } from './violation.js';
+import { factor, milliamps, outputPlace, unitPlace, watts } from './words.js';
 
 /** Load × supply factor ≤ the total of every bank and of every supply, in mA or in W. */
 export function totalViolations(layout: Layout): readonly Violation[] {
-  return layout.units.flatMap((unit) => [
-    ...unit.supply.banks.flatMap((bank) => {
-      const numbers = Array.from({ length: bank.outputs }, (_, index) => bank.firstOutput + index);
-      const place = `the bank of ${outputPlace(unit.supply, unit.unit, numbers)}`;
-      return exceeded(layout, unit, bank.total, place, (tap) => tap.bank === bank);
+  return layout.units.flatMap((unit) =>
+    countedTotals(unit, layout.policy).flatMap(({ lines, load }) => {
+      const { numbers, place, of } = load;
+      if (isWithin(numbers)) return [];
+      const text = numbers.unit === 'mA' ? milliamps : watts;
+      const where =
+        of === 'bank'
+          ? `the bank of ${outputPlace(unit.supply, unit.unit, place.outputs)}`
+          : unitPlace(unit.supply, unit.unit);
+      const sumText = `${text(numbers.load)} × ${factor(numbers.factor)} = ${text(numbers.planned)}`;
+      const message = `the load on ${where} is ${sumText}; it gives ${text(whole(numbers.limit))} in total`;
+      return [violation('total', pedalsOf(lines), message, { place, numbers: { kind: 'load', ...numbers } })];
     }),
-    ...exceeded(layout, unit, unit.supply.total, unitPlace(unit.supply, unit.unit), () => true),
-  ]);
+  );
 }
 
-function exceeded(
-  layout: Layout,
-  unit: UnitInUse,
-  total: Total | null,
-  place: string,
-  counts: (tap: Tap) => boolean,
-): readonly Violation[] {
-  if (total === null) return [];
-  const lines = unit.lines.filter((line) => line.taps.some(counts));
-  const load = sum(lines.map((line) => burden(line, total.kind, counts)));
-  const planned = times(load, ratioOf(layout.policy.headroom.supply));
-  const limit = limitOf(total);
-  if (isAtMost(planned, limit)) return [];
-  const text = total.kind === 'current' ? milliamps : watts;
-  const sumText = `${text(load)} × ${factor(layout.policy.headroom.supply)} = ${text(planned)}`;
-  const message = `the load on ${place} is ${sumText}; it gives ${text(limit)} in total`;
-  return [violation('total', pedalsOf(lines), message)];
+/** Every stated total that something counts towards, in the order of the units. */
+export const totalLoads = ({ units, policy }: Layout): readonly TotalLoad[] =>
+  units.flatMap((unit) => countedTotals(unit, policy).map(({ load }) => load));
+
+type Counted = { readonly lines: readonly Line[]; readonly load: TotalLoad };
+
+function countedTotals(unit: UnitInUse, policy: Policy): readonly Counted[] {
+  const counted = (total: Total, bank: Bank | null): Counted => {
+    const counts = (tap: Tap): boolean => bank === null || tap.bank === bank;
+    const lines = unit.lines.filter((line) => line.taps.some(counts));
+    const numbers = numbersOf(total, sum(lines.map((line) => burden(line, total.kind, counts))), policy);
+    const pedals = [...new Set(pedalsOf(lines).map(({ id }) => id))];
+    const place = placeInUnit(unit, bank === null ? [] : outputsOf(bank));
+    return { lines, load: { of: bank === null ? 'supply' : 'bank', place, pedals, numbers } };
+  };
+  const { banks, total } = unit.supply;
+  return [
+    ...banks.flatMap((bank) => (bank.total === null ? [] : [counted(bank.total, bank)])),
+    ...(total === null ? [] : [counted(total, null)]),
+  ].filter(({ lines }) => lines.length > 0);
 }
 
-/** In microamps, or nanowatts. */
-const limitOf = (total: Total): Ratio =>
-  total.kind === 'current' ? whole(total.microamps) : times(whole(total.milliwatts), whole(1_000_000));
+const outputsOf = ({ firstOutput, outputs }: Bank): readonly number[] =>
+  Array.from({ length: outputs }, (_, index) => firstOutput + index);
+
+/** The load is in microamps or, for a total in watts, in nanowatts. */
+function numbersOf(total: Total, sumOfLoads: Ratio, { headroom }: Policy): LoadNumbers {
+  const inWatts = total.kind === 'power';
+  const load = inWatts ? over(sumOfLoads, 1_000_000) : sumOfLoads;
+  return {
+    unit: inWatts ? 'W' : 'mA',
+    load,
+    factor: headroom.supply,
+    planned: times(load, ratioOf(headroom.supply)),
+    limit: inWatts ? total.milliwatts : total.microamps,
+  };
+}
 
 /** What a line takes of a total, in microamps or, for a total in watts, nanowatts (millivolts × microamps). */
 function burden(line: Line, kind: Total['kind'], counts: (tap: Tap) => boolean): Ratio {

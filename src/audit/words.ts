@@ -1,28 +1,24 @@
 import type { Currency } from '../domain/money.js';
 import type { Pedal } from '../domain/pedal.js';
-import type { Violation } from '../domain/plan.js';
 import type { Factor, MinorUnits } from '../domain/quantities.js';
-import type { Rule } from '../domain/rules.js';
 import type { Supply } from '../domain/supply.js';
 import { decimalText, ratioOf, whole, type Ratio } from './exact.js';
-
-/** A violation of the pedals named, each of them once. */
-export function violation(rule: Rule, pedals: readonly Pedal[], message: string): Violation {
-  return { rule, pedals: [...new Set(pedals.map((pedal) => pedal.id))], message };
-}
 
 /** Millivolts as text in volts. */
 export const volts = (millivolts: number): string => `${decimalText(whole(millivolts), 3)} V`;
 /** Microamps as text in milliamps. */
 export const milliamps = (microamps: Ratio): string => `${decimalText(microamps, 3)} mA`;
-/** Nanowatts (millivolts × microamps) as text in watts. */
-export const watts = (nanowatts: Ratio): string => `${decimalText(nanowatts, 9)} W`;
+/** Milliwatts as text in watts. */
+export const watts = (milliwatts: Ratio): string => `${decimalText(milliwatts, 3)} W`;
 export const factor = (value: Factor): string => decimalText(ratioOf(value), 0);
 export const money = (amount: MinorUnits, currency: Currency): string =>
   `${decimalText(whole(amount), currency.decimals, currency.decimals)} ${currency.code}`;
 
 /** "1 unit", "2 units". */
 export const count = (number: number, noun: string): string => `${number} ${noun}${number === 1 ? '' : 's'}`;
+
+/** "is" for one, "are" for any other number. */
+export const are = (number: number): string => (number === 1 ? 'is' : 'are');
 
 export const names = (pedals: readonly Pedal[]): string => list([...new Set(pedals.map((pedal) => pedal.name))]);
 

@@ -3,21 +3,27 @@ import { readFileSync } from 'node:fs';
 import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 
 import { escapedText } from '../domain/shown-text.js';
+import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
+import type { RewireFlags } from './rewire-command.js';
+import { entryCommands } from './entry-commands.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
-export function program(): Command {
+export function program(version: string = ownVersion()): Command {
   const command = new Command('boardfeed')
     .description('Works out how to power guitar-effect pedals: safely, quietly and at the least cost, with a proof.')
-    .version(version(), '-V, --version', 'print the version')
+    .version(version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
     .showHelpAfterError('(run boardfeed --help for what there is)')
     .configureOutput(safeOutput)
     .exitOverride();
   command.addCommand(chooseCommand());
+  command.addCommand(rewireCommand());
+  command.addCommand(checkCommand());
   command.addCommand(verifyCommand());
+  for (const entry of entryCommands()) command.addCommand(withManners(entry));
   return command;
 }
 
@@ -69,6 +75,59 @@ async function refuseReports(command: Command, paths: readonly string[], taken: 
   if (fault !== null) command.error(`error: ${fault}`);
 }
 
+function rewireCommand(): Command {
+  return new Command('rewire')
+    .description('How do I re-plug what I own with the fewest changes, and in which order?')
+    .addArgument(new Argument('<board>', 'the board file, with how it is plugged today under `wiring`'))
+    .addArgument(new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear'))
+    .option('--keep <pedal...>', 'ids of pedals that must stay where they are plugged', [])
+    .addOption(
+      new Option('--buy <when>', 'whether anything may be bought, where nothing else works')
+        .choices(['never', 'allow'])
+        .default('allow'),
+    )
+    .addOption(
+      new Option('--budget <amount>', "the most that may be spent, in place of the board's budget").argParser(amount),
+    )
+    .option('--partial', 'allow a plan that leaves pedals without power, as few as can be', false)
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addOption(
+      new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
+    )
+    .addHelpText('after', exitCodeHelp)
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed rewire --help for what there is)')
+    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags) => {
+      const { runRewire } = await import('./rewire-command.js');
+      process.exitCode = await runRewire(board, catalogue, flags);
+    });
+}
+
+function checkCommand(): Command {
+  return new Command('check')
+    .description('Is this wiring safe? Or: can this pedal go on that output?')
+    .addArgument(new Argument('<board>', 'the board file, with how it is plugged under `wiring`'))
+    .addArgument(new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear'))
+    .option('--pedal <id>', 'ask about one pedal of the board; goes with --output')
+    .addOption(
+      new Option('--output <supply:n>', 'and about this output: quay-6:5, or quay-6/2:5 of a second unit').argParser(
+        outputAsked,
+      ),
+    )
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addHelpText('after', checkExitCodeHelp)
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed check --help for what there is)')
+    .action(async (board: string, catalogue: string | undefined, flags: CheckFlags, command: Command) => {
+      if ((flags.pedal === undefined) !== (flags.output === undefined))
+        command.error('error: --pedal and --output go together');
+      const { runCheck } = await import('./check-command.js');
+      process.exitCode = await runCheck(board, catalogue, flags);
+    });
+}
+
 function verifyCommand(): Command {
   return new Command('verify')
     .description('Is this plan safe, and is it true that none is better? Checks a result and its proof.')
@@ -87,6 +146,13 @@ function verifyCommand(): Command {
     });
 }
 
+/** What every command does alike when it is used wrongly. */
+const withManners = (command: Command): Command =>
+  command
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError(`(run boardfeed ${command.name()} --help for what there is)`);
+
 /** A message of wrong use repeats what was typed, which a script may have taken from anywhere. */
 const safeOutput = {
   outputError: (text: string, write: (text: string) => void): void => {
@@ -100,6 +166,12 @@ Exit codes:
   1  a defect of boardfeed      4  no plan exists
   2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
 
+const checkExitCodeHelp = `
+Exit codes:
+  0  safe; or yes, it can be     3  a file cannot be read or is wrong, or names something unknown
+  1  a defect of boardfeed       4  not safe: a hard rule is broken; or no, it cannot be
+  2  wrong use of the command`;
+
 const verifyExitCodeHelp = `
 Exit codes:
   0  it holds, and it is proven  3  a file cannot be read or is wrong
@@ -112,7 +184,22 @@ function positiveSeconds(text: string): number {
   throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10 or 0.5.');
 }
 
-function version(): string {
+function amount(text: string): number {
+  const value = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : NaN;
+  if (Number.isFinite(value)) return value;
+  throw new InvalidArgumentError('It takes an amount of money, such as 120 or 99.50.');
+}
+
+/** "quay-6:5", or "quay-6/2:5" for the second unit. */
+function outputAsked(text: string): CheckFlags['output'] {
+  const [, supply, unit = '1', output] = /^([^/:]+)(?:\/([1-9]\d{0,4}))?:([1-9]\d{0,4})$/.exec(text) ?? [];
+  if (supply !== undefined && output !== undefined) return { supply, unit: Number(unit), output: Number(output) };
+  throw new InvalidArgumentError(
+    "It takes a supply's id and the number of an output, such as quay-6:5, or quay-6/2:5 for the second unit.",
+  );
+}
+
+function ownVersion(): string {
   const text = readFileSync(new URL('../../../package.json', import.meta.url), 'utf8');
   const parsed: unknown = JSON.parse(text);
   return typeof parsed === 'object' && parsed !== null && 'version' in parsed ? String(parsed.version) : 'unknown';

@@ -1,3 +1,4 @@
+import { isMoney } from '../domain/aim.js';
 import { moneyText, type Currency } from '../domain/money.js';
 import { minorUnits } from '../domain/quantities.js';
 import type { Progress } from '../planning/choose.js';
@@ -5,6 +6,8 @@ import type { Progress } from '../planning/choose.js';
 const names: Readonly<Record<NonNullable<Progress['tier']>, string>> = {
   unpowered: 'Pedals left out',
   cost: 'Cost, noise included',
+  newCost: 'Cost, new noise included',
+  moved: 'Pedals moved',
   money: 'Cost',
   exposed: 'Exposed pedals',
   bricks: 'Supplies in use',
@@ -34,7 +37,7 @@ export function progressText(progress: Progress, seconds: number, currency: Curr
 /** A bound of nothing is no news. */
 function standingText({ tier, value, bound }: Progress, currency: Currency): readonly string[] {
   if (tier === null) return [];
-  const money = tier === 'cost' || tier === 'money';
+  const money = isMoney(tier);
   const amount = (number: number): string =>
     money ? `${moneyText(minorUnits(number), currency)} ${currency.code}` : String(number);
   const reached = value === null ? 'nothing found so far' : `${amount(value)} so far`;

@@ -4,26 +4,56 @@ import type { Score } from './plan.js';
 /** What is best: an ordered list, of which a later entry only breaks ties of the earlier ones. */
 export const choosingAims = ['cost', 'bricks', 'quiet'] as const;
 export type ChoosingAim = (typeof choosingAims)[number];
+/** `moves` is the aim of re-plugging: it looks at how the board is plugged today. */
+export type Aim = ChoosingAim | 'moves';
 
-/** The things that an aim ranks. `cost` is money plus the noise price of every exposed pedal, in minor units. */
-export type Tier = 'unpowered' | 'cost' | 'money' | 'exposed' | 'bricks' | 'parts' | 'offPreferred';
+/**
+ * The things that an aim ranks. `cost` is money plus the noise price of every exposed pedal, `newCost` money plus the noise
+ * price of every pedal that is exposed and is not today, both in minor units.
+ */
+export type Tier = ChoosingTier | 'newCost' | 'moved';
+/** The tiers that need not know how the board is plugged today. */
+export type ChoosingTier = 'unpowered' | 'cost' | 'money' | 'exposed' | 'bricks' | 'parts' | 'offPreferred';
 
-const orders: Readonly<Record<ChoosingAim, readonly Tier[]>> = {
+/** Tiers of money, in minor units. */
+export const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money' || tier === 'newCost';
+
+/** Whether the tier is known without today's wiring. */
+export const isChoosingTier = (tier: Tier): tier is ChoosingTier => tier !== 'newCost' && tier !== 'moved';
+
+const choosingOrders: Readonly<Record<ChoosingAim, readonly ChoosingTier[]>> = {
   cost: ['unpowered', 'cost', 'bricks', 'parts', 'offPreferred'],
   bricks: ['unpowered', 'bricks', 'cost', 'parts', 'offPreferred'],
   quiet: ['unpowered', 'exposed', 'money', 'bricks', 'parts', 'offPreferred'],
 };
+const movesOrder: readonly Tier[] = ['unpowered', 'newCost', 'moved', 'exposed', 'parts'];
 
 /** The aim's tiers, the most important first. */
-export const tiersOf = (aim: ChoosingAim): readonly Tier[] => orders[aim];
+export const tiersOf = (aim: Aim): readonly Tier[] => (aim === 'moves' ? movesOrder : choosingOrders[aim]);
+/** Those of an aim of choosing. */
+export const choosingTiersOf = (aim: ChoosingAim): readonly ChoosingTier[] => choosingOrders[aim];
 
 /** The value of one tier, the smaller the better. */
 export function tierValue(tier: Tier, score: Score, policy: Policy): number {
-  return tier === 'cost' ? score.money + policy.noisePrice * score.exposed : score[tier];
+  switch (tier) {
+    case 'cost':
+      return score.money + policy.noisePrice * score.exposed;
+    case 'newCost':
+      return score.money + policy.noisePrice * (score.newlyExposed ?? score.exposed);
+    case 'moved':
+      return score.moved ?? 0;
+    case 'unpowered':
+    case 'money':
+    case 'exposed':
+    case 'bricks':
+    case 'parts':
+    case 'offPreferred':
+      return score[tier];
+  }
 }
 
 /** Below zero when the first score is the better one under the aim, zero when they tie in every tier. */
-export function compareScores(first: Score, second: Score, aim: ChoosingAim, policy: Policy): number {
+export function compareScores(first: Score, second: Score, aim: Aim, policy: Policy): number {
   for (const tier of tiersOf(aim)) {
     const difference = tierValue(tier, first, policy) - tierValue(tier, second, policy);
     if (difference !== 0) return difference;

@@ -13,6 +13,14 @@ export type AcceptedVolts =
   | { readonly kind: 'listed'; readonly millivolts: readonly Millivolts[] }
   | { readonly kind: 'range'; readonly from: Millivolts; readonly to: Millivolts };
 
+/** The least volts that are accepted. */
+export const lowestMillivolts = (accepted: AcceptedVolts): number =>
+  accepted.kind === 'range' ? accepted.from : Math.min(...accepted.millivolts);
+
+/** The most volts that are accepted. */
+export const highestMillivolts = (accepted: AcceptedVolts): number =>
+  accepted.kind === 'range' ? accepted.to : Math.max(...accepted.millivolts);
+
 /** The current a pedal draws: the same at all volts, or one figure for each of the volts that it accepts. */
 export type Draw =
   | { readonly kind: 'flat'; readonly microamps: Microamps }

@@ -1,6 +1,5 @@
 import type { Polarity } from './pedal.js';
 import type { Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
-import type { Rule } from './rules.js';
 import type { JoinMode } from './supply.js';
 
 /** One pedal's path: supply, outputs, settings, leads. */
@@ -41,11 +40,16 @@ export type Score = {
   readonly parts: number;
   /** Powered pedals that are not at their preferred volts. */
   readonly offPreferred: number;
-  /** Null unless the aim is `moves`. */
+  /** Pedals plugged in today whose supply unit, outputs or volts differ, or that get no power; null unless the aim is `moves`. */
   readonly moved: number | null;
+  /** Exposed pedals that are not exposed as the board is plugged today; there only when the aim is `moves`. */
+  readonly newlyExposed?: number;
 };
 
 export type Purchase<Id> = { readonly id: Id; readonly units: number; readonly price: MinorUnits };
+
+/** One supply unit, or some of its outputs: the list is empty where the whole unit is meant. */
+export type Place = { readonly supply: SupplyId; readonly unit: number; readonly outputs: readonly number[] };
 
 /** What is plugged where, and what that needs and costs. */
 export type Wiring = {
@@ -53,13 +57,11 @@ export type Wiring = {
   readonly feeds: readonly Feed[];
   readonly unpowered: readonly PedalId[];
   readonly exposed: readonly PedalId[];
+  /** Pedals that are plugged in today, and here elsewhere, at other volts or not at all; there only when the aim is `moves`. */
+  readonly moved?: readonly PedalId[];
   readonly buy: { readonly supplies: readonly Purchase<SupplyId>[]; readonly parts: readonly Purchase<PartId>[] };
   readonly score: Score;
 };
 
-/** A hard rule that a plan breaks, with the place and the numbers. */
-export type Violation = {
-  readonly rule: Rule;
-  readonly pedals: readonly PedalId[];
-  readonly message: string;
-};
+/** A high-gain pedal with the digital ones that share a ground with it, all in the order of the board. */
+export type Exposure = { readonly pedal: PedalId; readonly by: readonly PedalId[] };

@@ -1,12 +1,20 @@
 import type { Entry } from './entry.js';
 import { findingAt, type Report } from './finding.js';
-import type { AcceptedVolts, AssumedOfPedal, Ground, Pedal, Polarity, Power } from './pedal.js';
+import {
+  highestMillivolts,
+  type AcceptedVolts,
+  type AssumedOfPedal,
+  type Ground,
+  type Pedal,
+  type Polarity,
+  type Power,
+} from './pedal.js';
 import { decimalOfThousandths, pedalId, type Millivolts, type PedalId } from './quantities.js';
 import { reportPolarityOfAlternating, safetyFigure, type Figure } from './resolve-assumed.js';
 import type { Found } from './resolve-for-sale.js';
 import { noteId, resolveId, type SeenIds } from './resolve-id.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
-import { accepts, acceptedText, highestVolts, resolveVoltsAndDraw } from './resolve-volts.js';
+import { accepts, acceptedText, resolveVoltsAndDraw } from './resolve-volts.js';
 import type { RawPedal, RawPedalAssumptions } from './schema-pedal.js';
 
 /** A pedal of a board file. */
@@ -101,7 +109,7 @@ function checkPreferredAndMost(
       }),
     );
   }
-  const highest = highestVolts(accepted);
+  const highest = highestMillivolts(accepted);
   if (survives !== null && survives < highest) {
     report(
       findingAt(entry.spotOf('maxVolts'), {

@@ -124,12 +124,6 @@ export function accepts(accepted: AcceptedVolts, volts: Millivolts): boolean {
   return accepted.millivolts.includes(volts);
 }
 
-/** The highest of the volts that are accepted. */
-export const highestVolts = (accepted: AcceptedVolts): Millivolts =>
-  accepted.kind === 'range'
-    ? accepted.to
-    : accepted.millivolts.reduce((highest, volts) => (volts > highest ? volts : highest));
-
 /** Accepted volts as a message names them: `9, 12 or 18 V`, `9 to 18 V`. */
 export const acceptedText = (accepted: AcceptedVolts): string =>
   accepted.kind === 'range'

@@ -6,6 +6,7 @@ import { partId, pedalId, supplyId, type PartId, type PedalId, type SupplyId } f
 import type { Shelf } from './resolve-for-sale.js';
 import { isDescribed } from './resolve-owned.js';
 import { millivoltsOf } from './resolve-quantity.js';
+import { reportUnknownVolts } from './resolve-wired-volts.js';
 import type { RawWiredFeed } from './schema-board.js';
 import { quoted } from './shown-text.js';
 import type { Supply } from './supply.js';
@@ -96,7 +97,9 @@ function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectabl
     );
   }
   const supply = supplies.byId.get(supplyId(id)) ?? null;
-  if (supply !== null) reportMissingOutputs(entry, supply, report);
+  if (supply === null) return;
+  reportMissingOutputs(entry, supply, report);
+  reportUnknownVolts(entry, supply, report);
 }
 
 function reportMissingOutputs(entry: Entry<RawWiredFeed>, supply: Supply, report: Report): void {

@@ -32,6 +32,10 @@ export async function readInputs(boardPath: string, cataloguePath: null): Promis
 export async function readInputs(
   boardPath: string,
   cataloguePath: string | null,
+): Promise<ReadResult<Inputs | BoardAlone>>;
+export async function readInputs(
+  boardPath: string,
+  cataloguePath: string | null,
 ): Promise<ReadResult<Inputs | BoardAlone>> {
   const named = async (file: string): Promise<NamedFile> => ({ file, text: await readText(file) });
   return inputsFromFiles(await named(boardPath), cataloguePath === null ? null : await named(cataloguePath));

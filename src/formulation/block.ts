@@ -3,7 +3,8 @@ import { likeOf, pedalsOf, type Bench } from '../loadout/bench.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
 import { addChains } from './chain-block.js';
-import type { Sheet } from './sheet.js';
+import { addKept } from './keep-block.js';
+import { addExposed, type Sheet } from './sheet.js';
 import type { Block } from './model.js';
 import { Sum } from './program-builder.js';
 
@@ -12,7 +13,8 @@ export function addBlock(uses: SupplyUses, index: number, units: number, sheet: 
   const counts = countColumns(uses, units, sheet);
   const solos = soloColumns(uses, counts, sheet);
   const chains = addChains({ uses, index, units, counts }, sheet);
-  const block = { uses, index, units, counts, solos, chains };
+  const kept = addKept({ uses, solos, chains }, sheet);
+  const block = { uses, index, units, counts, solos, chains, kept };
   outputRows(block, sheet);
   joinRows(block, sheet);
   limitRows(block, sheet);
@@ -50,7 +52,7 @@ function soloColumn(use: SoloUse, exposed: boolean, sheet: Sheet): number {
   for (const kind of use.route) sheet.leadUse[kind]?.add(column);
   if (use.join !== null) sheet.leadUse[use.join.lead]?.add(column);
   if (use.offPreferred) sheet.measures.offPreferred.add(column);
-  if (exposed) sheet.measures.exposed.add(column);
+  if (exposed) addExposed(use.pedal, column, sheet);
   return column;
 }
 

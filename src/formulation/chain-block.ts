@@ -1,7 +1,7 @@
 import { likeOf, pedalsOf } from '../loadout/bench.js';
 import { exposedIn, fillsSole } from '../loadout/ground-mode.js';
 import type { ChainPlace, ChainPool } from '../loadout/uses.js';
-import type { Sheet } from './sheet.js';
+import { addExposed, type Sheet } from './sheet.js';
 import { chainKey } from './detail.js';
 import type { Block, ChainColumns } from './model.js';
 import { Sum } from './program-builder.js';
@@ -11,7 +11,7 @@ type Units = Pick<Block, 'uses' | 'index' | 'units' | 'counts'>;
 /** Adds the chains that a block's units can carry: those told apart one by one, then the pooled rest. */
 export function addChains(block: Units, sheet: Sheet): readonly ChainColumns[] {
   return block.uses.chains.flatMap((pool) => {
-    const key = chainKey(block.uses.supply.id, block.index, pool);
+    const key = chainKey(block.uses, block.index, pool);
     const most = mostChains(block, pool, sheet);
     const apart = Math.min(sheet.detail.chains.get(key) ?? 0, most);
     const columns: ChainColumns[] = [];
@@ -50,7 +50,7 @@ function placeColumn(place: ChainPlace, pool: ChainPool, sheet: Sheet): number {
   sheet.cover[place.pedal]?.add(column);
   for (const kind of place.route) sheet.leadUse[kind]?.add(column);
   if (place.offPreferred) sheet.measures.offPreferred.add(column);
-  if (exposedIn(pool.mode, likeOf(place.pedal, sheet.bench))) sheet.measures.exposed.add(column);
+  if (exposedIn(pool.mode, likeOf(place.pedal, sheet.bench))) addExposed(place.pedal, column, sheet);
   return column;
 }
 

@@ -25,11 +25,15 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
       bricks: new Sum(),
       parts: new Sum(),
       offPreferred: new Sum(),
+      newlyExposed: new Sum(),
+      moved: new Sum(),
     },
     cover: bench.classes.map(() => new Sum()),
     leadUse: bench.kinds.map(() => new Sum()),
+    kept: bench.classes.map(() => new Sum()),
   };
   const blocks = supplies.flatMap((uses) => addSupply(uses, question, sheet));
+  stayRows(sheet);
   coverRows(question, sheet);
   leadRows(sheet);
   policyRows(question, sheet);
@@ -92,6 +96,21 @@ function coverRows(question: Question, sheet: Sheet): void {
       sheet.measures.unpowered.add(column);
     }
     sheet.builder.equal('fed', fed, members.length);
+  }
+}
+
+/** A pedal that is not fed where it is today is moved; one that is pinned may not be. */
+function stayRows({ bench, kept, measures, builder }: Sheet): void {
+  for (const [pedal, { members, berth, pinned }] of bench.classes.entries()) {
+    if (berth === null) continue;
+    const stay = kept[pedal] ?? new Sum();
+    const moved = builder.column('moved', members.length);
+    builder.equal('stays or moved', copyOf(stay).add(moved), members.length);
+    measures.moved.add(moved);
+    if (!pinned) continue;
+    // A row without columns would say nothing: a column that is always zero makes it say that this cannot be.
+    if (stay.shares.length === 0) stay.add(builder.column('nowhere', 0));
+    builder.atLeast('pinned', stay, members.length);
   }
 }
 

@@ -1,5 +1,6 @@
 import type { ChainPool } from '../loadout/uses.js';
 import type { SupplyId } from '../domain/quantities.js';
+import type { SupplyUses } from '../loadout/supply-uses.js';
 
 /**
  * How finely the program tells things apart. It begins with all units of a supply in one pool and all chains that are
@@ -16,8 +17,11 @@ export type Detail = {
 export const coarse: Detail = { units: new Map(), chains: new Map() };
 
 /** A name for one pool of chains in one block of units. */
-export const chainKey = (supply: SupplyId, block: number, pool: ChainPool): string =>
-  JSON.stringify([supply, block, pool.output, pool.exit, pool.mode]);
+export const chainKey = (
+  { supply, unit }: Pick<SupplyUses, 'supply' | 'unit'>,
+  block: number,
+  pool: ChainPool,
+): string => JSON.stringify([supply.id, unit, block, pool.output, pool.exit, pool.mode]);
 
 /** Something that an answer has shown to be told apart too coarsely, and how many are needed. */
 export type Coarseness =

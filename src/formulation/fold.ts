@@ -1,4 +1,4 @@
-import type { Tier } from '../domain/aim.js';
+import { isChoosingTier, type ChoosingTier, type Tier } from '../domain/aim.js';
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals } from '../loadout/bench.js';
 import type { Question } from './question.js';
@@ -28,15 +28,16 @@ export type Fold = {
 export type Settled = { readonly fold: Fold; readonly value: number };
 
 /** A tier's place in the number; the most important first. */
-export type Digit = { readonly tier: Tier; readonly unit: number; readonly weight: number };
+export type Digit = { readonly tier: ChoosingTier; readonly unit: number; readonly weight: number };
 
 /** Numbers up to this leave an engine's double precision enough digits to tell the last tier's values apart. */
 const largestNumber = 2 ** 43;
 
 /** The folds that together are the question's whole order, as few as precision allows; one of no tier for any plan. */
 export function foldsOf(question: Question): readonly Fold[] {
-  const groups: Tier[][] = [];
+  const groups: ChoosingTier[][] = [];
   for (const tier of question.tiers) {
+    if (!isChoosingTier(tier)) throw new RangeError(`loadouts know nothing of today's wiring, which "${tier}" counts`);
     const last = groups.at(-1);
     if (last !== undefined && foldOf([...last, tier], question).greatest <= largestNumber) last.push(tier);
     else groups.push([tier]);
@@ -44,7 +45,7 @@ export function foldsOf(question: Question): readonly Fold[] {
   return (groups.length === 0 ? [[]] : groups).map((tiers) => foldOf(tiers, question));
 }
 
-function foldOf(tiers: readonly Tier[], question: Question): Fold {
+function foldOf(tiers: readonly ChoosingTier[], question: Question): Fold {
   const moneyUnit = moneyUnitOf(question);
   const digits: Digit[] = [];
   let weight = 1;
@@ -55,7 +56,7 @@ function foldOf(tiers: readonly Tier[], question: Question): Fold {
     greatest += (weight * mostOf(tier, question)) / unit;
     weight = greatest + 1;
   }
-  const of = (tier: Tier): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
+  const of = (tier: ChoosingTier): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
   const { noisePrice } = question.bench.policy;
   const weights = {
     unpowered: of('unpowered'),
@@ -76,7 +77,7 @@ function moneyUnitOf({ supplies, bench }: Question): number {
 }
 
 /** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be. */
-function mostOf(tier: Tier, { bench, supplies }: Question): number {
+function mostOf(tier: ChoosingTier, { bench, supplies }: Question): number {
   const pedals = allPedals(bench);
   const members = bench.classes.flatMap((each) => each.members);
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;

@@ -26,6 +26,8 @@ export type Block = {
   /** `mode` is the common ground's where the use hangs on it, else null. */
   readonly solos: readonly { readonly use: SoloUse; readonly mode: GroundMode | null; readonly column: number }[];
   readonly chains: readonly ChainColumns[];
+  /** How many pedals of a class stay where they are plugged today; empty for a block that is no such unit. */
+  readonly kept: readonly { readonly pedal: number; readonly column: number }[];
 };
 
 /** An integer program and what its columns mean. */
@@ -40,5 +42,8 @@ export type Model = {
     readonly bricks: Sum;
     readonly parts: Sum;
     readonly offPreferred: Sum;
+    /** Of those exposed: pedals that are not exposed today. */
+    readonly newlyExposed: Sum;
+    readonly moved: Sum;
   };
 };

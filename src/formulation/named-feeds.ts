@@ -4,27 +4,27 @@ import type { Millivolts, PartId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
+import type { Today } from '../loadout/today.js';
 import type { OutputUse } from '../loadout/uses.js';
+import { outputNumbers } from './output-numbers.js';
 import type { Question } from './question.js';
 
-/** One unit of a supply with all that hangs on it, before outputs are numbered. */
-export type LoadedUnit = Pick<Loadout, 'supply' | 'hung'>;
+/**
+ * One unit of a supply with all that hangs on it, before outputs are numbered; which unit it is, where that matters for what
+ * is plugged into it today.
+ */
+export type LoadedUnit = Pick<Loadout, 'supply' | 'hung'> & { readonly unit?: number | null };
 
 /**
  * Puts names to what was counted: which pedal of its class, which unit, which output, which part. Pedals come in the
- * order of the board; units of a model are numbered by their first pedal, outputs of a bank likewise; leads that do the
- * same are taken owned ones first, then the cheapest.
+ * order of the board; units of a model are numbered by their first pedal, outputs of a bank likewise, save where pedals can
+ * keep today's; leads that do the same are taken owned ones first, then the cheapest.
  */
 export function namedFeeds(units: readonly LoadedUnit[], question: Question): readonly Feed[] {
   const seats = seatPedals(units, question);
   const pick = partPicker(question.bench.kinds);
-  const numbers = new Map<Supply, number>();
-  const feeds: Feed[] = [];
-  for (const unit of seats) {
-    const number = (numbers.get(unit.supply) ?? 0) + 1;
-    numbers.set(unit.supply, number);
-    feeds.push(...unitFeeds(unit, number, pick));
-  }
+  const numberOf = unitNumbers(seats);
+  const feeds = seats.flatMap((unit) => unitFeeds(unit, numberOf(unit), pick, question.today));
   const order = new Map(question.board.pedals.map(({ id }, index) => [id, index]));
   return feeds.sort((a, b) => (order.get(a.pedal) ?? 0) - (order.get(b.pedal) ?? 0));
 }
@@ -32,7 +32,29 @@ export function namedFeeds(units: readonly LoadedUnit[], question: Question): re
 /** A pedal with its place on the board. */
 type Seated = { readonly pedal: Pedal; readonly rank: number };
 type SeatedHung = { readonly hung: Hung; readonly pedals: readonly Seated[]; readonly rank: number };
-type SeatedUnit = { readonly supply: Supply; readonly hung: readonly SeatedHung[]; readonly rank: number };
+type SeatedUnit = {
+  readonly supply: Supply;
+  readonly unit: number | null;
+  readonly hung: readonly SeatedHung[];
+  readonly rank: number;
+};
+
+/** Units that are told apart keep their numbers; the others take those that are left, from 1. */
+function unitNumbers(seats: readonly SeatedUnit[]): (unit: SeatedUnit) => number {
+  const taken = new Map<Supply, Set<number>>();
+  for (const { supply, unit } of seats) {
+    const numbers = taken.get(supply) ?? new Set();
+    taken.set(supply, unit === null ? numbers : numbers.add(unit));
+  }
+  return ({ supply, unit }) => {
+    if (unit !== null) return unit;
+    const numbers = taken.get(supply) ?? new Set();
+    let number = 1;
+    while (numbers.has(number)) number += 1;
+    numbers.add(number);
+    return number;
+  };
+}
 
 function seatPedals(units: readonly LoadedUnit[], { board, bench }: Question): readonly SeatedUnit[] {
   const waiting = bench.classes.map(({ members }) => [...members]);
@@ -44,13 +66,13 @@ function seatPedals(units: readonly LoadedUnit[], { board, bench }: Question): r
   };
   return units
     .filter(({ hung }) => hung.length > 0)
-    .map(({ supply, hung }) => {
+    .map(({ supply, hung, unit = null }) => {
       const seated = hung.map((each) => {
         const pedals = each.kind === 'solo' ? [seat(each.use.pedal)] : each.places.map(({ pedal }) => seat(pedal));
         return { hung: each, pedals, rank: Math.min(...pedals.map(({ rank }) => rank)) };
       });
       const sorted = seated.sort((a, b) => a.rank - b.rank);
-      return { supply, hung: sorted, rank: Math.min(...sorted.map(({ rank }) => rank)) };
+      return { supply, unit, hung: sorted, rank: Math.min(...sorted.map(({ rank }) => rank)) };
     })
     .sort((a, b) => a.rank - b.rank);
 }
@@ -71,18 +93,26 @@ function partPicker(kinds: readonly LeadKind[]): PartPicker {
   };
 }
 
-function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker): readonly Feed[] {
-  const next = unit.supply.banks.map(({ firstOutput }) => firstOutput);
-  const take = ({ bank }: OutputUse): number => {
-    const output = next[bank] ?? 0;
-    next[bank] = output + 1;
-    return output;
-  };
-  return unit.hung.flatMap(({ hung, pedals }): Feed[] => {
+function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: Today): readonly Feed[] {
+  const contents = unit.hung.map(({ hung, pedals }) => ({
+    hung,
+    residents: pedals.map(({ pedal: { id } }) => ({
+      berth: today.berths.get(id) ?? null,
+      pinned: today.pinned.has(id),
+    })),
+  }));
+  const inUse = [...today.berths.values()].filter((berth) => berth.supply === unit.supply.id && berth.unit === number);
+  const numbers = outputNumbers(
+    { supply: unit.supply, unit: number, contents },
+    new Set(inUse.flatMap(({ outputs }) => outputs)),
+  );
+  return unit.hung.flatMap(({ hung, pedals }, at): Feed[] => {
     const place = { supply: unit.supply.id, unit: number };
+    const withVolts = (uses: readonly OutputUse[]) =>
+      uses.map((use, index) => ({ output: numbers[at]?.[index] ?? 0, volts: voltsOf(unit.supply, use) }));
     if (hung.kind === 'solo') {
       const { use } = hung;
-      const outputs = use.outputs.map((output) => ({ output: take(output), volts: voltsOf(unit.supply, output) }));
+      const outputs = withVolts(use.outputs);
       const join = use.join === null ? null : { mode: use.join.mode, part: pick(use.join.lead) };
       return pedals.map(({ pedal }) => ({
         ...place,
@@ -91,8 +121,7 @@ function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker): readonly
         chain: null,
       }));
     }
-    const output = hung.pool.output;
-    const outputs = [{ output: take(output), volts: voltsOf(unit.supply, output) }];
+    const outputs = withVolts([hung.pool.output]);
     const chain = pick(hung.lead);
     return pedals.map(({ pedal }, index) => {
       const adapters = (hung.places[index]?.route ?? []).map(pick);

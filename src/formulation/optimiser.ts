@@ -28,8 +28,7 @@ export type Progress = { readonly tier: Tier | null; readonly value: number | nu
 
 /** What a proof rests on: tags in so many cases, also on what is limited where that counts, or engines that agree. */
 export type Evidence =
-  | { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean }
-  | { readonly kind: 'agreement' };
+  { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean } | { readonly kind: 'agreement' };
 
 /** The answer to a question. */
 export type Outcome =

@@ -7,6 +7,7 @@ import { pedalClasses } from '../loadout/pedal-class.js';
 import { router } from '../loadout/routes.js';
 import { supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
 import type { Bench } from '../loadout/bench.js';
+import { nothingToday, type Today } from '../loadout/today.js';
 
 /** What is asked: the board with its pedals and leads, what there is to power it with, and what is best. */
 export type Question = {
@@ -20,15 +21,18 @@ export type Question = {
   readonly partial: boolean;
   /** Of a partial plan: how many pedals of a class must be powered all the same. */
   readonly required: ReadonlyMap<number, number>;
+  /** How the board is plugged now; of no account unless a tier counts moves. */
+  readonly today: Today;
 };
 
-type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required'>>;
+type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required' | 'today'>>;
 
 /** The question that a board and a catalogue ask. */
 export function questionOf(board: Board, catalogue: Catalogue | null, terms: Terms): Question {
-  const classes = pedalClasses(board.pedals);
+  const today = terms.today ?? nothingToday;
+  const classes = pedalClasses(board.pedals, today);
   const kinds = leadKinds(partOffers(board, catalogue));
   const bench = { policy: board.policy, classes, modes: groundModes(classes), kinds, routes: router(kinds) };
-  const supplies = supplyOffers(board, catalogue).flatMap((offer) => supplyUses(offer, bench) ?? []);
-  return { required: new Map(), ...terms, board, bench, supplies };
+  const supplies = supplyOffers(board, catalogue, today).flatMap((offer) => supplyUses(offer, bench) ?? []);
+  return { required: new Map(), ...terms, today, board, bench, supplies };
 }

@@ -11,6 +11,7 @@ import { commonMode } from './block.js';
 import type { Coarseness } from './detail.js';
 import type { Block, ChainColumns, Model } from './model.js';
 import { namedFeeds, type LoadedUnit } from './named-feeds.js';
+import { keptCount } from './output-numbers.js';
 import type { Question } from './question.js';
 
 /** What a point of the program means for real units, outputs and leads. */
@@ -68,14 +69,37 @@ function readBlock(block: Block, point: Point, bench: Bench): BlockReading {
   if (stuck || found.length > 0) return { kind: 'stuck', found };
   const placed = placeItems(block.uses, modes, items);
   if (placed !== null) {
+    const { supply, unit } = block.uses;
     const contents = placed.map((indices) => indices.flatMap((index) => hung[index] ?? []));
-    return { kind: 'units', units: contents.map((each) => ({ supply: block.uses.supply, hung: each })) };
+    const pooled = contents.some((each) => keepsLess(each, block, point, bench)) ? pooledChains(block, point) : [];
+    if (pooled.length > 0) return { kind: 'stuck', found: pooled };
+    return { kind: 'units', units: contents.map((each) => ({ supply, unit, hung: each })) };
   }
   return {
     kind: 'stuck',
     found: block.units > 1 ? [{ kind: 'units', supply: block.uses.supply.id, count: modes.length }] : [],
   };
 }
+
+/** Whether fewer pedals stay where they are today than the point says: it may have dealt them to the wrong chains. */
+function keepsLess(contents: readonly Hung[], { uses, kept }: Block, point: Point, bench: Bench): boolean {
+  if (uses.unit === null) return false;
+  const claimed = kept.reduce((sum, { column }) => sum + at(point, column), 0);
+  const numbered = contents.map((hung) => {
+    const classes = hung.kind === 'solo' ? [hung.use.pedal] : hung.places.map(({ pedal }) => pedal);
+    const residents = classes.map((pedal) => ({
+      berth: bench.classes[pedal]?.berth ?? null,
+      pinned: bench.classes[pedal]?.pinned === true,
+    }));
+    return { hung, residents };
+  });
+  return keptCount({ supply: uses.supply, unit: uses.unit, contents: numbered }) < claimed;
+}
+
+const pooledChains = ({ chains }: Block, point: Point): readonly Coarseness[] =>
+  chains
+    .filter((columns) => !columns.single && chainCount(columns, point) > 0)
+    .map((columns) => ({ kind: 'chains', key: columns.key, count: chainCount(columns, point) }));
 
 type Chain = { readonly lead: number; readonly places: readonly ChainPlace[] };
 

@@ -11,6 +11,14 @@ export type Sheet = {
   readonly measures: Model['measures'];
   /** Σ of all uses, by pedal class. */
   readonly cover: readonly Sum[];
+  /** Σ of those that stay where they are plugged today, by pedal class. */
+  readonly kept: readonly Sum[];
   /** Σ of all uses of a lead, by lead kind. */
   readonly leadUse: readonly Sum[];
 };
+
+/** Counts a column of exposed pedals; by itself where they are not exposed today. */
+export function addExposed(pedal: number, column: number, { bench, measures }: Sheet): void {
+  measures.exposed.add(column);
+  if (bench.classes[pedal]?.exposedToday !== true) measures.newlyExposed.add(column);
+}

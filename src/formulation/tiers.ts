@@ -1,5 +1,5 @@
 import type { Objective } from '../../solver/program.js';
-import type { Tier } from '../domain/aim.js';
+import { isMoney, type Tier } from '../domain/aim.js';
 import { allPedals } from '../loadout/bench.js';
 import type { Model } from './model.js';
 import { Sum } from './program-builder.js';
@@ -26,6 +26,7 @@ export function stepsOf(model: Model, question: Question): readonly Step[] {
   const steps: Tier[][] = [];
   for (const tier of question.tiers) {
     const last = steps.at(-1);
+    // Money has no greatest value that is known beforehand, so it can only be the first digit.
     if (last !== undefined && !isMoney(tier) && foldable([...last, tier], model, question)) last.push(tier);
     else steps.push([tier]);
   }
@@ -42,9 +43,6 @@ export function tierValues(step: Step, value: number): readonly (readonly [Tier,
     return [tier, digit * unit] as const;
   });
 }
-
-/** Money has no greatest value that is known beforehand, so it can only be the first digit. */
-const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money';
 
 /** How many values a counted tier has at the most: a pedal takes two adapters and a share of a chain or join lead. */
 function valuesOf(tier: Tier, { bench }: Question): number {
@@ -77,11 +75,12 @@ function stepOf(tiers: readonly Tier[], model: Model, question: Question): Step 
 /** Money counts in the largest unit that all prices are multiples of; everything else in ones. */
 const unitOf = (tier: Tier, measure: Sum): number => (isMoney(tier) ? Number(measure.divisor() || 1n) : 1);
 
-/** Money + noise price × exposed pedals, or the tier's own sum. */
+/** Money + noise price × pedals exposed, or newly so; or the tier's own sum. */
 function measureOf(tier: Tier, { measures }: Model, { bench }: Question): Sum {
-  if (tier !== 'cost') return measures[tier];
+  if (tier !== 'cost' && tier !== 'newCost') return measures[tier];
   const sum = new Sum();
+  const exposed = tier === 'cost' ? measures.exposed : measures.newlyExposed;
   for (const [column, share] of measures.money.shares) sum.add(column, share);
-  for (const [column, share] of measures.exposed.shares) sum.add(column, share * BigInt(bench.policy.noisePrice));
+  for (const [column, share] of exposed.shares) sum.add(column, share * BigInt(bench.policy.noisePrice));
   return sum;
 }

@@ -47,21 +47,28 @@ export function jobOf(frame: Frame, tags: Tags, counts: readonly number[]): Job 
     return [{ content, value, banks: option.banks, pedals: [option.pedal], weights: option.weights }];
   });
   const pools = frame.chains.flatMap((chain): Pool[] => {
-    const candidates = candidatesOf(chain, tags, counts);
-    return candidates.some(({ value }) => value > 0) ? [{ chain, leads: leadCostsOf(chain, tags), candidates }] : [];
+    const pool = { chain, leads: leadCostsOf(chain, tags), candidates: candidatesOf(chain, tags, counts) };
+    return pool.candidates.some(({ value }) => value > 0) || bonusOf(pool) > 0 ? [pool] : [];
   });
   return { frame, counts, solos, pools };
 }
 
-/** What all pedals are worth together, each at its best: no content is worth more. */
-export function allAtTheirBest({ solos, pools, counts }: Job): number {
+/** By how much a chain is worth more than its pedals, where more of its leads are wanted than they cost. */
+export const bonusOf = ({ leads }: Pick<Pool, 'leads'>): number => Math.max(0, -(leads[2]?.cost ?? 0));
+
+/** What all pedals are worth together, each at its best, and every output's chain: no content is worth more. */
+export function allAtTheirBest({ frame, solos, pools, counts }: Job): number {
   const best = new Map<number, number>();
   const note = (pedal: number, value: number): void => {
     if (value > (best.get(pedal) ?? 0)) best.set(pedal, value);
   };
   for (const { pedals, value } of solos) note(pedals[0] ?? 0, value);
   for (const { candidates } of pools) for (const { place, value } of candidates) note(place.pedal, value);
-  return [...best].reduce((sum, [pedal, value]) => sum + value * (counts[pedal] ?? 0), 0);
+  const bonuses = frame.outputs.map((count, bank) => {
+    return count * Math.max(0, ...pools.filter(({ chain }) => chain.bank === bank).map(bonusOf));
+  });
+  const worth = [...best].map(([pedal, value]) => value * (counts[pedal] ?? 0));
+  return [...worth, ...bonuses].reduce((sum, value) => sum + value, 0);
 }
 
 /** The pedals of a chain as one item; its lead is the cheapest with enough tails. */

@@ -8,7 +8,7 @@ import type { SupplyUses } from './supply-uses.js';
 /**
  * Leaves out supplies that another one matches in every respect at no higher price. That is right only while there are
  * units enough of the better one, so it must be for sale without a limit that could ever be felt; owned units stay.
- * What is left has plans of the same score in every tier.
+ * What is left has plans of the same score in every tier. Units that something is plugged into today are never left out.
  */
 export function withoutDominated(all: readonly SupplyUses[], bench: Bench): readonly SupplyUses[] {
   const pedals = allPedals(bench);
@@ -18,12 +18,12 @@ export function withoutDominated(all: readonly SupplyUses[], bench: Bench): read
   const plenty: SupplyUses[] = [];
   for (const uses of order) {
     const banks = useful.get(uses) ?? [];
-    const better = plenty.some((other) => dominates(other, useful.get(other) ?? [], uses, banks));
+    const better = uses.unit === null && plenty.some((other) => dominates(other, useful.get(other) ?? [], uses, banks));
     if (!better) kept.push(uses);
     else if (uses.owned > 0) kept.push({ ...uses, forSale: 0 });
     if (!better && uses.supply.price !== null && uses.forSale >= pedals) plenty.push(uses);
   }
-  return all.flatMap((uses) => kept.find(({ supply }) => supply === uses.supply) ?? []);
+  return all.flatMap((uses) => kept.find(({ supply, unit }) => supply === uses.supply && unit === uses.unit) ?? []);
 }
 
 /** A bank as far as it matters to a board: settings that no pedal can use are left out, ratings beyond use are cut. */

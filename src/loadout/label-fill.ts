@@ -1,5 +1,5 @@
 import { byDensity } from './chain-pattern.js';
-import { chainItem, type Content, type Item, type Job, type Pool } from './content.js';
+import { bonusOf, chainItem, type Content, type Item, type Job, type Pool } from './content.js';
 import type { PlaceOption } from './frame.js';
 import { netOf, type Rents } from './rents.js';
 import { alsoBarred, barsNoMore, replaceable, replacersFirst, type Barred } from './replacement.js';
@@ -156,7 +156,7 @@ function* extended(label: Label, index: number, stage: Stage, job: Job, rents: R
       if (next !== null) yield next;
     }
     for (const [pool, placed] of stage.places.entries()) {
-      const next = placed === null || placed.value <= 0 ? null : withChain(label, pool, placed, job, rents);
+      const next = placed === null ? null : withChain(label, pool, placed, job, rents);
       if (next !== null) yield next;
     }
   }
@@ -220,7 +220,8 @@ function withChain(
   rents: Rents,
 ): Label | null {
   const opened = pools[pool];
-  if (opened === undefined) return null;
+  // A pedal that is worth nothing opens a chain only for what the chain is worth by itself.
+  if (opened === undefined || (value <= 0 && bonusOf(opened) === 0)) return null;
   const outputs = lessOutputs(label.outputs, [opened.chain.bank]);
   const rooms = outputs === null ? null : lessRoom(label.rooms, place.weights);
   if (outputs === null || rooms === null) return null;

@@ -1,4 +1,5 @@
 import type { Pedal } from '../domain/pedal.js';
+import { nothingToday, type Berth, type Today } from './today.js';
 
 /** Pedals that are alike in everything that bears on a plan; they are handled once and counted. */
 export type PedalClass = {
@@ -6,18 +7,38 @@ export type PedalClass = {
   readonly like: Pedal;
   /** In the order of the board. */
   readonly members: readonly Pedal[];
+  /** Where they are plugged today; null for pedals that are not, or where nobody asks. */
+  readonly berth: Berth | null;
+  /** Whether they are exposed as they are plugged today. */
+  readonly exposedToday: boolean;
+  /** Whether they must stay where they are. */
+  readonly pinned: boolean;
 };
 
-/** The classes in the order of their first members on the board. */
-export function pedalClasses(pedals: readonly Pedal[]): readonly PedalClass[] {
+/** The classes in the order of their first members on the board; pedals that are plugged differently today are not alike. */
+export function pedalClasses(pedals: readonly Pedal[], today: Today = nothingToday): readonly PedalClass[] {
   const groups = new Map<string, Pedal[]>();
   for (const pedal of pedals) {
-    const key = needsOf(pedal);
+    const key = JSON.stringify([needsOf(pedal), standingOf(pedal, today)]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [pedal]);
     else group.push(pedal);
   }
-  return [...groups.values()].flatMap((members) => members.slice(0, 1).map((like) => ({ like, members })));
+  return [...groups.values()].flatMap((members) =>
+    members.slice(0, 1).map((like) => ({
+      like,
+      members,
+      berth: today.berths.get(like.id) ?? null,
+      exposedToday: today.exposed.has(like.id),
+      pinned: today.pinned.has(like.id),
+    })),
+  );
+}
+
+function standingOf({ id }: Pedal, { berths, exposed, pinned }: Today): unknown {
+  const berth = berths.get(id);
+  const where = berth === undefined ? null : [berth.supply, berth.unit, berth.outputs, berth.millivolts];
+  return [where, exposed.has(id), pinned.has(id)];
 }
 
 function needsOf(pedal: Pedal): string {

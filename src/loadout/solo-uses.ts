@@ -1,19 +1,35 @@
 import type { Pedal } from '../domain/pedal.js';
+import { millivolts, type Millivolts } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import { loadAlone } from './outlet.js';
 import type { Route } from './routes.js';
 import { seatsOf, type Seat } from './seats.js';
 import type { Bench } from './bench.js';
+import { matchesBerth } from './berth-match.js';
 import { weightsOf, type TotalLimit } from './totals.js';
 import type { OutputUse, SoloUse } from './uses.js';
 
 /** Every way in which a pedal can hang alone on one output or one join, but those that another way makes needless. */
 export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly SoloUse[] {
   const seats = seatsOf(supply, bench.kinds);
-  return bench.classes.flatMap(({ like }, pedal) => {
+  return bench.classes.flatMap(({ like, berth }, pedal) => {
     const uses = seats.flatMap((seat) => usesOf(seat, like, pedal, limits, bench));
-    return uses.filter((use, index) => !uses.some((other, at) => replaces(other, use, at < index, supply)));
+    // Nothing replaces where a pedal is plugged today, save for the same with fewer leads.
+    const isHome = (use: SoloUse): boolean =>
+      berth !== null && matchesBerth(berth, supply, use.outputs, voltsOf(use, supply));
+    return uses.filter(
+      (use, index) =>
+        !uses.some((other, at) => (isHome(other) || !isHome(use)) && replaces(other, use, at < index, supply)),
+    );
   });
+}
+
+/** What the pedal gets: the sum of both outputs for a series join. */
+export function voltsOf({ outputs, join }: Pick<SoloUse, 'outputs' | 'join'>, supply: Supply): Millivolts {
+  const [first = 0, second = 0] = outputs.map(
+    ({ bank, setting }) => supply.banks[bank]?.settings[setting]?.millivolts ?? 0,
+  );
+  return millivolts(join?.mode === 'series' ? first + second : first);
 }
 
 function usesOf(seat: Seat, like: Pedal, pedal: number, limits: readonly TotalLimit[], bench: Bench): SoloUse[] {

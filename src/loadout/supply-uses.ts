@@ -13,6 +13,8 @@ export type SupplyUses = {
   readonly supply: Supply;
   readonly owned: number;
   readonly forSale: number;
+  /** The number of the one unit that this is, where it matters what is plugged into it today; null for any unit. */
+  readonly unit: number | null;
   readonly limits: readonly TotalLimit[];
   /** Pedals by themselves; those on the common ground need a mode that admits them. */
   readonly solos: readonly SoloUse[];

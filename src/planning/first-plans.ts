@@ -42,6 +42,7 @@ function onePass(rate: Rate, question: Question): readonly Feed[] | null {
   if (waiting.length > 0 && !question.partial) return null;
   const units = chosen.map(({ uses, hung }) => ({
     supply: uses.supply,
+    unit: uses.unit,
     hung: hung.map((use) => ({ kind: 'solo' as const, use })),
   }));
   return namedFeeds(units, question);

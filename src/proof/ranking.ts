@@ -1,4 +1,4 @@
-import { tiersOf, type Tier } from '../domain/aim.js';
+import { choosingTiersOf, type ChoosingTier } from '../domain/aim.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
 import type { Ground } from './claim.js';
@@ -9,7 +9,7 @@ import { inUnits, isMoney } from './measure.js';
 export function checkRanking(proof: Proof, ground: Ground): void {
   const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
   // Where no pedal may stay without power, every plan is equal in that.
-  const expected = tiersOf(proof.aim).filter((tier) => proof.partial || tier !== 'unpowered');
+  const expected = choosingTiersOf(proof.aim).filter((tier) => proof.partial || tier !== 'unpowered');
   if (listed.join() !== expected.join())
     throw new Flaw(`its steps speak of ${listed.join(', ')}; the aim ${proof.aim} ranks ${expected.join(', ')}`);
   for (const { tiers } of proof.steps) checkWeights(tiers, ground);
@@ -39,7 +39,7 @@ const leadPrices = ({ kinds }: Stock): readonly number[] =>
   kinds.flatMap(({ offers }) => offers.map(({ price }) => price));
 
 /** The most that a tier comes to in any plan, in minor units where it is money. */
-function mostOf(tier: Tier, ground: Ground): number {
+function mostOf(tier: ChoosingTier, ground: Ground): number {
   const { pedals, policy } = ground.board;
   switch (tier) {
     case 'unpowered':

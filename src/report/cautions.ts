@@ -1,16 +1,16 @@
 import type { Part } from '../domain/part.js';
-import { feedMillivolts, type Feed, type Wiring } from '../domain/plan.js';
+import { feedMillivolts, type Exposure, type Feed, type Wiring } from '../domain/plan.js';
 import { exposures } from './grounds.js';
 import { bankOf, firstBankOf, unitName, type Inventory } from './inventory.js';
 import { leadsOf, settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
 
 /** What holds for every board, before anything is plugged in. */
-export const generalCautions: readonly string[] = [
+export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
   'Never open a power supply: it holds dangerous voltages even when it is unplugged.',
   'Pull every supply from the mains before you plug or move a lead.',
   'Measure volts and polarity at each plug with a meter before its pedal goes on. If a plug reads wrong, stop.',
-  'Local electrical codes and a qualified technician come before this plan.',
+  `Local electrical codes and a qualified technician come before this ${of}.`,
 ];
 
 /** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
@@ -20,25 +20,26 @@ export const planCautions = (inventory: Inventory, wiring: Wiring): readonly str
 ];
 
 /** What to mind while plugging. */
-export function pluggingCautions(inventory: Inventory, wiring: Wiring): readonly string[] {
+export function pluggingCautions(inventory: Inventory, wiring: Pick<Wiring, 'feeds'>): readonly string[] {
   const kinds = [alternating, unregulated, joins, reversers, switches, chains];
   return [...new Set(kinds.flatMap((sentences) => sentences(inventory, wiring.feeds)))];
 }
 
 /** Who is exposed by whom, one sentence a pedal. */
 export const noiseCautions = (inventory: Inventory, wiring: Wiring): readonly string[] =>
-  exposures(inventory, wiring).map(
-    ({ pedal, by }) =>
-      `${inventory.pedalName(pedal)} (high gain) shares a ground with ${listText(by.map(inventory.pedalName))} ` +
-      '(digital) and will probably whine or hum.',
-  );
+  exposures(inventory, wiring).map((exposure) => noiseText(inventory, exposure));
+
+/** That a pedal is exposed, and by which. */
+export const noiseText = (inventory: Inventory, { pedal, by }: Exposure): string =>
+  `${inventory.pedalName(pedal)} (high gain) shares a ground with ${listText(by.map(inventory.pedalName))} ` +
+  '(digital) and will probably whine or hum.';
 
 function alternating(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
     .filter((feed) => firstBankOf(inventory.supply(feed.supply), feed).power === 'AC')
     .map(
       (feed) =>
-        `${inventory.pedalName(feed.pedal)} runs on AC from ${placeText(inventory, feeds, feed)}: ` +
+        `${inventory.pedalName(feed.pedal)} runs on AC from ${outputText(inventory, feeds, feed)}: ` +
         'AC destroys a DC pedal, so mark that plug and let no other pedal near it.',
     );
 }
@@ -48,7 +49,7 @@ function unregulated(inventory: Inventory, feeds: readonly Feed[]): string[] {
     feed.outputs.flatMap((output, at) => {
       const setting = settingOf(bankOf(inventory.supply(feed.supply), output), feed.settings[at]);
       if (setting.openCircuit === null) return [];
-      const place = placeText(inventory, feeds, { ...feed, outputs: [output] });
+      const place = outputText(inventory, feeds, { ...feed, outputs: [output] });
       return [
         `${place} is unregulated: it gives ${voltsText(setting.millivolts)} under load but ` +
           `${voltsText(setting.openCircuit)} with nothing on it. Use it only for the pedals named here.`,
@@ -65,7 +66,7 @@ function joins(inventory: Inventory, feeds: readonly Feed[]): string[] {
         ? `in series, and the volts add up to ${voltsText(feedMillivolts(feed))}`
         : `in parallel at ${voltsText(feedMillivolts(feed))}, and the milliamps add up`;
     return [
-      `${placeText(inventory, feeds, feed)} are joined ${how}: set both outputs before ${inventory.partName(feed.join.part)} ` +
+      `${outputText(inventory, feeds, feed)} are joined ${how}: set both outputs before ${inventory.partName(feed.join.part)} ` +
         `goes on, and feed nothing but ${inventory.pedalName(feed.pedal)} with it.`,
     ];
   });
@@ -90,7 +91,7 @@ function switches(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds.flatMap((feed) => {
     const position = switchPosition(inventory, feed);
     if (position === null) return [];
-    const place = placeText(inventory, feeds, feed, switchedOutputs(inventory, feed));
+    const place = outputText(inventory, feeds, feed, switchedOutputs(inventory, feed));
     return [
       `Set the polarity switch of ${place} to ${polarityText(position)} before a lead goes in, ` + 'and tape it over.',
     ];
@@ -108,7 +109,7 @@ function chains(inventory: Inventory, feeds: readonly Feed[]): string[] {
         ? ` Cover its ${spare === 1 ? '' : `${spare} `}unused ${spare === 1 ? 'tail' : 'tails'}: a bare plug can short the output.`
         : '';
     return [
-      `${inventory.partName(feed.chain)} on ${placeText(inventory, feeds, feed)} ties the grounds of ` +
+      `${inventory.partName(feed.chain)} on ${outputText(inventory, feeds, feed)} ties the grounds of ` +
         `${countText(taken, 'pedal')} together and can carry noise from one to another.${cover}`,
     ];
   });
@@ -118,7 +119,7 @@ const onSameOutput = (first: Feed, second: Feed): boolean =>
   first.supply === second.supply && first.unit === second.unit && first.outputs[0] === second.outputs[0];
 
 /** "Quay 6 output 5". */
-const placeText = (
+const outputText = (
   inventory: Inventory,
   feeds: readonly Feed[],
   feed: Feed,

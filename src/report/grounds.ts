@@ -1,5 +1,5 @@
 import type { Board } from '../domain/board.js';
-import type { Feed, Wiring } from '../domain/plan.js';
+import type { Exposure, Feed, Wiring } from '../domain/plan.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
 import { firstBankOf, type Inventory } from './inventory.js';
 
@@ -11,9 +11,6 @@ export type GroundDomain = {
   readonly outputs: readonly number[] | null;
   readonly pedals: readonly PedalId[];
 };
-
-/** A high-gain pedal with the digital ones on its ground. */
-export type Exposure = { readonly pedal: PedalId; readonly by: readonly PedalId[] };
 
 /** Every ground domain in use, in the order of the feeds. */
 export function groundDomains(inventory: Inventory, feeds: readonly Feed[]): readonly GroundDomain[] {

@@ -62,7 +62,7 @@ export function handoutOf({ board, catalogue, answer }: ReportInput): Handout {
         kind: 'none',
         speech,
         title: `${name}: no plan exists`,
-        lead: impossibleLead(speech),
+        lead: impossibleLead(speech, answer.reasons),
         passages: reasonPassages(speech, answer.reasons),
       };
     case 'stopped':
@@ -75,6 +75,7 @@ function planHandout(
   title: string,
   { aim, wiring, gap, reasons, evidence }: Extract<Answer, { kind: 'plan' }>,
 ): PlanHandout {
+  if (aim === 'moves') throw new RangeError('a plan for re-plugging has no report yet');
   const { board, inventory } = speech;
   const units = unitUses(board, inventory, wiring);
   const hookup = hookupOf(inventory, units);

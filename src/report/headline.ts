@@ -1,4 +1,4 @@
-import type { ChoosingAim } from '../domain/aim.js';
+import { isMoney, type ChoosingAim } from '../domain/aim.js';
 import type { Wiring } from '../domain/plan.js';
 import { minorUnits } from '../domain/quantities.js';
 import type { Gap } from '../planning/answer.js';
@@ -79,12 +79,14 @@ function bestText(speech: Speech, aim: ChoosingAim): string {
 }
 
 /** The first open tier: what the plan reaches, what no plan can beat, and so what could be gained at most. */
-function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
-  const money = tier === 'cost' || tier === 'money';
+export function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
+  const money = isMoney(tier);
   const form = (amount: number): string => (money ? priceText(minorUnits(amount), board) : String(amount));
   const names: Readonly<Record<Gap['tier'], string>> = {
     unpowered: 'pedals left out',
     cost: 'cost, noise included',
+    newCost: 'cost, new noise included',
+    moved: 'pedals moved',
     money: 'cost',
     exposed: 'exposed pedals',
     bricks: 'supplies in use',

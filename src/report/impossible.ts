@@ -20,7 +20,7 @@ export function impossibleText(screen: Screen, reasons: readonly Reason[]): stri
     ...block(
       [
         { text: `${safeText(board.name)}: no plan exists`, paint: paints.title },
-        { text: impossibleLead(screen), paint: paints.bad },
+        { text: impossibleLead(screen, reasons), paint: paints.bad },
       ],
       width,
     ),

@@ -19,9 +19,9 @@ export type Inventory = {
   readonly supplies: readonly Supply[];
 };
 
-export function inventoryOf(board: Board, catalogue: Catalogue): Inventory {
-  const supplies = [...board.gear.supplies, ...catalogue.supplies];
-  const parts = [...board.gear.parts, ...catalogue.parts];
+export function inventoryOf(board: Board, catalogue: Catalogue | null): Inventory {
+  const supplies = [...board.gear.supplies, ...(catalogue?.supplies ?? [])];
+  const parts = [...board.gear.parts, ...(catalogue?.parts ?? [])];
   return {
     pedal: finder(board.pedals, 'pedal'),
     supply: finder(supplies, 'supply'),

@@ -1,22 +1,25 @@
 import type { Board, Catalogue } from '../domain/board.js';
+import { isMoney } from '../domain/aim.js';
 import { moneyText } from '../domain/money.js';
-import { feedMillivolts, type Feed, type Purchase, type Wiring } from '../domain/plan.js';
-import { minorUnits, numberOfThousandths } from '../domain/quantities.js';
+import type { Wiring } from '../domain/plan.js';
+import { minorUnits } from '../domain/quantities.js';
 import type { Answer, Gap, Reason } from '../planning/answer.js';
 import { planCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
 import { inventoryOf } from './inventory.js';
+import { feedObject, purchaseObject } from './json-objects.js';
+import { changesObject } from './rewire-json.js';
 import { safeJson } from './safe-text.js';
 
 /**
  * The answer as one JSON object with a line break at its end. Keys and their order are a promise to programs that read it:
  * new keys come after those that are there.
  */
-export function answerJson(board: Board, catalogue: Catalogue, answer: Answer): string {
+export function answerJson(board: Board, catalogue: Catalogue | null, answer: Answer): string {
   return `${safeJson(JSON.stringify(answerObject(board, catalogue, answer), null, 2))}\n`;
 }
 
-function answerObject(board: Board, catalogue: Catalogue, answer: Answer) {
+function answerObject(board: Board, catalogue: Catalogue | null, answer: Answer) {
   const inventory = inventoryOf(board, catalogue);
   const wiring = answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
   const { score } = wiring;
@@ -34,6 +37,7 @@ function answerObject(board: Board, catalogue: Catalogue, answer: Answer) {
       parts: score.parts,
       offPreferred: score.offPreferred,
       moved: score.moved,
+      ...(score.newlyExposed === undefined ? {} : { newlyExposed: score.newlyExposed }),
     },
     buy: {
       supplies: wiring.buy.supplies.map((purchase) => purchaseObject(board, purchase)),
@@ -42,11 +46,12 @@ function answerObject(board: Board, catalogue: Catalogue, answer: Answer) {
     feeds: wiring.feeds.map(feedObject),
     unpowered: wiring.unpowered,
     exposed: wiring.exposed,
-    moved: [],
+    moved: wiring.moved ?? [],
     confirm: confirmEntries(board, inventory, wiring.feeds),
     cautions: planCautions(inventory, wiring),
     reasons: answer.kind === 'stopped' ? [] : answer.reasons.map((reason) => reasonObject(board, reason)),
     gap: gapObject(board, answer),
+    ...(answer.aim === 'moves' ? changesObject(board, answer.kind === 'plan' ? answer.changes : undefined) : {}),
   };
 }
 
@@ -68,27 +73,8 @@ function statusOf(answer: Answer): 'proven' | 'best found' | 'impossible' {
   return answer.kind === 'plan' && answer.gap === null ? 'proven' : 'best found';
 }
 
-const purchaseObject = <Id>({ currency }: Board, { id, units, price }: Purchase<Id>) => ({
-  id,
-  units,
-  price: moneyText(price, currency),
-});
-
-const feedObject = (feed: Feed) => ({
-  pedal: feed.pedal,
-  supply: feed.supply,
-  unit: feed.unit,
-  outputs: feed.outputs,
-  volts: numberOfThousandths(feedMillivolts(feed)),
-  polarity: feed.polarity,
-  join: feed.join === null ? null : { mode: feed.join.mode, part: feed.join.part },
-  chain: feed.chain,
-  parts: feed.adapters,
-  settings: feed.settings.map(numberOfThousandths),
-});
-
 /** `rule`, where there is one, is the hard rule that stands in the way; of a pedal it is its nearest miss's. */
-function reasonObject(board: Board, reason: Reason) {
+function reasonObject(board: Board, reason: Reason): Readonly<Record<string, unknown>> {
   switch (reason.kind) {
     case 'pedal': {
       const [nearest] = reason.refusals;
@@ -121,6 +107,16 @@ function reasonObject(board: Board, reason: Reason) {
         needed: form(reason.needed),
       };
     }
+    case 'request': {
+      const { kind, requests, needed, message } = reason;
+      return {
+        kind,
+        pedals: requests.flatMap((request) => (request.kind === 'keep' ? [request.pedal] : [])),
+        message,
+        requests: requests.map((request) => request.kind),
+        needed: needed === null ? null : moneyText(needed, board.currency),
+      };
+    }
   }
 }
 
@@ -132,7 +128,6 @@ function gapObject(board: Board, answer: Answer) {
 }
 
 function openTier({ currency }: Board, { tier, value, bound }: Gap) {
-  const form = (amount: number) =>
-    tier === 'cost' || tier === 'money' ? moneyText(minorUnits(amount), currency) : amount;
+  const form = (amount: number) => (isMoney(tier) ? moneyText(minorUnits(amount), currency) : amount);
   return { tier, value: form(value), bound: bound === null ? null : form(bound) };
 }

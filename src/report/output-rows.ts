@@ -1,5 +1,5 @@
 import type { Feed } from '../domain/plan.js';
-import { decimalOfThousandths, factorText } from '../domain/quantities.js';
+import { decimalOfThousandths, factorText, type PedalId } from '../domain/quantities.js';
 import type { Bank, Setting } from '../domain/supply.js';
 import { bankOf, firstBankOf } from './inventory.js';
 import type { Piece } from './layout.js';
@@ -30,7 +30,13 @@ export function outputRows(screen: Screen, unit: UnitUse): readonly OutputRow[] 
   return [...outputs, ...unit.totals.map(({ bank, meter }) => totalRow(screen, bank, meter))];
 }
 
-function usedRows(screen: Screen, unit: UnitUse, use: OutputUse): readonly OutputRow[] {
+/** A row for a pedal, or for a chain and each of its pedals; `notes` say more about some of them. */
+export function usedRows(
+  screen: Screen,
+  unit: UnitUse,
+  use: OutputUse,
+  notes: ReadonlyMap<PedalId, Piece> = new Map(),
+): readonly OutputRow[] {
   const { inventory, paints } = screen;
   const [first] = use.feeds;
   const switched = firstBankOf(unit.supply, first).settings.length > 1;
@@ -41,20 +47,27 @@ function usedRows(screen: Screen, unit: UnitUse, use: OutputUse): readonly Outpu
   };
   const peak = use.peak === null ? [] : [{ text: `at switch-on up to ${meterText(use.peak)}` }];
   const chain = chainRoute(screen, first);
-  if (chain === null) {
+  const note = notes.get(first.pedal);
+  if (chain === null && use.feeds.length === 1) {
     const what = { text: inventory.pedalName(first.pedal), paint: paints.strong };
-    return [{ ...row, what, detail: [{ text: soloRoute(screen, first), hang: 2 }, ...peak] }];
+    const detail = [{ text: soloRoute(screen, first), hang: 2 }, ...peak, ...(note === undefined ? [] : [note])];
+    return [{ ...row, what, detail }];
   }
-  const what = { text: `${countText(use.feeds.length, 'pedal')} on a chain` };
-  const head = { ...row, what, detail: [{ text: chain, hang: 2 }, ...peak] };
-  return [head, ...use.feeds.map((feed) => tailRow(screen, feed))];
+  // Only a wiring that is broken has several pedals on an output without a chain lead.
+  const how = chain === null ? 'on one output' : 'on a chain';
+  const what = { text: `${countText(use.feeds.length, 'pedal')} ${how}` };
+  const head = { ...row, what, detail: [...(chain === null ? [] : [{ text: chain, hang: 2 }]), ...peak] };
+  return [head, ...use.feeds.map((feed) => tailRow(screen, feed, notes.get(feed.pedal)))];
 }
 
-const tailRow = (screen: Screen, feed: Feed): OutputRow => ({
+const tailRow = (screen: Screen, feed: Feed, note?: Piece): OutputRow => ({
   outputs: '',
   volts: [],
   what: bullet(screen, screen.inventory.pedalName(feed.pedal), screen.paints.strong),
-  detail: [{ text: tailRoute(screen, feed), indent: 2, hang: 2 }],
+  detail: [
+    { text: feed.chain === null ? soloRoute(screen, feed) : tailRoute(screen, feed), indent: 2, hang: 2 },
+    ...(note === undefined ? [] : [{ ...note, indent: 2 }]),
+  ],
   meter: null,
 });
 
@@ -114,7 +127,8 @@ function freeSettings({ outputs, supply }: UnitUse, bank: Bank): readonly Settin
   return bank.settings;
 }
 
-function totalRow({ board, marks }: Screen, bank: Bank | null, meter: Meter): OutputRow {
+/** A total over all outputs of a bank, or over all of the supply. */
+export function totalRow({ board, marks }: Screen, bank: Bank | null, meter: Meter): OutputRow {
   return {
     outputs: bank === null ? 'all' : bankOutputs(marks, bank),
     volts: [],

@@ -20,17 +20,26 @@ const wideFrom = 112;
 export function pluggingLines(screen: Screen, units: readonly UnitUse[]): string[] {
   const { paints, width } = screen;
   const legend = legendTexts(screen, units).map((text) => ({ text, paint: paints.faint }));
-  return [...block(legend, width, indent), ...units.flatMap((unit) => ['', ...unitLines(screen, units, unit)])];
+  return [
+    ...block(legend, width, indent),
+    ...units.flatMap((unit) => ['', ...unitTable(screen, units, unit, outputRows(screen, unit))]),
+  ];
 }
 
-function unitLines(screen: Screen, units: readonly UnitUse[], unit: UnitUse): string[] {
+/** The rows of one unit below its name. */
+export function unitTable(
+  screen: Screen,
+  units: readonly UnitUse[],
+  unit: UnitUse,
+  rows: readonly OutputRow[],
+): string[] {
   const { inventory, paints, width } = screen;
   const number = unitsInUse(units, unit.supply.id) > 1 || unit.unit > 1 ? `, unit ${unit.unit}` : '';
   const title = `${inventory.supplyName(unit.supply.id)}${number} (${unit.owned ? 'yours' : 'to buy'})`;
   return [
     ...block([{ text: title, paint: paints.strong }], width, indent),
     ...headerLines(screen),
-    ...outputRows(screen, unit).flatMap((row) => rowLines(screen, row)),
+    ...rows.flatMap((row) => rowLines(screen, row)),
   ];
 }
 
@@ -75,26 +84,32 @@ const legendOf: Readonly<Record<Polarity, string>> = {
 };
 
 /** Explains only the words that the tables below use. */
-function legendTexts({ board, inventory, marks }: Screen, units: readonly UnitUse[]): readonly string[] {
-  const { headroom, guess } = board.policy;
-  const uses = units.flatMap(({ outputs }) => outputs);
-  const feeds = uses.flatMap((use) => use.feeds);
-  const guessed = feeds.some(({ pedal }) => inventory.pedal(pedal).figure === 'guess');
+function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string[] {
+  const { marks } = screen;
+  const feeds = units.flatMap(({ outputs }) => outputs.flatMap((use) => use.feeds));
   const switched = units.some(({ supply, outputs }) =>
     outputs.some(({ feeds: [feed] }) => firstBankOf(supply, feed).settings.length > 1),
   );
-  const factors = [
-    `${marks.times} ${factorText(headroom.alone)} for a pedal alone`,
-    ...(uses.some(({ feeds: { length } }) => length > 1)
-      ? [`${marks.times} ${factorText(headroom.chained)} on a chain`]
-      : []),
-  ];
   const polarities = new Set(feeds.map(({ polarity }) => polarity));
   return [
     `Mains sockets needed: ${units.length}, one for each supply.`,
     `Own lead: the straight lead that comes with the supply. ${marks.arrow} shows the order from supply to pedal.`,
     ...(switched ? ['Switch: set that output, or its bank, to these volts first.'] : []),
     ...[...polarities].flatMap((polarity) => (polarity === null ? [] : [legendOf[polarity]])),
-    `Load: what the pedals draw ${factors.join(', ')}${guessed ? `; a guess counts ${marks.times} ${factorText(guess)} before that` : ''}.`,
+    loadLegend(screen, units),
   ];
+}
+
+/** What the loads are multiplied by. */
+export function loadLegend({ board, inventory, marks }: Screen, units: readonly UnitUse[]): string {
+  const { headroom, guess } = board.policy;
+  const uses = units.flatMap(({ outputs }) => outputs);
+  const guessed = uses.some(({ feeds }) => feeds.some(({ pedal }) => inventory.pedal(pedal).figure === 'guess'));
+  const factors = [
+    `${marks.times} ${factorText(headroom.alone)} for a pedal alone`,
+    ...(uses.some(({ feeds: { length } }) => length > 1)
+      ? [`${marks.times} ${factorText(headroom.chained)} on a chain`]
+      : []),
+  ];
+  return `Load: what the pedals draw ${factors.join(', ')}${guessed ? `; a guess counts ${marks.times} ${factorText(guess)} before that` : ''}.`;
 }

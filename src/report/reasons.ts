@@ -4,11 +4,19 @@ import type { Reason, Refusal } from '../planning/answer.js';
 import { needsText } from './needs.js';
 import { safeText } from './safe-text.js';
 import { sentence, type Speech } from './screen.js';
-import { fullStop, listText, outputsText, priceText } from './words.js';
+import { capital, fullStop, listText, outputsText, priceText } from './words.js';
 
 type PedalReason = Extract<Reason, { kind: 'pedal' }>;
 type SetReason = Extract<Reason, { kind: 'together' }>;
 type LimitReason = Extract<Reason, { kind: 'limit' }>;
+type RequestReason = Extract<Reason, { kind: 'request' }>;
+
+type Sorted = {
+  readonly pedals: readonly PedalReason[];
+  readonly sets: readonly SetReason[];
+  readonly limits: readonly LimitReason[];
+  readonly requests: readonly RequestReason[];
+};
 
 /** One entry of a passage: a sentence, or something that is named first, with more below it. */
 export type PassageEntry = {
@@ -22,21 +30,30 @@ export type PassageEntry = {
 export type Passage = { readonly title: string; readonly entries: readonly PassageEntry[] };
 
 /** What is said first when no plan exists. */
-export const impossibleLead = ({ board, catalogue }: Speech): string =>
-  `What you own and what ${safeText(catalogue.name)} sells cannot power ` +
-  `${board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`} by the rules. ` +
-  'Nothing has been bought or plugged.';
+export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): string =>
+  `${verdictText(speech, reasons)} Nothing has been bought or plugged.`;
+
+function verdictText({ board, catalogue }: Speech, reasons: readonly Reason[]): string {
+  if (reasons.some(({ kind }) => kind === 'request'))
+    return 'There is no plan with all that you asked for; without some of it there is one.';
+  const sold = catalogue.supplies.length + catalogue.parts.length > 0;
+  const pedals = board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`;
+  const gear = sold ? `What you own and what ${safeText(catalogue.name)} sells` : 'What you own';
+  return `${gear} cannot power ${pedals} by the rules.`;
+}
 
 /** Why no plan exists, with the numbers, and what to do about it. */
 export function reasonPassages(speech: Speech, reasons: readonly Reason[]): readonly Passage[] {
   const pedals = reasons.filter((reason) => reason.kind === 'pedal');
   const sets = reasons.filter((reason) => reason.kind === 'together');
   const limits = reasons.filter((reason) => reason.kind === 'limit');
+  const requests = reasons.filter((reason) => reason.kind === 'request');
   const passages: readonly Passage[] = [
+    { title: 'What you asked for', entries: requests.map((reason) => just(requestText(speech, reason))) },
     { title: 'Nothing can feed these', entries: pedals.map((reason) => pedalEntry(speech, reason)) },
     { title: 'Never all of these at once', entries: sets.map((reason) => just(setText(speech, reason))) },
     { title: 'Beyond your limits', entries: limits.map((reason) => just(limitText(speech, reason))) },
-    { title: 'What to do next', entries: nextSteps(speech, pedals, sets, limits).map(just) },
+    { title: 'What to do next', entries: nextSteps(speech, { pedals, sets, limits, requests }).map(just) },
   ];
   return passages.filter(({ entries }) => entries.length > 0);
 }
@@ -53,6 +70,25 @@ export const stoppedPassage: Passage = {
 };
 
 const just = (text: string): PassageEntry => ({ name: null, text, below: [] });
+
+const requestText = (speech: Speech, { message }: RequestReason): string =>
+  fullStop(capital(sentence(speech, message)));
+
+/** What to do without, where the requests of a reason have to go together. */
+function giveUpText({ board, inventory }: Speech, { requests, needed }: RequestReason): string {
+  const texts = requests.map((request) => {
+    switch (request.kind) {
+      case 'keep':
+        return `let ${inventory.pedalName(request.pedal)} move`;
+      case 'buy never':
+        return 'allow purchases';
+      case 'budget':
+        return 'raise the budget';
+    }
+  });
+  const takes = needed === null ? '' : `: a plan takes ${priceText(needed, board)} at least`;
+  return `${capital(listText(texts))}${takes}.`;
+}
 
 /** The pedal and what it needs, then every refusal, the nearest miss first. */
 const pedalEntry = (speech: Speech, { pedal, refusals }: PedalReason): PassageEntry => ({
@@ -90,21 +126,19 @@ const limitNames: Readonly<Record<LimitReason['limit'], string>> = {
 const limitAmount = ({ board }: Speech, limit: LimitReason['limit'], amount: number): string =>
   limit === 'budget' ? priceText(minorUnits(amount), board) : String(amount);
 
-function nextSteps(
-  speech: Speech,
-  pedals: readonly PedalReason[],
-  sets: readonly SetReason[],
-  limits: readonly LimitReason[],
-): readonly string[] {
-  const steps = pedals.flatMap(({ pedal, refusals }) => {
+function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted): readonly string[] {
+  const remedied = pedals.flatMap(({ pedal, refusals }) => {
     const [nearest] = refusals;
     return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${remedies[nearest.rule]}.`];
   });
+  const steps = [...requests.map((reason) => giveUpText(speech, reason)), ...remedied];
   if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
   for (const { limit, needed } of limits)
     steps.push(`Raise the limit (${limitNames[limit].toLowerCase()}) to ${limitAmount(speech, limit, needed)}.`);
   if (pedals.length > 0) steps.push("Check that pedal's label against the board file: a mistyped figure is common.");
-  steps.push('Or ask for a partial plan: it powers as many pedals as can be and names those left out.');
+  // Pedals that are to stay stay in a partial plan, too.
+  if (!requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))
+    steps.push('Or ask for a partial plan: it powers as many pedals as can be and names those left out.');
   if (pedals.length > 0) steps.push('Never feed a pedal from an output that was refused here.');
   return steps;
 }

@@ -1,3 +1,4 @@
+import type { Board } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Wiring } from '../domain/plan.js';
 import { decimalOfThousandths, factorText, type PedalId } from '../domain/quantities.js';
@@ -28,7 +29,7 @@ export const confirmLead =
   'Your files do not state what follows. Read the labels; where one differs, correct the file and run again.';
 
 /** What was assumed or guessed; pedals with the same assumptions share a remark. */
-export function confirmRemarks(speech: Speech, wiring: Wiring): readonly Remark[] {
+export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds'>): readonly Remark[] {
   const { board, inventory } = speech;
   const groups = new Map<string, string[]>();
   for (const entry of confirmEntries(board, inventory, wiring.feeds)) {
@@ -72,8 +73,18 @@ export function groundRemarks({ board, inventory }: Speech, wiring: Wiring): rea
   ];
 }
 
-/** What holds for this plan, then what always holds. */
-export function cautionRemarks({ board, inventory }: Speech, wiring: Wiring): readonly Remark[] {
-  const mains = board.policy.mains === null ? ['Check that every supply accepts the mains volts of the venue.'] : [];
-  return [...pluggingCautions(inventory, wiring).map(withCare), ...[...mains, ...generalCautions].map(plainly)];
-}
+/** What holds for this wiring, then what always holds. */
+export const cautionRemarks = (
+  { board, inventory }: Speech,
+  wiring: Pick<Wiring, 'feeds'>,
+  of: 'plan' | 'check' = 'plan',
+): readonly Remark[] => [
+  ...pluggingCautions(inventory, wiring).map(withCare),
+  ...standingCautions(board, of).map(plainly),
+];
+
+/** What holds whatever is plugged. */
+export const standingCautions = (board: Board, of: 'plan' | 'check'): readonly string[] => [
+  ...(board.policy.mains === null ? ['Check that every supply accepts the mains volts of the venue.'] : []),
+  ...generalCautions(of),
+];

@@ -24,9 +24,11 @@ export const tailRoute = (speech: Speech, feed: Feed): string =>
 /** All leads from the supply to the pedal, without what the last plug is. */
 export const wayText = (speech: Speech, feed: Feed): string => stepsText(speech, startText(feed), leadsOf(feed));
 
-const startText = ({ outputs }: Feed): string => (outputs.length > 1 ? 'both own leads' : 'own lead');
+/** What a feed begins with: its supply's straight lead, or both of a join. */
+export const startText = ({ outputs }: Feed): string => (outputs.length > 1 ? 'both own leads' : 'own lead');
 
-const stepsText = ({ inventory, marks }: Speech, start: string, leads: readonly PartId[]): string =>
+/** Leads in their order: "own lead → Reversing lead". */
+export const stepsText = ({ inventory, marks }: Speech, start: string, leads: readonly PartId[]): string =>
   [start, ...leads.map((id) => inventory.partName(id))].join(` ${marks.arrow} `);
 
 /** What the last plug is; its shape is named where an adapter made it. */

@@ -56,7 +56,7 @@ const barCells = 10;
 const unicodeMarks: Marks = { arrow: '→', times: '×', dash: '–', bullet: '•', rule: '─', full: '█', empty: '░' };
 const asciiMarks: Marks = { arrow: '->', times: 'x', dash: '-', bullet: '*', rule: '-', full: '#', empty: '.' };
 
-export function screenFor(board: Board, catalogue: Catalogue, options: ScreenOptions): Screen {
+export function screenFor(board: Board, catalogue: Catalogue | null, options: ScreenOptions): Screen {
   const colours = picocolors.createColors(options.colour);
   return {
     ...speechOf(board, catalogue, options.unicode),
@@ -72,10 +72,10 @@ export function screenFor(board: Board, catalogue: Catalogue, options: ScreenOpt
   };
 }
 
-/** Speech with signs beyond ASCII, unless they are not wanted. */
-export const speechOf = (board: Board, catalogue: Catalogue, unicode = true): Speech => ({
+/** Speech with signs beyond ASCII, unless they are not wanted. Without a catalogue nothing is for sale. */
+export const speechOf = (board: Board, catalogue: Catalogue | null, unicode = true): Speech => ({
   board,
-  catalogue,
+  catalogue: catalogue ?? { name: 'no shop', currency: board.currency, supplies: [], parts: [] },
   inventory: inventoryOf(board, catalogue),
   marks: unicode ? unicodeMarks : asciiMarks,
 });

@@ -12,7 +12,7 @@ export const leftOutLines = (screen: Screen, wiring: Wiring, reasons: readonly R
   remarkLines(screen, leftOutRemarks(screen, wiring, reasons));
 
 /** What was assumed or guessed; nothing where all is stated. */
-export function confirmLines(screen: Screen, wiring: Wiring): string[] {
+export function confirmLines(screen: Screen, wiring: Pick<Wiring, 'feeds'>): string[] {
   const remarks = confirmRemarks(screen, wiring);
   if (remarks.length === 0) return [];
   const lead = block([{ text: confirmLead, paint: screen.paints.faint }], screen.width, indent);
@@ -24,8 +24,8 @@ export const groundLines = (screen: Screen, wiring: Wiring): string[] =>
   remarkLines(screen, groundRemarks(screen, wiring));
 
 /** What to mind. */
-export const cautionLines = (screen: Screen, wiring: Wiring): string[] =>
-  remarkLines(screen, cautionRemarks(screen, wiring));
+export const cautionLines = (screen: Screen, wiring: Pick<Wiring, 'feeds'>, of: 'plan' | 'check' = 'plan'): string[] =>
+  remarkLines(screen, cautionRemarks(screen, wiring, of));
 
 const remarkLines = (screen: Screen, remarks: readonly Remark[]): string[] =>
   block(

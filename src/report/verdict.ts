@@ -112,8 +112,11 @@ function tierText({ board }: Screen, tier: Tier, value: number): string {
       const noise = noisePrice === 0 ? '' : `, with ${price(noisePrice)} counted for each exposed pedal`;
       return `costs less than ${price(value)}${noise}`;
     }
+    case 'newCost':
     case 'money':
       return `costs less than ${price(value)}`;
+    case 'moved':
+      return `moves fewer than ${countText(value, 'pedal')}`;
     case 'exposed':
       return `exposes fewer than ${countText(value, 'pedal')} to digital noise`;
     case 'bricks':
@@ -132,7 +135,10 @@ function noneText(tier: Tier): string {
       return 'leaves no pedal without power';
     case 'cost':
     case 'money':
+    case 'newCost':
       return 'costs nothing';
+    case 'moved':
+      return 'moves no pedal';
     case 'exposed':
       return 'exposes no pedal to digital noise';
     case 'bricks':

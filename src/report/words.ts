@@ -1,4 +1,5 @@
 import type { Board } from '../domain/board.js';
+import type { LoadNumbers } from '../domain/load-numbers.js';
 import { stepsUp } from '../domain/load.js';
 import { moneyText } from '../domain/money.js';
 import type { AssumedOfPedal, Polarity } from '../domain/pedal.js';
@@ -41,6 +42,9 @@ export function outputsText(outputs: readonly number[], dash = '-'): string {
   const run = outputs.length > 2 && outputs.every((output, at) => output === first + at);
   return `outputs ${run ? `${first}${dash}${outputs.at(-1) ?? first}` : listText(outputs.map(String))}`;
 }
+
+/** What an audit has compared, as a meter shows it. */
+export const meterOf = ({ planned, limit, unit }: LoadNumbers): Meter => ({ planned, limit, unit });
 
 /** "216 of 400 mA". The planned side is rounded up, to whole units where the limit is whole, and so never understates. */
 export function meterText(meter: Meter): string {

@@ -4,26 +4,41 @@ import { expectTypeOf } from 'vitest';
 import {
   answerJson,
   answerText,
+  check,
+  checkJson,
+  checkOutput,
+  checkText,
   choose,
   closeEngines,
   faultText,
   inputsFromText,
+  outputAnswerJson,
+  outputAnswerText,
   readInputs,
+  rewire,
   startEngines,
   type Answer,
   type Board,
   type BoardAlone,
   type Catalogue,
+  type Changes,
+  type Check,
   type ChoosingAim,
   type Engines,
   type Feed,
   type Gap,
   type Inputs,
   type InputFault,
+  type OutputAnswer,
+  type OutputQuestion,
+  type Pedal,
   type Progress,
   type ReadResult,
   type Reason,
   type Score,
+  type ScreenOptions,
+  type Supply,
+  type Violation,
   type Wiring,
 } from '../../src/index.js';
 
@@ -64,11 +79,20 @@ void choose(board, null);
 // @ts-expect-error -- a catalogue is no board
 void choose(catalogue, catalogue);
 
+// Re-plugging: a board may describe all its gear.
+expectTypeOf(rewire(board, null)).resolves.toEqualTypeOf<Answer>();
+void rewire(board, catalogue, { keep: [feed.pedal], buy: 'never', budget: score.money, partial: true });
+// @ts-expect-error -- a supply's id is no pedal's
+void rewire(board, null, { keep: [feed.supply] });
+// @ts-expect-error -- whether there is a catalogue must be said
+void rewire(board);
+
 // An answer carries only what is true in its case.
 expectTypeOf(answer.kind).toEqualTypeOf<'plan' | 'impossible' | 'stopped'>();
 if (answer.kind === 'plan') {
   expectTypeOf(answer.wiring).toEqualTypeOf<Wiring>();
   expectTypeOf(answer.gap).toEqualTypeOf<Gap | null>();
+  expectTypeOf(answer.changes).toEqualTypeOf<Changes | undefined>();
 }
 if (answer.kind === 'impossible') expectTypeOf(answer.reasons).toEqualTypeOf<readonly Reason[]>();
 // @ts-expect-error -- there may be no plan
@@ -93,7 +117,7 @@ expectTypeOf(board.pedals).not.toHaveProperty('push');
 score.bricks = 0;
 
 // Printing.
-expectTypeOf(answerJson).toEqualTypeOf<(board: Board, catalogue: Catalogue, answer: Answer) => string>();
+expectTypeOf(answerJson).toEqualTypeOf<(board: Board, catalogue: Catalogue | null, answer: Answer) => string>();
 expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: false })).toEqualTypeOf<string>();
 expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: true, unicode: false })).toEqualTypeOf<string>();
 // @ts-expect-error -- the width is the caller's to know
@@ -102,3 +126,24 @@ answerText(board, catalogue, answer, { colour: false });
 // Engines of one's own serve several calls.
 expectTypeOf(startEngines).toEqualTypeOf<() => Engines>();
 expectTypeOf(closeEngines).toEqualTypeOf<(engines: Engines) => Promise<void>>();
+
+// Checking: with a catalogue or without one, and at once.
+declare const perhaps: string | null;
+expectTypeOf(readInputs('board.yaml', perhaps)).resolves.toEqualTypeOf<ReadResult<Inputs | BoardAlone>>();
+expectTypeOf(check(board, catalogue)).toEqualTypeOf<Check>();
+expectTypeOf(check(board, null)).toEqualTypeOf<Check>();
+expectTypeOf<Check['findings']>().toEqualTypeOf<readonly Violation[]>();
+// @ts-expect-error -- whether there is a catalogue must be said
+check(board);
+declare const pedal: Pedal;
+declare const supply: Supply;
+const question: OutputQuestion = { pedal: pedal.id, supply: supply.id, unit: 1, output: 5 };
+expectTypeOf(checkOutput(board, catalogue, question)).toEqualTypeOf<OutputAnswer>();
+// @ts-expect-error -- a supply is no pedal
+checkOutput(board, null, { ...question, pedal: supply.id });
+type Printing<Answer> = (board: Board, catalogue: Catalogue | null, answer: Answer) => string;
+type Showing<Answer> = (board: Board, catalogue: Catalogue | null, answer: Answer, options: ScreenOptions) => string;
+expectTypeOf(checkJson).toEqualTypeOf<Printing<Check>>();
+expectTypeOf(checkText).toEqualTypeOf<Showing<Check>>();
+expectTypeOf(outputAnswerJson).toEqualTypeOf<Printing<OutputAnswer>>();
+expectTypeOf(outputAnswerText).toEqualTypeOf<Showing<OutputAnswer>>();

@@ -30,7 +30,10 @@ export function benchOf(pedals: readonly Pedal[], parts: readonly Part[] = [], p
 
 /** What a supply can do for a bench. @throws Error when that is nothing. */
 export function usesOf(supply: Supply, bench: Bench, owned = 0): SupplyUses {
-  const uses = supplyUses({ supply, owned, forSale: supply.price === null ? 0 : (supply.stock ?? Infinity) }, bench);
+  const uses = supplyUses(
+    { supply, owned, forSale: supply.price === null ? 0 : (supply.stock ?? Infinity), unit: null },
+    bench,
+  );
   if (uses === null) throw new Error(`${supply.id} can do nothing`);
   return uses;
 }

@@ -49,7 +49,7 @@ function partsOf({ join, chain, adapters }: Hookup): readonly Part[] {
 }
 
 /** High-gain pedals that share their ground with a digital pedal other than themselves. */
-const exposedOf = (domain: readonly Pedal[]): readonly Pedal[] =>
+export const exposedOf = (domain: readonly Pedal[]): readonly Pedal[] =>
   domain.filter((pedal) => pedal.highGain && domain.some((other) => other !== pedal && other.digital));
 
 const isOff = (pedal: Pedal, hookup: Hookup): boolean => pedal.prefers !== null && pedal.prefers !== hookup.volts;

@@ -3,7 +3,7 @@
  * through the leads. A branch ends when a rule is broken or when what is placed so far is no better than the best plan
  * found, as every tier can only grow. The cost is exponential: up to about four pedals and three supplies of four outputs.
  */
-import { compareScores, type ChoosingAim } from '../../src/domain/aim.js';
+import { compareScores, type Aim, type ChoosingAim } from '../../src/domain/aim.js';
 import type { Board, Catalogue } from '../../src/domain/board.js';
 import type { Pedal } from '../../src/domain/pedal.js';
 import type { Feed, Score } from '../../src/domain/plan.js';
@@ -24,39 +24,7 @@ type Options = {
 /** A best plan's score and feeds. Another plan may be as good under the aim with another score: compare by tiers. */
 export function bruteForce(board: Board, catalogue: Catalogue, { aim, partial }: Options): BruteForceAnswer {
   const shop: Shop = { board, catalogue };
-  const hookups = hookupTable(shop);
-  let best: { readonly score: Score; readonly units: readonly Unit[] } | null = null;
-
-  const search = (waiting: readonly Pedal[], unpowered: number, units: readonly Unit[]): void => {
-    const score = scoreOf(units, unpowered, shop);
-    if (!withinLimits(units, score, shop)) return;
-    if (best !== null && compareScores(score, best.score, aim, board.policy) >= 0) return;
-    const [pedal, ...rest] = waiting;
-    if (pedal === undefined) {
-      best = { score, units };
-      return;
-    }
-    for (const partners of subsetsOf(rest)) {
-      const left = rest.filter((other) => !partners.includes(other));
-      for (const hookup of hookups([pedal, ...partners]))
-        for (const next of placements(units, hookup, board)) search(left, unpowered, next);
-    }
-    if (partial) search(rest, unpowered + 1, units);
-  };
-
-  const ways = new Map(board.pedals.map((pedal) => [pedal, hookups([pedal]).length]));
-  search(
-    [...board.pedals].sort((first, second) => (ways.get(first) ?? 0) - (ways.get(second) ?? 0)),
-    0,
-    [],
-  );
-  return answerOf(best, board);
-}
-
-function answerOf(
-  best: { readonly score: Score; readonly units: readonly Unit[] } | null,
-  board: Board,
-): BruteForceAnswer {
+  const best = bestUnits(shop, partial, aim, (units, left) => scoreOf(units, left.length, shop));
   if (best === null) return { kind: 'impossible' };
   const feeds = feedsOf(best.units);
   return {
@@ -64,6 +32,49 @@ function answerOf(
     score: best.score,
     feeds: board.pedals.flatMap((pedal) => feeds.filter((feed) => feed.pedal === pedal.id)),
   };
+}
+
+/**
+ * What a plan so far is worth when some pedals are left out; null when nothing that is added can make it right. No figure
+ * may fall as more is plugged.
+ */
+export type Judge = (units: readonly Unit[], left: readonly Pedal[]) => Score | null;
+
+/** The best of all ways to plug everything, or everything but some pedals where the plan may be partial. */
+export function bestUnits(
+  shop: Shop,
+  partial: boolean,
+  aim: Aim,
+  judge: Judge,
+): { readonly score: Score; readonly units: readonly Unit[] } | null {
+  const { board } = shop;
+  const hookups = hookupTable(shop);
+  let best: { readonly score: Score; readonly units: readonly Unit[] } | null = null;
+
+  const search = (waiting: readonly Pedal[], left: readonly Pedal[], units: readonly Unit[]): void => {
+    const score = judge(units, left);
+    if (score === null || !withinLimits(units, score, shop)) return;
+    if (best !== null && compareScores(score, best.score, aim, board.policy) >= 0) return;
+    const [pedal, ...rest] = waiting;
+    if (pedal === undefined) {
+      best = { score, units };
+      return;
+    }
+    for (const partners of subsetsOf(rest)) {
+      const others = rest.filter((other) => !partners.includes(other));
+      for (const hookup of hookups([pedal, ...partners]))
+        for (const next of placements(units, hookup, board)) search(others, left, next);
+    }
+    if (partial) search(rest, [...left, pedal], units);
+  };
+
+  const ways = new Map(board.pedals.map((pedal) => [pedal, hookups([pedal]).length]));
+  search(
+    [...board.pedals].sort((first, second) => (ways.get(first) ?? 0) - (ways.get(second) ?? 0)),
+    [],
+    [],
+  );
+  return best;
 }
 
 /** Looks up every way to hang a group on one output of any supply, few parts first so that good plans come early. */

@@ -73,6 +73,15 @@ describe('audit', () => {
     expect(judge(spoiled).violations[1]).toEqual({
       rule: 'current',
       pedals: ['echo'],
+      place: { supply: 'quay', unit: 1, outputs: [3] },
+      numbers: {
+        kind: 'load',
+        unit: 'mA',
+        load: { numerator: 180_000n, denominator: 1n },
+        factor: { numerator: 6, denominator: 5 },
+        planned: { numerator: 1_080_000n, denominator: 5n },
+        limit: 100_000,
+      },
       message: 'Echo draws 180 mA × 1.2 = 216 mA; output 3 of Quay (unit 1) gives 100 mA at 9 V',
     });
   });

@@ -19,7 +19,7 @@ describe('limit', () => {
     expect(faults(two({ budget: minorUnits(10000) }, 1))).toEqual([]);
     expect(faults(two({ budget: minorUnits(0) }, 2))).toEqual([]);
     expect(messages(two({ budget: minorUnits(19999) }))).toEqual([
-      'the plan costs 200.00 EUR; the budget is 199.99 EUR',
+      'what has to be bought costs 200.00 EUR; the budget is 199.99 EUR',
     ]);
   });
 
@@ -37,13 +37,13 @@ describe('limit', () => {
   it('caps the supplies in use, owned or not', () => {
     expect(faults(two({ bricks: 2 }, 2))).toEqual([]);
     expect(faults(two({ bricks: 1 }, 2))).toEqual(['limit']);
-    expect(messages(two({ bricks: 1 }))).toEqual(['the plan uses 2 supply units; at most 1 may be in use']);
+    expect(messages(two({ bricks: 1 }))).toEqual(['2 supply units are in use; at most 1 may be']);
   });
 
   it('caps the mains sockets, one for each supply in use', () => {
     expect(faults(two({ sockets: 2 }))).toEqual([]);
     expect(faults(two({ sockets: 1 }))).toEqual(['limit']);
-    expect(messages(two({ sockets: 1 }))).toEqual(['the plan needs 2 mains sockets; 1 are at hand']);
+    expect(messages(two({ sockets: 1 }))).toEqual(['2 mains sockets are needed; 1 is at hand']);
   });
 });
 

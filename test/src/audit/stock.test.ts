@@ -31,7 +31,7 @@ describe('stock of supplies', () => {
     expect(faults(twoUnits(0, 2))).toEqual([]);
     expect(faults(twoUnits(1, 0))).toEqual(['stock']);
     expect(faults(twoUnits(0, 1))).toEqual(['stock']);
-    expect(messages(twoUnits(0, 1))).toEqual(['the plan uses unit 2 of Quay; 1 unit owned, 0 in stock']);
+    expect(messages(twoUnits(0, 1))).toEqual(['unit 2 of Quay is in use; 1 unit owned, 0 in stock']);
   });
 
   it('has no limit when none is stated', () => {
@@ -73,7 +73,7 @@ describe('stock of parts', () => {
     expect(faults(adapted(1, 2))).toEqual([]);
     expect(faults(adapted(null, 0))).toEqual([]);
     expect(faults(adapted(1, 1))).toEqual(['stock']);
-    expect(messages(adapted(1, 1))).toEqual(['the plan uses 3 × Straight; 1 unit owned, 1 in stock']);
+    expect(messages(adapted(1, 1))).toEqual(['3 × Straight are in use; 1 unit owned, 1 in stock']);
   });
 
   it('counts a chain lead once for its output', () => {

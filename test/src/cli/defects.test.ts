@@ -43,7 +43,8 @@ describe('a defect ends the process with code 1, one line and no stack trace', (
         import timers from 'node:timers/promises';
         timers.setImmediate = () => new Promise(() => {});
         timers.setTimeout = timers.setImmediate;
-        syncBuiltinESMExports();`,
+        syncBuiltinESMExports();
+        globalThis.setTimeout = () => undefined;`,
       says: /: it ended before it had an answer\n$/,
     },
   ])('$where', async ({ before, says }) => {

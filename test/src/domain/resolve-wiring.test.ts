@@ -69,6 +69,50 @@ describe('the wiring', () => {
     refused(joined.replace('[2, 1]', '[2, ‸3]'), 'wiring[0].outputs[1]', ['found 3', '1 to 2'], 'from 1 to 2');
   });
 
+  it('counts on volts that its outputs give', () => {
+    refused(feed.replace('volts: 9', 'volts: ‸12'), 'wiring[0].volts', ['found 12', 'output 2', 'gives 9 V'], 'set to');
+    refused(joined.replace('volts: 18', 'volts: ‸9'), 'wiring[0].volts', ['in series make 18 V'], 'the sum');
+    const parallel = joined.replace('series', 'parallel');
+    refused(parallel.replace('volts: 18', 'volts: ‸18'), 'wiring[0].volts', ['in parallel give 9 V'], 'set to');
+    expect(faultsOf(board(parallel.replace('volts: 18', 'volts: 9')), catalogue)).toEqual([]);
+  });
+
+  it('counts on any sum of two settings in series, and on common ones in parallel', () => {
+    const shop = catalogueText({
+      supplies: [
+        'supplies:',
+        '  - {id: quay, name: Quay, price: 50, regulated: true, banks: [',
+        '     {outputs: 1, isolated: true, power: DC, plug: barrel-2.1, polarity: centre-negative, switch: each,',
+        '      settings: [{volts: 9, milliamps: 500}, {volts: 12, milliamps: 400}]},',
+        '     {outputs: 1, isolated: true, power: DC, plug: barrel-2.1, polarity: centre-negative, switch: each,',
+        '      settings: [{volts: 9.5, milliamps: 500}, {volts: 12, milliamps: 400}]},',
+        '     {outputs: 1, isolated: true, power: DC, plug: barrel-2.1, polarity: centre-negative,',
+        '      settings: [{volts: 6, milliamps: 500}]}]}',
+      ].join('\n'),
+    });
+    for (const sum of [18.5, 21, 21.5, 24])
+      expect(faultsOf(board(joined.replace('volts: 18', `volts: ${sum}`)), shop)).toEqual([]);
+    const refusedBy = (text: string, message: string) =>
+      expectFault({ board: board(text), catalogue: shop }, 'wiring[0].volts', [message], '');
+    refusedBy(
+      joined.replace('volts: 18', 'volts: ‸18'),
+      'found 18; outputs 1 and 2 of "quay" in series make 18.5, 21, 21.5 or 24 V.',
+    );
+    const parallel = joined.replace('series', 'parallel');
+    expect(faultsOf(board(parallel.replace('volts: 18', 'volts: 12')), shop)).toEqual([]);
+    refusedBy(parallel.replace('volts: 18', 'volts: ‸9'), 'outputs 1 and 2 of "quay" in parallel give 12 V.');
+    const apart = parallel.replace('[2, 1]', '[2, 3]').replace('volts: 18', 'volts: ‸6');
+    refusedBy(apart, 'outputs 2 and 3 of "quay" cannot be set to the same volts');
+  });
+
+  it('tells one fault of an entry once: volts are not judged where the outputs are wrong', () => {
+    const keys = (text: string) => faultsOf(board(text), catalogue).map(({ key }) => key);
+    expect(keys(feed.replace('output: 2, volts: 9', 'output: 7, volts: 15'))).toEqual(['wiring[0].output']);
+    expect(keys(joined.replace('[2, 1]', '[1, 1]'))).toEqual(['wiring[0].outputs']);
+    expect(keys(feed.replace('volts: 9', 'volts: 9V'))).toEqual(['wiring[0].volts']);
+    expect(keys(feed.replace('quay', 'quey').replace('volts: 9', 'volts: 15'))).toEqual(['wiring[0].supply']);
+  });
+
   it('has one output, or two and a join', () => {
     const both = feed.replace('output: 2', 'output: 2, outputs: ‸[1, 2], join: {mode: series, part: flip}');
     refused(both, 'wiring[0].outputs', ['beside `output`'], 'Remove one');

@@ -17,7 +17,7 @@ const question = (pedals: number, tiers: readonly Tier[]): Question => {
   return questionOf(board, catalogueOf([]), { tiers, partial: true });
 };
 
-/** A model whose columns 0 to 5 are the measures themselves; a unit of money is `price` minor units. */
+/** A model whose columns 0 to 7 are the measures themselves; a unit of money is `price` minor units. */
 function modelOf(of: Question, price: number): Model {
   const measure = (column: number, share = 1): Sum => new Sum().add(column, share);
   return {
@@ -29,6 +29,8 @@ function modelOf(of: Question, price: number): Model {
       bricks: measure(3),
       parts: measure(4),
       offPreferred: measure(5),
+      newlyExposed: measure(6),
+      moved: measure(7),
     },
   };
 }
@@ -39,11 +41,12 @@ const valueOf = ({ objective }: Step, point: readonly number[]): number =>
 
 const points = (pedals: number): fc.Arbitrary<readonly number[]> => {
   const count = fc.nat({ max: pedals });
-  return fc.tuple(count, fc.nat({ max: 2 * pedals }), count, count, fc.nat({ max: 3 * pedals }), count);
+  return fc.tuple(count, fc.nat({ max: 2 * pedals }), count, count, fc.nat({ max: 3 * pedals }), count, count, count);
 };
 
 const figuresOf = (point: readonly number[], tiers: readonly Tier[], price: number): readonly number[] => {
-  const [unpowered = 0, units = 0, exposed = 0, bricks = 0, parts = 0, offPreferred = 0] = point;
+  const [unpowered = 0, units = 0, exposed = 0, bricks = 0, parts = 0, offPreferred = 0, newlyExposed = 0, moved = 0] =
+    point;
   const money = units * price;
   const all: Record<Tier, number> = {
     unpowered,
@@ -53,6 +56,8 @@ const figuresOf = (point: readonly number[], tiers: readonly Tier[], price: numb
     parts,
     offPreferred,
     cost: money + 2000 * exposed,
+    newCost: money + 2000 * newlyExposed,
+    moved,
   };
   return tiers.map((tier) => all[tier]);
 };

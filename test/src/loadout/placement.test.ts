@@ -16,6 +16,7 @@ const usesWith = (supply: Supply, capacities: readonly bigint[] = []): SupplyUse
   supply,
   owned: 0,
   forSale: Infinity,
+  unit: null,
   limits: capacities.map((capacity) => ({ bank: null, total: currentTotal(1) satisfies Total, capacity })),
   solos: [],
   chains: [],

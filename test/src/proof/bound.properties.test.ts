@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
+import { choosingAims, choosingTiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
 import type { ProofBranch, ProofTags, ProofTier } from '../../../src/domain/proof.js';
 import type { PartId, PedalId } from '../../../src/domain/quantities.js';
 import { toldApart } from '../../../src/proof/apart.js';
@@ -118,7 +118,7 @@ describe('the bound of a case', () => {
 });
 
 const tiersFrom = ({ aim, weights }: { readonly aim: ChoosingAim; readonly weights: readonly number[] }): ProofTier[] =>
-  tiersOf(aim).map((tier, index) => ({
+  choosingTiersOf(aim).map((tier, index) => ({
     tier,
     unit: tier === 'cost' || tier === 'money' ? 50 : 1,
     weight: weights[index] ?? 0,

@@ -1,0 +1,29 @@
+import type { Engines } from '../solver/engines.js';
+import { tiersOf } from '../src/domain/aim.js';
+import type { Board, Catalogue } from '../src/domain/board.js';
+import type { Answer } from '../src/planning/answer.js';
+import { loadoutSearch, questionOf, wiringOf } from './product.js';
+
+/**
+ * What `choose` with the aim `cost` answers when the compact program never joins. Where it does not get to a proof it hands
+ * over no plan. Not audited here: whoever measures judges every answer anyway.
+ */
+export async function chooseAlone(
+  board: Board,
+  catalogue: Catalogue,
+  options: { readonly engines: Engines; readonly remainingMs: () => number },
+): Promise<Answer> {
+  const aim = 'cost';
+  const tiers = tiersOf(aim).filter((tier) => tier !== 'unpowered');
+  const outcome = await loadoutSearch(questionOf(board, catalogue, { tiers, partial: false }), options);
+  switch (outcome.kind) {
+    case 'proven': {
+      const wiring = wiringOf(board, catalogue, outcome.feeds);
+      return { kind: 'plan', aim, wiring, gap: null, reasons: [], evidence: outcome.evidence };
+    }
+    case 'impossible':
+      return { kind: 'impossible', aim, reasons: [] };
+    case 'stopped':
+      return { kind: 'stopped', aim };
+  }
+}

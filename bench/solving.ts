@@ -1,0 +1,41 @@
+import { startEngineSet, type EngineSet } from './engine-sets.js';
+import { chainProfiles } from './instances.js';
+import { measure, type Solve } from './measure.js';
+import { progress } from './output.js';
+import { takesOn, type EngineSetName } from './set-names.js';
+import { shapeText, type CappedShape } from './shapes.js';
+
+/** Every instance solved by every set that takes it on, by turns, once the sets are warm; tells how it is getting on. */
+export async function solveAll(
+  questions: readonly CappedShape[],
+  names: readonly EngineSetName[],
+): Promise<readonly Solve[]> {
+  const sets = names.map(startEngineSet);
+  try {
+    await warmUp(sets);
+    const solves: Solve[] = [];
+    for (const [index, question] of questions.entries()) {
+      const rivals = sets.filter(({ name }) => takesOn(name, question.shape.supplies));
+      const measured = await measure(question, rivals);
+      const times = measured.map(
+        ({ set, elapsedMs, verdict }) => `${set} ${verdict.kind}, ${Math.round(elapsedMs)} ms`,
+      );
+      progress(`${index + 1}/${questions.length} ${shapeText(question.shape)}: ${times.join('; ')}`);
+      solves.push(...measured);
+    }
+    return solves;
+  } finally {
+    await Promise.all(sets.map(async (set) => set.close()));
+  }
+}
+
+/** Small instances that are not counted: the engines' code is compiled while it runs, which shows in the first dozen. */
+async function warmUp(sets: readonly EngineSet[]): Promise<void> {
+  const size = { pedals: 6, supplies: 6 };
+  for (const chains of chainProfiles) {
+    for (const seed of [101, 102, 103]) await measure({ shape: { ...size, chains, seed }, capMs: 30_000 }, sets);
+  }
+}
+
+export const nothingWrong = (solves: readonly Pick<Solve, 'verdict'>[]): boolean =>
+  solves.every(({ verdict }) => verdict.kind !== 'wrong');

@@ -1,0 +1,30 @@
+import type { Pedal } from '../domain/pedal.js';
+import type { Place } from '../domain/plan.js';
+import type { Rule } from '../domain/rules.js';
+import type { Numbers, Violation } from '../domain/violation.js';
+import type { Line, UnitInUse } from './line.js';
+
+type Details = { readonly place?: Place; readonly numbers?: Numbers };
+
+/** A violation of the pedals named, each of them once. */
+export function violation(rule: Rule, pedals: readonly Pedal[], message: string, details: Details = {}): Violation {
+  const { place = null, numbers = null } = details;
+  return { rule, pedals: [...new Set(pedals.map((pedal) => pedal.id))], place, message, numbers };
+}
+
+/** The outputs that a line draws from. */
+export const placeOfLine = ({ feed }: Line): Place => ({
+  supply: feed.supply,
+  unit: feed.unit,
+  outputs: feed.outputs,
+});
+
+/** The unit, or some of its outputs in rising order. */
+export const placeInUnit = ({ supply, unit }: UnitInUse, outputs: Iterable<number> = []): Place => ({
+  supply: supply.id,
+  unit,
+  outputs: [...outputs].sort((first, second) => first - second),
+});
+
+/** So many against the most that are allowed. */
+export const counted = (used: number, allowed: number): Numbers => ({ kind: 'count', used, allowed });
