@@ -54,6 +54,8 @@ export function layPieces(screen: Screen, feeds: readonly Feed[], step: StepOf<'
 const gap = 2;
 /** No column of what to read is wider, whatever the screen. */
 const mostMeter = 24;
+/** What a pedal's name has on a narrow screen, where plus and minus take more lines. */
+const leastPlug = 12;
 
 /** What a meter must show at each plug. */
 export function measureLines(screen: Screen, steps: readonly StepOf<'measure'>[], width: number): string[] {
@@ -66,8 +68,9 @@ export function measureLines(screen: Screen, steps: readonly StepOf<'measure'>[]
   const heads = ['Plug for', 'Meter', 'Plus and minus'];
   const widest = (at: number): number => Math.max(...[heads, ...rows].map((row) => widthOf(row[at] ?? '')));
   const meter = Math.min(mostMeter, widest(1));
-  const poles = widest(2);
-  const widths = [Math.min(widest(0), width - meter - poles - 2 * gap), meter, poles];
+  const room = width - meter - 2 * gap;
+  const plug = Math.min(widest(0), Math.max(leastPlug, room - widest(2)));
+  const widths = [plug, meter, Math.min(widest(2), room - plug)];
   return [heads, ...rows].flatMap((row, index) => {
     const piece = (text: string): Piece => (index === 0 ? { text, paint: paints.faint } : { text });
     return beside(

@@ -87,8 +87,8 @@ describe('a plan for re-plugging on a screen', () => {
     expect(linesOf(simple, 'What changes')).toEqual([
       '  Stay  Tarn fuzz.',
       '  Move  • Estuary echo: Quay 6 output 2 → output 5, 9 V',
-      '          why: current: Estuary echo draws 180 mA × 1.2 = 216 mA; output 2 of',
-      '               Quay 6 (unit 1) gives 100 mA at 9 V.',
+      '          why: current: Estuary echo draws 180 mA × 1.2 = 216 mA; output 2',
+      '               of Quay 6 (unit 1) gives 100 mA at 9 V.',
       '  New   • Chapel drive → Quay 6 output 6, 18 V',
     ]);
   });
