@@ -15,5 +15,5 @@ export function escapeMarkdown(text: string): string {
     .replace(/^[-+=:]/, '\\$&')
     .replace(/^(\d+)([.)])(?=\s|$)/, '$1\\$2')
     .replace(/:(?=\/\/)/g, '\\:')
-    .replace(/\bwww\./gi, (found) => `${found.slice(0, -1)}\\.`);
+    .replace(/www\./gi, (found) => `${found.slice(0, -1)}\\.`);
 }

@@ -35,6 +35,7 @@ describe('a name in Markdown', () => {
       '9 V DC, centre-negative (minus on the pin)',
     );
     expect(escapeMarkdown('*Loud* <b>')).toBe('\\*Loud\\* &lt;b&gt;');
+    expect(escapeMarkdown('__www.a.example')).toBe('\\_\\_www\\.a.example');
   });
 
   it('shows itself and is nothing else: alone, in a list, in a table, in bold', () => {
