@@ -94,11 +94,15 @@ function rewireCommand(): Command {
     .addOption(
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
+    .addOption(reportOption())
+    .option('--force', 'replace files of reports that are there', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
     .exitOverride()
     .showHelpAfterError('(run boardfeed rewire --help for what there is)')
-    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags) => {
+    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      await refuseReports(command, flags.report, []);
       const { runRewire } = await import('./rewire-command.js');
       process.exitCode = await runRewire(board, catalogue, flags);
     });

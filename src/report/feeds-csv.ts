@@ -2,7 +2,8 @@ import { feedMillivolts } from '../domain/plan.js';
 import { numberOfThousandths } from '../domain/quantities.js';
 import { csvText, type CsvCell } from './csv.js';
 import type { FeedRow } from './feed-row.js';
-import type { Handout, PlanHandout } from './handout.js';
+import type { PedalId } from '../domain/quantities.js';
+import type { Handout, PlanHandout, ReplugWords } from './handout.js';
 import { firstBankOf } from './inventory.js';
 import { meterCheck } from './meter-check.js';
 import { meterFigures, percentOf } from './words.js';
@@ -14,6 +15,9 @@ const columns = [
   ...['Meter reads', 'Note'],
 ];
 
+/** What stands in a row of a plan for re-plugging, too. */
+const changeColumns = ['Change', 'Today', 'Why'];
+
 /** The feeds as a table, a row a pedal in the order of hooking up, then those without power with the reason. */
 export function feedsCsv(handout: Handout): string {
   const { board, inventory } = handout.speech;
@@ -21,8 +25,27 @@ export function feedsCsv(handout: Handout): string {
     const rows = board.pedals.map(({ id }) => unfed(inventory.pedalName(id), id, handout.lead));
     return csvText(columns, rows);
   }
-  const left = handout.leftOut.map(({ id, name, why }) => unfed(name, id, `No power: ${why}`));
-  return csvText(columns, [...handout.rows.map((row) => fed(handout, row)), ...left]);
+  const { changes } = handout;
+  const left = handout.leftOut.map(({ id, name, why }) => ({
+    id,
+    cells: unfed(name, id, `No power: ${why}`),
+  }));
+  const rows = [...handout.rows.map((row) => ({ id: row.feed.pedal, cells: fed(handout, row) })), ...left];
+  if (changes === null)
+    return csvText(
+      columns,
+      rows.map(({ cells }) => cells),
+    );
+  return csvText(
+    [...columns, ...changeColumns],
+    rows.map(({ id, cells }) => [...cells, ...changeCells(changes, id)]),
+  );
+}
+
+/** Whether the pedal stays, moves or is new; from where it moves and why. */
+function changeCells({ kinds, moves }: ReplugWords, id: PedalId): readonly CsvCell[] {
+  const move = moves.find(({ pedal }) => pedal === id);
+  return [kinds.get(id) ?? '', move?.from ?? '', move?.why ?? ''];
 }
 
 function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly CsvCell[] {

@@ -2,6 +2,8 @@ import type { Board, Catalogue } from '../domain/board.js';
 import type { Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Answer } from '../planning/answer.js';
+import { boardEntries, type BoardEntries } from './board-entries.js';
+import { changeWords, type ChangeWords } from './change-words.js';
 import { evidenceText } from './evidence.js';
 import { feedRows, type FeedRow } from './feed-row.js';
 import { headlineOf, type Headline } from './headline.js';
@@ -10,13 +12,20 @@ import { ownedInUse, shoppingItems, type OwnedItem, type ShoppingItem } from './
 import { impossibleLead, reasonPassages, stoppedLead, stoppedPassage, type Passage } from './reasons.js';
 import type { Remark } from './remark.js';
 import { cautionRemarks, confirmRemarks, groundRemarks, whyLeftOut } from './remarks.js';
+import { replugSteps } from './replug-steps.js';
+import { rewireEvidence, rewireHeadline } from './rewire-headline.js';
 import { safeText } from './safe-text.js';
 import { speechOf, type Speech } from './screen.js';
 import { hookupSteps, type Step } from './steps.js';
 import { unitUses } from './usage.js';
 
 /** What every report is made from. */
-export type ReportInput = { readonly board: Board; readonly catalogue: Catalogue; readonly answer: Answer };
+export type ReportInput = {
+  readonly board: Board;
+  /** Null when the board describes all its gear. */
+  readonly catalogue: Catalogue | null;
+  readonly answer: Answer;
+};
 
 /** A plan in words, sorted for a person who buys and plugs; every report to take home is made from it. */
 export type PlanHandout = {
@@ -31,6 +40,8 @@ export type PlanHandout = {
   /** Pedals without power, with the reason. */
   readonly leftOut: readonly { readonly id: PedalId; readonly name: string; readonly why: string }[];
   readonly confirm: readonly Remark[];
+  /** What it changes of how the board is plugged today; null of a plan that knows nothing of that. */
+  readonly changes: ReplugWords | null;
   readonly hookup: readonly UnitHookup[];
   readonly rows: readonly FeedRow[];
   readonly steps: readonly Step[];
@@ -38,6 +49,12 @@ export type PlanHandout = {
   readonly cautions: readonly Remark[];
   /** Why no plan is better; null where that is not proven. */
   readonly evidence: string | null;
+};
+
+/** A plan as a difference against today. */
+export type ReplugWords = ChangeWords & {
+  /** What to write into the board file afterwards; null where it is true as it is. */
+  readonly entries: BoardEntries | null;
 };
 
 /** Why there is nothing to plug. */
@@ -56,7 +73,7 @@ export function handoutOf({ board, catalogue, answer }: ReportInput): Handout {
   const name = safeText(board.name);
   switch (answer.kind) {
     case 'plan':
-      return planHandout(speech, `${name}: how to power it`, answer);
+      return planHandout(speech, answer);
     case 'impossible':
       return {
         kind: 'none',
@@ -70,12 +87,10 @@ export function handoutOf({ board, catalogue, answer }: ReportInput): Handout {
   }
 }
 
-function planHandout(
-  speech: Speech,
-  title: string,
-  { aim, wiring, gap, reasons, evidence }: Extract<Answer, { kind: 'plan' }>,
-): PlanHandout {
-  if (aim === 'moves') throw new RangeError('a plan for re-plugging has no report yet');
+type Plan = Extract<Answer, { kind: 'plan' }>;
+
+function planHandout(speech: Speech, plan: Plan): PlanHandout {
+  const { wiring, gap, reasons } = plan;
   const { board, inventory } = speech;
   const units = unitUses(board, inventory, wiring);
   const hookup = hookupOf(inventory, units);
@@ -83,8 +98,6 @@ function planHandout(
   return {
     kind: 'plan',
     speech,
-    title,
-    headline: headlineOf(speech, aim, wiring, gap),
     proven: gap === null,
     wiring,
     shopping: shoppingItems(inventory, wiring),
@@ -97,9 +110,32 @@ function planHandout(
     confirm: confirmRemarks(speech, wiring),
     hookup,
     rows,
-    steps: wiring.feeds.length === 0 ? [] : hookupSteps(speech, hookup, rows),
     grounds: groundRemarks(speech, wiring),
     cautions: cautionRemarks(speech, wiring),
-    evidence: evidenceText(speech, aim, wiring, evidence),
+    ...ownWords(speech, plan, { hookup, rows }),
+  };
+}
+
+type OwnWords = Pick<PlanHandout, 'title' | 'headline' | 'changes' | 'steps' | 'evidence'>;
+
+/** What is said of a plan to buy in one way, and of a plan to re-plug in another. */
+function ownWords(speech: Speech, plan: Plan, plugs: Pick<PlanHandout, 'hookup' | 'rows'>): OwnWords {
+  const { aim, wiring, gap, evidence, changes } = plan;
+  const name = safeText(speech.board.name);
+  if (aim !== 'moves')
+    return {
+      title: `${name}: how to power it`,
+      headline: headlineOf(speech, aim, wiring, gap),
+      changes: null,
+      steps: wiring.feeds.length === 0 ? [] : hookupSteps(speech, plugs.hookup, plugs.rows),
+      evidence: evidenceText(speech, aim, wiring, evidence),
+    };
+  if (changes === undefined) throw new RangeError('a plan for re-plugging says what it changes');
+  return {
+    title: `${name}: how to re-plug it`,
+    headline: rewireHeadline(speech, plan, changes),
+    changes: { ...changeWords(speech, wiring, changes), entries: boardEntries(speech, wiring, changes) },
+    steps: replugSteps(speech, wiring, changes, plugs.hookup),
+    evidence: rewireEvidence(plan),
   };
 }

@@ -20,37 +20,39 @@ export type Step = {
 /** One plug, and what the meter must show there. */
 export type CheckRow = MeterCheck & { readonly mark: string; readonly pedal: string };
 
+/** What to do with a plug that is not what it must be. */
+export const stopText =
+  'Hold the probes to each plug as said and compare. If a plug reads wrong, or shows a minus sign, pull the supply from ' +
+  'the mains and stop: its pedal must not go on.';
+
+/** What to look out for when the pedals have power. */
+export const watchText = 'If anything stays dark, hums, gets hot or smells, pull that supply at once.';
+
 /** From everything unplugged to everything powered, so that no pedal meets a plug that was not measured. */
 export function hookupSteps(speech: Speech, hookup: readonly UnitHookup[], rows: readonly FeedRow[]): readonly Step[] {
   const switches = hookup.flatMap((unit) => switchTexts(speech, unit));
   const checks = rows.map(({ mark, pedal, feed }) => ({ mark, pedal, ...meterCheck(speech.inventory, feed) }));
   const leads = hookup.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
   return [
-    step('Unplug everything', 'Pull every supply from the mains, and every power lead from its pedal.'),
+    plainStep('Unplug everything', 'Pull every supply from the mains, and every power lead from its pedal.'),
     ...(switches.length === 0
       ? []
-      : [step('Set the switches', 'Set these before any lead goes on, and tape them over.', switches)]),
-    step('Put the leads on the supplies', 'Mark both ends of each with its number. Connect no pedal yet.', leads),
+      : [plainStep('Set the switches', 'Set these before any lead goes on, and tape them over.', switches)]),
+    plainStep('Put the leads on the supplies', 'Mark both ends of each with its number. Connect no pedal yet.', leads),
     {
-      ...step(
-        'Measure every plug',
-        'Plug the supplies into the mains one at a time. Hold the probes to each plug as said and compare. If a plug reads ' +
-          'wrong, or shows a minus sign, pull the supply from the mains and stop: its pedal must not go on.',
-      ),
+      ...plainStep('Measure every plug', `Plug the supplies into the mains one at a time. ${stopText}`),
       checks,
     },
-    step(
+    plainStep(
       'Connect the pedals',
       'Pull every supply from the mains again. Connect each pedal to the plug that was measured for it.',
     ),
-    step(
-      'Switch on',
-      'Plug the supplies in one at a time. If anything stays dark, hums, gets hot or smells, pull that supply at once.',
-    ),
+    plainStep('Switch on', `Plug the supplies in one at a time. ${watchText}`),
   ];
 }
 
-const step = (title: string, text: string, items: readonly string[] = []): Step => ({
+/** A step with nothing to measure. */
+export const plainStep = (title: string, text: string, items: readonly string[] = []): Step => ({
   title,
   text,
   items,

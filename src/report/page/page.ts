@@ -12,7 +12,8 @@ import { pageStyle } from './style.js';
 export function pageText(handout: Handout): string {
   const sections = handout.kind === 'plan' ? planSections(handout) : handout.passages.map(passageSection);
   const head = handout.kind === 'plan' ? planHead(handout) : noPlanHead(handout);
-  const { catalogue } = handout.speech;
+  const { supplies, parts, name } = handout.speech.catalogue;
+  const shop = supplies.length + parts.length === 0 ? '' : ` and the catalogue of ${safeText(name)}`;
   return documentText(
     handout.title,
     pageStyle,
@@ -22,25 +23,39 @@ ${head}</header>
 ${contents(sections)}<main>
 ${sections.map(sectionMarkup)}</main>
 <footer>
-<p>Made by boardfeed from the board file and the catalogue of ${safeText(catalogue.name)}. A plan is only as good as the \
-figures it was made from.</p>
+<p>Made by boardfeed from the board file${shop}. A plan is only as good as the figures it was made from.</p>
 </footer>`,
   );
 }
 
-function planHead({ headline, proven, wiring: { score }, speech: { board } }: PlanHandout): Markup {
-  const facts: readonly (readonly [string, string])[] = [
-    ['To spend', priceText(score.money, board)],
-    ['Pedals powered', `${board.pedals.length - score.unpowered} of ${board.pedals.length}`],
-    ['Supplies', String(score.bricks)],
-    ['Extra leads', String(score.parts)],
-    ['Exposed to noise', countText(score.exposed, 'pedal')],
-  ];
+function planHead(handout: PlanHandout): Markup {
+  const { headline, proven } = handout;
   return markup`<p>${headline.cost} ${headline.counts}</p>
 <p class="${proven ? 'standing' : 'standing care'}">${headline.standing}</p>
 <dl class="facts">
-${facts.map(([name, value]) => markup`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
+${factsOf(handout).map(([name, value]) => markup`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
 `;
+}
+
+function factsOf({
+  changes,
+  wiring: { score },
+  speech: { board },
+}: PlanHandout): readonly (readonly [string, string])[] {
+  const powered = ['Pedals powered', `${board.pedals.length - score.unpowered} of ${board.pedals.length}`] as const;
+  const exposed = ['Exposed to noise', countText(score.exposed, 'pedal')] as const;
+  const spent = ['To spend', priceText(score.money, board)] as const;
+  if (changes === null)
+    return [spent, powered, ['Supplies', String(score.bricks)], ['Extra leads', String(score.parts)], exposed];
+  const { stay, moves, added } = changes;
+  return [
+    ['Stay', String(stay.length)],
+    ['Move', String(moves.length)],
+    ['New', String(added.length)],
+    powered,
+    spent,
+    exposed,
+  ];
 }
 
 const noPlanHead = ({ lead }: NoPlanHandout): Markup => markup`<p class="standing care">${lead}</p>\n`;

@@ -5,31 +5,59 @@ import { leftOutScene } from '../drawing/left-out.js';
 import { narrowScenes } from '../drawing/narrow.js';
 import { svgOf } from '../drawing/svg.js';
 import { wideScenes } from '../drawing/wide.js';
-import type { FeedRow } from '../feed-row.js';
-import { glued } from '../glue.js';
-import type { PlanHandout } from '../handout.js';
+import type { PlanHandout, ReplugWords } from '../handout.js';
 import { markup, type Markup } from '../markup.js';
 import { confirmLead } from '../remarks.js';
-import type { CheckRow, Step } from '../steps.js';
 import { countText, priceText } from '../words.js';
-import { list, paragraph, remarkList, tableMarkup, tick, type Section } from './elements.js';
+import { changesBody, entriesBody } from './changes.js';
+import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
+import { feedsBody, stepsBody } from './plugging.js';
 
 /** The parts of a plan's page, in the order in which a person needs them; those with nothing to say are left out. */
 export function planSections(handout: PlanHandout): readonly Section[] {
-  const { rows, steps, leftOut, evidence } = handout;
-  const parts: readonly (readonly [string, string, Markup | null])[] = [
-    ['left-out', 'Left out', list(leftOut.map(({ name, why }) => markup`<b>${name}</b>: ${why}`))],
-    ['buy', 'What to buy', buyBody(handout)],
-    ['confirm', 'Confirm before plugging in', confirmBody(handout)],
-    ['cautions', 'Cautions', remarkList(handout.cautions)],
-    ['wiring', 'Wiring', wiringBody(handout)],
-    ['feeds', 'Feeds', rows.length === 0 ? null : feedsBody(rows)],
-    ['hook-up', 'Hooking up, step by step', steps.length === 0 ? null : stepsBody(steps)],
-    ['grounds', 'Grounds and noise', remarkList(handout.grounds)],
-    ['proof', 'Why no plan is better', evidence === null ? null : paragraph(evidence)],
-  ];
+  const parts = handout.changes === null ? choosingParts(handout) : replugParts(handout, handout.changes);
   return parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }]));
 }
+
+type Part = readonly [id: string, title: string, body: Markup | null];
+
+const choosingParts = (handout: PlanHandout): readonly Part[] => [
+  leftOutPart(handout),
+  ['buy', 'What to buy', buyBody(handout)],
+  ['confirm', 'Confirm before plugging in', confirmBody(handout)],
+  ['cautions', 'Cautions', remarkList(handout.cautions)],
+  ['wiring', 'Wiring', wiringBody(handout)],
+  ['feeds', 'Feeds', feedsBody(handout)],
+  ['hook-up', 'Hooking up, step by step', stepsBody(handout)],
+  ['grounds', 'Grounds and noise', remarkList(handout.grounds)],
+  proofPart(handout),
+];
+
+const replugParts = (handout: PlanHandout, changes: ReplugWords): readonly Part[] => [
+  leftOutPart(handout),
+  ['changes', 'What changes', changesBody(changes)],
+  ['buy', 'What to buy', handout.shopping.length === 0 ? null : buyBody(handout)],
+  ['confirm', 'Confirm before plugging in', confirmBody(handout)],
+  ['re-plug', 'Re-plugging, step by step', stepsBody(handout)],
+  ['feeds', 'Feeds when it is done', feedsBody(handout)],
+  ['wiring', 'Wiring when it is done', wiringBody(handout)],
+  ['entries', 'Write into the board file', entriesBody(changes)],
+  ['grounds', 'Grounds and noise', remarkList(handout.grounds)],
+  ['cautions', 'Cautions', remarkList(handout.cautions)],
+  proofPart(handout),
+];
+
+const leftOutPart = ({ leftOut }: PlanHandout): Part => [
+  'left-out',
+  'Left out',
+  list(leftOut.map(({ name, why }) => markup`<b>${name}</b>: ${why}`)),
+];
+
+const proofPart = ({ evidence }: PlanHandout): Part => [
+  'proof',
+  'Why no plan is better',
+  evidence === null ? null : paragraph(evidence),
+];
 
 function buyBody({ shopping, owned, wiring, speech: { board } }: PlanHandout): Markup {
   const own = list(owned.map(({ units, name }) => `${units} × ${name}`));
@@ -87,64 +115,3 @@ ${drawn(['narrow', narrow[at]])}
   const key = figures.length === 0 ? null : markup`<h3>How to read it</h3>\n${list(drawingKey(handout))}`;
   return markup`${figures}${off}${key}`;
 }
-
-const feedsBody = (rows: readonly FeedRow[]): Markup =>
-  tableMarkup({
-    caption: 'Every pedal, in the order of hooking up',
-    columns: [
-      { name: 'Lead' },
-      { name: 'Pedal', manner: 'head' },
-      { name: 'From' },
-      { name: 'At the pedal' },
-      { name: 'By way of' },
-      { name: 'Load of the output' },
-    ],
-    rows: rows.map((row) => [
-      row.mark,
-      row.pedal,
-      `${row.unit}, output ${row.outputs}${row.switched ? `, set to ${row.setting}` : ''}, ${row.ground}`,
-      plugMarkup(row),
-      row.polaritySwitch === null ? row.way : `${row.way}; polarity switch on ${row.polaritySwitch}`,
-      row.peak === null ? row.load : `${row.load}; ${row.peak}`,
-    ]),
-    cards: 'feeds',
-  });
-
-/** What belongs together stays on one line, as far as it is short. */
-const plugMarkup = ({ volts, polarity, plug }: FeedRow): Markup =>
-  markup`${[volts, polarity].map((words) => (words === null ? null : markup`<span class="whole">${words},</span> `))}${
-    plug.length <= shortPlug ? markup`<span class="whole">${plug}</span>` : plug
-  }`;
-
-const shortPlug = 16;
-
-const stepsBody = (steps: readonly Step[]): Markup =>
-  markup`<ol class="steps">\n${steps.map(
-    ({ title, text, items, checks }) => markup`<li>
-<h3>${title}</h3>
-${paragraph(text)}${items.length === 0 ? null : markup`<ul class="ticks">\n${items.map((item) => markup`<li>${tick(item)}</li>\n`)}</ul>\n`}\
-${checks === null ? null : checksTable(checks)}</li>
-`,
-  )}</ol>\n`;
-
-const checksTable = (checks: readonly CheckRow[]): Markup =>
-  tableMarkup({
-    caption: 'What the meter must show at each plug; on a jack plug the centre is the tip',
-    columns: [
-      { name: 'Lead' },
-      { name: 'Pedal', manner: 'head' },
-      { name: 'Meter on' },
-      { name: 'Probes' },
-      { name: 'Must read' },
-      { name: 'Result' },
-    ],
-    rows: checks.map(({ mark, pedal, range, probes, reads, note }) => [
-      mark,
-      pedal,
-      markup`<span class="whole">${range}</span>`,
-      probes === null ? 'either way round' : `black to ${probes.black}, red to ${probes.red}`,
-      markup`<b>${glued(reads)}</b>${note === null ? null : `; ${glued(note)}`}`,
-      tick('reads right', `Lead ${mark}`),
-    ]),
-    cards: 'checks',
-  });

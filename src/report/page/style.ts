@@ -56,6 +56,9 @@ td.figures,th.figures{overflow-wrap:normal}
 .feeds th:nth-child(4){width:22%}
 .feeds th:nth-child(5){width:18%}
 .checks th:nth-child(2){width:24%}
+.moves th:nth-child(1){width:18%}
+.moves th:nth-child(2),.moves th:nth-child(3){width:23%}
+pre{margin:0 0 .75rem;padding:.5rem .75rem;background:var(--panel);font-size:.8125rem;white-space:pre-wrap}
 figure{margin:0 0 1.75rem}
 figcaption{font-weight:700;margin-bottom:.5rem}
 svg{display:block;max-width:100%;height:auto}
