@@ -100,4 +100,4 @@ svg{max-height:245mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: '+VhYfmgzWMzRd3Y3hNFYI5a6uWvw+f8Di2JgjpnvfoQ=' };
+export const pageStyle: StyleSheet = { text, digest: 'PxyuvzhL6C9PMb1a05+udwIFvLw3YO3dGc0UO38F6e8=' };

@@ -1,6 +1,7 @@
 import type { Answer } from '../../../src/planning/answer.js';
 import { handoutOf, type Handout, type PlanHandout } from '../../../src/report/handout.js';
 import { everything } from './everything.js';
+import { moving } from './moving.js';
 import { tideway } from './samples.js';
 
 const same = (id: string): string => id;
@@ -21,6 +22,12 @@ export const plainPlan = (): PlanHandout =>
     }),
   );
 
+/** The plan of everything as a difference against today. */
+export function movingPlan(named: (id: string) => string = same): PlanHandout {
+  const { board, catalogue, plan } = moving(named);
+  return asPlan(handoutOf({ board, catalogue, answer: { ...plan, evidence: { kind: 'agreement' } } }));
+}
+
 /** Every kind of answer about the board of everything. */
 export function allHandouts(named: (id: string) => string = same): readonly Handout[] {
   const { board, catalogue, wiring, reasons } = everything(named);
@@ -39,7 +46,7 @@ export function allHandouts(named: (id: string) => string = same): readonly Hand
     { kind: 'impossible', aim: 'cost', reasons },
     { kind: 'stopped', aim: 'cost' },
   ];
-  return answers.map((answer) => handoutOf({ board, catalogue, answer }));
+  return [...answers.map((answer) => handoutOf({ board, catalogue, answer })), movingPlan(named)];
 }
 
 function asPlan(handout: Handout): PlanHandout {
