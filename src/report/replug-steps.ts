@@ -7,8 +7,7 @@ import { meterCheck } from './meter-check.js';
 import type { Speech } from './screen.js';
 import { stepGroups, type StepGroup, type StepOf } from './step-groups.js';
 import { laidLead, pullText, switchText, unitsText } from './step-words.js';
-import { plainStep, stopText, watchText, type CheckRow, type Step } from './steps.js';
-import { listText } from './words.js';
+import { plainStep, stopText, tailsText, watchText, type CheckRow, type Step } from './steps.js';
 
 /** What re-plugging speaks of, and the numbers of its leads. */
 type Replugging = {
@@ -34,7 +33,22 @@ export function replugSteps(
   );
   const of = { speech, feeds: allFeeds(wiring, changes), marks: new Map(ends) };
   const groups = stepGroups(changes.steps);
-  return groups.map((group, at) => groupStep(of, group, { isFirst: at === 0, isLast: at === groups.length - 1 }));
+  return groups.map((group, at) =>
+    groupStep(of, inOrder(of, group), { isFirst: at === 0, isLast: at === groups.length - 1 }),
+  );
+}
+
+/** Leads in the order of their numbers; what else a group holds stays as it is. */
+function inOrder({ marks }: Replugging, [first, ...others]: StepGroup): StepGroup {
+  const order = [...marks.keys()];
+  const rank = (step: StepGroup[number]): number =>
+    step.kind === 'lay'
+      ? order.indexOf(step.feeds[0].pedal)
+      : step.kind === 'measure' || step.kind === 'plug'
+        ? order.indexOf(step.feed.pedal)
+        : -1;
+  const [start = first, ...rest] = [first, ...others].sort((one, other) => rank(one) - rank(other));
+  return [start, ...rest];
 }
 
 function groupStep(
@@ -118,10 +132,11 @@ function itemsOf(of: Replugging, group: StepGroup): readonly string[] {
   });
 }
 
-/** "Lead 1: Quay 6 output 2: own lead → Fan; 1a is a tail, for Chorus, 1b a tail → Flip, for Wah." */
+/** "Lead 1: Quay 6 output 2: own lead → Fan, with the tails 1a for Chorus and 1b for Wah through Flip". */
 function layText({ speech, feeds, marks }: Replugging, step: StepOf<'lay'>): string {
-  const { lead, tails } = laidLead(speech, feeds, step);
-  const number = marks.get(step.feeds[0].pedal)?.number ?? '';
-  const ends = tails.map(({ feed, text }) => `${marks.get(feed.pedal)?.mark ?? ''} is ${text}`);
-  return `Lead ${number}: ${[lead, ...(ends.length === 0 ? [] : [listText(ends)])].join('; ')}.`;
+  const [first] = step.feeds;
+  const { lead } = laidLead(speech, feeds, step);
+  const ends = step.feeds.map((feed) => ({ mark: marks.get(feed.pedal)?.mark ?? '', feed }));
+  const tails = first.chain === null ? '' : `, ${tailsText(speech.inventory, ends)}`;
+  return `Lead ${marks.get(first.pedal)?.number ?? ''}: ${lead}${tails}.`;
 }

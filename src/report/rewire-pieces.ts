@@ -9,7 +9,7 @@ import { voltsText } from './words.js';
 /** One line for the lead to one pedal; for a chain one for its lead and one for each tail. */
 export function layPieces(screen: Screen, feeds: readonly Feed[], step: StepOf<'lay'>): readonly Piece[] {
   const { lead, tails } = laidLead(screen, feeds, step);
-  return [bullet(screen, lead), ...tails.map(({ text }) => ({ text, indent: 2, hang: 2 }))];
+  return [bullet(screen, lead), ...tails.map((text) => ({ text, indent: 2, hang: 2 }))];
 }
 
 const gap = 2;

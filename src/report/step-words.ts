@@ -24,7 +24,7 @@ export function switchText(
 }
 
 /** The lead from an output, and for a chain each of its tails that are laid. */
-export type LaidLead = { readonly lead: string; readonly tails: readonly { feed: Feed; text: string }[] };
+export type LaidLead = { readonly lead: string; readonly tails: readonly string[] };
 
 export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'lay'>): LaidLead {
   const { inventory } = speech;
@@ -38,10 +38,9 @@ export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'l
   const head = step.chained
     ? `${inventory.partName(first.chain)}, which is there already`
     : stepsText(speech, startText(first), [first.chain]);
-  const tails = step.feeds.map((feed) => ({
-    feed,
-    text: `${stepsText(speech, 'a tail', feed.adapters)}, for ${inventory.pedalName(feed.pedal)}`,
-  }));
+  const tails = step.feeds.map(
+    ({ pedal, adapters }) => `${stepsText(speech, 'a tail', adapters)}, for ${inventory.pedalName(pedal)}`,
+  );
   return { lead: `${where}: ${head}`, tails };
 }
 

@@ -1,6 +1,6 @@
 import type { FeedRow } from './feed-row.js';
-import type { Lead, UnitHookup } from './hookup.js';
-import { bankOf } from './inventory.js';
+import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
+import { bankOf, type Inventory } from './inventory.js';
 import { meterCheck, type MeterCheck } from './meter-check.js';
 import { wayText } from './route.js';
 import type { Speech } from './screen.js';
@@ -85,9 +85,14 @@ function placingText(speech: Speech, { name }: UnitHookup, { number, use, ends }
   const [feed] = use.feeds;
   const from = `Lead ${number}: ${name}, ${outputsText(use.outputs)}`;
   if (feed.chain === null) return `${from}, ${wayText(speech, feed)}, for ${inventory.pedalName(feed.pedal)}.`;
+  return `${from}, ${wayText(speech, { ...feed, adapters: [] })}, ${tailsText(inventory, ends)}.`;
+}
+
+/** "with the tails 1a for Chorus and 1b for Wah through Reversing lead". */
+export function tailsText(inventory: Inventory, ends: readonly LeadEnd[]): string {
   const tails = ends.map(({ mark, feed: { pedal, adapters } }) => {
     const through = adapters.length === 0 ? '' : ` through ${listText(adapters.map(inventory.partName))}`;
     return `${mark} for ${inventory.pedalName(pedal)}${through}`;
   });
-  return `${from}, ${wayText(speech, { ...feed, adapters: [] })}, with the tails ${listText(tails)}.`;
+  return `with the ${tails.length === 1 ? 'tail' : 'tails'} ${listText(tails)}`;
 }

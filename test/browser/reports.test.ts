@@ -10,6 +10,7 @@ import { choose } from '../../src/planning/choose.js';
 import { reportText, type ReportFormat } from '../../src/report/formats.js';
 import type { ReportInput } from '../../src/report/handout.js';
 import { everything } from '../src/report/everything.js';
+import { moving } from '../src/report/moving.js';
 import { axeFindings, lookAt, noBrowser, openFile, startBrowser, type Screen } from './chromium.js';
 
 const fixtures = resolve(import.meta.dirname, '../../fixtures');
@@ -47,8 +48,16 @@ async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
     if (read.kind === 'faulty') throw new Error(`${board} is faulty`);
     return { ...read.value, answer: await choose(read.value.board, read.value.catalogue) };
   };
-  let named = 0;
-  const names = everything(() => hostile[named++ % hostile.length] ?? '');
+  const named = (): ((id: string) => string) => {
+    let next = 0;
+    return () => hostile[next++ % hostile.length] ?? '';
+  };
+  const names = everything(named());
+  const moved = ({ board, catalogue, plan }: ReturnType<typeof moving>): ReportInput => ({
+    board,
+    catalogue,
+    answer: plan,
+  });
   const plain = everything((id) => id);
   const planOf = ({ board, catalogue, wiring, reasons }: typeof plain): ReportInput => ({
     board,
@@ -61,6 +70,8 @@ async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
     'an impossible board': await solved('impossible'),
     'everything that a plan can hold': planOf(plain),
     'hostile names': planOf(names),
+    'a plan for re-plugging': moved(moving((id) => id)),
+    'a plan for re-plugging with hostile names': moved(moving(named())),
     'a search that was stopped': {
       board: plain.board,
       catalogue: plain.catalogue,
@@ -75,6 +86,8 @@ const boards = [
   'an impossible board',
   'everything that a plan can hold',
   'hostile names',
+  'a plan for re-plugging',
+  'a plan for re-plugging with hostile names',
   'a search that was stopped',
 ];
 
@@ -159,7 +172,8 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
 
   test.each(['A4', 'Letter'] as const)('prints on %s, every pedal once at least', async (format) => {
     const path = await written('the studio wall', 'page', '.html');
-    const { page, incidents, close } = await openFile(browser, path, { width: 1000, height: 900, colours: 'dark' });
+    const dark: Screen = { width: 1000, height: 900, colours: 'dark', media: 'print' };
+    const { page, incidents, close } = await openFile(browser, path, dark);
     const pdf = await page.pdf({ format, preferCSSPageSize: true });
     const sheets = pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0;
     expect(sheets).toBeGreaterThan(3);

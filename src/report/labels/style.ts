@@ -28,4 +28,4 @@ header p,footer{font-size:8pt}
 `;
 
 /** The style of the sheet of labels. */
-export const labelStyle: StyleSheet = { text, digest: '7Z2OpXzCC4FFhfSwPyULIU+uI/f2mY+MmdcicVoyYeE=' };
+export const labelStyle: StyleSheet = { text, digest: '3tODk4X4bE7+Zw3j2oaagDldhsQSOUZzUDQ1uD25HmI=' };

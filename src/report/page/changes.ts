@@ -30,6 +30,6 @@ const movesTable = (moves: ReplugWords['moves']): Markup =>
 /** What to write into the board file; null where it is true as it is. */
 export function entriesBody({ entries }: ReplugWords): Markup | null {
   if (entries === null) return null;
-  const lines = entries.entries.join('\n');
-  return markup`${entries.texts.map(paragraph)}${lines === '' ? null : markup`<pre><code>${lines}</code></pre>\n`}`;
+  const lines = entries.entries.map((line) => markup`${line}\n`);
+  return markup`${entries.texts.map(paragraph)}${lines.length === 0 ? null : markup`<pre><code>${lines}</code></pre>\n`}`;
 }

@@ -12,7 +12,7 @@ export const commonStyle = `:root{color-scheme:light dark;${rootColours(lightCol
 html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
 body{margin:0 auto;padding:1.5rem 1rem 3rem;max-width:54rem;background:var(--paper);color:var(--ink);
 font:1rem/1.5 system-ui,"Segoe UI",Roboto,"Helvetica Neue",Arial,sans-serif;overflow-wrap:anywhere}
-h1{font-size:1.75rem;line-height:1.2;margin:0 0 .75rem}
+h1{font-size:1.75rem;line-height:1.2;margin:0 0 .75rem;text-wrap:balance}
 h2{font-size:1.25rem;line-height:1.3;margin:0 0 .75rem}
 h3{font-size:1rem;line-height:1.3;margin:1.25rem 0 .5rem}
 p{margin:0 0 .75rem;max-width:44rem}
@@ -100,4 +100,4 @@ svg{max-height:245mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'PxyuvzhL6C9PMb1a05+udwIFvLw3YO3dGc0UO38F6e8=' };
+export const pageStyle: StyleSheet = { text, digest: 'OAvkCCkHVfsvjVvZ1tw1JVQ2bgtScu7sJOcXL0V7UnY=' };

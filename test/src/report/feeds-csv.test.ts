@@ -95,7 +95,7 @@ describe('the shopping list as CSV', () => {
   });
 
   it('is empty but for its head when there is nothing to buy or no plan', () => {
-    for (const handout of [plainPlan(), ...allHandouts().slice(3)])
+    for (const handout of [plainPlan(), ...allHandouts().slice(3, 5)])
       expect(buyCsv(handout)).toBe('\ufeffKind,Item,Id,Units,Unit price,Price,Currency\r\n');
   });
 });

@@ -61,6 +61,6 @@ describe('labels', () => {
   it('fill a sheet, which says so where there is nothing to label', () => {
     const items = elementsOf(labelSheet(planOf())).filter(({ name }) => name === 'li');
     expect(items).toHaveLength(labels.length);
-    for (const handout of allHandouts().slice(2)) expect(labelSheet(handout)).toContain('<p>No labels.</p>');
+    for (const handout of allHandouts().slice(2, 5)) expect(labelSheet(handout)).toContain('<p>No labels.</p>');
   });
 });
