@@ -119,6 +119,8 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
 
   // Every screen for what has everything on it, the narrowest, the darkest and the driest for the rest.
   const some = ['a phone', 'a desk in the dark', 'paper'];
+  // Both arrangements and both sets of colours are among them; axe takes longer than all the rest.
+  const axed = ['a phone', 'a desk in the dark'];
   const all = ['the studio wall', 'everything that a plan can hold'];
   const labelled = ['the studio wall', 'an impossible board', 'hostile names'];
   const cases = [
@@ -136,7 +138,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     expect(scrolls).toBe(false);
     expect(drawing.flaws).toEqual([]);
     if (format === 'page' && board === 'the studio wall') expect(drawing.texts).toBeGreaterThan(28 * 3);
-    expect(await axeFindings(page)).toEqual([]);
+    if (axed.includes(on)) expect(await axeFindings(page)).toEqual([]);
     expect(incidents).toEqual([]);
     await close();
   });

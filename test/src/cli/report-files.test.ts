@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -48,6 +48,98 @@ describe('--report', () => {
     const ended = await boardfeed(['choose', ...tideway, '--time', '0.001', ...reports('early.html')]);
     expect(ended.code).toBe(5);
     expect(await textOf('early.html')).toContain('Best found, not proven');
+  });
+});
+
+describe('--report of rewire', () => {
+  const newPedal = fixture('boards/new-pedal.yaml');
+
+  test('writes what changes and the steps, from a board that describes all its gear', async () => {
+    const names = ['r.html', 'r.labels.html', 'r.md', 'r.csv', 'r.buy.csv', 'r.svg', 'r.json'];
+    const ended = await boardfeed(['rewire', newPedal, '--json', ...reports(...names)]);
+    expect(ended.code).toBe(0);
+    expect(complaints(ended)).toBe(names.map((name) => `Report written to ${inFolder(name)}.\n`).join(''));
+    expect(await textOf('r.json')).toBe(ended.output);
+    const page = await textOf('r.html');
+    expect(page).toMatch(
+      /<h1>Harbour-light board: how to re-plug it<\/h1>[^]*>What changes<[^]*>Re-plugging, step by step</,
+    );
+    expect(page).toContain('Made by boardfeed from the board file. A plan');
+    expect(await textOf('r.md')).toContain('| Skerry delay | Jetty 6 output 6, 9 V |');
+    expect((await textOf('r.csv')).split('\r\n').filter((line) => line.includes(',moves,'))).toHaveLength(1);
+  });
+
+  test('is refused like that of choose', async () => {
+    await writeFile(inFolder('r.md'), 'mine');
+    const there = await boardfeed(['rewire', newPedal, ...reports('r.md')]);
+    expect(there).toMatchObject({ code: 3, output: '' });
+    expect(await textOf('r.md')).toBe('mine');
+    expect((await boardfeed(['rewire', newPedal, ...reports('r.md'), '--force'])).code).toBe(0);
+    expect(await textOf('r.md')).toMatch(/^# Harbour-light board: how to re-plug it/);
+    expect((await boardfeed(['rewire', newPedal, '--force'])).code).toBe(2);
+    expect((await boardfeed(['rewire', newPedal, ...reports('r.pdf')])).code).toBe(2);
+    const board = await copied(newPedal, inFolder('board.json'));
+    expect((await boardfeed(['rewire', board, ...reports('board.json'), '--force'])).code).toBe(3);
+    expect(await readFile(board)).toEqual(await readFile(newPedal));
+  });
+});
+
+/** JavaScript by which the files that a report is first written to fail in this way after half of it. */
+const failing = (code: string): string => `
+  import files from 'node:fs/promises';
+  import { syncBuiltinESMExports } from 'node:module';
+  const { open } = files;
+  files.open = async (path, ...rest) => {
+    const handle = await open(path, ...rest);
+    if (!String(path).endsWith('.part')) return handle;
+    const writeFile = handle.writeFile.bind(handle);
+    handle.writeFile = async (text) => {
+      await writeFile(text.slice(0, text.length / 2));
+      throw Object.assign(new Error('${code}'), { code: '${code}' });
+    };
+    return handle;
+  };
+  syncBuiltinESMExports();`;
+
+describe('what the disk refuses', () => {
+  test.each([
+    { code: 'ENOSPC', says: 'the disk is full. Make room, or name a file on another disk.' },
+    { code: 'EFBIG', says: 'the disk takes no file of this size. Name a file on another one.' },
+    { code: 'EIO', says: 'cannot be written (EIO). Check the path and the disk.' },
+  ])('$code half-way leaves nothing behind, and nothing changed', async ({ code, says }) => {
+    await writeFile(inFolder('b.csv'), 'mine');
+    const given = ['choose', ...tideway, '--force', ...reports('a.html', 'b.csv')];
+    const ended = await boardfeed(given, { before: failing(code) });
+    expect(ended.code).toBe(3);
+    expect(ended.output).toContain('Tideway four-piece: how to power it');
+    expect(complaints(ended)).toBe(
+      ['a.html', 'b.csv'].map((name) => `${inFolder(name)}: ${says} The report was not written.\n`).join(''),
+    );
+    expect(await readdir(folder)).toEqual(['b.csv']);
+    expect(await textOf('b.csv')).toBe('mine');
+  });
+
+  test.each([
+    { code: 'EROFS', says: 'nothing can be written on this disk. Name a file on another one.' },
+    { code: 'EACCES', says: 'there is no permission to write here. Name a file in another folder.' },
+  ])('$code is said before the search', async ({ code, says }) => {
+    // Whoever may write everywhere, as in a container, finds no folder that refuses.
+    const before = `
+      import files from 'node:fs/promises';
+      import { syncBuiltinESMExports } from 'node:module';
+      files.access = async () => { throw Object.assign(new Error('${code}'), { code: '${code}' }); };
+      syncBuiltinESMExports();`;
+    const ended = await boardfeed(['choose', ...tideway, ...reports('a.html')], { before });
+    expect(ended).toMatchObject({ code: 3, output: '', errors: `${inFolder('a.html')}: ${says}\n` });
+    expect(await readdir(folder)).toEqual([]);
+  });
+
+  test('a folder in the place of a file stays, with --force, too', async () => {
+    await mkdir(inFolder('a.html'));
+    const ended = await boardfeed(['choose', ...tideway, '--force', ...reports('a.html')]);
+    expect(ended).toMatchObject({ code: 3, output: '' });
+    expect(ended.errors).toBe(`${inFolder('a.html')}: this is a folder, not a file. Name a file in it.\n`);
+    expect(await readdir(folder)).toEqual(['a.html']);
   });
 });
 
