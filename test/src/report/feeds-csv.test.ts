@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buyCsv } from '../../../src/report/buy-csv.js';
 import { feedsCsv } from '../../../src/report/feeds-csv.js';
 import { readCsv } from '../../support/read-csv.js';
-import { allHandouts, planOf, plainPlan } from './handouts.js';
+import { allHandouts, movingPlan, planOf, plainPlan } from './handouts.js';
 
 /** Each row by the names of its columns, without those that are empty. */
 function recordsOf(text: string): readonly Readonly<Record<string, string>>[] {
@@ -66,6 +66,19 @@ describe('the feeds as CSV', () => {
     const { Note: note, ...rest } = recordsOf(feedsCsv(planOf())).at(-1) ?? {};
     expect(rest).toEqual({ Pedal: 'nowhere', 'Pedal id': 'nowhere' });
     expect(note).toMatch(/^No power: needs 24 V/);
+  });
+
+  it('say behind the rest what re-plugging changes', () => {
+    const records = recordsOf(feedsCsv(movingPlan()));
+    const plain = recordsOf(feedsCsv(planOf()));
+    const changed = records.map(({ Pedal: pedal, Change, Today, Why: why }) => ({ pedal, Change, Today, why }));
+    expect(changed.find(({ pedal }) => pedal === 'looper')).toMatchObject({
+      Change: 'moves',
+      Today: 'shared output 4, 12 V',
+      why: 'voltage: looper accepts 9 V; output 4 of shared (unit 1) gives 12 V.',
+    });
+    expect(changed.at(-1)).toMatchObject({ pedal: 'nowhere', Change: 'is unplugged' });
+    expect(records.map(({ Change: _c, Today: _t, Why: _w, ...rest }) => rest)).toEqual(plain);
   });
 
   it('list every pedal in every answer', () => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 
 import { markdownText } from '../../../src/report/markdown.js';
 import { hostileName } from '../../support/hostile-names.js';
-import { allHandouts, namedInTurn, planOf } from './handouts.js';
+import { allHandouts, movingPlan, namedInTurn, planOf } from './handouts.js';
 
 const headingsOf = (text: string): readonly string[] =>
   marked
@@ -56,6 +56,14 @@ describe('a plan in Markdown', () => {
       'own lead → fan → flip',
       '70 of 300 mA, 24 % for 2 pedals; up to 265 of 300 mA at switch-on',
     ]);
+  });
+
+  it('shows what re-plugging changes, and the entries for the file as code', () => {
+    const text = markdownText(movingPlan());
+    expect(text).toContain('| looper | shared output 4, 12 V | shared output 4, 9 V | voltage: looper accepts 9 V;');
+    expect(text).toContain('- New: tube-delay, ac output 1, 9 V.');
+    const code = marked.lexer(text).filter(({ type }) => type === 'code');
+    expect(code.map((token) => ('text' in token ? token.text.split('\n').length : 0))).toEqual([7]);
   });
 
   it('ends in one line break and tells why there is no plan', () => {

@@ -9,7 +9,7 @@ import { pageText } from '../../../../src/report/page/page.js';
 import { pageStyle } from '../../../../src/report/page/style.js';
 import { elementsOf, type FoundElement } from '../../../support/elements.js';
 import { hostileName } from '../../../support/hostile-names.js';
-import { allHandouts, namedInTurn, planOf, plainPlan } from '../handouts.js';
+import { allHandouts, movingPlan, namedInTurn, planOf, plainPlan } from '../handouts.js';
 
 const named = (elements: readonly FoundElement[], name: string): readonly FoundElement[] =>
   elements.filter((element) => element.name === name);
@@ -149,5 +149,35 @@ describe('the page of a plan', () => {
     expect(impossible).toContain('nearest miss: voltage at joiner outputs 1 and 2: needs 24 V');
     expect(impossible).toContain('Raise the limit (budget) to 262.00 EUR.');
     expect(stopped).toContain('board: no plan yet');
+  });
+});
+
+describe('the page of a plan for re-plugging', () => {
+  const elements = elementsOf(pageText(movingPlan()));
+
+  it('shows what changes, then the steps, then how it stands when it is done', () => {
+    expect(named(elements, 'h2').map(({ text }) => text)).toEqual([
+      'Left out',
+      'What changes',
+      'What to buy',
+      'Confirm before plugging in',
+      'Re-plugging, step by step',
+      'Feeds when it is done',
+      'Wiring when it is done',
+      'Write into the board file',
+      'Grounds and noise',
+      'Cautions',
+      'Why no plan is better',
+    ]);
+    expect(named(elements, 'dt').map(({ text }) => text)).toEqual(
+      expect.arrayContaining(['Stay', 'Move', 'New', 'To spend']),
+    );
+  });
+
+  it('gives the entries for the file a line each, as they are to be written', () => {
+    const text = pageText(movingPlan());
+    expect(text).toContain(
+      '<pre><code>- {pedal: chorus, supply: shared, unit: 1, output: 2, volts: 9, chain: fan}\n- {',
+    );
   });
 });
