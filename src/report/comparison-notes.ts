@@ -81,6 +81,7 @@ function failureText(screen: Screen, reason: Failure): string {
       return `${listText(reason.pedals.map(inventory.pedalName))}: ${sentence(screen, reason.message)}`;
     case 'limit':
     case 'stock':
+    case 'request':
       return sentence(screen, reason.message);
   }
 }

@@ -20,8 +20,9 @@ export function bruteForceMoves(board: Board, catalogue: Catalogue, { partial, k
   const before = exposedBefore(board, catalogue);
   const best = bestUnits(shop, partial, 'moves', (units, left) => {
     if (left.some(({ id }) => keep.includes(id))) return null;
-    const moved = fewestMoved(units, board, keep);
-    if (moved === null) return null;
+    const elsewhere = fewestMoved(units, board, keep);
+    if (elsewhere === null) return null;
+    const moved = elsewhere + left.filter(({ id }) => board.wiring.some(({ pedal }) => pedal === id)).length;
     const exposed = units.flatMap(domainsOf).flatMap(exposedOf);
     const newlyExposed = exposed.filter(({ id }) => !before.has(id)).length;
     return { ...scoreOf(units, left.length, shop), moved, newlyExposed };
@@ -138,7 +139,9 @@ export function exposedBefore(board: Board, catalogue: Catalogue | null): Readon
   const exposed = board.wiring.filter((feed) => {
     const near = meets(feed);
     const pedal = board.pedals.find(({ id }) => id === feed.pedal);
-    return pedal?.highGain === true && board.pedals.some((other) => other !== pedal && other.digital && near.has(other.id));
+    return (
+      pedal?.highGain === true && board.pedals.some((other) => other !== pedal && other.digital && near.has(other.id))
+    );
   });
   return new Set(exposed.map(({ pedal }) => pedal));
 }
