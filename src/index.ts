@@ -38,7 +38,7 @@ export type {
   TradeOff,
   TradeOffPoint,
 } from './planning/comparison.js';
-export { readPurchase, type AskedSupply, type ReadPurchase } from './planning/read-purchase.js';
+export { readPurchase, type AskedSupply, type ReadPurchase } from './domain/read-purchase.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
 export type { Changes, Move } from './planning/changes.js';
 export type { MoveReason } from './planning/move-reasons.js';

@@ -1,4 +1,4 @@
-import type { Engines } from '../../solver/engines.js';
+import type { Engines } from '../index.js';
 import type { ChoosingAim } from '../domain/aim.js';
 import { escapedText } from '../domain/shown-text.js';
 import { faultText, type InputFault } from '../files/input-fault.js';

@@ -4,7 +4,7 @@ import { readInputs, type Inputs } from '../files/read-inputs.js';
 import { resolvePurchases } from '../planning/asked-supplies.js';
 import { compare, type Bought } from '../planning/compare.js';
 import type { CompareStage, Comparison } from '../planning/comparison.js';
-import type { AskedSupply } from '../planning/read-purchase.js';
+import type { AskedSupply } from '../domain/read-purchase.js';
 import { comparisonJson } from '../report/comparison-json.js';
 import { comparisonText } from '../report/comparison-screen.js';
 import { compareProgressText } from './compare-progress.js';

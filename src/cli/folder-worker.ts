@@ -1,7 +1,7 @@
 /** A thread that compares boards one after the other. It is started by its address, and told what to do by messages. */
 import { parentPort, workerData } from 'node:worker_threads';
 
-import { startEngines } from '../../solver/engines.js';
+import { startEngines } from '../index.js';
 import { inputsBeside } from '../files/read-inputs.js';
 import { boardResult, type BoardTask, type FolderJob } from './board-result.js';
 

@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from 'commander';
 
-import { readPurchase, type AskedSupply } from '../planning/read-purchase.js';
+import { readPurchase, type AskedSupply } from '../domain/read-purchase.js';
 import type { CheckFlags } from './check-command.js';
 import type { CompareFlags } from './compare-command.js';
 

@@ -3,7 +3,7 @@ import { didYouMean } from '../domain/near-spelling.js';
 import { supplyId, type SupplyId } from '../domain/quantities.js';
 import { listed, quoted } from '../domain/shown-text.js';
 import type { Bought } from './purchase-tree.js';
-import type { AskedSupply } from './read-purchase.js';
+import type { AskedSupply } from '../domain/read-purchase.js';
 
 export type ResolvedPurchases =
   | { readonly kind: 'purchases'; readonly purchases: readonly Bought[] }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { resolvePurchases } from '../../../src/planning/asked-supplies.js';
-import { readPurchase } from '../../../src/planning/read-purchase.js';
+import { readPurchase } from '../../../src/domain/read-purchase.js';
 import { bankOf, settingOf, supplyOf } from '../../support/builders.js';
 
 describe('a purchase that is typed', () => {
