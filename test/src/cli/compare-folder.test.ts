@@ -1,10 +1,12 @@
-import { copyFile, mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 import { afterAll, describe, expect, test } from 'vitest';
 
-import { boardFile, boardfeed, complaints, fixture, longBoard, marramStreet } from './command.js';
+import { supplyId } from '../../../src/domain/quantities.js';
+import { hashOf } from '../../../src/cli/folder-run.js';
+import { boardFile, boardfeed, complaints, fixture, longBoard, marramStreet, tideway } from './command.js';
 
 const place = await mkdtemp(join(tmpdir(), 'boardfeed-folder-'));
 afterAll(() => rm(place, { recursive: true }));
@@ -33,7 +35,8 @@ const linesOf = (text: string): readonly Line[] =>
     .map((line) => JSON.parse(line) as Line)
     .sort((first, second) => (first.file < second.file ? -1 : 1));
 
-const first = await boardFile(fixture('boards/first-board.yaml'));
+const [tidewayBoard, quayside] = tideway;
+const first = await boardFile(tidewayBoard);
 const named = (board: string) => ({ ...first, board });
 const furnace = { ...first.pedals[0], name: 'Furnace', volts: 37 };
 const best = ['--best', '1'] as const;
@@ -47,7 +50,7 @@ describe('a folder of boards', () => {
       'd.json': named('D'),
       'notes.txt': 'not a board',
     });
-    const ended = await boardfeed(['compare', '--boards', folder, marramStreet, ...best]);
+    const ended = await boardfeed(['compare', '--boards', folder, quayside, ...best]);
     expect(ended.code).toBe(3);
     const lines = linesOf(ended.output);
     expect(lines.map(({ file, status }) => [file, status])).toEqual([
@@ -65,8 +68,8 @@ describe('a folder of boards', () => {
 
   test('gives what boardfeed compare prints for each', async () => {
     const folder = await folderOf({ 'a.json': named('A') });
-    const [line] = linesOf((await boardfeed(['compare', '--boards', folder, marramStreet])).output);
-    const alone = await boardfeed(['compare', join(folder, 'a.json'), marramStreet, '--json']);
+    const [line] = linesOf((await boardfeed(['compare', '--boards', folder, quayside])).output);
+    const alone = await boardfeed(['compare', join(folder, 'a.json'), quayside, '--json']);
     expect(line?.comparison).toEqual(JSON.parse(alone.output));
   });
 });
@@ -75,7 +78,7 @@ describe('a file of results', () => {
   test('takes the lines, and a second run passes over what is there', async () => {
     const folder = await folderOf({ 'a.json': named('A'), 'b.json': named('B') });
     const out = join(place, 'twice.jsonl');
-    const run = () => boardfeed(['compare', '--boards', folder, marramStreet, ...best, '--out', out]);
+    const run = () => boardfeed(['compare', '--boards', folder, quayside, ...best, '--out', out]);
     expect(await run()).toMatchObject({ code: 0, output: '' });
     const before = await readFile(out, 'utf8');
     expect(linesOf(before).map(({ file }) => file)).toEqual(['a.json', 'b.json']);
@@ -88,7 +91,7 @@ describe('a file of results', () => {
   test('has the results of boards that have changed, are new, or were cut off made anew', async () => {
     const folder = await folderOf({ 'a.json': named('A'), 'b.json': named('B'), 'c.json': named('C') });
     const out = join(place, 'changed.jsonl');
-    const run = () => boardfeed(['compare', '--boards', folder, marramStreet, ...best, '--out', out]);
+    const run = () => boardfeed(['compare', '--boards', folder, quayside, ...best, '--out', out]);
     await run();
     const kept = linesOf(await readFile(out, 'utf8'))[0];
     await writeFile(join(folder, 'b.json'), JSON.stringify(named('B again')));
@@ -103,40 +106,43 @@ describe('a file of results', () => {
     expect(lines[0]).toEqual(kept);
   });
 
-  test('counts as made for one catalogue and one question', async () => {
-    const folder = await folderOf({ 'a.json': named('A') });
-    const out = join(place, 'asked.jsonl');
-    const shop = join(place, 'shop.yaml');
-    await copyFile(marramStreet, shop);
-    const hashes: unknown[] = [];
-    const run = async (...more: readonly string[]) => {
-      const ended = await boardfeed(['compare', '--boards', folder, shop, ...best, '--out', out, ...more]);
-      expect(ended.errors).toContain('1 of 1 boards are done: 1 compared.');
-      hashes.push(linesOf(await readFile(out, 'utf8')).map(({ hash }) => hash));
-    };
-    await run();
-    await run('--aim', 'bricks');
-    await run('--aim', 'bricks', '--option', 'sluice-4');
-    await writeFile(shop, `${await readFile(shop, 'utf8')}# a remark\n`);
-    await run('--aim', 'bricks', '--option', 'sluice-4');
-    expect(new Set(hashes.map(String)).size).toBe(4);
+  test('counts as made for one catalogue and one question, however long that may take', () => {
+    const job = {
+      catalogue: { file: 'shop.yaml', text: 'supplies: []' },
+      aim: 'cost',
+      best: 3,
+      asked: [],
+      timeMs: 1,
+    } as const;
+    const asked = [new Map([[supplyId('quay-6'), 2]])];
+    const others = [
+      hashOf(job, 'board: B'),
+      hashOf({ ...job, aim: 'bricks' }, 'board: A'),
+      hashOf({ ...job, best: 2 }, 'board: A'),
+      hashOf({ ...job, asked }, 'board: A'),
+      hashOf({ ...job, catalogue: { ...job.catalogue, text: 'supplies: [] # none' } }, 'board: A'),
+    ];
+    const hash = hashOf(job, 'board: A');
+    expect(new Set([hash, ...others]).size).toBe(6);
+    expect(hashOf({ ...job, timeMs: Infinity }, 'board: A')).toBe(hash);
   });
 
   test('that holds anything else is refused and left alone', async () => {
     const folder = await folderOf({ 'a.json': named('A') });
     const out = join(place, 'mine.txt');
     await writeFile(out, 'my notes');
-    const ended = await boardfeed(['compare', '--boards', folder, marramStreet, '--out', out]);
+    const ended = await boardfeed(['compare', '--boards', folder, quayside, '--out', out]);
     expect(ended).toMatchObject({ code: 3, output: '' });
     expect(complaints(ended)).toMatch(/mine\.txt:1: this line is no result of boardfeed/);
     expect(await readFile(out, 'utf8')).toBe('my notes');
   });
 
   test('keeps what was done when Ctrl-C ends the run, and the next run goes on from there', async () => {
-    const folder = await folderOf({ 'a.json': named('A'), 'z.json': await longBoard() });
+    const quick = await boardFile(fixture('boards/first-board.yaml'));
+    const folder = await folderOf({ 'a.json': quick, 'z.json': await longBoard() });
     const out = join(place, 'interrupted.jsonl');
     let sent = false;
-    const ended = await boardfeed(['compare', '--boards', folder, marramStreet, '--out', out, '--jobs', '2'], {
+    const ended = await boardfeed(['compare', '--boards', folder, marramStreet, '--out', out, '--jobs', '2', ...best], {
       onErrors: (errors, child) => {
         if (!sent && errors.includes('1 of 2 boards')) sent = child.kill('SIGINT');
       },
@@ -144,16 +150,26 @@ describe('a file of results', () => {
     expect(ended).toMatchObject({ code: 5, signal: null });
     expect(ended.errors).toContain('1 of 2 boards are done: 1 compared.');
     expect(linesOf(await readFile(out, 'utf8')).map(({ file }) => file)).toEqual(['a.json']);
-    const short = await boardfeed(['compare', '--boards', folder, marramStreet, '--out', out, '--time', '0.01']);
-    expect(short.code).toBe(5);
-    expect(short.errors).toContain('2 of 2 boards are done (1 of them before): 1 compared, 1 not proven in time.');
+    const later = await boardfeed([
+      'compare',
+      '--boards',
+      folder,
+      marramStreet,
+      '--out',
+      out,
+      '--time',
+      '0.01',
+      ...best,
+    ]);
+    expect(later.code).toBe(5);
+    expect(later.errors).toContain('2 of 2 boards are done (1 of them before): 1 compared, 1 not proven in time.');
   });
 });
 
 describe('what a folder run refuses', () => {
   test('a folder without boards, and a catalogue with faults', async () => {
     const empty = await folderOf({});
-    const ended = await boardfeed(['compare', '--boards', empty, marramStreet]);
+    const ended = await boardfeed(['compare', '--boards', empty, quayside]);
     expect(ended).toMatchObject({ code: 3, output: '' });
     expect(complaints(ended)).toContain('there is no board file in this folder.');
     const folder = await folderOf({ 'a.json': named('A') });

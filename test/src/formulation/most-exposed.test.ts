@@ -8,7 +8,7 @@ import { everyPurchase } from '../../support/brute-force-purchases.js';
 import { sharedEngines } from '../../support/choosing.js';
 
 const engines = sharedEngines();
-const runs = 60;
+const runs = 50;
 
 it.each(['loadouts', 'compact'] as const)('%s keep the limit of exposed pedals, at the least cost', async (method) => {
   const seen = { bites: 0, none: 0 };

@@ -14,7 +14,7 @@ import { contains, everyPurchase, type Counts, type PurchaseFound } from '../../
 import { sharedEngines } from '../../support/choosing.js';
 
 const engines = sharedEngines();
-const runs = 200;
+const runs = 100;
 
 const figures = (score: Score, aim: ChoosingAim, { board }: Case): readonly number[] =>
   tiersOf(aim).map((tier) => tierValue(tier, score, board.policy));
