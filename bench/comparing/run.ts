@@ -17,8 +17,6 @@ import { tableText } from '../table.js';
 import { boardText, catalogueText } from './input-files.js';
 import { parseOptions, usage, type CompareBench } from './options.js';
 
-process.exitCode = await bench();
-
 async function bench(): Promise<number> {
   try {
     const options = parseOptions(process.argv.slice(2));
@@ -126,3 +124,5 @@ function run(parameters: readonly string[]): Promise<void> {
     child.on('error', fail).on('close', () => settle());
   });
 }
+
+process.exitCode = await bench();

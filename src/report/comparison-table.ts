@@ -18,17 +18,25 @@ type Figure = {
 };
 
 const figures: readonly Figure[] = [
-  { title: 'Exposed', width: 7, textOf: ({ score }) => String(score.exposed) },
-  { title: 'Supplies', width: 8, textOf: ({ score }) => String(score.bricks) },
+  { title: 'Exposed', width: 7, textOf: ({ score, unbeaten }) => marked(score.exposed, unbeaten.exposed) },
+  { title: 'Supplies', width: 8, textOf: ({ score, unbeaten }) => marked(score.bricks, unbeaten.bricks) },
   { title: 'Leads', width: 5, textOf: ({ score }) => String(score.parts) },
   { title: 'Spare', width: 5, textOf: (option) => String(option.figures.spareOutputs) },
   { title: 'Fullest', width: 7, textOf: (option) => `${percentOf(meterOf(option.figures.tightest.numbers))} %` },
 ];
 
+/** The mark stands in front, where it moves no digit. */
+const marked = (amount: number, unbeaten: boolean | null): string => `${unbeaten === true ? '*' : ''}${amount}`;
+
 const legend =
   'Exposed: high-gain pedals that share a ground with a digital one. Supplies: in use, owned ones too; each takes a mains ' +
   'socket. Leads: chain leads, join leads and adapters in use. Spare: outputs that stay free. Fullest: the output nearest ' +
   'to its limit, reserve included.';
+
+const markLegend = ' *: nothing that could be bought has less of it for the same money, or as little for less.';
+
+const isMarked = (option: Option): boolean =>
+  option.kind === 'plan' && (option.unbeaten.exposed === true || option.unbeaten.bricks === true);
 
 /** One row an option, or one block an option where the screen is too narrow for rows. */
 export function optionTable(screen: Screen, options: readonly Option[]): string[] {
@@ -39,7 +47,8 @@ export function optionTable(screen: Screen, options: readonly Option[]): string[
     widths.purchase < leastPurchase
       ? rows.flatMap((row) => stackedLines(screen, row))
       : [...headerLines(screen, widths), ...rows.flatMap((row) => rowLines(row, widths))];
-  return [...lines, '', ...block([{ text: legend, paint: screen.paints.faint }], screen.width, indent)];
+  const text = options.some(isMarked) ? `${legend}${markLegend}` : legend;
+  return [...lines, '', ...block([{ text, paint: screen.paints.faint }], screen.width, indent)];
 }
 
 type Row = {

@@ -44,7 +44,7 @@ left out.
 Side by side
 ────────────
      Buy                         Price  Exposed  Supplies  Leads  Spare  Fullest
-  1  3 × dory                36.00 EUR        0         3      0      0     67 %
+  1  3 × dory                36.00 EUR       *0         3      0      0     67 %
   2  1 × raft                42.00 EUR        0         2      0      2     67 %
      1 × dory
      (asked for)
@@ -61,7 +61,8 @@ Side by side
   Exposed: high-gain pedals that share a ground with a digital one. Supplies: in
   use, owned ones too; each takes a mains socket. Leads: chain leads, join leads
   and adapters in use. Spare: outputs that stay free. Fullest: the output
-  nearest to its limit, reserve included.
+  nearest to its limit, reserve included. *: nothing that could be bought has
+  less of it for the same money, or as little for less.
 
 What it would take to be the best
 ─────────────────────────────────
