@@ -6,11 +6,11 @@ import { nothingToday } from '../loadout/today.js';
 import { answerTo } from './answer-to.js';
 import { planForPurchase, purchaseOf } from './asked-purchase.js';
 import { bestOptions, rankedTiers, type BestJob } from './best-options.js';
-import type { CompareStage, Comparison, TradeOff } from './comparison.js';
+import type { CompareStage, Comparison } from './comparison.js';
 import { askedOption, isSettled, withAsked } from './option-drafts.js';
 import { finishedOptions } from './preference.js';
 import type { Bought } from './purchase-tree.js';
-import { tradeOff } from './trade-off.js';
+import { tradeOffs } from './trade-off.js';
 
 export type { Bought } from './purchase-tree.js';
 
@@ -69,15 +69,13 @@ async function sideBySide({ job, wanted, asked, onStage }: Wanted): Promise<Comp
     drafts = withAsked(drafts, bought) ?? [...drafts, askedOption(bought, await planForPurchase(bought, job), job)];
   }
   onStage({ kind: 'trade-offs' });
-  const against = answer.kind === 'plan' ? (['exposed', 'bricks'] as const) : [];
-  const tradeOffs: TradeOff[] = [];
-  for (const each of against) tradeOffs.push(await tradeOff(each, question, job, effort));
+  const bought = answer.kind === 'plan' ? await tradeOffs(answer.wiring, question, job, effort) : [];
   return {
     aim,
-    options: finishedOptions(drafts, tradeOffs, job),
+    options: finishedOptions(drafts, bought, job),
     best: { wanted, end: best.end },
-    isProven: best.end !== 'stopped' && drafts.every(isSettled) && tradeOffs.every(({ complete }) => complete),
-    tradeOffs,
+    isProven: best.end !== 'stopped' && drafts.every(isSettled) && bought.every(({ complete }) => complete),
+    tradeOffs: bought,
     reasons: answer.kind === 'impossible' ? answer.reasons : [],
   };
 }
