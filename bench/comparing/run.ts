@@ -7,6 +7,7 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
+import type { CompareStage } from '../../src/planning/comparison.js';
 import { instance, type Chains } from '../instances.js';
 import { loadNow, loadText, machineText } from '../machine.js';
 import { print, progress } from '../output.js';
@@ -34,37 +35,56 @@ async function bench(): Promise<number> {
 
 const milliseconds = (ms: number): string => `${Math.round(ms)} ms`;
 
+type Elapsed = { readonly purchases: number; readonly all: number };
+
 /** The best purchases and what money buys, in a process that is warm. */
-async function benchBest({ size, seeds, chains, best }: CompareBench): Promise<boolean> {
+async function benchBest(options: CompareBench): Promise<boolean> {
+  const { size, seeds, chains, best } = options;
   const engines = startEngines();
   let areProven = true;
-  const time = async (profile: Chains, seed: number): Promise<number> => {
+  const time = async (profile: Chains, seed: number): Promise<Elapsed> => {
     const { board, catalogue } = instance({ ...size, chains: profile, seed });
     const started = performance.now();
-    const { isProven, options } = await compare(board, catalogue, { best, engines });
-    const elapsed = performance.now() - started;
-    areProven &&= isProven;
+    let purchases = 0;
+    const onStage = ({ kind }: CompareStage): void => {
+      if (kind === 'trade-offs') purchases = performance.now() - started;
+    };
+    const comparison = await compare(board, catalogue, { best, engines, onStage });
+    const all = performance.now() - started;
+    areProven &&= comparison.isProven;
     progress(
-      `${profile} ${seed}: ${options.length} purchases in ${milliseconds(elapsed)}${isProven ? '' : ', not proven'}`,
+      `${profile} ${seed}: ${comparison.options.length} purchases in ${milliseconds(purchases)}, ` +
+        `all in ${milliseconds(all)}${comparison.isProven ? '' : ', not proven'}`,
     );
-    return elapsed;
+    return { purchases, all };
   };
   for (const profile of chains) await time(profile, 100);
   const rows: string[][] = [];
   for (const profile of chains) {
-    const times: number[] = [];
+    const times: Elapsed[] = [];
     for (const seed of seeds) times.push(await time(profile, seed));
-    const { least, median, most } = spreadOf(times.map(exactly));
-    rows.push([profile, ...[least, median, most].map(({ ms }) => milliseconds(ms))]);
+    rows.push([
+      profile,
+      ...spreadText(times.map((each) => each.purchases)),
+      ...spreadText(times.map((each) => each.all)),
+    ]);
   }
   await closeEngines(engines);
-  const titles = ['chains', 'least', 'median', 'most'];
-  const columns = titles.map((title, at) => ({ title, align: at === 0 ? 'left' : 'right' }) as const);
-  print(
-    `${best} best purchases and what money buys, ${sizeText(size)}, ${seeds.length} seeds each`,
-    tableText(columns, rows),
-  );
+  print(`${best} best purchases, ${sizeText(size)}, ${seeds.length} seeds each`, timesTable(rows));
   return areProven;
+}
+
+function spreadText(times: readonly number[]): readonly string[] {
+  const { least, median, most } = spreadOf(times.map(exactly));
+  return [least, median, most].map(({ ms }) => milliseconds(ms));
+}
+
+function timesTable(rows: readonly (readonly string[])[]): string {
+  const titles = ['chains', 'least', 'median', 'most', 'with what money buys: least', 'median', 'most'];
+  return tableText(
+    titles.map((title, at) => ({ title, align: at === 0 ? 'left' : 'right' }) as const),
+    rows,
+  );
 }
 
 const command = resolve(import.meta.dirname, '../../dist/src/cli/main.js');
