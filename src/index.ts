@@ -50,6 +50,8 @@ export { checkJson } from './report/check-json.js';
 export { checkText } from './report/check-screen.js';
 export { comparisonJson } from './report/comparison-json.js';
 export { comparisonText } from './report/comparison-screen.js';
+export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
+export type { ReportInput } from './report/handout.js';
 export { answerJson } from './report/json.js';
 export { outputAnswerJson } from './report/output-json.js';
 export { outputAnswerText } from './report/output-screen.js';

@@ -46,16 +46,36 @@ function chooseCommand(): Command {
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
-    .option('--force', 'replace the file of the proof if there is one', false)
+    .addOption(reportOption())
+    .option('--force', 'replace files of the proof and of reports that are there', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
     .exitOverride()
     .showHelpAfterError('(run boardfeed choose --help for what there is)')
     .action(async (board: string, catalogue: string, flags: ChooseFlags, command: Command) => {
-      if (flags.force === true && flags.proof === undefined) command.error('error: --force goes with --proof only');
+      if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
+        command.error('error: --force goes with --proof or --report only');
+      await refuseReports(command, flags.report, flags.proof === undefined ? [] : [flags.proof]);
       const { runChoose } = await import('./choose-command.js');
       process.exitCode = await runChoose(board, catalogue, flags);
     });
+}
+
+/** For any command that ends in an answer: given again and again, a file each. */
+function reportOption(): Option {
+  const kinds =
+    '.html a page to print, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
+  return new Option('--report <file>', `write a report to take home; its ending says which: ${kinds}; repeatable`)
+    .argParser((path: string, before: readonly string[]) => [...before, path])
+    .default([], 'none');
+}
+
+/** Ends in wrong use where a report cannot have the name that was given. */
+async function refuseReports(command: Command, paths: readonly string[], taken: readonly string[]): Promise<void> {
+  if (paths.length === 0) return;
+  const { reportFault } = await import('./report-files.js');
+  const fault = reportFault(paths, taken);
+  if (fault !== null) command.error(`error: ${fault}`);
 }
 
 function rewireCommand(): Command {
@@ -77,11 +97,15 @@ function rewireCommand(): Command {
     .addOption(
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
+    .addOption(reportOption())
+    .option('--force', 'replace files of reports that are there', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
     .exitOverride()
     .showHelpAfterError('(run boardfeed rewire --help for what there is)')
-    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags) => {
+    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      await refuseReports(command, flags.report, []);
       const { runRewire } = await import('./rewire-command.js');
       process.exitCode = await runRewire(board, catalogue, flags);
     });

@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
@@ -97,4 +97,10 @@ export async function longBoard(): Promise<BoardFile> {
     })),
   );
   return { ...wall, policy, pedals };
+}
+
+/** A copy of a file at another place, whose path it gives. */
+export async function copied(from: string, to: string): Promise<string> {
+  await copyFile(from, to);
+  return to;
 }
