@@ -3,7 +3,8 @@
  * `choose`, and print the answer with `answerText` or `answerJson`, or use it as it is. `check` judges how the board is
  * plugged today (print it with `checkText` or `checkJson`), `rewire` plans how to re-plug it with the fewest moves (its answer
  * is printed as that of `choose`), `checkOutput` whether one pedal can go on one output
- * (`outputAnswerText`, `outputAnswerJson`). Nothing here prints or ends the process.
+ * (`outputAnswerText`, `outputAnswerJson`), `compare` sets purchases side by side (`comparisonText`, `comparisonJson`).
+ * Nothing here prints or ends the process.
  */
 export { choosingAims, type ChoosingAim, type Tier } from './domain/aim.js';
 export type { Board, Catalogue, Policy, WiredFeed } from './domain/board.js';
@@ -22,7 +23,22 @@ export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResu
 export type { Answer, Gap, Reason, Refusal, RewireRequest } from './planning/answer.js';
 export { check, type Check, type SoftFinding } from './planning/check.js';
 export { checkOutput, type OutputAnswer, type OutputQuestion, type OutputTrial } from './planning/check-output.js';
+export { resolvePurchases, type ResolvedPurchases } from './planning/asked-supplies.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
+export { compare, type Bought, type CompareOptions } from './planning/compare.js';
+export type {
+  CompareStage,
+  Comparison,
+  FailedOption,
+  Failure,
+  Figures,
+  Option,
+  PlannedOption,
+  Preference,
+  TradeOff,
+  TradeOffPoint,
+} from './planning/comparison.js';
+export { readPurchase, type AskedSupply, type ReadPurchase } from './domain/read-purchase.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
 export type { Changes, Move } from './planning/changes.js';
 export type { MoveReason } from './planning/move-reasons.js';
@@ -32,6 +48,8 @@ export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-sch
 export { verifyImpossible, verifyProof, type ImpossibilityVerdict, type ProofVerdict } from './proof/verify-proof.js';
 export { checkJson } from './report/check-json.js';
 export { checkText } from './report/check-screen.js';
+export { comparisonJson } from './report/comparison-json.js';
+export { comparisonText } from './report/comparison-screen.js';
 export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
 export type { ReportInput } from './report/handout.js';
 export { answerJson } from './report/json.js';

@@ -1,12 +1,14 @@
 import { readFileSync } from 'node:fs';
 
-import { Argument, Command, InvalidArgumentError, Option } from 'commander';
+import { Argument, Command, Option } from 'commander';
 
 import { escapedText } from '../domain/shown-text.js';
 import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
-import type { RewireFlags } from './rewire-command.js';
+import { compareCommand } from './compare-definition.js';
 import { entryCommands } from './entry-commands.js';
+import { amount, outputAsked, positiveSeconds } from './option-values.js';
+import type { RewireFlags } from './rewire-command.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
@@ -20,6 +22,7 @@ export function program(version: string = ownVersion()): Command {
     .configureOutput(safeOutput)
     .exitOverride();
   command.addCommand(chooseCommand());
+  command.addCommand(withManners(compareCommand()));
   command.addCommand(rewireCommand());
   command.addCommand(checkCommand());
   command.addCommand(verifyCommand());
@@ -181,27 +184,6 @@ Exit codes:
   0  it holds, and it is proven  3  a file cannot be read or is wrong
   1  a defect of boardfeed       4  the plan or the proof does not hold
   2  wrong use of the command`;
-
-function positiveSeconds(text: string): number {
-  const seconds = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : 0;
-  if (seconds > 0 && Number.isFinite(seconds)) return seconds;
-  throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10 or 0.5.');
-}
-
-function amount(text: string): number {
-  const value = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : NaN;
-  if (Number.isFinite(value)) return value;
-  throw new InvalidArgumentError('It takes an amount of money, such as 120 or 99.50.');
-}
-
-/** "quay-6:5", or "quay-6/2:5" for the second unit. */
-function outputAsked(text: string): CheckFlags['output'] {
-  const [, supply, unit = '1', output] = /^([^/:]+)(?:\/([1-9]\d{0,4}))?:([1-9]\d{0,4})$/.exec(text) ?? [];
-  if (supply !== undefined && output !== undefined) return { supply, unit: Number(unit), output: Number(output) };
-  throw new InvalidArgumentError(
-    "It takes a supply's id and the number of an output, such as quay-6:5, or quay-6/2:5 for the second unit.",
-  );
-}
 
 function ownVersion(): string {
   const text = readFileSync(new URL('../../../package.json', import.meta.url), 'utf8');

@@ -83,7 +83,8 @@ const obstacles: Readonly<Record<string, Words>> = {
 const wordsFor = (code: string): Words =>
   obstacles[code] ?? { message: `cannot be written (${code}).`, remedy: 'Check the path and the disk.' };
 
-function wordsOf(error: unknown): Words {
+/** What a refusal of the system means. @throws whatever is none. */
+export function wordsOf(error: unknown): Words {
   if (!(error instanceof Error) || !('code' in error)) throw error;
   return wordsFor(String(error.code));
 }

@@ -62,7 +62,7 @@ export function boardfeed(parameters: readonly string[], manner: Manner = {}): P
 const moduleOf = (code: string): string => `data:text/javascript,${encodeURIComponent(code)}`;
 
 /** What was written to standard error besides progress, which a slow machine may bring about in any run. */
-export const complaints = ({ errors }: Ended): string => errors.replace(/^Searching, .*\n/gm, '');
+export const complaints = ({ errors }: Ended): string => errors.replace(/^(Searching|Comparing), .*\n/gm, '');
 
 /** The one JSON object that was printed. @throws SyntaxError when there is anything else. */
 export const printedObject = ({ output }: Ended): Record<string, unknown> =>
