@@ -1,38 +1,27 @@
 import { minorUnits } from '../domain/quantities.js';
 import type { Handout, NoPlanHandout, PlanHandout, ReplugWords } from './handout.js';
-import { escapeMarkdown } from './markdown-text.js';
-import type { Passage } from './reasons.js';
-import type { Remark } from './remark.js';
+import {
+  bullets,
+  paragraph,
+  passageLines,
+  remarks,
+  section,
+  table,
+  text,
+  trimmed,
+  type Lines,
+} from './markdown-lines.js';
 import { confirmLead } from './remarks.js';
 import type { CheckRow, Step } from './steps.js';
 import { listText, priceText } from './words.js';
-
-type Lines = readonly string[];
 
 /** The handout as GitHub-flavoured Markdown, which ticket systems show; with boxes to tick. */
 export const markdownText = (handout: Handout): string =>
   `${(handout.kind === 'plan' ? planLines(handout) : noPlanLines(handout)).join('\n')}\n`;
 
-const text = escapeMarkdown;
-const paragraph = (words: string): Lines => [text(words), ''];
-const bullets = (items: readonly string[]): Lines => [...items.map((item) => `- ${text(item)}`), ''];
-const remarks = (all: readonly Remark[]): Lines => bullets(all.map((remark) => remark.text));
-
-/** A heading with what follows; nothing at all when nothing does. */
-const section = (title: string, lines: Lines): Lines => (lines.length === 0 ? [] : [`## ${text(title)}`, '', ...lines]);
-
 function noPlanLines({ title, lead, passages }: NoPlanHandout): Lines {
   return trimmed([`# ${text(title)}`, '', ...paragraph(lead), ...passages.flatMap(passageLines)]);
 }
-
-const passageLines = ({ title, entries }: Passage): Lines =>
-  section(title, [
-    ...entries.flatMap(({ name, text: words, below }) => [
-      name === null ? `- ${text(words)}` : `- **${text(name)}** ${text(words)}`,
-      ...below.map((line) => `  - ${text(line)}`),
-    ]),
-    '',
-  ]);
 
 function planLines(handout: PlanHandout): Lines {
   const { title, headline, evidence, changes } = handout;
@@ -156,13 +145,3 @@ const checkTable = (checks: readonly CheckRow[]): Lines =>
       '',
     ]),
   );
-
-/** A table whose cells are escaped; the columns of these numbers are set to the right. */
-function table(columns: readonly string[], rows: readonly (readonly string[])[], right: readonly number[] = []): Lines {
-  const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
-  const rule = columns.map((_, at) => (right.includes(at) ? '--:' : '---'));
-  return [line(columns), line(rule), ...rows.map((row) => line(row.map(text))), ''];
-}
-
-/** Without blank lines at the end. */
-const trimmed = (lines: Lines): Lines => lines.slice(0, lines.findLastIndex((line) => line !== '') + 1);

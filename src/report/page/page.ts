@@ -1,10 +1,10 @@
 import type { Handout, NoPlanHandout, PlanHandout } from '../handout.js';
 import { markup, type Markup } from '../markup.js';
-import type { Passage } from '../reasons.js';
 import { safeText } from '../safe-text.js';
 import { countText, priceText } from '../words.js';
 import { documentText } from './document.js';
 import { list, sectionMarkup, type Section } from './elements.js';
+import { passageSection } from './passages.js';
 import { planSections } from './sections.js';
 import { pageStyle } from './style.js';
 
@@ -67,13 +67,3 @@ const contents = (sections: readonly Section[]): Markup | null =>
     : markup`<nav aria-label="On this page">
 ${list(sections.map(({ id, title }) => markup`<a href="#${id}">${title}</a>`))}</nav>
 `;
-
-const passageSection = ({ title, entries }: Passage, at: number): Section => ({
-  id: `part-${at + 1}`,
-  title,
-  body: markup`${list(
-    entries.map(({ name, text, below }) =>
-      name === null ? text : markup`<b>${name}</b> ${text}${below.length === 0 ? null : list(below)}`,
-    ),
-  )}`,
-});

@@ -56,6 +56,8 @@ td.figures,th.figures{overflow-wrap:normal}
 .feeds th:nth-child(4){width:22%}
 .feeds th:nth-child(5){width:18%}
 .checks th:nth-child(2){width:24%}
+.options th:nth-child(1){width:6%}
+.options th:nth-child(2){width:34%}
 .moves th:nth-child(1){width:18%}
 .moves th:nth-child(2),.moves th:nth-child(3){width:23%}
 pre{margin:0 0 .75rem;padding:.5rem .75rem;background:var(--panel);font-size:.8125rem;white-space:pre-wrap}
@@ -100,4 +102,4 @@ svg{max-height:245mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'OAvkCCkHVfsvjVvZ1tw1JVQ2bgtScu7sJOcXL0V7UnY=' };
+export const pageStyle: StyleSheet = { text, digest: 'NrRTwnh7pGBwyTRjyql1LGxTj3mo8ZfjTKPb6Tf3UVk=' };
