@@ -1,6 +1,7 @@
 import type { ChoosingAim } from '../domain/aim.js';
 import { readInputs } from '../files/read-inputs.js';
 import { choose } from '../planning/choose.js';
+import { answerReports } from '../report/formats.js';
 import { answerJson } from '../report/json.js';
 import { answerText } from '../report/terminal.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
@@ -51,6 +52,6 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
       : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
   );
   const isProofWritten = target === null || (await writeProof(answer, target));
-  const areWritten = await writeReports(flags.report, { board, catalogue, answer }, { force });
+  const areWritten = await writeReports(flags.report, answerReports, { board, catalogue, answer }, { force });
   return isProofWritten && areWritten ? exitCodeOf(answer) : exitCodes.input;
 }

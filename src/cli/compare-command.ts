@@ -5,12 +5,14 @@ import { resolvePurchases } from '../planning/asked-supplies.js';
 import { compare, type Bought } from '../planning/compare.js';
 import type { CompareStage, Comparison } from '../planning/comparison.js';
 import type { AskedSupply } from '../domain/read-purchase.js';
+import { comparisonReports } from '../report/comparison-formats.js';
 import { comparisonJson } from '../report/comparison-json.js';
 import { comparisonText } from '../report/comparison-screen.js';
 import { compareProgressText } from './compare-progress.js';
 import { comparisonCode } from './comparison-code.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';
 import { printFaults } from './print-faults.js';
+import { areReportsWritable, writeReports } from './report-files.js';
 import { screenOf } from './screen-of.js';
 import { statusLine } from './status-line.js';
 
@@ -23,9 +25,13 @@ export type CompareFlags = {
   readonly json: boolean;
   /** In seconds, for each board; no limit when left out. */
   readonly time?: number;
+  /** The files to write reports to; how a name ends says which. */
+  readonly report: readonly string[];
+  /** Whether files of reports may be replaced. */
+  readonly force?: boolean;
 };
 
-/** Reads the two files, sets purchases side by side, prints, and returns the exit code. */
+/** Reads the two files, sets purchases side by side, prints, writes what reports are asked for, and returns the exit code. */
 export async function runCompare(boardPath: string, cataloguePath: string, flags: CompareFlags): Promise<ExitCode> {
   const started = performance.now();
   const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
@@ -40,6 +46,8 @@ export async function runCompare(boardPath: string, cataloguePath: string, flags
     process.stderr.write(resolved.faults.map((fault) => `${escapedText(`--option: ${fault}`)}\n`).join(''));
     return exitCodes.input;
   }
+  const force = flags.force === true;
+  if (!(await areReportsWritable(flags.report, [boardPath, cataloguePath], { force }))) return exitCodes.input;
   const remainingMs = (): number => patienceMs - (performance.now() - started);
   const comparison = await compareAloud(read.value, flags, resolved.purchases, remainingMs);
   process.stdout.write(
@@ -47,7 +55,8 @@ export async function runCompare(boardPath: string, cataloguePath: string, flags
       ? comparisonJson(board, catalogue, comparison)
       : comparisonText(board, catalogue, comparison, screenOf(process.stdout, process.env)),
   );
-  return comparisonCode(comparison);
+  const areWritten = await writeReports(flags.report, comparisonReports, { board, catalogue, comparison }, { force });
+  return areWritten ? comparisonCode(comparison) : exitCodes.input;
 }
 
 /** The comparison, with progress on standard error. Ctrl-C asks for what is known so far; a second one ends the process. */

@@ -3,6 +3,7 @@ import { Argument, Command, Option } from 'commander';
 import type { CompareFlags } from './compare-command.js';
 import type { FolderFlags } from './compare-folder.js';
 import { positiveSeconds, purchase, wholeUpTo } from './option-values.js';
+import { refuseReports, reportOption } from './report-option.js';
 
 /** The command line of `compare`, without its work, which is loaded when it runs. */
 export function compareCommand(): Command {
@@ -27,6 +28,8 @@ export function compareCommand(): Command {
         positiveSeconds,
       ),
     )
+    .addOption(reportOption('.html a page to print, .md, .csv, .json'))
+    .option('--force', 'replace files of reports that are there', false)
     .option('--boards <folder>', 'compare for every board file in this folder: one JSON line each')
     .option('--out <file>', 'add the lines to this file; boards that are in it already are passed over')
     .addOption(
@@ -38,10 +41,14 @@ export function compareCommand(): Command {
     .action(async (files: readonly string[], flags: CompareFlags & Partial<FolderFlags>, command: Command) => {
       const { boards, out, jobs, ...rest } = flags;
       const [first, second] = files;
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      if (boards !== undefined && flags.report.length > 0)
+        command.error('error: --report goes with one board, not with --boards');
       if (boards === undefined) {
         if (out !== undefined || jobs !== undefined) command.error('error: --out and --jobs go with --boards only');
         if (first === undefined || second === undefined || files.length > 2)
           return command.error('error: it takes a board file and a catalogue file');
+        await refuseReports(command, rest.report, 'comparison');
         const { runCompare } = await import('./compare-command.js');
         process.exitCode = await runCompare(first, second, rest);
         return;

@@ -15,7 +15,7 @@ import { compareAll, hashOf, type FolderRun } from './folder-run.js';
 import { folderCode, folderSummary } from './folder-summary.js';
 import { printFaults } from './print-faults.js';
 
-export type FolderFlags = Omit<CompareFlags, 'json'> & {
+export type FolderFlags = Omit<CompareFlags, 'json' | 'report' | 'force'> & {
   /** The folder of the board files. */
   readonly boards: string;
   /** The file that results are added to; standard output when left out. */

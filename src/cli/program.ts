@@ -8,6 +8,7 @@ import type { ChooseFlags } from './choose-command.js';
 import { compareCommand } from './compare-definition.js';
 import { entryCommands } from './entry-commands.js';
 import { amount, outputAsked, positiveSeconds } from './option-values.js';
+import { refuseReports, reportOption } from './report-option.js';
 import type { RewireFlags } from './rewire-command.js';
 import type { VerifyFlags } from './verify-command.js';
 
@@ -30,6 +31,9 @@ export function program(version: string = ownVersion()): Command {
   return command;
 }
 
+const planReports =
+  '.html a page to print, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
+
 function chooseCommand(): Command {
   return new Command('choose')
     .description('What should I buy to power these pedals, and how do I plug it in?')
@@ -46,7 +50,7 @@ function chooseCommand(): Command {
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
-    .addOption(reportOption())
+    .addOption(reportOption(planReports))
     .option('--force', 'replace files of the proof and of reports that are there', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
@@ -55,27 +59,10 @@ function chooseCommand(): Command {
     .action(async (board: string, catalogue: string, flags: ChooseFlags, command: Command) => {
       if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
         command.error('error: --force goes with --proof or --report only');
-      await refuseReports(command, flags.report, flags.proof === undefined ? [] : [flags.proof]);
+      await refuseReports(command, flags.report, 'answer', flags.proof === undefined ? [] : [flags.proof]);
       const { runChoose } = await import('./choose-command.js');
       process.exitCode = await runChoose(board, catalogue, flags);
     });
-}
-
-/** For any command that ends in an answer: given again and again, a file each. */
-function reportOption(): Option {
-  const kinds =
-    '.html a page to print, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
-  return new Option('--report <file>', `write a report to take home; its ending says which: ${kinds}; repeatable`)
-    .argParser((path: string, before: readonly string[]) => [...before, path])
-    .default([], 'none');
-}
-
-/** Ends in wrong use where a report cannot have the name that was given. */
-async function refuseReports(command: Command, paths: readonly string[], taken: readonly string[]): Promise<void> {
-  if (paths.length === 0) return;
-  const { reportFault } = await import('./report-files.js');
-  const fault = reportFault(paths, taken);
-  if (fault !== null) command.error(`error: ${fault}`);
 }
 
 function rewireCommand(): Command {
@@ -97,7 +84,7 @@ function rewireCommand(): Command {
     .addOption(
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
-    .addOption(reportOption())
+    .addOption(reportOption(planReports))
     .option('--force', 'replace files of reports that are there', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
@@ -105,7 +92,7 @@ function rewireCommand(): Command {
     .showHelpAfterError('(run boardfeed rewire --help for what there is)')
     .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
       if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
-      await refuseReports(command, flags.report, []);
+      await refuseReports(command, flags.report, 'answer', []);
       const { runRewire } = await import('./rewire-command.js');
       process.exitCode = await runRewire(board, catalogue, flags);
     });

@@ -3,8 +3,7 @@ import { resolve } from 'node:path';
 import type { Words } from '../domain/finding.js';
 import { isSameFile } from '../files/same-file.js';
 import { obstacleTo, writeWhole } from '../files/write-file.js';
-import { reportEndings, reportFormatOf, reportText } from '../report/formats.js';
-import type { ReportInput } from '../report/handout.js';
+import type { ReportKinds } from '../report/formats.js';
 import { tell } from './tell.js';
 
 export type ReportOptions = {
@@ -16,10 +15,13 @@ export type ReportOptions = {
  * What is wrong with the names of reports, as a message of wrong use; null when nothing is. `taken` are the names of other
  * files that the command writes.
  */
-export function reportFault(paths: readonly string[], taken: readonly string[] = []): string | null {
-  const unknown = paths.find((path) => reportFormatOf(path) === null);
+export function reportFault<Input>(
+  paths: readonly string[],
+  { endings, makerFor }: ReportKinds<Input>,
+  taken: readonly string[] = [],
+): string | null {
+  const unknown = paths.find((path) => makerFor(path) === null);
   if (unknown !== undefined) {
-    const endings = reportEndings.map(({ ending }) => ending);
     return `no report has a name like '${unknown}'; it must end in ${endings.slice(0, -1).join(', ')} or ${endings.at(-1) ?? ''}`;
   }
   const all = [...taken, ...paths];
@@ -57,15 +59,16 @@ async function inputObstacle(path: string, inputs: readonly string[]): Promise<W
  * Writes each report whole or not at all, in the format that its name ends with, and says so on standard error. All of them
  * are made before the first is written. False when the system refused one.
  */
-export async function writeReports(
+export async function writeReports<Input>(
   paths: readonly string[],
-  input: ReportInput,
+  { makerFor }: ReportKinds<Input>,
+  input: Input,
   { force }: ReportOptions,
 ): Promise<boolean> {
   const texts = paths.map((path) => {
-    const format = reportFormatOf(path);
-    if (format === null) throw new Error(`no format for a report named ${path}`);
-    return { path, text: reportText(format, input) };
+    const make = makerFor(path);
+    if (make === null) throw new Error(`no report has a name like ${path}`);
+    return { path, text: make(input) };
   });
   let written = true;
   for (const { path, text } of texts) {

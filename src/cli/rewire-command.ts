@@ -2,6 +2,7 @@ import { escapedText } from '../domain/shown-text.js';
 import { readInputs } from '../files/read-inputs.js';
 import { rewire } from '../planning/rewire.js';
 import { resolveWishes } from '../planning/rewire-request.js';
+import { answerReports } from '../report/formats.js';
 import { answerJson } from '../report/json.js';
 import { answerText } from '../report/terminal.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
@@ -57,6 +58,6 @@ export async function runRewire(
       ? answerJson(board, catalogue, answer)
       : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
   );
-  const areWritten = await writeReports(flags.report, { board, catalogue, answer }, { force });
+  const areWritten = await writeReports(flags.report, answerReports, { board, catalogue, answer }, { force });
   return areWritten ? exitCodeOf(answer) : exitCodes.input;
 }

@@ -29,7 +29,7 @@ function row({ speech: { board }, options }: ComparisonHandout, option: Option, 
     moneyText(price, currency),
     currency.code,
     ...figuresOf(option),
-    words?.notes.join(' ').replace(/[()]/g, '') ?? '',
+    words?.notes.map((note) => note.replace(/^\((.*)\)$/, '$1')).join('; ') ?? '',
   ];
 }
 

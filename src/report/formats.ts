@@ -40,3 +40,20 @@ export function reportText(format: ReportFormat, input: ReportInput): string {
   if (format === 'json') return answerJson(input.board, input.catalogue, input.answer);
   return makers[format](handoutOf(input));
 }
+
+/** The reports that there are of one kind of result. */
+export type ReportKinds<Input> = {
+  /** How the name of a file may end. */
+  readonly endings: readonly string[];
+  /** What makes the text for a file of this name; null when no report has such a name. */
+  readonly makerFor: (path: string) => ((input: Input) => string) | null;
+};
+
+/** Those of an answer. */
+export const answerReports: ReportKinds<ReportInput> = {
+  endings: reportEndings.map(({ ending }) => ending),
+  makerFor: (path) => {
+    const format = reportFormatOf(path);
+    return format === null ? null : (input) => reportText(format, input);
+  },
+};

@@ -6,9 +6,12 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { readInputs } from '../../src/files/read-inputs.js';
+import { compare } from '../../src/planning/compare.js';
 import { choose } from '../../src/planning/choose.js';
+import { comparisonHandout } from '../../src/report/comparison-handout.js';
 import { reportText, type ReportFormat } from '../../src/report/formats.js';
 import type { ReportInput } from '../../src/report/handout.js';
+import { comparisonPage } from '../../src/report/page/comparison.js';
 import { everything } from '../src/report/everything.js';
 import { moving } from '../src/report/moving.js';
 import { axeFindings, lookAt, noBrowser, openFile, startBrowser, type Screen } from './chromium.js';
@@ -151,6 +154,20 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     expect(await page.evaluate('document.querySelector("parsererror")')).toBeNull();
     expect((await lookAt(page)).drawing.flaws).toEqual([]);
     expect(incidents).toEqual([]);
+    await close();
+  });
+
+  test.each(['a phone', 'a desk in the dark'])('a comparison on %s', async (on) => {
+    const input = inputs['the gig board'];
+    if (input?.catalogue == null) throw new Error('no gig board');
+    const { board, catalogue } = input;
+    const comparison = await compare(board, catalogue, { best: 2 });
+    const path = join(folder, 'comparison.html');
+    await writeFile(path, comparisonPage(comparisonHandout({ board, catalogue, comparison })));
+    const { page, incidents, close } = await openFile(browser, path, screenOf(on));
+    const { scrolls, tooWide } = await lookAt(page);
+    expect([scrolls, tooWide, incidents]).toEqual([false, [], []]);
+    expect(await axeFindings(page)).toEqual([]);
     await close();
   });
 

@@ -84,6 +84,33 @@ describe('--report of rewire', () => {
   });
 });
 
+describe('--report of compare', () => {
+  test('writes the comparison as a page, Markdown, a table and JSON', async () => {
+    const names = ['c.html', 'c.md', 'c.csv', 'c.json'];
+    const ended = await boardfeed(['compare', ...tideway, '--json', ...reports(...names)]);
+    expect(ended.code).toBe(0);
+    expect((await readdir(folder)).sort()).toEqual([...names].sort());
+    expect(await textOf('c.json')).toBe(ended.output);
+    expect(await textOf('c.html')).toMatch(/^<!DOCTYPE html>[^]*<h1>Tideway four-piece: purchases compared<\/h1>/);
+  });
+
+  test.each([
+    { given: reports('a.labels.html'), says: /it must end in \.html, \.md, \.csv or \.json/ },
+    { given: reports('a.svg'), says: /it must end in/ },
+    { given: ['--force'], says: /--force goes with --report only/ },
+  ])('is refused as $given', async ({ given, says }) => {
+    const ended = await boardfeed(['compare', ...tideway, ...given]);
+    expect(ended).toMatchObject({ code: 2, output: '' });
+    expect(ended.errors).toMatch(says);
+  });
+
+  test('goes with one board only', async () => {
+    const ended = await boardfeed(['compare', '--boards', folder, tideway[1], ...reports('a.html')]);
+    expect(ended).toMatchObject({ code: 2, output: '' });
+    expect(ended.errors).toMatch(/--report goes with one board/);
+  });
+});
+
 /** JavaScript by which the files that a report is first written to fail in this way after half of it. */
 const failing = (code: string): string => `
   import files from 'node:fs/promises';

@@ -1,0 +1,22 @@
+import { comparisonCsv } from './comparison-csv.js';
+import { comparisonHandout, type ComparisonInput } from './comparison-handout.js';
+import { comparisonJson } from './comparison-json.js';
+import { comparisonMarkdown } from './comparison-markdown.js';
+import { reportEndings, type ReportKinds } from './formats.js';
+import { comparisonPage } from './page/comparison.js';
+
+const makers: ReadonlyMap<string, (input: ComparisonInput) => string> = new Map([
+  ['.html', (input) => comparisonPage(comparisonHandout(input))],
+  ['.md', (input) => comparisonMarkdown(comparisonHandout(input))],
+  ['.csv', (input) => comparisonCsv(comparisonHandout(input))],
+  ['.json', ({ board, catalogue, comparison }) => comparisonJson(board, catalogue, comparison)],
+]);
+
+/** The reports of a comparison. A name that means a report of a plan alone, such as that of labels, has none. */
+export const comparisonReports: ReportKinds<ComparisonInput> = {
+  endings: [...makers.keys()],
+  makerFor: (path) => {
+    const found = reportEndings.find(({ ending }) => path.toLowerCase().endsWith(ending));
+    return (found && makers.get(found.ending)) ?? null;
+  },
+};

@@ -1,0 +1,100 @@
+import { marked, type Tokens } from 'marked';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { supplyId } from '../../../src/domain/quantities.js';
+import { compare } from '../../../src/planning/compare.js';
+import { comparisonReports } from '../../../src/report/comparison-formats.js';
+import type { ComparisonInput } from '../../../src/report/comparison-handout.js';
+import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
+import { sharedEngines } from '../../support/choosing.js';
+import { elementsOf } from '../../support/elements.js';
+import { hostileName } from '../../support/hostile-names.js';
+import { readCsv } from '../../support/read-csv.js';
+
+const engines = sharedEngines();
+const nine = [settingOf(9, 300)];
+const catalogue = catalogueOf([
+  supplyOf('raft', 30, [bankOf(4, nine, { isolated: false })]),
+  supplyOf('quay', 90, [bankOf(4, nine)]),
+  supplyOf('dory', 12, [bankOf(1, nine)]),
+]);
+const board = boardOf(
+  [
+    pedalOf('echo', 200, { digital: true }),
+    pedalOf('fuzz', 5, { highGain: true }),
+    pedalOf('drive', 10, { highGain: true }),
+  ],
+  { name: 'Trio' },
+);
+const asked = [{ quay: 1, dory: 2 }, { dory: 2 }].map(
+  (units) => new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count])),
+);
+const input: ComparisonInput = { board, catalogue, comparison: await compare(board, catalogue, { engines, asked }) };
+const impossible: ComparisonInput = await (async () => {
+  const hungry = boardOf([pedalOf('amplifier', 9000)], { name: 'Hungry' });
+  return { board: hungry, catalogue, comparison: await compare(hungry, catalogue, { engines }) };
+})();
+
+const textOf = (ending: string, of = input): string => comparisonReports.makerFor(`x${ending}`)?.(of) ?? '';
+
+/** The same with every name another. */
+function named({ comparison }: ComparisonInput, name: string): ComparisonInput {
+  return {
+    board: { ...board, name, pedals: board.pedals.map((pedal) => ({ ...pedal, name: `${name}${pedal.id}` })) },
+    catalogue: {
+      ...catalogue,
+      name,
+      supplies: catalogue.supplies.map((supply) => ({ ...supply, name: `${name}${supply.id}` })),
+    },
+    comparison,
+  };
+}
+
+describe('reports of a comparison', () => {
+  it('are told by the ends of names; those of a plan alone are none of them', () => {
+    for (const ending of ['.html', '.HTML', '.md', '.csv', '.json']) expect(textOf(ending)).not.toBe('');
+    for (const name of ['x.labels.html', 'x.feeds.csv', 'x.buy.csv', 'x.svg', 'x.txt', 'x'])
+      expect(comparisonReports.makerFor(name)).toBeNull();
+  });
+
+  it('set the options side by side, the best first, in every format', () => {
+    const rows = readCsv(textOf('.csv')).slice(1);
+    expect(rows.map((row) => [row[0], row[2], row[4], row[5]])).toEqual([
+      ['1', 'proven', '3 x dory', '36.00'],
+      ['2', 'proven', '1 x raft; 1 x dory', '42.00'],
+      ['3', 'proven', '2 x raft', '60.00'],
+      ['', 'proven', '1 x quay; 2 x dory', '114.00'],
+      ['', 'fails', '2 x dory', '24.00'],
+    ]);
+    const tables = marked.lexer(textOf('.md')).filter((token): token is Tokens.Table => token.type === 'table');
+    expect(tables[0]?.rows.map((row) => row[2]?.text)).toEqual(rows.map((row) => `${row[5] ?? ''} EUR`));
+    const cells = elementsOf(textOf('.html')).filter(({ attributes }) => attributes.get('data-label') === 'Buy');
+    expect(cells.length).toBeGreaterThan(rows.length);
+  });
+
+  it('say what each would have to cost, what money buys and why nothing works, where that is so', () => {
+    const page = textOf('.html');
+    for (const title of ['Side by side', 'What it would take to be the best', 'Money against noise'])
+      expect(page).toContain(`>${title}</h2>`);
+    expect(page).toContain('would be the best at');
+    expect(textOf('.html', impossible)).toContain('>Nothing can feed these</h2>');
+    expect(textOf('.md', impossible)).toContain('## Nothing can feed these');
+    expect(readCsv(textOf('.csv', impossible))).toHaveLength(1);
+  });
+
+  it('are made of the same elements whatever things are called, and show no control character', () => {
+    const skeletonOf = (text: string) => elementsOf(text).map(({ name, depth }) => `${depth} ${name}`);
+    const plain = skeletonOf(textOf('.html', named(input, 'x')));
+    expect(plain.length).toBeGreaterThan(100);
+    fc.assert(
+      fc.property(hostileName, (name) => {
+        const hostile = named(input, `${name}x`);
+        expect(skeletonOf(textOf('.html', hostile))).toEqual(plain);
+        for (const ending of ['.html', '.md', '.csv'])
+          expect(textOf(ending, hostile).slice(1)).not.toMatch(/(?![\n\r])[\p{Cc}\p{Cf}]/u);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
