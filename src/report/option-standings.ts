@@ -3,7 +3,7 @@ import { minorUnits } from '../domain/quantities.js';
 import type { Comparison, Failure, FailedOption, Preference } from '../planning/comparison.js';
 import { optionName } from './option-words.js';
 import { sentence, type Speech } from './screen.js';
-import { countText, fullStop, listText, priceText } from './words.js';
+import { capital, countText, fullStop, listText, priceText } from './words.js';
 
 /** What it would take for an option to be the best, or why it fails. */
 export type OptionStanding = { readonly text: string; readonly tone: 'good' | 'plain' | 'caution' | 'bad' };
@@ -60,7 +60,9 @@ function failureStanding(speech: Speech, option: FailedOption): OptionStanding {
   const name = optionName(speech, option);
   if (option.reasons.length === 0)
     return { text: `${name}: the search stopped before a plan was found.`, tone: 'caution' };
-  const reasons = option.reasons.map((reason) => fullStop(failureText(speech, reason)));
+  const reasons = option.reasons
+    .map((reason) => fullStop(failureText(speech, reason)))
+    .map((text, at) => (at === 0 ? text : capital(text)));
   return { text: `${name} cannot power the board: ${reasons.join(' ')}`, tone: 'bad' };
 }
 

@@ -23,6 +23,8 @@ test('the library offers these and nothing else', () => {
     'parseProof',
     'readInputs',
     'readPurchase',
+    'reportFormatOf',
+    'reportText',
     'resolvePurchases',
     'rewire',
     'rulesBySeverity',

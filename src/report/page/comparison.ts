@@ -75,7 +75,7 @@ const tradeOffBody = ({ lead, rows, against }: ComparisonHandout['tradeOffs'][nu
       : tableMarkup({
           caption: 'The cheapest first',
           columns: [
-            { name: 'Price', manner: 'figures' },
+            { name: 'Price' },
             { name: against === 'exposed' ? 'Exposed' : 'In use' },
             { name: 'Buy', manner: 'head' },
           ],

@@ -85,6 +85,7 @@ th,td{padding-right:.5rem}
 .cards th[scope=row],.cards td{display:flex;width:auto;gap:.75rem;border:0;padding:.1875rem 0}
 .cards th[scope=row]::before,.cards td::before{content:attr(data-label);flex:0 0 6.5rem;color:var(--soft);font-weight:400;
 font-size:.875rem}
+.cards td.figures{text-align:left}
 .steps>li{padding-left:0}
 .steps>li>h3{padding-left:2.5rem}
 }
@@ -102,4 +103,4 @@ svg{max-height:245mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'NrRTwnh7pGBwyTRjyql1LGxTj3mo8ZfjTKPb6Tf3UVk=' };
+export const pageStyle: StyleSheet = { text, digest: 'rJM+3O66gt4kqKO9KPwgNHzfZ2fSjqsnp1Ifmrnieuk=' };

@@ -79,7 +79,7 @@ describe('--json prints one object and nothing else', () => {
 
   test('for a plan that is not proven', async () => {
     const ended = await boardfeed(['choose', ...tideway, '--json', '--time', '0.001']);
-    expect(ended).toMatchObject({ code: 5, errors: '' });
+    expect([ended.code, complaints(ended)]).toEqual([5, '']);
     expect(printedObject(ended)).toMatchObject({ status: 'best found', unpowered: [] });
     expect(printedObject(ended)['gap']).not.toBeNull();
   });
@@ -87,10 +87,10 @@ describe('--json prints one object and nothing else', () => {
   test('when the time ran out with no plan in hand', async () => {
     const files = await pairFiles();
     const ended = await boardfeed(['choose', ...files, '--json', '--time', '0.001']);
-    expect(ended).toMatchObject({ code: 5, errors: '' });
+    expect([ended.code, complaints(ended)]).toEqual([5, '']);
     expect(printedObject(ended)).toMatchObject({ status: 'best found', feeds: [], unpowered: ['one', 'two'] });
     const inWords = await boardfeed(['choose', ...files, '--time', '0.001']);
-    expect(inWords).toMatchObject({ code: 5, errors: '' });
+    expect([inWords.code, complaints(inWords)]).toEqual([5, '']);
     expect(inWords.output).toContain('The search stopped before any plan was found.');
     const inTime = await boardfeed(['choose', ...files, '--json']);
     expect(inTime.code).toBe(0);
