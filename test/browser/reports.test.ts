@@ -159,7 +159,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
 
   test.each(['a phone', 'a desk in the dark'])('a comparison on %s', async (on) => {
     const input = inputs['the gig board'];
-    if (input?.catalogue == null) throw new Error('no gig board');
+    if (input === undefined || input.catalogue === null) throw new Error('no gig board');
     const { board, catalogue } = input;
     const comparison = await compare(board, catalogue, { best: 2 });
     const path = join(folder, 'comparison.html');
