@@ -1,14 +1,13 @@
 import type { ChoosingAim } from '../domain/aim.js';
-import { readInputs, type Inputs } from '../files/read-inputs.js';
-import type { Answer } from '../planning/answer.js';
+import { readInputs } from '../files/read-inputs.js';
 import { choose } from '../planning/choose.js';
 import { answerJson } from '../report/json.js';
 import { answerText } from '../report/terminal.js';
-import { exitCodes, type ExitCode } from './exit-codes.js';
+import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
 import { printFaults } from './print-faults.js';
-import { progressLine } from './progress-line.js';
 import { isWritable, writeProof } from './proof-file.js';
 import { screenOf } from './screen-of.js';
+import { searchAloud } from './search-aloud.js';
 
 export type ChooseFlags = {
   readonly aim: ChoosingAim;
@@ -33,8 +32,13 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
   }
   const target = flags.proof === undefined ? null : { path: flags.proof, overwrite: flags.force === true };
   if (target !== null && !(await isWritable(target))) return exitCodes.input;
-  const answer = await answerTo(read.value, flags, () => patienceMs - (performance.now() - started));
   const { board, catalogue } = read.value;
+  const { aim, partial } = flags;
+  const proof = flags.proof !== undefined;
+  const remainingMs = (): number => patienceMs - (performance.now() - started);
+  const answer = await searchAloud(board.currency, (aloud) =>
+    choose(board, catalogue, { aim, partial, proof, remainingMs, ...aloud }),
+  );
   process.stdout.write(
     flags.json
       ? answerJson(board, catalogue, answer)
@@ -42,39 +46,4 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
   );
   const isWritten = target === null || (await writeProof(answer, target));
   return isWritten ? exitCodeOf(answer) : exitCodes.input;
-}
-
-/**
- * The answer, with progress on standard error. Ctrl-C asks for the best plan so far; after that it is the system's again, so
- * that a second one ends the process at once, whatever it is busy with.
- */
-async function answerTo({ board, catalogue }: Inputs, flags: ChooseFlags, remainingMs: () => number): Promise<Answer> {
-  const interrupt = new AbortController();
-  const progress = progressLine(board.currency);
-  const onInterrupt = (): void => {
-    progress.end();
-    process.stderr.write('Stopping with the best so far. Ctrl-C again ends at once.\n');
-    interrupt.abort();
-  };
-  process.once('SIGINT', onInterrupt);
-  try {
-    const { aim, partial } = flags;
-    const { signal } = interrupt;
-    const proof = flags.proof !== undefined;
-    return await choose(board, catalogue, { aim, partial, proof, remainingMs, signal, onProgress: progress.show });
-  } finally {
-    progress.end();
-    process.removeListener('SIGINT', onInterrupt);
-  }
-}
-
-function exitCodeOf(answer: Answer): ExitCode {
-  switch (answer.kind) {
-    case 'plan':
-      return answer.gap === null ? exitCodes.plan : exitCodes.stopped;
-    case 'impossible':
-      return exitCodes.noPlan;
-    case 'stopped':
-      return exitCodes.stopped;
-  }
 }

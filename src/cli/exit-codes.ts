@@ -1,3 +1,5 @@
+import type { Answer } from '../planning/answer.js';
+
 /** What the process ends with. */
 export const exitCodes = {
   plan: 0,
@@ -9,3 +11,15 @@ export const exitCodes = {
 } as const;
 
 export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
+
+/** What an answer ends the process with. */
+export function exitCodeOf(answer: Answer): ExitCode {
+  switch (answer.kind) {
+    case 'plan':
+      return answer.gap === null ? exitCodes.plan : exitCodes.stopped;
+    case 'impossible':
+      return exitCodes.noPlan;
+    case 'stopped':
+      return exitCodes.stopped;
+  }
+}

@@ -5,6 +5,7 @@ import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 import { escapedText } from '../domain/shown-text.js';
 import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
+import type { RewireFlags } from './rewire-command.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
@@ -18,6 +19,7 @@ export function program(): Command {
     .configureOutput(safeOutput)
     .exitOverride();
   command.addCommand(chooseCommand());
+  command.addCommand(rewireCommand());
   command.addCommand(checkCommand());
   command.addCommand(verifyCommand());
   return command;
@@ -48,6 +50,35 @@ function chooseCommand(): Command {
       if (flags.force === true && flags.proof === undefined) command.error('error: --force goes with --proof only');
       const { runChoose } = await import('./choose-command.js');
       process.exitCode = await runChoose(board, catalogue, flags);
+    });
+}
+
+function rewireCommand(): Command {
+  return new Command('rewire')
+    .description('How do I re-plug what I own with the fewest changes, and in which order?')
+    .addArgument(new Argument('<board>', 'the board file, with how it is plugged today under `wiring`'))
+    .addArgument(new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear'))
+    .option('--keep <pedal...>', 'ids of pedals that must stay where they are plugged', [])
+    .addOption(
+      new Option('--buy <when>', 'whether anything may be bought, where nothing else works')
+        .choices(['never', 'allow'])
+        .default('allow'),
+    )
+    .addOption(
+      new Option('--budget <amount>', "the most that may be spent, in place of the board's budget").argParser(amount),
+    )
+    .option('--partial', 'allow a plan that leaves pedals without power, as few as can be', false)
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addOption(
+      new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
+    )
+    .addHelpText('after', exitCodeHelp)
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed rewire --help for what there is)')
+    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags) => {
+      const { runRewire } = await import('./rewire-command.js');
+      process.exitCode = await runRewire(board, catalogue, flags);
     });
 }
 
@@ -122,6 +153,12 @@ function positiveSeconds(text: string): number {
   const seconds = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : 0;
   if (seconds > 0 && Number.isFinite(seconds)) return seconds;
   throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10 or 0.5.');
+}
+
+function amount(text: string): number {
+  const value = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : NaN;
+  if (Number.isFinite(value)) return value;
+  throw new InvalidArgumentError('It takes an amount of money, such as 120 or 99.50.');
 }
 
 /** "quay-6:5", or "quay-6/2:5" for the second unit. */

@@ -42,7 +42,12 @@ export function tierValue(tier: Tier, score: Score, policy: Policy): number {
       return score.money + policy.noisePrice * (score.newlyExposed ?? score.exposed);
     case 'moved':
       return score.moved ?? 0;
-    default:
+    case 'unpowered':
+    case 'money':
+    case 'exposed':
+    case 'bricks':
+    case 'parts':
+    case 'offPreferred':
       return score[tier];
   }
 }

@@ -15,7 +15,8 @@ const HEAD_START_MS = 1_500;
  */
 export const optimise: Optimiser = async (question, effort) => {
   // Loadouts know nothing of today's wiring.
-  if (effort.method === 'compact' || !question.tiers.every(isChoosingTier)) return compactSearch(question, effort);
+  const looksBack = question.today.berths.size > 0 || !question.tiers.every(isChoosingTier);
+  if (effort.method === 'compact' || looksBack) return compactSearch(question, effort);
   if (effort.proof !== true) return race(question, effort);
   const outcome = await loadoutSearch(question, effort);
   return isOver(outcome) || hasEnded(effort) ? outcome : together(outcome, await compactSearch(question, effort));

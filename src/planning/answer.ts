@@ -1,8 +1,10 @@
 import type { Aim, Tier } from '../domain/aim.js';
 import type { Wiring } from '../domain/plan.js';
 import type { Proof } from '../domain/proof.js';
-import type { PedalId, SupplyId } from '../domain/quantities.js';
+import type { MinorUnits, PedalId, SupplyId } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
+import type { Violation } from '../domain/violation.js';
+import type { Changes } from './changes.js';
 
 /** Why one kind of output cannot feed a pedal. */
 export type Refusal = {
@@ -33,7 +35,27 @@ export type Reason =
       /** The least that a plan needs when this limit is lifted. */
       readonly needed: number;
       readonly message: string;
+    }
+  /** A plan exists, but not with what was asked for beside the board: without all of these requests together there is one. */
+  | {
+      readonly kind: 'request';
+      /** At least one. */
+      readonly requests: readonly Request[];
+      /** The least money that a plan then takes; null where money was not asked about, or it is not known. */
+      readonly needed: MinorUnits | null;
+      readonly message: string;
     };
+
+/** Something that was asked for when a board is to be re-plugged, and that a plan may have to do without. */
+export type Request =
+  | {
+      readonly kind: 'keep';
+      readonly pedal: PedalId;
+      /** What is wrong with the pedal's place as it is, whatever else is plugged; null when nothing is. */
+      readonly why: Violation | null;
+    }
+  | { readonly kind: 'buy never' }
+  | { readonly kind: 'budget'; readonly allowed: MinorUnits };
 
 /** How far a plan that is not proven may be from the best: the first tier that is still open. */
 export type Gap = {
@@ -54,7 +76,7 @@ export type Evidence =
   /** Engines that nobody has to believe singly, but that agree on two ways to put the question. */
   | { readonly kind: 'agreement' };
 
-/** The answer to "what should I buy to power these pedals?". */
+/** The answer to "what should I buy to power these pedals?", or to "how do I re-plug what I own?". */
 export type Answer =
   | {
       readonly kind: 'plan';
@@ -69,6 +91,8 @@ export type Answer =
       readonly evidence?: Evidence;
       /** The proof for others to check: there only when it is asked for and can be written down. */
       readonly proof?: Proof;
+      /** What it changes of how the board is plugged today: there only when the aim is `moves`. */
+      readonly changes?: Changes;
     }
   | {
       readonly kind: 'impossible';

@@ -29,7 +29,8 @@ export function resolveQuestion(board: Board, catalogue: Catalogue | null, asked
   return { kind: 'question', question: { pedal: pedalId(pedal), supply: supplyId(supply), unit, output } };
 }
 
-function pedalFaults({ pedals }: Board, { pedal }: AskedOutput): readonly string[] {
+/** A sentence when the board has no pedal of this id. */
+export function pedalFaults({ pedals }: Board, { pedal }: Pick<AskedOutput, 'pedal'>): readonly string[] {
   const ids = pedals.map(({ id }) => String(id));
   if (ids.includes(pedal)) return [];
   return [`the board has no pedal ${quoted(pedal)}. ${didYouMean(pedal, ids) ?? `It has ${shortList(ids)}.`}`];

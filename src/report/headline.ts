@@ -64,7 +64,7 @@ function bestText(screen: Screen, aim: ChoosingAim): string {
 }
 
 /** The first open tier: what the plan reaches, what no plan can beat, and so what could be gained at most. */
-function gapText({ board }: Screen, { tier, value, bound }: Gap): string {
+export function gapText({ board }: Screen, { tier, value, bound }: Gap): string {
   const money = isMoney(tier);
   const form = (amount: number): string => (money ? priceText(minorUnits(amount), board) : String(amount));
   const names: Readonly<Record<Gap['tier'], string>> = {

@@ -5,28 +5,27 @@ import { block, type Piece } from './layout.js';
 import { needsText } from './needs.js';
 import { safeText } from './safe-text.js';
 import { bullet, section, sentence, type Screen } from './screen.js';
-import { fullStop, listText, outputsText, priceText } from './words.js';
+import { capital, fullStop, listText, outputsText, priceText } from './words.js';
 
 type PedalReason = Extract<Reason, { kind: 'pedal' }>;
 type SetReason = Extract<Reason, { kind: 'together' }>;
 type LimitReason = Extract<Reason, { kind: 'limit' }>;
+type RequestReason = Extract<Reason, { kind: 'request' }>;
 
 const indent = 2;
 
 /** No plan exists: why, with the numbers, and what to do about it. */
 export function impossibleText(screen: Screen, reasons: readonly Reason[]): string[] {
-  const { board, catalogue, paints, width } = screen;
+  const { board, paints, width } = screen;
   const pedals = reasons.filter((reason) => reason.kind === 'pedal');
   const sets = reasons.filter((reason) => reason.kind === 'together');
   const limits = reasons.filter((reason) => reason.kind === 'limit');
+  const requests = reasons.filter((reason) => reason.kind === 'request');
   const headline = block(
     [
       { text: `${safeText(board.name)}: no plan exists`, paint: paints.title },
       {
-        text:
-          `What you own and what ${safeText(catalogue.name)} sells cannot power ` +
-          `${board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`} by the rules. ` +
-          'Nothing has been bought or plugged.',
+        text: `${verdictText(screen, requests)} Nothing has been bought or plugged.`,
         paint: paints.bad,
       },
     ],
@@ -34,6 +33,7 @@ export function impossibleText(screen: Screen, reasons: readonly Reason[]): stri
   );
   return [
     ...headline,
+    ...section(screen, 'What you asked for', requestLines(screen, requests)),
     ...section(
       screen,
       'Nothing can feed these',
@@ -41,8 +41,39 @@ export function impossibleText(screen: Screen, reasons: readonly Reason[]): stri
     ),
     ...section(screen, 'Never all of these at once', setLines(screen, sets)),
     ...section(screen, 'Beyond your limits', limitLines(screen, limits)),
-    ...section(screen, 'What to do next', nextLines(screen, pedals, sets, limits)),
+    ...section(screen, 'What to do next', nextLines(screen, { pedals, sets, limits, requests })),
   ];
+}
+
+function verdictText({ board, catalogue }: Screen, requests: readonly RequestReason[]): string {
+  if (requests.length > 0) return 'There is no plan with all that you asked for; without some of it there is one.';
+  const sold = catalogue.supplies.length + catalogue.parts.length > 0;
+  const pedals = board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`;
+  const gear = sold ? `What you own and what ${safeText(catalogue.name)} sells` : 'What you own';
+  return `${gear} cannot power ${pedals} by the rules.`;
+}
+
+const requestLines = (screen: Screen, requests: readonly RequestReason[]): string[] =>
+  block(
+    requests.map(({ message }) => bullet(screen, fullStop(capital(sentence(screen, message))))),
+    screen.width,
+    indent,
+  );
+
+/** What to do without, where the requests of a reason have to go together. */
+function giveUpText(screen: Screen, { requests, needed }: RequestReason): string {
+  const texts = requests.map((request) => {
+    switch (request.kind) {
+      case 'keep':
+        return `let ${screen.inventory.pedalName(request.pedal)} move`;
+      case 'buy never':
+        return 'allow purchases';
+      case 'budget':
+        return 'raise the budget';
+    }
+  });
+  const takes = needed === null ? '' : `: a plan takes ${priceText(needed, screen.board)} at least`;
+  return `${capital(listText(texts))}${takes}.`;
 }
 
 /** The pedal and what it needs, then every refusal, the nearest miss first. */
@@ -92,22 +123,27 @@ const limitNames: Readonly<Record<LimitReason['limit'], string>> = {
 const limitAmount = ({ board }: Screen, limit: LimitReason['limit'], amount: number): string =>
   limit === 'budget' ? priceText(minorUnits(amount), board) : String(amount);
 
-function nextLines(
-  screen: Screen,
-  pedals: readonly PedalReason[],
-  sets: readonly SetReason[],
-  limits: readonly LimitReason[],
-): string[] {
+type Sorted = {
+  readonly pedals: readonly PedalReason[];
+  readonly sets: readonly SetReason[];
+  readonly limits: readonly LimitReason[];
+  readonly requests: readonly RequestReason[];
+};
+
+function nextLines(screen: Screen, { pedals, sets, limits, requests }: Sorted): string[] {
   const { inventory, width } = screen;
-  const steps = pedals.flatMap(({ pedal, refusals }) => {
+  const remedied = pedals.flatMap(({ pedal, refusals }) => {
     const [nearest] = refusals;
     return nearest === undefined ? [] : [`For ${inventory.pedalName(pedal)}: ${remedies[nearest.rule]}.`];
   });
+  const steps = [...requests.map((reason) => giveUpText(screen, reason)), ...remedied];
   if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
   for (const { limit, needed } of limits)
     steps.push(`Raise the limit (${limitNames[limit].toLowerCase()}) to ${limitAmount(screen, limit, needed)}.`);
   if (pedals.length > 0) steps.push("Check that pedal's label against the board file: a mistyped figure is common.");
-  steps.push('Or ask for a partial plan: it powers as many pedals as can be and names those left out.');
+  // Pedals that are to stay stay in a partial plan, too.
+  if (!requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))
+    steps.push('Or ask for a partial plan: it powers as many pedals as can be and names those left out.');
   if (pedals.length > 0) steps.push('Never feed a pedal from an output that was refused here.');
   return block(
     steps.map((text) => bullet(screen, text)),

@@ -8,17 +8,18 @@ import { planCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
 import { inventoryOf } from './inventory.js';
 import { feedObject, purchaseObject } from './json-objects.js';
+import { changesObject } from './rewire-json.js';
 import { safeJson } from './safe-text.js';
 
 /**
  * The answer as one JSON object with a line break at its end. Keys and their order are a promise to programs that read it:
  * new keys come after those that are there.
  */
-export function answerJson(board: Board, catalogue: Catalogue, answer: Answer): string {
+export function answerJson(board: Board, catalogue: Catalogue | null, answer: Answer): string {
   return `${safeJson(JSON.stringify(answerObject(board, catalogue, answer), null, 2))}\n`;
 }
 
-function answerObject(board: Board, catalogue: Catalogue, answer: Answer) {
+function answerObject(board: Board, catalogue: Catalogue | null, answer: Answer) {
   const inventory = inventoryOf(board, catalogue);
   const wiring = answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
   const { score } = wiring;
@@ -36,6 +37,7 @@ function answerObject(board: Board, catalogue: Catalogue, answer: Answer) {
       parts: score.parts,
       offPreferred: score.offPreferred,
       moved: score.moved,
+      ...(score.newlyExposed === undefined ? {} : { newlyExposed: score.newlyExposed }),
     },
     buy: {
       supplies: wiring.buy.supplies.map((purchase) => purchaseObject(board, purchase)),
@@ -44,11 +46,12 @@ function answerObject(board: Board, catalogue: Catalogue, answer: Answer) {
     feeds: wiring.feeds.map(feedObject),
     unpowered: wiring.unpowered,
     exposed: wiring.exposed,
-    moved: [],
+    moved: wiring.moved ?? [],
     confirm: confirmEntries(board, inventory, wiring.feeds),
     cautions: planCautions(inventory, wiring),
     reasons: answer.kind === 'stopped' ? [] : answer.reasons.map((reason) => reasonObject(board, reason)),
     gap: gapObject(board, answer),
+    ...(answer.aim === 'moves' ? changesObject(board, answer.kind === 'plan' ? answer.changes : undefined) : {}),
   };
 }
 
@@ -71,7 +74,7 @@ function statusOf(answer: Answer): 'proven' | 'best found' | 'impossible' {
 }
 
 /** `rule`, where there is one, is the hard rule that stands in the way; of a pedal it is its nearest miss's. */
-function reasonObject(board: Board, reason: Reason) {
+function reasonObject(board: Board, reason: Reason): Readonly<Record<string, unknown>> {
   switch (reason.kind) {
     case 'pedal': {
       const [nearest] = reason.refusals;
@@ -102,6 +105,16 @@ function reasonObject(board: Board, reason: Reason) {
         limit,
         allowed: form(reason.allowed),
         needed: form(reason.needed),
+      };
+    }
+    case 'request': {
+      const { kind, requests, needed, message } = reason;
+      return {
+        kind,
+        pedals: requests.flatMap((request) => (request.kind === 'keep' ? [request.pedal] : [])),
+        message,
+        requests: requests.map((request) => request.kind),
+        needed: needed === null ? null : moneyText(needed, board.currency),
       };
     }
   }

@@ -21,9 +21,11 @@ export function chainRoute(screen: Screen, feed: Feed): string | null {
 export const tailRoute = (screen: Screen, feed: Feed): string =>
   `${stepsText(screen, 'a tail', feed.adapters)}, ${plugText(screen, feed)}`;
 
-const startText = ({ outputs }: Feed): string => (outputs.length > 1 ? 'both own leads' : 'own lead');
+/** What a feed begins with: its supply's straight lead, or both of a join. */
+export const startText = ({ outputs }: Feed): string => (outputs.length > 1 ? 'both own leads' : 'own lead');
 
-const stepsText = ({ inventory, marks }: Screen, start: string, leads: readonly PartId[]): string =>
+/** Leads in their order: "own lead → Reversing lead". */
+export const stepsText = ({ inventory, marks }: Screen, start: string, leads: readonly PartId[]): string =>
   [start, ...leads.map((id) => inventory.partName(id))].join(` ${marks.arrow} `);
 
 /** What the last plug is; its shape is named where an adapter made it. */

@@ -71,7 +71,11 @@ function elsewhere(feed: WiredFeed, board: Board, catalogue: Catalogue, output: 
   return { ...feed, ...placeOn(supplyOf(feed.supply, board, catalogue), output, setting), join: null };
 }
 
-function placeOn(supply: Supply, output: number, setting: number): Pick<WiredFeed, 'supply' | 'outputs' | 'millivolts'> {
+function placeOn(
+  supply: Supply,
+  output: number,
+  setting: number,
+): Pick<WiredFeed, 'supply' | 'outputs' | 'millivolts'> {
   const outputs = supply.banks.reduce((sum, bank) => sum + bank.outputs, 0);
   const number = 1 + (output % outputs);
   const volts = pick(bankOfOutput(supply, number).settings, setting)?.millivolts;

@@ -138,7 +138,9 @@ export function exposedBefore(board: Board, catalogue: Catalogue | null): Readon
   const exposed = board.wiring.filter((feed) => {
     const near = meets(feed);
     const pedal = board.pedals.find(({ id }) => id === feed.pedal);
-    return pedal?.highGain === true && board.pedals.some((other) => other !== pedal && other.digital && near.has(other.id));
+    return (
+      pedal?.highGain === true && board.pedals.some((other) => other !== pedal && other.digital && near.has(other.id))
+    );
   });
   return new Set(exposed.map(({ pedal }) => pedal));
 }

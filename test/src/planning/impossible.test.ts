@@ -156,7 +156,7 @@ const tightLimits = (of: Case): ReadonlyMap<Limit, number> =>
 
 describe('the reasons of an impossible board', () => {
   it('are conflicts from which no pedal can be taken away, and limits with the least that would do', async () => {
-    const seen = { impossible: 0, pedal: 0, together: 0, smallest: 0, limit: 0 };
+    const seen = { impossible: 0, pedal: 0, together: 0, smallest: 0, limit: 0, request: 0 };
     await fc.assert(
       fc.asyncProperty(tinyCase, async (of) => {
         const { board, catalogue } = of;

@@ -1,0 +1,53 @@
+import { escapedText } from '../domain/shown-text.js';
+import { readInputs } from '../files/read-inputs.js';
+import { rewire } from '../planning/rewire.js';
+import { resolveWishes } from '../planning/rewire-request.js';
+import { answerJson } from '../report/json.js';
+import { answerText } from '../report/terminal.js';
+import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
+import { printFaults } from './print-faults.js';
+import { screenOf } from './screen-of.js';
+import { searchAloud } from './search-aloud.js';
+
+export type RewireFlags = {
+  /** Ids of pedals that must stay where they are. */
+  readonly keep: readonly string[];
+  readonly buy: 'allow' | 'never';
+  /** In the major units of the board's currency; the board's own budget when left out. */
+  readonly budget?: number;
+  readonly partial: boolean;
+  readonly json: boolean;
+  /** In seconds; no limit when left out. */
+  readonly time?: number;
+};
+
+/** Reads the files, plans how to re-plug the board, prints, and returns the exit code. */
+export async function runRewire(
+  boardPath: string,
+  cataloguePath: string | undefined,
+  flags: RewireFlags,
+): Promise<ExitCode> {
+  const started = performance.now();
+  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
+  const read = await readInputs(boardPath, cataloguePath ?? null);
+  if (read.kind === 'faulty') {
+    printFaults(read);
+    return exitCodes.input;
+  }
+  const { board, catalogue } = read.value;
+  const resolved = resolveWishes(board, flags);
+  if (resolved.kind === 'faulty') {
+    process.stderr.write(resolved.faults.map((fault) => `${escapedText(`${boardPath}: ${fault}`)}\n`).join(''));
+    return exitCodes.input;
+  }
+  const remainingMs = (): number => patienceMs - (performance.now() - started);
+  const answer = await searchAloud(board.currency, (aloud) =>
+    rewire(board, catalogue, { ...resolved.wishes, partial: flags.partial, remainingMs, ...aloud }),
+  );
+  process.stdout.write(
+    flags.json
+      ? answerJson(board, catalogue, answer)
+      : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
+  );
+  return exitCodeOf(answer);
+}
