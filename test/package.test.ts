@@ -76,13 +76,16 @@ describe('the package, packed and installed in an empty folder', () => {
         boardFile,
         catalogueFile,
         'package.json',
+        'schemas/board.schema.json',
+        'schemas/catalogue.schema.json',
+        'schemas/plan.schema.json',
       ]),
     );
   });
 
   test('holds nothing else: no tests, no sources, no memory of the compiler', async () => {
     const expected =
-      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|fixtures\/.+|dist\/(src|solver)\/.+\.(js|d\.ts))$/;
+      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|fixtures\/.+|schemas\/(board|catalogue|plan)\.schema\.json|dist\/(src|solver)\/.+\.(js|d\.ts))$/;
     const files = await filesBelow(customer.packageFolder);
     expect(files.filter((file) => !expected.test(file))).toEqual([]);
   });

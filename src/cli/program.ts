@@ -6,6 +6,7 @@ import { escapedText } from '../domain/shown-text.js';
 import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
 import type { RewireFlags } from './rewire-command.js';
+import { entryCommands } from './entry-commands.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
@@ -22,6 +23,7 @@ export function program(): Command {
   command.addCommand(rewireCommand());
   command.addCommand(checkCommand());
   command.addCommand(verifyCommand());
+  for (const entry of entryCommands()) command.addCommand(withManners(entry));
   return command;
 }
 
@@ -123,6 +125,13 @@ function verifyCommand(): Command {
       process.exitCode = await runVerify({ board, catalogue, plan }, flags);
     });
 }
+
+/** What every command does alike when it is used wrongly. */
+const withManners = (command: Command): Command =>
+  command
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError(`(run boardfeed ${command.name()} --help for what there is)`);
 
 /** A message of wrong use repeats what was typed, which a script may have taken from anywhere. */
 const safeOutput = {

@@ -105,7 +105,7 @@ export const connector = (description: string) =>
     .string()
     .min(1)
     .max(longestText)
-    .describe(description)
+    .meta({ description, examples: ['barrel-2.1', 'barrel-2.5', 'jack-3.5'] })
     .register(wordings, { allowed: 'the name of a connector, such as barrel-2.1', unit: null });
 
 export const flag = (description: string) =>
@@ -141,5 +141,10 @@ export const ground = z
 /** The ISO 4217 code; whether it exists is checked apart. */
 export const currencyCode = z
   .string()
-  .describe('The ISO 4217 code of the currency of all money in the file, such as EUR.')
+  .meta({
+    description: 'The ISO 4217 code of the currency of all money in the file, such as EUR.',
+    // For the JSON Schema alone; here the codes are looked up, so that near ones can be suggested.
+    pattern: '^[A-Z]{3}$',
+    examples: ['EUR', 'USD', 'GBP'],
+  })
   .register(wordings, { allowed: 'an ISO 4217 code in capitals, such as EUR', unit: null });

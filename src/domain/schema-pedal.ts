@@ -37,6 +37,7 @@ const draw = z
           .string()
           .regex(voltsKeyPattern)
           .refine((key) => Number(key) > 0 && Number(key) <= largestVolts)
+          .describe('Volts that it accepts.')
           .register(wordings, {
             allowed: 'plain volts above 0 and up to 1000, with at most three decimals',
             unit: 'V',

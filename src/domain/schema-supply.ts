@@ -42,9 +42,10 @@ export type RawTotal = z.output<typeof total>;
 
 const joinWord = z
   .enum(['series', 'parallel', 'both'])
+  .describe('In series the volts add, in parallel the milliamps; `both` allows either.')
   .register(wordings, { allowed: 'series, parallel or both', unit: null });
 const joins = z
-  .union([joinWord, z.array(joinWord).max(mostInShortList)])
+  .union([joinWord, z.array(joinWord).max(mostInShortList).describe('All the ways that it allows.')])
   .describe('The ways in which its maker allows two isolated outputs to be joined; none when absent.')
   .register(wordings, { allowed: 'series, parallel, both, or a list of these', unit: null });
 

@@ -1,5 +1,6 @@
-import type { Finding, LineOf, Path } from '../domain/finding.js';
+import type { Finding, LineOf, Path, Words } from '../domain/finding.js';
 import { escapedText } from '../domain/shown-text.js';
+import { tableWords } from './csv/table-words.js';
 import type { InputFault } from './input-fault.js';
 import { offsetAt } from './located-tree.js';
 import { positionAt, type Position, type ReadSheet } from './read-sheet.js';
@@ -36,13 +37,21 @@ function sortedFaults(
   const findings = [...sheet.findings, ...resolved.filter((finding) => finding.source === sheet.source)];
   const found = findings.map((finding): Pending => {
     const position = tree === null ? { line: 1, column: 1 } : positionOf(finding, tree);
-    return { ...position, file, path: finding.path, words: () => finding.words(lineOfIn(sheet, sheets)) };
+    return {
+      ...position,
+      file,
+      path: finding.path,
+      words: () => inWordsOf(sheet, finding.path, finding.words(lineOfIn(sheet, sheets))),
+    };
   });
   const sorted = [...placed, ...found].sort(
     (first, second) => first.line - second.line || first.column - second.column,
   );
   return withoutRepeats(sorted);
 }
+
+const inWordsOf = ({ isTable }: ReadSheet, path: Path, words: Words): Words =>
+  isTable ? tableWords(path, words) : words;
 
 const positionOf = ({ path, point }: Pick<Finding, 'path' | 'point'>, tree: NonNullable<ReadSheet['tree']>): Position =>
   positionAt(tree.lines, offsetAt(tree.root, path, point));

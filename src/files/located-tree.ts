@@ -20,6 +20,8 @@ export type LocatedMap = {
   readonly kind: 'map';
   readonly offset: number;
   readonly entries: ReadonlyMap<string, LocatedEntry>;
+  /** Where values would stand that are left out: the empty cells of a table. */
+  readonly gaps?: ReadonlyMap<string, number>;
 };
 
 export type LocatedEntry = { readonly keyOffset: number; readonly value: LocatedNode };
@@ -69,7 +71,7 @@ export function offsetAt(root: LocatedNode, path: Path, point: Finding['point'])
   let node = root;
   for (const [index, step] of path.entries()) {
     const child = childOf(node, step);
-    if (child === undefined) return node.offset;
+    if (child === undefined) return gapAt(node, step) ?? node.offset;
     if (point === 'alias' && child.isAlias === true) return child.offset;
     if (point === 'key' && index === path.length - 1) return keyOffsetOf(node, step) ?? child.offset;
     node = child;
@@ -81,6 +83,9 @@ function childOf(node: LocatedNode, step: string | number): LocatedNode | undefi
   if (node.kind === 'list') return typeof step === 'number' ? node.items[step] : undefined;
   return node.kind === 'map' ? node.entries.get(String(step))?.value : undefined;
 }
+
+const gapAt = (node: LocatedNode, step: string | number): number | undefined =>
+  node.kind === 'map' ? node.gaps?.get(String(step)) : undefined;
 
 const keyOffsetOf = (node: LocatedNode, step: string | number): number | undefined =>
   node.kind === 'map' ? node.entries.get(String(step))?.keyOffset : undefined;

@@ -4,11 +4,12 @@ import type { Sheet } from '../domain/entry.js';
 import type { Finding, Path, Source, Words } from '../domain/finding.js';
 import { boardSchema } from '../domain/schema-board.js';
 import { catalogueSchema } from '../domain/schema-catalogue.js';
-import { buildTree } from './build-tree.js';
+import { isCsvName, readCsv, sourceOf, type CsvTree } from './csv/read-csv.js';
 import type { FileText } from './file-text.js';
+import { locatedEntries } from './located-data.js';
 import type { LocatedNode } from './located-tree.js';
 import { checkAgainstSchema } from './schema-findings.js';
-import { parseYaml } from './yaml-document.js';
+import { treeOfYaml } from './tree-of-text.js';
 
 export type NamedFile = { readonly file: string; readonly text: FileText };
 
@@ -24,18 +25,32 @@ export type ReadSheet = {
   readonly source: Source;
   /** Null when the text was not understood, or was meant for the other file. */
   readonly sheet: Sheet | null;
+  /** Whether the file is a table, whose faults are told in its own words. */
+  readonly isTable: boolean;
   readonly findings: readonly Finding[];
   readonly placed: readonly PlacedFault[];
   /** To place findings with; null when there is no tree. */
   readonly tree: { readonly root: LocatedNode; readonly lines: LineCounter } | null;
 };
 
-/** Turns the text of a file into data that its schema was applied to. */
-export function readSheet(source: Source, { file, text }: NamedFile): ReadSheet {
+/** Turns the text of a file into data that its schema was applied to. Files whose names say so are tables. */
+export const readSheet = (source: Source, named: NamedFile): ReadSheet =>
+  sheetOf(source, named, isCsvName(named.file) ? (body) => readCsv(named.file, body) : null);
+
+/** The same for a table, whatever its name. What is given beside it goes before what stands above its header. */
+export const readTable = (source: Source, named: NamedFile, given: object): ReadSheet =>
+  sheetOf(source, named, (body) => readCsv(named.file, body, locatedEntries(given)));
+
+function sheetOf(
+  source: Source,
+  { file, text }: NamedFile,
+  readAsTable: ((body: string) => CsvTree) | null,
+): ReadSheet {
   const refuse = (position: Position, words: Words): ReadSheet => ({
     file,
     source,
     sheet: null,
+    isTable: readAsTable !== null,
     findings: [],
     placed: [{ ...position, path: [], words }],
     tree: null,
@@ -45,25 +60,27 @@ export function readSheet(source: Source, { file, text }: NamedFile): ReadSheet 
   const body = text.text.replace(/^\uFEFF/, '');
   const zero = body.indexOf('\0');
   if (zero >= 0) return refuse(positionIn(body, zero), binary);
-  const parsed = parseYaml(body);
-  if (parsed.kind === 'not yaml') return refuse(positionAt(parsed.lines, parsed.offset), parsed.words);
-  const { contents } = parsed.document;
-  if (contents === null) return refuse({ line: 1, column: 1 }, empty(source));
-  const { root, faults, lost } = buildTree(contents);
+  const csv = readAsTable === null ? null : readAsTable(body);
+  const tree = csv ?? treeOfYaml(body);
+  const { lines } = tree;
+  if (tree.kind === 'refused') return refuse(positionAt(lines, tree.offset), tree.words);
+  const { root, faults, lost } = tree;
   if (root.kind === 'scalar' && root.value === null) return refuse({ line: 1, column: 1 }, empty(source));
-  if (isOtherFile(source, root)) return refuse(positionAt(parsed.lines, root.offset), otherFile(source));
+  const isOther = csv === null ? isOtherFile(source, root) : sourceOf(csv.tableKind) !== source;
+  if (isOther) return refuse(positionAt(lines, root.offset), otherFile(source));
   const schema = source === 'board' ? boardSchema : catalogueSchema;
-  const lineOf = (offset: number) => positionAt(parsed.lines, offset).line;
+  const lineOf = (offset: number) => positionAt(lines, offset).line;
   return {
     file,
     source,
+    isTable: csv !== null,
     ...checkAgainstSchema(source, schema, root, lost),
     placed: faults.map((fault) => ({
-      ...positionAt(parsed.lines, fault.offset),
+      ...positionAt(lines, fault.offset),
       path: fault.path,
       words: fault.words(lineOf),
     })),
-    tree: { root, lines: parsed.lines },
+    tree: { root, lines },
   };
 }
 

@@ -98,7 +98,8 @@ const synonyms: ReadonlyMap<string, readonly string[]> = new Map([
   ['catalog', ['catalogue']],
 ]);
 
-function meantKey(key: string, missing: readonly string[]): string | null {
+/** The missing key that an unknown one most likely stands for; null when none is near. */
+export function meantKey(key: string, missing: readonly string[]): string | null {
   const synonym = synonyms.get(key.toLowerCase())?.find((word) => missing.includes(word));
   return synonym ?? nearSpelling(key, missing);
 }

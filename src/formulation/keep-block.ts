@@ -1,7 +1,8 @@
 import type { Supply } from '../domain/supply.js';
 import { pedalsOf } from '../loadout/bench.js';
 import { voltsOf } from '../loadout/solo-uses.js';
-import { matchesBerth, type Berth } from '../loadout/today.js';
+import { matchesBerth } from '../loadout/berth-match.js';
+import type { Berth } from '../loadout/today.js';
 import type { Block, ChainColumns } from './model.js';
 import { Sum } from './program-builder.js';
 import type { Sheet } from './sheet.js';

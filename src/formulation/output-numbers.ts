@@ -1,7 +1,8 @@
 import type { Supply } from '../domain/supply.js';
 import type { Hung } from '../loadout/loadout.js';
 import { voltsOf } from '../loadout/solo-uses.js';
-import { matchesBerth, type Berth } from '../loadout/today.js';
+import { matchesBerth } from '../loadout/berth-match.js';
+import type { Berth } from '../loadout/today.js';
 import type { OutputUse } from '../loadout/uses.js';
 
 /** What hangs on a unit, each thing with where its pedals are plugged today. */

@@ -5,7 +5,7 @@ import { loadAlone } from './outlet.js';
 import type { Route } from './routes.js';
 import { seatsOf, type Seat } from './seats.js';
 import type { Bench } from './bench.js';
-import { matchesBerth } from './today.js';
+import { matchesBerth } from './berth-match.js';
 import { weightsOf, type TotalLimit } from './totals.js';
 import type { OutputUse, SoloUse } from './uses.js';
 

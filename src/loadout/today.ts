@@ -1,7 +1,6 @@
 import type { Board, WiredFeed } from '../domain/board.js';
 import type { Millivolts, PedalId, SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
-import type { OutputUse } from './uses.js';
 
 /** Where a pedal is plugged today: a pedal that keeps all of this is not moved, whatever leads it gets. */
 export type Berth = {
@@ -32,23 +31,3 @@ export const berthsOf = (wiring: Board['wiring']): Today['berths'] =>
 export const unitsInUse = (supply: Supply, { berths }: Today): readonly number[] => [
   ...new Set([...berths.values()].filter((berth) => berth.supply === supply.id).map(({ unit }) => unit)),
 ];
-
-/** The bank of each of a berth's outputs. */
-export const banksOf = (berth: Berth, supply: Supply): readonly number[] =>
-  berth.outputs.map((output) =>
-    supply.banks.findIndex(({ firstOutput, outputs }) => firstOutput <= output && output < firstOutput + outputs),
-  );
-
-/** Whether outputs of these kinds, for a pedal that gets so many volts, can be those of the berth. */
-export function matchesBerth(
-  berth: Berth,
-  supply: Supply,
-  outputs: readonly OutputUse[],
-  millivolts: Millivolts,
-): boolean {
-  if (berth.supply !== supply.id || berth.millivolts !== millivolts || berth.outputs.length !== outputs.length)
-    return false;
-  const banks = [...banksOf(berth, supply)].sort((a, b) => a - b);
-  const others = outputs.map(({ bank }) => bank).sort((a, b) => a - b);
-  return banks.every((bank, index) => bank === others[index]);
-}

@@ -33,7 +33,7 @@ export function resolveQuestion(board: Board, catalogue: Catalogue | null, asked
 export function pedalFaults({ pedals }: Board, { pedal }: Pick<AskedOutput, 'pedal'>): readonly string[] {
   const ids = pedals.map(({ id }) => String(id));
   if (ids.includes(pedal)) return [];
-  return [`the board has no pedal ${quoted(pedal)}. ${didYouMean(pedal, ids) ?? `It has ${shortList(ids)}.`}`];
+  return [`the board has no pedal ${quoted(pedal)}. ${nearest(pedal, ids) ?? `It has ${shortList(ids)}.`}`];
 }
 
 function outputFaults(
@@ -48,13 +48,20 @@ function outputFaults(
     const nowhere = catalogue === null ? 'the gear does not describe' : 'neither the gear nor the catalogue describes';
     const without = catalogue === null ? ', and no catalogue is given' : '';
     const near =
-      didYouMean(id, ids) ?? (ids.length === 0 ? 'Give the catalogue that lists it.' : `There is ${shortList(ids)}.`);
+      nearest(id, ids) ?? (ids.length === 0 ? 'Give the catalogue that lists it.' : `There is ${shortList(ids)}.`);
     return [`${nowhere} a supply ${quoted(id)}${without}. ${near}`];
   }
   const last = supply.banks.reduce((sum, bank) => sum + bank.outputs, 0);
   if (output <= last) return [];
   const has = last === 1 ? 'one output, number 1' : `the outputs 1 to ${last}`;
   return [`${quoted(supply.id)} has no output ${output}; it has ${has}.`];
+}
+
+/** The near spelling, else the few that begin alike. */
+function nearest(typed: string, ids: readonly string[]): string | null {
+  const longer = ids.filter((id) => id.startsWith(typed));
+  const few = longer.length > 0 && longer.length <= mostListed;
+  return didYouMean(typed, ids) ?? (few ? `Did you mean ${listed(longer, 'or')}?` : null);
 }
 
 const shortList = (ids: readonly string[]): string =>

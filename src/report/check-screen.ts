@@ -6,7 +6,7 @@ import { block, type Piece } from './layout.js';
 import { safeText } from './safe-text.js';
 import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
 import { cautionLines, confirmLines } from './sections.js';
-import { softText } from './soft-findings.js';
+import { notOwnedText, softText } from './soft-findings.js';
 import { countText, listText } from './words.js';
 
 const indent = 2;
@@ -68,13 +68,15 @@ function countsText({ board }: Screen, check: Check): string {
   return `${counts.join(', ')}.`;
 }
 
-/** The pedals without a feed share a line. */
+/** What is not owned shares a line, and so do the pedals without a feed. */
 function softLines(screen: Screen, check: Check): string[] {
   const { board, inventory, paints, width } = screen;
-  const told = check.soft.filter(({ kind }) => kind !== 'unfed');
+  const told = check.soft.filter(({ kind }) => kind !== 'unfed' && kind !== 'not owned');
+  const notOwned = check.soft.filter((finding) => finding.kind === 'not owned');
   const unfed = check.wiring.unpowered.map(inventory.pedalName);
   const texts = [
     ...told.map((finding) => sentence(screen, softText(board, inventory, check, finding))),
+    ...(notOwned.length === 0 ? [] : [sentence(screen, notOwnedText(board, inventory, notOwned))]),
     ...(unfed.length === 0 ? [] : [`Without a feed: ${listText(unfed)}.`]),
   ];
   return block(

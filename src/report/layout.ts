@@ -62,12 +62,13 @@ function linesOf(
   });
 }
 
-/** Words are kept whole where they fit, and split where they do not; a number keeps its unit or its sign. */
+/** Words are kept whole where they fit, and split where they do not; a number keeps its unit, its sign or what it counts. */
 function wrapped(text: string, width: number): readonly string[] {
   const bound = text
     .replace(/(\d) (?=(?:V|mA|W|%)(?!\w))/g, `$1${noBreak}`)
     .replace(/(\d) ([×x]) (?=\S)/g, `$1${noBreak}$2${noBreak}`)
-    .replace(/([×x]) (?=\d)/g, `$1${noBreak}`);
+    .replace(/([×x]) (?=\d)/g, `$1${noBreak}`)
+    .replace(/\b(units?|outputs?) (?=\d)/g, `$1${noBreak}`);
   return wrapAnsi(bound, Math.max(leastWidth, width), { hard: true })
     .split('\n')
     .map((line) => line.replaceAll(noBreak, ' ').trimEnd());

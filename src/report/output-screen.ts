@@ -1,5 +1,6 @@
 import type { Board, Catalogue } from '../domain/board.js';
-import { minorUnits } from '../domain/quantities.js';
+import type { LoadNumbers } from '../domain/load-numbers.js';
+import { factorText, minorUnits } from '../domain/quantities.js';
 import type { OutputAnswer, OutputTrial } from '../planning/check-output.js';
 import { noiseText } from './cautions.js';
 import { beside, block, type Piece } from './layout.js';
@@ -66,7 +67,7 @@ const settingText = ({ millivolts, position }: OutputTrial): string =>
   `at ${voltsText(millivolts)}${position === null ? '' : ` with its polarity switch on ${position}`}`;
 
 const costText = ({ board }: Screen, { money, buy }: OutputTrial): string =>
-  buy.supplies.length + buy.parts.length === 0 ? 'with nothing to buy' : `for ${priceText(money, board)}`;
+  buy.supplies.length + buy.parts.length === 0 ? 'nothing to buy' : `${priceText(money, board)} to spend`;
 
 function judgedText({ inventory }: Screen, { inPlace, company }: OutputAnswer): string {
   if (!inPlace) return 'Judged by itself: nothing else hangs on this unit today.';
@@ -81,7 +82,7 @@ function judgedText({ inventory }: Screen, { inPlace, company }: OutputAnswer): 
 /** The leads beside the load; then what changes, what to buy, and what it does to noise. */
 function yesLines(screen: Screen, trial: OutputTrial, at: number): string[] {
   const current = trial.outlet?.current ?? null;
-  const load = current === null ? [] : [{ text: meterText(meterOf(current)) }, barPiece(screen, meterOf(current))];
+  const load = current === null ? [] : loadPieces(screen, current);
   const middle = screen.width - indent - voltsWidth - loadWidth - 2 * gap;
   return [
     ...(at === 0 ? [] : ['']),
@@ -101,6 +102,12 @@ function yesLines(screen: Screen, trial: OutputTrial, at: number): string[] {
     ),
   ];
 }
+
+const loadPieces = (screen: Screen, numbers: LoadNumbers): readonly Piece[] => [
+  { text: meterText(meterOf(numbers)) },
+  barPiece(screen, meterOf(numbers)),
+  { text: `reserve ${screen.marks.times} ${factorText(numbers.factor)}`, paint: screen.paints.faint },
+];
 
 function wayPieces(screen: Screen, { feed }: OutputTrial): readonly Piece[] {
   const chain = chainRoute(screen, feed);
@@ -129,7 +136,7 @@ function factTexts(screen: Screen, trial: OutputTrial): readonly string[] {
     }),
     ...trial.changed.map(
       (feed) =>
-        `Changes: ${inventory.pedalName(feed.pedal)} then takes ${changedRoute(screen, feed)} at ${voltsText(trial.millivolts)}.`,
+        `Changes: ${inventory.pedalName(feed.pedal)} then takes ${changedRoute(screen, feed)}, at ${voltsText(trial.millivolts)}.`,
     ),
     ...(buys.length === 0 ? [] : [`Buy ${listText(buys)}.`]),
     ...trial.exposures.map((exposure) => `Noise: ${noiseText(inventory, exposure)}`),

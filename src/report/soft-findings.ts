@@ -36,16 +36,22 @@ export function softText(board: Board, inventory: Inventory, { wiring }: Check, 
       return `${inventory.pedalName(pedal)} prefers ${voltsText(prefers)}; it gets ${voltsText(gets)} from ${at(place)}.`;
     }
     case 'not owned': {
-      const { units, price } = finding.purchase;
-      const name =
-        finding.thing === 'supply'
-          ? inventory.supplyName(finding.purchase.id)
-          : inventory.partName(finding.purchase.id);
-      return `In use beyond what the board file says is owned: ${units} × ${name}, for sale at ${priceText(price, board)} each.`;
+      return notOwnedText(board, inventory, [finding]);
     }
     case 'unfed':
       return `${inventory.pedalName(finding.pedal)} has no feed.`;
   }
+}
+
+type NotOwned = Extract<SoftFinding, { kind: 'not owned' }>;
+
+/** What is in use beyond the owned things, in one sentence. */
+export function notOwnedText(board: Board, inventory: Inventory, findings: readonly NotOwned[]): string {
+  const things = findings.map(({ thing, purchase }) => {
+    const name = thing === 'supply' ? inventory.supplyName(purchase.id) : inventory.partName(purchase.id);
+    return `${purchase.units} × ${name} (${priceText(purchase.price, board)} each)`;
+  });
+  return `In use, but not listed as owned: ${listText(things)}.`;
 }
 
 /** A soft finding as every result prints it; `numbers` are there where a limit is near. */

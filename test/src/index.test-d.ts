@@ -106,7 +106,7 @@ expectTypeOf(board.pedals).not.toHaveProperty('push');
 score.bricks = 0;
 
 // Printing.
-expectTypeOf(answerJson).toEqualTypeOf<(board: Board, catalogue: Catalogue, answer: Answer) => string>();
+expectTypeOf(answerJson).toEqualTypeOf<(board: Board, catalogue: Catalogue | null, answer: Answer) => string>();
 expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: false })).toEqualTypeOf<string>();
 expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: true, unicode: false })).toEqualTypeOf<string>();
 // @ts-expect-error -- the width is the caller's to know

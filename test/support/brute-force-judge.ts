@@ -5,23 +5,10 @@
 import type { Board, Catalogue, WiredFeed } from '../../src/domain/board.js';
 import type { Part } from '../../src/domain/part.js';
 import type { Pedal } from '../../src/domain/pedal.js';
-import { feedMillivolts, type Feed } from '../../src/domain/plan.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from './brute-force-hookups.js';
 import { behind } from './brute-force-leads.js';
 import { fits, newUnit, withHookup, type Unit } from './brute-force-unit.js';
-
-/** What a board file would say of a feed: neither how a polarity switch stands nor how outputs in series are set. */
-export const wiredOf = (feed: Feed): WiredFeed => ({
-  pedal: feed.pedal,
-  supply: feed.supply,
-  unit: feed.unit,
-  outputs: feed.outputs,
-  millivolts: feedMillivolts(feed),
-  join: feed.join,
-  chain: feed.chain,
-  adapters: feed.adapters,
-});
 
 /** True when the wiring keeps every rule, for some position of every switch that it leaves open. */
 export function isSound(board: Board, catalogue: Catalogue | null, wiring: readonly WiredFeed[]): boolean {

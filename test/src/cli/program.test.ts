@@ -12,6 +12,7 @@ describe('help and version', () => {
     { parameters: ['-h'], says: /^Usage: boardfeed / },
     { parameters: ['help'], says: /^Usage: boardfeed / },
     { parameters: ['choose', '--help'], says: /^Usage: boardfeed choose .*\n[^]*\nExit codes:\n {2}0 / },
+    { parameters: ['check', '--help'], says: /^Usage: boardfeed check .*\n[^]*\nExit codes:\n {2}0 {2}safe/ },
     { parameters: ['help', 'choose'], says: /^Usage: boardfeed choose / },
     { parameters: ['--version'], says: /^\d+\.\d+\.\d+\n$/ },
     { parameters: ['-V'], says: /^\d+\.\d+\.\d+\n$/ },

@@ -7,8 +7,9 @@ import { checkOutput, type OutputAnswer, type OutputQuestion } from '../../../sr
 import { tinyCase, type Case } from '../../support/arbitraries.js';
 import { choice, pick } from '../../support/arbitrary-choices.js';
 import { bruteForce } from '../../support/brute-force.js';
-import { isSound, moneyFor, wiredOf } from '../../support/brute-force-judge.js';
+import { isSound, moneyFor } from '../../support/brute-force-judge.js';
 import { cheapestOn, type Around } from '../../support/brute-force-output.js';
+import { wiredOf } from '../../support/wired.js';
 
 const runs = 1200;
 

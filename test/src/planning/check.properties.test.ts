@@ -10,8 +10,9 @@ import { check } from '../../../src/planning/check.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
 import { choice, pick } from '../../support/arbitrary-choices.js';
 import { bruteForce } from '../../support/brute-force.js';
-import { isSound, wiredOf } from '../../support/brute-force-judge.js';
+import { isSound } from '../../support/brute-force-judge.js';
 import { sharedChoose } from '../../support/choosing.js';
+import { wiredOf } from '../../support/wired.js';
 
 const choose = sharedChoose();
 const runs = 300;

@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../../src/planning/answer.js';
 import { answerText } from '../../../src/report/terminal.js';
 import { everything } from './everything.js';
+import { oddName } from './odd-names.js';
 import { feedOf, tideway } from './samples.js';
 
 const plain = (width: number) => ({ width, colour: false }) as const;
@@ -28,29 +29,6 @@ function answersOf({ wiring, reasons }: ReturnType<typeof everything>): readonly
     { kind: 'stopped', aim: 'cost' },
   ];
 }
-
-const oddLetters = fc.constantFrom(
-  '\u001b[31m',
-  '\u001b]8;;x\u0007',
-  '\u202e',
-  '\r',
-  '\n',
-  '\t',
-  '\u0085',
-  '日',
-  '本',
-  '🎸',
-  'e\u0301',
-  ' ',
-  '  ',
-  '-',
-  'w',
-);
-const oddName = fc.string({
-  unit: fc.oneof(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 1 }), oddLetters),
-  minLength: 1,
-  maxLength: 60,
-});
 
 describe('the answer on a screen', () => {
   it('gives the plainest plan at a glance', () => {

@@ -1,0 +1,264 @@
+import { describe, expect, it } from 'vitest';
+
+import { mark } from '../texts.js';
+import { above, boardTable, expectFault, faultsOf, shopTable } from './tables.js';
+
+describe('what is wrong with a table of pedals', () => {
+  const pedal = (header: string, ...rows: readonly string[]): string => boardTable(header, ...rows);
+  it.each([
+    [
+      'a unit',
+      pedal('name,volts,milliamps', `Echo,${mark}9V,10`),
+      'pedals[0].volts',
+      'found "9V", which is text. Allowed: a number of volts, a list such as 9/12 or a range 9-18',
+      'Write 9.',
+    ],
+    [
+      'amps',
+      pedal('name,volts,milliamps', `Echo,9,"${mark}0,3 A"`),
+      'pedals[0].milliamps',
+      'found "0,3 A"',
+      'Write 300.',
+    ],
+    [
+      'an empty cell',
+      pedal('name,volts,milliamps', 'Echo,9,10', `Fuzz,${mark},10`),
+      'pedals[1].volts',
+      'missing.',
+      'Add `volts`.',
+    ],
+    [
+      'a short row',
+      pedal('name,volts,milliamps', `Echo,9${mark}`),
+      'pedals[0].milliamps',
+      'missing.',
+      'Add `milliamps`.',
+    ],
+    ['zero', pedal('name,volts,milliamps', `Echo,9,${mark}0`), 'pedals[0].milliamps', 'found 0.', 'above 0'],
+    [
+      'four decimals',
+      pedal('name;volts;milliamps', `Echo;9;${mark}0,1234`),
+      'pedals[0].milliamps',
+      'at most three decimals',
+      'Write 0.123.',
+    ],
+    [
+      'a word',
+      pedal('name,volts,milliamps,figure', `Echo,9,10,${mark}lable`),
+      'pedals[0].figure',
+      'found "lable"',
+      'Did you mean label?',
+    ],
+    [
+      'yes',
+      pedal('name,volts,milliamps,digital', `Echo,9,10,${mark}yes`),
+      'pedals[0].digital',
+      'found "yes"',
+      'Write true.',
+    ],
+    [
+      'thousands',
+      pedal('name,volts,milliamps', `Echo,9,"${mark}1,800"`),
+      'pedals[0].milliamps',
+      'may mean 1800 or 1.8',
+      'Write 1800 or 1.8,',
+    ],
+    [
+      'a point for thousands',
+      pedal('name;volts;milliamps', `Echo;9;${mark}1.800`),
+      'pedals[0].milliamps',
+      'may mean 1800 or 1.8',
+      'Write 1800 or 1.8,',
+    ],
+    [
+      'the same beside decimal commas',
+      pedal('name,volts,milliamps', `Echo,9,${mark}1.125`, 'Fuzz,9,"4,5"'),
+      'pedals[0].milliamps',
+      'may mean 1125 or 1.125',
+      'Write 1125 or 1.1250,',
+    ],
+    [
+      'two voltages or one',
+      pedal('name;volts;milliamps', `Echo;${mark}9,12;10`),
+      'pedals[0].volts',
+      'may mean 9.12 V, or 9 V and 12 V',
+      'Write 9.12 for one voltage, or 9/12 for two.',
+    ],
+    [
+      'more draws than volts',
+      pedal('name,volts,milliamps', `Echo,9/12,${mark}1/2/3`),
+      'pedals[0].milliamps',
+      'has 3 entries, but volts has 2',
+      'one for each of them',
+    ],
+    [
+      'a wrong draw at some volts',
+      pedal('name,volts,milliamps', `Echo,9/12,300/${mark}2x`),
+      'pedals[0].milliamps.12',
+      'found "2x"',
+      'Write a number of milliamps',
+    ],
+    [
+      'thousands at some volts',
+      pedal('name;volts;milliamps', `Echo;9/12;300/${mark}1.800`),
+      'pedals[0].milliamps.12',
+      'may mean 1800 or 1.8',
+      'Write 1800',
+    ],
+    [
+      'thousands in a range',
+      pedal('name;volts;milliamps', `Echo;9-${mark}1.800;1`),
+      'pedals[0].volts.to',
+      'may mean 1800 or 1.8',
+      'Write 1800',
+    ],
+    [
+      'a repeated id',
+      pedal('name,volts,milliamps', 'Echo,9,10', `${mark}Echo,9,10`),
+      'pedals[1].name',
+      'makes the id "echo", which line 9 uses already',
+      'Add an `id`',
+    ],
+    [
+      'an unknown column',
+      pedal(`name,volts,milliamps,${mark}colour`, 'Echo,9,10,red'),
+      'colour',
+      'unknown column. Allowed here: id, name',
+      'Remove it.',
+    ],
+    [
+      'a misspelled column',
+      pedal(`name,volts,${mark}milliamp`, 'Echo,9,10', 'Fuzz,9,10'),
+      'milliamp',
+      'unknown column',
+      'Did you mean milliamps?',
+    ],
+    [
+      'a column by another word',
+      pedal(`name,${mark}Voltage,milliamps`, 'Echo,9,10'),
+      'Voltage',
+      'unknown column',
+      'Did you mean volts?',
+    ],
+    [
+      'a column with its unit',
+      pedal(`name,${mark}Volts (V),milliamps`, 'Echo,9,10'),
+      '["Volts (V)"]',
+      'unknown column',
+      'Did you mean volts?',
+    ],
+    [
+      'a repeated column',
+      pedal(`name,volts,milliamps,${mark}Volts`, 'Echo,9,10,9'),
+      'Volts',
+      'a second time',
+      'Remove one of them.',
+    ],
+    [
+      'a missing column',
+      pedal(`${mark}name,volts`, 'Echo,9', 'Fuzz,9'),
+      'milliamps',
+      'there is no such column',
+      'Add a column `milliamps`.',
+    ],
+    [
+      'a decimal comma that ends a cell',
+      pedal('name,volts,milliamps', `Echo,9,5,${mark}100`),
+      '',
+      'this row has 4 cells, but the header has 3',
+      'such as "9,5"',
+    ],
+    [
+      'a cell without a column',
+      pedal('name,volts,milliamps,', `Echo,9,10,${mark}red`),
+      '',
+      'a column without a name',
+      'Name the column',
+    ],
+    [
+      'a lost quotation mark',
+      pedal('name,volts,milliamps', `${mark}"Echo,9,10`),
+      '',
+      'this quotation mark is never closed',
+      'Close it',
+    ],
+    [
+      'a quotation mark inside',
+      pedal('name,volts,milliamps', `Say ${mark}"hey",9,10`),
+      '',
+      'a quotation mark at a wrong place',
+      'write two of them',
+    ],
+    [
+      'text behind a quoted cell',
+      pedal('name,volts,milliamps', `Echo,${mark}"9"V,10`),
+      '',
+      'a quotation mark at a wrong place',
+      'write two of them',
+    ],
+  ])('%s', (_name, text, key, message, remedy) => {
+    expectFault('board', text, key, message, remedy);
+  });
+
+  it('what the lines above say is checked as in any file, at its place', () => {
+    const rows = ['name,volts,milliamps', 'Echo,9,10', ''];
+    const text = [above.replace('alone: 1.2', `alone: ${mark}0.9`), ...rows].join('\n');
+    expectFault('board', text, 'policy.headroom.alone', 'found 0.9', 'a factor from 1');
+    const misspelled = [above.replace('# currency', `# ${mark}curency`), ...rows].join('\n');
+    expectFault('board', misspelled, 'curency', 'unknown key', 'Did you mean currency?');
+    const unclosed = [above.replace('ground: negative}', 'ground: negative'), ...rows].join('\n');
+    expect(faultsOf('board', unclosed)).toMatchObject([
+      { message: expect.stringContaining('not valid YAML') as string },
+    ]);
+    const twice = [above, `# ${mark}currency: USD`, ...rows].join('\n');
+    expectFault('board', twice, 'currency', 'stands here a second time; line 2 has the first', 'Remove one');
+    const inside = [above, `# ${mark}pedals: []`, ...rows].join('\n');
+    expectFault('board', inside, 'pedals', 'the pedals stand in the rows of the table', 'Remove this line.');
+  });
+
+  it('what is stated nowhere is asked for in the words of a table', () => {
+    const faults = faultsOf('board', 'name,volts,milliamps,power,inlet,ground\nEcho,9,10,DC,barrel-2.1,negative\n');
+    expect(faults).toMatchObject([
+      {
+        line: 1,
+        column: 1,
+        key: 'currency',
+        remedy: expect.stringMatching(/line `# currency: …` above the header/) as string,
+      },
+      { line: 1, column: 1, key: 'policy', remedy: expect.stringContaining('boardfeed convert') as string },
+      {
+        line: 2,
+        column: 1,
+        key: 'pedals[0].polarity',
+        remedy: expect.stringContaining('in a line `# assume: {…}`') as string,
+      },
+    ]);
+  });
+
+  it.each([
+    ['', 'there is no table'],
+    ['# currency: EUR\n', 'there is no table'],
+    ['\0', 'binary'],
+    ['name,volts,milliamps\n', 'an empty list'],
+  ])('%j', (text, message) => {
+    expect(
+      faultsOf('board', text)
+        .map((fault) => fault.message)
+        .join('\n'),
+    ).toContain(message);
+  });
+
+  it('more rows than any board has are refused before they fill the memory', () => {
+    expect(faultsOf('board', `name\n${'a\n'.repeat(1_000_000)}`)).toMatchObject([
+      { message: expect.stringContaining('more than 20000 rows') as string },
+    ]);
+  });
+
+  it('the two files the wrong way round are one fault', () => {
+    const table = shopTable('id,name,price,outputs,isolated,volts,milliamps', 'one,One,10,1,true,9,500');
+    expect(faultsOf('board', table)).toMatchObject([{ message: 'this is a catalogue, not a board.' }]);
+    expect(faultsOf('shop', boardTable('name,volts,milliamps', 'Echo,9,10'))).toMatchObject([
+      { message: 'this is a board, not a catalogue.' },
+    ]);
+  });
+});

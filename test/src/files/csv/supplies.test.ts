@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+
+import { mark } from '../texts.js';
+import { expectFault, readShop, shopTable } from './tables.js';
+
+const shopHeader = 'id,name,price,stock,mains,totalMilliamps,outputs,isolated,switch,volts,milliamps,joins,bankWatts';
+
+describe('a table of supplies', () => {
+  it('has a row a bank: rows below each other with the same id, the same name or neither are one supply', () => {
+    const shop = readShop(
+      shopTable(
+        shopHeader,
+        'quay-6,Quay 6,119.00,3,100-240,1800,4,true,,9,100,,',
+        'quay-6,,,,,,2,true,each,9/12/18,400/300/200,series/parallel,9',
+        ',Twin,10,,230,,1,true,,9,500,,',
+        ',Twin,10,,,,1,false,,12,500,both,',
+        ',,,,,,3,true,,18,50,,',
+      ),
+    );
+    const setting = (volts: number, milliamps: number) => ({ millivolts: volts * 1000, rating: milliamps * 1000 });
+    expect(shop).toMatchObject({
+      name: 'shop',
+      supplies: [
+        {
+          id: 'quay-6',
+          name: 'Quay 6',
+          price: 11_900,
+          stock: 3,
+          mains: { from: 100_000, to: 240_000 },
+          total: { kind: 'current', microamps: 1_800_000 },
+          banks: [
+            { firstOutput: 1, outputs: 4, settings: [setting(9, 100)], joins: [], total: null },
+            {
+              firstOutput: 5,
+              outputs: 2,
+              switching: 'each',
+              settings: [setting(9, 400), setting(12, 300), setting(18, 200)],
+              joins: ['series', 'parallel'],
+              total: { kind: 'power', milliwatts: 9000 },
+            },
+          ],
+        },
+        {
+          id: 'twin',
+          price: 1000,
+          stock: null,
+          mains: { from: 230_000, to: 230_000 },
+          banks: [{ isolated: true }, { isolated: false, joins: ['series', 'parallel'] }, { outputs: 3 }],
+        },
+      ],
+    });
+  });
+
+  const first = 'quay,Quay,119.00,3,100-240,1800,4,true,,9,100,,';
+  it.each([
+    [
+      'another price of the same supply',
+      [first, `quay,,${mark}120,,,,1,true,,9,100,,`],
+      'supplies[0].price',
+      'found "120", but line 4 of the same supply has "119.00"',
+      'Write it once',
+    ],
+    [
+      'the same supply further below',
+      [first, 'one,One,1,,,,1,true,,9,1,,', `${mark}quay,Quay,119.00,,,,1,true,,9,1,,`],
+      'supplies[2].id',
+      'is the id "quay", which line 4 uses already',
+      'another id',
+    ],
+    [
+      'fewer draws than volts',
+      [`quay,Quay,1,,,,4,true,each,9/12,${mark}100,,`],
+      'supplies[0].banks[0].settings.milliamps',
+      "has 1 entry, but another column of this bank's settings has 2",
+      'as in 9/12/18',
+    ],
+    [
+      'thousands in a setting',
+      [`quay,Quay,1,,,,4,true,each,9/12,"100/${mark}1,500",,`],
+      'supplies[0].banks[0].settings[1].milliamps',
+      'may mean 1500 or 1.5',
+      'Write 1500',
+    ],
+    [
+      'thousands in a total',
+      [`quay,Quay,1,,,"${mark}1,800",4,true,,9,100,,`],
+      'supplies[0].total.milliamps',
+      'may mean 1800 or 1.8',
+      'Write 1800',
+    ],
+    [
+      'a wrong total of a bank',
+      [`quay,Quay,1,,,,4,true,,9,100,,${mark}lots`],
+      'supplies[0].banks[0].total.watts',
+      'found "lots"',
+      'a number of watts',
+    ],
+    [
+      'no volts',
+      [`quay,Quay,1,,,,4,true,,${mark},100,,`],
+      'supplies[0].banks[0].settings[0].volts',
+      'missing',
+      'Add `volts`.',
+    ],
+    [
+      'an unknown join',
+      [`quay,Quay,1,,,,4,true,,9,100,series/${mark}paralel,`],
+      'supplies[0].banks[0].joins[1]',
+      'found "paralel"',
+      'Did you mean parallel?',
+    ],
+    [
+      'no word on the ground',
+      [`quay,Quay,1,,,,4,${mark},,9,100,,`],
+      'supplies[0].banks[0].isolated',
+      'missing',
+      'Add `isolated`.',
+    ],
+    [
+      'a switch that is not stated',
+      [`${mark}quay,Quay,1,,,,4,true,,9/12,100/90,,`.replace(mark, ''), ''],
+      'supplies[0].banks[0].switch',
+      'the bank has 2 settings',
+      'Add `switch: each`',
+    ],
+    [
+      'a price with a sign',
+      [`quay,Quay,"${mark}€ 12,50",,,,4,true,,9,100,,`],
+      'supplies[0].price',
+      'found "€ 12,50"',
+      'Write 12.5.',
+    ],
+    [
+      'a range with a unit',
+      [`quay,Quay,1,,${mark}100-240V,,4,true,,9,100,,`],
+      'supplies[0].mains',
+      'or a range 100-240',
+      'Write 100-240.',
+    ],
+  ])('%s is a fault', (name, rows, key, message, remedy) => {
+    const text = shopTable(shopHeader, ...rows);
+    // The empty cell of the switch is where it would stand.
+    expectFault(
+      'shop',
+      name.startsWith('a switch') ? text.replace('true,,9/12', `true,${mark},9/12`) : text,
+      key,
+      message,
+      remedy,
+    );
+  });
+});

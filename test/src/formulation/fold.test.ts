@@ -1,0 +1,155 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { choosingAims, choosingTiersOf, type ChoosingTier } from '../../../src/domain/aim.js';
+import { minorUnits } from '../../../src/domain/quantities.js';
+import { foldedValue, foldsOf, unfolded, type Measures } from '../../../src/formulation/fold.js';
+import { questionOf, type Question } from '../../../src/formulation/question.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  euros,
+  partOf,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../support/builders.js';
+
+const noisePrice = euros(20);
+
+/** A question on which every tier can be anything from nothing to its most; one unit costs `price` minor units. */
+function question(pedals: number, tiers: readonly ChoosingTier[], price: number): Question {
+  const of = { digital: true, highGain: true, prefers: volts(9) };
+  const all = Array.from({ length: pedals }, (_, index) => pedalOf(`pedal-${index}`, 1 + index, of));
+  const supply = { ...supplyOf('supply', 0, [bankOf(2, [settingOf(9, 100)])]), price: minorUnits(price) };
+  const parts = [
+    partOf('flip', 5, { kind: 'adapter' }, { reverses: true }),
+    partOf('fan', 5, { kind: 'chain', tails: 5 }),
+    partOf('stack', 5, { kind: 'join', mode: 'series' }),
+  ];
+  const board = boardOf(all, { policy: policyOf({ noisePrice }) });
+  return questionOf(board, catalogueOf([supply], parts), { tiers, partial: true });
+}
+
+/** What plans for so many pedals may add up to: no more units than pedals, two adapters and a join lead a pedal. */
+const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
+  const count = fc.nat({ max: pedals });
+  return fc
+    .record({
+      unpowered: count,
+      units: count,
+      leads: fc.nat({ max: 3 * pedals }),
+      exposed: count,
+      bricks: count,
+      parts: fc.nat({ max: 3 * pedals }),
+      offPreferred: count,
+    })
+    .map(({ units, leads, ...rest }) => ({ ...rest, money: units * price + leads * 500 }));
+};
+
+const figuresOf = (of: Measures, tiers: readonly ChoosingTier[]): readonly number[] =>
+  tiers.map((tier) => (tier === 'cost' ? of.money + noisePrice * of.exposed : of[tier]));
+
+const firstDifference = (one: readonly number[], two: readonly number[]): number =>
+  one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;
+
+const prices = fc.constantFrom(1, 999, 1000, 4000, 123_457);
+
+describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) => {
+  const tiers = choosingTiersOf(aim);
+
+  it.each([1, 6, 40])('put plans in the order of the tiers, with %i pedals', (pedals) => {
+    const seen = { equal: 0, different: 0 };
+    const pair = prices.chain((price) =>
+      fc.tuple(fc.constant(price), measures(pedals, price), measures(pedals, price), fc.nat({ max: tiers.length })),
+    );
+    fc.assert(
+      fc.property(pair, ([price, one, drawn, alike]) => {
+        // Two plans at random differ in their first tier as a rule; these agree in some of the first ones.
+        const agreed = tiers.slice(0, alike).flatMap((tier) => (tier === 'cost' ? ['money', 'exposed'] : [tier]));
+        const shared = Object.fromEntries(Object.entries(one).filter(([name]) => agreed.includes(name)));
+        const other = { ...drawn, ...shared };
+        const folds = foldsOf(question(pedals, tiers, price));
+        const valuesOf = (each: Measures): readonly number[] => folds.map((fold) => foldedValue(fold, each));
+        const expected = firstDifference(figuresOf(one, tiers), figuresOf(other, tiers));
+        seen[expected === 0 ? 'equal' : 'different'] += 1;
+        expect(Math.sign(firstDifference(valuesOf(one), valuesOf(other)))).toBe(Math.sign(expected));
+      }),
+      { numRuns: 500 },
+    );
+    expect(seen.different).toBeGreaterThan(200);
+    expect(seen.equal).toBeGreaterThan(30);
+  });
+
+  it('are whole, no greater than their greatest, and tell every tier', () => {
+    const given = prices.chain((price) => fc.tuple(fc.constant(price), measures(6, price)));
+    fc.assert(
+      fc.property(given, ([price, each]) => {
+        const folds = foldsOf(question(6, tiers, price));
+        const values = folds.map((fold) => foldedValue(fold, each));
+        for (const [index, fold] of folds.entries()) {
+          expect(Number.isSafeInteger(values[index])).toBe(true);
+          expect(values[index]).toBeLessThanOrEqual(fold.greatest);
+        }
+        const figures = figuresOf(each, tiers);
+        const told = folds.flatMap((fold, index) => unfolded(fold, values[index] ?? NaN));
+        expect(told).toEqual(tiers.map((tier, index) => [tier, figures[index]]));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('never say of a bound more than it says', () => {
+    const given = prices.chain((price) =>
+      fc.tuple(fc.constant(price), measures(6, price), fc.double({ min: 0, max: 1, noNaN: true })),
+    );
+    fc.assert(
+      fc.property(given, ([price, each, share]) => {
+        for (const fold of foldsOf(question(6, tiers, price))) {
+          const value = foldedValue(fold, each);
+          const figuresAt = (bound: number): readonly number[] => unfolded(fold, bound).map(([, figure]) => figure);
+          expect(firstDifference(figuresAt(Math.floor(value * share)), figuresAt(value))).toBeLessThanOrEqual(0);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('are few, yet small enough for double precision', () => {
+    const foldsWith = (pedals: number, price: number) => foldsOf(question(pedals, tiers, price));
+    expect(foldsWith(2, 1000)).toHaveLength(1);
+    const many = foldsWith(100, 123_457);
+    expect(many.length).toBeGreaterThan(1);
+    expect(many.flatMap((fold) => fold.tiers.map(({ tier }) => tier))).toEqual(tiers);
+    for (const { greatest } of many) expect(greatest).toBeLessThan(2 ** 44);
+  });
+});
+
+describe('a number', () => {
+  it('counts money in what all prices are multiples of', () => {
+    const [inTens] = foldsOf(question(2, ['money'], 1000));
+    const [inCents] = foldsOf(question(2, ['money'], 999));
+    expect([inTens?.moneyUnit, inCents?.moneyUnit]).toEqual([500, 1]);
+    const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, parts: 0, offPreferred: 0 };
+    expect(inCents === undefined ? null : foldedValue(inCents, spent)).toBe(9990);
+  });
+
+  it('counts the noise price of every exposed pedal where cost is the aim, and only there', () => {
+    const exposed = { unpowered: 0, money: 3000, exposed: 2, bricks: 0, parts: 0, offPreferred: 0 };
+    const told = (tier: ChoosingTier) =>
+      foldsOf(question(2, [tier], 1000)).flatMap((fold) => unfolded(fold, foldedValue(fold, exposed)));
+    expect(told('cost')).toEqual([['cost', 7000]]);
+    expect(told('money')).toEqual([['money', 3000]]);
+    expect(told('exposed')).toEqual([['exposed', 2]]);
+  });
+
+  it('is nothing where any plan will do', () => {
+    const [fold, ...more] = foldsOf(question(2, [], 1000));
+    expect(more).toEqual([]);
+    const all = { unpowered: 1, money: 5000, exposed: 2, bricks: 3, parts: 4, offPreferred: 2 };
+    expect(fold === undefined ? null : [foldedValue(fold, all), fold.greatest, unfolded(fold, 0)]).toEqual([0, 0, []]);
+  });
+});

@@ -1,0 +1,172 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import type { CoverColumn } from '../../../solver/cover/program.js';
+import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
+import { foldedValue, foldsOf, type Fold, type Measures, type Settled } from '../../../src/formulation/fold.js';
+import type { Features } from '../../../src/formulation/loadout-features.js';
+import type { Group } from '../../../src/formulation/loadout-groups.js';
+import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
+import { loadoutProgram } from '../../../src/formulation/loadout-program.js';
+import { questionOf, type Question } from '../../../src/formulation/question.js';
+import { carrierOf } from '../../../src/loadout/best-loadout.js';
+import type { LeadKind } from '../../../src/loadout/lead-kinds.js';
+import type { Loadout } from '../../../src/loadout/loadout.js';
+import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
+import { tinyCase, type Case } from '../../support/arbitraries.js';
+import { everyUnit, type Carried } from '../loadout/every-unit.js';
+
+/** What one unit takes, in the words of the audit. */
+type Taken = Pick<Carried, 'pedals' | 'leads' | 'exposed' | 'offPreferred'>;
+
+/** The steps before one step of an aim, and that step. */
+type Steps = { readonly question: Question; readonly fold: Fold; readonly earlier: readonly Settled[] };
+
+/** An aim's tiers, cut in two at a place; none come before the cut at 0. */
+function stepsOf({ board, catalogue }: Case, aim: ChoosingAim, cut: number): Steps {
+  const question = questionOf(board, catalogue, { tiers: tiersOf(aim), partial: true });
+  const tiers = (from: number, to: number): readonly Fold[] =>
+    from === to ? [] : foldsOf({ ...question, tiers: question.tiers.slice(from, to) });
+  const [fold] = tiers(cut, question.tiers.length);
+  if (fold === undefined) throw new RangeError('nothing comes after the cut');
+  return { question, fold, earlier: tiers(0, cut).map((each) => ({ fold: each, value: 0 })) };
+}
+
+/** A lead's one price; nothing where it is paid by a row of its own. */
+const onePrice = ({ supplyOf: [first] }: LeadKind): number => (first?.pieces === Infinity ? first.price : 0);
+
+/** What a unit adds to a plan, but for the leads that have rows of their own. */
+const measuresOf = ({ leads, exposed, offPreferred }: Taken, price: number, { bench }: Question): Measures => ({
+  unpowered: 0,
+  money: leads.reduce((sum, kind) => sum + onePrice(leadAt(kind, bench.kinds)), price),
+  exposed,
+  bricks: 1,
+  parts: leads.length,
+  offPreferred,
+});
+
+function leadAt(kind: number, kinds: readonly LeadKind[]): LeadKind {
+  const lead = kinds[kind];
+  if (lead === undefined) throw new RangeError(`there is no lead kind ${kind}`);
+  return lead;
+}
+
+/** How much of every feature a unit has. */
+function amountsOf(taken: Taken, price: number, features: Features, { question, earlier }: Steps): readonly number[] {
+  const amounts = new Array<number>(features.count).fill(0);
+  const add = (feature: number, amount: number): void => void (amounts[feature] = (amounts[feature] ?? 0) + amount);
+  const measures = measuresOf(taken, price, question);
+  for (const pedal of taken.pedals) add(pedal, 1);
+  for (const kind of taken.leads) add(features.leads + kind, 1);
+  add(features.unit, 1);
+  add(features.money, measures.money);
+  earlier.forEach(({ fold }, step) => {
+    add(features.earlier + step, foldedValue(fold, measures));
+  });
+  return amounts;
+}
+
+/** What the dearest unit costs by itself, in this step and in those before. */
+function typicalCost({ question, fold, earlier }: Steps): number {
+  const bare = { pedals: [], leads: [], exposed: 0, offPreferred: 0 };
+  const costs = question.supplies.map(({ supply }) => {
+    const measures = measuresOf(bare, supply.price ?? 0, question);
+    return [{ fold }, ...earlier].reduce((sum, step) => sum + foldedValue(step.fold, measures), 0);
+  });
+  return Math.max(1, ...costs);
+}
+
+/** Tags of any size; those of leads make no lead cheaper than its cheapest piece nor dearer than one for sale. */
+function tagsFrom(next: (most: number) => number, scale: number, features: Features, steps: Steps): Float64Array {
+  const { question, fold, earlier } = steps;
+  const tags = new Float64Array(features.count);
+  const typical = typicalCost(steps) * scale;
+  question.bench.classes.forEach((_, pedal) => (tags[pedal] = Math.round(((next(120) - 20) * typical) / 40)));
+  tags[features.unit] = Math.round(((next(60) - 30) * typical) / 60);
+  tags[features.money] = -next(3) * scale;
+  earlier.forEach((_, step) => (tags[features.earlier + step] = -next(2) * scale));
+  // What one minor unit of money costs in all.
+  const perMoney = earlier.reduce(
+    (sum, settled, step) =>
+      sum - ((tags[features.earlier + step] ?? 0) * settled.fold.weights.money) / settled.fold.moneyUnit,
+    (scale * fold.weights.money) / fold.moneyUnit - (tags[features.money] ?? 0),
+  );
+  for (const kind of question.bench.kinds) {
+    const [first] = kind.supplyOf;
+    const unlimited = kind.supplyOf.find(({ pieces }) => pieces === Infinity);
+    if (first === undefined || first === unlimited) continue;
+    const dearest = unlimited?.price ?? first.price + 500;
+    const price = first.price + Math.round(((dearest - first.price) * next(100)) / 100);
+    tags[features.leads + kind.index] = -Math.round(perMoney * price);
+  }
+  return tags;
+}
+
+const worth = (amounts: readonly number[], cost: number, tags: Float64Array, scale: number): number =>
+  amounts.reduce((sum, amount, feature) => sum + amount * (tags[feature] ?? 0), 0) - scale * cost;
+
+function dense(column: CoverColumn<Loadout>, features: Features): readonly number[] {
+  const amounts = new Array<number>(features.count).fill(0);
+  for (const [feature, amount] of column.amounts) amounts[feature] = (amounts[feature] ?? 0) + amount;
+  return amounts;
+}
+
+function takenBy(loadout: Loadout, { bench }: Question): Taken {
+  const { pedals, leads, measures } = loadoutMeasures(loadout, bench);
+  const repeated = (counts: ReadonlyMap<number, number>): readonly number[] =>
+    [...counts].flatMap(([key, count]) => new Array<number>(count).fill(key));
+  return { ...measures, pedals: repeated(pedals), leads: repeated(leads) };
+}
+
+describe('the price of a column', () => {
+  const numbers = fc.array(fc.nat({ max: 9_999 }), { minLength: 20, maxLength: 20, size: 'max' });
+
+  it('is what its unit adds to a plan, and no unit is worth more than the bound', () => {
+    const seen = { columns: 0, none: 0, owned: 0, bought: 0, cut: 0, chains: 0 };
+    fc.assert(
+      fc.property(tinyCase, fc.constantFrom(...choosingAims), fc.nat({ max: 3 }), numbers, (of, aim, cut, drawn) => {
+        const steps = stepsOf(of, aim, cut);
+        const { question } = steps;
+        const carrier = new Map(question.supplies.map((uses) => [uses, carrierOf(uses, question.bench)]));
+        const carriers = (uses: SupplyUses) => carrier.get(uses) ?? carrierOf(uses, question.bench);
+        const { cover, groups, features } = loadoutProgram(
+          question,
+          question.supplies,
+          steps.fold,
+          steps.earlier,
+          carriers,
+        );
+        let at = 0;
+        const next = (most: number): number => (drawn[at++ % drawn.length] ?? 0) % (most + 1);
+        const scale = 2 ** next(6);
+        const tags = tagsFrom(next, scale, features, steps);
+        const floor = next(1) * Math.round((next(100) * typicalCost(steps) * scale) / 100);
+        const worthOf = (taken: Taken, { price }: Group): number => {
+          const cost = foldedValue(steps.fold, measuresOf(taken, price, question));
+          return worth(amountsOf(taken, price, features, steps), cost, tags, scale);
+        };
+        for (const [index, group] of groups.entries()) {
+          const { bound, columns } = cover.price({ group: index, tags, scale, floor, effort: 'exact' });
+          for (const column of columns) {
+            const taken = takenBy(column.content, question);
+            expect(column.group).toBe(index);
+            expect(column.cost).toBe(foldedValue(steps.fold, measuresOf(taken, group.price, question)));
+            expect(dense(column, features)).toEqual(amountsOf(taken, group.price, features, steps));
+            expect(worth(dense(column, features), column.cost, tags, scale)).toBeGreaterThan(floor);
+            seen[group.owned ? 'owned' : 'bought'] += 1;
+            if (steps.earlier.length > 0) seen.cut += 1;
+            if (column.content.hung.some(({ kind }) => kind === 'chain')) seen.chains += 1;
+          }
+          const most = Math.max(...everyUnit(group.uses.supply, of, question).map((unit) => worthOf(unit, group)));
+          expect(Math.max(bound, floor)).toBeGreaterThanOrEqual(most);
+          // Where nothing is worth more than the floor, the bound must say so: that is what a proof rests on.
+          if (most > floor) expect(columns.length).toBeGreaterThan(0);
+          else expect(bound).toBeLessThanOrEqual(floor);
+          seen[columns.length > 0 ? 'columns' : 'none'] += 1;
+        }
+      }),
+      { numRuns: 500 },
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > 12]).toEqual([what, true]);
+  });
+});

@@ -1,0 +1,66 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+
+import { searchCover } from '../../../solver/cover/search.js';
+import { choosingAims, tiersOf } from '../../../src/domain/aim.js';
+import { foldsOf, unfolded, type Fold, type Settled } from '../../../src/formulation/fold.js';
+import { loadoutProgram } from '../../../src/formulation/loadout-program.js';
+import { questionOf, type Question } from '../../../src/formulation/question.js';
+import type { Bench } from '../../../src/loadout/bench.js';
+import { carrierOf, type Carrier } from '../../../src/loadout/best-loadout.js';
+import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
+import { tinyCase } from '../../support/arbitraries.js';
+import { bruteForce } from '../../support/brute-force.js';
+import { tierFigures } from '../../support/tier-figures.js';
+
+/** The loadouts of one step's best plan, and what it is worth; null where the search got stuck. */
+async function stepOf(question: Question, fold: Fold, earlier: readonly Settled[]) {
+  const { supplies, bench } = question;
+  const { cover } = loadoutProgram(question, supplies, fold, earlier, remembered(bench));
+  const outcome = await searchCover(cover, { remainingMs: () => Infinity, known: null });
+  if (outcome.kind === 'infeasible') throw new Error('a plan that may leave out every pedal always exists');
+  return outcome.kind === 'optimal' ? outcome : null;
+}
+
+function remembered(bench: Bench): (uses: SupplyUses) => Carrier {
+  const carriers = new Map<SupplyUses, Carrier>();
+  return (uses) => {
+    const carrier = carriers.get(uses) ?? carrierOf(uses, bench);
+    carriers.set(uses, carrier);
+    return carrier;
+  };
+}
+
+/** The figures of the tiers, worked out in two steps that are cut at a place; null where the search got stuck. */
+async function inTwoSteps(question: Question, cut: number): Promise<readonly number[] | null> {
+  const { tiers } = question;
+  const earlier: Settled[] = [];
+  const figures: number[] = [];
+  for (const part of [tiers.slice(0, cut), tiers.slice(cut)]) {
+    const [fold] = foldsOf({ ...question, tiers: part });
+    if (fold === undefined) throw new RangeError('a step has a number');
+    const step = await stepOf(question, fold, earlier);
+    if (step === null) return null;
+    figures.push(...unfolded(fold, step.value).map(([, figure]) => figure));
+    earlier.push({ fold, value: step.value });
+  }
+  return figures;
+}
+
+it('steps that keep what the earlier ones have reached come to what brute force finds', async () => {
+  const runs = 250;
+  const seen = { done: 0, stuck: 0 };
+  const cuts = fc.constantFrom(1, 2, 3, 4);
+  await fc.assert(
+    fc.asyncProperty(tinyCase, fc.constantFrom(...choosingAims), cuts, async ({ board, catalogue }, aim, cut) => {
+      const question = questionOf(board, catalogue, { tiers: tiersOf(aim), partial: true });
+      const figures = await inTwoSteps(question, cut);
+      seen[figures === null ? 'stuck' : 'done'] += 1;
+      const truth = bruteForce(board, catalogue, { aim, partial: true });
+      if (truth.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
+      if (figures !== null) expect(figures).toEqual(tierFigures(truth.score, aim, board.policy));
+    }),
+    { numRuns: runs },
+  );
+  expect(seen.done).toBeGreaterThan(0.9 * runs);
+});

@@ -1,0 +1,229 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Engine } from '../../../solver/engine.js';
+import { auditWiring } from '../../../src/audit/audit-wiring.js';
+import { tiersOf, tierValue, type Tier } from '../../../src/domain/aim.js';
+import type { Board, Catalogue } from '../../../src/domain/board.js';
+import type { Feed } from '../../../src/domain/plan.js';
+import { supplyId } from '../../../src/domain/quantities.js';
+import { foldsOf } from '../../../src/formulation/fold.js';
+import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
+import type { Effort, Outcome, Progress } from '../../../src/formulation/optimiser.js';
+import { questionOf, type Question } from '../../../src/formulation/question.js';
+import { wiringOf } from '../../../src/planning/wiring.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  currentTotal,
+  euros,
+  listed,
+  milliamps,
+  partOf,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../support/builders.js';
+import { hardBoards } from './hard-boards.js';
+import { expectTrue, questionFor } from './second-opinion.js';
+
+const unasked: Engine = {
+  name: 'must not be asked',
+  solve: () => Promise.reject(new Error('loadouts need no engine')),
+  close: () => Promise.resolve(),
+};
+
+type Asked = { readonly board: Board; readonly catalogue: Catalogue; readonly question: Question };
+type Terms = { readonly tiers?: readonly Tier[]; readonly partial?: boolean; readonly required?: number };
+
+function asked(board: Board, catalogue: Catalogue, terms: Terms = {}): Asked {
+  const { tiers = tiersOf('cost').slice(1), partial = false, required = 0 } = terms;
+  const question = questionOf(board, catalogue, { tiers, partial, required: new Map([[0, required]]) });
+  return { board, catalogue, question };
+}
+
+const none = { trusted: unasked, second: null };
+
+const search = ({ question }: Asked, effort: Partial<Effort> = {}): Promise<Outcome> =>
+  loadoutSearch(question, { engines: none, remainingMs: () => Infinity, ...effort });
+
+/** What feeds come to, tier by tier; the audit must find nothing wrong with them. */
+function figuresOf(feeds: readonly Feed[], { board, catalogue, question }: Asked): readonly number[] {
+  const wiring = wiringOf(board, catalogue, feeds);
+  expect(auditWiring(board, catalogue, wiring, { partial: question.partial })).toEqual([]);
+  return question.tiers.map((tier) => tierValue(tier, wiring.score, board.policy));
+}
+
+/** The figures of the best plan tier by tier, or that there is none. */
+async function best(given: Asked, effort: Partial<Effort> = {}): Promise<readonly number[] | 'impossible'> {
+  const outcome = await search(given, effort);
+  if (outcome.kind === 'stopped') throw new Error('it stopped without any reason to');
+  if (outcome.kind === 'impossible') return 'impossible';
+  expect([...outcome.values.values()]).toEqual(figuresOf(outcome.feeds, given));
+  return [...outcome.values.values()];
+}
+
+const nine = [settingOf(9, 100)];
+const single = supplyOf('single', 10, [bankOf(1, nine)]);
+const pairLead = partOf('pair', 1, { kind: 'chain', tails: 2 });
+const pedalsOf = (...draws: readonly number[]) => draws.map((draw, index) => pedalOf(`pedal-${index}`, draw));
+
+describe('units are whole', () => {
+  it('where chains have the room together, but not one by one', async () => {
+    // Two chains of 100 mA would do for 200 mA in all, were it not for the three of 60 mA.
+    expect(await best(asked(boardOf(pedalsOf(60, 60, 60, 20)), catalogueOf([single], [pairLead])))).toEqual([
+      3100, 3, 1, 0,
+    ]);
+  });
+
+  it('where no two that start slowly may share a chain', async () => {
+    const board = (startup: number): Board => {
+      const slow = ['a', 'b'].map((id) => pedalOf(id, 40, { startup: milliamps(startup) }));
+      return boardOf([...slow, ...pedalsOf(30, 25)]);
+    };
+    // 70 + 30 and 70 + 25 mA; two slow ones together would take 110.
+    expect(await best(asked(board(70), catalogueOf([single], [pairLead])))).toEqual([2200, 2, 2, 0]);
+    expect(await best(asked(board(71), catalogueOf([single], [pairLead])))).toEqual([3100, 3, 1, 0]);
+  });
+
+  it('where totals hold together, but not one by one', async () => {
+    const shop = catalogueOf([supplyOf('box', 10, [bankOf(2, nine)], { total: currentTotal(100) })]);
+    // Three of 60 mA and one of 20 mA: 200 mA for two units, but no two of the three fit on one.
+    expect(await best(asked(boardOf(pedalsOf(60, 60, 60, 20)), shop))).toEqual([3000, 3, 0, 0]);
+    expect(await best(asked(boardOf(pedalsOf(60, 60, 40, 40)), shop))).toEqual([2000, 2, 0, 0]);
+  });
+
+  it('where a join takes two outputs of one', async () => {
+    const stack = partOf('stack', 9, { kind: 'join', mode: 'series' });
+    const three = supplyOf('three', 10, [bankOf(3, nine, { joins: ['series'] })]);
+    const high = ['a', 'b', 'c'].map((id) => pedalOf(id, 50, { accepts: listed(18) }));
+    expect(await best(asked(boardOf(high), catalogueOf([three], [stack])))).toEqual([5700, 3, 3, 0]);
+  });
+
+  it('where the owned one is not like the one for sale in price alone', async () => {
+    const box = supplyOf('box', 10, [bankOf(2, nine)], { stock: 1 });
+    const board = (boxes: number) =>
+      boardOf(pedalsOf(50, 60, 70), { owned: { supplies: new Map([[supplyId('box'), boxes]]), parts: new Map() } });
+    expect(await best(asked(board(0), catalogueOf([box])))).toBe('impossible');
+    expect(await best(asked(board(1), catalogueOf([box])))).toEqual([1000, 2, 0, 0]);
+    expect(await best(asked(board(2), catalogueOf([box])))).toEqual([0, 2, 0, 0]);
+  });
+});
+
+describe('a plan that may be partial', () => {
+  const partial = (required: number): Terms => ({ tiers: tiersOf('cost'), partial: true, required });
+  const shop = catalogueOf([supplyOf('one', 10, [bankOf(1, nine)], { stock: 1 })]);
+  // The first class has two pedals, the second one.
+  const board = boardOf([pedalOf('a', 50), pedalOf('same', 50), pedalOf('b', 60, { prefers: volts(9) })]);
+
+  it('leaves out no more than it must', async () => {
+    expect(await best(asked(board, shop, partial(0)))).toEqual([2, 1000, 1, 0, 0]);
+    expect(await best(asked(board, catalogueOf([single]), partial(0)))).toEqual([0, 3000, 3, 0, 0]);
+    expect(await best(asked(board, catalogueOf([]), partial(0)))).toEqual([3, 0, 0, 0, 0]);
+  });
+
+  it('feeds those that must be fed', async () => {
+    const given = asked(board, shop, partial(1));
+    const outcome = await search(given);
+    expect(outcome.kind === 'proven' ? outcome.feeds.map(({ pedal }) => pedal) : outcome.kind).toEqual(['a']);
+    expect(await best(asked(board, shop, partial(2)))).toBe('impossible');
+  });
+});
+
+describe('an answer', () => {
+  const board = boardOf(pedalsOf(50, 60));
+
+  it('rests on tags, and its proof is there when it was asked for', async () => {
+    const given = asked(board, catalogueOf([single]));
+    const [plain, written] = [await search(given), await search(given, { proof: true })];
+    expect(plain).toMatchObject({ kind: 'proven', evidence: { kind: 'tags', cases: 1 }, proof: null });
+    expect(written).toMatchObject({
+      kind: 'proven',
+      evidence: { kind: 'tags' },
+      proof: [{ value: expect.any(Number) as number }],
+    });
+  });
+
+  it('is that there is none where there are too few units', async () => {
+    expect(await best(asked(board, catalogueOf([{ ...single, stock: 1 }])))).toBe('impossible');
+    expect(await best(asked(board, catalogueOf([])))).toBe('impossible');
+  });
+
+  it('is any plan where nothing is to be minimised', async () => {
+    expect(await best(asked(board, catalogueOf([single]), { tiers: [] }))).toEqual([]);
+    expect(await best(asked(board, catalogueOf([{ ...single, stock: 1 }]), { tiers: [] }))).toBe('impossible');
+  });
+});
+
+describe('a search that is not finished', () => {
+  /** Pedals in steps on three sorts of supplies, chains on all of them: some rounds of work. */
+  const given = asked(
+    boardOf(pedalsOf(11, 17, 23, 29, 31, 37), { policy: policyOf({ budget: euros(45) }) }),
+    catalogueOf(
+      [
+        single,
+        supplyOf('two', 17, [bankOf(2, nine)]),
+        supplyOf('three', 23, [bankOf(3, [settingOf(9, 60)], { isolated: false })]),
+      ],
+      [pairLead, partOf('fan', 3, { kind: 'chain', tails: 4 })],
+    ),
+  );
+
+  it.each<[string, Partial<Effort>]>([
+    ['no millisecond is left', { remainingMs: () => 0 }],
+    ['it is cancelled', { signal: AbortSignal.abort() }],
+  ])('knows nothing before it began: %s', async (_, effort) => {
+    const outcome = await search(given, effort);
+    expect(outcome).toMatchObject({ kind: 'stopped', candidates: [], open: { tier: 'cost' } });
+    if (outcome.kind === 'stopped') expect([outcome.settled.size, (outcome.open?.bound ?? 0) <= 0]).toEqual([0, true]);
+  });
+
+  it('says nothing that is wrong, whenever it is stopped', async () => {
+    const truth = await best(given);
+    if (truth === 'impossible') throw new Error('there is a plan');
+    const [cost = NaN] = truth;
+    const seen = { candidates: 0, bounds: 0, proven: 0 };
+    for (let rounds = 1; seen.proven === 0; rounds += 1) {
+      let asks = 0;
+      const outcome = await search(given, { remainingMs: () => (++asks > rounds ? 0 : Infinity) });
+      if (outcome.kind === 'proven') {
+        expect([...outcome.values.values()]).toEqual(truth);
+        seen.proven += 1;
+        continue;
+      }
+      if (outcome.kind === 'impossible') throw new Error('there is a plan');
+      for (const feeds of outcome.candidates) {
+        seen.candidates += 1;
+        expect(figuresOf(feeds, given)[0]).toBeGreaterThanOrEqual(cost);
+      }
+      const bound = outcome.open?.bound ?? 0;
+      if (bound > 0) seen.bounds += 1;
+      expect(bound).toBeLessThanOrEqual(cost);
+    }
+    expect(seen.candidates).toBeGreaterThan(0);
+    expect(seen.bounds).toBeGreaterThan(0);
+  });
+
+  it('tells how far it has come, and never more than is true', async () => {
+    const told: Progress[] = [];
+    const truth = await best(given, { onProgress: (progress) => told.push(progress) });
+    const cost = truth === 'impossible' ? NaN : (truth[0] ?? NaN);
+    expect(told.length).toBeGreaterThan(1);
+    for (const { tier, value, bound } of told) {
+      expect(tier).toBe('cost');
+      expect(value ?? Infinity).toBeGreaterThanOrEqual(cost);
+      expect(bound ?? -Infinity).toBeLessThanOrEqual(cost);
+    }
+    expect(told.at(-1)?.value).toBe(cost);
+  });
+});
+
+describe('a search that may get stuck', () => {
+  it.each(hardBoards)('says nothing that is wrong: $what', async ({ asked: of, truth, steps = 1 }) => {
+    const question = questionFor(of);
+    expect(foldsOf(question)).toHaveLength(steps);
+    expectTrue(await loadoutSearch(question, { engines: none, remainingMs: () => Infinity }), truth, of);
+  });
+});

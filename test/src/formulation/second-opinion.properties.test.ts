@@ -1,0 +1,130 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { choosingAims } from '../../../src/domain/aim.js';
+import type { Supply, Total } from '../../../src/domain/supply.js';
+import { compactSearch } from '../../../src/formulation/compact-search.js';
+import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
+import type { Effort, Outcome } from '../../../src/formulation/optimiser.js';
+import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
+import { relaxations, restrictions, type Change } from '../../support/changes.js';
+import { sharedEngines } from '../../support/choosing.js';
+import { usedIn } from '../../support/plan-uses.js';
+import { Tally } from '../../support/tally.js';
+import { auditedWiring, expectAgreement, questionFor, type Asked } from './second-opinion.js';
+
+const engines = sharedEngines();
+
+/** So many seconds for one question: hardly any takes one. What is not proven by then is held against what is. */
+function patience(seconds: number): Effort {
+  const end = performance.now() + seconds * 1000;
+  return { engines, remainingMs: () => end - performance.now() };
+}
+
+const askedAbout = (cases: fc.Arbitrary<Case>): fc.Arbitrary<Asked> =>
+  fc.record({ of: cases, aim: fc.constantFrom(...choosingAims), partial: fc.boolean() });
+
+/** Asks both searches and holds their answers against each other; tells what the loadouts say. */
+async function compared(asked: Asked, seen: Tally, seconds: number): Promise<Outcome> {
+  const question = questionFor(asked);
+  const effort = patience(seconds);
+  const [loadouts, compact] = await Promise.all([loadoutSearch(question, effort), compactSearch(question, effort)]);
+  seen.add(expectAgreement(loadouts, compact, asked), `${asked.aim}, partial: ${asked.partial}`);
+  if (loadouts.kind === 'proven') seen.add(...usedIn(auditedWiring(loadouts.feeds, asked), asked.of));
+  return loadouts;
+}
+
+/** Boards that are others each time. */
+async function comparedOn(cases: fc.Arbitrary<Case>, numRuns: number, seconds: number): Promise<Tally> {
+  const seen = new Tally();
+  const property = fc.asyncProperty(askedAbout(cases), async (asked) => {
+    await compared(asked, seen, seconds);
+  });
+  await fc.assert(property, { numRuns });
+  return seen;
+}
+
+const everyOrder = choosingAims.flatMap((aim) => [false, true].map((partial) => `${aim}, partial: ${partial}`));
+
+const withoutTotals = (name: string, kind: Total['kind']): Change => {
+  const without = (total: Total | null): Total | null => (total?.kind === kind ? null : total);
+  const changed = (supply: Supply): Supply => ({
+    ...supply,
+    total: without(supply.total),
+    banks: supply.banks.map((bank) => ({ ...bank, total: without(bank.total) })),
+  });
+  return {
+    name,
+    changed: ({ board, catalogue }) => ({
+      board: { ...board, gear: { ...board.gear, supplies: board.gear.supplies.map(changed) } },
+      catalogue: { ...catalogue, supplies: catalogue.supplies.map(changed) },
+    }),
+  };
+};
+
+/** Cases with one rule, or one way out, taken away. */
+const changes: readonly Change[] = [
+  ...relaxations,
+  ...restrictions,
+  withoutTotals('total: in mA', 'current'),
+  withoutTotals('total: in W', 'power'),
+];
+
+/** A rule that has bitten so often is not looked for any more. */
+const enough = 4;
+
+/** The changes, of those not yet seen often, that make another answer: what they take away matters to this board. */
+async function biting(asked: Asked, before: Outcome, seen: Tally): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (const { name, changed } of changes) {
+    if (seen.of(name) >= enough) continue;
+    const after = await loadoutSearch(questionFor({ ...asked, of: changed(asked.of) }), patience(3));
+    if (before.kind !== 'stopped' && after.kind !== 'stopped' && figuresIn(before) !== figuresIn(after)) {
+      found.push(name);
+    }
+  }
+  return found;
+}
+
+const figuresIn = (outcome: Outcome): string =>
+  outcome.kind === 'proven' ? [...outcome.values.values()].join() : outcome.kind;
+
+describe('loadouts and the compact program agree in every tier', () => {
+  it('on small boards on which every rule bites', async () => {
+    const seen = new Tally();
+    await fc.assert(
+      fc.asyncProperty(askedAbout(tinyCase), async (asked) => {
+        const outcome = await compared(asked, seen, 10);
+        seen.add(...(await biting(asked, outcome, seen)));
+      }),
+      // Always the same boards, since some rules seldom bite.
+      { numRuns: 400, seed: 3 },
+    );
+    expect(seen.lacking(3, ...changes.map(({ name }) => name))).toEqual([]);
+    expect(seen.lacking(50, ...everyOrder)).toEqual([]);
+  });
+
+  it('on other small boards each time', async () => {
+    const runs = 350;
+    const seen = await comparedOn(tinyCase, runs, 10);
+    // The loadouts may get stuck, seldom: then what they know by then was held against the truth.
+    expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.95 * runs);
+    expect(seen.lacking(200, 'plan')).toEqual([]);
+    expect(seen.lacking(20, 'impossible', 'unpowered pedal', 'chain', ...everyOrder)).toEqual([]);
+  });
+
+  it('on boards of up to six pedals', async () => {
+    const runs = 80;
+    const seen = await comparedOn(largerCase(6, 4), runs, 10);
+    expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.9 * runs);
+    expect(seen.lacking(30, 'plan')).toEqual([]);
+    expect(seen.lacking(10, 'several units', 'chain', 'adapter', 'reversing lead')).toEqual([]);
+  });
+
+  it('on boards of up to nine pedals, as far as either comes in three seconds', async () => {
+    const runs = 25;
+    const seen = await comparedOn(largerCase(9, 6), runs, 3);
+    // How many both come to the end of is a matter of the machine.
+    expect(seen.of('both stopped')).toBeLessThan(runs);
+  });
+});

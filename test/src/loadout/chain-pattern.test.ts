@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Part } from '../../../src/domain/part.js';
+import type { Pedal } from '../../../src/domain/pedal.js';
+import { candidatesOf, leadCostsOf, placeValue } from '../../../src/loadout/chain-pattern.js';
+import { framesOf } from '../../../src/loadout/frame.js';
+import type { Tags } from '../../../src/loadout/tags.js';
+import { benchOf, usesOf } from '../../support/bench.js';
+import { bankOf, listed, partOf, pedalOf, settingOf, supplyOf, volts } from '../../support/builders.js';
+
+const fan = partOf('fan', 8, { kind: 'chain', tails: 5 });
+const pair = partOf('pair', 5, { kind: 'chain', tails: 2 });
+const triple = partOf('triple', 6, { kind: 'chain', tails: 3 });
+
+type Given = {
+  readonly pedals?: readonly Pedal[];
+  readonly parts?: readonly Part[];
+  /** By the ids of pedals and parts. */
+  readonly tags: Readonly<Record<string, number>>;
+  readonly more?: Partial<Tags>;
+};
+
+/** The only sort of chain of a 9 V supply with a common ground, in its last mode. */
+function setUp({ pedals = [pedalOf('a', 10), pedalOf('b', 20)], parts = [fan, pair, triple], tags, more = {} }: Given) {
+  const bench = benchOf(pedals, parts);
+  const frames = framesOf(
+    usesOf(supplyOf('box', 10, [bankOf(2, [settingOf(9, 100)], { isolated: false })]), bench),
+    bench,
+  );
+  const chain = frames.at(-1)?.chains[0];
+  if (chain === undefined) throw new RangeError('there is no chain');
+  const all: Tags = {
+    pedals: Float64Array.from(bench.classes, ({ like }) => tags[like.id] ?? 0),
+    leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => tags[first?.part ?? ''] ?? 0),
+    offPreferred: 0,
+    exposed: 0,
+    ...more,
+  };
+  const idOf = (pedal: number) => bench.classes[pedal]?.like.id ?? '';
+  return { chain, all, bench, idOf };
+}
+
+describe('the lead of a chain', () => {
+  const costs = (tags: Given['tags'], parts?: readonly Part[]) => {
+    const { chain, all, bench } = setUp({ tags, ...(parts === undefined ? {} : { parts }) });
+    return leadCostsOf(chain, all).map(({ kind, cost }) => [bench.kinds[kind]?.supplyOf[0]?.part ?? null, cost]);
+  };
+
+  it('is the cheapest that has tails enough', () => {
+    expect(costs({ pair: 3, triple: 4, fan: 9 }).slice(2)).toEqual([
+      ['pair', 3],
+      ['triple', 4],
+      ['fan', 9],
+      ['fan', 9],
+    ]);
+    expect(
+      costs({ pair: 7, triple: 4, fan: 4 })
+        .slice(2)
+        .map(([, cost]) => cost),
+    ).toEqual([4, 4, 4, 4]);
+    expect(
+      costs({ pair: 5, triple: 6, fan: 1 })
+        .slice(2)
+        .map(([part]) => part),
+    ).toEqual(['fan', 'fan', 'fan', 'fan']);
+  });
+
+  it('may be worth having', () => {
+    expect(costs({ pair: -3 }, [pair]).slice(2)).toEqual([['pair', -3]]);
+  });
+
+  it('goes as far as the longest lead', () => {
+    expect(costs({}, [pair])).toHaveLength(3);
+    expect(costs({}, [pair, triple])).toHaveLength(4);
+  });
+});
+
+describe('a place in a chain', () => {
+  // None of them is there without end: then any route may be needed.
+  const mini = partOf('mini', 5, { kind: 'adapter' }, { gives: 'jack-3.5', stock: 9 });
+  const clip = partOf('clip', 5, { kind: 'adapter' }, { gives: 'snap-clip', stock: 1 });
+  const unclip = partOf('unclip', 5, { kind: 'adapter' }, { fits: 'snap-clip', gives: 'jack-3.5', stock: 1 });
+
+  it("is worth the pedal's tag less its leads, its volts and its company", () => {
+    const pedals = [
+      pedalOf('echo', 10, { digital: true, accepts: listed(9, 12), prefers: volts(12) }),
+      pedalOf('fuzz', 20, { highGain: true, inlet: 'jack-3.5' }),
+    ];
+    const more = { offPreferred: 5, exposed: 30 };
+    const { chain, all, idOf } = setUp({ pedals, parts: [fan, mini], tags: { echo: 100, fuzz: 50, mini: 7 }, more });
+    const worth = Object.fromEntries(chain.places.map((place) => [idOf(place.pedal), placeValue(place, all)]));
+    expect(worth).toEqual({ echo: 95, fuzz: 13 });
+  });
+
+  it('goes by the best route that there is', () => {
+    const pedals = [pedalOf('a', 10, { inlet: 'jack-3.5' }), pedalOf('b', 20)];
+    const best = (tags: Given['tags']) => {
+      const { chain, all, idOf } = setUp({ pedals, parts: [fan, mini, clip, unclip], tags: { a: 50, ...tags } });
+      const candidate = candidatesOf(chain, all, [1, 1]).find(({ place }) => idOf(place.pedal) === 'a');
+      return [candidate?.value, candidate?.place.leads.length];
+    };
+    expect(best({ mini: 4, clip: 1, unclip: 2 })).toEqual([47, 2]);
+    expect(best({ mini: 3, clip: 2, unclip: 2 })).toEqual([47, 1]);
+  });
+
+  it('is a candidate where there is such a pedal, the most value for its load first', () => {
+    const pedals = [pedalOf('a', 10), pedalOf('same', 10), pedalOf('b', 20), pedalOf('c', 50), pedalOf('d', 5)];
+    const { chain, all, idOf } = setUp({ pedals, tags: { a: 11, b: 30, c: 50, d: -1 } });
+    const found = (counts: readonly number[]) =>
+      candidatesOf(chain, all, counts).map(({ place, value, count }) => [idOf(place.pedal), value, count]);
+    expect(found([2, 1, 1, 1])).toEqual([
+      ['b', 30, 1],
+      ['a', 11, 2],
+      ['c', 50, 1],
+      ['d', -1, 1],
+    ]);
+    expect(found([1, 0, 1, 0])).toEqual([
+      ['a', 11, 1],
+      ['c', 50, 1],
+    ]);
+  });
+
+  it('comes first where it is worth something and draws nothing', () => {
+    const pedals = [pedalOf('a', 10), pedalOf('idle', 0), pedalOf('b', 20)];
+    const { chain, all, idOf } = setUp({ pedals, tags: { a: 100, idle: 1, b: 200 } });
+    expect(candidatesOf(chain, all, [1, 1, 1]).map(({ place }) => idOf(place.pedal))[0]).toBe('idle');
+  });
+});

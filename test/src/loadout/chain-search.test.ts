@@ -1,0 +1,243 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { byDensity, type Candidate, type LeadCosts } from '../../../src/loadout/chain-pattern.js';
+import { bestChains, type ChainQuestion } from '../../../src/loadout/chain-search.js';
+import type { ChainOption, PlaceOption } from '../../../src/loadout/frame.js';
+
+/** One class of pedals on a chain; what is left out is nothing. */
+type Draft = {
+  readonly value: number;
+  readonly load: number;
+  readonly excess?: number;
+  readonly count?: number;
+  readonly sole?: boolean;
+  readonly weights?: readonly number[];
+};
+
+type Given = {
+  readonly drafts: readonly Draft[];
+  readonly mostLoad?: number;
+  readonly rating?: number;
+  /** What a lead for two, three … pedals costs. */
+  readonly leads?: readonly number[];
+  readonly capacities?: readonly number[];
+};
+
+function questionOf({
+  drafts,
+  mostLoad = 100,
+  rating = 100,
+  leads = [0, 0, 0],
+  capacities = [],
+}: Given): ChainQuestion {
+  const candidates = drafts.map(
+    ({ value, load, excess = 0, count = 1, sole = false, weights = [] }, pedal): Candidate => {
+      const place = { pedal, route: [], offPreferred: false, load: 0n, surge: 0n, weights: [] };
+      const option: PlaceOption = { place, pedal, leads: [], off: 0, exposed: 0, load, excess, weights, sole };
+      return { place: option, value, count };
+    },
+  );
+  const chain: ChainOption = {
+    pool: {
+      output: { bank: 0, setting: 0 },
+      exit: { plug: 'barrel-2.1', polarities: [] },
+      mode: { ground: 'negative', noise: 'any' },
+      rating: 0n,
+      leads: [],
+      places: [],
+    },
+    bank: 0,
+    mostLoad,
+    rating,
+    mostTails: leads.length + 1,
+    places: candidates.map(({ place }) => place),
+  };
+  const nothing: LeadCosts = [0, 1].map(() => ({ kind: -1, cost: Infinity }));
+  return {
+    chain,
+    candidates: candidates.toSorted(byDensity),
+    leads: [...nothing, ...leads.map((cost, kind) => ({ kind, cost }))],
+    capacities,
+  };
+}
+
+/** The most that a chain is worth, by trying all; −Infinity where there is none. */
+function mostOf({ drafts, mostLoad = 100, rating = 100, leads = [0, 0, 0], capacities = [] }: Given): number {
+  const all = drafts.flatMap((draft) => Array.from({ length: draft.count ?? 1 }, () => draft));
+  let most = -Infinity;
+  for (let set = 0; set < 2 ** all.length; set += 1) {
+    const chain = all.filter((_, index) => (set & (1 << index)) !== 0);
+    const sum = (of: (draft: Draft) => number): number => chain.reduce((total, draft) => total + of(draft), 0);
+    const load = sum((draft) => draft.load);
+    const allowed =
+      chain.length >= 2 &&
+      load <= mostLoad &&
+      chain.every(({ excess = 0 }) => load + excess <= rating) &&
+      sum(({ sole = false }) => (sole ? 1 : 0)) <= 1 &&
+      capacities.every((capacity, at) => sum(({ weights = [] }) => weights[at] ?? 0) <= capacity);
+    if (allowed) most = Math.max(most, sum(({ value }) => value) - (leads[chain.length - 2] ?? Infinity));
+  }
+  return most;
+}
+
+/** The pedals of the best chain, by their place among the drafts, and the bound. */
+function best(given: Given, floor = 0) {
+  const { bound, found } = bestChains(questionOf(given), floor);
+  const [first] = found;
+  return { bound, pedals: first?.places.map(({ pedal }) => pedal).sort() ?? null, value: first?.value ?? null };
+}
+
+const three: readonly Draft[] = [
+  { value: 10, load: 50 },
+  { value: 9, load: 40 },
+  { value: 6, load: 60 },
+];
+
+describe('the best chain', () => {
+  it('has the most valuable pedals that its output can bear', () => {
+    expect(best({ drafts: three })).toEqual({ bound: 19, pedals: [0, 1], value: 19 });
+    expect(best({ drafts: three, mostLoad: 89 })).toEqual({ bound: 0, pedals: null, value: null });
+    expect(best({ drafts: three, mostLoad: 150, rating: 150 })).toEqual({ bound: 25, pedals: [0, 1, 2], value: 25 });
+  });
+
+  it('bears the startup of any one of its pedals', () => {
+    const starting = (excess: number): Given => ({ drafts: [{ value: 10, load: 50, excess }, ...three.slice(1)] });
+    expect(best(starting(10)).pedals).toEqual([0, 1]);
+    expect(best(starting(11))).toEqual({ bound: 15, pedals: [1, 2], value: 15 });
+  });
+
+  it('has its lead paid, and no more pedals than that has tails', () => {
+    const light: readonly Draft[] = [10, 9, 6].map((value) => ({ value, load: 10 }));
+    expect(best({ drafts: light, leads: [5, 5] })).toEqual({ bound: 20, pedals: [0, 1, 2], value: 20 });
+    expect(best({ drafts: light, leads: [5, 12] })).toEqual({ bound: 14, pedals: [0, 1], value: 14 });
+    expect(best({ drafts: light, leads: [5] })).toEqual({ bound: 14, pedals: [0, 1], value: 14 });
+  });
+
+  it('is of two at the least, even if one of them is worth less than nothing', () => {
+    expect(best({ drafts: [{ value: 10, load: 10 }] })).toMatchObject({ pedals: null });
+    expect(
+      best({
+        drafts: [
+          { value: 10, load: 10 },
+          { value: -4, load: 1 },
+        ],
+      }),
+    ).toMatchObject({ pedals: [0, 1], value: 6 });
+    expect(
+      best({
+        drafts: [
+          { value: 10, load: 10 },
+          { value: -11, load: 1 },
+        ],
+      }),
+    ).toMatchObject({ pedals: null });
+    const alike = { value: 10, load: 10, count: 2 };
+    expect(best({ drafts: [alike] })).toEqual({ bound: 20, pedals: [0, 0], value: 20 });
+  });
+
+  it('has one digital pedal where its ground holds only one', () => {
+    const drafts = [
+      { value: 10, load: 10, sole: true },
+      { value: 9, load: 10, sole: true },
+      { value: 1, load: 10 },
+    ];
+    expect(best({ drafts })).toEqual({ bound: 11, pedals: [0, 2], value: 11 });
+  });
+
+  it('keeps within what the unit can bear', () => {
+    const drafts = [10, 9, 6].map((value, index) => ({ value, load: 10, weights: [[5, 5, 2][index] ?? 0] }));
+    expect(best({ drafts, capacities: [12] })).toMatchObject({ pedals: [0, 1, 2] });
+    expect(best({ drafts, capacities: [11] })).toMatchObject({ pedals: [0, 1] });
+    expect(best({ drafts, capacities: [9] })).toEqual({ bound: 16, pedals: [0, 2], value: 16 });
+  });
+
+  it('is not told where it is worth no more than the floor', () => {
+    expect(best({ drafts: three }, 18)).toEqual({ bound: 19, pedals: [0, 1], value: 19 });
+    expect(best({ drafts: three }, 19)).toEqual({ bound: 19, pedals: null, value: null });
+    expect(best({ drafts: [] }, 7)).toEqual({ bound: 7, pedals: null, value: null });
+  });
+
+  it('is told where it is worth less than nothing, if the floor is lower', () => {
+    expect(best({ drafts: [{ value: -2, load: 1, count: 2 }] }, -Infinity)).toEqual({
+      bound: -4,
+      pedals: [0, 0],
+      value: -4,
+    });
+  });
+
+  it('gives up on a search that is too large, with a bound that holds', () => {
+    // Values of no pattern: hardly any beginning replaces another.
+    const drafts = Array.from({ length: 60 }, (_, index) => {
+      const load = 1000 + ((index * 7919) % 997);
+      return { value: 10 * load + ((index * 104_729) % 101), load, excess: (index * 31) % 89 };
+    });
+    const given = { drafts, mostLoad: 20_000, rating: 20_000, leads: Array.from({ length: 24 }, () => 0) };
+    const { bound, found } = bestChains(questionOf(given), 0);
+    for (const { places, value } of found) {
+      const load = places.reduce((sum, place) => sum + place.load, 0);
+      expect(load + Math.max(...places.map(({ excess }) => excess))).toBeLessThanOrEqual(20_000);
+      expect(value).toBeLessThanOrEqual(bound);
+    }
+    // All that fits in is worth at most this for each unit of load.
+    expect(bound).toBeLessThanOrEqual(20_000 * 10.2);
+    expect(found.length).toBeGreaterThan(0);
+  });
+
+  const drafts = fc.array(
+    fc.record({
+      value: fc.integer({ min: -15, max: 60 }),
+      load: fc.constantFrom(0, 5, 10, 20, 20, 25, 30, 45),
+      excess: fc.constantFrom(0, 0, 0, 10, 40),
+      count: fc.constantFrom(1, 1, 1, 2, 3),
+      sole: fc.constantFrom(false, false, true),
+      weights: fc.tuple(fc.nat({ max: 30 }), fc.constantFrom(0, 0, 1)),
+    }),
+    { maxLength: 6 },
+  );
+  const chains: fc.Arbitrary<Given> = fc.record({
+    drafts,
+    mostLoad: fc.constantFrom(50, 80, 100),
+    rating: fc.constantFrom(60, 100, 120),
+    leads: fc.array(fc.nat({ max: 40 }), { minLength: 1, maxLength: 5 }).map((costs) => costs.sort((a, b) => a - b)),
+    capacities: fc.constantFrom([60, 1], [1000, 10]),
+  });
+
+  it('is what trying everything finds', () => {
+    const seen = { found: 0, none: 0, long: 0 };
+    const floors = fc.constantFrom<(most: number) => number>(
+      () => 0,
+      () => -100,
+      (most) => most - 1,
+      (most) => most,
+      (most) => most + 5,
+    );
+    fc.assert(
+      fc.property(chains, floors, (given, floorFor) => {
+        const most = mostOf(given);
+        const floor = most === -Infinity ? 0 : floorFor(most);
+        const { bound, found } = bestChains(questionOf(given), floor);
+        expect(bound).toBe(Math.max(most, floor));
+        expect(found.length > 0).toBe(most > floor);
+        seen[most > floor ? 'found' : 'none'] += 1;
+        for (const [index, { places, value }] of found.entries()) {
+          const pedals = places.map(({ pedal }) => pedal);
+          const chain = given.drafts.map((draft, pedal) => ({
+            ...draft,
+            count: pedals.filter((each) => each === pedal).length,
+          }));
+          chain.forEach(({ count }, pedal) => {
+            expect(count).toBeLessThanOrEqual(given.drafts[pedal]?.count ?? 1);
+          });
+          // These pedals, all of them, may hang there and are worth that: no other chain of them has as many.
+          const longer = given.leads?.map((cost, at) => (at === places.length - 2 ? cost : 100_000)) ?? [];
+          expect(mostOf({ ...given, drafts: chain, leads: longer })).toBe(value);
+          if (index > 0) expect(value).toBeLessThanOrEqual(found[index - 1]?.value ?? NaN);
+          if (places.length > 2) seen.long += 1;
+        }
+      }),
+      { numRuns: 1200 },
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > 50]).toEqual([what, true]);
+  });
+});

@@ -1,0 +1,123 @@
+/** Everything that can hang on one unit of a frame, by trying all of it, for about six pedals. */
+import type { Span } from '../../../src/loadout/rents.js';
+import type { ChainOption, Frame, PlaceOption, SoloOption } from '../../../src/loadout/frame.js';
+import type { Tags } from '../../../src/loadout/tags.js';
+
+/** One content: what it is worth, how many pedals and chains it has. */
+export type Filled = { readonly value: number; readonly pedals: number; readonly chains: number };
+
+const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
+
+/**
+ * The most that a content within the span is worth, nothing at all included; −Infinity where there is none. A pedal by
+ * itself is worth something, and so is one on every output's sort of chain: others are not worth hanging.
+ */
+export function mostWorth(frame: Frame, tags: Tags, counts: readonly number[], span: Span = anyNumber): number {
+  let most = -Infinity;
+  for (const { value, pedals, chains } of everyContent(frame, tags, counts)) {
+    const within =
+      span.pedals.least <= pedals &&
+      pedals <= span.pedals.most &&
+      span.chains.least <= chains &&
+      chains <= span.chains.most;
+    if (within && value > most) most = value;
+  }
+  return most;
+}
+
+/** What is left of a unit. */
+type Left = { readonly outputs: readonly number[]; readonly capacities: readonly number[]; readonly filled: Filled };
+
+function* everyContent(frame: Frame, tags: Tags, counts: readonly number[]): Generator<Filled> {
+  const pedals = counts.flatMap((count, pedal) => new Array<number>(count).fill(pedal));
+  const nothing = { value: 0, pedals: 0, chains: 0 };
+  yield* extended(pedals, { outputs: frame.outputs, capacities: frame.capacities, filled: nothing }, frame, tags);
+}
+
+/** The first pedal stays out, hangs alone, or begins a chain with some of the others. */
+function* extended(waiting: readonly number[], left: Left, frame: Frame, tags: Tags): Generator<Filled> {
+  const [pedal, ...rest] = waiting;
+  if (pedal === undefined) {
+    yield left.filled;
+    return;
+  }
+  yield* extended(rest, left, frame, tags);
+  for (const option of frame.solos) {
+    if (option.pedal !== pedal || worthOf(option, tags) <= 0) continue;
+    const less = taken(left, option.banks, [option], worthOf(option, tags), 0);
+    if (less !== null) yield* extended(rest, less, frame, tags);
+  }
+  for (const chain of frame.chains) {
+    if (chain.places.every((place) => worthOf(place, tags) <= 0)) continue;
+    for (const [places, others] of chainsFrom(pedal, rest, chain)) {
+      const value = places.reduce((sum, place) => sum + worthOf(place, tags), -leadCost(chain, places.length, tags));
+      const less = holds(chain, places) ? taken(left, [chain.bank], places, value, 1) : null;
+      if (less !== null) yield* extended(others, less, frame, tags);
+    }
+  }
+}
+
+type Option = SoloOption | PlaceOption;
+
+/** A pedal's tag less its leads, its volts and its company. */
+export const worthOf = ({ pedal, leads, off, exposed }: Option, tags: Tags): number =>
+  leads.reduce((value, kind) => value - (tags.leads[kind] ?? NaN), tags.pedals[pedal] ?? NaN) -
+  off * tags.offPreferred -
+  exposed * tags.exposed;
+
+/** The cheapest lead with tails enough; Infinity when none has. */
+export const leadCost = ({ pool }: ChainOption, pedals: number, tags: Tags): number =>
+  Math.min(...pool.leads.filter(({ tails }) => tails >= pedals).map(({ kind }) => tags.leads[kind] ?? NaN));
+
+/** Rules `current`, `startup` and `chain`, and one digital pedal on a `sole` ground. */
+export function holds({ mostLoad, rating, mostTails }: ChainOption, places: readonly PlaceOption[]): boolean {
+  const load = places.reduce((sum, place) => sum + place.load, 0);
+  return (
+    places.length >= 2 &&
+    places.length <= mostTails &&
+    load <= mostLoad &&
+    places.every((place) => load + place.excess <= rating) &&
+    places.filter(({ sole }) => sole).length <= 1
+  );
+}
+
+function* chainsFrom(
+  first: number,
+  rest: readonly number[],
+  chain: ChainOption,
+): Generator<readonly [places: readonly PlaceOption[], others: readonly number[]]> {
+  const placesFor = (pedal: number): readonly PlaceOption[] => chain.places.filter((each) => each.pedal === pedal);
+  function* grown(
+    waiting: readonly number[],
+    places: readonly PlaceOption[],
+    others: readonly number[],
+  ): Generator<readonly [readonly PlaceOption[], readonly number[]]> {
+    const [pedal, ...later] = waiting;
+    if (pedal === undefined) {
+      yield [places, others];
+      return;
+    }
+    yield* grown(later, places, [...others, pedal]);
+    for (const place of placesFor(pedal)) yield* grown(later, [...places, place], others);
+  }
+  for (const place of placesFor(first)) yield* grown(rest, [place], []);
+}
+
+function taken(
+  { outputs, capacities, filled }: Left,
+  banks: readonly number[],
+  options: readonly Option[],
+  value: number,
+  chains: number,
+): Left | null {
+  const free = outputs.map((count, bank) => count - banks.filter((each) => each === bank).length);
+  const room = capacities.map((capacity, at) =>
+    options.reduce((rest, { weights }) => rest - (weights[at] ?? 0), capacity),
+  );
+  if ([...free, ...room].some((rest) => rest < 0)) return null;
+  return {
+    outputs: free,
+    capacities: room,
+    filled: { value: filled.value + value, pedals: filled.pedals + options.length, chains: filled.chains + chains },
+  };
+}

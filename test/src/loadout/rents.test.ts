@@ -1,0 +1,174 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { jobOf } from '../../../src/loadout/content.js';
+import type { Frame, PlaceOption } from '../../../src/loadout/frame.js';
+import {
+  netOf,
+  paid,
+  priceOfCapacities,
+  rentedCandidates,
+  rentsOf,
+  type Rents,
+  type Span,
+} from '../../../src/loadout/rents.js';
+import type { Tags } from '../../../src/loadout/tags.js';
+import { holds, leadCost, mostWorth, worthOf } from './every-content.js';
+import { smallUnits } from './small-units.js';
+
+const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
+
+describe('prices of totals', () => {
+  const prices = fc.oneof(fc.double({ min: 0, max: 1000, noNaN: true }), fc.nat({ max: 50 }), fc.constant(0));
+  const weights = fc.nat({ max: 2 ** 40 });
+
+  it('are never paid in full where they are not whole, nor below nothing', () => {
+    fc.assert(
+      fc.property(prices, weights, (price, weight) => {
+        const sum = paid(price, weight);
+        expect(Number.isInteger(sum)).toBe(true);
+        expect(sum).toBeGreaterThanOrEqual(0);
+        expect(sum).toBeLessThanOrEqual(price * weight);
+        expect(sum).toBeGreaterThan(price * weight * (1 - 1e-12) - 2);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('of whatever fits come to no more than those of the capacity', () => {
+    fc.assert(
+      fc.property(prices, fc.array(weights, { maxLength: 6 }), weights, (price, parts, rest) => {
+        const capacity = parts.reduce((sum, weight) => sum + weight, rest);
+        const all = parts.reduce((sum, weight) => sum + paid(price, weight), 0);
+        expect(all).toBeLessThanOrEqual(priceOfCapacities([capacity], [price]));
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('of several capacities add up', () => {
+    expect(priceOfCapacities([10, 20, 30], [1, 0, 0.5])).toBeGreaterThanOrEqual(25);
+    expect(priceOfCapacities([10, 20, 30], [1, 0, 0.5])).toBeLessThanOrEqual(27);
+    expect(priceOfCapacities([], [])).toBe(0);
+  });
+
+  it('are taken from what a content is worth, as are the rents of its pedals', () => {
+    const rents = { pedals: [7, 3], prices: [2, 0], perPedal: 1 };
+    const item = { value: 100, pedals: [0, 1, 1], weights: [5, 9] };
+    // 7 + 3 + 3 for the pedals, 3 for being three; the 10 of the total may be rounded down.
+    expect([74, 75]).toContain(netOf(item, rents));
+    expect(netOf({ ...item, weights: [0, 9] }, rents)).toBe(84);
+  });
+});
+
+/** Whether nothing that takes outputs earns more than the outputs' rents when pedals and totals are paid. */
+function expectNoProfit(frame: Frame, tags: Tags, counts: readonly number[], rents: Rents): void {
+  const rentOf = (banks: readonly number[]): number =>
+    banks.reduce((sum, bank) => sum + (rents.outputs[bank] ?? NaN), 0);
+  const there = ({ pedal }: { readonly pedal: number }): boolean => (counts[pedal] ?? 0) > 0;
+  for (const option of frame.solos.filter(there)) {
+    const value = worthOf(option, tags);
+    // What is worth nothing by itself is left out before there are rents.
+    if (value <= 0) continue;
+    const net = netOf({ value, pedals: [option.pedal], weights: option.weights }, rents);
+    expect(net).toBeLessThanOrEqual(rentOf(option.banks));
+  }
+  for (const chain of frame.chains) {
+    if (chain.places.filter(there).every((place) => worthOf(place, tags) <= 0)) continue;
+    for (const places of chainsOf(chain.places.filter(there), counts)) {
+      if (!holds(chain, places)) continue;
+      const net = places.reduce(
+        (sum, place) => {
+          const each = { value: worthOf(place, tags), pedals: [place.pedal], weights: place.weights };
+          return sum + netOf(each, rents);
+        },
+        -leadCost(chain, places.length, tags) - rents.perChain,
+      );
+      const fits = frame.capacities.every(
+        (capacity, at) => places.reduce((sum, { weights }) => sum + (weights[at] ?? 0), 0) <= capacity,
+      );
+      if (fits) expect(net).toBeLessThanOrEqual(rentOf([chain.bank]));
+    }
+  }
+}
+
+/** Every set of places with no more of a class than there are. */
+function chainsOf(places: readonly PlaceOption[], counts: readonly number[]): readonly (readonly PlaceOption[])[] {
+  const copies = places.flatMap((place) => new Array<PlaceOption>(counts[place.pedal] ?? 0).fill(place));
+  return copies
+    .reduce<readonly (readonly PlaceOption[])[]>((all, place) => [...all, ...all.map((each) => [...each, place])], [[]])
+    .filter((chain) => counts.every((count, pedal) => chain.filter((place) => place.pedal === pedal).length <= count));
+}
+
+describe('the rents of a unit', () => {
+  const range = fc.oneof(
+    { weight: 2, arbitrary: fc.constant(anyNumber.pedals) },
+    { weight: 1, arbitrary: fc.nat({ max: 4 }).map((most) => ({ least: 0, most })) },
+    { weight: 1, arbitrary: fc.nat({ max: 4 }).map((least) => ({ least, most: Infinity })) },
+    { weight: 1, arbitrary: fc.nat({ max: 3 }).map((least) => ({ least, most: least + 1 })) },
+  );
+  const spans: fc.Arbitrary<Span> = fc.record({ pedals: range, chains: range });
+
+  it('are no less than anything within the span is worth, and no output earns more', () => {
+    const seen = { whole: 0, limited: 0, none: 0, tight: 0, early: 0 };
+    const floors = fc.constantFrom(-1, 0, 0.5, 1.5);
+    fc.assert(
+      fc.property(smallUnits({ chains: true }), spans, floors, ({ frames, tags, counts }, span, share) => {
+        for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
+          const truth = mostWorth(frame, tags, counts, span);
+          const floor = truth === -Infinity ? 0 : Math.floor(truth * share);
+          const rents = rentsOf(jobOf(frame, tags, counts), span, floor, new Map());
+          expect(rents.bound).toBeGreaterThanOrEqual(truth);
+          // One that is told before there are any rents is that of all pedals at their best.
+          if (rents.pedals.length > 0) expectNoProfit(frame, tags, counts, rents);
+          const limited =
+            span.pedals.least + span.chains.least > 0 || Math.min(span.pedals.most, span.chains.most) < Infinity;
+          seen[truth === -Infinity ? 'none' : limited ? 'limited' : 'whole'] += 1;
+          if (rents.bound === truth) seen.tight += 1;
+          if (rents.bound <= floor) seen.early += 1;
+        }
+      }),
+      { numRuns: 300 },
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > 20]).toEqual([what, true]);
+  });
+
+  it('leave candidates what is theirs when they are paid, the densest first', () => {
+    fc.assert(
+      fc.property(smallUnits({ chains: true }), ({ frames, tags, counts }) => {
+        for (const frame of frames) {
+          const job = jobOf(frame, tags, counts);
+          const rents = rentsOf(job, anyNumber, 0, new Map());
+          for (const pool of job.pools) {
+            const rented = rentedCandidates(pool, rents);
+            expect(rented).toHaveLength(pool.candidates.length);
+            for (const [index, { place, value }] of rented.entries()) {
+              const before = pool.candidates.find((each) => each.place === place);
+              expect(value).toBe(
+                netOf({ value: before?.value ?? NaN, pedals: [place.pedal], weights: place.weights }, rents),
+              );
+              const next = rented[index + 1];
+              if (next !== undefined) expect(value * next.place.load).toBeGreaterThanOrEqual(next.value * place.load);
+            }
+          }
+        }
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('say how many pedals and chains the relaxation has, within the span', () => {
+    const limited = fc.record({ pedals: fc.constantFrom(2, 3), chains: fc.constantFrom(0, 1, Infinity) });
+    fc.assert(
+      fc.property(smallUnits({ chains: true }), limited, ({ frames, tags, counts }, { pedals, chains }) => {
+        for (const frame of frames) {
+          const span = { pedals: { least: 0, most: pedals }, chains: { least: 0, most: chains } };
+          const { numbers } = rentsOf(jobOf(frame, tags, counts), span, -1, new Map());
+          expect(numbers.pedals).toBeLessThanOrEqual(pedals + 1e-4);
+          expect(numbers.chains).toBeLessThanOrEqual(chains + 1e-4);
+        }
+      }),
+      { numRuns: 100 },
+    );
+  });
+});

@@ -1,0 +1,106 @@
+/** Units with a few outputs, pedals for them and tags, small enough for trying everything. */
+import fc from 'fast-check';
+
+import { framesOf, type Frame } from '../../../src/loadout/frame.js';
+import type { Tags } from '../../../src/loadout/tags.js';
+import { benchOf, usesOf } from '../../support/bench.js';
+import {
+  bankOf,
+  currentTotal,
+  factor,
+  listed,
+  milliamps,
+  partOf,
+  pedalOf,
+  policyOf,
+  powerTotal,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../support/builders.js';
+
+/** All frames of one supply, how many pedals there are of each class, and tags. */
+export type SmallUnit = { readonly frames: readonly Frame[]; readonly tags: Tags; readonly counts: readonly number[] };
+
+const pedalDrafts = fc.record({
+  draw: fc.constantFrom(20, 25, 30, 30, 45, 60),
+  startup: fc.constantFrom(null, null, null, 90, 120),
+  accepts: fc.constantFrom([9], [9], [9, 12], [18]),
+  digital: fc.boolean(),
+  highGain: fc.boolean(),
+  alone: fc.constantFrom(false, false, false, true),
+  tag: fc.oneof(fc.integer({ min: -20, max: 400 }), fc.constantFrom(0, 100, 250)),
+});
+
+/** The draft of a pedal that every unit can feed, so that none is of no use. */
+const anyone = { draw: 20, startup: null, accepts: [9], digital: false, highGain: false, alone: false, tag: 100 };
+
+const drafts = (chains: boolean) =>
+  fc.record({
+    outputs: fc.tuple(fc.integer({ min: 1, max: 3 }), fc.integer({ min: 0, max: 2 })),
+    isolated: fc.tuple(fc.boolean(), fc.boolean()),
+    rating: fc.constantFrom(60, 100, 120, 150),
+    together: fc.boolean(),
+    total: fc.constantFrom(null, currentTotal(120), currentTotal(150), powerTotal(1.2)),
+    bankTotal: fc.constantFrom(null, null, currentTotal(80)),
+    chained: fc.constantFrom(1, 1.2, 1.5),
+    pedals: fc.array(pedalDrafts, { minLength: 2, maxLength: 5 }),
+    twins: fc.nat({ max: 2 }),
+    leads: fc.array(
+      fc.record({ tails: fc.integer({ min: 2, max: 4 }), cost: fc.integer({ min: 0, max: 150 }) }),
+      chains ? { minLength: 1, maxLength: 2 } : { maxLength: 0 },
+    ),
+    joinCost: fc.integer({ min: 0, max: 150 }),
+    exposed: fc.constantFrom(0, 40, 200),
+    offPreferred: fc.constantFrom(0, 30),
+  });
+
+/** Supplies of one or two banks; with chains on every output, or without any. */
+export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitrary<SmallUnit> =>
+  drafts(chains).map(({ pedals: drawn, twins, ...given }) => {
+    // Two pedals of one draft are of one class.
+    const all = [anyone, ...drawn, ...drawn.slice(0, twins)].slice(0, 6);
+    const pedals = all.map(({ draw, startup, accepts, tag: _, ...more }, index) =>
+      pedalOf(`pedal-${index}`, draw, {
+        ...more,
+        accepts: listed(...accepts),
+        prefers: accepts.length > 1 ? volts(12) : null,
+        startup: startup === null ? null : milliamps(startup),
+      }),
+    );
+    const parts = [
+      ...given.leads.map(({ tails }, index) => partOf(`chain-${index}`, 1, { kind: 'chain', tails })),
+      partOf('stack', 1, { kind: 'join', mode: 'series' }),
+    ];
+    const one = factor(1);
+    const policy = policyOf({ headroom: { alone: one, chained: factor(given.chained), supply: one } });
+    const bench = benchOf(pedals, parts, policy);
+    const settings = [settingOf(9, given.rating), settingOf(12, given.rating)];
+    const supply = supplyOf(
+      'supply',
+      10,
+      [
+        bankOf(given.outputs[0], settings, {
+          isolated: given.isolated[0],
+          switching: given.together ? 'together' : 'each',
+          joins: given.isolated[0] ? ['series'] : [],
+          total: given.bankTotal,
+        }),
+        bankOf(given.outputs[1], settings.slice(0, 1), { isolated: given.isolated[1] }),
+      ].filter(({ outputs }) => outputs > 0),
+      { total: given.total },
+    );
+    // Leads that do the same are of one kind, and cost what the first of them costs.
+    const costOf = (id: string): number => given.leads[Number(id.slice('chain-'.length))]?.cost ?? given.joinCost;
+    const tags: Tags = {
+      pedals: Float64Array.from(bench.classes, ({ like }) => all[pedals.indexOf(like)]?.tag ?? NaN),
+      leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => costOf(first?.part ?? '')),
+      offPreferred: given.offPreferred,
+      exposed: given.exposed,
+    };
+    return {
+      frames: framesOf(usesOf(supply, bench), bench),
+      tags,
+      counts: bench.classes.map(({ members }) => members.length),
+    };
+  });

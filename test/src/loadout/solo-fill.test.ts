@@ -1,0 +1,123 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { framesOf, type Frame, type SoloOption } from '../../../src/loadout/frame.js';
+import { fillWithSolos } from '../../../src/loadout/solo-fill.js';
+import type { Tags } from '../../../src/loadout/tags.js';
+import { benchOf, usesOf } from '../../support/bench.js';
+import { bankOf, currentTotal, listed, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
+import { mostWorth, worthOf } from './every-content.js';
+import { smallUnits } from './small-units.js';
+
+const nine = [settingOf(9, 100)];
+type Supply = Parameters<typeof usesOf>[0];
+
+/**
+ * The best content of a unit's first frame for the pedals a, b, c, d and one at 18 V, with their tags: the floor is raised
+ * until nothing is worth more.
+ */
+function best(supply: Supply, tags: readonly number[], given: { floor?: number; counts?: readonly number[] } = {}) {
+  const pedals = [30, 40, 50, 60].map((draw, index) => pedalOf('abcd'.charAt(index), draw));
+  const high = pedalOf('high', 30, { accepts: listed(18) });
+  const bench = benchOf([...pedals, high], [partOf('stack', 9, { kind: 'join', mode: 'series' })]);
+  const [frame] = framesOf(usesOf(supply, bench), bench);
+  if (frame === undefined) throw new RangeError('the supply can carry nothing');
+  const all: Tags = {
+    pedals: Float64Array.from(tags),
+    leads: Float64Array.from([15]),
+    offPreferred: 0,
+    exposed: 0,
+  };
+  const counts = given.counts ?? [1, 1, 1, 1, 1];
+  let [floor, ids] = [given.floor ?? 0, ''];
+  for (;;) {
+    const { bound, found } = fillWithSolos(frame, all, counts, floor);
+    if (found === null) return { ids, value: floor, proven: bound <= floor };
+    floor = found.value;
+    ids = found.contents
+      .map(({ pedal }) => bench.classes[pedal]?.like.id ?? '')
+      .sort()
+      .join(' ');
+  }
+}
+
+describe('a unit filled with pedals by themselves', () => {
+  const two = supplyOf('two', 10, [bankOf(2, nine)]);
+  const limited = supplyOf('limited', 10, [bankOf(3, nine)], { total: currentTotal(90) });
+  const joined = supplyOf('joined', 10, [bankOf(2, nine, { joins: ['series'] })]);
+
+  it('has the most valuable ones', () => {
+    expect(best(two, [5, 20, 10, 7, 0])).toEqual({ ids: 'b c', value: 30, proven: true });
+  });
+
+  it('has none that is worth nothing, or of which there is none', () => {
+    expect(best(two, [5, 0, -3, 0, 0])).toEqual({ ids: 'a', value: 5, proven: true });
+    expect(best(two, [5, 20, 10, 7, 0], { counts: [1, 0, 1, 1, 1] })).toEqual({ ids: 'c d', value: 17, proven: true });
+  });
+
+  it('keeps within its totals', () => {
+    // 90 mA bear 30 + 60 or 40 + 50, but neither 50 + 60 nor three.
+    expect(best(limited, [10, 12, 14, 15, 0])).toEqual({ ids: 'b c', value: 26, proven: true });
+    expect(best(limited, [10, 12, 14, 17, 0])).toEqual({ ids: 'a d', value: 27, proven: true });
+  });
+
+  it('gives a join two outputs, and has its lead paid', () => {
+    expect(best(joined, [10, 12, 0, 0, 38])).toEqual({ ids: 'high', value: 23, proven: true });
+    expect(best(joined, [10, 12, 0, 0, 36])).toEqual({ ids: 'a b', value: 22, proven: true });
+  });
+
+  it('is not told where it is worth no more than the floor', () => {
+    expect(best(two, [5, 20, 10, 7, 0], { floor: 29 })).toEqual({ ids: 'b c', value: 30, proven: true });
+    expect(best(two, [5, 20, 10, 7, 0], { floor: 30 })).toEqual({ ids: '', value: 30, proven: true });
+    expect(best(limited, [10, 12, 14, 15, 0], { floor: 26 })).toEqual({ ids: '', value: 26, proven: true });
+  });
+
+  it('is what trying everything finds', () => {
+    const seen = { found: 0, none: 0, joins: 0, full: 0 };
+    const floors = fc.constantFrom<(most: number) => number>(
+      () => 0,
+      (most) => most - 1,
+      (most) => most,
+      (most) => Math.floor(most / 2),
+    );
+    fc.assert(
+      fc.property(smallUnits({ chains: false }), floors, ({ frames, tags, counts }, floorFor) => {
+        for (const frame of frames) {
+          const most = mostWorth(frame, tags, counts);
+          const floor = Math.max(0, floorFor(most));
+          const { bound, found } = fillWithSolos(frame, tags, counts, floor);
+          expect(Math.max(bound, floor)).toBeGreaterThanOrEqual(most);
+          seen[found === null ? 'none' : 'found'] += 1;
+          if (found === null) {
+            expect(floor).toBe(most);
+            expect(bound).toBeLessThanOrEqual(floor);
+            continue;
+          }
+          expectHangs(frame, found.contents, counts);
+          expect(found.value).toBe(found.contents.reduce((sum, option) => sum + worthOf(option, tags), 0));
+          expect(found.value).toBeGreaterThan(floor);
+          if (found.contents.some(({ banks }) => banks.length > 1)) seen.joins += 1;
+          if (found.contents.length === frame.outputs.reduce((sum, count) => sum + count, 0)) seen.full += 1;
+        }
+      }),
+      { numRuns: 600 },
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > 20]).toEqual([what, true]);
+  });
+});
+
+/** No more outputs, pedals and totals than there are. */
+function expectHangs(frame: Frame, contents: readonly SoloOption[], counts: readonly number[]): void {
+  const used = <Key>(keys: readonly Key[], key: Key): number => keys.filter((each) => each === key).length;
+  const banks = contents.flatMap((option) => option.banks);
+  const pedals = contents.map(({ pedal }) => pedal);
+  frame.outputs.forEach((count, bank) => {
+    expect(used(banks, bank)).toBeLessThanOrEqual(count);
+  });
+  counts.forEach((count, pedal) => {
+    expect(used(pedals, pedal)).toBeLessThanOrEqual(count);
+  });
+  frame.capacities.forEach((capacity, at) => {
+    expect(contents.reduce((sum, { weights }) => sum + (weights[at] ?? 0), 0)).toBeLessThanOrEqual(capacity);
+  });
+}

@@ -1,0 +1,132 @@
+/** Rules that speak of several outputs, or of several pedals. */
+import type { WiredFeed } from '../../../../src/domain/board.js';
+import { bankOf, currentTotal, listed, partOf, pedalOf, powerTotal, settingOf } from '../../../support/builders.js';
+import { box, boxOf, fan, one, pairWith, stack, twin } from '../trials/trial.js';
+import { plug, ruleCase, type RuleCase } from './plugged-case.js';
+
+const alone: readonly WiredFeed[] = [plug('one')];
+const apart: readonly WiredFeed[] = [plug('one'), plug('two', { outputs: [2] })];
+const chained: readonly WiredFeed[] = [plug('one', { chain: 'fan' }), plug('two', { chain: 'fan' })];
+const isolatedPair = (joins: readonly ('series' | 'parallel')[], more: Parameters<typeof bankOf>[2] = {}) =>
+  boxOf([bankOf(2, [settingOf(9, 100)], { joins, ...more })]);
+
+const together = { switching: 'together' } as const;
+const both = [settingOf(9, 100), settingOf(12, 100)];
+const wide = pairWith({ accepts: listed(9, 12) });
+const positive = pairWith({ ground: 'positive' });
+
+export const ofOneUnit: readonly RuleCase[] = [
+  ruleCase(
+    'total',
+    'of the supply in mA',
+    { pedals: pairWith(), supplies: [box(2, {}, { total: currentTotal(79.999) })], wiring: apart },
+    { supplies: [box(2, {}, { total: currentTotal(80) })] },
+  ),
+  ruleCase(
+    'total',
+    'of a bank in W',
+    { pedals: pairWith(), supplies: [box(2, { total: powerTotal(0.719) })], wiring: apart },
+    { supplies: [box(2, { total: powerTotal(0.72) })] },
+  ),
+  ruleCase(
+    'setting',
+    'a bank switched together',
+    {
+      pedals: wide,
+      supplies: [boxOf([bankOf(2, both, together)])],
+      wiring: [plug('one'), plug('two', { outputs: [2], volts: 12 })],
+    },
+    { wiring: apart },
+  ),
+  ruleCase(
+    'setting',
+    'one output at two settings',
+    {
+      pedals: wide,
+      supplies: [boxOf([bankOf(1, both)])],
+      parts: [fan],
+      wiring: [plug('one', { chain: 'fan' }), plug('two', { chain: 'fan', volts: 12 })],
+    },
+    { wiring: chained },
+  ),
+  ruleCase(
+    'ground',
+    'a common ground',
+    { pedals: positive, supplies: [box(2, { isolated: false })], wiring: apart },
+    { supplies: [box(2)] },
+  ),
+  ruleCase(
+    'ground',
+    'a chain',
+    { pedals: positive, supplies: [box(1)], parts: [fan], wiring: chained },
+    { pedals: pairWith() },
+  ),
+  ruleCase(
+    'chain',
+    'no chain lead',
+    { pedals: pairWith(), supplies: [box(1)], parts: [fan], wiring: [plug('one'), plug('two')] },
+    { wiring: chained },
+  ),
+  ruleCase(
+    'chain',
+    'too few tails',
+    {
+      pedals: [...pairWith(), pedalOf('three', 1)],
+      supplies: [box(1)],
+      parts: [partOf('fan', 1, { kind: 'chain', tails: 2 })],
+      wiring: [...chained, plug('three', { chain: 'fan' })],
+    },
+    { parts: [fan] },
+  ),
+  ruleCase(
+    'chain',
+    'the policy',
+    { pedals: pairWith(), supplies: [box(1)], parts: [fan], policy: { chains: 'never' }, wiring: chained },
+    { policy: {} },
+  ),
+  ruleCase(
+    'chain',
+    'a pedal that must be alone',
+    { pedals: pairWith({ alone: true }), supplies: [box(1)], parts: [fan], wiring: chained },
+    { pedals: pairWith() },
+  ),
+  ruleCase(
+    'chain',
+    'a chain lead for one',
+    { pedals: one(), supplies: [box(1)], parts: [fan], wiring: [plug('one', { chain: 'fan' })] },
+    { wiring: alone },
+  ),
+  ruleCase(
+    'join',
+    'not allowed by its maker',
+    {
+      pedals: one(50, { accepts: listed(18) }),
+      supplies: [isolatedPair([])],
+      parts: [stack],
+      wiring: [plug('one', { outputs: [1, 2], volts: 18, join: ['series', 'stack'] })],
+    },
+    { supplies: [isolatedPair(['series'])] },
+  ),
+  ruleCase(
+    'join',
+    'the wrong lead',
+    {
+      pedals: one(150),
+      supplies: [isolatedPair(['parallel'])],
+      parts: [stack, twin],
+      wiring: [plug('one', { outputs: [1, 2], join: ['parallel', 'stack'] })],
+    },
+    { wiring: [plug('one', { outputs: [1, 2], join: ['parallel', 'twin'] })] },
+  ),
+  ruleCase(
+    'join',
+    'outputs that are not isolated',
+    {
+      pedals: one(150),
+      supplies: [isolatedPair(['parallel'], { isolated: false })],
+      parts: [twin],
+      wiring: [plug('one', { outputs: [1, 2], join: ['parallel', 'twin'] })],
+    },
+    { supplies: [isolatedPair(['parallel'])] },
+  ),
+];
