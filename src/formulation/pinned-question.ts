@@ -14,6 +14,7 @@ type Terms = { readonly tiers: readonly Tier[]; readonly partial: boolean };
 /**
  * The question with one pedal kept to a place: every other use of it is struck out. Units of one supply are alike, and so are
  * the outputs of a bank, so that no finer place is needed. The pedal is a class of its own, so that none like it stands in.
+ * A plan that may be partial may leave it out, unless it is required.
  */
 export function pinnedQuestion(board: Board, catalogue: Catalogue | null, terms: Terms, pin: Pin): Question {
   const apart = { ...nothingToday, pinned: new Set([pin.pedal]) };
@@ -21,7 +22,6 @@ export function pinnedQuestion(board: Board, catalogue: Catalogue | null, terms:
   const pedal = question.bench.classes.findIndex(({ pinned }) => pinned);
   return {
     ...question,
-    required: new Map([[pedal, 1]]),
     supplies: question.supplies.flatMap((uses) => pinnedUses(uses, pedal, pin) ?? []),
     spared: pin.supply,
   };

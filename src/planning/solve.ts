@@ -43,10 +43,12 @@ export async function solve({ board, catalogue }: Situation, ask: Ask, effort: E
 }
 
 function questionFor({ board, catalogue }: Situation, { tiers, required, pin }: Ask): Question {
-  const partial = required !== undefined;
-  if (pin !== undefined) return pinnedQuestion(board, catalogue, { tiers, partial }, pin);
-  const question = questionOf(board, catalogue, { tiers, partial });
-  return required === undefined ? question : { ...question, required: countsOf(question, required) };
+  const terms = { tiers, partial: required !== undefined };
+  const question =
+    pin === undefined ? questionOf(board, catalogue, terms) : pinnedQuestion(board, catalogue, terms, pin);
+  if (required === undefined) return question;
+  const needed = pin === undefined ? required : new Set([...required, pin.pedal]);
+  return { ...question, required: countsOf(question, needed) };
 }
 
 /** The feeds of alike pedals go to those that are required first. */

@@ -3,7 +3,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import type { Situation } from '../solve.js';
 import type { Fact } from './facts.js';
 import { hardestFirst } from './hardness.js';
-import { Inquiry, type Demand } from './inquiry.js';
+import { Inquiry, type Demand, type Terms } from './inquiry.js';
 import { likeness, smallestOf, type Likeness } from './smaller-conflict.js';
 
 /** Pedals that cannot all be powered while some facts hold, whichever other pedals are left out. */
@@ -23,11 +23,11 @@ export type Conflict = {
  * be taken away is, in lots as large as it goes well; then smaller sets are ruled out by implicit hitting sets ("Smallest MUS
  * extraction with minimal hitting set dualization", 2015). When the time runs out on the way, what is left is a conflict still.
  */
-export async function conflictOf(situation: Situation, effort: Effort): Promise<Conflict | null> {
-  const inquiry = new Inquiry(situation, effort);
+export async function conflictOf(situation: Situation, effort: Effort, terms: Terms = {}): Promise<Conflict | null> {
+  const inquiry = new Inquiry(situation, effort, terms);
   const alike = likeness(situation);
+  if (terms.isImpossible !== true && !(await isImpossible(inquiry))) return null;
   const found = await irreducible(situation, inquiry, alike);
-  if (found === null) return null;
   const { demands, smallest } = found.whole
     ? await smallestOf(found.demands, inquiry, alike, effort)
     : { demands: found.demands, smallest: false };
@@ -39,6 +39,14 @@ export async function conflictOf(situation: Situation, effort: Effort): Promise<
   };
 }
 
+async function isImpossible(inquiry: Inquiry): Promise<boolean> {
+  const { pedals, facts } = inquiry;
+  return (await inquiry.planFor([...facts.map(factDemand), ...pedals.map(pedalDemand)])) === null;
+}
+
+const factDemand = (fact: Fact): Demand => ({ kind: 'fact', fact });
+const pedalDemand = (pedal: PedalId): Demand => ({ kind: 'pedal', pedal });
+
 /** Demands that cannot all be met, and whether it is shown that none of them can be taken away. */
 type Found = { readonly demands: readonly Demand[]; readonly whole: boolean };
 
@@ -46,10 +54,9 @@ type Found = { readonly demands: readonly Demand[]; readonly whole: boolean };
  * First pedals are taken away while all facts hold, for that keeps the questions small; then facts beside the pedals that are
  * left, those before others that a person can do the least about.
  */
-async function irreducible(situation: Situation, inquiry: Inquiry, alike: Likeness): Promise<Found | null> {
-  const pedals = hardestFirst(situation).map(({ id }): Demand => ({ kind: 'pedal', pedal: id }));
-  const facts = inquiry.facts.map((fact): Demand => ({ kind: 'fact', fact })).reverse();
-  if ((await inquiry.planFor([...pedals, ...facts])) !== null) return null;
+async function irreducible(situation: Situation, inquiry: Inquiry, alike: Likeness): Promise<Found> {
+  const pedals = hardestFirst(situation).map(({ id }) => pedalDemand(id));
+  const facts = inquiry.facts.map(factDemand).reverse();
   const few = await withoutNeedless(pedals, facts, inquiry, alike);
   const least = await withoutNeedless(facts, few.demands, inquiry, alike);
   return { demands: [...few.demands, ...least.demands], whole: few.whole && least.whole };

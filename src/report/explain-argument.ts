@@ -1,0 +1,89 @@
+import { minorUnits, type PedalId } from '../domain/quantities.js';
+import type { Argument } from '../planning/explain/argument.js';
+import { factText, type Told } from './explain-facts.js';
+import { needsText } from './needs.js';
+import { capital, countText, fullStop, listText, outputsText, priceText } from './words.js';
+
+/** The most names that a sentence lists. */
+const mostNamed = 8;
+/** The most supplies that are named as the only ones. */
+const mostSupplies = 4;
+
+/** Why some pedals cannot all be powered, in sentences that lead from what each needs to what does not go together. */
+export function argumentTexts(told: Told, argument: Argument): readonly string[] {
+  const { conflict } = argument;
+  const pedals = conflict.pedals.map(told.inventory.pedal);
+  return [
+    ...argument.feeders.map((each) => feederText(told, argument, each)),
+    ...argument.refusals.flatMap((each) => refusalTexts(told, each)),
+    ...conflict.facts.map((fact) => factText(told, fact, pedals)),
+    ...conclusionTexts(told, argument),
+  ];
+}
+
+/** The names; of many the first, and how many others. */
+export function namesText({ inventory }: Told, pedals: readonly PedalId[]): string {
+  const names = pedals.map(inventory.pedalName);
+  if (names.length <= mostNamed) return listText(names);
+  const shown = names.slice(0, mostNamed - 1);
+  return `${shown.join(', ')} and ${names.length - shown.length} other pedals`;
+}
+
+function feederText(told: Told, { conflict }: Argument, { pedals, supplies }: Argument['feeders'][number]): string {
+  const { inventory } = told;
+  const names = namesText(told, pedals);
+  const it = pedals.length === 1 ? 'it' : 'any one of them';
+  if (supplies.length === 0) return `Nothing that you own or can buy has an output for ${names}.`;
+  if (supplies.length > mostSupplies)
+    return `For ${names} there are ${supplies.length} supplies with an output for ${it}.`;
+  const only = listText(supplies.map(inventory.supplyName), 'or');
+  const alone = conflict.pedals.length === 1 ? '' : ' by itself';
+  return `Only ${only} has an output for ${names}${pedals.length === 1 ? alone : ''}.`;
+}
+
+function refusalTexts(told: Told, { pedal, refusals }: Argument['refusals'][number]): readonly string[] {
+  const { inventory } = told;
+  return [
+    `${inventory.pedalName(pedal)} needs ${needsText({ marks: { dash: '–' } }, inventory.pedal(pedal))}.`,
+    ...refusals.map(({ rule, at, message }, index) => {
+      const place = at === null ? '' : ` at ${inventory.supplyName(at.supply)} ${outputsText(at.outputs)}`;
+      return fullStop(
+        `${index === 0 ? 'Nearest miss: ' : ''}${index === 0 ? rule : capital(rule)}${place}: ${message}`,
+      );
+    }),
+  ];
+}
+
+function conclusionTexts(told: Told, argument: Argument): readonly string[] {
+  const { conflict, least, perSupply } = argument;
+  const { policy } = told.board;
+  const count = conflict.pedals.length;
+  const they = count === 1 ? 'It takes' : `Together these ${count} pedals take`;
+  const texts: string[] = [];
+  if (least.budget !== undefined && least.budget !== null) {
+    const beyond = minorUnits(least.budget - (policy.budget ?? 0));
+    texts.push(
+      `${they} at least ${priceText(minorUnits(least.budget), told.board)}: ${priceText(beyond, told.board)} more than the budget.`,
+    );
+  }
+  const allowed = Math.min(policy.bricks ?? Infinity, policy.sockets ?? Infinity);
+  const fewest = least.bricks ?? least.sockets ?? null;
+  if (perSupply !== undefined && perSupply !== null && perSupply * allowed < count)
+    texts.push(
+      `No supply feeds more than ${perSupply} of these ${count} at once, so ${countText(allowed, 'supply', 'supplies')} ${allowed === 1 ? 'feeds' : 'feed'} ${perSupply * allowed} at most.`,
+    );
+  else if (fewest !== null) texts.push(`${they} at least ${countText(fewest, 'supply', 'supplies')}.`);
+  return [...texts, sizeText(argument)];
+}
+
+/** What is shown of the set as a whole. */
+function sizeText({ conflict }: Argument): string {
+  const { pedals, facts, size } = conflict;
+  const [first] = pedals;
+  if (size === 'open')
+    return 'So these cannot all be powered. The search stopped before it had looked for a smaller reason.';
+  if (pedals.length === 1 && facts.length === 0 && first !== undefined) return 'So no plan can have power for it.';
+  const rest = facts.length === 0 ? 'Without any one of these pedals' : 'Without any one of these pedals or conditions';
+  const smallest = size === 'smallest' ? ', and no shorter reason exists' : '';
+  return `So they do not go together. ${rest} the others would${smallest}.`;
+}
