@@ -12,6 +12,8 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     pool: 'forks',
+    // Left to itself, vitest keeps a core free.
+    maxWorkers: '100%',
     ...(resultsFile === undefined ? {} : { reporters: ['default', 'json'], outputFile: { json: resultsFile } }),
   },
 });

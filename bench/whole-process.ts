@@ -23,6 +23,11 @@ export const commands: readonly Command[] = [
   { title: 'boardfeed --help', args: ['--help'], isRight: (output) => output.startsWith('Usage: boardfeed') },
   choosing('gig-board (11 pedals, 26 supplies)', 'fixtures/boards/gig-board.yaml'),
   choosing('studio-wall (28 pedals, 26 supplies)', 'fixtures/boards/studio-wall.yaml'),
+  {
+    title: 'boardfeed rewire crowded (16 pedals on 3 owned supplies, one added)',
+    args: ['rewire', root('fixtures/boards/crowded.yaml'), '--json', '--time', '60'],
+    isRight: isProvenPlan,
+  },
 ];
 
 function isProvenPlan(output: string): boolean {

@@ -4,15 +4,15 @@ import type { PedalId } from '../domain/quantities.js';
 import { exposuresOf } from './grounds.js';
 import { resolve } from './resolve.js';
 
-/** The pedals of some feeds that are plugged in today, on another unit, on other outputs or at other volts. */
+/** The pedals that are plugged in today and do not keep their unit, outputs and volts, or are left without a feed. */
 export function movedPedals(feeds: readonly Feed[], today: readonly WiredFeed[]): readonly PedalId[] {
-  return feeds.flatMap((feed) => {
-    const wired = today.find(({ pedal }) => pedal === feed.pedal);
-    if (wired === undefined) return [];
+  return today.flatMap((wired) => {
+    const feed = feeds.find(({ pedal }) => pedal === wired.pedal);
+    if (feed === undefined) return [wired.pedal];
     const sameUnit = wired.supply === feed.supply && wired.unit === feed.unit;
     const sameOutputs = new Set([...wired.outputs, ...feed.outputs]).size === wired.outputs.length;
     const stays = sameUnit && sameOutputs && wired.outputs.length === feed.outputs.length;
-    return stays && wired.millivolts === feedMillivolts(feed) ? [] : [feed.pedal];
+    return stays && wired.millivolts === feedMillivolts(feed) ? [] : [wired.pedal];
   });
 }
 

@@ -1,10 +1,38 @@
 import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 
+import type { CompletionFlags } from './completion/completion-command.js';
+import type { Shell } from './completion/scripts.js';
 import type { ConvertFlags } from './convert-command.js';
 import type { SchemaKind } from '../files/json-schemas.js';
+import type { StartFlags } from './start/start-command.js';
 
 /** The commands that help to get figures in, without their work, which is loaded when they run. */
-export const entryCommands = (): readonly Command[] => [convertCommand(), schemaCommand()];
+export const entryCommands = (): readonly Command[] => [
+  startCommand(),
+  convertCommand(),
+  schemaCommand(),
+  completionCommand(),
+];
+
+function startCommand(): Command {
+  return new Command('start')
+    .description('How do I begin? Asks for pedals, or for supplies and leads, one by one, and writes the file.')
+    .addArgument(new Argument('[file]', 'the file to write, or to add to; else it is printed'))
+    .option('--catalogue', 'ask for supplies and leads instead of pedals', false)
+    .addHelpText('after', startHelp)
+    .action(async (file: string | undefined, flags: StartFlags) => {
+      const { runStart } = await import('./start/start-command.js');
+      process.exitCode = await runStart(file, flags);
+    });
+}
+
+const startHelp = `
+Without a terminal it prints a file to fill in.
+
+Exit codes:
+  0  written                     3  the file cannot be read, written or added to
+  1  a defect of boardfeed       5  broken off (what was finished is written)
+  2  wrong use of the command`;
 
 function convertCommand(): Command {
   return new Command('convert')
@@ -57,6 +85,33 @@ function schemaCommand(): Command {
       process.exitCode = runSchema(kind);
     });
 }
+
+function completionCommand(): Command {
+  return (
+    new Command('completion')
+      .description(
+        'How do I get the Tab key to help? Prints a script for a shell that completes commands, options and ids.',
+      )
+      .usage('[options] <shell>')
+      // The rest of the arguments is for the scripts.
+      .configureHelp({ visibleArguments: (command) => command.registeredArguments.slice(0, 1) })
+      .addArgument(new Argument('<shell>', 'the shell').choices(['bash', 'zsh', 'fish']))
+      .addArgument(new Argument('[words...]'))
+      .addOption(new Option('--line <line>').hideHelp())
+      .addOption(new Option('--point <offset>').argParser(Number).hideHelp())
+      .addOption(new Option('--at <index>').argParser(Number).hideHelp())
+      .addHelpText('after', completionHelp)
+      .action(async (shell: Shell, words: readonly string[], flags: CompletionFlags, command: Command) => {
+        const { runCompletion } = await import('./completion/completion-command.js');
+        process.exitCode = await runCompletion(command.parent ?? command, shell, words, flags);
+      })
+  );
+}
+
+const completionHelp = `
+bash, in ~/.bashrc:                     eval "$(boardfeed completion bash)"
+zsh, in ~/.zshrc below compinit:        eval "$(boardfeed completion zsh)"
+fish, in ~/.config/fish/config.fish:    boardfeed completion fish | source`;
 
 const schemaHelp = `
 Editors with a YAML language server use it when the file begins with this line:

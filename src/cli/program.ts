@@ -10,10 +10,10 @@ import { entryCommands } from './entry-commands.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
-export function program(): Command {
+export function program(version: string = ownVersion()): Command {
   const command = new Command('boardfeed')
     .description('Works out how to power guitar-effect pedals: safely, quietly and at the least cost, with a proof.')
-    .version(version(), '-V, --version', 'print the version')
+    .version(version, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
     .showHelpAfterError('(run boardfeed --help for what there is)')
@@ -179,7 +179,7 @@ function outputAsked(text: string): CheckFlags['output'] {
   );
 }
 
-function version(): string {
+function ownVersion(): string {
   const text = readFileSync(new URL('../../../package.json', import.meta.url), 'utf8');
   const parsed: unknown = JSON.parse(text);
   return typeof parsed === 'object' && parsed !== null && 'version' in parsed ? String(parsed.version) : 'unknown';

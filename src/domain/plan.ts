@@ -40,7 +40,7 @@ export type Score = {
   readonly parts: number;
   /** Powered pedals that are not at their preferred volts. */
   readonly offPreferred: number;
-  /** Powered pedals whose supply unit, outputs or volts differ from today's; null unless the aim is `moves`. */
+  /** Pedals plugged in today whose supply unit, outputs or volts differ, or that get no power; null unless the aim is `moves`. */
   readonly moved: number | null;
   /** Exposed pedals that are not exposed as the board is plugged today; there only when the aim is `moves`. */
   readonly newlyExposed?: number;
@@ -57,7 +57,7 @@ export type Wiring = {
   readonly feeds: readonly Feed[];
   readonly unpowered: readonly PedalId[];
   readonly exposed: readonly PedalId[];
-  /** Pedals that are plugged in today and are powered in another way here; there only when the aim is `moves`. */
+  /** Pedals that are plugged in today, and here elsewhere, at other volts or not at all; there only when the aim is `moves`. */
   readonly moved?: readonly PedalId[];
   readonly buy: { readonly supplies: readonly Purchase<SupplyId>[]; readonly parts: readonly Purchase<PartId>[] };
   readonly score: Score;

@@ -1,11 +1,10 @@
-import { resolveInputs } from '../domain/resolve-inputs.js';
-import { collectedFaults } from './collect-faults.js';
 import { readCsv, sourceOf } from './csv/read-csv.js';
 import type { TableKind } from './csv/columns.js';
+import { faultsAlone } from './faults-alone.js';
 import { readText } from './file-text.js';
 import type { ReadResult } from './input-fault.js';
 import { plainData } from './located-tree.js';
-import { readTable, type ReadSheet } from './read-sheet.js';
+import { readTable } from './read-sheet.js';
 import { startingPolicy, startingPolicyLines } from './starting-policy.js';
 import { flowText, listLines, supplyLines } from './yaml-text.js';
 
@@ -34,25 +33,13 @@ export async function convertTable(path: string, given: (kind: TableKind) => Giv
   const sheet = hasStartingPolicy
     ? readTable(source, { file: path, text }, { ...stated, policy: startingPolicy() })
     : first;
-  const faults = faultsOf(sheet);
+  const faults = faultsAlone(sheet);
   if (faults !== null) return { kind: 'faulty', ...faults };
   if (sheet.tree === null) throw new Error('a table was refused without a fault');
   // A round through JSON makes ordinary objects of the tree's.
   const data = JSON.parse(JSON.stringify(plainData(sheet.tree.root))) as Data;
   const lines = kind === 'pedals' ? boardLines(data, hasStartingPolicy) : catalogueLines(data);
   return { kind: 'read', value: { kind, yaml: `${lines.join('\n')}\n`, hasStartingPolicy } };
-}
-
-/** What a board owns, and how it is wired, is looked up in its catalogue, which is not at hand here. */
-function faultsOf(sheet: ReadSheet): ReturnType<typeof collectedFaults> {
-  const { findings } = resolveInputs(
-    sheet.source === 'board' ? { board: sheet.sheet, catalogue: 'not given' } : { board: null, catalogue: sheet.sheet },
-  );
-  return collectedFaults(
-    sheet,
-    null,
-    findings.filter(({ path }) => path[0] !== 'owned' && path[0] !== 'wiring'),
-  );
 }
 
 function boardLines(data: Data, hasStartingPolicy: boolean): readonly string[] {

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 
+import { choosingAims } from '../domain/aim.js';
 import { rules } from '../domain/rules.js';
 import { amount, planCount, planId, planSchema } from './plan-schema.js';
+import { printedChanges } from './printed-changes-schema.js';
 
 const rule = z.enum(rules).describe('The hard rule that stands in the way.');
 const message = z.string().describe('A sentence with the numbers.');
@@ -90,14 +92,30 @@ const reason = z
         needed: amountOrCount('The least that a plan needs without this limit.'),
       })
       .describe('A limit of the policy that no plan keeps.'),
+    z
+      .object({
+        kind: z.literal('request').describe('Of `rewire`: something that was asked for stands in the way.'),
+        pedals: pedals('The ids of those that are to stay.'),
+        message,
+        requests: z
+          .array(z.enum(['keep', 'buy never', 'budget']).describe('What was asked for.'))
+          .describe('What a plan has to do without.'),
+        needed: amount('The least that a plan then takes.')
+          .nullable()
+          .describe('The least money that a plan then takes; null when that was not asked.'),
+      })
+      .describe('A request without which there is a plan.'),
   ])
   .describe('Why no plan exists, or why pedals are left out.');
 
 const gap = z
   .object({
     tier: z
-      .enum(['unpowered', 'cost', 'money', 'exposed', 'bricks', 'parts', 'offPreferred'])
-      .describe('The first measure of the aim that is still open; `cost` is money with the noise price.'),
+      .enum(['unpowered', 'cost', 'money', 'exposed', 'bricks', 'parts', 'offPreferred', 'newCost', 'moved'])
+      .describe(
+        'The first measure of the aim that is still open; `cost` is money with the noise price, `newCost` with that of ' +
+          'newly exposed pedals only.',
+      ),
     value: amountOrCount('What the plan reaches.'),
     bound: amountOrCount('No plan does better than this.')
       .nullable()
@@ -106,13 +124,18 @@ const gap = z
   .nullable()
   .describe('How far the plan may be from the best; null when nothing is left to prove.');
 
-/** All that `boardfeed choose --json` prints. Its JSON Schema is published: keys are added here, never changed. */
+/** All that `boardfeed choose --json` and `rewire --json` print. Its JSON Schema is published: keys are added here, never changed. */
 export const printedPlanSchema = planSchema
   .extend({
+    aim: z.enum([...choosingAims, 'moves']).describe('What was taken to be best; `moves` is that of `rewire`.'),
+    score: planSchema.shape.score
+      .extend({ newlyExposed: planCount('Of `rewire`: exposed pedals that are not exposed today.').optional() })
+      .describe('What the plan comes to, by each measure.'),
     moved: pedals('The ids of the pedals whose unit, output or setting differs from the present wiring.'),
     confirm: z.array(confirm).describe('What to read off a label before plugging in.'),
     cautions: z.array(z.string().describe('A sentence.')).describe('What in this very plan asks for care.'),
     reasons: z.array(reason).describe('Why no plan exists, or why pedals are left out; empty for a whole plan.'),
     gap,
+    ...printedChanges,
   })
   .describe('A result of boardfeed: what to buy, and how each pedal is fed.');

@@ -4,7 +4,10 @@ type Data = Readonly<Record<string, unknown>>;
 
 /** A value in YAML's brackets, on one line. */
 export const flowText = (value: unknown): string =>
-  stringify(withNumberKeys(value), { collectionStyle: 'flow', flowCollectionPadding: false, lineWidth: 0 }).trimEnd();
+  stringify(withNumberKeys(value), { collectionStyle: 'flow', flowCollectionPadding: false, lineWidth: 0 }).replace(
+    /\n$/,
+    '',
+  );
 
 /** Keys that are numbers are written without quotation marks, as people write volts. */
 function withNumberKeys(value: unknown): unknown {

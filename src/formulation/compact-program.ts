@@ -99,15 +99,13 @@ function coverRows(question: Question, sheet: Sheet): void {
   }
 }
 
-/** A pedal that is fed elsewhere than today is moved; one that is pinned may not be. */
-function stayRows({ bench, cover, kept, measures, builder }: Sheet): void {
+/** A pedal that is not fed where it is today is moved; one that is pinned may not be. */
+function stayRows({ bench, kept, measures, builder }: Sheet): void {
   for (const [pedal, { members, berth, pinned }] of bench.classes.entries()) {
     if (berth === null) continue;
     const stay = kept[pedal] ?? new Sum();
     const moved = builder.column('moved', members.length);
-    const fed = copyOf(cover[pedal] ?? new Sum()).add(moved, -1);
-    for (const [column, share] of stay.shares) fed.add(column, -share);
-    builder.equal('fed there or moved', fed, 0);
+    builder.equal('stays or moved', copyOf(stay).add(moved), members.length);
     measures.moved.add(moved);
     if (!pinned) continue;
     // A row without columns would say nothing: a column that is always zero makes it say that this cannot be.

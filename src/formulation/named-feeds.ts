@@ -96,9 +96,16 @@ function partPicker(kinds: readonly LeadKind[]): PartPicker {
 function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: Today): readonly Feed[] {
   const contents = unit.hung.map(({ hung, pedals }) => ({
     hung,
-    berths: pedals.map(({ pedal }) => today.berths.get(pedal.id) ?? null),
+    residents: pedals.map(({ pedal: { id } }) => ({
+      berth: today.berths.get(id) ?? null,
+      pinned: today.pinned.has(id),
+    })),
   }));
-  const numbers = outputNumbers({ supply: unit.supply, unit: number, contents });
+  const inUse = [...today.berths.values()].filter((berth) => berth.supply === unit.supply.id && berth.unit === number);
+  const numbers = outputNumbers(
+    { supply: unit.supply, unit: number, contents },
+    new Set(inUse.flatMap(({ outputs }) => outputs)),
+  );
   return unit.hung.flatMap(({ hung, pedals }, at): Feed[] => {
     const place = { supply: unit.supply.id, unit: number };
     const withVolts = (uses: readonly OutputUse[]) =>

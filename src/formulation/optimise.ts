@@ -7,10 +7,13 @@ import type { Question } from './question.js';
 
 /** How long the search by loadouts has to itself before the compact program is asked as well. */
 const HEAD_START_MS = 1_500;
+/** What loadouts have not proven by then they hardly ever prove soon; the cores are worth more to the engines. */
+const LOADOUTS_MS = 8_000;
 
 /**
  * The best plan by the method that is asked for. By loadouts it is proven without trust in any engine; a search that lasts
- * is joined by the compact program, on which engines have to agree, and whichever is first to prove its answer ends both.
+ * is joined by the compact program, on which engines have to agree, and whichever is first to prove its answer ends both;
+ * after a while the engines go on alone.
  * A proof that is to be written down waits for the loadouts.
  */
 export const optimise: Optimiser = async (question, effort) => {
@@ -31,7 +34,11 @@ async function race(question: Question, effort: Effort): Promise<Outcome> {
   const enough = new AbortController();
   const signal = effort.signal === undefined ? enough.signal : AbortSignal.any([effort.signal, enough.signal]);
   const shared = { ...effort, signal, onProgress: mergedProgress(effort) };
-  const first = loadoutSearch(question, shared);
+  const tired = new AbortController();
+  void later(LOADOUTS_MS, signal).then(() => {
+    tired.abort();
+  });
+  const first = loadoutSearch(question, { ...shared, signal: AbortSignal.any([signal, tired.signal]) });
   const alone = new AbortController();
   const second = later(HEAD_START_MS, AbortSignal.any([signal, alone.signal])).then(async () =>
     hasEnded({ ...effort, signal }) ? null : compactSearch(question, shared),

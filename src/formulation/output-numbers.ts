@@ -5,27 +5,48 @@ import { matchesBerth } from '../loadout/berth-match.js';
 import type { Berth } from '../loadout/today.js';
 import type { OutputUse } from '../loadout/uses.js';
 
-/** What hangs on a unit, each thing with where its pedals are plugged today. */
+/** Where a pedal is plugged today, and whether it must stay there. */
+export type Resident = { readonly berth: Berth | null; readonly pinned: boolean };
+
+/** What hangs on a unit, each thing with its pedals. */
 export type NumberedUnit = {
   readonly supply: Supply;
   readonly unit: number;
-  readonly contents: readonly { readonly hung: Hung; readonly berths: readonly (Berth | null)[] }[];
+  readonly contents: readonly { readonly hung: Hung; readonly residents: readonly Resident[] }[];
 };
 
 /**
- * The output numbers of everything on a unit, such that as many pedals as can be keep today's; all else takes the lowest
- * numbers that are free in its bank. The two of a join come in rising order.
+ * The output numbers of everything on a unit, such that the pedals that must stay keep today's, and of the others as many as
+ * can. All else takes numbers that are free in its bank: where its pedals are today, though at other volts, else the lowest
+ * on which nothing hangs today, else the lowest. The two of a join come in rising order.
  */
-export function outputNumbers(of: NumberedUnit): readonly (readonly number[])[] {
+export function outputNumbers(of: NumberedUnit, inUse: ReadonlySet<number>): readonly (readonly number[])[] {
   const kept = keptNumbers(of.contents.map((content) => wishesOf(content, of)));
   const taken = new Set(kept.flatMap((numbers) => numbers ?? []));
-  const take = ({ bank }: OutputUse): number => {
-    let number = of.supply.banks[bank]?.firstOutput ?? 0;
-    while (taken.has(number)) number += 1;
-    taken.add(number);
-    return number;
-  };
-  return of.contents.map(({ hung }, index) => kept[index] ?? outputsOf(hung).map(take));
+  return of.contents.map(({ hung, residents }, index) => {
+    const own = new Set(residents.flatMap(({ berth }) => (isOn(berth, of) ? berth.outputs : [])));
+    const rank = (number: number): number => (own.has(number) ? 0 : inUse.has(number) ? 2 : 1);
+    const take = ({ bank }: OutputUse): number => {
+      const free = numbersOf(of.supply, bank).filter((number) => !taken.has(number));
+      const [best = 0] = free.sort((one, other) => rank(one) - rank(other) || one - other);
+      taken.add(best);
+      return best;
+    };
+    return (
+      kept[index] ??
+      outputsOf(hung)
+        .map(take)
+        .sort((one, other) => one - other)
+    );
+  });
+}
+
+const isOn = (berth: Berth | null, { supply, unit }: NumberedUnit): berth is Berth =>
+  berth !== null && berth.supply === supply.id && berth.unit === unit;
+
+function numbersOf({ banks }: Supply, index: number): number[] {
+  const { firstOutput = 0, outputs = 0 } = banks[index] ?? {};
+  return Array.from({ length: outputs }, (_, at) => firstOutput + at);
 }
 
 /** How many of a unit's pedals keep their outputs when these are numbered as above. */
@@ -39,41 +60,46 @@ export function keptCount(of: NumberedUnit): number {
 
 const outputsOf = (hung: Hung): readonly OutputUse[] => (hung.kind === 'solo' ? hung.use.outputs : [hung.pool.output]);
 
-/** Outputs of today that would spare some pedals the move. */
-type Wish = { readonly outputs: readonly number[]; readonly pedals: number };
+/** Outputs of today that would spare some pedals the move; those that must stay weigh more than all others together. */
+type Wish = { readonly outputs: readonly number[]; readonly pedals: number; readonly weight: number };
 
-function wishesOf({ hung, berths }: NumberedUnit['contents'][number], { supply, unit }: NumberedUnit): readonly Wish[] {
+function wishesOf(
+  { hung, residents }: NumberedUnit['contents'][number],
+  { supply, unit, contents }: NumberedUnit,
+): readonly Wish[] {
+  const all = contents.reduce((sum, content) => sum + content.residents.length, 0);
   const outputs = outputsOf(hung);
   const volts = voltsOf({ outputs, join: hung.kind === 'solo' ? hung.use.join : null }, supply);
   const wishes = new Map<string, Wish>();
-  for (const berth of berths) {
+  for (const { berth, pinned } of residents) {
     if (berth?.unit !== unit || !matchesBerth(berth, supply, outputs, volts)) continue;
     const key = berth.outputs.join();
-    wishes.set(key, { outputs: berth.outputs, pedals: (wishes.get(key)?.pedals ?? 0) + 1 });
+    const { pedals = 0, weight = 0 } = wishes.get(key) ?? {};
+    wishes.set(key, { outputs: berth.outputs, pedals: pedals + 1, weight: weight + (pinned ? all + 1 : 1) });
   }
-  return [...wishes.values()].sort((a, b) => b.pedals - a.pedals);
+  return [...wishes.values()].sort((a, b) => b.weight - a.weight);
 }
 
-/** Which wish of each comes true, if any, so that no output is taken twice and most pedals stay: all ways, the best first. */
+/** Which wish of each comes true, if any, so that no output is taken twice and the most weight stays: all ways, the best first. */
 function keptNumbers(wishes: readonly (readonly Wish[])[]): readonly (readonly number[] | null)[] {
-  const most = wishes.map((each) => each[0]?.pedals ?? 0);
-  const rest = most.map((_, index) => most.slice(index).reduce((sum, pedals) => sum + pedals, 0));
-  let best: { pedals: number; numbers: readonly (readonly number[] | null)[] } = {
-    pedals: -1,
+  const most = wishes.map((each) => each[0]?.weight ?? 0);
+  const rest = most.map((_, index) => most.slice(index).reduce((sum, weight) => sum + weight, 0));
+  let best: { weight: number; numbers: readonly (readonly number[] | null)[] } = {
+    weight: -1,
     numbers: wishes.map(() => null),
   };
-  const grant = (index: number, pedals: number, numbers: readonly (readonly number[] | null)[]): void => {
-    if (pedals + (rest[index] ?? 0) <= best.pedals) return;
+  const grant = (index: number, weight: number, numbers: readonly (readonly number[] | null)[]): void => {
+    if (weight + (rest[index] ?? 0) <= best.weight) return;
     if (index === wishes.length) {
-      best = { pedals, numbers };
+      best = { weight, numbers };
       return;
     }
     const taken = new Set(numbers.flatMap((each) => each ?? []));
     for (const wish of wishes[index] ?? []) {
       if (wish.outputs.some((output) => taken.has(output))) continue;
-      grant(index + 1, pedals + wish.pedals, [...numbers, wish.outputs]);
+      grant(index + 1, weight + wish.weight, [...numbers, wish.outputs]);
     }
-    grant(index + 1, pedals, [...numbers, null]);
+    grant(index + 1, weight, [...numbers, null]);
   };
   grant(0, 0, []);
   return best.numbers;

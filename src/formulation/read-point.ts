@@ -87,7 +87,11 @@ function keepsLess(contents: readonly Hung[], { uses, kept }: Block, point: Poin
   const claimed = kept.reduce((sum, { column }) => sum + at(point, column), 0);
   const numbered = contents.map((hung) => {
     const classes = hung.kind === 'solo' ? [hung.use.pedal] : hung.places.map(({ pedal }) => pedal);
-    return { hung, berths: classes.map((pedal) => bench.classes[pedal]?.berth ?? null) };
+    const residents = classes.map((pedal) => ({
+      berth: bench.classes[pedal]?.berth ?? null,
+      pinned: bench.classes[pedal]?.pinned === true,
+    }));
+    return { hung, residents };
   });
   return keptCount({ supply: uses.supply, unit: uses.unit, contents: numbered }) < claimed;
 }

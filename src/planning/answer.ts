@@ -40,14 +40,14 @@ export type Reason =
   | {
       readonly kind: 'request';
       /** At least one. */
-      readonly requests: readonly Request[];
+      readonly requests: readonly RewireRequest[];
       /** The least money that a plan then takes; null where money was not asked about, or it is not known. */
       readonly needed: MinorUnits | null;
       readonly message: string;
     };
 
 /** Something that was asked for when a board is to be re-plugged, and that a plan may have to do without. */
-export type Request =
+export type RewireRequest =
   | {
       readonly kind: 'keep';
       readonly pedal: PedalId;

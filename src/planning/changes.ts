@@ -1,6 +1,7 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Feed, Wiring } from '../domain/plan.js';
-import type { PedalId } from '../domain/quantities.js';
+import type { PartId, PedalId } from '../domain/quantities.js';
+import { usesOfParts } from './lead-pieces.js';
 import { moveReason, type MoveReason } from './move-reasons.js';
 import { isSamePlace } from './places.js';
 import { stepsBetween, type Step } from './steps.js';
@@ -22,6 +23,8 @@ export type Changes = {
   readonly dropped: readonly PedalId[];
   /** What there is to do, in this order; empty when today's wiring is the plan. */
   readonly steps: readonly Step[];
+  /** The parts that hang on the board today and are not among the owned ones. */
+  readonly unlisted: readonly { readonly part: PartId; readonly units: number }[];
 };
 
 /** How to come from today's wiring to the plan, and why. The plan keeps every hard rule. */
@@ -43,5 +46,9 @@ export function changesOf(board: Board, catalogue: Catalogue | null, wiring: Wir
     added: wiring.feeds.map(({ pedal }) => pedal).filter((pedal) => !before.has(pedal)),
     dropped: wiring.unpowered.filter((pedal) => before.has(pedal)),
     steps,
+    unlisted: [...usesOfParts(board.wiring)].flatMap(([part, used]) => {
+      const units = used - (board.owned.parts.get(part) ?? 0);
+      return units > 0 ? [{ part, units }] : [];
+    }),
   };
 }

@@ -7,7 +7,7 @@ import { optimise } from '../formulation/optimise.js';
 import type { Effort } from '../formulation/optimiser.js';
 import { questionOf } from '../formulation/question.js';
 import { nothingToday } from '../loadout/today.js';
-import type { Reason, Request } from './answer.js';
+import type { Reason, RewireRequest } from './answer.js';
 import { termsOf, type Wishes } from './rewire-terms.js';
 import { worstFirst } from './severity.js';
 import { wiredFeeds } from './wired-feeds.js';
@@ -42,14 +42,18 @@ type Trial = {
   readonly board: Board;
   readonly catalogue: Catalogue | null;
   readonly wishes: Wishes & { readonly partial?: boolean };
-  readonly requests: readonly Request[];
+  readonly requests: readonly RewireRequest[];
   readonly effort: Effort;
 };
 
 /** A plan was found; with the least money that one takes, where that was asked. */
 type Found = { readonly money: MinorUnits | null };
 
-function requestsOf(board: Board, catalogue: Catalogue | null, { keep = [], buy, budget }: Wishes): readonly Request[] {
+function requestsOf(
+  board: Board,
+  catalogue: Catalogue | null,
+  { keep = [], buy, budget }: Wishes,
+): readonly RewireRequest[] {
   return [
     ...keep.map((pedal) => ({ kind: 'keep', pedal, why: whyNot(pedal, board, catalogue) }) as const),
     ...(buy === 'never' ? [{ kind: 'buy never' } as const] : []),
@@ -64,7 +68,7 @@ function whyNot(pedal: PedalId, board: Board, catalogue: Catalogue | null): Viol
 }
 
 /** What a plan without some of the requests comes to; null when there is none, or none was found in time. */
-async function without(lifted: readonly Request[], trial: Trial): Promise<Found | null> {
+async function without(lifted: readonly RewireRequest[], trial: Trial): Promise<Found | null> {
   const { board, catalogue, wishes, effort } = trial;
   const keep = (wishes.keep ?? []).filter(
     (pedal) => !lifted.some((request) => request.kind === 'keep' && request.pedal === pedal),
@@ -89,7 +93,9 @@ async function without(lifted: readonly Request[], trial: Trial): Promise<Found 
 }
 
 /** Of all requests those that have to go: the others are taken back one by one, as far as there still is a plan. */
-async function smallestSet(trial: Trial): Promise<{ readonly requests: readonly Request[]; readonly found: Found }> {
+async function smallestSet(
+  trial: Trial,
+): Promise<{ readonly requests: readonly RewireRequest[]; readonly found: Found }> {
   let requests = trial.requests;
   let found: Found = { money: null };
   for (const request of trial.requests) {
@@ -100,14 +106,14 @@ async function smallestSet(trial: Trial): Promise<{ readonly requests: readonly 
   return { requests, found };
 }
 
-const reasonFor = (requests: readonly Request[], { money }: Found, board: Board): RequestReason => ({
+const reasonFor = (requests: readonly RewireRequest[], { money }: Found, board: Board): RequestReason => ({
   kind: 'request',
   requests,
   needed: money,
   message: messageFor(requests, money, board),
 });
 
-function messageFor(requests: readonly Request[], money: MinorUnits | null, board: Board): string {
+function messageFor(requests: readonly RewireRequest[], money: MinorUnits | null, board: Board): string {
   const { currency } = board;
   const price = (amount: MinorUnits): string => `${moneyText(amount, currency)} ${currency.code}`;
   const nameOf = (id: PedalId): string => board.pedals.find((pedal) => pedal.id === id)?.name ?? id;

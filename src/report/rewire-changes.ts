@@ -12,7 +12,7 @@ const labelWidth = 4;
 
 /** Who stays, who moves from where to where and why, who is new, and who is left out. */
 export function changeLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
-  const { stays, releads, moves, added, dropped } = changes;
+  const { stays, releads, moves, added, dropped, unlisted } = changes;
   const { inventory, paints } = screen;
   const feeds = allFeeds(wiring, changes);
   const names = (pedals: readonly PedalId[]): string => listText(pedals.map(inventory.pedalName));
@@ -33,6 +33,7 @@ export function changeLines(screen: Screen, wiring: Wiring, changes: Changes): s
         bullet(screen, `${inventory.pedalName(pedal)} is unplugged and left without power.`, paints.caution),
       ),
     ],
+    ['Note', unlisted.map(({ part, units }) => unlistedPiece(screen, inventory.partName(part), units))],
   ];
   return rows
     .filter(([, pieces]) => pieces.length > 0)
@@ -47,6 +48,14 @@ export function changeLines(screen: Screen, wiring: Wiring, changes: Changes): s
       ),
     );
 }
+
+/** What hangs on the board counts as owned only where the file says so: else it may be bought needlessly. */
+const unlistedPiece = ({ marks, paints }: Screen, name: string, units: number): Piece => ({
+  text:
+    `Today's wiring takes ${units} ${marks.times} ${name} more than \`owned\` lists: if you have ` +
+    `${units === 1 ? 'it' : 'them'}, add ${units === 1 ? 'it' : 'them'} there and run again.`,
+  paint: paints.caution,
+});
 
 /** Today's feeds and the plan's: units that stand anywhere in them could be mixed up. */
 export const allFeeds = ({ feeds }: Wiring, { moves, steps }: Changes): readonly Feed[] => [
@@ -86,7 +95,7 @@ function whyText(screen: Screen, { reason }: Move): string {
     case 'taken':
       return `${listText(reason.by.map(inventory.pedalName))} ${reason.by.length === 1 ? 'takes' : 'take'} its place`;
     case 'saves': {
-      const spares = reason.exposed.map((pedal) => `keeps ${inventory.pedalName(pedal)} off a digital ground`);
+      const spares = reason.exposed.map((pedal) => `keeps digital noise off ${inventory.pedalName(pedal)}`);
       return listText([...(reason.money > 0 ? [`saves ${priceText(reason.money, board)}`] : []), ...spares]);
     }
     case 'none':

@@ -15,11 +15,13 @@ import {
   outputAnswerJson,
   outputAnswerText,
   readInputs,
+  rewire,
   startEngines,
   type Answer,
   type Board,
   type BoardAlone,
   type Catalogue,
+  type Changes,
   type Check,
   type ChoosingAim,
   type Engines,
@@ -77,11 +79,20 @@ void choose(board, null);
 // @ts-expect-error -- a catalogue is no board
 void choose(catalogue, catalogue);
 
+// Re-plugging: a board may describe all its gear.
+expectTypeOf(rewire(board, null)).resolves.toEqualTypeOf<Answer>();
+void rewire(board, catalogue, { keep: [feed.pedal], buy: 'never', budget: score.money, partial: true });
+// @ts-expect-error -- a supply's id is no pedal's
+void rewire(board, null, { keep: [feed.supply] });
+// @ts-expect-error -- whether there is a catalogue must be said
+void rewire(board);
+
 // An answer carries only what is true in its case.
 expectTypeOf(answer.kind).toEqualTypeOf<'plan' | 'impossible' | 'stopped'>();
 if (answer.kind === 'plan') {
   expectTypeOf(answer.wiring).toEqualTypeOf<Wiring>();
   expectTypeOf(answer.gap).toEqualTypeOf<Gap | null>();
+  expectTypeOf(answer.changes).toEqualTypeOf<Changes | undefined>();
 }
 if (answer.kind === 'impossible') expectTypeOf(answer.reasons).toEqualTypeOf<readonly Reason[]>();
 // @ts-expect-error -- there may be no plan

@@ -19,6 +19,7 @@ test('the library offers these and nothing else', () => {
     'outputAnswerText',
     'parseProof',
     'readInputs',
+    'rewire',
     'rulesBySeverity',
     'startEngines',
     'verifyImpossible',

@@ -2,24 +2,12 @@
 import fc from 'fast-check';
 
 import type { Board, Catalogue, WiredFeed } from '../../src/domain/board.js';
-import { feedMillivolts, type Feed } from '../../src/domain/plan.js';
 import type { PartId, SupplyId } from '../../src/domain/quantities.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { tinyCase, type Case } from './arbitraries.js';
 import { choice, percent, pick, weighted } from './arbitrary-choices.js';
 import { bruteForce } from './brute-force.js';
-
-/** What a board file would say of a feed. */
-export const wiredFrom = (feed: Feed): WiredFeed => ({
-  pedal: feed.pedal,
-  supply: feed.supply,
-  unit: feed.unit,
-  outputs: [...feed.outputs].sort((first, second) => first - second),
-  millivolts: feedMillivolts(feed),
-  join: feed.join,
-  chain: feed.chain,
-  adapters: feed.adapters,
-});
+import { wiredOf } from './wired.js';
 
 type Twist = {
   readonly history: 'former' | 'a pedal less' | 'disturbed' | 'random';
@@ -48,7 +36,7 @@ function wiringFor(board: Board, catalogue: Catalogue, { history, choices }: Twi
   if (history === 'random') return randomWiring(board, catalogue, choices);
   const fewer = history === 'a pedal less' ? board.pedals.filter((_, index) => index !== first % board.pedals.length) : board.pedals; // prettier-ignore
   const answer = bruteForce({ ...board, pedals: fewer }, catalogue, { aim: 'cost', partial: true });
-  const former = answer.kind === 'plan' ? renumbered(answer.feeds.map(wiredFrom), board, catalogue, second) : [];
+  const former = answer.kind === 'plan' ? renumbered(answer.feeds.map(wiredOf), board, catalogue, second) : [];
   if (history !== 'disturbed') return former;
   const victim = pick(former, first);
   return former.map((feed) => (feed === victim ? elsewhere(feed, board, catalogue, second, third) : feed));
@@ -108,7 +96,7 @@ const bankOfOutput = ({ banks }: Supply, output: number) => {
 };
 
 /** With all units that are plugged, as a board file must have them, and perhaps the leads. */
-function owning(board: Board, leadsOwned: boolean): Board {
+export function owning(board: Board, leadsOwned: boolean): Board {
   const supplies = new Map(board.owned.supplies);
   for (const { supply, unit } of board.wiring) supplies.set(supply, Math.max(supplies.get(supply) ?? 0, unit));
   const parts = new Map(board.owned.parts);

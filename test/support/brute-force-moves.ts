@@ -20,8 +20,9 @@ export function bruteForceMoves(board: Board, catalogue: Catalogue, { partial, k
   const before = exposedBefore(board, catalogue);
   const best = bestUnits(shop, partial, 'moves', (units, left) => {
     if (left.some(({ id }) => keep.includes(id))) return null;
-    const moved = fewestMoved(units, board, keep);
-    if (moved === null) return null;
+    const elsewhere = fewestMoved(units, board, keep);
+    if (elsewhere === null) return null;
+    const moved = elsewhere + left.filter(({ id }) => board.wiring.some(({ pedal }) => pedal === id)).length;
     const exposed = units.flatMap(domainsOf).flatMap(exposedOf);
     const newlyExposed = exposed.filter(({ id }) => !before.has(id)).length;
     return { ...scoreOf(units, left.length, shop), moved, newlyExposed };

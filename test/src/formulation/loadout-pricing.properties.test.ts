@@ -66,25 +66,33 @@ function amountsOf(taken: Taken, price: number, features: Features, { question, 
   return amounts;
 }
 
-/** What the dearest unit costs by itself, in this step and in those before. */
-function typicalCost({ question, fold, earlier }: Steps): number {
-  const bare = { pedals: [], leads: [], exposed: 0, offPreferred: 0 };
+/** What the dearest unit costs by itself, in this step and by the tags of those before. */
+function typicalCost({ question, fold, earlier }: Steps, scale: number, earlierTags: readonly number[]): number {
+  const bare = { pedals: [], leads: [0], exposed: 0, offPreferred: 0 };
   const costs = question.supplies.map(({ supply }) => {
-    const measures = measuresOf(bare, supply.price ?? 0, question);
-    return [{ fold }, ...earlier].reduce((sum, step) => sum + foldedValue(step.fold, measures), 0);
+    const measures = measuresOf(
+      question.bench.kinds.length === 0 ? { ...bare, leads: [] } : bare,
+      supply.price ?? 0,
+      question,
+    );
+    return earlier.reduce(
+      (sum, step, index) => sum - (earlierTags[index] ?? 0) * foldedValue(step.fold, measures),
+      scale * foldedValue(fold, measures),
+    );
   });
-  return Math.max(1, ...costs);
+  return Math.max(scale, ...costs);
 }
 
 /** Tags of any size; those of leads make no lead cheaper than its cheapest piece nor dearer than one for sale. */
 function tagsFrom(next: (most: number) => number, scale: number, features: Features, steps: Steps): Float64Array {
   const { question, fold, earlier } = steps;
   const tags = new Float64Array(features.count);
-  const typical = typicalCost(steps) * scale;
+  const earlierTags = earlier.map(() => -next(2) * next(1) * scale);
+  const typical = typicalCost(steps, scale, earlierTags);
   question.bench.classes.forEach((_, pedal) => (tags[pedal] = Math.round(((next(120) - 20) * typical) / 40)));
   tags[features.unit] = Math.round(((next(60) - 30) * typical) / 60);
   tags[features.money] = -next(3) * scale;
-  earlier.forEach((_, step) => (tags[features.earlier + step] = -next(2) * scale));
+  tags.set(earlierTags, features.earlier);
   // What one minor unit of money costs in all.
   const perMoney = earlier.reduce(
     (sum, settled, step) =>
@@ -124,7 +132,7 @@ describe('the price of a column', () => {
   it('is what its unit adds to a plan, and no unit is worth more than the bound', () => {
     const seen = { columns: 0, none: 0, owned: 0, bought: 0, cut: 0, chains: 0 };
     fc.assert(
-      fc.property(tinyCase, fc.constantFrom(...choosingAims), fc.nat({ max: 3 }), numbers, (of, aim, cut, drawn) => {
+      fc.property(tinyCase, fc.constantFrom(...choosingAims), fc.nat({ max: 4 }), numbers, (of, aim, cut, drawn) => {
         const steps = stepsOf(of, aim, cut);
         const { question } = steps;
         const carrier = new Map(question.supplies.map((uses) => [uses, carrierOf(uses, question.bench)]));
@@ -140,7 +148,7 @@ describe('the price of a column', () => {
         const next = (most: number): number => (drawn[at++ % drawn.length] ?? 0) % (most + 1);
         const scale = 2 ** next(6);
         const tags = tagsFrom(next, scale, features, steps);
-        const floor = next(1) * Math.round((next(100) * typicalCost(steps) * scale) / 100);
+        const floor = next(1) * Math.round((next(100) * Math.max(scale, ...tags)) / 100);
         const worthOf = (taken: Taken, { price }: Group): number => {
           const cost = foldedValue(steps.fold, measuresOf(taken, price, question));
           return worth(amountsOf(taken, price, features, steps), cost, tags, scale);

@@ -203,4 +203,21 @@ describe('the rows of a cover', () => {
     // The dear one is never needed.
     expect(leads([mini, dear])).toEqual({ leads: 0, pieces: [], prices: [] });
   });
+
+  it('of leads count towards the budget by what their pieces cost, and towards earlier steps', () => {
+    const { fold } = program({});
+    const earlier = [{ fold, value: 7 }];
+    const { cover, meanings, columns } = program({ policy: { budget: euros(45) }, owned: { minis: 1 }, earlier });
+    const entriesIn = (kind: string) =>
+      columns('leads').map(({ entries }) =>
+        entries.filter(({ row }) => meanings[row]?.kind === kind).map(({ coefficient }) => coefficient),
+      );
+    expect(cover.rows.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['leads', 'pieces', 'budget', 'earlier']),
+    );
+    expect(entriesIn('leads')).toEqual([[-1], [-1]]);
+    expect(entriesIn('pieces')).toEqual([[1], []]);
+    expect(entriesIn('budget')).toEqual([[], [500]]);
+    expect(entriesIn('earlier')).toEqual([[], [(500 * fold.weights.money) / fold.moneyUnit]]);
+  });
 });

@@ -47,7 +47,12 @@ function counted(change: (engine: Engine) => Engine = (engine) => engine): { eng
   };
 }
 
-const broken = (engine: Engine): Engine => ({ ...engine, solve: () => Promise.reject(new Error('out of order')) });
+/** Answers nothing, and has no bound either. */
+const broken = ({ name, close }: Engine): Engine => ({
+  name,
+  solve: () => Promise.reject(new Error('out of order')),
+  close: () => close(),
+});
 
 const noHurry = { remainingMs: () => Infinity };
 
@@ -168,10 +173,11 @@ describe('the end comes', () => {
     const { asked, truth } = await stuckBoard();
     const { engines, asked: times } = counted(silent);
     const controller = new AbortController();
-    setTimeout(() => {
-      controller.abort();
-    }, 200);
+    const waiting = setInterval(() => {
+      if (times() > 0) controller.abort();
+    }, 20);
     const outcome = await run(asked, { engines, signal: controller.signal });
+    clearInterval(waiting);
     expect([outcome.kind, times() > 0]).toEqual(['stopped', true]);
     expectTrue(outcome, truth, asked);
   });

@@ -28,12 +28,23 @@ const pedalDrafts = fc.record({
   accepts: fc.constantFrom([9], [9], [9, 12], [18]),
   digital: fc.boolean(),
   highGain: fc.boolean(),
+  // Only a chain lead changes the plug.
+  inlet: fc.constantFrom('barrel-2.1', 'barrel-2.1', 'barrel-2.1', 'jack-3.5'),
   alone: fc.constantFrom(false, false, false, true),
   tag: fc.oneof(fc.integer({ min: -20, max: 400 }), fc.constantFrom(0, 100, 250)),
 });
 
 /** The draft of a pedal that every unit can feed, so that none is of no use. */
-const anyone = { draw: 20, startup: null, accepts: [9], digital: false, highGain: false, alone: false, tag: 100 };
+const anyone = {
+  draw: 20,
+  startup: null,
+  accepts: [9],
+  digital: false,
+  highGain: false,
+  inlet: 'barrel-2.1',
+  alone: false,
+  tag: 100,
+};
 
 const drafts = (chains: boolean) =>
   fc.record({
@@ -47,7 +58,11 @@ const drafts = (chains: boolean) =>
     pedals: fc.array(pedalDrafts, { minLength: 2, maxLength: 5 }),
     twins: fc.nat({ max: 2 }),
     leads: fc.array(
-      fc.record({ tails: fc.integer({ min: 2, max: 4 }), cost: fc.integer({ min: 0, max: 150 }) }),
+      fc.record({
+        tails: fc.integer({ min: 2, max: 4 }),
+        gives: fc.constantFrom('barrel-2.1', 'barrel-2.1', 'jack-3.5'),
+        cost: fc.integer({ min: 0, max: 150 }),
+      }),
       chains ? { minLength: 1, maxLength: 2 } : { maxLength: 0 },
     ),
     joinCost: fc.integer({ min: 0, max: 150 }),
@@ -69,7 +84,7 @@ export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitra
       }),
     );
     const parts = [
-      ...given.leads.map(({ tails }, index) => partOf(`chain-${index}`, 1, { kind: 'chain', tails })),
+      ...given.leads.map(({ tails, gives }, index) => partOf(`chain-${index}`, 1, { kind: 'chain', tails }, { gives })),
       partOf('stack', 1, { kind: 'join', mode: 'series' }),
     ];
     const one = factor(1);

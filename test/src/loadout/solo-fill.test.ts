@@ -5,7 +5,17 @@ import { framesOf, type Frame, type SoloOption } from '../../../src/loadout/fram
 import { fillWithSolos } from '../../../src/loadout/solo-fill.js';
 import type { Tags } from '../../../src/loadout/tags.js';
 import { benchOf, usesOf } from '../../support/bench.js';
-import { bankOf, currentTotal, listed, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
+import {
+  bankOf,
+  currentTotal,
+  listed,
+  partOf,
+  pedalOf,
+  powerTotal,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../support/builders.js';
 import { mostWorth, worthOf } from './every-content.js';
 import { smallUnits } from './small-units.js';
 
@@ -59,6 +69,26 @@ describe('a unit filled with pedals by themselves', () => {
     // 90 mA bear 30 + 60 or 40 + 50, but neither 50 + 60 nor three.
     expect(best(limited, [10, 12, 14, 15, 0])).toEqual({ ids: 'b c', value: 26, proven: true });
     expect(best(limited, [10, 12, 14, 17, 0])).toEqual({ ids: 'a d', value: 27, proven: true });
+  });
+
+  it('stays off preferred volts where the watts leave room for another pedal then', () => {
+    const pedals = [pedalOf('a', 60, { accepts: listed(9, 12), prefers: volts(12) }), pedalOf('b', 40)];
+    const bench = benchOf(pedals);
+    const settings = [settingOf(9, 100), settingOf(12, 100)];
+    const mostWithin = (watts: number, offPreferred: number): number => {
+      const supply = supplyOf('supply', 10, [bankOf(2, settings)], { total: powerTotal(watts) });
+      const [frame] = framesOf(usesOf(supply, bench), bench);
+      if (frame === undefined) throw new RangeError('the supply can carry nothing');
+      const tags = { pedals: Float64Array.from([10, 8]), leads: Float64Array.from([]), offPreferred, exposed: 0 };
+      let most = 0;
+      for (;;) {
+        const { bound, found } = fillWithSolos(frame, tags, [1, 1], most);
+        if (found === null) return bound <= most ? most : NaN;
+        most = found.value;
+      }
+    };
+    // 0.72 W at 12 V and 0.54 W at 9 V, and 0.36 W for the other.
+    expect([mostWithin(1.08, 3), mostWithin(1, 3), mostWithin(1, 9), mostWithin(0.89, 3)]).toEqual([18, 15, 10, 10]);
   });
 
   it('gives a join two outputs, and has its lead paid', () => {

@@ -1,0 +1,103 @@
+import type { Polarity, Power } from '../../domain/pedal.js';
+import type { JoinMode } from '../../domain/supply.js';
+import type { Entry } from './entry.js';
+import type { Field } from './fields.js';
+
+export type SettingDraft = {
+  readonly volts: number;
+  readonly milliamps: number;
+  /** What it gives without a load; null when it is not known, or holds its volts. */
+  readonly openCircuitVolts: number | null;
+};
+
+/** Outputs that are alike, as whoever holds the supply describes them. Null is what nobody knows yet. */
+export type BankDraft = {
+  readonly outputs: number;
+  readonly isolated: boolean | null;
+  readonly power: Power | null;
+  readonly plug: string | null;
+  /** Null for AC as well, which has none. */
+  readonly polarity: Polarity | 'either' | null;
+  /** Null where there is one setting only. */
+  readonly switch: 'each' | 'together' | null;
+  readonly settings: readonly SettingDraft[];
+  readonly joins: readonly JoinMode[];
+};
+
+export type SupplyDraft = {
+  readonly name: string;
+  readonly price: number;
+  readonly mains: number | { readonly from: number; readonly to: number } | null;
+  readonly regulated: boolean | null;
+  readonly total: { readonly milliamps: number } | { readonly watts: number } | null;
+  readonly banks: readonly BankDraft[];
+};
+
+const wanted = {
+  power: 'DC, a straight line over a dashed one, or AC, a wave, beside the volts of each output',
+  polarity: 'the sign with a + and a - joined to a ring and its dot; or measure the plug with a meter',
+  plug: 'the connector of its straight leads: see the data sheet, or try a pedal while it is unplugged',
+  regulated: '"regulated" or "stabilised" on the label; else measure the volts with nothing plugged in',
+  openCircuitVolts: 'the volts with nothing plugged in, by a meter or from the data sheet',
+} as const;
+
+type Wanted = keyof typeof wanted;
+
+/** The figures without which the supply cannot be used safely. */
+function missingOf({ banks, regulated }: SupplyDraft): readonly Wanted[] {
+  const isDirect = banks.some(({ power }) => power !== 'AC');
+  const isMissing: Readonly<Record<Wanted, boolean>> = {
+    power: banks.some(({ power }) => power === null),
+    polarity: banks.some(({ power, polarity }) => power !== 'AC' && polarity === null),
+    plug: banks.some(({ plug }) => plug === null),
+    regulated: isDirect && regulated === null,
+    openCircuitVolts:
+      regulated === false && banks.some(({ settings }) => settings.some((one) => one.openCircuitVolts === null)),
+  };
+  return (Object.keys(wanted) as Wanted[]).filter((key) => isMissing[key]);
+}
+
+/** The supply as an entry of a catalogue: left out while something about it is missing. */
+export function supplyEntry(draft: SupplyDraft): Entry {
+  const { name, price, mains, regulated, total, banks } = draft;
+  const missing = missingOf(draft);
+  const fields: readonly (Field | false)[] = [
+    { key: 'name', value: name },
+    { key: 'price', value: price },
+    mains !== null && { key: 'mains', value: mains },
+    (regulated !== null || missing.includes('regulated')) && { key: 'regulated', value: regulated },
+    total !== null && { key: 'total', value: total },
+    { key: 'banks', value: banks.map((bank) => bankData(bank, regulated === false)), remark: banksRemark(draft) },
+  ];
+  return {
+    name,
+    fields: fields.filter((field) => field !== false),
+    missing: missing.map((key) => ({ key, lookFor: wanted[key] })),
+  };
+}
+
+function banksRemark({ banks, mains }: SupplyDraft): string | undefined {
+  const remarks = [
+    ...(banks.some(({ isolated }) => isolated === null)
+      ? ['not known whether isolated: counted as not, the careful assumption']
+      : []),
+    ...(mains === null ? ['mains volts not known: refused where a board states its own'] : []),
+  ];
+  return remarks.length === 0 ? undefined : remarks.join('; ');
+}
+
+/** What is not known is `…`, which is no value: the whole entry is then a comment. */
+const bankData = (bank: BankDraft, isUnregulated: boolean): Readonly<Record<string, unknown>> => ({
+  outputs: bank.outputs,
+  isolated: bank.isolated ?? false,
+  power: bank.power ?? '…',
+  plug: bank.plug ?? '…',
+  ...(bank.power === 'AC' ? {} : { polarity: bank.polarity ?? '…' }),
+  ...(bank.switch === null ? {} : { switch: bank.switch }),
+  settings: bank.settings.map(({ volts, milliamps, openCircuitVolts }) => ({
+    volts,
+    milliamps,
+    ...(isUnregulated ? { openCircuitVolts: openCircuitVolts ?? '…' } : {}),
+  })),
+  ...(bank.joins.length === 0 ? {} : { joins: bank.joins }),
+});

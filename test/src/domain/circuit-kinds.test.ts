@@ -1,0 +1,22 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
+import { expect, it } from 'vitest';
+
+import { circuitKinds } from '../../../src/domain/circuit-kinds.js';
+
+it('the README shows the planning figures', async () => {
+  const readme = await readFile(join(import.meta.dirname, '../../../README.md'), 'utf8');
+  const table = /\| kind of circuit \|.*\n\| --- .*\n((?:\|.*\n)+)/.exec(readme)?.[1] ?? '';
+  const rows = circuitKinds.map(({ label, planningMilliamps, digital, highGain }) => {
+    const traits = [...(digital ? ['digital'] : []), ...(highGain ? ['high-gain'] : [])];
+    return `| ${label} | ${planningMilliamps} | ${traits.join(', ')} |\n`;
+  });
+  expect(table).toBe(rows.join(''));
+});
+
+it('every kind has a key and a label of its own, and a figure', () => {
+  expect(new Set(circuitKinds.map(({ key }) => key)).size).toBe(circuitKinds.length);
+  expect(new Set(circuitKinds.map(({ label }) => label)).size).toBe(circuitKinds.length);
+  for (const { planningMilliamps } of circuitKinds) expect(planningMilliamps).toBeGreaterThan(0);
+});
