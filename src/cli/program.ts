@@ -5,6 +5,7 @@ import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 import { escapedText } from '../domain/shown-text.js';
 import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
+import type { ExplainFlags } from './explain-command.js';
 import type { RewireFlags } from './rewire-command.js';
 import { entryCommands } from './entry-commands.js';
 import type { VerifyFlags } from './verify-command.js';
@@ -22,6 +23,7 @@ export function program(version: string = ownVersion()): Command {
   command.addCommand(chooseCommand());
   command.addCommand(rewireCommand());
   command.addCommand(checkCommand());
+  command.addCommand(explainCommand());
   command.addCommand(verifyCommand());
   for (const entry of entryCommands()) command.addCommand(withManners(entry));
   return command;
@@ -108,6 +110,33 @@ function checkCommand(): Command {
     });
 }
 
+function explainCommand(): Command {
+  return new Command('explain')
+    .description('Why is there no plan, and what would help? Or: why this plan, and why does this pedal sit there?')
+    .addArgument(new Argument('<board>', 'the board file: pedals, policy and what is owned (YAML or JSON)'))
+    .addArgument(new Argument('<catalogue>', 'the catalogue file: supplies and leads to choose from'))
+    .addArgument(new Argument('[pedal]', 'the id of a pedal: why it sits where it does'))
+    .addOption(
+      new Option('--aim <aim>', 'what is best: least money, fewest supplies, or least noise')
+        .choices(['cost', 'bricks', 'quiet'])
+        .default('cost'),
+    )
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addOption(
+      new Option('--time <seconds>', 'stop after so many seconds with what is explained by then').argParser(
+        positiveSeconds,
+      ),
+    )
+    .addHelpText('after', explainExitCodeHelp)
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed explain --help for what there is)')
+    .action(async (board: string, catalogue: string, pedal: string | undefined, flags: ExplainFlags) => {
+      const { runExplain } = await import('./explain-command.js');
+      process.exitCode = await runExplain({ board, catalogue, pedal: pedal ?? null }, flags);
+    });
+}
+
 function verifyCommand(): Command {
   return new Command('verify')
     .description('Is this plan safe, and is it true that none is better? Checks a result and its proof.')
@@ -145,6 +174,12 @@ Exit codes:
   0  a plan, proven best        3  a file cannot be read or is wrong
   1  a defect of boardfeed      4  no plan exists
   2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
+
+const explainExitCodeHelp = `
+Exit codes:
+  0  a plan, and why             3  a file cannot be read or is wrong, or the board has no such pedal
+  1  a defect of boardfeed       4  no plan exists, and why
+  2  wrong use of the command    5  stopped before everything was settled`;
 
 const checkExitCodeHelp = `
 Exit codes:

@@ -17,6 +17,7 @@ export function argumentTexts(told: Told, argument: Argument): readonly string[]
     ...argument.feeders.map((each) => feederText(told, argument, each)),
     ...argument.refusals.flatMap((each) => refusalTexts(told, each)),
     ...conflict.facts.map((fact) => factText(told, fact, pedals)),
+    ...unitTexts(told, argument),
     ...conclusionTexts(told, argument),
   ];
 }
@@ -52,6 +53,23 @@ function refusalTexts(told: Told, { pedal, refusals }: Argument['refusals'][numb
       );
     }),
   ];
+}
+
+/** "One Quay 6 feeds 6 of these 7 at most, and there is 1." Said where it bears on the number of supplies. */
+function unitTexts({ inventory }: Told, { conflict, units }: Argument): readonly string[] {
+  const count = conflict.pedals.length;
+  const told = units.flatMap(({ supply, units: there, most }) =>
+    most === null || (there === null && most === count)
+      ? []
+      : [
+          `One ${inventory.supplyName(supply)} feeds ${most === count ? `all ${count}` : `${most} of these ${count} at most`}` +
+            `${there === null ? '' : `, and there ${there === 1 ? 'is' : 'are'} ${there === 0 ? 'none' : there}`}.`,
+        ],
+  );
+  const whole = units.every(({ units: there, most }) => there !== null && most !== null);
+  const together = units.reduce((sum, { units: there, most }) => sum + (there ?? 0) * (most ?? 0), 0);
+  if (!whole || units.length === 0 || together >= count) return told;
+  return [...told, `That makes ${together} of ${count}.`];
 }
 
 function conclusionTexts(told: Told, argument: Argument): readonly string[] {

@@ -7,7 +7,7 @@ import { withinLimits } from '../reasons.js';
 import { refusalsOf } from '../refusals.js';
 import { solve, type Situation } from '../solve.js';
 import type { Conflict } from './conflict.js';
-import { factsOf, relaxed, sameFact, type Fact } from './facts.js';
+import { factsOf, relaxed, sameFact } from './facts.js';
 import { withPolicy } from './limit-ways.js';
 
 /** A conflict with the numbers that make an argument of it. */
@@ -25,7 +25,20 @@ export type Argument = {
   };
   /** The most of these pedals that one supply feeds at once; asked where the number of supplies matters. */
   readonly perSupply?: number | null;
+  /** Of the few supplies that come into question, how many of these pedals each feeds; empty where they are many. */
+  readonly units: readonly UnitCount[];
 };
+
+export type UnitCount = {
+  readonly supply: SupplyId;
+  /** How many there can be, owned ones and others; null where the conflict sets no bound. */
+  readonly units: number | null;
+  /** The most of the pedals that one unit feeds at once; null where it was not settled. */
+  readonly most: number | null;
+};
+
+/** More supplies than these are not looked at one by one. */
+const fewSupplies = 4;
 
 /** The numbers for a conflict of this board and shop. */
 export async function argumentFor(conflict: Conflict, situation: Situation, effort: Effort): Promise<Argument> {
@@ -35,13 +48,15 @@ export async function argumentFor(conflict: Conflict, situation: Situation, effo
   );
   const least: { budget?: number | null; bricks?: number | null; sockets?: number | null } = {};
   for (const limit of limits) least[limit] = await leastOf(limit, conflict, asked, effort);
+  const feeders = feedersOf(conflict, situation);
   const counts = limits.some((limit) => limit !== 'budget') && conflict.pedals.length > 1;
   return {
     conflict,
-    feeders: feedersOf(conflict, situation),
-    refusals: unfeedable(conflict, situation),
+    feeders,
+    refusals: unfeedable(feeders, situation),
     least,
     ...(counts ? { perSupply: await mostPerSupply(conflict, asked, effort) } : {}),
+    units: await unitCounts(conflict, feeders, asked, effort),
   };
 }
 
@@ -70,6 +85,44 @@ async function mostPerSupply({ pedals }: Conflict, asked: Situation, effort: Eff
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
 }
 
+/** Where the pedals are several and the supplies few: what a unit of each can do. */
+async function unitCounts(
+  { pedals, facts }: Conflict,
+  feeders: Argument['feeders'],
+  asked: Situation,
+  effort: Effort,
+): Promise<readonly UnitCount[]> {
+  const supplies = [...new Set(feeders.flatMap((each) => each.supplies))];
+  if (pedals.length < 2 || supplies.length > fewSupplies || facts.some(({ kind }) => kind === 'budget')) return [];
+  const counts: UnitCount[] = [];
+  for (const supply of supplies)
+    counts.push({ supply, units: unitsOf(supply, asked), most: await mostOf(supply, pedals, asked, effort) });
+  return counts;
+}
+
+/** How many can be had as the conflict asks; null when that is any number. */
+function unitsOf(supply: SupplyId, { board, catalogue }: Situation): number | null {
+  const owned = board.owned.supplies.get(supply) ?? 0;
+  const sold = catalogue.supplies.find(({ id }) => id === supply);
+  if (sold === undefined || sold.price === null) return owned;
+  return sold.stock === null ? null : owned + sold.stock;
+}
+
+async function mostOf(
+  supply: SupplyId,
+  pedals: readonly PedalId[],
+  asked: Situation,
+  effort: Effort,
+): Promise<number | null> {
+  const { board, catalogue } = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
+  const some = board.pedals.filter(({ id }) => pedals.includes(id));
+  const owned = { ...board.owned, supplies: new Map([[supply, 1]]) };
+  const only = { ...catalogue, supplies: catalogue.supplies.map((each) => ({ ...each, stock: 0 })) };
+  const alone = { board: { ...board, pedals: some, owned }, catalogue: only };
+  const solved = await solve(alone, { tiers: ['unpowered'], required: new Set() }, effort);
+  return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
+}
+
 /** Under the rules as they are, whatever the limits. Pedals that the same supplies feed share an entry. */
 function feedersOf({ pedals }: Conflict, { board, catalogue }: Situation): Argument['feeders'] {
   const question = questionOf(board, catalogue, { tiers: [], partial: true });
@@ -87,14 +140,10 @@ function feedersOf({ pedals }: Conflict, { board, catalogue }: Situation): Argum
   return [...groups.values()];
 }
 
-function unfeedable(conflict: Conflict, situation: Situation): Argument['refusals'] {
-  const { board, catalogue } = situation;
-  const unfed = feedersOf(conflict, situation).flatMap(({ pedals, supplies }) => (supplies.length === 0 ? pedals : []));
+function unfeedable(feeders: Argument['feeders'], { board, catalogue }: Situation): Argument['refusals'] {
+  const unfed = feeders.flatMap(({ pedals, supplies }) => (supplies.length === 0 ? pedals : []));
   return board.pedals
     .filter(({ id }) => unfed.includes(id))
     .map((pedal) => ({ pedal: pedal.id, refusals: refusalsOf(pedal, board, catalogue) }));
 }
 
-/** Whether a fact takes part. */
-export const takesPart = ({ conflict }: Argument, kind: Fact['kind']): boolean =>
-  conflict.facts.some((fact) => fact.kind === kind);

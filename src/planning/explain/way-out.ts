@@ -40,7 +40,13 @@ export type Change =
   | { readonly kind: 'pedals'; readonly pedals: readonly PedalId[] };
 
 /** A change, the board and shop with it, and a plan for them, audited. */
-export type WayOut = { readonly change: Change; readonly situation: Situation; readonly wiring: Wiring };
+export type WayOut = {
+  readonly change: Change;
+  readonly situation: Situation;
+  readonly wiring: Wiring;
+  /** True when it is proven that no plan with this change costs less money. */
+  readonly cheapest?: boolean;
+};
 
 /** What was looked for and found; not whole when the time ran out before it was settled. */
 export type Ways = { readonly ways: readonly WayOut[]; readonly whole: boolean };

@@ -8,6 +8,7 @@ import { limitNames, limitsWay, limitWay, withPolicy, type LimitName } from './l
 import { missingLeads } from './missing-lead.js';
 import { missingSupplies } from './missing-supply.js';
 import { fewestLeftOut, pedalWays } from './pedal-ways.js';
+import { pricedWays } from './priced-ways.js';
 import { stockWay } from './stock-ways.js';
 import { noWays, together, type FactorName, type Ways } from './way-out.js';
 
@@ -40,7 +41,7 @@ export async function waysOut(conflicts: readonly Conflict[], situation: Situati
   const isOpen = [...policy, factors].every(({ ways }) => ways.length === 0);
   const joint = isOpen ? await limitsWay(situation, effort) : noWays;
   const few = single.ways.length === 0 ? await fewestLeftOut(situation, effort) : noWays;
-  return together([...policy, joint, leads, supplies, factors, single, few]);
+  return pricedWays(together([...policy, joint, leads, supplies, factors, single, few]), effort);
 }
 
 const isLimit = (kind: Fact['kind']): kind is LimitName => limitNames.some((name) => name === kind);
