@@ -2,7 +2,7 @@ import { minorUnits, type PedalId } from '../domain/quantities.js';
 import type { Argument } from '../planning/explain/argument.js';
 import { factText, type Told } from './explain-facts.js';
 import { needsText } from './needs.js';
-import { capital, countText, fullStop, listText, outputsText, priceText } from './words.js';
+import { countText, fullStop, listText, outputsText, priceText } from './words.js';
 
 /** The most names that a sentence lists. */
 const mostNamed = 8;
@@ -42,17 +42,17 @@ function feederText(told: Told, { conflict }: Argument, { pedals, supplies }: Ar
   return `Only ${only} has an output for ${names}${pedals.length === 1 ? alone : ''}.`;
 }
 
+/** What the pedal needs, how near it came, and what the rest fails on. */
 function refusalTexts(told: Told, { pedal, refusals }: Argument['refusals'][number]): readonly string[] {
   const { inventory } = told;
-  return [
-    `${inventory.pedalName(pedal)} needs ${needsText({ marks: { dash: '–' } }, inventory.pedal(pedal))}.`,
-    ...refusals.map(({ rule, at, message }, index) => {
-      const place = at === null ? '' : ` at ${inventory.supplyName(at.supply)} ${outputsText(at.outputs)}`;
-      return fullStop(
-        `${index === 0 ? 'Nearest miss: ' : ''}${index === 0 ? rule : capital(rule)}${place}: ${message}`,
-      );
-    }),
-  ];
+  const [nearest, ...others] = refusals;
+  const needs = `${inventory.pedalName(pedal)} needs ${needsText({ marks: { dash: '–' } }, inventory.pedal(pedal))}.`;
+  if (nearest === undefined) return [needs];
+  const { rule, at, message } = nearest;
+  const place = at === null ? '' : ` at ${inventory.supplyName(at.supply)} ${outputsText(at.outputs, '–')}`;
+  const rules = [...new Set(others.map((other) => other.rule))].filter((other) => other !== rule);
+  const rest = rules.length === 0 ? [] : [`Other outputs fail on ${listText(rules, 'or')}.`];
+  return [needs, fullStop(`The nearest miss is${place}, on the rule ${rule}: ${message}`), ...rest];
 }
 
 /** "One Quay 6 feeds 6 of these 7 at most, and there is 1." Said where it bears on the number of supplies. */
@@ -76,7 +76,7 @@ function conclusionTexts(told: Told, argument: Argument): readonly string[] {
   const { conflict, least, perSupply } = argument;
   const { policy } = told.board;
   const count = conflict.pedals.length;
-  const they = count === 1 ? 'It takes' : `Together these ${count} pedals take`;
+  const they = count === 1 ? 'It takes' : `Together these ${count} take`;
   const texts: string[] = [];
   if (least.budget !== undefined && least.budget !== null) {
     const beyond = minorUnits(least.budget - (policy.budget ?? 0));
@@ -91,17 +91,22 @@ function conclusionTexts(told: Told, argument: Argument): readonly string[] {
       `No supply feeds more than ${perSupply} of these ${count} at once, so ${countText(allowed, 'supply', 'supplies')} ${allowed === 1 ? 'feeds' : 'feed'} ${perSupply * allowed} at most.`,
     );
   else if (fewest !== null) texts.push(`${they} at least ${countText(fewest, 'supply', 'supplies')}.`);
-  return [...texts, sizeText(argument)];
+  return [...texts, sizeText(told, argument)];
 }
 
 /** What is shown of the set as a whole. */
-function sizeText({ conflict }: Argument): string {
+function sizeText(told: Told, { conflict }: Argument): string {
   const { pedals, facts, size } = conflict;
   const [first] = pedals;
   if (size === 'open')
     return 'So these cannot all be powered. The search stopped before it had looked for a smaller reason.';
-  if (pedals.length === 1 && facts.length === 0 && first !== undefined) return 'So no plan can have power for it.';
-  const rest = facts.length === 0 ? 'Without any one of these pedals' : 'Without any one of these pedals or conditions';
   const smallest = size === 'smallest' ? ', and no shorter reason exists' : '';
+  if (pedals.length === 1 && first !== undefined) {
+    const name = told.inventory.pedalName(first);
+    if (facts.length === 0) return `So no plan can have power for ${name}.`;
+    const conditions = facts.length === 1 ? 'this condition' : 'any one of these conditions';
+    return `So ${name} cannot have power. Without ${conditions} it could${smallest}.`;
+  }
+  const rest = facts.length === 0 ? 'Without any one of these pedals' : 'Without any one of these pedals or conditions';
   return `So they do not go together. ${rest} the others would${smallest}.`;
 }

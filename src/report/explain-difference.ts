@@ -8,23 +8,24 @@ import { countText, listText, priceText } from './words.js';
 export const differencesText = (told: Told, differences: readonly TierDifference[]): string =>
   listText(differences.map((each) => differenceText(told, each)));
 
-function differenceText({ board }: Told, { tier, from, to }: TierDifference): string {
+function differenceText({ board }: Told, { tier, from, to, exposed = 0 }: TierDifference): string {
   const by = Math.abs(to - from);
   const way = to > from ? 'more' : 'less';
-  if (isMoney(tier)) return `${priceText(minorUnits(by), board)} ${way}${tier === 'cost' ? costNote(board) : ''}`;
+  if (isMoney(tier)) return `${priceText(minorUnits(by), board)} ${way}${exposed === 0 ? '' : noiseNote(exposed)}`;
+  const fewer = to > from ? 'more' : 'fewer';
   switch (tier) {
     case 'bricks':
-      return `${countText(by, 'supply', 'supplies')} ${way}`;
+      return `${countText(by, 'supply', 'supplies')} ${fewer}`;
     case 'parts':
-      return `${countText(by, 'extra lead')} ${way}`;
+      return `${countText(by, 'lead')} ${fewer}`;
     case 'exposed':
-      return `${countText(by, 'pedal')} ${way} exposed to digital noise`;
+      return `${countText(by, 'pedal')} ${fewer} exposed to digital noise`;
     case 'offPreferred':
-      return `${countText(by, 'pedal')} ${way} off the preferred volts`;
+      return `${countText(by, 'pedal')} ${fewer} off the preferred volts`;
     case 'unpowered':
-      return `${countText(by, 'pedal')} ${way} without power`;
+      return `${countText(by, 'pedal')} ${fewer} without power`;
     case 'moved':
-      return `${countText(by, 'pedal')} ${way} moved`;
+      return `${countText(by, 'pedal')} ${fewer} moved`;
     case 'cost':
     case 'money':
     case 'newCost':
@@ -32,4 +33,5 @@ function differenceText({ board }: Told, { tier, from, to }: TierDifference): st
   }
 }
 
-const costNote = ({ policy }: Told['board']): string => (policy.noisePrice === 0 ? '' : ', noise counted in');
+const noiseNote = (exposed: number): string =>
+  `, counting ${countText(Math.abs(exposed), 'pedal')} ${exposed > 0 ? 'more' : 'fewer'} exposed to digital noise`;

@@ -146,9 +146,9 @@ function changeObject({ board }: Told, change: Change) {
   }
 }
 
-const differenceObject = ({ board }: Told, { tier, from, to }: TierDifference) => {
+const differenceObject = ({ board }: Told, { tier, from, to, exposed = 0 }: TierDifference) => {
   const form = (amount: number) => (isMoney(tier) ? moneyText(minorUnits(amount), board.currency) : amount);
-  return { tier, from: form(from), to: form(to) };
+  return { tier, from: form(from), to: form(to), exposed };
 };
 
 const forcedObject = (told: Told, { bought, without, pedals }: Forced) => ({

@@ -1,7 +1,8 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Explanation } from '../planning/explain/explain.js';
-import { argumentTexts } from './explain-argument.js';
+import { alikeArguments } from './explain-alike.js';
+import { argumentTexts, namesText } from './explain-argument.js';
 import { cheaperTexts, forcedTexts, type ExplainedPlan } from './explain-plan.js';
 import { elsewhereText, hereText, unfitTexts } from './explain-seat.js';
 import { changeText, planText } from './explain-ways.js';
@@ -54,10 +55,12 @@ const bullets = (screen: Screen, texts: readonly string[]): string[] =>
 
 function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId | null): readonly string[] {
   const { conflicts, ways } = explanation;
-  const many = conflicts.length > 1;
-  const why = conflicts.flatMap((argument, at) => {
+  const told = alikeArguments(conflicts);
+  const many = told.length > 1;
+  const why = told.flatMap(({ argument, others }, at) => {
     const texts = argumentTexts(screen, argument);
-    const conclusion = { text: sentence(screen, texts.at(-1) ?? ''), paint: screen.paints.strong };
+    const same = others.length === 0 ? '' : ` The same holds for ${namesText(screen, others)}.`;
+    const conclusion = { text: sentence(screen, `${texts.at(-1) ?? ''}${same}`), paint: screen.paints.strong };
     return [
       ...(at === 0 ? [] : ['']),
       ...(many ? block([{ text: `Reason ${at + 1}`, paint: screen.paints.strong }], screen.width, indent) : []),
@@ -92,8 +95,7 @@ function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible
     pieces.push({ text: `So there is no place to explain for ${inventory.pedalName(pedal)}. ${part}.` });
   }
   if (ways.length === 0) pieces.push({ text: 'No single change that was tried is enough.' });
-  if (!whole)
-    pieces.push({ text: 'Not everything was settled: the search stopped early.', paint: paints.caution });
+  if (!whole) pieces.push({ text: 'Not everything was settled: the search stopped early.', paint: paints.caution });
   return pieces;
 }
 

@@ -83,8 +83,7 @@ const factorCautions: Readonly<Record<FactorName, string>> = {
 
 /** "a lead from barrel-2.1 to jack-3.5 that swaps plus and minus". */
 function leadText({ role, fits, gives, reverses }: Part): string {
-  const swaps = reverses ? ', and swaps plus and minus' : '';
-  const way = `fits ${safeText(fits)}, gives ${safeText(gives)}${swaps}`;
+  const way = `fits ${safeText(fits)}${reverses ? ', swaps plus and minus' : ''} and gives ${safeText(gives)}`;
   switch (role.kind) {
     case 'adapter':
       return `one more lead that ${way}`;

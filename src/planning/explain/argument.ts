@@ -146,4 +146,3 @@ function unfeedable(feeders: Argument['feeders'], { board, catalogue }: Situatio
     .filter(({ id }) => unfed.includes(id))
     .map((pedal) => ({ pedal: pedal.id, refusals: refusalsOf(pedal, board, catalogue) }));
 }
-
