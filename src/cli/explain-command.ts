@@ -56,5 +56,5 @@ export async function runExplain(asked: ExplainArguments, flags: ExplainFlags): 
 function exitCodeFor(explanation: Explanation): ExitCode {
   if (explanation.kind === 'stopped') return exitCodes.stopped;
   if (explanation.kind === 'impossible') return exitCodes.noPlan;
-  return explanation.whole ? exitCodes.plan : exitCodes.stopped;
+  return explanation.ended && !explanation.whole ? exitCodes.stopped : exitCodes.plan;
 }

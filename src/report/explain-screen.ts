@@ -95,7 +95,7 @@ function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible
     pieces.push({ text: `So there is no place to explain for ${inventory.pedalName(pedal)}. ${part}.` });
   }
   if (ways.length === 0) pieces.push({ text: 'No single change that was tried is enough.' });
-  if (!whole) pieces.push({ text: 'Not everything was settled: the search stopped early.', paint: paints.caution });
+  if (!whole) pieces.push({ text: 'Not everything below was settled in time.', paint: paints.caution });
   return pieces;
 }
 
@@ -121,7 +121,7 @@ function planFacts({ board }: Screen, { wiring, aim }: ExplainedPlan): string {
 }
 
 const wholePieces = ({ paints }: Screen, { whole }: ExplainedPlan): readonly Piece[] =>
-  whole ? [] : [{ text: 'Not everything was settled: the search stopped early.', paint: paints.caution }];
+  whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }];
 
 function seatLines(screen: Screen, explanation: ExplainedPlan, pedal: PedalId): readonly string[] {
   const { seat } = explanation;

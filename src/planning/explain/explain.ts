@@ -55,6 +55,8 @@ export type Explanation =
       readonly forced: readonly Forced[];
       readonly cheaper: Cheaper | null;
       readonly whole: boolean;
+      /** Whether the caller's patience ended before it was done; what is open otherwise would have taken too long. */
+      readonly ended: boolean;
     }
   /** The time ran out before there was a proven plan to explain. */
   | { readonly kind: 'stopped'; readonly aim: ChoosingAim };
@@ -62,6 +64,8 @@ export type Explanation =
 /** The most conflicts that are looked for. */
 const mostConflicts = 5;
 const usualShrinkMs = 2_500;
+/** How long is spent on what each purchase is for, in milliseconds. */
+const purchasesMs = 10_000;
 
 /**
  * Why no plan exists, and what would help; or why the best plan buys what it buys; or why it has a pedal where it has it. Every
@@ -137,10 +141,11 @@ async function whySo(
   effort.onProgress?.({ tier: null, value: null, bound: null });
   if (pedal !== null) {
     const { seat, whole } = await seatOf(pedal, wiring, aim, situation, quiet);
-    return { kind: 'plan', aim, wiring, seat, forced: [], cheaper: null, whole };
+    return { kind: 'plan', aim, wiring, seat, forced: [], cheaper: null, whole, ended: isOver(effort) };
   }
-  const forced = await forcedPurchases(wiring, aim, situation, quiet);
   const cheaper = await cheaperPlan(wiring, aim, situation, quiet);
+  const forced = await within(purchasesMs, quiet, (limited) => forcedPurchases(wiring, aim, situation, limited));
   const whole = forced.whole && cheaper.whole;
-  return { kind: 'plan', aim, wiring, seat: null, forced: forced.value, cheaper: cheaper.value, whole };
+  const ended = isOver(effort);
+  return { kind: 'plan', aim, wiring, seat: null, forced: forced.value, cheaper: cheaper.value, whole, ended };
 }

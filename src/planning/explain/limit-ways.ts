@@ -19,7 +19,10 @@ export async function limitWay(limit: LimitName, situation: Situation, effort: E
   const to = minorUnits(solved.wiring.score[tier]);
   const change: Change = limit === 'budget' ? { kind: limit, from: minorUnits(from), to } : { kind: limit, from, to };
   const raised = withPolicy(situation, { [limit]: to });
-  return { ways: [{ change, situation: raised, wiring: solved.wiring }], whole: true };
+  return {
+    ways: [{ change, situation: raised, wiring: solved.wiring, ...(tier === 'money' && { cheapest: true }) }],
+    whole: true,
+  };
 }
 
 /** Where several limits have to be raised at once: the least money, and then the fewest supplies at that. */
@@ -42,7 +45,7 @@ export async function limitsWay(situation: Situation, effort: Effort): Promise<W
     ...(change.bricks !== null && { bricks: change.bricks.to }),
     ...(change.sockets !== null && { sockets: change.sockets.to }),
   });
-  return { ways: [{ change, situation: raised, wiring: solved.wiring }], whole: true };
+  return { ways: [{ change, situation: raised, wiring: solved.wiring, cheapest: true }], whole: true };
 }
 
 /** The board with some of its policy otherwise. */

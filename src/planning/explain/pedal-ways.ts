@@ -30,7 +30,8 @@ export async function fewestLeftOut(situation: Situation, effort: Effort): Promi
   if (unpowered.length === situation.board.pedals.length) return noWays;
   const without = withoutPedals(unpowered, situation);
   const wiring = { ...solved.wiring, unpowered: [], score: { ...solved.wiring.score, unpowered: 0 } };
-  return { ways: [{ change: { kind: 'pedals', pedals: unpowered }, situation: without, wiring }], whole: true };
+  const change = { kind: 'pedals', pedals: unpowered } as const;
+  return { ways: [{ change, situation: without, wiring, cheapest: true }], whole: true };
 }
 
 export const withoutPedals = (pedals: readonly PedalId[], { board, catalogue }: Situation): Situation => ({

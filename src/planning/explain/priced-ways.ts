@@ -15,9 +15,13 @@ export async function pricedWays({ ways, whole }: Ways, effort: Effort): Promise
   return { ways: priced, whole };
 }
 
-const unpriced = (way: WayOut): WayOut => ({ ...way, cheapest: way.wiring.score.money === 0 });
+const unpriced = (way: WayOut): WayOut => ({
+  ...way,
+  cheapest: way.cheapest === true || way.wiring.score.money === 0,
+});
 
 async function withLeastMoney(way: WayOut, effort: Effort): Promise<WayOut> {
+  if (way.cheapest === true) return way;
   if (way.wiring.score.money === 0) return unpriced(way);
   const solved = await solve(way.situation, { tiers: ['money'] }, effort);
   return solved.kind === 'plan' ? { ...way, wiring: solved.wiring, cheapest: true } : unpriced(way);

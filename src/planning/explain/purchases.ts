@@ -6,6 +6,7 @@ import { solve, type Situation } from '../solve.js';
 import { conflictOf } from './conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
 import { withPolicy } from './limit-ways.js';
+import { within } from '../within.js';
 
 /** Something that a plan buys. */
 export type Bought =
@@ -72,8 +73,16 @@ async function forcedBy(
   const { policy } = situation.board;
   const without = solved.kind === 'plan' ? differencesOf(score, solved.wiring.score, aim, policy) : null;
   if (solved.kind === 'plan' && solved.wiring.score.money <= score.money) return { bought, without, pedals: [] };
-  const conflict = await conflictOf(withPolicy(unsold, { budget: score.money }), effort, { factsStand: true });
-  return { bought, without, pedals: conflict === null || conflict.size === 'open' ? [] : conflict.pedals };
+  return { bought, without, pedals: await pedalsBehind(withPolicy(unsold, { budget: score.money }), effort) };
+}
+
+/** How long a smallest set of pedals is sought, in milliseconds: with many pedals it can take very long. */
+const patienceMs = 1_500;
+
+/** A smallest set of pedals that cannot all be powered; none where it was not found in time. */
+async function pedalsBehind(situation: Situation, effort: Effort): Promise<readonly PedalId[]> {
+  const conflict = await within(patienceMs, effort, (limited) => conflictOf(situation, limited, { factsStand: true }));
+  return conflict === null || conflict.size === 'open' ? [] : conflict.pedals;
 }
 
 /** The tiers that can differ while every pedal is powered. */
@@ -109,7 +118,6 @@ export async function cheaperPlan(
   const tiers: readonly Tier[] = ['unpowered', ...rankedTiers(aim)];
   const partial = await solve(less, { tiers, required: new Set() }, effort);
   if (partial.kind !== 'plan') return { value: null, whole: false };
-  const conflict = await conflictOf(less, effort, { factsStand: true });
-  const pedals = conflict === null || conflict.size === 'open' ? [] : conflict.pedals;
+  const pedals = await pedalsBehind(less, effort);
   return { value: { kind: 'too little', wiring: partial.wiring, pedals }, whole: pedals.length > 0 };
 }

@@ -11,7 +11,7 @@ import { solve, type Situation } from '../solve.js';
 import { conflictOf, type Conflict } from './conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
 import { rankedTiers } from './purchases.js';
-import { isOver } from '../within.js';
+import { isOver, within } from '../within.js';
 
 /** What it would take to have the pedal elsewhere, with everything else arranged anew as well as can be. */
 export type Verdict =
@@ -107,12 +107,21 @@ async function verdictOn(
     case 'stopped':
       return { kind: 'unknown' };
     case 'impossible':
-      return { kind: 'impossible', conflict: await conflictOf(situation, effort, { pin }) };
+      return { kind: 'impossible', conflict: await whyNot(pin, situation, effort) };
     case 'plan': {
       const differences = differencesOf(wiring.score, solved.wiring.score, aim, situation.board.policy);
       return { kind: 'plan', wiring: solved.wiring, differences };
     }
   }
+}
+
+/** How long what is in the way of one place is sought, in milliseconds. */
+const patienceMs = 1_500;
+
+/** What is in the way there; null when no set from which nothing can be taken away was found in time. */
+async function whyNot(pin: Pin, situation: Situation, effort: Effort): Promise<Conflict | null> {
+  const conflict = await within(patienceMs, effort, (limited) => conflictOf(situation, limited, { pin }));
+  return conflict?.size === 'open' ? null : conflict;
 }
 
 /** Whether the pedal can hang there at all, alone or on a chain. */
