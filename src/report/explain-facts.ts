@@ -1,6 +1,6 @@
 import { decimalOfThousandths, factorText, millivolts, minorUnits } from '../domain/quantities.js';
 import type { Pedal } from '../domain/pedal.js';
-import type { Fact } from '../planning/explain/facts.js';
+import type { Fact, FactName } from '../planning/explain/facts.js';
 import type { Inventory } from './inventory.js';
 import { safeText } from './safe-text.js';
 import type { Board, Catalogue } from '../domain/board.js';
@@ -11,58 +11,52 @@ export type Told = { readonly board: Board; readonly catalogue: Catalogue; reado
 
 /** A fact as a sentence, about these pedals. */
 export function factText(told: Told, fact: Fact, pedals: readonly Pedal[]): string {
-  const { policy } = told.board;
-  const names = (which: readonly Pedal[]): string => listText(which.map(({ id }) => told.inventory.pedalName(id)));
-  switch (fact.kind) {
-    case 'budget':
-      return `The budget is ${priceText(minorUnits(policy.budget ?? 0), told.board)}.`;
-    case 'bricks':
-      return `No more than ${countText(policy.bricks ?? 0, 'supply', 'supplies')} may be in use.`;
-    case 'sockets':
-      return `There ${policy.sockets === 1 ? 'is' : 'are'} ${countText(policy.sockets ?? 0, 'mains socket')}, and every supply takes one.`;
-    case 'headroom alone':
-      return `A pedal alone on an output is planned with a reserve of × ${factorText(policy.headroom.alone)}.`;
-    case 'headroom chained':
-      return `Pedals that share an output are planned with a reserve of × ${factorText(policy.headroom.chained)}.`;
-    case 'headroom supply':
-      return `The total of a supply is planned with a reserve of × ${factorText(policy.headroom.supply)}.`;
-    case 'guess': {
-      const guessed = pedals.filter(({ figure }) => figure === 'guess');
-      return `What ${names(guessed)} ${guessed.length === 1 ? 'draws' : 'draw'} is a guess, and counted × ${factorText(policy.guess)}.`;
-    }
-    case 'chains':
-      return 'The board rules out chains: every pedal takes an output of its own.';
-    case 'mains':
-      return `The venue has ${voltsText(policy.mains ?? millivolts(0))} mains, and a supply has to state that it accepts them.`;
-    case 'plug':
-      return `Plugs have to fit: ${inletsText(pedals, names)}.`;
-    case 'polarity':
-      return `Plus and minus have to be the right way round: ${polaritiesText(pedals, names)}.`;
-    case 'setting':
-      return 'A bank that is switched together gives the same volts on all its outputs.';
-    case 'ground': {
-      const positive = pedals.filter(({ ground }) => ground === 'positive');
-      return `${names(positive)} ${positive.length === 1 ? 'has' : 'have'} a positive ground and may share it with none of the others.`;
-    }
-    case 'startup': {
-      const starting = pedals.filter(({ startup }) => startup !== null);
-      const each = starting.map(
-        ({ id, startup }) => `${told.inventory.pedalName(id)} takes ${decimalOfThousandths(startup ?? 0)} mA`,
-      );
-      return `At the moment of switching on ${listText(each)}.`;
-    }
-    case 'total':
-      return 'What a supply states as its total holds for all its outputs together.';
-    case 'alone': {
-      const alone = pedals.filter((pedal) => pedal.alone);
-      return `${names(alone)} ${alone.length === 1 ? 'asks' : 'ask'} for an output of ${alone.length === 1 ? 'its' : 'their'} own.`;
-    }
-    case 'stock':
-      return stockText(told, fact);
-  }
+  if (fact.kind === 'stock') return stockText(told, fact);
+  const names: Names = (which) => listText(which.map(({ id }) => told.inventory.pedalName(id)));
+  return sentences[fact.kind]({ ...told, pedals, names });
 }
 
 type Names = (pedals: readonly Pedal[]) => string;
+type About = Told & { readonly pedals: readonly Pedal[]; readonly names: Names };
+
+const sentences: Readonly<Record<FactName, (about: About) => string>> = {
+  budget: ({ board }) => `The budget is ${priceText(minorUnits(board.policy.budget ?? 0), board)}.`,
+  bricks: ({ board }) => `No more than ${countText(board.policy.bricks ?? 0, 'supply', 'supplies')} may be in use.`,
+  sockets: ({ board: { policy } }) =>
+    `There ${policy.sockets === 1 ? 'is' : 'are'} ${countText(policy.sockets ?? 0, 'mains socket')}, and every supply takes one.`,
+  'headroom alone': ({ board }) =>
+    `A pedal alone on an output is planned with a reserve of × ${factorText(board.policy.headroom.alone)}.`,
+  'headroom chained': ({ board }) =>
+    `Pedals that share an output are planned with a reserve of × ${factorText(board.policy.headroom.chained)}.`,
+  'headroom supply': ({ board }) =>
+    `The total of a supply is planned with a reserve of × ${factorText(board.policy.headroom.supply)}.`,
+  guess: ({ board, pedals, names }) => {
+    const guessed = pedals.filter(({ figure }) => figure === 'guess');
+    return `What ${names(guessed)} ${guessed.length === 1 ? 'draws' : 'draw'} is a guess, and counted × ${factorText(board.policy.guess)}.`;
+  },
+  chains: () => 'The board rules out chains: every pedal takes an output of its own.',
+  mains: ({ board }) =>
+    `The venue has ${voltsText(board.policy.mains ?? millivolts(0))} mains, and a supply has to state that it accepts them.`,
+  plug: ({ pedals, names }) => `Plugs have to fit: ${inletsText(pedals, names)}.`,
+  polarity: ({ pedals, names }) => `Plus and minus have to be the right way round: ${polaritiesText(pedals, names)}.`,
+  setting: () => 'A bank that is switched together gives the same volts on all its outputs.',
+  ground: ({ pedals, names }) => {
+    const positive = pedals.filter(({ ground }) => ground === 'positive');
+    return `${names(positive)} ${positive.length === 1 ? 'has' : 'have'} a positive ground and may share it with none of the others.`;
+  },
+  startup: ({ pedals, inventory }) => {
+    const starting = pedals.filter(({ startup }) => startup !== null);
+    const each = starting.map(
+      ({ id, startup }) => `${inventory.pedalName(id)} takes ${decimalOfThousandths(startup ?? 0)} mA`,
+    );
+    return `At the moment of switching on ${listText(each)}.`;
+  },
+  total: () => 'What a supply states as its total holds for all its outputs together.',
+  alone: ({ pedals, names }) => {
+    const alone = pedals.filter((pedal) => pedal.alone);
+    return `${names(alone)} ${alone.length === 1 ? 'asks' : 'ask'} for an output of ${alone.length === 1 ? 'its' : 'their'} own.`;
+  },
+};
 
 function inletsText(pedals: readonly Pedal[], names: Names): string {
   const inlets = [...new Set(pedals.map(({ inlet }) => inlet))];

@@ -2,16 +2,17 @@ import type { Board, Catalogue } from '../domain/board.js';
 import { isMoney } from '../domain/aim.js';
 import { moneyText } from '../domain/money.js';
 import type { Wiring } from '../domain/plan.js';
-import { factorText, minorUnits, numberOfThousandths, type PedalId } from '../domain/quantities.js';
+import { minorUnits, type PedalId } from '../domain/quantities.js';
 import type { Argument } from '../planning/explain/argument.js';
 import type { TierDifference } from '../planning/explain/difference.js';
 import type { Explanation } from '../planning/explain/explain.js';
 import type { Fact } from '../planning/explain/facts.js';
 import type { Cheaper, Forced } from '../planning/explain/purchases.js';
 import type { Elsewhere, Seat } from '../planning/explain/seats.js';
-import type { Change, WayOut } from '../planning/explain/way-out.js';
+import type { WayOut } from '../planning/explain/way-out.js';
 import { argumentTexts } from './explain-argument.js';
 import type { Told } from './explain-facts.js';
+import { changeObject } from './explain-change-json.js';
 import { changeText } from './explain-ways.js';
 import { inventoryOf } from './inventory.js';
 import { feedObject, findingObject, purchaseObject } from './json-objects.js';
@@ -98,53 +99,6 @@ const wayObject = (told: Told, { change, wiring, cheapest }: WayOut) => ({
   cheapest: cheapest === true,
   plan: wiringObject(told, wiring),
 });
-
-/** `change` names the kind; what else is there depends on it. */
-function changeObject({ board }: Told, change: Change) {
-  const money = (amount: number): string => moneyText(minorUnits(amount), board.currency);
-  switch (change.kind) {
-    case 'budget':
-      return { change: change.kind, from: money(change.from), to: money(change.to) };
-    case 'bricks':
-    case 'sockets':
-      return { change: change.kind, from: change.from, to: change.to };
-    case 'limits': {
-      const { kind, budget, bricks, sockets } = change;
-      const raised = budget === null ? null : { from: money(budget.from), to: money(budget.to) };
-      return { change: kind, budget: raised, bricks, sockets };
-    }
-    case 'factor':
-      return {
-        change: change.kind,
-        factor: change.factor,
-        from: Number(factorText(change.from)),
-        to: Number(factorText(change.to)),
-      };
-    case 'chains':
-      return { change: change.kind };
-    case 'stock':
-      return { change: change.kind, of: change.of, id: change.id, units: change.units };
-    case 'lead': {
-      const { role, fits, gives, reverses } = change.lead;
-      return { change: change.kind, lead: { ...role, fits, gives, reverses } };
-    }
-    case 'supply': {
-      const [bank] = change.supply.banks;
-      const [setting] = bank?.settings ?? [];
-      const output = {
-        power: bank?.power ?? null,
-        volts: setting === undefined ? null : numberOfThousandths(setting.millivolts),
-        milliamps: setting === undefined ? null : numberOfThousandths(setting.rating),
-        plug: bank?.plug ?? null,
-        polarity: bank?.polarity ?? null,
-      };
-      return { change: change.kind, pedal: change.pedal, output };
-    }
-    case 'pedal':
-    case 'pedals':
-      return { change: change.kind, pedals: change.pedals };
-  }
-}
 
 const differenceObject = ({ board }: Told, { tier, from, to, exposed = 0 }: TierDifference) => {
   const form = (amount: number) => (isMoney(tier) ? moneyText(minorUnits(amount), board.currency) : amount);

@@ -35,7 +35,10 @@ export async function waysOut(conflicts: readonly Conflict[], situation: Situati
     return factor === undefined ? noWays : factorWay(factor, situation, effort);
   });
   const single = await pedalWays(pedals, situation, effort);
-  const replaced = single.ways.flatMap(({ change }) => (change.kind === 'pedal' ? change.pedals.slice(0, 1) : []));
+  const alone = situation.board.pedals.length === 1;
+  const replaced = alone
+    ? pedals
+    : single.ways.flatMap(({ change }) => (change.kind === 'pedal' ? change.pedals.slice(0, 1) : []));
   const supplies = await missingSupplies(replaced, situation, effort);
   const leads = await missingLeads(situation, effort);
   const isOpen = [...policy, factors].every(({ ways }) => ways.length === 0);
