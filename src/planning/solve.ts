@@ -7,6 +7,7 @@ import { optimise } from '../formulation/optimise.js';
 import type { Effort } from '../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../formulation/pinned-question.js';
 import { questionOf, type Question } from '../formulation/question.js';
+import { nothingToday, type Today } from '../loadout/today.js';
 import { wiringOf } from './wiring.js';
 
 /** A board and what can be bought for it. */
@@ -19,6 +20,8 @@ export type Ask = {
   readonly required?: ReadonlySet<PedalId>;
   /** Where one pedal has to hang. */
   readonly pin?: Pin;
+  /** How the board is plugged, with the pedals that have to stay so; of no account together with a pin. */
+  readonly today?: Today;
 };
 
 export type Solved =
@@ -42,8 +45,8 @@ export async function solve({ board, catalogue }: Situation, ask: Ask, effort: E
   return { kind: 'plan', wiring, values: outcome.values };
 }
 
-function questionFor({ board, catalogue }: Situation, { tiers, required, pin }: Ask): Question {
-  const terms = { tiers, partial: required !== undefined };
+function questionFor({ board, catalogue }: Situation, { tiers, required, pin, today = nothingToday }: Ask): Question {
+  const terms = { tiers, partial: required !== undefined, today };
   const question =
     pin === undefined ? questionOf(board, catalogue, terms) : pinnedQuestion(board, catalogue, terms, pin);
   if (required === undefined) return question;
