@@ -7,6 +7,7 @@ import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
 import type { ExplainFlags } from './explain-command.js';
 import type { RewireFlags } from './rewire-command.js';
+import type { SpareFlags } from './spare-command.js';
 import { entryCommands } from './entry-commands.js';
 import type { VerifyFlags } from './verify-command.js';
 
@@ -24,6 +25,7 @@ export function program(version: string = ownVersion()): Command {
   command.addCommand(rewireCommand());
   command.addCommand(checkCommand());
   command.addCommand(explainCommand());
+  command.addCommand(spareCommand());
   command.addCommand(verifyCommand());
   for (const entry of entryCommands()) command.addCommand(withManners(entry));
   return command;
@@ -137,6 +139,28 @@ function explainCommand(): Command {
     });
 }
 
+function spareCommand(): Command {
+  return new Command('spare')
+    .description('What else fits? What each output has left, and what more can be fed with nothing bought.')
+    .addArgument(new Argument('<board>', 'the board file; as plugged under `wiring`, else by the best plan'))
+    .addArgument(new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear'))
+    .option('--add <words>', 'ask about one more pedal, such as "9 V, 300 mA, digital"')
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addOption(
+      new Option('--time <seconds>', 'stop after so many seconds with what is known by then').argParser(
+        positiveSeconds,
+      ),
+    )
+    .addHelpText('after', spareExitCodeHelp)
+    .configureOutput(safeOutput)
+    .exitOverride()
+    .showHelpAfterError('(run boardfeed spare --help for what there is)')
+    .action(async (board: string, catalogue: string | undefined, flags: SpareFlags) => {
+      const { runSpare } = await import('./spare-command.js');
+      process.exitCode = await runSpare(board, catalogue, flags);
+    });
+}
+
 function verifyCommand(): Command {
   return new Command('verify')
     .description('Is this plan safe, and is it true that none is better? Checks a result and its proof.')
@@ -180,6 +204,14 @@ Exit codes:
   0  a plan, and why             3  a file cannot be read or is wrong, or the board has no such pedal
   1  a defect of boardfeed       4  no plan exists, and why
   2  wrong use of the command    5  stopped before everything was settled`;
+
+const spareExitCodeHelp = `
+What --add leaves out counts as DC, centre-negative, inlet barrel-2.1 and negative ground, and is listed to be confirmed.
+
+Exit codes:
+  0  what there is to spare; yes, it fits    3  a file cannot be read or is wrong, or --add is not understood
+  1  a defect of boardfeed                   4  the wiring is not safe, or no plan; no, it does not fit
+  2  wrong use of the command                5  stopped before everything was settled`;
 
 const checkExitCodeHelp = `
 Exit codes:

@@ -21,24 +21,24 @@ type Reading = Said | { readonly fault: string };
 
 /** Words that say one thing each. */
 const words: Readonly<Record<string, Said>> = {
-  'DC': { power: 'DC' },
-  'AC': { power: 'AC' },
+  DC: { power: 'DC' },
+  AC: { power: 'AC' },
   'centre-negative': { polarity: 'centre-negative' },
   'center-negative': { polarity: 'centre-negative' },
   'centre-positive': { polarity: 'centre-positive' },
   'center-positive': { polarity: 'centre-positive' },
   'negative ground': { ground: 'negative' },
   'positive ground': { ground: 'positive' },
-  'digital': { digital: true },
-  'analogue': { digital: false },
-  'analog': { digital: false },
+  digital: { digital: true },
+  analogue: { digital: false },
+  analog: { digital: false },
   'high gain': { highGain: true },
   'high-gain': { highGain: true },
-  'alone': { alone: true },
-  'label': { figure: 'label' },
-  'manual': { figure: 'manual' },
-  'measured': { figure: 'measured' },
-  'guess': { figure: 'guess' },
+  alone: { alone: true },
+  label: { figure: 'label' },
+  manual: { figure: 'manual' },
+  measured: { figure: 'measured' },
+  guess: { figure: 'guess' },
 };
 const spelled = new Map(Object.entries(words).map(([word, said]) => [word.toLowerCase(), said]));
 
@@ -78,8 +78,7 @@ function readingOf(piece: string): Reading {
   const volts = typedVolts(piece);
   if (volts.kind === 'volts' && volts.draw === null)
     return { volts: volts.volts, ...(volts.power === null ? {} : { power: volts.power }) };
-  if (volts.kind === 'unclear' && /\dV\b|\d\s+V\b/i.test(piece))
-    return { fault: `${quoted(piece)}: ${volts.remedy}` };
+  if (volts.kind === 'unclear' && /\dV\b|\d\s+V\b/i.test(piece)) return { fault: `${quoted(piece)}: ${volts.remedy}` };
   const near = didYouMean(piece, Object.keys(words));
   return { fault: `${quoted(piece)} is not understood. ${near ?? 'Say it such as "9 V, 300 mA, digital".'}` };
 }
@@ -111,30 +110,28 @@ function acceptedOf(volts: LabelVolts): AcceptedVolts {
   return { kind: 'listed', millivolts: volts.map(inMillivolts) };
 }
 
+/** What bears on safety and may be left out: it is told as assumed. */
+const usual = { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' } as const;
+
 function pedalOf(id: string, volts: LabelVolts, drawn: Microamps, said: Said): Pedal {
-  const { power, polarity, inlet, ground } = said;
-  const isAlternating = power === 'AC';
+  const { volts: _volts, ...stated } = said;
+  const isAlternating = said.power === 'AC';
+  const left = Object.entries(usual).filter(([key]) => !(key in stated) && !(isAlternating && key === 'polarity'));
   return {
-    id: pedalId(id),
-    name: 'the new pedal',
-    power: power ?? 'DC',
-    polarity: isAlternating ? null : (polarity ?? 'centre-negative'),
-    inlet: inlet ?? 'barrel-2.1',
-    ground: ground ?? 'negative',
-    accepts: acceptedOf(volts),
+    ...usual,
     prefers: null,
     survives: null,
+    startup: null,
+    figure: 'label',
+    digital: false,
+    highGain: false,
+    alone: false,
+    ...stated,
+    ...(isAlternating && { polarity: null }),
+    id: pedalId(id),
+    name: 'the new pedal',
+    accepts: acceptedOf(volts),
     draw: { kind: 'flat', microamps: drawn },
-    startup: said.startup ?? null,
-    figure: said.figure ?? 'label',
-    digital: said.digital ?? false,
-    highGain: said.highGain ?? false,
-    alone: said.alone ?? false,
-    assumed: {
-      ...(power === undefined && { power: 'DC' }),
-      ...(polarity === undefined && !isAlternating && { polarity: 'centre-negative' }),
-      ...(inlet === undefined && { inlet: 'barrel-2.1' }),
-      ...(ground === undefined && { ground: 'negative' }),
-    },
+    assumed: Object.fromEntries(left),
   };
 }

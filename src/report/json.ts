@@ -19,7 +19,8 @@ export function answerJson(board: Board, catalogue: Catalogue | null, answer: An
   return `${safeJson(JSON.stringify(answerObject(board, catalogue, answer), null, 2))}\n`;
 }
 
-function answerObject(board: Board, catalogue: Catalogue | null, answer: Answer) {
+/** The object that `answerJson` prints. */
+export function answerObject(board: Board, catalogue: Catalogue | null, answer: Answer) {
   const inventory = inventoryOf(board, catalogue);
   const wiring = answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
   const { score } = wiring;

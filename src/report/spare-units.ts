@@ -1,7 +1,6 @@
 import type { Board } from '../domain/board.js';
-import { compareExact, exactly, type Exact } from '../domain/load.js';
+import { compareExact, exactly, stepsUp } from '../domain/load.js';
 import type { Wiring } from '../domain/plan.js';
-import { millivolts } from '../domain/quantities.js';
 import type { Inventory } from './inventory.js';
 import { unitUses, type Meter, type UnitUse } from './usage.js';
 
@@ -35,13 +34,10 @@ export function leftOf({ planned, limit }: Meter): number {
 }
 
 /** The planned load in thousandths of its unit, rounded up. */
-export const plannedOf = ({ planned }: { readonly planned: Exact }): number =>
-  Number((planned.numerator + planned.denominator - 1n) / planned.denominator);
+export const plannedOf = ({ planned }: Meter): number => stepsUp(planned, 1);
 
 /** The most that a pedal may draw by itself at a rating, in microamps, rounded down. */
 export function mostAlone(rating: number, { policy }: Board): number {
   const { numerator, denominator } = policy.headroom.alone;
   return Number((BigInt(rating) * BigInt(denominator)) / BigInt(numerator));
 }
-
-export const usualVolts = millivolts(9000);

@@ -60,8 +60,7 @@ function largestIn(
   return { milliamps, feed, exposes: Math.max(0, wiring.score.exposed - installed.wiring.score.exposed) };
 }
 
-const boardWith = (milliamps: number, { installed: { board }, id }: Trial) =>
-  withPedals(board, [extra(milliamps, id)]);
+const boardWith = (milliamps: number, { installed: { board }, id }: Trial) => withPedals(board, [extra(milliamps, id)]);
 
 const extra = (milliamps: number, id: string): Pedal => usualPedal(id, milliamps * 1000, true);
 

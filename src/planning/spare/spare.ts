@@ -6,7 +6,6 @@ import type { Effort, Progress } from '../../formulation/optimiser.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
 import { check } from '../check.js';
 import { choose } from '../choose.js';
-import { rewire } from '../rewire.js';
 import { installedAs, type Installed } from './installed.js';
 import { largestPedal, type Largest } from './largest-pedal.js';
 import { morePedals } from './more-pedals.js';
@@ -105,10 +104,8 @@ export async function basisOf(
     if (status === 'unsafe') return { kind: 'unsafe', findings };
     return { kind: 'basis', of: 'wiring', installed: installedAs(board, catalogue, wiring) };
   }
-  const answer =
-    board.wiring.length > 0 || catalogue === null
-      ? await rewire(board, catalogue, options)
-      : await choose(board, catalogue, options);
+  const nothingForSale = { name: board.name, currency: board.currency, supplies: [], parts: [] };
+  const answer = await choose(board, catalogue ?? nothingForSale, options);
   if (answer.kind !== 'plan') return { kind: answer.kind };
   return { kind: 'basis', of: 'plan', installed: installedAs(board, catalogue, answer.wiring) };
 }
