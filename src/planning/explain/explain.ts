@@ -63,7 +63,7 @@ export type Explanation =
 
 /** The most conflicts that are looked for. */
 const mostConflicts = 5;
-const usualShrinkMs = 2_500;
+const usualShrinkMs = 4_000;
 /** How long is spent on what each purchase is for, in milliseconds. */
 const purchasesMs = 10_000;
 

@@ -107,5 +107,6 @@ export async function basisOf(
   const nothingForSale = { name: board.name, currency: board.currency, supplies: [], parts: [] };
   const answer = await choose(board, catalogue ?? nothingForSale, options);
   if (answer.kind !== 'plan') return { kind: answer.kind };
+  if (answer.gap !== null) return { kind: 'stopped' };
   return { kind: 'basis', of: 'plan', installed: installedAs(board, catalogue, answer.wiring) };
 }
