@@ -10,7 +10,7 @@ import type * as wirings from '../src/planning/wiring.js';
 const compiled = async (path: string): Promise<unknown> =>
   import(new URL(`../dist/src/${path}`, import.meta.url).href) as Promise<unknown>;
 
-export const { choose, startEngines, closeEngines } = (await compiled('index.js')) as typeof library;
+export const { choose, compare, startEngines, closeEngines } = (await compiled('index.js')) as typeof library;
 
 /** Rooms of the product that the library does not open, for the search by loadouts without its partner. */
 export const { loadoutSearch } = (await compiled('formulation/loadout-search.js')) as typeof search;

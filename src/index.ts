@@ -3,9 +3,10 @@
  * `choose`, and print the answer with `answerText` or `answerJson`, or use it as it is. `check` judges how the board is
  * plugged today (print it with `checkText` or `checkJson`), `rewire` plans how to re-plug it with the fewest moves (its answer
  * is printed as that of `choose`), `checkOutput` whether one pedal can go on one output
- * (`outputAnswerText`, `outputAnswerJson`). `explain` says why no plan exists and what would help, or why a plan is as it is
- * (`explanationText`, `explanationJson`); `spare` what else fits (`spareText`, `spareJson`), `addPedal` whether one more pedal
- * does (`addedText`, `addedJson`). Nothing here prints or ends the process.
+ * (`outputAnswerText`, `outputAnswerJson`), `compare` sets purchases side by side (`comparisonText`, `comparisonJson`),
+ * `explain` says why no plan exists and what would help, or why a plan is as it is (`explanationText`, `explanationJson`),
+ * `spare` what else fits (`spareText`, `spareJson`), `addPedal` whether one more pedal does (`addedText`, `addedJson`).
+ * Nothing here prints or ends the process.
  */
 export { choosingAims, type ChoosingAim, type Tier } from './domain/aim.js';
 export type { Board, Catalogue, Policy, WiredFeed } from './domain/board.js';
@@ -24,7 +25,22 @@ export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResu
 export type { Answer, Gap, Reason, Refusal, RewireRequest } from './planning/answer.js';
 export { check, type Check, type SoftFinding } from './planning/check.js';
 export { checkOutput, type OutputAnswer, type OutputQuestion, type OutputTrial } from './planning/check-output.js';
+export { resolvePurchases, type ResolvedPurchases } from './planning/asked-supplies.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
+export { compare, type Bought, type CompareOptions } from './planning/compare.js';
+export type {
+  CompareStage,
+  Comparison,
+  FailedOption,
+  Failure,
+  Figures,
+  Option,
+  PlannedOption,
+  Preference,
+  TradeOff,
+  TradeOffPoint,
+} from './planning/comparison.js';
+export { readPurchase, type AskedSupply, type ReadPurchase } from './domain/read-purchase.js';
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
 export type { Changes, Move } from './planning/changes.js';
 export type { MoveReason } from './planning/move-reasons.js';
@@ -39,6 +55,10 @@ export { checkJson } from './report/check-json.js';
 export { checkText } from './report/check-screen.js';
 export { explanationJson } from './report/explain-json.js';
 export { explanationText } from './report/explain-screen.js';
+export { comparisonJson } from './report/comparison-json.js';
+export { comparisonText } from './report/comparison-screen.js';
+export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
+export type { ReportInput } from './report/handout.js';
 export { answerJson } from './report/json.js';
 export { outputAnswerJson } from './report/output-json.js';
 export { outputAnswerText } from './report/output-screen.js';

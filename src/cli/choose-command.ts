@@ -6,6 +6,7 @@ import { answerText } from '../report/terminal.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
 import { printFaults } from './print-faults.js';
 import { isWritable, writeProof } from './proof-file.js';
+import { areReportsWritable, writeReports } from './report-files.js';
 import { screenOf } from './screen-of.js';
 import { searchAloud } from './search-aloud.js';
 
@@ -17,11 +18,13 @@ export type ChooseFlags = {
   readonly time?: number;
   /** The file to write the proof to; none is written when left out. */
   readonly proof?: string;
-  /** Whether that file may be replaced. */
+  /** The files to write reports to; how a name ends says which. */
+  readonly report: readonly string[];
+  /** Whether files of proof and reports may be replaced. */
   readonly force?: boolean;
 };
 
-/** Reads the two files, chooses, prints, writes the proof if it is asked for, and returns the exit code. */
+/** Reads the two files, chooses, prints, writes what files are asked for, and returns the exit code. */
 export async function runChoose(boardPath: string, cataloguePath: string, flags: ChooseFlags): Promise<ExitCode> {
   const started = performance.now();
   const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
@@ -30,8 +33,11 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
     printFaults(read);
     return exitCodes.input;
   }
-  const target = flags.proof === undefined ? null : { path: flags.proof, overwrite: flags.force === true };
-  if (target !== null && !(await isWritable(target))) return exitCodes.input;
+  const force = flags.force === true;
+  const target = flags.proof === undefined ? null : { path: flags.proof, overwrite: force };
+  const isProofWritable = target === null || (await isWritable(target));
+  const areWritable = await areReportsWritable(flags.report, [boardPath, cataloguePath], { force });
+  if (!isProofWritable || !areWritable) return exitCodes.input;
   const { board, catalogue } = read.value;
   const { aim, partial } = flags;
   const proof = flags.proof !== undefined;
@@ -44,6 +50,7 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
       ? answerJson(board, catalogue, answer)
       : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
   );
-  const isWritten = target === null || (await writeProof(answer, target));
-  return isWritten ? exitCodeOf(answer) : exitCodes.input;
+  const isProofWritten = target === null || (await writeProof(answer, target));
+  const areWritten = await writeReports(flags.report, { board, catalogue, answer }, { force });
+  return isProofWritten && areWritten ? exitCodeOf(answer) : exitCodes.input;
 }

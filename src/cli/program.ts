@@ -1,14 +1,16 @@
 import { readFileSync } from 'node:fs';
 
-import { Argument, Command, InvalidArgumentError, Option } from 'commander';
+import { Argument, Command, Option } from 'commander';
 
 import { escapedText } from '../domain/shown-text.js';
 import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
-import type { ExplainFlags } from './explain-command.js';
-import type { RewireFlags } from './rewire-command.js';
-import type { SpareFlags } from './spare-command.js';
+import { compareCommand } from './compare-definition.js';
 import { entryCommands } from './entry-commands.js';
+import { explainCommand } from './explain-definition.js';
+import { amount, outputAsked, positiveSeconds } from './option-values.js';
+import type { RewireFlags } from './rewire-command.js';
+import { spareCommand } from './spare-definition.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
@@ -22,10 +24,11 @@ export function program(version: string = ownVersion()): Command {
     .configureOutput(safeOutput)
     .exitOverride();
   command.addCommand(chooseCommand());
+  command.addCommand(withManners(compareCommand()));
   command.addCommand(rewireCommand());
   command.addCommand(checkCommand());
-  command.addCommand(explainCommand());
-  command.addCommand(spareCommand());
+  command.addCommand(withManners(explainCommand()));
+  command.addCommand(withManners(spareCommand()));
   command.addCommand(verifyCommand());
   for (const entry of entryCommands()) command.addCommand(withManners(entry));
   return command;
@@ -47,16 +50,36 @@ function chooseCommand(): Command {
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
-    .option('--force', 'replace the file of the proof if there is one', false)
+    .addOption(reportOption())
+    .option('--force', 'replace files of the proof and of reports that are there', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
     .exitOverride()
     .showHelpAfterError('(run boardfeed choose --help for what there is)')
     .action(async (board: string, catalogue: string, flags: ChooseFlags, command: Command) => {
-      if (flags.force === true && flags.proof === undefined) command.error('error: --force goes with --proof only');
+      if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
+        command.error('error: --force goes with --proof or --report only');
+      await refuseReports(command, flags.report, flags.proof === undefined ? [] : [flags.proof]);
       const { runChoose } = await import('./choose-command.js');
       process.exitCode = await runChoose(board, catalogue, flags);
     });
+}
+
+/** For any command that ends in an answer: given again and again, a file each. */
+function reportOption(): Option {
+  const kinds =
+    '.html a page to print, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
+  return new Option('--report <file>', `write a report to take home; its ending says which: ${kinds}; repeatable`)
+    .argParser((path: string, before: readonly string[]) => [...before, path])
+    .default([], 'none');
+}
+
+/** Ends in wrong use where a report cannot have the name that was given. */
+async function refuseReports(command: Command, paths: readonly string[], taken: readonly string[]): Promise<void> {
+  if (paths.length === 0) return;
+  const { reportFault } = await import('./report-files.js');
+  const fault = reportFault(paths, taken);
+  if (fault !== null) command.error(`error: ${fault}`);
 }
 
 function rewireCommand(): Command {
@@ -78,11 +101,15 @@ function rewireCommand(): Command {
     .addOption(
       new Option('--time <seconds>', 'stop after so many seconds with the best plan found').argParser(positiveSeconds),
     )
+    .addOption(reportOption())
+    .option('--force', 'replace files of reports that are there', false)
     .addHelpText('after', exitCodeHelp)
     .configureOutput(safeOutput)
     .exitOverride()
     .showHelpAfterError('(run boardfeed rewire --help for what there is)')
-    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags) => {
+    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      await refuseReports(command, flags.report, []);
       const { runRewire } = await import('./rewire-command.js');
       process.exitCode = await runRewire(board, catalogue, flags);
     });
@@ -109,55 +136,6 @@ function checkCommand(): Command {
         command.error('error: --pedal and --output go together');
       const { runCheck } = await import('./check-command.js');
       process.exitCode = await runCheck(board, catalogue, flags);
-    });
-}
-
-function explainCommand(): Command {
-  return new Command('explain')
-    .description('Why is there no plan, and what would help? Or: why this plan, and why does this pedal sit there?')
-    .addArgument(new Argument('<board>', 'the board file: pedals, policy and what is owned (YAML or JSON)'))
-    .addArgument(new Argument('<catalogue>', 'the catalogue file: supplies and leads to choose from'))
-    .addArgument(new Argument('[pedal]', 'the id of a pedal: why it sits where it does'))
-    .addOption(
-      new Option('--aim <aim>', 'what is best: least money, fewest supplies, or least noise')
-        .choices(['cost', 'bricks', 'quiet'])
-        .default('cost'),
-    )
-    .option('--json', 'print the result as one JSON object and nothing else', false)
-    .addOption(
-      new Option('--time <seconds>', 'stop after so many seconds with what is explained by then').argParser(
-        positiveSeconds,
-      ),
-    )
-    .addHelpText('after', explainExitCodeHelp)
-    .configureOutput(safeOutput)
-    .exitOverride()
-    .showHelpAfterError('(run boardfeed explain --help for what there is)')
-    .action(async (board: string, catalogue: string, pedal: string | undefined, flags: ExplainFlags) => {
-      const { runExplain } = await import('./explain-command.js');
-      process.exitCode = await runExplain({ board, catalogue, pedal: pedal ?? null }, flags);
-    });
-}
-
-function spareCommand(): Command {
-  return new Command('spare')
-    .description('What else fits? What each output has left, and what more can be fed with nothing bought.')
-    .addArgument(new Argument('<board>', 'the board file; as plugged under `wiring`, else by the best plan'))
-    .addArgument(new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear'))
-    .option('--add <words>', 'ask about one more pedal, such as "9 V, 300 mA, digital"')
-    .option('--json', 'print the result as one JSON object and nothing else', false)
-    .addOption(
-      new Option('--time <seconds>', 'stop after so many seconds with what is known by then').argParser(
-        positiveSeconds,
-      ),
-    )
-    .addHelpText('after', spareExitCodeHelp)
-    .configureOutput(safeOutput)
-    .exitOverride()
-    .showHelpAfterError('(run boardfeed spare --help for what there is)')
-    .action(async (board: string, catalogue: string | undefined, flags: SpareFlags) => {
-      const { runSpare } = await import('./spare-command.js');
-      process.exitCode = await runSpare(board, catalogue, flags);
     });
 }
 
@@ -199,20 +177,6 @@ Exit codes:
   1  a defect of boardfeed      4  no plan exists
   2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
 
-const explainExitCodeHelp = `
-Exit codes:
-  0  a plan, and why             3  a file cannot be read or is wrong, or the board has no such pedal
-  1  a defect of boardfeed       4  no plan exists, and why
-  2  wrong use of the command    5  stopped before everything was settled`;
-
-const spareExitCodeHelp = `
-What --add leaves out counts as DC, centre-negative, inlet barrel-2.1 and negative ground, and is listed to be confirmed.
-
-Exit codes:
-  0  what there is to spare; yes, it fits    3  a file cannot be read or is wrong, or --add is not understood
-  1  a defect of boardfeed                   4  the wiring is not safe, or no plan; no, it does not fit
-  2  wrong use of the command                5  stopped before everything was settled`;
-
 const checkExitCodeHelp = `
 Exit codes:
   0  safe; or yes, it can be     3  a file cannot be read or is wrong, or names something unknown
@@ -224,27 +188,6 @@ Exit codes:
   0  it holds, and it is proven  3  a file cannot be read or is wrong
   1  a defect of boardfeed       4  the plan or the proof does not hold
   2  wrong use of the command`;
-
-function positiveSeconds(text: string): number {
-  const seconds = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : 0;
-  if (seconds > 0 && Number.isFinite(seconds)) return seconds;
-  throw new InvalidArgumentError('It takes a number of seconds above 0, such as 10 or 0.5.');
-}
-
-function amount(text: string): number {
-  const value = /^(\d+\.?\d*|\.\d+)$/.test(text) ? Number(text) : NaN;
-  if (Number.isFinite(value)) return value;
-  throw new InvalidArgumentError('It takes an amount of money, such as 120 or 99.50.');
-}
-
-/** "quay-6:5", or "quay-6/2:5" for the second unit. */
-function outputAsked(text: string): CheckFlags['output'] {
-  const [, supply, unit = '1', output] = /^([^/:]+)(?:\/([1-9]\d{0,4}))?:([1-9]\d{0,4})$/.exec(text) ?? [];
-  if (supply !== undefined && output !== undefined) return { supply, unit: Number(unit), output: Number(output) };
-  throw new InvalidArgumentError(
-    "It takes a supply's id and the number of an output, such as quay-6:5, or quay-6/2:5 for the second unit.",
-  );
-}
 
 function ownVersion(): string {
   const text = readFileSync(new URL('../../../package.json', import.meta.url), 'utf8');

@@ -1,6 +1,6 @@
-import { escapedText } from '../domain/shown-text.js';
 import { obstacleTo, writeWhole } from '../files/write-file.js';
 import type { Answer } from '../planning/answer.js';
+import { tell } from './tell.js';
 
 /** Where the proof goes, and whether a file that is there may be replaced. */
 export type ProofTarget = { readonly path: string; readonly overwrite: boolean };
@@ -33,7 +33,3 @@ function whyNone(answer: Answer): string {
     ? 'the search stopped before there was one'
     : 'this answer was proven in a way that cannot be written down';
 }
-
-const tell = (line: string): void => {
-  process.stderr.write(`${escapedText(line)}\n`);
-};

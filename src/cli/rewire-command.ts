@@ -6,6 +6,7 @@ import { answerJson } from '../report/json.js';
 import { answerText } from '../report/terminal.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
 import { printFaults } from './print-faults.js';
+import { areReportsWritable, writeReports } from './report-files.js';
 import { screenOf } from './screen-of.js';
 import { searchAloud } from './search-aloud.js';
 
@@ -19,9 +20,13 @@ export type RewireFlags = {
   readonly json: boolean;
   /** In seconds; no limit when left out. */
   readonly time?: number;
+  /** The files to write reports to; how a name ends says which. */
+  readonly report: readonly string[];
+  /** Whether files of reports may be replaced. */
+  readonly force?: boolean;
 };
 
-/** Reads the files, plans how to re-plug the board, prints, and returns the exit code. */
+/** Reads the files, plans how to re-plug the board, prints, writes what reports are asked for, and returns the exit code. */
 export async function runRewire(
   boardPath: string,
   cataloguePath: string | undefined,
@@ -40,6 +45,9 @@ export async function runRewire(
     process.stderr.write(resolved.faults.map((fault) => `${escapedText(`${boardPath}: ${fault}`)}\n`).join(''));
     return exitCodes.input;
   }
+  const force = flags.force === true;
+  const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
+  if (!(await areReportsWritable(flags.report, inputs, { force }))) return exitCodes.input;
   const remainingMs = (): number => patienceMs - (performance.now() - started);
   const answer = await searchAloud(board.currency, (aloud) =>
     rewire(board, catalogue, { ...resolved.wishes, partial: flags.partial, remainingMs, ...aloud }),
@@ -49,5 +57,6 @@ export async function runRewire(
       ? answerJson(board, catalogue, answer)
       : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
   );
-  return exitCodeOf(answer);
+  const areWritten = await writeReports(flags.report, { board, catalogue, answer }, { force });
+  return areWritten ? exitCodeOf(answer) : exitCodes.input;
 }

@@ -3,7 +3,7 @@ import { resolveInputs } from '../domain/resolve-inputs.js';
 import { collectedFaults } from './collect-faults.js';
 import { readText } from './file-text.js';
 import type { ReadResult } from './input-fault.js';
-import { readSheet, type NamedFile } from './read-sheet.js';
+import { readSheet, type NamedFile, type ReadSheet } from './read-sheet.js';
 
 export { faultText, type InputFault, type ReadResult } from './input-fault.js';
 
@@ -22,8 +22,7 @@ export function inputsFromText(board: NamedText, catalogue: NamedText): ReadResu
 export function inputsFromText(board: NamedText, catalogue: null): ReadResult<BoardAlone>;
 export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone>;
 export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone> {
-  const asText = ({ file, text }: NamedText): NamedFile => ({ file, text: { kind: 'text', text } });
-  return inputsFromFiles(asText(board), catalogue === null ? null : asText(catalogue));
+  return inputsFromFiles(asFile(board), catalogue === null ? null : asFile(catalogue));
 }
 
 /** Reads a board file and a catalogue file; a null path is no catalogue. What the file system refuses is a fault, too. */
@@ -41,16 +40,31 @@ export async function readInputs(
   return inputsFromFiles(await named(boardPath), cataloguePath === null ? null : await named(cataloguePath));
 }
 
-function inputsFromFiles(board: NamedFile, catalogue: NamedFile | null): ReadResult<Inputs | BoardAlone> {
-  const boardSheet = readSheet('board', board);
-  const catalogueSheet = catalogue === null ? null : readSheet('catalogue', catalogue);
+/** Reads boards one after the other with the same catalogue, whose text is parsed but once. */
+export function inputsBeside(catalogue: NamedText): (board: NamedText) => ReadResult<Inputs> {
+  const sheet = readSheet('catalogue', asFile(catalogue));
+  return (board) => {
+    const read = inputsFromSheets(readSheet('board', asFile(board)), sheet);
+    if (read.kind === 'faulty') return read;
+    const { board: resolved, catalogue: shop } = read.value;
+    if (shop === null) throw new Error('a catalogue was refused without a fault');
+    return { kind: 'read', value: { board: resolved, catalogue: shop } };
+  };
+}
+
+const asFile = ({ file, text }: NamedText): NamedFile => ({ file, text: { kind: 'text', text } });
+
+const inputsFromFiles = (board: NamedFile, catalogue: NamedFile | null): ReadResult<Inputs | BoardAlone> =>
+  inputsFromSheets(readSheet('board', board), catalogue === null ? null : readSheet('catalogue', catalogue));
+
+function inputsFromSheets(boardSheet: ReadSheet, catalogueSheet: ReadSheet | null): ReadResult<Inputs | BoardAlone> {
   const resolved = resolveInputs({
     board: boardSheet.sheet,
     catalogue: catalogueSheet === null ? 'not given' : catalogueSheet.sheet,
   });
   const faults = collectedFaults(boardSheet, catalogueSheet, resolved.findings);
   if (faults !== null) return { kind: 'faulty', ...faults };
-  if (resolved.board === null || (catalogue !== null && resolved.catalogue === null))
+  if (resolved.board === null || (catalogueSheet !== null && resolved.catalogue === null))
     throw new Error('an input was refused without a fault');
   return { kind: 'read', value: { board: resolved.board, catalogue: resolved.catalogue } };
 }

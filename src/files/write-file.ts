@@ -73,6 +73,8 @@ const obstacles: Readonly<Record<string, Words>> = {
   EACCES: { message: 'there is no permission to write here.', remedy: 'Name a file in another folder.' },
   EPERM: { message: 'there is no permission to write here.', remedy: 'Name a file in another folder.' },
   EROFS: { message: 'nothing can be written on this disk.', remedy: 'Name a file on another one.' },
+  EFBIG: { message: 'the disk takes no file of this size.', remedy: 'Name a file on another one.' },
+  EDQUOT: { message: 'your share of the disk is full.', remedy: 'Make room, or name a file on another disk.' },
   ENOSPC: { message: 'the disk is full.', remedy: 'Make room, or name a file on another disk.' },
   ENAMETOOLONG: { message: 'the name is too long to be that of a file.', remedy: 'Give a shorter one.' },
   ERR_INVALID_ARG_VALUE: { message: 'the path holds a NUL, which no path can.', remedy: 'Check the path.' },
@@ -81,7 +83,8 @@ const obstacles: Readonly<Record<string, Words>> = {
 const wordsFor = (code: string): Words =>
   obstacles[code] ?? { message: `cannot be written (${code}).`, remedy: 'Check the path and the disk.' };
 
-function wordsOf(error: unknown): Words {
+/** What a refusal of the system means. @throws whatever is none. */
+export function wordsOf(error: unknown): Words {
   if (!(error instanceof Error) || !('code' in error)) throw error;
   return wordsFor(String(error.code));
 }

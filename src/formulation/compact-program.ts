@@ -132,11 +132,12 @@ function leadRows(sheet: Sheet): void {
   }
 }
 
-/** Rule `limit`: budget (without the noise price), bricks and mains sockets. */
-function policyRows({ bench: { policy } }: Question, { builder, measures }: Sheet): void {
+/** Rule `limit`: budget (without the noise price), bricks and mains sockets; and the question's own limit of exposed pedals. */
+function policyRows({ bench: { policy }, mostExposed }: Question, { builder, measures }: Sheet): void {
   if (policy.budget !== null) builder.atMost('budget', copyOf(measures.money), policy.budget);
   const bricks = Math.min(policy.bricks ?? Infinity, policy.sockets ?? Infinity);
   if (bricks < Infinity) builder.atMost('bricks', copyOf(measures.bricks), bricks);
+  if (mostExposed !== null) builder.atMost('exposed', copyOf(measures.exposed), mostExposed);
 }
 
 /**

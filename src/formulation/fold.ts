@@ -45,6 +45,10 @@ export function foldsOf(question: Question): readonly Fold[] {
   return (groups.length === 0 ? [[]] : groups).map((tiers) => foldOf(tiers, question));
 }
 
+/** What must not grow beyond the question's own limits, as if earlier steps had settled it. */
+export const limitsOf = (question: Question): readonly Settled[] =>
+  question.mostExposed === null ? [] : [{ fold: foldOf(['exposed'], question), value: question.mostExposed }];
+
 function foldOf(tiers: readonly ChoosingTier[], question: Question): Fold {
   const moneyUnit = moneyUnitOf(question);
   const digits: Digit[] = [];

@@ -6,7 +6,7 @@ import type { ProofStep } from '../domain/proof.js';
 import { carrierOf, type Carrier } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
-import { foldsOf, unfolded, type Fold, type Settled } from './fold.js';
+import { foldsOf, limitsOf, unfolded, type Fold, type Settled } from './fold.js';
 import { slotKey, type Slots } from './loadout-groups.js';
 import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
@@ -24,7 +24,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     supplies: effort.proof === true ? question.supplies : worthwhileSupplies(question),
     carriers: remembered((uses: SupplyUses) => carrierOf(uses, question.bench)),
   };
-  const earlier: Settled[] = [];
+  const earlier: Settled[] = [...limitsOf(question)];
   const settled = new Map<Tier, number>();
   const candidates: (readonly Feed[])[] = [];
   const steps: ProofStep[] = [];

@@ -22,13 +22,15 @@ export type Question = {
   readonly partial: boolean;
   /** Of a partial plan: how many pedals of a class must be powered all the same. */
   readonly required: ReadonlyMap<number, number>;
+  /** The most exposed pedals that a plan may have; null is no limit. */
+  readonly mostExposed: number | null;
   /** How the board is plugged now; of no account unless a tier counts moves. */
   readonly today: Today;
   /** A supply that a pedal is kept to (`pinnedQuestion`): none other stands in for it. */
   readonly spared?: SupplyId;
 };
 
-type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required' | 'today'>>;
+type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required' | 'mostExposed' | 'today'>>;
 
 /** The question that a board and a catalogue ask. */
 export function questionOf(board: Board, catalogue: Catalogue | null, terms: Terms): Question {
@@ -37,5 +39,5 @@ export function questionOf(board: Board, catalogue: Catalogue | null, terms: Ter
   const kinds = leadKinds(partOffers(board, catalogue));
   const bench = { policy: board.policy, classes, modes: groundModes(classes), kinds, routes: router(kinds) };
   const supplies = supplyOffers(board, catalogue, today).flatMap((offer) => supplyUses(offer, bench) ?? []);
-  return { required: new Map(), ...terms, today, board, bench, supplies };
+  return { required: new Map(), mostExposed: null, ...terms, today, board, bench, supplies };
 }

@@ -1,28 +1,18 @@
 import { auditWiring } from '../audit/audit-wiring.js';
-import { compareScores, tiersOf, tierValue, type Aim, type Tier } from '../domain/aim.js';
-import type { Board, Catalogue } from '../domain/board.js';
-import type { Feed, Wiring } from '../domain/plan.js';
+import { compareScores, tiersOf, tierValue, type Tier } from '../domain/aim.js';
+import type { Wiring } from '../domain/plan.js';
 import { proofFormat, type Proof, type ProofStep } from '../domain/proof.js';
 import { optimise } from '../formulation/optimise.js';
 import type { Effort, Outcome } from '../formulation/optimiser.js';
 import { questionOf, type Question } from '../formulation/question.js';
-import type { Today } from '../loadout/today.js';
 import type { Answer, Gap } from './answer.js';
+import { audited, measured, provenWiring, type Terms } from './audited.js';
 import { firstPlans } from './first-plans.js';
-import { keepsPinned, withMoves } from './moves.js';
+import { keepsPinned } from './moves.js';
 import { reasonsOf } from './reasons.js';
-import { wiringOf } from './wiring.js';
 
 /** A board to be powered, and how. */
-export type Job = {
-  readonly board: Board;
-  readonly catalogue: Catalogue;
-  readonly aim: Aim;
-  readonly partial: boolean;
-  /** How the board is plugged now, for the aim `moves`. */
-  readonly today: Today;
-  readonly effort: Effort;
-};
+export type Job = Terms & { readonly effort: Effort };
 
 /** The tiers that can differ: without leave for a partial plan every pedal is powered. */
 const rankedTiers = ({ aim, partial }: Job): readonly Tier[] =>
@@ -45,11 +35,7 @@ export async function answerTo(job: Job): Promise<Answer> {
     case 'stopped':
       return bestFound(job, question, outcome);
     case 'proven': {
-      const wiring = audited(job, outcome.feeds);
-      for (const [tier, value] of outcome.values) {
-        const reached = tierValue(tier, wiring.score, board.policy);
-        if (reached !== value) throw new Error(`the plan's ${tier} is ${reached}, but ${value} was proven`);
-      }
+      const wiring = provenWiring(job, outcome);
       const reasons =
         wiring.unpowered.length === 0 ? [] : await reasonsOf(board, catalogue, explaining(effort), 'pedals only');
       const proof = proofOf(job, outcome.proof);
@@ -83,20 +69,6 @@ async function impossibilityProof(job: Job): Promise<Proof | null> {
 function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
   onProgress?.({ tier: null, value: null, bound: null });
   return effort;
-}
-
-/** The wiring of feeds that the audit finds nothing wrong with. */
-function audited(job: Job, feeds: readonly Feed[]): Wiring {
-  const { board, catalogue, partial } = job;
-  const wiring = measured(job, feeds);
-  const faults = auditWiring(board, catalogue, wiring, { partial });
-  if (faults.length > 0) throw new Error(`the plan fails its audit: ${JSON.stringify(faults)}`);
-  return wiring;
-}
-
-function measured({ board, catalogue, aim, today }: Job, feeds: readonly Feed[]): Wiring {
-  const wiring = wiringOf(board, catalogue, feeds);
-  return aim === 'moves' ? withMoves(wiring, today) : wiring;
 }
 
 function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {

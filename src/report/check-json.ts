@@ -6,7 +6,7 @@ import { confirmEntries } from './confirm.js';
 import { inventoryOf } from './inventory.js';
 import { feedObject, findingObject, loadObject, placeObject } from './json-objects.js';
 import { safeJson } from './safe-text.js';
-import { standingCautions } from './sections.js';
+import { standingCautions } from './remarks.js';
 import { softObject } from './soft-findings.js';
 
 /**

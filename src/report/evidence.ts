@@ -5,7 +5,7 @@ import { minorUnits } from '../domain/quantities.js';
 import type { Evidence } from '../planning/answer.js';
 import { block } from './layout.js';
 import { safeText } from './safe-text.js';
-import type { Screen } from './screen.js';
+import type { Screen, Speech } from './screen.js';
 import { countText, priceText } from './words.js';
 
 const indent = 2;
@@ -17,20 +17,30 @@ export function evidenceLines(
   wiring: Wiring,
   evidence: Evidence | undefined,
 ): string[] {
-  if (evidence === undefined) return [];
-  const text = evidence.kind === 'tags' ? tagsText(screen, aim, wiring, evidence) : agreementText(screen, aim, wiring);
-  return block([{ text }], screen.width, indent);
+  const text = evidenceText(screen, aim, wiring, evidence);
+  return text === null ? [] : block([{ text }], screen.width, indent);
+}
+
+/** The same as one paragraph for any place to show it; null where the plan is not proven. */
+export function evidenceText(
+  speech: Speech,
+  aim: ChoosingAim,
+  wiring: Wiring,
+  evidence: Evidence | undefined,
+): string | null {
+  if (evidence === undefined) return null;
+  return evidence.kind === 'tags' ? tagsText(speech, aim, wiring, evidence) : agreementText(speech, aim, wiring);
 }
 
 /**
  * The argument of the price tags: no supply can carry more than it costs, so that all cost at least what the tags add up
  * to; what is limited is let save as much as it ever could.
  */
-function tagsText(screen: Screen, aim: ChoosingAim, wiring: Wiring, { cases, limits }: TagEvidence): string {
-  const claim = claimText(screen, aim, wiring);
+function tagsText(speech: Speech, aim: ChoosingAim, wiring: Wiring, { cases, limits }: TagEvidence): string {
+  const claim = claimText(speech, aim, wiring);
   if (isNothing(aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
-  const shop = safeText(screen.catalogue.name);
-  const [tags, worth, cost] = [tagText(aim, wiring), worthText(screen, aim, wiring), costText[aim]];
+  const shop = safeText(speech.catalogue.name);
+  const [tags, worth, cost] = [tagText(aim, wiring), worthText(speech, aim, wiring), costText[aim]];
   const told = cases === 1 ? '' : ` That holds in each of ${cases} cases that together leave nothing out.`;
   if (!limits) {
     return (
@@ -57,12 +67,12 @@ const nothingText: Readonly<Record<ChoosingAim, string>> = {
   quiet: 'no pedal is exposed, and nothing has to be bought',
 };
 
-const agreementText = (screen: Screen, aim: ChoosingAim, wiring: Wiring): string =>
-  `${claimText(screen, aim, wiring)}: two searches that put the question in different ways found no better plan, ` +
+const agreementText = (speech: Speech, aim: ChoosingAim, wiring: Wiring): string =>
+  `${claimText(speech, aim, wiring)}: two searches that put the question in different ways found no better plan, ` +
   'and each ruled every other one out.';
 
-function claimText(screen: Screen, aim: ChoosingAim, { score }: Wiring): string {
-  const among = score.unpowered === 0 ? '' : ` for ${countText(screen.board.pedals.length - score.unpowered, 'pedal')}`;
+function claimText(speech: Speech, aim: ChoosingAim, { score }: Wiring): string {
+  const among = score.unpowered === 0 ? '' : ` for ${countText(speech.board.pedals.length - score.unpowered, 'pedal')}`;
   switch (aim) {
     case 'cost':
       return `The cheapest possible${among}`;
@@ -84,7 +94,7 @@ const tagText = (aim: ChoosingAim, { score }: Wiring): string => {
   }
 };
 
-function worthText({ board }: Screen, aim: ChoosingAim, { score }: Wiring): string {
+function worthText({ board }: Speech, aim: ChoosingAim, { score }: Wiring): string {
   const cost = priceText(minorUnits(tierValue('cost', score, board.policy)), board);
   switch (aim) {
     case 'cost':

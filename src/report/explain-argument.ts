@@ -2,6 +2,7 @@ import { minorUnits, type PedalId } from '../domain/quantities.js';
 import type { Argument } from '../planning/explain/argument.js';
 import { factText, type Told } from './explain-facts.js';
 import { needsText } from './needs.js';
+import { speechOf } from './screen.js';
 import { countText, fullStop, listText, outputsText, priceText } from './words.js';
 
 /** The most names that a sentence lists. */
@@ -46,7 +47,7 @@ function feederText(told: Told, { conflict }: Argument, { pedals, supplies }: Ar
 function refusalTexts(told: Told, { pedal, refusals }: Argument['refusals'][number]): readonly string[] {
   const { inventory } = told;
   const [nearest, ...others] = refusals;
-  const needs = `${inventory.pedalName(pedal)} needs ${needsText({ marks: { dash: '–' } }, inventory.pedal(pedal))}.`;
+  const needs = `${inventory.pedalName(pedal)} needs ${needsText(speechOf(told.board, told.catalogue), inventory.pedal(pedal))}.`;
   if (nearest === undefined) return [needs];
   const { rule, at, message } = nearest;
   const place = at === null ? '' : ` at ${inventory.supplyName(at.supply)} ${outputsText(at.outputs, '–')}`;

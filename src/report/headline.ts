@@ -2,31 +2,49 @@ import { isMoney, type ChoosingAim } from '../domain/aim.js';
 import type { Wiring } from '../domain/plan.js';
 import { minorUnits } from '../domain/quantities.js';
 import type { Gap } from '../planning/answer.js';
-import { block, type Piece } from './layout.js';
+import { block } from './layout.js';
 import { safeText } from './safe-text.js';
-import type { Screen } from './screen.js';
+import type { Screen, Speech } from './screen.js';
 import { capital, countText, priceText } from './words.js';
+
+/** The plan in three sentences. */
+export type Headline = {
+  /** What it costs. */
+  readonly cost: string;
+  /** What it comes to: pedals, supplies, leads, noise. */
+  readonly counts: string;
+  /** Whether no plan is better, or how far this one may be from the best. */
+  readonly standing: string;
+};
 
 /** What it is, what it costs, whether it is proven, and what it comes to. */
 export function headline(screen: Screen, aim: ChoosingAim, wiring: Wiring, gap: Gap | null): string[] {
   const { board, paints, width } = screen;
+  const { cost, counts, standing } = headlineOf(screen, aim, wiring, gap);
   return block(
     [
       { text: `${safeText(board.name)}: how to power it`, paint: paints.title },
-      { text: `${costText(screen, wiring)} ${countsText(screen, wiring)}` },
-      provenPiece(screen, aim, wiring, gap),
+      { text: `${cost} ${counts}` },
+      { text: standing, paint: gap === null ? paints.good : paints.caution },
     ],
     width,
   );
 }
 
-function costText({ board, catalogue }: Screen, { score, buy }: Wiring): string {
+/** The same for any place to show it. */
+export const headlineOf = (speech: Speech, aim: ChoosingAim, wiring: Wiring, gap: Gap | null): Headline => ({
+  cost: costText(speech, wiring),
+  counts: countsText(speech, wiring),
+  standing: standingText(speech, aim, wiring, gap),
+});
+
+function costText({ board, catalogue }: Speech, { score, buy }: Wiring): string {
   if (buy.supplies.length + buy.parts.length === 0)
     return score.unpowered === 0 ? 'Nothing to buy: what you own is enough.' : 'Nothing to buy.';
   return `Spend ${priceText(score.money, board)} at ${safeText(catalogue.name)}.`;
 }
 
-function countsText({ board }: Screen, { feeds, score }: Wiring): string {
+function countsText({ board }: Speech, { feeds, score }: Wiring): string {
   const powered =
     feeds.length === board.pedals.length
       ? `All ${countText(feeds.length, 'pedal')} powered`
@@ -40,19 +58,16 @@ function countsText({ board }: Screen, { feeds, score }: Wiring): string {
   return `${counts.join(', ')}.`;
 }
 
-function provenPiece(screen: Screen, aim: ChoosingAim, { score }: Wiring, gap: Gap | null): Piece {
+function standingText(speech: Speech, aim: ChoosingAim, { score }: Wiring, gap: Gap | null): string {
   const most = score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
-  if (gap === null) return { text: `Proven: ${most}${bestText(screen, aim)}.`, paint: screen.paints.good };
-  return {
-    text: `Best found, not proven: the search stopped early. ${gapText(screen, gap)}`,
-    paint: screen.paints.caution,
-  };
+  if (gap === null) return `Proven: ${most}${bestText(speech, aim)}.`;
+  return `Best found, not proven: the search stopped early. ${gapText(speech, gap)}`;
 }
 
-function bestText(screen: Screen, aim: ChoosingAim): string {
-  const { noisePrice } = screen.board.policy;
+function bestText(speech: Speech, aim: ChoosingAim): string {
+  const { noisePrice } = speech.board.policy;
   const counted =
-    noisePrice === 0 ? '' : `, with ${priceText(noisePrice, screen.board)} counted for each exposed pedal`;
+    noisePrice === 0 ? '' : `, with ${priceText(noisePrice, speech.board)} counted for each exposed pedal`;
   switch (aim) {
     case 'cost':
       return `no plan costs less${counted}, and none at that cost uses fewer supplies`;
@@ -64,7 +79,7 @@ function bestText(screen: Screen, aim: ChoosingAim): string {
 }
 
 /** The first open tier: what the plan reaches, what no plan can beat, and so what could be gained at most. */
-export function gapText({ board }: Screen, { tier, value, bound }: Gap): string {
+export function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
   const money = isMoney(tier);
   const form = (amount: number): string => (money ? priceText(minorUnits(amount), board) : String(amount));
   const names: Readonly<Record<Gap['tier'], string>> = {

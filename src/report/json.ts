@@ -19,7 +19,7 @@ export function answerJson(board: Board, catalogue: Catalogue | null, answer: An
   return `${safeJson(JSON.stringify(answerObject(board, catalogue, answer), null, 2))}\n`;
 }
 
-/** The object that `answerJson` prints. */
+/** The answer as an object, for results that hold several. */
 export function answerObject(board: Board, catalogue: Catalogue | null, answer: Answer) {
   const inventory = inventoryOf(board, catalogue);
   const wiring = answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
@@ -75,7 +75,7 @@ function statusOf(answer: Answer): 'proven' | 'best found' | 'impossible' {
 }
 
 /** `rule`, where there is one, is the hard rule that stands in the way; of a pedal it is its nearest miss's. */
-function reasonObject(board: Board, reason: Reason): Readonly<Record<string, unknown>> {
+export function reasonObject(board: Board, reason: Reason): Readonly<Record<string, unknown>> {
   switch (reason.kind) {
     case 'pedal': {
       const [nearest] = reason.refusals;

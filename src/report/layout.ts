@@ -1,6 +1,8 @@
 import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 
+import { glued, noBreak } from './glue.js';
+
 /** Puts an accent on a text; it must not change what the text says or how wide it is. */
 export type Paint = (text: string) => string;
 
@@ -18,7 +20,6 @@ export type Cell = { readonly pieces: readonly Piece[]; readonly width: number }
 
 /** A narrow cell still takes the widest single character. */
 const leastWidth = 2;
-const noBreak = '\u00a0';
 
 /** The pieces one under the other, indented, and none wider than `width` columns. */
 export const block = (pieces: readonly Piece[], width: number, indent = 0): string[] =>
@@ -64,8 +65,7 @@ function linesOf(
 
 /** Words are kept whole where they fit, and split where they do not; a number keeps its unit, its sign or what it counts. */
 function wrapped(text: string, width: number): readonly string[] {
-  const bound = text
-    .replace(/(\d) (?=(?:V|mA|W|%)(?!\w))/g, `$1${noBreak}`)
+  const bound = glued(text)
     .replace(/(\d) ([×x]) (?=\S)/g, `$1${noBreak}$2${noBreak}`)
     .replace(/([×x]) (?=\d)/g, `$1${noBreak}`)
     .replace(/\b(units?|outputs?) (?=\d)/g, `$1${noBreak}`);

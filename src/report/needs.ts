@@ -1,11 +1,11 @@
 import type { Pedal } from '../domain/pedal.js';
 import { decimalOfThousandths } from '../domain/quantities.js';
 import { safeText } from './safe-text.js';
-import type { Screen } from './screen.js';
+import type { Speech } from './screen.js';
 import { listText, voltsText } from './words.js';
 
 /** What a pedal asks for: "24 V DC, 2000 mA, centre-negative, inlet barrel-2.1, an output of its own". */
-export function needsText({ marks }: { readonly marks: Pick<Screen['marks'], 'dash'> }, pedal: Pedal): string {
+export function needsText({ marks }: Speech, pedal: Pedal): string {
   const { accepts, draw, power, polarity, inlet, ground, alone } = pedal;
   const volts =
     accepts.kind === 'range'

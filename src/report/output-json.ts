@@ -7,7 +7,7 @@ import { confirmEntries } from './confirm.js';
 import { inventoryOf } from './inventory.js';
 import { feedObject, findingObject, loadObject, placeObject, purchaseObject } from './json-objects.js';
 import { safeJson } from './safe-text.js';
-import { standingCautions } from './sections.js';
+import { standingCautions } from './remarks.js';
 
 /**
  * Whether a pedal can go on an output, as one JSON object with a line break at its end. Keys and their order are a promise to

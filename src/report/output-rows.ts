@@ -4,7 +4,7 @@ import type { Bank, Setting } from '../domain/supply.js';
 import { bankOf, firstBankOf } from './inventory.js';
 import type { Piece } from './layout.js';
 import { chainRoute, soloRoute, tailRoute } from './route.js';
-import { bullet, type Screen } from './screen.js';
+import { bullet, type Marks, type Screen, type Speech } from './screen.js';
 import { settingOf, type Meter, type OutputUse, type UnitUse } from './usage.js';
 import { countText, listText, meterText, voltsText } from './words.js';
 
@@ -21,11 +21,11 @@ export type OutputRow = {
 
 /** Used and free outputs in the order of their numbers, then the limits over several of them. */
 export function outputRows(screen: Screen, unit: UnitUse): readonly OutputRow[] {
-  const taken = new Set(unit.outputs.flatMap(({ outputs }) => outputs));
   const used = unit.outputs.map((use) => ({ first: use.outputs[0] ?? 0, rows: usedRows(screen, unit, use) }));
-  const free = unit.supply.banks.flatMap((bank) =>
-    freeRuns(bank, taken).map((run) => ({ first: run[0] ?? 0, rows: [freeRow(screen, unit, bank, run)] })),
-  );
+  const free = freeOutputs(screen, unit).map(({ first, outputs, text }) => {
+    const what = { text: `free: ${text}`, paint: screen.paints.faint };
+    return { first, rows: [{ outputs, volts: [], what, detail: [], meter: null }] };
+  });
   const outputs = [...used, ...free].sort((one, other) => one.first - other.first).flatMap(({ rows }) => rows);
   return [...outputs, ...unit.totals.map(({ bank, meter }) => totalRow(screen, bank, meter))];
 }
@@ -71,9 +71,31 @@ const tailRow = (screen: Screen, feed: Feed, note?: Piece): OutputRow => ({
   meter: null,
 });
 
-function settingTexts({ settings, feeds: [{ join }] }: OutputUse): readonly string[] {
+/** What an output is set to; the two of a series join as "9 V +", "9 V". */
+export function settingTexts({ settings, feeds: [{ join }] }: OutputUse): readonly string[] {
   const texts = settings.map(voltsText);
   return join?.mode === 'series' ? texts.map((text, at) => (at === 0 ? `${text} +` : text)) : texts.slice(0, 1);
+}
+
+/** Neighbouring outputs that nothing hangs on. */
+export type FreeOutputs = {
+  readonly first: number;
+  /** "3" or "2–4". */
+  readonly outputs: string;
+  /** What they could give. */
+  readonly text: string;
+};
+
+/** The unit's free outputs, those of a bank that are neighbours together. */
+export function freeOutputs({ marks }: Speech, unit: UnitUse): readonly FreeOutputs[] {
+  const taken = new Set(unit.outputs.flatMap(({ outputs }) => outputs));
+  return unit.supply.banks.flatMap((bank) =>
+    freeRuns(bank, taken).map((run) => ({
+      first: run[0] ?? 0,
+      outputs: rangeText(run, marks.dash),
+      text: offerText(unit, bank, run),
+    })),
+  );
 }
 
 /** The bank's unused outputs, in runs of neighbours. */
@@ -88,18 +110,11 @@ function freeRuns(bank: Bank, taken: ReadonlySet<number>): readonly (readonly nu
   return runs;
 }
 
-function freeRow({ marks, paints }: Screen, unit: UnitUse, bank: Bank, run: readonly number[]): OutputRow {
+function offerText(unit: UnitUse, bank: Bank, run: readonly number[]): string {
   const offers = freeSettings(unit, bank).map(
     ({ millivolts, rating }) => `${voltsText(millivolts)} ${decimalOfThousandths(rating)} mA`,
   );
-  const text = `free: ${bank.power === 'AC' ? 'AC ' : ''}${listText(offers, 'or')}${run.length > 1 ? ' each' : ''}`;
-  return {
-    outputs: rangeText(run, marks.dash),
-    volts: [],
-    what: { text, paint: paints.faint },
-    detail: [],
-    meter: null,
-  };
+  return `${bank.power === 'AC' ? 'AC ' : ''}${listText(offers, 'or')}${run.length > 1 ? ' each' : ''}`;
 }
 
 /** A bank that is switched together and in use gives its free outputs no choice. */
@@ -114,15 +129,21 @@ function freeSettings({ outputs, supply }: UnitUse, bank: Bank): readonly Settin
 
 /** A total over all outputs of a bank, or over all of the supply. */
 export function totalRow({ board, marks }: Screen, bank: Bank | null, meter: Meter): OutputRow {
-  const all = bank === null ? [] : Array.from({ length: bank.outputs }, (_, at) => bank.firstOutput + at);
   return {
-    outputs: bank === null ? 'all' : rangeText(all, marks.dash),
+    outputs: bank === null ? 'all' : bankOutputs(marks, bank),
     volts: [],
     what: { text: bank === null ? 'the whole supply' : 'these outputs together' },
     detail: [{ text: `reserve ${marks.times} ${factorText(board.policy.headroom.supply)}` }],
     meter,
   };
 }
+
+/** "5–8": the numbers of a bank's outputs. */
+export const bankOutputs = ({ dash }: Marks, { firstOutput, outputs }: Bank): string =>
+  rangeText(
+    Array.from({ length: outputs }, (_, at) => firstOutput + at),
+    dash,
+  );
 
 const rangeText = (run: readonly number[], dash: string): string =>
   run.length === 1 ? String(run[0] ?? '') : `${run[0] ?? ''}${dash}${run.at(-1) ?? ''}`;

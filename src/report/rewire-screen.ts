@@ -1,17 +1,16 @@
 import type { Wiring } from '../domain/plan.js';
 import type { Answer } from '../planning/answer.js';
 import type { Changes } from '../planning/changes.js';
-import { gapText } from './headline.js';
-import { block, type Piece } from './layout.js';
+import { boardEntries } from './board-entries.js';
+import { block } from './layout.js';
 import { changeLines } from './rewire-changes.js';
+import { rewireEvidence, rewireHeadline } from './rewire-headline.js';
 import { stepLines } from './rewire-steps.js';
 import { safeText } from './safe-text.js';
 import { section, type Screen } from './screen.js';
 import { cautionLines, confirmLines, groundLines, leftOutLines } from './sections.js';
 import { shoppingLines } from './shopping.js';
 import { unitUses } from './usage.js';
-import { wiringEntry } from './wiring-entry.js';
-import { capital, countText, listText, priceText } from './words.js';
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
@@ -43,111 +42,26 @@ export function rewireLines(screen: Screen, plan: Plan, changes: Changes): reado
 
 function headLines(screen: Screen, plan: Plan, changes: Changes): string[] {
   const { board, paints, width } = screen;
+  const { cost, counts, standing } = rewireHeadline(screen, plan, changes);
   return block(
     [
       { text: `${safeText(board.name)}: how to re-plug it`, paint: paints.title },
-      { text: `${movesText(changes)} ${costText(screen, plan.wiring)}` },
-      { text: countsText(screen, plan.wiring) },
-      provenPiece(screen, plan),
+      { text: cost },
+      { text: counts },
+      { text: standing, paint: plan.gap === null ? paints.good : paints.caution },
     ],
     width,
   );
 }
 
-/** "5 pedals stay, 2 move, 1 is new." */
-function movesText({ stays, moves, added, dropped, steps }: Changes): string {
-  if (steps.length === 0)
-    return `Nothing to do: ${stays.length === 1 ? 'the pedal stays' : `all ${countText(stays.length, 'pedal')} stay`} as plugged.`;
-  const are = (count: number, one: string, many: string): readonly string[] =>
-    count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
-  const counts = [
-    ...are(stays.length, 'stays', 'stay'),
-    ...(moves.length === 0 ? ['none moves'] : are(moves.length, 'moves', 'move')),
-    ...are(added.length, 'is new', 'are new'),
-    ...are(dropped.length, 'is unplugged', 'are unplugged'),
-  ];
-  return `${capital(counts.join(', '))}.`.replace(
-    /^(\d+) /,
-    (_, count: string) => `${countText(Number(count), 'pedal')} `,
-  );
+function entryLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
+  const written = boardEntries(screen, wiring, changes);
+  if (written === null) return [];
+  const texts = written.texts.map((text) => ({ text, paint: screen.paints.faint }));
+  return block([...texts, ...written.entries.map((text) => ({ text, hang: 4 }))], screen.width, 2);
 }
 
-function costText({ board, catalogue }: Screen, { score, buy }: Wiring): string {
-  if (buy.supplies.length + buy.parts.length === 0) return 'Nothing to buy.';
-  return `Spend ${priceText(score.money, board)} at ${safeText(catalogue.name)}.`;
-}
-
-function countsText({ board }: Screen, { feeds, score }: Wiring): string {
-  const all = board.pedals.length;
-  const powered =
-    feeds.length === all
-      ? `All ${countText(all, 'pedal')} powered`
-      : `${feeds.length} of ${countText(all, 'pedal')} powered`;
-  const counts = [
-    `${powered} from ${countText(score.bricks, 'supply', 'supplies')}`,
-    score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
-    noiseText(score),
-  ];
-  return `${counts.join(', ')}.`;
-}
-
-function noiseText({ exposed, newlyExposed = exposed }: Wiring['score']): string {
-  if (exposed === 0) return 'none exposed to digital noise';
-  return `${exposed} exposed to digital noise, ${newlyExposed === 0 ? 'none' : newlyExposed} of them newly`;
-}
-
-function provenPiece(screen: Screen, { wiring, gap }: Plan): Piece {
-  const { paints } = screen;
-  if (gap !== null)
-    return {
-      text: `Best found, not proven: the search stopped early. ${gapText(screen, gap)}`,
-      paint: paints.caution,
-    };
-  const most = wiring.score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
-  return { text: `Proven: ${most}${bestText(screen, wiring)}.`, paint: paints.good };
-}
-
-/** The tiers of the aim that matter for this plan. */
-function bestText({ board }: Screen, { score }: Wiring): string {
-  const { noisePrice } = board.policy;
-  const isFree = score.money === 0 && (score.newlyExposed === 0 || noisePrice === 0);
-  if (isFree && score.moved === 0) return 'nothing has to be bought, and no pedal has to move';
-  if (isFree) {
-    const quiet = noisePrice === 0 ? '' : ' and exposes no further pedal';
-    return `no plan that costs nothing${quiet} moves fewer pedals`;
-  }
-  const counted = noisePrice === 0 ? '' : `, with ${priceText(noisePrice, board)} counted for each newly exposed pedal`;
-  return `no plan costs less${counted}, and none at that cost moves fewer pedals`;
-}
-
-/** The entries of `wiring` that differ afterwards, so that the file is true again. */
-function entryLines(
-  { inventory, width, paints }: Screen,
-  { feeds, buy }: Wiring,
-  { steps, dropped }: Changes,
-): string[] {
-  if (steps.length === 0) return [];
-  const plugged = new Set(steps.flatMap((step) => (step.kind === 'plug' ? [step.feed.pedal] : [])));
-  const entries = feeds.filter(({ pedal }) => plugged.has(pedal)).map(wiringEntry);
-  const texts = [
-    ...(entries.length === 0 ? [] : ['These entries of `wiring` are then:']),
-    ...(dropped.length === 0 ? [] : [`Take out of \`wiring\`: ${listText(dropped.map(inventory.pedalName))}.`]),
-    ...(buy.supplies.length + buy.parts.length === 0 ? [] : ['Add what you have bought to `owned`.']),
-  ];
-  return block(
-    [...texts.map((text) => ({ text, paint: paints.faint })), ...entries.map((text) => ({ text, hang: 4 }))],
-    width,
-    2,
-  );
-}
-
-/** Nothing where the plan is not proven, and where there is nothing to prove. */
-function evidenceLines(screen: Screen, { wiring: { score }, evidence }: Plan): string[] {
-  if (evidence === undefined) return [];
-  const isLeast = score.money === 0 && score.newlyExposed === 0 && score.moved === 0;
-  const text = isLeast
-    ? 'It costs nothing, exposes no further pedal and moves none: there is no less than that.'
-    : 'The fewest moves possible at the least cost: two searches that put the question in different ways found no better ' +
-      'plan, and each ruled every other one out.';
-  return block([{ text }], screen.width, 2);
+function evidenceLines(screen: Screen, plan: Plan): string[] {
+  const text = rewireEvidence(plan);
+  return text === null ? [] : block([{ text }], screen.width, 2);
 }

@@ -1,10 +1,11 @@
 import type { Feed, Wiring } from '../domain/plan.js';
 import type { Changes } from '../planning/changes.js';
-import { unitName } from './inventory.js';
+import { allFeeds } from './change-words.js';
 import { beside, block } from './layout.js';
-import { allFeeds } from './rewire-changes.js';
-import { layPieces, measureLines, pullPiece, switchPiece, type Step, type StepOf } from './rewire-pieces.js';
-import type { Screen } from './screen.js';
+import { layPieces, measureLines } from './rewire-pieces.js';
+import { bullet, type Screen } from './screen.js';
+import { stepGroups, type StepGroup } from './step-groups.js';
+import { pullText, switchText, unitsText } from './step-words.js';
 import { listText } from './words.js';
 
 const indent = 2;
@@ -13,7 +14,7 @@ const gap = 2;
 /** What there is to do, lettered; steps that go together share a letter. */
 export function stepLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
   const feeds = allFeeds(wiring, changes);
-  const groups = grouped(changes.steps);
+  const groups = stepGroups(changes.steps);
   return groups.flatMap((steps, at) => {
     const place = { isFirst: at === 0, isLast: at === groups.length - 1 };
     const lines = [
@@ -27,28 +28,10 @@ export function stepLines(screen: Screen, wiring: Wiring, changes: Changes): str
 
 const roomFor = ({ width }: Screen): number => width - indent - 1 - gap;
 
-type Group = readonly [Step, ...Step[]];
-
-/** Runs of steps of one kind. Both kinds of switches are one, and to measure begins with the mains. */
-function grouped(steps: readonly Step[]): readonly Group[] {
-  const groups: [Step, ...Step[]][] = [];
-  for (const step of steps) {
-    const group = groups.at(-1);
-    if (group !== undefined && goesOn(group[0], step)) group.push(step);
-    else groups.push([step]);
-  }
-  return groups;
-}
-
-const goesOn = (first: Step, { kind }: Step): boolean =>
-  first.kind === kind ||
-  (first.kind === 'mains on' && kind === 'measure') ||
-  (first.kind === 'set volts' && kind === 'set polarity');
-
 function headText(
   screen: Screen,
   feeds: readonly Feed[],
-  [first, ...others]: Group,
+  [first, ...others]: StepGroup,
   { isFirst, isLast }: { readonly isFirst: boolean; readonly isLast: boolean },
 ): string {
   switch (first.kind) {
@@ -74,20 +57,14 @@ function headText(
   }
 }
 
-const unitsText = (
-  { inventory }: Screen,
-  feeds: readonly Feed[],
-  { units }: StepOf<'mains off'> | StepOf<'mains on'>,
-): string => listText(units.map((unit) => unitName(inventory, feeds, unit).replace(/,$/, '')));
-
-function bodyLines(screen: Screen, feeds: readonly Feed[], steps: Group): readonly string[] {
+function bodyLines(screen: Screen, feeds: readonly Feed[], steps: StepGroup): readonly string[] {
   const pieces = steps.flatMap((step) => {
     switch (step.kind) {
       case 'pull':
-        return [pullPiece(screen, feeds, step)];
+        return [bullet(screen, pullText(screen, feeds, step))];
       case 'set volts':
       case 'set polarity':
-        return [switchPiece(screen, feeds, step)];
+        return [bullet(screen, switchText(screen, feeds, step))];
       case 'lay':
         return layPieces(screen, feeds, step);
       case 'mains off':

@@ -27,13 +27,17 @@ export type Marks = {
   readonly empty: string;
 };
 
-/** The screen to draw on, with what it speaks of. */
-export type Screen = {
+/** What is spoken of, and with which signs; all that a sentence needs, wherever it is shown. */
+export type Speech = {
   readonly board: Board;
   readonly catalogue: Catalogue;
   readonly inventory: Inventory;
-  readonly width: number;
   readonly marks: Marks;
+};
+
+/** The screen to draw on, with what it speaks of. */
+export type Screen = Speech & {
+  readonly width: number;
   readonly paints: {
     readonly title: Paint;
     readonly strong: Paint;
@@ -52,15 +56,11 @@ const barCells = 10;
 const unicodeMarks: Marks = { arrow: '→', times: '×', dash: '–', bullet: '•', rule: '─', full: '█', empty: '░' };
 const asciiMarks: Marks = { arrow: '->', times: 'x', dash: '-', bullet: '*', rule: '-', full: '#', empty: '.' };
 
-/** Without a catalogue nothing is for sale. */
 export function screenFor(board: Board, catalogue: Catalogue | null, options: ScreenOptions): Screen {
   const colours = picocolors.createColors(options.colour);
   return {
-    board,
-    catalogue: catalogue ?? { name: 'no shop', currency: board.currency, supplies: [], parts: [] },
-    inventory: inventoryOf(board, catalogue),
+    ...speechOf(board, catalogue, options.unicode),
     width: Math.min(mostWidth, Math.max(leastWidth, Math.floor(options.width))),
-    marks: options.unicode === false ? asciiMarks : unicodeMarks,
     paints: {
       title: colours.bold,
       strong: colours.bold,
@@ -71,6 +71,14 @@ export function screenFor(board: Board, catalogue: Catalogue | null, options: Sc
     },
   };
 }
+
+/** Speech with signs beyond ASCII, unless they are not wanted. Without a catalogue nothing is for sale. */
+export const speechOf = (board: Board, catalogue: Catalogue | null, unicode = true): Speech => ({
+  board,
+  catalogue: catalogue ?? { name: 'no shop', currency: board.currency, supplies: [], parts: [] },
+  inventory: inventoryOf(board, catalogue),
+  marks: unicode ? unicodeMarks : asciiMarks,
+});
 
 /** A heading with its lines below; nothing at all when there are no lines. */
 export function section(screen: Screen, title: string, lines: readonly string[]): string[] {
@@ -88,7 +96,7 @@ export const bullet = (screen: Screen, text: string, paint?: Paint): Piece => ({
 });
 
 /** A sentence of the planner's, safe to print and with the screen's own signs. */
-export function sentence({ marks }: Screen, text: string): string {
+export function sentence({ marks }: Speech, text: string): string {
   const signs = { '×': marks.times, '–': marks.dash, '→': marks.arrow };
   return Object.entries(signs).reduce((spelled, [sign, mark]) => spelled.replaceAll(sign, mark), safeText(text));
 }

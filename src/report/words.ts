@@ -47,9 +47,15 @@ export function outputsText(outputs: readonly number[], dash = '-'): string {
 export const meterOf = ({ planned, limit, unit }: LoadNumbers): Meter => ({ planned, limit, unit });
 
 /** "216 of 400 mA". The planned side is rounded up, to whole units where the limit is whole, and so never understates. */
-export function meterText({ planned, limit, unit }: Meter): string {
+export function meterText(meter: Meter): string {
+  const { planned, limit } = meterFigures(meter);
+  return `${decimalOfThousandths(planned)} of ${decimalOfThousandths(limit)} ${meter.unit}`;
+}
+
+/** Both sides of it in thousandths of its unit. */
+export function meterFigures({ planned, limit, unit }: Meter): { readonly planned: number; readonly limit: number } {
   const step = limit % 1000 === 0 && unit === 'mA' ? 1000 : limit % 100 === 0 ? 100 : 1;
-  return `${decimalOfThousandths(stepsUp(planned, step) * step)} of ${decimalOfThousandths(limit)} ${unit}`;
+  return { planned: stepsUp(planned, step) * step, limit };
 }
 
 /** How full, in whole percent rounded up; 100 is exactly full. */

@@ -17,6 +17,10 @@ export type Case = { readonly board: Board; readonly catalogue: Catalogue };
 /** One to four pedals, one to three supplies of one to four outputs, and mostly up to four parts. */
 export const tinyCase: fc.Arbitrary<Case> = cases({ min: 1, max: 4 }, { min: 1, max: 3 }, 3);
 
+/** Cases of so many pedals, supplies and parts; for more than four pedals brute force takes too long. */
+export const caseOf = (pedals: Range, supplies: Range, parts: number): fc.Arbitrary<Case> =>
+  cases(pedals, supplies, parts);
+
 /** Boards of half to all of so many pedals and supplies, for checks that need no brute force. */
 export const largerCase = (pedals: number, supplies: number): fc.Arbitrary<Case> =>
   cases({ min: Math.ceil(pedals / 2), max: pedals }, { min: Math.ceil(supplies / 2), max: supplies }, 6);

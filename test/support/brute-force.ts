@@ -47,19 +47,32 @@ export function bestUnits(
   aim: Aim,
   judge: Judge,
 ): { readonly score: Score; readonly units: readonly Unit[] } | null {
+  let best: { readonly score: Score; readonly units: readonly Unit[] } | null = null;
+  everyPlan(shop, partial, (units, left, isWhole) => {
+    const score = judge(units, left);
+    if (score === null || !withinLimits(units, score, shop)) return false;
+    if (best !== null && compareScores(score, best.score, aim, shop.board.policy) >= 0) return false;
+    if (isWhole) best = { score, units };
+    return true;
+  });
+  return best;
+}
+
+/**
+ * Goes through all ways to plug everything, pedal by pedal, or everything but some pedals where the plan may be partial. Each
+ * plan so far is shown, and nothing is added to one that is not worth going on with.
+ */
+export function everyPlan(
+  shop: Shop,
+  partial: boolean,
+  isWorthwhile: (units: readonly Unit[], left: readonly Pedal[], isWhole: boolean) => boolean,
+): void {
   const { board } = shop;
   const hookups = hookupTable(shop);
-  let best: { readonly score: Score; readonly units: readonly Unit[] } | null = null;
 
   const search = (waiting: readonly Pedal[], left: readonly Pedal[], units: readonly Unit[]): void => {
-    const score = judge(units, left);
-    if (score === null || !withinLimits(units, score, shop)) return;
-    if (best !== null && compareScores(score, best.score, aim, board.policy) >= 0) return;
     const [pedal, ...rest] = waiting;
-    if (pedal === undefined) {
-      best = { score, units };
-      return;
-    }
+    if (!isWorthwhile(units, left, pedal === undefined) || pedal === undefined) return;
     for (const partners of subsetsOf(rest)) {
       const others = rest.filter((other) => !partners.includes(other));
       for (const hookup of hookups([pedal, ...partners]))
@@ -74,7 +87,6 @@ export function bestUnits(
     [],
     [],
   );
-  return best;
 }
 
 /** Looks up every way to hang a group on one output of any supply, few parts first so that good plans come early. */

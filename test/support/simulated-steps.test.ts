@@ -50,8 +50,8 @@ describe('steps that are simulated', () => {
       const step = steps[at + 1];
       const before = steps[at];
       if (step === undefined || before === undefined || before.kind === step.kind) return;
-      // A switch can be turned before another pedal's plug is pulled, and mains go off twice without harm.
-      if (kind === 'mains off') return;
+      // A switch can be turned while plugs are still being pulled, and mains go off twice without harm.
+      if (kind === 'mains off' || (kind === 'set volts' && before.kind === 'pull')) return;
       expect(outcome(steps.with(at, step).with(at + 1, before))).toBeInstanceOf(Error);
     },
   );

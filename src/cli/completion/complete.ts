@@ -130,7 +130,7 @@ async function valuesOf(
   if (!isOption && name === 'command') return startingWith(current, commandWords(root));
   const ids = idKinds[name === 'id' && isOption ? of.name() : name];
   if (ids !== undefined) return words((await idsIn(filesOf(command, files())))[ids]);
-  return !isOption || name === 'file' ? { kind: 'files' } : nothing;
+  return !isOption || name === 'file' || name === 'folder' ? { kind: 'files' } : nothing;
 }
 
 /** Those of the words that stand where the command takes a board or a catalogue. */

@@ -51,7 +51,7 @@ describe('a pedal', () => {
 
 const of: Case = {
   pedals: [pedal('echo', { digital: true }), pedal('fuzz', { highGain: true }), pedal('drive', { highGain: true })],
-  supplies: [supply('quay', [bank({ isolated: false })])],
+  supplies: [supply('quay', [bank({ outputs: 3, isolated: false })])],
   feeds: [feed('echo', 1), feed('fuzz', 2), feed('drive', 3)],
 };
 const board = { ...boardOf(of), wiring: [wired('echo', [1]), wired('fuzz', [3])] };

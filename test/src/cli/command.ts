@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
@@ -62,7 +62,7 @@ export function boardfeed(parameters: readonly string[], manner: Manner = {}): P
 const moduleOf = (code: string): string => `data:text/javascript,${encodeURIComponent(code)}`;
 
 /** What was written to standard error besides progress, which a slow machine may bring about in any run. */
-export const complaints = ({ errors }: Ended): string => errors.replace(/^Searching, .*\n/gm, '');
+export const complaints = ({ errors }: Ended): string => errors.replace(/^(Searching|Comparing), .*\n/gm, '');
 
 /** The one JSON object that was printed. @throws SyntaxError when there is anything else. */
 export const printedObject = ({ output }: Ended): Record<string, unknown> =>
@@ -97,4 +97,10 @@ export async function longBoard(): Promise<BoardFile> {
     })),
   );
   return { ...wall, policy, pedals };
+}
+
+/** A copy of a file at another place, whose path it gives. */
+export async function copied(from: string, to: string): Promise<string> {
+  await copyFile(from, to);
+  return to;
 }

@@ -188,6 +188,6 @@ describe('choose --proof', () => {
   test('goes with --force only', async () => {
     const ended = await boardfeed(['choose', firstBoard, marramStreet, '--force']);
     expect(ended).toMatchObject({ code: 2, output: '' });
-    expect(ended.errors).toContain('error: --force goes with --proof only');
+    expect(ended.errors).toContain('error: --force goes with --proof or --report only');
   });
 });

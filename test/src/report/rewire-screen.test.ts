@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 
-import { millivolts, minorUnits, partId, pedalId } from '../../../src/domain/quantities.js';
+import { minorUnits, partId, pedalId } from '../../../src/domain/quantities.js';
 import type { Answer, Reason } from '../../../src/planning/answer.js';
 import { changesOf } from '../../../src/planning/changes.js';
 import { answerJson } from '../../../src/report/json.js';
@@ -13,30 +13,11 @@ import { answerText } from '../../../src/report/terminal.js';
 import { wiredOf } from '../../support/wired.js';
 import { everything } from './everything.js';
 import { oddName } from './odd-names.js';
+import { moving } from './moving.js';
 import { feedOf, tideway } from './samples.js';
 
 const plain = (width: number) => ({ width, colour: false }) as const;
 type Plan = Extract<Answer, { kind: 'plan' }>;
-
-/** The board with everything, of which five pedals hang elsewhere today, and one that the plan leaves out. */
-function moving(named: (id: string) => string) {
-  const all = everything(named);
-  const elsewhere = new Map([
-    ['chorus', feedOf('chorus', 'shared', 1)],
-    ['old-wah', feedOf('old-wah', 'shared', 3)],
-    ['granular', feedOf('granular', 'joiner', 3)],
-    ['survivor', feedOf('survivor', 'joiner', 7)],
-    ['looper', feedOf('looper', 'shared', 4, { settings: [millivolts(12_000)] })],
-  ]);
-  const wiring = all.wiring.feeds
-    .filter(({ pedal }) => pedal !== 'synth' && pedal !== 'tube-delay')
-    .map((feed) => wiredOf(elsewhere.get(feed.pedal) ?? feed));
-  const dropped = wiredOf(feedOf('nowhere', 'joiner', 8));
-  const board = { ...all.board, wiring: [...wiring, dropped] };
-  const changes = changesOf(board, all.catalogue, all.wiring);
-  const plan: Plan = { kind: 'plan', aim: 'moves', wiring: all.wiring, gap: null, reasons: all.reasons, changes };
-  return { ...all, board, plan };
-}
 
 const requests: readonly Reason[] = [
   {
@@ -87,8 +68,8 @@ describe('a plan for re-plugging on a screen', () => {
     expect(linesOf(simple, 'What changes')).toEqual([
       '  Stay  Tarn fuzz.',
       '  Move  • Estuary echo: Quay 6 output 2 → output 5, 9 V',
-      '          why: current: Estuary echo draws 180 mA × 1.2 = 216 mA; output 2 of',
-      '               Quay 6 (unit 1) gives 100 mA at 9 V.',
+      '          why: current: Estuary echo draws 180 mA × 1.2 = 216 mA; output 2',
+      '               of Quay 6 (unit 1) gives 100 mA at 9 V.',
       '  New   • Chapel drive → Quay 6 output 6, 18 V',
     ]);
   });

@@ -1,0 +1,79 @@
+import type { ChoosingAim } from '../domain/aim.js';
+import { escapedText } from '../domain/shown-text.js';
+import { readInputs, type Inputs } from '../files/read-inputs.js';
+import { resolvePurchases } from '../planning/asked-supplies.js';
+import { compare, type Bought } from '../planning/compare.js';
+import type { CompareStage, Comparison } from '../planning/comparison.js';
+import type { AskedSupply } from '../domain/read-purchase.js';
+import { comparisonJson } from '../report/comparison-json.js';
+import { comparisonText } from '../report/comparison-screen.js';
+import { compareProgressText } from './compare-progress.js';
+import { comparisonCode } from './comparison-code.js';
+import { exitCodes, type ExitCode } from './exit-codes.js';
+import { printFaults } from './print-faults.js';
+import { screenOf } from './screen-of.js';
+import { statusLine } from './status-line.js';
+
+export type CompareFlags = {
+  readonly aim: ChoosingAim;
+  /** How many best purchases. */
+  readonly best: number;
+  /** Purchases to set beside them. */
+  readonly option: readonly (readonly AskedSupply[])[];
+  readonly json: boolean;
+  /** In seconds, for each board; no limit when left out. */
+  readonly time?: number;
+};
+
+/** Reads the two files, sets purchases side by side, prints, and returns the exit code. */
+export async function runCompare(boardPath: string, cataloguePath: string, flags: CompareFlags): Promise<ExitCode> {
+  const started = performance.now();
+  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
+  const read = await readInputs(boardPath, cataloguePath);
+  if (read.kind === 'faulty') {
+    printFaults(read);
+    return exitCodes.input;
+  }
+  const { board, catalogue } = read.value;
+  const resolved = resolvePurchases(flags.option, catalogue);
+  if (resolved.kind === 'unknown') {
+    process.stderr.write(resolved.faults.map((fault) => `${escapedText(`--option: ${fault}`)}\n`).join(''));
+    return exitCodes.input;
+  }
+  const remainingMs = (): number => patienceMs - (performance.now() - started);
+  const comparison = await compareAloud(read.value, flags, resolved.purchases, remainingMs);
+  process.stdout.write(
+    flags.json
+      ? comparisonJson(board, catalogue, comparison)
+      : comparisonText(board, catalogue, comparison, screenOf(process.stdout, process.env)),
+  );
+  return comparisonCode(comparison);
+}
+
+/** The comparison, with progress on standard error. Ctrl-C asks for what is known so far; a second one ends the process. */
+async function compareAloud(
+  { board, catalogue }: Inputs,
+  { aim, best }: CompareFlags,
+  asked: readonly Bought[],
+  remainingMs: () => number,
+): Promise<Comparison> {
+  const interrupt = new AbortController();
+  let stage: CompareStage = { kind: 'best', found: 0, wanted: best };
+  const progress = statusLine((seconds, width) => compareProgressText(stage, seconds, width));
+  const onInterrupt = (): void => {
+    progress.end();
+    process.stderr.write('Stopping with what is known so far. Ctrl-C again ends at once.\n');
+    interrupt.abort();
+  };
+  process.once('SIGINT', onInterrupt);
+  try {
+    const { signal } = interrupt;
+    const onStage = (reached: CompareStage): void => {
+      stage = reached;
+    };
+    return await compare(board, catalogue, { aim, best, asked, remainingMs, signal, onStage });
+  } finally {
+    progress.end();
+    process.removeListener('SIGINT', onInterrupt);
+  }
+}

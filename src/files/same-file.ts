@@ -1,0 +1,13 @@
+import type { Stats } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { resolve } from 'node:path';
+
+/** Whether two paths lead to one file, by whatever names and links. Paths that lead nowhere are the same when spelled so. */
+export async function isSameFile(first: string, second: string): Promise<boolean> {
+  if (resolve(first) === resolve(second)) return true;
+  const one = await fileAt(first);
+  const other = await fileAt(second);
+  return one !== null && other !== null && one.dev === other.dev && one.ino === other.ino;
+}
+
+const fileAt = (path: string): Promise<Stats | null> => stat(path).catch(() => null);

@@ -1,0 +1,29 @@
+import type { PlanHandout } from '../handout.js';
+import { drawnUnit, type DrawnUnit } from './contents.js';
+
+/** What the plan's units look like, in the order of hooking up. */
+export function drawnUnits({ speech, hookup, wiring }: PlanHandout): readonly DrawnUnit[] {
+  const exposed = new Set<string>(wiring.exposed);
+  return hookup.map((unit) => drawnUnit(speech, unit, exposed));
+}
+
+/** How to read a drawing; only what it shows is explained. */
+export function drawingKey({ hookup, rows, speech }: PlanHandout): readonly string[] {
+  const chained = rows.some(({ feed }) => feed.chain !== null);
+  const set = rows.some(({ switched, polaritySwitch }) => switched || polaritySwitch !== null);
+  const mixed = rows.some(({ feed }) => feed.adapters.some((id) => speech.inventory.part(id).reverses));
+  return [
+    `A number on a wire is the lead's; the same number is on its labels${chained ? ', with a letter for each tail of a chain' : ''}.`,
+    'A wire without a box is the straight lead that comes with the supply.',
+    ...(set ? ['"Set": turn the switch of that output to this first.'] : []),
+    ...(rows.some(({ ground }) => ground === 'common ground')
+      ? ['A dashed frame: these outputs share one ground.']
+      : []),
+    ...(rows.some(({ ground }) => ground === 'isolated')
+      ? ['Isolated: the ground of that output is its own, shared only by the pedals on it.']
+      : []),
+    ...(mixed ? ['"Swaps + and −": that lead turns the polarity round; never use it elsewhere.'] : []),
+    'The bars: load with its reserve against what the output gives, both in words above.',
+    ...(hookup.length > 1 ? ['Each supply takes a mains socket of its own.'] : []),
+  ];
+}

@@ -1,0 +1,42 @@
+import { buyCsv } from './buy-csv.js';
+import { svgFile } from './drawing/svg-file.js';
+import { feedsCsv } from './feeds-csv.js';
+import { handoutOf, type Handout, type ReportInput } from './handout.js';
+import { answerJson } from './json.js';
+import { labelSheet } from './labels/sheet.js';
+import { markdownText } from './markdown.js';
+import { pageText } from './page/page.js';
+
+/** What can be made of an answer to take home. */
+export type ReportFormat = 'page' | 'labels' | 'markdown' | 'feeds' | 'shopping list' | 'drawing' | 'json';
+
+/** By how a file's name ends, in capitals or not; the first that fits decides. */
+export const reportEndings: readonly { readonly ending: string; readonly format: ReportFormat }[] = [
+  { ending: '.labels.html', format: 'labels' },
+  { ending: '.html', format: 'page' },
+  { ending: '.md', format: 'markdown' },
+  { ending: '.buy.csv', format: 'shopping list' },
+  { ending: '.feeds.csv', format: 'feeds' },
+  { ending: '.csv', format: 'feeds' },
+  { ending: '.svg', format: 'drawing' },
+  { ending: '.json', format: 'json' },
+];
+
+/** The format that a file of this name has; null when its ending is none of those above. */
+export const reportFormatOf = (path: string): ReportFormat | null =>
+  reportEndings.find(({ ending }) => path.toLowerCase().endsWith(ending))?.format ?? null;
+
+const makers: Readonly<Record<Exclude<ReportFormat, 'json'>, (handout: Handout) => string>> = {
+  page: pageText,
+  labels: labelSheet,
+  markdown: markdownText,
+  feeds: feedsCsv,
+  'shopping list': buyCsv,
+  drawing: svgFile,
+};
+
+/** The answer as the text of a file in this format. The same input always makes the same text. */
+export function reportText(format: ReportFormat, input: ReportInput): string {
+  if (format === 'json') return answerJson(input.board, input.catalogue, input.answer);
+  return makers[format](handoutOf(input));
+}

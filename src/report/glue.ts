@@ -1,0 +1,5 @@
+/** A blank that no line breaks at. */
+export const noBreak = '\u00a0';
+
+/** The text with every number bound to its unit, so that no line ends between them. */
+export const glued = (text: string): string => text.replace(/(\d) (?=(?:V|mA|W|%)(?!\w))/g, `$1${noBreak}`);

@@ -1,0 +1,57 @@
+import type { Polarity } from '../../domain/pedal.js';
+import { feedMillivolts } from '../../domain/plan.js';
+import type { PlanHandout } from '../handout.js';
+import type { Lead, UnitHookup } from '../hookup.js';
+import { firstBankOf } from '../inventory.js';
+import type { Speech } from '../screen.js';
+import { countText, outputsText, voltsText } from '../words.js';
+
+/** What is written on one end of a lead. */
+export type Label = {
+  /** The lead's number, the same at its other end, where a chain adds a letter. */
+  readonly mark: string;
+  readonly end: 'supply' | 'pedal';
+  /** What this end goes into. */
+  readonly here: string;
+  /** "9 V DC". */
+  readonly volts: string;
+  /** What the plug offers; null at the supply, and for AC. */
+  readonly polarity: Polarity | null;
+  /** What is at the other end, and what is in between. */
+  readonly there: string;
+};
+
+/** A label for each end of each lead, in the order of hooking up: an end's label follows that of its other end. */
+export const labelsOf = ({ speech, hookup }: PlanHandout): readonly Label[] =>
+  hookup.flatMap((unit) => unit.leads.flatMap((lead) => leadLabels(speech, unit, lead)));
+
+function leadLabels({ inventory }: Speech, { unit, name }: UnitHookup, { number, use, ends }: Lead): readonly Label[] {
+  const [feed] = use.feeds;
+  const { power } = firstBankOf(unit.supply, feed);
+  const target =
+    feed.chain === null
+      ? `to ${inventory.pedalName(feed.pedal)}`
+      : `to ${countText(ends.length, 'pedal')} by ${inventory.partName(feed.chain)}`;
+  const atSupply = use.outputs.map((output, at): Label => {
+    const other = use.outputs[1 - at];
+    const joined = other === undefined ? '' : `, joined with output ${other}`;
+    const volts = use.settings[at];
+    return {
+      mark: String(number),
+      end: 'supply',
+      here: `${name}, output ${output}`,
+      volts: volts === undefined ? power : `${voltsText(volts)} ${power}`,
+      polarity: null,
+      there: `${target}${joined}`,
+    };
+  });
+  const atPedals = ends.map(({ mark, feed: tail }): Label => ({
+    mark,
+    end: 'pedal',
+    here: inventory.pedalName(tail.pedal),
+    volts: `${voltsText(feedMillivolts(tail))} ${power}`,
+    polarity: tail.polarity,
+    there: `from ${name}, ${outputsText(use.outputs)}`,
+  }));
+  return [...atSupply, ...atPedals];
+}

@@ -1,0 +1,79 @@
+import type { Handout, NoPlanHandout, PlanHandout } from '../handout.js';
+import { markup, type Markup } from '../markup.js';
+import type { Passage } from '../reasons.js';
+import { safeText } from '../safe-text.js';
+import { countText, priceText } from '../words.js';
+import { documentText } from './document.js';
+import { list, sectionMarkup, type Section } from './elements.js';
+import { planSections } from './sections.js';
+import { pageStyle } from './style.js';
+
+/** The handout as one HTML page that needs nothing else: for a screen of any size, for paper, for a screen reader. */
+export function pageText(handout: Handout): string {
+  const sections = handout.kind === 'plan' ? planSections(handout) : handout.passages.map(passageSection);
+  const head = handout.kind === 'plan' ? planHead(handout) : noPlanHead(handout);
+  const { supplies, parts, name } = handout.speech.catalogue;
+  const shop = supplies.length + parts.length === 0 ? '' : ` and the catalogue of ${safeText(name)}`;
+  return documentText(
+    handout.title,
+    pageStyle,
+    markup`<header>
+<h1>${handout.title}</h1>
+${head}</header>
+${contents(sections)}<main>
+${sections.map(sectionMarkup)}</main>
+<footer>
+<p>Made by boardfeed from the board file${shop}. A plan is only as good as the figures it was made from.</p>
+</footer>`,
+  );
+}
+
+function planHead(handout: PlanHandout): Markup {
+  const { headline, proven } = handout;
+  return markup`<p>${headline.cost} ${headline.counts}</p>
+<p class="${proven ? 'standing' : 'standing care'}">${headline.standing}</p>
+<dl class="facts">
+${factsOf(handout).map(([name, value]) => markup`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
+`;
+}
+
+function factsOf({
+  changes,
+  wiring: { score },
+  speech: { board },
+}: PlanHandout): readonly (readonly [string, string])[] {
+  const powered = ['Pedals powered', `${board.pedals.length - score.unpowered} of ${board.pedals.length}`] as const;
+  const exposed = ['Exposed to noise', countText(score.exposed, 'pedal')] as const;
+  const spent = ['To spend', priceText(score.money, board)] as const;
+  if (changes === null)
+    return [spent, powered, ['Supplies', String(score.bricks)], ['Extra leads', String(score.parts)], exposed];
+  const { stay, moves, added } = changes;
+  return [
+    ['Stay', String(stay.length)],
+    ['Move', String(moves.length)],
+    ['New', String(added.length)],
+    powered,
+    spent,
+    exposed,
+  ];
+}
+
+const noPlanHead = ({ lead }: NoPlanHandout): Markup => markup`<p class="standing care">${lead}</p>\n`;
+
+/** Where to find what, for a page of several sheets. */
+const contents = (sections: readonly Section[]): Markup | null =>
+  sections.length < 3
+    ? null
+    : markup`<nav aria-label="On this page">
+${list(sections.map(({ id, title }) => markup`<a href="#${id}">${title}</a>`))}</nav>
+`;
+
+const passageSection = ({ title, entries }: Passage, at: number): Section => ({
+  id: `part-${at + 1}`,
+  title,
+  body: markup`${list(
+    entries.map(({ name, text, below }) =>
+      name === null ? text : markup`<b>${name}</b> ${text}${below.length === 0 ? null : list(below)}`,
+    ),
+  )}`,
+});

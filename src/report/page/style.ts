@@ -1,0 +1,103 @@
+import { darkColours, lightColours, type Colours } from '../colours.js';
+import { drawingStyle } from '../drawing/style.js';
+import type { StyleSheet } from './document.js';
+
+const rootColours = ({ ink, soft, paper, panel, line, care }: Colours): string =>
+  `--ink:${ink};--soft:${soft};--paper:${paper};--panel:${panel};--line:${line};--care:${care}`;
+
+/** What both pages have in common. On paper, ink is black on white whatever the screen shows. */
+export const commonStyle = `:root{color-scheme:light dark;${rootColours(lightColours)}}
+@media screen and (prefers-color-scheme:dark){:root{${rootColours(darkColours)}}}
+*{box-sizing:border-box}
+html{-webkit-text-size-adjust:100%;text-size-adjust:100%}
+body{margin:0 auto;padding:1.5rem 1rem 3rem;max-width:54rem;background:var(--paper);color:var(--ink);
+font:1rem/1.5 system-ui,"Segoe UI",Roboto,"Helvetica Neue",Arial,sans-serif;overflow-wrap:anywhere}
+h1{font-size:1.75rem;line-height:1.2;margin:0 0 .75rem;text-wrap:balance}
+h2{font-size:1.25rem;line-height:1.3;margin:0 0 .75rem}
+h3{font-size:1rem;line-height:1.3;margin:1.25rem 0 .5rem}
+p{margin:0 0 .75rem;max-width:44rem}
+.care{color:var(--care)}
+.unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
+footer{margin-top:2.5rem;padding-top:.75rem;border-top:1px solid var(--line);color:var(--soft);font-size:.875rem}
+@page{margin:13mm 12mm}
+@media print{
+:root{${rootColours(lightColours)};color-scheme:light}
+html{font-size:9.5pt}
+body{padding:0;max-width:none;line-height:1.4}
+h1,h2,h3,caption,figcaption{break-after:avoid}
+}
+`;
+
+const text = `${commonStyle}${drawingStyle}section{margin-top:2.25rem;padding-top:1rem;border-top:2px solid var(--ink)}
+ul,ol{margin:0 0 .75rem;padding-left:1.25rem;max-width:46rem}
+li{margin:.25rem 0}
+nav{margin-top:1.5rem}
+nav ul{display:flex;flex-wrap:wrap;gap:.25rem 1.25rem;margin:0;padding:0;list-style:none;max-width:none}
+nav li{margin:0}
+nav a{display:inline-block;padding:.25rem 0;color:inherit;text-underline-offset:.2em}
+a:focus-visible,input:focus-visible{outline:2px solid var(--ink);outline-offset:2px}
+.standing{padding:.5rem .75rem;border-left:4px solid currentColor;background:var(--panel)}
+.facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(7rem,1fr));gap:.75rem 1.25rem;margin:1.25rem 0 0}
+.facts dt{color:var(--soft);font-size:.875rem}
+.facts dd{margin:0;font-weight:700;font-size:1.125rem}
+table{width:100%;border-collapse:collapse;margin:0 0 .75rem;font-size:.9375rem}
+caption{text-align:left;color:var(--soft);font-size:.875rem;padding-bottom:.375rem}
+th,td{text-align:left;vertical-align:top;padding:.4375rem .75rem .4375rem 0;border-bottom:1px solid var(--line)}
+th:last-child,td:last-child{padding-right:0}
+thead th{overflow-wrap:normal;border-bottom:1px solid var(--ink);font-size:.8125rem;vertical-align:bottom}
+tbody th{font-weight:700}
+tfoot th,tfoot td{border-bottom:0;font-weight:700}
+.figures{text-align:right;font-variant-numeric:tabular-nums}
+td.figures,th.figures{overflow-wrap:normal}
+.whole,td .tick{white-space:nowrap}
+.feeds th:nth-child(1){width:5%}
+.feeds th:nth-child(2){width:16%}
+.feeds th:nth-child(3){width:21%}
+.feeds th:nth-child(4){width:22%}
+.feeds th:nth-child(5){width:18%}
+.checks th:nth-child(2){width:24%}
+.moves th:nth-child(1){width:18%}
+.moves th:nth-child(2),.moves th:nth-child(3){width:23%}
+pre{margin:0 0 .75rem;padding:.5rem .75rem;background:var(--panel);font-size:.8125rem;white-space:pre-wrap}
+figure{margin:0 0 1.75rem}
+figcaption{font-weight:700;margin-bottom:.5rem}
+svg{display:block;max-width:100%;height:auto}
+svg.narrow{display:none}
+.tick{display:inline-flex;align-items:flex-start;gap:.5rem;min-height:1.5rem}
+.tick input{flex:none;width:1.25rem;height:1.25rem;margin:.125rem 0 0;accent-color:var(--ink)}
+.ticks{list-style:none;padding-left:0}
+.ticks li{margin:.375rem 0}
+.steps{list-style:none;counter-reset:step;padding:0;max-width:none}
+.steps>li{counter-increment:step;position:relative;padding-left:2.5rem;margin:0 0 1.5rem}
+.steps>li::before{content:counter(step);position:absolute;left:0;top:0;width:1.75rem;line-height:1.75rem;text-align:center;
+border:1.5px solid var(--ink);border-radius:50%;font-weight:700}
+.steps>li>h3{margin:0 0 .25rem;line-height:1.75rem}
+@media screen and (max-width:48rem){
+svg.wide{display:none}
+svg.narrow{display:block}
+th,td{padding-right:.5rem}
+.cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
+.cards caption{display:block}
+.cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.cards tr{border-top:1px solid var(--ink);padding:.5rem 0}
+.cards th[scope=row],.cards td{display:flex;width:auto;gap:.75rem;border:0;padding:.1875rem 0}
+.cards th[scope=row]::before,.cards td::before{content:attr(data-label);flex:0 0 6.5rem;color:var(--soft);font-weight:400;
+font-size:.875rem}
+.steps>li{padding-left:0}
+.steps>li>h3{padding-left:2.5rem}
+}
+@media print{
+nav{display:none}
+section{margin-top:14pt;padding-top:7pt;border-top-width:1pt}
+#hook-up{break-before:page}
+figure,tr,li,.facts,.standing{break-inside:avoid}
+.steps>li{break-inside:auto}
+thead{display:table-header-group}
+th,td{padding-top:3pt;padding-bottom:3pt}
+svg{max-height:245mm}
+.standing{background:none}
+}
+`;
+
+/** The style of a plan's page. */
+export const pageStyle: StyleSheet = { text, digest: 'OAvkCCkHVfsvjVvZ1tw1JVQ2bgtScu7sJOcXL0V7UnY=' };

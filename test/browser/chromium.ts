@@ -1,0 +1,108 @@
+import { accessSync, constants } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+
+import axe from 'axe-core';
+import { chromium, type Browser, type Page } from 'playwright-core';
+
+const usualPlaces = [
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+];
+
+/** The browser to test with: the one that CHROMIUM names, or the first in its usual places; null when there is none. */
+const executablePath = [process.env['CHROMIUM'] ?? [], usualPlaces].flat().find(isExecutable) ?? null;
+
+/**
+ * Why the tests with a browser cannot run here; null when they can. Where `.ci/run` has set BROWSER_TESTS to `required`, they
+ * run in any case, and fail without a browser.
+ */
+export const noBrowser =
+  executablePath !== null || process.env['BROWSER_TESTS'] === 'required'
+    ? null
+    : 'there is no Chromium here: install it (apt-get install chromium) or name it in CHROMIUM';
+
+export function startBrowser(): Promise<Browser> {
+  if (executablePath === null) throw new Error('BROWSER_TESTS is "required", but there is no Chromium');
+  return chromium.launch({
+    executablePath,
+    args: [
+      ...['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
+      ...['--disable-background-networking', '--disable-component-update', '--disable-sync'],
+    ],
+  });
+}
+
+function isExecutable(path: string): boolean {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export type Screen = {
+  readonly width: number;
+  readonly height: number;
+  readonly colours: 'light' | 'dark';
+  readonly media?: 'screen' | 'print';
+};
+
+/** A page in a browser, with all that it has complained of or asked for since it was opened. */
+export type Opened = {
+  readonly page: Page;
+  /** Console messages, errors, dialogs, and requests for anything but the page itself. */
+  readonly incidents: readonly string[];
+  readonly close: () => Promise<void>;
+};
+
+export async function openFile(browser: Browser, path: string, screen: Screen): Promise<Opened> {
+  const { width, height, colours, media = 'screen' } = screen;
+  const context = await browser.newContext({
+    viewport: { width, height },
+    colorScheme: colours,
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  const incidents: string[] = [];
+  const address = `file://${path}`;
+  page.on('console', (message) => incidents.push(`console: ${message.text()}`));
+  page.on('pageerror', (error) => incidents.push(`error: ${error.message}`));
+  page.on('request', (request) => {
+    if (request.url() !== address) incidents.push(`request: ${request.url()}`);
+  });
+  page.on('dialog', (dialog) => {
+    incidents.push(`dialog: ${dialog.message()}`);
+    void dialog.dismiss();
+  });
+  await page.emulateMedia({ media, colorScheme: colours });
+  await page.goto(address);
+  return { page, incidents, close: () => context.close() };
+}
+
+const inPage = new URL('in-page.js', import.meta.url);
+
+export type Look = {
+  readonly scrolls: boolean;
+  readonly tooWide: readonly string[];
+  readonly drawing: { readonly flaws: readonly string[]; readonly texts: number };
+};
+
+/** What a person would see wrong with the page. The page's own policy does not bind what a debugger evaluates. */
+export async function lookAt(page: Page): Promise<Look> {
+  await page.evaluate(await readFile(inPage, 'utf8'));
+  return await page.evaluate<Look>('({ scrolls: look.scrolls(), tooWide: look.tooWide(), drawing: look.drawing() })');
+}
+
+/** What axe finds wrong, a line each, by the rules of WCAG up to 2.2 AA and its own best practices. */
+export async function axeFindings(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe.source);
+  const { violations, passes } = await page.evaluate<axe.AxeResults>('axe.run(document)');
+  if (passes.length < 5) throw new Error('axe has looked at nothing');
+  return violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary = '' }) => `${id}: ${html} ${failureSummary}`),
+  );
+}

@@ -1,0 +1,224 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+import { readInputs } from '../../src/files/read-inputs.js';
+import { choose } from '../../src/planning/choose.js';
+import { reportText, type ReportFormat } from '../../src/report/formats.js';
+import type { ReportInput } from '../../src/report/handout.js';
+import { everything } from '../src/report/everything.js';
+import { moving } from '../src/report/moving.js';
+import { axeFindings, lookAt, noBrowser, openFile, startBrowser, type Screen } from './chromium.js';
+
+const fixtures = resolve(import.meta.dirname, '../../fixtures');
+const screens: Readonly<Record<string, Screen>> = {
+  'a phone': { width: 360, height: 740, colours: 'light' },
+  'a phone in the dark': { width: 360, height: 740, colours: 'dark' },
+  'a desk': { width: 1280, height: 900, colours: 'light' },
+  'a desk in the dark': { width: 1280, height: 900, colours: 'dark' },
+  // Between the margins of A4.
+  paper: { width: 703, height: 1030, colours: 'light', media: 'print' },
+};
+
+function screenOf(name: string): Screen {
+  const screen = screens[name];
+  if (screen === undefined) throw new Error(`no screen called ${name}`);
+  return screen;
+}
+
+const hostile = [
+  '</title><script>alert(1)</script>',
+  '"><img src=http://a.example/x onerror=alert(1)>',
+  '</style></svg><svg onload=alert(1)>',
+  'W'.repeat(90),
+  'Wide Mouthed WWWWW %%%%% @@@@@ '.repeat(3),
+  '\u202e\u0000\u001b[31m &amp; ]]> <!-- ${x} `x`',
+  '日本語のとても長い名前のペダル',
+  'Очень длинное имя педали',
+  'iiiiiiiiii.llllllllll|||||||||',
+];
+
+/** The inputs of reports, each solved once for all tests. */
+async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
+  const solved = async (board: string): Promise<ReportInput> => {
+    const read = await readInputs(join(fixtures, `boards/${board}.yaml`), join(fixtures, 'shops/marram-street.yaml'));
+    if (read.kind === 'faulty') throw new Error(`${board} is faulty`);
+    return { ...read.value, answer: await choose(read.value.board, read.value.catalogue) };
+  };
+  const named = (): ((id: string) => string) => {
+    let next = 0;
+    return () => hostile[next++ % hostile.length] ?? '';
+  };
+  const names = everything(named());
+  const moved = ({ board, catalogue, plan }: ReturnType<typeof moving>): ReportInput => ({
+    board,
+    catalogue,
+    answer: plan,
+  });
+  const plain = everything((id) => id);
+  const planOf = ({ board, catalogue, wiring, reasons }: typeof plain): ReportInput => ({
+    board,
+    catalogue,
+    answer: { kind: 'plan', aim: 'cost', wiring, gap: { tier: 'cost', value: 24_400, bound: 20_000 }, reasons },
+  });
+  return {
+    'the studio wall': await solved('studio-wall'),
+    'the gig board': await solved('gig-board'),
+    'an impossible board': await solved('impossible'),
+    'everything that a plan can hold': planOf(plain),
+    'hostile names': planOf(names),
+    'a plan for re-plugging': moved(moving((id) => id)),
+    'a plan for re-plugging with hostile names': moved(moving(named())),
+    'a search that was stopped': {
+      board: plain.board,
+      catalogue: plain.catalogue,
+      answer: { kind: 'stopped', aim: 'cost' },
+    },
+  };
+}
+
+const boards = [
+  'the studio wall',
+  'the gig board',
+  'an impossible board',
+  'everything that a plan can hold',
+  'hostile names',
+  'a plan for re-plugging',
+  'a plan for re-plugging with hostile names',
+  'a search that was stopped',
+];
+
+if (noBrowser !== null) process.stderr.write(`The tests with a browser are skipped: ${noBrowser}.\n`);
+
+describe.skipIf(noBrowser !== null)('reports in a browser', () => {
+  let browser: Browser;
+  let folder = '';
+  let inputs: Readonly<Record<string, ReportInput>> = {};
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+    folder = await mkdtemp(join(tmpdir(), 'boardfeed-browser-'));
+    inputs = await inputsFor();
+  });
+  afterAll(async () => {
+    if (folder === '') return;
+    await browser.close();
+    await rm(folder, { recursive: true });
+  });
+
+  const written = async (board: string, format: ReportFormat, ending: string): Promise<string> => {
+    const input = inputs[board];
+    if (input === undefined) throw new Error(`no board called ${board}`);
+    const path = join(folder, `${board.replaceAll(' ', '-')}${ending}`);
+    await writeFile(path, reportText(format, input));
+    return path;
+  };
+
+  // Every screen for what has everything on it, the narrowest, the darkest and the driest for the rest.
+  const some = ['a phone', 'a desk in the dark', 'paper'];
+  // Both arrangements and both sets of colours are among them; axe takes longer than all the rest.
+  const axed = ['a phone', 'a desk in the dark'];
+  const all = ['the studio wall', 'everything that a plan can hold'];
+  const labelled = ['the studio wall', 'an impossible board', 'hostile names'];
+  const cases = [
+    ...boards.flatMap((board) =>
+      (all.includes(board) ? Object.keys(screens) : some).map((on) => ({ format: 'page' as const, board, on })),
+    ),
+    ...labelled.flatMap((board) => some.map((on) => ({ format: 'labels' as const, board, on }))),
+  ];
+
+  test.each(cases)('$format of $board on $on', async ({ format, board, on }) => {
+    const path = await written(board, format, format === 'page' ? '.html' : '.labels.html');
+    const { page, incidents, close } = await openFile(browser, path, screenOf(on));
+    const { scrolls, tooWide, drawing } = await lookAt(page);
+    expect(tooWide).toEqual([]);
+    expect(scrolls).toBe(false);
+    expect(drawing.flaws).toEqual([]);
+    if (format === 'page' && board === 'the studio wall') expect(drawing.texts).toBeGreaterThan(28 * 3);
+    if (axed.includes(on)) expect(await axeFindings(page)).toEqual([]);
+    expect(incidents).toEqual([]);
+    await close();
+  });
+
+  test.each(boards)('the drawing of %s as a file', async (board) => {
+    const path = await written(board, 'drawing', '.svg');
+    const { page, incidents, close } = await openFile(browser, path, { width: 900, height: 900, colours: 'light' });
+    // A browser shows an error in place of a drawing that is not well-formed.
+    expect(await page.evaluate('document.documentElement.nodeName')).toBe('svg');
+    expect(await page.evaluate('document.querySelector("parsererror")')).toBeNull();
+    expect((await lookAt(page)).drawing.flaws).toEqual([]);
+    expect(incidents).toEqual([]);
+    await close();
+  });
+
+  test('a screen reader finds its way: landmarks, headings, tables, names of drawings and of boxes to tick', async () => {
+    const path = await written('the studio wall', 'page', '.html');
+    for (const on of ['a phone', 'a desk']) {
+      const { page, close } = await openFile(browser, path, screenOf(on));
+      for (const role of ['banner', 'navigation', 'main', 'contentinfo'] as const)
+        expect(await page.getByRole(role).count(), role).toBe(1);
+      expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Dovecote studio wall: how to power it');
+      expect(await page.getByRole('region', { name: 'Wiring', exact: true }).count()).toBe(1);
+      expect(await page.getByRole('img', { name: 'Wiring of Staithe 8' }).count()).toBe(1);
+      const feeds = page.getByRole('table', { name: 'Every pedal, in the order of hooking up' });
+      expect(await feeds.getByRole('row').count()).toBe(1 + 28);
+      expect(await feeds.getByRole('columnheader').count()).toBe(6);
+      expect(await feeds.getByRole('rowheader', { name: 'Lamp-room tube drive' }).count()).toBe(1);
+      expect(await page.getByRole('checkbox', { name: 'Lead 3b reads right', exact: true }).count()).toBe(1);
+      await close();
+    }
+  });
+
+  test.each(['A4', 'Letter'] as const)('prints on %s, every pedal once at least', async (format) => {
+    const path = await written('the studio wall', 'page', '.html');
+    const dark: Screen = { width: 1000, height: 900, colours: 'dark', media: 'print' };
+    const { page, incidents, close } = await openFile(browser, path, dark);
+    const pdf = await page.pdf({ format, preferCSSPageSize: true });
+    const sheets = pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0;
+    expect(sheets).toBeGreaterThan(3);
+    expect(sheets).toBeLessThan(15);
+    expect(incidents).toEqual([]);
+    await close();
+  });
+
+  test('the page forbids what it never does: a script, an image, a style of its own', async () => {
+    const path = await written('the gig board', 'page', '.html');
+    const { page, incidents, close } = await openFile(browser, path, { width: 1000, height: 900, colours: 'light' });
+    await page.evaluate(`
+      const script = document.createElement('script');
+      script.textContent = 'window.ran = true';
+      const image = document.createElement('img');
+      image.src = 'http://127.0.0.1:9/x.png';
+      const bad = document.createElement('div');
+      bad.setAttribute('style', 'position: fixed');
+      document.body.append(script, image, bad);
+    `);
+    expect(await page.evaluate('window.ran')).toBeUndefined();
+    expect(await page.evaluate('getComputedStyle(document.body.lastElementChild).position')).toBe('static');
+    const refused = incidents.filter((line) => line.includes('Content Security Policy')).join('\n');
+    for (const what of [/inline script/, /x\.png/, /inline style/]) expect(refused).toMatch(what);
+    await close();
+  });
+
+  test('what looks for flaws finds them', async () => {
+    const path = join(folder, 'bad.html');
+    const svg =
+      '<svg role="img" width="99" height="50"><text x="9" y="20" font-size="10">one</text><text x="12" y="22" font-size="10">two</text></svg>';
+    const filler = '<p>Word</p>'.repeat(5);
+    await writeFile(
+      path,
+      `<!doctype html><html><body>${filler}${svg}<div style="width:900px">wide</div><script>console.log(1)</script>`,
+    );
+    const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));
+    const { scrolls, tooWide, drawing } = await lookAt(page);
+    expect([scrolls, tooWide.length, drawing.flaws]).toEqual([true, 1, ['"one" lies on "two"']]);
+    expect((await axeFindings(page)).map((finding) => finding.split(':')[0])).toEqual(
+      expect.arrayContaining(['document-title', 'html-has-lang', 'svg-img-alt']),
+    );
+    expect(incidents).toEqual(['console: 1']);
+    await close();
+  });
+});

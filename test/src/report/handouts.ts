@@ -1,0 +1,61 @@
+import type { Answer } from '../../../src/planning/answer.js';
+import { handoutOf, type Handout, type PlanHandout } from '../../../src/report/handout.js';
+import { everything } from './everything.js';
+import { moving } from './moving.js';
+import { tideway } from './samples.js';
+
+const same = (id: string): string => id;
+
+/** The plan of everything that a plan can hold. */
+export function planOf(named: (id: string) => string = same): PlanHandout {
+  const { board, catalogue, wiring, reasons } = everything(named);
+  return asPlan(handoutOf({ board, catalogue, answer: { kind: 'plan', aim: 'cost', wiring, gap: null, reasons } }));
+}
+
+/** The plainest plan. */
+export const plainPlan = (): PlanHandout =>
+  asPlan(
+    handoutOf({
+      board: tideway.board,
+      catalogue: tideway.catalogue,
+      answer: { kind: 'plan', aim: 'cost', wiring: tideway.wiring, gap: null, reasons: [] },
+    }),
+  );
+
+/** The plan of everything as a difference against today. */
+export function movingPlan(named: (id: string) => string = same): PlanHandout {
+  const { board, catalogue, plan } = moving(named);
+  return asPlan(handoutOf({ board, catalogue, answer: { ...plan, evidence: { kind: 'agreement' } } }));
+}
+
+/** Every kind of answer about the board of everything. */
+export function allHandouts(named: (id: string) => string = same): readonly Handout[] {
+  const { board, catalogue, wiring, reasons } = everything(named);
+  const nothing = {
+    ...wiring,
+    feeds: [],
+    unpowered: board.pedals.map(({ id }) => id),
+    exposed: [],
+    buy: { supplies: [], parts: [] },
+    score: { ...wiring.score, unpowered: board.pedals.length, money: wiring.score.money, bricks: 0, parts: 0 },
+  };
+  const answers: readonly Answer[] = [
+    { kind: 'plan', aim: 'cost', wiring, gap: null, reasons, evidence: { kind: 'tags', cases: 2, limits: true } },
+    { kind: 'plan', aim: 'quiet', wiring, gap: { tier: 'money', value: 22_400, bound: 20_000 }, reasons: [] },
+    { kind: 'plan', aim: 'cost', wiring: nothing, gap: null, reasons },
+    { kind: 'impossible', aim: 'cost', reasons },
+    { kind: 'stopped', aim: 'cost' },
+  ];
+  return [...answers.map((answer) => handoutOf({ board, catalogue, answer })), movingPlan(named)];
+}
+
+function asPlan(handout: Handout): PlanHandout {
+  if (handout.kind !== 'plan') throw new Error('no plan');
+  return handout;
+}
+
+/** Gives each thing the next of these names. */
+export function namedInTurn(names: readonly string[]): (id: string) => string {
+  let next = 0;
+  return () => names[next++ % names.length] ?? '';
+}
