@@ -4,7 +4,7 @@ import { numberOfThousandths } from '../domain/quantities.js';
 import type { Bank } from '../domain/supply.js';
 import type { Added } from '../planning/spare/add-pedal.js';
 import type { Largest } from '../planning/spare/largest-pedal.js';
-import { usualMore, type NoBasis, type Room, type Spare } from '../planning/spare/spare.js';
+import type { NoBasis, Room, Spare } from '../planning/spare/spare.js';
 import { inventoryOf } from './inventory.js';
 import { answerObject } from './json.js';
 import { feedObject, findingObject, purchaseObject } from './json-objects.js';
@@ -33,7 +33,7 @@ export function spareJson(board: Board, found: Spare | NoBasis): string {
       parts: buy.parts.map((purchase) => purchaseObject(board, purchase)),
     },
     feeds: installed.wiring.feeds.map(feedObject),
-    counted: { volts: 9, milliamps: numberOfThousandths(usualMore) },
+    counted: { volts: 9, milliamps: numberOfThousandths(found.counted.microamps) },
     asPlugged: roomObject(found.asPlugged),
     replugged: roomObject(found.replugged),
     units: ownedUnits(installed.board, inventory, installed.wiring).map((unit) => unitObject(installed.board, unit)),

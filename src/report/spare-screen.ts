@@ -3,8 +3,7 @@ import { decimalOfThousandths, factorText, numberOfThousandths } from '../domain
 import type { Answer } from '../planning/answer.js';
 import type { Added } from '../planning/spare/add-pedal.js';
 import type { Largest } from '../planning/spare/largest-pedal.js';
-import { mostMore } from '../planning/spare/more-pedals.js';
-import { usualMore, type NoBasis, type Room, type Spare } from '../planning/spare/spare.js';
+import type { NoBasis, Room, Spare } from '../planning/spare/spare.js';
 import { block, type Piece } from './layout.js';
 import { outputRows } from './output-rows.js';
 import { placeText } from './places.js';
@@ -54,10 +53,10 @@ function headLines(screen: Screen, { of, installed, whole }: Spare): string[] {
   );
 }
 
-function roomLines(screen: Screen, { asPlugged, replugged }: Spare): string[] {
-  const draw = numberOfThousandths(usualMore);
+function roomLines(screen: Screen, { asPlugged, replugged, counted }: Spare): string[] {
+  const draw = numberOfThousandths(counted.microamps);
   const texts = [
-    `More 9 V pedals of ${draw} mA: ${moreText(asPlugged)} as it is plugged, ${moreText(replugged)} when others may move.`,
+    `More 9 V pedals of ${draw} mA: ${moreText(asPlugged, counted.most)} as it is plugged, ${moreText(replugged, counted.most)} when others may move.`,
     `One more digital 9 V pedal as it is plugged: ${largestText(screen, asPlugged)}`,
     `And when others may move: ${largestText(screen, replugged)}`,
   ];
@@ -68,10 +67,10 @@ function roomLines(screen: Screen, { asPlugged, replugged }: Spare): string[] {
   );
 }
 
-function moreText({ more }: Room): string {
+function moreText({ more }: Room, most: number): string {
   if (more === null) return 'not settled';
   if (more === 0) return 'none';
-  return more === mostMore ? `${more} or more` : String(more);
+  return more === most ? `${more} or more` : String(more);
 }
 
 function largestText(screen: Screen, { largest, quietest }: Room): string {

@@ -8,7 +8,7 @@ import { check } from '../check.js';
 import { choose } from '../choose.js';
 import { installedAs, type Installed } from './installed.js';
 import { largestPedal, type Largest } from './largest-pedal.js';
-import { morePedals } from './more-pedals.js';
+import { morePedals, mostMore } from './more-pedals.js';
 
 export type SpareOptions = {
   /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
@@ -38,7 +38,7 @@ export type Basis = {
 
 /** What fits while every pedal stays where it is, or when any of them may be moved. */
 export type Room = {
-  /** How many more 9 V pedals of `usualMore`; null when it was not settled in time. */
+  /** How many more 9 V pedals that draw what is `counted`; null when it was not settled in time. */
   readonly more: number | null;
   /** The largest digital pedal; null when none fits at all. */
   readonly largest: Largest | null | 'unknown';
@@ -50,12 +50,14 @@ export type Spare = Omit<Basis, 'kind'> & {
   readonly kind: 'spare';
   readonly asPlugged: Room;
   readonly replugged: Room;
+  /** What each of the pedals draws that are counted, in microamps, and the count at which counting ends. */
+  readonly counted: { readonly microamps: Microamps; readonly most: number };
   /** Whether all of it was settled. */
   readonly whole: boolean;
 };
 
 /** The draw of the pedals that are counted. */
-export const usualMore: Microamps = microamps(100_000);
+const usualMore: Microamps = microamps(100_000);
 
 /**
  * What is left to feed more pedals from, with nothing bought: after the wiring in the file or, where that is not complete, after
@@ -79,7 +81,7 @@ export async function spare(
     const whole = [asPlugged, replugged].every(
       ({ more, largest, quietest }) => more !== null && largest !== 'unknown' && quietest !== 'unknown',
     );
-    return { ...basis, kind: 'spare', asPlugged, replugged, whole };
+    return { ...basis, kind: 'spare', asPlugged, replugged, counted: { microamps: usualMore, most: mostMore }, whole };
   } finally {
     if (options.engines === undefined) await closeEngines(engines);
   }
