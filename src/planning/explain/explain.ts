@@ -64,6 +64,8 @@ export type Explanation =
 /** The most conflicts that are looked for. */
 const mostConflicts = 5;
 const usualShrinkMs = 4_000;
+/** How long the numbers for one conflict are worked out, in milliseconds; what is open then is left out. */
+const argumentMs = 3_000;
 /** How long is spent on what each purchase is for, in milliseconds. */
 const purchasesMs = 10_000;
 
@@ -108,7 +110,8 @@ async function whyImpossible(
 ): Promise<Explanation> {
   const conflicts = await within(shrinkMs, effort, (limited) => allConflicts(situation, limited));
   const arguments_: Argument[] = [];
-  for (const conflict of conflicts) arguments_.push(await argumentFor(conflict, situation, effort));
+  for (const conflict of conflicts)
+    arguments_.push(await within(argumentMs, effort, (limited) => argumentFor(conflict, situation, limited)));
   const { ways, whole } = await waysOut(conflicts, situation, effort);
   return { kind: 'impossible', aim, conflicts: arguments_, ways, whole: whole && conflicts.length > 0 };
 }

@@ -10,7 +10,11 @@ import { missingSupplies } from './missing-supply.js';
 import { fewestLeftOut, pedalWays } from './pedal-ways.js';
 import { pricedWays } from './priced-ways.js';
 import { stockWay } from './stock-ways.js';
+import { within } from '../within.js';
 import { noWays, together, type FactorName, type Ways } from './way-out.js';
+
+/** How long one kind of way out is sought, in milliseconds; on boards of usual size it takes a fraction of that. */
+const patienceMs = 4_000;
 
 /**
  * What would have to be otherwise for a plan to exist: money and limits first, then leads and supplies to look for, then the
@@ -18,6 +22,7 @@ import { noWays, together, type FactorName, type Ways } from './way-out.js';
  * where there are several conflicts, only what is part of them all does.
  */
 export async function waysOut(conflicts: readonly Conflict[], situation: Situation, effort: Effort): Promise<Ways> {
+  const limited = (look: (effort: Effort) => Promise<Ways>): Promise<Ways> => within(patienceMs, effort, look);
   const facts = sharedFacts(conflicts);
   const pedals = sharedPedals(conflicts);
   const each = async (wanted: (fact: Fact) => Promise<Ways>): Promise<Ways> => {
@@ -26,24 +31,27 @@ export async function waysOut(conflicts: readonly Conflict[], situation: Situati
     return together(all);
   };
   const policy = [
-    await each(async (fact) => (isLimit(fact.kind) ? limitWay(fact.kind, situation, effort) : noWays)),
-    await each(async (fact) => (fact.kind === 'chains' ? chainsWay(situation, effort) : noWays)),
-    await each(async (fact) => (fact.kind === 'stock' ? stockWay(fact, situation, effort) : noWays)),
+    await each(async (fact) => {
+      const { kind } = fact;
+      return isLimit(kind) ? limited((each) => limitWay(kind, situation, each)) : noWays;
+    }),
+    await each(async (fact) => (fact.kind === 'chains' ? limited((each) => chainsWay(situation, each)) : noWays)),
+    await each(async (fact) => (fact.kind === 'stock' ? limited((each) => stockWay(fact, situation, each)) : noWays)),
   ];
   const factors = await each(async (fact) => {
     const factor = factorOfFact[fact.kind];
-    return factor === undefined ? noWays : factorWay(factor, situation, effort);
+    return factor === undefined ? noWays : limited((each) => factorWay(factor, situation, each));
   });
-  const single = await pedalWays(pedals, situation, effort);
+  const single = await limited((each) => pedalWays(pedals, situation, each));
   const alone = situation.board.pedals.length === 1;
   const replaced = alone
     ? pedals
     : single.ways.flatMap(({ change }) => (change.kind === 'pedal' ? change.pedals.slice(0, 1) : []));
-  const supplies = await missingSupplies(replaced, situation, effort);
-  const leads = await missingLeads(situation, effort);
+  const supplies = await limited((each) => missingSupplies(replaced, situation, each));
+  const leads = await limited((each) => missingLeads(situation, each));
   const isOpen = [...policy, factors].every(({ ways }) => ways.length === 0);
-  const joint = isOpen ? await limitsWay(situation, effort) : noWays;
-  const few = single.ways.length === 0 ? await fewestLeftOut(situation, effort) : noWays;
+  const joint = isOpen ? await limited((each) => limitsWay(situation, each)) : noWays;
+  const few = single.ways.length === 0 ? await limited((each) => fewestLeftOut(situation, each)) : noWays;
   return pricedWays(together([...policy, joint, leads, supplies, factors, single, few]), effort);
 }
 
