@@ -8,6 +8,8 @@ export type Command = {
   readonly args: readonly string[];
   /** Whether what it prints is right. */
   readonly isRight: (output: string) => boolean;
+  /** What it has to end with; 0 when left out. */
+  readonly exitCode?: number;
 };
 
 const shop = 'fixtures/shops/marram-street.yaml';
@@ -27,6 +29,12 @@ export const commands: readonly Command[] = [
     title: 'boardfeed rewire crowded (16 pedals on 3 owned supplies, one added)',
     args: ['rewire', root('fixtures/boards/crowded.yaml'), '--json', '--time', '60'],
     isRight: isProvenPlan,
+  },
+  {
+    title: 'boardfeed explain impossible-wall (30 pedals, 26 supplies, no plan)',
+    args: ['explain', root('bench/boards/impossible-wall.yaml'), root(shop), '--json', '--time', '60'],
+    isRight: (output) => /"status": "impossible"[^]*"kiln-yard-amplifier"[^]*"size": "smallest"/.test(output),
+    exitCode: 4,
   },
 ];
 
@@ -62,7 +70,7 @@ export async function runByTurns(
   return results;
 }
 
-async function runOnce({ args, isRight }: Command): Promise<Run> {
+async function runOnce({ args, isRight, exitCode: expected = 0 }: Command): Promise<Run> {
   const started = performance.now();
   const child = spawn(process.execPath, [root('dist/src/cli/main.js'), ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -75,5 +83,5 @@ async function runOnce({ args, isRight }: Command): Promise<Run> {
   });
   const elapsedMs = performance.now() - started;
   const complaint = errors.trim().slice(-200);
-  return { elapsedMs, exitCode, right: exitCode === 0 && isRight(output), complaint };
+  return { elapsedMs, exitCode, right: exitCode === expected && isRight(output), complaint };
 }

@@ -3,7 +3,9 @@
  * `choose`, and print the answer with `answerText` or `answerJson`, or use it as it is. `check` judges how the board is
  * plugged today (print it with `checkText` or `checkJson`), `rewire` plans how to re-plug it with the fewest moves (its answer
  * is printed as that of `choose`), `checkOutput` whether one pedal can go on one output
- * (`outputAnswerText`, `outputAnswerJson`), `compare` sets purchases side by side (`comparisonText`, `comparisonJson`).
+ * (`outputAnswerText`, `outputAnswerJson`), `compare` sets purchases side by side (`comparisonText`, `comparisonJson`),
+ * `explain` says why no plan exists and what would help, or why a plan is as it is (`explanationText`, `explanationJson`),
+ * `spare` what else fits (`spareText`, `spareJson`), `addPedal` whether one more pedal does (`addedText`, `addedJson`).
  * Nothing here prints or ends the process.
  */
 export { choosingAims, type ChoosingAim, type Tier } from './domain/aim.js';
@@ -42,12 +44,17 @@ export { readPurchase, type AskedSupply, type ReadPurchase } from './domain/read
 export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
 export type { Changes, Move } from './planning/changes.js';
 export type { MoveReason } from './planning/move-reasons.js';
+export { explain, type ExplainOptions, type Explanation } from './planning/explain/explain.js';
 export { rewire, type RewireOptions } from './planning/rewire.js';
+export { addPedal, type Added } from './planning/spare/add-pedal.js';
+export { spare, type NoBasis, type Room, type Spare, type SpareOptions } from './planning/spare/spare.js';
 export type { Step, UnitPlace } from './planning/steps.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
 export { verifyImpossible, verifyProof, type ImpossibilityVerdict, type ProofVerdict } from './proof/verify-proof.js';
 export { checkJson } from './report/check-json.js';
 export { checkText } from './report/check-screen.js';
+export { explanationJson } from './report/explain-json.js';
+export { explanationText } from './report/explain-screen.js';
 export { comparisonJson } from './report/comparison-json.js';
 export { comparisonText } from './report/comparison-screen.js';
 export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
@@ -56,4 +63,6 @@ export { answerJson } from './report/json.js';
 export { outputAnswerJson } from './report/output-json.js';
 export { outputAnswerText } from './report/output-screen.js';
 export type { ScreenOptions } from './report/screen.js';
+export { addedJson, spareJson } from './report/spare-json.js';
+export { addedText, spareText } from './report/spare-screen.js';
 export { answerText } from './report/terminal.js';

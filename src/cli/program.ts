@@ -7,9 +7,11 @@ import type { CheckFlags } from './check-command.js';
 import type { ChooseFlags } from './choose-command.js';
 import { compareCommand } from './compare-definition.js';
 import { entryCommands } from './entry-commands.js';
+import { explainCommand } from './explain-definition.js';
 import { amount, outputAsked, positiveSeconds } from './option-values.js';
 import { refuseReports, reportOption } from './report-option.js';
 import type { RewireFlags } from './rewire-command.js';
+import { spareCommand } from './spare-definition.js';
 import type { VerifyFlags } from './verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
@@ -26,6 +28,8 @@ export function program(version: string = ownVersion()): Command {
   command.addCommand(withManners(compareCommand()));
   command.addCommand(rewireCommand());
   command.addCommand(checkCommand());
+  command.addCommand(withManners(explainCommand()));
+  command.addCommand(withManners(spareCommand()));
   command.addCommand(verifyCommand());
   for (const entry of entryCommands()) command.addCommand(withManners(entry));
   return command;

@@ -1,5 +1,4 @@
 import type { Currency } from '../domain/money.js';
-import type { Answer } from '../planning/answer.js';
 import type { Progress } from '../planning/choose.js';
 import { progressLine } from './progress-line.js';
 
@@ -10,7 +9,10 @@ export type Aloud = { readonly signal: AbortSignal; readonly onProgress: (progre
  * A search with progress on standard error. Ctrl-C asks for the best plan so far; after that it is the system's again, so
  * that a second one ends the process at once, whatever it is busy with.
  */
-export async function searchAloud(currency: Currency, search: (aloud: Aloud) => Promise<Answer>): Promise<Answer> {
+export async function searchAloud<Answer>(
+  currency: Currency,
+  search: (aloud: Aloud) => Promise<Answer>,
+): Promise<Answer> {
   const interrupt = new AbortController();
   const progress = progressLine(currency);
   const onInterrupt = (): void => {

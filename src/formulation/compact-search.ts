@@ -4,11 +4,11 @@ import type { Outcome as Proven } from '../../solver/outcome.js';
 import { prove } from '../../solver/prove.js';
 import type { Tier } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
-import { withoutDominated } from '../loadout/dominance.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import { compactProgram } from './compact-program.js';
 import { coarse, refined, type Detail } from './detail.js';
 import type { Effort, Optimiser, Outcome } from './optimiser.js';
+import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
 import { readPoint } from './read-point.js';
 import { stepsOf, tierValues, type Step } from './tiers.js';
@@ -19,7 +19,7 @@ import { stepsOf, tierValues, type Step } from './tiers.js';
  * and the search starts over with that. Everything can be told apart only so often, so it ends.
  */
 export const compactSearch: Optimiser = async (question, effort) => {
-  const supplies = withoutDominated(question.supplies, question.bench);
+  const supplies = worthwhileSupplies(question);
   const candidates: (readonly Feed[])[] = [];
   let detail = coarse;
   let bounds: ReadonlyMap<string, number> = new Map();

@@ -4,7 +4,6 @@ import type { Tier } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
 import { carrierOf, type Carrier } from '../loadout/best-loadout.js';
-import { withoutDominated } from '../loadout/dominance.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import { foldsOf, limitsOf, unfolded, type Fold, type Settled } from './fold.js';
@@ -13,6 +12,7 @@ import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
 import { countsLimits, proofStep } from './proof-of.js';
 import type { Effort, Optimiser, Outcome } from './optimiser.js';
+import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
 
 /** Solves the cover of the pedals by loadouts, step by step in the order of the tiers; mostly there is one step. */
@@ -21,7 +21,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     question,
     effort,
     // A proof has to speak of every supply; a search need not.
-    supplies: effort.proof === true ? question.supplies : withoutDominated(question.supplies, question.bench),
+    supplies: effort.proof === true ? question.supplies : worthwhileSupplies(question),
     carriers: remembered((uses: SupplyUses) => carrierOf(uses, question.bench)),
   };
   const earlier: Settled[] = [...limitsOf(question)];

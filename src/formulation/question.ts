@@ -1,5 +1,6 @@
 import type { Tier } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
+import type { SupplyId } from '../domain/quantities.js';
 import { partOffers, supplyOffers } from '../loadout/case.js';
 import { groundModes } from '../loadout/ground-mode.js';
 import { leadKinds } from '../loadout/lead-kinds.js';
@@ -25,6 +26,8 @@ export type Question = {
   readonly mostExposed: number | null;
   /** How the board is plugged now; of no account unless a tier counts moves. */
   readonly today: Today;
+  /** A supply that a pedal is kept to (`pinnedQuestion`): none other stands in for it. */
+  readonly spared?: SupplyId;
 };
 
 type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required' | 'mostExposed' | 'today'>>;

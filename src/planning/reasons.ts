@@ -45,7 +45,7 @@ function unfeedable(board: Board, catalogue: Catalogue): readonly Pedal[] {
 }
 
 /** Without the uses that by themselves are too much for a total. */
-function withinLimits(uses: SupplyUses): SupplyUses {
+export function withinLimits(uses: SupplyUses): SupplyUses {
   const holds = (weights: readonly bigint[]): boolean =>
     uses.limits.every(({ capacity }, index) => (weights[index] ?? 0n) <= capacity);
   const chains = uses.chains.map((pool) => ({ ...pool, places: pool.places.filter(({ weights }) => holds(weights)) }));

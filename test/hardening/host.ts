@@ -6,6 +6,9 @@ import type { Ran, Run } from './command-host.js';
 /** What no run may last, by the clock: the machine may be busy with others, so this is not the time that a run may use. */
 const patienceMs = 90_000;
 
+/** After so many runs a process has a successor, so that what one run holds is not lost among what others left behind. */
+const mostRuns = 200;
+
 /** A process that runs commands; one that does not answer is ended and replaced. */
 export class Host {
   #child: ChildProcess | null = null;
@@ -13,6 +16,7 @@ export class Host {
 
   /** Runs a command in a folder. @returns null when it did not end. */
   run(parameters: readonly string[], folder: string): Promise<Ran | null> {
+    if (this.#next % mostRuns === 0) this.close();
     const child = (this.#child ??= started());
     const run: Run = { id: (this.#next += 1), parameters, folder };
     return new Promise((settle) => {

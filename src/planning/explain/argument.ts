@@ -1,0 +1,148 @@
+import type { PedalId, SupplyId } from '../../domain/quantities.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { questionOf } from '../../formulation/question.js';
+import { feedable } from '../../loadout/supply-uses.js';
+import type { Refusal } from '../answer.js';
+import { withinLimits } from '../reasons.js';
+import { refusalsOf } from '../refusals.js';
+import { solve, type Situation } from '../solve.js';
+import type { Conflict } from './conflict.js';
+import { factsOf, relaxed, sameFact } from './facts.js';
+import { withPolicy } from './limit-ways.js';
+
+/** A conflict with the numbers that make an argument of it. */
+export type Argument = {
+  readonly conflict: Conflict;
+  /** Which supplies, owned or for sale, have an output for each of the pedals while nothing else hangs on it. */
+  readonly feeders: readonly { readonly pedals: readonly PedalId[]; readonly supplies: readonly SupplyId[] }[];
+  /** Of the pedals that no supply at all can feed: for every rule in the way the nearest miss. */
+  readonly refusals: readonly { readonly pedal: PedalId; readonly refusals: readonly Refusal[] }[];
+  /** What these pedals take at the least when one limit of the conflict is lifted; null where it was not settled. */
+  readonly least: {
+    readonly budget?: number | null;
+    readonly bricks?: number | null;
+    readonly sockets?: number | null;
+  };
+  /** The most of these pedals that one supply feeds at once; asked where the number of supplies matters. */
+  readonly perSupply?: number | null;
+  /** Of the few supplies that come into question, how many of these pedals each feeds; empty where they are many. */
+  readonly units: readonly UnitCount[];
+};
+
+export type UnitCount = {
+  readonly supply: SupplyId;
+  /** How many there can be, owned ones and others; null where the conflict sets no bound. */
+  readonly units: number | null;
+  /** The most of the pedals that one unit feeds at once; null where it was not settled. */
+  readonly most: number | null;
+};
+
+/** More supplies than these are not looked at one by one. */
+const fewSupplies = 4;
+
+/** The numbers for a conflict of this board and shop. */
+export async function argumentFor(conflict: Conflict, situation: Situation, effort: Effort): Promise<Argument> {
+  const asked = asConflict(conflict, situation);
+  const limits = (['budget', 'bricks', 'sockets'] as const).filter((limit) =>
+    conflict.facts.some(({ kind }) => kind === limit),
+  );
+  const least: { budget?: number | null; bricks?: number | null; sockets?: number | null } = {};
+  for (const limit of limits) least[limit] = await leastOf(limit, conflict, asked, effort);
+  const feeders = feedersOf(conflict, situation);
+  const counts = limits.some((limit) => limit !== 'budget') && conflict.pedals.length > 1;
+  return {
+    conflict,
+    feeders,
+    refusals: unfeedable(feeders, situation),
+    least,
+    ...(counts ? { perSupply: await mostPerSupply(conflict, asked, effort) } : {}),
+    units: await unitCounts(conflict, feeders, asked, effort),
+  };
+}
+
+/** The board and shop with the facts of the conflict and no others. */
+function asConflict({ facts }: Conflict, situation: Situation): Situation {
+  const others = factsOf(situation).filter((fact) => !facts.some((each) => sameFact(each, fact)));
+  return relaxed(situation, others);
+}
+
+async function leastOf(
+  limit: 'budget' | 'bricks' | 'sockets',
+  { pedals }: Conflict,
+  asked: Situation,
+  effort: Effort,
+): Promise<number | null> {
+  const tier = limit === 'budget' ? 'money' : 'bricks';
+  const lifted = withPolicy(asked, { [limit]: null });
+  const solved = await solve(lifted, { tiers: [tier], required: new Set(pedals) }, effort);
+  return solved.kind === 'plan' ? (solved.values.get(tier) ?? null) : null;
+}
+
+async function mostPerSupply({ pedals }: Conflict, asked: Situation, effort: Effort): Promise<number | null> {
+  const alone = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
+  const board = { ...alone.board, pedals: alone.board.pedals.filter(({ id }) => pedals.includes(id)) };
+  const solved = await solve({ ...alone, board }, { tiers: ['unpowered'], required: new Set() }, effort);
+  return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
+}
+
+/** Where the pedals are several and the supplies few: what a unit of each can do. */
+async function unitCounts(
+  { pedals, facts }: Conflict,
+  feeders: Argument['feeders'],
+  asked: Situation,
+  effort: Effort,
+): Promise<readonly UnitCount[]> {
+  const supplies = [...new Set(feeders.flatMap((each) => each.supplies))];
+  if (pedals.length < 2 || supplies.length > fewSupplies || facts.some(({ kind }) => kind === 'budget')) return [];
+  const counts: UnitCount[] = [];
+  for (const supply of supplies)
+    counts.push({ supply, units: unitsOf(supply, asked), most: await mostOf(supply, pedals, asked, effort) });
+  return counts;
+}
+
+/** How many can be had as the conflict asks; null when that is any number. */
+function unitsOf(supply: SupplyId, { board, catalogue }: Situation): number | null {
+  const owned = board.owned.supplies.get(supply) ?? 0;
+  const sold = catalogue.supplies.find(({ id }) => id === supply);
+  if (sold === undefined || sold.price === null) return owned;
+  return sold.stock === null ? null : owned + sold.stock;
+}
+
+async function mostOf(
+  supply: SupplyId,
+  pedals: readonly PedalId[],
+  asked: Situation,
+  effort: Effort,
+): Promise<number | null> {
+  const { board, catalogue } = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
+  const some = board.pedals.filter(({ id }) => pedals.includes(id));
+  const owned = { ...board.owned, supplies: new Map([[supply, 1]]) };
+  const only = { ...catalogue, supplies: catalogue.supplies.map((each) => ({ ...each, stock: 0 })) };
+  const alone = { board: { ...board, pedals: some, owned }, catalogue: only };
+  const solved = await solve(alone, { tiers: ['unpowered'], required: new Set() }, effort);
+  return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
+}
+
+/** Under the rules as they are, whatever the limits. Pedals that the same supplies feed share an entry. */
+function feedersOf({ pedals }: Conflict, { board, catalogue }: Situation): Argument['feeders'] {
+  const question = questionOf(board, catalogue, { tiers: [], partial: true });
+  const groups = new Map<string, { pedals: PedalId[]; supplies: readonly SupplyId[] }>();
+  for (const pedal of pedals) {
+    const index = question.bench.classes.findIndex(({ members }) => members.some(({ id }) => id === pedal));
+    const feeding = question.supplies
+      .filter((uses) => feedable(withinLimits(uses)).has(index))
+      .map(({ supply }) => supply.id);
+    const supplies = [...new Set(feeding)];
+    const group = groups.get(supplies.join()) ?? { pedals: [], supplies };
+    group.pedals.push(pedal);
+    groups.set(supplies.join(), group);
+  }
+  return [...groups.values()];
+}
+
+function unfeedable(feeders: Argument['feeders'], { board, catalogue }: Situation): Argument['refusals'] {
+  const unfed = feeders.flatMap(({ pedals, supplies }) => (supplies.length === 0 ? pedals : []));
+  return board.pedals
+    .filter(({ id }) => unfed.includes(id))
+    .map((pedal) => ({ pedal: pedal.id, refusals: refusalsOf(pedal, board, catalogue) }));
+}

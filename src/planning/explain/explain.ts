@@ -1,0 +1,154 @@
+import { closeEngines, startEngines, type Engines } from '../../../solver/engines.js';
+import type { ChoosingAim } from '../../domain/aim.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Wiring } from '../../domain/plan.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { Effort, Progress } from '../../formulation/optimiser.js';
+import { nothingToday } from '../../loadout/today.js';
+import { answerTo } from '../answer-to.js';
+import { solve, type Situation } from '../solve.js';
+import { isOver, within } from '../within.js';
+import { argumentFor, type Argument } from './argument.js';
+import { conflictOf, type Conflict } from './conflict.js';
+import { withoutPedals } from './pedal-ways.js';
+import { cheaperPlan, forcedPurchases, type Cheaper, type Forced } from './purchases.js';
+import { seatOf, type Seat } from './seats.js';
+import type { WayOut } from './way-out.js';
+import { waysOut } from './ways-out.js';
+
+export type ExplainOptions = {
+  /** What is best; `cost` when left out. */
+  readonly aim?: ChoosingAim;
+  /** The pedal whose place is to be explained; the purchase is when left out. */
+  readonly pedal?: PedalId;
+  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
+  readonly remainingMs?: () => number;
+  /** Stops the search; what is explained by then is the answer. */
+  readonly signal?: AbortSignal;
+  /** Called now and then with how far the search for the plan itself has come. */
+  readonly onProgress?: (progress: Progress) => void;
+  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
+  readonly engines?: Engines;
+  /** How long a set of pedals and facts is made smaller, in milliseconds; what is left then is a conflict still. */
+  readonly shrinkMs?: number;
+};
+
+export type Explanation =
+  /** No plan exists. */
+  | {
+      readonly kind: 'impossible';
+      readonly aim: ChoosingAim;
+      /** At least one, unless the time ran out; no two share a pedal. */
+      readonly conflicts: readonly Argument[];
+      readonly ways: readonly WayOut[];
+      /** Whether everything was settled that is asked about. */
+      readonly whole: boolean;
+    }
+  /** The best plan, proven, and why it is as it is. */
+  | {
+      readonly kind: 'plan';
+      readonly aim: ChoosingAim;
+      readonly wiring: Wiring;
+      /** Of a question about a pedal. */
+      readonly seat: Seat | null;
+      /** What is bought, and why; empty in a question about a pedal. */
+      readonly forced: readonly Forced[];
+      readonly cheaper: Cheaper | null;
+      readonly whole: boolean;
+      /** Whether the caller's patience ended before it was done; what is open otherwise would have taken too long. */
+      readonly ended: boolean;
+    }
+  /** The time ran out before there was a proven plan to explain. */
+  | { readonly kind: 'stopped'; readonly aim: ChoosingAim };
+
+/** The most conflicts that are looked for. */
+const mostConflicts = 5;
+const usualShrinkMs = 4_000;
+/** How long the numbers for one conflict are worked out, in milliseconds; what is open then is left out. */
+const argumentMs = 3_000;
+/** How long is spent on what each purchase is for, in milliseconds. */
+const purchasesMs = 10_000;
+
+/**
+ * Why no plan exists, and what would help; or why the best plan buys what it buys; or why it has a pedal where it has it. Every
+ * claim is a question to the same program that makes the plans, and every plan that it rests on is audited. Prints nothing and
+ * never ends the process.
+ * @throws RangeError when the board has no such pedal.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function explain(
+  board: Board,
+  catalogue: Catalogue | null,
+  options: ExplainOptions = {},
+): Promise<Explanation> {
+  const { aim = 'cost', pedal, remainingMs = (): number => Infinity, signal, onProgress } = options;
+  if (pedal !== undefined && !board.pedals.some(({ id }) => id === pedal))
+    throw new RangeError(`the board has no pedal "${pedal}"`);
+  const situation = { board, catalogue: catalogue ?? emptyShop(board) };
+  const engines = options.engines ?? startEngines();
+  const effort: Effort = { engines, remainingMs, signal, onProgress };
+  try {
+    // Any plan will do to see whether there is one: that is told far sooner than the best.
+    const any = await solve(situation, { tiers: [] }, effort);
+    if (any.kind === 'stopped') return { kind: 'stopped', aim };
+    return any.kind === 'impossible'
+      ? await whyImpossible(aim, situation, effort, options.shrinkMs ?? usualShrinkMs)
+      : await whySo(aim, pedal ?? null, situation, effort);
+  } finally {
+    if (options.engines === undefined) await closeEngines(engines);
+  }
+}
+
+/** Nothing is for sale. */
+const emptyShop = ({ name, currency }: Board): Catalogue => ({ name, currency, supplies: [], parts: [] });
+
+async function whyImpossible(
+  aim: ChoosingAim,
+  situation: Situation,
+  effort: Effort,
+  shrinkMs: number,
+): Promise<Explanation> {
+  const conflicts = await within(shrinkMs, effort, (limited) => allConflicts(situation, limited));
+  const arguments_: Argument[] = [];
+  for (const conflict of conflicts)
+    arguments_.push(await within(argumentMs, effort, (limited) => argumentFor(conflict, situation, limited)));
+  const { ways, whole } = await waysOut(conflicts, situation, effort);
+  return { kind: 'impossible', aim, conflicts: arguments_, ways, whole: whole && conflicts.length > 0 };
+}
+
+/** Conflicts of which no two share a pedal, as far as they are found in time. */
+async function allConflicts(situation: Situation, effort: Effort): Promise<readonly Conflict[]> {
+  const conflicts: Conflict[] = [];
+  let rest = situation;
+  while (conflicts.length < mostConflicts && rest.board.pedals.length > 0) {
+    const conflict = await conflictOf(rest, effort, { isImpossible: conflicts.length === 0 });
+    if (conflict === null) break;
+    conflicts.push(conflict);
+    rest = withoutPedals(conflict.pedals, rest);
+    if (isOver(effort)) break;
+  }
+  return conflicts;
+}
+
+async function whySo(
+  aim: ChoosingAim,
+  pedal: PedalId | null,
+  situation: Situation,
+  effort: Effort,
+): Promise<Explanation> {
+  const { board, catalogue } = situation;
+  const answer = await answerTo({ board, catalogue, aim, partial: false, today: nothingToday, effort });
+  if (answer.kind !== 'plan' || answer.gap !== null) return { kind: 'stopped', aim };
+  const { wiring } = answer;
+  const quiet = { ...effort, onProgress: undefined };
+  effort.onProgress?.({ tier: null, value: null, bound: null });
+  if (pedal !== null) {
+    const { seat, whole } = await seatOf(pedal, wiring, aim, situation, quiet);
+    return { kind: 'plan', aim, wiring, seat, forced: [], cheaper: null, whole, ended: isOver(effort) };
+  }
+  const cheaper = await cheaperPlan(wiring, aim, situation, quiet);
+  const forced = await within(purchasesMs, quiet, (limited) => forcedPurchases(wiring, aim, situation, limited));
+  const whole = forced.whole && cheaper.whole;
+  const ended = isOver(effort);
+  return { kind: 'plan', aim, wiring, seat: null, forced: forced.value, cheaper: cheaper.value, whole, ended };
+}

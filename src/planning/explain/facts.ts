@@ -1,0 +1,172 @@
+import type { Policy } from '../../domain/board.js';
+import type { Part } from '../../domain/part.js';
+import type { Pedal } from '../../domain/pedal.js';
+import type { Factor, PartId, SupplyId } from '../../domain/quantities.js';
+import type { Bank, Supply } from '../../domain/supply.js';
+import type { Situation } from '../solve.js';
+
+/**
+ * What a board, a shop and the rules ask for besides "this pedal has power": each can be taken back by itself, and then more
+ * plans are possible, never fewer. What is not among them always holds: the volts, the kind of power and the milliamps that
+ * outputs give, how many of them there are, the tails of leads and the joins that makers allow.
+ */
+export const factNames = [
+  'mains',
+  'plug',
+  'polarity',
+  'setting',
+  'ground',
+  'startup',
+  'total',
+  'headroom chained',
+  'alone',
+  'guess',
+  'headroom supply',
+  'headroom alone',
+  'chains',
+  'sockets',
+  'bricks',
+  'budget',
+] as const;
+
+export type FactName = (typeof factNames)[number];
+
+/** One of them; stock is a fact for each thing of which only so many can be had. */
+export type Fact =
+  | { readonly kind: FactName }
+  | { readonly kind: 'stock'; readonly of: 'supply'; readonly id: SupplyId }
+  | { readonly kind: 'stock'; readonly of: 'part'; readonly id: PartId };
+
+/** All facts that say anything about this board, those first that a person can do the least about. */
+export function factsOf({ board, catalogue }: Situation): readonly Fact[] {
+  const named = factNames.filter((name) => says[name]({ board, catalogue }));
+  const limited = <Thing extends Supply | Part>(things: readonly Thing[]): readonly Thing[] =>
+    things.filter(({ price, stock }) => price !== null && stock !== null);
+  return [
+    ...named.filter((name) => !isLimit(name)).map((kind) => ({ kind })),
+    ...limited(catalogue.parts).map(({ id }) => ({ kind: 'stock', of: 'part', id }) as const),
+    ...limited(catalogue.supplies).map(({ id }) => ({ kind: 'stock', of: 'supply', id }) as const),
+    ...named.filter(isLimit).map((kind) => ({ kind })),
+  ];
+}
+
+const isLimit = (name: FactName): boolean => name === 'sockets' || name === 'bricks' || name === 'budget';
+
+const isOne = ({ numerator, denominator }: Factor): boolean => numerator === denominator;
+
+const differ = <Value>(values: readonly Value[]): boolean => new Set(values).size > 1;
+
+/** Whether a fact could make a difference at all. */
+const says: Readonly<Record<FactName, (of: Situation) => boolean>> = {
+  mains: ({ board }) => board.policy.mains !== null,
+  plug: (of) => differ(connectorsOf(of)),
+  polarity: (of) => differ(polaritiesOf(of)),
+  setting: (of) => banksOf(of).some(({ switching }) => switching === 'together'),
+  ground: ({ board }) => differ(board.pedals.map(({ ground }) => ground)),
+  startup: ({ board }) => board.pedals.some(({ startup }) => startup !== null),
+  total: (of) => suppliesOf(of).some(({ total, banks }) => total !== null || banks.some((bank) => bank.total !== null)),
+  alone: ({ board }) => board.pedals.some(({ alone }) => alone),
+  guess: ({ board }) => !isOne(board.policy.guess) && board.pedals.some(({ figure }) => figure === 'guess'),
+  'headroom chained': ({ board }) => !isOne(board.policy.headroom.chained),
+  'headroom supply': ({ board }) => !isOne(board.policy.headroom.supply),
+  'headroom alone': ({ board }) => !isOne(board.policy.headroom.alone),
+  chains: ({ board }) => board.policy.chains === 'never',
+  sockets: ({ board }) => board.policy.sockets !== null,
+  bricks: ({ board }) => board.policy.bricks !== null,
+  budget: ({ board }) => board.policy.budget !== null,
+};
+
+const suppliesOf = ({ board, catalogue }: Situation): readonly Supply[] => [
+  ...catalogue.supplies,
+  ...board.gear.supplies,
+];
+const partsOf = ({ board, catalogue }: Situation): readonly Part[] => [...catalogue.parts, ...board.gear.parts];
+const banksOf = (of: Situation): readonly Bank[] => suppliesOf(of).flatMap(({ banks }) => banks);
+
+const connectorsOf = (of: Situation): readonly string[] => [
+  ...of.board.pedals.map(({ inlet }) => inlet),
+  ...banksOf(of).map(({ plug }) => plug),
+  ...partsOf(of).flatMap(({ fits, gives }) => [fits, gives]),
+];
+
+const polaritiesOf = (of: Situation): readonly unknown[] => [
+  ...of.board.pedals.flatMap(({ polarity }) => polarity ?? []),
+  ...banksOf(of).flatMap(({ polarity }) => polarity ?? []),
+];
+
+/** The same board and shop without some facts. */
+export function relaxed(of: Situation, facts: readonly Fact[]): Situation {
+  const names = new Set(facts.map(({ kind }) => kind));
+  const endless = new Set(facts.flatMap((fact) => (fact.kind === 'stock' ? [`${fact.of} ${fact.id}`] : [])));
+  const supply = (each: Supply): Supply => relaxedSupply(withStock(each, endless.has(`supply ${each.id}`)), names);
+  const part = (each: Part): Part => relaxedPart(withStock(each, endless.has(`part ${each.id}`)), names);
+  const { board, catalogue } = of;
+  return {
+    board: {
+      ...board,
+      policy: relaxedPolicy(board.policy, names),
+      pedals: board.pedals.map((pedal) => relaxedPedal(pedal, names)),
+      gear: { supplies: board.gear.supplies.map(supply), parts: board.gear.parts.map(part) },
+    },
+    catalogue: { ...catalogue, supplies: catalogue.supplies.map(supply), parts: catalogue.parts.map(part) },
+  };
+}
+
+type Names = ReadonlySet<Fact['kind']>;
+
+const one: Factor = { numerator: 1, denominator: 1 };
+
+function relaxedPolicy(policy: Policy, names: Names): Policy {
+  const { headroom } = policy;
+  return {
+    ...policy,
+    headroom: {
+      alone: names.has('headroom alone') ? one : headroom.alone,
+      chained: names.has('headroom chained') ? one : headroom.chained,
+      supply: names.has('headroom supply') ? one : headroom.supply,
+    },
+    guess: names.has('guess') ? one : policy.guess,
+    chains: names.has('chains') ? 'allow' : policy.chains,
+    mains: names.has('mains') ? null : policy.mains,
+    sockets: names.has('sockets') ? null : policy.sockets,
+    bricks: names.has('bricks') ? null : policy.bricks,
+    budget: names.has('budget') ? null : policy.budget,
+  };
+}
+
+const anyConnector = 'any';
+
+const relaxedPedal = (pedal: Pedal, names: Names): Pedal => ({
+  ...pedal,
+  ...(names.has('plug') && { inlet: anyConnector }),
+  ...(names.has('polarity') && pedal.polarity !== null && { polarity: 'centre-negative' }),
+  ...(names.has('ground') && { ground: 'negative' }),
+  ...(names.has('startup') && { startup: null }),
+  ...(names.has('alone') && { alone: false }),
+});
+
+function relaxedSupply(supply: Supply, names: Names): Supply {
+  const noTotal = names.has('total') && { total: null };
+  const banks = supply.banks.map((bank): Bank => ({
+    ...bank,
+    ...noTotal,
+    ...(names.has('plug') && { plug: anyConnector }),
+    ...(names.has('polarity') && bank.polarity !== null && { polarity: 'centre-negative' }),
+    ...(names.has('setting') && { switching: 'each' }),
+  }));
+  return { ...supply, ...noTotal, banks };
+}
+
+const relaxedPart = (part: Part, names: Names): Part => ({
+  ...part,
+  ...(names.has('plug') && { fits: anyConnector, gives: anyConnector }),
+  ...(names.has('polarity') && { reverses: false }),
+});
+
+const withStock = <Thing extends Supply | Part>(thing: Thing, endless: boolean): Thing =>
+  endless && thing.price !== null ? { ...thing, stock: null } : thing;
+
+/** Whether two facts are the same one. */
+export const sameFact = (one: Fact, other: Fact): boolean => keyOf(one) === keyOf(other);
+
+export const keyOf = (fact: Fact): string => (fact.kind === 'stock' ? `stock ${fact.of} ${fact.id}` : fact.kind);

@@ -1,0 +1,100 @@
+import { audit } from '../../audit/audit.js';
+import type { Feed } from '../../domain/plan.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import type { Pin } from '../../formulation/pinned-question.js';
+import { solve, type Situation } from '../solve.js';
+import { isOver } from '../within.js';
+import { factsOf, keyOf, relaxed, type Fact } from './facts.js';
+
+/** One of the things that may not all be had at once: a pedal's power, or a fact. */
+export type Demand =
+  { readonly kind: 'pedal'; readonly pedal: PedalId } | { readonly kind: 'fact'; readonly fact: Fact };
+
+/** A plan that meets some demands, and perhaps others of its own accord; all that it meets it meets at once. */
+export type Plan = { readonly meets: (demand: Demand) => boolean };
+
+/** What is asked about beyond the board. */
+export type Terms = {
+  /** Where one pedal has to hang. */
+  readonly pin?: Pin;
+  /** No fact is to be taken back, only pedals. */
+  readonly factsStand?: boolean;
+  /** It is known already that not everything can be had. */
+  readonly isImpossible?: boolean;
+};
+
+/** `any` plan, or one that powers the most pedals. */
+type Wish = 'any' | 'largest';
+
+/** Asks again and again which demands can be met together. Keeps every plan that it finds. */
+export class Inquiry {
+  readonly plans: Plan[] = [];
+  readonly facts: readonly Fact[];
+  readonly pedals: readonly PedalId[];
+  readonly #situation: Situation;
+  readonly #effort: Effort;
+
+  readonly #terms: Terms;
+
+  constructor(situation: Situation, effort: Effort, terms: Terms = {}) {
+    this.#situation = situation;
+    this.#effort = effort;
+    this.#terms = terms;
+    this.facts = terms.factsStand === true ? [] : factsOf(situation);
+    this.pedals = situation.board.pedals.map(({ id }) => id);
+  }
+
+  /** A plan that meets all of these, whatever becomes of the others; null when there is none, `unknown` when time ran out. */
+  async planFor(demands: readonly Demand[], wish: Wish = 'any'): Promise<Plan | null | 'unknown'> {
+    if (isOver(this.#effort)) return 'unknown';
+    const required = new Set(demands.flatMap((each) => (each.kind === 'pedal' ? [each.pedal] : [])));
+    const held = new Set(demands.flatMap((each) => (each.kind === 'fact' ? [keyOf(each.fact)] : [])));
+    const lifted = this.facts.filter((fact) => !held.has(keyOf(fact)));
+    const tiers = wish === 'any' ? [] : (['unpowered'] as const);
+    const { pin } = this.#terms;
+    const ask = { tiers, required, ...(pin === undefined ? {} : { pin }) };
+    const solved = await solve(relaxed(this.#situation, lifted), ask, this.#effort);
+    if (solved.kind === 'stopped') return 'unknown';
+    if (solved.kind === 'impossible') return null;
+    const plan = this.#planOf(solved.wiring.feeds, held);
+    this.plans.push(plan);
+    return plan;
+  }
+
+  #planOf(feeds: readonly Feed[], held: ReadonlySet<string>): Plan {
+    const powers = new Set(feeds.map(({ pedal }) => pedal));
+    let kept: ReadonlySet<string> | null = held.size === this.facts.length ? held : null;
+    return {
+      meets: (demand) => {
+        if (demand.kind === 'pedal') return powers.has(demand.pedal);
+        kept ??= this.#keptBy(feeds, held);
+        return kept.has(keyOf(demand.fact));
+      },
+    };
+  }
+
+  /**
+   * Facts that feeds are in keeping with all at once, though they were planned without regard to some of them: one after the
+   * other, as far as they go together, since two reserves that are kept singly may be too much on one output.
+   */
+  #keptBy(feeds: readonly Feed[], held: ReadonlySet<string>): ReadonlySet<string> {
+    const kept = new Set(held);
+    for (const fact of this.facts) {
+      if (kept.has(keyOf(fact))) continue;
+      kept.add(keyOf(fact));
+      if (!this.#isSound(feeds, kept)) kept.delete(keyOf(fact));
+    }
+    return kept;
+  }
+
+  #isSound(feeds: readonly Feed[], kept: ReadonlySet<string>): boolean {
+    const lifted = this.facts.filter((fact) => !kept.has(keyOf(fact)));
+    const inUse = new Set(feeds.map(({ supply }) => supply));
+    const { board, catalogue } = this.#situation;
+    const used = { ...catalogue, supplies: catalogue.supplies.filter(({ id }) => inUse.has(id)) };
+    const asked = relaxed({ board, catalogue: used }, lifted);
+    const { violations, malformed } = audit(asked.board, asked.catalogue, feeds, { partial: true });
+    return violations.length === 0 && malformed.length === 0;
+  }
+}

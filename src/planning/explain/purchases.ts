@@ -1,0 +1,123 @@
+import { choosingTiersOf, type ChoosingAim, type Tier } from '../../domain/aim.js';
+import type { Wiring } from '../../domain/plan.js';
+import { minorUnits, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { solve, type Situation } from '../solve.js';
+import { conflictOf } from './conflict.js';
+import { differencesOf, type TierDifference } from './difference.js';
+import { withPolicy } from './limit-ways.js';
+import { within } from '../within.js';
+
+/** Something that a plan buys. */
+export type Bought =
+  | { readonly of: 'supply'; readonly id: SupplyId; readonly units: number }
+  | { readonly of: 'part'; readonly id: PartId; readonly units: number };
+
+/** Why something is bought. */
+export type Forced = {
+  readonly bought: Bought;
+  /** How the best plan without buying any of it differs; null when there is none, `unknown` when the time ran out. */
+  readonly without: readonly TierDifference[] | null | 'unknown';
+  /**
+   * A smallest set of pedals that cannot all be powered for no more money without it: if one of these were left out, it would
+   * not be needed. None where it is not forced by power at all but by what the aim counts besides money, or where it was not
+   * settled.
+   */
+  readonly pedals: readonly PedalId[];
+};
+
+/** The best that less money can do. */
+export type Cheaper =
+  /** Every pedal has power all the same, and yet it is the worse plan. */
+  | { readonly kind: 'worse'; readonly wiring: Wiring; readonly differences: readonly TierDifference[] }
+  /** Not every pedal has power. */
+  | {
+      readonly kind: 'too little';
+      readonly wiring: Wiring;
+      /** A smallest set of pedals that less money cannot power all of; none where it was not settled. */
+      readonly pedals: readonly PedalId[];
+    };
+
+export type Explained<Value> = { readonly value: Value; readonly whole: boolean };
+
+/** Everything that the plan buys, with what makes it do so. */
+export async function forcedPurchases(
+  wiring: Wiring,
+  aim: ChoosingAim,
+  situation: Situation,
+  effort: Effort,
+): Promise<Explained<readonly Forced[]>> {
+  const forced: Forced[] = [];
+  for (const bought of boughtIn(wiring)) forced.push(await forcedBy(bought, wiring, aim, situation, effort));
+  return {
+    value: forced,
+    whole: forced.every(({ without, pedals }) => without !== 'unknown' && (without !== null || pedals.length > 0)),
+  };
+}
+
+export const boughtIn = ({ buy }: Wiring): readonly Bought[] => [
+  ...buy.supplies.map(({ id, units }) => ({ of: 'supply', id, units }) as const),
+  ...buy.parts.map(({ id, units }) => ({ of: 'part', id, units }) as const),
+];
+
+async function forcedBy(
+  bought: Bought,
+  { score }: Wiring,
+  aim: ChoosingAim,
+  situation: Situation,
+  effort: Effort,
+): Promise<Forced> {
+  const unsold = withoutSale(bought, situation);
+  const solved = await solve(unsold, { tiers: rankedTiers(aim) }, effort);
+  if (solved.kind === 'stopped') return { bought, without: 'unknown', pedals: [] };
+  const { policy } = situation.board;
+  const without = solved.kind === 'plan' ? differencesOf(score, solved.wiring.score, aim, policy) : null;
+  if (solved.kind === 'plan' && solved.wiring.score.money <= score.money) return { bought, without, pedals: [] };
+  return { bought, without, pedals: await pedalsBehind(withPolicy(unsold, { budget: score.money }), effort) };
+}
+
+/** How long a smallest set of pedals is sought, in milliseconds: with many pedals it can take very long. */
+const patienceMs = 1_500;
+
+/** A smallest set of pedals that cannot all be powered; none where it was not found in time. */
+async function pedalsBehind(situation: Situation, effort: Effort): Promise<readonly PedalId[]> {
+  const conflict = await within(patienceMs, effort, (limited) => conflictOf(situation, limited, { factsStand: true }));
+  return conflict === null || conflict.size === 'open' ? [] : conflict.pedals;
+}
+
+/** The tiers that can differ while every pedal is powered. */
+export const rankedTiers = (aim: ChoosingAim): readonly Tier[] =>
+  choosingTiersOf(aim).filter((tier) => tier !== 'unpowered');
+
+/** The shop without one thing; what is owned of it stays. */
+export function withoutSale({ of, id }: Bought, { board, catalogue }: Situation): Situation {
+  const unsold = <Thing extends { readonly id: string; readonly stock: number | null }>(thing: Thing): Thing =>
+    thing.id === id ? { ...thing, stock: 0 } : thing;
+  const shop =
+    of === 'supply'
+      ? { ...catalogue, supplies: catalogue.supplies.map(unsold) }
+      : { ...catalogue, parts: catalogue.parts.map(unsold) };
+  return { board, catalogue: shop };
+}
+
+/** The best plan that costs less money; null when the plan costs nothing, or when the time runs out. */
+export async function cheaperPlan(
+  { score }: Wiring,
+  aim: ChoosingAim,
+  situation: Situation,
+  effort: Effort,
+): Promise<Explained<Cheaper | null>> {
+  if (score.money === 0) return { value: null, whole: true };
+  const less = withPolicy(situation, { budget: minorUnits(score.money - 1) });
+  const solved = await solve(less, { tiers: rankedTiers(aim) }, effort);
+  if (solved.kind === 'stopped') return { value: null, whole: false };
+  if (solved.kind === 'plan') {
+    const differences = differencesOf(score, solved.wiring.score, aim, situation.board.policy);
+    return { value: { kind: 'worse', wiring: solved.wiring, differences }, whole: true };
+  }
+  const tiers: readonly Tier[] = ['unpowered', ...rankedTiers(aim)];
+  const partial = await solve(less, { tiers, required: new Set() }, effort);
+  if (partial.kind !== 'plan') return { value: null, whole: false };
+  const pedals = await pedalsBehind(less, effort);
+  return { value: { kind: 'too little', wiring: partial.wiring, pedals }, whole: pedals.length > 0 };
+}

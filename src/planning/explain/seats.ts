@@ -1,0 +1,151 @@
+import type { ChoosingAim } from '../../domain/aim.js';
+import type { Feed, Wiring } from '../../domain/plan.js';
+import type { PedalId, SupplyId } from '../../domain/quantities.js';
+import type { Bank, Supply } from '../../domain/supply.js';
+import type { Violation } from '../../domain/violation.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
+import { checkOutput } from '../check-output.js';
+import { bankOfOutput } from '../goods.js';
+import { solve, type Situation } from '../solve.js';
+import { conflictOf, type Conflict } from './conflict.js';
+import { differencesOf, type TierDifference } from './difference.js';
+import { rankedTiers } from './purchases.js';
+import { isOver, within } from '../within.js';
+
+/** What it would take to have the pedal elsewhere, with everything else arranged anew as well as can be. */
+export type Verdict =
+  /** The best plan with it there, and the tiers in which that is worse, or none where it is as good. */
+  | { readonly kind: 'plan'; readonly wiring: Wiring; readonly differences: readonly TierDifference[] }
+  /** It cannot hang there whatever else does: what the audit has against it. */
+  | { readonly kind: 'forbidden'; readonly findings: readonly Violation[] }
+  /** It can, but then these pedals cannot all be powered; null where what is in the way was not settled. */
+  | { readonly kind: 'impossible'; readonly conflict: Conflict | null }
+  | { readonly kind: 'unknown' };
+
+/** Outputs of one bank, which are alike, or all outputs of a supply that the plan does not use. */
+export type Elsewhere = {
+  readonly supply: SupplyId;
+  readonly bank: number | null;
+  readonly outputs: readonly number[];
+  readonly verdict: Verdict;
+};
+
+/** Why a pedal sits where it does. */
+export type Seat = {
+  readonly feed: Feed;
+  /** The other outputs of its bank: it could hang on any of them in exchange for nothing. */
+  readonly alike: readonly number[];
+  /** Elsewhere on the supplies that the plan uses, then on each other one that has an output for it. */
+  readonly elsewhere: readonly Elsewhere[];
+  /** Supplies that have no output for it. */
+  readonly unfit: readonly SupplyId[];
+};
+
+/** What every other place would cost, or break. */
+export async function seatOf(
+  pedal: PedalId,
+  wiring: Wiring,
+  aim: ChoosingAim,
+  situation: Situation,
+  effort: Effort,
+): Promise<{ readonly seat: Seat; readonly whole: boolean }> {
+  const feed = wiring.feeds.find((each) => each.pedal === pedal);
+  if (feed === undefined) throw new RangeError(`the pedal "${pedal}" is not powered`);
+  const { board, catalogue } = situation;
+  const supplies = [...catalogue.supplies, ...board.gear.supplies];
+  const inUse = new Set(wiring.feeds.map(({ supply }) => supply));
+  const hers = supplies.find(({ id }) => id === feed.supply);
+  const here = hers === undefined ? undefined : bankOfOutput(hers, feed.outputs[0] ?? 0);
+  const trial: Trial = { pedal, wiring, aim, situation, effort };
+  const elsewhere: Elsewhere[] = [];
+  const unfit: SupplyId[] = [];
+  for (const supply of supplies.filter(({ id }) => inUse.has(id))) {
+    for (const [index, bank] of supply.banks.entries())
+      if (bank !== here) elsewhere.push(await placed(supply, index, trial));
+  }
+  const others = supplies
+    .filter(({ id }) => !inUse.has(id))
+    .sort((one, other) => (one.price ?? 0) - (other.price ?? 0));
+  for (const supply of others) {
+    if (hasUse({ pedal, supply: supply.id, bank: null }, situation)) elsewhere.push(await placed(supply, null, trial));
+    else unfit.push(supply.id);
+  }
+  const alike = here === undefined ? [] : outputsOf(here).filter((output) => !feed.outputs.includes(output));
+  return {
+    seat: { feed, alike, elsewhere, unfit },
+    whole: elsewhere.every(({ verdict }) => verdict.kind !== 'unknown'),
+  };
+}
+
+type Trial = {
+  readonly pedal: PedalId;
+  readonly wiring: Wiring;
+  readonly aim: ChoosingAim;
+  readonly situation: Situation;
+  readonly effort: Effort;
+};
+
+async function placed(supply: Supply, bank: number | null, trial: Trial): Promise<Elsewhere> {
+  const banks = bank === null ? supply.banks : supply.banks.slice(bank, bank + 1);
+  const outputs = banks.flatMap(outputsOf);
+  return { supply: supply.id, bank, outputs, verdict: await verdictOn(supply, bank, outputs, trial) };
+}
+
+async function verdictOn(
+  supply: Supply,
+  bank: number | null,
+  outputs: readonly number[],
+  { pedal, wiring, aim, situation, effort }: Trial,
+): Promise<Verdict> {
+  const pin: Pin = { pedal, supply: supply.id, bank };
+  if (!hasUse(pin, situation))
+    return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, situation) };
+  if (isOver(effort)) return { kind: 'unknown' };
+  const solved = await solve(situation, { tiers: rankedTiers(aim), pin }, effort);
+  switch (solved.kind) {
+    case 'stopped':
+      return { kind: 'unknown' };
+    case 'impossible':
+      return { kind: 'impossible', conflict: await whyNot(pin, situation, effort) };
+    case 'plan': {
+      const differences = differencesOf(wiring.score, solved.wiring.score, aim, situation.board.policy);
+      return { kind: 'plan', wiring: solved.wiring, differences };
+    }
+  }
+}
+
+/** How long what is in the way of one place is sought, in milliseconds. */
+const patienceMs = 1_500;
+
+/** What is in the way there; null when no set from which nothing can be taken away was found in time. */
+async function whyNot(pin: Pin, situation: Situation, effort: Effort): Promise<Conflict | null> {
+  const conflict = await within(patienceMs, effort, (limited) => conflictOf(situation, limited, { pin }));
+  return conflict?.size === 'open' ? null : conflict;
+}
+
+/** Whether the pedal can hang there at all, alone or on a chain. */
+function hasUse(pin: Pin, { board, catalogue }: Situation): boolean {
+  const { bench, supplies } = pinnedQuestion(board, catalogue, { tiers: [], partial: false }, pin);
+  const pedal = bench.classes.findIndex(({ pinned }) => pinned);
+  return supplies.some(
+    ({ solos, chains }) =>
+      solos.some((use) => use.pedal === pedal) ||
+      chains.some(({ places }) => places.some((use) => use.pedal === pedal)),
+  );
+}
+
+/** What the audit has against the pedal alone on an output, at the setting at which that is least. */
+function findingsAt(
+  supply: Supply,
+  output: number,
+  pedal: PedalId,
+  { board, catalogue }: Situation,
+): readonly Violation[] {
+  const alone = { ...board, wiring: [] };
+  const [best] = checkOutput(alone, catalogue, { pedal, supply: supply.id, unit: 1, output }).trials;
+  return best?.findings ?? [];
+}
+
+const outputsOf = ({ firstOutput, outputs }: Bank): readonly number[] =>
+  Array.from({ length: outputs }, (_, index) => firstOutput + index);

@@ -1,0 +1,65 @@
+import type { PedalId } from '../../domain/quantities.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { pedalClasses } from '../../loadout/pedal-class.js';
+import { smallestHitting } from '../smallest-hitting.js';
+import type { Situation } from '../solve.js';
+import { sameFact } from './facts.js';
+import type { Demand, Inquiry, Plan } from './inquiry.js';
+
+/** Whether two demands can stand in for one another: pedals with the same needs, or one and the same fact. */
+export type Likeness = (one: Demand, other: Demand) => boolean;
+
+export function likeness({ board }: Situation): Likeness {
+  const classes = new Map<PedalId, number>();
+  for (const [index, { members }] of pedalClasses(board.pedals).entries())
+    for (const { id } of members) classes.set(id, index);
+  return (one, other) => {
+    if (one.kind === 'pedal') return other.kind === 'pedal' && classes.get(one.pedal) === classes.get(other.pedal);
+    return other.kind === 'fact' && sameFact(one.fact, other.fact);
+  };
+}
+
+/** How often a smaller set is sought, and how large a set may be for that to be of any use. */
+const mostGuesses = 25;
+const mostDemands = 10;
+
+/** The known set, or a smaller one, and whether it is shown that none is smaller still. */
+export async function smallestOf(
+  known: readonly Demand[],
+  inquiry: Inquiry,
+  alike: Likeness,
+  effort: Effort,
+): Promise<{ readonly demands: readonly Demand[]; readonly smallest: boolean }> {
+  // One pedal by itself, with nothing to take back, is as small as can be.
+  if (known.length === 1) return { demands: known, smallest: true };
+  if (known.length > mostDemands) return { demands: known, smallest: false };
+  const kinds = kindsOf(inquiry, alike);
+  for (let guess = 0; guess < mostGuesses; guess += 1) {
+    const counts = await smallestHitting(
+      kinds.map(({ length }) => length),
+      inquiry.plans.map((plan) => kinds.map((kind) => metOf(kind, plan))),
+      effort,
+    );
+    if (counts === null) break;
+    const candidate = kinds.flatMap((kind, index) => kind.slice(0, counts[index] ?? 0));
+    if (candidate.length >= known.length) return { demands: known, smallest: true };
+    const plan = await inquiry.planFor(candidate, 'largest');
+    if (plan === null) return { demands: candidate, smallest: true };
+    if (plan === 'unknown') break;
+  }
+  return { demands: known, smallest: false };
+}
+
+const metOf = (kind: readonly Demand[], plan: Plan): number => kind.filter((demand) => plan.meets(demand)).length;
+
+/** All demands, those that are alike together. */
+function kindsOf({ facts, pedals }: Inquiry, alike: Likeness): readonly (readonly Demand[])[] {
+  const kinds: Demand[][] = facts.map((fact) => [{ kind: 'fact', fact }]);
+  for (const pedal of pedals) {
+    const demand: Demand = { kind: 'pedal', pedal };
+    const kind = kinds.find(([first]) => first !== undefined && alike(first, demand));
+    if (kind === undefined) kinds.push([demand]);
+    else kind.push(demand);
+  }
+  return kinds;
+}

@@ -1,0 +1,59 @@
+import type { Part } from '../../domain/part.js';
+import type { Wiring } from '../../domain/plan.js';
+import type { Factor, MinorUnits, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
+import type { Supply } from '../../domain/supply.js';
+import type { Situation } from '../solve.js';
+
+/** A number of the policy, as it is and as it would have to be. */
+export type Raised<Value> = { readonly from: Value; readonly to: Value };
+
+export const factorNames = ['alone', 'chained', 'supply', 'guess'] as const;
+export type FactorName = (typeof factorNames)[number];
+
+/** What would have to be otherwise; each is the least change of its kind with which a plan exists. */
+export type Change =
+  /** The least money, in minor units, that powers every pedal. */
+  | ({ readonly kind: 'budget' } & Raised<MinorUnits>)
+  /** The fewest supplies in use, or mains sockets. */
+  | ({ readonly kind: 'bricks' | 'sockets' } & Raised<number>)
+  /** Where no limit by itself is to blame: the least money, and then the fewest supplies at that. Null is as it is. */
+  | {
+      readonly kind: 'limits';
+      readonly budget: Raised<MinorUnits> | null;
+      readonly bricks: Raised<number> | null;
+      readonly sockets: Raised<number> | null;
+    }
+  /** The largest factor, in the thousandths that a board file can say, with which a plan exists. */
+  | ({ readonly kind: 'factor'; readonly factor: FactorName } & Raised<Factor>)
+  /** Chains, which the board rules out. */
+  | { readonly kind: 'chains' }
+  /** The fewest units beyond what is in stock, at the price of those. */
+  | { readonly kind: 'stock'; readonly of: 'supply'; readonly id: SupplyId; readonly units: number }
+  | { readonly kind: 'stock'; readonly of: 'part'; readonly id: PartId; readonly units: number }
+  /** One more lead that nobody sells, or of which none is left: given for nothing. */
+  | { readonly kind: 'lead'; readonly lead: Part }
+  /** One more supply with a single output that is just enough for a pedal: given for nothing. */
+  | { readonly kind: 'supply'; readonly supply: Supply; readonly pedal: PedalId }
+  /** Any one of these pedals, which need the same, is left out. */
+  | { readonly kind: 'pedal'; readonly pedals: readonly PedalId[] }
+  /** Where to leave out one pedal is not enough: the fewest that have to be left out. */
+  | { readonly kind: 'pedals'; readonly pedals: readonly PedalId[] };
+
+/** A change, the board and shop with it, and a plan for them, audited. */
+export type WayOut = {
+  readonly change: Change;
+  readonly situation: Situation;
+  readonly wiring: Wiring;
+  /** True when it is proven that no plan with this change costs less money. */
+  readonly cheapest?: boolean;
+};
+
+/** What was looked for and found; not whole when the time ran out before it was settled. */
+export type Ways = { readonly ways: readonly WayOut[]; readonly whole: boolean };
+
+export const noWays: Ways = { ways: [], whole: true };
+
+export const together = (all: readonly Ways[]): Ways => ({
+  ways: all.flatMap(({ ways }) => ways),
+  whole: all.every(({ whole }) => whole),
+});

@@ -1,0 +1,79 @@
+import type { PedalId } from '../../domain/quantities.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { solve, type Situation } from '../solve.js';
+import type { Conflict } from './conflict.js';
+import { sameFact, type Fact } from './facts.js';
+import { factorWay } from './factor-ways.js';
+import { limitNames, limitsWay, limitWay, withPolicy, type LimitName } from './limit-ways.js';
+import { missingLeads } from './missing-lead.js';
+import { missingSupplies } from './missing-supply.js';
+import { fewestLeftOut, pedalWays } from './pedal-ways.js';
+import { pricedWays } from './priced-ways.js';
+import { stockWay } from './stock-ways.js';
+import { within } from '../within.js';
+import { noWays, together, type FactorName, type Ways } from './way-out.js';
+
+/** How long one kind of way out is sought, in milliseconds; on boards of usual size it takes a fraction of that. */
+const patienceMs = 4_000;
+
+/**
+ * What would have to be otherwise for a plan to exist: money and limits first, then leads and supplies to look for, then the
+ * reserves, then pedals to do without. Whatever is part of no conflict that was found helps nobody, so it is not tried; and
+ * where there are several conflicts, only what is part of them all does.
+ */
+export async function waysOut(conflicts: readonly Conflict[], situation: Situation, effort: Effort): Promise<Ways> {
+  const limited = (look: (effort: Effort) => Promise<Ways>): Promise<Ways> => within(patienceMs, effort, look);
+  const facts = sharedFacts(conflicts);
+  const pedals = sharedPedals(conflicts);
+  const each = async (wanted: (fact: Fact) => Promise<Ways>): Promise<Ways> => {
+    const all: Ways[] = [];
+    for (const fact of facts) all.push(await wanted(fact));
+    return together(all);
+  };
+  const policy = [
+    await each(async (fact) => {
+      const { kind } = fact;
+      return isLimit(kind) ? limited((each) => limitWay(kind, situation, each)) : noWays;
+    }),
+    await each(async (fact) => (fact.kind === 'chains' ? limited((each) => chainsWay(situation, each)) : noWays)),
+    await each(async (fact) => (fact.kind === 'stock' ? limited((each) => stockWay(fact, situation, each)) : noWays)),
+  ];
+  const factors = await each(async (fact) => {
+    const factor = factorOfFact[fact.kind];
+    return factor === undefined ? noWays : limited((each) => factorWay(factor, situation, each));
+  });
+  const single = await limited((each) => pedalWays(pedals, situation, each));
+  const alone = situation.board.pedals.length === 1;
+  const replaced = alone
+    ? pedals
+    : single.ways.flatMap(({ change }) => (change.kind === 'pedal' ? change.pedals.slice(0, 1) : []));
+  const supplies = await limited((each) => missingSupplies(replaced, situation, each));
+  const leads = await limited((each) => missingLeads(situation, each));
+  const isOpen = [...policy, factors].every(({ ways }) => ways.length === 0);
+  const joint = isOpen ? await limited((each) => limitsWay(situation, each)) : noWays;
+  const few = single.ways.length === 0 ? await limited((each) => fewestLeftOut(situation, each)) : noWays;
+  return pricedWays(together([...policy, joint, leads, supplies, factors, single, few]), effort);
+}
+
+const isLimit = (kind: Fact['kind']): kind is LimitName => limitNames.some((name) => name === kind);
+
+const factorOfFact: Partial<Readonly<Record<Fact['kind'], FactorName>>> = {
+  'headroom alone': 'alone',
+  'headroom chained': 'chained',
+  'headroom supply': 'supply',
+  guess: 'guess',
+};
+
+async function chainsWay(situation: Situation, effort: Effort): Promise<Ways> {
+  const allowed = withPolicy(situation, { chains: 'allow' });
+  const solved = await solve(allowed, { tiers: [] }, effort);
+  if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
+  return { ways: [{ change: { kind: 'chains' }, situation: allowed, wiring: solved.wiring }], whole: true };
+}
+
+/** What takes part in every conflict. */
+const sharedFacts = ([first, ...others]: readonly Conflict[]): readonly Fact[] =>
+  (first?.facts ?? []).filter((fact) => others.every(({ facts }) => facts.some((other) => sameFact(fact, other))));
+
+const sharedPedals = ([first, ...others]: readonly Conflict[]): readonly PedalId[] =>
+  (first?.pedals ?? []).filter((pedal) => others.every(({ pedals }) => pedals.includes(pedal)));

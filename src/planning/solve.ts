@@ -1,0 +1,79 @@
+import { auditWiring } from '../audit/audit-wiring.js';
+import type { Tier } from '../domain/aim.js';
+import type { Board, Catalogue } from '../domain/board.js';
+import type { Feed, Wiring } from '../domain/plan.js';
+import type { PedalId } from '../domain/quantities.js';
+import { optimise } from '../formulation/optimise.js';
+import type { Effort } from '../formulation/optimiser.js';
+import { pinnedQuestion, type Pin } from '../formulation/pinned-question.js';
+import { questionOf, type Question } from '../formulation/question.js';
+import { nothingToday, type Today } from '../loadout/today.js';
+import { wiringOf } from './wiring.js';
+
+/** A board and what can be bought for it. */
+export type Situation = { readonly board: Board; readonly catalogue: Catalogue };
+
+export type Ask = {
+  /** What is least, the most important first; none when any plan will do. */
+  readonly tiers: readonly Tier[];
+  /** The pedals that must be powered, while others may be; all when left out. Alike pedals may stand in for one another. */
+  readonly required?: ReadonlySet<PedalId>;
+  /** Where one pedal has to hang. */
+  readonly pin?: Pin;
+  /** How the board is plugged, with the pedals that have to stay so; of no account together with a pin. */
+  readonly today?: Today;
+};
+
+export type Solved =
+  /** Audited, and no plan is better in any of the tiers, whose values these are. */
+  | { readonly kind: 'plan'; readonly wiring: Wiring; readonly values: ReadonlyMap<Tier, number> }
+  | { readonly kind: 'impossible' }
+  /** The time ran out first. */
+  | { readonly kind: 'stopped' };
+
+/**
+ * One question to the solver, with whatever plan it gives audited against the very board and catalogue that were asked about.
+ * @throws Error when a plan fails its audit: a defect of boardfeed, never of the input.
+ */
+export async function solve({ board, catalogue }: Situation, ask: Ask, effort: Effort): Promise<Solved> {
+  const question = questionFor({ board, catalogue }, ask);
+  const outcome = await optimise(question, { ...effort, onProgress: undefined });
+  if (outcome.kind !== 'proven') return { kind: outcome.kind };
+  const wiring = wiringOf(board, catalogue, toRequired(outcome.feeds, question, ask));
+  const faults = auditWiring(board, catalogue, wiring, { partial: ask.required !== undefined });
+  if (faults.length > 0) throw new Error(`a plan fails its audit: ${JSON.stringify(faults)}`);
+  return { kind: 'plan', wiring, values: outcome.values };
+}
+
+function questionFor({ board, catalogue }: Situation, { tiers, required, pin, today = nothingToday }: Ask): Question {
+  const terms = { tiers, partial: required !== undefined, today };
+  const question =
+    pin === undefined ? questionOf(board, catalogue, terms) : pinnedQuestion(board, catalogue, terms, pin);
+  if (required === undefined) return question;
+  const needed = pin === undefined ? required : new Set([...required, pin.pedal]);
+  return { ...question, required: countsOf(question, needed) };
+}
+
+/** The feeds of alike pedals go to those that are required first. */
+function toRequired(feeds: readonly Feed[], { bench, board }: Question, { required }: Ask): readonly Feed[] {
+  if (required === undefined) return feeds;
+  const names = new Map<PedalId, PedalId>();
+  for (const { members } of bench.classes) {
+    const fed = members.filter(({ id }) => feeds.some(({ pedal }) => pedal === id));
+    const first = [...members].sort((one, two) => Number(required.has(two.id)) - Number(required.has(one.id)));
+    const chosen = new Set(first.slice(0, fed.length));
+    const [leaving, coming] = [
+      fed.filter((pedal) => !chosen.has(pedal)),
+      [...chosen].filter((one) => !fed.includes(one)),
+    ];
+    for (const [index, { id }] of leaving.entries()) names.set(id, coming[index]?.id ?? id);
+  }
+  const order = new Map(board.pedals.map(({ id }, index) => [id, index]));
+  return feeds
+    .map((feed) => ({ ...feed, pedal: names.get(feed.pedal) ?? feed.pedal }))
+    .sort((one, two) => (order.get(one.pedal) ?? 0) - (order.get(two.pedal) ?? 0));
+}
+
+/** How many of each class are required. */
+const countsOf = ({ bench }: Question, required: ReadonlySet<PedalId>): ReadonlyMap<number, number> =>
+  new Map(bench.classes.map(({ members }, index) => [index, members.filter(({ id }) => required.has(id)).length]));

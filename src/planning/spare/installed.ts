@@ -1,0 +1,40 @@
+import type { Board, Catalogue, WiredFeed } from '../../domain/board.js';
+import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
+import type { PartId, SupplyId } from '../../domain/quantities.js';
+import { berthsOf, type Today } from '../../loadout/today.js';
+import { usesOfParts } from '../lead-pieces.js';
+import { termsOf } from '../rewire-terms.js';
+import type { Situation } from '../solve.js';
+
+/** A board as it stands when it is plugged: all that is in use is owned, and nothing is for sale. */
+export type Installed = Situation & {
+  readonly wiring: Wiring;
+  /** Every pedal has to stay where it is. */
+  readonly asPlugged: Today;
+};
+
+export function installedAs(board: Board, catalogue: Catalogue | null, wiring: Wiring): Installed {
+  const plugged: Board = { ...board, owned: withUsed(board, wiring.feeds), wiring: wiring.feeds.map(wiredFeed) };
+  const terms = termsOf(plugged, catalogue, { buy: 'never' });
+  const pedals = new Set(board.pedals.map(({ id }) => id));
+  return {
+    board: terms.board,
+    catalogue: terms.catalogue,
+    wiring,
+    asPlugged: { berths: berthsOf(plugged.wiring), exposed: new Set(wiring.exposed), pinned: pedals },
+  };
+}
+
+const wiredFeed = (feed: Feed): WiredFeed => {
+  const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
+  return { pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters };
+};
+
+/** What is owned, and beyond that what is in use. */
+function withUsed({ owned }: Board, feeds: readonly Feed[]): Board['owned'] {
+  const supplies = new Map<SupplyId, number>(owned.supplies);
+  for (const { supply, unit } of feeds) supplies.set(supply, Math.max(unit, supplies.get(supply) ?? 0));
+  const parts = new Map<PartId, number>(owned.parts);
+  for (const [part, used] of usesOfParts(feeds)) parts.set(part, Math.max(used, parts.get(part) ?? 0));
+  return { supplies, parts };
+}

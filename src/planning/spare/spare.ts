@@ -1,0 +1,114 @@
+import { closeEngines, startEngines, type Engines } from '../../../solver/engines.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import { microamps, type Microamps } from '../../domain/quantities.js';
+import type { Violation } from '../../domain/violation.js';
+import type { Effort, Progress } from '../../formulation/optimiser.js';
+import { nothingToday, type Today } from '../../loadout/today.js';
+import { check } from '../check.js';
+import { choose } from '../choose.js';
+import { installedAs, type Installed } from './installed.js';
+import { largestPedal, type Largest } from './largest-pedal.js';
+import { morePedals, mostMore } from './more-pedals.js';
+
+export type SpareOptions = {
+  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
+  readonly remainingMs?: () => number;
+  /** Stops the search. */
+  readonly signal?: AbortSignal;
+  /** Called now and then with how far the search for a plan has come, where one is needed. */
+  readonly onProgress?: (progress: Progress) => void;
+  /** Engines to solve with; they are not closed. Started and closed by the call when left out. */
+  readonly engines?: Engines;
+};
+
+/** Why it is not known what there is to spare. */
+export type NoBasis =
+  /** The wiring in the file is complete and breaks rules, the worst first. */
+  | { readonly kind: 'unsafe'; readonly findings: readonly Violation[] }
+  /** Not every pedal has a place in the wiring, and no plan gives them one. */
+  | { readonly kind: 'impossible' }
+  | { readonly kind: 'stopped' };
+
+export type Basis = {
+  readonly kind: 'basis';
+  /** Whether it is the wiring in the file, or a plan because that one is not complete. */
+  readonly of: 'wiring' | 'plan';
+  readonly installed: Installed;
+};
+
+/** What fits while every pedal stays where it is, or when any of them may be moved. */
+export type Room = {
+  /** How many more 9 V pedals that draw what is `counted`; null when it was not settled in time. */
+  readonly more: number | null;
+  /** The largest digital pedal; null when none fits at all. */
+  readonly largest: Largest | null | 'unknown';
+  /** The largest one that exposes no pedal more. */
+  readonly quietest: Largest | null | 'unknown';
+};
+
+export type Spare = Omit<Basis, 'kind'> & {
+  readonly kind: 'spare';
+  readonly asPlugged: Room;
+  readonly replugged: Room;
+  /** What each of the pedals draws that are counted, in microamps, and the count at which counting ends. */
+  readonly counted: { readonly microamps: Microamps; readonly most: number };
+  /** Whether all of it was settled. */
+  readonly whole: boolean;
+};
+
+/** The draw of the pedals that are counted. */
+const usualMore: Microamps = microamps(100_000);
+
+/**
+ * What is left to feed more pedals from, with nothing bought: after the wiring in the file or, where that is not complete, after
+ * the best plan. Counted by the program that makes the plans.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function spare(
+  board: Board,
+  catalogue: Catalogue | null,
+  options: SpareOptions = {},
+): Promise<Spare | NoBasis> {
+  const engines = options.engines ?? startEngines();
+  const { remainingMs = (): number => Infinity, signal } = options;
+  try {
+    const basis = await basisOf(board, catalogue, { ...options, engines });
+    if (basis.kind !== 'basis') return basis;
+    const { installed } = basis;
+    const effort: Effort = { engines, remainingMs, signal };
+    const asPlugged = await roomFor(installed.asPlugged, installed, effort);
+    const replugged = await roomFor(nothingToday, installed, effort);
+    const whole = [asPlugged, replugged].every(
+      ({ more, largest, quietest }) => more !== null && largest !== 'unknown' && quietest !== 'unknown',
+    );
+    return { ...basis, kind: 'spare', asPlugged, replugged, counted: { microamps: usualMore, most: mostMore }, whole };
+  } finally {
+    if (options.engines === undefined) await closeEngines(engines);
+  }
+}
+
+async function roomFor(today: Today, installed: Installed, effort: Effort): Promise<Room> {
+  const more = await morePedals(usualMore, today, installed, effort);
+  const largest = await largestPedal('any', today, installed, effort);
+  const isQuiet = largest === null || largest === 'unknown' || largest.exposes === 0;
+  const quietest = isQuiet ? largest : await largestPedal('no more', today, installed, effort);
+  return { more, largest, quietest };
+}
+
+/** The wiring that is there or planned, as it stands once it is plugged. */
+export async function basisOf(
+  board: Board,
+  catalogue: Catalogue | null,
+  options: SpareOptions,
+): Promise<Basis | NoBasis> {
+  if (board.wiring.length === board.pedals.length) {
+    const { status, findings, wiring } = check(board, catalogue);
+    if (status === 'unsafe') return { kind: 'unsafe', findings };
+    return { kind: 'basis', of: 'wiring', installed: installedAs(board, catalogue, wiring) };
+  }
+  const nothingForSale = { name: board.name, currency: board.currency, supplies: [], parts: [] };
+  const answer = await choose(board, catalogue ?? nothingForSale, options);
+  if (answer.kind !== 'plan') return { kind: answer.kind };
+  if (answer.gap !== null) return { kind: 'stopped' };
+  return { kind: 'basis', of: 'plan', installed: installedAs(board, catalogue, answer.wiring) };
+}

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+
+import type { PedalId } from '../../../../src/domain/quantities.js';
+import { explain, type Explanation } from '../../../../src/planning/explain/explain.js';
+import { factsOf, relaxed, sameFact, type Fact } from '../../../../src/planning/explain/facts.js';
+import type { Situation } from '../../../../src/planning/solve.js';
+import { conflictsOf } from '../../../support/conflicts.js';
+import { sharedEngines } from '../../../support/choosing.js';
+import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
+
+const engines = sharedEngines();
+
+/** A busy machine must not end the search for a smallest set early. */
+const patient = { engines, shrinkMs: 100_000 };
+
+async function impossible({ board, catalogue }: Situation): Promise<Extract<Explanation, { kind: 'impossible' }>> {
+  const explanation = await explain(board, catalogue, patient);
+  if (explanation.kind !== 'impossible') throw new Error(`it is ${explanation.kind}`);
+  return explanation;
+}
+
+/** By brute force: whether these pedals cannot all have power while these facts hold, and no others. */
+function cannotHold(pedals: readonly PedalId[], facts: readonly Fact[], situation: Situation): boolean {
+  const others = factsOf(situation).filter((fact) => !facts.some((each) => sameFact(each, fact)));
+  const { board, catalogue } = relaxed(situation, others);
+  return conflictsOf(board, catalogue).isConflict(pedals);
+}
+
+describe.each(impossibleCases)('$why', (one) => {
+  const situation = caseFor(one);
+
+  it('is explained by the smallest set, from which nothing can be taken away', async () => {
+    const { conflicts, whole } = await impossible(situation);
+    expect(whole).toBe(true);
+    const [first] = conflicts;
+    if (first === undefined) throw new Error('nothing is explained');
+    const { pedals, facts, size } = first.conflict;
+    expect(facts.map(({ kind }) => kind).sort()).toEqual([...one.facts].sort());
+    expect(pedals).toEqual(one.pedals);
+    expect(size).toBe('smallest');
+    expect(cannotHold(pedals, facts, situation)).toBe(true);
+    for (const gone of pedals)
+      expect(
+        cannotHold(
+          pedals.filter((id) => id !== gone),
+          facts,
+          situation,
+        ),
+      ).toBe(false);
+    for (const gone of facts)
+      expect(
+        cannotHold(
+          pedals,
+          facts.filter((fact) => fact !== gone),
+          situation,
+        ),
+      ).toBe(false);
+  });
+});
