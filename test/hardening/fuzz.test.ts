@@ -39,6 +39,9 @@ const subjects = [
   { parameters: ['check', 'a', '--json'], files: [fixture('boards/new-pedal.yaml')] },
   { parameters: ['rewire', 'a', '--time', '1'], files: [fixture('boards/new-pedal.yaml')] },
   { parameters: ['verify', 'a', 'b', 'c', '--proof', 'd'], files: [tidewayBoard, quayside, 'plan', 'proof'] },
+  { parameters: ['explain', 'a', 'b', '--time', '1'], files: [tidewayBoard, quayside] },
+  { parameters: ['spare', 'a', '--time', '1', '--json'], files: [fixture('boards/new-pedal.yaml')] },
+  { parameters: ['compare', 'a', 'b', '--best', '2', '--time', '1'], files: [tidewayBoard, quayside] },
   { parameters: ['convert', 'a'], files: [fixture('tables/festival-pedals.csv')] },
   { parameters: ['convert', 'a'], files: [fixture('tables/small-shop.csv')] },
 ] as const;
