@@ -4,6 +4,9 @@ import * as boardfeed from '../../src/index.js';
 
 test('the library offers these and nothing else', () => {
   expect(Object.keys(boardfeed).sort()).toEqual([
+    'addPedal',
+    'addedJson',
+    'addedText',
     'answerJson',
     'answerText',
     'check',
@@ -16,6 +19,9 @@ test('the library offers these and nothing else', () => {
     'compare',
     'comparisonJson',
     'comparisonText',
+    'explain',
+    'explanationJson',
+    'explanationText',
     'faultText',
     'inputsFromText',
     'outputAnswerJson',
@@ -28,6 +34,9 @@ test('the library offers these and nothing else', () => {
     'resolvePurchases',
     'rewire',
     'rulesBySeverity',
+    'spare',
+    'spareJson',
+    'spareText',
     'startEngines',
     'verifyImpossible',
     'verifyProof',
