@@ -14,7 +14,7 @@ import { carriedOut } from '../../support/simulated-steps.js';
 import { wiredOf } from '../../support/wired.js';
 
 const engines = sharedEngines();
-const runs = 150;
+const runs = 80;
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
