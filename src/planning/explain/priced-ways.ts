@@ -4,7 +4,7 @@ import { isOver, within } from '../within.js';
 import type { Ways, WayOut } from './way-out.js';
 
 /** How long the cheapest plan is sought in all, in milliseconds: which ways there are is settled by then. */
-const patienceMs = 2_000;
+const patienceMs = 1_000;
 
 /** Each way with the cheapest plan that it allows, as far as that is found in time; the others keep the plan they have. */
 export async function pricedWays({ ways, whole }: Ways, effort: Effort): Promise<Ways> {

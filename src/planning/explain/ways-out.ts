@@ -50,7 +50,9 @@ export async function waysOut(conflicts: readonly Conflict[], situation: Situati
   const supplies = await limited((each) => missingSupplies(replaced, situation, each));
   const leads = await limited((each) => missingLeads(situation, each));
   const isOpen = [...policy, factors].every(({ ways }) => ways.length === 0);
-  const joint = isOpen ? await limited((each) => limitsWay(situation, each)) : noWays;
+  // A conflict that no limit takes part in stays whatever the limits are.
+  const isByLimits = conflicts.every(({ facts: its }) => its.some(({ kind }) => isLimit(kind)));
+  const joint = isOpen && isByLimits ? await limited((each) => limitsWay(situation, each)) : noWays;
   const few = single.ways.length === 0 ? await limited((each) => fewestLeftOut(situation, each)) : noWays;
   return pricedWays(together([...policy, joint, leads, supplies, factors, single, few]), effort);
 }
