@@ -1,0 +1,17 @@
+import { defineConfig } from 'vitest/config';
+
+/** The tests of the part that is mutated; examples are the same in every run, so that a mutant's fate does not change. */
+const tests: Readonly<Record<string, string>> = {
+  audit: 'test/src/audit',
+  domain: 'test/src/domain',
+  formulation: 'test/src/formulation',
+  solver: 'test/solver',
+};
+
+export default defineConfig({
+  test: {
+    include: [`${tests[process.env['MUTANTS'] ?? 'audit'] ?? 'test'}/**/*.test.ts`],
+    setupFiles: ['test/mutation/same-examples.ts'],
+    testTimeout: 120_000,
+  },
+});
