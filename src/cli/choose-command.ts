@@ -5,6 +5,7 @@ import { answerReports } from '../report/formats.js';
 import { answerJson } from '../report/json.js';
 import { answerText } from '../report/terminal.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
+import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';
 import { isWritable, writeProof } from './proof-file.js';
 import { areReportsWritable, writeReports } from './report-files.js';
@@ -27,8 +28,7 @@ export type ChooseFlags = {
 
 /** Reads the two files, chooses, prints, writes what files are asked for, and returns the exit code. */
 export async function runChoose(boardPath: string, cataloguePath: string, flags: ChooseFlags): Promise<ExitCode> {
-  const started = performance.now();
-  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
+  const remainingMs = patience(flags.time);
   const read = await readInputs(boardPath, cataloguePath);
   if (read.kind === 'faulty') {
     printFaults(read);
@@ -42,7 +42,6 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
   const { board, catalogue } = read.value;
   const { aim, partial } = flags;
   const proof = flags.proof !== undefined;
-  const remainingMs = (): number => patienceMs - (performance.now() - started);
   const answer = await searchAloud(board.currency, (aloud) =>
     choose(board, catalogue, { aim, partial, proof, remainingMs, ...aloud }),
   );

@@ -11,6 +11,7 @@ import { comparisonText } from '../report/comparison-screen.js';
 import { compareProgressText } from './compare-progress.js';
 import { comparisonCode } from './comparison-code.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';
+import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';
 import { areReportsWritable, writeReports } from './report-files.js';
 import { screenOf } from './screen-of.js';
@@ -33,8 +34,7 @@ export type CompareFlags = {
 
 /** Reads the two files, sets purchases side by side, prints, writes what reports are asked for, and returns the exit code. */
 export async function runCompare(boardPath: string, cataloguePath: string, flags: CompareFlags): Promise<ExitCode> {
-  const started = performance.now();
-  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
+  const remainingMs = patience(flags.time);
   const read = await readInputs(boardPath, cataloguePath);
   if (read.kind === 'faulty') {
     printFaults(read);
@@ -48,7 +48,6 @@ export async function runCompare(boardPath: string, cataloguePath: string, flags
   }
   const force = flags.force === true;
   if (!(await areReportsWritable(flags.report, [boardPath, cataloguePath], { force }))) return exitCodes.input;
-  const remainingMs = (): number => patienceMs - (performance.now() - started);
   const comparison = await compareAloud(read.value, flags, resolved.purchases, remainingMs);
   process.stdout.write(
     flags.json

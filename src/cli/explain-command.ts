@@ -7,6 +7,7 @@ import { pedalFaults } from '../planning/output-question.js';
 import { explanationJson } from '../report/explain-json.js';
 import { explanationText } from '../report/explain-screen.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';
+import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';
 import { screenOf } from './screen-of.js';
 import { searchAloud } from './search-aloud.js';
@@ -27,8 +28,7 @@ export type ExplainArguments = {
 
 /** Reads the two files, explains, prints, and returns the exit code. */
 export async function runExplain(asked: ExplainArguments, flags: ExplainFlags): Promise<ExitCode> {
-  const started = performance.now();
-  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
+  const remainingMs = patience(flags.time);
   const read = await readInputs(asked.board, asked.catalogue);
   if (read.kind === 'faulty') {
     printFaults(read);
@@ -41,7 +41,6 @@ export async function runExplain(asked: ExplainArguments, flags: ExplainFlags): 
     return exitCodes.input;
   }
   const pedal = asked.pedal === null ? null : pedalId(asked.pedal);
-  const remainingMs = (): number => patienceMs - (performance.now() - started);
   const explanation = await searchAloud(board.currency, (aloud) =>
     explain(board, catalogue, { aim: flags.aim, ...(pedal === null ? {} : { pedal }), remainingMs, ...aloud }),
   );

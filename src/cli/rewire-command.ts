@@ -6,6 +6,7 @@ import { answerReports } from '../report/formats.js';
 import { answerJson } from '../report/json.js';
 import { answerText } from '../report/terminal.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
+import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';
 import { areReportsWritable, writeReports } from './report-files.js';
 import { screenOf } from './screen-of.js';
@@ -33,8 +34,7 @@ export async function runRewire(
   cataloguePath: string | undefined,
   flags: RewireFlags,
 ): Promise<ExitCode> {
-  const started = performance.now();
-  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
+  const remainingMs = patience(flags.time);
   const read = await readInputs(boardPath, cataloguePath ?? null);
   if (read.kind === 'faulty') {
     printFaults(read);
@@ -49,7 +49,6 @@ export async function runRewire(
   const force = flags.force === true;
   const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
   if (!(await areReportsWritable(flags.report, inputs, { force }))) return exitCodes.input;
-  const remainingMs = (): number => patienceMs - (performance.now() - started);
   const answer = await searchAloud(board.currency, (aloud) =>
     rewire(board, catalogue, { ...resolved.wishes, partial: flags.partial, remainingMs, ...aloud }),
   );

@@ -7,6 +7,7 @@ import { spare, type NoBasis, type SpareOptions } from '../planning/spare/spare.
 import { addedJson, spareJson } from '../report/spare-json.js';
 import { addedText, noBasisText, spareText } from '../report/spare-screen.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
+import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';
 import { screenOf } from './screen-of.js';
 import { searchAloud, type Aloud } from './search-aloud.js';
@@ -27,14 +28,12 @@ export async function runSpare(
   cataloguePath: string | undefined,
   flags: SpareFlags,
 ): Promise<ExitCode> {
-  const started = performance.now();
-  const patienceMs = flags.time === undefined ? Infinity : flags.time * 1000;
+  const remainingMs = patience(flags.time);
   const read = await readInputs(boardPath, cataloguePath ?? null);
   if (read.kind === 'faulty') {
     printFaults(read);
     return exitCodes.input;
   }
-  const remainingMs = (): number => patienceMs - (performance.now() - started);
   const search: Search = (aloud) => ({ remainingMs, ...aloud });
   return flags.add === undefined
     ? tellSpare(read.value, flags, search)
