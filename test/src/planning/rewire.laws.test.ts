@@ -117,7 +117,7 @@ describe('re-plugging', () => {
       { numRuns: 2 * runs },
     );
     expect(seen.none).toBe(0);
-    expect(Math.min(seen.rule, seen.taken)).toBeGreaterThan(0);
+    expect(seen.rule).toBeGreaterThan(runs / 10);
   });
 
   it('lets no pedal come to harm on the way, and ends as planned', async () => {
