@@ -15,7 +15,7 @@ import { sharedChoose } from '../../support/choosing.js';
 import { wiredOf } from '../../support/wired.js';
 
 const choose = sharedChoose();
-const runs = 150;
+const runs = 300;
 
 const wiredAs = (board: Board, wiring: readonly WiredFeed[]): Board => ({ ...board, wiring });
 
