@@ -107,7 +107,9 @@ describe('any table whatever', () => {
           if (result.kind === 'read') return;
           faulty += 1;
           for (const fault of result.faults) {
-            const lines = (texts[fault.file] ?? '').replace(/^\uFEFF/, '').split(/\r\n?|\n/);
+            const text = (texts[fault.file] ?? '').replace(/^\uFEFF/, '');
+            // A binary file is refused before anybody knows that its lines end in a lone carriage return.
+            const lines = text.split(text.includes('\0') ? '\n' : /\r\n?|\n/);
             expect(fault.line).toBeGreaterThanOrEqual(1);
             expect(fault.line).toBeLessThanOrEqual(lines.length);
             expect(fault.column).toBeGreaterThanOrEqual(1);
