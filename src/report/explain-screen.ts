@@ -124,7 +124,7 @@ const wholePieces = ({ paints }: Screen, { whole }: ExplainedPlan): readonly Pie
   whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }];
 
 function seatLines(screen: Screen, explanation: ExplainedPlan, pedal: PedalId): readonly string[] {
-  const { seat } = explanation;
+  const { seat, wiring } = explanation;
   if (seat === null) return [];
   const { elsewhere } = seat;
   const [used, others] = [elsewhere.filter(({ bank }) => bank !== null), elsewhere.filter(({ bank }) => bank === null)];
@@ -135,7 +135,7 @@ function seatLines(screen: Screen, explanation: ExplainedPlan, pedal: PedalId): 
     );
   return [
     ...headLines(screen, `why ${screen.inventory.pedalName(pedal)} sits where it does`, [
-      { text: sentence(screen, hereText(screen, seat)) },
+      { text: sentence(screen, hereText(screen, wiring, seat)) },
       { text: planFacts(screen, explanation) },
       ...wholePieces(screen, explanation),
     ]),

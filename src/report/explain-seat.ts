@@ -1,3 +1,4 @@
+import { feedMillivolts, type Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Elsewhere, Seat } from '../planning/explain/seats.js';
 import { namesText } from './explain-argument.js';
@@ -5,17 +6,16 @@ import { differencesText } from './explain-difference.js';
 import { factText, type Told } from './explain-facts.js';
 import { placeText } from './places.js';
 import { fullStop, outputsText, voltsText } from './words.js';
-import { feedMillivolts } from '../domain/plan.js';
 
 /** The most supplies without an output for the pedal that are named. */
 const mostUnfit = 6;
 
-/** Where the pedal sits. */
-export function hereText(told: Told, { feed, alike }: Seat): string {
+/** Where the pedal sits in the plan. */
+export function hereText(told: Told, { feeds }: Wiring, { feed, alike }: Seat): string {
   const { inventory } = told;
   const chained = feed.chain === null ? '' : `, on a chain with ${inventory.partName(feed.chain)}`;
   const others = alike.length === 0 ? '' : ` ${outputsOfBank(alike)} would do as well.`;
-  return `It sits on ${placeText(inventory, [feed], feed)} at ${voltsText(feedMillivolts(feed))}${chained}.${others}`;
+  return `It sits on ${placeText(inventory, feeds, feed)} at ${voltsText(feedMillivolts(feed))}${chained}.${others}`;
 }
 
 const outputsOfBank = (outputs: readonly number[]): string => {

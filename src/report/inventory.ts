@@ -1,7 +1,7 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Part } from '../domain/part.js';
 import type { Pedal } from '../domain/pedal.js';
-import type { Feed } from '../domain/plan.js';
+import type { Feed, Place } from '../domain/plan.js';
 import type { PartId, PedalId, SupplyId } from '../domain/quantities.js';
 import type { Bank, Supply } from '../domain/supply.js';
 import { safeText } from './safe-text.js';
@@ -43,13 +43,18 @@ export function bankOf(supply: Supply, output: number): Bank {
 /** The bank of a feed's first output; both outputs of a join agree in power, plug and polarity. */
 export const firstBankOf = (supply: Supply, feed: Feed): Bank => bankOf(supply, feed.outputs[0] ?? 0);
 
-/** A supply's name, with the unit's number where units of one model could be mixed up. */
-export function unitName(
-  inventory: Inventory,
-  feeds: readonly Feed[],
-  { supply, unit }: Pick<Feed, 'supply' | 'unit'>,
-): string {
-  const several = feeds.some((feed) => feed.supply === supply && feed.unit !== unit);
+/** One unit of a supply. */
+export type Unit = Pick<Place, 'supply' | 'unit'>;
+
+/** The units that are owned, in use or not. */
+export const ownedUnitsOf = ({ owned }: Board): readonly Unit[] =>
+  [...owned.supplies].flatMap(([supply, units]) =>
+    Array.from({ length: units }, (_, at) => ({ supply, unit: at + 1 })),
+  );
+
+/** A supply's name, with the unit's number where it could be mixed up with another one of these units. */
+export function unitName(inventory: Inventory, units: readonly Unit[], { supply, unit }: Unit): string {
+  const several = units.some((other) => other.supply === supply && other.unit !== unit);
   return `${inventory.supplyName(supply)}${several || unit > 1 ? `, unit ${unit},` : ''}`;
 }
 

@@ -3,6 +3,7 @@ import type { LoadNumbers } from '../domain/load-numbers.js';
 import { factorText, minorUnits } from '../domain/quantities.js';
 import type { OutputAnswer, OutputTrial } from '../planning/check-output.js';
 import { noiseText } from './cautions.js';
+import { ownedUnitsOf } from './inventory.js';
 import { beside, block, type Piece } from './layout.js';
 import { placeText } from './places.js';
 import { chainRoute, soloRoute, tailRoute } from './route.js';
@@ -53,7 +54,7 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
 function headLines(screen: Screen, answer: OutputAnswer, can: readonly OutputTrial[]): string[] {
   const { board, inventory, paints, width } = screen;
   const { pedal, supply, unit, output } = answer.question;
-  const where = placeText(inventory, [], { supply, unit, outputs: [output] });
+  const where = placeText(inventory, ownedUnitsOf(board), { supply, unit, outputs: [output] });
   const title = `${safeText(board.name)}: can ${inventory.pedalName(pedal)} go on ${where}?`;
   const [best] = can;
   const verdict: Piece =

@@ -5,6 +5,7 @@ import type { Added } from '../planning/spare/add-pedal.js';
 import type { Largest } from '../planning/spare/largest-pedal.js';
 import type { NoBasis, Room, Spare } from '../planning/spare/spare.js';
 import { block, type Piece } from './layout.js';
+import { ownedUnitsOf } from './inventory.js';
 import { outputRows } from './output-rows.js';
 import { placeText } from './places.js';
 import { loadLegend, unitTable } from './plugging.js';
@@ -83,8 +84,8 @@ function largestText(screen: Screen, { largest, quietest }: Room): string {
   return `${noisy}; up to ${placedText(screen, quietest)} without.`;
 }
 
-const placedText = ({ inventory }: Screen, { milliamps, feed }: Largest): string =>
-  `${milliamps} mA, on ${placeText(inventory, [feed], feed)}`;
+const placedText = ({ board, inventory }: Screen, { milliamps, feed }: Largest): string =>
+  `${milliamps} mA, on ${placeText(inventory, ownedUnitsOf(board), feed)}`;
 
 /** The table of every owned unit, with what is left beside each load. */
 function unitLines(screen: Screen, { installed }: Spare): string[] {

@@ -11,7 +11,9 @@ export function ownedUnits(board: Board, inventory: Inventory, wiring: Wiring): 
     const owned = board.owned.supplies.get(supply.id) ?? 0;
     return Array.from({ length: owned }, (_, at): UnitUse => {
       const used = inUse.find((unit) => unit.supply.id === supply.id && unit.unit === at + 1);
-      return used ?? { supply, unit: at + 1, owned: true, outputs: [], totals: idleTotals(supply) };
+      // A plan has no word for a total that nothing counts towards; here it is what is left.
+      const totals = idleTotals(supply).map((idle) => used?.totals.find(({ bank }) => bank === idle.bank) ?? idle);
+      return { supply, unit: at + 1, owned: true, outputs: used?.outputs ?? [], totals };
     });
   });
 }
