@@ -17,7 +17,7 @@ export default {
   testRunner: 'vitest',
   vitest: { configFile: 'vitest.mutants.config.ts' },
   mutate: [`${folder}/**/*.ts`],
-  ignorePatterns: ['.scratch', 'bench', 'fixtures', 'schemas', '*.md'],
+  ignorePatterns: ['.scratch', 'bench', 'fixtures', 'schemas'],
   // What is only said in words is tested where it is shown; a changed word is no changed rule.
   mutator: { excludedMutations: ['StringLiteral'] },
   coverageAnalysis: 'perTest',
