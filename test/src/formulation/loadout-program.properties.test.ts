@@ -48,7 +48,6 @@ async function inTwoSteps(question: Question, cut: number): Promise<readonly num
 }
 
 it('steps that keep what the earlier ones have reached come to what brute force finds', async () => {
-  const runs = 250;
   const seen = { done: 0, stuck: 0 };
   const cuts = fc.constantFrom(1, 2, 3, 4);
   await fc.assert(
@@ -60,7 +59,7 @@ it('steps that keep what the earlier ones have reached come to what brute force 
       if (truth.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
       if (figures !== null) expect(figures).toEqual(tierFigures(truth.score, aim, board.policy));
     }),
-    { numRuns: runs },
+    { numRuns: 250 },
   );
-  expect(seen.done).toBeGreaterThan(0.9 * runs);
+  expect(seen.done).toBeGreaterThan(0.9 * (seen.done + seen.stuck));
 });
