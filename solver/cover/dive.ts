@@ -20,33 +20,76 @@ export type Diver<Content> = {
   offer(columns: readonly CoverColumn<Content>[]): boolean;
 };
 
-/** Rounds of pricing after each column that a dive takes. */
-const roundsEach = 4;
+/** How widely a dive looks around. */
+export type Breadth = {
+  /** Beside the column that it takes it tries so many others. */
+  readonly turns: number;
+  /** It does so at its first so many steps. */
+  readonly depth: number;
+};
+
+/** Down one way. */
+export const straight: Breadth = { turns: 0, depth: 0 };
+/** Down many ways that differ early, then down such as differ later, too. */
+export const wider: readonly Breadth[] = [
+  { turns: 8, depth: 3 },
+  { turns: 3, depth: 6 },
+  { turns: 2, depth: 12 },
+];
+
+/** The most rounds of pricing after each column that a dive takes. */
+const mostRounds = 30;
 const mostSteps = 200;
 /** Less than this of a column is none. */
 const nothing = 1e-3;
+/** What floating point may add to the value of a relaxation. */
+const slack = 0.01;
 
 /**
  * Looks for a solution by taking columns one after the other, those that the relaxation uses most first, and solving what
- * is left of the program in between, with new columns for it ("Column generation based primal heuristics", 2010).
+ * is left of the program in between, with new columns for it; a wide one comes back to leave out what it has taken ("Primal
+ * heuristics for branch and price: the assets of diving methods", 2019).
  */
-export async function dive<Content>(search: Diver<Content>, decisions: Decisions, begin: Start): Promise<void> {
-  let now = decisions;
-  let start = begin;
-  for (let step = 0; step < mostSteps; step += 1) {
+export async function dive<Content>(
+  search: Diver<Content>,
+  decisions: Decisions,
+  begin: Start,
+  breadth: Breadth,
+): Promise<void> {
+  const descend = async (now: Decisions, step: number, without: ReadonlySet<number>): Promise<void> => {
     await setImmediate();
-    if (search.over) return;
-    const point = solved(search, now, start, step === 0 ? 1 : roundsEach);
-    const more = nextColumns(search.pool, point, now);
-    if (more.length === 0) break;
-    now = { ...now, taken: [...now.taken, ...more], most: lessMost(search.pool, now.most, more) };
-    start = { ...start, state: COLD };
-  }
-  search.offer(now.taken.flatMap((index) => search.pool.columns[index] ?? []));
+    if (search.over || step >= mostSteps) return;
+    const first = step === 0;
+    const { point, value } = solved(search, now, first ? begin : { ...begin, state: COLD }, first ? 1 : mostRounds);
+    const hopeless = (): boolean => value > search.target - 1 + slack;
+    if (!first && hopeless()) return;
+    const whole = wholeIn(search.pool, point);
+    const left = new Set(without);
+    do {
+      const next = largestPart(search.pool, point, now, left);
+      const more = next === null ? whole : [...whole, next];
+      if (more.length === 0) search.offer(now.taken.flatMap((index) => search.pool.columns[index] ?? []));
+      else await descend(withTaken(search.pool, now, more), step + 1, left);
+      if (next === null) return;
+      left.add(next);
+    } while (step < breadth.depth && left.size <= breadth.turns && !hopeless());
+  };
+  await descend(decisions, 0, new Set());
 }
 
-/** The point of the relaxation after a few rounds of new columns. */
-function solved<Content>(search: Diver<Content>, decisions: Decisions, start: Start, rounds: number): Float64Array {
+const withTaken = <Content>(pool: ColumnPool<Content>, now: Decisions, more: readonly number[]): Decisions => ({
+  ...now,
+  taken: [...now.taken, ...more],
+  most: lessMost(pool, now.most, more),
+});
+
+/** The point of the relaxation after some rounds of new columns, and what it costs with what is taken. */
+function solved<Content>(
+  search: Diver<Content>,
+  decisions: Decisions,
+  start: Start,
+  rounds: number,
+): { readonly point: Float64Array; readonly value: number } {
   const { program, pool, scale, target } = search;
   const relaxation = new Relaxation(program, pool, decisions, target, start);
   relaxation.solve();
@@ -56,20 +99,29 @@ function solved<Content>(search: Diver<Content>, decisions: Decisions, start: St
     if (fresh.length === 0) break;
     relaxation.solve();
   }
-  return relaxation.point;
+  const taken = decisions.taken.reduce((sum, index) => sum + (pool.columns[index]?.cost ?? 0), 0);
+  return { point: relaxation.point, value: taken + relaxation.value };
 }
 
-/** The columns that are used whole, each as often as it is; where none is, the one of which the largest part is used. */
-function nextColumns<Content>(pool: ColumnPool<Content>, point: Float64Array, { most }: Decisions): readonly number[] {
-  const whole: number[] = [];
+/** The columns that are used whole, each as often as it is. */
+const wholeIn = <Content>({ columns }: ColumnPool<Content>, point: Float64Array): readonly number[] =>
+  columns.flatMap((_, index) => Array.from({ length: Math.floor((point[index] ?? 0) + 1e-4) }, () => index));
+
+/** Of the columns that are not left out, the one of which the largest part is used. */
+function largestPart<Content>(
+  pool: ColumnPool<Content>,
+  point: Float64Array,
+  { most }: Decisions,
+  left: ReadonlySet<number>,
+): number | null {
   let best: number | null = null;
   let largest = nothing;
   for (const [index, share] of point.entries()) {
-    for (let times = 1; times <= share + 1e-4; times += 1) whole.push(index);
-    const allowed = (most[pool.columns[index]?.group ?? -1] ?? 0) > 0;
-    if (allowed && share % 1 > largest) [best, largest] = [index, share % 1];
+    const allowed = (most[pool.columns[index]?.group ?? -1] ?? 0) > 0 && !left.has(index);
+    const part = share - Math.floor(share + 1e-4);
+    if (allowed && part > largest) [best, largest] = [index, part];
   }
-  return whole.length > 0 || best === null ? whole : [best];
+  return best;
 }
 
 function lessMost<Content>(

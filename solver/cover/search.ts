@@ -6,7 +6,7 @@
 import { setImmediate } from 'node:timers/promises';
 
 import { branchesOf, split } from './branching.js';
-import { dive } from './dive.js';
+import { dive, straight, wider } from './dive.js';
 import type { Condition, CoverProgram } from './program.js';
 import { ColumnPool } from './column-pool.js';
 import type { Decisions } from './decisions.js';
@@ -153,15 +153,17 @@ export class CoverSearch<Content> {
       return false;
     }
     if (solved === 'closed') return true;
-    if (this.statistics.nodes % 16 === 1) await dive(this, node.decisions, startFrom(relaxation, this.pool));
+    if (this.statistics.nodes % 16 === 1) await dive(this, node.decisions, startFrom(relaxation, this.pool), straight);
     if (this.#closes(node.proof.bound)) return true;
     const most = this.#tightened(node, solved);
     const start = { ...startFrom(relaxation, this.pool), columns: this.#promising(relaxation.columns, node, solved) };
     const branches = this.#branches(node, relaxation, start) ?? this.#doubt(solved, relaxation.point, most);
     if (branches === null) {
       // Parts of like units add up to whole numbers here: a dive often finds whole units that come to the same.
-      await dive(this, node.decisions, startFrom(relaxation, this.pool));
-      if (this.#closes(node.proof.bound)) return true;
+      for (const breadth of wider) {
+        await dive(this, node.decisions, startFrom(relaxation, this.pool), breadth);
+        if (this.#closes(node.proof.bound)) return true;
+      }
       this.#stuck = mixedGroups(this.pool, relaxation.point);
       this.#open.push(node);
       return false;
