@@ -61,8 +61,8 @@ export type CoverProgram<Content> = {
   readonly unit: number;
   readonly rows: readonly CoverRow[];
   readonly fixed: readonly FixedColumn[];
-  /** How many columns of each group at the most. */
-  readonly groups: readonly { readonly name: string; readonly most: number }[];
+  /** How many columns of each group at the most, and what one costs at the least; no cost is below zero. */
+  readonly groups: readonly { readonly name: string; readonly most: number; readonly leastCost: number }[];
   /** No solution worth looking at costs more. */
   readonly greatest: number;
   /** Features to branch on within a group, in this order of lists. */

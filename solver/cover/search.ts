@@ -255,7 +255,7 @@ export class CoverSearch<Content> {
   #bounded(node: Node, tags: Tags, worths: readonly number[], known: Bounded | null): Bounded {
     const bounded = boundOf(this.program, node.decisions, tags, worths);
     if (known !== null && known.bound >= bounded.bound) return known;
-    note(node.proof, bounded, tags);
+    note(node.proof, bounded);
     // While nothing else is open this node's bound is that of all.
     if (this.#open.length === 0) this.#raise(Math.min(this.target, this.#whole(bounded.bound)));
     return bounded;
@@ -311,7 +311,7 @@ const startFrom = <Content>(relaxation: Relaxation<Content>, pool: ColumnPool<Co
   state: relaxation.state,
 });
 
-function note(proof: ProofNode, { bound }: Bounded, tags: Tags): void {
+function note(proof: ProofNode, { bound, tags }: Bounded): void {
   proof.tags = tags;
   proof.bound = bound;
 }

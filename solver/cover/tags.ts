@@ -50,8 +50,8 @@ export function groupTags<Content>(
 }
 
 /**
- * What tags prove: for any tags, cost ≥ Σ tag · bound + Σ most · min(0, what one column costs beyond its tags), over the
- * fixed columns and, for every group, its best column ("Integer programming", 1998, chapter on Lagrangian duality).
+ * What tags prove. Where a group may have a column that is worth more than it costs, either each of its columns may be one, or
+ * all tags are lessened until none is ("A note on bounding a class of linear programming problems", 1990): whichever proves more.
  */
 export function boundOf<Content>(
   program: CoverProgram<Content>,
@@ -59,6 +59,50 @@ export function boundOf<Content>(
   tags: Tags,
   worths: readonly number[],
 ): Bounded {
+  const doubtful = worths.flatMap((worth, group) => (worth > 0 && (decisions.most[group] ?? 0) > 0 ? [group] : []));
+  const asTheyAre = { ...provenBy(program, decisions, tags, worths), doubtful };
+  if (doubtful.length === 0) return asTheyAre;
+  const lessened = lessenedTags(program, tags, worths, doubtful);
+  if (lessened === null) return asTheyAre;
+  const less = { ...provenBy(program, decisions, lessened.tags, lessened.worths), doubtful };
+  return less.bound > asTheyAre.bound ? less : asTheyAre;
+}
+
+/** Sub-units of the objective by which lessened tags stay below what columns cost, for what floating point loses. */
+const margin = 64;
+
+/**
+ * A share of all tags under which no group in doubt has a column that is worth more than it costs: one of cost c that is worth w
+ * beyond it under the tags is worth share · (w + c) − c under a share of them, and the dearer it is, the less.
+ */
+function lessenedTags<Content>(
+  { groups }: CoverProgram<Content>,
+  { rows, conditions, scale }: Tags,
+  worths: readonly number[],
+  doubtful: readonly number[],
+): { readonly tags: Tags; readonly worths: readonly number[] } | null {
+  const costOf = (group: number): number => scale * (groups[group]?.leastCost ?? 0);
+  const share = Math.min(
+    ...doubtful.map((group) => (costOf(group) - margin) / (costOf(group) + (worths[group] ?? Infinity))),
+  );
+  if (share <= 0) return null;
+  const less = (tag: number): number => Math.floor(share * tag);
+  return {
+    tags: { rows: rows.map(less), conditions: conditions.map(less), scale },
+    worths: worths.map((worth, group) => Math.min(0, Math.ceil(share * worth - (1 - share) * costOf(group)) + margin)),
+  };
+}
+
+/**
+ * For any tags, cost ≥ Σ tag · bound + Σ most · min(0, what one column costs beyond its tags), over the fixed columns and,
+ * for every group, its best column ("Integer programming", 1998, chapter on Lagrangian duality).
+ */
+function provenBy<Content>(
+  program: CoverProgram<Content>,
+  decisions: Decisions,
+  tags: Tags,
+  worths: readonly number[],
+): Omit<Bounded, 'doubtful'> {
   const { conditions, most } = decisions;
   let bound = 0;
   program.rows.forEach((row, index) => (bound += boundOfRow(row, program, decisions) * (tags.rows[index] ?? 0)));
@@ -68,17 +112,12 @@ export function boundOf<Content>(
     if (rest < 0) bound += column.most * rest;
   }
   const extra = new Float64Array(program.groups.length);
-  const doubtful: number[] = [];
   for (const [group, worth] of worths.entries()) {
     if ((most[group] ?? 0) === 0) continue;
-    if (worth <= 0) {
-      extra[group] = -worth;
-      continue;
-    }
-    bound -= (most[group] ?? 0) * worth;
-    doubtful.push(group);
+    if (worth <= 0) extra[group] = -worth;
+    else bound -= (most[group] ?? 0) * worth;
   }
-  return { tags, bound, extra, doubtful };
+  return { tags, bound, extra };
 }
 
 /** The groups' bounds under tags, and columns worth having. */

@@ -41,7 +41,11 @@ export function loadoutProgram(
     unit: features.unit,
     rows,
     fixed: [...leadColumns(builder), ...unpoweredColumns(builder)],
-    groups: groups.map(({ uses, most }) => ({ name: uses.supply.id, most })),
+    groups: groups.map(({ uses, price, most }) => ({
+      name: uses.supply.id,
+      most,
+      leastCost: fold.weights.bricks + fold.weights.money * (price / fold.moneyUnit),
+    })),
     greatest: fold.greatest,
     branching: [bench.classes.map((_, pedal) => pedal), bench.kinds.map(({ index }) => features.leads + index)],
     price: (request) => priced(request, groups, builder, counts, carriers),

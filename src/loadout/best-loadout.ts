@@ -89,7 +89,7 @@ function filled(frame: Frame, wish: Wish): readonly Filling<Content>[] {
   const { tags, counts, floor, effort, store } = wish;
   if (frame.outputs.length === 1 && frame.outputs[0] === 1) return onOneOutput(frame, wish);
   if (frame.chains.length > 0) return [fillWithChains(jobOf(frame, tags, counts), floor, effort, store)];
-  const { bound, found } = fillWithSolos(frame, tags, counts, floor);
+  const { bound, found } = fillWithSolos(frame, tags, counts, floor, effort);
   if (found === null) return [{ bound, found }];
   return [{ bound, found: { ...found, contents: found.contents.map((option) => ({ kind: 'solo', option })) } }];
 }

@@ -89,6 +89,9 @@ export function chainItem({ chain, leads, candidates }: Pool, places: readonly P
   };
 }
 
+/** What an item takes of a unit. */
+type Taken = Pick<Item, 'banks' | 'pedals' | 'weights'>;
+
 /** What is left of a unit while it is being filled. */
 export class Room {
   readonly outputs: number[];
@@ -101,7 +104,7 @@ export class Room {
     this.weights = [...frame.capacities];
   }
 
-  fits({ banks, pedals, weights }: Item): boolean {
+  fits({ banks, pedals, weights }: Taken): boolean {
     const [first, second] = banks;
     if ((this.outputs[first ?? 0] ?? 0) < (first === second ? 2 : 1)) return false;
     if (second !== undefined && (this.outputs[second] ?? 0) < 1) return false;
@@ -109,7 +112,7 @@ export class Room {
     return pedals.every((pedal) => (this.pedals[pedal] ?? 0) >= occurrences(pedals, pedal));
   }
 
-  take({ banks, pedals, weights }: Item): void {
+  take({ banks, pedals, weights }: Taken): void {
     for (const bank of banks) this.outputs[bank] = (this.outputs[bank] ?? 0) - 1;
     for (const pedal of pedals) this.pedals[pedal] = (this.pedals[pedal] ?? 0) - 1;
     weights.forEach((weight, at) => (this.weights[at] = (this.weights[at] ?? 0) - weight));

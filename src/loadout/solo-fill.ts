@@ -1,5 +1,6 @@
 import type { Frame, SoloOption } from './frame.js';
 import { placeValue } from './chain-pattern.js';
+import { Room } from './content.js';
 import { paid, priceOfCapacities } from './rents.js';
 import type { Tags } from './tags.js';
 
@@ -30,11 +31,18 @@ const priceRounds = 12;
  * bank a table says what the rest can still add ("Dynamic programming", 1957); totals have prices, as in "Lagrangian
  * relaxation for integer programming", 1974, and where these leave a gap, a search that the table bounds closes it.
  */
-export function fillWithSolos(frame: Frame, tags: Tags, counts: readonly number[], floor: number): Filling<SoloOption> {
+export function fillWithSolos(
+  frame: Frame,
+  tags: Tags,
+  counts: readonly number[],
+  floor: number,
+  effort: 'quick' | 'exact',
+): Filling<SoloOption> {
   const strides = stridesOf(frame.outputs);
   const stages = stagesOf(frame, tags, counts, strides);
   let brackets: readonly Bracket[] = frame.capacities.map(() => ({ broken: 0, holds: Infinity, price: 0 }));
   let best: { bound: number; table: Table } | null = null;
+  let mended: Draft = { value: floor, contents: [] };
   for (let round = 0; round < priceRounds; round += 1) {
     const prices = brackets.map(({ price }) => price);
     const table = tableOf(frame, stages, prices, strides);
@@ -49,12 +57,42 @@ export function fillWithSolos(frame: Frame, tags: Tags, counts: readonly number[
       const value = picked.reduce((sum, each) => sum + each.value, 0);
       if (value > floor) return { bound: best.bound, found: { value, contents: picked.map(({ option }) => option) } };
       if (prices.every((price) => price === 0)) break;
+    } else {
+      const draft = whatFits(frame, counts, picked, table);
+      if (draft.value > mended.value) mended = draft;
     }
     brackets = brackets.map((bracket, at) =>
       nextBracket(bracket, exceeded[at] === true, table.most / (2 * Math.max(1, frame.capacities[at] ?? 1))),
     );
   }
-  return best === null ? { bound: 0, found: null } : searched(frame, best.table, floor, best.bound);
+  if (best === null) return { bound: 0, found: null };
+  if (mended.contents.length > 0) return { bound: best.bound, found: mended };
+  return effort === 'quick' ? { bound: best.bound, found: null } : searched(frame, best.table, floor, best.bound);
+}
+
+type Draft = { readonly value: number; readonly contents: readonly SoloOption[] };
+
+/** Of what was picked as much as fits, the most valuable first, then whatever else still does. */
+function whatFits(
+  frame: Frame,
+  counts: readonly number[],
+  picked: readonly Priced[],
+  { stages }: Pick<Table, 'stages'>,
+): Draft {
+  const room = new Room({ frame, counts });
+  const contents: SoloOption[] = [];
+  let sum = 0;
+  for (const some of [picked, stages.flat()]) {
+    for (const { option, value } of some.toSorted((a, b) => b.net - a.net)) {
+      const { banks, pedal, weights } = option;
+      const taken = { banks, pedals: [pedal], weights };
+      if (!room.fits(taken)) continue;
+      room.take(taken);
+      contents.push(option);
+      sum += value;
+    }
+  }
+  return { value: sum, contents };
 }
 
 function stridesOf(outputs: readonly number[]): readonly number[] {

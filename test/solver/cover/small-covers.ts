@@ -110,7 +110,11 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
     unit,
     rows,
     fixed,
-    groups: known,
+    groups: known.map(({ name, most }, group) => ({
+      name,
+      most,
+      leastCost: Math.min(...columns.filter((column) => column.group === group).map(({ cost }) => cost), greatest),
+    })),
     greatest,
     branching: [[...demands.keys()], [unit - 1]],
     price: price ?? ((request) => exactPrice(columns, request)),

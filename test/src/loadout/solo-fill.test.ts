@@ -41,7 +41,7 @@ function best(supply: Supply, tags: readonly number[], given: { floor?: number; 
   const counts = given.counts ?? [1, 1, 1, 1, 1];
   let [floor, ids] = [given.floor ?? 0, ''];
   for (;;) {
-    const { bound, found } = fillWithSolos(frame, all, counts, floor);
+    const { bound, found } = fillWithSolos(frame, all, counts, floor, 'exact');
     if (found === null) return { ids, value: floor, proven: bound <= floor };
     floor = found.value;
     ids = found.contents
@@ -82,7 +82,7 @@ describe('a unit filled with pedals by themselves', () => {
       const tags = { pedals: Float64Array.from([10, 8]), leads: Float64Array.from([]), offPreferred, exposed: 0 };
       let most = 0;
       for (;;) {
-        const { bound, found } = fillWithSolos(frame, tags, [1, 1], most);
+        const { bound, found } = fillWithSolos(frame, tags, [1, 1], most, 'exact');
         if (found === null) return bound <= most ? most : NaN;
         most = found.value;
       }
@@ -115,7 +115,7 @@ describe('a unit filled with pedals by themselves', () => {
         for (const frame of frames) {
           const most = mostWorth(frame, tags, counts);
           const floor = Math.max(0, floorFor(most));
-          const { bound, found } = fillWithSolos(frame, tags, counts, floor);
+          const { bound, found } = fillWithSolos(frame, tags, counts, floor, 'exact');
           expect(Math.max(bound, floor)).toBeGreaterThanOrEqual(most);
           seen[found === null ? 'none' : 'found'] += 1;
           if (found === null) {
