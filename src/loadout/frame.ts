@@ -1,6 +1,7 @@
 import type { Supply } from '../domain/supply.js';
 import { likeOf, type Bench } from './bench.js';
 import { admits, exposedIn, fillsSole, type GroundMode } from './ground-mode.js';
+import { OutputStates } from './output-states.js';
 import { isIsolated, type SupplyUses } from './supply-uses.js';
 import { wholeNumbers } from './whole-numbers.js';
 import type { ChainPlace, ChainPool, OutputUse, SoloUse } from './uses.js';
@@ -14,6 +15,7 @@ export type Frame = {
   readonly mode: GroundMode | null;
   /** How many outputs each bank has. */
   readonly outputs: readonly number[];
+  readonly states: OutputStates;
   readonly solos: readonly SoloOption[];
   readonly chains: readonly ChainOption[];
   /** What each of the limits can bear: the supply's totals, and one digital pedal on a `sole` ground. */
@@ -108,10 +110,12 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
   const soleWeight = (outputs: readonly OutputUse[], pedal: number): readonly number[] =>
     sole ? [!isIsolated(outputs, supply) && fillsSole(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
   const chains = pools.map((pool) => chainOption(pool, bench, totals, soleWeight));
+  const outputs = supply.banks.map((bank) => bank.outputs);
   return {
     uses,
     mode,
-    outputs: supply.banks.map(({ outputs }) => outputs),
+    outputs,
+    states: new OutputStates(outputs),
     solos: solos.map((use) => ({
       use,
       pedal: use.pedal,

@@ -38,14 +38,15 @@ export function fillWithSolos(
   floor: number,
   effort: 'quick' | 'exact',
 ): Filling<SoloOption> {
-  const strides = stridesOf(frame.outputs);
-  const stages = stagesOf(frame, tags, counts, strides);
+  const stages = stagesOf(frame, tags, counts);
+  const most = mostAlone(stages, outputsOf(frame));
+  if (most <= floor) return { bound: most, found: null };
   let brackets: readonly Bracket[] = frame.capacities.map(() => ({ broken: 0, holds: Infinity, price: 0 }));
   let best: { bound: number; table: Table } | null = null;
   let mended: Draft = { value: floor, contents: [] };
   for (let round = 0; round < priceRounds; round += 1) {
     const prices = brackets.map(({ price }) => price);
-    const table = tableOf(frame, stages, prices, strides);
+    const table = tableOf(frame, stages, prices);
     const bound = table.most + priceOfCapacities(frame.capacities, prices);
     if (best === null || bound < best.bound) best = { bound, table };
     if (bound <= floor) return { bound, found: null };
@@ -95,30 +96,28 @@ function whatFits(
   return { value: sum, contents };
 }
 
-function stridesOf(outputs: readonly number[]): readonly number[] {
-  const strides: number[] = [];
-  let stride = 1;
-  for (const count of outputs) {
-    strides.push(stride);
-    stride *= count + 1;
-  }
-  return [...strides, stride];
+const outputsOf = ({ outputs }: Frame): number => outputs.reduce((sum, count) => sum + count, 0);
+
+/** What as many pedals as there are outputs are worth at their best. */
+function mostAlone(stages: readonly Stage[], outputs: number): number {
+  const values = Float64Array.from(stages, ([best]) => best?.value ?? 0).sort();
+  return values.subarray(-outputs).reduce((sum, value) => sum + value, 0);
 }
 
 /** One stage a pedal that is worth anything: the ways in which it may hang, the most valuable first. */
 type Stage = readonly Omit<Priced, 'net'>[];
 
-function stagesOf(frame: Frame, tags: Tags, counts: readonly number[], strides: readonly number[]): readonly Stage[] {
+function stagesOf(frame: Frame, tags: Tags, counts: readonly number[]): readonly Stage[] {
   const ways = new Map<number, Omit<Priced, 'net'>[]>();
   for (const option of frame.solos) {
     const value = placeValue(option, tags);
     if (value <= 0 || (counts[option.pedal] ?? 0) === 0) continue;
-    const stride = option.banks.reduce((sum, bank) => sum + (strides[bank] ?? 0), 0);
+    const stride = frame.states.stride(option.banks);
     const list = ways.get(option.pedal) ?? [];
     if (list.length === 0) ways.set(option.pedal, list);
     if (!list.some((other) => replaces(other, value, stride, option))) list.push({ option, value, stride });
   }
-  const outputs = frame.outputs.reduce((sum, count) => sum + count, 0);
+  const outputs = outputsOf(frame);
   return [...ways].flatMap(([pedal, list]) => {
     const sorted = list.sort((a, b) => b.value - a.value);
     return Array.from({ length: Math.min(counts[pedal] ?? 0, outputs) }, () => sorted);
@@ -133,14 +132,12 @@ const replaces = (other: Omit<Priced, 'net'>, value: number, stride: number, opt
 /** What the stages from each on can still add, by the outputs that are in use; prices are already paid. */
 type Table = {
   readonly stages: readonly (readonly Priced[])[];
-  readonly states: number;
   readonly rests: Float64Array;
   readonly most: number;
   readonly frame: Frame;
-  readonly strides: readonly number[];
 };
 
-function tableOf(frame: Frame, ways: readonly Stage[], prices: readonly number[], strides: readonly number[]): Table {
+function tableOf(frame: Frame, ways: readonly Stage[], prices: readonly number[]): Table {
   const free = prices.every((price) => price === 0);
   const stages = ways.map((stage) =>
     stage.map((each) => ({
@@ -150,15 +147,14 @@ function tableOf(frame: Frame, ways: readonly Stage[], prices: readonly number[]
         : each.value - each.option.weights.reduce((sum, weight, at) => sum + paid(prices[at] ?? 0, weight), 0),
     })),
   );
-  const states = strides.at(-1) ?? 1;
+  const { count: states } = frame.states;
   const rests = new Float64Array((stages.length + 1) * states);
-  const fits = fitsBy(frame.outputs, strides, states);
   for (let stage = stages.length - 1; stage >= 0; stage -= 1) {
     const [here, next] = [stage * states, (stage + 1) * states];
     rests.copyWithin(here, next, next + states);
     for (const { net, stride, option } of stages[stage] ?? []) {
       if (net <= 0) continue;
-      const room = fits(option.banks);
+      const room = frame.states.fits(option.banks);
       for (let state = 0; state < states; state += 1) {
         if (room[state] === 0) continue;
         const value = net + (rests[next + state + stride] ?? 0);
@@ -166,37 +162,13 @@ function tableOf(frame: Frame, ways: readonly Stage[], prices: readonly number[]
       }
     }
   }
-  return { stages, states, rests, most: rests[0] ?? 0, frame, strides };
-}
-
-/** Whether outputs of given banks are still free, by state. */
-function fitsBy(
-  outputs: readonly number[],
-  strides: readonly number[],
-  states: number,
-): (banks: readonly number[]) => Uint8Array {
-  const known = new Map<string, Uint8Array>();
-  return (banks) => {
-    const key = banks.join();
-    let room = known.get(key);
-    if (room === undefined) {
-      room = Uint8Array.from({ length: states }, (_, state) => {
-        const enough = banks.every((bank) => {
-          const used = Math.floor(state / (strides[bank] ?? 1)) % ((outputs[bank] ?? 0) + 1);
-          return used + banks.filter((each) => each === bank).length <= (outputs[bank] ?? 0);
-        });
-        return enough ? 1 : 0;
-      });
-      known.set(key, room);
-    }
-    return room;
-  };
+  return { stages, rests, most: rests[0] ?? 0, frame };
 }
 
 /** The options that the table's most is made of. */
-function pickedFrom({ stages, states, rests, frame, strides }: Table): readonly Priced[] {
+function pickedFrom({ stages, rests, frame }: Table): readonly Priced[] {
   const picked: Priced[] = [];
-  const fits = fitsBy(frame.outputs, strides, states);
+  const { count: states } = frame.states;
   let state = 0;
   for (const [stage, ways] of stages.entries()) {
     const rest = rests[stage * states + state] ?? 0;
@@ -204,7 +176,7 @@ function pickedFrom({ stages, states, rests, frame, strides }: Table): readonly 
     const way = ways.find(
       ({ net, stride, option }) =>
         net > 0 &&
-        fits(option.banks)[state] === 1 &&
+        frame.states.fits(option.banks)[state] === 1 &&
         net + (rests[(stage + 1) * states + state + stride] ?? 0) === rest,
     );
     if (way === undefined) continue;
@@ -237,8 +209,8 @@ type Label = {
  * take the same outputs the one that is worth no more and leaves no more is dropped.
  */
 function searched(frame: Frame, table: Table, floor: number, bound: number): Filling<SoloOption> {
-  const { stages, states, rests, strides } = table;
-  const fits = fitsBy(frame.outputs, strides, states);
+  const { stages, rests } = table;
+  const { count: states } = frame.states;
   const slack = bound - table.most;
   let best: Label = { value: floor, net: 0, rooms: [], option: null, before: null };
   let labels = new Map<number, Label[]>([
@@ -258,7 +230,7 @@ function searched(frame: Frame, table: Table, floor: number, bound: number): Fil
     };
     const grow = (state: number, label: Label): void => {
       for (const way of ways) {
-        const longer = fits(way.option.banks)[state] === 1 ? withOption(label, way) : null;
+        const longer = frame.states.fits(way.option.banks)[state] === 1 ? withOption(label, way) : null;
         if (longer !== null) keep(state + way.stride, longer);
       }
       keep(state, label);
