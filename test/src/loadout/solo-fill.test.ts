@@ -103,7 +103,7 @@ describe('a unit filled with pedals by themselves', () => {
   });
 
   it('is what trying everything finds', () => {
-    const seen = { found: 0, none: 0, joins: 0, full: 0 };
+    const seen = { found: 0, none: 0, quick: 0, joins: 0, full: 0 };
     const floors = fc.constantFrom<(most: number) => number>(
       () => 0,
       (most) => most - 1,
@@ -115,6 +115,13 @@ describe('a unit filled with pedals by themselves', () => {
         for (const frame of frames) {
           const most = mostWorth(frame, tags, counts);
           const floor = Math.max(0, floorFor(most));
+          const quick = fillWithSolos(frame, tags, counts, floor, 'quick');
+          expect(Math.max(quick.bound, floor)).toBeGreaterThanOrEqual(most);
+          if (quick.found !== null) {
+            expectHangs(frame, quick.found.contents, counts);
+            expect(quick.found.value).toBeGreaterThan(floor);
+            seen.quick += 1;
+          }
           const { bound, found } = fillWithSolos(frame, tags, counts, floor, 'exact');
           expect(Math.max(bound, floor)).toBeGreaterThanOrEqual(most);
           seen[found === null ? 'none' : 'found'] += 1;

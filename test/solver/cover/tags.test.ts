@@ -1,0 +1,78 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { boundOf, groupTags, type Tags } from '../../../solver/cover/tags.js';
+import { exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+
+const scale = 2 ** 12;
+
+/** Tags with the signs that rows allow, some of them far too high. */
+const tagsFor = (cover: SmallCover): fc.Arbitrary<Tags> => {
+  const { rows } = programOf(cover);
+  return fc
+    .array(fc.integer({ min: 0, max: 12 * scale }), { minLength: rows.length, maxLength: rows.length, size: 'max' })
+    .map((sizes) => ({
+      rows: Float64Array.from(rows, ({ sense }, row) => (sizes[row] ?? 0) * (sense === 'at least' ? 1 : -1)),
+      conditions: new Float64Array(),
+      scale,
+    }));
+};
+
+const tagged = smallCovers.chain((cover) => fc.tuple(fc.constant(cover), tagsFor(cover)));
+
+describe('what tags prove', () => {
+  it('is never more than the truth, however far above it the worths are', () => {
+    const seen = { sure: 0, asTheyAre: 0, lessened: 0 };
+    const excess = fc.constantFrom(0, 0, 1, scale, 40 * scale, Infinity);
+    fc.assert(
+      fc.property(tagged, excess, ([cover, tags], more) => {
+        const program = programOf(cover);
+        const decisions = { conditions: [], most: program.groups.map(({ most }) => most), taken: [] };
+        const tagsOf = groupTags(program, [], tags);
+        const worths = program.groups.map((_, group) => {
+          const request = { group, tags: tagsOf(group), scale, floor: 0, effort: 'exact' as const };
+          const { bound } = exactPrice(cover.columns, request);
+          return bound === -Infinity ? bound : bound + more;
+        });
+        const { bound, tags: proving, extra, doubtful } = boundOf(program, decisions, tags, worths);
+        expect(bound).toBeLessThanOrEqual(scale * (leastCost(cover) ?? Infinity));
+        expect(Math.min(...extra)).toBeGreaterThanOrEqual(0);
+        expect([...proving.rows].every((tag) => Number.isInteger(tag))).toBe(true);
+        expect(doubtful).toEqual(program.groups.flatMap((_, group) => ((worths[group] ?? 0) > 0 ? [group] : [])));
+        seen[doubtful.length === 0 ? 'sure' : proving === tags ? 'asTheyAre' : 'lessened'] += 1;
+      }),
+      { numRuns: 2000 },
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > 50]).toEqual([what, true]);
+  });
+
+  it('loses a share where one column of many may be worth a little more than it costs', () => {
+    const cover: SmallCover = {
+      demands: [3],
+      columns: [
+        {
+          group: 0,
+          cost: 10,
+          amounts: [
+            [0, 1],
+            [2, 1],
+          ],
+          content: 0,
+        },
+      ],
+      groups: [{ name: 'group', most: 3 }],
+      resource: null,
+      units: null,
+      without: [null],
+    };
+    const decisions = { conditions: [], most: [3], taken: [] };
+    const tags = { rows: Float64Array.from([10 * scale, 0]), conditions: new Float64Array(), scale };
+    const boundWith = (excess: number): number =>
+      boundOf(programOf(cover), decisions, tags, [excess * scale]).bound / scale;
+    expect(boundWith(0)).toBe(30);
+    // Three times 2 less, or ten of twelve parts of 30.
+    expect(boundWith(2)).toBeGreaterThan(24.9);
+    expect(boundWith(2)).toBeLessThanOrEqual(25);
+    expect(boundWith(30)).toBeGreaterThan(7.4);
+  });
+});
