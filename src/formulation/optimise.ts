@@ -8,7 +8,7 @@ import type { Question } from './question.js';
 /** How long the search by loadouts has to itself before the compact program is asked as well. */
 const HEAD_START_MS = 1_500;
 /** What loadouts have not proven by then they hardly ever prove soon; the cores are worth more to the engines. */
-const LOADOUTS_MS = 10_000;
+const LOADOUTS_MS = 20_000;
 
 /**
  * The best plan by the method that is asked for. By loadouts it is proven without trust in any engine; a search that lasts
