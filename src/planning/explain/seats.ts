@@ -5,6 +5,7 @@ import type { Bank, Supply } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
+import { supplyOffers } from '../../loadout/case.js';
 import { checkOutput } from '../check-output.js';
 import { bankOfOutput } from '../goods.js';
 import { solve, type Situation } from '../solve.js';
@@ -38,7 +39,7 @@ export type Seat = {
   readonly alike: readonly number[];
   /** Elsewhere on the supplies that the plan uses, then on each other one that has an output for it. */
   readonly elsewhere: readonly Elsewhere[];
-  /** Supplies that have no output for it. */
+  /** Supplies that can be had and have no output for it. */
   readonly unfit: readonly SupplyId[];
 };
 
@@ -52,8 +53,7 @@ export async function seatOf(
 ): Promise<{ readonly seat: Seat; readonly whole: boolean }> {
   const feed = wiring.feeds.find((each) => each.pedal === pedal);
   if (feed === undefined) throw new RangeError(`the pedal "${pedal}" is not powered`);
-  const { board, catalogue } = situation;
-  const supplies = [...catalogue.supplies, ...board.gear.supplies];
+  const supplies = suppliesToHave(situation);
   const inUse = new Set(wiring.feeds.map(({ supply }) => supply));
   const hers = supplies.find(({ id }) => id === feed.supply);
   const here = hers === undefined ? undefined : bankOfOutput(hers, feed.outputs[0] ?? 0);
@@ -76,6 +76,13 @@ export async function seatOf(
     seat: { feed, alike, elsewhere, unfit },
     whole: elsewhere.every(({ verdict }) => verdict.kind !== 'unknown'),
   };
+}
+
+/** The supplies that are owned or in stock, the catalogue's first. */
+function suppliesToHave({ board, catalogue }: Situation): readonly Supply[] {
+  const offers = supplyOffers(board, catalogue).filter(({ owned, forSale }) => owned + forSale > 0);
+  const there = new Set(offers.map(({ supply }) => supply.id));
+  return [...catalogue.supplies, ...board.gear.supplies].filter(({ id }) => there.has(id));
 }
 
 type Trial = {

@@ -100,6 +100,13 @@ describe('why a pedal sits where it does', () => {
     expect(seat?.unfit).toEqual(['small']);
   });
 
+  it('does not speak of supplies that cannot be had', async () => {
+    const gone = supplyOf('gone', 1, [bankOf(2, [settingOf(9, 200)])], { stock: 0 });
+    const { seat } = await planFor(board, catalogueOf([small, gone, large]), 'drive');
+    expect(seat?.unfit).toEqual([]);
+    expect(seat?.elsewhere.map(({ supply }) => supply)).toEqual(['large', 'small']);
+  });
+
   it('names the pedals that would lose their power', async () => {
     const [strong, weak] = [pedalOf('strong', 150), pedalOf('weak', 50)];
     const box = supplyOf('box', 10, [bankOf(1, [settingOf(9, 100)]), bankOf(1, [settingOf(9, 200)])], { stock: 1 });
