@@ -12,14 +12,21 @@ export type Filling<Content> = {
   readonly found: { readonly value: number; readonly contents: readonly Content[] } | null;
 };
 
-/** An option with its value, its value less the prices of the limits that it uses, and the outputs that it takes. */
-type Priced = {
+/** An option with what it is worth and the outputs that it takes. */
+type Way = {
   readonly option: SoloOption;
   readonly value: number;
-  readonly net: number;
   /** By how much it moves on the state that numbers the outputs in use. */
   readonly stride: number;
+  /** By state, whether its outputs are still free. */
+  readonly fits: Uint8Array;
 };
+
+/** One pedal that is worth anything: the ways in which it may hang, the most valuable first. */
+type Stage = readonly Way[];
+
+/** A way with what is left of its value when the prices of the limits that it uses are paid. */
+type Priced = { readonly way: Way; readonly net: number };
 
 /** Parts of contents at one stage of the search that minds totals; one that needs more gives up and leaves its bound. */
 const mostLabels = 5_000;
@@ -52,11 +59,12 @@ export function fillWithSolos(
     if (bound <= floor) return { bound, found: null };
     const picked = pickedFrom(table);
     const exceeded = frame.capacities.map(
-      (capacity, at) => picked.reduce((sum, { option }) => sum + (option.weights[at] ?? 0), 0) > capacity,
+      (capacity, at) => picked.reduce((sum, { way }) => sum + (way.option.weights[at] ?? 0), 0) > capacity,
     );
     if (!exceeded.includes(true)) {
-      const value = picked.reduce((sum, each) => sum + each.value, 0);
-      if (value > floor) return { bound: best.bound, found: { value, contents: picked.map(({ option }) => option) } };
+      const value = picked.reduce((sum, { way }) => sum + way.value, 0);
+      const contents = picked.map(({ way }) => way.option);
+      if (value > floor) return { bound: best.bound, found: { value, contents } };
       if (prices.every((price) => price === 0)) break;
     } else {
       const draft = whatFits(frame, counts, picked, table);
@@ -68,23 +76,20 @@ export function fillWithSolos(
   }
   if (best === null) return { bound: 0, found: null };
   if (mended.contents.length > 0) return { bound: best.bound, found: mended };
-  return effort === 'quick' ? { bound: best.bound, found: null } : searched(frame, best.table, floor, best.bound);
+  return effort === 'quick' ? { bound: best.bound, found: null } : searched(best.table, floor, best.bound);
 }
 
 type Draft = { readonly value: number; readonly contents: readonly SoloOption[] };
 
 /** Of what was picked as much as fits, the most valuable first, then whatever else still does. */
-function whatFits(
-  frame: Frame,
-  counts: readonly number[],
-  picked: readonly Priced[],
-  { stages }: Pick<Table, 'stages'>,
-): Draft {
+function whatFits(frame: Frame, counts: readonly number[], picked: readonly Priced[], { stages, nets }: Table): Draft {
   const room = new Room({ frame, counts });
   const contents: SoloOption[] = [];
   let sum = 0;
-  for (const some of [picked, stages.flat()]) {
-    for (const { option, value } of some.toSorted((a, b) => b.net - a.net)) {
+  const all = stages.flatMap((ways, stage) => ways.map((way, at): Priced => ({ way, net: nets[stage]?.[at] ?? 0 })));
+  for (const some of [picked, all]) {
+    for (const { way } of some.toSorted((a, b) => b.net - a.net)) {
+      const { option, value } = way;
       const { banks, pedal, weights } = option;
       const taken = { banks, pedals: [pedal], weights };
       if (!room.fits(taken)) continue;
@@ -104,18 +109,16 @@ function mostAlone(stages: readonly Stage[], outputs: number): number {
   return values.subarray(-outputs).reduce((sum, value) => sum + value, 0);
 }
 
-/** One stage a pedal that is worth anything: the ways in which it may hang, the most valuable first. */
-type Stage = readonly Omit<Priced, 'net'>[];
-
 function stagesOf(frame: Frame, tags: Tags, counts: readonly number[]): readonly Stage[] {
-  const ways = new Map<number, Omit<Priced, 'net'>[]>();
+  const ways = new Map<number, Way[]>();
   for (const option of frame.solos) {
     const value = placeValue(option, tags);
     if (value <= 0 || (counts[option.pedal] ?? 0) === 0) continue;
     const stride = frame.states.stride(option.banks);
+    const fits = frame.states.fits(option.banks);
     const list = ways.get(option.pedal) ?? [];
     if (list.length === 0) ways.set(option.pedal, list);
-    if (!list.some((other) => replaces(other, value, stride, option))) list.push({ option, value, stride });
+    if (!list.some((other) => replaces(other, value, stride, option))) list.push({ option, value, stride, fits });
   }
   const outputs = outputsOf(frame);
   return [...ways].flatMap(([pedal, list]) => {
@@ -124,63 +127,65 @@ function stagesOf(frame: Frame, tags: Tags, counts: readonly number[]): readonly
   });
 }
 
-const replaces = (other: Omit<Priced, 'net'>, value: number, stride: number, option: SoloOption): boolean =>
+const replaces = (other: Way, value: number, stride: number, option: SoloOption): boolean =>
   other.stride === stride &&
   other.value >= value &&
   other.option.weights.every((weight, at) => weight <= (option.weights[at] ?? 0));
 
 /** What the stages from each on can still add, by the outputs that are in use; prices are already paid. */
 type Table = {
-  readonly stages: readonly (readonly Priced[])[];
+  readonly stages: readonly Stage[];
+  /** By stage and way what is left of its value. */
+  readonly nets: readonly Float64Array[];
   readonly rests: Float64Array;
   readonly most: number;
   readonly frame: Frame;
 };
 
-function tableOf(frame: Frame, ways: readonly Stage[], prices: readonly number[]): Table {
-  const free = prices.every((price) => price === 0);
-  const stages = ways.map((stage) =>
-    stage.map((each) => ({
-      ...each,
-      net: free
-        ? each.value
-        : each.value - each.option.weights.reduce((sum, weight, at) => sum + paid(prices[at] ?? 0, weight), 0),
-    })),
-  );
+function tableOf(frame: Frame, stages: readonly Stage[], prices: readonly number[]): Table {
   const { count: states } = frame.states;
+  const nets = stages.map((ways) => Float64Array.from(ways, (way) => netOf(way, prices)));
   const rests = new Float64Array((stages.length + 1) * states);
   for (let stage = stages.length - 1; stage >= 0; stage -= 1) {
     const [here, next] = [stage * states, (stage + 1) * states];
     rests.copyWithin(here, next, next + states);
-    for (const { net, stride, option } of stages[stage] ?? []) {
+    for (const [at, { stride, fits }] of (stages[stage] ?? []).entries()) {
+      const net = nets[stage]?.[at] ?? 0;
       if (net <= 0) continue;
-      const room = frame.states.fits(option.banks);
       for (let state = 0; state < states; state += 1) {
-        if (room[state] === 0) continue;
+        if (fits[state] === 0) continue;
         const value = net + (rests[next + state + stride] ?? 0);
         if (value > (rests[here + state] ?? 0)) rests[here + state] = value;
       }
     }
   }
-  return { stages, rests, most: rests[0] ?? 0, frame };
+  return { stages, nets, rests, most: rests[0] ?? 0, frame };
+}
+
+function netOf({ value, option }: Way, prices: readonly number[]): number {
+  let net = value;
+  for (const [at, price] of prices.entries()) if (price > 0) net -= paid(price, option.weights[at] ?? 0);
+  return net;
 }
 
 /** The options that the table's most is made of. */
-function pickedFrom({ stages, rests, frame }: Table): readonly Priced[] {
+function pickedFrom({ stages, nets, rests, frame }: Table): readonly Priced[] {
   const picked: Priced[] = [];
   const { count: states } = frame.states;
   let state = 0;
   for (const [stage, ways] of stages.entries()) {
     const rest = rests[stage * states + state] ?? 0;
     if (rest === (rests[(stage + 1) * states + state] ?? 0)) continue;
-    const way = ways.find(
-      ({ net, stride, option }) =>
-        net > 0 &&
-        frame.states.fits(option.banks)[state] === 1 &&
-        net + (rests[(stage + 1) * states + state + stride] ?? 0) === rest,
+    const netAt = (at: number): number => nets[stage]?.[at] ?? 0;
+    const at = ways.findIndex(
+      ({ stride, fits }, index) =>
+        netAt(index) > 0 &&
+        fits[state] === 1 &&
+        netAt(index) + (rests[(stage + 1) * states + state + stride] ?? 0) === rest,
     );
+    const way = ways[at];
     if (way === undefined) continue;
-    picked.push(way);
+    picked.push({ way, net: netAt(at) });
     state += way.stride;
   }
   return picked;
@@ -208,8 +213,8 @@ type Label = {
  * Stage by stage all parts that may become something better than the floor, by the outputs that they take; of two that
  * take the same outputs the one that is worth no more and leaves no more is dropped.
  */
-function searched(frame: Frame, table: Table, floor: number, bound: number): Filling<SoloOption> {
-  const { stages, rests } = table;
+function searched(table: Table, floor: number, bound: number): Filling<SoloOption> {
+  const { frame, stages, nets, rests } = table;
   const { count: states } = frame.states;
   const slack = bound - table.most;
   let best: Label = { value: floor, net: 0, rooms: [], option: null, before: null };
@@ -229,8 +234,8 @@ function searched(frame: Frame, table: Table, floor: number, bound: number): Fil
       count += 1;
     };
     const grow = (state: number, label: Label): void => {
-      for (const way of ways) {
-        const longer = frame.states.fits(way.option.banks)[state] === 1 ? withOption(label, way) : null;
+      for (const [at, way] of ways.entries()) {
+        const longer = way.fits[state] === 1 ? withOption(label, way, nets[stage]?.[at] ?? 0) : null;
         if (longer !== null) keep(state + way.stride, longer);
       }
       keep(state, label);
@@ -248,7 +253,7 @@ function searched(frame: Frame, table: Table, floor: number, bound: number): Fil
 }
 
 /** The label with one pedal more; null when a limit cannot bear it. */
-function withOption(before: Label, { option, value, net }: Priced): Label | null {
+function withOption(before: Label, { option, value }: Way, net: number): Label | null {
   if (option.weights.some((weight, at) => weight > (before.rooms[at] ?? 0))) return null;
   const rooms = before.rooms.map((room, at) => room - (option.weights[at] ?? 0));
   return { value: before.value + value, net: before.net + net, rooms, option, before };
