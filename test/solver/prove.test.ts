@@ -233,6 +233,19 @@ describe('the ends of a search', () => {
     expect(await outcome).toMatchObject({ kind: 'stopped', reason: 'cancelled', point: [9], value: 91 });
   });
 
+  test('an engine whose time ran out has its point checked and kept, and no say beyond that', async () => {
+    const endingWith = (point: readonly number[] | null): Engine => ({
+      ...withoutDuals(honest.trusted),
+      solve: async () => Promise.resolve({ kind: 'stopped', point }),
+    });
+    const outcome = (point: readonly number[] | null) =>
+      prove(program, objective, { engines: { trusted: endingWith(point), second: null }, remainingMs: plenty });
+    const nothing = { kind: 'stopped', reason: 'time', point: null, value: null, bound: 1 };
+    expect(await outcome([5])).toEqual({ ...nothing, point: [5], value: 51 });
+    expect(await outcome([3])).toEqual(nothing);
+    expect(await outcome(null)).toEqual(nothing);
+  });
+
   test('a known point that meets the bound needs no engine', async () => {
     const broken = { ...honest.trusted, solve: () => expect.unreachable('an engine was asked') };
     const options = { engines: { trusted: broken, second: broken }, remainingMs: plenty, known: [4], lowerBound: 41 };
