@@ -1,6 +1,8 @@
 import { expect } from 'vitest';
 
+import { resolveInputs, type Resolved } from '../../../src/domain/resolve-inputs.js';
 import { inputsFromText, type InputFault, type BoardAlone, type Inputs } from '../../../src/files/read-inputs.js';
+import { readSheet } from '../../../src/files/read-sheet.js';
 
 /** Marks in a text where a fault is expected. It is taken out before the text is read. */
 export const mark = '‸';
@@ -72,13 +74,10 @@ export function readOf(board: string, catalogue: string | null = null): Inputs |
   return result.value;
 }
 
+type Texts = { readonly board?: string; readonly catalogue?: string };
+
 /** Expects exactly one fault: at the mark, about this key, with these words in its message and these in its remedy. */
-export function expectFault(
-  texts: { readonly board?: string; readonly catalogue?: string },
-  key: string,
-  message: readonly string[],
-  remedy: string,
-): void {
+export function expectFault(texts: Texts, key: string, message: readonly string[], remedy: string): void {
   const board = texts.board ?? boardText();
   const inBoard = markIn(board);
   const inCatalogue = texts.catalogue === undefined ? null : markIn(texts.catalogue);
@@ -94,4 +93,38 @@ export function expectFault(
   });
   for (const words of message) expect(faults[0]?.message).toContain(words);
   expect(faults[0]?.remedy).toContain(remedy);
+}
+
+/** What a board and, if given, a catalogue are resolved to, with all that is found on the way, before it is put in order. */
+export function resolvedOf(board: string, catalogue: string | null = null): Resolved {
+  const sheets = {
+    board: readSheet('board', { file: 'board.yaml', text: { kind: 'text', text: board } }),
+    catalogue:
+      catalogue === null
+        ? null
+        : readSheet('catalogue', { file: 'shop.yaml', text: { kind: 'text', text: catalogue } }),
+  };
+  const resolved = resolveInputs({
+    board: sheets.board.sheet,
+    catalogue: sheets.catalogue === null ? 'not given' : sheets.catalogue.sheet,
+  });
+  const findings = [...sheets.board.findings, ...(sheets.catalogue?.findings ?? []), ...resolved.findings];
+  return { ...resolved, findings };
+}
+
+/** Expects faults about exactly these keys, each of them found once. */
+export function expectToldOnce({ board = boardText(), catalogue }: Texts, ...keys: readonly string[]): void {
+  expect(faultsOf(board, catalogue ?? null).map(({ key }) => key)).toEqual(keys);
+  expect(resolvedOf(board, catalogue ?? null).findings).toHaveLength(keys.length);
+}
+
+/** Expects, too, that the files in which the faults are come to nothing, and the others to something. */
+export function expectRefused(texts: Texts, ...keys: readonly string[]): void {
+  expectToldOnce(texts, ...keys);
+  const { board = boardText(), catalogue = null } = texts;
+  const faults = faultsOf(board, catalogue);
+  const isIn = (file: string) => faults.some((fault) => fault.file === file);
+  const resolved = resolvedOf(board, catalogue);
+  expect(resolved.board === null).toBe(isIn('board.yaml'));
+  expect(resolved.catalogue === null).toBe(catalogue === null || isIn('shop.yaml'));
 }
