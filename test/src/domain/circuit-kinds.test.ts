@@ -20,3 +20,8 @@ it('every kind has a key and a label of its own, and a figure', () => {
   expect(new Set(circuitKinds.map(({ label }) => label)).size).toBe(circuitKinds.length);
   for (const { planningMilliamps } of circuitKinds) expect(planningMilliamps).toBeGreaterThan(0);
 });
+
+it('only a fuzz may have a positive ground, which is worth a question', () => {
+  const asked = circuitKinds.filter(({ mayHavePositiveGround }) => mayHavePositiveGround);
+  expect(asked.map(({ key }) => key)).toEqual(['fuzz']);
+});

@@ -34,6 +34,15 @@ describe('exact quantities', () => {
   const whole = fc.integer({ min: 0, max: 10 ** 9 });
   const factor = fc.integer({ min: 1, max: 100_000 }).map(factorOfThousandths);
 
+  it('compare as numbers do, whatever they are fractions of', () => {
+    const half = { numerator: 1n, denominator: 2n };
+    const third = { numerator: 1n, denominator: 3n };
+    expect(compareExact(third, half)).toBeLessThan(0);
+    expect(compareExact(half, third)).toBeGreaterThan(0);
+    expect(compareExact(half, { numerator: 3n, denominator: 6n })).toBe(0);
+    expect(compareExact(exactly(0), exactly(0))).toBe(0);
+  });
+
   it('round up to whole steps, and only when they must', () => {
     expect(stepsUp(exactly(0), 1000)).toBe(0);
     expect(stepsUp(exactly(4000), 1000)).toBe(4);

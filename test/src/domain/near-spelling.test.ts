@@ -26,6 +26,32 @@ describe('nearSpelling', () => {
   });
 });
 
+describe('a near spelling', () => {
+  it('differs in one letter of up to three, in two of up to eight, in a third of more', () => {
+    expect(nearSpelling('fan', ['fin'])).toBe('fin');
+    expect(nearSpelling('fan', ['fig'])).toBeNull();
+    expect(nearSpelling('fuzz', ['fuss'])).toBe('fuss');
+    expect(nearSpelling('fuzz', ['foss'])).toBeNull();
+    expect(nearSpelling('estuaryy', ['estuarxx'])).toBe('estuarxx');
+    expect(nearSpelling('estuaryy', ['estuaxxx'])).toBeNull();
+    expect(nearSpelling('estuaryyy', ['estuaryxx'])).toBe('estuaryxx');
+    expect(nearSpelling('estuaryyy', ['estuarxxx'])).toBe('estuarxxx');
+    expect(nearSpelling('estuaryyy', ['estuaxxxx'])).toBeNull();
+  });
+
+  it('keeps a letter at least', () => {
+    expect(nearSpelling('a', ['b'])).toBeNull();
+    expect(nearSpelling('a', ['A'])).toBe('A');
+    expect(nearSpelling('a', ['ab'])).toBe('ab');
+    expect(nearSpelling('ab', ['b'])).toBeNull();
+  });
+
+  it('is not looked for where a word has more than a hundred letters', () => {
+    expect(nearSpelling('x'.repeat(100), ['x'.repeat(99)])).toBe('x'.repeat(99));
+    expect(nearSpelling('x'.repeat(101), ['x'.repeat(100)])).toBeNull();
+  });
+});
+
 describe('didYouMean', () => {
   it('is nothing without a near spelling', () => {
     expect(didYouMean('volt', words)).toBe('Did you mean volts?');

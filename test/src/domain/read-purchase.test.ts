@@ -23,6 +23,9 @@ describe('a purchase that is typed', () => {
       ],
     ],
     ['12 X dory', [['dory', 12]]],
+    ['2 x   dory', [['dory', 2]]],
+    ['999 x dory', [['dory', 999]]],
+    ['1 x dory', [['dory', 1]]],
     ['2x-rail', [['2x-rail', 1]]],
     ['2x 2x-rail', [['2x-rail', 2]]],
     ['  Krähe 9 ', [['Krähe 9', 1]]],
@@ -33,6 +36,18 @@ describe('a purchase that is typed', () => {
 
   it.each(['', ' ', 'quay-6,', ', quay-6', '2 x ', '0 x dory', '1000 x dory'])('%j is not', (text) => {
     expect(readPurchase(text)).toEqual({ kind: 'unreadable', message: expect.stringMatching(/\.$/) as string });
+  });
+});
+
+describe('a purchase that cannot be read', () => {
+  const messageOf = (text: string) => {
+    const read = readPurchase(text);
+    return read.kind === 'unreadable' ? read.message : null;
+  };
+
+  it('says what stands between two commas, and how many units there can be', () => {
+    for (const text of ['', ',quay-6', '2 x']) expect(messageOf(text)).toContain('an id, such as quay-6 or 2 x quay-6');
+    for (const text of ['0 x dory', '1000 x dory']) expect(messageOf(text)).toContain('1 to 999 units');
   });
 });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { idFromName } from '../../../src/domain/resolve-id.js';
-import { idPattern } from '../../../src/domain/schema-fields.js';
+import { idPattern, longestText } from '../../../src/domain/schema-fields.js';
 
 describe('idFromName', () => {
   it.each([
@@ -19,6 +19,8 @@ describe('idFromName', () => {
     ['हिन्दी', 'हिन्दी'],
     ['ﬁlter²', 'filter2'],
     ['İstanbul', 'istanbul'],
+    ['Tiếng vọng', 'tieng-vong'],
+    ['--Quay--6--', 'quay-6'],
     ['!?', null],
     ['', null],
     ['\u001b[31mRed', '31mred'],
@@ -26,11 +28,19 @@ describe('idFromName', () => {
     expect(idFromName(name)).toBe(id);
   });
 
+  it('makes an id that is no longer than an id may be', () => {
+    expect(idFromName('n'.repeat(200))).toBe('n'.repeat(200));
+    expect(idFromName('n'.repeat(201))).toBe('n'.repeat(200));
+    expect(idFromName('ﷺ'.repeat(100))).toHaveLength(200);
+  });
+
   it('makes an id that is allowed, or none', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 300 }), (name) => {
         const id = idFromName(name);
-        if (id !== null) expect(id).toMatch(idPattern);
+        if (id === null) return;
+        expect(id).toMatch(idPattern);
+        expect(id.length).toBeLessThanOrEqual(longestText);
       }),
       { numRuns: 300 },
     );

@@ -21,7 +21,18 @@ describe('escapedText', () => {
 describe('quoted', () => {
   it('cuts after 60 characters, never inside one', () => {
     expect(quoted('a'.repeat(60))).toBe(`"${'a'.repeat(60)}"`);
+    expect(quoted('a'.repeat(61))).toBe(`"${'a'.repeat(60)}…"`);
     expect(quoted('😀'.repeat(61))).toBe(`"${'😀'.repeat(60)}…"`);
+  });
+
+  it('cuts what is very much longer in the same way', () => {
+    for (const length of [239, 240, 241, 100_000]) expect(quoted('a'.repeat(length))).toBe(`"${'a'.repeat(60)}…"`);
+    for (const length of [120, 121, 50_000]) expect(quoted('😀'.repeat(length))).toBe(`"${'😀'.repeat(60)}…"`);
+  });
+
+  it('counts a character that is escaped as one', () => {
+    expect(quoted('\t'.repeat(60))).toBe(`"${'\\x09'.repeat(60)}"`);
+    expect(quoted('\t'.repeat(61))).toBe(`"${'\\x09'.repeat(60)}…"`);
   });
 });
 
