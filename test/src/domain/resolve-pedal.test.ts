@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { boardText, boardWithPedals, expectFault, readOf } from '../files/texts.js';
+import { boardText, boardWithPedals, expectFault, expectRefused, faultsOf, readOf } from '../files/texts.js';
 
 const pedal = (fields: string) => ({ board: boardWithPedals(`{name: Echo, ${fields}}`) });
 
@@ -25,6 +25,40 @@ describe('what bears on safety has no silent default', () => {
         ['missing for "Echo"', 'no default'],
         `add \`${field}\`, or add it to \`assume\``,
       );
+    },
+  );
+
+  it.each([
+    ['power', 'DC or AC', "Read it off the pedal's label"],
+    ['polarity', 'centre-negative or centre-positive', "Read it off the pedal's label"],
+    ['inlet', 'the name of a connector, such as barrel-2.1', "Read it off the pedal's label"],
+    ['ground', 'negative or positive', "Read it off the pedal's manual (negative for nearly all)"],
+  ] as const)('%s that is missing is told with what is allowed, and where to read it', (field, allowed, remedy) => {
+    const stated = Object.entries(whole).filter(([name]) => name !== field);
+    const board = boardText({
+      assume: '',
+      pedals: `pedals:\n  - ‸{name: Echo, volts: 9, milliamps: 100, ${stated.map(([, text]) => text).join(', ')}}`,
+    });
+    expectFault({ board }, `pedals[0].${field}`, [`Allowed: ${allowed}.`], remedy);
+  });
+
+  it('is told of a pedal without a name, too', () => {
+    const board = boardText({ assume: '', pedals: `pedals:\n  - {id: echo, volts: 9, milliamps: 100}` });
+    const faults = faultsOf(board);
+    expect(faults.map(({ key }) => key)).toEqual(['name', 'power', 'inlet', 'ground'].map((key) => `pedals[0].${key}`));
+    expect(faults[1]?.message).toBe('missing; it bears on safety and has no default. Allowed: DC or AC.');
+  });
+
+  it.each(['power', 'polarity', 'inlet', 'ground'] as const)(
+    '%s that is wrong is told once, and not taken from `assume` instead',
+    (field) => {
+      expectRefused(pedal(`volts: 9, milliamps: 1, ${field}: {}`), `pedals[0].${field}`);
+      const others = Object.entries(whole).filter(([name]) => name !== field);
+      const bare = boardText({
+        assume: '',
+        pedals: `pedals: [{name: Echo, volts: 9, milliamps: 1, ${field}: {}, ${others.map(([, text]) => text).join(', ')}}]`,
+      });
+      expectRefused({ board: bare }, `pedals[0].${field}`);
     },
   );
 
@@ -110,6 +144,68 @@ describe('preferred volts and the most volts', () => {
       boardWithPedals('{name: Echo, volts: {from: 9, to: 18}, milliamps: 1, prefers: 18, maxVolts: 18}'),
     ).board.pedals;
     expect(first).toMatchObject({ prefers: 18000, survives: 18000 });
+  });
+});
+
+describe('a pedal', () => {
+  it('is a label figure of an ordinary analogue pedal where nothing else is said', () => {
+    const [plain] = readOf(pedal('volts: 9, milliamps: 100').board).board.pedals;
+    expect(plain).toMatchObject({
+      id: 'echo',
+      name: 'Echo',
+      draw: { kind: 'flat', microamps: 100_000 },
+      startup: null,
+      prefers: null,
+      survives: null,
+      figure: 'label',
+      digital: false,
+      highGain: false,
+      alone: false,
+    });
+  });
+
+  it('is all that is said of it', () => {
+    const more = 'startup: 350.5, figure: manual, digital: true, highGain: true, alone: true';
+    const [said] = readOf(pedal(`volts: 9, milliamps: 100, ${more}`).board).board.pedals;
+    expect(said).toMatchObject({ startup: 350_500, figure: 'manual', digital: true, highGain: true, alone: true });
+    const [denied] = readOf(pedal('volts: 9, milliamps: 1, digital: false, highGain: false, alone: false').board).board
+      .pedals;
+    expect(denied).toMatchObject({ digital: false, highGain: false, alone: false });
+  });
+
+  it.each(['label', 'manual', 'measured'])('has a figure from a %s', (figure) => {
+    const [found] = readOf(pedal(`volts: 9, milliamps: 100, figure: ${figure}`).board).board.pedals;
+    expect(found?.figure).toBe(figure);
+  });
+
+  it('prefers one of the volts that it lists', () => {
+    const [found] = readOf(pedal('volts: [9, 12], milliamps: 1, prefers: 12').board).board.pedals;
+    expect(found?.prefers).toBe(12_000);
+  });
+});
+
+describe('a pedal of which something is wrong', () => {
+  it.each([
+    ['its name', 'name', 'id: echo, volts: 9, milliamps: 1'],
+    ['its id', 'id', 'name: Echo, id: two words, volts: 9, milliamps: 1'],
+    ['an id that its name does not make', 'name', 'name: "!?", volts: 9, milliamps: 1'],
+    ['its volts', 'volts', 'name: Echo, milliamps: 1'],
+    ['its draw', 'milliamps', 'name: Echo, volts: 9'],
+    ['its draw at the volts that it accepts', 'milliamps', 'name: Echo, volts: 9, milliamps: {12: 1}'],
+    ['its power', 'power', 'name: Echo, volts: 9, milliamps: 1, power: battery'],
+    ['its polarity', 'polarity', 'name: Echo, volts: 9, milliamps: 1, polarity: both'],
+  ])('lacks %s: the board is not read', (_what, field, fields) => {
+    expectRefused({ board: boardWithPedals(`{${fields}}`) }, `pedals[0].${field}`);
+  });
+
+  it('neither name nor id: the name alone is asked for', () => {
+    expectRefused({ board: boardWithPedals('{volts: 9, milliamps: 1}') }, 'pedals[0].name');
+  });
+
+  it('makes no other pedal wrong', () => {
+    const pedals = ['{name: Echo, id: a b, volts: 9, milliamps: 1}', '{name: Fuzz, id: c d, volts: 9, milliamps: 1}'];
+    expectRefused({ board: boardWithPedals(...pedals) }, 'pedals[0].id', 'pedals[1].id');
+    expectRefused({ board: boardWithPedals(pedals[0] ?? '', '{name: Fuzz, volts: 9, milliamps: 1}') }, 'pedals[0].id');
   });
 });
 

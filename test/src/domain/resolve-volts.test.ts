@@ -51,6 +51,14 @@ describe('a per-voltage map', () => {
   it('narrows a range to its keys, in rising order', () => {
     const narrowed = resolved('volts: {from: 9, to: 18}, milliamps: {18: 100, 9: 200, 8.999: 1, 18.001: 1}');
     expect(narrowed?.accepts).toEqual({ kind: 'listed', millivolts: [9000, 18000] });
+    const mixed = resolved('volts: {from: 9, to: 18}, milliamps: {12: 1, 18: 2, 9.5: 3, 10.5: 4}');
+    expect(mixed?.accepts).toEqual({ kind: 'listed', millivolts: [9500, 10_500, 12_000, 18_000] });
+  });
+
+  it('may name the most volts that there are', () => {
+    const most = resolved('volts: [9, 1000], milliamps: {9: 1, 1000: 5}');
+    expect(most?.accepts).toEqual({ kind: 'listed', millivolts: [9000, 1_000_000] });
+    expect(resolved('volts: 0.001, milliamps: {0.001: 1}')?.accepts).toMatchObject({ millivolts: [1] });
   });
 
   it('must leave a voltage', () => {
