@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { boardText, catalogueWithSupplies, expectFault, readOf } from '../files/texts.js';
+import { boardText, catalogueWithSupplies, expectFault, expectRefused, readOf } from '../files/texts.js';
 
 const catalogueWithBank = (bank: string) => ({
   catalogue: catalogueWithSupplies(`{name: Quay, price: 5, regulated: true, banks: [${bank}]}`),
@@ -60,5 +60,41 @@ describe('a bank of alternating current', () => {
       ['either', 'AC, which has no polarity'],
       'Remove `polarity`',
     );
+  });
+});
+
+describe('a bank of which something is wrong', () => {
+  const whole = `${dc}, settings: [{volts: 9, milliamps: 1}]`;
+
+  it.each([
+    ['how many outputs it has', 'outputs', whole.replace('outputs: 1, ', '')],
+    ['a number of outputs', 'outputs', whole.replace('outputs: 1', 'outputs: 0')],
+    ['whether they are isolated', 'isolated', whole.replace('isolated: true, ', '')],
+    ['its plug', 'plug', whole.replace('plug: x, ', '')],
+    ['its polarity', 'polarity', whole.replace(', polarity: either', '')],
+    ['a clear polarity', 'polarity', whole.replace('either', 'unclear')],
+    ['its settings', 'settings', dc],
+    ['any setting', 'settings', `${dc}, settings: []`],
+    ['its switch', 'switch', `${dc}, ${settings}`],
+    ['a clear switch', 'switch', `${dc}, switch: sideways, ${settings}`],
+    ['its total', 'total', `${whole}, total: 5`],
+    ['a figure in its total', 'total', `${whole}, total: {}`],
+    ['one unit of its total', 'total', `${whole}, total: {milliamps: 1, watts: 1}`],
+  ])('lacks %s: the catalogue is not read', (_what, field, fields) => {
+    expectRefused(catalogueWithBank(`{${fields}}`), `supplies[0].banks[0].${field}`);
+  });
+
+  it('lacks its power, and is not asked for its polarity yet', () => {
+    const fields = whole.replace('power: DC, ', '').replace(', polarity: either', '');
+    expectRefused(catalogueWithBank(`{${fields}}`), 'supplies[0].banks[0].power');
+  });
+});
+
+describe('the total of a bank', () => {
+  it('is in milliamps or in watts', () => {
+    const total = (fields: string) =>
+      resolved(`{${dc}, settings: [{volts: 9, milliamps: 1}], total: {${fields}}}`)?.total;
+    expect(total('milliamps: 1800')).toEqual({ kind: 'current', microamps: 1_800_000 });
+    expect(total('watts: 18.5')).toEqual({ kind: 'power', milliwatts: 18_500 });
   });
 });

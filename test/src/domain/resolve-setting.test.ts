@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 
-import { boardText, catalogueWithSupplies, expectFault, readOf } from '../files/texts.js';
+import {
+  boardText,
+  catalogueWithSupplies,
+  expectFault,
+  expectRefused,
+  expectToldOnce,
+  readOf,
+} from '../files/texts.js';
 
 const supply = (regulated: string, settings: string, power = 'power: DC, polarity: either') => ({
   catalogue: catalogueWithSupplies(
@@ -71,5 +78,37 @@ describe('the settings of a bank', () => {
       ['an empty list'],
       'Add',
     );
+  });
+});
+
+describe('a setting of which something is wrong', () => {
+  const right = '{volts: 12, milliamps: 1}';
+
+  it.each([
+    ['its volts', 'volts', '{milliamps: 1}'],
+    ['its milliamps', 'milliamps', '{volts: 9}'],
+    ['possible volts', 'volts', '{volts: 0, milliamps: 1}'],
+    ['possible milliamps', 'milliamps', '{volts: 9, milliamps: -1}'],
+    ['possible open-circuit volts', 'openCircuitVolts', '{volts: 9, milliamps: 1, openCircuitVolts: 8.999}'],
+    [
+      'open-circuit volts of a regulated supply',
+      'openCircuitVolts',
+      '{volts: 9, milliamps: 1, openCircuitVolts: 9.001}',
+    ],
+  ])('lacks %s: the catalogue is not read', (_what, field, setting) => {
+    expectRefused(supply('regulated: true,', setting), key(0, field));
+    expectRefused(supply('regulated: true,', `${right}, ${setting}`), key(1, field));
+    expectRefused(supply('regulated: true,', `${setting}, ${right}`), key(0, field));
+  });
+
+  it('lacks the open-circuit volts that an unregulated supply needs: the catalogue is not read', () => {
+    const open = '{volts: 9, milliamps: 1, openCircuitVolts: 12}';
+    expectRefused(supply('regulated: false,', `${open}, ${right}`), key(1, 'openCircuitVolts'));
+    const impossible = right.replace('}', ', openCircuitVolts: 0}');
+    expectToldOnce(supply('regulated: false,', `${open}, ${impossible}`), key(1, 'openCircuitVolts'));
+  });
+
+  it('lacks its volts: it is not taken for another one without volts', () => {
+    expectRefused(supply('regulated: true,', '{milliamps: 1}, {milliamps: 2}'), key(0, 'volts'), key(1, 'volts'));
   });
 });
