@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { boardText, catalogueText, expectFault, faultsOf, readOf } from '../files/texts.js';
+import { boardText, catalogueText, expectFault, expectRefused, faultsOf, readOf } from '../files/texts.js';
 
 const catalogue = catalogueText();
 
@@ -33,6 +33,31 @@ describe('owned things', () => {
       ['"harbour"', 'no catalogue is given'],
       'or give the catalogue',
     );
+    expectFault(
+      { board: boardText({ owned: 'owned: {parts: {‸stack: 1}}' }) },
+      'owned.parts.stack',
+      ['names the part "stack", which the gear does not describe, and no catalogue is given.'],
+      'Describe it under `gear`, or give the catalogue that lists it.',
+    );
+    expectFault(
+      { board: boardText({ owned: 'owned: {supplies: [‸harbour]}' }), catalogue },
+      'owned.supplies[0]',
+      ['names the supply "harbour", which neither the gear nor the catalogue describes.'],
+      'Describe it under `gear`, or mend the id.',
+    );
+  });
+
+  it('are refused for one id that nothing describes, wherever it stands', () => {
+    for (const parts of ['{flop: 1, flip: 1}', '{flip: 1, flop: 1}'])
+      expectRefused({ board: boardText({ owned: `owned: {parts: ${parts}}` }), catalogue }, 'owned.parts.flop');
+    expectRefused({ board: boardText({ owned: 'owned: {supplies: [quai, quay]}' }), catalogue }, 'owned.supplies[0]');
+    expectRefused({ board: boardText({ owned: 'owned: {supplies: [quay, quai]}' }), catalogue }, 'owned.supplies[1]');
+  });
+
+  it('may be none of a kind', () => {
+    const { owned } = readOf(boardText({ owned: 'owned: {supplies: [], parts: {flip: 0}}' }), catalogue).board;
+    expect([...owned.supplies]).toEqual([]);
+    expect([...owned.parts]).toEqual([['flip', 0]]);
   });
 
   it('are not called unknown while what is known is not known', () => {

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 
-import { boardText, catalogueText, expectFault, faultsOf, readOf } from '../files/texts.js';
+import {
+  boardText,
+  catalogueText,
+  expectFault,
+  expectRefused,
+  expectToldOnce,
+  faultsOf,
+  readOf,
+} from '../files/texts.js';
 
 const catalogue = catalogueText();
 const board = (...feeds: readonly string[]) =>
@@ -36,6 +44,16 @@ describe('the wiring', () => {
     });
   });
 
+  it('has the outputs of a join in rising order, however they are written', () => {
+    for (const outputs of ['[1, 2]', '[2, 1]'])
+      expect(readOf(board(joined.replace('[2, 1]', outputs)), catalogue).board.wiring[0]?.outputs).toEqual([1, 2]);
+  });
+
+  it('is empty where nothing is plugged', () => {
+    expect(readOf(boardText({ wiring: 'wiring: []' })).board.wiring).toEqual([]);
+    expect(readOf(boardText()).board.wiring).toEqual([]);
+  });
+
   it('names pedals of the board', () => {
     refused(feed.replace('echo', '‸ecko'), 'wiring[0].pedal', ['"ecko"', "board's pedals"], 'Did you mean echo?');
   });
@@ -59,6 +77,32 @@ describe('the wiring', () => {
     refused(feed.replace('unit: 1', 'unit: ‸0'), 'wiring[0].unit', ['found 0', 'from 1'], 'Write a whole number');
   });
 
+  it('says how many units are owned', () => {
+    const owning = (count: number) => ({
+      board: boardText({
+        owned: `owned: {supplies: [${Array.from({ length: count }, () => 'quay').join(', ')}]}`,
+        wiring: `wiring:\n  - {${feed.replace('unit: 1', 'unit: ‸4')}}`,
+      }),
+      catalogue,
+    });
+    const added = 'or add the unit to `owned.supplies`.';
+    expectFault(
+      owning(0),
+      'wiring[0].unit',
+      ['found 4, but no unit of "quay" is owned.'],
+      'Add the id to `owned.supplies`',
+    );
+    expectFault(owning(1), 'wiring[0].unit', ['found 4, but only 1 unit of "quay" is owned.'], `from 1 to 1, ${added}`);
+    expectFault(
+      owning(3),
+      'wiring[0].unit',
+      ['found 4, but only 3 units of "quay" are owned.'],
+      `from 1 to 3, ${added}`,
+    );
+    const four = owning(4);
+    expect(faultsOf(four.board.replace('‸', ''), catalogue)).toEqual([]);
+  });
+
   it('does not judge units when an owned id is wrong already', () => {
     const text = board(feed).replace('[quay]', '[quey]');
     expect(faultsOf(text, catalogue).map(({ key }) => key)).toEqual(['owned.supplies[0]']);
@@ -67,6 +111,52 @@ describe('the wiring', () => {
   it('uses outputs that the supply has', () => {
     refused(feed.replace('output: 2', 'output: ‸3'), 'wiring[0].output', ['found 3', '1 to 2'], 'from 1 to 2');
     refused(joined.replace('[2, 1]', '[2, ‸3]'), 'wiring[0].outputs[1]', ['found 3', '1 to 2'], 'from 1 to 2');
+  });
+
+  it('uses the one output of a supply that has no other', () => {
+    const adapter = catalogue.replace('outputs: 2', 'outputs: 1');
+    const text = board(feed.replace('output: 2', 'output: ‸2'));
+    expectFault({ board: text, catalogue: adapter }, 'wiring[0].output', ['"quay" has one output.'], 'Write 1.');
+    expect(faultsOf(board(feed.replace('output: 2', 'output: 1')), adapter)).toEqual([]);
+  });
+
+  it('is not judged by a supply of which something is wrong', () => {
+    const wrong = catalogue.replace('outputs: 2', 'outputs: two');
+    const keys = faultsOf(board(feed.replace('output: 2, volts: 9', 'output: 7, volts: 15')), wrong).map(
+      ({ key }) => key,
+    );
+    expect(keys).toEqual(['supplies[0].banks[0].outputs']);
+  });
+
+  it.each([
+    ['pedal', feed.replace('pedal: echo, ', '')],
+    ['supply', feed.replace('supply: quay, ', '')],
+    ['unit', feed.replace('unit: 1, ', '')],
+    ['unit', feed.replace('unit: 1', 'unit: first')],
+    ['volts', feed.replace(', volts: 9', '')],
+    ['output', feed.replace('output: 2, ', '')],
+    ['output', feed.replace('output: 2', 'output: two')],
+    ['outputs', joined.replace('[2, 1]', '2')],
+    ['outputs', joined.replace('[2, 1]', '[1, 1]')],
+    ['join', joined.replace(/, join: .*/, '')],
+    ['join', joined.replace(/join: .*/, 'join: series')],
+    ['join.part', joined.replace(', part: flip', '')],
+  ])('comes to nothing where an entry has a wrong %s, or none (%s)', (field, entry) => {
+    const other = '{name: Fuzz, volts: 9, milliamps: 1}';
+    const withOther = (text: string) => text.replace('\nowned', `\n  - ${other}\nowned`);
+    expectRefused({ board: board(entry), catalogue }, `wiring[0].${field}`);
+    const second = board(feed.replace('echo', 'fuzz').replace('output: 2', 'output: 1'), entry);
+    expectRefused({ board: withOther(second), catalogue }, `wiring[1].${field}`);
+  });
+
+  it('takes two entries without a pedal for two entries', () => {
+    const bare = feed.replace('pedal: echo, ', '');
+    expectRefused({ board: board(bare, bare), catalogue }, 'wiring[0].pedal', 'wiring[1].pedal');
+  });
+
+  it('has a wrong lead, which is told once', () => {
+    expectToldOnce({ board: board(`${feed}, chain: 5`), catalogue }, 'wiring[0].chain');
+    expectToldOnce({ board: board(`${feed}, parts: flip`), catalogue }, 'wiring[0].parts');
   });
 
   it('counts on volts that its outputs give', () => {
