@@ -198,7 +198,7 @@ describe('a pedal of which something is wrong', () => {
     expectRefused({ board: boardWithPedals(`{${fields}}`) }, `pedals[0].${field}`);
   });
 
-  it('neither name nor id: the name alone is asked for', () => {
+  it('has neither name nor id: the name alone is asked for', () => {
     expectRefused({ board: boardWithPedals('{volts: 9, milliamps: 1}') }, 'pedals[0].name');
   });
 
