@@ -27,7 +27,10 @@ export type Sheets = { readonly board: Sheet | null; readonly catalogue: Sheet |
 
 /** The board and the catalogue, or what is wrong with them beyond what breaks their schemas. */
 export type Resolved = {
-  /** Null when something about it is among the findings or was reported before. */
+  /**
+   * Null when it cannot be made. What stands beside findings about its file is no board to plan with: it lacks what they are
+   * about, and serves to look at the other file.
+   */
   readonly board: Board | null;
   readonly catalogue: Catalogue | null;
   readonly findings: readonly Finding[];

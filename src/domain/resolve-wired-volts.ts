@@ -66,5 +66,5 @@ function possibleMillivolts(banks: readonly Bank[], mode: JoinMode | null): read
 function voltsText(millivolts: readonly number[]): string {
   const shown = millivolts.slice(0, mostListed).map(decimalOfThousandths);
   const rest = millivolts.length - shown.length;
-  return `${rest > 0 ? `${shown.join(', ')} or ${rest} other sums of` : listed(shown, 'or')} V`;
+  return rest > 0 ? `${shown.join(', ')} V or ${rest} other${rest > 1 ? 's' : ''}` : `${listed(shown, 'or')} V`;
 }

@@ -79,10 +79,11 @@ describe('the volts of an entry', () => {
     series(shopWith(whole(6), [6, 12]), 'in series make 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17 or 18 V.');
     series(
       shopWith(whole(10), [10, 15]),
-      'in series make 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22 or 3 other sums of V.',
+      'in series make 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22 V or 3 others.',
     );
     const board = wired('output: 1, volts: ‸500');
     expectFault({ board, catalogue: shopWith(whole(12)) }, key, [`gives ${text(12)} or 12 V.`], '');
+    expectFault({ board, catalogue: shopWith(whole(13)) }, key, [`gives ${text(12)}, 12 V or 1 other.`], '');
   });
 });
 
