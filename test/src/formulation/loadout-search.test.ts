@@ -157,6 +157,26 @@ describe('an answer', () => {
   });
 });
 
+describe('units of one supply that stand for one another', () => {
+  /** Of either voltage three pedals of which any two fill an output: three units could carry all of them by halves. */
+  const pedals = [9, 12].flatMap((at) =>
+    [48, 49, 50].map((draw) => pedalOf(`at-${at}-${draw}`, draw, { accepts: listed(at) })),
+  );
+  const box = supplyOf('box', 10, [bankOf(1, [settingOf(9, 100), settingOf(12, 100)])]);
+  const lead = partOf('lead', 0, { kind: 'chain', tails: 2 });
+  const given = asked(boardOf(pedals, { policy: policyOf() }), catalogueOf([box], [lead]), { tiers: ['bricks'] });
+
+  it('are told apart where their halves add up to whole ones', async () => {
+    expect(await best(given)).toEqual([4]);
+    expect(await search(given, { proof: true })).toMatchObject({ kind: 'proven', evidence: { kind: 'tags' } });
+  });
+
+  it('are too few where one less could carry all by halves', async () => {
+    const few = catalogueOf([{ ...box, stock: 3 }], [lead]);
+    expect(await best(asked(given.board, few, { tiers: ['bricks'] }))).toBe('impossible');
+  });
+});
+
 describe('a search that is not finished', () => {
   /** Pedals in steps on three sorts of supplies, chains on all of them: some rounds of work. */
   const given = asked(
