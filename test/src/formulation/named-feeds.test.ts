@@ -59,6 +59,13 @@ describe('named feeds', () => {
     expect(found.map((line) => line.slice(line.indexOf(' ') + 1)).sort()).toEqual(['1 1', '1 3', '2 1', '2 3']);
   });
 
+  it('have the outputs of a bank in the order of the board, whatever that of the loadout', () => {
+    expect(lines([one, two], [unitOf(solo(1, 0), solo(0, 0))])).toEqual(['one 1 1', 'two 1 2']);
+    const three = pedalOf('three', 30);
+    const units = [unitOf(solo(2, 0), solo(1, 0)), unitOf(solo(0, 0))];
+    expect(lines([one, two, three], units)).toEqual(['one 1 1', 'two 2 1', 'three 2 2']);
+  });
+
   it('give every output of a bank once', () => {
     expect(lines(same, [unitOf(solo(0, 0), solo(0, 1), solo(0, 0))])).toHaveLength(3);
     const outputs = feeds(same, [unitOf(solo(0, 0), solo(0, 1), solo(0, 0))]).flatMap((feed) => feed.outputs);
