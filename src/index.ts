@@ -50,7 +50,13 @@ export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare, type SpareOptions } from './planning/spare/spare.js';
 export type { Step, UnitPlace } from './planning/steps.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
-export { verifyImpossible, verifyProof, type ImpossibilityVerdict, type ProofVerdict } from './proof/verify-proof.js';
+export {
+  verifyImpossible,
+  verifyProof,
+  type ImpossibilityVerdict,
+  type ProofVerdict,
+  type VerifyProgress,
+} from './proof/verify-proof.js';
 export { checkJson } from './report/check-json.js';
 export { checkText } from './report/check-screen.js';
 export { explanationJson } from './report/explain-json.js';

@@ -8,6 +8,8 @@ const everyMs = { terminal: 200, log: 5000 };
 const logWidth = 200;
 
 export type StatusLine = {
+  /** Shows it where that is due: for work that leaves timers no turn, to be called now and then. */
+  readonly tick: () => void;
   /** Erases the line and shows no more. */
   readonly end: () => void;
 };
@@ -24,11 +26,13 @@ export function statusLine(textAt: (seconds: number, width: number) => string): 
   // The last column stays free: a sign there would move the cursor to the next line.
   const width = (): number => (terminal ? columnsOf(stderr) - 1 : logWidth);
   let shown = false;
+  let last = -Infinity;
   const erase = (): string => (shown && terminal ? `\r${' '.repeat(width())}\r` : '');
   const print = (): void => {
     const text = textAt(Math.round((performance.now() - started) / 1000), width());
     stderr.write(`${erase()}${text}${terminal ? '' : '\n'}`);
     shown = true;
+    last = performance.now();
   };
   let repeating: NodeJS.Timeout | undefined;
   const waiting = setTimeout(() => {
@@ -36,6 +40,10 @@ export function statusLine(textAt: (seconds: number, width: number) => string): 
     repeating = setInterval(print, terminal ? everyMs.terminal : everyMs.log);
   }, quietMs);
   return {
+    tick: () => {
+      const now = performance.now();
+      if (now - started >= quietMs && now - last >= (terminal ? everyMs.terminal : everyMs.log)) print();
+    },
     end: () => {
       clearTimeout(waiting);
       clearInterval(repeating);

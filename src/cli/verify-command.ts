@@ -5,11 +5,12 @@ import type { InputFault, ReadResult } from '../files/input-fault.js';
 import { auditWiring } from '../audit/audit-wiring.js';
 import type { Proof } from '../domain/proof.js';
 import { parseProof } from '../proof/proof-schema.js';
-import { verifyImpossible, verifyProof } from '../proof/verify-proof.js';
+import { verifyImpossible, verifyProof, type VerifyProgress } from '../proof/verify-proof.js';
 import { verdictJson, verdictText, type Verdict } from '../report/verdict.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';
 import { printFaults } from './print-faults.js';
 import { screenOf } from './screen-of.js';
+import { statusLine } from './status-line.js';
 
 export type VerifyFlags = {
   /** The file that holds the proof. */
@@ -33,7 +34,7 @@ export async function runVerify(paths: VerifyPaths, flags: VerifyFlags): Promise
     return exitCodes.input;
   }
   const { board, catalogue } = inputs.value;
-  const verdict = verdictOn(inputs.value, plan.value, proof.value);
+  const verdict = checkedAloud((onProgress) => verdictOn(inputs.value, plan.value, proof.value, onProgress));
   process.stdout.write(
     flags.json
       ? verdictJson(board, verdict)
@@ -56,11 +57,25 @@ async function readProof(path: string): Promise<ReadResult<Proof>> {
   return { kind: 'faulty', faults, more: parsed.faults.length - faults.length };
 }
 
-function verdictOn({ board, catalogue }: Inputs, plan: PlanFile, proof: Proof): Verdict {
+/** A check that lasts says how far it has come. */
+function checkedAloud(check: (onProgress: VerifyProgress) => Verdict): Verdict {
+  let [at, of] = [0, 0];
+  const line = statusLine((seconds) => `Checking the proof, ${seconds} s: case ${at} of ${of} at the most.`);
+  try {
+    return check((looked, all) => {
+      [at, of] = [looked, all];
+      line.tick();
+    });
+  } finally {
+    line.end();
+  }
+}
+
+function verdictOn({ board, catalogue }: Inputs, plan: PlanFile, proof: Proof, onProgress: VerifyProgress): Verdict {
   const misfits = misfitsOf({ board, catalogue }, plan, proof);
   if (misfits.length > 0) return { kind: 'refused', what: 'proof', reasons: misfits };
   if (plan.status === 'impossible') {
-    const shown = verifyImpossible(board, catalogue, proof);
+    const shown = verifyImpossible(board, catalogue, proof, onProgress);
     return shown.kind === 'holds'
       ? { kind: 'impossible', unpowered: shown.unpowered, cases: shown.cases }
       : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
@@ -68,7 +83,7 @@ function verdictOn({ board, catalogue }: Inputs, plan: PlanFile, proof: Proof): 
   const errors = auditWiring(board, catalogue, plan.wiring, { partial: proof.partial });
   if (errors.length > 0) return { kind: 'refused', what: 'plan', reasons: errors.map(({ message }) => message) };
   // The audit has found the score to be that of the feeds.
-  const shown = verifyProof(board, catalogue, proof, plan.wiring.score);
+  const shown = verifyProof(board, catalogue, proof, plan.wiring.score, onProgress);
   return shown.kind === 'holds'
     ? { kind: 'proven', aim: proof.aim, tiers: shown.tiers, cases: shown.cases }
     : { kind: 'refused', what: 'proof', reasons: [shown.reason] };

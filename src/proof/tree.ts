@@ -18,13 +18,28 @@ type Open = {
 /** A search that splits cases this often in a row is none that anybody makes; each case holds all that led to it. */
 const deepest = 2000;
 
+/** Told before each case is looked at. */
+export type OnCase = () => void;
+
+/** How many cases a tree has; some need not be looked at. */
+export function casesIn(tree: ProofNode): number {
+  const open = [tree];
+  let cases = 0;
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    cases += 1;
+    if (next.branch !== undefined) open.push(next.branch.fewer, next.branch.more);
+  }
+  return cases;
+}
+
 /** Every case is closed by its tags or split in two that hold. Returns how many were looked at. @throws Flaw otherwise. */
-export function checkTree(tree: ProofNode, claim: Claim): number {
+export function checkTree(tree: ProofNode, claim: Claim, onCase: OnCase): number {
   const caps: Caps = new Map(claim.stock.groups.map((group) => [group, mostInBetter(group, claim)]));
   const open: Open[] = [{ node: tree, path: [], caps, way: [] }];
   let cases = 0;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     cases += 1;
+    onCase();
     if (next.way.length > deepest) throw new Flaw(`it splits a case more than ${deepest} times in a row`);
     open.push(...remainder(next, claim));
   }

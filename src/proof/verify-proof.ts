@@ -7,7 +7,7 @@ import { groundOf, type Claim, type Ground } from './claim.js';
 import { Flaw } from './flaw.js';
 import { measureOf, numberOf } from './measure.js';
 import { checkRanking } from './ranking.js';
-import { checkTree } from './tree.js';
+import { casesIn, checkTree, type OnCase } from './tree.js';
 
 /** What a proof shows of a plan with a certain score. */
 export type ProofVerdict =
@@ -29,11 +29,20 @@ export type ImpossibilityVerdict =
     }
   | { readonly kind: 'fails'; readonly reason: string };
 
+/** Told before each case of a proof is looked at: which one that is, and how many there are at the most. */
+export type VerifyProgress = (looked: number, all: number) => void;
+
 /**
  * Checks, in exact integers and from the input alone, that no plan is better than one with this score. Whether there is a
  * plan with this score is a matter of the audit.
  */
-export function verifyProof(board: Board, catalogue: Catalogue, proof: Proof, score: Score): ProofVerdict {
+export function verifyProof(
+  board: Board,
+  catalogue: Catalogue,
+  proof: Proof,
+  score: Score,
+  onProgress?: VerifyProgress,
+): ProofVerdict {
   return orReason(() => {
     checkSubject(board, proof);
     if (proof.impossible === true) throw new Flaw('it says that no plan exists');
@@ -41,7 +50,7 @@ export function verifyProof(board: Board, catalogue: Catalogue, proof: Proof, sc
       throw new Flaw('it speaks of plans that power every pedal, and the plan leaves some out');
     const ground = groundOf(board, catalogue, proof.partial);
     checkRanking(proof, ground);
-    const cases = checkSteps(proof, ground, score);
+    const cases = checkSteps(proof, ground, score, counting(proof, onProgress));
     const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
     return {
       kind: 'holds',
@@ -52,7 +61,12 @@ export function verifyProof(board: Board, catalogue: Catalogue, proof: Proof, sc
 }
 
 /** Checks that every plan leaves a pedal without power, even where plans may be partial. */
-export function verifyImpossible(board: Board, catalogue: Catalogue, proof: Proof): ImpossibilityVerdict {
+export function verifyImpossible(
+  board: Board,
+  catalogue: Catalogue,
+  proof: Proof,
+  onProgress?: VerifyProgress,
+): ImpossibilityVerdict {
   return orReason(() => {
     checkSubject(board, proof);
     if (proof.impossible !== true) throw new Flaw('it does not say that no plan exists');
@@ -63,7 +77,7 @@ export function verifyImpossible(board: Board, catalogue: Catalogue, proof: Proo
       throw new Flaw('its only step must count the pedals without power, one by one');
     if (step.value < 1) throw new Flaw('it leaves no pedal without power');
     const ground = groundOf(board, catalogue, true);
-    const cases = checkTree(step.tree, claimOf(proof, 0, ground));
+    const cases = checkTree(step.tree, claimOf(proof, 0, ground), counting(proof, onProgress));
     return { kind: 'holds', unpowered: step.value, cases };
   });
 }
@@ -72,13 +86,23 @@ function checkSubject(board: Board, proof: Proof): void {
   if (proof.board !== board.name) throw new Flaw(`it is about the board "${proof.board}", not "${board.name}"`);
 }
 
-function checkSteps(proof: Proof, ground: Ground, score: Score): number {
+function counting({ steps }: Proof, onProgress?: VerifyProgress): OnCase {
+  if (onProgress === undefined) return () => undefined;
+  const all = steps.reduce((sum, { tree }) => sum + casesIn(tree), 0);
+  let looked = 0;
+  return () => {
+    looked += 1;
+    onProgress(looked, all);
+  };
+}
+
+function checkSteps(proof: Proof, ground: Ground, score: Score, onCase: OnCase): number {
   return proof.steps.reduce((cases, step, index) => {
     const name = proof.steps.length === 1 ? '' : `step ${index + 1}: `;
     const found = numberOf(step.tiers, score, ground.board.policy);
     if (BigInt(step.value) !== found) throw new Flaw(`${name}its value is ${step.value}; the plan's is ${found}`);
     try {
-      return cases + checkTree(step.tree, claimOf(proof, index, ground));
+      return cases + checkTree(step.tree, claimOf(proof, index, ground), onCase);
     } catch (error) {
       throw error instanceof Flaw ? new Flaw(`${name}${error.message}`) : error;
     }

@@ -39,6 +39,17 @@ beforeAll(async () => {
 const verified = ({ board, plan, proof }: Proven, ...more: readonly string[]) =>
   boardfeed(['verify', board, marramStreet, plan, '--proof', proof, ...more]);
 
+/** A clock that has gone on by two seconds whenever it is looked at. */
+const slowly =
+  'const now = performance.now.bind(performance); let more = 0; performance.now = () => now() + (more += 2000);';
+
+test('a check that lasts says on standard error how far it has come', async () => {
+  const { board, plan, proof } = known(firstBoard);
+  const ended = await boardfeed(['verify', board, marramStreet, plan, '--proof', proof], { before: slowly });
+  expect(ended.code).toBe(0);
+  expect(ended.errors).toMatch(/^(Checking the proof, \d+ s: case \d+ of \d+ at the most\.\n)+$/);
+});
+
 /** The same with one text in a file replaced by another. */
 async function changed(of: Proven, file: 'plan' | 'proof', from: string | RegExp, to: string): Promise<Proven> {
   const text = await readFile(of[file], 'utf8');

@@ -79,6 +79,16 @@ describe('a proof worked out by hand holds', () => {
     expect(verdictOn(triple)).toMatchObject({ kind: 'holds', cases: 4 });
   });
 
+  it('and is told case by case while it is looked at', () => {
+    for (const { board, catalogue, proof, score } of [pairInTwoSteps, triple]) {
+      const told: (readonly [number, number])[] = [];
+      const verdict = verifyProof(board, catalogue, proof, score, (...counts) => told.push(counts));
+      if (verdict.kind === 'fails') throw new Error(verdict.reason);
+      const all = Array.from({ length: verdict.cases }, (_, at) => [at + 1, verdict.cases]);
+      expect(told).toEqual(all);
+    }
+  });
+
   it('with leads of several prices', () => {
     expect(verdictOn(quartet)).toMatchObject({ kind: 'holds', cases: 2 });
   });
