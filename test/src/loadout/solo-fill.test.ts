@@ -137,7 +137,7 @@ describe('a unit filled with pedals by themselves', () => {
           if (found.contents.length === frame.outputs.reduce((sum, count) => sum + count, 0)) seen.full += 1;
         }
       }),
-      { numRuns: 600 },
+      { numRuns: 1200 },
     );
     for (const [what, count] of Object.entries(seen)) expect([what, count > 20]).toEqual([what, true]);
   });
