@@ -79,11 +79,8 @@ export async function seatOf(
 }
 
 /** The supplies that are owned or in stock, the catalogue's first. */
-function suppliesToHave({ board, catalogue }: Situation): readonly Supply[] {
-  const offers = supplyOffers(board, catalogue).filter(({ owned, forSale }) => owned + forSale > 0);
-  const there = new Set(offers.map(({ supply }) => supply.id));
-  return [...catalogue.supplies, ...board.gear.supplies].filter(({ id }) => there.has(id));
-}
+const suppliesToHave = ({ board, catalogue }: Situation): readonly Supply[] =>
+  supplyOffers(board, catalogue).flatMap(({ supply, owned, forSale }) => (owned + forSale > 0 ? [supply] : []));
 
 type Trial = {
   readonly pedal: PedalId;
