@@ -18,7 +18,7 @@ const suppressionReason = {
   }),
 };
 
-const outside = 'Only src/cli and src/files touch the file system, the process, the console and the clock: pass it in.';
+const outside = 'Only src/node touches the file system, the process, the console and the clock: pass it in.';
 const timers = ['setTimeout', 'setInterval', 'setImmediate'];
 const surroundings = ['process', 'performance', 'fetch', 'require', '__dirname', '__filename'];
 const bareBuiltins = builtinModules.filter((name) => !name.startsWith('_'));
@@ -116,7 +116,7 @@ export default defineConfig(
   },
   {
     files: ['src/**/*.ts'],
-    ignores: ['src/cli/**', 'src/files/**'],
+    ignores: ['src/node/**'],
     rules: noSurroundings({ globals: [...surroundings, ...timers], allowedModules: [] }),
   },
   {
@@ -126,7 +126,7 @@ export default defineConfig(
   },
   {
     // An engine keeps its own time limit, and the states of a foreign solver are more than it tells apart.
-    files: ['solver/engines/**/*.ts'],
+    files: ['solver/engines/*.ts'],
     rules: {
       ...noSurroundings({ globals: surroundings.filter((name) => name !== 'performance'), allowedModules: [] }),
       '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
@@ -134,13 +134,13 @@ export default defineConfig(
   },
   {
     // The worker's own thread: it silences what a foreign solver prints.
-    files: ['solver/engine-worker.ts'],
+    files: ['solver/engines/threads/engine-worker.ts'],
     rules: noSurroundings({
       globals: surroundings.filter((name) => name !== 'process'),
       allowedModules: ['worker_threads'],
     }),
   },
-  { files: ['src/files/**/*.ts', 'test/**/*.ts'], rules: { 'no-console': 'error' } },
+  { files: ['src/node/disk/**/*.ts', 'test/**/*.ts'], rules: { 'no-console': 'error' } },
   {
     // Tests take functions out of objects that they have made themselves.
     files: ['test/**/*.ts'],

@@ -1,5 +1,5 @@
-import type { Engine } from '../solver/engine.js';
-import type { Engines } from '../solver/engines.js';
+import type { Engine } from '../solver/engines/engine.js';
+import type { Engines } from '../solver/engines/engines.js';
 import type { Objective, Program } from '../solver/program.js';
 import type { Board, Catalogue } from '../src/domain/board.js';
 import type { Answer } from '../src/planning/answer.js';

@@ -1,4 +1,4 @@
-import type { Engines } from '../solver/engines.js';
+import type { Engines } from '../solver/engines/engines.js';
 import { tiersOf } from '../src/domain/aim.js';
 import type { Board, Catalogue } from '../src/domain/board.js';
 import type { Answer } from '../src/planning/answer.js';

@@ -1,4 +1,4 @@
-import type { Engine } from '../solver/engine.js';
+import type { Engine } from '../solver/engines/engine.js';
 
 export type MeterReading = {
   /** Time during which at least one engine had a question, since the meter was made. */

@@ -20,14 +20,19 @@ export type { Microamps, Millivolts, Milliwatts, MinorUnits, PartId, PedalId, Su
 export { rulesBySeverity, type Rule } from './domain/rules.js';
 export type { Bank, Setting, Supply, Total } from './domain/supply.js';
 export type { Numbers, Violation } from './domain/violation.js';
-export { faultText, type InputFault } from './files/input-fault.js';
-export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResult } from './files/read-inputs.js';
+export { faultText, type InputFault } from './reading/faults/input-fault.js';
+export { inputsFromText, readInputs, type BoardAlone, type Inputs, type ReadResult } from './node/disk/read-inputs.js';
 export type { Answer, Gap, Reason, Refusal, RewireRequest } from './planning/answer.js';
-export { check, type Check, type SoftFinding } from './planning/check.js';
-export { checkOutput, type OutputAnswer, type OutputQuestion, type OutputTrial } from './planning/check-output.js';
-export { resolvePurchases, type ResolvedPurchases } from './planning/asked-supplies.js';
-export { choose, type ChooseOptions, type Progress } from './planning/choose.js';
-export { compare, type Bought, type CompareOptions } from './planning/compare.js';
+export { check, type Check, type SoftFinding } from './planning/check/check.js';
+export {
+  checkOutput,
+  type OutputAnswer,
+  type OutputQuestion,
+  type OutputTrial,
+} from './planning/check/check-output.js';
+export { resolvePurchases, type ResolvedPurchases } from './planning/compare/asked-supplies.js';
+export { choose, type ChooseOptions, type Progress } from './planning/choose/choose.js';
+export { compare, type Bought, type CompareOptions } from './planning/compare/compare.js';
 export type {
   CompareStage,
   Comparison,
@@ -39,16 +44,17 @@ export type {
   Preference,
   TradeOff,
   TradeOffPoint,
-} from './planning/comparison.js';
-export { readPurchase, type AskedSupply, type ReadPurchase } from './domain/read-purchase.js';
-export { closeEngines, startEngines, type Engines } from '../solver/engines.js';
-export type { Changes, Move } from './planning/changes.js';
-export type { MoveReason } from './planning/move-reasons.js';
+} from './planning/compare/comparison.js';
+export { readPurchase, type AskedSupply, type ReadPurchase } from './planning/compare/read-purchase.js';
+export { closeEngines, type Engines } from '../solver/engines/engines.js';
+export { startEngines } from '../solver/engines/threads/start-engines.js';
+export type { Changes, Move } from './planning/rewire/changes.js';
+export type { MoveReason } from './planning/rewire/move-reasons.js';
 export { explain, type ExplainOptions, type Explanation } from './planning/explain/explain.js';
-export { rewire, type RewireOptions } from './planning/rewire.js';
+export { rewire, type RewireOptions } from './planning/rewire/rewire.js';
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare, type SpareOptions } from './planning/spare/spare.js';
-export type { Step, UnitPlace } from './planning/steps.js';
+export type { Step, UnitPlace } from './planning/rewire/steps.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
 export {
   verifyImpossible,
@@ -57,18 +63,18 @@ export {
   type ProofVerdict,
   type VerifyProgress,
 } from './proof/verify-proof.js';
-export { checkJson } from './report/check-json.js';
-export { checkText } from './report/check-screen.js';
-export { explanationJson } from './report/explain-json.js';
-export { explanationText } from './report/explain-screen.js';
-export { comparisonJson } from './report/comparison-json.js';
-export { comparisonText } from './report/comparison-screen.js';
+export { checkJson } from './report/json/check-json.js';
+export { checkText } from './report/screen/check-screen.js';
+export { explanationJson } from './report/json/explain-json.js';
+export { explanationText } from './report/screen/explain-screen.js';
+export { comparisonJson } from './report/json/comparison-json.js';
+export { comparisonText } from './report/screen/comparison-screen.js';
 export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
-export type { ReportInput } from './report/handout.js';
-export { answerJson } from './report/json.js';
-export { outputAnswerJson } from './report/output-json.js';
-export { outputAnswerText } from './report/output-screen.js';
-export type { ScreenOptions } from './report/screen.js';
-export { addedJson, spareJson } from './report/spare-json.js';
-export { addedText, spareText } from './report/spare-screen.js';
-export { answerText } from './report/terminal.js';
+export type { ReportInput } from './report/words/handout.js';
+export { answerJson } from './report/json/json.js';
+export { outputAnswerJson } from './report/json/output-json.js';
+export { outputAnswerText } from './report/screen/output-screen.js';
+export type { ScreenOptions } from './report/screen/screen.js';
+export { addedJson, spareJson } from './report/json/spare-json.js';
+export { addedText, spareText } from './report/screen/spare-screen.js';
+export { answerText } from './report/screen/terminal.js';

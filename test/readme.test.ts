@@ -8,7 +8,7 @@ import { describe, expect, test } from 'vitest';
 
 const run = promisify(execFile);
 const root = resolve(import.meta.dirname, '..');
-const command = join(root, 'dist', 'src', 'cli', 'main.js');
+const command = join(root, 'dist', 'src', 'node', 'cli', 'main.js');
 const readme = await readFile(join(root, 'README.md'), 'utf8');
 
 /** The bodies of the README's fenced blocks of a language. */

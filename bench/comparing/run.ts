@@ -7,7 +7,7 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
-import type { CompareStage } from '../../src/planning/comparison.js';
+import type { CompareStage } from '../../src/planning/compare/comparison.js';
 import { instance, type Chains } from '../instances.js';
 import { loadNow, loadText, machineText } from '../machine.js';
 import { print, progress } from '../output.js';
@@ -87,7 +87,7 @@ function timesTable(rows: readonly (readonly string[])[]): string {
   );
 }
 
-const command = resolve(import.meta.dirname, '../../dist/src/cli/main.js');
+const command = resolve(import.meta.dirname, '../../dist/src/node/cli/main.js');
 
 /** The whole command on a folder of generated boards, files read and lines written. */
 async function benchFolder({ boards, folderSize, best, jobs }: CompareBench): Promise<boolean> {

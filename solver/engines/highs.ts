@@ -4,7 +4,7 @@
  */
 import highsModule, { type Highs, type Model, type ModelData } from 'highs';
 
-import type { Claim, EngineCore } from '../engine.js';
+import type { Claim, EngineCore } from './engine.js';
 import type { Objective, Point, Program } from '../program.js';
 
 /** Values further than this from an integer are not taken for one. HiGHS's own integrality tolerance is stricter. */

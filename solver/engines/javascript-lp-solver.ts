@@ -5,7 +5,7 @@
  */
 import solverModule, { type Model, type SolveResult } from 'javascript-lp-solver';
 
-import type { Claim, EngineCore } from '../engine.js';
+import type { Claim, EngineCore } from './engine.js';
 import type { Objective, Point, Program, Row } from '../program.js';
 
 /** Values further than this from an integer are not taken for one. */

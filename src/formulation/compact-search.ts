@@ -1,7 +1,7 @@
 import type { Point, Program } from '../../solver/program.js';
-import { atMost } from '../../solver/challenge.js';
-import type { Outcome as Proven } from '../../solver/outcome.js';
-import { prove } from '../../solver/prove.js';
+import { atMost } from '../../solver/compact/challenge.js';
+import type { Outcome as Proven } from '../../solver/compact/outcome.js';
+import { prove } from '../../solver/compact/prove.js';
 import type { Tier } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';

@@ -1,4 +1,4 @@
-import type { Engines } from '../../solver/engines.js';
+import type { Engines } from '../../solver/engines/engines.js';
 import type { Tier } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';

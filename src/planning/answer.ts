@@ -4,7 +4,7 @@ import type { Proof } from '../domain/proof.js';
 import type { MinorUnits, PedalId, SupplyId } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
 import type { Violation } from '../domain/violation.js';
-import type { Changes } from './changes.js';
+import type { Changes } from './rewire/changes.js';
 
 /** Why one kind of output cannot feed a pedal. */
 export type Refusal = {

@@ -4,7 +4,7 @@ import type { Board, Catalogue } from '../domain/board.js';
 import type { Feed, Wiring } from '../domain/plan.js';
 import type { Outcome } from '../formulation/optimiser.js';
 import type { Today } from '../loadout/today.js';
-import { withMoves } from './moves.js';
+import { withMoves } from './rewire/moves.js';
 import { wiringOf } from './wiring.js';
 
 /** What a plan is made for, and by what it is measured. */

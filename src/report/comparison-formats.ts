@@ -1,7 +1,7 @@
-import { comparisonCsv } from './comparison-csv.js';
-import { comparisonHandout, type ComparisonInput } from './comparison-handout.js';
-import { comparisonJson } from './comparison-json.js';
-import { comparisonMarkdown } from './comparison-markdown.js';
+import { comparisonCsv } from './tables/comparison-csv.js';
+import { comparisonHandout, type ComparisonInput } from './words/comparison-handout.js';
+import { comparisonJson } from './json/comparison-json.js';
+import { comparisonMarkdown } from './page/comparison-markdown.js';
 import { reportEndings, type ReportKinds } from './formats.js';
 import { comparisonPage } from './page/comparison.js';
 

@@ -1,10 +1,10 @@
-import { buyCsv } from './buy-csv.js';
+import { buyCsv } from './tables/buy-csv.js';
 import { svgFile } from './drawing/svg-file.js';
-import { feedsCsv } from './feeds-csv.js';
-import { handoutOf, type Handout, type ReportInput } from './handout.js';
-import { answerJson } from './json.js';
+import { feedsCsv } from './tables/feeds-csv.js';
+import { handoutOf, type Handout, type ReportInput } from './words/handout.js';
+import { answerJson } from './json/json.js';
 import { labelSheet } from './labels/sheet.js';
-import { markdownText } from './markdown.js';
+import { markdownText } from './page/markdown.js';
 import { pageText } from './page/page.js';
 
 /** What can be made of an answer to take home. */

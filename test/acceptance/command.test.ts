@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { marramCatalogue, tidewayBoard } from '../support/documented.js';
 
-const main = resolve(import.meta.dirname, '..', '..', 'dist', 'src', 'cli', 'main.js');
+const main = resolve(import.meta.dirname, '..', '..', 'dist', 'src', 'node', 'cli', 'main.js');
 
 let folder = '';
 beforeAll(async () => {

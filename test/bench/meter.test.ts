@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 
 import { Meter } from '../../bench/meter.js';
-import type { Claim, Engine } from '../../solver/engine.js';
+import type { Claim, Engine } from '../../solver/engines/engine.js';
 import type { Objective, Program } from '../../solver/program.js';
 
 const program: Program = { columns: [{ name: 'only', upper: 1 }], rows: [] };

@@ -5,12 +5,12 @@ import { join, resolve } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
-import { readInputs } from '../../src/files/read-inputs.js';
-import { compare } from '../../src/planning/compare.js';
-import { choose } from '../../src/planning/choose.js';
-import { comparisonHandout } from '../../src/report/comparison-handout.js';
+import { readInputs } from '../../src/node/disk/read-inputs.js';
+import { compare } from '../../src/planning/compare/compare.js';
+import { choose } from '../../src/planning/choose/choose.js';
+import { comparisonHandout } from '../../src/report/words/comparison-handout.js';
 import { reportText, type ReportFormat } from '../../src/report/formats.js';
-import type { ReportInput } from '../../src/report/handout.js';
+import type { ReportInput } from '../../src/report/words/handout.js';
 import { comparisonPage } from '../../src/report/page/comparison.js';
 import { everything } from '../src/report/everything.js';
 import { moving } from '../src/report/moving.js';

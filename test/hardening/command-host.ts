@@ -1,6 +1,6 @@
 import { CommanderError, type Command } from 'commander';
 
-import { program } from '../../src/cli/program.js';
+import { program } from '../../src/node/cli/program.js';
 
 /**
  * Runs commands one after the other in one process, as the command line would, each with what it printed and how it ended:

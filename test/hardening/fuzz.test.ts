@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 
-import { boardfeed, fixture, tideway } from '../src/cli/command.js';
+import { boardfeed, fixture, tideway } from '../src/node/cli/command.js';
 import { Host } from './host.js';
 import { expectUpright } from './laws.js';
 import { mutations } from './mutations.js';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 
 import { afterAll, describe, expect, test } from 'vitest';
 
-import { tideway } from '../src/cli/command.js';
+import { tideway } from '../src/node/cli/command.js';
 import type { Ran } from './command-host.js';
 import { Host } from './host.js';
 import { expectUpright } from './laws.js';

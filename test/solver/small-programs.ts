@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 
-import type { Engine } from '../../solver/engine.js';
+import type { Engine } from '../../solver/engines/engine.js';
 import type { Objective, Point, Program, Row, Term } from '../../solver/program.js';
 
 /** A program whose points can all be looked at one by one. */

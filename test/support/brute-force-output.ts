@@ -2,7 +2,7 @@ import type { Board, Catalogue, WiredFeed } from '../../src/domain/board.js';
 import type { Part } from '../../src/domain/part.js';
 import type { Pedal, Polarity } from '../../src/domain/pedal.js';
 import type { Bank, Supply } from '../../src/domain/supply.js';
-import type { OutputQuestion } from '../../src/planning/check-output.js';
+import type { OutputQuestion } from '../../src/planning/check/check-output.js';
 import { isSound, moneyFor } from './brute-force-judge.js';
 import { behind, routesTo } from './brute-force-leads.js';
 

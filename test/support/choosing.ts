@@ -1,9 +1,10 @@
 import { afterAll } from 'vitest';
 
-import { closeEngines, startEngines, type Engines } from '../../solver/engines.js';
+import { closeEngines, type Engines } from '../../solver/engines/engines.js';
+import { startEngines } from '../../solver/engines/threads/start-engines.js';
 import type { Board, Catalogue } from '../../src/domain/board.js';
 import type { Answer } from '../../src/planning/answer.js';
-import { choose, type ChooseOptions } from '../../src/planning/choose.js';
+import { choose, type ChooseOptions } from '../../src/planning/choose/choose.js';
 
 export type Choose = (board: Board, catalogue: Catalogue, options?: ChooseOptions) => Promise<Answer>;
 

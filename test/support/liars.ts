@@ -1,5 +1,5 @@
 /** Engines that are wrong in every way that one can be wrong, for use in place of an honest one. */
-import type { Claim, Engine } from '../../solver/engine.js';
+import type { Claim, Engine } from '../../solver/engines/engine.js';
 import type { Objective, Point, Program } from '../../solver/program.js';
 
 type Solve = Engine['solve'];

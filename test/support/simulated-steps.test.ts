@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import { millivolts, pedalId, supplyId } from '../../src/domain/quantities.js';
-import type { Step } from '../../src/planning/steps.js';
-import { stepsBetween } from '../../src/planning/steps.js';
+import type { Step } from '../../src/planning/rewire/steps.js';
+import { stepsBetween } from '../../src/planning/rewire/steps.js';
 import { bankOf, boardOf, catalogueOf, listed, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 import { carriedOut } from './simulated-steps.js';
 

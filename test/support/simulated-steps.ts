@@ -9,7 +9,7 @@ import type { Pedal, Polarity } from '../../src/domain/pedal.js';
 import type { Feed } from '../../src/domain/plan.js';
 import type { PedalId } from '../../src/domain/quantities.js';
 import type { Bank, Supply } from '../../src/domain/supply.js';
-import type { Step } from '../../src/planning/steps.js';
+import type { Step } from '../../src/planning/rewire/steps.js';
 
 type Spot = { readonly supply: string; readonly unit: number };
 

@@ -1,11 +1,12 @@
-import { closeEngines, startEngines, type Engines } from '../../../solver/engines.js';
+import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
+import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import type { Wiring } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort, Progress } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
-import { answerTo } from '../answer-to.js';
+import { answerTo } from '../choose/answer-to.js';
 import { solve, type Situation } from '../solve.js';
 import { isOver, within } from '../within.js';
 import { argumentFor, type Argument } from './argument.js';

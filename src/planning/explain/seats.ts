@@ -6,7 +6,7 @@ import type { Violation } from '../../domain/violation.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
 import { supplyOffers } from '../../loadout/case.js';
-import { checkOutput } from '../check-output.js';
+import { checkOutput } from '../check/check-output.js';
 import { bankOfOutput } from '../goods.js';
 import { solve, type Situation } from '../solve.js';
 import { conflictOf, type Conflict } from './conflict.js';

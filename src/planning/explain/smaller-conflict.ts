@@ -1,7 +1,7 @@
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { pedalClasses } from '../../loadout/pedal-class.js';
-import { smallestHitting } from '../smallest-hitting.js';
+import { smallestHitting } from '../choose/smallest-hitting.js';
 import type { Situation } from '../solve.js';
 import { sameFact } from './facts.js';
 import type { Demand, Inquiry, Plan } from './inquiry.js';

@@ -1,7 +1,7 @@
 import type { Board, Catalogue } from '../../domain/board.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Answer } from '../answer.js';
-import { rewire } from '../rewire.js';
+import { rewire } from '../rewire/rewire.js';
 import { withPedals } from './extra-pedal.js';
 import { basisOf, type Basis, type NoBasis, type SpareOptions } from './spare.js';
 

@@ -2,8 +2,8 @@ import type { Board, Catalogue, WiredFeed } from '../../domain/board.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
-import { usesOfParts } from '../lead-pieces.js';
-import { termsOf } from '../rewire-terms.js';
+import { usesOfParts } from '../check/lead-pieces.js';
+import { termsOf } from '../rewire/rewire-terms.js';
 import type { Situation } from '../solve.js';
 
 /** A board as it stands when it is plugged: all that is in use is owned, and nothing is for sale. */

@@ -1,11 +1,12 @@
-import { closeEngines, startEngines, type Engines } from '../../../solver/engines.js';
+import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
+import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import { microamps, type Microamps } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Effort, Progress } from '../../formulation/optimiser.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
-import { check } from '../check.js';
-import { choose } from '../choose.js';
+import { check } from '../check/check.js';
+import { choose } from '../choose/choose.js';
 import { installedAs, type Installed } from './installed.js';
 import { largestPedal, type Largest } from './largest-pedal.js';
 import { morePedals, mostMore } from './more-pedals.js';

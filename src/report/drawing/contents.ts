@@ -1,12 +1,12 @@
 import { feedMillivolts } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
-import type { Lead, LeadEnd, UnitHookup } from '../hookup.js';
-import { bankOf, firstBankOf } from '../inventory.js';
-import { bankOutputs, freeOutputs } from '../output-rows.js';
-import { safeText } from '../safe-text.js';
-import type { Speech } from '../screen.js';
-import { switchPosition, type Meter } from '../usage.js';
-import { countText, meterText, percentOf, voltsText } from '../words.js';
+import type { Lead, LeadEnd, UnitHookup } from '../words/hookup.js';
+import { bankOf, firstBankOf } from '../words/inventory.js';
+import { bankOutputs, freeOutputs } from '../screen/output-rows.js';
+import { safeText } from '../words/safe-text.js';
+import type { Speech } from '../screen/screen.js';
+import { switchPosition, type Meter } from '../words/usage.js';
+import { countText, meterText, percentOf, voltsText } from '../words/words.js';
 import type { Content } from './box.js';
 
 /** What is drawn of one supply unit: boxes as their contents, from the mains to the pedals. */

@@ -1,5 +1,5 @@
-import type { FeedRow } from '../feed-row.js';
-import type { UnitHookup } from '../hookup.js';
+import type { FeedRow } from '../words/feed-row.js';
+import type { UnitHookup } from '../words/hookup.js';
 
 /** What the drawing of one unit shows, in sentences. */
 export function unitDescription({ name, socket, unit }: UnitHookup, rows: readonly FeedRow[]): string {

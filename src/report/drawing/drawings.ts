@@ -1,4 +1,4 @@
-import type { PlanHandout } from '../handout.js';
+import type { PlanHandout } from '../words/handout.js';
 import { drawnUnit, type DrawnUnit } from './contents.js';
 
 /** What the plan's units look like, in the order of hooking up. */

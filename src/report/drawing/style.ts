@@ -1,4 +1,4 @@
-import { darkColours, lightColours, type Colours } from '../colours.js';
+import { darkColours, lightColours, type Colours } from '../page/colours.js';
 
 /**
  * The style of a drawing, inside a page or by itself. Plain selectors and values only: programs that draw and print SVG know

@@ -1,5 +1,5 @@
-import type { Handout, NoPlanHandout, PlanHandout } from '../handout.js';
-import { markup } from '../markup.js';
+import type { Handout, NoPlanHandout, PlanHandout } from '../words/handout.js';
+import { markup } from '../page/markup.js';
 import { linesHeight, linesOf } from './box.js';
 import { unitDescription } from './describe.js';
 import { drawingKey, drawnUnits } from './drawings.js';

@@ -1,4 +1,4 @@
-import { markup, type Markup } from '../markup.js';
+import { markup, type Markup } from '../page/markup.js';
 import type { Area, Bar, Box, Frame, Scene, TextLine, Wire } from './scene.js';
 import { isGuessed } from './text-size.js';
 

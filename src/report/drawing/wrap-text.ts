@@ -1,4 +1,4 @@
-import { glued, noBreak } from '../glue.js';
+import { glued, noBreak } from '../words/glue.js';
 import { characterWidth, charactersOf, textWidth, type Setting } from './text-size.js';
 
 /** One line of a text that was broken to fit. */

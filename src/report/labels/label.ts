@@ -1,10 +1,10 @@
 import type { Polarity } from '../../domain/pedal.js';
 import { feedMillivolts } from '../../domain/plan.js';
-import type { PlanHandout } from '../handout.js';
-import type { Lead, UnitHookup } from '../hookup.js';
-import { firstBankOf } from '../inventory.js';
-import type { Speech } from '../screen.js';
-import { countText, outputsText, voltsText } from '../words.js';
+import type { PlanHandout } from '../words/handout.js';
+import type { Lead, UnitHookup } from '../words/hookup.js';
+import { firstBankOf } from '../words/inventory.js';
+import type { Speech } from '../screen/screen.js';
+import { countText, outputsText, voltsText } from '../words/words.js';
 
 /** What is written on one end of a lead. */
 export type Label = {

@@ -1,5 +1,5 @@
 import type { Polarity } from '../../domain/pedal.js';
-import { markup, type Markup } from '../markup.js';
+import { markup, type Markup } from '../page/markup.js';
 
 /** A round plug from the front: its pin, its sleeve with a gap, and which of them is plus. The words stand beside it. */
 export function polaritySign(polarity: Polarity): Markup {

@@ -1,8 +1,8 @@
-import type { Handout } from '../handout.js';
-import { markup, type Markup } from '../markup.js';
+import type { Handout } from '../words/handout.js';
+import { markup, type Markup } from '../page/markup.js';
 import { documentText } from '../page/document.js';
-import { safeText } from '../safe-text.js';
-import { countText } from '../words.js';
+import { safeText } from '../words/safe-text.js';
+import { countText } from '../words/words.js';
 import { labelsOf, type Label } from './label.js';
 import { polaritySign } from './polarity-sign.js';
 import { labelStyle } from './style.js';

@@ -1,7 +1,7 @@
-import type { ReplugWords } from '../handout.js';
-import { markup, type Markup } from '../markup.js';
-import { plainly, withCare } from '../remark.js';
-import { listText } from '../words.js';
+import type { ReplugWords } from '../words/handout.js';
+import { markup, type Markup } from './markup.js';
+import { plainly, withCare } from '../words/remark.js';
+import { listText } from '../words/words.js';
 import { list, paragraph, remarkList, tableMarkup } from './elements.js';
 
 /** What changes of today's wiring: who stays, who moves from where to where and why, who is new, who is off. */

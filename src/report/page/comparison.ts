@@ -1,8 +1,8 @@
-import type { ComparisonHandout } from '../comparison-handout.js';
-import { markup, type Markup } from '../markup.js';
-import { optionFigures } from '../option-words.js';
-import { plainly, withCare } from '../remark.js';
-import { safeText } from '../safe-text.js';
+import type { ComparisonHandout } from '../words/comparison-handout.js';
+import { markup, type Markup } from './markup.js';
+import { optionFigures } from '../words/option-words.js';
+import { plainly, withCare } from '../words/remark.js';
+import { safeText } from '../words/safe-text.js';
 import { documentText } from './document.js';
 import { paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
 import { passageSection } from './passages.js';

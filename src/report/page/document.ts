@@ -1,4 +1,4 @@
-import { markup, type Markup } from '../markup.js';
+import { markup, type Markup } from './markup.js';
 
 /** A style sheet with its SHA-256 digest in base64, by which a page allows it and no other. */
 export type StyleSheet = { readonly text: string; readonly digest: string };

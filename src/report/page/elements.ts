@@ -1,6 +1,6 @@
-import { markup, type Markup } from '../markup.js';
-import { glued } from '../glue.js';
-import type { Remark } from '../remark.js';
+import { markup, type Markup } from './markup.js';
+import { glued } from '../words/glue.js';
+import type { Remark } from '../words/remark.js';
 
 /** A part of the page with a heading; it is named in the list of parts at its top. */
 export type Section = { readonly id: string; readonly title: string; readonly body: Markup };

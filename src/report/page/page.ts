@@ -1,7 +1,7 @@
-import type { Handout, NoPlanHandout, PlanHandout } from '../handout.js';
-import { markup, type Markup } from '../markup.js';
-import { safeText } from '../safe-text.js';
-import { countText, priceText } from '../words.js';
+import type { Handout, NoPlanHandout, PlanHandout } from '../words/handout.js';
+import { markup, type Markup } from './markup.js';
+import { safeText } from '../words/safe-text.js';
+import { countText, priceText } from '../words/words.js';
 import { documentText } from './document.js';
 import { list, sectionMarkup, type Section } from './elements.js';
 import { passageSection } from './passages.js';

@@ -1,5 +1,5 @@
-import { markup } from '../markup.js';
-import type { Passage } from '../reasons.js';
+import { markup } from './markup.js';
+import type { Passage } from '../words/reasons.js';
 import { list, type Section } from './elements.js';
 
 /** A passage as the part of a page at this place. */

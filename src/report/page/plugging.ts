@@ -1,8 +1,8 @@
-import type { FeedRow } from '../feed-row.js';
-import { glued } from '../glue.js';
-import type { PlanHandout } from '../handout.js';
-import { markup, type Markup } from '../markup.js';
-import type { CheckRow } from '../steps.js';
+import type { FeedRow } from '../words/feed-row.js';
+import { glued } from '../words/glue.js';
+import type { PlanHandout } from '../words/handout.js';
+import { markup, type Markup } from './markup.js';
+import type { CheckRow } from '../words/steps.js';
 import { paragraph, tableMarkup, tick } from './elements.js';
 
 /** Every pedal with its way and its load; null where none has power. */

@@ -1,4 +1,4 @@
-import { darkColours, lightColours, type Colours } from '../colours.js';
+import { darkColours, lightColours, type Colours } from './colours.js';
 import { drawingStyle } from '../drawing/style.js';
 import type { StyleSheet } from './document.js';
 

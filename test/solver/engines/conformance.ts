@@ -1,7 +1,7 @@
 /** What every engine must get right before it is of any use. None of this is relied on: `prove` checks whatever it says. */
 import { expect, test } from 'vitest';
 
-import type { EngineCore } from '../../../solver/engine.js';
+import type { EngineCore } from '../../../solver/engines/engine.js';
 import type { Objective, Program, Row } from '../../../solver/program.js';
 import { isSolution, worth } from '../small-programs.js';
 

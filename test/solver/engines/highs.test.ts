@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 
-import { lowerBound, refutes } from '../../../solver/bound.js';
+import { lowerBound, refutes } from '../../../solver/compact/bound.js';
 import { load } from '../../../solver/engines/highs.js';
 import type { Program } from '../../../solver/program.js';
 import { conforms } from './conformance.js';

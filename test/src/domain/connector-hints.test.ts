@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { connectorHints } from '../../../src/domain/connector-hints.js';
-import { boardWithPedals, catalogueText, readOf } from '../files/texts.js';
+import { boardWithPedals, catalogueText, readOf } from '../reading/texts.js';
 
 describe('connectorHints', () => {
   it('names inlets that no plug and no lead fits, with a near spelling', () => {

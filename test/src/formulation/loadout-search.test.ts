@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Engine } from '../../../solver/engine.js';
+import type { Engine } from '../../../solver/engines/engine.js';
 import { auditWiring } from '../../../src/audit/audit-wiring.js';
 import { tiersOf, tierValue, type Tier } from '../../../src/domain/aim.js';
 import type { Board, Catalogue } from '../../../src/domain/board.js';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Engine } from '../../../solver/engine.js';
-import type { Engines } from '../../../solver/engines.js';
+import type { Engine } from '../../../solver/engines/engine.js';
+import type { Engines } from '../../../solver/engines/engines.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import { optimise } from '../../../src/formulation/optimise.js';
 import type { Effort, Outcome, Progress } from '../../../src/formulation/optimiser.js';

@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { supplyId } from '../../../src/domain/quantities.js';
-import { compare } from '../../../src/planning/compare.js';
+import { compare } from '../../../src/planning/compare/compare.js';
 import { comparisonReports } from '../../../src/report/comparison-formats.js';
-import type { ComparisonInput } from '../../../src/report/comparison-handout.js';
+import type { ComparisonInput } from '../../../src/report/words/comparison-handout.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
 import { sharedEngines } from '../../support/choosing.js';
 import { elementsOf } from '../../support/elements.js';

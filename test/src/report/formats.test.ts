@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { reportEndings, reportFormatOf, reportText } from '../../../src/report/formats.js';
-import { answerJson } from '../../../src/report/json.js';
+import { answerJson } from '../../../src/report/json/json.js';
 import type { Answer } from '../../../src/planning/answer.js';
 import { tideway } from './samples.js';
 

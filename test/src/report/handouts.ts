@@ -1,5 +1,5 @@
 import type { Answer } from '../../../src/planning/answer.js';
-import { handoutOf, type Handout, type PlanHandout } from '../../../src/report/handout.js';
+import { handoutOf, type Handout, type PlanHandout } from '../../../src/report/words/handout.js';
 import { everything } from './everything.js';
 import { moving } from './moving.js';
 import { tideway } from './samples.js';

@@ -1,6 +1,6 @@
 import { millivolts } from '../../../src/domain/quantities.js';
 import type { Answer } from '../../../src/planning/answer.js';
-import { changesOf } from '../../../src/planning/changes.js';
+import { changesOf } from '../../../src/planning/rewire/changes.js';
 import { wiredOf } from '../../support/wired.js';
 import { everything } from './everything.js';
 import { feedOf } from './samples.js';

@@ -1,6 +1,6 @@
 import type { Board, WiredFeed } from '../../../src/domain/board.js';
 import { millivolts, pedalId, supplyId } from '../../../src/domain/quantities.js';
-import type { OutputQuestion } from '../../../src/planning/check-output.js';
+import type { OutputQuestion } from '../../../src/planning/check/check-output.js';
 import { wiredOf } from '../../support/wired.js';
 import { everything } from './everything.js';
 import { feedOf, tideway } from './samples.js';

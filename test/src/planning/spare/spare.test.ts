@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
 import { microamps, partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
-import { rewire } from '../../../../src/planning/rewire.js';
+import { rewire } from '../../../../src/planning/rewire/rewire.js';
 import { addPedal } from '../../../../src/planning/spare/add-pedal.js';
 import { usualPedal, withPedals } from '../../../../src/planning/spare/extra-pedal.js';
 import { spare, type Room, type Spare } from '../../../../src/planning/spare/spare.js';

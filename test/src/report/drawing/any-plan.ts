@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { microamps, millivolts, minorUnits, partId } from '../../../../src/domain/quantities.js';
 import type { Feed } from '../../../../src/domain/plan.js';
 import type { Bank, Supply } from '../../../../src/domain/supply.js';
-import { handoutOf, type PlanHandout } from '../../../../src/report/handout.js';
+import { handoutOf, type PlanHandout } from '../../../../src/report/words/handout.js';
 import { hostileName } from '../../../support/hostile-names.js';
 import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf, wiringOf } from '../samples.js';
 

@@ -7,7 +7,7 @@ import { narrowScenes } from '../../../../src/report/drawing/narrow.js';
 import { stacked, type Scene } from '../../../../src/report/drawing/scene.js';
 import { svgFile } from '../../../../src/report/drawing/svg-file.js';
 import { wideScenes } from '../../../../src/report/drawing/wide.js';
-import type { PlanHandout } from '../../../../src/report/handout.js';
+import type { PlanHandout } from '../../../../src/report/words/handout.js';
 import { elementsOf } from '../../../support/elements.js';
 import { allHandouts, planOf, plainPlan } from '../handouts.js';
 import { anyPlan } from './any-plan.js';

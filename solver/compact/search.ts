@@ -1,0 +1,62 @@
+import { floorOf, type Floor } from './bound.js';
+import { compact } from './compact.js';
+import type { Limits } from '../engines/engine.js';
+import type { Engines } from '../engines/engines.js';
+import type { Stopped } from './outcome.js';
+import type { Point } from '../program.js';
+import type { Restatement } from './restatement.js';
+import type { Progress, Standing } from './standing.js';
+import { tightenTo } from './tighten.js';
+
+export type ProveOptions = {
+  readonly engines: Engines;
+  /** How many milliseconds are left for the whole search; asked before every step. Infinity is no limit. */
+  readonly remainingMs: () => number;
+  readonly signal?: AbortSignal;
+  /** A solution to begin with; it is checked, and passed over when it is none. */
+  readonly known?: Point;
+  /** A bound that the caller has proven; default the objective's constant. */
+  readonly lowerBound?: number;
+  /** Called with every better solution and every better bound. */
+  readonly onProgress?: (progress: Progress) => void;
+};
+
+/** One search for the optimum of one objective. */
+export type Search = {
+  readonly options: ProveOptions;
+  readonly standing: Standing;
+  /** The program as the engines get it. */
+  readonly whole: Restatement;
+  /** The best multipliers' floor under the whole program. */
+  readonly floor: Floor;
+};
+
+/** A day: timers take no more than 24 of them. */
+const LONGEST_MS = 86_400_000;
+
+/** What is left of time, for one question; null when the search is over. */
+export function limitsOf({ remainingMs, signal }: ProveOptions): Limits | null {
+  const timeoutMs = Math.min(Math.floor(remainingMs()), LONGEST_MS);
+  if (signal?.aborted || timeoutMs <= 0) return null;
+  return { timeoutMs, ...(signal === undefined ? {} : { signal }) };
+}
+
+/** The part of the program in which every solution worth at most `target` lies; null when there can be no such solution. */
+export function partWorth(target: number, { whole, floor }: Search): Restatement | null {
+  const compacted = compact(tightenTo(target, whole.program, whole.objective, floor), whole.objective);
+  if (compacted.kind === 'broken') return null;
+  const { restated } = compacted;
+  return { ...restated, restore: (point) => whole.restore(restated.restore(point)) };
+}
+
+/** The floor of no multipliers: what the objective's own coefficients say. */
+export const plainFloor = ({ program, objective }: Restatement): Floor => floorOf(program, objective, []);
+
+/** The end of a search that has shown nothing; `timedOut` when an engine says that its time ran out. */
+export function stopped({ options, standing }: Pick<Search, 'options' | 'standing'>, timedOut: boolean): Stopped {
+  const { incumbent, bound } = standing;
+  const inHand = { point: incumbent?.point ?? null, value: incumbent?.value ?? null, bound };
+  if (options.signal?.aborted) return { kind: 'stopped', reason: 'cancelled', ...inHand };
+  const overtime = timedOut || limitsOf(options) === null;
+  return { kind: 'stopped', reason: overtime ? 'time' : 'unconfirmed', ...inHand };
+}

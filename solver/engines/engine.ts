@@ -1,0 +1,39 @@
+import type { Objective, Point, Program } from '../program.js';
+
+/** What an engine says. Nobody believes it: points are checked in integers, and the rest is confirmed or dropped. */
+export type Claim =
+  /** It says that nothing is better than the point. */
+  | { readonly kind: 'optimal'; readonly point: Point }
+  | { readonly kind: 'infeasible' }
+  /** Its time ran out, perhaps with a point in hand. */
+  | { readonly kind: 'stopped'; readonly point: Point | null }
+  /** An exception, nonsense, silence; or it was killed or cancelled. */
+  | { readonly kind: 'failed'; readonly reason: string };
+
+export type Limits = {
+  /** What the engine is given; one that overruns it may be killed. */
+  readonly timeoutMs: number;
+  readonly signal?: AbortSignal;
+};
+
+/** Something that minimises integer programs of at least one column. One question at a time; further ones wait. */
+export type Engine = {
+  readonly name: string;
+  solve(program: Program, objective: Objective, limits: Limits): Promise<Claim>;
+  /**
+   * One multiplier a row: the duals of the relaxation, or a ray that shows it infeasible. Mere hints for a bound, which
+   * holds whatever they are. Null when the engine has none.
+   */
+  relaxationDuals?(program: Program, objective: Objective, limits: Limits): Promise<readonly number[] | null>;
+  /** Ends whatever runs; every later question is answered with `failed`. */
+  close(): Promise<void>;
+};
+
+/** The part of an engine that translates and computes, blocking its thread meanwhile. It may throw. */
+export type EngineCore = {
+  solve(program: Program, objective: Objective, timeoutMs: number): Claim;
+  relaxationDuals?(program: Program, objective: Objective, timeoutMs: number): readonly number[] | null;
+};
+
+/** What a module that the worker loads must export. */
+export type EngineModule = { readonly load: () => Promise<EngineCore> };

@@ -1,0 +1,21 @@
+import type { Claim } from './engine.js';
+import type { Point } from '../program.js';
+
+/** A value of unknown origin as a claim; whatever has not a claim's shape is a failure of its engine. */
+export function readClaim(value: unknown): Claim {
+  if (typeof value === 'object' && value !== null && 'kind' in value) {
+    const point = 'point' in value ? value.point : undefined;
+    if (value.kind === 'optimal' && isPoint(point)) return { kind: 'optimal', point };
+    if (value.kind === 'infeasible') return { kind: 'infeasible' };
+    if (value.kind === 'stopped' && (point === null || isPoint(point))) return { kind: 'stopped', point };
+    if (value.kind === 'failed')
+      return { kind: 'failed', reason: 'reason' in value ? String(value.reason) : 'no reason' };
+  }
+  return { kind: 'failed', reason: 'the answer is no claim' };
+}
+
+/** A value of unknown origin as multipliers; null when it is no list of numbers. */
+export const readMultipliers = (value: unknown): readonly number[] | null => (isPoint(value) ? value : null);
+
+const isPoint = (value: unknown): value is Point =>
+  Array.isArray(value) && value.every((entry) => typeof entry === 'number');

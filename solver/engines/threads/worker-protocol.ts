@@ -1,0 +1,13 @@
+import type { Objective, Program } from '../../program.js';
+
+/** What the main thread asks an engine's thread. */
+export type Question = {
+  readonly id: number;
+  readonly task: 'solve' | 'relaxationDuals';
+  readonly program: Program;
+  readonly objective: Objective;
+  readonly timeoutMs: number;
+};
+
+/** What comes back; the value is whatever the engine says and is not to be relied on. */
+export type Answer = { readonly id: number; readonly value: unknown };

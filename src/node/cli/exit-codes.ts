@@ -1,0 +1,25 @@
+import type { Answer } from '../../planning/answer.js';
+
+/** What the process ends with. */
+export const exitCodes = {
+  plan: 0,
+  internalError: 1,
+  usage: 2,
+  input: 3,
+  noPlan: 4,
+  stopped: 5,
+} as const;
+
+export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
+
+/** What an answer ends the process with. */
+export function exitCodeOf(answer: Answer): ExitCode {
+  switch (answer.kind) {
+    case 'plan':
+      return answer.gap === null ? exitCodes.plan : exitCodes.stopped;
+    case 'impossible':
+      return exitCodes.noPlan;
+    case 'stopped':
+      return exitCodes.stopped;
+  }
+}

@@ -1,0 +1,31 @@
+import type { LeadDraft } from '../../../reading/drafts/lead-draft.js';
+import type { Asker } from './asker.js';
+import { askConnector, askCount, askMoney, askName } from './questions.js';
+
+const kinds = [
+  { value: 'adapter', label: 'an adapter from one plug to another' },
+  { value: 'reversing', label: 'a reversing lead', hint: 'swaps plus and minus' },
+  { value: 'chain', label: 'a chain lead', hint: 'several pedals on one output' },
+  { value: 'series', label: 'a series lead', hint: 'joins two outputs, volts add' },
+  { value: 'parallel', label: 'a parallel lead', hint: 'joins two outputs, milliamps add' },
+] as const;
+
+/** Asks for one lead or adapter; null when a plug of it is not known, for then it is of no use. */
+export async function askLead(
+  asker: Asker,
+  { taken, currency }: { readonly taken: ReadonlySet<string>; readonly currency: string },
+): Promise<LeadDraft | null> {
+  const kind = await asker.choose('What kind of lead is it?', kinds);
+  const name = await askName(asker, 'What is it called?', taken);
+  const price = await askMoney(asker, 'What does it cost?', currency);
+  const fits = await askConnector(asker, 'Which plug goes into it, at the end towards the supply?');
+  const gives = await askConnector(asker, 'Which plug does it offer, at the end towards the pedal?');
+  if (fits === null || gives === null) {
+    asker.say('Without its plugs a lead is of no use to a plan. Compare them with others, and add it then.');
+    return null;
+  }
+  const tails = kind === 'chain' ? await askCount(asker, 'How many pedals can it feed?', 2) : null;
+  const joins = kind === 'series' || kind === 'parallel' ? kind : null;
+  const reverses = kind === 'reversing' || (await asker.confirm('Does it swap plus and minus on the way?', false));
+  return { name, price, fits, gives, reverses, tails, joins };
+}

@@ -1,0 +1,70 @@
+import { currencyNames, currencyOf } from '../../../domain/money.js';
+import { nearSpelling } from '../../../domain/near-spelling.js';
+import { idFromName } from '../../../reading/resolve/resolve-id.js';
+import { largestCount, longestText } from '../../../reading/schema/schema-fields.js';
+import { plainNumber } from '../../../reading/typed/plain-number.js';
+import type { Asker } from './asker.js';
+import { connectorChoices } from './label-help.js';
+
+/** Asks for a name that makes an id which nothing else has. */
+export async function askName(asker: Asker, question: string, taken: ReadonlySet<string>): Promise<string> {
+  const check = (answer: string): string | null => {
+    const id = idFromName(answer.trim());
+    if (answer.trim().length > longestText) return `At most ${longestText} characters.`;
+    if (id === null) return 'It needs a letter or a digit.';
+    return taken.has(id) ? 'That name is there already: add a word that tells them apart.' : null;
+  };
+  return (await asker.text(question, { check })).trim();
+}
+
+/** Asks for an ISO 4217 code. */
+export async function askCurrency(asker: Asker): Promise<string> {
+  const plain = (answer: string): string => answer.trim().toUpperCase();
+  const check = (answer: string): string | null => {
+    if (currencyOf(plain(answer)) !== null) return null;
+    const near = nearSpelling(plain(answer), currencyNames());
+    return near === null ? 'Write its three letters, such as EUR.' : `Did you mean ${near}?`;
+  };
+  return plain(await asker.text('Which currency are the prices in?', { example: 'EUR', check }));
+}
+
+/** Asks for an amount of money of at least 0 in a currency. */
+export async function askMoney(asker: Asker, question: string, currency: string, initial?: string): Promise<number> {
+  const decimals = currencyOf(currency)?.decimals ?? 2;
+  const amountIn = (answer: string): number | null => {
+    const plain = plainNumber(answer, 'money');
+    const isFine = plain !== null && Number(plain) >= 0 && (plain.split('.')[1] ?? '').length <= decimals;
+    return isFine ? Number(plain) : null;
+  };
+  const check = (answer: string): string | null =>
+    amountIn(answer) === null
+      ? `Write an amount in ${currency}, with a decimal point and nothing between thousands.`
+      : null;
+  const answer = await asker.text(question, { example: '20', check, ...(initial === undefined ? {} : { initial }) });
+  return amountIn(answer) ?? 0;
+}
+
+/** Asks for a whole number from a lowest one on. */
+export async function askCount(
+  asker: Asker,
+  question: string,
+  lowest: number,
+  highest = largestCount,
+): Promise<number> {
+  const isFine = (answer: string): boolean =>
+    /^\d{1,6}$/.test(answer.trim()) && Number(answer) >= lowest && Number(answer) <= highest;
+  const check = (answer: string): string | null =>
+    isFine(answer) ? null : `Write a whole number from ${lowest} to ${highest}.`;
+  return Number(await asker.text(question, { example: String(lowest), check }));
+}
+
+/** Asks for a connector; null when it is not known. */
+export async function askConnector(asker: Asker, question: string): Promise<string | null> {
+  const chosen = await asker.choose(question, connectorChoices);
+  if (chosen === 'unknown') return null;
+  if (chosen !== 'other') return chosen;
+  const check = (answer: string): string | null =>
+    answer.trim() === '' || answer.trim().length > longestText ? 'Give it a name.' : null;
+  const name = await asker.text('What do you call it? Write the same wherever the same plug is meant.', { check });
+  return name.trim();
+}

@@ -1,0 +1,81 @@
+import type { Engines } from '../../index.js';
+import type { ChoosingAim } from '../../domain/aim.js';
+import { escapedText } from '../../domain/shown-text.js';
+import { faultText, type InputFault } from '../../reading/faults/input-fault.js';
+import type { Inputs, ReadResult } from '../disk/read-inputs.js';
+import { compare, type Bought } from '../../planning/compare/compare.js';
+import { comparisonObject } from '../../report/json/comparison-json.js';
+import { safeJson } from '../../report/words/safe-text.js';
+
+/** How the boards of a folder are compared: the same for all. */
+export type FolderJob = {
+  readonly catalogue: { readonly file: string; readonly text: string };
+  readonly aim: ChoosingAim;
+  readonly best: number;
+  readonly asked: readonly Bought[];
+  /** For each board; Infinity is no limit. */
+  readonly timeMs: number;
+};
+
+/** One board file of a folder. */
+export type BoardTask = {
+  /** Its name in the folder. */
+  readonly file: string;
+  readonly path: string;
+  readonly text: string;
+  readonly hash: string;
+};
+
+/** `defect` is one of boardfeed; what is `best found` was not proven in time. */
+const boardStatuses = ['proven', 'impossible', 'best found', 'faulty', 'defect'] as const;
+export type BoardStatus = (typeof boardStatuses)[number];
+export const isBoardStatus = (text: string): text is BoardStatus => boardStatuses.some((status) => status === text);
+
+/** What came of one board, as a line of JSON without its end. */
+export type BoardResult = { readonly status: BoardStatus; readonly line: string };
+
+export type BoardContext = {
+  readonly job: FolderJob;
+  readonly read: (board: { readonly file: string; readonly text: string }) => ReadResult<Inputs>;
+  readonly engines: Engines;
+};
+
+/** Compares one board. Whatever goes wrong with it is told by its line, and ends nothing else. */
+export async function boardResult(task: BoardTask, { job, read, engines }: BoardContext): Promise<BoardResult> {
+  try {
+    const inputs = read({ file: task.path, text: task.text });
+    if (inputs.kind === 'faulty') return faultyResult(task, inputs.faults, inputs.more);
+    const { board, catalogue } = inputs.value;
+    const { aim, best, asked, timeMs } = job;
+    const started = performance.now();
+    const remainingMs = (): number => timeMs - (performance.now() - started);
+    const comparison = await compare(board, catalogue, { aim, best, asked, remainingMs, engines });
+    const object = comparisonObject(board, catalogue, comparison);
+    return lineOf(task, object.status, { comparison: object });
+  } catch (error) {
+    return defectResult(task, error);
+  }
+}
+
+/** A board file that cannot be read or is wrong. */
+export function faultyResult(
+  task: Pick<BoardTask, 'file'> & { readonly hash: string | null },
+  faults: readonly InputFault[],
+  more: number,
+): BoardResult {
+  const [first] = faults;
+  const message = first === undefined ? 'the file cannot be read' : faultText(first);
+  return lineOf(task, 'faulty', { error: { message, faults, more } });
+}
+
+/** A defect of boardfeed that a board has brought to light. */
+export function defectResult(task: Pick<BoardTask, 'file' | 'hash'>, error: unknown): BoardResult {
+  const message = escapedText(error instanceof Error ? error.message : String(error));
+  return lineOf(task, 'defect', { error: { message: `boardfeed has a defect: ${message}`, faults: [], more: 0 } });
+}
+
+const lineOf = (
+  { file, hash }: { readonly file: string; readonly hash: string | null },
+  status: BoardStatus,
+  body: object,
+): BoardResult => ({ status, line: safeJson(JSON.stringify({ file, hash, status, ...body })) });

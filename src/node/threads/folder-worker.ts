@@ -1,0 +1,13 @@
+/** A thread that compares boards one after the other. It is started by its address, and told what to do by messages. */
+import { parentPort, workerData } from 'node:worker_threads';
+
+import { startEngines } from '../../index.js';
+import { inputsBeside } from '../disk/read-inputs.js';
+import { boardResult, type BoardTask, type FolderJob } from './board-result.js';
+
+const job = workerData as FolderJob;
+const context = { job, read: inputsBeside(job.catalogue), engines: startEngines() };
+
+parentPort?.on('message', (task: BoardTask) => {
+  void boardResult(task, context).then((result) => parentPort?.postMessage(result));
+});

@@ -1,0 +1,106 @@
+import { auditWiring } from '../../audit/audit-wiring.js';
+import { compareScores, tiersOf, tierValue, type Tier } from '../../domain/aim.js';
+import type { Wiring } from '../../domain/plan.js';
+import { proofFormat, type Proof, type ProofStep } from '../../domain/proof.js';
+import { optimise } from '../../formulation/optimise.js';
+import type { Effort, Outcome } from '../../formulation/optimiser.js';
+import { questionOf, type Question } from '../../formulation/question.js';
+import type { Answer, Gap } from '../answer.js';
+import { audited, measured, provenWiring, type Terms } from '../audited.js';
+import { firstPlans } from './first-plans.js';
+import { keepsPinned } from '../rewire/moves.js';
+import { reasonsOf } from './reasons.js';
+
+/** A board to be powered, and how. */
+export type Job = Terms & { readonly effort: Effort };
+
+/** The tiers that can differ: without leave for a partial plan every pedal is powered. */
+const rankedTiers = ({ aim, partial }: Job): readonly Tier[] =>
+  tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+
+/**
+ * The best plan, audited, or why there is none.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function answerTo(job: Job): Promise<Answer> {
+  const { board, catalogue, aim, partial, today, effort } = job;
+  const question = questionOf(board, catalogue, { tiers: rankedTiers(job), partial, today });
+  const outcome = await optimise(question, effort);
+  switch (outcome.kind) {
+    case 'impossible': {
+      const reasons = await reasonsOf(board, catalogue, explaining(effort));
+      const proof = effort.proof === true ? await impossibilityProof(job) : null;
+      return { kind: 'impossible', aim, reasons, ...(proof === null ? {} : { proof }) };
+    }
+    case 'stopped':
+      return bestFound(job, question, outcome);
+    case 'proven': {
+      const wiring = provenWiring(job, outcome);
+      const reasons =
+        wiring.unpowered.length === 0 ? [] : await reasonsOf(board, catalogue, explaining(effort), 'pedals only');
+      const proof = proofOf(job, outcome.proof);
+      return {
+        kind: 'plan',
+        aim,
+        wiring,
+        gap: null,
+        reasons,
+        evidence: outcome.evidence,
+        ...(proof === null ? {} : { proof }),
+      };
+    }
+  }
+}
+
+function proofOf({ board, aim, partial }: Job, steps: readonly ProofStep[] | null): Proof | null {
+  return steps === null || aim === 'moves' ? null : { format: proofFormat, board: board.name, aim, partial, steps };
+}
+
+/** That every plan, were it allowed to leave pedals out, leaves out some; null when it could not be shown so. */
+async function impossibilityProof(job: Job): Promise<Proof | null> {
+  const { board, catalogue, effort } = job;
+  const question = questionOf(board, catalogue, { tiers: ['unpowered'], partial: true });
+  const outcome = await optimise(question, { ...effort, onProgress: undefined });
+  const proof = outcome.kind === 'proven' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
+  return proof === null ? null : { ...proof, impossible: true };
+}
+
+/** The same effort for finding reasons: what these searches reach is no plan, so it is not told as one. */
+function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
+  onProgress?.({ tier: null, value: null, bound: null });
+  return effort;
+}
+
+function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
+  const { board, aim } = job;
+  const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlans(job, question)];
+  const best = plans.reduce<Wiring | null>(
+    (found, wiring) =>
+      found !== null && compareScores(found.score, wiring.score, aim, board.policy) <= 0 ? found : wiring,
+    null,
+  );
+  if (best === null) return { kind: 'stopped', aim };
+  return { kind: 'plan', aim, wiring: best, gap: gapOf(job, best, outcome), reasons: [] };
+}
+
+/** Plans made without a search that keep the limits of the policy, too; to leave out every pedal always does. */
+function quickPlans(job: Job, question: Question): readonly Wiring[] {
+  const { board, catalogue, partial, today } = job;
+  return [...firstPlans(question), ...(partial ? [[]] : [])]
+    .map((feeds) => measured(job, feeds))
+    .filter((wiring) => keepsPinned(wiring, today) && auditWiring(board, catalogue, wiring, { partial }).length === 0);
+}
+
+/** The first tier in which the plan has not been shown to be best; null when it has been in all. */
+function gapOf(job: Job, wiring: Wiring, outcome: Extract<Outcome, { kind: 'stopped' }>): Gap | null {
+  const boundOf = (tier: Tier): number | null => {
+    const settled = outcome.settled.get(tier);
+    return settled ?? (outcome.open?.tier === tier ? outcome.open.bound : null);
+  };
+  const values = rankedTiers(job).map((tier) => ({
+    tier,
+    value: tierValue(tier, wiring.score, job.board.policy),
+    bound: boundOf(tier),
+  }));
+  return values.find(({ value, bound }) => bound !== value) ?? null;
+}

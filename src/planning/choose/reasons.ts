@@ -1,0 +1,97 @@
+import type { Board, Catalogue, Policy } from '../../domain/board.js';
+import { moneyText } from '../../domain/money.js';
+import type { Pedal } from '../../domain/pedal.js';
+import { minorUnits } from '../../domain/quantities.js';
+import { optimise } from '../../formulation/optimise.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { questionOf } from '../../formulation/question.js';
+import { feedable, type SupplyUses } from '../../loadout/supply-uses.js';
+import type { Reason } from '../answer.js';
+import { refusalsOf } from './refusals.js';
+import { smallestConflict } from './smallest-conflict.js';
+
+/**
+ * Why a board cannot be powered: the pedals that nothing can feed, and for the others the limits of the policy that are
+ * too tight and a smallest set of pedals that cannot be fed together. `pedals only` asks for the first alone.
+ */
+export async function reasonsOf(
+  board: Board,
+  catalogue: Catalogue,
+  effort: Effort,
+  scope: 'all' | 'pedals only' = 'all',
+): Promise<readonly Reason[]> {
+  const unfed = unfeedable(board, catalogue);
+  const pedals = unfed.map((pedal): Reason => ({
+    kind: 'pedal',
+    pedal: pedal.id,
+    refusals: refusalsOf(pedal, board, catalogue),
+  }));
+  const rest = { ...board, pedals: board.pedals.filter((pedal) => !unfed.includes(pedal)) };
+  if (scope === 'pedals only' || rest.pedals.length === 0) return pedals;
+  const tight = await tightLimits(rest, catalogue, effort);
+  const conflict = await smallestConflict(rest, catalogue, effort);
+  // One pedal alone is no conflict where a limit says all there is to say.
+  const explained = conflict === null || (tight.length > 0 && conflict.pedals.length === 1);
+  return [...pedals, ...tight, ...(explained ? [] : [conflict])];
+}
+
+/** The pedals that no output can feed, alone or in a chain, whatever else is left out. */
+function unfeedable(board: Board, catalogue: Catalogue): readonly Pedal[] {
+  const question = questionOf(board, catalogue, { tiers: [], partial: true });
+  const fed = new Set<number>();
+  for (const uses of question.supplies) for (const pedal of feedable(withinLimits(uses))) fed.add(pedal);
+  const unfed = question.bench.classes.filter((_, index) => !fed.has(index)).flatMap(({ members }) => members);
+  return board.pedals.filter((pedal) => unfed.includes(pedal));
+}
+
+/** Without the uses that by themselves are too much for a total. */
+export function withinLimits(uses: SupplyUses): SupplyUses {
+  const holds = (weights: readonly bigint[]): boolean =>
+    uses.limits.every(({ capacity }, index) => (weights[index] ?? 0n) <= capacity);
+  const chains = uses.chains.map((pool) => ({ ...pool, places: pool.places.filter(({ weights }) => holds(weights)) }));
+  return { ...uses, solos: uses.solos.filter(({ weights }) => holds(weights)), chains };
+}
+
+const limits = ['budget', 'bricks', 'sockets'] as const;
+type Limit = (typeof limits)[number];
+
+/** The limits that are too tight, and the least that would do in place of each. */
+async function tightLimits(board: Board, catalogue: Catalogue, effort: Effort): Promise<readonly Reason[]> {
+  const reasons: Reason[] = [];
+  for (const limit of limits) {
+    const allowed = board.policy[limit];
+    if (allowed === null) continue;
+    // With the other limits as they are; where these are too tight themselves, without them.
+    const needed =
+      (await leastOf(limit, [limit], board, catalogue, effort)) ??
+      (await leastOf(limit, limits, board, catalogue, effort));
+    if (needed === null || needed <= allowed) continue;
+    const message = limitMessage(limit, allowed, needed, board);
+    reasons.push({ kind: 'limit', limit, allowed, needed, message });
+  }
+  return reasons;
+}
+
+/** The least that a plan needs of what a limit caps when some limits are lifted; null when it is impossible even so. */
+async function leastOf(
+  limit: Limit,
+  lifted: readonly Limit[],
+  board: Board,
+  catalogue: Catalogue,
+  effort: Effort,
+): Promise<number | null> {
+  const policy: Policy = { ...board.policy, ...Object.fromEntries(lifted.map((each) => [each, null])) };
+  const tier = limit === 'budget' ? 'money' : 'bricks';
+  const question = questionOf({ ...board, policy }, catalogue, { tiers: [tier], partial: false });
+  const outcome = await optimise(question, effort);
+  return outcome.kind === 'proven' ? (outcome.values.get(tier) ?? null) : null;
+}
+
+function limitMessage(limit: Limit, allowed: number, needed: number, { currency }: Board): string {
+  if (limit === 'budget') {
+    const money = (amount: number): string => `${moneyText(minorUnits(amount), currency)} ${currency.code}`;
+    return `the budget is ${money(allowed)}; powering every pedal takes at least ${money(needed)}`;
+  }
+  const what = limit === 'bricks' ? 'supplies in use' : 'mains sockets';
+  return `${what} are limited to ${allowed}; powering every pedal takes at least ${needed}`;
+}

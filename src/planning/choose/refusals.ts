@@ -1,0 +1,282 @@
+import type { Board, Catalogue } from '../../domain/board.js';
+import { connectorHints } from '../../domain/connector-hints.js';
+import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
+import type { Pedal } from '../../domain/pedal.js';
+import { decimalOfThousandths, factorText, type Factor, type Millivolts } from '../../domain/quantities.js';
+import type { Rule } from '../../domain/rules.js';
+import type { Bank, Supply, Total } from '../../domain/supply.js';
+import { partOffers, supplyOffers, type Offer } from '../../loadout/case.js';
+import { leadKinds, type LeadKind } from '../../loadout/lead-kinds.js';
+import { loadOf, pedalLoad, withinFactor } from '../../loadout/load.js';
+import { acceptsVolts, voltsSuit } from '../../loadout/outlet.js';
+import { router, type Router } from '../../loadout/routes.js';
+import { seatsOf, type Seat } from '../../loadout/seats.js';
+import { mainsSuit } from '../../loadout/supply-uses.js';
+import { totalLimits, weightsOf } from '../../loadout/totals.js';
+import type { Refusal } from '../answer.js';
+
+/**
+ * Why no output feeds a pedal, even alone: for every rule that stops some output, the output that comes nearest to
+ * passing it. Rules stand in the order in which a feed is thought through, the last passed first: what fails only at
+ * the end was nearest to working.
+ */
+export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | null): readonly Refusal[] {
+  const leads = [...(catalogue?.parts ?? []), ...board.gear.parts];
+  const kinds = leadKinds(partOffers(board, catalogue));
+  const hint = connectorHints(board, catalogue).find((each) => each.pedal === pedal.id);
+  const shop: Shop = {
+    board,
+    catalogue,
+    kinds,
+    nearInlet: hint?.near ?? null,
+    routes: router(kinds),
+    routesWithAnyStock: router(leadKinds(leads.map((part) => ({ part, owned: 1, forSale: 0 })))),
+  };
+  const offered = supplyOffers(board, catalogue);
+  if (offered.length === 0)
+    return [{ rule: 'stock', at: null, message: 'there is no supply, neither owned nor for sale' }];
+  const misses = offered.flatMap((offer) => missesOf(pedal, offer, shop));
+  return [...checks]
+    .reverse()
+    .flatMap(({ rule }) => nearest(misses.filter((miss) => miss.rule === rule)) ?? [])
+    .map(({ rule, supply, outputs, message }) => ({ rule, at: { supply: supply.id, outputs }, message }));
+}
+
+type Shop = {
+  readonly board: Board;
+  readonly catalogue: Catalogue | null;
+  /** A connector at hand that the pedal's inlet may be a misspelling of. */
+  readonly nearInlet: string | null;
+  readonly kinds: readonly LeadKind[];
+  readonly routes: Router;
+  readonly routesWithAnyStock: Router;
+};
+
+/** One output at one setting, or two joined ones, and the pedal that asks for them. */
+type Attempt = {
+  readonly pedal: Pedal;
+  readonly offer: Offer;
+  readonly supply: Supply;
+  /** The bank of the output, or of the first of two joined ones. */
+  readonly bank: Bank;
+  readonly seat: Seat;
+  /** The join lead that it takes can neither be had nor is it owned. */
+  readonly lacksLead: boolean;
+  readonly shop: Shop;
+};
+
+/** How an attempt fails: the larger the nearness, the nearer it came. */
+type Miss = {
+  readonly rule: Rule;
+  readonly supply: Supply;
+  readonly outputs: readonly number[];
+  readonly nearness: number;
+  readonly message: string;
+};
+
+type Failure = { readonly nearness: number; readonly message: string };
+type Check = { readonly rule: Rule; readonly fails: (attempt: Attempt) => Failure | null };
+
+const checks: readonly Check[] = [
+  { rule: 'mains', fails: failsMains },
+  { rule: 'power', fails: failsPower },
+  { rule: 'voltage', fails: failsVoltage },
+  { rule: 'plug', fails: failsPlug },
+  { rule: 'polarity', fails: failsPolarity },
+  { rule: 'current', fails: failsCurrent },
+  { rule: 'startup', fails: failsStartup },
+  { rule: 'total', fails: failsTotal },
+  { rule: 'join', fails: failsJoin },
+  { rule: 'stock', fails: failsStock },
+];
+
+function missesOf(pedal: Pedal, offer: Offer, shop: Shop): readonly Miss[] {
+  const { supply } = offer;
+  const imagined = imaginedLeads(supply, shop.kinds);
+  const seats = [
+    ...seatsOf(supply, shop.kinds).map((seat) => ({ seat, lacksLead: false })),
+    ...seatsOf(supply, imagined).flatMap((seat) => (seat.join === null ? [] : [{ seat, lacksLead: true }])),
+  ];
+  return seats.flatMap(({ seat, lacksLead }) => {
+    const bank = supply.banks[seat.outputs[0]?.bank ?? 0];
+    if (bank === undefined) return [];
+    const attempt = { pedal, offer, supply, bank, seat, lacksLead, shop };
+    for (const { rule, fails } of checks) {
+      const failure = fails(attempt);
+      if (failure !== null) return [{ rule, supply, outputs: outputsOf(attempt), ...failure }];
+    }
+    return [];
+  });
+}
+
+/** Straight join leads for the joins that a supply allows and for which there is no lead: to see what one would do. */
+function imaginedLeads({ banks }: Supply, kinds: readonly LeadKind[]): readonly LeadKind[] {
+  const wanted = banks.flatMap(({ plug, joins }) => joins.map((mode) => ({ plug, mode })));
+  const missing = wanted.filter(
+    ({ plug, mode }) => !kinds.some(({ fits, role }) => role.kind === 'join' && role.mode === mode && fits === plug),
+  );
+  return missing.map(({ plug, mode }, index) => ({
+    index,
+    fits: plug,
+    gives: plug,
+    reverses: false,
+    role: { kind: 'join', mode },
+    supplyOf: [],
+  }));
+}
+
+/** The numbers of the outputs that are alike in this. */
+function outputsOf({ supply, seat }: Attempt): readonly number[] {
+  const banks = new Set(seat.outputs.flatMap(({ bank }) => supply.banks[bank] ?? []));
+  return [...banks].flatMap(({ firstOutput, outputs }) => Array.from({ length: outputs }, (_, at) => firstOutput + at));
+}
+
+function nearest(misses: readonly Miss[]): Miss | undefined {
+  return misses.reduce<Miss | undefined>(
+    (best, miss) => (best && best.nearness >= miss.nearness ? best : miss),
+    undefined,
+  );
+}
+
+const volts = (millivolts: number): string => `${decimalOfThousandths(millivolts)} V`;
+const current = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
+
+function failsMains({ supply, shop }: Attempt): Failure | null {
+  const { policy } = shop.board;
+  if (mainsSuit(supply, policy) || policy.mains === null) return null;
+  const venue = `the venue has ${volts(policy.mains)}`;
+  return supply.mains === null
+    ? { nearness: 0, message: `${supply.name} does not state the mains volts that it accepts; ${venue}` }
+    : {
+        nearness: -Math.max(supply.mains.from - policy.mains, policy.mains - supply.mains.to),
+        message: `${supply.name} accepts mains of ${volts(supply.mains.from)} to ${volts(supply.mains.to)}; ${venue}`,
+      };
+}
+
+function failsPower({ pedal, bank, supply }: Attempt): Failure | null {
+  if (pedal.power === bank.power) return null;
+  return { nearness: 0, message: `needs ${pedal.power}; ${supply.name} gives ${bank.power} there` };
+}
+
+function failsVoltage({ pedal, seat, supply }: Attempt): Failure | null {
+  if (voltsSuit(pedal, seat.outlet)) return null;
+  const { millivolts, openCircuit } = seat.outlet;
+  const wanted = acceptedText(pedal);
+  const where = placeText(seat, supply);
+  if (!acceptsVolts(pedal, millivolts)) {
+    const message = `accepts ${wanted}; the nearest is ${volts(millivolts)} (${where})`;
+    return { nearness: farther - distance(pedal, millivolts), message };
+  }
+  const open = openCircuit ?? millivolts;
+  const survives =
+    pedal.survives === null
+      ? 'its maker states no higher volts that it survives'
+      : `it survives ${volts(pedal.survives)}`;
+  const rise = `${where} is unregulated and rises from ${volts(millivolts)} to ${volts(open)} without a load`;
+  return { nearness: -distance(pedal, open), message: `accepts ${wanted}; ${rise}, and ${survives}` };
+}
+
+/** Wrong volts are farther off than right ones that rise too high without a load. */
+const farther = -1e9;
+
+/** "Quay 6", or "two outputs of Quay 6 in series". */
+const placeText = ({ join }: Seat, supply: Supply): string =>
+  join === null ? supply.name : `two outputs of ${supply.name} in ${join.mode}`;
+
+/** "the strongest 9 V output gives"; where a stronger one fails for another reason, "… output that fits gives". */
+function strongestText({ seat: { join, outlet }, shop: { board, catalogue } }: Attempt): string {
+  if (join !== null) return `the strongest two that fit in ${join.mode} for ${volts(outlet.millivolts)} give`;
+  const ratings = supplyOffers(board, catalogue).flatMap(({ supply }) =>
+    supply.banks.flatMap(({ power, settings }) =>
+      settings.filter(({ millivolts }) => power === outlet.power && millivolts === outlet.millivolts),
+    ),
+  );
+  const fits = ratings.some(({ rating }) => rating > outlet.rating) ? ' that fits' : '';
+  return `the strongest ${volts(outlet.millivolts)} output${fits} gives`;
+}
+
+function acceptedText({ accepts }: Pedal): string {
+  if (accepts.kind === 'range') return `${volts(accepts.from)} to ${volts(accepts.to)}`;
+  return accepts.millivolts.map(volts).join(' or ');
+}
+
+function distance({ accepts }: Pedal, millivolts: number): number {
+  if (accepts.kind === 'range') return Math.max(accepts.from - millivolts, millivolts - accepts.to, 0);
+  return Math.min(...accepts.millivolts.map((each) => Math.abs(each - millivolts)));
+}
+
+/** Whether the plug can be brought to fit when polarity is left aside. */
+function failsPlug({ pedal, supply, seat, shop }: Attempt): Failure | null {
+  const either = { plug: seat.exit.plug, polarities: ['centre-negative', 'centre-positive'] as const };
+  if (shop.routesWithAnyStock(either, pedal).length > 0) return null;
+  const misspelt = shop.nearInlet === null ? '' : ` (did you mean ${shop.nearInlet}?)`;
+  const message = `has a ${pedal.inlet} inlet${misspelt}; ${supply.name} offers ${seat.exit.plug}, and no one or two adapters lead from there`;
+  return { nearness: 0, message };
+}
+
+function failsPolarity({ pedal, bank, supply, seat, shop }: Attempt): Failure | null {
+  if (shop.routesWithAnyStock(seat.exit, pedal).length > 0) return null;
+  const message = `needs ${pedal.polarity ?? 'AC'}; ${supply.name} gives ${bank.polarity ?? 'AC'}, and no lead reverses it and fits`;
+  return { nearness: 0, message };
+}
+
+function failsCurrent(attempt: Attempt): Failure | null {
+  const { pedal, seat, supply } = attempt;
+  const { policy } = attempt.shop.board;
+  const { millivolts, rating } = seat.outlet;
+  const load = pedalLoad(pedal, millivolts, policy);
+  if (load !== undefined && withinFactor(load, policy.headroom.alone, loadOf(rating, policy))) return null;
+  const needed = neededOf(pedal, millivolts, policy.guess, policy.headroom.alone);
+  const message = `needs ${needed.text}; ${strongestText(attempt)} ${current(rating)} (${supply.name})`;
+  return { nearness: rating - needed.microamps, message };
+}
+
+type Needed = { readonly microamps: number; readonly text: string };
+
+/** "300 mA × 1.5 for a guess × 1.2 = 540 mA", rounded up to a microamp. */
+function neededOf(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom: Factor): Needed {
+  const microamps = stepsUp(scaled(loadAt(pedal, millivolts, guess), headroom), 1);
+  const guessed = pedal.figure === 'guess' ? ` × ${factorText(guess)} for a guess` : '';
+  const draw = current(drawAt(pedal, millivolts));
+  return { microamps, text: `${draw}${guessed} × ${factorText(headroom)} = ${current(microamps)}` };
+}
+
+function failsStartup(attempt: Attempt): Failure | null {
+  const { pedal, seat, supply } = attempt;
+  const { rating } = seat.outlet;
+  if (pedal.startup === null || pedal.startup <= rating) return null;
+  const needed = `takes ${current(pedal.startup)} to start`;
+  return { nearness: rating, message: `${needed}; ${strongestText(attempt)} ${current(rating)} (${supply.name})` };
+}
+
+function failsTotal({ pedal, seat, supply, shop: { board } }: Attempt): Failure | null {
+  const { policy } = board;
+  const limits = totalLimits(supply, policy);
+  const { millivolts } = seat.outlet;
+  const weights = weightsOf(limits, seat.loads(pedalLoad(pedal, millivolts, policy) ?? 0n), policy);
+  const broken = limits.find(({ capacity }, index) => (weights[index] ?? 0n) > capacity);
+  if (broken === undefined) return null;
+  const whole = broken.bank === null ? 'all outputs' : 'the outputs of that bank';
+  const needed = neededOf(pedal, millivolts, policy.guess, policy.headroom.supply);
+  const twice = seat.join?.mode === 'series' ? ', on both outputs of a series join' : '';
+  const message = `needs ${needed.text} at ${volts(millivolts)}${twice}; ${whole} of ${supply.name} together give ${totalText(broken.total)}`;
+  return { nearness: 0, message };
+}
+
+const totalText = (total: Total): string =>
+  total.kind === 'current' ? current(total.microamps) : `${decimalOfThousandths(total.milliwatts)} W`;
+
+function failsJoin({ seat, lacksLead, supply }: Attempt): Failure | null {
+  if (seat.join === null || !lacksLead) return null;
+  const joined = `two outputs of ${supply.name} in ${seat.join.mode} would do`;
+  return { nearness: 0, message: `${joined}, but a ${seat.join.mode} lead is neither owned nor for sale` };
+}
+
+/** All else fits: then it is the supply or a lead that cannot be had. */
+function failsStock({ pedal, offer, seat, supply, shop }: Attempt): Failure | null {
+  if (offer.owned + offer.forSale === 0) {
+    return { nearness: 1, message: `${supply.name} would do, but none is owned or in stock` };
+  }
+  if (shop.routes(seat.exit, pedal).length > 0) return null;
+  return { nearness: 0, message: `${supply.name} would do, but a lead that it takes is neither owned nor in stock` };
+}

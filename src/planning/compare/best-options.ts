@@ -1,0 +1,60 @@
+import { choosingTiersOf, compareScores, type ChoosingAim, type ChoosingTier } from '../../domain/aim.js';
+import type { Wiring } from '../../domain/plan.js';
+import type { Question } from '../../formulation/question.js';
+import type { Answer } from '../answer.js';
+import type { Job } from '../choose/answer-to.js';
+import type { CompareStage, Comparison } from './comparison.js';
+import { rankedOption, type Draft } from './option-drafts.js';
+import { provenPlan } from '../proven-plan.js';
+import { bestPurchases, type Bought, type Caps, type Solved } from './purchase-tree.js';
+
+/** The tiers of plans that power every pedal. */
+export const rankedTiers = (aim: ChoosingAim): readonly ChoosingTier[] =>
+  choosingTiersOf(aim).filter((tier) => tier !== 'unpowered');
+
+export type BestJob = {
+  readonly job: Job & { readonly aim: ChoosingAim };
+  /** Where every supply of the catalogue is for sale. */
+  readonly question: Question;
+  readonly wanted: number;
+  readonly onStage: (stage: CompareStage) => void;
+};
+
+export type BestOptions = { readonly drafts: readonly Draft[]; readonly end: Comparison['best']['end'] };
+
+/** The best different purchases, of which the first one is known. */
+export async function bestOptions(answer: Answer, { job, question, wanted, onStage }: BestJob): Promise<BestOptions> {
+  if (answer.kind === 'impossible') return { drafts: [], end: 'all' };
+  if (answer.kind === 'stopped') return { drafts: [], end: 'stopped' };
+  if (answer.gap !== null) return { drafts: [rankedOption(answer.wiring, 1, answer.gap, job)], end: 'stopped' };
+  const solve = async (caps: Caps): Promise<Solved<Wiring>> => {
+    if (caps.size === 0) return solved(answer.wiring);
+    const proven = await provenPlan(capped(question, caps), job, job.effort);
+    return proven.kind === 'plan' ? solved(proven.wiring) : proven;
+  };
+  const compare = (first: Wiring, second: Wiring): number =>
+    compareScores(first.score, second.score, job.aim, job.board.policy);
+  const drafts: Draft[] = [];
+  const plans = bestPurchases({ solve, compare });
+  for (;;) {
+    const next = await plans.next();
+    if (next.done === true) return { drafts, end: next.value };
+    drafts.push(rankedOption(next.value.plan, drafts.length + 1, null, job));
+    onStage({ kind: 'best', found: drafts.length, wanted });
+    if (drafts.length === wanted) return { drafts, end: 'enough' };
+  }
+}
+
+const solved = (wiring: Wiring): Solved<Wiring> => ({ kind: 'plan', plan: wiring, bought: boughtBy(wiring) });
+
+const boughtBy = ({ buy }: Wiring): Bought => new Map(buy.supplies.map(({ id, units }) => [id, units]));
+
+/** The question with no more units for sale than the caps allow; a supply of which there is none is left out. */
+const capped = (question: Question, caps: Caps): Question => ({
+  ...question,
+  supplies: question.supplies.flatMap((uses) => {
+    const most = caps.get(uses.supply.id) ?? Infinity;
+    if (uses.forSale <= most) return [uses];
+    return uses.owned + most > 0 ? [{ ...uses, forSale: most }] : [];
+  }),
+});

@@ -1,0 +1,82 @@
+import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
+import { startEngines } from '../../../solver/engines/threads/start-engines.js';
+import type { ChoosingAim } from '../../domain/aim.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import { questionOf } from '../../formulation/question.js';
+import { nothingToday } from '../../loadout/today.js';
+import { answerTo } from '../choose/answer-to.js';
+import { planForPurchase, purchaseOf } from './asked-purchase.js';
+import { bestOptions, rankedTiers, type BestJob } from './best-options.js';
+import type { CompareStage, Comparison } from './comparison.js';
+import { askedOption, isSettled, withAsked } from './option-drafts.js';
+import { finishedOptions } from './preference.js';
+import type { Bought } from './purchase-tree.js';
+import { tradeOffs } from './trade-off.js';
+
+export type { Bought } from './purchase-tree.js';
+
+/** How many best purchases are sought unless it is said. */
+export const usualBest = 3;
+
+export type CompareOptions = {
+  /** What is best; `cost` when left out. */
+  readonly aim?: ChoosingAim;
+  /** How many best purchases are sought, at least 1; 3 when left out. */
+  readonly best?: number;
+  /** Purchases to set beside them: units of supplies that the catalogue sells. None when left out. */
+  readonly asked?: readonly Bought[];
+  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
+  readonly remainingMs?: () => number;
+  /** Stops the search; what is known so far is the answer. */
+  readonly signal?: AbortSignal;
+  /** Called whenever a stage is reached. */
+  readonly onStage?: (stage: CompareStage) => void;
+  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
+  readonly engines?: Engines;
+};
+
+/**
+ * Purchases side by side: the best different ones under the aim, each with its best wiring, beside those that are asked for,
+ * and what money buys in quiet and in fewer supplies. Every wiring has passed the audit. A purchase is told from another by
+ * its supplies; one that contains a better one is no other option, for it only adds what is not needed.
+ * @throws RangeError when fewer than one best purchase is sought, or the catalogue does not sell what is asked for.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function compare(board: Board, catalogue: Catalogue, options: CompareOptions = {}): Promise<Comparison> {
+  const { aim = 'cost', best = usualBest, asked = [], signal } = options;
+  if (!Number.isSafeInteger(best) || best < 1) throw new RangeError(`${best} best purchases cannot be sought`);
+  for (const bought of asked) purchaseOf(bought, catalogue);
+  const engines = options.engines ?? startEngines();
+  const remainingMs = options.remainingMs ?? ((): number => Infinity);
+  const job = { board, catalogue, aim, partial: false, today: nothingToday, effort: { engines, remainingMs, signal } };
+  try {
+    return await sideBySide({ job, wanted: best, asked, onStage: options.onStage ?? ((): void => undefined) });
+  } finally {
+    if (options.engines === undefined) await closeEngines(engines);
+  }
+}
+
+type Wanted = Omit<BestJob, 'question'> & { readonly asked: readonly Bought[] };
+
+async function sideBySide({ job, wanted, asked, onStage }: Wanted): Promise<Comparison> {
+  const { board, catalogue, aim, effort } = job;
+  onStage({ kind: 'best', found: 0, wanted });
+  const answer = await answerTo(job);
+  const question = questionOf(board, catalogue, { tiers: rankedTiers(aim), partial: false });
+  const best = await bestOptions(answer, { job, question, wanted, onStage });
+  let drafts = best.drafts;
+  for (const [done, bought] of asked.entries()) {
+    onStage({ kind: 'asked', done, wanted: asked.length });
+    drafts = withAsked(drafts, bought) ?? [...drafts, askedOption(bought, await planForPurchase(bought, job), job)];
+  }
+  onStage({ kind: 'trade-offs' });
+  const bought = answer.kind === 'plan' ? await tradeOffs(answer.wiring, question, job, effort) : [];
+  return {
+    aim,
+    options: finishedOptions(drafts, bought, job),
+    best: { wanted, end: best.end },
+    isProven: best.end !== 'stopped' && drafts.every(isSettled) && bought.every(({ complete }) => complete),
+    tradeOffs: bought,
+    reasons: answer.kind === 'impossible' ? answer.reasons : [],
+  };
+}

@@ -1,0 +1,82 @@
+import { auditWiring } from '../../audit/audit-wiring.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Purchase, Wiring } from '../../domain/plan.js';
+import { minorUnits, type SupplyId } from '../../domain/quantities.js';
+import type { Gap } from '../answer.js';
+import { priceOf, purchaseOf, type PurchaseAnswer } from './asked-purchase.js';
+import type { FailedOption, PlannedOption } from './comparison.js';
+import { figuresOf } from './figures.js';
+import type { Bought } from './purchase-tree.js';
+import { wiringOf } from '../wiring.js';
+
+/** An option before it is set beside the others. */
+export type Draft = Omit<PlannedOption, 'preference' | 'unbeaten'> | FailedOption;
+
+/** Whether more time could not change what is said of it. */
+export const isSettled = (draft: Draft): boolean =>
+  draft.kind === 'plan' ? draft.gap === null : draft.reasons.length > 0;
+
+type Inputs = { readonly board: Board; readonly catalogue: Catalogue };
+
+/** One of the best purchases: it is in use altogether. */
+export const rankedOption = (wiring: Wiring, rank: number, gap: Gap | null, inputs: Inputs): Draft => ({
+  kind: 'plan',
+  rank,
+  asked: false,
+  supplies: wiring.buy.supplies,
+  wiring,
+  gap,
+  score: wiring.score,
+  idle: [],
+  figures: figuresOf(inputs, wiring, []),
+});
+
+/** A purchase that was asked for, with what came of it. */
+export function askedOption(bought: Bought, answer: PurchaseAnswer, inputs: Inputs): Draft {
+  const supplies = purchaseOf(bought, inputs.catalogue);
+  const bundle = { supplies, rank: null, asked: true } as const;
+  if (answer.kind !== 'plan') {
+    const reasons = answer.kind === 'fails' ? answer.reasons : [];
+    return { ...bundle, kind: 'fails', price: priceOf(supplies), reasons };
+  }
+  const wiring = boughtWiring(answer.wiring, inputs);
+  const idle = supplies.flatMap(({ id, units, price }) => {
+    const used = wiring.buy.supplies.find((line) => line.id === id)?.units ?? 0;
+    return units > used ? [{ id, units: units - used, price }] : [];
+  });
+  const money = minorUnits(priceOf(supplies) + priceOf(wiring.buy.parts));
+  return {
+    ...bundle,
+    kind: 'plan',
+    wiring,
+    gap: answer.gap,
+    score: { ...wiring.score, money },
+    idle,
+    figures: figuresOf(inputs, wiring, idle),
+  };
+}
+
+/**
+ * The wiring of a purchase that was counted as owned, measured by what is owned indeed.
+ * @throws Error when it fails its audit: a defect of boardfeed, never of the input.
+ */
+function boughtWiring({ feeds }: Wiring, { board, catalogue }: Inputs): Wiring {
+  const wiring = wiringOf(board, catalogue, feeds);
+  const faults = auditWiring(board, catalogue, wiring, { partial: false });
+  if (faults.length > 0) throw new Error(`the plan of a purchase fails its audit: ${JSON.stringify(faults)}`);
+  return wiring;
+}
+
+/** The options when one of them is asked for; null when none of them is that purchase. */
+export function withAsked(drafts: readonly Draft[], bought: Bought): readonly Draft[] | null {
+  const same = drafts.find(({ supplies }) => isPurchase(supplies, bought));
+  return same === undefined ? null : drafts.map((draft) => (draft === same ? { ...draft, asked: true } : draft));
+}
+
+const isPurchase = (supplies: readonly Purchase<SupplyId>[], bought: Bought): boolean => {
+  const wanted = [...bought].filter(([, units]) => units > 0);
+  return (
+    supplies.length === wanted.length &&
+    wanted.every(([id, units]) => supplies.some((line) => line.id === id && line.units === units))
+  );
+};

@@ -1,0 +1,71 @@
+import type { ChoosingTier } from '../../domain/aim.js';
+import type { Wiring } from '../../domain/plan.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import type { Question } from '../../formulation/question.js';
+import type { Terms } from '../audited.js';
+import type { TradeOff, TradeOffPoint } from './comparison.js';
+import { provenPlan, withLimits, type Proven } from '../proven-plan.js';
+
+type Against = TradeOff['against'];
+
+const cheapest: Readonly<Record<Against, readonly ChoosingTier[]>> = {
+  exposed: ['money', 'exposed', 'bricks', 'parts', 'offPreferred'],
+  bricks: ['money', 'bricks', 'exposed', 'parts', 'offPreferred'],
+};
+
+/** Nothing that feeds a pedal has less. */
+const least: Readonly<Record<Against, number>> = { exposed: 0, bricks: 1 };
+
+/**
+ * What money buys in quiet and in fewer supplies, for a board that a plan exists for.
+ * @throws Error when a plan fails its audit: a defect of boardfeed, never of the input.
+ */
+export async function tradeOffs(
+  plan: Wiring,
+  question: Question,
+  terms: Terms,
+  effort: Effort,
+): Promise<readonly TradeOff[]> {
+  const free = plan.score.money === 0 ? [plan] : [];
+  const exposed = await tradeOff('exposed', free, { question, terms, effort });
+  const [first] = exposed.points;
+  const bricks = await tradeOff('bricks', first === undefined ? free : [...free, first.wiring], {
+    question,
+    terms,
+    effort,
+  });
+  return [exposed, bricks];
+}
+
+type Search = { readonly question: Question; readonly terms: Terms; readonly effort: Effort };
+
+/**
+ * Every pair of money and exposed pedals, or money and bricks, that nothing else beats: from the cheapest plan on again and
+ * again the cheapest with fewer of the other, until there is none ("On a bicriterion formulation of the problems of
+ * integrated system identification and system optimization", 1971: one of the two becomes a limit). Each plan has the
+ * least of the other figure among the cheapest ones, so that none is beaten, and the limit falls by no more than one below
+ * what is there, so that none is missed. Of `inHand` it is known that nothing is cheaper.
+ */
+async function tradeOff(
+  against: Against,
+  inHand: readonly Wiring[],
+  { question, terms, effort }: Search,
+): Promise<TradeOff> {
+  const solve = async (limited: Question): Promise<Proven> =>
+    provenPlan({ ...limited, tiers: cheapest[against] }, terms, effort);
+  const known = inHand.find(({ score }) => score[against] <= least[against]);
+  let proven: Proven = known === undefined ? await solve(question) : { kind: 'plan', wiring: known };
+  if (proven.kind === 'none') throw new Error('a plan that exists was not found when it was sought again');
+  const points: TradeOffPoint[] = [];
+  while (proven.kind === 'plan') {
+    const { wiring } = proven;
+    const amount = wiring.score[against];
+    points.push({ money: wiring.score.money, amount, wiring });
+    if (amount <= least[against]) return { against, points, complete: true };
+    proven = await solve(limitedTo(amount - 1, against, question));
+  }
+  return { against, points, complete: proven.kind === 'none' };
+}
+
+const limitedTo = (most: number, against: Against, question: Question): Question =>
+  against === 'exposed' ? { ...question, mostExposed: most } : withLimits(question, { bricks: most });

@@ -1,0 +1,87 @@
+import { audit } from '../../audit/audit.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Feed, Wiring } from '../../domain/plan.js';
+import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
+import type { Violation } from '../../domain/violation.js';
+import { isSameOutlet, meet } from './places.js';
+import { worstFirst } from '../check/severity.js';
+
+/** Why a pedal cannot stay where it is plugged today, or is better off elsewhere. */
+export type MoveReason =
+  /** With the pedal put back where it is today, the plan breaks a hard rule. */
+  | { readonly kind: 'rule'; readonly violation: Violation }
+  /** Other pedals take its outputs. */
+  | { readonly kind: 'taken'; readonly by: readonly PedalId[] }
+  /** Put back, it asks for so much more money, or newly exposes these pedals. */
+  | { readonly kind: 'saves'; readonly money: MinorUnits; readonly exposed: readonly PedalId[] }
+  /** Nothing speaks against today's place: the search stopped before it found that. */
+  | { readonly kind: 'none' };
+
+export type Replugging = {
+  readonly board: Board;
+  readonly catalogue: Catalogue | null;
+  /** How everything is plugged today. */
+  readonly today: readonly Feed[];
+  /** The plan. */
+  readonly wiring: Wiring;
+};
+
+/**
+ * The pedal is put back into the finished plan on today's outputs, whoever else took them is taken off, and the audit says
+ * what comes of it.
+ */
+export function moveReason(of: Replugging, back: Feed): MoveReason {
+  const others = of.wiring.feeds.filter(({ pedal }) => pedal !== back.pedal);
+  const { company, takers } = neighboursOf(of, others, back);
+  const rest = others.filter((feed) => !company.includes(feed) && !takers.includes(feed));
+  const outcome = hangings(of, back, company)
+    .map((hung) => outcomeOf(of, [...rest, ...hung]))
+    .reduce((best, next) => (isBetter(next, best) ? next : best));
+  const [first] = outcome.violations;
+  const isLack = first?.rule === 'stock' || first?.rule === 'limit';
+  if (first !== undefined && !(isLack && takers.length > 0)) return { kind: 'rule', violation: first };
+  if (takers.length > 0) return { kind: 'taken', by: takers.map(({ pedal }) => pedal) };
+  if (outcome.money > 0 || outcome.exposed.length > 0)
+    return { kind: 'saves', money: minorUnits(Math.max(0, outcome.money)), exposed: outcome.exposed };
+  return { kind: 'none' };
+}
+
+/** Who hangs on today's outputs in the plan: those who do today, too, can share them; the others are in the way. */
+function neighboursOf({ today }: Replugging, others: readonly Feed[], back: Feed) {
+  const near = others.filter((feed) => meet(feed, back));
+  const company = near.filter(
+    (feed) =>
+      isSameOutlet(feed, back) && today.some((before) => before.pedal === feed.pedal && isSameOutlet(before, back)),
+  );
+  return { company, takers: near.filter((feed) => !company.includes(feed)) };
+}
+
+/** The ways to hang the pedal there again: with the leads of today, or with those that the plan has there. */
+function hangings({ today }: Replugging, back: Feed, company: readonly Feed[]): readonly (readonly Feed[])[] {
+  const asToday = company.map((feed) => today.find(({ pedal }) => pedal === feed.pedal) ?? feed);
+  const chains = new Set(company.map(({ chain }) => chain));
+  return [[back, ...asToday], ...[...chains, null].map((chain) => [{ ...back, chain }, ...company])];
+}
+
+type Outcome = {
+  readonly violations: readonly Violation[];
+  /** More than the plan asks for. */
+  readonly money: number;
+  /** Exposed neither today nor in the plan. */
+  readonly exposed: readonly PedalId[];
+};
+
+function outcomeOf({ board, catalogue, today, wiring }: Replugging, feeds: readonly Feed[]): Outcome {
+  const report = audit(board, catalogue, feeds, { partial: true });
+  const before = audit(board, catalogue, today, { partial: true }).wiring.exposed;
+  return {
+    violations: worstFirst(report.violations),
+    money: report.wiring.score.money - wiring.score.money,
+    exposed: report.wiring.exposed.filter((pedal) => ![...before, ...wiring.exposed].includes(pedal)),
+  };
+}
+
+const isBetter = (one: Outcome, other: Outcome): boolean =>
+  one.violations.length - other.violations.length < 0 ||
+  (one.violations.length === other.violations.length &&
+    one.money + one.exposed.length < other.money + other.exposed.length);

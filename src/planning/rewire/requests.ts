@@ -1,0 +1,136 @@
+import { audit } from '../../audit/audit.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import { moneyText } from '../../domain/money.js';
+import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
+import type { Violation } from '../../domain/violation.js';
+import { optimise } from '../../formulation/optimise.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { questionOf } from '../../formulation/question.js';
+import { nothingToday } from '../../loadout/today.js';
+import type { Reason, RewireRequest } from '../answer.js';
+import { termsOf, type Wishes } from './rewire-terms.js';
+import { worstFirst } from '../check/severity.js';
+import { wiredFeeds } from '../check/wired-feeds.js';
+
+type RequestReason = Extract<Reason, { kind: 'request' }>;
+
+/**
+ * Which of the wishes make it impossible to re-plug the board, by solving again without them: each that by itself is one too
+ * many; where there is no such one, a set of which none can stay. Nothing when the board is impossible even without all of
+ * them, or when the time runs out first.
+ */
+export async function requestsInTheWay(
+  board: Board,
+  catalogue: Catalogue | null,
+  wishes: Wishes & { readonly partial?: boolean },
+  effort: Effort,
+): Promise<readonly RequestReason[]> {
+  const requests = requestsOf(board, catalogue, wishes);
+  const trial: Trial = { board, catalogue, wishes, requests, effort: { ...effort, onProgress: undefined } };
+  if (requests.length === 0 || (await without(requests, trial)) === null) return [];
+  const single: RequestReason[] = [];
+  for (const request of requests) {
+    const found = await without([request], trial);
+    if (found !== null) single.push(reasonFor([request], found, board));
+  }
+  if (single.length > 0) return single;
+  const set = await smallestSet(trial);
+  return [reasonFor(set.requests, set.found, board)];
+}
+
+type Trial = {
+  readonly board: Board;
+  readonly catalogue: Catalogue | null;
+  readonly wishes: Wishes & { readonly partial?: boolean };
+  readonly requests: readonly RewireRequest[];
+  readonly effort: Effort;
+};
+
+/** A plan was found; with the least money that one takes, where that was asked. */
+type Found = { readonly money: MinorUnits | null };
+
+function requestsOf(
+  board: Board,
+  catalogue: Catalogue | null,
+  { keep = [], buy, budget }: Wishes,
+): readonly RewireRequest[] {
+  return [
+    ...keep.map((pedal) => ({ kind: 'keep', pedal, why: whyNot(pedal, board, catalogue) }) as const),
+    ...(buy === 'never' ? [{ kind: 'buy never' } as const] : []),
+    ...(budget === undefined ? [] : [{ kind: 'budget', allowed: budget } as const]),
+  ];
+}
+
+/** The worst that is wrong with the pedal's place today and concerns no other pedal. */
+function whyNot(pedal: PedalId, board: Board, catalogue: Catalogue | null): Violation | null {
+  const { violations } = audit(board, catalogue, wiredFeeds(board, catalogue).feeds, { partial: true });
+  return worstFirst(violations).find(({ pedals }) => pedals.length === 1 && pedals[0] === pedal) ?? null;
+}
+
+/** What a plan without some of the requests comes to; null when there is none, or none was found in time. */
+async function without(lifted: readonly RewireRequest[], trial: Trial): Promise<Found | null> {
+  const { board, catalogue, wishes, effort } = trial;
+  const keep = (wishes.keep ?? []).filter(
+    (pedal) => !lifted.some((request) => request.kind === 'keep' && request.pedal === pedal),
+  );
+  const buys = lifted.some(({ kind }) => kind === 'buy never');
+  const spends = lifted.some(({ kind }) => kind === 'budget');
+  const terms = termsOf(board, catalogue, {
+    keep,
+    ...(wishes.buy === undefined || buys ? {} : { buy: wishes.buy }),
+    ...(wishes.budget === undefined || spends ? {} : { budget: wishes.budget }),
+  });
+  const asksMoney = buys || spends;
+  const question = questionOf(terms.board, terms.catalogue, {
+    tiers: asksMoney ? ['money'] : [],
+    partial: wishes.partial ?? false,
+    // Where no pedal has to stay, it is of no account where the others are.
+    today: keep.length === 0 ? nothingToday : terms.today,
+  });
+  const outcome = await optimise(question, effort);
+  if (outcome.kind !== 'proven') return null;
+  return { money: asksMoney ? minorUnits(outcome.values.get('money') ?? 0) : null };
+}
+
+/** Of all requests those that have to go: the others are taken back one by one, as far as there still is a plan. */
+async function smallestSet(
+  trial: Trial,
+): Promise<{ readonly requests: readonly RewireRequest[]; readonly found: Found }> {
+  let requests = trial.requests;
+  let found: Found = { money: null };
+  for (const request of trial.requests) {
+    const fewer = requests.filter((each) => each !== request);
+    const next = await without(fewer, trial);
+    if (next !== null) [requests, found] = [fewer, next];
+  }
+  return { requests, found };
+}
+
+const reasonFor = (requests: readonly RewireRequest[], { money }: Found, board: Board): RequestReason => ({
+  kind: 'request',
+  requests,
+  needed: money,
+  message: messageFor(requests, money, board),
+});
+
+function messageFor(requests: readonly RewireRequest[], money: MinorUnits | null, board: Board): string {
+  const { currency } = board;
+  const price = (amount: MinorUnits): string => `${moneyText(amount, currency)} ${currency.code}`;
+  const nameOf = (id: PedalId): string => board.pedals.find((pedal) => pedal.id === id)?.name ?? id;
+  const texts = requests.map((request) => {
+    switch (request.kind) {
+      case 'keep':
+        return `${nameOf(request.pedal)} is to stay where it is${whyText(request.why)}`;
+      case 'buy never':
+        return 'nothing is to be bought';
+      case 'budget':
+        return `no more than ${price(request.allowed)} is to be spent`;
+    }
+  });
+  const takes = money === null ? '' : ` that takes ${price(money)}`;
+  const lifted = requests.length === 1 ? 'that' : 'all of that';
+  return `${texts.join(', and ')}. Without ${lifted} there is a plan${takes}`;
+}
+
+const whyText = (why: Violation | null): string =>
+  why === null ? '' : `, against the rule ${why.rule}: ${why.message}`;

@@ -1,0 +1,56 @@
+import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
+import { startEngines } from '../../../solver/engines/threads/start-engines.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Effort, Progress } from '../../formulation/optimiser.js';
+import type { Answer, Reason } from '../answer.js';
+import { answerTo } from '../choose/answer-to.js';
+import { changesOf } from './changes.js';
+import { requestsInTheWay } from './requests.js';
+import { termsOf, type Wishes } from './rewire-terms.js';
+import { withTodaysLeads } from './todays-leads.js';
+
+export type RewireOptions = Wishes & {
+  /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
+  readonly partial?: boolean;
+  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
+  readonly remainingMs?: () => number;
+  /** Stops the search; the best plan so far is the answer. */
+  readonly signal?: AbortSignal;
+  /** Called now and then with how far the search has come. */
+  readonly onProgress?: (progress: Progress) => void;
+  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
+  readonly engines?: Engines;
+};
+
+/**
+ * How to power the board with the fewest changes to how it is plugged today: what must be bought first, with every newly
+ * exposed pedal counted at the noise price, then the fewest pedals moved. A board that describes all its gear needs no
+ * catalogue. As for `choose`, the plan has passed the audit and is proven or says how far it may be from the best; it comes
+ * with what it changes of today's wiring, and why.
+ * @throws RangeError when a pedal to keep is not plugged in today.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function rewire(board: Board, catalogue: Catalogue | null, options: RewireOptions = {}): Promise<Answer> {
+  const { remainingMs = (): number => Infinity, signal, onProgress, partial = false } = options;
+  const terms = { ...termsOf(board, catalogue, options), partial };
+  const engines = options.engines ?? startEngines();
+  const effort: Effort = { engines, remainingMs, signal, onProgress };
+  try {
+    const answer = await answerTo({ ...terms, aim: 'moves', effort });
+    if (answer.kind === 'stopped') return answer;
+    if (answer.kind === 'plan') {
+      const wiring = withTodaysLeads(answer.wiring, terms);
+      return { ...answer, wiring, changes: changesOf(terms.board, terms.catalogue, wiring) };
+    }
+    const requests = await requestsInTheWay(board, catalogue, options, effort);
+    return { ...answer, reasons: [...requests, ...answer.reasons.filter((reason) => !isTold(reason, requests))] };
+  } finally {
+    if (options.engines === undefined) await closeEngines(engines);
+  }
+}
+
+/** A budget that was asked for is told as such, not as a limit of the board. */
+const isTold = (reason: Reason, requests: readonly Reason[]): boolean =>
+  reason.kind === 'limit' &&
+  reason.limit === 'budget' &&
+  requests.some((each) => each.kind === 'request' && each.requests.some(({ kind }) => kind === 'budget'));

@@ -1,0 +1,116 @@
+import type { Board, Catalogue } from '../../domain/board.js';
+import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
+import type { Millivolts, PedalId } from '../../domain/quantities.js';
+import { bankOfOutput, goodsOf, type Goods } from '../goods.js';
+import { isSameFeed, isSameOutlet, isSameUnit, meet } from './places.js';
+import { polaritySwitches, voltsSwitches, type PolaritySwitch, type VoltsSwitch } from './switches.js';
+
+/** One unit of a supply. */
+export type UnitPlace = Pick<Place, 'supply' | 'unit'>;
+
+/** One thing to do. */
+export type Step =
+  /** Pull these units from the mains. */
+  | { readonly kind: 'mains off'; readonly units: readonly UnitPlace[] }
+  /** Pull the pedal's plug, and take off the leads that no other pedal hangs on. */
+  | { readonly kind: 'pull'; readonly from: Feed }
+  | ({ readonly kind: 'set volts' } & VoltsSwitch)
+  | ({ readonly kind: 'set polarity' } & PolaritySwitch)
+  /** Lay the leads of an output, the plugs at the pedals' ends free; `chained` when its chain lead is there already. */
+  | { readonly kind: 'lay'; readonly feeds: readonly [Feed, ...Feed[]]; readonly chained: boolean }
+  /** Plug these units into the mains. */
+  | { readonly kind: 'mains on'; readonly units: readonly UnitPlace[] }
+  /** Hold a meter to the free plug: the pedal's volts, or the open-circuit volts of what is unregulated. */
+  | { readonly kind: 'measure'; readonly feed: Feed; readonly reads: Millivolts }
+  /** Put the plug into its pedal. */
+  | { readonly kind: 'plug'; readonly feed: Feed };
+
+export type Steps = {
+  /** Empty when there is nothing to do. */
+  readonly steps: readonly Step[];
+  /** The pedals of the plan whose plug is pulled or laid. */
+  readonly touched: ReadonlySet<PedalId>;
+};
+
+/**
+ * From today's wiring to the plan so that no pedal ever stands on volts that it is not made for: all that changes is pulled
+ * while the mains are off, switches are turned while nothing hangs on them, each new plug is measured before its pedal goes
+ * on, and the mains come last.
+ */
+export function stepsBetween(
+  board: Board,
+  catalogue: Catalogue | null,
+  today: readonly Feed[],
+  plan: readonly Feed[],
+): Steps {
+  const volts = voltsSwitches(board, catalogue, today, plan);
+  const touched = new Set(plan.filter((feed) => isTouched(feed, today, volts)).map(({ pedal }) => pedal));
+  const staying = plan.filter(({ pedal }) => !touched.has(pedal));
+  const pulled = today.filter((feed) => staying.every(({ pedal }) => pedal !== feed.pedal));
+  const laid = outletsOf(plan.filter(({ pedal }) => touched.has(pedal)));
+  if (pulled.length + laid.length === 0) return { steps: [], touched };
+  const goods = goodsOf(board, catalogue);
+  const fresh = laid.flat();
+  const polarities = polaritySwitches(board, catalogue, fresh).filter(
+    ({ place }) => !staying.some((feed) => meet(feed, place)),
+  );
+  const measuring: readonly Step[] = [
+    { kind: 'mains on', units: unitsOf(fresh) },
+    ...fresh.map((feed) => ({ kind: 'measure', feed, reads: reading(feed, goods) }) as const),
+    { kind: 'mains off', units: unitsOf(fresh) },
+  ];
+  return {
+    touched,
+    steps: [
+      { kind: 'mains off', units: unitsOf(today) },
+      ...pulled.map((from) => ({ kind: 'pull', from }) as const),
+      ...volts.map((each) => ({ kind: 'set volts', ...each }) as const),
+      ...polarities.map((each) => ({ kind: 'set polarity', ...each }) as const),
+      ...laid.map(
+        (feeds) => ({ kind: 'lay', feeds, chained: staying.some((feed) => isSameOutlet(feed, feeds[0])) }) as const,
+      ),
+      ...(fresh.length === 0 ? [] : measuring),
+      ...fresh.map((feed) => ({ kind: 'plug', feed }) as const),
+      { kind: 'mains on', units: unitsOf(plan) },
+    ],
+  };
+}
+
+/** Whether anything changes for the pedal, be it only a switch that has to be turned while nothing hangs on it. */
+function isTouched(feed: Feed, today: readonly Feed[], volts: readonly VoltsSwitch[]): boolean {
+  const before = today.find(({ pedal }) => pedal === feed.pedal);
+  if (before === undefined || !isSameFeed(before, feed)) return true;
+  return volts.some(({ place }) => meet(feed, place));
+}
+
+/** The feeds of each output, or of joined ones, in the order of supplies, units and outputs. */
+function outletsOf(feeds: readonly Feed[]): readonly (readonly [Feed, ...Feed[]])[] {
+  const outlets: [Feed, ...Feed[]][] = [];
+  for (const feed of feeds) {
+    const outlet = outlets.find(([first]) => isSameOutlet(first, feed));
+    if (outlet === undefined) outlets.push([feed]);
+    else outlet.push(feed);
+  }
+  const order = unitsOf(feeds);
+  const rank = (feed: Feed): number => order.findIndex((unit) => isSameUnit(unit, feed));
+  return outlets.sort(
+    ([first], [second]) => rank(first) - rank(second) || (first.outputs[0] ?? 0) - (second.outputs[0] ?? 0),
+  );
+}
+
+function unitsOf(feeds: readonly Feed[]): readonly UnitPlace[] {
+  const units = new Map(feeds.map(({ supply, unit }) => [JSON.stringify([supply, unit]), { supply, unit }]));
+  return [...units.values()];
+}
+
+/** What a meter shows at a plug with nothing on it. */
+function reading(feed: Feed, { supplies }: Goods): Millivolts {
+  const supply = supplies.get(feed.supply);
+  const open = feed.outputs.map((output, at) => {
+    const volts = feed.settings[at] ?? feedMillivolts(feed);
+    const bank = supply === undefined ? undefined : bankOfOutput(supply, output);
+    return bank?.settings.find(({ millivolts }) => millivolts === volts)?.openCircuit ?? volts;
+  });
+  const sum = open.reduce((total, each) => total + each, 0);
+  return (feed.join?.mode === 'series' ? sum : Math.max(...open)) as Millivolts;
+}

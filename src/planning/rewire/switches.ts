@@ -1,0 +1,80 @@
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Polarity } from '../../domain/pedal.js';
+import type { Feed, Place } from '../../domain/plan.js';
+import type { Millivolts } from '../../domain/quantities.js';
+import type { Bank } from '../../domain/supply.js';
+import { bankOfOutput, goodsOf, type Goods } from '../goods.js';
+import { isSameUnit } from './places.js';
+import { behind } from '../check/wired-polarities.js';
+
+/** A switch that sets the volts of an output, or of all outputs of a bank that is switched together. */
+export type VoltsSwitch = {
+  readonly place: Place;
+  readonly millivolts: Millivolts;
+  /** How it stands today; null where nothing that is plugged in tells. */
+  readonly was: Millivolts | null;
+};
+
+/** The polarity switch of one output. */
+export type PolaritySwitch = { readonly place: Place; readonly polarity: Polarity };
+
+/** The switches of volts that a plan needs to stand otherwise than they are known to stand today. */
+export function voltsSwitches(
+  board: Board,
+  catalogue: Catalogue | null,
+  today: readonly Feed[],
+  plan: readonly Feed[],
+): readonly VoltsSwitch[] {
+  const goods = goodsOf(board, catalogue);
+  const found = new Map<string, VoltsSwitch>();
+  for (const feed of plan) {
+    for (const [at, output] of feed.outputs.entries()) {
+      const bank = bankIn(goods, feed, output);
+      const millivolts = feed.settings[at];
+      if (bank === undefined || millivolts === undefined || bank.settings.length < 2) continue;
+      const place = { supply: feed.supply, unit: feed.unit, outputs: underOneSwitch(bank, output) };
+      const was = voltsToday(place, today);
+      if (was !== millivolts) found.set(JSON.stringify(place), { place, millivolts, was });
+    }
+  }
+  return [...found.values()];
+}
+
+/** The polarity switches of the feeds' outputs, and how they must stand. */
+export function polaritySwitches(
+  board: Board,
+  catalogue: Catalogue | null,
+  feeds: readonly Feed[],
+): readonly PolaritySwitch[] {
+  const goods = goodsOf(board, catalogue);
+  const found = new Map<string, PolaritySwitch>();
+  for (const feed of feeds) {
+    const leads = [feed.join?.part, feed.chain, ...feed.adapters].filter((part) => part !== undefined && part !== null);
+    const polarity = behind(feed.polarity, leads, goods);
+    if (polarity === null) continue;
+    for (const output of feed.outputs.filter((each) => bankIn(goods, feed, each)?.polarity === 'either')) {
+      const place = { supply: feed.supply, unit: feed.unit, outputs: [output] };
+      found.set(JSON.stringify(place), { place, polarity });
+    }
+  }
+  return [...found.values()];
+}
+
+function bankIn({ supplies }: Goods, feed: Feed, output: number): Bank | undefined {
+  const supply = supplies.get(feed.supply);
+  return supply === undefined ? undefined : bankOfOutput(supply, output);
+}
+
+const underOneSwitch = ({ switching, firstOutput, outputs }: Bank, output: number): readonly number[] =>
+  switching === 'each' ? [output] : Array.from({ length: outputs }, (_, at) => firstOutput + at);
+
+/** What the feeds on some outputs say of their volts, where they agree. */
+function voltsToday(place: Place, today: readonly Feed[]): Millivolts | null {
+  const stated = today
+    .filter((feed) => isSameUnit(feed, place))
+    .flatMap(({ outputs, settings }) =>
+      outputs.flatMap((output, at) => (place.outputs.includes(output) ? (settings[at] ?? []) : [])),
+    );
+  const [first, ...others] = new Set(stated);
+  return first !== undefined && others.length === 0 ? first : null;
+}

@@ -1,0 +1,56 @@
+import { auditWiring } from '../../audit/audit-wiring.js';
+import { compareScores } from '../../domain/aim.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Feed, Wiring } from '../../domain/plan.js';
+import type { Today } from '../../loadout/today.js';
+import { withMoves } from './moves.js';
+import { isSameFeed, isSameOutlet, isSamePlace } from './places.js';
+import { wiredFeeds } from '../check/wired-feeds.js';
+import { wiringOf } from '../wiring.js';
+
+type Terms = { readonly board: Board; readonly catalogue: Catalogue; readonly partial: boolean; readonly today: Today };
+
+/**
+ * The plan with today's leads at the pedals that stay, wherever that is worth as much under the aim `moves`: a search counts
+ * leads, and of like ones it takes any.
+ */
+export function withTodaysLeads(wiring: Wiring, terms: Terms): Wiring {
+  const before = new Map(wiredFeeds(terms.board, terms.catalogue).feeds.map((feed) => [feed.pedal, feed]));
+  const changed = wiring.feeds.filter((feed) => {
+    const old = before.get(feed.pedal);
+    return old !== undefined && isSamePlace(old, feed) && !isSameFeed(old, feed);
+  });
+  const outlets = changed.filter((feed, at) => changed.findIndex((other) => isSameOutlet(other, feed)) === at);
+  const restored = (from: Wiring, at: readonly Feed[]): Wiring => {
+    const next = measured(
+      from.feeds.map((feed) => restoredFeed(feed, at, before, from.feeds)),
+      terms,
+    );
+    return isAsGood(next, from, terms) ? next : from;
+  };
+  const all = restored(wiring, outlets);
+  return all === wiring ? outlets.reduce((best, outlet) => restored(best, [outlet]), wiring) : all;
+}
+
+/** Today's feed of a pedal that stays on one of the outlets; whoever comes to a chain there hangs on today's chain lead. */
+function restoredFeed(
+  feed: Feed,
+  outlets: readonly Feed[],
+  before: ReadonlyMap<Feed['pedal'], Feed>,
+  plan: readonly Feed[],
+): Feed {
+  const outlet = outlets.find((each) => isSameOutlet(each, feed));
+  if (outlet === undefined) return feed;
+  const old = before.get(feed.pedal);
+  if (old !== undefined && isSamePlace(old, feed)) return old;
+  const resident = plan.find((each) => isSameOutlet(each, feed) && before.has(each.pedal) && each !== feed);
+  const chain = resident === undefined ? null : (before.get(resident.pedal)?.chain ?? null);
+  return { ...feed, chain: chain ?? feed.chain };
+}
+
+const measured = (feeds: readonly Feed[], { board, catalogue, today }: Terms): Wiring =>
+  withMoves(wiringOf(board, catalogue, feeds), today);
+
+const isAsGood = (next: Wiring, wiring: Wiring, { board, catalogue, partial }: Terms): boolean =>
+  compareScores(next.score, wiring.score, 'moves', board.policy) <= 0 &&
+  auditWiring(board, catalogue, next, { partial }).length === 0;

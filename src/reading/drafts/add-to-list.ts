@@ -1,0 +1,128 @@
+import { isMap, isScalar, isSeq, parseDocument, type Document, type ParsedNode, type YAMLMap } from 'yaml';
+
+import { flowText } from '../text/yaml-text.js';
+import { isWhole, type Entry, entryLines } from './entry.js';
+import { dataOf } from './fields.js';
+
+/** A file with more in one of its lists, everything else as it was; or why nothing can be added. */
+export type Extended =
+  | {
+      readonly kind: 'extended';
+      readonly text: string;
+      /** What the file's form has no room for: JSON has no comments. */
+      readonly untold: readonly Entry[];
+    }
+  | { readonly kind: 'closed' };
+
+/**
+ * Adds entries to the list under a key of a YAML or JSON file. The document is read to find the place; the lines are put
+ * there, so that comments, order and layout of all the rest stay as they are.
+ */
+export function withEntries(text: string, key: string, entries: readonly Entry[]): Extended {
+  const document = parseDocument(text);
+  if (document.errors.length > 0 || !isMap(document.contents)) return { kind: 'closed' };
+  const root = document.contents;
+  const edited = root.flow === true ? inFlow(text, root, key, entries) : inBlock(text, root, key, entries);
+  return edited !== null && holds(edited, document, key, entries)
+    ? { kind: 'extended', text: edited, untold: root.flow === true ? entries.filter((entry) => !isWhole(entry)) : [] }
+    : { kind: 'closed' };
+}
+
+/** Whether the edited text is what it was, with the new entries at the end of the list. */
+function holds(text: string, before: Document.Parsed, key: string, entries: readonly Entry[]): boolean {
+  const after = parseDocument(text);
+  const had = dataIn(before, key);
+  const has = dataIn(after, key);
+  return (
+    after.errors.length === 0 &&
+    flowText(has.list) === flowText([...had.list, ...wholeData(entries)]) &&
+    flowText(has.others) === flowText(had.others)
+  );
+}
+
+type Data = Readonly<Record<string, unknown>>;
+
+function dataIn(document: Document.Parsed, key: string): { readonly list: readonly unknown[]; readonly others: Data } {
+  const { [key]: list, ...others } = document.toJS() as Data;
+  return { list: Array.isArray(list) ? list : [], others };
+}
+
+const wholeData = (entries: readonly Entry[]) => entries.filter(isWhole).map(({ fields }) => dataOf(fields));
+
+function pairOf(root: YAMLMap.Parsed, key: string) {
+  return root.items.find((pair) => isScalar(pair.key) && pair.key.value === key) ?? null;
+}
+
+function inBlock(text: string, root: YAMLMap.Parsed, key: string, entries: readonly Entry[]): string | null {
+  const pair = pairOf(root, key);
+  const lines = entries.flatMap(entryLines);
+  if (pair === null) return withLines(text, text.length, [`${key}:`, ...indented(lines, 2)]);
+  const value: ParsedNode | null = pair.value;
+  const isNothing = value === null || (isScalar(value) && value.value === null);
+  if (isNothing) return withLines(text, endOfLine(text, pair.key.range[1]), indented(lines, 2));
+  if (!isSeq(value)) return null;
+  const list = value;
+  const last = list.items.at(-1);
+  if (list.flow !== true) {
+    const end = last?.range[1] ?? list.range[1];
+    const column = columnOf(text, list.range[0]);
+    return withLines(text, pastRemarks(text, endOfLine(text, end), column), indented(lines, column));
+  }
+  // An empty list may be right as it is: a comment does not change that.
+  if (last === undefined && !entries.some(isWhole))
+    return withLines(text, endOfLine(text, list.range[1]), indented(lines, 2));
+  if (last === undefined) {
+    const emptied = `${text.slice(0, list.range[0]).replace(/[ \t]+$/, '')}${text.slice(list.range[1])}`;
+    return withLines(emptied, endOfLine(emptied, pair.key.range[1]), indented(lines, 2));
+  }
+  const more = wholeData(entries).map((data) => `, ${flowText(data)}`);
+  const inserted = `${text.slice(0, last.range[1])}${more.join('')}${text.slice(last.range[1])}`;
+  const comments = entries.filter((entry) => !isWhole(entry)).flatMap(entryLines);
+  return comments.length === 0 ? inserted : withLines(inserted, inserted.length, comments);
+}
+
+/** In JSON, or in YAML that is written like it. */
+function inFlow(text: string, root: YAMLMap.Parsed, key: string, entries: readonly Entry[]): string | null {
+  const value: ParsedNode | null = pairOf(root, key)?.value ?? null;
+  if (value === null || !isSeq(value)) return null;
+  const list = value;
+  const last = list.items.at(-1);
+  const more = wholeData(entries).map((data) => JSON.stringify(data));
+  if (more.length === 0) return text;
+  const at = last?.range[1] ?? list.range[0] + 1;
+  return `${text.slice(0, at)}${last === undefined ? '' : ', '}${more.join(', ')}${text.slice(at)}`;
+}
+
+const indented = (lines: readonly string[], columns: number): readonly string[] =>
+  lines.map((line) => `${' '.repeat(columns)}${line}`);
+
+/** Lines put in at the end of a line, with the line ends that the text has. */
+function withLines(text: string, end: number, lines: readonly string[]): string {
+  const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
+  const before = text.slice(0, end);
+  const isBetweenLines = before === '' || before.endsWith('\n');
+  const gap = isBetweenLines ? '' : lineEnd;
+  const after = isBetweenLines ? text.slice(end) : text.slice(end).replace(/^\r?\n/, '');
+  return `${before}${gap}${lines.map((line) => `${line}${lineEnd}`).join('')}${after}`;
+}
+
+/** Before the line break of the line in which an offset is; what begins a line ends the one before. */
+function endOfLine(text: string, offset: number): number {
+  const newline = text.indexOf('\n', offset > 0 && text[offset - 1] === '\n' ? offset - 1 : offset);
+  if (newline < 0) return text.length;
+  return text[newline - 1] === '\r' ? newline - 1 : newline;
+}
+
+/** Past the comments below an entry that belong to the list, by their indentation. */
+function pastRemarks(text: string, end: number, column: number): number {
+  let past = end;
+  const line = /\r?\n(?:[ \t]*\r?\n)*([ \t]*)#[^\n]*/y;
+  for (;;) {
+    line.lastIndex = past;
+    const match = line.exec(text);
+    if (match === null || (match[1] ?? '').length < Math.max(column, 1)) return past;
+    past = endOfLine(text, line.lastIndex - 1);
+  }
+}
+
+const columnOf = (text: string, offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);

@@ -1,0 +1,57 @@
+import { z } from 'zod';
+
+import type { Path } from '../../domain/finding.js';
+import { wordings, type Wording } from '../schema/schema-fields.js';
+
+/** The schema that a path leads to, without `optional` around it; null when the path leaves the schema. */
+export function schemaAt(root: z.core.$ZodType, path: Path): z.core.$ZodType | null {
+  let schema: z.core.$ZodType | null = unwrapped(root);
+  for (const step of path) schema = schema === null ? null : schemaWithin(schema, step);
+  return schema;
+}
+
+/** How a schema words what is allowed; for a number, of several options the one that is a number. */
+export function wordingOf(schema: z.core.$ZodType, isNumber: boolean): Wording {
+  const numeric =
+    isNumber && schema instanceof z.ZodUnion
+      ? schema.options.find((option) => option instanceof z.ZodNumber)
+      : undefined;
+  return wordings.get(numeric ?? schema) ?? { allowed: 'something else', unit: null };
+}
+
+/** The keys that the map at a path may have; none when there is no map with fixed keys. */
+export function keysAt(root: z.core.$ZodType, path: Path): readonly string[] {
+  const schema = schemaAt(root, path);
+  if (schema instanceof z.ZodUnion) {
+    return schema.options.flatMap((option) => (option instanceof z.ZodObject ? Object.keys(option.shape) : []));
+  }
+  return schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
+}
+
+/** How the keys of the map at a path are worded, where the map has free keys. */
+export function keyWordingAt(root: z.core.$ZodType, path: Path): Wording {
+  const schema = schemaAt(root, path);
+  const record = schema instanceof z.ZodUnion ? schema.options.find((option) => option instanceof z.ZodRecord) : schema;
+  const wording = record instanceof z.ZodRecord ? wordings.get(record.keyType) : undefined;
+  return wording ?? { allowed: 'plain text', unit: null };
+}
+
+function schemaWithin(schema: z.core.$ZodType, step: string | number): z.core.$ZodType | null {
+  if (schema instanceof z.ZodUnion) {
+    for (const option of schema.options) {
+      const found = schemaWithin(unwrapped(option), step);
+      if (found !== null) return found;
+    }
+    return null;
+  }
+  if (schema instanceof z.ZodArray) return typeof step === 'number' ? unwrapped(schema.element) : null;
+  if (schema instanceof z.ZodRecord) return typeof step === 'string' ? unwrapped(schema.valueType) : null;
+  if (!(schema instanceof z.ZodObject) || typeof step !== 'string' || !Object.hasOwn(schema.shape, step)) return null;
+  return unwrapped((schema.shape as Readonly<Record<string, z.core.$ZodType>>)[step] ?? null);
+}
+
+function unwrapped(schema: z.core.$ZodType): z.core.$ZodType;
+function unwrapped(schema: z.core.$ZodType | null): z.core.$ZodType | null;
+function unwrapped(schema: z.core.$ZodType | null): z.core.$ZodType | null {
+  return schema instanceof z.ZodOptional ? unwrapped(schema.unwrap()) : schema;
+}

@@ -1,0 +1,121 @@
+import type { LineCounter } from 'yaml';
+
+import type { Sheet } from './resolve/entry.js';
+import type { Finding, Path, Source, Words } from '../domain/finding.js';
+import { boardSchema } from './schema/schema-board.js';
+import { catalogueSchema } from './schema/schema-catalogue.js';
+import { isCsvName, readCsv, sourceOf, type CsvTree } from './csv/read-csv.js';
+import type { FileText } from './text/file-text.js';
+import { locatedEntries } from './text/located-data.js';
+import type { LocatedNode } from './text/located-tree.js';
+import { checkAgainstSchema } from './faults/schema-findings.js';
+import { treeOfYaml } from './text/tree-of-text.js';
+
+export type NamedFile = { readonly file: string; readonly text: FileText };
+
+/** A position in a text, both numbers from 1. */
+export type Position = { readonly line: number; readonly column: number };
+
+/** A fault whose position is known already. */
+export type PlacedFault = Position & { readonly path: Path; readonly words: Words };
+
+/** What was made of one file. */
+export type ReadSheet = {
+  readonly file: string;
+  readonly source: Source;
+  /** Null when the text was not understood, or was meant for the other file. */
+  readonly sheet: Sheet | null;
+  /** Whether the file is a table, whose faults are told in its own words. */
+  readonly isTable: boolean;
+  readonly findings: readonly Finding[];
+  readonly placed: readonly PlacedFault[];
+  /** To place findings with; null when there is no tree. */
+  readonly tree: { readonly root: LocatedNode; readonly lines: LineCounter } | null;
+};
+
+/** Turns the text of a file into data that its schema was applied to. Files whose names say so are tables. */
+export const readSheet = (source: Source, named: NamedFile): ReadSheet =>
+  sheetOf(source, named, isCsvName(named.file) ? (body) => readCsv(named.file, body) : null);
+
+/** The same for a table, whatever its name. What is given beside it goes before what stands above its header. */
+export const readTable = (source: Source, named: NamedFile, given: object): ReadSheet =>
+  sheetOf(source, named, (body) => readCsv(named.file, body, locatedEntries(given)));
+
+function sheetOf(
+  source: Source,
+  { file, text }: NamedFile,
+  readAsTable: ((body: string) => CsvTree) | null,
+): ReadSheet {
+  const refuse = (position: Position, words: Words): ReadSheet => ({
+    file,
+    source,
+    sheet: null,
+    isTable: readAsTable !== null,
+    findings: [],
+    placed: [{ ...position, path: [], words }],
+    tree: null,
+  });
+  if (text.kind === 'unreadable') return refuse(text, text.words);
+  // A byte order mark is no part of the text, and would shift the columns of the first line.
+  const body = text.text.replace(/^\uFEFF/, '');
+  const zero = body.indexOf('\0');
+  if (zero >= 0) return refuse(positionIn(body, zero), binary);
+  const csv = readAsTable === null ? null : readAsTable(body);
+  const tree = csv ?? treeOfYaml(body);
+  const { lines } = tree;
+  if (tree.kind === 'refused') return refuse(positionAt(lines, tree.offset), tree.words);
+  const { root, faults, lost } = tree;
+  if (root.kind === 'scalar' && root.value === null) return refuse({ line: 1, column: 1 }, empty(source));
+  const isOther = csv === null ? isOtherFile(source, root) : sourceOf(csv.tableKind) !== source;
+  if (isOther) return refuse(positionAt(lines, root.offset), otherFile(source));
+  const schema = source === 'board' ? boardSchema : catalogueSchema;
+  const lineOf = (offset: number) => positionAt(lines, offset).line;
+  return {
+    file,
+    source,
+    isTable: csv !== null,
+    ...checkAgainstSchema(source, schema, root, lost),
+    placed: faults.map((fault) => ({
+      ...positionAt(lines, fault.offset),
+      path: fault.path,
+      words: fault.words(lineOf),
+    })),
+    tree: { root, lines },
+  };
+}
+
+export function positionAt(lines: LineCounter, offset: number): Position {
+  const { line, col } = lines.linePos(offset);
+  return { line: Math.max(line, 1), column: Math.max(col, 1) };
+}
+
+function positionIn(text: string, offset: number): Position {
+  const before = text.slice(0, offset).split('\n');
+  return { line: before.length, column: (before.at(-1) ?? '').length + 1 };
+}
+
+/** A catalogue given as the board, or a board as the catalogue, would yield a heap of faults with one cause. */
+function isOtherFile(source: Source, root: LocatedNode): boolean {
+  if (root.kind !== 'map') return false;
+  const has = (key: string) => root.entries.has(key);
+  if (source === 'board') return has('catalogue') && !has('board') && !has('pedals');
+  return has('board') && !has('catalogue') && !has('supplies');
+}
+
+const otherFile = (source: Source): Words => ({
+  message: source === 'board' ? 'this is a catalogue, not a board.' : 'this is a board, not a catalogue.',
+  remedy: 'Name the board first and the catalogue second.',
+});
+
+const empty = (source: Source): Words => ({
+  message: `the file is empty; it must hold a ${source}.`,
+  remedy:
+    source === 'board'
+      ? 'Write at least board, currency, policy and pedals.'
+      : 'Write at least catalogue, currency and supplies.',
+});
+
+const binary: Words = {
+  message: 'found a NUL byte; it is a binary file, not text.',
+  remedy: 'Name a YAML or JSON file in UTF-8.',
+};

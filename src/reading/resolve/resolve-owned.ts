@@ -1,0 +1,59 @@
+import type { Board } from '../../domain/board.js';
+import { entryAt, type Sheet } from './entry.js';
+import { findingAt, type Report, type Spot } from '../../domain/finding.js';
+import { didYouMean } from '../../domain/near-spelling.js';
+import { partId, supplyId, type PartId, type SupplyId } from '../../domain/quantities.js';
+import type { Shelf } from './resolve-for-sale.js';
+import type { RawOwned } from '../schema/schema-board.js';
+import { quoted } from '../../domain/shown-text.js';
+
+/** All that the gear and the catalogue describe. */
+export type Shelves = {
+  readonly supplies: Shelf<SupplyId, unknown>;
+  readonly parts: Shelf<PartId, unknown>;
+  /** False when no catalogue is given: then only the gear describes anything. */
+  readonly hasCatalogue: boolean;
+};
+
+/** How many of each thing are owned; null when an id was reported, or cannot be judged because of something reported. */
+export function resolveOwned(sheet: Sheet, shelves: Shelves, report: Report): Board['owned'] | null {
+  const entry = entryAt<RawOwned>(sheet, ['owned']);
+  let allDescribed = !entry.isBroken('supplies') && !entry.isBroken('parts');
+  const supplies = new Map<SupplyId, number>();
+  for (const [index, id] of (entry.fields.supplies ?? []).entries()) {
+    const spot = { source: sheet.source, path: ['owned', 'supplies', index] };
+    allDescribed = isDescribed({ kind: 'supply', id, spot }, shelves, report) && allDescribed;
+    supplies.set(supplyId(id), (supplies.get(supplyId(id)) ?? 0) + 1);
+  }
+  const parts = new Map<PartId, number>();
+  for (const [id, units] of Object.entries(entry.fields.parts ?? {})) {
+    const spot = { source: sheet.source, path: ['owned', 'parts', id] };
+    allDescribed = isDescribed({ kind: 'part', id, spot, point: 'key' }, shelves, report) && allDescribed;
+    parts.set(partId(id), units);
+  }
+  return allDescribed ? { supplies, parts } : null;
+}
+
+/** Whether the gear or the catalogue describes the id; reports it when neither does. */
+export function isDescribed(
+  named: { readonly kind: 'supply' | 'part'; readonly id: string; readonly spot: Spot; readonly point?: 'key' },
+  shelves: Shelves,
+  report: Report,
+): boolean {
+  const { kind, id, spot } = named;
+  const { hasCatalogue } = shelves;
+  const shelf: Shelf<string, unknown> = kind === 'supply' ? shelves.supplies : shelves.parts;
+  if (shelf.byId.has(id)) return true;
+  if (!shelf.complete) return false;
+  const nowhere = hasCatalogue
+    ? 'neither the gear nor the catalogue describes'
+    : 'the gear does not describe, and no catalogue is given';
+  const finding = findingAt(spot, () => ({
+    message: `names the ${kind} ${quoted(id)}, which ${nowhere}.`,
+    remedy:
+      didYouMean(id, shelf.byId.keys()) ??
+      `Describe it under \`gear\`, or ${hasCatalogue ? 'mend the id' : 'give the catalogue that lists it'}.`,
+  }));
+  report({ ...finding, point: named.point ?? 'value' });
+  return false;
+}

@@ -1,0 +1,103 @@
+import { entriesAt, type Entry, type Sheet } from './entry.js';
+import type { Report } from '../../domain/finding.js';
+import type { Polarity, Power } from '../../domain/pedal.js';
+import { supplyId, type SupplyId } from '../../domain/quantities.js';
+import { safetyFigure, type Assumptions, type Figure } from './resolve-assumed.js';
+import { resolveBank, resolveBankPower, resolveTotal, type AroundBank, type ResolvedBank } from './resolve-bank.js';
+import { resolvePrice, type Counter, type Found } from './resolve-for-sale.js';
+import { noteId, resolveId } from './resolve-id.js';
+import { millivoltsOf } from './resolve-quantity.js';
+import { resolveRange } from './resolve-volts.js';
+import type { Regulation } from './resolve-setting.js';
+import type { RawBank, RawSupply, RawSupplyAssumptions } from '../schema/schema-supply.js';
+import type { Bank, Supply } from '../../domain/supply.js';
+
+/** A supply of a catalogue, or of the gear, which has no assumptions. */
+export function resolveSupply(
+  sheet: Sheet,
+  entry: Entry<RawSupply>,
+  assumptions: Assumptions<RawSupplyAssumptions>,
+  counter: Counter,
+): Found<SupplyId, Supply> {
+  const { fields } = entry;
+  const { report } = counter;
+  const id = resolveId(entry, report);
+  if (id !== null) noteId('supplies', id, entry, counter.seen, report);
+  const price = resolvePrice(entry, counter);
+  const mains = resolveMains(entry, report);
+  const total = resolveTotal(entry, report);
+  const outputs = resolveOutputs(sheet, entry, assumptions, report);
+  const found = id === null ? null : supplyId(id);
+  if (found === null || price === 'reported' || mains === 'reported' || total === 'reported' || outputs === null)
+    return { id: found, thing: null };
+  if (fields.name === undefined) return { id: found, thing: null };
+  const stock = counter.forSale ? (fields.stock ?? null) : 0;
+  return { id: found, thing: { id: found, name: fields.name, price, stock, mains, total, ...outputs } };
+}
+
+function resolveMains(entry: Entry<RawSupply>, report: Report): Supply['mains'] | 'reported' {
+  const { mains } = entry.fields;
+  if (mains === undefined) return entry.isBroken('mains') ? 'reported' : null;
+  if (typeof mains === 'number') return { from: millivoltsOf(mains), to: millivoltsOf(mains) };
+  const range = resolveRange(mains, entry, 'mains', report);
+  return range === null ? 'reported' : { from: range.from, to: range.to };
+}
+
+function resolveOutputs(
+  sheet: Sheet,
+  entry: Entry<RawSupply>,
+  assumptions: Assumptions<RawSupplyAssumptions>,
+  report: Report,
+): Pick<Supply, 'banks' | 'assumed'> | null {
+  const entries = entriesAt<RawBank>(sheet, [...entry.path, 'banks']);
+  const around: AroundBank = { sheet, whose: entry.fields.name, assumptions, report };
+  const powers = entries.map((bank) => resolveBankPower(bank, around));
+  const regulated = resolveRegulated(entry, powers, assumptions, report);
+  const regulation = regulationOf(regulated);
+  const resolved = entries.map((bank, index) => resolveBank(bank, powers[index] ?? null, regulation, around));
+  if (regulation === null || resolved.length === 0 || !resolved.every((bank) => bank !== null)) return null;
+  return { banks: numbered(resolved), assumed: assumedOf(resolved, regulated, assumptions) };
+}
+
+/** Null when it was reported; `unstated` when there is no DC output, which alone must state it. */
+function resolveRegulated(
+  entry: Entry<RawSupply>,
+  powers: readonly (Figure<Power> | null)[],
+  assumptions: Assumptions<RawSupplyAssumptions>,
+  report: Report,
+): Figure<boolean> | 'unstated' | null {
+  if (entry.fields.regulated !== undefined) return { value: entry.fields.regulated, assumed: false };
+  if (entry.isBroken('regulated')) return null;
+  if (!powers.some((power) => power?.value === 'DC')) return powers.includes(null) ? null : 'unstated';
+  const words = { whose: entry.fields.name, allowed: 'true or false', readOff: "the supply's label or data sheet" };
+  return safetyFigure(entry, assumptions, 'regulated', words, report);
+}
+
+function regulationOf(regulated: Figure<boolean> | 'unstated' | null): Regulation | null {
+  if (regulated === null || regulated === 'unstated') return regulated;
+  return regulated.value ? 'regulated' : 'unregulated';
+}
+
+function numbered(resolved: readonly ResolvedBank[]): readonly Bank[] {
+  let next = 1;
+  return resolved.map(({ bank }) => {
+    const firstOutput = next;
+    next += bank.outputs;
+    return { firstOutput, ...bank };
+  });
+}
+
+function assumedOf(
+  resolved: readonly ResolvedBank[],
+  regulated: Figure<boolean> | 'unstated' | null,
+  assumptions: Assumptions<RawSupplyAssumptions>,
+): Supply['assumed'] {
+  const fields = assumptions?.fields ?? {};
+  const isAssumed = (figure: keyof ResolvedBank['assumed']) => resolved.some(({ assumed }) => assumed[figure]);
+  const assumed: { power?: Power; plug?: string; polarity?: Polarity | 'either'; regulated?: boolean } = {};
+  if (isAssumed('power') && fields.power !== undefined) assumed.power = fields.power;
+  if (isAssumed('plug') && fields.plug !== undefined) assumed.plug = fields.plug;
+  if (isAssumed('polarity') && fields.polarity !== undefined) assumed.polarity = fields.polarity;
+  if (regulated !== null && regulated !== 'unstated' && regulated.assumed) assumed.regulated = regulated.value;
+  return assumed;
+}

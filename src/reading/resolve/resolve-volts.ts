@@ -1,0 +1,133 @@
+import type { Entry } from './entry.js';
+import { findingAt, type Report } from '../../domain/finding.js';
+import type { AcceptedVolts, Draw } from '../../domain/pedal.js';
+import { decimalOfThousandths, type Microamps, type Millivolts } from '../../domain/quantities.js';
+import { microampsOf, millivoltsOf } from './resolve-quantity.js';
+import type { RawPedal } from '../schema/schema-pedal.js';
+
+/** The volts a pedal accepts and what it draws at them; null when one of the two was reported. */
+export function resolveVoltsAndDraw(
+  entry: Entry<RawPedal>,
+  report: Report,
+): { readonly accepts: AcceptedVolts; readonly draw: Draw } | null {
+  const stated = resolveStatedVolts(entry, report);
+  const draw = resolveDraw(entry, report);
+  if (stated === null || draw === null) return null;
+  if (draw.kind === 'flat') return { accepts: stated, draw };
+  const kept = keptVolts(stated, draw.microamps);
+  if (kept.length === 0) {
+    report(
+      findingAt(entry.spotOf('milliamps'), {
+        message:
+          `has figures for ${voltsText([...draw.microamps.keys()])}, and volts are ${acceptedText(stated)}: ` +
+          'no voltage is in both, so the pedal would accept none.',
+        remedy: 'Give a figure for each of the volts that the pedal accepts.',
+      }),
+    );
+    return null;
+  }
+  return {
+    accepts: { kind: 'listed', millivolts: kept.map(([volts]) => volts) },
+    draw: { kind: 'per voltage', microamps: new Map(kept) },
+  };
+}
+
+function resolveStatedVolts(entry: Entry<RawPedal>, report: Report): AcceptedVolts | null {
+  const { volts } = entry.fields;
+  if (volts === undefined) return null;
+  if (typeof volts === 'number') return { kind: 'listed', millivolts: [millivoltsOf(volts)] };
+  if ('from' in volts) return resolveRange(volts, entry, 'volts', report);
+  const repeated = volts.findIndex((value, index) => volts.indexOf(value) < index);
+  if (repeated >= 0) {
+    report(
+      findingAt(
+        { source: entry.source, path: [...entry.path, 'volts', repeated] },
+        {
+          message: `found ${volts[repeated]} a second time; each voltage is listed once.`,
+          remedy: 'Remove one of them.',
+        },
+      ),
+    );
+    return null;
+  }
+  return { kind: 'listed', millivolts: volts.map(millivoltsOf) };
+}
+
+/** A range whose ends are in order; null when they are not, which is reported. */
+export function resolveRange<Field extends string>(
+  range: { readonly from: number; readonly to: number },
+  entry: Entry<Readonly<Partial<Record<Field, unknown>>>>,
+  field: Field,
+  report: Report,
+): { readonly kind: 'range'; readonly from: Millivolts; readonly to: Millivolts } | null {
+  if (range.from > range.to) {
+    report(
+      findingAt(entry.spotOf(field), {
+        message: `goes from ${range.from} to ${range.to}; \`from\` must not be above \`to\`.`,
+        remedy: `Write {from: ${range.to}, to: ${range.from}}.`,
+      }),
+    );
+    return null;
+  }
+  return { kind: 'range', from: millivoltsOf(range.from), to: millivoltsOf(range.to) };
+}
+
+function resolveDraw(entry: Entry<RawPedal>, report: Report): Draw | null {
+  const { milliamps } = entry.fields;
+  if (milliamps === undefined) return null;
+  if (typeof milliamps === 'number') return { kind: 'flat', microamps: microampsOf(milliamps) };
+  const figures = new Map<Millivolts, Microamps>();
+  for (const [key, value] of Object.entries(milliamps)) {
+    const volts = millivoltsOf(Number(key));
+    if (figures.has(volts)) {
+      report({
+        source: entry.source,
+        path: [...entry.path, 'milliamps', key],
+        point: 'key',
+        words: () => ({
+          message: `gives a second figure for ${decimalOfThousandths(volts)} V; each voltage has one.`,
+          remedy: 'Remove one of them.',
+        }),
+      });
+      return null;
+    }
+    figures.set(volts, microampsOf(value));
+  }
+  if (figures.size === 0) {
+    report(
+      findingAt(entry.spotOf('milliamps'), {
+        message: 'found an empty map; it needs a figure for each of the volts, as in {9: 300, 12: 230}.',
+        remedy: 'Write the milliamps as one number, or one for each voltage.',
+      }),
+    );
+    return null;
+  }
+  return { kind: 'per voltage', microamps: figures };
+}
+
+function keptVolts(
+  stated: AcceptedVolts,
+  figures: ReadonlyMap<Millivolts, Microamps>,
+): readonly (readonly [Millivolts, Microamps])[] {
+  if (stated.kind === 'range') {
+    return [...figures].filter(([volts]) => accepts(stated, volts)).sort(([first], [second]) => first - second);
+  }
+  return stated.millivolts.flatMap((volts) => {
+    const figure = figures.get(volts);
+    return figure === undefined ? [] : [[volts, figure] as const];
+  });
+}
+
+/** Whether exactly these volts are accepted. */
+export function accepts(accepted: AcceptedVolts, volts: Millivolts): boolean {
+  if (accepted.kind === 'range') return accepted.from <= volts && volts <= accepted.to;
+  return accepted.millivolts.includes(volts);
+}
+
+/** Accepted volts as a message names them: `9, 12 or 18 V`, `9 to 18 V`. */
+export const acceptedText = (accepted: AcceptedVolts): string =>
+  accepted.kind === 'range'
+    ? `${decimalOfThousandths(accepted.from)} to ${decimalOfThousandths(accepted.to)} V`
+    : voltsText(accepted.millivolts);
+
+const voltsText = (volts: readonly Millivolts[]): string => `${volts.map(decimalOfThousandths).join(', ')} V`;

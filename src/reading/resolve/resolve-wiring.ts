@@ -1,0 +1,158 @@
+import type { Board, WiredFeed } from '../../domain/board.js';
+import { entriesAt, type Entry, type Sheet } from './entry.js';
+import { findingAt, type Report } from '../../domain/finding.js';
+import { didYouMean } from '../../domain/near-spelling.js';
+import { partId, pedalId, supplyId, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
+import type { Shelf } from './resolve-for-sale.js';
+import { isDescribed } from './resolve-owned.js';
+import { millivoltsOf } from './resolve-quantity.js';
+import { reportUnknownVolts } from './resolve-wired-volts.js';
+import type { RawWiredFeed } from '../schema/schema-board.js';
+import { quoted } from '../../domain/shown-text.js';
+import type { Supply } from '../../domain/supply.js';
+
+/** What the entries of a wiring may name. */
+export type Connectable = {
+  readonly pedals: Shelf<PedalId, unknown>;
+  readonly supplies: Shelf<SupplyId, Supply>;
+  readonly parts: Shelf<PartId, unknown>;
+  /** Null when it was reported, so that unit numbers cannot be judged. */
+  readonly owned: Board['owned'] | null;
+  readonly hasCatalogue: boolean;
+};
+
+/** How the board is plugged today; null when something about it was reported. */
+export function resolveWiring(sheet: Sheet, connectable: Connectable, report: Report): readonly WiredFeed[] | null {
+  const entries = entriesAt<RawWiredFeed>(sheet, ['wiring']);
+  reportRepeatedPedals(entries, report);
+  const feeds = entries.map((entry) => resolveWiredFeed(entry, connectable, report));
+  return feeds.every((feed) => feed !== null) ? feeds : null;
+}
+
+function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): WiredFeed | null {
+  const { fields } = entry;
+  reportUnknownPedal(entry, connectable.pedals, report);
+  reportUnitOrOutputs(entry, connectable, report);
+  reportUnknownParts(entry, connectable, report);
+  const outputs = resolveOutputs(entry, report);
+  if (fields.pedal === undefined || fields.supply === undefined || fields.unit === undefined) return null;
+  if (fields.volts === undefined || outputs === null) return null;
+  return {
+    pedal: pedalId(fields.pedal),
+    supply: supplyId(fields.supply),
+    unit: fields.unit,
+    outputs,
+    millivolts: millivoltsOf(fields.volts),
+    join: fields.join === undefined ? null : { mode: fields.join.mode, part: partId(fields.join.part) },
+    chain: fields.chain === undefined ? null : partId(fields.chain),
+    adapters: (fields.parts ?? []).map(partId),
+  };
+}
+
+function reportRepeatedPedals(entries: readonly Entry<RawWiredFeed>[], report: Report): void {
+  const seen = new Map<string, Entry<RawWiredFeed>>();
+  for (const entry of entries) {
+    const { pedal } = entry.fields;
+    if (pedal === undefined) continue;
+    const earlier = seen.get(pedal);
+    if (earlier === undefined) {
+      seen.set(pedal, entry);
+      continue;
+    }
+    report(
+      findingAt(entry.spotOf('pedal'), (lineOf) => ({
+        message: `found ${quoted(pedal)}, which ${lineOf(earlier.spotOf('pedal'))} plugs already; a pedal has one feed.`,
+        remedy: 'Remove one of the two entries.',
+      })),
+    );
+  }
+}
+
+function reportUnknownPedal(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, unknown>, report: Report): void {
+  const { pedal } = entry.fields;
+  if (pedal === undefined || pedals.byId.has(pedalId(pedal)) || !pedals.complete) return;
+  report(
+    findingAt(entry.spotOf('pedal'), () => ({
+      message: `names the pedal ${quoted(pedal)}, which is not among the board's pedals.`,
+      remedy: didYouMean(pedal, pedals.byId.keys()) ?? 'Write the id of a pedal of this board, or remove the entry.',
+    })),
+  );
+}
+
+function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): void {
+  const { supply: id, unit } = entry.fields;
+  if (id === undefined) return;
+  const { supplies, owned } = connectable;
+  if (!isDescribed({ kind: 'supply', id, spot: entry.spotOf('supply') }, connectable, report)) return;
+  const units = owned?.supplies.get(supplyId(id)) ?? 0;
+  if (unit !== undefined && owned !== null && unit > units) {
+    report(
+      findingAt(entry.spotOf('unit'), {
+        message: `found ${unit}, but ${units === 0 ? 'no unit' : `only ${units} ${units === 1 ? 'unit' : 'units'}`} of ${quoted(id)} ${units > 1 ? 'are' : 'is'} owned.`,
+        remedy:
+          units === 0
+            ? 'Add the id to `owned.supplies`, one entry a unit.'
+            : `Write a number from 1 to ${units}, or add the unit to \`owned.supplies\`.`,
+      }),
+    );
+  }
+  const supply = supplies.byId.get(supplyId(id)) ?? null;
+  if (supply === null) return;
+  reportMissingOutputs(entry, supply, report);
+  reportUnknownVolts(entry, supply, report);
+}
+
+function reportMissingOutputs(entry: Entry<RawWiredFeed>, supply: Supply, report: Report): void {
+  const last = supply.banks.reduce((outputs, bank) => outputs + bank.outputs, 0);
+  const { output, outputs } = entry.fields;
+  const named = [
+    ...(output === undefined ? [] : [{ number: output, spot: entry.spotOf('output') }]),
+    ...(outputs ?? []).map((number, index) => ({
+      number,
+      spot: { source: entry.source, path: [...entry.path, 'outputs', index] },
+    })),
+  ];
+  for (const { number, spot } of named) {
+    if (number <= last) continue;
+    report(
+      findingAt(spot, {
+        message: `found ${number}, but ${quoted(supply.id)} has ${last === 1 ? 'one output' : `the outputs 1 to ${last}`}.`,
+        remedy: `Write ${last === 1 ? '1' : `a number from 1 to ${last}`}.`,
+      }),
+    );
+  }
+}
+
+function reportUnknownParts(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): void {
+  const { chain, join, parts } = entry.fields;
+  const at = (...steps: (string | number)[]) => ({ source: entry.source, path: [...entry.path, ...steps] });
+  const named = [
+    ...(chain === undefined ? [] : [{ id: chain, spot: at('chain') }]),
+    ...(join === undefined ? [] : [{ id: join.part, spot: at('join', 'part') }]),
+    ...(parts ?? []).map((id, index) => ({ id, spot: at('parts', index) })),
+  ];
+  for (const { id, spot } of named) isDescribed({ kind: 'part', id, spot }, connectable, report);
+}
+
+/** One output, or two that are joined, in rising order; null when that was reported. */
+function resolveOutputs(entry: Entry<RawWiredFeed>, report: Report): readonly number[] | null {
+  const { output, outputs, join } = entry.fields;
+  if (entry.isBroken('output') || entry.isBroken('outputs') || entry.isBroken('join')) return null;
+  const refuse = (field: 'output' | 'outputs' | 'join', message: string, remedy: string): null => {
+    report(findingAt(entry.spotOf(field), { message, remedy }));
+    return null;
+  };
+  if (output !== undefined && outputs !== undefined)
+    return refuse('outputs', 'stands beside `output`; only one of the two is allowed.', 'Remove one of them.');
+  if (output !== undefined && join !== undefined)
+    return refuse('join', 'stated for one output; a join takes two.', 'Write `outputs: [1, 2]`, or remove `join`.');
+  if (output !== undefined) return [output];
+  if (outputs === undefined)
+    return refuse('output', 'missing; allowed is the number of one output, or `outputs` with two.', 'Add `output`.');
+  if (join === undefined)
+    return refuse('join', 'missing; two outputs need it.', 'Add `join: {mode: …, part: …}`, or write `output`.');
+  const [first, second] = outputs;
+  if (first === undefined || second === undefined || first === second)
+    return refuse('outputs', 'names one output twice; a join takes two outputs.', 'Write two different numbers.');
+  return first < second ? [first, second] : [second, first];
+}

@@ -1,0 +1,61 @@
+import type { Check } from '../../planning/check/check.js';
+import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
+import { beside, type Piece } from './layout.js';
+import { placeText } from '../words/places.js';
+import { ruleWords, tooFewVolts } from '../words/rule-words.js';
+import { barPiece, sentence, type Screen } from './screen.js';
+import { capital, fullStop, listText, meterOf, meterText } from '../words/words.js';
+
+const indent = 2;
+const gap = 2;
+/** The longest rules are called `polarity` and the like. */
+const ruleWidth = 8;
+
+/** Every broken rule, the worst first: where, what the numbers are, what it does and what to do. */
+export function findingLines(screen: Screen, { findings, wiring }: Check): string[] {
+  return findings.flatMap((finding, at) => [
+    ...(at === 0 ? [] : ['']),
+    ...beside(
+      [
+        { pieces: [{ text: finding.rule, paint: screen.paints.bad }], width: ruleWidth },
+        { pieces: findingPieces(screen, finding, wiring.feeds), width: screen.width - indent - ruleWidth - gap },
+      ],
+      indent,
+      gap,
+    ),
+  ]);
+}
+
+function findingPieces(screen: Screen, finding: Violation, feeds: Check['wiring']['feeds']): readonly Piece[] {
+  const { paints } = screen;
+  const { harm, mend } = hasTooFewVolts(finding) ? tooFewVolts : ruleWords[finding.rule];
+  const message = sentence(screen, finding.message);
+  return [
+    ...headTexts(screen, finding, feeds, message).map((text) => ({ text, paint: paints.strong })),
+    { text: fullStop(capital(message)) },
+    ...loadPieces(screen, finding),
+    { text: `${harm} ${mend}`, paint: paints.faint },
+  ];
+}
+
+/** "Chapel drive, at Quay 6 output 5", where the message itself does not tell all of them by their names. */
+function headTexts(
+  { inventory, marks }: Screen,
+  { pedals, place }: Violation,
+  feeds: Check['wiring']['feeds'],
+  message: string,
+): readonly string[] {
+  const names = pedals.map(inventory.pedalName);
+  const supply = place === null ? [] : [inventory.supplyName(place.supply)];
+  if ([...names, ...supply].every((name) => message.includes(name))) return [];
+  const where = place === null ? [] : [placeText(inventory, feeds, place, marks.dash)];
+  return [[...(names.length === 0 ? [] : [listText(names)]), ...where].join(', at ')];
+}
+
+/** How far a load is beyond its limit. */
+function loadPieces(screen: Screen, { numbers }: Violation): readonly Piece[] {
+  if (numbers?.kind !== 'load') return [];
+  const meter = meterOf(numbers);
+  const bar = barPiece(screen, meter);
+  return [{ text: `${bar.text}, ${meterText(meter)}`, paint: screen.paints.bad }];
+}

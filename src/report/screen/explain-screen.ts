@@ -1,0 +1,145 @@
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { Explanation } from '../../planning/explain/explain.js';
+import { alikeArguments } from '../words/explain-alike.js';
+import { argumentTexts, namesText } from '../words/explain-argument.js';
+import { cheaperTexts, forcedTexts, type ExplainedPlan } from '../words/explain-plan.js';
+import { elsewhereText, hereText, unfitTexts } from '../words/explain-seat.js';
+import { changeText, planText } from '../words/explain-ways.js';
+import { block, type Piece } from './layout.js';
+import { safeText } from '../words/safe-text.js';
+import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { countText, priceText } from '../words/words.js';
+
+const indent = 2;
+
+type Impossible = Extract<Explanation, { kind: 'impossible' }>;
+
+/** An explanation as text for a screen, with a line break at its end. `pedal` is the one that was asked about. */
+export function explanationText(
+  board: Board,
+  catalogue: Catalogue | null,
+  explanation: Explanation,
+  pedal: PedalId | null,
+  options: ScreenOptions,
+): string {
+  const screen = screenFor(board, catalogue, options);
+  return `${linesOf(screen, explanation, pedal).join('\n')}\n`;
+}
+
+function linesOf(screen: Screen, explanation: Explanation, pedal: PedalId | null): readonly string[] {
+  switch (explanation.kind) {
+    case 'impossible':
+      return impossibleLines(screen, explanation, pedal);
+    case 'plan':
+      return pedal === null ? planLines(screen, explanation) : seatLines(screen, explanation, pedal);
+    case 'stopped':
+      return headLines(screen, 'not explained yet', [
+        {
+          text: 'The search stopped before it was settled whether there is a plan. Give it more time and run it again.',
+          paint: screen.paints.caution,
+        },
+      ]);
+  }
+}
+
+const headLines = ({ board, paints, width }: Screen, title: string, pieces: readonly Piece[]): string[] =>
+  block([{ text: `${safeText(board.name)}: ${title}`, paint: paints.title }, ...pieces], width);
+
+const bullets = (screen: Screen, texts: readonly string[]): string[] =>
+  block(
+    texts.map((text) => bullet(screen, sentence(screen, text))),
+    screen.width,
+    indent,
+  );
+
+function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId | null): readonly string[] {
+  const { conflicts, ways } = explanation;
+  const told = alikeArguments(conflicts);
+  const many = told.length > 1;
+  const why = told.flatMap(({ argument, others }, at) => {
+    const texts = argumentTexts(screen, argument);
+    const same = others.length === 0 ? '' : ` The same holds for ${namesText(screen, others)}.`;
+    const conclusion = { text: sentence(screen, `${texts.at(-1) ?? ''}${same}`), paint: screen.paints.strong };
+    return [
+      ...(at === 0 ? [] : ['']),
+      ...(many ? block([{ text: `Reason ${at + 1}`, paint: screen.paints.strong }], screen.width, indent) : []),
+      ...bullets(screen, texts.slice(0, -1)),
+      ...block([conclusion], screen.width, indent),
+    ];
+  });
+  return [
+    ...headLines(screen, 'why no plan exists', impossiblePieces(screen, explanation, pedal)),
+    ...section(screen, '1. Why', why),
+    ...section(
+      screen,
+      '2. Ways out, each by itself enough',
+      bullets(
+        screen,
+        ways.map((way) => `${changeText(screen, way.change)} ${planText(screen, way)}`),
+      ),
+    ),
+  ];
+}
+
+function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible, pedal: PedalId | null) {
+  const { board, catalogue, inventory, paints } = screen;
+  const sold = catalogue.supplies.length + catalogue.parts.length > 0;
+  const gear = sold ? `What you own and what ${safeText(catalogue.name)} sells` : 'What you own';
+  const pieces: Piece[] = [
+    { text: `${gear} cannot power all ${countText(board.pedals.length, 'pedal')} by the rules.`, paint: paints.bad },
+  ];
+  if (pedal !== null) {
+    const involved = conflicts.some(({ conflict }) => conflict.pedals.includes(pedal));
+    const part = involved ? 'It is among the pedals that stand in the way' : 'It is not among the pedals in the way';
+    pieces.push({ text: `So there is no place to explain for ${inventory.pedalName(pedal)}. ${part}.` });
+  }
+  if (ways.length === 0) pieces.push({ text: 'No single change that was tried is enough.' });
+  if (!whole) pieces.push({ text: 'Not everything below was settled in time.', paint: paints.caution });
+  return pieces;
+}
+
+function planLines(screen: Screen, explanation: ExplainedPlan): readonly string[] {
+  const { wiring, cheaper } = explanation;
+  return [
+    ...headLines(screen, 'why this plan', [
+      { text: planFacts(screen, explanation) },
+      ...wholePieces(screen, explanation),
+    ]),
+    ...section(screen, '1. What each purchase is for', bullets(screen, forcedTexts(screen, explanation))),
+    ...(wiring.score.money === 0
+      ? []
+      : section(screen, '2. What less money cannot do', bullets(screen, cheaperTexts(screen, cheaper)))),
+  ];
+}
+
+function planFacts({ board }: Screen, { wiring, aim }: ExplainedPlan): string {
+  const { score } = wiring;
+  const aims = { cost: 'the least money', bricks: 'the fewest supplies', quiet: 'the least noise' };
+  const price = score.money === 0 ? 'It costs nothing' : `It costs ${priceText(score.money, board)}`;
+  return `${price}, powers all ${countText(board.pedals.length, 'pedal')} from ${countText(score.bricks, 'supply', 'supplies')} and is proven best: ${aims[aim]} first.`;
+}
+
+const wholePieces = ({ paints }: Screen, { whole }: ExplainedPlan): readonly Piece[] =>
+  whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }];
+
+function seatLines(screen: Screen, explanation: ExplainedPlan, pedal: PedalId): readonly string[] {
+  const { seat, wiring } = explanation;
+  if (seat === null) return [];
+  const { elsewhere } = seat;
+  const [used, others] = [elsewhere.filter(({ bank }) => bank !== null), elsewhere.filter(({ bank }) => bank === null)];
+  const texts = (which: typeof elsewhere): string[] =>
+    bullets(
+      screen,
+      which.map((each) => elsewhereText(screen, pedal, each)),
+    );
+  return [
+    ...headLines(screen, `why ${screen.inventory.pedalName(pedal)} sits where it does`, [
+      { text: sentence(screen, hereText(screen, wiring, seat)) },
+      { text: planFacts(screen, explanation) },
+      ...wholePieces(screen, explanation),
+    ]),
+    ...section(screen, 'Elsewhere in this plan', texts(used)),
+    ...section(screen, 'On other supplies', [...texts(others), ...bullets(screen, unfitTexts(screen, seat))]),
+  ];
+}

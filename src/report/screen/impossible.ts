@@ -1,0 +1,64 @@
+import type { Reason } from '../../planning/answer.js';
+import { block, type Piece } from './layout.js';
+import {
+  impossibleLead,
+  reasonPassages,
+  stoppedLead,
+  stoppedPassage,
+  type Passage,
+  type PassageEntry,
+} from '../words/reasons.js';
+import { safeText } from '../words/safe-text.js';
+import { bullet, section, type Screen } from './screen.js';
+
+const indent = 2;
+
+/** No plan exists: why, with the numbers, and what to do about it. */
+export function impossibleText(screen: Screen, reasons: readonly Reason[]): string[] {
+  const { board, paints, width } = screen;
+  return [
+    ...block(
+      [
+        { text: `${safeText(board.name)}: no plan exists`, paint: paints.title },
+        { text: impossibleLead(screen, reasons), paint: paints.bad },
+      ],
+      width,
+    ),
+    ...reasonPassages(screen, reasons).flatMap((passage) => passageLines(screen, passage)),
+  ];
+}
+
+/** The search ended before it found anything. */
+export function stoppedText(screen: Screen): string[] {
+  const { board, paints, width } = screen;
+  return [
+    ...block(
+      [
+        { text: `${safeText(board.name)}: no plan yet`, paint: paints.title },
+        { text: stoppedLead, paint: paints.caution },
+      ],
+      width,
+    ),
+    ...passageLines(screen, stoppedPassage),
+  ];
+}
+
+const passageLines = (screen: Screen, { title, entries }: Passage): string[] =>
+  section(
+    screen,
+    title,
+    entries.flatMap((entry) => entryLines(screen, entry)),
+  );
+
+function entryLines(screen: Screen, { name, text, below }: PassageEntry): string[] {
+  const { paints, width } = screen;
+  const head: readonly Piece[] =
+    name === null
+      ? [bullet(screen, text)]
+      : [
+          { text: name, paint: paints.strong },
+          { text, hang: 2 },
+        ];
+  const more = below.map((line) => bullet(screen, line));
+  return [...block(head, width, indent), ...block(more, width, indent + 2)];
+}

@@ -1,0 +1,149 @@
+import type { Feed } from '../../domain/plan.js';
+import { decimalOfThousandths, factorText, type PedalId } from '../../domain/quantities.js';
+import type { Bank, Setting } from '../../domain/supply.js';
+import { bankOf, firstBankOf } from '../words/inventory.js';
+import type { Piece } from './layout.js';
+import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
+import { bullet, type Marks, type Screen, type Speech } from './screen.js';
+import { settingOf, type Meter, type OutputUse, type UnitUse } from '../words/usage.js';
+import { countText, listText, meterText, voltsText } from '../words/words.js';
+
+/** One row of what is plugged into a supply unit. */
+export type OutputRow = {
+  readonly outputs: string;
+  readonly volts: readonly string[];
+  /** The pedal, or what else is there. */
+  readonly what: Piece;
+  /** The way to it, beside or below. */
+  readonly detail: readonly Piece[];
+  readonly meter: Meter | null;
+};
+
+/** Used and free outputs in the order of their numbers, then the limits over several of them. */
+export function outputRows(screen: Screen, unit: UnitUse): readonly OutputRow[] {
+  const used = unit.outputs.map((use) => ({ first: use.outputs[0] ?? 0, rows: usedRows(screen, unit, use) }));
+  const free = freeOutputs(screen, unit).map(({ first, outputs, text }) => {
+    const what = { text: `free: ${text}`, paint: screen.paints.faint };
+    return { first, rows: [{ outputs, volts: [], what, detail: [], meter: null }] };
+  });
+  const outputs = [...used, ...free].sort((one, other) => one.first - other.first).flatMap(({ rows }) => rows);
+  return [...outputs, ...unit.totals.map(({ bank, meter }) => totalRow(screen, bank, meter))];
+}
+
+/** A row for a pedal, or for a chain and each of its pedals; `notes` say more about some of them. */
+export function usedRows(
+  screen: Screen,
+  unit: UnitUse,
+  use: OutputUse,
+  notes: ReadonlyMap<PedalId, Piece> = new Map(),
+): readonly OutputRow[] {
+  const { inventory, paints } = screen;
+  const [first] = use.feeds;
+  const switched = firstBankOf(unit.supply, first).settings.length > 1;
+  const row = {
+    outputs: use.outputs.join('+'),
+    volts: [...settingTexts(use), ...(switched ? ['switch'] : [])],
+    meter: use.meter,
+  };
+  const peak = use.peak === null ? [] : [{ text: `at switch-on up to ${meterText(use.peak)}` }];
+  const chain = chainRoute(screen, first);
+  const note = notes.get(first.pedal);
+  if (chain === null && use.feeds.length === 1) {
+    const what = { text: inventory.pedalName(first.pedal), paint: paints.strong };
+    const detail = [{ text: soloRoute(screen, first), hang: 2 }, ...peak, ...(note === undefined ? [] : [note])];
+    return [{ ...row, what, detail }];
+  }
+  // Only a wiring that is broken has several pedals on an output without a chain lead.
+  const how = chain === null ? 'on one output' : 'on a chain';
+  const what = { text: `${countText(use.feeds.length, 'pedal')} ${how}` };
+  const head = { ...row, what, detail: [...(chain === null ? [] : [{ text: chain, hang: 2 }]), ...peak] };
+  return [head, ...use.feeds.map((feed) => tailRow(screen, feed, notes.get(feed.pedal)))];
+}
+
+const tailRow = (screen: Screen, feed: Feed, note?: Piece): OutputRow => ({
+  outputs: '',
+  volts: [],
+  what: bullet(screen, screen.inventory.pedalName(feed.pedal), screen.paints.strong),
+  detail: [
+    { text: feed.chain === null ? soloRoute(screen, feed) : tailRoute(screen, feed), indent: 2, hang: 2 },
+    ...(note === undefined ? [] : [{ ...note, indent: 2 }]),
+  ],
+  meter: null,
+});
+
+/** What an output is set to; the two of a series join as "9 V +", "9 V". */
+export function settingTexts({ settings, feeds: [{ join }] }: OutputUse): readonly string[] {
+  const texts = settings.map(voltsText);
+  return join?.mode === 'series' ? texts.map((text, at) => (at === 0 ? `${text} +` : text)) : texts.slice(0, 1);
+}
+
+/** Neighbouring outputs that nothing hangs on. */
+export type FreeOutputs = {
+  readonly first: number;
+  /** "3" or "2–4". */
+  readonly outputs: string;
+  /** What they could give. */
+  readonly text: string;
+};
+
+/** The unit's free outputs, those of a bank that are neighbours together. */
+export function freeOutputs({ marks }: Speech, unit: UnitUse): readonly FreeOutputs[] {
+  const taken = new Set(unit.outputs.flatMap(({ outputs }) => outputs));
+  return unit.supply.banks.flatMap((bank) =>
+    freeRuns(bank, taken).map((run) => ({
+      first: run[0] ?? 0,
+      outputs: rangeText(run, marks.dash),
+      text: offerText(unit, bank, run),
+    })),
+  );
+}
+
+/** The bank's unused outputs, in runs of neighbours. */
+function freeRuns(bank: Bank, taken: ReadonlySet<number>): readonly (readonly number[])[] {
+  const runs: number[][] = [];
+  for (let output = bank.firstOutput; output < bank.firstOutput + bank.outputs; output += 1) {
+    if (taken.has(output)) continue;
+    const run = runs.at(-1);
+    if (run?.at(-1) === output - 1) run.push(output);
+    else runs.push([output]);
+  }
+  return runs;
+}
+
+function offerText(unit: UnitUse, bank: Bank, run: readonly number[]): string {
+  const offers = freeSettings(unit, bank).map(
+    ({ millivolts, rating }) => `${voltsText(millivolts)} ${decimalOfThousandths(rating)} mA`,
+  );
+  return `${bank.power === 'AC' ? 'AC ' : ''}${listText(offers, 'or')}${run.length > 1 ? ' each' : ''}`;
+}
+
+/** A bank that is switched together and in use gives its free outputs no choice. */
+function freeSettings({ outputs, supply }: UnitUse, bank: Bank): readonly Setting[] {
+  if (bank.switching === 'each') return bank.settings;
+  for (const use of outputs) {
+    const at = use.outputs.findIndex((output) => bankOf(supply, output) === bank);
+    if (at >= 0) return [settingOf(bank, use.settings[at])];
+  }
+  return bank.settings;
+}
+
+/** A total over all outputs of a bank, or over all of the supply. */
+export function totalRow({ board, marks }: Screen, bank: Bank | null, meter: Meter): OutputRow {
+  return {
+    outputs: bank === null ? 'all' : bankOutputs(marks, bank),
+    volts: [],
+    what: { text: bank === null ? 'the whole supply' : 'these outputs together' },
+    detail: [{ text: `reserve ${marks.times} ${factorText(board.policy.headroom.supply)}` }],
+    meter,
+  };
+}
+
+/** "5–8": the numbers of a bank's outputs. */
+export const bankOutputs = ({ dash }: Marks, { firstOutput, outputs }: Bank): string =>
+  rangeText(
+    Array.from({ length: outputs }, (_, at) => firstOutput + at),
+    dash,
+  );
+
+const rangeText = (run: readonly number[], dash: string): string =>
+  run.length === 1 ? String(run[0] ?? '') : `${run[0] ?? ''}${dash}${run.at(-1) ?? ''}`;

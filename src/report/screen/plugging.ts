@@ -1,0 +1,115 @@
+import type { Polarity } from '../../domain/pedal.js';
+import { factorText } from '../../domain/quantities.js';
+import { firstBankOf } from '../words/inventory.js';
+import { beside, block, type Cell, type Piece } from './layout.js';
+import { outputRows, type OutputRow } from './output-rows.js';
+import { barPiece, type Screen } from './screen.js';
+import { unitsInUse, type UnitUse } from '../words/usage.js';
+import { meterText } from '../words/words.js';
+
+const indent = 2;
+const gap = 2;
+const outputsWidth = 5;
+const voltsWidth = 6;
+const figuresWidth = 20;
+const barWidth = 18;
+/** From this width on a pedal, its leads and its load stand on one line. */
+const wideFrom = 112;
+
+/** Every supply unit in use, with its outputs in order. */
+export function pluggingLines(screen: Screen, units: readonly UnitUse[]): string[] {
+  const { paints, width } = screen;
+  const legend = legendTexts(screen, units).map((text) => ({ text, paint: paints.faint }));
+  return [
+    ...block(legend, width, indent),
+    ...units.flatMap((unit) => ['', ...unitTable(screen, units, unit, outputRows(screen, unit))]),
+  ];
+}
+
+/** The rows of one unit below its name. */
+export function unitTable(
+  screen: Screen,
+  units: readonly UnitUse[],
+  unit: UnitUse,
+  rows: readonly OutputRow[],
+): string[] {
+  const { inventory, paints, width } = screen;
+  const number = unitsInUse(units, unit.supply.id) > 1 || unit.unit > 1 ? `, unit ${unit.unit}` : '';
+  const title = `${inventory.supplyName(unit.supply.id)}${number} (${unit.owned ? 'yours' : 'to buy'})`;
+  return [
+    ...block([{ text: title, paint: paints.strong }], width, indent),
+    ...headerLines(screen),
+    ...rows.flatMap((row) => rowLines(screen, row)),
+  ];
+}
+
+function headerLines(screen: Screen): string[] {
+  const head = (text: string): readonly Piece[] => [{ text, paint: screen.paints.faint }];
+  const middle = isWide(screen)
+    ? [head('Pedal'), head('Leads, and the plug at the pedal')]
+    : [head('Pedal, and the leads to it')];
+  return lineUp(screen, [head('Out'), head('Volts'), ...middle, head('Load with reserve')]);
+}
+
+function rowLines(screen: Screen, { outputs, volts, what, detail, meter }: OutputRow): string[] {
+  const middle = isWide(screen) ? [[what], detail] : [[what, ...detail]];
+  const figures: readonly Piece[] = meter === null ? [] : [{ text: meterText(meter) }];
+  const bar: readonly Piece[] = meter === null ? [] : [barPiece(screen, meter)];
+  const load = isWide(screen) ? [figures, bar] : [[...figures, ...bar]];
+  return lineUp(screen, [[{ text: outputs }], volts.map((text) => ({ text })), ...middle, ...load]);
+}
+
+const isWide = ({ width }: Screen): boolean => width >= wideFrom;
+
+/** The columns of the table; what the fixed ones leave goes to the pedals and the leads. */
+function lineUp(screen: Screen, cells: readonly (readonly Piece[])[]): string[] {
+  const fixed = outputsWidth + voltsWidth + figuresWidth;
+  const widths = isWide(screen)
+    ? wideWidths(screen.width - indent - 5 * gap - fixed - barWidth)
+    : [outputsWidth, voltsWidth, screen.width - indent - 3 * gap - fixed, figuresWidth];
+  const columns = cells.map((pieces, at): Cell => ({ pieces, width: widths[at] ?? figuresWidth }));
+  return beside(columns, indent, gap);
+}
+
+function wideWidths(left: number): readonly number[] {
+  const pedal = Math.floor(left * 0.4);
+  return [outputsWidth, voltsWidth, pedal, left - pedal, figuresWidth, barWidth];
+}
+
+const legendOf: Readonly<Record<Polarity, string>> = {
+  'centre-negative':
+    "Centre-negative: minus on the plug's pin, plus on its sleeve (on a jack plug, the tip is the pin).",
+  'centre-positive':
+    "Centre-positive: plus on the plug's pin, minus on its sleeve (on a jack plug, the tip is the pin).",
+};
+
+/** Explains only the words that the tables below use. */
+function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string[] {
+  const { marks } = screen;
+  const feeds = units.flatMap(({ outputs }) => outputs.flatMap((use) => use.feeds));
+  const switched = units.some(({ supply, outputs }) =>
+    outputs.some(({ feeds: [feed] }) => firstBankOf(supply, feed).settings.length > 1),
+  );
+  const polarities = new Set(feeds.map(({ polarity }) => polarity));
+  return [
+    `Mains sockets needed: ${units.length}, one for each supply.`,
+    `Own lead: the straight lead that comes with the supply. ${marks.arrow} shows the order from supply to pedal.`,
+    ...(switched ? ['Switch: set that output, or its bank, to these volts first.'] : []),
+    ...[...polarities].flatMap((polarity) => (polarity === null ? [] : [legendOf[polarity]])),
+    loadLegend(screen, units),
+  ];
+}
+
+/** What the loads are multiplied by. */
+export function loadLegend({ board, inventory, marks }: Screen, units: readonly UnitUse[]): string {
+  const { headroom, guess } = board.policy;
+  const uses = units.flatMap(({ outputs }) => outputs);
+  const guessed = uses.some(({ feeds }) => feeds.some(({ pedal }) => inventory.pedal(pedal).figure === 'guess'));
+  const factors = [
+    `${marks.times} ${factorText(headroom.alone)} for a pedal alone`,
+    ...(uses.some(({ feeds: { length } }) => length > 1)
+      ? [`${marks.times} ${factorText(headroom.chained)} on a chain`]
+      : []),
+  ];
+  return `Load: what the pedals draw ${factors.join(', ')}${guessed ? `; a guess counts ${marks.times} ${factorText(guess)} before that` : ''}.`;
+}

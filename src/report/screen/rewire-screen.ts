@@ -1,0 +1,67 @@
+import type { Wiring } from '../../domain/plan.js';
+import type { Answer } from '../../planning/answer.js';
+import type { Changes } from '../../planning/rewire/changes.js';
+import { boardEntries } from '../words/board-entries.js';
+import { block } from './layout.js';
+import { changeLines } from './rewire-changes.js';
+import { rewireEvidence, rewireHeadline } from '../words/rewire-headline.js';
+import { stepLines } from './rewire-steps.js';
+import { safeText } from '../words/safe-text.js';
+import { section, type Screen } from './screen.js';
+import { cautionLines, confirmLines, groundLines, leftOutLines } from './sections.js';
+import { shoppingLines } from './shopping.js';
+import { unitUses } from '../words/usage.js';
+
+type Plan = Extract<Answer, { kind: 'plan' }>;
+
+/** A plan as a difference against today, in the order in which a person goes about it. */
+export function rewireLines(screen: Screen, plan: Plan, changes: Changes): readonly string[] {
+  const { wiring, reasons } = plan;
+  const { board, inventory } = screen;
+  const { supplies, parts } = wiring.buy;
+  const shopping =
+    supplies.length + parts.length === 0 ? [] : shoppingLines(screen, wiring, unitUses(board, inventory, wiring));
+  const sections: readonly (readonly [string, readonly string[]])[] = [
+    ['What changes', changeLines(screen, wiring, changes)],
+    ['Buy', shopping],
+    ['Confirm before plugging in', confirmLines(screen, wiring)],
+    ['Re-plug, in this order', stepLines(screen, wiring, changes)],
+    ['Write into the board file', entryLines(screen, wiring, changes)],
+    ['Grounds and noise', groundLines(screen, wiring)],
+    ['Cautions', cautionLines(screen, wiring)],
+  ];
+  return [
+    ...headLines(screen, plan, changes),
+    ...section(screen, 'Left out', leftOutLines(screen, wiring, reasons)),
+    ...sections
+      .filter(([, lines]) => lines.length > 0)
+      .flatMap(([title, lines], at) => section(screen, `${at + 1}. ${title}`, lines)),
+    ...section(screen, 'Why no plan is better', evidenceLines(screen, plan)),
+  ];
+}
+
+function headLines(screen: Screen, plan: Plan, changes: Changes): string[] {
+  const { board, paints, width } = screen;
+  const { cost, counts, standing } = rewireHeadline(screen, plan, changes);
+  return block(
+    [
+      { text: `${safeText(board.name)}: how to re-plug it`, paint: paints.title },
+      { text: cost },
+      { text: counts },
+      { text: standing, paint: plan.gap === null ? paints.good : paints.caution },
+    ],
+    width,
+  );
+}
+
+function entryLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
+  const written = boardEntries(screen, wiring, changes);
+  if (written === null) return [];
+  const texts = written.texts.map((text) => ({ text, paint: screen.paints.faint }));
+  return block([...texts, ...written.entries.map((text) => ({ text, hang: 4 }))], screen.width, 2);
+}
+
+function evidenceLines(screen: Screen, plan: Plan): string[] {
+  const text = rewireEvidence(plan);
+  return text === null ? [] : block([{ text }], screen.width, 2);
+}

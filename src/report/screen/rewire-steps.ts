@@ -1,0 +1,82 @@
+import type { Feed, Wiring } from '../../domain/plan.js';
+import type { Changes } from '../../planning/rewire/changes.js';
+import { allFeeds } from '../words/change-words.js';
+import { beside, block } from './layout.js';
+import { layPieces, measureLines } from './rewire-pieces.js';
+import { bullet, type Screen } from './screen.js';
+import { stepGroups, type StepGroup } from '../words/step-groups.js';
+import { pullText, switchText, unitsText } from '../words/step-words.js';
+import { listText } from '../words/words.js';
+
+const indent = 2;
+const gap = 2;
+
+/** What there is to do, lettered; steps that go together share a letter. */
+export function stepLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
+  const feeds = allFeeds(wiring, changes);
+  const groups = stepGroups(changes.steps);
+  return groups.flatMap((steps, at) => {
+    const place = { isFirst: at === 0, isLast: at === groups.length - 1 };
+    const lines = [
+      ...block([{ text: headText(screen, feeds, steps, place), paint: screen.paints.strong }], roomFor(screen)),
+      ...bodyLines(screen, feeds, steps),
+    ];
+    const letter = String.fromCharCode('a'.charCodeAt(0) + at);
+    return lines.map((line, row) => ' '.repeat(indent) + (row === 0 ? letter : ' ') + ' '.repeat(gap) + line);
+  });
+}
+
+const roomFor = ({ width }: Screen): number => width - indent - 1 - gap;
+
+function headText(
+  screen: Screen,
+  feeds: readonly Feed[],
+  [first, ...others]: StepGroup,
+  { isFirst, isLast }: { readonly isFirst: boolean; readonly isLast: boolean },
+): string {
+  switch (first.kind) {
+    case 'mains off':
+      return `Mains off${isFirst ? '' : ' again'}: pull ${unitsText(screen, feeds, first)} from the mains.`;
+    case 'pull':
+      return 'Pull these plugs, and take off the leads that then feed nothing:';
+    case 'set volts':
+    case 'set polarity':
+      return 'Set these switches, while nothing hangs on them:';
+    case 'lay':
+      return 'Lay these leads, and leave their plugs off the pedals:';
+    case 'mains on':
+    case 'measure': {
+      const on = first.kind === 'mains on' ? `Mains on: ${unitsText(screen, feeds, first)}.` : '';
+      return isLast ? on : `${on} Hold a meter to each free plug; where one reads otherwise, stop:`;
+    }
+    case 'plug': {
+      const plugs = [first, ...others].filter((step) => step.kind === 'plug');
+      const names = plugs.map(({ feed }) => screen.inventory.pedalName(feed.pedal));
+      return `Put each plug into its pedal: ${listText(names)}.`;
+    }
+  }
+}
+
+function bodyLines(screen: Screen, feeds: readonly Feed[], steps: StepGroup): readonly string[] {
+  const pieces = steps.flatMap((step) => {
+    switch (step.kind) {
+      case 'pull':
+        return [bullet(screen, pullText(screen, feeds, step))];
+      case 'set volts':
+      case 'set polarity':
+        return [bullet(screen, switchText(screen, feeds, step))];
+      case 'lay':
+        return layPieces(screen, feeds, step);
+      case 'mains off':
+      case 'mains on':
+      case 'measure':
+      case 'plug':
+        return [];
+    }
+  });
+  const plugs = steps.filter((step) => step.kind === 'measure');
+  return [
+    ...beside([{ pieces, width: roomFor(screen) }], 0, 0),
+    ...(plugs.length === 0 ? [] : measureLines(screen, plugs, roomFor(screen))),
+  ];
+}

@@ -1,0 +1,35 @@
+import type { Wiring } from '../../domain/plan.js';
+import type { Reason } from '../../planning/answer.js';
+import { block } from './layout.js';
+import type { Remark } from '../words/remark.js';
+import { cautionRemarks, confirmLead, confirmRemarks, groundRemarks, leftOutRemarks } from '../words/remarks.js';
+import { bullet, type Screen } from './screen.js';
+
+const indent = 2;
+
+/** The pedals without power. */
+export const leftOutLines = (screen: Screen, wiring: Wiring, reasons: readonly Reason[]): string[] =>
+  remarkLines(screen, leftOutRemarks(screen, wiring, reasons));
+
+/** What was assumed or guessed; nothing where all is stated. */
+export function confirmLines(screen: Screen, wiring: Pick<Wiring, 'feeds'>): string[] {
+  const remarks = confirmRemarks(screen, wiring);
+  if (remarks.length === 0) return [];
+  const lead = block([{ text: confirmLead, paint: screen.paints.faint }], screen.width, indent);
+  return [...lead, ...remarkLines(screen, remarks)];
+}
+
+/** Who shares a ground with whom. */
+export const groundLines = (screen: Screen, wiring: Wiring): string[] =>
+  remarkLines(screen, groundRemarks(screen, wiring));
+
+/** What to mind. */
+export const cautionLines = (screen: Screen, wiring: Pick<Wiring, 'feeds'>, of: 'plan' | 'check' = 'plan'): string[] =>
+  remarkLines(screen, cautionRemarks(screen, wiring, of));
+
+const remarkLines = (screen: Screen, remarks: readonly Remark[]): string[] =>
+  block(
+    remarks.map(({ text, care }) => (care ? bullet(screen, text, screen.paints.caution) : bullet(screen, text))),
+    screen.width,
+    indent,
+  );

@@ -1,0 +1,48 @@
+import type { Wiring } from '../../domain/plan.js';
+import { minorUnits } from '../../domain/quantities.js';
+import { beside, block, widthOf } from './layout.js';
+import type { Screen } from './screen.js';
+import { ownedInUse, shoppingItems, type ShoppingItem } from '../words/purchases.js';
+import type { UnitUse } from '../words/usage.js';
+import { priceText } from '../words/words.js';
+
+type Row = { readonly item: string; readonly each: string; readonly together: string };
+
+/** What to buy with its prices, then the owned things that the plan uses. */
+export function shoppingLines(screen: Screen, wiring: Wiring, units: readonly UnitUse[]): string[] {
+  const { inventory, marks, width } = screen;
+  const rows = shoppingItems(inventory, wiring).map((item) => rowOf(screen, item));
+  const owned = ownedInUse(inventory, wiring, units).map((item) => `${item.units} ${marks.times} ${item.name}`);
+  const use = owned.length === 0 ? [] : block([{ text: `Use what you own: ${owned.join(', ')}.`, hang: 2 }], width, 2);
+  if (rows.length === 0) return [...block([{ text: 'Nothing to buy.' }], width, 2), ...use];
+  return [...table(screen, rows, priceText(wiring.score.money, screen.board)), ...use];
+}
+
+function rowOf({ board, marks }: Screen, { name, units, price }: ShoppingItem): Row {
+  return {
+    item: `${units} ${marks.times} ${name}`,
+    each: units > 1 ? `${priceText(price, board)} each` : '',
+    together: priceText(minorUnits(price * units), board),
+  };
+}
+
+function table({ width, paints }: Screen, rows: readonly Row[], total: string): string[] {
+  const each = Math.max(0, ...rows.map((row) => row.each.length));
+  const together = Math.max(total.length, ...rows.map((row) => row.together.length));
+  const gap = 2;
+  const room = width - gap - (each + gap) - (together + gap);
+  const item = Math.min(room, Math.max('Total'.length, ...rows.map((row) => widthOf(row.item))));
+  const line = (row: Row, paint?: (text: string) => string) =>
+    beside(
+      [
+        { pieces: [{ text: row.item, hang: 4, ...(paint && { paint }) }], width: item },
+        { pieces: [right(row.each, each)], width: each },
+        { pieces: [{ ...right(row.together, together), ...(paint && { paint }) }], width: together },
+      ],
+      gap,
+      gap,
+    );
+  return [...rows.flatMap((row) => line(row)), ...line({ item: 'Total', each: '', together: total }, paints.strong)];
+}
+
+const right = (text: string, width: number) => ({ text, indent: width - text.length });

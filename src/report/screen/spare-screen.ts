@@ -1,0 +1,178 @@
+import type { Board, Catalogue } from '../../domain/board.js';
+import { decimalOfThousandths, factorText, numberOfThousandths } from '../../domain/quantities.js';
+import type { Answer } from '../../planning/answer.js';
+import type { Added } from '../../planning/spare/add-pedal.js';
+import type { Largest } from '../../planning/spare/largest-pedal.js';
+import type { NoBasis, Room, Spare } from '../../planning/spare/spare.js';
+import { block, type Piece } from './layout.js';
+import { ownedUnitsOf } from '../words/inventory.js';
+import { outputRows } from './output-rows.js';
+import { placeText } from '../words/places.js';
+import { loadLegend, unitTable } from './plugging.js';
+import { safeText } from '../words/safe-text.js';
+import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { leftOf, ownedUnits } from './spare-units.js';
+import { answerText } from './terminal.js';
+import { countText, fullStop, listText } from '../words/words.js';
+
+const indent = 2;
+
+/** What there is to spare, as text for a screen with a line break at its end. */
+export function spareText(
+  board: Board,
+  catalogue: Catalogue | null,
+  found: Spare | NoBasis,
+  options: ScreenOptions,
+): string {
+  if (found.kind !== 'spare') return noBasisText(board, catalogue, found, options);
+  const { installed } = found;
+  const screen = screenFor(installed.board, installed.catalogue, options);
+  return `${[
+    ...headLines(screen, found),
+    ...section(screen, '1. What more fits, with nothing bought', roomLines(screen, found)),
+    ...section(screen, '2. What each output and total has left', unitLines(screen, found)),
+  ].join('\n')}\n`;
+}
+
+function headLines(screen: Screen, { of, installed, whole }: Spare): string[] {
+  const { board, paints, width } = screen;
+  const { score, buy, feeds } = installed.wiring;
+  const bought = [...buy.supplies, ...buy.parts].length > 0 && of === 'plan' ? ', once what it buys is there' : '';
+  const basis =
+    of === 'wiring'
+      ? 'As the board is plugged today'
+      : `By the best plan${bought}, since not every pedal is plugged in today`;
+  return block(
+    [
+      { text: `${safeText(board.name)}: what it has to spare`, paint: paints.title },
+      {
+        text: `${basis}: ${countText(feeds.length, 'pedal')} on ${countText(score.bricks, 'supply', 'supplies')}.`,
+      },
+      ...(whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }]),
+    ],
+    width,
+  );
+}
+
+function roomLines(screen: Screen, { asPlugged, replugged, counted }: Spare): string[] {
+  const draw = numberOfThousandths(counted.microamps);
+  const texts = [
+    `More 9 V pedals of ${draw} mA: ${moreText(asPlugged, counted.most)} as it is plugged, ${moreText(replugged, counted.most)} when others may move.`,
+    `One more digital 9 V pedal as it is plugged: ${largestText(screen, asPlugged)}`,
+    `And when others may move: ${largestText(screen, replugged)}`,
+  ];
+  return block(
+    texts.map((text) => bullet(screen, sentence(screen, text))),
+    screen.width,
+    indent,
+  );
+}
+
+function moreText({ more }: Room, most: number): string {
+  if (more === null) return 'not settled';
+  if (more === 0) return 'none';
+  return more === most ? `${more} or more` : String(more);
+}
+
+function largestText(screen: Screen, { largest, quietest }: Room): string {
+  if (largest === 'unknown') return 'not settled in time.';
+  if (largest === null) return 'none, however little it draws.';
+  const most = `up to ${placedText(screen, largest)}`;
+  if (largest.exposes === 0) return `${most}.`;
+  const noisy = `${most}, where it exposes ${countText(largest.exposes, 'pedal')} to noise`;
+  if (quietest === null || quietest === 'unknown') return `${noisy}.`;
+  return `${noisy}; up to ${placedText(screen, quietest)} without.`;
+}
+
+const placedText = ({ board, inventory }: Screen, { milliamps, feed }: Largest): string =>
+  `${milliamps} mA, on ${placeText(inventory, ownedUnitsOf(board), feed)}`;
+
+/** The table of every owned unit, with what is left beside each load. */
+function unitLines(screen: Screen, { installed }: Spare): string[] {
+  const { board, paints, width } = screen;
+  const units = ownedUnits(board, screen.inventory, installed.wiring);
+  const legend: readonly Piece[] = [
+    loadLegend(screen, units),
+    'Left: the rating less that load.',
+    `A pedal by itself on a free output may draw what is free ${screen.marks.times === 'x' ? '/' : '÷'} ${factorText(board.policy.headroom.alone)}.`,
+  ].map((text) => ({ text, paint: paints.faint }));
+  return [
+    ...block(legend, width, indent),
+    ...units.flatMap((unit) => {
+      const rows = outputRows(screen, unit).map((row) =>
+        row.meter === null
+          ? row
+          : {
+              ...row,
+              detail: [
+                ...row.detail,
+                { text: `left: ${decimalOfThousandths(leftOf(row.meter))} ${row.meter.unit}`, paint: paints.good },
+              ],
+            },
+      );
+      return ['', ...unitTable(screen, units, unit, rows)];
+    }),
+  ];
+}
+
+/** Why there is no wiring to speak of. */
+export function noBasisText(board: Board, catalogue: Catalogue | null, found: NoBasis, options: ScreenOptions): string {
+  const screen = screenFor(board, catalogue, options);
+  const { paints, width } = screen;
+  const [text, notes] = noBasis(found);
+  return `${[
+    ...block(
+      [
+        { text: `${safeText(board.name)}: what it has to spare is not known`, paint: paints.title },
+        { text, paint: found.kind === 'stopped' ? paints.caution : paints.bad },
+      ],
+      width,
+    ),
+    ...block(
+      notes.map((note) => bullet(screen, sentence(screen, note))),
+      width,
+      indent,
+    ),
+  ].join('\n')}\n`;
+}
+
+/** The most broken rules that are named; `check` has them all. */
+const mostRules = 3;
+
+function noBasis(found: NoBasis): readonly [text: string, notes: readonly string[]] {
+  switch (found.kind) {
+    case 'unsafe': {
+      const told = found.findings.slice(0, mostRules).map(({ rule, message }) => fullStop(`${rule}: ${message}`));
+      return ['The wiring breaks hard rules: pull the supplies from the mains, and ask boardfeed check.', told];
+    }
+    case 'impossible':
+      return ['Not every pedal is plugged in, and no plan powers them all: ask boardfeed explain.', []];
+    case 'stopped':
+      return ['The search stopped before there was a plan. Give it more time and run it again.', []];
+  }
+}
+
+/** Whether one more pedal can be fed, and how, as text for a screen with a line break at its end. */
+export function addedText(added: Added, options: ScreenOptions): string {
+  const { board, catalogue, answer, bought } = added;
+  const screen = screenFor(board, catalogue, options);
+  const head = block(
+    [{ text: `One more pedal: ${verdictText(screen, added)}`, paint: screen.paints.title }],
+    screen.width,
+  );
+  const best = bought !== null && bought.answer.kind === 'plan' ? bought : { catalogue, answer };
+  return `${head.join('\n')}\n\n${answerText(board, best.catalogue, best.answer, options)}`;
+}
+
+function verdictText(screen: Screen, { answer, bought }: Added): string {
+  if (answer.kind === 'plan') return `yes, ${movesText(screen, answer)}, nothing bought.`;
+  if (answer.kind === 'stopped') return 'not settled in time.';
+  if (bought?.answer.kind !== 'plan') return 'no, not even when others move.';
+  return `not with what is there. Bought for, yes: ${movesText(screen, bought.answer)}.`;
+}
+
+function movesText({ inventory }: Screen, { changes }: Extract<Answer, { kind: 'plan' }>): string {
+  const moved = (changes?.moves ?? []).map(({ to }) => inventory.pedalName(to.pedal));
+  if (moved.length === 0) return 'and nothing else moves';
+  return `when ${listText(moved)} ${moved.length === 1 ? 'moves' : 'move'}`;
+}

@@ -1,0 +1,174 @@
+import type { ChoosingAim, Tier } from '../../domain/aim.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import { moneyText } from '../../domain/money.js';
+import { minorUnits } from '../../domain/quantities.js';
+import { block, type Piece } from './layout.js';
+import { safeJson, safeText } from '../words/safe-text.js';
+import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { capital, countText, fullStop, priceText } from '../words/words.js';
+
+/** What came of checking a result and its proof. */
+export type Verdict =
+  | {
+      readonly kind: 'proven';
+      readonly aim: ChoosingAim;
+      /** In the order of the aim. */
+      readonly tiers: readonly { readonly tier: Tier; readonly value: number }[];
+      readonly cases: number;
+    }
+  /** No plan powers every pedal: each leaves at least so many without power. */
+  | { readonly kind: 'impossible'; readonly unpowered: number; readonly cases: number }
+  /** The result breaks a rule or says what is not so, or the proof does not show what it must. */
+  | {
+      readonly kind: 'refused';
+      readonly what: 'plan' | 'proof';
+      /** At least one. */ readonly reasons: readonly string[];
+    };
+
+/** The verdict as text for a screen, with a line break at its end. */
+export function verdictText(board: Board, catalogue: Catalogue, verdict: Verdict, options: ScreenOptions): string {
+  const screen = screenFor(board, catalogue, options);
+  return `${verdictLines(screen, verdict).join('\n')}\n`;
+}
+
+function verdictLines(screen: Screen, verdict: Verdict): readonly string[] {
+  switch (verdict.kind) {
+    case 'proven':
+      return [
+        ...headLines(screen, 'proven', {
+          text: 'Every hard rule holds, and the plan costs what it says.',
+          paint: screen.paints.good,
+        }),
+        ...section(screen, 'No plan is better', tierLines(screen, verdict)),
+        ...footLines(screen, verdict.cases),
+      ];
+    case 'impossible':
+      return [
+        ...headLines(screen, 'no plan exists, proven', {
+          text: `Every plan leaves at least ${countText(verdict.unpowered, 'pedal')} without power.`,
+          paint: screen.paints.good,
+        }),
+        ...footLines(screen, verdict.cases),
+      ];
+    case 'refused':
+      return refusedLines(screen, verdict);
+  }
+}
+
+const headLines = ({ board, paints, width }: Screen, title: string, piece: Piece): string[] =>
+  block([{ text: `${safeText(board.name)}: ${title}`, paint: paints.title }, piece], width);
+
+/** How it is known, and how much there was to check. */
+const footLines = ({ width }: Screen, cases: number): string[] => [
+  '',
+  ...block(
+    [
+      {
+        text:
+          `Checked ${countText(cases, 'case')} in whole numbers, from the board and the catalogue alone. ` +
+          'Nothing was searched for, and nothing that found the plan was asked.',
+      },
+    ],
+    width,
+  ),
+];
+
+function refusedLines(screen: Screen, { what, reasons }: Extract<Verdict, { kind: 'refused' }>): string[] {
+  const text =
+    what === 'plan'
+      ? 'The plan does not hold. Do not plug it in.'
+      : 'The proof does not hold. The plan may still be the best, but this does not show it.';
+  return [
+    ...headLines(screen, 'not proven', { text, paint: screen.paints.bad }),
+    ...section(
+      screen,
+      'Why',
+      block(
+        reasons.map((reason) => bullet(screen, fullStop(capital(sentence(screen, reason))))),
+        screen.width,
+        2,
+      ),
+    ),
+  ];
+}
+
+/** Each line builds on those before it: a later tier only breaks ties. */
+function tierLines(screen: Screen, { tiers }: Extract<Verdict, { kind: 'proven' }>): string[] {
+  const pieces = tiers.map(({ tier, value }, index) => {
+    if (value === 0) return bullet(screen, `It ${noneText(tier)}: there is no less than that.`);
+    const among = index === 0 ? 'No plan' : 'Of those that are as good so far, none';
+    return bullet(screen, `${among} ${tierText(screen, tier, value)}.`);
+  });
+  return block(pieces, screen.width, 2);
+}
+
+function tierText({ board }: Screen, tier: Tier, value: number): string {
+  const price = (amount: number): string => priceText(minorUnits(amount), board);
+  switch (tier) {
+    case 'unpowered':
+      return `leaves fewer than ${countText(value, 'pedal')} without power`;
+    case 'cost': {
+      const { noisePrice } = board.policy;
+      const noise = noisePrice === 0 ? '' : `, with ${price(noisePrice)} counted for each exposed pedal`;
+      return `costs less than ${price(value)}${noise}`;
+    }
+    case 'newCost':
+    case 'money':
+      return `costs less than ${price(value)}`;
+    case 'moved':
+      return `moves fewer than ${countText(value, 'pedal')}`;
+    case 'exposed':
+      return `exposes fewer than ${countText(value, 'pedal')} to digital noise`;
+    case 'bricks':
+      return `uses fewer than ${countText(value, 'supply', 'supplies')}`;
+    case 'parts':
+      return `takes fewer than ${countText(value, 'extra lead')}`;
+    case 'offPreferred':
+      return `has fewer than ${countText(value, 'pedal')} off the preferred volts`;
+  }
+}
+
+/** What a plan does that has nothing of a tier. */
+function noneText(tier: Tier): string {
+  switch (tier) {
+    case 'unpowered':
+      return 'leaves no pedal without power';
+    case 'cost':
+    case 'money':
+    case 'newCost':
+      return 'costs nothing';
+    case 'moved':
+      return 'moves no pedal';
+    case 'exposed':
+      return 'exposes no pedal to digital noise';
+    case 'bricks':
+      return 'uses no supply';
+    case 'parts':
+      return 'takes no extra leads';
+    case 'offPreferred':
+      return 'has no pedal off the preferred volts';
+  }
+}
+
+/** The verdict as one JSON object with a line break at its end. Keys are added, never changed. */
+export function verdictJson(board: Board, verdict: Verdict): string {
+  return `${safeJson(JSON.stringify(verdictObject(board, verdict), null, 2))}\n`;
+}
+
+function verdictObject(board: Board, verdict: Verdict) {
+  const proven = verdict.kind === 'proven' ? verdict.tiers : [];
+  return {
+    format: 'boardfeed/verdict/1',
+    board: board.name,
+    verdict: verdict.kind,
+    aim: verdict.kind === 'proven' ? verdict.aim : null,
+    tiers: proven.map(({ tier, value }) => ({
+      tier,
+      value: tier === 'cost' || tier === 'money' ? moneyText(minorUnits(value), board.currency) : value,
+    })),
+    unpowered: verdict.kind === 'impossible' ? verdict.unpowered : null,
+    cases: verdict.kind === 'refused' ? null : verdict.cases,
+    refused: verdict.kind === 'refused' ? verdict.what : null,
+    reasons: verdict.kind === 'refused' ? verdict.reasons : [],
+  };
+}

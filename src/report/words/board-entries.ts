@@ -1,0 +1,31 @@
+import type { Wiring } from '../../domain/plan.js';
+import type { Changes } from '../../planning/rewire/changes.js';
+import type { Speech } from '../screen/screen.js';
+import { wiringEntry } from './wiring-entry.js';
+import { listText } from './words.js';
+
+/** What to write into the board file after re-plugging, so that it is true again. */
+export type BoardEntries = {
+  readonly texts: readonly string[];
+  /** The entries of `wiring` that differ, in YAML, a line each. */
+  readonly entries: readonly string[];
+};
+
+/** Null where the file is true as it is. */
+export function boardEntries(
+  { inventory }: Speech,
+  { feeds, buy }: Wiring,
+  { steps, dropped }: Changes,
+): BoardEntries | null {
+  if (steps.length === 0) return null;
+  const plugged = new Set(steps.flatMap((step) => (step.kind === 'plug' ? [step.feed.pedal] : [])));
+  const entries = feeds.filter(({ pedal }) => plugged.has(pedal)).map(wiringEntry);
+  return {
+    texts: [
+      ...(dropped.length === 0 ? [] : [`Take out of \`wiring\`: ${listText(dropped.map(inventory.pedalName))}.`]),
+      ...(buy.supplies.length + buy.parts.length === 0 ? [] : ['Add what you have bought to `owned`.']),
+      ...(entries.length === 0 ? [] : ['These entries of `wiring` are then:']),
+    ],
+    entries,
+  };
+}

@@ -1,0 +1,127 @@
+import type { Part } from '../../domain/part.js';
+import { feedMillivolts, type Exposure, type Feed, type Wiring } from '../../domain/plan.js';
+import { exposures } from './grounds.js';
+import { bankOf, firstBankOf, unitName, type Inventory } from './inventory.js';
+import { leadsOf, settingOf, switchedOutputs, switchPosition } from './usage.js';
+import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
+
+/** What holds for every board, before anything is plugged in. */
+export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
+  'Never open a power supply: it holds dangerous voltages even when it is unplugged.',
+  'Pull every supply from the mains before you plug or move a lead.',
+  'Measure volts and polarity at each plug with a meter before its pedal goes on. If a plug reads wrong, stop.',
+  `Local electrical codes and a qualified technician come before this ${of}.`,
+];
+
+/** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
+export const planCautions = (inventory: Inventory, wiring: Wiring): readonly string[] => [
+  ...pluggingCautions(inventory, wiring),
+  ...noiseCautions(inventory, wiring),
+];
+
+/** What to mind while plugging. */
+export function pluggingCautions(inventory: Inventory, wiring: Pick<Wiring, 'feeds'>): readonly string[] {
+  const kinds = [alternating, unregulated, joins, reversers, switches, chains];
+  return [...new Set(kinds.flatMap((sentences) => sentences(inventory, wiring.feeds)))];
+}
+
+/** Who is exposed by whom, one sentence a pedal. */
+export const noiseCautions = (inventory: Inventory, wiring: Wiring): readonly string[] =>
+  exposures(inventory, wiring).map((exposure) => noiseText(inventory, exposure));
+
+/** That a pedal is exposed, and by which. */
+export const noiseText = (inventory: Inventory, { pedal, by }: Exposure): string =>
+  `${inventory.pedalName(pedal)} (high gain) shares a ground with ${listText(by.map(inventory.pedalName))} ` +
+  '(digital) and will probably whine or hum.';
+
+function alternating(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds
+    .filter((feed) => firstBankOf(inventory.supply(feed.supply), feed).power === 'AC')
+    .map(
+      (feed) =>
+        `${inventory.pedalName(feed.pedal)} runs on AC from ${outputText(inventory, feeds, feed)}: ` +
+        'AC destroys a DC pedal, so mark that plug and let no other pedal near it.',
+    );
+}
+
+function unregulated(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds.flatMap((feed) =>
+    feed.outputs.flatMap((output, at) => {
+      const setting = settingOf(bankOf(inventory.supply(feed.supply), output), feed.settings[at]);
+      if (setting.openCircuit === null) return [];
+      const place = outputText(inventory, feeds, { ...feed, outputs: [output] });
+      return [
+        `${place} is unregulated: it gives ${voltsText(setting.millivolts)} under load but ` +
+          `${voltsText(setting.openCircuit)} with nothing on it. Use it only for the pedals named here.`,
+      ];
+    }),
+  );
+}
+
+function joins(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds.flatMap((feed) => {
+    if (feed.join === null) return [];
+    const how =
+      feed.join.mode === 'series'
+        ? `in series, and the volts add up to ${voltsText(feedMillivolts(feed))}`
+        : `in parallel at ${voltsText(feedMillivolts(feed))}, and the milliamps add up`;
+    return [
+      `${outputText(inventory, feeds, feed)} are joined ${how}: set both outputs before ${inventory.partName(feed.join.part)} ` +
+        `goes on, and feed nothing but ${inventory.pedalName(feed.pedal)} with it.`,
+    ];
+  });
+}
+
+function reversers(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds.flatMap((feed) => {
+    const reversing = leadsOf(feed)
+      .map(inventory.part)
+      .filter(({ reverses }) => reverses);
+    const { polarity } = feed;
+    if (reversing.length === 0 || polarity === null) return [];
+    const names = listText(reversing.map((part: Part) => inventory.partName(part.id)));
+    return [
+      `${names} ${reversing.length === 1 ? 'swaps' : 'swap'} plus and minus on the way to ` +
+        `${inventory.pedalName(feed.pedal)}, which gets ${polarityText(polarity)}: mark the lead.`,
+    ];
+  });
+}
+
+function switches(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds.flatMap((feed) => {
+    const position = switchPosition(inventory, feed);
+    if (position === null) return [];
+    const place = outputText(inventory, feeds, feed, switchedOutputs(inventory, feed));
+    return [
+      `Set the polarity switch of ${place} to ${polarityText(position)} before a lead goes in, ` + 'and tape it over.',
+    ];
+  });
+}
+
+function chains(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds.flatMap((feed) => {
+    if (feed.chain === null) return [];
+    const { role } = inventory.part(feed.chain);
+    const taken = feeds.filter((other) => onSameOutput(feed, other)).length;
+    const spare = role.kind === 'chain' ? role.tails - taken : 0;
+    const cover =
+      spare > 0
+        ? ` Cover its ${spare === 1 ? '' : `${spare} `}unused ${spare === 1 ? 'tail' : 'tails'}: a bare plug can short the output.`
+        : '';
+    return [
+      `${inventory.partName(feed.chain)} on ${outputText(inventory, feeds, feed)} ties the grounds of ` +
+        `${countText(taken, 'pedal')} together and can carry noise from one to another.${cover}`,
+    ];
+  });
+}
+
+const onSameOutput = (first: Feed, second: Feed): boolean =>
+  first.supply === second.supply && first.unit === second.unit && first.outputs[0] === second.outputs[0];
+
+/** "Quay 6 output 5". */
+const outputText = (
+  inventory: Inventory,
+  feeds: readonly Feed[],
+  feed: Feed,
+  outputs: readonly number[] = feed.outputs,
+): string => `${unitName(inventory, feeds, feed)} ${outputsText(outputs)}`;

@@ -1,0 +1,53 @@
+import type { Board } from '../../domain/board.js';
+import type { AssumedOfPedal, Pedal } from '../../domain/pedal.js';
+import type { Feed } from '../../domain/plan.js';
+import { numberOfThousandths, type PedalId, type SupplyId } from '../../domain/quantities.js';
+import type { AssumedOfSupply } from '../../domain/supply.js';
+import type { Inventory } from './inventory.js';
+
+/** A guessed draw in mA, the same at all volts or one figure for each of the volts. */
+export type Guessed = { readonly milliamps: number | Readonly<Record<string, number>> };
+
+/** What nobody has read from a label yet. */
+export type Confirm =
+  | { readonly pedal: PedalId; readonly assumed: AssumedOfPedal; readonly guessed?: Guessed }
+  | { readonly supply: SupplyId; readonly assumed: AssumedOfSupply };
+
+/** One entry a pedal with an assumed field or a guessed figure, then one a supply in use with assumed fields. */
+export function confirmEntries(board: Board, inventory: Inventory, feeds: readonly Feed[]): readonly Confirm[] {
+  const pedals = board.pedals.flatMap((pedal): Confirm[] => {
+    const assumed = assumedOfPedal(pedal);
+    if (pedal.figure === 'guess') return [{ pedal: pedal.id, assumed, guessed: guessedOf(pedal) }];
+    return Object.keys(assumed).length === 0 ? [] : [{ pedal: pedal.id, assumed }];
+  });
+  const inUse = new Set(feeds.map(({ supply }) => supply));
+  const supplies = inventory.supplies.flatMap(({ id, assumed }): Confirm[] => {
+    const filled = assumedOfSupply(assumed);
+    return inUse.has(id) && Object.keys(filled).length > 0 ? [{ supply: id, assumed: filled }] : [];
+  });
+  return [...pedals, ...supplies];
+}
+
+function guessedOf({ draw }: Pedal): Guessed {
+  if (draw.kind === 'flat') return { milliamps: numberOfThousandths(draw.microamps) };
+  const figures = [...draw.microamps].map(([at, drawn]) => [
+    String(numberOfThousandths(at)),
+    numberOfThousandths(drawn),
+  ]);
+  return { milliamps: Object.fromEntries(figures) as Record<string, number> };
+}
+
+/** The key order is part of what the JSON promises. */
+const assumedOfPedal = ({ assumed: { power, polarity, inlet, ground } }: Pedal): AssumedOfPedal => ({
+  ...(power === undefined ? {} : { power }),
+  ...(polarity === undefined ? {} : { polarity }),
+  ...(inlet === undefined ? {} : { inlet }),
+  ...(ground === undefined ? {} : { ground }),
+});
+
+const assumedOfSupply = ({ power, plug, polarity, regulated }: AssumedOfSupply): AssumedOfSupply => ({
+  ...(power === undefined ? {} : { power }),
+  ...(plug === undefined ? {} : { plug }),
+  ...(polarity === undefined ? {} : { polarity }),
+  ...(regulated === undefined ? {} : { regulated }),
+});

@@ -1,0 +1,84 @@
+import { decimalOfThousandths, factorText, millivolts, minorUnits } from '../../domain/quantities.js';
+import type { Pedal } from '../../domain/pedal.js';
+import type { Fact, FactName } from '../../planning/explain/facts.js';
+import type { Inventory } from './inventory.js';
+import { safeText } from './safe-text.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import { countText, listText, priceText, voltsText } from './words.js';
+
+/** What facts are told of. */
+export type Told = { readonly board: Board; readonly catalogue: Catalogue; readonly inventory: Inventory };
+
+/** A fact as a sentence, about these pedals. */
+export function factText(told: Told, fact: Fact, pedals: readonly Pedal[]): string {
+  if (fact.kind === 'stock') return stockText(told, fact);
+  const names: Names = (which) => listText(which.map(({ id }) => told.inventory.pedalName(id)));
+  return sentences[fact.kind]({ ...told, pedals, names });
+}
+
+type Names = (pedals: readonly Pedal[]) => string;
+type About = Told & { readonly pedals: readonly Pedal[]; readonly names: Names };
+
+const sentences: Readonly<Record<FactName, (about: About) => string>> = {
+  budget: ({ board }) => `The budget is ${priceText(minorUnits(board.policy.budget ?? 0), board)}.`,
+  bricks: ({ board }) => `No more than ${countText(board.policy.bricks ?? 0, 'supply', 'supplies')} may be in use.`,
+  sockets: ({ board: { policy } }) =>
+    `There ${policy.sockets === 1 ? 'is' : 'are'} ${countText(policy.sockets ?? 0, 'mains socket')}, and every supply takes one.`,
+  'headroom alone': ({ board }) =>
+    `A pedal alone on an output is planned with a reserve of × ${factorText(board.policy.headroom.alone)}.`,
+  'headroom chained': ({ board }) =>
+    `Pedals that share an output are planned with a reserve of × ${factorText(board.policy.headroom.chained)}.`,
+  'headroom supply': ({ board }) =>
+    `The total of a supply is planned with a reserve of × ${factorText(board.policy.headroom.supply)}.`,
+  guess: ({ board, pedals, names }) => {
+    const guessed = pedals.filter(({ figure }) => figure === 'guess');
+    return `What ${names(guessed)} ${guessed.length === 1 ? 'draws' : 'draw'} is a guess, and counted × ${factorText(board.policy.guess)}.`;
+  },
+  chains: () => 'The board rules out chains: every pedal takes an output of its own.',
+  mains: ({ board }) =>
+    `The venue has ${voltsText(board.policy.mains ?? millivolts(0))} mains, and a supply has to state that it accepts them.`,
+  plug: ({ pedals, names }) => `Plugs have to fit: ${inletsText(pedals, names)}.`,
+  polarity: ({ pedals, names }) => `Plus and minus have to be the right way round: ${polaritiesText(pedals, names)}.`,
+  setting: () => 'A bank that is switched together gives the same volts on all its outputs.',
+  ground: ({ pedals, names }) => {
+    const positive = pedals.filter(({ ground }) => ground === 'positive');
+    return `${names(positive)} ${positive.length === 1 ? 'has' : 'have'} a positive ground and may share it with none of the others.`;
+  },
+  startup: ({ pedals, inventory }) => {
+    const starting = pedals.filter(({ startup }) => startup !== null);
+    const each = starting.map(
+      ({ id, startup }) => `${inventory.pedalName(id)} takes ${decimalOfThousandths(startup ?? 0)} mA`,
+    );
+    return `At the moment of switching on ${listText(each)}.`;
+  },
+  total: () => 'What a supply states as its total holds for all its outputs together.',
+  alone: ({ pedals, names }) => {
+    const alone = pedals.filter((pedal) => pedal.alone);
+    return `${names(alone)} ${alone.length === 1 ? 'asks' : 'ask'} for an output of ${alone.length === 1 ? 'its' : 'their'} own.`;
+  },
+};
+
+function inletsText(pedals: readonly Pedal[], names: Names): string {
+  const inlets = [...new Set(pedals.map(({ inlet }) => inlet))];
+  const each = inlets.map((inlet) => {
+    const having = pedals.filter((pedal) => pedal.inlet === inlet);
+    return `${names(having)} ${having.length === 1 ? 'has' : 'have'} ${safeText(inlet)}`;
+  });
+  return listText(each);
+}
+
+function polaritiesText(pedals: readonly Pedal[], names: Names): string {
+  const each = (['centre-negative', 'centre-positive'] as const).flatMap((polarity) => {
+    const having = pedals.filter((pedal) => pedal.polarity === polarity);
+    return having.length === 0 ? [] : [`${names(having)} ${having.length === 1 ? 'is' : 'are'} ${polarity}`];
+  });
+  return listText(each);
+}
+
+function stockText({ board, inventory }: Told, fact: Extract<Fact, { kind: 'stock' }>): string {
+  const [name, thing, owned] =
+    fact.of === 'supply'
+      ? [inventory.supplyName(fact.id), inventory.supply(fact.id), board.owned.supplies.get(fact.id) ?? 0]
+      : [inventory.partName(fact.id), inventory.part(fact.id), board.owned.parts.get(fact.id) ?? 0];
+  return `Of ${name} there ${owned + (thing.stock ?? 0) === 1 ? 'is' : 'are'} no more than ${owned + (thing.stock ?? 0)}: ${owned} owned, ${thing.stock ?? 0} in stock.`;
+}

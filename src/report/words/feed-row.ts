@@ -1,0 +1,69 @@
+import type { Polarity } from '../../domain/pedal.js';
+import { feedMillivolts, type Feed } from '../../domain/plan.js';
+import { bankOf, firstBankOf } from './inventory.js';
+import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
+import { wayText } from './route.js';
+import { safeText } from './safe-text.js';
+import type { Speech } from '../screen/screen.js';
+import { settingTexts } from '../screen/output-rows.js';
+import { switchPosition, type Meter } from './usage.js';
+import { countText, meterText, percentOf, voltsText } from './words.js';
+
+/** How one pedal is fed, in words that are ready for any table. */
+export type FeedRow = {
+  readonly mark: string;
+  readonly feed: Feed;
+  readonly pedal: string;
+  readonly unit: string;
+  readonly owned: boolean;
+  /** "5", or "5+6" for a join. */
+  readonly outputs: string;
+  /** What the output is set to: "9 V", or "9 V + 9 V" for a series join. */
+  readonly setting: string;
+  /** Whether there is a switch to set to these volts. */
+  readonly switched: boolean;
+  /** Where the polarity switch must stand; null when there is none. */
+  readonly polaritySwitch: Polarity | null;
+  /** What reaches the pedal: "9 V DC". */
+  readonly volts: string;
+  /** Null for AC. */
+  readonly polarity: Polarity | null;
+  readonly plug: string;
+  /** All leads in order: "own lead → Reversing lead". */
+  readonly way: string;
+  readonly ground: 'isolated' | 'common ground';
+  /** "216 of 400 mA, 54 %"; on a chain with the number of pedals that it counts. */
+  readonly load: string;
+  readonly meter: Meter;
+  /** "up to 350 of 400 mA at switch-on", where that is more than the load; else null. */
+  readonly peak: string | null;
+};
+
+/** One row for each fed pedal, in the order of hooking up. */
+export const feedRows = (speech: Speech, hookup: readonly UnitHookup[]): readonly FeedRow[] =>
+  hookup.flatMap((unit) => unit.leads.flatMap((lead) => lead.ends.map((end) => feedRow(speech, unit, lead, end))));
+
+function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { mark, feed }: LeadEnd): FeedRow {
+  const { inventory } = speech;
+  const bank = firstBankOf(unit.supply, feed);
+  const shared = use.feeds.length > 1 ? ` for ${countText(use.feeds.length, 'pedal')}` : '';
+  return {
+    mark,
+    feed,
+    pedal: inventory.pedalName(feed.pedal),
+    unit: name,
+    owned: unit.owned,
+    outputs: feed.outputs.join('+'),
+    setting: settingTexts(use).join(' '),
+    switched: feed.outputs.some((output) => bankOf(unit.supply, output).settings.length > 1),
+    polaritySwitch: switchPosition(inventory, feed),
+    volts: `${voltsText(feedMillivolts(feed))} ${bank.power}`,
+    polarity: feed.polarity,
+    plug: safeText(inventory.pedal(feed.pedal).inlet),
+    way: wayText(speech, feed),
+    ground: bank.isolated ? 'isolated' : 'common ground',
+    load: `${meterText(use.meter)}, ${percentOf(use.meter)} %${shared}`,
+    meter: use.meter,
+    peak: use.peak === null ? null : `up to ${meterText(use.peak)} at switch-on`,
+  };
+}

@@ -1,0 +1,141 @@
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Wiring } from '../../domain/plan.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { Answer } from '../../planning/answer.js';
+import { boardEntries, type BoardEntries } from './board-entries.js';
+import { changeWords, type ChangeWords } from './change-words.js';
+import { evidenceText } from '../screen/evidence.js';
+import { feedRows, type FeedRow } from './feed-row.js';
+import { headlineOf, type Headline } from '../screen/headline.js';
+import { hookupOf, type UnitHookup } from './hookup.js';
+import { ownedInUse, shoppingItems, type OwnedItem, type ShoppingItem } from './purchases.js';
+import { impossibleLead, reasonPassages, stoppedLead, stoppedPassage, type Passage } from './reasons.js';
+import type { Remark } from './remark.js';
+import { cautionRemarks, confirmRemarks, groundRemarks, whyLeftOut } from './remarks.js';
+import { replugSteps } from './replug-steps.js';
+import { rewireEvidence, rewireHeadline } from './rewire-headline.js';
+import { safeText } from './safe-text.js';
+import { speechOf, type Speech } from '../screen/screen.js';
+import { hookupSteps, type Step } from './steps.js';
+import { unitUses } from './usage.js';
+
+/** What every report is made from. */
+export type ReportInput = {
+  readonly board: Board;
+  /** Null when the board describes all its gear. */
+  readonly catalogue: Catalogue | null;
+  readonly answer: Answer;
+};
+
+/** A plan in words, sorted for a person who buys and plugs; every report to take home is made from it. */
+export type PlanHandout = {
+  readonly kind: 'plan';
+  readonly speech: Speech;
+  readonly title: string;
+  readonly headline: Headline;
+  readonly proven: boolean;
+  readonly wiring: Wiring;
+  readonly shopping: readonly ShoppingItem[];
+  readonly owned: readonly OwnedItem[];
+  /** Pedals without power, with the reason. */
+  readonly leftOut: readonly { readonly id: PedalId; readonly name: string; readonly why: string }[];
+  readonly confirm: readonly Remark[];
+  /** What it changes of how the board is plugged today; null of a plan that knows nothing of that. */
+  readonly changes: ReplugWords | null;
+  readonly hookup: readonly UnitHookup[];
+  readonly rows: readonly FeedRow[];
+  readonly steps: readonly Step[];
+  readonly grounds: readonly Remark[];
+  readonly cautions: readonly Remark[];
+  /** Why no plan is better; null where that is not proven. */
+  readonly evidence: string | null;
+};
+
+/** A plan as a difference against today. */
+export type ReplugWords = ChangeWords & {
+  /** What to write into the board file afterwards; null where it is true as it is. */
+  readonly entries: BoardEntries | null;
+};
+
+/** Why there is nothing to plug. */
+export type NoPlanHandout = {
+  readonly kind: 'none';
+  readonly speech: Speech;
+  readonly title: string;
+  readonly lead: string;
+  readonly passages: readonly Passage[];
+};
+
+export type Handout = PlanHandout | NoPlanHandout;
+
+export function handoutOf({ board, catalogue, answer }: ReportInput): Handout {
+  const speech = speechOf(board, catalogue);
+  const name = safeText(board.name);
+  switch (answer.kind) {
+    case 'plan':
+      return planHandout(speech, answer);
+    case 'impossible':
+      return {
+        kind: 'none',
+        speech,
+        title: `${name}: no plan exists`,
+        lead: impossibleLead(speech, answer.reasons),
+        passages: reasonPassages(speech, answer.reasons),
+      };
+    case 'stopped':
+      return { kind: 'none', speech, title: `${name}: no plan yet`, lead: stoppedLead, passages: [stoppedPassage] };
+  }
+}
+
+type Plan = Extract<Answer, { kind: 'plan' }>;
+
+function planHandout(speech: Speech, plan: Plan): PlanHandout {
+  const { wiring, gap, reasons } = plan;
+  const { board, inventory } = speech;
+  const units = unitUses(board, inventory, wiring);
+  const hookup = hookupOf(inventory, units);
+  const rows = feedRows(speech, hookup);
+  return {
+    kind: 'plan',
+    speech,
+    proven: gap === null,
+    wiring,
+    shopping: shoppingItems(inventory, wiring),
+    owned: ownedInUse(inventory, wiring, units),
+    leftOut: wiring.unpowered.map((id) => ({
+      id,
+      name: inventory.pedalName(id),
+      why: whyLeftOut(speech, id, reasons),
+    })),
+    confirm: confirmRemarks(speech, wiring),
+    hookup,
+    rows,
+    grounds: groundRemarks(speech, wiring),
+    cautions: cautionRemarks(speech, wiring),
+    ...ownWords(speech, plan, { hookup, rows }),
+  };
+}
+
+type OwnWords = Pick<PlanHandout, 'title' | 'headline' | 'changes' | 'steps' | 'evidence'>;
+
+/** What is said of a plan to buy in one way, and of a plan to re-plug in another. */
+function ownWords(speech: Speech, plan: Plan, plugs: Pick<PlanHandout, 'hookup' | 'rows'>): OwnWords {
+  const { aim, wiring, gap, evidence, changes } = plan;
+  const name = safeText(speech.board.name);
+  if (aim !== 'moves')
+    return {
+      title: `${name}: how to power it`,
+      headline: headlineOf(speech, aim, wiring, gap),
+      changes: null,
+      steps: wiring.feeds.length === 0 ? [] : hookupSteps(speech, plugs.hookup, plugs.rows),
+      evidence: evidenceText(speech, aim, wiring, evidence),
+    };
+  if (changes === undefined) throw new RangeError('a plan for re-plugging says what it changes');
+  return {
+    title: `${name}: how to re-plug it`,
+    headline: rewireHeadline(speech, plan, changes),
+    changes: { ...changeWords(speech, wiring, changes), entries: boardEntries(speech, wiring, changes) },
+    steps: replugSteps(speech, wiring, changes, plugs.hookup),
+    evidence: rewireEvidence(plan),
+  };
+}

@@ -1,0 +1,56 @@
+import type { Feed } from '../../domain/plan.js';
+import type { Inventory } from './inventory.js';
+import { unitsInUse, type OutputUse, type UnitUse } from './usage.js';
+
+/** One end of a lead, at a pedal. */
+export type LeadEnd = {
+  /** The lead's number, with a letter where a chain has several ends: "7" or "7c". */
+  readonly mark: string;
+  readonly feed: Feed;
+};
+
+/** Everything between one output, or two joined ones, and its pedals: a lead by a number that all reports share. */
+export type Lead = {
+  /** From 1, in the order of hooking up. */
+  readonly number: number;
+  readonly use: OutputUse;
+  readonly ends: readonly LeadEnd[];
+};
+
+/** One supply unit with its leads. */
+export type UnitHookup = {
+  readonly unit: UnitUse;
+  /** With the unit's number where units of one model could be mixed up: "Quay 6, unit 2". */
+  readonly name: string;
+  /** The mains socket that it takes, from 1. */
+  readonly socket: number;
+  readonly leads: readonly Lead[];
+};
+
+/** The units in the order in which they are hooked up, their leads numbered through all of them. */
+export function hookupOf(inventory: Inventory, units: readonly UnitUse[]): readonly UnitHookup[] {
+  let number = 0;
+  return units.map((unit, at) => ({
+    unit,
+    name: unitTitle(inventory, units, unit),
+    socket: at + 1,
+    leads: unit.outputs.map((use) => {
+      number += 1;
+      return { number, use, ends: endsOf(number, use) };
+    }),
+  }));
+}
+
+function unitTitle(inventory: Inventory, units: readonly UnitUse[], { supply, unit }: UnitUse): string {
+  const several = unitsInUse(units, supply.id) > 1 || unit > 1;
+  return `${inventory.supplyName(supply.id)}${several ? `, unit ${unit}` : ''}`;
+}
+
+const endsOf = (number: number, { feeds }: OutputUse): readonly LeadEnd[] =>
+  feeds.map((feed, at) => ({ mark: feed.chain === null ? String(number) : `${number}${letters(at)}`, feed }));
+
+/** a to z, then aa, ab and so on. */
+function letters(at: number): string {
+  const last = String.fromCharCode('a'.charCodeAt(0) + (at % 26));
+  return at < 26 ? last : letters(Math.floor(at / 26) - 1) + last;
+}

@@ -1,0 +1,82 @@
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { Part } from '../../domain/part.js';
+import type { Pedal } from '../../domain/pedal.js';
+import type { Feed, Place } from '../../domain/plan.js';
+import type { PartId, PedalId, SupplyId } from '../../domain/quantities.js';
+import type { Bank, Supply } from '../../domain/supply.js';
+import { safeText } from './safe-text.js';
+
+/** Everything that a plan may speak of, by id, with names that are safe to print. */
+export type Inventory = {
+  readonly pedal: (id: PedalId) => Pedal;
+  readonly supply: (id: SupplyId) => Supply;
+  readonly part: (id: PartId) => Part;
+  /** The name; with the id behind it where two things share one name. */
+  readonly pedalName: (id: PedalId) => string;
+  readonly supplyName: (id: SupplyId) => string;
+  readonly partName: (id: PartId) => string;
+  /** All supplies, the board's own gear first. */
+  readonly supplies: readonly Supply[];
+};
+
+export function inventoryOf(board: Board, catalogue: Catalogue | null): Inventory {
+  const supplies = [...board.gear.supplies, ...(catalogue?.supplies ?? [])];
+  const parts = [...board.gear.parts, ...(catalogue?.parts ?? [])];
+  return {
+    pedal: finder(board.pedals, 'pedal'),
+    supply: finder(supplies, 'supply'),
+    part: finder(parts, 'part'),
+    pedalName: namer(board.pedals),
+    supplyName: namer(supplies),
+    partName: namer(parts),
+    supplies,
+  };
+}
+
+/** The bank of an output number. @throws RangeError when the supply has no such output. */
+export function bankOf(supply: Supply, output: number): Bank {
+  const bank = supply.banks.find(({ firstOutput, outputs }) => output >= firstOutput && output < firstOutput + outputs);
+  if (bank === undefined) throw new RangeError(`${supply.id} has no output ${output}`);
+  return bank;
+}
+
+/** The bank of a feed's first output; both outputs of a join agree in power, plug and polarity. */
+export const firstBankOf = (supply: Supply, feed: Feed): Bank => bankOf(supply, feed.outputs[0] ?? 0);
+
+/** One unit of a supply. */
+export type Unit = Pick<Place, 'supply' | 'unit'>;
+
+/** The units that are owned, in use or not. */
+export const ownedUnitsOf = ({ owned }: Board): readonly Unit[] =>
+  [...owned.supplies].flatMap(([supply, units]) =>
+    Array.from({ length: units }, (_, at) => ({ supply, unit: at + 1 })),
+  );
+
+/** A supply's name, with the unit's number where it could be mixed up with another one of these units. */
+export function unitName(inventory: Inventory, units: readonly Unit[], { supply, unit }: Unit): string {
+  const several = units.some((other) => other.supply === supply && other.unit !== unit);
+  return `${inventory.supplyName(supply)}${several || unit > 1 ? `, unit ${unit},` : ''}`;
+}
+
+type Named<Id> = { readonly id: Id; readonly name: string };
+
+function finder<Id extends string, Thing extends Named<Id>>(things: readonly Thing[], kind: string): (id: Id) => Thing {
+  const byId = new Map<Id, Thing>();
+  for (const thing of things) if (!byId.has(thing.id)) byId.set(thing.id, thing);
+  return (id) => {
+    const thing = byId.get(id);
+    if (thing === undefined) throw new RangeError(`the plan speaks of a ${kind} that is not in the input: ${id}`);
+    return thing;
+  };
+}
+
+function namer<Id extends string>(things: readonly Named<Id>[]): (id: Id) => string {
+  const names = new Map(things.map(({ id, name }) => [id, name]));
+  const uses = new Map<string, number>();
+  for (const name of names.values()) uses.set(name, (uses.get(name) ?? 0) + 1);
+  return (id) => {
+    const name = names.get(id);
+    if (name === undefined) return safeText(id);
+    return safeText((uses.get(name) ?? 0) > 1 ? `${name} (${id})` : name);
+  };
+}

@@ -1,0 +1,85 @@
+import type { Tier } from '../../domain/aim.js';
+import { minorUnits } from '../../domain/quantities.js';
+import type { Comparison, Failure, FailedOption, Preference } from '../../planning/compare/comparison.js';
+import { optionName } from './option-words.js';
+import { sentence, type Speech } from '../screen/screen.js';
+import { capital, countText, fullStop, listText, priceText } from './words.js';
+
+/** What it would take for an option to be the best, or why it fails. */
+export type OptionStanding = { readonly text: string; readonly tone: 'good' | 'plain' | 'caution' | 'bad' };
+
+/** One an option, but for the best and for those of which it is not known. */
+export const optionStandings = (speech: Speech, { options }: Comparison): readonly OptionStanding[] =>
+  options.flatMap((option) =>
+    option.kind === 'plan'
+      ? preferenceStanding(speech, optionName(speech, option), option.preference)
+      : [failureStanding(speech, option)],
+  );
+
+function preferenceStanding(speech: Speech, name: string, preference: Preference): readonly OptionStanding[] {
+  const { board } = speech;
+  switch (preference.kind) {
+    case 'best':
+    case 'unknown':
+      return [];
+    case 'as good':
+      return [{ text: `${name} is as good as the best.`, tone: 'good' }];
+    case 'price': {
+      const [at, below] = [priceText(preference.at, board), priceText(preference.below, board)];
+      return [
+        { text: `${name} would be the best at ${at} or less for all of it: ${below} below its price.`, tone: 'plain' },
+      ];
+    }
+    case 'never': {
+      const behind = behindText(speech, preference);
+      return [{ text: `${name} would not be the best even for nothing: ${behind}.`, tone: 'plain' }];
+    }
+  }
+}
+
+function behindText({ board }: Speech, { tier, behind }: Extract<Preference, { kind: 'never' }>): string {
+  const words = counted[tier];
+  if (words === null) return `leads and noise alone put it ${priceText(minorUnits(behind), board)} behind`;
+  return `it is behind by ${countText(behind, ...words)}`;
+}
+
+/** Null for money. */
+const counted: Readonly<Record<Tier, readonly [string, string] | null>> = {
+  cost: null,
+  newCost: null,
+  money: null,
+  unpowered: ['pedal without power', 'pedals without power'],
+  exposed: ['exposed pedal', 'exposed pedals'],
+  bricks: ['supply in use', 'supplies in use'],
+  parts: ['lead', 'leads'],
+  offPreferred: ['pedal off its preferred volts', 'pedals off their preferred volts'],
+  moved: ['moved pedal', 'moved pedals'],
+};
+
+function failureStanding(speech: Speech, option: FailedOption): OptionStanding {
+  const name = optionName(speech, option);
+  if (option.reasons.length === 0)
+    return { text: `${name}: the search stopped before a plan was found.`, tone: 'caution' };
+  const reasons = option.reasons
+    .map((reason) => fullStop(failureText(speech, reason)))
+    .map((text, at) => (at === 0 ? text : capital(text)));
+  return { text: `${name} cannot power the board: ${reasons.join(' ')}`, tone: 'bad' };
+}
+
+function failureText(speech: Speech, reason: Failure): string {
+  const { inventory } = speech;
+  switch (reason.kind) {
+    case 'pedal': {
+      const [nearest] = reason.refusals;
+      const name = inventory.pedalName(reason.pedal);
+      if (nearest === undefined) return `nothing feeds ${name}`;
+      return `nothing feeds ${name} (${nearest.rule}: ${sentence(speech, nearest.message)})`;
+    }
+    case 'together':
+      return `${listText(reason.pedals.map(inventory.pedalName))}: ${sentence(speech, reason.message)}`;
+    case 'limit':
+    case 'stock':
+    case 'request':
+      return sentence(speech, reason.message);
+  }
+}

@@ -1,0 +1,162 @@
+import { minorUnits } from '../../domain/quantities.js';
+import type { Rule } from '../../domain/rules.js';
+import type { Reason, Refusal } from '../../planning/answer.js';
+import { needsText } from './needs.js';
+import { safeText } from './safe-text.js';
+import { sentence, type Speech } from '../screen/screen.js';
+import { capital, fullStop, listText, outputsText, priceText } from './words.js';
+
+type PedalReason = Extract<Reason, { kind: 'pedal' }>;
+type SetReason = Extract<Reason, { kind: 'together' }>;
+type LimitReason = Extract<Reason, { kind: 'limit' }>;
+type RequestReason = Extract<Reason, { kind: 'request' }>;
+
+type Sorted = {
+  readonly pedals: readonly PedalReason[];
+  readonly sets: readonly SetReason[];
+  readonly limits: readonly LimitReason[];
+  readonly requests: readonly RequestReason[];
+};
+
+/** One entry of a passage: a sentence, or something that is named first, with more below it. */
+export type PassageEntry = {
+  /** Stands before the text and apart from it; null where there is nothing to name. */
+  readonly name: string | null;
+  readonly text: string;
+  readonly below: readonly string[];
+};
+
+/** A heading with entries; at least one. */
+export type Passage = { readonly title: string; readonly entries: readonly PassageEntry[] };
+
+/** What is said first when no plan exists. */
+export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): string =>
+  `${verdictText(speech, reasons)} Nothing has been bought or plugged.`;
+
+function verdictText({ board, catalogue }: Speech, reasons: readonly Reason[]): string {
+  if (reasons.some(({ kind }) => kind === 'request'))
+    return 'There is no plan with all that you asked for; without some of it there is one.';
+  const sold = catalogue.supplies.length + catalogue.parts.length > 0;
+  const pedals = board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`;
+  const gear = sold ? `What you own and what ${safeText(catalogue.name)} sells` : 'What you own';
+  return `${gear} cannot power ${pedals} by the rules.`;
+}
+
+/** Why no plan exists, with the numbers, and what to do about it. */
+export function reasonPassages(speech: Speech, reasons: readonly Reason[]): readonly Passage[] {
+  const pedals = reasons.filter((reason) => reason.kind === 'pedal');
+  const sets = reasons.filter((reason) => reason.kind === 'together');
+  const limits = reasons.filter((reason) => reason.kind === 'limit');
+  const requests = reasons.filter((reason) => reason.kind === 'request');
+  const passages: readonly Passage[] = [
+    { title: 'What you asked for', entries: requests.map((reason) => just(requestText(speech, reason))) },
+    { title: 'Nothing can feed these', entries: pedals.map((reason) => pedalEntry(speech, reason)) },
+    { title: 'Never all of these at once', entries: sets.map((reason) => just(setText(speech, reason))) },
+    { title: 'Beyond your limits', entries: limits.map((reason) => just(limitText(speech, reason))) },
+    { title: 'What to do next', entries: nextSteps(speech, { pedals, sets, limits, requests }).map(just) },
+  ];
+  return passages.filter(({ entries }) => entries.length > 0);
+}
+
+/** What is said when the search ended before it found anything. */
+export const stoppedLead = 'The search stopped before any plan was found. That does not mean that none exists.';
+
+export const stoppedPassage: Passage = {
+  title: 'What to do next',
+  entries: [
+    'Give it more time and run it again.',
+    'Or leave out pedals or supplies that do not come into question.',
+  ].map((text) => ({ name: null, text, below: [] })),
+};
+
+const just = (text: string): PassageEntry => ({ name: null, text, below: [] });
+
+const requestText = (speech: Speech, { message }: RequestReason): string =>
+  fullStop(capital(sentence(speech, message)));
+
+/** What to do without, where the requests of a reason have to go together. */
+function giveUpText({ board, inventory }: Speech, { requests, needed }: RequestReason): string {
+  const texts = requests.map((request) => {
+    switch (request.kind) {
+      case 'keep':
+        return `let ${inventory.pedalName(request.pedal)} move`;
+      case 'buy never':
+        return 'allow purchases';
+      case 'budget':
+        return 'raise the budget';
+    }
+  });
+  const takes = needed === null ? '' : `: a plan takes ${priceText(needed, board)} at least`;
+  return `${capital(listText(texts))}${takes}.`;
+}
+
+/** The pedal and what it needs, then every refusal, the nearest miss first. */
+const pedalEntry = (speech: Speech, { pedal, refusals }: PedalReason): PassageEntry => ({
+  name: speech.inventory.pedalName(pedal),
+  text: `needs ${needsText(speech, speech.inventory.pedal(pedal))}`,
+  below: refusals.map((refusal, at) => refusalText(speech, refusal, at === 0)),
+});
+
+function refusalText(speech: Speech, { rule, at, message }: Refusal, nearest: boolean): string {
+  const place =
+    at === null ? '' : ` at ${speech.inventory.supplyName(at.supply)} ${outputsText(at.outputs, speech.marks.dash)}`;
+  return `${nearest ? 'nearest miss: ' : ''}${rule}${place}: ${sentence(speech, message)}`;
+}
+
+function setText(speech: Speech, { pedals, smallest, message }: SetReason): string {
+  const names = listText(pedals.map(speech.inventory.pedalName));
+  const least = smallest ? ' No smaller group fails.' : '';
+  return `${names}: ${fullStop(sentence(speech, message))}${least}`;
+}
+
+function limitText(speech: Speech, { limit, allowed, needed }: LimitReason): string {
+  const form = (amount: number): string => limitAmount(speech, limit, amount);
+  return (
+    `${limitNames[limit]}: ${form(allowed)} allowed, but powering every pedal takes ${form(needed)} at least, ` +
+    `${form(needed - allowed)} more.`
+  );
+}
+
+const limitNames: Readonly<Record<LimitReason['limit'], string>> = {
+  budget: 'Budget',
+  bricks: 'Supplies in use',
+  sockets: 'Mains sockets',
+};
+
+const limitAmount = ({ board }: Speech, limit: LimitReason['limit'], amount: number): string =>
+  limit === 'budget' ? priceText(minorUnits(amount), board) : String(amount);
+
+function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted): readonly string[] {
+  const remedied = pedals.flatMap(({ pedal, refusals }) => {
+    const [nearest] = refusals;
+    return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${remedies[nearest.rule]}.`];
+  });
+  const steps = [...requests.map((reason) => giveUpText(speech, reason)), ...remedied];
+  if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
+  for (const { limit, needed } of limits)
+    steps.push(`Raise the limit (${limitNames[limit].toLowerCase()}) to ${limitAmount(speech, limit, needed)}.`);
+  if (pedals.length > 0) steps.push("Check that pedal's label against the board file: a mistyped figure is common.");
+  // Pedals that are to stay stay in a partial plan, too.
+  if (!requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))
+    steps.push('Or ask for a partial plan: it powers as many pedals as can be and names those left out.');
+  if (pedals.length > 0) steps.push('Never feed a pedal from an output that was refused here.');
+  return steps;
+}
+
+/** What lifts a refusal of this kind. */
+const remedies: Readonly<Record<Rule, string>> = {
+  power: 'find a supply of its own kind, AC for an AC pedal and DC for a DC pedal',
+  voltage: 'find a supply with an output at its volts; no lead can make up for wrong volts',
+  current: 'find a supply with a stronger output at its volts',
+  startup: 'find a supply whose output stands the current of switching on',
+  total: 'find a supply with a higher total, or spread the pedals over more supplies',
+  setting: 'find a supply whose outputs are switched one by one',
+  polarity: 'find a reversing lead that fits, or an output with a polarity switch',
+  plug: 'find an adapter lead that ends in its inlet',
+  ground: 'find a supply with an isolated output to spare',
+  chain: 'find an output of its own, or a chain lead with more tails',
+  join: 'find a supply whose maker allows the join, with the right lead',
+  mains: 'find a supply that states your mains volts',
+  stock: 'wait for stock, or look at another shop',
+  limit: 'raise the limit that stands in the way',
+};

@@ -1,0 +1,90 @@
+import type { Board } from '../../domain/board.js';
+import type { Pedal } from '../../domain/pedal.js';
+import type { Wiring } from '../../domain/plan.js';
+import { decimalOfThousandths, factorText, type PedalId } from '../../domain/quantities.js';
+import type { Reason } from '../../planning/answer.js';
+import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
+import { confirmEntries } from './confirm.js';
+import { groundDomains, positiveGrounds } from './grounds.js';
+import { unitName } from './inventory.js';
+import { plainly, withCare, type Remark } from './remark.js';
+import { sentence, type Speech } from '../screen/screen.js';
+import { assumedText, listText, outputsText, voltsText } from './words.js';
+
+/** The pedals without power, each with the reason. */
+export const leftOutRemarks = (speech: Speech, wiring: Wiring, reasons: readonly Reason[]): readonly Remark[] =>
+  wiring.unpowered.map((pedal) =>
+    withCare(`${speech.inventory.pedalName(pedal)}: ${whyLeftOut(speech, pedal, reasons)}`),
+  );
+
+/** Why a pedal has no power: its nearest miss where nothing at all can feed it. */
+export function whyLeftOut(speech: Speech, pedal: PedalId, reasons: readonly Reason[]): string {
+  const reason = reasons.find((one) => one.kind === 'pedal' && one.pedal === pedal);
+  const nearest = reason?.kind === 'pedal' ? reason.refusals[0] : undefined;
+  return nearest === undefined ? 'left out to power the others' : sentence(speech, nearest.message);
+}
+
+/** Stands before what has to be confirmed. */
+export const confirmLead =
+  'Your files do not state what follows. Read the labels; where one differs, correct the file and run again.';
+
+/** What was assumed or guessed; pedals with the same assumptions share a remark. */
+export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds'>): readonly Remark[] {
+  const { board, inventory } = speech;
+  const groups = new Map<string, string[]>();
+  for (const entry of confirmEntries(board, inventory, wiring.feeds)) {
+    const text = assumedText(entry.assumed);
+    const name = 'pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply);
+    if (text !== '') groups.set(text, [...(groups.get(text) ?? []), name]);
+  }
+  const assumed = [...groups].map(([text, names]) => plainly(`Assumed: ${text}. Look at ${listText(names)}.`));
+  const guesses = board.pedals.filter(({ figure }) => figure === 'guess').map((pedal) => guessRemark(speech, pedal));
+  return [...assumed, ...guesses];
+}
+
+function guessRemark({ board, inventory, marks }: Speech, { id, draw }: Pedal): Remark {
+  const figures =
+    draw.kind === 'flat'
+      ? `${decimalOfThousandths(draw.microamps)} mA`
+      : [...draw.microamps].map(([at, drawn]) => `${decimalOfThousandths(drawn)} mA at ${voltsText(at)}`).join(', ');
+  const counted = `counted ${marks.times} ${factorText(board.policy.guess)}`;
+  return plainly(`Guessed: ${inventory.pedalName(id)} draws ${figures} (${counted}). Read its label or manual.`);
+}
+
+/** Which pedals share a ground inside a supply, who is exposed, and which have a positive ground. */
+export function groundRemarks({ board, inventory }: Speech, wiring: Wiring): readonly Remark[] {
+  const shared = groundDomains(inventory, wiring.feeds).filter(({ pedals }) => pedals.length > 1);
+  const domains = shared.map(({ supply, unit, outputs, pedals }) => {
+    const name = unitName(inventory, wiring.feeds, { supply, unit });
+    const place = `${name} ${outputs === null ? 'common ground' : outputsText(outputs)}`;
+    return plainly(`${place}: ${listText(pedals.map(inventory.pedalName))} share one ground.`);
+  });
+  const alone = plainly('No two pedals share a ground inside a supply.');
+  const positive = positiveGrounds(board, wiring).map((pedal) =>
+    plainly(
+      `${inventory.pedalName(pedal)} has a positive ground: a pedal with a negative ground on the same output or ` +
+        'common ground would be a short circuit.',
+    ),
+  );
+  return [
+    ...(domains.length === 0 ? [alone] : domains),
+    ...noiseCautions(inventory, wiring).map(withCare),
+    ...positive,
+  ];
+}
+
+/** What holds for this wiring, then what always holds. */
+export const cautionRemarks = (
+  { board, inventory }: Speech,
+  wiring: Pick<Wiring, 'feeds'>,
+  of: 'plan' | 'check' = 'plan',
+): readonly Remark[] => [
+  ...pluggingCautions(inventory, wiring).map(withCare),
+  ...standingCautions(board, of).map(plainly),
+];
+
+/** What holds whatever is plugged. */
+export const standingCautions = (board: Board, of: 'plan' | 'check'): readonly string[] => [
+  ...(board.policy.mains === null ? ['Check that every supply accepts the mains volts of the venue.'] : []),
+  ...generalCautions(of),
+];

@@ -1,0 +1,142 @@
+import type { Feed, Wiring } from '../../domain/plan.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { Changes } from '../../planning/rewire/changes.js';
+import { allFeeds } from './change-words.js';
+import type { UnitHookup } from './hookup.js';
+import { meterCheck } from './meter-check.js';
+import type { Speech } from '../screen/screen.js';
+import { stepGroups, type StepGroup, type StepOf } from './step-groups.js';
+import { laidLead, pullText, switchText, unitsText } from './step-words.js';
+import { plainStep, stopText, tailsText, watchText, type CheckRow, type Step } from './steps.js';
+
+/** What re-plugging speaks of, and the numbers of its leads. */
+type Replugging = {
+  readonly speech: Speech;
+  readonly feeds: readonly Feed[];
+  /** What is written on the lead that ends at a pedal, and at its other end. */
+  readonly marks: ReadonlyMap<PedalId, { readonly mark: string; readonly number: number }>;
+};
+
+/**
+ * From today's wiring to the plan, each in the planner's order, so that no pedal ever meets a plug that was not measured;
+ * none where there is nothing to do.
+ */
+export function replugSteps(
+  speech: Speech,
+  wiring: Wiring,
+  changes: Changes,
+  hookup: readonly UnitHookup[],
+): readonly Step[] {
+  const leads = hookup.flatMap((unit) => unit.leads);
+  const ends = leads.flatMap(({ number, ends: all }) =>
+    all.map(({ mark, feed }) => [feed.pedal, { mark, number }] as const),
+  );
+  const of = { speech, feeds: allFeeds(wiring, changes), marks: new Map(ends) };
+  const groups = stepGroups(changes.steps);
+  return groups.map((group, at) =>
+    groupStep(of, inOrder(of, group), { isFirst: at === 0, isLast: at === groups.length - 1 }),
+  );
+}
+
+/** Leads in the order of their numbers; what else a group holds stays as it is. */
+function inOrder({ marks }: Replugging, [first, ...others]: StepGroup): StepGroup {
+  const order = [...marks.keys()];
+  const rank = (step: StepGroup[number]): number =>
+    step.kind === 'lay'
+      ? order.indexOf(step.feeds[0].pedal)
+      : step.kind === 'measure' || step.kind === 'plug'
+        ? order.indexOf(step.feed.pedal)
+        : -1;
+  const [start = first, ...rest] = [first, ...others].sort((one, other) => rank(one) - rank(other));
+  return [start, ...rest];
+}
+
+function groupStep(
+  of: Replugging,
+  group: StepGroup,
+  place: { readonly isFirst: boolean; readonly isLast: boolean },
+): Step {
+  const [first] = group;
+  const { speech, feeds } = of;
+  switch (first.kind) {
+    case 'mains off':
+      return plainStep(
+        place.isFirst ? 'Mains off' : 'Mains off again',
+        `Pull ${unitsText(speech, feeds, first)} from the mains.`,
+      );
+    case 'pull':
+      return plainStep(
+        'Pull the plugs',
+        'Pull these, and take off the leads that then feed nothing.',
+        itemsOf(of, group),
+      );
+    case 'set volts':
+    case 'set polarity':
+      return plainStep(
+        'Set the switches',
+        'Set these while nothing hangs on them, and tape them over.',
+        itemsOf(of, group),
+      );
+    case 'lay':
+      return plainStep(
+        'Lay the leads',
+        'Mark both ends of each with its number; leads that stay may have another number than before. Connect no pedal yet.',
+        itemsOf(of, group),
+      );
+    case 'mains on':
+    case 'measure':
+      return place.isLast ? onStep(of, group) : measureStep(of, group);
+    case 'plug':
+      return plainStep('Connect the pedals', 'Put each plug that was measured into its pedal.', itemsOf(of, group));
+  }
+}
+
+const onStep = (of: Replugging, group: StepGroup): Step => plainStep('Switch on', `${onText(of, group)} ${watchText}`);
+
+const measureStep = (of: Replugging, group: StepGroup): Step => ({
+  ...plainStep('Measure every new plug', `${onText(of, group)} ${stopText}`),
+  checks: group.filter((step) => step.kind === 'measure').map((step) => checkRow(of, step)),
+});
+
+function onText({ speech, feeds }: Replugging, [first]: StepGroup): string {
+  const units = first.kind === 'mains on' ? unitsText(speech, feeds, first) : 'the supplies';
+  return `Plug ${units} into the mains${first.kind === 'mains on' && first.units.length === 1 ? '' : ', one at a time'}.`;
+}
+
+function checkRow({ speech: { inventory }, marks }: Replugging, { feed }: StepOf<'measure'>): CheckRow {
+  const mark = marks.get(feed.pedal)?.mark ?? '';
+  return { mark, pedal: inventory.pedalName(feed.pedal), ...meterCheck(inventory, feed) };
+}
+
+/** One thing to do after the other. */
+function itemsOf(of: Replugging, group: StepGroup): readonly string[] {
+  const { speech, feeds, marks } = of;
+  return group.flatMap((step) => {
+    switch (step.kind) {
+      case 'pull':
+        return [`${pullText(speech, feeds, step)}.`];
+      case 'set volts':
+      case 'set polarity':
+        return [`${switchText(speech, feeds, step)}.`];
+      case 'lay':
+        return [layText(of, step)];
+      case 'plug': {
+        const { pedal } = step.feed;
+        return [`Lead ${marks.get(pedal)?.mark ?? ''} into ${speech.inventory.pedalName(pedal)}.`];
+      }
+      case 'mains off':
+      case 'mains on':
+      case 'measure':
+        return [];
+    }
+  });
+}
+
+/** "Lead 1: Quay 6 output 2: own lead → Fan, with the tails 1a for Chorus and 1b for Wah through Flip". */
+function layText({ speech, feeds, marks }: Replugging, step: StepOf<'lay'>): string {
+  const [first] = step.feeds;
+  const { lead } = laidLead(speech, feeds, step);
+  const ends = step.feeds.map((feed) => ({ mark: marks.get(feed.pedal)?.mark ?? '', feed }));
+  const tails = first.chain === null ? '' : `, ${tailsText(speech.inventory, ends)}`;
+  return `Lead ${marks.get(first.pedal)?.number ?? ''}: ${lead}${tails}.`;
+}

@@ -1,0 +1,86 @@
+import type { Wiring } from '../../domain/plan.js';
+import type { Answer } from '../../planning/answer.js';
+import type { Changes } from '../../planning/rewire/changes.js';
+import { gapText, type Headline } from '../screen/headline.js';
+import { safeText } from './safe-text.js';
+import type { Speech } from '../screen/screen.js';
+import { capital, countText, priceText } from './words.js';
+
+type Plan = Extract<Answer, { kind: 'plan' }>;
+
+/** The plan as a difference against today: what moves and costs, what it comes to, and whether no plan is better. */
+export const rewireHeadline = (speech: Speech, plan: Plan, changes: Changes): Headline => ({
+  cost: `${movesText(changes)} ${costText(speech, plan.wiring)}`,
+  counts: countsText(speech, plan.wiring),
+  standing: standingText(speech, plan),
+});
+
+/** "5 pedals stay, 2 move, 1 is new." */
+function movesText({ stays, moves, added, dropped, steps }: Changes): string {
+  if (steps.length === 0)
+    return `Nothing to do: ${stays.length === 1 ? 'the pedal stays' : `all ${countText(stays.length, 'pedal')} stay`} as plugged.`;
+  const are = (count: number, one: string, many: string): readonly string[] =>
+    count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+  const counts = [
+    ...are(stays.length, 'stays', 'stay'),
+    ...(moves.length === 0 ? ['none moves'] : are(moves.length, 'moves', 'move')),
+    ...are(added.length, 'is new', 'are new'),
+    ...are(dropped.length, 'is unplugged', 'are unplugged'),
+  ];
+  return `${capital(counts.join(', '))}.`.replace(
+    /^(\d+) /,
+    (_, count: string) => `${countText(Number(count), 'pedal')} `,
+  );
+}
+
+function costText({ board, catalogue }: Speech, { score, buy }: Wiring): string {
+  if (buy.supplies.length + buy.parts.length === 0) return 'Nothing to buy.';
+  return `Spend ${priceText(score.money, board)} at ${safeText(catalogue.name)}.`;
+}
+
+function countsText({ board }: Speech, { feeds, score }: Wiring): string {
+  const all = board.pedals.length;
+  const powered =
+    feeds.length === all
+      ? `All ${countText(all, 'pedal')} powered`
+      : `${feeds.length} of ${countText(all, 'pedal')} powered`;
+  const counts = [
+    `${powered} from ${countText(score.bricks, 'supply', 'supplies')}`,
+    score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
+    noiseText(score),
+  ];
+  return `${counts.join(', ')}.`;
+}
+
+function noiseText({ exposed, newlyExposed = exposed }: Wiring['score']): string {
+  if (exposed === 0) return 'none exposed to digital noise';
+  return `${exposed} exposed to digital noise, ${newlyExposed === 0 ? 'none' : newlyExposed} of them newly`;
+}
+
+function standingText(speech: Speech, { wiring, gap }: Plan): string {
+  if (gap !== null) return `Best found, not proven: the search stopped early. ${gapText(speech, gap)}`;
+  const most = wiring.score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
+  return `Proven: ${most}${bestText(speech, wiring)}.`;
+}
+
+/** The tiers of the aim that matter for this plan. */
+function bestText({ board }: Speech, { score }: Wiring): string {
+  const { noisePrice } = board.policy;
+  const isFree = score.money === 0 && (score.newlyExposed === 0 || noisePrice === 0);
+  if (isFree && score.moved === 0) return 'nothing has to be bought, and no pedal has to move';
+  if (isFree) {
+    const quiet = noisePrice === 0 ? '' : ' and exposes no further pedal';
+    return `no plan that costs nothing${quiet} moves fewer pedals`;
+  }
+  const counted = noisePrice === 0 ? '' : `, with ${priceText(noisePrice, board)} counted for each newly exposed pedal`;
+  return `no plan costs less${counted}, and none at that cost moves fewer pedals`;
+}
+
+/** Why no plan is better; null where the plan is not proven. */
+export function rewireEvidence({ wiring: { score }, evidence }: Plan): string | null {
+  if (evidence === undefined) return null;
+  return score.money === 0 && score.newlyExposed === 0 && score.moved === 0
+    ? 'It costs nothing, exposes no further pedal and moves none: there is no less than that.'
+    : 'The fewest moves possible at the least cost: two searches that put the question in different ways found no better ' +
+        'plan, and each ruled every other one out.';
+}

@@ -1,0 +1,44 @@
+import type { Feed } from '../../domain/plan.js';
+import type { PartId } from '../../domain/quantities.js';
+import type { Speech } from '../screen/screen.js';
+import { safeText } from './safe-text.js';
+import { leadsOf, switchPosition } from './usage.js';
+
+/** The way from the supply to a pedal alone on its output: "own lead → Reversing lead, centre-positive (plus on the pin)". */
+export function soloRoute(speech: Speech, feed: Feed): string {
+  const joined = feed.join === null ? [] : [feed.join.part];
+  const steps = stepsText(speech, startText(feed), [...joined, ...feed.adapters]);
+  return `${steps}, ${plugText(speech, feed)}${switchText(speech, feed)}`;
+}
+
+/** The way from the supply to a chain lead; null when the feed has none. */
+export function chainRoute(speech: Speech, feed: Feed): string | null {
+  if (feed.chain === null) return null;
+  return stepsText(speech, startText(feed), [feed.chain]) + switchText(speech, feed);
+}
+
+/** The way from the chain lead to one of its pedals. */
+export const tailRoute = (speech: Speech, feed: Feed): string =>
+  `${stepsText(speech, 'a tail', feed.adapters)}, ${plugText(speech, feed)}`;
+
+/** All leads from the supply to the pedal, without what the last plug is. */
+export const wayText = (speech: Speech, feed: Feed): string => stepsText(speech, startText(feed), leadsOf(feed));
+
+/** What a feed begins with: its supply's straight lead, or both of a join. */
+export const startText = ({ outputs }: Feed): string => (outputs.length > 1 ? 'both own leads' : 'own lead');
+
+/** Leads in their order: "own lead → Reversing lead". */
+export const stepsText = ({ inventory, marks }: Speech, start: string, leads: readonly PartId[]): string =>
+  [start, ...leads.map((id) => inventory.partName(id))].join(` ${marks.arrow} `);
+
+/** What the last plug is; its shape is named where an adapter made it. */
+function plugText({ inventory }: Speech, feed: Feed): string {
+  const shape = feed.adapters.length === 0 ? '' : `${safeText(inventory.pedal(feed.pedal).inlet)} plug, `;
+  if (feed.polarity === null) return `${shape}AC`;
+  return `${shape}${feed.polarity === 'centre-positive' ? 'centre-positive (plus on the pin)' : feed.polarity}`;
+}
+
+function switchText({ inventory }: Speech, feed: Feed): string {
+  const position = switchPosition(inventory, feed);
+  return position === null ? '' : `; polarity switch on ${position}`;
+}

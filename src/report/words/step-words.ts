@@ -1,0 +1,55 @@
+import type { Feed } from '../../domain/plan.js';
+import { unitName } from './inventory.js';
+import { placeText } from './places.js';
+import { startText, stepsText } from './route.js';
+import type { Speech } from '../screen/screen.js';
+import type { StepOf } from './step-groups.js';
+import { listText, voltsText } from './words.js';
+
+/** "Skerry delay, from Jetty 6 output 6". */
+export const pullText = (speech: Speech, feeds: readonly Feed[], { from }: StepOf<'pull'>): string =>
+  `${speech.inventory.pedalName(from.pedal)}, from ${whereText(speech, feeds, from)}`;
+
+/** "Jetty 6 output 5 to 18 V (it stands at 9 V)". */
+export function switchText(
+  speech: Speech,
+  feeds: readonly Feed[],
+  step: StepOf<'set volts'> | StepOf<'set polarity'>,
+): string {
+  const where = whereText(speech, feeds, step.place);
+  if (step.kind === 'set polarity') return `${where}, polarity: to ${step.polarity}`;
+  const was = step.was === null ? '' : ` (it stands at ${voltsText(step.was)})`;
+  const shared = step.place.outputs.length > 1 ? ', by their one switch:' : '';
+  return `${where}${shared} to ${voltsText(step.millivolts)}${was}`;
+}
+
+/** The lead from an output, and for a chain each of its tails that are laid. */
+export type LaidLead = { readonly lead: string; readonly tails: readonly string[] };
+
+export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'lay'>): LaidLead {
+  const { inventory } = speech;
+  const [first] = step.feeds;
+  const where = whereText(speech, feeds, first);
+  if (first.chain === null) {
+    const joined = first.join === null ? [] : [first.join.part];
+    const way = stepsText(speech, startText(first), [...joined, ...first.adapters]);
+    return { lead: `${where}: ${way}, for ${inventory.pedalName(first.pedal)}`, tails: [] };
+  }
+  const head = step.chained
+    ? `${inventory.partName(first.chain)}, which is there already`
+    : stepsText(speech, startText(first), [first.chain]);
+  const tails = step.feeds.map(
+    ({ pedal, adapters }) => `${stepsText(speech, 'a tail', adapters)}, for ${inventory.pedalName(pedal)}`,
+  );
+  return { lead: `${where}: ${head}`, tails };
+}
+
+/** "Quay 6 and Jetty 6, unit 2". */
+export const unitsText = (
+  { inventory }: Speech,
+  feeds: readonly Feed[],
+  { units }: StepOf<'mains off'> | StepOf<'mains on'>,
+): string => listText(units.map((unit) => unitName(inventory, feeds, unit).replace(/,$/, '')));
+
+const whereText = ({ inventory, marks }: Speech, feeds: readonly Feed[], place: StepOf<'set volts'>['place']): string =>
+  placeText(inventory, feeds, place, marks.dash);

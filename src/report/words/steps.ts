@@ -1,0 +1,98 @@
+import type { FeedRow } from './feed-row.js';
+import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
+import { bankOf, type Inventory } from './inventory.js';
+import { meterCheck, type MeterCheck } from './meter-check.js';
+import { wayText } from './route.js';
+import type { Speech } from '../screen/screen.js';
+import { switchedOutputs, switchPosition } from './usage.js';
+import { listText, outputsText, polarityText, voltsText } from './words.js';
+
+/** One step of hooking up. */
+export type Step = {
+  readonly title: string;
+  readonly text: string;
+  /** What to do one by one; may be empty. */
+  readonly items: readonly string[];
+  /** What to measure in this step; null in all steps but one. */
+  readonly checks: readonly CheckRow[] | null;
+};
+
+/** One plug, and what the meter must show there. */
+export type CheckRow = MeterCheck & { readonly mark: string; readonly pedal: string };
+
+/** What to do with a plug that is not what it must be. */
+export const stopText =
+  'Hold the probes to each plug as said and compare. If a plug reads wrong, or shows a minus sign, pull the supply from ' +
+  'the mains and stop: its pedal must not go on.';
+
+/** What to look out for when the pedals have power. */
+export const watchText = 'If anything stays dark, hums, gets hot or smells, pull that supply at once.';
+
+/** From everything unplugged to everything powered, so that no pedal meets a plug that was not measured. */
+export function hookupSteps(speech: Speech, hookup: readonly UnitHookup[], rows: readonly FeedRow[]): readonly Step[] {
+  const switches = hookup.flatMap((unit) => switchTexts(speech, unit));
+  const checks = rows.map(({ mark, pedal, feed }) => ({ mark, pedal, ...meterCheck(speech.inventory, feed) }));
+  const leads = hookup.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
+  return [
+    plainStep('Unplug everything', 'Pull every supply from the mains, and every power lead from its pedal.'),
+    ...(switches.length === 0
+      ? []
+      : [plainStep('Set the switches', 'Set these before any lead goes on, and tape them over.', switches)]),
+    plainStep('Put the leads on the supplies', 'Mark both ends of each with its number. Connect no pedal yet.', leads),
+    {
+      ...plainStep('Measure every plug', `Plug the supplies into the mains one at a time. ${stopText}`),
+      checks,
+    },
+    plainStep(
+      'Connect the pedals',
+      'Pull every supply from the mains again. Connect each pedal to the plug that was measured for it.',
+    ),
+    plainStep('Switch on', `Plug the supplies in one at a time. ${watchText}`),
+  ];
+}
+
+/** A step with nothing to measure. */
+export const plainStep = (title: string, text: string, items: readonly string[] = []): Step => ({
+  title,
+  text,
+  items,
+  checks: null,
+});
+
+/** Every switch of the unit that has to be set, the volts first. */
+function switchTexts({ inventory, marks }: Speech, { unit, name, leads }: UnitHookup): readonly string[] {
+  const volts = leads.flatMap(({ use }) =>
+    use.outputs.flatMap((output, at) => {
+      const setting = use.settings[at];
+      const bank = bankOf(unit.supply, output);
+      if (bank.settings.length < 2 || setting === undefined) return [];
+      const all = bank.switching === 'together' && bank.outputs > 1;
+      const outputs = all ? Array.from({ length: bank.outputs }, (_, next) => bank.firstOutput + next) : [output];
+      return [`${name}, ${outputsText(outputs, marks.dash)}${all ? ' together' : ''}: ${voltsText(setting)}.`];
+    }),
+  );
+  const polarities = leads.flatMap(({ use: { feeds } }) => {
+    const position = switchPosition(inventory, feeds[0]);
+    if (position === null) return [];
+    const outputs = switchedOutputs(inventory, feeds[0]);
+    return [`${name}, ${outputsText(outputs)}: polarity switch on ${polarityText(position)}.`];
+  });
+  return [...new Set([...volts, ...polarities])];
+}
+
+function placingText(speech: Speech, { name }: UnitHookup, { number, use, ends }: Lead): string {
+  const { inventory } = speech;
+  const [feed] = use.feeds;
+  const from = `Lead ${number}: ${name}, ${outputsText(use.outputs)}`;
+  if (feed.chain === null) return `${from}, ${wayText(speech, feed)}, for ${inventory.pedalName(feed.pedal)}.`;
+  return `${from}, ${wayText(speech, { ...feed, adapters: [] })}, ${tailsText(inventory, ends)}.`;
+}
+
+/** "with the tails 1a for Chorus and 1b for Wah through Reversing lead". */
+export function tailsText(inventory: Inventory, ends: readonly LeadEnd[]): string {
+  const tails = ends.map(({ mark, feed: { pedal, adapters } }) => {
+    const through = adapters.length === 0 ? '' : ` through ${listText(adapters.map(inventory.partName))}`;
+    return `${mark} for ${inventory.pedalName(pedal)}${through}`;
+  });
+  return `with the ${tails.length === 1 ? 'tail' : 'tails'} ${listText(tails)}`;
+}

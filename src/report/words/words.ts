@@ -1,0 +1,80 @@
+import type { Board } from '../../domain/board.js';
+import type { LoadNumbers } from '../../domain/load-numbers.js';
+import { stepsUp } from '../../domain/load.js';
+import { moneyText } from '../../domain/money.js';
+import type { AssumedOfPedal, Polarity } from '../../domain/pedal.js';
+import { decimalOfThousandths, type Millivolts, type MinorUnits } from '../../domain/quantities.js';
+import type { AssumedOfSupply } from '../../domain/supply.js';
+import { safeText } from './safe-text.js';
+import type { Meter } from './usage.js';
+
+/** "9 V". */
+export const voltsText = (at: Millivolts): string => `${decimalOfThousandths(at)} V`;
+
+/** "119.00 EUR". */
+export const priceText = (amount: MinorUnits, { currency }: Board): string =>
+  `${moneyText(amount, currency)} ${currency.code}`;
+
+/** What the polarity means at the plug in the hand. */
+export const polarityText = (polarity: Polarity): string =>
+  polarity === 'centre-negative' ? 'centre-negative (minus on the pin)' : 'centre-positive (plus on the pin)';
+
+/** "1 lead", "2 leads"; the plural is the singular with an s unless it is given. */
+export const countText = (count: number, singular: string, plural = `${singular}s`): string =>
+  `${count} ${count === 1 ? singular : plural}`;
+
+/** The text with its first letter in capitals. */
+export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+/** The text with a full stop, unless it has one. */
+export const fullStop = (text: string): string => (text.endsWith('.') ? text : `${text}.`);
+
+/** "A", "A and B", "A, B and C". */
+export function listText(items: readonly string[], last = 'and'): string {
+  if (items.length < 2) return items.join('');
+  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
+}
+
+/** "output 3", "outputs 5 and 6"; neighbours from three on as "outputs 1–4", with the dash that is given. */
+export function outputsText(outputs: readonly number[], dash = '-'): string {
+  const [first = 0] = outputs;
+  if (outputs.length === 1) return `output ${first}`;
+  const run = outputs.length > 2 && outputs.every((output, at) => output === first + at);
+  return `outputs ${run ? `${first}${dash}${outputs.at(-1) ?? first}` : listText(outputs.map(String))}`;
+}
+
+/** What an audit has compared, as a meter shows it. */
+export const meterOf = ({ planned, limit, unit }: LoadNumbers): Meter => ({ planned, limit, unit });
+
+/** "216 of 400 mA". The planned side is rounded up, to whole units where the limit is whole, and so never understates. */
+export function meterText(meter: Meter): string {
+  const { planned, limit } = meterFigures(meter);
+  return `${decimalOfThousandths(planned)} of ${decimalOfThousandths(limit)} ${meter.unit}`;
+}
+
+/** Both sides of it in thousandths of its unit. */
+export function meterFigures({ planned, limit, unit }: Meter): { readonly planned: number; readonly limit: number } {
+  const step = limit % 1000 === 0 && unit === 'mA' ? 1000 : limit % 100 === 0 ? 100 : 1;
+  return { planned: stepsUp(planned, step) * step, limit };
+}
+
+/** How full, in whole percent rounded up; 100 is exactly full. */
+export const percentOf = ({ planned, limit }: Meter): number =>
+  stepsUp({ numerator: planned.numerator * 100n, denominator: planned.denominator }, limit);
+
+/** The assumed values of a pedal or a supply in words, in a fixed order; empty when there are none. */
+export function assumedText(assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedOfSupply): string {
+  const { power, polarity, inlet, ground, plug, regulated } = assumed;
+  const words = [
+    power === undefined ? null : `runs on ${power}`,
+    polarity === undefined ? null : polarityWord(polarity),
+    inlet === undefined ? null : `inlet ${safeText(inlet)}`,
+    ground === undefined ? null : `${ground} ground`,
+    plug === undefined ? null : `plug ${safeText(plug)}`,
+    regulated === undefined ? null : regulated ? 'regulated' : 'unregulated',
+  ];
+  return words.filter((word) => word !== null).join(', ');
+}
+
+const polarityWord = (polarity: Polarity | 'either'): string =>
+  polarity === 'either' ? 'polarity switch' : polarityText(polarity);

@@ -1,0 +1,64 @@
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+import { afterAll, describe, expect, it } from 'vitest';
+
+import { boardFolder, contentHash } from '../../../../src/node/disk/board-folder.js';
+import { readCatalogue } from '../../../../src/node/disk/read-catalogue.js';
+import { inputsBeside, inputsFromText } from '../../../../src/node/disk/read-inputs.js';
+import { marramCatalogue, tidewayBoard } from '../../../support/documented.js';
+
+const folder = await mkdtemp(join(tmpdir(), 'boardfeed-boards-'));
+afterAll(() => rm(folder, { recursive: true }));
+
+describe('the boards of a folder', () => {
+  it('are its files that end like boards, in order', async () => {
+    const names = ['b.yaml', 'a.YML', 'c.json', 'notes.txt', 'results.jsonl', '.hidden.yaml'];
+    for (const name of names) await writeFile(join(folder, name), '');
+    await mkdir(join(folder, 'd.yaml'));
+    expect(await boardFolder(folder)).toEqual({ kind: 'files', names: ['a.YML', 'b.yaml', 'c.json'] });
+  });
+
+  it('are none in a folder that is not there, is a file or holds none', async () => {
+    const empty = join(folder, 'd.yaml');
+    for (const path of [empty, join(folder, 'nowhere'), join(folder, 'b.yaml')])
+      expect(await boardFolder(path)).toMatchObject({ kind: 'none' });
+  });
+});
+
+it('a hash tells texts apart, and where one ends and the next begins', () => {
+  expect(contentHash('a', 'bc')).toBe(contentHash('a', 'bc'));
+  expect(contentHash('a', 'bc')).not.toBe(contentHash('ab', 'c'));
+});
+
+describe('a catalogue by itself', () => {
+  it('is read like one beside a board', async () => {
+    const path = join(folder, 'shop.yaml');
+    await writeFile(path, marramCatalogue);
+    const read = await readCatalogue(path);
+    const beside = inputsFromText({ file: 'b', text: tidewayBoard }, { file: 's', text: marramCatalogue });
+    if (read.kind === 'faulty' || beside.kind === 'faulty') throw new Error('it is without fault');
+    expect(read.value).toEqual({ catalogue: beside.value.catalogue, text: marramCatalogue });
+  });
+
+  it('is refused with its own faults', async () => {
+    const path = join(folder, 'bad-shop.yaml');
+    await writeFile(path, marramCatalogue.replace('price: 119.00', 'price: dear'));
+    expect(await readCatalogue(path)).toMatchObject({
+      kind: 'faulty',
+      faults: [{ file: path, key: 'supplies[0].price' }],
+    });
+    expect(await readCatalogue(join(folder, 'nowhere.yaml'))).toMatchObject({ kind: 'faulty' });
+  });
+});
+
+it('boards read beside one catalogue are read as they are one by one', () => {
+  const shop = { file: 'shop', text: marramCatalogue };
+  const read = inputsBeside(shop);
+  const boards = [tidewayBoard, tidewayBoard.replace('volts: 9', 'volts: nine'), tidewayBoard.replace('EUR', 'SEK')];
+  for (const text of [...boards, ...boards]) {
+    const board = { file: 'board', text };
+    expect(read(board)).toEqual(inputsFromText(board, shop));
+  }
+});

@@ -1,0 +1,41 @@
+import { afterAll, expect, test } from 'vitest';
+
+import type { Engine } from '../../../../solver/engines/engine.js';
+import { closeEngines } from '../../../../solver/engines/engines.js';
+import { startEngines } from '../../../../solver/engines/threads/start-engines.js';
+import { choose } from '../../../../src/planning/choose/choose.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  currentTotal,
+  euros,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+} from '../../../support/builders.js';
+
+const engines = startEngines();
+afterAll(async () => closeEngines(engines));
+
+test('the gap of a plan that is not proven is told in money, not in the steps of the search', async () => {
+  // Two pedals of 600 mA. A unit for 50 gives 1000 mA in all, so 1.2 of them would do if they could be cut: 60. Whole ones
+  // cost 100; the supply for 70 feeds both.
+  const outputs = bankOf(2, [settingOf(9, 600)]);
+  const board = boardOf([pedalOf('one', 600), pedalOf('two', 600)]);
+  const catalogue = catalogueOf([
+    supplyOf('small', 50, [outputs], { total: currentTotal(1000) }),
+    supplyOf('large', 70, [outputs], { total: currentTotal(1200) }),
+  ]);
+  const idle: Engine = { ...engines.trusted, solve: () => Promise.resolve({ kind: 'failed', reason: 'idle' }) };
+  const answer = await choose(board, catalogue, { engines: { trusted: idle, second: null }, method: 'compact' });
+  expect(answer).toMatchObject({ kind: 'plan', gap: { tier: 'cost', value: 7000, bound: 6000 } });
+});
+
+test('where time runs out and no quick plan keeps the budget, a partial plan leaves every pedal out', async () => {
+  const board = boardOf([pedalOf('one', 100)], { policy: policyOf({ budget: euros(1) }) });
+  const catalogue = catalogueOf([supplyOf('dear', 50, [bankOf(1, [settingOf(9, 100)])])]);
+  const answer = await choose(board, catalogue, { engines, partial: true, remainingMs: () => 0 });
+  expect(answer).toMatchObject({ kind: 'plan', wiring: { feeds: [], unpowered: ['one'] } });
+});

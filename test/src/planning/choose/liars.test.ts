@@ -1,0 +1,92 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import type { Engines } from '../../../../solver/engines/engines.js';
+import { choose } from '../../../../src/planning/choose/choose.js';
+import { tinyCase, type Case } from '../../../support/arbitraries.js';
+import { bruteForce } from '../../../support/brute-force.js';
+import { sharedEngines } from '../../../support/choosing.js';
+import { liars, silent, silentAboutDuals, type Liar } from '../../../support/liars.js';
+import { expectNotWrong, type Extent } from '../../../support/not-wrong.js';
+
+const honest = sharedEngines();
+const { second } = honest;
+if (second === null) throw new Error('boardfeed comes with two engines');
+
+const isPossible = ({ board, catalogue }: Case): boolean =>
+  bruteForce(board, catalogue, { aim: 'cost', partial: false }).kind === 'plan';
+
+/** A dozen boards, eight of which can be powered. */
+const sample = fc.sample(tinyCase, { seed: 7, numRuns: 60 });
+const boards = [...sample.filter(isPossible).slice(0, 8), ...sample.filter((of) => !isPossible(of)).slice(0, 4)];
+
+/** How far the answers to all boards go, none of them being wrong. */
+async function extents(engines: Engines, partial: boolean): Promise<readonly Extent[]> {
+  const found: Extent[] = [];
+  for (const of of boards) {
+    const answer = await choose(of.board, of.catalogue, { engines, partial, method: 'compact' });
+    found.push(expectNotWrong(answer, of, { aim: 'cost', partial }));
+  }
+  return found;
+}
+
+const named = liars.map((liar) => [liar(honest.trusted).name, liar] as const);
+
+it('the boards are a dozen', () => {
+  expect(boards).toHaveLength(12);
+});
+
+describe.each(named)('an engine that %s', (_, liar) => {
+  it('in the second place keeps nothing from being shown', async () => {
+    const engines = { trusted: honest.trusted, second: liar(second) };
+    expect(await extents(engines, false)).toEqual([
+      ...Array<Extent>(8).fill('proven'),
+      ...Array<Extent>(4).fill('impossible'),
+    ]);
+  });
+
+  it('in the first place makes no answer wrong', async () => {
+    await extents({ trusted: liar(honest.trusted), second }, false);
+    await extents({ trusted: liar(honest.trusted), second }, true);
+  });
+
+  it('by itself makes no answer wrong', async () => {
+    await extents({ trusted: liar(honest.trusted), second: null }, false);
+  });
+});
+
+// Two engines that share no code and tell the same lie are beyond what can be shown. Two that lie differently are not.
+describe('two engines that lie differently', () => {
+  const pairs = named.flatMap(([first, one], index) =>
+    named.slice(index + 1).map(([other, two]) => [first, other, one, two] as const),
+  );
+  const chosen = pairs.filter((__, index) => index % 11 === 0);
+
+  it.each(chosen)('make no answer wrong: one %s, the other %s', async (_, __, one, two) => {
+    await extents({ trusted: one(honest.trusted), second: two(second) }, false);
+  });
+});
+
+describe('an engine that does not answer', () => {
+  const [of] = boards;
+  /** Asked so often, there is a little time left; then none. */
+  const patience = (): (() => number) => {
+    let asked = 0;
+    return () => ((asked += 1) > 6 ? 0 : 200);
+  };
+
+  it.each<[string, (liar: Liar) => Engines, Liar]>([
+    ['first', (liar) => ({ trusted: liar(honest.trusted), second }), silent],
+    ['second', (liar) => ({ trusted: honest.trusted, second: liar(second) }), silent],
+    ['for duals', (liar) => ({ trusted: liar(honest.trusted), second }), silentAboutDuals],
+    ['nor the other', (liar) => ({ trusted: liar(honest.trusted), second: liar(second) }), silent],
+  ])('keeps nobody waiting for ever: %s', async (_, enginesWith, liar) => {
+    if (of === undefined) throw new Error('no board');
+    const answer = await choose(of.board, of.catalogue, {
+      engines: enginesWith(liar),
+      method: 'compact',
+      remainingMs: patience(),
+    });
+    expectNotWrong(answer, of, { aim: 'cost', partial: false });
+  });
+});

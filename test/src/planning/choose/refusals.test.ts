@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Pedal } from '../../../../src/domain/pedal.js';
+import type { Rule } from '../../../../src/domain/rules.js';
+import { refusalsOf } from '../../../../src/planning/choose/refusals.js';
+import {
+  bankOf,
+  currentTotal,
+  factor,
+  listed,
+  milliamps,
+  pedalOf,
+  policyOf,
+  powerTotal,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../../support/builders.js';
+import { adapter, box, boxOf, caseOf, flip, one, stack, type Given } from '../trials/trial.js';
+
+function refusals(given: Given) {
+  const { board, catalogue } = caseOf(given);
+  const [pedal] = board.pedals;
+  if (pedal === undefined) throw new Error('no pedal');
+  return refusalsOf(pedal, board, catalogue);
+}
+
+const rulesOf = (given: Given): readonly Rule[] => refusals(given).map(({ rule }) => rule);
+const { headroom } = policyOf();
+const alternating = { power: 'AC', polarity: null } as const;
+
+describe('why an output does not feed a pedal', () => {
+  it.each<[Rule, Given, RegExp]>([
+    ['mains', { pedals: one(), supplies: [box(1)], policy: { mains: volts(230) } }, /does not state.*230 V/],
+    [
+      'mains',
+      {
+        pedals: one(),
+        supplies: [box(1, {}, { mains: { from: volts(100), to: volts(120) } })],
+        policy: { mains: volts(230) },
+      },
+      /100 V.*120 V.*230 V/,
+    ],
+    ['power', { pedals: one(50, alternating), supplies: [box(1)] }, /AC.*DC/],
+    ['voltage', { pedals: one(50, { accepts: listed(12, 18) }), supplies: [box(1)] }, /12 V.*18 V.*9 V/],
+    ['voltage', { pedals: one(), supplies: [boxOf([bankOf(1, [settingOf(9, 100, 13.5)])])] }, /9 V.*13\.5 V/],
+    [
+      'voltage',
+      { pedals: one(50, { survives: volts(13) }), supplies: [boxOf([bankOf(1, [settingOf(9, 100, 13.5)])])] },
+      /13\.5 V.*survives 13 V/,
+    ],
+    ['plug', { pedals: one(50, { inlet: 'jack-3.5' }), supplies: [box(1)] }, /jack-3\.5.*barrel-2\.1/],
+    [
+      'polarity',
+      { pedals: one(50, { polarity: 'centre-positive' }), supplies: [box(1)] },
+      /centre-positive.*centre-negative/,
+    ],
+    ['current', { pedals: one(100.5), supplies: [box(1)] }, /100\.5 mA.*100 mA/],
+    [
+      'current',
+      {
+        pedals: one(90, { figure: 'guess' }),
+        supplies: [box(1)],
+        policy: { guess: factor(1.5), headroom: { ...headroom, alone: factor(1.2) } },
+      },
+      /90 mA × 1\.5.*× 1\.2 = 162 mA.*100 mA/,
+    ],
+    ['startup', { pedals: one(50, { startup: milliamps(350) }), supplies: [box(1)] }, /350 mA.*100 mA/],
+    ['total', { pedals: one(90), supplies: [box(1, {}, { total: currentTotal(80) })] }, /90 mA.*80 mA/],
+    ['total', { pedals: one(90), supplies: [box(1, { total: powerTotal(0.8) })] }, /90 mA.*0\.8 W/],
+    ['stock', { pedals: one(), supplies: [box(1, {}, { stock: 0 })] }, /none is owned or in stock/],
+    [
+      'stock',
+      { pedals: one(50, { polarity: 'centre-positive' }), supplies: [box(1)], parts: [{ ...flip, stock: 0 }] },
+      /lead.*neither owned nor in stock/,
+    ],
+  ])('%s: with place and figures', (rule, given, message) => {
+    const found = refusals(given);
+    expect(found.map((refusal) => refusal.rule)).toEqual([rule]);
+    expect(found[0]).toMatchObject({ rule, at: { supply: 'box', outputs: [1] } });
+    expect(found[0]?.message).toMatch(message);
+  });
+
+  it('is a join that would do but for its lead', () => {
+    const given: Given = { pedals: one(50, { accepts: listed(18) }), supplies: [box(2, { joins: ['series'] })] };
+    expect(rulesOf(given)).toContain('join');
+    expect(refusals({ ...given, parts: [stack] })).not.toContainEqual(expect.objectContaining({ rule: 'join' }));
+  });
+});
+
+describe('the nearest miss', () => {
+  it('comes first: what fails last in the order of the rules', () => {
+    const supplies = [
+      supplyOf('plug', 10, [bankOf(1, [settingOf(9, 100)], { plug: 'jack-3.5' })]),
+      supplyOf('weak', 10, [bankOf(1, [settingOf(9, 40)])]),
+      supplyOf('gone', 10, [bankOf(1, [settingOf(9, 100)])], { stock: 0 }),
+      supplyOf('low', 10, [bankOf(1, [settingOf(6, 100)])]),
+    ];
+    const found = refusals({ pedals: one(), supplies });
+    expect(found.map(({ rule, at }) => [rule, at?.supply])).toEqual([
+      ['stock', 'gone'],
+      ['current', 'weak'],
+      ['plug', 'plug'],
+      ['voltage', 'low'],
+    ]);
+  });
+
+  it('is the strongest of the weak outputs, wherever it stands', () => {
+    const weak = [150, 250, 200].map((rating) => supplyOf(`gives-${rating}`, 10, [bankOf(1, [settingOf(9, rating)])]));
+    expect(refusals({ pedals: one(300), supplies: weak })).toMatchObject([{ at: { supply: 'gives-250' } }]);
+    const banks = [bankOf(3, [settingOf(9, 150)]), bankOf(2, [settingOf(9, 250)])];
+    expect(refusals({ pedals: one(300), supplies: [boxOf(banks)] })).toMatchObject([{ at: { outputs: [4, 5] } }]);
+  });
+
+  it('is the output that lacks least, where the pedal draws more at other volts', () => {
+    const draw: Pedal['draw'] = {
+      kind: 'per voltage',
+      microamps: new Map([
+        [volts(9), milliamps(300)],
+        [volts(18), milliamps(100)],
+      ]),
+    };
+    // 200 of 300 mA at 9 V; 99 of 100 mA at 18 V.
+    const supplies = [
+      supplyOf('nine', 10, [bankOf(1, [settingOf(9, 200)])]),
+      supplyOf('eighteen', 10, [bankOf(1, [settingOf(18, 99)])]),
+    ];
+    const pedals = [pedalOf('one', 0, { accepts: listed(9, 18), draw })];
+    expect(refusals({ pedals, supplies })).toMatchObject([{ rule: 'current', at: { supply: 'eighteen' } }]);
+  });
+
+  it('is the output whose volts are nearest, and one that only rises too far is nearer still', () => {
+    const at = (id: string, setting: ReturnType<typeof settingOf>) => supplyOf(id, 10, [bankOf(1, [setting])]);
+    const far = [at('five', settingOf(5, 100)), at('twelve', settingOf(12, 100)), at('eighteen', settingOf(18, 100))];
+    expect(refusals({ pedals: one(), supplies: far })).toMatchObject([{ rule: 'voltage', at: { supply: 'twelve' } }]);
+    const rising = [...far, at('rising', settingOf(9, 100, 17))];
+    expect(refusals({ pedals: one(), supplies: rising })).toMatchObject([{ at: { supply: 'rising' } }]);
+  });
+
+  it('takes two leads into account, and stops at three', () => {
+    const leads = [adapter('a', 'barrel-2.1', 'clip'), adapter('b', 'clip', 'stud'), adapter('c', 'stud', 'jack-3.5')];
+    expect(rulesOf({ pedals: one(500, { inlet: 'stud' }), supplies: [box(1)], parts: leads })).toEqual(['current']);
+    expect(rulesOf({ pedals: one(500, { inlet: 'jack-3.5' }), supplies: [box(1)], parts: leads })).toEqual(['plug']);
+  });
+});

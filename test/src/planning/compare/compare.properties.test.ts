@@ -1,0 +1,152 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { audit, isSound } from '../../../../src/audit/audit.js';
+import { choosingAims, tiersOf, tierValue, type ChoosingAim } from '../../../../src/domain/aim.js';
+import type { Score } from '../../../../src/domain/plan.js';
+import { minorUnits, type SupplyId } from '../../../../src/domain/quantities.js';
+import { compare } from '../../../../src/planning/compare/compare.js';
+import type { PlannedOption } from '../../../../src/planning/compare/comparison.js';
+import type { Case } from '../../../support/arbitraries.js';
+import { noisyCase, shoppingCase } from '../../../support/arbitrary-shops.js';
+import { bruteForce } from '../../../support/brute-force.js';
+import { contains, everyPurchase, type Counts, type PurchaseFound } from '../../../support/brute-force-purchases.js';
+import { sharedEngines } from '../../../support/choosing.js';
+
+const engines = sharedEngines();
+const runs = 100;
+
+const figures = (score: Score, aim: ChoosingAim, { board }: Case): readonly number[] =>
+  tiersOf(aim).map((tier) => tierValue(tier, score, board.policy));
+
+/** Below zero when the first is the smaller in the first figure in which they differ. */
+const inOrder = (first: readonly number[], second: readonly number[]): number =>
+  first.map((value, at) => value - (second[at] ?? 0)).find((difference) => difference !== 0) ?? 0;
+
+const boughtBy = ({ supplies }: PlannedOption): Counts => new Map(supplies.map(({ id, units }) => [id, units]));
+
+const planned = (options: readonly { readonly kind: string }[]): readonly PlannedOption[] =>
+  options.filter((option): option is PlannedOption => option.kind === 'plan');
+
+/** The least figures of the purchases that hold none of those listed; null when there are no such purchases. */
+function nextFigures(
+  all: readonly PurchaseFound[],
+  listed: readonly Counts[],
+  aim: ChoosingAim,
+  of: Case,
+): readonly number[] | null {
+  const left = all.filter(({ bought }) => !listed.some((earlier) => contains(bought, earlier)));
+  const [best] = left.map(({ score }) => figures(score, aim, of)).sort(inOrder);
+  return best ?? null;
+}
+
+describe.each(choosingAims)('under the aim of %s', (aim) => {
+  it('the best purchases are those that trying everything finds, in order', async () => {
+    const seen = { none: 0, several: 0, one: 0 };
+    await fc.assert(
+      fc.asyncProperty(shoppingCase, fc.integer({ min: 1, max: 6 }), async (of, best) => {
+        const { purchases } = everyPurchase(of.board, of.catalogue, aim);
+        const comparison = await compare(of.board, of.catalogue, { aim, best, engines });
+        const options = planned(comparison.options);
+        seen[options.length === 0 ? 'none' : options.length > 1 ? 'several' : 'one'] += 1;
+        const listed: Counts[] = [];
+        for (const option of options) {
+          const bought = boughtBy(option);
+          const same = purchases.find((each) => contains(each.bought, bought) && contains(bought, each.bought));
+          if (same === undefined) throw new Error('an option buys what trying everything never buys');
+          expect(figures(option.score, aim, of)).toEqual(figures(same.score, aim, of));
+          expect(figures(option.score, aim, of)).toEqual(nextFigures(purchases, listed, aim, of));
+          listed.push(bought);
+        }
+        const next = nextFigures(purchases, listed, aim, of);
+        expect(comparison.best.end).toBe(options.length === best ? 'enough' : 'all');
+        if (options.length < best) expect(next).toBeNull();
+      }),
+      { numRuns: runs },
+    );
+    expect(seen.several).toBeGreaterThan(runs / 4);
+  });
+});
+
+describe('what money buys', () => {
+  it('is every pair that trying everything finds unbeaten, and no other', async () => {
+    const seen = { exposed: 0, bricks: 0 };
+    await fc.assert(
+      fc.asyncProperty(noisyCase, async (of) => {
+        const { unbeaten, purchases } = everyPurchase(of.board, of.catalogue, 'cost');
+        const comparison = await compare(of.board, of.catalogue, { best: 1, engines });
+        expect(comparison.tradeOffs.length).toBe(purchases.length === 0 ? 0 : 2);
+        for (const { against, points, complete } of comparison.tradeOffs) {
+          expect(complete).toBe(true);
+          expect(points.map(({ money, amount }) => [money, amount])).toEqual(unbeaten[against]);
+          if (points.length > 1) seen[against] += 1;
+          for (const { money, amount, wiring } of points) {
+            const report = audit(of.board, of.catalogue, wiring.feeds, { partial: false });
+            expect(isSound(report)).toBe(true);
+            expect([report.wiring.score.money, report.wiring.score[against]]).toEqual([money, amount]);
+          }
+        }
+      }),
+      { numRuns: runs },
+    );
+    expect(Math.min(seen.exposed, seen.bricks)).toBeGreaterThan(runs / 20);
+  });
+});
+
+describe('a purchase that is asked for', () => {
+  it('gets the best wiring that trying everything finds for just these supplies', async () => {
+    const seen = { plan: 0, fails: 0, idle: 0, stock: 0, budget: 0 };
+    await fc.assert(
+      fc.asyncProperty(
+        shoppingCase,
+        fc.array(fc.integer({ min: 0, max: 5 }), { minLength: 9, maxLength: 9 }),
+        async (of, rolled) => {
+          const dice = [...rolled];
+          const { board, catalogue } = of;
+          const bought = new Map(
+            catalogue.supplies.flatMap(({ id }): readonly (readonly [SupplyId, number])[] => {
+              const die = dice.pop() ?? 0;
+              return die > 3 ? [[id, die - 3]] : [];
+            }),
+          );
+          const aim = choosingAims[(dice.pop() ?? 0) % 3] ?? 'cost';
+          const comparison = await compare(board, catalogue, { aim, best: 1, asked: [bought], engines });
+          const option = comparison.options.find(({ asked }) => asked);
+          expect(option).toBeDefined();
+          const paid = catalogue.supplies.reduce((sum, { id, price }) => sum + (bought.get(id) ?? 0) * (price ?? 0), 0);
+          const missing = catalogue.supplies.some(({ id, stock }) => (bought.get(id) ?? 0) > (stock ?? Infinity));
+          const beyond = paid > (board.policy.budget ?? Infinity);
+          if (option === undefined) return;
+          seen[option.kind] += 1;
+          if (missing || beyond) {
+            seen[missing ? 'stock' : 'budget'] += 1;
+            expect(option.kind).toBe('fails');
+            return;
+          }
+          const after = afterBuying(of, bought, paid);
+          const expected = bruteForce(after.board, after.catalogue, { aim, partial: false });
+          expect(option.kind).toBe(expected.kind === 'plan' ? 'plan' : 'fails');
+          if (option.kind === 'fails' || expected.kind === 'impossible') return;
+          if (option.idle.length > 0) seen.idle += 1;
+          const score = { ...expected.score, money: minorUnits(expected.score.money + paid) };
+          expect(figures(option.score, aim, of)).toEqual(figures(score, aim, of));
+        },
+      ),
+      { numRuns: runs },
+    );
+    expect(Math.min(seen.plan, seen.fails)).toBeGreaterThan(runs / 10);
+    expect(Math.min(seen.idle, seen.stock)).toBeGreaterThan(runs / 20);
+  });
+});
+
+/** The customer after the purchase, at a shop that has sold out of supplies. */
+function afterBuying({ board, catalogue }: Case, bought: ReadonlyMap<SupplyId, number>, paid: number): Case {
+  const { owned, policy } = board;
+  const supplies = new Map(owned.supplies);
+  for (const [id, units] of bought) supplies.set(id, (supplies.get(id) ?? 0) + units);
+  const budget = policy.budget === null ? null : minorUnits(policy.budget - paid);
+  return {
+    board: { ...board, owned: { ...owned, supplies }, policy: { ...policy, budget } },
+    catalogue: { ...catalogue, supplies: catalogue.supplies.map((supply) => ({ ...supply, stock: 0 })) },
+  };
+}

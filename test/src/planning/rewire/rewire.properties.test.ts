@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { tiersOf, tierValue } from '../../../../src/domain/aim.js';
+import type { Wiring } from '../../../../src/domain/plan.js';
+import type { PedalId } from '../../../../src/domain/quantities.js';
+import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewire.js';
+import type { Case } from '../../../support/arbitraries.js';
+import { wiredCase } from '../../../support/arbitrary-wirings.js';
+import { bruteForceMoves } from '../../../support/brute-force-moves.js';
+import { sharedEngines } from '../../../support/choosing.js';
+
+const engines = sharedEngines();
+const runs = 300;
+
+/** The proven plan, null when it is impossible. @throws Error when nothing was proven: there is no limit of time. */
+async function proven({ board, catalogue }: Case, options: RewireOptions): Promise<Wiring | null> {
+  const answer = await rewire(board, catalogue, { engines, ...options });
+  if (answer.kind === 'impossible') return null;
+  if (answer.kind === 'plan' && answer.gap === null) return answer.wiring;
+  throw new Error(`nothing was proven: ${JSON.stringify(answer)}`);
+}
+
+const figures = ({ score }: Pick<Wiring, 'score'>, { board }: Case): readonly number[] =>
+  tiersOf('moves').map((tier) => tierValue(tier, score, board.policy));
+
+describe('re-plugging', () => {
+  it.each([false, true])('is as good as brute force finds it; partial: %s', async (partial) => {
+    const seen = { plan: 0, impossible: 0, moved: 0, stayed: 0 };
+    await fc.assert(
+      fc.asyncProperty(wiredCase, async (of) => {
+        const expected = bruteForceMoves(of.board, of.catalogue, { partial });
+        const wiring = await proven(of, { partial });
+        seen[expected === null ? 'impossible' : 'plan'] += 1;
+        expect(wiring === null).toBe(expected === null);
+        if (wiring === null || expected === null) return;
+        expect(figures(wiring, of)).toEqual(figures({ score: expected }, of));
+        if (wiring.score.moved === 0) seen.stayed += 1;
+        else seen.moved += 1;
+      }),
+      { numRuns: runs },
+    );
+    expect(seen.plan).toBeGreaterThan(runs / 3);
+    expect(seen.moved).toBeGreaterThan(runs / 10);
+    expect(seen.stayed).toBeGreaterThan(runs / 10);
+  });
+
+  it('keeps what it is told to keep', async () => {
+    let kept = 0;
+    await fc.assert(
+      fc.asyncProperty(wiredCase, fc.array(fc.nat({ max: 3 }), { maxLength: 2 }), async (of, pins) => {
+        const keep = [...new Set(pins.flatMap((pin): PedalId[] => of.board.wiring.slice(pin, pin + 1).map(({ pedal }) => pedal)))]; // prettier-ignore
+        const expected = bruteForceMoves(of.board, of.catalogue, { partial: false, keep });
+        const wiring = await proven(of, { keep });
+        expect(wiring === null).toBe(expected === null);
+        if (wiring === null || expected === null) return;
+        expect(figures(wiring, of)).toEqual(figures({ score: expected }, of));
+        expect(keep.filter((pedal) => wiring.moved?.includes(pedal))).toEqual([]);
+        if (keep.length > 0) kept += 1;
+      }),
+      { numRuns: runs },
+    );
+    expect(kept).toBeGreaterThan(runs / 10);
+  });
+});

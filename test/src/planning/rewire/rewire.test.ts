@@ -1,0 +1,315 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
+import type { Pedal } from '../../../../src/domain/pedal.js';
+import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import type { Answer, Reason } from '../../../../src/planning/answer.js';
+import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewire.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  euros,
+  listed,
+  milliamps,
+  partOf,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../../support/builders.js';
+import { sharedEngines } from '../../../support/choosing.js';
+
+const engines = sharedEngines();
+
+const small = (outputs: number, more: object = {}) => bankOf(outputs, [settingOf(9, 100)], more);
+const strong = (outputs: number) => bankOf(outputs, [settingOf(9, 400), settingOf(18, 200)]);
+
+const wiredOn = (supply: string, pedal: string, output: number, more: Partial<WiredFeed> = {}): WiredFeed => ({
+  pedal: pedalId(pedal),
+  supply: supplyId(supply),
+  unit: 1,
+  outputs: [output],
+  millivolts: volts(9),
+  join: null,
+  chain: null,
+  adapters: [],
+  ...more,
+});
+const quay = (pedal: string, output: number, more: Partial<WiredFeed> = {}) => wiredOn('quay', pedal, output, more);
+
+const ownedOf = (supplies: Readonly<Record<string, number>>, parts: Readonly<Record<string, number>> = {}) => ({
+  supplies: new Map(Object.entries(supplies).map(([id, units]) => [supplyId(id), units])),
+  parts: new Map(Object.entries(parts).map(([id, units]) => [partId(id), units])),
+});
+
+/** The supply `quay` is owned, of the banks given. */
+function wired(
+  pedals: readonly Pedal[],
+  banks: readonly ReturnType<typeof bankOf>[],
+  wiring: readonly WiredFeed[],
+  more: Partial<Board> = {},
+): Board {
+  const gear = { supplies: [supplyOf('quay', 0, banks, { price: null, stock: 0 })], parts: more.gear?.parts ?? [] };
+  return boardOf(pedals, { owned: ownedOf({ quay: 1 }), wiring, ...more, gear });
+}
+
+async function planOf(board: Board, catalogue: Catalogue | null = null, options: RewireOptions = {}) {
+  const answer = await rewire(board, catalogue, { engines, ...options });
+  if (answer.kind !== 'plan' || answer.gap !== null || answer.changes === undefined)
+    throw new Error(`no proven plan: ${JSON.stringify(answer)}`);
+  return { ...answer, changes: answer.changes };
+}
+
+async function reasonsOf(
+  board: Board,
+  catalogue: Catalogue | null,
+  options: RewireOptions,
+): Promise<readonly Reason[]> {
+  const answer: Answer = await rewire(board, catalogue, { engines, ...options });
+  if (answer.kind !== 'impossible') throw new Error(`a plan exists: ${JSON.stringify(answer)}`);
+  return answer.reasons;
+}
+
+const id = pedalId;
+
+describe('why a pedal moves', () => {
+  it('is that today breaks a rule by itself', async () => {
+    const board = wired([pedalOf('reverb', 250)], [small(2), strong(1)], [quay('reverb', 2)]);
+    const { changes } = await planOf(board);
+    expect(changes.moves).toMatchObject([
+      { from: { outputs: [2] }, to: { outputs: [3] }, reason: { kind: 'rule', violation: { rule: 'current' } } },
+    ]);
+  });
+
+  it('is that it would break a rule together with what the plan has elsewhere', async () => {
+    const positive = { ground: 'positive' } as const;
+    const pedals = [pedalOf('fuzz', 5, positive), pedalOf('drive', 5), pedalOf('chorus', 5)];
+    const banks = [small(3, { isolated: false }), small(1)];
+    const board = wired(pedals, banks, [quay('fuzz', 1), quay('drive', 2), quay('chorus', 3)]);
+    const { changes } = await planOf(board);
+    expect(changes.stays).toEqual([id('drive'), id('chorus')]);
+    expect(changes.moves).toMatchObject([
+      { from: { pedal: 'fuzz' }, to: { outputs: [4] }, reason: { kind: 'rule', violation: { rule: 'ground' } } },
+    ]);
+  });
+
+  it('is that another pedal takes its place', async () => {
+    const pedals = [pedalOf('delay', 70), pedalOf('reverb', 300)];
+    const { changes } = await planOf(wired(pedals, [small(1), strong(1)], [quay('delay', 2)]));
+    expect(changes).toMatchObject({
+      added: ['reverb'],
+      moves: [{ from: { pedal: 'delay' }, reason: { kind: 'taken', by: ['reverb'] } }],
+    });
+  });
+
+  it('is that it saves money', async () => {
+    const catalogue = catalogueOf([], [partOf('flip', 4, { kind: 'adapter' }, { reverses: true })]);
+    const banks = [small(1, { polarity: 'centre-positive' }), small(1)];
+    const board = wired([pedalOf('delay', 70)], banks, [quay('delay', 1, { adapters: [partId('flip')] })]);
+    const { changes, wiring } = await planOf(board, catalogue);
+    expect(wiring.score).toMatchObject({ money: 0, moved: 1 });
+    expect(changes.moves).toMatchObject([{ reason: { kind: 'saves', money: 400, exposed: [] } }]);
+    expect(changes.unlisted).toEqual([{ part: 'flip', units: 1 }]);
+    const owning = { ...board, owned: ownedOf({ quay: 1 }, { flip: 1 }) };
+    expect((await planOf(owning, catalogue)).changes).toMatchObject({ moves: [], steps: [], unlisted: [] });
+  });
+
+  it('is that it keeps noise off', async () => {
+    const pedals = [pedalOf('fuzz', 5, { highGain: true }), pedalOf('looper', 150, { digital: true })];
+    const banks = [bankOf(2, [settingOf(9, 200)], { isolated: false }), small(1)];
+    const { changes, wiring } = await planOf(wired(pedals, banks, [quay('fuzz', 1)]));
+    expect(wiring.exposed).toEqual([]);
+    expect(changes.moves).toMatchObject([
+      { to: { outputs: [3] }, reason: { kind: 'saves', money: 0, exposed: ['fuzz'] } },
+    ]);
+  });
+
+  it('weighs noise that is there today for nothing', async () => {
+    const pedals = [pedalOf('fuzz', 5, { highGain: true }), pedalOf('looper', 80, { digital: true })];
+    const banks = [small(2, { isolated: false }), small(1)];
+    const { wiring, changes } = await planOf(wired(pedals, banks, [quay('fuzz', 1), quay('looper', 2)]));
+    expect(wiring.score).toMatchObject({ moved: 0, exposed: 1, newlyExposed: 0 });
+    expect(changes.steps).toEqual([]);
+  });
+});
+
+describe('what a plan changes', () => {
+  it('may be leads alone, where a pedal comes to another one’s output', async () => {
+    const fan = partOf('fan', 0, { kind: 'chain', tails: 3 }, { price: null, stock: 0 });
+    const pedals = [pedalOf('drive', 10), pedalOf('chorus', 20)];
+    const board = wired(pedals, [small(1)], [quay('drive', 1)], {
+      gear: { supplies: [], parts: [fan] },
+      owned: ownedOf({ quay: 1 }, { fan: 1 }),
+    });
+    const { changes, wiring } = await planOf(board);
+    expect(wiring.score.moved).toBe(0);
+    expect(changes).toMatchObject({ stays: ['drive'], releads: ['drive'], moves: [], added: ['chorus'] });
+    expect(changes.steps.map(({ kind }) => kind)).toEqual(
+      ['mains off', 'pull', 'lay', 'mains on', 'measure', 'measure', 'mains off', 'plug', 'plug', 'mains on'], // prettier-ignore
+    );
+  });
+
+  it('leaves a chain in place that one more pedal comes to', async () => {
+    const fan = partOf('fan', 0, { kind: 'chain', tails: 3 }, { price: null, stock: 0 });
+    const pedals = [pedalOf('drive', 10), pedalOf('chorus', 20), pedalOf('phaser', 10)];
+    const chain = partId('fan');
+    const board = wired(pedals, [small(1)], [quay('drive', 1, { chain }), quay('chorus', 1, { chain })], {
+      gear: { supplies: [], parts: [fan] },
+      owned: ownedOf({ quay: 1 }, { fan: 1 }),
+    });
+    const { changes } = await planOf(board);
+    expect(changes).toMatchObject({ stays: ['drive', 'chorus'], releads: [], added: ['phaser'] });
+    expect(changes.steps.filter(({ kind }) => kind === 'pull')).toEqual([]);
+    expect(changes.steps.filter(({ kind }) => kind === 'lay')).toMatchObject([
+      { chained: true, feeds: [{ pedal: 'phaser' }] },
+    ]);
+  });
+
+  it('keeps today’s lead where another one would do as well', async () => {
+    const lead = (name: string) => partOf(name, 0, { kind: 'adapter' }, { gives: 'jack-3.5', price: null, stock: 0 });
+    const board = wired(
+      [pedalOf('drive', 10, { inlet: 'jack-3.5' })],
+      [small(1)],
+      [quay('drive', 1, { adapters: [partId('b')] })],
+      {
+        gear: { supplies: [], parts: [lead('a'), lead('b'), lead('c')] },
+        owned: ownedOf({ quay: 1 }, { a: 1, b: 1, c: 1 }),
+      },
+    );
+    const { wiring, changes } = await planOf(board);
+    expect(wiring.feeds).toMatchObject([{ adapters: ['b'] }]);
+    expect(changes.steps).toEqual([]);
+  });
+
+  it('pulls the plug of a pedal that is left without power, and counts it as moved', async () => {
+    const pedals = [pedalOf('odd', 10, { accepts: listed(24) }), pedalOf('drive', 10), pedalOf('chorus', 10)];
+    const board = wired(pedals, [small(2)], [quay('odd', 1), quay('drive', 2)]);
+    const { changes, wiring } = await planOf(board, null, { partial: true });
+    expect(wiring).toMatchObject({ unpowered: ['odd'], moved: ['odd'], score: { moved: 1 } });
+    expect(changes).toMatchObject({ stays: ['drive'], moves: [], added: ['chorus'], dropped: ['odd'] });
+    expect(changes.steps).toContainEqual(
+      expect.objectContaining({ kind: 'pull', from: expect.objectContaining({ pedal: 'odd' }) as unknown }),
+    );
+  });
+
+  it('leaves a plugged pedal plugged rather than a new one where only one can be powered', async () => {
+    const pedals = [pedalOf('new', 10), pedalOf('old', 10)];
+    const { wiring } = await planOf(wired(pedals, [small(1)], [quay('old', 1)]), null, { partial: true });
+    expect(wiring).toMatchObject({ unpowered: ['new'], moved: [] });
+  });
+
+  it('turns a switch while nothing hangs on it', async () => {
+    const pedals = [pedalOf('drive', 10, { accepts: listed(9, 18) }), pedalOf('reverb', 300)];
+    const board = wired(pedals, [small(1), strong(1)], [quay('drive', 2, { millivolts: volts(18) })]);
+    const { changes } = await planOf(board);
+    const kinds = changes.steps.map(({ kind }) => kind);
+    expect(kinds.indexOf('pull')).toBeLessThan(kinds.indexOf('set volts'));
+    expect(kinds.indexOf('set volts')).toBeLessThan(kinds.indexOf('lay'));
+    expect(changes.steps).toContainEqual({
+      kind: 'set volts',
+      place: { supply: 'quay', unit: 1, outputs: [2] },
+      millivolts: 9000,
+      was: 18_000,
+    });
+  });
+});
+
+describe('a pedal that must stay', () => {
+  it('stays, though two were plugged into its output', async () => {
+    const pedals = [pedalOf('a', 40), pedalOf('b', 40), pedalOf('c', 40)];
+    const board = wired(pedals, [small(4)], [quay('a', 1), quay('b', 1), quay('c', 3)]);
+    for (const keep of ['a', 'b']) {
+      const { wiring } = await planOf(board, null, { keep: [id(keep)] });
+      expect(wiring.moved).toEqual([keep === 'a' ? 'b' : 'a']);
+    }
+  });
+
+  it('makes another one move', async () => {
+    const pedals = [pedalOf('delay', 70), pedalOf('chorus', 70), pedalOf('reverb', 300)];
+    const board = wired(pedals, [small(2), strong(2)], [quay('delay', 3), quay('chorus', 4)]);
+    const { wiring } = await planOf(board, null, { keep: [id('delay')] });
+    expect(wiring.moved).toEqual(['chorus']);
+  });
+
+  it('must be plugged in', async () => {
+    const board = wired([pedalOf('delay', 70)], [small(1)], []);
+    await expect(rewire(board, null, { engines, keep: [id('delay')] })).rejects.toThrow(RangeError);
+  });
+});
+
+describe('what was asked for and makes it impossible', () => {
+  const wall = supplyOf('wall', 20, [bankOf(1, [settingOf(9, 500)])]);
+  const shop = catalogueOf([wall]);
+  const full = wired([pedalOf('delay', 70), pedalOf('reverb', 300)], [small(1)], [quay('delay', 1)]);
+
+  it('is to buy nothing', async () => {
+    const [first] = await reasonsOf(full, shop, { buy: 'never' });
+    expect(first).toMatchObject({ kind: 'request', requests: [{ kind: 'buy never' }], needed: 2000 });
+    expect(first).toHaveProperty(
+      'message',
+      'nothing is to be bought. Without that there is a plan that takes 20.00 EUR',
+    );
+  });
+
+  it('is the budget, which is then not told twice', async () => {
+    const reasons = await reasonsOf(full, shop, { budget: euros(19.99) });
+    expect(reasons).toMatchObject([{ kind: 'request', requests: [{ kind: 'budget', allowed: 1999 }], needed: 2000 }]);
+    expect((await planOf(full, shop, { budget: euros(20) })).wiring.score.money).toBe(2000);
+  });
+
+  it('is no more than what the board’s own budget says', async () => {
+    const poor = { ...full, policy: policyOf({ budget: euros(10) }) };
+    expect(await reasonsOf(poor, shop, { budget: euros(5) })).toMatchObject([
+      { kind: 'limit', limit: 'budget', needed: 2000 },
+    ]);
+    expect((await planOf(poor, shop, { budget: euros(20) })).wiring.score.money).toBe(2000);
+  });
+
+  it('is a pedal that is to stay on an output that cannot feed it', async () => {
+    const board = wired([pedalOf('reverb', 300)], [small(1), strong(1)], [quay('reverb', 1)]);
+    expect(await reasonsOf(board, null, { keep: [id('reverb')] })).toMatchObject([
+      { kind: 'request', requests: [{ kind: 'keep', pedal: 'reverb', why: { rule: 'current' } }], needed: null },
+    ]);
+    const answer = await rewire(board, null, { engines, keep: [id('reverb')], partial: true });
+    expect(answer.kind).toBe('impossible');
+  });
+
+  it('is each of two pedals that cannot both stay', async () => {
+    const pedals = [pedalOf('delay', 70), pedalOf('chorus', 70)];
+    const board = wired(pedals, [small(2)], [quay('delay', 1), quay('chorus', 1)]);
+    const reasons = await reasonsOf(board, null, { keep: [id('delay'), id('chorus')] });
+    expect(reasons).toMatchObject([
+      { kind: 'request', requests: [{ pedal: 'delay', why: null }] },
+      { kind: 'request', requests: [{ pedal: 'chorus', why: null }] },
+    ]);
+  });
+
+  it('is several things together', async () => {
+    const pedals = [pedalOf('delay', 150), pedalOf('reverb', 300)];
+    const board = wired(pedals, [small(1), strong(1)], [quay('delay', 1), quay('reverb', 1)]);
+    const reasons = await reasonsOf(board, shop, { buy: 'never', keep: [id('delay'), id('reverb')] });
+    expect(reasons[0]).toMatchObject({
+      kind: 'request',
+      requests: [{ kind: 'keep', pedal: 'delay' }, { kind: 'keep', pedal: 'reverb' }, { kind: 'buy never' }],
+    });
+  });
+
+  it('is nothing where the board is impossible anyway', async () => {
+    const odd = wired([pedalOf('odd', 10, { accepts: listed(24) })], [small(1)], [quay('odd', 1)]);
+    const reasons = await reasonsOf(odd, shop, { buy: 'never', budget: euros(1), keep: [id('odd')] });
+    expect(reasons.map(({ kind }) => kind)).toEqual(['pedal']);
+  });
+});
+
+describe('without much time', () => {
+  it('says so, and needs no reason for every move', async () => {
+    const pedals = [pedalOf('delay', 70), pedalOf('chorus', 70), pedalOf('reverb', 300, { startup: milliamps(350) })];
+    const board = wired(pedals, [small(2), strong(1)], [quay('delay', 3), quay('chorus', 1)]);
+    const answer = await rewire(board, null, { engines, remainingMs: () => 0 });
+    if (answer.kind !== 'plan') throw new Error('there is a plan at first sight');
+    expect(answer.gap).not.toBeNull();
+    expect(answer.changes?.steps.length).toBeGreaterThan(0);
+  });
+});

@@ -1,0 +1,188 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import type { Comparison } from '../../../../src/planning/compare/comparison.js';
+import { compare } from '../../../../src/planning/compare/compare.js';
+import { supplyId } from '../../../../src/domain/quantities.js';
+import { comparisonJson } from '../../../../src/report/json/comparison-json.js';
+import { comparisonText } from '../../../../src/report/screen/comparison-screen.js';
+import { widthOf } from '../../../../src/report/screen/layout.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  euros,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+} from '../../../support/builders.js';
+import { sharedEngines } from '../../../support/choosing.js';
+
+const engines = sharedEngines();
+const nine = [settingOf(9, 300)];
+const shop = catalogueOf([
+  supplyOf('raft', 30, [bankOf(4, nine, { isolated: false })]),
+  supplyOf('quay', 90, [bankOf(4, nine)]),
+  supplyOf('dory', 12, [bankOf(1, nine)]),
+]);
+const board = boardOf(
+  [
+    pedalOf('echo', 200, { digital: true }),
+    pedalOf('fuzz', 5, { highGain: true }),
+    pedalOf('drive', 10, { highGain: true }),
+  ],
+  { name: 'Trio' },
+);
+const asked = [{ raft: 1, dory: 1 }, { quay: 1, dory: 2 }, { dory: 2 }].map(
+  (units) => new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count])),
+);
+
+const comparison: Comparison = await compare(board, shop, { engines, asked });
+const plain = { width: 80, colour: false };
+
+describe('a comparison on a screen', () => {
+  it('has a row an option, what it would take, and what money buys', () => {
+    expect(comparisonText(board, shop, comparison, plain)).toBe(`Trio: purchases compared
+The 3 best purchases at Test shop, and 2 that you asked for. Best is what costs
+least, with 20.00 EUR counted for each exposed pedal; then what takes fewer
+supplies.
+Proven best, one after the other; purchases that only add to one of these are
+left out.
+
+Side by side
+────────────
+     Buy                         Price  Exposed  Supplies  Leads  Spare  Fullest
+  1  3 × dory                36.00 EUR       *0         3      0      0     67 %
+  2  1 × raft                42.00 EUR        0         2      0      2     67 %
+     1 × dory
+     (asked for)
+  3  2 × raft                60.00 EUR        0         2      0      5     67 %
+  –  1 × quay               114.00 EUR        0         1      0      3     67 %
+     2 × dory
+     (asked for)
+     (not needed:
+     2 × dory)
+  –  2 × dory                24.00 EUR        -         -      -      -        -
+     (asked for)
+     (fails)
+
+  Exposed: high-gain pedals that share a ground with a digital one. Supplies: in
+  use, owned ones too; each takes a mains socket. Leads: chain leads, join leads
+  and adapters in use. Spare: outputs that stay free. Fullest: the output
+  nearest to its limit, reserve included. *: nothing that could be bought has
+  less of it for the same money, or as little for less.
+
+What it would take to be the best
+─────────────────────────────────
+  • Option 2 would be the best at 36.00 EUR or less for all of it: 6.00 EUR
+    below its price.
+  • Option 3 would be the best at 36.00 EUR or less for all of it: 24.00 EUR
+    below its price.
+  • 1 × quay and 2 × dory would be the best at 36.00 EUR or less for all of
+    it: 78.00 EUR below its price.
+  • 2 × dory cannot power the board: echo, fuzz and drive: each of these 3
+    pedals can be fed, and all but any one of them, but not all at once.
+
+Money against noise
+───────────────────
+  Exact: each is the cheapest with so few pedals exposed, and whatever is not
+  here is beaten by one of these.
+  30.00 EUR  2 exposed  1 × raft
+  36.00 EUR  0 exposed  3 × dory
+
+Money against supplies in use
+─────────────────────────────
+  The cheapest choice is that with the fewest supplies, too. Exact: nothing
+  costs less or has fewer supplies in use.
+  30.00 EUR  1 supply  1 × raft
+
+Before you plug anything in
+───────────────────────────
+  Each option's wiring is in the output of --json; boardfeed choose prints that
+  of the best, with all that is to be confirmed and measured first.
+`);
+  });
+
+  it('is as wide as the screen at the most, in every width and without Unicode', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 60, max: 160 }), fc.boolean(), (width, unicode) => {
+        const lines = comparisonText(board, shop, comparison, { width, colour: false, unicode }).split('\n');
+        expect(Math.max(...lines.map(widthOf))).toBeLessThanOrEqual(Math.max(60, width));
+        if (!unicode) expect(lines.join('')).toMatch(/^[\x20-\x7e]*$/);
+      }),
+    );
+  });
+
+  it('says the same with colour', () => {
+    const coloured = comparisonText(board, shop, comparison, { ...plain, colour: true });
+    expect(coloured.replace(/\u001b\[\d+m/g, '')).toBe(comparisonText(board, shop, comparison, plain));
+  });
+
+  it('shows what a file holds as text only', () => {
+    const evil = 'evil\u001b[2J\u202ename';
+    const named = { ...shop, supplies: shop.supplies.map((supply) => ({ ...supply, name: `${supply.name}${evil}` })) };
+    const text = comparisonText({ ...board, name: evil }, { ...named, name: evil }, comparison, plain);
+    expect(text).not.toMatch(/[\u001b\u202e]/);
+  });
+
+  it('says what is not known when the time ran out', () => {
+    const open: Comparison = {
+      ...comparison,
+      isProven: false,
+      best: { wanted: 9, end: 'stopped' },
+      tradeOffs: comparison.tradeOffs.map((tradeOff) => ({ ...tradeOff, complete: false })),
+    };
+    const text = comparisonText(board, shop, open, plain);
+    expect(text).toContain('Not all of the 9 best are proven: the search stopped early.');
+    expect(text).toContain('The search stopped early: there may be more choices than these.');
+    expect(text).not.toContain('Exact:');
+  });
+});
+
+describe('a comparison as JSON', () => {
+  const object = JSON.parse(comparisonJson(board, shop, comparison)) as Record<string, unknown>;
+
+  it('keeps its keys and their order', () => {
+    expect(Object.keys(object)).toEqual([
+      ...[
+        'format',
+        'board',
+        'catalogue',
+        'aim',
+        'status',
+        'currency',
+        'wanted',
+        'end',
+        'options',
+        'tradeOffs',
+        'reasons',
+      ],
+    ]);
+    const options = object['options'] as readonly Record<string, unknown>[];
+    expect(Object.keys(options[0] ?? {})).toEqual([
+      ...['rank', 'asked', 'status', 'buy', 'price', 'idle', 'score', 'sockets', 'spareOutputs', 'tightest', 'prefer'],
+      ...['unbeaten', 'plan'],
+    ]);
+    expect(Object.keys(options.at(-1) ?? {})).toEqual(['rank', 'asked', 'status', 'buy', 'price', 'reasons']);
+  });
+
+  it('counts all that is bought in price and score', () => {
+    const options = object['options'] as readonly Record<string, unknown>[];
+    const idle = options.find((option) => (option['idle'] as readonly unknown[] | undefined)?.length === 1);
+    expect(idle).toMatchObject({
+      price: '114.00',
+      score: { money: '114.00' },
+      idle: [{ id: 'dory', units: 2, price: '12.00' }],
+      plan: { score: { money: '90.00' } },
+    });
+  });
+});
+
+it('a budget is told as what the purchase takes', async () => {
+  const poor = { ...board, policy: policyOf({ budget: euros(40) }) };
+  const compared = await compare(poor, shop, { engines, best: 1, asked: asked.slice(0, 1) });
+  expect(comparisonText(poor, shop, compared, plain)).toMatch(
+    /the budget is 40\.00 EUR;\s+this purchase takes at least 42\.00 EUR/,
+  );
+});

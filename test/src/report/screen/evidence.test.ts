@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+
+import type { ChoosingAim } from '../../../../src/domain/aim.js';
+import type { Score } from '../../../../src/domain/plan.js';
+import { minorUnits } from '../../../../src/domain/quantities.js';
+import type { Evidence } from '../../../../src/planning/answer.js';
+import { evidenceLines } from '../../../../src/report/screen/evidence.js';
+import { screenFor } from '../../../../src/report/screen/screen.js';
+import { tideway } from '../samples.js';
+
+const tags = { kind: 'tags', cases: 1, limits: false } as const;
+
+/** The paragraph on one line. */
+function paragraph(aim: ChoosingAim, evidence: Evidence | undefined, score: Partial<Score>): string {
+  const { board, catalogue, wiring } = tideway;
+  const screen = screenFor(board, catalogue, { width: 80, colour: false });
+  const of = { ...wiring, score: { ...wiring.score, ...score } };
+  return evidenceLines(screen, aim, of, evidence)
+    .map((line) => line.trim())
+    .join(' ');
+}
+
+describe('why no plan is better', () => {
+  it('says nothing where nothing is proven', () => {
+    expect(paragraph('cost', undefined, {})).toBe('');
+  });
+
+  it('needs no tags to show that nothing costs less than nothing', () => {
+    const free = { money: minorUnits(0), exposed: 0 };
+    expect(paragraph('cost', tags, free)).toBe('The cheapest possible: it costs nothing, and no pedal is exposed.');
+    expect(paragraph('quiet', tags, free)).toMatch(/: no pedal is exposed, and nothing has to be bought\.$/);
+    expect(paragraph('bricks', tags, { ...free, bricks: 0 })).toMatch(/: no supply is in use\.$/);
+    expect(paragraph('bricks', tags, { ...free, bricks: 2 })).toMatch(/the tags make 2 supplies and 0\.00 EUR in all/);
+    expect(paragraph('cost', tags, { ...free, exposed: 1 })).toMatch(
+      /noise counted in; the tags make 20\.00 EUR in all/,
+    );
+  });
+
+  it('takes off what limited things save, where that counts', () => {
+    const score = { money: minorUnits(3650), exposed: 0 };
+    expect(paragraph('cost', tags, score)).toBe(
+      'The cheapest possible: put a price tag on every pedal; the tags make 36.50 EUR in all. No unit at Test shop ' +
+        'can carry pedals whose tags come to more than it costs with its leads. So no plan does with less.',
+    );
+    expect(paragraph('cost', { ...tags, limits: true }, score)).toMatch(
+      /let what is limited \(.*\) save as much as it ever could; 36\.50 EUR is left\. No other unit/,
+    );
+  });
+
+  it('tells how many cases there are, and for how many pedals a partial plan is the best', () => {
+    const score = { money: minorUnits(3650), exposed: 0, unpowered: 1 };
+    expect(paragraph('cost', { ...tags, cases: 3 }, score)).toMatch(
+      /^The cheapest possible for 2 pedals: .* That holds in each of 3 cases that together leave nothing out\.$/,
+    );
+  });
+
+  it('names the agreement of two searches where there are no tags', () => {
+    expect(paragraph('cost', { kind: 'agreement' }, { money: minorUnits(100) })).toMatch(
+      /^The cheapest possible: two searches .* found no better plan/,
+    );
+  });
+});

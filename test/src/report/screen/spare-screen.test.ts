@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Board, Catalogue } from '../../../../src/domain/board.js';
+import { supplyId } from '../../../../src/domain/quantities.js';
+import { checkOutput } from '../../../../src/planning/check/check-output.js';
+import { spare } from '../../../../src/planning/spare/spare.js';
+import { outputAnswerText } from '../../../../src/report/screen/output-screen.js';
+import { spareJson } from '../../../../src/report/json/spare-json.js';
+import { spareText } from '../../../../src/report/screen/spare-screen.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  currentTotal,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../../support/builders.js';
+import { sharedEngines } from '../../../support/choosing.js';
+
+const engines = sharedEngines();
+const screen = { width: 100, colour: false } as const;
+const box = supplyId('box');
+
+/** Two boxes alike, each of two banks with a total; one pedal hangs on the second bank of the first box. */
+function twoBoxes(): { readonly board: Board; readonly catalogue: Catalogue } {
+  const bank = () => bankOf(1, [settingOf(9, 300)], { total: currentTotal(250) });
+  const board = boardOf([pedalOf('weak', 10)], {
+    policy: policyOf(),
+    owned: { supplies: new Map([[box, 2]]), parts: new Map() },
+    wiring: [
+      {
+        pedal: pedalOf('weak', 10).id,
+        supply: box,
+        unit: 1,
+        outputs: [2],
+        millivolts: volts(9),
+        join: null,
+        chain: null,
+        adapters: [],
+      },
+    ],
+  });
+  return { board, catalogue: catalogueOf([supplyOf('box', 10, [bank(), bank()])], []) };
+}
+
+describe('what there is to spare on a screen', () => {
+  it('names the unit of a place where two alike are owned and nothing hangs on the other', async () => {
+    const { board, catalogue } = twoBoxes();
+    const text = spareText(board, catalogue, await spare(board, catalogue, { engines }), screen);
+    expect(text).toMatch(/as it is plugged: up to 250 mA, on box, unit [12], output [12]\./);
+  });
+
+  it('gives what is left of totals that nothing hangs on, in a unit that is in use', async () => {
+    const { board, catalogue } = twoBoxes();
+    const found = await spare(board, catalogue, { engines });
+    const text = spareText(board, catalogue, found, screen);
+    expect(text.match(/these outputs together/g)).toHaveLength(4);
+    const { units } = JSON.parse(spareJson(board, found)) as { units: { totals: { left: number }[] }[] };
+    expect(units.map(({ totals }) => totals.map(({ left }) => left))).toEqual([
+      [250, 240],
+      [250, 250],
+    ]);
+  });
+});
+
+describe('an answer about one output', () => {
+  it('names the unit that was asked for where two alike are owned', () => {
+    const { board, catalogue } = twoBoxes();
+    const question = { pedal: pedalOf('weak', 10).id, supply: box, unit: 1, output: 1 };
+    const text = outputAnswerText(board, catalogue, checkOutput(board, catalogue, question), screen);
+    expect(text).toMatch(/can weak go on box, unit 1, output 1\?/);
+  });
+});

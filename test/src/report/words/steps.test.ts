@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+
+import { planOf, plainPlan } from '../handouts.js';
+
+const stepsByTitle = (plan: ReturnType<typeof planOf>) => new Map(plan.steps.map((step) => [step.title, step]));
+
+describe('the steps of hooking up', () => {
+  it('measure every plug before any pedal is connected, with the mains pulled in between', () => {
+    expect(planOf().steps.map(({ title }) => title)).toEqual([
+      'Unplug everything',
+      'Set the switches',
+      'Put the leads on the supplies',
+      'Measure every plug',
+      'Connect the pedals',
+      'Switch on',
+    ]);
+    expect(stepsByTitle(planOf()).get('Connect the pedals')?.text).toMatch(/^Pull every supply from the mains again\./);
+  });
+
+  it('set each switch to what the plan says, volts and polarity', () => {
+    expect(stepsByTitle(planOf()).get('Set the switches')?.items).toEqual([
+      'joiner, unit 1, output 1: 9 V.',
+      'joiner, unit 1, output 2: 9 V.',
+      'joiner, unit 1, output 3: 9 V.',
+      'joiner, unit 1, output 4: 9 V.',
+      'joiner, unit 2, output 6: polarity switch on centre-negative (minus on the pin).',
+    ]);
+    expect(stepsByTitle(plainPlan()).get('Set the switches')?.items).toEqual([
+      'Quay 6, output 5: 9 V.',
+      'Quay 6, output 6: 18 V.',
+    ]);
+  });
+
+  it('name every lead with its way, and every tail with its adapters', () => {
+    expect(stepsByTitle(planOf()).get('Put the leads on the supplies')?.items).toEqual([
+      'Lead 1: shared, output 2, own lead → fan, with the tails 1a for chorus and 1b for old-wah through flip.',
+      'Lead 2: shared, output 4, own lead, for looper.',
+      'Lead 3: shared, output 5, own lead, for lead-drive.',
+      'Lead 4: joiner, unit 1, outputs 1 and 2, both own leads → stack, for big-preamp.',
+      'Lead 5: joiner, unit 1, outputs 3 and 4, both own leads → pair, for granular.',
+      'Lead 6: joiner, unit 2, output 6, own lead → flip → mini, for synth.',
+      'Lead 7: ac, output 1, own lead → wide, for tube-delay.',
+      'Lead 8: rough, output 1, own lead, for survivor.',
+    ]);
+  });
+
+  it('check one plug for each fed pedal', () => {
+    const plan = planOf();
+    const checks = plan.steps.flatMap((step) => step.checks ?? []);
+    expect(checks.map(({ mark, pedal }) => `${mark} ${pedal}`)).toEqual(
+      plan.rows.map(({ mark, pedal }) => `${mark} ${pedal}`),
+    );
+    expect(checks).toHaveLength(plan.wiring.feeds.length);
+  });
+});
