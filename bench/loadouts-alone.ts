@@ -2,11 +2,11 @@ import type { Engines } from '../solver/engines/engines.js';
 import { tiersOf } from '../src/domain/aim.js';
 import type { Board, Catalogue } from '../src/domain/board.js';
 import type { Answer } from '../src/planning/answer.js';
-import { loadoutSearch, questionOf, wiringOf } from './product.js';
+import { audit, loadoutSearch, questionOf } from './product.js';
 
 /**
  * What `choose` with the aim `cost` answers when the compact program never joins. Where it does not get to a proof it hands
- * over no plan. Not audited here: whoever measures judges every answer anyway.
+ * over no plan. Whoever measures judges every answer by the audit.
  */
 export async function chooseAlone(
   board: Board,
@@ -18,7 +18,7 @@ export async function chooseAlone(
   const outcome = await loadoutSearch(questionOf(board, catalogue, { tiers, partial: false }), options);
   switch (outcome.kind) {
     case 'proven': {
-      const wiring = wiringOf(board, catalogue, outcome.feeds);
+      const { wiring } = audit(board, catalogue, outcome.feeds, { partial: false });
       return { kind: 'plan', aim, wiring, gap: null, reasons: [], evidence: outcome.evidence };
     }
     case 'impossible':

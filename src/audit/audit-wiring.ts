@@ -1,9 +1,9 @@
 import type { Board, Catalogue } from '../domain/board.js';
+import type { JudgedPlan } from '../domain/judged-plan.js';
 import type { Purchase, Score, Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
-import { audit, type AuditOptions } from './audit.js';
-import { exposedToday, movedPedals } from './moves.js';
+import { audit, type AuditOptions, type AuditReport } from './audit.js';
 
 /** What is wrong with a plan, each with a message for humans. */
 export type AuditError =
@@ -26,16 +26,25 @@ export function auditWiring(
   wiring: Wiring,
   options: AuditOptions,
 ): readonly AuditError[] {
-  const report = audit(board, catalogue, wiring.feeds, options);
-  return [
-    ...report.violations.map((violation) => ({ kind: 'violation', violation, message: violation.message }) as const),
-    ...report.malformed.map(({ pedals, message }) => ({ kind: 'malformed', pedals, message }) as const),
-    ...report.missing.map(
-      (pedal) => ({ kind: 'missing', pedal, message: `the pedal "${pedal}" has no power` }) as const,
-    ),
-    ...falseClaims(wiring, report.wiring),
-    ...falseMoves(board, catalogue, wiring, report.wiring),
-  ];
+  const report = audit(board, catalogue, wiring.feeds, { ...options, moves: wiring.moved !== undefined });
+  return [...faultsOf(report), ...falseClaims(wiring, report.wiring), ...falseMoves(wiring, report.wiring)];
+}
+
+/** What is wrong with the feeds themselves. */
+const faultsOf = ({ violations, malformed, missing }: AuditReport): readonly AuditError[] => [
+  ...violations.map((violation) => ({ kind: 'violation', violation, message: violation.message }) as const),
+  ...malformed.map(({ pedals, message }) => ({ kind: 'malformed', pedals, message }) as const),
+  ...missing.map((pedal) => ({ kind: 'missing', pedal, message: `the pedal "${pedal}" has no power` }) as const),
+];
+
+/**
+ * What the audit has measured of feeds that it finds nothing wrong with.
+ * @throws Error when it does: a defect of whoever made them, never of the input.
+ */
+export function soundPlan({ wiring, ...report }: AuditReport): JudgedPlan {
+  const faults = faultsOf({ wiring, ...report });
+  if (faults.length === 0) return wiring;
+  throw new Error(`a plan fails its audit: ${faults.map(({ message }) => message).join('; ')}`);
 }
 
 const scoreFields = [
@@ -58,15 +67,16 @@ function falseClaims(claimed: Wiring, found: Wiring): readonly AuditError[] {
 }
 
 /** What a plan says of today's wiring, where it does. */
-function falseMoves(board: Board, catalogue: Catalogue | null, claimed: Wiring, found: Wiring): readonly AuditError[] {
+function falseMoves(claimed: Wiring, found: Wiring): readonly AuditError[] {
   if (claimed.moved === undefined) return [];
-  const moved = movedPedals(found.feeds, board.wiring);
-  const exposed = exposedToday(board, catalogue);
-  const newlyExposed = found.exposed.filter((pedal) => !exposed.has(pedal)).length;
   return [
-    ...difference('moved', claimed.moved, moved),
-    ...difference('score.moved', [claimed.score.moved ?? 'unknown'], [moved.length]),
-    ...difference('score.newlyExposed', [claimed.score.newlyExposed ?? 'unknown'], [newlyExposed]),
+    ...difference('moved', claimed.moved, found.moved ?? []),
+    ...difference('score.moved', [claimed.score.moved ?? 'unknown'], [found.score.moved ?? 'unknown']),
+    ...difference(
+      'score.newlyExposed',
+      [claimed.score.newlyExposed ?? 'unknown'],
+      [found.score.newlyExposed ?? 'unknown'],
+    ),
   ];
 }
 

@@ -1,14 +1,15 @@
 import type { Board, Catalogue } from '../domain/board.js';
-import type { OutletLoad, TotalLoad } from '../domain/load-numbers.js';
-import type { Exposure, Feed, Wiring } from '../domain/plan.js';
+import type { JudgedPlan } from '../domain/judged-plan.js';
+import type { Feed } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
 import { chainViolations } from './chains.js';
 import { currentViolations, startupViolations } from './currents.js';
-import { exposuresOf, groundViolations } from './grounds.js';
+import { exposuresOf, groundDomains, groundViolations } from './grounds.js';
 import { joinViolations } from './joins.js';
 import type { Layout } from './line.js';
 import { limitViolations, mainsViolations } from './limits.js';
+import { changesOfToday } from './moves.js';
 import { plugViolations } from './plugs.js';
 import { outletLoads } from './outlet-loads.js';
 import { polarityViolations } from './polarity.js';
@@ -22,6 +23,8 @@ import { totalLoads, totalViolations } from './totals.js';
 export type AuditOptions = {
   /** Whether pedals may stay without power. */
   readonly partial: boolean;
+  /** Whether the plan is measured against how the board is plugged today, too. Off when left out. */
+  readonly moves?: boolean;
 };
 
 export type AuditReport = {
@@ -32,18 +35,12 @@ export type AuditReport = {
   /** The pedals without power, unless the plan may be partial. */
   readonly missing: readonly PedalId[];
   /** Worked out from the feeds alone. It leaves out the feeds whose pedal, supply or outputs do not exist. */
-  readonly wiring: Wiring;
-  /** What hangs on every outlet, in the order of the board's pedals. */
-  readonly outlets: readonly OutletLoad[];
-  /** Every stated total that something counts towards. */
-  readonly totals: readonly TotalLoad[];
-  /** The exposed pedals, each with those that expose it. */
-  readonly exposures: readonly Exposure[];
+  readonly wiring: JudgedPlan;
 };
 
 /**
  * Judges a finished wiring by every hard rule, from the input alone. A plan is sound when `violations`, `malformed` and
- * `missing` are all empty. The score's `moved` is null.
+ * `missing` are all empty.
  */
 export function audit(
   board: Board,
@@ -52,16 +49,13 @@ export function audit(
   options: AuditOptions,
 ): AuditReport {
   const { layout, violations, malformed } = resolve(board, catalogue, feeds);
-  const exposures = exposuresOf(layout);
-  const wiring = wiringOf(board, layout, exposures);
+  const measured = planOf(board, layout);
+  const wiring = options.moves === true ? { ...measured, ...changesOfToday(board, catalogue, measured) } : measured;
   return {
     violations: [...violations, ...ruleViolations(layout), ...shareViolations(layout, board, wiring)],
     malformed,
     missing: options.partial ? [] : wiring.unpowered,
     wiring,
-    outlets: outletLoads(layout),
-    totals: totalLoads(layout),
-    exposures,
   };
 }
 
@@ -88,11 +82,12 @@ function ruleViolations(layout: Layout): readonly Violation[] {
 }
 
 /** The rules that speak of the plan as a whole. */
-function shareViolations(layout: Layout, board: Board, wiring: Wiring): readonly Violation[] {
-  return [...stockViolations(layout, board.owned), ...limitViolations(board, wiring.score)];
+function shareViolations(layout: Layout, board: Board, { score }: JudgedPlan): readonly Violation[] {
+  return [...stockViolations(layout, board.owned), ...limitViolations(board, score)];
 }
 
-function wiringOf(board: Board, layout: Layout, exposures: readonly Exposure[]): Wiring {
+function planOf(board: Board, layout: Layout): JudgedPlan {
+  const exposures = exposuresOf(layout);
   const powered = new Set(layout.lines.map((line) => line.pedal.id));
   const unpowered = board.pedals.map((pedal) => pedal.id).filter((id) => !powered.has(id));
   const exposed = exposures.map(({ pedal }) => pedal);
@@ -103,5 +98,9 @@ function wiringOf(board: Board, layout: Layout, exposures: readonly Exposure[]):
     exposed,
     buy,
     score: scoreOf(layout, buy, unpowered, exposed),
+    outlets: outletLoads(layout),
+    totals: totalLoads(layout),
+    grounds: groundDomains(layout),
+    exposures,
   };
 }

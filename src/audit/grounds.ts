@@ -1,3 +1,4 @@
+import type { GroundDomain } from '../domain/judged-plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Exposure, Place } from '../domain/plan.js';
 import type { Violation } from '../domain/violation.js';
@@ -30,6 +31,22 @@ function placeOfDomain([lines, ...others]: readonly (readonly [Line, ...Line[]])
   if (lines === undefined || others.length > 0) return {};
   const { supply, unit } = lines[0].feed;
   return { place: { supply, unit, outputs: outputsOf(lines) } };
+}
+
+/** Every ground domain in use, in the order of the board's pedals. */
+export function groundDomains({ lines }: Layout): readonly GroundDomain[] {
+  const order = new Map(lines.map((line, index) => [line, index]));
+  const inOrder = (one: Line, other: Line): number => (order.get(one) ?? 0) - (order.get(other) ?? 0);
+  const domains = domainsOf(lines).map((domain) => [...domain].sort(inOrder));
+  return domains
+    .flatMap(([first, ...others]) => (first === undefined ? [] : [[first, ...others] as const]))
+    .sort(([one], [other]) => inOrder(one, other))
+    .map((domain) => ({
+      supply: domain[0].supply.id,
+      unit: domain[0].feed.unit,
+      outputs: domain.every(({ taps }) => taps.every(({ bank }) => bank.isolated)) ? outputsOf(domain) : null,
+      pedals: [...new Set(pedalsOf(domain).map(({ id }) => id))],
+    }));
 }
 
 /** The high-gain pedals that share a ground domain with another pedal that is digital, and with which, in the board's order. */

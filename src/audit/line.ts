@@ -2,7 +2,7 @@ import type { Policy } from '../domain/board.js';
 import type { Part } from '../domain/part.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Feed } from '../domain/plan.js';
-import type { Millivolts, PartId } from '../domain/quantities.js';
+import type { Millivolts, PartId, SupplyId } from '../domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply } from '../domain/supply.js';
 import type { Ratio } from './exact.js';
 import { outputPlace } from './words.js';
@@ -34,11 +34,14 @@ export type Outlet = { readonly lines: readonly [Line, ...Line[]] };
 /** One unit of a supply that feeds something. */
 export type UnitInUse = { readonly supply: Supply; readonly unit: number; readonly lines: readonly [Line, ...Line[]] };
 
+/** In the order of the files. */
+export type Supplies = ReadonlyMap<SupplyId, Supply>;
 export type Parts = ReadonlyMap<PartId, Part>;
 
 /** All that the rules look at. */
 export type Layout = {
   readonly policy: Policy;
+  readonly supplies: Supplies;
   readonly parts: Parts;
   /** In the order of the board's pedals. */
   readonly lines: readonly Line[];

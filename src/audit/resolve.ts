@@ -4,7 +4,7 @@ import type { Feed } from '../domain/plan.js';
 import { millivolts, type Millivolts, type PedalId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import type { Violation } from '../domain/violation.js';
-import { groupBy, type Layout, type Line, type Parts, type Tap } from './line.js';
+import { groupBy, type Layout, type Line, type Parts, type Supplies, type Tap } from './line.js';
 import { loadOf } from './load.js';
 import { violation } from './violation.js';
 import { unitPlace } from './words.js';
@@ -21,7 +21,7 @@ export type Resolution = {
 
 /** Looks up what each feed names. A feed whose pedal, supply or outputs cannot be found has no line in the layout. */
 export function resolve(board: Board, catalogue: Catalogue | null, feeds: readonly Feed[]): Resolution {
-  const supplies = new Map(
+  const supplies: Supplies = new Map(
     [...(catalogue?.supplies ?? []), ...board.gear.supplies].map((supply) => [supply.id, supply]),
   );
   const parts: Parts = new Map([...(catalogue?.parts ?? []), ...board.gear.parts].map((part) => [part.id, part]));
@@ -46,7 +46,7 @@ export function resolve(board: Board, catalogue: Catalogue | null, feeds: readon
   }
   // The order of the feeds must not change what is found or how it is told.
   const sorted = lines.sort((first, second) => first.index - second.index).map((entry) => entry.line);
-  return { layout: layoutOf(board, parts, sorted), violations, malformed };
+  return { layout: layoutOf(board, { supplies, parts }, sorted), violations, malformed };
 }
 
 function fedTwice(feeds: readonly Feed[]): readonly Malformation[] {
@@ -114,14 +114,14 @@ function reachingMillivolts(feed: Feed, taps: readonly [Tap, ...Tap[]]): Millivo
   return millivolts(taps.reduce((total, tap) => total + tap.millivolts, 0));
 }
 
-function layoutOf(board: Board, parts: Parts, lines: readonly Line[]): Layout {
+function layoutOf(board: Board, things: Pick<Layout, 'supplies' | 'parts'>, lines: readonly Line[]): Layout {
   const outlets = groupBy(lines, (line) =>
     JSON.stringify([line.supply.id, line.feed.unit, ...[...line.feed.outputs].sort((a, b) => a - b)]),
   );
   const units = groupBy(lines, (line) => JSON.stringify([line.supply.id, line.feed.unit]));
   return {
     policy: board.policy,
-    parts,
+    ...things,
     lines,
     outlets: outlets.map((group) => ({ lines: group })),
     units: units.map((group) => ({ supply: group[0].supply, unit: group[0].feed.unit, lines: group })),

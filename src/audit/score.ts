@@ -3,7 +3,7 @@ import { minorUnits, type PedalId } from '../domain/quantities.js';
 import type { Layout } from './line.js';
 import { partsInUse, type Buying } from './stock.js';
 
-/** What a layout is measured by. `moved` is null: it is a matter of today's wiring, which the audit does not look at. */
+/** What a layout is measured by. `moved` is null: it is a matter of today's wiring. */
 export function scoreOf(
   layout: Layout,
   buying: Buying,

@@ -46,17 +46,32 @@ function partViolations(layout: Layout, owned: Board['owned']): readonly Violati
   });
 }
 
-/** What has to be bought. Units are numbered with the owned ones first, so that a higher number is a bought one. */
+/**
+ * What has to be bought, in the order of the files. Units are numbered with the owned ones first, so that a higher number is a
+ * bought one.
+ */
 export function buyingOf(layout: Layout, owned: Board['owned']): Buying {
   return {
-    supplies: suppliesInUse(layout).flatMap(({ supply, units }) => {
-      const inHand = owned.supplies.get(supply.id) ?? 0;
-      return purchase(supply.id, supply.price, units.filter((unit) => unit > inHand).length);
-    }),
-    parts: partsInUse(layout).flatMap(({ id, used }) => {
+    supplies: inOrder(suppliesInUse(layout), layout.supplies, ({ supply }) => supply.id).flatMap(
+      ({ supply, units }) => {
+        const inHand = owned.supplies.get(supply.id) ?? 0;
+        return purchase(supply.id, supply.price, units.filter((unit) => unit > inHand).length);
+      },
+    ),
+    parts: inOrder(partsInUse(layout), layout.parts, ({ id }) => id).flatMap(({ id, used }) => {
       return purchase(id, layout.parts.get(id)?.price ?? null, used - (owned.parts.get(id) ?? 0));
     }),
   };
+}
+
+function inOrder<Thing, Id>(
+  things: readonly Thing[],
+  files: ReadonlyMap<Id, unknown>,
+  idOf: (thing: Thing) => Id,
+): readonly Thing[] {
+  const order = new Map([...files.keys()].map((id, index) => [id, index]));
+  const placeOf = (thing: Thing): number => order.get(idOf(thing)) ?? order.size;
+  return [...things].sort((first, second) => placeOf(first) - placeOf(second));
 }
 
 function purchase<Id>(id: Id, price: Purchase<Id>['price'] | null, units: number): readonly Purchase<Id>[] {

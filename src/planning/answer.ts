@@ -1,5 +1,5 @@
 import type { Aim, Tier } from '../domain/aim.js';
-import type { Wiring } from '../domain/plan.js';
+import type { JudgedPlan } from '../domain/judged-plan.js';
 import type { Proof } from '../domain/proof.js';
 import type { MinorUnits, PedalId, SupplyId } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
@@ -82,7 +82,7 @@ export type Answer =
       readonly kind: 'plan';
       readonly aim: Aim;
       /** Audited: it breaks no hard rule. */
-      readonly wiring: Wiring;
+      readonly wiring: JudgedPlan;
       /** Null when it is proven that no plan is better in any tier of the aim. */
       readonly gap: Gap | null;
       /** Of a partial plan: why the pedals left out cannot be fed at all, where that is so. */

@@ -1,11 +1,11 @@
-import { auditWiring } from '../audit/audit-wiring.js';
+import { audit, isSound } from '../audit/audit.js';
+import { soundPlan } from '../audit/audit-wiring.js';
 import { tierValue, type Aim } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
-import type { Feed, Wiring } from '../domain/plan.js';
+import type { JudgedPlan } from '../domain/judged-plan.js';
+import type { Feed } from '../domain/plan.js';
 import type { Outcome } from '../formulation/optimiser.js';
 import type { Today } from '../loadout/today.js';
-import { withMoves } from './rewire/moves.js';
-import { wiringOf } from './wiring.js';
 
 /** What a plan is made for, and by what it is measured. */
 export type Terms = {
@@ -17,33 +17,33 @@ export type Terms = {
   readonly today: Today;
 };
 
+/** What a plan is judged by. */
+export type Judging = Pick<Terms, 'board' | 'catalogue' | 'partial'> & Partial<Pick<Terms, 'aim'>>;
+
 /**
- * The wiring of feeds that the audit finds nothing wrong with.
+ * The plan of feeds that the audit finds nothing wrong with, with all that it has measured.
  * @throws Error when it does: a defect of boardfeed, never of the input.
  */
-export function audited(terms: Terms, feeds: readonly Feed[]): Wiring {
-  const { board, catalogue, partial } = terms;
-  const wiring = measured(terms, feeds);
-  const faults = auditWiring(board, catalogue, wiring, { partial });
-  if (faults.length > 0) throw new Error(`the plan fails its audit: ${JSON.stringify(faults)}`);
-  return wiring;
+export const audited = (judging: Judging, feeds: readonly Feed[]): JudgedPlan => soundPlan(reportOn(judging, feeds));
+
+/** The same, but null where the audit finds something wrong: of feeds that were made without regard to all rules. */
+export function auditedIfSound(judging: Judging, feeds: readonly Feed[]): JudgedPlan | null {
+  const report = reportOn(judging, feeds);
+  return isSound(report) ? report.wiring : null;
 }
+
+const reportOn = ({ board, catalogue, partial, aim }: Judging, feeds: readonly Feed[]) =>
+  audit(board, catalogue, feeds, { partial, moves: aim === 'moves' });
 
 /**
- * The wiring of a proven plan, audited.
+ * A proven plan, audited.
  * @throws Error when it fails its audit, or is not worth what was proven of it.
  */
-export function provenWiring(terms: Terms, { feeds, values }: Extract<Outcome, { kind: 'proven' }>): Wiring {
-  const wiring = audited(terms, feeds);
+export function provenWiring(terms: Judging, { feeds, values }: Extract<Outcome, { kind: 'proven' }>): JudgedPlan {
+  const plan = audited(terms, feeds);
   for (const [tier, value] of values) {
-    const reached = tierValue(tier, wiring.score, terms.board.policy);
+    const reached = tierValue(tier, plan.score, terms.board.policy);
     if (reached !== value) throw new Error(`the plan's ${tier} is ${reached}, but ${value} was proven`);
   }
-  return wiring;
-}
-
-/** The wiring of feeds, not audited. */
-export function measured({ board, catalogue, aim, today }: Terms, feeds: readonly Feed[]): Wiring {
-  const wiring = wiringOf(board, catalogue, feeds);
-  return aim === 'moves' ? withMoves(wiring, today) : wiring;
+  return plan;
 }

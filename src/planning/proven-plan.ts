@@ -1,5 +1,5 @@
 import type { Board } from '../domain/board.js';
-import type { Wiring } from '../domain/plan.js';
+import type { JudgedPlan } from '../domain/judged-plan.js';
 import { optimise } from '../formulation/optimise.js';
 import type { Effort } from '../formulation/optimiser.js';
 import type { Question } from '../formulation/question.js';
@@ -7,7 +7,7 @@ import { provenWiring, type Terms } from './audited.js';
 
 /** The answer to a question of which only what is proven counts. */
 export type Proven =
-  | { readonly kind: 'plan'; readonly wiring: Wiring }
+  | { readonly kind: 'plan'; readonly wiring: JudgedPlan }
   | { readonly kind: 'none' }
   /** The time ran out first. */
   | { readonly kind: 'stopped' };

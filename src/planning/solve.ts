@@ -1,14 +1,14 @@
-import { auditWiring } from '../audit/audit-wiring.js';
 import type { Tier } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
-import type { Feed, Wiring } from '../domain/plan.js';
+import type { JudgedPlan } from '../domain/judged-plan.js';
+import type { Feed } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import { optimise } from '../formulation/optimise.js';
 import type { Effort } from '../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../formulation/pinned-question.js';
 import { questionOf, type Question } from '../formulation/question.js';
 import { nothingToday, type Today } from '../loadout/today.js';
-import { wiringOf } from './wiring.js';
+import { audited } from './audited.js';
 
 /** A board and what can be bought for it. */
 export type Situation = { readonly board: Board; readonly catalogue: Catalogue };
@@ -26,7 +26,7 @@ export type Ask = {
 
 export type Solved =
   /** Audited, and no plan is better in any of the tiers, whose values these are. */
-  | { readonly kind: 'plan'; readonly wiring: Wiring; readonly values: ReadonlyMap<Tier, number> }
+  | { readonly kind: 'plan'; readonly wiring: JudgedPlan; readonly values: ReadonlyMap<Tier, number> }
   | { readonly kind: 'impossible' }
   /** The time ran out first. */
   | { readonly kind: 'stopped' };
@@ -39,9 +39,8 @@ export async function solve({ board, catalogue }: Situation, ask: Ask, effort: E
   const question = questionFor({ board, catalogue }, ask);
   const outcome = await optimise(question, { ...effort, onProgress: undefined });
   if (outcome.kind !== 'proven') return { kind: outcome.kind };
-  const wiring = wiringOf(board, catalogue, toRequired(outcome.feeds, question, ask));
-  const faults = auditWiring(board, catalogue, wiring, { partial: ask.required !== undefined });
-  if (faults.length > 0) throw new Error(`a plan fails its audit: ${JSON.stringify(faults)}`);
+  const feeds = toRequired(outcome.feeds, question, ask);
+  const wiring = audited({ board, catalogue, partial: ask.required !== undefined }, feeds);
   return { kind: 'plan', wiring, values: outcome.values };
 }
 

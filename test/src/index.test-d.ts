@@ -39,6 +39,7 @@ import {
   type ScreenOptions,
   type Supply,
   type Violation,
+  type JudgedPlan,
   type Wiring,
 } from '../../src/index.js';
 
@@ -90,7 +91,7 @@ void rewire(board);
 // An answer carries only what is true in its case.
 expectTypeOf(answer.kind).toEqualTypeOf<'plan' | 'impossible' | 'stopped'>();
 if (answer.kind === 'plan') {
-  expectTypeOf(answer.wiring).toEqualTypeOf<Wiring>();
+  expectTypeOf(answer.wiring).toEqualTypeOf<JudgedPlan>();
   expectTypeOf(answer.gap).toEqualTypeOf<Gap | null>();
   expectTypeOf(answer.changes).toEqualTypeOf<Changes | undefined>();
 }

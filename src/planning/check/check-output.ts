@@ -135,9 +135,9 @@ function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null)
     changed: changedFeeds(company, before.wiring.feeds),
     buy,
     money: minorUnits([...buy.supplies, ...buy.parts].reduce((sum, { units, price }) => sum + units * price, 0)),
-    outlet: report.outlets.find(({ pedals }) => pedals.includes(question.pedal)) ?? null,
-    totals: report.totals.filter(({ pedals }) => pedals.includes(question.pedal)),
-    exposures: report.exposures.filter(({ pedal }) => !before.wiring.exposed.includes(pedal)),
+    outlet: report.wiring.outlets.find(({ pedals }) => pedals.includes(question.pedal)) ?? null,
+    totals: report.wiring.totals.filter(({ pedals }) => pedals.includes(question.pedal)),
+    exposures: report.wiring.exposures.filter(({ pedal }) => !before.wiring.exposed.includes(pedal)),
     findings: worstFirst(newFindings(report, before, question)),
   };
 }

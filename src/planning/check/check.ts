@@ -1,6 +1,7 @@
 import { audit, type AuditReport } from '../../audit/audit.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { LoadNumbers, OutletLoad, TotalLoad } from '../../domain/load-numbers.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
 import { feedMillivolts, type Place, type Purchase, type Wiring } from '../../domain/plan.js';
 import type { Millivolts, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
@@ -47,11 +48,7 @@ export type Check = {
   readonly findings: readonly Violation[];
   readonly soft: readonly SoftFinding[];
   /** The feeds in the order of the board's pedals, and what they amount to. */
-  readonly wiring: Wiring;
-  /** What hangs on every output in use. */
-  readonly outlets: readonly OutletLoad[];
-  /** The stated totals of the supplies in use. */
-  readonly totals: readonly TotalLoad[];
+  readonly wiring: JudgedPlan;
 };
 
 /**
@@ -64,24 +61,22 @@ export function check(board: Board, catalogue: Catalogue | null): Check {
   const report = audit(board, catalogue, feeds, { partial: true });
   const [malformed] = report.malformed;
   if (malformed !== undefined) throw new RangeError(`the wiring cannot be judged: ${malformed.message}`);
-  const { violations, wiring, outlets, totals } = report;
+  const { violations, wiring } = report;
   return {
     status: violations.length === 0 ? 'safe' : 'unsafe',
     findings: worstFirst(violations),
     soft: softFindings(board, report, splits),
     wiring,
-    outlets,
-    totals,
   };
 }
 
 /** What hums first, then what is close to a limit, then what has to be looked at, had or plugged. */
 function softFindings(board: Board, report: AuditReport, splits: readonly OpenSplit[]): readonly SoftFinding[] {
-  const { wiring, exposures } = report;
+  const { wiring } = report;
   const { supplies, parts } = wiring.buy;
   return [
-    ...exposures.map((exposure) => ({ kind: 'exposed', ...exposure }) as const),
-    ...tightPlaces(report),
+    ...wiring.exposures.map((exposure) => ({ kind: 'exposed', ...exposure }) as const),
+    ...tightPlaces(wiring),
     ...openSettings(wiring, splits),
     ...offPreferred(board, report),
     ...supplies.map((purchase) => ({ kind: 'not owned', thing: 'supply', purchase }) as const),
@@ -90,7 +85,7 @@ function softFindings(board: Board, report: AuditReport, splits: readonly OpenSp
   ];
 }
 
-function tightPlaces({ outlets, totals }: AuditReport): readonly SoftFinding[] {
+function tightPlaces({ outlets, totals }: JudgedPlan): readonly SoftFinding[] {
   const tightOutlets = outlets.flatMap(({ place, pedals, current }): readonly SoftFinding[] =>
     current !== null && isTight(current) ? [{ kind: 'tight', of: 'output', place, pedals, numbers: current }] : [],
   );

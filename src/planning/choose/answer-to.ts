@@ -1,12 +1,11 @@
-import { auditWiring } from '../../audit/audit-wiring.js';
 import { compareScores, tiersOf, tierValue, type Tier } from '../../domain/aim.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { proofFormat, type Proof, type ProofStep } from '../../domain/proof.js';
 import { optimise } from '../../formulation/optimise.js';
 import type { Effort, Outcome } from '../../formulation/optimiser.js';
 import { questionOf, type Question } from '../../formulation/question.js';
 import type { Answer, Gap } from '../answer.js';
-import { audited, measured, provenWiring, type Terms } from '../audited.js';
+import { audited, auditedIfSound, provenWiring, type Terms } from '../audited.js';
 import { firstPlans } from './first-plans.js';
 import { keepsPinned } from '../rewire/moves.js';
 import { reasonsOf } from './reasons.js';
@@ -74,7 +73,7 @@ function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
 function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
   const { board, aim } = job;
   const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlans(job, question)];
-  const best = plans.reduce<Wiring | null>(
+  const best = plans.reduce<JudgedPlan | null>(
     (found, wiring) =>
       found !== null && compareScores(found.score, wiring.score, aim, board.policy) <= 0 ? found : wiring,
     null,
@@ -84,15 +83,14 @@ function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kin
 }
 
 /** Plans made without a search that keep the limits of the policy, too; to leave out every pedal always does. */
-function quickPlans(job: Job, question: Question): readonly Wiring[] {
-  const { board, catalogue, partial, today } = job;
-  return [...firstPlans(question), ...(partial ? [[]] : [])]
-    .map((feeds) => measured(job, feeds))
-    .filter((wiring) => keepsPinned(wiring, today) && auditWiring(board, catalogue, wiring, { partial }).length === 0);
+function quickPlans(job: Job, question: Question): readonly JudgedPlan[] {
+  return [...firstPlans(question), ...(job.partial ? [[]] : [])]
+    .flatMap((feeds) => auditedIfSound(job, feeds) ?? [])
+    .filter((plan) => keepsPinned(plan, job.today));
 }
 
 /** The first tier in which the plan has not been shown to be best; null when it has been in all. */
-function gapOf(job: Job, wiring: Wiring, outcome: Extract<Outcome, { kind: 'stopped' }>): Gap | null {
+function gapOf(job: Job, wiring: JudgedPlan, outcome: Extract<Outcome, { kind: 'stopped' }>): Gap | null {
   const boundOf = (tier: Tier): number | null => {
     const settled = outcome.settled.get(tier);
     return settled ?? (outcome.open?.tier === tier ? outcome.open.bound : null);

@@ -1,7 +1,8 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
-import type { Purchase, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Purchase } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type SupplyId } from '../../domain/quantities.js';
 import { optimise } from '../../formulation/optimise.js';
 import type { Effort } from '../../formulation/optimiser.js';
@@ -15,7 +16,7 @@ import type { Bought } from './purchase-tree.js';
 /** What a purchase that someone has in mind can do for a board. */
 export type PurchaseAnswer =
   /** The best wiring with all that is bought at hand, whether it takes all of it or not. */
-  | { readonly kind: 'plan'; readonly wiring: Wiring; readonly gap: Extract<Answer, { kind: 'plan' }>['gap'] }
+  | { readonly kind: 'plan'; readonly wiring: JudgedPlan; readonly gap: Extract<Answer, { kind: 'plan' }>['gap'] }
   | { readonly kind: 'fails'; readonly reasons: readonly Failure[] }
   | { readonly kind: 'stopped' };
 

@@ -1,5 +1,5 @@
 import { choosingTiersOf, compareScores, type ChoosingAim, type ChoosingTier } from '../../domain/aim.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Question } from '../../formulation/question.js';
 import type { Answer } from '../answer.js';
 import type { Job } from '../choose/answer-to.js';
@@ -27,12 +27,12 @@ export async function bestOptions(answer: Answer, { job, question, wanted, onSta
   if (answer.kind === 'impossible') return { drafts: [], end: 'all' };
   if (answer.kind === 'stopped') return { drafts: [], end: 'stopped' };
   if (answer.gap !== null) return { drafts: [rankedOption(answer.wiring, 1, answer.gap, job)], end: 'stopped' };
-  const solve = async (caps: Caps): Promise<Solved<Wiring>> => {
+  const solve = async (caps: Caps): Promise<Solved<JudgedPlan>> => {
     if (caps.size === 0) return solved(answer.wiring);
     const proven = await provenPlan(capped(question, caps), job, job.effort);
     return proven.kind === 'plan' ? solved(proven.wiring) : proven;
   };
-  const compare = (first: Wiring, second: Wiring): number =>
+  const compare = (first: JudgedPlan, second: JudgedPlan): number =>
     compareScores(first.score, second.score, job.aim, job.board.policy);
   const drafts: Draft[] = [];
   const plans = bestPurchases({ solve, compare });
@@ -45,9 +45,9 @@ export async function bestOptions(answer: Answer, { job, question, wanted, onSta
   }
 }
 
-const solved = (wiring: Wiring): Solved<Wiring> => ({ kind: 'plan', plan: wiring, bought: boughtBy(wiring) });
+const solved = (wiring: JudgedPlan): Solved<JudgedPlan> => ({ kind: 'plan', plan: wiring, bought: boughtBy(wiring) });
 
-const boughtBy = ({ buy }: Wiring): Bought => new Map(buy.supplies.map(({ id, units }) => [id, units]));
+const boughtBy = ({ buy }: JudgedPlan): Bought => new Map(buy.supplies.map(({ id, units }) => [id, units]));
 
 /** The question with no more units for sale than the caps allow; a supply of which there is none is left out. */
 const capped = (question: Question, caps: Caps): Question => ({

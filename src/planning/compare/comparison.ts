@@ -1,6 +1,7 @@
 import type { ChoosingAim, Tier } from '../../domain/aim.js';
 import type { LoadNumbers } from '../../domain/load-numbers.js';
-import type { Place, Purchase, Score, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Place, Purchase, Score } from '../../domain/plan.js';
 import type { MinorUnits, SupplyId } from '../../domain/quantities.js';
 import type { Gap, Reason } from '../answer.js';
 
@@ -37,7 +38,7 @@ type Bundle = {
 export type PlannedOption = Bundle & {
   readonly kind: 'plan';
   /** The best wiring with just these supplies and what is owned; audited. */
-  readonly wiring: Wiring;
+  readonly wiring: JudgedPlan;
   /** Null when no wiring of this purchase is better. */
   readonly gap: Gap | null;
   /** As of the wiring, but money counts all that is bought, in use or not. */
@@ -101,7 +102,7 @@ export type TradeOff = {
   readonly complete: boolean;
 };
 
-export type TradeOffPoint = { readonly money: MinorUnits; readonly amount: number; readonly wiring: Wiring };
+export type TradeOffPoint = { readonly money: MinorUnits; readonly amount: number; readonly wiring: JudgedPlan };
 
 /** What a comparison is busy with. */
 export type CompareStage =

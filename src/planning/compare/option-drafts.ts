@@ -1,13 +1,13 @@
-import { auditWiring } from '../../audit/audit-wiring.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Purchase, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Purchase } from '../../domain/plan.js';
 import { minorUnits, type SupplyId } from '../../domain/quantities.js';
 import type { Gap } from '../answer.js';
 import { priceOf, purchaseOf, type PurchaseAnswer } from './asked-purchase.js';
 import type { FailedOption, PlannedOption } from './comparison.js';
 import { figuresOf } from './figures.js';
 import type { Bought } from './purchase-tree.js';
-import { wiringOf } from '../wiring.js';
+import { audited } from '../audited.js';
 
 /** An option before it is set beside the others. */
 export type Draft = Omit<PlannedOption, 'preference' | 'unbeaten'> | FailedOption;
@@ -19,7 +19,7 @@ export const isSettled = (draft: Draft): boolean =>
 type Inputs = { readonly board: Board; readonly catalogue: Catalogue };
 
 /** One of the best purchases: it is in use altogether. */
-export const rankedOption = (wiring: Wiring, rank: number, gap: Gap | null, inputs: Inputs): Draft => ({
+export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, inputs: Inputs): Draft => ({
   kind: 'plan',
   rank,
   asked: false,
@@ -60,11 +60,8 @@ export function askedOption(bought: Bought, answer: PurchaseAnswer, inputs: Inpu
  * The wiring of a purchase that was counted as owned, measured by what is owned indeed.
  * @throws Error when it fails its audit: a defect of boardfeed, never of the input.
  */
-function boughtWiring({ feeds }: Wiring, { board, catalogue }: Inputs): Wiring {
-  const wiring = wiringOf(board, catalogue, feeds);
-  const faults = auditWiring(board, catalogue, wiring, { partial: false });
-  if (faults.length > 0) throw new Error(`the plan of a purchase fails its audit: ${JSON.stringify(faults)}`);
-  return wiring;
+function boughtWiring({ feeds }: JudgedPlan, { board, catalogue }: Inputs): JudgedPlan {
+  return audited({ board, catalogue, partial: false }, feeds);
 }
 
 /** The options when one of them is asked for; null when none of them is that purchase. */

@@ -1,5 +1,5 @@
 import type { ChoosingTier } from '../../domain/aim.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Question } from '../../formulation/question.js';
 import type { Terms } from '../audited.js';
@@ -21,7 +21,7 @@ const least: Readonly<Record<Against, number>> = { exposed: 0, bricks: 1 };
  * @throws Error when a plan fails its audit: a defect of boardfeed, never of the input.
  */
 export async function tradeOffs(
-  plan: Wiring,
+  plan: JudgedPlan,
   question: Question,
   terms: Terms,
   effort: Effort,
@@ -48,7 +48,7 @@ type Search = { readonly question: Question; readonly terms: Terms; readonly eff
  */
 async function tradeOff(
   against: Against,
-  inHand: readonly Wiring[],
+  inHand: readonly JudgedPlan[],
   { question, terms, effort }: Search,
 ): Promise<TradeOff> {
   const solve = async (limited: Question): Promise<Proven> =>

@@ -2,7 +2,7 @@ import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
 import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort, Progress } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
@@ -49,7 +49,7 @@ export type Explanation =
   | {
       readonly kind: 'plan';
       readonly aim: ChoosingAim;
-      readonly wiring: Wiring;
+      readonly wiring: JudgedPlan;
       /** Of a question about a pedal. */
       readonly seat: Seat | null;
       /** What is bought, and why; empty in a question about a pedal. */

@@ -1,6 +1,6 @@
 import { audit, isSound } from '../../audit/audit.js';
 import type { Policy } from '../../domain/board.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { factorOfThousandths, type Factor } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { solve, type Situation } from '../solve.js';
@@ -41,7 +41,7 @@ export async function factorWay(factor: FactorName, situation: Situation, effort
 }
 
 /** The largest factor, between two bounds of which the lower one does, with which the plan breaks no rule. */
-function reachOf(wiring: Wiring, lower: number, upper: number, factor: FactorName, situation: Situation): number {
+function reachOf(wiring: JudgedPlan, lower: number, upper: number, factor: FactorName, situation: Situation): number {
   let [sound, most] = [lower, upper];
   while (sound < most) {
     const middle = Math.ceil((sound + most) / 2);

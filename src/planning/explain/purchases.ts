@@ -1,5 +1,5 @@
 import { choosingTiersOf, type ChoosingAim, type Tier } from '../../domain/aim.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { solve, type Situation } from '../solve.js';
@@ -29,11 +29,11 @@ export type Forced = {
 /** The best that less money can do. */
 export type Cheaper =
   /** Every pedal has power all the same, and yet it is the worse plan. */
-  | { readonly kind: 'worse'; readonly wiring: Wiring; readonly differences: readonly TierDifference[] }
+  | { readonly kind: 'worse'; readonly wiring: JudgedPlan; readonly differences: readonly TierDifference[] }
   /** Not every pedal has power. */
   | {
       readonly kind: 'too little';
-      readonly wiring: Wiring;
+      readonly wiring: JudgedPlan;
       /** A smallest set of pedals that less money cannot power all of; none where it was not settled. */
       readonly pedals: readonly PedalId[];
     };
@@ -42,7 +42,7 @@ export type Explained<Value> = { readonly value: Value; readonly whole: boolean 
 
 /** Everything that the plan buys, with what makes it do so. */
 export async function forcedPurchases(
-  wiring: Wiring,
+  wiring: JudgedPlan,
   aim: ChoosingAim,
   situation: Situation,
   effort: Effort,
@@ -55,14 +55,14 @@ export async function forcedPurchases(
   };
 }
 
-export const boughtIn = ({ buy }: Wiring): readonly Bought[] => [
+export const boughtIn = ({ buy }: JudgedPlan): readonly Bought[] => [
   ...buy.supplies.map(({ id, units }) => ({ of: 'supply', id, units }) as const),
   ...buy.parts.map(({ id, units }) => ({ of: 'part', id, units }) as const),
 ];
 
 async function forcedBy(
   bought: Bought,
-  { score }: Wiring,
+  { score }: JudgedPlan,
   aim: ChoosingAim,
   situation: Situation,
   effort: Effort,
@@ -102,7 +102,7 @@ export function withoutSale({ of, id }: Bought, { board, catalogue }: Situation)
 
 /** The best plan that costs less money; null when the plan costs nothing, or when the time runs out. */
 export async function cheaperPlan(
-  { score }: Wiring,
+  { score }: JudgedPlan,
   aim: ChoosingAim,
   situation: Situation,
   effort: Effort,

@@ -1,5 +1,6 @@
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Feed, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Feed } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Bank, Supply } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
@@ -17,7 +18,7 @@ import { isOver, within } from '../within.js';
 /** What it would take to have the pedal elsewhere, with everything else arranged anew as well as can be. */
 export type Verdict =
   /** The best plan with it there, and the tiers in which that is worse, or none where it is as good. */
-  | { readonly kind: 'plan'; readonly wiring: Wiring; readonly differences: readonly TierDifference[] }
+  | { readonly kind: 'plan'; readonly wiring: JudgedPlan; readonly differences: readonly TierDifference[] }
   /** It cannot hang there whatever else does: what the audit has against it. */
   | { readonly kind: 'forbidden'; readonly findings: readonly Violation[] }
   /** It can, but then these pedals cannot all be powered; null where what is in the way was not settled. */
@@ -46,7 +47,7 @@ export type Seat = {
 /** What every other place would cost, or break. */
 export async function seatOf(
   pedal: PedalId,
-  wiring: Wiring,
+  wiring: JudgedPlan,
   aim: ChoosingAim,
   situation: Situation,
   effort: Effort,
@@ -84,7 +85,7 @@ const suppliesToHave = ({ board, catalogue }: Situation): readonly Supply[] =>
 
 type Trial = {
   readonly pedal: PedalId;
-  readonly wiring: Wiring;
+  readonly wiring: JudgedPlan;
   readonly aim: ChoosingAim;
   readonly situation: Situation;
   readonly effort: Effort;

@@ -1,5 +1,5 @@
 import type { Part } from '../../domain/part.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Factor, MinorUnits, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Situation } from '../solve.js';
@@ -43,7 +43,7 @@ export type Change =
 export type WayOut = {
   readonly change: Change;
   readonly situation: Situation;
-  readonly wiring: Wiring;
+  readonly wiring: JudgedPlan;
   /** True when it is proven that no plan with this change costs less money. */
   readonly cheapest?: boolean;
 };

@@ -1,5 +1,6 @@
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Feed, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Feed } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 import { usesOfParts } from '../check/lead-pieces.js';
 import { moveReason, type MoveReason } from './move-reasons.js';
@@ -28,7 +29,7 @@ export type Changes = {
 };
 
 /** How to come from today's wiring to the plan, and why. The plan keeps every hard rule. */
-export function changesOf(board: Board, catalogue: Catalogue | null, wiring: Wiring): Changes {
+export function changesOf(board: Board, catalogue: Catalogue | null, wiring: JudgedPlan): Changes {
   const today = wiredFeeds(board, catalogue).feeds;
   const before = new Map(today.map((feed) => [feed.pedal, feed]));
   const pairs = wiring.feeds.flatMap((to) => {

@@ -1,6 +1,7 @@
 import { audit } from '../../audit/audit.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Feed, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Feed } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import { isSameOutlet, meet } from './places.js';
@@ -23,7 +24,7 @@ export type Replugging = {
   /** How everything is plugged today. */
   readonly today: readonly Feed[];
   /** The plan. */
-  readonly wiring: Wiring;
+  readonly wiring: JudgedPlan;
 };
 
 /**

@@ -1,32 +1,28 @@
-import { auditWiring } from '../../audit/audit-wiring.js';
 import { compareScores } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Feed, Wiring } from '../../domain/plan.js';
-import type { Today } from '../../loadout/today.js';
-import { withMoves } from './moves.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Feed } from '../../domain/plan.js';
 import { isSameFeed, isSameOutlet, isSamePlace } from './places.js';
 import { wiredFeeds } from '../check/wired-feeds.js';
-import { wiringOf } from '../wiring.js';
+import { auditedIfSound } from '../audited.js';
 
-type Terms = { readonly board: Board; readonly catalogue: Catalogue; readonly partial: boolean; readonly today: Today };
+type Terms = { readonly board: Board; readonly catalogue: Catalogue; readonly partial: boolean };
 
 /**
  * The plan with today's leads at the pedals that stay, wherever that is worth as much under the aim `moves`: a search counts
  * leads, and of like ones it takes any.
  */
-export function withTodaysLeads(wiring: Wiring, terms: Terms): Wiring {
+export function withTodaysLeads(wiring: JudgedPlan, terms: Terms): JudgedPlan {
   const before = new Map(wiredFeeds(terms.board, terms.catalogue).feeds.map((feed) => [feed.pedal, feed]));
   const changed = wiring.feeds.filter((feed) => {
     const old = before.get(feed.pedal);
     return old !== undefined && isSamePlace(old, feed) && !isSameFeed(old, feed);
   });
   const outlets = changed.filter((feed, at) => changed.findIndex((other) => isSameOutlet(other, feed)) === at);
-  const restored = (from: Wiring, at: readonly Feed[]): Wiring => {
-    const next = measured(
-      from.feeds.map((feed) => restoredFeed(feed, at, before, from.feeds)),
-      terms,
-    );
-    return isAsGood(next, from, terms) ? next : from;
+  const restored = (from: JudgedPlan, at: readonly Feed[]): JudgedPlan => {
+    const feeds = from.feeds.map((feed) => restoredFeed(feed, at, before, from.feeds));
+    const next = auditedIfSound({ ...terms, aim: 'moves' }, feeds);
+    return next !== null && isAsGood(next, from, terms) ? next : from;
   };
   const all = restored(wiring, outlets);
   return all === wiring ? outlets.reduce((best, outlet) => restored(best, [outlet]), wiring) : all;
@@ -48,9 +44,5 @@ function restoredFeed(
   return { ...feed, chain: chain ?? feed.chain };
 }
 
-const measured = (feeds: readonly Feed[], { board, catalogue, today }: Terms): Wiring =>
-  withMoves(wiringOf(board, catalogue, feeds), today);
-
-const isAsGood = (next: Wiring, wiring: Wiring, { board, catalogue, partial }: Terms): boolean =>
-  compareScores(next.score, wiring.score, 'moves', board.policy) <= 0 &&
-  auditWiring(board, catalogue, next, { partial }).length === 0;
+const isAsGood = (next: JudgedPlan, plan: JudgedPlan, { board }: Terms): boolean =>
+  compareScores(next.score, plan.score, 'moves', board.policy) <= 0;

@@ -1,5 +1,6 @@
 import type { Board, Catalogue, WiredFeed } from '../../domain/board.js';
-import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
 import { usesOfParts } from '../check/lead-pieces.js';
@@ -8,12 +9,12 @@ import type { Situation } from '../solve.js';
 
 /** A board as it stands when it is plugged: all that is in use is owned, and nothing is for sale. */
 export type Installed = Situation & {
-  readonly wiring: Wiring;
+  readonly wiring: JudgedPlan;
   /** Every pedal has to stay where it is. */
   readonly asPlugged: Today;
 };
 
-export function installedAs(board: Board, catalogue: Catalogue | null, wiring: Wiring): Installed {
+export function installedAs(board: Board, catalogue: Catalogue | null, wiring: JudgedPlan): Installed {
   const plugged: Board = { ...board, owned: withUsed(board, wiring.feeds), wiring: wiring.feeds.map(wiredFeed) };
   const terms = termsOf(plugged, catalogue, { buy: 'never' });
   const pedals = new Set(board.pedals.map(({ id }) => id));

@@ -1,6 +1,7 @@
 import { audit, isSound } from '../../audit/audit.js';
 import type { Pedal } from '../../domain/pedal.js';
-import type { Feed, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Feed } from '../../domain/plan.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Today } from '../../loadout/today.js';
 import { solve } from '../solve.js';
@@ -52,7 +53,7 @@ type Trial = {
 };
 
 function largestIn(
-  { wiring, milliamps }: { readonly wiring: Wiring; readonly milliamps: number },
+  { wiring, milliamps }: { readonly wiring: JudgedPlan; readonly milliamps: number },
   { installed, id }: Trial,
 ): Largest {
   const feed = wiring.feeds.find(({ pedal }) => pedal === id);
@@ -65,7 +66,7 @@ const boardWith = (milliamps: number, { installed: { board }, id }: Trial) => wi
 const extra = (milliamps: number, id: string): Pedal => usualPedal(id, milliamps * 1000, true);
 
 /** A plan with such a pedal that exposes as few as can be; null when there is none that will do. */
-async function planWith(milliamps: number, trial: Trial): Promise<Wiring | null | 'unknown'> {
+async function planWith(milliamps: number, trial: Trial): Promise<JudgedPlan | null | 'unknown'> {
   const { noise, today, installed, effort } = trial;
   const asked = { board: boardWith(milliamps, trial), catalogue: installed.catalogue };
   const solved = await solve(asked, { tiers: ['exposed'], today }, effort);
@@ -76,7 +77,7 @@ async function planWith(milliamps: number, trial: Trial): Promise<Wiring | null 
 }
 
 /** The most milliamps, between two bounds of which the lower one does, with which the very same plan breaks no rule. */
-function reachOf(wiring: Wiring, lower: number, upper: number, trial: Trial): number {
+function reachOf(wiring: JudgedPlan, lower: number, upper: number, trial: Trial): number {
   let [sound, most] = [lower, Math.max(lower, upper)];
   while (sound < most) {
     const middle = Math.ceil((sound + most) / 2);

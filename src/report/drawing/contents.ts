@@ -5,8 +5,8 @@ import { bankOf, firstBankOf } from '../words/inventory.js';
 import { bankOutputs, freeOutputs } from '../screen/output-rows.js';
 import { safeText } from '../words/safe-text.js';
 import type { Speech } from '../screen/screen.js';
-import { switchPosition, type Meter } from '../words/usage.js';
-import { countText, meterText, percentOf, voltsText } from '../words/words.js';
+import { switchPosition } from '../words/usage.js';
+import { countText, meterText, percentOf, voltsText, type Meter } from '../words/words.js';
 import type { Content } from './box.js';
 
 /** What is drawn of one supply unit: boxes as their contents, from the mains to the pedals. */

@@ -18,7 +18,7 @@ export const checkJson = (board: Board, catalogue: Catalogue | null, check: Chec
 
 function checkObject(board: Board, catalogue: Catalogue | null, check: Check) {
   const inventory = inventoryOf(board, catalogue);
-  const { status, findings, soft, wiring, outlets, totals } = check;
+  const { status, findings, soft, wiring } = check;
   const inOrder = pedalsInOrder(check);
   const sound = { ...wiring, feeds: wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };
   return {
@@ -32,13 +32,13 @@ function checkObject(board: Board, catalogue: Catalogue | null, check: Check) {
     cautions: [...pluggingCautions(inventory, sound), ...standingCautions(board, 'check')],
     unpowered: wiring.unpowered,
     exposed: wiring.exposed,
-    outputs: outlets.map(({ place, pedals, current, startup }) => ({
+    outputs: wiring.outlets.map(({ place, pedals, current, startup }) => ({
       ...placeObject(place),
       pedals,
       current: current === null ? null : loadObject(current),
       startup: startup === null ? null : loadObject(startup),
     })),
-    totals: totals.map(({ of, place, pedals, numbers }) => ({
+    totals: wiring.totals.map(({ of, place, pedals, numbers }) => ({
       of,
       ...placeObject(place),
       pedals,

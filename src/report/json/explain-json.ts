@@ -1,7 +1,7 @@
 import type { Board, Catalogue } from '../../domain/board.js';
 import { isMoney } from '../../domain/aim.js';
 import { moneyText } from '../../domain/money.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Argument } from '../../planning/explain/argument.js';
 import type { TierDifference } from '../../planning/explain/difference.js';
@@ -81,7 +81,7 @@ function conflictObject(told: Told, argument: Argument) {
   };
 }
 
-const wiringObject = ({ board }: Told, { score, buy, feeds, unpowered }: Wiring) => ({
+const wiringObject = ({ board }: Told, { score, buy, feeds, unpowered }: JudgedPlan) => ({
   money: moneyText(score.money, board.currency),
   buy: {
     supplies: buy.supplies.map((purchase) => purchaseObject(board, purchase)),

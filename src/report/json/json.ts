@@ -1,7 +1,7 @@
 import type { Board, Catalogue } from '../../domain/board.js';
 import { isMoney } from '../../domain/aim.js';
 import { moneyText } from '../../domain/money.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Answer, Gap, Reason } from '../../planning/answer.js';
 import { planCautions } from '../words/cautions.js';
@@ -57,7 +57,7 @@ export function answerObject(board: Board, catalogue: Catalogue | null, answer: 
 }
 
 /** What stands on the board while there is no plan: every pedal is without power. */
-function nothingPlugged(board: Board): Wiring {
+function nothingPlugged(board: Board): JudgedPlan {
   const unpowered = board.pedals.map(({ id }) => id);
   const money = minorUnits(0);
   return {
@@ -66,6 +66,10 @@ function nothingPlugged(board: Board): Wiring {
     exposed: [],
     buy: { supplies: [], parts: [] },
     score: { unpowered: unpowered.length, money, exposed: 0, bricks: 0, parts: 0, offPreferred: 0, moved: null },
+    outlets: [],
+    totals: [],
+    grounds: [],
+    exposures: [],
   };
 }
 

@@ -1,3 +1,4 @@
+import type { Meter } from '../words/words.js';
 import type { Board } from '../../domain/board.js';
 import { feedMillivolts } from '../../domain/plan.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
@@ -10,7 +11,7 @@ import { answerObject } from './json.js';
 import { feedObject, findingObject, purchaseObject } from './json-objects.js';
 import { safeJson } from '../words/safe-text.js';
 import { leftOf, mostAlone, ownedUnits, plannedOf } from '../screen/spare-units.js';
-import type { Meter, OutputUse, UnitUse } from '../words/usage.js';
+import type { OutputUse, UnitUse } from '../words/usage.js';
 
 const printed = (object: unknown): string => `${safeJson(JSON.stringify(object, null, 2))}\n`;
 

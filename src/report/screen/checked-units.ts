@@ -1,17 +1,11 @@
-import type { Board } from '../../domain/board.js';
-import { compareExact } from '../../domain/load.js';
-import type { OutletLoad } from '../../domain/load-numbers.js';
-import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Rule } from '../../domain/rules.js';
 import type { Check } from '../../planning/check/check.js';
-import { bankOf, type Inventory } from '../words/inventory.js';
 import { block, type Piece } from './layout.js';
 import { totalRow, usedRows } from './output-rows.js';
 import { loadLegend, unitTable } from './plugging.js';
 import type { Screen } from './screen.js';
-import type { OutputUse, UnitUse } from '../words/usage.js';
-import { meterOf } from '../words/words.js';
+import { unitUses } from '../words/usage.js';
 
 /** The pedals that no broken rule names. */
 export function pedalsInOrder({ findings, wiring }: Check): ReadonlySet<PedalId> {
@@ -21,7 +15,7 @@ export function pedalsInOrder({ findings, wiring }: Check): ReadonlySet<PedalId>
 
 /** Every output in use with its numbers, and which of its feeds are broken; nothing when none is in use. */
 export function checkedLines(screen: Screen, check: Check): string[] {
-  const units = checkedUnits(screen.board, screen.inventory, check);
+  const units = unitUses(screen.board, screen.inventory, check.wiring);
   if (units.length === 0) return [];
   const notes = brokenNotes(screen, check);
   return [
@@ -44,43 +38,4 @@ function brokenNotes({ paints }: Screen, { findings }: Check): ReadonlyMap<Pedal
   return new Map(
     [...rules].map(([pedal, all]) => [pedal, { text: `broken: ${[...all].join(', ')}`, paint: paints.bad }]),
   );
-}
-
-/** The units in use, in the order of the gear and the catalogue, with the numbers of the audit. */
-function checkedUnits({ owned }: Board, inventory: Inventory, { outlets, totals, wiring }: Check): readonly UnitUse[] {
-  return inventory.supplies.flatMap((supply) => {
-    const here = outlets.filter(({ place }) => place.supply === supply.id);
-    const units = [...new Set(here.map(({ place }) => place.unit))].sort((first, second) => first - second);
-    return units.map((unit): UnitUse => ({
-      supply,
-      unit,
-      owned: unit <= (owned.supplies.get(supply.id) ?? 0),
-      outputs: here
-        .filter(({ place }) => place.unit === unit)
-        .flatMap((outlet) => outputUse(wiring.feeds, outlet))
-        .sort((first, second) => (first.outputs[0] ?? 0) - (second.outputs[0] ?? 0)),
-      totals: totals
-        .filter(({ place }) => place.supply === supply.id && place.unit === unit)
-        .map(({ of, place, numbers }) => ({
-          bank: of === 'supply' ? null : bankOf(supply, place.outputs[0] ?? 0),
-          meter: meterOf(numbers),
-        })),
-    }));
-  });
-}
-
-/** Nothing of an output that has no such setting: a broken rule says so. */
-function outputUse(feeds: readonly Feed[], { place, pedals, current, startup }: OutletLoad): readonly OutputUse[] {
-  const [first, ...others] = feeds.filter(({ pedal }) => pedals.includes(pedal));
-  if (first === undefined || current === null) return [];
-  const isHigher = startup !== null && compareExact(startup.planned, current.planned) > 0;
-  return [
-    {
-      outputs: place.outputs,
-      settings: first.settings,
-      feeds: [first, ...others],
-      meter: meterOf(current),
-      peak: isHigher ? meterOf(startup) : null,
-    },
-  ];
 }

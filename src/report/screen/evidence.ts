@@ -1,6 +1,6 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import { tierValue } from '../../domain/aim.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Evidence } from '../../planning/answer.js';
 import { block } from './layout.js';
@@ -14,7 +14,7 @@ const indent = 2;
 export function evidenceLines(
   screen: Screen,
   aim: ChoosingAim,
-  wiring: Wiring,
+  wiring: JudgedPlan,
   evidence: Evidence | undefined,
 ): string[] {
   const text = evidenceText(screen, aim, wiring, evidence);
@@ -25,7 +25,7 @@ export function evidenceLines(
 export function evidenceText(
   speech: Speech,
   aim: ChoosingAim,
-  wiring: Wiring,
+  wiring: JudgedPlan,
   evidence: Evidence | undefined,
 ): string | null {
   if (evidence === undefined) return null;
@@ -36,7 +36,7 @@ export function evidenceText(
  * The argument of the price tags: no supply can carry more than it costs, so that all cost at least what the tags add up
  * to; what is limited is let save as much as it ever could.
  */
-function tagsText(speech: Speech, aim: ChoosingAim, wiring: Wiring, { cases, limits }: TagEvidence): string {
+function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases, limits }: TagEvidence): string {
   const claim = claimText(speech, aim, wiring);
   if (isNothing(aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
   const shop = safeText(speech.catalogue.name);
@@ -58,7 +58,7 @@ function tagsText(speech: Speech, aim: ChoosingAim, wiring: Wiring, { cases, lim
 type TagEvidence = Extract<Evidence, { kind: 'tags' }>;
 
 /** Whether there is nothing to prove: what cannot be less than nothing is nothing. */
-const isNothing = (aim: ChoosingAim, { score }: Wiring): boolean =>
+const isNothing = (aim: ChoosingAim, { score }: JudgedPlan): boolean =>
   score.money === 0 && score.exposed === 0 && (aim !== 'bricks' || score.bricks === 0);
 
 const nothingText: Readonly<Record<ChoosingAim, string>> = {
@@ -67,11 +67,11 @@ const nothingText: Readonly<Record<ChoosingAim, string>> = {
   quiet: 'no pedal is exposed, and nothing has to be bought',
 };
 
-const agreementText = (speech: Speech, aim: ChoosingAim, wiring: Wiring): string =>
+const agreementText = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan): string =>
   `${claimText(speech, aim, wiring)}: two searches that put the question in different ways found no better plan, ` +
   'and each ruled every other one out.';
 
-function claimText(speech: Speech, aim: ChoosingAim, { score }: Wiring): string {
+function claimText(speech: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
   const among = score.unpowered === 0 ? '' : ` for ${countText(speech.board.pedals.length - score.unpowered, 'pedal')}`;
   switch (aim) {
     case 'cost':
@@ -83,7 +83,7 @@ function claimText(speech: Speech, aim: ChoosingAim, { score }: Wiring): string 
   }
 }
 
-const tagText = (aim: ChoosingAim, { score }: Wiring): string => {
+const tagText = (aim: ChoosingAim, { score }: JudgedPlan): string => {
   switch (aim) {
     case 'cost':
       return `a price tag on every pedal${score.exposed === 0 ? '' : ', noise counted in'}`;
@@ -94,7 +94,7 @@ const tagText = (aim: ChoosingAim, { score }: Wiring): string => {
   }
 };
 
-function worthText({ board }: Speech, aim: ChoosingAim, { score }: Wiring): string {
+function worthText({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
   const cost = priceText(minorUnits(tierValue('cost', score, board.policy)), board);
   switch (aim) {
     case 'cost':

@@ -1,5 +1,5 @@
 import { isMoney, type ChoosingAim } from '../../domain/aim.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Gap } from '../../planning/answer.js';
 import { block } from './layout.js';
@@ -18,7 +18,7 @@ export type Headline = {
 };
 
 /** What it is, what it costs, whether it is proven, and what it comes to. */
-export function headline(screen: Screen, aim: ChoosingAim, wiring: Wiring, gap: Gap | null): string[] {
+export function headline(screen: Screen, aim: ChoosingAim, wiring: JudgedPlan, gap: Gap | null): string[] {
   const { board, paints, width } = screen;
   const { cost, counts, standing } = headlineOf(screen, aim, wiring, gap);
   return block(
@@ -32,19 +32,19 @@ export function headline(screen: Screen, aim: ChoosingAim, wiring: Wiring, gap: 
 }
 
 /** The same for any place to show it. */
-export const headlineOf = (speech: Speech, aim: ChoosingAim, wiring: Wiring, gap: Gap | null): Headline => ({
+export const headlineOf = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, gap: Gap | null): Headline => ({
   cost: costText(speech, wiring),
   counts: countsText(speech, wiring),
   standing: standingText(speech, aim, wiring, gap),
 });
 
-function costText({ board, catalogue }: Speech, { score, buy }: Wiring): string {
+function costText({ board, catalogue }: Speech, { score, buy }: JudgedPlan): string {
   if (buy.supplies.length + buy.parts.length === 0)
     return score.unpowered === 0 ? 'Nothing to buy: what you own is enough.' : 'Nothing to buy.';
   return `Spend ${priceText(score.money, board)} at ${safeText(catalogue.name)}.`;
 }
 
-function countsText({ board }: Speech, { feeds, score }: Wiring): string {
+function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
   const powered =
     feeds.length === board.pedals.length
       ? `All ${countText(feeds.length, 'pedal')} powered`
@@ -58,7 +58,7 @@ function countsText({ board }: Speech, { feeds, score }: Wiring): string {
   return `${counts.join(', ')}.`;
 }
 
-function standingText(speech: Speech, aim: ChoosingAim, { score }: Wiring, gap: Gap | null): string {
+function standingText(speech: Speech, aim: ChoosingAim, { score }: JudgedPlan, gap: Gap | null): string {
   const most = score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
   if (gap === null) return `Proven: ${most}${bestText(speech, aim)}.`;
   return `Best found, not proven: the search stopped early. ${gapText(speech, gap)}`;

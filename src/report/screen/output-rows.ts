@@ -5,8 +5,8 @@ import { bankOf, firstBankOf } from '../words/inventory.js';
 import type { Piece } from './layout.js';
 import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
 import { bullet, type Marks, type Screen, type Speech } from './screen.js';
-import { settingOf, type Meter, type OutputUse, type UnitUse } from '../words/usage.js';
-import { countText, listText, meterText, voltsText } from '../words/words.js';
+import { settingOf, type OutputUse, type UnitUse } from '../words/usage.js';
+import { countText, listText, meterText, voltsText, type Meter } from '../words/words.js';
 
 /** One row of what is plugged into a supply unit. */
 export type OutputRow = {

@@ -1,4 +1,4 @@
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { changeWords } from '../words/change-words.js';
 import { beside, type Piece } from './layout.js';
@@ -10,7 +10,7 @@ const gap = 2;
 const labelWidth = 4;
 
 /** Who stays, who moves from where to where and why, who is new, and who is left out. */
-export function changeLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
+export function changeLines(screen: Screen, wiring: JudgedPlan, changes: Changes): string[] {
   const { marks, paints } = screen;
   const { stay, releads, moves, added, dropped, unlisted } = changeWords(screen, wiring, changes);
   const other = releads.length === 0 ? [] : [{ text: `With other leads: ${listText(releads)}.`, paint: paints.faint }];

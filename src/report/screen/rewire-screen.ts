@@ -1,4 +1,4 @@
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { boardEntries } from '../words/board-entries.js';
@@ -54,7 +54,7 @@ function headLines(screen: Screen, plan: Plan, changes: Changes): string[] {
   );
 }
 
-function entryLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
+function entryLines(screen: Screen, wiring: JudgedPlan, changes: Changes): string[] {
   const written = boardEntries(screen, wiring, changes);
   if (written === null) return [];
   const texts = written.texts.map((text) => ({ text, paint: screen.paints.faint }));

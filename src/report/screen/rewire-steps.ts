@@ -1,4 +1,5 @@
-import type { Feed, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Feed } from '../../domain/plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { allFeeds } from '../words/change-words.js';
 import { beside, block } from './layout.js';
@@ -12,7 +13,7 @@ const indent = 2;
 const gap = 2;
 
 /** What there is to do, lettered; steps that go together share a letter. */
-export function stepLines(screen: Screen, wiring: Wiring, changes: Changes): string[] {
+export function stepLines(screen: Screen, wiring: JudgedPlan, changes: Changes): string[] {
   const feeds = allFeeds(wiring, changes);
   const groups = stepGroups(changes.steps);
   return groups.flatMap((steps, at) => {

@@ -4,8 +4,7 @@ import type { Board, Catalogue } from '../../domain/board.js';
 import { inventoryOf, type Inventory } from '../words/inventory.js';
 import { block, type Paint, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
-import { percentOf } from '../words/words.js';
-import type { Meter } from '../words/usage.js';
+import { percentOf, type Meter } from '../words/words.js';
 
 export type ScreenOptions = {
   /** Columns of the screen; below 60 the text is laid out for 60 all the same. */

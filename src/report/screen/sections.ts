@@ -1,3 +1,4 @@
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Wiring } from '../../domain/plan.js';
 import type { Reason } from '../../planning/answer.js';
 import { block } from './layout.js';
@@ -8,7 +9,7 @@ import { bullet, type Screen } from './screen.js';
 const indent = 2;
 
 /** The pedals without power. */
-export const leftOutLines = (screen: Screen, wiring: Wiring, reasons: readonly Reason[]): string[] =>
+export const leftOutLines = (screen: Screen, wiring: JudgedPlan, reasons: readonly Reason[]): string[] =>
   remarkLines(screen, leftOutRemarks(screen, wiring, reasons));
 
 /** What was assumed or guessed; nothing where all is stated. */
@@ -20,7 +21,7 @@ export function confirmLines(screen: Screen, wiring: Pick<Wiring, 'feeds'>): str
 }
 
 /** Who shares a ground with whom. */
-export const groundLines = (screen: Screen, wiring: Wiring): string[] =>
+export const groundLines = (screen: Screen, wiring: JudgedPlan): string[] =>
   remarkLines(screen, groundRemarks(screen, wiring));
 
 /** What to mind. */

@@ -1,4 +1,4 @@
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { beside, block, widthOf } from './layout.js';
 import type { Screen } from './screen.js';
@@ -9,7 +9,7 @@ import { priceText } from '../words/words.js';
 type Row = { readonly item: string; readonly each: string; readonly together: string };
 
 /** What to buy with its prices, then the owned things that the plan uses. */
-export function shoppingLines(screen: Screen, wiring: Wiring, units: readonly UnitUse[]): string[] {
+export function shoppingLines(screen: Screen, wiring: JudgedPlan, units: readonly UnitUse[]): string[] {
   const { inventory, marks, width } = screen;
   const rows = shoppingItems(inventory, wiring).map((item) => rowOf(screen, item));
   const owned = ownedInUse(inventory, wiring, units).map((item) => `${item.units} ${marks.times} ${item.name}`);

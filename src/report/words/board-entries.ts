@@ -1,4 +1,4 @@
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import type { Speech } from '../screen/screen.js';
 import { wiringEntry } from './wiring-entry.js';
@@ -14,7 +14,7 @@ export type BoardEntries = {
 /** Null where the file is true as it is. */
 export function boardEntries(
   { inventory }: Speech,
-  { feeds, buy }: Wiring,
+  { feeds, buy }: JudgedPlan,
   { steps, dropped }: Changes,
 ): BoardEntries | null {
   if (steps.length === 0) return null;

@@ -1,6 +1,6 @@
 import type { Part } from '../../domain/part.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, type Exposure, type Feed, type Wiring } from '../../domain/plan.js';
-import { exposures } from './grounds.js';
 import { bankOf, firstBankOf, unitName, type Inventory } from './inventory.js';
 import { leadsOf, settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
@@ -14,9 +14,9 @@ export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
 ];
 
 /** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
-export const planCautions = (inventory: Inventory, wiring: Wiring): readonly string[] => [
-  ...pluggingCautions(inventory, wiring),
-  ...noiseCautions(inventory, wiring),
+export const planCautions = (inventory: Inventory, plan: JudgedPlan): readonly string[] => [
+  ...pluggingCautions(inventory, plan),
+  ...noiseCautions(inventory, plan),
 ];
 
 /** What to mind while plugging. */
@@ -26,8 +26,8 @@ export function pluggingCautions(inventory: Inventory, wiring: Pick<Wiring, 'fee
 }
 
 /** Who is exposed by whom, one sentence a pedal. */
-export const noiseCautions = (inventory: Inventory, wiring: Wiring): readonly string[] =>
-  exposures(inventory, wiring).map((exposure) => noiseText(inventory, exposure));
+export const noiseCautions = (inventory: Inventory, { exposures }: JudgedPlan): readonly string[] =>
+  exposures.map((exposure) => noiseText(inventory, exposure));
 
 /** That a pedal is exposed, and by which. */
 export const noiseText = (inventory: Inventory, { pedal, by }: Exposure): string =>

@@ -1,3 +1,4 @@
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Changes, Move } from '../../planning/rewire/changes.js';
@@ -37,7 +38,7 @@ export type ChangeWords = {
 };
 
 /** Who stays, who moves from where to where and why, who is new, and who is left out. */
-export function changeWords(speech: Speech, wiring: Wiring, changes: Changes): ChangeWords {
+export function changeWords(speech: Speech, wiring: JudgedPlan, changes: Changes): ChangeWords {
   const { inventory } = speech;
   const feeds = allFeeds(wiring, changes);
   const { stays, releads, moves, added, dropped, unlisted } = changes;

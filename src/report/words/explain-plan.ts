@@ -1,5 +1,5 @@
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Explanation } from '../../planning/explain/explain.js';
 import type { Cheaper, Forced } from '../../planning/explain/purchases.js';
 import { namesText } from './explain-argument.js';
@@ -15,7 +15,7 @@ export function forcedTexts(told: Told, { forced, wiring, aim }: ExplainedPlan):
   return forced.map((each) => forcedText(told, each));
 }
 
-const nothingText = (aim: ChoosingAim, { score }: Wiring): string =>
+const nothingText = (aim: ChoosingAim, { score }: JudgedPlan): string =>
   aim === 'cost' && score.exposed === 0
     ? 'Nothing is bought and no pedal is exposed: no plan costs less than nothing.'
     : 'Nothing is bought: what you own powers every pedal.';
@@ -55,7 +55,7 @@ export function cheaperTexts(told: Told, cheaper: Cheaper | null): readonly stri
   return [`${head} ${left}${set}`];
 }
 
-function boughtText({ inventory }: Told, { buy }: Wiring): string {
+function boughtText({ inventory }: Told, { buy }: JudgedPlan): string {
   const bought = [
     ...buy.supplies.map(({ id, units }) => `${units} × ${inventory.supplyName(id)}`),
     ...buy.parts.map(({ id, units }) => `${units} × ${inventory.partName(id)}`),

@@ -1,4 +1,5 @@
-import { feedMillivolts, type Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { feedMillivolts } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Elsewhere, Seat } from '../../planning/explain/seats.js';
 import { namesText } from './explain-argument.js';
@@ -11,7 +12,7 @@ import { fullStop, outputsText, voltsText } from './words.js';
 const mostUnfit = 6;
 
 /** Where the pedal sits in the plan. */
-export function hereText(told: Told, { feeds }: Wiring, { feed, alike }: Seat): string {
+export function hereText(told: Told, { feeds }: JudgedPlan, { feed, alike }: Seat): string {
   const { inventory } = told;
   const chained = feed.chain === null ? '' : `, on a chain with ${inventory.partName(feed.chain)}`;
   const others = alike.length === 0 ? '' : ` ${outputsOfBank(alike)} would do as well.`;

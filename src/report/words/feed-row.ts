@@ -6,8 +6,8 @@ import { wayText } from './route.js';
 import { safeText } from './safe-text.js';
 import type { Speech } from '../screen/screen.js';
 import { settingTexts } from '../screen/output-rows.js';
-import { switchPosition, type Meter } from './usage.js';
-import { countText, meterText, percentOf, voltsText } from './words.js';
+import { switchPosition } from './usage.js';
+import { countText, meterText, percentOf, voltsText, type Meter } from './words.js';
 
 /** How one pedal is fed, in words that are ready for any table. */
 export type FeedRow = {

@@ -1,5 +1,5 @@
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
 import { boardEntries, type BoardEntries } from './board-entries.js';
@@ -34,7 +34,7 @@ export type PlanHandout = {
   readonly title: string;
   readonly headline: Headline;
   readonly proven: boolean;
-  readonly wiring: Wiring;
+  readonly wiring: JudgedPlan;
   readonly shopping: readonly ShoppingItem[];
   readonly owned: readonly OwnedItem[];
   /** Pedals without power, with the reason. */

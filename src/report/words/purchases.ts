@@ -1,4 +1,4 @@
-import type { Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { MinorUnits, PartId, SupplyId } from '../../domain/quantities.js';
 import type { Inventory } from './inventory.js';
 import { leadsOf, unitsInUse, type UnitUse } from './usage.js';
@@ -14,7 +14,7 @@ export type ShoppingItem = {
 };
 
 /** What to buy, supplies first. */
-export const shoppingItems = (inventory: Inventory, { buy }: Wiring): readonly ShoppingItem[] => [
+export const shoppingItems = (inventory: Inventory, { buy }: JudgedPlan): readonly ShoppingItem[] => [
   ...buy.supplies.map((one) => ({ kind: 'supply', name: inventory.supplyName(one.id), ...one }) as const),
   ...buy.parts.map((one) => ({ kind: 'lead', name: inventory.partName(one.id), ...one }) as const),
 ];
@@ -23,7 +23,7 @@ export const shoppingItems = (inventory: Inventory, { buy }: Wiring): readonly S
 export type OwnedItem = { readonly name: string; readonly units: number };
 
 /** Every owned supply and lead that the plan uses. */
-export function ownedInUse(inventory: Inventory, wiring: Wiring, units: readonly UnitUse[]): readonly OwnedItem[] {
+export function ownedInUse(inventory: Inventory, wiring: JudgedPlan, units: readonly UnitUse[]): readonly OwnedItem[] {
   const bought = new Map<string, number>(wiring.buy.parts.map(({ id, units: count }) => [id, count]));
   const mine = units.filter(({ owned }) => owned);
   const supplies = [...new Set(units.map(({ supply }) => supply.id))].map((id) => ({

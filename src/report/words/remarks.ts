@@ -1,18 +1,18 @@
 import type { Board } from '../../domain/board.js';
 import type { Pedal } from '../../domain/pedal.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Wiring } from '../../domain/plan.js';
 import { decimalOfThousandths, factorText, type PedalId } from '../../domain/quantities.js';
 import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
-import { groundDomains, positiveGrounds } from './grounds.js';
 import { unitName } from './inventory.js';
 import { plainly, withCare, type Remark } from './remark.js';
 import { sentence, type Speech } from '../screen/screen.js';
 import { assumedText, listText, outputsText, voltsText } from './words.js';
 
 /** The pedals without power, each with the reason. */
-export const leftOutRemarks = (speech: Speech, wiring: Wiring, reasons: readonly Reason[]): readonly Remark[] =>
+export const leftOutRemarks = (speech: Speech, wiring: JudgedPlan, reasons: readonly Reason[]): readonly Remark[] =>
   wiring.unpowered.map((pedal) =>
     withCare(`${speech.inventory.pedalName(pedal)}: ${whyLeftOut(speech, pedal, reasons)}`),
   );
@@ -52,25 +52,24 @@ function guessRemark({ board, inventory, marks }: Speech, { id, draw }: Pedal): 
 }
 
 /** Which pedals share a ground inside a supply, who is exposed, and which have a positive ground. */
-export function groundRemarks({ board, inventory }: Speech, wiring: Wiring): readonly Remark[] {
-  const shared = groundDomains(inventory, wiring.feeds).filter(({ pedals }) => pedals.length > 1);
+export function groundRemarks({ board, inventory }: Speech, plan: JudgedPlan): readonly Remark[] {
+  const shared = plan.grounds.filter(({ pedals }) => pedals.length > 1);
   const domains = shared.map(({ supply, unit, outputs, pedals }) => {
-    const name = unitName(inventory, wiring.feeds, { supply, unit });
+    const name = unitName(inventory, plan.feeds, { supply, unit });
     const place = `${name} ${outputs === null ? 'common ground' : outputsText(outputs)}`;
     return plainly(`${place}: ${listText(pedals.map(inventory.pedalName))} share one ground.`);
   });
   const alone = plainly('No two pedals share a ground inside a supply.');
-  const positive = positiveGrounds(board, wiring).map((pedal) =>
-    plainly(
-      `${inventory.pedalName(pedal)} has a positive ground: a pedal with a negative ground on the same output or ` +
-        'common ground would be a short circuit.',
-    ),
-  );
-  return [
-    ...(domains.length === 0 ? [alone] : domains),
-    ...noiseCautions(inventory, wiring).map(withCare),
-    ...positive,
-  ];
+  const fed = new Set(plan.feeds.map(({ pedal }) => pedal));
+  const positive = board.pedals
+    .filter(({ id, ground }) => ground === 'positive' && fed.has(id))
+    .map(({ id }) =>
+      plainly(
+        `${inventory.pedalName(id)} has a positive ground: a pedal with a negative ground on the same output or ` +
+          'common ground would be a short circuit.',
+      ),
+    );
+  return [...(domains.length === 0 ? [alone] : domains), ...noiseCautions(inventory, plan).map(withCare), ...positive];
 }
 
 /** What holds for this wiring, then what always holds. */

@@ -1,4 +1,5 @@
-import type { Feed, Wiring } from '../../domain/plan.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { allFeeds } from './change-words.js';
@@ -23,7 +24,7 @@ type Replugging = {
  */
 export function replugSteps(
   speech: Speech,
-  wiring: Wiring,
+  wiring: JudgedPlan,
   changes: Changes,
   hookup: readonly UnitHookup[],
 ): readonly Step[] {

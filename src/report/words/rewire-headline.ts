@@ -1,3 +1,4 @@
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Wiring } from '../../domain/plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
@@ -33,12 +34,12 @@ function movesText({ stays, moves, added, dropped, steps }: Changes): string {
   );
 }
 
-function costText({ board, catalogue }: Speech, { score, buy }: Wiring): string {
+function costText({ board, catalogue }: Speech, { score, buy }: JudgedPlan): string {
   if (buy.supplies.length + buy.parts.length === 0) return 'Nothing to buy.';
   return `Spend ${priceText(score.money, board)} at ${safeText(catalogue.name)}.`;
 }
 
-function countsText({ board }: Speech, { feeds, score }: Wiring): string {
+function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
   const all = board.pedals.length;
   const powered =
     feeds.length === all
@@ -64,7 +65,7 @@ function standingText(speech: Speech, { wiring, gap }: Plan): string {
 }
 
 /** The tiers of the aim that matter for this plan. */
-function bestText({ board }: Speech, { score }: Wiring): string {
+function bestText({ board }: Speech, { score }: JudgedPlan): string {
   const { noisePrice } = board.policy;
   const isFree = score.money === 0 && (score.newlyExposed === 0 || noisePrice === 0);
   if (isFree && score.moved === 0) return 'nothing has to be bought, and no pedal has to move';

@@ -1,12 +1,11 @@
 import type { Board } from '../../domain/board.js';
 import type { LoadNumbers } from '../../domain/load-numbers.js';
-import { stepsUp } from '../../domain/load.js';
+import { stepsUp, type Exact } from '../../domain/load.js';
 import { moneyText } from '../../domain/money.js';
 import type { AssumedOfPedal, Polarity } from '../../domain/pedal.js';
 import { decimalOfThousandths, type Millivolts, type MinorUnits } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
 import { safeText } from './safe-text.js';
-import type { Meter } from './usage.js';
 
 /** "9 V". */
 export const voltsText = (at: Millivolts): string => `${decimalOfThousandths(at)} V`;
@@ -42,6 +41,9 @@ export function outputsText(outputs: readonly number[], dash = '-'): string {
   const run = outputs.length > 2 && outputs.every((output, at) => output === first + at);
   return `outputs ${run ? `${first}${dash}${outputs.at(-1) ?? first}` : listText(outputs.map(String))}`;
 }
+
+/** How full something is: what is planned with its reserve against a limit, both in µA or both in mW. */
+export type Meter = { readonly planned: Exact; readonly limit: number; readonly unit: 'mA' | 'W' };
 
 /** What an audit has compared, as a meter shows it. */
 export const meterOf = ({ planned, limit, unit }: LoadNumbers): Meter => ({ planned, limit, unit });

@@ -57,13 +57,15 @@ describe('audit', () => {
   it('passes a sound wiring and measures it', () => {
     const report = judge(tideway);
     expect(isSound(report)).toBe(true);
-    expect(report.wiring).toEqual({
+    expect(report.wiring).toMatchObject({
       feeds: tideway.feeds,
       unpowered: [],
       exposed: [],
       buy: { supplies: [], parts: [] },
       score: { unpowered: 0, money: 0, exposed: 0, bricks: 1, parts: 0, offPreferred: 0, moved: null },
+      exposures: [],
     });
+    expect(report.wiring.outlets.map(({ pedals }) => pedals)).toEqual([['echo'], ['fuzz'], ['drive']]);
   });
 
   it('tells every rule that one feed breaks', () => {

@@ -54,6 +54,22 @@ describe('ground', () => {
     expect(faults(on(4, 6))).toEqual(['ground']);
   });
 
+  it('is told with everybody on it, isolated outputs and joins by their numbers', () => {
+    const names = ['a', 'b', 'c', 'd', 'e'].map((name) => pedal(name));
+    const feeds = [
+      feed('a', 4),
+      feed('b', 1, { chain: 'fan' }),
+      feed('c', 1, { chain: 'fan' }),
+      feed('d', 6),
+      feed('e', [3, 2], { join: ['series', 'stack'] }),
+    ];
+    expect(judge(onQuay(names, feeds)).wiring.grounds).toEqual([
+      { supply: 'quay', unit: 1, outputs: null, pedals: ['a', 'd'] },
+      { supply: 'quay', unit: 1, outputs: [1], pedals: ['b', 'c'] },
+      { supply: 'quay', unit: 1, outputs: [2, 3], pedals: ['e'] },
+    ]);
+  });
+
   it('is not shared between units', () => {
     expect(faults(onQuay(pedals, [feed('echo', 4), feed('fuzz', 5, { unit: 2 })]))).toEqual([]);
   });

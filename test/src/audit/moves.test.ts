@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { auditWiring } from '../../../src/audit/audit-wiring.js';
-import { exposedToday, movedPedals } from '../../../src/audit/moves.js';
+import { audit } from '../../../src/audit/audit.js';
 import type { WiredFeed } from '../../../src/domain/board.js';
 import type { Wiring } from '../../../src/domain/plan.js';
 import { minorUnits, pedalId, supplyId } from '../../../src/domain/quantities.js';
@@ -20,7 +20,15 @@ const wired = (name: string, outputs: readonly number[], more: Partial<WiredFeed
 });
 
 describe('a pedal', () => {
-  const stays = (now: ReturnType<typeof feed>, before: WiredFeed): boolean => movedPedals([now], [before]).length === 0;
+  const room: Case = {
+    pedals: [pedal('echo')],
+    supplies: [supply('quay', [bank({ outputs: 3 })]), supply('jetty', [bank({ outputs: 3 })])],
+    feeds: [],
+  };
+  /** The pedals that are moved, whatever rules the feeds break. */
+  const moved = (feeds: readonly ReturnType<typeof feed>[], wiring: readonly WiredFeed[]) =>
+    audit({ ...boardOf(room), wiring }, catalogueOf(room), feeds, { partial: true, moves: true }).wiring.moved;
+  const stays = (now: ReturnType<typeof feed>, before: WiredFeed): boolean => moved([now], [before])?.length === 0;
 
   it('stays on its unit, output and volts, through whatever leads', () => {
     expect(stays(feed('echo', 1), wired('echo', [1]))).toBe(true);
@@ -44,8 +52,8 @@ describe('a pedal', () => {
   });
 
   it('that is not plugged in today does not move, and one that loses its feed does', () => {
-    expect(movedPedals([feed('echo', 1)], [])).toEqual([]);
-    expect(movedPedals([], [wired('echo', [1])])).toEqual(['echo']);
+    expect(moved([feed('echo', 1)], [])).toEqual([]);
+    expect(moved([], [wired('echo', [1])])).toEqual(['echo']);
   });
 });
 
@@ -80,7 +88,7 @@ describe('what a plan says of its moves', () => {
     );
 
   it('is passed when it is so: the fuzz is exposed today, the drive is not', () => {
-    expect([...exposedToday(board, catalogueOf(of))]).toEqual(['fuzz']);
+    expect(audit(board, catalogueOf(of), of.feeds, { partial: true, moves: true }).wiring.score.newlyExposed).toBe(1);
     expect(fieldsOf(honest)).toEqual([]);
   });
 

@@ -98,11 +98,11 @@ describe('the loads of an audit', () => {
       policy: { guess: times(1.5) },
       headroom: { chained: times(2) },
     });
-    expect(report.outlets.map(({ place, pedals: ids }) => ({ place, ids }))).toEqual([
+    expect(report.wiring.outlets.map(({ place, pedals: ids }) => ({ place, ids }))).toEqual([
       { place: quay([1]), ids: ['echo', 'fuzz'] },
       { place: quay([2]), ids: ['drive'] },
     ]);
-    const [chained, single] = report.outlets;
+    const [chained, single] = report.wiring.outlets;
     const value = (exact?: { readonly numerator: bigint; readonly denominator: bigint }) =>
       exact === undefined ? null : Number(exact.numerator) / Number(exact.denominator);
     expect(value(chained?.current?.load)).toBe(60_000);
@@ -120,7 +120,7 @@ describe('the loads of an audit', () => {
     ];
     const supplies = [supply('quay', [bank({ outputs: 4, isolated: false })])];
     const feeds = pedals.map(({ id }, at) => feed(id, 4 - at));
-    expect(judge({ pedals, supplies, feeds }).exposures).toEqual([
+    expect(judge({ pedals, supplies, feeds }).wiring.exposures).toEqual([
       { pedal: 'drive', by: ['echo', 'looper'] },
       { pedal: 'looper', by: ['echo'] },
     ]);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import type { Engine } from '../../../solver/engines/engine.js';
-import { auditWiring } from '../../../src/audit/audit-wiring.js';
+import { audit } from '../../../src/audit/audit.js';
+import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { tiersOf, tierValue, type Tier } from '../../../src/domain/aim.js';
 import type { Board, Catalogue } from '../../../src/domain/board.js';
 import type { Feed } from '../../../src/domain/plan.js';
@@ -10,7 +11,6 @@ import { foldsOf } from '../../../src/formulation/fold.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import type { Effort, Outcome, Progress } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
-import { wiringOf } from '../../../src/planning/wiring.js';
 import {
   bankOf,
   boardOf,
@@ -51,8 +51,7 @@ const search = ({ question }: Asked, effort: Partial<Effort> = {}): Promise<Outc
 
 /** What feeds come to, tier by tier; the audit must find nothing wrong with them. */
 function figuresOf(feeds: readonly Feed[], { board, catalogue, question }: Asked): readonly number[] {
-  const wiring = wiringOf(board, catalogue, feeds);
-  expect(auditWiring(board, catalogue, wiring, { partial: question.partial })).toEqual([]);
+  const wiring = soundPlan(audit(board, catalogue, feeds, { partial: question.partial }));
   return question.tiers.map((tier) => tierValue(tier, wiring.score, board.policy));
 }
 

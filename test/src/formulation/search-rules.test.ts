@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 
-import { auditWiring } from '../../../src/audit/audit-wiring.js';
+import { audit } from '../../../src/audit/audit.js';
+import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { tiersOf } from '../../../src/domain/aim.js';
 import { rules } from '../../../src/domain/rules.js';
 import { compactSearch } from '../../../src/formulation/compact-search.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import type { Optimiser } from '../../../src/formulation/optimiser.js';
 import { questionOf } from '../../../src/formulation/question.js';
-import { wiringOf } from '../../../src/planning/wiring.js';
 import { sharedEngines } from '../../support/choosing.js';
 import { outputTrials } from '../planning/trials/output-trials.js';
 import { planTrials } from '../planning/trials/plan-trials.js';
@@ -29,8 +29,7 @@ async function expectFound(search: Optimiser, given: Given, expected: Expected):
     expect(outcome.kind).toBe(expected === 'impossible' ? 'impossible' : 'proven');
     return;
   }
-  const wiring = wiringOf(board, catalogue, outcome.feeds);
-  expect(auditWiring(board, catalogue, wiring, { partial: false })).toEqual([]);
+  const wiring = soundPlan(audit(board, catalogue, outcome.feeds, { partial: false }));
   expect(wiring.score).toMatchObject({ unpowered: 0, ...expected });
 }
 

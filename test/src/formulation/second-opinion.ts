@@ -1,12 +1,12 @@
 /** What two searches say to the same question, held against each other and against the audit. */
 import { expect } from 'vitest';
 
-import { auditWiring } from '../../../src/audit/audit-wiring.js';
+import { audit } from '../../../src/audit/audit.js';
+import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { tiersOf, tierValue, type ChoosingAim, type Tier } from '../../../src/domain/aim.js';
 import type { Feed, Wiring } from '../../../src/domain/plan.js';
 import type { Outcome } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
-import { wiringOf } from '../../../src/planning/wiring.js';
 import type { Case } from '../../support/arbitraries.js';
 
 export type Asked = { readonly of: Case; readonly aim: ChoosingAim; readonly partial: boolean };
@@ -38,8 +38,7 @@ export function expectAgreement(loadouts: Outcome, compact: Outcome, asked: Aske
 
 /** The wiring of feeds, which the audit finds nothing wrong with. */
 export function auditedWiring(feeds: readonly Feed[], { of: { board, catalogue }, partial }: Asked): Wiring {
-  const wiring = wiringOf(board, catalogue, feeds);
-  expect(auditWiring(board, catalogue, wiring, { partial })).toEqual([]);
+  const wiring = soundPlan(audit(board, catalogue, feeds, { partial }));
   return wiring;
 }
 

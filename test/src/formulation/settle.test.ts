@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { auditWiring } from '../../../src/audit/audit-wiring.js';
+import { audit } from '../../../src/audit/audit.js';
+import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { choosingAims, tiersOf, tierValue, type Tier } from '../../../src/domain/aim.js';
 import type { Policy } from '../../../src/domain/board.js';
 import type { Part } from '../../../src/domain/part.js';
@@ -14,7 +15,6 @@ import { questionOf, type Question } from '../../../src/formulation/question.js'
 import { settle } from '../../../src/formulation/settle.js';
 import { carrierOf } from '../../../src/loadout/best-loadout.js';
 import type { Loadout } from '../../../src/loadout/loadout.js';
-import { wiringOf } from '../../../src/planning/wiring.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import {
   bankOf,
@@ -299,8 +299,7 @@ describe('whatever loadouts there are', () => {
           seen.plans += 1;
           const hanging = (loadouts: readonly Loadout[]): number => loadouts.flatMap(({ hung }) => hung).length;
           if (hanging(made.contents) < hanging(picked)) seen.trimmed += 1;
-          const wiring = wiringOf(board, catalogue, namedFeeds(made.contents, asked));
-          expect(auditWiring(board, catalogue, wiring, { partial })).toEqual([]);
+          const wiring = soundPlan(audit(board, catalogue, namedFeeds(made.contents, asked), { partial }));
           const figures = tiers.map((tier) => [tier, tierValue(tier, wiring.score, board.policy)]);
           expect(unfolded(fold, made.value)).toEqual(figures);
         },

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { auditWiring } from '../../../src/audit/audit-wiring.js';
+import { audit } from '../../../src/audit/audit.js';
 import type { Board } from '../../../src/domain/board.js';
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
 import { namedFeeds } from '../../../src/formulation/named-feeds.js';
@@ -10,7 +10,6 @@ import { carrierOf, type Carrier } from '../../../src/loadout/best-loadout.js';
 import type { LeadKind } from '../../../src/loadout/lead-kinds.js';
 import type { Loadout } from '../../../src/loadout/loadout.js';
 import type { Tags } from '../../../src/loadout/tags.js';
-import { wiringOf } from '../../../src/planning/wiring.js';
 import { tinyCase, type Case } from '../../support/arbitraries.js';
 import { everyUnit, worthOf } from './every-unit.js';
 
@@ -73,8 +72,8 @@ function faultsOf(loadout: Loadout, given: Case): readonly string[] {
   const board = unlimited(given);
   const question = questionOf(board, given.catalogue, { tiers: ['cost'], partial: true });
   const feeds = namedFeeds([loadout], question);
-  const wiring = wiringOf(board, given.catalogue, feeds);
-  return auditWiring(board, given.catalogue, wiring, { partial: true }).map(({ message }) => message);
+  const { violations, malformed } = audit(board, given.catalogue, feeds, { partial: true });
+  return [...violations, ...malformed].map(({ message }) => message);
 }
 
 const measured = (loadout: Loadout, { bench }: Question) => {

@@ -7,7 +7,7 @@ import {
   supplyId,
   pedalId,
 } from '../../../src/domain/quantities.js';
-import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf, wiringOf } from './samples.js';
+import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf, planOf } from './samples.js';
 
 const milliamps = (value: number) => ({ kind: 'flat', microamps: microamps(value * 1000) }) as const;
 const at = (volts: number) => millivolts(volts * 1000);
@@ -87,7 +87,9 @@ export function everything(named: (id: string) => string) {
     ],
   );
   const chained = { chain: partId('fan') };
-  const wiring = wiringOf(
+  const wiring = planOf(
+    board,
+    catalogue,
     [
       feedOf('chorus', 'shared', 2, chained),
       feedOf('old-wah', 'shared', 2, { ...chained, polarity: 'centre-positive', adapters: [partId('flip')] }),

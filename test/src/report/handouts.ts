@@ -2,7 +2,7 @@ import type { Answer } from '../../../src/planning/answer.js';
 import { handoutOf, type Handout, type PlanHandout } from '../../../src/report/words/handout.js';
 import { everything } from './everything.js';
 import { moving } from './moving.js';
-import { tideway } from './samples.js';
+import { planOf as plugged, tideway } from './samples.js';
 
 const same = (id: string): string => id;
 
@@ -31,14 +31,7 @@ export function movingPlan(named: (id: string) => string = same): PlanHandout {
 /** Every kind of answer about the board of everything. */
 export function allHandouts(named: (id: string) => string = same): readonly Handout[] {
   const { board, catalogue, wiring, reasons } = everything(named);
-  const nothing = {
-    ...wiring,
-    feeds: [],
-    unpowered: board.pedals.map(({ id }) => id),
-    exposed: [],
-    buy: { supplies: [], parts: [] },
-    score: { ...wiring.score, unpowered: board.pedals.length, money: wiring.score.money, bricks: 0, parts: 0 },
-  };
+  const nothing = plugged(board, catalogue, []);
   const answers: readonly Answer[] = [
     { kind: 'plan', aim: 'cost', wiring, gap: null, reasons, evidence: { kind: 'tags', cases: 2, limits: true } },
     { kind: 'plan', aim: 'quiet', wiring, gap: { tier: 'money', value: 22_400, bound: 20_000 }, reasons: [] },

@@ -1,7 +1,9 @@
 import type { Board, Catalogue, Policy } from '../../../src/domain/board.js';
 import type { Part, PartRole } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
-import type { Feed, Wiring } from '../../../src/domain/plan.js';
+import { audit } from '../../../src/audit/audit.js';
+import type { JudgedPlan } from '../../../src/domain/judged-plan.js';
+import type { Feed } from '../../../src/domain/plan.js';
 import {
   factorOfThousandths,
   microamps,
@@ -123,25 +125,15 @@ export const catalogueOf = (supplies: readonly Supply[], parts: readonly Part[] 
   parts,
 });
 
-export const wiringOf = (feeds: readonly Feed[], fields: Partial<Wiring> = {}): Wiring => ({
-  feeds,
-  unpowered: [],
-  exposed: [],
-  buy: { supplies: [], parts: [] },
-  score: {
-    unpowered: 0,
-    money: minorUnits(0),
-    exposed: 0,
-    bricks: 1,
-    parts: 0,
-    offPreferred: 0,
-    moved: null,
-  },
-  ...fields,
-});
+/** What the audit measures of feeds, and what is said of them otherwise. */
+export const planOf = (
+  board: Board,
+  catalogue: Catalogue,
+  feeds: readonly Feed[],
+  fields: Partial<JudgedPlan> = {},
+): JudgedPlan => ({ ...audit(board, catalogue, feeds, { partial: true }).wiring, ...fields });
 
-/** Three pedals on a supply that is owned: the plainest board with a digital, a high-gain and an 18 V pedal. */
-export const tideway = {
+const tidewayInputs = {
   board: boardOf(
     [
       pedalOf('estuary-echo', {
@@ -185,7 +177,12 @@ export const tideway = {
       { name: 'Quay 6', price: minorUnits(11_900), total: { kind: 'current', microamps: microamps(1_800_000) } },
     ),
   ]),
-  wiring: wiringOf([
+} as const;
+
+/** Three pedals on a supply that is owned: the plainest board with a digital, a high-gain and an 18 V pedal. */
+export const tideway = {
+  ...tidewayInputs,
+  wiring: planOf(tidewayInputs.board, tidewayInputs.catalogue, [
     feedOf('estuary-echo', 'quay-6', 5),
     feedOf('tarn-fuzz', 'quay-6', 1),
     feedOf('chapel-drive', 'quay-6', 6, { settings: [millivolts(18_000)] }),

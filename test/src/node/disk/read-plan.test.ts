@@ -27,6 +27,8 @@ async function faultsOf(text: string): Promise<readonly string[]> {
 }
 
 const { board, catalogue, wiring } = tideway;
+/** What a result says of a plan: all but the measures that only the audit knows. */
+const { outlets: _outlets, totals: _totals, grounds: _grounds, exposures: _exposures, ...said } = wiring;
 const json = answerJson(board, catalogue, { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] });
 
 describe('a result file', () => {
@@ -34,7 +36,7 @@ describe('a result file', () => {
     const read = await readPlan(await written(json));
     expect(read).toEqual({
       kind: 'read',
-      value: { board: board.name, aim: 'cost', status: 'proven', currency: board.currency, wiring },
+      value: { board: board.name, aim: 'cost', status: 'proven', currency: board.currency, wiring: said },
     });
   });
 

@@ -167,14 +167,14 @@ describe('what breaks no rule', () => {
 
 describe('the numbers of every outlet and total', () => {
   it('are there, in order or not', () => {
-    const { outlets, totals } = checked({
+    const { wiring } = checked({
       pedals: pairWith({ startup: milliamps(70) }),
       supplies: [box(1, {}, { total: currentTotal(1000) })],
       parts: [fan],
       policy: { headroom: { ...policyOf().headroom, chained: factor(2) } },
       wiring: [plug('one', { chain: 'fan' }), plug('two', { chain: 'fan' })],
     });
-    expect(outlets).toMatchObject([
+    expect(wiring.outlets).toMatchObject([
       {
         place: { supply: 'box', unit: 1, outputs: [1] },
         pedals: ['one', 'two'],
@@ -182,7 +182,7 @@ describe('the numbers of every outlet and total', () => {
         startup: { planned: { numerator: 110_000n }, limit: 100_000 },
       },
     ]);
-    expect(totals).toMatchObject([{ of: 'supply', place: { outputs: [] }, numbers: { limit: 1_000_000 } }]);
+    expect(wiring.totals).toMatchObject([{ of: 'supply', place: { outputs: [] }, numbers: { limit: 1_000_000 } }]);
   });
 });
 

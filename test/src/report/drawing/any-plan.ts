@@ -5,7 +5,7 @@ import type { Feed } from '../../../../src/domain/plan.js';
 import type { Bank, Supply } from '../../../../src/domain/supply.js';
 import { handoutOf, type PlanHandout } from '../../../../src/report/words/handout.js';
 import { hostileName } from '../../../support/hostile-names.js';
-import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf, wiringOf } from '../samples.js';
+import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf, planOf } from '../samples.js';
 
 /** What hangs on the outputs of a unit: nothing, one pedal with adapters, several on a chain, or one on two joined outputs. */
 type Load = {
@@ -82,14 +82,13 @@ function planFrom(units: readonly Unit[], names: readonly string[]): PlanHandout
     offPreferred: 0,
     moved: null,
   };
-  const wiring = wiringOf(feeds, {
-    unpowered: left.map(({ id }) => id),
-    exposed: pedals.slice(0, 1).map(({ id }) => id),
-    score,
-  });
+  const board = boardOf([...pedals, ...left], { name: name() });
+  const catalogue = catalogueOf(supplies, parts);
+  const exposed = pedals.slice(0, 1).map(({ id }) => id);
+  const wiring = planOf(board, catalogue, feeds, { exposed, score });
   const handout = handoutOf({
-    board: boardOf([...pedals, ...left], { name: name() }),
-    catalogue: catalogueOf(supplies, parts),
+    board,
+    catalogue,
     answer: { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] },
   });
   if (handout.kind !== 'plan') throw new Error('no plan');

@@ -5,7 +5,7 @@ import { hookupOf } from '../../../../src/report/words/hookup.js';
 import { inventoryOf } from '../../../../src/report/words/inventory.js';
 import { unitUses } from '../../../../src/report/words/usage.js';
 import { planOf, plainPlan } from '../handouts.js';
-import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, supplyOf, wiringOf } from '../samples.js';
+import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, supplyOf, planOf as plugged } from '../samples.js';
 
 describe('leads in the order of hooking up', () => {
   it('are numbered through all units, with a letter for each tail of a chain', () => {
@@ -35,9 +35,10 @@ describe('leads in the order of hooking up', () => {
     const pedals = Array.from({ length: 28 }, (_, at) => pedalOf(`p${at}`));
     const board = boardOf(pedals);
     const fan = partOf('fan', { kind: 'chain', tails: 30 });
-    const inventory = inventoryOf(board, catalogueOf([supplyOf('one', [bankFrom(1, 1)])], [fan]));
+    const catalogue = catalogueOf([supplyOf('one', [bankFrom(1, 1)])], [fan]);
+    const inventory = inventoryOf(board, catalogue);
     const feeds = pedals.map(({ id }) => feedOf(id, 'one', 1, { chain: fan.id }));
-    const [unit] = hookupOf(inventory, unitUses(board, inventory, wiringOf(feeds)));
+    const [unit] = hookupOf(inventory, unitUses(board, inventory, plugged(board, catalogue, feeds)));
     const marks = unit?.leads[0]?.ends.map(({ mark }) => mark) ?? [];
     expect(marks.slice(24)).toEqual(['1y', '1z', '1aa', '1ab']);
     expect(unit?.leads[0]?.ends[0]?.feed.pedal).toBe(pedalId('p0'));

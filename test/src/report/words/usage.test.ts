@@ -5,7 +5,7 @@ import { inventoryOf } from '../../../../src/report/words/inventory.js';
 import { switchPosition, unitUses } from '../../../../src/report/words/usage.js';
 import { meterText, percentOf } from '../../../../src/report/words/words.js';
 import { everything } from '../everything.js';
-import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, supplyOf, wiringOf } from '../samples.js';
+import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, supplyOf, planOf } from '../samples.js';
 
 const all = everything((id) => id);
 const inventory = inventoryOf(all.board, all.catalogue);
@@ -56,7 +56,7 @@ describe('how full a supply is', () => {
       settings: [millivolts(9000), millivolts(9000)],
       join,
     });
-    const [unit] = unitUses(board, inventoryOf(board, catalogue), wiringOf([feed]));
+    const [unit] = unitUses(board, inventoryOf(board, catalogue), planOf(board, catalogue, [feed]));
     expect(unit?.totals.map(({ meter }) => meterText(meter))).toEqual([
       '180 of 500 mA',
       '180 of 400 mA',

@@ -1,0 +1,25 @@
+import type { OutletLoad, TotalLoad } from './load-numbers.js';
+import type { Exposure, Wiring } from './plan.js';
+import type { PedalId, SupplyId } from './quantities.js';
+
+/** Pedals whose grounds are tied together by what feeds them. */
+export type GroundDomain = {
+  readonly supply: SupplyId;
+  readonly unit: number;
+  /** Null for a supply's common ground, else the isolated output or the joined ones, in rising order. */
+  readonly outputs: readonly number[] | null;
+  /** In the order of the board. */
+  readonly pedals: readonly PedalId[];
+};
+
+/** A wiring with all that the audit has measured of it: whoever shows it works nothing out again. */
+export type JudgedPlan = Wiring & {
+  /** What hangs on every output in use, in the order of the board's pedals. */
+  readonly outlets: readonly OutletLoad[];
+  /** Every stated total that something counts towards, in the order of the units. */
+  readonly totals: readonly TotalLoad[];
+  /** Every ground domain in use, in the order of the board's pedals. */
+  readonly grounds: readonly GroundDomain[];
+  /** The exposed pedals, each with those that expose it. */
+  readonly exposures: readonly Exposure[];
+};
