@@ -73,6 +73,8 @@ describe('the package, packed and installed in an empty folder', () => {
         'dist/src/node/cli/main.js',
         'dist/src/index.d.ts',
         'dist/src/index.js',
+        'docs/choosing.md',
+        'docs/developing/checklists.md',
         boardFile,
         catalogueFile,
         'package.json',
@@ -85,7 +87,7 @@ describe('the package, packed and installed in an empty folder', () => {
 
   test('holds nothing else: no tests, no sources, no memory of the compiler', async () => {
     const expected =
-      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|fixtures\/.+|schemas\/(board|catalogue|plan)\.schema\.json|dist\/(src|solver)\/.+\.(js|d\.ts))$/;
+      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|docs\/.+\.md|fixtures\/.+|schemas\/(board|catalogue|plan)\.schema\.json|dist\/(src|solver)\/.+\.(js|d\.ts))$/;
     const files = await filesBelow(customer.packageFolder);
     expect(files.filter((file) => !expected.test(file))).toEqual([]);
   });

@@ -28,7 +28,7 @@ const kind = (
   mayHavePositiveGround: traits.mayHavePositiveGround ?? false,
 });
 
-/** The kinds, the most common first. README.md shows the same table. */
+/** The kinds, the most common first. docs/start.md shows the same table. */
 export const circuitKinds: readonly CircuitKind[] = [
   kind('drive', 'overdrive or distortion', 25, { highGain: true }),
   kind('fuzz', 'fuzz', 10, { highGain: true, mayHavePositiveGround: true }),

@@ -5,9 +5,9 @@ import { expect, it } from 'vitest';
 
 import { circuitKinds } from '../../../src/domain/circuit-kinds.js';
 
-it('the README shows the planning figures', async () => {
-  const readme = await readFile(join(import.meta.dirname, '../../../README.md'), 'utf8');
-  const table = /\| kind of circuit \|.*\n\| --- .*\n((?:\|.*\n)+)/.exec(readme)?.[1] ?? '';
+it('the page of start shows the planning figures', async () => {
+  const page = await readFile(join(import.meta.dirname, '../../../docs/start.md'), 'utf8');
+  const table = /\| kind of circuit \|.*\n\| --- .*\n((?:\|.*\n)+)/.exec(page)?.[1] ?? '';
   const rows = circuitKinds.map(({ label, planningMilliamps, digital, highGain }) => {
     const traits = [...(digital ? ['digital'] : []), ...(highGain ? ['high-gain'] : [])];
     return `| ${label} | ${planningMilliamps} | ${traits.join(', ')} |\n`;

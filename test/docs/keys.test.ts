@@ -1,0 +1,26 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
+import { expect, test } from 'vitest';
+
+import { checkout } from '../support/pack.js';
+import { codeWordsOf, documents } from './documents.js';
+
+test.each([
+  { kind: 'board', known: 'guess' },
+  { kind: 'catalogue', known: 'openCircuitVolts' },
+])('docs/files.md tells every key of a $kind', async ({ kind, known }) => {
+  const text = documents.find(({ path }) => path === 'docs/files.md')?.text ?? '';
+  const schema: unknown = JSON.parse(await readFile(join(checkout, 'schemas', `${kind}.schema.json`), 'utf8'));
+  const keys = [...new Set(keysOf(schema))];
+  expect(keys).toContain(known);
+  const told = new Set(codeWordsOf(text).flatMap((word) => word.split(/\W+/)));
+  expect(keys.filter((key) => !told.has(key))).toEqual([]);
+});
+
+/** The keys that a JSON Schema describes, at every depth. */
+function keysOf(schema: unknown): readonly string[] {
+  if (typeof schema !== 'object' || schema === null) return [];
+  const own = 'properties' in schema && typeof schema.properties === 'object' ? (schema.properties ?? {}) : {};
+  return [...Object.keys(own), ...Object.values(schema).flatMap(keysOf)];
+}
