@@ -3,6 +3,8 @@
  * node → report → planning → formulation → loadout → domain; audit, proof, reading → domain; planning, formulation → solver.
  */
 
+const builtins = require('node:module').builtinModules;
+
 /** What each folder may import from the project, besides itself. Nothing else of src and solver is open to it. */
 const open = {
   'src/node/cli': [
@@ -14,9 +16,8 @@ const open = {
     'src/proof',
     'src/reading',
     'src/domain',
-    'src/index.ts',
   ],
-  'src/node/threads': ['src/node/disk', 'src/report', 'src/planning', 'src/reading', 'src/domain', 'src/index.ts'],
+  'src/node/threads': ['src/report', 'src/planning', 'src/reading', 'src/domain', 'solver'],
   'src/node/disk': ['src/reading', 'src/domain'],
   'src/report': ['src/planning', 'src/domain'],
   'src/planning': ['src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
@@ -41,7 +42,7 @@ const rule = (name, comment, from, to) => ({ name, comment, severity: 'error', f
 
 /** Modules that are run or loaded by their address, and so imported by nobody; the worker loads its engine that way. */
 const entries =
-  '^(src/index|src/node/cli/main|src/node/threads/folder-worker|solver/engines/threads/engine-worker|solver/engines/[^/]+)\\.ts$';
+  '^(src/index|src/core|src/node/cli/main|src/node/threads/folder-worker|solver/engines/threads/engine-worker|solver/engines/[^/]+)\\.ts$';
 
 module.exports = {
   forbidden: [
@@ -62,8 +63,14 @@ module.exports = {
     rule(
       'index-stands-beside-cli',
       'The library entry may offer everything but the command.',
-      { path: '^src/index\\.ts$' },
+      { path: '^src/(index|core)\\.ts$' },
       { path: '^(src/node/cli|test|bench)/' },
+    ),
+    rule(
+      'core-runs-anywhere',
+      'What does not stand in src/node, nor in the threads of engines, reaches nothing of Node, not even through another module.',
+      { path: '^(src|solver)/', pathNot: '^(src/node/|src/index\\.ts$|solver/engines/threads/)' },
+      { path: `^(${builtins.join('|')})$|^(node:|src/node/|solver/engines/threads/)`, reachable: true },
     ),
     rule(
       'report-takes-types-only',

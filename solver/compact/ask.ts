@@ -1,17 +1,21 @@
 /** Questions to engines that may throw, answer nonsense or never answer: the asker always gets a claim back, in time. */
 import type { Claim, Engine, Limits } from '../engines/engine.js';
+import type { Timing } from '../timing.js';
 import type { Objective, Program } from '../program.js';
 import { readClaim, readMultipliers } from '../engines/read-claim.js';
 
 /** How long past its time limit an engine is waited for. Longer than a worker's own grace, so that this is the last resort. */
 const PATIENCE_MS = 1_000;
 
+/** What a question to an engine may take, and how its asker waits. */
+export type Patience = Limits & Pick<Timing, 'later'>;
+
 /** The engine's claim about the program. Resolves at the latest a second after the time limit, at once on abort. */
 export async function askToSolve(
   engine: Engine,
   program: Program,
   objective: Objective,
-  limits: Limits,
+  limits: Patience,
 ): Promise<Claim> {
   return readClaim(await patiently(() => engine.solve(program, objective, limits), limits));
 }
@@ -21,27 +25,25 @@ export async function askForMultipliers(
   engine: Engine,
   program: Program,
   objective: Objective,
-  limits: Limits,
+  limits: Patience,
 ): Promise<readonly number[] | null> {
   if (!engine.relaxationDuals) return null;
   return readMultipliers(await patiently(async () => engine.relaxationDuals?.(program, objective, limits), limits));
 }
 
-async function patiently(question: () => Promise<unknown>, { timeoutMs, signal }: Limits): Promise<unknown> {
-  if (signal?.aborted) return { kind: 'failed', reason: 'cancelled' } satisfies Claim;
-  return new Promise((resolve) => {
-    const answer = (value: unknown): void => {
-      clearTimeout(timer);
-      signal?.removeEventListener('abort', cancelled);
-      resolve(value);
-    };
-    const failed = (reason: string): void => answer({ kind: 'failed', reason } satisfies Claim);
-    const cancelled = (): void => failed('cancelled');
-    const timer = setTimeout(() => failed('silence'), timeoutMs + PATIENCE_MS);
-    signal?.addEventListener('abort', cancelled);
-    // The engine may also throw before it returns a promise.
-    Promise.resolve()
-      .then(question)
-      .then(answer, (error: unknown) => failed(String(error)));
-  });
+async function patiently(question: () => Promise<unknown>, { timeoutMs, signal, later }: Patience): Promise<unknown> {
+  const failed = (reason: string): Claim => ({ kind: 'failed', reason });
+  if (signal?.aborted) return failed('cancelled');
+  const answered = new AbortController();
+  const over = signal === undefined ? answered.signal : AbortSignal.any([signal, answered.signal]);
+  const silence = later(timeoutMs + PATIENCE_MS, over).then((isPassed) => failed(isPassed ? 'silence' : 'cancelled'));
+  // The engine may also throw before it returns a promise.
+  const answer = Promise.resolve()
+    .then(question)
+    .catch((error: unknown) => failed(String(error)));
+  try {
+    return await Promise.race([answer, silence]);
+  } finally {
+    answered.abort();
+  }
 }

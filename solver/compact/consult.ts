@@ -1,6 +1,6 @@
 /** Both engines on one program, and what is left of their claims once the points have been checked. */
-import { askToSolve } from './ask.js';
-import type { Claim, Engine, Limits } from '../engines/engine.js';
+import { askToSolve, type Patience } from './ask.js';
+import type { Claim, Engine } from '../engines/engine.js';
 import type { Engines } from '../engines/engines.js';
 import { permute } from './permute.js';
 import type { Point } from '../program.js';
@@ -37,7 +37,7 @@ export async function consult(
   engines: Engines,
   restatement: Restatement,
   standing: Standing,
-  limits: Limits,
+  limits: Patience,
 ): Promise<Opinions> {
   const { engine, question, otherIs, extraMs } = companionOf(engines, restatement);
   const tooLate = new AbortController();
@@ -45,17 +45,16 @@ export async function consult(
   const opinion = async (
     asked: Engine,
     { program, objective, restore }: Restatement,
-    within: Limits,
+    within: Patience,
   ): Promise<Opinion> =>
     opinionOf(asked.name, await askToSolve(asked, program, objective, within), (point) =>
       standing.offer(restore(point)),
     );
   const other = engine === null ? Promise.resolve(nothing) : opinion(engine, question, { ...limits, signal });
   const trusted = await opinion(engines.trusted, restatement, limits);
-  const timer = setTimeout(() => tooLate.abort(), standing.closed ? 0 : extraMs);
-  const opinions = { trusted, other: await other, otherIs };
-  clearTimeout(timer);
-  return opinions;
+  await Promise.race([other, limits.later(standing.closed ? 0 : extraMs, tooLate.signal)]);
+  tooLate.abort();
+  return { trusted, other: await other, otherIs };
 }
 
 type Companion = {

@@ -1,9 +1,10 @@
+import type { Patience } from './ask.js';
 import { floorOf, type Floor } from './bound.js';
 import { compact } from './compact.js';
-import type { Limits } from '../engines/engine.js';
 import type { Engines } from '../engines/engines.js';
 import type { Stopped } from './outcome.js';
 import type { Point } from '../program.js';
+import { webTiming, type Timing } from '../timing.js';
 import type { Restatement } from './restatement.js';
 import type { Progress, Standing } from './standing.js';
 import { tightenTo } from './tighten.js';
@@ -13,6 +14,8 @@ export type ProveOptions = {
   /** How many milliseconds are left for the whole search; asked before every step. Infinity is no limit. */
   readonly remainingMs: () => number;
   readonly signal?: AbortSignal;
+  /** How answers are waited for; by web standards when left out. */
+  readonly timing?: Timing | undefined;
   /** A solution to begin with; it is checked, and passed over when it is none. */
   readonly known?: Point;
   /** A bound that the caller has proven; default the objective's constant. */
@@ -35,10 +38,10 @@ export type Search = {
 const LONGEST_MS = 86_400_000;
 
 /** What is left of time, for one question; null when the search is over. */
-export function limitsOf({ remainingMs, signal }: ProveOptions): Limits | null {
+export function limitsOf({ remainingMs, signal, timing = webTiming }: ProveOptions): Patience | null {
   const timeoutMs = Math.min(Math.floor(remainingMs()), LONGEST_MS);
   if (signal?.aborted || timeoutMs <= 0) return null;
-  return { timeoutMs, ...(signal === undefined ? {} : { signal }) };
+  return { timeoutMs, later: timing.later, ...(signal === undefined ? {} : { signal }) };
 }
 
 /** The part of the program in which every solution worth at most `target` lies; null when there can be no such solution. */

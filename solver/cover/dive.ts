@@ -1,5 +1,3 @@
-import { setImmediate } from 'node:timers/promises';
-
 import type { ColumnPool } from './column-pool.js';
 import type { Decisions } from './decisions.js';
 import type { CoverColumn, CoverProgram } from './program.js';
@@ -16,6 +14,8 @@ export type Diver<Content> = {
   readonly target: number;
   /** Whether the time is over. */
   readonly over: boolean;
+  /** Lets others have their turn. */
+  pause(): Promise<void>;
   /** Takes columns that cover everything as a solution. */
   offer(columns: readonly CoverColumn<Content>[]): boolean;
 };
@@ -57,7 +57,7 @@ export async function dive<Content>(
   breadth: Breadth,
 ): Promise<void> {
   const descend = async (now: Decisions, step: number, without: ReadonlySet<number>): Promise<void> => {
-    await setImmediate();
+    await search.pause();
     if (search.over || step >= mostSteps) return;
     const first = step === 0;
     const { point, value } = solved(search, now, first ? begin : { ...begin, state: COLD }, first ? 1 : mostRounds);

@@ -3,11 +3,10 @@
  * relaxation is solved over the columns made so far, its duals become integer tags, the tags are priced exactly, and what
  * they prove is a bound that needs no trust in the relaxation.
  */
-import { setImmediate } from 'node:timers/promises';
-
 import { branchesOf, split } from './branching.js';
 import { dive, straight, wider } from './dive.js';
 import type { Condition, CoverProgram } from './program.js';
+import { webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
 import type { Decisions } from './decisions.js';
 import { Relaxation, type Start } from './relaxation.js';
@@ -19,6 +18,8 @@ export type CoverOptions<Content> = {
   /** Milliseconds that are left; asked again and again. */
   readonly remainingMs: () => number;
   readonly signal?: AbortSignal | undefined;
+  /** How the search lets others have their turn; by web standards when left out. */
+  readonly timing?: Timing | undefined;
   /** A solution to begin with. */
   readonly known: { readonly value: number; readonly contents: readonly Content[] } | null;
   readonly onProgress?: ((progress: { readonly value: number | null; readonly bound: number }) => void) | undefined;
@@ -115,6 +116,10 @@ export class CoverSearch<Content> {
 
   get over(): boolean {
     return this.#options.signal?.aborted === true || this.#options.remainingMs() <= 0;
+  }
+
+  async pause(): Promise<void> {
+    await (this.#options.timing ?? webTiming).pause();
   }
 
   /** The open node with the least bound, of several the deepest; null when all that are left cannot beat the best. */
@@ -231,7 +236,7 @@ export class CoverSearch<Content> {
     // Groups that had columns are likely to have more: the others wait until they have none.
     let lively: readonly number[] = [];
     for (let round = 0; round < mostRounds; round += 1) {
-      await setImmediate();
+      await this.pause();
       if (this.over) return 'over';
       this.statistics.rounds += 1;
       relaxation.solve();

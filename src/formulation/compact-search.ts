@@ -1,3 +1,4 @@
+import type { Engines } from '../../solver/engines/engines.js';
 import type { Point, Program } from '../../solver/program.js';
 import { atMost } from '../../solver/compact/challenge.js';
 import type { Outcome as Proven } from '../../solver/compact/outcome.js';
@@ -16,26 +17,30 @@ import { stepsOf, tierValues, type Step } from './tiers.js';
 /**
  * Solves the compact program step by step in the order of the tiers. It begins as a relaxation; an optimum that can be
  * dealt out to real units and chains is an optimum of the real problem, too. One that cannot shows what to tell apart,
- * and the search starts over with that. Everything can be told apart only so often, so it ends.
+ * and the search starts over with that. Everything can be told apart only so often, so it ends. Without engines it has
+ * stopped before it began.
  */
-export const compactSearch: Optimiser = async (question, effort) => {
+export const compactSearch: Optimiser = async (question, { engines, ...effort }) => {
+  if (engines === null) return { kind: 'stopped', candidates: [], settled: new Map(), open: null };
   const supplies = worthwhileSupplies(question);
   const candidates: (readonly Feed[])[] = [];
   let detail = coarse;
   let bounds: ReadonlyMap<string, number> = new Map();
   for (;;) {
-    const round = await searchRound({ question, supplies, detail, effort, bounds, candidates });
+    const round = await searchRound({ question, supplies, detail, effort: { ...effort, engines }, bounds, candidates });
     if (round.kind === 'done') return round.outcome;
     detail = round.detail;
     bounds = round.bounds;
   }
 };
 
+type Asking = Effort & { readonly engines: Engines };
+
 type Round = {
   readonly question: Question;
   readonly supplies: readonly SupplyUses[];
   readonly detail: Detail;
-  readonly effort: Effort;
+  readonly effort: Asking;
   /** What coarser rounds have shown: the first step's objective is no less than this, by the name of the step. */
   readonly bounds: ReadonlyMap<string, number>;
   /** Plans found on the way, the better ones last. */
@@ -77,13 +82,14 @@ async function searchRound(round: Round): Promise<RoundResult> {
   };
 }
 
-type Start = { readonly effort: Effort; readonly point: Point | null; readonly bound: number | undefined };
+type Start = { readonly effort: Asking; readonly point: Point | null; readonly bound: number | undefined };
 
 function proveStep(program: Program, step: Step, { effort, point, bound }: Start): Promise<Proven> {
   const tier = step.tiers[0]?.tier ?? null;
   return prove(program, step.objective, {
     engines: effort.engines,
     remainingMs: effort.remainingMs,
+    timing: effort.timing,
     ...(effort.signal === undefined ? {} : { signal: effort.signal }),
     ...(point === null ? {} : { known: point }),
     ...(bound === undefined ? {} : { lowerBound: bound }),

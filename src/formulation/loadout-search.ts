@@ -79,6 +79,7 @@ async function searchStep(
     const outcome = await searchCover(program.cover, {
       remainingMs: effort.remainingMs,
       signal: effort.signal,
+      timing: effort.timing,
       known: known === null ? null : program.cover.complete(known.map(asColumn)),
       onProgress: ({ value, bound }) =>
         effort.onProgress?.({ tier: first, value: value === null ? null : firstOf(value), bound: firstOf(bound) }),

@@ -1,4 +1,4 @@
-import { later } from '../../solver/later.js';
+import { webTiming } from '../../solver/timing.js';
 import { isChoosingTier } from '../domain/aim.js';
 import { compactSearch } from './compact-search.js';
 import { loadoutSearch } from './loadout-search.js';
@@ -13,14 +13,14 @@ const LOADOUTS_MS = 20_000;
 /**
  * The best plan by the method that is asked for. By loadouts it is proven without trust in any engine; a search that lasts
  * is joined by the compact program, on which engines have to agree, and whichever is first to prove its answer ends both;
- * after a while the engines go on alone.
+ * after a while the engines go on alone. Without engines loadouts go on until they are done, stuck or out of time.
  * A proof that is to be written down waits for the loadouts.
  */
 export const optimise: Optimiser = async (question, effort) => {
   // Loadouts know nothing of today's wiring.
   const looksBack = question.today.berths.size > 0 || !question.tiers.every(isChoosingTier);
   if (effort.method === 'compact' || looksBack) return compactSearch(question, effort);
-  if (effort.proof !== true) return race(question, effort);
+  if (effort.proof !== true) return effort.engines === null ? loadoutSearch(question, effort) : race(question, effort);
   const outcome = await loadoutSearch(question, effort);
   return isOver(outcome) || hasEnded(effort) ? outcome : together(outcome, await compactSearch(question, effort));
 };
@@ -35,6 +35,7 @@ async function race(question: Question, effort: Effort): Promise<Outcome> {
   const signal = effort.signal === undefined ? enough.signal : AbortSignal.any([effort.signal, enough.signal]);
   const shared = { ...effort, signal, onProgress: mergedProgress(effort) };
   const tired = new AbortController();
+  const { later } = effort.timing ?? webTiming;
   void later(LOADOUTS_MS, signal).then(() => {
     tired.abort();
   });

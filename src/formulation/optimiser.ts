@@ -1,4 +1,5 @@
 import type { Engines } from '../../solver/engines/engines.js';
+import type { Timing } from '../../solver/timing.js';
 import type { Tier } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
@@ -8,8 +9,10 @@ export type Method = 'loadouts' | 'compact';
 
 /** What a search may use, and how it tells how far it has come. */
 export type Effort = {
-  /** The engines that take the programs. */
-  readonly engines: Engines;
+  /** The engines that take the compact program; null to do without, and so without all that only the compact program knows. */
+  readonly engines: Engines | null;
+  /** How the search pauses and waits; by web standards when left out. */
+  readonly timing?: Timing | undefined;
   /** Milliseconds that are left; Infinity is no limit. */
   readonly remainingMs: () => number;
   readonly signal?: AbortSignal | undefined;

@@ -1,4 +1,4 @@
-import { later } from '../../solver/later.js';
+import { webTiming } from '../../solver/timing.js';
 import type { Effort } from '../formulation/optimiser.js';
 
 /** Work that is told to stop after so many milliseconds, or when the caller's own patience ends. */
@@ -8,6 +8,7 @@ export async function within<Result>(
   work: (effort: Effort) => Promise<Result>,
 ): Promise<Result> {
   const [enough, done] = [new AbortController(), new AbortController()];
+  const { later } = effort.timing ?? webTiming;
   void later(ms, done.signal).then((isPassed) => {
     if (isPassed) enough.abort();
   });

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import { choosingAims, type Tier } from '../domain/aim.js';
 import { proofFormat, type Proof, type ProofBranch, type ProofNode, type ProofStep } from '../domain/proof.js';

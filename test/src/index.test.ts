@@ -40,6 +40,7 @@ test('the library offers these and nothing else', () => {
     'startEngines',
     'verifyImpossible',
     'verifyProof',
+    'webTiming',
   ]);
   expect(boardfeed.choosingAims).toEqual(['cost', 'bricks', 'quiet']);
 });

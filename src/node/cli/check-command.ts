@@ -1,5 +1,6 @@
 import { escapedText } from '../../domain/shown-text.js';
-import { readInputs, type BoardAlone, type Inputs } from '../disk/read-inputs.js';
+import { readInputs } from '../disk/read-inputs.js';
+import type { BoardAlone, Inputs } from '../../reading/inputs-from-text.js';
 import { check } from '../../planning/check/check.js';
 import { checkOutput } from '../../planning/check/check-output.js';
 import { resolveQuestion, type AskedOutput } from '../../planning/check/output-question.js';

@@ -1,9 +1,9 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import { readInputs } from '../disk/read-inputs.js';
-import { choose } from '../../planning/choose/choose.js';
 import { answerReports } from '../../report/formats.js';
 import { answerJson } from '../../report/json/json.js';
 import { answerText } from '../../report/screen/terminal.js';
+import { choose } from '../threads/planning.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
 import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';

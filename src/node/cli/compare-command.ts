@@ -1,13 +1,15 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import { escapedText } from '../../domain/shown-text.js';
-import { readInputs, type Inputs } from '../disk/read-inputs.js';
+import { readInputs } from '../disk/read-inputs.js';
+import type { Inputs } from '../../reading/inputs-from-text.js';
 import { resolvePurchases } from '../../planning/compare/asked-supplies.js';
-import { compare, type Bought } from '../../planning/compare/compare.js';
+import type { Bought } from '../../planning/compare/compare.js';
 import type { CompareStage, Comparison } from '../../planning/compare/comparison.js';
 import type { AskedSupply } from '../../planning/compare/read-purchase.js';
 import { comparisonReports } from '../../report/comparison-formats.js';
 import { comparisonJson } from '../../report/json/comparison-json.js';
 import { comparisonText } from '../../report/screen/comparison-screen.js';
+import { compare } from '../threads/planning.js';
 import { compareProgressText } from './compare-progress.js';
 import { comparisonCode } from './comparison-code.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';

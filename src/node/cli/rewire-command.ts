@@ -1,10 +1,10 @@
 import { escapedText } from '../../domain/shown-text.js';
 import { readInputs } from '../disk/read-inputs.js';
-import { rewire } from '../../planning/rewire/rewire.js';
 import { resolveWishes } from '../../planning/rewire/rewire-request.js';
 import { answerReports } from '../../report/formats.js';
 import { answerJson } from '../../report/json/json.js';
 import { answerText } from '../../report/screen/terminal.js';
+import { rewire } from '../threads/planning.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
 import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';

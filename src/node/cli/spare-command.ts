@@ -1,11 +1,13 @@
 import { escapedText } from '../../domain/shown-text.js';
 import { typedPedal } from '../../reading/typed/pedal-words.js';
-import { readInputs, type BoardAlone, type Inputs } from '../disk/read-inputs.js';
-import { addPedal } from '../../planning/spare/add-pedal.js';
+import { readInputs } from '../disk/read-inputs.js';
+import type { BoardAlone, Inputs } from '../../reading/inputs-from-text.js';
 import { freeId } from '../../planning/spare/extra-pedal.js';
-import { spare, type NoBasis, type SpareOptions } from '../../planning/spare/spare.js';
+import type { SearchOptions } from '../../planning/search-options.js';
+import type { NoBasis } from '../../planning/spare/spare.js';
 import { addedJson, spareJson } from '../../report/json/spare-json.js';
 import { addedText, noBasisText, spareText } from '../../report/screen/spare-screen.js';
+import { addPedal, spare } from '../threads/planning.js';
 import { exitCodeOf, exitCodes, type ExitCode } from './exit-codes.js';
 import { patience } from './patience.js';
 import { printFaults } from './print-faults.js';
@@ -20,7 +22,7 @@ export type SpareFlags = {
   readonly time?: number;
 };
 
-type Search = (aloud: Aloud) => SpareOptions;
+type Search = (aloud: Aloud) => SearchOptions;
 
 /** Reads the files, works out what there is to spare or whether one more pedal fits, prints, and returns the exit code. */
 export async function runSpare(

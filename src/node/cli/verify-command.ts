@@ -1,4 +1,5 @@
-import { readInputs, type Inputs } from '../disk/read-inputs.js';
+import { readInputs } from '../disk/read-inputs.js';
+import type { Inputs } from '../../reading/inputs-from-text.js';
 import { readPlan, type PlanFile } from '../disk/read-plan.js';
 import { readJson } from '../disk/json-file.js';
 import type { InputFault, ReadResult } from '../../reading/faults/input-fault.js';

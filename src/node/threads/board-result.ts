@@ -1,11 +1,13 @@
-import type { Engines } from '../../index.js';
+import type { Engines } from '../../../solver/engines/engines.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import { escapedText } from '../../domain/shown-text.js';
 import { faultText, type InputFault } from '../../reading/faults/input-fault.js';
-import type { Inputs, ReadResult } from '../disk/read-inputs.js';
-import { compare, type Bought } from '../../planning/compare/compare.js';
+import type { Inputs } from '../../reading/inputs-from-text.js';
+import type { ReadResult } from '../../reading/faults/input-fault.js';
+import type { Bought } from '../../planning/compare/compare.js';
 import { comparisonObject } from '../../report/json/comparison-json.js';
 import { safeJson } from '../../report/words/safe-text.js';
+import { compare } from './planning.js';
 
 /** How the boards of a folder are compared: the same for all. */
 export type FolderJob = {

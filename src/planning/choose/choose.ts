@@ -1,27 +1,18 @@
-import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Effort, Method, Progress } from '../../formulation/optimiser.js';
+import type { Method } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import type { Answer } from '../answer.js';
+import { effortOf, type SearchOptions } from '../search-options.js';
 import { answerTo } from './answer-to.js';
 
 export type { Method, Progress } from '../../formulation/optimiser.js';
 
-export type ChooseOptions = {
+export type ChooseOptions = SearchOptions & {
   /** What is best; `cost` when left out. */
   readonly aim?: ChoosingAim;
   /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
   readonly partial?: boolean;
-  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
-  readonly remainingMs?: () => number;
-  /** Stops the search; the best plan so far is the answer. */
-  readonly signal?: AbortSignal;
-  /** Called now and then with how far the search has come. */
-  readonly onProgress?: (progress: Progress) => void;
-  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
-  readonly engines?: Engines;
   /** How the plan is sought; by loadouts when left out. */
   readonly method?: Method;
   /** Have the proof written down, for `verifyProof` or others to check. Takes longer. Off when left out. */
@@ -35,20 +26,7 @@ export type ChooseOptions = {
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function choose(board: Board, catalogue: Catalogue, options: ChooseOptions = {}): Promise<Answer> {
-  const engines = options.engines ?? startEngines();
-  const effort = { engines, remainingMs: options.remainingMs ?? ((): number => Infinity), ...wishesOf(options) };
-  try {
-    const { aim = 'cost', partial = false } = options;
-    return await answerTo({ board, catalogue, aim, partial, today: nothingToday, effort });
-  } finally {
-    if (options.engines === undefined) await closeEngines(engines);
-  }
+  const { aim = 'cost', partial = false, method, proof } = options;
+  const effort = { ...effortOf(options), method, proof };
+  return answerTo({ board, catalogue, aim, partial, today: nothingToday, effort });
 }
-
-type Wishes = Pick<Effort, 'signal' | 'onProgress' | 'method' | 'proof'>;
-const wishesOf = ({ signal, onProgress, method, proof }: ChooseOptions): Wishes => ({
-  signal,
-  onProgress,
-  method,
-  proof,
-});

@@ -5,13 +5,15 @@ import type { Effort } from '../../formulation/optimiser.js';
 /**
  * The smallest set of pedals, counted by class, that asks of every known plan for at least one pedal more than it powers:
  * minimise Σ chosen(k) subject to, for every plan p, Σ beyond(p, k) ≥ 1 and chosen(k) ≥ (powered(p, k) + 1) · beyond(p, k).
- * Null when there is none or the time ran out.
+ * Null when there is none, the time ran out, or there are no engines.
  */
 export async function smallestHitting(
   members: readonly number[],
   plans: readonly (readonly number[])[],
   effort: Effort,
 ): Promise<readonly number[] | null> {
+  const { engines, timing, remainingMs, signal } = effort;
+  if (engines === null) return null;
   const builder = new ProgramBuilder();
   const chosen = members.map((count) => builder.column('chosen', count));
   for (const powered of plans) {
@@ -28,8 +30,7 @@ export async function smallestHitting(
   const size = new Sum();
   for (const column of chosen) size.add(column);
   const objective = { name: 'pedals', terms: size.terms(), constant: 0 };
-  const { engines, remainingMs, signal } = effort;
-  const options = { engines, remainingMs, ...(signal === undefined ? {} : { signal }) };
+  const options = { engines, timing, remainingMs, ...(signal === undefined ? {} : { signal }) };
   const outcome = await prove(builder.build(), objective, options);
   return outcome.kind === 'optimal' ? chosen.map((column) => outcome.point[column] ?? 0) : null;
 }

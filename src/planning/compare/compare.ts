@@ -1,10 +1,9 @@
-import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import { questionOf } from '../../formulation/question.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
+import { effortOf, type SearchOptions } from '../search-options.js';
 import { planForPurchase, purchaseOf } from './asked-purchase.js';
 import { bestOptions, rankedTiers, type BestJob } from './best-options.js';
 import type { CompareStage, Comparison } from './comparison.js';
@@ -18,21 +17,15 @@ export type { Bought } from './purchase-tree.js';
 /** How many best purchases are sought unless it is said. */
 export const usualBest = 3;
 
-export type CompareOptions = {
+export type CompareOptions = Omit<SearchOptions, 'onProgress'> & {
   /** What is best; `cost` when left out. */
   readonly aim?: ChoosingAim;
   /** How many best purchases are sought, at least 1; 3 when left out. */
   readonly best?: number;
   /** Purchases to set beside them: units of supplies that the catalogue sells. None when left out. */
   readonly asked?: readonly Bought[];
-  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
-  readonly remainingMs?: () => number;
-  /** Stops the search; what is known so far is the answer. */
-  readonly signal?: AbortSignal;
   /** Called whenever a stage is reached. */
   readonly onStage?: (stage: CompareStage) => void;
-  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
-  readonly engines?: Engines;
 };
 
 /**
@@ -43,17 +36,12 @@ export type CompareOptions = {
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function compare(board: Board, catalogue: Catalogue, options: CompareOptions = {}): Promise<Comparison> {
-  const { aim = 'cost', best = usualBest, asked = [], signal } = options;
+  const { aim = 'cost', best = usualBest, asked = [] } = options;
   if (!Number.isSafeInteger(best) || best < 1) throw new RangeError(`${best} best purchases cannot be sought`);
   for (const bought of asked) purchaseOf(bought, catalogue);
-  const engines = options.engines ?? startEngines();
-  const remainingMs = options.remainingMs ?? ((): number => Infinity);
-  const job = { board, catalogue, aim, partial: false, today: nothingToday, effort: { engines, remainingMs, signal } };
-  try {
-    return await sideBySide({ job, wanted: best, asked, onStage: options.onStage ?? ((): void => undefined) });
-  } finally {
-    if (options.engines === undefined) await closeEngines(engines);
-  }
+  const effort = { ...effortOf(options), onProgress: undefined };
+  const job = { board, catalogue, aim, partial: false, today: nothingToday, effort };
+  return sideBySide({ job, wanted: best, asked, onStage: options.onStage ?? ((): void => undefined) });
 }
 
 type Wanted = Omit<BestJob, 'question'> & { readonly asked: readonly Bought[] };

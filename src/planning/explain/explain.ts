@@ -1,12 +1,11 @@
-import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
-import type { Effort, Progress } from '../../formulation/optimiser.js';
+import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
+import { effortOf, type SearchOptions } from '../search-options.js';
 import { solve, type Situation } from '../solve.js';
 import { isOver, within } from '../within.js';
 import { argumentFor, type Argument } from './argument.js';
@@ -17,19 +16,11 @@ import { seatOf, type Seat } from './seats.js';
 import type { WayOut } from './way-out.js';
 import { waysOut } from './ways-out.js';
 
-export type ExplainOptions = {
+export type ExplainOptions = SearchOptions & {
   /** What is best; `cost` when left out. */
   readonly aim?: ChoosingAim;
   /** The pedal whose place is to be explained; the purchase is when left out. */
   readonly pedal?: PedalId;
-  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
-  readonly remainingMs?: () => number;
-  /** Stops the search; what is explained by then is the answer. */
-  readonly signal?: AbortSignal;
-  /** Called now and then with how far the search for the plan itself has come. */
-  readonly onProgress?: (progress: Progress) => void;
-  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
-  readonly engines?: Engines;
   /** How long a set of pedals and facts is made smaller, in milliseconds; what is left then is a conflict still. */
   readonly shrinkMs?: number;
 };
@@ -82,22 +73,17 @@ export async function explain(
   catalogue: Catalogue | null,
   options: ExplainOptions = {},
 ): Promise<Explanation> {
-  const { aim = 'cost', pedal, remainingMs = (): number => Infinity, signal, onProgress } = options;
+  const { aim = 'cost', pedal } = options;
   if (pedal !== undefined && !board.pedals.some(({ id }) => id === pedal))
     throw new RangeError(`the board has no pedal "${pedal}"`);
   const situation = { board, catalogue: catalogue ?? emptyShop(board) };
-  const engines = options.engines ?? startEngines();
-  const effort: Effort = { engines, remainingMs, signal, onProgress };
-  try {
-    // Any plan will do to see whether there is one: that is told far sooner than the best.
-    const any = await solve(situation, { tiers: [] }, effort);
-    if (any.kind === 'stopped') return { kind: 'stopped', aim };
-    return any.kind === 'impossible'
-      ? await whyImpossible(aim, situation, effort, options.shrinkMs ?? usualShrinkMs)
-      : await whySo(aim, pedal ?? null, situation, effort);
-  } finally {
-    if (options.engines === undefined) await closeEngines(engines);
-  }
+  const effort = effortOf(options);
+  // Any plan will do to see whether there is one: that is told far sooner than the best.
+  const any = await solve(situation, { tiers: [] }, effort);
+  if (any.kind === 'stopped') return { kind: 'stopped', aim };
+  return any.kind === 'impossible'
+    ? await whyImpossible(aim, situation, effort, options.shrinkMs ?? usualShrinkMs)
+    : await whySo(aim, pedal ?? null, situation, effort);
 }
 
 /** Nothing is for sale. */

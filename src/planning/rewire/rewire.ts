@@ -1,26 +1,17 @@
-import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { Effort, Progress } from '../../formulation/optimiser.js';
 import type { Answer, Reason } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
+import { effortOf, type SearchOptions } from '../search-options.js';
 import { changesOf } from './changes.js';
 import { requestsInTheWay } from './requests.js';
 import { termsOf, type Wishes } from './rewire-terms.js';
 import { withTodaysLeads } from './todays-leads.js';
 
-export type RewireOptions = Wishes & {
-  /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
-  readonly partial?: boolean;
-  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
-  readonly remainingMs?: () => number;
-  /** Stops the search; the best plan so far is the answer. */
-  readonly signal?: AbortSignal;
-  /** Called now and then with how far the search has come. */
-  readonly onProgress?: (progress: Progress) => void;
-  /** Engines to solve with; they are not closed, and serve several calls. Started and closed by the call when left out. */
-  readonly engines?: Engines;
-};
+export type RewireOptions = Wishes &
+  SearchOptions & {
+    /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
+    readonly partial?: boolean;
+  };
 
 /**
  * How to power the board with the fewest changes to how it is plugged today: what must be bought first, with every newly
@@ -31,22 +22,16 @@ export type RewireOptions = Wishes & {
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function rewire(board: Board, catalogue: Catalogue | null, options: RewireOptions = {}): Promise<Answer> {
-  const { remainingMs = (): number => Infinity, signal, onProgress, partial = false } = options;
-  const terms = { ...termsOf(board, catalogue, options), partial };
-  const engines = options.engines ?? startEngines();
-  const effort: Effort = { engines, remainingMs, signal, onProgress };
-  try {
-    const answer = await answerTo({ ...terms, aim: 'moves', effort });
-    if (answer.kind === 'stopped') return answer;
-    if (answer.kind === 'plan') {
-      const wiring = withTodaysLeads(answer.wiring, terms);
-      return { ...answer, wiring, changes: changesOf(terms.board, terms.catalogue, wiring) };
-    }
-    const requests = await requestsInTheWay(board, catalogue, options, effort);
-    return { ...answer, reasons: [...requests, ...answer.reasons.filter((reason) => !isTold(reason, requests))] };
-  } finally {
-    if (options.engines === undefined) await closeEngines(engines);
+  const terms = { ...termsOf(board, catalogue, options), partial: options.partial ?? false };
+  const effort = effortOf(options);
+  const answer = await answerTo({ ...terms, aim: 'moves', effort });
+  if (answer.kind === 'stopped') return answer;
+  if (answer.kind === 'plan') {
+    const wiring = withTodaysLeads(answer.wiring, terms);
+    return { ...answer, wiring, changes: changesOf(terms.board, terms.catalogue, wiring) };
   }
+  const requests = await requestsInTheWay(board, catalogue, options, effort);
+  return { ...answer, reasons: [...requests, ...answer.reasons.filter((reason) => !isTold(reason, requests))] };
 }
 
 /** A budget that was asked for is told as such, not as a limit of the board. */

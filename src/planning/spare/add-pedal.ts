@@ -3,7 +3,8 @@ import type { Pedal } from '../../domain/pedal.js';
 import type { Answer } from '../answer.js';
 import { rewire } from '../rewire/rewire.js';
 import { withPedals } from './extra-pedal.js';
-import { basisOf, type Basis, type NoBasis, type SpareOptions } from './spare.js';
+import type { SearchOptions } from '../search-options.js';
+import { basisOf, type Basis, type NoBasis } from './spare.js';
 
 export type Added = {
   readonly kind: 'added';
@@ -26,7 +27,7 @@ export async function addPedal(
   board: Board,
   catalogue: Catalogue | null,
   pedal: Pedal,
-  options: SpareOptions = {},
+  options: SearchOptions = {},
 ): Promise<Added | NoBasis> {
   const basis = await basisOf(board, catalogue, options);
   if (basis.kind !== 'basis') return basis;

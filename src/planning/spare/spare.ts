@@ -1,26 +1,14 @@
-import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import { microamps, type Microamps } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
-import type { Effort, Progress } from '../../formulation/optimiser.js';
+import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
 import { check } from '../check/check.js';
 import { choose } from '../choose/choose.js';
+import { effortOf, type SearchOptions } from '../search-options.js';
 import { installedAs, type Installed } from './installed.js';
 import { largestPedal, type Largest } from './largest-pedal.js';
 import { morePedals, mostMore } from './more-pedals.js';
-
-export type SpareOptions = {
-  /** Milliseconds that are left of the caller's patience, asked again and again; no limit when left out. */
-  readonly remainingMs?: () => number;
-  /** Stops the search. */
-  readonly signal?: AbortSignal;
-  /** Called now and then with how far the search for a plan has come, where one is needed. */
-  readonly onProgress?: (progress: Progress) => void;
-  /** Engines to solve with; they are not closed. Started and closed by the call when left out. */
-  readonly engines?: Engines;
-};
 
 /** Why it is not known what there is to spare. */
 export type NoBasis =
@@ -68,24 +56,18 @@ const usualMore: Microamps = microamps(100_000);
 export async function spare(
   board: Board,
   catalogue: Catalogue | null,
-  options: SpareOptions = {},
+  options: SearchOptions = {},
 ): Promise<Spare | NoBasis> {
-  const engines = options.engines ?? startEngines();
-  const { remainingMs = (): number => Infinity, signal } = options;
-  try {
-    const basis = await basisOf(board, catalogue, { ...options, engines });
-    if (basis.kind !== 'basis') return basis;
-    const { installed } = basis;
-    const effort: Effort = { engines, remainingMs, signal };
-    const asPlugged = await roomFor(installed.asPlugged, installed, effort);
-    const replugged = await roomFor(nothingToday, installed, effort);
-    const whole = [asPlugged, replugged].every(
-      ({ more, largest, quietest }) => more !== null && largest !== 'unknown' && quietest !== 'unknown',
-    );
-    return { ...basis, kind: 'spare', asPlugged, replugged, counted: { microamps: usualMore, most: mostMore }, whole };
-  } finally {
-    if (options.engines === undefined) await closeEngines(engines);
-  }
+  const basis = await basisOf(board, catalogue, options);
+  if (basis.kind !== 'basis') return basis;
+  const { installed } = basis;
+  const effort = { ...effortOf(options), onProgress: undefined };
+  const asPlugged = await roomFor(installed.asPlugged, installed, effort);
+  const replugged = await roomFor(nothingToday, installed, effort);
+  const whole = [asPlugged, replugged].every(
+    ({ more, largest, quietest }) => more !== null && largest !== 'unknown' && quietest !== 'unknown',
+  );
+  return { ...basis, kind: 'spare', asPlugged, replugged, counted: { microamps: usualMore, most: mostMore }, whole };
 }
 
 async function roomFor(today: Today, installed: Installed, effort: Effort): Promise<Room> {
@@ -100,7 +82,7 @@ async function roomFor(today: Today, installed: Installed, effort: Effort): Prom
 export async function basisOf(
   board: Board,
   catalogue: Catalogue | null,
-  options: SpareOptions,
+  options: SearchOptions,
 ): Promise<Basis | NoBasis> {
   if (board.wiring.length === board.pedals.length) {
     const { status, findings, wiring } = check(board, catalogue);

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 
 import { pathKey, type Sheet } from '../resolve/entry.js';
 import { findingAt, type Finding, type Path, type Source, type Words } from '../../domain/finding.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import type { Path } from '../../domain/finding.js';
 import { wordings, type Wording } from '../schema/schema-fields.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import type { Words } from '../../domain/finding.js';
 import { nearSpelling } from '../../domain/near-spelling.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import { boardSchema } from '../schema/schema-board.js';
 import { catalogueSchema } from '../schema/schema-catalogue.js';

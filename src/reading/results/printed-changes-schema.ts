@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import { rules } from '../../domain/rules.js';
 import { amount, planId } from './plan-schema.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import { choosingAims } from '../../domain/aim.js';
 import { rules } from '../../domain/rules.js';

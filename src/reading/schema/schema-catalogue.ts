@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import { currencyCode, mostParts, mostSupplies, name, wordings } from './schema-fields.js';
 import { partSchema } from './schema-part.js';

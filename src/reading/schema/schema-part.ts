@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 import { connector, count, flag, id, largestCount, money, name, wordings } from './schema-fields.js';
 

@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 
 import { boardFolder, contentHash } from '../../../../src/node/disk/board-folder.js';
 import { readCatalogue } from '../../../../src/node/disk/read-catalogue.js';
-import { inputsBeside, inputsFromText } from '../../../../src/node/disk/read-inputs.js';
+import { inputsFromText } from '../../../../src/reading/inputs-from-text.js';
 import { marramCatalogue, tidewayBoard } from '../../../support/documented.js';
 
 const folder = await mkdtemp(join(tmpdir(), 'boardfeed-boards-'));
@@ -51,14 +51,4 @@ describe('a catalogue by itself', () => {
     });
     expect(await readCatalogue(join(folder, 'nowhere.yaml'))).toMatchObject({ kind: 'faulty' });
   });
-});
-
-it('boards read beside one catalogue are read as they are one by one', () => {
-  const shop = { file: 'shop', text: marramCatalogue };
-  const read = inputsBeside(shop);
-  const boards = [tidewayBoard, tidewayBoard.replace('volts: 9', 'volts: nine'), tidewayBoard.replace('EUR', 'SEK')];
-  for (const text of [...boards, ...boards]) {
-    const board = { file: 'board', text };
-    expect(read(board)).toEqual(inputsFromText(board, shop));
-  }
 });

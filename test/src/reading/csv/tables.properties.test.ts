@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { inputsFromText, type Inputs } from '../../../../src/node/disk/read-inputs.js';
+import { inputsFromText, type Inputs } from '../../../../src/reading/inputs-from-text.js';
 import { boardFileOf, catalogueFileOf } from '../../../support/as-files.js';
 import { boardTable, catalogueTable, type TableStyle } from '../../../support/as-table.js';
 import { largerCase } from '../../../support/arbitraries.js';

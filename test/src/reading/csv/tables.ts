@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 
-import { inputsFromText, type BoardAlone, type InputFault } from '../../../../src/node/disk/read-inputs.js';
+import { inputsFromText, type BoardAlone } from '../../../../src/reading/inputs-from-text.js';
+import type { InputFault } from '../../../../src/reading/faults/input-fault.js';
 import { boardText, mark } from '../texts.js';
 
 export const above = [

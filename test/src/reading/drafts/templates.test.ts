@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 
 import { boardTemplate, catalogueTemplate } from '../../../../src/reading/drafts/templates.js';
 import { jsonSchema } from '../../../../src/reading/results/json-schemas.js';
-import { inputsFromText } from '../../../../src/node/disk/read-inputs.js';
+import { inputsFromText } from '../../../../src/reading/inputs-from-text.js';
 
 /** The examples without their signs: what somebody who fills them in would have. */
 const uncommented = (text: string): string => text.replace(/^( {2})# ((?:- | {2}).*)$/gm, '$1$2');

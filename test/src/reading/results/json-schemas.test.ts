@@ -12,7 +12,7 @@ import {
   schemaKinds,
   type SchemaKind,
 } from '../../../../src/reading/results/json-schemas.js';
-import { inputsFromText } from '../../../../src/node/disk/read-inputs.js';
+import { inputsFromText } from '../../../../src/reading/inputs-from-text.js';
 import { answerJson } from '../../../../src/report/json/json.js';
 import { boardFileOf, catalogueFileOf } from '../../../support/as-files.js';
 import { largerCase } from '../../../support/arbitraries.js';

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
-import { faultText, inputsFromText, type ReadResult } from '../../../../src/node/disk/read-inputs.js';
-import { readOf } from '../../reading/texts.js';
-import { marramCatalogue, tidewayBoard } from '../../../support/documented.js';
-import { expectedBoard } from '../../reading/tideway.js';
+import { faultText, type ReadResult } from '../../../src/reading/faults/input-fault.js';
+import { inputsFromText } from '../../../src/reading/inputs-from-text.js';
+import { readOf } from './texts.js';
+import { marramCatalogue, tidewayBoard } from '../../support/documented.js';
+import { expectedBoard } from './tideway.js';
 
 /** What holds of every result, whatever the text. */
 function expectLawful(result: ReadResult<unknown>, texts: Readonly<Record<string, string>>): void {

@@ -1,0 +1,48 @@
+/**
+ * The questions of planning as they are asked in Node: unless engines are handed in, or null for none, each starts its own in
+ * threads and closes them when it is answered.
+ */
+import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
+import { startEngines } from '../../../solver/engines/threads/start-engines.js';
+import type { Timing } from '../../../solver/timing.js';
+import * as choosing from '../../planning/choose/choose.js';
+import * as comparing from '../../planning/compare/compare.js';
+import * as explaining from '../../planning/explain/explain.js';
+import * as rewiring from '../../planning/rewire/rewire.js';
+import type { SearchOptions } from '../../planning/search-options.js';
+import * as adding from '../../planning/spare/add-pedal.js';
+import * as sparing from '../../planning/spare/spare.js';
+import { nodeTiming } from './node-timing.js';
+
+export const choose: typeof choosing.choose = async (board, catalogue, options) =>
+  withThreads(options, async (threads) => choosing.choose(board, catalogue, { ...options, ...threads }));
+
+export const compare: typeof comparing.compare = async (board, catalogue, options) =>
+  withThreads(options, async (threads) => comparing.compare(board, catalogue, { ...options, ...threads }));
+
+export const explain: typeof explaining.explain = async (board, catalogue, options) =>
+  withThreads(options, async (threads) => explaining.explain(board, catalogue, { ...options, ...threads }));
+
+export const rewire: typeof rewiring.rewire = async (board, catalogue, options) =>
+  withThreads(options, async (threads) => rewiring.rewire(board, catalogue, { ...options, ...threads }));
+
+export const spare: typeof sparing.spare = async (board, catalogue, options) =>
+  withThreads(options, async (threads) => sparing.spare(board, catalogue, { ...options, ...threads }));
+
+export const addPedal: typeof adding.addPedal = async (board, catalogue, pedal, options) =>
+  withThreads(options, async (threads) => adding.addPedal(board, catalogue, pedal, { ...options, ...threads }));
+
+type Threads = { readonly engines: Engines | null; readonly timing: Timing };
+
+async function withThreads<Answer>(
+  { engines: given, timing = nodeTiming }: Pick<SearchOptions, 'engines' | 'timing'> = {},
+  ask: (threads: Threads) => Promise<Answer>,
+): Promise<Answer> {
+  if (given !== undefined) return ask({ engines: given, timing });
+  const engines = startEngines();
+  try {
+    return await ask({ engines, timing });
+  } finally {
+    await closeEngines(engines);
+  }
+}

@@ -1,0 +1,53 @@
+import type { Board, Catalogue } from '../domain/board.js';
+import { collectedFaults } from './faults/collect-faults.js';
+import type { ReadResult } from './faults/input-fault.js';
+import { readSheet, type NamedFile, type ReadSheet } from './read-sheet.js';
+import { resolveInputs } from './resolve/resolve-inputs.js';
+
+/** A board and the catalogue it is used with. */
+export type Inputs = { readonly board: Board; readonly catalogue: Catalogue };
+/** A board that describes all its gear itself. */
+export type BoardAlone = { readonly board: Board; readonly catalogue: null };
+
+type NamedText = { readonly file: string; readonly text: string };
+
+/**
+ * Reads a board and a catalogue. Everything that is wrong with either is found at once; a fault that follows from another
+ * one is not told. The file names are only used to say where a fault is.
+ */
+export function inputsFromText(board: NamedText, catalogue: NamedText): ReadResult<Inputs>;
+export function inputsFromText(board: NamedText, catalogue: null): ReadResult<BoardAlone>;
+export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone>;
+export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone> {
+  return inputsFromFiles(asFile(board), catalogue === null ? null : asFile(catalogue));
+}
+
+/** Reads boards one after the other with the same catalogue, whose text is parsed but once. */
+export function inputsBeside(catalogue: NamedText): (board: NamedText) => ReadResult<Inputs> {
+  const sheet = readSheet('catalogue', asFile(catalogue));
+  return (board) => {
+    const read = inputsFromSheets(readSheet('board', asFile(board)), sheet);
+    if (read.kind === 'faulty') return read;
+    const { board: resolved, catalogue: shop } = read.value;
+    if (shop === null) throw new Error('a catalogue was refused without a fault');
+    return { kind: 'read', value: { board: resolved, catalogue: shop } };
+  };
+}
+
+const asFile = ({ file, text }: NamedText): NamedFile => ({ file, text: { kind: 'text', text } });
+
+/** The board and the catalogue of files whose text is at hand, or cannot be had. */
+export const inputsFromFiles = (board: NamedFile, catalogue: NamedFile | null): ReadResult<Inputs | BoardAlone> =>
+  inputsFromSheets(readSheet('board', board), catalogue === null ? null : readSheet('catalogue', catalogue));
+
+function inputsFromSheets(boardSheet: ReadSheet, catalogueSheet: ReadSheet | null): ReadResult<Inputs | BoardAlone> {
+  const resolved = resolveInputs({
+    board: boardSheet.sheet,
+    catalogue: catalogueSheet === null ? 'not given' : catalogueSheet.sheet,
+  });
+  const faults = collectedFaults(boardSheet, catalogueSheet, resolved.findings);
+  if (faults !== null) return { kind: 'faulty', ...faults };
+  if (resolved.board === null || (catalogueSheet !== null && resolved.catalogue === null))
+    throw new Error('an input was refused without a fault');
+  return { kind: 'read', value: { board: resolved.board, catalogue: resolved.catalogue } };
+}
