@@ -41,20 +41,39 @@ function standingOf({ id }: Pedal, { berths, exposed, pinned }: Today): unknown 
   return [where, exposed.has(id), pinned.has(id)];
 }
 
-function needsOf(pedal: Pedal): string {
-  return JSON.stringify([
-    pedal.power,
-    pedal.polarity,
-    pedal.inlet,
-    pedal.ground,
-    pedal.accepts,
-    pedal.prefers,
-    pedal.survives,
-    pedal.draw.kind === 'flat' ? pedal.draw.microamps : [...pedal.draw.microamps].sort(([a], [b]) => a - b),
-    pedal.startup,
-    pedal.figure === 'guess',
-    pedal.digital,
-    pedal.highGain,
-    pedal.alone,
-  ]);
-}
+/** What can be told apart in JSON. */
+type Plain = string | number | boolean | null | readonly Plain[] | { readonly [key: string]: Plain };
+
+/** Whatever differs in the field is not alike. */
+const all = (value: Plain): Plain => value;
+
+type PedalField = keyof Pedal;
+
+/** The field bears on no plan. */
+const nothing = (): Plain => null;
+
+/** What of each field must agree for pedals to be alike. */
+const mustAgree: { readonly [Field in PedalField]: (value: Pedal[Field]) => Plain } = {
+  id: nothing,
+  name: nothing,
+  power: all,
+  polarity: all,
+  inlet: all,
+  ground: all,
+  accepts: all,
+  prefers: all,
+  survives: all,
+  draw: (draw) => (draw.kind === 'flat' ? draw.microamps : [...draw.microamps].sort(([a], [b]) => a - b)),
+  startup: all,
+  figure: (figure) => figure === 'guess',
+  digital: all,
+  highGain: all,
+  alone: all,
+  assumed: nothing,
+};
+
+const fields = Object.keys(mustAgree) as readonly PedalField[];
+
+const needsOf = (pedal: Pedal): readonly Plain[] => fields.map((field) => needOf(field, pedal));
+
+const needOf = <Field extends PedalField>(field: Field, pedal: Pedal): Plain => mustAgree[field](pedal[field]);

@@ -20,14 +20,33 @@ export function classesOf(pedals: readonly Pedal[]): readonly PedalClass[] {
   });
 }
 
-/** Everything about a pedal that a rule or a measure looks at, as one text. */
+/** Whether pedals that differ in a field are unlike: no rule and no measure looks at the others. */
+const bears = {
+  id: false,
+  name: false,
+  power: true,
+  polarity: true,
+  inlet: true,
+  ground: true,
+  accepts: true,
+  prefers: true,
+  survives: true,
+  draw: true,
+  startup: true,
+  figure: true,
+  digital: true,
+  highGain: true,
+  alone: true,
+  assumed: false,
+} as const satisfies Record<keyof Pedal, boolean>;
+
+/** Everything about a pedal that bears, as one text. Of where a figure was read only a guess matters. */
 function needsOf(pedal: Pedal): string {
-  const { power, polarity, inlet, ground, accepts, prefers, survives, draw, startup } = pedal;
-  const { figure, digital, highGain, alone } = pedal;
-  const drawn = draw.kind === 'flat' ? draw.microamps : [...draw.microamps].sort(([first], [second]) => first - second);
-  const guessed = figure === 'guess';
-  return JSON.stringify([
-    [power, polarity, inlet, ground, accepts, prefers, survives],
-    [drawn, startup, guessed, digital, highGain, alone],
-  ]);
+  const needs = Object.entries({ ...pedal, figure: pedal.figure === 'guess' });
+  const bearing = needs
+    .filter(([field]) => bears[field as keyof Pedal])
+    .sort(([one], [other]) => (one < other ? -1 : 1));
+  return JSON.stringify(bearing, (_, value: unknown) => (value instanceof Map ? [...value].sort(byVolts) : value));
 }
+
+const byVolts = ([one]: readonly unknown[], [other]: readonly unknown[]): number => Number(one) - Number(other);
