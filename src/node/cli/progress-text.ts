@@ -2,18 +2,8 @@ import { isMoney } from '../../domain/aim.js';
 import { moneyText, type Currency } from '../../domain/money.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Progress } from '../../planning/choose/choose.js';
-
-const names: Readonly<Record<NonNullable<Progress['tier']>, string>> = {
-  unpowered: 'Pedals left out',
-  cost: 'Cost, noise included',
-  newCost: 'Cost, new noise included',
-  moved: 'Pedals moved',
-  money: 'Cost',
-  exposed: 'Exposed pedals',
-  bricks: 'Supplies in use',
-  parts: 'Extra leads',
-  offPreferred: 'Pedals off their preferred volts',
-};
+import { tierWords } from '../../report/words/tier-words.js';
+import { capital } from '../../report/words/words.js';
 
 /**
  * How far a search has come, as one line of ASCII: "Searching, 12 s. Cost, noise included: 47.00 EUR so far; no plan can
@@ -42,5 +32,5 @@ function standingText({ tier, value, bound }: Progress, currency: Currency): rea
     money ? `${moneyText(minorUnits(number), currency)} ${currency.code}` : String(number);
   const reached = value === null ? 'nothing found so far' : `${amount(value)} so far`;
   const least = bound === null || bound <= 0 ? '' : `; no plan can be below ${amount(bound)}`;
-  return [`${names[tier]}: ${reached}${least}.`];
+  return [`${capital(tierWords[tier].name)}: ${reached}${least}.`];
 }

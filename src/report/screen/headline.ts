@@ -5,6 +5,7 @@ import type { Gap } from '../../planning/answer.js';
 import { block } from './layout.js';
 import { safeText } from '../words/safe-text.js';
 import type { Screen, Speech } from './screen.js';
+import { tierWords } from '../words/tier-words.js';
 import { capital, countText, priceText } from '../words/words.js';
 
 /** The plan in three sentences. */
@@ -82,18 +83,7 @@ function bestText(speech: Speech, aim: ChoosingAim): string {
 export function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
   const money = isMoney(tier);
   const form = (amount: number): string => (money ? priceText(minorUnits(amount), board) : String(amount));
-  const names: Readonly<Record<Gap['tier'], string>> = {
-    unpowered: 'pedals left out',
-    cost: 'cost, noise included',
-    newCost: 'cost, new noise included',
-    moved: 'pedals moved',
-    money: 'cost',
-    exposed: 'exposed pedals',
-    bricks: 'supplies in use',
-    parts: 'extra leads',
-    offPreferred: 'pedals off their preferred volts',
-  };
-  const reached = `${capital(names[tier])}: ${form(value)} here`;
+  const reached = `${capital(tierWords[tier].name)}: ${form(value)} here`;
   if (bound === null) return `${reached}; how few it could be at best is not known.`;
   return `${reached}, no plan is below ${form(bound)}, so a better plan could gain ${form(value - bound)} at most.`;
 }

@@ -5,6 +5,7 @@ import { minorUnits } from '../../domain/quantities.js';
 import { block, type Piece } from './layout.js';
 import { safeJson, safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { tierWords } from '../words/tier-words.js';
 import { capital, countText, fullStop, priceText } from '../words/words.js';
 
 /** What came of checking a result and its proof. */
@@ -95,7 +96,7 @@ function refusedLines(screen: Screen, { what, reasons }: Extract<Verdict, { kind
 /** Each line builds on those before it: a later tier only breaks ties. */
 function tierLines(screen: Screen, { tiers }: Extract<Verdict, { kind: 'proven' }>): string[] {
   const pieces = tiers.map(({ tier, value }, index) => {
-    if (value === 0) return bullet(screen, `It ${noneText(tier)}: there is no less than that.`);
+    if (value === 0) return bullet(screen, `It ${tierWords[tier].none}: there is no less than that.`);
     const among = index === 0 ? 'No plan' : 'Of those that are as good so far, none';
     return bullet(screen, `${among} ${tierText(screen, tier, value)}.`);
   });
@@ -103,51 +104,12 @@ function tierLines(screen: Screen, { tiers }: Extract<Verdict, { kind: 'proven' 
 }
 
 function tierText({ board }: Screen, tier: Tier, value: number): string {
+  const { counted } = tierWords[tier];
+  if (counted !== null) return counted.lessThan(value);
   const price = (amount: number): string => priceText(minorUnits(amount), board);
-  switch (tier) {
-    case 'unpowered':
-      return `leaves fewer than ${countText(value, 'pedal')} without power`;
-    case 'cost': {
-      const { noisePrice } = board.policy;
-      const noise = noisePrice === 0 ? '' : `, with ${price(noisePrice)} counted for each exposed pedal`;
-      return `costs less than ${price(value)}${noise}`;
-    }
-    case 'newCost':
-    case 'money':
-      return `costs less than ${price(value)}`;
-    case 'moved':
-      return `moves fewer than ${countText(value, 'pedal')}`;
-    case 'exposed':
-      return `exposes fewer than ${countText(value, 'pedal')} to digital noise`;
-    case 'bricks':
-      return `uses fewer than ${countText(value, 'supply', 'supplies')}`;
-    case 'parts':
-      return `takes fewer than ${countText(value, 'extra lead')}`;
-    case 'offPreferred':
-      return `has fewer than ${countText(value, 'pedal')} off the preferred volts`;
-  }
-}
-
-/** What a plan does that has nothing of a tier. */
-function noneText(tier: Tier): string {
-  switch (tier) {
-    case 'unpowered':
-      return 'leaves no pedal without power';
-    case 'cost':
-    case 'money':
-    case 'newCost':
-      return 'costs nothing';
-    case 'moved':
-      return 'moves no pedal';
-    case 'exposed':
-      return 'exposes no pedal to digital noise';
-    case 'bricks':
-      return 'uses no supply';
-    case 'parts':
-      return 'takes no extra leads';
-    case 'offPreferred':
-      return 'has no pedal off the preferred volts';
-  }
+  const { noisePrice } = board.policy;
+  const noise = tier !== 'cost' || noisePrice === 0 ? '' : `, with ${price(noisePrice)} counted for each exposed pedal`;
+  return `costs less than ${price(value)}${noise}`;
 }
 
 /** The verdict as one JSON object with a line break at its end. Keys are added, never changed. */

@@ -1,9 +1,9 @@
-import type { Tier } from '../../domain/aim.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Comparison, Failure, FailedOption, Preference } from '../../planning/compare/comparison.js';
 import { optionName } from './option-words.js';
 import { sentence, type Speech } from '../screen/screen.js';
-import { capital, countText, fullStop, listText, priceText } from './words.js';
+import { tierWords } from './tier-words.js';
+import { capital, fullStop, listText, priceText } from './words.js';
 
 /** What it would take for an option to be the best, or why it fails. */
 export type OptionStanding = { readonly text: string; readonly tone: 'good' | 'plain' | 'caution' | 'bad' };
@@ -38,23 +38,10 @@ function preferenceStanding(speech: Speech, name: string, preference: Preference
 }
 
 function behindText({ board }: Speech, { tier, behind }: Extract<Preference, { kind: 'never' }>): string {
-  const words = counted[tier];
-  if (words === null) return `leads and noise alone put it ${priceText(minorUnits(behind), board)} behind`;
-  return `it is behind by ${countText(behind, ...words)}`;
+  const { counted } = tierWords[tier];
+  if (counted === null) return `leads and noise alone put it ${priceText(minorUnits(behind), board)} behind`;
+  return `it is behind by ${counted.so(behind)}`;
 }
-
-/** Null for money. */
-const counted: Readonly<Record<Tier, readonly [string, string] | null>> = {
-  cost: null,
-  newCost: null,
-  money: null,
-  unpowered: ['pedal without power', 'pedals without power'],
-  exposed: ['exposed pedal', 'exposed pedals'],
-  bricks: ['supply in use', 'supplies in use'],
-  parts: ['lead', 'leads'],
-  offPreferred: ['pedal off its preferred volts', 'pedals off their preferred volts'],
-  moved: ['moved pedal', 'moved pedals'],
-};
 
 function failureStanding(speech: Speech, option: FailedOption): OptionStanding {
   const name = optionName(speech, option);

@@ -1,7 +1,7 @@
 import { minorUnits } from '../../domain/quantities.js';
-import type { Rule } from '../../domain/rules.js';
 import type { Reason, Refusal } from '../../planning/answer.js';
 import { needsText } from './needs.js';
+import { ruleWords } from './rule-words.js';
 import { safeText } from './safe-text.js';
 import { sentence, type Speech } from '../screen/screen.js';
 import { capital, fullStop, listText, outputsText, priceText } from './words.js';
@@ -129,7 +129,7 @@ const limitAmount = ({ board }: Speech, limit: LimitReason['limit'], amount: num
 function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted): readonly string[] {
   const remedied = pedals.flatMap(({ pedal, refusals }) => {
     const [nearest] = refusals;
-    return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${remedies[nearest.rule]}.`];
+    return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${ruleWords[nearest.rule].look}.`];
   });
   const steps = [...requests.map((reason) => giveUpText(speech, reason)), ...remedied];
   if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
@@ -142,21 +142,3 @@ function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted): 
   if (pedals.length > 0) steps.push('Never feed a pedal from an output that was refused here.');
   return steps;
 }
-
-/** What lifts a refusal of this kind. */
-const remedies: Readonly<Record<Rule, string>> = {
-  power: 'find a supply of its own kind, AC for an AC pedal and DC for a DC pedal',
-  voltage: 'find a supply with an output at its volts; no lead can make up for wrong volts',
-  current: 'find a supply with a stronger output at its volts',
-  startup: 'find a supply whose output stands the current of switching on',
-  total: 'find a supply with a higher total, or spread the pedals over more supplies',
-  setting: 'find a supply whose outputs are switched one by one',
-  polarity: 'find a reversing lead that fits, or an output with a polarity switch',
-  plug: 'find an adapter lead that ends in its inlet',
-  ground: 'find a supply with an isolated output to spare',
-  chain: 'find an output of its own, or a chain lead with more tails',
-  join: 'find a supply whose maker allows the join, with the right lead',
-  mains: 'find a supply that states your mains volts',
-  stock: 'wait for stock, or look at another shop',
-  limit: 'raise the limit that stands in the way',
-};
