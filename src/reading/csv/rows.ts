@@ -1,5 +1,3 @@
-import { CsvError, parse } from 'csv-parse/sync';
-
 import type { Words } from '../../domain/finding.js';
 
 /** A cell of a table, without blanks around it, and where it stands. Offsets are UTF-16 units from the start of the text. */
@@ -26,77 +24,76 @@ export type ParsedRows =
 /** Room for the largest catalogue with four banks to a supply. Bounds the memory of a parse. */
 const mostRows = 20_000;
 
-/** The rows from an offset on. Line breaks must be single line feeds. */
+/** The rows from an offset on, as RFC 4180 has them but for blanks around cells. Line breaks must be single line feeds. */
 export function parseRows(text: string, start: number, separator: Separator): ParsedRows {
-  const table = text.slice(start);
-  try {
-    const records = parse(table, {
-      delimiter: separator,
-      record_delimiter: '\n',
-      relax_column_count: true,
-      ltrim: true,
-      rtrim: true,
-      to: mostRows + 1,
-    });
-    if (records.length > mostRows) return { kind: 'not csv', offset: start, words: tooLong };
-    return { kind: 'rows', rows: placedRows(records, text, start, separator).filter(isFilled) };
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    return { kind: 'not csv', offset: start + offsetOf(error, table, separator), words: wordsOf(error, separator) };
+  const rows: Row[] = [];
+  for (let at = start; at < text.length;) {
+    if (rows.length === mostRows) return { kind: 'not csv', offset: start, words: tooLong };
+    const row = rowAt(text, at, separator);
+    if ('kind' in row) return row;
+    rows.push(row);
+    at = row.end + 1;
   }
+  return { kind: 'rows', rows: rows.filter(isFilled) };
 }
 
 const isFilled = ({ cells }: Row): boolean => cells.some(({ text }) => text !== '');
 
-/** The parser tells values only: where they stand follows from how many signs each of them takes in the text. */
-function placedRows(
-  records: readonly (readonly string[])[],
-  text: string,
-  start: number,
-  separator: Separator,
-): readonly Row[] {
-  let offset = start;
-  return records.map((values) => {
-    const rowOffset = offset;
-    const cells = values.map((value): Cell => {
-      const first = pastBlanks(text, offset, separator);
-      const isQuoted = text[first] === '"';
-      const quotes = value.split('"').length - 1;
-      const end = first + (isQuoted ? value.length + quotes + 2 : value.length);
-      offset = pastBlanks(text, end, separator) + 1;
-      return { text: value.trim(), offset: isQuoted && value !== '' ? first + 1 : first };
-    });
-    return { cells, offset: rowOffset, end: offset - 1 };
-  });
+type Refused = Extract<ParsedRows, { kind: 'not csv' }>;
+
+function rowAt(text: string, offset: number, separator: Separator): Row | Refused {
+  const cells: Cell[] = [];
+  for (let start = offset; ;) {
+    const found = cellAt(text, pastBlanks(text, start, separator), separator);
+    if ('kind' in found) return found;
+    const { end, ...cell } = found;
+    cells.push(cell);
+    if (text[end] !== separator) return { cells, offset, end };
+    start = end + 1;
+  }
 }
 
-/** Those that the parser takes off: all but line breaks and the separator. */
+/** The cell that begins there, up to the separator or the line feed behind it, or to the end of the text. */
+function cellAt(text: string, first: number, separator: Separator): (Cell & { readonly end: number }) | Refused {
+  if (text[first] === '"') return quotedCellAt(text, first, separator);
+  let end = first;
+  while (end < text.length && text[end] !== separator && text[end] !== '\n') end += 1;
+  const written = text.slice(first, end);
+  const quote = written.indexOf('"');
+  if (quote >= 0) return { kind: 'not csv', offset: first + quote, words: misplaced(separator) };
+  return { text: written.trim(), offset: first, end };
+}
+
+function quotedCellAt(text: string, first: number, separator: Separator): (Cell & { readonly end: number }) | Refused {
+  let close = text.indexOf('"', first + 1);
+  while (close >= 0 && text[close + 1] === '"') close = text.indexOf('"', close + 2);
+  if (close < 0) return { kind: 'not csv', offset: first, words: neverClosed };
+  const end = pastBlanks(text, close + 1, separator);
+  const isEnd = end === text.length || text[end] === separator || text[end] === '\n';
+  if (!isEnd) return { kind: 'not csv', offset: first, words: misplaced(separator) };
+  const written = text.slice(first + 1, close).replaceAll('""', '"');
+  return { text: written.trim(), offset: written === '' ? first : first + 1, end };
+}
+
+/** Blanks around cells count for nothing. */
 function pastBlanks(text: string, start: number, separator: Separator): number {
+  const isBlank = (sign: string): boolean => sign !== separator && sign !== '\n' && sign.trim() === '';
   let offset = start;
-  while (offset < text.length && text[offset] !== separator && ' \t\f'.includes(text[offset] ?? '.')) offset += 1;
+  while (offset < text.length && isBlank(text.charAt(offset))) offset += 1;
   return offset;
-}
-
-/** The parser names the line, and the number of the cell in its row: its quote is looked up there. */
-function offsetOf({ lines, index }: CsvError, table: string, separator: Separator): number {
-  const before = table.split('\n').slice(0, Number(lines) - 1);
-  const lineStart = before.reduce((sum, line) => sum + line.length + 1, 0);
-  const line = table.slice(lineStart).split('\n', 1).join('');
-  let cell = 0;
-  for (let count = 0; count < Number(index); count += 1) cell = Math.max(cell, line.indexOf(separator, cell) + 1);
-  return lineStart + Math.max(0, line.indexOf('"', cell));
 }
 
 const nameOf: Readonly<Record<Separator, string>> = { ',': 'comma', ';': 'semicolon', '\t': 'tab' };
 
-function wordsOf({ code }: CsvError, separator: Separator): Words {
-  if (code === 'CSV_QUOTE_NOT_CLOSED')
-    return { message: 'this quotation mark is never closed.', remedy: 'Close it at the end of the cell.' };
-  return {
-    message: `a cell has a quotation mark at a wrong place; cells here end at each ${nameOf[separator]}.`,
-    remedy: 'Put the whole cell into quotation marks, and write two of them for one inside.',
-  };
-}
+const neverClosed: Words = {
+  message: 'this quotation mark is never closed.',
+  remedy: 'Close it at the end of the cell.',
+};
+
+const misplaced = (separator: Separator): Words => ({
+  message: `a cell has a quotation mark at a wrong place; cells here end at each ${nameOf[separator]}.`,
+  remedy: 'Put the whole cell into quotation marks, and write two of them for one inside.',
+});
 
 const tooLong: Words = {
   message: `the table has more than ${mostRows} rows, the most that are read.`,
