@@ -47,18 +47,18 @@ export function soundPlan({ wiring, ...report }: AuditReport): JudgedPlan {
   throw new Error(`a plan fails its audit: ${faults.map(({ message }) => message).join('; ')}`);
 }
 
-const scoreFields = [
-  'unpowered',
-  'money',
-  'exposed',
-  'bricks',
-  'parts',
-  'offPreferred',
-] as const satisfies readonly Exclude<keyof Score, 'moved' | 'newlyExposed'>[];
+/** What a score says that today's wiring has no part in. */
+const scoreFields = (score: Score): readonly Exclude<keyof Score, MoveField>[] =>
+  (Object.keys(score) as (keyof Score)[]).filter((field) => !isMoveField(field));
+
+type MoveField = 'moved' | 'newlyExposed';
+const isMoveField = (field: keyof Score): field is MoveField => field === 'moved' || field === 'newlyExposed';
 
 function falseClaims(claimed: Wiring, found: Wiring): readonly AuditError[] {
   return [
-    ...scoreFields.flatMap((field) => difference(`score.${field}`, [claimed.score[field]], [found.score[field]])),
+    ...scoreFields(found.score).flatMap((field) =>
+      difference(`score.${field}`, [claimed.score[field]], [found.score[field]]),
+    ),
     ...difference('unpowered', claimed.unpowered, found.unpowered),
     ...difference('exposed', claimed.exposed, found.exposed),
     ...difference('buy.supplies', claimed.buy.supplies.map(purchaseText), found.buy.supplies.map(purchaseText)),

@@ -1,18 +1,9 @@
 import type { InstanceShape } from '../../bench/instances.js';
 import type { Solve } from '../../bench/measure.js';
 import type { Verdict } from '../../bench/verdict.js';
-import type { Score } from '../../src/domain/plan.js';
-import { euros } from '../support/builders.js';
+import { euros, scoreWith } from '../support/builders.js';
 
-export const score: Score = {
-  unpowered: 0,
-  money: euros(20),
-  exposed: 0,
-  bricks: 1,
-  parts: 0,
-  offPreferred: 0,
-  moved: null,
-};
+export const score = scoreWith({ money: euros(20), bricks: 1 });
 
 export const proven: Verdict = { kind: 'proven', score };
 export const unproven: Verdict = { kind: 'unproven', score };

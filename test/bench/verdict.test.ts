@@ -12,6 +12,7 @@ import {
   euros,
   pedalOf,
   policyOf,
+  scoreWith,
   settingOf,
   supplyOf,
   volts,
@@ -65,16 +66,7 @@ describe('judge', () => {
 
 describe('compared', () => {
   const policy = policyOf({ noisePrice: euros(20) });
-  const score = (changes: Partial<Score>): Score => ({
-    unpowered: 0,
-    money: euros(100),
-    exposed: 0,
-    bricks: 2,
-    parts: 1,
-    offPreferred: 0,
-    moved: null,
-    ...changes,
-  });
+  const score = (changes: Partial<Score>): Score => scoreWith({ money: euros(100), bricks: 2, parts: 1, ...changes });
   const proven = (changes: Partial<Score> = {}): Verdict => ({ kind: 'proven', score: score(changes) });
   const unproven = (changes: Partial<Score>): Verdict => ({ kind: 'unproven', score: score(changes) });
   const kinds = (...verdicts: readonly Verdict[]) => compared(verdicts, policy).map(({ kind }) => kind);

@@ -16,6 +16,7 @@ import {
   partOf,
   pedalOf,
   policyOf,
+  scoreWith,
   powerTotal,
   settingOf,
   supplyOf,
@@ -32,16 +33,7 @@ type Figures = {
 };
 
 /** Every score that is not given is zero; money in euros. */
-const planOf = ({ money = 0, ...figures }: Figures) => ({
-  unpowered: 0,
-  exposed: 0,
-  bricks: 0,
-  parts: 0,
-  offPreferred: 0,
-  moved: null,
-  ...figures,
-  money: euros(money),
-});
+const planOf = ({ money = 0, ...figures }: Figures) => scoreWith({ money: euros(money), ...figures });
 
 function best(board: Board, catalogue: Catalogue, aim: ChoosingAim = 'cost', partial = false) {
   const answer = bruteForce(board, catalogue, { aim, partial });

@@ -2,6 +2,7 @@
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
 import type { Part, PartRole } from '../../src/domain/part.js';
 import type { AcceptedVolts, Pedal } from '../../src/domain/pedal.js';
+import type { Feed, Score } from '../../src/domain/plan.js';
 import {
   factorOfThousandths,
   microamps,
@@ -28,7 +29,7 @@ export const listed = (...values: readonly number[]): AcceptedVolts => ({
 });
 
 /** A 9 V centre-negative pedal that draws the milliamps. */
-export function pedalOf(id: string, draw: number, more: Partial<Omit<Pedal, 'id' | 'name'>> = {}): Pedal {
+export function pedalOf(id: string, draw: number, more: Partial<Omit<Pedal, 'id'>> = {}): Pedal {
   return {
     id: pedalId(id),
     name: id,
@@ -51,10 +52,10 @@ export function pedalOf(id: string, draw: number, more: Partial<Omit<Pedal, 'id'
 }
 
 /** A setting in volts and milliamps; regulated without open-circuit volts. */
-export const settingOf = (atVolts: number, rating: number, openCircuit?: number): Setting => ({
+export const settingOf = (atVolts: number, rating: number, openCircuit: number | null = null): Setting => ({
   millivolts: volts(atVolts),
   rating: milliamps(rating),
-  openCircuit: openCircuit === undefined ? null : volts(openCircuit),
+  openCircuit: openCircuit === null ? null : volts(openCircuit),
 });
 
 export const currentTotal = (value: number): Total => ({ kind: 'current', microamps: milliamps(value) });
@@ -96,7 +97,7 @@ export function supplyOf(
   id: string,
   price: number,
   banks: readonly BankDraft[],
-  more: Partial<Omit<Supply, 'id' | 'name' | 'banks'>> = {},
+  more: Partial<Omit<Supply, 'id' | 'banks'>> = {},
 ): Supply {
   return {
     id: supplyId(id),
@@ -112,12 +113,7 @@ export function supplyOf(
 }
 
 /** A straight barrel lead for sale without limit; the price is in euros. */
-export function partOf(
-  id: string,
-  price: number,
-  role: PartRole,
-  more: Partial<Omit<Part, 'id' | 'name' | 'role'>> = {},
-): Part {
+export function partOf(id: string, price: number, role: PartRole, more: Partial<Omit<Part, 'id' | 'role'>> = {}): Part {
   return {
     id: partId(id),
     name: id,
@@ -130,6 +126,32 @@ export function partOf(
     ...more,
   };
 }
+
+/** A feed by its own straight lead from one output of unit 1, at 9 V. */
+export const feedOf = (pedal: string, supply: string, output: number, more: Partial<Feed> = {}): Feed => ({
+  pedal: pedalId(pedal),
+  supply: supplyId(supply),
+  unit: 1,
+  outputs: [output],
+  settings: [volts(9)],
+  polarity: 'centre-negative',
+  join: null,
+  chain: null,
+  adapters: [],
+  ...more,
+});
+
+/** A score of nothing at all, but for what is given. */
+export const scoreWith = (more: Partial<Score> = {}): Score => ({
+  unpowered: 0,
+  money: euros(0),
+  exposed: 0,
+  bricks: 0,
+  parts: 0,
+  offPreferred: 0,
+  moved: null,
+  ...more,
+});
 
 /** A policy without limits, all factors 1 but those given. */
 export function policyOf(more: Partial<Policy> = {}): Policy {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { auditWiring, type AuditError } from '../../../src/audit/audit-wiring.js';
 import type { Wiring } from '../../../src/domain/plan.js';
 import { minorUnits, partId, pedalId, supplyId } from '../../../src/domain/quantities.js';
+import { scoreWith } from '../../support/builders.js';
 import { bank, boardOf, catalogueOf, chainLead, feed, pedal, supply, type Case } from './cases.js';
 
 const of: Case = {
@@ -20,7 +21,7 @@ const honest: Wiring = {
     supplies: [{ id: supplyId('quay'), units: 1, price: minorUnits(10000) }],
     parts: [{ id: partId('fan'), units: 1, price: minorUnits(500) }],
   },
-  score: { unpowered: 0, money: minorUnits(10500), exposed: 2, bricks: 1, parts: 1, offPreferred: 0, moved: null },
+  score: scoreWith({ money: minorUnits(10500), exposed: 2, bricks: 1, parts: 1 }),
 };
 
 const errorsOf = (wiring: Wiring, partial = false): readonly AuditError[] =>

@@ -5,6 +5,7 @@ import { audit } from '../../../src/audit/audit.js';
 import type { WiredFeed } from '../../../src/domain/board.js';
 import type { Wiring } from '../../../src/domain/plan.js';
 import { minorUnits, pedalId, supplyId } from '../../../src/domain/quantities.js';
+import { scoreWith } from '../../support/builders.js';
 import { bank, boardOf, catalogueOf, feed, pedal, supply, volts, type Case } from './cases.js';
 
 const wired = (name: string, outputs: readonly number[], more: Partial<WiredFeed> = {}): WiredFeed => ({
@@ -71,16 +72,7 @@ describe('what a plan says of its moves', () => {
     exposed: [pedalId('fuzz'), pedalId('drive')],
     moved: [pedalId('fuzz')],
     buy: { supplies: [{ id: supplyId('quay'), units: 1, price: minorUnits(10000) }], parts: [] },
-    score: {
-      unpowered: 0,
-      money: minorUnits(10000),
-      exposed: 2,
-      bricks: 1,
-      parts: 0,
-      offPreferred: 0,
-      moved: 1,
-      newlyExposed: 1,
-    },
+    score: scoreWith({ money: minorUnits(10000), exposed: 2, bricks: 1, moved: 1, newlyExposed: 1 }),
   };
   const fieldsOf = (claimed: Wiring): readonly string[] =>
     auditWiring(board, catalogueOf(of), claimed, { partial: false }).map((error) =>

@@ -12,19 +12,9 @@ import {
   type Tier,
 } from '../../../src/domain/aim.js';
 import type { Score } from '../../../src/domain/plan.js';
-import { euros, policyOf } from '../../support/builders.js';
+import { euros, policyOf, scoreWith } from '../../support/builders.js';
 
 const policy = policyOf({ noisePrice: euros(20) });
-const scoreOf = (more: Partial<Score> = {}): Score => ({
-  unpowered: 0,
-  money: euros(0),
-  exposed: 0,
-  bricks: 0,
-  parts: 0,
-  offPreferred: 0,
-  moved: null,
-  ...more,
-});
 
 /** What the aims rank, the most important first. */
 const orders: readonly (readonly [Aim, readonly Tier[]])[] = [
@@ -49,7 +39,7 @@ describe('the order of an aim', () => {
 });
 
 describe('what an aim counts', () => {
-  const score = scoreOf({
+  const score = scoreWith({
     unpowered: 1,
     money: euros(119.5),
     exposed: 3,
@@ -75,13 +65,13 @@ describe('what an aim counts', () => {
   });
 
   it('takes every exposed pedal for a new one where it is not known who is exposed today, and nobody for moved', () => {
-    const unknown = scoreOf({ money: euros(119.5), exposed: 3 });
+    const unknown = scoreWith({ money: euros(119.5), exposed: 3 });
     expect(tierValue('newCost', unknown, policy)).toBe(11_950 + 3 * 2000);
     expect(tierValue('moved', unknown, policy)).toBe(0);
   });
 
   it('takes nobody for newly exposed where all who are exposed are so today', () => {
-    expect(tierValue('newCost', scoreOf({ exposed: 3, newlyExposed: 0 }), policy)).toBe(0);
+    expect(tierValue('newCost', scoreWith({ exposed: 3, newlyExposed: 0 }), policy)).toBe(0);
   });
 
   it('is money where it has a currency', () => {
@@ -94,7 +84,7 @@ describe('the better score', () => {
   /** A score that is worse by one in each of these. */
   const worseIn = (tiers: readonly Tier[]): Score => {
     const by = (tier: Tier) => (tiers.includes(tier) ? 1 : 0);
-    return scoreOf({
+    return scoreWith({
       unpowered: by('unpowered'),
       money: euros((by('cost') + by('money') + by('newCost')) / 100),
       exposed: by('exposed'),
@@ -124,17 +114,19 @@ describe('the better score', () => {
   });
 
   it('is the quieter one where silence costs less than its price', () => {
-    const quiet = scoreOf({ money: euros(19.99) });
-    const noisy = scoreOf({ exposed: 1 });
+    const quiet = scoreWith({ money: euros(19.99) });
+    const noisy = scoreWith({ exposed: 1 });
     expect(compareScores(quiet, noisy, 'cost', policy)).toBeLessThan(0);
-    expect(compareScores(scoreOf({ money: euros(20) }), noisy, 'cost', policy)).toBe(0);
-    expect(compareScores(scoreOf({ money: euros(20.01) }), noisy, 'cost', policy)).toBeGreaterThan(0);
-    expect(compareScores(scoreOf({ money: euros(500) }), noisy, 'quiet', policy)).toBeLessThan(0);
+    expect(compareScores(scoreWith({ money: euros(20) }), noisy, 'cost', policy)).toBe(0);
+    expect(compareScores(scoreWith({ money: euros(20.01) }), noisy, 'cost', policy)).toBeGreaterThan(0);
+    expect(compareScores(scoreWith({ money: euros(500) }), noisy, 'quiet', policy)).toBeLessThan(0);
   });
 
   it('under moves is not the worse one for a pedal that is exposed today, too, until all else ties', () => {
     const today = { exposed: 1, newlyExposed: 0 };
-    expect(compareScores(scoreOf({ ...today, moved: 1 }), scoreOf({ moved: 2 }), 'moves', policy)).toBeLessThan(0);
-    expect(compareScores(scoreOf({ ...today, moved: 1 }), scoreOf({ moved: 1 }), 'moves', policy)).toBeGreaterThan(0);
+    expect(compareScores(scoreWith({ ...today, moved: 1 }), scoreWith({ moved: 2 }), 'moves', policy)).toBeLessThan(0);
+    expect(compareScores(scoreWith({ ...today, moved: 1 }), scoreWith({ moved: 1 }), 'moves', policy)).toBeGreaterThan(
+      0,
+    );
   });
 });

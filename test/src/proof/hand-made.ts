@@ -11,6 +11,7 @@ import {
   partOf,
   pedalOf,
   policyOf,
+  scoreWith,
   settingOf,
   supplyOf,
 } from '../../support/builders.js';
@@ -23,7 +24,7 @@ export type HandMade = {
 };
 
 const nine = settingOf(9, 100);
-const noScore: Score = { unpowered: 0, money: euros(0), exposed: 0, bricks: 0, parts: 0, offPreferred: 0, moved: null };
+const noScore = scoreWith();
 const noNoise = policyOf({ noisePrice: euros(0) });
 
 const proofOf = (steps: readonly ProofStep[], more: Partial<Proof> = {}): Proof => ({

@@ -7,6 +7,7 @@ import {
   supplyId,
   pedalId,
 } from '../../../src/domain/quantities.js';
+import { scoreWith } from '../../support/builders.js';
 import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf, planOf } from './samples.js';
 
 const milliamps = (value: number) => ({ kind: 'flat', microamps: microamps(value * 1000) }) as const;
@@ -128,7 +129,7 @@ export function everything(named: (id: string) => string) {
           price: minorUnits(400),
         })),
       },
-      score: { unpowered: 1, money: minorUnits(22_400), exposed: 1, bricks: 5, parts: 7, offPreferred: 0, moved: null },
+      score: scoreWith({ unpowered: 1, money: minorUnits(22_400), exposed: 1, bricks: 5, parts: 7 }),
     },
   );
   const reasons = [

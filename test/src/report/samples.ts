@@ -1,129 +1,44 @@
-import type { Board, Catalogue, Policy } from '../../../src/domain/board.js';
+import type { Board, Catalogue } from '../../../src/domain/board.js';
 import type { Part, PartRole } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import { audit } from '../../../src/audit/audit.js';
 import type { JudgedPlan } from '../../../src/domain/judged-plan.js';
 import type { Feed } from '../../../src/domain/plan.js';
-import {
-  factorOfThousandths,
-  microamps,
-  millivolts,
-  minorUnits,
-  partId,
-  pedalId,
-  supplyId,
-} from '../../../src/domain/quantities.js';
+import { microamps, millivolts, minorUnits, partId, supplyId } from '../../../src/domain/quantities.js';
 import type { Bank, Supply } from '../../../src/domain/supply.js';
+import * as builders from '../../support/builders.js';
+import { catalogueOf, factor, feedOf, settingOf, volts } from '../../support/builders.js';
+
+export { catalogueOf, feedOf, settingOf };
 
 export const euro = { code: 'EUR', decimals: 2 } as const;
 
-export const policy: Policy = {
-  headroom: { alone: factorOfThousandths(1200), chained: factorOfThousandths(2000), supply: factorOfThousandths(1200) },
-  guess: factorOfThousandths(1500),
-  chains: 'allow',
-  noisePrice: minorUnits(2000),
-  mains: millivolts(230_000),
-  sockets: null,
-  budget: null,
-  bricks: null,
-};
+export const policy = builders.policyOf({
+  headroom: { alone: factor(1.2), chained: factor(2), supply: factor(1.2) },
+  guess: factor(1.5),
+  mains: volts(230),
+});
 
 /** A plain 9 V pedal of 10 mA that says nothing special, but for what is given. */
-export const pedalOf = (id: string, fields: Partial<Pedal> = {}): Pedal => ({
-  id: pedalId(id),
-  name: id,
-  power: 'DC',
-  polarity: 'centre-negative',
-  inlet: 'barrel-2.1',
-  ground: 'negative',
-  accepts: { kind: 'listed', millivolts: [millivolts(9000)] },
-  prefers: null,
-  survives: null,
-  draw: { kind: 'flat', microamps: microamps(10_000) },
-  startup: null,
-  figure: 'label',
-  digital: false,
-  highGain: false,
-  alone: false,
-  assumed: {},
-  ...fields,
-});
-
-export const settingOf = (volts: number, milliamps: number, openCircuit: number | null = null) => ({
-  millivolts: millivolts(volts * 1000),
-  rating: microamps(milliamps * 1000),
-  openCircuit: openCircuit === null ? null : millivolts(openCircuit * 1000),
-});
+export const pedalOf = (id: string, fields: Partial<Pedal> = {}): Pedal => builders.pedalOf(id, 10, fields);
 
 /** Isolated 9 V outputs of 100 mA, but for what is given. */
 export const bankFrom = (firstOutput: number, outputs: number, fields: Partial<Bank> = {}): Bank => ({
   firstOutput,
-  outputs,
-  isolated: true,
-  power: 'DC',
-  plug: 'barrel-2.1',
-  polarity: 'centre-negative',
-  switching: 'each',
-  settings: [settingOf(9, 100)],
-  joins: [],
-  total: null,
-  ...fields,
+  ...builders.bankOf(outputs, [settingOf(9, 100)], fields),
 });
 
+/** A supply for 50 euros that takes any usual mains, with banks that are numbered already. */
 export const supplyOf = (id: string, banks: readonly Bank[], fields: Partial<Supply> = {}): Supply => ({
-  id: supplyId(id),
-  name: id,
-  price: minorUnits(5000),
-  stock: null,
-  mains: { from: millivolts(100_000), to: millivolts(240_000) },
-  total: null,
+  ...builders.supplyOf(id, 50, [], { mains: { from: volts(100), to: volts(240) }, ...fields }),
   banks,
-  assumed: {},
-  ...fields,
 });
 
-export const partOf = (id: string, role: PartRole, fields: Partial<Part> = {}): Part => ({
-  id: partId(id),
-  name: id,
-  price: minorUnits(400),
-  stock: null,
-  fits: 'barrel-2.1',
-  gives: 'barrel-2.1',
-  reverses: false,
-  role,
-  ...fields,
-});
+export const partOf = (id: string, role: PartRole, fields: Partial<Part> = {}): Part =>
+  builders.partOf(id, 4, role, fields);
 
-export const feedOf = (pedal: string, supply: string, output: number, fields: Partial<Feed> = {}): Feed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId(supply),
-  unit: 1,
-  outputs: [output],
-  settings: [millivolts(9000)],
-  polarity: 'centre-negative',
-  join: null,
-  chain: null,
-  adapters: [],
-  ...fields,
-});
-
-export const boardOf = (pedals: readonly Pedal[], fields: Partial<Board> = {}): Board => ({
-  name: 'Test board',
-  currency: euro,
-  policy,
-  pedals,
-  gear: { supplies: [], parts: [] },
-  owned: { supplies: new Map(), parts: new Map() },
-  wiring: [],
-  ...fields,
-});
-
-export const catalogueOf = (supplies: readonly Supply[], parts: readonly Part[] = []): Catalogue => ({
-  name: 'Test shop',
-  currency: euro,
-  supplies,
-  parts,
-});
+export const boardOf = (pedals: readonly Pedal[], fields: Partial<Board> = {}): Board =>
+  builders.boardOf(pedals, { policy, ...fields });
 
 /** What the audit measures of feeds, and what is said of them otherwise. */
 export const planOf = (

@@ -5,29 +5,21 @@ import { choosingAims, compareScores } from '../../../../src/domain/aim.js';
 import type { Score } from '../../../../src/domain/plan.js';
 import { minorUnits } from '../../../../src/domain/quantities.js';
 import { preferenceOf } from '../../../../src/planning/compare/preference.js';
-import { euros, policyOf } from '../../../support/builders.js';
+import { euros, policyOf, scoreWith } from '../../../support/builders.js';
 
 const count = fc.integer({ min: 0, max: 1 });
-const scores: fc.Arbitrary<Score> = fc.record({
-  unpowered: fc.constant(0),
-  money: fc.integer({ min: 0, max: 5 }).map((value) => minorUnits(value * 500)),
-  exposed: count,
-  bricks: count,
-  parts: count,
-  offPreferred: count,
-  moved: fc.constant(null),
-});
+const scores: fc.Arbitrary<Score> = fc
+  .record({
+    money: fc.integer({ min: 0, max: 5 }).map((value) => euros(value * 5)),
+    exposed: count,
+    bricks: count,
+    parts: count,
+    offPreferred: count,
+  })
+  .map(scoreWith);
 
-const scoreOf = (money: number, more: Partial<Score> = {}): Score => ({
-  unpowered: 0,
-  money: euros(money),
-  exposed: 0,
-  bricks: 1,
-  parts: 0,
-  offPreferred: 0,
-  moved: null,
-  ...more,
-});
+const scoreOf = (money: number, more: Partial<Score> = {}): Score =>
+  scoreWith({ money: euros(money), bricks: 1, ...more });
 
 describe('what it takes to prefer an option', () => {
   const policy = policyOf({ noisePrice: euros(20) });

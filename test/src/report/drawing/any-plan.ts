@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 
-import { microamps, millivolts, minorUnits, partId } from '../../../../src/domain/quantities.js';
+import { microamps, millivolts, partId } from '../../../../src/domain/quantities.js';
 import type { Feed } from '../../../../src/domain/plan.js';
 import type { Bank, Supply } from '../../../../src/domain/supply.js';
 import { handoutOf, type PlanHandout } from '../../../../src/report/words/handout.js';
+import { scoreWith } from '../../../support/builders.js';
 import { hostileName } from '../../../support/hostile-names.js';
 import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf, planOf } from '../samples.js';
 
@@ -73,15 +74,7 @@ function planFrom(units: readonly Unit[], names: readonly string[]): PlanHandout
     partOf('stack', { kind: 'join', mode: 'series' }, { name: name() }),
   ];
   const left = [pedalOf('left', { name: name() })];
-  const score = {
-    unpowered: 1,
-    money: minorUnits(0),
-    exposed: 0,
-    bricks: units.length,
-    parts: 0,
-    offPreferred: 0,
-    moved: null,
-  };
+  const score = scoreWith({ unpowered: 1, bricks: units.length });
   const board = boardOf([...pedals, ...left], { name: name() });
   const catalogue = catalogueOf(supplies, parts);
   const exposed = pedals.slice(0, 1).map(({ id }) => id);
