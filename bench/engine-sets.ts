@@ -1,3 +1,4 @@
+import { kitOf } from '../src/domain/kit.js';
 import type { Engine } from '../solver/engines/engine.js';
 import type { Engines } from '../solver/engines/engines.js';
 import type { Objective, Program } from '../solver/program.js';
@@ -29,7 +30,7 @@ export function startEngineSet(name: EngineSetName): EngineSet {
     answer: async (board, catalogue, remainingMs) =>
       name === 'loadouts-alone'
         ? chooseAlone(board, catalogue, { engines, remainingMs })
-        : choose(board, catalogue, { aim: 'cost', engines, method, remainingMs }),
+        : choose(kitOf(board, catalogue), { aim: 'cost', engines, method, remainingMs }),
     meter,
     close: async () => closeEngines(started),
   };

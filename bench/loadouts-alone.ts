@@ -1,3 +1,4 @@
+import { kitOf } from '../src/domain/kit.js';
 import type { Engines } from '../solver/engines/engines.js';
 import { tiersOf } from '../src/domain/aim.js';
 import type { Board, Catalogue } from '../src/domain/board.js';
@@ -15,7 +16,7 @@ export async function chooseAlone(
 ): Promise<Answer> {
   const aim = 'cost';
   const tiers = tiersOf(aim).filter((tier) => tier !== 'unpowered');
-  const outcome = await loadoutSearch(questionOf(board, catalogue, { tiers, partial: false }), options);
+  const outcome = await loadoutSearch(questionOf(kitOf(board, catalogue), { tiers, partial: false }), options);
   switch (outcome.kind) {
     case 'proven': {
       const { wiring } = audit(board, catalogue, outcome.feeds, { partial: false });

@@ -1,3 +1,4 @@
+import { kitOf } from '../src/domain/kit.js';
 import { compactProgram } from '../src/formulation/compact-program.js';
 import { coarse } from '../src/formulation/detail.js';
 import { questionOf } from '../src/formulation/question.js';
@@ -20,7 +21,7 @@ export type ProgramSize = {
 export function programSize(shape: InstanceShape): ProgramSize {
   const { board, catalogue } = instance(shape);
   const started = performance.now();
-  const question = questionOf(board, catalogue, { tiers: tiersOf('cost'), partial: false });
+  const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf('cost'), partial: false });
   const kept = withoutDominated(question.supplies, question.bench);
   const { program } = compactProgram(question, kept, coarse);
   const buildMs = performance.now() - started;

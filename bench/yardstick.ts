@@ -1,3 +1,4 @@
+import { kitOf } from '../src/domain/kit.js';
 /**
  * Bin packing as a test of chains and of bounds: every item is a pedal, every bin an output of one supply model with a chain
  * lead that costs nothing, and the aim is the fewest supplies. Reads a file in the OR-Library's format. The exit code is 1
@@ -45,7 +46,7 @@ async function solved(packing: Packing): Promise<string[]> {
   const { board, catalogue } = packingBoard(packing);
   const started = performance.now();
   const seconds = (): number => (performance.now() - started) / 1000;
-  const answer = await choose(board, catalogue, {
+  const answer = await choose(kitOf(board, catalogue), {
     aim: 'bricks',
     remainingMs: () => (Number(values.seconds) - seconds()) * 1000,
   });

@@ -11,6 +11,7 @@
 export { choosingAims, type ChoosingAim, type Tier } from './domain/aim.js';
 export type { Board, Catalogue, Policy, WiredFeed } from './domain/board.js';
 export type { GroundDomain, JudgedPlan } from './domain/judged-plan.js';
+export { kitOf, type Kit } from './domain/kit.js';
 export type { LoadNumbers, OutletLoad, TotalLoad } from './domain/load-numbers.js';
 export type { Currency } from './domain/money.js';
 export type { Part } from './domain/part.js';

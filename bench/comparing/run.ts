@@ -1,3 +1,4 @@
+import { kitOf } from '../../src/domain/kit.js';
 /**
  * How long it takes to set purchases side by side, and how many boards of a folder a core compares. Every wiring is audited by
  * the product before it is counted; the exit code is 1 where an answer is not proven or a board's line tells of a defect.
@@ -49,7 +50,7 @@ async function benchBest(options: CompareBench): Promise<boolean> {
     const onStage = ({ kind }: CompareStage): void => {
       if (kind === 'trade-offs') purchases = performance.now() - started;
     };
-    const comparison = await compare(board, catalogue, { best, engines, onStage });
+    const comparison = await compare(kitOf(board, catalogue), { best, engines, onStage });
     const all = performance.now() - started;
     areProven &&= comparison.isProven;
     progress(

@@ -1,5 +1,5 @@
+import type { Kit } from '../domain/kit.js';
 import type { Tier } from '../domain/aim.js';
-import type { Board, Catalogue } from '../domain/board.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
 import { withoutDominated } from '../loadout/dominance.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
@@ -16,9 +16,9 @@ type Terms = { readonly tiers: readonly Tier[]; readonly partial: boolean };
  * the outputs of a bank, so that no finer place is needed. The pedal is a class of its own, so that none like it stands in.
  * A plan that may be partial may leave it out, unless it is required.
  */
-export function pinnedQuestion(board: Board, catalogue: Catalogue | null, terms: Terms, pin: Pin): Question {
+export function pinnedQuestion(kit: Kit, terms: Terms, pin: Pin): Question {
   const apart = { ...nothingToday, pinned: new Set([pin.pedal]) };
-  const question = questionOf(board, catalogue, { ...terms, today: apart });
+  const question = questionOf(kit, { ...terms, today: apart });
   const pedal = question.bench.classes.findIndex(({ pinned }) => pinned);
   return {
     ...question,

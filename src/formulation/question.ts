@@ -1,5 +1,6 @@
+import type { Kit } from '../domain/kit.js';
 import type { Tier } from '../domain/aim.js';
-import type { Board, Catalogue } from '../domain/board.js';
+import type { Board } from '../domain/board.js';
 import type { SupplyId } from '../domain/quantities.js';
 import { partOffers, supplyOffers } from '../loadout/case.js';
 import { groundModes } from '../loadout/ground-mode.js';
@@ -33,11 +34,12 @@ export type Question = {
 type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required' | 'mostExposed' | 'today'>>;
 
 /** The question that a board and a catalogue ask. */
-export function questionOf(board: Board, catalogue: Catalogue | null, terms: Terms): Question {
+export function questionOf(kit: Kit, terms: Terms): Question {
+  const { board } = kit;
   const today = terms.today ?? nothingToday;
   const classes = pedalClasses(board.pedals, today);
-  const kinds = leadKinds(partOffers(board, catalogue));
+  const kinds = leadKinds(partOffers(kit));
   const bench = { policy: board.policy, classes, modes: groundModes(classes), kinds, routes: router(kinds) };
-  const supplies = supplyOffers(board, catalogue, today).flatMap((offer) => supplyUses(offer, bench) ?? []);
+  const supplies = supplyOffers(kit, today).flatMap((offer) => supplyUses(offer, bench) ?? []);
   return { required: new Map(), mostExposed: null, ...terms, today, board, bench, supplies };
 }

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../domain/board.js';
+import { forSaleOf, ownedOf, type Kit } from '../domain/kit.js';
 import type { Part } from '../domain/part.js';
 import type { Supply } from '../domain/supply.js';
 import { nothingToday, unitsInUse, type Today } from './today.js';
@@ -17,27 +17,21 @@ export type Offer = {
 export type PartOffer = { readonly part: Part; readonly owned: number; readonly forSale: number };
 
 /**
- * Every supply of the catalogue and the gear, the catalogue's first, each in its file's order; the units that are in use
+ * Every supply of the catalogue and the gear, in the order of the kit; the units that are in use
  * today are offers of their own.
  */
-export function supplyOffers(board: Board, catalogue: Catalogue | null, today: Today = nothingToday): readonly Offer[] {
-  const all = [...(catalogue?.supplies ?? []), ...board.gear.supplies];
-  return all.flatMap((supply): Offer[] => {
+export function supplyOffers(kit: Kit, today: Today = nothingToday): readonly Offer[] {
+  return [...kit.supplies.values()].flatMap((supply): Offer[] => {
     const inUse = unitsInUse(supply, today);
-    const owned = (board.owned.supplies.get(supply.id) ?? 0) - inUse.length;
-    const forSale = supply.price === null ? 0 : (supply.stock ?? Infinity);
+    const owned = ownedOf(kit, supply) - inUse.length;
+    const forSale = forSaleOf(supply);
     return [...inUse.map((unit) => ({ supply, owned: 1, forSale: 0, unit })), { supply, owned, forSale, unit: null }];
   });
 }
 
 /** Every lead of the catalogue and the gear of which there is at least one to be had. */
-export function partOffers(board: Board, catalogue: Catalogue | null): readonly PartOffer[] {
-  const all = [...(catalogue?.parts ?? []), ...board.gear.parts];
-  return all
-    .map((part) => ({
-      part,
-      owned: board.owned.parts.get(part.id) ?? 0,
-      forSale: part.price === null ? 0 : (part.stock ?? Infinity),
-    }))
+export function partOffers(kit: Kit): readonly PartOffer[] {
+  return [...kit.parts.values()]
+    .map((part) => ({ part, owned: ownedOf(kit, part), forSale: forSaleOf(part) }))
     .filter(({ owned, forSale }) => owned + forSale > 0);
 }

@@ -1,16 +1,15 @@
 import { audit, isSound } from '../audit/audit.js';
 import { soundPlan } from '../audit/audit-wiring.js';
 import { tierValue, type Aim } from '../domain/aim.js';
-import type { Board, Catalogue } from '../domain/board.js';
 import type { JudgedPlan } from '../domain/judged-plan.js';
+import type { Kit } from '../domain/kit.js';
 import type { Feed } from '../domain/plan.js';
 import type { Outcome } from '../formulation/optimiser.js';
 import type { Today } from '../loadout/today.js';
 
 /** What a plan is made for, and by what it is measured. */
 export type Terms = {
-  readonly board: Board;
-  readonly catalogue: Catalogue;
+  readonly kit: Kit;
   readonly aim: Aim;
   readonly partial: boolean;
   /** How the board is plugged now, for the aim `moves`. */
@@ -18,7 +17,7 @@ export type Terms = {
 };
 
 /** What a plan is judged by. */
-export type Judging = Pick<Terms, 'board' | 'catalogue' | 'partial'> & Partial<Pick<Terms, 'aim'>>;
+export type Judging = Pick<Terms, 'kit' | 'partial'> & Partial<Pick<Terms, 'aim'>>;
 
 /**
  * The plan of feeds that the audit finds nothing wrong with, with all that it has measured.
@@ -32,7 +31,7 @@ export function auditedIfSound(judging: Judging, feeds: readonly Feed[]): Judged
   return isSound(report) ? report.wiring : null;
 }
 
-const reportOn = ({ board, catalogue, partial, aim }: Judging, feeds: readonly Feed[]) =>
+const reportOn = ({ kit: { board, catalogue }, partial, aim }: Judging, feeds: readonly Feed[]) =>
   audit(board, catalogue, feeds, { partial, moves: aim === 'moves' });
 
 /**
@@ -42,7 +41,7 @@ const reportOn = ({ board, catalogue, partial, aim }: Judging, feeds: readonly F
 export function provenWiring(terms: Judging, { feeds, values }: Extract<Outcome, { kind: 'proven' }>): JudgedPlan {
   const plan = audited(terms, feeds);
   for (const [tier, value] of values) {
-    const reached = tierValue(tier, plan.score, terms.board.policy);
+    const reached = tierValue(tier, plan.score, terms.kit.board.policy);
     if (reached !== value) throw new Error(`the plan's ${tier} is ${reached}, but ${value} was proven`);
   }
   return plan;

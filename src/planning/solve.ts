@@ -1,5 +1,5 @@
 import type { Tier } from '../domain/aim.js';
-import type { Board, Catalogue } from '../domain/board.js';
+import type { Kit } from '../domain/kit.js';
 import type { JudgedPlan } from '../domain/judged-plan.js';
 import type { Feed } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
@@ -9,9 +9,6 @@ import { pinnedQuestion, type Pin } from '../formulation/pinned-question.js';
 import { questionOf, type Question } from '../formulation/question.js';
 import { nothingToday, type Today } from '../loadout/today.js';
 import { audited } from './audited.js';
-
-/** A board and what can be bought for it. */
-export type Situation = { readonly board: Board; readonly catalogue: Catalogue };
 
 export type Ask = {
   /** What is least, the most important first; none when any plan will do. */
@@ -35,19 +32,18 @@ export type Solved =
  * One question to the solver, with whatever plan it gives audited against the very board and catalogue that were asked about.
  * @throws Error when a plan fails its audit: a defect of boardfeed, never of the input.
  */
-export async function solve({ board, catalogue }: Situation, ask: Ask, effort: Effort): Promise<Solved> {
-  const question = questionFor({ board, catalogue }, ask);
+export async function solve(kit: Kit, ask: Ask, effort: Effort): Promise<Solved> {
+  const question = questionFor(kit, ask);
   const outcome = await optimise(question, { ...effort, onProgress: undefined });
   if (outcome.kind !== 'proven') return { kind: outcome.kind };
   const feeds = toRequired(outcome.feeds, question, ask);
-  const wiring = audited({ board, catalogue, partial: ask.required !== undefined }, feeds);
+  const wiring = audited({ kit, partial: ask.required !== undefined }, feeds);
   return { kind: 'plan', wiring, values: outcome.values };
 }
 
-function questionFor({ board, catalogue }: Situation, { tiers, required, pin, today = nothingToday }: Ask): Question {
+function questionFor(kit: Kit, { tiers, required, pin, today = nothingToday }: Ask): Question {
   const terms = { tiers, partial: required !== undefined, today };
-  const question =
-    pin === undefined ? questionOf(board, catalogue, terms) : pinnedQuestion(board, catalogue, terms, pin);
+  const question = pin === undefined ? questionOf(kit, terms) : pinnedQuestion(kit, terms, pin);
   if (required === undefined) return question;
   const needed = pin === undefined ? required : new Set([...required, pin.pedal]);
   return { ...question, required: countsOf(question, needed) };

@@ -1,13 +1,14 @@
-import type { Board, Catalogue } from '../domain/board.js';
+import type { Catalogue } from '../domain/board.js';
+import { kitOf, type Kit } from '../domain/kit.js';
 import { collectedFaults } from './faults/collect-faults.js';
 import type { ReadResult } from './faults/input-fault.js';
 import { readSheet, type NamedFile, type ReadSheet } from './read-sheet.js';
 import { resolveInputs } from './resolve/resolve-inputs.js';
 
 /** A board and the catalogue it is used with. */
-export type Inputs = { readonly board: Board; readonly catalogue: Catalogue };
+export type Inputs = Kit & { readonly catalogue: Catalogue };
 /** A board that describes all its gear itself. */
-export type BoardAlone = { readonly board: Board; readonly catalogue: null };
+export type BoardAlone = Kit & { readonly catalogue: null };
 
 type NamedText = { readonly file: string; readonly text: string };
 
@@ -28,9 +29,9 @@ export function inputsBeside(catalogue: NamedText): (board: NamedText) => ReadRe
   return (board) => {
     const read = inputsFromSheets(readSheet('board', asFile(board)), sheet);
     if (read.kind === 'faulty') return read;
-    const { board: resolved, catalogue: shop } = read.value;
+    const { catalogue: shop } = read.value;
     if (shop === null) throw new Error('a catalogue was refused without a fault');
-    return { kind: 'read', value: { board: resolved, catalogue: shop } };
+    return { kind: 'read', value: { ...read.value, catalogue: shop } };
   };
 }
 
@@ -49,5 +50,6 @@ function inputsFromSheets(boardSheet: ReadSheet, catalogueSheet: ReadSheet | nul
   if (faults !== null) return { kind: 'faulty', ...faults };
   if (resolved.board === null || (catalogueSheet !== null && resolved.catalogue === null))
     throw new Error('an input was refused without a fault');
-  return { kind: 'read', value: { board: resolved.board, catalogue: resolved.catalogue } };
+  const { board, catalogue } = resolved;
+  return { kind: 'read', value: { ...kitOf(board, catalogue), catalogue } };
 }

@@ -9,7 +9,7 @@ const makers: ReadonlyMap<string, (input: ComparisonInput) => string> = new Map(
   ['.html', (input) => comparisonPage(comparisonHandout(input))],
   ['.md', (input) => comparisonMarkdown(comparisonHandout(input))],
   ['.csv', (input) => comparisonCsv(comparisonHandout(input))],
-  ['.json', ({ board, catalogue, comparison }) => comparisonJson(board, catalogue, comparison)],
+  ['.json', ({ kit, comparison }) => comparisonJson(kit, comparison)],
 ]);
 
 /** The reports of a comparison. A name that means a report of a plan alone, such as that of labels, has none. */

@@ -37,7 +37,7 @@ const makers: Readonly<Record<Exclude<ReportFormat, 'json'>, (handout: Handout) 
 
 /** The answer as the text of a file in this format. The same input always makes the same text. */
 export function reportText(format: ReportFormat, input: ReportInput): string {
-  if (format === 'json') return answerJson(input.board, input.catalogue, input.answer);
+  if (format === 'json') return answerJson(input.kit, input.answer);
   return makers[format](handoutOf(input));
 }
 

@@ -1,3 +1,4 @@
+import { kitOf } from '../../src/domain/kit.js';
 import { sharedEngines } from '../support/choosing.js';
 import { answerJson, choose, faultText, inputsFromText, type ChooseOptions } from '../../src/index.js';
 
@@ -45,7 +46,7 @@ export function asking(): Ask {
     const read = inputsFromText({ file: 'board.yaml', text: boardText }, { file: 'shop.yaml', text: catalogueText });
     if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join('\n'));
     const { board, catalogue } = read.value;
-    const answer = await choose(board, catalogue, { engines, ...options });
-    return JSON.parse(answerJson(board, catalogue, answer)) as Plan;
+    const answer = await choose(kitOf(board, catalogue), { engines, ...options });
+    return JSON.parse(answerJson(kitOf(board, catalogue), answer)) as Plan;
   };
 }

@@ -12,6 +12,7 @@ import {
   explain,
   explanationJson,
   inputsFromText,
+  kitOf,
   reportText,
   webTiming,
   type Answer,
@@ -50,21 +51,24 @@ export async function answersTo(seed: number): Promise<Answers> {
     { file: 'shop.json', text: JSON.stringify(catalogueFileOf(given.catalogue)) },
   );
   if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
-  const { board, catalogue } = read.value;
-  const answer = await choose(board, catalogue, { timing: unhurried });
-  const comparison = await compare(board, catalogue, { timing: unhurried });
-  const explanation = await explain(board, catalogue, { timing: unhurried });
-  const checked = wiringsFrom(answer, board).map((wired) => ({ wired, found: check(wired, catalogue) }));
+  const kit = read.value;
+  const answer = await choose(kit, { timing: unhurried });
+  const comparison = await compare(kit, { timing: unhurried });
+  const explanation = await explain(kit, { timing: unhurried });
+  const checked = wiringsFrom(answer, kit.board).map((board) => {
+    const wired = kitOf(board, kit.catalogue);
+    return { wired, found: check(wired) };
+  });
   return {
     kind: answer.kind,
     unsafe: checked.some(({ found }) => found.status === 'unsafe'),
     printed: [
-      answerJson(board, catalogue, answer),
-      answerText(board, catalogue, answer, { width: 80, colour: false }),
-      reportText('page', { board, catalogue, answer }),
-      comparisonJson(board, catalogue, comparison),
-      explanationJson(board, catalogue, explanation, null),
-      ...checked.map(({ wired, found }) => checkJson(wired, catalogue, found)),
+      answerJson(kit, answer),
+      answerText(kit, answer, { width: 80, colour: false }),
+      reportText('page', { kit, answer }),
+      comparisonJson(kit, comparison),
+      explanationJson(kit, explanation, null),
+      ...checked.map(({ wired, found }) => checkJson(wired, found)),
     ],
   };
 }

@@ -1,3 +1,4 @@
+import { kitOf } from '../../src/domain/kit.js';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -49,7 +50,7 @@ async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
   const solved = async (board: string): Promise<ReportInput> => {
     const read = await readInputs(join(fixtures, `boards/${board}.yaml`), join(fixtures, 'shops/marram-street.yaml'));
     if (read.kind === 'faulty') throw new Error(`${board} is faulty`);
-    return { ...read.value, answer: await choose(read.value.board, read.value.catalogue) };
+    return { kit: read.value, answer: await choose(read.value) };
   };
   const named = (): ((id: string) => string) => {
     let next = 0;
@@ -57,14 +58,12 @@ async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
   };
   const names = everything(named());
   const moved = ({ board, catalogue, plan }: ReturnType<typeof moving>): ReportInput => ({
-    board,
-    catalogue,
+    kit: kitOf(board, catalogue),
     answer: plan,
   });
   const plain = everything((id) => id);
   const planOf = ({ board, catalogue, wiring, reasons }: typeof plain): ReportInput => ({
-    board,
-    catalogue,
+    kit: kitOf(board, catalogue),
     answer: { kind: 'plan', aim: 'cost', wiring, gap: { tier: 'cost', value: 24_400, bound: 20_000 }, reasons },
   });
   return {
@@ -76,8 +75,7 @@ async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
     'a plan for re-plugging': moved(moving((id) => id)),
     'a plan for re-plugging with hostile names': moved(moving(named())),
     'a search that was stopped': {
-      board: plain.board,
-      catalogue: plain.catalogue,
+      kit: kitOf(plain.board, plain.catalogue),
       answer: { kind: 'stopped', aim: 'cost' },
     },
   };
@@ -159,11 +157,11 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
 
   test.each(['a phone', 'a desk in the dark'])('a comparison on %s', async (on) => {
     const input = inputs['the gig board'];
-    if (input === undefined || input.catalogue === null) throw new Error('no gig board');
-    const { board, catalogue } = input;
-    const comparison = await compare(board, catalogue, { best: 2 });
+    if (input === undefined) throw new Error('no gig board');
+    const { kit } = input;
+    const comparison = await compare(kit, { best: 2 });
     const path = join(folder, 'comparison.html');
-    await writeFile(path, comparisonPage(comparisonHandout({ board, catalogue, comparison })));
+    await writeFile(path, comparisonPage(comparisonHandout({ kit, comparison })));
     const { page, incidents, close } = await openFile(browser, path, screenOf(on));
     const { scrolls, tooWide } = await lookAt(page);
     expect([scrolls, tooWide, incidents]).toEqual([false, [], []]);

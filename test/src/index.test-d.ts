@@ -17,6 +17,7 @@ import {
   readInputs,
   rewire,
   startEngines,
+  kitOf,
   type Answer,
   type Board,
   type BoardAlone,
@@ -40,6 +41,7 @@ import {
   type Supply,
   type Violation,
   type JudgedPlan,
+  type Kit,
   type Wiring,
 } from '../../src/index.js';
 
@@ -63,9 +65,9 @@ read satisfies { readonly value: Inputs };
 expectTypeOf(faultText).toEqualTypeOf<(fault: InputFault) => string>();
 
 // Choosing: everything but the board and the catalogue may be left out.
-expectTypeOf(choose(board, catalogue)).resolves.toEqualTypeOf<Answer>();
+expectTypeOf(choose(kitOf(board, catalogue))).resolves.toEqualTypeOf<Answer>();
 expectTypeOf<ChoosingAim>().toEqualTypeOf<'cost' | 'bricks' | 'quiet'>();
-void choose(board, catalogue, {
+void choose(kitOf(board, catalogue), {
   aim: 'quiet',
   partial: true,
   remainingMs: () => 1000,
@@ -74,17 +76,16 @@ void choose(board, catalogue, {
   engines: startEngines(),
 });
 // @ts-expect-error -- there is no such aim
-void choose(board, catalogue, { aim: 'cheap' });
-// @ts-expect-error -- choosing needs something to choose from
-void choose(board, null);
+void choose(kitOf(board, catalogue), { aim: 'cheap' });
+void choose(kitOf(board, null));
 // @ts-expect-error -- a catalogue is no board
-void choose(catalogue, catalogue);
+void choose(kitOf(catalogue, catalogue));
 
 // Re-plugging: a board may describe all its gear.
-expectTypeOf(rewire(board, null)).resolves.toEqualTypeOf<Answer>();
-void rewire(board, catalogue, { keep: [feed.pedal], buy: 'never', budget: score.money, partial: true });
+expectTypeOf(rewire(kitOf(board, null))).resolves.toEqualTypeOf<Answer>();
+void rewire(kitOf(board, catalogue), { keep: [feed.pedal], buy: 'never', budget: score.money, partial: true });
 // @ts-expect-error -- a supply's id is no pedal's
-void rewire(board, null, { keep: [feed.supply] });
+void rewire(kitOf(board, null), { keep: [feed.supply] });
 // @ts-expect-error -- whether there is a catalogue must be said
 void rewire(board);
 
@@ -118,11 +119,13 @@ expectTypeOf(board.pedals).not.toHaveProperty('push');
 score.bricks = 0;
 
 // Printing.
-expectTypeOf(answerJson).toEqualTypeOf<(board: Board, catalogue: Catalogue | null, answer: Answer) => string>();
-expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: false })).toEqualTypeOf<string>();
-expectTypeOf(answerText(board, catalogue, answer, { width: 80, colour: true, unicode: false })).toEqualTypeOf<string>();
+expectTypeOf(answerJson).toEqualTypeOf<(kit: Kit, answer: Answer) => string>();
+expectTypeOf(answerText(kitOf(board, catalogue), answer, { width: 80, colour: false })).toEqualTypeOf<string>();
+expectTypeOf(
+  answerText(kitOf(board, catalogue), answer, { width: 80, colour: true, unicode: false }),
+).toEqualTypeOf<string>();
 // @ts-expect-error -- the width is the caller's to know
-answerText(board, catalogue, answer, { colour: false });
+answerText(kitOf(board, catalogue), answer, { colour: false });
 
 // Engines of one's own serve several calls.
 expectTypeOf(startEngines).toEqualTypeOf<() => Engines>();
@@ -131,19 +134,19 @@ expectTypeOf(closeEngines).toEqualTypeOf<(engines: Engines) => Promise<void>>();
 // Checking: with a catalogue or without one, and at once.
 declare const perhaps: string | null;
 expectTypeOf(readInputs('board.yaml', perhaps)).resolves.toEqualTypeOf<ReadResult<Inputs | BoardAlone>>();
-expectTypeOf(check(board, catalogue)).toEqualTypeOf<Check>();
-expectTypeOf(check(board, null)).toEqualTypeOf<Check>();
+expectTypeOf(check(kitOf(board, catalogue))).toEqualTypeOf<Check>();
+expectTypeOf(check(kitOf(board, null))).toEqualTypeOf<Check>();
 expectTypeOf<Check['findings']>().toEqualTypeOf<readonly Violation[]>();
 // @ts-expect-error -- whether there is a catalogue must be said
 check(board);
 declare const pedal: Pedal;
 declare const supply: Supply;
 const question: OutputQuestion = { pedal: pedal.id, supply: supply.id, unit: 1, output: 5 };
-expectTypeOf(checkOutput(board, catalogue, question)).toEqualTypeOf<OutputAnswer>();
+expectTypeOf(checkOutput(kitOf(board, catalogue), question)).toEqualTypeOf<OutputAnswer>();
 // @ts-expect-error -- a supply is no pedal
-checkOutput(board, null, { ...question, pedal: supply.id });
-type Printing<Answer> = (board: Board, catalogue: Catalogue | null, answer: Answer) => string;
-type Showing<Answer> = (board: Board, catalogue: Catalogue | null, answer: Answer, options: ScreenOptions) => string;
+checkOutput(kitOf(board, null), { ...question, pedal: supply.id });
+type Printing<Answer> = (kit: Kit, answer: Answer) => string;
+type Showing<Answer> = (kit: Kit, answer: Answer, options: ScreenOptions) => string;
 expectTypeOf(checkJson).toEqualTypeOf<Printing<Check>>();
 expectTypeOf(checkText).toEqualTypeOf<Showing<Check>>();
 expectTypeOf(outputAnswerJson).toEqualTypeOf<Printing<OutputAnswer>>();

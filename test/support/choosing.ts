@@ -1,3 +1,4 @@
+import { kitOf } from '../../src/domain/kit.js';
 import { afterAll } from 'vitest';
 
 import { closeEngines, type Engines } from '../../solver/engines/engines.js';
@@ -18,5 +19,5 @@ export function sharedEngines(): Engines {
 /** `choose` with the engines that all tests of a file share. */
 export function sharedChoose(): Choose {
   const engines = sharedEngines();
-  return (board, catalogue, options) => choose(board, catalogue, { engines, ...options });
+  return (board, catalogue, options) => choose(kitOf(board, catalogue), { engines, ...options });
 }

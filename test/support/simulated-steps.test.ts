@@ -1,3 +1,4 @@
+import { kitOf } from '../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { millivolts, pedalId, supplyId } from '../../src/domain/quantities.js';
@@ -24,7 +25,7 @@ const catalogue = catalogueOf([supplyOf('quay', 10, [bank])]);
 const today = [feedOn('drive', 1, 18), feedOn('tuner', 3, 9)];
 /** The drive makes room for a reverb on its output, whose switch is turned. */
 const plan = [feedOn('drive', 2, 9), feedOn('reverb', 1, 9), feedOn('tuner', 3, 9)];
-const { steps } = stepsBetween(board, catalogue, today, plan);
+const { steps } = stepsBetween(kitOf(board, catalogue), today, plan);
 
 const outcome = (given: readonly Step[]): unknown => {
   const seen = { steps: 0, switches: 0, measured: 0, stayedOn: 0 };

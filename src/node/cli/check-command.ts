@@ -1,6 +1,6 @@
+import type { Kit } from '../../domain/kit.js';
 import { escapedText } from '../../domain/shown-text.js';
 import { readInputs } from '../disk/read-inputs.js';
-import type { BoardAlone, Inputs } from '../../reading/inputs-from-text.js';
 import { check } from '../../planning/check/check.js';
 import { checkOutput } from '../../planning/check/check-output.js';
 import { resolveQuestion, type AskedOutput } from '../../planning/check/output-question.js';
@@ -31,27 +31,21 @@ export async function runCheck(
     return exitCodes.input;
   }
   if (pedal !== undefined && output !== undefined) return answerQuestion(read.value, { pedal, ...output }, json);
-  const { board, catalogue } = read.value;
-  const checked = check(board, catalogue);
-  process.stdout.write(
-    json
-      ? checkJson(board, catalogue, checked)
-      : checkText(board, catalogue, checked, screenOf(process.stdout, process.env)),
-  );
+  const kit = read.value;
+  const checked = check(kit);
+  process.stdout.write(json ? checkJson(kit, checked) : checkText(kit, checked, screenOf(process.stdout, process.env)));
   return checked.status === 'safe' ? exitCodes.plan : exitCodes.noPlan;
 }
 
-function answerQuestion({ board, catalogue }: Inputs | BoardAlone, asked: AskedOutput, json: boolean): ExitCode {
-  const resolved = resolveQuestion(board, catalogue, asked);
+function answerQuestion(kit: Kit, asked: AskedOutput, json: boolean): ExitCode {
+  const resolved = resolveQuestion(kit, asked);
   if (resolved.kind === 'unknown') {
     process.stderr.write(resolved.faults.map((fault) => `${escapedText(fault)}\n`).join(''));
     return exitCodes.input;
   }
-  const answer = checkOutput(board, catalogue, resolved.question);
+  const answer = checkOutput(kit, resolved.question);
   process.stdout.write(
-    json
-      ? outputAnswerJson(board, catalogue, answer)
-      : outputAnswerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
+    json ? outputAnswerJson(kit, answer) : outputAnswerText(kit, answer, screenOf(process.stdout, process.env)),
   );
   return answer.fits ? exitCodes.plan : exitCodes.noPlan;
 }

@@ -39,18 +39,16 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
   const isProofWritable = target === null || (await isWritable(target));
   const areWritable = await areReportsWritable(flags.report, [boardPath, cataloguePath], { force });
   if (!isProofWritable || !areWritable) return exitCodes.input;
-  const { board, catalogue } = read.value;
+  const kit = read.value;
   const { aim, partial } = flags;
   const proof = flags.proof !== undefined;
-  const answer = await searchAloud(board.currency, (aloud) =>
-    choose(board, catalogue, { aim, partial, proof, remainingMs, ...aloud }),
+  const answer = await searchAloud(kit.board.currency, (aloud) =>
+    choose(kit, { aim, partial, proof, remainingMs, ...aloud }),
   );
   process.stdout.write(
-    flags.json
-      ? answerJson(board, catalogue, answer)
-      : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
+    flags.json ? answerJson(kit, answer) : answerText(kit, answer, screenOf(process.stdout, process.env)),
   );
   const isProofWritten = target === null || (await writeProof(answer, target));
-  const areWritten = await writeReports(flags.report, answerReports, { board, catalogue, answer }, { force });
+  const areWritten = await writeReports(flags.report, answerReports, { kit, answer }, { force });
   return isProofWritten && areWritten ? exitCodeOf(answer) : exitCodes.input;
 }

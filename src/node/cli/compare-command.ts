@@ -42,27 +42,27 @@ export async function runCompare(boardPath: string, cataloguePath: string, flags
     printFaults(read);
     return exitCodes.input;
   }
-  const { board, catalogue } = read.value;
-  const resolved = resolvePurchases(flags.option, catalogue);
+  const kit = read.value;
+  const resolved = resolvePurchases(flags.option, kit.catalogue);
   if (resolved.kind === 'unknown') {
     process.stderr.write(resolved.faults.map((fault) => `${escapedText(`--option: ${fault}`)}\n`).join(''));
     return exitCodes.input;
   }
   const force = flags.force === true;
   if (!(await areReportsWritable(flags.report, [boardPath, cataloguePath], { force }))) return exitCodes.input;
-  const comparison = await compareAloud(read.value, flags, resolved.purchases, remainingMs);
+  const comparison = await compareAloud(kit, flags, resolved.purchases, remainingMs);
   process.stdout.write(
     flags.json
-      ? comparisonJson(board, catalogue, comparison)
-      : comparisonText(board, catalogue, comparison, screenOf(process.stdout, process.env)),
+      ? comparisonJson(kit, comparison)
+      : comparisonText(kit, comparison, screenOf(process.stdout, process.env)),
   );
-  const areWritten = await writeReports(flags.report, comparisonReports, { board, catalogue, comparison }, { force });
+  const areWritten = await writeReports(flags.report, comparisonReports, { kit, comparison }, { force });
   return areWritten ? comparisonCode(comparison) : exitCodes.input;
 }
 
 /** The comparison, with progress on standard error. Ctrl-C asks for what is known so far; a second one ends the process. */
 async function compareAloud(
-  { board, catalogue }: Inputs,
+  kit: Inputs,
   { aim, best }: CompareFlags,
   asked: readonly Bought[],
   remainingMs: () => number,
@@ -81,7 +81,7 @@ async function compareAloud(
     const onStage = (reached: CompareStage): void => {
       stage = reached;
     };
-    return await compare(board, catalogue, { aim, best, asked, remainingMs, signal, onStage });
+    return await compare(kit, { aim, best, asked, remainingMs, signal, onStage });
   } finally {
     progress.end();
     process.removeListener('SIGINT', onInterrupt);

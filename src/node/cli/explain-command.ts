@@ -35,20 +35,20 @@ export async function runExplain(asked: ExplainArguments, flags: ExplainFlags): 
     printFaults(read);
     return exitCodes.input;
   }
-  const { board, catalogue } = read.value;
-  const faults = asked.pedal === null ? [] : pedalFaults(board, { pedal: asked.pedal });
+  const kit = read.value;
+  const faults = asked.pedal === null ? [] : pedalFaults(kit.board, { pedal: asked.pedal });
   if (faults.length > 0) {
     process.stderr.write(faults.map((fault) => `${escapedText(`${asked.board}: ${fault}`)}\n`).join(''));
     return exitCodes.input;
   }
   const pedal = asked.pedal === null ? null : pedalId(asked.pedal);
-  const explanation = await searchAloud(board.currency, (aloud) =>
-    explain(board, catalogue, { aim: flags.aim, ...(pedal === null ? {} : { pedal }), remainingMs, ...aloud }),
+  const explanation = await searchAloud(kit.board.currency, (aloud) =>
+    explain(kit, { aim: flags.aim, ...(pedal === null ? {} : { pedal }), remainingMs, ...aloud }),
   );
   process.stdout.write(
     flags.json
-      ? explanationJson(board, catalogue, explanation, pedal)
-      : explanationText(board, catalogue, explanation, pedal, screenOf(process.stdout, process.env)),
+      ? explanationJson(kit, explanation, pedal)
+      : explanationText(kit, explanation, pedal, screenOf(process.stdout, process.env)),
   );
   return exitCodeFor(explanation);
 }

@@ -40,8 +40,8 @@ export async function runRewire(
     printFaults(read);
     return exitCodes.input;
   }
-  const { board, catalogue } = read.value;
-  const resolved = resolveWishes(board, flags);
+  const kit = read.value;
+  const resolved = resolveWishes(kit.board, flags);
   if (resolved.kind === 'faulty') {
     process.stderr.write(resolved.faults.map((fault) => `${escapedText(`${boardPath}: ${fault}`)}\n`).join(''));
     return exitCodes.input;
@@ -49,14 +49,12 @@ export async function runRewire(
   const force = flags.force === true;
   const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
   if (!(await areReportsWritable(flags.report, inputs, { force }))) return exitCodes.input;
-  const answer = await searchAloud(board.currency, (aloud) =>
-    rewire(board, catalogue, { ...resolved.wishes, partial: flags.partial, remainingMs, ...aloud }),
+  const answer = await searchAloud(kit.board.currency, (aloud) =>
+    rewire(kit, { ...resolved.wishes, partial: flags.partial, remainingMs, ...aloud }),
   );
   process.stdout.write(
-    flags.json
-      ? answerJson(board, catalogue, answer)
-      : answerText(board, catalogue, answer, screenOf(process.stdout, process.env)),
+    flags.json ? answerJson(kit, answer) : answerText(kit, answer, screenOf(process.stdout, process.env)),
   );
-  const areWritten = await writeReports(flags.report, answerReports, { board, catalogue, answer }, { force });
+  const areWritten = await writeReports(flags.report, answerReports, { kit, answer }, { force });
   return areWritten ? exitCodeOf(answer) : exitCodes.input;
 }

@@ -1,7 +1,7 @@
+import type { Kit } from '../../domain/kit.js';
 import { escapedText } from '../../domain/shown-text.js';
 import { typedPedal } from '../../reading/typed/pedal-words.js';
 import { readInputs } from '../disk/read-inputs.js';
-import type { BoardAlone, Inputs } from '../../reading/inputs-from-text.js';
 import { freeId } from '../../planning/spare/extra-pedal.js';
 import type { SearchOptions } from '../../planning/search-options.js';
 import type { NoBasis } from '../../planning/spare/spare.js';
@@ -42,35 +42,25 @@ export async function runSpare(
     : tellAdded(read.value, flags.add, flags, search);
 }
 
-async function tellSpare(
-  { board, catalogue }: Inputs | BoardAlone,
-  { json }: SpareFlags,
-  search: Search,
-): Promise<ExitCode> {
-  const found = await searchAloud(board.currency, (aloud) => spare(board, catalogue, search(aloud)));
+async function tellSpare(kit: Kit, { json }: SpareFlags, search: Search): Promise<ExitCode> {
+  const found = await searchAloud(kit.board.currency, (aloud) => spare(kit, search(aloud)));
   process.stdout.write(
-    json ? spareJson(board, found) : spareText(board, catalogue, found, screenOf(process.stdout, process.env)),
+    json ? spareJson(kit.board, found) : spareText(kit, found, screenOf(process.stdout, process.env)),
   );
   if (found.kind !== 'spare') return exitCodeFor(found);
   return found.whole ? exitCodes.plan : exitCodes.stopped;
 }
 
-async function tellAdded(
-  { board, catalogue }: Inputs | BoardAlone,
-  text: string,
-  { json }: SpareFlags,
-  search: Search,
-): Promise<ExitCode> {
-  const typed = typedPedal(text, freeId(board, 'new-pedal'));
+async function tellAdded(kit: Kit, text: string, { json }: SpareFlags, search: Search): Promise<ExitCode> {
+  const typed = typedPedal(text, freeId(kit.board, 'new-pedal'));
   if (typed.kind === 'unclear') {
     process.stderr.write(typed.faults.map((fault) => `${escapedText(`--add: ${fault}`)}\n`).join(''));
     return exitCodes.input;
   }
-  const found = await searchAloud(board.currency, (aloud) => addPedal(board, catalogue, typed.pedal, search(aloud)));
+  const found = await searchAloud(kit.board.currency, (aloud) => addPedal(kit, typed.pedal, search(aloud)));
   const screen = screenOf(process.stdout, process.env);
-  const shown = (): string =>
-    found.kind === 'added' ? addedText(found, screen) : noBasisText(board, catalogue, found, screen);
-  process.stdout.write(json ? addedJson(board, found) : shown());
+  const shown = (): string => (found.kind === 'added' ? addedText(found, screen) : noBasisText(kit, found, screen));
+  process.stdout.write(json ? addedJson(kit.board, found) : shown());
   return found.kind === 'added' ? exitCodeOf(found.answer) : exitCodeFor(found);
 }
 

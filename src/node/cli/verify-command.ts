@@ -1,3 +1,4 @@
+import type { Board } from '../../domain/board.js';
 import { readInputs } from '../disk/read-inputs.js';
 import type { Inputs } from '../../reading/inputs-from-text.js';
 import { readPlan, type PlanFile } from '../disk/read-plan.js';
@@ -34,12 +35,10 @@ export async function runVerify(paths: VerifyPaths, flags: VerifyFlags): Promise
     for (const read of [inputs, plan, proof]) if (read.kind === 'faulty') printFaults(read);
     return exitCodes.input;
   }
-  const { board, catalogue } = inputs.value;
-  const verdict = checkedAloud((onProgress) => verdictOn(inputs.value, plan.value, proof.value, onProgress));
+  const kit = inputs.value;
+  const verdict = checkedAloud((onProgress) => verdictOn(kit, plan.value, proof.value, onProgress));
   process.stdout.write(
-    flags.json
-      ? verdictJson(board, verdict)
-      : verdictText(board, catalogue, verdict, screenOf(process.stdout, process.env)),
+    flags.json ? verdictJson(kit.board, verdict) : verdictText(kit, verdict, screenOf(process.stdout, process.env)),
   );
   return verdict.kind === 'refused' ? exitCodes.noPlan : exitCodes.plan;
 }
@@ -73,7 +72,7 @@ function checkedAloud(check: (onProgress: VerifyProgress) => Verdict): Verdict {
 }
 
 function verdictOn({ board, catalogue }: Inputs, plan: PlanFile, proof: Proof, onProgress: VerifyProgress): Verdict {
-  const misfits = misfitsOf({ board, catalogue }, plan, proof);
+  const misfits = misfitsOf(board, plan, proof);
   if (misfits.length > 0) return { kind: 'refused', what: 'proof', reasons: misfits };
   if (plan.status === 'impossible') {
     const shown = verifyImpossible(board, catalogue, proof, onProgress);
@@ -91,7 +90,7 @@ function verdictOn({ board, catalogue }: Inputs, plan: PlanFile, proof: Proof, o
 }
 
 /** What the files say of one another. */
-function misfitsOf({ board }: Inputs, plan: PlanFile, proof: Proof): readonly string[] {
+function misfitsOf(board: Board, plan: PlanFile, proof: Proof): readonly string[] {
   const isImpossible = proof.impossible === true;
   const leavesOut = plan.status !== 'impossible' && plan.wiring.unpowered.length > 0;
   return [

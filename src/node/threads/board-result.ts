@@ -47,12 +47,11 @@ export async function boardResult(task: BoardTask, { job, read, engines }: Board
   try {
     const inputs = read({ file: task.path, text: task.text });
     if (inputs.kind === 'faulty') return faultyResult(task, inputs.faults, inputs.more);
-    const { board, catalogue } = inputs.value;
     const { aim, best, asked, timeMs } = job;
     const started = performance.now();
     const remainingMs = (): number => timeMs - (performance.now() - started);
-    const comparison = await compare(board, catalogue, { aim, best, asked, remainingMs, engines });
-    const object = comparisonObject(board, catalogue, comparison);
+    const comparison = await compare(inputs.value, { aim, best, asked, remainingMs, engines });
+    const object = comparisonObject(inputs.value, comparison);
     return lineOf(task, object.status, { comparison: object });
   } catch (error) {
     return defectResult(task, error);

@@ -14,23 +14,23 @@ import * as adding from '../../planning/spare/add-pedal.js';
 import * as sparing from '../../planning/spare/spare.js';
 import { nodeTiming } from './node-timing.js';
 
-export const choose: typeof choosing.choose = async (board, catalogue, options) =>
-  withThreads(options, async (threads) => choosing.choose(board, catalogue, { ...options, ...threads }));
+export const choose: typeof choosing.choose = async (kit, options) =>
+  withThreads(options, async (threads) => choosing.choose(kit, { ...options, ...threads }));
 
-export const compare: typeof comparing.compare = async (board, catalogue, options) =>
-  withThreads(options, async (threads) => comparing.compare(board, catalogue, { ...options, ...threads }));
+export const compare: typeof comparing.compare = async (kit, options) =>
+  withThreads(options, async (threads) => comparing.compare(kit, { ...options, ...threads }));
 
-export const explain: typeof explaining.explain = async (board, catalogue, options) =>
-  withThreads(options, async (threads) => explaining.explain(board, catalogue, { ...options, ...threads }));
+export const explain: typeof explaining.explain = async (kit, options) =>
+  withThreads(options, async (threads) => explaining.explain(kit, { ...options, ...threads }));
 
-export const rewire: typeof rewiring.rewire = async (board, catalogue, options) =>
-  withThreads(options, async (threads) => rewiring.rewire(board, catalogue, { ...options, ...threads }));
+export const rewire: typeof rewiring.rewire = async (kit, options) =>
+  withThreads(options, async (threads) => rewiring.rewire(kit, { ...options, ...threads }));
 
-export const spare: typeof sparing.spare = async (board, catalogue, options) =>
-  withThreads(options, async (threads) => sparing.spare(board, catalogue, { ...options, ...threads }));
+export const spare: typeof sparing.spare = async (kit, options) =>
+  withThreads(options, async (threads) => sparing.spare(kit, { ...options, ...threads }));
 
-export const addPedal: typeof adding.addPedal = async (board, catalogue, pedal, options) =>
-  withThreads(options, async (threads) => adding.addPedal(board, catalogue, pedal, { ...options, ...threads }));
+export const addPedal: typeof adding.addPedal = async (kit, pedal, options) =>
+  withThreads(options, async (threads) => adding.addPedal(kit, pedal, { ...options, ...threads }));
 
 type Threads = { readonly engines: Engines | null; readonly timing: Timing };
 

@@ -1,12 +1,12 @@
+import { withBoard } from '../../domain/changed-kit.js';
+import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import { audit, type AuditReport } from '../../audit/audit.js';
-import type { Board, Catalogue } from '../../domain/board.js';
 import type { OutletLoad, TotalLoad } from '../../domain/load-numbers.js';
 import type { Pedal, Polarity } from '../../domain/pedal.js';
 import type { Exposure, Feed, Purchase, Wiring } from '../../domain/plan.js';
 import { minorUnits, type Millivolts, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
-import { bankOfOutput, goodsOf, type Goods } from '../goods.js';
 import { compareBills, type Bill } from './lead-pieces.js';
 import { hangingsOn, type Hanging } from './output-hangings.js';
 import { setupOf, type OutputQuestion, type OutputSetup } from './output-setup.js';
@@ -57,15 +57,15 @@ export type OutputAnswer = {
  * use, or for sale. Solves nothing, prints nothing.
  * @throws RangeError when the board has no such pedal, or nothing describes such a supply or output.
  */
-export function checkOutput(board: Board, catalogue: Catalogue | null, question: OutputQuestion): OutputAnswer {
-  const goods = goodsOf(board, catalogue);
+export function checkOutput(kit: Kit, question: OutputQuestion): OutputAnswer {
+  const { board } = kit;
   const pedal = board.pedals.find(({ id }) => id === question.pedal);
-  const supply = goods.supplies.get(question.supply);
+  const supply = kit.supplies.get(question.supply);
   const bank = supply === undefined ? undefined : bankOfOutput(supply, question.output);
   if (pedal === undefined || bank === undefined) throw new RangeError('there is no such pedal, supply or output');
-  const setup = setupOf(board, catalogue, question);
+  const setup = setupOf(kit, question);
   const tried = bank.settings.flatMap(({ millivolts }) =>
-    positionsOf(bank).map((position) => bestTrial({ setup, question, goods, catalogue, bank, millivolts, position })),
+    positionsOf(bank).map((position) => bestTrial({ setup, question, kit, bank, millivolts, position })),
   );
   const trials = tried
     .sort((first, second) => compareTried(first, second) || likedBy(pedal, second) - likedBy(pedal, first))
@@ -85,8 +85,7 @@ const positionsOf = ({ polarity }: Bank): readonly (Polarity | null)[] =>
 type Attempt = {
   readonly setup: OutputSetup;
   readonly question: OutputQuestion;
-  readonly goods: Goods;
-  readonly catalogue: Catalogue | null;
+  readonly kit: Kit;
   readonly bank: Bank;
   readonly millivolts: Millivolts;
   readonly position: Polarity | null;
@@ -101,24 +100,24 @@ const compareTried = (first: Tried, second: Tried): number =>
 const likedBy = ({ prefers }: Pedal, { trial }: Tried): number => (trial.millivolts === prefers ? 1 : 0);
 
 function bestTrial(attempt: Attempt): Tried {
-  const { setup, question, goods, bank, millivolts, position } = attempt;
+  const { setup, question, kit, bank, millivolts, position } = attempt;
   const offered = bank.polarity === 'either' ? position : bank.polarity;
-  const hangings = hangingsOn(setup, question, { millivolts, exit: { plug: bank.plug, polarity: offered } }, goods);
+  const hangings = hangingsOn(setup, question, { millivolts, exit: { plug: bank.plug, polarity: offered } }, kit);
   return hangings
     .map((hanging): Tried => ({ trial: trialOf(attempt, hanging, offered), bill: hanging.bill }))
     .reduce((best, next) => (compareTried(next, best) < 0 ? next : best));
 }
 
 function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null): OutputTrial {
-  const { setup, question, goods, catalogue, millivolts, position } = attempt;
-  const board = { ...setup.board, wiring: [...setup.others, ...wired] };
+  const { setup, question, kit, millivolts, position } = attempt;
+  const around = withBoard(kit, { ...setup.board, wiring: [...setup.others, ...wired] });
   const onOutput = new Set(wired.map(({ pedal }) => pedal));
-  const feeds = wiredFeeds(board, catalogue).feeds.map((feed): Feed => {
+  const feeds = wiredFeeds(around).feeds.map((feed): Feed => {
     if (!onOutput.has(feed.pedal)) return feed;
     const leads = [...(feed.chain === null ? [] : [feed.chain]), ...feed.adapters];
-    return { ...feed, polarity: behind(offered, leads, goods) };
+    return { ...feed, polarity: behind(offered, leads, kit) };
   });
-  const report = audit(board, catalogue, feeds, { partial: true });
+  const report = audit(around.board, around.catalogue, feeds, { partial: true });
   const feed = feeds.find(({ pedal }) => pedal === question.pedal);
   if (feed === undefined) throw new Error('the pedal in question has no feed');
   const company = feeds.filter(({ pedal }) => onOutput.has(pedal) && pedal !== question.pedal);

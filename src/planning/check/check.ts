@@ -1,5 +1,6 @@
+import type { Kit } from '../../domain/kit.js';
 import { audit, type AuditReport } from '../../audit/audit.js';
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
 import { feedMillivolts, type Place, type Purchase, type Wiring } from '../../domain/plan.js';
@@ -56,8 +57,9 @@ export type Check = {
  * catalogue. Prints nothing and never ends the process.
  * @throws RangeError when the wiring plugs a pedal twice or one that is none of the board's; no board that was read does.
  */
-export function check(board: Board, catalogue: Catalogue | null): Check {
-  const { feeds, splits } = wiredFeeds(board, catalogue);
+export function check(kit: Kit): Check {
+  const { board, catalogue } = kit;
+  const { feeds, splits } = wiredFeeds(kit);
   const report = audit(board, catalogue, feeds, { partial: true });
   const [malformed] = report.malformed;
   if (malformed !== undefined) throw new RangeError(`the wiring cannot be judged: ${malformed.message}`);

@@ -1,8 +1,8 @@
+import type { Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
-import type { Goods } from '../goods.js';
 
 /** What leads cost: pieces that cannot be had, money in minor units, pieces. An earlier one weighs more. */
 export type Bill = { readonly lacking: number; readonly money: number; readonly pieces: number };
@@ -71,7 +71,7 @@ export function piecesOf(part: Part, { free, forSale }: Availability, most: numb
 
 /** The adapters by what they do, each with its `most` cheapest pieces. */
 export function adapterShapes(
-  { parts }: Goods,
+  { parts }: Kit,
   available: (part: Part) => Availability,
   most: number,
 ): readonly LeadShape[] {

@@ -1,8 +1,8 @@
+import type { Kit } from '../../domain/kit.js';
 import type { WiredFeed } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Millivolts, PartId } from '../../domain/quantities.js';
-import type { Goods } from '../goods.js';
 import { addBills, adapterShapes, availabilityOf, compareBills, noBill, piecesOf, type Bill } from './lead-pieces.js';
 import { cheapestWays, type Exit } from './lead-ways.js';
 import type { OutputQuestion, OutputSetup } from './output-setup.js';
@@ -22,15 +22,15 @@ export function hangingsOn(
   setup: OutputSetup,
   question: OutputQuestion,
   output: SetOutput,
-  goods: Goods,
+  kit: Kit,
 ): readonly Hanging[] {
   const { company, others } = setup;
   const newcomer = pedalsOf(setup, [question.pedal]);
   const everyone = pedalsOf(setup, [question.pedal, ...company.map(({ pedal }) => pedal)]);
   const hang = (head: Part | null, pedals: readonly Pedal[], kept: readonly WiredFeed[]): Hanging => {
     const available = availabilityOf(setup.board.owned, [...others, ...kept]);
-    const shapes = adapterShapes(goods, available, 2 * pedals.length);
-    const exit = { plug: head?.gives ?? output.exit.plug, polarity: behind(output.exit.polarity, idsOf(head), goods) };
+    const shapes = adapterShapes(kit, available, 2 * pedals.length);
+    const exit = { plug: head?.gives ?? output.exit.plug, polarity: behind(output.exit.polarity, idsOf(head), kit) };
     const ways = cheapestWays(exit, pedals, shapes);
     const hung = pedals.map(({ id }, at) => wiredOn(question, output, id, head, ways.adapters[at] ?? []));
     const moved = kept.map((wired) => ({ ...wired, millivolts: output.millivolts }));
@@ -38,10 +38,10 @@ export function hangingsOn(
     return { wired: [...hung, ...moved], bill: addBills(piece?.bill ?? noBill, ways.bill) };
   };
   if (company.length === 0) return [hang(null, newcomer, [])];
-  const present = presentHead(company, goods);
+  const present = presentHead(company, kit);
   return [
     ...(present === null ? [] : [hang(present, newcomer, company)]),
-    ...chainHeads(setup, everyone.length, output.exit, goods).map((head) => hang(head, everyone, [])),
+    ...chainHeads(setup, everyone.length, output.exit, kit).map((head) => hang(head, everyone, [])),
   ];
 }
 
@@ -68,7 +68,7 @@ const wiredOn = (
 });
 
 /** The chain lead that all pedals on the output share already; null when there is none. */
-function presentHead(company: readonly WiredFeed[], { parts }: Goods): Part | null {
+function presentHead(company: readonly WiredFeed[], { parts }: Kit): Part | null {
   const [chain, ...others] = new Set(company.map((wired) => wired.chain));
   return chain === null || chain === undefined || others.length > 0 ? null : (parts.get(chain) ?? null);
 }
@@ -78,7 +78,7 @@ function chainHeads(
   { board, others }: OutputSetup,
   pedals: number,
   { plug }: Exit,
-  { parts }: Goods,
+  { parts }: Kit,
 ): readonly (Part | null)[] {
   const available = availabilityOf(board.owned, others);
   const fitting = [...parts.values()].flatMap((part) => {

@@ -1,8 +1,8 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import { countOutputs, type Kit } from '../../domain/kit.js';
+import type { Board } from '../../domain/board.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { pedalId, supplyId } from '../../domain/quantities.js';
 import { listed, quoted } from '../../domain/shown-text.js';
-import { goodsOf } from '../goods.js';
 import type { OutputQuestion } from './output-setup.js';
 
 /** A question in words that someone typed. */
@@ -22,8 +22,9 @@ export type ResolvedQuestion =
 const mostListed = 12;
 
 /** The pedal, supply and output that are meant, or what is wrong with the names and what is near. */
-export function resolveQuestion(board: Board, catalogue: Catalogue | null, asked: AskedOutput): ResolvedQuestion {
-  const faults = [...pedalFaults(board, asked), ...outputFaults(board, catalogue, asked)];
+export function resolveQuestion(kit: Kit, asked: AskedOutput): ResolvedQuestion {
+  const { board } = kit;
+  const faults = [...pedalFaults(board, asked), ...outputFaults(kit, asked)];
   if (faults.length > 0) return { kind: 'unknown', faults };
   const { pedal, supply, unit, output } = asked;
   return { kind: 'question', question: { pedal: pedalId(pedal), supply: supplyId(supply), unit, output } };
@@ -36,12 +37,8 @@ export function pedalFaults({ pedals }: Board, { pedal }: Pick<AskedOutput, 'ped
   return [`the board has no pedal ${quoted(pedal)}. ${nearest(pedal, ids) ?? `It has ${shortList(ids)}.`}`];
 }
 
-function outputFaults(
-  board: Board,
-  catalogue: Catalogue | null,
-  { supply: id, output }: AskedOutput,
-): readonly string[] {
-  const { supplies } = goodsOf(board, catalogue);
+function outputFaults(kit: Kit, { supply: id, output }: AskedOutput): readonly string[] {
+  const { catalogue, supplies } = kit;
   const supply = supplies.get(supplyId(id));
   if (supply === undefined) {
     const ids = [...supplies.keys()];
@@ -51,7 +48,7 @@ function outputFaults(
       nearest(id, ids) ?? (ids.length === 0 ? 'Give the catalogue that lists it.' : `There is ${shortList(ids)}.`);
     return [`${nowhere} a supply ${quoted(id)}${without}. ${near}`];
   }
-  const last = supply.banks.reduce((sum, bank) => sum + bank.outputs, 0);
+  const last = countOutputs(supply);
   if (output <= last) return [];
   const has = last === 1 ? 'one output, number 1' : `the outputs 1 to ${last}`;
   return [`${quoted(supply.id)} has no output ${output}; it has ${has}.`];

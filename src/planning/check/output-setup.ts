@@ -1,5 +1,7 @@
+import { withBoard } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
 import { audit, type AuditReport } from '../../audit/audit.js';
-import type { Board, Catalogue, WiredFeed } from '../../domain/board.js';
+import type { Board, WiredFeed } from '../../domain/board.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import { usesOfParts } from './lead-pieces.js';
 import { wiredFeeds } from './wired-feeds.js';
@@ -27,12 +29,13 @@ export type OutputSetup = {
   readonly before: AuditReport;
 };
 
-export function setupOf(board: Board, catalogue: Catalogue | null, question: OutputQuestion): OutputSetup {
+export function setupOf(kit: Kit, question: OutputQuestion): OutputSetup {
+  const { board, catalogue } = kit;
   const rest = board.wiring.filter(({ pedal }) => pedal !== question.pedal);
   const inPlace = rest.some((wired) => isOnUnit(wired, question));
   const around = inPlace ? { ...board, wiring: rest } : aloneOn(board, rest);
   const company = around.wiring.filter((wired) => isOnOutput(wired, question));
-  const before = audit(around, catalogue, wiredFeeds(around, catalogue).feeds, { partial: true });
+  const before = audit(around, catalogue, wiredFeeds(withBoard(kit, around)).feeds, { partial: true });
   return {
     board: around,
     inPlace,

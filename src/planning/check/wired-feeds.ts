@@ -1,9 +1,9 @@
+import { banksOf, type Kit } from '../../domain/kit.js';
 import { audit } from '../../audit/audit.js';
 import type { Board, Catalogue, WiredFeed } from '../../domain/board.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { Feed } from '../../domain/plan.js';
 import type { Millivolts, PedalId } from '../../domain/quantities.js';
-import { banksOf, goodsOf, type Goods } from '../goods.js';
 import { wiredPolarities } from './wired-polarities.js';
 
 /** A series join whose outputs make its volts in several ways, and the way that it counts as being set. */
@@ -20,10 +20,10 @@ const mostReadings = 200;
  * outputs in series gives which volts. Both count as being set in the way that breaks the fewest rules, so that a wiring is
  * called broken only where no switch can mend it.
  */
-export function wiredFeeds(board: Board, catalogue: Catalogue | null): WiredFeeds {
-  const goods = goodsOf(board, catalogue);
-  const polarities = wiredPolarities(board, goods);
-  const ways = board.wiring.map((wired, index) => waysOf(wired, polarities[index] ?? null, goods));
+export function wiredFeeds(kit: Kit): WiredFeeds {
+  const { board, catalogue } = kit;
+  const polarities = wiredPolarities(board, kit);
+  const ways = board.wiring.map((wired, index) => waysOf(wired, polarities[index] ?? null, kit));
   const open = ways.flatMap((each, index) => (each.length > 1 ? [{ index, ways: each }] : []));
   const first = ways.flatMap((each) => each.slice(0, 1));
   const readings = combinations(open).map((chosen) => first.map((feed, index) => chosen.get(index) ?? feed));
@@ -33,9 +33,9 @@ export function wiredFeeds(board: Board, catalogue: Catalogue | null): WiredFeed
 }
 
 /** At least one way; its settings are none that exist where the wiring counts on such. */
-function waysOf(wired: WiredFeed, polarity: Polarity | null, goods: Goods): readonly Feed[] {
+function waysOf(wired: WiredFeed, polarity: Polarity | null, kit: Kit): readonly Feed[] {
   const { pedal, supply, unit, outputs, join, chain, adapters } = wired;
-  return settingsOf(wired, goods).map((settings) => ({
+  return settingsOf(wired, kit).map((settings) => ({
     pedal,
     supply,
     unit,
@@ -49,9 +49,9 @@ function waysOf(wired: WiredFeed, polarity: Polarity | null, goods: Goods): read
 }
 
 /** What the outputs may be set to. */
-function settingsOf(wired: WiredFeed, goods: Goods): readonly (readonly Millivolts[])[] {
+function settingsOf(wired: WiredFeed, kit: Kit): readonly (readonly Millivolts[])[] {
   const stated = wired.outputs.map(() => wired.millivolts);
-  const [first, second] = banksOf(goods, wired);
+  const [first, second] = banksOf(kit, wired);
   if (wired.join?.mode !== 'series' || first === undefined || second === undefined) return [stated];
   const splits = first.settings.flatMap((one) => {
     const left = wired.millivolts - one.millivolts;

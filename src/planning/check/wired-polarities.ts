@@ -1,15 +1,15 @@
+import { banksOf, type Kit } from '../../domain/kit.js';
 import type { Board, WiredFeed } from '../../domain/board.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
-import { banksOf, type Goods } from '../goods.js';
 
 /** What reaches each pedal's inlet, in the order of the wiring; null for AC. */
-export function wiredPolarities({ pedals, wiring }: Board, goods: Goods): readonly (Polarity | null)[] {
+export function wiredPolarities({ pedals, wiring }: Board, kit: Kit): readonly (Polarity | null)[] {
   const wanted = new Map(pedals.map(({ id, polarity }) => [id, polarity]));
   const outlets = new Map<string, WiredFeed[]>();
   for (const wired of wiring) outlets.set(outletOf(wired), [...(outlets.get(outletOf(wired)) ?? []), wired]);
-  const offered = new Map([...outlets].map(([outlet, group]) => [outlet, offeredTo(group, wanted, goods)]));
-  return wiring.map((wired) => behind(offered.get(outletOf(wired)) ?? null, leadsOf(wired), goods));
+  const offered = new Map([...outlets].map(([outlet, group]) => [outlet, offeredTo(group, wanted, kit)]));
+  return wiring.map((wired) => behind(offered.get(outletOf(wired)) ?? null, leadsOf(wired), kit));
 }
 
 const outletOf = ({ supply, unit, outputs }: WiredFeed): string => JSON.stringify([supply, unit, ...outputs]);
@@ -18,14 +18,14 @@ const outletOf = ({ supply, unit, outputs }: WiredFeed): string => JSON.stringif
 function offeredTo(
   group: readonly WiredFeed[],
   wanted: ReadonlyMap<PedalId, Polarity | null>,
-  goods: Goods,
+  kit: Kit,
 ): Polarity | null {
-  const polarities = group.slice(0, 1).flatMap((wired) => banksOf(goods, wired).map(({ polarity }) => polarity));
+  const polarities = group.slice(0, 1).flatMap((wired) => banksOf(kit, wired).map(({ polarity }) => polarity));
   const fixed = polarities.find((polarity) => polarity !== 'either');
   if (fixed !== undefined) return fixed;
   if (polarities.length === 0) return null;
   const suited = (position: Polarity): number =>
-    group.filter((wired) => behind(position, leadsOf(wired), goods) === wanted.get(wired.pedal)).length;
+    group.filter((wired) => behind(position, leadsOf(wired), kit) === wanted.get(wired.pedal)).length;
   return suited('centre-positive') > suited('centre-negative') ? 'centre-positive' : 'centre-negative';
 }
 
@@ -36,7 +36,7 @@ const leadsOf = ({ join, chain, adapters }: WiredFeed): readonly PartId[] => [
 ];
 
 /** The polarity behind leads; null for AC. */
-export function behind(offered: Polarity | null, leads: readonly PartId[], { parts }: Goods): Polarity | null {
+export function behind(offered: Polarity | null, leads: readonly PartId[], { parts }: Kit): Polarity | null {
   const reversals = leads.filter((id) => parts.get(id)?.reverses === true).length;
   if (offered === null || reversals % 2 === 0) return offered;
   return offered === 'centre-negative' ? 'centre-positive' : 'centre-negative';

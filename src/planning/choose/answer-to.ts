@@ -22,12 +22,12 @@ const rankedTiers = ({ aim, partial }: Job): readonly Tier[] =>
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function answerTo(job: Job): Promise<Answer> {
-  const { board, catalogue, aim, partial, today, effort } = job;
-  const question = questionOf(board, catalogue, { tiers: rankedTiers(job), partial, today });
+  const { kit, aim, partial, today, effort } = job;
+  const question = questionOf(kit, { tiers: rankedTiers(job), partial, today });
   const outcome = await optimise(question, effort);
   switch (outcome.kind) {
     case 'impossible': {
-      const reasons = await reasonsOf(board, catalogue, explaining(effort));
+      const reasons = await reasonsOf(kit, explaining(effort));
       const proof = effort.proof === true ? await impossibilityProof(job) : null;
       return { kind: 'impossible', aim, reasons, ...(proof === null ? {} : { proof }) };
     }
@@ -35,8 +35,7 @@ export async function answerTo(job: Job): Promise<Answer> {
       return bestFound(job, question, outcome);
     case 'proven': {
       const wiring = provenWiring(job, outcome);
-      const reasons =
-        wiring.unpowered.length === 0 ? [] : await reasonsOf(board, catalogue, explaining(effort), 'pedals only');
+      const reasons = wiring.unpowered.length === 0 ? [] : await reasonsOf(kit, explaining(effort), 'pedals only');
       const proof = proofOf(job, outcome.proof);
       return {
         kind: 'plan',
@@ -51,14 +50,14 @@ export async function answerTo(job: Job): Promise<Answer> {
   }
 }
 
-function proofOf({ board, aim, partial }: Job, steps: readonly ProofStep[] | null): Proof | null {
+function proofOf({ kit: { board }, aim, partial }: Job, steps: readonly ProofStep[] | null): Proof | null {
   return steps === null || aim === 'moves' ? null : { format: proofFormat, board: board.name, aim, partial, steps };
 }
 
 /** That every plan, were it allowed to leave pedals out, leaves out some; null when it could not be shown so. */
 async function impossibilityProof(job: Job): Promise<Proof | null> {
-  const { board, catalogue, effort } = job;
-  const question = questionOf(board, catalogue, { tiers: ['unpowered'], partial: true });
+  const { kit, effort } = job;
+  const question = questionOf(kit, { tiers: ['unpowered'], partial: true });
   const outcome = await optimise(question, { ...effort, onProgress: undefined });
   const proof = outcome.kind === 'proven' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
   return proof === null ? null : { ...proof, impossible: true };
@@ -71,11 +70,11 @@ function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
 }
 
 function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
-  const { board, aim } = job;
+  const { kit, aim } = job;
   const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlans(job, question)];
   const best = plans.reduce<JudgedPlan | null>(
     (found, wiring) =>
-      found !== null && compareScores(found.score, wiring.score, aim, board.policy) <= 0 ? found : wiring,
+      found !== null && compareScores(found.score, wiring.score, aim, kit.board.policy) <= 0 ? found : wiring,
     null,
   );
   if (best === null) return { kind: 'stopped', aim };
@@ -97,7 +96,7 @@ function gapOf(job: Job, wiring: JudgedPlan, outcome: Extract<Outcome, { kind: '
   };
   const values = rankedTiers(job).map((tier) => ({
     tier,
-    value: tierValue(tier, wiring.score, job.board.policy),
+    value: tierValue(tier, wiring.score, job.kit.board.policy),
     bound: boundOf(tier),
   }));
   return values.find(({ value, bound }) => bound !== value) ?? null;

@@ -1,5 +1,5 @@
+import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
 import type { Method } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import type { Answer } from '../answer.js';
@@ -25,8 +25,8 @@ export type ChooseOptions = SearchOptions & {
  * be from it. Prints nothing and never ends the process.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
-export async function choose(board: Board, catalogue: Catalogue, options: ChooseOptions = {}): Promise<Answer> {
+export async function choose(kit: Kit, options: ChooseOptions = {}): Promise<Answer> {
   const { aim = 'cost', partial = false, method, proof } = options;
   const effort = { ...effortOf(options), method, proof };
-  return answerTo({ board, catalogue, aim, partial, today: nothingToday, effort });
+  return answerTo({ kit, aim, partial, today: nothingToday, effort });
 }

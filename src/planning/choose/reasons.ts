@@ -1,4 +1,6 @@
-import type { Board, Catalogue, Policy } from '../../domain/board.js';
+import { withoutPedals, withPolicy } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { minorUnits } from '../../domain/quantities.js';
@@ -15,29 +17,32 @@ import { smallestConflict } from './smallest-conflict.js';
  * too tight and a smallest set of pedals that cannot be fed together. `pedals only` asks for the first alone.
  */
 export async function reasonsOf(
-  board: Board,
-  catalogue: Catalogue,
+  kit: Kit,
   effort: Effort,
   scope: 'all' | 'pedals only' = 'all',
 ): Promise<readonly Reason[]> {
-  const unfed = unfeedable(board, catalogue);
+  const unfed = unfeedable(kit);
   const pedals = unfed.map((pedal): Reason => ({
     kind: 'pedal',
     pedal: pedal.id,
-    refusals: refusalsOf(pedal, board, catalogue),
+    refusals: refusalsOf(pedal, kit),
   }));
-  const rest = { ...board, pedals: board.pedals.filter((pedal) => !unfed.includes(pedal)) };
-  if (scope === 'pedals only' || rest.pedals.length === 0) return pedals;
-  const tight = await tightLimits(rest, catalogue, effort);
-  const conflict = await smallestConflict(rest, catalogue, effort);
+  if (scope === 'pedals only' || unfed.length === kit.board.pedals.length) return pedals;
+  const rest = withoutPedals(
+    unfed.map(({ id }) => id),
+    kit,
+  );
+  const tight = await tightLimits(rest, effort);
+  const conflict = await smallestConflict(rest, effort);
   // One pedal alone is no conflict where a limit says all there is to say.
   const explained = conflict === null || (tight.length > 0 && conflict.pedals.length === 1);
   return [...pedals, ...tight, ...(explained ? [] : [conflict])];
 }
 
 /** The pedals that no output can feed, alone or in a chain, whatever else is left out. */
-function unfeedable(board: Board, catalogue: Catalogue): readonly Pedal[] {
-  const question = questionOf(board, catalogue, { tiers: [], partial: true });
+function unfeedable(kit: Kit): readonly Pedal[] {
+  const { board } = kit;
+  const question = questionOf(kit, { tiers: [], partial: true });
   const fed = new Set<number>();
   for (const uses of question.supplies) for (const pedal of feedable(withinLimits(uses))) fed.add(pedal);
   const unfed = question.bench.classes.filter((_, index) => !fed.has(index)).flatMap(({ members }) => members);
@@ -56,15 +61,14 @@ const limits = ['budget', 'bricks', 'sockets'] as const;
 type Limit = (typeof limits)[number];
 
 /** The limits that are too tight, and the least that would do in place of each. */
-async function tightLimits(board: Board, catalogue: Catalogue, effort: Effort): Promise<readonly Reason[]> {
+async function tightLimits(kit: Kit, effort: Effort): Promise<readonly Reason[]> {
+  const { board } = kit;
   const reasons: Reason[] = [];
   for (const limit of limits) {
     const allowed = board.policy[limit];
     if (allowed === null) continue;
     // With the other limits as they are; where these are too tight themselves, without them.
-    const needed =
-      (await leastOf(limit, [limit], board, catalogue, effort)) ??
-      (await leastOf(limit, limits, board, catalogue, effort));
+    const needed = (await leastOf(limit, [limit], kit, effort)) ?? (await leastOf(limit, limits, kit, effort));
     if (needed === null || needed <= allowed) continue;
     const message = limitMessage(limit, allowed, needed, board);
     reasons.push({ kind: 'limit', limit, allowed, needed, message });
@@ -73,16 +77,12 @@ async function tightLimits(board: Board, catalogue: Catalogue, effort: Effort): 
 }
 
 /** The least that a plan needs of what a limit caps when some limits are lifted; null when it is impossible even so. */
-async function leastOf(
-  limit: Limit,
-  lifted: readonly Limit[],
-  board: Board,
-  catalogue: Catalogue,
-  effort: Effort,
-): Promise<number | null> {
-  const policy: Policy = { ...board.policy, ...Object.fromEntries(lifted.map((each) => [each, null])) };
+async function leastOf(limit: Limit, lifted: readonly Limit[], kit: Kit, effort: Effort): Promise<number | null> {
   const tier = limit === 'budget' ? 'money' : 'bricks';
-  const question = questionOf({ ...board, policy }, catalogue, { tiers: [tier], partial: false });
+  const question = questionOf(withPolicy(kit, Object.fromEntries(lifted.map((each) => [each, null]))), {
+    tiers: [tier],
+    partial: false,
+  });
   const outcome = await optimise(question, effort);
   return outcome.kind === 'proven' ? (outcome.values.get(tier) ?? null) : null;
 }

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import { connectorHints } from '../../domain/connector-hints.js';
 import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
 import type { Pedal } from '../../domain/pedal.js';
@@ -20,19 +20,17 @@ import type { Refusal } from '../answer.js';
  * passing it. Rules stand in the order in which a feed is thought through, the last passed first: what fails only at
  * the end was nearest to working.
  */
-export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | null): readonly Refusal[] {
-  const leads = [...(catalogue?.parts ?? []), ...board.gear.parts];
-  const kinds = leadKinds(partOffers(board, catalogue));
-  const hint = connectorHints(board, catalogue).find((each) => each.pedal === pedal.id);
+export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
+  const kinds = leadKinds(partOffers(kit));
+  const hint = connectorHints(kit.board, kit.catalogue).find((each) => each.pedal === pedal.id);
   const shop: Shop = {
-    board,
-    catalogue,
+    kit,
     kinds,
     nearInlet: hint?.near ?? null,
     routes: router(kinds),
-    routesWithAnyStock: router(leadKinds(leads.map((part) => ({ part, owned: 1, forSale: 0 })))),
+    routesWithAnyStock: router(leadKinds([...kit.parts.values()].map((part) => ({ part, owned: 1, forSale: 0 })))),
   };
-  const offered = supplyOffers(board, catalogue);
+  const offered = supplyOffers(kit);
   if (offered.length === 0)
     return [{ rule: 'stock', at: null, message: 'there is no supply, neither owned nor for sale' }];
   const misses = offered.flatMap((offer) => missesOf(pedal, offer, shop));
@@ -43,8 +41,7 @@ export function refusalsOf(pedal: Pedal, board: Board, catalogue: Catalogue | nu
 }
 
 type Shop = {
-  readonly board: Board;
-  readonly catalogue: Catalogue | null;
+  readonly kit: Kit;
   /** A connector at hand that the pedal's inlet may be a misspelling of. */
   readonly nearInlet: string | null;
   readonly kinds: readonly LeadKind[];
@@ -142,7 +139,7 @@ const volts = (millivolts: number): string => `${decimalOfThousandths(millivolts
 const current = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
 
 function failsMains({ supply, shop }: Attempt): Failure | null {
-  const { policy } = shop.board;
+  const { policy } = shop.kit.board;
   if (mainsSuit(supply, policy) || policy.mains === null) return null;
   const venue = `the venue has ${volts(policy.mains)}`;
   return supply.mains === null
@@ -184,9 +181,9 @@ const placeText = ({ join }: Seat, supply: Supply): string =>
   join === null ? supply.name : `two outputs of ${supply.name} in ${join.mode}`;
 
 /** "the strongest 9 V output gives"; where a stronger one fails for another reason, "… output that fits gives". */
-function strongestText({ seat: { join, outlet }, shop: { board, catalogue } }: Attempt): string {
+function strongestText({ seat: { join, outlet }, shop: { kit } }: Attempt): string {
   if (join !== null) return `the strongest two that fit in ${join.mode} for ${volts(outlet.millivolts)} give`;
-  const ratings = supplyOffers(board, catalogue).flatMap(({ supply }) =>
+  const ratings = supplyOffers(kit).flatMap(({ supply }) =>
     supply.banks.flatMap(({ power, settings }) =>
       settings.filter(({ millivolts }) => power === outlet.power && millivolts === outlet.millivolts),
     ),
@@ -222,7 +219,7 @@ function failsPolarity({ pedal, bank, supply, seat, shop }: Attempt): Failure | 
 
 function failsCurrent(attempt: Attempt): Failure | null {
   const { pedal, seat, supply } = attempt;
-  const { policy } = attempt.shop.board;
+  const { policy } = attempt.shop.kit.board;
   const { millivolts, rating } = seat.outlet;
   const load = pedalLoad(pedal, millivolts, policy);
   if (load !== undefined && withinFactor(load, policy.headroom.alone, loadOf(rating, policy))) return null;
@@ -249,7 +246,14 @@ function failsStartup(attempt: Attempt): Failure | null {
   return { nearness: rating, message: `${needed}; ${strongestText(attempt)} ${current(rating)} (${supply.name})` };
 }
 
-function failsTotal({ pedal, seat, supply, shop: { board } }: Attempt): Failure | null {
+function failsTotal({
+  pedal,
+  seat,
+  supply,
+  shop: {
+    kit: { board },
+  },
+}: Attempt): Failure | null {
   const { policy } = board;
   const limits = totalLimits(supply, policy);
   const { millivolts } = seat.outlet;

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { PedalId } from '../../domain/quantities.js';
 import { optimise } from '../../formulation/optimise.js';
 import type { Effort } from '../../formulation/optimiser.js';
@@ -20,11 +20,10 @@ const mostGuesses = 60;
  * Null when all can be powered, or when the time runs out first.
  */
 export async function smallestConflict(
-  board: Board,
-  catalogue: Catalogue,
+  kit: Kit,
   effort: Effort,
 ): Promise<Extract<Reason, { kind: 'together' }> | null> {
-  const question = questionOf(board, catalogue, { tiers: ['unpowered'], partial: true });
+  const question = questionOf(kit, { tiers: ['unpowered'], partial: true });
   const all = question.bench.classes.map(({ members }) => members.length);
   if ((await canPower(all, question, effort)) !== false) return null;
   const irreducible = await takenApart(all, question, effort);

@@ -1,5 +1,7 @@
+import { unsold, withBoard, withPolicy, withThings } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Purchase } from '../../domain/plan.js';
@@ -21,8 +23,7 @@ export type PurchaseAnswer =
   | { readonly kind: 'stopped' };
 
 export type PurchaseJob = {
-  readonly board: Board;
-  readonly catalogue: Catalogue;
+  readonly kit: Kit;
   readonly aim: ChoosingAim;
   readonly effort: Effort;
 };
@@ -33,15 +34,18 @@ export type PurchaseJob = {
  * @throws RangeError when the catalogue does not sell one of the supplies.
  */
 export async function planForPurchase(bought: Bought, job: PurchaseJob): Promise<PurchaseAnswer> {
-  const { board, catalogue, aim, effort } = job;
-  const purchase = purchaseOf(bought, catalogue);
-  const missing = stockFailures(purchase, catalogue);
+  const { kit, aim, effort } = job;
+  const { board } = kit;
+  const purchase = purchaseOf(bought, kit);
+  const missing = stockFailures(purchase, kit);
   if (missing.length > 0) return { kind: 'fails', reasons: missing };
   const paid = priceOf(purchase);
   const { budget } = board.policy;
-  const terms = { ...afterwards(bought, board, catalogue), aim, partial: false, today: nothingToday };
-  if (budget !== null && paid > budget) return beyondBudget(paid, budget, job, terms);
-  const answer = await answerTo({ ...withBudget(terms, budget === null ? null : minorUnits(budget - paid)), effort });
+  const after = afterwards(bought, kit);
+  if (budget !== null && paid > budget) return beyondBudget(paid, budget, job, after);
+  const left = budget === null ? null : minorUnits(budget - paid);
+  const terms = { kit: withPolicy(after, { budget: left }), aim, partial: false, today: nothingToday };
+  const answer = await answerTo({ ...terms, effort });
   switch (answer.kind) {
     case 'plan':
       return { kind: 'plan', wiring: answer.wiring, gap: answer.gap };
@@ -53,8 +57,8 @@ export async function planForPurchase(bought: Bought, job: PurchaseJob): Promise
 }
 
 /** The supplies as lines of a bill, in the order of the catalogue. */
-export function purchaseOf(bought: Bought, { supplies }: Catalogue): readonly Purchase<SupplyId>[] {
-  const lines = supplies.flatMap(({ id, price }) => {
+export function purchaseOf(bought: Bought, { supplies }: Kit): readonly Purchase<SupplyId>[] {
+  const lines = [...supplies.values()].flatMap(({ id, price }) => {
     const units = bought.get(id) ?? 0;
     return units > 0 && price !== null ? [{ id, units, price }] : [];
   });
@@ -66,9 +70,9 @@ export function purchaseOf(bought: Bought, { supplies }: Catalogue): readonly Pu
 export const priceOf = (purchase: readonly Purchase<unknown>[]): MinorUnits =>
   minorUnits(purchase.reduce((sum, { units, price }) => sum + units * price, 0));
 
-function stockFailures(purchase: readonly Purchase<SupplyId>[], { supplies }: Catalogue): readonly Failure[] {
+function stockFailures(purchase: readonly Purchase<SupplyId>[], { supplies }: Kit): readonly Failure[] {
   return purchase.flatMap(({ id, units }): readonly Failure[] => {
-    const supply = supplies.find((each) => each.id === id);
+    const supply = supplies.get(id);
     const inStock = supply?.stock ?? Infinity;
     if (supply === undefined || units <= inStock) return [];
     const message = `this takes ${units} × ${supply.name}, and the shop has ${inStock === 0 ? 'none' : inStock}`;
@@ -76,40 +80,31 @@ function stockFailures(purchase: readonly Purchase<SupplyId>[], { supplies }: Ca
   });
 }
 
-type Afterwards = { readonly board: Board; readonly catalogue: Catalogue };
-
-/** The board when the supplies have been bought, and a shop that sells leads alone and lists nothing that is not at hand. */
-function afterwards(bought: Bought, board: Board, catalogue: Catalogue): Afterwards {
-  const supplies = new Map(board.owned.supplies);
+/** The kit when the supplies have been bought, and of a shop that sells leads alone and lists nothing that is not at hand. */
+function afterwards(bought: Bought, kit: Kit): Kit {
+  const supplies = new Map(kit.board.owned.supplies);
   for (const [id, units] of bought) supplies.set(id, (supplies.get(id) ?? 0) + units);
-  const atHand = catalogue.supplies.filter(({ id }) => (supplies.get(id) ?? 0) > 0);
-  return {
-    board: { ...board, owned: { ...board.owned, supplies } },
-    catalogue: { ...catalogue, supplies: atHand.map((supply) => ({ ...supply, price: null, stock: 0 })) },
-  };
+  const owning = withBoard(kit, { ...kit.board, owned: { ...kit.board.owned, supplies } });
+  return withThings(owning, (supply) => ((supplies.get(supply.id) ?? 0) > 0 ? unsold(supply) : null));
 }
-
-const withBudget = <Terms extends Afterwards>(terms: Terms, budget: MinorUnits | null): Terms => ({
-  ...terms,
-  board: { ...terms.board, policy: { ...terms.board.policy, budget } },
-});
 
 /** More than may be spent is paid already: how much a plan takes, or why there is none however much is spent. */
 async function beyondBudget(
   paid: MinorUnits,
   allowed: MinorUnits,
-  { board, effort }: PurchaseJob,
-  terms: Afterwards & { readonly aim: ChoosingAim; readonly partial: boolean; readonly today: typeof nothingToday },
+  { kit, aim, effort }: PurchaseJob,
+  after: Kit,
 ): Promise<PurchaseAnswer> {
-  const free = withBudget(terms, null);
-  const question = questionOf(free.board, free.catalogue, { tiers: ['money'], partial: false });
+  const free = withPolicy(after, { budget: null });
+  const { board } = kit;
+  const question = questionOf(free, { tiers: ['money'], partial: false });
   const outcome = await optimise(question, effort);
   if (outcome.kind === 'stopped') return { kind: 'stopped' };
   if (outcome.kind === 'proven') {
     const needed = minorUnits(paid + (outcome.values.get('money') ?? 0));
     return { kind: 'fails', reasons: [budgetReason(allowed, needed, board)] };
   }
-  const answer = await answerTo({ ...free, effort });
+  const answer = await answerTo({ kit: free, aim, partial: false, today: nothingToday, effort });
   if (answer.kind !== 'impossible') return { kind: 'stopped' };
   return { kind: 'fails', reasons: [budgetReason(allowed, paid, board), ...answer.reasons] };
 }

@@ -33,7 +33,7 @@ export async function bestOptions(answer: Answer, { job, question, wanted, onSta
     return proven.kind === 'plan' ? solved(proven.wiring) : proven;
   };
   const compare = (first: JudgedPlan, second: JudgedPlan): number =>
-    compareScores(first.score, second.score, job.aim, job.board.policy);
+    compareScores(first.score, second.score, job.aim, job.kit.board.policy);
   const drafts: Draft[] = [];
   const plans = bestPurchases({ solve, compare });
   for (;;) {

@@ -1,5 +1,5 @@
+import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
 import { questionOf } from '../../formulation/question.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
@@ -35,22 +35,22 @@ export type CompareOptions = Omit<SearchOptions, 'onProgress'> & {
  * @throws RangeError when fewer than one best purchase is sought, or the catalogue does not sell what is asked for.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
-export async function compare(board: Board, catalogue: Catalogue, options: CompareOptions = {}): Promise<Comparison> {
+export async function compare(kit: Kit, options: CompareOptions = {}): Promise<Comparison> {
   const { aim = 'cost', best = usualBest, asked = [] } = options;
   if (!Number.isSafeInteger(best) || best < 1) throw new RangeError(`${best} best purchases cannot be sought`);
-  for (const bought of asked) purchaseOf(bought, catalogue);
+  for (const bought of asked) purchaseOf(bought, kit);
   const effort = { ...effortOf(options), onProgress: undefined };
-  const job = { board, catalogue, aim, partial: false, today: nothingToday, effort };
+  const job = { kit, aim, partial: false, today: nothingToday, effort };
   return sideBySide({ job, wanted: best, asked, onStage: options.onStage ?? ((): void => undefined) });
 }
 
 type Wanted = Omit<BestJob, 'question'> & { readonly asked: readonly Bought[] };
 
 async function sideBySide({ job, wanted, asked, onStage }: Wanted): Promise<Comparison> {
-  const { board, catalogue, aim, effort } = job;
+  const { kit, aim, effort } = job;
   onStage({ kind: 'best', found: 0, wanted });
   const answer = await answerTo(job);
-  const question = questionOf(board, catalogue, { tiers: rankedTiers(aim), partial: false });
+  const question = questionOf(kit, { tiers: rankedTiers(aim), partial: false });
   const best = await bestOptions(answer, { job, question, wanted, onStage });
   let drafts = best.drafts;
   for (const [done, bought] of asked.entries()) {
@@ -61,7 +61,7 @@ async function sideBySide({ job, wanted, asked, onStage }: Wanted): Promise<Comp
   const bought = answer.kind === 'plan' ? await tradeOffs(answer.wiring, question, job, effort) : [];
   return {
     aim,
-    options: finishedOptions(drafts, bought, job),
+    options: finishedOptions(drafts, bought, { aim, policy: kit.board.policy }),
     best: { wanted, end: best.end },
     isProven: best.end !== 'stopped' && drafts.every(isSettled) && bought.every(({ complete }) => complete),
     tradeOffs: bought,

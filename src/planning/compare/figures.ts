@@ -1,35 +1,26 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import { countOutputs, type Kit } from '../../domain/kit.js';
 import { compareExact, scaled } from '../../domain/load.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Purchase } from '../../domain/plan.js';
 import type { SupplyId } from '../../domain/quantities.js';
-import type { Supply } from '../../domain/supply.js';
 import type { Figures } from './comparison.js';
-import { goodsOf } from '../goods.js';
 
 /** What a wiring amounts to, besides its score; `idle` is bought and not in use. */
-export const figuresOf = (inputs: Inputs, wiring: JudgedPlan, idle: readonly Purchase<SupplyId>[]): Figures => ({
+export const figuresOf = (kit: Kit, wiring: JudgedPlan, idle: readonly Purchase<SupplyId>[]): Figures => ({
   sockets: wiring.score.bricks,
-  spareOutputs: outputsInAll(inputs, wiring, idle) - outputsInUse(wiring),
+  spareOutputs: outputsInAll(kit, wiring, idle) - outputsInUse(wiring),
   tightest: tightestOf(wiring),
 });
 
-type Inputs = { readonly board: Board; readonly catalogue: Catalogue };
-
-function outputsInAll(
-  { board, catalogue }: Inputs,
-  { feeds }: JudgedPlan,
-  idle: readonly Purchase<SupplyId>[],
-): number {
-  const { supplies } = goodsOf(board, catalogue);
-  const outputsOf = (id: SupplyId): number => countOutputs(supplies.get(id));
+function outputsInAll({ supplies }: Kit, { feeds }: JudgedPlan, idle: readonly Purchase<SupplyId>[]): number {
+  const outputsOf = (id: SupplyId): number => {
+    const supply = supplies.get(id);
+    return supply === undefined ? 0 : countOutputs(supply);
+  };
   const inUse = new Map(feeds.map(({ supply, unit }) => [JSON.stringify([supply, unit]), supply]));
   const used = [...inUse.values()].reduce((sum, id) => sum + outputsOf(id), 0);
   return idle.reduce((sum, { id, units }) => sum + units * outputsOf(id), used);
 }
-
-const countOutputs = (supply: Supply | undefined): number =>
-  supply?.banks.reduce((sum, { outputs }) => sum + outputs, 0) ?? 0;
 
 /** A chain takes one output, a join two. */
 const outputsInUse = ({ feeds }: JudgedPlan): number =>

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Purchase } from '../../domain/plan.js';
 import { minorUnits, type SupplyId } from '../../domain/quantities.js';
@@ -16,10 +16,10 @@ export type Draft = Omit<PlannedOption, 'preference' | 'unbeaten'> | FailedOptio
 export const isSettled = (draft: Draft): boolean =>
   draft.kind === 'plan' ? draft.gap === null : draft.reasons.length > 0;
 
-type Inputs = { readonly board: Board; readonly catalogue: Catalogue };
+type Inputs = { readonly kit: Kit };
 
 /** One of the best purchases: it is in use altogether. */
-export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, inputs: Inputs): Draft => ({
+export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, { kit }: Inputs): Draft => ({
   kind: 'plan',
   rank,
   asked: false,
@@ -28,18 +28,18 @@ export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, 
   gap,
   score: wiring.score,
   idle: [],
-  figures: figuresOf(inputs, wiring, []),
+  figures: figuresOf(kit, wiring, []),
 });
 
 /** A purchase that was asked for, with what came of it. */
-export function askedOption(bought: Bought, answer: PurchaseAnswer, inputs: Inputs): Draft {
-  const supplies = purchaseOf(bought, inputs.catalogue);
+export function askedOption(bought: Bought, answer: PurchaseAnswer, { kit }: Inputs): Draft {
+  const supplies = purchaseOf(bought, kit);
   const bundle = { supplies, rank: null, asked: true } as const;
   if (answer.kind !== 'plan') {
     const reasons = answer.kind === 'fails' ? answer.reasons : [];
     return { ...bundle, kind: 'fails', price: priceOf(supplies), reasons };
   }
-  const wiring = boughtWiring(answer.wiring, inputs);
+  const wiring = boughtWiring(answer.wiring, kit);
   const idle = supplies.flatMap(({ id, units, price }) => {
     const used = wiring.buy.supplies.find((line) => line.id === id)?.units ?? 0;
     return units > used ? [{ id, units: units - used, price }] : [];
@@ -52,7 +52,7 @@ export function askedOption(bought: Bought, answer: PurchaseAnswer, inputs: Inpu
     gap: answer.gap,
     score: { ...wiring.score, money },
     idle,
-    figures: figuresOf(inputs, wiring, idle),
+    figures: figuresOf(kit, wiring, idle),
   };
 }
 
@@ -60,8 +60,8 @@ export function askedOption(bought: Bought, answer: PurchaseAnswer, inputs: Inpu
  * The wiring of a purchase that was counted as owned, measured by what is owned indeed.
  * @throws Error when it fails its audit: a defect of boardfeed, never of the input.
  */
-function boughtWiring({ feeds }: JudgedPlan, { board, catalogue }: Inputs): JudgedPlan {
-  return audited({ board, catalogue, partial: false }, feeds);
+function boughtWiring({ feeds }: JudgedPlan, kit: Kit): JudgedPlan {
+  return audited({ kit, partial: false }, feeds);
 }
 
 /** The options when one of them is asked for; null when none of them is that purchase. */

@@ -1,5 +1,5 @@
 import { compareScores, isMoney, tiersOf, tierValue, type ChoosingAim } from '../../domain/aim.js';
-import type { Board, Policy } from '../../domain/board.js';
+import type { Policy } from '../../domain/board.js';
 import type { Score } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Option, PlannedOption, Preference, TradeOff } from './comparison.js';
@@ -11,7 +11,7 @@ type DraftPlan = Extract<Draft, { kind: 'plan' }>;
 export function finishedOptions(
   drafts: readonly Draft[],
   tradeOffs: readonly TradeOff[],
-  { board: { policy }, aim }: { readonly board: Board; readonly aim: ChoosingAim },
+  { aim, policy }: { readonly aim: ChoosingAim; readonly policy: Policy },
 ): readonly Option[] {
   const planned = drafts.filter((draft) => draft.kind === 'plan');
   const sorted = [...planned].sort((first, second) => compareScores(first.score, second.score, aim, policy));

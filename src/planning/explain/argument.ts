@@ -1,3 +1,5 @@
+import { unsold, withBoard, withoutPedals, withPolicy, withThings } from '../../domain/changed-kit.js';
+import { forSaleOf, type Kit } from '../../domain/kit.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { questionOf } from '../../formulation/question.js';
@@ -5,10 +7,9 @@ import { feedable } from '../../loadout/supply-uses.js';
 import type { Refusal } from '../answer.js';
 import { withinLimits } from '../choose/reasons.js';
 import { refusalsOf } from '../choose/refusals.js';
-import { solve, type Situation } from '../solve.js';
+import { solve } from '../solve.js';
 import type { Conflict } from './conflict.js';
 import { factsOf, relaxed, sameFact } from './facts.js';
-import { withPolicy } from './limit-ways.js';
 
 /** A conflict with the numbers that make an argument of it. */
 export type Argument = {
@@ -41,19 +42,19 @@ export type UnitCount = {
 const fewSupplies = 4;
 
 /** The numbers for a conflict of this board and shop. */
-export async function argumentFor(conflict: Conflict, situation: Situation, effort: Effort): Promise<Argument> {
-  const asked = asConflict(conflict, situation);
+export async function argumentFor(conflict: Conflict, kit: Kit, effort: Effort): Promise<Argument> {
+  const asked = asConflict(conflict, kit);
   const limits = (['budget', 'bricks', 'sockets'] as const).filter((limit) =>
     conflict.facts.some(({ kind }) => kind === limit),
   );
   const least: { budget?: number | null; bricks?: number | null; sockets?: number | null } = {};
   for (const limit of limits) least[limit] = await leastOf(limit, conflict, asked, effort);
-  const feeders = feedersOf(conflict, situation);
+  const feeders = feedersOf(conflict, kit);
   const counts = limits.some((limit) => limit !== 'budget') && conflict.pedals.length > 1;
   return {
     conflict,
     feeders,
-    refusals: unfeedable(feeders, situation),
+    refusals: unfeedable(feeders, kit),
     least,
     ...(counts ? { perSupply: await mostPerSupply(conflict, asked, effort) } : {}),
     units: await unitCounts(conflict, feeders, asked, effort),
@@ -61,15 +62,15 @@ export async function argumentFor(conflict: Conflict, situation: Situation, effo
 }
 
 /** The board and shop with the facts of the conflict and no others. */
-function asConflict({ facts }: Conflict, situation: Situation): Situation {
-  const others = factsOf(situation).filter((fact) => !facts.some((each) => sameFact(each, fact)));
-  return relaxed(situation, others);
+function asConflict({ facts }: Conflict, kit: Kit): Kit {
+  const others = factsOf(kit).filter((fact) => !facts.some((each) => sameFact(each, fact)));
+  return relaxed(kit, others);
 }
 
 async function leastOf(
   limit: 'budget' | 'bricks' | 'sockets',
   { pedals }: Conflict,
-  asked: Situation,
+  asked: Kit,
   effort: Effort,
 ): Promise<number | null> {
   const tier = limit === 'budget' ? 'money' : 'bricks';
@@ -78,10 +79,15 @@ async function leastOf(
   return solved.kind === 'plan' ? (solved.values.get(tier) ?? null) : null;
 }
 
-async function mostPerSupply({ pedals }: Conflict, asked: Situation, effort: Effort): Promise<number | null> {
+const withPedalsOnly = (pedals: readonly PedalId[], kit: Kit): Kit =>
+  withoutPedals(
+    kit.board.pedals.map(({ id }) => id).filter((id) => !pedals.includes(id)),
+    kit,
+  );
+
+async function mostPerSupply({ pedals }: Conflict, asked: Kit, effort: Effort): Promise<number | null> {
   const alone = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
-  const board = { ...alone.board, pedals: alone.board.pedals.filter(({ id }) => pedals.includes(id)) };
-  const solved = await solve({ ...alone, board }, { tiers: ['unpowered'], required: new Set() }, effort);
+  const solved = await solve(withPedalsOnly(pedals, alone), { tiers: ['unpowered'], required: new Set() }, effort);
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
 }
 
@@ -89,7 +95,7 @@ async function mostPerSupply({ pedals }: Conflict, asked: Situation, effort: Eff
 async function unitCounts(
   { pedals, facts }: Conflict,
   feeders: Argument['feeders'],
-  asked: Situation,
+  asked: Kit,
   effort: Effort,
 ): Promise<readonly UnitCount[]> {
   const supplies = [...new Set(feeders.flatMap((each) => each.supplies))];
@@ -101,31 +107,30 @@ async function unitCounts(
 }
 
 /** How many can be had as the conflict asks; null when that is any number. */
-function unitsOf(supply: SupplyId, { board, catalogue }: Situation): number | null {
+function unitsOf(supply: SupplyId, { board, supplies }: Kit): number | null {
   const owned = board.owned.supplies.get(supply) ?? 0;
-  const sold = catalogue.supplies.find(({ id }) => id === supply);
-  if (sold === undefined || sold.price === null) return owned;
-  return sold.stock === null ? null : owned + sold.stock;
+  const sold = supplies.get(supply);
+  if (sold === undefined) return owned;
+  const all = owned + forSaleOf(sold);
+  return all === Infinity ? null : all;
 }
 
 async function mostOf(
   supply: SupplyId,
   pedals: readonly PedalId[],
-  asked: Situation,
+  asked: Kit,
   effort: Effort,
 ): Promise<number | null> {
-  const { board, catalogue } = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
-  const some = board.pedals.filter(({ id }) => pedals.includes(id));
-  const owned = { ...board.owned, supplies: new Map([[supply, 1]]) };
-  const only = { ...catalogue, supplies: catalogue.supplies.map((each) => ({ ...each, stock: 0 })) };
-  const alone = { board: { ...board, pedals: some, owned }, catalogue: only };
+  const some = withPedalsOnly(pedals, withPolicy(asked, { budget: null, bricks: 1, sockets: null }));
+  const owned = { ...some.board.owned, supplies: new Map([[supply, 1]]) };
+  const alone = withThings(withBoard(some, { ...some.board, owned }), unsold);
   const solved = await solve(alone, { tiers: ['unpowered'], required: new Set() }, effort);
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
 }
 
 /** Under the rules as they are, whatever the limits. Pedals that the same supplies feed share an entry. */
-function feedersOf({ pedals }: Conflict, { board, catalogue }: Situation): Argument['feeders'] {
-  const question = questionOf(board, catalogue, { tiers: [], partial: true });
+function feedersOf({ pedals }: Conflict, kit: Kit): Argument['feeders'] {
+  const question = questionOf(kit, { tiers: [], partial: true });
   const groups = new Map<string, { pedals: PedalId[]; supplies: readonly SupplyId[] }>();
   for (const pedal of pedals) {
     const index = question.bench.classes.findIndex(({ members }) => members.some(({ id }) => id === pedal));
@@ -140,9 +145,9 @@ function feedersOf({ pedals }: Conflict, { board, catalogue }: Situation): Argum
   return [...groups.values()];
 }
 
-function unfeedable(feeders: Argument['feeders'], { board, catalogue }: Situation): Argument['refusals'] {
+function unfeedable(feeders: Argument['feeders'], kit: Kit): Argument['refusals'] {
   const unfed = feeders.flatMap(({ pedals, supplies }) => (supplies.length === 0 ? pedals : []));
-  return board.pedals
+  return kit.board.pedals
     .filter(({ id }) => unfed.includes(id))
-    .map((pedal) => ({ pedal: pedal.id, refusals: refusalsOf(pedal, board, catalogue) }));
+    .map((pedal) => ({ pedal: pedal.id, refusals: refusalsOf(pedal, kit) }));
 }

@@ -1,6 +1,6 @@
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import type { Situation } from '../solve.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Fact } from './facts.js';
 import { hardestFirst } from './hardness.js';
 import { Inquiry, type Demand, type Terms } from './inquiry.js';
@@ -23,17 +23,17 @@ export type Conflict = {
  * be taken away is, in lots as large as it goes well; then smaller sets are ruled out by implicit hitting sets ("Smallest MUS
  * extraction with minimal hitting set dualization", 2015). When the time runs out on the way, what is left is a conflict still.
  */
-export async function conflictOf(situation: Situation, effort: Effort, terms: Terms = {}): Promise<Conflict | null> {
-  const inquiry = new Inquiry(situation, effort, terms);
-  const alike = likeness(situation);
+export async function conflictOf(kit: Kit, effort: Effort, terms: Terms = {}): Promise<Conflict | null> {
+  const inquiry = new Inquiry(kit, effort, terms);
+  const alike = likeness(kit);
   if (terms.isImpossible !== true && !(await isImpossible(inquiry))) return null;
-  const found = await irreducible(situation, inquiry, alike);
+  const found = await irreducible(kit, inquiry, alike);
   const { demands, smallest } = found.whole
     ? await smallestOf(found.demands, inquiry, alike, effort)
     : { demands: found.demands, smallest: false };
   const pedals = new Set(demands.flatMap((each) => (each.kind === 'pedal' ? [each.pedal] : [])));
   return {
-    pedals: situation.board.pedals.map(({ id }) => id).filter((id) => pedals.has(id)),
+    pedals: kit.board.pedals.map(({ id }) => id).filter((id) => pedals.has(id)),
     facts: demands.flatMap((each) => (each.kind === 'fact' ? [each.fact] : [])),
     size: smallest ? 'smallest' : found.whole ? 'irreducible' : 'open',
   };
@@ -54,8 +54,8 @@ type Found = { readonly demands: readonly Demand[]; readonly whole: boolean };
  * First pedals are taken away while all facts hold, for that keeps the questions small; then facts beside the pedals that are
  * left, those before others that a person can do the least about.
  */
-async function irreducible(situation: Situation, inquiry: Inquiry, alike: Likeness): Promise<Found> {
-  const pedals = hardestFirst(situation).map(({ id }) => pedalDemand(id));
+async function irreducible(kit: Kit, inquiry: Inquiry, alike: Likeness): Promise<Found> {
+  const pedals = hardestFirst(kit).map(({ id }) => pedalDemand(id));
   const facts = inquiry.facts.map(factDemand).reverse();
   const few = await withoutNeedless(pedals, facts, inquiry, alike);
   const least = await withoutNeedless(facts, few.demands, inquiry, alike);

@@ -1,16 +1,16 @@
+import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
 import { effortOf, type SearchOptions } from '../search-options.js';
-import { solve, type Situation } from '../solve.js';
+import { solve } from '../solve.js';
 import { isOver, within } from '../within.js';
 import { argumentFor, type Argument } from './argument.js';
 import { conflictOf, type Conflict } from './conflict.js';
-import { withoutPedals } from './pedal-ways.js';
+import { withoutPedals } from '../../domain/changed-kit.js';
 import { cheaperPlan, forcedPurchases, type Cheaper, type Forced } from './purchases.js';
 import { seatOf, type Seat } from './seats.js';
 import type { WayOut } from './way-out.js';
@@ -68,45 +68,32 @@ const purchasesMs = 10_000;
  * @throws RangeError when the board has no such pedal.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
-export async function explain(
-  board: Board,
-  catalogue: Catalogue | null,
-  options: ExplainOptions = {},
-): Promise<Explanation> {
+export async function explain(kit: Kit, options: ExplainOptions = {}): Promise<Explanation> {
   const { aim = 'cost', pedal } = options;
-  if (pedal !== undefined && !board.pedals.some(({ id }) => id === pedal))
+  if (pedal !== undefined && !kit.board.pedals.some(({ id }) => id === pedal))
     throw new RangeError(`the board has no pedal "${pedal}"`);
-  const situation = { board, catalogue: catalogue ?? emptyShop(board) };
   const effort = effortOf(options);
   // Any plan will do to see whether there is one: that is told far sooner than the best.
-  const any = await solve(situation, { tiers: [] }, effort);
+  const any = await solve(kit, { tiers: [] }, effort);
   if (any.kind === 'stopped') return { kind: 'stopped', aim };
   return any.kind === 'impossible'
-    ? await whyImpossible(aim, situation, effort, options.shrinkMs ?? usualShrinkMs)
-    : await whySo(aim, pedal ?? null, situation, effort);
+    ? await whyImpossible(aim, kit, effort, options.shrinkMs ?? usualShrinkMs)
+    : await whySo(aim, pedal ?? null, kit, effort);
 }
 
-/** Nothing is for sale. */
-const emptyShop = ({ name, currency }: Board): Catalogue => ({ name, currency, supplies: [], parts: [] });
-
-async function whyImpossible(
-  aim: ChoosingAim,
-  situation: Situation,
-  effort: Effort,
-  shrinkMs: number,
-): Promise<Explanation> {
-  const conflicts = await within(shrinkMs, effort, (limited) => allConflicts(situation, limited));
+async function whyImpossible(aim: ChoosingAim, kit: Kit, effort: Effort, shrinkMs: number): Promise<Explanation> {
+  const conflicts = await within(shrinkMs, effort, (limited) => allConflicts(kit, limited));
   const arguments_: Argument[] = [];
   for (const conflict of conflicts)
-    arguments_.push(await within(argumentMs, effort, (limited) => argumentFor(conflict, situation, limited)));
-  const { ways, whole } = await waysOut(conflicts, situation, effort);
+    arguments_.push(await within(argumentMs, effort, (limited) => argumentFor(conflict, kit, limited)));
+  const { ways, whole } = await waysOut(conflicts, kit, effort);
   return { kind: 'impossible', aim, conflicts: arguments_, ways, whole: whole && conflicts.length > 0 };
 }
 
 /** Conflicts of which no two share a pedal, as far as they are found in time. */
-async function allConflicts(situation: Situation, effort: Effort): Promise<readonly Conflict[]> {
+async function allConflicts(kit: Kit, effort: Effort): Promise<readonly Conflict[]> {
   const conflicts: Conflict[] = [];
-  let rest = situation;
+  let rest = kit;
   while (conflicts.length < mostConflicts && rest.board.pedals.length > 0) {
     const conflict = await conflictOf(rest, effort, { isImpossible: conflicts.length === 0 });
     if (conflict === null) break;
@@ -117,24 +104,18 @@ async function allConflicts(situation: Situation, effort: Effort): Promise<reado
   return conflicts;
 }
 
-async function whySo(
-  aim: ChoosingAim,
-  pedal: PedalId | null,
-  situation: Situation,
-  effort: Effort,
-): Promise<Explanation> {
-  const { board, catalogue } = situation;
-  const answer = await answerTo({ board, catalogue, aim, partial: false, today: nothingToday, effort });
+async function whySo(aim: ChoosingAim, pedal: PedalId | null, kit: Kit, effort: Effort): Promise<Explanation> {
+  const answer = await answerTo({ kit, aim, partial: false, today: nothingToday, effort });
   if (answer.kind !== 'plan' || answer.gap !== null) return { kind: 'stopped', aim };
   const { wiring } = answer;
   const quiet = { ...effort, onProgress: undefined };
   effort.onProgress?.({ tier: null, value: null, bound: null });
   if (pedal !== null) {
-    const { seat, whole } = await seatOf(pedal, wiring, aim, situation, quiet);
+    const { seat, whole } = await seatOf(pedal, wiring, aim, kit, quiet);
     return { kind: 'plan', aim, wiring, seat, forced: [], cheaper: null, whole, ended: isOver(effort) };
   }
-  const cheaper = await cheaperPlan(wiring, aim, situation, quiet);
-  const forced = await within(purchasesMs, quiet, (limited) => forcedPurchases(wiring, aim, situation, limited));
+  const cheaper = await cheaperPlan(wiring, aim, kit, quiet);
+  const forced = await within(purchasesMs, quiet, (limited) => forcedPurchases(wiring, aim, kit, limited));
   const whole = forced.whole && cheaper.whole;
   const ended = isOver(effort);
   return { kind: 'plan', aim, wiring, seat: null, forced: forced.value, cheaper: cheaper.value, whole, ended };

@@ -3,7 +3,9 @@ import type { Policy } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { factorOfThousandths, type Factor } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { solve, type Situation } from '../solve.js';
+import { withPolicy } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import { solve } from '../solve.js';
 import { noWays, type FactorName, type Ways } from './way-out.js';
 
 /** No factor may go below 1. */
@@ -14,38 +16,38 @@ const lowest = 1000;
  * file can say. The larger it is, the fewer plans are possible, so it is sought between one that does and one that does not;
  * each plan on the way also shows how far up it goes itself.
  */
-export async function factorWay(factor: FactorName, situation: Situation, effort: Effort): Promise<Ways> {
-  const from = factorOf(situation.board.policy, factor);
+export async function factorWay(factor: FactorName, kit: Kit, effort: Effort): Promise<Ways> {
+  const from = factorOf(kit.board.policy, factor);
   const start = Math.ceil((from.numerator * 1000) / from.denominator);
   if (start <= lowest) return noWays;
-  const first = await solve(at(lowest, factor, situation), { tiers: [] }, effort);
+  const first = await solve(at(lowest, factor, kit), { tiers: [] }, effort);
   if (first.kind !== 'plan') return { ways: [], whole: first.kind === 'impossible' };
-  let best = { wiring: first.wiring, thousandths: reachOf(first.wiring, lowest, start - 1, factor, situation) };
+  let best = { wiring: first.wiring, thousandths: reachOf(first.wiring, lowest, start - 1, factor, kit) };
   let least = start;
   // A plan's own reach is mostly the answer: one step above it is asked first, then halfway.
   let next = best.thousandths + 1;
   while (next < least) {
-    const solved = await solve(at(next, factor, situation), { tiers: [] }, effort);
+    const solved = await solve(at(next, factor, kit), { tiers: [] }, effort);
     if (solved.kind === 'stopped') return { ways: [], whole: false };
     if (solved.kind === 'impossible') least = next;
-    else best = { wiring: solved.wiring, thousandths: reachOf(solved.wiring, next, least - 1, factor, situation) };
+    else best = { wiring: solved.wiring, thousandths: reachOf(solved.wiring, next, least - 1, factor, kit) };
     next = Math.ceil((best.thousandths + least) / 2);
     if (best.thousandths + 1 >= least) break;
   }
-  const changed = at(best.thousandths, factor, situation);
+  const changed = at(best.thousandths, factor, kit);
   const to = factorOf(changed.board.policy, factor);
   return {
-    ways: [{ change: { kind: 'factor', factor, from, to }, situation: changed, wiring: best.wiring }],
+    ways: [{ change: { kind: 'factor', factor, from, to }, kit: changed, wiring: best.wiring }],
     whole: true,
   };
 }
 
 /** The largest factor, between two bounds of which the lower one does, with which the plan breaks no rule. */
-function reachOf(wiring: JudgedPlan, lower: number, upper: number, factor: FactorName, situation: Situation): number {
+function reachOf(wiring: JudgedPlan, lower: number, upper: number, factor: FactorName, kit: Kit): number {
   let [sound, most] = [lower, upper];
   while (sound < most) {
     const middle = Math.ceil((sound + most) / 2);
-    const { board, catalogue } = at(middle, factor, situation);
+    const { board, catalogue } = at(middle, factor, kit);
     if (isSound(audit(board, catalogue, wiring.feeds, { partial: false }))) sound = middle;
     else most = middle - 1;
   }
@@ -56,10 +58,8 @@ const factorOf = ({ headroom, guess }: Policy, factor: FactorName): Factor =>
   factor === 'guess' ? guess : headroom[factor];
 
 /** The board with another factor. */
-export function at(thousandths: number, factor: FactorName, { board, catalogue }: Situation): Situation {
-  const { policy } = board;
+export function at(thousandths: number, factor: FactorName, kit: Kit): Kit {
+  const { headroom } = kit.board.policy;
   const value = factorOfThousandths(thousandths);
-  const changed =
-    factor === 'guess' ? { ...policy, guess: value } : { ...policy, headroom: { ...policy.headroom, [factor]: value } };
-  return { board: { ...board, policy: changed }, catalogue };
+  return withPolicy(kit, factor === 'guess' ? { guess: value } : { headroom: { ...headroom, [factor]: value } });
 }

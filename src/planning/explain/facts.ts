@@ -3,7 +3,8 @@ import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Factor, PartId, SupplyId } from '../../domain/quantities.js';
 import type { Bank, Supply } from '../../domain/supply.js';
-import type { Situation } from '../solve.js';
+import { withBoard, withThings } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
 
 /**
  * What a board, a shop and the rules ask for besides "this pedal has power": each can be taken back by itself, and then more
@@ -38,14 +39,14 @@ export type Fact =
   | { readonly kind: 'stock'; readonly of: 'part'; readonly id: PartId };
 
 /** All facts that say anything about this board, those first that a person can do the least about. */
-export function factsOf({ board, catalogue }: Situation): readonly Fact[] {
-  const named = factNames.filter((name) => says[name]({ board, catalogue }));
-  const limited = <Thing extends Supply | Part>(things: readonly Thing[]): readonly Thing[] =>
-    things.filter(({ price, stock }) => price !== null && stock !== null);
+export function factsOf(kit: Kit): readonly Fact[] {
+  const named = factNames.filter((name) => says[name](kit));
+  const limited = <Thing extends Supply | Part>(things: Iterable<Thing>): readonly Thing[] =>
+    [...things].filter(({ price, stock }) => price !== null && stock !== null);
   return [
     ...named.filter((name) => !isLimit(name)).map((kind) => ({ kind })),
-    ...limited(catalogue.parts).map(({ id }) => ({ kind: 'stock', of: 'part', id }) as const),
-    ...limited(catalogue.supplies).map(({ id }) => ({ kind: 'stock', of: 'supply', id }) as const),
+    ...limited(kit.parts.values()).map(({ id }) => ({ kind: 'stock', of: 'part', id }) as const),
+    ...limited(kit.supplies.values()).map(({ id }) => ({ kind: 'stock', of: 'supply', id }) as const),
     ...named.filter(isLimit).map((kind) => ({ kind })),
   ];
 }
@@ -57,7 +58,7 @@ const isOne = ({ numerator, denominator }: Factor): boolean => numerator === den
 const differ = <Value>(values: readonly Value[]): boolean => new Set(values).size > 1;
 
 /** Whether a fact could make a difference at all. */
-const says: Readonly<Record<FactName, (of: Situation) => boolean>> = {
+const says: Readonly<Record<FactName, (of: Kit) => boolean>> = {
   mains: ({ board }) => board.policy.mains !== null,
   plug: (of) => differ(connectorsOf(of)),
   polarity: (of) => differ(polaritiesOf(of)),
@@ -76,40 +77,34 @@ const says: Readonly<Record<FactName, (of: Situation) => boolean>> = {
   budget: ({ board }) => board.policy.budget !== null,
 };
 
-const suppliesOf = ({ board, catalogue }: Situation): readonly Supply[] => [
-  ...catalogue.supplies,
-  ...board.gear.supplies,
-];
-const partsOf = ({ board, catalogue }: Situation): readonly Part[] => [...catalogue.parts, ...board.gear.parts];
-const banksOf = (of: Situation): readonly Bank[] => suppliesOf(of).flatMap(({ banks }) => banks);
+const suppliesOf = ({ supplies }: Kit): readonly Supply[] => [...supplies.values()];
+const partsOf = ({ parts }: Kit): readonly Part[] => [...parts.values()];
+const banksOf = (of: Kit): readonly Bank[] => suppliesOf(of).flatMap(({ banks }) => banks);
 
-const connectorsOf = (of: Situation): readonly string[] => [
+const connectorsOf = (of: Kit): readonly string[] => [
   ...of.board.pedals.map(({ inlet }) => inlet),
   ...banksOf(of).map(({ plug }) => plug),
   ...partsOf(of).flatMap(({ fits, gives }) => [fits, gives]),
 ];
 
-const polaritiesOf = (of: Situation): readonly unknown[] => [
+const polaritiesOf = (of: Kit): readonly unknown[] => [
   ...of.board.pedals.flatMap(({ polarity }) => polarity ?? []),
   ...banksOf(of).flatMap(({ polarity }) => polarity ?? []),
 ];
 
 /** The same board and shop without some facts. */
-export function relaxed(of: Situation, facts: readonly Fact[]): Situation {
+export function relaxed(of: Kit, facts: readonly Fact[]): Kit {
   const names = new Set(facts.map(({ kind }) => kind));
   const endless = new Set(facts.flatMap((fact) => (fact.kind === 'stock' ? [`${fact.of} ${fact.id}`] : [])));
   const supply = (each: Supply): Supply => relaxedSupply(withStock(each, endless.has(`supply ${each.id}`)), names);
   const part = (each: Part): Part => relaxedPart(withStock(each, endless.has(`part ${each.id}`)), names);
-  const { board, catalogue } = of;
-  return {
-    board: {
-      ...board,
-      policy: relaxedPolicy(board.policy, names),
-      pedals: board.pedals.map((pedal) => relaxedPedal(pedal, names)),
-      gear: { supplies: board.gear.supplies.map(supply), parts: board.gear.parts.map(part) },
-    },
-    catalogue: { ...catalogue, supplies: catalogue.supplies.map(supply), parts: catalogue.parts.map(part) },
+  const { board } = of;
+  const changed = {
+    ...board,
+    policy: relaxedPolicy(board.policy, names),
+    pedals: board.pedals.map((pedal) => relaxedPedal(pedal, names)),
   };
+  return withThings(withBoard(of, changed), supply, part);
 }
 
 type Names = ReadonlySet<Fact['kind']>;

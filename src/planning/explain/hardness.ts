@@ -1,10 +1,10 @@
 import { drawAt } from '../../domain/load.js';
 import { lowestMillivolts, type Pedal } from '../../domain/pedal.js';
 import { millivolts } from '../../domain/quantities.js';
-import type { Situation } from '../solve.js';
+import type { Kit } from '../../domain/kit.js';
 
 /** The pedals by how much they ask for: those that few outputs suit first, then by what they draw; else in the board's order. */
-export const hardestFirst = ({ board }: Situation): readonly Pedal[] =>
+export const hardestFirst = ({ board }: Kit): readonly Pedal[] =>
   board.pedals
     .map((pedal) => ({ pedal, hardness: hardnessOf(pedal) }))
     .sort((first, second) => second.hardness - first.hardness)

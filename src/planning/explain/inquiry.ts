@@ -3,7 +3,9 @@ import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Pin } from '../../formulation/pinned-question.js';
-import { solve, type Situation } from '../solve.js';
+import { withThings } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import { solve } from '../solve.js';
 import { isOver } from '../within.js';
 import { factsOf, keyOf, relaxed, type Fact } from './facts.js';
 
@@ -32,17 +34,17 @@ export class Inquiry {
   readonly plans: Plan[] = [];
   readonly facts: readonly Fact[];
   readonly pedals: readonly PedalId[];
-  readonly #situation: Situation;
+  readonly #kit: Kit;
   readonly #effort: Effort;
 
   readonly #terms: Terms;
 
-  constructor(situation: Situation, effort: Effort, terms: Terms = {}) {
-    this.#situation = situation;
+  constructor(kit: Kit, effort: Effort, terms: Terms = {}) {
+    this.#kit = kit;
     this.#effort = effort;
     this.#terms = terms;
-    this.facts = terms.factsStand === true ? [] : factsOf(situation);
-    this.pedals = situation.board.pedals.map(({ id }) => id);
+    this.facts = terms.factsStand === true ? [] : factsOf(kit);
+    this.pedals = kit.board.pedals.map(({ id }) => id);
   }
 
   /** A plan that meets all of these, whatever becomes of the others; null when there is none, `unknown` when time ran out. */
@@ -54,7 +56,7 @@ export class Inquiry {
     const tiers = wish === 'any' ? [] : (['unpowered'] as const);
     const { pin } = this.#terms;
     const ask = { tiers, required, ...(pin === undefined ? {} : { pin }) };
-    const solved = await solve(relaxed(this.#situation, lifted), ask, this.#effort);
+    const solved = await solve(relaxed(this.#kit, lifted), ask, this.#effort);
     if (solved.kind === 'stopped') return 'unknown';
     if (solved.kind === 'impossible') return null;
     const plan = this.#planOf(solved.wiring.feeds, held);
@@ -91,9 +93,8 @@ export class Inquiry {
   #isSound(feeds: readonly Feed[], kept: ReadonlySet<string>): boolean {
     const lifted = this.facts.filter((fact) => !kept.has(keyOf(fact)));
     const inUse = new Set(feeds.map(({ supply }) => supply));
-    const { board, catalogue } = this.#situation;
-    const used = { ...catalogue, supplies: catalogue.supplies.filter(({ id }) => inUse.has(id)) };
-    const asked = relaxed({ board, catalogue: used }, lifted);
+    const used = withThings(this.#kit, (supply) => (inUse.has(supply.id) ? supply : null));
+    const asked = relaxed(used, lifted);
     const { violations, malformed } = audit(asked.board, asked.catalogue, feeds, { partial: true });
     return violations.length === 0 && malformed.length === 0;
   }

@@ -1,34 +1,35 @@
-import type { Policy } from '../../domain/board.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { solve, type Situation } from '../solve.js';
+import { withPolicy } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import { solve } from '../solve.js';
 import { noWays, type Change, type Raised, type Ways } from './way-out.js';
 
 export const limitNames = ['budget', 'bricks', 'sockets'] as const;
 export type LimitName = (typeof limitNames)[number];
 
 /** The least that would do in place of one limit, with everything else as it is. */
-export async function limitWay(limit: LimitName, situation: Situation, effort: Effort): Promise<Ways> {
-  const from = situation.board.policy[limit];
+export async function limitWay(limit: LimitName, kit: Kit, effort: Effort): Promise<Ways> {
+  const from = kit.board.policy[limit];
   if (from === null) return noWays;
-  const lifted = withPolicy(situation, { [limit]: null });
+  const lifted = withPolicy(kit, { [limit]: null });
   // Every supply takes one socket: both are counted in supplies.
   const tier = limit === 'budget' ? 'money' : 'bricks';
   const solved = await solve(lifted, { tiers: [tier] }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
   const to = minorUnits(solved.wiring.score[tier]);
   const change: Change = limit === 'budget' ? { kind: limit, from: minorUnits(from), to } : { kind: limit, from, to };
-  const raised = withPolicy(situation, { [limit]: to });
+  const raised = withPolicy(kit, { [limit]: to });
   return {
-    ways: [{ change, situation: raised, wiring: solved.wiring, ...(tier === 'money' && { cheapest: true }) }],
+    ways: [{ change, kit: raised, wiring: solved.wiring, ...(tier === 'money' && { cheapest: true }) }],
     whole: true,
   };
 }
 
 /** Where several limits have to be raised at once: the least money, and then the fewest supplies at that. */
-export async function limitsWay(situation: Situation, effort: Effort): Promise<Ways> {
-  const { budget, bricks, sockets } = situation.board.policy;
-  const lifted = withPolicy(situation, { budget: null, bricks: null, sockets: null });
+export async function limitsWay(kit: Kit, effort: Effort): Promise<Ways> {
+  const { budget, bricks, sockets } = kit.board.policy;
+  const lifted = withPolicy(kit, { budget: null, bricks: null, sockets: null });
   const solved = await solve(lifted, { tiers: ['money', 'bricks'] }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
   const { score } = solved.wiring;
@@ -40,16 +41,12 @@ export async function limitsWay(situation: Situation, effort: Effort): Promise<W
     bricks: raise(bricks, score.bricks),
     sockets: raise(sockets, score.bricks),
   };
-  const raised = withPolicy(situation, {
+  const raised = withPolicy(kit, {
     ...(change.budget !== null && { budget: change.budget.to }),
     ...(change.bricks !== null && { bricks: change.bricks.to }),
     ...(change.sockets !== null && { sockets: change.sockets.to }),
   });
-  return { ways: [{ change, situation: raised, wiring: solved.wiring, cheapest: true }], whole: true };
+  return { ways: [{ change, kit: raised, wiring: solved.wiring, cheapest: true }], whole: true };
 }
 
 /** The board with some of its policy otherwise. */
-export const withPolicy = ({ board, catalogue }: Situation, changed: Partial<Policy>): Situation => ({
-  board: { ...board, policy: { ...board.policy, ...changed } },
-  catalogue,
-});

@@ -3,7 +3,9 @@ import { partId } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { partOffers, supplyOffers } from '../../loadout/case.js';
-import { solve, type Situation } from '../solve.js';
+import { withGear } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import { solve } from '../solve.js';
 import type { Ways, WayOut } from './way-out.js';
 
 /** How many questions are put at the most: with few connectors it takes far fewer. */
@@ -14,9 +16,9 @@ const mostQuestions = 40;
  * one connector to another by itself, longer ways through what there is do no better than one straight adapter. All of
  * them are tried at once, then halves of those that help, until each stands by itself.
  */
-export async function missingLeads(situation: Situation, effort: Effort): Promise<Ways> {
-  const search: Search = { situation, effort, ways: [], asked: 0, whole: true };
-  await seek(conceivableLeads(situation), search);
+export async function missingLeads(kit: Kit, effort: Effort): Promise<Ways> {
+  const search: Search = { kit, effort, ways: [], asked: 0, whole: true };
+  await seek(conceivableLeads(kit), search);
   const ways: WayOut[] = [];
   for (const way of search.ways) ways.push(await withFewestTails(way, search));
   return { ways: withoutNeedless(ways), whole: search.whole };
@@ -25,7 +27,7 @@ export async function missingLeads(situation: Situation, effort: Effort): Promis
 type LeadWay = WayOut & { readonly change: { readonly kind: 'lead'; readonly lead: Part } };
 
 type Search = {
-  readonly situation: Situation;
+  readonly kit: Kit;
   readonly effort: Effort;
   readonly ways: LeadWay[];
   asked: number;
@@ -38,7 +40,7 @@ async function seek(leads: readonly Part[], search: Search): Promise<void> {
   const way = await trial(leads, search);
   if (way === null) return;
   if (leads.length === 1) {
-    search.ways.push({ ...way, change: { kind: 'lead', lead: only }, situation: withLeads([only], search.situation) });
+    search.ways.push({ ...way, change: { kind: 'lead', lead: only }, kit: withGear(search.kit, { parts: [only] }) });
     return;
   }
   const half = Math.ceil(leads.length / 2);
@@ -49,13 +51,11 @@ async function seek(leads: readonly Part[], search: Search): Promise<void> {
 /** A plan with one piece more of each of these leads; null when there is none, or nobody knows. */
 async function trial(leads: readonly Part[], search: Search): Promise<Omit<WayOut, 'change'> | null> {
   search.asked += 1;
-  const situation = withLeads(leads, search.situation);
+  const kit = withGear(search.kit, { parts: leads });
   const solved =
-    search.asked > mostQuestions
-      ? ({ kind: 'stopped' } as const)
-      : await solve(situation, { tiers: [] }, search.effort);
+    search.asked > mostQuestions ? ({ kind: 'stopped' } as const) : await solve(kit, { tiers: [] }, search.effort);
   if (solved.kind === 'stopped') search.whole = false;
-  return solved.kind === 'plan' ? { situation, wiring: solved.wiring } : null;
+  return solved.kind === 'plan' ? { kit, wiring: solved.wiring } : null;
 }
 
 /** A chain lead with no more tails than it takes. */
@@ -92,29 +92,20 @@ function isPlainer(one: Part, other: Part): boolean {
   return changes(one) < changes(other) && (one.gives === other.gives || one.gives === one.fits);
 }
 
-export const withLeads = (leads: readonly Part[], { board, catalogue }: Situation): Situation => ({
-  board: {
-    ...board,
-    gear: { ...board.gear, parts: [...board.gear.parts, ...leads] },
-    owned: { ...board.owned, parts: new Map([...board.owned.parts, ...leads.map(({ id }) => [id, 1] as const)]) },
-  },
-  catalogue,
-});
-
 /** Every lead that the rules allow and the connectors of this board call for, but those that can be had anyway. */
-export function conceivableLeads(situation: Situation): readonly Part[] {
-  const { board, catalogue } = situation;
-  const banks = supplyOffers(board, catalogue).flatMap(({ supply }) => supply.banks);
+export function conceivableLeads(kit: Kit): readonly Part[] {
+  const { board } = kit;
+  const banks = supplyOffers(kit).flatMap(({ supply }) => supply.banks);
   const inlets = distinct(board.pedals.map(({ inlet }) => inlet));
-  const heads = [...chainHeads(banks, inlets, situation), ...joinHeads(banks, inlets)];
+  const heads = [...chainHeads(banks, inlets, kit), ...joinHeads(banks, inlets)];
   const exits = distinct([
     ...banks.map(({ plug }) => plug),
-    ...partOffers(board, catalogue).flatMap(({ part }) => (part.role.kind === 'adapter' ? [] : [part.gives])),
+    ...partOffers(kit).flatMap(({ part }) => (part.role.kind === 'adapter' ? [] : [part.gives])),
   ]);
   const adapters = pairsOf(exits, inlets).flatMap(({ fits, gives }) =>
     [false, true].map((reverses): Shape => ({ role: { kind: 'adapter' }, fits, gives, reverses })),
   );
-  const endless = partOffers(board, catalogue).filter(({ forSale }) => forSale === Infinity);
+  const endless = partOffers(kit).filter(({ forSale }) => forSale === Infinity);
   return [...adapters, ...heads]
     .filter(({ role, fits, gives, reverses }) => role.kind !== 'adapter' || fits !== gives || reverses)
     .filter((shape) => !endless.some(({ part }) => isAsGood(part, shape)))
@@ -136,7 +127,7 @@ const pairsOf = (exits: readonly string[], inlets: readonly string[]) =>
   exits.flatMap((fits) => inlets.map((gives) => ({ fits, gives })));
 
 /** With a tail for each pedal; how many it takes is seen later. */
-function chainHeads(banks: readonly Bank[], inlets: readonly string[], { board }: Situation): readonly Shape[] {
+function chainHeads(banks: readonly Bank[], inlets: readonly string[], { board }: Kit): readonly Shape[] {
   const tails = board.pedals.filter(({ power, alone }) => power === 'DC' && !alone).length;
   if (board.policy.chains === 'never' || tails < 2) return [];
   const plugs = distinct(banks.filter(({ power }) => power === 'DC').map(({ plug }) => plug));

@@ -3,26 +3,28 @@ import { lowestMillivolts, type Pedal } from '../../domain/pedal.js';
 import { microamps, millivolts, supplyId, type Millivolts, type PedalId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { solve, type Situation } from '../solve.js';
+import { withGear } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import { solve } from '../solve.js';
 import type { Ways, WayOut } from './way-out.js';
 
 /** For each of these pedals: whether one more supply that is made for it, and for nothing else, would do. */
-export async function missingSupplies(pedals: readonly PedalId[], situation: Situation, effort: Effort): Promise<Ways> {
+export async function missingSupplies(pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> {
   const ways: WayOut[] = [];
   let whole = true;
-  for (const pedal of situation.board.pedals.filter(({ id }) => pedals.includes(id))) {
-    const supply = supplyFor(pedal, situation);
-    const changed = withSupply(supply, situation);
+  for (const pedal of kit.board.pedals.filter(({ id }) => pedals.includes(id))) {
+    const supply = supplyFor(pedal, kit);
+    const changed = withGear(kit, { supplies: [supply] });
     const solved = await solve(changed, { tiers: [] }, effort);
     if (solved.kind === 'stopped') whole = false;
     if (solved.kind === 'plan')
-      ways.push({ change: { kind: 'supply', supply, pedal: pedal.id }, situation: changed, wiring: solved.wiring });
+      ways.push({ change: { kind: 'supply', supply, pedal: pedal.id }, kit: changed, wiring: solved.wiring });
   }
   return { ways, whole };
 }
 
 /** One isolated output at the volts that the pedal would rather have, of the least rating that does. */
-export function supplyFor(pedal: Pedal, { board: { policy } }: Situation): Supply {
+export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
   const at: Millivolts = pedal.prefers ?? millivolts(lowestMillivolts(pedal.accepts));
   const planned = stepsUp(scaled(loadAt(pedal, at, policy.guess), policy.headroom.alone), 1);
   const rating = microamps(Math.max(planned, pedal.startup ?? 0, drawAt(pedal, at)));
@@ -50,12 +52,3 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Situation): Suppl
     assumed: {},
   };
 }
-
-export const withSupply = (supply: Supply, { board, catalogue }: Situation): Situation => ({
-  board: {
-    ...board,
-    gear: { ...board.gear, supplies: [...board.gear.supplies, supply] },
-    owned: { ...board.owned, supplies: new Map([...board.owned.supplies, [supply.id, 1]]) },
-  },
-  catalogue,
-});

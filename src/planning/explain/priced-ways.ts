@@ -23,6 +23,6 @@ const unpriced = (way: WayOut): WayOut => ({
 async function withLeastMoney(way: WayOut, effort: Effort): Promise<WayOut> {
   if (way.cheapest === true) return way;
   if (way.wiring.score.money === 0) return unpriced(way);
-  const solved = await solve(way.situation, { tiers: ['money'] }, effort);
+  const solved = await solve(way.kit, { tiers: ['money'] }, effort);
   return solved.kind === 'plan' ? { ...way, wiring: solved.wiring, cheapest: true } : unpriced(way);
 }

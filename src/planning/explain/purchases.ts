@@ -2,10 +2,13 @@ import { choosingTiersOf, type ChoosingAim, type Tier } from '../../domain/aim.j
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { solve, type Situation } from '../solve.js';
+import { withPolicy, withThings } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Part } from '../../domain/part.js';
+import type { Supply } from '../../domain/supply.js';
+import { solve } from '../solve.js';
 import { conflictOf } from './conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
-import { withPolicy } from './limit-ways.js';
 import { within } from '../within.js';
 
 /** Something that a plan buys. */
@@ -44,11 +47,11 @@ export type Explained<Value> = { readonly value: Value; readonly whole: boolean 
 export async function forcedPurchases(
   wiring: JudgedPlan,
   aim: ChoosingAim,
-  situation: Situation,
+  kit: Kit,
   effort: Effort,
 ): Promise<Explained<readonly Forced[]>> {
   const forced: Forced[] = [];
-  for (const bought of boughtIn(wiring)) forced.push(await forcedBy(bought, wiring, aim, situation, effort));
+  for (const bought of boughtIn(wiring)) forced.push(await forcedBy(bought, wiring, aim, kit, effort));
   return {
     value: forced,
     whole: forced.every(({ without, pedals }) => without !== 'unknown' && (without !== null || pedals.length > 0)),
@@ -64,13 +67,13 @@ async function forcedBy(
   bought: Bought,
   { score }: JudgedPlan,
   aim: ChoosingAim,
-  situation: Situation,
+  kit: Kit,
   effort: Effort,
 ): Promise<Forced> {
-  const unsold = withoutSale(bought, situation);
+  const unsold = withoutSale(bought, kit);
   const solved = await solve(unsold, { tiers: rankedTiers(aim) }, effort);
   if (solved.kind === 'stopped') return { bought, without: 'unknown', pedals: [] };
-  const { policy } = situation.board;
+  const { policy } = kit.board;
   const without = solved.kind === 'plan' ? differencesOf(score, solved.wiring.score, aim, policy) : null;
   if (solved.kind === 'plan' && solved.wiring.score.money <= score.money) return { bought, without, pedals: [] };
   return { bought, without, pedals: await pedalsBehind(withPolicy(unsold, { budget: score.money }), effort) };
@@ -80,8 +83,8 @@ async function forcedBy(
 const patienceMs = 1_500;
 
 /** A smallest set of pedals that cannot all be powered; none where it was not found in time. */
-async function pedalsBehind(situation: Situation, effort: Effort): Promise<readonly PedalId[]> {
-  const conflict = await within(patienceMs, effort, (limited) => conflictOf(situation, limited, { factsStand: true }));
+async function pedalsBehind(kit: Kit, effort: Effort): Promise<readonly PedalId[]> {
+  const conflict = await within(patienceMs, effort, (limited) => conflictOf(kit, limited, { factsStand: true }));
   return conflict === null || conflict.size === 'open' ? [] : conflict.pedals;
 }
 
@@ -90,29 +93,25 @@ export const rankedTiers = (aim: ChoosingAim): readonly Tier[] =>
   choosingTiersOf(aim).filter((tier) => tier !== 'unpowered');
 
 /** The shop without one thing; what is owned of it stays. */
-export function withoutSale({ of, id }: Bought, { board, catalogue }: Situation): Situation {
-  const unsold = <Thing extends { readonly id: string; readonly stock: number | null }>(thing: Thing): Thing =>
+export function withoutSale({ of, id }: Bought, kit: Kit): Kit {
+  const unstocked = <Thing extends Supply | Part>(thing: Thing): Thing =>
     thing.id === id ? { ...thing, stock: 0 } : thing;
-  const shop =
-    of === 'supply'
-      ? { ...catalogue, supplies: catalogue.supplies.map(unsold) }
-      : { ...catalogue, parts: catalogue.parts.map(unsold) };
-  return { board, catalogue: shop };
+  return of === 'supply' ? withThings(kit, unstocked) : withThings(kit, (supply) => supply, unstocked);
 }
 
 /** The best plan that costs less money; null when the plan costs nothing, or when the time runs out. */
 export async function cheaperPlan(
   { score }: JudgedPlan,
   aim: ChoosingAim,
-  situation: Situation,
+  kit: Kit,
   effort: Effort,
 ): Promise<Explained<Cheaper | null>> {
   if (score.money === 0) return { value: null, whole: true };
-  const less = withPolicy(situation, { budget: minorUnits(score.money - 1) });
+  const less = withPolicy(kit, { budget: minorUnits(score.money - 1) });
   const solved = await solve(less, { tiers: rankedTiers(aim) }, effort);
   if (solved.kind === 'stopped') return { value: null, whole: false };
   if (solved.kind === 'plan') {
-    const differences = differencesOf(score, solved.wiring.score, aim, situation.board.policy);
+    const differences = differencesOf(score, solved.wiring.score, aim, kit.board.policy);
     return { value: { kind: 'worse', wiring: solved.wiring, differences }, whole: true };
   }
   const tiers: readonly Tier[] = ['unpowered', ...rankedTiers(aim)];

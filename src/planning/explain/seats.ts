@@ -2,14 +2,15 @@ import type { ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
-import type { Bank, Supply } from '../../domain/supply.js';
+import type { Supply } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
 import { supplyOffers } from '../../loadout/case.js';
 import { checkOutput } from '../check/check-output.js';
-import { bankOfOutput } from '../goods.js';
-import { solve, type Situation } from '../solve.js';
+import { withBoard } from '../../domain/changed-kit.js';
+import { bankOfOutput, outputsOf, type Kit } from '../../domain/kit.js';
+import { solve } from '../solve.js';
 import { conflictOf, type Conflict } from './conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
 import { rankedTiers } from './purchases.js';
@@ -49,16 +50,16 @@ export async function seatOf(
   pedal: PedalId,
   wiring: JudgedPlan,
   aim: ChoosingAim,
-  situation: Situation,
+  kit: Kit,
   effort: Effort,
 ): Promise<{ readonly seat: Seat; readonly whole: boolean }> {
   const feed = wiring.feeds.find((each) => each.pedal === pedal);
   if (feed === undefined) throw new RangeError(`the pedal "${pedal}" is not powered`);
-  const supplies = suppliesToHave(situation);
+  const supplies = suppliesToHave(kit);
   const inUse = new Set(wiring.feeds.map(({ supply }) => supply));
   const hers = supplies.find(({ id }) => id === feed.supply);
   const here = hers === undefined ? undefined : bankOfOutput(hers, feed.outputs[0] ?? 0);
-  const trial: Trial = { pedal, wiring, aim, situation, effort };
+  const trial: Trial = { pedal, wiring, aim, kit, effort };
   const elsewhere: Elsewhere[] = [];
   const unfit: SupplyId[] = [];
   for (const supply of supplies.filter(({ id }) => inUse.has(id))) {
@@ -69,7 +70,7 @@ export async function seatOf(
     .filter(({ id }) => !inUse.has(id))
     .sort((one, other) => (one.price ?? 0) - (other.price ?? 0));
   for (const supply of others) {
-    if (hasUse({ pedal, supply: supply.id, bank: null }, situation)) elsewhere.push(await placed(supply, null, trial));
+    if (hasUse({ pedal, supply: supply.id, bank: null }, kit)) elsewhere.push(await placed(supply, null, trial));
     else unfit.push(supply.id);
   }
   const alike = here === undefined ? [] : outputsOf(here).filter((output) => !feed.outputs.includes(output));
@@ -80,14 +81,14 @@ export async function seatOf(
 }
 
 /** The supplies that are owned or in stock, the catalogue's first. */
-const suppliesToHave = ({ board, catalogue }: Situation): readonly Supply[] =>
-  supplyOffers(board, catalogue).flatMap(({ supply, owned, forSale }) => (owned + forSale > 0 ? [supply] : []));
+const suppliesToHave = (kit: Kit): readonly Supply[] =>
+  supplyOffers(kit).flatMap(({ supply, owned, forSale }) => (owned + forSale > 0 ? [supply] : []));
 
 type Trial = {
   readonly pedal: PedalId;
   readonly wiring: JudgedPlan;
   readonly aim: ChoosingAim;
-  readonly situation: Situation;
+  readonly kit: Kit;
   readonly effort: Effort;
 };
 
@@ -101,20 +102,19 @@ async function verdictOn(
   supply: Supply,
   bank: number | null,
   outputs: readonly number[],
-  { pedal, wiring, aim, situation, effort }: Trial,
+  { pedal, wiring, aim, kit, effort }: Trial,
 ): Promise<Verdict> {
   const pin: Pin = { pedal, supply: supply.id, bank };
-  if (!hasUse(pin, situation))
-    return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, situation) };
+  if (!hasUse(pin, kit)) return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, kit) };
   if (isOver(effort)) return { kind: 'unknown' };
-  const solved = await solve(situation, { tiers: rankedTiers(aim), pin }, effort);
+  const solved = await solve(kit, { tiers: rankedTiers(aim), pin }, effort);
   switch (solved.kind) {
     case 'stopped':
       return { kind: 'unknown' };
     case 'impossible':
-      return { kind: 'impossible', conflict: await whyNot(pin, situation, effort) };
+      return { kind: 'impossible', conflict: await whyNot(pin, kit, effort) };
     case 'plan': {
-      const differences = differencesOf(wiring.score, solved.wiring.score, aim, situation.board.policy);
+      const differences = differencesOf(wiring.score, solved.wiring.score, aim, kit.board.policy);
       return { kind: 'plan', wiring: solved.wiring, differences };
     }
   }
@@ -124,14 +124,14 @@ async function verdictOn(
 const patienceMs = 1_500;
 
 /** What is in the way there; null when no set from which nothing can be taken away was found in time. */
-async function whyNot(pin: Pin, situation: Situation, effort: Effort): Promise<Conflict | null> {
-  const conflict = await within(patienceMs, effort, (limited) => conflictOf(situation, limited, { pin }));
+async function whyNot(pin: Pin, kit: Kit, effort: Effort): Promise<Conflict | null> {
+  const conflict = await within(patienceMs, effort, (limited) => conflictOf(kit, limited, { pin }));
   return conflict?.size === 'open' ? null : conflict;
 }
 
 /** Whether the pedal can hang there at all, alone or on a chain. */
-function hasUse(pin: Pin, { board, catalogue }: Situation): boolean {
-  const { bench, supplies } = pinnedQuestion(board, catalogue, { tiers: [], partial: false }, pin);
+function hasUse(pin: Pin, kit: Kit): boolean {
+  const { bench, supplies } = pinnedQuestion(kit, { tiers: [], partial: false }, pin);
   const pedal = bench.classes.findIndex(({ pinned }) => pinned);
   return supplies.some(
     ({ solos, chains }) =>
@@ -141,16 +141,8 @@ function hasUse(pin: Pin, { board, catalogue }: Situation): boolean {
 }
 
 /** What the audit has against the pedal alone on an output, at the setting at which that is least. */
-function findingsAt(
-  supply: Supply,
-  output: number,
-  pedal: PedalId,
-  { board, catalogue }: Situation,
-): readonly Violation[] {
-  const alone = { ...board, wiring: [] };
-  const [best] = checkOutput(alone, catalogue, { pedal, supply: supply.id, unit: 1, output }).trials;
+function findingsAt(supply: Supply, output: number, pedal: PedalId, kit: Kit): readonly Violation[] {
+  const alone = withBoard(kit, { ...kit.board, wiring: [] });
+  const [best] = checkOutput(alone, { pedal, supply: supply.id, unit: 1, output }).trials;
   return best?.findings ?? [];
 }
-
-const outputsOf = ({ firstOutput, outputs }: Bank): readonly number[] =>
-  Array.from({ length: outputs }, (_, index) => firstOutput + index);

@@ -2,14 +2,14 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { pedalClasses } from '../../loadout/pedal-class.js';
 import { smallestHitting } from '../choose/smallest-hitting.js';
-import type { Situation } from '../solve.js';
+import type { Kit } from '../../domain/kit.js';
 import { sameFact } from './facts.js';
 import type { Demand, Inquiry, Plan } from './inquiry.js';
 
 /** Whether two demands can stand in for one another: pedals with the same needs, or one and the same fact. */
 export type Likeness = (one: Demand, other: Demand) => boolean;
 
-export function likeness({ board }: Situation): Likeness {
+export function likeness({ board }: Kit): Likeness {
   const classes = new Map<PedalId, number>();
   for (const [index, { members }] of pedalClasses(board.pedals).entries())
     for (const { id } of members) classes.set(id, index);

@@ -2,7 +2,7 @@ import type { Part } from '../../domain/part.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Factor, MinorUnits, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
-import type { Situation } from '../solve.js';
+import type { Kit } from '../../domain/kit.js';
 
 /** A number of the policy, as it is and as it would have to be. */
 export type Raised<Value> = { readonly from: Value; readonly to: Value };
@@ -42,7 +42,7 @@ export type Change =
 /** A change, the board and shop with it, and a plan for them, audited. */
 export type WayOut = {
   readonly change: Change;
-  readonly situation: Situation;
+  readonly kit: Kit;
   readonly wiring: JudgedPlan;
   /** True when it is proven that no plan with this change costs less money. */
   readonly cheapest?: boolean;

@@ -1,10 +1,12 @@
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { solve, type Situation } from '../solve.js';
+import type { Kit } from '../../domain/kit.js';
+import { solve } from '../solve.js';
 import type { Conflict } from './conflict.js';
 import { sameFact, type Fact } from './facts.js';
 import { factorWay } from './factor-ways.js';
-import { limitNames, limitsWay, limitWay, withPolicy, type LimitName } from './limit-ways.js';
+import { limitNames, limitsWay, limitWay, type LimitName } from './limit-ways.js';
+import { withPolicy } from '../../domain/changed-kit.js';
 import { missingLeads } from './missing-lead.js';
 import { missingSupplies } from './missing-supply.js';
 import { fewestLeftOut, pedalWays } from './pedal-ways.js';
@@ -21,7 +23,7 @@ const patienceMs = 4_000;
  * reserves, then pedals to do without. Whatever is part of no conflict that was found helps nobody, so it is not tried; and
  * where there are several conflicts, only what is part of them all does.
  */
-export async function waysOut(conflicts: readonly Conflict[], situation: Situation, effort: Effort): Promise<Ways> {
+export async function waysOut(conflicts: readonly Conflict[], kit: Kit, effort: Effort): Promise<Ways> {
   const limited = (look: (effort: Effort) => Promise<Ways>): Promise<Ways> => within(patienceMs, effort, look);
   const facts = sharedFacts(conflicts);
   const pedals = sharedPedals(conflicts);
@@ -33,27 +35,27 @@ export async function waysOut(conflicts: readonly Conflict[], situation: Situati
   const policy = [
     await each(async (fact) => {
       const { kind } = fact;
-      return isLimit(kind) ? limited((each) => limitWay(kind, situation, each)) : noWays;
+      return isLimit(kind) ? limited((each) => limitWay(kind, kit, each)) : noWays;
     }),
-    await each(async (fact) => (fact.kind === 'chains' ? limited((each) => chainsWay(situation, each)) : noWays)),
-    await each(async (fact) => (fact.kind === 'stock' ? limited((each) => stockWay(fact, situation, each)) : noWays)),
+    await each(async (fact) => (fact.kind === 'chains' ? limited((each) => chainsWay(kit, each)) : noWays)),
+    await each(async (fact) => (fact.kind === 'stock' ? limited((each) => stockWay(fact, kit, each)) : noWays)),
   ];
   const factors = await each(async (fact) => {
     const factor = factorOfFact[fact.kind];
-    return factor === undefined ? noWays : limited((each) => factorWay(factor, situation, each));
+    return factor === undefined ? noWays : limited((each) => factorWay(factor, kit, each));
   });
-  const single = await limited((each) => pedalWays(pedals, situation, each));
-  const alone = situation.board.pedals.length === 1;
+  const single = await limited((each) => pedalWays(pedals, kit, each));
+  const alone = kit.board.pedals.length === 1;
   const replaced = alone
     ? pedals
     : single.ways.flatMap(({ change }) => (change.kind === 'pedal' ? change.pedals.slice(0, 1) : []));
-  const supplies = await limited((each) => missingSupplies(replaced, situation, each));
-  const leads = await limited((each) => missingLeads(situation, each));
+  const supplies = await limited((each) => missingSupplies(replaced, kit, each));
+  const leads = await limited((each) => missingLeads(kit, each));
   const isOpen = [...policy, factors].every(({ ways }) => ways.length === 0);
   // A conflict that no limit takes part in stays whatever the limits are.
   const isByLimits = conflicts.every(({ facts: its }) => its.some(({ kind }) => isLimit(kind)));
-  const joint = isOpen && isByLimits ? await limited((each) => limitsWay(situation, each)) : noWays;
-  const few = single.ways.length === 0 ? await limited((each) => fewestLeftOut(situation, each)) : noWays;
+  const joint = isOpen && isByLimits ? await limited((each) => limitsWay(kit, each)) : noWays;
+  const few = single.ways.length === 0 ? await limited((each) => fewestLeftOut(kit, each)) : noWays;
   return pricedWays(together([...policy, joint, leads, supplies, factors, single, few]), effort);
 }
 
@@ -66,11 +68,11 @@ const factorOfFact: Partial<Readonly<Record<Fact['kind'], FactorName>>> = {
   guess: 'guess',
 };
 
-async function chainsWay(situation: Situation, effort: Effort): Promise<Ways> {
-  const allowed = withPolicy(situation, { chains: 'allow' });
+async function chainsWay(kit: Kit, effort: Effort): Promise<Ways> {
+  const allowed = withPolicy(kit, { chains: 'allow' });
   const solved = await solve(allowed, { tiers: [] }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
-  return { ways: [{ change: { kind: 'chains' }, situation: allowed, wiring: solved.wiring }], whole: true };
+  return { ways: [{ change: { kind: 'chains' }, kit: allowed, wiring: solved.wiring }], whole: true };
 }
 
 /** What takes part in every conflict. */

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
@@ -6,7 +6,6 @@ import { usesOfParts } from '../check/lead-pieces.js';
 import { moveReason, type MoveReason } from './move-reasons.js';
 import { isSamePlace } from './places.js';
 import { stepsBetween, type Step } from './steps.js';
-import { wiredFeeds } from '../check/wired-feeds.js';
 
 /** A pedal that is plugged in today, and elsewhere or at other volts in the plan. */
 export type Move = { readonly from: Feed; readonly to: Feed; readonly reason: MoveReason };
@@ -28,27 +27,26 @@ export type Changes = {
   readonly unlisted: readonly { readonly part: PartId; readonly units: number }[];
 };
 
-/** How to come from today's wiring to the plan, and why. The plan keeps every hard rule. */
-export function changesOf(board: Board, catalogue: Catalogue | null, wiring: JudgedPlan): Changes {
-  const today = wiredFeeds(board, catalogue).feeds;
+/** How to come from today's feeds to the plan, and why. The plan keeps every hard rule. */
+export function changesOf(kit: Kit, today: readonly Feed[], wiring: JudgedPlan): Changes {
   const before = new Map(today.map((feed) => [feed.pedal, feed]));
   const pairs = wiring.feeds.flatMap((to) => {
     const from = before.get(to.pedal);
     return from === undefined ? [] : [{ from, to }];
   });
-  const { steps, touched } = stepsBetween(board, catalogue, today, wiring.feeds);
+  const { steps, touched } = stepsBetween(kit, today, wiring.feeds);
   const stays = pairs.filter(({ from, to }) => isSamePlace(from, to)).map(({ to }) => to.pedal);
   return {
     stays,
     releads: stays.filter((pedal) => touched.has(pedal)),
     moves: pairs
       .filter(({ from, to }) => !isSamePlace(from, to))
-      .map(({ from, to }) => ({ from, to, reason: moveReason({ board, catalogue, today, wiring }, from) })),
+      .map(({ from, to }) => ({ from, to, reason: moveReason({ kit, today, wiring }, from) })),
     added: wiring.feeds.map(({ pedal }) => pedal).filter((pedal) => !before.has(pedal)),
     dropped: wiring.unpowered.filter((pedal) => before.has(pedal)),
     steps,
-    unlisted: [...usesOfParts(board.wiring)].flatMap(([part, used]) => {
-      const units = used - (board.owned.parts.get(part) ?? 0);
+    unlisted: [...usesOfParts(kit.board.wiring)].flatMap(([part, used]) => {
+      const units = used - (kit.board.owned.parts.get(part) ?? 0);
       return units > 0 ? [{ part, units }] : [];
     }),
   };

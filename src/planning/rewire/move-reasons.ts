@@ -1,5 +1,5 @@
 import { audit } from '../../audit/audit.js';
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
@@ -19,8 +19,7 @@ export type MoveReason =
   | { readonly kind: 'none' };
 
 export type Replugging = {
-  readonly board: Board;
-  readonly catalogue: Catalogue | null;
+  readonly kit: Kit;
   /** How everything is plugged today. */
   readonly today: readonly Feed[];
   /** The plan. */
@@ -72,7 +71,7 @@ type Outcome = {
   readonly exposed: readonly PedalId[];
 };
 
-function outcomeOf({ board, catalogue, today, wiring }: Replugging, feeds: readonly Feed[]): Outcome {
+function outcomeOf({ kit: { board, catalogue }, today, wiring }: Replugging, feeds: readonly Feed[]): Outcome {
   const report = audit(board, catalogue, feeds, { partial: true });
   const before = audit(board, catalogue, today, { partial: true }).wiring.exposed;
   return {

@@ -1,5 +1,6 @@
+import type { Kit } from '../../domain/kit.js';
 import { audit } from '../../audit/audit.js';
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
@@ -20,13 +21,13 @@ type RequestReason = Extract<Reason, { kind: 'request' }>;
  * them, or when the time runs out first.
  */
 export async function requestsInTheWay(
-  board: Board,
-  catalogue: Catalogue | null,
+  kit: Kit,
   wishes: Wishes & { readonly partial?: boolean },
   effort: Effort,
 ): Promise<readonly RequestReason[]> {
-  const requests = requestsOf(board, catalogue, wishes);
-  const trial: Trial = { board, catalogue, wishes, requests, effort: { ...effort, onProgress: undefined } };
+  const { board } = kit;
+  const requests = requestsOf(kit, wishes);
+  const trial: Trial = { kit, wishes, requests, effort: { ...effort, onProgress: undefined } };
   if (requests.length === 0 || (await without(requests, trial)) === null) return [];
   const single: RequestReason[] = [];
   for (const request of requests) {
@@ -39,8 +40,7 @@ export async function requestsInTheWay(
 }
 
 type Trial = {
-  readonly board: Board;
-  readonly catalogue: Catalogue | null;
+  readonly kit: Kit;
   readonly wishes: Wishes & { readonly partial?: boolean };
   readonly requests: readonly RewireRequest[];
   readonly effort: Effort;
@@ -49,39 +49,40 @@ type Trial = {
 /** A plan was found; with the least money that one takes, where that was asked. */
 type Found = { readonly money: MinorUnits | null };
 
-function requestsOf(
-  board: Board,
-  catalogue: Catalogue | null,
-  { keep = [], buy, budget }: Wishes,
-): readonly RewireRequest[] {
+function requestsOf(kit: Kit, { keep = [], buy, budget }: Wishes): readonly RewireRequest[] {
+  const today = keep.length === 0 ? [] : wrongToday(kit);
   return [
-    ...keep.map((pedal) => ({ kind: 'keep', pedal, why: whyNot(pedal, board, catalogue) }) as const),
+    ...keep.map((pedal) => ({ kind: 'keep', pedal, why: whyNot(pedal, today) }) as const),
     ...(buy === 'never' ? [{ kind: 'buy never' } as const] : []),
     ...(budget === undefined ? [] : [{ kind: 'budget', allowed: budget } as const]),
   ];
 }
 
 /** The worst that is wrong with the pedal's place today and concerns no other pedal. */
-function whyNot(pedal: PedalId, board: Board, catalogue: Catalogue | null): Violation | null {
-  const { violations } = audit(board, catalogue, wiredFeeds(board, catalogue).feeds, { partial: true });
-  return worstFirst(violations).find(({ pedals }) => pedals.length === 1 && pedals[0] === pedal) ?? null;
+const whyNot = (pedal: PedalId, wrong: readonly Violation[]): Violation | null =>
+  wrong.find(({ pedals }) => pedals.length === 1 && pedals[0] === pedal) ?? null;
+
+/** What is wrong with today's wiring, the worst first. */
+function wrongToday(kit: Kit): readonly Violation[] {
+  const { violations } = audit(kit.board, kit.catalogue, wiredFeeds(kit).feeds, { partial: true });
+  return worstFirst(violations);
 }
 
 /** What a plan without some of the requests comes to; null when there is none, or none was found in time. */
 async function without(lifted: readonly RewireRequest[], trial: Trial): Promise<Found | null> {
-  const { board, catalogue, wishes, effort } = trial;
+  const { kit, wishes, effort } = trial;
   const keep = (wishes.keep ?? []).filter(
     (pedal) => !lifted.some((request) => request.kind === 'keep' && request.pedal === pedal),
   );
   const buys = lifted.some(({ kind }) => kind === 'buy never');
   const spends = lifted.some(({ kind }) => kind === 'budget');
-  const terms = termsOf(board, catalogue, {
+  const terms = termsOf(kit, {
     keep,
     ...(wishes.buy === undefined || buys ? {} : { buy: wishes.buy }),
     ...(wishes.budget === undefined || spends ? {} : { budget: wishes.budget }),
   });
   const asksMoney = buys || spends;
-  const question = questionOf(terms.board, terms.catalogue, {
+  const question = questionOf(terms.kit, {
     tiers: asksMoney ? ['money'] : [],
     partial: wishes.partial ?? false,
     // Where no pedal has to stay, it is of no account where the others are.

@@ -1,5 +1,7 @@
+import { withNothingForSale, withPolicy } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Feed } from '../../domain/plan.js';
 import { audit } from '../../audit/audit.js';
-import type { Board, Catalogue } from '../../domain/board.js';
 import type { MinorUnits, PedalId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
 import { wiredFeeds } from '../check/wired-feeds.js';
@@ -14,29 +16,21 @@ export type Wishes = {
   readonly budget?: MinorUnits;
 };
 
-/** The board, the shop and today's wiring as the wishes leave them. */
-export type Terms = { readonly board: Board; readonly catalogue: Catalogue; readonly today: Today };
+/** The kit and today's wiring as the wishes leave them; today's feeds are read once. */
+export type RewireTerms = { readonly kit: Kit; readonly today: Today; readonly feeds: readonly Feed[] };
 
 /** @throws RangeError when a pedal to keep is not plugged in today. */
-export function termsOf(board: Board, catalogue: Catalogue | null, wishes: Wishes): Terms {
-  const { keep = [], buy = 'allow', budget = board.policy.budget } = wishes;
-  const allowed = { ...board, policy: { ...board.policy, budget } };
-  const shop = shopFor(board, catalogue, buy);
-  return { board: allowed, catalogue: shop, today: todayOf(allowed, shop, keep) };
+export function termsOf(kit: Kit, wishes: Wishes): RewireTerms {
+  const { keep = [], buy = 'allow', budget = kit.board.policy.budget } = wishes;
+  const allowed = withPolicy(buy === 'never' ? withNothingForSale(kit) : kit, { budget });
+  const { feeds } = wiredFeeds(allowed);
+  return { kit: allowed, today: todayOf(allowed, feeds, keep), feeds };
 }
 
-function todayOf(board: Board, catalogue: Catalogue, keep: readonly PedalId[]): Today {
+function todayOf({ board, catalogue }: Kit, feeds: readonly Feed[], keep: readonly PedalId[]): Today {
   const berths = berthsOf(board.wiring);
   const adrift = keep.find((pedal) => !berths.has(pedal));
   if (adrift !== undefined) throw new RangeError(`the pedal "${adrift}" is not plugged in today, so it cannot stay`);
-  const { wiring } = audit(board, catalogue, wiredFeeds(board, catalogue).feeds, { partial: true });
+  const { wiring } = audit(board, catalogue, feeds, { partial: true });
   return { berths, exposed: new Set(wiring.exposed), pinned: new Set(keep) };
-}
-
-/** What can be bought: nothing without a catalogue, and nothing of one where purchases are forbidden. */
-function shopFor(board: Board, catalogue: Catalogue | null, buy: 'allow' | 'never'): Catalogue {
-  if (catalogue === null) return { name: board.name, currency: board.currency, supplies: [], parts: [] };
-  if (buy === 'allow') return catalogue;
-  const unsold = <Thing>(thing: Thing) => ({ ...thing, price: null, stock: 0 });
-  return { ...catalogue, supplies: catalogue.supplies.map(unsold), parts: catalogue.parts.map(unsold) };
 }

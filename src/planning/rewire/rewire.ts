@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Answer, Reason } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
 import { effortOf, type SearchOptions } from '../search-options.js';
@@ -21,16 +21,17 @@ export type RewireOptions = Wishes &
  * @throws RangeError when a pedal to keep is not plugged in today.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
-export async function rewire(board: Board, catalogue: Catalogue | null, options: RewireOptions = {}): Promise<Answer> {
-  const terms = { ...termsOf(board, catalogue, options), partial: options.partial ?? false };
+export async function rewire(kit: Kit, options: RewireOptions = {}): Promise<Answer> {
+  const { partial = false } = options;
+  const terms = termsOf(kit, options);
   const effort = effortOf(options);
-  const answer = await answerTo({ ...terms, aim: 'moves', effort });
+  const answer = await answerTo({ kit: terms.kit, today: terms.today, aim: 'moves', partial, effort });
   if (answer.kind === 'stopped') return answer;
   if (answer.kind === 'plan') {
-    const wiring = withTodaysLeads(answer.wiring, terms);
-    return { ...answer, wiring, changes: changesOf(terms.board, terms.catalogue, wiring) };
+    const wiring = withTodaysLeads(answer.wiring, terms, partial);
+    return { ...answer, wiring, changes: changesOf(terms.kit, terms.feeds, wiring) };
   }
-  const requests = await requestsInTheWay(board, catalogue, options, effort);
+  const requests = await requestsInTheWay(kit, options, effort);
   return { ...answer, reasons: [...requests, ...answer.reasons.filter((reason) => !isTold(reason, requests))] };
 }
 

@@ -1,7 +1,6 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
 import type { Millivolts, PedalId } from '../../domain/quantities.js';
-import { bankOfOutput, goodsOf, type Goods } from '../goods.js';
 import { isSameFeed, isSameOutlet, isSameUnit, meet } from './places.js';
 import { polaritySwitches, voltsSwitches, type PolaritySwitch, type VoltsSwitch } from './switches.js';
 
@@ -37,26 +36,18 @@ export type Steps = {
  * while the mains are off, switches are turned while nothing hangs on them, each new plug is measured before its pedal goes
  * on, and the mains come last.
  */
-export function stepsBetween(
-  board: Board,
-  catalogue: Catalogue | null,
-  today: readonly Feed[],
-  plan: readonly Feed[],
-): Steps {
-  const volts = voltsSwitches(board, catalogue, today, plan);
+export function stepsBetween(kit: Kit, today: readonly Feed[], plan: readonly Feed[]): Steps {
+  const volts = voltsSwitches(kit, today, plan);
   const touched = new Set(plan.filter((feed) => isTouched(feed, today, volts)).map(({ pedal }) => pedal));
   const staying = plan.filter(({ pedal }) => !touched.has(pedal));
   const pulled = today.filter((feed) => staying.every(({ pedal }) => pedal !== feed.pedal));
   const laid = outletsOf(plan.filter(({ pedal }) => touched.has(pedal)));
   if (pulled.length + laid.length === 0) return { steps: [], touched };
-  const goods = goodsOf(board, catalogue);
   const fresh = laid.flat();
-  const polarities = polaritySwitches(board, catalogue, fresh).filter(
-    ({ place }) => !staying.some((feed) => meet(feed, place)),
-  );
+  const polarities = polaritySwitches(kit, fresh).filter(({ place }) => !staying.some((feed) => meet(feed, place)));
   const measuring: readonly Step[] = [
     { kind: 'mains on', units: unitsOf(fresh) },
-    ...fresh.map((feed) => ({ kind: 'measure', feed, reads: reading(feed, goods) }) as const),
+    ...fresh.map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
     { kind: 'mains off', units: unitsOf(fresh) },
   ];
   return {
@@ -104,7 +95,7 @@ function unitsOf(feeds: readonly Feed[]): readonly UnitPlace[] {
 }
 
 /** What a meter shows at a plug with nothing on it. */
-function reading(feed: Feed, { supplies }: Goods): Millivolts {
+function reading(feed: Feed, { supplies }: Kit): Millivolts {
   const supply = supplies.get(feed.supply);
   const open = feed.outputs.map((output, at) => {
     const volts = feed.settings[at] ?? feedMillivolts(feed);

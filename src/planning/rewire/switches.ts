@@ -1,9 +1,8 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { Feed, Place } from '../../domain/plan.js';
 import type { Millivolts } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
-import { bankOfOutput, goodsOf, type Goods } from '../goods.js';
 import { isSameUnit } from './places.js';
 import { behind } from '../check/wired-polarities.js';
 
@@ -19,17 +18,11 @@ export type VoltsSwitch = {
 export type PolaritySwitch = { readonly place: Place; readonly polarity: Polarity };
 
 /** The switches of volts that a plan needs to stand otherwise than they are known to stand today. */
-export function voltsSwitches(
-  board: Board,
-  catalogue: Catalogue | null,
-  today: readonly Feed[],
-  plan: readonly Feed[],
-): readonly VoltsSwitch[] {
-  const goods = goodsOf(board, catalogue);
+export function voltsSwitches(kit: Kit, today: readonly Feed[], plan: readonly Feed[]): readonly VoltsSwitch[] {
   const found = new Map<string, VoltsSwitch>();
   for (const feed of plan) {
     for (const [at, output] of feed.outputs.entries()) {
-      const bank = bankIn(goods, feed, output);
+      const bank = bankIn(kit, feed, output);
       const millivolts = feed.settings[at];
       if (bank === undefined || millivolts === undefined || bank.settings.length < 2) continue;
       const place = { supply: feed.supply, unit: feed.unit, outputs: underOneSwitch(bank, output) };
@@ -41,18 +34,13 @@ export function voltsSwitches(
 }
 
 /** The polarity switches of the feeds' outputs, and how they must stand. */
-export function polaritySwitches(
-  board: Board,
-  catalogue: Catalogue | null,
-  feeds: readonly Feed[],
-): readonly PolaritySwitch[] {
-  const goods = goodsOf(board, catalogue);
+export function polaritySwitches(kit: Kit, feeds: readonly Feed[]): readonly PolaritySwitch[] {
   const found = new Map<string, PolaritySwitch>();
   for (const feed of feeds) {
     const leads = [feed.join?.part, feed.chain, ...feed.adapters].filter((part) => part !== undefined && part !== null);
-    const polarity = behind(feed.polarity, leads, goods);
+    const polarity = behind(feed.polarity, leads, kit);
     if (polarity === null) continue;
-    for (const output of feed.outputs.filter((each) => bankIn(goods, feed, each)?.polarity === 'either')) {
+    for (const output of feed.outputs.filter((each) => bankIn(kit, feed, each)?.polarity === 'either')) {
       const place = { supply: feed.supply, unit: feed.unit, outputs: [output] };
       found.set(JSON.stringify(place), { place, polarity });
     }
@@ -60,7 +48,7 @@ export function polaritySwitches(
   return [...found.values()];
 }
 
-function bankIn({ supplies }: Goods, feed: Feed, output: number): Bank | undefined {
+function bankIn({ supplies }: Kit, feed: Feed, output: number): Bank | undefined {
   const supply = supplies.get(feed.supply);
   return supply === undefined ? undefined : bankOfOutput(supply, output);
 }

@@ -1,19 +1,17 @@
+import type { Kit } from '../../domain/kit.js';
 import { compareScores } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import { isSameFeed, isSameOutlet, isSamePlace } from './places.js';
-import { wiredFeeds } from '../check/wired-feeds.js';
+import type { RewireTerms } from './rewire-terms.js';
 import { auditedIfSound } from '../audited.js';
-
-type Terms = { readonly board: Board; readonly catalogue: Catalogue; readonly partial: boolean };
 
 /**
  * The plan with today's leads at the pedals that stay, wherever that is worth as much under the aim `moves`: a search counts
  * leads, and of like ones it takes any.
  */
-export function withTodaysLeads(wiring: JudgedPlan, terms: Terms): JudgedPlan {
-  const before = new Map(wiredFeeds(terms.board, terms.catalogue).feeds.map((feed) => [feed.pedal, feed]));
+export function withTodaysLeads(wiring: JudgedPlan, { kit, feeds: today }: RewireTerms, partial: boolean): JudgedPlan {
+  const before = new Map(today.map((feed) => [feed.pedal, feed]));
   const changed = wiring.feeds.filter((feed) => {
     const old = before.get(feed.pedal);
     return old !== undefined && isSamePlace(old, feed) && !isSameFeed(old, feed);
@@ -21,8 +19,8 @@ export function withTodaysLeads(wiring: JudgedPlan, terms: Terms): JudgedPlan {
   const outlets = changed.filter((feed, at) => changed.findIndex((other) => isSameOutlet(other, feed)) === at);
   const restored = (from: JudgedPlan, at: readonly Feed[]): JudgedPlan => {
     const feeds = from.feeds.map((feed) => restoredFeed(feed, at, before, from.feeds));
-    const next = auditedIfSound({ ...terms, aim: 'moves' }, feeds);
-    return next !== null && isAsGood(next, from, terms) ? next : from;
+    const next = auditedIfSound({ kit, partial, aim: 'moves' }, feeds);
+    return next !== null && isAsGood(next, from, kit) ? next : from;
   };
   const all = restored(wiring, outlets);
   return all === wiring ? outlets.reduce((best, outlet) => restored(best, [outlet]), wiring) : all;
@@ -44,5 +42,5 @@ function restoredFeed(
   return { ...feed, chain: chain ?? feed.chain };
 }
 
-const isAsGood = (next: JudgedPlan, plan: JudgedPlan, { board }: Terms): boolean =>
+const isAsGood = (next: JudgedPlan, plan: JudgedPlan, { board }: Kit): boolean =>
   compareScores(next.score, plan.score, 'moves', board.policy) <= 0;

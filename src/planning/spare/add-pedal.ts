@@ -1,4 +1,5 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import { withBoard } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Answer } from '../answer.js';
 import { rewire } from '../rewire/rewire.js';
@@ -10,31 +11,27 @@ export type Added = {
   readonly kind: 'added';
   readonly of: Basis['of'];
   readonly pedal: Pedal;
-  /** The board with the pedal, plugged as it is now and with all in use owned; nothing of the shop is for sale. */
-  readonly board: Board;
-  readonly catalogue: Catalogue;
+  /** With the pedal on the board, plugged as it is now and with all in use owned; nothing is for sale. */
+  readonly kit: Kit;
   /** How it is re-plugged with the pedal, nothing bought and as little moved as can be; or why that is impossible. */
   readonly answer: Answer;
   /** Where it is impossible: the answer when things may be bought; null where there is no shop. */
-  readonly bought: { readonly catalogue: Catalogue; readonly answer: Answer } | null;
+  readonly bought: { readonly kit: Kit; readonly answer: Answer } | null;
 };
 
 /**
  * Whether one more pedal can be fed, and with which moves. Its id is none of the board's.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
-export async function addPedal(
-  board: Board,
-  catalogue: Catalogue | null,
-  pedal: Pedal,
-  options: SearchOptions = {},
-): Promise<Added | NoBasis> {
-  const basis = await basisOf(board, catalogue, options);
+export async function addPedal(kit: Kit, pedal: Pedal, options: SearchOptions = {}): Promise<Added | NoBasis> {
+  const basis = await basisOf(kit, options);
   if (basis.kind !== 'basis') return basis;
   const { installed, of } = basis;
-  const more = withPedals(installed.board, [pedal]);
-  const answer = await rewire(more, installed.catalogue, options);
-  const isOut = answer.kind === 'impossible' && catalogue !== null;
-  const bought = isOut ? { catalogue, answer: await rewire(more, catalogue, options) } : null;
-  return { kind: 'added', of, pedal, board: more, catalogue: installed.catalogue, answer, bought };
+  const more = withPedals(installed.kit.board, [pedal]);
+  const plugged = withBoard(installed.kit, more);
+  const answer = await rewire(plugged, options);
+  const isOut = answer.kind === 'impossible' && kit.catalogue !== null;
+  const shop = withBoard(kit, { ...more, gear: kit.board.gear });
+  const bought = isOut ? { kit: shop, answer: await rewire(shop, options) } : null;
+  return { kind: 'added', of, pedal, kit: plugged, answer, bought };
 }

@@ -1,26 +1,26 @@
-import type { Board, Catalogue, WiredFeed } from '../../domain/board.js';
+import { withBoard, withNothingForSale } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Board, WiredFeed } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
 import { usesOfParts } from '../check/lead-pieces.js';
-import { termsOf } from '../rewire/rewire-terms.js';
-import type { Situation } from '../solve.js';
 
 /** A board as it stands when it is plugged: all that is in use is owned, and nothing is for sale. */
-export type Installed = Situation & {
+export type Installed = {
+  readonly kit: Kit;
   readonly wiring: JudgedPlan;
   /** Every pedal has to stay where it is. */
   readonly asPlugged: Today;
 };
 
-export function installedAs(board: Board, catalogue: Catalogue | null, wiring: JudgedPlan): Installed {
+export function installedAs(kit: Kit, wiring: JudgedPlan): Installed {
+  const { board } = kit;
   const plugged: Board = { ...board, owned: withUsed(board, wiring.feeds), wiring: wiring.feeds.map(wiredFeed) };
-  const terms = termsOf(plugged, catalogue, { buy: 'never' });
   const pedals = new Set(board.pedals.map(({ id }) => id));
   return {
-    board: terms.board,
-    catalogue: terms.catalogue,
+    kit: withNothingForSale(withBoard(kit, plugged)),
     wiring,
     asPlugged: { berths: berthsOf(plugged.wiring), exposed: new Set(wiring.exposed), pinned: pedals },
   };

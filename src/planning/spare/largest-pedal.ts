@@ -1,3 +1,5 @@
+import { withBoard } from '../../domain/changed-kit.js';
+import { ownedOf } from '../../domain/kit.js';
 import { audit, isSound } from '../../audit/audit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
@@ -26,7 +28,7 @@ export async function largestPedal(
   installed: Installed,
   effort: Effort,
 ): Promise<Largest | null | 'unknown'> {
-  const id = freeId(installed.board, 'one-more');
+  const id = freeId(installed.kit.board, 'one-more');
   const trial = { noise, today, installed, effort, id };
   const first = await planWith(1, trial);
   if (first === 'unknown' || first === null) return first;
@@ -61,15 +63,15 @@ function largestIn(
   return { milliamps, feed, exposes: Math.max(0, wiring.score.exposed - installed.wiring.score.exposed) };
 }
 
-const boardWith = (milliamps: number, { installed: { board }, id }: Trial) => withPedals(board, [extra(milliamps, id)]);
+const kitWith = (milliamps: number, { installed: { kit }, id }: Trial) =>
+  withBoard(kit, withPedals(kit.board, [extra(milliamps, id)]));
 
 const extra = (milliamps: number, id: string): Pedal => usualPedal(id, milliamps * 1000, true);
 
 /** A plan with such a pedal that exposes as few as can be; null when there is none that will do. */
 async function planWith(milliamps: number, trial: Trial): Promise<JudgedPlan | null | 'unknown'> {
   const { noise, today, installed, effort } = trial;
-  const asked = { board: boardWith(milliamps, trial), catalogue: installed.catalogue };
-  const solved = await solve(asked, { tiers: ['exposed'], today }, effort);
+  const solved = await solve(kitWith(milliamps, trial), { tiers: ['exposed'], today }, effort);
   if (solved.kind === 'stopped') return 'unknown';
   if (solved.kind === 'impossible') return null;
   const isNoisier = solved.wiring.score.exposed > installed.wiring.score.exposed;
@@ -81,7 +83,8 @@ function reachOf(wiring: JudgedPlan, lower: number, upper: number, trial: Trial)
   let [sound, most] = [lower, Math.max(lower, upper)];
   while (sound < most) {
     const middle = Math.ceil((sound + most) / 2);
-    const report = audit(boardWith(middle, trial), trial.installed.catalogue, wiring.feeds, { partial: false });
+    const { board, catalogue } = kitWith(middle, trial);
+    const report = audit(board, catalogue, wiring.feeds, { partial: false });
     if (isSound(report)) sound = middle;
     else most = middle - 1;
   }
@@ -89,9 +92,9 @@ function reachOf(wiring: JudgedPlan, lower: number, upper: number, trial: Trial)
 }
 
 /** No output, nor two joined in parallel, gives more than this. */
-function mostMilliamps({ board, catalogue }: Installed): number {
-  const ratings = [...board.gear.supplies, ...catalogue.supplies]
-    .filter(({ id }) => (board.owned.supplies.get(id) ?? 0) > 0)
+function mostMilliamps({ kit }: Installed): number {
+  const ratings = [...kit.supplies.values()]
+    .filter((supply) => ownedOf(kit, supply) > 0)
     .flatMap(({ banks }) => banks.flatMap(({ settings }) => settings.map(({ rating }) => rating)));
   return Math.floor((2 * Math.max(0, ...ratings)) / 1000);
 }

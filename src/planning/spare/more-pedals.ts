@@ -1,3 +1,5 @@
+import { withBoard } from '../../domain/changed-kit.js';
+import { countOutputs, ownedOf, type Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Today } from '../../loadout/today.js';
@@ -15,28 +17,24 @@ export const mostMore = 60;
 export async function morePedals(
   drawn: number,
   today: Today,
-  { board, catalogue }: Installed,
+  { kit }: Installed,
   effort: Effort,
 ): Promise<number | null> {
-  const most = Math.min(mostMore, placesOf({ board, catalogue }));
-  const first = freeId(board, 'one-more');
+  const most = Math.min(mostMore, placesOf(kit));
+  const first = freeId(kit.board, 'one-more');
   const more: readonly Pedal[] = Array.from({ length: most }, (_, at) => usualPedal(`${first}-${at}`, drawn, false));
-  const required = new Set(board.pedals.map(({ id }) => id));
-  const asked = { board: withPedals(board, more), catalogue };
+  const required = new Set(kit.board.pedals.map(({ id }) => id));
+  const asked = withBoard(kit, withPedals(kit.board, more));
   const solved = await solve(asked, { tiers: ['unpowered'], required, today }, effort);
   if (solved.kind === 'stopped') return null;
   return solved.kind === 'plan' ? most - solved.wiring.unpowered.length : 0;
 }
 
 /** No more pedals than this could hang on what is owned. */
-function placesOf({ board, catalogue }: Pick<Installed, 'board' | 'catalogue'>): number {
-  const supplies = [...board.gear.supplies, ...catalogue.supplies].reduce((sum, { id, banks }) => {
-    const outputs = banks.reduce((count, bank) => count + bank.outputs, 0);
-    return sum + outputs * (board.owned.supplies.get(id) ?? 0);
-  }, 0);
-  const tails = [...board.gear.parts, ...catalogue.parts].reduce(
-    (sum, { id, role }) => sum + (role.kind === 'chain' ? role.tails * (board.owned.parts.get(id) ?? 0) : 0),
-    0,
+function placesOf(kit: Kit): number {
+  const outputs = [...kit.supplies.values()].map((supply) => countOutputs(supply) * ownedOf(kit, supply));
+  const tails = [...kit.parts.values()].map((part) =>
+    part.role.kind === 'chain' ? part.role.tails * ownedOf(kit, part) : 0,
   );
-  return supplies + tails;
+  return [...outputs, ...tails].reduce((sum, places) => sum + places, 0);
 }

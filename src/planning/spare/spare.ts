@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import { microamps, type Microamps } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Effort } from '../../formulation/optimiser.js';
@@ -53,12 +53,8 @@ const usualMore: Microamps = microamps(100_000);
  * the best plan. Counted by the program that makes the plans.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
-export async function spare(
-  board: Board,
-  catalogue: Catalogue | null,
-  options: SearchOptions = {},
-): Promise<Spare | NoBasis> {
-  const basis = await basisOf(board, catalogue, options);
+export async function spare(kit: Kit, options: SearchOptions = {}): Promise<Spare | NoBasis> {
+  const basis = await basisOf(kit, options);
   if (basis.kind !== 'basis') return basis;
   const { installed } = basis;
   const effort = { ...effortOf(options), onProgress: undefined };
@@ -79,19 +75,15 @@ async function roomFor(today: Today, installed: Installed, effort: Effort): Prom
 }
 
 /** The wiring that is there or planned, as it stands once it is plugged. */
-export async function basisOf(
-  board: Board,
-  catalogue: Catalogue | null,
-  options: SearchOptions,
-): Promise<Basis | NoBasis> {
+export async function basisOf(kit: Kit, options: SearchOptions): Promise<Basis | NoBasis> {
+  const { board } = kit;
   if (board.wiring.length === board.pedals.length) {
-    const { status, findings, wiring } = check(board, catalogue);
+    const { status, findings, wiring } = check(kit);
     if (status === 'unsafe') return { kind: 'unsafe', findings };
-    return { kind: 'basis', of: 'wiring', installed: installedAs(board, catalogue, wiring) };
+    return { kind: 'basis', of: 'wiring', installed: installedAs(kit, wiring) };
   }
-  const nothingForSale = { name: board.name, currency: board.currency, supplies: [], parts: [] };
-  const answer = await choose(board, catalogue ?? nothingForSale, options);
+  const answer = await choose(kit, options);
   if (answer.kind !== 'plan') return { kind: answer.kind };
   if (answer.gap !== null) return { kind: 'stopped' };
-  return { kind: 'basis', of: 'plan', installed: installedAs(board, catalogue, answer.wiring) };
+  return { kind: 'basis', of: 'plan', installed: installedAs(kit, answer.wiring) };
 }

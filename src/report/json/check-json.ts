@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Check } from '../../planning/check/check.js';
 import { pluggingCautions } from '../words/cautions.js';
 import { pedalsInOrder } from '../screen/checked-units.js';
@@ -13,11 +13,12 @@ import { softObject } from '../words/soft-findings.js';
  * What came of checking a wiring as one JSON object with a line break at its end. Keys and their order are a promise to
  * programs that read it: new keys come after those that are there.
  */
-export const checkJson = (board: Board, catalogue: Catalogue | null, check: Check): string =>
-  `${safeJson(JSON.stringify(checkObject(board, catalogue, check), null, 2))}\n`;
+export const checkJson = (kit: Kit, check: Check): string =>
+  `${safeJson(JSON.stringify(checkObject(kit, check), null, 2))}\n`;
 
-function checkObject(board: Board, catalogue: Catalogue | null, check: Check) {
-  const inventory = inventoryOf(board, catalogue);
+function checkObject(kit: Kit, check: Check) {
+  const { board } = kit;
+  const inventory = inventoryOf(kit);
   const { status, findings, soft, wiring } = check;
   const inOrder = pedalsInOrder(check);
   const sound = { ...wiring, feeds: wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };

@@ -1,5 +1,6 @@
+import type { Kit } from '../../domain/kit.js';
 import { isMoney } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import type { Purchase, Score } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
@@ -19,24 +20,25 @@ import { safeJson } from '../words/safe-text.js';
  * Purchases side by side as one JSON object with a line break at its end. Keys and their order are a promise to programs
  * that read it: new keys come after those that are there.
  */
-export const comparisonJson = (board: Board, catalogue: Catalogue, comparison: Comparison): string =>
-  `${safeJson(JSON.stringify(comparisonObject(board, catalogue, comparison), null, 2))}\n`;
+export const comparisonJson = (kit: Kit, comparison: Comparison): string =>
+  `${safeJson(JSON.stringify(comparisonObject(kit, comparison), null, 2))}\n`;
 
 export type ComparisonObject = ReturnType<typeof comparisonObject>;
 
 /** The same as an object, for results of many boards. */
-export function comparisonObject(board: Board, catalogue: Catalogue, comparison: Comparison) {
+export function comparisonObject(kit: Kit, comparison: Comparison) {
+  const { board, catalogue } = kit;
   const { aim, options, best, tradeOffs, reasons } = comparison;
   return {
     format: 'boardfeed/comparison/1',
     board: board.name,
-    catalogue: catalogue.name,
+    catalogue: catalogue?.name ?? null,
     aim,
     status: statusOf(comparison),
     currency: board.currency.code,
     wanted: best.wanted,
     end: best.end,
-    options: options.map((option) => optionObject(board, catalogue, comparison, option)),
+    options: options.map((option) => optionObject(kit, comparison, option)),
     tradeOffs: tradeOffs.map((tradeOff) => tradeOffObject(board, tradeOff)),
     reasons: reasons.map((reason) => reasonObject(board, reason)),
   };
@@ -49,7 +51,8 @@ function statusOf({ isProven, reasons }: Comparison): 'proven' | 'best found' | 
 }
 
 /** `score` and `price` count all that is bought; `plan` is the wiring as `choose` prints one. */
-function optionObject(board: Board, catalogue: Catalogue, { aim }: Comparison, option: Option) {
+function optionObject(kit: Kit, { aim }: Comparison, option: Option) {
+  const { board } = kit;
   const buy = (purchases: readonly Purchase<unknown>[]) => purchases.map((purchase) => purchaseObject(board, purchase));
   const { rank, asked, supplies } = option;
   if (option.kind === 'fails') {
@@ -75,7 +78,7 @@ function optionObject(board: Board, catalogue: Catalogue, { aim }: Comparison, o
     ...figuresObject(option),
     prefer: preferenceObject(board, option.preference),
     unbeaten: option.unbeaten,
-    plan: answerObject(board, catalogue, { kind: 'plan', aim, wiring, gap, reasons: [] }),
+    plan: answerObject(kit, { kind: 'plan', aim, wiring, gap, reasons: [] }),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import { isMoney } from '../../domain/aim.js';
 import { moneyText } from '../../domain/money.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
@@ -22,13 +22,8 @@ import { safeJson } from '../words/safe-text.js';
  * An explanation as one JSON object with a line break at its end. Keys and their order are a promise to programs that read it:
  * new keys come after those that are there. `pedal` is the one that was asked about.
  */
-export function explanationJson(
-  board: Board,
-  catalogue: Catalogue,
-  explanation: Explanation,
-  pedal: PedalId | null,
-): string {
-  const told = { board, catalogue, inventory: inventoryOf(board, catalogue) };
+export function explanationJson(kit: Kit, explanation: Explanation, pedal: PedalId | null): string {
+  const told = { kit, board: kit.board, inventory: inventoryOf(kit) };
   return `${safeJson(JSON.stringify(explanationObject(told, explanation, pedal), null, 2))}\n`;
 }
 

@@ -1,4 +1,5 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Board } from '../../domain/board.js';
 import { isMoney } from '../../domain/aim.js';
 import { moneyText } from '../../domain/money.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
@@ -15,13 +16,14 @@ import { safeJson } from '../words/safe-text.js';
  * The answer as one JSON object with a line break at its end. Keys and their order are a promise to programs that read it:
  * new keys come after those that are there.
  */
-export function answerJson(board: Board, catalogue: Catalogue | null, answer: Answer): string {
-  return `${safeJson(JSON.stringify(answerObject(board, catalogue, answer), null, 2))}\n`;
+export function answerJson(kit: Kit, answer: Answer): string {
+  return `${safeJson(JSON.stringify(answerObject(kit, answer), null, 2))}\n`;
 }
 
 /** The answer as an object, for results that hold several. */
-export function answerObject(board: Board, catalogue: Catalogue | null, answer: Answer) {
-  const inventory = inventoryOf(board, catalogue);
+export function answerObject(kit: Kit, answer: Answer) {
+  const { board } = kit;
+  const inventory = inventoryOf(kit);
   const wiring = answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
   const { score } = wiring;
   return {

@@ -1,4 +1,5 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
 import type { OutputAnswer, OutputTrial } from '../../planning/check/check-output.js';
@@ -13,11 +14,12 @@ import { standingCautions } from '../words/remarks.js';
  * Whether a pedal can go on an output, as one JSON object with a line break at its end. Keys and their order are a promise to
  * programs that read it: new keys come after those that are there.
  */
-export const outputAnswerJson = (board: Board, catalogue: Catalogue | null, answer: OutputAnswer): string =>
-  `${safeJson(JSON.stringify(answerObject(board, catalogue, answer), null, 2))}\n`;
+export const outputAnswerJson = (kit: Kit, answer: OutputAnswer): string =>
+  `${safeJson(JSON.stringify(answerObject(kit, answer), null, 2))}\n`;
 
-function answerObject(board: Board, catalogue: Catalogue | null, answer: OutputAnswer) {
-  const inventory = inventoryOf(board, catalogue);
+function answerObject(kit: Kit, answer: OutputAnswer) {
+  const { board } = kit;
+  const inventory = inventoryOf(kit);
   const { question, fits, inPlace, company, trials } = answer;
   const feeds = trials.slice(0, 1).flatMap((trial) => [trial.feed, ...trial.company]);
   const asked = { ...board, pedals: board.pedals.filter(({ id }) => id === question.pedal) };

@@ -24,7 +24,7 @@ export function spareJson(board: Board, found: Spare | NoBasis): string {
   if (found.kind !== 'spare') return printed({ ...head, ...noBasisObject(board, found) });
   const { installed, of, whole } = found;
   const { buy } = installed.wiring;
-  const inventory = inventoryOf(installed.board, installed.catalogue);
+  const inventory = inventoryOf(installed.kit);
   return printed({
     ...head,
     basis: of,
@@ -37,7 +37,9 @@ export function spareJson(board: Board, found: Spare | NoBasis): string {
     counted: { volts: 9, milliamps: numberOfThousandths(found.counted.microamps) },
     asPlugged: roomObject(found.asPlugged),
     replugged: roomObject(found.replugged),
-    units: ownedUnits(installed.board, inventory, installed.wiring).map((unit) => unitObject(installed.board, unit)),
+    units: ownedUnits(installed.kit.board, inventory, installed.wiring).map((unit) =>
+      unitObject(installed.kit.board, unit),
+    ),
   });
 }
 
@@ -123,7 +125,7 @@ export function addedJson(board: Board, found: Added | NoBasis): string {
     answer: answers[answer.kind],
     basis: of,
     pedal: pedal.id,
-    result: answerObject(found.board, found.catalogue, answer),
-    bought: bought === null ? null : answerObject(found.board, bought.catalogue, bought.answer),
+    result: answerObject(found.kit, answer),
+    bought: bought === null ? null : answerObject(bought.kit, bought.answer),
   });
 }

@@ -2,7 +2,6 @@ import type { ComparisonHandout } from '../words/comparison-handout.js';
 import { markup, type Markup } from './markup.js';
 import { optionFigures } from '../words/option-words.js';
 import { plainly, withCare } from '../words/remark.js';
-import { safeText } from '../words/safe-text.js';
 import { documentText } from './document.js';
 import { paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
 import { passageSection } from './passages.js';
@@ -22,7 +21,7 @@ export function comparisonPage(handout: ComparisonHandout): string {
 <main>
 ${sectionsOf(handout).map(sectionMarkup)}</main>
 <footer>
-<p>Made by boardfeed from the board file and the catalogue of ${safeText(speech.catalogue.name)}. A comparison is only as \
+<p>Made by boardfeed from the board file and the catalogue of ${speech.shop ?? 'the shop'}. A comparison is only as \
 good as the figures it was made from.</p>
 </footer>`,
   );

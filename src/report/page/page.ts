@@ -1,6 +1,5 @@
 import type { Handout, NoPlanHandout, PlanHandout } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
-import { safeText } from '../words/safe-text.js';
 import { countText, priceText } from '../words/words.js';
 import { documentText } from './document.js';
 import { list, sectionMarkup, type Section } from './elements.js';
@@ -12,8 +11,8 @@ import { pageStyle } from './style.js';
 export function pageText(handout: Handout): string {
   const sections = handout.kind === 'plan' ? planSections(handout) : handout.passages.map(passageSection);
   const head = handout.kind === 'plan' ? planHead(handout) : noPlanHead(handout);
-  const { supplies, parts, name } = handout.speech.catalogue;
-  const shop = supplies.length + parts.length === 0 ? '' : ` and the catalogue of ${safeText(name)}`;
+  const { shop: name } = handout.speech;
+  const shop = name === null ? '' : ` and the catalogue of ${name}`;
   return documentText(
     handout.title,
     pageStyle,

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Check } from '../../planning/check/check.js';
 import { findingLines } from './check-findings.js';
 import { checkedLines, pedalsInOrder } from './checked-units.js';
@@ -12,8 +12,8 @@ import { countText, listText } from '../words/words.js';
 const indent = 2;
 
 /** What came of checking a wiring as text for a screen, with a line break at its end. */
-export function checkText(board: Board, catalogue: Catalogue | null, check: Check, options: ScreenOptions): string {
-  const screen = screenFor(board, catalogue, options);
+export function checkText(kit: Kit, check: Check, options: ScreenOptions): string {
+  const screen = screenFor(kit, options);
   return `${checkLines(screen, check).join('\n')}\n`;
 }
 

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Comparison } from '../../planning/compare/comparison.js';
 import { standingLines, tradeOffLines } from './comparison-notes.js';
 import { optionTable } from './comparison-table.js';
@@ -10,13 +10,8 @@ import { screenFor, section, type Screen, type ScreenOptions } from './screen.js
 const indent = 2;
 
 /** Purchases side by side as text for a screen, with a line break at its end. */
-export function comparisonText(
-  board: Board,
-  catalogue: Catalogue,
-  comparison: Comparison,
-  options: ScreenOptions,
-): string {
-  const screen = screenFor(board, catalogue, options);
+export function comparisonText(kit: Kit, comparison: Comparison, options: ScreenOptions): string {
+  const screen = screenFor(kit, options);
   return `${comparisonLines(screen, comparison).join('\n')}\n`;
 }
 

@@ -4,7 +4,6 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Evidence } from '../../planning/answer.js';
 import { block } from './layout.js';
-import { safeText } from '../words/safe-text.js';
 import type { Screen, Speech } from './screen.js';
 import { countText, priceText } from '../words/words.js';
 
@@ -39,7 +38,7 @@ export function evidenceText(
 function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases, limits }: TagEvidence): string {
   const claim = claimText(speech, aim, wiring);
   if (isNothing(aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
-  const shop = safeText(speech.catalogue.name);
+  const shop = speech.shop ?? 'the shop';
   const [tags, worth, cost] = [tagText(aim, wiring), worthText(speech, aim, wiring), costText[aim]];
   const told = cases === 1 ? '' : ` That holds in each of ${cases} cases that together leave nothing out.`;
   if (!limits) {

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Explanation } from '../../planning/explain/explain.js';
 import { alikeArguments } from '../words/explain-alike.js';
@@ -17,13 +17,12 @@ type Impossible = Extract<Explanation, { kind: 'impossible' }>;
 
 /** An explanation as text for a screen, with a line break at its end. `pedal` is the one that was asked about. */
 export function explanationText(
-  board: Board,
-  catalogue: Catalogue | null,
+  kit: Kit,
   explanation: Explanation,
   pedal: PedalId | null,
   options: ScreenOptions,
 ): string {
-  const screen = screenFor(board, catalogue, options);
+  const screen = screenFor(kit, options);
   return `${linesOf(screen, explanation, pedal).join('\n')}\n`;
 }
 
@@ -83,9 +82,8 @@ function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId
 }
 
 function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible, pedal: PedalId | null) {
-  const { board, catalogue, inventory, paints } = screen;
-  const sold = catalogue.supplies.length + catalogue.parts.length > 0;
-  const gear = sold ? `What you own and what ${safeText(catalogue.name)} sells` : 'What you own';
+  const { board, shop, inventory, paints } = screen;
+  const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
   const pieces: Piece[] = [
     { text: `${gear} cannot power all ${countText(board.pedals.length, 'pedal')} by the rules.`, paint: paints.bad },
   ];

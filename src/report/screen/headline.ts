@@ -39,10 +39,10 @@ export const headlineOf = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan,
   standing: standingText(speech, aim, wiring, gap),
 });
 
-function costText({ board, catalogue }: Speech, { score, buy }: JudgedPlan): string {
+function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
   if (buy.supplies.length + buy.parts.length === 0)
     return score.unpowered === 0 ? 'Nothing to buy: what you own is enough.' : 'Nothing to buy.';
-  return `Spend ${priceText(score.money, board)} at ${safeText(catalogue.name)}.`;
+  return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
 }
 
 function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {

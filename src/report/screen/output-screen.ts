@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { factorText, minorUnits } from '../../domain/quantities.js';
 import type { OutputAnswer, OutputTrial } from '../../planning/check/check-output.js';
@@ -18,13 +18,8 @@ const voltsWidth = 6;
 const loadWidth = 20;
 
 /** Whether a pedal can go on an output, as text for a screen with a line break at its end. */
-export function outputAnswerText(
-  board: Board,
-  catalogue: Catalogue | null,
-  answer: OutputAnswer,
-  options: ScreenOptions,
-): string {
-  const screen = screenFor(board, catalogue, options);
+export function outputAnswerText(kit: Kit, answer: OutputAnswer, options: ScreenOptions): string {
+  const screen = screenFor(kit, options);
   return `${answerLines(screen, answer).join('\n')}\n`;
 }
 

@@ -1,6 +1,7 @@
+import type { Kit } from '../../domain/kit.js';
 import picocolors from 'picocolors';
 
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
 import { inventoryOf, type Inventory } from '../words/inventory.js';
 import { block, type Paint, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
@@ -28,8 +29,10 @@ export type Marks = {
 
 /** What is spoken of, and with which signs; all that a sentence needs, wherever it is shown. */
 export type Speech = {
+  readonly kit: Kit;
   readonly board: Board;
-  readonly catalogue: Catalogue;
+  /** What may be bought from: its name is safe to print; null when nothing is for sale. */
+  readonly shop: string | null;
   readonly inventory: Inventory;
   readonly marks: Marks;
 };
@@ -55,10 +58,10 @@ const barCells = 10;
 const unicodeMarks: Marks = { arrow: '→', times: '×', dash: '–', bullet: '•', rule: '─', full: '█', empty: '░' };
 const asciiMarks: Marks = { arrow: '->', times: 'x', dash: '-', bullet: '*', rule: '-', full: '#', empty: '.' };
 
-export function screenFor(board: Board, catalogue: Catalogue | null, options: ScreenOptions): Screen {
+export function screenFor(kit: Kit, options: ScreenOptions): Screen {
   const colours = picocolors.createColors(options.colour);
   return {
-    ...speechOf(board, catalogue, options.unicode),
+    ...speechOf(kit, options.unicode),
     width: Math.min(mostWidth, Math.max(leastWidth, Math.floor(options.width))),
     paints: {
       title: colours.bold,
@@ -71,13 +74,17 @@ export function screenFor(board: Board, catalogue: Catalogue | null, options: Sc
   };
 }
 
-/** Speech with signs beyond ASCII, unless they are not wanted. Without a catalogue nothing is for sale. */
-export const speechOf = (board: Board, catalogue: Catalogue | null, unicode = true): Speech => ({
-  board,
-  catalogue: catalogue ?? { name: 'no shop', currency: board.currency, supplies: [], parts: [] },
-  inventory: inventoryOf(board, catalogue),
+/** Speech with signs beyond ASCII, unless they are not wanted. */
+export const speechOf = (kit: Kit, unicode = true): Speech => ({
+  kit,
+  board: kit.board,
+  shop: shopOf(kit),
+  inventory: inventoryOf(kit),
   marks: unicode ? unicodeMarks : asciiMarks,
 });
+
+const shopOf = ({ catalogue }: Kit): string | null =>
+  catalogue === null || catalogue.supplies.length + catalogue.parts.length === 0 ? null : safeText(catalogue.name);
 
 /** A heading with its lines below; nothing at all when there are no lines. */
 export function section(screen: Screen, title: string, lines: readonly string[]): string[] {

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import { decimalOfThousandths, factorText, numberOfThousandths } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Added } from '../../planning/spare/add-pedal.js';
@@ -18,15 +18,10 @@ import { countText, fullStop, listText } from '../words/words.js';
 const indent = 2;
 
 /** What there is to spare, as text for a screen with a line break at its end. */
-export function spareText(
-  board: Board,
-  catalogue: Catalogue | null,
-  found: Spare | NoBasis,
-  options: ScreenOptions,
-): string {
-  if (found.kind !== 'spare') return noBasisText(board, catalogue, found, options);
+export function spareText(kit: Kit, found: Spare | NoBasis, options: ScreenOptions): string {
+  if (found.kind !== 'spare') return noBasisText(kit, found, options);
   const { installed } = found;
-  const screen = screenFor(installed.board, installed.catalogue, options);
+  const screen = screenFor(installed.kit, options);
   return `${[
     ...headLines(screen, found),
     ...section(screen, '1. What more fits, with nothing bought', roomLines(screen, found)),
@@ -116,8 +111,9 @@ function unitLines(screen: Screen, { installed }: Spare): string[] {
 }
 
 /** Why there is no wiring to speak of. */
-export function noBasisText(board: Board, catalogue: Catalogue | null, found: NoBasis, options: ScreenOptions): string {
-  const screen = screenFor(board, catalogue, options);
+export function noBasisText(kit: Kit, found: NoBasis, options: ScreenOptions): string {
+  const { board } = kit;
+  const screen = screenFor(kit, options);
   const { paints, width } = screen;
   const [text, notes] = noBasis(found);
   return `${[
@@ -154,14 +150,14 @@ function noBasis(found: NoBasis): readonly [text: string, notes: readonly string
 
 /** Whether one more pedal can be fed, and how, as text for a screen with a line break at its end. */
 export function addedText(added: Added, options: ScreenOptions): string {
-  const { board, catalogue, answer, bought } = added;
-  const screen = screenFor(board, catalogue, options);
+  const { kit, answer, bought } = added;
+  const screen = screenFor(kit, options);
   const head = block(
     [{ text: `One more pedal: ${verdictText(screen, added)}`, paint: screen.paints.title }],
     screen.width,
   );
-  const best = bought !== null && bought.answer.kind === 'plan' ? bought : { catalogue, answer };
-  return `${head.join('\n')}\n\n${answerText(board, best.catalogue, best.answer, options)}`;
+  const best = bought !== null && bought.answer.kind === 'plan' ? bought : { kit, answer };
+  return `${head.join('\n')}\n\n${answerText(best.kit, best.answer, options)}`;
 }
 
 function verdictText(screen: Screen, { answer, bought }: Added): string {

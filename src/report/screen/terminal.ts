@@ -1,5 +1,5 @@
+import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
 import type { Answer } from '../../planning/answer.js';
 import { evidenceLines } from './evidence.js';
 import { headline } from './headline.js';
@@ -15,8 +15,8 @@ import { unitUses } from '../words/usage.js';
  * The answer as text for a screen, with a line break at its end. No line is wider than the screen (60 columns at least), and
  * nothing from a file reaches the screen as a control character.
  */
-export function answerText(board: Board, catalogue: Catalogue | null, answer: Answer, options: ScreenOptions): string {
-  const screen = screenFor(board, catalogue, options);
+export function answerText(kit: Kit, answer: Answer, options: ScreenOptions): string {
+  const screen = screenFor(kit, options);
   return `${answerLines(screen, answer).join('\n')}\n`;
 }
 

@@ -1,5 +1,6 @@
+import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim, Tier } from '../../domain/aim.js';
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { block, type Piece } from './layout.js';
@@ -27,8 +28,8 @@ export type Verdict =
     };
 
 /** The verdict as text for a screen, with a line break at its end. */
-export function verdictText(board: Board, catalogue: Catalogue, verdict: Verdict, options: ScreenOptions): string {
-  const screen = screenFor(board, catalogue, options);
+export function verdictText(kit: Kit, verdict: Verdict, options: ScreenOptions): string {
+  const screen = screenFor(kit, options);
   return `${verdictLines(screen, verdict).join('\n')}\n`;
 }
 

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Comparison, TradeOff } from '../../planning/compare/comparison.js';
 import { comparisonHead, nextText, tradeOffTitles, type ComparisonHead } from './comparison-words.js';
 import { optionStandings, type OptionStanding } from './option-standings.js';
@@ -9,8 +9,7 @@ import { tradeOffWords, type TradeOffWords } from './trade-off-words.js';
 
 /** What every report of a comparison is made from. */
 export type ComparisonInput = {
-  readonly board: Board;
-  readonly catalogue: Catalogue;
+  readonly kit: Kit;
   readonly comparison: Comparison;
 };
 
@@ -30,8 +29,8 @@ export type ComparisonHandout = {
   readonly impossible: { readonly lead: string; readonly passages: readonly Passage[] } | null;
 };
 
-export function comparisonHandout({ board, catalogue, comparison }: ComparisonInput): ComparisonHandout {
-  const speech = speechOf(board, catalogue);
+export function comparisonHandout({ kit, comparison }: ComparisonInput): ComparisonHandout {
+  const speech = speechOf(kit);
   const { options, tradeOffs, reasons } = comparison;
   return {
     speech,

@@ -22,10 +22,10 @@ export const comparisonHead = (speech: Speech, comparison: Comparison): Comparis
 
 export const tradeOffTitles = { exposed: 'Money against noise', bricks: 'Money against supplies in use' } as const;
 
-function comparedText({ catalogue }: Speech, { options }: Comparison): string {
+function comparedText({ shop: name }: Speech, { options }: Comparison): string {
   const best = options.filter(({ rank }) => rank !== null).length;
   const asked = options.filter(({ rank }) => rank === null).length;
-  const shop = safeText(catalogue.name);
+  const shop = name ?? 'the shop';
   const found = best === 1 ? 'The best purchase' : `The ${best} best purchases`;
   if (best === 0) return `${countText(asked, 'purchase')} at ${shop} that you asked for.`;
   return asked === 0 ? `${found} at ${shop}.` : `${found} at ${shop}, and ${asked} that you asked for.`;

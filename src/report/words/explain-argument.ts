@@ -47,7 +47,7 @@ function feederText(told: Told, { conflict }: Argument, { pedals, supplies }: Ar
 function refusalTexts(told: Told, { pedal, refusals }: Argument['refusals'][number]): readonly string[] {
   const { inventory } = told;
   const [nearest, ...others] = refusals;
-  const needs = `${inventory.pedalName(pedal)} needs ${needsText(speechOf(told.board, told.catalogue), inventory.pedal(pedal))}.`;
+  const needs = `${inventory.pedalName(pedal)} needs ${needsText(speechOf(told.kit), inventory.pedal(pedal))}.`;
   if (nearest === undefined) return [needs];
   const { rule, at, message } = nearest;
   const place = at === null ? '' : ` at ${inventory.supplyName(at.supply)} ${outputsText(at.outputs, '–')}`;

@@ -3,11 +3,12 @@ import type { Pedal } from '../../domain/pedal.js';
 import type { Fact, FactName } from '../../planning/explain/facts.js';
 import type { Inventory } from './inventory.js';
 import { safeText } from './safe-text.js';
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import { countText, listText, priceText, voltsText } from './words.js';
 
 /** What facts are told of. */
-export type Told = { readonly board: Board; readonly catalogue: Catalogue; readonly inventory: Inventory };
+export type Told = { readonly kit: Kit; readonly board: Board; readonly inventory: Inventory };
 
 /** A fact as a sentence, about these pedals. */
 export function factText(told: Told, fact: Fact, pedals: readonly Pedal[]): string {

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
@@ -21,9 +21,7 @@ import { unitUses } from './usage.js';
 
 /** What every report is made from. */
 export type ReportInput = {
-  readonly board: Board;
-  /** Null when the board describes all its gear. */
-  readonly catalogue: Catalogue | null;
+  readonly kit: Kit;
   readonly answer: Answer;
 };
 
@@ -68,9 +66,9 @@ export type NoPlanHandout = {
 
 export type Handout = PlanHandout | NoPlanHandout;
 
-export function handoutOf({ board, catalogue, answer }: ReportInput): Handout {
-  const speech = speechOf(board, catalogue);
-  const name = safeText(board.name);
+export function handoutOf({ kit, answer }: ReportInput): Handout {
+  const speech = speechOf(kit);
+  const name = safeText(kit.board.name);
   switch (answer.kind) {
     case 'plan':
       return planHandout(speech, answer);

@@ -1,4 +1,5 @@
-import type { Board, Catalogue } from '../../domain/board.js';
+import { bankOfOutput, type Kit } from '../../domain/kit.js';
+import type { Board } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Feed, Place } from '../../domain/plan.js';
@@ -19,9 +20,10 @@ export type Inventory = {
   readonly supplies: readonly Supply[];
 };
 
-export function inventoryOf(board: Board, catalogue: Catalogue | null): Inventory {
-  const supplies = [...board.gear.supplies, ...(catalogue?.supplies ?? [])];
-  const parts = [...board.gear.parts, ...(catalogue?.parts ?? [])];
+export function inventoryOf(kit: Kit): Inventory {
+  const { board } = kit;
+  const supplies = [...kit.supplies.values()];
+  const parts = [...kit.parts.values()];
   return {
     pedal: finder(board.pedals, 'pedal'),
     supply: finder(supplies, 'supply'),
@@ -35,7 +37,7 @@ export function inventoryOf(board: Board, catalogue: Catalogue | null): Inventor
 
 /** The bank of an output number. @throws RangeError when the supply has no such output. */
 export function bankOf(supply: Supply, output: number): Bank {
-  const bank = supply.banks.find(({ firstOutput, outputs }) => output >= firstOutput && output < firstOutput + outputs);
+  const bank = bankOfOutput(supply, output);
   if (bank === undefined) throw new RangeError(`${supply.id} has no output ${output}`);
   return bank;
 }

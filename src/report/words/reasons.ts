@@ -2,7 +2,6 @@ import { minorUnits } from '../../domain/quantities.js';
 import type { Reason, Refusal } from '../../planning/answer.js';
 import { needsText } from './needs.js';
 import { ruleWords } from './rule-words.js';
-import { safeText } from './safe-text.js';
 import { sentence, type Speech } from '../screen/screen.js';
 import { capital, fullStop, listText, outputsText, priceText } from './words.js';
 
@@ -33,12 +32,11 @@ export type Passage = { readonly title: string; readonly entries: readonly Passa
 export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): string =>
   `${verdictText(speech, reasons)} Nothing has been bought or plugged.`;
 
-function verdictText({ board, catalogue }: Speech, reasons: readonly Reason[]): string {
+function verdictText({ board, shop }: Speech, reasons: readonly Reason[]): string {
   if (reasons.some(({ kind }) => kind === 'request'))
     return 'There is no plan with all that you asked for; without some of it there is one.';
-  const sold = catalogue.supplies.length + catalogue.parts.length > 0;
   const pedals = board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`;
-  const gear = sold ? `What you own and what ${safeText(catalogue.name)} sells` : 'What you own';
+  const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
   return `${gear} cannot power ${pedals} by the rules.`;
 }
 

@@ -3,7 +3,6 @@ import type { Wiring } from '../../domain/plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { gapText, type Headline } from '../screen/headline.js';
-import { safeText } from './safe-text.js';
 import type { Speech } from '../screen/screen.js';
 import { capital, countText, priceText } from './words.js';
 
@@ -34,9 +33,9 @@ function movesText({ stays, moves, added, dropped, steps }: Changes): string {
   );
 }
 
-function costText({ board, catalogue }: Speech, { score, buy }: JudgedPlan): string {
+function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
   if (buy.supplies.length + buy.parts.length === 0) return 'Nothing to buy.';
-  return `Spend ${priceText(score.money, board)} at ${safeText(catalogue.name)}.`;
+  return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
 }
 
 function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {

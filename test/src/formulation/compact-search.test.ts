@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { tiersOf } from '../../../src/domain/aim.js';
@@ -28,7 +29,7 @@ async function best(
   catalogue: ReturnType<typeof catalogueOf>,
   onProgress?: (progress: Progress) => void,
 ) {
-  const question = questionOf(board, catalogue, { tiers, partial: false });
+  const question = questionOf(kitOf(board, catalogue), { tiers, partial: false });
   const outcome = await compactSearch(question, { engines, remainingMs: () => Infinity, onProgress });
   if (outcome.kind === 'stopped') throw new Error('it stopped without any reason to');
   return outcome.kind === 'impossible' ? 'impossible' : [...outcome.values.values()];

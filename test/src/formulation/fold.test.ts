@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -31,7 +32,7 @@ function question(pedals: number, tiers: readonly ChoosingTier[], price: number)
     partOf('stack', 5, { kind: 'join', mode: 'series' }),
   ];
   const board = boardOf(all, { policy: policyOf({ noisePrice }) });
-  return questionOf(board, catalogueOf([supply], parts), { tiers, partial: true });
+  return questionOf(kitOf(board, catalogueOf([supply], parts)), { tiers, partial: true });
 }
 
 /** What plans for so many pedals may add up to: no more units than pedals, two adapters and a join lead a pedal. */

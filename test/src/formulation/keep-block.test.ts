@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, WiredFeed } from '../../../src/domain/board.js';
@@ -45,7 +46,7 @@ function boardWith(
 }
 
 const questionFor = (board: Board, pinned: readonly string[] = []) =>
-  questionOf(board, null, {
+  questionOf(kitOf(board, null), {
     tiers: ['moved'],
     partial: false,
     today: { berths: berthsOf(board.wiring), exposed: new Set(), pinned: new Set(pinned.map(pedalId)) },

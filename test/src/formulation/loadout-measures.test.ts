@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
@@ -40,7 +41,7 @@ const supplies = [
     bankOf(3, nine, { isolated: false }),
   ]),
 ];
-const question = questionOf(boardOf(pedals), catalogueOf(supplies, parts), { tiers: ['cost'], partial: true });
+const question = questionOf(kitOf(boardOf(pedals), catalogueOf(supplies, parts)), { tiers: ['cost'], partial: true });
 const noisy: GroundMode | null = question.bench.modes.find(({ noise }) => noise === 'noisy') ?? null;
 
 const measured = (supply: string, ...hanging: readonly Hanging[]) =>

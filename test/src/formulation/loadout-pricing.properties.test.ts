@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -24,7 +25,7 @@ type Steps = { readonly question: Question; readonly fold: Fold; readonly earlie
 
 /** An aim's tiers, cut in two at a place; none come before the cut at 0. */
 function stepsOf({ board, catalogue }: Case, aim: ChoosingAim, cut: number): Steps {
-  const question = questionOf(board, catalogue, { tiers: tiersOf(aim), partial: true });
+  const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf(aim), partial: true });
   const tiers = (from: number, to: number): readonly Fold[] =>
     from === to ? [] : foldsOf({ ...question, tiers: question.tiers.slice(from, to) });
   const [fold] = tiers(cut, question.tiers.length);

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Policy } from '../../../src/domain/board.js';
@@ -50,7 +51,7 @@ function program({ supplies = [box], parts = [mini], policy = {}, owned = {}, ..
   });
   const required = new Map([[0, given.required ?? 0]]);
   const terms = { tiers: ['unpowered', 'cost'] as const, partial: given.partial ?? false, required };
-  const question = questionOf(board, catalogueOf(supplies, parts), terms);
+  const question = questionOf(kitOf(board, catalogueOf(supplies, parts)), terms);
   const [fold] = foldsOf(question);
   if (fold === undefined) throw new RangeError('there is no fold');
   const [first] = question.supplies;

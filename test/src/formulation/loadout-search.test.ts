@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Engine } from '../../../solver/engines/engine.js';
@@ -40,7 +41,7 @@ type Terms = { readonly tiers?: readonly Tier[]; readonly partial?: boolean; rea
 
 function asked(board: Board, catalogue: Catalogue, terms: Terms = {}): Asked {
   const { tiers = tiersOf('cost').slice(1), partial = false, required = 0 } = terms;
-  const question = questionOf(board, catalogue, { tiers, partial, required: new Map([[0, required]]) });
+  const question = questionOf(kitOf(board, catalogue), { tiers, partial, required: new Map([[0, required]]) });
   return { board, catalogue, question };
 }
 

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 
@@ -16,7 +17,7 @@ it.each(['loadouts', 'compact'] as const)('%s keep the limit of exposed pedals, 
       const { exposed } = everyPurchase(board, catalogue, 'cost').unbeaten;
       const expected = exposed.find(([, amount]) => amount <= mostExposed)?.[0] ?? null;
       if (expected !== null && expected !== exposed[0]?.[0]) seen.bites += 1;
-      const question = questionOf(board, catalogue, { tiers: ['money'], partial: false, mostExposed });
+      const question = questionOf(kitOf(board, catalogue), { tiers: ['money'], partial: false, mostExposed });
       const outcome = await optimise(question, { engines, remainingMs: () => Infinity, method });
       if (outcome.kind === 'stopped') throw new Error('nothing stops it');
       expect(outcome.kind === 'proven' ? outcome.values.get('money') : null).toBe(expected);

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Part } from '../../../src/domain/part.js';
@@ -33,7 +34,7 @@ type Setup = { readonly parts?: readonly Part[]; readonly owned?: Readonly<Recor
 function feeds(pedals: readonly Pedal[], units: readonly LoadedUnit[], { parts = [], owned = {} }: Setup = {}) {
   const ownedParts = new Map(Object.entries(owned).map(([id, count]) => [partId(id), count]));
   const board = boardOf(pedals, { owned: { supplies: new Map(), parts: ownedParts } });
-  const of = questionOf(board, catalogueOf([supply], parts), { tiers: [], partial: true });
+  const of = questionOf(kitOf(board, catalogueOf([supply], parts)), { tiers: [], partial: true });
   return namedFeeds(units, of);
 }
 

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 /** What two searches say to the same question, held against each other and against the audit. */
 import { expect } from 'vitest';
 
@@ -15,7 +16,7 @@ const tiersFor = ({ aim, partial }: Asked): readonly Tier[] =>
   tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
 
 export const questionFor = (asked: Asked): Question =>
-  questionOf(asked.of.board, asked.of.catalogue, { tiers: tiersFor(asked), partial: asked.partial });
+  questionOf(kitOf(asked.of.board, asked.of.catalogue), { tiers: tiersFor(asked), partial: asked.partial });
 
 /** Which of the two came to an end: both with a plan or both without one, or one of them alone. */
 export type Extent = 'plan' | 'impossible' | 'loadouts stopped' | 'compact stopped' | 'both stopped';

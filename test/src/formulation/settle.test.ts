@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -68,7 +69,7 @@ function question({
     },
   });
   const { tiers = tiersOf('cost'), partial = false, required = 0 } = terms;
-  return questionOf(board, catalogueOf(supplies, parts), { tiers, partial, required: new Map([[0, required]]) });
+  return questionOf(kitOf(board, catalogueOf(supplies, parts)), { tiers, partial, required: new Map([[0, required]]) });
 }
 
 type Unit = readonly [supply: string, ...hanging: readonly Hanging[]];
@@ -284,7 +285,7 @@ describe('whatever loadouts there are', () => {
         draws,
         ({ board, catalogue }, aim, partial, numbers) => {
           const tiers = tiersOf(aim);
-          const asked = questionOf(board, catalogue, { tiers, partial });
+          const asked = questionOf(kitOf(board, catalogue), { tiers, partial });
           const [fold, ...more] = foldsOf(asked);
           const all = someLoadouts(asked, numbers);
           if (fold === undefined || more.length > 0 || all.length === 0) return;

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -14,7 +15,7 @@ import { boardOf, catalogueOf, euros, pedalOf, policyOf } from '../../support/bu
 const question = (pedals: number, tiers: readonly Tier[]): Question => {
   const all = Array.from({ length: pedals }, (_, index) => pedalOf(`pedal-${index}`, 10 + index));
   const board = boardOf(all, { policy: policyOf({ noisePrice: euros(20) }) });
-  return questionOf(board, catalogueOf([]), { tiers, partial: true });
+  return questionOf(kitOf(board, catalogueOf([])), { tiers, partial: true });
 };
 
 /** A model whose columns 0 to 7 are the measures themselves; a unit of money is `price` minor units. */

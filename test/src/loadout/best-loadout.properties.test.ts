@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -70,7 +71,7 @@ function unlimited({ board, catalogue }: Case): Board {
 /** What the audit finds in a unit by itself. */
 function faultsOf(loadout: Loadout, given: Case): readonly string[] {
   const board = unlimited(given);
-  const question = questionOf(board, given.catalogue, { tiers: ['cost'], partial: true });
+  const question = questionOf(kitOf(board, given.catalogue), { tiers: ['cost'], partial: true });
   const feeds = namedFeeds([loadout], question);
   const { violations, malformed } = audit(board, given.catalogue, feeds, { partial: true });
   return [...violations, ...malformed].map(({ message }) => message);
@@ -98,7 +99,7 @@ function climb(carrier: Carrier, tags: Tags, counts: readonly number[], floor: n
 }
 
 const questionFor = ({ board, catalogue }: Case): Question =>
-  questionOf(board, catalogue, { tiers: ['cost'], partial: true });
+  questionOf(kitOf(board, catalogue), { tiers: ['cost'], partial: true });
 
 describe('the best loadout of a supply', () => {
   it.each([1, 2 ** 20])('is what trying everything finds, under tags in steps of %s', (scale) => {

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { partId, supplyId } from '../../../src/domain/quantities.js';
@@ -31,7 +32,9 @@ const catalogue = catalogueOf(
 
 describe('what there is to be had', () => {
   it('is every supply, owned units and those for sale', () => {
-    expect(supplyOffers(board, catalogue).map(({ supply, owned, forSale }) => [supply.id, owned, forSale])).toEqual([
+    expect(
+      supplyOffers(kitOf(board, catalogue)).map(({ supply, owned, forSale }) => [supply.id, owned, forSale]),
+    ).toEqual([
       ['many', 0, Infinity],
       ['few', 2, 4],
       ['gear', 1, 0],
@@ -39,7 +42,7 @@ describe('what there is to be had', () => {
   });
 
   it('is every lead of which there is one', () => {
-    expect(partOffers(board, catalogue).map(({ part, owned, forSale }) => [part.id, owned, forSale])).toEqual([
+    expect(partOffers(kitOf(board, catalogue)).map(({ part, owned, forSale }) => [part.id, owned, forSale])).toEqual([
       ['many-leads', 0, Infinity],
       ['gone', 1, 0],
       ['gear-lead', 3, 0],
@@ -47,7 +50,7 @@ describe('what there is to be had', () => {
   });
 
   it('is the gear alone without a catalogue', () => {
-    expect(supplyOffers(board, null).map(({ supply }) => supply.id)).toEqual(['gear']);
-    expect(partOffers(board, null).map(({ part }) => part.id)).toEqual(['gear-lead']);
+    expect(supplyOffers(kitOf(board, null)).map(({ supply }) => supply.id)).toEqual(['gear']);
+    expect(partOffers(kitOf(board, null)).map(({ part }) => part.id)).toEqual(['gear-lead']);
   });
 });

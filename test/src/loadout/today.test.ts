@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { WiredFeed } from '../../../src/domain/board.js';
@@ -39,7 +40,7 @@ describe('the units of today', () => {
     const board = boardOf([], { owned: { supplies: new Map([[supplyId('quay'), 4]]), parts: new Map() } });
     const today = todayOf([wiredOn('a', 2, [1]), wiredOn('b', 2, [3]), wiredOn('c', 4, [1])]);
     expect(unitsInUse(quay, today)).toEqual([2, 4]);
-    const offers = supplyOffers(board, catalogueOf([quay]), today);
+    const offers = supplyOffers(kitOf(board, catalogueOf([quay])), today);
     expect(offers.map(({ owned, forSale, unit }) => [owned, forSale, unit])).toEqual([
       [1, 0, 2],
       [1, 0, 4],

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { marked, type Tokens } from 'marked';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -30,10 +31,14 @@ const board = boardOf(
 const asked = [{ quay: 1, dory: 2 }, { dory: 2 }].map(
   (units) => new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count])),
 );
-const input: ComparisonInput = { board, catalogue, comparison: await compare(board, catalogue, { engines, asked }) };
+const input: ComparisonInput = {
+  kit: kitOf(board, catalogue),
+  comparison: await compare(kitOf(board, catalogue), { engines, asked }),
+};
 const impossible: ComparisonInput = await (async () => {
   const hungry = boardOf([pedalOf('amplifier', 9000)], { name: 'Hungry' });
-  return { board: hungry, catalogue, comparison: await compare(hungry, catalogue, { engines }) };
+  const kit = kitOf(hungry, catalogue);
+  return { kit, comparison: await compare(kit, { engines }) };
 })();
 
 const textOf = (ending: string, of = input): string => comparisonReports.makerFor(`x${ending}`)?.(of) ?? '';
@@ -41,12 +46,14 @@ const textOf = (ending: string, of = input): string => comparisonReports.makerFo
 /** The same with every name another. */
 function named({ comparison }: ComparisonInput, name: string): ComparisonInput {
   return {
-    board: { ...board, name, pedals: board.pedals.map((pedal) => ({ ...pedal, name: `${name}${pedal.id}` })) },
-    catalogue: {
-      ...catalogue,
-      name,
-      supplies: catalogue.supplies.map((supply) => ({ ...supply, name: `${name}${supply.id}` })),
-    },
+    kit: kitOf(
+      { ...board, name, pedals: board.pedals.map((pedal) => ({ ...pedal, name: `${name}${pedal.id}` })) },
+      {
+        ...catalogue,
+        name,
+        supplies: catalogue.supplies.map((supply) => ({ ...supply, name: `${name}${supply.id}` })),
+      },
+    ),
     comparison,
   };
 }

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { reportEndings, reportFormatOf, reportText } from '../../../src/report/formats.js';
@@ -6,7 +7,7 @@ import type { Answer } from '../../../src/planning/answer.js';
 import { tideway } from './samples.js';
 
 const answer: Answer = { kind: 'plan', aim: 'cost', wiring: tideway.wiring, gap: null, reasons: [] };
-const input = { board: tideway.board, catalogue: tideway.catalogue, answer };
+const input = { kit: kitOf(tideway.board, tideway.catalogue), answer };
 
 describe('the format of a report', () => {
   it.each([
@@ -36,6 +37,6 @@ describe('the format of a report', () => {
   });
 
   it('is the same JSON that the command prints', () => {
-    expect(reportText('json', input)).toBe(answerJson(input.board, input.catalogue, answer));
+    expect(reportText('json', input)).toBe(answerJson(input.kit, answer));
   });
 });

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../src/domain/kit.js';
 import type { Answer } from '../../../src/planning/answer.js';
 import { handoutOf, type Handout, type PlanHandout } from '../../../src/report/words/handout.js';
 import { everything } from './everything.js';
@@ -9,15 +10,16 @@ const same = (id: string): string => id;
 /** The plan of everything that a plan can hold. */
 export function planOf(named: (id: string) => string = same): PlanHandout {
   const { board, catalogue, wiring, reasons } = everything(named);
-  return asPlan(handoutOf({ board, catalogue, answer: { kind: 'plan', aim: 'cost', wiring, gap: null, reasons } }));
+  return asPlan(
+    handoutOf({ kit: kitOf(board, catalogue), answer: { kind: 'plan', aim: 'cost', wiring, gap: null, reasons } }),
+  );
 }
 
 /** The plainest plan. */
 export const plainPlan = (): PlanHandout =>
   asPlan(
     handoutOf({
-      board: tideway.board,
-      catalogue: tideway.catalogue,
+      kit: kitOf(tideway.board, tideway.catalogue),
       answer: { kind: 'plan', aim: 'cost', wiring: tideway.wiring, gap: null, reasons: [] },
     }),
   );
@@ -25,7 +27,7 @@ export const plainPlan = (): PlanHandout =>
 /** The plan of everything as a difference against today. */
 export function movingPlan(named: (id: string) => string = same): PlanHandout {
   const { board, catalogue, plan } = moving(named);
-  return asPlan(handoutOf({ board, catalogue, answer: { ...plan, evidence: { kind: 'agreement' } } }));
+  return asPlan(handoutOf({ kit: kitOf(board, catalogue), answer: { ...plan, evidence: { kind: 'agreement' } } }));
 }
 
 /** Every kind of answer about the board of everything. */
@@ -39,7 +41,7 @@ export function allHandouts(named: (id: string) => string = same): readonly Hand
     { kind: 'impossible', aim: 'cost', reasons },
     { kind: 'stopped', aim: 'cost' },
   ];
-  return [...answers.map((answer) => handoutOf({ board, catalogue, answer })), movingPlan(named)];
+  return [...answers.map((answer) => handoutOf({ kit: kitOf(board, catalogue), answer })), movingPlan(named)];
 }
 
 function asPlan(handout: Handout): PlanHandout {

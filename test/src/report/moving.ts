@@ -1,3 +1,5 @@
+import { wiredFeeds } from '../../../src/planning/check/wired-feeds.js';
+import { kitOf } from '../../../src/domain/kit.js';
 import { millivolts } from '../../../src/domain/quantities.js';
 import type { Answer } from '../../../src/planning/answer.js';
 import { changesOf } from '../../../src/planning/rewire/changes.js';
@@ -22,7 +24,7 @@ export function moving(named: (id: string) => string) {
     .map((feed) => wiredOf(elsewhere.get(feed.pedal) ?? feed));
   const dropped = wiredOf(feedOf('nowhere', 'joiner', 8));
   const board = { ...all.board, wiring: [...wiring, dropped] };
-  const changes = changesOf(board, all.catalogue, all.wiring);
+  const changes = changesOf(kitOf(board, all.catalogue), wiredFeeds(kitOf(board, all.catalogue)).feeds, all.wiring);
   const plan: Plan = { kind: 'plan', aim: 'moves', wiring: all.wiring, gap: null, reasons: all.reasons, changes };
   return { ...all, board, plan };
 }

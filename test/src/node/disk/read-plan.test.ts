@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -29,7 +30,7 @@ async function faultsOf(text: string): Promise<readonly string[]> {
 const { board, catalogue, wiring } = tideway;
 /** What a result says of a plan: all but the measures that only the audit knows. */
 const { outlets: _outlets, totals: _totals, grounds: _grounds, exposures: _exposures, ...said } = wiring;
-const json = answerJson(board, catalogue, { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] });
+const json = answerJson(kitOf(board, catalogue), { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] });
 
 describe('a result file', () => {
   it('is read back to what was printed', async () => {

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -58,7 +59,7 @@ describe('an output of a unit that is not in use', () => {
     fc.assert(
       fc.property(questions, ([of, choices]) => {
         const question = questionOf(of, choices);
-        const answer = checkOutput(of.board, of.catalogue, question);
+        const answer = checkOutput(kitOf(of.board, of.catalogue), question);
         expect(answer).toMatchObject({ inPlace: false, company: [] });
         const around = { ...of, supply: supplyIn(of, question.supply), others: [], company: [] };
         expectAgreement(around, question, answer);
@@ -112,7 +113,7 @@ describe('an output of a unit in use', () => {
           others: rest.filter((feed) => !company.includes(feed)),
           company,
         };
-        const answer = checkOutput(board, of.catalogue, question);
+        const answer = checkOutput(kitOf(board, of.catalogue), question);
         expect(answer.inPlace).toBe(true);
         expect(new Set(answer.company)).toEqual(new Set(company.map(({ pedal }) => pedal)));
         expectAgreement(around, question, answer);

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
@@ -20,7 +21,7 @@ type Asked = { readonly pedal?: string; readonly unit?: number; readonly output?
 
 function asked(given: PluggedCase, { pedal = 'one', unit = 1, output = 1 }: Asked = {}): OutputAnswer {
   const { board, catalogue } = pluggedCase(given);
-  return checkOutput(board, catalogue, { pedal: pedalId(pedal), supply: supplyId('box'), unit, output });
+  return checkOutput(kitOf(board, catalogue), { pedal: pedalId(pedal), supply: supplyId('box'), unit, output });
 }
 
 const rulesOf = ({ trials }: OutputAnswer): readonly (readonly string[])[] =>
@@ -246,12 +247,12 @@ describe('a question in typed words', () => {
   const { board, catalogue } = pluggedCase({ pedals: pairWith(), supplies: [box(2)], wiring: [] });
   const said = { pedal: 'one', supply: 'box', unit: 1, output: 2 };
   const faultsOf = (of: Partial<typeof said>, of2: typeof catalogue | null = catalogue) => {
-    const resolved = resolveQuestion(board, of2, { ...said, ...of });
+    const resolved = resolveQuestion(kitOf(board, of2), { ...said, ...of });
     return resolved.kind === 'unknown' ? resolved.faults : [];
   };
 
   it('names what there is', () => {
-    expect(resolveQuestion(board, catalogue, said)).toEqual({ kind: 'question', question: said });
+    expect(resolveQuestion(kitOf(board, catalogue), said)).toEqual({ kind: 'question', question: said });
   });
 
   it('is told what is not there, and what is near', () => {
@@ -272,8 +273,8 @@ describe('a question in typed words', () => {
 
   it('is refused by the library when it names nothing', () => {
     const question = { pedal: pedalId('one'), supply: supplyId('box'), unit: 1, output: 3 };
-    expect(() => checkOutput(board, catalogue, question)).toThrow(RangeError);
-    expect(() => checkOutput(board, null, { ...question, output: 1 })).toThrow(RangeError);
+    expect(() => checkOutput(kitOf(board, catalogue), question)).toThrow(RangeError);
+    expect(() => checkOutput(kitOf(board, null), { ...question, output: 1 })).toThrow(RangeError);
   });
 });
 
@@ -282,7 +283,7 @@ it('a part that is described by the gear alone serves as well', () => {
   const { board, catalogue } = pluggedCase({ pedals: one(50, positive), supplies: [box(1)], gear, wiring: [] });
   const owned = { ...board.owned, parts: new Map([[partId('flip'), 1]]) };
   const question = { pedal: pedalId('one'), supply: supplyId('box'), unit: 1, output: 1 };
-  expect(checkOutput({ ...board, owned }, catalogue, question).fits).toBe(true);
-  const without = checkOutput(board, catalogue, question);
+  expect(checkOutput(kitOf({ ...board, owned }, catalogue), question).fits).toBe(true);
+  const without = checkOutput(kitOf(board, catalogue), question);
   expect(rulesOf(without)).toEqual([['stock']]);
 });

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -30,7 +31,7 @@ describe('a plan of choose, plugged as it says', () => {
         const answer = await choose(board, catalogue, { partial: true });
         if (answer.kind !== 'plan') throw new Error('a plan that may leave out every pedal always exists');
         const { feeds, unpowered, exposed, score, buy } = answer.wiring;
-        const checked = check(wiredAs(board, feeds.map(wiredOf)), catalogue);
+        const checked = check(kitOf(wiredAs(board, feeds.map(wiredOf)), catalogue));
         expect(checked).toMatchObject({ status: 'safe', findings: [] });
         expect(checked.wiring).toMatchObject({ unpowered, exposed, score: { ...score } });
         expect(new Set(checked.wiring.buy.parts)).toEqual(new Set(buy.parts));
@@ -119,7 +120,7 @@ describe('a wiring that is broken on purpose', () => {
         const before = found.feeds.map(wiredOf);
         expect(isSound(of.board, of.catalogue, before)).toBe(true);
         const wiring = all.reduce<readonly WiredFeed[]>((so, move) => moved(of, so, move), before);
-        const { status, findings } = check(wiredAs(of.board, wiring), of.catalogue);
+        const { status, findings } = check(kitOf(wiredAs(of.board, wiring), of.catalogue));
         expect(status).toBe(isSound(of.board, of.catalogue, wiring) ? 'safe' : 'unsafe');
         seen[status] += 1;
         for (const { rule } of findings) broken.add(rule);

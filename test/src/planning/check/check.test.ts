@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Feed } from '../../../../src/domain/plan.js';
@@ -25,7 +26,7 @@ const ruleCases = [...ofOneOutput, ...ofOneUnit, ...ofTheWhole];
 
 function checked(given: PluggedCase): Check {
   const { board, catalogue } = pluggedCase(given);
-  return check(board, catalogue);
+  return check(kitOf(board, catalogue));
 }
 
 const rulesOf = ({ findings }: Check): readonly string[] => findings.map(({ rule }) => rule);
@@ -239,7 +240,7 @@ describe('without a catalogue', () => {
     const supply = { ...box(1), price: null, stock: 0 };
     const owned = { supplies: new Map([[supplyId('box'), 1]]), parts: new Map() };
     const alone = { ...board, gear: { supplies: [supply], parts: [] }, owned };
-    expect(check(alone, null)).toMatchObject({ status: 'safe', soft: [] });
+    expect(check(kitOf(alone, null))).toMatchObject({ status: 'safe', soft: [] });
   });
 });
 
@@ -249,5 +250,5 @@ it('a board that plugs a pedal twice, which none that was read does, is refused'
     supplies: [box(2)],
     wiring: [plug('one'), plug('one', { outputs: [2] })],
   });
-  expect(() => check(given.board, given.catalogue)).toThrow(RangeError);
+  expect(() => check(kitOf(given.board, given.catalogue))).toThrow(RangeError);
 });

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { afterAll, expect, test } from 'vitest';
 
 import type { Engine } from '../../../../solver/engines/engine.js';
@@ -29,13 +30,13 @@ test('the gap of a plan that is not proven is told in money, not in the steps of
     supplyOf('large', 70, [outputs], { total: currentTotal(1200) }),
   ]);
   const idle: Engine = { ...engines.trusted, solve: () => Promise.resolve({ kind: 'failed', reason: 'idle' }) };
-  const answer = await choose(board, catalogue, { engines: { trusted: idle, second: null }, method: 'compact' });
+  const answer = await choose(kitOf(board, catalogue), { engines: { trusted: idle, second: null }, method: 'compact' });
   expect(answer).toMatchObject({ kind: 'plan', gap: { tier: 'cost', value: 7000, bound: 6000 } });
 });
 
 test('where time runs out and no quick plan keeps the budget, a partial plan leaves every pedal out', async () => {
   const board = boardOf([pedalOf('one', 100)], { policy: policyOf({ budget: euros(1) }) });
   const catalogue = catalogueOf([supplyOf('dear', 50, [bankOf(1, [settingOf(9, 100)])])]);
-  const answer = await choose(board, catalogue, { engines, partial: true, remainingMs: () => 0 });
+  const answer = await choose(kitOf(board, catalogue), { engines, partial: true, remainingMs: () => 0 });
   expect(answer).toMatchObject({ kind: 'plan', wiring: { feeds: [], unpowered: ['one'] } });
 });

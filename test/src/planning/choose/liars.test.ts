@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -24,7 +25,7 @@ const boards = [...sample.filter(isPossible).slice(0, 8), ...sample.filter((of) 
 async function extents(engines: Engines, partial: boolean): Promise<readonly Extent[]> {
   const found: Extent[] = [];
   for (const of of boards) {
-    const answer = await choose(of.board, of.catalogue, { engines, partial, method: 'compact' });
+    const answer = await choose(kitOf(of.board, of.catalogue), { engines, partial, method: 'compact' });
     found.push(expectNotWrong(answer, of, { aim: 'cost', partial }));
   }
   return found;
@@ -82,7 +83,7 @@ describe('an engine that does not answer', () => {
     ['nor the other', (liar) => ({ trusted: liar(honest.trusted), second: liar(second) }), silent],
   ])('keeps nobody waiting for ever: %s', async (_, enginesWith, liar) => {
     if (of === undefined) throw new Error('no board');
-    const answer = await choose(of.board, of.catalogue, {
+    const answer = await choose(kitOf(of.board, of.catalogue), {
       engines: enginesWith(liar),
       method: 'compact',
       remainingMs: patience(),

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Pedal } from '../../../../src/domain/pedal.js';
@@ -22,7 +23,7 @@ function refusals(given: Given) {
   const { board, catalogue } = caseOf(given);
   const [pedal] = board.pedals;
   if (pedal === undefined) throw new Error('no pedal');
-  return refusalsOf(pedal, board, catalogue);
+  return refusalsOf(pedal, kitOf(board, catalogue));
 }
 
 const rulesOf = (given: Given): readonly Rule[] => refusals(given).map(({ rule }) => rule);

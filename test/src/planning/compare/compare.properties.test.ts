@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -46,7 +47,7 @@ describe.each(choosingAims)('under the aim of %s', (aim) => {
     await fc.assert(
       fc.asyncProperty(shoppingCase, fc.integer({ min: 1, max: 6 }), async (of, best) => {
         const { purchases } = everyPurchase(of.board, of.catalogue, aim);
-        const comparison = await compare(of.board, of.catalogue, { aim, best, engines });
+        const comparison = await compare(kitOf(of.board, of.catalogue), { aim, best, engines });
         const options = planned(comparison.options);
         seen[options.length === 0 ? 'none' : options.length > 1 ? 'several' : 'one'] += 1;
         const listed: Counts[] = [];
@@ -74,7 +75,7 @@ describe('what money buys', () => {
     await fc.assert(
       fc.asyncProperty(noisyCase, async (of) => {
         const { unbeaten, purchases } = everyPurchase(of.board, of.catalogue, 'cost');
-        const comparison = await compare(of.board, of.catalogue, { best: 1, engines });
+        const comparison = await compare(kitOf(of.board, of.catalogue), { best: 1, engines });
         expect(comparison.tradeOffs.length).toBe(purchases.length === 0 ? 0 : 2);
         for (const { against, points, complete } of comparison.tradeOffs) {
           expect(complete).toBe(true);
@@ -110,7 +111,7 @@ describe('a purchase that is asked for', () => {
             }),
           );
           const aim = choosingAims[(dice.pop() ?? 0) % 3] ?? 'cost';
-          const comparison = await compare(board, catalogue, { aim, best: 1, asked: [bought], engines });
+          const comparison = await compare(kitOf(board, catalogue), { aim, best: 1, asked: [bought], engines });
           const option = comparison.options.find(({ asked }) => asked);
           expect(option).toBeDefined();
           const paid = catalogue.supplies.reduce((sum, { id, price }) => sum + (bought.get(id) ?? 0) * (price ?? 0), 0);

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
@@ -20,7 +21,7 @@ import { sharedEngines } from '../../../support/choosing.js';
 
 const engines = sharedEngines();
 const sideBySide = (board: Board, catalogue: Catalogue, options: CompareOptions = {}) =>
-  compare(board, catalogue, { engines, ...options });
+  compare(kitOf(board, catalogue), { engines, ...options });
 
 const buying = (units: Readonly<Record<string, number>>): Bought =>
   new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count]));

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { PedalId } from '../../../../src/domain/quantities.js';
 import { explain, type Explanation } from '../../../../src/planning/explain/explain.js';
 import { factsOf, relaxed, sameFact, type Fact } from '../../../../src/planning/explain/facts.js';
-import type { Situation } from '../../../../src/planning/solve.js';
+import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { conflictsOf } from '../../../support/conflicts.js';
 import { sharedEngines } from '../../../support/choosing.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
@@ -13,24 +13,26 @@ const engines = sharedEngines();
 /** A busy machine must not end the search for a smallest set early. */
 const patient = { engines, shrinkMs: 100_000 };
 
-async function impossible({ board, catalogue }: Situation): Promise<Extract<Explanation, { kind: 'impossible' }>> {
-  const explanation = await explain(board, catalogue, patient);
+async function impossible(kit: Kit): Promise<Extract<Explanation, { kind: 'impossible' }>> {
+  const explanation = await explain(kit, patient);
   if (explanation.kind !== 'impossible') throw new Error(`it is ${explanation.kind}`);
   return explanation;
 }
 
 /** By brute force: whether these pedals cannot all have power while these facts hold, and no others. */
-function cannotHold(pedals: readonly PedalId[], facts: readonly Fact[], situation: Situation): boolean {
-  const others = factsOf(situation).filter((fact) => !facts.some((each) => sameFact(each, fact)));
-  const { board, catalogue } = relaxed(situation, others);
+function cannotHold(pedals: readonly PedalId[], facts: readonly Fact[], kit: Kit): boolean {
+  const others = factsOf(kit).filter((fact) => !facts.some((each) => sameFact(each, fact)));
+  const { board, catalogue } = relaxed(kit, others);
+  if (catalogue === null) throw new Error('there is no shop');
   return conflictsOf(board, catalogue).isConflict(pedals);
 }
 
 describe.each(impossibleCases)('$why', (one) => {
-  const situation = caseFor(one);
+  const { board, catalogue } = caseFor(one);
+  const kit = kitOf(board, catalogue);
 
   it('is explained by the smallest set, from which nothing can be taken away', async () => {
-    const { conflicts, whole } = await impossible(situation);
+    const { conflicts, whole } = await impossible(kit);
     expect(whole).toBe(true);
     const [first] = conflicts;
     if (first === undefined) throw new Error('nothing is explained');
@@ -38,13 +40,13 @@ describe.each(impossibleCases)('$why', (one) => {
     expect(facts.map(({ kind }) => kind).sort()).toEqual([...one.facts].sort());
     expect(pedals).toEqual(one.pedals);
     expect(size).toBe('smallest');
-    expect(cannotHold(pedals, facts, situation)).toBe(true);
+    expect(cannotHold(pedals, facts, kit)).toBe(true);
     for (const gone of pedals)
       expect(
         cannotHold(
           pedals.filter((id) => id !== gone),
           facts,
-          situation,
+          kit,
         ),
       ).toBe(false);
     for (const gone of facts)
@@ -52,7 +54,7 @@ describe.each(impossibleCases)('$why', (one) => {
         cannotHold(
           pedals,
           facts.filter((fact) => fact !== gone),
-          situation,
+          kit,
         ),
       ).toBe(false);
   });

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
@@ -35,7 +36,7 @@ type Plan = Extract<Explanation, { kind: 'plan' }>;
 
 async function planFor(asked: Board, catalogue: Catalogue, pedal?: string): Promise<Plan> {
   const named = pedal === undefined ? {} : { pedal: pedalId(pedal) };
-  const explanation = await explain(asked, catalogue, { engines, ...named });
+  const explanation = await explain(kitOf(asked, catalogue), { engines, ...named });
   if (explanation.kind !== 'plan') throw new Error(`it is ${explanation.kind}`);
   expect(explanation.whole).toBe(true);
   return explanation;
@@ -118,10 +119,10 @@ describe('why a pedal sits where it does', () => {
   });
 
   it('does not know a pedal that is not on the board', async () => {
-    await expect(explain(board, shop, { engines, pedal: pedalId('kazoo') })).rejects.toThrow(RangeError);
+    await expect(explain(kitOf(board, shop), { engines, pedal: pedalId('kazoo') })).rejects.toThrow(RangeError);
   });
 });
 
 it('stops when it is told to', async () => {
-  expect(await explain(board, shop, { engines, remainingMs: () => 0 })).toMatchObject({ kind: 'stopped' });
+  expect(await explain(kitOf(board, shop), { engines, remainingMs: () => 0 })).toMatchObject({ kind: 'stopped' });
 });

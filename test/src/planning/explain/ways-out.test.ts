@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 
 import { audit } from '../../../../src/audit/audit.js';
-import type { Board, Catalogue, Policy } from '../../../../src/domain/board.js';
 import { factorOfThousandths, minorUnits } from '../../../../src/domain/quantities.js';
 import { explain } from '../../../../src/planning/explain/explain.js';
 import { at } from '../../../../src/planning/explain/factor-ways.js';
 import { withMore } from '../../../../src/planning/explain/stock-ways.js';
 import type { WayOut } from '../../../../src/planning/explain/way-out.js';
-import type { Situation } from '../../../../src/planning/solve.js';
+import { withPolicy } from '../../../../src/domain/changed-kit.js';
+import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { sharedEngines } from '../../../support/choosing.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
@@ -15,29 +15,28 @@ import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 const engines = sharedEngines();
 const patient = { engines, shrinkMs: 100_000 };
 
-const isPossible = ({ board, catalogue }: Situation): boolean =>
-  bruteForce(board, catalogue, { aim: 'cost', partial: false }).kind === 'plan';
+function planOf({ board, catalogue }: Kit) {
+  if (catalogue === null) throw new Error('there is no shop');
+  return bruteForce(board, catalogue, { aim: 'cost', partial: false });
+}
 
-const withPolicy = ({ board, catalogue }: Situation, policy: Partial<Policy>): Situation => ({
-  board: { ...board, policy: { ...board.policy, ...policy } },
-  catalogue,
-});
+const isPossible = (kit: Kit): boolean => planOf(kit).kind === 'plan';
 
 /** The same change, one step less of it; null where it has no steps. */
-function oneStepLess({ change }: WayOut, situation: Situation): Situation | null {
+function oneStepLess({ change }: WayOut, kit: Kit): Kit | null {
   switch (change.kind) {
     case 'budget':
-      return withPolicy(situation, { budget: minorUnits(change.to - 1) });
+      return withPolicy(kit, { budget: minorUnits(change.to - 1) });
     case 'bricks':
     case 'sockets':
-      return withPolicy(situation, { [change.kind]: change.to - 1 });
+      return withPolicy(kit, { [change.kind]: change.to - 1 });
     case 'factor': {
       const thousandths = (change.to.numerator * 1000) / change.to.denominator;
       expect(factorOfThousandths(thousandths)).toEqual(change.to);
-      return at(thousandths + 1, change.factor, situation);
+      return at(thousandths + 1, change.factor, kit);
     }
     case 'stock':
-      return withMore(change, change.units - 1, situation);
+      return withMore(change, change.units - 1, kit);
     case 'limits':
     case 'chains':
     case 'lead':
@@ -49,31 +48,31 @@ function oneStepLess({ change }: WayOut, situation: Situation): Situation | null
 }
 
 /** The least money of any plan, by brute force; the noise price would count as money. */
-function leastMoney(board: Board, catalogue: Catalogue): number {
-  const quiet = { ...board, policy: { ...board.policy, noisePrice: minorUnits(0) } };
-  const best = bruteForce(quiet, catalogue, { aim: 'cost', partial: false });
+function leastMoney(kit: Kit): number {
+  const best = planOf(withPolicy(kit, { noisePrice: minorUnits(0) }));
   return best.kind === 'plan' ? best.score.money : Infinity;
 }
 
 describe.each(impossibleCases)('$why', (one) => {
-  const situation = caseFor(one);
+  const { board: given, catalogue: shop } = caseFor(one);
+  const kit = kitOf(given, shop);
 
   it('has ways out that each give a plan by itself, and would not by less', async () => {
-    const explanation = await explain(situation.board, situation.catalogue, patient);
+    const explanation = await explain(kit, patient);
     if (explanation.kind !== 'impossible') throw new Error(`it is ${explanation.kind}`);
     const { ways, whole } = explanation;
     expect(whole).toBe(true);
     expect(ways.map(({ change }) => change.kind).sort()).toEqual([...one.ways].sort());
-    expect(isPossible(situation)).toBe(false);
+    expect(isPossible(kit)).toBe(false);
     for (const way of ways) {
-      const { board, catalogue } = way.situation;
+      const { board, catalogue } = way.kit;
       const { violations, malformed } = audit(board, catalogue, way.wiring.feeds, { partial: false });
       expect([...violations, ...malformed]).toEqual([]);
       expect(way.wiring.feeds).toHaveLength(board.pedals.length);
-      expect(isPossible(way.situation)).toBe(true);
-      const less = oneStepLess(way, situation);
+      expect(isPossible(way.kit)).toBe(true);
+      const less = oneStepLess(way, kit);
       if (less !== null) expect(isPossible(less)).toBe(false);
-      if (way.cheapest === true) expect(way.wiring.score.money).toBe(leastMoney(board, catalogue));
+      if (way.cheapest === true) expect(way.wiring.score.money).toBe(leastMoney(way.kit));
     }
   });
 });

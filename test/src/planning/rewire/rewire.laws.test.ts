@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -19,7 +20,7 @@ const runs = 80;
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
 async function planFor({ board, catalogue }: Case, options: RewireOptions = {}): Promise<Plan | null> {
-  const answer = await rewire(board, catalogue, { engines, ...options });
+  const answer = await rewire(kitOf(board, catalogue), { engines, ...options });
   if (answer.kind === 'stopped') throw new Error('there is no limit of time');
   return answer.kind === 'plan' ? answer : null;
 }
@@ -31,7 +32,7 @@ const changesIn = ({ changes }: Plan) => {
 
 /** Whether today's wiring keeps every rule, powers every pedal and uses nothing that is not owned. */
 function isWell({ board, catalogue }: Case): boolean {
-  const { status, wiring } = check(board, catalogue);
+  const { status, wiring } = check(kitOf(board, catalogue));
   return status === 'safe' && wiring.unpowered.length === 0 && wiring.score.money === 0;
 }
 
@@ -127,7 +128,7 @@ describe('re-plugging', () => {
         const plan = await planFor(of, { partial });
         if (plan === null) return;
         const { board, catalogue } = of;
-        const today = wiredFeeds(board, catalogue).feeds;
+        const today = wiredFeeds(kitOf(board, catalogue)).feeds;
         const plugged = carriedOut(changesIn(plan).steps, today, board, catalogue, seen);
         expect(plugged).toEqual(new Map(plan.wiring.feeds.map((feed) => [feed.pedal, feed])));
       }),

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -15,7 +16,7 @@ const runs = 300;
 
 /** The proven plan, null when it is impossible. @throws Error when nothing was proven: there is no limit of time. */
 async function proven({ board, catalogue }: Case, options: RewireOptions): Promise<Wiring | null> {
-  const answer = await rewire(board, catalogue, { engines, ...options });
+  const answer = await rewire(kitOf(board, catalogue), { engines, ...options });
   if (answer.kind === 'impossible') return null;
   if (answer.kind === 'plan' && answer.gap === null) return answer.wiring;
   throw new Error(`nothing was proven: ${JSON.stringify(answer)}`);

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
@@ -56,7 +57,7 @@ function wired(
 }
 
 async function planOf(board: Board, catalogue: Catalogue | null = null, options: RewireOptions = {}) {
-  const answer = await rewire(board, catalogue, { engines, ...options });
+  const answer = await rewire(kitOf(board, catalogue), { engines, ...options });
   if (answer.kind !== 'plan' || answer.gap !== null || answer.changes === undefined)
     throw new Error(`no proven plan: ${JSON.stringify(answer)}`);
   return { ...answer, changes: answer.changes };
@@ -67,7 +68,7 @@ async function reasonsOf(
   catalogue: Catalogue | null,
   options: RewireOptions,
 ): Promise<readonly Reason[]> {
-  const answer: Answer = await rewire(board, catalogue, { engines, ...options });
+  const answer: Answer = await rewire(kitOf(board, catalogue), { engines, ...options });
   if (answer.kind !== 'impossible') throw new Error(`a plan exists: ${JSON.stringify(answer)}`);
   return answer.reasons;
 }
@@ -235,7 +236,7 @@ describe('a pedal that must stay', () => {
 
   it('must be plugged in', async () => {
     const board = wired([pedalOf('delay', 70)], [small(1)], []);
-    await expect(rewire(board, null, { engines, keep: [id('delay')] })).rejects.toThrow(RangeError);
+    await expect(rewire(kitOf(board, null), { engines, keep: [id('delay')] })).rejects.toThrow(RangeError);
   });
 });
 
@@ -272,7 +273,7 @@ describe('what was asked for and makes it impossible', () => {
     expect(await reasonsOf(board, null, { keep: [id('reverb')] })).toMatchObject([
       { kind: 'request', requests: [{ kind: 'keep', pedal: 'reverb', why: { rule: 'current' } }], needed: null },
     ]);
-    const answer = await rewire(board, null, { engines, keep: [id('reverb')], partial: true });
+    const answer = await rewire(kitOf(board, null), { engines, keep: [id('reverb')], partial: true });
     expect(answer.kind).toBe('impossible');
   });
 
@@ -307,7 +308,7 @@ describe('without much time', () => {
   it('says so, and needs no reason for every move', async () => {
     const pedals = [pedalOf('delay', 70), pedalOf('chorus', 70), pedalOf('reverb', 300, { startup: milliamps(350) })];
     const board = wired(pedals, [small(2), strong(1)], [quay('delay', 3), quay('chorus', 1)]);
-    const answer = await rewire(board, null, { engines, remainingMs: () => 0 });
+    const answer = await rewire(kitOf(board, null), { engines, remainingMs: () => 0 });
     if (answer.kind !== 'plan') throw new Error('there is a plan at first sight');
     expect(answer.gap).not.toBeNull();
     expect(answer.changes?.steps.length).toBeGreaterThan(0);

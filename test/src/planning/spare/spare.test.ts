@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
@@ -107,7 +108,7 @@ const cases: readonly (readonly [string, ReturnType<typeof plugged>, Partial<Roo
 ];
 
 async function spareOf({ board, catalogue }: ReturnType<typeof plugged>): Promise<Spare> {
-  const found = await spare(board, catalogue, { engines });
+  const found = await spare(kitOf(board, catalogue), { engines });
   if (found.kind !== 'spare') throw new Error(`it is ${found.kind}`);
   expect(found.whole).toBe(true);
   return found;
@@ -130,7 +131,7 @@ async function fitsAsPlugged(
   added: Board['pedals'],
 ): Promise<boolean> {
   const keep = board.pedals.map(({ id }) => id);
-  const answer = await rewire(withPedals(board, added), catalogue, { engines, keep, buy: 'never' });
+  const answer = await rewire(kitOf(withPedals(board, added), catalogue), { engines, keep, buy: 'never' });
   expect(answer.kind).not.toBe('stopped');
   return answer.kind === 'plan';
 }
@@ -185,11 +186,11 @@ describe('a wiring that is no basis', () => {
 
   it('is told where it breaks a rule, or where there is no plan either', async () => {
     const { board, catalogue } = given;
-    const unsafe = await spare({ ...board, wiring: [wired('strong', 1)] }, catalogue, { engines });
+    const unsafe = await spare(kitOf({ ...board, wiring: [wired('strong', 1)] }, catalogue), { engines });
     expect(unsafe).toMatchObject({ kind: 'unsafe', findings: [{ rule: 'current' }] });
     const hopeless = { ...board, pedals: [pedalOf('hopeless', 900)] };
-    expect(await spare(hopeless, catalogue, { engines })).toEqual({ kind: 'impossible' });
-    expect(await spare(board, catalogue, { engines, remainingMs: () => 0 })).toEqual({ kind: 'stopped' });
+    expect(await spare(kitOf(hopeless, catalogue), { engines })).toEqual({ kind: 'impossible' });
+    expect(await spare(kitOf(board, catalogue), { engines, remainingMs: () => 0 })).toEqual({ kind: 'stopped' });
   });
 });
 
@@ -197,8 +198,7 @@ describe('one more pedal', () => {
   const given = plugged([small(1), large(1)], [weak], [wired('weak', 2)]);
   const added = (milliamps: number) =>
     addPedal(
-      given.board,
-      given.catalogue,
+      kitOf(given.board, given.catalogue),
       { ...usualPedal('new', 0, true), draw: { kind: 'flat', microamps: microamps(milliamps * 1000) } },
       { engines },
     );
@@ -219,7 +219,7 @@ describe('one more pedal', () => {
 
   it('is bought for where nothing else helps', async () => {
     const full = plugged([large(1)], [pedalOf('strong', 150)], [wired('strong', 1)]);
-    const found = await addPedal(full.board, full.catalogue, usualPedal('new', 100_000, true), { engines });
+    const found = await addPedal(kitOf(full.board, full.catalogue), usualPedal('new', 100_000, true), { engines });
     expect(found).toMatchObject({
       answer: { kind: 'impossible' },
       bought: {

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 
@@ -167,7 +168,7 @@ describe('plans', () => {
     { kind: 'impossible', aim: 'cost', reasons },
     { kind: 'stopped', aim: 'cost' },
   ] as const;
-  const printed = answers.map((answer) => JSON.parse(answerJson(board, catalogue, answer)) as Json);
+  const printed = answers.map((answer) => JSON.parse(answerJson(kitOf(board, catalogue), answer)) as Json);
 
   it('that hold everything a plan can hold are accepted', () => {
     const validate = validatorOf('plan');

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 
 import { microamps, millivolts, partId } from '../../../../src/domain/quantities.js';
@@ -80,8 +81,7 @@ function planFrom(units: readonly Unit[], names: readonly string[]): PlanHandout
   const exposed = pedals.slice(0, 1).map(({ id }) => id);
   const wiring = planOf(board, catalogue, feeds, { exposed, score });
   const handout = handoutOf({
-    board,
-    catalogue,
+    kit: kitOf(board, catalogue),
     answer: { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] },
   });
   if (handout.kind !== 'plan') throw new Error('no plan');

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { check } from '../../../../src/planning/check/check.js';
@@ -102,12 +103,16 @@ type Printed = { readonly status: string; readonly findings: readonly { rule: st
 
 describe('a check as JSON', () => {
   it('has the promised keys in the promised order', () => {
-    expect(checkJson(board, catalogue, check(board, catalogue))).toBe(`${JSON.stringify(promised, null, 2)}\n`);
+    expect(checkJson(kitOf(board, catalogue), check(kitOf(board, catalogue)))).toBe(
+      `${JSON.stringify(promised, null, 2)}\n`,
+    );
   });
 
   it('has the numbers of every kind of rule', () => {
     const badly = pluggedBadly((id) => id);
-    const result = JSON.parse(checkJson(badly.board, badly.catalogue, check(badly.board, badly.catalogue))) as Printed;
+    const result = JSON.parse(
+      checkJson(kitOf(badly.board, badly.catalogue), check(kitOf(badly.board, badly.catalogue))),
+    ) as Printed;
     expect(result.status).toBe('unsafe');
     const kinds = new Map(result.findings.map(({ rule, numbers }) => [rule, numbers]));
     for (const rule of kinds.keys()) expect(rules).toContain(rule);
@@ -119,7 +124,9 @@ describe('a check as JSON', () => {
 
   it('says safe, with everything that a plan may hold', () => {
     const well = pluggedWell((id) => id);
-    const result = JSON.parse(checkJson(well.board, well.catalogue, check(well.board, well.catalogue))) as Printed;
+    const result = JSON.parse(
+      checkJson(kitOf(well.board, well.catalogue), check(kitOf(well.board, well.catalogue))),
+    ) as Printed;
     expect(result).toMatchObject({ status: 'safe', findings: [] });
   });
 });
@@ -127,14 +134,14 @@ describe('a check as JSON', () => {
 describe('the answer about an output as JSON', () => {
   const answerTo = (question: (typeof questions)[number]) => {
     const well = pluggedWell((id) => id);
-    const answer = checkOutput(well.board, well.catalogue, question);
-    return JSON.parse(outputAnswerJson(well.board, well.catalogue, answer)) as Record<string, unknown>;
+    const answer = checkOutput(kitOf(well.board, well.catalogue), question);
+    return JSON.parse(outputAnswerJson(kitOf(well.board, well.catalogue), answer)) as Record<string, unknown>;
   };
 
   it('says yes, how, and at what cost', () => {
     const question = { pedal: pedalId('chapel-drive'), supply: supplyId('quay-6'), unit: 1, output: 6 };
-    const answer = checkOutput(board, catalogue, question);
-    const printed = JSON.parse(outputAnswerJson(board, catalogue, answer)) as Record<string, unknown>;
+    const answer = checkOutput(kitOf(board, catalogue), question);
+    const printed = JSON.parse(outputAnswerJson(kitOf(board, catalogue), answer)) as Record<string, unknown>;
     expect(Object.keys(printed)).toEqual([
       ...['format', 'board', 'currency', 'pedal', 'supply', 'unit', 'output', 'answer', 'inPlace', 'company'],
       ...['trials', 'confirm', 'cautions'],

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { microamps } from '../../../../src/domain/quantities.js';
@@ -76,20 +77,20 @@ const promised = {
 
 describe('the answer as JSON', () => {
   it('has the promised keys in the promised order', () => {
-    const json = answerJson(board, catalogue, proven);
+    const json = answerJson(kitOf(board, catalogue), proven);
     expect(json).toBe(`${JSON.stringify(promised, null, 2)}\n`);
   });
 
   it('says best found, with the open tier, when the proof is missing', () => {
     const open = { ...proven, gap: { tier: 'cost', value: 2000, bound: 1550 } } as const;
-    const result = JSON.parse(answerJson(board, catalogue, open)) as { status: string; gap: unknown };
+    const result = JSON.parse(answerJson(kitOf(board, catalogue), open)) as { status: string; gap: unknown };
     expect(result.status).toBe('best found');
     expect(result.gap).toEqual({ tier: 'cost', value: '20.00', bound: '15.50' });
   });
 
   it('counts in the open tier of a number, and keeps an unknown bound unknown', () => {
     const open = { ...proven, gap: { tier: 'bricks', value: 3, bound: null } } as const;
-    expect(JSON.parse(answerJson(board, catalogue, open))).toMatchObject({
+    expect(JSON.parse(answerJson(kitOf(board, catalogue), open))).toMatchObject({
       gap: { tier: 'bricks', value: 3, bound: null },
     });
   });
@@ -97,7 +98,7 @@ describe('the answer as JSON', () => {
   it('writes joins, chains, adapters, AC and purchases', () => {
     const all = everything((id) => id);
     const answer = { kind: 'plan', aim: 'quiet', wiring: all.wiring, gap: null, reasons: [] } as const;
-    const result = JSON.parse(answerJson(all.board, all.catalogue, answer)) as {
+    const result = JSON.parse(answerJson(kitOf(all.board, all.catalogue), answer)) as {
       feeds: Record<string, unknown>[];
       buy: { supplies: unknown[] };
     };
@@ -117,7 +118,7 @@ describe('the answer as JSON', () => {
   it('cautions about everything in use that asks for care, and names who exposes whom', () => {
     const all = everything((id) => id);
     const answer = { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] } as const;
-    const { cautions } = JSON.parse(answerJson(all.board, all.catalogue, answer)) as { cautions: string[] };
+    const { cautions } = JSON.parse(answerJson(kitOf(all.board, all.catalogue), answer)) as { cautions: string[] };
     const about = ['runs on AC', 'unregulated', 'in series', 'in parallel', 'flip swaps', 'polarity switch', 'fan on'];
     for (const words of about) expect(cautions.filter((caution) => caution.includes(words))).not.toEqual([]);
     expect(cautions).toContain(
@@ -129,7 +130,7 @@ describe('the answer as JSON', () => {
   it('lists guesses of both forms, and the assumed fields of supplies in use only', () => {
     const all = everything((id) => id);
     const answer = { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] } as const;
-    const { confirm } = JSON.parse(answerJson(all.board, all.catalogue, answer)) as { confirm: unknown[] };
+    const { confirm } = JSON.parse(answerJson(kitOf(all.board, all.catalogue), answer)) as { confirm: unknown[] };
     expect(confirm).toEqual([
       { pedal: 'chorus', assumed: { polarity: 'centre-negative' } },
       { pedal: 'looper', assumed: {}, guessed: { milliamps: 60 } },
@@ -138,13 +139,13 @@ describe('the answer as JSON', () => {
       { supply: 'rough', assumed: { plug: 'barrel-2.1', polarity: 'centre-negative' } },
     ]);
     const nothing = { kind: 'impossible', aim: 'cost', reasons: [] } as const;
-    expect(answerJson(all.board, all.catalogue, nothing)).not.toContain('"supply": "rough"');
+    expect(answerJson(kitOf(all.board, all.catalogue), nothing)).not.toContain('"supply": "rough"');
   });
 
   it('leaves every pedal without power when no plan exists, and gives the reasons', () => {
     const all = everything((id) => id);
     const answer = { kind: 'impossible', aim: 'bricks', reasons: all.reasons } as const;
-    const result = JSON.parse(answerJson(all.board, all.catalogue, answer)) as Record<string, unknown>;
+    const result = JSON.parse(answerJson(kitOf(all.board, all.catalogue), answer)) as Record<string, unknown>;
     expect(result).toMatchObject({
       status: 'impossible',
       score: { unpowered: 10, money: '0.00', exposed: 0, bricks: 0, parts: 0, offPreferred: 0, moved: null },
@@ -162,7 +163,7 @@ describe('the answer as JSON', () => {
   });
 
   it('claims nothing when the search stopped empty-handed', () => {
-    const result: unknown = JSON.parse(answerJson(board, catalogue, { kind: 'stopped', aim: 'cost' }));
+    const result: unknown = JSON.parse(answerJson(kitOf(board, catalogue), { kind: 'stopped', aim: 'cost' }));
     expect(result).toMatchObject({
       status: 'best found',
       feeds: [],
@@ -174,7 +175,7 @@ describe('the answer as JSON', () => {
   it('keeps the decimals of the currency', () => {
     const yen = { code: 'JPY', decimals: 0 };
     const answer = { ...proven, gap: { tier: 'money', value: 1200, bound: 900 } } as const;
-    const json = answerJson({ ...board, currency: yen }, { ...catalogue, currency: yen }, answer);
+    const json = answerJson(kitOf({ ...board, currency: yen }, { ...catalogue, currency: yen }), answer);
     expect(JSON.parse(json)).toMatchObject({
       currency: 'JPY',
       score: { money: '0' },
@@ -184,13 +185,13 @@ describe('the answer as JSON', () => {
 
   it('writes fractions of volts and milliamps as plain numbers', () => {
     const half = pedalOf('half', { figure: 'guess', draw: { kind: 'flat', microamps: microamps(2700) } });
-    const json = answerJson(boardOf([half]), catalogueOf([]), { kind: 'stopped', aim: 'cost' });
+    const json = answerJson(kitOf(boardOf([half]), catalogueOf([])), { kind: 'stopped', aim: 'cost' });
     expect(JSON.parse(json)).toMatchObject({ confirm: [{ pedal: 'half', guessed: { milliamps: 2.7 } }] });
   });
 
   it('escapes what could disturb a terminal, and loses nothing', () => {
     const name = 'a\u001b[31m\u009b\u202e\u{e0041}\ud800';
-    const json = answerJson({ ...board, name }, catalogue, proven);
+    const json = answerJson(kitOf({ ...board, name }, catalogue), proven);
     expect(json.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}]/u);
     expect((JSON.parse(json) as { board: string }).board).toBe(name);
   });

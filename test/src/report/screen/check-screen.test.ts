@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { stripVTControlCharacters } from 'node:util';
 
 import fc from 'fast-check';
@@ -18,13 +19,15 @@ const plain = (width: number) => ({ width, colour: false }) as const;
 type Plugged = { readonly board: Board; readonly catalogue: Catalogue | null };
 
 const shown = ({ board, catalogue }: Plugged, options: ScreenOptions = plain(80)): string =>
-  checkText(board, catalogue, check(board, catalogue), options);
+  checkText(kitOf(board, catalogue), check(kitOf(board, catalogue)), options);
 
 /** Every screen there is about the board with everything. */
 function screensOf(named: (id: string) => string, options: ScreenOptions): readonly string[] {
   const [well, badly] = [pluggedWell(named), pluggedBadly(named)];
   const answers = [well, badly].flatMap(({ board, catalogue }) =>
-    questions.map((question) => outputAnswerText(board, catalogue, checkOutput(board, catalogue, question), options)),
+    questions.map((question) =>
+      outputAnswerText(kitOf(board, catalogue), checkOutput(kitOf(board, catalogue), question), options),
+    ),
   );
   return [
     shown(well, options),
@@ -118,10 +121,11 @@ describe('the answer about an output on a screen', () => {
   const answerTo = (pedal: string): string => {
     const question = questions.find((one) => one.pedal === pedal);
     if (question === undefined) throw new Error('there is no such sample');
-    return outputAnswerText(board, catalogue, checkOutput(board, catalogue, question), plain(132)).replaceAll(
-      /\s+/g,
-      ' ',
-    );
+    return outputAnswerText(
+      kitOf(board, catalogue),
+      checkOutput(kitOf(board, catalogue), question),
+      plain(132),
+    ).replaceAll(/\s+/g, ' ');
   };
 
   it('says yes, and how', () => {

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -38,12 +39,12 @@ const asked = [{ raft: 1, dory: 1 }, { quay: 1, dory: 2 }, { dory: 2 }].map(
   (units) => new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count])),
 );
 
-const comparison: Comparison = await compare(board, shop, { engines, asked });
+const comparison: Comparison = await compare(kitOf(board, shop), { engines, asked });
 const plain = { width: 80, colour: false };
 
 describe('a comparison on a screen', () => {
   it('has a row an option, what it would take, and what money buys', () => {
-    expect(comparisonText(board, shop, comparison, plain)).toBe(`Trio: purchases compared
+    expect(comparisonText(kitOf(board, shop), comparison, plain)).toBe(`Trio: purchases compared
 The 3 best purchases at Test shop, and 2 that you asked for. Best is what costs
 least, with 20.00 EUR counted for each exposed pedal; then what takes fewer
 supplies.
@@ -107,7 +108,7 @@ Before you plug anything in
   it('is as wide as the screen at the most, in every width and without Unicode', () => {
     fc.assert(
       fc.property(fc.integer({ min: 60, max: 160 }), fc.boolean(), (width, unicode) => {
-        const lines = comparisonText(board, shop, comparison, { width, colour: false, unicode }).split('\n');
+        const lines = comparisonText(kitOf(board, shop), comparison, { width, colour: false, unicode }).split('\n');
         expect(Math.max(...lines.map(widthOf))).toBeLessThanOrEqual(Math.max(60, width));
         if (!unicode) expect(lines.join('')).toMatch(/^[\x20-\x7e]*$/);
       }),
@@ -115,14 +116,14 @@ Before you plug anything in
   });
 
   it('says the same with colour', () => {
-    const coloured = comparisonText(board, shop, comparison, { ...plain, colour: true });
-    expect(coloured.replace(/\u001b\[\d+m/g, '')).toBe(comparisonText(board, shop, comparison, plain));
+    const coloured = comparisonText(kitOf(board, shop), comparison, { ...plain, colour: true });
+    expect(coloured.replace(/\u001b\[\d+m/g, '')).toBe(comparisonText(kitOf(board, shop), comparison, plain));
   });
 
   it('shows what a file holds as text only', () => {
     const evil = 'evil\u001b[2J\u202ename';
     const named = { ...shop, supplies: shop.supplies.map((supply) => ({ ...supply, name: `${supply.name}${evil}` })) };
-    const text = comparisonText({ ...board, name: evil }, { ...named, name: evil }, comparison, plain);
+    const text = comparisonText(kitOf({ ...board, name: evil }, { ...named, name: evil }), comparison, plain);
     expect(text).not.toMatch(/[\u001b\u202e]/);
   });
 
@@ -133,7 +134,7 @@ Before you plug anything in
       best: { wanted: 9, end: 'stopped' },
       tradeOffs: comparison.tradeOffs.map((tradeOff) => ({ ...tradeOff, complete: false })),
     };
-    const text = comparisonText(board, shop, open, plain);
+    const text = comparisonText(kitOf(board, shop), open, plain);
     expect(text).toContain('Not all of the 9 best are proven: the search stopped early.');
     expect(text).toContain('The search stopped early: there may be more choices than these.');
     expect(text).not.toContain('Exact:');
@@ -141,7 +142,7 @@ Before you plug anything in
 });
 
 describe('a comparison as JSON', () => {
-  const object = JSON.parse(comparisonJson(board, shop, comparison)) as Record<string, unknown>;
+  const object = JSON.parse(comparisonJson(kitOf(board, shop), comparison)) as Record<string, unknown>;
 
   it('keeps its keys and their order', () => {
     expect(Object.keys(object)).toEqual([
@@ -181,8 +182,8 @@ describe('a comparison as JSON', () => {
 
 it('a budget is told as what the purchase takes', async () => {
   const poor = { ...board, policy: policyOf({ budget: euros(40) }) };
-  const compared = await compare(poor, shop, { engines, best: 1, asked: asked.slice(0, 1) });
-  expect(comparisonText(poor, shop, compared, plain)).toMatch(
+  const compared = await compare(kitOf(poor, shop), { engines, best: 1, asked: asked.slice(0, 1) });
+  expect(comparisonText(kitOf(poor, shop), compared, plain)).toMatch(
     /the budget is 40\.00 EUR;\s+this purchase takes at least 42\.00 EUR/,
   );
 });

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { ChoosingAim } from '../../../../src/domain/aim.js';
@@ -13,7 +14,7 @@ const tags = { kind: 'tags', cases: 1, limits: false } as const;
 /** The paragraph on one line. */
 function paragraph(aim: ChoosingAim, evidence: Evidence | undefined, score: Partial<Score>): string {
   const { board, catalogue, wiring } = tideway;
-  const screen = screenFor(board, catalogue, { width: 80, colour: false });
+  const screen = screenFor(kitOf(board, catalogue), { width: 80, colour: false });
   const of = { ...wiring, score: { ...wiring.score, ...score } };
   return evidenceLines(screen, aim, of, evidence)
     .map((line) => line.trim())

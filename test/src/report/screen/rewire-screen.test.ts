@@ -1,3 +1,5 @@
+import { wiredFeeds } from '../../../../src/planning/check/wired-feeds.js';
+import { kitOf } from '../../../../src/domain/kit.js';
 import { stripVTControlCharacters } from 'node:util';
 
 import fc from 'fast-check';
@@ -41,7 +43,7 @@ function screensOf(named: (id: string) => string, options: ScreenOptions): reado
     { kind: 'impossible', aim: 'moves', reasons: requests },
     { kind: 'stopped', aim: 'moves' },
   ];
-  return answers.map((answer) => answerText(board, catalogue, answer, options));
+  return answers.map((answer) => answerText(kitOf(board, catalogue), answer, options));
 }
 
 const linesOf = (text: string, title: string): readonly string[] => {
@@ -55,10 +57,13 @@ describe('a plan for re-plugging on a screen', () => {
   const simple = (() => {
     const today = [feedOf('estuary-echo', 'quay-6', 2), feedOf('tarn-fuzz', 'quay-6', 1)];
     const board = { ...tideway.board, wiring: today.map(wiredOf) };
-    const changes = changesOf(board, tideway.catalogue, tideway.wiring);
+    const changes = changesOf(
+      kitOf(board, tideway.catalogue),
+      wiredFeeds(kitOf(board, tideway.catalogue)).feeds,
+      tideway.wiring,
+    );
     return answerText(
-      board,
-      tideway.catalogue,
+      kitOf(board, tideway.catalogue),
       { kind: 'plan', aim: 'moves', wiring: tideway.wiring, gap: null, reasons: [], changes },
       plain(80),
     );
@@ -106,7 +111,7 @@ describe('a plan for re-plugging on a screen', () => {
 
   it('finds words for chains, joins, AC, switches, unregulated outputs and pedals that are left out', () => {
     const { board, catalogue, plan } = moving((id) => id);
-    const words = answerText(board, catalogue, plan, plain(132)).replaceAll(/\s+/g, ' ');
+    const words = answerText(kitOf(board, catalogue), plan, plain(132)).replaceAll(/\s+/g, ' ');
     for (const said of [
       'looper: shared output 4, 12 V → 9 V why: voltage:',
       'Off • nowhere is unplugged and left without power.',
@@ -124,16 +129,20 @@ describe('a plan for re-plugging on a screen', () => {
     const feeds = [feedOf('estuary-echo', 'quay-6', 5, { adapters: [partId('flip'), partId('flip')] })];
     const board = { ...tideway.board, wiring: feeds.map(wiredOf) };
     const catalogue = { ...tideway.catalogue, parts: everything((id) => id).catalogue.parts };
-    const changes = changesOf(board, catalogue, tideway.wiring);
+    const changes = changesOf(kitOf(board, catalogue), wiredFeeds(kitOf(board, catalogue)).feeds, tideway.wiring);
     const plan: Plan = { kind: 'plan', aim: 'moves', wiring: tideway.wiring, gap: null, reasons: [], changes };
-    const words = answerText(board, catalogue, plan, plain(132)).replaceAll(/\s+/g, ' ');
+    const words = answerText(kitOf(board, catalogue), plan, plain(132)).replaceAll(/\s+/g, ' ');
     expect(words).toContain("Today's wiring takes 1 × flip more than `owned` lists: if you have it, add it there");
     expect(words).toContain('With other leads: Estuary echo.');
   });
 
   it('says what to do without where a request is in the way', () => {
     const { board, catalogue } = moving((id) => id);
-    const text = answerText(board, catalogue, { kind: 'impossible', aim: 'moves', reasons: requests }, plain(132));
+    const text = answerText(
+      kitOf(board, catalogue),
+      { kind: 'impossible', aim: 'moves', reasons: requests },
+      plain(132),
+    );
     expect(text).toContain('Much is asked for. Without that there is a plan.');
     expect(text).toContain('Let chorus move, allow purchases and raise the budget: a plan takes 119.00 EUR at least.');
   });
@@ -167,7 +176,7 @@ describe('a plan for re-plugging on a screen', () => {
 describe('a plan for re-plugging as JSON', () => {
   it('has every kind of step', () => {
     const { board, catalogue, plan } = moving((id) => id);
-    const printed = JSON.parse(answerJson(board, catalogue, plan)) as Record<
+    const printed = JSON.parse(answerJson(kitOf(board, catalogue), plan)) as Record<
       string,
       readonly Record<string, unknown>[]
     >;

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
@@ -49,14 +50,14 @@ function twoBoxes(): { readonly board: Board; readonly catalogue: Catalogue } {
 describe('what there is to spare on a screen', () => {
   it('names the unit of a place where two alike are owned and nothing hangs on the other', async () => {
     const { board, catalogue } = twoBoxes();
-    const text = spareText(board, catalogue, await spare(board, catalogue, { engines }), screen);
+    const text = spareText(kitOf(board, catalogue), await spare(kitOf(board, catalogue), { engines }), screen);
     expect(text).toMatch(/as it is plugged: up to 250 mA, on box, unit [12], output [12]\./);
   });
 
   it('gives what is left of totals that nothing hangs on, in a unit that is in use', async () => {
     const { board, catalogue } = twoBoxes();
-    const found = await spare(board, catalogue, { engines });
-    const text = spareText(board, catalogue, found, screen);
+    const found = await spare(kitOf(board, catalogue), { engines });
+    const text = spareText(kitOf(board, catalogue), found, screen);
     expect(text.match(/these outputs together/g)).toHaveLength(4);
     const { units } = JSON.parse(spareJson(board, found)) as { units: { totals: { left: number }[] }[] };
     expect(units.map(({ totals }) => totals.map(({ left }) => left))).toEqual([
@@ -70,7 +71,7 @@ describe('an answer about one output', () => {
   it('names the unit that was asked for where two alike are owned', () => {
     const { board, catalogue } = twoBoxes();
     const question = { pedal: pedalOf('weak', 10).id, supply: box, unit: 1, output: 1 };
-    const text = outputAnswerText(board, catalogue, checkOutput(board, catalogue, question), screen);
+    const text = outputAnswerText(kitOf(board, catalogue), checkOutput(kitOf(board, catalogue), question), screen);
     expect(text).toMatch(/can weak go on box, unit 1, output 1\?/);
   });
 });

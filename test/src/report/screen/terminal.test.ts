@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { stripVTControlCharacters } from 'node:util';
 
 import fc from 'fast-check';
@@ -13,8 +14,7 @@ import { feedOf, tideway } from '../samples.js';
 const plain = (width: number) => ({ width, colour: false }) as const;
 const tidewayText = (width: number, answer: Partial<Extract<Answer, { kind: 'plan' }>> = {}): string =>
   answerText(
-    tideway.board,
-    tideway.catalogue,
+    kitOf(tideway.board, tideway.catalogue),
     { kind: 'plan', aim: 'cost', wiring: tideway.wiring, gap: null, reasons: [], ...answer },
     plain(width),
   );
@@ -70,8 +70,7 @@ describe('the answer on a screen', () => {
   it('lists what to buy with unit prices and the total, and what is owned', () => {
     const all = everything((id) => id);
     const text = answerText(
-      all.board,
-      all.catalogue,
+      kitOf(all.board, all.catalogue),
       { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] },
       plain(80),
     );
@@ -83,8 +82,7 @@ describe('the answer on a screen', () => {
   it('gives the way to a pedal in order, with every switch', () => {
     const all = everything((id) => id);
     const text = answerText(
-      all.board,
-      all.catalogue,
+      kitOf(all.board, all.catalogue),
       { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] },
       plain(132),
     );
@@ -99,8 +97,7 @@ describe('the answer on a screen', () => {
   it('explains an impossible board, the nearest miss first, and what to do', () => {
     const all = everything((id) => id);
     const text = answerText(
-      all.board,
-      all.catalogue,
+      kitOf(all.board, all.catalogue),
       { kind: 'impossible', aim: 'cost', reasons: all.reasons },
       plain(100),
     );
@@ -114,7 +111,7 @@ describe('the answer on a screen', () => {
   });
 
   it('never calls a stopped search impossible', () => {
-    const text = answerText(tideway.board, tideway.catalogue, { kind: 'stopped', aim: 'cost' }, plain(80));
+    const text = answerText(kitOf(tideway.board, tideway.catalogue), { kind: 'stopped', aim: 'cost' }, plain(80));
     expect(text).toContain('That does not mean that none');
     expect(text).not.toContain('Proven');
   });
@@ -122,8 +119,7 @@ describe('the answer on a screen', () => {
   it('tells things of the same name apart by their ids', () => {
     const all = everything(() => 'Twin');
     const text = answerText(
-      all.board,
-      all.catalogue,
+      kitOf(all.board, all.catalogue),
       { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] },
       plain(132),
     );
@@ -133,7 +129,7 @@ describe('the answer on a screen', () => {
   it('uses ASCII signs on a screen that shows nothing else', () => {
     const all = everything((id) => id);
     for (const answer of answersOf(all))
-      expect(answerText(all.board, all.catalogue, answer, { width: 80, colour: false, unicode: false })).toMatch(
+      expect(answerText(kitOf(all.board, all.catalogue), answer, { width: 80, colour: false, unicode: false })).toMatch(
         /^[\n -~]*$/,
       );
   });
@@ -147,7 +143,7 @@ describe('the answer on a screen', () => {
         let next = 0;
         const all = everything(() => given[next++ % given.length] ?? '');
         const answer = answersOf(all)[kind] ?? { kind: 'stopped', aim: 'cost' };
-        const text = answerText(all.board, all.catalogue, answer, plain(width));
+        const text = answerText(kitOf(all.board, all.catalogue), answer, plain(width));
         expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u);
         expect(text.split('\n').filter((line) => stringWidth(line) > width)).toEqual([]);
         lines += text.split('\n').length;
@@ -160,9 +156,9 @@ describe('the answer on a screen', () => {
   it('says the same with and without colour', () => {
     const all = everything((id) => id);
     for (const answer of answersOf(all)) {
-      const coloured = answerText(all.board, all.catalogue, answer, { width: 80, colour: true });
+      const coloured = answerText(kitOf(all.board, all.catalogue), answer, { width: 80, colour: true });
       expect(coloured).toContain('\u001b[');
-      expect(stripVTControlCharacters(coloured)).toBe(answerText(all.board, all.catalogue, answer, plain(80)));
+      expect(stripVTControlCharacters(coloured)).toBe(answerText(kitOf(all.board, all.catalogue), answer, plain(80)));
     }
   });
 

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, test } from 'vitest';
 
 import type { Tier } from '../../../../src/domain/aim.js';
@@ -8,7 +9,7 @@ const { board, catalogue } = tideway;
 const plain = { width: 80, colour: false, unicode: true };
 
 /** As shown, with every run of white space as one space. */
-const shown = (verdict: Verdict): string => verdictText(board, catalogue, verdict, plain).replace(/\s+/g, ' ');
+const shown = (verdict: Verdict): string => verdictText(kitOf(board, catalogue), verdict, plain).replace(/\s+/g, ' ');
 
 const proven = (...tiers: readonly (readonly [Tier, number])[]): Verdict => ({
   kind: 'proven',
@@ -57,7 +58,11 @@ describe('a verdict on a screen', () => {
   });
 
   test('passes no control on from a proof', () => {
-    const text = verdictText(board, catalogue, { kind: 'refused', what: 'proof', reasons: ['a\u001b[31mb'] }, plain);
+    const text = verdictText(
+      kitOf(board, catalogue),
+      { kind: 'refused', what: 'proof', reasons: ['a\u001b[31mb'] },
+      plain,
+    );
     expect(text).not.toContain('\u001b');
   });
 });

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { pedalId } from '../../../../src/domain/quantities.js';
@@ -36,7 +37,7 @@ describe('leads in the order of hooking up', () => {
     const board = boardOf(pedals);
     const fan = partOf('fan', { kind: 'chain', tails: 30 });
     const catalogue = catalogueOf([supplyOf('one', [bankFrom(1, 1)])], [fan]);
-    const inventory = inventoryOf(board, catalogue);
+    const inventory = inventoryOf(kitOf(board, catalogue));
     const feeds = pedals.map(({ id }) => feedOf(id, 'one', 1, { chain: fan.id }));
     const [unit] = hookupOf(inventory, unitUses(board, inventory, plugged(board, catalogue, feeds)));
     const marks = unit?.leads[0]?.ends.map(({ mark }) => mark) ?? [];

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { millivolts } from '../../../../src/domain/quantities.js';
@@ -8,7 +9,7 @@ import { everything } from '../everything.js';
 import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, supplyOf } from '../samples.js';
 
 const all = everything((id) => id);
-const inventory = inventoryOf(all.board, all.catalogue);
+const inventory = inventoryOf(kitOf(all.board, all.catalogue));
 const checkOf = (pedal: string) => {
   const feed = all.wiring.feeds.find((one): one is Feed => one.pedal === pedal);
   if (feed === undefined) throw new Error(`no feed of ${pedal}`);
@@ -53,13 +54,15 @@ describe('what a meter must show at a plug', () => {
   it('unregulated outputs in series: the open volts add up; AC that states them says so', () => {
     const rough = { settings: [settingOf(9, 200, 13)] };
     const loose = inventoryOf(
-      boardOf([pedalOf('one')]),
-      catalogueOf(
-        [
-          supplyOf('pair', [bankFrom(1, 2, { ...rough, joins: ['series'] })]),
-          supplyOf('ac', [bankFrom(1, 1, { ...rough, power: 'AC', polarity: null })]),
-        ],
-        [partOf('stack', { kind: 'join', mode: 'series' })],
+      kitOf(
+        boardOf([pedalOf('one')]),
+        catalogueOf(
+          [
+            supplyOf('pair', [bankFrom(1, 2, { ...rough, joins: ['series'] })]),
+            supplyOf('ac', [bankFrom(1, 1, { ...rough, power: 'AC', polarity: null })]),
+          ],
+          [partOf('stack', { kind: 'join', mode: 'series' })],
+        ),
       ),
     );
     const joined = feedOf('one', 'pair', 1, {

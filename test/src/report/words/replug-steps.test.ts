@@ -1,3 +1,5 @@
+import { wiredFeeds } from '../../../../src/planning/check/wired-feeds.js';
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { changesOf } from '../../../../src/planning/rewire/changes.js';
@@ -59,9 +61,9 @@ describe('the steps of re-plugging', () => {
   it('are none where the plan is how it is plugged', () => {
     const { catalogue, wiring } = tideway;
     const board = { ...tideway.board, wiring: wiring.feeds.map(wiredOf) };
-    const changes = changesOf(board, catalogue, wiring);
+    const changes = changesOf(kitOf(board, catalogue), wiredFeeds(kitOf(board, catalogue)).feeds, wiring);
     const answer = { kind: 'plan', aim: 'moves', wiring, gap: null, reasons: [], changes } as const;
-    const plan = handoutOf({ board, catalogue, answer });
+    const plan = handoutOf({ kit: kitOf(board, catalogue), answer });
     expect(plan).toMatchObject({ kind: 'plan', steps: [], changes: { moves: [], entries: null } });
   });
 });

@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { microamps, millivolts, milliwatts, partId } from '../../../../src/domain/quantities.js';
@@ -8,7 +9,7 @@ import { everything } from '../everything.js';
 import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, supplyOf, planOf } from '../samples.js';
 
 const all = everything((id) => id);
-const inventory = inventoryOf(all.board, all.catalogue);
+const inventory = inventoryOf(kitOf(all.board, all.catalogue));
 const units = unitUses(all.board, inventory, all.wiring);
 
 /** How full each output in use of a unit is, in words. */
@@ -56,7 +57,7 @@ describe('how full a supply is', () => {
       settings: [millivolts(9000), millivolts(9000)],
       join,
     });
-    const [unit] = unitUses(board, inventoryOf(board, catalogue), planOf(board, catalogue, [feed]));
+    const [unit] = unitUses(board, inventoryOf(kitOf(board, catalogue)), planOf(board, catalogue, [feed]));
     expect(unit?.totals.map(({ meter }) => meterText(meter))).toEqual([
       '180 of 500 mA',
       '180 of 400 mA',
