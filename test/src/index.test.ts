@@ -24,6 +24,7 @@ test('the library offers these and nothing else', () => {
     'explanationText',
     'faultText',
     'inputsFromText',
+    'kitOf',
     'outputAnswerJson',
     'outputAnswerText',
     'parseProof',

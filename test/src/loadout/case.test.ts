@@ -35,17 +35,17 @@ describe('what there is to be had', () => {
     expect(
       supplyOffers(kitOf(board, catalogue)).map(({ supply, owned, forSale }) => [supply.id, owned, forSale]),
     ).toEqual([
+      ['gear', 1, 0],
       ['many', 0, Infinity],
       ['few', 2, 4],
-      ['gear', 1, 0],
     ]);
   });
 
   it('is every lead of which there is one', () => {
     expect(partOffers(kitOf(board, catalogue)).map(({ part, owned, forSale }) => [part.id, owned, forSale])).toEqual([
+      ['gear-lead', 3, 0],
       ['many-leads', 0, Infinity],
       ['gone', 1, 0],
-      ['gear-lead', 3, 0],
     ]);
   });
 
