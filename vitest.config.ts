@@ -6,6 +6,7 @@ const resultsFile = process.env.TEST_RESULTS_FILE;
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
+    setupFiles: ['test/support/no-threads-left.ts'],
     // A forgotten `.only` fails the run: `npm test` runs every test.
     allowOnly: false,
     // No test asserts a time. This only stops one that hangs, on a slow and busy machine too.

@@ -2,7 +2,8 @@
 import { parentPort, workerData } from 'node:worker_threads';
 
 import type { EngineModule } from '../engine.js';
-import type { Answer, Question } from './worker-protocol.js';
+import { LEAVE } from './end-thread.js';
+import { READY, type Answer, type Question } from './worker-protocol.js';
 
 if (parentPort === null) throw new Error('the engine worker must be started as a worker');
 const port = parentPort;
@@ -12,15 +13,17 @@ process.stdout.write = process.stderr.write = () => true;
 const { load } = (await import(String(workerData))) as EngineModule;
 const core = await load();
 
-port.on('message', ({ id, task, program, objective, timeoutMs }: Question) => {
-  port.postMessage({ id, value: answerTo() } satisfies Answer);
-
-  function answerTo(): unknown {
-    switch (task) {
-      case 'solve':
-        return core.solve(program, objective, timeoutMs);
-      case 'relaxationDuals':
-        return core.relaxationDuals?.(program, objective, timeoutMs) ?? null;
-    }
-  }
+port.on('message', (message: Question | typeof LEAVE) => {
+  if (message === LEAVE) port.close();
+  else port.postMessage({ id: message.id, value: answerTo(message) } satisfies Answer);
 });
+port.postMessage(READY);
+
+function answerTo({ task, program, objective, timeoutMs }: Question): unknown {
+  switch (task) {
+    case 'solve':
+      return core.solve(program, objective, timeoutMs);
+    case 'relaxationDuals':
+      return core.relaxationDuals?.(program, objective, timeoutMs) ?? null;
+  }
+}

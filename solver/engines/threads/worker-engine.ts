@@ -1,13 +1,15 @@
 /**
  * An engine in a thread of its own, because that is the only sure way to stop one. The thread is started with the first
- * question, kept for the next ones, and ended when an answer is overdue, when the asker cancels or after an exception.
+ * question, kept for the next ones, and ended when an answer is overdue, when the asker cancels or after an exception: by force
+ * only where it is at work.
  */
 import { Worker } from 'node:worker_threads';
 
 import type { Claim, Engine, Limits } from '../engine.js';
 import type { Objective, Program } from '../../program.js';
 import { readClaim, readMultipliers } from '../read-claim.js';
-import type { Answer, Question } from './worker-protocol.js';
+import { leave } from './end-thread.js';
+import { READY, type Answer, type Question } from './worker-protocol.js';
 
 export type WorkerEngineSettings = {
   readonly name: string;
@@ -42,15 +44,20 @@ const workerFile = (): URL => new URL(import.meta.resolve('#engine-worker'));
 
 const failed = (reason: string): Claim => ({ kind: 'failed', reason });
 
+/** A question that is asked as soon as the thread is ready, and answered once. */
+type Pending = { readonly question: Question; readonly settle: (value: unknown) => void; isAsked: boolean };
+
 class EngineThread {
   private readonly settings: WorkerEngineSettings;
   private worker: Worker | null = null;
+  private isReady = false;
   private closed = false;
   private asked = 0;
-  /** Takes the answer of the question under way, or the reason why there will be none. */
-  private settle: ((value: unknown) => void) | null = null;
+  private pending: Pending | null = null;
   /** Resolves when the thread is free for the next question. */
   private free: Promise<unknown> = Promise.resolve();
+  /** Resolves when all threads are gone that were ended. */
+  private gone: Promise<unknown> = Promise.resolve();
 
   constructor(settings: WorkerEngineSettings) {
     this.settings = settings;
@@ -64,35 +71,46 @@ class EngineThread {
 
   async close(): Promise<void> {
     this.closed = true;
-    await this.end('the engine is closed');
+    this.end('the engine is closed');
+    await this.gone;
   }
 
   private async askNow(question: Omit<Question, 'id'>, signal: AbortSignal | undefined): Promise<unknown> {
     if (this.closed) return failed('the engine is closed');
     if (signal?.aborted) return failed('cancelled');
     const overdueMs = question.timeoutMs + this.settings.graceMs;
-    const cancelled = (): void => void this.end('cancelled');
-    const timer = setTimeout(() => void this.end(`no answer within ${overdueMs} ms`), overdueMs);
+    const cancelled = (): void => this.end('cancelled');
+    const timer = setTimeout(() => this.end(`no answer within ${overdueMs} ms`), overdueMs);
     signal?.addEventListener('abort', cancelled);
     try {
-      const worker = (this.worker ??= this.start());
-      return await new Promise((resolve) => {
-        this.settle = resolve;
-        worker.postMessage({ ...question, id: ++this.asked } satisfies Question);
+      return await new Promise((settle) => {
+        this.pending = { question: { ...question, id: ++this.asked }, settle, isAsked: false };
+        this.worker ??= this.start();
+        this.askWhenReady();
       });
     } finally {
-      this.settle = null;
+      this.pending = null;
       clearTimeout(timer);
       signal?.removeEventListener('abort', cancelled);
     }
   }
 
+  private askWhenReady(): void {
+    if (this.pending === null || !this.isReady) return;
+    this.worker?.postMessage(this.pending.question);
+    this.pending.isAsked = true;
+  }
+
   /** Ends the thread; the question under way fails for that reason. The next question starts another thread. */
-  private async end(reason: string): Promise<void> {
-    const { worker } = this;
+  private end(reason: string): void {
+    const { worker, pending } = this;
     this.worker = null;
-    this.settle?.(failed(reason));
-    await worker?.terminate();
+    this.isReady = false;
+    pending?.settle(failed(reason));
+    if (worker === null) return;
+    // A thread that is at work hears nothing.
+    const isBusy = pending?.isAsked === true;
+    this.gone = Promise.all([this.gone, isBusy ? worker.terminate() : leave(worker)]);
   }
 
   private start(): Worker {
@@ -100,10 +118,14 @@ class EngineThread {
     // Without the options that this process was started with, such as a loader for TypeScript.
     const worker = new Worker(workerFile(), { workerData: moduleUrl, execArgv: [] });
     const lost = (error: unknown): void => {
-      if (this.worker === worker) void this.end(String(error));
+      if (this.worker === worker) this.end(String(error));
     };
-    worker.on('message', ({ id, value }: Answer) => {
-      if (this.worker === worker && id === this.asked) this.settle?.(value);
+    worker.on('message', (message: Answer | typeof READY) => {
+      if (this.worker !== worker) return;
+      if (message === READY) {
+        this.isReady = true;
+        this.askWhenReady();
+      } else if (message.id === this.asked) this.pending?.settle(message.value);
     });
     worker.on('error', lost);
     worker.on('messageerror', lost);

@@ -1,6 +1,6 @@
 import type { Objective, Program } from '../../program.js';
 
-/** What the main thread asks an engine's thread. */
+/** What the main thread asks an engine's thread, once that is ready. */
 export type Question = {
   readonly id: number;
   readonly task: 'solve' | 'relaxationDuals';
@@ -8,6 +8,9 @@ export type Question = {
   readonly objective: Objective;
   readonly timeoutMs: number;
 };
+
+/** What a thread says when it has loaded its engine. */
+export const READY = 'ready';
 
 /** What comes back; the value is whatever the engine says and is not to be relied on. */
 export type Answer = { readonly id: number; readonly value: unknown };

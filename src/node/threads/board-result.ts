@@ -40,17 +40,19 @@ export type BoardContext = {
   readonly job: FolderJob;
   readonly read: (board: { readonly file: string; readonly text: string }) => ReadResult<Inputs>;
   readonly engines: Engines;
+  /** Ends what is under way, whose result nobody waits for any more. */
+  readonly signal: AbortSignal;
 };
 
 /** Compares one board. Whatever goes wrong with it is told by its line, and ends nothing else. */
-export async function boardResult(task: BoardTask, { job, read, engines }: BoardContext): Promise<BoardResult> {
+export async function boardResult(task: BoardTask, { job, read, engines, signal }: BoardContext): Promise<BoardResult> {
   try {
     const inputs = read({ file: task.path, text: task.text });
     if (inputs.kind === 'faulty') return faultyResult(task, inputs.faults, inputs.more);
     const { aim, best, asked, timeMs } = job;
     const started = performance.now();
     const remainingMs = (): number => timeMs - (performance.now() - started);
-    const comparison = await compare(inputs.value, { aim, best, asked, remainingMs, engines });
+    const comparison = await compare(inputs.value, { aim, best, asked, remainingMs, signal, engines });
     const object = comparisonObject(inputs.value, comparison);
     return lineOf(task, object.status, { comparison: object });
   } catch (error) {

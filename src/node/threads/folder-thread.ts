@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 
+import { leave } from '../../../solver/engines/threads/end-thread.js';
 import type { BoardResult, BoardTask, FolderJob } from './board-result.js';
 import type { Lane } from './lanes.js';
 
@@ -34,7 +35,7 @@ export function folderThread(job: FolderJob): Lane<BoardTask, BoardResult> {
         worker.postMessage(task);
       }),
     end: async () => {
-      await worker?.terminate();
+      if (worker !== null) await leave(worker);
     },
   };
 }

@@ -2,7 +2,9 @@ import { execFile } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { setTimeout } from 'node:timers/promises';
 import { promisify } from 'node:util';
+import type { Worker } from 'node:worker_threads';
 
 import { afterEach, expect, test } from 'vitest';
 
@@ -63,15 +65,30 @@ test('cancelling ends the thread at once', async () => {
   const controller = new AbortController();
   const limits = { timeoutMs: 1e8, signal: controller.signal };
   const claim = open(liarModules.loopsForever).solve(program, objective, limits);
-  setTimeout(() => controller.abort(), 50);
+  await setTimeout(50);
+  controller.abort();
   expect(await claim).toEqual({ kind: 'failed', reason: 'cancelled' });
 });
 
 test('closing ends the question under way', async () => {
   const engine = open(liarModules.loopsForever);
   const claim = engine.solve(program, objective, { timeoutMs: 1e8 });
-  setTimeout(() => void engine.close(), 50);
+  await setTimeout(50);
+  await engine.close();
   expect(await claim).toEqual({ kind: 'failed', reason: 'the engine is closed' });
+});
+
+test('closing waits for threads that were ended before, too', async () => {
+  const threads: Worker[] = [];
+  const note = (thread: Worker): unknown => threads.push(thread);
+  process.on('worker', note);
+  const engine = open(liarModules.loopsForever, 1);
+  await engine.solve(program, objective, { timeoutMs: 1 });
+  void engine.solve(program, objective, { timeoutMs: 1e8 });
+  await setTimeout(50);
+  await engine.close();
+  process.off('worker', note);
+  expect(threads.map(({ threadId }) => threadId)).toEqual([-1, -1]);
 });
 
 test('questions asked at once are answered one after another', async () => {
