@@ -56,7 +56,7 @@ export type { Changes, Move } from './planning/rewire/changes.js';
 export type { MoveReason } from './planning/rewire/move-reasons.js';
 export { explain, type ExplainOptions, type Explanation } from './planning/explain/explain.js';
 export { rewire, type RewireOptions } from './planning/rewire/rewire.js';
-export type { SearchOptions } from './planning/search-options.js';
+export type { SearchOptions } from './planning/asking/search-options.js';
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare } from './planning/spare/spare.js';
 export type { Step, UnitPlace } from './planning/rewire/steps.js';

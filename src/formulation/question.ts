@@ -33,13 +33,27 @@ export type Question = {
 
 type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required' | 'mostExposed' | 'today'>>;
 
-/** The question that a board and a catalogue ask. */
+/** The question that a kit asks. */
 export function questionOf(kit: Kit, terms: Terms): Question {
-  const { board } = kit;
   const today = terms.today ?? nothingToday;
+  return { required: new Map(), mostExposed: null, ...terms, today, board: kit.board, ...offeredBy(kit, today) };
+}
+
+type Offered = Pick<Question, 'bench' | 'supplies'>;
+
+/** What was worked out of kits while nothing is plugged: many questions are put about one kit. */
+const known = new WeakMap<Kit, Offered>();
+
+function offeredBy(kit: Kit, today: Today): Offered {
+  const offered = (today === nothingToday ? known.get(kit) : undefined) ?? workOut(kit, today);
+  if (today === nothingToday) known.set(kit, offered);
+  return offered;
+}
+
+function workOut(kit: Kit, today: Today): Offered {
+  const { board } = kit;
   const classes = pedalClasses(board.pedals, today);
   const kinds = leadKinds(partOffers(kit));
   const bench = { policy: board.policy, classes, modes: groundModes(classes), kinds, routes: router(kinds) };
-  const supplies = supplyOffers(kit, today).flatMap((offer) => supplyUses(offer, bench) ?? []);
-  return { required: new Map(), mostExposed: null, ...terms, today, board, bench, supplies };
+  return { bench, supplies: supplyOffers(kit, today).flatMap((offer) => supplyUses(offer, bench) ?? []) };
 }

@@ -1,5 +1,5 @@
 /** Boards without a plan, each for another reason, with the smallest set that says why: worked out by hand. */
-import type { Fact } from '../../src/planning/explain/facts.js';
+import type { Fact } from '../../src/planning/conflict/facts.js';
 import { box, caseOf, flip, type Given } from '../src/planning/trials/trial.js';
 import { bankOf, currentTotal, euros, factor, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 

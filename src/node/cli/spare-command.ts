@@ -3,7 +3,7 @@ import { escapedText } from '../../domain/shown-text.js';
 import { typedPedal } from '../../reading/typed/pedal-words.js';
 import { readInputs } from '../disk/read-inputs.js';
 import { freeId } from '../../planning/spare/extra-pedal.js';
-import type { SearchOptions } from '../../planning/search-options.js';
+import type { SearchOptions } from '../../planning/asking/search-options.js';
 import type { NoBasis } from '../../planning/spare/spare.js';
 import { addedJson, spareJson } from '../../report/json/spare-json.js';
 import { addedText, noBasisText, spareText } from '../../report/screen/spare-screen.js';

@@ -9,7 +9,7 @@ import * as choosing from '../../planning/choose/choose.js';
 import * as comparing from '../../planning/compare/compare.js';
 import * as explaining from '../../planning/explain/explain.js';
 import * as rewiring from '../../planning/rewire/rewire.js';
-import type { SearchOptions } from '../../planning/search-options.js';
+import type { SearchOptions } from '../../planning/asking/search-options.js';
 import * as adding from '../../planning/spare/add-pedal.js';
 import * as sparing from '../../planning/spare/spare.js';
 import { nodeTiming } from './node-timing.js';

@@ -1,20 +1,30 @@
-import { compareScores, tiersOf, tierValue, type Tier } from '../../domain/aim.js';
+import { compareScores, tiersOf, tierValue, type Aim, type Tier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Today } from '../../loadout/today.js';
 import { proofFormat, type Proof, type ProofStep } from '../../domain/proof.js';
-import { optimise } from '../../formulation/optimise.js';
-import type { Effort, Outcome } from '../../formulation/optimiser.js';
-import { questionOf, type Question } from '../../formulation/question.js';
+import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer, Gap } from '../answer.js';
-import { audited, auditedIfSound, provenWiring, type Terms } from '../audited.js';
+import { ask, questionFor, type Ask, type Asked } from '../asking/ask.js';
+import { auditedIfSound } from '../asking/audited.js';
 import { firstPlans } from './first-plans.js';
 import { keepsPinned } from '../rewire/moves.js';
 import { reasonsOf } from './reasons.js';
 
 /** A board to be powered, and how. */
-export type Job = Terms & { readonly effort: Effort };
+export type Job = {
+  readonly kit: Kit;
+  readonly aim: Aim;
+  readonly partial: boolean;
+  /** How the board is plugged now, for the aim `moves`. */
+  readonly today: Today;
+  readonly effort: Effort;
+};
+
+type Stopped = Extract<Asked, { kind: 'stopped' }>;
 
 /** The tiers that can differ: without leave for a partial plan every pedal is powered. */
-const rankedTiers = ({ aim, partial }: Job): readonly Tier[] =>
+const rankedTiers = ({ aim, partial }: Pick<Job, 'aim' | 'partial'>): readonly Tier[] =>
   tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
 
 /**
@@ -23,8 +33,8 @@ const rankedTiers = ({ aim, partial }: Job): readonly Tier[] =>
  */
 export async function answerTo(job: Job): Promise<Answer> {
   const { kit, aim, partial, today, effort } = job;
-  const question = questionOf(kit, { tiers: rankedTiers(job), partial, today });
-  const outcome = await optimise(question, effort);
+  const asked: Ask = { tiers: rankedTiers(job), partial, today };
+  const outcome = await ask(kit, asked, effort);
   switch (outcome.kind) {
     case 'impossible': {
       const reasons = await reasonsOf(kit, explaining(effort));
@@ -32,9 +42,9 @@ export async function answerTo(job: Job): Promise<Answer> {
       return { kind: 'impossible', aim, reasons, ...(proof === null ? {} : { proof }) };
     }
     case 'stopped':
-      return bestFound(job, question, outcome);
-    case 'proven': {
-      const wiring = provenWiring(job, outcome);
+      return bestFound(job, asked, outcome);
+    case 'plan': {
+      const { wiring, evidence } = outcome;
       const reasons = wiring.unpowered.length === 0 ? [] : await reasonsOf(kit, explaining(effort), 'pedals only');
       const proof = proofOf(job, outcome.proof);
       return {
@@ -43,7 +53,7 @@ export async function answerTo(job: Job): Promise<Answer> {
         wiring,
         gap: null,
         reasons,
-        evidence: outcome.evidence,
+        evidence,
         ...(proof === null ? {} : { proof }),
       };
     }
@@ -57,9 +67,8 @@ function proofOf({ kit: { board }, aim, partial }: Job, steps: readonly ProofSte
 /** That every plan, were it allowed to leave pedals out, leaves out some; null when it could not be shown so. */
 async function impossibilityProof(job: Job): Promise<Proof | null> {
   const { kit, effort } = job;
-  const question = questionOf(kit, { tiers: ['unpowered'], partial: true });
-  const outcome = await optimise(question, { ...effort, onProgress: undefined });
-  const proof = outcome.kind === 'proven' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
+  const outcome = await ask(kit, { tiers: ['unpowered'], partial: true }, { ...effort, onProgress: undefined });
+  const proof = outcome.kind === 'plan' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
   return proof === null ? null : { ...proof, impossible: true };
 }
 
@@ -69,9 +78,9 @@ function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
   return effort;
 }
 
-function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kind: 'stopped' }>): Answer {
+function bestFound(job: Job, asked: Ask, outcome: Stopped): Answer {
   const { kit, aim } = job;
-  const plans = [...outcome.candidates.map((feeds) => audited(job, feeds)), ...quickPlans(job, question)];
+  const plans = [...outcome.plans, ...quickPlans(job, asked)];
   const best = plans.reduce<JudgedPlan | null>(
     (found, wiring) =>
       found !== null && compareScores(found.score, wiring.score, aim, kit.board.policy) <= 0 ? found : wiring,
@@ -82,14 +91,14 @@ function bestFound(job: Job, question: Question, outcome: Extract<Outcome, { kin
 }
 
 /** Plans made without a search that keep the limits of the policy, too; to leave out every pedal always does. */
-function quickPlans(job: Job, question: Question): readonly JudgedPlan[] {
-  return [...firstPlans(question), ...(job.partial ? [[]] : [])]
-    .flatMap((feeds) => auditedIfSound(job, feeds) ?? [])
-    .filter((plan) => keepsPinned(plan, job.today));
+function quickPlans({ kit, aim, partial, today }: Job, asked: Ask): readonly JudgedPlan[] {
+  return [...firstPlans(questionFor(kit, asked)), ...(partial ? [[]] : [])]
+    .flatMap((feeds) => auditedIfSound({ kit, partial, moves: aim === 'moves' }, feeds) ?? [])
+    .filter((plan) => keepsPinned(plan, today));
 }
 
 /** The first tier in which the plan has not been shown to be best; null when it has been in all. */
-function gapOf(job: Job, wiring: JudgedPlan, outcome: Extract<Outcome, { kind: 'stopped' }>): Gap | null {
+function gapOf(job: Job, wiring: JudgedPlan, outcome: Stopped): Gap | null {
   const boundOf = (tier: Tier): number | null => {
     const settled = outcome.settled.get(tier);
     return settled ?? (outcome.open?.tier === tier ? outcome.open.bound : null);

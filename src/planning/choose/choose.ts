@@ -3,7 +3,7 @@ import type { ChoosingAim } from '../../domain/aim.js';
 import type { Method } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import type { Answer } from '../answer.js';
-import { effortOf, type SearchOptions } from '../search-options.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { answerTo } from './answer-to.js';
 
 export type { Method, Progress } from '../../formulation/optimiser.js';

@@ -4,13 +4,13 @@ import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { minorUnits } from '../../domain/quantities.js';
-import { optimise } from '../../formulation/optimise.js';
+import { ask } from '../asking/ask.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { questionOf } from '../../formulation/question.js';
 import { feedable, type SupplyUses } from '../../loadout/supply-uses.js';
 import type { Reason } from '../answer.js';
 import { refusalsOf } from './refusals.js';
-import { smallestConflict } from './smallest-conflict.js';
+import { conflictOf } from '../conflict/conflict.js';
 
 /**
  * Why a board cannot be powered: the pedals that nothing can feed, and for the others the limits of the policy that are
@@ -33,10 +33,22 @@ export async function reasonsOf(
     kit,
   );
   const tight = await tightLimits(rest, effort);
-  const conflict = await smallestConflict(rest, effort);
+  const conflict = await togetherReason(rest, effort);
   // One pedal alone is no conflict where a limit says all there is to say.
   const explained = conflict === null || (tight.length > 0 && conflict.pedals.length === 1);
   return [...pedals, ...tight, ...(explained ? [] : [conflict])];
+}
+
+/** A smallest set of pedals that cannot all be powered; null when all can, or when the time runs out first. */
+async function togetherReason(kit: Kit, effort: Effort): Promise<Extract<Reason, { kind: 'together' }> | null> {
+  const conflict = await conflictOf(kit, effort, { factsStand: true });
+  if (conflict === null || conflict.size === 'open') return null;
+  const { pedals, size } = conflict;
+  const message =
+    pedals.length === 1
+      ? 'this pedal can only be fed in company, and nothing on the board keeps it company'
+      : `each of these ${pedals.length} pedals can be fed, and all but any one of them, but not all at once`;
+  return { kind: 'together', pedals, smallest: size === 'smallest', message };
 }
 
 /** The pedals that no output can feed, alone or in a chain, whatever else is left out. */
@@ -79,12 +91,9 @@ async function tightLimits(kit: Kit, effort: Effort): Promise<readonly Reason[]>
 /** The least that a plan needs of what a limit caps when some limits are lifted; null when it is impossible even so. */
 async function leastOf(limit: Limit, lifted: readonly Limit[], kit: Kit, effort: Effort): Promise<number | null> {
   const tier = limit === 'budget' ? 'money' : 'bricks';
-  const question = questionOf(withPolicy(kit, Object.fromEntries(lifted.map((each) => [each, null]))), {
-    tiers: [tier],
-    partial: false,
-  });
-  const outcome = await optimise(question, effort);
-  return outcome.kind === 'proven' ? (outcome.values.get(tier) ?? null) : null;
+  const free = withPolicy(kit, Object.fromEntries(lifted.map((each) => [each, null])));
+  const outcome = await ask(free, { tiers: [tier] }, effort);
+  return outcome.kind === 'plan' ? (outcome.values.get(tier) ?? null) : null;
 }
 
 function limitMessage(limit: Limit, allowed: number, needed: number, { currency }: Board): string {

@@ -6,9 +6,8 @@ import { moneyText } from '../../domain/money.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Purchase } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type SupplyId } from '../../domain/quantities.js';
-import { optimise } from '../../formulation/optimise.js';
+import { ask } from '../asking/ask.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { questionOf } from '../../formulation/question.js';
 import { nothingToday } from '../../loadout/today.js';
 import type { Answer, Reason } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
@@ -97,10 +96,9 @@ async function beyondBudget(
 ): Promise<PurchaseAnswer> {
   const free = withPolicy(after, { budget: null });
   const { board } = kit;
-  const question = questionOf(free, { tiers: ['money'], partial: false });
-  const outcome = await optimise(question, effort);
+  const outcome = await ask(free, { tiers: ['money'] }, effort);
   if (outcome.kind === 'stopped') return { kind: 'stopped' };
-  if (outcome.kind === 'proven') {
+  if (outcome.kind === 'plan') {
     const needed = minorUnits(paid + (outcome.values.get('money') ?? 0));
     return { kind: 'fails', reasons: [budgetReason(allowed, needed, board)] };
   }

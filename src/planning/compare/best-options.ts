@@ -1,11 +1,10 @@
 import { choosingTiersOf, compareScores, type ChoosingAim, type ChoosingTier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Question } from '../../formulation/question.js';
 import type { Answer } from '../answer.js';
 import type { Job } from '../choose/answer-to.js';
 import type { CompareStage, Comparison } from './comparison.js';
 import { rankedOption, type Draft } from './option-drafts.js';
-import { provenPlan } from '../proven-plan.js';
+import { ask } from '../asking/ask.js';
 import { bestPurchases, type Bought, type Caps, type Solved } from './purchase-tree.js';
 
 /** The tiers of plans that power every pedal. */
@@ -14,8 +13,6 @@ export const rankedTiers = (aim: ChoosingAim): readonly ChoosingTier[] =>
 
 export type BestJob = {
   readonly job: Job & { readonly aim: ChoosingAim };
-  /** Where every supply of the catalogue is for sale. */
-  readonly question: Question;
   readonly wanted: number;
   readonly onStage: (stage: CompareStage) => void;
 };
@@ -23,14 +20,15 @@ export type BestJob = {
 export type BestOptions = { readonly drafts: readonly Draft[]; readonly end: Comparison['best']['end'] };
 
 /** The best different purchases, of which the first one is known. */
-export async function bestOptions(answer: Answer, { job, question, wanted, onStage }: BestJob): Promise<BestOptions> {
+export async function bestOptions(answer: Answer, { job, wanted, onStage }: BestJob): Promise<BestOptions> {
   if (answer.kind === 'impossible') return { drafts: [], end: 'all' };
   if (answer.kind === 'stopped') return { drafts: [], end: 'stopped' };
   if (answer.gap !== null) return { drafts: [rankedOption(answer.wiring, 1, answer.gap, job)], end: 'stopped' };
   const solve = async (caps: Caps): Promise<Solved<JudgedPlan>> => {
     if (caps.size === 0) return solved(answer.wiring);
-    const proven = await provenPlan(capped(question, caps), job, job.effort);
-    return proven.kind === 'plan' ? solved(proven.wiring) : proven;
+    const proven = await ask(job.kit, { tiers: rankedTiers(job.aim), caps }, job.effort);
+    if (proven.kind === 'stopped') return { kind: 'stopped' };
+    return proven.kind === 'plan' ? solved(proven.wiring) : { kind: 'none' };
   };
   const compare = (first: JudgedPlan, second: JudgedPlan): number =>
     compareScores(first.score, second.score, job.aim, job.kit.board.policy);
@@ -48,13 +46,3 @@ export async function bestOptions(answer: Answer, { job, question, wanted, onSta
 const solved = (wiring: JudgedPlan): Solved<JudgedPlan> => ({ kind: 'plan', plan: wiring, bought: boughtBy(wiring) });
 
 const boughtBy = ({ buy }: JudgedPlan): Bought => new Map(buy.supplies.map(({ id, units }) => [id, units]));
-
-/** The question with no more units for sale than the caps allow; a supply of which there is none is left out. */
-const capped = (question: Question, caps: Caps): Question => ({
-  ...question,
-  supplies: question.supplies.flatMap((uses) => {
-    const most = caps.get(uses.supply.id) ?? Infinity;
-    if (uses.forSale <= most) return [uses];
-    return uses.owned + most > 0 ? [{ ...uses, forSale: most }] : [];
-  }),
-});

@@ -1,11 +1,10 @@
 import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import { questionOf } from '../../formulation/question.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
-import { effortOf, type SearchOptions } from '../search-options.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { planForPurchase, purchaseOf } from './asked-purchase.js';
-import { bestOptions, rankedTiers, type BestJob } from './best-options.js';
+import { bestOptions, type BestJob } from './best-options.js';
 import type { CompareStage, Comparison } from './comparison.js';
 import { askedOption, isSettled, withAsked } from './option-drafts.js';
 import { finishedOptions } from './preference.js';
@@ -44,21 +43,20 @@ export async function compare(kit: Kit, options: CompareOptions = {}): Promise<C
   return sideBySide({ job, wanted: best, asked, onStage: options.onStage ?? ((): void => undefined) });
 }
 
-type Wanted = Omit<BestJob, 'question'> & { readonly asked: readonly Bought[] };
+type Wanted = BestJob & { readonly asked: readonly Bought[] };
 
 async function sideBySide({ job, wanted, asked, onStage }: Wanted): Promise<Comparison> {
   const { kit, aim, effort } = job;
   onStage({ kind: 'best', found: 0, wanted });
   const answer = await answerTo(job);
-  const question = questionOf(kit, { tiers: rankedTiers(aim), partial: false });
-  const best = await bestOptions(answer, { job, question, wanted, onStage });
+  const best = await bestOptions(answer, { job, wanted, onStage });
   let drafts = best.drafts;
   for (const [done, bought] of asked.entries()) {
     onStage({ kind: 'asked', done, wanted: asked.length });
     drafts = withAsked(drafts, bought) ?? [...drafts, askedOption(bought, await planForPurchase(bought, job), job)];
   }
   onStage({ kind: 'trade-offs' });
-  const bought = answer.kind === 'plan' ? await tradeOffs(answer.wiring, question, job, effort) : [];
+  const bought = answer.kind === 'plan' ? await tradeOffs(answer.wiring, kit, effort) : [];
   return {
     aim,
     options: finishedOptions(drafts, bought, { aim, policy: kit.board.policy }),

@@ -7,7 +7,7 @@ import { priceOf, purchaseOf, type PurchaseAnswer } from './asked-purchase.js';
 import type { FailedOption, PlannedOption } from './comparison.js';
 import { figuresOf } from './figures.js';
 import type { Bought } from './purchase-tree.js';
-import { audited } from '../audited.js';
+import { audited } from '../asking/audited.js';
 
 /** An option before it is set beside the others. */
 export type Draft = Omit<PlannedOption, 'preference' | 'unbeaten'> | FailedOption;

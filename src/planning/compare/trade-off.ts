@@ -1,10 +1,10 @@
 import type { ChoosingTier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import type { Question } from '../../formulation/question.js';
-import type { Terms } from '../audited.js';
 import type { TradeOff, TradeOffPoint } from './comparison.js';
-import { provenPlan, withLimits, type Proven } from '../proven-plan.js';
+import { ask, type Asked } from '../asking/ask.js';
+import { withPolicy } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
 
 type Against = TradeOff['against'];
 
@@ -20,24 +20,13 @@ const least: Readonly<Record<Against, number>> = { exposed: 0, bricks: 1 };
  * What money buys in quiet and in fewer supplies, for a board that a plan exists for.
  * @throws Error when a plan fails its audit: a defect of boardfeed, never of the input.
  */
-export async function tradeOffs(
-  plan: JudgedPlan,
-  question: Question,
-  terms: Terms,
-  effort: Effort,
-): Promise<readonly TradeOff[]> {
+export async function tradeOffs(plan: JudgedPlan, kit: Kit, effort: Effort): Promise<readonly TradeOff[]> {
   const free = plan.score.money === 0 ? [plan] : [];
-  const exposed = await tradeOff('exposed', free, { question, terms, effort });
+  const exposed = await tradeOff('exposed', free, kit, effort);
   const [first] = exposed.points;
-  const bricks = await tradeOff('bricks', first === undefined ? free : [...free, first.wiring], {
-    question,
-    terms,
-    effort,
-  });
+  const bricks = await tradeOff('bricks', first === undefined ? free : [...free, first.wiring], kit, effort);
   return [exposed, bricks];
 }
-
-type Search = { readonly question: Question; readonly terms: Terms; readonly effort: Effort };
 
 /**
  * Every pair of money and exposed pedals, or money and bricks, that nothing else beats: from the cheapest plan on again and
@@ -46,26 +35,24 @@ type Search = { readonly question: Question; readonly terms: Terms; readonly eff
  * least of the other figure among the cheapest ones, so that none is beaten, and the limit falls by no more than one below
  * what is there, so that none is missed. Of `inHand` it is known that nothing is cheaper.
  */
-async function tradeOff(
-  against: Against,
-  inHand: readonly JudgedPlan[],
-  { question, terms, effort }: Search,
-): Promise<TradeOff> {
-  const solve = async (limited: Question): Promise<Proven> =>
-    provenPlan({ ...limited, tiers: cheapest[against] }, terms, effort);
+async function tradeOff(against: Against, inHand: readonly JudgedPlan[], kit: Kit, effort: Effort): Promise<TradeOff> {
+  const tiers = cheapest[against];
   const known = inHand.find(({ score }) => score[against] <= least[against]);
-  let proven: Proven = known === undefined ? await solve(question) : { kind: 'plan', wiring: known };
-  if (proven.kind === 'none') throw new Error('a plan that exists was not found when it was sought again');
+  let proven: Found = known === undefined ? await ask(kit, { tiers }, effort) : { kind: 'plan', wiring: known };
+  if (proven.kind === 'impossible') throw new Error('a plan that exists was not found when it was sought again');
   const points: TradeOffPoint[] = [];
   while (proven.kind === 'plan') {
-    const { wiring } = proven;
-    const amount = wiring.score[against];
+    const { wiring }: { readonly wiring: JudgedPlan } = proven;
+    const amount: number = wiring.score[against];
     points.push({ money: wiring.score.money, amount, wiring });
     if (amount <= least[against]) return { against, points, complete: true };
-    proven = await solve(limitedTo(amount - 1, against, question));
+    proven =
+      against === 'exposed'
+        ? await ask(kit, { tiers, mostExposed: amount - 1 }, effort)
+        : await ask(withPolicy(kit, { bricks: amount - 1 }), { tiers }, effort);
   }
-  return { against, points, complete: proven.kind === 'none' };
+  return { against, points, complete: proven.kind === 'impossible' };
 }
 
-const limitedTo = (most: number, against: Against, question: Question): Question =>
-  against === 'exposed' ? { ...question, mostExposed: most } : withLimits(question, { bricks: most });
+/** A plan that is known, or what the solver says. */
+type Found = Pick<Extract<Asked, { kind: 'plan' }>, 'kind' | 'wiring'> | Exclude<Asked, { kind: 'plan' }>;

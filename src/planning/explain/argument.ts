@@ -7,9 +7,9 @@ import { feedable } from '../../loadout/supply-uses.js';
 import type { Refusal } from '../answer.js';
 import { withinLimits } from '../choose/reasons.js';
 import { refusalsOf } from '../choose/refusals.js';
-import { solve } from '../solve.js';
-import type { Conflict } from './conflict.js';
-import { factsOf, relaxed, sameFact } from './facts.js';
+import { ask } from '../asking/ask.js';
+import type { Conflict } from '../conflict/conflict.js';
+import { factsOf, relaxed, sameFact } from '../conflict/facts.js';
 
 /** A conflict with the numbers that make an argument of it. */
 export type Argument = {
@@ -75,7 +75,7 @@ async function leastOf(
 ): Promise<number | null> {
   const tier = limit === 'budget' ? 'money' : 'bricks';
   const lifted = withPolicy(asked, { [limit]: null });
-  const solved = await solve(lifted, { tiers: [tier], required: new Set(pedals) }, effort);
+  const solved = await ask(lifted, { tiers: [tier], required: new Set(pedals) }, effort);
   return solved.kind === 'plan' ? (solved.values.get(tier) ?? null) : null;
 }
 
@@ -87,7 +87,7 @@ const withPedalsOnly = (pedals: readonly PedalId[], kit: Kit): Kit =>
 
 async function mostPerSupply({ pedals }: Conflict, asked: Kit, effort: Effort): Promise<number | null> {
   const alone = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
-  const solved = await solve(withPedalsOnly(pedals, alone), { tiers: ['unpowered'], required: new Set() }, effort);
+  const solved = await ask(withPedalsOnly(pedals, alone), { tiers: ['unpowered'], required: new Set() }, effort);
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
 }
 
@@ -124,7 +124,7 @@ async function mostOf(
   const some = withPedalsOnly(pedals, withPolicy(asked, { budget: null, bricks: 1, sockets: null }));
   const owned = { ...some.board.owned, supplies: new Map([[supply, 1]]) };
   const alone = withThings(withBoard(some, { ...some.board, owned }), unsold);
-  const solved = await solve(alone, { tiers: ['unpowered'], required: new Set() }, effort);
+  const solved = await ask(alone, { tiers: ['unpowered'], required: new Set() }, effort);
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
 }
 

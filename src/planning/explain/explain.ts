@@ -5,11 +5,11 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
-import { effortOf, type SearchOptions } from '../search-options.js';
-import { solve } from '../solve.js';
-import { isOver, within } from '../within.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
+import { ask } from '../asking/ask.js';
+import { isOver, within } from '../asking/within.js';
 import { argumentFor, type Argument } from './argument.js';
-import { conflictOf, type Conflict } from './conflict.js';
+import { conflictOf, type Conflict } from '../conflict/conflict.js';
 import { withoutPedals } from '../../domain/changed-kit.js';
 import { cheaperPlan, forcedPurchases, type Cheaper, type Forced } from './purchases.js';
 import { seatOf, type Seat } from './seats.js';
@@ -73,11 +73,12 @@ export async function explain(kit: Kit, options: ExplainOptions = {}): Promise<E
   if (pedal !== undefined && !kit.board.pedals.some(({ id }) => id === pedal))
     throw new RangeError(`the board has no pedal "${pedal}"`);
   const effort = effortOf(options);
+  const quiet = { ...effort, onProgress: undefined };
   // Any plan will do to see whether there is one: that is told far sooner than the best.
-  const any = await solve(kit, { tiers: [] }, effort);
+  const any = await ask(kit, { tiers: [] }, quiet);
   if (any.kind === 'stopped') return { kind: 'stopped', aim };
   return any.kind === 'impossible'
-    ? await whyImpossible(aim, kit, effort, options.shrinkMs ?? usualShrinkMs)
+    ? await whyImpossible(aim, kit, quiet, options.shrinkMs ?? usualShrinkMs)
     : await whySo(aim, pedal ?? null, kit, effort);
 }
 

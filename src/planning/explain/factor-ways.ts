@@ -5,7 +5,7 @@ import { factorOfThousandths, type Factor } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
+import { ask } from '../asking/ask.js';
 import { noWays, type FactorName, type Ways } from './way-out.js';
 
 /** No factor may go below 1. */
@@ -20,14 +20,14 @@ export async function factorWay(factor: FactorName, kit: Kit, effort: Effort): P
   const from = factorOf(kit.board.policy, factor);
   const start = Math.ceil((from.numerator * 1000) / from.denominator);
   if (start <= lowest) return noWays;
-  const first = await solve(at(lowest, factor, kit), { tiers: [] }, effort);
+  const first = await ask(at(lowest, factor, kit), { tiers: [] }, effort);
   if (first.kind !== 'plan') return { ways: [], whole: first.kind === 'impossible' };
   let best = { wiring: first.wiring, thousandths: reachOf(first.wiring, lowest, start - 1, factor, kit) };
   let least = start;
   // A plan's own reach is mostly the answer: one step above it is asked first, then halfway.
   let next = best.thousandths + 1;
   while (next < least) {
-    const solved = await solve(at(next, factor, kit), { tiers: [] }, effort);
+    const solved = await ask(at(next, factor, kit), { tiers: [] }, effort);
     if (solved.kind === 'stopped') return { ways: [], whole: false };
     if (solved.kind === 'impossible') least = next;
     else best = { wiring: solved.wiring, thousandths: reachOf(solved.wiring, next, least - 1, factor, kit) };

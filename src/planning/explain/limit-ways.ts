@@ -2,7 +2,7 @@ import { minorUnits } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
+import { ask } from '../asking/ask.js';
 import { noWays, type Change, type Raised, type Ways } from './way-out.js';
 
 export const limitNames = ['budget', 'bricks', 'sockets'] as const;
@@ -15,7 +15,7 @@ export async function limitWay(limit: LimitName, kit: Kit, effort: Effort): Prom
   const lifted = withPolicy(kit, { [limit]: null });
   // Every supply takes one socket: both are counted in supplies.
   const tier = limit === 'budget' ? 'money' : 'bricks';
-  const solved = await solve(lifted, { tiers: [tier] }, effort);
+  const solved = await ask(lifted, { tiers: [tier] }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
   const to = minorUnits(solved.wiring.score[tier]);
   const change: Change = limit === 'budget' ? { kind: limit, from: minorUnits(from), to } : { kind: limit, from, to };
@@ -30,7 +30,7 @@ export async function limitWay(limit: LimitName, kit: Kit, effort: Effort): Prom
 export async function limitsWay(kit: Kit, effort: Effort): Promise<Ways> {
   const { budget, bricks, sockets } = kit.board.policy;
   const lifted = withPolicy(kit, { budget: null, bricks: null, sockets: null });
-  const solved = await solve(lifted, { tiers: ['money', 'bricks'] }, effort);
+  const solved = await ask(lifted, { tiers: ['money', 'bricks'] }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
   const { score } = solved.wiring;
   const raise = <Value extends number>(from: Value | null, to: Value): Raised<Value> | null =>

@@ -5,7 +5,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import { partOffers, supplyOffers } from '../../loadout/case.js';
 import { withGear } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
+import { ask } from '../asking/ask.js';
 import type { Ways, WayOut } from './way-out.js';
 
 /** How many questions are put at the most: with few connectors it takes far fewer. */
@@ -53,7 +53,7 @@ async function trial(leads: readonly Part[], search: Search): Promise<Omit<WayOu
   search.asked += 1;
   const kit = withGear(search.kit, { parts: leads });
   const solved =
-    search.asked > mostQuestions ? ({ kind: 'stopped' } as const) : await solve(kit, { tiers: [] }, search.effort);
+    search.asked > mostQuestions ? ({ kind: 'stopped' } as const) : await ask(kit, { tiers: [] }, search.effort);
   if (solved.kind === 'stopped') search.whole = false;
   return solved.kind === 'plan' ? { kit, wiring: solved.wiring } : null;
 }

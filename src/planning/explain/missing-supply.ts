@@ -5,7 +5,7 @@ import type { Supply } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { withGear } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
+import { ask } from '../asking/ask.js';
 import type { Ways, WayOut } from './way-out.js';
 
 /** For each of these pedals: whether one more supply that is made for it, and for nothing else, would do. */
@@ -15,7 +15,7 @@ export async function missingSupplies(pedals: readonly PedalId[], kit: Kit, effo
   for (const pedal of kit.board.pedals.filter(({ id }) => pedals.includes(id))) {
     const supply = supplyFor(pedal, kit);
     const changed = withGear(kit, { supplies: [supply] });
-    const solved = await solve(changed, { tiers: [] }, effort);
+    const solved = await ask(changed, { tiers: [] }, effort);
     if (solved.kind === 'stopped') whole = false;
     if (solved.kind === 'plan')
       ways.push({ change: { kind: 'supply', supply, pedal: pedal.id }, kit: changed, wiring: solved.wiring });

@@ -3,7 +3,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import { pedalClasses } from '../../loadout/pedal-class.js';
 import { withoutPedals } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
+import { ask } from '../asking/ask.js';
 import { noWays, type Ways } from './way-out.js';
 
 /** Each pedal without which the others can be powered, of the given ones; pedals that need the same share an entry. */
@@ -16,7 +16,7 @@ export async function pedalWays(pedals: readonly PedalId[], kit: Kit, effort: Ef
     const [first] = alike;
     if (first === undefined || board.pedals.length === 1) continue;
     const without = withoutPedals([first], kit);
-    const solved = await solve(without, { tiers: [] }, effort);
+    const solved = await ask(without, { tiers: [] }, effort);
     if (solved.kind === 'stopped') whole = false;
     if (solved.kind === 'plan')
       ways.push({ change: { kind: 'pedal', pedals: alike }, kit: without, wiring: solved.wiring });
@@ -26,7 +26,7 @@ export async function pedalWays(pedals: readonly PedalId[], kit: Kit, effort: Ef
 
 /** The fewest pedals without which the others can be powered: none, where that is all of them. */
 export async function fewestLeftOut(kit: Kit, effort: Effort): Promise<Ways> {
-  const solved = await solve(kit, { tiers: ['unpowered', 'money'], required: new Set() }, effort);
+  const solved = await ask(kit, { tiers: ['unpowered', 'money'], required: new Set() }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: false };
   const { unpowered } = solved.wiring;
   if (unpowered.length === kit.board.pedals.length) return noWays;

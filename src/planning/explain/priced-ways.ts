@@ -1,6 +1,6 @@
 import type { Effort } from '../../formulation/optimiser.js';
-import { solve } from '../solve.js';
-import { isOver, within } from '../within.js';
+import { ask } from '../asking/ask.js';
+import { isOver, within } from '../asking/within.js';
 import type { Ways, WayOut } from './way-out.js';
 
 /** How long the cheapest plan is sought in all, in milliseconds: which ways there are is settled by then. */
@@ -23,6 +23,6 @@ const unpriced = (way: WayOut): WayOut => ({
 async function withLeastMoney(way: WayOut, effort: Effort): Promise<WayOut> {
   if (way.cheapest === true) return way;
   if (way.wiring.score.money === 0) return unpriced(way);
-  const solved = await solve(way.kit, { tiers: ['money'] }, effort);
+  const solved = await ask(way.kit, { tiers: ['money'] }, effort);
   return solved.kind === 'plan' ? { ...way, wiring: solved.wiring, cheapest: true } : unpriced(way);
 }

@@ -6,10 +6,10 @@ import { withPolicy, withThings } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
 import type { Supply } from '../../domain/supply.js';
-import { solve } from '../solve.js';
-import { conflictOf } from './conflict.js';
+import { ask } from '../asking/ask.js';
+import { conflictOf } from '../conflict/conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
-import { within } from '../within.js';
+import { within } from '../asking/within.js';
 
 /** Something that a plan buys. */
 export type Bought =
@@ -71,7 +71,7 @@ async function forcedBy(
   effort: Effort,
 ): Promise<Forced> {
   const unsold = withoutSale(bought, kit);
-  const solved = await solve(unsold, { tiers: rankedTiers(aim) }, effort);
+  const solved = await ask(unsold, { tiers: rankedTiers(aim) }, effort);
   if (solved.kind === 'stopped') return { bought, without: 'unknown', pedals: [] };
   const { policy } = kit.board;
   const without = solved.kind === 'plan' ? differencesOf(score, solved.wiring.score, aim, policy) : null;
@@ -108,14 +108,14 @@ export async function cheaperPlan(
 ): Promise<Explained<Cheaper | null>> {
   if (score.money === 0) return { value: null, whole: true };
   const less = withPolicy(kit, { budget: minorUnits(score.money - 1) });
-  const solved = await solve(less, { tiers: rankedTiers(aim) }, effort);
+  const solved = await ask(less, { tiers: rankedTiers(aim) }, effort);
   if (solved.kind === 'stopped') return { value: null, whole: false };
   if (solved.kind === 'plan') {
     const differences = differencesOf(score, solved.wiring.score, aim, kit.board.policy);
     return { value: { kind: 'worse', wiring: solved.wiring, differences }, whole: true };
   }
   const tiers: readonly Tier[] = ['unpowered', ...rankedTiers(aim)];
-  const partial = await solve(less, { tiers, required: new Set() }, effort);
+  const partial = await ask(less, { tiers, required: new Set() }, effort);
   if (partial.kind !== 'plan') return { value: null, whole: false };
   const pedals = await pedalsBehind(less, effort);
   return { value: { kind: 'too little', wiring: partial.wiring, pedals }, whole: pedals.length > 0 };

@@ -10,11 +10,11 @@ import { supplyOffers } from '../../loadout/case.js';
 import { checkOutput } from '../check/check-output.js';
 import { withBoard } from '../../domain/changed-kit.js';
 import { bankOfOutput, outputsOf, type Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
-import { conflictOf, type Conflict } from './conflict.js';
+import { ask } from '../asking/ask.js';
+import { conflictOf, type Conflict } from '../conflict/conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
 import { rankedTiers } from './purchases.js';
-import { isOver, within } from '../within.js';
+import { isOver, within } from '../asking/within.js';
 
 /** What it would take to have the pedal elsewhere, with everything else arranged anew as well as can be. */
 export type Verdict =
@@ -107,7 +107,7 @@ async function verdictOn(
   const pin: Pin = { pedal, supply: supply.id, bank };
   if (!hasUse(pin, kit)) return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, kit) };
   if (isOver(effort)) return { kind: 'unknown' };
-  const solved = await solve(kit, { tiers: rankedTiers(aim), pin }, effort);
+  const solved = await ask(kit, { tiers: rankedTiers(aim), pin }, effort);
   switch (solved.kind) {
     case 'stopped':
       return { kind: 'unknown' };

@@ -4,8 +4,8 @@ import type { Effort } from '../../formulation/optimiser.js';
 import type { Supply } from '../../domain/supply.js';
 import { withThings } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
-import { relaxed, type Fact } from './facts.js';
+import { ask } from '../asking/ask.js';
+import { relaxed, type Fact } from '../conflict/facts.js';
 import { noWays, type Ways } from './way-out.js';
 
 type StockFact = Extract<Fact, { kind: 'stock' }>;
@@ -13,14 +13,14 @@ type StockFact = Extract<Fact, { kind: 'stock' }>;
 /** The fewest units of one thing beyond its stock with which a plan exists. */
 export async function stockWay(fact: StockFact, kit: Kit, effort: Effort): Promise<Ways> {
   const stock = stockOf(fact, kit);
-  const solved = await solve(relaxed(kit, [fact]), { tiers: [] }, effort);
+  const solved = await ask(relaxed(kit, [fact]), { tiers: [] }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
   let { wiring } = solved;
   let enough = boughtOf(fact, wiring.buy) - stock;
   let tooFew = 0;
   while (enough - tooFew > 1) {
     const middle = Math.floor((tooFew + enough) / 2);
-    const trial = await solve(withMore(fact, middle, kit), { tiers: [] }, effort);
+    const trial = await ask(withMore(fact, middle, kit), { tiers: [] }, effort);
     if (trial.kind === 'stopped') return { ways: [], whole: false };
     if (trial.kind === 'impossible') tooFew = middle;
     else [enough, wiring] = [Math.max(1, boughtOf(fact, trial.wiring.buy) - stock), trial.wiring];

@@ -1,9 +1,9 @@
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
-import type { Conflict } from './conflict.js';
-import { sameFact, type Fact } from './facts.js';
+import { ask } from '../asking/ask.js';
+import type { Conflict } from '../conflict/conflict.js';
+import { sameFact, type Fact } from '../conflict/facts.js';
 import { factorWay } from './factor-ways.js';
 import { limitNames, limitsWay, limitWay, type LimitName } from './limit-ways.js';
 import { withPolicy } from '../../domain/changed-kit.js';
@@ -12,7 +12,7 @@ import { missingSupplies } from './missing-supply.js';
 import { fewestLeftOut, pedalWays } from './pedal-ways.js';
 import { pricedWays } from './priced-ways.js';
 import { stockWay } from './stock-ways.js';
-import { within } from '../within.js';
+import { within } from '../asking/within.js';
 import { noWays, together, type FactorName, type Ways } from './way-out.js';
 
 /** How long one kind of way out is sought, in milliseconds; on boards of usual size it takes a fraction of that. */
@@ -70,7 +70,7 @@ const factorOfFact: Partial<Readonly<Record<Fact['kind'], FactorName>>> = {
 
 async function chainsWay(kit: Kit, effort: Effort): Promise<Ways> {
   const allowed = withPolicy(kit, { chains: 'allow' });
-  const solved = await solve(allowed, { tiers: [] }, effort);
+  const solved = await ask(allowed, { tiers: [] }, effort);
   if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
   return { ways: [{ change: { kind: 'chains' }, kit: allowed, wiring: solved.wiring }], whole: true };
 }

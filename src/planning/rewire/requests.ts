@@ -4,9 +4,8 @@ import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
-import { optimise } from '../../formulation/optimise.js';
+import { ask, type Ask } from '../asking/ask.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { questionOf } from '../../formulation/question.js';
 import { nothingToday } from '../../loadout/today.js';
 import type { Reason, RewireRequest } from '../answer.js';
 import { termsOf, type Wishes } from './rewire-terms.js';
@@ -82,14 +81,14 @@ async function without(lifted: readonly RewireRequest[], trial: Trial): Promise<
     ...(wishes.budget === undefined || spends ? {} : { budget: wishes.budget }),
   });
   const asksMoney = buys || spends;
-  const question = questionOf(terms.kit, {
+  const asked: Ask = {
     tiers: asksMoney ? ['money'] : [],
     partial: wishes.partial ?? false,
     // Where no pedal has to stay, it is of no account where the others are.
     today: keep.length === 0 ? nothingToday : terms.today,
-  });
-  const outcome = await optimise(question, effort);
-  if (outcome.kind !== 'proven') return null;
+  };
+  const outcome = await ask(terms.kit, asked, effort);
+  if (outcome.kind !== 'plan') return null;
   return { money: asksMoney ? minorUnits(outcome.values.get('money') ?? 0) : null };
 }
 

@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Answer, Reason } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
-import { effortOf, type SearchOptions } from '../search-options.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { changesOf } from './changes.js';
 import { requestsInTheWay } from './requests.js';
 import { termsOf, type Wishes } from './rewire-terms.js';

@@ -4,7 +4,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import { isSameFeed, isSameOutlet, isSamePlace } from './places.js';
 import type { RewireTerms } from './rewire-terms.js';
-import { auditedIfSound } from '../audited.js';
+import { auditedIfSound } from '../asking/audited.js';
 
 /**
  * The plan with today's leads at the pedals that stay, wherever that is worth as much under the aim `moves`: a search counts
@@ -19,7 +19,7 @@ export function withTodaysLeads(wiring: JudgedPlan, { kit, feeds: today }: Rewir
   const outlets = changed.filter((feed, at) => changed.findIndex((other) => isSameOutlet(other, feed)) === at);
   const restored = (from: JudgedPlan, at: readonly Feed[]): JudgedPlan => {
     const feeds = from.feeds.map((feed) => restoredFeed(feed, at, before, from.feeds));
-    const next = auditedIfSound({ kit, partial, aim: 'moves' }, feeds);
+    const next = auditedIfSound({ kit, partial, moves: true }, feeds);
     return next !== null && isAsGood(next, from, kit) ? next : from;
   };
   const all = restored(wiring, outlets);

@@ -4,7 +4,7 @@ import type { Pedal } from '../../domain/pedal.js';
 import type { Answer } from '../answer.js';
 import { rewire } from '../rewire/rewire.js';
 import { withPedals } from './extra-pedal.js';
-import type { SearchOptions } from '../search-options.js';
+import type { SearchOptions } from '../asking/search-options.js';
 import { basisOf, type Basis, type NoBasis } from './spare.js';
 
 export type Added = {

@@ -6,7 +6,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Today } from '../../loadout/today.js';
-import { solve } from '../solve.js';
+import { ask } from '../asking/ask.js';
 import { freeId, usualPedal, withPedals } from './extra-pedal.js';
 import type { Installed } from './installed.js';
 
@@ -71,7 +71,7 @@ const extra = (milliamps: number, id: string): Pedal => usualPedal(id, milliamps
 /** A plan with such a pedal that exposes as few as can be; null when there is none that will do. */
 async function planWith(milliamps: number, trial: Trial): Promise<JudgedPlan | null | 'unknown'> {
   const { noise, today, installed, effort } = trial;
-  const solved = await solve(kitWith(milliamps, trial), { tiers: ['exposed'], today }, effort);
+  const solved = await ask(kitWith(milliamps, trial), { tiers: ['exposed'], today }, effort);
   if (solved.kind === 'stopped') return 'unknown';
   if (solved.kind === 'impossible') return null;
   const isNoisier = solved.wiring.score.exposed > installed.wiring.score.exposed;

@@ -3,7 +3,7 @@ import { countOutputs, ownedOf, type Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Today } from '../../loadout/today.js';
-import { solve } from '../solve.js';
+import { ask } from '../asking/ask.js';
 import { freeId, usualPedal, withPedals } from './extra-pedal.js';
 import type { Installed } from './installed.js';
 
@@ -25,7 +25,7 @@ export async function morePedals(
   const more: readonly Pedal[] = Array.from({ length: most }, (_, at) => usualPedal(`${first}-${at}`, drawn, false));
   const required = new Set(kit.board.pedals.map(({ id }) => id));
   const asked = withBoard(kit, withPedals(kit.board, more));
-  const solved = await solve(asked, { tiers: ['unpowered'], required, today }, effort);
+  const solved = await ask(asked, { tiers: ['unpowered'], required, today }, effort);
   if (solved.kind === 'stopped') return null;
   return solved.kind === 'plan' ? most - solved.wiring.unpowered.length : 0;
 }

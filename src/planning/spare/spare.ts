@@ -5,7 +5,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
 import { check } from '../check/check.js';
 import { choose } from '../choose/choose.js';
-import { effortOf, type SearchOptions } from '../search-options.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { installedAs, type Installed } from './installed.js';
 import { largestPedal, type Largest } from './largest-pedal.js';
 import { morePedals, mostMore } from './more-pedals.js';

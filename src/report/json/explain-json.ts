@@ -6,7 +6,7 @@ import { minorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Argument } from '../../planning/explain/argument.js';
 import type { TierDifference } from '../../planning/explain/difference.js';
 import type { Explanation } from '../../planning/explain/explain.js';
-import type { Fact } from '../../planning/explain/facts.js';
+import type { Fact } from '../../planning/conflict/facts.js';
 import type { Cheaper, Forced } from '../../planning/explain/purchases.js';
 import type { Elsewhere, Seat } from '../../planning/explain/seats.js';
 import type { WayOut } from '../../planning/explain/way-out.js';

@@ -1,6 +1,6 @@
 import { decimalOfThousandths, factorText, millivolts, minorUnits } from '../../domain/quantities.js';
 import type { Pedal } from '../../domain/pedal.js';
-import type { Fact, FactName } from '../../planning/explain/facts.js';
+import type { Fact, FactName } from '../../planning/conflict/facts.js';
 import type { Inventory } from './inventory.js';
 import { safeText } from './safe-text.js';
 import type { Board } from '../../domain/board.js';

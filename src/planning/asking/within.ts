@@ -1,5 +1,5 @@
-import { webTiming } from '../../solver/timing.js';
-import type { Effort } from '../formulation/optimiser.js';
+import { webTiming } from '../../../solver/timing.js';
+import type { Effort } from '../../formulation/optimiser.js';
 
 /** Work that is told to stop after so many milliseconds, or when the caller's own patience ends. */
 export async function within<Result>(

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { PedalId } from '../../../../src/domain/quantities.js';
 import { explain, type Explanation } from '../../../../src/planning/explain/explain.js';
-import { factsOf, relaxed, sameFact, type Fact } from '../../../../src/planning/explain/facts.js';
+import { factsOf, relaxed, sameFact, type Fact } from '../../../../src/planning/conflict/facts.js';
 import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { conflictsOf } from '../../../support/conflicts.js';
 import { sharedEngines } from '../../../support/choosing.js';

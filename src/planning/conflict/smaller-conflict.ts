@@ -1,7 +1,7 @@
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { pedalClasses } from '../../loadout/pedal-class.js';
-import { smallestHitting } from '../choose/smallest-hitting.js';
+import { smallestHitting } from './smallest-hitting.js';
 import type { Kit } from '../../domain/kit.js';
 import { sameFact } from './facts.js';
 import type { Demand, Inquiry, Plan } from './inquiry.js';
@@ -19,9 +19,9 @@ export function likeness({ board }: Kit): Likeness {
   };
 }
 
-/** How often a smaller set is sought, and how large a set may be for that to be of any use. */
-const mostGuesses = 25;
-const mostDemands = 10;
+/** How often a smaller set is sought, and how large a set may be for that to be of any use; of pedals alone guesses are cheap. */
+const mostGuesses = { withFacts: 25, pedalsAlone: 60 };
+const mostDemands = { withFacts: 10, pedalsAlone: Infinity };
 
 /** The known set, or a smaller one, and whether it is shown that none is smaller still. */
 export async function smallestOf(
@@ -32,9 +32,10 @@ export async function smallestOf(
 ): Promise<{ readonly demands: readonly Demand[]; readonly smallest: boolean }> {
   // One pedal by itself, with nothing to take back, is as small as can be.
   if (known.length === 1) return { demands: known, smallest: true };
-  if (known.length > mostDemands) return { demands: known, smallest: false };
+  const scope = inquiry.facts.length === 0 ? 'pedalsAlone' : 'withFacts';
+  if (known.length > mostDemands[scope]) return { demands: known, smallest: false };
   const kinds = kindsOf(inquiry, alike);
-  for (let guess = 0; guess < mostGuesses; guess += 1) {
+  for (let guess = 0; guess < mostGuesses[scope]; guess += 1) {
     const counts = await smallestHitting(
       kinds.map(({ length }) => length),
       inquiry.plans.map((plan) => kinds.map((kind) => metOf(kind, plan))),

@@ -1,6 +1,6 @@
-import type { Engines } from '../../solver/engines/engines.js';
-import type { Timing } from '../../solver/timing.js';
-import type { Effort, Progress } from '../formulation/optimiser.js';
+import type { Engines } from '../../../solver/engines/engines.js';
+import type { Timing } from '../../../solver/timing.js';
+import type { Effort, Progress } from '../../formulation/optimiser.js';
 
 /** What every question may be given that the solver is asked for. */
 export type SearchOptions = {

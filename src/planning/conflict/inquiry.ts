@@ -5,8 +5,8 @@ import type { Effort } from '../../formulation/optimiser.js';
 import type { Pin } from '../../formulation/pinned-question.js';
 import { withThings } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { solve } from '../solve.js';
-import { isOver } from '../within.js';
+import { ask } from '../asking/ask.js';
+import { isOver } from '../asking/within.js';
 import { factsOf, keyOf, relaxed, type Fact } from './facts.js';
 
 /** One of the things that may not all be had at once: a pedal's power, or a fact. */
@@ -55,8 +55,8 @@ export class Inquiry {
     const lifted = this.facts.filter((fact) => !held.has(keyOf(fact)));
     const tiers = wish === 'any' ? [] : (['unpowered'] as const);
     const { pin } = this.#terms;
-    const ask = { tiers, required, ...(pin === undefined ? {} : { pin }) };
-    const solved = await solve(relaxed(this.#kit, lifted), ask, this.#effort);
+    const asked = { tiers, required, ...(pin === undefined ? {} : { pin }) };
+    const solved = await ask(relaxed(this.#kit, lifted), asked, this.#effort);
     if (solved.kind === 'stopped') return 'unknown';
     if (solved.kind === 'impossible') return null;
     const plan = this.#planOf(solved.wiring.feeds, held);
@@ -94,8 +94,8 @@ export class Inquiry {
     const lifted = this.facts.filter((fact) => !kept.has(keyOf(fact)));
     const inUse = new Set(feeds.map(({ supply }) => supply));
     const used = withThings(this.#kit, (supply) => (inUse.has(supply.id) ? supply : null));
-    const asked = relaxed(used, lifted);
-    const { violations, malformed } = audit(asked.board, asked.catalogue, feeds, { partial: true });
+    const { board, catalogue } = relaxed(used, lifted);
+    const { violations, malformed } = audit(board, catalogue, feeds, { partial: true });
     return violations.length === 0 && malformed.length === 0;
   }
 }
