@@ -12,7 +12,8 @@ const catalogueFile = 'fixtures/shops/marram-street.yaml';
 /** A customer's program. It prints what the library answers to the files and to their texts. */
 const consumer = `
 import { readFile } from 'node:fs/promises';
-import { answerJson, answerText, choose, faultText, inputsFromText, readInputs, type Answer, type Inputs, type ReadResult } from 'boardfeed';
+import { answerJson, choose, faultText, readInputs, type Answer, type Inputs, type ReadResult } from 'boardfeed';
+import { answerText, inputsFromText } from 'boardfeed/core';
 
 const board = 'node_modules/boardfeed/${boardFile}';
 const catalogue = 'node_modules/boardfeed/${catalogueFile}';
@@ -20,10 +21,9 @@ const named = async (file: string) => ({ file, text: await readFile(file, 'utf8'
 
 async function answered(read: ReadResult<Inputs>): Promise<{ json: string; text: string }> {
   if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join(', '));
-  const { board, catalogue } = read.value;
-  const answer: Answer = await choose(board, catalogue, { aim: 'cost' });
-  const screen = { width: 80, colour: false };
-  return { json: answerJson(board, catalogue, answer), text: answerText(board, catalogue, answer, screen) };
+  const kit = read.value;
+  const answer: Answer = await choose(kit, { aim: 'cost' });
+  return { json: answerJson(kit, answer), text: answerText(kit, answer, { width: 80, colour: false }) };
 }
 
 const fromFiles = await answered(await readInputs(board, catalogue));
@@ -71,6 +71,8 @@ describe('the package, packed and installed in an empty folder', () => {
         'README.md',
         'dist/solver/engines/threads/engine-worker.js',
         'dist/src/node/cli/main.js',
+        'dist/src/core.d.ts',
+        'dist/src/core.js',
         'dist/src/index.d.ts',
         'dist/src/index.js',
         'docs/choosing.md',

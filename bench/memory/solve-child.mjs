@@ -7,7 +7,9 @@ import process from 'node:process';
 import { URL } from 'node:url';
 
 // By an address that is made here: checks of imports run before anything is compiled.
-const { choose, closeEngines, startEngines } = await import(new URL('../../dist/src/index.js', import.meta.url).href);
+const { choose, closeEngines, kitOf, startEngines } = await import(
+  new URL('../../dist/src/index.js', import.meta.url).href
+);
 
 process.once('message', async ({ question }) => {
   const started = performance.now();
@@ -23,7 +25,7 @@ async function solved({ board, catalogue, method, second, capMs }, started) {
   try {
     const remainingMs = () => capMs - (performance.now() - started);
     const chosen = second ? engines : { ...engines, second: null };
-    return await choose(board, catalogue, { aim: 'cost', engines: chosen, method, remainingMs });
+    return await choose(kitOf(board, catalogue), { aim: 'cost', engines: chosen, method, remainingMs });
   } finally {
     await closeEngines(engines);
   }
