@@ -20,7 +20,7 @@ const open = {
   'src/node/threads': ['src/report', 'src/planning', 'src/reading', 'src/domain', 'solver'],
   'src/node/disk': ['src/reading', 'src/domain'],
   'src/report': ['src/planning', 'src/domain'],
-  'src/planning': ['src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
+  'src/planning': ['src/formulation', 'src/loadout', 'src/audit', 'src/proof', 'src/domain', 'solver'],
   'src/formulation': ['src/loadout', 'src/domain', 'solver'],
   'src/loadout': ['src/domain', 'solver'],
   'src/audit': ['src/domain'],
@@ -83,6 +83,12 @@ module.exports = {
       'The audit shares nothing with what it checks but the domain types: no package, no Node module.',
       { path: '^src/audit/' },
       { pathNot: '^src/(audit|domain)/' },
+    ),
+    rule(
+      'proofs-are-checked-for-one-question',
+      'Of planning, only what verifies a result reaches what checks proofs.',
+      { path: '^src/planning/', pathNot: '^src/planning/verify/' },
+      { path: '^src/proof/' },
     ),
     rule(
       'proofs-are-checked-alone',

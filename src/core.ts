@@ -60,6 +60,7 @@ export type { SearchOptions } from './planning/asking/search-options.js';
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare } from './planning/spare/spare.js';
 export type { Step, UnitPlace } from './planning/rewire/steps.js';
+export { verify, type Claim, type Verdict } from './planning/verify/verify.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
 export {
   verifyImpossible,

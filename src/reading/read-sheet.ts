@@ -5,13 +5,11 @@ import type { Finding, Path, Source, Words } from '../domain/finding.js';
 import { boardSchema } from './schema/schema-board.js';
 import { catalogueSchema } from './schema/schema-catalogue.js';
 import { isCsvName, readCsv, sourceOf, type CsvTree } from './csv/read-csv.js';
-import type { FileText } from './text/file-text.js';
+import type { NamedFile } from './text/file-text.js';
 import { locatedEntries } from './text/located-data.js';
 import type { LocatedNode } from './text/located-tree.js';
 import { checkAgainstSchema } from './faults/schema-findings.js';
 import { treeOfYaml } from './text/tree-of-text.js';
-
-export type NamedFile = { readonly file: string; readonly text: FileText };
 
 /** A position in a text, both numbers from 1. */
 export type Position = { readonly line: number; readonly column: number };

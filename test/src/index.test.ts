@@ -39,6 +39,7 @@ test('the library offers these and nothing else', () => {
     'spareJson',
     'spareText',
     'startEngines',
+    'verify',
     'verifyImpossible',
     'verifyProof',
     'webTiming',

@@ -3,16 +3,16 @@ import { readFileSync } from 'node:fs';
 import { Argument, Command, Option } from 'commander';
 
 import { escapedText } from '../../domain/shown-text.js';
-import type { CheckFlags } from './check-command.js';
-import type { ChooseFlags } from './choose-command.js';
-import { compareCommand } from './compare-definition.js';
-import { entryCommands } from './entry-commands.js';
-import { explainCommand } from './explain-definition.js';
-import { amount, outputAsked, positiveSeconds } from './option-values.js';
-import { refuseReports, reportOption } from './report-option.js';
-import type { RewireFlags } from './rewire-command.js';
-import { spareCommand } from './spare-definition.js';
-import type { VerifyFlags } from './verify-command.js';
+import type { CheckFlags } from './commands/check-command.js';
+import type { ChooseFlags } from './commands/choose-command.js';
+import { compareCommand } from './definitions/compare-definition.js';
+import { entryCommands } from './definitions/entry-definitions.js';
+import { explainCommand } from './definitions/explain-definition.js';
+import { amount, outputAsked, positiveSeconds } from './definitions/option-values.js';
+import { refuseReports, reportOption } from './definitions/report-option.js';
+import type { RewireFlags } from './commands/rewire-command.js';
+import { spareCommand } from './definitions/spare-definition.js';
+import type { VerifyFlags } from './commands/verify-command.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */
 export function program(version: string = ownVersion()): Command {
@@ -64,7 +64,7 @@ function chooseCommand(): Command {
       if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
         command.error('error: --force goes with --proof or --report only');
       await refuseReports(command, flags.report, 'answer', flags.proof === undefined ? [] : [flags.proof]);
-      const { runChoose } = await import('./choose-command.js');
+      const { runChoose } = await import('./commands/choose-command.js');
       process.exitCode = await runChoose(board, catalogue, flags);
     });
 }
@@ -97,7 +97,7 @@ function rewireCommand(): Command {
     .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
       if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
       await refuseReports(command, flags.report, 'answer', []);
-      const { runRewire } = await import('./rewire-command.js');
+      const { runRewire } = await import('./commands/rewire-command.js');
       process.exitCode = await runRewire(board, catalogue, flags);
     });
 }
@@ -121,7 +121,7 @@ function checkCommand(): Command {
     .action(async (board: string, catalogue: string | undefined, flags: CheckFlags, command: Command) => {
       if ((flags.pedal === undefined) !== (flags.output === undefined))
         command.error('error: --pedal and --output go together');
-      const { runCheck } = await import('./check-command.js');
+      const { runCheck } = await import('./commands/check-command.js');
       process.exitCode = await runCheck(board, catalogue, flags);
     });
 }
@@ -139,7 +139,7 @@ function verifyCommand(): Command {
     .exitOverride()
     .showHelpAfterError('(run boardfeed verify --help for what there is)')
     .action(async (board: string, catalogue: string, plan: string, flags: VerifyFlags) => {
-      const { runVerify } = await import('./verify-command.js');
+      const { runVerify } = await import('./commands/verify-command.js');
       process.exitCode = await runVerify({ board, catalogue, plan }, flags);
     });
 }

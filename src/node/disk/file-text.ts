@@ -3,7 +3,7 @@ import { constants } from 'node:fs';
 import { open, type FileHandle } from 'node:fs/promises';
 
 import type { Words } from '../../domain/finding.js';
-import type { FileText } from '../../reading/text/file-text.js';
+import type { FileText, NamedFile } from '../../reading/text/file-text.js';
 
 /** The most bytes in an input file. */
 export const mostBytes = 5_000_000;
@@ -23,6 +23,12 @@ export async function readText(path: string, most = mostBytes): Promise<FileText
     await handle?.close();
   }
 }
+
+/** The same with its name. */
+export const namedFile = async (file: string, most = mostBytes): Promise<NamedFile> => ({
+  file,
+  text: await readText(file, most),
+});
 
 /** Reads up to a limit: what is no ordinary file, such as a pipe, does not tell its size beforehand. */
 async function firstBytes(handle: FileHandle, limit: number): Promise<Buffer> {

@@ -1,7 +1,6 @@
 import { stat } from 'node:fs/promises';
 
 import type { Source } from '../../domain/finding.js';
-import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { collectedFaults } from '../../reading/faults/collect-faults.js';
 import { isCsvName } from '../../reading/csv/read-csv.js';
 import { readText } from './file-text.js';
@@ -40,16 +39,6 @@ export async function openDraft(path: string, source: Source): Promise<ReadResul
   const faults = collectedFaults(sheet, null, []);
   if (faults === null) throw new Error('a file was refused without a fault');
   return { kind: 'faulty', ...faults };
-}
-
-/** The ids of the entries of a list, stated or made from their names. */
-export function idsIn(data: Data, key: string): readonly string[] {
-  const list = Array.isArray(data[key]) ? (data[key] as readonly unknown[]) : [];
-  return list.flatMap((entry) => {
-    const { id, name } = (typeof entry === 'object' && entry !== null ? entry : {}) as Data;
-    const found = typeof id === 'string' ? id : typeof name === 'string' ? idFromName(name) : null;
-    return found === null ? [] : [found];
-  });
 }
 
 /** What is still wrong with the file that was written. */

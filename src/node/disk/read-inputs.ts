@@ -1,7 +1,6 @@
 import type { ReadResult } from '../../reading/faults/input-fault.js';
 import { inputsFromFiles, type BoardAlone, type Inputs } from '../../reading/inputs-from-text.js';
-import type { NamedFile } from '../../reading/read-sheet.js';
-import { readText } from './file-text.js';
+import { namedFile } from './file-text.js';
 
 /** Reads a board file and a catalogue file; a null path is no catalogue. What the file system refuses is a fault, too. */
 export async function readInputs(boardPath: string, cataloguePath: string): Promise<ReadResult<Inputs>>;
@@ -14,6 +13,6 @@ export async function readInputs(
   boardPath: string,
   cataloguePath: string | null,
 ): Promise<ReadResult<Inputs | BoardAlone>> {
-  const named = async (file: string): Promise<NamedFile> => ({ file, text: await readText(file) });
-  return inputsFromFiles(await named(boardPath), cataloguePath === null ? null : await named(cataloguePath));
+  const shop = cataloguePath === null ? null : await namedFile(cataloguePath);
+  return inputsFromFiles(await namedFile(boardPath), shop);
 }

@@ -4,3 +4,6 @@ import type { Words } from '../../domain/finding.js';
 export type FileText =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'unreadable'; readonly line: number; readonly column: number; readonly words: Words };
+
+/** A file by its name, which is only used to say where something is. */
+export type NamedFile = { readonly file: string; readonly text: FileText };

@@ -1,31 +1,12 @@
+import type { Verdict } from '../../planning/verify/verify.js';
 import type { Kit } from '../../domain/kit.js';
-import type { ChoosingAim, Tier } from '../../domain/aim.js';
-import type { Board } from '../../domain/board.js';
-import { moneyText } from '../../domain/money.js';
+import type { Tier } from '../../domain/aim.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { block, type Piece } from './layout.js';
-import { safeJson, safeText } from '../words/safe-text.js';
+import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
 import { tierWords } from '../words/tier-words.js';
 import { capital, countText, fullStop, priceText } from '../words/words.js';
-
-/** What came of checking a result and its proof. */
-export type Verdict =
-  | {
-      readonly kind: 'proven';
-      readonly aim: ChoosingAim;
-      /** In the order of the aim. */
-      readonly tiers: readonly { readonly tier: Tier; readonly value: number }[];
-      readonly cases: number;
-    }
-  /** No plan powers every pedal: each leaves at least so many without power. */
-  | { readonly kind: 'impossible'; readonly unpowered: number; readonly cases: number }
-  /** The result breaks a rule or says what is not so, or the proof does not show what it must. */
-  | {
-      readonly kind: 'refused';
-      readonly what: 'plan' | 'proof';
-      /** At least one. */ readonly reasons: readonly string[];
-    };
 
 /** The verdict as text for a screen, with a line break at its end. */
 export function verdictText(kit: Kit, verdict: Verdict, options: ScreenOptions): string {
@@ -111,27 +92,4 @@ function tierText({ board }: Screen, tier: Tier, value: number): string {
   const { noisePrice } = board.policy;
   const noise = tier !== 'cost' || noisePrice === 0 ? '' : `, with ${price(noisePrice)} counted for each exposed pedal`;
   return `costs less than ${price(value)}${noise}`;
-}
-
-/** The verdict as one JSON object with a line break at its end. Keys are added, never changed. */
-export function verdictJson(board: Board, verdict: Verdict): string {
-  return `${safeJson(JSON.stringify(verdictObject(board, verdict), null, 2))}\n`;
-}
-
-function verdictObject(board: Board, verdict: Verdict) {
-  const proven = verdict.kind === 'proven' ? verdict.tiers : [];
-  return {
-    format: 'boardfeed/verdict/1',
-    board: board.name,
-    verdict: verdict.kind,
-    aim: verdict.kind === 'proven' ? verdict.aim : null,
-    tiers: proven.map(({ tier, value }) => ({
-      tier,
-      value: tier === 'cost' || tier === 'money' ? moneyText(minorUnits(value), board.currency) : value,
-    })),
-    unpowered: verdict.kind === 'impossible' ? verdict.unpowered : null,
-    cases: verdict.kind === 'refused' ? null : verdict.cases,
-    refused: verdict.kind === 'refused' ? verdict.what : null,
-    reasons: verdict.kind === 'refused' ? verdict.reasons : [],
-  };
 }

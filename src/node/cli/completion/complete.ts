@@ -1,6 +1,6 @@
 import type { Argument, Command, Option } from 'commander';
 
-import type { KnownIds } from '../../disk/known-ids.js';
+import type { KnownIds } from '../../../reading/known-ids.js';
 import type { Typed } from './words.js';
 
 /** A word that may stand where the cursor is. */

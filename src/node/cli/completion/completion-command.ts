@@ -1,9 +1,10 @@
 import type { Command } from 'commander';
 
 import { escapedText } from '../../../domain/shown-text.js';
-import { knownIds } from '../../disk/known-ids.js';
+import { knownIds } from '../../../reading/known-ids.js';
+import { namedFile } from '../../disk/file-text.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
-import { complete, type Candidate } from './complete.js';
+import { complete, type Candidate, type IdsIn } from './complete.js';
 import { completionScripts, type Shell } from './scripts.js';
 import { typedIn, type Typed } from './words.js';
 
@@ -23,9 +24,11 @@ export async function runCompletion(
   return exitCodes.plan;
 }
 
+const idsInFiles: IdsIn = async (paths) => knownIds(await Promise.all(paths.map((path) => namedFile(path))));
+
 /** The first line says whether words follow or the shell is to complete the names of files. */
 async function answerTo(root: Command, shell: Shell, typed: Typed): Promise<string> {
-  const completion = await complete(root, typed, knownIds);
+  const completion = await complete(root, typed, idsInFiles);
   if (completion.kind === 'files') return 'files\n';
   const current = typed.words[typed.at] ?? '';
   // What a terminal could act on is no word that anybody would type.

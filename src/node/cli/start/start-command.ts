@@ -1,8 +1,8 @@
 import { openDraft } from '../../disk/open-draft.js';
 import { boardTemplate, catalogueTemplate } from '../../../reading/drafts/templates.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
-import { printFaults } from '../print-faults.js';
-import { columnsOf, screenOf } from '../screen-of.js';
+import { printFaults } from '../printed/print-faults.js';
+import { columnsOf, screenOf } from '../printed/screen-of.js';
 import type { Asker } from './asker.js';
 import { clackAsker } from './clack-asker.js';
 import { finish } from './finish.js';

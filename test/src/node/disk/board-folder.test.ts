@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 
 import { boardFolder, contentHash } from '../../../../src/node/disk/board-folder.js';
-import { readCatalogue } from '../../../../src/node/disk/read-catalogue.js';
+import { namedFile } from '../../../../src/node/disk/file-text.js';
+import { catalogueIn } from '../../../../src/reading/read-catalogue.js';
 import { inputsFromText } from '../../../../src/reading/inputs-from-text.js';
 import { marramCatalogue, tidewayBoard } from '../../../support/documented.js';
 
@@ -36,7 +37,7 @@ describe('a catalogue by itself', () => {
   it('is read like one beside a board', async () => {
     const path = join(folder, 'shop.yaml');
     await writeFile(path, marramCatalogue);
-    const read = await readCatalogue(path);
+    const read = catalogueIn(await namedFile(path));
     const beside = inputsFromText({ file: 'b', text: tidewayBoard }, { file: 's', text: marramCatalogue });
     if (read.kind === 'faulty' || beside.kind === 'faulty') throw new Error('it is without fault');
     expect(read.value).toEqual({ catalogue: beside.value.catalogue, text: marramCatalogue });
@@ -45,10 +46,10 @@ describe('a catalogue by itself', () => {
   it('is refused with its own faults', async () => {
     const path = join(folder, 'bad-shop.yaml');
     await writeFile(path, marramCatalogue.replace('price: 119.00', 'price: dear'));
-    expect(await readCatalogue(path)).toMatchObject({
+    expect(catalogueIn(await namedFile(path))).toMatchObject({
       kind: 'faulty',
       faults: [{ file: path, key: 'supplies[0].price' }],
     });
-    expect(await readCatalogue(join(folder, 'nowhere.yaml'))).toMatchObject({ kind: 'faulty' });
+    expect(catalogueIn(await namedFile(join(folder, 'nowhere.yaml')))).toMatchObject({ kind: 'faulty' });
   });
 });

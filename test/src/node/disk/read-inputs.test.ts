@@ -1,3 +1,4 @@
+import { kitOf } from '../../../../src/domain/kit.js';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -18,7 +19,7 @@ describe('readInputs', () => {
       await writeFile(shop, JSON.stringify(parse(marramCatalogue)));
       expect(await readInputs(board, shop)).toEqual({
         kind: 'read',
-        value: { board: expectedBoard, catalogue: expectedCatalogue },
+        value: { ...kitOf(expectedBoard, expectedCatalogue) },
       });
       expect(await readInputs(join(folder, 'none'), folder)).toMatchObject({
         kind: 'faulty',

@@ -2,7 +2,9 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, test } from 'vitest';
 
 import type { Tier } from '../../../../src/domain/aim.js';
-import { verdictJson, verdictText, type Verdict } from '../../../../src/report/screen/verdict.js';
+import type { Verdict } from '../../../../src/planning/verify/verify.js';
+import { verdictJson } from '../../../../src/report/json/verdict-json.js';
+import { verdictText } from '../../../../src/report/screen/verdict.js';
 import { tideway } from '../samples.js';
 
 const { board, catalogue } = tideway;

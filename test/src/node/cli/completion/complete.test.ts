@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import { complete, type Completion } from '../../../../../src/node/cli/completion/complete.js';
 import { program } from '../../../../../src/node/cli/program.js';
-import type { KnownIds } from '../../../../../src/node/disk/known-ids.js';
+import type { KnownIds } from '../../../../../src/reading/known-ids.js';
 
 /** A command of every sort of option and argument, whatever boardfeed has today. */
 function sample(): Command {

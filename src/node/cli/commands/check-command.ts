@@ -1,0 +1,48 @@
+import { check } from '../../../planning/check/check.js';
+import { checkOutput } from '../../../planning/check/check-output.js';
+import { resolveQuestion, type AskedOutput } from '../../../planning/check/output-question.js';
+import { checkJson } from '../../../report/json/check-json.js';
+import { outputAnswerJson } from '../../../report/json/output-json.js';
+import { checkText } from '../../../report/screen/check-screen.js';
+import { outputAnswerText } from '../../../report/screen/output-screen.js';
+import { readInputs } from '../../disk/read-inputs.js';
+import { exitCodes, type ExitCode } from '../exit-codes.js';
+import { carryOut, nothingAsked, readOne } from '../pipeline.js';
+
+export type CheckFlags = {
+  readonly json: boolean;
+  /** The id of a pedal to ask about; goes with `output`. */
+  readonly pedal?: string;
+  readonly output?: Omit<AskedOutput, 'pedal'>;
+};
+
+/** Checks the wiring or answers the question about one output, and returns the exit code. */
+export async function runCheck(
+  boardPath: string,
+  cataloguePath: string | undefined,
+  { json, pedal, output }: CheckFlags,
+): Promise<ExitCode> {
+  const read = async () => readOne(readInputs(boardPath, cataloguePath ?? null));
+  if (pedal === undefined || output === undefined)
+    return carryOut({
+      read,
+      ask: nothingAsked,
+      call: check,
+      json,
+      print: { json: checkJson, screen: (kit, checked, _, options) => checkText(kit, checked, options) },
+      code: ({ status }) => (status === 'safe' ? exitCodes.plan : exitCodes.noPlan),
+    });
+  return carryOut({
+    read,
+    ask: (kit) => {
+      const resolved = resolveQuestion(kit, { pedal, ...output });
+      return resolved.kind === 'unknown'
+        ? { kind: 'refused', sentences: resolved.faults }
+        : { kind: 'asked', value: resolved.question };
+    },
+    call: checkOutput,
+    json,
+    print: { json: outputAnswerJson, screen: (kit, answer, _, options) => outputAnswerText(kit, answer, options) },
+    code: ({ fits }) => (fits ? exitCodes.plan : exitCodes.noPlan),
+  });
+}

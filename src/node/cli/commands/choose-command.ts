@@ -1,0 +1,47 @@
+import type { ChoosingAim } from '../../../domain/aim.js';
+import { answerReports } from '../../../report/formats.js';
+import { answerJson } from '../../../report/json/json.js';
+import { answerText } from '../../../report/screen/terminal.js';
+import { readInputs } from '../../disk/read-inputs.js';
+import { choose } from '../../threads/planning.js';
+import { exitCodeOf, type ExitCode } from '../exit-codes.js';
+import { patience } from '../patience.js';
+import { carryOut, nothingAsked, readOne } from '../pipeline.js';
+import { searchAloud } from '../progress/search-aloud.js';
+import { allFiles } from '../written/all-files.js';
+import { proofFile } from '../written/proof-file.js';
+import { reportFiles } from '../written/report-files.js';
+
+export type ChooseFlags = {
+  readonly aim: ChoosingAim;
+  readonly partial: boolean;
+  readonly json: boolean;
+  /** In seconds; no limit when left out. */
+  readonly time?: number;
+  /** The file to write the proof to; none is written when left out. */
+  readonly proof?: string;
+  /** The files to write reports to; how a name ends says which. */
+  readonly report: readonly string[];
+  /** Whether files of proof and reports may be replaced. */
+  readonly force?: boolean;
+};
+
+/** Chooses, and returns the exit code. */
+export async function runChoose(boardPath: string, cataloguePath: string, flags: ChooseFlags): Promise<ExitCode> {
+  const remainingMs = patience(flags.time);
+  const { aim, partial, json, report, force = false } = flags;
+  const proof = flags.proof !== undefined;
+  return carryOut({
+    read: async () => readOne(readInputs(boardPath, cataloguePath)),
+    ask: nothingAsked,
+    files: allFiles(
+      proofFile(flags.proof, { force }),
+      reportFiles(report, answerReports, [boardPath, cataloguePath], { force }),
+    ),
+    call: async (kit) =>
+      searchAloud(kit.board.currency, (aloud) => choose(kit, { aim, partial, proof, remainingMs, ...aloud })),
+    json,
+    print: { json: answerJson, screen: (kit, answer, _, options) => answerText(kit, answer, options) },
+    code: exitCodeOf,
+  });
+}

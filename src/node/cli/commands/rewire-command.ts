@@ -1,0 +1,53 @@
+import { resolveWishes } from '../../../planning/rewire/rewire-request.js';
+import { answerReports } from '../../../report/formats.js';
+import { answerJson } from '../../../report/json/json.js';
+import { answerText } from '../../../report/screen/terminal.js';
+import { readInputs } from '../../disk/read-inputs.js';
+import { rewire } from '../../threads/planning.js';
+import { exitCodeOf, type ExitCode } from '../exit-codes.js';
+import { patience } from '../patience.js';
+import { carryOut, readOne, refused } from '../pipeline.js';
+import { searchAloud } from '../progress/search-aloud.js';
+import { reportFiles } from '../written/report-files.js';
+
+export type RewireFlags = {
+  /** Ids of pedals that must stay where they are. */
+  readonly keep: readonly string[];
+  readonly buy: 'allow' | 'never';
+  /** In the major units of the board's currency; the board's own budget when left out. */
+  readonly budget?: number;
+  readonly partial: boolean;
+  readonly json: boolean;
+  /** In seconds; no limit when left out. */
+  readonly time?: number;
+  /** The files to write reports to; how a name ends says which. */
+  readonly report: readonly string[];
+  /** Whether files of reports may be replaced. */
+  readonly force?: boolean;
+};
+
+/** Plans how to re-plug the board, and returns the exit code. */
+export async function runRewire(
+  boardPath: string,
+  cataloguePath: string | undefined,
+  flags: RewireFlags,
+): Promise<ExitCode> {
+  const remainingMs = patience(flags.time);
+  const { partial, json, report, force = false } = flags;
+  const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
+  return carryOut({
+    read: async () => readOne(readInputs(boardPath, cataloguePath ?? null)),
+    ask: ({ board }) => {
+      const resolved = resolveWishes(board, flags);
+      return resolved.kind === 'faulty'
+        ? refused(boardPath, resolved.faults)
+        : { kind: 'asked', value: resolved.wishes };
+    },
+    files: reportFiles(report, answerReports, inputs, { force }),
+    call: async (kit, wishes) =>
+      searchAloud(kit.board.currency, (aloud) => rewire(kit, { ...wishes, partial, remainingMs, ...aloud })),
+    json,
+    print: { json: answerJson, screen: (kit, answer, _, options) => answerText(kit, answer, options) },
+    code: exitCodeOf,
+  });
+}

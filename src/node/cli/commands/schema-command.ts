@@ -1,0 +1,8 @@
+import { jsonSchemaText, type SchemaKind } from '../../../reading/results/json-schemas.js';
+import { exitCodes, type ExitCode } from '../exit-codes.js';
+
+/** Prints the JSON Schema of a kind of file. */
+export function runSchema(kind: SchemaKind): ExitCode {
+  process.stdout.write(jsonSchemaText(kind));
+  return exitCodes.plan;
+}

@@ -1,0 +1,62 @@
+import { freeId } from '../../../planning/spare/extra-pedal.js';
+import type { NoBasis } from '../../../planning/spare/spare.js';
+import { typedPedal } from '../../../reading/typed/pedal-words.js';
+import { addedJson, spareJson } from '../../../report/json/spare-json.js';
+import { addedText, noBasisText, spareText } from '../../../report/screen/spare-screen.js';
+import { readInputs } from '../../disk/read-inputs.js';
+import { addPedal, spare } from '../../threads/planning.js';
+import { exitCodeOf, exitCodes, type ExitCode } from '../exit-codes.js';
+import { patience } from '../patience.js';
+import { carryOut, nothingAsked, readOne, refused } from '../pipeline.js';
+import { searchAloud } from '../progress/search-aloud.js';
+
+export type SpareFlags = {
+  readonly json: boolean;
+  /** One more pedal in words, such as "9 V, 300 mA, digital". */
+  readonly add?: string;
+  /** In seconds; no limit when left out. */
+  readonly time?: number;
+};
+
+/** Works out what there is to spare, or whether one more pedal fits, and returns the exit code. */
+export async function runSpare(
+  boardPath: string,
+  cataloguePath: string | undefined,
+  { json, add, time }: SpareFlags,
+): Promise<ExitCode> {
+  const remainingMs = patience(time);
+  const read = async () => readOne(readInputs(boardPath, cataloguePath ?? null));
+  if (add === undefined)
+    return carryOut({
+      read,
+      ask: nothingAsked,
+      call: async (kit) => searchAloud(kit.board.currency, (aloud) => spare(kit, { remainingMs, ...aloud })),
+      json,
+      print: {
+        json: ({ board }, found) => spareJson(board, found),
+        screen: (kit, found, _, options) => spareText(kit, found, options),
+      },
+      code: (found) => {
+        if (found.kind !== 'spare') return codeWithout(found);
+        return found.whole ? exitCodes.plan : exitCodes.stopped;
+      },
+    });
+  return carryOut({
+    read,
+    ask: ({ board }) => {
+      const typed = typedPedal(add, freeId(board, 'new-pedal'));
+      return typed.kind === 'unclear' ? refused('--add', typed.faults) : { kind: 'asked', value: typed.pedal };
+    },
+    call: async (kit, pedal) =>
+      searchAloud(kit.board.currency, (aloud) => addPedal(kit, pedal, { remainingMs, ...aloud })),
+    json,
+    print: {
+      json: ({ board }, found) => addedJson(board, found),
+      screen: (kit, found, _, options) =>
+        found.kind === 'added' ? addedText(found, options) : noBasisText(kit, found, options),
+    },
+    code: (found) => (found.kind === 'added' ? exitCodeOf(found.answer) : codeWithout(found)),
+  });
+}
+
+const codeWithout = ({ kind }: NoBasis): ExitCode => (kind === 'stopped' ? exitCodes.stopped : exitCodes.noPlan);

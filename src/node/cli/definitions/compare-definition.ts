@@ -1,0 +1,72 @@
+import { Argument, Command, Option } from 'commander';
+
+import type { CompareFlags } from '../commands/compare-command.js';
+import type { FolderFlags } from '../folder/compare-folder.js';
+import { positiveSeconds, purchase, wholeUpTo } from './option-values.js';
+import { refuseReports, reportOption } from './report-option.js';
+
+/** The command line of `compare`, without its work, which is loaded when it runs. */
+export function compareCommand(): Command {
+  return new Command('compare')
+    .description('How do these purchases compare, and what does money buy?')
+    .usage('[options] <board> <catalogue>\n       boardfeed compare [options] --boards <folder> <catalogue>')
+    .addArgument(new Argument('<files...>', 'the board file, unless there is a folder of them, and the catalogue file'))
+    .addOption(
+      new Option('--aim <aim>', 'what is best: least money, fewest supplies, or least noise')
+        .choices(['cost', 'bricks', 'quiet'])
+        .default('cost'),
+    )
+    .addOption(new Option('--best <n>', 'so many of the best purchases').argParser(wholeUpTo(50)).default(3))
+    .addOption(
+      new Option('--option <supplies>', 'and this purchase, such as "quay-6, 2 x dory"; again for each')
+        .argParser(purchase)
+        .default([], 'none'),
+    )
+    .option('--json', 'print the result as one JSON object and nothing else', false)
+    .addOption(
+      new Option('--time <seconds>', 'stop after so many seconds, for each board, with what is known').argParser(
+        positiveSeconds,
+      ),
+    )
+    .addOption(reportOption('.html a page to print, .md, .csv, .json'))
+    .option('--force', 'replace files of reports that are there', false)
+    .option('--boards <folder>', 'compare for every board file in this folder: one JSON line each')
+    .option('--out <file>', 'add the lines to this file; boards that are in it already are passed over')
+    .addOption(
+      new Option('--jobs <n>', 'work on so many boards of the folder at once (default: one a core)').argParser(
+        wholeUpTo(256),
+      ),
+    )
+    .addHelpText('after', compareExitCodeHelp)
+    .action(async (files: readonly string[], flags: CompareFlags & Partial<FolderFlags>, command: Command) => {
+      const { boards, out, jobs, ...rest } = flags;
+      const [first, second] = files;
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      if (boards !== undefined && flags.report.length > 0)
+        command.error('error: --report goes with one board, not with --boards');
+      if (boards === undefined) {
+        if (out !== undefined || jobs !== undefined) command.error('error: --out and --jobs go with --boards only');
+        if (first === undefined || second === undefined || files.length > 2)
+          return command.error('error: it takes a board file and a catalogue file');
+        await refuseReports(command, rest.report, 'comparison');
+        const { runCompare } = await import('../commands/compare-command.js');
+        process.exitCode = await runCompare(first, second, rest);
+        return;
+      }
+      if (first === undefined || files.length > 1)
+        return command.error('error: with --boards it takes the catalogue file and no other');
+      const { runCompareFolder } = await import('../folder/compare-folder.js');
+      process.exitCode = await runCompareFolder(first, {
+        ...rest,
+        boards,
+        ...(out === undefined ? {} : { out }),
+        ...(jobs === undefined ? {} : { jobs }),
+      });
+    });
+}
+
+const compareExitCodeHelp = `
+Exit codes (of a folder: what is gravest among its boards):
+  0  an option gives a plan      3  a file cannot be read or is wrong, or an option names something unknown
+  1  a defect of boardfeed       4  no option gives a plan
+  2  wrong use of the command    5  stopped before everything was proven (what is known is printed)`;

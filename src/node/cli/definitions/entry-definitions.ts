@@ -1,0 +1,120 @@
+import { Argument, Command, InvalidArgumentError, Option } from 'commander';
+
+import type { CompletionFlags } from '../completion/completion-command.js';
+import type { Shell } from '../completion/scripts.js';
+import type { ConvertFlags } from '../commands/convert-command.js';
+import type { SchemaKind } from '../../../reading/results/json-schemas.js';
+import type { StartFlags } from '../start/start-command.js';
+
+/** The commands that help to get figures in, without their work, which is loaded when they run. */
+export const entryCommands = (): readonly Command[] => [
+  startCommand(),
+  convertCommand(),
+  schemaCommand(),
+  completionCommand(),
+];
+
+function startCommand(): Command {
+  return new Command('start')
+    .description('How do I begin? Asks for pedals, or for supplies and leads, one by one, and writes the file.')
+    .addArgument(new Argument('[file]', 'the file to write, or to add to; else it is printed'))
+    .option('--catalogue', 'ask for supplies and leads instead of pedals', false)
+    .addHelpText('after', startHelp)
+    .action(async (file: string | undefined, flags: StartFlags) => {
+      const { runStart } = await import('../start/start-command.js');
+      process.exitCode = await runStart(file, flags);
+    });
+}
+
+const startHelp = `
+Without a terminal it prints a file to fill in.
+
+Exit codes:
+  0  written                     3  the file cannot be read, written or added to
+  1  a defect of boardfeed       5  broken off (what was finished is written)
+  2  wrong use of the command`;
+
+function convertCommand(): Command {
+  return new Command('convert')
+    .description('How does my spreadsheet become a board or a catalogue? Prints a CSV table as YAML.')
+    .addArgument(new Argument('<table>', 'the table (CSV): one row a pedal, or one row a bank of a supply'))
+    .option('--currency <code>', 'the currency of all money in the file, such as EUR')
+    .option('--name <name>', 'what the board or catalogue is called; else it has the name of the file')
+    .addOption(
+      new Option(
+        '--assume <figures>',
+        'what to take for rows that leave it out, such as power=DC,polarity=centre-negative',
+      ).argParser(assumptions),
+    )
+    .addHelpText('after', convertHelp)
+    .action(async (table: string, flags: ConvertFlags) => {
+      const { runConvert } = await import('../commands/convert-command.js');
+      process.exitCode = await runConvert(table, flags);
+    });
+}
+
+/** Whether the keys and values are known is found out with the rest of the file. */
+function assumptions(text: string): Readonly<Record<string, string | boolean>> {
+  const pairs = text.split(',').map((pair) => /^\s*([\p{L}-]+)\s*=\s*(\S(?:.*\S)?)\s*$/u.exec(pair));
+  const entries = pairs.map((pair) => [pair?.[1] ?? '', pair?.[2] ?? ''] as const);
+  if (entries.some(([key]) => key === ''))
+    throw new InvalidArgumentError('It takes pairs such as power=DC,ground=negative.');
+  return Object.fromEntries(
+    entries.map(([key, value]) => [key, value === 'true' || value === 'false' ? value === 'true' : value]),
+  );
+}
+
+const convertHelp = `
+Columns of pedals:   id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure,
+                     digital, highGain, alone
+Columns of supplies: id, name, price, stock, mains, regulated, totalMilliamps, totalWatts, outputs, isolated, power,
+                     plug, polarity, switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts
+Lists stand between slashes (9/12/18), ranges between hyphens (100-240).
+
+Exit codes:
+  0  converted                   2  wrong use of the command
+  1  a defect of boardfeed       3  the table cannot be read or is wrong`;
+
+function schemaCommand(): Command {
+  return new Command('schema')
+    .description('What may stand in a file? Prints its JSON Schema, from which editors complete and check.')
+    .addArgument(new Argument('<kind>', 'the kind of file').choices(['board', 'catalogue', 'plan']))
+    .addHelpText('after', schemaHelp)
+    .action(async (kind: SchemaKind) => {
+      const { runSchema } = await import('../commands/schema-command.js');
+      process.exitCode = runSchema(kind);
+    });
+}
+
+function completionCommand(): Command {
+  return (
+    new Command('completion')
+      .description(
+        'How do I get the Tab key to help? Prints a script for a shell that completes commands, options and ids.',
+      )
+      .usage('[options] <shell>')
+      // The rest of the arguments is for the scripts.
+      .configureHelp({ visibleArguments: (command) => command.registeredArguments.slice(0, 1) })
+      .addArgument(new Argument('<shell>', 'the shell').choices(['bash', 'zsh', 'fish']))
+      .addArgument(new Argument('[words...]'))
+      .addOption(new Option('--line <line>').hideHelp())
+      .addOption(new Option('--point <offset>').argParser(Number).hideHelp())
+      .addOption(new Option('--at <index>').argParser(Number).hideHelp())
+      .addHelpText('after', completionHelp)
+      .action(async (shell: Shell, words: readonly string[], flags: CompletionFlags, command: Command) => {
+        const { runCompletion } = await import('../completion/completion-command.js');
+        process.exitCode = await runCompletion(command.parent ?? command, shell, words, flags);
+      })
+  );
+}
+
+const completionHelp = `
+bash, in ~/.bashrc:                     eval "$(boardfeed completion bash)"
+zsh, in ~/.zshrc below compinit:        eval "$(boardfeed completion zsh)"
+fish, in ~/.config/fish/config.fish:    boardfeed completion fish | source`;
+
+const schemaHelp = `
+Editors with a YAML language server use it when the file begins with this line:
+  # yaml-language-server: $schema=board.schema.json
+and the schema lies beside it:
+  boardfeed schema board > board.schema.json`;

@@ -1,0 +1,26 @@
+import { Option, type Command } from 'commander';
+
+/** Given again and again, a file each. `kinds` says which endings of a name mean what. */
+export const reportOption = (kinds: string): Option =>
+  new Option('--report <file>', `write a report to take home; its ending says which: ${kinds}; repeatable`)
+    .argParser((path: string, before: readonly string[]) => [...before, path])
+    .default([], 'none');
+
+/**
+ * Ends in wrong use where a report cannot have the name that was given. `taken` are the names of other files that the command
+ * writes. What knows the endings is loaded only when there is a report.
+ */
+export async function refuseReports(
+  command: Command,
+  paths: readonly string[],
+  of: 'answer' | 'comparison',
+  taken: readonly string[] = [],
+): Promise<void> {
+  if (paths.length === 0) return;
+  const { reportFault } = await import('../written/report-files.js');
+  const fault =
+    of === 'answer'
+      ? reportFault(paths, (await import('../../../report/formats.js')).answerReports, taken)
+      : reportFault(paths, (await import('../../../report/comparison-formats.js')).comparisonReports, taken);
+  if (fault !== null) command.error(`error: ${fault}`);
+}

@@ -1,0 +1,102 @@
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+
+import type { Words } from '../../../domain/finding.js';
+import { escapedText } from '../../../domain/shown-text.js';
+import { boardFolder } from '../../disk/board-folder.js';
+import { namedFile, readText } from '../../disk/file-text.js';
+import { catalogueIn } from '../../../reading/read-catalogue.js';
+import { openResults, type ResultFile } from '../../disk/result-lines.js';
+import { resolvePurchases } from '../../../planning/compare/asked-supplies.js';
+import type { BoardStatus } from '../../threads/board-result.js';
+import type { CompareFlags } from '../commands/compare-command.js';
+import { exitCodes, type ExitCode } from '../exit-codes.js';
+import { compareAll, hashOf, type FolderRun } from './folder-run.js';
+import { folderCode, folderSummary } from './folder-summary.js';
+import { printFaults } from '../printed/print-faults.js';
+
+export type FolderFlags = Omit<CompareFlags, 'json' | 'report' | 'force'> & {
+  /** The folder of the board files. */
+  readonly boards: string;
+  /** The file that results are added to; standard output when left out. */
+  readonly out?: string;
+  /** How many boards are worked on at once; one a core when left out. */
+  readonly jobs?: number;
+};
+
+/** Compares purchases for every board of a folder, one JSON line each, and returns the exit code. */
+export async function runCompareFolder(cataloguePath: string, flags: FolderFlags): Promise<ExitCode> {
+  const run = await folderRun(cataloguePath, flags);
+  if (run === null) return exitCodes.input;
+  const results = flags.out === undefined ? standardOutput() : await resultsIn(flags.out, run);
+  if (results === null) return exitCodes.input;
+  const { count, obstacle } = await compareAll(run, results);
+  if (obstacle !== null) {
+    tell(`${flags.out ?? 'standard output'}: ${wordsText(obstacle)}`);
+    return exitCodes.input;
+  }
+  tell(folderSummary(count));
+  return folderCode(count);
+}
+
+/** What is to be done; null when something about it is wrong, which is then said on standard error. */
+async function folderRun(cataloguePath: string, flags: FolderFlags): Promise<FolderRun | null> {
+  const read = catalogueIn(await namedFile(cataloguePath));
+  const folder = await boardFolder(flags.boards);
+  if (read.kind === 'faulty') printFaults(read);
+  if (folder.kind === 'none') tell(`${flags.boards}: ${wordsText(folder.words)}`);
+  if (read.kind === 'faulty' || folder.kind === 'none') return null;
+  const { catalogue, text } = read.value;
+  const resolved = resolvePurchases(flags.option, catalogue);
+  if (resolved.kind === 'unknown') {
+    for (const fault of resolved.faults) tell(`--option: ${fault}`);
+    return null;
+  }
+  const { boards, aim, best, time, jobs = availableParallelism() } = flags;
+  const timeMs = time === undefined ? Infinity : time * 1000;
+  const job = { catalogue: { file: cataloguePath, text }, aim, best, asked: resolved.purchases, timeMs };
+  return { folder: boards, names: folder.names, job, jobs };
+}
+
+/** What lasts as long as nothing that it depends on changes. */
+const lasting: readonly string[] = ['proven', 'impossible', 'faulty'] satisfies readonly BoardStatus[];
+
+/** The file of results with those that still stand; null when it cannot be used, which is then said on standard error. */
+async function resultsIn(out: string, { folder, names, job }: FolderRun): Promise<ResultFile | null> {
+  const hashes = new Map<string, string | null>();
+  for (const file of names) {
+    const read = await readText(join(folder, file));
+    hashes.set(file, read.kind === 'text' ? hashOf(job, read.text) : null);
+  }
+  const opened = await openResults(out, ({ file, hash, status }) => {
+    if (!hashes.has(file)) return 'other';
+    return lasting.includes(status) && hash !== null && hash === hashes.get(file) ? 'done' : 'stale';
+  });
+  if (opened.kind === 'open') return opened.results;
+  tell(`${out}${opened.line === null ? '' : `:${opened.line}`}: ${wordsText(opened.words)}`);
+  return null;
+}
+
+/** Standard output as a file of results that begins empty. A reader that has seen enough ends the run. */
+const standardOutput = (): ResultFile => ({
+  done: new Map(),
+  add: async (json) => {
+    const { stdout } = process;
+    if (!stdout.destroyed && !stdout.write(`${json}\n`)) await drained(stdout);
+    return stdout.destroyed ? closed : null;
+  },
+  close: () => Promise.resolve(),
+});
+
+const drained = (stream: NodeJS.WriteStream): Promise<void> =>
+  new Promise((resolve) => {
+    for (const event of ['drain', 'close', 'error']) stream.once(event, () => resolve());
+  });
+
+const closed: Words = { message: 'nobody reads the results any more.', remedy: 'Give --out to keep them in a file.' };
+
+const wordsText = ({ message, remedy }: Words): string => `${message} ${remedy}`;
+
+const tell = (line: string): void => {
+  process.stderr.write(`${escapedText(line)}\n`);
+};

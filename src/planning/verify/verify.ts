@@ -1,0 +1,77 @@
+import { auditWiring } from '../../audit/audit-wiring.js';
+import type { ChoosingAim, Tier } from '../../domain/aim.js';
+import type { Board, Catalogue } from '../../domain/board.js';
+import type { ClaimedPlan } from '../../domain/claimed-plan.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Proof } from '../../domain/proof.js';
+import { verifyImpossible, verifyProof, type VerifyProgress } from '../../proof/verify-proof.js';
+
+/** A result, and the proof that came with it. */
+export type Claim = { readonly plan: ClaimedPlan; readonly proof: Proof };
+
+/** What came of checking a result and its proof. */
+export type Verdict =
+  | {
+      readonly kind: 'proven';
+      readonly aim: ChoosingAim;
+      /** In the order of the aim. */
+      readonly tiers: readonly { readonly tier: Tier; readonly value: number }[];
+      readonly cases: number;
+    }
+  /** No plan powers every pedal: each leaves at least so many without power. */
+  | { readonly kind: 'impossible'; readonly unpowered: number; readonly cases: number }
+  /** The result breaks a rule or says what is not so, or the proof does not show what it must. */
+  | {
+      readonly kind: 'refused';
+      readonly what: 'plan' | 'proof';
+      /** At least one. */
+      readonly reasons: readonly string[];
+    };
+
+/** Holds the plan against every hard rule and the proof against the kit, in whole numbers. Searches for nothing. */
+export function verify(
+  kit: Kit & { readonly catalogue: Catalogue },
+  claim: Claim,
+  onProgress?: VerifyProgress,
+): Verdict {
+  const { board, catalogue } = kit;
+  const { plan, proof } = claim;
+  const misfits = misfitsOf(board, claim);
+  if (misfits.length > 0) return { kind: 'refused', what: 'proof', reasons: misfits };
+  if (plan.status === 'impossible') {
+    const shown = verifyImpossible(board, catalogue, proof, onProgress);
+    return shown.kind === 'holds'
+      ? { kind: 'impossible', unpowered: shown.unpowered, cases: shown.cases }
+      : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
+  }
+  const errors = auditWiring(board, catalogue, plan.wiring, { partial: proof.partial });
+  if (errors.length > 0) return { kind: 'refused', what: 'plan', reasons: errors.map(({ message }) => message) };
+  // The audit has found the score to be that of the feeds.
+  const shown = verifyProof(board, catalogue, proof, plan.wiring.score, onProgress);
+  return shown.kind === 'holds'
+    ? { kind: 'proven', aim: proof.aim, tiers: shown.tiers, cases: shown.cases }
+    : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
+}
+
+/** What the files say of one another. */
+function misfitsOf(board: Board, { plan, proof }: Claim): readonly string[] {
+  const isImpossible = proof.impossible === true;
+  const leavesOut = plan.status !== 'impossible' && plan.wiring.unpowered.length > 0;
+  return [
+    ...(leavesOut && !proof.partial
+      ? ['the plan leaves pedals without power, and the proof is about plans that power them all']
+      : []),
+    ...(plan.board === board.name ? [] : [`the plan is for the board "${plan.board}", not "${board.name}"`]),
+    ...(plan.currency.code === board.currency.code
+      ? []
+      : [`the plan counts in ${plan.currency.code}, the board in ${board.currency.code}`]),
+    ...(plan.aim === proof.aim ? [] : [`the plan's aim is ${plan.aim}, the proof's ${proof.aim}`]),
+    ...((plan.status === 'impossible') === isImpossible
+      ? []
+      : [
+          isImpossible
+            ? 'the proof says that no plan exists, and here is one'
+            : 'the file says that no plan exists, and the proof is about a plan',
+        ]),
+  ];
+}

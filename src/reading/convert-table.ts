@@ -1,0 +1,68 @@
+import { readCsv, sourceOf } from './csv/read-csv.js';
+import type { TableKind } from './csv/columns.js';
+import { faultsAlone } from './faults/faults-alone.js';
+import type { NamedFile } from './text/file-text.js';
+import type { ReadResult } from './faults/input-fault.js';
+import { plainData } from './text/located-tree.js';
+import { readTable } from './read-sheet.js';
+import { startingPolicy, startingPolicyLines } from './starting-policy.js';
+import { flowText, listLines, supplyLines } from './text/yaml-text.js';
+
+type Data = Readonly<Record<string, unknown>>;
+
+/** What is said beside the table, by the keys of the file: `currency`, `assume`, `board` or `catalogue`. It goes before what the table says. */
+export type Given = Readonly<Record<string, unknown>>;
+
+/** A table as a file in YAML. */
+export type Converted = {
+  readonly kind: TableKind;
+  readonly yaml: string;
+  /** Whether the policy is not the table's own, but the one that new boards begin with. */
+  readonly hasStartingPolicy: boolean;
+};
+
+/** A table as the board or catalogue that it makes. What is wrong with it is told as for any input. */
+export function convertTable(named: NamedFile, given: (kind: TableKind) => Given): ReadResult<Converted> {
+  const { file, text } = named;
+  const kind = text.kind === 'text' ? readCsv(file, text.text.replace(/^\uFEFF/, '')).tableKind : 'pedals';
+  const source = sourceOf(kind);
+  const stated = given(kind);
+  const first = readTable(source, named, stated);
+  const hasPolicy = first.tree === null || Object.hasOwn(plainData(first.tree.root) as Data, 'policy');
+  const hasStartingPolicy = kind === 'pedals' && !hasPolicy;
+  const sheet = hasStartingPolicy ? readTable(source, named, { ...stated, policy: startingPolicy() }) : first;
+  const faults = faultsAlone(sheet);
+  if (faults !== null) return { kind: 'faulty', ...faults };
+  if (sheet.tree === null) throw new Error('a table was refused without a fault');
+  // A round through JSON makes ordinary objects of the tree's.
+  const data = JSON.parse(JSON.stringify(plainData(sheet.tree.root))) as Data;
+  const lines = kind === 'pedals' ? boardLines(data, hasStartingPolicy) : catalogueLines(data);
+  return { kind: 'read', value: { kind, yaml: `${lines.join('\n')}\n`, hasStartingPolicy } };
+}
+
+function boardLines(data: Data, hasStartingPolicy: boolean): readonly string[] {
+  const { policy, pedals } = data;
+  return [
+    ...keyLines(data, ['board', 'currency', 'assume']),
+    ...(hasStartingPolicy ? startingPolicyLines : policyLines(policy as Data)),
+    ...listLines('pedals', pedals as readonly unknown[]),
+    ...keyLines(data, ['gear', 'owned', 'wiring']),
+  ];
+}
+
+const policyLines = (policy: Data): readonly string[] => [
+  'policy:',
+  ...keyLines(policy, Object.keys(policy)).map((line) => `  ${line}`),
+];
+
+function catalogueLines(data: Data): readonly string[] {
+  const { supplies, parts } = data;
+  return [
+    ...keyLines(data, ['catalogue', 'currency', 'assume']),
+    ...supplyLines(supplies as readonly Data[]),
+    ...(parts === undefined ? [] : listLines('parts', parts as readonly unknown[])),
+  ];
+}
+
+const keyLines = (data: Data, keys: readonly string[]): readonly string[] =>
+  keys.flatMap((key) => (data[key] === undefined ? [] : [`${key}: ${flowText(data[key])}`]));

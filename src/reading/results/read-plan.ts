@@ -1,0 +1,111 @@
+import type { Path, Words } from '../../domain/finding.js';
+import { currencyOf, type Currency } from '../../domain/money.js';
+import { feedMillivolts, type Feed, type Purchase, type Wiring } from '../../domain/plan.js';
+import {
+  millivolts,
+  minorUnits,
+  numberOfThousandths,
+  partId,
+  pedalId,
+  supplyId,
+  thousandths,
+  type Millivolts,
+  type MinorUnits,
+} from '../../domain/quantities.js';
+import { quoted } from '../../domain/shown-text.js';
+import type { InputFault, ReadResult } from '../faults/input-fault.js';
+import { jsonIn, type JsonFile } from './json-file.js';
+import type { ClaimedPlan } from '../../domain/claimed-plan.js';
+import type { NamedFile } from '../text/file-text.js';
+import { planSchema, type RawPlan } from './plan-schema.js';
+
+/** The most faults that are told at once. */
+const mostShown = 20;
+
+/** The result that `boardfeed choose --json` has printed. */
+export function planIn(named: NamedFile): ReadResult<ClaimedPlan> {
+  const read = jsonIn(named);
+  if (read.kind === 'faulty') return read;
+  const { value, faultAt } = read.value;
+  const parsed = planSchema.safeParse(value);
+  if (!parsed.success) return refused(parsed.error.issues.map((issue) => schemaFault(issue, faultAt)));
+  const faults: InputFault[] = [];
+  const plan = planOf(parsed.data, (at, words) => void faults.push(faultAt(at, words)));
+  return plan === null || faults.length > 0 ? refused(faults) : { kind: 'read', value: plan };
+}
+
+const refused = (faults: readonly InputFault[]): ReadResult<ClaimedPlan> => ({
+  kind: 'faulty',
+  faults: faults.slice(0, mostShown),
+  more: Math.max(0, faults.length - mostShown),
+});
+
+function schemaFault(issue: { readonly path: PropertyKey[]; readonly message: string }, faultAt: JsonFile['faultAt']) {
+  const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
+  return faultAt(path, {
+    message: `${issue.message}.`,
+    remedy: 'Give the file as `boardfeed choose --json` wrote it.',
+  });
+}
+
+type ReportAt = (path: Path, words: Words) => void;
+
+/** Null when the currency is none, so that no amount can be read. */
+function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
+  const currency = currencyOf(raw.currency);
+  if (currency === null) {
+    report(['currency'], { message: `found ${quoted(raw.currency)}.`, remedy: 'Write an ISO 4217 code, such as EUR.' });
+    return null;
+  }
+  const money = (text: string, path: Path): MinorUnits => amountOf(text, currency, path, report);
+  const purchases = <Id>(kind: 'supplies' | 'parts', idOf: (id: string) => Id): readonly Purchase<Id>[] =>
+    raw.buy[kind].map(({ id, units, price }, index) => ({
+      id: idOf(id),
+      units,
+      price: money(price, ['buy', kind, index, 'price']),
+    }));
+  const wiring: Wiring = {
+    feeds: raw.feeds.map((feed, index) => feedOf(feed, ['feeds', index], report)),
+    unpowered: raw.unpowered.map(pedalId),
+    exposed: raw.exposed.map(pedalId),
+    buy: { supplies: purchases('supplies', supplyId), parts: purchases('parts', partId) },
+    score: { ...raw.score, money: money(raw.score.money, ['score', 'money']) },
+  };
+  return { board: raw.board, aim: raw.aim, status: raw.status, currency, wiring };
+}
+
+/** An amount such as "119.00", exactly. */
+function amountOf(text: string, { code, decimals }: Currency, path: Path, report: ReportAt): MinorUnits {
+  const [whole = '', fraction = ''] = text.split('.');
+  const digits = Number(`${whole}${fraction}`);
+  if (fraction.length === decimals && Number.isSafeInteger(digits)) return minorUnits(digits);
+  report(path, { message: `found ${quoted(text)}.`, remedy: `Write an amount with ${decimals} decimals of ${code}.` });
+  return minorUnits(0);
+}
+
+function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Feed {
+  const feed: Feed = {
+    pedal: pedalId(raw.pedal),
+    supply: supplyId(raw.supply),
+    unit: raw.unit,
+    outputs: raw.outputs,
+    settings: raw.settings.map((volts, index) => voltsOf(volts, [...path, 'settings', index], report)),
+    polarity: raw.polarity,
+    join: raw.join === null ? null : { mode: raw.join.mode, part: partId(raw.join.part) },
+    chain: raw.chain === null ? null : partId(raw.chain),
+    adapters: raw.parts.map(partId),
+  };
+  const stated = voltsOf(raw.volts, [...path, 'volts'], report);
+  if (stated !== feedMillivolts(feed))
+    report([...path, 'volts'], {
+      message: `found ${raw.volts}; its settings make ${numberOfThousandths(feedMillivolts(feed))}.`,
+      remedy: 'Give the file as `boardfeed choose --json` wrote it.',
+    });
+  return feed;
+}
+
+function voltsOf(volts: number, path: Path, report: ReportAt): Millivolts {
+  const exact = thousandths(volts);
+  if (exact === null) report(path, { message: `found ${volts}.`, remedy: 'Write volts with at most three decimals.' });
+  return millivolts(exact ?? 0);
+}

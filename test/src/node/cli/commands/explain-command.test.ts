@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+
+import { boardfeed, complaints, fixture, marramStreet, printedObject, tideway } from '../command.js';
+
+const explaining = (...parameters: readonly string[]) => boardfeed(['explain', ...parameters]);
+const stranger = fixture('boards/impossible.yaml');
+
+describe('a board without a plan', () => {
+  test('is explained with its reason and the ways out, and ends with 4', async () => {
+    const ended = await explaining(stranger, marramStreet);
+    expect(ended.code).toBe(4);
+    expect(complaints(ended)).toBe('');
+    expect(ended.output).toContain('So no plan can have power for Kiln-yard amplifier.');
+    expect(ended.output).toContain('Leave out Kiln-yard amplifier.');
+  });
+
+  test('is one JSON object with --json', async () => {
+    const ended = await explaining(stranger, marramStreet, '--json');
+    expect(ended.code).toBe(4);
+    expect(printedObject(ended)).toMatchObject({
+      format: 'boardfeed/explain/1',
+      status: 'impossible',
+      pedal: null,
+      conflicts: [{ pedals: ['kiln-yard-amplifier'], facts: [], size: 'smallest' }],
+      ways: [{ change: 'supply' }, { change: 'pedal', pedals: ['kiln-yard-amplifier'] }],
+      plan: null,
+    });
+  });
+
+  test('is told to be so where a pedal was asked about', async () => {
+    const ended = await explaining(stranger, marramStreet, 'bogbean-drive');
+    expect(ended.code).toBe(4);
+    expect(ended.output).toMatch(/It is not among the pedals in\s+the way\./);
+  });
+});
+
+describe('a board with a plan', () => {
+  test('says why a pedal sits where it does', async () => {
+    const ended = await explaining(...tideway, 'chapel-drive');
+    expect(ended.code).toBe(0);
+    expect(ended.output).toContain('It sits on Quay 6 output 6 at 18 V.');
+    expect(ended.output).toContain('1 pedal more off the preferred volts');
+  });
+
+  test('says so as JSON, too', async () => {
+    const ended = await explaining(...tideway, 'chapel-drive', '--json');
+    expect(printedObject(ended)).toMatchObject({
+      status: 'proven',
+      pedal: 'chapel-drive',
+      complete: true,
+      seat: { feed: { supply: 'quay-6' }, elsewhere: [{ supply: 'quay-6', answer: 'plan' }] },
+    });
+  });
+});
+
+describe('what cannot be explained', () => {
+  test('an unknown pedal is named with the near spelling, and ends with 3', async () => {
+    const ended = await explaining(...tideway, 'chapel-drivve');
+    expect(ended).toMatchObject({ code: 3, output: '' });
+    expect(ended.errors).toContain('the board has no pedal "chapel-drivve". Did you mean chapel-drive?');
+  });
+
+  test('a file that is not there ends with 3, no files with 2', async () => {
+    expect(await explaining('nowhere.yaml', marramStreet)).toMatchObject({ code: 3, output: '' });
+    expect(await explaining()).toMatchObject({ code: 2, output: '' });
+  });
+
+  test('a search without time ends with 5', async () => {
+    const ended = await explaining(...tideway, '--time', '0.000001');
+    expect(ended.code).toBe(5);
+    expect(ended.output).toMatch(/Give it more\s+time/);
+  });
+});
