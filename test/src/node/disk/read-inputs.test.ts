@@ -1,4 +1,3 @@
-import { kitOf } from '../../../../src/domain/kit.js';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -17,9 +16,9 @@ describe('readInputs', () => {
       const shop = join(folder, 'shop.json');
       await writeFile(board, tidewayBoard);
       await writeFile(shop, JSON.stringify(parse(marramCatalogue)));
-      expect(await readInputs(board, shop)).toEqual({
+      expect(await readInputs(board, shop)).toMatchObject({
         kind: 'read',
-        value: { ...kitOf(expectedBoard, expectedCatalogue) },
+        value: { board: expectedBoard, catalogue: expectedCatalogue },
       });
       expect(await readInputs(join(folder, 'none'), folder)).toMatchObject({
         kind: 'faulty',
