@@ -73,6 +73,18 @@ module.exports = {
       { path: `^(${builtins.join('|')})$|^(node:|src/node/|solver/engines/threads/)`, reachable: true },
     ),
     rule(
+      'words-come-before-their-places',
+      'What is said is put into words before it is laid out: words know no screen, page or table.',
+      { path: '^src/report/words/' },
+      { path: '^src/report/', pathNot: '^src/report/words/' },
+    ),
+    rule(
+      'places-know-words-only',
+      'No place to show words borrows from the terminal.',
+      { path: '^src/report/(json|tables|drawing|page|labels)/' },
+      { path: '^src/report/screen/' },
+    ),
+    rule(
       'report-takes-types-only',
       'A report describes a finished answer: of planning it needs the types, never the work.',
       { path: '^src/report/' },

@@ -1,13 +1,13 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Check } from '../../planning/check/check.js';
 import { pluggingCautions } from '../words/cautions.js';
-import { pedalsInOrder } from '../screen/checked-units.js';
+import { pedalsInOrder } from '../words/usage.js';
 import { confirmEntries } from '../words/confirm.js';
 import { inventoryOf } from '../words/inventory.js';
 import { feedObject, findingObject, loadObject, placeObject } from './json-objects.js';
 import { safeJson } from '../words/safe-text.js';
 import { standingCautions } from '../words/remarks.js';
-import { softObject } from '../words/soft-findings.js';
+import { softObject } from './soft-object.js';
 
 /**
  * What came of checking a wiring as one JSON object with a line break at its end. Keys and their order are a promise to

@@ -10,7 +10,7 @@ import { inventoryOf } from '../words/inventory.js';
 import { answerObject } from './json.js';
 import { feedObject, findingObject, purchaseObject } from './json-objects.js';
 import { safeJson } from '../words/safe-text.js';
-import { leftOf, mostAlone, ownedUnits, plannedOf } from '../screen/spare-units.js';
+import { leftOf, mostAlone, ownedUnits, plannedOf } from '../words/spare-units.js';
 import type { OutputUse, UnitUse } from '../words/usage.js';
 
 const printed = (object: unknown): string => `${safeJson(JSON.stringify(object, null, 2))}\n`;

@@ -3,7 +3,7 @@ import { feedMillivolts } from '../../domain/plan.js';
 import type { PlanHandout } from '../words/handout.js';
 import type { Lead, UnitHookup } from '../words/hookup.js';
 import { firstBankOf } from '../words/inventory.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from '../words/speech.js';
 import { countText, outputsText, voltsText } from '../words/words.js';
 
 /** What is written on one end of a lead. */

@@ -3,7 +3,8 @@ import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
 import { beside, type Piece } from './layout.js';
 import { placeText } from '../words/places.js';
 import { ruleWords, tooFewVolts } from '../words/rule-words.js';
-import { barPiece, sentence, type Screen } from './screen.js';
+import { barPiece, type Screen } from './screen.js';
+import { sentence } from '../words/speech.js';
 import { capital, fullStop, listText, meterOf, meterText } from '../words/words.js';
 
 const indent = 2;

@@ -1,10 +1,12 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Check } from '../../planning/check/check.js';
 import { findingLines } from './check-findings.js';
-import { checkedLines, pedalsInOrder } from './checked-units.js';
+import { checkedLines } from './checked-units.js';
+import { pedalsInOrder } from '../words/usage.js';
 import { block, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
-import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { sentence } from '../words/speech.js';
 import { cautionLines, confirmLines } from './sections.js';
 import { notOwnedText, softText } from '../words/soft-findings.js';
 import { countText, listText } from '../words/words.js';

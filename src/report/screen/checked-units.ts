@@ -7,12 +7,6 @@ import { loadLegend, unitTable } from './plugging.js';
 import type { Screen } from './screen.js';
 import { unitUses } from '../words/usage.js';
 
-/** The pedals that no broken rule names. */
-export function pedalsInOrder({ findings, wiring }: Check): ReadonlySet<PedalId> {
-  const named = new Set(findings.flatMap(({ pedals }) => pedals));
-  return new Set(wiring.feeds.map(({ pedal }) => pedal).filter((pedal) => !named.has(pedal)));
-}
-
 /** Every output in use with its numbers, and which of its feeds are broken; nothing when none is in use. */
 export function checkedLines(screen: Screen, check: Check): string[] {
   const units = unitUses(screen.board, screen.inventory, check.wiring);

@@ -1,11 +1,9 @@
+import { evidenceText } from '../words/evidence.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import { tierValue } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { minorUnits } from '../../domain/quantities.js';
 import type { Evidence } from '../../planning/answer.js';
 import { block } from './layout.js';
-import type { Screen, Speech } from './screen.js';
-import { countText, priceText } from '../words/words.js';
+import type { Screen } from './screen.js';
 
 const indent = 2;
 
@@ -19,94 +17,3 @@ export function evidenceLines(
   const text = evidenceText(screen, aim, wiring, evidence);
   return text === null ? [] : block([{ text }], screen.width, indent);
 }
-
-/** The same as one paragraph for any place to show it; null where the plan is not proven. */
-export function evidenceText(
-  speech: Speech,
-  aim: ChoosingAim,
-  wiring: JudgedPlan,
-  evidence: Evidence | undefined,
-): string | null {
-  if (evidence === undefined) return null;
-  return evidence.kind === 'tags' ? tagsText(speech, aim, wiring, evidence) : agreementText(speech, aim, wiring);
-}
-
-/**
- * The argument of the price tags: no supply can carry more than it costs, so that all cost at least what the tags add up
- * to; what is limited is let save as much as it ever could.
- */
-function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases, limits }: TagEvidence): string {
-  const claim = claimText(speech, aim, wiring);
-  if (isNothing(aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
-  const shop = speech.shop ?? 'the shop';
-  const [tags, worth, cost] = [tagText(aim, wiring), worthText(speech, aim, wiring), costText[aim]];
-  const told = cases === 1 ? '' : ` That holds in each of ${cases} cases that together leave nothing out.`;
-  if (!limits) {
-    return (
-      `${claim}: put ${tags}; the tags make ${worth} in all. No unit at ${shop} can carry pedals whose tags come to ` +
-      `more than ${cost}. So no plan does with less.${told}`
-    );
-  }
-  return (
-    `${claim}: put ${tags}, and let what is limited (units that you own, stock, limits of your own) save as much as it ` +
-    `ever could; ${worth} is left. No other unit at ${shop} can carry pedals whose tags come to more than ${cost}. So no ` +
-    `plan does with less.${told}`
-  );
-}
-
-type TagEvidence = Extract<Evidence, { kind: 'tags' }>;
-
-/** Whether there is nothing to prove: what cannot be less than nothing is nothing. */
-const isNothing = (aim: ChoosingAim, { score }: JudgedPlan): boolean =>
-  score.money === 0 && score.exposed === 0 && (aim !== 'bricks' || score.bricks === 0);
-
-const nothingText: Readonly<Record<ChoosingAim, string>> = {
-  cost: 'it costs nothing, and no pedal is exposed',
-  bricks: 'no supply is in use',
-  quiet: 'no pedal is exposed, and nothing has to be bought',
-};
-
-const agreementText = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan): string =>
-  `${claimText(speech, aim, wiring)}: two searches that put the question in different ways found no better plan, ` +
-  'and each ruled every other one out.';
-
-function claimText(speech: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
-  const among = score.unpowered === 0 ? '' : ` for ${countText(speech.board.pedals.length - score.unpowered, 'pedal')}`;
-  switch (aim) {
-    case 'cost':
-      return `The cheapest possible${among}`;
-    case 'bricks':
-      return `The fewest supplies possible${among}`;
-    case 'quiet':
-      return `The quietest possible${among}, at the least money`;
-  }
-}
-
-const tagText = (aim: ChoosingAim, { score }: JudgedPlan): string => {
-  switch (aim) {
-    case 'cost':
-      return `a price tag on every pedal${score.exposed === 0 ? '' : ', noise counted in'}`;
-    case 'bricks':
-      return 'a tag on every pedal, a share of a supply and of money';
-    case 'quiet':
-      return 'a tag on every pedal, a share of noise and of money';
-  }
-};
-
-function worthText({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
-  const cost = priceText(minorUnits(tierValue('cost', score, board.policy)), board);
-  switch (aim) {
-    case 'cost':
-      return cost;
-    case 'bricks':
-      return `${countText(score.bricks, 'supply', 'supplies')} and ${cost}`;
-    case 'quiet':
-      return `${countText(score.exposed, 'exposed pedal')} and ${priceText(score.money, board)}`;
-  }
-}
-
-const costText: Readonly<Record<ChoosingAim, string>> = {
-  cost: 'it costs with its leads',
-  bricks: 'it counts for with its leads',
-  quiet: 'it counts for with its leads',
-};

@@ -8,7 +8,8 @@ import { elsewhereText, hereText, unfitTexts } from '../words/explain-seat.js';
 import { changeText, planText } from '../words/explain-ways.js';
 import { block, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
-import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { sentence } from '../words/speech.js';
 import { countText, priceText } from '../words/words.js';
 
 const indent = 2;

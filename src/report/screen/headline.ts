@@ -1,22 +1,10 @@
-import { isMoney, type ChoosingAim } from '../../domain/aim.js';
+import { headlineOf } from '../words/headline.js';
+import type { ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { minorUnits } from '../../domain/quantities.js';
 import type { Gap } from '../../planning/answer.js';
 import { block } from './layout.js';
 import { safeText } from '../words/safe-text.js';
-import type { Screen, Speech } from './screen.js';
-import { tierWords } from '../words/tier-words.js';
-import { capital, countText, priceText } from '../words/words.js';
-
-/** The plan in three sentences. */
-export type Headline = {
-  /** What it costs. */
-  readonly cost: string;
-  /** What it comes to: pedals, supplies, leads, noise. */
-  readonly counts: string;
-  /** Whether no plan is better, or how far this one may be from the best. */
-  readonly standing: string;
-};
+import type { Screen } from './screen.js';
 
 /** What it is, what it costs, whether it is proven, and what it comes to. */
 export function headline(screen: Screen, aim: ChoosingAim, wiring: JudgedPlan, gap: Gap | null): string[] {
@@ -30,60 +18,4 @@ export function headline(screen: Screen, aim: ChoosingAim, wiring: JudgedPlan, g
     ],
     width,
   );
-}
-
-/** The same for any place to show it. */
-export const headlineOf = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, gap: Gap | null): Headline => ({
-  cost: costText(speech, wiring),
-  counts: countsText(speech, wiring),
-  standing: standingText(speech, aim, wiring, gap),
-});
-
-function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
-  if (buy.supplies.length + buy.parts.length === 0)
-    return score.unpowered === 0 ? 'Nothing to buy: what you own is enough.' : 'Nothing to buy.';
-  return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
-}
-
-function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
-  const powered =
-    feeds.length === board.pedals.length
-      ? `All ${countText(feeds.length, 'pedal')} powered`
-      : `${feeds.length} of ${countText(board.pedals.length, 'pedal')} powered`;
-  const counts = [
-    `${powered} from ${countText(score.bricks, 'supply', 'supplies')}`,
-    score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
-    score.exposed === 0 ? 'none exposed to digital noise' : `${score.exposed} exposed to digital noise`,
-  ];
-  if (score.offPreferred > 0) counts.push(`${score.offPreferred} not at the preferred volts`);
-  return `${counts.join(', ')}.`;
-}
-
-function standingText(speech: Speech, aim: ChoosingAim, { score }: JudgedPlan, gap: Gap | null): string {
-  const most = score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
-  if (gap === null) return `Proven: ${most}${bestText(speech, aim)}.`;
-  return `Best found, not proven: the search stopped early. ${gapText(speech, gap)}`;
-}
-
-function bestText(speech: Speech, aim: ChoosingAim): string {
-  const { noisePrice } = speech.board.policy;
-  const counted =
-    noisePrice === 0 ? '' : `, with ${priceText(noisePrice, speech.board)} counted for each exposed pedal`;
-  switch (aim) {
-    case 'cost':
-      return `no plan costs less${counted}, and none at that cost uses fewer supplies`;
-    case 'bricks':
-      return `no plan uses fewer supplies, and none with as few costs less${counted}`;
-    case 'quiet':
-      return 'no plan exposes fewer pedals, and none as quiet costs less';
-  }
-}
-
-/** The first open tier: what the plan reaches, what no plan can beat, and so what could be gained at most. */
-export function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
-  const money = isMoney(tier);
-  const form = (amount: number): string => (money ? priceText(minorUnits(amount), board) : String(amount));
-  const reached = `${capital(tierWords[tier].name)}: ${form(value)} here`;
-  if (bound === null) return `${reached}; how few it could be at best is not known.`;
-  return `${reached}, no plan is below ${form(bound)}, so a better plan could gain ${form(value - bound)} at most.`;
 }

@@ -8,7 +8,8 @@ import { beside, block, type Piece } from './layout.js';
 import { placeText } from '../words/places.js';
 import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
 import { safeText } from '../words/safe-text.js';
-import { barPiece, bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { barPiece, bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { sentence } from '../words/speech.js';
 import { cautionLines, confirmLines } from './sections.js';
 import { capital, countText, fullStop, listText, meterOf, meterText, priceText, voltsText } from '../words/words.js';
 

@@ -10,8 +10,9 @@ import { outputRows } from './output-rows.js';
 import { placeText } from '../words/places.js';
 import { loadLegend, unitTable } from './plugging.js';
 import { safeText } from '../words/safe-text.js';
-import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
-import { leftOf, ownedUnits } from './spare-units.js';
+import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { sentence } from '../words/speech.js';
+import { leftOf, ownedUnits } from '../words/spare-units.js';
 import { answerText } from './terminal.js';
 import { countText, fullStop, listText } from '../words/words.js';
 

@@ -4,7 +4,8 @@ import type { Tier } from '../../domain/aim.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { block, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
-import { bullet, screenFor, section, sentence, type Screen, type ScreenOptions } from './screen.js';
+import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { sentence } from '../words/speech.js';
 import { tierWords } from '../words/tier-words.js';
 import { capital, countText, fullStop, priceText } from '../words/words.js';
 

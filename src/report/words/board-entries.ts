@@ -1,6 +1,6 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { wiringEntry } from './wiring-entry.js';
 import { listText } from './words.js';
 

@@ -3,7 +3,7 @@ import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Changes, Move } from '../../planning/rewire/changes.js';
 import { placeText } from './places.js';
-import { sentence, type Speech } from '../screen/screen.js';
+import { sentence, type Speech } from './speech.js';
 import { fullStop, listText, outputsText, priceText, voltsText } from './words.js';
 
 /** A pedal that is plugged elsewhere, or at other volts. */

@@ -4,7 +4,7 @@ import { comparisonHead, nextText, tradeOffTitles, type ComparisonHead } from '.
 import { optionStandings, type OptionStanding } from './option-standings.js';
 import { legendText, optionWords, type OptionWords } from './option-words.js';
 import { impossibleLead, reasonPassages, type Passage } from './reasons.js';
-import { speechOf, type Speech } from '../screen/screen.js';
+import { speechOf, type Speech } from './speech.js';
 import { tradeOffWords, type TradeOffWords } from './trade-off-words.js';
 
 /** What every report of a comparison is made from. */

@@ -1,7 +1,7 @@
 import { confirmEntries } from './confirm.js';
 import type { Comparison } from '../../planning/compare/comparison.js';
 import { safeText } from './safe-text.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { countText, priceText } from './words.js';
 
 /** What a comparison says first. */

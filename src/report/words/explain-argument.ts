@@ -2,7 +2,7 @@ import { minorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Argument } from '../../planning/explain/argument.js';
 import { factText, type Told } from './explain-facts.js';
 import { needsText } from './needs.js';
-import { speechOf } from '../screen/screen.js';
+import { speechOf } from './speech.js';
 import { countText, fullStop, listText, outputsText, priceText } from './words.js';
 
 /** The most names that a sentence lists. */

@@ -4,8 +4,8 @@ import { bankOf, firstBankOf } from './inventory.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
 import { wayText } from './route.js';
 import { safeText } from './safe-text.js';
-import type { Speech } from '../screen/screen.js';
-import { settingTexts } from '../screen/output-rows.js';
+import type { Speech } from './speech.js';
+import { settingTexts } from './free-outputs.js';
 import { switchPosition } from './usage.js';
 import { countText, meterText, percentOf, voltsText, type Meter } from './words.js';
 

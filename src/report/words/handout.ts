@@ -4,9 +4,9 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
 import { boardEntries, type BoardEntries } from './board-entries.js';
 import { changeWords, type ChangeWords } from './change-words.js';
-import { evidenceText } from '../screen/evidence.js';
+import { evidenceText } from './evidence.js';
 import { feedRows, type FeedRow } from './feed-row.js';
-import { headlineOf, type Headline } from '../screen/headline.js';
+import { headlineOf, type Headline } from './headline.js';
 import { hookupOf, type UnitHookup } from './hookup.js';
 import { ownedInUse, shoppingItems, type OwnedItem, type ShoppingItem } from './purchases.js';
 import { impossibleLead, reasonPassages, stoppedLead, stoppedPassage, type Passage } from './reasons.js';
@@ -15,7 +15,7 @@ import { cautionRemarks, confirmRemarks, groundRemarks, whyLeftOut } from './rem
 import { replugSteps } from './replug-steps.js';
 import { rewireEvidence, rewireHeadline } from './rewire-headline.js';
 import { safeText } from './safe-text.js';
-import { speechOf, type Speech } from '../screen/screen.js';
+import { speechOf, type Speech } from './speech.js';
 import { hookupSteps, type Step } from './steps.js';
 import { unitUses } from './usage.js';
 

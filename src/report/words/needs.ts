@@ -1,7 +1,7 @@
 import type { Pedal } from '../../domain/pedal.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import { safeText } from './safe-text.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { listText, voltsText } from './words.js';
 
 /** What a pedal asks for: "24 V DC, 2000 mA, centre-negative, inlet barrel-2.1, an output of its own". */

@@ -1,7 +1,7 @@
 import { minorUnits } from '../../domain/quantities.js';
 import type { Comparison, Failure, FailedOption, Preference } from '../../planning/compare/comparison.js';
 import { optionName } from './option-words.js';
-import { sentence, type Speech } from '../screen/screen.js';
+import { sentence, type Speech } from './speech.js';
 import { tierWords } from './tier-words.js';
 import { capital, fullStop, listText, priceText } from './words.js';
 

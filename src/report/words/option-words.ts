@@ -1,7 +1,7 @@
 import type { Purchase } from '../../domain/plan.js';
 import type { SupplyId } from '../../domain/quantities.js';
 import type { Option, PlannedOption } from '../../planning/compare/comparison.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { listText, meterOf, percentOf, priceText } from './words.js';
 
 /** A figure of each option. */

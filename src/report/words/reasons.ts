@@ -2,7 +2,7 @@ import { minorUnits } from '../../domain/quantities.js';
 import type { Reason, Refusal } from '../../planning/answer.js';
 import { needsText } from './needs.js';
 import { ruleWords } from './rule-words.js';
-import { sentence, type Speech } from '../screen/screen.js';
+import { sentence, type Speech } from './speech.js';
 import { capital, fullStop, listText, outputsText, priceText } from './words.js';
 
 type PedalReason = Extract<Reason, { kind: 'pedal' }>;

@@ -8,7 +8,7 @@ import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js'
 import { confirmEntries } from './confirm.js';
 import { unitName } from './inventory.js';
 import { plainly, withCare, type Remark } from './remark.js';
-import { sentence, type Speech } from '../screen/screen.js';
+import { sentence, type Speech } from './speech.js';
 import { assumedText, listText, outputsText, voltsText } from './words.js';
 
 /** The pedals without power, each with the reason. */

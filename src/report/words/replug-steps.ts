@@ -5,7 +5,7 @@ import type { Changes } from '../../planning/rewire/changes.js';
 import { allFeeds } from './change-words.js';
 import type { UnitHookup } from './hookup.js';
 import { meterCheck } from './meter-check.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { stepGroups, type StepGroup, type StepOf } from './step-groups.js';
 import { laidLead, pullText, switchText, unitsText } from './step-words.js';
 import { plainStep, stopText, tailsText, watchText, type CheckRow, type Step } from './steps.js';

@@ -2,8 +2,8 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Wiring } from '../../domain/plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
-import { gapText, type Headline } from '../screen/headline.js';
-import type { Speech } from '../screen/screen.js';
+import { gapText, type Headline } from './headline.js';
+import type { Speech } from './speech.js';
 import { capital, countText, priceText } from './words.js';
 
 type Plan = Extract<Answer, { kind: 'plan' }>;

@@ -1,6 +1,6 @@
 import type { Feed } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { safeText } from './safe-text.js';
 import { leadsOf, switchPosition } from './usage.js';
 

@@ -2,7 +2,7 @@ import type { Feed } from '../../domain/plan.js';
 import { unitName } from './inventory.js';
 import { placeText } from './places.js';
 import { startText, stepsText } from './route.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import type { StepOf } from './step-groups.js';
 import { listText, voltsText } from './words.js';
 

@@ -3,7 +3,7 @@ import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
 import { bankOf, type Inventory } from './inventory.js';
 import { meterCheck, type MeterCheck } from './meter-check.js';
 import { wayText } from './route.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { switchedOutputs, switchPosition } from './usage.js';
 import { listText, outputsText, polarityText, voltsText } from './words.js';
 

@@ -1,6 +1,6 @@
 import type { TradeOff } from '../../planning/compare/comparison.js';
 import { purchaseTexts } from './option-words.js';
-import type { Speech } from '../screen/screen.js';
+import type { Speech } from './speech.js';
 import { countText, priceText } from './words.js';
 
 /** What money buys, in words. */

@@ -1,3 +1,6 @@
+import type { PedalId } from '../../domain/quantities.js';
+import type { Check } from '../../planning/check/check.js';
+
 import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { compareExact } from '../../domain/load.js';
@@ -98,3 +101,9 @@ export const leadsOf = (feed: Feed): readonly Feed['adapters'][number][] => [
   ...(feed.chain === null ? [] : [feed.chain]),
   ...feed.adapters,
 ];
+
+/** The pedals that no broken rule names. */
+export function pedalsInOrder({ findings, wiring }: Check): ReadonlySet<PedalId> {
+  const named = new Set(findings.flatMap(({ pedals }) => pedals));
+  return new Set(wiring.feeds.map(({ pedal }) => pedal).filter((pedal) => !named.has(pedal)));
+}

@@ -1,9 +1,9 @@
-import type { Meter } from '../words/words.js';
+import type { Meter } from './words.js';
 import type { Board } from '../../domain/board.js';
 import { compareExact, exactly, stepsUp } from '../../domain/load.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Inventory } from '../words/inventory.js';
-import { unitUses, type UnitUse } from '../words/usage.js';
+import type { Inventory } from './inventory.js';
+import { unitUses, type UnitUse } from './usage.js';
 
 /** All units that are owned, those in use with what hangs on them; the board is one on which all that is in use is owned. */
 export function ownedUnits(board: Board, inventory: Inventory, wiring: JudgedPlan): readonly UnitUse[] {
