@@ -1,7 +1,13 @@
+import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Score } from '../domain/plan.js';
 import { minorUnits, type PedalId } from '../domain/quantities.js';
-import type { Layout } from './line.js';
+import type { Layout, Line } from './line.js';
 import { partsInUse, type Buying } from './stock.js';
+
+/** Whether a pedal counts in a tier. */
+const counts: PerPedalTier<(line: Line) => boolean> = {
+  offPreferred: ({ pedal, millivolts }) => pedal.prefers !== null && pedal.prefers !== millivolts,
+};
 
 /** What a layout is measured by. `moved` is null: it is a matter of today's wiring. */
 export function scoreOf(
@@ -10,16 +16,13 @@ export function scoreOf(
   unpowered: readonly PedalId[],
   exposed: readonly PedalId[],
 ): Score {
-  const offPreferred = layout.lines
-    .filter(({ pedal, millivolts }) => pedal.prefers !== null && pedal.prefers !== millivolts)
-    .map((line) => line.pedal.id);
   return {
+    ...perPedalTier((tier) => new Set(layout.lines.filter(counts[tier]).map(({ pedal }) => pedal.id)).size),
     unpowered: unpowered.length,
     money: moneyOf(buying),
     exposed: exposed.length,
     bricks: layout.units.length,
     parts: partsInUse(layout).reduce((total, part) => total + part.used, 0),
-    offPreferred: new Set(offPreferred).size,
     moved: null,
   };
 }

@@ -1,4 +1,5 @@
 import type { Policy } from './board.js';
+import { isPedalTier, type PedalTier } from './pedal-tier.js';
 import type { Score } from './plan.js';
 
 /** What is best: an ordered list, of which a later entry only breaks ties of the earlier ones. */
@@ -13,7 +14,7 @@ export type Aim = ChoosingAim | 'moves';
  */
 export type Tier = ChoosingTier | 'newCost' | 'moved';
 /** The tiers that need not know how the board is plugged today. */
-export type ChoosingTier = 'unpowered' | 'cost' | 'money' | 'exposed' | 'bricks' | 'parts' | 'offPreferred';
+export type ChoosingTier = 'unpowered' | 'cost' | 'money' | 'exposed' | 'bricks' | 'parts' | PedalTier;
 
 /** Tiers of money, in minor units. */
 export const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money' || tier === 'newCost';
@@ -35,6 +36,7 @@ export const choosingTiersOf = (aim: ChoosingAim): readonly ChoosingTier[] => ch
 
 /** The value of one tier, the smaller the better. */
 export function tierValue(tier: Tier, score: Score, policy: Policy): number {
+  if (isPedalTier(tier)) return score[tier];
   switch (tier) {
     case 'cost':
       return score.money + policy.noisePrice * score.exposed;
@@ -47,7 +49,6 @@ export function tierValue(tier: Tier, score: Score, policy: Policy): number {
     case 'exposed':
     case 'bricks':
     case 'parts':
-    case 'offPreferred':
       return score[tier];
   }
 }

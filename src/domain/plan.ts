@@ -1,3 +1,4 @@
+import type { PerPedalTier } from './pedal-tier.js';
 import type { Polarity } from './pedal.js';
 import type { Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
 import type { JoinMode } from './supply.js';
@@ -28,8 +29,8 @@ export function feedMillivolts(feed: Feed): Millivolts {
   return feed.join?.mode === 'series' && second !== undefined ? ((first + second) as Millivolts) : first;
 }
 
-/** What a plan is measured by; every aim orders these. */
-export type Score = {
+/** What a plan is measured by; every aim orders these. Of the pedal tiers: how many powered pedals each counts. */
+export type Score = PerPedalTier<number> & {
   readonly unpowered: number;
   /** What must be bought, without the noise price. */
   readonly money: MinorUnits;
@@ -38,8 +39,6 @@ export type Score = {
   readonly bricks: number;
   /** Chain leads, join leads and adapters in use, owned or bought. */
   readonly parts: number;
-  /** Powered pedals that are not at their preferred volts. */
-  readonly offPreferred: number;
   /** Pedals plugged in today whose supply unit, outputs or volts differ, or that get no power; null unless the aim is `moves`. */
   readonly moved: number | null;
   /** Exposed pedals that are not exposed as the board is plugged today; there only when the aim is `moves`. */

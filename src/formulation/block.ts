@@ -1,3 +1,4 @@
+import { pedalTiers } from '../domain/pedal-tier.js';
 import { admits, exposedIn, fillsSole, type GroundMode } from '../loadout/ground-mode.js';
 import { likeOf, pedalsOf, type Bench } from '../loadout/bench.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
@@ -51,7 +52,7 @@ function soloColumn(use: SoloUse, exposed: boolean, sheet: Sheet): number {
   sheet.cover[use.pedal]?.add(column);
   for (const kind of use.route) sheet.leadUse[kind]?.add(column);
   if (use.join !== null) sheet.leadUse[use.join.lead]?.add(column);
-  if (use.offPreferred) sheet.measures.offPreferred.add(column);
+  for (const tier of pedalTiers) if (use[tier]) sheet.measures[tier].add(column);
   if (exposed) addExposed(use.pedal, column, sheet);
   return column;
 }

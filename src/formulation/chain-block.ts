@@ -1,3 +1,4 @@
+import { pedalTiers } from '../domain/pedal-tier.js';
 import { likeOf, pedalsOf } from '../loadout/bench.js';
 import { exposedIn, fillsSole } from '../loadout/ground-mode.js';
 import type { ChainPlace, ChainPool } from '../loadout/uses.js';
@@ -49,7 +50,7 @@ function placeColumn(place: ChainPlace, pool: ChainPool, sheet: Sheet): number {
   const column = sheet.builder.column('place', pedalsOf([place.pedal], sheet.bench));
   sheet.cover[place.pedal]?.add(column);
   for (const kind of place.route) sheet.leadUse[kind]?.add(column);
-  if (place.offPreferred) sheet.measures.offPreferred.add(column);
+  for (const tier of pedalTiers) if (place[tier]) sheet.measures[tier].add(column);
   if (exposedIn(pool.mode, likeOf(place.pedal, sheet.bench))) addExposed(place.pedal, column, sheet);
   return column;
 }

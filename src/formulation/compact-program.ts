@@ -1,3 +1,4 @@
+import { perPedalTier } from '../domain/pedal-tier.js';
 import { allPedals, pedalsOf } from '../loadout/bench.js';
 import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
 import { addBlock } from './block.js';
@@ -24,7 +25,7 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
       exposed: new Sum(),
       bricks: new Sum(),
       parts: new Sum(),
-      offPreferred: new Sum(),
+      ...perPedalTier(() => new Sum()),
       newlyExposed: new Sum(),
       moved: new Sum(),
     },

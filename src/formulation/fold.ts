@@ -1,16 +1,17 @@
 import { isChoosingTier, type ChoosingTier, type Tier } from '../domain/aim.js';
+import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals } from '../loadout/bench.js';
+import { pedalTierJudges } from '../loadout/pedal-tiers.js';
 import type { Question } from './question.js';
 
 /** What a plan, or a part of one, adds up to; money in minor units. */
-export type Measures = {
+export type Measures = PerPedalTier<number> & {
   readonly unpowered: number;
   readonly money: number;
   readonly exposed: number;
   readonly bricks: number;
   readonly parts: number;
-  readonly offPreferred: number;
 };
 
 /** Several tiers of an aim as digits of one whole number: Σ weight × (tier's value / unit). */
@@ -68,7 +69,7 @@ function foldOf(tiers: readonly ChoosingTier[], question: Question): Fold {
     exposed: of('exposed') + (of('cost') * noisePrice) / moneyUnit,
     bricks: of('bricks'),
     parts: of('parts'),
-    offPreferred: of('offPreferred'),
+    ...perPedalTier(of),
   };
   return { tiers: digits, weights, moneyUnit, greatest };
 }
@@ -90,6 +91,7 @@ function mostOf(tier: ChoosingTier, { bench, supplies }: Question): number {
   const parts = pedals * 2 * some('adapter') + pedals * some('join') + Math.floor(pedals / 2) * chains;
   const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
   const money = pedals * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) + parts * dearestPart;
+  if (isPedalTier(tier)) return members.filter(pedalTierJudges[tier].mayCount).length;
   switch (tier) {
     case 'unpowered':
     case 'bricks':
@@ -102,8 +104,6 @@ function mostOf(tier: ChoosingTier, { bench, supplies }: Question): number {
       return money + bench.policy.noisePrice * exposed;
     case 'parts':
       return parts;
-    case 'offPreferred':
-      return members.filter(({ prefers }) => prefers !== null).length;
   }
 }
 
@@ -114,7 +114,11 @@ export const foldedValue = ({ weights, moneyUnit }: Fold, measures: Measures): n
   weights.exposed * measures.exposed +
   weights.bricks * measures.bricks +
   weights.parts * measures.parts +
-  weights.offPreferred * measures.offPreferred;
+  countedValue(weights, measures);
+
+/** What the pedal tiers add to the number. */
+export const countedValue = (weights: PerPedalTier<number>, counted: PerPedalTier<number>): number =>
+  pedalTiers.reduce((sum, tier) => sum + weights[tier] * counted[tier], 0);
 
 /** The values of the tiers when the number is this, or, for a bound, what they cannot undercut. */
 export function unfolded({ tiers }: Fold, value: number): readonly (readonly [Tier, number])[] {

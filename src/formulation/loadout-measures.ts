@@ -1,3 +1,4 @@
+import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated } from '../loadout/supply-uses.js';
@@ -8,7 +9,7 @@ export type LoadoutMeasures = {
   readonly pedals: ReadonlyMap<number, number>;
   /** How many leads of each kind, of those that it uses. */
   readonly leads: ReadonlyMap<number, number>;
-  readonly measures: { readonly exposed: number; readonly parts: number; readonly offPreferred: number };
+  readonly measures: PerPedalTier<number> & { readonly exposed: number; readonly parts: number };
 };
 
 export function loadoutMeasures({ supply, hung }: Loadout, bench: Bench): LoadoutMeasures {
@@ -17,18 +18,20 @@ export function loadoutMeasures({ supply, hung }: Loadout, bench: Bench): Loadou
   const add = (counts: Map<number, number>, key: number): void => void counts.set(key, (counts.get(key) ?? 0) + 1);
   const domains: number[][] = [];
   const common: number[] = [];
-  let offPreferred = 0;
   for (const each of hung) {
     const inDomain = pedalsOn(each);
     if (isIsolated(outputsOf(each), supply)) domains.push([...inDomain]);
     else common.push(...inDomain);
     for (const pedal of inDomain) add(pedals, pedal);
     for (const kind of leadsOn(each)) add(leads, kind);
-    offPreferred += (each.kind === 'solo' ? [each.use] : each.places).filter((use) => use.offPreferred).length;
   }
   const exposed = [common, ...domains].reduce((sum, domain) => sum + exposedAmong(domain, bench), 0);
   const parts = [...leads.values()].reduce((sum, count) => sum + count, 0);
-  return { pedals, leads, measures: { exposed, parts, offPreferred } };
+  const ways = hung.flatMap((each): readonly PerPedalTier<boolean>[] =>
+    each.kind === 'solo' ? [each.use] : each.places,
+  );
+  const counted = perPedalTier((tier) => ways.filter((way) => way[tier]).length);
+  return { pedals, leads, measures: { ...counted, exposed, parts } };
 }
 
 export const outputsOf = (hung: Hung): readonly { readonly bank: number; readonly setting: number }[] =>

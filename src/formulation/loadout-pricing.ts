@@ -1,9 +1,10 @@
 import type { CoverColumn, PriceRequest, Priced } from '../../solver/cover/program.js';
+import { perPedalTier } from '../domain/pedal-tier.js';
 import type { Carrier } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { Tags } from '../loadout/tags.js';
-import type { Fold } from './fold.js';
+import { countedValue, type Fold, type Measures } from './fold.js';
 import type { Group } from './loadout-groups.js';
 import { loadoutMeasures } from './loadout-measures.js';
 import { onePrice, type Builder } from './loadout-rows.js';
@@ -33,7 +34,7 @@ function pricesOf(
   scale: number,
   { question, fold, earlier, features }: Builder,
 ): Tags & { readonly unitCost: number } {
-  const effective = (measure: 'exposed' | 'bricks' | 'parts' | 'offPreferred'): number =>
+  const effective = (measure: Exclude<keyof Measures, 'money'>): number =>
     earlier.reduce(
       (sum, settled, step) => sum - (tags[features.earlier + step] ?? 0) * settled.fold.weights[measure],
       scale * fold.weights[measure],
@@ -51,7 +52,7 @@ function pricesOf(
       question.bench.kinds,
       (kind) => parts + money(onePrice(kind)) - (tags[features.leads + kind.index] ?? 0),
     ),
-    offPreferred: effective('offPreferred'),
+    ...perPedalTier(effective),
     exposed: effective('exposed'),
     unitCost: effective('bricks') + money(price) - (tags[features.unit] ?? 0),
   };
@@ -74,7 +75,7 @@ function columnOf(
     by.weights.exposed * all.exposed +
     by.weights.bricks +
     by.weights.parts * all.parts +
-    by.weights.offPreferred * all.offPreferred;
+    countedValue(by.weights, all);
   return {
     group,
     cost: weighed(fold),

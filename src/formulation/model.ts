@@ -1,4 +1,5 @@
 import type { Program } from '../../solver/program.js';
+import type { PerPedalTier } from '../domain/pedal-tier.js';
 import type { GroundMode } from '../loadout/ground-mode.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { ChainPlace, ChainPool, SoloUse } from '../loadout/uses.js';
@@ -35,13 +36,12 @@ export type Model = {
   readonly program: Program;
   readonly blocks: readonly Block[];
   /** What each thing that aims rank adds up to. */
-  readonly measures: {
+  readonly measures: PerPedalTier<Sum> & {
     readonly unpowered: Sum;
     readonly money: Sum;
     readonly exposed: Sum;
     readonly bricks: Sum;
     readonly parts: Sum;
-    readonly offPreferred: Sum;
     /** Of those exposed: pedals that are not exposed today. */
     readonly newlyExposed: Sum;
     readonly moved: Sum;

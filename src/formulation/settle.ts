@@ -1,3 +1,4 @@
+import { perPedalTier } from '../domain/pedal-tier.js';
 import type { Completed } from '../../solver/cover/program.js';
 import { admits } from '../loadout/ground-mode.js';
 import { likeOf } from '../loadout/bench.js';
@@ -140,7 +141,7 @@ function measuresOf(
     exposed: sum(({ measures }) => measures.exposed),
     bricks: loadouts.length,
     parts: sum(({ measures }) => measures.parts),
-    offPreferred: sum(({ measures }) => measures.offPreferred),
+    ...perPedalTier((tier) => sum(({ measures }) => measures[tier])),
   };
 }
 

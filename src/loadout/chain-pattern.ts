@@ -1,3 +1,4 @@
+import { pedalTiers } from '../domain/pedal-tier.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 import type { Tags } from './tags.js';
 
@@ -36,7 +37,8 @@ export function leadCostsOf({ pool, mostTails }: ChainOption, tags: Tags): LeadC
 export function placeValue(option: Omit<PlaceOption, 'place' | 'load' | 'excess' | 'sole'>, tags: Tags): number {
   let value = tags.pedals[option.pedal] ?? 0;
   for (const kind of option.leads) value -= tags.leads[kind] ?? 0;
-  return value - option.off * tags.offPreferred - option.exposed * tags.exposed;
+  for (const tier of pedalTiers) value -= option[tier] * tags[tier];
+  return value - option.exposed * tags.exposed;
 }
 
 /** The candidates of a pool, each class by its best route, the most value for its load first. */

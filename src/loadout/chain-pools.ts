@@ -3,6 +3,7 @@ import type { Bank, Setting, Supply } from '../domain/supply.js';
 import { admits, type GroundMode } from './ground-mode.js';
 import { loadOf } from './load.js';
 import { exitOf, loadInChain, outletOf } from './outlet.js';
+import { tiersCounting } from './pedal-tiers.js';
 import { behind, type Exit } from './routes.js';
 import { likeOf, pedalsOf, type Bench } from './bench.js';
 import { weightsOf, type TotalLimit } from './totals.js';
@@ -66,7 +67,7 @@ function placesOf(
   return bench.routes(exit, like).map((route) => ({
     pedal,
     route,
-    offPreferred: like.prefers !== null && like.prefers !== setting.millivolts,
+    ...tiersCounting(like, setting.millivolts),
     load,
     surge: startup > load ? startup : load,
     weights: weightsOf(limits, loads, bench.policy),

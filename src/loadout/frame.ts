@@ -1,3 +1,4 @@
+import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Supply } from '../domain/supply.js';
 import { likeOf, type Bench } from './bench.js';
 import { admits, exposedIn, fillsSole, type GroundMode } from './ground-mode.js';
@@ -25,23 +26,21 @@ export type Frame = {
 };
 
 /** One pedal by itself. */
-export type SoloOption = {
+export type SoloOption = PerPedalTier<0 | 1> & {
   readonly use: SoloUse;
   readonly pedal: number;
   /** The bank of every output that it takes. */
   readonly banks: readonly number[];
   readonly leads: readonly number[];
-  readonly off: 0 | 1;
   readonly exposed: 0 | 1;
   readonly weights: readonly number[];
 };
 
 /** One pedal of a class in a chain, by one route. */
-export type PlaceOption = {
+export type PlaceOption = PerPedalTier<0 | 1> & {
   readonly place: ChainPlace;
   readonly pedal: number;
   readonly leads: readonly number[];
-  readonly off: 0 | 1;
   readonly exposed: 0 | 1;
   readonly load: number;
   /** By how much its startup exceeds its load. */
@@ -121,7 +120,7 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
       pedal: use.pedal,
       banks: use.outputs.map(({ bank }) => bank),
       leads: [...use.route, ...(use.join === null ? [] : [use.join.lead])],
-      off: use.offPreferred ? 1 : 0,
+      ...counted(use),
       exposed: mode !== null && !isIsolated(use.outputs, supply) && exposedIn(mode, likeOf(use.pedal, bench)) ? 1 : 0,
       weights: [
         ...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
@@ -133,6 +132,8 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
     exact: totals.every(({ exact }) => exact) && chains.every(({ exact }) => exact),
   };
 }
+
+const counted = (use: PerPedalTier<boolean>): PerPedalTier<0 | 1> => perPedalTier((tier) => (use[tier] ? 1 : 0));
 
 const outputsThere = (use: SoloUse, supply: Supply): boolean =>
   use.outputs.every(
@@ -166,7 +167,7 @@ function chainOption(
       place,
       pedal: place.pedal,
       leads: place.route,
-      off: place.offPreferred ? (1 as const) : (0 as const),
+      ...counted(place),
       exposed: exposedIn(pool.mode, likeOf(place.pedal, bench)) ? (1 as const) : (0 as const),
       load: loads.least(place.load),
       excess: loads.least(place.surge - place.load),

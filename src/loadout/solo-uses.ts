@@ -1,8 +1,10 @@
 import type { Pedal } from '../domain/pedal.js';
+import { pedalTiers } from '../domain/pedal-tier.js';
 import { millivolts, type Millivolts } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import { loadAlone } from './outlet.js';
 import type { Route } from './routes.js';
+import { tiersCounting } from './pedal-tiers.js';
 import { seatsOf, type Seat } from './seats.js';
 import type { Bench } from './bench.js';
 import { matchesBerth } from './berth-match.js';
@@ -40,17 +42,17 @@ function usesOf(seat: Seat, like: Pedal, pedal: number, limits: readonly TotalLi
     outputs: seat.outputs,
     join: seat.join,
     route,
-    offPreferred: like.prefers !== null && like.prefers !== seat.outlet.millivolts,
+    ...tiersCounting(like, seat.outlet.millivolts),
     weights: weightsOf(limits, seat.loads(load), bench.policy),
   }));
 }
 
 /**
  * Whether whoever has `other` never needs `use`: it takes no more outputs, leads or totals, asks for no other setting of
- * a bank that is switched together, and is no further from the preferred volts. Of two that are alike the earlier stays.
+ * a bank that is switched together, and counts in no tier in which `use` does not. Of two that are alike the earlier stays.
  */
 function replaces(other: SoloUse, use: SoloUse, earlier: boolean, supply: Supply): boolean {
-  if (other === use || (other.offPreferred && !use.offPreferred)) return false;
+  if (other === use || pedalTiers.some((tier) => other[tier] && !use[tier])) return false;
   if (other.join !== null && other.join.lead !== use.join?.lead) return false;
   if (!other.outputs.every((output, index) => sits(output, placesFor(other, use, index), supply))) return false;
   if (!within(other.route, use.route)) return false;
@@ -72,7 +74,7 @@ const within = (route: Route, other: Route): boolean => route.every((kind) => co
 const count = (route: Route, kind: number): number => route.filter((each) => each === kind).length;
 
 const alike = (one: SoloUse, two: SoloUse): boolean =>
-  one.offPreferred === two.offPreferred &&
+  pedalTiers.every((tier) => one[tier] === two[tier]) &&
   one.outputs.length === two.outputs.length &&
   one.route.length === two.route.length &&
   one.weights.every((weight, index) => weight === two.weights[index]);

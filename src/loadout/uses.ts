@@ -1,3 +1,4 @@
+import type { PerPedalTier } from '../domain/pedal-tier.js';
 import type { JoinMode } from '../domain/supply.js';
 import type { Load } from './load.js';
 import type { Exit, Route } from './routes.js';
@@ -9,24 +10,21 @@ export type ClassIndex = number;
 /** An output by its kind: which bank, at which of the bank's settings. */
 export type OutputUse = { readonly bank: number; readonly setting: number };
 
-/** One pedal by itself on one output, or on two joined ones. */
-export type SoloUse = {
+/** One pedal by itself on one output, or on two joined ones; and the tiers in which it counts there. */
+export type SoloUse = PerPedalTier<boolean> & {
   readonly pedal: ClassIndex;
   /** One output, or both of a join. */
   readonly outputs: readonly OutputUse[];
   readonly join: { readonly mode: JoinMode; readonly lead: number } | null;
   readonly route: Route;
-  /** Not at its preferred volts. */
-  readonly offPreferred: boolean;
   /** What it adds to each of the supply's limits. */
   readonly weights: readonly bigint[];
 };
 
-/** One pedal class's place in a chain. */
-export type ChainPlace = {
+/** One pedal class's place in a chain, and the tiers in which it counts there. */
+export type ChainPlace = PerPedalTier<boolean> & {
   readonly pedal: ClassIndex;
   readonly route: Route;
-  readonly offPreferred: boolean;
   readonly load: Load;
   /** Its startup current in units of load, or its load where that is more. */
   readonly surge: Load;

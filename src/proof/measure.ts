@@ -1,16 +1,16 @@
 import type { Policy } from '../domain/board.js';
 import { tierValue, type Tier } from '../domain/aim.js';
+import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Score } from '../domain/plan.js';
 import type { ProofTier } from '../domain/proof.js';
 import { Flaw } from './flaw.js';
 
 /** What one of each thing that a plan is measured by adds to a step's number. */
-export type Measure = {
+export type Measure = PerPedalTier<bigint> & {
   readonly unpowered: bigint;
   readonly exposed: bigint;
   readonly bricks: bigint;
   readonly parts: bigint;
-  readonly offPreferred: bigint;
   /** Of an amount in minor units. @throws Flaw when the amount is no whole number of the step's units. */
   readonly money: (amount: number) => bigint;
 };
@@ -28,7 +28,7 @@ export function measureOf(tiers: readonly ProofTier[], { noisePrice }: Policy): 
     exposed: noise.reduce((sum, entry) => sum + BigInt(entry.weight) * inUnits(noisePrice, entry), weight('exposed')),
     bricks: weight('bricks'),
     parts: weight('parts'),
-    offPreferred: weight('offPreferred'),
+    ...perPedalTier(weight),
     money,
   };
 }

@@ -1,3 +1,4 @@
+import { perPedalTier } from '../domain/pedal-tier.js';
 import type { ProofTags } from '../domain/proof.js';
 import type { Claim } from './claim.js';
 import type { Condition } from './conditions.js';
@@ -71,7 +72,12 @@ function carriedUnder(prices: NodePrices, { carriers, classes, routes }: Claim):
     const leads = prices.leads(group);
     return {
       items: itemsOf(classes, prices.pedals(group)),
-      prices: { leads, routes: routeCosts(routes.sets, leads), exposed: prices.exposed, off: prices.offPreferred },
+      prices: {
+        leads,
+        routes: routeCosts(routes.sets, leads),
+        exposed: prices.exposed,
+        ...perPedalTier((tier) => prices[tier]),
+      },
     };
   };
   return (group, enough) => {

@@ -1,3 +1,4 @@
+import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { ProofTags } from '../domain/proof.js';
 import type { Condition } from './conditions.js';
 import { kindsNamed, pedalsNamed } from './conditions.js';
@@ -7,11 +8,10 @@ import type { Claim } from './claim.js';
 import type { Group, LeadKind } from './stock.js';
 
 /** What tags make of everything: the part of the bound that no unit changes, and what units are judged by. */
-export type NodePrices = {
+export type NodePrices = PerPedalTier<number> & {
   /** The bound if no unit carried more than it costs, in scaled numbers. */
   readonly base: bigint;
   readonly exposed: number;
-  readonly offPreferred: number;
   /** What a unit of the group costs. */
   readonly unit: (group: Group) => number;
   /** What each pedal is worth on a unit of the group, by its place on the board. */
@@ -51,7 +51,7 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: C
   return {
     base,
     exposed: exactNumber(prices.exposed),
-    offPreferred: exactNumber(prices.offPreferred),
+    ...perPedalTier((tier) => exactNumber(prices[tier])),
     unit: (group) => {
       const conditions = applying(group, 'units').reduce((sum, { tag }) => sum + tag, 0n);
       return exactNumber(prices.bricks + prices.money(group.price) - conditions);
@@ -84,7 +84,7 @@ function effectivePrices(tags: ProofTags, { scale, measure, earlier }: Claim): M
     exposed: effective((each) => each.exposed),
     bricks: effective((each) => each.bricks) - BigInt(tags.bricks ?? 0),
     parts: effective((each) => each.parts),
-    offPreferred: effective((each) => each.offPreferred),
+    ...perPedalTier((tier) => effective((each) => each[tier])),
     money: (amount) => effective((each) => each.money(amount)) - BigInt(tags.budget ?? 0) * BigInt(amount),
   };
 }

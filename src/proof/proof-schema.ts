@@ -1,6 +1,7 @@
 import * as z from 'zod';
 
 import { choosingAims, type Tier } from '../domain/aim.js';
+import { pedalTiers } from '../domain/pedal-tier.js';
 import { proofFormat, type Proof, type ProofBranch, type ProofNode, type ProofStep } from '../domain/proof.js';
 import { partId, supplyId } from '../domain/quantities.js';
 
@@ -11,7 +12,7 @@ const tierNames = [
   'exposed',
   'bricks',
   'parts',
-  'offPreferred',
+  ...pedalTiers,
 ] as const satisfies readonly Tier[];
 
 const id = z.string().min(1).max(200);

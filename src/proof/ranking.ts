@@ -1,9 +1,11 @@
 import { choosingTiersOf, type ChoosingTier } from '../domain/aim.js';
+import { isPedalTier } from '../domain/pedal-tier.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
 import type { Ground } from './claim.js';
 import { Flaw } from './flaw.js';
 import { inUnits, isMoney } from './measure.js';
+import { judges } from './pedal-tiers.js';
 
 /** The steps list the aim's tiers, each once and in order, and each step ranks plans as its tiers do. @throws Flaw. */
 export function checkRanking(proof: Proof, ground: Ground): void {
@@ -41,14 +43,13 @@ const leadPrices = ({ kinds }: Stock): readonly number[] =>
 /** The most that a tier comes to in any plan, in minor units where it is money. */
 function mostOf(tier: ChoosingTier, ground: Ground): number {
   const { pedals, policy } = ground.board;
+  if (isPedalTier(tier)) return pedals.filter(judges[tier].mayCount).length;
   switch (tier) {
     case 'unpowered':
     case 'bricks':
       return pedals.length;
     case 'exposed':
       return mostExposed(ground);
-    case 'offPreferred':
-      return pedals.filter(({ prefers }) => prefers !== null).length;
     case 'parts':
       return mostParts(ground);
     case 'money':

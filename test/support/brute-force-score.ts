@@ -4,6 +4,7 @@ import type { Pedal } from '../../src/domain/pedal.js';
 import type { Score } from '../../src/domain/plan.js';
 import { minorUnits, type MinorUnits } from '../../src/domain/quantities.js';
 import type { Hookup } from './brute-force-hookups.js';
+import { countedOf } from './brute-force-tiers.js';
 import { domainsOf, type Unit } from './brute-force-unit.js';
 
 export type Shop = { readonly board: Board; readonly catalogue: Catalogue };
@@ -23,7 +24,7 @@ export function scoreOf(units: readonly Unit[], unpowered: number, { board }: Sh
     exposed: units.flatMap(domainsOf).flatMap(exposedOf).length,
     bricks: units.length,
     parts: parts.length,
-    offPreferred: hookups.flatMap((hookup) => hookup.pedals.filter((pedal) => isOff(pedal, hookup))).length,
+    ...countedOf(hookups),
     moved: null,
   };
 }
@@ -51,8 +52,6 @@ function partsOf({ join, chain, adapters }: Hookup): readonly Part[] {
 /** High-gain pedals that share their ground with a digital pedal other than themselves. */
 export const exposedOf = (domain: readonly Pedal[]): readonly Pedal[] =>
   domain.filter((pedal) => pedal.highGain && domain.some((other) => other !== pedal && other.digital));
-
-const isOff = (pedal: Pedal, hookup: Hookup): boolean => pedal.prefers !== null && pedal.prefers !== hookup.volts;
 
 type Article<Id> = { readonly id: Id; readonly price: MinorUnits | null; readonly stock: number | null };
 

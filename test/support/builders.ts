@@ -1,4 +1,5 @@
 /** Short ways to write domain values by hand: volts, milliamps and whole euros in, everything unsaid ordinary. */
+import { perPedalTier } from '../../src/domain/pedal-tier.js';
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
 import type { Part, PartRole } from '../../src/domain/part.js';
 import type { AcceptedVolts, Pedal } from '../../src/domain/pedal.js';
@@ -148,7 +149,7 @@ export const scoreWith = (more: Partial<Score> = {}): Score => ({
   exposed: 0,
   bricks: 0,
   parts: 0,
-  offPreferred: 0,
+  ...perPedalTier(() => 0),
   moved: null,
   ...more,
 });

@@ -1,4 +1,5 @@
 import type { Pedal } from '../../domain/pedal.js';
+import type { PerPedalTier } from '../../domain/pedal-tier.js';
 import type { Item } from './items.js';
 import { noisesOf, roleIn, type Common, type Noise } from './noise.js';
 import type { PedalClass } from './pedal-class.js';
@@ -8,7 +9,7 @@ import type { ChainShape, PlaceShape, UnitShape } from './shape.js';
 export type Way = {
   readonly route: number;
   readonly join: number | null;
-  readonly off: boolean;
+  readonly counts: PerPedalTier<boolean>;
   readonly exposed: boolean;
 };
 
@@ -95,7 +96,7 @@ function placesIn(of: Case, { shape, items, classes }: Content, withSole: WithSo
       const place = placeOf(shaped, item, withSole(shaped.burdens, bank, item));
       const key = JSON.stringify(place);
       const ways = places.get(key)?.ways ?? [];
-      ways.push({ route: shaped.route, join: shaped.join, off: shaped.off, exposed: role === 'counted' });
+      ways.push({ route: shaped.route, join: shaped.join, counts: shaped.counts, exposed: role === 'counted' });
       places.set(key, { place, ways });
     }
   }
@@ -140,7 +141,7 @@ function chainIn(chain: ChainShape, noise: Noise, { items, classes }: Content, w
       const role = roleIn(noise, item, pedal);
       if (role === 'absent') return [];
       const isSole = noise.kind === 'sole' && noise.item === item;
-      const way: Way = { route: link.route, join: null, off: link.off, exposed: role === 'counted' };
+      const way: Way = { route: link.route, join: null, counts: link.counts, exposed: role === 'counted' };
       const most = isSole ? 1 : Math.min(count, longest);
       const burdens = withSole(link.burdens, bank, item);
       return [{ item, count: most, load: link.load, limit: link.limit, way, burdens }];

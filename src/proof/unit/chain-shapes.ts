@@ -2,7 +2,7 @@ import type { Ground } from '../../domain/pedal.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import { polesOf } from './place-shapes.js';
 import { behind, type Pole } from './routes.js';
-import { isOff, type Bench, type LinkShape, type Raw, type RawChain, type Seat } from './shape.js';
+import { countsOf, type Bench, type LinkShape, type Raw, type RawChain, type Seat } from './shape.js';
 import { loadAt, mostLoad, outputSource, suits } from './source.js';
 import { weightIn, type Limit } from './totals.js';
 
@@ -67,7 +67,7 @@ function chainAt(at: At, tail: Tail, ground: Ground, limits: readonly Limit[], b
     const least = pedal.startup === null ? Infinity : limit;
     if (route === null || load > Math.min(most, least)) return [];
     const taken = weights.map((weight) => BigInt(load) * BigInt(weight));
-    return [{ pedal: index, load, limit: least, route, off: isOff(pedal, source.volts), taken }];
+    return [{ pedal: index, load, limit: least, route, counts: countsOf(pedal, source.volts), taken }];
   });
   return { seat, ground, most, leads: tail.leads, links };
 }

@@ -1,7 +1,7 @@
 import type { Polarity } from '../../domain/pedal.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../domain/supply.js';
 import { behind, type Pole } from './routes.js';
-import { isOff, type Bench, type PlaceShape, type Raw, type Seat } from './shape.js';
+import { countsOf, type Bench, type PlaceShape, type Raw, type Seat } from './shape.js';
 import { carriesAlone, joinSource, loadAt, outputSource, suits, type Source } from './source.js';
 import { weightIn, type Limit, type Tap } from './totals.js';
 
@@ -46,7 +46,7 @@ function placesAt(spot: Spot, limits: readonly Limit[], { classes, policy, route
     if (route === null) return [];
     const load = BigInt(loadAt(pedal, source.volts, policy.guess));
     const taken = limits.map((limit) => load * BigInt(weightIn(limit, taps, join?.mode ?? null)));
-    return [{ pedal: index, seats, route, join: join?.kind ?? null, off: isOff(pedal, source.volts), taken }];
+    return [{ pedal: index, seats, route, join: join?.kind ?? null, counts: countsOf(pedal, source.volts), taken }];
   });
 }
 

@@ -1,6 +1,8 @@
 import type { Policy } from '../../domain/board.js';
 import type { Ground, Pedal } from '../../domain/pedal.js';
+import { perPedalTier, type PerPedalTier } from '../../domain/pedal-tier.js';
 import type { Bank } from '../../domain/supply.js';
+import { judges } from '../pedal-tiers.js';
 import type { LeadKind } from '../stock.js';
 import type { PedalClass } from './pedal-class.js';
 import type { Routes } from './routes.js';
@@ -26,8 +28,8 @@ export type PlaceShape = {
   readonly route: number;
   /** The lead kind of the join; null for one output. */
   readonly join: number | null;
-  /** It is not at the volts that it prefers. */
-  readonly off: boolean;
+  /** In which tiers it counts. */
+  readonly counts: PerPedalTier<boolean>;
   readonly burdens: readonly number[];
 };
 
@@ -38,7 +40,7 @@ export type LinkShape = {
   /** The most load of the whole chain that lets this pedal start. */
   readonly limit: number;
   readonly route: number;
-  readonly off: boolean;
+  readonly counts: PerPedalTier<boolean>;
   readonly burdens: readonly number[];
 };
 
@@ -66,4 +68,5 @@ export type UnitShape = {
 export type Raw<Shape> = Omit<Shape, 'burdens'> & { readonly taken: readonly bigint[] };
 export type RawChain = Omit<ChainShape, 'links'> & { readonly links: readonly Raw<LinkShape>[] };
 
-export const isOff = ({ prefers }: Pedal, volts: number): boolean => prefers !== null && prefers !== volts;
+export const countsOf = (pedal: Pedal, volts: number): PerPedalTier<boolean> =>
+  perPedalTier((tier) => judges[tier].counts(pedal, volts));

@@ -1,7 +1,8 @@
+import { pedalTiers, perPedalTier, type PerPedalTier } from '../../domain/pedal-tier.js';
 import type { CaseModel, Chain, Way } from './case-model.js';
 
-/** What things are worth and cost: whole numbers, Infinity for a lead that cannot be had. */
-export type Prices = {
+/** What things are worth and cost, a pedal that counts in a tier among them: whole numbers, Infinity for what cannot be had. */
+export type Prices = PerPedalTier<number> & {
   /** By item. */
   readonly tags: readonly number[];
   /** By lead kind. */
@@ -10,19 +11,17 @@ export type Prices = {
   readonly routes: readonly number[];
   /** Of a pedal that is exposed. */
   readonly exposed: number;
-  /** Of a pedal off its preferred volts. */
-  readonly off: number;
 };
 
 /** The same in grains of so much, rounded so that nothing is worth less. */
-export const inGrains = ({ tags, leads, routes, exposed, off }: Prices, grain: number): Prices => {
+export const inGrains = ({ tags, leads, routes, exposed, ...counted }: Prices, grain: number): Prices => {
   const cost = (value: number): number => Math.floor(value / grain);
   return {
     tags: tags.map((tag) => Math.ceil(tag / grain)),
     leads: leads.map(cost),
     routes: routes.map(cost),
     exposed: cost(exposed),
-    off: cost(off),
+    ...perPedalTier((tier) => cost(counted[tier])),
   };
 };
 
@@ -94,11 +93,11 @@ function ceilingOf(
   return outputs.reduce((sum, count) => sum + count * paid, pedals);
 }
 
-function costOf({ route, join, off, exposed }: Way, prices: Prices): number {
+function costOf({ route, join, counts, exposed }: Way, prices: Prices): number {
   return (
     (prices.routes[route] ?? Infinity) +
     (join === null ? 0 : (prices.leads[join] ?? Infinity)) +
-    (off ? prices.off : 0) +
+    pedalTiers.reduce((sum, tier) => sum + (counts[tier] ? prices[tier] : 0), 0) +
     (exposed ? prices.exposed : 0)
   );
 }

@@ -2,6 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { choosingAims, choosingTiersOf, type ChoosingTier } from '../../../src/domain/aim.js';
 import { minorUnits } from '../../../src/domain/quantities.js';
 import { foldedValue, foldsOf, unfolded, type Measures } from '../../../src/formulation/fold.js';
@@ -46,7 +47,7 @@ const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
       exposed: count,
       bricks: count,
       parts: fc.nat({ max: 3 * pedals }),
-      offPreferred: count,
+      ...perPedalTier(() => count),
     })
     .map(({ units, leads, ...rest }) => ({ ...rest, money: units * price + leads * 500 }));
 };
@@ -134,12 +135,12 @@ describe('a number', () => {
     const [inTens] = foldsOf(question(2, ['money'], 1000));
     const [inCents] = foldsOf(question(2, ['money'], 999));
     expect([inTens?.moneyUnit, inCents?.moneyUnit]).toEqual([500, 1]);
-    const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, parts: 0, offPreferred: 0 };
+    const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, parts: 0, ...perPedalTier(() => 0) };
     expect(inCents === undefined ? null : foldedValue(inCents, spent)).toBe(9990);
   });
 
   it('counts the noise price of every exposed pedal where cost is the aim, and only there', () => {
-    const exposed = { unpowered: 0, money: 3000, exposed: 2, bricks: 0, parts: 0, offPreferred: 0 };
+    const exposed = { unpowered: 0, money: 3000, exposed: 2, bricks: 0, parts: 0, ...perPedalTier(() => 0) };
     const told = (tier: ChoosingTier) =>
       foldsOf(question(2, [tier], 1000)).flatMap((fold) => unfolded(fold, foldedValue(fold, exposed)));
     expect(told('cost')).toEqual([['cost', 7000]]);
@@ -150,7 +151,7 @@ describe('a number', () => {
   it('is nothing where any plan will do', () => {
     const [fold, ...more] = foldsOf(question(2, [], 1000));
     expect(more).toEqual([]);
-    const all = { unpowered: 1, money: 5000, exposed: 2, bricks: 3, parts: 4, offPreferred: 2 };
+    const all = { unpowered: 1, money: 5000, exposed: 2, bricks: 3, parts: 4, ...perPedalTier(() => 2) };
     expect(fold === undefined ? null : [foldedValue(fold, all), fold.greatest, unfolded(fold, 0)]).toEqual([0, 0, []]);
   });
 });

@@ -2,6 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { CoverColumn } from '../../../solver/cover/program.js';
 import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
 import { foldedValue, foldsOf, type Fold, type Measures, type Settled } from '../../../src/formulation/fold.js';
@@ -18,7 +19,7 @@ import { tinyCase, type Case } from '../../support/arbitraries.js';
 import { everyUnit, type Carried } from '../loadout/every-unit.js';
 
 /** What one unit takes, in the words of the audit. */
-type Taken = Pick<Carried, 'pedals' | 'leads' | 'exposed' | 'offPreferred'>;
+type Taken = Omit<Carried, 'feeds'>;
 
 /** The steps before one step of an aim, and that step. */
 type Steps = { readonly question: Question; readonly fold: Fold; readonly earlier: readonly Settled[] };
@@ -37,13 +38,17 @@ function stepsOf({ board, catalogue }: Case, aim: ChoosingAim, cut: number): Ste
 const onePrice = ({ supplyOf: [first] }: LeadKind): number => (first?.pieces === Infinity ? first.price : 0);
 
 /** What a unit adds to a plan, but for the leads that have rows of their own. */
-const measuresOf = ({ leads, exposed, offPreferred }: Taken, price: number, { bench }: Question): Measures => ({
+const measuresOf = (
+  { leads, exposed, pedals: _, ...counted }: Taken,
+  price: number,
+  { bench }: Question,
+): Measures => ({
   unpowered: 0,
   money: leads.reduce((sum, kind) => sum + onePrice(leadAt(kind, bench.kinds)), price),
   exposed,
   bricks: 1,
   parts: leads.length,
-  offPreferred,
+  ...counted,
 });
 
 function leadAt(kind: number, kinds: readonly LeadKind[]): LeadKind {
@@ -69,7 +74,7 @@ function amountsOf(taken: Taken, price: number, features: Features, { question, 
 
 /** What the dearest unit costs by itself, in this step and by the tags of those before. */
 function typicalCost({ question, fold, earlier }: Steps, scale: number, earlierTags: readonly number[]): number {
-  const bare = { pedals: [], leads: [0], exposed: 0, offPreferred: 0 };
+  const bare = { pedals: [], leads: [0], exposed: 0, ...perPedalTier(() => 0) };
   const costs = question.supplies.map(({ supply }) => {
     const measures = measuresOf(
       question.bench.kinds.length === 0 ? { ...bare, leads: [] } : bare,

@@ -1,6 +1,7 @@
 import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import { partId } from '../../../src/domain/quantities.js';
@@ -19,7 +20,7 @@ const solo = (pedal: number, bank: number, more: Partial<SoloUse> = {}): SoloUse
   outputs: [{ bank, setting: 0 }],
   join: null,
   route: [],
-  offPreferred: false,
+  ...perPedalTier(() => false),
   weights: [],
   ...more,
 });
@@ -106,7 +107,7 @@ describe('named feeds', () => {
     const place = (pedal: number): ChainPlace => ({
       pedal,
       route: [],
-      offPreferred: false,
+      ...perPedalTier(() => false),
       load: 1n,
       surge: 1n,
       weights: [],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { supplyId } from '../../../src/domain/quantities.js';
 import { keptCount, outputNumbers, type NumberedUnit, type Resident } from '../../../src/formulation/output-numbers.js';
 import type { Hung } from '../../../src/loadout/loadout.js';
@@ -22,7 +23,7 @@ type Content = NumberedUnit['contents'][number];
 const solo = (bank: number, resident: Resident, setting = 0): Content => ({
   hung: {
     kind: 'solo',
-    use: { pedal: 0, outputs: [{ bank, setting }], join: null, route: [], offPreferred: false, weights: [] },
+    use: { pedal: 0, outputs: [{ bank, setting }], join: null, route: [], ...perPedalTier(() => false), weights: [] },
   },
   residents: [resident],
 });
@@ -34,7 +35,7 @@ const joined = (banks: readonly number[], resident: Resident): Content => ({
       outputs: banks.map((bank) => ({ bank, setting: 0 })),
       join: { mode: 'series', lead: 0 },
       route: [],
-      offPreferred: false,
+      ...perPedalTier(() => false),
       weights: [],
     },
   },

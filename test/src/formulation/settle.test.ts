@@ -2,6 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { audit } from '../../../src/audit/audit.js';
 import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { choosingAims, tiersOf, tierValue, type Tier } from '../../../src/domain/aim.js';
@@ -267,7 +268,7 @@ describe('whatever loadouts there are', () => {
         const tags = {
           pedals: Float64Array.from(bench.classes, (_, index) => at(shift + place + index)),
           leads: Float64Array.from(bench.kinds, (_, index) => at(shift + index) / 10),
-          offPreferred: at(shift) / 10,
+          ...perPedalTier(() => at(shift) / 10),
           exposed: at(shift + 1) / 2,
         };
         return carrier.best(tags, counts, 0, 'quick').loadouts.map(({ loadout }) => loadout);

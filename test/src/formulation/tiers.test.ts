@@ -2,6 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { choosingAims, tiersOf, type Tier } from '../../../src/domain/aim.js';
 import { compactProgram } from '../../../src/formulation/compact-program.js';
 import { coarse } from '../../../src/formulation/detail.js';
@@ -29,7 +30,7 @@ function modelOf(of: Question, price: number): Model {
       exposed: measure(2),
       bricks: measure(3),
       parts: measure(4),
-      offPreferred: measure(5),
+      ...perPedalTier(() => measure(5)),
       newlyExposed: measure(6),
       moved: measure(7),
     },
@@ -55,7 +56,7 @@ const figuresOf = (point: readonly number[], tiers: readonly Tier[], price: numb
     exposed,
     bricks,
     parts,
-    offPreferred,
+    ...perPedalTier(() => offPreferred),
     cost: money + 2000 * exposed,
     newCost: money + 2000 * newlyExposed,
     moved,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Supply } from '../../../src/domain/supply.js';
@@ -78,7 +79,7 @@ const tagsFor = ({ pedals, leads, tags, exposed }: Unit, bench: Bench): Tags => 
   // Pedals of one class have one tag: that of the first.
   pedals: Float64Array.from(bench.classes, ({ like }) => tags[pedals.indexOf(like)] ?? NaN),
   leads: Float64Array.from(leads, ({ cost }) => cost),
-  offPreferred: 0,
+  ...perPedalTier(() => 0),
   exposed,
 });
 

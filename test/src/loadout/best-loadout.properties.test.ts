@@ -2,6 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { audit } from '../../../src/audit/audit.js';
 import type { Board } from '../../../src/domain/board.js';
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
@@ -43,7 +44,7 @@ function tagsFrom({ next }: Draw, { bench }: Question, scale: number): Tags {
       const bonus = kind.role.kind === 'chain' && next(2) === 0 ? next(40) * 50 * scale : 0;
       return parts + money * scale * leadPrice(kind, next(100)) - bonus;
     }),
-    offPreferred: next(2) * next(10) * 20 * scale,
+    ...perPedalTier(() => next(2) * next(10) * 20 * scale),
     exposed: next(3) * next(20) * 20 * scale,
   };
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { Policy } from '../../../src/domain/board.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import { chainHolds, packChains } from '../../../src/loadout/chain-packing.js';
@@ -24,7 +25,7 @@ const poolOf = (rating: number, noise: GroundMode['noise'] = 'noisy'): ChainPool
 const place = (load: number, surge = load, pedal = 0): ChainPlace => ({
   pedal,
   route: [],
-  offPreferred: false,
+  ...perPedalTier(() => false),
   load: BigInt(load),
   surge: BigInt(surge),
   weights: [],

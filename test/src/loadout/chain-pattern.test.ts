@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import { candidatesOf, leadCostsOf, placeValue } from '../../../src/loadout/chain-pattern.js';
@@ -32,7 +33,7 @@ function setUp({ pedals = [pedalOf('a', 10), pedalOf('b', 20)], parts = [fan, pa
   const all: Tags = {
     pedals: Float64Array.from(bench.classes, ({ like }) => tags[like.id] ?? 0),
     leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => tags[first?.part ?? ''] ?? 0),
-    offPreferred: 0,
+    ...perPedalTier(() => 0),
     exposed: 0,
     ...more,
   };

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { byDensity, type Candidate, type LeadCosts } from '../../../src/loadout/chain-pattern.js';
 import { bestChains, type ChainQuestion } from '../../../src/loadout/chain-search.js';
 import type { ChainOption, PlaceOption } from '../../../src/loadout/frame.js';
@@ -33,8 +34,18 @@ function questionOf({
 }: Given): ChainQuestion {
   const candidates = drafts.map(
     ({ value, load, excess = 0, count = 1, sole = false, weights = [] }, pedal): Candidate => {
-      const place = { pedal, route: [], offPreferred: false, load: 0n, surge: 0n, weights: [] };
-      const option: PlaceOption = { place, pedal, leads: [], off: 0, exposed: 0, load, excess, weights, sole };
+      const place = { pedal, route: [], ...perPedalTier(() => false), load: 0n, surge: 0n, weights: [] };
+      const option: PlaceOption = {
+        place,
+        pedal,
+        leads: [],
+        ...perPedalTier(() => 0),
+        exposed: 0,
+        load,
+        excess,
+        weights,
+        sole,
+      };
       return { place: option, value, count };
     },
   );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { allAtTheirBest, chainItem, jobOf, Room, type Item } from '../../../src/loadout/content.js';
 import { framesOf } from '../../../src/loadout/frame.js';
 import type { Tags } from '../../../src/loadout/tags.js';
@@ -36,7 +37,7 @@ function job(
   const all: Tags = {
     pedals: Float64Array.from(tags),
     leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => leads[first?.part ?? ''] ?? 0),
-    offPreferred: 0,
+    ...perPedalTier(() => 0),
     exposed: 0,
   };
   return jobOf(frame, all, counts);

@@ -1,4 +1,5 @@
 /** Everything that can hang on one unit of a frame, by trying all of it, for about six pedals. */
+import { pedalTiers } from '../../../src/domain/pedal-tier.js';
 import type { Span } from '../../../src/loadout/rents.js';
 import type { ChainOption, Frame, PlaceOption, SoloOption } from '../../../src/loadout/frame.js';
 import type { Tags } from '../../../src/loadout/tags.js';
@@ -60,9 +61,9 @@ function* extended(waiting: readonly number[], left: Left, frame: Frame, tags: T
 type Option = SoloOption | PlaceOption;
 
 /** A pedal's tag less its leads, its volts and its company. */
-export const worthOf = ({ pedal, leads, off, exposed }: Option, tags: Tags): number =>
+export const worthOf = ({ pedal, leads, exposed, ...counted }: Option, tags: Tags): number =>
   leads.reduce((value, kind) => value - (tags.leads[kind] ?? NaN), tags.pedals[pedal] ?? NaN) -
-  off * tags.offPreferred -
+  pedalTiers.reduce((sum, tier) => sum + counted[tier] * tags[tier], 0) -
   exposed * tags.exposed;
 
 /** The cheapest lead with tails enough; Infinity when none has. */

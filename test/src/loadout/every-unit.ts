@@ -1,19 +1,20 @@
 /** All that one unit of a supply can carry, by trying everything, for a board of about four pedals. */
+import { pedalTiers, type PerPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { Feed } from '../../../src/domain/plan.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Supply } from '../../../src/domain/supply.js';
 import type { Question } from '../../../src/formulation/question.js';
 import type { Tags } from '../../../src/loadout/tags.js';
-import { hookupsOf, type Hookup } from '../../support/brute-force-hookups.js';
+import { hookupsOf } from '../../support/brute-force-hookups.js';
+import { countedOf } from '../../support/brute-force-tiers.js';
 import { domainsOf, feedsOf, fits, newUnit, withHookup, type Unit } from '../../support/brute-force-unit.js';
 import type { Case } from '../../support/arbitraries.js';
 
 /** What a content takes, all that its worth depends on. */
-export type Carried = {
+export type Carried = PerPedalTier<number> & {
   readonly pedals: readonly number[];
   readonly leads: readonly number[];
   readonly exposed: number;
-  readonly offPreferred: number;
   readonly feeds: readonly Feed[];
 };
 
@@ -37,7 +38,7 @@ export function everyUnit(supply: Supply, { board, catalogue }: Case, { bench }:
       pedals: hookups.flatMap(({ pedals }) => pedals.map((pedal) => classOf.get(pedal) ?? -1)).sort((a, b) => a - b),
       leads: leads.map(({ id }) => kindOf.get(id) ?? -1).sort((a, b) => a - b),
       exposed: exposed.length,
-      offPreferred: hookups.flatMap((hookup) => hookup.pedals.filter((pedal) => isOff(pedal, hookup))).length,
+      ...countedOf(hookups),
       feeds: feedsOf([unit]),
     };
   };
@@ -61,14 +62,12 @@ export function everyUnit(supply: Supply, { board, catalogue }: Case, { bench }:
   return [...found.values()];
 }
 
-const isOff = ({ prefers }: Pedal, { volts }: Hookup): boolean => prefers !== null && prefers !== volts;
-
 const subsetsOf = <Item>(items: readonly Item[]): readonly (readonly Item[])[] =>
   items.reduce<readonly (readonly Item[])[]>((all, item) => [...all, ...all.map((each) => [...each, item])], [[]]);
 
 /** What a content is worth under the tags. */
-export const worthOf = ({ pedals, leads, exposed, offPreferred }: Omit<Carried, 'feeds'>, tags: Tags): number =>
+export const worthOf = ({ pedals, leads, exposed, ...counted }: Omit<Carried, 'feeds'>, tags: Tags): number =>
   pedals.reduce((sum, pedal) => sum + (tags.pedals[pedal] ?? NaN), 0) -
   leads.reduce((sum, lead) => sum + (tags.leads[lead] ?? NaN), 0) -
   exposed * tags.exposed -
-  offPreferred * tags.offPreferred;
+  pedalTiers.reduce((sum, tier) => sum + counted[tier] * tags[tier], 0);

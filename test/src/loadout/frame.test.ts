@@ -214,11 +214,15 @@ describe('in a frame', () => {
     ];
     const { frames } = setUp(supplyWith(bankOf(2, [nine])), { pedals, parts: [mini, fan] });
     const [frame] = frames;
-    expect(frame?.solos.map(({ leads, off, exposed }) => [leads, off, exposed])).toEqual([
+    expect(frame?.solos.map(({ leads, offPreferred, exposed }) => [leads, offPreferred, exposed])).toEqual([
       [[0], 1, 0],
       [[], 0, 0],
     ]);
-    expect(frame?.chains.map(({ places }) => places.map(({ leads, off, exposed }) => [leads, off, exposed]))).toEqual([
+    expect(
+      frame?.chains.map(({ places }) =>
+        places.map(({ leads, offPreferred, exposed }) => [leads, offPreferred, exposed]),
+      ),
+    ).toEqual([
       [
         [[0], 1, 1],
         [[], 0, 0],

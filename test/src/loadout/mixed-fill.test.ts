@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { jobOf, type Content } from '../../../src/loadout/content.js';
 import { framesOf, type Frame } from '../../../src/loadout/frame.js';
 import { fillWithChains } from '../../../src/loadout/mixed-fill.js';
@@ -84,7 +85,7 @@ describe('a unit filled with pedals alone and in chains', () => {
     const all: Tags = {
       pedals: Float64Array.from(tags),
       leads: Float64Array.from([more.lead ?? 0, 3 * (more.lead ?? 0)]),
-      offPreferred: 0,
+      ...perPedalTier(() => 0),
       exposed: 0,
     };
     const { most, exact, contents } = climb(

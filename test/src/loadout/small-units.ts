@@ -1,6 +1,7 @@
 /** Units with a few outputs, pedals for them and tags, small enough for trying everything. */
 import fc from 'fast-check';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { framesOf, type Frame } from '../../../src/loadout/frame.js';
 import type { Tags } from '../../../src/loadout/tags.js';
 import { benchOf, usesOf } from '../../support/bench.js';
@@ -110,7 +111,7 @@ export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitra
     const tags: Tags = {
       pedals: Float64Array.from(bench.classes, ({ like }) => all[pedals.indexOf(like)]?.tag ?? NaN),
       leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => costOf(first?.part ?? '')),
-      offPreferred: given.offPreferred,
+      ...perPedalTier(() => given.offPreferred),
       exposed: given.exposed,
     };
     return {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { framesOf, type Frame, type SoloOption } from '../../../src/loadout/frame.js';
 import { fillWithSolos } from '../../../src/loadout/solo-fill.js';
 import type { Tags } from '../../../src/loadout/tags.js';
@@ -35,7 +36,7 @@ function best(supply: Supply, tags: readonly number[], given: { floor?: number; 
   const all: Tags = {
     pedals: Float64Array.from(tags),
     leads: Float64Array.from([15]),
-    offPreferred: 0,
+    ...perPedalTier(() => 0),
     exposed: 0,
   };
   const counts = given.counts ?? [1, 1, 1, 1, 1];
@@ -79,7 +80,12 @@ describe('a unit filled with pedals by themselves', () => {
       const supply = supplyOf('supply', 10, [bankOf(2, settings)], { total: powerTotal(watts) });
       const [frame] = framesOf(usesOf(supply, bench), bench);
       if (frame === undefined) throw new RangeError('the supply can carry nothing');
-      const tags = { pedals: Float64Array.from([10, 8]), leads: Float64Array.from([]), offPreferred, exposed: 0 };
+      const tags = {
+        pedals: Float64Array.from([10, 8]),
+        leads: Float64Array.from([]),
+        ...perPedalTier(() => offPreferred),
+        exposed: 0,
+      };
       let most = 0;
       for (;;) {
         const { bound, found } = fillWithSolos(frame, tags, [1, 1], most, 'exact');

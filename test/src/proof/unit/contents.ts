@@ -1,8 +1,10 @@
+import { pedalTiers, type PerPedalTier } from '../../../../src/domain/pedal-tier.js';
 import type { Board } from '../../../../src/domain/board.js';
 import type { Part } from '../../../../src/domain/part.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
 import type { Supply } from '../../../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from '../../../support/brute-force-hookups.js';
+import { countedOf } from '../../../support/brute-force-tiers.js';
 import { domainsOf, fits, newUnit, withHookup, type Unit } from '../../../support/brute-force-unit.js';
 
 /** What one unit's content is judged by; costs that lower its worth. */
@@ -10,7 +12,7 @@ export type Worth = {
   readonly tag: (pedal: Pedal) => number;
   readonly lead: (part: Part) => number;
   readonly exposed: number;
-  readonly off: number;
+  readonly counted: PerPedalTier<number>;
 };
 
 /** The most that one unit of the supply can carry, by trying every content with a pedal at least; null for none. */
@@ -48,13 +50,13 @@ function worthOf(unit: Unit, worth: Worth): number {
   const exposed = domainsOf(unit).flatMap((domain) =>
     domain.filter((pedal) => pedal.highGain && domain.some((other) => other !== pedal && other.digital)),
   );
-  const off = fed.filter(({ pedal, volts }) => pedal.prefers !== null && pedal.prefers !== volts);
+  const counted = countedOf(unit.hookups);
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
   return (
     sum(fed.map(({ pedal }) => worth.tag(pedal))) -
     sum(leads.map(worth.lead)) -
     exposed.length * worth.exposed -
-    off.length * worth.off
+    sum(pedalTiers.map((tier) => counted[tier] * worth.counted[tier]))
   );
 }
 

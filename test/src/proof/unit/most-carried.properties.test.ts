@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../../src/domain/pedal-tier.js';
 import type { Bank, Supply } from '../../../../src/domain/supply.js';
 import { stockOf } from '../../../../src/proof/stock.js';
 import { itemsOf } from '../../../../src/proof/unit/items.js';
@@ -46,7 +47,7 @@ function carriersOf({ board, catalogue }: Case) {
         tag: (pedal) => drawn.tags[pedals.indexOf(pedal)] ?? 0,
         lead: (part) => leads[kinds.findIndex((kind) => kind.parts.includes(part))] ?? 0,
         exposed: drawn.exposed,
-        off: drawn.off,
+        counted: perPedalTier(() => drawn.off),
       });
     };
     return {
@@ -86,7 +87,12 @@ function carriersOf({ board, catalogue }: Case) {
           classes,
           board.pedals.map((_, index) => drawn.tags[index] ?? 0),
         );
-        const prices = { leads, routes: routeCosts(routes.sets, leads), exposed: drawn.exposed, off: drawn.off };
+        const prices = {
+          leads,
+          routes: routeCosts(routes.sets, leads),
+          exposed: drawn.exposed,
+          ...perPedalTier(() => drawn.off),
+        };
         return carried === null ? null : carried(items, prices, enough);
       },
     };

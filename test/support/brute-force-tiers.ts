@@ -1,0 +1,13 @@
+import type { Pedal } from '../../src/domain/pedal.js';
+import { perPedalTier, type PerPedalTier } from '../../src/domain/pedal-tier.js';
+import type { Hookup } from './brute-force-hookups.js';
+
+const counts: PerPedalTier<(pedal: Pedal, volts: number) => boolean> = {
+  offPreferred: ({ prefers }, volts) => prefers !== null && prefers !== volts,
+};
+
+/** How many of the pedals that are plugged count in each tier. */
+export const countedOf = (hookups: readonly Pick<Hookup, 'pedals' | 'volts'>[]): PerPedalTier<number> =>
+  perPedalTier((tier) =>
+    hookups.reduce((sum, { pedals, volts }) => sum + pedals.filter((pedal) => counts[tier](pedal, volts)).length, 0),
+  );
