@@ -94,12 +94,9 @@ function ceilingOf(
 }
 
 function costOf({ route, join, counts, exposed }: Way, prices: Prices): number {
-  return (
-    (prices.routes[route] ?? Infinity) +
-    (join === null ? 0 : (prices.leads[join] ?? Infinity)) +
-    pedalTiers.reduce((sum, tier) => sum + (counts[tier] ? prices[tier] : 0), 0) +
-    (exposed ? prices.exposed : 0)
-  );
+  let cost = (prices.routes[route] ?? Infinity) + (join === null ? 0 : (prices.leads[join] ?? Infinity));
+  for (const tier of pedalTiers) if (counts[tier]) cost += prices[tier];
+  return exposed ? cost + prices.exposed : cost;
 }
 
 function leadCosts({ leads }: Chain, prices: Prices): readonly number[] {
