@@ -1,7 +1,7 @@
 /** How a search lets others have their turn, and how it waits. Handed in, for what costs least differs from place to place. */
 export type Timing = {
   /**
-   * Gives timers, messages and whoever wants to stop the search their turn. A search pauses up to some thousand times a second.
+   * Gives timers, messages and whoever wants to stop the search their turn. A search pauses some hundred times a second.
    */
   readonly pause: () => Promise<void>;
   /** Resolves to true after so many milliseconds, to false as soon as the signal says that nobody waits any more. */
