@@ -16,7 +16,6 @@ const files = (
     rooms.map(async (room) => (await filesBelow(join(checkout, room))).map((file) => `${room}/${file}`)),
   )
 ).flat();
-const names = new Set(files.map((file) => posix.basename(file)));
 
 describe.each(documents)('$path', ({ path, text }) => {
   test('has no line that is too long; a row of a table cannot be broken', () => {
@@ -61,5 +60,6 @@ const relativeLinks = (path: string, text: string): readonly string[] =>
 const isSource = (word: string): boolean =>
   /^[\w./-]+$/.test(word) && (/\.(ts|mjs|cjs)$/.test(word) || rooms.some((room) => word.startsWith(`${room}/`)));
 
+/** A name may be cut off at the front. */
 const isThere = (word: string): boolean =>
-  word.includes('/') ? existsSync(join(checkout, word)) : names.has(word) || existsSync(join(checkout, word));
+  files.some((file) => file.endsWith(`/${word}`)) || existsSync(join(checkout, word));
