@@ -19,7 +19,7 @@ const open = {
   ],
   'src/node/threads': ['src/report', 'src/planning', 'src/reading', 'src/domain', 'solver'],
   'src/node/disk': ['src/reading', 'src/domain'],
-  'src/report': ['src/planning', 'src/domain'],
+  'src/report': ['src/planning', 'src/reading', 'src/domain'],
   'src/planning': ['src/formulation', 'src/loadout', 'src/audit', 'src/proof', 'src/domain', 'solver'],
   'src/formulation': ['src/loadout', 'src/domain', 'solver'],
   'src/loadout': ['src/domain', 'solver'],

@@ -69,18 +69,18 @@ export {
   type ProofVerdict,
   type VerifyProgress,
 } from './proof/verify-proof.js';
-export { checkJson } from './report/json/check-json.js';
+export { checkJson } from './report/json/check-codec.js';
 export { checkText } from './report/screen/check-screen.js';
-export { explanationJson } from './report/json/explain-json.js';
+export { explanationJson } from './report/json/explanation-codec.js';
 export { explanationText } from './report/screen/explain-screen.js';
-export { comparisonJson } from './report/json/comparison-json.js';
+export { comparisonJson } from './report/json/comparison-codec.js';
 export { comparisonText } from './report/screen/comparison-screen.js';
 export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
 export type { ReportInput } from './report/words/handout.js';
-export { answerJson } from './report/json/json.js';
-export { outputAnswerJson } from './report/json/output-json.js';
+export { answerJson } from './report/json/plan-codec.js';
+export { outputAnswerJson } from './report/json/output-codec.js';
 export { outputAnswerText } from './report/screen/output-screen.js';
 export type { ScreenOptions } from './report/screen/screen.js';
-export { addedJson, spareJson } from './report/json/spare-json.js';
+export { addedJson, spareJson } from './report/json/spare-codec.js';
 export { addedText, spareText } from './report/screen/spare-screen.js';
 export { answerText } from './report/screen/terminal.js';

@@ -1,6 +1,6 @@
 import { comparisonCsv } from './tables/comparison-csv.js';
 import { comparisonHandout, type ComparisonInput } from './words/comparison-handout.js';
-import { comparisonJson } from './json/comparison-json.js';
+import { comparisonJson } from './json/comparison-codec.js';
 import { comparisonMarkdown } from './page/comparison-markdown.js';
 import { reportEndings, type ReportKinds } from './formats.js';
 import { comparisonPage } from './page/comparison.js';

@@ -2,7 +2,7 @@ import { buyCsv } from './tables/buy-csv.js';
 import { svgFile } from './drawing/svg-file.js';
 import { feedsCsv } from './tables/feeds-csv.js';
 import { handoutOf, type Handout, type ReportInput } from './words/handout.js';
-import { answerJson } from './json/json.js';
+import { answerJson } from './json/plan-codec.js';
 import { labelSheet } from './labels/sheet.js';
 import { markdownText } from './page/markdown.js';
 import { pageText } from './page/page.js';

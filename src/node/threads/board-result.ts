@@ -5,7 +5,7 @@ import { faultText, type InputFault } from '../../reading/faults/input-fault.js'
 import type { Inputs } from '../../reading/inputs-from-text.js';
 import type { ReadResult } from '../../reading/faults/input-fault.js';
 import type { Bought } from '../../planning/compare/compare.js';
-import { comparisonObject } from '../../report/json/comparison-json.js';
+import { comparisonObject } from '../../report/json/comparison-codec.js';
 import { safeJson } from '../../report/words/safe-text.js';
 import { compare } from './planning.js';
 

@@ -14,10 +14,10 @@ export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
 ];
 
 /** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
-export const planCautions = (inventory: Inventory, plan: JudgedPlan): readonly string[] => [
-  ...pluggingCautions(inventory, plan),
-  ...noiseCautions(inventory, plan),
-];
+export const planCautions = (
+  inventory: Inventory,
+  plan: Pick<JudgedPlan, 'feeds' | 'exposures'>,
+): readonly string[] => [...pluggingCautions(inventory, plan), ...noiseCautions(inventory, plan)];
 
 /** What to mind while plugging. */
 export function pluggingCautions(inventory: Inventory, wiring: Pick<Wiring, 'feeds'>): readonly string[] {
@@ -26,7 +26,7 @@ export function pluggingCautions(inventory: Inventory, wiring: Pick<Wiring, 'fee
 }
 
 /** Who is exposed by whom, one sentence a pedal. */
-export const noiseCautions = (inventory: Inventory, { exposures }: JudgedPlan): readonly string[] =>
+export const noiseCautions = (inventory: Inventory, { exposures }: Pick<JudgedPlan, 'exposures'>): readonly string[] =>
   exposures.map((exposure) => noiseText(inventory, exposure));
 
 /** That a pedal is exposed, and by which. */

@@ -2,7 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { reportEndings, reportFormatOf, reportText } from '../../../src/report/formats.js';
-import { answerJson } from '../../../src/report/json/json.js';
+import { answerJson } from '../../../src/report/json/plan-codec.js';
 import type { Answer } from '../../../src/planning/answer.js';
 import { tideway } from './samples.js';
 

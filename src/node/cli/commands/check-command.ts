@@ -1,8 +1,8 @@
 import { check } from '../../../planning/check/check.js';
 import { checkOutput } from '../../../planning/check/check-output.js';
 import { resolveQuestion, type AskedOutput } from '../../../planning/check/output-question.js';
-import { checkJson } from '../../../report/json/check-json.js';
-import { outputAnswerJson } from '../../../report/json/output-json.js';
+import { checkJson } from '../../../report/json/check-codec.js';
+import { outputAnswerJson } from '../../../report/json/output-codec.js';
 import { checkText } from '../../../report/screen/check-screen.js';
 import { outputAnswerText } from '../../../report/screen/output-screen.js';
 import { readInputs } from '../../disk/read-inputs.js';

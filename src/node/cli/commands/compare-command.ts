@@ -5,7 +5,7 @@ import type { Bought } from '../../../planning/compare/compare.js';
 import type { CompareStage, Comparison } from '../../../planning/compare/comparison.js';
 import type { AskedSupply } from '../../../planning/compare/read-purchase.js';
 import { comparisonReports } from '../../../report/comparison-formats.js';
-import { comparisonJson } from '../../../report/json/comparison-json.js';
+import { comparisonJson } from '../../../report/json/comparison-codec.js';
 import { comparisonText } from '../../../report/screen/comparison-screen.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { compare } from '../../threads/planning.js';

@@ -2,7 +2,7 @@ import type { ChoosingAim } from '../../../domain/aim.js';
 import { pedalId } from '../../../domain/quantities.js';
 import { pedalFaults } from '../../../planning/check/output-question.js';
 import type { Explanation } from '../../../planning/explain/explain.js';
-import { explanationJson } from '../../../report/json/explain-json.js';
+import { explanationJson } from '../../../report/json/explanation-codec.js';
 import { explanationText } from '../../../report/screen/explain-screen.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { explain } from '../../threads/planning.js';

@@ -1,6 +1,6 @@
 import { resolveWishes } from '../../../planning/rewire/rewire-request.js';
 import { answerReports } from '../../../report/formats.js';
-import { answerJson } from '../../../report/json/json.js';
+import { answerJson } from '../../../report/json/plan-codec.js';
 import { answerText } from '../../../report/screen/terminal.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { rewire } from '../../threads/planning.js';

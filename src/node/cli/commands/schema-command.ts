@@ -1,4 +1,4 @@
-import { jsonSchemaText, type SchemaKind } from '../../../reading/results/json-schemas.js';
+import { jsonSchemaText, type SchemaKind } from '../../../report/json/schemas.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 
 /** Prints the JSON Schema of a kind of file. */

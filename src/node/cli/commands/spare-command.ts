@@ -1,7 +1,7 @@
 import { freeId } from '../../../planning/spare/extra-pedal.js';
 import type { NoBasis } from '../../../planning/spare/spare.js';
 import { typedPedal } from '../../../reading/typed/pedal-words.js';
-import { addedJson, spareJson } from '../../../report/json/spare-json.js';
+import { addedJson, spareJson } from '../../../report/json/spare-codec.js';
 import { addedText, noBasisText, spareText } from '../../../report/screen/spare-screen.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { addPedal, spare } from '../../threads/planning.js';
@@ -33,7 +33,7 @@ export async function runSpare(
       call: async (kit) => searchAloud(kit.board.currency, (aloud) => spare(kit, { remainingMs, ...aloud })),
       json,
       print: {
-        json: ({ board }, found) => spareJson(board, found),
+        json: spareJson,
         screen: (kit, found, _, options) => spareText(kit, found, options),
       },
       code: (found) => {
@@ -51,7 +51,7 @@ export async function runSpare(
       searchAloud(kit.board.currency, (aloud) => addPedal(kit, pedal, { remainingMs, ...aloud })),
     json,
     print: {
-      json: ({ board }, found) => addedJson(board, found),
+      json: addedJson,
       screen: (kit, found, _, options) =>
         found.kind === 'added' ? addedText(found, options) : noBasisText(kit, found, options),
     },

@@ -3,9 +3,9 @@ import { verify, type Verdict } from '../../../planning/verify/verify.js';
 import { parseProof } from '../../../proof/proof-schema.js';
 import type { VerifyProgress } from '../../../proof/verify-proof.js';
 import type { InputFault, ReadResult } from '../../../reading/faults/input-fault.js';
-import { jsonIn } from '../../../reading/results/json-file.js';
-import { planIn } from '../../../reading/results/read-plan.js';
-import { verdictJson } from '../../../report/json/verdict-json.js';
+import { jsonIn } from '../../../reading/text/json-file.js';
+import { planIn } from '../../../report/json/read-plan.js';
+import { verdictJson } from '../../../report/json/verdict-codec.js';
 import { verdictText } from '../../../report/screen/verdict.js';
 import { namedFile } from '../../disk/file-text.js';
 import { readInputs } from '../../disk/read-inputs.js';
@@ -33,7 +33,7 @@ export const runVerify = async (paths: VerifyPaths, { proof, json }: VerifyFlags
     call: ({ kit, claim }) => checkedAloud((onProgress) => verify(kit, claim, onProgress)),
     json,
     print: {
-      json: ({ kit }, verdict) => verdictJson(kit.board, verdict),
+      json: ({ kit }, verdict) => verdictJson(kit, verdict),
       screen: ({ kit }, verdict, _, options) => verdictText(kit, verdict, options),
     },
     code: ({ kind }) => (kind === 'refused' ? exitCodes.noPlan : exitCodes.plan),

@@ -6,7 +6,7 @@ import { entryLines, isWhole } from '../../../reading/drafts/entry.js';
 import { schemaFile } from '../../../reading/drafts/new-files.js';
 import { readText } from '../../disk/file-text.js';
 import { faultText } from '../../../reading/faults/input-fault.js';
-import { jsonSchemaText } from '../../../reading/results/json-schemas.js';
+import { jsonSchemaText } from '../../../report/json/schemas.js';
 import { besideOf, writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { Cancelled, type Asker } from './asker.js';

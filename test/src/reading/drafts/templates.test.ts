@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
 import { boardTemplate, catalogueTemplate } from '../../../../src/reading/drafts/templates.js';
-import { jsonSchema } from '../../../../src/reading/results/json-schemas.js';
+import { jsonSchema } from '../../../../src/report/json/schemas.js';
 import { inputsFromText } from '../../../../src/reading/inputs-from-text.js';
 
 /** The examples without their signs: what somebody who fills them in would have. */

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import type { Comparison } from '../../../../src/planning/compare/comparison.js';
 import { compare } from '../../../../src/planning/compare/compare.js';
 import { supplyId } from '../../../../src/domain/quantities.js';
-import { comparisonJson } from '../../../../src/report/json/comparison-json.js';
+import { comparisonJson } from '../../../../src/report/json/comparison-codec.js';
 import { comparisonText } from '../../../../src/report/screen/comparison-screen.js';
 import { widthOf } from '../../../../src/report/screen/layout.js';
 import {

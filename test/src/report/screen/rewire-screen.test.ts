@@ -9,7 +9,7 @@ import { describe, expect, it } from 'vitest';
 import { minorUnits, partId, pedalId } from '../../../../src/domain/quantities.js';
 import type { Answer, Reason } from '../../../../src/planning/answer.js';
 import { changesOf } from '../../../../src/planning/rewire/changes.js';
-import { answerJson } from '../../../../src/report/json/json.js';
+import { answerJson } from '../../../../src/report/json/plan-codec.js';
 import type { ScreenOptions } from '../../../../src/report/screen/screen.js';
 import { answerText } from '../../../../src/report/screen/terminal.js';
 import { wiredOf } from '../../../support/wired.js';

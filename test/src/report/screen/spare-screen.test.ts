@@ -6,7 +6,7 @@ import { supplyId } from '../../../../src/domain/quantities.js';
 import { checkOutput } from '../../../../src/planning/check/check-output.js';
 import { spare } from '../../../../src/planning/spare/spare.js';
 import { outputAnswerText } from '../../../../src/report/screen/output-screen.js';
-import { spareJson } from '../../../../src/report/json/spare-json.js';
+import { spareJson } from '../../../../src/report/json/spare-codec.js';
 import { spareText } from '../../../../src/report/screen/spare-screen.js';
 import {
   bankOf,
@@ -59,7 +59,7 @@ describe('what there is to spare on a screen', () => {
     const found = await spare(kitOf(board, catalogue), { engines });
     const text = spareText(kitOf(board, catalogue), found, screen);
     expect(text.match(/these outputs together/g)).toHaveLength(4);
-    const { units } = JSON.parse(spareJson(board, found)) as { units: { totals: { left: number }[] }[] };
+    const { units } = JSON.parse(spareJson(kitOf(board, null), found)) as { units: { totals: { left: number }[] }[] };
     expect(units.map(({ totals }) => totals.map(({ left }) => left))).toEqual([
       [250, 240],
       [250, 250],

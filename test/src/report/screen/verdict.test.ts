@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 
 import type { Tier } from '../../../../src/domain/aim.js';
 import type { Verdict } from '../../../../src/planning/verify/verify.js';
-import { verdictJson } from '../../../../src/report/json/verdict-json.js';
+import { verdictJson } from '../../../../src/report/json/verdict-codec.js';
 import { verdictText } from '../../../../src/report/screen/verdict.js';
 import { tideway } from '../samples.js';
 
@@ -70,7 +70,7 @@ describe('a verdict on a screen', () => {
 });
 
 describe('a verdict in JSON', () => {
-  const parsed = (verdict: Verdict): unknown => JSON.parse(verdictJson(board, verdict));
+  const parsed = (verdict: Verdict): unknown => JSON.parse(verdictJson(kitOf(board, catalogue), verdict));
 
   test('has money as text and the rest as numbers', () => {
     expect(parsed(proven(['cost', 3650], ['bricks', 4]))).toEqual({

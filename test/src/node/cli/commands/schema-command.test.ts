@@ -5,7 +5,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 
-import { jsonSchemaText } from '../../../../../src/reading/results/json-schemas.js';
+import { jsonSchemaText } from '../../../../../src/report/json/schemas.js';
 import { boardfeed, fixture, marramStreet, printedObject, tideway } from '../command.js';
 
 const kinds = ['board', 'catalogue', 'plan'] as const;
@@ -17,7 +17,7 @@ describe('boardfeed schema', () => {
 
   test.each([
     { parameters: ['schema'], says: "missing required argument 'kind'" },
-    { parameters: ['schema', 'pedal'], says: 'Allowed choices are board, catalogue, plan.' },
+    { parameters: ['schema', 'pedal'], says: 'Allowed choices are board, catalogue, plan, check, check-output, comparison, explain, spare, spare-add, verdict.' },
   ])('$parameters is wrong use', async ({ parameters, says }) => {
     const ended = await boardfeed(parameters);
     expect(ended).toMatchObject({ code: 2, output: '' });

@@ -4,7 +4,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it, vi } from 'vitest';
 import { parse } from 'yaml';
 
-import { jsonSchema } from '../../../../../src/reading/results/json-schemas.js';
+import { jsonSchema } from '../../../../../src/report/json/schemas.js';
 import { readInputs } from '../../../../../src/node/disk/read-inputs.js';
 import { boardfeed, marramStreet, printedObject } from '../command.js';
 import type { Step } from './scripted.js';

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { check } from '../../../../src/planning/check/check.js';
 import { checkOutput } from '../../../../src/planning/check/check-output.js';
 import { rules } from '../../../../src/domain/rules.js';
-import { checkJson } from '../../../../src/report/json/check-json.js';
-import { outputAnswerJson } from '../../../../src/report/json/output-json.js';
+import { checkJson } from '../../../../src/report/json/check-codec.js';
+import { outputAnswerJson } from '../../../../src/report/json/output-codec.js';
 import { pedalId, supplyId } from '../../../../src/domain/quantities.js';
 import { pluggedBadly, pluggedWell, questions, weakTideway } from '../plugged.js';
 

@@ -2,7 +2,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { microamps } from '../../../../src/domain/quantities.js';
-import { answerJson } from '../../../../src/report/json/json.js';
+import { answerJson } from '../../../../src/report/json/plan-codec.js';
 import { everything } from '../everything.js';
 import { boardOf, catalogueOf, pedalOf, tideway } from '../samples.js';
 

@@ -13,11 +13,30 @@ import {
   type MinorUnits,
 } from '../../domain/quantities.js';
 import { quoted } from '../../domain/shown-text.js';
-import type { InputFault, ReadResult } from '../faults/input-fault.js';
-import { jsonIn, type JsonFile } from './json-file.js';
+import type { InputFault, ReadResult } from '../../reading/faults/input-fault.js';
+import { jsonIn, type JsonFile } from '../../reading/text/json-file.js';
 import type { ClaimedPlan } from '../../domain/claimed-plan.js';
-import type { NamedFile } from '../text/file-text.js';
-import { planSchema, type RawPlan } from './plan-schema.js';
+import type { NamedFile } from '../../reading/text/file-text.js';
+import * as z from 'zod';
+import { choosingAims } from '../../domain/aim.js';
+import { planCodec } from './plan-codec.js';
+
+/** What is read back of a plan; what else it prints follows from that. Later versions may add keys. */
+const planSchema = planCodec.schema
+  .pick({
+    format: true,
+    board: true,
+    status: true,
+    currency: true,
+    score: true,
+    buy: true,
+    feeds: true,
+    unpowered: true,
+    exposed: true,
+  })
+  .extend({ aim: z.enum(choosingAims) });
+
+type RawPlan = z.output<typeof planSchema>;
 
 /** The most faults that are told at once. */
 const mostShown = 20;
@@ -69,10 +88,16 @@ function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
     unpowered: raw.unpowered.map(pedalId),
     exposed: raw.exposed.map(pedalId),
     buy: { supplies: purchases('supplies', supplyId), parts: purchases('parts', partId) },
-    score: { ...raw.score, money: money(raw.score.money, ['score', 'money']) },
+    score: scoreOf(raw.score, money(raw.score.money, ['score', 'money'])),
   };
   return { board: raw.board, aim: raw.aim, status: raw.status, currency, wiring };
 }
+
+/** What only a plan for re-plugging says of its score is left out. */
+const scoreOf = ({ newlyExposed: _newlyExposed, ...score }: RawPlan['score'], money: MinorUnits) => ({
+  ...score,
+  money,
+});
 
 /** An amount such as "119.00", exactly. */
 function amountOf(text: string, { code, decimals }: Currency, path: Path, report: ReportAt): MinorUnits {

@@ -7,9 +7,9 @@ import { afterAll, describe, expect, it } from 'vitest';
 
 import { faultText } from '../../../../src/reading/faults/input-fault.js';
 import { namedFile } from '../../../../src/node/disk/file-text.js';
-import { planIn } from '../../../../src/reading/results/read-plan.js';
-import { answerJson } from '../../../../src/report/json/json.js';
-import { tideway } from '../../report/samples.js';
+import { planIn } from '../../../../src/report/json/read-plan.js';
+import { answerJson } from '../../../../src/report/json/plan-codec.js';
+import { tideway } from '../samples.js';
 
 const folder = mkdtemp(join(tmpdir(), 'boardfeed-plan-'));
 afterAll(async () => rm(await folder, { recursive: true }));

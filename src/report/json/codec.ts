@@ -1,0 +1,96 @@
+import * as z from 'zod';
+
+import type { Told } from '../words/explain-facts.js';
+
+/** What is printed of a value, and the schema that it keeps: both are said once, so that neither can be forgotten. */
+export type Codec<From, Schema extends z.ZodType = z.ZodType> = {
+  readonly schema: Schema;
+  readonly print: (from: From, told: Told) => z.input<Schema>;
+};
+
+/** A value that is printed as it is. */
+export const as = <Schema extends z.ZodType>(schema: Schema): Codec<z.input<Schema>, Schema> => ({
+  schema,
+  print: (from) => from,
+});
+
+/** A value that is printed as what is made of it. */
+export const made = <From, Schema extends z.ZodType>(
+  schema: Schema,
+  print: (from: From, told: Told) => z.input<Schema>,
+): Codec<From, Schema> => ({ schema, print });
+
+/** What is taken out of a value, and how that is printed. */
+export const at = <From, Inner, Schema extends z.ZodType>(
+  { schema, print }: Codec<Inner, Schema>,
+  get: (from: From, told: Told) => Inner,
+): Codec<From, Schema> => ({ schema, print: (from, told) => print(get(from, told), told) });
+
+export const list = <From, Schema extends z.ZodType>(
+  about: string,
+  { schema, print }: Codec<From, Schema>,
+): Codec<readonly From[], z.ZodArray<Schema>> => ({
+  schema: z.array(schema).describe(about),
+  print: (all, told) => all.map((from) => print(from, told)),
+});
+
+export const orNull = <From, Schema extends z.ZodType>(
+  about: string,
+  { schema, print }: Codec<From, Schema>,
+): Codec<From | null, z.ZodNullable<Schema>> => ({
+  schema: schema.nullable().describe(about),
+  print: (from, told) => (from === null ? null : print(from, told)),
+});
+
+/** A key that is left out where there is nothing to say. */
+export const orAbsent = <From, Schema extends z.ZodType>({
+  schema,
+  print,
+}: Codec<From, Schema>): Codec<From | undefined, z.ZodOptional<Schema>> => ({
+  schema: schema.optional(),
+  print: (from, told) => (from === undefined ? undefined : print(from, told)),
+});
+
+type Shape = Readonly<Record<string, z.ZodType>>;
+
+/** The keys of an object, in the order in which they are printed. */
+export type Keys<From, Of extends Shape> = { readonly [Key in keyof Of]: Codec<From, Of[Key]> };
+
+/** An object, printed key by key; keys without a value are left out. Later versions may add some. */
+export const record =
+  <From>() =>
+  <Of extends Shape>(about: string, keys: Keys<From, Of>): Codec<From, z.ZodObject<Of>> => {
+    const entries = Object.entries<Codec<From>>(keys);
+    const shape = Object.fromEntries(entries.map(([key, { schema }]) => [key, schema])) as Of;
+    return {
+      schema: z.object(shape).describe(about),
+      print: (from, told) => {
+        const printed = entries.map(([key, { print }]) => [key, print(from, told)] as const);
+        // The shape is that of the keys, which the type system cannot see through entries.
+        return Object.fromEntries(printed.filter(([, value]) => value !== undefined)) as z.input<z.ZodObject<Of>>;
+      },
+    };
+  };
+
+type Kinds<From extends { readonly kind: string }> = {
+  readonly [Kind in From['kind']]: Codec<Extract<From, { readonly kind: Kind }>>;
+};
+
+/** One of several, told apart by its kind; a kind that is forgotten does not compile. */
+export function oneOf<From extends { readonly kind: string }>(about: string, kinds: Kinds<From>): Codec<From> {
+  const codecs = Object.entries<Codec<never>>(kinds);
+  const distinct = [...new Set(codecs.map(([, { schema }]) => schema))];
+  return {
+    schema: z.union(distinct).describe(about),
+    print: (from, told) => {
+      const codec = codecs.find(([kind]) => kind === from.kind)?.[1];
+      if (codec === undefined) throw new RangeError(`nothing prints a ${from.kind}`);
+      // The key that was found is that of its kind.
+      return codec.print(from as never, told);
+    },
+  };
+}
+
+/** A word that is always the same, such as the name of a format. */
+export const word = <Word extends string>(text: Word, about: string): Codec<unknown, z.ZodLiteral<Word>> =>
+  made(z.literal(text).describe(about), () => text);

@@ -1,0 +1,162 @@
+import type * as z from 'zod';
+
+import { choosingAims, isMoney, type ChoosingAim } from '../../domain/aim.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Score } from '../../domain/plan.js';
+import type {
+  Comparison,
+  FailedOption,
+  Option,
+  PlannedOption,
+  Preference,
+  TradeOff,
+  TradeOffPoint,
+} from '../../planning/compare/comparison.js';
+import { at, list, oneOf, orNull, record, word } from './codec.js';
+import { aboutStatus, planCodec, statuses, tiers } from './plan-codec.js';
+import { printed, printedObject } from './printed.js';
+import { failures, reasons } from './reason-codec.js';
+import { boardName, buy, currency, format, loadKeys, placeKeys, supplyPurchases } from './shared-codecs.js';
+import { amountOrCount, choice, count, money, numbered, text, whole, yes } from './values.js';
+
+type PreferenceOf<Kind extends Preference['kind']> = Extract<Preference, { readonly kind: Kind }>;
+
+const plainly = <Kind extends 'best' | 'as good' | 'unknown'>(kind: Kind, about: string) =>
+  record<PreferenceOf<Kind>>()(about, { kind: word(kind, about) });
+
+const preference = oneOf<Preference>('What it would take for the option to be the best.', {
+  best: plainly('best', 'It is the best.'),
+  'as good': plainly('as good', 'It is as good as the best.'),
+  unknown: plainly('unknown', 'That was not proven in time.'),
+  price: record<PreferenceOf<'price'>>()('A lower price for all of it.', {
+    kind: word('price', 'A lower price.'),
+    at: at(money('The price at which it is the best.'), (from) => from.at),
+    below: at(money('So much is that below its own.'), ({ below }) => below),
+  }),
+  never: record<PreferenceOf<'never'>>()('Not even for nothing.', {
+    kind: word('never', 'Not even for nothing.'),
+    tier: at(choice(tiers, 'The measure in which the best would still be ahead.'), ({ tier }) => tier),
+    behind: at(amountOrCount('By so much.'), ({ tier, behind }) => ({ amount: behind, isMoney: isMoney(tier) })),
+  }),
+});
+
+const score = record<Score>()('What it comes to, by each measure; money counts all that is bought.', {
+  unpowered: at(count('Pedals without power.'), ({ unpowered }) => unpowered),
+  money: at(money('What is bought costs this.'), (from) => from.money),
+  exposed: at(count('High-gain pedals that share a ground with a digital one.'), ({ exposed }) => exposed),
+  bricks: at(count('Supply units in use.'), ({ bricks }) => bricks),
+  parts: at(count('Leads in use.'), ({ parts }) => parts),
+  offPreferred: at(count('Pedals off their preferred volts.'), ({ offPreferred }) => offPreferred),
+});
+
+const unbeaten = (about: string) => orNull(`${about} Null while that is not known.`, yes(about));
+
+/** An option with the aim that it was wired for. */
+type Aimed<Of extends Option> = Of & { readonly aim: ChoosingAim };
+
+/** The keys that a purchase with a plan and one without have in common. */
+const bundleKeys = <From extends Option>() => ({
+  rank: at(
+    orNull('Its place among the best; null when it was only asked for.', numbered('From 1.')),
+    ({ rank }: From) => rank,
+  ),
+  asked: at(yes('Whether it was asked for.'), ({ asked }: From) => asked),
+});
+
+const planned = record<Aimed<PlannedOption>>()('A purchase with its best wiring.', {
+  ...bundleKeys<Aimed<PlannedOption>>(),
+  status: at(choice(['proven', 'best found'], 'Whether no wiring of it is better.'), ({ gap }) =>
+    gap === null ? 'proven' : 'best found',
+  ),
+  buy: at(buy, ({ supplies, wiring }) => ({ supplies, parts: wiring.buy.parts })),
+  price: at(money('What all of it costs.'), (from) => from.score.money),
+  idle: at(supplyPurchases, ({ idle }) => idle),
+  score: at(score, (from) => from.score),
+  sockets: at(count('Mains sockets that it takes.'), ({ figures }) => figures.sockets),
+  spareOutputs: at(count('Outputs that stay free.'), ({ figures }) => figures.spareOutputs),
+  tightest: at(
+    record<PlannedOption['figures']['tightest']>()('The output that is nearest to its limit.', {
+      ...placeKeys((from: PlannedOption['figures']['tightest']) => from.place),
+      moment: at(choice(['load', 'startup'], 'Running, or when all is switched on.'), ({ moment }) => moment),
+      ...loadKeys((from: PlannedOption['figures']['tightest']) => from.numbers),
+    }),
+    ({ figures }) => figures.tightest,
+  ),
+  prefer: at(preference, (from) => from.preference),
+  unbeaten: at(
+    record<PlannedOption['unbeaten']>()('Whether nothing beats it on money and the other figure at once.', {
+      exposed: at(unbeaten('On money and exposed pedals.'), ({ exposed }) => exposed),
+      bricks: at(unbeaten('On money and supplies in use.'), ({ bricks }) => bricks),
+    }),
+    (from) => from.unbeaten,
+  ),
+  plan: at(planCodec, ({ wiring, gap, aim }) => ({ kind: 'plan', aim, wiring, gap, reasons: [] }) as const),
+});
+
+const failed = record<FailedOption>()('A purchase without a plan.', {
+  ...bundleKeys<FailedOption>(),
+  status: at(choice(['fails', 'stopped'], 'Whether it fails, or the time ran out first.'), (from) =>
+    from.reasons.length === 0 ? 'stopped' : 'fails',
+  ),
+  buy: at(buy, ({ supplies }) => ({ supplies, parts: [] })),
+  price: at(money('What the supplies cost, without leads.'), (from) => from.price),
+  reasons: at(failures, (from) => from.reasons),
+});
+
+const point = record<TradeOffPoint>()('A plan that no other beats on both figures.', {
+  money: at(money('What is bought costs this.'), (from) => from.money),
+  exposed: at(count('Exposed pedals.'), ({ wiring }) => wiring.score.exposed),
+  bricks: at(count('Supply units in use.'), ({ wiring }) => wiring.score.bricks),
+  parts: at(count('Leads in use.'), ({ wiring }) => wiring.score.parts),
+  buy: at(buy, ({ wiring }) => wiring.buy),
+});
+
+const tradeOff = record<TradeOff>()('What money buys.', {
+  against: at(choice(['exposed', 'bricks'], 'The figure that money is held against.'), ({ against }) => against),
+  exact: at(yes('True when none is missing.'), ({ complete }) => complete),
+  points: at(list('The cheapest first.', point), ({ points }) => points),
+});
+
+/** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
+export const comparisonCodec = record<Comparison>()('Purchases side by side.', {
+  format: format('boardfeed/comparison/1'),
+  board: boardName(),
+  catalogue: at(orNull('The name of the catalogue.', text('The name of the catalogue.')), (_, { kit }) =>
+    kit.catalogue === null ? null : kit.catalogue.name,
+  ),
+  aim: at(choice(choosingAims, 'What was taken to be best.'), ({ aim }) => aim),
+  status: at(choice(statuses, aboutStatus), statusOf),
+  currency: currency(),
+  wanted: at(whole('How many different purchases were asked for.'), ({ best }) => best.wanted),
+  end: at(
+    choice(
+      ['enough', 'all', 'stopped'],
+      '`enough`: as many were found. `all`: there are no others. `stopped`: no time.',
+    ),
+    ({ best }) => best.end,
+  ),
+  options: at(
+    list(
+      'The best first; those without a plan last.',
+      oneOf<Aimed<Option>>('One purchase.', { plan: planned, fails: failed }),
+    ),
+    ({ options, aim }) => options.map((option) => ({ ...option, aim })),
+  ),
+  tradeOffs: at(list('What money buys; empty when no plan exists.', tradeOff), ({ tradeOffs }) => tradeOffs),
+  reasons: at(reasons, (from) => from.reasons),
+});
+
+/** `proven` when everything that is said is; `impossible` when no purchase can power the board. */
+function statusOf({ isProven, reasons: why }: Comparison): (typeof statuses)[number] {
+  if (!isProven) return 'best found';
+  return why.length > 0 ? 'impossible' : 'proven';
+}
+
+export type ComparisonObject = z.input<typeof comparisonCodec.schema>;
+
+/** The comparison as an object, for results of many boards. */
+export const comparisonObject = (kit: Kit, comparison: Comparison): ComparisonObject =>
+  printedObject(comparisonCodec, kit, comparison);
+
+/** Purchases side by side as one JSON object with a line break at its end. */
+export const comparisonJson = (kit: Kit, comparison: Comparison): string => printed(comparisonCodec, kit, comparison);

@@ -1,0 +1,43 @@
+import * as z from 'zod';
+
+import type { Confirm } from '../words/confirm.js';
+import { list, made } from './codec.js';
+
+const idOf = (what: string) => z.string().min(1).max(200).describe(`The id of the ${what}.`);
+
+const assumed = (of: 'pedal' | 'supply') =>
+  z
+    .partialRecord(
+      z.enum(['power', 'polarity', 'inlet', 'ground', 'plug', 'regulated']).describe('A field that was left out.'),
+      z.union([z.string(), z.boolean()]).describe('What was assumed.'),
+    )
+    .describe(`The fields of the ${of} that were taken from the file's \`assume\` block.`);
+
+const milliamps = z.number().gt(0).describe('The guessed draw in milliamps.');
+const guessed = z
+  .object({
+    milliamps: z
+      .union([
+        milliamps,
+        z
+          .record(z.string().describe('Volts.'), milliamps)
+          .describe('The guessed draw in milliamps at each of the volts.'),
+      ])
+      .describe('The guessed draw in milliamps: one number, or one for each of the volts.'),
+  })
+  .describe("The pedal's draw, which is a guess.");
+
+const entry = z
+  .union([
+    z
+      .object({ pedal: idOf('pedal'), assumed: assumed('pedal'), guessed: guessed.optional() })
+      .describe('What to read off a pedal.'),
+    z.object({ supply: idOf('supply'), assumed: assumed('supply') }).describe('What to read off a supply.'),
+  ])
+  .describe('What nobody has read from a label yet.');
+
+/** What is to be read off labels; it stands in the words of the files already. */
+export const confirmed = list(
+  'What to read off a label before plugging in.',
+  made(entry, (confirm: Confirm) => structuredClone(confirm) as z.input<typeof entry>),
+);

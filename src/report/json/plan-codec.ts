@@ -1,0 +1,158 @@
+import { choosingAims, isMoney, type Tier } from '../../domain/aim.js';
+import type { Board } from '../../domain/board.js';
+import type { Kit } from '../../domain/kit.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Score, Wiring } from '../../domain/plan.js';
+import { minorUnits } from '../../domain/quantities.js';
+import type { Answer, Gap } from '../../planning/answer.js';
+import { planCautions } from '../words/cautions.js';
+import { confirmEntries } from '../words/confirm.js';
+import { moves, steps } from './changes-codec.js';
+import { at, orAbsent, orNull, record } from './codec.js';
+import { confirmed } from './confirm-codec.js';
+import { printed } from './printed.js';
+import { reasons } from './reason-codec.js';
+import { boardName, buy, cautions, currency, feeds, format } from './shared-codecs.js';
+import { amountOrCount, choice, count, money, pedals } from './values.js';
+
+export const statuses = ['proven', 'best found', 'impossible'] as const;
+export const aboutStatus =
+  '`proven`: no plan is better. `best found`: the search stopped first. `impossible`: no plan exists.';
+
+export const tiers = [
+  'unpowered',
+  'cost',
+  'money',
+  'exposed',
+  'bricks',
+  'parts',
+  'offPreferred',
+  'newCost',
+  'moved',
+] as const satisfies readonly Tier[];
+
+const score = record<Score>()('What the plan comes to, by each measure.', {
+  unpowered: at(count('Pedals without power.'), ({ unpowered }) => unpowered),
+  money: at(money('What is to be bought costs this.'), (from) => from.money),
+  exposed: at(count('High-gain pedals that share a ground with a digital one.'), ({ exposed }) => exposed),
+  bricks: at(count('Supply units in use, owned or bought.'), ({ bricks }) => bricks),
+  parts: at(count('Chain leads, join leads and adapters in use, owned or bought.'), ({ parts }) => parts),
+  offPreferred: at(count('Powered pedals that get other volts than they prefer.'), (from) => from.offPreferred),
+  moved: at(
+    orNull(
+      'Pedals whose unit, output or setting differs from the present wiring; null where that does not count.',
+      count('Pedals whose unit, output or setting differs from the present wiring.'),
+    ),
+    ({ moved }) => moved,
+  ),
+  newlyExposed: at(
+    orAbsent(count('Of `rewire`: exposed pedals that are not exposed today.')),
+    ({ newlyExposed }) => newlyExposed,
+  ),
+});
+
+const gap = orNull(
+  'How far the plan may be from the best; null when nothing is left to prove.',
+  record<Gap>()('How far the plan may be from the best.', {
+    tier: at(
+      choice(
+        tiers,
+        'The first measure of the aim that is still open; `cost` is money with the noise price, `newCost` with that of ' +
+          'newly exposed pedals only.',
+      ),
+      ({ tier }) => tier,
+    ),
+    value: at(amountOrCount('What the plan reaches.'), ({ tier, value }) => ({
+      amount: value,
+      isMoney: isMoney(tier),
+    })),
+    bound: at(
+      orNull(
+        'No plan does better than this; null when nothing is known.',
+        amountOrCount('No plan does better than this.'),
+      ),
+      ({ tier, bound }) => (bound === null ? null : { amount: bound, isMoney: isMoney(tier) }),
+    ),
+  }),
+);
+
+/** The answer as one JSON object with a line break at its end. */
+export const answerJson = (kit: Kit, answer: Answer): string => printed(planCodec, kit, answer);
+
+/** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
+export const planCodec = record<Answer>()('A result of boardfeed: what to buy, and how each pedal is fed.', {
+  format: format('boardfeed/plan/1'),
+  board: boardName(),
+  aim: at(
+    choice([...choosingAims, 'moves'], 'What was taken to be best; `moves` is that of `rewire`.'),
+    ({ aim }) => aim,
+  ),
+  status: at(choice(statuses, aboutStatus), statusOf),
+  currency: currency(),
+  score: at(score, (answer, { board }) => wiringOf(answer, board).score),
+  buy: at(buy, (answer, { board }) => wiringOf(answer, board).buy),
+  feeds: at(feeds, (answer, { board }) => wiringOf(answer, board).feeds),
+  unpowered: at(
+    pedals('The ids of the pedals without power.'),
+    (answer, { board }) => wiringOf(answer, board).unpowered,
+  ),
+  exposed: at(
+    pedals('The ids of the high-gain pedals that share a ground with a digital one.'),
+    (answer, { board }) => wiringOf(answer, board).exposed,
+  ),
+  moved: at(
+    pedals('The ids of the pedals whose unit, output or setting differs from the present wiring.'),
+    (answer, { board }) => wiringOf(answer, board).moved ?? [],
+  ),
+  confirm: at(confirmed, (answer, { board, inventory }) =>
+    confirmEntries(board, inventory, wiringOf(answer, board).feeds),
+  ),
+  cautions: cautions((answer: Answer, { board, inventory }) => planCautions(inventory, wiringOf(answer, board))),
+  reasons: at(reasons, (answer) => (answer.kind === 'stopped' ? [] : answer.reasons)),
+  gap: at(gap, gapOf),
+  stays: at(
+    orAbsent(pedals('Of `rewire`: the ids of the pedals that keep unit, outputs and volts.')),
+    (answer) => ofRewire(answer)?.stays,
+  ),
+  moves: at(orAbsent(moves), (answer) => ofRewire(answer)?.moves),
+  steps: at(orAbsent(steps), (answer) => ofRewire(answer)?.steps),
+});
+
+const nothingChanged = { stays: [], moves: [], steps: [] };
+
+/** Of a plan for re-plugging alone; all lists are empty where there is no plan. */
+function ofRewire(answer: Answer) {
+  if (answer.aim !== 'moves') return undefined;
+  return (answer.kind === 'plan' ? answer.changes : undefined) ?? nothingChanged;
+}
+
+const wiringOf = (answer: Answer, board: Board): JudgedPlan | Nothing =>
+  answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
+
+type Nothing = Wiring & { readonly exposures: readonly [] };
+
+/** What stands on the board while there is no plan: every pedal is without power. */
+function nothingPlugged(board: Board): Nothing {
+  const unpowered = board.pedals.map(({ id }) => id);
+  const nothing = { money: minorUnits(0), exposed: 0, bricks: 0, parts: 0, offPreferred: 0, moved: null };
+  return {
+    feeds: [],
+    unpowered,
+    exposed: [],
+    buy: { supplies: [], parts: [] },
+    score: { unpowered: unpowered.length, ...nothing },
+    exposures: [],
+  };
+}
+
+function statusOf(answer: Answer): (typeof statuses)[number] {
+  if (answer.kind === 'impossible') return 'impossible';
+  return answer.kind === 'plan' && answer.gap === null ? 'proven' : 'best found';
+}
+
+/** Null when there is nothing left to prove. A search that stopped with no plan knows no bound. */
+function gapOf(answer: Answer, { board }: { readonly board: Board }): Gap | null {
+  if (answer.kind === 'impossible') return null;
+  if (answer.kind === 'stopped') return { tier: 'unpowered', value: board.pedals.length, bound: null };
+  return answer.gap;
+}

@@ -1,0 +1,216 @@
+import * as z from 'zod';
+
+import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
+import type { AcceptedVolts } from '../../domain/pedal.js';
+import { feedMillivolts, type Feed, type Place, type Purchase, type Wiring } from '../../domain/plan.js';
+import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
+import type { Numbers, Violation } from '../../domain/violation.js';
+import { meterOf, percentOf } from '../words/words.js';
+import { as, at, list, made, oneOf, orNull, record, word, type Codec } from './codec.js';
+import {
+  choice,
+  count,
+  factor,
+  id,
+  money,
+  numbered,
+  numbers as told,
+  outputs,
+  pedals,
+  polarities,
+  roundedUp,
+  rule,
+  thousandths,
+  volts,
+} from './values.js';
+
+const purchasesOf = <Id extends SupplyId | PartId>(what: string) =>
+  list(
+    `What is bought of each kind of ${what}, beyond what is owned.`,
+    record<Purchase<Id>>()(`One kind of ${what} that is bought.`, {
+      id: at(id(`The id of the ${what}.`), (purchase) => purchase.id),
+      units: at(numbered('How many are bought.'), ({ units }) => units),
+      price: at(money('The price of one.'), ({ price }) => price),
+    }),
+  );
+
+export const supplyPurchases = purchasesOf<SupplyId>('supply');
+export const partPurchases = purchasesOf<PartId>('part');
+
+export const buy = record<Wiring['buy']>()('What is to be bought.', {
+  supplies: at(supplyPurchases, ({ supplies }) => supplies),
+  parts: at(partPurchases, ({ parts }) => parts),
+});
+
+export const join = orNull(
+  'How two outputs are joined; null for a single one.',
+  record<NonNullable<Feed['join']>>()('A join.', {
+    mode: at(choice(['series', 'parallel'], 'In series the volts add, in parallel the milliamps.'), ({ mode }) => mode),
+    part: at(id('The id of the join lead.'), ({ part }) => part),
+  }),
+);
+
+/** How one pedal is fed, as every result prints it. */
+export const feed = record<Feed>()('How one pedal is fed.', {
+  pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
+  supply: at(id('The id of the supply.'), ({ supply }) => supply),
+  unit: at(numbered('Which unit of this supply, from 1; the owned ones come first.'), ({ unit }) => unit),
+  outputs: made(
+    z
+      .array(z.int().min(1).describe('The number of an output of the supply, from 1.'))
+      .min(1)
+      .max(2)
+      .describe('The output, or the two that are joined.'),
+    (from) => [...from.outputs],
+  ),
+  volts: at(volts('What the pedal gets: the sum of both outputs for a series join.'), feedMillivolts),
+  polarity: at(
+    orNull(
+      "What the pedal's inlet gets at the centre of its plug; null for AC, which has no polarity.",
+      choice(polarities, "What the pedal's inlet gets at the centre of its plug."),
+    ),
+    ({ polarity }) => polarity,
+  ),
+  join: at(join, (from) => from.join),
+  chain: at(
+    orNull(
+      'The id of the chain lead that all pedals on this output share; null for a pedal alone.',
+      id('The id of the chain lead that all pedals on this output share.'),
+    ),
+    ({ chain }) => chain,
+  ),
+  parts: at(
+    list("The adapters of this pedal's own tail, from the supply's side to the pedal's.", id('The id of an adapter.')),
+    ({ adapters }) => adapters,
+  ),
+  settings: made(
+    z
+      .array(z.number().gt(0).describe('What an output is set to. In volts.'))
+      .min(1)
+      .max(2)
+      .describe('What each of the outputs is set to, in volts.'),
+    ({ settings }) => settings.map(numberOfThousandths),
+  ),
+});
+
+export const feeds = list('How each powered pedal is fed.', feed);
+
+/** The keys of a place: null and no outputs where it is no single one. */
+export const placeKeys = <From>(get: (from: From) => Place | null) => ({
+  supply: at<From, string | null, z.ZodNullable<z.ZodString>>(
+    orNull('The id of the supply; null where it is no single one.', id('The id of the supply.')),
+    (from) => get(from)?.supply ?? null,
+  ),
+  unit: at<From, number | null, z.ZodNullable<z.ZodInt>>(
+    orNull('Which unit of this supply, from 1; null where it is no single one.', numbered('Which unit, from 1.')),
+    (from) => get(from)?.unit ?? null,
+  ),
+  outputs: at(outputs('Its outputs; empty for the whole unit.'), (from: From) => get(from)?.outputs ?? []),
+});
+
+/** The keys of a load against a limit, in mA or W with three decimals at most; `rating` is a total's limit, too. */
+export const loadKeys = <From>(get: (from: From) => LoadNumbers) => ({
+  unit: at(choice(['mA', 'W'], 'The unit of the figures.'), (from: From) => get(from).unit),
+  load: at(roundedUp('What is drawn, guesses multiplied already.'), (from: From) => get(from).load),
+  factor: at(factor('The headroom that multiplies it; 1 where nothing does.'), (from: From) => get(from).factor),
+  planned: at(roundedUp('load × factor.'), (from: From) => get(from).planned),
+  rating: at(thousandths('The most that may be planned: a rating or a total.'), (from: From) => get(from).limit),
+  percent: at(count('planned ÷ rating, in hundredths rounded up.'), (from: From) => percentOf(meterOf(get(from)))),
+});
+
+const itself = (numbers: LoadNumbers): LoadNumbers => numbers;
+
+export const load = record<LoadNumbers>()('A load against a limit.', loadKeys(itself));
+
+export const totals = list(
+  'The stated totals that something counts towards.',
+  record<TotalLoad>()('A stated total of a whole unit, or of one of its banks.', {
+    of: at(choice(['supply', 'bank'], 'Of the whole unit, or of a bank.'), (total) => total.of),
+    ...placeKeys((total: TotalLoad) => total.place),
+    pedals: at(pedals('Those that count towards it.'), (total) => total.pedals),
+    ...loadKeys((total: TotalLoad) => total.numbers),
+  }),
+);
+
+const range = (about: string) =>
+  record<{ readonly from: number; readonly to: number }>()(about, {
+    from: at(volts('The least.'), ({ from }) => from),
+    to: at(volts('The most.'), ({ to }) => to),
+  });
+
+/** A list of volts, or a range, as board files write them. */
+const accepted = oneOf<AcceptedVolts | { readonly kind: 'listed'; readonly millivolts: readonly number[] }>(
+  'The volts that are accepted.',
+  {
+    range: range('All volts between two.'),
+    listed: at(list('These volts.', volts('Accepted.')), ({ millivolts }) => millivolts),
+  },
+);
+
+const kind = <Kind extends string>(name: Kind) => word(name, 'What the rule compares.');
+type OfKind<Kind extends Numbers['kind']> = Extract<Numbers, { readonly kind: Kind }>;
+
+const numbers = oneOf<Numbers>('What the rule has compared.', {
+  load: record<OfKind<'load'>>()('A load against a limit.', {
+    kind: kind('load'),
+    ...loadKeys((from: OfKind<'load'>) => from),
+  }),
+  volts: record<OfKind<'volts'>>()('Volts against those that are accepted.', {
+    kind: kind('volts'),
+    given: at(volts('What reaches the pedal.'), ({ given }) => given),
+    openCircuit: at(
+      orNull('What an unregulated output rises to; null where all hold.', volts('Without a load.')),
+      ({ openCircuit }) => openCircuit,
+    ),
+    accepted: at(accepted, (from) => from.accepted),
+    survives: at(
+      orNull('The most that it survives; null where not stated.', volts('The most.')),
+      (from) => from.survives,
+    ),
+  }),
+  mains: record<OfKind<'mains'>>()('The mains of the venue against those that are accepted.', {
+    kind: kind('mains'),
+    venue: at(volts('At the venue.'), ({ venue }) => venue),
+    accepted: at(
+      orNull('Null when the supply does not state it.', range('What the supply accepts.')),
+      (from) => from.accepted,
+    ),
+  }),
+  count: record<OfKind<'count'>>()('So many against the most that are allowed.', {
+    kind: kind('count'),
+    used: at(count('So many are used.'), ({ used }) => used),
+    allowed: at(count('So many are allowed.'), ({ allowed }) => allowed),
+  }),
+  money: record<OfKind<'money'>>()('Money against what may be spent.', {
+    kind: kind('money'),
+    needed: at(money('What it takes.'), ({ needed }) => needed),
+    allowed: at(money('What may be spent.'), ({ allowed }) => allowed),
+  }),
+});
+
+/** A broken rule. */
+export const finding = record<Violation>()('A hard rule that is broken.', {
+  rule: at(rule('The rule.'), (from) => from.rule),
+  pedals: at(pedals('Those that it concerns; empty for the wiring as a whole.'), (from) => from.pedals),
+  ...placeKeys((from: Violation) => from.place),
+  message: at(told, ({ message }) => message),
+  numbers: at(
+    orNull('What the rule has compared; null where it compares no numbers.', numbers),
+    (from) => from.numbers,
+  ),
+});
+
+export const format = <Name extends string>(name: Name) =>
+  word(name, 'The format of the file. Keys may be added to it, never changed.');
+
+export const boardName = <From>(): Codec<From, z.ZodString> =>
+  made(z.string().describe("The board's name."), (_, { board }) => board.name);
+
+export const currency = <From>(): Codec<From, z.ZodString> =>
+  made(
+    z.string().describe('The ISO 4217 code of the currency of all money in the file, such as EUR.'),
+    (_, { board }) => board.currency.code,
+  );
+
+export const cautions = <From>(get: (from: From, told: Parameters<Codec<From>['print']>[1]) => readonly string[]) =>
+  at(list('What asks for care.', as(z.string().describe('A sentence.'))), get);

@@ -1,0 +1,43 @@
+import { choosingAims, isMoney } from '../../domain/aim.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Verdict } from '../../planning/verify/verify.js';
+import { at, list, orNull, record } from './codec.js';
+import { tiers } from './plan-codec.js';
+import { printed } from './printed.js';
+import { boardName, format } from './shared-codecs.js';
+import { amountOrCount, choice, count, numbers } from './values.js';
+
+type Proven = Extract<Verdict, { readonly kind: 'proven' }>;
+
+const tier = record<Proven['tiers'][number]>()('What one measure comes to.', {
+  tier: at(choice(tiers, 'The measure.'), (from) => from.tier),
+  value: at(amountOrCount('What no plan undercuts.'), (from) => ({ amount: from.value, isMoney: isMoney(from.tier) })),
+});
+
+/** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
+export const verdictCodec = record<Verdict>()('What came of checking a result and its proof.', {
+  format: format('boardfeed/verdict/1'),
+  board: boardName(),
+  verdict: at(
+    choice(['proven', 'impossible', 'refused'], '`refused`: the result or its proof does not hold.'),
+    ({ kind }) => kind,
+  ),
+  aim: at(orNull('What was taken to be best.', choice(choosingAims, 'The aim.')), (verdict) =>
+    verdict.kind === 'proven' ? verdict.aim : null,
+  ),
+  tiers: at(list('In the order of the aim.', tier), (verdict) => (verdict.kind === 'proven' ? verdict.tiers : [])),
+  unpowered: at(
+    orNull('Of a proof that no plan exists: every plan leaves at least so many out.', count('Pedals.')),
+    (verdict) => (verdict.kind === 'impossible' ? verdict.unpowered : null),
+  ),
+  cases: at(orNull('The cases that were told apart.', count('Cases.')), (verdict) =>
+    verdict.kind === 'refused' ? null : verdict.cases,
+  ),
+  refused: at(orNull('What does not hold.', choice(['plan', 'proof'], 'What does not hold.')), (verdict) =>
+    verdict.kind === 'refused' ? verdict.what : null,
+  ),
+  reasons: at(list('Why not.', numbers), (verdict) => (verdict.kind === 'refused' ? verdict.reasons : [])),
+});
+
+/** The verdict as one JSON object with a line break at its end. */
+export const verdictJson = (kit: Kit, verdict: Verdict): string => printed(verdictCodec, kit, verdict);

@@ -1,0 +1,14 @@
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { at, record } from './codec.js';
+import { buy, feeds } from './shared-codecs.js';
+import { count, money, pedals } from './values.js';
+
+/** A plan in short, as explanations show one. */
+export const plan = record<JudgedPlan>()('A plan in short.', {
+  money: at(money('What is to be bought costs this.'), ({ score }) => score.money),
+  buy: at(buy, (from) => from.buy),
+  bricks: at(count('Supply units in use.'), ({ score }) => score.bricks),
+  exposed: at(count('Exposed pedals.'), ({ score }) => score.exposed),
+  unpowered: at(pedals('The pedals without power.'), ({ unpowered }) => unpowered),
+  feeds: at(feeds, (from) => from.feeds),
+});

@@ -1,0 +1,123 @@
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, it } from 'vitest';
+
+import { kitOf } from '../../../../src/domain/kit.js';
+import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import { checkOutput } from '../../../../src/planning/check/check-output.js';
+import { check } from '../../../../src/planning/check/check.js';
+import { compare } from '../../../../src/planning/compare/compare.js';
+import { explain } from '../../../../src/planning/explain/explain.js';
+import { rewire } from '../../../../src/planning/rewire/rewire.js';
+import { addPedal } from '../../../../src/planning/spare/add-pedal.js';
+import { spare } from '../../../../src/planning/spare/spare.js';
+import { checkJson } from '../../../../src/report/json/check-codec.js';
+import { comparisonJson } from '../../../../src/report/json/comparison-codec.js';
+import { explanationJson } from '../../../../src/report/json/explanation-codec.js';
+import { outputAnswerJson } from '../../../../src/report/json/output-codec.js';
+import { answerJson } from '../../../../src/report/json/plan-codec.js';
+import { jsonSchema, type SchemaKind } from '../../../../src/report/json/schemas.js';
+import { addedJson, spareJson } from '../../../../src/report/json/spare-codec.js';
+import { verdictJson } from '../../../../src/report/json/verdict-codec.js';
+import { sharedEngines } from '../../../support/choosing.js';
+import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
+import { wiredOf } from '../../../support/wired.js';
+import { everything } from '../everything.js';
+import { moving } from '../moving.js';
+import { pedalOf, tideway } from '../samples.js';
+
+const engines = sharedEngines();
+
+/** A schema of the kind that bears no key which it does not describe. */
+function closed(kind: SchemaKind) {
+  const schema = JSON.parse(JSON.stringify(jsonSchema(kind)), (_key, value: unknown) =>
+    typeof value === 'object' && value !== null && 'properties' in value
+      ? { additionalProperties: false, ...value }
+      : value,
+  ) as object;
+  return new Ajv2020({ strict: true, allErrors: true, allowUnionTypes: true }).compile(schema);
+}
+
+function expectKept(kind: SchemaKind, texts: readonly string[]): void {
+  const validate = closed(kind);
+  for (const text of texts) expect(validate(JSON.parse(text)), JSON.stringify(validate.errors)).toBe(true);
+}
+
+const own = kitOf(tideway.board, tideway.catalogue);
+const plugged = kitOf({ ...tideway.board, wiring: tideway.wiring.feeds.map(wiredOf) }, tideway.catalogue);
+
+describe('what is printed keeps its schema, and has no key that the schema does not know', () => {
+  it('a plan for re-plugging', async () => {
+    const { board, catalogue, plan } = moving((id) => id);
+    const pinned = await rewire(plugged, { engines, keep: [pedalId('tarn-fuzz')], buy: 'never' });
+    expectKept('plan', [answerJson(kitOf(board, catalogue), plan), answerJson(plugged, pinned)]);
+  });
+
+  it('a check, safe or with every sort of numbers', () => {
+    const all = everything((id) => id);
+    const astray = all.wiring.feeds.map((feed, at, feeds) =>
+      wiredOf({ ...feed, pedal: feeds[(at + 1) % feeds.length]?.pedal ?? feed.pedal }),
+    );
+    const policy = { ...all.board.policy, sockets: 0, budget: all.board.policy.noisePrice };
+    const broken = kitOf({ ...all.board, policy, wiring: astray }, all.catalogue);
+    const { findings } = check(broken);
+    expect(new Set(findings.map(({ numbers }) => numbers?.kind)).size).toBeGreaterThan(3);
+    expectKept('check', [checkJson(plugged, check(plugged)), checkJson(broken, check(broken))]);
+  });
+
+  it('an answer about one output', () => {
+    const asked = { supply: supplyId('quay-6'), unit: 1 };
+    const answers = [1, 2, 5].flatMap((output) =>
+      ['chapel-drive', 'estuary-echo'].map((pedal) =>
+        outputAnswerJson(plugged, checkOutput(plugged, { ...asked, output, pedal: pedalId(pedal) })),
+      ),
+    );
+    expectKept('check-output', answers);
+  });
+
+  it('a comparison, with a purchase that fails', async () => {
+    const bare = kitOf({ ...tideway.board, owned: { supplies: new Map(), parts: new Map() } }, tideway.catalogue);
+    const asked = [new Map([[supplyId('quay-6'), 2]])];
+    const tight = { ...bare.board, policy: { ...bare.board.policy, bricks: 1 } };
+    const found = await compare(bare, { engines, asked });
+    const failed = await compare(kitOf(tight, { ...tideway.catalogue, supplies: [] }), { engines });
+    expectKept('comparison', [comparisonJson(bare, found), comparisonJson(bare, failed)]);
+  });
+
+  it('an explanation, of a plan, of a seat and of whatever makes a board impossible', async () => {
+    const texts = [
+      explanationJson(own, await explain(own, { engines }), null),
+      explanationJson(own, await explain(own, { engines, pedal: pedalId('tarn-fuzz') }), pedalId('tarn-fuzz')),
+    ];
+    for (const one of impossibleCases) {
+      const { board, catalogue } = caseFor(one);
+      const kit = kitOf(board, catalogue);
+      texts.push(explanationJson(kit, await explain(kit, { engines }), null));
+    }
+    expectKept('explain', texts);
+  });
+
+  it('what there is to spare, and whether one more fits', async () => {
+    const unsafe = kitOf(
+      { ...plugged.board, wiring: plugged.board.wiring.map((wired) => ({ ...wired, chain: partId('nobody') })) },
+      tideway.catalogue,
+    );
+    const texts = [
+      spareJson(plugged, await spare(plugged, { engines })),
+      spareJson(unsafe, await spare(unsafe, { engines })),
+    ];
+    expectKept('spare', texts);
+    const more = pedalOf('one-more');
+    expectKept('spare-add', [
+      addedJson(plugged, await addPedal(plugged, more, { engines })),
+      addedJson(unsafe, await addPedal(unsafe, more, { engines })),
+    ]);
+  });
+
+  it('a verdict', () => {
+    expectKept('verdict', [
+      verdictJson(own, { kind: 'proven', aim: 'cost', tiers: [{ tier: 'cost', value: 3650 }], cases: 3 }),
+      verdictJson(own, { kind: 'impossible', unpowered: 1, cases: 1 }),
+      verdictJson(own, { kind: 'refused', what: 'proof', reasons: ['a tag is too high'] }),
+    ]);
+  });
+});
