@@ -17,7 +17,10 @@ describe('boardfeed schema', () => {
 
   test.each([
     { parameters: ['schema'], says: "missing required argument 'kind'" },
-    { parameters: ['schema', 'pedal'], says: 'Allowed choices are board, catalogue, plan, check, check-output, comparison, explain, spare, spare-add, verdict.' },
+    {
+      parameters: ['schema', 'pedal'],
+      says: 'Allowed choices are board, catalogue, plan, check, check-output, comparison, explain, spare, spare-add, verdict.',
+    },
   ])('$parameters is wrong use', async ({ parameters, says }) => {
     const ended = await boardfeed(parameters);
     expect(ended).toMatchObject({ code: 2, output: '' });
