@@ -16,6 +16,7 @@ import {
   factor,
   listed,
   milliamps,
+  onMains,
   partOf,
   pedalOf,
   policyOf,
@@ -155,7 +156,7 @@ const alternatingPedal = (random: Random, id: string): Pedal =>
     digital: random.percent(50),
   });
 
-const worldwide = { mains: { from: volts(100), to: volts(240) } } as const;
+const worldwide = onMains(100, 240);
 
 /** The lowest volts that a pedal accepts. */
 const lowestVolts = ({ accepts }: Pedal): number =>
@@ -197,11 +198,11 @@ function aloneCost(pedal: Pedal, adapters: readonly Supply[], parts: readonly Pa
 }
 
 function randomSupply(random: Random, number: number, plug: string): Supply {
-  const mains = random.percent(10) ? { from: volts(110), to: volts(120) } : random.percent(4) ? null : worldwide.mains;
+  const source = random.percent(10) ? onMains(110, 120) : random.percent(4) ? onMains() : worldwide;
   const stock = random.percent(20) ? random.whole(1, 3) : null;
   const roll = random.whole(1, 100);
   const make = roll <= 25 ? wallAdapter : roll <= 50 ? commonBrick : isolatedBrick;
-  return { ...make(random, number, plug), mains, stock };
+  return { ...make(random, number, plug), ...source, stock };
 }
 
 function wallAdapter(random: Random, number: number, plug: string): Supply {

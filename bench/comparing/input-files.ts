@@ -87,7 +87,7 @@ function supplyFile({ id, name, banks, ...supply }: Supply, money: (amount: Mino
     name,
     price: stated(supply.price, money),
     stock: stated(supply.stock, Number),
-    mains: stated(supply.mains, ({ from, to }) => ({ from: thousandth(from), to: thousandth(to) })),
+    mains: stated(supply.source.volts, ({ from, to }) => ({ from: thousandth(from), to: thousandth(to) })),
     regulated: banks.every(({ settings }) => settings.every(({ openCircuit }) => openCircuit === null)),
     total: stated(supply.total, totalFile),
     banks: banks.map(bankFile),

@@ -17,6 +17,7 @@ import { powerViolations, voltageViolations } from './power-and-volts.js';
 import { resolve, type Malformation } from './resolve.js';
 import { scoreOf } from './score.js';
 import { settingViolations } from './settings.js';
+import { takesSocket } from './sources.js';
 import { buyingOf, stockViolations } from './stock.js';
 import { totalLoads, totalViolations } from './totals.js';
 
@@ -82,8 +83,8 @@ function ruleViolations(layout: Layout): readonly Violation[] {
 }
 
 /** The rules that speak of the plan as a whole. */
-function shareViolations(layout: Layout, board: Board, { score }: JudgedPlan): readonly Violation[] {
-  return [...stockViolations(layout, board.owned), ...limitViolations(board, score)];
+function shareViolations(layout: Layout, board: Board, plan: JudgedPlan): readonly Violation[] {
+  return [...stockViolations(layout, board.owned), ...limitViolations(board, plan)];
 }
 
 function planOf(board: Board, layout: Layout): JudgedPlan {
@@ -98,6 +99,7 @@ function planOf(board: Board, layout: Layout): JudgedPlan {
     exposed,
     buy,
     score: scoreOf(layout, buy, unpowered, exposed),
+    sockets: layout.units.filter(takesSocket).length,
     outlets: outletLoads(layout),
     totals: totalLoads(layout),
     grounds: groundDomains(layout),

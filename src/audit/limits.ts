@@ -1,5 +1,5 @@
 import type { Board } from '../domain/board.js';
-import type { Score } from '../domain/plan.js';
+import type { JudgedPlan } from '../domain/judged-plan.js';
 import type { Numbers, Violation } from '../domain/violation.js';
 import { pedalsOf, type Layout } from './line.js';
 import { counted, placeInUnit, violation } from './violation.js';
@@ -10,7 +10,7 @@ export function mainsViolations(layout: Layout): readonly Violation[] {
   const { mains } = layout.policy;
   if (mains === null) return [];
   return layout.units.flatMap((unit) => {
-    const accepted = unit.supply.mains;
+    const accepted = unit.supply.source.volts;
     if (accepted !== null && accepted.from <= mains && mains <= accepted.to) return [];
     const range =
       accepted === null ? 'does not state its mains volts' : `accepts ${volts(accepted.from)} to ${volts(accepted.to)}`;
@@ -21,8 +21,9 @@ export function mainsViolations(layout: Layout): readonly Violation[] {
 }
 
 /** Budget, bricks and sockets are kept; the budget caps the money without the noise price. */
-export function limitViolations(board: Board, score: Score): readonly Violation[] {
+export function limitViolations(board: Board, plan: Pick<JudgedPlan, 'score' | 'sockets'>): readonly Violation[] {
   const { budget, bricks, sockets } = board.policy;
+  const { score } = plan;
   const faults: Violation[] = [];
   const report = (message: string, numbers: Numbers): void => {
     faults.push(violation('limit', [], message, { numbers }));
@@ -36,9 +37,9 @@ export function limitViolations(board: Board, score: Score): readonly Violation[
     const used = `${count(score.bricks, 'supply unit')} ${are(score.bricks)} in use`;
     report(`${used}; at most ${bricks} may be`, counted(score.bricks, bricks));
   }
-  if (sockets !== null && score.bricks > sockets) {
-    const needed = `${count(score.bricks, 'mains socket')} ${are(score.bricks)} needed`;
-    report(`${needed}; ${sockets} ${are(sockets)} at hand`, counted(score.bricks, sockets));
+  if (sockets !== null && plan.sockets > sockets) {
+    const needed = `${count(plan.sockets, 'mains socket')} ${are(plan.sockets)} needed`;
+    report(`${needed}; ${sockets} ${are(sockets)} at hand`, counted(plan.sockets, sockets));
   }
   return faults;
 }

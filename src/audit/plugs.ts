@@ -1,6 +1,7 @@
 import type { Violation } from '../domain/violation.js';
 import { leadsOf } from './leads.js';
 import { placeOf, type Layout, type Line, type Parts } from './line.js';
+import { offersPlug } from './sources.js';
 import { counted, placeOfLine, violation } from './violation.js';
 import { list } from './words.js';
 
@@ -11,7 +12,9 @@ const mostAdapters = 2;
  * chain or join lead fits the output is judged by the rules `chain` and `join`.
  */
 export function plugViolations(layout: Layout): readonly Violation[] {
-  return layout.lines.flatMap((line) => [...tooManyAdapters(line), ...brokenWay(line, layout.parts)]);
+  return layout.lines
+    .filter(offersPlug)
+    .flatMap((line) => [...tooManyAdapters(line), ...brokenWay(line, layout.parts)]);
 }
 
 function tooManyAdapters(line: Line): readonly Violation[] {

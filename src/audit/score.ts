@@ -2,6 +2,7 @@ import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Score } from '../domain/plan.js';
 import { minorUnits, type PedalId } from '../domain/quantities.js';
 import type { Layout, Line } from './line.js';
+import { isBrick } from './sources.js';
 import { partsInUse, type Buying } from './stock.js';
 
 /** Whether a pedal counts in a tier. */
@@ -21,7 +22,7 @@ export function scoreOf(
     unpowered: unpowered.length,
     money: moneyOf(buying),
     exposed: exposed.length,
-    bricks: layout.units.length,
+    bricks: layout.units.filter(isBrick).length,
     parts: partsInUse(layout).reduce((total, part) => total + part.used, 0),
     moved: null,
   };

@@ -16,11 +16,16 @@ export type Tier = ChoosingTier | 'newCost' | 'moved';
 /** The tiers that need not know how the board is plugged today. */
 export type ChoosingTier = 'unpowered' | 'cost' | 'money' | 'exposed' | 'bricks' | 'parts' | PedalTier;
 
+/** What a plan can be asked to have the least of: a tier, or mains sockets taken, which are limited and no aim ranks. */
+export type Criterion = Tier | 'sockets';
+/** The criteria that need not know how the board is plugged today. */
+export type ChoosingCriterion = Exclude<Criterion, 'newCost' | 'moved'>;
+
 /** Tiers of money, in minor units. */
-export const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money' || tier === 'newCost';
+export const isMoney = (tier: Criterion): boolean => tier === 'cost' || tier === 'money' || tier === 'newCost';
 
 /** Whether the tier is known without today's wiring. */
-export const isChoosingTier = (tier: Tier): tier is ChoosingTier => tier !== 'newCost' && tier !== 'moved';
+export const isChoosingTier = (tier: Criterion): tier is ChoosingCriterion => tier !== 'newCost' && tier !== 'moved';
 
 const choosingOrders: Readonly<Record<ChoosingAim, readonly ChoosingTier[]>> = {
   cost: ['unpowered', 'cost', 'bricks', 'parts', 'offPreferred'],

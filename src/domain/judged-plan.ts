@@ -1,3 +1,5 @@
+import { tierValue, type Criterion } from './aim.js';
+import type { Policy } from './board.js';
 import type { OutletLoad, TotalLoad } from './load-numbers.js';
 import type { Exposure, Wiring } from './plan.js';
 import type { PedalId, SupplyId } from './quantities.js';
@@ -14,6 +16,8 @@ export type GroundDomain = {
 
 /** A wiring with all that the audit has measured of it: whoever shows it works nothing out again. */
 export type JudgedPlan = Wiring & {
+  /** How many mains sockets it takes. */
+  readonly sockets: number;
   /** What hangs on every output in use, in the order of the board's pedals. */
   readonly outlets: readonly OutletLoad[];
   /** Every stated total that something counts towards, in the order of the units. */
@@ -23,3 +27,7 @@ export type JudgedPlan = Wiring & {
   /** The exposed pedals, each with those that expose it. */
   readonly exposures: readonly Exposure[];
 };
+
+/** What a plan has of a criterion, the smaller the better. */
+export const criterionValue = (criterion: Criterion, { score, sockets }: JudgedPlan, policy: Policy): number =>
+  criterion === 'sockets' ? sockets : tierValue(criterion, score, policy);

@@ -1,11 +1,11 @@
 /**
- * A proof that no plan is better, as the file format `boardfeed/proof/1` keeps it: price tags and a tree of cases. Whoever
+ * A proof that no plan is better, as the file format `boardfeed/proof/2` keeps it: price tags and a tree of cases. Whoever
  * writes one and whoever checks one share nothing but these types.
  */
 import type { ChoosingAim, ChoosingTier } from './aim.js';
 import type { PartId, PedalId, SupplyId } from './quantities.js';
 
-export const proofFormat = 'boardfeed/proof/1';
+export const proofFormat = 'boardfeed/proof/2';
 
 /** One entry of the aim, counted in whole `unit`s (1 except for money and cost, in minor units), each worth `weight`. */
 export type ProofTier = { readonly tier: ChoosingTier; readonly unit: number; readonly weight: number };
@@ -18,8 +18,10 @@ export type ProofTags = {
   readonly pedals: Readonly<Record<PedalId, number>>;
   /** What one piece of each kind of lead costs, at least 0; the parts of a kind serve alike. */
   readonly leads?: readonly { readonly parts: readonly PartId[]; readonly tag: number }[];
-  /** At most 0: of the limit on bricks and sockets, per brick. */
+  /** At most 0: of the limit on supplies in use, per brick. */
   readonly bricks?: number;
+  /** At most 0: of the limit on mains sockets, per socket taken. */
+  readonly sockets?: number;
   /** At most 0: of the budget, per minor unit. */
   readonly budget?: number;
   /** At most 0: of what each earlier step has proven, per 1 of its number. */

@@ -1,5 +1,6 @@
 import type { Polarity, Power } from './pedal.js';
 import type { Microamps, Millivolts, Milliwatts, MinorUnits, SupplyId } from './quantities.js';
+import type { Source } from './source.js';
 
 /** Two outputs joined: in series the volts add, in parallel the milliamps add. */
 export type JoinMode = 'series' | 'parallel';
@@ -52,8 +53,8 @@ export type Supply = {
   readonly price: MinorUnits | null;
   /** How many units can be bought; null is no limit. Gear has 0. */
   readonly stock: number | null;
-  /** The mains volts it accepts, both ends included; null when not stated. */
-  readonly mains: { readonly from: Millivolts; readonly to: Millivolts } | null;
+  /** What it stands on. */
+  readonly source: Source;
   readonly total: Total | null;
   readonly banks: readonly Bank[];
   readonly assumed: AssumedOfSupply;

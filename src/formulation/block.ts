@@ -1,4 +1,5 @@
 import { pedalTiers } from '../domain/pedal-tier.js';
+import { natureOf } from '../domain/source.js';
 import { admits, exposedIn, fillsSole, type GroundMode } from '../loadout/ground-mode.js';
 import { likeOf, pedalsOf, type Bench } from '../loadout/bench.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
@@ -28,7 +29,11 @@ export function addBlock(uses: SupplyUses, index: number, units: number, sheet: 
 function countColumns(uses: SupplyUses, units: number, sheet: Sheet): Block['counts'] {
   const modes: readonly (GroundMode | null)[] = uses.modes.length === 0 ? [null] : uses.modes;
   const counts = modes.map((mode) => ({ mode, column: sheet.builder.column('units', units) }));
-  for (const { column } of counts) sheet.measures.bricks.add(column);
+  const { bricks, sockets } = natureOf(uses.supply.source);
+  for (const { column } of counts) {
+    sheet.measures.bricks.add(column, bricks);
+    sheet.measures.sockets.add(column, sockets);
+  }
   if (counts.length > 1) {
     const all = new Sum();
     for (const { column } of counts) all.add(column);

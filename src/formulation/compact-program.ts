@@ -1,4 +1,5 @@
 import { perPedalTier } from '../domain/pedal-tier.js';
+import { natureOf } from '../domain/source.js';
 import { allPedals, pedalsOf } from '../loadout/bench.js';
 import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
 import { addBlock } from './block.js';
@@ -24,6 +25,7 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
       money: new Sum(),
       exposed: new Sum(),
       bricks: new Sum(),
+      sockets: new Sum(),
       parts: new Sum(),
       ...perPedalTier(() => new Sum()),
       newlyExposed: new Sum(),
@@ -60,11 +62,16 @@ function addSupply(uses: SupplyUses, question: Question, sheet: Sheet): readonly
   return blocks;
 }
 
+/** What a policy limits the number of. */
+const limitedCounts = ['bricks', 'sockets'] as const;
+
 /** Every unit in use feeds at least one pedal. */
 function mostUnits(uses: SupplyUses, { bench }: Question): number {
   const pedals = pedalsOf(feedable(uses), bench);
-  const { bricks, sockets } = bench.policy;
-  return Math.min(uses.owned + uses.forSale, pedals, bricks ?? Infinity, sockets ?? Infinity);
+  const { policy } = bench;
+  const counted = natureOf(uses.supply.source);
+  const limits = limitedCounts.map((of) => (counted[of] > 0 ? (policy[of] ?? Infinity) : Infinity));
+  return Math.min(uses.owned + uses.forSale, pedals, ...limits);
 }
 
 function priceUnits(uses: SupplyUses, blocks: readonly Block[], most: number, sheet: Sheet): void {
@@ -136,8 +143,10 @@ function leadRows(sheet: Sheet): void {
 /** Rule `limit`: budget (without the noise price), bricks and mains sockets; and the question's own limit of exposed pedals. */
 function policyRows({ bench: { policy }, mostExposed }: Question, { builder, measures }: Sheet): void {
   if (policy.budget !== null) builder.atMost('budget', copyOf(measures.money), policy.budget);
-  const bricks = Math.min(policy.bricks ?? Infinity, policy.sockets ?? Infinity);
-  if (bricks < Infinity) builder.atMost('bricks', copyOf(measures.bricks), bricks);
+  for (const of of limitedCounts) {
+    const most = policy[of];
+    if (most !== null) builder.atMost(of, copyOf(measures[of]), most);
+  }
   if (mostExposed !== null) builder.atMost('exposed', copyOf(measures.exposed), mostExposed);
 }
 

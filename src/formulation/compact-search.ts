@@ -3,7 +3,7 @@ import type { Point, Program } from '../../solver/program.js';
 import { atMost } from '../../solver/compact/challenge.js';
 import type { Outcome as Proven } from '../../solver/compact/outcome.js';
 import { prove } from '../../solver/compact/prove.js';
-import type { Tier } from '../domain/aim.js';
+import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import { compactProgram } from './compact-program.js';
@@ -54,7 +54,7 @@ type RoundResult =
 async function searchRound(round: Round): Promise<RoundResult> {
   const { question, detail, effort, candidates } = round;
   const model = compactProgram(question, round.supplies, detail);
-  const settled = new Map<Tier, number>();
+  const settled = new Map<Criterion, number>();
   let { program } = model;
   let point: Point | null = null;
   let feeds: readonly Feed[] = [];
@@ -107,7 +107,7 @@ const firstTier = (step: Step, value: number): number => tierValues(step, value)
 
 function stopped(
   candidates: readonly (readonly Feed[])[],
-  settled: ReadonlyMap<Tier, number>,
+  settled: ReadonlyMap<Criterion, number>,
   step: Step,
   bound: number | null,
 ): Outcome {

@@ -1,4 +1,4 @@
-import { isChoosingTier, type ChoosingTier, type Tier } from '../domain/aim.js';
+import { isChoosingTier, type ChoosingCriterion } from '../domain/aim.js';
 import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals } from '../loadout/bench.js';
@@ -11,6 +11,7 @@ export type Measures = PerPedalTier<number> & {
   readonly money: number;
   readonly exposed: number;
   readonly bricks: number;
+  readonly sockets: number;
   readonly parts: number;
 };
 
@@ -29,14 +30,14 @@ export type Fold = {
 export type Settled = { readonly fold: Fold; readonly value: number };
 
 /** A tier's place in the number; the most important first. */
-export type Digit = { readonly tier: ChoosingTier; readonly unit: number; readonly weight: number };
+export type Digit = { readonly tier: ChoosingCriterion; readonly unit: number; readonly weight: number };
 
 /** Numbers up to this leave an engine's double precision enough digits to tell the last tier's values apart. */
 const largestNumber = 2 ** 43;
 
 /** The folds that together are the question's whole order, as few as precision allows; one of no tier for any plan. */
 export function foldsOf(question: Question): readonly Fold[] {
-  const groups: ChoosingTier[][] = [];
+  const groups: ChoosingCriterion[][] = [];
   for (const tier of question.tiers) {
     if (!isChoosingTier(tier)) throw new RangeError(`loadouts know nothing of today's wiring, which "${tier}" counts`);
     const last = groups.at(-1);
@@ -50,7 +51,7 @@ export function foldsOf(question: Question): readonly Fold[] {
 export const limitsOf = (question: Question): readonly Settled[] =>
   question.mostExposed === null ? [] : [{ fold: foldOf(['exposed'], question), value: question.mostExposed }];
 
-function foldOf(tiers: readonly ChoosingTier[], question: Question): Fold {
+function foldOf(tiers: readonly ChoosingCriterion[], question: Question): Fold {
   const moneyUnit = moneyUnitOf(question);
   const digits: Digit[] = [];
   let weight = 1;
@@ -61,13 +62,14 @@ function foldOf(tiers: readonly ChoosingTier[], question: Question): Fold {
     greatest += (weight * mostOf(tier, question)) / unit;
     weight = greatest + 1;
   }
-  const of = (tier: ChoosingTier): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
+  const of = (tier: ChoosingCriterion): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
   const { noisePrice } = question.bench.policy;
   const weights = {
     unpowered: of('unpowered'),
     money: of('money') + of('cost'),
     exposed: of('exposed') + (of('cost') * noisePrice) / moneyUnit,
     bricks: of('bricks'),
+    sockets: of('sockets'),
     parts: of('parts'),
     ...perPedalTier(of),
   };
@@ -82,7 +84,7 @@ function moneyUnitOf({ supplies, bench }: Question): number {
 }
 
 /** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be. */
-function mostOf(tier: ChoosingTier, { bench, supplies }: Question): number {
+function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): number {
   const pedals = allPedals(bench);
   const members = bench.classes.flatMap((each) => each.members);
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
@@ -95,6 +97,7 @@ function mostOf(tier: ChoosingTier, { bench, supplies }: Question): number {
   switch (tier) {
     case 'unpowered':
     case 'bricks':
+    case 'sockets':
       return pedals;
     case 'exposed':
       return exposed;
@@ -113,15 +116,12 @@ export const foldedValue = ({ weights, moneyUnit }: Fold, measures: Measures): n
   weights.money * (measures.money / moneyUnit) +
   weights.exposed * measures.exposed +
   weights.bricks * measures.bricks +
+  weights.sockets * measures.sockets +
   weights.parts * measures.parts +
-  countedValue(weights, measures);
-
-/** What the pedal tiers add to the number. */
-export const countedValue = (weights: PerPedalTier<number>, counted: PerPedalTier<number>): number =>
-  pedalTiers.reduce((sum, tier) => sum + weights[tier] * counted[tier], 0);
+  pedalTiers.reduce((sum, tier) => sum + weights[tier] * measures[tier], 0);
 
 /** The values of the tiers when the number is this, or, for a bound, what they cannot undercut. */
-export function unfolded({ tiers }: Fold, value: number): readonly (readonly [Tier, number])[] {
+export function unfolded({ tiers }: Fold, value: number): readonly (readonly [ChoosingCriterion, number])[] {
   let rest = value;
   return tiers.map(({ tier, weight, unit }) => {
     const digit = Math.floor(rest / weight);

@@ -5,6 +5,8 @@ import type { Question } from './question.js';
 export type Features = {
   readonly leads: number;
   readonly unit: number;
+  readonly bricks: number;
+  readonly sockets: number;
   readonly money: number;
   readonly earlier: number;
   readonly count: number;
@@ -13,5 +15,6 @@ export type Features = {
 export function featuresOf({ bench }: Question, earlier: readonly Settled[]): Features {
   const leads = bench.classes.length;
   const unit = leads + bench.kinds.length;
-  return { leads, unit, money: unit + 1, earlier: unit + 2, count: unit + 2 + earlier.length };
+  const [bricks, sockets, money, steps] = [unit + 1, unit + 2, unit + 3, unit + 4];
+  return { leads, unit, bricks, sockets, money, earlier: steps, count: steps + earlier.length };
 }

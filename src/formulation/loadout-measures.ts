@@ -1,7 +1,9 @@
 import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
+import { natureOf } from '../domain/source.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated } from '../loadout/supply-uses.js';
+import type { Measures } from './fold.js';
 
 /** What a loadout takes and what it adds to a plan, but for money. */
 export type LoadoutMeasures = {
@@ -9,7 +11,7 @@ export type LoadoutMeasures = {
   readonly pedals: ReadonlyMap<number, number>;
   /** How many leads of each kind, of those that it uses. */
   readonly leads: ReadonlyMap<number, number>;
-  readonly measures: PerPedalTier<number> & { readonly exposed: number; readonly parts: number };
+  readonly measures: Omit<Measures, 'unpowered' | 'money'>;
 };
 
 export function loadoutMeasures({ supply, hung }: Loadout, bench: Bench): LoadoutMeasures {
@@ -31,7 +33,8 @@ export function loadoutMeasures({ supply, hung }: Loadout, bench: Bench): Loadou
     each.kind === 'solo' ? [each.use] : each.places,
   );
   const counted = perPedalTier((tier) => ways.filter((way) => way[tier]).length);
-  return { pedals, leads, measures: { ...counted, exposed, parts } };
+  const { bricks, sockets } = hung.length === 0 ? { bricks: 0, sockets: 0 } : natureOf(supply.source);
+  return { pedals, leads, measures: { ...counted, exposed, bricks, sockets, parts } };
 }
 
 export const outputsOf = (hung: Hung): readonly { readonly bank: number; readonly setting: number }[] =>

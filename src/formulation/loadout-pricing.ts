@@ -1,10 +1,11 @@
 import type { CoverColumn, PriceRequest, Priced } from '../../solver/cover/program.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
+import { natureOf } from '../domain/source.js';
 import type { Carrier } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { Tags } from '../loadout/tags.js';
-import { countedValue, type Fold, type Measures } from './fold.js';
+import { foldedValue, type Measures } from './fold.js';
 import type { Group } from './loadout-groups.js';
 import { loadoutMeasures } from './loadout-measures.js';
 import { onePrice, type Builder } from './loadout-rows.js';
@@ -29,7 +30,7 @@ export function priced(
 
 /** The tags of the program's features as what pedals are worth and leads, noise, volts and the unit itself cost. */
 function pricesOf(
-  { price }: Group,
+  { uses, price }: Group,
   tags: Float64Array,
   scale: number,
   { question, fold, earlier, features }: Builder,
@@ -46,6 +47,7 @@ function pricesOf(
       (scale * fold.weights.money * minorUnits) / fold.moneyUnit - (tags[features.money] ?? 0) * minorUnits,
     );
   const parts = effective('parts');
+  const { bricks, sockets } = natureOf(uses.supply.source);
   return {
     pedals: tags.subarray(0, features.leads),
     leads: Float64Array.from(
@@ -54,7 +56,11 @@ function pricesOf(
     ),
     ...perPedalTier(effective),
     exposed: effective('exposed'),
-    unitCost: effective('bricks') + money(price) - (tags[features.unit] ?? 0),
+    unitCost:
+      bricks * (effective('bricks') - (tags[features.bricks] ?? 0)) +
+      sockets * (effective('sockets') - (tags[features.sockets] ?? 0)) +
+      money(price) -
+      (tags[features.unit] ?? 0),
   };
 }
 
@@ -69,22 +75,19 @@ function columnOf(
     const lead = question.bench.kinds[kind];
     return lead === undefined ? sum : sum + count * onePrice(lead);
   }, price);
-  const all = { ...measures, money: direct };
-  const weighed = (by: Fold): number =>
-    by.weights.money * (all.money / by.moneyUnit) +
-    by.weights.exposed * all.exposed +
-    by.weights.bricks +
-    by.weights.parts * all.parts +
-    countedValue(by.weights, all);
+  const all = { ...measures, money: direct, unpowered: 0 };
+  const { bricks, sockets } = measures;
   return {
     group,
-    cost: weighed(fold),
+    cost: foldedValue(fold, all),
     amounts: [
       ...pedals,
       ...[...leads].map(([kind, count]) => [features.leads + kind, count] as const),
       [features.unit, 1],
+      ...(bricks > 0 ? [[features.bricks, bricks] as const] : []),
+      ...(sockets > 0 ? [[features.sockets, sockets] as const] : []),
       ...(direct > 0 ? [[features.money, direct] as const] : []),
-      ...earlier.map((settled, step) => [features.earlier + step, weighed(settled.fold)] as const),
+      ...earlier.map((settled, step) => [features.earlier + step, foldedValue(settled.fold, all)] as const),
     ],
     content: loadout,
   };

@@ -1,4 +1,5 @@
 import type { CoverProgram } from '../../solver/cover/program.js';
+import { natureOf } from '../domain/source.js';
 import type { Carrier } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
@@ -17,6 +18,12 @@ export type LoadoutProgram = {
   readonly meanings: readonly RowMeaning[];
   readonly features: Features;
 };
+
+/** What a unit costs with nothing on it. */
+function leastCost({ supply }: SupplyUses, price: number, { weights, moneyUnit }: Fold): number {
+  const { bricks, sockets } = natureOf(supply.source);
+  return weights.bricks * bricks + weights.sockets * sockets + weights.money * (price / moneyUnit);
+}
 
 /**
  * The board as a cover of its pedals by loadouts: minimise the step's number such that every class of pedals is fed, no
@@ -44,7 +51,7 @@ export function loadoutProgram(
     groups: groups.map(({ uses, price, most }) => ({
       name: uses.supply.id,
       most,
-      leastCost: fold.weights.bricks + fold.weights.money * (price / fold.moneyUnit),
+      leastCost: leastCost(uses, price, fold),
     })),
     greatest: fold.greatest,
     branching: [bench.classes.map((_, pedal) => pedal), bench.kinds.map(({ index }) => features.leads + index)],

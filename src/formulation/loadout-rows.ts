@@ -14,6 +14,7 @@ export type RowMeaning =
   | { readonly kind: 'pieces'; readonly lead: number; readonly source: number }
   | { readonly kind: 'left out'; readonly pedal: number }
   | { readonly kind: 'bricks' }
+  | { readonly kind: 'sockets' }
   | { readonly kind: 'budget' }
   | { readonly kind: 'earlier'; readonly step: number };
 
@@ -26,7 +27,7 @@ export type Rows = { readonly rows: readonly CoverRow[]; readonly meanings: read
 /** A row with what it means. */
 type Meant = { readonly row: Omit<CoverRow, 'group'> & { readonly group?: number }; readonly meaning: RowMeaning };
 
-/** The rows of a program: pedals are fed; leads, bricks, money and units are limited; earlier steps keep what they reached. */
+/** The rows of a program: pedals are fed; leads, bricks, sockets, money and units are limited; earlier steps keep what they reached. */
 export function rowsOf(
   question: Question,
   features: Features,
@@ -79,18 +80,14 @@ const leadRows = ({ bench }: Question, features: Features): readonly Meant[] =>
 
 /** Rule `limit`, where it can bind. */
 function limitRows({ bench }: Question, features: Features): readonly Meant[] {
-  const { bricks, sockets, budget } = bench.policy;
-  const units = Math.min(bricks ?? Infinity, sockets ?? Infinity);
-  const rows: Meant[] = [];
-  if (units < allPedals(bench)) {
-    const row = { name: 'bricks', feature: features.unit, sense: 'at most' as const, bound: units };
-    rows.push({ row, meaning: { kind: 'bricks' } });
-  }
-  if (budget !== null) {
-    const row = { name: 'budget', feature: features.money, sense: 'at most' as const, bound: budget };
-    rows.push({ row, meaning: { kind: 'budget' } });
-  }
-  return rows;
+  const { policy } = bench;
+  const mostUnits = allPedals(bench);
+  return (['bricks', 'sockets', 'money'] as const).flatMap((of): Meant[] => {
+    const kind = of === 'money' ? 'budget' : of;
+    const bound = policy[kind];
+    if (bound === null || (of !== 'money' && bound >= mostUnits)) return [];
+    return [{ row: { name: kind, feature: features[of], sense: 'at most', bound }, meaning: { kind } }];
+  });
 }
 
 /** Rule `stock` for units, where it can bind. */

@@ -1,6 +1,6 @@
 import { searchCover, type CoverOutcome } from '../../solver/cover/search.js';
 import { casesOf } from '../../solver/cover/tree.js';
-import type { Tier } from '../domain/aim.js';
+import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
 import { carrierOf, type Carrier } from '../loadout/best-loadout.js';
@@ -25,7 +25,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     carriers: remembered((uses: SupplyUses) => carrierOf(uses, question.bench)),
   };
   const earlier: Settled[] = [...limitsOf(question)];
-  const settled = new Map<Tier, number>();
+  const settled = new Map<Criterion, number>();
   const candidates: (readonly Feed[])[] = [];
   const steps: ProofStep[] = [];
   let cases = 0;
@@ -110,7 +110,7 @@ function stopped(
   fold: Fold,
   bound: number,
   candidates: readonly (readonly Feed[])[],
-  settled: ReadonlyMap<Tier, number>,
+  settled: ReadonlyMap<Criterion, number>,
 ): Outcome {
   const [first] = fold.tiers;
   const open = first === undefined ? null : { tier: first.tier, bound: unfolded(fold, bound)[0]?.[1] ?? null };

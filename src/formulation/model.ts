@@ -41,6 +41,7 @@ export type Model = {
     readonly money: Sum;
     readonly exposed: Sum;
     readonly bricks: Sum;
+    readonly sockets: Sum;
     readonly parts: Sum;
     /** Of those exposed: pedals that are not exposed today. */
     readonly newlyExposed: Sum;

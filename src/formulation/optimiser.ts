@@ -1,6 +1,6 @@
 import type { Engines } from '../../solver/engines/engines.js';
 import type { Timing } from '../../solver/timing.js';
-import type { Tier } from '../domain/aim.js';
+import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
 import type { Question } from './question.js';
@@ -27,7 +27,11 @@ export type Effort = {
 };
 
 /** The tier that is being worked on, what has been reached in it and what cannot be beaten; null is not known yet. */
-export type Progress = { readonly tier: Tier | null; readonly value: number | null; readonly bound: number | null };
+export type Progress = {
+  readonly tier: Criterion | null;
+  readonly value: number | null;
+  readonly bound: number | null;
+};
 
 /** What a proof rests on: tags in so many cases, also on what is limited where that counts, or engines that agree. */
 export type Evidence =
@@ -39,7 +43,7 @@ export type Outcome =
   | {
       readonly kind: 'proven';
       readonly feeds: readonly Feed[];
-      readonly values: ReadonlyMap<Tier, number>;
+      readonly values: ReadonlyMap<Criterion, number>;
       readonly evidence: Evidence;
       /** What can be written down of the proof: null where engines had to agree on it, or where none was asked for. */
       readonly proof: readonly ProofStep[] | null;
@@ -51,9 +55,9 @@ export type Outcome =
       /** Plans in hand; each keeps every hard rule. */
       readonly candidates: readonly (readonly Feed[])[];
       /** What is proven: the values of the tiers that are settled, in order. */
-      readonly settled: ReadonlyMap<Tier, number>;
+      readonly settled: ReadonlyMap<Criterion, number>;
       /** The first tier that is open and what no plan can beat in it; null when nothing is known. */
-      readonly open: { readonly tier: Tier; readonly bound: number | null } | null;
+      readonly open: { readonly tier: Criterion; readonly bound: number | null } | null;
     };
 
 /** Whatever answers a question: the way in which it is put as a program can be replaced behind this. */

@@ -1,5 +1,5 @@
 import type { Kit } from '../domain/kit.js';
-import type { Tier } from '../domain/aim.js';
+import type { Criterion } from '../domain/aim.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
 import { withoutDominated } from '../loadout/dominance.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
@@ -9,7 +9,7 @@ import { questionOf, type Question } from './question.js';
 /** Where one pedal has to hang: on a unit of this supply and, unless the bank is null, on outputs of this bank alone. */
 export type Pin = { readonly pedal: PedalId; readonly supply: SupplyId; readonly bank: number | null };
 
-type Terms = { readonly tiers: readonly Tier[]; readonly partial: boolean };
+type Terms = { readonly tiers: readonly Criterion[]; readonly partial: boolean };
 
 /**
  * The question with one pedal kept to a place: every other use of it is struck out. Units of one supply are alike, and so are

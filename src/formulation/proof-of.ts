@@ -2,8 +2,8 @@ import type { Proof as CoverProof } from '../../solver/cover/search.js';
 import type { Condition } from '../../solver/cover/program.js';
 import type { ProofNode as CoverNode } from '../../solver/cover/tree.js';
 import type { PartId, PedalId } from '../domain/quantities.js';
-import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags } from '../domain/proof.js';
-import type { Fold } from './fold.js';
+import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTier } from '../domain/proof.js';
+import type { Digit, Fold } from './fold.js';
 import type { LoadoutProgram } from './loadout-program.js';
 import type { RowMeaning } from './loadout-rows.js';
 import type { Question } from './question.js';
@@ -16,8 +16,13 @@ export function proofStep(
   value: number,
   { scale, tree }: CoverProof,
 ): ProofStep {
-  const tiers = fold.tiers.map(({ tier, unit, weight }) => ({ tier, unit, weight }));
+  const tiers = fold.tiers.map(proofTier);
   return { tiers, value, scale, ...apartOf(program), tree: nodeOf(tree, [], { question, program }) };
+}
+
+function proofTier({ tier, unit, weight }: Digit): ProofTier {
+  if (tier === 'sockets') throw new RangeError('no aim ranks mains sockets, so no proof can');
+  return { tier, unit, weight };
 }
 
 /** Whether any tag of the tree is on something that is limited: units, leads, money, or pedals that may be left out. */
@@ -95,6 +100,7 @@ function tagsOf(rows: Float64Array, conditions: Float64Array, path: readonly Con
       meaning.kind === kind ? [{ meaning: meaning as Extract<RowMeaning, { kind: Kind }>, tag: rows[row] ?? 0 }] : [],
     );
   const [bricks] = tagged('bricks');
+  const [sockets] = tagged('sockets');
   const [budget] = tagged('budget');
   return {
     pedals: Object.fromEntries(
@@ -102,6 +108,7 @@ function tagsOf(rows: Float64Array, conditions: Float64Array, path: readonly Con
     ),
     leads: tagged('leads').map(({ meaning, tag }) => ({ parts: partsOf(meaning.lead, question), tag: positive(-tag) })),
     ...(bricks === undefined ? {} : { bricks: bricks.tag }),
+    ...(sockets === undefined ? {} : { sockets: sockets.tag }),
     ...(budget === undefined ? {} : { budget: budget.tag }),
     earlier: tagged('earlier').map(({ tag }) => tag),
     conditions: path.map(({ feature, group, sense }, index) =>

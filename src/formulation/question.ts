@@ -1,5 +1,5 @@
 import type { Kit } from '../domain/kit.js';
-import type { Tier } from '../domain/aim.js';
+import type { Criterion } from '../domain/aim.js';
 import type { Board } from '../domain/board.js';
 import type { SupplyId } from '../domain/quantities.js';
 import { partOffers, supplyOffers } from '../loadout/case.js';
@@ -18,7 +18,7 @@ export type Question = {
   /** What each supply that can be had, and can feed anything, can do for the board. */
   readonly supplies: readonly SupplyUses[];
   /** What is minimised, the most important first; none when any plan will do. */
-  readonly tiers: readonly Tier[];
+  readonly tiers: readonly Criterion[];
   /** Pedals may stay unpowered. */
   readonly partial: boolean;
   /** Of a partial plan: how many pedals of a class must be powered all the same. */

@@ -27,7 +27,7 @@ export function settle(
   if (measures === null) return null;
   const { budget, bricks, sockets } = question.bench.policy;
   if (measures.money > (budget ?? Infinity)) return null;
-  if (measures.bricks > Math.min(bricks ?? Infinity, sockets ?? Infinity)) return null;
+  if (measures.bricks > (bricks ?? Infinity) || measures.sockets > (sockets ?? Infinity)) return null;
   if (earlier.some((settled) => foldedValue(settled.fold, measures) > settled.value)) return null;
   return { value: foldedValue(fold, measures), contents: trimmed };
 }
@@ -75,13 +75,13 @@ function withoutOne(
 }
 
 const weighed = (loadout: Loadout, { bench }: Question, fold: Fold): number => {
+  if (loadout.hung.length === 0) return 0;
   const { measures, leads } = loadoutMeasures(loadout, bench);
   const money = [...leads].reduce(
     (sum, [kind, count]) => sum + count * (bench.kinds[kind]?.supplyOf.at(-1)?.price ?? 0),
     0,
   );
-  const bricks = loadout.hung.length > 0 ? 1 : 0;
-  return foldedValue(fold, { ...measures, money: money + bricks * (loadout.supply.price ?? 0), bricks, unpowered: 0 });
+  return foldedValue(fold, { ...measures, money: money + (loadout.supply.price ?? 0), unpowered: 0 });
 };
 
 /** What is left on the output when one pedal of the class goes; null when it is not there or what is left is not allowed. */
@@ -139,7 +139,8 @@ function measuresOf(
     unpowered: unpowered.reduce((total, count) => total + count, 0),
     money: leads.reduce<number>((total, price) => total + (price ?? 0), units),
     exposed: sum(({ measures }) => measures.exposed),
-    bricks: loadouts.length,
+    bricks: sum(({ measures }) => measures.bricks),
+    sockets: sum(({ measures }) => measures.sockets),
     parts: sum(({ measures }) => measures.parts),
     ...perPedalTier((tier) => sum(({ measures }) => measures[tier])),
   };

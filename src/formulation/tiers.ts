@@ -1,5 +1,5 @@
 import type { Objective } from '../../solver/program.js';
-import { isMoney, type Tier } from '../domain/aim.js';
+import { isMoney, type Criterion } from '../domain/aim.js';
 import { allPedals } from '../loadout/bench.js';
 import type { Model } from './model.js';
 import { Sum } from './program-builder.js';
@@ -13,7 +13,7 @@ export type Step = {
 };
 
 /** A tier's place in a step's number: Σ of (tier's value / unit) × weight. Its values are multiples of the unit. */
-export type Digit = { readonly tier: Tier; readonly weight: number; readonly unit: number };
+export type Digit = { readonly tier: Criterion; readonly weight: number; readonly unit: number };
 
 /**
  * Tiers are folded into one number as long as its coefficients stay below this: an engine's double precision tells apart
@@ -23,7 +23,7 @@ const largestCoefficient = 1e9;
 
 /** The steps that together are the question's whole order; one without an objective when any plan will do. */
 export function stepsOf(model: Model, question: Question): readonly Step[] {
-  const steps: Tier[][] = [];
+  const steps: Criterion[][] = [];
   for (const tier of question.tiers) {
     const last = steps.at(-1);
     // Money has no greatest value that is known beforehand, so it can only be the first digit.
@@ -35,7 +35,7 @@ export function stepsOf(model: Model, question: Question): readonly Step[] {
 }
 
 /** The values of a step's tiers when its objective has the given value, or, for a bound, what they cannot undercut. */
-export function tierValues(step: Step, value: number): readonly (readonly [Tier, number])[] {
+export function tierValues(step: Step, value: number): readonly (readonly [Criterion, number])[] {
   let rest = value;
   return step.tiers.map(({ tier, weight, unit }) => {
     const digit = Math.floor(rest / weight);
@@ -45,11 +45,11 @@ export function tierValues(step: Step, value: number): readonly (readonly [Tier,
 }
 
 /** How many values a counted tier has at the most: a pedal takes two adapters and a share of a chain or join lead. */
-function valuesOf(tier: Tier, { bench }: Question): number {
+function valuesOf(tier: Criterion, { bench }: Question): number {
   return (tier === 'parts' ? 3 : 1) * allPedals(bench) + 1;
 }
 
-function foldable(tiers: readonly Tier[], model: Model, question: Question): boolean {
+function foldable(tiers: readonly Criterion[], model: Model, question: Question): boolean {
   const [first, ...others] = tiers;
   if (first === undefined) return true;
   const weight = others.reduce((product, tier) => product * valuesOf(tier, question), 1);
@@ -58,7 +58,7 @@ function foldable(tiers: readonly Tier[], model: Model, question: Question): boo
   return measure.shares.every(([, coefficient]) => Number(coefficient / unit) * weight <= largestCoefficient);
 }
 
-function stepOf(tiers: readonly Tier[], model: Model, question: Question): Step {
+function stepOf(tiers: readonly Criterion[], model: Model, question: Question): Step {
   const sum = new Sum();
   const digits: Digit[] = [];
   let weight = 1;
@@ -73,10 +73,10 @@ function stepOf(tiers: readonly Tier[], model: Model, question: Question): Step 
 }
 
 /** Money counts in the largest unit that all prices are multiples of; everything else in ones. */
-const unitOf = (tier: Tier, measure: Sum): number => (isMoney(tier) ? Number(measure.divisor() || 1n) : 1);
+const unitOf = (tier: Criterion, measure: Sum): number => (isMoney(tier) ? Number(measure.divisor() || 1n) : 1);
 
 /** Money + noise price × pedals exposed, or newly so; or the tier's own sum. */
-function measureOf(tier: Tier, { measures }: Model, { bench }: Question): Sum {
+function measureOf(tier: Criterion, { measures }: Model, { bench }: Question): Sum {
   if (tier !== 'cost' && tier !== 'newCost') return measures[tier];
   const sum = new Sum();
   const exposed = tier === 'cost' ? measures.exposed : measures.newlyExposed;

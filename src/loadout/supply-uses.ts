@@ -1,4 +1,4 @@
-import type { Policy } from '../domain/board.js';
+import { acceptsVenue, natureOf, type Nature } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
 import type { Bench } from './bench.js';
 import type { Offer } from './case.js';
@@ -26,20 +26,25 @@ export type SupplyUses = {
 /** Null when the venue's mains rule the supply out or none of its outputs can feed any pedal. */
 export function supplyUses(offer: Offer, bench: Bench): SupplyUses | null {
   const { supply } = offer;
-  if (offer.owned + offer.forSale === 0 || !mainsSuit(supply, bench.policy)) return null;
+  if (offer.owned + offer.forSale === 0 || !acceptsVenue(supply.source, bench.policy.mains)) return null;
   const limits = totalLimits(supply, bench.policy);
-  const solos = soloUses(supply, limits, bench);
-  const chains = chainPools(supply, limits, bench);
+  const { solos, chains } = waysFrom[natureOf(supply.source).wayStartsAt](supply, limits, bench);
   if (solos.length === 0 && chains.length === 0) return null;
   const common = supply.banks.some(({ isolated }) => !isolated);
   return { ...offer, limits, solos, chains, modes: common ? bench.modes : [] };
 }
 
-/** Rule `mains`: a supply that does not state its mains is refused where the venue's volts are stated. */
-export function mainsSuit(supply: Supply, policy: Policy): boolean {
-  if (policy.mains === null) return true;
-  return supply.mains !== null && supply.mains.from <= policy.mains && policy.mains <= supply.mains.to;
-}
+type Ways = Pick<SupplyUses, 'solos' | 'chains'>;
+
+/** The ways to pedals, by where they start. */
+const waysFrom: Readonly<
+  Record<Nature['wayStartsAt'], (supply: Supply, limits: readonly TotalLimit[], bench: Bench) => Ways>
+> = {
+  plug: (supply, limits, bench) => ({
+    solos: soloUses(supply, limits, bench),
+    chains: chainPools(supply, limits, bench),
+  }),
+};
 
 /** How many of the board's pedals the supply can feed at the most, counted by class. */
 export function feedable(uses: SupplyUses): ReadonlySet<number> {

@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from '../domain/board.js';
+import type { Board, Catalogue, Policy } from '../domain/board.js';
 import { mostCarriedBy, type MostCarried } from './unit/most-carried.js';
 import { classesOf, type PedalClass } from './unit/pedal-class.js';
 import { routesOver, type Routes } from './unit/routes.js';
@@ -16,7 +16,7 @@ export type Ground = {
   readonly routes: Routes;
   /** By group; null for one whose units can carry nothing. Groups that carry alike share it. */
   readonly carriers: ReadonlyMap<Group, MostCarried>;
-  readonly limits: { readonly bricks: number | null; readonly budget: number | null };
+  readonly limits: Pick<Policy, 'bricks' | 'sockets' | 'budget'>;
 };
 
 /** What one step claims: every plan that keeps to the earlier steps has a number of at least `value`. */
@@ -32,8 +32,6 @@ export function groundOf(board: Board, catalogue: Catalogue, partial: boolean): 
   const classes = classesOf(board.pedals);
   const routes = routesOver(stock.kinds);
   const carriers = carriersOf(board, stock, classes, routes);
-  const { bricks, sockets, budget } = board.policy;
-  const fewest = Math.min(bricks ?? Infinity, sockets ?? Infinity);
   return {
     board,
     partial,
@@ -41,7 +39,7 @@ export function groundOf(board: Board, catalogue: Catalogue, partial: boolean): 
     classes,
     routes,
     carriers,
-    limits: { bricks: fewest === Infinity ? null : fewest, budget },
+    limits: board.policy,
   };
 }
 
@@ -55,8 +53,8 @@ function carriersOf(
   const known = new Map<string, Known | null>();
   const carriers = new Map<Group, MostCarried>();
   for (const group of groups) {
-    const { mains, total, banks } = group.supply;
-    const key = JSON.stringify([mains, total, banks]);
+    const { source, total, banks } = group.supply;
+    const key = JSON.stringify([source, total, banks]);
     let found = known.get(key);
     if (found === undefined) {
       const shape = unitShape(group.supply, bench);

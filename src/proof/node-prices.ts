@@ -5,6 +5,7 @@ import { kindsNamed, pedalsNamed } from './conditions.js';
 import { exactNumber, Flaw } from './flaw.js';
 import type { Measure } from './measure.js';
 import type { Claim } from './claim.js';
+import { unitCounts } from './sources.js';
 import type { Group, LeadKind } from './stock.js';
 
 /** What tags make of everything: the part of the bound that no unit changes, and what units are judged by. */
@@ -54,7 +55,9 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: C
     ...perPedalTier((tier) => exactNumber(prices[tier])),
     unit: (group) => {
       const conditions = applying(group, 'units').reduce((sum, { tag }) => sum + tag, 0n);
-      return exactNumber(prices.bricks + prices.money(group.price) - conditions);
+      const { bricks, sockets } = unitCounts(group.supply.source);
+      const counted = bricks * prices.bricks + sockets * prices.sockets;
+      return exactNumber(counted + prices.money(group.price) - conditions);
     },
     pedals: (group) => {
       const conditions = applying(group, 'pedals');
@@ -69,8 +72,10 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: C
   };
 }
 
-/** The scaled worth of one of each thing, dearer by what the tags ask of it. */
-function effectivePrices(tags: ProofTags, { scale, measure, earlier }: Claim): Measure {
+type Prices = Measure & { readonly sockets: bigint };
+
+/** The scaled worth of one of each thing, dearer by what the tags ask of it; no aim ranks sockets. */
+function effectivePrices(tags: ProofTags, { scale, measure, earlier }: Claim): Prices {
   const past = tags.earlier ?? earlier.map(() => 0);
   if (past.length !== earlier.length) throw new Flaw(`it has ${past.length} tags for ${earlier.length} earlier steps`);
   for (const tag of past) mustBe(tag <= 0, 'an earlier step');
@@ -83,6 +88,7 @@ function effectivePrices(tags: ProofTags, { scale, measure, earlier }: Claim): M
     unpowered: effective((each) => each.unpowered),
     exposed: effective((each) => each.exposed),
     bricks: effective((each) => each.bricks) - BigInt(tags.bricks ?? 0),
+    sockets: -BigInt(tags.sockets ?? 0),
     parts: effective((each) => each.parts),
     ...perPedalTier((tier) => effective((each) => each[tier])),
     money: (amount) => effective((each) => each.money(amount)) - BigInt(tags.budget ?? 0) * BigInt(amount),
@@ -97,6 +103,7 @@ function limitTags(tags: ProofTags, { limits, earlier }: Claim): bigint {
   };
   return (
     term(tags.bricks ?? 0, limits.bricks, 'the bricks') +
+    term(tags.sockets ?? 0, limits.sockets, 'the mains sockets') +
     term(tags.budget ?? 0, limits.budget, 'the budget') +
     (tags.earlier ?? []).reduce((sum, tag, step) => sum + BigInt(tag) * (earlier[step]?.value ?? 0n), 0n)
   );

@@ -25,6 +25,7 @@ const tagsSchema = z.strictObject({
   pedals: z.record(id, z.int()),
   leads: z.array(z.strictObject({ parts: z.array(partIdField).min(1), tag: nonnegative })).optional(),
   bricks: nonpositive.optional(),
+  sockets: nonpositive.optional(),
   budget: nonpositive.optional(),
   earlier: z.array(nonpositive).optional(),
   conditions: z.array(z.int()).optional(),
@@ -68,14 +69,27 @@ const proofSchema = z.strictObject({
 });
 
 /** Something in a proof that is not as the format has it. */
-export type ProofFault = { readonly path: readonly (string | number)[]; readonly message: string };
+export type ProofFault = {
+  readonly path: readonly (string | number)[];
+  readonly message: string;
+  readonly remedy: string;
+};
 
 export type ParsedProof =
   | { readonly kind: 'proof'; readonly proof: Proof }
   | { readonly kind: 'faulty'; /** At least one. */ readonly faults: readonly ProofFault[] };
 
+/** A proof as it was written when the limits on supplies in use and on mains sockets still shared a tag. */
+const earlierFormat = z.looseObject({ format: z.literal('boardfeed/proof/1') });
+const outdated: ProofFault = {
+  path: ['format'],
+  message: `the proof has the format boardfeed/proof/1 of an earlier version; this one checks ${proofFormat}.`,
+  remedy: 'Write the proof again with this version: boardfeed choose … --proof FILE.',
+};
+
 /** Turns what a proof file holds into a proof, or says what about it is wrong; of a tree, the first node that is. */
 export function parseProof(data: unknown): ParsedProof {
+  if (earlierFormat.safeParse(data).success) return { kind: 'faulty', faults: [outdated] };
   const parsed = proofSchema.safeParse(data);
   if (!parsed.success) return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, [])) };
   const steps: ProofStep[] = [];
@@ -127,5 +141,6 @@ function readTree(
 
 const faultOf = (issue: z.core.$ZodIssue, before: Path): ProofFault => ({
   path: [...before, ...issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step))],
-  message: issue.message,
+  message: `${issue.message}.`,
+  remedy: 'Give the file as boardfeed wrote it.',
 });

@@ -3,6 +3,7 @@ import type { Part } from '../domain/part.js';
 import type { ProofApart, ProofSource } from '../domain/proof.js';
 import type { PartId, SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
+import { unitCounts } from './sources.js';
 
 /** One way to come by a thing: so many pieces at a price in minor units; owned ones cost nothing. */
 export type Offer = { readonly pieces: number; readonly price: number };
@@ -50,7 +51,10 @@ export function stockOf(board: Board, catalogue: Catalogue): Stock {
 }
 
 function groupsOf(supply: Supply, board: Board): readonly Group[] {
-  const most = Math.min(board.pedals.length, board.policy.bricks ?? Infinity, board.policy.sockets ?? Infinity);
+  const { bricks, sockets } = unitCounts(supply.source);
+  const within = (limit: number | null, each: bigint): number => (each > 0n ? (limit ?? Infinity) : Infinity);
+  const { policy } = board;
+  const most = Math.min(board.pedals.length, within(policy.bricks, bricks), within(policy.sockets, sockets));
   const owned = Math.min(most, board.owned.supplies.get(supply.id) ?? 0);
   const bought = Math.min(most, forSale(supply));
   const groups: readonly Group[] = [

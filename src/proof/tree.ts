@@ -3,6 +3,7 @@ import type { Claim } from './claim.js';
 import { conditionsOf, type Condition } from './conditions.js';
 import { Flaw } from './flaw.js';
 import { nodeBound, type Caps } from './node-bound.js';
+import { unitCounts } from './sources.js';
 import type { Group } from './stock.js';
 
 /** A case that is still to be looked at. */
@@ -48,8 +49,9 @@ export function checkTree(tree: ProofNode, claim: Claim, onCase: OnCase): number
 
 /** The most units that a plan better than the claim can use, as each adds at least itself to every step's number. */
 function mostInBetter(group: Group, { measure, value, earlier }: Claim): number {
+  const { bricks } = unitCounts(group.supply.source);
   const limits = [...earlier, { measure, value: value - 1n }].map(({ measure: each, value: limit }) => {
-    const least = each.bricks + each.money(group.price);
+    const least = bricks * each.bricks + each.money(group.price);
     return least === 0n ? group.most : Number(limit / least);
   });
   return Math.max(0, Math.min(group.most, ...limits));

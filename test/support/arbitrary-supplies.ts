@@ -4,7 +4,7 @@ import type { Polarity } from '../../src/domain/pedal.js';
 import { supplyId } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply, Total } from '../../src/domain/supply.js';
 import { weighted, percent } from './arbitrary-choices.js';
-import { currentTotal, euros, numbered, powerTotal, settingOf, volts } from './builders.js';
+import { currentTotal, euros, numbered, onMains, powerTotal, settingOf } from './builders.js';
 
 /** A supply without its place in a list, and how it comes to the board. */
 export type SupplyDraft = {
@@ -62,7 +62,7 @@ export const supplyDrafts: fc.Arbitrary<SupplyDraft> = fc
     supply: {
       ...rest,
       price: euros(price),
-      mains: mains === null ? null : { from: volts(mains[0]), to: volts(mains[1]) },
+      ...onMains(mains?.[0], mains?.[1]),
       banks: numbered(
         banks.map((bank) => ({ ...bank, settings: regulated ? bank.settings.map(regulate) : bank.settings })),
       ),

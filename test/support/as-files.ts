@@ -97,12 +97,13 @@ export function catalogueFileOf({ name, currency, supplies, parts }: Catalogue):
 function supplyData(supply: Supply, price: number | null): Data {
   const settings = supply.banks.flatMap((bank) => bank.settings);
   const regulated = settings.every(({ openCircuit }) => openCircuit === null);
+  const accepted = supply.source.volts;
   return stated({
     id: supply.id,
     name: supply.name,
     price,
     stock: supply.stock,
-    mains: supply.mains === null ? null : { from: thousandths(supply.mains.from), to: thousandths(supply.mains.to) },
+    mains: accepted && { from: thousandths(accepted.from), to: thousandths(accepted.to) },
     regulated,
     total: totalData(supply.total),
     banks: supply.banks.map((bank) => bankData(bank, regulated)),

@@ -5,6 +5,7 @@ import type { Pedal, Polarity, Power } from '../../src/domain/pedal.js';
 import type { Factor, Millivolts } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../src/domain/supply.js';
 import { behind, routesTo } from './brute-force-leads.js';
+import { acceptsMains } from './brute-force-sources.js';
 
 /** One output in use: the index of its bank in the supply, and how it is set. */
 export type Tap = { readonly bank: number; readonly setting: Setting };
@@ -45,11 +46,6 @@ export function hookupsOf(
   if (pedal === undefined || !acceptsMains(supply, policy)) return [];
   if (pedals.length > 1) return chained(pedals, supply, parts, policy);
   return [...direct(pedal, supply, parts, policy), ...joined(pedal, supply, parts, policy)];
-}
-
-function acceptsMains(supply: Supply, policy: Policy): boolean {
-  if (policy.mains === null) return true;
-  return supply.mains !== null && supply.mains.from <= policy.mains && policy.mains <= supply.mains.to;
 }
 
 /** What an output or a joined pair is to the pedals on it. */

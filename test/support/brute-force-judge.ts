@@ -8,6 +8,7 @@ import type { Pedal } from '../../src/domain/pedal.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from './brute-force-hookups.js';
 import { behind } from './brute-force-leads.js';
+import { bricksAmong, socketsAmong } from './brute-force-sources.js';
 import { fits, newUnit, withHookup, type Unit } from './brute-force-unit.js';
 
 /** True when the wiring keeps every rule, for some position of every switch that it leaves open. */
@@ -31,7 +32,7 @@ const unitsOf = (wiring: readonly WiredFeed[]): readonly Outlet[] =>
   grouped(wiring, ({ supply, unit }) => `${supply} ${unit}`);
 
 function isSoundUnit(board: Board, catalogue: Catalogue | null, feeds: Outlet): boolean {
-  const supply = [...board.gear.supplies, ...(catalogue?.supplies ?? [])].find(({ id }) => id === feeds[0].supply);
+  const supply = suppliesOf(board, catalogue).find(({ id }) => id === feeds[0].supply);
   if (supply === undefined) return false;
   const outlets = grouped(feeds, ({ outputs }) => outputs.join());
   const outputs = outlets.flatMap(([feed]) => feed.outputs);
@@ -69,6 +70,11 @@ function allowed(board: Board, catalogue: Catalogue | null, supply: Supply, outl
   );
 }
 
+const suppliesOf = ({ gear }: Board, catalogue: Catalogue | null): readonly Supply[] => [
+  ...gear.supplies,
+  ...(catalogue?.supplies ?? []),
+];
+
 const partsOf = (board: Board, catalogue: Catalogue | null): ReadonlyMap<string, Part> =>
   new Map([...board.gear.parts, ...(catalogue?.parts ?? [])].map((part) => [part.id, part]));
 
@@ -88,7 +94,8 @@ function withAdapters({ pedals }: Board, parts: ReadonlyMap<string, Part>, feed:
 function keepsLimits(board: Board, catalogue: Catalogue | null, wiring: readonly WiredFeed[]): boolean {
   const { budget, bricks, sockets } = board.policy;
   const units = unitsOf(wiring);
-  if (units.length > Math.min(bricks ?? Infinity, sockets ?? Infinity)) return false;
+  const supplies = units.flatMap(([{ supply }]) => suppliesOf(board, catalogue).find(({ id }) => id === supply) ?? []);
+  if (bricksAmong(supplies) > (bricks ?? Infinity) || socketsAmong(supplies) > (sockets ?? Infinity)) return false;
   const used = usedArticles(board, catalogue, wiring);
   const missing = used.some(({ bought, most }) => bought > most);
   return !missing && moneyFor(board, catalogue, wiring) <= (budget ?? Infinity);
@@ -106,7 +113,7 @@ type Used = {
 };
 
 function usedArticles(board: Board, catalogue: Catalogue | null, wiring: readonly WiredFeed[]): readonly Used[] {
-  const supplies = [...board.gear.supplies, ...(catalogue?.supplies ?? [])].map((supply): Used => {
+  const supplies = suppliesOf(board, catalogue).map((supply): Used => {
     const owned = board.owned.supplies.get(supply.id) ?? 0;
     const units = new Set(wiring.filter((feed) => feed.supply === supply.id).map(({ unit }) => unit));
     const beyond = [...units].filter((unit) => unit > owned);

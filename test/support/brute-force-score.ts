@@ -4,6 +4,7 @@ import type { Pedal } from '../../src/domain/pedal.js';
 import type { Score } from '../../src/domain/plan.js';
 import { minorUnits, type MinorUnits } from '../../src/domain/quantities.js';
 import type { Hookup } from './brute-force-hookups.js';
+import { bricksAmong, socketsAmong } from './brute-force-sources.js';
 import { countedOf } from './brute-force-tiers.js';
 import { domainsOf, type Unit } from './brute-force-unit.js';
 
@@ -22,7 +23,7 @@ export function scoreOf(units: readonly Unit[], unpowered: number, { board }: Sh
     unpowered,
     money: minorUnits(money),
     exposed: units.flatMap(domainsOf).flatMap(exposedOf).length,
-    bricks: units.length,
+    bricks: bricksAmong(units.map(({ supply }) => supply)),
     parts: parts.length,
     ...countedOf(hookups),
     moved: null,
@@ -33,15 +34,11 @@ export function scoreOf(units: readonly Unit[], unpowered: number, { board }: Sh
 export function withinLimits(units: readonly Unit[], score: Score, { board }: Shop): boolean {
   const { budget, bricks, sockets } = board.policy;
   if (budget !== null && score.money > budget) return false;
-  if (bricks !== null && units.length > bricks) return false;
-  if (sockets !== null && units.length > sockets) return false;
+  const supplies = units.map(({ supply }) => supply);
+  if (bricks !== null && bricksAmong(supplies) > bricks) return false;
+  if (sockets !== null && socketsAmong(supplies) > sockets) return false;
   const parts = units.flatMap((unit) => unit.hookups).flatMap(partsOf);
-  return (
-    isInStock(
-      units.map((unit) => unit.supply),
-      board.owned.supplies,
-    ) && isInStock(parts, board.owned.parts)
-  );
+  return isInStock(supplies, board.owned.supplies) && isInStock(parts, board.owned.parts);
 }
 
 /** Every lead beyond the supply's own straight ones. A chain lead counts once for all its pedals. */

@@ -13,6 +13,7 @@ import {
   factor,
   listed,
   milliamps,
+  onMains,
   partOf,
   pedalOf,
   policyOf,
@@ -302,9 +303,8 @@ describe('the best of everything', () => {
 
   it('refuses supplies that do not state the mains of the venue', () => {
     const board = boardOf([pedalOf('a', 50)], { policy: policyOf({ mains: volts(230) }) });
-    const range = (from: number, to: number) => ({ mains: { from: volts(from), to: volts(to) } });
     const catalogue = (to: number) =>
-      catalogueOf([wall(10, 100), wall(12, 200, range(100, 229.999)), wall(14, 300, range(230, to))]);
+      catalogueOf([wall(10, 100), wall(12, 200, onMains(100, 229.999)), wall(14, 300, onMains(230, to))]);
     expect(best(board, catalogue(230))).toEqual(planOf({ money: 14, bricks: 1 }));
     expect(best(boardOf(board.pedals), catalogue(230))).toEqual(planOf({ money: 10, bricks: 1 }));
     expect(best(board, catalogueOf([wall(10, 100)]))).toBe('impossible');

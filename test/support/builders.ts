@@ -93,6 +93,14 @@ export function numbered(drafts: readonly BankDraft[]): readonly Bank[] {
   });
 }
 
+/** A supply on mains, and the volts that it accepts where it states them. */
+export const onMains = (from?: number, to?: number): Pick<Supply, 'source'> => ({
+  source: {
+    kind: 'mains',
+    volts: from === undefined || to === undefined ? null : { from: volts(from), to: volts(to) },
+  },
+});
+
 /** A supply for sale without limit; the price is in euros. */
 export function supplyOf(
   id: string,
@@ -105,7 +113,7 @@ export function supplyOf(
     name: id,
     price: euros(price),
     stock: null,
-    mains: null,
+    ...onMains(),
     total: null,
     banks: numbered(banks),
     assumed: {},

@@ -1,7 +1,7 @@
 /** Boards without a plan, each for another reason, with the smallest set that says why: worked out by hand. */
 import type { Fact } from '../../src/planning/conflict/facts.js';
 import { box, caseOf, flip, type Given } from '../src/planning/trials/trial.js';
-import { bankOf, currentTotal, euros, factor, pedalOf, settingOf, supplyOf, volts } from './builders.js';
+import { bankOf, currentTotal, euros, factor, onMains, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 
 export type ImpossibleCase = {
   readonly why: string;
@@ -129,9 +129,7 @@ export const impossibleCases: readonly ImpossibleCase[] = [
     why: 'the venue has other mains volts',
     given: {
       pedals: pedals(20),
-      supplies: [
-        supplyOf('box', 10, [bankOf(1, [settingOf(9, 100)])], { mains: { from: volts(100), to: volts(120) } }),
-      ],
+      supplies: [supplyOf('box', 10, [bankOf(1, [settingOf(9, 100)])], onMains(100, 120))],
       policy: { mains: volts(230) },
     },
     pedals: ['p1'],

@@ -1,4 +1,4 @@
-import type { Tier } from '../../domain/aim.js';
+import type { Criterion } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Feed } from '../../domain/plan.js';
@@ -14,7 +14,7 @@ import { audited, checkedAgainst } from './audited.js';
 /** What is asked of a kit. */
 export type Ask = {
   /** What is least, the most important first; none when any plan will do. */
-  readonly tiers: readonly Tier[];
+  readonly tiers: readonly Criterion[];
   /** Whether pedals may be left out; not so when left out, unless some are required. */
   readonly partial?: boolean;
   /** The pedals that must be powered, while others may be; all when left out. Alike pedals may stand in for one another. */
@@ -35,7 +35,7 @@ export type Asked =
       readonly kind: 'plan';
       readonly wiring: JudgedPlan;
       /** No plan is better in any of the tiers, whose values these are. */
-      readonly values: ReadonlyMap<Tier, number>;
+      readonly values: ReadonlyMap<Criterion, number>;
       readonly evidence: Evidence;
       /** What can be written down of the proof; null where engines had to agree on it, or none was asked for. */
       readonly proof: readonly ProofStep[] | null;
@@ -47,9 +47,9 @@ export type Asked =
       /** Plans in hand. */
       readonly plans: readonly JudgedPlan[];
       /** The values of the tiers that are settled, in order. */
-      readonly settled: ReadonlyMap<Tier, number>;
+      readonly settled: ReadonlyMap<Criterion, number>;
       /** The first tier that is open and what no plan can beat in it; null when nothing is known. */
-      readonly open: { readonly tier: Tier; readonly bound: number | null } | null;
+      readonly open: { readonly tier: Criterion; readonly bound: number | null } | null;
     };
 
 /**

@@ -1,8 +1,8 @@
 import { audit, isSound } from '../../audit/audit.js';
 import { soundPlan } from '../../audit/audit-wiring.js';
-import { tierValue, type Tier } from '../../domain/aim.js';
+import type { Criterion } from '../../domain/aim.js';
 import type { Policy } from '../../domain/board.js';
-import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { criterionValue, type JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Feed } from '../../domain/plan.js';
 
@@ -30,10 +30,10 @@ const reportOn = ({ kit: { board, catalogue }, partial, moves = false }: Judging
   audit(board, catalogue, feeds, { partial, moves });
 
 /** The plan itself. @throws Error when it is not worth what was proven of it. */
-export function checkedAgainst(proven: ReadonlyMap<Tier, number>, plan: JudgedPlan, policy: Policy): JudgedPlan {
-  for (const [tier, value] of proven) {
-    const reached = tierValue(tier, plan.score, policy);
-    if (reached !== value) throw new Error(`the plan's ${tier} is ${reached}, but ${value} was proven`);
+export function checkedAgainst(proven: ReadonlyMap<Criterion, number>, plan: JudgedPlan, policy: Policy): JudgedPlan {
+  for (const [criterion, value] of proven) {
+    const reached = criterionValue(criterion, plan, policy);
+    if (reached !== value) throw new Error(`the plan's ${criterion} is ${reached}, but ${value} was proven`);
   }
   return plan;
 }

@@ -8,6 +8,7 @@ import { ask } from '../asking/ask.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { questionOf } from '../../formulation/question.js';
 import { feedable, type SupplyUses } from '../../loadout/supply-uses.js';
+import { limitedBy, limitNames, type LimitName } from '../limit-names.js';
 import type { Reason } from '../answer.js';
 import { refusalsOf } from './refusals.js';
 import { conflictOf } from '../conflict/conflict.js';
@@ -69,18 +70,15 @@ export function withinLimits(uses: SupplyUses): SupplyUses {
   return { ...uses, solos: uses.solos.filter(({ weights }) => holds(weights)), chains };
 }
 
-const limits = ['budget', 'bricks', 'sockets'] as const;
-type Limit = (typeof limits)[number];
-
 /** The limits that are too tight, and the least that would do in place of each. */
 async function tightLimits(kit: Kit, effort: Effort): Promise<readonly Reason[]> {
   const { board } = kit;
   const reasons: Reason[] = [];
-  for (const limit of limits) {
+  for (const limit of limitNames) {
     const allowed = board.policy[limit];
     if (allowed === null) continue;
     // With the other limits as they are; where these are too tight themselves, without them.
-    const needed = (await leastOf(limit, [limit], kit, effort)) ?? (await leastOf(limit, limits, kit, effort));
+    const needed = (await leastOf(limit, [limit], kit, effort)) ?? (await leastOf(limit, limitNames, kit, effort));
     if (needed === null || needed <= allowed) continue;
     const message = limitMessage(limit, allowed, needed, board);
     reasons.push({ kind: 'limit', limit, allowed, needed, message });
@@ -89,14 +87,19 @@ async function tightLimits(kit: Kit, effort: Effort): Promise<readonly Reason[]>
 }
 
 /** The least that a plan needs of what a limit caps when some limits are lifted; null when it is impossible even so. */
-async function leastOf(limit: Limit, lifted: readonly Limit[], kit: Kit, effort: Effort): Promise<number | null> {
-  const tier = limit === 'budget' ? 'money' : 'bricks';
+async function leastOf(
+  limit: LimitName,
+  lifted: readonly LimitName[],
+  kit: Kit,
+  effort: Effort,
+): Promise<number | null> {
+  const tier = limitedBy[limit];
   const free = withPolicy(kit, Object.fromEntries(lifted.map((each) => [each, null])));
   const outcome = await ask(free, { tiers: [tier] }, effort);
   return outcome.kind === 'plan' ? (outcome.values.get(tier) ?? null) : null;
 }
 
-function limitMessage(limit: Limit, allowed: number, needed: number, { currency }: Board): string {
+function limitMessage(limit: LimitName, allowed: number, needed: number, { currency }: Board): string {
   if (limit === 'budget') {
     const money = (amount: number): string => `${moneyText(minorUnits(amount), currency)} ${currency.code}`;
     return `the budget is ${money(allowed)}; powering every pedal takes at least ${money(needed)}`;

@@ -11,7 +11,7 @@ import { loadOf, pedalLoad, withinFactor } from '../../loadout/load.js';
 import { acceptsVolts, voltsSuit } from '../../loadout/outlet.js';
 import { router, type Router } from '../../loadout/routes.js';
 import { seatsOf, type Seat } from '../../loadout/seats.js';
-import { mainsSuit } from '../../loadout/supply-uses.js';
+import { acceptsVenue } from '../../domain/source.js';
 import { totalLimits, weightsOf } from '../../loadout/totals.js';
 import type { Refusal } from '../answer.js';
 
@@ -139,14 +139,15 @@ const volts = (millivolts: number): string => `${decimalOfThousandths(millivolts
 const current = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
 
 function failsMains({ supply, shop }: Attempt): Failure | null {
-  const { policy } = shop.kit.board;
-  if (mainsSuit(supply, policy) || policy.mains === null) return null;
-  const venue = `the venue has ${volts(policy.mains)}`;
-  return supply.mains === null
+  const { mains } = shop.kit.board.policy;
+  if (mains === null || acceptsVenue(supply.source, mains)) return null;
+  const venue = `the venue has ${volts(mains)}`;
+  const accepted = supply.source.volts;
+  return accepted === null
     ? { nearness: 0, message: `${supply.name} does not state the mains volts that it accepts; ${venue}` }
     : {
-        nearness: -Math.max(supply.mains.from - policy.mains, policy.mains - supply.mains.to),
-        message: `${supply.name} accepts mains of ${volts(supply.mains.from)} to ${volts(supply.mains.to)}; ${venue}`,
+        nearness: -Math.max(accepted.from - mains, mains - accepted.to),
+        message: `${supply.name} accepts mains of ${volts(accepted.from)} to ${volts(accepted.to)}; ${venue}`,
       };
 }
 

@@ -7,7 +7,7 @@ import type { Figures } from './comparison.js';
 
 /** What a wiring amounts to, besides its score; `idle` is bought and not in use. */
 export const figuresOf = (kit: Kit, wiring: JudgedPlan, idle: readonly Purchase<SupplyId>[]): Figures => ({
-  sockets: wiring.score.bricks,
+  sockets: wiring.sockets,
   spareOutputs: outputsInAll(kit, wiring, idle) - outputsInUse(wiring),
   tightest: tightestOf(wiring),
 });

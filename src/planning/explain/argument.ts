@@ -1,6 +1,7 @@
 import { unsold, withBoard, withoutPedals, withPolicy, withThings } from '../../domain/changed-kit.js';
 import { forSaleOf, type Kit } from '../../domain/kit.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
+import { natureOf } from '../../domain/source.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { questionOf } from '../../formulation/question.js';
 import { feedable } from '../../loadout/supply-uses.js';
@@ -8,6 +9,7 @@ import type { Refusal } from '../answer.js';
 import { withinLimits } from '../choose/reasons.js';
 import { refusalsOf } from '../choose/refusals.js';
 import { ask } from '../asking/ask.js';
+import { limitedBy, limitNames, type LimitName } from '../limit-names.js';
 import type { Conflict } from '../conflict/conflict.js';
 import { factsOf, relaxed, sameFact } from '../conflict/facts.js';
 
@@ -19,13 +21,11 @@ export type Argument = {
   /** Of the pedals that no supply at all can feed: for every rule in the way the nearest miss. */
   readonly refusals: readonly { readonly pedal: PedalId; readonly refusals: readonly Refusal[] }[];
   /** What these pedals take at the least when one limit of the conflict is lifted; null where it was not settled. */
-  readonly least: {
-    readonly budget?: number | null;
-    readonly bricks?: number | null;
-    readonly sockets?: number | null;
-  };
+  readonly least: Readonly<Partial<Record<LimitName, number | null>>>;
   /** The most of these pedals that one supply feeds at once; asked where the number of supplies matters. */
   readonly perSupply?: number | null;
+  /** How many of the feeding supplies the limits let be in use at once; null where they set no bound. */
+  readonly mostSupplies: number | null;
   /** Of the few supplies that come into question, how many of these pedals each feeds; empty where they are many. */
   readonly units: readonly UnitCount[];
 };
@@ -44,10 +44,8 @@ const fewSupplies = 4;
 /** The numbers for a conflict of this board and shop. */
 export async function argumentFor(conflict: Conflict, kit: Kit, effort: Effort): Promise<Argument> {
   const asked = asConflict(conflict, kit);
-  const limits = (['budget', 'bricks', 'sockets'] as const).filter((limit) =>
-    conflict.facts.some(({ kind }) => kind === limit),
-  );
-  const least: { budget?: number | null; bricks?: number | null; sockets?: number | null } = {};
+  const limits = limitNames.filter((limit) => conflict.facts.some(({ kind }) => kind === limit));
+  const least: Partial<Record<LimitName, number | null>> = {};
   for (const limit of limits) least[limit] = await leastOf(limit, conflict, asked, effort);
   const feeders = feedersOf(conflict, kit);
   const counts = limits.some((limit) => limit !== 'budget') && conflict.pedals.length > 1;
@@ -57,6 +55,7 @@ export async function argumentFor(conflict: Conflict, kit: Kit, effort: Effort):
     refusals: unfeedable(feeders, kit),
     least,
     ...(counts ? { perSupply: await mostPerSupply(conflict, asked, effort) } : {}),
+    mostSupplies: mostSupplies(feeders, kit),
     units: await unitCounts(conflict, feeders, asked, effort),
   };
 }
@@ -67,13 +66,8 @@ function asConflict({ facts }: Conflict, kit: Kit): Kit {
   return relaxed(kit, others);
 }
 
-async function leastOf(
-  limit: 'budget' | 'bricks' | 'sockets',
-  { pedals }: Conflict,
-  asked: Kit,
-  effort: Effort,
-): Promise<number | null> {
-  const tier = limit === 'budget' ? 'money' : 'bricks';
+async function leastOf(limit: LimitName, { pedals }: Conflict, asked: Kit, effort: Effort): Promise<number | null> {
+  const tier = limitedBy[limit];
   const lifted = withPolicy(asked, { [limit]: null });
   const solved = await ask(lifted, { tiers: [tier], required: new Set(pedals) }, effort);
   return solved.kind === 'plan' ? (solved.values.get(tier) ?? null) : null;
@@ -89,6 +83,17 @@ async function mostPerSupply({ pedals }: Conflict, asked: Kit, effort: Effort): 
   const alone = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
   const solved = await ask(withPedalsOnly(pedals, alone), { tiers: ['unpowered'], required: new Set() }, effort);
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
+}
+
+/** Sockets bound the number of supplies only where each of them takes one. */
+function mostSupplies(feeders: Argument['feeders'], { board, supplies }: Kit): number | null {
+  const { bricks, sockets } = board.policy;
+  const feeding = new Set(feeders.flatMap((each) => each.supplies));
+  const natures = [...supplies.values()].filter(({ id }) => feeding.has(id)).map(({ source }) => natureOf(source));
+  const bound = (limit: number | null, of: 'bricks' | 'sockets'): number =>
+    limit !== null && natures.every((nature) => nature[of] > 0) ? limit : Infinity;
+  const most = Math.min(bound(bricks, 'bricks'), bound(sockets, 'sockets'));
+  return most === Infinity ? null : most;
 }
 
 /** Where the pedals are several and the supplies few: what a unit of each can do. */

@@ -33,7 +33,7 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
     name: `one more supply for ${pedal.name}`,
     price: null,
     stock: 0,
-    mains: policy.mains === null ? null : { from: policy.mains, to: policy.mains },
+    source: { kind: 'mains', volts: policy.mains === null ? null : { from: policy.mains, to: policy.mains } },
     total: null,
     banks: [
       {

@@ -1,5 +1,5 @@
-import type { Policy } from '../../domain/board.js';
 import type { Supply } from '../../domain/supply.js';
+import { suitsVenue, wayStart, type WayStart } from '../sources.js';
 import { chainShapes } from './chain-shapes.js';
 import { placeShapes } from './place-shapes.js';
 import type { Bench, UnitShape } from './shape.js';
@@ -7,10 +7,9 @@ import { burdensIn, limitsOf, type Limit } from './totals.js';
 
 /** Null when the unit can carry nothing, or may not be plugged in at all. */
 export function unitShape(supply: Supply, bench: Bench): UnitShape | null {
-  if (!acceptsMains(supply, bench.policy)) return null;
+  if (!suitsVenue(supply.source, bench.policy.mains)) return null;
   const limits = limitsOf(supply, bench.policy);
-  const places = placeShapes(supply, limits, bench).filter((place) => isWithin(place.taken, limits));
-  const chains = bench.policy.chains === 'never' ? [] : chainShapes(supply, limits, bench);
+  const { places, chains } = shapesFrom[wayStart(supply.source)](supply, limits, bench);
   if (places.length + chains.length === 0) return null;
   const all = [...places, ...chains.flatMap(({ links }) => links)].map(({ taken }) => taken);
   const pedals = bench.classes.reduce((sum, { members }) => sum + members.length, 0);
@@ -27,11 +26,15 @@ export function unitShape(supply: Supply, bench: Bench): UnitShape | null {
   };
 }
 
-/** The rule `mains`: a supply that does not state its mains is refused where the venue's are stated. */
-function acceptsMains({ mains }: Supply, policy: Policy): boolean {
-  if (policy.mains === null) return true;
-  return mains !== null && mains.from <= policy.mains && policy.mains <= mains.to;
-}
+type Shapes = { readonly places: ReturnType<typeof placeShapes>; readonly chains: ReturnType<typeof chainShapes> };
+
+/** What could hang on the unit, by where the ways start. */
+const shapesFrom: Readonly<Record<WayStart, (supply: Supply, limits: readonly Limit[], bench: Bench) => Shapes>> = {
+  plug: (supply, limits, bench) => ({
+    places: placeShapes(supply, limits, bench).filter((place) => isWithin(place.taken, limits)),
+    chains: bench.policy.chains === 'never' ? [] : chainShapes(supply, limits, bench),
+  }),
+};
 
 const isWithin = (taken: readonly bigint[], limits: readonly Limit[]): boolean =>
   limits.every(({ most }, index) => (taken[index] ?? 0n) <= most);

@@ -10,6 +10,7 @@ import { millivoltsOf } from './resolve-quantity.js';
 import { resolveRange } from './resolve-volts.js';
 import type { Regulation } from './resolve-setting.js';
 import type { RawBank, RawSupply, RawSupplyAssumptions } from '../schema/schema-supply.js';
+import type { Source } from '../../domain/source.js';
 import type { Bank, Supply } from '../../domain/supply.js';
 
 /** A supply of a catalogue, or of the gear, which has no assumptions. */
@@ -24,18 +25,24 @@ export function resolveSupply(
   const id = resolveId(entry, report);
   if (id !== null) noteId('supplies', id, entry, counter.seen, report);
   const price = resolvePrice(entry, counter);
-  const mains = resolveMains(entry, report);
+  const source = resolveSource(entry, report);
   const total = resolveTotal(entry, report);
   const outputs = resolveOutputs(sheet, entry, assumptions, report);
   const found = id === null ? null : supplyId(id);
-  if (found === null || price === 'reported' || mains === 'reported' || total === 'reported' || outputs === null)
+  if (found === null || price === 'reported' || source === 'reported' || total === 'reported' || outputs === null)
     return { id: found, thing: null };
   if (fields.name === undefined) return { id: found, thing: null };
   const stock = counter.forSale ? (fields.stock ?? null) : 0;
-  return { id: found, thing: { id: found, name: fields.name, price, stock, mains, total, ...outputs } };
+  return { id: found, thing: { id: found, name: fields.name, price, stock, source, total, ...outputs } };
 }
 
-function resolveMains(entry: Entry<RawSupply>, report: Report): Supply['mains'] | 'reported' {
+/** A supply stands on the mains; the volts that it accepts there may be left out. */
+function resolveSource(entry: Entry<RawSupply>, report: Report): Source | 'reported' {
+  const volts = resolveMains(entry, report);
+  return volts === 'reported' ? volts : { kind: 'mains', volts };
+}
+
+function resolveMains(entry: Entry<RawSupply>, report: Report): Source['volts'] | 'reported' {
   const { mains } = entry.fields;
   if (mains === undefined) return entry.isBroken('mains') ? 'reported' : null;
   if (typeof mains === 'number') return { from: millivoltsOf(mains), to: millivoltsOf(mains) };

@@ -4,7 +4,7 @@ import { firstBankOf } from '../words/inventory.js';
 import { beside, block, type Cell, type Piece } from './layout.js';
 import { outputRows, type OutputRow } from './output-rows.js';
 import { barPiece, type Screen } from './screen.js';
-import { unitsInUse, type UnitUse } from '../words/usage.js';
+import { socketsTaken, unitsInUse, type UnitUse } from '../words/usage.js';
 import { meterText } from '../words/words.js';
 
 const indent = 2;
@@ -92,7 +92,7 @@ function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string
   );
   const polarities = new Set(feeds.map(({ polarity }) => polarity));
   return [
-    `Mains sockets needed: ${units.length}, one for each supply.`,
+    `Mains sockets needed: ${socketsTaken(units)}, one for each supply.`,
     `Own lead: the straight lead that comes with the supply. ${marks.arrow} shows the order from supply to pedal.`,
     ...(switched ? ['Switch: set that output, or its bank, to these volts first.'] : []),
     ...[...polarities].flatMap((polarity) => (polarity === null ? [] : [legendOf[polarity]])),

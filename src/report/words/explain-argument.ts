@@ -74,7 +74,7 @@ function unitTexts({ inventory }: Told, { conflict, units }: Argument): readonly
 }
 
 function conclusionTexts(told: Told, argument: Argument): readonly string[] {
-  const { conflict, least, perSupply } = argument;
+  const { conflict, least, perSupply, mostSupplies: allowed } = argument;
   const { policy } = told.board;
   const count = conflict.pedals.length;
   const they = count === 1 ? 'It takes' : `Together these ${count} take`;
@@ -85,14 +85,17 @@ function conclusionTexts(told: Told, argument: Argument): readonly string[] {
       `${they} at least ${priceText(minorUnits(least.budget), told.board)}: ${priceText(beyond, told.board)} more than the budget.`,
     );
   }
-  const allowed = Math.min(policy.bricks ?? Infinity, policy.sockets ?? Infinity);
-  const fewest = least.bricks ?? least.sockets ?? null;
-  if (perSupply !== undefined && perSupply !== null && perSupply * allowed < count)
+  if (perSupply !== undefined && perSupply !== null && allowed !== null && perSupply * allowed < count)
     texts.push(
       `No supply feeds more than ${perSupply} of these ${count} at once, so ${countText(allowed, 'supply', 'supplies')} ${allowed === 1 ? 'feeds' : 'feed'} ${perSupply * allowed} at most.`,
     );
-  else if (fewest !== null) texts.push(`${they} at least ${countText(fewest, 'supply', 'supplies')}.`);
+  else texts.push(...fewestTexts(least).map((fewest) => `${they} at least ${fewest}.`));
   return [...texts, sizeText(told, argument)];
+}
+
+function fewestTexts({ bricks, sockets }: Argument['least']): readonly string[] {
+  if (bricks !== undefined && bricks !== null) return [countText(bricks, 'supply', 'supplies')];
+  return sockets === undefined || sockets === null ? [] : [countText(sockets, 'mains socket')];
 }
 
 /** What is shown of the set as a whole. */

@@ -1,6 +1,7 @@
 import type { Feed } from '../../domain/plan.js';
+import type { Source } from '../../domain/source.js';
 import type { Inventory } from './inventory.js';
-import { unitsInUse, type OutputUse, type UnitUse } from './usage.js';
+import { socketsTaken, unitsInUse, type OutputUse, type UnitUse } from './usage.js';
 
 /** One end of a lead, at a pedal. */
 export type LeadEnd = {
@@ -33,13 +34,16 @@ export function hookupOf(inventory: Inventory, units: readonly UnitUse[]): reado
   return units.map((unit, at) => ({
     unit,
     name: unitTitle(inventory, units, unit),
-    socket: at + 1,
+    socket: socketAfter[unit.supply.source.kind](socketsTaken(units.slice(0, at))),
     leads: unit.outputs.map((use) => {
       number += 1;
       return { number, use, ends: endsOf(number, use) };
     }),
   }));
 }
+
+/** The number of a unit's mains socket where so many are taken already. */
+const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number>> = { mains: (taken) => taken + 1 };
 
 function unitTitle(inventory: Inventory, units: readonly UnitUse[], { supply, unit }: UnitUse): string {
   const several = unitsInUse(units, supply.id) > 1 || unit > 1;

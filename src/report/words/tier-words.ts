@@ -1,4 +1,4 @@
-import type { Tier } from '../../domain/aim.js';
+import type { Criterion } from '../../domain/aim.js';
 import { countText } from './words.js';
 
 /** How a tier is spoken of, wherever it is. */
@@ -22,8 +22,9 @@ export type CountWords = {
 
 const pedals = (many: number): string => countText(many, 'pedal');
 const supplies = (many: number): string => countText(many, 'supply', 'supplies');
+const sockets = (many: number): string => countText(many, 'mains socket');
 
-export const tierWords: Readonly<Record<Tier, TierWords>> = {
+export const tierWords: Readonly<Record<Criterion, TierWords>> = {
   unpowered: {
     name: 'pedals left out',
     none: 'leaves no pedal without power',
@@ -52,6 +53,15 @@ export const tierWords: Readonly<Record<Tier, TierWords>> = {
       so: (many) => `${supplies(many)} in use`,
       lessThan: (many) => `uses fewer than ${supplies(many)}`,
       apart: (many, fewer) => `${supplies(many)} ${fewer}`,
+    },
+  },
+  sockets: {
+    name: 'mains sockets taken',
+    none: 'takes no mains socket',
+    counted: {
+      so: sockets,
+      lessThan: (many) => `takes fewer than ${sockets(many)}`,
+      apart: (many, fewer) => `${sockets(many)} ${fewer}`,
     },
   },
   parts: {

@@ -7,6 +7,7 @@ import { compareExact } from '../../domain/load.js';
 import type { OutletLoad } from '../../domain/load-numbers.js';
 import type { Feed } from '../../domain/plan.js';
 import type { Millivolts, SupplyId } from '../../domain/quantities.js';
+import { natureOf } from '../../domain/source.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import { bankOf, type Inventory } from './inventory.js';
 import { meterOf, type Meter } from './words.js';
@@ -75,6 +76,10 @@ function outputUse(feeds: readonly Feed[], { place, pedals, current, startup }: 
 /** How many units of a supply are in use. */
 export const unitsInUse = (units: readonly UnitUse[], id: SupplyId): number =>
   units.filter(({ supply }) => supply.id === id).length;
+
+/** How many mains sockets the units take. */
+export const socketsTaken = (units: readonly UnitUse[]): number =>
+  units.reduce((sum, { supply }) => sum + natureOf(supply.source).sockets, 0);
 
 /** The bank's setting of these volts. @throws RangeError when it has none. */
 export function settingOf(bank: Bank, at: Millivolts | undefined): Setting {

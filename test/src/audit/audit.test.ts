@@ -43,7 +43,11 @@ const tideway: Case = {
         bank({ outputs: 4, settings: [setting(9, 100)] }),
         bank({ outputs: 2, settings: [setting(9, 400), setting(12, 300), setting(18, 200)], joins: ['series'] }),
       ],
-      { stock: 3, mains: { from: volts(100), to: volts(240) }, total: { kind: 'current', microamps: milliamps(1800) } },
+      {
+        stock: 3,
+        source: { kind: 'mains', volts: { from: volts(100), to: volts(240) } },
+        total: { kind: 'current', microamps: milliamps(1800) },
+      },
     ),
   ],
   parts: [part('flip', { reverses: true }), chainLead('fan', 5), joinLead('stack', 'series')],

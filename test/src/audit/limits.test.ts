@@ -52,7 +52,7 @@ describe('mains', () => {
     pedals: [pedal('echo')],
     supplies: [
       supply('quay', [bank()], {
-        mains: accepts === null ? null : { from: volts(accepts[0]), to: volts(accepts[1]) },
+        source: { kind: 'mains', volts: accepts && { from: volts(accepts[0]), to: volts(accepts[1]) } },
       }),
     ],
     feeds: [feed('echo', 1)],

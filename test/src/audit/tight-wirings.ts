@@ -71,7 +71,11 @@ function buildCase(seeds: readonly SupplySeed[], factors: Factors): Case {
     return supply(
       id,
       outlets.map((outlet) => outlet.bank),
-      { stock: seed.owned ? 0 : 1, total, mains: { from: millivolts(230000), to: millivolts(230000) } },
+      {
+        stock: seed.owned ? 0 : 1,
+        total,
+        source: { kind: 'mains', volts: { from: millivolts(230000), to: millivolts(230000) } },
+      },
     );
   });
   const uses = partUses(built.map((each) => each.feed));

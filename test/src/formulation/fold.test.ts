@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { choosingAims, choosingTiersOf, type ChoosingTier } from '../../../src/domain/aim.js';
+import { choosingAims, choosingTiersOf, type ChoosingCriterion } from '../../../src/domain/aim.js';
 import { minorUnits } from '../../../src/domain/quantities.js';
 import { foldedValue, foldsOf, unfolded, type Measures } from '../../../src/formulation/fold.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
@@ -23,7 +23,7 @@ import {
 const noisePrice = euros(20);
 
 /** A question on which every tier can be anything from nothing to its most; one unit costs `price` minor units. */
-function question(pedals: number, tiers: readonly ChoosingTier[], price: number): Question {
+function question(pedals: number, tiers: readonly ChoosingCriterion[], price: number): Question {
   const of = { digital: true, highGain: true, prefers: volts(9) };
   const all = Array.from({ length: pedals }, (_, index) => pedalOf(`pedal-${index}`, 1 + index, of));
   const supply = { ...supplyOf('supply', 0, [bankOf(2, [settingOf(9, 100)])]), price: minorUnits(price) };
@@ -46,13 +46,14 @@ const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
       leads: fc.nat({ max: 3 * pedals }),
       exposed: count,
       bricks: count,
+      sockets: count,
       parts: fc.nat({ max: 3 * pedals }),
       ...perPedalTier(() => count),
     })
     .map(({ units, leads, ...rest }) => ({ ...rest, money: units * price + leads * 500 }));
 };
 
-const figuresOf = (of: Measures, tiers: readonly ChoosingTier[]): readonly number[] =>
+const figuresOf = (of: Measures, tiers: readonly ChoosingCriterion[]): readonly number[] =>
   tiers.map((tier) => (tier === 'cost' ? of.money + noisePrice * of.exposed : of[tier]));
 
 const firstDifference = (one: readonly number[], two: readonly number[]): number =>
@@ -135,23 +136,33 @@ describe('a number', () => {
     const [inTens] = foldsOf(question(2, ['money'], 1000));
     const [inCents] = foldsOf(question(2, ['money'], 999));
     expect([inTens?.moneyUnit, inCents?.moneyUnit]).toEqual([500, 1]);
-    const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, parts: 0, ...perPedalTier(() => 0) };
+    const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, sockets: 0, parts: 0, ...perPedalTier(() => 0) };
     expect(inCents === undefined ? null : foldedValue(inCents, spent)).toBe(9990);
   });
 
   it('counts the noise price of every exposed pedal where cost is the aim, and only there', () => {
-    const exposed = { unpowered: 0, money: 3000, exposed: 2, bricks: 0, parts: 0, ...perPedalTier(() => 0) };
-    const told = (tier: ChoosingTier) =>
+    const exposed = {
+      unpowered: 0,
+      money: 3000,
+      exposed: 2,
+      bricks: 3,
+      sockets: 2,
+      parts: 0,
+      ...perPedalTier(() => 0),
+    };
+    const told = (tier: ChoosingCriterion) =>
       foldsOf(question(2, [tier], 1000)).flatMap((fold) => unfolded(fold, foldedValue(fold, exposed)));
     expect(told('cost')).toEqual([['cost', 7000]]);
     expect(told('money')).toEqual([['money', 3000]]);
     expect(told('exposed')).toEqual([['exposed', 2]]);
+    expect(told('bricks')).toEqual([['bricks', 3]]);
+    expect(told('sockets')).toEqual([['sockets', 2]]);
   });
 
   it('is nothing where any plan will do', () => {
     const [fold, ...more] = foldsOf(question(2, [], 1000));
     expect(more).toEqual([]);
-    const all = { unpowered: 1, money: 5000, exposed: 2, bricks: 3, parts: 4, ...perPedalTier(() => 2) };
+    const all = { unpowered: 1, money: 5000, exposed: 2, bricks: 3, sockets: 3, parts: 4, ...perPedalTier(() => 2) };
     expect(fold === undefined ? null : [foldedValue(fold, all), fold.greatest, unfolded(fold, 0)]).toEqual([0, 0, []]);
   });
 });

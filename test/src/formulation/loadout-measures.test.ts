@@ -56,6 +56,8 @@ describe('a loadout', () => {
       pedals: { twin: 2, boost: 1, echo: 1 },
       leads: { fan: 1, mini: 2 },
       exposed: 0,
+      bricks: 1,
+      sockets: 1,
       parts: 3,
       offPreferred: 1,
     });
@@ -66,7 +68,8 @@ describe('a loadout', () => {
   });
 
   it('of nothing counts nothing', () => {
-    expect(measured('apart')).toEqual({ pedals: {}, leads: {}, exposed: 0, parts: 0, offPreferred: 0 });
+    const nothing = { exposed: 0, bricks: 0, sockets: 0, parts: 0, offPreferred: 0 };
+    expect(measured('apart')).toEqual({ pedals: {}, leads: {}, ...nothing });
   });
 
   it.each<[number, string, readonly Hanging[]]>([

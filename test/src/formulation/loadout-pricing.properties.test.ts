@@ -47,6 +47,7 @@ const measuresOf = (
   money: leads.reduce((sum, kind) => sum + onePrice(leadAt(kind, bench.kinds)), price),
   exposed,
   bricks: 1,
+  sockets: 1,
   parts: leads.length,
   ...counted,
 });
@@ -64,7 +65,7 @@ function amountsOf(taken: Taken, price: number, features: Features, { question, 
   const measures = measuresOf(taken, price, question);
   for (const pedal of taken.pedals) add(pedal, 1);
   for (const kind of taken.leads) add(features.leads + kind, 1);
-  add(features.unit, 1);
+  for (const count of [features.unit, features.bricks, features.sockets]) add(count, 1);
   add(features.money, measures.money);
   earlier.forEach(({ fold }, step) => {
     add(features.earlier + step, foldedValue(fold, measures));
@@ -97,6 +98,8 @@ function tagsFrom(next: (most: number) => number, scale: number, features: Featu
   const typical = typicalCost(steps, scale, earlierTags);
   question.bench.classes.forEach((_, pedal) => (tags[pedal] = Math.round(((next(120) - 20) * typical) / 40)));
   tags[features.unit] = Math.round(((next(60) - 30) * typical) / 60);
+  tags[features.bricks] = -Math.round((next(30) * typical) / 90);
+  tags[features.sockets] = -Math.round((next(30) * typical) / 90);
   tags[features.money] = -next(3) * scale;
   tags.set(earlierTags, features.earlier);
   // What one minor unit of money costs in all.

@@ -147,14 +147,16 @@ describe('the rows of a cover', () => {
     ]);
   });
 
-  it.each<[Partial<Policy>, readonly number[]]>([
-    [{ bricks: 3 }, []],
-    [{ bricks: 2 }, [2]],
-    [{ sockets: 1 }, [1]],
-    [{ bricks: 2, sockets: 1 }, [1]],
-    [{ bricks: 0, sockets: 4 }, [0]],
-  ])('of bricks and sockets are there where they can bind: %j', (policy, expected) => {
-    expect(program({ policy }).bounds('bricks')).toEqual(expected);
+  it.each<[Partial<Policy>, readonly number[], readonly number[]]>([
+    [{ bricks: 3 }, [], []],
+    [{ bricks: 2 }, [2], []],
+    [{ sockets: 3 }, [], []],
+    [{ sockets: 1 }, [], [1]],
+    [{ bricks: 2, sockets: 1 }, [2], [1]],
+    [{ bricks: 0, sockets: 4 }, [0], []],
+  ])('of bricks and of sockets are there where they can bind: %j', (policy, bricks, sockets) => {
+    const { bounds } = program({ policy });
+    expect([bounds('bricks'), bounds('sockets')]).toEqual([bricks, sockets]);
   });
 
   it('of money are there where there is a budget', () => {

@@ -4,8 +4,9 @@ import { describe, expect, it } from 'vitest';
 import type { Engine } from '../../../solver/engines/engine.js';
 import { audit } from '../../../src/audit/audit.js';
 import { soundPlan } from '../../../src/audit/audit-wiring.js';
-import { tiersOf, tierValue, type Tier } from '../../../src/domain/aim.js';
+import { tiersOf, type Criterion } from '../../../src/domain/aim.js';
 import type { Board, Catalogue } from '../../../src/domain/board.js';
+import { criterionValue } from '../../../src/domain/judged-plan.js';
 import type { Feed } from '../../../src/domain/plan.js';
 import { supplyId } from '../../../src/domain/quantities.js';
 import { foldsOf } from '../../../src/formulation/fold.js';
@@ -37,7 +38,7 @@ const unasked: Engine = {
 };
 
 type Asked = { readonly board: Board; readonly catalogue: Catalogue; readonly question: Question };
-type Terms = { readonly tiers?: readonly Tier[]; readonly partial?: boolean; readonly required?: number };
+type Terms = { readonly tiers?: readonly Criterion[]; readonly partial?: boolean; readonly required?: number };
 
 function asked(board: Board, catalogue: Catalogue, terms: Terms = {}): Asked {
   const { tiers = tiersOf('cost').slice(1), partial = false, required = 0 } = terms;
@@ -53,7 +54,7 @@ const search = ({ question }: Asked, effort: Partial<Effort> = {}): Promise<Outc
 /** What feeds come to, tier by tier; the audit must find nothing wrong with them. */
 function figuresOf(feeds: readonly Feed[], { board, catalogue, question }: Asked): readonly number[] {
   const wiring = soundPlan(audit(board, catalogue, feeds, { partial: question.partial }));
-  return question.tiers.map((tier) => tierValue(tier, wiring.score, board.policy));
+  return question.tiers.map((tier) => criterionValue(tier, wiring, board.policy));
 }
 
 /** The figures of the best plan tier by tier, or that there is none. */

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { choosingAims, tiersOf, type Tier } from '../../../src/domain/aim.js';
+import { choosingAims, tiersOf, type Criterion } from '../../../src/domain/aim.js';
 import { compactProgram } from '../../../src/formulation/compact-program.js';
 import { coarse } from '../../../src/formulation/detail.js';
 import type { Model } from '../../../src/formulation/model.js';
@@ -13,13 +13,13 @@ import { stepsOf, tierValues, type Step } from '../../../src/formulation/tiers.j
 import { boardOf, catalogueOf, euros, pedalOf, policyOf } from '../../support/builders.js';
 
 /** A question about so many pedals, with a noise price of 20 euros. */
-const question = (pedals: number, tiers: readonly Tier[]): Question => {
+const question = (pedals: number, tiers: readonly Criterion[]): Question => {
   const all = Array.from({ length: pedals }, (_, index) => pedalOf(`pedal-${index}`, 10 + index));
   const board = boardOf(all, { policy: policyOf({ noisePrice: euros(20) }) });
   return questionOf(kitOf(board, catalogueOf([])), { tiers, partial: true });
 };
 
-/** A model whose columns 0 to 7 are the measures themselves; a unit of money is `price` minor units. */
+/** A model whose columns 0 to 8 are the measures themselves; a unit of money is `price` minor units. */
 function modelOf(of: Question, price: number): Model {
   const measure = (column: number, share = 1): Sum => new Sum().add(column, share);
   return {
@@ -33,6 +33,7 @@ function modelOf(of: Question, price: number): Model {
       ...perPedalTier(() => measure(5)),
       newlyExposed: measure(6),
       moved: measure(7),
+      sockets: measure(8),
     },
   };
 }
@@ -43,18 +44,29 @@ const valueOf = ({ objective }: Step, point: readonly number[]): number =>
 
 const points = (pedals: number): fc.Arbitrary<readonly number[]> => {
   const count = fc.nat({ max: pedals });
-  return fc.tuple(count, fc.nat({ max: 2 * pedals }), count, count, fc.nat({ max: 3 * pedals }), count, count, count);
+  return fc.tuple(
+    count,
+    fc.nat({ max: 2 * pedals }),
+    count,
+    count,
+    fc.nat({ max: 3 * pedals }),
+    count,
+    count,
+    count,
+    count,
+  );
 };
 
-const figuresOf = (point: readonly number[], tiers: readonly Tier[], price: number): readonly number[] => {
-  const [unpowered = 0, units = 0, exposed = 0, bricks = 0, parts = 0, offPreferred = 0, newlyExposed = 0, moved = 0] =
-    point;
+const figuresOf = (point: readonly number[], tiers: readonly Criterion[], price: number): readonly number[] => {
+  const [unpowered = 0, units = 0, exposed = 0, bricks = 0, parts = 0, offPreferred = 0, ...others] = point;
+  const [newlyExposed = 0, moved = 0, sockets = 0] = others;
   const money = units * price;
-  const all: Record<Tier, number> = {
+  const all: Record<Criterion, number> = {
     unpowered,
     money,
     exposed,
     bricks,
+    sockets,
     parts,
     ...perPedalTier(() => offPreferred),
     cost: money + 2000 * exposed,

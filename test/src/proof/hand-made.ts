@@ -1,7 +1,7 @@
 /** Boards small enough that a proof for them can be worked out by hand, with that proof. */
 import type { Board, Catalogue } from '../../../src/domain/board.js';
 import type { Score } from '../../../src/domain/plan.js';
-import { proofFormat, type Proof, type ProofStep, type ProofTier } from '../../../src/domain/proof.js';
+import { proofFormat, type Proof, type ProofStep, type ProofTags, type ProofTier } from '../../../src/domain/proof.js';
 import { partId, supplyId } from '../../../src/domain/quantities.js';
 import {
   bankOf,
@@ -153,6 +153,22 @@ export const short: Omit<HandMade, 'score'> = {
     { impossible: true, partial: true },
   ),
 };
+
+/**
+ * Three pedals, two supplies of two outputs, of which only one unit may be in use, or has a socket: a unit is charged 2 for
+ * that, as much as its two pedals are worth.
+ */
+export const limitedTo = (limit: 'bricks' | 'sockets', most: number): Omit<HandMade, 'score'> => ({
+  board: boardOf(short.board.pedals, { policy: policyOf({ noisePrice: euros(0), [limit]: most }) }),
+  catalogue: catalogueOf(['twin', 'pair'].map((id) => supplyOf(id, 10, [bankOf(2, [nine])]))),
+  proof: withTags(short.proof, { [limit]: -2 }),
+});
+
+/** A proof of one step and one case with more tags. */
+export const withTags = (proof: Proof, more: Partial<ProofTags>): Proof => ({
+  ...proof,
+  steps: proof.steps.map((step) => ({ ...step, tree: { tags: { pedals: {}, ...step.tree.tags, ...more } } })),
+});
 
 /**
  * Two pedals, two free chain leads or one for money: `fan` is owned once, and `spare` alike can be bought for 5 euros. Four

@@ -26,6 +26,17 @@ describe('a proof file', () => {
     },
   );
 
+  it('of the earlier format is refused for that alone', () => {
+    const earlier = { ...proof, format: 'boardfeed/proof/1', steps: [{ ...step, tree: { tags: { bricks: 1 } } }] };
+    const parsed = parseProof(copyOf(earlier));
+    if (parsed.kind === 'proof') throw new Error('it is a proof');
+    const [fault, ...others] = parsed.faults;
+    expect(others).toEqual([]);
+    expect(fault?.path).toEqual(['format']);
+    expect(fault?.message).toMatch(/boardfeed\/proof\/1 .* boardfeed\/proof\/2/);
+    expect(fault?.remedy).toMatch(/Write the proof again/);
+  });
+
   it('is read however deep its tree is', () => {
     let tree: ProofNode = { tags: { pedals: {} } };
     for (let depth = 0; depth < 20_000; depth += 1)
@@ -59,6 +70,7 @@ describe('a proof file', () => {
       withNode({ tags: { pedals: {}, leads: [{ parts: ['x'], tag: -1 }] } }),
       'steps.0.tree.tags.leads.0.tag',
     ],
+    ['a tag of sockets above zero', withNode({ tags: { pedals: {}, sockets: 1 } }), 'steps.0.tree.tags.sockets'],
     ['a tag of the budget above zero', withNode({ tags: { pedals: {}, budget: 1 } }), 'steps.0.tree.tags.budget'],
     [
       'a branch with half a case',

@@ -103,7 +103,7 @@ export const expectedCatalogue = {
       name: 'Quay 6',
       price: 11_900,
       stock: 3,
-      mains: { from: 100_000, to: 240_000 },
+      source: { kind: 'mains', volts: { from: 100_000, to: 240_000 } },
       total: { kind: 'current', microamps: 1_800_000 },
       banks: [
         {

@@ -30,7 +30,7 @@ export const bankFrom = (firstOutput: number, outputs: number, fields: Partial<B
 
 /** A supply for 50 euros that takes any usual mains, with banks that are numbered already. */
 export const supplyOf = (id: string, banks: readonly Bank[], fields: Partial<Supply> = {}): Supply => ({
-  ...builders.supplyOf(id, 50, [], { mains: { from: volts(100), to: volts(240) }, ...fields }),
+  ...builders.supplyOf(id, 50, [], { ...builders.onMains(100, 240), ...fields }),
   banks,
 });
 

@@ -58,9 +58,7 @@ async function readProof(path: string): Promise<ReadResult<Proof>> {
   if (parsed.kind === 'proof') return { kind: 'read', value: parsed.proof };
   const faults: readonly InputFault[] = parsed.faults
     .slice(0, mostFaults)
-    .map((fault) =>
-      faultAt(fault.path, { message: `${fault.message}.`, remedy: 'Give the file as boardfeed wrote it.' }),
-    );
+    .map(({ path: at, ...words }) => faultAt(at, words));
   return { kind: 'faulty', faults, more: parsed.faults.length - faults.length };
 }
 

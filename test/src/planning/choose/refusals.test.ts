@@ -10,6 +10,7 @@ import {
   factor,
   listed,
   milliamps,
+  onMains,
   pedalOf,
   policyOf,
   powerTotal,
@@ -37,7 +38,7 @@ describe('why an output does not feed a pedal', () => {
       'mains',
       {
         pedals: one(),
-        supplies: [box(1, {}, { mains: { from: volts(100), to: volts(120) } })],
+        supplies: [box(1, {}, onMains(100, 120))],
         policy: { mains: volts(230) },
       },
       /100 V.*120 V.*230 V/,

@@ -1,6 +1,6 @@
 /** Rules that speak of a supply at a venue, or of the wiring as a whole. */
 import type { WiredFeed } from '../../../../src/domain/board.js';
-import { euros, volts } from '../../../support/builders.js';
+import { euros, onMains, volts } from '../../../support/builders.js';
 import { box, flip, one, pairWith } from '../trials/trial.js';
 import { plug, ruleCase, type RuleCase } from './plugged-case.js';
 
@@ -15,7 +15,7 @@ export const ofTheWhole: readonly RuleCase[] = [
     'other volts at the venue',
     {
       pedals: one(),
-      supplies: [box(1, {}, { mains: { from: volts(100), to: volts(127) } })],
+      supplies: [box(1, {}, onMains(100, 127))],
       policy: { mains: volts(230) },
       wiring: alone,
     },

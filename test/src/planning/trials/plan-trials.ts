@@ -1,8 +1,8 @@
 /** Trials of the rules that speak of the whole plan: mains, stock and limits. */
-import { bankOf, euros, listed, pedalOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
+import { bankOf, euros, listed, onMains, pedalOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
 import { box, fan, flip, one, pairWith, paying, trial, type Trial } from './trial.js';
 
-const mainsUpTo = (most: number) => ({ mains: { from: volts(100), to: volts(most) } });
+const mainsUpTo = (most: number) => onMains(100, most);
 const at230 = { mains: volts(230) };
 
 const mains: readonly Trial[] = [

@@ -26,7 +26,7 @@ describe('a table of supplies', () => {
           name: 'Quay 6',
           price: 11_900,
           stock: 3,
-          mains: { from: 100_000, to: 240_000 },
+          source: { kind: 'mains', volts: { from: 100_000, to: 240_000 } },
           total: { kind: 'current', microamps: 1_800_000 },
           banks: [
             { firstOutput: 1, outputs: 4, settings: [setting(9, 100)], joins: [], total: null },
@@ -44,7 +44,7 @@ describe('a table of supplies', () => {
           id: 'twin',
           price: 1000,
           stock: null,
-          mains: { from: 230_000, to: 230_000 },
+          source: { kind: 'mains', volts: { from: 230_000, to: 230_000 } },
           banks: [{ isolated: true }, { isolated: false, joins: ['series', 'parallel'] }, { outputs: 3 }],
         },
       ],

@@ -27,7 +27,7 @@ describe('a supply', () => {
       name: 'Quay',
       price: 500,
       stock: null,
-      mains: { from: 230_000, to: 230_000 },
+      source: { kind: 'mains', volts: { from: 230_000, to: 230_000 } },
       total: { kind: 'current', microamps: 1_800_000 },
       banks: [
         {
@@ -72,16 +72,16 @@ describe('a supply', () => {
   });
 
   it('accepts one figure of mains volts, or all between two, both included', () => {
-    expect(resolved(supply('regulated: true, mains: 115'))?.mains).toEqual({ from: 115_000, to: 115_000 });
-    expect(resolved(supply('regulated: true, mains: {from: 100, to: 240}'))?.mains).toEqual({
+    expect(resolved(supply('regulated: true, mains: 115'))?.source.volts).toEqual({ from: 115_000, to: 115_000 });
+    expect(resolved(supply('regulated: true, mains: {from: 100, to: 240}'))?.source.volts).toEqual({
       from: 100_000,
       to: 240_000,
     });
-    expect(resolved(supply('regulated: true, mains: {from: 230, to: 230}'))?.mains).toEqual({
+    expect(resolved(supply('regulated: true, mains: {from: 230, to: 230}'))?.source.volts).toEqual({
       from: 230_000,
       to: 230_000,
     });
-    expect(resolved(supply('regulated: true'))?.mains).toBeNull();
+    expect(resolved(supply('regulated: true'))?.source.volts).toBeNull();
   });
 
   it('has a stock, which may be none, or no limit', () => {

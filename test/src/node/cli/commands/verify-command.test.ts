@@ -152,6 +152,14 @@ describe('a file that cannot be read, exit code 3', () => {
     await faulty({ ...known(gigBoard), plan: proof }, /proof-0\.json:1:\d+ format: /);
   });
 
+  test('a proof of an earlier version', async () => {
+    const of = await changed(known(gigBoard), 'proof', 'boardfeed/proof/2', 'boardfeed/proof/1');
+    await faulty(
+      of,
+      /^\S+changed-proof\.json:1:\d+ format: the proof has the format boardfeed\/proof\/1 [^\n]* Write the proof again [^\n]*\n$/,
+    );
+  });
+
   test('half a proof', async () => {
     const of = await changed(known(gigBoard), 'proof', /"value":[^]*/, '');
     await faulty(of, /changed-proof\.json:\d+:\d+: not valid JSON/);
@@ -175,7 +183,7 @@ describe('choose --proof', () => {
     expect(await readFile(path, 'utf8')).toBe('mine');
     const forced = await toPlace(path, '--force');
     expect(forced.code).toBe(0);
-    expect(await readFile(path, 'utf8')).toContain('"boardfeed/proof/1"');
+    expect(await readFile(path, 'utf8')).toContain('"boardfeed/proof/2"');
   });
 
   test('says before the search that it cannot write there', async () => {

@@ -1,0 +1,21 @@
+import type { Source } from '../domain/source.js';
+import type { Supply } from '../domain/supply.js';
+
+/** What the rules make of a supply by what it stands on: the audit's own view, which asks nobody else. */
+type View = {
+  /** It counts as a supply in use. */
+  readonly isBrick: boolean;
+  readonly takesSocket: boolean;
+  /** What hangs on it gets there by a plug, so that plugs and polarities have to agree. */
+  readonly offersPlug: boolean;
+};
+
+const views: Readonly<Record<Source['kind'], View>> = {
+  mains: { isBrick: true, takesSocket: true, offersPlug: true },
+};
+
+type Standing = { readonly supply: Supply };
+
+export const isBrick = ({ supply }: Standing): boolean => views[supply.source.kind].isBrick;
+export const takesSocket = ({ supply }: Standing): boolean => views[supply.source.kind].takesSocket;
+export const offersPlug = ({ supply }: Standing): boolean => views[supply.source.kind].offersPlug;

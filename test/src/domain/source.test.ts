@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+
+import { acceptsVenue, natureOf } from '../../../src/domain/source.js';
+import { onMains, volts } from '../../support/builders.js';
+
+describe('a source', () => {
+  it.each([
+    ['nothing is known of the venue', null, onMains(100, 240), true],
+    ['nothing is known at all', null, onMains(), true],
+    ['the venue has the least that it accepts', 100, onMains(100, 240), true],
+    ['the venue has the most that it accepts', 240, onMains(100, 240), true],
+    ['the venue has a millivolt less', 99.999, onMains(100, 240), false],
+    ['the venue has a millivolt more', 240.001, onMains(100, 240), false],
+    ['it does not say what it accepts', 230, onMains(), false],
+  ])('suits a venue, or not: %s', (_, venue, { source }, expected) => {
+    expect(acceptsVenue(source, venue === null ? null : volts(venue))).toBe(expected);
+  });
+
+  it('on mains makes a brick of a unit, which takes a socket and feeds by plugs', () => {
+    expect(natureOf(onMains(100, 240).source)).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'plug' });
+  });
+});
