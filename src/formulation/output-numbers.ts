@@ -1,3 +1,4 @@
+import { outputsOf as numbersOfBank } from '../domain/kit.js';
 import type { Supply } from '../domain/supply.js';
 import type { Hung } from '../loadout/loadout.js';
 import { voltsOf } from '../loadout/solo-uses.js';
@@ -45,8 +46,8 @@ const isOn = (berth: Berth | null, { supply, unit }: NumberedUnit): berth is Ber
   berth !== null && berth.supply === supply.id && berth.unit === unit;
 
 function numbersOf({ banks }: Supply, index: number): number[] {
-  const { firstOutput = 0, outputs = 0 } = banks[index] ?? {};
-  return Array.from({ length: outputs }, (_, at) => firstOutput + at);
+  const bank = banks[index];
+  return bank === undefined ? [] : [...numbersOfBank(bank)];
 }
 
 /** How many of a unit's pedals keep their outputs when these are numbered as above. */

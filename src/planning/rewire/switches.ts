@@ -1,4 +1,4 @@
-import { bankOfOutput, type Kit } from '../../domain/kit.js';
+import { bankOfOutput, type Kit, outputsOf } from '../../domain/kit.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { Feed, Place } from '../../domain/plan.js';
 import type { Millivolts } from '../../domain/quantities.js';
@@ -53,8 +53,8 @@ function bankIn({ supplies }: Kit, feed: Feed, output: number): Bank | undefined
   return supply === undefined ? undefined : bankOfOutput(supply, output);
 }
 
-const underOneSwitch = ({ switching, firstOutput, outputs }: Bank, output: number): readonly number[] =>
-  switching === 'each' ? [output] : Array.from({ length: outputs }, (_, at) => firstOutput + at);
+const underOneSwitch = (bank: Bank, output: number): readonly number[] =>
+  bank.switching === 'each' ? [output] : outputsOf(bank);
 
 /** What the feeds on some outputs say of their volts, where they agree. */
 function voltsToday(place: Place, today: readonly Feed[]): Millivolts | null {

@@ -1,3 +1,4 @@
+import { outputsOf } from '../../domain/kit.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Bank, Setting } from '../../domain/supply.js';
 import { bankOf } from './inventory.js';
@@ -35,7 +36,7 @@ export function freeOutputs({ marks }: Speech, unit: UnitUse): readonly FreeOutp
 /** The bank's unused outputs, in runs of neighbours. */
 function freeRuns(bank: Bank, taken: ReadonlySet<number>): readonly (readonly number[])[] {
   const runs: number[][] = [];
-  for (let output = bank.firstOutput; output < bank.firstOutput + bank.outputs; output += 1) {
+  for (const output of outputsOf(bank)) {
     if (taken.has(output)) continue;
     const run = runs.at(-1);
     if (run?.at(-1) === output - 1) run.push(output);
@@ -62,11 +63,7 @@ function freeSettings({ outputs, supply }: UnitUse, bank: Bank): readonly Settin
 }
 
 /** "5–8": the numbers of a bank's outputs. */
-export const bankOutputs = ({ dash }: Marks, { firstOutput, outputs }: Bank): string =>
-  rangeText(
-    Array.from({ length: outputs }, (_, at) => firstOutput + at),
-    dash,
-  );
+export const bankOutputs = ({ dash }: Marks, bank: Bank): string => rangeText(outputsOf(bank), dash);
 
 const rangeText = (run: readonly number[], dash: string): string =>
   run.length === 1 ? String(run[0] ?? '') : `${run[0] ?? ''}${dash}${run.at(-1) ?? ''}`;

@@ -1,3 +1,4 @@
+import { outputsOf } from '../../domain/kit.js';
 import type { FeedRow } from './feed-row.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
 import { bankOf, type Inventory } from './inventory.js';
@@ -67,7 +68,7 @@ function switchTexts({ inventory, marks }: Speech, { unit, name, leads }: UnitHo
       const bank = bankOf(unit.supply, output);
       if (bank.settings.length < 2 || setting === undefined) return [];
       const all = bank.switching === 'together' && bank.outputs > 1;
-      const outputs = all ? Array.from({ length: bank.outputs }, (_, next) => bank.firstOutput + next) : [output];
+      const outputs = all ? outputsOf(bank) : [output];
       return [`${name}, ${outputsText(outputs, marks.dash)}${all ? ' together' : ''}: ${voltsText(setting)}.`];
     }),
   );
