@@ -11,8 +11,8 @@ import { compareBills, type Bill } from './lead-pieces.js';
 import { hangingsOn, type Hanging } from './output-hangings.js';
 import { setupOf, type OutputQuestion, type OutputSetup } from './output-setup.js';
 import { worstFirst } from './severity.js';
-import { wiredFeeds } from './wired-feeds.js';
-import { behind } from './wired-polarities.js';
+import { wiredFeeds } from '../today/wired-feeds.js';
+import { behind } from '../today/wired-polarities.js';
 
 export type { OutputQuestion } from './output-setup.js';
 

@@ -1,5 +1,5 @@
 import type { Kit } from '../../domain/kit.js';
-import { audit, type AuditReport } from '../../audit/audit.js';
+import type { AuditReport } from '../../audit/audit.js';
 import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
@@ -7,7 +7,8 @@ import { feedMillivolts, type Place, type Purchase, type Wiring } from '../../do
 import type { Millivolts, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import { worstFirst } from './severity.js';
-import { wiredFeeds, type OpenSplit } from './wired-feeds.js';
+import { todaysWiring } from '../today/todays-wiring.js';
+import type { OpenSplit } from '../today/wired-feeds.js';
 
 /** What breaks no rule and still is worth knowing. */
 export type SoftFinding =
@@ -58,16 +59,14 @@ export type Check = {
  * @throws RangeError when the wiring plugs a pedal twice or one that is none of the board's; no board that was read does.
  */
 export function check(kit: Kit): Check {
-  const { board, catalogue } = kit;
-  const { feeds, splits } = wiredFeeds(kit);
-  const report = audit(board, catalogue, feeds, { partial: true });
+  const { splits, report } = todaysWiring(kit);
   const [malformed] = report.malformed;
   if (malformed !== undefined) throw new RangeError(`the wiring cannot be judged: ${malformed.message}`);
   const { violations, wiring } = report;
   return {
     status: violations.length === 0 ? 'safe' : 'unsafe',
     findings: worstFirst(violations),
-    soft: softFindings(board, report, splits),
+    soft: softFindings(kit.board, report, splits),
     wiring,
   };
 }

@@ -6,7 +6,7 @@ import type { Millivolts, PartId } from '../../domain/quantities.js';
 import { addBills, adapterShapes, availabilityOf, compareBills, noBill, piecesOf, type Bill } from './lead-pieces.js';
 import { cheapestWays, type Exit } from './lead-ways.js';
 import type { OutputQuestion, OutputSetup } from './output-setup.js';
-import { behind } from './wired-polarities.js';
+import { behind } from '../today/wired-polarities.js';
 
 /** One way to hang the pedal on the output, with what hangs there already, and what its leads cost. */
 export type Hanging = { readonly wired: readonly WiredFeed[]; readonly bill: Bill };

@@ -1,10 +1,10 @@
 import { withBoard } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { audit, type AuditReport } from '../../audit/audit.js';
+import type { AuditReport } from '../../audit/audit.js';
 import type { Board, WiredFeed } from '../../domain/board.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import { usesOfParts } from './lead-pieces.js';
-import { wiredFeeds } from './wired-feeds.js';
+import { todaysWiring } from '../today/todays-wiring.js';
 
 /** Can this pedal be plugged into that output? */
 export type OutputQuestion = {
@@ -30,18 +30,17 @@ export type OutputSetup = {
 };
 
 export function setupOf(kit: Kit, question: OutputQuestion): OutputSetup {
-  const { board, catalogue } = kit;
+  const { board } = kit;
   const rest = board.wiring.filter(({ pedal }) => pedal !== question.pedal);
   const inPlace = rest.some((wired) => isOnUnit(wired, question));
   const around = inPlace ? { ...board, wiring: rest } : aloneOn(board, rest);
   const company = around.wiring.filter((wired) => isOnOutput(wired, question));
-  const before = audit(around, catalogue, wiredFeeds(withBoard(kit, around)).feeds, { partial: true });
   return {
     board: around,
     inPlace,
     company,
     others: around.wiring.filter((wired) => !company.includes(wired)),
-    before,
+    before: todaysWiring(withBoard(kit, around)).report,
   };
 }
 

@@ -7,8 +7,8 @@ import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer, Gap } from '../answer.js';
 import { ask, questionFor, type Ask, type Asked } from '../asking/ask.js';
 import { auditedIfSound } from '../asking/audited.js';
+import { keepsPinned } from '../asking/keeps-pinned.js';
 import { firstPlans } from './first-plans.js';
-import { keepsPinned } from '../rewire/moves.js';
 import { reasonsOf } from './reasons.js';
 
 /** A board to be powered, and how. */

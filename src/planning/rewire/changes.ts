@@ -2,6 +2,7 @@ import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
+import type { TodaysWiring } from '../today/todays-wiring.js';
 import { usesOfParts } from '../check/lead-pieces.js';
 import { moveReason, type MoveReason } from './move-reasons.js';
 import { isSamePlace } from './places.js';
@@ -27,14 +28,14 @@ export type Changes = {
   readonly unlisted: readonly { readonly part: PartId; readonly units: number }[];
 };
 
-/** How to come from today's feeds to the plan, and why. The plan keeps every hard rule. */
-export function changesOf(kit: Kit, today: readonly Feed[], wiring: JudgedPlan): Changes {
-  const before = new Map(today.map((feed) => [feed.pedal, feed]));
+/** How to come from today's wiring to the plan, and why. The plan keeps every hard rule. */
+export function changesOf(kit: Kit, today: TodaysWiring, wiring: JudgedPlan): Changes {
+  const before = new Map(today.feeds.map((feed) => [feed.pedal, feed]));
   const pairs = wiring.feeds.flatMap((to) => {
     const from = before.get(to.pedal);
     return from === undefined ? [] : [{ from, to }];
   });
-  const { steps, touched } = stepsBetween(kit, today, wiring.feeds);
+  const { steps, touched } = stepsBetween(kit, today.feeds, wiring.feeds);
   const stays = pairs.filter(({ from, to }) => isSamePlace(from, to)).map(({ to }) => to.pedal);
   return {
     stays,

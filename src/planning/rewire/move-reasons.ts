@@ -4,6 +4,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
+import type { TodaysWiring } from '../today/todays-wiring.js';
 import { isSameOutlet, meet } from './places.js';
 import { worstFirst } from '../check/severity.js';
 
@@ -21,7 +22,7 @@ export type MoveReason =
 export type Replugging = {
   readonly kit: Kit;
   /** How everything is plugged today. */
-  readonly today: readonly Feed[];
+  readonly today: TodaysWiring;
   /** The plan. */
   readonly wiring: JudgedPlan;
 };
@@ -47,7 +48,7 @@ export function moveReason(of: Replugging, back: Feed): MoveReason {
 }
 
 /** Who hangs on today's outputs in the plan: those who do today, too, can share them; the others are in the way. */
-function neighboursOf({ today }: Replugging, others: readonly Feed[], back: Feed) {
+function neighboursOf({ today: { feeds: today } }: Replugging, others: readonly Feed[], back: Feed) {
   const near = others.filter((feed) => meet(feed, back));
   const company = near.filter(
     (feed) =>
@@ -57,7 +58,7 @@ function neighboursOf({ today }: Replugging, others: readonly Feed[], back: Feed
 }
 
 /** The ways to hang the pedal there again: with the leads of today, or with those that the plan has there. */
-function hangings({ today }: Replugging, back: Feed, company: readonly Feed[]): readonly (readonly Feed[])[] {
+function hangings({ today: { feeds: today } }: Replugging, back: Feed, company: readonly Feed[]): readonly (readonly Feed[])[] {
   const asToday = company.map((feed) => today.find(({ pedal }) => pedal === feed.pedal) ?? feed);
   const chains = new Set(company.map(({ chain }) => chain));
   return [[back, ...asToday], ...[...chains, null].map((chain) => [{ ...back, chain }, ...company])];
@@ -73,11 +74,11 @@ type Outcome = {
 
 function outcomeOf({ kit: { board, catalogue }, today, wiring }: Replugging, feeds: readonly Feed[]): Outcome {
   const report = audit(board, catalogue, feeds, { partial: true });
-  const before = audit(board, catalogue, today, { partial: true }).wiring.exposed;
+  const exposed = new Set([...today.report.wiring.exposed, ...wiring.exposed]);
   return {
     violations: worstFirst(report.violations),
     money: report.wiring.score.money - wiring.score.money,
-    exposed: report.wiring.exposed.filter((pedal) => ![...before, ...wiring.exposed].includes(pedal)),
+    exposed: report.wiring.exposed.filter((pedal) => !exposed.has(pedal)),
   };
 }
 

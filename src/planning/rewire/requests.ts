@@ -1,5 +1,4 @@
 import type { Kit } from '../../domain/kit.js';
-import { audit } from '../../audit/audit.js';
 import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
@@ -10,7 +9,7 @@ import { nothingToday } from '../../loadout/today.js';
 import type { Reason, RewireRequest } from '../answer.js';
 import { termsOf, type Wishes } from './rewire-terms.js';
 import { worstFirst } from '../check/severity.js';
-import { wiredFeeds } from '../check/wired-feeds.js';
+import type { TodaysWiring } from '../today/todays-wiring.js';
 
 type RequestReason = Extract<Reason, { kind: 'request' }>;
 
@@ -19,14 +18,10 @@ type RequestReason = Extract<Reason, { kind: 'request' }>;
  * many; where there is no such one, a set of which none can stay. Nothing when the board is impossible even without all of
  * them, or when the time runs out first.
  */
-export async function requestsInTheWay(
-  kit: Kit,
-  wishes: Wishes & { readonly partial?: boolean },
-  effort: Effort,
-): Promise<readonly RequestReason[]> {
-  const { board } = kit;
-  const requests = requestsOf(kit, wishes);
-  const trial: Trial = { kit, wishes, requests, effort: { ...effort, onProgress: undefined } };
+export async function requestsInTheWay(asked: Wished, effort: Effort): Promise<readonly RequestReason[]> {
+  const { board } = asked.kit;
+  const requests = requestsOf(asked);
+  const trial: Trial = { ...asked, requests, effort: { ...effort, onProgress: undefined } };
   if (requests.length === 0 || (await without(requests, trial)) === null) return [];
   const single: RequestReason[] = [];
   for (const request of requests) {
@@ -38,9 +33,14 @@ export async function requestsInTheWay(
   return [reasonFor(set.requests, set.found, board)];
 }
 
-type Trial = {
+/** A board, how it is plugged today, and what is wished for. */
+type Wished = {
   readonly kit: Kit;
+  readonly plugged: TodaysWiring;
   readonly wishes: Wishes & { readonly partial?: boolean };
+};
+
+type Trial = Wished & {
   readonly requests: readonly RewireRequest[];
   readonly effort: Effort;
 };
@@ -48,10 +48,10 @@ type Trial = {
 /** A plan was found; with the least money that one takes, where that was asked. */
 type Found = { readonly money: MinorUnits | null };
 
-function requestsOf(kit: Kit, { keep = [], buy, budget }: Wishes): readonly RewireRequest[] {
-  const today = keep.length === 0 ? [] : wrongToday(kit);
+function requestsOf({ plugged, wishes: { keep = [], buy, budget } }: Wished): readonly RewireRequest[] {
+  const wrong = worstFirst(plugged.report.violations);
   return [
-    ...keep.map((pedal) => ({ kind: 'keep', pedal, why: whyNot(pedal, today) }) as const),
+    ...keep.map((pedal) => ({ kind: 'keep', pedal, why: whyNot(pedal, wrong) }) as const),
     ...(buy === 'never' ? [{ kind: 'buy never' } as const] : []),
     ...(budget === undefined ? [] : [{ kind: 'budget', allowed: budget } as const]),
   ];
@@ -61,21 +61,15 @@ function requestsOf(kit: Kit, { keep = [], buy, budget }: Wishes): readonly Rewi
 const whyNot = (pedal: PedalId, wrong: readonly Violation[]): Violation | null =>
   wrong.find(({ pedals }) => pedals.length === 1 && pedals[0] === pedal) ?? null;
 
-/** What is wrong with today's wiring, the worst first. */
-function wrongToday(kit: Kit): readonly Violation[] {
-  const { violations } = audit(kit.board, kit.catalogue, wiredFeeds(kit).feeds, { partial: true });
-  return worstFirst(violations);
-}
-
 /** What a plan without some of the requests comes to; null when there is none, or none was found in time. */
 async function without(lifted: readonly RewireRequest[], trial: Trial): Promise<Found | null> {
-  const { kit, wishes, effort } = trial;
+  const { kit, plugged, wishes, effort } = trial;
   const keep = (wishes.keep ?? []).filter(
     (pedal) => !lifted.some((request) => request.kind === 'keep' && request.pedal === pedal),
   );
   const buys = lifted.some(({ kind }) => kind === 'buy never');
   const spends = lifted.some(({ kind }) => kind === 'budget');
-  const terms = termsOf(kit, {
+  const terms = termsOf(kit, plugged, {
     keep,
     ...(wishes.buy === undefined || buys ? {} : { buy: wishes.buy }),
     ...(wishes.budget === undefined || spends ? {} : { budget: wishes.budget }),

@@ -1,10 +1,9 @@
 import { withNothingForSale, withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Feed } from '../../domain/plan.js';
-import { audit } from '../../audit/audit.js';
+import type { Board } from '../../domain/board.js';
 import type { MinorUnits, PedalId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
-import { wiredFeeds } from '../check/wired-feeds.js';
+import type { TodaysWiring } from '../today/todays-wiring.js';
 
 /** What is asked for beside the board when it is to be re-plugged. */
 export type Wishes = {
@@ -16,21 +15,19 @@ export type Wishes = {
   readonly budget?: MinorUnits;
 };
 
-/** The kit and today's wiring as the wishes leave them; today's feeds are read once. */
-export type RewireTerms = { readonly kit: Kit; readonly today: Today; readonly feeds: readonly Feed[] };
+/** The kit as the wishes leave it, and how the new plan is compared with today's wiring. */
+export type RewireTerms = { readonly kit: Kit; readonly today: Today };
 
 /** @throws RangeError when a pedal to keep is not plugged in today. */
-export function termsOf(kit: Kit, wishes: Wishes): RewireTerms {
+export function termsOf(kit: Kit, plugged: TodaysWiring, wishes: Wishes): RewireTerms {
   const { keep = [], buy = 'allow', budget = kit.board.policy.budget } = wishes;
-  const allowed = withPolicy(buy === 'never' ? withNothingForSale(kit) : kit, { budget });
-  const { feeds } = wiredFeeds(allowed);
-  return { kit: allowed, today: todayOf(allowed, feeds, keep), feeds };
+  const allowed = buy === 'never' ? withNothingForSale(kit) : kit;
+  return { kit: withPolicy(allowed, { budget }), today: todayOf(kit.board, plugged, keep) };
 }
 
-function todayOf({ board, catalogue }: Kit, feeds: readonly Feed[], keep: readonly PedalId[]): Today {
-  const berths = berthsOf(board.wiring);
+function todayOf({ wiring }: Board, { report }: TodaysWiring, keep: readonly PedalId[]): Today {
+  const berths = berthsOf(wiring);
   const adrift = keep.find((pedal) => !berths.has(pedal));
   if (adrift !== undefined) throw new RangeError(`the pedal "${adrift}" is not plugged in today, so it cannot stay`);
-  const { wiring } = audit(board, catalogue, feeds, { partial: true });
-  return { berths, exposed: new Set(wiring.exposed), pinned: new Set(keep) };
+  return { berths, exposed: new Set(report.wiring.exposed), pinned: new Set(keep) };
 }

@@ -6,6 +6,7 @@ import { changesOf } from './changes.js';
 import { requestsInTheWay } from './requests.js';
 import { termsOf, type Wishes } from './rewire-terms.js';
 import { withTodaysLeads } from './todays-leads.js';
+import { todaysWiring } from '../today/todays-wiring.js';
 
 export type RewireOptions = Wishes &
   SearchOptions & {
@@ -23,15 +24,16 @@ export type RewireOptions = Wishes &
  */
 export async function rewire(kit: Kit, options: RewireOptions = {}): Promise<Answer> {
   const { partial = false } = options;
-  const terms = termsOf(kit, options);
+  const plugged = todaysWiring(kit);
+  const terms = termsOf(kit, plugged, options);
   const effort = effortOf(options);
   const answer = await answerTo({ kit: terms.kit, today: terms.today, aim: 'moves', partial, effort });
   if (answer.kind === 'stopped') return answer;
   if (answer.kind === 'plan') {
-    const wiring = withTodaysLeads(answer.wiring, terms, partial);
-    return { ...answer, wiring, changes: changesOf(terms.kit, terms.feeds, wiring) };
+    const wiring = withTodaysLeads(answer.wiring, plugged.feeds, { kit: terms.kit, partial });
+    return { ...answer, wiring, changes: changesOf(terms.kit, plugged, wiring) };
   }
-  const requests = await requestsInTheWay(kit, options, effort);
+  const requests = await requestsInTheWay({ kit, plugged, wishes: options }, effort);
   return { ...answer, reasons: [...requests, ...answer.reasons.filter((reason) => !isTold(reason, requests))] };
 }
 

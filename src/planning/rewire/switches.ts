@@ -4,7 +4,7 @@ import type { Feed, Place } from '../../domain/plan.js';
 import type { Millivolts } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import { isSameUnit } from './places.js';
-import { behind } from '../check/wired-polarities.js';
+import { behind } from '../today/wired-polarities.js';
 
 /** A switch that sets the volts of an output, or of all outputs of a bank that is switched together. */
 export type VoltsSwitch = {

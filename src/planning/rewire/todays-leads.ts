@@ -3,14 +3,17 @@ import { compareScores } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import { isSameFeed, isSameOutlet, isSamePlace } from './places.js';
-import type { RewireTerms } from './rewire-terms.js';
-import { auditedIfSound } from '../asking/audited.js';
+import { auditedIfSound, type Judging } from '../asking/audited.js';
 
 /**
  * The plan with today's leads at the pedals that stay, wherever that is worth as much under the aim `moves`: a search counts
  * leads, and of like ones it takes any.
  */
-export function withTodaysLeads(wiring: JudgedPlan, { kit, feeds: today }: RewireTerms, partial: boolean): JudgedPlan {
+export function withTodaysLeads(
+  wiring: JudgedPlan,
+  today: readonly Feed[],
+  { kit, partial }: Omit<Judging, 'moves'>,
+): JudgedPlan {
   const before = new Map(today.map((feed) => [feed.pedal, feed]));
   const changed = wiring.feeds.filter((feed) => {
     const old = before.get(feed.pedal);

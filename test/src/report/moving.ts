@@ -1,4 +1,4 @@
-import { wiredFeeds } from '../../../src/planning/check/wired-feeds.js';
+import { todaysWiring } from '../../../src/planning/today/todays-wiring.js';
 import { kitOf } from '../../../src/domain/kit.js';
 import { millivolts } from '../../../src/domain/quantities.js';
 import type { Answer } from '../../../src/planning/answer.js';
@@ -24,7 +24,7 @@ export function moving(named: (id: string) => string) {
     .map((feed) => wiredOf(elsewhere.get(feed.pedal) ?? feed));
   const dropped = wiredOf(feedOf('nowhere', 'joiner', 8));
   const board = { ...all.board, wiring: [...wiring, dropped] };
-  const changes = changesOf(kitOf(board, all.catalogue), wiredFeeds(kitOf(board, all.catalogue)).feeds, all.wiring);
+  const changes = changesOf(kitOf(board, all.catalogue), todaysWiring(kitOf(board, all.catalogue)), all.wiring);
   const plan: Plan = { kind: 'plan', aim: 'moves', wiring: all.wiring, gap: null, reasons: all.reasons, changes };
   return { ...all, board, plan };
 }

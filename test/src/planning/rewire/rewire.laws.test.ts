@@ -7,7 +7,7 @@ import type { Wiring } from '../../../../src/domain/plan.js';
 import type { Answer } from '../../../../src/planning/answer.js';
 import { check } from '../../../../src/planning/check/check.js';
 import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewire.js';
-import { wiredFeeds } from '../../../../src/planning/check/wired-feeds.js';
+import { wiredFeeds } from '../../../../src/planning/today/wired-feeds.js';
 import type { Case } from '../../../support/arbitraries.js';
 import { owning, wiredCase } from '../../../support/arbitrary-wirings.js';
 import { sharedEngines } from '../../../support/choosing.js';

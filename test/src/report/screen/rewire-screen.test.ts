@@ -1,4 +1,4 @@
-import { wiredFeeds } from '../../../../src/planning/check/wired-feeds.js';
+import { todaysWiring } from '../../../../src/planning/today/todays-wiring.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import { stripVTControlCharacters } from 'node:util';
 
@@ -59,7 +59,7 @@ describe('a plan for re-plugging on a screen', () => {
     const board = { ...tideway.board, wiring: today.map(wiredOf) };
     const changes = changesOf(
       kitOf(board, tideway.catalogue),
-      wiredFeeds(kitOf(board, tideway.catalogue)).feeds,
+      todaysWiring(kitOf(board, tideway.catalogue)),
       tideway.wiring,
     );
     return answerText(
@@ -129,7 +129,7 @@ describe('a plan for re-plugging on a screen', () => {
     const feeds = [feedOf('estuary-echo', 'quay-6', 5, { adapters: [partId('flip'), partId('flip')] })];
     const board = { ...tideway.board, wiring: feeds.map(wiredOf) };
     const catalogue = { ...tideway.catalogue, parts: everything((id) => id).catalogue.parts };
-    const changes = changesOf(kitOf(board, catalogue), wiredFeeds(kitOf(board, catalogue)).feeds, tideway.wiring);
+    const changes = changesOf(kitOf(board, catalogue), todaysWiring(kitOf(board, catalogue)), tideway.wiring);
     const plan: Plan = { kind: 'plan', aim: 'moves', wiring: tideway.wiring, gap: null, reasons: [], changes };
     const words = answerText(kitOf(board, catalogue), plan, plain(132)).replaceAll(/\s+/g, ' ');
     expect(words).toContain("Today's wiring takes 1 × flip more than `owned` lists: if you have it, add it there");

@@ -1,4 +1,4 @@
-import { wiredFeeds } from '../../../../src/planning/check/wired-feeds.js';
+import { todaysWiring } from '../../../../src/planning/today/todays-wiring.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
@@ -61,7 +61,7 @@ describe('the steps of re-plugging', () => {
   it('are none where the plan is how it is plugged', () => {
     const { catalogue, wiring } = tideway;
     const board = { ...tideway.board, wiring: wiring.feeds.map(wiredOf) };
-    const changes = changesOf(kitOf(board, catalogue), wiredFeeds(kitOf(board, catalogue)).feeds, wiring);
+    const changes = changesOf(kitOf(board, catalogue), todaysWiring(kitOf(board, catalogue)), wiring);
     const answer = { kind: 'plan', aim: 'moves', wiring, gap: null, reasons: [], changes } as const;
     const plan = handoutOf({ kit: kitOf(board, catalogue), answer });
     expect(plan).toMatchObject({ kind: 'plan', steps: [], changes: { moves: [], entries: null } });

@@ -1,6 +1,6 @@
 import { banksOf, type Kit } from '../../domain/kit.js';
 import { audit } from '../../audit/audit.js';
-import type { Board, Catalogue, WiredFeed } from '../../domain/board.js';
+import type { WiredFeed } from '../../domain/board.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { Feed } from '../../domain/plan.js';
 import type { Millivolts, PedalId } from '../../domain/quantities.js';
@@ -21,13 +21,12 @@ const mostReadings = 200;
  * called broken only where no switch can mend it.
  */
 export function wiredFeeds(kit: Kit): WiredFeeds {
-  const { board, catalogue } = kit;
-  const polarities = wiredPolarities(board, kit);
-  const ways = board.wiring.map((wired, index) => waysOf(wired, polarities[index] ?? null, kit));
+  const polarities = wiredPolarities(kit);
+  const ways = kit.board.wiring.map((wired, index) => waysOf(wired, polarities[index] ?? null, kit));
   const open = ways.flatMap((each, index) => (each.length > 1 ? [{ index, ways: each }] : []));
   const first = ways.flatMap((each) => each.slice(0, 1));
   const readings = combinations(open).map((chosen) => first.map((feed, index) => chosen.get(index) ?? feed));
-  const feeds = fewestFaults(readings, board, catalogue);
+  const feeds = fewestFaults(readings, kit);
   const splits = open.flatMap(({ index }) => feeds.slice(index, index + 1));
   return { feeds, splits: splits.map(({ pedal, settings }) => ({ pedal, settings })) };
 }
@@ -73,11 +72,7 @@ function combinations(open: readonly Open[]): readonly ReadonlyMap<number, Feed>
 }
 
 /** The first of those that are as good. */
-function fewestFaults(
-  readings: readonly (readonly Feed[])[],
-  board: Board,
-  catalogue: Catalogue | null,
-): readonly Feed[] {
+function fewestFaults(readings: readonly (readonly Feed[])[], { board, catalogue }: Kit): readonly Feed[] {
   const [first = []] = readings;
   if (readings.length < 2) return first;
   let best = { feeds: first, faults: Infinity };

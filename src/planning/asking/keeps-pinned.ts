@@ -1,13 +1,6 @@
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import type { Berth, Today } from '../../loadout/today.js';
 
-/** Whether a feed is where its pedal is plugged already. */
-export const isAt = (feed: Feed, berth: Berth): boolean =>
-  feed.supply === berth.supply &&
-  feed.unit === berth.unit &&
-  feedMillivolts(feed) === berth.millivolts &&
-  feed.outputs.join() === berth.outputs.join();
-
 /** Whether every pinned pedal is powered and stays where it is. */
 export function keepsPinned({ feeds }: Wiring, { berths, pinned }: Today): boolean {
   return [...pinned].every((pedal) => {
@@ -15,3 +8,9 @@ export function keepsPinned({ feeds }: Wiring, { berths, pinned }: Today): boole
     return feed !== undefined && berth !== undefined && isAt(feed, berth);
   });
 }
+
+const isAt = (feed: Feed, berth: Berth): boolean =>
+  feed.supply === berth.supply &&
+  feed.unit === berth.unit &&
+  feedMillivolts(feed) === berth.millivolts &&
+  feed.outputs.join() === berth.outputs.join();

@@ -1,10 +1,11 @@
 import { banksOf, type Kit } from '../../domain/kit.js';
-import type { Board, WiredFeed } from '../../domain/board.js';
+import type { WiredFeed } from '../../domain/board.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 
 /** What reaches each pedal's inlet, in the order of the wiring; null for AC. */
-export function wiredPolarities({ pedals, wiring }: Board, kit: Kit): readonly (Polarity | null)[] {
+export function wiredPolarities(kit: Kit): readonly (Polarity | null)[] {
+  const { pedals, wiring } = kit.board;
   const wanted = new Map(pedals.map(({ id, polarity }) => [id, polarity]));
   const outlets = new Map<string, WiredFeed[]>();
   for (const wired of wiring) outlets.set(outletOf(wired), [...(outlets.get(outletOf(wired)) ?? []), wired]);
