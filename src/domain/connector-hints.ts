@@ -1,4 +1,4 @@
-import type { Board, Catalogue } from './board.js';
+import type { Kit } from './kit.js';
 import { nearSpelling } from './near-spelling.js';
 import type { PedalId } from './quantities.js';
 
@@ -11,12 +11,11 @@ export type ConnectorHint = {
 };
 
 /** The inlets that nothing in the gear or the catalogue fits, in the order of the pedals. */
-export function connectorHints(board: Board, catalogue: Catalogue | null): readonly ConnectorHint[] {
-  const offered = new Set<string>();
-  for (const { supplies, parts } of catalogue === null ? [board.gear] : [board.gear, catalogue]) {
-    for (const supply of supplies) for (const bank of supply.banks) offered.add(bank.plug);
-    for (const part of parts) offered.add(part.gives);
-  }
+export function connectorHints({ board, supplies, parts }: Kit): readonly ConnectorHint[] {
+  const offered = new Set([
+    ...[...supplies.values()].flatMap(({ banks }) => banks.map(({ plug }) => plug)),
+    ...[...parts.values()].map(({ gives }) => gives),
+  ]);
   return board.pedals
     .filter((pedal) => !offered.has(pedal.inlet))
     .map(({ id, inlet }) => ({ pedal: id, inlet, near: nearSpelling(inlet, offered) }));

@@ -29,6 +29,13 @@ export function feedMillivolts(feed: Feed): Millivolts {
   return feed.join?.mode === 'series' && second !== undefined ? ((first + second) as Millivolts) : first;
 }
 
+/** All leads between the supply's own lead and the pedal, from the supply's side. */
+export const leadsOf = ({ join, chain, adapters }: Pick<Feed, 'join' | 'chain' | 'adapters'>): readonly PartId[] => [
+  ...(join === null ? [] : [join.part]),
+  ...(chain === null ? [] : [chain]),
+  ...adapters,
+];
+
 /** What a plan is measured by; every aim orders these. Of the pedal tiers: how many powered pedals each counts. */
 export type Score = PerPedalTier<number> & {
   readonly unpowered: number;

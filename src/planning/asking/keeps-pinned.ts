@@ -2,7 +2,7 @@ import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import type { Berth, Today } from '../../loadout/today.js';
 
 /** Whether every pinned pedal is powered and stays where it is. */
-export function keepsPinned({ feeds }: Wiring, { berths, pinned }: Today): boolean {
+export function keepsPinned({ feeds }: Pick<Wiring, 'feeds'>, { berths, pinned }: Today): boolean {
   return [...pinned].every((pedal) => {
     const [feed, berth] = [feeds.find((each) => each.pedal === pedal), berths.get(pedal)];
     return feed !== undefined && berth !== undefined && isAt(feed, berth);

@@ -3,7 +3,7 @@ import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import { audit, type AuditReport } from '../../audit/audit.js';
 import type { OutletLoad, TotalLoad } from '../../domain/load-numbers.js';
 import type { Pedal, Polarity } from '../../domain/pedal.js';
-import type { Exposure, Feed, Purchase, Wiring } from '../../domain/plan.js';
+import { leadsOf, type Exposure, type Feed, type Purchase, type Wiring } from '../../domain/plan.js';
 import { minorUnits, type Millivolts, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
@@ -113,9 +113,7 @@ function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null)
   const around = withBoard(kit, { ...setup.board, wiring: [...setup.others, ...wired] });
   const onOutput = new Set(wired.map(({ pedal }) => pedal));
   const feeds = wiredFeeds(around).feeds.map((feed): Feed => {
-    if (!onOutput.has(feed.pedal)) return feed;
-    const leads = [...(feed.chain === null ? [] : [feed.chain]), ...feed.adapters];
-    return { ...feed, polarity: behind(offered, leads, kit) };
+    return onOutput.has(feed.pedal) ? { ...feed, polarity: behind(offered, leadsOf(feed), kit) } : feed;
   });
   const report = audit(around.board, around.catalogue, feeds, { partial: true });
   const feed = feeds.find(({ pedal }) => pedal === question.pedal);

@@ -1,8 +1,7 @@
-import type { Kit } from '../../domain/kit.js';
+import { forSaleOf, type Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
-import type { Feed } from '../../domain/plan.js';
-import type { PartId } from '../../domain/quantities.js';
+import { partsInUse, type LaidLeads } from '../today/parts-in-use.js';
 
 /** What leads cost: pieces that cannot be had, money in minor units, pieces. An earlier one weighs more. */
 export type Bill = { readonly lacking: number; readonly money: number; readonly pieces: number };
@@ -34,30 +33,12 @@ export type LeadShape = {
 export type Availability = { readonly free: number; readonly forSale: number };
 
 /** What is left of a part when these feeds have what they use. */
-export function availabilityOf(owned: Board['owned'], others: readonly Leads[]): (part: Part) => Availability {
-  const used = usesOfParts(others);
+export function availabilityOf(owned: Board['owned'], others: readonly LaidLeads[]): (part: Part) => Availability {
+  const used = partsInUse(others);
   return (part) => {
     const left = (owned.parts.get(part.id) ?? 0) - (used.get(part.id) ?? 0);
-    const stock = part.price === null ? 0 : (part.stock ?? Infinity);
-    return { free: Math.max(0, left), forSale: Math.max(0, stock + Math.min(0, left)) };
+    return { free: Math.max(0, left), forSale: Math.max(0, forSaleOf(part) + Math.min(0, left)) };
   };
-}
-
-/** What of a feed says which leads it uses. */
-type Leads = Pick<Feed, 'supply' | 'unit' | 'outputs' | 'join' | 'chain' | 'adapters'>;
-
-/** A chain lead counts once for its output, every other lead for its pedal. */
-export function usesOfParts(feeds: readonly Leads[]): ReadonlyMap<PartId, number> {
-  const chains = new Map(
-    feeds.map(({ supply, unit, outputs, chain }) => [JSON.stringify([supply, unit, outputs, chain]), chain]),
-  );
-  const uses = [
-    ...[...chains.values()].flatMap((chain) => chain ?? []),
-    ...feeds.flatMap(({ join, adapters }) => [...(join === null ? [] : [join.part]), ...adapters]),
-  ];
-  const counts = new Map<PartId, number>();
-  for (const part of uses) counts.set(part, (counts.get(part) ?? 0) + 1);
-  return counts;
 }
 
 /** The first so many pieces of a part, and such as cannot be had where it has fewer. */

@@ -3,7 +3,7 @@ import type { Kit } from '../../domain/kit.js';
 import type { AuditReport } from '../../audit/audit.js';
 import type { Board, WiredFeed } from '../../domain/board.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
-import { usesOfParts } from './lead-pieces.js';
+import { partsInUse } from '../today/parts-in-use.js';
 import { todaysWiring } from '../today/todays-wiring.js';
 
 /** Can this pedal be plugged into that output? */
@@ -53,7 +53,7 @@ const isOnOutput = (wired: WiredFeed, question: OutputQuestion): boolean =>
 
 /** Nothing is plugged, but what the rest of today's wiring uses is no longer at hand. */
 function aloneOn(board: Board, rest: readonly WiredFeed[]): Board {
-  const used = usesOfParts(rest);
+  const used = partsInUse(rest);
   const left = [...board.owned.parts].map(([id, units]) => [id, Math.max(0, units - (used.get(id) ?? 0))] as const);
   return { ...board, wiring: [], owned: { ...board.owned, parts: new Map(left) } };
 }

@@ -2,15 +2,13 @@ import { withoutPedals, withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
 import { moneyText } from '../../domain/money.js';
-import type { Pedal } from '../../domain/pedal.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { ask } from '../asking/ask.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { questionOf } from '../../formulation/question.js';
-import { feedable, type SupplyUses } from '../../loadout/supply-uses.js';
 import { limitedBy, limitNames, type LimitName } from '../limit-names.js';
 import type { Reason } from '../answer.js';
-import { refusalsOf } from './refusals.js';
+import { feedersOf } from '../refusals/feeders.js';
+import { refusalsOf } from '../refusals/refusals.js';
 import { conflictOf } from '../conflict/conflict.js';
 
 /**
@@ -22,7 +20,8 @@ export async function reasonsOf(
   effort: Effort,
   scope: 'all' | 'pedals only' = 'all',
 ): Promise<readonly Reason[]> {
-  const unfed = unfeedable(kit);
+  const feeders = feedersOf(kit);
+  const unfed = kit.board.pedals.filter(({ id }) => (feeders.get(id) ?? []).length === 0);
   const pedals = unfed.map((pedal): Reason => ({
     kind: 'pedal',
     pedal: pedal.id,
@@ -50,24 +49,6 @@ async function togetherReason(kit: Kit, effort: Effort): Promise<Extract<Reason,
       ? 'this pedal can only be fed in company, and nothing on the board keeps it company'
       : `each of these ${pedals.length} pedals can be fed, and all but any one of them, but not all at once`;
   return { kind: 'together', pedals, smallest: size === 'smallest', message };
-}
-
-/** The pedals that no output can feed, alone or in a chain, whatever else is left out. */
-function unfeedable(kit: Kit): readonly Pedal[] {
-  const { board } = kit;
-  const question = questionOf(kit, { tiers: [], partial: true });
-  const fed = new Set<number>();
-  for (const uses of question.supplies) for (const pedal of feedable(withinLimits(uses))) fed.add(pedal);
-  const unfed = question.bench.classes.filter((_, index) => !fed.has(index)).flatMap(({ members }) => members);
-  return board.pedals.filter((pedal) => unfed.includes(pedal));
-}
-
-/** Without the uses that by themselves are too much for a total. */
-export function withinLimits(uses: SupplyUses): SupplyUses {
-  const holds = (weights: readonly bigint[]): boolean =>
-    uses.limits.every(({ capacity }, index) => (weights[index] ?? 0n) <= capacity);
-  const chains = uses.chains.map((pool) => ({ ...pool, places: pool.places.filter(({ weights }) => holds(weights)) }));
-  return { ...uses, solos: uses.solos.filter(({ weights }) => holds(weights)), chains };
 }
 
 /** The limits that are too tight, and the least that would do in place of each. */

@@ -3,11 +3,9 @@ import { forSaleOf, type Kit } from '../../domain/kit.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import { natureOf } from '../../domain/source.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { questionOf } from '../../formulation/question.js';
-import { feedable } from '../../loadout/supply-uses.js';
 import type { Refusal } from '../answer.js';
-import { withinLimits } from '../choose/reasons.js';
-import { refusalsOf } from '../choose/refusals.js';
+import { feedersOf } from '../refusals/feeders.js';
+import { refusalsOf } from '../refusals/refusals.js';
 import { ask } from '../asking/ask.js';
 import { limitedBy, limitNames, type LimitName } from '../limit-names.js';
 import type { Conflict } from '../conflict/conflict.js';
@@ -47,7 +45,7 @@ export async function argumentFor(conflict: Conflict, kit: Kit, effort: Effort):
   const limits = limitNames.filter((limit) => conflict.facts.some(({ kind }) => kind === limit));
   const least: Partial<Record<LimitName, number | null>> = {};
   for (const limit of limits) least[limit] = await leastOf(limit, conflict, asked, effort);
-  const feeders = feedersOf(conflict, kit);
+  const feeders = groupedFeeders(conflict, kit);
   const counts = limits.some((limit) => limit !== 'budget') && conflict.pedals.length > 1;
   return {
     conflict,
@@ -133,16 +131,12 @@ async function mostOf(
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
 }
 
-/** Under the rules as they are, whatever the limits. Pedals that the same supplies feed share an entry. */
-function feedersOf({ pedals }: Conflict, kit: Kit): Argument['feeders'] {
-  const question = questionOf(kit, { tiers: [], partial: true });
+/** Pedals that the same supplies feed share an entry. */
+function groupedFeeders({ pedals }: Conflict, kit: Kit): Argument['feeders'] {
+  const feeders = feedersOf(kit);
   const groups = new Map<string, { pedals: PedalId[]; supplies: readonly SupplyId[] }>();
   for (const pedal of pedals) {
-    const index = question.bench.classes.findIndex(({ members }) => members.some(({ id }) => id === pedal));
-    const feeding = question.supplies
-      .filter((uses) => feedable(withinLimits(uses)).has(index))
-      .map(({ supply }) => supply.id);
-    const supplies = [...new Set(feeding)];
+    const supplies = feeders.get(pedal) ?? [];
     const group = groups.get(supplies.join()) ?? { pedals: [], supplies };
     group.pedals.push(pedal);
     groups.set(supplies.join(), group);

@@ -3,7 +3,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 import type { TodaysWiring } from '../today/todays-wiring.js';
-import { usesOfParts } from '../check/lead-pieces.js';
+import { partsInUse } from '../today/parts-in-use.js';
 import { moveReason, type MoveReason } from './move-reasons.js';
 import { isSamePlace } from './places.js';
 import { stepsBetween, type Step } from './steps.js';
@@ -46,7 +46,7 @@ export function changesOf(kit: Kit, today: TodaysWiring, wiring: JudgedPlan): Ch
     added: wiring.feeds.map(({ pedal }) => pedal).filter((pedal) => !before.has(pedal)),
     dropped: wiring.unpowered.filter((pedal) => before.has(pedal)),
     steps,
-    unlisted: [...usesOfParts(kit.board.wiring)].flatMap(([part, used]) => {
+    unlisted: [...partsInUse(kit.board.wiring)].flatMap(([part, used]) => {
       const units = used - (kit.board.owned.parts.get(part) ?? 0);
       return units > 0 ? [{ part, units }] : [];
     }),

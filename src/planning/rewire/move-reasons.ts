@@ -58,7 +58,11 @@ function neighboursOf({ today: { feeds: today } }: Replugging, others: readonly 
 }
 
 /** The ways to hang the pedal there again: with the leads of today, or with those that the plan has there. */
-function hangings({ today: { feeds: today } }: Replugging, back: Feed, company: readonly Feed[]): readonly (readonly Feed[])[] {
+function hangings(
+  { today: { feeds: today } }: Replugging,
+  back: Feed,
+  company: readonly Feed[],
+): readonly (readonly Feed[])[] {
   const asToday = company.map((feed) => today.find(({ pedal }) => pedal === feed.pedal) ?? feed);
   const chains = new Set(company.map(({ chain }) => chain));
   return [[back, ...asToday], ...[...chains, null].map((chain) => [{ ...back, chain }, ...company])];

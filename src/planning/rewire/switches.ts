@@ -1,6 +1,6 @@
 import { bankOfOutput, type Kit, outputsOf } from '../../domain/kit.js';
 import type { Polarity } from '../../domain/pedal.js';
-import type { Feed, Place } from '../../domain/plan.js';
+import { leadsOf, type Feed, type Place } from '../../domain/plan.js';
 import type { Millivolts } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import { isSameUnit } from './places.js';
@@ -37,8 +37,7 @@ export function voltsSwitches(kit: Kit, today: readonly Feed[], plan: readonly F
 export function polaritySwitches(kit: Kit, feeds: readonly Feed[]): readonly PolaritySwitch[] {
   const found = new Map<string, PolaritySwitch>();
   for (const feed of feeds) {
-    const leads = [feed.join?.part, feed.chain, ...feed.adapters].filter((part) => part !== undefined && part !== null);
-    const polarity = behind(feed.polarity, leads, kit);
+    const polarity = behind(feed.polarity, leadsOf(feed), kit);
     if (polarity === null) continue;
     for (const output of feed.outputs.filter((each) => bankIn(kit, feed, each)?.polarity === 'either')) {
       const place = { supply: feed.supply, unit: feed.unit, outputs: [output] };

@@ -5,7 +5,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
-import { usesOfParts } from '../check/lead-pieces.js';
+import { partsInUse } from '../today/parts-in-use.js';
 
 /** A board as it stands when it is plugged: all that is in use is owned, and nothing is for sale. */
 export type Installed = {
@@ -36,6 +36,6 @@ function withUsed({ owned }: Board, feeds: readonly Feed[]): Board['owned'] {
   const supplies = new Map<SupplyId, number>(owned.supplies);
   for (const { supply, unit } of feeds) supplies.set(supply, Math.max(unit, supplies.get(supply) ?? 0));
   const parts = new Map<PartId, number>(owned.parts);
-  for (const [part, used] of usesOfParts(feeds)) parts.set(part, Math.max(used, parts.get(part) ?? 0));
+  for (const [part, used] of partsInUse(feeds)) parts.set(part, Math.max(used, parts.get(part) ?? 0));
   return { supplies, parts };
 }

@@ -1,6 +1,7 @@
 import { banksOf, type Kit } from '../../domain/kit.js';
 import type { WiredFeed } from '../../domain/board.js';
 import type { Polarity } from '../../domain/pedal.js';
+import { leadsOf } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 
 /** What reaches each pedal's inlet, in the order of the wiring; null for AC. */
@@ -29,12 +30,6 @@ function offeredTo(
     group.filter((wired) => behind(position, leadsOf(wired), kit) === wanted.get(wired.pedal)).length;
   return suited('centre-positive') > suited('centre-negative') ? 'centre-positive' : 'centre-negative';
 }
-
-const leadsOf = ({ join, chain, adapters }: WiredFeed): readonly PartId[] => [
-  ...(join === null ? [] : [join.part]),
-  ...(chain === null ? [] : [chain]),
-  ...adapters,
-];
 
 /** The polarity behind leads; null for AC. */
 export function behind(offered: Polarity | null, leads: readonly PartId[], { parts }: Kit): Polarity | null {

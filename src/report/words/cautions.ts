@@ -1,8 +1,8 @@
 import type { Part } from '../../domain/part.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { feedMillivolts, type Exposure, type Feed, type Wiring } from '../../domain/plan.js';
+import { feedMillivolts, leadsOf, type Exposure, type Feed, type Wiring } from '../../domain/plan.js';
 import { bankOf, firstBankOf, unitName, type Inventory } from './inventory.js';
-import { leadsOf, settingOf, switchedOutputs, switchPosition } from './usage.js';
+import { settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
 
 /** What holds for every board, before anything is plugged in. */

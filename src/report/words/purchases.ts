@@ -1,7 +1,8 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { MinorUnits, PartId, SupplyId } from '../../domain/quantities.js';
 import type { Inventory } from './inventory.js';
-import { leadsOf, unitsInUse, type UnitUse } from './usage.js';
+import { leadsOf } from '../../domain/plan.js';
+import { unitsInUse, type UnitUse } from './usage.js';
 
 /** One thing on the shopping list, so many units of it. */
 export type ShoppingItem = {

@@ -1,8 +1,8 @@
-import type { Feed } from '../../domain/plan.js';
+import { leadsOf, type Feed } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
 import type { Speech } from './speech.js';
 import { safeText } from './safe-text.js';
-import { leadsOf, switchPosition } from './usage.js';
+import { switchPosition } from './usage.js';
 
 /** The way from the supply to a pedal alone on its output: "own lead → Reversing lead, centre-positive (plus on the pin)". */
 export function soloRoute(speech: Speech, feed: Feed): string {

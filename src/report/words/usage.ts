@@ -5,7 +5,7 @@ import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { compareExact } from '../../domain/load.js';
 import type { OutletLoad } from '../../domain/load-numbers.js';
-import type { Feed } from '../../domain/plan.js';
+import { leadsOf, type Feed } from '../../domain/plan.js';
 import type { Millivolts, SupplyId } from '../../domain/quantities.js';
 import { natureOf } from '../../domain/source.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
@@ -99,13 +99,6 @@ export function switchPosition(inventory: Inventory, feed: Feed): 'centre-negati
   if (!reversed) return feed.polarity;
   return feed.polarity === 'centre-negative' ? 'centre-positive' : 'centre-negative';
 }
-
-/** All leads between the supply's own lead and the pedal, in order. */
-export const leadsOf = (feed: Feed): readonly Feed['adapters'][number][] => [
-  ...(feed.join === null ? [] : [feed.join.part]),
-  ...(feed.chain === null ? [] : [feed.chain]),
-  ...feed.adapters,
-];
 
 /** The pedals that no broken rule names. */
 export function pedalsInOrder({ findings, wiring }: Check): ReadonlySet<PedalId> {

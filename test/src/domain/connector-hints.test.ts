@@ -9,17 +9,17 @@ describe('connectorHints', () => {
       (inlet, index) => `{name: P${index}, volts: 9, milliamps: 1, inlet: ${inlet}}`,
     );
     const parts = 'parts: [{name: Jack, price: 1, fits: barrel-2.1, gives: jack-3.5}]';
-    const { board, catalogue } = readOf(boardWithPedals(...pedals), catalogueText({ parts }));
-    expect(connectorHints(board, catalogue)).toEqual([
+    const kit = readOf(boardWithPedals(...pedals), catalogueText({ parts }));
+    expect(connectorHints(kit)).toEqual([
       { pedal: 'p1', inlet: 'barel-2.1', near: 'barrel-2.1' },
       { pedal: 'p3', inlet: 'screw', near: null },
     ]);
   });
 
   it('knows the gear when there is no catalogue', () => {
-    const { board } = readOf(
+    const kit = readOf(
       `${boardWithPedals('{name: P, volts: 9, milliamps: 1, inlet: screw}')}gear: {parts: [{name: L, fits: a, gives: screw}]}\n`,
     );
-    expect(connectorHints(board, null)).toEqual([]);
+    expect(connectorHints(kit)).toEqual([]);
   });
 });

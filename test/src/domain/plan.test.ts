@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { feedMillivolts, type Feed } from '../../../src/domain/plan.js';
+import { feedMillivolts, leadsOf, type Feed } from '../../../src/domain/plan.js';
 import { partId } from '../../../src/domain/quantities.js';
 import { feedOf, volts } from '../../support/builders.js';
 
@@ -27,5 +27,18 @@ describe('the volts that reach a pedal', () => {
 
   it('are not known without a setting', () => {
     expect(() => feedMillivolts(feed([]))).toThrow('the feed of echo has no setting');
+  });
+});
+
+describe('the leads of a feed', () => {
+  it('are the join lead, the chain lead and the adapters, from the supply on', () => {
+    const adapters = [partId('flip'), partId('jack')];
+    const joined = feedOf('echo', 'quay', 1, { join: { mode: 'series', part: partId('stack') }, adapters });
+    expect(leadsOf(joined)).toEqual(['stack', 'flip', 'jack']);
+    expect(leadsOf({ ...joined, join: null, chain: partId('daisy') })).toEqual(['daisy', 'flip', 'jack']);
+  });
+
+  it("are none where only the output's own lead is used", () => {
+    expect(leadsOf(feedOf('echo', 'quay', 1))).toEqual([]);
   });
 });

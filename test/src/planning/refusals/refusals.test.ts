@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Pedal } from '../../../../src/domain/pedal.js';
 import type { Rule } from '../../../../src/domain/rules.js';
-import { refusalsOf } from '../../../../src/planning/choose/refusals.js';
+import { refusalsOf } from '../../../../src/planning/refusals/refusals.js';
 import {
   bankOf,
   currentTotal,

@@ -1,80 +1,23 @@
-import type { Kit } from '../../domain/kit.js';
-import { connectorHints } from '../../domain/connector-hints.js';
 import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { decimalOfThousandths, factorText, type Factor, type Millivolts } from '../../domain/quantities.js';
 import type { Rule } from '../../domain/rules.js';
-import type { Bank, Supply, Total } from '../../domain/supply.js';
-import { partOffers, supplyOffers, type Offer } from '../../loadout/case.js';
-import { leadKinds, type LeadKind } from '../../loadout/lead-kinds.js';
+import type { Supply, Total } from '../../domain/supply.js';
+import { supplyOffers } from '../../loadout/case.js';
 import { loadOf, pedalLoad, withinFactor } from '../../loadout/load.js';
 import { acceptsVolts, voltsSuit } from '../../loadout/outlet.js';
-import { router, type Router } from '../../loadout/routes.js';
-import { seatsOf, type Seat } from '../../loadout/seats.js';
+import type { Seat } from '../../loadout/seats.js';
 import { acceptsVenue } from '../../domain/source.js';
 import { totalLimits, weightsOf } from '../../loadout/totals.js';
-import type { Refusal } from '../answer.js';
+import type { Attempt } from './attempts.js';
 
-/**
- * Why no output feeds a pedal, even alone: for every rule that stops some output, the output that comes nearest to
- * passing it. Rules stand in the order in which a feed is thought through, the last passed first: what fails only at
- * the end was nearest to working.
- */
-export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
-  const kinds = leadKinds(partOffers(kit));
-  const hint = connectorHints(kit.board, kit.catalogue).find((each) => each.pedal === pedal.id);
-  const shop: Shop = {
-    kit,
-    kinds,
-    nearInlet: hint?.near ?? null,
-    routes: router(kinds),
-    routesWithAnyStock: router(leadKinds([...kit.parts.values()].map((part) => ({ part, owned: 1, forSale: 0 })))),
-  };
-  const offered = supplyOffers(kit);
-  if (offered.length === 0)
-    return [{ rule: 'stock', at: null, message: 'there is no supply, neither owned nor for sale' }];
-  const misses = offered.flatMap((offer) => missesOf(pedal, offer, shop));
-  return [...checks]
-    .reverse()
-    .flatMap(({ rule }) => nearest(misses.filter((miss) => miss.rule === rule)) ?? [])
-    .map(({ rule, supply, outputs, message }) => ({ rule, at: { supply: supply.id, outputs }, message }));
-}
+/** How an attempt fails a rule: the larger the nearness, the nearer it came. */
+export type Failure = { readonly nearness: number; readonly message: string };
 
-type Shop = {
-  readonly kit: Kit;
-  /** A connector at hand that the pedal's inlet may be a misspelling of. */
-  readonly nearInlet: string | null;
-  readonly kinds: readonly LeadKind[];
-  readonly routes: Router;
-  readonly routesWithAnyStock: Router;
-};
-
-/** One output at one setting, or two joined ones, and the pedal that asks for them. */
-type Attempt = {
-  readonly pedal: Pedal;
-  readonly offer: Offer;
-  readonly supply: Supply;
-  /** The bank of the output, or of the first of two joined ones. */
-  readonly bank: Bank;
-  readonly seat: Seat;
-  /** The join lead that it takes can neither be had nor is it owned. */
-  readonly lacksLead: boolean;
-  readonly shop: Shop;
-};
-
-/** How an attempt fails: the larger the nearness, the nearer it came. */
-type Miss = {
-  readonly rule: Rule;
-  readonly supply: Supply;
-  readonly outputs: readonly number[];
-  readonly nearness: number;
-  readonly message: string;
-};
-
-type Failure = { readonly nearness: number; readonly message: string };
 type Check = { readonly rule: Rule; readonly fails: (attempt: Attempt) => Failure | null };
 
-const checks: readonly Check[] = [
+/** In the order in which a feed is thought through. */
+export const checks: readonly Check[] = [
   { rule: 'mains', fails: failsMains },
   { rule: 'power', fails: failsPower },
   { rule: 'voltage', fails: failsVoltage },
@@ -86,54 +29,6 @@ const checks: readonly Check[] = [
   { rule: 'join', fails: failsJoin },
   { rule: 'stock', fails: failsStock },
 ];
-
-function missesOf(pedal: Pedal, offer: Offer, shop: Shop): readonly Miss[] {
-  const { supply } = offer;
-  const imagined = imaginedLeads(supply, shop.kinds);
-  const seats = [
-    ...seatsOf(supply, shop.kinds).map((seat) => ({ seat, lacksLead: false })),
-    ...seatsOf(supply, imagined).flatMap((seat) => (seat.join === null ? [] : [{ seat, lacksLead: true }])),
-  ];
-  return seats.flatMap(({ seat, lacksLead }) => {
-    const bank = supply.banks[seat.outputs[0]?.bank ?? 0];
-    if (bank === undefined) return [];
-    const attempt = { pedal, offer, supply, bank, seat, lacksLead, shop };
-    for (const { rule, fails } of checks) {
-      const failure = fails(attempt);
-      if (failure !== null) return [{ rule, supply, outputs: outputsOf(attempt), ...failure }];
-    }
-    return [];
-  });
-}
-
-/** Straight join leads for the joins that a supply allows and for which there is no lead: to see what one would do. */
-function imaginedLeads({ banks }: Supply, kinds: readonly LeadKind[]): readonly LeadKind[] {
-  const wanted = banks.flatMap(({ plug, joins }) => joins.map((mode) => ({ plug, mode })));
-  const missing = wanted.filter(
-    ({ plug, mode }) => !kinds.some(({ fits, role }) => role.kind === 'join' && role.mode === mode && fits === plug),
-  );
-  return missing.map(({ plug, mode }, index) => ({
-    index,
-    fits: plug,
-    gives: plug,
-    reverses: false,
-    role: { kind: 'join', mode },
-    supplyOf: [],
-  }));
-}
-
-/** The numbers of the outputs that are alike in this. */
-function outputsOf({ supply, seat }: Attempt): readonly number[] {
-  const banks = new Set(seat.outputs.flatMap(({ bank }) => supply.banks[bank] ?? []));
-  return [...banks].flatMap(({ firstOutput, outputs }) => Array.from({ length: outputs }, (_, at) => firstOutput + at));
-}
-
-function nearest(misses: readonly Miss[]): Miss | undefined {
-  return misses.reduce<Miss | undefined>(
-    (best, miss) => (best && best.nearness >= miss.nearness ? best : miss),
-    undefined,
-  );
-}
 
 const volts = (millivolts: number): string => `${decimalOfThousandths(millivolts)} V`;
 const current = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
