@@ -1,4 +1,5 @@
 import type { Answer } from '../../planning/answer.js';
+import type { Comparison } from '../../planning/compare/comparison.js';
 
 /** What the process ends with. */
 export const exitCodes = {
@@ -22,4 +23,10 @@ export function exitCodeOf(answer: Answer): ExitCode {
     case 'stopped':
       return exitCodes.stopped;
   }
+}
+
+/** What a comparison ends the process with: one option with a plan is enough, but all must be proven. */
+export function comparisonCode({ options, isProven }: Comparison): ExitCode {
+  if (!isProven) return exitCodes.stopped;
+  return options.some(({ kind }) => kind === 'plan') ? exitCodes.plan : exitCodes.noPlan;
 }

@@ -9,7 +9,13 @@ type Faulty = Extract<ReadResult<unknown>, { kind: 'faulty' }>;
 
 /** What has been read, or all that is wrong with the files. */
 export type Read<Input> =
-  { readonly kind: 'read'; readonly value: Input } | { readonly kind: 'faulty'; readonly files: readonly Faulty[] };
+  | { readonly kind: 'read'; readonly value: Input }
+  | {
+      readonly kind: 'faulty';
+      readonly files: readonly Faulty[];
+      /** What stands in the way besides. */
+      readonly sentences?: readonly string[];
+    };
 
 /** A sentence for each thing that stands in the way of what was asked. */
 type Refused = { readonly kind: 'refused'; readonly sentences: readonly string[] };
@@ -17,10 +23,14 @@ type Refused = { readonly kind: 'refused'; readonly sentences: readonly string[]
 /** What was asked beside the files, as the files bear it out. */
 export type Asked<Value> = { readonly kind: 'asked'; readonly value: Value } | Refused;
 
-/** A command that reads files, asks planning one question and prints the answer. */
-export type Errand<Input, Question, Answer> = {
+/** What a command reads, and what it asks of that. */
+export type Opening<Input, Question> = {
   readonly read: () => Promise<Read<Input>>;
   readonly ask: (input: Input) => Asked<Question>;
+};
+
+/** A command that reads files, asks planning one question and prints the answer. */
+export type Errand<Input, Question, Answer> = Opening<Input, Question> & {
   /** Files that are written besides: looked at before the work, written after it. */
   readonly files?: WrittenFiles<Input, Answer>;
   readonly call: (input: Input, question: Question) => Promise<Answer> | Answer;
@@ -43,19 +53,10 @@ export type WrittenFiles<Input, Answer> = {
 /** Reads, asks, calls, prints, writes, and returns the exit code. */
 export async function carryOut<Input, Question, Answer>(errand: Errand<Input, Question, Answer>): Promise<ExitCode> {
   const { files, call, print, code } = errand;
-  const read = await errand.read();
-  if (read.kind === 'faulty') {
-    for (const file of read.files) printFaults(file);
-    return exitCodes.input;
-  }
-  const input = read.value;
-  const asked = errand.ask(input);
-  if (asked.kind === 'refused') {
-    for (const sentence of asked.sentences) tell(sentence);
-    return exitCodes.input;
-  }
+  const opened = await open(errand);
+  if (opened === null) return exitCodes.input;
+  const { input, question } = opened;
   if (files !== undefined && !(await files.areWritable())) return exitCodes.input;
-  const question = asked.value;
   const answer = await call(input, question);
   process.stdout.write(
     errand.json
@@ -64,6 +65,21 @@ export async function carryOut<Input, Question, Answer>(errand: Errand<Input, Qu
   );
   const areWritten = files === undefined || (await files.write(input, answer));
   return areWritten ? code(answer) : exitCodes.input;
+}
+
+/** What was read, and what is asked of it; null when something is wrong with either, which has then been said. */
+export async function open<Input, Question>({ read, ask }: Opening<Input, Question>) {
+  const found = await read();
+  if (found.kind === 'faulty') {
+    for (const file of found.files) printFaults(file);
+    tell(...(found.sentences ?? []));
+    return null;
+  }
+  const input = found.value;
+  const asked = ask(input);
+  if (asked.kind === 'asked') return { input, question: asked.value };
+  tell(...asked.sentences);
+  return null;
 }
 
 /** One file, or several that are one input to those who read them. */

@@ -7,7 +7,7 @@ import { choose } from '../../threads/planning.js';
 import { exitCodeOf, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, nothingAsked, readOne } from '../pipeline.js';
-import { searchAloud } from '../progress/search-aloud.js';
+import { searchAloud } from '../progress/aloud.js';
 import { allFiles } from '../written/all-files.js';
 import { proofFile } from '../written/proof-file.js';
 import { reportFiles } from '../written/report-files.js';

@@ -2,7 +2,7 @@ import { convertTable, type Given } from '../../../reading/convert-table.js';
 import type { TableKind } from '../../../reading/csv/columns.js';
 import { namedFile } from '../../disk/file-text.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
-import { printFaults } from '../printed/print-faults.js';
+import { nothingAsked, open, readOne } from '../pipeline.js';
 import { tell } from '../printed/tell.js';
 
 export type ConvertFlags = {
@@ -14,12 +14,12 @@ export type ConvertFlags = {
 
 /** Reads a table, prints it as a board or a catalogue in YAML, and returns the exit code. */
 export async function runConvert(path: string, flags: ConvertFlags): Promise<ExitCode> {
-  const read = convertTable(await namedFile(path), (kind) => givenBy(flags, kind));
-  if (read.kind === 'faulty') {
-    printFaults(read);
-    return exitCodes.input;
-  }
-  const { yaml, hasStartingPolicy } = read.value;
+  const opened = await open({
+    read: async () => readOne(convertTable(await namedFile(path), (kind) => givenBy(flags, kind))),
+    ask: nothingAsked,
+  });
+  if (opened === null) return exitCodes.input;
+  const { yaml, hasStartingPolicy } = opened.input;
   process.stdout.write(yaml);
   if (hasStartingPolicy)
     tell(`${path} states no policy: the board has starting values. Read them before you rely on a plan.`);

@@ -9,7 +9,7 @@ import { explain } from '../../threads/planning.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, readOne, refused } from '../pipeline.js';
-import { searchAloud } from '../progress/search-aloud.js';
+import { searchAloud } from '../progress/aloud.js';
 
 export type ExplainFlags = {
   readonly aim: ChoosingAim;

@@ -7,7 +7,7 @@ import { rewire } from '../../threads/planning.js';
 import { exitCodeOf, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, readOne, refused } from '../pipeline.js';
-import { searchAloud } from '../progress/search-aloud.js';
+import { searchAloud } from '../progress/aloud.js';
 import { reportFiles } from '../written/report-files.js';
 
 export type RewireFlags = {

@@ -8,7 +8,7 @@ import { addPedal, spare } from '../../threads/planning.js';
 import { exitCodeOf, exitCodes, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, nothingAsked, readOne, refused } from '../pipeline.js';
-import { searchAloud } from '../progress/search-aloud.js';
+import { searchAloud } from '../progress/aloud.js';
 
 export type SpareFlags = {
   readonly json: boolean;

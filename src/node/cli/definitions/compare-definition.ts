@@ -2,8 +2,9 @@ import { Argument, Command, Option } from 'commander';
 
 import type { CompareFlags } from '../commands/compare-command.js';
 import type { FolderFlags } from '../folder/compare-folder.js';
-import { positiveSeconds, purchase, wholeUpTo } from './option-values.js';
+import { purchase, wholeUpTo } from './option-values.js';
 import { refuseReports, reportOption } from './report-option.js';
+import { aimOption, forceOption, jsonOption, timeOption } from './shared.js';
 
 /** The command line of `compare`, without its work, which is loaded when it runs. */
 export function compareCommand(): Command {
@@ -11,25 +12,17 @@ export function compareCommand(): Command {
     .description('How do these purchases compare, and what does money buy?')
     .usage('[options] <board> <catalogue>\n       boardfeed compare [options] --boards <folder> <catalogue>')
     .addArgument(new Argument('<files...>', 'the board file, unless there is a folder of them, and the catalogue file'))
-    .addOption(
-      new Option('--aim <aim>', 'what is best: least money, fewest supplies, or least noise')
-        .choices(['cost', 'bricks', 'quiet'])
-        .default('cost'),
-    )
+    .addOption(aimOption())
     .addOption(new Option('--best <n>', 'so many of the best purchases').argParser(wholeUpTo(50)).default(3))
     .addOption(
       new Option('--option <supplies>', 'and this purchase, such as "quay-6, 2 x dory"; again for each')
         .argParser(purchase)
         .default([], 'none'),
     )
-    .option('--json', 'print the result as one JSON object and nothing else', false)
-    .addOption(
-      new Option('--time <seconds>', 'stop after so many seconds, for each board, with what is known').argParser(
-        positiveSeconds,
-      ),
-    )
+    .addOption(jsonOption())
+    .addOption(timeOption(', for each board, with what is known'))
     .addOption(reportOption('.html a page to print, .md, .csv, .json'))
-    .option('--force', 'replace files of reports that are there', false)
+    .addOption(forceOption())
     .option('--boards <folder>', 'compare for every board file in this folder: one JSON line each')
     .option('--out <file>', 'add the lines to this file; boards that are in it already are passed over')
     .addOption(

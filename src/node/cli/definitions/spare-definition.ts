@@ -1,21 +1,17 @@
-import { Argument, Command, Option } from 'commander';
+import { Command } from 'commander';
 
 import type { SpareFlags } from '../commands/spare-command.js';
-import { positiveSeconds } from './option-values.js';
+import { boardArgument, jsonOption, optionalCatalogue, timeOption } from './shared.js';
 
 /** The command line of `spare`, without its work, which is loaded when it runs. */
 export function spareCommand(): Command {
   return new Command('spare')
     .description('What else fits? What each output has left, and what more can be fed with nothing bought.')
-    .addArgument(new Argument('<board>', 'the board file; as plugged under `wiring`, else by the best plan'))
-    .addArgument(new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear'))
+    .addArgument(boardArgument('the board file; as plugged under `wiring`, else by the best plan'))
+    .addArgument(optionalCatalogue())
     .option('--add <words>', 'ask about one more pedal, such as "9 V, 300 mA, digital"')
-    .option('--json', 'print the result as one JSON object and nothing else', false)
-    .addOption(
-      new Option('--time <seconds>', 'stop after so many seconds with what is known by then').argParser(
-        positiveSeconds,
-      ),
-    )
+    .addOption(jsonOption())
+    .addOption(timeOption(' with what is known by then'))
     .addHelpText('after', spareExitCodeHelp)
     .action(async (board: string, catalogue: string | undefined, flags: SpareFlags) => {
       const { runSpare } = await import('../commands/spare-command.js');

@@ -2,18 +2,17 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 
 import type { Words } from '../../../domain/finding.js';
-import { escapedText } from '../../../domain/shown-text.js';
 import { boardFolder } from '../../disk/board-folder.js';
 import { namedFile, readText } from '../../disk/file-text.js';
-import { catalogueIn } from '../../../reading/read-catalogue.js';
+import { catalogueIn, type CatalogueFile } from '../../../reading/read-catalogue.js';
 import { openResults, type ResultFile } from '../../disk/result-lines.js';
-import { resolvePurchases } from '../../../planning/compare/asked-supplies.js';
 import type { BoardStatus } from '../../threads/board-result.js';
-import type { CompareFlags } from '../commands/compare-command.js';
+import { askedPurchases, type CompareFlags } from '../commands/compare-command.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
+import { open, type Read } from '../pipeline.js';
+import { tell } from '../printed/tell.js';
 import { compareAll, hashOf, type FolderRun } from './folder-run.js';
 import { folderCode, folderSummary } from './folder-summary.js';
-import { printFaults } from '../printed/print-faults.js';
 
 export type FolderFlags = Omit<CompareFlags, 'json' | 'report' | 'force'> & {
   /** The folder of the board files. */
@@ -26,8 +25,16 @@ export type FolderFlags = Omit<CompareFlags, 'json' | 'report' | 'force'> & {
 
 /** Compares purchases for every board of a folder, one JSON line each, and returns the exit code. */
 export async function runCompareFolder(cataloguePath: string, flags: FolderFlags): Promise<ExitCode> {
-  const run = await folderRun(cataloguePath, flags);
-  if (run === null) return exitCodes.input;
+  const opened = await open({
+    read: async () => readBoth(cataloguePath, flags.boards),
+    ask: ({ shop }) => askedPurchases(flags.option, shop.catalogue),
+  });
+  if (opened === null) return exitCodes.input;
+  const { shop, names } = opened.input;
+  const { boards, aim, best, time, jobs = availableParallelism() } = flags;
+  const timeMs = time === undefined ? Infinity : time * 1000;
+  const job = { catalogue: { file: cataloguePath, text: shop.text }, aim, best, asked: opened.question, timeMs };
+  const run: FolderRun = { folder: boards, names, job, jobs };
   const results = flags.out === undefined ? standardOutput() : await resultsIn(flags.out, run);
   if (results === null) return exitCodes.input;
   const { count, obstacle } = await compareAll(run, results);
@@ -39,23 +46,19 @@ export async function runCompareFolder(cataloguePath: string, flags: FolderFlags
   return folderCode(count);
 }
 
-/** What is to be done; null when something about it is wrong, which is then said on standard error. */
-async function folderRun(cataloguePath: string, flags: FolderFlags): Promise<FolderRun | null> {
-  const read = catalogueIn(await namedFile(cataloguePath));
-  const folder = await boardFolder(flags.boards);
-  if (read.kind === 'faulty') printFaults(read);
-  if (folder.kind === 'none') tell(`${flags.boards}: ${wordsText(folder.words)}`);
-  if (read.kind === 'faulty' || folder.kind === 'none') return null;
-  const { catalogue, text } = read.value;
-  const resolved = resolvePurchases(flags.option, catalogue);
-  if (resolved.kind === 'unknown') {
-    for (const fault of resolved.faults) tell(`--option: ${fault}`);
-    return null;
-  }
-  const { boards, aim, best, time, jobs = availableParallelism() } = flags;
-  const timeMs = time === undefined ? Infinity : time * 1000;
-  const job = { catalogue: { file: cataloguePath, text }, aim, best, asked: resolved.purchases, timeMs };
-  return { folder: boards, names: folder.names, job, jobs };
+type Found = { readonly shop: CatalogueFile; readonly names: readonly string[] };
+
+/** The catalogue, and the names of the boards. */
+async function readBoth(cataloguePath: string, boards: string): Promise<Read<Found>> {
+  const shop = catalogueIn(await namedFile(cataloguePath));
+  const folder = await boardFolder(boards);
+  if (shop.kind === 'read' && folder.kind === 'files')
+    return { kind: 'read', value: { shop: shop.value, names: folder.names } };
+  return {
+    kind: 'faulty',
+    files: shop.kind === 'faulty' ? [shop] : [],
+    sentences: folder.kind === 'none' ? [`${boards}: ${wordsText(folder.words)}`] : [],
+  };
 }
 
 /** What lasts as long as nothing that it depends on changes. */
@@ -96,7 +99,3 @@ const drained = (stream: NodeJS.WriteStream): Promise<void> =>
 const closed: Words = { message: 'nobody reads the results any more.', remedy: 'Give --out to keep them in a file.' };
 
 const wordsText = ({ message, remedy }: Words): string => `${message} ${remedy}`;
-
-const tell = (line: string): void => {
-  process.stderr.write(`${escapedText(line)}\n`);
-};

@@ -1,5 +1,4 @@
 import type { Source } from '../../../domain/finding.js';
-import { escapedText } from '../../../domain/shown-text.js';
 import { withAdditions, type Addition } from '../../../reading/drafts/close-draft.js';
 import { faultsIn } from '../../disk/open-draft.js';
 import { entryLines, isWhole } from '../../../reading/drafts/entry.js';
@@ -9,6 +8,7 @@ import { faultText } from '../../../reading/faults/input-fault.js';
 import { jsonSchemaText } from '../../../report/json/schemas.js';
 import { besideOf, writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
+import { tell } from '../printed/tell.js';
 import { Cancelled, type Asker } from './asker.js';
 import type { Told } from './tell.js';
 
@@ -35,7 +35,7 @@ export async function finish(asker: Asker, told: Told, { path, kind }: Target): 
     );
     return exitCodes.input;
   }
-  for (const entry of result.untold) tell(`Not in the file, which has no comments:\n${entryLines(entry).join('\n')}`);
+  for (const entry of result.untold) tell('Not in the file, which has no comments:', ...entryLines(entry));
   if (path !== undefined) return writeTo(path, kind, { text: result.text, isNew: newFile !== null, additions });
   process.stdout.write(result.text);
   return exitCodes.plan;
@@ -89,10 +89,6 @@ async function tellOutcome(path: string, kind: Source, additions: readonly Addit
   if (open.length > 0)
     tell(`Left out of plans until more is known: ${open.join(', ')}. The file says what to look for.`);
   const faults = await faultsIn(path, kind);
-  if (faults.length > 0) tell(`Before it can be used:\n${faults.map(faultText).join('\n')}`);
+  if (faults.length > 0) tell('Before it can be used:', ...faults.map(faultText));
   else tell(kind === 'board' ? `Next: boardfeed choose ${path} CATALOGUE` : `Next: boardfeed choose BOARD ${path}`);
 }
-
-const tell = (text: string): void => {
-  process.stderr.write(`${text.split('\n').map(escapedText).join('\n')}\n`);
-};

@@ -1,0 +1,33 @@
+import { Command, Option } from 'commander';
+
+import type { CheckFlags } from '../commands/check-command.js';
+import { outputAsked } from './option-values.js';
+import { jsonOption, optionalCatalogue, boardArgument } from './shared.js';
+
+/** The command line of `check`, without its work, which is loaded when it runs. */
+export function checkCommand(): Command {
+  return new Command('check')
+    .description('Is this wiring safe? Or: can this pedal go on that output?')
+    .addArgument(boardArgument('the board file, with how it is plugged under `wiring`'))
+    .addArgument(optionalCatalogue())
+    .option('--pedal <id>', 'ask about one pedal of the board; goes with --output')
+    .addOption(
+      new Option('--output <supply:n>', 'and about this output: quay-6:5, or quay-6/2:5 of a second unit').argParser(
+        outputAsked,
+      ),
+    )
+    .addOption(jsonOption())
+    .addHelpText('after', checkExitCodes)
+    .action(async (board: string, catalogue: string | undefined, flags: CheckFlags, command: Command) => {
+      if ((flags.pedal === undefined) !== (flags.output === undefined))
+        command.error('error: --pedal and --output go together');
+      const { runCheck } = await import('../commands/check-command.js');
+      process.exitCode = await runCheck(board, catalogue, flags);
+    });
+}
+
+const checkExitCodes = `
+Exit codes:
+  0  safe; or yes, it can be     3  a file cannot be read or is wrong, or names something unknown
+  1  a defect of boardfeed       4  not safe: a hard rule is broken; or no, it cannot be
+  2  wrong use of the command`;

@@ -1,0 +1,39 @@
+import { Command } from 'commander';
+
+import type { ChooseFlags } from '../commands/choose-command.js';
+import { refuseReports, reportOption } from './report-option.js';
+import {
+  aimOption,
+  boardArgument,
+  catalogueArgument,
+  forceOption,
+  jsonOption,
+  partialOption,
+  planExitCodes,
+  planReports,
+  timeOption,
+  withBestFound,
+} from './shared.js';
+
+/** The command line of `choose`, without its work, which is loaded when it runs. */
+export function chooseCommand(): Command {
+  return new Command('choose')
+    .description('What should I buy to power these pedals, and how do I plug it in?')
+    .addArgument(boardArgument())
+    .addArgument(catalogueArgument())
+    .addOption(aimOption())
+    .addOption(partialOption())
+    .addOption(jsonOption())
+    .addOption(timeOption(withBestFound))
+    .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
+    .addOption(reportOption(planReports))
+    .addOption(forceOption('the proof and of reports'))
+    .addHelpText('after', planExitCodes)
+    .action(async (board: string, catalogue: string, flags: ChooseFlags, command: Command) => {
+      if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
+        command.error('error: --force goes with --proof or --report only');
+      await refuseReports(command, flags.report, 'answer', flags.proof === undefined ? [] : [flags.proof]);
+      const { runChoose } = await import('../commands/choose-command.js');
+      process.exitCode = await runChoose(board, catalogue, flags);
+    });
+}

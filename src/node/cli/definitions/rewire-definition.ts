@@ -1,0 +1,45 @@
+import { Command, Option } from 'commander';
+
+import type { RewireFlags } from '../commands/rewire-command.js';
+import { amount } from './option-values.js';
+import { refuseReports, reportOption } from './report-option.js';
+import {
+  forceOption,
+  jsonOption,
+  optionalCatalogue,
+  partialOption,
+  planExitCodes,
+  planReports,
+  timeOption,
+  boardArgument,
+  withBestFound,
+} from './shared.js';
+
+/** The command line of `rewire`, without its work, which is loaded when it runs. */
+export function rewireCommand(): Command {
+  return new Command('rewire')
+    .description('How do I re-plug what I own with the fewest changes, and in which order?')
+    .addArgument(boardArgument('the board file, with how it is plugged today under `wiring`'))
+    .addArgument(optionalCatalogue())
+    .option('--keep <pedal...>', 'ids of pedals that must stay where they are plugged', [])
+    .addOption(
+      new Option('--buy <when>', 'whether anything may be bought, where nothing else works')
+        .choices(['never', 'allow'])
+        .default('allow'),
+    )
+    .addOption(
+      new Option('--budget <amount>', "the most that may be spent, in place of the board's budget").argParser(amount),
+    )
+    .addOption(partialOption())
+    .addOption(jsonOption())
+    .addOption(timeOption(withBestFound))
+    .addOption(reportOption(planReports))
+    .addOption(forceOption())
+    .addHelpText('after', planExitCodes)
+    .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      await refuseReports(command, flags.report, 'answer');
+      const { runRewire } = await import('../commands/rewire-command.js');
+      process.exitCode = await runRewire(board, catalogue, flags);
+    });
+}

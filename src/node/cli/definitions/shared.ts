@@ -1,0 +1,46 @@
+import { Argument, Option } from 'commander';
+
+import { positiveSeconds } from './option-values.js';
+
+// Arguments and options that several commands have alike.
+
+export const boardArgument = (words = 'the board file: pedals, policy and what is owned (YAML or JSON)'): Argument =>
+  new Argument('<board>', words);
+
+export const catalogueArgument = (words = 'the catalogue file: supplies and leads to choose from'): Argument =>
+  new Argument('<catalogue>', words);
+
+/** The catalogue where a board may do without one. */
+export const optionalCatalogue = (): Argument =>
+  new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear');
+
+export const aimOption = (): Option =>
+  new Option('--aim <aim>', 'what is best: least money, fewest supplies, or least noise')
+    .choices(['cost', 'bricks', 'quiet'])
+    .default('cost');
+
+export const partialOption = (): Option =>
+  new Option('--partial', 'allow a plan that leaves pedals without power, as few as can be').default(false);
+
+export const jsonOption = (what = 'result'): Option =>
+  new Option('--json', `print the ${what} as one JSON object and nothing else`).default(false);
+
+/** `ending` is what a command does when the time is up. */
+export const timeOption = (ending: string): Option =>
+  new Option('--time <seconds>', `stop after so many seconds${ending}`).argParser(positiveSeconds);
+
+export const withBestFound = ' with the best plan found';
+
+/** The files that `--report` and `--proof` name may be there already. */
+export const forceOption = (what = 'reports'): Option =>
+  new Option('--force', `replace files of ${what} that are there`).default(false);
+
+/** Kinds of reports about a plan, as help names them. */
+export const planReports =
+  '.html a page to print, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
+
+export const planExitCodes = `
+Exit codes:
+  0  a plan, proven best        3  a file cannot be read or is wrong
+  1  a defect of boardfeed      4  no plan exists
+  2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
