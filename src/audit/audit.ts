@@ -4,22 +4,23 @@ import type { Feed } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
 import { chainViolations } from './chains.js';
-import { currentViolations, startupViolations } from './currents.js';
+import { outletLoads, totalLoads } from './carried.js';
+import { currentViolations } from './currents.js';
 import { exposuresOf, groundDomains, groundViolations } from './grounds.js';
 import { joinViolations } from './joins.js';
 import type { Layout } from './line.js';
 import { limitViolations, mainsViolations } from './limits.js';
 import { changesOfToday } from './moves.js';
 import { plugViolations } from './plugs.js';
-import { outletLoads } from './outlet-loads.js';
 import { polarityViolations } from './polarity.js';
 import { powerViolations, voltageViolations } from './power-and-volts.js';
 import { resolve, type Malformation } from './resolve.js';
 import { scoreOf } from './score.js';
 import { settingViolations } from './settings.js';
 import { takesSocket } from './sources.js';
+import { startupViolations } from './startups.js';
 import { buyingOf, stockViolations } from './stock.js';
-import { totalLoads, totalViolations } from './totals.js';
+import { totalViolations } from './totals.js';
 
 export type AuditOptions = {
   /** Whether pedals may stay without power. */

@@ -3,8 +3,8 @@ import type { LoadNumbers } from '../domain/load-numbers.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Factor, Millivolts } from '../domain/quantities.js';
 import { isAtMost, ratioOf, times, whole, type Ratio } from './exact.js';
-import type { Line, Outlet } from './line.js';
-import { factor, milliamps } from './words.js';
+import { placeOf, type Line, type Outlet } from './line.js';
+import { factor, list, milliamps, volts } from './words.js';
 
 /** The microamps that a pedal draws at these volts, times the guess factor when its figure is a guess. */
 export function loadOf(pedal: Pedal, millivolts: Millivolts, policy: Policy): Ratio {
@@ -52,4 +52,11 @@ function weakestRating(outlet: Outlet, output: number): number | null {
     weakest = Math.min(weakest ?? setting.rating, setting.rating);
   }
   return weakest;
+}
+
+/** "output 3 of Quay 6 (unit 1) gives 100 mA at 9 V"; joined outputs name each setting. */
+export function givenText({ lines: [line] }: Outlet, { limit }: LoadNumbers): string {
+  const settings = list(line.taps.map((tap) => volts(tap.millivolts)));
+  const mode = line.feed.join === null ? '' : ` in ${line.feed.join.mode}`;
+  return `${placeOf(line)} give${line.taps.length === 1 ? 's' : ''} ${milliamps(whole(limit))} at ${settings}${mode}`;
 }

@@ -8,7 +8,7 @@ export type LoadNumbers = {
   readonly unit: 'mA' | 'W';
   /** What is drawn, guesses multiplied already. */
   readonly load: Exact;
-  /** The headroom that multiplies it; 1 where nothing does, as at the moment of switching on. */
+  /** The headroom that multiplies it; 1 where nothing does, as at switch-on. */
   readonly factor: Factor;
   /** load × factor. */
   readonly planned: Exact;
@@ -22,7 +22,7 @@ export type OutletLoad = {
   readonly pedals: readonly PedalId[];
   /** Null when the output has no such setting as its feeds count on. */
   readonly current: LoadNumbers | null;
-  /** The worst moment of switching on; null when none of the pedals states its startup. */
+  /** When all start at once; null where no startup exceeds its pedal's load: then `current` says it all. */
   readonly startup: LoadNumbers | null;
 };
 
@@ -33,4 +33,6 @@ export type TotalLoad = {
   readonly place: Place;
   readonly pedals: readonly PedalId[];
   readonly numbers: LoadNumbers;
+  /** When all start at once; null where no startup exceeds its pedal's load: then `numbers` say it all. */
+  readonly startup: LoadNumbers | null;
 };

@@ -49,7 +49,7 @@ export type Pedal = {
   /** The most volts it survives, where its maker states it. Matters for unregulated outputs only. */
   readonly survives: Millivolts | null;
   readonly draw: Draw;
-  /** The current at the moment of switching on, taken as stated; null when not stated. */
+  /** The current at switch-on, taken as stated; null when not stated. */
   readonly startup: Microamps | null;
   readonly figure: Figure;
   readonly digital: boolean;

@@ -1,6 +1,7 @@
 import { pedalTiers } from '../domain/pedal-tier.js';
 import { likeOf, pedalsOf } from '../loadout/bench.js';
 import { exposedIn, fillsSole } from '../loadout/ground-mode.js';
+import { outruns } from '../loadout/load.js';
 import type { ChainPlace, ChainPool } from '../loadout/uses.js';
 import { addExposed, type Sheet } from './sheet.js';
 import { chainKey } from './detail.js';
@@ -42,7 +43,7 @@ function chainColumns(key: string, pool: ChainPool, most: number, single: boolea
   capacityRows(columns, sheet);
   tailRows(columns, sheet);
   chainLinkRows(columns, sheet);
-  if (single) startupRows(columns, sheet);
+  startupRow(columns, sheet);
   return columns;
 }
 
@@ -67,6 +68,15 @@ function capacityRows(columns: ChainColumns, sheet: Sheet): void {
   const sum = count(columns, -columns.pool.rating * BigInt(denominator));
   for (const { place, column } of columns.places) sum.add(column, place.load * BigInt(numerator));
   sheet.builder.atMost('chain current', sum, 0);
+}
+
+/** Rule `startup`: Σ surge ≤ rating × chains, as above; where no pedal outruns the factor `chained`, `current` implies it. */
+function startupRow(columns: ChainColumns, sheet: Sheet): void {
+  const { chained } = sheet.bench.policy.headroom;
+  if (!columns.places.some(({ place }) => outruns(place, chained))) return;
+  const sum = count(columns, -columns.pool.rating);
+  for (const { place, column } of columns.places) sum.add(column, place.surge);
+  sheet.builder.atMost('chain startup', sum, 0);
 }
 
 /** Rule `chain`: two pedals or more on every chain, and no more than its lead has tails. */
@@ -100,23 +110,6 @@ function placesByClass({ places }: ChainColumns): ReadonlyMap<number, Sum> {
     sums.set(place.pedal, (sums.get(place.pedal) ?? new Sum()).add(column));
   }
   return sums;
-}
-
-/**
- * Rule `startup` on one chain, for each pedal whose startup exceeds its load: (startup − load) × present + Σ load ≤
- * rating. `present` is 1 where any of the class hangs there: each of them may be the one that is switched on.
- */
-function startupRows(columns: ChainColumns, sheet: Sheet): void {
-  for (const [pedal, sum] of placesByClass(columns)) {
-    const first = columns.places.find(({ place }) => place.pedal === pedal)?.place;
-    const members = pedalsOf([pedal], sheet.bench);
-    if (first === undefined || first.surge <= first.load) continue;
-    const present = sheet.builder.column('present', 1);
-    sheet.builder.atMost('present', sum.add(present, -members), 0);
-    const surge = new Sum().add(present, first.surge - first.load);
-    for (const { place, column } of columns.places) surge.add(column, place.load);
-    sheet.builder.atMost('startup', surge, columns.pool.rating);
-  }
 }
 
 /** Chains told apart are used in order, the pooled rest last, so that like answers are not tried again and again. */

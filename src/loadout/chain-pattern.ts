@@ -34,7 +34,7 @@ export function leadCostsOf({ pool, mostTails }: ChainOption, tags: Tags): LeadC
 }
 
 /** What a place is worth: the pedal's tag less its leads and what its volts and its company cost. */
-export function placeValue(option: Omit<PlaceOption, 'place' | 'load' | 'excess' | 'sole'>, tags: Tags): number {
+export function placeValue(option: Omit<PlaceOption, 'place' | 'load' | 'surge' | 'sole'>, tags: Tags): number {
   let value = tags.pedals[option.pedal] ?? 0;
   for (const kind of option.leads) value -= tags.leads[kind] ?? 0;
   for (const tier of pedalTiers) value -= option[tier] * tags[tier];

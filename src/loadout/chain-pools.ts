@@ -2,7 +2,7 @@ import type { Pedal } from '../domain/pedal.js';
 import type { Bank, Setting, Supply } from '../domain/supply.js';
 import { admits, type GroundMode } from './ground-mode.js';
 import { loadOf } from './load.js';
-import { exitOf, loadInChain, outletOf } from './outlet.js';
+import { exitOf, outletOf, takenInChain } from './outlet.js';
 import { tiersCounting } from './pedal-tiers.js';
 import { behind, type Exit } from './routes.js';
 import { likeOf, pedalsOf, type Bench } from './bench.js';
@@ -60,17 +60,15 @@ function placesOf(
   limits: readonly TotalLimit[],
   bench: Bench,
 ): readonly ChainPlace[] {
-  const load = loadInChain(like, outletOf(bank, setting), bench.policy);
-  if (load === null) return [];
-  const startup = like.startup === null ? 0n : loadOf(like.startup, bench.policy);
-  const loads = [{ bank: use.bank, millivolts: setting.millivolts, load, repeats: false }];
+  const taken = takenInChain(like, outletOf(bank, setting), bench.policy);
+  if (taken === null) return [];
+  const ofOutput = [{ bank: use.bank, millivolts: setting.millivolts, ...taken, repeats: false }];
   return bench.routes(exit, like).map((route) => ({
     pedal,
     route,
     ...tiersCounting(like, setting.millivolts),
-    load,
-    surge: startup > load ? startup : load,
-    weights: weightsOf(limits, loads, bench.policy),
+    ...taken,
+    weights: weightsOf(limits, ofOutput, bench.policy),
   }));
 }
 

@@ -35,12 +35,13 @@ export function bestChains(question: ChainQuestion, floor: number): ChainAnswer 
   const { chain, candidates, leads, capacities } = question;
   const sack = sackOf(candidates);
   const byLength: Label[][] = Array.from({ length: chain.mostTails + 1 }, () => []);
-  byLength[0] = [{ value: 0, load: 0, excess: 0, soles: 0, rooms: capacities, place: null, before: null }];
+  byLength[0] = [{ value: 0, load: 0, surge: 0, soles: 0, rooms: capacities, place: null, before: null }];
   const found: { label: Label; value: number }[] = [];
   let best = floor;
   let made = 0;
   const promising = (label: Label, length: number, next: number): boolean => {
-    const room = Math.min(chain.mostLoad, chain.rating - label.excess) - label.load;
+    // A pedal takes no less at switch-on than its load.
+    const room = Math.min(chain.mostLoad - label.load, chain.mostSurge - label.surge);
     const more = fractional(sack, next, room, chain.mostTails - length);
     return label.value + more - costOf(leads, Math.max(2, length)) > best;
   };
@@ -77,7 +78,7 @@ export function bestChains(question: ChainQuestion, floor: number): ChainAnswer 
 type Label = {
   readonly value: number;
   readonly load: number;
-  readonly excess: number;
+  readonly surge: number;
   readonly soles: number;
   readonly rooms: readonly number[];
   readonly place: PlaceOption | null;
@@ -85,27 +86,27 @@ type Label = {
 };
 
 /** Rules `current` and `startup`, the unit's limits, and one digital pedal on a `sole` chain; null where one breaks. */
-function withCandidate(before: Label, { place, value }: Candidate, { mostLoad, rating }: ChainOption): Label | null {
+function withCandidate(before: Label, { place, value }: Candidate, { mostLoad, mostSurge }: ChainOption): Label | null {
   const load = before.load + place.load;
-  const excess = Math.max(before.excess, place.excess);
+  const surge = before.surge + place.surge;
   const soles = before.soles + (place.sole ? 1 : 0);
-  if (load > mostLoad || load + excess > rating || soles > 1) return null;
+  if (load > mostLoad || surge > mostSurge || soles > 1) return null;
   for (const [at, weight] of place.weights.entries()) if (weight > (before.rooms[at] ?? 0)) return null;
   const rooms = before.rooms.map((room, at) => room - (place.weights[at] ?? 0));
-  return { value: before.value + value, load, excess, soles, rooms, place, before };
+  return { value: before.value + value, load, surge, soles, rooms, place, before };
 }
 
 const replaces = (other: Label, label: Label): boolean =>
   other.value >= label.value &&
   other.load <= label.load &&
-  other.excess <= label.excess &&
+  other.surge <= label.surge &&
   other.soles <= label.soles &&
   other.rooms.every((room, at) => room >= (label.rooms[at] ?? 0));
 
 const costOf = (leads: LeadCosts, pedals: number): number => leads[pedals]?.cost ?? Infinity;
 
 const rootBound = ({ chain, leads }: ChainQuestion, sack: Sack): number =>
-  fractional(sack, 0, Math.min(chain.mostLoad, chain.rating), chain.mostTails) - costOf(leads, 2);
+  fractional(sack, 0, Math.min(chain.mostLoad, chain.mostSurge), chain.mostTails) - costOf(leads, 2);
 
 const answerOf = (found: readonly { label: Label; value: number }[], bound: number): ChainAnswer => ({
   bound,

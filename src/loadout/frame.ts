@@ -43,8 +43,8 @@ export type PlaceOption = PerPedalTier<0 | 1> & {
   readonly leads: readonly number[];
   readonly exposed: 0 | 1;
   readonly load: number;
-  /** By how much its startup exceeds its load. */
-  readonly excess: number;
+  /** At switch-on; never less than its load. */
+  readonly surge: number;
   readonly weights: readonly number[];
   /** It is the digital pedal of which a `sole` chain holds one. */
   readonly sole: boolean;
@@ -54,9 +54,10 @@ export type PlaceOption = PerPedalTier<0 | 1> & {
 export type ChainOption = {
   readonly pool: ChainPool;
   readonly bank: number;
-  /** Rule `current`: the loads' sum; rule `startup`: the loads' sum with the largest excess. */
+  /** Rule `current`: the sum of the loads. */
   readonly mostLoad: number;
-  readonly rating: number;
+  /** Rule `startup`: the sum of what is taken at switch-on. */
+  readonly mostSurge: number;
   readonly mostTails: number;
   readonly places: readonly PlaceOption[];
 };
@@ -154,14 +155,14 @@ function chainOption(
   const { numerator, denominator } = bench.policy.headroom.chained;
   const mostLoad = (pool.rating * BigInt(denominator)) / BigInt(numerator);
   const loads = wholeNumbers(
-    pool.places.flatMap(({ load, surge }) => [load, surge - load]),
+    pool.places.flatMap(({ load, surge }) => [load, surge]),
     [mostLoad, pool.rating],
   );
   const option = {
     pool,
     bank: pool.output.bank,
     mostLoad: loads.most(mostLoad),
-    rating: loads.most(pool.rating),
+    mostSurge: loads.most(pool.rating),
     mostTails: Math.max(...pool.leads.map(({ tails }) => tails)),
     places: pool.places.map((place) => ({
       place,
@@ -170,7 +171,7 @@ function chainOption(
       ...counted(place),
       exposed: exposedIn(pool.mode, likeOf(place.pedal, bench)) ? (1 as const) : (0 as const),
       load: loads.least(place.load),
-      excess: loads.least(place.surge - place.load),
+      surge: loads.least(place.surge),
       weights: [
         ...place.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
         ...soleWeight([pool.output], place.pedal),

@@ -63,7 +63,7 @@ type OpenChain = {
   readonly pool: number;
   readonly places: readonly PlaceOption[];
   readonly load: number;
-  readonly excess: number;
+  readonly surge: number;
   readonly soles: number;
   readonly net: number;
 };
@@ -139,7 +139,7 @@ const coversPlace = (one: Placed | null, two: Placed): boolean =>
   one !== null &&
   one.value >= two.value &&
   one.place.load <= two.place.load &&
-  one.place.excess <= two.place.excess &&
+  one.place.surge <= two.place.surge &&
   (!one.place.sole || two.place.sole) &&
   one.place.weights.every((weight, at) => weight <= (two.place.weights[at] ?? 0));
 
@@ -202,12 +202,12 @@ function withPlace(label: Label, at: number, { place, value, net }: Placed, { po
   if (chain === undefined || pool === undefined) return null;
   const size = chain.places.length;
   const load = chain.load + place.load;
-  const excess = Math.max(chain.excess, place.excess);
-  if (size >= pool.chain.mostTails || load > pool.chain.mostLoad || load + excess > pool.chain.rating) return null;
+  const surge = chain.surge + place.surge;
+  if (size >= pool.chain.mostTails || load > pool.chain.mostLoad || surge > pool.chain.mostSurge) return null;
   const soles = chain.soles + (place.sole ? 1 : 0);
   const rooms = soles > 1 ? null : lessRoom(label.rooms, place.weights);
   if (rooms === null || (value <= 0 && size !== 1)) return null;
-  const longer = { ...chain, places: [...chain.places, place], load, excess, soles, net: chain.net + net };
+  const longer = { ...chain, places: [...chain.places, place], load, surge, soles, net: chain.net + net };
   const paidMore = leadCost(pool, size + 1) - leadCost(pool, size);
   return { ...label, value: label.value + value - paidMore, rooms, chains: label.chains.with(at, longer) };
 }
@@ -225,8 +225,8 @@ function withChain(
   const outputs = lessOutputs(label.outputs, [opened.chain.bank]);
   const rooms = outputs === null ? null : lessRoom(label.rooms, place.weights);
   if (outputs === null || rooms === null) return null;
-  const { load, excess } = place;
-  const chain = { pool, places: [place], load, excess, soles: place.sole ? 1 : 0, net };
+  const { load, surge } = place;
+  const chain = { pool, places: [place], load, surge, soles: place.sole ? 1 : 0, net };
   return {
     ...label,
     value: label.value + value - leadCost(opened, 1),
@@ -250,7 +250,7 @@ function openLoss(label: Label, from: number, job: Job, rents: Rents, later: Ret
     const pool = job.pools[chain.pool];
     if (pool === undefined) continue;
     const size = chain.places.length;
-    const room = Math.min(pool.chain.mostLoad, pool.chain.rating - chain.excess) - chain.load;
+    const room = Math.min(pool.chain.mostLoad - chain.load, pool.chain.mostSurge - chain.surge);
     const more = laterEarnings(later[chain.pool]?.[from] ?? [], room, pool.chain.mostTails - size, label.barred);
     const earned = chain.net + more - leadCost(pool, size) - rents.perChain;
     loss -= Math.min(earned, rents.outputs[pool.chain.bank] ?? 0);
@@ -292,7 +292,7 @@ function laterOnes(stages: readonly Stage[], pools: number): readonly (readonly 
 /** Beginnings of one key have taken the same outputs and their open chains look alike. */
 function keyOf({ outputs, chains }: Label): string {
   const open = chains.map(
-    ({ pool, load, excess, soles, places }) => `${pool}:${load}:${excess}:${soles}:${places.length}`,
+    ({ pool, load, surge, soles, places }) => `${pool}:${load}:${surge}:${soles}:${places.length}`,
   );
   return `${outputs.join()} ${open.sort().join(' ')}`;
 }

@@ -3,7 +3,7 @@ import type { Pedal } from '../domain/pedal.js';
 import type { Policy } from '../domain/board.js';
 import type { Microamps, Millivolts } from '../domain/quantities.js';
 import type { Bank, Setting } from '../domain/supply.js';
-import { loadOf, pedalLoad, withinFactor, type Load } from './load.js';
+import { loadOf, takenBy, withinFactor, type Taken } from './load.js';
 import type { Exit } from './routes.js';
 
 /** What one output, or two joined ones, offer a pedal at given settings. */
@@ -61,21 +61,21 @@ export function voltsSuit(pedal: Pedal, outlet: Outlet): boolean {
   return open === null || acceptsVolts(pedal, open) || (pedal.survives !== null && open <= pedal.survives);
 }
 
-/** The pedal's load there, if it may hang there by itself: rules `power`, `voltage`, `current` and `startup`. */
-export function loadAlone(pedal: Pedal, outlet: Outlet, policy: Policy): Load | null {
-  return loadWithin(pedal, outlet, policy, policy.headroom.alone);
+/** What the pedal takes there, if it may hang there by itself: rules `power`, `voltage`, `current` and `startup`. */
+export function takenAlone(pedal: Pedal, outlet: Outlet, policy: Policy): Taken | null {
+  return takenWithin(pedal, outlet, policy, policy.headroom.alone);
 }
 
-/** The pedal's load there, if it may hang there in a chain with others whose load is as good as nothing. */
-export function loadInChain(pedal: Pedal, outlet: Outlet, policy: Policy): Load | null {
-  return pedal.alone || pedal.power === 'AC' ? null : loadWithin(pedal, outlet, policy, policy.headroom.chained);
+/** What the pedal takes there, if it may hang there in a chain with others whose load is as good as nothing. */
+export function takenInChain(pedal: Pedal, outlet: Outlet, policy: Policy): Taken | null {
+  return pedal.alone || pedal.power === 'AC' ? null : takenWithin(pedal, outlet, policy, policy.headroom.chained);
 }
 
-function loadWithin(pedal: Pedal, outlet: Outlet, policy: Policy, factor: Policy['headroom']['alone']): Load | null {
+function takenWithin(pedal: Pedal, outlet: Outlet, policy: Policy, factor: Policy['headroom']['alone']): Taken | null {
   if (!voltsSuit(pedal, outlet)) return null;
-  const load = pedalLoad(pedal, outlet.millivolts, policy);
-  if (load === undefined || !withinFactor(load, factor, loadOf(outlet.rating, policy))) return null;
-  return pedal.startup !== null && pedal.startup > outlet.rating ? null : load;
+  const taken = takenBy(pedal, outlet.millivolts, policy);
+  const rating = loadOf(outlet.rating, policy);
+  return taken !== undefined && withinFactor(taken.load, factor, rating) && taken.surge <= rating ? taken : null;
 }
 
 /** What stands at the end of a bank's own straight lead. */

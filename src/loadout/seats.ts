@@ -1,9 +1,9 @@
 import type { Bank, JoinMode, Supply } from '../domain/supply.js';
 import type { LeadKind } from './lead-kinds.js';
-import type { Load } from './load.js';
+import type { Taken } from './load.js';
 import { exitOf, inParallel, inSeries, outletOf, polaritiesOf, type Outlet } from './outlet.js';
 import { behind, type Exit } from './routes.js';
-import type { OutputLoad } from './totals.js';
+import type { OutputTaken } from './totals.js';
 import type { OutputUse, SoloUse } from './uses.js';
 
 /** One output or one join at given settings, before a pedal is put there. */
@@ -12,7 +12,8 @@ export type Seat = {
   readonly join: SoloUse['join'];
   readonly exit: Exit;
   readonly outlet: Outlet;
-  readonly loads: (load: Load) => readonly OutputLoad[];
+  /** What a pedal there takes of each output. */
+  readonly takes: (taken: Taken) => readonly OutputTaken[];
 };
 
 /** Every output at every setting, and every join that the leads at hand allow. */
@@ -34,7 +35,7 @@ function singleSeats(supply: Supply): readonly Seat[] {
       join: null,
       exit: exitOf(bank),
       outlet,
-      loads: (load) => [{ bank: index, millivolts: outlet.millivolts, load, repeats: false }],
+      takes: (taken) => [{ bank: index, millivolts: outlet.millivolts, ...taken, repeats: false }],
     })),
   );
 }
@@ -80,9 +81,9 @@ function seatsBehind({ first, second, at, to, lead, mode, exit }: JoinPlace): re
         join: { mode, lead: lead.index },
         exit,
         outlet: mode === 'series' ? inSeries(one.outlet, two.outlet) : inParallel(one.outlet, two.outlet),
-        loads: (load) => [
-          { bank: at, millivolts: one.outlet.millivolts, load, repeats: false },
-          { bank: to, millivolts: two.outlet.millivolts, load, repeats: mode === 'parallel' },
+        takes: (taken) => [
+          { bank: at, millivolts: one.outlet.millivolts, ...taken, repeats: false },
+          { bank: to, millivolts: two.outlet.millivolts, ...taken, repeats: mode === 'parallel' },
         ],
       });
     }

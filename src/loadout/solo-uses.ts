@@ -2,7 +2,7 @@ import type { Pedal } from '../domain/pedal.js';
 import { pedalTiers } from '../domain/pedal-tier.js';
 import { millivolts, type Millivolts } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
-import { loadAlone } from './outlet.js';
+import { takenAlone } from './outlet.js';
 import type { Route } from './routes.js';
 import { tiersCounting } from './pedal-tiers.js';
 import { seatsOf, type Seat } from './seats.js';
@@ -35,15 +35,15 @@ export function voltsOf({ outputs, join }: Pick<SoloUse, 'outputs' | 'join'>, su
 }
 
 function usesOf(seat: Seat, like: Pedal, pedal: number, limits: readonly TotalLimit[], bench: Bench): SoloUse[] {
-  const load = loadAlone(like, seat.outlet, bench.policy);
-  if (load === null) return [];
+  const taken = takenAlone(like, seat.outlet, bench.policy);
+  if (taken === null) return [];
   return bench.routes(seat.exit, like).map((route: Route) => ({
     pedal,
     outputs: seat.outputs,
     join: seat.join,
     route,
     ...tiersCounting(like, seat.outlet.millivolts),
-    weights: weightsOf(limits, seat.loads(load), bench.policy),
+    weights: weightsOf(limits, seat.takes(taken), bench.policy),
   }));
 }
 

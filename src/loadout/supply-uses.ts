@@ -27,7 +27,11 @@ export type SupplyUses = {
 export function supplyUses(offer: Offer, bench: Bench): SupplyUses | null {
   const { supply } = offer;
   if (offer.owned + offer.forSale === 0 || !acceptsVenue(supply.source, bench.policy.mains)) return null;
-  const limits = totalLimits(supply, bench.policy);
+  const limits = totalLimits(
+    supply,
+    bench.policy,
+    bench.classes.map(({ like }) => like),
+  );
   const { solos, chains } = waysFrom[natureOf(supply.source).wayStartsAt](supply, limits, bench);
   if (solos.length === 0 && chains.length === 0) return null;
   const common = supply.banks.some(({ isolated }) => !isolated);

@@ -1,33 +1,42 @@
 import type { Policy } from '../domain/board.js';
+import type { Pedal } from '../domain/pedal.js';
 import type { Supply, Total } from '../domain/supply.js';
-import { loadOf, type Load } from './load.js';
+import { everyTaken, loadOf, outruns, type Taken } from './load.js';
 
 /**
- * A limit on all that hangs on a bank or on a whole supply: Σ weight ≤ capacity, where a weight is load × the `supply`
- * factor (times the volts, for a limit in watts), all in one integer unit.
+ * A limit on all that hangs on a bank or on a whole supply: Σ weight ≤ capacity, all in one integer unit. For the rule
+ * `total` a weight is load × the `supply` factor, for the rule `startup` what is taken at switch-on, without a factor;
+ * times the volts, for a total in watts.
  */
 export type TotalLimit = {
+  readonly rule: 'total' | 'startup';
   /** The bank's place in the supply; null for the whole supply. */
   readonly bank: number | null;
   readonly total: Total;
   readonly capacity: bigint;
 };
 
-/** The load that a use puts on one of the supply's outputs. */
-export type OutputLoad = {
+/** What a use takes of one of the supply's outputs. */
+export type OutputTaken = Taken & {
   readonly bank: number;
   readonly millivolts: number;
-  readonly load: Load;
-  /** The second output of a parallel join: the load was counted already, but not yet in another bank's total. */
+  /** The second output of a parallel join: what it takes was counted already, but not yet in another bank's total. */
   readonly repeats: boolean;
 };
 
-/** The limits that a supply states. */
-export function totalLimits(supply: Supply, policy: Policy): readonly TotalLimit[] {
-  const { denominator } = policy.headroom.supply;
-  const limit = (bank: number | null, total: Total | null): TotalLimit[] =>
-    total === null ? [] : [{ bank, total, capacity: capacityOf(total, policy) * BigInt(denominator) }];
-  return [...supply.banks.flatMap((bank, index) => limit(index, bank.total)), ...limit(null, supply.total)];
+/** The limits that a supply states; each also for switching on, where one of these pedals can outrun the `supply` factor. */
+export function totalLimits(supply: Supply, policy: Policy, pedals: readonly Pedal[]): readonly TotalLimit[] {
+  const { supply: factor } = policy.headroom;
+  const surging = pedals.some((pedal) => everyTaken(pedal, policy).some((taken) => outruns(taken, factor)));
+  const limits = (bank: number | null, total: Total | null): TotalLimit[] => {
+    if (total === null) return [];
+    const capacity = capacityOf(total, policy);
+    return [
+      { rule: 'total', bank, total, capacity: capacity * BigInt(factor.denominator) },
+      ...(surging ? [{ rule: 'startup' as const, bank, total, capacity }] : []),
+    ];
+  };
+  return [...supply.banks.flatMap((bank, index) => limits(index, bank.total)), ...limits(null, supply.total)];
 }
 
 /** mV × µA = nW; a milliwatt is a million of them. */
@@ -38,19 +47,20 @@ function capacityOf(total: Total, policy: Policy): bigint {
 /** What a use adds to each of the limits, in their order. */
 export function weightsOf(
   limits: readonly TotalLimit[],
-  loads: readonly OutputLoad[],
+  taken: readonly OutputTaken[],
   policy: Policy,
 ): readonly bigint[] {
   const factor = BigInt(policy.headroom.supply.numerator);
-  return limits.map(({ bank, total }) => {
+  return limits.map(({ rule, bank, total }) => {
     let weight = 0n;
     const counted = new Set<number>();
-    for (const output of loads) {
+    for (const output of taken) {
       if (bank !== null && output.bank !== bank) continue;
       const again = output.repeats && (bank === null || counted.has(bank));
       counted.add(output.bank);
-      if (!again) weight += output.load * (total.kind === 'power' ? BigInt(output.millivolts) : 1n);
+      const amount = rule === 'total' ? output.load * factor : output.surge;
+      if (!again) weight += amount * (total.kind === 'power' ? BigInt(output.millivolts) : 1n);
     }
-    return weight * factor;
+    return weight;
   });
 }

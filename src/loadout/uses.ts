@@ -1,6 +1,6 @@
 import type { PerPedalTier } from '../domain/pedal-tier.js';
 import type { JoinMode } from '../domain/supply.js';
-import type { Load } from './load.js';
+import type { Load, Taken } from './load.js';
 import type { Exit, Route } from './routes.js';
 import type { GroundMode } from './ground-mode.js';
 
@@ -22,14 +22,12 @@ export type SoloUse = PerPedalTier<boolean> & {
 };
 
 /** One pedal class's place in a chain, and the tiers in which it counts there. */
-export type ChainPlace = PerPedalTier<boolean> & {
-  readonly pedal: ClassIndex;
-  readonly route: Route;
-  readonly load: Load;
-  /** Its startup current in units of load, or its load where that is more. */
-  readonly surge: Load;
-  readonly weights: readonly bigint[];
-};
+export type ChainPlace = PerPedalTier<boolean> &
+  Taken & {
+    readonly pedal: ClassIndex;
+    readonly route: Route;
+    readonly weights: readonly bigint[];
+  };
 
 /** All chains that are alike: on outputs of one bank at one setting, behind chain leads with the same exit. */
 export type ChainPool = {

@@ -91,6 +91,7 @@ describe('an impossible case says why', () => {
     ['voltage', pedal('A', 12, 10), adapter('s', 10, '9/100'), {}],
     ['current', pedal('A', 9, 101), adapter('s', 10, '9/100'), {}],
     ['startup', pedal('A', 9, 10, 'startup: 101'), adapter('s', 10, '9/100'), {}],
+    ['startup', pedal('A', 9, 10, 'startup: 80'), adapter('s', 10, '9/100', 'total: {milliamps: 79}'), {}],
     ['total', pedal('A', 9, 100), adapter('s', 10, '9/100', 'total: {milliamps: 99}'), {}],
     ['polarity', pedal('A', 9, 10, 'polarity: centre-positive'), adapter('s', 10, '9/100'), {}],
     ['plug', pedal('A', 9, 10, 'inlet: jack-3.5'), adapter('s', 10, '9/100'), {}],

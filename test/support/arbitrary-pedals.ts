@@ -19,7 +19,8 @@ export type PedalDraft = {
   /** The draw: a number of microamps, or a share of what the home can give. */
   readonly draw: { readonly microamps: number } | { readonly divisor: number; readonly excess: number };
   readonly perVoltage: boolean;
-  readonly startup: 'none' | 'double' | 'limit' | 'over';
+  /** None, more than the draw, or a number of microamps of which two or three use up an ordinary total. */
+  readonly startup: 'none' | 'double' | 'limit' | 'over' | { readonly microamps: number };
   readonly survives: 'unstated' | 'enough' | 'short';
   readonly inlet: 'as home' | 'other' | 'two leads away';
   readonly opposite: boolean;
@@ -51,7 +52,15 @@ export const pedalDrafts: fc.Arbitrary<PedalDraft> = fc.record({
     [1, { divisor: 3, excess: 0 }],
   ),
   perVoltage: percent(30),
-  startup: weighted<PedalDraft['startup']>([80, 'none'], [6, 'double'], [12, 'limit'], [1, 'over']),
+  startup: weighted<PedalDraft['startup']>(
+    [70, 'none'],
+    [6, 'double'],
+    [12, 'limit'],
+    [1, 'over'],
+    [6, { microamps: 90_000 }],
+    [4, { microamps: 100_001 }],
+    [4, { microamps: 150_000 }],
+  ),
   survives: weighted<PedalDraft['survives']>([8, 'enough'], [1, 'unstated'], [1, 'short']),
   inlet: weighted<PedalDraft['inlet']>([16, 'as home'], [3, 'other'], [1, 'two leads away']),
   opposite: percent(15),
@@ -164,6 +173,7 @@ function drawOf({ draw, perVoltage, figure }: PedalDraft, home: Home, accepts: A
 function startupOf({ startup }: PedalDraft, home: Home, draw: Draw) {
   if (startup === 'none') return null;
   const highest = draw.kind === 'flat' ? draw.microamps : Math.max(...draw.microamps.values());
+  if (typeof startup === 'object') return microamps(Math.max(highest, startup.microamps));
   const wanted = { double: Math.min(2 * highest, home.rating), limit: home.rating, over: home.rating + 1 }[startup];
   return microamps(Math.max(highest, wanted));
 }

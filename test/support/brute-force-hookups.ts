@@ -23,6 +23,8 @@ export type Hookup = {
   readonly volts: number;
   /** In microamps times the guess factor's denominator, so that it is whole. */
   readonly load: number;
+  /** When all start at once, in the same unit: each pedal's startup, or its load where that is more. */
+  readonly surge: number;
 };
 
 /** @throws RangeError when the value is not a safe integer, so that no comparison is ever inexact. */
@@ -30,6 +32,9 @@ export function exact(value: number): number {
   if (!Number.isSafeInteger(value)) throw new RangeError(`${value} is not a safe integer`);
   return value;
 }
+
+/** The factor of what is taken at switch-on. */
+export const once: Factor = { numerator: 1, denominator: 1 };
 
 /** True when load × factor ≤ limit; the load counts in 1/scale of the limit's unit. */
 export const within = (load: number, factor: Factor, limit: number, scale: number): boolean =>
@@ -97,7 +102,7 @@ function direct(pedal: Pedal, supply: Supply, parts: readonly Part[], policy: Po
         chain: null,
         adapters: [route],
         volts: source.volts,
-        load: totalLoad([pedal], source.volts, policy),
+        ...taken([pedal], source.volts, policy),
       }));
     }),
   );
@@ -121,7 +126,7 @@ function joined(pedal: Pedal, supply: Supply, parts: readonly Part[], policy: Po
         chain: null,
         adapters: [route],
         volts: source.volts,
-        load: totalLoad([pedal], source.volts, policy),
+        ...taken([pedal], source.volts, policy),
       }));
     });
   });
@@ -175,7 +180,7 @@ function chained(pedals: readonly Pedal[], supply: Supply, parts: readonly Part[
           chain,
           adapters,
           volts: source.volts,
-          load: totalLoad(pedals, source.volts, policy),
+          ...taken(pedals, source.volts, policy),
         }));
       });
     }),
@@ -198,14 +203,9 @@ const product = <Item>(lists: readonly (readonly Item[])[]): readonly (readonly 
 function carries(source: Source, pedals: readonly Pedal[], policy: Policy): boolean {
   if (!pedals.every((pedal) => pedal.power === source.power && acceptsSource(pedal, source))) return false;
   const scale = policy.guess.denominator;
-  const load = totalLoad(pedals, source.volts, policy);
+  const { load, surge } = taken(pedals, source.volts, policy);
   const factor = pedals.length === 1 ? policy.headroom.alone : policy.headroom.chained;
-  if (!within(load, factor, source.rating, scale)) return false;
-  return pedals.every((pedal) => {
-    if (pedal.startup === null) return true;
-    const others = load - loadOf(pedal, source.volts, policy);
-    return exact(pedal.startup * scale) + others <= exact(source.rating * scale);
-  });
+  return within(load, factor, source.rating, scale) && within(surge, once, source.rating, scale);
 }
 
 function acceptsSource(pedal: Pedal, source: Source): boolean {
@@ -227,5 +227,13 @@ function loadOf(pedal: Pedal, volts: number, policy: Policy): number {
   return exact(microamps * (figure === 'guess' ? policy.guess.numerator : policy.guess.denominator));
 }
 
-const totalLoad = (pedals: readonly Pedal[], volts: number, policy: Policy): number =>
-  pedals.reduce((sum, pedal) => exact(sum + loadOf(pedal, volts, policy)), 0);
+/** What pedals take together: running, and when all start at once. */
+function taken(pedals: readonly Pedal[], volts: number, policy: Policy): Pick<Hookup, 'load' | 'surge'> {
+  let [load, surge] = [0, 0];
+  for (const pedal of pedals) {
+    const own = loadOf(pedal, volts, policy);
+    load = exact(load + own);
+    surge = exact(surge + Math.max(own, exact((pedal.startup ?? 0) * policy.guess.denominator)));
+  }
+  return { load, surge };
+}

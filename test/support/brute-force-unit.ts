@@ -3,7 +3,7 @@ import type { Policy } from '../../src/domain/board.js';
 import type { Pedal } from '../../src/domain/pedal.js';
 import type { Feed } from '../../src/domain/plan.js';
 import type { Bank, Supply, Total } from '../../src/domain/supply.js';
-import { exact, within, type Hookup } from './brute-force-hookups.js';
+import { exact, once, within, type Hookup } from './brute-force-hookups.js';
 
 export type Unit = { readonly supply: Supply; readonly hookups: readonly Hookup[] };
 
@@ -11,7 +11,7 @@ export const newUnit = (supply: Supply): Unit => ({ supply, hookups: [] });
 
 export const withHookup = (unit: Unit, hookup: Hookup): Unit => ({ ...unit, hookups: [...unit.hookups, hookup] });
 
-/** True when the unit has outputs left for the hookup and keeps `setting`, `ground` and `total` with it. */
+/** True when the unit has outputs left for the hookup and keeps `setting`, `ground`, `total` and `startup` with it. */
 export function fits(unit: Unit, hookup: Hookup, policy: Policy): boolean {
   const { supply, hookups } = withHookup(unit, hookup);
   return (
@@ -33,40 +33,30 @@ export function domainsOf({ supply, hookups }: Unit): readonly (readonly Pedal[]
   return [...hookups.filter(isIsolated).map((hookup) => hookup.pedals), common];
 }
 
-/** A load, scaled as a hookup's is, at the volts of the output that gives it. */
-type Share = { readonly load: number; readonly volts: number };
+/** What is taken, scaled as a hookup's load is, at the volts of the output that gives it. */
+type Share = Pick<Hookup, 'load' | 'surge'> & { readonly volts: number };
 
 /** A series join loads both of its outputs. A parallel one may load either with all it takes, but the bank only once. */
-function shareOfBank({ taps, join, load }: Hookup, bank: number): readonly Share[] {
-  const shares = taps.filter((tap) => tap.bank === bank).map((tap) => ({ load, volts: tap.setting.millivolts }));
+function shareOfBank({ taps, join, load, surge }: Hookup, bank: number): readonly Share[] {
+  const own = taps.filter((tap) => tap.bank === bank);
+  const shares = own.map((tap) => ({ load, surge, volts: tap.setting.millivolts }));
   return join?.mode === 'parallel' ? shares.slice(0, 1) : shares;
 }
 
-function shareOfSupply({ taps, join, load }: Hookup): readonly Share[] {
-  const shares = taps.map((tap) => ({ load, volts: tap.setting.millivolts }));
+function shareOfSupply({ taps, join, load, surge }: Hookup): readonly Share[] {
+  const shares = taps.map((tap) => ({ load, surge, volts: tap.setting.millivolts }));
   return join?.mode === 'parallel' ? shares.slice(0, 1) : shares;
 }
 
+/** The rules `total` and `startup`. */
 function keepsTotal(total: Total | null, shares: readonly Share[], policy: Policy): boolean {
   if (total === null) return true;
-  const sum = (valueOf: (share: Share) => number): number =>
-    shares.reduce((soFar, share) => exact(soFar + valueOf(share)), 0);
-  const { supply: factor } = policy.headroom;
-  const scale = policy.guess.denominator;
-  if (total.kind === 'current')
-    return within(
-      sum(({ load }) => load),
-      factor,
-      total.microamps,
-      scale,
-    );
   // Microamps times millivolts are nanowatts: a million of them make a milliwatt.
-  return within(
-    sum(({ load, volts }) => exact(load * volts)),
-    factor,
-    exact(total.milliwatts * 1_000_000),
-    scale,
-  );
+  const limit = total.kind === 'current' ? total.microamps : exact(total.milliwatts * 1_000_000);
+  const sum = (of: 'load' | 'surge'): number =>
+    shares.reduce((all, share) => exact(all + exact(share[of] * (total.kind === 'current' ? 1 : share.volts))), 0);
+  const scale = policy.guess.denominator;
+  return within(sum('load'), policy.headroom.supply, limit, scale) && within(sum('surge'), once, limit, scale);
 }
 
 /** The feeds of all units, units of one supply numbered in the order in which they stand. */

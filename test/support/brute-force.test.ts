@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { ChoosingAim } from '../../src/domain/aim.js';
 import type { Board, Catalogue } from '../../src/domain/board.js';
 import { partId, supplyId } from '../../src/domain/quantities.js';
+import type { Total } from '../../src/domain/supply.js';
 import { bruteForce } from './brute-force.js';
 import {
   bankOf,
@@ -253,14 +254,30 @@ describe('the best of everything', () => {
     );
   });
 
-  it('adds a start-up to the load of the others only', () => {
+  it('starts all pedals of an output at once', () => {
     const pedals = [pedalOf('a', 100, { startup: milliamps(300) }), pedalOf('b', 100)];
-    const on = (rating: number, policy = policyOf()) =>
-      best(boardOf(pedals, { policy }), catalogueOf([wall(10, rating)], [chainLead('fan', 8, 2)]));
+    const on = (rating: number, policy = policyOf(), given = pedals) =>
+      best(boardOf(given, { policy }), catalogueOf([wall(10, rating)], [chainLead('fan', 8, 2)]));
     expect(on(400)).toEqual(planOf({ money: 18, bricks: 1, parts: 1 }));
     expect(on(399.999)).toEqual(planOf({ money: 20, bricks: 2 }));
     expect(on(300, policyOf({ headroom: headroom(3, 1, 1) }))).toEqual(planOf({ money: 20, bricks: 2 }));
     expect(on(299.999)).toBe('impossible');
+    const both = pedals.map((pedal) => ({ ...pedal, startup: milliamps(300) }));
+    expect(on(600, policyOf(), both)).toEqual(planOf({ money: 18, bricks: 1, parts: 1 }));
+    expect(on(599.999, policyOf(), both)).toEqual(planOf({ money: 20, bricks: 2 }));
+  });
+
+  it('starts all pedals of a supply and of a bank at once', () => {
+    const pedals = ['a', 'b'].map((id) => pedalOf(id, 50, { startup: milliamps(150) }));
+    const board = boardOf(pedals, { policy: policyOf({ headroom: headroom(1, 1, 1.2) }) });
+    const brick = (total: Total, ofBank: Total | null) =>
+      supplyOf('brick', 40, [bankOf(2, [nine(150)], { total: ofBank })], { total });
+    const on = (total: Total, ofBank: Total | null = null) => best(board, catalogueOf([brick(total, ofBank)]));
+    const [one, two] = [planOf({ money: 40, bricks: 1 }), planOf({ money: 80, bricks: 2 })];
+    expect([on(currentTotal(300)), on(powerTotal(2.7))]).toEqual([one, one]);
+    expect([on(currentTotal(299.999)), on(powerTotal(2.699))]).toEqual([two, two]);
+    expect(on(currentTotal(300), currentTotal(299.999))).toEqual(two);
+    expect(on(powerTotal(2.7), powerTotal(1.349))).toBe('impossible');
   });
 
   it('multiplies a guessed draw, and every total by its own factor', () => {

@@ -90,8 +90,8 @@ function tightPlaces({ outlets, totals }: JudgedPlan): readonly SoftFinding[] {
   const tightOutlets = outlets.flatMap(({ place, pedals, current }): readonly SoftFinding[] =>
     current !== null && isTight(current) ? [{ kind: 'tight', of: 'output', place, pedals, numbers: current }] : [],
   );
-  const tightTotals = totals.flatMap((total): readonly SoftFinding[] =>
-    isTight(total.numbers) ? [{ kind: 'tight', ...total }] : [],
+  const tightTotals = totals.flatMap(({ of, place, pedals, numbers }): readonly SoftFinding[] =>
+    isTight(numbers) ? [{ kind: 'tight', of, place, pedals, numbers }] : [],
   );
   return [...tightOutlets, ...tightTotals];
 }

@@ -4,11 +4,11 @@ import { decimalOfThousandths, factorText, type Factor, type Millivolts } from '
 import type { Rule } from '../../domain/rules.js';
 import type { Supply, Total } from '../../domain/supply.js';
 import { supplyOffers } from '../../loadout/case.js';
-import { loadOf, pedalLoad, withinFactor } from '../../loadout/load.js';
+import { loadOf, pedalLoad, takenBy, withinFactor } from '../../loadout/load.js';
 import { acceptsVolts, voltsSuit } from '../../loadout/outlet.js';
 import type { Seat } from '../../loadout/seats.js';
 import { acceptsVenue } from '../../domain/source.js';
-import { totalLimits, weightsOf } from '../../loadout/totals.js';
+import { totalLimits, weightsOf, type TotalLimit } from '../../loadout/totals.js';
 import type { Attempt } from './attempts.js';
 
 /** How an attempt fails a rule: the larger the nearness, the nearer it came. */
@@ -136,31 +136,40 @@ function neededOf(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom:
 
 function failsStartup(attempt: Attempt): Failure | null {
   const { pedal, seat, supply } = attempt;
-  const { rating } = seat.outlet;
-  if (pedal.startup === null || pedal.startup <= rating) return null;
+  const { rating, millivolts } = seat.outlet;
+  if (pedal.startup === null) return null;
   const needed = `takes ${current(pedal.startup)} to start`;
-  return { nearness: rating, message: `${needed}; ${strongestText(attempt)} ${current(rating)} (${supply.name})` };
+  if (pedal.startup > rating)
+    return { nearness: rating, message: `${needed}; ${strongestText(attempt)} ${current(rating)} (${supply.name})` };
+  const broken = brokenTotal(attempt, 'startup');
+  if (broken === undefined) return null;
+  return { nearness: rating, message: `${needed} at ${volts(millivolts)}${togetherText(attempt, broken)}` };
 }
 
-function failsTotal({
-  pedal,
-  seat,
-  supply,
-  shop: {
-    kit: { board },
-  },
-}: Attempt): Failure | null {
-  const { policy } = board;
-  const limits = totalLimits(supply, policy);
-  const { millivolts } = seat.outlet;
-  const weights = weightsOf(limits, seat.loads(pedalLoad(pedal, millivolts, policy) ?? 0n), policy);
-  const broken = limits.find(({ capacity }, index) => (weights[index] ?? 0n) > capacity);
+function failsTotal(attempt: Attempt): Failure | null {
+  const { policy } = attempt.shop.kit.board;
+  const broken = brokenTotal(attempt, 'total');
   if (broken === undefined) return null;
-  const whole = broken.bank === null ? 'all outputs' : 'the outputs of that bank';
-  const needed = neededOf(pedal, millivolts, policy.guess, policy.headroom.supply);
-  const twice = seat.join?.mode === 'series' ? ', on both outputs of a series join' : '';
-  const message = `needs ${needed.text} at ${volts(millivolts)}${twice}; ${whole} of ${supply.name} together give ${totalText(broken.total)}`;
+  const { millivolts } = attempt.seat.outlet;
+  const needed = neededOf(attempt.pedal, millivolts, policy.guess, policy.headroom.supply);
+  const message = `needs ${needed.text} at ${volts(millivolts)}${togetherText(attempt, broken)}`;
   return { nearness: 0, message };
+}
+
+function brokenTotal(attempt: Attempt, rule: TotalLimit['rule']): TotalLimit | undefined {
+  const { pedal, seat, supply, shop } = attempt;
+  const { policy } = shop.kit.board;
+  const taken = takenBy(pedal, seat.outlet.millivolts, policy);
+  if (taken === undefined) return undefined;
+  const limits = totalLimits(supply, policy, [pedal]);
+  const weights = weightsOf(limits, seat.takes(taken), policy);
+  return limits.find((limit, index) => limit.rule === rule && (weights[index] ?? 0n) > limit.capacity);
+}
+
+function togetherText({ seat, supply }: Attempt, { bank, total }: TotalLimit): string {
+  const twice = seat.join?.mode === 'series' ? ', on both outputs of a series join' : '';
+  const whole = bank === null ? 'all outputs' : 'the outputs of that bank';
+  return `${twice}; ${whole} of ${supply.name} together give ${totalText(total)}`;
 }
 
 const totalText = (total: Total): string =>

@@ -4,6 +4,7 @@ import type { Item } from './items.js';
 import { noisesOf, roleIn, type Common, type Noise } from './noise.js';
 import type { PedalClass } from './pedal-class.js';
 import type { ChainShape, PlaceShape, UnitShape } from './shape.js';
+import type { Taken } from './totals.js';
 
 /** One way to feed a pedal at a place, and what it costs besides. */
 export type Way = {
@@ -22,19 +23,17 @@ export type Place = {
   readonly ways: readonly Way[];
 };
 
-export type Link = {
+export type Link = Taken & {
   readonly item: number;
   /** How many of the item one chain may have. */
   readonly count: number;
-  readonly load: number;
-  readonly limit: number;
   readonly way: Way;
   readonly burdens: readonly number[];
 };
 
 export type Chain = {
   readonly bank: number;
-  readonly most: number;
+  readonly most: Taken;
   readonly leads: ChainShape['leads'];
   readonly links: readonly Link[];
 };
@@ -144,7 +143,7 @@ function chainIn(chain: ChainShape, noise: Noise, { items, classes }: Content, w
       const way: Way = { route: link.route, join: null, counts: link.counts, exposed: role === 'counted' };
       const most = isSole ? 1 : Math.min(count, longest);
       const burdens = withSole(link.burdens, bank, item);
-      return [{ item, count: most, load: link.load, limit: link.limit, way, burdens }];
+      return [{ item, count: most, load: link.load, surge: link.surge, way, burdens }];
     });
   });
   const pedals = links.reduce((sum, { count }) => sum + count, 0);

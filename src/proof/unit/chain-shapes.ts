@@ -3,8 +3,8 @@ import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import { polesOf } from './place-shapes.js';
 import { behind, type Pole } from './routes.js';
 import { countsOf, type Bench, type LinkShape, type Raw, type RawChain, type Seat } from './shape.js';
-import { loadAt, mostLoad, outputSource, suits } from './source.js';
-import { weightIn, type Limit } from './totals.js';
+import { mostLoad, outputSource, suits, takenAt, unity } from './source.js';
+import { weightIn, type Limit, type Taken } from './totals.js';
 
 const grounds = ['negative', 'positive'] as const satisfies readonly Ground[];
 
@@ -51,23 +51,23 @@ function chainAt(at: At, tail: Tail, ground: Ground, limits: readonly Limit[], b
   const { guess, headroom } = bench.policy;
   const source = outputSource(bank, setting);
   const weights = limits.map((limit) => weightIn(limit, [{ bank: seat.bank, volts: setting.millivolts }], null));
-  const most = limits.reduce(
-    (least, limit, index) => {
+  // A chain by itself must keep within the totals, too.
+  const within = (on: keyof Taken, most: number): number =>
+    limits.reduce((least, limit, index) => {
       const weight = weights[index] ?? 0;
-      return weight === 0 ? least : Math.min(least, Number(limit.most / BigInt(weight)));
-    },
-    mostLoad(source.rating, headroom.chained, guess),
-  );
+      return weight === 0 || limit.on !== on ? least : Math.min(least, Number(limit.most / BigInt(weight)));
+    }, most);
+  const most: Taken = {
+    load: within('load', mostLoad(source.rating, headroom.chained, guess)),
+    surge: within('surge', mostLoad(source.rating, unity, guess)),
+  };
   const links = bench.classes.flatMap(({ pedal }, index): readonly Raw<LinkShape>[] => {
     if (pedal.alone || pedal.ground !== ground || !suits(source, pedal)) return [];
-    const load = loadAt(pedal, source.volts, guess);
+    const takes = takenAt(pedal, source.volts, guess);
     const route = bench.routes.between(tail.plug, [tail.pole], pedal);
-    // The chain's load with this pedal's startup in place of its own load stays within the rating.
-    const limit = (source.rating - (pedal.startup ?? 0)) * guess.denominator + load;
-    const least = pedal.startup === null ? Infinity : limit;
-    if (route === null || load > Math.min(most, least)) return [];
-    const taken = weights.map((weight) => BigInt(load) * BigInt(weight));
-    return [{ pedal: index, load, limit: least, route, counts: countsOf(pedal, source.volts), taken }];
+    if (route === null || takes.load > most.load || takes.surge > most.surge) return [];
+    const taken = limits.map(({ on }, at) => BigInt(takes[on]) * BigInt(weights[at] ?? 0));
+    return [{ pedal: index, ...takes, route, counts: countsOf(pedal, source.volts), taken }];
   });
   return { seat, ground, most, leads: tail.leads, links };
 }

@@ -2,7 +2,7 @@ import type { Polarity } from '../../domain/pedal.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../domain/supply.js';
 import { behind, type Pole } from './routes.js';
 import { countsOf, type Bench, type PlaceShape, type Raw, type Seat } from './shape.js';
-import { carriesAlone, joinSource, loadAt, outputSource, suits, type Source } from './source.js';
+import { carriesAlone, joinSource, outputSource, suits, takenAt, type Source } from './source.js';
 import { weightIn, type Limit, type Tap } from './totals.js';
 
 type RawPlace = Raw<PlaceShape>;
@@ -44,8 +44,8 @@ function placesAt(spot: Spot, limits: readonly Limit[], { classes, policy, route
     if (!suits(source, pedal) || !carriesAlone(source, pedal, policy)) return [];
     const route = routes.between(plug, poles, pedal);
     if (route === null) return [];
-    const load = BigInt(loadAt(pedal, source.volts, policy.guess));
-    const taken = limits.map((limit) => load * BigInt(weightIn(limit, taps, join?.mode ?? null)));
+    const takes = takenAt(pedal, source.volts, policy.guess);
+    const taken = limits.map((limit) => BigInt(takes[limit.on]) * BigInt(weightIn(limit, taps, join?.mode ?? null)));
     return [{ pedal: index, seats, route, join: join?.kind ?? null, counts: countsOf(pedal, source.volts), taken }];
   });
 }

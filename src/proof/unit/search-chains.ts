@@ -1,4 +1,5 @@
 import type { Chain } from './case-model.js';
+import type { Taken } from './totals.js';
 
 /** What the pedals of a chain are worth; all in whole steps. */
 export type ChainWorth = {
@@ -26,28 +27,31 @@ export function searchChains(
   const taken: number[] = [];
   let asked = least;
 
-  const extend = (from: number, load: number, most: number, sum: number): void => {
+  const extend = (from: number, load: number, surge: number, sum: number): void => {
     const count = taken.length;
     const leads = leadsFor(count + 1, worth);
+    // A pedal takes no less at switch-on than its load.
+    const room = Math.min(chain.most.load - load, chain.most.surge - surge);
     for (let at = from; at < queue.length; at += 1) {
       const next = queue[at];
       if (next === undefined) return;
-      const rest = Math.min(next.restSum, next.density * (most - load), (longest - count) * next.restBest);
+      const rest = Math.min(next.restSum, next.density * room, (longest - count) * next.restBest);
       if (sum + rest - leads.more < asked) return;
       // Of the same pedals the first are taken first.
       if (at > from && queue[at - 1]?.link === next.link) continue;
-      const nextMost = Math.min(most, next.limit);
-      if (load + next.load > nextMost || (next.idle && count > 1)) continue;
+      if (!isAtMost(next, chain.most.load - load, chain.most.surge - surge) || (next.idle && count > 1)) continue;
       taken.push(next.link);
       const adds = sum + next.adds - leads.now;
       if (count > 0 && adds >= asked) asked = visit(taken, adds);
       const goesOn = count + 1 < longest && (count === 0 || !next.idle);
-      if (goesOn) extend(at + 1, load + next.load, nextMost, sum + next.adds);
+      if (goesOn) extend(at + 1, load + next.load, surge + next.surge, sum + next.adds);
       taken.pop();
     }
   };
-  extend(0, 0, chain.most, 0);
+  extend(0, 0, 0, 0);
 }
+
+const isAtMost = (taken: Taken, load: number, surge: number): boolean => taken.load <= load && taken.surge <= surge;
 
 /** What the lead costs for so many pedals, and at least for that many and any more that make a chain. */
 const leadsFor = (pedals: number, { leads }: ChainWorth): { readonly now: number; readonly more: number } => ({
@@ -56,12 +60,10 @@ const leadsFor = (pedals: number, { leads }: ChainWorth): { readonly now: number
 });
 
 /** A pedal that may be taken next, and what it and those behind it could add. */
-type Candidate = {
+type Candidate = Taken & {
   readonly link: number;
   readonly adds: number;
   readonly idle: boolean;
-  readonly load: number;
-  readonly limit: number;
   /** At least what it, or any behind it, adds a unit of load. */
   readonly density: number;
   readonly restSum: number;
@@ -70,13 +72,13 @@ type Candidate = {
 
 /** One entry a pedal, those first that add most for their load, idle ones last. */
 function queueOf({ links }: Chain, worth: ChainWorth): readonly Candidate[] {
-  const entries = links.flatMap(({ count, load, limit }, link) => {
+  const entries = links.flatMap(({ count, load, surge }, link) => {
     const adds = worth.links[link] ?? -Infinity;
     const idle = worth.idle[link] === true;
     const ratio = adds / load;
     // A quotient that was rounded down is below the true one by less than one.
     const density = adds > 0 ? Math.floor(ratio) + 1 : 0;
-    return adds === -Infinity ? [] : [{ link, count, adds, idle, load, limit, ratio, density }];
+    return adds === -Infinity ? [] : [{ link, count, adds, idle, load, surge, ratio, density }];
   });
   entries.sort((first, second) => Number(first.idle) - Number(second.idle) || second.ratio - first.ratio);
   const queue: Candidate[] = [];

@@ -6,6 +6,7 @@ import { judges } from '../pedal-tiers.js';
 import type { LeadKind } from '../stock.js';
 import type { PedalClass } from './pedal-class.js';
 import type { Routes } from './routes.js';
+import type { Taken } from './totals.js';
 
 /** What it takes to tell what a unit can carry, whatever the tags. */
 export type Bench = {
@@ -34,11 +35,8 @@ export type PlaceShape = {
 };
 
 /** A pedal that can hang on a chain. */
-export type LinkShape = {
+export type LinkShape = Taken & {
   readonly pedal: number;
-  readonly load: number;
-  /** The most load of the whole chain that lets this pedal start. */
-  readonly limit: number;
   readonly route: number;
   readonly counts: PerPedalTier<boolean>;
   readonly burdens: readonly number[];
@@ -48,8 +46,8 @@ export type LinkShape = {
 export type ChainShape = {
   readonly seat: Seat;
   readonly ground: Ground;
-  /** The most load of the whole chain. */
-  readonly most: number;
+  /** The most that the whole chain may take. */
+  readonly most: Taken;
   /** The chain leads that serve. */
   readonly leads: readonly { readonly kind: number; readonly tails: number }[];
   readonly links: readonly LinkShape[];

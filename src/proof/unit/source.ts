@@ -2,6 +2,7 @@ import type { Policy } from '../../domain/board.js';
 import type { Pedal, Power } from '../../domain/pedal.js';
 import type { Factor, Millivolts } from '../../domain/quantities.js';
 import type { Bank, JoinMode, Setting } from '../../domain/supply.js';
+import type { Taken } from './totals.js';
 
 /** What an output, or two that are joined, is to the pedal on it. Loads are in microamps × the guess's denominator. */
 export type Source = {
@@ -50,19 +51,26 @@ function accepts({ accepts: accepted }: Pedal, volts: number): boolean {
 
 /** The rules `current` and `startup` for a pedal alone. */
 export function carriesAlone(source: Source, pedal: Pedal, { guess, headroom }: Policy): boolean {
-  const load = loadAt(pedal, source.volts, guess);
-  return load <= mostLoad(source.rating, headroom.alone, guess) && (pedal.startup ?? 0) <= source.rating;
+  const { load, surge } = takenAt(pedal, source.volts, guess);
+  return load <= mostLoad(source.rating, headroom.alone, guess) && surge <= mostLoad(source.rating, unity, guess);
 }
 
-/** The load at volts that the pedal accepts. @throws RangeError when its figures leave these volts out, or at absurd ones. */
-export function loadAt({ draw, figure, id }: Pedal, volts: number, guess: Factor): number {
+/** The factor of what is taken at switch-on. */
+export const unity: Factor = { numerator: 1, denominator: 1 };
+
+/**
+ * What a pedal takes at volts that it accepts; at switch-on its startup as stated, or its load where that is more.
+ * @throws RangeError when its figures leave these volts out, or at absurd ones.
+ */
+export function takenAt({ draw, figure, startup, id }: Pedal, volts: number, guess: Factor): Taken {
   const drawn = draw.kind === 'flat' ? draw.microamps : draw.microamps.get(volts as Millivolts);
   const load = (drawn ?? NaN) * (figure === 'guess' ? guess.numerator : guess.denominator);
-  if (!Number.isSafeInteger(load)) throw new RangeError(`${id} has no exact load at ${volts} mV`);
-  return load;
+  const surge = Math.max(load, (startup ?? 0) * guess.denominator);
+  if (!Number.isSafeInteger(surge)) throw new RangeError(`${id} takes no exact amount at ${volts} mV`);
+  return { load, surge };
 }
 
-/** The most load whose product with the factor is within so many microamps. */
+/** The most that, times the factor, is within so many microamps. */
 export function mostLoad(microamps: number, factor: Factor, guess: Factor): number {
   const most = (BigInt(microamps) * BigInt(guess.denominator) * BigInt(factor.denominator)) / BigInt(factor.numerator);
   return Number(most < BigInt(Number.MAX_SAFE_INTEGER) ? most : BigInt(Number.MAX_SAFE_INTEGER));

@@ -4,30 +4,38 @@ import type { JoinMode, Supply, Total } from '../../domain/supply.js';
 /** One output in use: its bank's place in the supply and the volts it is set to. */
 export type Tap = { readonly bank: number; readonly volts: number };
 
-/** A limit on the load of a bank or of the whole supply. */
+/** What a pedal takes in microamps × the guess's denominator: running, and at switch-on, which is never less. */
+export type Taken = { readonly load: number; readonly surge: number };
+
+/** A limit on what a bank or the whole supply gives: on loads, or on what is taken when all pedals start at once. */
 export type Limit = {
+  readonly on: keyof Taken;
   /** The bank's place; null for the whole supply. */
   readonly bank: number | null;
   readonly counts: Total['kind'];
-  /** The most load, or load × millivolts for a total in watts. */
+  /** The most of it, or of it × millivolts for a total in watts. */
   readonly most: bigint;
 };
 
 export function limitsOf({ banks, total }: Supply, policy: Policy): readonly Limit[] {
-  const ofBanks = banks.flatMap((bank, index) => (bank.total === null ? [] : [limitOf(bank.total, index, policy)]));
-  return total === null ? ofBanks : [...ofBanks, limitOf(total, null, policy)];
+  const ofBanks = banks.flatMap((bank, index) => (bank.total === null ? [] : limitsFor(bank.total, index, policy)));
+  return total === null ? ofBanks : [...ofBanks, ...limitsFor(total, null, policy)];
 }
 
-/** Loads are in microamps × the guess's denominator; a milliwatt is a million millivolts × microamps. */
-function limitOf(total: Total, bank: number | null, { guess, headroom }: Policy): Limit {
+/** The rules `total` and `startup`; a milliwatt is a million millivolts × microamps. */
+function limitsFor(total: Total, bank: number | null, { guess, headroom }: Policy): readonly Limit[] {
   const amount = total.kind === 'current' ? BigInt(total.microamps) : BigInt(total.milliwatts) * 1_000_000n;
+  const surge = amount * BigInt(guess.denominator);
   const { numerator, denominator } = headroom.supply;
-  const most = (amount * BigInt(guess.denominator) * BigInt(denominator)) / BigInt(numerator);
-  return { bank, counts: total.kind, most };
+  const load = (surge * BigInt(denominator)) / BigInt(numerator);
+  return [
+    { on: 'load', bank, counts: total.kind, most: load },
+    { on: 'surge', bank, counts: total.kind, most: surge },
+  ];
 }
 
 /**
- * How often a load counts in a limit, times millivolts for one in watts. In series it counts on both outputs; in parallel
+ * How often what is taken counts in a limit, times millivolts for one in watts. In series it counts on both outputs; in parallel
  * once, as it may all fall on one of them.
  */
 export function weightIn({ bank, counts }: Limit, taps: readonly Tap[], join: JoinMode | null): number {
@@ -48,10 +56,12 @@ const largest = 2n ** 44n;
 
 /**
  * Takes out what all burdens of a limit have in common. What is still too large then is rounded down, limit and burdens
- * alike: that never forbids what the limit allows. Limits that nothing can reach are left out.
+ * alike: that never forbids what the limit allows. Limits that nothing can reach, or that another
+ * one implies, are left out.
  */
 export function burdensIn(limits: readonly Limit[], all: readonly (readonly bigint[])[], pedals: number): Burdens {
-  const kept = limits.flatMap(({ most }, index) => {
+  const kept = unimplied(limits, all).flatMap((index) => {
+    const most = limits[index]?.most ?? 0n;
     const taken = all.map((burden) => burden[index] ?? 0n);
     const heaviest = taken.reduce((heavy, value) => (value > heavy ? value : heavy), 0n);
     if (heaviest * BigInt(pedals) <= most) return [];
@@ -63,6 +73,19 @@ export function burdensIn(limits: readonly Limit[], all: readonly (readonly bigi
     caps: kept.map(({ cap }) => cap),
     of: (taken) => kept.map(({ index, step }) => Number((taken[index] ?? 0n) / step)),
   };
+}
+
+/** The places of the limits without those that another one implies, as nothing takes a larger share of them than of that one. */
+function unimplied(limits: readonly Limit[], all: readonly (readonly bigint[])[]): readonly number[] {
+  const implies = (one: number, other: number): boolean => {
+    const [most, otherMost] = [limits[one]?.most ?? 0n, limits[other]?.most ?? 0n];
+    return most > 0n && all.every((taken) => (taken[other] ?? 0n) * most <= (taken[one] ?? 0n) * otherMost);
+  };
+  return limits.reduce<readonly number[]>(
+    (left, _, index) =>
+      left.some((one) => one !== index && implies(one, index)) ? left.filter((each) => each !== index) : left,
+    limits.map((_, index) => index),
+  );
 }
 
 function greatestCommonDivisor(first: bigint, second: bigint): bigint {

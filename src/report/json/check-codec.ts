@@ -40,7 +40,10 @@ const outlet = record<OutletLoad>()('What hangs on one output, or on two that ar
   ...placeKeys((from: OutletLoad) => from.place),
   pedals: at(pedals('What hangs there.'), (from) => from.pedals),
   current: at(orNull('Running; null when the output has no such setting.', load), ({ current }) => current),
-  startup: at(orNull('When all is switched on; null when no pedal states it.', load), ({ startup }) => startup),
+  startup: at(
+    orNull('When all is switched on at once; null where no startup exceeds its load.', load),
+    ({ startup }) => startup,
+  ),
 });
 
 /** Keys and their order are a promise to programs that read it: new keys come after those that are there. */

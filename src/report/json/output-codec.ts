@@ -30,7 +30,7 @@ const trial = record<OutputTrial>()('One setting, and one position of the polari
   money: at(money('What is to be bought for it costs this.'), (from) => from.money),
   current: at(orNull('Running.', load), ({ outlet }) => outlet?.current ?? null),
   startup: at(
-    orNull('When all is switched on; null when no pedal states it.', load),
+    orNull('When all is switched on at once; null where no startup exceeds its load.', load),
     ({ outlet }) => outlet?.startup ?? null,
   ),
   totals: at(totals, (from) => from.totals),

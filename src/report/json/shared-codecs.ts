@@ -129,6 +129,10 @@ export const totals = list(
     ...placeKeys((total: TotalLoad) => total.place),
     pedals: at(pedals('Those that count towards it.'), (total) => total.pedals),
     ...loadKeys((total: TotalLoad) => total.numbers),
+    startup: at(
+      orNull('When all is switched on at once; null where no startup exceeds its load.', load),
+      ({ startup }) => startup,
+    ),
   }),
 );
 

@@ -18,7 +18,7 @@ export function checkedLines(screen: Screen, check: Check): string[] {
       '',
       ...unitTable(screen, units, unit, [
         ...unit.outputs.flatMap((use) => usedRows(screen, unit, use, notes)),
-        ...unit.totals.map(({ bank, meter }) => totalRow(screen, bank, meter)),
+        ...unit.totals.map((total) => totalRow(screen, total)),
       ]),
     ]),
   ];

@@ -1,12 +1,11 @@
 import { settingTexts, freeOutputs, bankOutputs } from '../words/free-outputs.js';
 import type { Feed } from '../../domain/plan.js';
 import { factorText, type PedalId } from '../../domain/quantities.js';
-import type { Bank } from '../../domain/supply.js';
 import { firstBankOf } from '../words/inventory.js';
 import type { Piece } from './layout.js';
 import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
 import { bullet, type Screen } from './screen.js';
-import type { OutputUse, UnitUse } from '../words/usage.js';
+import type { OutputUse, TotalUse, UnitUse } from '../words/usage.js';
 import { countText, meterText, type Meter } from '../words/words.js';
 
 /** One row of what is plugged into a supply unit. */
@@ -28,7 +27,7 @@ export function outputRows(screen: Screen, unit: UnitUse): readonly OutputRow[] 
     return { first, rows: [{ outputs, volts: [], what, detail: [], meter: null }] };
   });
   const outputs = [...used, ...free].sort((one, other) => one.first - other.first).flatMap(({ rows }) => rows);
-  return [...outputs, ...unit.totals.map(({ bank, meter }) => totalRow(screen, bank, meter))];
+  return [...outputs, ...unit.totals.map((total) => totalRow(screen, total))];
 }
 
 /** A row for a pedal, or for a chain and each of its pedals; `notes` say more about some of them. */
@@ -46,7 +45,7 @@ export function usedRows(
     volts: [...settingTexts(use), ...(switched ? ['switch'] : [])],
     meter: use.meter,
   };
-  const peak = use.peak === null ? [] : [{ text: `at switch-on up to ${meterText(use.peak)}` }];
+  const peak = peakPieces(use);
   const chain = chainRoute(screen, first);
   const note = notes.get(first.pedal);
   if (chain === null && use.feeds.length === 1) {
@@ -61,6 +60,9 @@ export function usedRows(
   return [head, ...use.feeds.map((feed) => tailRow(screen, feed, notes.get(feed.pedal)))];
 }
 
+const peakPieces = ({ peak }: Pick<OutputUse, 'peak'>): readonly Piece[] =>
+  peak === null ? [] : [{ text: `at switch-on up to ${meterText(peak)}` }];
+
 const tailRow = (screen: Screen, feed: Feed, note?: Piece): OutputRow => ({
   outputs: '',
   volts: [],
@@ -73,12 +75,12 @@ const tailRow = (screen: Screen, feed: Feed, note?: Piece): OutputRow => ({
 });
 
 /** A total over all outputs of a bank, or over all of the supply. */
-export function totalRow({ board, marks }: Screen, bank: Bank | null, meter: Meter): OutputRow {
+export function totalRow({ board, marks }: Screen, { bank, meter, peak }: TotalUse): OutputRow {
   return {
     outputs: bank === null ? 'all' : bankOutputs(marks, bank),
     volts: [],
     what: { text: bank === null ? 'the whole supply' : 'these outputs together' },
-    detail: [{ text: `reserve ${marks.times} ${factorText(board.policy.headroom.supply)}` }],
+    detail: [{ text: `reserve ${marks.times} ${factorText(board.policy.headroom.supply)}` }, ...peakPieces({ peak })],
     meter,
   };
 }

@@ -11,6 +11,7 @@ import { safeText } from '../words/safe-text.js';
 import { barPiece, bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { cautionLines, confirmLines } from './sections.js';
+import { peakOf } from '../words/usage.js';
 import { capital, countText, fullStop, listText, meterOf, meterText, priceText, voltsText } from '../words/words.js';
 
 const indent = 2;
@@ -127,9 +128,11 @@ function factTexts(screen: Screen, trial: OutputTrial): readonly string[] {
   return [
     ...startupTexts(trial),
     ...preferenceTexts(screen, trial),
-    ...trial.totals.map(({ of, numbers }) => {
+    ...trial.totals.map(({ of, numbers, startup }) => {
       const what = of === 'supply' ? 'the whole supply' : 'its bank';
-      return `${capital(what)} then carries ${meterText(meterOf(numbers))} with the reserve.`;
+      const peak = peakOf(numbers, startup);
+      const start = peak === null ? '' : `, and up to ${meterText(peak)} at switch-on`;
+      return `${capital(what)} then carries ${meterText(meterOf(numbers))} with the reserve${start}.`;
     }),
     ...trial.changed.map(
       (feed) =>
@@ -143,7 +146,7 @@ function factTexts(screen: Screen, trial: OutputTrial): readonly string[] {
 const changedRoute = (screen: Screen, feed: OutputTrial['feed']): string =>
   feed.chain === null ? soloRoute(screen, feed) : tailRoute(screen, feed);
 
-/** Only where switching on asks for more than running does with its reserve. */
+/** Only where some pedal there takes more at switch-on than it draws. */
 function startupTexts({ outlet }: OutputTrial): readonly string[] {
   const startup = outlet?.startup ?? null;
   return startup === null ? [] : [`At switch-on up to ${meterText(meterOf(startup))}.`];

@@ -50,7 +50,7 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
     const each = starting.map(
       ({ id, startup }) => `${inventory.pedalName(id)} takes ${decimalOfThousandths(startup ?? 0)} mA`,
     );
-    return `At the moment of switching on ${listText(each)}.`;
+    return `All are switched on at once, and then ${listText(each)}.`;
   },
   total: () => 'What a supply states as its total holds for all its outputs together.',
   alone: ({ pedals, names }) => {

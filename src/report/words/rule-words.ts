@@ -56,9 +56,9 @@ export const ruleWords: Readonly<Record<Rule, RuleWords>> = {
     look: 'find a supply with a stronger output at its volts',
   },
   startup: {
-    harm: 'It may not start, and drag down what shares its output.',
-    mend: 'Move it to an output that stands the current of switching on.',
-    look: 'find a supply whose output stands the current of switching on',
+    harm: 'Pedals may not start, and drag down what shares the output or the supply.',
+    mend: 'Move pedals to an output or a supply that stands the current of switching on.',
+    look: 'find a supply that stands the current of switching on',
   },
   chain: {
     harm: 'Such a chain hums, or cannot be plugged at all.',

@@ -25,8 +25,8 @@ function idleTotals(supply: UnitUse['supply']): UnitUse['totals'] {
       ? { planned: exactly(0), limit: total.microamps, unit: 'mA' }
       : { planned: exactly(0), limit: total.milliwatts, unit: 'W' };
   return [
-    ...supply.banks.flatMap((bank) => (bank.total === null ? [] : [{ bank, meter: idle(bank.total) }])),
-    ...(supply.total === null ? [] : [{ bank: null, meter: idle(supply.total) }]),
+    ...supply.banks.flatMap((bank) => (bank.total === null ? [] : [{ bank, meter: idle(bank.total), peak: null }])),
+    ...(supply.total === null ? [] : [{ bank: null, meter: idle(supply.total), peak: null }]),
   ];
 }
 

@@ -4,7 +4,7 @@ import type { Check } from '../../planning/check/check.js';
 import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { compareExact } from '../../domain/load.js';
-import type { OutletLoad } from '../../domain/load-numbers.js';
+import type { LoadNumbers, OutletLoad } from '../../domain/load-numbers.js';
 import { leadsOf, type Feed } from '../../domain/plan.js';
 import type { Millivolts, SupplyId } from '../../domain/quantities.js';
 import { natureOf } from '../../domain/source.js';
@@ -19,7 +19,7 @@ export type OutputUse = {
   /** Several pedals only on a chain. */
   readonly feeds: readonly [Feed, ...Feed[]];
   readonly meter: Meter;
-  /** The worst moment of switching on, where it asks for more than the planned load; null otherwise. */
+  /** When all is switched on at once, where that asks for more than the planned load; null otherwise. */
   readonly peak: Meter | null;
 };
 
@@ -31,8 +31,11 @@ export type UnitUse = {
   /** In the order of their first outputs. */
   readonly outputs: readonly OutputUse[];
   /** The stated limits over several outputs; `bank` is null for the whole supply's. */
-  readonly totals: readonly { readonly bank: Bank | null; readonly meter: Meter }[];
+  readonly totals: readonly TotalUse[];
 };
+
+/** A stated limit and what counts towards it; `peak` as of an output. */
+export type TotalUse = { readonly bank: Bank | null } & Pick<OutputUse, 'meter' | 'peak'>;
 
 /** Every supply unit in use, in the order of the gear and the catalogue, then of the unit numbers, as the audit measured it. */
 export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPlan): readonly UnitUse[] {
@@ -49,9 +52,10 @@ export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPla
         .sort((first, second) => (first.outputs[0] ?? 0) - (second.outputs[0] ?? 0)),
       totals: plan.totals
         .filter(({ place }) => place.supply === supply.id && place.unit === unit)
-        .map(({ of, place, numbers }) => ({
+        .map(({ of, place, numbers, startup }) => ({
           bank: of === 'supply' ? null : bankOf(supply, place.outputs[0] ?? 0),
           meter: meterOf(numbers),
+          peak: peakOf(numbers, startup),
         })),
     }));
   });
@@ -61,17 +65,20 @@ export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPla
 function outputUse(feeds: readonly Feed[], { place, pedals, current, startup }: OutletLoad): readonly OutputUse[] {
   const [first, ...others] = feeds.filter(({ pedal }) => pedals.includes(pedal));
   if (first === undefined || current === null) return [];
-  const isHigher = startup !== null && compareExact(startup.planned, current.planned) > 0;
   return [
     {
       outputs: place.outputs,
       settings: first.settings,
       feeds: [first, ...others],
       meter: meterOf(current),
-      peak: isHigher ? meterOf(startup) : null,
+      peak: peakOf(current, startup),
     },
   ];
 }
+
+/** What is asked for at switch-on, where that is more than the planned load. */
+export const peakOf = ({ planned }: LoadNumbers, startup: LoadNumbers | null): Meter | null =>
+  startup !== null && compareExact(startup.planned, planned) > 0 ? meterOf(startup) : null;
 
 /** How many units of a supply are in use. */
 export const unitsInUse = (units: readonly UnitUse[], id: SupplyId): number =>

@@ -21,6 +21,15 @@ const onOne = (
   answer: !fits ? impossible() : pedals.length === 1 ? plan('10.00') : plan('18.00', { parts: 1 }),
 });
 
+/** Two pedals that take 300 mA each at switch-on, and one supply with a total of its own and of its one bank. */
+const ofTotals = (says: string, ofSupply: string, ofBank: string, fits: boolean): Case => ({
+  says,
+  pedals: [pedal('A', 9, 100, 'startup: 300'), pedal('B', 9, 100, 'startup: 300')],
+  supplies: [box('s', 10, [apart(2, '9/300', `total: {${ofBank}}`)], `total: {${ofSupply}}, stock: 1`)],
+  policy: headroom(1, 1, 1.2),
+  answer: fits ? plan('10.00') : impossible(),
+});
+
 export const currentCases: readonly Case[] = [
   onOne('100 mA × 1.2 fits into 120 mA', [pedal('A', 9, 100)], '9/120', headroom(1.2, 2, 1), true),
   onOne('100 mA × 1.2 does not fit into 119.999 mA', [pedal('A', 9, 100)], '9/119.999', headroom(1.2, 2, 1), false),
@@ -158,7 +167,7 @@ export const startupCases: readonly Case[] = [
   ),
   onOne('a startup below the draw relieves nobody', [pedal('A', 9, 100, 'startup: 50')], '9/99.999', undefined, false),
   onOne(
-    'on a chain the others are at work: 300 + 100 fit into 400 mA',
+    'on a chain those without a startup take their draw: 300 + 100 fit into 400 mA',
     [pedal('A', 9, 100, 'startup: 300'), pedal('B', 9, 100)],
     '9/400',
     headroom(1, 1, 1),
@@ -179,29 +188,29 @@ export const startupCases: readonly Case[] = [
     false,
   ),
   onOne(
-    'one starts at a time: max(300 + 110, 350 + 100) fits into 450 mA',
+    'all start at once: 300 + 350 fit into 650 mA',
     [pedal('A', 9, 100, 'startup: 300'), pedal('B', 9, 110, 'startup: 350')],
-    '9/450',
+    '9/650',
     undefined,
     true,
   ),
   onOne(
-    'each start is looked at',
+    'and not into 649.999 mA',
     [pedal('A', 9, 100, 'startup: 300'), pedal('B', 9, 110, 'startup: 350')],
-    '9/449.999',
+    '9/649.999',
     undefined,
     false,
   ),
   onOne(
-    'the smaller startup may be the one that matters',
-    [pedal('A', 9, 200, 'startup: 301'), pedal('B', 9, 100, 'startup: 200')],
+    'a startup below the draw takes the draw: 301 + 100 are too much for 400.999 mA',
+    [pedal('A', 9, 200, 'startup: 301'), pedal('B', 9, 100, 'startup: 50')],
     '9/400.999',
     undefined,
     false,
   ),
   onOne(
-    'which fits a milliamp higher',
-    [pedal('A', 9, 200, 'startup: 301'), pedal('B', 9, 100, 'startup: 200')],
+    'and fit a step higher',
+    [pedal('A', 9, 200, 'startup: 301'), pedal('B', 9, 100, 'startup: 50')],
     '9/401',
     undefined,
     true,
@@ -220,10 +229,10 @@ export const startupCases: readonly Case[] = [
     undefined,
     false,
   ),
-  {
-    says: 'startups do not count in totals',
-    pedals: [pedal('A', 9, 100, 'startup: 300'), pedal('B', 9, 100, 'startup: 300')],
-    supplies: [box('s', 10, [apart(2, '9/300', 'total: {milliamps: 200}')], 'total: {milliamps: 200}')],
-    answer: plan('10.00'),
-  },
+  ofTotals('startups count in totals: 300 + 300 fit into 600 mA', 'milliamps: 600', 'milliamps: 600', true),
+  ofTotals('and not into 599.999 mA of the supply', 'milliamps: 599.999', 'milliamps: 600', false),
+  ofTotals('nor of the bank', 'milliamps: 600', 'milliamps: 599.999', false),
+  ofTotals('at 9 V they are 5.4 W', 'watts: 5.4', 'watts: 5.4', true),
+  ofTotals('and not 5.399 W of the supply', 'watts: 5.399', 'watts: 5.4', false),
+  ofTotals('nor of the bank', 'watts: 5.4', 'watts: 5.399', false),
 ];

@@ -85,7 +85,7 @@ describe('the place and the numbers of a violation', () => {
 });
 
 describe('the loads of an audit', () => {
-  it('are those of every outlet, with the worst moment of switching on', () => {
+  it('are those of every outlet, with what all take at once when they are switched on', () => {
     const pedals = [
       pedal('echo', { ...draws(30), startup: milliamps(40) }),
       pedal('fuzz', { ...draws(20), startup: milliamps(200), figure: 'guess' }),
@@ -107,8 +107,33 @@ describe('the loads of an audit', () => {
       exact === undefined ? null : Number(exact.numerator) / Number(exact.denominator);
     expect(value(chained?.current?.load)).toBe(60_000);
     expect(value(chained?.current?.planned)).toBe(120_000);
-    expect(value(chained?.startup?.planned)).toBe(230_000);
+    expect(value(chained?.startup?.planned)).toBe(240_000);
     expect(single).toMatchObject({ startup: null, current: { limit: 500_000 } });
+  });
+
+  it('are those of every total, with what all take at once where some startup exceeds its load', () => {
+    const slow = pedal('echo', { ...draws(30), startup: milliamps(200) });
+    const totals = (startup: typeof slow) => {
+      const supplies = [
+        supply('quay', [bank({ total: { kind: 'current', microamps: milliamps(900) } }), bank()], {
+          total: { kind: 'power', milliwatts: milliwatts(9000) },
+        }),
+      ];
+      const feeds = [feed('echo', 1), feed('fuzz', 3)];
+      const report = judge({ ...one, pedals: [startup, pedal('fuzz', draws(20))], supplies, feeds });
+      return report.wiring.totals.map(({ of, startup: numbers }) => [
+        of,
+        numbers === null ? null : Number(numbers.planned.numerator) / Number(numbers.planned.denominator),
+      ]);
+    };
+    expect(totals(slow)).toEqual([
+      ['bank', 200_000],
+      ['supply', 1980],
+    ]);
+    expect(totals({ ...slow, startup: milliamps(30) })).toEqual([
+      ['bank', null],
+      ['supply', null],
+    ]);
   });
 
   it('name those who expose a pedal, in the order of the board', () => {

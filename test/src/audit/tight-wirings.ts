@@ -17,7 +17,7 @@ type Factors = { readonly alone: number; readonly chained: number; readonly supp
 
 const pedalSeed = fc.record({
   milliamps: fc.integer({ min: 1, max: 300 }),
-  startupMilliamps: fc.option(fc.integer({ min: 1, max: 900 })),
+  startupMilliamps: fc.option(fc.integer({ min: 1, max: 500 }), { freq: 2 }),
   guess: fc.boolean(),
   digital: fc.boolean(),
   highGain: fc.boolean(),
@@ -58,7 +58,8 @@ export const tightCase: fc.Arbitrary<Case> = fc
   .record({ supplies: fc.array(supplySeed, { minLength: 1, maxLength: 3 }), factors: factorsSeed })
   .map(({ supplies, factors }) => buildCase(supplies, factors));
 
-type Built = { readonly pedal: Pedal; readonly feed: Feed; readonly load: number };
+/** Its load, and what it takes at switch-on, in microamps. */
+type Built = { readonly pedal: Pedal; readonly feed: Feed; readonly load: number; readonly surge: number };
 
 function buildCase(seeds: readonly SupplySeed[], factors: Factors): Case {
   const built: Built[] = [];
@@ -66,8 +67,11 @@ function buildCase(seeds: readonly SupplySeed[], factors: Factors): Case {
     const id = `quay-${index}`;
     const outlets = seed.outlets.map((outlet, position) => buildOutlet(outlet, seed, { id, position, factors }));
     built.push(...outlets.flatMap((outlet) => outlet.built));
-    const shares = outlets.map((outlet) => (seed.totalInWatts ? outlet.nanowatts : outlet.microamps));
-    const total = totalOf(sumOf(shares), seed.totalInWatts, factors);
+    const total = totalOf(
+      outlets.flatMap(({ shares }) => shares),
+      seed.totalInWatts,
+      factors,
+    );
     return supply(
       id,
       outlets.map((outlet) => outlet.bank),
@@ -119,8 +123,7 @@ function buildOutlet(
 ): {
   readonly bank: Omit<Bank, 'firstOutput'>;
   readonly built: readonly Built[];
-  readonly microamps: number;
-  readonly nanowatts: number;
+  readonly shares: readonly Share[];
 } {
   const join = joinOf(seed.kind);
   const seeds = seed.kind === 'chain' ? seed.pedals : seed.pedals.slice(0, 1);
@@ -137,11 +140,13 @@ function buildOutlet(
   const load = sumOf(built.map((each) => each.load));
   const needs = [
     (load * (seeds.length > 1 ? factors.chained : factors.alone)) / 10,
-    ...built.map((each) => (each.pedal.startup ?? 0) + load - each.load),
+    sumOf(built.map((each) => each.surge)),
   ];
   const need = Math.max(...needs);
-  const shares = seed.kind === 'series' ? 2 * load : load;
-  const nanowatts = shares * seed.volts * 1000;
+  const shares = built.flatMap(({ load: own, surge }) => {
+    const share = { load: own, surge, millivolts: seed.volts * 1000 };
+    return seed.kind === 'series' ? [share, share] : [share];
+  });
   return {
     bank: bank({
       isolated: join !== null || seed.isolated,
@@ -154,20 +159,24 @@ function buildOutlet(
           openCircuit: null,
         },
       ],
-      total: totalOf(ofSupply.totalInWatts ? shares : nanowatts, !ofSupply.totalInWatts, factors),
+      total: totalOf(shares, !ofSupply.totalInWatts, factors),
     }),
     built,
-    microamps: shares,
-    nanowatts,
+    shares,
   };
 }
 
-/** The smallest total that carries a load in microamps, or in nanowatts. */
-function totalOf(load: number, inWatts: boolean, factors: Factors): Total {
-  const planned = (load * factors.supply) / 10;
+/** What one output gives of what a pedal takes. */
+type Share = Pick<Built, 'load' | 'surge'> & { readonly millivolts: number };
+
+/** The smallest total that carries the loads with their factor, and all of it at switch-on. */
+function totalOf(shares: readonly Share[], inWatts: boolean, factors: Factors): Total {
+  const sumOfAll = (of: 'load' | 'surge'): number =>
+    sumOf(shares.map((share) => share[of] * (inWatts ? share.millivolts : 1)));
+  const needed = Math.max((sumOfAll('load') * factors.supply) / 10, sumOfAll('surge'));
   return inWatts
-    ? { kind: 'power', milliwatts: milliwatts(Math.ceil(planned / 1_000_000)) }
-    : { kind: 'current', microamps: microamps(planned) };
+    ? { kind: 'power', milliwatts: milliwatts(Math.ceil(needed / 1_000_000)) }
+    : { kind: 'current', microamps: microamps(needed) };
 }
 
 type Place = {
@@ -205,8 +214,16 @@ function buildPedal(seed: PedalSeed, outlet: OutletSeed, place: Place): Built {
       alone: outlet.kind !== 'chain',
     }),
     feed: feed(place.name, join === null ? place.first : [place.first, place.first + 1], feedChanges),
-    load: seed.guess ? seed.milliamps * 100 * place.guessTenths : seed.milliamps * 1000,
+    ...takenBy(seed, place.guessTenths),
   };
+}
+
+function takenBy(
+  { guess, milliamps, startupMilliamps }: PedalSeed,
+  guessTenths: number,
+): Pick<Built, 'load' | 'surge'> {
+  const load = guess ? milliamps * 100 * guessTenths : milliamps * 1000;
+  return { load, surge: Math.max(load, (startupMilliamps ?? 0) * 1000) };
 }
 
 /** How many of each part the feeds use: a chain lead once for all the pedals of its output. */

@@ -99,7 +99,8 @@ function truthOf(unit: Unit, bench: Bench): number {
   let most = -Infinity;
   for (let set = 1; set < sets; set += 1) {
     const members = membersOf(set, pedals);
-    if (total !== null && loadOf(members) > total * 1000) continue;
+    // No less is taken at switch-on than later.
+    if (total !== null && surgeOf(members) > total * 1000) continue;
     const noise = isolated ? 0 : exposedAmong(members) * unit.exposed;
     const tag = tagOf.reduce((sum, value, index) => (set & (1 << index) ? sum + value : sum), 0);
     most = Math.max(most, tag - (least[set] ?? Infinity) - noise);
@@ -126,15 +127,15 @@ const membersOf = (set: number, pedals: readonly Pedal[]): readonly Pedal[] =>
 
 const drawOf = ({ draw }: Pedal): number => (draw.kind === 'flat' ? draw.microamps : NaN);
 const loadOf = (members: readonly Pedal[]): number => members.reduce((sum, pedal) => sum + drawOf(pedal), 0);
+const surgeOf = (members: readonly Pedal[]): number =>
+  members.reduce((sum, pedal) => sum + Math.max(drawOf(pedal), pedal.startup ?? 0), 0);
 const exposedAmong = (members: readonly Pedal[]): number =>
   members.filter((pedal) => pedal.highGain && members.some((other) => other !== pedal && other.digital)).length;
 
 /** Infinity where these may not hang on one output together. */
 function costOnOutput(members: readonly Pedal[], { rating, leads, isolated, exposed }: Unit): number {
   const load = loadOf(members);
-  if (load > rating * 1000 || members.some((pedal) => (pedal.startup ?? 0) + load - drawOf(pedal) > rating * 1000)) {
-    return Infinity;
-  }
+  if (load > rating * 1000 || surgeOf(members) > rating * 1000) return Infinity;
   if (members.length < 2) return 0;
   if (members.some(({ alone }) => alone)) return Infinity;
   const lead = Math.min(...leads.filter(({ tails }) => tails >= members.length).map(({ cost }) => cost));

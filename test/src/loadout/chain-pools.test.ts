@@ -40,7 +40,7 @@ const settings = [settingOf(9, 100)];
 function setUp({ pedals = two, parts = [fan], bank = {}, policy = policyOf() }: Setup) {
   const bench = benchOf(pedals, parts, policy);
   const supply = supplyOf('supply', 10, [bankOf(2, settings, bank)]);
-  const pools = chainPools(supply, totalLimits(supply, policy), bench);
+  const pools = chainPools(supply, totalLimits(supply, policy, pedals), bench);
   const idOf = (pedal: number) => bench.classes[pedal]?.like.id ?? '';
   const placesOf = (pool: ChainPool): readonly string[] =>
     pool.places.map(({ pedal, route }) => [idOf(pedal), ...idsOf(route, bench.kinds)].join(' '));
@@ -142,7 +142,7 @@ describe('chains', () => {
   it('weigh every pedal on the totals', () => {
     const bench = benchOf(two, [fan]);
     const supply = supplyOf('supply', 10, [bankOf(2, settings, { total: powerTotal(1) })], { total: currentTotal(90) });
-    const [pool] = chainPools(supply, totalLimits(supply, bench.policy), bench);
+    const [pool] = chainPools(supply, totalLimits(supply, bench.policy, two), bench);
     expect(pool?.places.map(({ weights }) => weights)).toEqual([
       [90_000_000n, 10_000n],
       [180_000_000n, 20_000n],

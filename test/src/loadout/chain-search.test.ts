@@ -10,6 +10,7 @@ import type { ChainOption, PlaceOption } from '../../../src/loadout/frame.js';
 type Draft = {
   readonly value: number;
   readonly load: number;
+  /** By how much more it takes at switch-on. */
   readonly excess?: number;
   readonly count?: number;
   readonly sole?: boolean;
@@ -19,7 +20,7 @@ type Draft = {
 type Given = {
   readonly drafts: readonly Draft[];
   readonly mostLoad?: number;
-  readonly rating?: number;
+  readonly mostSurge?: number;
   /** What a lead for two, three … pedals costs. */
   readonly leads?: readonly number[];
   readonly capacities?: readonly number[];
@@ -28,7 +29,7 @@ type Given = {
 function questionOf({
   drafts,
   mostLoad = 100,
-  rating = 100,
+  mostSurge = 100,
   leads = [0, 0, 0],
   capacities = [],
 }: Given): ChainQuestion {
@@ -42,7 +43,7 @@ function questionOf({
         ...perPedalTier(() => 0),
         exposed: 0,
         load,
-        excess,
+        surge: load + excess,
         weights,
         sole,
       };
@@ -60,7 +61,7 @@ function questionOf({
     },
     bank: 0,
     mostLoad,
-    rating,
+    mostSurge,
     mostTails: leads.length + 1,
     places: candidates.map(({ place }) => place),
   };
@@ -74,7 +75,7 @@ function questionOf({
 }
 
 /** The most that a chain is worth, by trying all; −Infinity where there is none. */
-function mostOf({ drafts, mostLoad = 100, rating = 100, leads = [0, 0, 0], capacities = [] }: Given): number {
+function mostOf({ drafts, mostLoad = 100, mostSurge = 100, leads = [0, 0, 0], capacities = [] }: Given): number {
   const all = drafts.flatMap((draft) => Array.from({ length: draft.count ?? 1 }, () => draft));
   let most = -Infinity;
   for (let set = 0; set < 2 ** all.length; set += 1) {
@@ -84,7 +85,7 @@ function mostOf({ drafts, mostLoad = 100, rating = 100, leads = [0, 0, 0], capac
     const allowed =
       chain.length >= 2 &&
       load <= mostLoad &&
-      chain.every(({ excess = 0 }) => load + excess <= rating) &&
+      sum((draft) => draft.load + (draft.excess ?? 0)) <= mostSurge &&
       sum(({ sole = false }) => (sole ? 1 : 0)) <= 1 &&
       capacities.every((capacity, at) => sum(({ weights = [] }) => weights[at] ?? 0) <= capacity);
     if (allowed) most = Math.max(most, sum(({ value }) => value) - (leads[chain.length - 2] ?? Infinity));
@@ -109,13 +110,19 @@ describe('the best chain', () => {
   it('has the most valuable pedals that its output can bear', () => {
     expect(best({ drafts: three })).toEqual({ bound: 19, pedals: [0, 1], value: 19 });
     expect(best({ drafts: three, mostLoad: 89 })).toEqual({ bound: 0, pedals: null, value: null });
-    expect(best({ drafts: three, mostLoad: 150, rating: 150 })).toEqual({ bound: 25, pedals: [0, 1, 2], value: 25 });
+    expect(best({ drafts: three, mostLoad: 150, mostSurge: 150 })).toEqual({ bound: 25, pedals: [0, 1, 2], value: 25 });
   });
 
-  it('bears the startup of any one of its pedals', () => {
+  it('bears the startup of all of its pedals at once', () => {
     const starting = (excess: number): Given => ({ drafts: [{ value: 10, load: 50, excess }, ...three.slice(1)] });
     expect(best(starting(10)).pedals).toEqual([0, 1]);
     expect(best(starting(11))).toEqual({ bound: 15, pedals: [1, 2], value: 15 });
+    const both = (mostSurge: number): Given => ({
+      drafts: three.slice(0, 2).map((draft) => ({ ...draft, excess: 10 })),
+      mostSurge,
+    });
+    expect(best(both(110)).pedals).toEqual([0, 1]);
+    expect(best(both(109)).pedals).toBeNull();
   });
 
   it('has its lead paid, and no more pedals than that has tails', () => {
@@ -183,11 +190,12 @@ describe('the best chain', () => {
       const load = 1000 + ((index * 7919) % 997);
       return { value: 10 * load + ((index * 104_729) % 101), load, excess: (index * 31) % 89 };
     });
-    const given = { drafts, mostLoad: 20_000, rating: 20_000, leads: Array.from({ length: 24 }, () => 0) };
+    const given = { drafts, mostLoad: 20_000, mostSurge: 20_100, leads: Array.from({ length: 24 }, () => 0) };
     const { bound, found } = bestChains(questionOf(given), 0);
     for (const { places, value } of found) {
-      const load = places.reduce((sum, place) => sum + place.load, 0);
-      expect(load + Math.max(...places.map(({ excess }) => excess))).toBeLessThanOrEqual(20_000);
+      const sum = (of: (place: PlaceOption) => number): number => places.reduce((all, place) => all + of(place), 0);
+      expect(sum(({ load }) => load)).toBeLessThanOrEqual(20_000);
+      expect(sum(({ surge }) => surge)).toBeLessThanOrEqual(20_100);
       expect(value).toBeLessThanOrEqual(bound);
     }
     // All that fits in is worth at most this for each unit of load.
@@ -209,7 +217,7 @@ describe('the best chain', () => {
   const chains: fc.Arbitrary<Given> = fc.record({
     drafts,
     mostLoad: fc.constantFrom(50, 80, 100),
-    rating: fc.constantFrom(60, 100, 120),
+    mostSurge: fc.constantFrom(60, 100, 120),
     leads: fc.array(fc.nat({ max: 40 }), { minLength: 1, maxLength: 5 }).map((costs) => costs.sort((a, b) => a - b)),
     capacities: fc.constantFrom([60, 1], [1000, 10]),
   });

@@ -71,13 +71,13 @@ export const leadCost = ({ pool }: ChainOption, pedals: number, tags: Tags): num
   Math.min(...pool.leads.filter(({ tails }) => tails >= pedals).map(({ kind }) => tags.leads[kind] ?? NaN));
 
 /** Rules `current`, `startup` and `chain`, and one digital pedal on a `sole` ground. */
-export function holds({ mostLoad, rating, mostTails }: ChainOption, places: readonly PlaceOption[]): boolean {
-  const load = places.reduce((sum, place) => sum + place.load, 0);
+export function holds({ mostLoad, mostSurge, mostTails }: ChainOption, places: readonly PlaceOption[]): boolean {
+  const sum = (of: (place: PlaceOption) => number): number => places.reduce((all, place) => all + of(place), 0);
   return (
     places.length >= 2 &&
     places.length <= mostTails &&
-    load <= mostLoad &&
-    places.every((place) => load + place.excess <= rating) &&
+    sum(({ load }) => load) <= mostLoad &&
+    sum(({ surge }) => surge) <= mostSurge &&
     places.filter(({ sole }) => sole).length <= 1
   );
 }

@@ -195,15 +195,15 @@ describe('in a frame', () => {
     });
     const [chain] = frames.flatMap(({ chains }) => chains);
     if (chain === undefined) throw new RangeError('there is no chain');
-    const { places, mostLoad, rating, mostTails } = chain;
-    const loads = (...used: readonly number[]): number => used.reduce((sum, at) => sum + (places[at]?.load ?? NaN), 0);
+    const { places, mostLoad, mostSurge, mostTails } = chain;
+    const sum = (of: 'load' | 'surge', ...used: readonly number[]): number =>
+      used.reduce((all, at) => all + (places[at]?.[of] ?? NaN), 0);
     expect(mostTails).toBe(5);
     // 100 mA / 1.5 are 66.6 mA.
-    expect([loads(1, 2) <= mostLoad, loads(0, 1, 2) <= mostLoad]).toEqual([true, false]);
+    expect([sum('load', 1, 2) <= mostLoad, sum('load', 0, 1, 2) <= mostLoad]).toEqual([true, false]);
     // 70 + 30 mA are just the rating; 70 + 31 are not.
-    expect(places.map(({ excess }) => excess > 0)).toEqual([true, false, false]);
-    const starts = (other: number): boolean => loads(0, other) + (places[0]?.excess ?? NaN) <= rating;
-    expect([starts(1), starts(2)]).toEqual([true, false]);
+    expect(places.map(({ load, surge }) => surge > load)).toEqual([true, false, false]);
+    expect([sum('surge', 0, 1) <= mostSurge, sum('surge', 0, 2) <= mostSurge]).toEqual([true, false]);
   });
 
   it('a pedal alone or in a chain has its leads, its volts and its exposure', () => {

@@ -8,9 +8,9 @@ import {
   exitOf,
   inParallel,
   inSeries,
-  loadAlone,
-  loadInChain,
   outletOf,
+  takenAlone,
+  takenInChain,
   voltsSuit,
   type Outlet,
 } from '../../../src/loadout/outlet.js';
@@ -93,8 +93,10 @@ describe('volts', () => {
 });
 
 describe('the load of a pedal', () => {
+  const inChain = (pedal: Pedal, on: Outlet, policy: Policy) => takenInChain(pedal, on, policy)?.load ?? null;
+  const alone = (pedal: Pedal, on: Outlet, policy: Policy) => takenAlone(pedal, on, policy)?.load ?? null;
   const loadOf = (rating: number, pedal: Pedal, policy: Policy) =>
-    loadAlone(pedal, { ...outlet(9, 0), rating: microamps(rating) }, policy);
+    alone(pedal, { ...outlet(9, 0), rating: microamps(rating) }, policy);
 
   it('fits an output of its own up to the rating over the headroom', () => {
     // 100 mA × 1.2 = 120 mA. Loads count in halves of a microamp, as a guess counts three of them.
@@ -118,30 +120,40 @@ describe('the load of a pedal', () => {
       [volts(12), milliamps(230)],
     ]);
     const pedal = pedalOf('pedal', 0, { accepts: listed(9, 12), draw: { kind: 'per voltage', microamps: figures } });
-    expect(loadAlone(pedal, outlet(9, 299.999), headroom(1, 1))).toBeNull();
-    expect(loadAlone(pedal, outlet(12, 230), headroom(1, 1))).toBe(460_000n);
+    expect(alone(pedal, outlet(9, 299.999), headroom(1, 1))).toBeNull();
+    expect(alone(pedal, outlet(12, 230), headroom(1, 1))).toBe(460_000n);
   });
 
   it('is refused when starting takes more than the rating, without headroom', () => {
     const pedal = pedalOf('pedal', 50, { startup: milliamps(100), figure: 'guess' });
     expect(loadOf(100_000, pedal, headroom(1.2, 1.2))).toBe(150_000n);
     expect(loadOf(99_999, pedal, headroom(1.2, 1.2))).toBeNull();
-    expect(loadInChain(pedal, { ...outlet(9, 0), rating: microamps(99_999) }, headroom(1.2, 1.2))).toBeNull();
+    expect(inChain(pedal, { ...outlet(9, 0), rating: microamps(99_999) }, headroom(1.2, 1.2))).toBeNull();
+  });
+
+  it('goes with what switching on takes: the startup as stated, or the load where that is more', () => {
+    const guess = (startup: number) => pedalOf('pedal', 50, { startup: milliamps(startup), figure: 'guess' });
+    expect(takenAlone(guess(100), outlet(9, 100), headroom(1, 1))).toEqual({ load: 150_000n, surge: 200_000n });
+    expect(takenInChain(guess(74), outlet(9, 100), headroom(1, 1))).toEqual({ load: 150_000n, surge: 150_000n });
+    expect(takenAlone(pedalOf('pedal', 50), outlet(9, 100), headroom(1, 1))).toEqual({
+      load: 100_000n,
+      surge: 100_000n,
+    });
   });
 
   it('fits a chain up to the rating over the headroom of chains', () => {
-    expect(loadInChain(pedalOf('pedal', 50), outlet(9, 100), headroom(1, 2))).toBe(100_000n);
-    expect(loadInChain(pedalOf('pedal', 50.001), outlet(9, 100), headroom(1, 2))).toBeNull();
+    expect(inChain(pedalOf('pedal', 50), outlet(9, 100), headroom(1, 2))).toBe(100_000n);
+    expect(inChain(pedalOf('pedal', 50.001), outlet(9, 100), headroom(1, 2))).toBeNull();
     // Alone it may ask for more headroom than in a chain.
-    expect(loadAlone(pedalOf('pedal', 50.001), outlet(9, 100), headroom(2, 1))).toBeNull();
-    expect(loadInChain(pedalOf('pedal', 50.001), outlet(9, 100), headroom(2, 1))).toBe(100_002n);
+    expect(alone(pedalOf('pedal', 50.001), outlet(9, 100), headroom(2, 1))).toBeNull();
+    expect(inChain(pedalOf('pedal', 50.001), outlet(9, 100), headroom(2, 1))).toBe(100_002n);
   });
 
   it('never hangs in a chain where the maker asks for an output of its own, nor on AC', () => {
-    expect(loadInChain(pedalOf('pedal', 1, { alone: true }), outlet(9, 100), headroom(1, 1))).toBeNull();
+    expect(inChain(pedalOf('pedal', 1, { alone: true }), outlet(9, 100), headroom(1, 1))).toBeNull();
     const alternating = pedalOf('pedal', 1, { power: 'AC', polarity: null });
-    expect(loadInChain(alternating, { ...outlet(9, 100), power: 'AC' }, headroom(1, 1))).toBeNull();
-    expect(loadAlone(alternating, { ...outlet(9, 100), power: 'AC' }, headroom(1, 1))).toBe(2_000n);
+    expect(inChain(alternating, { ...outlet(9, 100), power: 'AC' }, headroom(1, 1))).toBeNull();
+    expect(alone(alternating, { ...outlet(9, 100), power: 'AC' }, headroom(1, 1))).toBe(2_000n);
   });
 });
 

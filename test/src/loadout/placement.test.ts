@@ -17,7 +17,12 @@ const usesWith = (supply: Supply, capacities: readonly bigint[] = []): SupplyUse
   owned: 0,
   forSale: Infinity,
   unit: null,
-  limits: capacities.map((capacity) => ({ bank: null, total: currentTotal(1) satisfies Total, capacity })),
+  limits: capacities.map((capacity) => ({
+    rule: 'total',
+    bank: null,
+    total: currentTotal(1) satisfies Total,
+    capacity,
+  })),
   solos: [],
   chains: [],
   modes: [],

@@ -59,21 +59,22 @@ describe('the seats of a supply', () => {
     ]);
   });
 
-  it('load their outputs as the rule says: both in series, the second once more in parallel', () => {
+  it('take of their outputs as the rules say: of both in series, of the second once more in parallel', () => {
+    const taken = { load: 7n, surge: 9n };
     const banks = [bankOf(1, settings.slice(0, 1), { joins: ['series'] }), bankOf(1, settings, { joins: ['series'] })];
     const all = seatsOf(supplyOf('supply', 10, banks), kindsOf([stack]));
-    expect(all.at(-1)?.loads(7n)).toEqual([
-      { bank: 0, millivolts: 9000, load: 7n, repeats: false },
-      { bank: 1, millivolts: 12000, load: 7n, repeats: false },
+    expect(all.at(-1)?.takes(taken)).toEqual([
+      { bank: 0, millivolts: 9000, ...taken, repeats: false },
+      { bank: 1, millivolts: 12000, ...taken, repeats: false },
     ]);
     const parallel = supplyOf('supply', 10, [bankOf(2, settings.slice(0, 1), { joins: ['parallel'] })]);
     expect(
       seatsOf(parallel, kindsOf([twin]))
         .at(-1)
-        ?.loads(7n),
+        ?.takes(taken),
     ).toEqual([
-      { bank: 0, millivolts: 9000, load: 7n, repeats: false },
-      { bank: 0, millivolts: 9000, load: 7n, repeats: true },
+      { bank: 0, millivolts: 9000, ...taken, repeats: false },
+      { bank: 0, millivolts: 9000, ...taken, repeats: true },
     ]);
   });
 });

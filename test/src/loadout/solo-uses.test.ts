@@ -40,7 +40,9 @@ function uses(supply: Supply, pedal: Pedal, parts: readonly Part[] = [], policy:
     const leads = [...idsOf(join === null ? [] : [join.lead], bench.kinds), ...idsOf(route, bench.kinds)];
     return `${[places.join('+'), ...leads].join(' ')}${offPreferred ? '!' : ''}`;
   };
-  return soloUses(supply, totalLimits(supply, policy), bench).map(line).sort();
+  return soloUses(supply, totalLimits(supply, policy, [pedal]), bench)
+    .map(line)
+    .sort();
 }
 
 const nine = settingOf(9, 100);
@@ -202,9 +204,33 @@ describe('the weights of a use', () => {
   it('count a join in every total that it touches', () => {
     const bank = joinable(['series'], { outputs: 1, total: currentTotal(300) });
     const supply = supplyOf('supply', 10, [bank, bank], { total: powerTotal(9) });
-    const bench = benchOf([pedalOf('high', 50, { accepts: listed(18) })], [stack]);
-    const found = soloUses(supply, totalLimits(supply, bench.policy), bench);
-    // 50 mA on both banks, and 9 V × 50 mA twice, in nanowatts.
-    expect(found.map(({ weights }) => weights)).toEqual([[50_000n, 50_000n, 900_000_000n]]);
+    const weightsFor = (pedal: Pedal) => {
+      const bench = benchOf([pedal], [stack]);
+      return soloUses(supply, totalLimits(supply, bench.policy, [pedal]), bench).map(({ weights }) => weights);
+    };
+    const high = pedalOf('high', 50, { accepts: listed(18) });
+    // 50 mA on both banks, and 9 V × 50 mA twice, in nanowatts; at switch-on 90 mA, too.
+    expect(weightsFor(high)).toEqual([[50_000n, 50_000n, 900_000_000n]]);
+    expect(weightsFor({ ...high, startup: milliamps(90) })).toEqual([
+      [50_000n, 90_000n, 50_000n, 90_000n, 900_000_000n, 1_620_000_000n],
+    ]);
+  });
+
+  it('keep a way that takes less of a total at switch-on', () => {
+    const figures = [
+      [volts(9), milliamps(100)],
+      [volts(12), milliamps(60)],
+    ] as const;
+    const pedal = pedalOf('either', 0, {
+      accepts: listed(9, 12),
+      draw: { kind: 'per voltage', microamps: new Map(figures) },
+      startup: milliamps(100),
+    });
+    const supply = supplyOf('supply', 10, [
+      bankOf(1, [settingOf(9, 100), settingOf(12, 100)], { total: powerTotal(2) }),
+    ]);
+    // 12 V × 60 mA is less than 9 V × 100 mA, but 12 V × 100 mA at switch-on is more.
+    expect(uses(supply, pedal)).toEqual(['0@12', '0@9']);
+    expect(uses(supply, { ...pedal, startup: null })).toEqual(['0@12']);
   });
 });

@@ -1,9 +1,21 @@
 import { describe, expect, it } from 'vitest';
 
+import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Total } from '../../../src/domain/supply.js';
 import { microamps, milliwatts } from '../../../src/domain/quantities.js';
-import { totalLimits, weightsOf, type OutputLoad } from '../../../src/loadout/totals.js';
-import { bankOf, currentTotal, factor, policyOf, powerTotal, settingOf, supplyOf } from '../../support/builders.js';
+import { totalLimits, weightsOf, type OutputTaken } from '../../../src/loadout/totals.js';
+import {
+  bankOf,
+  currentTotal,
+  factor,
+  milliamps,
+  pedalOf,
+  policyOf,
+  powerTotal,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../support/builders.js';
 
 const policy = policyOf({
   headroom: { alone: factor(1), chained: factor(1), supply: factor(1.2) },
@@ -16,16 +28,24 @@ const bankOfTotal = (total: Total | null) => bankOf(2, [setting], { total });
 /** Loads count in halves of a microamp, as guesses are multiplied by 3/2. */
 const load = (milliamps: number): bigint => BigInt(milliamps * 2000);
 
-const onOutput = (bank: number, milliamps: number, volts = 9): OutputLoad => ({
+const onOutput = (bank: number, running: number, atVolts = 9, starting = running): OutputTaken => ({
   bank,
-  millivolts: volts * 1000,
-  load: load(milliamps),
+  millivolts: atVolts * 1000,
+  load: load(running),
+  surge: load(starting),
   repeats: false,
 });
 
+const calm = [pedalOf('calm', 50)];
+
 /** Which limits the loads keep, of the banks first and then of the supply. */
-function kept(banks: readonly (Total | null)[], whole: Total | null, loads: readonly OutputLoad[]): readonly boolean[] {
-  const limits = totalLimits(supplyOf('supply', 10, banks.map(bankOfTotal), { total: whole }), policy);
+function kept(
+  banks: readonly (Total | null)[],
+  whole: Total | null,
+  loads: readonly OutputTaken[],
+  pedals: readonly Pedal[] = calm,
+): readonly boolean[] {
+  const limits = totalLimits(supplyOf('supply', 10, banks.map(bankOfTotal), { total: whole }), policy, pedals);
   const weights = weightsOf(limits, loads, policy);
   return limits.map(({ capacity }, index) => (weights[index] ?? 0n) <= capacity);
 }
@@ -33,7 +53,7 @@ function kept(banks: readonly (Total | null)[], whole: Total | null, loads: read
 describe('totals', () => {
   it('stand for the banks that state one, and then for the supply', () => {
     const banks = [bankOfTotal(null), bankOfTotal(powerTotal(3))];
-    const limits = totalLimits(supplyOf('supply', 10, banks, { total: currentTotal(300) }), policy);
+    const limits = totalLimits(supplyOf('supply', 10, banks, { total: currentTotal(300) }), policy, calm);
     expect(limits.map(({ bank, total }) => [bank, total])).toEqual([
       [1, powerTotal(3)],
       [null, currentTotal(300)],
@@ -65,12 +85,48 @@ describe('totals', () => {
   });
 });
 
+describe('totals at switch-on', () => {
+  const slow = [pedalOf('slow', 50, { startup: milliamps(61) })];
+
+  it('stand beside the others where a startup exceeds load × the factor', () => {
+    const rules = (...pedals: readonly Pedal[]): readonly string[] => {
+      const supply = supplyOf('supply', 10, [bankOfTotal(powerTotal(3))], { total: currentTotal(300) });
+      return totalLimits(supply, policy, pedals).map(({ rule, bank }) => `${rule} ${bank ?? 'all'}`);
+    };
+    const both = ['total 0', 'startup 0', 'total all', 'startup all'];
+    expect(rules(...calm, ...slow)).toEqual(both);
+    // 50 mA × 1.2 = 60 mA, and a guess is half as much again.
+    expect(rules(pedalOf('quick', 50, { startup: milliamps(60) }))).toEqual(['total 0', 'total all']);
+    expect(rules(pedalOf('quick', 50, { startup: milliamps(90), figure: 'guess' }))).toEqual(['total 0', 'total all']);
+    expect(rules(pedalOf('slow', 50, { startup: milliamps(90.001), figure: 'guess' }))).toEqual(both);
+    const figures = (nine: number, twelve: number) =>
+      ({ kind: 'per voltage', microamps: new Map([[volts(9), milliamps(nine)], [volts(12), milliamps(twelve)]]) }) as const; // prettier-ignore
+    expect(rules(pedalOf('quick', 0, { draw: figures(60, 50), startup: milliamps(60) }))).toHaveLength(2);
+    expect(rules(pedalOf('slow', 0, { draw: figures(60, 49), startup: milliamps(60) }))).toEqual(both);
+  });
+
+  it('hold for what is taken then, without the factor', () => {
+    const loads = [onOutput(0, 10, 9, 61), onOutput(0, 10, 12, 50)];
+    expect(kept([currentTotal(111)], powerTotal(1.149), loads, slow)).toEqual([true, true, true, true]);
+    expect(kept([currentTotal(110.999)], powerTotal(1.148), loads, slow)).toEqual([true, false, true, false]);
+  });
+
+  it('count a join as its load does', () => {
+    const of = (mode: 'series' | 'parallel') => [
+      onOutput(0, 10, 9, 100),
+      { ...onOutput(0, 10, 9, 100), repeats: mode === 'parallel' },
+    ];
+    expect(kept([currentTotal(200)], powerTotal(1.799), of('series'), slow)).toEqual([true, true, true, false]);
+    expect(kept([currentTotal(100)], powerTotal(0.899), of('parallel'), slow)).toEqual([true, true, true, false]);
+  });
+});
+
 describe('joined outputs', () => {
-  const series = (first: number, second: number): readonly OutputLoad[] => [
+  const series = (first: number, second: number): readonly OutputTaken[] => [
     onOutput(first, 100),
     onOutput(second, 100),
   ];
-  const parallel = (first: number, second: number): readonly OutputLoad[] => [
+  const parallel = (first: number, second: number): readonly OutputTaken[] => [
     onOutput(first, 100),
     { ...onOutput(second, 100), repeats: true },
   ];

@@ -1,6 +1,15 @@
 /** Rules that speak of several outputs, or of several pedals. */
 import type { WiredFeed } from '../../../../src/domain/board.js';
-import { bankOf, currentTotal, listed, partOf, pedalOf, powerTotal, settingOf } from '../../../support/builders.js';
+import {
+  bankOf,
+  currentTotal,
+  listed,
+  milliamps,
+  partOf,
+  pedalOf,
+  powerTotal,
+  settingOf,
+} from '../../../support/builders.js';
 import { box, boxOf, fan, one, pairWith, stack, twin } from '../trials/trial.js';
 import { plug, ruleCase, type RuleCase } from './plugged-case.js';
 
@@ -27,6 +36,22 @@ export const ofOneUnit: readonly RuleCase[] = [
     'of a bank in W',
     { pedals: pairWith(), supplies: [box(2, { total: powerTotal(0.719) })], wiring: apart },
     { supplies: [box(2, { total: powerTotal(0.72) })] },
+  ),
+  ruleCase(
+    'startup',
+    'of all on a supply in mA',
+    {
+      pedals: pairWith({ startup: milliamps(60) }),
+      supplies: [box(2, {}, { total: currentTotal(99.999) })],
+      wiring: apart,
+    },
+    { supplies: [box(2, {}, { total: currentTotal(100) })] },
+  ),
+  ruleCase(
+    'startup',
+    'of all on a bank in W',
+    { pedals: pairWith({ startup: milliamps(60) }), supplies: [box(2, { total: powerTotal(0.899) })], wiring: apart },
+    { supplies: [box(2, { total: powerTotal(0.9) })] },
   ),
   ruleCase(
     'setting',

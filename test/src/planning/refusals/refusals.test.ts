@@ -68,6 +68,16 @@ describe('why an output does not feed a pedal', () => {
       /90 mA × 1\.5.*× 1\.2 = 162 mA.*100 mA/,
     ],
     ['startup', { pedals: one(50, { startup: milliamps(350) }), supplies: [box(1)] }, /350 mA.*100 mA/],
+    [
+      'startup',
+      { pedals: one(50, { startup: milliamps(95) }), supplies: [box(1, {}, { total: currentTotal(90) })] },
+      /takes 95 mA to start at 9 V; all outputs of box together give 90 mA/,
+    ],
+    [
+      'startup',
+      { pedals: one(50, { startup: milliamps(95) }), supplies: [box(1, { total: powerTotal(0.854) })] },
+      /takes 95 mA to start at 9 V; the outputs of that bank of box together give 0\.854 W/,
+    ],
     ['total', { pedals: one(90), supplies: [box(1, {}, { total: currentTotal(80) })] }, /90 mA.*80 mA/],
     ['total', { pedals: one(90), supplies: [box(1, { total: powerTotal(0.8) })] }, /90 mA.*0\.8 W/],
     ['stock', { pedals: one(), supplies: [box(1, {}, { stock: 0 })] }, /none is owned or in stock/],

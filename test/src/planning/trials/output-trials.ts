@@ -170,7 +170,7 @@ const currentAndStartup: readonly Trial[] = [
   ),
   trial(
     'startup',
-    "startup + the others' load ≤ rating",
+    'all startups and other loads ≤ rating',
     { pedals: pairWith({ startup: milliamps(60.001) }), supplies: [box(1)], parts: [fan] },
     paying(20),
     { pedals: pairWith({ startup: milliamps(60) }) },

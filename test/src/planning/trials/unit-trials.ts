@@ -1,67 +1,11 @@
-/** Trials of the rules that speak of one supply unit: its totals, settings, grounds, chains and joins. */
+/** Trials of the rules that speak of one supply unit: its settings, grounds, chains and joins; its totals are in `total-trials.ts`. */
 import type { JoinMode } from '../../../../src/domain/supply.js';
-import {
-  bankOf,
-  currentTotal,
-  factor,
-  listed,
-  partOf,
-  pedalOf,
-  policyOf,
-  powerTotal,
-  settingOf,
-} from '../../../support/builders.js';
+import { bankOf, listed, partOf, pedalOf, settingOf } from '../../../support/builders.js';
 import { adapter, box, boxOf, fan, one, pairWith, paying, stack, trial, twin, type Trial } from './trial.js';
+import { totalTrials } from './total-trials.js';
 
-const supply12 = { headroom: { ...policyOf().headroom, supply: factor(1.2) } };
 const nine = [settingOf(9, 100)];
 const nineAndTwelve = [settingOf(9, 100), settingOf(12, 100)];
-
-/** Two pedals of 50 mA in all but a microamp more or less, beside 50 mA: × 1.2 that is 120 mA, or 1.08 W at 9 V. */
-const hundred = (more: number) => [pedalOf('one', 50), pedalOf('two', 50 + more)];
-
-/** With a total on the bank, or on the supply across two banks. */
-const totals: readonly Trial[] = [currentTotal(120), powerTotal(1.08)].flatMap((total) => [
-  trial(
-    'total',
-    `of a bank in ${total.kind === 'current' ? 'mA' : 'W'}`,
-    { pedals: hundred(0.001), supplies: [box(2, { total })], policy: supply12 },
-    paying(20),
-    { pedals: hundred(0) },
-    paying(10),
-  ),
-  trial(
-    'total',
-    `of a supply in ${total.kind === 'current' ? 'mA' : 'W'}`,
-    { pedals: hundred(0.001), supplies: [boxOf([bankOf(1, nine), bankOf(1, nine)], { total })], policy: supply12 },
-    paying(20),
-    { pedals: hundred(0) },
-    paying(10),
-  ),
-]);
-
-const chainedTotals: readonly Trial[] = [
-  trial(
-    'total',
-    'counts every pedal of a chain',
-    { pedals: pairWith(), supplies: [box(1, { total: currentTotal(79.999) })], parts: [fan] },
-    paying(20),
-    { supplies: [box(1, { total: currentTotal(80) })] },
-    paying(11),
-  ),
-  trial(
-    'total',
-    'counts a series join on both outputs',
-    {
-      pedals: one(50, { accepts: listed(18) }),
-      supplies: [box(2, { joins: ['series'], total: currentTotal(99.999) })],
-      parts: [stack],
-    },
-    'impossible',
-    { supplies: [box(2, { joins: ['series'], total: currentTotal(100) })] },
-    paying(19),
-  ),
-];
 
 const settings: readonly Trial[] = [
   trial(
@@ -302,4 +246,4 @@ const joins: readonly Trial[] = [
   ),
 ];
 
-export const unitTrials: readonly Trial[] = [...totals, ...chainedTotals, ...settings, ...grounds, ...chains, ...joins];
+export const unitTrials: readonly Trial[] = [...totalTrials, ...settings, ...grounds, ...chains, ...joins];

@@ -56,8 +56,10 @@ function carriersOf({ board, catalogue }: Case) {
       /** The rules without which more could be carried, or without which there would be less to carry. */
       bites: (drawn: Drawn): readonly string[] => {
         const value = trial(drawn);
+        const quick = { pedals: board.pedals.map((pedal) => ({ ...pedal, startup: null })) };
+        const unlimited = withBanks({ ...supply, total: null }, (bank) => ({ ...bank, total: null }));
         const others = {
-          startup: trial(drawn, { pedals: board.pedals.map((pedal) => ({ ...pedal, startup: null })) }),
+          startup: trial(drawn, quick),
           alone: trial(drawn, { pedals: board.pedals.map((pedal) => ({ ...pedal, alone: false })) }),
           grounds: trial(drawn, { pedals: board.pedals.map((pedal) => ({ ...pedal, ground: 'negative' })) }),
           noise: trial({ ...drawn, exposed: 0 }),
@@ -68,18 +70,17 @@ function carriersOf({ board, catalogue }: Case) {
             {},
             withBanks(supply, (bank) => ({ ...bank, joins: [] })),
           ),
-          totals: trial(
-            drawn,
-            {},
-            withBanks({ ...supply, total: null }, (bank) => ({ ...bank, total: null })),
-          ),
+          totals: trial(drawn, {}, unlimited),
           together: trial(
             drawn,
             {},
             withBanks(supply, (bank) => ({ ...bank, switching: 'each' })),
           ),
         };
-        return Object.entries(others).flatMap(([rule, other]) => (other === value ? [] : [rule]));
+        const bitten = Object.entries(others).flatMap(([rule, other]) => (other === value ? [] : [rule]));
+        // Where no output minds the startups, it is the totals that do.
+        const onTotal = others.startup !== value && trial(drawn, quick, unlimited) === others.totals;
+        return onTotal ? [...bitten, 'startupOnTotal'] : bitten;
       },
       most: (drawn: Drawn, enough: number) => {
         const leads = leadPrices(drawn);
@@ -105,7 +106,7 @@ const withBanks = (supply: Supply, change: (bank: Bank) => Bank): Supply => ({
 });
 
 /** How often each rule has to bite in so many runs. */
-const leastBites = { chains: 40, joins: 20, totals: 15, grounds: 10, startup: 5, alone: 15 };
+const leastBites = { chains: 40, joins: 20, totals: 15, grounds: 10, startup: 15, startupOnTotal: 5, alone: 15 };
 const otherBites = { noise: 15, preferred: 30, together: 10 };
 
 describe('the most that a unit can carry', () => {

@@ -95,6 +95,7 @@ const promised = {
       planned: 220.8,
       rating: 1800,
       percent: 13,
+      startup: { unit: 'mA', load: 354, factor: 1, planned: 354, rating: 1800, percent: 20 },
     },
   ],
 };
@@ -179,6 +180,7 @@ describe('the answer about an output as JSON', () => {
           planned: 238.8,
           rating: 1800,
           percent: 14,
+          startup: { unit: 'mA', load: 369, factor: 1, planned: 369, rating: 1800, percent: 21 },
         },
       ],
       exposed: [],

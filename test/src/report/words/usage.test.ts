@@ -65,7 +65,7 @@ describe('how full a supply is', () => {
     ]);
   });
 
-  it('shows the worst switching-on where it asks for more than the planned load', () => {
+  it('shows what is asked for when all is switched on at once, where that is more than the planned load', () => {
     const [shared] = units;
     // The chorus's 260 mA beside the wah's 5 mA.
     expect(shared?.outputs.map(({ peak }) => (peak === null ? null : meterText(peak)))).toEqual([
@@ -73,6 +73,9 @@ describe('how full a supply is', () => {
       null,
       null,
     ]);
+    // 260 + 5, the guess 60 × 1.5 and 12 mA.
+    expect(shared?.totals.map(({ peak }) => peak && meterText(peak))).toEqual(['367 of 1000 mA']);
+    expect(units.find(({ supply }) => supply.id === 'joiner')?.totals.map(({ peak }) => peak)).toEqual([null]);
   });
 
   it('knows which units are owned', () => {
