@@ -1,9 +1,9 @@
 import type { Catalogue } from '../domain/board.js';
 import { kitOf, type Kit } from '../domain/kit.js';
-import { collectedFaults } from './faults/collect-faults.js';
+import { collectedFaults } from './sheet/collect-faults.js';
 import type { ReadResult } from './faults/input-fault.js';
 import type { NamedFile } from './text/file-text.js';
-import { readSheet, type ReadSheet } from './read-sheet.js';
+import { readSheet, type ReadSheet } from './sheet/read-sheet.js';
 import { resolveInputs } from './resolve/resolve-inputs.js';
 
 /** A board and the catalogue it is used with. */

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { readdir } from 'node:fs/promises';
 
 import type { Words } from '../../domain/finding.js';
@@ -24,10 +23,6 @@ export async function boardFolder(folder: string): Promise<BoardFolder> {
     return { kind: 'none', words: wordsFor(String(error.code)) };
   }
 }
-
-/** A number for a text that another text hardly ever has. */
-export const contentHash = (...texts: readonly string[]): string =>
-  createHash('sha256').update(JSON.stringify(texts)).digest('hex');
 
 const empty: Words = {
   message: 'there is no board file in this folder.',

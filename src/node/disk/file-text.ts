@@ -1,8 +1,8 @@
-import { isUtf8 } from 'node:buffer';
 import { constants } from 'node:fs';
 import { open, type FileHandle } from 'node:fs/promises';
 
 import type { Words } from '../../domain/finding.js';
+import { decode } from '../../reading/text/decode.js';
 import type { FileText, NamedFile } from '../../reading/text/file-text.js';
 
 /** The most bytes in an input file. */
@@ -16,7 +16,7 @@ export async function readText(path: string, most = mostBytes): Promise<FileText
     const { size } = await handle.stat();
     if (size > most) return wholeFile(tooLarge(most));
     const bytes = await firstBytes(handle, most + 1);
-    return bytes.length > most ? wholeFile(tooLarge(most)) : decoded(bytes);
+    return bytes.length > most ? wholeFile(tooLarge(most)) : decode(bytes);
   } catch (error) {
     return wholeFile(wordsOfSystemError(error));
   } finally {
@@ -43,44 +43,12 @@ async function firstBytes(handle: FileHandle, limit: number): Promise<Buffer> {
   return Buffer.concat(chunks);
 }
 
-function decoded(bytes: Buffer): FileText {
-  if (isUtf8(bytes)) return { kind: 'text', text: bytes.toString('utf8') };
-  let line = 1;
-  for (let start = 0; start < bytes.length; line += 1) {
-    const newline = bytes.indexOf(0x0a, start);
-    const end = newline < 0 ? bytes.length : newline;
-    const text = bytes.subarray(start, end);
-    if (!isUtf8(text)) return { kind: 'unreadable', line, column: firstBadColumn(text), words: notText };
-    start = end + 1;
-  }
-  return { kind: 'unreadable', line: 1, column: 1, words: notText };
-}
-
-/** The decoder puts U+FFFD for the first bad byte; it is found by what encodes back to the same bytes before it. */
-function firstBadColumn(line: Buffer): number {
-  const text = line.toString('utf8');
-  let bytes = 0;
-  for (let index = 0; index < text.length; index += 1) {
-    const isReplacement = text[index] === '\uFFFD';
-    if (isReplacement && line.subarray(bytes, bytes + 3).toString('hex') !== 'efbfbd') return index + 1;
-    const point = text.codePointAt(index) ?? 0;
-    bytes += Buffer.byteLength(String.fromCodePoint(point));
-    if (point > 0xffff) index += 1;
-  }
-  return 1;
-}
-
 const wholeFile = (words: Words): FileText => ({ kind: 'unreadable', line: 1, column: 1, words });
 
 const tooLarge = (most: number): Words => ({
   message: `the file is larger than ${most / 1e6} MB, the most that is read.`,
   remedy: 'Leave out what is not needed.',
 });
-
-const notText: Words = {
-  message: 'not UTF-8 text from here on; it may be a binary file or in another encoding.',
-  remedy: 'Save it as UTF-8 text.',
-};
 
 const systemErrors: Readonly<Record<string, Words>> = {
   ENOENT: { message: 'there is no such file.', remedy: 'Check the path and the spelling of the name.' },

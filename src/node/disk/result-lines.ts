@@ -3,10 +3,8 @@ import { createReadStream } from 'node:fs';
 import { open, rename, rm, stat, type FileHandle } from 'node:fs/promises';
 
 import type { Words } from '../../domain/finding.js';
+import { isTornResult, resultIn, type ResultLine } from '../../reading/text/result-line.js';
 import { wordsOf } from './write-file.js';
-
-/** What a line says of itself; it says more than that. */
-export type ResultLine = { readonly file: string; readonly hash: string | null; readonly status: string };
 
 /** A file of results, one JSON object a line, that more are added to. */
 export type ResultFile = {
@@ -82,29 +80,13 @@ async function lookThrough(path: string, judge: Judge): Promise<Looked> {
   let number = 0;
   for await (const { text, isWhole } of linesOf(path)) {
     number += 1;
-    const line = resultLine(text);
-    if (line === null && (isWhole || !isTorn(text))) return { done, dropped, refused: number };
+    const line = resultIn(text);
+    if (line === null && (isWhole || !isTornResult(text))) return { done, dropped, refused: number };
     const verdict = line === null || !isWhole ? 'stale' : judge(line);
     if (verdict === 'done' && line !== null && !done.has(line.file)) done.set(line.file, line.status);
     else if (verdict !== 'other') dropped.add(number);
   }
   return { done, dropped, refused: null };
-}
-
-/** How every line begins, so that a torn one can be told from what somebody else has written. */
-export const lineStart = '{"file":';
-const isTorn = (text: string): boolean => text.startsWith(lineStart) || lineStart.startsWith(text);
-
-function resultLine(text: string): ResultLine | null {
-  try {
-    const value: unknown = JSON.parse(text);
-    if (typeof value !== 'object' || value === null) return null;
-    const { file, hash, status } = value as Partial<Record<keyof ResultLine, unknown>>;
-    if (typeof file !== 'string' || typeof status !== 'string') return null;
-    return hash === null || typeof hash === 'string' ? { file, hash, status } : null;
-  } catch {
-    return null;
-  }
 }
 
 /** The lines, and whether each has its end: what follows the last line break is what was left of one. */

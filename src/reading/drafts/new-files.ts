@@ -1,4 +1,4 @@
-import { startingPolicyLines } from '../starting-policy.js';
+import { startingPolicyLines } from './starting-policy.js';
 import { flowText } from '../text/yaml-text.js';
 
 /** What a new board says beside its pedals. */

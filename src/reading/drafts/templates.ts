@@ -1,4 +1,4 @@
-import { startingPolicyLines } from '../starting-policy.js';
+import { startingPolicyLines } from './starting-policy.js';
 import { schemaFile, schemaLine } from './new-files.js';
 
 const head = (kind: 'board' | 'catalogue'): readonly string[] => [

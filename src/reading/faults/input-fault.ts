@@ -1,3 +1,4 @@
+import type { Path } from '../../domain/finding.js';
 import { escapedText } from '../../domain/shown-text.js';
 
 /** One thing that is wrong with an input file. */
@@ -32,4 +33,15 @@ export function faultText(fault: InputFault): string {
   const place = `${fault.file}:${fault.line}:${fault.column}`;
   const subject = fault.key === '' ? '' : ` ${fault.key}`;
   return escapedText(`${place}${subject}: ${fault.message} ${fault.remedy}`);
+}
+
+/** A path as it is read: `pedals[2].volts`; a key that is no plain word is quoted, as in `milliamps["9 V"]`. */
+export function keyText(path: Path): string {
+  let text = '';
+  for (const step of path) {
+    if (typeof step === 'number') text += `[${step}]`;
+    else if (/^[\p{L}\p{N}_-]{1,60}$/u.test(step)) text += text === '' ? step : `.${step}`;
+    else text += `["${escapedText(step.slice(0, 60))}"]`;
+  }
+  return text;
 }

@@ -1,8 +1,7 @@
 import type { NamedFile } from './file-text.js';
 import type { Path, Words } from '../../domain/finding.js';
 import { escapedText } from '../../domain/shown-text.js';
-import { keyText } from '../faults/collect-faults.js';
-import type { InputFault, ReadResult } from '../faults/input-fault.js';
+import { keyText, type InputFault, type ReadResult } from '../faults/input-fault.js';
 import { offsetInJson } from './json-places.js';
 
 /** What a JSON file holds, and how to say that something about it is wrong. */

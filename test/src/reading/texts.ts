@@ -3,7 +3,7 @@ import { expect } from 'vitest';
 import { resolveInputs, type Resolved } from '../../../src/reading/resolve/resolve-inputs.js';
 import { inputsFromText, type BoardAlone, type Inputs } from '../../../src/reading/inputs-from-text.js';
 import type { InputFault } from '../../../src/reading/faults/input-fault.js';
-import { readSheet } from '../../../src/reading/read-sheet.js';
+import { readSheet } from '../../../src/reading/sheet/read-sheet.js';
 
 /** Marks in a text where a fault is expected. It is taken out before the text is read. */
 export const mark = '‸';

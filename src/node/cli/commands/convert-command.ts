@@ -1,4 +1,4 @@
-import { convertTable, type Given } from '../../../reading/convert-table.js';
+import { convertTable, type Given } from '../../../reading/csv/convert-table.js';
 import type { TableKind } from '../../../reading/csv/columns.js';
 import { namedFile } from '../../disk/file-text.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Words } from '../../../domain/finding.js';
 import { boardFolder } from '../../disk/board-folder.js';
 import { namedFile, readText } from '../../disk/file-text.js';
-import { catalogueIn, type CatalogueFile } from '../../../reading/read-catalogue.js';
+import { catalogueIn, type CatalogueFile } from '../../../reading/catalogue-file.js';
 import { openResults, type ResultFile } from '../../disk/result-lines.js';
 import type { BoardStatus } from '../../threads/board-result.js';
 import { askedPurchases, type CompareFlags } from '../commands/compare-command.js';

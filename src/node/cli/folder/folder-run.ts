@@ -1,7 +1,6 @@
 import { join } from 'node:path';
 
 import type { Words } from '../../../domain/finding.js';
-import { contentHash } from '../../disk/board-folder.js';
 import { readText } from '../../disk/file-text.js';
 import type { ResultFile } from '../../disk/result-lines.js';
 import {
@@ -13,6 +12,7 @@ import {
   type BoardTask,
   type FolderJob,
 } from '../../threads/board-result.js';
+import { contentHash } from './content-hash.js';
 import { folderProgressText, type FolderCount } from './folder-summary.js';
 import { folderThread } from '../../threads/folder-thread.js';
 import { workThrough } from '../../threads/lanes.js';

@@ -1,10 +1,11 @@
 import type { Source } from '../../../domain/finding.js';
 import { withAdditions, type Addition } from '../../../reading/drafts/close-draft.js';
-import { faultsIn } from '../../disk/open-draft.js';
 import { entryLines, isWhole } from '../../../reading/drafts/entry.js';
 import { schemaFile } from '../../../reading/drafts/new-files.js';
-import { readText } from '../../disk/file-text.js';
+import { namedFile, readText } from '../../disk/file-text.js';
 import { faultText } from '../../../reading/faults/input-fault.js';
+import { faultsAlone } from '../../../reading/sheet/faults-alone.js';
+import { readSheet } from '../../../reading/sheet/read-sheet.js';
 import { jsonSchemaText } from '../../../report/json/schemas.js';
 import { besideOf, writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
@@ -88,7 +89,7 @@ async function tellOutcome(path: string, kind: Source, additions: readonly Addit
   tell(`${path}: ${whole} added.`);
   if (open.length > 0)
     tell(`Left out of plans until more is known: ${open.join(', ')}. The file says what to look for.`);
-  const faults = await faultsIn(path, kind);
+  const faults = faultsAlone(readSheet(kind, await namedFile(path)))?.faults ?? [];
   if (faults.length > 0) tell('Before it can be used:', ...faults.map(faultText));
   else tell(kind === 'board' ? `Next: boardfeed choose ${path} CATALOGUE` : `Next: boardfeed choose BOARD ${path}`);
 }

@@ -1,7 +1,7 @@
 import type { Addition } from '../../../reading/drafts/close-draft.js';
 import { newBoard, newCatalogue, type BoardHead, type CatalogueHead } from '../../../reading/drafts/new-files.js';
 import { idsIn } from '../../../reading/drafts/ids-in.js';
-import type { OpenedDraft } from '../../disk/open-draft.js';
+import type { OpenedDraft } from '../../../reading/drafts/opened-draft.js';
 import { Cancelled, type Asker } from './asker.js';
 import { talkAboutBoard } from './board-talk.js';
 import { talkAboutCatalogue } from './catalogue-talk.js';

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 
 import { readInputs } from '../../../../../src/node/disk/read-inputs.js';
-import { startingPolicy } from '../../../../../src/reading/starting-policy.js';
+import { startingPolicy } from '../../../../../src/reading/drafts/starting-policy.js';
 import { boardfeed, complaints, fixture, marramStreet, printedObject, scratchFiles } from '../command.js';
 
 const scratch = scratchFiles();

@@ -1,9 +1,9 @@
 import type { Finding, LineOf, Path, Words } from '../../domain/finding.js';
 import { escapedText } from '../../domain/shown-text.js';
 import { tableWords } from '../csv/table-words.js';
-import type { InputFault } from './input-fault.js';
+import { keyText, type InputFault } from '../faults/input-fault.js';
 import { offsetAt } from '../text/located-tree.js';
-import { positionAt, type Position, type ReadSheet } from '../read-sheet.js';
+import { positionAt, type Position, type ReadSheet } from './read-sheet.js';
 
 /** The most faults that are told at once; the rest is counted. */
 const mostShown = 20;
@@ -77,15 +77,4 @@ function lineOfIn(here: ReadSheet, sheets: readonly ReadSheet[]): LineOf {
 
 function told({ file, line, column, path, words }: Pending): InputFault {
   return { file, line, column, key: keyText(path), ...words() };
-}
-
-/** A path as it is read: `pedals[2].volts`; a key that is no plain word is quoted, as in `milliamps["9 V"]`. */
-export function keyText(path: Path): string {
-  let text = '';
-  for (const step of path) {
-    if (typeof step === 'number') text += `[${step}]`;
-    else if (/^[\p{L}\p{N}_-]{1,60}$/u.test(step)) text += text === '' ? step : `.${step}`;
-    else text += `["${escapedText(step.slice(0, 60))}"]`;
-  }
-  return text;
 }

@@ -1,9 +1,9 @@
 import type { Catalogue } from '../domain/board.js';
 import { resolveInputs } from './resolve/resolve-inputs.js';
-import { collectedFaults } from './faults/collect-faults.js';
+import { collectedFaults } from './sheet/collect-faults.js';
 import type { NamedFile } from './text/file-text.js';
 import type { ReadResult } from './faults/input-fault.js';
-import { readSheet } from './read-sheet.js';
+import { readSheet } from './sheet/read-sheet.js';
 
 /** A catalogue by itself, with the text that it was read from. */
 export type CatalogueFile = { readonly catalogue: Catalogue; readonly text: string };

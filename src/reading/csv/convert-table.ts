@@ -1,12 +1,12 @@
-import { readCsv, sourceOf } from './csv/read-csv.js';
-import type { TableKind } from './csv/columns.js';
-import { faultsAlone } from './faults/faults-alone.js';
-import type { NamedFile } from './text/file-text.js';
-import type { ReadResult } from './faults/input-fault.js';
-import { plainData } from './text/located-tree.js';
-import { readTable } from './read-sheet.js';
-import { startingPolicy, startingPolicyLines } from './starting-policy.js';
-import { flowText, listLines, supplyLines } from './text/yaml-text.js';
+import { readCsv, sourceOf } from './read-csv.js';
+import type { TableKind } from './columns.js';
+import { faultsAlone } from '../sheet/faults-alone.js';
+import type { NamedFile } from '../text/file-text.js';
+import type { ReadResult } from '../faults/input-fault.js';
+import { plainData } from '../text/located-tree.js';
+import { readTable } from '../sheet/read-sheet.js';
+import { startingPolicy, startingPolicyLines } from '../drafts/starting-policy.js';
+import { flowText, listLines, supplyLines } from '../text/yaml-text.js';
 
 type Data = Readonly<Record<string, unknown>>;
 

@@ -1,6 +1,6 @@
 import { resolveInputs } from '../resolve/resolve-inputs.js';
 import { collectedFaults } from './collect-faults.js';
-import type { ReadSheet } from '../read-sheet.js';
+import type { ReadSheet } from './read-sheet.js';
 
 /**
  * What is wrong with one file by itself; null when nothing is. What a board owns, and how it is wired, is looked up in its

@@ -1,15 +1,15 @@
 import type { LineCounter } from 'yaml';
 
-import type { Sheet } from './resolve/entry.js';
-import type { Finding, Path, Source, Words } from '../domain/finding.js';
-import { boardSchema } from './schema/schema-board.js';
-import { catalogueSchema } from './schema/schema-catalogue.js';
-import { isCsvName, readCsv, sourceOf, type CsvTree } from './csv/read-csv.js';
-import type { NamedFile } from './text/file-text.js';
-import { locatedEntries } from './text/located-data.js';
-import type { LocatedNode } from './text/located-tree.js';
-import { checkAgainstSchema } from './faults/schema-findings.js';
-import { treeOfYaml } from './text/tree-of-text.js';
+import type { Sheet } from '../resolve/entry.js';
+import type { Finding, Path, Source, Words } from '../../domain/finding.js';
+import { boardSchema } from '../schema/schema-board.js';
+import { catalogueSchema } from '../schema/schema-catalogue.js';
+import { isCsvName, readCsv, sourceOf, type CsvTree } from '../csv/read-csv.js';
+import type { NamedFile } from '../text/file-text.js';
+import { locatedEntries } from '../text/located-data.js';
+import type { LocatedNode } from '../text/located-tree.js';
+import { checkAgainstSchema } from '../faults/schema-findings.js';
+import { treeOfYaml } from '../text/tree-of-text.js';
 
 /** A position in a text, both numbers from 1. */
 export type Position = { readonly line: number; readonly column: number };
