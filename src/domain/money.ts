@@ -27,3 +27,7 @@ export function moneyText(amount: MinorUnits, currency: Currency): string {
   const digits = String(Math.abs(amount)).padStart(currency.decimals + 1, '0');
   return `${sign}${digits.slice(0, -currency.decimals)}.${digits.slice(-currency.decimals)}`;
 }
+
+/** The amount with its currency: "119.00 EUR". */
+export const priceText = (amount: MinorUnits, { currency }: { readonly currency: Currency }): string =>
+  `${moneyText(amount, currency)} ${currency.code}`;

@@ -2,7 +2,7 @@ import { webTiming } from '../../solver/timing.js';
 import { isChoosingTier } from '../domain/aim.js';
 import { compactSearch } from './compact-search.js';
 import { loadoutSearch } from './loadout-search.js';
-import type { Effort, Optimiser, Outcome, Progress } from './optimiser.js';
+import { hasEnded, type Effort, type Optimiser, type Outcome, type Progress } from './optimiser.js';
 import type { Question } from './question.js';
 
 /** How long the search by loadouts has to itself before the compact program is asked as well. */
@@ -22,13 +22,11 @@ export const optimise: Optimiser = async (question, effort) => {
   if (effort.method === 'compact' || looksBack) return compactSearch(question, effort);
   if (effort.proof !== true) return effort.engines === null ? loadoutSearch(question, effort) : race(question, effort);
   const outcome = await loadoutSearch(question, effort);
-  return isOver(outcome) || hasEnded(effort) ? outcome : together(outcome, await compactSearch(question, effort));
+  return isProven(outcome) || hasEnded(effort) ? outcome : together(outcome, await compactSearch(question, effort));
 };
 
-/** Whether an answer is proven. */
-const isOver = ({ kind }: Outcome): boolean => kind !== 'stopped';
-
-const hasEnded = ({ signal, remainingMs }: Effort): boolean => signal?.aborted === true || remainingMs() <= 0;
+/** Whether an answer is proven, be it that there is none. */
+const isProven = ({ kind }: Outcome): boolean => kind !== 'stopped';
 
 async function race(question: Question, effort: Effort): Promise<Outcome> {
   const enough = new AbortController();
@@ -45,7 +43,7 @@ async function race(question: Question, effort: Effort): Promise<Outcome> {
     hasEnded({ ...effort, signal }) ? null : compactSearch(question, shared),
   );
   const lead = await Promise.race([first, second]);
-  if (lead === null || !isOver(lead)) {
+  if (lead === null || !isProven(lead)) {
     // Whoever gave up leaves it to the other; loadouts that give up early do not make it wait.
     alone.abort();
     const [one, two] = await Promise.all([first, second]);
@@ -59,7 +57,7 @@ async function race(question: Question, effort: Effort): Promise<Outcome> {
 
 /** The better of two outcomes: a proven one, or what both have in hand. */
 function together(one: Outcome, two: Outcome): Outcome {
-  if (isOver(one) || two.kind !== 'stopped') return isOver(one) ? one : two;
+  if (isProven(one) || two.kind !== 'stopped') return isProven(one) ? one : two;
   if (one.kind !== 'stopped') return one;
   const candidates = [...one.candidates, ...two.candidates];
   const ahead = one.settled.size > two.settled.size ? one : two.settled.size > one.settled.size ? two : null;

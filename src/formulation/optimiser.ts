@@ -26,6 +26,10 @@ export type Effort = {
   readonly proof?: boolean | undefined;
 };
 
+/** Whether nobody waits any more. */
+export const hasEnded = ({ signal, remainingMs }: Pick<Effort, 'signal' | 'remainingMs'>): boolean =>
+  signal?.aborted === true || remainingMs() <= 0;
+
 /** The tier that is being worked on, what has been reached in it and what cannot be beaten; null is not known yet. */
 export type Progress = {
   readonly tier: Criterion | null;

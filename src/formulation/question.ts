@@ -2,7 +2,7 @@ import type { Kit } from '../domain/kit.js';
 import type { Criterion } from '../domain/aim.js';
 import type { Board } from '../domain/board.js';
 import type { SupplyId } from '../domain/quantities.js';
-import { partOffers, supplyOffers } from '../loadout/case.js';
+import { partOffers, supplyOffers } from '../loadout/offers.js';
 import { groundModes } from '../loadout/ground-mode.js';
 import { leadKinds } from '../loadout/lead-kinds.js';
 import { pedalClasses } from '../loadout/pedal-class.js';

@@ -1,6 +1,6 @@
 import type { PartRole } from '../domain/part.js';
 import type { MinorUnits, PartId } from '../domain/quantities.js';
-import type { PartOffer } from './case.js';
+import type { PartOffer } from './offers.js';
 
 /** Leads that do the same: they fit, give and reverse alike and have the same role. They may differ in price. */
 export type LeadKind = {

@@ -1,7 +1,7 @@
 import { acceptsVenue, natureOf, type Nature } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
 import type { Bench } from './bench.js';
-import type { Offer } from './case.js';
+import type { Offer } from './offers.js';
 import { chainPools } from './chain-pools.js';
 import type { GroundMode } from './ground-mode.js';
 import { soloUses } from './solo-uses.js';

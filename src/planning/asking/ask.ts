@@ -74,6 +74,12 @@ export async function ask(kit: Kit, asked: Ask, effort: Effort): Promise<Asked> 
   }
 }
 
+/** The plan alone; null when there is none, `unknown` when the time ran out. */
+export function planOf(asked: Asked): JudgedPlan | null | 'unknown' {
+  if (asked.kind === 'plan') return asked.wiring;
+  return asked.kind === 'impossible' ? null : 'unknown';
+}
+
 const stopped = (
   { candidates, settled, open }: Extract<Outcome, { kind: 'stopped' }>,
   judged: (feeds: readonly Feed[]) => JudgedPlan,

@@ -19,6 +19,3 @@ export async function within<Result>(
     done.abort();
   }
 }
-
-/** Whether nobody waits any more. */
-export const isOver = ({ signal, remainingMs }: Effort): boolean => signal?.aborted === true || remainingMs() <= 0;

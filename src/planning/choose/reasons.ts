@@ -1,7 +1,7 @@
 import { withoutPedals, withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
-import { moneyText } from '../../domain/money.js';
+import { priceText } from '../../domain/money.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { ask } from '../asking/ask.js';
 import type { Effort } from '../../formulation/optimiser.js';
@@ -80,9 +80,9 @@ async function leastOf(
   return outcome.kind === 'plan' ? (outcome.values.get(tier) ?? null) : null;
 }
 
-function limitMessage(limit: LimitName, allowed: number, needed: number, { currency }: Board): string {
+function limitMessage(limit: LimitName, allowed: number, needed: number, board: Board): string {
   if (limit === 'budget') {
-    const money = (amount: number): string => `${moneyText(minorUnits(amount), currency)} ${currency.code}`;
+    const money = (amount: number): string => priceText(minorUnits(amount), board);
     return `the budget is ${money(allowed)}; powering every pedal takes at least ${money(needed)}`;
   }
   const what = limit === 'bricks' ? 'supplies in use' : 'mains sockets';

@@ -2,7 +2,7 @@ import { unsold, withBoard, withPolicy, withThings } from '../../domain/changed-
 import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Board } from '../../domain/board.js';
-import { moneyText } from '../../domain/money.js';
+import { priceText } from '../../domain/money.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Purchase } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type SupplyId } from '../../domain/quantities.js';
@@ -113,8 +113,7 @@ function withPaid(reason: Reason, paid: MinorUnits, board: Board): Reason {
   return budgetReason(minorUnits(reason.allowed + paid), minorUnits(reason.needed + paid), board);
 }
 
-function budgetReason(allowed: MinorUnits, needed: MinorUnits, { currency }: Board): Reason {
-  const money = (amount: MinorUnits): string => `${moneyText(amount, currency)} ${currency.code}`;
-  const message = `the budget is ${money(allowed)}; this purchase takes at least ${money(needed)}`;
+function budgetReason(allowed: MinorUnits, needed: MinorUnits, board: Board): Reason {
+  const message = `the budget is ${priceText(allowed, board)}; this purchase takes at least ${priceText(needed, board)}`;
   return { kind: 'limit', limit: 'budget', allowed, needed, message };
 }

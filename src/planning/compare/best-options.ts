@@ -5,7 +5,7 @@ import type { Job } from '../choose/answer-to.js';
 import type { CompareStage, Comparison } from './comparison.js';
 import { rankedOption, type Draft } from './option-drafts.js';
 import { ask } from '../asking/ask.js';
-import { bestPurchases, type Bought, type Caps, type Solved } from './purchase-tree.js';
+import { bestPurchases, type BestWithin, type Bought, type Caps } from './purchase-tree.js';
 
 /** The tiers of plans that power every pedal. */
 export const rankedTiers = (aim: ChoosingAim): readonly ChoosingTier[] =>
@@ -24,7 +24,7 @@ export async function bestOptions(answer: Answer, { job, wanted, onStage }: Best
   if (answer.kind === 'impossible') return { drafts: [], end: 'all' };
   if (answer.kind === 'stopped') return { drafts: [], end: 'stopped' };
   if (answer.gap !== null) return { drafts: [rankedOption(answer.wiring, 1, answer.gap, job)], end: 'stopped' };
-  const solve = async (caps: Caps): Promise<Solved<JudgedPlan>> => {
+  const solve = async (caps: Caps): Promise<BestWithin<JudgedPlan>> => {
     if (caps.size === 0) return solved(answer.wiring);
     const proven = await ask(job.kit, { tiers: rankedTiers(job.aim), caps }, job.effort);
     if (proven.kind === 'stopped') return { kind: 'stopped' };
@@ -43,6 +43,10 @@ export async function bestOptions(answer: Answer, { job, wanted, onStage }: Best
   }
 }
 
-const solved = (wiring: JudgedPlan): Solved<JudgedPlan> => ({ kind: 'plan', plan: wiring, bought: boughtBy(wiring) });
+const solved = (wiring: JudgedPlan): BestWithin<JudgedPlan> => ({
+  kind: 'plan',
+  plan: wiring,
+  bought: boughtBy(wiring),
+});
 
 const boughtBy = ({ buy }: JudgedPlan): Bought => new Map(buy.supplies.map(({ id, units }) => [id, units]));

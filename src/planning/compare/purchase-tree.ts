@@ -7,7 +7,7 @@ export type Bought = ReadonlyMap<SupplyId, number>;
 export type Caps = ReadonlyMap<SupplyId, number>;
 
 /** The best plan within some caps. */
-export type Solved<Plan> =
+export type BestWithin<Plan> =
   | { readonly kind: 'plan'; readonly plan: Plan; readonly bought: Bought }
   | { readonly kind: 'none' }
   /** Nothing was proven in time. */
@@ -15,12 +15,12 @@ export type Solved<Plan> =
 
 export type Buying<Plan> = {
   /** A best plan among those that buy no more than the caps allow. */
-  readonly solve: (caps: Caps) => Promise<Solved<Plan>>;
+  readonly solve: (caps: Caps) => Promise<BestWithin<Plan>>;
   /** Below zero when the first is better. */
   readonly compare: (first: Plan, second: Plan) => number;
 };
 
-type Found<Plan> = Extract<Solved<Plan>, { kind: 'plan' }>;
+type Found<Plan> = Extract<BestWithin<Plan>, { kind: 'plan' }>;
 type Node<Plan> = { readonly caps: Caps; readonly found: Found<Plan> };
 
 /**
@@ -60,10 +60,10 @@ export async function* bestPurchases<Plan>(
 }
 
 /** What has been solved so far. */
-type Known<Plan> = { readonly caps: Caps; readonly solved: Solved<Plan> }[];
+type Known<Plan> = { readonly caps: Caps; readonly solved: BestWithin<Plan> }[];
 
 /** Tighter caps that leave a best plan in have the same one; where there was no plan, there is none. */
-async function solvedOnce<Plan>(caps: Caps, { solve }: Buying<Plan>, known: Known<Plan>): Promise<Solved<Plan>> {
+async function solvedOnce<Plan>(caps: Caps, { solve }: Buying<Plan>, known: Known<Plan>): Promise<BestWithin<Plan>> {
   const same = known.find(
     (each) => isWithin(caps, each.caps) && (each.solved.kind === 'none' || stillAllowed(caps, each.solved)),
   );
@@ -73,7 +73,7 @@ async function solvedOnce<Plan>(caps: Caps, { solve }: Buying<Plan>, known: Know
   return solved;
 }
 
-const stillAllowed = <Plan>(caps: Caps, solved: Solved<Plan>): boolean =>
+const stillAllowed = <Plan>(caps: Caps, solved: BestWithin<Plan>): boolean =>
   solved.kind === 'plan' && allows(caps, solved.bought);
 
 /** Whether all of a purchase can be bought. */

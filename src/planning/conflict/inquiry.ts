@@ -1,12 +1,11 @@
 import { audit } from '../../audit/audit.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
-import type { Effort } from '../../formulation/optimiser.js';
+import { hasEnded, type Effort } from '../../formulation/optimiser.js';
 import type { Pin } from '../../formulation/pinned-question.js';
 import { withThings } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import { ask } from '../asking/ask.js';
-import { isOver } from '../asking/within.js';
 import { factsOf, keyOf, relaxed, type Fact } from './facts.js';
 
 /** One of the things that may not all be had at once: a pedal's power, or a fact. */
@@ -49,7 +48,7 @@ export class Inquiry {
 
   /** A plan that meets all of these, whatever becomes of the others; null when there is none, `unknown` when time ran out. */
   async planFor(demands: readonly Demand[], wish: Wish = 'any'): Promise<Plan | null | 'unknown'> {
-    if (isOver(this.#effort)) return 'unknown';
+    if (hasEnded(this.#effort)) return 'unknown';
     const required = new Set(demands.flatMap((each) => (each.kind === 'pedal' ? [each.pedal] : [])));
     const held = new Set(demands.flatMap((each) => (each.kind === 'fact' ? [keyOf(each.fact)] : [])));
     const lifted = this.facts.filter((fact) => !held.has(keyOf(fact)));

@@ -2,12 +2,12 @@ import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
-import type { Effort } from '../../formulation/optimiser.js';
+import { hasEnded, type Effort } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { ask } from '../asking/ask.js';
-import { isOver, within } from '../asking/within.js';
+import { within } from '../asking/within.js';
 import { argumentFor, type Argument } from './argument.js';
 import { conflictOf, type Conflict } from '../conflict/conflict.js';
 import { withoutPedals } from '../../domain/changed-kit.js';
@@ -100,7 +100,7 @@ async function allConflicts(kit: Kit, effort: Effort): Promise<readonly Conflict
     if (conflict === null) break;
     conflicts.push(conflict);
     rest = withoutPedals(conflict.pedals, rest);
-    if (isOver(effort)) break;
+    if (hasEnded(effort)) break;
   }
   return conflicts;
 }
@@ -113,11 +113,11 @@ async function whySo(aim: ChoosingAim, pedal: PedalId | null, kit: Kit, effort: 
   effort.onProgress?.({ tier: null, value: null, bound: null });
   if (pedal !== null) {
     const { seat, whole } = await seatOf(pedal, wiring, aim, kit, quiet);
-    return { kind: 'plan', aim, wiring, seat, forced: [], cheaper: null, whole, ended: isOver(effort) };
+    return { kind: 'plan', aim, wiring, seat, forced: [], cheaper: null, whole, ended: hasEnded(effort) };
   }
   const cheaper = await cheaperPlan(wiring, aim, kit, quiet);
   const forced = await within(purchasesMs, quiet, (limited) => forcedPurchases(wiring, aim, kit, limited));
   const whole = forced.whole && cheaper.whole;
-  const ended = isOver(effort);
+  const ended = hasEnded(effort);
   return { kind: 'plan', aim, wiring, seat: null, forced: forced.value, cheaper: cheaper.value, whole, ended };
 }

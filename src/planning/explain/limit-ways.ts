@@ -5,7 +5,7 @@ import { criterionValue } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import { ask } from '../asking/ask.js';
 import { limitedBy, type LimitName } from '../limit-names.js';
-import { noWays, type Change, type Raised, type Ways } from './way-out.js';
+import { notFound, noWays, type Change, type Raised, type Ways } from './way-out.js';
 
 /** The least that would do in place of one limit, with everything else as it is. */
 export async function limitWay(limit: LimitName, kit: Kit, effort: Effort): Promise<Ways> {
@@ -14,7 +14,7 @@ export async function limitWay(limit: LimitName, kit: Kit, effort: Effort): Prom
   const lifted = withPolicy(kit, { [limit]: null });
   const tier = limitedBy[limit];
   const solved = await ask(lifted, { tiers: [tier] }, effort);
-  if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
+  if (solved.kind !== 'plan') return notFound(solved);
   const to = minorUnits(criterionValue(tier, solved.wiring, kit.board.policy));
   const change: Change = limit === 'budget' ? { kind: limit, from: minorUnits(from), to } : { kind: limit, from, to };
   const raised = withPolicy(kit, { [limit]: to });
@@ -29,7 +29,7 @@ export async function limitsWay(kit: Kit, effort: Effort): Promise<Ways> {
   const { budget, bricks, sockets } = kit.board.policy;
   const lifted = withPolicy(kit, { budget: null, bricks: null, sockets: null });
   const solved = await ask(lifted, { tiers: ['money', 'bricks'] }, effort);
-  if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
+  if (solved.kind !== 'plan') return notFound(solved);
   const { score, sockets: taken } = solved.wiring;
   const raise = <Value extends number>(from: Value | null, to: Value): Raised<Value> | null =>
     from === null || to <= from ? null : { from, to };

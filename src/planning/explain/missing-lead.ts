@@ -2,7 +2,7 @@ import type { Part, PartRole } from '../../domain/part.js';
 import { partId } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { partOffers, supplyOffers } from '../../loadout/case.js';
+import { partOffers, supplyOffers } from '../../loadout/offers.js';
 import { withGear } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import { ask } from '../asking/ask.js';

@@ -1,6 +1,6 @@
-import type { Effort } from '../../formulation/optimiser.js';
+import { hasEnded, type Effort } from '../../formulation/optimiser.js';
 import { ask } from '../asking/ask.js';
-import { isOver, within } from '../asking/within.js';
+import { within } from '../asking/within.js';
 import type { Ways, WayOut } from './way-out.js';
 
 /** How long the cheapest plan is sought in all, in milliseconds: which ways there are is settled by then. */
@@ -10,7 +10,7 @@ const patienceMs = 1_000;
 export async function pricedWays({ ways, whole }: Ways, effort: Effort): Promise<Ways> {
   const priced: WayOut[] = [];
   await within(patienceMs, effort, async (limited) => {
-    for (const way of ways) priced.push(isOver(limited) ? unpriced(way) : await withLeastMoney(way, limited));
+    for (const way of ways) priced.push(hasEnded(limited) ? unpriced(way) : await withLeastMoney(way, limited));
   });
   return { ways: priced, whole };
 }

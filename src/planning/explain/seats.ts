@@ -4,9 +4,9 @@ import type { Feed } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
-import type { Effort } from '../../formulation/optimiser.js';
+import { hasEnded, type Effort } from '../../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
-import { supplyOffers } from '../../loadout/case.js';
+import { supplyOffers } from '../../loadout/offers.js';
 import { checkOutput } from '../check/check-output.js';
 import { withBoard } from '../../domain/changed-kit.js';
 import { bankOfOutput, outputsOf, type Kit } from '../../domain/kit.js';
@@ -14,7 +14,7 @@ import { ask } from '../asking/ask.js';
 import { conflictOf, type Conflict } from '../conflict/conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
 import { rankedTiers } from './purchases.js';
-import { isOver, within } from '../asking/within.js';
+import { within } from '../asking/within.js';
 
 /** What it would take to have the pedal elsewhere, with everything else arranged anew as well as can be. */
 export type Verdict =
@@ -106,7 +106,7 @@ async function verdictOn(
 ): Promise<Verdict> {
   const pin: Pin = { pedal, supply: supply.id, bank };
   if (!hasUse(pin, kit)) return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, kit) };
-  if (isOver(effort)) return { kind: 'unknown' };
+  if (hasEnded(effort)) return { kind: 'unknown' };
   const solved = await ask(kit, { tiers: rankedTiers(aim), pin }, effort);
   switch (solved.kind) {
     case 'stopped':

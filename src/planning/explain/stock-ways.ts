@@ -6,7 +6,7 @@ import { withThings } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import { ask } from '../asking/ask.js';
 import { relaxed, type Fact } from '../conflict/facts.js';
-import { noWays, type Ways } from './way-out.js';
+import { notFound, noWays, type Ways } from './way-out.js';
 
 type StockFact = Extract<Fact, { kind: 'stock' }>;
 
@@ -14,7 +14,7 @@ type StockFact = Extract<Fact, { kind: 'stock' }>;
 export async function stockWay(fact: StockFact, kit: Kit, effort: Effort): Promise<Ways> {
   const stock = stockOf(fact, kit);
   const solved = await ask(relaxed(kit, [fact]), { tiers: [] }, effort);
-  if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
+  if (solved.kind !== 'plan') return notFound(solved);
   let { wiring } = solved;
   let enough = boughtOf(fact, wiring.buy) - stock;
   let tooFew = 0;

@@ -14,7 +14,7 @@ import { fewestLeftOut, pedalWays } from './pedal-ways.js';
 import { pricedWays } from './priced-ways.js';
 import { stockWay } from './stock-ways.js';
 import { within } from '../asking/within.js';
-import { noWays, together, type FactorName, type Ways } from './way-out.js';
+import { notFound, noWays, together, type FactorName, type Ways } from './way-out.js';
 
 /** How long one kind of way out is sought, in milliseconds; on boards of usual size it takes a fraction of that. */
 const patienceMs = 4_000;
@@ -72,7 +72,7 @@ const factorOfFact: Partial<Readonly<Record<Fact['kind'], FactorName>>> = {
 async function chainsWay(kit: Kit, effort: Effort): Promise<Ways> {
   const allowed = withPolicy(kit, { chains: 'allow' });
   const solved = await ask(allowed, { tiers: [] }, effort);
-  if (solved.kind !== 'plan') return { ways: [], whole: solved.kind === 'impossible' };
+  if (solved.kind !== 'plan') return notFound(solved);
   return { ways: [{ change: { kind: 'chains' }, kit: allowed, wiring: solved.wiring }], whole: true };
 }
 

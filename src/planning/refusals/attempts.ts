@@ -2,7 +2,7 @@ import { connectorHints } from '../../domain/connector-hints.js';
 import { outputsOf, type Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Bank, Supply } from '../../domain/supply.js';
-import { partOffers, type Offer } from '../../loadout/case.js';
+import { partOffers, type Offer } from '../../loadout/offers.js';
 import { leadKinds, type LeadKind } from '../../loadout/lead-kinds.js';
 import { router, type Router } from '../../loadout/routes.js';
 import { seatsOf, type Seat } from '../../loadout/seats.js';

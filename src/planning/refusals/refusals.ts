@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Rule } from '../../domain/rules.js';
-import { supplyOffers } from '../../loadout/case.js';
+import { supplyOffers } from '../../loadout/offers.js';
 import type { Refusal } from '../answer.js';
 import { attemptsOn, numbersOf, shopFor, type Attempt } from './attempts.js';
 import { checks, type Failure } from './checks.js';

@@ -35,15 +35,15 @@ export function moveReason(of: Replugging, back: Feed): MoveReason {
   const others = of.wiring.feeds.filter(({ pedal }) => pedal !== back.pedal);
   const { company, takers } = neighboursOf(of, others, back);
   const rest = others.filter((feed) => !company.includes(feed) && !takers.includes(feed));
-  const outcome = hangings(of, back, company)
-    .map((hung) => outcomeOf(of, [...rest, ...hung]))
-    .reduce((best, next) => (isBetter(next, best) ? next : best));
-  const [first] = outcome.violations;
+  const best = hangings(of, back, company)
+    .map((hung) => putBack(of, [...rest, ...hung]))
+    .reduce((known, next) => (isBetter(next, known) ? next : known));
+  const [first] = best.violations;
   const isLack = first?.rule === 'stock' || first?.rule === 'limit';
   if (first !== undefined && !(isLack && takers.length > 0)) return { kind: 'rule', violation: first };
   if (takers.length > 0) return { kind: 'taken', by: takers.map(({ pedal }) => pedal) };
-  if (outcome.money > 0 || outcome.exposed.length > 0)
-    return { kind: 'saves', money: minorUnits(Math.max(0, outcome.money)), exposed: outcome.exposed };
+  if (best.money > 0 || best.exposed.length > 0)
+    return { kind: 'saves', money: minorUnits(Math.max(0, best.money)), exposed: best.exposed };
   return { kind: 'none' };
 }
 
@@ -68,7 +68,8 @@ function hangings(
   return [[back, ...asToday], ...[...chains, null].map((chain) => [{ ...back, chain }, ...company])];
 }
 
-type Outcome = {
+/** What comes of putting a pedal back. */
+type PutBack = {
   readonly violations: readonly Violation[];
   /** More than the plan asks for. */
   readonly money: number;
@@ -76,7 +77,7 @@ type Outcome = {
   readonly exposed: readonly PedalId[];
 };
 
-function outcomeOf({ kit: { board, catalogue }, today, wiring }: Replugging, feeds: readonly Feed[]): Outcome {
+function putBack({ kit: { board, catalogue }, today, wiring }: Replugging, feeds: readonly Feed[]): PutBack {
   const report = audit(board, catalogue, feeds, { partial: true });
   const exposed = new Set([...today.report.wiring.exposed, ...wiring.exposed]);
   return {
@@ -86,7 +87,7 @@ function outcomeOf({ kit: { board, catalogue }, today, wiring }: Replugging, fee
   };
 }
 
-const isBetter = (one: Outcome, other: Outcome): boolean =>
+const isBetter = (one: PutBack, other: PutBack): boolean =>
   one.violations.length - other.violations.length < 0 ||
   (one.violations.length === other.violations.length &&
     one.money + one.exposed.length < other.money + other.exposed.length);

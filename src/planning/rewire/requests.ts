@@ -1,6 +1,6 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
-import { moneyText } from '../../domain/money.js';
+import { priceText } from '../../domain/money.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import { ask, type Ask } from '../asking/ask.js';
@@ -108,8 +108,6 @@ const reasonFor = (requests: readonly RewireRequest[], { money }: Found, board: 
 });
 
 function messageFor(requests: readonly RewireRequest[], money: MinorUnits | null, board: Board): string {
-  const { currency } = board;
-  const price = (amount: MinorUnits): string => `${moneyText(amount, currency)} ${currency.code}`;
   const nameOf = (id: PedalId): string => board.pedals.find((pedal) => pedal.id === id)?.name ?? id;
   const texts = requests.map((request) => {
     switch (request.kind) {
@@ -118,10 +116,10 @@ function messageFor(requests: readonly RewireRequest[], money: MinorUnits | null
       case 'buy never':
         return 'nothing is to be bought';
       case 'budget':
-        return `no more than ${price(request.allowed)} is to be spent`;
+        return `no more than ${priceText(request.allowed, board)} is to be spent`;
     }
   });
-  const takes = money === null ? '' : ` that takes ${price(money)}`;
+  const takes = money === null ? '' : ` that takes ${priceText(money, board)}`;
   const lifted = requests.length === 1 ? 'that' : 'all of that';
   return `${texts.join(', and ')}. Without ${lifted} there is a plan${takes}`;
 }

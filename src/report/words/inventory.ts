@@ -25,9 +25,9 @@ export function inventoryOf(kit: Kit): Inventory {
   const supplies = [...kit.supplies.values()];
   const parts = [...kit.parts.values()];
   return {
-    pedal: finder(board.pedals, 'pedal'),
-    supply: finder(supplies, 'supply'),
-    part: finder(parts, 'part'),
+    pedal: finder(new Map(board.pedals.map((pedal) => [pedal.id, pedal])), 'pedal'),
+    supply: finder(kit.supplies, 'supply'),
+    part: finder(kit.parts, 'part'),
     pedalName: namer(board.pedals),
     supplyName: namer(supplies),
     partName: namer(parts),
@@ -62,11 +62,9 @@ export function unitName(inventory: Inventory, units: readonly Unit[], { supply,
 
 type Named<Id> = { readonly id: Id; readonly name: string };
 
-function finder<Id extends string, Thing extends Named<Id>>(things: readonly Thing[], kind: string): (id: Id) => Thing {
-  const byId = new Map<Id, Thing>();
-  for (const thing of things) if (!byId.has(thing.id)) byId.set(thing.id, thing);
+function finder<Id extends string, Thing>(things: ReadonlyMap<Id, Thing>, kind: string): (id: Id) => Thing {
   return (id) => {
-    const thing = byId.get(id);
+    const thing = things.get(id);
     if (thing === undefined) throw new RangeError(`the plan speaks of a ${kind} that is not in the input: ${id}`);
     return thing;
   };

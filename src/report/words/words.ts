@@ -1,18 +1,14 @@
-import type { Board } from '../../domain/board.js';
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { stepsUp, type Exact } from '../../domain/load.js';
-import { moneyText } from '../../domain/money.js';
 import type { AssumedOfPedal, Polarity } from '../../domain/pedal.js';
-import { decimalOfThousandths, type Millivolts, type MinorUnits } from '../../domain/quantities.js';
+import { decimalOfThousandths, type Millivolts } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
 import { safeText } from './safe-text.js';
 
+export { priceText } from '../../domain/money.js';
+
 /** "9 V". */
 export const voltsText = (at: Millivolts): string => `${decimalOfThousandths(at)} V`;
-
-/** "119.00 EUR". */
-export const priceText = (amount: MinorUnits, { currency }: Board): string =>
-  `${moneyText(amount, currency)} ${currency.code}`;
 
 /** What the polarity means at the plug in the hand. */
 export const polarityText = (polarity: Polarity): string =>

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { WiredFeed } from '../../../src/domain/board.js';
 import { pedalId, supplyId } from '../../../src/domain/quantities.js';
 import { matchesBerth } from '../../../src/loadout/berth-match.js';
-import { supplyOffers } from '../../../src/loadout/case.js';
+import { supplyOffers } from '../../../src/loadout/offers.js';
 import { pedalClasses } from '../../../src/loadout/pedal-class.js';
 import { berthsOf, unitsInUse, type Today } from '../../../src/loadout/today.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf, volts } from '../../support/builders.js';

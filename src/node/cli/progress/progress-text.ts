@@ -1,5 +1,5 @@
 import { isMoney } from '../../../domain/aim.js';
-import { moneyText, type Currency } from '../../../domain/money.js';
+import { priceText, type Currency } from '../../../domain/money.js';
 import { minorUnits } from '../../../domain/quantities.js';
 import type { Progress } from '../../../planning/choose/choose.js';
 import { tierWords } from '../../../report/words/tier-words.js';
@@ -28,8 +28,7 @@ export function progressText(progress: Progress, seconds: number, currency: Curr
 function standingText({ tier, value, bound }: Progress, currency: Currency): readonly string[] {
   if (tier === null) return [];
   const money = isMoney(tier);
-  const amount = (number: number): string =>
-    money ? `${moneyText(minorUnits(number), currency)} ${currency.code}` : String(number);
+  const amount = (number: number): string => (money ? priceText(minorUnits(number), { currency }) : String(number));
   const reached = value === null ? 'nothing found so far' : `${amount(value)} so far`;
   const least = bound === null || bound <= 0 ? '' : `; no plan can be below ${amount(bound)}`;
   return [`${capital(tierWords[tier].name)}: ${reached}${least}.`];

@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { supplyId } from '../../../../src/domain/quantities.js';
-import { bestPurchases, type Bought, type Caps, type Solved } from '../../../../src/planning/compare/purchase-tree.js';
+import {
+  bestPurchases,
+  type BestWithin,
+  type Bought,
+  type Caps,
+} from '../../../../src/planning/compare/purchase-tree.js';
 
 /** A plan that is nothing but what it buys and what it is worth. */
 type Plan = { readonly bought: Bought; readonly value: number };
@@ -24,7 +29,7 @@ const holds = (all: Bought, some: Bought): boolean => [...some].every(([id, unit
 /** A shop whose plans are all known; counts how often it is asked. */
 function shop(all: readonly Plan[], patience = Infinity) {
   let asked = 0;
-  const solve = (caps: Caps): Promise<Solved<Plan>> => {
+  const solve = (caps: Caps): Promise<BestWithin<Plan>> => {
     asked += 1;
     if (asked > patience) return Promise.resolve({ kind: 'stopped' });
     const within = all.filter(({ bought }) => [...bought].every(([id, units]) => units <= (caps.get(id) ?? Infinity)));

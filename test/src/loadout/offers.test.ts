@@ -2,7 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { partId, supplyId } from '../../../src/domain/quantities.js';
-import { partOffers, supplyOffers } from '../../../src/loadout/case.js';
+import { partOffers, supplyOffers } from '../../../src/loadout/offers.js';
 import { bankOf, boardOf, catalogueOf, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
 
 const banks = [bankOf(1, [settingOf(9, 100)])];
