@@ -4,7 +4,8 @@ import type { Rule } from '../../domain/rules.js';
 import { supplyOffers } from '../../loadout/offers.js';
 import type { Refusal } from '../answer.js';
 import { attemptsOn, numbersOf, shopFor, type Attempt } from './attempts.js';
-import { checks, type Failure } from './checks.js';
+import { checks } from './checks.js';
+import type { Failure } from './failure.js';
 
 /**
  * Why no output feeds a pedal, even alone: for every rule that stops some output, the output that comes nearest to
@@ -19,7 +20,7 @@ export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
   const misses = offered.flatMap((offer) => attemptsOn(offer, pedal, shop)).flatMap((attempt) => missOf(attempt) ?? []);
   return [...checks]
     .reverse()
-    .flatMap(({ rule }) => nearest(misses.filter((miss) => miss.rule === rule)) ?? [])
+    .flatMap(([rule]) => nearest(misses.filter((miss) => miss.rule === rule)) ?? [])
     .map(({ rule, attempt, message }) => ({
       rule,
       at: { supply: attempt.supply.id, outputs: numbersOf(attempt) },
@@ -31,7 +32,7 @@ type Miss = Failure & { readonly rule: Rule; readonly attempt: Attempt };
 
 /** The first rule that an attempt fails; null when it keeps them all. */
 function missOf(attempt: Attempt): Miss | null {
-  for (const { rule, fails } of checks) {
+  for (const [rule, fails] of checks) {
     const failure = fails(attempt);
     if (failure !== null) return { rule, attempt, ...failure };
   }

@@ -1,0 +1,60 @@
+import type { Pedal } from '../../domain/pedal.js';
+import { acceptsVenue } from '../../domain/source.js';
+import type { Supply } from '../../domain/supply.js';
+import { acceptsVolts, voltsSuit } from '../../loadout/outlet.js';
+import type { Seat } from '../../loadout/seats.js';
+import type { Attempt } from './attempts.js';
+import { voltsText, type Failure } from './failure.js';
+
+export function failsMains({ supply, shop }: Attempt): Failure | null {
+  const { mains } = shop.kit.board.policy;
+  if (mains === null || acceptsVenue(supply.source, mains)) return null;
+  const venue = `the venue has ${voltsText(mains)}`;
+  const accepted = supply.source.volts;
+  return accepted === null
+    ? { nearness: 0, message: `${supply.name} does not state the mains volts that it accepts; ${venue}` }
+    : {
+        nearness: -Math.max(accepted.from - mains, mains - accepted.to),
+        message: `${supply.name} accepts mains of ${voltsText(accepted.from)} to ${voltsText(accepted.to)}; ${venue}`,
+      };
+}
+
+export function failsPower({ pedal, bank, supply }: Attempt): Failure | null {
+  if (pedal.power === bank.power) return null;
+  return { nearness: 0, message: `needs ${pedal.power}; ${supply.name} gives ${bank.power} there` };
+}
+
+export function failsVoltage({ pedal, seat, supply }: Attempt): Failure | null {
+  if (voltsSuit(pedal, seat.outlet)) return null;
+  const { millivolts, openCircuit } = seat.outlet;
+  const wanted = acceptedText(pedal);
+  const where = placeText(seat, supply);
+  if (!acceptsVolts(pedal, millivolts)) {
+    const message = `accepts ${wanted}; the nearest is ${voltsText(millivolts)} (${where})`;
+    return { nearness: farther - distance(pedal, millivolts), message };
+  }
+  const open = openCircuit ?? millivolts;
+  const survives =
+    pedal.survives === null
+      ? 'its maker states no higher volts that it survives'
+      : `it survives ${voltsText(pedal.survives)}`;
+  const rise = `${where} is unregulated and rises from ${voltsText(millivolts)} to ${voltsText(open)} without a load`;
+  return { nearness: -distance(pedal, open), message: `accepts ${wanted}; ${rise}, and ${survives}` };
+}
+
+/** Wrong volts are farther off than right ones that rise too high without a load. */
+const farther = -1e9;
+
+/** "Quay 6", or "two outputs of Quay 6 in series". */
+const placeText = ({ join }: Seat, supply: Supply): string =>
+  join === null ? supply.name : `two outputs of ${supply.name} in ${join.mode}`;
+
+function acceptedText({ accepts }: Pedal): string {
+  if (accepts.kind === 'range') return `${voltsText(accepts.from)} to ${voltsText(accepts.to)}`;
+  return accepts.millivolts.map(voltsText).join(' or ');
+}
+
+function distance({ accepts }: Pedal, millivolts: number): number {
+  if (accepts.kind === 'range') return Math.max(accepts.from - millivolts, millivolts - accepts.to, 0);
+  return Math.min(...accepts.millivolts.map((each) => Math.abs(each - millivolts)));
+}
