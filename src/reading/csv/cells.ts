@@ -3,6 +3,7 @@ import { quoted } from '../../domain/shown-text.js';
 import { buildTree, type TreeFault } from '../text/build-tree.js';
 import type { LocatedEntry, LocatedNode, LocatedScalar } from '../text/located-tree.js';
 import { parseYaml } from '../text/yaml-document.js';
+import { rangeEnds } from '../typed/range-ends.js';
 import type { CellKind } from './columns.js';
 import type { Cell } from './rows.js';
 import { shifted } from './shifted.js';
@@ -86,21 +87,22 @@ function writtenOut({ text, offset }: Cell): LocatedNode | null {
   return faults.length > 0 ? null : shifted(root, (inner) => offset + inner);
 }
 
-/** Two numbers with a hyphen, a dash, two dots or "to" between them. */
-function rangeNode(cell: Cell, path: Path, reading: Reading): LocatedNode | null {
-  const match = /^(\d[\d.,]*?)(\s*(?:-|–|—|\.\.\.?|…|to)\s*)(\d[\d.,]*)$/iu.exec(cell.text);
-  if (match === null) return null;
-  const [, from = '', between = '', to = ''] = match;
+/** Two numbers that make a range. */
+function rangeNode({ text, offset }: Cell, path: Path, reading: Reading): LocatedNode | null {
+  const found = rangeEnds(text);
+  if (found === null || !isFigure(found.from) || !isFigure(found.to)) return null;
   const ends = {
-    from: { text: from, offset: cell.offset },
-    to: { text: to, offset: cell.offset + from.length + between.length },
+    from: { text: found.from, offset },
+    to: { text: found.to, offset: offset + found.toOffset },
   };
   const entries = Object.entries(ends).map(([key, end]): readonly [string, LocatedEntry] => [
     key,
     { keyOffset: end.offset, value: numberNode(end, [...path, key], reading) },
   ]);
-  return { kind: 'map', offset: cell.offset, entries: new Map(entries) };
+  return { kind: 'map', offset, entries: new Map(entries) };
 }
+
+const isFigure = (text: string): boolean => /^[\d.,]+$/.test(text);
 
 /** Numbers with slashes between them; a single one is no list. */
 function listNode(cell: Cell, path: Path, reading: Reading, areVolts: boolean): LocatedNode {

@@ -1,16 +1,11 @@
 import type { CircuitKind } from '../../domain/circuit-kinds.js';
 import type { Ground, Polarity, Power } from '../../domain/pedal.js';
-import type { LabelVolts } from '../typed/label-figures.js';
+import type { LabelDraw, LabelVolts } from '../typed/label-figures.js';
 import type { Entry } from './entry.js';
 import type { Field } from './fields.js';
 
 /** A draw that somebody has read or measured. */
-export type KnownDraw = {
-  readonly milliamps: number;
-  readonly figure: 'label' | 'manual' | 'measured';
-  /** How it was worked out, such as "2.7 W at 9 V"; null when it was read as it is. */
-  readonly workings: string | null;
-};
+export type KnownDraw = LabelDraw & { readonly figure: 'label' | 'manual' | 'measured' };
 
 /** A pedal as its owner describes it. Null is what nobody knows yet. */
 export type PedalDraft = {

@@ -1,11 +1,10 @@
 import type { Polarity, Power } from '../../domain/pedal.js';
 import type { JoinMode } from '../../domain/supply.js';
+import type { LabelMains, LabelSetting, LabelTotal } from '../typed/supply-figures.js';
 import type { Entry } from './entry.js';
 import type { Field } from './fields.js';
 
-export type SettingDraft = {
-  readonly volts: number;
-  readonly milliamps: number;
+export type SettingDraft = Omit<LabelSetting, 'power'> & {
   /** What it gives without a load; null when it is not known, or holds its volts. */
   readonly openCircuitVolts: number | null;
 };
@@ -27,9 +26,9 @@ export type BankDraft = {
 export type SupplyDraft = {
   readonly name: string;
   readonly price: number;
-  readonly mains: number | { readonly from: number; readonly to: number } | null;
+  readonly mains: LabelMains | null;
   readonly regulated: boolean | null;
-  readonly total: { readonly milliamps: number } | { readonly watts: number } | null;
+  readonly total: LabelTotal | null;
   readonly banks: readonly BankDraft[];
 };
 

@@ -1,37 +1,31 @@
 import { decimalOfThousandths, thousandths } from '../../domain/quantities.js';
 import { plainNumber } from './plain-number.js';
+import { rangeEnds } from './range-ends.js';
+import { isUnknown, picked, said, unclear, type Typed } from './typed.js';
 
 /** The volts of a label: one voltage, several, or a range. */
 export type LabelVolts = number | readonly number[] | { readonly from: number; readonly to: number };
 
-/** What was typed off a label about volts, and what stood beside them. */
-export type TypedVolts =
-  | {
-      readonly kind: 'volts';
-      readonly volts: LabelVolts;
-      /** Null when it does not say. */
-      readonly power: 'DC' | 'AC' | null;
-      /** The current or power as it was typed; null when there was none. */
-      readonly draw: string | null;
-    }
-  | { readonly kind: 'unknown' }
-  | { readonly kind: 'unclear'; readonly remedy: string };
-
-/** Words for not knowing; nothing at all says the same. */
-const unknown = /^(?:|\?+|-+|n\/a|(?:i )?do(?:n['’]?t| not) know|dunno|unknown|not sure|no idea)$/i;
-export const isUnknown = (text: string): boolean => unknown.test(text.trim());
+/** Volts off a label, and what stood beside them. */
+export type VoltsBesides = {
+  readonly volts: LabelVolts;
+  /** Null when it does not say. */
+  readonly power: 'DC' | 'AC' | null;
+  /** The current or power as it was typed; null when there was none. */
+  readonly draw: string | null;
+};
 
 const direct = /⎓|\bDC\b|(?<=\d\s?V)DC\b/gi;
 const alternating = /[~∼]|\bAC\b|(?<=\d\s?V)AC\b/gi;
 const current = /(\d+(?:[.,]\d+)?)\s*(mA|A|W|VA|milliamps?|amps?|watts?)(?![\p{L}])/iu;
 
 /** Reads "9V", "9 V DC", "9-18V", "9 or 18 V", "9V ⎓ 300 mA". */
-export function typedVolts(text: string): TypedVolts {
+export function typedVolts(text: string): Typed<VoltsBesides> {
   if (isUnknown(text)) return { kind: 'unknown' };
   const isDirect = text.search(direct) >= 0;
   const isAlternating = text.search(alternating) >= 0;
   if (isDirect && isAlternating)
-    return { kind: 'unclear', remedy: 'It cannot be DC and AC at once: write the one that the inlet is marked with.' };
+    return unclear('It cannot be DC and AC at once: write the one that the inlet is marked with.');
   const draw = current.exec(text)?.[0] ?? null;
   const rest = text
     .replace(/[()]|\bmax\b\.?/gi, ' ')
@@ -40,15 +34,18 @@ export function typedVolts(text: string): TypedVolts {
     .replace(alternating, ' ')
     .trim();
   const volts = voltsIn(rest.replace(/[,;@=:\s]+$/, '').replace(/^[@=:\s]+/, ''));
-  if (volts === null)
-    return { kind: 'unclear', remedy: 'Write volts such as 9 V, 9-18 V or 9/12 V, or ? if you do not know.' };
-  return { kind: 'volts', volts, power: isDirect ? 'DC' : isAlternating ? 'AC' : null, draw };
+  if (volts === null) return unclear('Write volts such as 9 V, 9-18 V or 9/12 V, or ? if you do not know.');
+  return said({ volts, power: isDirect ? 'DC' : isAlternating ? 'AC' : null, draw });
 }
 
+/** Reads a single voltage. */
+export const typedVoltage = (text: string, remedy: string): Typed<number> =>
+  picked(typedVolts(text), ({ volts }) => (typeof volts === 'number' ? volts : null), remedy);
+
 function voltsIn(text: string): LabelVolts | null {
-  const range = /^(\d+(?:[.,]\d+)?)\s*V?\s*(?:-|–|—|\.\.\.?|…|to)\s*(\d+(?:[.,]\d+)?)\s*V?$/iu.exec(text);
-  if (range !== null) {
-    const [from, to] = [voltage(range[1] ?? ''), voltage(range[2] ?? '')];
+  const ends = rangeEnds(text);
+  if (ends !== null && isVoltage(ends.from) && isVoltage(ends.to)) {
+    const [from, to] = [voltage(ends.from), voltage(ends.to)];
     return from !== null && to !== null && from < to ? { from, to } : null;
   }
   const parts = text.split(/\s*(?:\/|\||;|,\s|\bor\b|\band\b|&)\s*/i).map(voltage);
@@ -59,6 +56,8 @@ function voltsIn(text: string): LabelVolts | null {
     : [...new Set(parts.filter((part) => part !== null))].sort((one, two) => one - two);
 }
 
+const isVoltage = (text: string): boolean => /^\d+(?:[.,]\d+)?\s*V?$/i.test(text);
+
 /** "9,12" may be one voltage or two: it is neither. */
 function voltage(text: string): number | null {
   if (/,\d{2,}/.test(text)) return null;
@@ -67,49 +66,40 @@ function voltage(text: string): number | null {
   return value > 0 && value <= 1000 && thousandths(value) !== null ? value : null;
 }
 
-/** What was typed off a label about the draw. */
-export type TypedDraw =
-  | {
-      readonly kind: 'milliamps';
-      readonly milliamps: number;
-      /** How it was worked out, where it was. */ readonly workings: string | null;
-    }
-  | { readonly kind: 'unknown' }
-  | { readonly kind: 'unclear'; readonly remedy: string };
+/** A draw off a label. */
+export type LabelDraw = {
+  readonly milliamps: number;
+  /** How it was worked out, such as "2.7 W at 9 V"; null when it was read as it is. */
+  readonly workings: string | null;
+};
 
 /** Reads "300 mA", "0.3 A", and "2.7 W" by the lowest of the volts, at which the current is the highest. */
-export function typedDraw(text: string, volts: LabelVolts | null): TypedDraw {
+export function typedDraw(text: string, volts: LabelVolts | null): Typed<LabelDraw> {
   if (isUnknown(text)) return { kind: 'unknown' };
-  if (/^\s*[\d.,]+\s*$/.test(text))
-    return { kind: 'unclear', remedy: 'Write the unit as well: 300 mA, 0.3 A or 2.7 W.' };
+  if (/^\s*[\d.,]+\s*$/.test(text)) return unclear('Write the unit as well: 300 mA, 0.3 A or 2.7 W.');
   const plain = text.replace(/\bmax\b\.?/gi, '');
   const watts = plainNumber(plain.replace(/VA\s*$/i, 'W'), 'W');
   const milliamps = watts === null ? plainNumber(plain, 'mA') : null;
   if (watts !== null)
     return volts === null
-      ? { kind: 'unclear', remedy: 'Without the volts, watts do not tell the current: write it in mA, or ?.' }
+      ? unclear('Without the volts, watts do not tell the current: write it in mA, or ?.')
       : fromWatts(Number(watts), lowestVolts(volts));
   const value = Number(milliamps ?? 'NaN');
-  if (value > 0 && value <= 100_000 && thousandths(value) !== null)
-    return { kind: 'milliamps', milliamps: value, workings: null };
-  return {
-    kind: 'unclear',
-    remedy: 'Write a current such as 300 mA, 1800 mA or 0.3 A, a power such as 2.7 W, or ? if you do not know.',
-  };
+  if (value > 0 && value <= 100_000 && thousandths(value) !== null) return said({ milliamps: value, workings: null });
+  return unclear('Write a current such as 300 mA, 1800 mA or 0.3 A, a power such as 2.7 W, or ? if you do not know.');
 }
 
-export const lowestVolts = (volts: LabelVolts): number => {
+function lowestVolts(volts: LabelVolts): number {
   if (typeof volts === 'number') return volts;
   return 'from' in volts ? volts.from : Math.min(...volts);
-};
+}
 
 /** Rounded up to whole microamps, so that it is never too little. */
-function fromWatts(watts: number, volts: number): TypedDraw {
+function fromWatts(watts: number, volts: number): Typed<LabelDraw> {
   const [milliwatts, millivolts] = [thousandths(watts), thousandths(volts)];
   if (milliwatts === null || millivolts === null || milliwatts <= 0)
-    return { kind: 'unclear', remedy: 'Write a power above 0, with at most three decimals.' };
+    return unclear('Write a power above 0, with at most three decimals.');
   const microamps = Number((BigInt(milliwatts) * 1_000_000n + BigInt(millivolts) - 1n) / BigInt(millivolts));
-  if (microamps > 100_000_000) return { kind: 'unclear', remedy: 'That would be more than 100 A. Read it again.' };
-  const milliamps = Number(decimalOfThousandths(microamps));
-  return { kind: 'milliamps', milliamps, workings: `${watts} W at ${volts} V` };
+  if (microamps > 100_000_000) return unclear('That would be more than 100 A. Read it again.');
+  return said({ milliamps: Number(decimalOfThousandths(microamps)), workings: `${watts} W at ${volts} V` });
 }

@@ -1,7 +1,9 @@
-import type { AcceptedVolts, Pedal } from '../../domain/pedal.js';
 import { didYouMean } from '../../domain/near-spelling.js';
-import { microamps, millivolts, pedalId, thousandths, type Microamps } from '../../domain/quantities.js';
+import type { Pedal } from '../../domain/pedal.js';
 import { quoted } from '../../domain/shown-text.js';
+import { entryAt, type Sheet } from '../resolve/entry.js';
+import { resolvePedal } from '../resolve/resolve-pedal.js';
+import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
 import { typedDraw, typedVolts, type LabelVolts } from './label-figures.js';
 
 export type TypedPedal =
@@ -9,13 +11,8 @@ export type TypedPedal =
   /** A sentence for each thing that is not understood or is missing. */
   | { readonly kind: 'unclear'; readonly faults: readonly string[] };
 
-/** What of a pedal was said; all else is usual, and is told as assumed where it bears on safety. */
-type Said = Partial<
-  Pick<
-    Pedal,
-    'power' | 'polarity' | 'inlet' | 'ground' | 'startup' | 'figure' | 'digital' | 'highGain' | 'alone' | 'draw'
-  >
-> & { readonly volts?: LabelVolts };
+/** What of a pedal was said, by the keys of a board file. */
+type Said = Partial<Omit<RawPedal, 'volts' | 'milliamps'>> & { readonly volts?: LabelVolts };
 
 type Reading = Said | { readonly fault: string };
 
@@ -61,7 +58,7 @@ export function typedPedal(text: string, id: string): TypedPedal {
   ];
   if (said.volts === undefined || 'fault' in draw || faults.length > 0)
     return { kind: 'unclear', faults: [...faults, ...missing] };
-  return { kind: 'pedal', pedal: pedalOf(id, said.volts, draw.microamps, said) };
+  return { kind: 'pedal', pedal: pedalOf(id, said, draw.milliamps) };
 }
 
 const isCurrent = (piece: string): boolean => /^[\d.,]+\s*(?:mA|A|W|VA)$/i.test(piece);
@@ -76,8 +73,10 @@ function readingOf(piece: string): Reading {
   const startup = /^start-?up\s+(.+)$/i.exec(piece);
   if (startup !== null) return startupOf(startup[1] ?? '');
   const volts = typedVolts(piece);
-  if (volts.kind === 'volts' && volts.draw === null)
-    return { volts: volts.volts, ...(volts.power === null ? {} : { power: volts.power }) };
+  if (volts.kind === 'said' && volts.value.draw === null) {
+    const { volts: accepted, power } = volts.value;
+    return { volts: accepted, ...(power === null ? {} : { power }) };
+  }
   if (volts.kind === 'unclear' && /\dV\b|\d\s+V\b/i.test(piece)) return { fault: `${quoted(piece)}: ${volts.remedy}` };
   const near = didYouMean(piece, Object.keys(words));
   return { fault: `${quoted(piece)} is not understood. ${near ?? 'Say it such as "9 V, 300 mA, digital".'}` };
@@ -85,53 +84,40 @@ function readingOf(piece: string): Reading {
 
 function startupOf(text: string): Reading {
   const draw = typedDraw(text, null);
-  if (draw.kind !== 'milliamps') return { fault: `${quoted(text)} is no current: write startup 350 mA.` };
-  return { startup: inMicroamps(draw.milliamps) };
+  if (draw.kind !== 'said') return { fault: `${quoted(text)} is no current: write startup 350 mA.` };
+  return { startup: draw.value.milliamps };
 }
 
 function drawOf(
   pieces: readonly string[],
   volts: LabelVolts | null,
-): { readonly microamps: Microamps } | { readonly fault: string } {
+): { readonly milliamps: number } | { readonly fault: string } {
   const [piece, second] = pieces.filter(isCurrent);
   if (piece === undefined) return { fault: 'the draw is missing: say it, such as 300 mA.' };
   if (second !== undefined) return { fault: `the draw is said twice: ${quoted(piece)} and ${quoted(second)}.` };
   const draw = typedDraw(piece, volts);
-  if (draw.kind === 'milliamps') return { microamps: inMicroamps(draw.milliamps) };
+  if (draw.kind === 'said') return draw.value;
   return { fault: `${quoted(piece)}: ${draw.kind === 'unclear' ? draw.remedy : 'it says no current.'}` };
 }
 
-const inMicroamps = (milliamps: number): Microamps => microamps(thousandths(milliamps) ?? 0);
-const inMillivolts = (volts: number) => millivolts(thousandths(volts) ?? 0);
-
-function acceptedOf(volts: LabelVolts): AcceptedVolts {
-  if (typeof volts === 'number') return { kind: 'listed', millivolts: [inMillivolts(volts)] };
-  if ('from' in volts) return { kind: 'range', from: inMillivolts(volts.from), to: inMillivolts(volts.to) };
-  return { kind: 'listed', millivolts: volts.map(inMillivolts) };
-}
-
 /** What bears on safety and may be left out: it is told as assumed. */
-const usual = { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' } as const;
+const usual = {
+  power: 'DC',
+  polarity: 'centre-negative',
+  inlet: 'barrel-2.1',
+  ground: 'negative',
+} satisfies RawPedalAssumptions;
 
-function pedalOf(id: string, volts: LabelVolts, drawn: Microamps, said: Said): Pedal {
-  const { volts: _volts, ...stated } = said;
-  const isAlternating = said.power === 'AC';
-  const left = Object.entries(usual).filter(([key]) => !(key in stated) && !(isAlternating && key === 'polarity'));
-  return {
-    ...usual,
-    prefers: null,
-    survives: null,
-    startup: null,
-    figure: 'label',
-    digital: false,
-    highGain: false,
-    alone: false,
-    ...stated,
-    ...(isAlternating && { polarity: null }),
-    id: pedalId(id),
-    name: 'the new pedal',
-    accepts: acceptedOf(volts),
-    draw: { kind: 'flat', microamps: drawn },
-    assumed: Object.fromEntries(left),
-  };
+/** The pedal as a board file would make it, whose `assume` block states what is usual. */
+function pedalOf(id: string, said: Said, milliamps: number): Pedal {
+  const { polarity, ...others } = said;
+  const stated = said.power === 'AC' || polarity === undefined ? others : { ...others, polarity };
+  const data = { assume: usual, pedals: [{ ...stated, id, name: 'the new pedal', milliamps }] };
+  const sheet: Sheet = { source: 'board', data, broken: new Set(), brokenWithin: new Set() };
+  const entry = entryAt<RawPedal>(sheet, ['pedals', 0]);
+  const { thing } = resolvePedal(entry, entryAt<RawPedalAssumptions>(sheet, ['assume']), new Map(), ({ path }) => {
+    throw new Error(`a pedal was understood that cannot be: ${path.join('.')}`);
+  });
+  if (thing === null) throw new Error('a pedal was understood that cannot be');
+  return thing;
 }

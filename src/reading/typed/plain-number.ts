@@ -1,5 +1,6 @@
 import { decimalOfThousandths, scaledDecimal } from '../../domain/quantities.js';
 import type { Unit } from '../schema/schema-fields.js';
+import { rangeEnds } from './range-ends.js';
 
 /** How many thousandths of the plain unit one of each written unit is, in lower case. */
 const thousandthsOf: Readonly<Record<Unit, ReadonlyMap<string, number>>> = {
@@ -41,8 +42,10 @@ export function plainNumber(text: string, unit: Unit): string | null {
 
 /** The range that a text such as "100-240 V" most likely means, as a map to be written; null when it is none. */
 export function plainRange(text: string): string | null {
-  const match = /^\s*(\d{1,4}(?:\.\d{1,3})?)\s*V?\s*(?:-|–|—|to|\.\.\.?|…)\s*(\d{1,4}(?:\.\d{1,3})?)\s*V?\s*$/iu.exec(
-    text,
-  );
-  return match === null ? null : `{from: ${match[1] ?? ''}, to: ${match[2] ?? ''}}`;
+  const ends = rangeEnds(text.trim());
+  const from = ends === null ? null : plainEnd(ends.from);
+  const to = ends === null ? null : plainEnd(ends.to);
+  return from === null || to === null ? null : `{from: ${from}, to: ${to}}`;
 }
+
+const plainEnd = (text: string): string | null => /^(\d{1,4}(?:\.\d{1,3})?)\s*V?$/i.exec(text)?.[1] ?? null;

@@ -1,11 +1,11 @@
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import type { BoardHead } from '../../../reading/drafts/new-files.js';
 import { pedalEntry } from '../../../reading/drafts/pedal-draft.js';
-import { isUnknown, typedVolts } from '../../../reading/typed/label-figures.js';
+import { typedVoltage } from '../../../reading/typed/label-figures.js';
 import type { Asker } from './asker.js';
 import { pedalHelp, type Signs } from './label-help.js';
 import { askPedal } from './pedal-talk.js';
-import { askCurrency, askMoney } from './questions.js';
+import { askCurrency, askMoney, askTyped } from './questions.js';
 import type { Notes } from './notes.js';
 import { isRight } from './summary.js';
 
@@ -48,16 +48,10 @@ async function askHead(asker: Asker): Promise<BoardHead> {
   return { name, currency, mains, noisePrice, assumesGround };
 }
 
-async function askMains(asker: Asker): Promise<number | null> {
-  const voltsIn = (answer: string): number | null => {
-    const typed = typedVolts(answer);
-    return typed.kind === 'volts' && typeof typed.volts === 'number' ? typed.volts : null;
-  };
-  const check = (answer: string): string | null =>
-    isUnknown(answer) || voltsIn(answer) !== null ? null : 'Write the volts of the mains, such as 230 V, or ?.';
-  const answer = await asker.text('Which mains volts has the venue? Plans then keep to supplies that take them.', {
-    example: '230 V, 120 V, or ?',
-    check,
-  });
-  return voltsIn(answer);
-}
+const askMains = async (asker: Asker): Promise<number | null> =>
+  askTyped(
+    asker,
+    'Which mains volts has the venue? Plans then keep to supplies that take them.',
+    (answer) => typedVoltage(answer, 'Write the volts of the mains, such as 230 V, or ?.'),
+    { example: '230 V, 120 V, or ?' },
+  );

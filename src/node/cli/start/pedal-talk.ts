@@ -1,10 +1,11 @@
 import { circuitKinds, type CircuitKind } from '../../../domain/circuit-kinds.js';
-import type { Ground, Polarity, Power } from '../../../domain/pedal.js';
+import type { Power } from '../../../domain/pedal.js';
 import type { KnownDraw, PedalDraft } from '../../../reading/drafts/pedal-draft.js';
-import { typedDraw, typedVolts, type LabelVolts, type TypedDraw } from '../../../reading/typed/label-figures.js';
+import { typedDraw, typedVolts, type LabelDraw, type LabelVolts } from '../../../reading/typed/label-figures.js';
+import type { Typed } from '../../../reading/typed/typed.js';
 import type { Asker } from './asker.js';
 import { polarityChoices, powerChoices, type Signs } from './label-help.js';
-import { askConnector, askName } from './questions.js';
+import { askConnector, askKnown, askName, askTyped } from './questions.js';
 
 /** What a pedal is asked about with. */
 export type AroundPedal = {
@@ -19,9 +20,10 @@ export type AroundPedal = {
 export async function askPedal(asker: Asker, { signs, taken, assumesGround }: AroundPedal): Promise<PedalDraft> {
   const name = await askName(asker, 'What is the pedal called?', taken);
   const kind = await askKind(asker);
-  const read = await askVolts(asker);
-  const power = read.power ?? (await askPower(asker, signs));
-  const polarity = power === 'AC' ? null : await askPolarity(asker, signs);
+  const read = (await askTyped(asker, 'Which volts does it ask for?', typedVolts, volts)) ?? nothingRead;
+  const power = read.power ?? (await askKnown(asker, 'What stands beside the volts?', powerChoices(signs)));
+  const polarity =
+    power === 'AC' ? null : await askKnown(asker, 'Which sign is printed at its inlet?', polarityChoices(signs));
   const inlet = await askConnector(asker, 'Which plug goes into its power inlet?');
   const ground = await askGround(asker, kind, assumesGround);
   const draw = await askDraw(asker, kind, read);
@@ -39,53 +41,26 @@ async function askKind(asker: Asker): Promise<CircuitKind> {
 
 type Read = { readonly volts: LabelVolts | null; readonly power: Power | null; readonly draw: string | null };
 
-async function askVolts(asker: Asker): Promise<Read> {
-  const check = (answer: string): string | null => {
-    const typed = typedVolts(answer);
-    return typed.kind === 'unclear' ? typed.remedy : null;
-  };
-  const typed = typedVolts(
-    await asker.text('Which volts does it ask for?', { example: '9 V DC, 9-18 V, or ?', check }),
-  );
-  return typed.kind === 'volts' ? typed : { volts: null, power: null, draw: null };
-}
-
-async function askPower(asker: Asker, signs: Signs): Promise<Power | null> {
-  const chosen = await asker.choose('What stands beside the volts?', powerChoices(signs));
-  return chosen === 'unknown' ? null : chosen;
-}
-
-async function askPolarity(asker: Asker, signs: Signs): Promise<Polarity | null> {
-  const chosen = await asker.choose('Which sign is printed at its inlet?', polarityChoices(signs));
-  return chosen === 'unknown' ? null : chosen;
-}
+const volts = { example: '9 V DC, 9-18 V, or ?' };
+const nothingRead: Read = { volts: null, power: null, draw: null };
 
 async function askGround(asker: Asker, kind: CircuitKind, assumesGround: boolean): Promise<PedalDraft['ground']> {
   if (assumesGround && !kind.mayHavePositiveGround) return 'assumed';
-  const choices = [
+  return askKnown(asker, 'Is the ground of the pedal itself negative or positive?', [
     { value: 'negative', label: 'negative', hint: 'nearly all' },
     { value: 'positive', label: 'positive', hint: 'some old fuzz circuits; the maker says so' },
     { value: 'unknown', label: 'I do not know' },
-  ] as const;
-  const chosen: Ground | 'unknown' = await asker.choose(
-    'Is the ground of the pedal itself negative or positive?',
-    choices,
-  );
-  return chosen === 'unknown' ? null : chosen;
+  ]);
 }
 
-async function askDraw(asker: Asker, kind: CircuitKind, read: Read): Promise<KnownDraw | null> {
-  const typedOf = (answer: string): TypedDraw => typedDraw(answer, read.volts);
-  const check = (answer: string): string | null => {
-    const typed = typedOf(answer);
-    return typed.kind === 'unclear' ? typed.remedy : null;
-  };
-  const given = read.draw === null ? null : typedOf(read.draw);
-  const typed =
-    given?.kind === 'milliamps'
-      ? given
-      : typedOf(await asker.text('What current does it draw?', { example: '300 mA, 0.3 A, 2.7 W, or ?', check }));
-  if (typed.kind !== 'milliamps') {
+async function askDraw(asker: Asker, kind: CircuitKind, { volts, draw }: Read): Promise<KnownDraw | null> {
+  const read = (answer: string): Typed<LabelDraw> => typedDraw(answer, volts);
+  const beside = draw === null ? null : read(draw);
+  const drawn =
+    beside?.kind === 'said'
+      ? beside.value
+      : await askTyped(asker, 'What current does it draw?', read, { example: '300 mA, 0.3 A, 2.7 W, or ?' });
+  if (drawn === null) {
     asker.say(
       `Then plans count with ${kind.planningMilliamps} mA, the upper end of what is usual for ${kind.label}, ` +
         'as a guess, times the guess factor of the policy. Each result asks you to confirm it.',
@@ -97,5 +72,5 @@ async function askDraw(asker: Asker, kind: CircuitKind, read: Read): Promise<Kno
     { value: 'manual', label: 'in its manual, or on the adapter that came with it' },
     { value: 'measured', label: 'on a meter' },
   ]);
-  return { milliamps: typed.milliamps, workings: typed.workings, figure };
+  return { ...drawn, figure };
 }

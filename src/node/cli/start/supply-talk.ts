@@ -1,10 +1,9 @@
 import type { BankDraft, SupplyDraft } from '../../../reading/drafts/supply-draft.js';
-import { isUnknown, typedDraw, typedVolts } from '../../../reading/typed/label-figures.js';
-import { plainNumber } from '../../../reading/typed/plain-number.js';
+import { typedMains, typedTotal } from '../../../reading/typed/supply-figures.js';
 import type { Asker } from './asker.js';
 import { askBank } from './bank-talk.js';
 import type { Signs } from './label-help.js';
-import { askMoney, askName } from './questions.js';
+import { askKnown, askMoney, askName, askTyped } from './questions.js';
 
 /** What a supply is asked about with. */
 export type AroundSupply = { readonly signs: Signs; readonly taken: ReadonlySet<string>; readonly currency: string };
@@ -18,22 +17,18 @@ export async function askSupply(asker: Asker, { signs, taken, currency }: Around
   const regulated = await askRegulated(asker);
   do banks.push(await askBank(asker, signs, { first: banks.length === 0, unregulated: regulated === false }));
   while (await asker.confirm('Has it other outputs as well, with other figures?', false));
-  const total = await askTotal(asker);
+  const total = await askTyped(asker, 'What may all its outputs give together, if that is stated?', typedTotal, {
+    example: '1800 mA, 18 W, or none',
+  });
   return { name, price, mains, regulated, total, banks };
 }
 
 async function askMains(asker: Asker): Promise<SupplyDraft['mains']> {
-  const mainsIn = (answer: string): SupplyDraft['mains'] => {
-    const typed = typedVolts(answer.replace(/~|\bAC\b|\d+(?:[/-]\d+)?\s*Hz/gi, ' '));
-    if (typed.kind !== 'volts') return null;
-    const { volts } = typed;
-    return typeof volts === 'number' || 'from' in volts ? volts : null;
-  };
-  const check = (answer: string): string | null =>
-    isUnknown(answer) || mainsIn(answer) !== null ? null : 'Write 230 V or 100-240 V as it stands at INPUT, or ?.';
-  const answer = await asker.text('Which mains volts does it take (INPUT)?', { example: '100-240 V, or ?', check });
-  if (isUnknown(answer)) asker.say('Boards that state the mains of their venue will then refuse this supply.');
-  return mainsIn(answer);
+  const mains = await askTyped(asker, 'Which mains volts does it take (INPUT)?', typedMains, {
+    example: '100-240 V, or ?',
+  });
+  if (mains === null) asker.say('Boards that state the mains of their venue will then refuse this supply.');
+  return mains;
 }
 
 async function askRegulated(asker: Asker): Promise<boolean | null> {
@@ -41,27 +36,10 @@ async function askRegulated(asker: Asker): Promise<boolean | null> {
     'A regulated supply holds its volts whatever the load. Nearly all light ones with a switching circuit are; old heavy wall ' +
       'adapters often are not: with nothing plugged in a meter then reads some volts more than the label says.',
   );
-  const chosen = await asker.choose('Are its DC outputs regulated?', [
+  const chosen = await askKnown(asker, 'Are its DC outputs regulated?', [
     { value: 'yes', label: 'yes', hint: 'the label or data sheet says regulated or stabilised' },
     { value: 'no', label: 'no' },
     { value: 'unknown', label: 'I do not know' },
   ]);
-  return chosen === 'unknown' ? null : chosen === 'yes';
-}
-
-async function askTotal(asker: Asker): Promise<SupplyDraft['total']> {
-  const totalIn = (answer: string): SupplyDraft['total'] => {
-    const watts = /W\s*$/i.test(answer) ? plainNumber(answer, 'W') : null;
-    if (watts !== null && Number(watts) > 0) return { watts: Number(watts) };
-    const typed = typedDraw(answer, null);
-    return typed.kind === 'milliamps' ? { milliamps: typed.milliamps } : null;
-  };
-  const isNone = (answer: string): boolean => isUnknown(answer) || /^(none|no)$/i.test(answer.trim());
-  const check = (answer: string): string | null =>
-    isNone(answer) || totalIn(answer) !== null ? null : 'Write 1800 mA, 1.8 A or 18 W; or none when nothing is stated.';
-  const answer = await asker.text('What may all its outputs give together, if that is stated?', {
-    example: '1800 mA, 18 W, or none',
-    check,
-  });
-  return isNone(answer) ? null : totalIn(answer);
+  return chosen === null ? null : chosen === 'yes';
 }

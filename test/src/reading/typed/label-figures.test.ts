@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
-import { isUnknown, typedDraw, typedVolts } from '../../../../src/reading/typed/label-figures.js';
+import { typedDraw, typedVoltage, typedVolts } from '../../../../src/reading/typed/label-figures.js';
+import { isUnknown } from '../../../../src/reading/typed/typed.js';
 
 describe('volts as they are typed off a label', () => {
   it.each([
@@ -23,7 +24,7 @@ describe('volts as they are typed off a label', () => {
     ['18 or 9 V', [9, 18], null, null],
     ['9, 12', [9, 12], null, null],
   ])('%s', (text, volts, power, draw) => {
-    expect(typedVolts(text)).toEqual({ kind: 'volts', volts, power, draw });
+    expect(typedVolts(text)).toEqual({ kind: 'said', value: { volts, power, draw } });
   });
 
   it.each(['9,12', '-9V', '0V', '9V DC AC', 'plenty', '18-9V', '9//12', '2000 V', '9.1234', '9e1'])(
@@ -32,6 +33,13 @@ describe('volts as they are typed off a label', () => {
       expect(typedVolts(text)).toMatchObject({ kind: 'unclear' });
     },
   );
+});
+
+it('a single voltage is no list and no range', () => {
+  expect(typedVoltage('230 V', 'Write one.')).toEqual({ kind: 'said', value: 230 });
+  expect(typedVoltage('?', 'Write one.')).toEqual({ kind: 'unknown' });
+  for (const text of ['9/12 V', '100-240 V', 'plenty'])
+    expect(typedVoltage(text, 'Write one.')).toEqual({ kind: 'unclear', remedy: 'Write one.' });
 });
 
 describe('a draw as it is typed off a label', () => {
@@ -49,12 +57,12 @@ describe('a draw as it is typed off a label', () => {
     ['3 VA', 333.334],
     ['1 mW', 0.112],
   ])('%s at 9 V', (text, milliamps) => {
-    expect(typedDraw(text, 9)).toMatchObject({ kind: 'milliamps', milliamps });
+    expect(typedDraw(text, 9)).toMatchObject({ kind: 'said', value: { milliamps } });
   });
 
   it('counts watts at the lowest of the volts, where the current is the highest', () => {
-    expect(typedDraw('9 W', [12, 9, 18])).toMatchObject({ milliamps: 1000, workings: '9 W at 9 V' });
-    expect(typedDraw('9 W', { from: 9, to: 18 })).toMatchObject({ milliamps: 1000 });
+    expect(typedDraw('9 W', [12, 9, 18])).toMatchObject({ value: { milliamps: 1000, workings: '9 W at 9 V' } });
+    expect(typedDraw('9 W', { from: 9, to: 18 })).toMatchObject({ value: { milliamps: 1000 } });
   });
 
   it.each(['300', '0.3', '1,800 mA', '0 mA', '0 W', '-3 mA', 'a lot', '200 A', '9999 W'])('%s is not clear', (text) => {

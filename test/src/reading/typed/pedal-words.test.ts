@@ -19,6 +19,8 @@ test.each<[string, object]>([
   ['9-18 V; 50 mA', { accepts: { kind: 'range', from: volts(9), to: volts(18) } }],
   ['9 or 12 V, 50 mA, alone, high gain', { accepts: listed(9, 12), alone: true, highGain: true }],
   ['9 V AC, 500 mA', { power: 'AC', polarity: null, assumed: { inlet: 'barrel-2.1', ground: 'negative' } }],
+  ['12 V AC, 1 A, centre-positive', { power: 'AC', polarity: null }],
+  ['9 or 18 V, 3 W', { accepts: listed(9, 18), draw: { microamps: 333_334 } }],
   ['9 V, 2.7 W', { draw: { microamps: milliamps(300) } }],
   ['9 V, 50 mA, jack-3.5, centre-positive', { inlet: 'jack-3.5', polarity: 'centre-positive' }],
   ['9 V, 50 mA, inlet lemo, positive ground, guess', { inlet: 'lemo', ground: 'positive', figure: 'guess' }],
