@@ -78,15 +78,17 @@ const leadRows = ({ bench }: Question, features: Features): readonly Meant[] =>
       }),
     ]);
 
-/** Rule `limit`, where it can bind. */
+/** Rule `limit`, where it can bind: every unit in use feeds a pedal, so there are never more units than pedals. */
 function limitRows({ bench }: Question, features: Features): readonly Meant[] {
-  const { policy } = bench;
-  const mostUnits = allPedals(bench);
-  return (['bricks', 'sockets', 'money'] as const).flatMap((of): Meant[] => {
-    const kind = of === 'money' ? 'budget' : of;
-    const bound = policy[kind];
-    if (bound === null || (of !== 'money' && bound >= mostUnits)) return [];
-    return [{ row: { name: kind, feature: features[of], sense: 'at most', bound }, meaning: { kind } }];
+  const limits = [
+    { kind: 'bricks', feature: features.bricks, enough: allPedals(bench) },
+    { kind: 'sockets', feature: features.sockets, enough: allPedals(bench) },
+    { kind: 'budget', feature: features.money, enough: Infinity },
+  ] as const;
+  return limits.flatMap(({ kind, feature, enough }): Meant[] => {
+    const bound = bench.policy[kind];
+    if (bound === null || bound >= enough) return [];
+    return [{ row: { name: kind, feature, sense: 'at most', bound }, meaning: { kind } }];
   });
 }
 
