@@ -1,8 +1,8 @@
 import { exactSum } from './exact.js';
-import type { Objective, Point, Program } from './program.js';
+import type { Objective, ProgramPoint, Program } from './program.js';
 
 /** One way in which a point is no solution of a program. */
-export type Fault =
+export type RowFault =
   | { readonly kind: 'length'; readonly expected: number; readonly found: number }
   | { readonly kind: 'not an integer'; readonly column: number; readonly value: number }
   | { readonly kind: 'out of bounds'; readonly column: number; readonly value: number; readonly upper: number }
@@ -20,7 +20,7 @@ export type Fault =
  * Everything that is wrong with the point, recomputed in exact integers from the program as it was built.
  * An empty list means that the point is a solution. Rows are looked at only when every value is an integer.
  */
-export function checkPoint(program: Program, point: Point): readonly Fault[] {
+export function checkPoint(program: Program, point: ProgramPoint): readonly RowFault[] {
   if (point.length !== program.columns.length) {
     return [{ kind: 'length', expected: program.columns.length, found: point.length }];
   }
@@ -29,15 +29,15 @@ export function checkPoint(program: Program, point: Point): readonly Fault[] {
   return [...faults, ...brokenRows(program, point)];
 }
 
-function faultOfValue(column: number, value: number | undefined, upper: number): readonly Fault[] {
+function faultOfValue(column: number, value: number | undefined, upper: number): readonly RowFault[] {
   if (value === undefined || !Number.isSafeInteger(value)) {
     return [{ kind: 'not an integer', column, value: value ?? Number.NaN }];
   }
   return value < 0 || value > upper ? [{ kind: 'out of bounds', column, value, upper }] : [];
 }
 
-function brokenRows(program: Program, point: Point): readonly Fault[] {
-  return program.rows.flatMap(({ name, terms, lower, upper }, row): readonly Fault[] => {
+function brokenRows(program: Program, point: ProgramPoint): readonly RowFault[] {
+  return program.rows.flatMap(({ name, terms, lower, upper }, row): readonly RowFault[] => {
     const activity = exactSum(terms, point);
     const holds = (lower === null || activity >= BigInt(lower)) && (upper === null || activity <= BigInt(upper));
     return holds ? [] : [{ kind: 'broken row', row, name, activity, lower, upper }];
@@ -45,7 +45,7 @@ function brokenRows(program: Program, point: Point): readonly Fault[] {
 }
 
 /** The objective's exact value at a point of safe integers. Throws RangeError when it is not a safe integer. */
-export function objectiveValue(objective: Objective, point: Point): number {
+export function objectiveValue(objective: Objective, point: ProgramPoint): number {
   const value = Number(exactSum(objective.terms, point) + BigInt(objective.constant));
   if (!Number.isSafeInteger(value)) throw new RangeError(`objective ${objective.name}: ${value} is not a safe integer`);
   return value;

@@ -1,4 +1,4 @@
-import type { Point, Term } from './program.js';
+import type { ProgramPoint, LinearTerm } from './program.js';
 
 /** The first integer that doubles no longer tell from its neighbour: sums of a smaller magnitude are exact. */
 const FIRST_INEXACT = 2 ** 53;
@@ -23,7 +23,7 @@ export const ceilDivide = (numerator: bigint, denominator: bigint): bigint => -f
  * Σ coefficient · value over the terms, without rounding. Coefficients and values are safe integers.
  * Plain numbers carry the sum while the magnitudes add up to less than 2^53; only beyond that big integers do.
  */
-export function exactSum(terms: readonly Term[], values: Point): bigint {
+export function exactSum(terms: readonly LinearTerm[], values: ProgramPoint): bigint {
   let sum = 0;
   let magnitude = 0;
   for (const { column, coefficient } of terms) {

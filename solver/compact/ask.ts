@@ -1,14 +1,16 @@
 /** Questions to engines that may throw, answer nonsense or never answer: the asker always gets a claim back, in time. */
-import type { Claim, Engine, Limits } from '../engines/engine.js';
+import type { EngineClaim, Engine, EngineLimits } from '../engines/engine.js';
 import type { Timing } from '../timing.js';
 import type { Objective, Program } from '../program.js';
 import { readClaim, readMultipliers } from '../engines/read-claim.js';
 
-/** How long past its time limit an engine is waited for. Longer than a worker's own grace, so that this is the last resort. */
+/**
+ * How long past its time limit an engine is waited for. Longer than a worker's own grace, so that this is the last resort.
+ */
 const PATIENCE_MS = 1_000;
 
 /** What a question to an engine may take, and how its asker waits. */
-export type Patience = Limits & Pick<Timing, 'later'>;
+export type Patience = EngineLimits & Pick<Timing, 'later'>;
 
 /** The engine's claim about the program. Resolves at the latest a second after the time limit, at once on abort. */
 export async function askToSolve(
@@ -16,7 +18,7 @@ export async function askToSolve(
   program: Program,
   objective: Objective,
   limits: Patience,
-): Promise<Claim> {
+): Promise<EngineClaim> {
   return readClaim(await patiently(() => engine.solve(program, objective, limits), limits));
 }
 
@@ -32,7 +34,7 @@ export async function askForMultipliers(
 }
 
 async function patiently(question: () => Promise<unknown>, { timeoutMs, signal, later }: Patience): Promise<unknown> {
-  const failed = (reason: string): Claim => ({ kind: 'failed', reason });
+  const failed = (reason: string): EngineClaim => ({ kind: 'failed', reason });
   if (signal?.aborted) return failed('cancelled');
   const answered = new AbortController();
   const over = signal === undefined ? answered.signal : AbortSignal.any([signal, answered.signal]);

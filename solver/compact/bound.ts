@@ -7,7 +7,7 @@
  * missing. Good multipliers (the duals of the relaxation) make the bound good; bad ones make it weak, never wrong.
  */
 import { ceilDivide, clampToSafe, greatestCommonDivisor } from '../exact.js';
-import type { Objective, Program, Row } from '../program.js';
+import type { Objective, Program, ProgramRow } from '../program.js';
 
 /** Multipliers are held as integers over 2^40. */
 const SCALE_BITS = 40n;
@@ -49,7 +49,7 @@ export function floorOf(program: Program, objective: Objective, multipliers: rea
 }
 
 /** The multiplier as an integer over 2^40; 0 where it is no number or its row has no bound on that side. */
-function exactMultiplier(row: Row, multiplier: number): bigint {
+function exactMultiplier(row: ProgramRow, multiplier: number): bigint {
   const scaled = Math.trunc(multiplier * SHRINKAGE * SCALE);
   const bound = scaled > 0 ? row.lower : row.upper;
   return Number.isFinite(scaled) && bound !== null ? BigInt(scaled) : 0n;

@@ -3,7 +3,7 @@
  * point: small coefficients, no row that always holds, no column that is always 0.
  */
 import { ceilDivide, exactSum, floorDivide, greatestCommonDivisor } from '../exact.js';
-import type { Objective, Point, Program, Row, Term } from '../program.js';
+import type { Objective, ProgramPoint, Program, ProgramRow, LinearTerm } from '../program.js';
 import type { Restatement } from './restatement.js';
 
 /** Either the compact program or a row that no point within the columns' bounds can satisfy. */
@@ -14,7 +14,7 @@ export type Compacted =
 export function compact(program: Program, objective: Objective): Compacted {
   const reduced = program.rows.map(divideRow);
   const uppers = impliedUppers(program, reduced);
-  const rows: Row[] = [];
+  const rows: ProgramRow[] = [];
   for (const row of reduced) {
     const needed = neededBounds(row, uppers);
     if (needed === 'broken') return { kind: 'broken', row: row.name };
@@ -23,8 +23,10 @@ export function compact(program: Program, objective: Objective): Compacted {
   return { kind: 'compact', restated: withoutFixedColumns({ columns: program.columns, rows }, objective, uppers) };
 }
 
-/** The row over the greatest common divisor of its coefficients, bounds rounded inwards: its integer points are the same. */
-function divideRow(row: Row): Row {
+/**
+ * The row over the greatest common divisor of its coefficients, bounds rounded inwards: its integer points are the same.
+ */
+function divideRow(row: ProgramRow): ProgramRow {
   const terms = row.terms.filter((term) => term.coefficient !== 0);
   const divisor = terms.reduce((common, term) => greatestCommonDivisor(common, term.coefficient), 0) || 1;
   if (divisor === 1) return { ...row, terms };
@@ -37,7 +39,7 @@ function divideRow(row: Row): Row {
 }
 
 /** The least (sign −1) or the greatest (sign 1) that the row's left-hand side can be within the columns' bounds. */
-function extreme(row: Row, uppers: readonly number[], sign: -1 | 1): bigint {
+function extreme(row: ProgramRow, uppers: readonly number[], sign: -1 | 1): bigint {
   return exactSum(
     row.terms.filter((term) => term.coefficient * sign > 0),
     uppers,
@@ -45,7 +47,7 @@ function extreme(row: Row, uppers: readonly number[], sign: -1 | 1): bigint {
 }
 
 /** The columns' upper bounds, lowered to what each row by itself leaves to a column when all others help it most. */
-function impliedUppers(program: Program, rows: readonly Row[]): readonly number[] {
+function impliedUppers(program: Program, rows: readonly ProgramRow[]): readonly number[] {
   const uppers = program.columns.map((column) => column.upper);
   for (const row of rows) {
     if (row.upper !== null) lowerUppers(row.terms, BigInt(row.upper) - extreme(row, uppers, -1), 1, uppers);
@@ -55,7 +57,7 @@ function impliedUppers(program: Program, rows: readonly Row[]): readonly number[
 }
 
 /** coefficient · x_j ≤ room for the terms of one sign. A negative room is a broken row, which is found later. */
-function lowerUppers(terms: readonly Term[], room: bigint, sign: -1 | 1, uppers: number[]): void {
+function lowerUppers(terms: readonly LinearTerm[], room: bigint, sign: -1 | 1, uppers: number[]): void {
   if (room < 0n || room > BigInt(Number.MAX_SAFE_INTEGER)) return;
   const whole = Number(room);
   for (const { column, coefficient } of terms) {
@@ -66,7 +68,7 @@ function lowerUppers(terms: readonly Term[], room: bigint, sign: -1 | 1, uppers:
 }
 
 /** The row without a bound that always holds; 'broken' when one of them never does. */
-function neededBounds(row: Row, uppers: readonly number[]): Row | 'broken' {
+function neededBounds(row: ProgramRow, uppers: readonly number[]): ProgramRow | 'broken' {
   const least = extreme(row, uppers, -1);
   const most = extreme(row, uppers, 1);
   const { lower, upper } = row;
@@ -82,7 +84,7 @@ function neededBounds(row: Row, uppers: readonly number[]): Row | 'broken' {
 function withoutFixedColumns(program: Program, objective: Objective, uppers: readonly number[]): Restatement {
   const kept = program.columns.flatMap((_, column) => ((uppers[column] ?? 0) > 0 ? [column] : []));
   const position = new Map(kept.map((column, index) => [column, index]));
-  const moved = (terms: readonly Term[]): readonly Term[] =>
+  const moved = (terms: readonly LinearTerm[]): readonly LinearTerm[] =>
     terms.flatMap(({ column, coefficient }) => {
       const index = position.get(column);
       return index === undefined || coefficient === 0 ? [] : [{ column: index, coefficient }];
@@ -93,7 +95,7 @@ function withoutFixedColumns(program: Program, objective: Objective, uppers: rea
       rows: program.rows.map((row) => ({ ...row, terms: moved(row.terms) })),
     },
     objective: { ...objective, terms: moved(objective.terms) },
-    restore: (point: Point) => {
+    restore: (point: ProgramPoint) => {
       const restored = program.columns.map(() => 0);
       kept.forEach((column, index) => (restored[column] = point[index] ?? Number.NaN));
       return restored;

@@ -5,7 +5,7 @@ import { anySolution, atMost, elastic } from './challenge.js';
 import { checkPoint, objectiveValue } from '../check.js';
 import { compact } from './compact.js';
 import { permute } from './permute.js';
-import { limitsOf, partWorth, type Search } from './search.js';
+import { limitsOf, partWorth, type CompactSearch } from './search.js';
 
 /** Any number will do: it only has to be the same in every run. */
 const SEED = 20_011;
@@ -17,7 +17,7 @@ const SEED = 20_011;
 export type Confirmation = 'shown' | 'borne out' | 'time' | 'not borne out';
 
 /** Whether nothing is better than `best`: the program of the better solutions must have none. */
-export async function confirmBest(best: number, search: Search): Promise<Confirmation> {
+export async function confirmBest(best: number, search: CompactSearch): Promise<Confirmation> {
   const { options, standing, whole } = search;
   const target = best - Math.max(1, objectiveStep(whole.objective));
   const part = partWorth(target, search);
@@ -39,7 +39,7 @@ export async function confirmBest(best: number, search: Search): Promise<Confirm
 }
 
 /** Whether there is no solution at all: the least that a point can break the rows by must be at least 1. */
-export async function confirmNone({ options, standing, whole }: Search): Promise<Confirmation> {
+export async function confirmNone({ options, standing, whole }: CompactSearch): Promise<Confirmation> {
   const { program, violation } = elastic(whole.program);
   const question = permute(program, violation, SEED);
   const limits = limitsOf(options);

@@ -1,9 +1,9 @@
 /** Both engines on one program, and what is left of their claims once the points have been checked. */
 import { askToSolve, type Patience } from './ask.js';
-import type { Claim, Engine } from '../engines/engine.js';
+import type { EngineClaim, Engine } from '../engines/engine.js';
 import type { Engines } from '../engines/engines.js';
 import { permute } from './permute.js';
-import type { Point } from '../program.js';
+import type { ProgramPoint } from '../program.js';
 import type { Restatement } from './restatement.js';
 import type { Standing } from './standing.js';
 
@@ -74,12 +74,12 @@ function companionOf({ second, twin }: Engines, restatement: Restatement): Compa
     return { engine: null, question: restatement, otherIs: 'nobody', extraMs: 0 };
   }
   const permuted = permute(program, objective, TWIN_SEED);
-  const question = { ...permuted, restore: (point: Point): Point => restore(permuted.restore(point)) };
+  const question = { ...permuted, restore: (point: ProgramPoint): ProgramPoint => restore(permuted.restore(point)) };
   return { engine: twin, question, otherIs: 'twin', extraMs: TWIN_EXTRA_MS };
 }
 
 /** A claim to have the optimum counts only with a solution that is worth what the engine says nothing undercuts. */
-function opinionOf(engine: string, claim: Claim, offer: (point: readonly number[]) => number | null): Opinion {
+function opinionOf(engine: string, claim: EngineClaim, offer: (point: readonly number[]) => number | null): Opinion {
   switch (claim.kind) {
     case 'optimal': {
       const value = offer(claim.point);

@@ -1,6 +1,6 @@
 import { objectiveStep } from './bound.js';
 import type { Restatement } from './restatement.js';
-import { partWorth, type Search } from './search.js';
+import { partWorth, type CompactSearch } from './search.js';
 
 /** The part of a program in which every solution worth at most `target` lies. */
 export type Core = { readonly target: number; readonly part: Restatement };
@@ -18,7 +18,7 @@ const SHARES = [2, 5, 10, 20, 40, 80, 160] as const;
  * program; else its solution helps to cut the rest down. Measured on programs of 1,000 to 5,000 columns, both together take
  * a quarter to a half of the time. Null for small programs, or when every such part is too large.
  */
-export function coreOf(search: Search): Core | null {
+export function coreOf(search: CompactSearch): Core | null {
   const { standing, whole } = search;
   if (whole.program.columns.length <= SMALL_COLUMNS) return null;
   const step = objectiveStep(whole.objective);

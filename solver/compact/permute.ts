@@ -1,4 +1,4 @@
-import type { Objective, Program, Term } from '../program.js';
+import type { Objective, Program, LinearTerm } from '../program.js';
 import type { Restatement } from './restatement.js';
 
 /** The same program with its rows and columns in another order, which the seed decides. */
@@ -7,7 +7,7 @@ export function permute(program: Program, objective: Objective, seed: number): R
   const order = shuffled(program.columns.keys(), random);
   const position: number[] = [];
   order.forEach((column, index) => (position[column] = index));
-  const moved = (terms: readonly Term[]): readonly Term[] =>
+  const moved = (terms: readonly LinearTerm[]): readonly LinearTerm[] =>
     terms.map(({ column, coefficient }) => ({ column: position[column] ?? 0, coefficient }));
   const rows = shuffled(program.rows, random).map((row) => ({ ...row, terms: moved(row.terms) }));
   const columns = order.flatMap((column) => program.columns[column] ?? []);

@@ -9,9 +9,9 @@ import { confirmBest, confirmNone } from './confirm.js';
 import { coreOf } from './core.js';
 import { consult, type Opinion, type Opinions } from './consult.js';
 import type { Engines } from '../engines/engines.js';
-import type { Outcome, Proof } from './outcome.js';
+import type { CompactOutcome, CompactProof } from './outcome.js';
 import type { Objective, Program } from '../program.js';
-import { limitsOf, partWorth, plainFloor, stopped, type ProveOptions, type Search } from './search.js';
+import { limitsOf, partWorth, plainFloor, stopped, type ProveOptions, type CompactSearch } from './search.js';
 import { Standing } from './standing.js';
 import { tightenTo } from './tighten.js';
 import { validateObjective, validateProgram } from './validate-program.js';
@@ -20,7 +20,7 @@ import { validateObjective, validateProgram } from './validate-program.js';
  * The least value of the objective over the program's solutions, with a proof; or that there is no solution; or how far the
  * search came. Throws RangeError when the program or the objective is malformed.
  */
-export async function prove(program: Program, objective: Objective, options: ProveOptions): Promise<Outcome> {
+export async function prove(program: Program, objective: Objective, options: ProveOptions): Promise<CompactOutcome> {
   validateProgram(program);
   validateObjective(program, objective);
   const standing = new Standing(program, objective, options.onProgress);
@@ -29,14 +29,14 @@ export async function prove(program: Program, objective: Objective, options: Pro
   const compacted = compact(program, objective);
   if (compacted.kind === 'broken') return { kind: 'infeasible', proof: { kind: 'row', row: compacted.row } };
   const whole = compacted.restated;
-  const search: Search = { options, standing, whole, floor: plainFloor(whole) };
+  const search: CompactSearch = { options, standing, whole, floor: plainFloor(whole) };
   const zeros = standing.offer(whole.restore(whole.program.columns.map(() => 0)));
   // Where no column is left, the point of zeros is the only one.
   if (whole.program.columns.length === 0 && zeros !== null) standing.raise(zeros);
   return standing.closed ? optimal(program, search, { kind: 'bound' }) : searchFromRelaxation(program, search);
 }
 
-async function searchFromRelaxation(program: Program, search: Search): Promise<Outcome> {
+async function searchFromRelaxation(program: Program, search: CompactSearch): Promise<CompactOutcome> {
   const { options, standing, whole } = search;
   const limits = limitsOf(options);
   if (limits === null) return stopped(search, true);
@@ -51,7 +51,7 @@ async function searchFromRelaxation(program: Program, search: Search): Promise<O
 }
 
 /** First the most promising part, then all that may be in a solution as good as the one in hand. */
-async function searchParts(program: Program, search: Search): Promise<Outcome> {
+async function searchParts(program: Program, search: CompactSearch): Promise<CompactOutcome> {
   const { options, standing, whole } = search;
   const core = coreOf(search);
   if (core !== null) {
@@ -68,7 +68,7 @@ async function searchParts(program: Program, search: Search): Promise<Outcome> {
 }
 
 /** What the opinions on a part in which every solution as good as the incumbent lies amount to. */
-async function settle(program: Program, search: Search, opinions: Opinions): Promise<Outcome> {
+async function settle(program: Program, search: CompactSearch, opinions: Opinions): Promise<CompactOutcome> {
   const { standing } = search;
   if (standing.closed) return optimal(program, search, { kind: 'bound' });
   const best = standing.incumbent?.value ?? null;
@@ -83,7 +83,11 @@ async function settle(program: Program, search: Search, opinions: Opinions): Pro
 }
 
 /** The proof that two opinions make together; null when they are not two, or not enough. */
-function agreementOf({ trusted, other, otherIs }: Opinions, best: number | null, { options }: Search): Proof | null {
+function agreementOf(
+  { trusted, other, otherIs }: Opinions,
+  best: number | null,
+  { options }: CompactSearch,
+): CompactProof | null {
   if (!holds(trusted, best) || !holds(other, best)) return null;
   if (otherIs === 'second') return { kind: 'agreement', engines: engineNames(options.engines) };
   // That there is no solution at all must be asked in other words: an engine that always says so would agree with itself.
@@ -91,7 +95,7 @@ function agreementOf({ trusted, other, otherIs }: Opinions, best: number | null,
 }
 
 /** Asks the trusted engine another question, from whose answer the opinion in hand follows. */
-async function challenged(program: Program, search: Search, { trusted }: Opinions): Promise<Outcome> {
+async function challenged(program: Program, search: CompactSearch, { trusted }: Opinions): Promise<CompactOutcome> {
   const { standing, options } = search;
   const best = standing.incumbent?.value ?? null;
   const confirmation = best === null ? await confirmNone(search) : await confirmBest(best, search);
@@ -116,14 +120,14 @@ const holds = (opinion: Opinion, best: number | null): boolean => opinion.kind =
 
 const engineNames = ({ trusted, second }: Engines): readonly [string, string] => [trusted.name, second?.name ?? ''];
 
-function confirmed(program: Program, search: Search, proof: Proof): Outcome {
+function confirmed(program: Program, search: CompactSearch, proof: CompactProof): CompactOutcome {
   if (search.standing.incumbent === null) return { kind: 'infeasible', proof };
   search.standing.raise(search.standing.incumbent.value);
   return optimal(program, search, proof);
 }
 
 /** The incumbent as the optimum; throws unless value and bound have met. */
-function optimal(program: Program, { standing, whole, floor }: Search, proof: Proof): Outcome {
+function optimal(program: Program, { standing, whole, floor }: CompactSearch, proof: CompactProof): CompactOutcome {
   const { incumbent } = standing;
   if (incumbent === null || !standing.closed) throw new Error('an optimum without a proof');
   const { point, value } = incumbent;

@@ -2,11 +2,11 @@ import type { Patience } from './ask.js';
 import { floorOf, type Floor } from './bound.js';
 import { compact } from './compact.js';
 import type { Engines } from '../engines/engines.js';
-import type { Stopped } from './outcome.js';
-import type { Point } from '../program.js';
+import type { CompactStopped } from './outcome.js';
+import type { ProgramPoint } from '../program.js';
 import { webTiming, type Timing } from '../timing.js';
 import type { Restatement } from './restatement.js';
-import type { Progress, Standing } from './standing.js';
+import type { CompactProgress, Standing } from './standing.js';
 import { tightenTo } from './tighten.js';
 
 export type ProveOptions = {
@@ -17,15 +17,15 @@ export type ProveOptions = {
   /** How answers are waited for; by web standards when left out. */
   readonly timing?: Timing | undefined;
   /** A solution to begin with; it is checked, and passed over when it is none. */
-  readonly known?: Point;
+  readonly known?: ProgramPoint;
   /** A bound that the caller has proven; default the objective's constant. */
   readonly lowerBound?: number;
   /** Called with every better solution and every better bound. */
-  readonly onProgress?: (progress: Progress) => void;
+  readonly onProgress?: (progress: CompactProgress) => void;
 };
 
 /** One search for the optimum of one objective. */
-export type Search = {
+export type CompactSearch = {
   readonly options: ProveOptions;
   readonly standing: Standing;
   /** The program as the engines get it. */
@@ -45,7 +45,7 @@ export function limitsOf({ remainingMs, signal, timing = webTiming }: ProveOptio
 }
 
 /** The part of the program in which every solution worth at most `target` lies; null when there can be no such solution. */
-export function partWorth(target: number, { whole, floor }: Search): Restatement | null {
+export function partWorth(target: number, { whole, floor }: CompactSearch): Restatement | null {
   const compacted = compact(tightenTo(target, whole.program, whole.objective, floor), whole.objective);
   if (compacted.kind === 'broken') return null;
   const { restated } = compacted;
@@ -56,7 +56,10 @@ export function partWorth(target: number, { whole, floor }: Search): Restatement
 export const plainFloor = ({ program, objective }: Restatement): Floor => floorOf(program, objective, []);
 
 /** The end of a search that has shown nothing; `timedOut` when an engine says that its time ran out. */
-export function stopped({ options, standing }: Pick<Search, 'options' | 'standing'>, timedOut: boolean): Stopped {
+export function stopped(
+  { options, standing }: Pick<CompactSearch, 'options' | 'standing'>,
+  timedOut: boolean,
+): CompactStopped {
   const { incumbent, bound } = standing;
   const inHand = { point: incumbent?.point ?? null, value: incumbent?.value ?? null, bound };
   if (options.signal?.aborted) return { kind: 'stopped', reason: 'cancelled', ...inHand };

@@ -1,21 +1,21 @@
 import { checkPoint, objectiveValue } from '../check.js';
-import type { Objective, Point, Program } from '../program.js';
+import type { Objective, ProgramPoint, Program } from '../program.js';
 
 /** A solution that has been checked in integers, and what it is worth. */
-export type Incumbent = { readonly point: Point; readonly value: number };
+export type Incumbent = { readonly point: ProgramPoint; readonly value: number };
 
 /** How far a search has come: what is in hand, and what nothing can undercut. */
-export type Progress = { readonly value: number | null; readonly bound: number };
+export type CompactProgress = { readonly value: number | null; readonly bound: number };
 
 /** The best checked solution and the best exact bound of one search. Whatever an engine says reaches it as a mere point. */
 export class Standing {
   private readonly program: Program;
   private readonly objective: Objective;
-  private readonly onProgress: ((progress: Progress) => void) | undefined;
+  private readonly onProgress: ((progress: CompactProgress) => void) | undefined;
   private best: Incumbent | null = null;
   private leastPossible: number;
 
-  constructor(program: Program, objective: Objective, onProgress: ((progress: Progress) => void) | undefined) {
+  constructor(program: Program, objective: Objective, onProgress: ((progress: CompactProgress) => void) | undefined) {
     this.program = program;
     this.objective = objective;
     this.onProgress = onProgress;
@@ -37,7 +37,7 @@ export class Standing {
   }
 
   /** The point's value when it is a solution, which is kept when it is the best so far; else null. */
-  offer(point: Point): number | null {
+  offer(point: ProgramPoint): number | null {
     if (checkPoint(this.program, point).length > 0) return null;
     const value = objectiveValue(this.objective, point);
     if (this.best === null || value < this.best.value) {

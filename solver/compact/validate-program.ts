@@ -1,4 +1,4 @@
-import type { Objective, Program, Term } from '../program.js';
+import type { Objective, Program, LinearTerm } from '../program.js';
 
 /** Throws RangeError when the program is malformed: that is a mistake of whoever built it, never of the user. */
 export function validateProgram(program: Program): void {
@@ -30,7 +30,7 @@ export function validateObjective(program: Program, objective: Objective): void 
   }
 }
 
-function validateTerms(terms: readonly Term[], program: Program, place: string): void {
+function validateTerms(terms: readonly LinearTerm[], program: Program, place: string): void {
   const seen = new Set<number>();
   for (const { column, coefficient } of terms) {
     if (!Number.isSafeInteger(column) || column < 0 || column >= program.columns.length) {

@@ -1,4 +1,4 @@
-import type { Amounts, Condition, CoverProgram } from './program.js';
+import type { Amounts, BranchingConstraint, CoverProgram } from './program.js';
 import type { ColumnPool } from './column-pool.js';
 
 /** What is this close to a whole number is one. */
@@ -15,7 +15,7 @@ export function branchesOf<Content>(
   program: CoverProgram<Content>,
   pool: ColumnPool<Content>,
   point: Float64Array,
-): readonly (readonly [Condition, Condition])[] {
+): readonly (readonly [BranchingConstraint, BranchingConstraint])[] {
   const used = pool.columns.flatMap((column, index) => {
     const share = point[index] ?? 0;
     return share > tolerance / 10 ? [{ column, share }] : [];
@@ -56,7 +56,11 @@ function mostFractional(features: readonly number[], used: Used): readonly Fract
 const distance = (value: number): number => Math.abs(value - Math.round(value));
 
 /** A number is at most its value rounded down, or at least one more. */
-export function split(feature: number, group: number | null, value: number): readonly [Condition, Condition] {
+export function split(
+  feature: number,
+  group: number | null,
+  value: number,
+): readonly [BranchingConstraint, BranchingConstraint] {
   const most = Math.floor(value);
   return [
     { feature, group, sense: 'at most', bound: most },

@@ -1,9 +1,9 @@
 import type { ColumnPool } from './column-pool.js';
 import type { Decisions } from './decisions.js';
 import type { CoverColumn, CoverProgram } from './program.js';
-import { Relaxation, type Start } from './relaxation.js';
+import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 import { COLD } from './simplex.js';
-import { priceAll } from './tags.js';
+import { priceAll } from './dual-prices.js';
 
 /** What a dive needs of the search that it serves. */
 export type Diver<Content> = {
@@ -53,7 +53,7 @@ const slack = 0.01;
 export async function dive<Content>(
   search: Diver<Content>,
   decisions: Decisions,
-  begin: Start,
+  begin: MasterStart,
   breadth: Breadth,
 ): Promise<void> {
   const descend = async (now: Decisions, step: number, without: ReadonlySet<number>): Promise<void> => {
@@ -87,20 +87,20 @@ const withTaken = <Content>(pool: ColumnPool<Content>, now: Decisions, more: rea
 function solved<Content>(
   search: Diver<Content>,
   decisions: Decisions,
-  start: Start,
+  start: MasterStart,
   rounds: number,
 ): { readonly point: Float64Array; readonly value: number } {
   const { program, pool, scale, target } = search;
-  const relaxation = new Relaxation(program, pool, decisions, target, start);
-  relaxation.solve();
+  const master = new RestrictedMaster(program, pool, decisions, target, start);
+  master.solve();
   for (let round = 1; round < rounds; round += 1) {
-    const { found } = priceAll(program, decisions, relaxation.tags(scale), 'quick');
-    const fresh = found.filter((column) => relaxation.include(pool.add(column)));
+    const { found } = priceAll(program, decisions, master.duals(scale), 'quick');
+    const fresh = found.filter((column) => master.include(pool.add(column)));
     if (fresh.length === 0) break;
-    relaxation.solve();
+    master.solve();
   }
   const taken = decisions.taken.reduce((sum, index) => sum + (pool.columns[index]?.cost ?? 0), 0);
-  return { point: relaxation.point, value: taken + relaxation.value };
+  return { point: master.point, value: taken + master.value };
 }
 
 /** The columns that are used whole, each as often as it is. */

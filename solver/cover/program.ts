@@ -33,19 +33,19 @@ export type FixedColumn = {
   readonly most: number;
 };
 
-/** Which columns are worth making: those of a group that are worth more than the floor under the tags. */
-export type PriceRequest = {
+/** Which columns are worth making: those of a group whose worth under the dual prices is above a floor. */
+export type PricingRequest = {
   readonly group: number;
   /** What one of each feature is worth, in `scale`-ths of the objective; integers. */
-  readonly tags: Float64Array;
+  readonly duals: Float64Array;
   readonly scale: number;
-  /** A column is worth Σ tag · amount − scale · cost; it is wanted above this. */
+  /** A column is worth Σ dual · amount − scale · cost, which is minus its reduced cost; it is wanted above this. */
   readonly floor: number;
   /** Whether the bound is to be exact, or what comes easily will do: columns worth having, and any bound. */
   readonly effort: 'quick' | 'exact';
 };
 
-export type Priced<Content> = {
+export type PricingAnswer<Content> = {
   /** No column of the group is worth more: exact, or above the truth, never below it. */
   readonly bound: number;
   readonly columns: readonly CoverColumn<Content>[];
@@ -67,13 +67,13 @@ export type CoverProgram<Content> = {
   readonly greatest: number;
   /** Features to branch on within a group, in this order of lists. */
   readonly branching: readonly (readonly number[])[];
-  readonly price: (request: PriceRequest) => Priced<Content>;
+  readonly price: (request: PricingRequest) => PricingAnswer<Content>;
   /** Makes an exact solution of columns that cover everything, perhaps twice; null when it cannot. */
   readonly complete: (columns: readonly CoverColumn<Content>[]) => Completed<Content> | null;
 };
 
 /** Σ amount over the columns of a group, or of all (null), is at most or at least a bound. */
-export type Condition = {
+export type BranchingConstraint = {
   readonly feature: number;
   readonly group: number | null;
   readonly sense: 'at least' | 'at most';

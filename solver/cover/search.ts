@@ -1,18 +1,18 @@
 /**
  * Branch and price ("Branch-and-price: column generation for solving huge integer programs", 1998): at every node the
- * relaxation is solved over the columns made so far, its duals become integer tags, the tags are priced exactly, and what
- * they prove is a bound that needs no trust in the relaxation.
+ * relaxation is solved over the columns made so far (the restricted master), its duals are rounded to integers, columns are
+ * priced exactly under them, and what that proves is a bound that needs no trust in the relaxation.
  */
 import { branchesOf, split } from './branching.js';
 import { dive, straight, wider } from './dive.js';
-import type { Condition, CoverProgram } from './program.js';
+import type { BranchingConstraint, CoverProgram } from './program.js';
 import { webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
-import type { Decisions } from './decisions.js';
-import { Relaxation, type Start } from './relaxation.js';
-import { boundOf, groupTags, priceAll, type Bounded, type Tags } from './tags.js';
+import { capped, type Decisions } from './decisions.js';
+import { RestrictedMaster, type MasterStart } from './restricted-master.js';
+import { dualBound, featurePrices, priceAll, scaleFor, type Bounded, type DualPrices } from './dual-prices.js';
 import { COLD } from './simplex.js';
-import { finishedTree, type ProofNode } from './tree.js';
+import { finishedTree, type CoverNode } from './tree.js';
 
 export type CoverOptions<Content> = {
   /** Milliseconds that are left; asked again and again. */
@@ -26,9 +26,14 @@ export type CoverOptions<Content> = {
 };
 
 export type CoverOutcome<Content> =
-  | { readonly kind: 'optimal'; readonly value: number; readonly contents: readonly Content[]; readonly proof: Proof }
+  | {
+      readonly kind: 'optimal';
+      readonly value: number;
+      readonly contents: readonly Content[];
+      readonly proof: CoverProof;
+    }
   /** Every solution costs more than the greatest value worth looking at: there is none. */
-  | { readonly kind: 'infeasible'; readonly proof: Proof }
+  | { readonly kind: 'infeasible'; readonly proof: CoverProof }
   | {
       readonly kind: 'stopped';
       readonly best: { readonly value: number; readonly contents: readonly Content[] } | null;
@@ -44,15 +49,15 @@ export type CoverOutcome<Content> =
       readonly bound: number;
     };
 
-export type Proof = { readonly scale: number; readonly tree: ProofNode };
+export type CoverProof = { readonly scale: number; readonly tree: CoverNode };
 
-type Node = {
+type OpenNode = {
   readonly decisions: Decisions;
-  readonly start: Start;
+  readonly start: MasterStart;
   /** In units of the objective: what is known before the node is solved. */
   readonly bound: number;
   readonly depth: number;
-  readonly proof: ProofNode;
+  readonly proof: CoverNode;
 };
 
 /** Columns that a node hands on to its children, and those that a trial of a branch looks at. */
@@ -68,7 +73,7 @@ export class CoverSearch<Content> {
   readonly scale: number;
   best: { readonly value: number; readonly contents: readonly Content[] } | null;
   readonly #options: CoverOptions<Content>;
-  readonly #open: Node[] = [];
+  readonly #open: OpenNode[] = [];
   #bound = 0;
   #stuck: ReadonlyMap<number, number> | null = null;
   readonly statistics = { nodes: 0, rounds: 0, columns: 0 };
@@ -82,7 +87,7 @@ export class CoverSearch<Content> {
   }
 
   async run(): Promise<CoverOutcome<Content>> {
-    const root: ProofNode = { tags: null, bound: -Infinity, branch: null };
+    const root: CoverNode = { duals: null, bound: -Infinity, branch: null };
     this.#open.push({
       decisions: { conditions: [], most: this.program.groups.map(({ most }) => most), taken: [] },
       start: { columns: [], since: 0, state: COLD },
@@ -123,7 +128,7 @@ export class CoverSearch<Content> {
   }
 
   /** The open node with the least bound, of several the deepest; null when all that are left cannot beat the best. */
-  #next(): Node | null {
+  #next(): OpenNode | null {
     let best = -1;
     for (const [index, node] of this.#open.entries()) {
       const other = this.#open[best];
@@ -149,32 +154,32 @@ export class CoverSearch<Content> {
   }
 
   /** False when the search is over before its time. */
-  async #solve(node: Node): Promise<boolean> {
+  async #solve(node: OpenNode): Promise<boolean> {
     this.statistics.nodes += 1;
-    const relaxation = new Relaxation(this.program, this.pool, node.decisions, this.target, node.start);
-    const solved = await this.#generate(node, relaxation);
+    const master = new RestrictedMaster(this.program, this.pool, node.decisions, this.target, node.start);
+    const solved = await this.#generate(node, master);
     if (solved === 'over') {
       this.#open.push(node);
       return false;
     }
     if (solved === 'closed') return true;
-    if (this.statistics.nodes % 16 === 1) await dive(this, node.decisions, startFrom(relaxation, this.pool), straight);
+    if (this.statistics.nodes % 16 === 1) await dive(this, node.decisions, startFrom(master, this.pool), straight);
     if (this.#closes(node.proof.bound)) return true;
     const most = this.#tightened(node, solved);
-    const start = { ...startFrom(relaxation, this.pool), columns: this.#promising(relaxation.columns, node, solved) };
-    const branches = this.#branches(node, relaxation, start) ?? this.#doubt(solved, relaxation.point, most);
+    const start = { ...startFrom(master, this.pool), columns: this.#promising(master.columns, node, solved) };
+    const branches = this.#branches(node, master, start) ?? this.#doubt(solved, master.point, most);
     if (branches === null) {
       // Parts of like units add up to whole numbers here: a dive often finds whole units that come to the same.
       for (const breadth of wider) {
-        await dive(this, node.decisions, startFrom(relaxation, this.pool), breadth);
+        await dive(this, node.decisions, startFrom(master, this.pool), breadth);
         if (this.#closes(node.proof.bound)) return true;
       }
-      this.#stuck = mixedGroups(this.pool, relaxation.point);
+      this.#stuck = mixedGroups(this.pool, master.point);
       this.#open.push(node);
       return false;
     }
     const children = branches.map((condition) => {
-      const proof: ProofNode = { tags: null, bound: -Infinity, branch: null };
+      const proof: CoverNode = { duals: null, bound: -Infinity, branch: null };
       this.#open.push({
         decisions: {
           conditions: [...node.decisions.conditions, condition],
@@ -196,17 +201,27 @@ export class CoverSearch<Content> {
    * The conditions to branch on: of the most fractional numbers the one whose conditions lift the relaxation over the
    * columns at hand the most ("Finding cuts in the TSP", 1995, calls it strong branching).
    */
-  #branches(node: Node, relaxation: Relaxation<Content>, start: Start): readonly Condition[] | null {
-    const candidates = branchesOf(this.program, this.pool, relaxation.point);
+  #branches(
+    node: OpenNode,
+    master: RestrictedMaster<Content>,
+    start: MasterStart,
+  ): readonly BranchingConstraint[] | null {
+    const candidates = branchesOf(this.program, this.pool, master.point);
     const [first] = candidates;
     if (first === undefined || candidates.length === 1) return first ?? null;
-    const now = relaxation.value;
+    const now = master.value;
     const trial = { ...start, columns: start.columns.slice(0, mostTried) };
-    let best: { readonly branches: readonly Condition[]; readonly score: number } | null = null;
+    let best: { readonly branches: readonly BranchingConstraint[]; readonly score: number } | null = null;
     for (const branches of candidates) {
       const lifts = branches.map((condition) => {
         const conditions = [...node.decisions.conditions, condition];
-        const child = new Relaxation(this.program, this.pool, { ...node.decisions, conditions }, this.target, trial);
+        const child = new RestrictedMaster(
+          this.program,
+          this.pool,
+          { ...node.decisions, conditions },
+          this.target,
+          trial,
+        );
         child.solve(40);
         return Math.min(this.target, child.value) - now;
       });
@@ -218,7 +233,11 @@ export class CoverSearch<Content> {
   }
 
   /** Where it is not known that a group is not worth using: either no more of it is used than now, or more. */
-  #doubt({ doubtful }: Bounded, point: Float64Array, most: readonly number[]): readonly [Condition, Condition] | null {
+  #doubt(
+    { doubtful }: Bounded,
+    point: Float64Array,
+    most: readonly number[],
+  ): readonly [BranchingConstraint, BranchingConstraint] | null {
     for (const group of doubtful) {
       const used = this.pool.columns.reduce(
         (sum, column, index) => (column.group === group ? sum + (point[index] ?? 0) : sum),
@@ -231,7 +250,7 @@ export class CoverSearch<Content> {
   }
 
   /** Makes columns until none is missing: the bound is then as good as the relaxation allows. */
-  async #generate(node: Node, relaxation: Relaxation<Content>): Promise<Bounded | 'closed' | 'over'> {
+  async #generate(node: OpenNode, master: RestrictedMaster<Content>): Promise<Bounded | 'closed' | 'over'> {
     let best: Bounded | null = null;
     // Groups that had columns are likely to have more: the others wait until they have none.
     let lively: readonly number[] = [];
@@ -239,26 +258,26 @@ export class CoverSearch<Content> {
       await this.pause();
       if (this.over) return 'over';
       this.statistics.rounds += 1;
-      relaxation.solve();
-      const tags = relaxation.tags(this.scale);
-      const { worths, found } = priceAll(this.program, node.decisions, tags, 'exact', lively);
+      master.solve();
+      const duals = master.duals(this.scale);
+      const { worths, found } = priceAll(this.program, node.decisions, duals, 'exact', lively);
       if (worths !== null) {
-        best = this.#bounded(node, tags, worths, best);
+        best = this.#bounded(node, duals, worths, best);
         if (this.#closes(best.bound)) return 'closed';
       }
-      const fresh = found.filter((column) => relaxation.include(this.pool.add(column)));
+      const fresh = found.filter((column) => master.include(this.pool.add(column)));
       this.statistics.columns += fresh.length;
       lively = worths === null && fresh.length === 0 ? [] : [...new Set(fresh.map(({ group }) => group))];
       if (worths === null && fresh.length === 0) continue;
-      if (fresh.length === 0 && !relaxation.stiffen()) break;
+      if (fresh.length === 0 && !master.stiffen()) break;
     }
-    this.offer(wholeColumns(this.pool, relaxation.point));
+    this.offer(wholeColumns(this.pool, master.point));
     return this.#closes(best?.bound ?? -Infinity) ? 'closed' : (best ?? 'closed');
   }
 
-  /** The better of what was known of a node and of what its tags prove. */
-  #bounded(node: Node, tags: Tags, worths: readonly number[], known: Bounded | null): Bounded {
-    const bounded = boundOf(this.program, node.decisions, tags, worths);
+  /** The better of what was known of a node and of what its dual prices prove. */
+  #bounded(node: OpenNode, duals: DualPrices, worths: readonly number[], known: Bounded | null): Bounded {
+    const bounded = dualBound(this.program, node.decisions, duals, worths);
     if (known !== null && known.bound >= bounded.bound) return known;
     note(node.proof, bounded);
     // While nothing else is open this node's bound is that of all.
@@ -280,13 +299,13 @@ export class CoverSearch<Content> {
    * The columns whose reduced costs leave room for a better solution, the least first; no more than so many, for the others
    * are made again when they are wanted.
    */
-  #promising(columns: readonly number[], { decisions }: Node, { tags, bound }: Bounded): readonly number[] {
-    const tagsOf = groupTags(this.program, decisions.conditions, tags);
+  #promising(columns: readonly number[], { decisions }: OpenNode, { duals, bound }: Bounded): readonly number[] {
+    const pricesIn = featurePrices(this.program, decisions.conditions, duals);
     const enough = this.scale * (this.target - 1) - bound;
     const reducedCost = (index: number): number => {
       const column = this.pool.columns[index];
       if (column === undefined) return Infinity;
-      const own = tagsOf(column.group);
+      const own = pricesIn(column.group);
       return column.amounts.reduce(
         (rest, [feature, amount]) => rest - amount * (own[feature] ?? 0),
         this.scale * column.cost,
@@ -301,7 +320,7 @@ export class CoverSearch<Content> {
   }
 
   /** Reduced costs leave less room: a column more of a group costs its extra at the least. */
-  #tightened({ decisions }: Node, { bound, extra }: Bounded): readonly number[] {
+  #tightened({ decisions }: OpenNode, { bound, extra }: Bounded): readonly number[] {
     const room = this.scale * (this.target - 1) - bound;
     return decisions.most.map((most, group) => {
       const more = extra[group] ?? 0;
@@ -310,34 +329,15 @@ export class CoverSearch<Content> {
   }
 }
 
-const startFrom = <Content>(relaxation: Relaxation<Content>, pool: ColumnPool<Content>): Start => ({
-  columns: relaxation.columns,
+const startFrom = <Content>(master: RestrictedMaster<Content>, pool: ColumnPool<Content>): MasterStart => ({
+  columns: master.columns,
   since: pool.columns.length,
-  state: relaxation.state,
+  state: master.state,
 });
 
-function note(proof: ProofNode, { bound, tags }: Bounded): void {
-  proof.tags = tags;
+function note(proof: CoverNode, { bound, duals }: Bounded): void {
+  proof.duals = duals;
   proof.bound = bound;
-}
-
-function capped(
-  most: readonly number[],
-  { feature, group, sense, bound }: Decisions['conditions'][number],
-  { unit }: Pick<CoverProgram<unknown>, 'unit'>,
-): readonly number[] {
-  if (feature !== unit || group === null || sense !== 'at most') return most;
-  return most.with(group, Math.min(most[group] ?? 0, bound));
-}
-
-/** Sums of tags must stay safe integers: a column may have a tag for each of its amounts. */
-function scaleFor({ rows }: Pick<CoverProgram<unknown>, 'rows'>, greatest: number): number {
-  const items = rows.reduce(
-    (sum, { bound, group }) => (group === null ? sum + Math.min(200, Math.abs(bound)) : sum),
-    8,
-  );
-  const bits = Math.floor(Math.log2(2 ** 52 / (Math.max(1, greatest) * items)));
-  return 2 ** Math.max(0, Math.min(20, bits));
 }
 
 /** The groups of which parts of units are used, with the number of their units. */

@@ -21,7 +21,7 @@ const PERTURBATION = 1e-7;
 /** Columns that were worth the most when all were looked at last; they are tried before all are looked at again. */
 const SHORT_LIST = 16;
 
-export { COLD, type Basis, type Sense, type SimplexRow, type SimplexStart } from './simplex-start.js';
+export { COLD, type SimplexBasis, type Sense, type SimplexRow, type SimplexStart } from './simplex-start.js';
 
 export class Simplex {
   readonly #rows: readonly SimplexRow[];
@@ -91,7 +91,9 @@ export class Simplex {
     return true;
   }
 
-  /** The inverse of a basis of the first rows, and of slacks in the others: [B 0; R S]⁻¹ = [B⁻¹ 0; −S R B⁻¹ S] for signs S. */
+  /**
+   * The inverse of a basis of the first rows, and of slacks in the others: [B 0; R S]⁻¹ = [B⁻¹ 0; −S R B⁻¹ S] for signs S.
+   */
   #extend(inverse: Float64Array, known: number): void {
     const size = this.#size;
     const all = this.#inverse;

@@ -1,16 +1,16 @@
-import type { Objective, Point, Program } from '../program.js';
+import type { Objective, ProgramPoint, Program } from '../program.js';
 
 /** What an engine says. Nobody believes it: points are checked in integers, and the rest is confirmed or dropped. */
-export type Claim =
+export type EngineClaim =
   /** It says that nothing is better than the point. */
-  | { readonly kind: 'optimal'; readonly point: Point }
+  | { readonly kind: 'optimal'; readonly point: ProgramPoint }
   | { readonly kind: 'infeasible' }
   /** Its time ran out, perhaps with a point in hand. */
-  | { readonly kind: 'stopped'; readonly point: Point | null }
+  | { readonly kind: 'stopped'; readonly point: ProgramPoint | null }
   /** An exception, nonsense, silence; or it was killed or cancelled. */
   | { readonly kind: 'failed'; readonly reason: string };
 
-export type Limits = {
+export type EngineLimits = {
   /** What the engine is given; one that overruns it may be killed. */
   readonly timeoutMs: number;
   readonly signal?: AbortSignal;
@@ -19,19 +19,19 @@ export type Limits = {
 /** Something that minimises integer programs of at least one column. One question at a time; further ones wait. */
 export type Engine = {
   readonly name: string;
-  solve(program: Program, objective: Objective, limits: Limits): Promise<Claim>;
+  solve(program: Program, objective: Objective, limits: EngineLimits): Promise<EngineClaim>;
   /**
    * One multiplier a row: the duals of the relaxation, or a ray that shows it infeasible. Mere hints for a bound, which
    * holds whatever they are. Null when the engine has none.
    */
-  relaxationDuals?(program: Program, objective: Objective, limits: Limits): Promise<readonly number[] | null>;
+  relaxationDuals?(program: Program, objective: Objective, limits: EngineLimits): Promise<readonly number[] | null>;
   /** Ends whatever runs; every later question is answered with `failed`. */
   close(): Promise<void>;
 };
 
 /** The part of an engine that translates and computes, blocking its thread meanwhile. It may throw. */
 export type EngineCore = {
-  solve(program: Program, objective: Objective, timeoutMs: number): Claim;
+  solve(program: Program, objective: Objective, timeoutMs: number): EngineClaim;
   relaxationDuals?(program: Program, objective: Objective, timeoutMs: number): readonly number[] | null;
 };
 

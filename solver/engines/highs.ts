@@ -4,8 +4,8 @@
  */
 import highsModule, { type Highs, type Model, type ModelData } from 'highs';
 
-import type { Claim, EngineCore } from './engine.js';
-import type { Objective, Point, Program } from '../program.js';
+import type { EngineClaim, EngineCore } from './engine.js';
+import type { Objective, ProgramPoint, Program } from '../program.js';
 
 /** Values further than this from an integer are not taken for one. HiGHS's own integrality tolerance is stricter. */
 const ROUNDING = 1e-6;
@@ -86,7 +86,7 @@ function costDivisor(objective: Objective): number {
   return divisor || 1;
 }
 
-function claimOf(highs: Highs, model: Model): Claim {
+function claimOf(highs: Highs, model: Model): EngineClaim {
   const statuses = highs.constants.modelStatus;
   const status = model.getModelStatus();
   switch (status) {
@@ -109,7 +109,7 @@ function claimOf(highs: Highs, model: Model): Claim {
 }
 
 /** The point in hand, rounded; null when there is none, or when its values are not next to integers. */
-function pointOf(highs: Highs, model: Model): Point | null {
+function pointOf(highs: Highs, model: Model): ProgramPoint | null {
   if (model.info.get('primal_solution_status') !== highs.constants.solutionStatus.feasible) return null;
   const values = [...model.getSolution().colValue];
   // Adding zero turns a negative zero into a plain one.

@@ -1,12 +1,12 @@
 /**
- * javascript-lp-solver: quick on small covering programs, and wrong on many others. It is kept to what it does best: rows of
- * one scale, no presolve, no cuts, generated names. Its time limit is looked at between nodes only, so that it belongs into
- * a worker that can be ended.
+ * javascript-lp-solver: quick on small covering programs, and wrong on many others. It is kept to what it does best: rows
+ * of one scale, no presolve, no cuts, generated names. Its time limit is looked at between nodes only, so that it belongs
+ * into a worker that can be ended.
  */
 import solverModule, { type Model, type SolveResult } from 'javascript-lp-solver';
 
-import type { Claim, EngineCore } from './engine.js';
-import type { Objective, Point, Program, Row } from '../program.js';
+import type { EngineClaim, EngineCore } from './engine.js';
+import type { Objective, ProgramPoint, Program, ProgramRow } from '../program.js';
 
 /** Values further than this from an integer are not taken for one. */
 const ROUNDING = 1e-6;
@@ -18,7 +18,7 @@ export async function load(): Promise<EngineCore> {
   return Promise.resolve({ solve });
 }
 
-function solve(program: Program, objective: Objective, timeoutMs: number): Claim {
+function solve(program: Program, objective: Objective, timeoutMs: number): EngineClaim {
   const started = performance.now();
   const result = solver.Solve(modelOf(program, objective, timeoutMs)) as SolveResult;
   return claimOf(program, result, performance.now() - started < timeoutMs);
@@ -48,7 +48,7 @@ function modelOf(program: Program, objective: Objective, timeoutMs: number): Mod
   };
 }
 
-function boundsOf({ lower, upper }: Row, scale: number): { min?: number; max?: number; equal?: number } {
+function boundsOf({ lower, upper }: ProgramRow, scale: number): { min?: number; max?: number; equal?: number } {
   if (lower !== null && lower === upper) return { equal: lower / scale };
   return {
     ...(lower === null ? {} : { min: lower / scale }),
@@ -57,7 +57,7 @@ function boundsOf({ lower, upper }: Row, scale: number): { min?: number; max?: n
 }
 
 /** x_j ≤ upper as a row, for the columns where nothing else keeps the engine below it. */
-function upperRows(program: Program, costs: readonly number[]): readonly Row[] {
+function upperRows(program: Program, costs: readonly number[]): readonly ProgramRow[] {
   const caps = program.columns.map(() => Infinity);
   const wanted = program.columns.map((_, column) => ((costs[column] ?? 0) > 0 ? 0 : Infinity));
   for (const row of program.rows) noteRow(row, caps, wanted);
@@ -68,10 +68,11 @@ function upperRows(program: Program, costs: readonly number[]): readonly Row[] {
 }
 
 /**
- * `caps`: what a row of nonnegative coefficients leaves to a column. `wanted`: more of a column that costs something is never
- * worth it once it alone fulfils every row that it helps; no number is enough where a row has coefficients of both signs.
+ * `caps`: what a row of nonnegative coefficients leaves to a column. `wanted`: more of a column that costs something is
+ * never worth it once it alone fulfils every row that it helps; no number is enough where a row has coefficients of both
+ * signs.
  */
-function noteRow(row: Row, caps: number[], wanted: number[]): void {
+function noteRow(row: ProgramRow, caps: number[], wanted: number[]): void {
   const nonnegative = row.terms.every((term) => term.coefficient >= 0);
   for (const { column, coefficient } of row.terms) {
     if (coefficient === 0) continue;
@@ -86,7 +87,7 @@ function noteRow(row: Row, caps: number[], wanted: number[]): void {
 }
 
 /** An answer that comes too late is a mere point: the engine calls what it has optimal when its time is over. */
-function claimOf(program: Program, result: SolveResult, inTime: boolean): Claim {
+function claimOf(program: Program, result: SolveResult, inTime: boolean): EngineClaim {
   if (result.bounded === false) return { kind: 'failed', reason: 'it calls a bounded program unbounded' };
   if (!result.feasible) return inTime ? { kind: 'infeasible' } : { kind: 'stopped', point: null };
   const point = pointOf(program, result);
@@ -94,7 +95,7 @@ function claimOf(program: Program, result: SolveResult, inTime: boolean): Claim 
   return point === null ? { kind: 'failed', reason: 'a value is no integer' } : { kind: 'optimal', point };
 }
 
-function pointOf(program: Program, result: SolveResult): Point | null {
+function pointOf(program: Program, result: SolveResult): ProgramPoint | null {
   // Zeros are left out of the result.
   const values = program.columns.map((_, column) => Number(result[`v${column}`] ?? 0));
   const point = values.map((value) => Math.round(value) + 0);

@@ -1,8 +1,8 @@
-import type { Claim } from './engine.js';
-import type { Point } from '../program.js';
+import type { EngineClaim } from './engine.js';
+import type { ProgramPoint } from '../program.js';
 
 /** A value of unknown origin as a claim; whatever has not a claim's shape is a failure of its engine. */
-export function readClaim(value: unknown): Claim {
+export function readClaim(value: unknown): EngineClaim {
   if (typeof value === 'object' && value !== null && 'kind' in value) {
     const point = 'point' in value ? value.point : undefined;
     if (value.kind === 'optimal' && isPoint(point)) return { kind: 'optimal', point };
@@ -17,5 +17,5 @@ export function readClaim(value: unknown): Claim {
 /** A value of unknown origin as multipliers; null when it is no list of numbers. */
 export const readMultipliers = (value: unknown): readonly number[] | null => (isPoint(value) ? value : null);
 
-const isPoint = (value: unknown): value is Point =>
+const isPoint = (value: unknown): value is ProgramPoint =>
   Array.isArray(value) && value.every((entry) => typeof entry === 'number');

@@ -1,7 +1,7 @@
 import type { Engines } from '../../solver/engines/engines.js';
-import type { Point, Program } from '../../solver/program.js';
+import type { ProgramPoint, Program } from '../../solver/program.js';
 import { atMost } from '../../solver/compact/challenge.js';
-import type { Outcome as Proven } from '../../solver/compact/outcome.js';
+import type { CompactOutcome as Proven } from '../../solver/compact/outcome.js';
 import { prove } from '../../solver/compact/prove.js';
 import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
@@ -56,7 +56,7 @@ async function searchRound(round: Round): Promise<RoundResult> {
   const model = compactProgram(question, round.supplies, detail);
   const settled = new Map<Criterion, number>();
   let { program } = model;
-  let point: Point | null = null;
+  let point: ProgramPoint | null = null;
   let feeds: readonly Feed[] = [];
   for (const [index, step] of stepsOf(model, question).entries()) {
     const bound = index === 0 ? round.bounds.get(step.objective.name) : undefined;
@@ -82,7 +82,7 @@ async function searchRound(round: Round): Promise<RoundResult> {
   };
 }
 
-type Start = { readonly effort: Asking; readonly point: Point | null; readonly bound: number | undefined };
+type Start = { readonly effort: Asking; readonly point: ProgramPoint | null; readonly bound: number | undefined };
 
 function proveStep(program: Program, step: Step, { effort, point, bound }: Start): Promise<Proven> {
   const tier = step.tiers[0]?.tier ?? null;

@@ -1,4 +1,4 @@
-import type { CoverColumn, PriceRequest, Priced } from '../../solver/cover/program.js';
+import type { CoverColumn, PricingRequest, PricingAnswer } from '../../solver/cover/program.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
 import type { Carrier } from '../loadout/best-loadout.js';
@@ -12,12 +12,12 @@ import { onePrice, type Builder } from './loadout-rows.js';
 
 /** The best loadouts of a group under the program's tags. */
 export function priced(
-  { group, tags, scale, floor, effort }: PriceRequest,
+  { group, duals: tags, scale, floor, effort }: PricingRequest,
   groups: readonly Group[],
   builder: Builder,
   counts: readonly number[],
   carriers: (uses: SupplyUses) => Carrier,
-): Priced<Loadout> {
+): PricingAnswer<Loadout> {
   const asked = groups[group];
   if (asked === undefined) return { bound: 0, columns: [] };
   const { unitCost, ...prices } = pricesOf(asked, tags, scale, builder);

@@ -1,4 +1,4 @@
-import type { Column, Program, Row, Term } from '../../solver/program.js';
+import type { ProgramColumn, Program, ProgramRow, LinearTerm } from '../../solver/program.js';
 
 /** A sum of columns while it is being written; several shares of one column are added up. */
 export class Sum {
@@ -21,15 +21,15 @@ export class Sum {
   }
 
   /** The sum as terms. @throws RangeError when a coefficient is not a safe integer. */
-  terms(): readonly Term[] {
+  terms(): readonly LinearTerm[] {
     return this.shares.map(([column, coefficient]) => ({ column, coefficient: safe(coefficient) }));
   }
 }
 
 /** Collects the columns and rows of an integer program. */
 export class ProgramBuilder {
-  readonly #columns: Column[] = [];
-  readonly #rows: Row[] = [];
+  readonly #columns: ProgramColumn[] = [];
+  readonly #rows: ProgramRow[] = [];
 
   /** A new integer column from 0 to `upper`. @returns its index. */
   column(name: string, upper: number): number {
@@ -64,7 +64,7 @@ export class ProgramBuilder {
  * A row whose numbers are safe integers. One that is still too large is relaxed: its coefficients are rounded down and
  * its bound up. That is sound, for whoever reads a point checks every current and every total once more, exactly.
  */
-function safeRow(name: string, shares: readonly (readonly [number, bigint])[], upper: bigint): Row {
+function safeRow(name: string, shares: readonly (readonly [number, bigint])[], upper: bigint): ProgramRow {
   const largest = shares.reduce((most, [, c]) => (c > most ? c : -c > most ? -c : most), upper < 0n ? -upper : upper);
   const shrink = largest / BigInt(2 ** 40) + 1n;
   const exact = largest <= BigInt(2 ** 50);

@@ -1,6 +1,6 @@
-import type { Proof as CoverProof } from '../../solver/cover/search.js';
-import type { Condition } from '../../solver/cover/program.js';
-import type { ProofNode as CoverNode } from '../../solver/cover/tree.js';
+import type { CoverProof } from '../../solver/cover/search.js';
+import type { BranchingConstraint } from '../../solver/cover/program.js';
+import type { CoverNode } from '../../solver/cover/tree.js';
 import type { PartId, PedalId } from '../domain/quantities.js';
 import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTier } from '../domain/proof.js';
 import type { Digit, Fold } from './fold.js';
@@ -28,7 +28,7 @@ function proofTier({ tier, unit, weight }: Digit): ProofTier {
 /** Whether any tag of the tree is on something that is limited: units, leads, money, or pedals that may be left out. */
 export function countsLimits(node: CoverNode, program: LoadoutProgram): boolean {
   const isLimit = ({ kind }: RowMeaning): boolean => kind !== 'pedals' && kind !== 'leads' && kind !== 'earlier';
-  const here = program.meanings.some((meaning, row) => isLimit(meaning) && (node.tags?.rows[row] ?? 0) !== 0);
+  const here = program.meanings.some((meaning, row) => isLimit(meaning) && (node.duals?.rows[row] ?? 0) !== 0);
   return here || (node.branch ?? []).some((child) => countsLimits(child.node, program));
 }
 
@@ -45,15 +45,19 @@ function apartOf({ groups }: LoadoutProgram): Pick<ProofStep, 'apart'> {
 
 const sourceOf = (owned: boolean): 'owned' | 'bought' => (owned ? 'owned' : 'bought');
 
-function nodeOf(node: CoverNode, path: readonly Condition[], terms: Terms): ProofNode {
+function nodeOf(node: CoverNode, path: readonly BranchingConstraint[], terms: Terms): ProofNode {
   return {
-    ...(node.tags === null ? {} : { tags: tagsOf(node.tags.rows, node.tags.conditions, path, terms) }),
+    ...(node.duals === null ? {} : { tags: tagsOf(node.duals.rows, node.duals.conditions, path, terms) }),
     ...(node.branch === null ? {} : { branch: branchOf(node.branch, path, terms) }),
   };
 }
 
-function branchOf(branch: NonNullable<CoverNode['branch']>, path: readonly Condition[], terms: Terms): ProofBranch {
-  const side = (sense: Condition['sense']): { most: number; node: ProofNode; count: ProofCount } => {
+function branchOf(
+  branch: NonNullable<CoverNode['branch']>,
+  path: readonly BranchingConstraint[],
+  terms: Terms,
+): ProofBranch {
+  const side = (sense: BranchingConstraint['sense']): { most: number; node: ProofNode; count: ProofCount } => {
     const child = branch.find(({ condition }) => condition.sense === sense);
     if (child === undefined) throw new Error(`a case distinction without its "${sense}" side`);
     const { condition } = child;
@@ -68,7 +72,7 @@ function branchOf(branch: NonNullable<CoverNode['branch']>, path: readonly Condi
   return { ...fewer.count, most: fewer.most, fewer: fewer.node, more: more.node };
 }
 
-function countOf({ feature, group }: Condition, { question, program }: Terms): ProofCount {
+function countOf({ feature, group }: BranchingConstraint, { question, program }: Terms): ProofCount {
   const { features, groups } = program;
   const where = group === null ? undefined : groups[group];
   const place = {
@@ -92,7 +96,12 @@ const partsOf = (kind: number, { bench }: Question): readonly PartId[] => [
  * Tags by what they belong to. Those of limits on the units of one group are left out: whoever checks counts a group's
  * loss at most so often, which is as good.
  */
-function tagsOf(rows: Float64Array, conditions: Float64Array, path: readonly Condition[], terms: Terms): ProofTags {
+function tagsOf(
+  rows: Float64Array,
+  conditions: Float64Array,
+  path: readonly BranchingConstraint[],
+  terms: Terms,
+): ProofTags {
   const { question, program } = terms;
   const { meanings, features } = program;
   const tagged = <Kind extends RowMeaning['kind']>(kind: Kind) =>

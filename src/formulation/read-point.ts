@@ -1,4 +1,4 @@
-import type { Point } from '../../solver/program.js';
+import type { ProgramPoint } from '../../solver/program.js';
 import type { Feed } from '../domain/plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import { packChains } from '../loadout/chain-packing.js';
@@ -23,7 +23,7 @@ export type Reading =
   | { readonly kind: 'unreadable' };
 
 /** Deals a checked point out to units and outputs, exactly, and names what was counted. */
-export function readPoint(model: Model, point: Point, question: Question): Reading {
+export function readPoint(model: Model, point: ProgramPoint, question: Question): Reading {
   const found: Coarseness[] = [];
   const units: LoadedUnit[] = [];
   let readable = true;
@@ -41,7 +41,7 @@ type BlockReading =
   | { readonly kind: 'units'; readonly units: readonly LoadedUnit[] }
   | { readonly kind: 'stuck'; readonly found: readonly Coarseness[] };
 
-function readBlock(block: Block, point: Point, bench: Bench): BlockReading {
+function readBlock(block: Block, point: ProgramPoint, bench: Bench): BlockReading {
   const modes = block.counts.flatMap(({ mode, column }) => repeated(mode, at(point, column)));
   if (modes.length === 0) return { kind: 'units', units: [] };
   const found: Coarseness[] = [];
@@ -82,7 +82,7 @@ function readBlock(block: Block, point: Point, bench: Bench): BlockReading {
 }
 
 /** Whether fewer pedals stay where they are today than the point says: it may have dealt them to the wrong chains. */
-function keepsLess(contents: readonly Hung[], { uses, kept }: Block, point: Point, bench: Bench): boolean {
+function keepsLess(contents: readonly Hung[], { uses, kept }: Block, point: ProgramPoint, bench: Bench): boolean {
   if (uses.unit === null) return false;
   const claimed = kept.reduce((sum, { column }) => sum + at(point, column), 0);
   const numbered = contents.map((hung) => {
@@ -96,14 +96,14 @@ function keepsLess(contents: readonly Hung[], { uses, kept }: Block, point: Poin
   return keptCount({ supply: uses.supply, unit: uses.unit, contents: numbered }) < claimed;
 }
 
-const pooledChains = ({ chains }: Block, point: Point): readonly Coarseness[] =>
+const pooledChains = ({ chains }: Block, point: ProgramPoint): readonly Coarseness[] =>
   chains
     .filter((columns) => !columns.single && chainCount(columns, point) > 0)
     .map((columns) => ({ kind: 'chains', key: columns.key, count: chainCount(columns, point) }));
 
 type Chain = { readonly lead: number; readonly places: readonly ChainPlace[] };
 
-function readChains(columns: ChainColumns, point: Point, bench: Bench): readonly Chain[] | null {
+function readChains(columns: ChainColumns, point: ProgramPoint, bench: Bench): readonly Chain[] | null {
   const leads = columns.leads.flatMap((lead) => repeated(lead, at(point, lead.column)));
   const places = columns.places.flatMap(({ place, column }) => repeated(place, at(point, column)));
   if (leads.length === 0 && places.length === 0) return [];
@@ -113,7 +113,7 @@ function readChains(columns: ChainColumns, point: Point, bench: Bench): readonly
   return packed === null ? null : leads.map(({ kind }, index) => ({ lead: kind, places: packed[index] ?? [] }));
 }
 
-const chainCount = (columns: ChainColumns, point: Point): number =>
+const chainCount = (columns: ChainColumns, point: ProgramPoint): number =>
   columns.leads.reduce((sum, { column }) => sum + at(point, column), 0);
 
 function chainItem(block: Block, { pool }: ChainColumns, places: readonly ChainPlace[], bench: Bench): Item {
@@ -128,6 +128,6 @@ function soleCount(mode: Item['mode'], uses: readonly (SoloUse | ChainPlace)[], 
   return mode === null ? 0 : uses.filter(({ pedal }) => fillsSole(mode, likeOf(pedal, bench))).length;
 }
 
-const at = (point: Point, column: number): number => point[column] ?? 0;
+const at = (point: ProgramPoint, column: number): number => point[column] ?? 0;
 
 const repeated = <Value>(value: Value, times: number): readonly Value[] => Array.from({ length: times }, () => value);

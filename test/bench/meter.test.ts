@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 
 import { Meter } from '../../bench/meter.js';
-import type { Claim, Engine } from '../../solver/engines/engine.js';
+import type { EngineClaim, Engine } from '../../solver/engines/engine.js';
 import type { Objective, Program } from '../../solver/program.js';
 
 const program: Program = { columns: [{ name: 'only', upper: 1 }], rows: [] };
@@ -9,14 +9,14 @@ const objective: Objective = { name: 'nothing', terms: [], constant: 0 };
 const limits = { timeoutMs: 1000 };
 
 /** An engine that answers when it is told to, the first question first. */
-function patientEngine(): { engine: Engine; answerNext: (claim: Claim) => void; fail: () => void } {
-  const waiting: { resolve: (claim: Claim) => void; reject: (error: Error) => void }[] = [];
+function patientEngine(): { engine: Engine; answerNext: (claim: EngineClaim) => void; fail: () => void } {
+  const waiting: { resolve: (claim: EngineClaim) => void; reject: (error: Error) => void }[] = [];
   const engine: Engine = {
     name: 'patient',
     solve: async () => new Promise((resolve, reject) => waiting.push({ resolve, reject })),
     close: async () => Promise.resolve(),
   };
-  const answerNext = (claim: Claim): void => waiting.shift()?.resolve(claim);
+  const answerNext = (claim: EngineClaim): void => waiting.shift()?.resolve(claim);
   return { engine, answerNext, fail: () => waiting.shift()?.reject(new Error('broken')) };
 }
 

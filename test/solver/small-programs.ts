@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 
 import type { Engine } from '../../solver/engines/engine.js';
-import type { Objective, Point, Program, Row, Term } from '../../solver/program.js';
+import type { Objective, ProgramPoint, Program, ProgramRow, LinearTerm } from '../../solver/program.js';
 
 /** A program whose points can all be looked at one by one. */
 export type SmallProgram = { readonly program: Program; readonly objective: Objective };
 
 const rowKinds = ['cover', 'knapsack', 'equation', 'range', 'mixed'] as const;
 
-const termsOf = (coefficients: readonly number[]): readonly Term[] =>
+const termsOf = (coefficients: readonly number[]): readonly LinearTerm[] =>
   coefficients.flatMap((coefficient, column) => (coefficient === 0 ? [] : [{ column, coefficient }]));
 
-const row = (columns: number): fc.Arbitrary<Row> =>
+const row = (columns: number): fc.Arbitrary<ProgramRow> =>
   fc
     .record({
       kind: fc.constantFrom(...rowKinds),
@@ -52,7 +52,7 @@ export const smallProgram: fc.Arbitrary<SmallProgram> = fc.integer({ min: 1, max
     })),
 );
 
-const knottyRow = (uppers: readonly number[]): fc.Arbitrary<Row> =>
+const knottyRow = (uppers: readonly number[]): fc.Arbitrary<ProgramRow> =>
   fc
     .record({
       kind: fc.constantFrom('cover', 'cover', 'knapsack', 'equation'),
@@ -89,8 +89,8 @@ export const objectiveFor = (program: Program): fc.Arbitrary<Objective> =>
     .map((costs) => ({ name: 'other', terms: termsOf(costs), constant: 0 }));
 
 /** Every point within the columns' bounds. */
-export function pointsOf(program: Program): readonly Point[] {
-  return program.columns.reduce<readonly Point[]>(
+export function pointsOf(program: Program): readonly ProgramPoint[] {
+  return program.columns.reduce<readonly ProgramPoint[]>(
     (points, { upper }) =>
       points.flatMap((point) => Array.from({ length: upper + 1 }, (_, value) => [...point, value])),
     [[]],
@@ -98,18 +98,19 @@ export function pointsOf(program: Program): readonly Point[] {
 }
 
 /** Σ coefficient · value, in plain numbers: small ones only. */
-export const sum = (terms: readonly Term[], point: Point): number =>
+export const sum = (terms: readonly LinearTerm[], point: ProgramPoint): number =>
   terms.reduce((total, { column, coefficient }) => total + coefficient * (point[column] ?? Number.NaN), 0);
 
-export const worth = (objective: Objective, point: Point): number => objective.constant + sum(objective.terms, point);
+export const worth = (objective: Objective, point: ProgramPoint): number =>
+  objective.constant + sum(objective.terms, point);
 
-export const isSolution = (program: Program, point: Point): boolean =>
+export const isSolution = (program: Program, point: ProgramPoint): boolean =>
   program.rows.every(({ terms, lower, upper }) => {
     const activity = sum(terms, point);
     return (lower === null || activity >= lower) && (upper === null || activity <= upper);
   });
 
-export const solutionsOf = (program: Program): readonly Point[] =>
+export const solutionsOf = (program: Program): readonly ProgramPoint[] =>
   pointsOf(program).filter((point) => isSolution(program, point));
 
 /** The least value among all solutions; null when there is none. */

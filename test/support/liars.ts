@@ -1,6 +1,6 @@
 /** Engines that are wrong in every way that one can be wrong, for use in place of an honest one. */
-import type { Claim, Engine } from '../../solver/engines/engine.js';
-import type { Objective, Point, Program } from '../../solver/program.js';
+import type { EngineClaim, Engine } from '../../solver/engines/engine.js';
+import type { Objective, ProgramPoint, Program } from '../../solver/program.js';
 
 type Solve = Engine['solve'];
 
@@ -12,14 +12,14 @@ const withSolve =
   (honest) => ({ ...honest, name, solve: solve(honest) });
 
 /** Changes what the honest engine says; other claims than the one it changes stay true. */
-const changing = (name: string, change: (claim: Claim, program: Program) => unknown): Liar =>
+const changing = (name: string, change: (claim: EngineClaim, program: Program) => unknown): Liar =>
   withSolve(
     name,
     (honest) => async (program, objective, limits) =>
-      change(await honest.solve(program, objective, limits), program) as Claim,
+      change(await honest.solve(program, objective, limits), program) as EngineClaim,
   );
 
-const changingPoints = (name: string, change: (point: Point, program: Program) => readonly unknown[]): Liar =>
+const changingPoints = (name: string, change: (point: ProgramPoint, program: Program) => readonly unknown[]): Liar =>
   changing(name, (claim, program) =>
     claim.kind === 'optimal' ? { kind: 'optimal', point: change(claim.point, program) } : claim,
   );

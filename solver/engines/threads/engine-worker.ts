@@ -3,7 +3,7 @@ import { parentPort, workerData } from 'node:worker_threads';
 
 import type { EngineModule } from '../engine.js';
 import { LEAVE } from './end-thread.js';
-import { READY, type Answer, type Question } from './worker-protocol.js';
+import { READY, type WorkerAnswer, type WorkerQuestion } from './worker-protocol.js';
 
 if (parentPort === null) throw new Error('the engine worker must be started as a worker');
 const port = parentPort;
@@ -13,13 +13,13 @@ process.stdout.write = process.stderr.write = () => true;
 const { load } = (await import(String(workerData))) as EngineModule;
 const core = await load();
 
-port.on('message', (message: Question | typeof LEAVE) => {
+port.on('message', (message: WorkerQuestion | typeof LEAVE) => {
   if (message === LEAVE) port.close();
-  else port.postMessage({ id: message.id, value: answerTo(message) } satisfies Answer);
+  else port.postMessage({ id: message.id, value: answerTo(message) } satisfies WorkerAnswer);
 });
 port.postMessage(READY);
 
-function answerTo({ task, program, objective, timeoutMs }: Question): unknown {
+function answerTo({ task, program, objective, timeoutMs }: WorkerQuestion): unknown {
   switch (task) {
     case 'solve':
       return core.solve(program, objective, timeoutMs);

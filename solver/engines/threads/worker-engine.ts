@@ -1,15 +1,15 @@
 /**
  * An engine in a thread of its own, because that is the only sure way to stop one. The thread is started with the first
- * question, kept for the next ones, and ended when an answer is overdue, when the asker cancels or after an exception: by force
- * only where it is at work.
+ * question, kept for the next ones, and ended when an answer is overdue, when the asker cancels or after an exception: by
+ * force only where it is at work.
  */
 import { Worker } from 'node:worker_threads';
 
-import type { Claim, Engine, Limits } from '../engine.js';
+import type { EngineClaim, Engine, EngineLimits } from '../engine.js';
 import type { Objective, Program } from '../../program.js';
 import { readClaim, readMultipliers } from '../read-claim.js';
 import { leave } from './end-thread.js';
-import { READY, type Answer, type Question } from './worker-protocol.js';
+import { READY, type WorkerAnswer, type WorkerQuestion } from './worker-protocol.js';
 
 export type WorkerEngineSettings = {
   readonly name: string;
@@ -24,14 +24,14 @@ export type WorkerEngineSettings = {
 /** The engine of that module; costs nothing until it is asked. An idle thread does not keep the process alive. */
 export function workerEngine(settings: WorkerEngineSettings): Engine {
   const thread = new EngineThread(settings);
-  const ask = async (task: Question['task'], program: Program, objective: Objective, limits: Limits) =>
+  const ask = async (task: WorkerQuestion['task'], program: Program, objective: Objective, limits: EngineLimits) =>
     thread.ask({ task, program, objective, timeoutMs: limits.timeoutMs }, limits.signal);
   return {
     name: settings.name,
     solve: async (program, objective, limits) => readClaim(await ask('solve', program, objective, limits)),
     ...(settings.givesDuals
       ? {
-          relaxationDuals: async (program: Program, objective: Objective, limits: Limits) =>
+          relaxationDuals: async (program: Program, objective: Objective, limits: EngineLimits) =>
             readMultipliers(await ask('relaxationDuals', program, objective, limits)),
         }
       : {}),
@@ -42,10 +42,10 @@ export function workerEngine(settings: WorkerEngineSettings): Engine {
 /** The compiled worker: a thread reads JavaScript only, also when the code that starts it runs as TypeScript. */
 const workerFile = (): URL => new URL(import.meta.resolve('#engine-worker'));
 
-const failed = (reason: string): Claim => ({ kind: 'failed', reason });
+const failed = (reason: string): EngineClaim => ({ kind: 'failed', reason });
 
 /** A question that is asked as soon as the thread is ready, and answered once. */
-type Pending = { readonly question: Question; readonly settle: (value: unknown) => void; isAsked: boolean };
+type Pending = { readonly question: WorkerQuestion; readonly settle: (value: unknown) => void; isAsked: boolean };
 
 class EngineThread {
   private readonly settings: WorkerEngineSettings;
@@ -63,7 +63,7 @@ class EngineThread {
     this.settings = settings;
   }
 
-  async ask(question: Omit<Question, 'id'>, signal: AbortSignal | undefined): Promise<unknown> {
+  async ask(question: Omit<WorkerQuestion, 'id'>, signal: AbortSignal | undefined): Promise<unknown> {
     const answer = this.free.then(async () => this.askNow(question, signal));
     this.free = answer.catch(() => undefined);
     return answer;
@@ -75,7 +75,7 @@ class EngineThread {
     await this.gone;
   }
 
-  private async askNow(question: Omit<Question, 'id'>, signal: AbortSignal | undefined): Promise<unknown> {
+  private async askNow(question: Omit<WorkerQuestion, 'id'>, signal: AbortSignal | undefined): Promise<unknown> {
     if (this.closed) return failed('the engine is closed');
     if (signal?.aborted) return failed('cancelled');
     const overdueMs = question.timeoutMs + this.settings.graceMs;
@@ -120,7 +120,7 @@ class EngineThread {
     const lost = (error: unknown): void => {
       if (this.worker === worker) this.end(String(error));
     };
-    worker.on('message', (message: Answer | typeof READY) => {
+    worker.on('message', (message: WorkerAnswer | typeof READY) => {
       if (this.worker !== worker) return;
       if (message === READY) {
         this.isReady = true;

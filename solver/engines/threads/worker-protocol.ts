@@ -1,7 +1,7 @@
 import type { Objective, Program } from '../../program.js';
 
 /** What the main thread asks an engine's thread, once that is ready. */
-export type Question = {
+export type WorkerQuestion = {
   readonly id: number;
   readonly task: 'solve' | 'relaxationDuals';
   readonly program: Program;
@@ -13,4 +13,4 @@ export type Question = {
 export const READY = 'ready';
 
 /** What comes back; the value is whatever the engine says and is not to be relied on. */
-export type Answer = { readonly id: number; readonly value: unknown };
+export type WorkerAnswer = { readonly id: number; readonly value: unknown };

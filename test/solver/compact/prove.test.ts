@@ -5,10 +5,10 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { Engine } from '../../../solver/engines/engine.js';
 import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
 import { startEngines } from '../../../solver/engines/threads/start-engines.js';
-import type { Outcome } from '../../../solver/compact/outcome.js';
+import type { CompactOutcome } from '../../../solver/compact/outcome.js';
 import type { Objective, Program } from '../../../solver/program.js';
 import { prove } from '../../../solver/compact/prove.js';
-import type { Progress } from '../../../solver/compact/standing.js';
+import type { CompactProgress } from '../../../solver/compact/standing.js';
 import { liars, silent, silentAboutDuals } from '../../support/liars.js';
 import {
   isSolution,
@@ -30,7 +30,7 @@ const anyProgram = fc.oneof({ arbitrary: smallProgram, weight: 1 }, { arbitrary:
 const proofs = new Map<string, number>();
 
 /** Right, or stopped with what is in hand: a true solution of that value and a true bound. Returns the kind. */
-function expectSound(outcome: Outcome, small: SmallProgram): Outcome['kind'] {
+function expectSound(outcome: CompactOutcome, small: SmallProgram): CompactOutcome['kind'] {
   const least = leastValue(small);
   if (outcome.kind !== 'stopped') proofs.set(outcome.proof.kind, (proofs.get(outcome.proof.kind) ?? 0) + 1);
   if (outcome.kind === 'infeasible') {
@@ -255,8 +255,8 @@ describe('the ends of a search', () => {
   });
 
   test('progress is told as it is made', async () => {
-    const told: Progress[] = [];
-    const onProgress = (progress: Progress) => told.push(progress);
+    const told: CompactProgress[] = [];
+    const onProgress = (progress: CompactProgress) => told.push(progress);
     await prove(program, objective, { engines: honest, remainingMs: plenty, known: [9], onProgress });
     expect(told[0]).toEqual({ value: 91, bound: 1 });
     expect(told.at(-1)).toEqual({ value: 41, bound: 41 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 
-import { Standing, type Progress } from '../../../solver/compact/standing.js';
+import { Standing, type CompactProgress } from '../../../solver/compact/standing.js';
 
 const program = {
   columns: [{ name: 'x', upper: 9 }],
@@ -9,7 +9,7 @@ const program = {
 const objective = { name: 'cost', terms: [{ column: 0, coefficient: 10 }], constant: 1 };
 
 test('only solutions are taken, only better ones are kept, and all progress is told', () => {
-  const told: Progress[] = [];
+  const told: CompactProgress[] = [];
   const standing = new Standing(program, objective, (progress) => told.push(progress));
   expect(standing.offer([2])).toBeNull();
   expect(standing.offer([3.5])).toBeNull();

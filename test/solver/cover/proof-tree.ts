@@ -1,15 +1,15 @@
-import type { Condition, CoverProgram } from '../../../solver/cover/program.js';
-import type { ProofNode } from '../../../solver/cover/tree.js';
+import type { BranchingConstraint, CoverProgram } from '../../../solver/cover/program.js';
+import type { CoverNode } from '../../../solver/cover/tree.js';
 import type { Column } from './small-covers.js';
 
 type Listed = { readonly program: CoverProgram<number>; readonly columns: readonly Column[] };
-type Place = { readonly conditions: readonly Condition[]; readonly caps: readonly number[] };
+type Place = { readonly conditions: readonly BranchingConstraint[]; readonly caps: readonly number[] };
 
 /**
  * Whether the tree proves that no solution costs less than `value`: every leaf's bound is worked out anew over all listed
  * columns, in big integers; on the way down groups are capped where a column more would cost too much.
  */
-export function proves(listed: Listed, tree: ProofNode, scale: number, value: number): boolean {
+export function proves(listed: Listed, tree: CoverNode, scale: number, value: number): boolean {
   const enough = BigInt(scale) * BigInt(value - 1);
   const caps = listed.program.groups.map(({ most }) => most);
   return closes(listed, tree, { conditions: [], caps }, { scale: BigInt(scale), enough });
@@ -17,8 +17,8 @@ export function proves(listed: Listed, tree: ProofNode, scale: number, value: nu
 
 type Terms = { readonly scale: bigint; readonly enough: bigint };
 
-function closes(listed: Listed, node: ProofNode, place: Place, terms: Terms): boolean {
-  const weighed = node.tags === null ? null : weigh(listed, node.tags, place, terms);
+function closes(listed: Listed, node: CoverNode, place: Place, terms: Terms): boolean {
+  const weighed = node.duals === null ? null : weigh(listed, node.duals, place, terms);
   if (weighed !== null && weighed.bound > terms.enough) return true;
   if (node.branch === null) return false;
   const [one, two] = node.branch;
@@ -35,7 +35,7 @@ function closes(listed: Listed, node: ProofNode, place: Place, terms: Terms): bo
 }
 
 /** One of both holds for every solution: at most so much, or at least one more. */
-const areOpposite = (one: Condition, two: Condition): boolean =>
+const areOpposite = (one: BranchingConstraint, two: BranchingConstraint): boolean =>
   one.feature === two.feature &&
   one.group === two.group &&
   one.sense === 'at most' &&
@@ -46,23 +46,24 @@ type Weighed = { readonly bound: bigint; readonly surcharges: readonly (bigint |
 
 function weigh(
   { program, columns }: Listed,
-  tags: ProofNodeTags,
+  duals: ProofNodeTags,
   { conditions, caps }: Place,
   { scale }: Terms,
 ): Weighed {
   const rows = [...program.rows, ...conditions];
-  const tagOf = (row: number): bigint =>
-    BigInt((row < program.rows.length ? tags.rows[row] : tags.conditions[row - program.rows.length]) ?? NaN);
+  const dualOf = (row: number): bigint =>
+    BigInt((row < program.rows.length ? duals.rows[row] : duals.conditions[row - program.rows.length]) ?? NaN);
   let bound = 0n;
   for (const [row, { sense, bound: right, feature, group }] of rows.entries()) {
-    const tag = tagOf(row);
-    if (sense === 'at least' ? tag < 0n : sense === 'at most' && tag > 0n) throw new Error('a tag has the wrong sign');
+    const dual = dualOf(row);
+    if (sense === 'at least' ? dual < 0n : sense === 'at most' && dual > 0n)
+      throw new Error('a dual has the wrong sign');
     const counts = feature === program.unit && group !== null && sense === 'at most';
-    bound += tag * BigInt(counts ? Math.min(right, caps[group] ?? right) : right);
+    bound += dual * BigInt(counts ? Math.min(right, caps[group] ?? right) : right);
   }
   for (const { cost, entries, most } of program.fixed) {
     const reduced = entries.reduce(
-      (sum, each) => sum - BigInt(each.coefficient) * tagOf(each.row),
+      (sum, each) => sum - BigInt(each.coefficient) * dualOf(each.row),
       scale * BigInt(cost),
     );
     if (reduced < 0n) bound += BigInt(most) * reduced;
@@ -75,7 +76,7 @@ function weigh(
           (sum, row, index) => {
             if (row.group !== null && row.group !== group) return sum;
             const amount = amounts.find(([feature]) => feature === row.feature)?.[1] ?? 0;
-            return sum - BigInt(amount) * tagOf(index);
+            return sum - BigInt(amount) * dualOf(index);
           },
           scale * BigInt(cost),
         ),
@@ -87,7 +88,7 @@ function weigh(
   return { bound, surcharges };
 }
 
-type ProofNodeTags = NonNullable<ProofNode['tags']>;
+type ProofNodeTags = NonNullable<CoverNode['duals']>;
 
 const tightened = (caps: readonly number[], { bound, surcharges }: Weighed, { enough }: Terms): readonly number[] =>
   caps.map((cap, group) => {
@@ -99,7 +100,7 @@ const tightened = (caps: readonly number[], { bound, surcharges }: Weighed, { en
 
 const capped = (
   caps: readonly number[],
-  { feature, group, sense, bound }: Condition,
+  { feature, group, sense, bound }: BranchingConstraint,
   { unit }: { readonly unit: number },
 ) =>
   feature === unit && group !== null && sense === 'at most'

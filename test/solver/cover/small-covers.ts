@@ -7,7 +7,7 @@ import type {
   CoverProgram,
   CoverRow,
   FixedColumn,
-  PriceRequest,
+  PricingRequest,
 } from '../../../solver/cover/program.js';
 
 export type Column = CoverColumn<number>;
@@ -126,12 +126,12 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
   };
 }
 
-/** What a column is worth under the tags. */
-export const worthOf = ({ cost, amounts }: Column, { tags, scale }: Pick<PriceRequest, 'tags' | 'scale'>): number =>
-  amounts.reduce((sum, [feature, amount]) => sum + amount * (tags[feature] ?? 0), -scale * cost);
+/** What a column is worth under the duals. */
+export const worthOf = ({ cost, amounts }: Column, { duals, scale }: Pick<PricingRequest, 'duals' | 'scale'>): number =>
+  amounts.reduce((sum, [feature, amount]) => sum + amount * (duals[feature] ?? 0), -scale * cost);
 
 /** The best listed column of the group, if it is worth more than the floor, and exactly what the best is worth. */
-export function exactPrice(columns: readonly Column[], request: PriceRequest) {
+export function exactPrice(columns: readonly Column[], request: PricingRequest) {
   let best: { readonly column: Column; readonly worth: number } | null = null;
   for (const column of columns) {
     const worth = worthOf(column, request);

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 
 import type { EngineCore } from '../../../solver/engines/engine.js';
-import type { Objective, Program, Row } from '../../../solver/program.js';
+import type { Objective, Program, ProgramRow } from '../../../solver/program.js';
 import { isSolution, worth } from '../small-programs.js';
 
 type Case = {
@@ -14,7 +14,7 @@ type Case = {
 };
 
 const column = (upper: number, index: number) => ({ name: `column ${index}`, upper });
-const rowOf = (coefficients: readonly number[], lower: number | null, upper: number | null): Row => ({
+const rowOf = (coefficients: readonly number[], lower: number | null, upper: number | null): ProgramRow => ({
   name: 'row',
   terms: coefficients.map((coefficient, index) => ({ column: index, coefficient })),
   lower,

@@ -163,7 +163,7 @@ describe('the price of a column', () => {
           return worth(amountsOf(taken, price, features, steps), cost, tags, scale);
         };
         for (const [index, group] of groups.entries()) {
-          const { bound, columns } = cover.price({ group: index, tags, scale, floor, effort: 'exact' });
+          const { bound, columns } = cover.price({ group: index, duals: tags, scale, floor, effort: 'exact' });
           for (const column of columns) {
             const taken = takenBy(column.content, question);
             expect(column.group).toBe(index);

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import type { Row } from '../../../solver/program.js';
+import type { ProgramRow } from '../../../solver/program.js';
 import { ProgramBuilder, Sum } from '../../../src/formulation/program-builder.js';
 
 const sumOf = (...coefficients: readonly (number | bigint)[]): Sum =>
   coefficients.reduce<Sum>((sum, coefficient, column) => sum.add(column, coefficient), new Sum());
 
-function atMost(sum: Sum, upper: number | bigint): Row | undefined {
+function atMost(sum: Sum, upper: number | bigint): ProgramRow | undefined {
   const builder = new ProgramBuilder();
   builder.atMost('row', sum, upper);
   return builder.build().rows[0];

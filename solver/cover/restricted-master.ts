@@ -1,27 +1,27 @@
 import { amountOf, type ColumnPool } from './column-pool.js';
 import { boundOfRow, type Decisions } from './decisions.js';
-import type { Condition, CoverColumn, CoverProgram } from './program.js';
+import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
 import { Simplex, type SimplexRow, type SimplexStart } from './simplex.js';
 import type { SparseColumn } from './sparse-columns.js';
-import { affordable, type Tags } from './tags.js';
+import { affordable, type DualPrices } from './dual-prices.js';
 
-/** Where a relaxation begins: columns of the pool that may matter, and a state in the names of `Relaxation.state`. */
-export type Start = {
+/** Where a restricted master begins: columns of the pool that may matter, and a state in the names of its `state`. */
+export type MasterStart = {
   readonly columns: readonly number[];
   /** The pool's later columns, from this one on, may matter, too. */
   readonly since: number;
   readonly state: SimplexStart;
 };
 
-/** The relaxation at one node: its rows, and the columns of the pool that may matter there. */
-export class Relaxation<Content> {
+/** The restricted master at one node: the relaxation's rows, with those columns of the pool only that may matter there. */
+export class RestrictedMaster<Content> {
   readonly #program: CoverProgram<Content>;
   readonly #pool: ColumnPool<Content>;
   readonly #decisions: Decisions;
   readonly #conditionsOf: (group: number) => readonly (readonly [row: number, feature: number])[];
   readonly #simplex: Simplex;
   readonly #elastic: number;
-  /** The columns of the pool that are in the relaxation, and where. */
+  /** The columns of the pool that are in it, and where. */
   readonly #columns: number[] = [];
   readonly #places = new Map<number, number>();
   #seen: number;
@@ -31,7 +31,7 @@ export class Relaxation<Content> {
     pool: ColumnPool<Content>,
     decisions: Decisions,
     elastic: number,
-    start: Start,
+    start: MasterStart,
   ) {
     this.#program = program;
     this.#pool = pool;
@@ -155,25 +155,25 @@ export class Relaxation<Content> {
    * The duals as integers, rounded down so that no column of the basis is worth more than it costs. Rows that bind one
    * way only keep their sign.
    */
-  tags(scale: number): Tags {
-    const { duals } = this.#simplex;
+  duals(scale: number): DualPrices {
+    const { duals: fractional } = this.#simplex;
     const all = [...this.#program.rows, ...this.#decisions.conditions];
     const rounded = Float64Array.from(all, ({ sense }, row) => {
-      const tag = Math.floor((duals[row] ?? 0) * scale + 1e-4);
-      if (sense === 'equal') return tag;
-      return sense === 'at least' ? Math.max(0, tag) : Math.min(0, tag);
+      const dual = Math.floor((fractional[row] ?? 0) * scale + 1e-4);
+      if (sense === 'equal') return dual;
+      return sense === 'at least' ? Math.max(0, dual) : Math.min(0, dual);
     });
     const { length } = this.#program.rows;
-    const tags = { rows: rounded.slice(0, length), conditions: rounded.slice(length), scale };
-    for (const column of this.#program.fixed) if (column.most === Infinity) affordable(column, tags);
-    return tags;
+    const duals = { rows: rounded.slice(0, length), conditions: rounded.slice(length), scale };
+    for (const column of this.#program.fixed) if (column.most === Infinity) affordable(column, duals);
+    return duals;
   }
 }
 
 /** The rows and features of the conditions that count a group's columns. */
 function conditionsByGroup<Content>(
   { rows }: CoverProgram<Content>,
-  conditions: readonly Condition[],
+  conditions: readonly BranchingConstraint[],
 ): (group: number) => readonly (readonly [row: number, feature: number])[] {
   const known = new Map<number, readonly (readonly [number, number])[]>();
   return (group) => {

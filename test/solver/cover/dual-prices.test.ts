@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { boundOf, groupTags, type Tags } from '../../../solver/cover/tags.js';
+import { dualBound, featurePrices, type DualPrices } from '../../../solver/cover/dual-prices.js';
 import { exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
 
 const scale = 2 ** 12;
 
 /** Tags with the signs that rows allow, some of them far too high. */
-const tagsFor = (cover: SmallCover): fc.Arbitrary<Tags> => {
+const dualsFor = (cover: SmallCover): fc.Arbitrary<DualPrices> => {
   const { rows } = programOf(cover);
   return fc
     .array(fc.integer({ min: 0, max: 12 * scale }), { minLength: rows.length, maxLength: rows.length, size: 'max' })
@@ -18,28 +18,28 @@ const tagsFor = (cover: SmallCover): fc.Arbitrary<Tags> => {
     }));
 };
 
-const tagged = smallCovers.chain((cover) => fc.tuple(fc.constant(cover), tagsFor(cover)));
+const priced = smallCovers.chain((cover) => fc.tuple(fc.constant(cover), dualsFor(cover)));
 
-describe('what tags prove', () => {
+describe('what duals prove', () => {
   it('is never more than the truth, however far above it the worths are', () => {
     const seen = { sure: 0, asTheyAre: 0, lessened: 0 };
     const excess = fc.constantFrom(0, 0, 1, scale, 40 * scale, Infinity);
     fc.assert(
-      fc.property(tagged, excess, ([cover, tags], more) => {
+      fc.property(priced, excess, ([cover, duals], more) => {
         const program = programOf(cover);
         const decisions = { conditions: [], most: program.groups.map(({ most }) => most), taken: [] };
-        const tagsOf = groupTags(program, [], tags);
+        const pricesIn = featurePrices(program, [], duals);
         const worths = program.groups.map((_, group) => {
-          const request = { group, tags: tagsOf(group), scale, floor: 0, effort: 'exact' as const };
+          const request = { group, duals: pricesIn(group), scale, floor: 0, effort: 'exact' as const };
           const { bound } = exactPrice(cover.columns, request);
           return bound === -Infinity ? bound : bound + more;
         });
-        const { bound, tags: proving, extra, doubtful } = boundOf(program, decisions, tags, worths);
+        const { bound, duals: proving, extra, doubtful } = dualBound(program, decisions, duals, worths);
         expect(bound).toBeLessThanOrEqual(scale * (leastCost(cover) ?? Infinity));
         expect(Math.min(...extra)).toBeGreaterThanOrEqual(0);
-        expect([...proving.rows].every((tag) => Number.isInteger(tag))).toBe(true);
+        expect([...proving.rows].every((dual) => Number.isInteger(dual))).toBe(true);
         expect(doubtful).toEqual(program.groups.flatMap((_, group) => ((worths[group] ?? 0) > 0 ? [group] : [])));
-        seen[doubtful.length === 0 ? 'sure' : proving === tags ? 'asTheyAre' : 'lessened'] += 1;
+        seen[doubtful.length === 0 ? 'sure' : proving === duals ? 'asTheyAre' : 'lessened'] += 1;
       }),
       { numRuns: 2000 },
     );
@@ -66,9 +66,9 @@ describe('what tags prove', () => {
       without: [null],
     };
     const decisions = { conditions: [], most: [3], taken: [] };
-    const tags = { rows: Float64Array.from([10 * scale, 0]), conditions: new Float64Array(), scale };
+    const duals = { rows: Float64Array.from([10 * scale, 0]), conditions: new Float64Array(), scale };
     const boundWith = (excess: number): number =>
-      boundOf(programOf(cover), decisions, tags, [excess * scale]).bound / scale;
+      dualBound(programOf(cover), decisions, duals, [excess * scale]).bound / scale;
     expect(boundWith(0)).toBe(30);
     // Three times 2 less, or ten of twelve parts of 30.
     expect(boundWith(2)).toBeGreaterThan(24.9);
