@@ -149,7 +149,18 @@ describe('the commands of boardfeed', () => {
   });
 
   it('schema and completion have choices', async () => {
-    expect((await offered(root, ['schema', ''])).offer).toEqual(['board', 'catalogue', 'plan']);
+    expect((await offered(root, ['schema', ''])).offer).toEqual([
+      'board',
+      'catalogue',
+      'plan',
+      'check',
+      'check-output',
+      'comparison',
+      'explain',
+      'spare',
+      'spare-add',
+      'verdict',
+    ]);
     expect((await offered(root, ['completion', ''])).offer).toEqual(['bash', 'zsh', 'fish']);
   });
 });
