@@ -5,6 +5,7 @@
  * with the fewest moves (its answer is printed as that of `choose`), `checkOutput` whether one pedal can go on one output
  * (`outputAnswerText`, `outputAnswerJson`), `compare` sets purchases side by side (`comparisonText`, `comparisonJson`),
  * `explain` says why no plan exists and what would help, or why a plan is as it is (`explanationText`, `explanationJson`),
+ * `verify` checks a result and its proof (`verdictText`, `verdictJson`),
  * `spare` what else fits (`spareText`, `spareJson`), `addPedal` whether one more pedal does (`addedText`, `addedJson`).
  * Whoever has engines hands them in (`SearchOptions`); a search blocks its thread but for its pauses.
  */
@@ -78,9 +79,11 @@ export { comparisonText } from './report/screen/comparison-screen.js';
 export { reportFormatOf, reportText, type ReportFormat } from './report/formats.js';
 export type { ReportInput } from './report/words/handout.js';
 export { answerJson } from './report/json/plan-codec.js';
+export { verdictJson } from './report/json/verdict-codec.js';
 export { outputAnswerJson } from './report/json/output-codec.js';
 export { outputAnswerText } from './report/screen/output-screen.js';
 export type { ScreenOptions } from './report/screen/screen.js';
 export { addedJson, spareJson } from './report/json/spare-codec.js';
 export { addedText, spareText } from './report/screen/spare-screen.js';
 export { answerText } from './report/screen/terminal.js';
+export { verdictText } from './report/screen/verdict.js';

@@ -39,6 +39,8 @@ test('the library offers these and nothing else', () => {
     'spareJson',
     'spareText',
     'startEngines',
+    'verdictJson',
+    'verdictText',
     'verify',
     'verifyImpossible',
     'verifyProof',
