@@ -1,0 +1,39 @@
+import { expect, it } from 'vitest';
+
+import type { Engine } from '../../../solver/engines/engine.js';
+import { choosingTiersOf } from '../../../src/domain/aim.js';
+import { kitOf } from '../../../src/domain/kit.js';
+import type { ProofNode, ProofTags } from '../../../src/domain/proof.js';
+import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
+import { questionOf } from '../../../src/formulation/question.js';
+import { bankOf, boardOf, catalogueOf, pedalOf, policyOf, settingOf, supplyOf } from '../../support/builders.js';
+
+const unasked: Engine = {
+  name: 'must not be asked',
+  solve: () => Promise.reject(new Error('loadouts need no engine')),
+  close: () => Promise.resolve(),
+};
+
+const tagsIn = ({ tags, branch }: ProofNode): readonly ProofTags[] => [
+  ...(tags === undefined ? [] : [tags]),
+  ...(branch === undefined ? [] : [...tagsIn(branch.fewer), ...tagsIn(branch.more)]),
+];
+
+it.each([
+  ['bricks', 'sockets'],
+  ['sockets', 'bricks'],
+] as const)('a limit on %s is charged by a tag of its own', async (limit, other) => {
+  // Two supplies of two outputs would be cheaper than one of four.
+  const supply = (id: string, price: number, outputs: number) =>
+    supplyOf(id, price, [bankOf(outputs, [settingOf(9, 100)])]);
+  const pedals = ['a', 'b', 'c'].map((id, at) => pedalOf(id, 10 + at));
+  const board = boardOf(pedals, { policy: policyOf({ [limit]: 1 }) });
+  const kit = kitOf(board, catalogueOf([supply('twin', 10, 2), supply('quad', 45, 4)]));
+  const question = questionOf(kit, { tiers: choosingTiersOf('cost').slice(1), partial: false });
+  const effort = { engines: { trusted: unasked, second: null }, remainingMs: () => Infinity, proof: true };
+  const outcome = await loadoutSearch(question, effort);
+  if (outcome.kind !== 'proven' || outcome.proof === null) throw new Error('nothing was proven');
+  const tags = outcome.proof.flatMap(({ tree }) => tagsIn(tree));
+  expect(Math.min(...tags.map((each) => each[limit] ?? 0))).toBeLessThan(0);
+  expect(tags.filter((each) => each[other] !== undefined)).toEqual([]);
+});
