@@ -36,7 +36,7 @@ export {
 } from './planning/check/check-output.js';
 export { resolvePurchases, type ResolvedPurchases } from './planning/compare/asked-supplies.js';
 export { choose, type ChooseOptions, type Progress } from './planning/choose/choose.js';
-export { compare, type Bought, type CompareOptions } from './planning/compare/compare.js';
+export { compare, type BoughtUnits, type CompareOptions } from './planning/compare/compare.js';
 export type {
   CompareStage,
   Comparison,
@@ -60,7 +60,7 @@ export { rewire, type RewireOptions } from './planning/rewire/rewire.js';
 export type { SearchOptions } from './planning/asking/search-options.js';
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare } from './planning/spare/spare.js';
-export type { Step, UnitPlace } from './planning/rewire/steps.js';
+export type { ReplugStep, UnitPlace } from './planning/rewire/steps.js';
 export { verify, type Claim, type Verdict } from './planning/verify/verify.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
 export {

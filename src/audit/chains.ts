@@ -1,6 +1,6 @@
 import type { Numbers, Violation } from '../domain/violation.js';
 import type { PartId } from '../domain/quantities.js';
-import { pedalsOf, placeOf, type Layout, type Line, type Outlet } from './line.js';
+import { pedalsOf, placeOf, type Layout, type Line, type OutletInUse } from './line.js';
 import { counted, placeOfLine, violation } from './violation.js';
 import { count, list, names } from './words.js';
 
@@ -22,7 +22,7 @@ export function chainViolations(layout: Layout): readonly Violation[] {
 /** What is wrong, with the numbers where there are any. */
 type Fault = { readonly message: string; readonly numbers?: Numbers };
 
-function chainFaults(outlet: Outlet, layout: Layout): readonly Fault[] {
+function chainFaults(outlet: OutletInUse, layout: Layout): readonly Fault[] {
   const [line] = outlet.lines;
   const pedals = pedalsOf(outlet.lines);
   const place = placeOf(line);
@@ -38,7 +38,7 @@ function chainFaults(outlet: Outlet, layout: Layout): readonly Fault[] {
 
 const told = (message: string): Fault => ({ message });
 
-function leadFaults(outlet: Outlet, layout: Layout): readonly Fault[] {
+function leadFaults(outlet: OutletInUse, layout: Layout): readonly Fault[] {
   const bare = outlet.lines.filter((line) => line.feed.chain === null);
   const ids = chainIds(outlet);
   const place = placeOf(outlet.lines[0]);
@@ -49,7 +49,7 @@ function leadFaults(outlet: Outlet, layout: Layout): readonly Fault[] {
   return [...faults.map(told), ...ids.flatMap((id) => unfitLead(outlet, id, layout))];
 }
 
-function unfitLead(outlet: Outlet, id: PartId, layout: Layout): readonly Fault[] {
+function unfitLead(outlet: OutletInUse, id: PartId, layout: Layout): readonly Fault[] {
   const part = layout.parts.get(id);
   if (part === undefined) return [];
   if (part.role.kind !== 'chain') return [told(`${part.name} is no chain lead`)];
@@ -67,13 +67,13 @@ function unfitLead(outlet: Outlet, id: PartId, layout: Layout): readonly Fault[]
   return faults;
 }
 
-function needlessChain(outlet: Outlet): readonly Fault[] {
+function needlessChain(outlet: OutletInUse): readonly Fault[] {
   const start = `${names(pedalsOf(outlet.lines))} is alone on ${placeOf(outlet.lines[0])}`;
   return chainIds(outlet).map((id) => told(`${start} and takes no chain lead ("${id}")`));
 }
 
 /** The different chain leads that an outlet's feeds name. */
-export function chainIds(outlet: Outlet): readonly PartId[] {
+export function chainIds(outlet: OutletInUse): readonly PartId[] {
   return [...new Set(outlet.lines.flatMap((line) => line.feed.chain ?? []))];
 }
 

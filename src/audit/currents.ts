@@ -2,7 +2,7 @@ import type { LoadNumbers } from '../domain/load-numbers.js';
 import type { Policy } from '../domain/board.js';
 import type { Violation } from '../domain/violation.js';
 import { ratioOf, sum, times } from './exact.js';
-import { pedalsOf, type Layout, type Outlet } from './line.js';
+import { pedalsOf, type Layout, type OutletInUse } from './line.js';
 import { givenText, isWithin, loadText, ratingOf } from './load.js';
 import { placeOfLine, violation } from './violation.js';
 import { factor, milliamps, names } from './words.js';
@@ -23,7 +23,7 @@ export function currentViolations({ policy, outlets }: Layout): readonly Violati
 }
 
 /** What the rule `current` compares; null where an output has no such setting as a feed counts on. */
-export function currentNumbers({ lines }: Outlet, { headroom }: Policy): LoadNumbers | null {
+export function currentNumbers({ lines }: OutletInUse, { headroom }: Policy): LoadNumbers | null {
   const limit = ratingOf({ lines });
   if (limit === null) return null;
   const byHeadroom = lines.length === 1 ? headroom.alone : headroom.chained;

@@ -29,7 +29,7 @@ export type Line = {
 };
 
 /** Everything that hangs on the same output, or on the same two outputs. */
-export type Outlet = { readonly lines: readonly [Line, ...Line[]] };
+export type OutletInUse = { readonly lines: readonly [Line, ...Line[]] };
 
 /** One unit of a supply that feeds something. */
 export type UnitInUse = { readonly supply: Supply; readonly unit: number; readonly lines: readonly [Line, ...Line[]] };
@@ -45,7 +45,7 @@ export type Layout = {
   readonly parts: Parts;
   /** In the order of the board's pedals. */
   readonly lines: readonly Line[];
-  readonly outlets: readonly Outlet[];
+  readonly outlets: readonly OutletInUse[];
   readonly units: readonly UnitInUse[];
 };
 

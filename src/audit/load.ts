@@ -3,7 +3,7 @@ import type { LoadNumbers } from '../domain/load-numbers.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Factor, Millivolts } from '../domain/quantities.js';
 import { isAtMost, ratioOf, times, whole, type Ratio } from './exact.js';
-import { placeOf, type Line, type Outlet } from './line.js';
+import { placeOf, type Line, type OutletInUse } from './line.js';
 import { factor, list, milliamps, volts } from './words.js';
 
 /** The microamps that a pedal draws at these volts, times the guess factor when its figure is a guess. */
@@ -31,7 +31,7 @@ export const unity: Factor = { numerator: 1, denominator: 1 };
 export const isWithin = ({ planned, limit }: LoadNumbers): boolean => isAtMost(planned, whole(limit));
 
 /** The microamps that an outlet gives; null when a setting that one of its feeds names does not exist. */
-export function ratingOf(outlet: Outlet): number | null {
+export function ratingOf(outlet: OutletInUse): number | null {
   const [line] = outlet.lines;
   const ratings: number[] = [];
   for (const { output } of line.taps) {
@@ -44,7 +44,7 @@ export function ratingOf(outlet: Outlet): number | null {
 }
 
 /** Where the pedals of one output name several settings, none of them is sure to hold: the weakest counts. */
-function weakestRating(outlet: Outlet, output: number): number | null {
+function weakestRating(outlet: OutletInUse, output: number): number | null {
   const taps = outlet.lines.flatMap((line) => line.taps.filter((tap) => tap.output === output));
   let weakest: number | null = null;
   for (const { setting } of taps) {
@@ -55,7 +55,7 @@ function weakestRating(outlet: Outlet, output: number): number | null {
 }
 
 /** "output 3 of Quay 6 (unit 1) gives 100 mA at 9 V"; joined outputs name each setting. */
-export function givenText({ lines: [line] }: Outlet, { limit }: LoadNumbers): string {
+export function givenText({ lines: [line] }: OutletInUse, { limit }: LoadNumbers): string {
   const settings = list(line.taps.map((tap) => volts(tap.millivolts)));
   const mode = line.feed.join === null ? '' : ` in ${line.feed.join.mode}`;
   return `${placeOf(line)} give${line.taps.length === 1 ? 's' : ''} ${milliamps(whole(limit))} at ${settings}${mode}`;

@@ -14,8 +14,8 @@ const views: Readonly<Record<Source['kind'], View>> = {
   mains: { isBrick: true, takesSocket: true, offersPlug: true },
 };
 
-type Standing = { readonly supply: Supply };
+type OnSource = { readonly supply: Supply };
 
-export const isBrick = ({ supply }: Standing): boolean => views[supply.source.kind].isBrick;
-export const takesSocket = ({ supply }: Standing): boolean => views[supply.source.kind].takesSocket;
-export const offersPlug = ({ supply }: Standing): boolean => views[supply.source.kind].offersPlug;
+export const isBrick = ({ supply }: OnSource): boolean => views[supply.source.kind].isBrick;
+export const takesSocket = ({ supply }: OnSource): boolean => views[supply.source.kind].takesSocket;
+export const offersPlug = ({ supply }: OnSource): boolean => views[supply.source.kind].offersPlug;

@@ -3,7 +3,7 @@ import type { Place } from '../domain/plan.js';
 import type { Violation } from '../domain/violation.js';
 import { countedTotals, type CountedTotal } from './counted-totals.js';
 import { isAtMost, sum, whole, type Ratio } from './exact.js';
-import { pedalsOf, type Layout, type Line, type Outlet } from './line.js';
+import { pedalsOf, type Layout, type Line, type OutletInUse } from './line.js';
 import { givenText, isWithin, ratingOf, unity } from './load.js';
 import { placeOfLine, violation } from './violation.js';
 import { milliamps, names } from './words.js';
@@ -46,7 +46,7 @@ function broken(
 }
 
 /** What an outlet bears at switch-on; null where no startup exceeds its load, or where it has no such setting. */
-export function outletStartup(outlet: Outlet): LoadNumbers | null {
+export function outletStartup(outlet: OutletInUse): LoadNumbers | null {
   const limit = ratingOf(outlet);
   if (limit === null || !outlet.lines.some(surges)) return null;
   return numbersOf('mA', sum(outlet.lines.map(atSwitchOn)), limit);

@@ -1,11 +1,11 @@
 /** Which of the two input files. */
-export type Source = 'board' | 'catalogue';
+export type InputKind = 'board' | 'catalogue';
 
 /** The keys and list indices from the root of a file to a value. */
 export type Path = readonly (string | number)[];
 
 /** A value in an input file. When it is missing, the innermost thing around it that is there stands for it. */
-export type Spot = { readonly source: Source; readonly path: Path };
+export type Spot = { readonly source: InputKind; readonly path: Path };
 
 /** What was found and what is allowed, and how to mend it. */
 export type Words = { readonly message: string; readonly remedy: string };

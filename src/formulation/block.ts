@@ -6,12 +6,12 @@ import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
 import { addChains } from './chain-block.js';
 import { addKept } from './keep-block.js';
-import { addExposed, type Sheet } from './sheet.js';
+import { addExposed, type CompactSheet } from './sheet.js';
 import type { Block } from './model.js';
 import { Sum } from './program-builder.js';
 
 /** Adds the columns and rows of some units of one supply. */
-export function addBlock(uses: SupplyUses, index: number, units: number, sheet: Sheet): Block {
+export function addBlock(uses: SupplyUses, index: number, units: number, sheet: CompactSheet): Block {
   const counts = countColumns(uses, units, sheet);
   const solos = soloColumns(uses, counts, sheet);
   const chains = addChains({ uses, index, units, counts }, sheet);
@@ -26,7 +26,7 @@ export function addBlock(uses: SupplyUses, index: number, units: number, sheet: 
 }
 
 /** One column a mode of the common ground; every unit in use has one mode. */
-function countColumns(uses: SupplyUses, units: number, sheet: Sheet): Block['counts'] {
+function countColumns(uses: SupplyUses, units: number, sheet: CompactSheet): Block['counts'] {
   const modes: readonly (GroundMode | null)[] = uses.modes.length === 0 ? [null] : uses.modes;
   const counts = modes.map((mode) => ({ mode, column: sheet.builder.column('units', units) }));
   const { bricks, sockets } = natureOf(uses.supply.source);
@@ -42,7 +42,7 @@ function countColumns(uses: SupplyUses, units: number, sheet: Sheet): Block['cou
   return counts;
 }
 
-function soloColumns(uses: SupplyUses, counts: Block['counts'], sheet: Sheet): Block['solos'] {
+function soloColumns(uses: SupplyUses, counts: Block['counts'], sheet: CompactSheet): Block['solos'] {
   return uses.solos.flatMap((use): Block['solos'] => {
     const like = likeOf(use.pedal, sheet.bench);
     if (isIsolated(use.outputs, uses.supply)) return [{ use, mode: null, column: soloColumn(use, false, sheet) }];
@@ -52,7 +52,7 @@ function soloColumns(uses: SupplyUses, counts: Block['counts'], sheet: Sheet): B
   });
 }
 
-function soloColumn(use: SoloUse, exposed: boolean, sheet: Sheet): number {
+function soloColumn(use: SoloUse, exposed: boolean, sheet: CompactSheet): number {
   const column = sheet.builder.column('solo', pedalsOf([use.pedal], sheet.bench));
   sheet.cover[use.pedal]?.add(column);
   for (const kind of use.route) sheet.leadUse[kind]?.add(column);
@@ -67,7 +67,7 @@ function soloColumn(use: SoloUse, exposed: boolean, sheet: Sheet): number {
  * every unit takes one setting, and what hangs there at that setting ≤ outputs × units that take it. The common ground
  * counts the units of each mode by themselves.
  */
-function outputRows(block: Block, sheet: Sheet): void {
+function outputRows(block: Block, sheet: CompactSheet): void {
   for (const [index, bank] of block.uses.supply.banks.entries()) {
     const modes = bank.isolated ? [null] : block.counts.map(({ mode }) => mode);
     for (const mode of modes) {
@@ -106,7 +106,7 @@ function outputsTaken(block: Block, bank: number, setting: number, mode: GroundM
 }
 
 /** A join needs two outputs of one unit: within a bank, at most half of its outputs, rounded down, a unit. */
-function joinRows(block: Block, sheet: Sheet): void {
+function joinRows(block: Block, sheet: CompactSheet): void {
   for (const [index, bank] of block.uses.supply.banks.entries()) {
     const joined = new Sum();
     for (const { use, column } of block.solos) {
@@ -119,7 +119,7 @@ function joinRows(block: Block, sheet: Sheet): void {
 }
 
 /** Rule `total`: Σ weight ≤ capacity × units. */
-function limitRows(block: Block, sheet: Sheet): void {
+function limitRows(block: Block, sheet: CompactSheet): void {
   for (const [index, { capacity }] of block.uses.limits.entries()) {
     const weight = new Sum();
     for (const { use, column } of block.solos) weight.add(column, use.weights[index] ?? 0n);
@@ -134,7 +134,7 @@ function limitRows(block: Block, sheet: Sheet): void {
  * A class of n pedals is fed by a supply at most n × its units. Implied for whole units, but it is what makes the
  * relaxation strong: without it a fraction of a unit would do.
  */
-function linkRows(block: Block, sheet: Sheet): void {
+function linkRows(block: Block, sheet: CompactSheet): void {
   for (const [pedal, { members }] of sheet.bench.classes.entries()) {
     const all = usesOf(block, pedal, () => true);
     if (all.shares.length === 0) continue;
@@ -159,7 +159,7 @@ function usesOf(block: Block, pedal: number, test: (mode: GroundMode | null) => 
 }
 
 /** A `sole` common ground holds one digital pedal a unit at the most. */
-function soleRows(block: Block, sheet: Sheet): void {
+function soleRows(block: Block, sheet: CompactSheet): void {
   for (const { mode, column } of block.counts) {
     if (mode?.noise !== 'sole') continue;
     const digital = soleFillers(block, mode, sheet.bench);

@@ -3,7 +3,7 @@ import { likeOf, pedalsOf } from '../loadout/bench.js';
 import { exposedIn, fillsSole } from '../loadout/ground-mode.js';
 import { outruns } from '../loadout/load.js';
 import type { ChainPlace, ChainPool } from '../loadout/uses.js';
-import { addExposed, type Sheet } from './sheet.js';
+import { addExposed, type CompactSheet } from './sheet.js';
 import { chainKey } from './detail.js';
 import type { Block, ChainColumns } from './model.js';
 import { Sum } from './program-builder.js';
@@ -11,7 +11,7 @@ import { Sum } from './program-builder.js';
 type Units = Pick<Block, 'uses' | 'index' | 'units' | 'counts'>;
 
 /** Adds the chains that a block's units can carry: those told apart one by one, then the pooled rest. */
-export function addChains(block: Units, sheet: Sheet): readonly ChainColumns[] {
+export function addChains(block: Units, sheet: CompactSheet): readonly ChainColumns[] {
   return block.uses.chains.flatMap((pool) => {
     const key = chainKey(block.uses, block.index, pool);
     const most = mostChains(block, pool, sheet);
@@ -25,13 +25,13 @@ export function addChains(block: Units, sheet: Sheet): readonly ChainColumns[] {
 }
 
 /** There are no more chains than outputs, nor than pairs of pedals. */
-function mostChains(block: Units, pool: ChainPool, sheet: Sheet): number {
+function mostChains(block: Units, pool: ChainPool, sheet: CompactSheet): number {
   const pedals = pedalsOf(new Set(pool.places.map(({ pedal }) => pedal)), sheet.bench);
   const outputs = block.uses.supply.banks[pool.output.bank]?.outputs ?? 0;
   return Math.min(outputs * block.units, Math.floor(pedals / 2));
 }
 
-function chainColumns(key: string, pool: ChainPool, most: number, single: boolean, sheet: Sheet): ChainColumns {
+function chainColumns(key: string, pool: ChainPool, most: number, single: boolean, sheet: CompactSheet): ChainColumns {
   const leads = pool.leads.map((lead) => {
     const column = sheet.builder.column('chain', most);
     sheet.leadUse[lead.kind]?.add(column);
@@ -47,7 +47,7 @@ function chainColumns(key: string, pool: ChainPool, most: number, single: boolea
   return columns;
 }
 
-function placeColumn(place: ChainPlace, pool: ChainPool, sheet: Sheet): number {
+function placeColumn(place: ChainPlace, pool: ChainPool, sheet: CompactSheet): number {
   const column = sheet.builder.column('place', pedalsOf([place.pedal], sheet.bench));
   sheet.cover[place.pedal]?.add(column);
   for (const kind of place.route) sheet.leadUse[kind]?.add(column);
@@ -63,7 +63,7 @@ const count = ({ leads }: Pick<ChainColumns, 'leads'>, share: number | bigint = 
 };
 
 /** Rule `current`: Σ load × `chained` ≤ rating × chains. Exact for one chain, a relaxation for several. */
-function capacityRows(columns: ChainColumns, sheet: Sheet): void {
+function capacityRows(columns: ChainColumns, sheet: CompactSheet): void {
   const { numerator, denominator } = sheet.bench.policy.headroom.chained;
   const sum = count(columns, -columns.pool.rating * BigInt(denominator));
   for (const { place, column } of columns.places) sum.add(column, place.load * BigInt(numerator));
@@ -71,7 +71,7 @@ function capacityRows(columns: ChainColumns, sheet: Sheet): void {
 }
 
 /** Rule `startup`: Σ surge ≤ rating × chains, as above; where no pedal outruns the factor `chained`, `current` implies it. */
-function startupRow(columns: ChainColumns, sheet: Sheet): void {
+function startupRow(columns: ChainColumns, sheet: CompactSheet): void {
   const { chained } = sheet.bench.policy.headroom;
   if (!columns.places.some(({ place }) => outruns(place, chained))) return;
   const sum = count(columns, -columns.pool.rating);
@@ -80,7 +80,7 @@ function startupRow(columns: ChainColumns, sheet: Sheet): void {
 }
 
 /** Rule `chain`: two pedals or more on every chain, and no more than its lead has tails. */
-function tailRows(columns: ChainColumns, sheet: Sheet): void {
+function tailRows(columns: ChainColumns, sheet: CompactSheet): void {
   const tooMany = new Sum();
   const tooFew = count(columns, 2);
   for (const { column, tails } of columns.leads) tooMany.add(column, -tails);
@@ -93,7 +93,7 @@ function tailRows(columns: ChainColumns, sheet: Sheet): void {
 }
 
 /** A class of n pedals hangs on a pool at most n × its chains; one digital pedal a `sole` chain. */
-function chainLinkRows(columns: ChainColumns, sheet: Sheet): void {
+function chainLinkRows(columns: ChainColumns, sheet: CompactSheet): void {
   const sole = count(columns, -1);
   const soleSize = sole.shares.length;
   for (const [pedal, sum] of placesByClass(columns)) {
@@ -113,7 +113,7 @@ function placesByClass({ places }: ChainColumns): ReadonlyMap<number, Sum> {
 }
 
 /** Chains told apart are used in order, the pooled rest last, so that like answers are not tried again and again. */
-function orderRows(columns: readonly ChainColumns[], most: number, sheet: Sheet): void {
+function orderRows(columns: readonly ChainColumns[], most: number, sheet: CompactSheet): void {
   for (const [index, later] of columns.entries()) {
     const earlier = columns[index - 1];
     if (earlier === undefined) continue;

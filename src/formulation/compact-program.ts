@@ -7,7 +7,7 @@ import type { Detail } from './detail.js';
 import type { Block, Model } from './model.js';
 import { ProgramBuilder, Sum } from './program-builder.js';
 import type { Question } from './question.js';
-import type { Sheet } from './sheet.js';
+import type { CompactSheet } from './sheet.js';
 
 /**
  * Board, catalogue and policy as an integer program: how many units of each supply, and how many pedals of each class in
@@ -16,7 +16,7 @@ import type { Sheet } from './sheet.js';
 export function compactProgram(question: Question, supplies: readonly SupplyUses[], detail: Detail): Model {
   const { bench } = question;
   const builder = new ProgramBuilder();
-  const sheet: Sheet = {
+  const sheet: CompactSheet = {
     bench,
     detail,
     builder,
@@ -45,7 +45,7 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
 }
 
 /** Units told apart one by one, then the pooled rest; the price is paid for units beyond the owned ones. */
-function addSupply(uses: SupplyUses, question: Question, sheet: Sheet): readonly Block[] {
+function addSupply(uses: SupplyUses, question: Question, sheet: CompactSheet): readonly Block[] {
   const most = mostUnits(uses, question);
   const apart = Math.min(sheet.detail.units.get(uses.supply.id) ?? 0, most);
   const blocks: Block[] = [];
@@ -74,7 +74,7 @@ function mostUnits(uses: SupplyUses, { bench }: Question): number {
   return Math.min(uses.owned + uses.forSale, pedals, ...limits);
 }
 
-function priceUnits(uses: SupplyUses, blocks: readonly Block[], most: number, sheet: Sheet): void {
+function priceUnits(uses: SupplyUses, blocks: readonly Block[], most: number, sheet: CompactSheet): void {
   const { price } = uses.supply;
   if (price === null || most <= 0) return;
   if (uses.owned === 0) {
@@ -94,7 +94,7 @@ function unitSum(blocks: readonly Block[]): Sum {
 }
 
 /** Every pedal is fed once, or counted as unpowered where the plan may be partial. */
-function coverRows(question: Question, sheet: Sheet): void {
+function coverRows(question: Question, sheet: CompactSheet): void {
   for (const [pedal, { members }] of sheet.bench.classes.entries()) {
     const fed = sheet.cover[pedal] ?? new Sum();
     const free = question.partial ? members.length - (question.required.get(pedal) ?? 0) : 0;
@@ -108,7 +108,7 @@ function coverRows(question: Question, sheet: Sheet): void {
 }
 
 /** A pedal that is not fed where it is today is moved; one that is pinned may not be. */
-function stayRows({ bench, kept, measures, builder }: Sheet): void {
+function stayRows({ bench, kept, measures, builder }: CompactSheet): void {
   for (const [pedal, { members, berth, pinned }] of bench.classes.entries()) {
     if (berth === null) continue;
     const stay = kept[pedal] ?? new Sum();
@@ -123,7 +123,7 @@ function stayRows({ bench, kept, measures, builder }: Sheet): void {
 }
 
 /** Rule `stock` for leads: those in use are taken from the owned ones and from those for sale, each at its price. */
-function leadRows(sheet: Sheet): void {
+function leadRows(sheet: CompactSheet): void {
   const most = 2 * allPedals(sheet.bench);
   for (const { index, supplyOf } of sheet.bench.kinds) {
     const use = sheet.leadUse[index];
@@ -141,7 +141,7 @@ function leadRows(sheet: Sheet): void {
 }
 
 /** Rule `limit`: budget (without the noise price), bricks and mains sockets; and the question's own limit of exposed pedals. */
-function policyRows({ bench: { policy }, mostExposed }: Question, { builder, measures }: Sheet): void {
+function policyRows({ bench: { policy }, mostExposed }: Question, { builder, measures }: CompactSheet): void {
   if (policy.budget !== null) builder.atMost('budget', copyOf(measures.money), policy.budget);
   for (const of of limitedCounts) {
     const most = policy[of];
@@ -154,7 +154,7 @@ function policyRows({ bench: { policy }, mostExposed }: Question, { builder, mea
  * The number of supply units in use, as a column of its own: a fraction of it is the first thing to branch on, and to round
  * up in a bound.
  */
-function countRow({ board }: Question, { builder, measures }: Sheet): void {
+function countRow({ board }: Question, { builder, measures }: CompactSheet): void {
   const count = builder.column('all units', board.pedals.length);
   builder.equal('all units', copyOf(measures.bricks).add(count, -1), 0);
 }

@@ -8,11 +8,11 @@ import type { Feed } from '../domain/plan.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import { compactProgram } from './compact-program.js';
 import { coarse, refined, type Detail } from './detail.js';
-import type { Effort, Optimiser, Outcome } from './optimiser.js';
+import type { Effort, Optimiser, SearchOutcome } from './optimiser.js';
 import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
 import { readPoint } from './read-point.js';
-import { stepsOf, tierValues, type Step } from './tiers.js';
+import { stepsOf, tierValues, type CompactStep } from './tiers.js';
 
 /**
  * Solves the compact program step by step in the order of the tiers. It begins as a relaxation; an optimum that can be
@@ -48,7 +48,7 @@ type Round = {
 };
 
 type RoundResult =
-  | { readonly kind: 'done'; readonly outcome: Outcome }
+  | { readonly kind: 'done'; readonly outcome: SearchOutcome }
   | { readonly kind: 'refine'; readonly detail: Detail; readonly bounds: ReadonlyMap<string, number> };
 
 async function searchRound(round: Round): Promise<RoundResult> {
@@ -84,7 +84,7 @@ async function searchRound(round: Round): Promise<RoundResult> {
 
 type Start = { readonly effort: Asking; readonly point: ProgramPoint | null; readonly bound: number | undefined };
 
-function proveStep(program: Program, step: Step, { effort, point, bound }: Start): Promise<Proven> {
+function proveStep(program: Program, step: CompactStep, { effort, point, bound }: Start): Promise<Proven> {
   const tier = step.tiers[0]?.tier ?? null;
   return prove(program, step.objective, {
     engines: effort.engines,
@@ -103,14 +103,14 @@ function proveStep(program: Program, step: Step, { effort, point, bound }: Start
 }
 
 /** The value of a step's most important tier; 0 for a step without one. */
-const firstTier = (step: Step, value: number): number => tierValues(step, value)[0]?.[1] ?? 0;
+const firstTier = (step: CompactStep, value: number): number => tierValues(step, value)[0]?.[1] ?? 0;
 
 function stopped(
   candidates: readonly (readonly Feed[])[],
   settled: ReadonlyMap<Criterion, number>,
-  step: Step,
+  step: CompactStep,
   bound: number | null,
-): Outcome {
+): SearchOutcome {
   const [first] = step.tiers;
   const open = first === undefined ? null : { tier: first.tier, bound: bound === null ? null : firstTier(step, bound) };
   return { kind: 'stopped', candidates, settled, open };

@@ -5,7 +5,7 @@ import { matchesBerth } from '../loadout/berth-match.js';
 import type { Berth } from '../loadout/today.js';
 import type { Block, ChainColumns } from './model.js';
 import { Sum } from './program-builder.js';
-import type { Sheet } from './sheet.js';
+import type { CompactSheet } from './sheet.js';
 
 type Hanging = Pick<Block, 'uses' | 'solos' | 'chains'>;
 
@@ -14,7 +14,7 @@ type Hanging = Pick<Block, 'uses' | 'solos' | 'chains'>;
  * numbers, so it only matters that every output of today goes on as one thing, one pedal by itself or one chain, and that a
  * chain goes on as one output.
  */
-export function addKept(block: Hanging, sheet: Sheet): Block['kept'] {
+export function addKept(block: Hanging, sheet: CompactSheet): Block['kept'] {
   const { unit, supply } = block.uses;
   if (unit === null) return [];
   const ledger: Ledger = { sheet, supply, goesOn: new Map(), chains: new Map() };
@@ -34,7 +34,7 @@ export function addKept(block: Hanging, sheet: Sheet): Block['kept'] {
 }
 
 type Ledger = {
-  readonly sheet: Sheet;
+  readonly sheet: CompactSheet;
   readonly supply: Supply;
   /** By the number of an output that is in use today: Σ of what it goes on as. */
   readonly goesOn: Map<number, Sum>;

@@ -6,15 +6,15 @@ import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { Tags } from '../loadout/tags.js';
 import { foldedValue, type Measures } from './fold.js';
-import type { Group } from './loadout-groups.js';
+import type { UnitGroup } from './loadout-groups.js';
 import { loadoutMeasures } from './loadout-measures.js';
-import { onePrice, type Builder } from './loadout-rows.js';
+import { onePrice, type CoverBuilder } from './loadout-rows.js';
 
 /** The best loadouts of a group under the program's tags. */
 export function priced(
   { group, duals: tags, scale, floor, effort }: PricingRequest,
-  groups: readonly Group[],
-  builder: Builder,
+  groups: readonly UnitGroup[],
+  builder: CoverBuilder,
   counts: readonly number[],
   carriers: (uses: SupplyUses) => Carrier,
 ): PricingAnswer<Loadout> {
@@ -30,10 +30,10 @@ export function priced(
 
 /** The tags of the program's features as what pedals are worth and leads, noise, volts and the unit itself cost. */
 function pricesOf(
-  { uses, price }: Group,
+  { uses, price }: UnitGroup,
   tags: Float64Array,
   scale: number,
-  { question, fold, earlier, features }: Builder,
+  { question, fold, earlier, features }: CoverBuilder,
 ): Tags & { readonly unitCost: number } {
   const effective = (measure: Exclude<keyof Measures, 'money'>): number =>
     earlier.reduce(
@@ -67,8 +67,8 @@ function pricesOf(
 function columnOf(
   loadout: Loadout,
   group: number,
-  { price }: Group,
-  { question, fold, earlier, features }: Builder,
+  { price }: UnitGroup,
+  { question, fold, earlier, features }: CoverBuilder,
 ): CoverColumn<Loadout> {
   const { pedals, leads, measures } = loadoutMeasures(loadout, question.bench);
   const direct = [...leads].reduce((sum, [kind, count]) => {

@@ -5,7 +5,7 @@ import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { Fold, Settled } from './fold.js';
 import { featuresOf, type Features } from './loadout-features.js';
-import { groupsOf, type Group, type Slots } from './loadout-groups.js';
+import { groupsOf, type UnitGroup, type Slots } from './loadout-groups.js';
 import { priced } from './loadout-pricing.js';
 import { leadColumns, rowsOf, unpoweredColumns, type RowMeaning } from './loadout-rows.js';
 import type { Question } from './question.js';
@@ -14,7 +14,7 @@ import { settle } from './settle.js';
 /** The program of one step, and what its rows and groups stand for. */
 export type LoadoutProgram = {
   readonly cover: CoverProgram<Loadout>;
-  readonly groups: readonly Group[];
+  readonly groups: readonly UnitGroup[];
   readonly meanings: readonly RowMeaning[];
   readonly features: Features;
 };

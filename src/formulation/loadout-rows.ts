@@ -3,7 +3,7 @@ import { allPedals } from '../loadout/bench.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Fold, Settled } from './fold.js';
 import type { Features } from './loadout-features.js';
-import type { Group } from './loadout-groups.js';
+import type { UnitGroup } from './loadout-groups.js';
 import type { Question } from './question.js';
 
 /** What a row's tag belongs to. */
@@ -32,7 +32,7 @@ export function rowsOf(
   question: Question,
   features: Features,
   earlier: readonly Settled[],
-  groups: readonly Group[],
+  groups: readonly UnitGroup[],
 ): Rows {
   const all = [
     ...fedRows(question),
@@ -93,14 +93,14 @@ function limitRows({ bench }: Question, features: Features): readonly Meant[] {
 }
 
 /** Rule `stock` for units, where it can bind. */
-const unitRows = (features: Features, groups: readonly Group[]): readonly Meant[] =>
+const unitRows = (features: Features, groups: readonly UnitGroup[]): readonly Meant[] =>
   groups.flatMap(({ most, scarce }, group): Meant[] => {
     const row = { name: 'units', feature: features.unit, sense: 'at most' as const, bound: most, group };
     return scarce ? [{ row, meaning: { kind: 'units', group } }] : [];
   });
 
 /** All that the columns of a program are made with. */
-export type Builder = Rows & {
+export type CoverBuilder = Rows & {
   readonly question: Question;
   readonly fold: Fold;
   readonly earlier: readonly Settled[];
@@ -108,7 +108,7 @@ export type Builder = Rows & {
 };
 
 /** The sources of a lead kind with a row of its own: as many pieces as there are, each at its price. */
-export function leadColumns({ question, fold, earlier, rows, meanings }: Builder): readonly FixedColumn[] {
+export function leadColumns({ question, fold, earlier, rows, meanings }: CoverBuilder): readonly FixedColumn[] {
   return meanings.flatMap((meaning, row) => {
     if (meaning.kind !== 'leads') return [];
     const kind = question.bench.kinds[meaning.lead];
@@ -136,7 +136,7 @@ export function leadColumns({ question, fold, earlier, rows, meanings }: Builder
 }
 
 /** Pedals that are left out, where a plan may be partial. */
-export function unpoweredColumns({ question, fold, earlier, meanings }: Builder): readonly FixedColumn[] {
+export function unpoweredColumns({ question, fold, earlier, meanings }: CoverBuilder): readonly FixedColumn[] {
   if (!question.partial) return [];
   return meanings.flatMap((meaning, row) => {
     if (meaning.kind !== 'pedals') return [];

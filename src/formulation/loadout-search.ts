@@ -11,7 +11,7 @@ import { slotKey, type Slots } from './loadout-groups.js';
 import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
 import { countsLimits, proofStep } from './proof-of.js';
-import type { Effort, Optimiser, Outcome } from './optimiser.js';
+import type { Effort, Optimiser, SearchOutcome } from './optimiser.js';
 import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
 
@@ -111,7 +111,7 @@ function stopped(
   bound: number,
   candidates: readonly (readonly Feed[])[],
   settled: ReadonlyMap<Criterion, number>,
-): Outcome {
+): SearchOutcome {
   const [first] = fold.tiers;
   const open = first === undefined ? null : { tier: first.tier, bound: unfolded(fold, bound)[0]?.[1] ?? null };
   return { kind: 'stopped', candidates, settled, open };

@@ -5,7 +5,7 @@ import type { Supply } from '../domain/supply.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import type { Today } from '../loadout/today.js';
-import type { OutputUse } from '../loadout/uses.js';
+import type { OutputSetting } from '../loadout/uses.js';
 import { outputNumbers } from './output-numbers.js';
 import type { Question } from './question.js';
 
@@ -108,7 +108,7 @@ function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: To
   );
   return unit.hung.flatMap(({ hung, pedals }, at): Feed[] => {
     const place = { supply: unit.supply.id, unit: number };
-    const withVolts = (uses: readonly OutputUse[]) =>
+    const withVolts = (uses: readonly OutputSetting[]) =>
       uses.map((use, index) => ({ output: numbers[at]?.[index] ?? 0, volts: voltsOf(unit.supply, use) }));
     if (hung.kind === 'solo') {
       const { use } = hung;
@@ -144,7 +144,7 @@ function feedOf(
   };
 }
 
-function voltsOf(supply: Supply, { bank, setting }: OutputUse): Millivolts {
+function voltsOf(supply: Supply, { bank, setting }: OutputSetting): Millivolts {
   const volts = supply.banks[bank]?.settings[setting]?.millivolts;
   if (volts === undefined) throw new RangeError(`${supply.id} has no setting ${setting} in bank ${bank}`);
   return volts;

@@ -2,7 +2,7 @@ import { webTiming } from '../../solver/timing.js';
 import { isChoosingTier } from '../domain/aim.js';
 import { compactSearch } from './compact-search.js';
 import { loadoutSearch } from './loadout-search.js';
-import { hasEnded, type Effort, type Optimiser, type Outcome, type Progress } from './optimiser.js';
+import { hasEnded, type Effort, type Optimiser, type SearchOutcome, type Progress } from './optimiser.js';
 import type { Question } from './question.js';
 
 /** How long the search by loadouts has to itself before the compact program is asked as well. */
@@ -26,9 +26,9 @@ export const optimise: Optimiser = async (question, effort) => {
 };
 
 /** Whether an answer is proven, be it that there is none. */
-const isProven = ({ kind }: Outcome): boolean => kind !== 'stopped';
+const isProven = ({ kind }: SearchOutcome): boolean => kind !== 'stopped';
 
-async function race(question: Question, effort: Effort): Promise<Outcome> {
+async function race(question: Question, effort: Effort): Promise<SearchOutcome> {
   const enough = new AbortController();
   const signal = effort.signal === undefined ? enough.signal : AbortSignal.any([effort.signal, enough.signal]);
   const shared = { ...effort, signal, onProgress: mergedProgress(effort) };
@@ -56,7 +56,7 @@ async function race(question: Question, effort: Effort): Promise<Outcome> {
 }
 
 /** The better of two outcomes: a proven one, or what both have in hand. */
-function together(one: Outcome, two: Outcome): Outcome {
+function together(one: SearchOutcome, two: SearchOutcome): SearchOutcome {
   if (isProven(one) || two.kind !== 'stopped') return isProven(one) ? one : two;
   if (one.kind !== 'stopped') return one;
   const candidates = [...one.candidates, ...two.candidates];

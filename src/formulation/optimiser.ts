@@ -38,17 +38,17 @@ export type Progress = {
 };
 
 /** What a proof rests on: tags in so many cases, also on what is limited where that counts, or engines that agree. */
-export type Evidence =
+export type SearchEvidence =
   { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean } | { readonly kind: 'agreement' };
 
 /** The answer to a question. */
-export type Outcome =
+export type SearchOutcome =
   /** No plan is better in any tier; `values` are the tiers' values. */
   | {
       readonly kind: 'proven';
       readonly feeds: readonly Feed[];
       readonly values: ReadonlyMap<Criterion, number>;
-      readonly evidence: Evidence;
+      readonly evidence: SearchEvidence;
       /** What can be written down of the proof: null where engines had to agree on it, or where none was asked for. */
       readonly proof: readonly ProofStep[] | null;
     }
@@ -65,4 +65,4 @@ export type Outcome =
     };
 
 /** Whatever answers a question: the way in which it is put as a program can be replaced behind this. */
-export type Optimiser = (question: Question, effort: Effort) => Promise<Outcome>;
+export type Optimiser = (question: Question, effort: Effort) => Promise<SearchOutcome>;

@@ -4,7 +4,7 @@ import type { Hung } from '../loadout/loadout.js';
 import { voltsOf } from '../loadout/solo-uses.js';
 import { matchesBerth } from '../loadout/berth-match.js';
 import type { Berth } from '../loadout/today.js';
-import type { OutputUse } from '../loadout/uses.js';
+import type { OutputSetting } from '../loadout/uses.js';
 
 /** Where a pedal is plugged today, and whether it must stay there. */
 export type Resident = { readonly berth: Berth | null; readonly pinned: boolean };
@@ -27,7 +27,7 @@ export function outputNumbers(of: NumberedUnit, inUse: ReadonlySet<number>): rea
   return of.contents.map(({ hung, residents }, index) => {
     const own = new Set(residents.flatMap(({ berth }) => (isOn(berth, of) ? berth.outputs : [])));
     const rank = (number: number): number => (own.has(number) ? 0 : inUse.has(number) ? 2 : 1);
-    const take = ({ bank }: OutputUse): number => {
+    const take = ({ bank }: OutputSetting): number => {
       const free = numbersOf(of.supply, bank).filter((number) => !taken.has(number));
       const [best = 0] = free.sort((one, other) => rank(one) - rank(other) || one - other);
       taken.add(best);
@@ -59,7 +59,8 @@ export function keptCount(of: NumberedUnit): number {
   }, 0);
 }
 
-const outputsOf = (hung: Hung): readonly OutputUse[] => (hung.kind === 'solo' ? hung.use.outputs : [hung.pool.output]);
+const outputsOf = (hung: Hung): readonly OutputSetting[] =>
+  hung.kind === 'solo' ? hung.use.outputs : [hung.pool.output];
 
 /** Outputs of today that would spare some pedals the move; those that must stay weigh more than all others together. */
 type Wish = { readonly outputs: readonly number[]; readonly pedals: number; readonly weight: number };

@@ -32,7 +32,7 @@ export function countsLimits(node: CoverNode, program: LoadoutProgram): boolean 
   return here || (node.branch ?? []).some((child) => countsLimits(child.node, program));
 }
 
-type Terms = { readonly question: Question; readonly program: LoadoutProgram };
+type Written = { readonly question: Question; readonly program: LoadoutProgram };
 
 /** How many units of which groups are told apart; left out when there are none. */
 function apartOf({ groups }: LoadoutProgram): Pick<ProofStep, 'apart'> {
@@ -45,7 +45,7 @@ function apartOf({ groups }: LoadoutProgram): Pick<ProofStep, 'apart'> {
 
 const sourceOf = (owned: boolean): 'owned' | 'bought' => (owned ? 'owned' : 'bought');
 
-function nodeOf(node: CoverNode, path: readonly BranchingConstraint[], terms: Terms): ProofNode {
+function nodeOf(node: CoverNode, path: readonly BranchingConstraint[], terms: Written): ProofNode {
   return {
     ...(node.duals === null ? {} : { tags: tagsOf(node.duals.rows, node.duals.conditions, path, terms) }),
     ...(node.branch === null ? {} : { branch: branchOf(node.branch, path, terms) }),
@@ -55,7 +55,7 @@ function nodeOf(node: CoverNode, path: readonly BranchingConstraint[], terms: Te
 function branchOf(
   branch: NonNullable<CoverNode['branch']>,
   path: readonly BranchingConstraint[],
-  terms: Terms,
+  terms: Written,
 ): ProofBranch {
   const side = (sense: BranchingConstraint['sense']): { most: number; node: ProofNode; count: ProofCount } => {
     const child = branch.find(({ condition }) => condition.sense === sense);
@@ -72,7 +72,7 @@ function branchOf(
   return { ...fewer.count, most: fewer.most, fewer: fewer.node, more: more.node };
 }
 
-function countOf({ feature, group }: BranchingConstraint, { question, program }: Terms): ProofCount {
+function countOf({ feature, group }: BranchingConstraint, { question, program }: Written): ProofCount {
   const { features, groups } = program;
   const where = group === null ? undefined : groups[group];
   const place = {
@@ -100,7 +100,7 @@ function tagsOf(
   rows: Float64Array,
   conditions: Float64Array,
   path: readonly BranchingConstraint[],
-  terms: Terms,
+  terms: Written,
 ): ProofTags {
   const { question, program } = terms;
   const { meanings, features } = program;

@@ -31,10 +31,11 @@ export type Question = {
   readonly spared?: SupplyId;
 };
 
-type Terms = Pick<Question, 'tiers' | 'partial'> & Partial<Pick<Question, 'required' | 'mostExposed' | 'today'>>;
+type QuestionTerms = Pick<Question, 'tiers' | 'partial'> &
+  Partial<Pick<Question, 'required' | 'mostExposed' | 'today'>>;
 
 /** The question that a kit asks. */
-export function questionOf(kit: Kit, terms: Terms): Question {
+export function questionOf(kit: Kit, terms: QuestionTerms): Question {
   const today = terms.today ?? nothingToday;
   return { required: new Map(), mostExposed: null, ...terms, today, board: kit.board, ...offeredBy(kit, today) };
 }

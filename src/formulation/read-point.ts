@@ -3,7 +3,7 @@ import type { Feed } from '../domain/plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import { packChains } from '../loadout/chain-packing.js';
 import { fillsSole } from '../loadout/ground-mode.js';
-import { placeItems, type Item } from '../loadout/placement.js';
+import { placeItems, type PlacedItem } from '../loadout/placement.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
 import type { Hung } from '../loadout/loadout.js';
 import type { ChainPlace, SoloUse } from '../loadout/uses.js';
@@ -15,7 +15,7 @@ import { keptCount } from './output-numbers.js';
 import type { Question } from './question.js';
 
 /** What a point of the program means for real units, outputs and leads. */
-export type Reading =
+export type PointReading =
   | { readonly kind: 'feeds'; readonly feeds: readonly Feed[] }
   /** Nothing real is like this: these things must be told apart first. */
   | { readonly kind: 'too coarse'; readonly found: readonly Coarseness[] }
@@ -23,7 +23,7 @@ export type Reading =
   | { readonly kind: 'unreadable' };
 
 /** Deals a checked point out to units and outputs, exactly, and names what was counted. */
-export function readPoint(model: Model, point: ProgramPoint, question: Question): Reading {
+export function readPoint(model: Model, point: ProgramPoint, question: Question): PointReading {
   const found: Coarseness[] = [];
   const units: LoadedUnit[] = [];
   let readable = true;
@@ -46,8 +46,8 @@ function readBlock(block: Block, point: ProgramPoint, bench: Bench): BlockReadin
   if (modes.length === 0) return { kind: 'units', units: [] };
   const found: Coarseness[] = [];
   const hung: Hung[] = [];
-  const items: Item[] = [];
-  const hang = (item: Item, what: Hung): void => {
+  const items: PlacedItem[] = [];
+  const hang = (item: PlacedItem, what: Hung): void => {
     items.push(item);
     hung.push(what);
   };
@@ -116,7 +116,7 @@ function readChains(columns: ChainColumns, point: ProgramPoint, bench: Bench): r
 const chainCount = (columns: ChainColumns, point: ProgramPoint): number =>
   columns.leads.reduce((sum, { column }) => sum + at(point, column), 0);
 
-function chainItem(block: Block, { pool }: ChainColumns, places: readonly ChainPlace[], bench: Bench): Item {
+function chainItem(block: Block, { pool }: ChainColumns, places: readonly ChainPlace[], bench: Bench): PlacedItem {
   const mode = commonMode(block.uses, pool.output.bank, pool.mode);
   const weights = block.uses.limits.map((_, index) =>
     places.reduce((sum, each) => sum + (each.weights[index] ?? 0n), 0n),
@@ -124,7 +124,7 @@ function chainItem(block: Block, { pool }: ChainColumns, places: readonly ChainP
   return { outputs: [pool.output], mode, weights, sole: soleCount(mode, places, bench) };
 }
 
-function soleCount(mode: Item['mode'], uses: readonly (SoloUse | ChainPlace)[], bench: Bench): number {
+function soleCount(mode: PlacedItem['mode'], uses: readonly (SoloUse | ChainPlace)[], bench: Bench): number {
   return mode === null ? 0 : uses.filter(({ pedal }) => fillsSole(mode, likeOf(pedal, bench))).length;
 }
 

@@ -4,7 +4,7 @@ import type { Model } from './model.js';
 import type { ProgramBuilder, Sum } from './program-builder.js';
 
 /** What blocks write into: the program and the sums that span all supplies. */
-export type Sheet = {
+export type CompactSheet = {
   readonly bench: Bench;
   readonly detail: Detail;
   readonly builder: ProgramBuilder;
@@ -18,7 +18,7 @@ export type Sheet = {
 };
 
 /** Counts a column of exposed pedals; by itself where they are not exposed today. */
-export function addExposed(pedal: number, column: number, { bench, measures }: Sheet): void {
+export function addExposed(pedal: number, column: number, { bench, measures }: CompactSheet): void {
   measures.exposed.add(column);
   if (bench.classes[pedal]?.exposedToday !== true) measures.newlyExposed.add(column);
 }

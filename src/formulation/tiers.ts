@@ -6,7 +6,7 @@ import { Sum } from './program-builder.js';
 import type { Question } from './question.js';
 
 /** One step of the search: one tier of the aim, or several at once as digits of one number. */
-export type Step = {
+export type CompactStep = {
   readonly objective: Objective;
   /** The tiers it stands for, the most important first. */
   readonly tiers: readonly Digit[];
@@ -22,7 +22,7 @@ export type Digit = { readonly tier: Criterion; readonly weight: number; readonl
 const largestCoefficient = 1e9;
 
 /** The steps that together are the question's whole order; one without an objective when any plan will do. */
-export function stepsOf(model: Model, question: Question): readonly Step[] {
+export function stepsOf(model: Model, question: Question): readonly CompactStep[] {
   const steps: Criterion[][] = [];
   for (const tier of question.tiers) {
     const last = steps.at(-1);
@@ -35,7 +35,7 @@ export function stepsOf(model: Model, question: Question): readonly Step[] {
 }
 
 /** The values of a step's tiers when its objective has the given value, or, for a bound, what they cannot undercut. */
-export function tierValues(step: Step, value: number): readonly (readonly [Criterion, number])[] {
+export function tierValues(step: CompactStep, value: number): readonly (readonly [Criterion, number])[] {
   let rest = value;
   return step.tiers.map(({ tier, weight, unit }) => {
     const digit = Math.floor(rest / weight);
@@ -58,7 +58,7 @@ function foldable(tiers: readonly Criterion[], model: Model, question: Question)
   return measure.shares.every(([, coefficient]) => Number(coefficient / unit) * weight <= largestCoefficient);
 }
 
-function stepOf(tiers: readonly Criterion[], model: Model, question: Question): Step {
+function stepOf(tiers: readonly Criterion[], model: Model, question: Question): CompactStep {
   const sum = new Sum();
   const digits: Digit[] = [];
   let weight = 1;

@@ -1,7 +1,7 @@
 import type { Millivolts } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import type { Berth } from './today.js';
-import type { OutputUse } from './uses.js';
+import type { OutputSetting } from './uses.js';
 
 /** The bank of each of a berth's outputs. */
 export const banksOf = (berth: Berth, supply: Supply): readonly number[] =>
@@ -13,7 +13,7 @@ export const banksOf = (berth: Berth, supply: Supply): readonly number[] =>
 export function matchesBerth(
   berth: Berth,
   supply: Supply,
-  outputs: readonly OutputUse[],
+  outputs: readonly OutputSetting[],
   millivolts: Millivolts,
 ): boolean {
   if (berth.supply !== supply.id || berth.millivolts !== millivolts || berth.outputs.length !== outputs.length)

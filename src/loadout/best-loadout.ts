@@ -1,9 +1,9 @@
 import type { Bench } from './bench.js';
 import { candidatesOf, leadCostsOf, placeValue, type Pattern } from './chain-pattern.js';
 import { bestChains, type ChainFound, type ChainQuestion } from './chain-search.js';
-import { framesOf, type ChainOption, type Frame } from './frame.js';
+import { framesOf, type ChainOption, type UnitFrame } from './frame.js';
 import type { Hung, Loadout } from './loadout.js';
-import { jobOf, type Content } from './content.js';
+import { jobOf, type LoadoutContent } from './content.js';
 import { fillWithChains } from './mixed-fill.js';
 import { placeItems } from './placement.js';
 import type { PatternStore } from './rents.js';
@@ -17,11 +17,11 @@ export type Carrier = {
    * The loadouts that are worth more than the floor, at most one a frame, and what no loadout exceeds. An answer without
    * loadouts whose bound is at most the floor is proof that there is none.
    */
-  readonly best: (tags: Tags, counts: readonly number[], floor: number, effort?: Effort) => Carried;
+  readonly best: (tags: Tags, counts: readonly number[], floor: number, effort?: PricingEffort) => Carried;
 };
 
 /** `quick`: loadouts that come easily and a bound that may be too high; `exact`: as good as can be. */
-export type Effort = 'quick' | 'exact';
+export type PricingEffort = 'quick' | 'exact';
 
 export type Carried = { readonly bound: number; readonly loadouts: readonly Valued[] };
 export type Valued = { readonly loadout: Loadout; readonly value: number };
@@ -52,7 +52,7 @@ export function carrierOf(uses: SupplyUses, bench: Bench): Carrier {
  * Where using a unit is worth more than the unit costs, even a content that is worth nothing or less is of use: then the
  * best has one pedal, or is one chain.
  */
-function leastBad(frames: readonly Frame[], tags: Tags, counts: readonly number[]): Carried {
+function leastBad(frames: readonly UnitFrame[], tags: Tags, counts: readonly number[]): Carried {
   let bound = -Infinity;
   let best: Loadout | null = null;
   for (const frame of frames) {
@@ -72,7 +72,7 @@ function leastBad(frames: readonly Frame[], tags: Tags, counts: readonly number[
   return { bound, loadouts: best === null ? [] : [{ loadout: best, value: bound }] };
 }
 
-const within = (weights: readonly number[], { capacities }: Frame): boolean =>
+const within = (weights: readonly number[], { capacities }: UnitFrame): boolean =>
   weights.every((weight, at) => weight <= (capacities[at] ?? 0));
 
 /** What a filling is asked for. */
@@ -80,12 +80,12 @@ type Wish = {
   readonly tags: Tags;
   readonly counts: readonly number[];
   readonly floor: number;
-  readonly effort: Effort;
+  readonly effort: PricingEffort;
   readonly store: PatternStore;
 };
 
 /** Fillings of a frame. Each has a bound for some of the ways to fill it; the greatest is one for all. */
-function filled(frame: Frame, wish: Wish): readonly Filling<Content>[] {
+function filled(frame: UnitFrame, wish: Wish): readonly Filling<LoadoutContent>[] {
   const { tags, counts, floor, effort, store } = wish;
   if (frame.outputs.length === 1 && frame.outputs[0] === 1) return onOneOutput(frame, wish);
   if (frame.chains.length > 0) return [fillWithChains(jobOf(frame, tags, counts), floor, effort, store)];
@@ -95,8 +95,8 @@ function filled(frame: Frame, wish: Wish): readonly Filling<Content>[] {
 }
 
 /** A single output carries one pedal or one chain. */
-function onOneOutput(frame: Frame, { tags, counts, floor }: Wish): readonly Filling<Content>[] {
-  const fillings: Filling<Content>[] = [];
+function onOneOutput(frame: UnitFrame, { tags, counts, floor }: Wish): readonly Filling<LoadoutContent>[] {
+  const fillings: Filling<LoadoutContent>[] = [];
   let most = floor;
   for (const option of frame.solos) {
     const value = placeValue(option, tags);
@@ -116,7 +116,7 @@ function onOneOutput(frame: Frame, { tags, counts, floor }: Wish): readonly Fill
   return fillings.length === 0 ? [{ bound: floor, found: null }] : fillings;
 }
 
-const chainQuestion = (chain: ChainOption, frame: Frame, tags: Tags, counts: readonly number[]): ChainQuestion => ({
+const chainQuestion = (chain: ChainOption, frame: UnitFrame, tags: Tags, counts: readonly number[]): ChainQuestion => ({
   chain,
   candidates: candidatesOf(chain, tags, counts),
   leads: leadCostsOf(chain, tags),
@@ -130,7 +130,7 @@ const patternOf = (chain: ChainOption, { places, value }: ChainFound, tags: Tags
   lead: leadCostsOf(chain, tags)[places.length]?.kind ?? -1,
 });
 
-function loadoutOf({ uses, mode }: Frame, contents: readonly Content[]): Loadout {
+function loadoutOf({ uses, mode }: UnitFrame, contents: readonly LoadoutContent[]): Loadout {
   const hung = contents.map((content): Hung => {
     if (content.kind === 'solo') return { kind: 'solo', use: content.option.use };
     const { chain, lead, places } = content.pattern;
@@ -140,7 +140,7 @@ function loadoutOf({ uses, mode }: Frame, contents: readonly Content[]): Loadout
 }
 
 /** The unit's rules once more, in big integers. */
-function fits(loadout: Loadout, frame: Frame): boolean {
+function fits(loadout: Loadout, frame: UnitFrame): boolean {
   const weightsOf = (hung: Hung): readonly bigint[] =>
     frame.uses.limits.map((_, index) =>
       hung.kind === 'solo'

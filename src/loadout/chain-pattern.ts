@@ -3,7 +3,7 @@ import type { ChainOption, PlaceOption } from './frame.js';
 import type { Tags } from './tags.js';
 
 /** What one pedal of a class is worth in a chain of a pool, by its best route. */
-export type Candidate = {
+export type ChainCandidate = {
   readonly place: PlaceOption;
   readonly value: number;
   /** How many pedals of the class there are. */
@@ -42,8 +42,8 @@ export function placeValue(option: Omit<PlaceOption, 'place' | 'load' | 'surge' 
 }
 
 /** The candidates of a pool, each class by its best route, the most value for its load first. */
-export function candidatesOf(chain: ChainOption, tags: Tags, counts: readonly number[]): readonly Candidate[] {
-  const best = new Map<number, Candidate>();
+export function candidatesOf(chain: ChainOption, tags: Tags, counts: readonly number[]): readonly ChainCandidate[] {
+  const best = new Map<number, ChainCandidate>();
   for (const place of chain.places) {
     const value = placeValue(place, tags);
     const count = counts[place.pedal] ?? 0;
@@ -54,5 +54,7 @@ export function candidatesOf(chain: ChainOption, tags: Tags, counts: readonly nu
 }
 
 /** The most value for a unit of load first. */
-export const byDensity = (a: Pick<Candidate, 'value' | 'place'>, b: Pick<Candidate, 'value' | 'place'>): number =>
-  b.value * (a.place.load || 1e-6) - a.value * (b.place.load || 1e-6);
+export const byDensity = (
+  a: Pick<ChainCandidate, 'value' | 'place'>,
+  b: Pick<ChainCandidate, 'value' | 'place'>,
+): number => b.value * (a.place.load || 1e-6) - a.value * (b.place.load || 1e-6);

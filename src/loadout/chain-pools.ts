@@ -7,7 +7,7 @@ import { tiersCounting } from './pedal-tiers.js';
 import { behind, type Exit } from './routes.js';
 import { likeOf, pedalsOf, type Bench } from './bench.js';
 import { weightsOf, type TotalLimit } from './totals.js';
-import type { ChainPlace, ChainPool, OutputUse } from './uses.js';
+import type { ChainPlace, ChainPool, OutputSetting } from './uses.js';
 
 /** Every sort of chain that the supply's outputs can carry: at least two pedals, through one chain lead. */
 export function chainPools(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
@@ -41,7 +41,7 @@ function chainExits(bank: Bank, bench: Bench): readonly ChainExit[] {
   return [...sorts.values()];
 }
 
-type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use: OutputUse };
+type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use: OutputSetting };
 
 function poolsAt(seat: ChainSeat, sort: ChainExit, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
   const places = bench.classes.flatMap(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench));

@@ -1,11 +1,11 @@
-import type { Candidate, LeadCosts } from './chain-pattern.js';
+import type { ChainCandidate, LeadCosts } from './chain-pattern.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 
 /** Which pedals may hang on one chain, and what its lead costs. */
 export type ChainQuestion = {
   readonly chain: ChainOption;
   /** The most value for its load first. */
-  readonly candidates: readonly Candidate[];
+  readonly candidates: readonly ChainCandidate[];
   readonly leads: LeadCosts;
   /** What the unit's limits can bear. */
   readonly capacities: readonly number[];
@@ -56,7 +56,7 @@ export function bestChains(question: ChainQuestion, floor: number): ChainAnswer 
     alike.push(label);
     made += 1;
   };
-  const grow = (candidate: Candidate, index: number, next: number): void => {
+  const grow = (candidate: ChainCandidate, index: number, next: number): void => {
     for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
       byLength[length] = (byLength[length] ?? []).filter((label) => promising(label, length, index));
       for (const label of byLength[length] ?? []) {
@@ -86,7 +86,11 @@ type Label = {
 };
 
 /** Rules `current` and `startup`, the unit's limits, and one digital pedal on a `sole` chain; null where one breaks. */
-function withCandidate(before: Label, { place, value }: Candidate, { mostLoad, mostSurge }: ChainOption): Label | null {
+function withCandidate(
+  before: Label,
+  { place, value }: ChainCandidate,
+  { mostLoad, mostSurge }: ChainOption,
+): Label | null {
   const load = before.load + place.load;
   const surge = before.surge + place.surge;
   const soles = before.soles + (place.sole ? 1 : 0);
@@ -132,7 +136,7 @@ type Sack = {
   readonly useful: number;
 };
 
-function sackOf(candidates: readonly Candidate[]): Sack {
+function sackOf(candidates: readonly ChainCandidate[]): Sack {
   const values = Float64Array.from(candidates, ({ value }) => value);
   const best = values.slice();
   for (let index = best.length - 2; index >= 0; index -= 1) {

@@ -2,20 +2,20 @@ import {
   candidatesOf,
   leadCostsOf,
   placeValue,
-  type Candidate,
+  type ChainCandidate,
   type LeadCosts,
   type Pattern,
 } from './chain-pattern.js';
-import type { ChainOption, Frame, PlaceOption, SoloOption } from './frame.js';
+import type { ChainOption, UnitFrame, PlaceOption, SoloOption } from './frame.js';
 import type { Tags } from './tags.js';
 
 /** What may take an output, or two. */
-export type Content =
+export type LoadoutContent =
   { readonly kind: 'solo'; readonly option: SoloOption } | { readonly kind: 'chain'; readonly pattern: Pattern };
 
 /** A content with what it is worth and what it takes. */
-export type Item = {
-  readonly content: Content;
+export type ContentItem = {
+  readonly content: LoadoutContent;
   readonly value: number;
   readonly banks: readonly number[];
   readonly pedals: readonly number[];
@@ -27,20 +27,20 @@ export type Pool = {
   readonly chain: ChainOption;
   readonly leads: LeadCosts;
   /** Every class by its best route, the most value for its load first. */
-  readonly candidates: readonly Candidate[];
+  readonly candidates: readonly ChainCandidate[];
 };
 
 /** A frame under given tags: what is worth hanging there. */
-export type Job = {
-  readonly frame: Frame;
+export type FrameJob = {
+  readonly frame: UnitFrame;
   /** How many pedals there are of each class. */
   readonly counts: readonly number[];
-  readonly solos: readonly Item[];
+  readonly solos: readonly ContentItem[];
   readonly pools: readonly Pool[];
 };
 
-export function jobOf(frame: Frame, tags: Tags, counts: readonly number[]): Job {
-  const solos = frame.solos.flatMap((option): Item[] => {
+export function jobOf(frame: UnitFrame, tags: Tags, counts: readonly number[]): FrameJob {
+  const solos = frame.solos.flatMap((option): ContentItem[] => {
     const value = placeValue(option, tags);
     if (value <= 0 || (counts[option.pedal] ?? 0) === 0) return [];
     const content = { kind: 'solo' as const, option };
@@ -57,7 +57,7 @@ export function jobOf(frame: Frame, tags: Tags, counts: readonly number[]): Job 
 export const bonusOf = ({ leads }: Pick<Pool, 'leads'>): number => Math.max(0, -(leads[2]?.cost ?? 0));
 
 /** What all pedals are worth together, each at its best, and every output's chain: no content is worth more. */
-export function allAtTheirBest({ frame, solos, pools, counts }: Job): number {
+export function allAtTheirBest({ frame, solos, pools, counts }: FrameJob): number {
   const best = new Map<number, number>();
   const note = (pedal: number, value: number): void => {
     if (value > (best.get(pedal) ?? 0)) best.set(pedal, value);
@@ -72,7 +72,7 @@ export function allAtTheirBest({ frame, solos, pools, counts }: Job): number {
 }
 
 /** The pedals of a chain as one item; its lead is the cheapest with enough tails. */
-export function chainItem({ chain, leads, candidates }: Pool, places: readonly PlaceOption[]): Item {
+export function chainItem({ chain, leads, candidates }: Pool, places: readonly PlaceOption[]): ContentItem {
   const lead = leads[places.length] ?? { kind: -1, cost: Infinity };
   const valueOf = ({ pedal }: PlaceOption): number =>
     candidates.find(({ place }) => place.pedal === pedal)?.value ?? -Infinity;
@@ -90,15 +90,15 @@ export function chainItem({ chain, leads, candidates }: Pool, places: readonly P
 }
 
 /** What an item takes of a unit. */
-type Taken = Pick<Item, 'banks' | 'pedals' | 'weights'>;
+type Taken = Pick<ContentItem, 'banks' | 'pedals' | 'weights'>;
 
 /** What is left of a unit while it is being filled. */
-export class Room {
+export class FrameRoom {
   readonly outputs: number[];
   readonly pedals: number[];
   readonly weights: number[];
 
-  constructor({ frame, counts }: Pick<Job, 'frame' | 'counts'>) {
+  constructor({ frame, counts }: Pick<FrameJob, 'frame' | 'counts'>) {
     this.outputs = [...frame.outputs];
     this.pedals = [...counts];
     this.weights = [...frame.capacities];

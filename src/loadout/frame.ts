@@ -5,13 +5,13 @@ import { admits, exposedIn, fillsSole, type GroundMode } from './ground-mode.js'
 import { OutputStates } from './output-states.js';
 import { isIsolated, type SupplyUses } from './supply-uses.js';
 import { wholeNumbers } from './whole-numbers.js';
-import type { ChainPlace, ChainPool, OutputUse, SoloUse } from './uses.js';
+import type { ChainPlace, ChainPool, OutputSetting, SoloUse } from './uses.js';
 
 /**
  * One way in which a unit may be set up before pedals come to it: the mode of its common ground, and the setting of
  * every bank that is switched together. Within a frame outputs of a bank are alike and the rules are sums.
  */
-export type Frame = {
+export type UnitFrame = {
   readonly uses: SupplyUses;
   readonly mode: GroundMode | null;
   /** How many outputs each bank has. */
@@ -63,7 +63,7 @@ export type ChainOption = {
 };
 
 /** Every frame of a supply that can carry anything. */
-export function framesOf(uses: SupplyUses, bench: Bench): readonly Frame[] {
+export function framesOf(uses: SupplyUses, bench: Bench): readonly UnitFrame[] {
   const modes = uses.modes.length === 0 ? [null] : uses.modes;
   return modes.flatMap((mode) =>
     settingsOf(uses).flatMap((settings) => {
@@ -88,8 +88,8 @@ function settingsOf({ supply, solos, chains }: SupplyUses): readonly Settings[] 
   );
 }
 
-function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, bench: Bench): Frame {
-  const stands = ({ bank, setting }: OutputUse): boolean => (settings[bank] ?? setting) === setting;
+function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, bench: Bench): UnitFrame {
+  const stands = ({ bank, setting }: OutputSetting): boolean => (settings[bank] ?? setting) === setting;
   const { supply } = uses;
   const solos = uses.solos.filter(
     (use) => use.outputs.every(stands) && soloAllowed(use, mode, supply, bench) && outputsThere(use, supply),
@@ -107,7 +107,7 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
     ),
   );
   const sole = mode?.noise === 'sole';
-  const soleWeight = (outputs: readonly OutputUse[], pedal: number): readonly number[] =>
+  const soleWeight = (outputs: readonly OutputSetting[], pedal: number): readonly number[] =>
     sole ? [!isIsolated(outputs, supply) && fillsSole(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
   const chains = pools.map((pool) => chainOption(pool, bench, totals, soleWeight));
   const outputs = supply.banks.map((bank) => bank.outputs);
@@ -150,7 +150,7 @@ function chainOption(
   pool: ChainPool,
   bench: Bench,
   totals: Totals,
-  soleWeight: (outputs: readonly OutputUse[], pedal: number) => readonly number[],
+  soleWeight: (outputs: readonly OutputSetting[], pedal: number) => readonly number[],
 ): { option: ChainOption; exact: boolean } {
   const { numerator, denominator } = bench.policy.headroom.chained;
   const mostLoad = (pool.rating * BigInt(denominator)) / BigInt(numerator);

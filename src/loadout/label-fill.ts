@@ -1,5 +1,5 @@
 import { byDensity } from './chain-pattern.js';
-import { bonusOf, chainItem, type Content, type Item, type Job, type Pool } from './content.js';
+import { bonusOf, chainItem, type LoadoutContent, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { PlaceOption } from './frame.js';
 import { netOf, type Rents } from './rents.js';
 import { alsoBarred, barsNoMore, replaceable, replacersFirst, type Barred } from './replacement.js';
@@ -14,7 +14,7 @@ const mostLabels = 6_000;
  * A pedal that is left out takes with it all that another could replace at no loss: if any best content uses those, one
  * that uses this pedal instead is as good.
  */
-export function fillByLabels(job: Job, rents: Rents, floor: number): Filling<Content> {
+export function fillByLabels(job: FrameJob, rents: Rents, floor: number): Filling<LoadoutContent> {
   const { bound } = rents;
   const stages = stagesOf(job, rents);
   const later = laterOnes(stages, job.pools.length);
@@ -49,7 +49,7 @@ type Stage = {
   readonly pedal: number;
   /** How much it pays for being there. */
   readonly rent: number;
-  readonly solos: readonly Item[];
+  readonly solos: readonly ContentItem[];
   /** Its place in each pool, with its value and what is left of that when rents are paid; null where it cannot hang. */
   readonly places: readonly (Placed | null)[];
   /** The later stages that it could replace at no loss. */
@@ -76,12 +76,12 @@ type Label = {
   readonly outputs: readonly number[];
   readonly rooms: readonly number[];
   readonly chains: readonly OpenChain[];
-  readonly solos: readonly Item[];
+  readonly solos: readonly ContentItem[];
   /** Stages that are left out along with another. */
   readonly barred: Barred;
 };
 
-const firstLabel = ({ frame }: Job): Label => ({
+const firstLabel = ({ frame }: FrameJob): Label => ({
   value: 0,
   lost: 0,
   outputs: frame.outputs,
@@ -92,7 +92,7 @@ const firstLabel = ({ frame }: Job): Label => ({
 });
 
 /** A stage for every pedal, those that can replace others before these. */
-function stagesOf(job: Job, rents: Rents): readonly Stage[] {
+function stagesOf(job: FrameJob, rents: Rents): readonly Stage[] {
   const { solos, pools, counts } = job;
   const classes = new Set(solos.flatMap(({ pedals }) => pedals));
   for (const { candidates } of pools) for (const { place } of candidates) classes.add(place.pedal);
@@ -129,7 +129,7 @@ function canReplace(one: PlainStage, two: PlainStage): boolean {
   );
 }
 
-const coversSolo = (other: Item, item: Item): boolean =>
+const coversSolo = (other: ContentItem, item: ContentItem): boolean =>
   other.value >= item.value &&
   other.banks.length === item.banks.length &&
   other.banks.every((bank, index) => bank === item.banks[index]) &&
@@ -144,7 +144,7 @@ const coversPlace = (one: Placed | null, two: Placed): boolean =>
   one.place.weights.every((weight, at) => weight <= (two.place.weights[at] ?? 0));
 
 /** Everything that the pedal of a stage may do next. */
-function* extended(label: Label, index: number, stage: Stage, job: Job, rents: Rents): Generator<Label> {
+function* extended(label: Label, index: number, stage: Stage, job: FrameJob, rents: Rents): Generator<Label> {
   if (!label.barred.has(index)) {
     for (const item of stage.solos) {
       const next = withSolo(label, item, rents);
@@ -181,7 +181,7 @@ function lessOutputs(outputs: readonly number[], banks: readonly number[]): read
 const rentsFor = ({ outputs }: Rents, banks: readonly number[]): number =>
   banks.reduce((sum, bank) => sum + (outputs[bank] ?? 0), 0);
 
-function withSolo(label: Label, item: Item, rents: Rents): Label | null {
+function withSolo(label: Label, item: ContentItem, rents: Rents): Label | null {
   const outputs = lessOutputs(label.outputs, item.banks);
   const rooms = outputs === null ? null : lessRoom(label.rooms, item.weights);
   if (outputs === null || rooms === null) return null;
@@ -196,7 +196,7 @@ function withSolo(label: Label, item: Item, rents: Rents): Label | null {
 }
 
 /** One pedal more on an open chain; the difference between the leads is paid. */
-function withPlace(label: Label, at: number, { place, value, net }: Placed, { pools }: Job): Label | null {
+function withPlace(label: Label, at: number, { place, value, net }: Placed, { pools }: FrameJob): Label | null {
   const chain = label.chains[at];
   const pool = pools[chain?.pool ?? -1];
   if (chain === undefined || pool === undefined) return null;
@@ -216,7 +216,7 @@ function withChain(
   label: Label,
   pool: number,
   { place, value, net }: Placed,
-  { pools }: Job,
+  { pools }: FrameJob,
   rents: Rents,
 ): Label | null {
   const opened = pools[pool];
@@ -244,7 +244,13 @@ const leadCost = ({ leads }: Pool, pedals: number): number => leads[Math.max(2, 
  * What the open chains lose at the least, less the rents that were counted as lost when they were opened: they may still
  * earn what the later pedals that fit add, the last one in part.
  */
-function openLoss(label: Label, from: number, job: Job, rents: Rents, later: ReturnType<typeof laterOnes>): number {
+function openLoss(
+  label: Label,
+  from: number,
+  job: FrameJob,
+  rents: Rents,
+  later: ReturnType<typeof laterOnes>,
+): number {
   let loss = 0;
   for (const chain of label.chains) {
     const pool = job.pools[chain.pool];
@@ -303,7 +309,7 @@ const replaces = (other: Label, label: Label): boolean =>
   other.rooms.every((room, at) => room >= (label.rooms[at] ?? 0)) &&
   barsNoMore(other.barred, label.barred);
 
-function contentsOf({ solos, chains }: Label, { pools }: Job): readonly Content[] {
+function contentsOf({ solos, chains }: Label, { pools }: FrameJob): readonly LoadoutContent[] {
   const hung = chains.flatMap(({ pool, places }) => {
     const made = pools[pool];
     return made === undefined ? [] : [chainItem(made, places)];

@@ -26,32 +26,32 @@ const planned = (draw: Microamps, { figure }: Pedal, { guess }: Policy): Load =>
   BigInt(draw) * BigInt(figure === 'guess' ? guess.numerator : guess.denominator);
 
 /** What a pedal takes of an output. */
-export type Taken = {
+export type TakenLoad = {
   readonly load: Load;
   /** At switch-on: its startup as stated, in units of load, or its load where that is more. */
   readonly surge: Load;
 };
 
 /** What a pedal takes at volts for which it has a figure; undefined at others. */
-export function takenBy(pedal: Pedal, millivolts: Millivolts, policy: Policy): Taken | undefined {
+export function takenBy(pedal: Pedal, millivolts: Millivolts, policy: Policy): TakenLoad | undefined {
   const draw = drawAt(pedal, millivolts);
   return draw === undefined ? undefined : takenWith(draw, pedal, policy);
 }
 
 /** What a pedal takes by each of its figures. */
-export function everyTaken(pedal: Pedal, policy: Policy): readonly Taken[] {
+export function everyTaken(pedal: Pedal, policy: Policy): readonly TakenLoad[] {
   const draws = pedal.draw.kind === 'flat' ? [pedal.draw.microamps] : [...pedal.draw.microamps.values()];
   return draws.map((draw) => takenWith(draw, pedal, policy));
 }
 
-function takenWith(draw: Microamps, pedal: Pedal, policy: Policy): Taken {
+function takenWith(draw: Microamps, pedal: Pedal, policy: Policy): TakenLoad {
   const load = planned(draw, pedal, policy);
   const startup = loadOf(pedal.startup ?? 0, policy);
   return { load, surge: startup > load ? startup : load };
 }
 
 /** Whether switching on takes more than load × factor. Where nothing does, what holds for this holds for that, too. */
-export const outruns = ({ load, surge }: Taken, factor: Factor): boolean =>
+export const outruns = ({ load, surge }: TakenLoad, factor: Factor): boolean =>
   surge * BigInt(factor.denominator) > load * BigInt(factor.numerator);
 
 /** load × factor ≤ limit, without a division. */

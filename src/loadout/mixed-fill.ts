@@ -1,4 +1,4 @@
-import { allAtTheirBest, Room, type Content, type Item, type Job } from './content.js';
+import { allAtTheirBest, FrameRoom, type LoadoutContent, type ContentItem, type FrameJob } from './content.js';
 import { fillByLabels } from './label-fill.js';
 import { rentsOf, type PatternStore, type Range, type Span } from './rents.js';
 import type { Filling } from './solo-fill.js';
@@ -8,11 +8,11 @@ import type { Filling } from './solo-fill.js';
  * filling; where neither decides, a search that is exact.
  */
 export function fillWithChains(
-  job: Job,
+  job: FrameJob,
   floor: number,
   effort: 'quick' | 'exact',
   store: PatternStore,
-): Filling<Content> {
+): Filling<LoadoutContent> {
   const most = allAtTheirBest(job);
   if (most <= floor) return { bound: most, found: null };
   return fillWithin({ pedals: anyNumber, chains: anyNumber }, splits, { job, floor, effort, store });
@@ -24,7 +24,7 @@ const anyNumber: Range = { least: 0, most: Infinity };
 const splits = 4;
 
 type Wish = {
-  readonly job: Job;
+  readonly job: FrameJob;
   readonly floor: number;
   readonly effort: 'quick' | 'exact';
   readonly store: PatternStore;
@@ -34,7 +34,7 @@ type Wish = {
  * The best content within a span. The numbers of pedals and of chains must be whole: where the relaxation has them in parts,
  * each side is filled by itself, which closes most gaps, for many pedals are worth the same.
  */
-function fillWithin(span: Span, depth: number, wish: Wish): Filling<Content> {
+function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutContent> {
   const { job, floor, effort, store } = wish;
   const rents = rentsOf(job, span, floor, store);
   const { bound, numbers } = rents;
@@ -63,17 +63,17 @@ function sidesOf(span: Span, of: keyof Span, value: number): readonly Span[] {
   ];
 }
 
-type Draft = { readonly items: readonly Item[]; readonly value: number };
+type Draft = { readonly items: readonly ContentItem[]; readonly value: number };
 
-const contentsOf = ({ items, value }: Draft): NonNullable<Filling<Content>['found']> => ({
+const contentsOf = ({ items, value }: Draft): NonNullable<Filling<LoadoutContent>['found']> => ({
   value,
   contents: items.map(({ content }) => content),
 });
 
 /** Takes items in their order as long as they fit, then the most valuable pedals by themselves. */
-function greedilyFilled(job: Job, items: readonly Item[]): Draft {
-  const room = new Room(job);
-  const taken: Item[] = [];
+function greedilyFilled(job: FrameJob, items: readonly ContentItem[]): Draft {
+  const room = new FrameRoom(job);
+  const taken: ContentItem[] = [];
   for (const item of [...items, ...job.solos.toSorted((a, b) => b.value - a.value)]) {
     if (item.value <= 0) continue;
     while (room.fits(item)) {

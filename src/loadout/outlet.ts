@@ -3,7 +3,7 @@ import type { Pedal } from '../domain/pedal.js';
 import type { Policy } from '../domain/board.js';
 import type { Microamps, Millivolts } from '../domain/quantities.js';
 import type { Bank, Setting } from '../domain/supply.js';
-import { loadOf, takenBy, withinFactor, type Taken } from './load.js';
+import { loadOf, takenBy, withinFactor, type TakenLoad } from './load.js';
 import type { Exit } from './routes.js';
 
 /** What one output, or two joined ones, offer a pedal at given settings. */
@@ -62,16 +62,21 @@ export function voltsSuit(pedal: Pedal, outlet: Outlet): boolean {
 }
 
 /** What the pedal takes there, if it may hang there by itself: rules `power`, `voltage`, `current` and `startup`. */
-export function takenAlone(pedal: Pedal, outlet: Outlet, policy: Policy): Taken | null {
+export function takenAlone(pedal: Pedal, outlet: Outlet, policy: Policy): TakenLoad | null {
   return takenWithin(pedal, outlet, policy, policy.headroom.alone);
 }
 
 /** What the pedal takes there, if it may hang there in a chain with others whose load is as good as nothing. */
-export function takenInChain(pedal: Pedal, outlet: Outlet, policy: Policy): Taken | null {
+export function takenInChain(pedal: Pedal, outlet: Outlet, policy: Policy): TakenLoad | null {
   return pedal.alone || pedal.power === 'AC' ? null : takenWithin(pedal, outlet, policy, policy.headroom.chained);
 }
 
-function takenWithin(pedal: Pedal, outlet: Outlet, policy: Policy, factor: Policy['headroom']['alone']): Taken | null {
+function takenWithin(
+  pedal: Pedal,
+  outlet: Outlet,
+  policy: Policy,
+  factor: Policy['headroom']['alone'],
+): TakenLoad | null {
   if (!voltsSuit(pedal, outlet)) return null;
   const taken = takenBy(pedal, outlet.millivolts, policy);
   const rating = loadOf(outlet.rating, policy);

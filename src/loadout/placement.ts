@@ -1,10 +1,10 @@
 import type { GroundMode } from './ground-mode.js';
 import type { SupplyUses } from './supply-uses.js';
-import type { OutputUse } from './uses.js';
+import type { OutputSetting } from './uses.js';
 
 /** Something that takes outputs of one unit: a pedal by itself, a join, or a chain with all its pedals. */
-export type Item = {
-  readonly outputs: readonly OutputUse[];
+export type PlacedItem = {
+  readonly outputs: readonly OutputSetting[];
   /** The mode that the unit's common ground must have; null for what hangs on isolated outputs. */
   readonly mode: GroundMode | null;
   readonly weights: readonly bigint[];
@@ -23,9 +23,9 @@ const stepLimit = 50_000;
 export function placeItems(
   uses: SupplyUses,
   modes: readonly (GroundMode | null)[],
-  items: readonly Item[],
+  items: readonly PlacedItem[],
 ): readonly (readonly number[])[] | null {
-  const units = modes.map((mode) => new Unit(uses, mode));
+  const units = modes.map((mode) => new FillingUnit(uses, mode));
   const order = items.map((_, index) => index).sort((a, b) => compareItems(items[a], items[b]));
   let steps = 0;
   const place = (depth: number): boolean => {
@@ -49,7 +49,7 @@ export function placeItems(
 }
 
 /** Joins first, then the heaviest on any limit. */
-function compareItems(first: Item | undefined, second: Item | undefined): number {
+function compareItems(first: PlacedItem | undefined, second: PlacedItem | undefined): number {
   if (first === undefined || second === undefined) return 0;
   if (first.outputs.length !== second.outputs.length) return second.outputs.length - first.outputs.length;
   for (const [index, weight] of first.weights.entries()) {
@@ -60,7 +60,7 @@ function compareItems(first: Item | undefined, second: Item | undefined): number
 }
 
 /** One unit while it is being filled. */
-export class Unit {
+export class FillingUnit {
   readonly contents: number[] = [];
   readonly uses: SupplyUses;
   readonly #mode: GroundMode | null;
@@ -86,14 +86,14 @@ export class Unit {
   }
 
   /** Whether the item can be added as things are. */
-  fits(item: Item): boolean {
+  fits(item: PlacedItem): boolean {
     if (item.mode !== null && !sameMode(item.mode, this.#mode)) return false;
     if (item.sole > this.#sole && item.mode !== null) return false;
     if (item.weights.some((weight, index) => weight > (this.#room[index] ?? 0n))) return false;
     return item.outputs.every((output, index) => this.#outputFits(output, item.outputs, index));
   }
 
-  #outputFits({ bank, setting }: OutputUse, all: readonly OutputUse[], index: number): boolean {
+  #outputFits({ bank, setting }: OutputSetting, all: readonly OutputSetting[], index: number): boolean {
     const taken = all.slice(0, index).filter((other) => other.bank === bank).length;
     if ((this.#free[bank] ?? 0) <= taken) return false;
     if (this.uses.supply.banks[bank]?.switching !== 'together') return true;
@@ -101,18 +101,18 @@ export class Unit {
   }
 
   /** Adds an item that fits, under the number by which `contents` shall name it. */
-  add(item: Item, index: number): void {
+  add(item: PlacedItem, index: number): void {
     this.contents.push(index);
     this.#change(item, 1);
   }
 
   /** Takes the item back that was added last. */
-  remove(item: Item): void {
+  remove(item: PlacedItem): void {
     this.contents.pop();
     this.#change(item, -1);
   }
 
-  #change(item: Item, by: 1 | -1): void {
+  #change(item: PlacedItem, by: 1 | -1): void {
     for (const { bank, setting } of item.outputs) {
       this.#free[bank] = (this.#free[bank] ?? 0) - by;
       const used = this.#settings[bank];

@@ -1,8 +1,8 @@
 import { COLD, Simplex, type SimplexRow } from '../../solver/cover/simplex.js';
 import type { SparseColumn } from '../../solver/cover/sparse-columns.js';
-import { byDensity, type Candidate } from './chain-pattern.js';
+import { byDensity, type ChainCandidate } from './chain-pattern.js';
 import { bestChains } from './chain-search.js';
-import { allAtTheirBest, chainItem, type Item, type Job, type Pool } from './content.js';
+import { allAtTheirBest, chainItem, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 
 /**
@@ -22,7 +22,7 @@ export type Rents = {
   readonly perPedal: number;
   readonly perChain: number;
   /** The items of the last relaxation, those that it uses most first. */
-  readonly items: readonly Item[];
+  readonly items: readonly ContentItem[];
   /** How many pedals and how many chains that relaxation has, perhaps in parts. */
   readonly numbers: { readonly pedals: number; readonly chains: number };
 };
@@ -41,7 +41,7 @@ const storedPatterns = 40;
  * Rents by column generation on one unit's own relaxation ("Decomposition principle for linear programs", 1960): its duals
  * are the rents, and what outputs can earn above them is found exactly. Stops as soon as the bound is at most the floor.
  */
-export function rentsOf(job: Job, span: Span, floor: number, store: PatternStore): Rents {
+export function rentsOf(job: FrameJob, span: Span, floor: number, store: PatternStore): Rents {
   const most = allAtTheirBest(job);
   const relaxation = new UnitRelaxation(job, span, most);
   for (const item of job.solos) relaxation.add(item);
@@ -68,15 +68,15 @@ const nothingAsked: Asked = { pedals: [], outputs: [], prices: [], perPedal: 0, 
 
 /** The relaxation of one unit over the items made so far: most value within outputs, pedals and totals. */
 class UnitRelaxation {
-  readonly #job: Job;
+  readonly #job: FrameJob;
   readonly #classes: readonly number[];
   readonly #rowOfClass: ReadonlyMap<number, number>;
   readonly #firstLimit: number;
   readonly #ends: readonly End[];
   readonly #simplex: Simplex;
-  readonly #items: Item[] = [];
+  readonly #items: ContentItem[] = [];
 
-  constructor(job: Job, span: Span, elastic: number) {
+  constructor(job: FrameJob, span: Span, elastic: number) {
     const { frame, solos, pools, counts } = job;
     this.#job = job;
     const inChains = pools.flatMap(({ candidates }) => candidates.map(({ place }) => place.pedal));
@@ -93,12 +93,12 @@ class UnitRelaxation {
     this.#simplex = new Simplex([...rows, ...this.#ends.map(({ row }) => row)], elastic, 0.5);
   }
 
-  add(item: Item): void {
+  add(item: ContentItem): void {
     this.#items.push(item);
     this.#simplex.add(this.#sparse(item));
   }
 
-  #sparse(item: Item): SparseColumn {
+  #sparse(item: ContentItem): SparseColumn {
     const entries = new Map<number, number>();
     const put = (row: number, value: number): void => void entries.set(row, (entries.get(row) ?? 0) + value);
     for (const bank of item.banks) put(bank, 1);
@@ -153,7 +153,7 @@ class UnitRelaxation {
 }
 
 /** How many pedals an item has, or chains. */
-const numberOf = ({ pedals, content }: Item, of: keyof Span): number =>
+const numberOf = ({ pedals, content }: ContentItem, of: keyof Span): number =>
   of === 'pedals' ? pedals.length : content.kind === 'chain' ? 1 : 0;
 
 /** An end of a span that binds, as a row of its own. */
@@ -167,7 +167,7 @@ function endsOf(span: Span, first: number): readonly End[] {
   return rows.map((end, index) => ({ ...end, at: first + index }));
 }
 
-function* storedItems(pool: Pool, store: PatternStore): Generator<Item> {
+function* storedItems(pool: Pool, store: PatternStore): Generator<ContentItem> {
   const known = new Map(pool.candidates.map(({ place }) => [place.pedal, place]));
   for (const places of store.get(pool.chain)?.values() ?? []) {
     const now = places.flatMap(({ pedal }) => known.get(pedal) ?? []);
@@ -193,7 +193,7 @@ type Earnings = {
 };
 
 /** What every output earns at the most when pedals and totals are paid, exactly; the bound that follows; new patterns. */
-function earnings(job: Job, asked: Asked): Earnings {
+function earnings(job: FrameJob, asked: Asked): Earnings {
   const { frame, counts, solos, pools } = job;
   const outputs = frame.outputs.map(() => 0);
   for (const item of solos) if (item.banks.length === 1) raise(outputs, item.banks, netOf(item, asked));
@@ -225,7 +225,7 @@ function raise(outputs: number[], banks: readonly number[], net: number): void {
 export const rentedCandidates = (
   pool: Pool,
   rents: Pick<Rents, 'pedals' | 'prices' | 'perPedal'>,
-): readonly Candidate[] =>
+): readonly ChainCandidate[] =>
   pool.candidates
     .map((each) => {
       const { pedal, weights } = each.place;
@@ -235,7 +235,7 @@ export const rentedCandidates = (
 
 /** What is left of a value when the rents of pedals and the prices of weights are paid; never less than that. */
 export function netOf(
-  { value, pedals, weights }: Pick<Item, 'value' | 'pedals' | 'weights'>,
+  { value, pedals, weights }: Pick<ContentItem, 'value' | 'pedals' | 'weights'>,
   rents: Pick<Rents, 'pedals' | 'prices' | 'perPedal'>,
 ): number {
   let net = value;

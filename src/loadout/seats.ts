@@ -1,34 +1,34 @@
 import type { Bank, JoinMode, Supply } from '../domain/supply.js';
 import type { LeadKind } from './lead-kinds.js';
-import type { Taken } from './load.js';
+import type { TakenLoad } from './load.js';
 import { exitOf, inParallel, inSeries, outletOf, polaritiesOf, type Outlet } from './outlet.js';
 import { behind, type Exit } from './routes.js';
 import type { OutputTaken } from './totals.js';
-import type { OutputUse, SoloUse } from './uses.js';
+import type { OutputSetting, SoloUse } from './uses.js';
 
 /** One output or one join at given settings, before a pedal is put there. */
-export type Seat = {
-  readonly outputs: readonly OutputUse[];
+export type OutletSeat = {
+  readonly outputs: readonly OutputSetting[];
   readonly join: SoloUse['join'];
   readonly exit: Exit;
   readonly outlet: Outlet;
   /** What a pedal there takes of each output. */
-  readonly takes: (taken: Taken) => readonly OutputTaken[];
+  readonly takes: (taken: TakenLoad) => readonly OutputTaken[];
 };
 
 /** Every output at every setting, and every join that the leads at hand allow. */
-export const seatsOf = (supply: Supply, kinds: readonly LeadKind[]): readonly Seat[] => [
+export const seatsOf = (supply: Supply, kinds: readonly LeadKind[]): readonly OutletSeat[] => [
   ...singleSeats(supply),
   ...joinSeats(supply, kinds),
 ];
 
-function* settingsOf(bank: Bank, index: number): Generator<{ use: OutputUse; outlet: Outlet }> {
+function* settingsOf(bank: Bank, index: number): Generator<{ use: OutputSetting; outlet: Outlet }> {
   for (const [setting, value] of bank.settings.entries()) {
     yield { use: { bank: index, setting }, outlet: outletOf(bank, value) };
   }
 }
 
-function singleSeats(supply: Supply): readonly Seat[] {
+function singleSeats(supply: Supply): readonly OutletSeat[] {
   return supply.banks.flatMap((bank, index) =>
     [...settingsOf(bank, index)].map(({ use, outlet }) => ({
       outputs: [use],
@@ -40,7 +40,7 @@ function singleSeats(supply: Supply): readonly Seat[] {
   );
 }
 
-function joinSeats(supply: Supply, kinds: readonly LeadKind[]): readonly Seat[] {
+function joinSeats(supply: Supply, kinds: readonly LeadKind[]): readonly OutletSeat[] {
   return supply.banks.flatMap((first, at) =>
     supply.banks.slice(at).flatMap((second, offset) => {
       const modes = joinModes(first, second, offset === 0);
@@ -70,8 +70,8 @@ function commonExit(first: Bank, second: Bank): Exit | null {
 
 type JoinPlace = { first: Bank; second: Bank; at: number; to: number; lead: LeadKind; mode: JoinMode; exit: Exit };
 
-function seatsBehind({ first, second, at, to, lead, mode, exit }: JoinPlace): readonly Seat[] {
-  const seats: Seat[] = [];
+function seatsBehind({ first, second, at, to, lead, mode, exit }: JoinPlace): readonly OutletSeat[] {
+  const seats: OutletSeat[] = [];
   for (const one of settingsOf(first, at)) {
     for (const two of settingsOf(second, to)) {
       if (mode === 'parallel' && one.outlet.millivolts !== two.outlet.millivolts) continue;
@@ -91,5 +91,5 @@ function seatsBehind({ first, second, at, to, lead, mode, exit }: JoinPlace): re
   return seats;
 }
 
-const settingsMix = (bank: Bank, one: OutputUse, two: OutputUse): boolean =>
+const settingsMix = (bank: Bank, one: OutputSetting, two: OutputSetting): boolean =>
   bank.switching === 'each' || one.setting === two.setting;

@@ -1,6 +1,6 @@
-import type { Frame, SoloOption } from './frame.js';
+import type { UnitFrame, SoloOption } from './frame.js';
 import { placeValue } from './chain-pattern.js';
-import { Room } from './content.js';
+import { FrameRoom } from './content.js';
 import { paid, priceOfCapacities } from './rents.js';
 import type { Tags } from './tags.js';
 
@@ -39,7 +39,7 @@ const priceRounds = 12;
  * relaxation for integer programming", 1974, and where these leave a gap, a search that the table bounds closes it.
  */
 export function fillWithSolos(
-  frame: Frame,
+  frame: UnitFrame,
   tags: Tags,
   counts: readonly number[],
   floor: number,
@@ -82,8 +82,13 @@ export function fillWithSolos(
 type Draft = { readonly value: number; readonly contents: readonly SoloOption[] };
 
 /** Of what was picked as much as fits, the most valuable first, then whatever else still does. */
-function whatFits(frame: Frame, counts: readonly number[], picked: readonly Priced[], { stages, nets }: Table): Draft {
-  const room = new Room({ frame, counts });
+function whatFits(
+  frame: UnitFrame,
+  counts: readonly number[],
+  picked: readonly Priced[],
+  { stages, nets }: Table,
+): Draft {
+  const room = new FrameRoom({ frame, counts });
   const contents: SoloOption[] = [];
   let sum = 0;
   const all = stages.flatMap((ways, stage) => ways.map((way, at): Priced => ({ way, net: nets[stage]?.[at] ?? 0 })));
@@ -101,7 +106,7 @@ function whatFits(frame: Frame, counts: readonly number[], picked: readonly Pric
   return { value: sum, contents };
 }
 
-const outputsOf = ({ outputs }: Frame): number => outputs.reduce((sum, count) => sum + count, 0);
+const outputsOf = ({ outputs }: UnitFrame): number => outputs.reduce((sum, count) => sum + count, 0);
 
 /** What as many pedals as there are outputs are worth at their best. */
 function mostAlone(stages: readonly Stage[], outputs: number): number {
@@ -109,7 +114,7 @@ function mostAlone(stages: readonly Stage[], outputs: number): number {
   return values.subarray(-outputs).reduce((sum, value) => sum + value, 0);
 }
 
-function stagesOf(frame: Frame, tags: Tags, counts: readonly number[]): readonly Stage[] {
+function stagesOf(frame: UnitFrame, tags: Tags, counts: readonly number[]): readonly Stage[] {
   const ways = new Map<number, Way[]>();
   for (const option of frame.solos) {
     const value = placeValue(option, tags);
@@ -139,10 +144,10 @@ type Table = {
   readonly nets: readonly Float64Array[];
   readonly rests: Float64Array;
   readonly most: number;
-  readonly frame: Frame;
+  readonly frame: UnitFrame;
 };
 
-function tableOf(frame: Frame, stages: readonly Stage[], prices: readonly number[]): Table {
+function tableOf(frame: UnitFrame, stages: readonly Stage[], prices: readonly number[]): Table {
   const { count: states } = frame.states;
   const nets = stages.map((ways) => Float64Array.from(ways, (way) => netOf(way, prices)));
   const rests = new Float64Array((stages.length + 1) * states);

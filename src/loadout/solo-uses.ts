@@ -5,11 +5,11 @@ import type { Supply } from '../domain/supply.js';
 import { takenAlone } from './outlet.js';
 import type { Route } from './routes.js';
 import { tiersCounting } from './pedal-tiers.js';
-import { seatsOf, type Seat } from './seats.js';
+import { seatsOf, type OutletSeat } from './seats.js';
 import type { Bench } from './bench.js';
 import { matchesBerth } from './berth-match.js';
 import { weightsOf, type TotalLimit } from './totals.js';
-import type { OutputUse, SoloUse } from './uses.js';
+import type { OutputSetting, SoloUse } from './uses.js';
 
 /** Every way in which a pedal can hang alone on one output or one join, but those that another way makes needless. */
 export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly SoloUse[] {
@@ -34,7 +34,7 @@ export function voltsOf({ outputs, join }: Pick<SoloUse, 'outputs' | 'join'>, su
   return millivolts(join?.mode === 'series' ? first + second : first);
 }
 
-function usesOf(seat: Seat, like: Pedal, pedal: number, limits: readonly TotalLimit[], bench: Bench): SoloUse[] {
+function usesOf(seat: OutletSeat, like: Pedal, pedal: number, limits: readonly TotalLimit[], bench: Bench): SoloUse[] {
   const taken = takenAlone(like, seat.outlet, bench.policy);
   if (taken === null) return [];
   return bench.routes(seat.exit, like).map((route: Route) => ({
@@ -61,10 +61,10 @@ function replaces(other: SoloUse, use: SoloUse, earlier: boolean, supply: Supply
 }
 
 /** A single output may take the place of either output of a join; joined outputs must match one to one. */
-const placesFor = (other: SoloUse, use: SoloUse, index: number): readonly OutputUse[] =>
+const placesFor = (other: SoloUse, use: SoloUse, index: number): readonly OutputSetting[] =>
   other.join === null ? use.outputs : use.outputs.slice(index, index + 1);
 
-function sits(output: OutputUse, places: readonly OutputUse[], supply: Supply): boolean {
+function sits(output: OutputSetting, places: readonly OutputSetting[], supply: Supply): boolean {
   const together = supply.banks[output.bank]?.switching === 'together';
   return places.some(({ bank, setting }) => bank === output.bank && (!together || setting === output.setting));
 }

@@ -38,11 +38,11 @@ export function supplyUses(offer: Offer, bench: Bench): SupplyUses | null {
   return { ...offer, limits, solos, chains, modes: common ? bench.modes : [] };
 }
 
-type Ways = Pick<SupplyUses, 'solos' | 'chains'>;
+type SupplyWays = Pick<SupplyUses, 'solos' | 'chains'>;
 
 /** The ways to pedals, by where they start. */
 const waysFrom: Readonly<
-  Record<Nature['wayStartsAt'], (supply: Supply, limits: readonly TotalLimit[], bench: Bench) => Ways>
+  Record<Nature['wayStartsAt'], (supply: Supply, limits: readonly TotalLimit[], bench: Bench) => SupplyWays>
 > = {
   plug: (supply, limits, bench) => ({
     solos: soloUses(supply, limits, bench),

@@ -1,7 +1,7 @@
 import type { Policy } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Supply, Total } from '../domain/supply.js';
-import { everyTaken, loadOf, outruns, type Taken } from './load.js';
+import { everyTaken, loadOf, outruns, type TakenLoad } from './load.js';
 
 /**
  * A limit on all that hangs on a bank or on a whole supply: Σ weight ≤ capacity, all in one integer unit. For the rule
@@ -17,7 +17,7 @@ export type TotalLimit = {
 };
 
 /** What a use takes of one of the supply's outputs. */
-export type OutputTaken = Taken & {
+export type OutputTaken = TakenLoad & {
   readonly bank: number;
   readonly millivolts: number;
   /** The second output of a parallel join: what it takes was counted already, but not yet in another bank's total. */

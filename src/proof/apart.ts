@@ -1,14 +1,14 @@
 import type { ProofApart } from '../domain/proof.js';
-import type { Ground } from './claim.js';
+import type { ProofGround } from './claim.js';
 import { Flaw } from './flaw.js';
-import type { Group } from './stock.js';
+import type { StockGroup } from './stock.js';
 
 /**
  * The same ground with units told apart: each of them is a group of its own with at most one unit, and what is left of its
  * group has the rest. A plan may number its units as it likes, so whatever is told apart, every plan is among the cases.
  * @throws Flaw when it names what there is not, or the units of one group twice.
  */
-export function toldApart(ground: Ground, apart: readonly ProofApart[]): Ground {
+export function toldApart(ground: ProofGround, apart: readonly ProofApart[]): ProofGround {
   const units = new Map<string, number>();
   for (const { supply, source, units: count } of apart) {
     if (!ground.stock.supplies.has(supply)) throw new Flaw(`it names the supply "${supply}", which there is not`);
@@ -25,7 +25,7 @@ export function toldApart(ground: Ground, apart: readonly ProofApart[]): Ground 
 }
 
 /** Slots beyond the most units of the group stay empty in every plan, so there need not be any. */
-function partsOf(group: Group, units: number): readonly Group[] {
+function partsOf(group: StockGroup, units: number): readonly StockGroup[] {
   if (units === 0) return [group];
   const slots = Array.from({ length: Math.min(units, group.most) }, (_, index) => ({
     ...group,

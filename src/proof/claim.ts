@@ -1,33 +1,33 @@
 import type { Board, Catalogue, Policy } from '../domain/board.js';
 import { mostCarriedBy, type MostCarried } from './unit/most-carried.js';
-import { classesOf, type PedalClass } from './unit/pedal-class.js';
+import { classesOf, type AlikePedals } from './unit/pedal-class.js';
 import { routesOver, type Routes } from './unit/routes.js';
 import type { UnitShape } from './unit/shape.js';
 import { unitShape } from './unit/unit-shape.js';
 import type { Measure } from './measure.js';
-import { stockOf, type Group, type Stock } from './stock.js';
+import { stockOf, type StockGroup, type Stock } from './stock.js';
 
 /** What is judged, and what a proof may build on: the same for all steps. */
-export type Ground = {
+export type ProofGround = {
   readonly board: Board;
   readonly partial: boolean;
   readonly stock: Stock;
-  readonly classes: readonly PedalClass[];
+  readonly classes: readonly AlikePedals[];
   readonly routes: Routes;
   /** By group; null for one whose units can carry nothing. Groups that carry alike share it. */
-  readonly carriers: ReadonlyMap<Group, MostCarried>;
+  readonly carriers: ReadonlyMap<StockGroup, MostCarried>;
   readonly limits: Pick<Policy, 'bricks' | 'sockets' | 'budget'>;
 };
 
 /** What one step claims: every plan that keeps to the earlier steps has a number of at least `value`. */
-export type Claim = Ground & {
+export type StepClaim = ProofGround & {
   readonly scale: bigint;
   readonly value: bigint;
   readonly measure: Measure;
   readonly earlier: readonly { readonly measure: Measure; readonly value: bigint }[];
 };
 
-export function groundOf(board: Board, catalogue: Catalogue, partial: boolean): Ground {
+export function groundOf(board: Board, catalogue: Catalogue, partial: boolean): ProofGround {
   const stock = stockOf(board, catalogue);
   const classes = classesOf(board.pedals);
   const routes = routesOver(stock.kinds);
@@ -46,12 +46,12 @@ export function groundOf(board: Board, catalogue: Catalogue, partial: boolean): 
 function carriersOf(
   board: Board,
   { groups, kinds }: Stock,
-  classes: readonly PedalClass[],
+  classes: readonly AlikePedals[],
   routes: Routes,
-): ReadonlyMap<Group, MostCarried> {
+): ReadonlyMap<StockGroup, MostCarried> {
   const bench = { policy: board.policy, classes, kinds, routes };
   const known = new Map<string, Known | null>();
-  const carriers = new Map<Group, MostCarried>();
+  const carriers = new Map<StockGroup, MostCarried>();
   for (const group of groups) {
     const { source, total, banks } = group.supply;
     const key = JSON.stringify([source, total, banks]);
@@ -70,7 +70,7 @@ function carriersOf(
 type Known = { readonly carrier: MostCarried; readonly feedable: number };
 
 /** How many pedals a unit could feed, one at a time. */
-function feedableBy({ places, chains }: UnitShape, classes: readonly PedalClass[]): number {
+function feedableBy({ places, chains }: UnitShape, classes: readonly AlikePedals[]): number {
   const fed = new Set([...places, ...chains.flatMap(({ links }) => links)].map(({ pedal }) => pedal));
   return [...fed].reduce((sum, pedal) => sum + (classes[pedal]?.members.length ?? 0), 0);
 }

@@ -1,12 +1,12 @@
 import type { Board } from '../domain/board.js';
 import type { ProofBranch, ProofCount } from '../domain/proof.js';
 import { Flaw } from './flaw.js';
-import type { Group, LeadKind, Stock } from './stock.js';
+import type { StockGroup, StockLeadKind, Stock } from './stock.js';
 
 /** What holds in one half of a branch: the number that it goes by is at most `most`, or at least `least`. */
 export type Condition = {
   readonly counts: ProofBranch['count'];
-  readonly concerns: (group: Group) => boolean;
+  readonly concerns: (group: StockGroup) => boolean;
   /** The pedals that are counted, by their places on the board. */
   readonly pedals: ReadonlySet<number>;
   /** The lead kinds that are counted. */
@@ -25,7 +25,7 @@ export function conditionsOf(
   checkPlace(branch, stock);
   const counted = {
     counts: count,
-    concerns: (group: Group) => isConcerned(group, branch),
+    concerns: (group: StockGroup) => isConcerned(group, branch),
     pedals: count === 'pedals' ? pedalsNamed(of, board) : new Set<number>(),
     kinds: count === 'leads' ? kindsNamed(of, stock.kinds) : new Set<number>(),
   };
@@ -44,7 +44,7 @@ function checkPlace({ supply, source, slot }: ProofCount, { supplies, apart }: S
 }
 
 /** What names a supply but no unit means those of its units that are not told apart. */
-function isConcerned(group: Group, { supply, source, slot }: ProofCount): boolean {
+function isConcerned(group: StockGroup, { supply, source, slot }: ProofCount): boolean {
   if (source !== null && group.source !== source) return false;
   return supply === null || (group.supply.id === supply && group.slot === (slot ?? null));
 }
@@ -61,7 +61,7 @@ export function pedalsNamed(ids: readonly string[], { pedals }: Board): Readonly
 }
 
 /** The kinds that parts make up. @throws Flaw when a part is unknown, or a kind is named in part only. */
-export function kindsNamed(ids: readonly string[], kinds: readonly LeadKind[]): ReadonlySet<number> {
+export function kindsNamed(ids: readonly string[], kinds: readonly StockLeadKind[]): ReadonlySet<number> {
   const named = new Set(ids);
   const known = new Set(kinds.flatMap(({ parts }) => parts.map(({ id }) => String(id))));
   for (const id of named) if (!known.has(id)) throw new Flaw(`it names the part "${id}", which there is not`);

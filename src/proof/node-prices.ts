@@ -4,9 +4,9 @@ import type { Condition } from './conditions.js';
 import { kindsNamed, pedalsNamed } from './conditions.js';
 import { exactNumber, Flaw } from './flaw.js';
 import type { Measure } from './measure.js';
-import type { Claim } from './claim.js';
+import type { StepClaim } from './claim.js';
 import { unitCounts } from './sources.js';
-import type { Group, LeadKind } from './stock.js';
+import type { StockGroup, StockLeadKind } from './stock.js';
 
 /** What tags make of everything: the part of the bound that no unit changes, and what units are judged by. */
 export type NodePrices = PerPedalTier<number> & {
@@ -14,20 +14,20 @@ export type NodePrices = PerPedalTier<number> & {
   readonly base: bigint;
   readonly exposed: number;
   /** What a unit of the group costs. */
-  readonly unit: (group: Group) => number;
+  readonly unit: (group: StockGroup) => number;
   /** What each pedal is worth on a unit of the group, by its place on the board. */
-  readonly pedals: (group: Group) => readonly number[];
+  readonly pedals: (group: StockGroup) => readonly number[];
   /** What each lead kind costs on a unit of the group; Infinity where there is none. */
-  readonly leads: (group: Group) => readonly number[];
+  readonly leads: (group: StockGroup) => readonly number[];
   /** The same for groups to which the same conditions apply. */
-  readonly key: (group: Group) => string;
+  readonly key: (group: StockGroup) => string;
 };
 
 /** A condition on the way to a node, with its tag. */
 type Tagged = Condition & { readonly tag: bigint };
 
 /** @throws Flaw when tags have the wrong sign, or speak of what there is not. */
-export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: Claim): NodePrices {
+export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: StepClaim): NodePrices {
   const tagged = taggedConditions(tags, path);
   const prices = effectivePrices(tags, claim);
   const pedals = pedalTags(tags, claim);
@@ -40,7 +40,7 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: C
     tagged.reduce((sum, { tag, amount }) => sum + tag * BigInt(amount), 0n) +
     [...listed].reduce((sum, [kind, tag]) => sum + pieceTerm(claim.stock.kinds[kind], tag, prices), 0n) +
     (claim.partial ? pedals.reduce((sum, tag) => sum + least(0n, prices.unpowered - tag), 0n) : 0n);
-  const applying = (group: Group, counts: Condition['counts']): readonly Tagged[] =>
+  const applying = (group: StockGroup, counts: Condition['counts']): readonly Tagged[] =>
     tagged.filter((condition) => condition.counts === counts && condition.tag !== 0n && condition.concerns(group));
   const worth = (place: number, conditions: readonly Tagged[]): bigint =>
     conditions.reduce((sum, { pedals: of, tag }) => (of.has(place) ? sum + tag : sum), pedals[place] ?? 0n);
@@ -75,7 +75,7 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: C
 type Prices = Measure & { readonly sockets: bigint };
 
 /** The scaled worth of one of each thing, dearer by what the tags ask of it; no aim ranks sockets. */
-function effectivePrices(tags: ProofTags, { scale, measure, earlier }: Claim): Prices {
+function effectivePrices(tags: ProofTags, { scale, measure, earlier }: StepClaim): Prices {
   const past = tags.earlier ?? earlier.map(() => 0);
   if (past.length !== earlier.length) throw new Flaw(`it has ${past.length} tags for ${earlier.length} earlier steps`);
   for (const tag of past) mustBe(tag <= 0, 'an earlier step');
@@ -95,7 +95,7 @@ function effectivePrices(tags: ProofTags, { scale, measure, earlier }: Claim): P
   };
 }
 
-function limitTags(tags: ProofTags, { limits, earlier }: Claim): bigint {
+function limitTags(tags: ProofTags, { limits, earlier }: StepClaim): bigint {
   const term = (tag: number, limit: number | null, name: string): bigint => {
     mustBe(tag <= 0, name);
     if (tag !== 0 && limit === null) throw new Flaw(`it has a tag for ${name}, which the board does not limit`);
@@ -119,13 +119,13 @@ function taggedConditions({ conditions }: ProofTags, path: readonly Condition[])
   });
 }
 
-function pedalTags({ pedals: tags }: ProofTags, { board }: Claim): readonly bigint[] {
+function pedalTags({ pedals: tags }: ProofTags, { board }: StepClaim): readonly bigint[] {
   pedalsNamed(Object.keys(tags), board);
   return board.pedals.map(({ id }) => BigInt(Object.hasOwn(tags, id) ? (tags[id] ?? 0) : 0));
 }
 
 /** The tags of lead kinds, by the kind's place. */
-function listedKinds({ leads = [] }: ProofTags, kinds: readonly LeadKind[]): ReadonlyMap<number, bigint> {
+function listedKinds({ leads = [] }: ProofTags, kinds: readonly StockLeadKind[]): ReadonlyMap<number, bigint> {
   const listed = new Map<number, bigint>();
   for (const { parts, tag } of leads) {
     const [kind, ...others] = kindsNamed(parts, kinds);
@@ -141,7 +141,7 @@ function listedKinds({ leads = [] }: ProofTags, kinds: readonly LeadKind[]): Rea
  * What one lead costs: its tag, and no less than its cheapest piece does, as a tag below that costs the bound nothing to
  * raise. Null when there is no piece.
  */
-function leadCost({ offers }: LeadKind, tag: bigint | undefined, prices: Measure): bigint | null {
+function leadCost({ offers }: StockLeadKind, tag: bigint | undefined, prices: Measure): bigint | null {
   const [first, ...others] = offers.map(({ price }) => price);
   if (first === undefined) return null;
   const cheapest = prices.money(others.reduce((least, price) => Math.min(least, price), first));
@@ -149,7 +149,7 @@ function leadCost({ offers }: LeadKind, tag: bigint | undefined, prices: Measure
 }
 
 /** What the tag of a kind asks for more than its pieces cost is lost on every piece. */
-function pieceTerm(kind: LeadKind | undefined, tag: bigint, prices: Measure): bigint {
+function pieceTerm(kind: StockLeadKind | undefined, tag: bigint, prices: Measure): bigint {
   return (kind?.offers ?? []).reduce((sum, { pieces, price }) => {
     const gain = prices.money(price) - tag;
     if (gain >= 0n) return sum;

@@ -2,13 +2,13 @@ import { choosingTiersOf, type ChoosingTier } from '../domain/aim.js';
 import { isPedalTier } from '../domain/pedal-tier.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
-import type { Ground } from './claim.js';
+import type { ProofGround } from './claim.js';
 import { Flaw } from './flaw.js';
 import { inUnits, isMoney } from './measure.js';
 import { judges } from './pedal-tiers.js';
 
 /** The steps list the aim's tiers, each once and in order, and each step ranks plans as its tiers do. @throws Flaw. */
-export function checkRanking(proof: Proof, ground: Ground): void {
+export function checkRanking(proof: Proof, ground: ProofGround): void {
   const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
   // Where no pedal may stay without power, every plan is equal in that.
   const expected = choosingTiersOf(proof.aim).filter((tier) => proof.partial || tier !== 'unpowered');
@@ -18,7 +18,7 @@ export function checkRanking(proof: Proof, ground: Ground): void {
 }
 
 /** No sum of all that comes after a tier reaches what one unit of the tier weighs. */
-function checkWeights(tiers: readonly ProofTier[], ground: Ground): void {
+function checkWeights(tiers: readonly ProofTier[], ground: ProofGround): void {
   for (const entry of tiers) if (isMoney(entry.tier)) checkUnit(entry, ground);
   let after = 0n;
   for (const entry of tiers.toReversed()) {
@@ -30,18 +30,18 @@ function checkWeights(tiers: readonly ProofTier[], ground: Ground): void {
 }
 
 /** Whatever a plan costs is a whole number of the tier's units. */
-function checkUnit(entry: ProofTier, { stock, board }: Ground): void {
+function checkUnit(entry: ProofTier, { stock, board }: ProofGround): void {
   for (const price of [...supplyPrices(stock), ...leadPrices(stock)]) inUnits(price, entry);
   if (entry.tier === 'cost') inUnits(board.policy.noisePrice, entry);
 }
 
-type Stock = Ground['stock'];
+type Stock = ProofGround['stock'];
 const supplyPrices = ({ groups }: Stock): readonly number[] => groups.map(({ price }) => price);
 const leadPrices = ({ kinds }: Stock): readonly number[] =>
   kinds.flatMap(({ offers }) => offers.map(({ price }) => price));
 
 /** The most that a tier comes to in any plan, in minor units where it is money. */
-function mostOf(tier: ChoosingTier, ground: Ground): number {
+function mostOf(tier: ChoosingTier, ground: ProofGround): number {
   const { pedals, policy } = ground.board;
   if (isPedalTier(tier)) return pedals.filter(judges[tier].mayCount).length;
   switch (tier) {
@@ -60,20 +60,20 @@ function mostOf(tier: ChoosingTier, ground: Ground): number {
 }
 
 /** It takes a digital pedal other than itself to expose a pedal. */
-function mostExposed({ board: { pedals } }: Ground): number {
+function mostExposed({ board: { pedals } }: ProofGround): number {
   const digital = pedals.filter((pedal) => pedal.digital).length;
   return pedals.filter((pedal) => pedal.highGain && digital > (pedal.digital ? 1 : 0)).length;
 }
 
 /** A supply for every pedal, and every lead that pedals can have. */
-function mostMoney(ground: Ground): number {
+function mostMoney(ground: ProofGround): number {
   const dearest = (prices: readonly number[]): number => prices.reduce((most, price) => Math.max(most, price), 0);
   const { stock, board } = ground;
   return board.pedals.length * dearest(supplyPrices(stock)) + mostParts(ground) * dearest(leadPrices(stock));
 }
 
 /** Two adapters and a join lead for every pedal, a chain lead for every two. */
-function mostParts({ board: { pedals, policy }, stock }: Ground): number {
+function mostParts({ board: { pedals, policy }, stock }: ProofGround): number {
   const has = (kind: Part['role']['kind']): boolean =>
     stock.kinds.some(({ role, offers }) => role.kind === kind && offers.length > 0);
   const chains = policy.chains === 'allow' && has('chain') ? Math.floor(pedals.length / 2) : 0;

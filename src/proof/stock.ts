@@ -6,19 +6,19 @@ import type { Supply } from '../domain/supply.js';
 import { unitCounts } from './sources.js';
 
 /** One way to come by a thing: so many pieces at a price in minor units; owned ones cost nothing. */
-export type Offer = { readonly pieces: number; readonly price: number };
+export type StockOffer = { readonly pieces: number; readonly price: number };
 
 /** The parts that serve alike: equal in what they fit, give and reverse, and in their role. */
-export type LeadKind = Pick<Part, 'fits' | 'gives' | 'reverses' | 'role'> & {
+export type StockLeadKind = Pick<Part, 'fits' | 'gives' | 'reverses' | 'role'> & {
   readonly parts: readonly Part[];
   /** Those of them that there are any pieces of. */
   readonly atHand: ReadonlySet<PartId>;
   /** Where pieces come from; none when there is no piece. Pieces may be Infinity. */
-  readonly offers: readonly Offer[];
+  readonly offers: readonly StockOffer[];
 };
 
 /** The owned units of a supply, or those that can be bought. */
-export type Group = {
+export type StockGroup = {
   readonly supply: Supply;
   readonly source: ProofSource;
   /** The number of a unit that is told apart, a group of its own; null for all the others. */
@@ -31,9 +31,9 @@ export type Group = {
 
 /** All that can be plugged. */
 export type Stock = {
-  readonly kinds: readonly LeadKind[];
+  readonly kinds: readonly StockLeadKind[];
   /** Those of at least one unit. */
-  readonly groups: readonly Group[];
+  readonly groups: readonly StockGroup[];
   /** Every supply that there is. */
   readonly supplies: ReadonlySet<SupplyId>;
   /** Of which groups units are told apart, and how many. */
@@ -50,21 +50,21 @@ export function stockOf(board: Board, catalogue: Catalogue): Stock {
   };
 }
 
-function groupsOf(supply: Supply, board: Board): readonly Group[] {
+function groupsOf(supply: Supply, board: Board): readonly StockGroup[] {
   const { bricks, sockets } = unitCounts(supply.source);
   const within = (limit: number | null, each: bigint): number => (each > 0n ? (limit ?? Infinity) : Infinity);
   const { policy } = board;
   const most = Math.min(board.pedals.length, within(policy.bricks, bricks), within(policy.sockets, sockets));
   const owned = Math.min(most, board.owned.supplies.get(supply.id) ?? 0);
   const bought = Math.min(most, forSale(supply));
-  const groups: readonly Group[] = [
+  const groups: readonly StockGroup[] = [
     { supply, source: 'owned', slot: null, price: 0, most: owned },
     { supply, source: 'bought', slot: null, price: supply.price ?? 0, most: bought },
   ];
   return groups.filter((group) => group.most > 0);
 }
 
-function leadKinds(board: Board, catalogue: Catalogue): readonly LeadKind[] {
+function leadKinds(board: Board, catalogue: Catalogue): readonly StockLeadKind[] {
   const kinds = new Map<string, Part[]>();
   for (const part of [...board.gear.parts, ...catalogue.parts]) {
     const { fits, gives, reverses, role } = part;
@@ -82,7 +82,7 @@ function leadKinds(board: Board, catalogue: Catalogue): readonly LeadKind[] {
   });
 }
 
-function offersOf(part: Part, board: Board): readonly Offer[] {
+function offersOf(part: Part, board: Board): readonly StockOffer[] {
   const offers = [
     { pieces: board.owned.parts.get(part.id) ?? 0, price: 0 },
     { pieces: forSale(part), price: part.price ?? 0 },

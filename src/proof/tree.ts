@@ -1,17 +1,17 @@
 import type { ProofNode } from '../domain/proof.js';
-import type { Claim } from './claim.js';
+import type { StepClaim } from './claim.js';
 import { conditionsOf, type Condition } from './conditions.js';
 import { Flaw } from './flaw.js';
-import { nodeBound, type Caps } from './node-bound.js';
+import { nodeBound, type UnitCaps } from './node-bound.js';
 import { unitCounts } from './sources.js';
-import type { Group } from './stock.js';
+import type { StockGroup } from './stock.js';
 
 /** A case that is still to be looked at. */
 type Open = {
   readonly node: ProofNode;
   /** What holds in it, from the root on. */
   readonly path: readonly Condition[];
-  readonly caps: Caps;
+  readonly caps: UnitCaps;
   /** Which way it is reached from the root. */
   readonly way: readonly string[];
 };
@@ -34,8 +34,8 @@ export function casesIn(tree: ProofNode): number {
 }
 
 /** Every case is closed by its tags or split in two that hold. Returns how many were looked at. @throws Flaw otherwise. */
-export function checkTree(tree: ProofNode, claim: Claim, onCase: OnCase): number {
-  const caps: Caps = new Map(claim.stock.groups.map((group) => [group, mostInBetter(group, claim)]));
+export function checkTree(tree: ProofNode, claim: StepClaim, onCase: OnCase): number {
+  const caps: UnitCaps = new Map(claim.stock.groups.map((group) => [group, mostInBetter(group, claim)]));
   const open: Open[] = [{ node: tree, path: [], caps, way: [] }];
   let cases = 0;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
@@ -48,7 +48,7 @@ export function checkTree(tree: ProofNode, claim: Claim, onCase: OnCase): number
 }
 
 /** The most units that a plan better than the claim can use, as each adds at least itself to every step's number. */
-function mostInBetter(group: Group, { measure, value, earlier }: Claim): number {
+function mostInBetter(group: StockGroup, { measure, value, earlier }: StepClaim): number {
   const { bricks } = unitCounts(group.supply.source);
   const limits = [...earlier, { measure, value: value - 1n }].map(({ measure: each, value: limit }) => {
     const least = bricks * each.bricks + each.money(group.price);
@@ -58,7 +58,7 @@ function mostInBetter(group: Group, { measure, value, earlier }: Claim): number 
 }
 
 /** The cases that remain to be shown when this one has been looked at. */
-function remainder({ node, path, caps, way }: Open, claim: Claim): readonly Open[] {
+function remainder({ node, path, caps, way }: Open, claim: StepClaim): readonly Open[] {
   const { tags, branch } = node;
   try {
     const shown = tags === undefined ? null : nodeBound(tags, path, caps, claim, branch !== undefined);
@@ -77,12 +77,12 @@ function remainder({ node, path, caps, way }: Open, claim: Claim): readonly Open
 }
 
 /** At most so many units, of whatever groups, are at most so many of each. */
-function capped(caps: Caps, { counts, concerns, amount }: Condition): Caps {
+function capped(caps: UnitCaps, { counts, concerns, amount }: Condition): UnitCaps {
   if (counts !== 'units') return caps;
   return new Map([...caps].map(([group, most]) => [group, concerns(group) ? Math.min(most, amount) : most]));
 }
 
-function leftOpen(bound: bigint | null, { scale, value }: Claim): string {
+function leftOpen(bound: bigint | null, { scale, value }: StepClaim): string {
   if (bound === null) return 'a case is left open: it has neither tags nor a branch';
   return `a case is left open: its tags show no more than ${bound} of more than ${scale * (value - 1n)}`;
 }

@@ -3,7 +3,7 @@ import type { Board, Catalogue } from '../domain/board.js';
 import type { Score } from '../domain/plan.js';
 import type { Proof } from '../domain/proof.js';
 import { toldApart } from './apart.js';
-import { groundOf, type Claim, type Ground } from './claim.js';
+import { groundOf, type StepClaim, type ProofGround } from './claim.js';
 import { Flaw } from './flaw.js';
 import { measureOf, numberOf } from './measure.js';
 import { checkRanking } from './ranking.js';
@@ -96,7 +96,7 @@ function counting({ steps }: Proof, onProgress?: VerifyProgress): OnCase {
   };
 }
 
-function checkSteps(proof: Proof, ground: Ground, score: Score, onCase: OnCase): number {
+function checkSteps(proof: Proof, ground: ProofGround, score: Score, onCase: OnCase): number {
   return proof.steps.reduce((cases, step, index) => {
     const name = proof.steps.length === 1 ? '' : `step ${index + 1}: `;
     const found = numberOf(step.tiers, score, ground.board.policy);
@@ -109,7 +109,7 @@ function checkSteps(proof: Proof, ground: Ground, score: Score, onCase: OnCase):
   }, 0);
 }
 
-function claimOf({ steps }: Proof, index: number, ground: Ground): Claim {
+function claimOf({ steps }: Proof, index: number, ground: ProofGround): StepClaim {
   const measured = steps.slice(0, index + 1).map(({ tiers, value }) => ({
     measure: measureOf(tiers, ground.board.policy),
     value: BigInt(value),

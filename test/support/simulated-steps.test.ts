@@ -2,7 +2,7 @@ import { kitOf } from '../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { millivolts, pedalId, supplyId } from '../../src/domain/quantities.js';
-import type { Step } from '../../src/planning/rewire/steps.js';
+import type { ReplugStep } from '../../src/planning/rewire/steps.js';
 import { stepsBetween } from '../../src/planning/rewire/steps.js';
 import { bankOf, boardOf, catalogueOf, listed, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 import { carriedOut } from './simulated-steps.js';
@@ -27,7 +27,7 @@ const today = [feedOn('drive', 1, 18), feedOn('tuner', 3, 9)];
 const plan = [feedOn('drive', 2, 9), feedOn('reverb', 1, 9), feedOn('tuner', 3, 9)];
 const { steps } = stepsBetween(kitOf(board, catalogue), today, plan);
 
-const outcome = (given: readonly Step[]): unknown => {
+const outcome = (given: readonly ReplugStep[]): unknown => {
   const seen = { steps: 0, switches: 0, measured: 0, stayedOn: 0 };
   try {
     return [...carriedOut(given, today, board, catalogue, seen).values()].sort((a, b) => (a.pedal < b.pedal ? -1 : 1));

@@ -9,7 +9,7 @@ import type { Pedal, Polarity } from '../../src/domain/pedal.js';
 import type { Feed } from '../../src/domain/plan.js';
 import type { PedalId } from '../../src/domain/quantities.js';
 import type { Bank, Supply } from '../../src/domain/supply.js';
-import type { Step } from '../../src/planning/rewire/steps.js';
+import type { ReplugStep } from '../../src/planning/rewire/steps.js';
 
 type Spot = { readonly supply: string; readonly unit: number };
 
@@ -18,7 +18,7 @@ export type Seen = { steps: number; switches: number; measured: number; stayedOn
 
 /** @returns the feeds that are plugged in at the end. */
 export function carriedOut(
-  steps: readonly Step[],
+  steps: readonly ReplugStep[],
   today: readonly Feed[],
   board: Board,
   catalogue: Catalogue,
@@ -79,7 +79,7 @@ class ModelBoard {
 
   isOn = (spot: Spot): boolean => this.#on.has(unitKey(spot));
 
-  take(step: Step): void {
+  take(step: ReplugStep): void {
     switch (step.kind) {
       case 'mains off':
         for (const unit of step.units) this.#on.delete(unitKey(unit));

@@ -4,7 +4,7 @@ import { escapedText } from '../../domain/shown-text.js';
 import { faultText, type InputFault } from '../../reading/faults/input-fault.js';
 import type { Inputs } from '../../reading/inputs-from-text.js';
 import type { ReadResult } from '../../reading/faults/input-fault.js';
-import type { Bought } from '../../planning/compare/compare.js';
+import type { BoughtUnits } from '../../planning/compare/compare.js';
 import { comparisonObject } from '../../report/json/comparison-codec.js';
 import { safeJson } from '../../report/words/safe-text.js';
 import { compare } from './planning.js';
@@ -14,7 +14,7 @@ export type FolderJob = {
   readonly catalogue: { readonly file: string; readonly text: string };
   readonly aim: ChoosingAim;
   readonly best: number;
-  readonly asked: readonly Bought[];
+  readonly asked: readonly BoughtUnits[];
   /** For each board; Infinity is no limit. */
   readonly timeMs: number;
 };

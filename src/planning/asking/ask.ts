@@ -5,7 +5,7 @@ import type { Feed } from '../../domain/plan.js';
 import type { ProofStep } from '../../domain/proof.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import { optimise } from '../../formulation/optimise.js';
-import type { Effort, Evidence, Outcome } from '../../formulation/optimiser.js';
+import type { Effort, SearchEvidence, SearchOutcome } from '../../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
 import { questionOf, type Question } from '../../formulation/question.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
@@ -30,13 +30,13 @@ export type Ask = {
 };
 
 /** What the solver says. Every plan in it has passed the audit. */
-export type Asked =
+export type SolverAnswer =
   | {
       readonly kind: 'plan';
       readonly wiring: JudgedPlan;
       /** No plan is better in any of the tiers, whose values these are. */
       readonly values: ReadonlyMap<Criterion, number>;
-      readonly evidence: Evidence;
+      readonly evidence: SearchEvidence;
       /** What can be written down of the proof; null where engines had to agree on it, or none was asked for. */
       readonly proof: readonly ProofStep[] | null;
     }
@@ -57,7 +57,7 @@ export type Asked =
  * about, and a proven one is worth what was proven of it.
  * @throws Error when a plan fails its audit, or its proof: a defect of boardfeed, never of the input.
  */
-export async function ask(kit: Kit, asked: Ask, effort: Effort): Promise<Asked> {
+export async function ask(kit: Kit, asked: Ask, effort: Effort): Promise<SolverAnswer> {
   const question = questionFor(kit, asked);
   const outcome = await optimise(question, effort);
   const judging = { kit, partial: isPartial(asked), moves: asked.tiers.includes('moved') };
@@ -75,15 +75,15 @@ export async function ask(kit: Kit, asked: Ask, effort: Effort): Promise<Asked> 
 }
 
 /** The plan alone; null when there is none, `unknown` when the time ran out. */
-export function planOf(asked: Asked): JudgedPlan | null | 'unknown' {
+export function planOf(asked: SolverAnswer): JudgedPlan | null | 'unknown' {
   if (asked.kind === 'plan') return asked.wiring;
   return asked.kind === 'impossible' ? null : 'unknown';
 }
 
 const stopped = (
-  { candidates, settled, open }: Extract<Outcome, { kind: 'stopped' }>,
+  { candidates, settled, open }: Extract<SearchOutcome, { kind: 'stopped' }>,
   judged: (feeds: readonly Feed[]) => JudgedPlan,
-): Asked => ({ kind: 'stopped', plans: candidates.map(judged), settled, open });
+): SolverAnswer => ({ kind: 'stopped', plans: candidates.map(judged), settled, open });
 
 const isPartial = ({ partial = false, required }: Ask): boolean => partial || required !== undefined;
 

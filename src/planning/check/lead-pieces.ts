@@ -19,14 +19,14 @@ export const compareBills = (first: Bill, second: Bill): number =>
   first.lacking - second.lacking || first.money - second.money || first.pieces - second.pieces;
 
 /** One lead in the hand: owned and free, to be bought, or not to be had at all. */
-export type Piece = { readonly part: Part; readonly bill: Bill };
+export type LeadPiece = { readonly part: Part; readonly bill: Bill };
 
 /** Pieces of leads that do the same, the cheapest first. */
 export type LeadShape = {
   readonly fits: string;
   readonly gives: string;
   readonly reverses: boolean;
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly LeadPiece[];
 };
 
 /** How many pieces of a part there are beyond what other feeds use. */
@@ -42,7 +42,7 @@ export function availabilityOf(owned: Board['owned'], others: readonly LaidLeads
 }
 
 /** The first so many pieces of a part, and such as cannot be had where it has fewer. */
-export function piecesOf(part: Part, { free, forSale }: Availability, most: number): readonly Piece[] {
+export function piecesOf(part: Part, { free, forSale }: Availability, most: number): readonly LeadPiece[] {
   return Array.from({ length: most }, (_, index) => {
     const isFree = index < free;
     const lacking = index < free + forSale ? 0 : 1;
@@ -56,7 +56,7 @@ export function adapterShapes(
   available: (part: Part) => Availability,
   most: number,
 ): readonly LeadShape[] {
-  const shapes = new Map<string, { readonly shape: Omit<LeadShape, 'pieces'>; readonly pieces: Piece[] }>();
+  const shapes = new Map<string, { readonly shape: Omit<LeadShape, 'pieces'>; readonly pieces: LeadPiece[] }>();
   for (const part of parts.values()) {
     if (part.role.kind !== 'adapter') continue;
     const { fits, gives, reverses } = part;

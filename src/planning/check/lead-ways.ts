@@ -3,7 +3,7 @@ import type { PartId } from '../../domain/quantities.js';
 import { addBills, compareBills, noBill, type Bill, type LeadShape } from './lead-pieces.js';
 
 /** What stands at the plug that adapters go on; null for AC. */
-export type Exit = { readonly plug: string; readonly polarity: Polarity | null };
+export type OutputExit = { readonly plug: string; readonly polarity: Polarity | null };
 
 /** The adapters of every pedal, in the order of the pedals, and what they cost. */
 export type LeadWays = { readonly adapters: readonly (readonly PartId[])[]; readonly bill: Bill };
@@ -18,7 +18,7 @@ const mostSteps = 20_000;
  * The cheapest ways from one plug to all these pedals at once, as they share what leads there are. A pedal that none leads to
  * gets one that at least fits, or none, for the audit to say what is wrong with it.
  */
-export function cheapestWays(exit: Exit, pedals: readonly Pedal[], shapes: readonly LeadShape[]): LeadWays {
+export function cheapestWays(exit: OutputExit, pedals: readonly Pedal[], shapes: readonly LeadShape[]): LeadWays {
   const choices = pedals.map((pedal) => waysTo(exit, pedal, shapes));
   const least = choices.map((ways) => ways.map((way) => billOf(way, new Map())).reduce(smaller));
   const leastFrom = choices.map((_, index) => least.slice(index).reduce(addBills, noBill));
@@ -83,14 +83,14 @@ function dealtOut({ chosen, bill }: Chosen): LeadWays {
 }
 
 /** At least one way; those that take the leads of another one and more are left out. */
-function waysTo(exit: Exit, pedal: Pedal, shapes: readonly LeadShape[]): readonly Way[] {
+function waysTo(exit: OutputExit, pedal: Pedal, shapes: readonly LeadShape[]): readonly Way[] {
   const right = waysThat((way) => reaches(exit, way, pedal, true), exit, shapes);
   if (right.length > 0) return right;
   const fitting = waysThat((way) => reaches(exit, way, pedal, false), exit, shapes);
   return fitting.length > 0 ? fitting : [[]];
 }
 
-function waysThat(isRight: (way: Way) => boolean, { plug }: Exit, shapes: readonly LeadShape[]): readonly Way[] {
+function waysThat(isRight: (way: Way) => boolean, { plug }: OutputExit, shapes: readonly LeadShape[]): readonly Way[] {
   if (isRight([])) return [[]];
   const starts = shapes.filter(({ fits }) => fits === plug);
   const single = starts.filter((shape) => isRight([shape]));
@@ -105,7 +105,7 @@ function waysThat(isRight: (way: Way) => boolean, { plug }: Exit, shapes: readon
 }
 
 /** Whether the plugs fit from the exit to the inlet and, where it counts, plus and minus come out right. */
-function reaches(exit: Exit, way: Way, pedal: Pedal, polarityCounts: boolean): boolean {
+function reaches(exit: OutputExit, way: Way, pedal: Pedal, polarityCounts: boolean): boolean {
   let offered = exit.plug;
   for (const { fits, gives } of way) {
     if (fits !== offered) return false;

@@ -4,7 +4,7 @@ import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Millivolts, PartId } from '../../domain/quantities.js';
 import { addBills, adapterShapes, availabilityOf, compareBills, noBill, piecesOf, type Bill } from './lead-pieces.js';
-import { cheapestWays, type Exit } from './lead-ways.js';
+import { cheapestWays, type OutputExit } from './lead-ways.js';
 import type { OutputQuestion, OutputSetup } from './output-setup.js';
 import { behind } from '../today/wired-polarities.js';
 
@@ -12,7 +12,7 @@ import { behind } from '../today/wired-polarities.js';
 export type Hanging = { readonly wired: readonly WiredFeed[]; readonly bill: Bill };
 
 /** The output as it is set, and what it offers at its plug. */
-export type SetOutput = { readonly millivolts: Millivolts; readonly exit: Exit };
+export type SetOutput = { readonly millivolts: Millivolts; readonly exit: OutputExit };
 
 /**
  * The ways worth trying, at least one. By itself the pedal takes the cheapest leads. In company all pedals of the output share
@@ -77,7 +77,7 @@ function presentHead(company: readonly WiredFeed[], { parts }: Kit): Part | null
 function chainHeads(
   { board, others }: OutputSetup,
   pedals: number,
-  { plug }: Exit,
+  { plug }: OutputExit,
   { parts }: Kit,
 ): readonly (Part | null)[] {
   const available = availabilityOf(board.owned, others);

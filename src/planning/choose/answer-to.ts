@@ -5,14 +5,14 @@ import type { Today } from '../../loadout/today.js';
 import { proofFormat, type Proof, type ProofStep } from '../../domain/proof.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer, Gap } from '../answer.js';
-import { ask, questionFor, type Ask, type Asked } from '../asking/ask.js';
+import { ask, questionFor, type Ask, type SolverAnswer } from '../asking/ask.js';
 import { auditedIfSound } from '../asking/audited.js';
 import { keepsPinned } from '../asking/keeps-pinned.js';
 import { firstPlans } from './first-plans.js';
 import { reasonsOf } from './reasons.js';
 
 /** A board to be powered, and how. */
-export type Job = {
+export type ChooseJob = {
   readonly kit: Kit;
   readonly aim: Aim;
   readonly partial: boolean;
@@ -21,17 +21,17 @@ export type Job = {
   readonly effort: Effort;
 };
 
-type Stopped = Extract<Asked, { kind: 'stopped' }>;
+type Stopped = Extract<SolverAnswer, { kind: 'stopped' }>;
 
 /** The tiers that can differ: without leave for a partial plan every pedal is powered. */
-const rankedTiers = ({ aim, partial }: Pick<Job, 'aim' | 'partial'>): readonly Tier[] =>
+const rankedTiers = ({ aim, partial }: Pick<ChooseJob, 'aim' | 'partial'>): readonly Tier[] =>
   tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
 
 /**
  * The best plan, audited, or why there is none.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
-export async function answerTo(job: Job): Promise<Answer> {
+export async function answerTo(job: ChooseJob): Promise<Answer> {
   const { kit, aim, partial, today, effort } = job;
   const asked: Ask = { tiers: rankedTiers(job), partial, today };
   const outcome = await ask(kit, asked, effort);
@@ -60,12 +60,12 @@ export async function answerTo(job: Job): Promise<Answer> {
   }
 }
 
-function proofOf({ kit: { board }, aim, partial }: Job, steps: readonly ProofStep[] | null): Proof | null {
+function proofOf({ kit: { board }, aim, partial }: ChooseJob, steps: readonly ProofStep[] | null): Proof | null {
   return steps === null || aim === 'moves' ? null : { format: proofFormat, board: board.name, aim, partial, steps };
 }
 
 /** That every plan, were it allowed to leave pedals out, leaves out some; null when it could not be shown so. */
-async function impossibilityProof(job: Job): Promise<Proof | null> {
+async function impossibilityProof(job: ChooseJob): Promise<Proof | null> {
   const { kit, effort } = job;
   const outcome = await ask(kit, { tiers: ['unpowered'], partial: true }, { ...effort, onProgress: undefined });
   const proof = outcome.kind === 'plan' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
@@ -78,7 +78,7 @@ function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
   return effort;
 }
 
-function bestFound(job: Job, asked: Ask, outcome: Stopped): Answer {
+function bestFound(job: ChooseJob, asked: Ask, outcome: Stopped): Answer {
   const { kit, aim } = job;
   const plans = [...outcome.plans, ...quickPlans(job, asked)];
   const best = plans.reduce<JudgedPlan | null>(
@@ -91,14 +91,14 @@ function bestFound(job: Job, asked: Ask, outcome: Stopped): Answer {
 }
 
 /** Plans made without a search that keep the limits of the policy, too; to leave out every pedal always does. */
-function quickPlans({ kit, aim, partial, today }: Job, asked: Ask): readonly JudgedPlan[] {
+function quickPlans({ kit, aim, partial, today }: ChooseJob, asked: Ask): readonly JudgedPlan[] {
   return [...firstPlans(questionFor(kit, asked)), ...(partial ? [[]] : [])]
     .flatMap((feeds) => auditedIfSound({ kit, partial, moves: aim === 'moves' }, feeds) ?? [])
     .filter((plan) => keepsPinned(plan, today));
 }
 
 /** The first tier in which the plan has not been shown to be best; null when it has been in all. */
-function gapOf(job: Job, wiring: JudgedPlan, outcome: Stopped): Gap | null {
+function gapOf(job: ChooseJob, wiring: JudgedPlan, outcome: Stopped): Gap | null {
   const boundOf = (tier: Tier): number | null => {
     const settled = outcome.settled.get(tier);
     return settled ?? (outcome.open?.tier === tier ? outcome.open.bound : null);

@@ -4,7 +4,7 @@ import type { Question } from '../../formulation/question.js';
 import { likeOf } from '../../loadout/bench.js';
 import { admits, exposedIn, fillsSole, type GroundMode } from '../../loadout/ground-mode.js';
 import { piecesOf } from '../../loadout/lead-kinds.js';
-import { Unit, type Item } from '../../loadout/placement.js';
+import { FillingUnit, type PlacedItem } from '../../loadout/placement.js';
 import { isIsolated, type SupplyUses } from '../../loadout/supply-uses.js';
 import type { SoloUse } from '../../loadout/uses.js';
 
@@ -93,7 +93,7 @@ function noiseOf({ uses, hung }: FilledUnit, mode: GroundMode | null, { bench }:
 
 /** A unit with as many of the waiting pedals as go on it, one after the other, those with the fewest ways first. */
 function filled(uses: SupplyUses, mode: GroundMode | null, { waiting, leads, question }: Draft): FilledUnit {
-  const unit = new Unit(uses, mode);
+  const unit = new FillingUnit(uses, mode);
   const taken = new Map(leads);
   const hung: SoloUse[] = [];
   const left: number[] = [];
@@ -114,13 +114,19 @@ function filled(uses: SupplyUses, mode: GroundMode | null, { waiting, leads, que
 
 const leadsOf = (use: SoloUse): readonly number[] => [...use.route, ...(use.join === null ? [] : [use.join.lead])];
 
-function itemOf(use: SoloUse, mode: GroundMode | null, uses: SupplyUses, { bench }: Question): Item {
+function itemOf(use: SoloUse, mode: GroundMode | null, uses: SupplyUses, { bench }: Question): PlacedItem {
   const common = isIsolated(use.outputs, uses.supply) ? null : mode;
   const sole = common !== null && fillsSole(common, likeOf(use.pedal, bench));
   return { outputs: use.outputs, mode: common, weights: use.weights, sole: sole ? 1 : 0 };
 }
 
-function hangs(use: SoloUse, unit: Unit, mode: GroundMode | null, taken: LeadCounts, question: Question): boolean {
+function hangs(
+  use: SoloUse,
+  unit: FillingUnit,
+  mode: GroundMode | null,
+  taken: LeadCounts,
+  question: Question,
+): boolean {
   const { bench } = question;
   const item = itemOf(use, mode, unit.uses, question);
   const inStock = leadsOf(use).every((kind) => {

@@ -12,7 +12,7 @@ import { nothingToday } from '../../loadout/today.js';
 import type { Answer, Reason } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
 import type { Failure } from './comparison.js';
-import type { Bought } from './purchase-tree.js';
+import type { BoughtUnits } from './purchase-tree.js';
 
 /** What a purchase that someone has in mind can do for a board. */
 export type PurchaseAnswer =
@@ -32,7 +32,7 @@ export type PurchaseJob = {
  * in any case, so they count as owned while the wiring is sought, and what they cost comes off the budget.
  * @throws RangeError when the catalogue does not sell one of the supplies.
  */
-export async function planForPurchase(bought: Bought, job: PurchaseJob): Promise<PurchaseAnswer> {
+export async function planForPurchase(bought: BoughtUnits, job: PurchaseJob): Promise<PurchaseAnswer> {
   const { kit, aim, effort } = job;
   const { board } = kit;
   const purchase = purchaseOf(bought, kit);
@@ -56,7 +56,7 @@ export async function planForPurchase(bought: Bought, job: PurchaseJob): Promise
 }
 
 /** The supplies as lines of a bill, in the order of the catalogue. */
-export function purchaseOf(bought: Bought, { supplies }: Kit): readonly Purchase<SupplyId>[] {
+export function purchaseOf(bought: BoughtUnits, { supplies }: Kit): readonly Purchase<SupplyId>[] {
   const lines = [...supplies.values()].flatMap(({ id, price }) => {
     const units = bought.get(id) ?? 0;
     return units > 0 && price !== null ? [{ id, units, price }] : [];
@@ -80,7 +80,7 @@ function stockFailures(purchase: readonly Purchase<SupplyId>[], { supplies }: Ki
 }
 
 /** The kit when the supplies have been bought, and of a shop that sells leads alone and lists nothing that is not at hand. */
-function afterwards(bought: Bought, kit: Kit): Kit {
+function afterwards(bought: BoughtUnits, kit: Kit): Kit {
   const supplies = new Map(kit.board.owned.supplies);
   for (const [id, units] of bought) supplies.set(id, (supplies.get(id) ?? 0) + units);
   const owning = withBoard(kit, { ...kit.board, owned: { ...kit.board.owned, supplies } });

@@ -2,11 +2,11 @@ import type { Catalogue } from '../../domain/board.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { supplyId, type SupplyId } from '../../domain/quantities.js';
 import { listed, quoted } from '../../domain/shown-text.js';
-import type { Bought } from './purchase-tree.js';
+import type { BoughtUnits } from './purchase-tree.js';
 import type { AskedSupply } from './read-purchase.js';
 
 export type ResolvedPurchases =
-  | { readonly kind: 'purchases'; readonly purchases: readonly Bought[] }
+  | { readonly kind: 'purchases'; readonly purchases: readonly BoughtUnits[] }
   /** A sentence for each supply that the catalogue does not sell. */
   | { readonly kind: 'unknown'; readonly faults: readonly string[] };
 
@@ -32,7 +32,7 @@ function faultFor(id: string, ids: readonly string[]): string {
 }
 
 /** A supply that is named twice is bought as often as both say. */
-function boughtOf(supplies: readonly AskedSupply[]): Bought {
+function boughtOf(supplies: readonly AskedSupply[]): BoughtUnits {
   const bought = new Map<SupplyId, number>();
   for (const { id, units } of supplies) bought.set(supplyId(id), (bought.get(supplyId(id)) ?? 0) + units);
   return bought;

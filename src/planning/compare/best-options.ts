@@ -1,30 +1,30 @@
 import { choosingTiersOf, compareScores, type ChoosingAim, type ChoosingTier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Answer } from '../answer.js';
-import type { Job } from '../choose/answer-to.js';
+import type { ChooseJob } from '../choose/answer-to.js';
 import type { CompareStage, Comparison } from './comparison.js';
-import { rankedOption, type Draft } from './option-drafts.js';
+import { rankedOption, type OptionDraft } from './option-drafts.js';
 import { ask } from '../asking/ask.js';
-import { bestPurchases, type BestWithin, type Bought, type Caps } from './purchase-tree.js';
+import { bestPurchases, type BestWithin, type BoughtUnits, type PurchaseCaps } from './purchase-tree.js';
 
 /** The tiers of plans that power every pedal. */
 export const rankedTiers = (aim: ChoosingAim): readonly ChoosingTier[] =>
   choosingTiersOf(aim).filter((tier) => tier !== 'unpowered');
 
 export type BestJob = {
-  readonly job: Job & { readonly aim: ChoosingAim };
+  readonly job: ChooseJob & { readonly aim: ChoosingAim };
   readonly wanted: number;
   readonly onStage: (stage: CompareStage) => void;
 };
 
-export type BestOptions = { readonly drafts: readonly Draft[]; readonly end: Comparison['best']['end'] };
+export type BestOptions = { readonly drafts: readonly OptionDraft[]; readonly end: Comparison['best']['end'] };
 
 /** The best different purchases, of which the first one is known. */
 export async function bestOptions(answer: Answer, { job, wanted, onStage }: BestJob): Promise<BestOptions> {
   if (answer.kind === 'impossible') return { drafts: [], end: 'all' };
   if (answer.kind === 'stopped') return { drafts: [], end: 'stopped' };
   if (answer.gap !== null) return { drafts: [rankedOption(answer.wiring, 1, answer.gap, job)], end: 'stopped' };
-  const solve = async (caps: Caps): Promise<BestWithin<JudgedPlan>> => {
+  const solve = async (caps: PurchaseCaps): Promise<BestWithin<JudgedPlan>> => {
     if (caps.size === 0) return solved(answer.wiring);
     const proven = await ask(job.kit, { tiers: rankedTiers(job.aim), caps }, job.effort);
     if (proven.kind === 'stopped') return { kind: 'stopped' };
@@ -32,7 +32,7 @@ export async function bestOptions(answer: Answer, { job, wanted, onStage }: Best
   };
   const compare = (first: JudgedPlan, second: JudgedPlan): number =>
     compareScores(first.score, second.score, job.aim, job.kit.board.policy);
-  const drafts: Draft[] = [];
+  const drafts: OptionDraft[] = [];
   const plans = bestPurchases({ solve, compare });
   for (;;) {
     const next = await plans.next();
@@ -49,4 +49,4 @@ const solved = (wiring: JudgedPlan): BestWithin<JudgedPlan> => ({
   bought: boughtBy(wiring),
 });
 
-const boughtBy = ({ buy }: JudgedPlan): Bought => new Map(buy.supplies.map(({ id, units }) => [id, units]));
+const boughtBy = ({ buy }: JudgedPlan): BoughtUnits => new Map(buy.supplies.map(({ id, units }) => [id, units]));

@@ -8,10 +8,10 @@ import { bestOptions, type BestJob } from './best-options.js';
 import type { CompareStage, Comparison } from './comparison.js';
 import { askedOption, isSettled, withAsked } from './option-drafts.js';
 import { finishedOptions } from './preference.js';
-import type { Bought } from './purchase-tree.js';
+import type { BoughtUnits } from './purchase-tree.js';
 import { tradeOffs } from './trade-off.js';
 
-export type { Bought } from './purchase-tree.js';
+export type { BoughtUnits } from './purchase-tree.js';
 
 /** How many best purchases are sought unless it is said. */
 export const usualBest = 3;
@@ -22,7 +22,7 @@ export type CompareOptions = Omit<SearchOptions, 'onProgress'> & {
   /** How many best purchases are sought, at least 1; 3 when left out. */
   readonly best?: number;
   /** Purchases to set beside them: units of supplies that the catalogue sells. None when left out. */
-  readonly asked?: readonly Bought[];
+  readonly asked?: readonly BoughtUnits[];
   /** Called whenever a stage is reached. */
   readonly onStage?: (stage: CompareStage) => void;
 };
@@ -43,7 +43,7 @@ export async function compare(kit: Kit, options: CompareOptions = {}): Promise<C
   return sideBySide({ job, wanted: best, asked, onStage: options.onStage ?? ((): void => undefined) });
 }
 
-type Wanted = BestJob & { readonly asked: readonly Bought[] };
+type Wanted = BestJob & { readonly asked: readonly BoughtUnits[] };
 
 async function sideBySide({ job, wanted, asked, onStage }: Wanted): Promise<Comparison> {
   const { kit, aim, effort } = job;

@@ -6,20 +6,20 @@ import type { Gap } from '../answer.js';
 import { priceOf, purchaseOf, type PurchaseAnswer } from './asked-purchase.js';
 import type { FailedOption, PlannedOption } from './comparison.js';
 import { figuresOf } from './figures.js';
-import type { Bought } from './purchase-tree.js';
+import type { BoughtUnits } from './purchase-tree.js';
 import { audited } from '../asking/audited.js';
 
 /** An option before it is set beside the others. */
-export type Draft = Omit<PlannedOption, 'preference' | 'unbeaten'> | FailedOption;
+export type OptionDraft = Omit<PlannedOption, 'preference' | 'unbeaten'> | FailedOption;
 
 /** Whether more time could not change what is said of it. */
-export const isSettled = (draft: Draft): boolean =>
+export const isSettled = (draft: OptionDraft): boolean =>
   draft.kind === 'plan' ? draft.gap === null : draft.reasons.length > 0;
 
 type Inputs = { readonly kit: Kit };
 
 /** One of the best purchases: it is in use altogether. */
-export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, { kit }: Inputs): Draft => ({
+export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, { kit }: Inputs): OptionDraft => ({
   kind: 'plan',
   rank,
   asked: false,
@@ -32,7 +32,7 @@ export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, 
 });
 
 /** A purchase that was asked for, with what came of it. */
-export function askedOption(bought: Bought, answer: PurchaseAnswer, { kit }: Inputs): Draft {
+export function askedOption(bought: BoughtUnits, answer: PurchaseAnswer, { kit }: Inputs): OptionDraft {
   const supplies = purchaseOf(bought, kit);
   const bundle = { supplies, rank: null, asked: true } as const;
   if (answer.kind !== 'plan') {
@@ -65,12 +65,12 @@ function boughtWiring({ feeds }: JudgedPlan, kit: Kit): JudgedPlan {
 }
 
 /** The options when one of them is asked for; null when none of them is that purchase. */
-export function withAsked(drafts: readonly Draft[], bought: Bought): readonly Draft[] | null {
+export function withAsked(drafts: readonly OptionDraft[], bought: BoughtUnits): readonly OptionDraft[] | null {
   const same = drafts.find(({ supplies }) => isPurchase(supplies, bought));
   return same === undefined ? null : drafts.map((draft) => (draft === same ? { ...draft, asked: true } : draft));
 }
 
-const isPurchase = (supplies: readonly Purchase<SupplyId>[], bought: Bought): boolean => {
+const isPurchase = (supplies: readonly Purchase<SupplyId>[], bought: BoughtUnits): boolean => {
   const wanted = [...bought].filter(([, units]) => units > 0);
   return (
     supplies.length === wanted.length &&

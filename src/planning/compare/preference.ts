@@ -3,13 +3,13 @@ import type { Policy } from '../../domain/board.js';
 import type { Score } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Option, PlannedOption, Preference, TradeOff } from './comparison.js';
-import type { Draft } from './option-drafts.js';
+import type { OptionDraft } from './option-drafts.js';
 
-type DraftPlan = Extract<Draft, { kind: 'plan' }>;
+type DraftPlan = Extract<OptionDraft, { kind: 'plan' }>;
 
 /** The options in their order, each set beside the best and beside what nothing beats. */
 export function finishedOptions(
-  drafts: readonly Draft[],
+  drafts: readonly OptionDraft[],
   tradeOffs: readonly TradeOff[],
   { aim, policy }: { readonly aim: ChoosingAim; readonly policy: Policy },
 ): readonly Option[] {

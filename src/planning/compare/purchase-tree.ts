@@ -1,27 +1,27 @@
 import type { SupplyId } from '../../domain/quantities.js';
 
 /** How many units of each supply are bought; supplies of which there are none are left out. */
-export type Bought = ReadonlyMap<SupplyId, number>;
+export type BoughtUnits = ReadonlyMap<SupplyId, number>;
 
 /** The most units of a supply that may be bought; supplies that are left out have no limit. */
-export type Caps = ReadonlyMap<SupplyId, number>;
+export type PurchaseCaps = ReadonlyMap<SupplyId, number>;
 
 /** The best plan within some caps. */
 export type BestWithin<Plan> =
-  | { readonly kind: 'plan'; readonly plan: Plan; readonly bought: Bought }
+  | { readonly kind: 'plan'; readonly plan: Plan; readonly bought: BoughtUnits }
   | { readonly kind: 'none' }
   /** Nothing was proven in time. */
   | { readonly kind: 'stopped' };
 
-export type Buying<Plan> = {
+export type PurchaseSearch<Plan> = {
   /** A best plan among those that buy no more than the caps allow. */
-  readonly solve: (caps: Caps) => Promise<BestWithin<Plan>>;
+  readonly solve: (caps: PurchaseCaps) => Promise<BestWithin<Plan>>;
   /** Below zero when the first is better. */
   readonly compare: (first: Plan, second: Plan) => number;
 };
 
 type Found<Plan> = Extract<BestWithin<Plan>, { kind: 'plan' }>;
-type Node<Plan> = { readonly caps: Caps; readonly found: Found<Plan> };
+type Node<Plan> = { readonly caps: PurchaseCaps; readonly found: Found<Plan> };
 
 /**
  * Best plans of different purchases, the best first, each with the best wiring for what it buys. A purchase that contains an
@@ -34,11 +34,11 @@ type Node<Plan> = { readonly caps: Caps; readonly found: Found<Plan> };
  * of diagnosis from first principles", 1987, does no harm, for what is asked of a part is its best plan alone).
  */
 export async function* bestPurchases<Plan>(
-  buying: Buying<Plan>,
+  buying: PurchaseSearch<Plan>,
 ): AsyncGenerator<Found<Plan>, 'all' | 'stopped', undefined> {
   const known: Known<Plan> = [];
   let open: readonly Node<Plan>[] = [];
-  let waiting: readonly Caps[] = [new Map()];
+  let waiting: readonly PurchaseCaps[] = [new Map()];
   for (;;) {
     for (const caps of waiting) {
       // What is within wider caps that are open adds nothing.
@@ -60,10 +60,14 @@ export async function* bestPurchases<Plan>(
 }
 
 /** What has been solved so far. */
-type Known<Plan> = { readonly caps: Caps; readonly solved: BestWithin<Plan> }[];
+type Known<Plan> = { readonly caps: PurchaseCaps; readonly solved: BestWithin<Plan> }[];
 
 /** Tighter caps that leave a best plan in have the same one; where there was no plan, there is none. */
-async function solvedOnce<Plan>(caps: Caps, { solve }: Buying<Plan>, known: Known<Plan>): Promise<BestWithin<Plan>> {
+async function solvedOnce<Plan>(
+  caps: PurchaseCaps,
+  { solve }: PurchaseSearch<Plan>,
+  known: Known<Plan>,
+): Promise<BestWithin<Plan>> {
   const same = known.find(
     (each) => isWithin(caps, each.caps) && (each.solved.kind === 'none' || stillAllowed(caps, each.solved)),
   );
@@ -73,13 +77,15 @@ async function solvedOnce<Plan>(caps: Caps, { solve }: Buying<Plan>, known: Know
   return solved;
 }
 
-const stillAllowed = <Plan>(caps: Caps, solved: BestWithin<Plan>): boolean =>
+const stillAllowed = <Plan>(caps: PurchaseCaps, solved: BestWithin<Plan>): boolean =>
   solved.kind === 'plan' && allows(caps, solved.bought);
 
 /** Whether all of a purchase can be bought. */
-const allows = (caps: Caps, bought: Bought): boolean => [...bought].every(([id, units]) => units <= capOf(caps, id));
+const allows = (caps: PurchaseCaps, bought: BoughtUnits): boolean =>
+  [...bought].every(([id, units]) => units <= capOf(caps, id));
 
 /** Whether everything that the caps allow is allowed by the wider ones, too. */
-const isWithin = (caps: Caps, wider: Caps): boolean => [...wider].every(([id, most]) => capOf(caps, id) <= most);
+const isWithin = (caps: PurchaseCaps, wider: PurchaseCaps): boolean =>
+  [...wider].every(([id, most]) => capOf(caps, id) <= most);
 
-const capOf = (caps: Caps, id: SupplyId): number => caps.get(id) ?? Infinity;
+const capOf = (caps: PurchaseCaps, id: SupplyId): number => caps.get(id) ?? Infinity;

@@ -2,7 +2,7 @@ import type { ChoosingTier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { TradeOff, TradeOffPoint } from './comparison.js';
-import { ask, type Asked } from '../asking/ask.js';
+import { ask, type SolverAnswer } from '../asking/ask.js';
 import { withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 
@@ -55,4 +55,4 @@ async function tradeOff(against: Against, inHand: readonly JudgedPlan[], kit: Ki
 }
 
 /** A plan that is known, or what the solver says. */
-type Found = Pick<Extract<Asked, { kind: 'plan' }>, 'kind' | 'wiring'> | Exclude<Asked, { kind: 'plan' }>;
+type Found = Pick<Extract<SolverAnswer, { kind: 'plan' }>, 'kind' | 'wiring'> | Exclude<SolverAnswer, { kind: 'plan' }>;

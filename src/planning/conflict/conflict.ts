@@ -3,7 +3,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Fact } from './facts.js';
 import { hardestFirst } from './hardness.js';
-import { Inquiry, type Demand, type Terms } from './inquiry.js';
+import { Inquiry, type Demand, type InquiryTerms } from './inquiry.js';
 import { likeness, smallestOf, type Likeness } from './smaller-conflict.js';
 
 /** Pedals that cannot all be powered while some facts hold, whichever other pedals are left out. */
@@ -23,7 +23,7 @@ export type Conflict = {
  * be taken away is, in lots as large as it goes well; then smaller sets are ruled out by implicit hitting sets ("Smallest MUS
  * extraction with minimal hitting set dualization", 2015). When the time runs out on the way, what is left is a conflict still.
  */
-export async function conflictOf(kit: Kit, effort: Effort, terms: Terms = {}): Promise<Conflict | null> {
+export async function conflictOf(kit: Kit, effort: Effort, terms: InquiryTerms = {}): Promise<Conflict | null> {
   const inquiry = new Inquiry(kit, effort, terms);
   const alike = likeness(kit);
   if (terms.isImpossible !== true && !(await isImpossible(inquiry))) return null;

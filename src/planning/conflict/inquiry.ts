@@ -13,10 +13,10 @@ export type Demand =
   { readonly kind: 'pedal'; readonly pedal: PedalId } | { readonly kind: 'fact'; readonly fact: Fact };
 
 /** A plan that meets some demands, and perhaps others of its own accord; all that it meets it meets at once. */
-export type Plan = { readonly meets: (demand: Demand) => boolean };
+export type MeetingPlan = { readonly meets: (demand: Demand) => boolean };
 
 /** What is asked about beyond the board. */
-export type Terms = {
+export type InquiryTerms = {
   /** Where one pedal has to hang. */
   readonly pin?: Pin;
   /** No fact is to be taken back, only pedals. */
@@ -30,15 +30,15 @@ type Wish = 'any' | 'largest';
 
 /** Asks again and again which demands can be met together. Keeps every plan that it finds. */
 export class Inquiry {
-  readonly plans: Plan[] = [];
+  readonly plans: MeetingPlan[] = [];
   readonly facts: readonly Fact[];
   readonly pedals: readonly PedalId[];
   readonly #kit: Kit;
   readonly #effort: Effort;
 
-  readonly #terms: Terms;
+  readonly #terms: InquiryTerms;
 
-  constructor(kit: Kit, effort: Effort, terms: Terms = {}) {
+  constructor(kit: Kit, effort: Effort, terms: InquiryTerms = {}) {
     this.#kit = kit;
     this.#effort = effort;
     this.#terms = terms;
@@ -47,7 +47,7 @@ export class Inquiry {
   }
 
   /** A plan that meets all of these, whatever becomes of the others; null when there is none, `unknown` when time ran out. */
-  async planFor(demands: readonly Demand[], wish: Wish = 'any'): Promise<Plan | null | 'unknown'> {
+  async planFor(demands: readonly Demand[], wish: Wish = 'any'): Promise<MeetingPlan | null | 'unknown'> {
     if (hasEnded(this.#effort)) return 'unknown';
     const required = new Set(demands.flatMap((each) => (each.kind === 'pedal' ? [each.pedal] : [])));
     const held = new Set(demands.flatMap((each) => (each.kind === 'fact' ? [keyOf(each.fact)] : [])));
@@ -63,7 +63,7 @@ export class Inquiry {
     return plan;
   }
 
-  #planOf(feeds: readonly Feed[], held: ReadonlySet<string>): Plan {
+  #planOf(feeds: readonly Feed[], held: ReadonlySet<string>): MeetingPlan {
     const powers = new Set(feeds.map(({ pedal }) => pedal));
     let kept: ReadonlySet<string> | null = held.size === this.facts.length ? held : null;
     return {

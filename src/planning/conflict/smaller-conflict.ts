@@ -4,7 +4,7 @@ import { pedalClasses } from '../../loadout/pedal-class.js';
 import { smallestHitting } from './smallest-hitting.js';
 import type { Kit } from '../../domain/kit.js';
 import { sameFact } from './facts.js';
-import type { Demand, Inquiry, Plan } from './inquiry.js';
+import type { Demand, Inquiry, MeetingPlan } from './inquiry.js';
 
 /** Whether two demands can stand in for one another: pedals with the same needs, or one and the same fact. */
 export type Likeness = (one: Demand, other: Demand) => boolean;
@@ -51,7 +51,8 @@ export async function smallestOf(
   return { demands: known, smallest: false };
 }
 
-const metOf = (kind: readonly Demand[], plan: Plan): number => kind.filter((demand) => plan.meets(demand)).length;
+const metOf = (kind: readonly Demand[], plan: MeetingPlan): number =>
+  kind.filter((demand) => plan.meets(demand)).length;
 
 /** All demands, those that are alike together. */
 function kindsOf({ facts, pedals }: Inquiry, alike: Likeness): readonly (readonly Demand[])[] {

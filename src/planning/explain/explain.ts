@@ -12,7 +12,7 @@ import { argumentFor, type Argument } from './argument.js';
 import { conflictOf, type Conflict } from '../conflict/conflict.js';
 import { withoutPedals } from '../../domain/changed-kit.js';
 import { cheaperPlan, forcedPurchases, type Cheaper, type Forced } from './purchases.js';
-import { seatOf, type Seat } from './seats.js';
+import { seatOf, type SeatExplanation } from './seats.js';
 import type { WayOut } from './way-out.js';
 import { waysOut } from './ways-out.js';
 
@@ -42,7 +42,7 @@ export type Explanation =
       readonly aim: ChoosingAim;
       readonly wiring: JudgedPlan;
       /** Of a question about a pedal. */
-      readonly seat: Seat | null;
+      readonly seat: SeatExplanation | null;
       /** What is bought, and why; empty in a question about a pedal. */
       readonly forced: readonly Forced[];
       readonly cheaper: Cheaper | null;

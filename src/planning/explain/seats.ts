@@ -17,7 +17,7 @@ import { rankedTiers } from './purchases.js';
 import { within } from '../asking/within.js';
 
 /** What it would take to have the pedal elsewhere, with everything else arranged anew as well as can be. */
-export type Verdict =
+export type SeatVerdict =
   /** The best plan with it there, and the tiers in which that is worse, or none where it is as good. */
   | { readonly kind: 'plan'; readonly wiring: JudgedPlan; readonly differences: readonly TierDifference[] }
   /** It cannot hang there whatever else does: what the audit has against it. */
@@ -31,11 +31,11 @@ export type Elsewhere = {
   readonly supply: SupplyId;
   readonly bank: number | null;
   readonly outputs: readonly number[];
-  readonly verdict: Verdict;
+  readonly verdict: SeatVerdict;
 };
 
 /** Why a pedal sits where it does. */
-export type Seat = {
+export type SeatExplanation = {
   readonly feed: Feed;
   /** The other outputs of its bank: it could hang on any of them in exchange for nothing. */
   readonly alike: readonly number[];
@@ -52,7 +52,7 @@ export async function seatOf(
   aim: ChoosingAim,
   kit: Kit,
   effort: Effort,
-): Promise<{ readonly seat: Seat; readonly whole: boolean }> {
+): Promise<{ readonly seat: SeatExplanation; readonly whole: boolean }> {
   const feed = wiring.feeds.find((each) => each.pedal === pedal);
   if (feed === undefined) throw new RangeError(`the pedal "${pedal}" is not powered`);
   const supplies = suppliesToHave(kit);
@@ -103,7 +103,7 @@ async function verdictOn(
   bank: number | null,
   outputs: readonly number[],
   { pedal, wiring, aim, kit, effort }: Trial,
-): Promise<Verdict> {
+): Promise<SeatVerdict> {
   const pin: Pin = { pedal, supply: supply.id, bank };
   if (!hasUse(pin, kit)) return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, kit) };
   if (hasEnded(effort)) return { kind: 'unknown' };

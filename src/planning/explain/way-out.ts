@@ -3,7 +3,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Factor, MinorUnits, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Asked } from '../asking/ask.js';
+import type { SolverAnswer } from '../asking/ask.js';
 
 /** A number of the policy, as it is and as it would have to be. */
 export type Raised<Value> = { readonly from: Value; readonly to: Value };
@@ -55,7 +55,7 @@ export type Ways = { readonly ways: readonly WayOut[]; readonly whole: boolean }
 export const noWays: Ways = { ways: [], whole: true };
 
 /** Nothing was found: there is no plan even so, or the time ran out. */
-export const notFound = ({ kind }: Asked): Ways => ({ ways: [], whole: kind === 'impossible' });
+export const notFound = ({ kind }: SolverAnswer): Ways => ({ ways: [], whole: kind === 'impossible' });
 
 export const together = (all: readonly Ways[]): Ways => ({
   ways: all.flatMap(({ ways }) => ways),

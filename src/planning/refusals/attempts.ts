@@ -5,7 +5,7 @@ import type { Bank, Supply } from '../../domain/supply.js';
 import { partOffers, type Offer } from '../../loadout/offers.js';
 import { leadKinds, type LeadKind } from '../../loadout/lead-kinds.js';
 import { router, type Router } from '../../loadout/routes.js';
-import { seatsOf, type Seat } from '../../loadout/seats.js';
+import { seatsOf, type OutletSeat } from '../../loadout/seats.js';
 
 /** One output at one setting, or two joined ones, and the pedal that asks for them. */
 export type Attempt = {
@@ -14,7 +14,7 @@ export type Attempt = {
   readonly supply: Supply;
   /** The bank of the output, or of the first of two joined ones. */
   readonly bank: Bank;
-  readonly seat: Seat;
+  readonly seat: OutletSeat;
   /** The join lead that it takes can neither be had nor is it owned. */
   readonly lacksLead: boolean;
   readonly shop: Shop;

@@ -1,6 +1,6 @@
 import type { Rule } from '../../domain/rules.js';
 import type { Attempt } from './attempts.js';
-import type { Failure } from './failure.js';
+import type { RuleFailure } from './failure.js';
 import { failsJoin, failsPlug, failsPolarity, failsStock } from './lead-checks.js';
 import { failsCurrent, failsStartup, failsTotal } from './load-checks.js';
 import { failsMains, failsPower, failsVoltage } from './volts-checks.js';
@@ -8,7 +8,7 @@ import { failsMains, failsPower, failsVoltage } from './volts-checks.js';
 /** The rules that one pedal alone on an output cannot break: they are about several pedals, or the plan as a whole. */
 type InCompany = 'setting' | 'ground' | 'chain' | 'limit';
 
-type Fails = (attempt: Attempt) => Failure | null;
+type Fails = (attempt: Attempt) => RuleFailure | null;
 
 /** In the order in which a feed is thought through. */
 const checksOf: Readonly<Record<Exclude<Rule, InCompany>, Fails>> = {

@@ -1,7 +1,7 @@
 import { decimalOfThousandths } from '../../domain/quantities.js';
 
 /** How an attempt fails a rule: the larger the nearness, the nearer it came. */
-export type Failure = { readonly nearness: number; readonly message: string };
+export type RuleFailure = { readonly nearness: number; readonly message: string };
 
 /** "9 V", of millivolts. */
 export const voltsText = (millivolts: number): string => `${decimalOfThousandths(millivolts)} V`;

@@ -1,8 +1,8 @@
 import type { Attempt } from './attempts.js';
-import type { Failure } from './failure.js';
+import type { RuleFailure } from './failure.js';
 
 /** Whether the plug can be brought to fit when polarity is left aside. */
-export function failsPlug({ pedal, supply, seat, shop }: Attempt): Failure | null {
+export function failsPlug({ pedal, supply, seat, shop }: Attempt): RuleFailure | null {
   const either = { plug: seat.exit.plug, polarities: ['centre-negative', 'centre-positive'] as const };
   if (shop.routesWithAnyStock(either, pedal).length > 0) return null;
   const misspelt = shop.nearInlet === null ? '' : ` (did you mean ${shop.nearInlet}?)`;
@@ -10,20 +10,20 @@ export function failsPlug({ pedal, supply, seat, shop }: Attempt): Failure | nul
   return { nearness: 0, message };
 }
 
-export function failsPolarity({ pedal, bank, supply, seat, shop }: Attempt): Failure | null {
+export function failsPolarity({ pedal, bank, supply, seat, shop }: Attempt): RuleFailure | null {
   if (shop.routesWithAnyStock(seat.exit, pedal).length > 0) return null;
   const message = `needs ${pedal.polarity ?? 'AC'}; ${supply.name} gives ${bank.polarity ?? 'AC'}, and no lead reverses it and fits`;
   return { nearness: 0, message };
 }
 
-export function failsJoin({ seat, lacksLead, supply }: Attempt): Failure | null {
+export function failsJoin({ seat, lacksLead, supply }: Attempt): RuleFailure | null {
   if (seat.join === null || !lacksLead) return null;
   const joined = `two outputs of ${supply.name} in ${seat.join.mode} would do`;
   return { nearness: 0, message: `${joined}, but a ${seat.join.mode} lead is neither owned nor for sale` };
 }
 
 /** All else fits: then it is the supply or a lead that cannot be had. */
-export function failsStock({ pedal, offer, seat, supply, shop }: Attempt): Failure | null {
+export function failsStock({ pedal, offer, seat, supply, shop }: Attempt): RuleFailure | null {
   if (offer.owned + offer.forSale === 0) {
     return { nearness: 1, message: `${supply.name} would do, but none is owned or in stock` };
   }

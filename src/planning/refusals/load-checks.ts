@@ -6,9 +6,9 @@ import { loadOf, pedalLoad, takenBy, withinFactor } from '../../loadout/load.js'
 import { supplyOffers } from '../../loadout/offers.js';
 import { totalLimits, weightsOf, type TotalLimit } from '../../loadout/totals.js';
 import type { Attempt } from './attempts.js';
-import { currentText, voltsText, type Failure } from './failure.js';
+import { currentText, voltsText, type RuleFailure } from './failure.js';
 
-export function failsCurrent(attempt: Attempt): Failure | null {
+export function failsCurrent(attempt: Attempt): RuleFailure | null {
   const { pedal, seat, supply } = attempt;
   const { policy } = attempt.shop.kit.board;
   const { millivolts, rating } = seat.outlet;
@@ -29,7 +29,7 @@ function neededOf(pedal: Pedal, millivolts: Millivolts, guess: Factor, headroom:
   return { microamps, text: `${draw}${guessed} × ${factorText(headroom)} = ${currentText(microamps)}` };
 }
 
-export function failsStartup(attempt: Attempt): Failure | null {
+export function failsStartup(attempt: Attempt): RuleFailure | null {
   const { pedal, seat, supply } = attempt;
   const { rating, millivolts } = seat.outlet;
   if (pedal.startup === null) return null;
@@ -44,7 +44,7 @@ export function failsStartup(attempt: Attempt): Failure | null {
   return { nearness: rating, message: `${needed} at ${voltsText(millivolts)}${togetherText(attempt, broken)}` };
 }
 
-export function failsTotal(attempt: Attempt): Failure | null {
+export function failsTotal(attempt: Attempt): RuleFailure | null {
   const { policy } = attempt.shop.kit.board;
   const broken = brokenTotal(attempt, 'total');
   if (broken === undefined) return null;

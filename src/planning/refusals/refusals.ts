@@ -5,7 +5,7 @@ import { supplyOffers } from '../../loadout/offers.js';
 import type { Refusal } from '../answer.js';
 import { attemptsOn, numbersOf, shopFor, type Attempt } from './attempts.js';
 import { checks } from './checks.js';
-import type { Failure } from './failure.js';
+import type { RuleFailure } from './failure.js';
 
 /**
  * Why no output feeds a pedal, even alone: for every rule that stops some output, the output that comes nearest to
@@ -28,7 +28,7 @@ export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
     }));
 }
 
-type Miss = Failure & { readonly rule: Rule; readonly attempt: Attempt };
+type Miss = RuleFailure & { readonly rule: Rule; readonly attempt: Attempt };
 
 /** The first rule that an attempt fails; null when it keeps them all. */
 function missOf(attempt: Attempt): Miss | null {

@@ -2,11 +2,11 @@ import type { Pedal } from '../../domain/pedal.js';
 import { acceptsVenue } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import { acceptsVolts, voltsSuit } from '../../loadout/outlet.js';
-import type { Seat } from '../../loadout/seats.js';
+import type { OutletSeat } from '../../loadout/seats.js';
 import type { Attempt } from './attempts.js';
-import { voltsText, type Failure } from './failure.js';
+import { voltsText, type RuleFailure } from './failure.js';
 
-export function failsMains({ supply, shop }: Attempt): Failure | null {
+export function failsMains({ supply, shop }: Attempt): RuleFailure | null {
   const { mains } = shop.kit.board.policy;
   if (mains === null || acceptsVenue(supply.source, mains)) return null;
   const venue = `the venue has ${voltsText(mains)}`;
@@ -19,12 +19,12 @@ export function failsMains({ supply, shop }: Attempt): Failure | null {
       };
 }
 
-export function failsPower({ pedal, bank, supply }: Attempt): Failure | null {
+export function failsPower({ pedal, bank, supply }: Attempt): RuleFailure | null {
   if (pedal.power === bank.power) return null;
   return { nearness: 0, message: `needs ${pedal.power}; ${supply.name} gives ${bank.power} there` };
 }
 
-export function failsVoltage({ pedal, seat, supply }: Attempt): Failure | null {
+export function failsVoltage({ pedal, seat, supply }: Attempt): RuleFailure | null {
   if (voltsSuit(pedal, seat.outlet)) return null;
   const { millivolts, openCircuit } = seat.outlet;
   const wanted = acceptedText(pedal);
@@ -46,7 +46,7 @@ export function failsVoltage({ pedal, seat, supply }: Attempt): Failure | null {
 const farther = -1e9;
 
 /** "Quay 6", or "two outputs of Quay 6 in series". */
-const placeText = ({ join }: Seat, supply: Supply): string =>
+const placeText = ({ join }: OutletSeat, supply: Supply): string =>
   join === null ? supply.name : `two outputs of ${supply.name} in ${join.mode}`;
 
 function acceptedText({ accepts }: Pedal): string {

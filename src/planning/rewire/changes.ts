@@ -6,7 +6,7 @@ import type { TodaysWiring } from '../today/todays-wiring.js';
 import { partsInUse } from '../today/parts-in-use.js';
 import { moveReason, type MoveReason } from './move-reasons.js';
 import { isSamePlace } from './places.js';
-import { stepsBetween, type Step } from './steps.js';
+import { stepsBetween, type ReplugStep } from './steps.js';
 
 /** A pedal that is plugged in today, and elsewhere or at other volts in the plan. */
 export type Move = { readonly from: Feed; readonly to: Feed; readonly reason: MoveReason };
@@ -23,7 +23,7 @@ export type Changes = {
   /** The pedals that are plugged in today and are left without power. */
   readonly dropped: readonly PedalId[];
   /** What there is to do, in this order; empty when today's wiring is the plan. */
-  readonly steps: readonly Step[];
+  readonly steps: readonly ReplugStep[];
   /** The parts that hang on the board today and are not among the owned ones. */
   readonly unlisted: readonly { readonly part: PartId; readonly units: number }[];
 };

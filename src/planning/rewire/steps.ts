@@ -8,7 +8,7 @@ import { polaritySwitches, voltsSwitches, type PolaritySwitch, type VoltsSwitch 
 export type UnitPlace = Pick<Place, 'supply' | 'unit'>;
 
 /** One thing to do. */
-export type Step =
+export type ReplugStep =
   /** Pull these units from the mains. */
   | { readonly kind: 'mains off'; readonly units: readonly UnitPlace[] }
   /** Pull the pedal's plug, and take off the leads that no other pedal hangs on. */
@@ -26,7 +26,7 @@ export type Step =
 
 export type Steps = {
   /** Empty when there is nothing to do. */
-  readonly steps: readonly Step[];
+  readonly steps: readonly ReplugStep[];
   /** The pedals of the plan whose plug is pulled or laid. */
   readonly touched: ReadonlySet<PedalId>;
 };
@@ -45,7 +45,7 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], plan: readonly Fe
   if (pulled.length + laid.length === 0) return { steps: [], touched };
   const fresh = laid.flat();
   const polarities = polaritySwitches(kit, fresh).filter(({ place }) => !staying.some((feed) => meet(feed, place)));
-  const measuring: readonly Step[] = [
+  const measuring: readonly ReplugStep[] = [
     { kind: 'mains on', units: unitsOf(fresh) },
     ...fresh.map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
     { kind: 'mains off', units: unitsOf(fresh) },

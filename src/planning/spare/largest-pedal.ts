@@ -19,11 +19,11 @@ export type Largest = {
 };
 
 /** Whether the pedal may make others whine. */
-export type Noise = 'any' | 'no more';
+export type PedalNoise = 'any' | 'no more';
 
 /** The largest digital pedal that can be added; null when none can, even of 1 mA, `unknown` when the time ran out. */
 export async function largestPedal(
-  noise: Noise,
+  noise: PedalNoise,
   today: Today,
   installed: Installed,
   effort: Effort,
@@ -39,7 +39,7 @@ export async function largestPedal(
 }
 
 type Trial = {
-  readonly noise: Noise;
+  readonly noise: PedalNoise;
   readonly today: Today;
   readonly installed: Installed;
   readonly effort: Effort;

@@ -1,7 +1,7 @@
 import type { CaseModel } from './case-model.js';
-import { packingProgram, solve, type Column, type PackingProgram } from './packing-program.js';
-import { boundOf, type Bound, type Filled, type Rents } from './rents.js';
-import type { Values } from './values.js';
+import { packingProgram, solve, type PackingColumn, type PackingProgram } from './packing-program.js';
+import { boundOf, type Bound, type Filled, type CaseRents } from './rents.js';
+import type { CaseValues } from './values.js';
 
 /** The search for good rents of one case, kept from one set of tags to the next. */
 export type RentSearch = {
@@ -22,7 +22,7 @@ const mostRounds = 60;
  * Rents whose bound is about as low as rents can make it, found by linear programming over chains that come in as they are
  * needed. Stops early when the bound does not exceed `enough` steps.
  */
-export function bestRents(model: CaseModel, values: Values, search: RentSearch, enough: number): Bound {
+export function bestRents(model: CaseModel, values: CaseValues, search: RentSearch, enough: number): Bound {
   let best: Bound | null = null;
   for (let round = 0; round < mostRounds; round += 1) {
     const prices = solve(search.program, worthsOf(values, search));
@@ -37,7 +37,7 @@ export function bestRents(model: CaseModel, values: Values, search: RentSearch, 
   return best ?? boundOf(model, values, { items: [], banks: [], caps: [] });
 }
 
-function rentsAt({ counts, outputs, caps }: CaseModel, prices: Float64Array): Rents {
+function rentsAt({ counts, outputs, caps }: CaseModel, prices: Float64Array): CaseRents {
   const part = (from: number, length: number): number[] => [...prices.subarray(from, from + length)];
   return {
     items: part(0, counts.length),
@@ -49,20 +49,26 @@ function rentsAt({ counts, outputs, caps }: CaseModel, prices: Float64Array): Re
   };
 }
 
-function worthsOf(values: Values, { chains }: RentSearch): readonly number[] {
+function worthsOf(values: CaseValues, { chains }: RentSearch): readonly number[] {
   // What cannot be had may still be in the basis from before: a loss drives it out.
   const least = -2 * values.ceiling;
   return [...values.places, ...chains.map((filled) => worthOf(values, filled))].map((worth) => Math.max(worth, least));
 }
 
-function worthOf(values: Values, { chain, links }: Filled): number {
+function worthOf(values: CaseValues, { chain, links }: Filled): number {
   const worths = values.links[chain] ?? [];
   const sum = links.reduce((total, link) => total + (worths[link] ?? -Infinity), 0);
   return sum - (values.leads[chain]?.[links.length] ?? Infinity);
 }
 
 /** Takes a chain in when it is worth more than the prices of what it takes. */
-function addChain(model: CaseModel, values: Values, search: RentSearch, filled: Filled, prices: Float64Array): void {
+function addChain(
+  model: CaseModel,
+  values: CaseValues,
+  search: RentSearch,
+  filled: Filled,
+  prices: Float64Array,
+): void {
   const chain = model.chains[filled.chain];
   if (chain === undefined) return;
   const links = filled.links.flatMap((link) => chain.links[link] ?? []);
@@ -85,7 +91,7 @@ function columnOf(
   items: readonly number[],
   banks: readonly number[],
   burdens: readonly number[],
-): Column {
+): PackingColumn {
   const entries = new Map<number, number>();
   const add = (row: number, amount: number): void => {
     if (amount > 0) entries.set(row, (entries.get(row) ?? 0) + amount);

@@ -1,13 +1,13 @@
 import type { Pedal } from '../../domain/pedal.js';
 import type { PerPedalTier } from '../../domain/pedal-tier.js';
-import type { Item } from './items.js';
-import { noisesOf, roleIn, type Common, type Noise } from './noise.js';
-import type { PedalClass } from './pedal-class.js';
+import type { CaseItem } from './items.js';
+import { noisesOf, roleIn, type Common, type CaseNoise } from './noise.js';
+import type { AlikePedals } from './pedal-class.js';
 import type { ChainShape, PlaceShape, UnitShape } from './shape.js';
-import type { Taken } from './totals.js';
+import type { ShapeTaken } from './totals.js';
 
 /** One way to feed a pedal at a place, and what it costs besides. */
-export type Way = {
+export type CaseWay = {
   readonly route: number;
   readonly join: number | null;
   readonly counts: PerPedalTier<boolean>;
@@ -15,25 +15,25 @@ export type Way = {
 };
 
 /** A pedal alone on one output or on two that are joined, in the dearest or cheapest of several ways. */
-export type Place = {
+export type CasePlace = {
   readonly item: number;
   /** The bank of each output taken. */
   readonly banks: readonly number[];
   readonly burdens: readonly number[];
-  readonly ways: readonly Way[];
+  readonly ways: readonly CaseWay[];
 };
 
-export type Link = Taken & {
+export type Link = ShapeTaken & {
   readonly item: number;
   /** How many of the item one chain may have. */
   readonly count: number;
-  readonly way: Way;
+  readonly way: CaseWay;
   readonly burdens: readonly number[];
 };
 
-export type Chain = {
+export type CaseChain = {
   readonly bank: number;
-  readonly most: Taken;
+  readonly most: ShapeTaken;
   readonly leads: ChainShape['leads'];
   readonly links: readonly Link[];
 };
@@ -45,8 +45,8 @@ export type CaseModel = {
   /** Of every bank. */
   readonly outputs: readonly number[];
   readonly caps: readonly number[];
-  readonly places: readonly Place[];
-  readonly chains: readonly Chain[];
+  readonly places: readonly CasePlace[];
+  readonly chains: readonly CaseChain[];
 };
 
 /** A case: how the common ground is counted and how the banks stand; null for a bank is any setting, for each output. */
@@ -57,13 +57,13 @@ export type Case = {
   readonly relaxed: boolean;
 };
 
-export type Content = {
+export type CaseContent = {
   readonly shape: UnitShape;
-  readonly items: readonly Item[];
-  readonly classes: readonly PedalClass[];
+  readonly items: readonly CaseItem[];
+  readonly classes: readonly AlikePedals[];
 };
 
-export function caseModel(of: Case, content: Content): CaseModel {
+export function caseModel(of: Case, content: CaseContent): CaseModel {
   const { shape, items } = content;
   const sole = of.common.noise.kind === 'sole' ? of.common.noise.item : null;
   const isLimited = sole !== null && (items[sole]?.count ?? 0) > 1;
@@ -83,8 +83,8 @@ type WithSole = (burdens: readonly number[], bank: number, item: number) => read
 
 export const isIsolated = ({ banks }: UnitShape, bank: number): boolean => banks[bank]?.isolated === true;
 
-function placesIn(of: Case, { shape, items, classes }: Content, withSole: WithSole): readonly Place[] {
-  const places = new Map<string, { place: Omit<Place, 'ways'>; ways: Way[] }>();
+function placesIn(of: Case, { shape, items, classes }: CaseContent, withSole: WithSole): readonly CasePlace[] {
+  const places = new Map<string, { place: Omit<CasePlace, 'ways'>; ways: CaseWay[] }>();
   for (const [item, { pedal: index }] of items.entries()) {
     const pedal = classes[index]?.pedal;
     for (const shaped of shape.places) {
@@ -116,7 +116,7 @@ const placeOf = ({ seats }: PlaceShape, item: number, burdens: readonly number[]
 const isSet = ({ settings }: Case, seats: PlaceShape['seats']): boolean =>
   seats.every(({ bank, setting }) => (settings[bank] ?? setting) === setting);
 
-function chainsIn(of: Case, content: Content, withSole: WithSole): readonly Chain[] {
+function chainsIn(of: Case, content: CaseContent, withSole: WithSole): readonly CaseChain[] {
   const { shape, items, classes } = content;
   return shape.chains.flatMap((chain) => {
     if (!isSet(of, [chain.seat])) return [];
@@ -125,12 +125,17 @@ function chainsIn(of: Case, content: Content, withSole: WithSole): readonly Chai
       return isGround ? chainIn(chain, of.common.noise, content, withSole) : [];
     }
     const among = items.flatMap(({ pedal }, item) => (chain.links.some((link) => link.pedal === pedal) ? [item] : []));
-    const noises: readonly Noise[] = of.relaxed ? [{ kind: 'free' }] : noisesOf(among, items, classes);
+    const noises: readonly CaseNoise[] = of.relaxed ? [{ kind: 'free' }] : noisesOf(among, items, classes);
     return noises.flatMap((noise) => chainIn(chain, noise, content, withSole));
   });
 }
 
-function chainIn(chain: ChainShape, noise: Noise, { items, classes }: Content, withSole: WithSole): readonly Chain[] {
+function chainIn(
+  chain: ChainShape,
+  noise: CaseNoise,
+  { items, classes }: CaseContent,
+  withSole: WithSole,
+): readonly CaseChain[] {
   const { bank } = chain.seat;
   const longest = chain.leads.reduce((most, { tails }) => Math.max(most, tails), 0);
   const links = items.flatMap(({ pedal: index, count }, item) => {
@@ -140,7 +145,7 @@ function chainIn(chain: ChainShape, noise: Noise, { items, classes }: Content, w
       const role = roleIn(noise, item, pedal);
       if (role === 'absent') return [];
       const isSole = noise.kind === 'sole' && noise.item === item;
-      const way: Way = { route: link.route, join: null, counts: link.counts, exposed: role === 'counted' };
+      const way: CaseWay = { route: link.route, join: null, counts: link.counts, exposed: role === 'counted' };
       const most = isSole ? 1 : Math.min(count, longest);
       const burdens = withSole(link.burdens, bank, item);
       return [{ item, count: most, load: link.load, surge: link.surge, way, burdens }];

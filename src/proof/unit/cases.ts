@@ -1,4 +1,4 @@
-import { caseModel, isIsolated, type Case, type CaseModel, type Content } from './case-model.js';
+import { caseModel, isIsolated, type Case, type CaseModel, type CaseContent } from './case-model.js';
 import { noisesOf, type Common } from './noise.js';
 import type { UnitShape } from './shape.js';
 
@@ -11,7 +11,7 @@ const anyGround: Common = { ground: null, noise: { kind: 'free' } };
  * All that a unit could carry. First come cases that leave something open and so allow too much: who is exposed and what
  * ground is common, then how banks that are switched together stand.
  */
-export function caseTree(content: Content): CaseTree {
+export function caseTree(content: CaseContent): CaseTree {
   const commons = commonsOf(content);
   const open = openSettings(content.shape);
   const anySetting = content.shape.banks.map(() => null);
@@ -23,7 +23,7 @@ export function caseTree(content: Content): CaseTree {
 }
 
 /** Whether a chain on an isolated output may expose somebody. */
-function mayWhine({ shape, items, classes }: Content): boolean {
+function mayWhine({ shape, items, classes }: CaseContent): boolean {
   return shape.chains.some(({ seat, links }) => {
     if (!isIsolated(shape, seat.bank)) return false;
     const among = itemsOn(new Set(links.map(({ pedal }) => pedal)), items);
@@ -32,7 +32,7 @@ function mayWhine({ shape, items, classes }: Content): boolean {
 }
 
 /** Splits by the setting of the first bank that is switched together, then the next one. */
-function settingTree(of: Case, open: readonly number[], content: Content): CaseTree {
+function settingTree(of: Case, open: readonly number[], content: CaseContent): CaseTree {
   const model = caseModel(of, content);
   const [bank, ...others] = open;
   if (bank === undefined) return { model, parts: [] };
@@ -53,7 +53,7 @@ function openSettings({ banks, places, chains }: UnitShape): readonly number[] {
 }
 
 /** The ways to count the common ground; one that allows anything when there is none. */
-function commonsOf({ shape, items, classes }: Content): readonly Common[] {
+function commonsOf({ shape, items, classes }: CaseContent): readonly Common[] {
   const onCommon = new Set([
     ...shape.places.flatMap(({ seats, pedal }) => (seats.some(({ bank }) => !isIsolated(shape, bank)) ? [pedal] : [])),
     ...shape.chains.flatMap(({ seat, links }) => (isIsolated(shape, seat.bank) ? [] : links.map(({ pedal }) => pedal))),
@@ -67,5 +67,5 @@ function commonsOf({ shape, items, classes }: Content): readonly Common[] {
   });
 }
 
-const itemsOn = (pedals: ReadonlySet<number>, items: Content['items']): readonly number[] =>
+const itemsOn = (pedals: ReadonlySet<number>, items: CaseContent['items']): readonly number[] =>
   items.flatMap(({ pedal }, item) => (pedals.has(pedal) ? [item] : []));

@@ -2,14 +2,14 @@ import type { Ground } from '../../domain/pedal.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import { polesOf } from './place-shapes.js';
 import { behind, type Pole } from './routes.js';
-import { countsOf, type Bench, type LinkShape, type Raw, type RawChain, type Seat } from './shape.js';
-import { mostLoad, outputSource, suits, takenAt, unity } from './source.js';
-import { weightIn, type Limit, type Taken } from './totals.js';
+import { countsOf, type ProofBench, type LinkShape, type Raw, type RawChain, type SeatShape } from './shape.js';
+import { mostLoad, offeredBy, suits, takenAt, unity } from './output-offer.js';
+import { weightIn, type Limit, type ShapeTaken } from './totals.js';
 
 const grounds = ['negative', 'positive'] as const satisfies readonly Ground[];
 
 /** Every sort of chain: by output, setting, plug and polarity at the tails, and ground. */
-export function chainShapes({ banks }: Supply, limits: readonly Limit[], bench: Bench): readonly RawChain[] {
+export function chainShapes({ banks }: Supply, limits: readonly Limit[], bench: ProofBench): readonly RawChain[] {
   return banks.flatMap((bank, index) => {
     if (bank.power === 'AC') return [];
     const tails = tailsOf(bank, bench);
@@ -31,7 +31,7 @@ type Lead = RawChain['leads'][number];
 /** What the tails of chain leads on an output offer. A polarity switch stands one way for all of them. */
 type Tail = { readonly plug: string; readonly pole: Pole; readonly leads: readonly Lead[] };
 
-function tailsOf(bank: Bank, { kinds }: Bench): readonly Tail[] {
+function tailsOf(bank: Bank, { kinds }: ProofBench): readonly Tail[] {
   const tails = new Map<string, Tail>();
   for (const [kind, lead] of kinds.entries()) {
     if (lead.role.kind !== 'chain' || lead.fits !== bank.plug || lead.offers.length === 0) continue;
@@ -44,20 +44,20 @@ function tailsOf(bank: Bank, { kinds }: Bench): readonly Tail[] {
   return [...tails.values()];
 }
 
-type At = { readonly bank: Bank; readonly setting: Setting; readonly seat: Seat };
+type At = { readonly bank: Bank; readonly setting: Setting; readonly seat: SeatShape };
 
-function chainAt(at: At, tail: Tail, ground: Ground, limits: readonly Limit[], bench: Bench): RawChain {
+function chainAt(at: At, tail: Tail, ground: Ground, limits: readonly Limit[], bench: ProofBench): RawChain {
   const { bank, setting, seat } = at;
   const { guess, headroom } = bench.policy;
-  const source = outputSource(bank, setting);
+  const source = offeredBy(bank, setting);
   const weights = limits.map((limit) => weightIn(limit, [{ bank: seat.bank, volts: setting.millivolts }], null));
   // A chain by itself must keep within the totals, too.
-  const within = (on: keyof Taken, most: number): number =>
+  const within = (on: keyof ShapeTaken, most: number): number =>
     limits.reduce((least, limit, index) => {
       const weight = weights[index] ?? 0;
       return weight === 0 || limit.on !== on ? least : Math.min(least, Number(limit.most / BigInt(weight)));
     }, most);
-  const most: Taken = {
+  const most: ShapeTaken = {
     load: within('load', mostLoad(source.rating, headroom.chained, guess)),
     surge: within('surge', mostLoad(source.rating, unity, guess)),
   };

@@ -1,7 +1,7 @@
 import type { CaseModel } from './case-model.js';
 import { chainWorth, rentOf, type Bound } from './rents.js';
 import { searchChains } from './search-chains.js';
-import type { Values } from './values.js';
+import type { CaseValues } from './values.js';
 
 /** What may stand on an output, or on two that are joined. */
 export type Fill = {
@@ -16,7 +16,7 @@ export type Fill = {
 /** Everything that loses at most `spare` against its rents; null when there are more than `mostFills` of it. */
 export function fillsWithin(
   model: CaseModel,
-  values: Values,
+  values: CaseValues,
   { rents }: Bound,
   spare: number,
   mostFills: number,

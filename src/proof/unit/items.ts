@@ -1,7 +1,7 @@
-import type { PedalClass } from './pedal-class.js';
+import type { AlikePedals } from './pedal-class.js';
 
 /** Pedals with the same needs that are worth the same. */
-export type Item = {
+export type CaseItem = {
   /** Their class. */
   readonly pedal: number;
   readonly count: number;
@@ -10,7 +10,7 @@ export type Item = {
 };
 
 /** The pedals as items; `tags` are in the order of the board. Equal tags give equal items in the same order. */
-export function itemsOf(classes: readonly PedalClass[], tags: readonly number[]): readonly Item[] {
+export function itemsOf(classes: readonly AlikePedals[], tags: readonly number[]): readonly CaseItem[] {
   return classes.flatMap(({ members }, pedal) => {
     const counts = new Map<number, number>();
     for (const member of members) {
@@ -22,5 +22,5 @@ export function itemsOf(classes: readonly PedalClass[], tags: readonly number[])
 }
 
 /** The same for items that differ in their tags alone. */
-export const partitionKey = (items: readonly Item[]): string =>
+export const partitionKey = (items: readonly CaseItem[]): string =>
   items.map(({ pedal, count }) => `${pedal}×${count}`).join();

@@ -3,26 +3,26 @@ import { bestRents, rentSearch, type RentSearch } from './best-rents.js';
 import { caseTree, type CaseTree } from './cases.js';
 import type { CaseModel } from './case-model.js';
 import { fillsWithin } from './fills.js';
-import { partitionKey, type Item } from './items.js';
+import { partitionKey, type CaseItem } from './items.js';
 import { pack } from './pack.js';
-import type { PedalClass } from './pedal-class.js';
+import type { AlikePedals } from './pedal-class.js';
 import type { Bound } from './rents.js';
 import type { UnitShape } from './shape.js';
 import { bestSingle, largestSum } from './single.js';
-import { inGrains, valuesOf, type Prices, type Values } from './values.js';
+import { inGrains, valuesOf, type CasePrices, type CaseValues } from './values.js';
 
 /**
  * The most that one unit with a pedal on it can carry: the tags of what hangs on it, less its leads, its exposed pedals and
  * those off their preferred volts. Never too little; too much only when the exact answer would take too long. What does
  * not exceed `enough` is not told apart from it.
  */
-export type MostCarried = (items: readonly Item[], prices: Omit<Prices, 'tags'>, enough: number) => number;
+export type MostCarried = (items: readonly CaseItem[], prices: Omit<CasePrices, 'tags'>, enough: number) => number;
 
 /** Keeps what it has worked out from one set of tags to the next. */
-export function mostCarriedBy(shape: UnitShape, classes: readonly PedalClass[]): MostCarried {
+export function mostCarriedBy(shape: UnitShape, classes: readonly AlikePedals[]): MostCarried {
   const trees = new Map<string, SearchTree>();
   return (items, others, enough) => {
-    const prices: Prices = { ...others, tags: items.map(({ tag }) => tag) };
+    const prices: CasePrices = { ...others, tags: items.map(({ tag }) => tag) };
     const key = partitionKey(items);
     const tree = trees.get(key) ?? searchTree(caseTree({ shape, items, classes }));
     trees.set(key, tree);
@@ -34,7 +34,7 @@ export function mostCarriedBy(shape: UnitShape, classes: readonly PedalClass[]):
   };
 }
 
-function mostAbove(tree: SearchTree, prices: Prices, enough: number): number {
+function mostAbove(tree: SearchTree, prices: CasePrices, enough: number): number {
   if (enough >= 0) return mostIn(tree, prices, enough);
   // A unit that carries nothing is not in use: where all there is to hang on it is worth less than nothing, the best of
   // that hangs on it by itself.
@@ -57,7 +57,7 @@ function searchTree({ model, parts }: CaseTree): SearchTree {
 const leavesOf = ({ model, parts }: SearchTree): readonly CaseModel[] =>
   parts.length === 0 ? [model] : parts.flatMap(leavesOf);
 
-function mostIn(tree: SearchTree, prices: Prices, enough: number): number {
+function mostIn(tree: SearchTree, prices: CasePrices, enough: number): number {
   const { model } = tree;
   const whole = valuesOf(model, prices, 1);
   if (quickBound(model, whole) <= enough) return enough;
@@ -71,7 +71,7 @@ function mostIn(tree: SearchTree, prices: Prices, enough: number): number {
 }
 
 /** What everything would be worth if each pedal had its best place, as far as there is room. */
-function quickBound({ counts, chains, outputs }: CaseModel, { bests, leads }: Values): number {
+function quickBound({ counts, chains, outputs }: CaseModel, { bests, leads }: CaseValues): number {
   const fed = bests.flatMap((worth, item) => Array.from({ length: counts[item] ?? 0 }, () => worth));
   fed.sort((first, second) => second - first);
   const room = outputs.reduce((sum, count, bank) => sum + count * longestOn(chains, bank), 0);
@@ -94,14 +94,14 @@ const largest = 2 ** 51;
 const rentsIn = ({ outputs, caps }: CaseModel): number => outputs.reduce((sum, count) => sum + count, 2 + caps.length);
 
 /** How fine the steps of rents can be. @throws Flaw when not even whole numbers are small enough. */
-function stepsFor(model: CaseModel, { ceiling }: Values): number {
+function stepsFor(model: CaseModel, { ceiling }: CaseValues): number {
   const room = largest / ceiling / rentsIn(model);
   if (room < 1) throw new Flaw('its numbers are too large to be checked exactly');
   return 2 ** Math.min(20, Math.floor(Math.log2(room)));
 }
 
 /** How coarsely very large numbers are counted, so that sums of them are exact: a power of 2, mostly 1. */
-function grainFor(model: CaseModel, prices: Prices, enough: number): number {
+function grainFor(model: CaseModel, prices: CasePrices, enough: number): number {
   const { ceiling } = valuesOf(model, prices, 1);
   // The cases of the model may have one total more.
   const needed = (ceiling * (rentsIn(model) + 1)) / largest;
@@ -113,7 +113,7 @@ const mostFills = 20_000;
 const mostNodes = 300_000;
 
 /** The exact most above `enough`, found among what loses little against the rents; more and more loss is looked at. */
-function exactly(model: CaseModel, values: Values, bound: Bound, enough: number, steps: number): number {
+function exactly(model: CaseModel, values: CaseValues, bound: Bound, enough: number, steps: number): number {
   const most = bound.most - (enough + 1) * steps;
   let cleared = 0;
   for (let spare = Math.min(most, Math.max(steps, bound.most / 500)); ; spare = Math.min(most, spare * 4)) {

@@ -1,22 +1,22 @@
 import type { Ground } from '../../domain/pedal.js';
-import type { Item } from './items.js';
-import type { PedalClass } from './pedal-class.js';
+import type { CaseItem } from './items.js';
+import type { AlikePedals } from './pedal-class.js';
 
 /**
  * A way to count who is exposed on one ground. Every content of a ground has one that counts it rightly, and none counts
  * too few: `quiet` has no digital pedal; `noisy` counts every high-gain pedal; `sole` has one digital pedal, itself
  * high-gain, which does not expose itself, and counts the other high-gain ones. `free` counts nobody.
  */
-export type Noise =
+export type CaseNoise =
   | { readonly kind: 'free' | 'quiet' | 'noisy' }
   | { readonly kind: 'sole'; /** The place of the only digital item. */ readonly item: number };
 
 /** The ways that it takes for a ground on which these items may meet. */
 export function noisesOf(
   among: readonly number[],
-  items: readonly Item[],
-  classes: readonly PedalClass[],
-): readonly Noise[] {
+  items: readonly CaseItem[],
+  classes: readonly AlikePedals[],
+): readonly CaseNoise[] {
   const flagged = among.map((item) => ({ item, pedal: pedalOf(items, item, classes) }));
   const digital = flagged.filter(({ pedal }) => pedal?.digital === true);
   const highGain = flagged.filter(({ pedal }) => pedal?.highGain === true);
@@ -27,7 +27,7 @@ export function noisesOf(
 
 /** Whether an item may be on a ground that is counted in this way, and whether it counts as exposed there. */
 export function roleIn(
-  noise: Noise,
+  noise: CaseNoise,
   item: number,
   { digital, highGain }: { readonly digital: boolean; readonly highGain: boolean },
 ): 'absent' | 'counted' | 'uncounted' {
@@ -38,8 +38,8 @@ export function roleIn(
 }
 
 /** How items may meet on the common ground of a unit; a ground of null is any. */
-export type Common = { readonly ground: Ground | null; readonly noise: Noise };
+export type Common = { readonly ground: Ground | null; readonly noise: CaseNoise };
 
-export function pedalOf(items: readonly Item[], item: number, classes: readonly PedalClass[]) {
+export function pedalOf(items: readonly CaseItem[], item: number, classes: readonly AlikePedals[]) {
   return classes[items[item]?.pedal ?? -1]?.pedal;
 }

@@ -1,6 +1,6 @@
 import type { CaseModel } from './case-model.js';
 import type { Fill } from './fills.js';
-import type { Rents } from './rents.js';
+import type { CaseRents } from './rents.js';
 
 /** The least loss of any content, among those of at most `spare`; null for none; or that it took too long to tell. */
 export type Packed = { readonly kind: 'least'; readonly loss: number | null } | { readonly kind: 'gave up' };
@@ -13,7 +13,7 @@ export type Packed = { readonly kind: 'least'; readonly loss: number | null } | 
  */
 export function pack(
   model: CaseModel,
-  rents: Rents,
+  rents: CaseRents,
   fills: readonly Fill[],
   spare: number,
   { step, mostNodes }: { readonly step: number; readonly mostNodes: number },
@@ -74,7 +74,7 @@ type Left = {
 type Seen = { readonly caps: readonly number[]; readonly potential: number };
 
 /** Remembers what it is asked about, and tells whether something before left the same pedals and outputs and was as good. */
-function memory(rents: Rents, stages: readonly Stage[]): (at: number, left: Left) => boolean {
+function memory(rents: CaseRents, stages: readonly Stage[]): (at: number, left: Left) => boolean {
   const seen = stages.map(() => new Map<string, Seen[]>());
   const dues = stages.map((_, at) => stages.slice(at).filter(({ rent }) => rent > 0));
   return (at, { items, banks, caps, loss }) => {
@@ -107,7 +107,7 @@ type Stage = {
   readonly fills: readonly Fill[];
 };
 
-function stagesOf({ counts, outputs }: CaseModel, rents: Rents, fills: readonly Fill[]): readonly Stage[] {
+function stagesOf({ counts, outputs }: CaseModel, rents: CaseRents, fills: readonly Fill[]): readonly Stage[] {
   // Where every fill has one pedal, to go through pedals one by one comes by the same rest again and again.
   const areSingle = fills.every(({ items }) => items.length === 1);
   const itemsFirst = (first: Pick<Stage, 'kind'>, second: Pick<Stage, 'kind'>): number =>

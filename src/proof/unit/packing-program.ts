@@ -5,10 +5,10 @@
  */
 
 /** A column: its entries, by row. */
-export type Column = { readonly rows: readonly number[]; readonly amounts: readonly number[] };
+export type PackingColumn = { readonly rows: readonly number[]; readonly amounts: readonly number[] };
 
 export type PackingProgram = {
-  readonly columns: Column[];
+  readonly columns: PackingColumn[];
   /** By row: what is in the basis, a column's place or −1 − row for what the row leaves unused. */
   readonly basis: number[];
   readonly inverse: Float64Array[];

@@ -1,14 +1,14 @@
 import type { Pedal } from '../../domain/pedal.js';
 
 /** Pedals with the same needs: each may stand in another one's place. */
-export type PedalClass = {
+export type AlikePedals = {
   /** One of them. */
   readonly pedal: Pedal;
   /** Their places in the board's list. */
   readonly members: readonly number[];
 };
 
-export function classesOf(pedals: readonly Pedal[]): readonly PedalClass[] {
+export function classesOf(pedals: readonly Pedal[]): readonly AlikePedals[] {
   const members = new Map<string, number[]>();
   for (const [index, pedal] of pedals.entries()) {
     const needs = needsOf(pedal);

@@ -1,34 +1,34 @@
 import type { Polarity } from '../../domain/pedal.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../domain/supply.js';
 import { behind, type Pole } from './routes.js';
-import { countsOf, type Bench, type PlaceShape, type Raw, type Seat } from './shape.js';
-import { carriesAlone, joinSource, outputSource, suits, takenAt, type Source } from './source.js';
-import { weightIn, type Limit, type Tap } from './totals.js';
+import { countsOf, type ProofBench, type PlaceShape, type Raw, type SeatShape } from './shape.js';
+import { carriesAlone, offeredJoined, offeredBy, suits, takenAt, type OutputOffer } from './output-offer.js';
+import { weightIn, type Limit, type ShapeTap } from './totals.js';
 
 type RawPlace = Raw<PlaceShape>;
 
 /** Every way in which one pedal can hang on an output of the supply by itself, or on two that are joined. */
-export function placeShapes(supply: Supply, limits: readonly Limit[], bench: Bench): readonly RawPlace[] {
+export function placeShapes(supply: Supply, limits: readonly Limit[], bench: ProofBench): readonly RawPlace[] {
   return [...onOneOutput(supply, limits, bench), ...onJoined(supply, limits, bench)];
 }
 
 /** Where pedals may be put: the outputs with their lead, if they are joined, and what that offers. */
 type Spot = {
-  readonly seats: readonly Seat[];
-  readonly taps: readonly Tap[];
-  readonly source: Source;
+  readonly seats: readonly SeatShape[];
+  readonly taps: readonly ShapeTap[];
+  readonly source: OutputOffer;
   readonly plug: string;
   readonly poles: readonly Pole[];
   readonly join: { readonly kind: number; readonly mode: JoinMode } | null;
 };
 
-function onOneOutput({ banks }: Supply, limits: readonly Limit[], bench: Bench): readonly RawPlace[] {
+function onOneOutput({ banks }: Supply, limits: readonly Limit[], bench: ProofBench): readonly RawPlace[] {
   return banks.flatMap((bank, index) =>
     bank.settings.flatMap((setting, position) => {
       const spot: Spot = {
         seats: [{ bank: index, setting: position }],
         taps: [{ bank: index, volts: setting.millivolts }],
-        source: outputSource(bank, setting),
+        source: offeredBy(bank, setting),
         plug: bank.plug,
         poles: polesOf(bank),
         join: null,
@@ -38,7 +38,7 @@ function onOneOutput({ banks }: Supply, limits: readonly Limit[], bench: Bench):
   );
 }
 
-function placesAt(spot: Spot, limits: readonly Limit[], { classes, policy, routes }: Bench): readonly RawPlace[] {
+function placesAt(spot: Spot, limits: readonly Limit[], { classes, policy, routes }: ProofBench): readonly RawPlace[] {
   const { seats, taps, source, plug, poles, join } = spot;
   return classes.flatMap(({ pedal }, index) => {
     if (!suits(source, pedal) || !carriesAlone(source, pedal, policy)) return [];
@@ -55,10 +55,10 @@ export const polesOf = ({ polarity }: Bank): readonly Pole[] =>
   polarity === 'either' ? (['centre-negative', 'centre-positive'] satisfies Polarity[]) : [polarity];
 
 /** An output that a join may take. */
-type End = { readonly bank: Bank; readonly setting: Setting; readonly seat: Seat };
+type End = { readonly bank: Bank; readonly setting: Setting; readonly seat: SeatShape };
 
 /** Two isolated outputs of one plug, power and polarity, whose maker allows it, joined by a lead that fits. */
-function onJoined({ banks }: Supply, limits: readonly Limit[], bench: Bench): readonly RawPlace[] {
+function onJoined({ banks }: Supply, limits: readonly Limit[], bench: ProofBench): readonly RawPlace[] {
   return bench.kinds.flatMap((lead, kind) => {
     if (lead.role.kind !== 'join' || lead.offers.length === 0) return [];
     const { mode } = lead.role;
@@ -74,7 +74,7 @@ function onJoined({ banks }: Supply, limits: readonly Limit[], bench: Bench): re
         const spot: Spot = {
           seats: [first.seat, second.seat],
           taps: [first, second].map(({ seat, setting }) => ({ bank: seat.bank, volts: setting.millivolts })),
-          source: joinSource(mode, outputSource(first.bank, first.setting), outputSource(second.bank, second.setting)),
+          source: offeredJoined(mode, offeredBy(first.bank, first.setting), offeredBy(second.bank, second.setting)),
           plug: lead.gives,
           poles: poles.map((pole) => behind(lead, pole)),
           join: { kind, mode },

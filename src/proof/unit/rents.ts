@@ -1,9 +1,9 @@
 import type { CaseModel } from './case-model.js';
 import { searchChains } from './search-chains.js';
-import type { Values } from './values.js';
+import type { CaseValues } from './values.js';
 
 /** Whole, nonnegative rents: of a pedal of each item, of an output of each bank, of a step of each total. */
-export type Rents = {
+export type CaseRents = {
   readonly items: readonly number[];
   readonly banks: readonly number[];
   readonly caps: readonly number[];
@@ -13,13 +13,13 @@ export type Rents = {
 export type Filled = { readonly chain: number; readonly links: readonly number[] };
 
 /** No content is worth more than `most` steps: nothing that fills outputs is worth more than the rents of what it takes. */
-export type Bound = { readonly most: number; readonly rents: Rents; readonly chains: readonly Filled[] };
+export type Bound = { readonly most: number; readonly rents: CaseRents; readonly chains: readonly Filled[] };
 
 /**
  * The bound that rents of pedals and totals give, whatever they are: the outputs' rents are made so high that nothing is
  * worth more than its rents. `wished` rents may be any numbers; `chains` are the best ones under them.
  */
-export function boundOf(model: CaseModel, values: Values, wished: Rents): Bound {
+export function boundOf(model: CaseModel, values: CaseValues, wished: CaseRents): Bound {
   // Beyond these no rent makes sense, and sums of rents would not be exact.
   const { bests, ceiling } = values;
   const items = wished.items.map((rent, item) => wholeRent(rent, bests[item] ?? 0));
@@ -46,8 +46,8 @@ export const rentOf = (burdens: readonly number[], caps: readonly number[]): num
 
 function bestChain(
   model: CaseModel,
-  values: Values,
-  rents: Rents,
+  values: CaseValues,
+  rents: CaseRents,
   chain: number,
   raise: (bank: number, rent: number) => void,
 ): readonly Filled[] {
@@ -63,7 +63,7 @@ function bestChain(
 }
 
 /** What the pedals of a chain are worth after their rents. */
-export function chainWorth(model: CaseModel, values: Values, { items, caps }: Rents, chain: number) {
+export function chainWorth(model: CaseModel, values: CaseValues, { items, caps }: CaseRents, chain: number) {
   const worths = values.links[chain] ?? [];
   const links = model.chains[chain]?.links ?? [];
   return {
@@ -76,7 +76,7 @@ export function chainWorth(model: CaseModel, values: Values, { items, caps }: Re
 }
 
 /** A join may still be worth more than its two outputs: then its pedal's rent is raised. */
-function raiseForJoins(model: CaseModel, values: Values, { items, banks, caps }: Rents): void {
+function raiseForJoins(model: CaseModel, values: CaseValues, { items, banks, caps }: CaseRents): void {
   const raised = items as number[];
   for (const [index, { item, banks: taken, burdens }] of model.places.entries()) {
     if (taken.length === 1) continue;
@@ -86,7 +86,7 @@ function raiseForJoins(model: CaseModel, values: Values, { items, banks, caps }:
   }
 }
 
-function totalOf({ counts, outputs, caps: mosts }: CaseModel, { items, banks, caps }: Rents): number {
+function totalOf({ counts, outputs, caps: mosts }: CaseModel, { items, banks, caps }: CaseRents): number {
   const product = (amounts: readonly number[], rents: readonly number[]): number =>
     amounts.reduce((sum, amount, index) => sum + amount * (rents[index] ?? 0), 0);
   return product(counts, items) + product(outputs, banks) + product(mosts, caps);

@@ -1,5 +1,5 @@
 import type { Pedal, Polarity } from '../../domain/pedal.js';
-import type { LeadKind } from '../stock.js';
+import type { StockLeadKind } from '../stock.js';
 
 /** What a plug offers; AC has no polarity. */
 export type Pole = Polarity | null;
@@ -15,7 +15,7 @@ export type Routes = {
 const mostAdapters = 2;
 
 /** Every way over at most two adapters counts, needless ones too: a lead may be worth more than it costs. */
-export function routesOver(kinds: readonly LeadKind[]): Routes {
+export function routesOver(kinds: readonly StockLeadKind[]): Routes {
   const known = new Map<string, number | null>();
   const sets: (readonly (readonly number[])[])[] = [];
   const between: Routes['between'] = (plug, poles, pedal) => {
@@ -40,7 +40,7 @@ function waysFrom(
   plug: string,
   pole: Pole,
   target: Target,
-  kinds: readonly LeadKind[],
+  kinds: readonly StockLeadKind[],
   before: readonly number[] = [],
 ): readonly (readonly number[])[] {
   const here = plug === target.inlet && pole === target.pole ? [before] : [];
@@ -53,7 +53,7 @@ function waysFrom(
 }
 
 /** The polarity behind a lead. */
-export function behind({ reverses }: LeadKind, pole: Pole): Pole {
+export function behind({ reverses }: StockLeadKind, pole: Pole): Pole {
   if (!reverses || pole === null) return pole;
   return pole === 'centre-negative' ? 'centre-positive' : 'centre-negative';
 }

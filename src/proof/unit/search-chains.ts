@@ -1,5 +1,5 @@
-import type { Chain } from './case-model.js';
-import type { Taken } from './totals.js';
+import type { CaseChain } from './case-model.js';
+import type { ShapeTaken } from './totals.js';
 
 /** What the pedals of a chain are worth; all in whole steps. */
 export type ChainWorth = {
@@ -17,7 +17,7 @@ export type ChainWorth = {
  * so that rounding never cuts off too much.
  */
 export function searchChains(
-  chain: Chain,
+  chain: CaseChain,
   worth: ChainWorth,
   least: number,
   visit: (links: readonly number[], adds: number) => number,
@@ -51,7 +51,8 @@ export function searchChains(
   extend(0, 0, 0, 0);
 }
 
-const isAtMost = (taken: Taken, load: number, surge: number): boolean => taken.load <= load && taken.surge <= surge;
+const isAtMost = (taken: ShapeTaken, load: number, surge: number): boolean =>
+  taken.load <= load && taken.surge <= surge;
 
 /** What the lead costs for so many pedals, and at least for that many and any more that make a chain. */
 const leadsFor = (pedals: number, { leads }: ChainWorth): { readonly now: number; readonly more: number } => ({
@@ -60,7 +61,7 @@ const leadsFor = (pedals: number, { leads }: ChainWorth): { readonly now: number
 });
 
 /** A pedal that may be taken next, and what it and those behind it could add. */
-type Candidate = Taken & {
+type Candidate = ShapeTaken & {
   readonly link: number;
   readonly adds: number;
   readonly idle: boolean;
@@ -71,7 +72,7 @@ type Candidate = Taken & {
 };
 
 /** One entry a pedal, those first that add most for their load, idle ones last. */
-function queueOf({ links }: Chain, worth: ChainWorth): readonly Candidate[] {
+function queueOf({ links }: CaseChain, worth: ChainWorth): readonly Candidate[] {
   const entries = links.flatMap(({ count, load, surge }, link) => {
     const adds = worth.links[link] ?? -Infinity;
     const idle = worth.idle[link] === true;

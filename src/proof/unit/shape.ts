@@ -3,28 +3,28 @@ import type { Ground, Pedal } from '../../domain/pedal.js';
 import { perPedalTier, type PerPedalTier } from '../../domain/pedal-tier.js';
 import type { Bank } from '../../domain/supply.js';
 import { judges } from '../pedal-tiers.js';
-import type { LeadKind } from '../stock.js';
-import type { PedalClass } from './pedal-class.js';
+import type { StockLeadKind } from '../stock.js';
+import type { AlikePedals } from './pedal-class.js';
 import type { Routes } from './routes.js';
-import type { Taken } from './totals.js';
+import type { ShapeTaken } from './totals.js';
 
 /** What it takes to tell what a unit can carry, whatever the tags. */
-export type Bench = {
+export type ProofBench = {
   readonly policy: Policy;
-  readonly classes: readonly PedalClass[];
-  readonly kinds: readonly LeadKind[];
+  readonly classes: readonly AlikePedals[];
+  readonly kinds: readonly StockLeadKind[];
   readonly routes: Routes;
 };
 
 /** An output in use: the bank's place in the supply and the setting's place in the bank. */
-export type Seat = { readonly bank: number; readonly setting: number };
+export type SeatShape = { readonly bank: number; readonly setting: number };
 
 /** A pedal alone on an output or on two that are joined. */
 export type PlaceShape = {
   /** The pedal's class. */
   readonly pedal: number;
   /** One, or the two of a join. */
-  readonly seats: readonly Seat[];
+  readonly seats: readonly SeatShape[];
   /** The number of the set of ways over adapters. */
   readonly route: number;
   /** The lead kind of the join; null for one output. */
@@ -35,7 +35,7 @@ export type PlaceShape = {
 };
 
 /** A pedal that can hang on a chain. */
-export type LinkShape = Taken & {
+export type LinkShape = ShapeTaken & {
   readonly pedal: number;
   readonly route: number;
   readonly counts: PerPedalTier<boolean>;
@@ -44,10 +44,10 @@ export type LinkShape = Taken & {
 
 /** Chains on an output at one setting, whose tails offer one plug at one polarity, for pedals of one ground. */
 export type ChainShape = {
-  readonly seat: Seat;
+  readonly seat: SeatShape;
   readonly ground: Ground;
   /** The most that the whole chain may take. */
-  readonly most: Taken;
+  readonly most: ShapeTaken;
   /** The chain leads that serve. */
   readonly leads: readonly { readonly kind: number; readonly tails: number }[];
   readonly links: readonly LinkShape[];

@@ -1,12 +1,12 @@
 import type { CaseModel } from './case-model.js';
 import { searchChains } from './search-chains.js';
-import { plainValues, type Prices } from './values.js';
+import { plainValues, type CasePrices } from './values.js';
 
 /**
  * The most that one output, or two that are joined, can carry if nothing else of the unit is in use, or `enough` where that
  * is more.
  */
-export function bestSingle(model: CaseModel, prices: Prices, enough: number): number {
+export function bestSingle(model: CaseModel, prices: CasePrices, enough: number): number {
   const { places, links, leads } = plainValues(model, prices);
   let best = places.reduce((most, worth) => Math.max(most, worth), enough);
   for (const [index, chain] of model.chains.entries()) {
@@ -21,7 +21,7 @@ export function bestSingle(model: CaseModel, prices: Prices, enough: number): nu
 }
 
 /** No sum that the search for the best comes by is greater: a chain has one lead and no more pedals than there are. */
-export function largestSum(model: CaseModel, prices: Prices): number {
+export function largestSum(model: CaseModel, prices: CasePrices): number {
   const { places, links, leads } = plainValues(model, prices);
   const sizes = [places, ...links, ...leads].flat().map(Math.abs).filter(Number.isFinite);
   const summands = model.counts.reduce((sum, count) => sum + count, 1);

@@ -2,14 +2,14 @@ import type { Policy } from '../../domain/board.js';
 import type { JoinMode, Supply, Total } from '../../domain/supply.js';
 
 /** One output in use: its bank's place in the supply and the volts it is set to. */
-export type Tap = { readonly bank: number; readonly volts: number };
+export type ShapeTap = { readonly bank: number; readonly volts: number };
 
 /** What a pedal takes in microamps × the guess's denominator: running, and at switch-on, which is never less. */
-export type Taken = { readonly load: number; readonly surge: number };
+export type ShapeTaken = { readonly load: number; readonly surge: number };
 
 /** A limit on what a bank or the whole supply gives: on loads, or on what is taken when all pedals start at once. */
 export type Limit = {
-  readonly on: keyof Taken;
+  readonly on: keyof ShapeTaken;
   /** The bank's place; null for the whole supply. */
   readonly bank: number | null;
   readonly counts: Total['kind'];
@@ -38,7 +38,7 @@ function limitsFor(total: Total, bank: number | null, { guess, headroom }: Polic
  * How often what is taken counts in a limit, times millivolts for one in watts. In series it counts on both outputs; in parallel
  * once, as it may all fall on one of them.
  */
-export function weightIn({ bank, counts }: Limit, taps: readonly Tap[], join: JoinMode | null): number {
+export function weightIn({ bank, counts }: Limit, taps: readonly ShapeTap[], join: JoinMode | null): number {
   const shares = taps
     .filter((tap) => bank === null || tap.bank === bank)
     .map((tap) => (counts === 'current' ? 1 : tap.volts));

@@ -2,11 +2,11 @@ import type { Supply } from '../../domain/supply.js';
 import { suitsVenue, wayStart, type WayStart } from '../sources.js';
 import { chainShapes } from './chain-shapes.js';
 import { placeShapes } from './place-shapes.js';
-import type { Bench, UnitShape } from './shape.js';
+import type { ProofBench, UnitShape } from './shape.js';
 import { burdensIn, limitsOf, type Limit } from './totals.js';
 
 /** Null when the unit can carry nothing, or may not be plugged in at all. */
-export function unitShape(supply: Supply, bench: Bench): UnitShape | null {
+export function unitShape(supply: Supply, bench: ProofBench): UnitShape | null {
   if (!suitsVenue(supply.source, bench.policy.mains)) return null;
   const limits = limitsOf(supply, bench.policy);
   const { places, chains } = shapesFrom[wayStart(supply.source)](supply, limits, bench);
@@ -29,12 +29,13 @@ export function unitShape(supply: Supply, bench: Bench): UnitShape | null {
 type Shapes = { readonly places: ReturnType<typeof placeShapes>; readonly chains: ReturnType<typeof chainShapes> };
 
 /** What could hang on the unit, by where the ways start. */
-const shapesFrom: Readonly<Record<WayStart, (supply: Supply, limits: readonly Limit[], bench: Bench) => Shapes>> = {
-  plug: (supply, limits, bench) => ({
-    places: placeShapes(supply, limits, bench).filter((place) => isWithin(place.taken, limits)),
-    chains: bench.policy.chains === 'never' ? [] : chainShapes(supply, limits, bench),
-  }),
-};
+const shapesFrom: Readonly<Record<WayStart, (supply: Supply, limits: readonly Limit[], bench: ProofBench) => Shapes>> =
+  {
+    plug: (supply, limits, bench) => ({
+      places: placeShapes(supply, limits, bench).filter((place) => isWithin(place.taken, limits)),
+      chains: bench.policy.chains === 'never' ? [] : chainShapes(supply, limits, bench),
+    }),
+  };
 
 const isWithin = (taken: readonly bigint[], limits: readonly Limit[]): boolean =>
   limits.every(({ most }, index) => (taken[index] ?? 0n) <= most);

@@ -1,8 +1,8 @@
 import { pedalTiers, perPedalTier, type PerPedalTier } from '../../domain/pedal-tier.js';
-import type { CaseModel, Chain, Way } from './case-model.js';
+import type { CaseModel, CaseChain, CaseWay } from './case-model.js';
 
 /** What things are worth and cost, a pedal that counts in a tier among them: whole numbers, Infinity for what cannot be had. */
-export type Prices = PerPedalTier<number> & {
+export type CasePrices = PerPedalTier<number> & {
   /** By item. */
   readonly tags: readonly number[];
   /** By lead kind. */
@@ -14,7 +14,7 @@ export type Prices = PerPedalTier<number> & {
 };
 
 /** The same in grains of so much, rounded so that nothing is worth less. */
-export const inGrains = ({ tags, leads, routes, exposed, ...counted }: Prices, grain: number): Prices => {
+export const inGrains = ({ tags, leads, routes, exposed, ...counted }: CasePrices, grain: number): CasePrices => {
   const cost = (value: number): number => Math.floor(value / grain);
   return {
     tags: tags.map((tag) => Math.ceil(tag / grain)),
@@ -26,7 +26,7 @@ export const inGrains = ({ tags, leads, routes, exposed, ...counted }: Prices, g
 };
 
 /** What everything that a case allows is worth, in whole numbers; −Infinity for what cannot be had or is never worth it. */
-export type Values = {
+export type CaseValues = {
   /** By place. */
   readonly places: readonly number[];
   /** By chain and link. */
@@ -40,7 +40,7 @@ export type Values = {
 };
 
 /** `steps` divides every worth into so many equal parts, so that rents can be finer than whole ones. */
-export function valuesOf(model: CaseModel, prices: Prices, steps: number): Values {
+export function valuesOf(model: CaseModel, prices: CasePrices, steps: number): CaseValues {
   const { places, links, leads } = plainValues(model, prices, steps);
   const bests = bestsOf(model, places, links);
   const ceiling = ceilingOf(model, bests, leads);
@@ -56,8 +56,12 @@ export function valuesOf(model: CaseModel, prices: Prices, steps: number): Value
 }
 
 /** The same, whether it is ever worth it or not. */
-export function plainValues(model: CaseModel, prices: Prices, steps = 1): Pick<Values, 'places' | 'links' | 'leads'> {
-  const worth = (item: number, way: Way): number => ((prices.tags[item] ?? 0) - costOf(way, prices)) * steps;
+export function plainValues(
+  model: CaseModel,
+  prices: CasePrices,
+  steps = 1,
+): Pick<CaseValues, 'places' | 'links' | 'leads'> {
+  const worth = (item: number, way: CaseWay): number => ((prices.tags[item] ?? 0) - costOf(way, prices)) * steps;
   return {
     places: model.places.map(({ item, ways }) =>
       ways.reduce((best, way) => Math.max(best, worth(item, way)), -Infinity),
@@ -93,13 +97,13 @@ function ceilingOf(
   return outputs.reduce((sum, count) => sum + count * paid, pedals);
 }
 
-function costOf({ route, join, counts, exposed }: Way, prices: Prices): number {
+function costOf({ route, join, counts, exposed }: CaseWay, prices: CasePrices): number {
   let cost = (prices.routes[route] ?? Infinity) + (join === null ? 0 : (prices.leads[join] ?? Infinity));
   for (const tier of pedalTiers) if (counts[tier]) cost += prices[tier];
   return exposed ? cost + prices.exposed : cost;
 }
 
-function leadCosts({ leads }: Chain, prices: Prices): readonly number[] {
+function leadCosts({ leads }: CaseChain, prices: CasePrices): readonly number[] {
   const longest = leads.reduce((most, { tails }) => Math.max(most, tails), 0);
   return Array.from({ length: longest + 1 }, (_, pedals) =>
     leads.reduce(

@@ -5,11 +5,11 @@ import type { LocatedEntry, LocatedNode, LocatedScalar } from '../text/located-t
 import { parseYaml } from '../text/yaml-document.js';
 import { rangeEnds } from '../typed/range-ends.js';
 import type { CellKind } from './columns.js';
-import type { Cell } from './rows.js';
+import type { PlacedCell } from './rows.js';
 import { shifted } from './shifted.js';
 
 /** What a cell is read with. */
-export type Reading = {
+export type CellReading = {
   /** Whether the numbers of the table have decimal commas, or may have: then 1.800 may be 1800. */
   readonly decimalCommas: boolean;
   readonly faults: TreeFault[];
@@ -18,7 +18,7 @@ export type Reading = {
 };
 
 /** A value of a table as a file in YAML would hold it. What is not understood becomes text, which its schema refuses. */
-export function nodeOf(cell: Cell, kind: CellKind, path: Path, reading: Reading): LocatedNode {
+export function nodeOf(cell: PlacedCell, kind: CellKind, path: Path, reading: CellReading): LocatedNode {
   switch (kind) {
     case 'text':
       return textNode(cell);
@@ -37,10 +37,15 @@ export function nodeOf(cell: Cell, kind: CellKind, path: Path, reading: Reading)
   }
 }
 
-const textNode = ({ text, offset }: Cell): LocatedScalar => ({ kind: 'scalar', offset, value: text, written: text });
+const textNode = ({ text, offset }: PlacedCell): LocatedScalar => ({
+  kind: 'scalar',
+  offset,
+  value: text,
+  written: text,
+});
 
 /** Spreadsheets write TRUE and FALSE. */
-function flagNode(cell: Cell): LocatedScalar {
+function flagNode(cell: PlacedCell): LocatedScalar {
   const word = cell.text.toLowerCase();
   return word === 'true' || word === 'false' ? { ...textNode(cell), value: word === 'true' } : textNode(cell);
 }
@@ -48,7 +53,7 @@ function flagNode(cell: Cell): LocatedScalar {
 /** Whether a text is a number with a decimal comma and nothing else. */
 export const hasDecimalComma = (text: string): boolean => /^-?\d+,\d+$/.test(text);
 
-function numberNode(cell: Cell, path: Path, reading: Reading): LocatedScalar {
+function numberNode(cell: PlacedCell, path: Path, reading: CellReading): LocatedScalar {
   const { text, offset } = cell;
   if (isAmbiguous(text, reading)) return refused(cell, path, thousandsOrDecimals(text), reading);
   const written = text.replace(',', '.');
@@ -58,10 +63,10 @@ function numberNode(cell: Cell, path: Path, reading: Reading): LocatedScalar {
 }
 
 /** Three digits behind a comma may be thousands, and so may those behind a point where numbers have decimal commas. */
-const isAmbiguous = (text: string, { decimalCommas }: Reading): boolean =>
+const isAmbiguous = (text: string, { decimalCommas }: CellReading): boolean =>
   /^-?[1-9]\d{0,2},\d{3}$/.test(text) || (decimalCommas && /^-?[1-9]\d{0,2}\.\d{3}$/.test(text));
 
-function refused(cell: Cell, path: Path, words: Words, { faults, lost }: Reading): LocatedScalar {
+function refused(cell: PlacedCell, path: Path, words: Words, { faults, lost }: CellReading): LocatedScalar {
   faults.push({ path, offset: cell.offset, words: () => words });
   lost.push(path);
   return { ...textNode(cell), value: null };
@@ -79,7 +84,7 @@ function thousandsOrDecimals(text: string): Words {
 }
 
 /** A value written as YAML does, in brackets. Its places are exact unless the cell has quotation marks inside. */
-function writtenOut({ text, offset }: Cell): LocatedNode | null {
+function writtenOut({ text, offset }: PlacedCell): LocatedNode | null {
   if (!/^[[{]/.test(text)) return null;
   const parsed = parseYaml(text);
   if (parsed.kind === 'not yaml' || parsed.document.contents === null) return null;
@@ -88,7 +93,7 @@ function writtenOut({ text, offset }: Cell): LocatedNode | null {
 }
 
 /** Two numbers that make a range. */
-function rangeNode({ text, offset }: Cell, path: Path, reading: Reading): LocatedNode | null {
+function rangeNode({ text, offset }: PlacedCell, path: Path, reading: CellReading): LocatedNode | null {
   const found = rangeEnds(text);
   if (found === null || !isFigure(found.from) || !isFigure(found.to)) return null;
   const ends = {
@@ -105,7 +110,7 @@ function rangeNode({ text, offset }: Cell, path: Path, reading: Reading): Locate
 const isFigure = (text: string): boolean => /^[\d.,]+$/.test(text);
 
 /** Numbers with slashes between them; a single one is no list. */
-function listNode(cell: Cell, path: Path, reading: Reading, areVolts: boolean): LocatedNode {
+function listNode(cell: PlacedCell, path: Path, reading: CellReading, areVolts: boolean): LocatedNode {
   const parts = splitCell(cell);
   const [only] = parts;
   if (only === undefined || parts.length > 1)
@@ -127,7 +132,7 @@ function twoVoltsOrDecimals(text: string): Words {
   };
 }
 
-function wordsNode(cell: Cell): LocatedNode {
+function wordsNode(cell: PlacedCell): LocatedNode {
   const parts = splitCell(cell);
   const [only] = parts;
   if (only !== undefined && parts.length === 1) return textNode(only);
@@ -135,11 +140,11 @@ function wordsNode(cell: Cell): LocatedNode {
 }
 
 /** What stands between slashes, each without blanks around it. */
-function splitCell({ text, offset }: Cell): readonly Cell[] {
+function splitCell({ text, offset }: PlacedCell): readonly PlacedCell[] {
   let start = 0;
   return text.split('/').map((part) => {
     const blanks = part.length - part.trimStart().length;
-    const piece: Cell = { text: part.trim(), offset: offset + start + blanks };
+    const piece: PlacedCell = { text: part.trim(), offset: offset + start + blanks };
     start += part.length + 1;
     return piece;
   });

@@ -2,7 +2,7 @@ import type { Words } from '../../domain/finding.js';
 import type { TreeFault } from '../text/build-tree.js';
 import { meantKey } from '../faults/schema-findings.js';
 import { columnNamed, columnsOf, neededColumns, plainHeader, type TableKind } from './columns.js';
-import type { Cell, Row } from './rows.js';
+import type { PlacedCell, CsvRow } from './rows.js';
 
 /** Which column holds what, and what is wrong with the header. */
 export type Header = {
@@ -13,7 +13,7 @@ export type Header = {
 };
 
 /** Reads the first row of a table. */
-export function readHeader(kind: TableKind, row: Row): Header {
+export function readHeader(kind: TableKind, row: CsvRow): Header {
   const faults: TreeFault[] = [];
   const keys = row.cells.map(({ text }) => (text === '' ? null : columnNamed(kind, text)));
   const absent = Object.keys(columnsOf[kind]).filter((key) => !keys.includes(key));
@@ -36,7 +36,11 @@ export function readHeader(kind: TableKind, row: Row): Header {
 /** People write a unit behind the name, in brackets. */
 const withoutUnit = (text: string): string => text.split(/[([]/, 1).join('');
 
-const faultAt = ({ text, offset }: Cell, words: Words): TreeFault => ({ path: [text], offset, words: () => words });
+const faultAt = ({ text, offset }: PlacedCell, words: Words): TreeFault => ({
+  path: [text],
+  offset,
+  words: () => words,
+});
 
 const unknownColumn = (kind: TableKind, meant: string | null): Words => ({
   message: `unknown column. Allowed here: ${Object.keys(columnsOf[kind]).join(', ')}.`,

@@ -1,11 +1,11 @@
 import type { Path } from '../../domain/finding.js';
 import type { LocatedEntry, LocatedList, LocatedMap, LocatedNode } from '../text/located-tree.js';
-import type { Reading } from './cells.js';
+import type { CellReading } from './cells.js';
 import { columnsOf } from './columns.js';
-import { entryOf, mapOf, withPaths, type Renaming, type Table } from './table.js';
+import { entryOf, mapOf, withPaths, type Renaming, type CsvTable } from './table.js';
 
 /** The pedals of a table, a row each. */
-export function pedalsOf(table: Table, offset: number, reading: Reading): LocatedList {
+export function pedalsOf(table: CsvTable, offset: number, reading: CellReading): LocatedList {
   const keys = Object.keys(columnsOf.pedals);
   const items = table.rows.map((row, index) => {
     const path = ['pedals', index];
@@ -33,7 +33,7 @@ const underVolts =
 const keyOf = (volts: LocatedNode): string => (volts.kind === 'scalar' ? String(volts.value ?? volts.written) : '');
 
 /** Several draws belong to the volts, one to each. */
-function withDraws(pedal: LocatedMap, path: Path, { faults, lost }: Reading): LocatedMap {
+function withDraws(pedal: LocatedMap, path: Path, { faults, lost }: CellReading): LocatedMap {
   const draws = pedal.entries.get('milliamps');
   if (draws?.value.kind !== 'list') return pedal;
   const volts = pedal.entries.get('volts')?.value;

@@ -1,24 +1,24 @@
 import { LineCounter } from 'yaml';
 
-import type { Source, Words } from '../../domain/finding.js';
+import type { InputKind, Words } from '../../domain/finding.js';
 import { longestText } from '../schema/schema-fields.js';
 import type { TreeFault } from '../text/build-tree.js';
 import type { LocatedEntry, LocatedMap } from '../text/located-tree.js';
 import type { TreeOfText } from '../text/tree-of-text.js';
-import { hasDecimalComma, type Reading } from './cells.js';
+import { hasDecimalComma, type CellReading } from './cells.js';
 import { tableKindOf, type TableKind } from './columns.js';
 import { readHeader } from './header.js';
 import { pedalsOf } from './pedals.js';
 import { parsePreamble } from './preamble.js';
-import { parseRows, separatorOf, type Row, type Separator } from './rows.js';
+import { parseRows, separatorOf, type CsvRow, type Separator } from './rows.js';
 import { suppliesOf } from './supplies.js';
-import { entryOf, type Table } from './table.js';
+import { entryOf, type CsvTable } from './table.js';
 
 /** Whether a file is a table, by its name. */
 export const isCsvName = (file: string): boolean => /\.(csv|tsv)$/i.test(file);
 
 /** What a table of that kind makes. */
-export const sourceOf = (kind: TableKind): Source => (kind === 'pedals' ? 'board' : 'catalogue');
+export const sourceOf = (kind: TableKind): InputKind => (kind === 'pedals' ? 'board' : 'catalogue');
 
 /** A table as the board or catalogue that it makes: the same tree that a file in YAML has. */
 export type CsvTree = TreeOfText & { readonly tableKind: TableKind };
@@ -42,8 +42,8 @@ export function readCsv(file: string, original: string, given: ReadonlyMap<strin
   if (header === undefined) return refuse(0, noTable);
   const kind = tableKindOf(header.cells.map((cell) => cell.text));
   const { keys, missing, faults } = readHeader(kind, header);
-  const table: Table = { kind, keys, missing, rows };
-  const reading: Reading = {
+  const table: CsvTable = { kind, keys, missing, rows };
+  const reading: CellReading = {
     decimalCommas: separator !== ',' || rows.some(({ cells }) => cells.some((cell) => hasDecimalComma(cell.text))),
     faults: [...above.preamble.faults, ...faults, ...strayCells(table, header)],
     lost: [...above.preamble.lost],
@@ -71,11 +71,11 @@ function lineCounterOf(text: string): LineCounter {
 }
 
 function rootOf(
-  table: Table,
+  table: CsvTable,
   file: string,
   offset: number,
   above: ReadonlyMap<string, LocatedEntry>,
-  reading: Reading,
+  reading: CellReading,
 ): LocatedMap {
   const entries = new Map(above);
   const nameKey = table.kind === 'pedals' ? 'board' : 'catalogue';
@@ -98,7 +98,7 @@ function nameOf(file: string): string {
 }
 
 /** Cells beyond the header or below an empty one: mostly a decimal comma that was taken for the end of a cell. */
-function strayCells({ keys, rows }: Table, header: Row): readonly TreeFault[] {
+function strayCells({ keys, rows }: CsvTable, header: CsvRow): readonly TreeFault[] {
   return rows.flatMap((row): readonly TreeFault[] => {
     const surplus = row.cells[keys.length];
     if (surplus !== undefined)
@@ -108,7 +108,7 @@ function strayCells({ keys, rows }: Table, header: Row): readonly TreeFault[] {
   });
 }
 
-const surplusCell = ({ cells }: Row, columns: number): Words => ({
+const surplusCell = ({ cells }: CsvRow, columns: number): Words => ({
   message: `this row has ${cells.length} cells, but the header has ${columns}.`,
   remedy: 'Put cells with the separator inside into quotation marks, such as "9,5", or add the column to the header.',
 });

@@ -1,14 +1,14 @@
 import type { Words } from '../../domain/finding.js';
 
 /** A cell of a table, without blanks around it, and where it stands. Offsets are UTF-16 units from the start of the text. */
-export type Cell = {
+export type PlacedCell = {
   readonly text: string;
   /** Of the first sign of its text; of an empty cell, where its text would stand. */
   readonly offset: number;
 };
 
-export type Row = {
-  readonly cells: readonly Cell[];
+export type CsvRow = {
+  readonly cells: readonly PlacedCell[];
   readonly offset: number;
   /** Past its last sign. */
   readonly end: number;
@@ -18,7 +18,7 @@ export type Separator = ',' | ';' | '\t';
 
 /** The rows of a table, empty ones left out, or the first thing that makes it none. */
 export type ParsedRows =
-  | { readonly kind: 'rows'; readonly rows: readonly Row[] }
+  | { readonly kind: 'rows'; readonly rows: readonly CsvRow[] }
   | { readonly kind: 'not csv'; readonly offset: number; readonly words: Words };
 
 /** Room for the largest catalogue with four banks to a supply. Bounds the memory of a parse. */
@@ -26,7 +26,7 @@ const mostRows = 20_000;
 
 /** The rows from an offset on, as RFC 4180 has them but for blanks around cells. Line breaks must be single line feeds. */
 export function parseRows(text: string, start: number, separator: Separator): ParsedRows {
-  const rows: Row[] = [];
+  const rows: CsvRow[] = [];
   for (let at = start; at < text.length;) {
     if (rows.length === mostRows) return { kind: 'not csv', offset: start, words: tooLong };
     const row = rowAt(text, at, separator);
@@ -37,12 +37,12 @@ export function parseRows(text: string, start: number, separator: Separator): Pa
   return { kind: 'rows', rows: rows.filter(isFilled) };
 }
 
-const isFilled = ({ cells }: Row): boolean => cells.some(({ text }) => text !== '');
+const isFilled = ({ cells }: CsvRow): boolean => cells.some(({ text }) => text !== '');
 
 type Refused = Extract<ParsedRows, { kind: 'not csv' }>;
 
-function rowAt(text: string, offset: number, separator: Separator): Row | Refused {
-  const cells: Cell[] = [];
+function rowAt(text: string, offset: number, separator: Separator): CsvRow | Refused {
+  const cells: PlacedCell[] = [];
   for (let start = offset; ;) {
     const found = cellAt(text, pastBlanks(text, start, separator), separator);
     if ('kind' in found) return found;
@@ -54,7 +54,7 @@ function rowAt(text: string, offset: number, separator: Separator): Row | Refuse
 }
 
 /** The cell that begins there, up to the separator or the line feed behind it, or to the end of the text. */
-function cellAt(text: string, first: number, separator: Separator): (Cell & { readonly end: number }) | Refused {
+function cellAt(text: string, first: number, separator: Separator): (PlacedCell & { readonly end: number }) | Refused {
   if (text[first] === '"') return quotedCellAt(text, first, separator);
   let end = first;
   while (end < text.length && text[end] !== separator && text[end] !== '\n') end += 1;
@@ -64,7 +64,11 @@ function cellAt(text: string, first: number, separator: Separator): (Cell & { re
   return { text: written.trim(), offset: first, end };
 }
 
-function quotedCellAt(text: string, first: number, separator: Separator): (Cell & { readonly end: number }) | Refused {
+function quotedCellAt(
+  text: string,
+  first: number,
+  separator: Separator,
+): (PlacedCell & { readonly end: number }) | Refused {
   let close = text.indexOf('"', first + 1);
   while (close >= 0 && text[close + 1] === '"') close = text.indexOf('"', close + 2);
   if (close < 0) return { kind: 'not csv', offset: first, words: neverClosed };

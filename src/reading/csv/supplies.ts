@@ -1,20 +1,20 @@
 import type { Path } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { LocatedEntry, LocatedList, LocatedMap, LocatedNode } from '../text/located-tree.js';
-import type { Reading } from './cells.js';
+import type { CellReading } from './cells.js';
 import { columnsOf, supplyColumns } from './columns.js';
-import type { Row } from './rows.js';
-import { cellOf, entryOf, mapOf, withPaths, type Renaming, type Table } from './table.js';
+import type { CsvRow } from './rows.js';
+import { cellOf, entryOf, mapOf, withPaths, type Renaming, type CsvTable } from './table.js';
 
 /** The supplies of a table, a row a bank: rows that follow each other and name the same supply, or none, are one. */
-export function suppliesOf(table: Table, offset: number, reading: Reading): LocatedList {
+export function suppliesOf(table: CsvTable, offset: number, reading: CellReading): LocatedList {
   const items = groupsOf(table).map((rows, index) => supplyOf(table, rows, ['supplies', index], reading));
   return { kind: 'list', offset, items };
 }
 
-type Group = { readonly rows: Row[]; readonly id: string; readonly name: string };
+type Group = { readonly rows: CsvRow[]; readonly id: string; readonly name: string };
 
-function groupsOf(table: Table): readonly (readonly Row[])[] {
+function groupsOf(table: CsvTable): readonly (readonly CsvRow[])[] {
   const groups: Group[] = [];
   for (const row of table.rows) {
     const id = cellOf(table, row, 'id')?.text ?? '';
@@ -32,7 +32,7 @@ function goesOn(current: Group, id: string, name: string): boolean {
   return name === '' ? id === '' : name === current.name;
 }
 
-function supplyOf(table: Table, rows: readonly Row[], path: Path, reading: Reading): LocatedMap {
+function supplyOf(table: CsvTable, rows: readonly CsvRow[], path: Path, reading: CellReading): LocatedMap {
   const [first] = rows;
   if (first === undefined) throw new Error('a supply has no row');
   const row = mergedRow(table, rows, path, reading);
@@ -47,7 +47,7 @@ function supplyOf(table: Table, rows: readonly Row[], path: Path, reading: Readi
 }
 
 /** What the first row leaves open about the whole supply, a later one may state; what they both state must agree. */
-function mergedRow(table: Table, rows: readonly Row[], path: Path, { faults }: Reading): Row {
+function mergedRow(table: CsvTable, rows: readonly CsvRow[], path: Path, { faults }: CellReading): CsvRow {
   const [first, ...others] = rows;
   if (first === undefined) throw new Error('a supply has no row');
   const cells = [...first.cells];
@@ -90,7 +90,7 @@ const inBank =
   };
 const isTotal = (key: string): boolean => /^(total|bank)(Milliamps|Watts)$/.test(key);
 
-function bankOf(table: Table, row: Row, path: Path, reading: Reading): LocatedMap {
+function bankOf(table: CsvTable, row: CsvRow, path: Path, reading: CellReading): LocatedMap {
   const keys = Object.keys(columnsOf.supplies).filter((key) => !supplyColumns.includes(key));
   const found = withPaths(reading, inBank(path), (inner) => mapOf(table, row, keys, path, inner));
   const settings = settingsOf(found, path, reading);
@@ -111,7 +111,7 @@ function totalOf(map: LocatedMap, milliamps: string, watts: string): readonly (r
 }
 
 /** The settings that the lists of volts, milliamps and open-circuit volts make together, one entry of each. */
-function settingsOf(bank: LocatedMap, path: Path, reading: Reading): LocatedList {
+function settingsOf(bank: LocatedMap, path: Path, reading: CellReading): LocatedList {
   const lists = new Map(settingKeys.map((key) => [key, itemsOf(bank.entries.get(key)?.value)]));
   const count = Math.max(1, ...[...lists.values()].map((items) => items.length));
   for (const [key, items] of lists) {
@@ -140,7 +140,7 @@ function reportFewer(
   path: Path,
   found: number,
   count: number,
-  { faults, lost }: Reading,
+  { faults, lost }: CellReading,
 ): void {
   const at = [...path, 'settings'];
   faults.push({

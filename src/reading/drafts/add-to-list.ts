@@ -1,7 +1,7 @@
 import { isMap, isScalar, isSeq, parseDocument, type Document, type ParsedNode, type YAMLMap } from 'yaml';
 
 import { flowText } from '../text/yaml-text.js';
-import { isWhole, type Entry, entryLines } from './entry.js';
+import { isWhole, type DraftEntry, entryLines } from './entry.js';
 import { dataOf } from './fields.js';
 
 /** A file with more in one of its lists, everything else as it was; or why nothing can be added. */
@@ -10,7 +10,7 @@ export type Extended =
       readonly kind: 'extended';
       readonly text: string;
       /** What the file's form has no room for: JSON has no comments. */
-      readonly untold: readonly Entry[];
+      readonly untold: readonly DraftEntry[];
     }
   | { readonly kind: 'closed' };
 
@@ -18,7 +18,7 @@ export type Extended =
  * Adds entries to the list under a key of a YAML or JSON file. The document is read to find the place; the lines are put
  * there, so that comments, order and layout of all the rest stay as they are.
  */
-export function withEntries(text: string, key: string, entries: readonly Entry[]): Extended {
+export function withEntries(text: string, key: string, entries: readonly DraftEntry[]): Extended {
   const document = parseDocument(text);
   if (document.errors.length > 0 || !isMap(document.contents)) return { kind: 'closed' };
   const root = document.contents;
@@ -29,7 +29,7 @@ export function withEntries(text: string, key: string, entries: readonly Entry[]
 }
 
 /** Whether the edited text is what it was, with the new entries at the end of the list. */
-function holds(text: string, before: Document.Parsed, key: string, entries: readonly Entry[]): boolean {
+function holds(text: string, before: Document.Parsed, key: string, entries: readonly DraftEntry[]): boolean {
   const after = parseDocument(text);
   const had = dataIn(before, key);
   const has = dataIn(after, key);
@@ -47,13 +47,13 @@ function dataIn(document: Document.Parsed, key: string): { readonly list: readon
   return { list: Array.isArray(list) ? list : [], others };
 }
 
-const wholeData = (entries: readonly Entry[]) => entries.filter(isWhole).map(({ fields }) => dataOf(fields));
+const wholeData = (entries: readonly DraftEntry[]) => entries.filter(isWhole).map(({ fields }) => dataOf(fields));
 
 function pairOf(root: YAMLMap.Parsed, key: string) {
   return root.items.find((pair) => isScalar(pair.key) && pair.key.value === key) ?? null;
 }
 
-function inBlock(text: string, root: YAMLMap.Parsed, key: string, entries: readonly Entry[]): string | null {
+function inBlock(text: string, root: YAMLMap.Parsed, key: string, entries: readonly DraftEntry[]): string | null {
   const pair = pairOf(root, key);
   const lines = entries.flatMap(entryLines);
   if (pair === null) return withLines(text, text.length, [`${key}:`, ...indented(lines, 2)]);
@@ -82,7 +82,7 @@ function inBlock(text: string, root: YAMLMap.Parsed, key: string, entries: reado
 }
 
 /** In JSON, or in YAML that is written like it. */
-function inFlow(text: string, root: YAMLMap.Parsed, key: string, entries: readonly Entry[]): string | null {
+function inFlow(text: string, root: YAMLMap.Parsed, key: string, entries: readonly DraftEntry[]): string | null {
   const value: ParsedNode | null = pairOf(root, key)?.value ?? null;
   if (value === null || !isSeq(value)) return null;
   const list = value;

@@ -1,7 +1,7 @@
 import { commentLines, itemLines, type Field } from './fields.js';
 
 /** A thing that is to be written into a list of a file. */
-export type Entry = {
+export type DraftEntry = {
   readonly name: string;
   readonly fields: readonly Field[];
   /** What must be known before it can be used, and where to find it; nothing when it is whole. */
@@ -9,10 +9,10 @@ export type Entry = {
 };
 
 /** Whether plans may count on it. */
-export const isWhole = ({ missing }: Entry): boolean => missing.length === 0;
+export const isWhole = ({ missing }: DraftEntry): boolean => missing.length === 0;
 
 /** The lines of an entry that is whole; of another one a comment that says what to look for. */
-export function entryLines(entry: Entry): readonly string[] {
+export function entryLines(entry: DraftEntry): readonly string[] {
   if (isWhole(entry)) return itemLines(entry.fields);
   return commentLines([
     '',

@@ -1,5 +1,5 @@
 import type { JoinMode } from '../../domain/supply.js';
-import type { Entry } from './entry.js';
+import type { DraftEntry } from './entry.js';
 import type { Field } from './fields.js';
 
 /** A lead or adapter as whoever holds it describes it. */
@@ -15,7 +15,7 @@ export type LeadDraft = {
 };
 
 /** The lead as an entry of a catalogue. */
-export function leadEntry({ name, price, fits, gives, reverses, tails, joins }: LeadDraft): Entry {
+export function leadEntry({ name, price, fits, gives, reverses, tails, joins }: LeadDraft): DraftEntry {
   const fields: readonly (Field | false)[] = [
     { key: 'name', value: name },
     { key: 'price', value: price },

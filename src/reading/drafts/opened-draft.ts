@@ -1,4 +1,4 @@
-import type { Source } from '../../domain/finding.js';
+import type { InputKind } from '../../domain/finding.js';
 import { isCsvName } from '../csv/read-csv.js';
 import type { InputFault, ReadResult } from '../faults/input-fault.js';
 import { collectedFaults } from '../sheet/collect-faults.js';
@@ -25,7 +25,7 @@ export const unfitName = (file: string): InputFault | null =>
     : null;
 
 /** A file that is there, as far as it can be added to. */
-export function draftIn(source: Source, named: NamedFile): ReadResult<OpenedDraft> {
+export function draftIn(source: InputKind, named: NamedFile): ReadResult<OpenedDraft> {
   const { text } = named;
   const sheet = readSheet(source, named);
   if (sheet.tree !== null && text.kind === 'text')

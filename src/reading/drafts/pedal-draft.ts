@@ -1,7 +1,7 @@
 import type { CircuitKind } from '../../domain/circuit-kinds.js';
 import type { Ground, Polarity, Power } from '../../domain/pedal.js';
 import type { LabelDraw, LabelVolts } from '../typed/label-figures.js';
-import type { Entry } from './entry.js';
+import type { DraftEntry } from './entry.js';
 import type { Field } from './fields.js';
 
 /** A draw that somebody has read or measured. */
@@ -46,7 +46,7 @@ export function missingOf(draft: PedalDraft): readonly Wanted[] {
 }
 
 /** The pedal as an entry of a board: left out of plans while something about it is missing. */
-export const pedalEntry = (draft: PedalDraft): Entry => ({
+export const pedalEntry = (draft: PedalDraft): DraftEntry => ({
   name: draft.name,
   fields: fieldsOf(draft),
   missing: missingOf(draft).map((key) => ({ key, lookFor: wanted[key] })),

@@ -1,7 +1,7 @@
 import type { Polarity, Power } from '../../domain/pedal.js';
 import type { JoinMode } from '../../domain/supply.js';
 import type { LabelMains, LabelSetting, LabelTotal } from '../typed/supply-figures.js';
-import type { Entry } from './entry.js';
+import type { DraftEntry } from './entry.js';
 import type { Field } from './fields.js';
 
 export type SettingDraft = Omit<LabelSetting, 'power'> & {
@@ -57,7 +57,7 @@ function missingOf({ banks, regulated }: SupplyDraft): readonly Wanted[] {
 }
 
 /** The supply as an entry of a catalogue: left out while something about it is missing. */
-export function supplyEntry(draft: SupplyDraft): Entry {
+export function supplyEntry(draft: SupplyDraft): DraftEntry {
   const { name, price, mains, regulated, total, banks } = draft;
   const missing = missingOf(draft);
   const fields: readonly (Field | false)[] = [

@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 
 import { pathKey, type Sheet } from '../resolve/entry.js';
-import { findingAt, type Finding, type Path, type Source, type Words } from '../../domain/finding.js';
+import { findingAt, type Finding, type Path, type InputKind, type Words } from '../../domain/finding.js';
 import { nearSpelling } from '../../domain/near-spelling.js';
 import type { Wording } from '../schema/schema-fields.js';
 import { quoted } from '../../domain/shown-text.js';
@@ -15,7 +15,7 @@ export type Checked = { readonly sheet: Sheet; readonly findings: readonly Findi
 
 /** Applies a file's schema. `lost` are the paths of values that were reported already. */
 export function checkAgainstSchema(
-  source: Source,
+  source: InputKind,
   schema: z.core.$ZodType & { safeParse: (data: unknown) => z.ZodSafeParseResult<unknown> },
   root: LocatedNode,
   lost: readonly Path[],
@@ -39,7 +39,7 @@ export function checkAgainstSchema(
   return { sheet: { source, data, broken, brokenWithin: prefixes(brokenPaths) }, findings };
 }
 
-type Checking = { readonly source: Source; readonly schema: z.core.$ZodType; readonly root: LocatedNode };
+type Checking = { readonly source: InputKind; readonly schema: z.core.$ZodType; readonly root: LocatedNode };
 
 /** An issue of no union, at its path from the root. */
 type FlatIssue = { readonly path: Path; readonly issue: z.core.$ZodIssue };

@@ -1,11 +1,11 @@
-import type { Path, Source, Spot } from '../../domain/finding.js';
+import type { Path, InputKind, Spot } from '../../domain/finding.js';
 
 /**
  * The data of one input file after its schema was applied. What breaks the schema has been reported already and is left
  * out here, so that nothing is complained about twice.
  */
 export type Sheet = {
-  readonly source: Source;
+  readonly source: InputKind;
   readonly data: unknown;
   /** The paths of what breaks the schema, by `pathKey`. */
   readonly broken: ReadonlySet<string>;

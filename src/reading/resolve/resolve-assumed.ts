@@ -3,7 +3,7 @@ import { findingAt, type Report } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 
 /** A field that bears on safety: stated, or taken from the file's own `assume` block. */
-export type Figure<Value> = { readonly value: Value; readonly assumed: boolean };
+export type AssumedFigure<Value> = { readonly value: Value; readonly assumed: boolean };
 
 /** Where else a field may come from; null for gear, which no `assume` block fills. */
 export type Assumptions<Fields> = Entry<Fields> | null;
@@ -19,7 +19,7 @@ export function safetyFigure<Fields, Assumed, Field extends keyof Fields & keyof
   field: Field,
   words: { readonly whose: string | undefined; readonly allowed: string; readonly readOff: string },
   report: Report,
-): Figure<NonNullable<Fields[Field]> | NonNullable<Assumed[Field]>> | null {
+): AssumedFigure<NonNullable<Fields[Field]> | NonNullable<Assumed[Field]>> | null {
   const stated: Fields[Field] | undefined = entry.fields[field];
   if (stated !== undefined && stated !== null) return { value: stated, assumed: false };
   if (entry.isBroken(field)) return null;

@@ -1,7 +1,7 @@
 import { entriesAt, type Entry, type Sheet } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
 import type { Power } from '../../domain/pedal.js';
-import { reportPolarityOfAlternating, safetyFigure, type Assumptions, type Figure } from './resolve-assumed.js';
+import { reportPolarityOfAlternating, safetyFigure, type Assumptions, type AssumedFigure } from './resolve-assumed.js';
 import { microampsOf, milliwattsOf } from './resolve-quantity.js';
 import { resolveSettings, type Regulation } from './resolve-setting.js';
 import type { RawBank, RawSetting, RawSupplyAssumptions, RawTotal } from '../schema/schema-supply.js';
@@ -25,7 +25,7 @@ export type AroundBank = {
 };
 
 /** The power of a bank's outputs; null when it was reported. */
-export function resolveBankPower(entry: Entry<RawBank>, around: AroundBank): Figure<Power> | null {
+export function resolveBankPower(entry: Entry<RawBank>, around: AroundBank): AssumedFigure<Power> | null {
   const words = { whose: around.whose, allowed: 'DC or AC', readOff: label };
   return safetyFigure(entry, around.assumptions, 'power', words, around.report);
 }
@@ -33,7 +33,7 @@ export function resolveBankPower(entry: Entry<RawBank>, around: AroundBank): Fig
 /** A bank whose power is known already; null when something about it was reported. */
 export function resolveBank(
   entry: Entry<RawBank>,
-  power: Figure<Power> | null,
+  power: AssumedFigure<Power> | null,
   regulation: Regulation | null,
   around: AroundBank,
 ): ResolvedBank | null {
@@ -66,9 +66,9 @@ export function resolveBank(
 
 function resolveBankPolarity(
   entry: Entry<RawBank>,
-  power: Figure<Power> | null,
+  power: AssumedFigure<Power> | null,
   { whose, assumptions, report }: AroundBank,
-): Figure<NonNullable<Bank['polarity']>> | null | 'reported' {
+): AssumedFigure<NonNullable<Bank['polarity']>> | null | 'reported' {
   if (power === null) return 'reported';
   if (power.value === 'AC') {
     reportPolarityOfAlternating(entry, 'bank', report);

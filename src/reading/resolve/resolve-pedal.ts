@@ -10,7 +10,7 @@ import {
   type Power,
 } from '../../domain/pedal.js';
 import { decimalOfThousandths, pedalId, type Millivolts, type PedalId } from '../../domain/quantities.js';
-import { reportPolarityOfAlternating, safetyFigure, type Figure } from './resolve-assumed.js';
+import { reportPolarityOfAlternating, safetyFigure, type AssumedFigure } from './resolve-assumed.js';
 import type { Found } from './resolve-for-sale.js';
 import { noteId, resolveId, type SeenIds } from './resolve-id.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
@@ -81,10 +81,10 @@ function resolveInlet(entry: Entry<RawPedal>, assumptions: Entry<RawPedalAssumpt
 }
 
 function assumedOf(
-  power: Figure<Power>,
-  polarity: Figure<Polarity> | null,
-  inlet: Figure<string>,
-  ground: Figure<Ground>,
+  power: AssumedFigure<Power>,
+  polarity: AssumedFigure<Polarity> | null,
+  inlet: AssumedFigure<string>,
+  ground: AssumedFigure<Ground>,
 ): AssumedOfPedal {
   return {
     ...(power.assumed && { power: power.value }),

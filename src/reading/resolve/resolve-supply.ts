@@ -2,7 +2,7 @@ import { entriesAt, type Entry, type Sheet } from './entry.js';
 import type { Report } from '../../domain/finding.js';
 import type { Polarity, Power } from '../../domain/pedal.js';
 import { supplyId, type SupplyId } from '../../domain/quantities.js';
-import { safetyFigure, type Assumptions, type Figure } from './resolve-assumed.js';
+import { safetyFigure, type Assumptions, type AssumedFigure } from './resolve-assumed.js';
 import { resolveBank, resolveBankPower, resolveTotal, type AroundBank, type ResolvedBank } from './resolve-bank.js';
 import { resolvePrice, type Counter, type Found } from './resolve-for-sale.js';
 import { noteId, resolveId } from './resolve-id.js';
@@ -69,10 +69,10 @@ function resolveOutputs(
 /** Null when it was reported; `unstated` when there is no DC output, which alone must state it. */
 function resolveRegulated(
   entry: Entry<RawSupply>,
-  powers: readonly (Figure<Power> | null)[],
+  powers: readonly (AssumedFigure<Power> | null)[],
   assumptions: Assumptions<RawSupplyAssumptions>,
   report: Report,
-): Figure<boolean> | 'unstated' | null {
+): AssumedFigure<boolean> | 'unstated' | null {
   if (entry.fields.regulated !== undefined) return { value: entry.fields.regulated, assumed: false };
   if (entry.isBroken('regulated')) return null;
   if (!powers.some((power) => power?.value === 'DC')) return powers.includes(null) ? null : 'unstated';
@@ -80,7 +80,7 @@ function resolveRegulated(
   return safetyFigure(entry, assumptions, 'regulated', words, report);
 }
 
-function regulationOf(regulated: Figure<boolean> | 'unstated' | null): Regulation | null {
+function regulationOf(regulated: AssumedFigure<boolean> | 'unstated' | null): Regulation | null {
   if (regulated === null || regulated === 'unstated') return regulated;
   return regulated.value ? 'regulated' : 'unregulated';
 }
@@ -96,7 +96,7 @@ function numbered(resolved: readonly ResolvedBank[]): readonly Bank[] {
 
 function assumedOf(
   resolved: readonly ResolvedBank[],
-  regulated: Figure<boolean> | 'unstated' | null,
+  regulated: AssumedFigure<boolean> | 'unstated' | null,
   assumptions: Assumptions<RawSupplyAssumptions>,
 ): Supply['assumed'] {
   const fields = assumptions?.fields ?? {};

@@ -3,10 +3,10 @@ import * as z from 'zod';
 import { scaledDecimal } from '../../domain/quantities.js';
 
 /** What a plain number stands for. Money is in the file's currency, in major units. */
-export type Unit = 'V' | 'mA' | 'W' | 'factor' | 'money' | 'count';
+export type NumberUnit = 'V' | 'mA' | 'W' | 'factor' | 'money' | 'count';
 
 /** How a message describes what a field may hold; `unit` is that of the plain number it accepts, if it accepts one. */
-export type Wording = { readonly allowed: string; readonly unit: Unit | null };
+export type Wording = { readonly allowed: string; readonly unit: NumberUnit | null };
 
 /** Kept beside the schemas, not in them, so that a JSON Schema made from them holds nothing but descriptions. */
 export const wordings = z.registry<Wording>();
@@ -28,7 +28,7 @@ export const longestText = 200;
 const threeDecimals = (value: number): boolean => scaledDecimal(value, 3) !== null;
 const decimalsCheck = { params: { check: 'decimals' } };
 
-function positive(noun: string, largest: number, unit: Unit, description: string) {
+function positive(noun: string, largest: number, unit: NumberUnit, description: string) {
   return z
     .number()
     .gt(0)

@@ -1,7 +1,7 @@
 import type { LineCounter } from 'yaml';
 
 import type { Sheet } from '../resolve/entry.js';
-import type { Finding, Path, Source, Words } from '../../domain/finding.js';
+import type { Finding, Path, InputKind, Words } from '../../domain/finding.js';
 import { boardSchema } from '../schema/schema-board.js';
 import { catalogueSchema } from '../schema/schema-catalogue.js';
 import { isCsvName, readCsv, sourceOf, type CsvTree } from '../csv/read-csv.js';
@@ -20,7 +20,7 @@ export type PlacedFault = Position & { readonly path: Path; readonly words: Word
 /** What was made of one file. */
 export type ReadSheet = {
   readonly file: string;
-  readonly source: Source;
+  readonly source: InputKind;
   /** Null when the text was not understood, or was meant for the other file. */
   readonly sheet: Sheet | null;
   /** Whether the file is a table, whose faults are told in its own words. */
@@ -32,15 +32,15 @@ export type ReadSheet = {
 };
 
 /** Turns the text of a file into data that its schema was applied to. Files whose names say so are tables. */
-export const readSheet = (source: Source, named: NamedFile): ReadSheet =>
+export const readSheet = (source: InputKind, named: NamedFile): ReadSheet =>
   sheetOf(source, named, isCsvName(named.file) ? (body) => readCsv(named.file, body) : null);
 
 /** The same for a table, whatever its name. What is given beside it goes before what stands above its header. */
-export const readTable = (source: Source, named: NamedFile, given: object): ReadSheet =>
+export const readTable = (source: InputKind, named: NamedFile, given: object): ReadSheet =>
   sheetOf(source, named, (body) => readCsv(named.file, body, locatedEntries(given)));
 
 function sheetOf(
-  source: Source,
+  source: InputKind,
   { file, text }: NamedFile,
   readAsTable: ((body: string) => CsvTree) | null,
 ): ReadSheet {
@@ -93,19 +93,19 @@ function positionIn(text: string, offset: number): Position {
 }
 
 /** A catalogue given as the board, or a board as the catalogue, would yield a heap of faults with one cause. */
-function isOtherFile(source: Source, root: LocatedNode): boolean {
+function isOtherFile(source: InputKind, root: LocatedNode): boolean {
   if (root.kind !== 'map') return false;
   const has = (key: string) => root.entries.has(key);
   if (source === 'board') return has('catalogue') && !has('board') && !has('pedals');
   return has('board') && !has('catalogue') && !has('supplies');
 }
 
-const otherFile = (source: Source): Words => ({
+const otherFile = (source: InputKind): Words => ({
   message: source === 'board' ? 'this is a catalogue, not a board.' : 'this is a board, not a catalogue.',
   remedy: 'Name the board first and the catalogue second.',
 });
 
-const empty = (source: Source): Words => ({
+const empty = (source: InputKind): Words => ({
   message: `the file is empty; it must hold a ${source}.`,
   remedy:
     source === 'board'

@@ -1,9 +1,9 @@
 import { decimalOfThousandths, scaledDecimal } from '../../domain/quantities.js';
-import type { Unit } from '../schema/schema-fields.js';
+import type { NumberUnit } from '../schema/schema-fields.js';
 import { rangeEnds } from './range-ends.js';
 
 /** How many thousandths of the plain unit one of each written unit is, in lower case. */
-const thousandthsOf: Readonly<Record<Unit, ReadonlyMap<string, number>>> = {
+const thousandthsOf: Readonly<Record<NumberUnit, ReadonlyMap<string, number>>> = {
   V: new Map([...['', 'v', 'volt', 'volts', 'vdc', 'vac'].map((unit) => [unit, 1000] as const), ['mv', 1]]),
   mA: new Map([
     ...['', 'ma', 'milliamp', 'milliamps'].map((unit) => [unit, 1000] as const),
@@ -25,7 +25,7 @@ const thousandthsOf: Readonly<Record<Unit, ReadonlyMap<string, number>>> = {
  * The plain number that a text with a unit most likely means, as it is to be written: "300 mA" is 300, "0.3A" is 300 too.
  * Null when it cannot be told, as for "1,800", which means one thing here and another there.
  */
-export function plainNumber(text: string, unit: Unit): string | null {
+export function plainNumber(text: string, unit: NumberUnit): string | null {
   const cleaned =
     unit === 'money' ? text.replace(/^[\p{Sc}]\s*|^[A-Za-z]{3}\s+|\s*[\p{Sc}]$|\s*[A-Za-z]{3}$/gu, '') : text;
   const match = /^\s*\+?(-?)(\d{1,12})(?:[.,](\d{1,9}))?\s*(\p{L}{0,9}|[%×])\s*$/u.exec(cleaned);

@@ -2,7 +2,7 @@ import type { Bar, Box, BoxKind, TextLine } from './scene.js';
 import { fitText } from './wrap-text.js';
 
 /** What stands in a box, from top to bottom. */
-export type Content =
+export type BoxContent =
   | {
       readonly kind: 'text';
       readonly text: string;
@@ -27,7 +27,7 @@ const partingSpace = 5;
 const usualLines = 3;
 
 /** A box at the origin, as high as what stands in it. */
-export function boxOf(kind: BoxKind, contents: readonly Content[], width: number): Box {
+export function boxOf(kind: BoxKind, contents: readonly BoxContent[], width: number): Box {
   const lines: TextLine[] = [];
   const bars: Bar[] = [];
   const partings: number[] = [];
@@ -63,7 +63,7 @@ type Column = { readonly x: number; readonly y: number; readonly width: number }
 
 /** A text broken into lines, whose first begins at the top of the column. */
 export function linesOf(
-  content: Omit<Extract<Content, { kind: 'text' }>, 'kind'>,
+  content: Omit<Extract<BoxContent, { kind: 'text' }>, 'kind'>,
   column: Column,
 ): readonly TextLine[] {
   const { text, strong = false, mostLines = usualLines } = content;

@@ -3,27 +3,27 @@ import type { DrawnOutput, DrawnUnit } from './contents.js';
 import { marksWidth } from './mark.js';
 
 /** A column's left edge and how wide it is. */
-export type Column = Pick<Area, 'x' | 'width'>;
+export type DrawnColumn = Pick<Area, 'x' | 'width'>;
 
 /**
  * Where things stand from left to right in the wide drawing. Columns that nothing stands in are left out; where no lead goes
  * through both kinds of boxes, `trunk` and `adapters` are one and the same column.
  */
 export type Columns = {
-  readonly mains: Column;
-  readonly supply: Column;
-  readonly output: Column;
+  readonly mains: DrawnColumn;
+  readonly supply: DrawnColumn;
+  readonly output: DrawnColumn;
   /** Chain and join leads. */
-  readonly trunk: Column | null;
-  readonly adapters: Column | null;
-  readonly pedal: Column;
+  readonly trunk: DrawnColumn | null;
+  readonly adapters: DrawnColumn | null;
+  readonly pedal: DrawnColumn;
   /** How much room a label on a wire takes, before the column that it is before. */
   readonly mark: number;
   readonly width: number;
 };
 
 /** The column right of the outputs: where their wires go first. */
-export const afterOutputs = ({ trunk, adapters, pedal }: Columns): Column => trunk ?? adapters ?? pedal;
+export const afterOutputs = ({ trunk, adapters, pedal }: Columns): DrawnColumn => trunk ?? adapters ?? pedal;
 
 /** About what a sheet of paper takes, between its margins, at the size of small print. */
 const wholeWidth = 800;
@@ -56,14 +56,14 @@ export function columnsFor(units: readonly DrawnUnit[]): Columns {
   const left = mainsWidth + gaps.mains;
   const room = wholeWidth - left - names.reduce((sum, name) => sum + after[name], 0);
   const whole = names.reduce((sum, name) => sum + shares[name], 0);
-  const placed = new Map<(typeof names)[number], Column>();
+  const placed = new Map<(typeof names)[number], DrawnColumn>();
   let x = left;
   for (const name of names) {
     const width = Math.floor((room * shares[name]) / whole);
     placed.set(name, { x, width });
     x += width + after[name];
   }
-  const at = (name: 'supply' | 'output' | 'pedal'): Column => placed.get(name) ?? { x, width: 0 };
+  const at = (name: 'supply' | 'output' | 'pedal'): DrawnColumn => placed.get(name) ?? { x, width: 0 };
   const trunk = placed.get('trunk') ?? null;
   return {
     mains: { x: 0, width: mainsWidth },

@@ -7,13 +7,13 @@ import { safeText } from '../words/safe-text.js';
 import type { Speech } from '../words/speech.js';
 import { switchPosition } from '../words/usage.js';
 import { countText, meterText, percentOf, voltsText, type Meter } from '../words/words.js';
-import type { Content } from './box.js';
+import type { BoxContent } from './box.js';
 
 /** What is drawn of one supply unit: boxes as their contents, from the mains to the pedals. */
 export type DrawnUnit = {
   readonly name: string;
-  readonly mains: readonly Content[];
-  readonly supply: readonly Content[];
+  readonly mains: readonly BoxContent[];
+  readonly supply: readonly BoxContent[];
   /** In an order in which no wire need cross another: what shares a ground is together. */
   readonly outputs: readonly DrawnOutput[];
   /** One line each. */
@@ -27,19 +27,19 @@ export type DrawnOutput = {
   /** Whether it is on the supply's common ground; otherwise it is isolated. */
   readonly common: boolean;
   /** One for each output; two for a join. */
-  readonly ports: readonly (readonly Content[])[];
+  readonly ports: readonly (readonly BoxContent[])[];
   /** What both outputs of a join have in common, or the rest of what stands at a single one. */
-  readonly load: readonly Content[];
+  readonly load: readonly BoxContent[];
   /** The chain or join lead; null for neither. */
-  readonly trunk: readonly Content[] | null;
+  readonly trunk: readonly BoxContent[] | null;
   readonly ends: readonly DrawnEnd[];
 };
 
 export type DrawnEnd = {
   readonly mark: string;
   /** Null without an adapter. */
-  readonly adapters: readonly Content[] | null;
-  readonly pedal: readonly Content[];
+  readonly adapters: readonly BoxContent[] | null;
+  readonly pedal: readonly BoxContent[];
 };
 
 export function drawnUnit(speech: Speech, hookup: UnitHookup, exposed: ReadonlySet<string>): DrawnUnit {
@@ -69,9 +69,9 @@ export function drawnUnit(speech: Speech, hookup: UnitHookup, exposed: ReadonlyS
   };
 }
 
-const plain = (text: string): Content => ({ kind: 'text', text });
+const plain = (text: string): BoxContent => ({ kind: 'text', text });
 
-const meterContents = (meter: Meter): readonly Content[] => [
+const meterContents = (meter: Meter): readonly BoxContent[] => [
   plain(`${meterText(meter)}, ${percentOf(meter)} %`),
   { kind: 'bar', percent: percentOf(meter) },
 ];
@@ -85,7 +85,7 @@ function drawnOutput(
   const [feed] = use.feeds;
   const { power, isolated } = firstBankOf(unit.supply, feed);
   const position = switchPosition(speech.inventory, feed);
-  const ports = use.outputs.map((output, at): readonly Content[] => {
+  const ports = use.outputs.map((output, at): readonly BoxContent[] => {
     const bank = bankOf(unit.supply, output);
     const set = bank.settings.length > 1 ? 'set ' : '';
     const volts = use.settings[at];
@@ -106,7 +106,7 @@ function drawnOutput(
 }
 
 /** The lead that joins outputs, or parts them among several pedals. */
-function trunkContents({ inventory }: Speech, feeds: Lead['use']['feeds']): readonly Content[] | null {
+function trunkContents({ inventory }: Speech, feeds: Lead['use']['feeds']): readonly BoxContent[] | null {
   const [feed] = feeds;
   if (feed.join !== null) {
     const together = feed.join.mode === 'series' ? 'volts add to' : 'milliamps add at';
@@ -119,7 +119,7 @@ function trunkContents({ inventory }: Speech, feeds: Lead['use']['feeds']): read
 }
 
 /** A lead with what it changes. */
-function leadContents({ inventory }: Pick<Speech, 'inventory'>, id: PartId): readonly Content[] {
+function leadContents({ inventory }: Pick<Speech, 'inventory'>, id: PartId): readonly BoxContent[] {
   const { fits, gives, reverses } = inventory.part(id);
   return [
     { kind: 'text', text: inventory.partName(id), mostLines: 3 },
@@ -138,7 +138,7 @@ function drawnEnd(speech: Speech, power: string, { mark, feed }: LeadEnd, expose
     ...(ground === 'positive' ? ['positive ground'] : []),
     ...(exposed.has(feed.pedal) ? ['exposed to noise'] : []),
   ];
-  const adapters = feed.adapters.flatMap((id, at): readonly Content[] => [
+  const adapters = feed.adapters.flatMap((id, at): readonly BoxContent[] => [
     ...(at === 0 ? [] : [{ kind: 'parting' } as const]),
     ...leadContents(speech, id),
   ]);

@@ -1,4 +1,4 @@
-import { boxOf, linesHeight, linesOf, type Content } from './box.js';
+import { boxOf, linesHeight, linesOf, type BoxContent } from './box.js';
 import type { DrawnOutput, DrawnUnit } from './contents.js';
 import { portContents } from './output-band.js';
 import { markAt, marksWidth } from './mark.js';
@@ -17,7 +17,7 @@ const noteGap = 10;
 /** A box with what hangs on it. */
 type Node = {
   readonly kind: BoxKind;
-  readonly contents: readonly Content[];
+  readonly contents: readonly BoxContent[];
   /** The label on the wire that leads to it; null for none. */
   readonly mark: string | null;
   readonly children: readonly Node[];
@@ -41,7 +41,7 @@ function unitScene(unit: DrawnUnit): Scene {
 
 function outputNode(output: DrawnOutput): Node {
   const { mark, common, trunk, ends } = output;
-  const ground: readonly Content[] = common ? [{ kind: 'text', text: 'on the common ground' }] : [];
+  const ground: readonly BoxContent[] = common ? [{ kind: 'text', text: 'on the common ground' }] : [];
   const contents = [...portContents(output), ...ground];
   const pedals = ends.map((end): Node => {
     const own = trunk === null ? mark : end.mark;

@@ -1,4 +1,4 @@
-import { boxOf, type Content } from './box.js';
+import { boxOf, type BoxContent } from './box.js';
 import { afterOutputs, frameRoom, turnRoom, type Columns } from './columns.js';
 import type { DrawnEnd, DrawnOutput } from './contents.js';
 import { markAt } from './mark.js';
@@ -45,9 +45,9 @@ export function outputBand(output: DrawnOutput, columns: Columns): Band {
 }
 
 /** What stands at an output: each of the joined ones by itself, then what they have in common. */
-export function portContents({ ports, load }: DrawnOutput): readonly Content[] {
+export function portContents({ ports, load }: DrawnOutput): readonly BoxContent[] {
   const parting = { kind: 'parting' } as const;
-  const parted = ports.flatMap((port, at): readonly Content[] => (at === 0 ? port : [parting, ...port]));
+  const parted = ports.flatMap((port, at): readonly BoxContent[] => (at === 0 ? port : [parting, ...port]));
   return ports.length === 1 ? [...parted, ...load] : [...parted, parting, ...load];
 }
 

@@ -1,7 +1,7 @@
 import stringWidth from 'string-width';
 
 /** How a text is set. */
-export type Setting = {
+export type TypeSetting = {
   /** In the drawing's units. */
   readonly size: number;
   readonly strong: boolean;
@@ -34,10 +34,10 @@ export const charactersOf = (text: string): readonly string[] =>
   Array.from(segmenter.segment(text), ({ segment }) => segment);
 
 /** At most how wide the text is, in the drawing's units. */
-export const textWidth = (text: string, setting: Setting): number =>
+export const textWidth = (text: string, setting: TypeSetting): number =>
   charactersOf(text).reduce((total, character) => total + characterWidth(character, setting), 0);
 
-export function characterWidth(character: string, { size, strong }: Setting): number {
+export function characterWidth(character: string, { size, strong }: TypeSetting): number {
   // An accent does not make its letter wider.
   const base = character.normalize('NFD').slice(0, 1);
   const known = isLatin(character) ? classes.find(([pattern]) => pattern.test(base)) : undefined;

@@ -1,5 +1,5 @@
 import { boxOf, linesHeight, linesOf } from './box.js';
-import { afterOutputs, columnsFor, frameRoom, type Column, type Columns } from './columns.js';
+import { afterOutputs, columnsFor, frameRoom, type DrawnColumn, type Columns } from './columns.js';
 import type { DrawnUnit } from './contents.js';
 import { level, movedBand, outputBand, rightOf, type Band } from './output-band.js';
 import { movedBox, stacked, type Frame, type Scene, type TextLine } from './scene.js';
@@ -28,7 +28,7 @@ export function wideScenes(units: readonly DrawnUnit[], heads: 'all' | 'first'):
 /** The names of the columns. */
 function headScene(columns: Columns): Scene {
   const { mains, supply, output, pedal, width } = columns;
-  const names: readonly (readonly [string, Column])[] = [
+  const names: readonly (readonly [string, DrawnColumn])[] = [
     ['Mains', mains],
     ['Supply', supply],
     ['Output', output],
@@ -87,7 +87,7 @@ function outputsOf({ outputs }: DrawnUnit, columns: Columns) {
   return { bands, frames, bottom: y };
 }
 
-function frameOf({ x, width }: Column, top: number, bottom: number): Frame {
+function frameOf({ x, width }: DrawnColumn, top: number, bottom: number): Frame {
   const label = linesOf({ text: 'common ground', mostLines: 1 }, { x, y: top + 3, width });
   return { x: x - frameRoom, y: top, width: width + 2 * frameRoom, height: bottom - top, label };
 }

@@ -1,5 +1,5 @@
 import { glued, noBreak } from '../words/glue.js';
-import { characterWidth, charactersOf, textWidth, type Setting } from './text-size.js';
+import { characterWidth, charactersOf, textWidth, type TypeSetting } from './text-size.js';
 
 /** One line of a text that was broken to fit. */
 export type FittedLine = {
@@ -17,7 +17,7 @@ export type FittedText = {
 const ellipsis = '…';
 
 /** The text in at most so many lines, none wider than `width`; words are kept whole where they fit into a line. */
-export function fitText(text: string, width: number, setting: Setting, mostLines: number): FittedText {
+export function fitText(text: string, width: number, setting: TypeSetting, mostLines: number): FittedText {
   const lines = brokenLines(text, width, setting);
   const kept = lines.slice(0, mostLines);
   const cut = lines.length > mostLines;
@@ -26,7 +26,7 @@ export function fitText(text: string, width: number, setting: Setting, mostLines
   return { lines: shown.map((line) => ({ text: line, width: textWidth(line, setting) })), cut };
 }
 
-function brokenLines(text: string, width: number, setting: Setting): readonly string[] {
+function brokenLines(text: string, width: number, setting: TypeSetting): readonly string[] {
   const words = glued(text).split(' ');
   const lines: string[] = [];
   let line = '';
@@ -45,7 +45,7 @@ function brokenLines(text: string, width: number, setting: Setting): readonly st
 }
 
 /** A word that is longer than a line, in pieces of a line each. */
-function splitWord(word: string, width: number, setting: Setting): readonly string[] {
+function splitWord(word: string, width: number, setting: TypeSetting): readonly string[] {
   const pieces: string[] = [];
   let piece = '';
   let taken = 0;
@@ -62,7 +62,7 @@ function splitWord(word: string, width: number, setting: Setting): readonly stri
   return [...pieces, piece];
 }
 
-function withEllipsis(line: string, width: number, setting: Setting): string {
+function withEllipsis(line: string, width: number, setting: TypeSetting): string {
   const characters = [...charactersOf(line)];
   while (characters.length > 0 && textWidth(characters.join('') + ellipsis, setting) > width) characters.pop();
   return characters.join('').trimEnd() + ellipsis;

@@ -1,11 +1,11 @@
 import * as z from 'zod';
 
-import type { Told } from '../words/explain-facts.js';
+import type { FactsContext } from '../words/explain-facts.js';
 
 /** What is printed of a value, and the schema that it keeps: both are said once, so that neither can be forgotten. */
 export type Codec<From, Schema extends z.ZodType = z.ZodType> = {
   readonly schema: Schema;
-  readonly print: (from: From, told: Told) => z.input<Schema>;
+  readonly print: (from: From, told: FactsContext) => z.input<Schema>;
 };
 
 /** A value that is printed as it is. */
@@ -17,13 +17,13 @@ export const as = <Schema extends z.ZodType>(schema: Schema): Codec<z.input<Sche
 /** A value that is printed as what is made of it. */
 export const made = <From, Schema extends z.ZodType>(
   schema: Schema,
-  print: (from: From, told: Told) => z.input<Schema>,
+  print: (from: From, told: FactsContext) => z.input<Schema>,
 ): Codec<From, Schema> => ({ schema, print });
 
 /** What is taken out of a value, and how that is printed. */
 export const at = <From, Inner, Schema extends z.ZodType>(
   { schema, print }: Codec<Inner, Schema>,
-  get: (from: From, told: Told) => Inner,
+  get: (from: From, told: FactsContext) => Inner,
 ): Codec<From, Schema> => ({ schema, print: (from, told) => print(get(from, told), told) });
 
 export const list = <From, Schema extends z.ZodType>(

@@ -8,7 +8,7 @@ import type { Argument, UnitCount } from '../../planning/explain/argument.js';
 import type { TierDifference } from '../../planning/explain/difference.js';
 import type { Explanation } from '../../planning/explain/explain.js';
 import type { Cheaper, Forced } from '../../planning/explain/purchases.js';
-import type { Elsewhere, Seat, Verdict } from '../../planning/explain/seats.js';
+import type { Elsewhere, SeatExplanation, SeatVerdict } from '../../planning/explain/seats.js';
 import { argumentTexts } from '../words/explain-argument.js';
 import { way } from './change-codec.js';
 import { at, list, oneOf, orNull, record, word } from './codec.js';
@@ -130,14 +130,14 @@ const cheaper = record<Cheaper>()('The best that less money can do.', {
   ),
 });
 
-type Place = { readonly [Kind in Verdict['kind']]: PlaceOf<Kind> }[Verdict['kind']];
-type PlaceOf<Kind extends Verdict['kind']> = {
+type Place = { readonly [Kind in SeatVerdict['kind']]: PlaceOf<Kind> }[SeatVerdict['kind']];
+type PlaceOf<Kind extends SeatVerdict['kind']> = {
   readonly kind: Kind;
   readonly at: Elsewhere;
-  readonly verdict: Extract<Verdict, { readonly kind: Kind }>;
+  readonly verdict: Extract<SeatVerdict, { readonly kind: Kind }>;
 };
 
-const placeKeys = <Kind extends Verdict['kind']>(kind: Kind) => ({
+const placeKeys = <Kind extends SeatVerdict['kind']>(kind: Kind) => ({
   supply: at(id('The id of the supply.'), (from: PlaceOf<Kind>) => from.at.supply),
   bank: at(orNull('Which bank, from 1; null for the whole supply.', numbered('From 1.')), (from: PlaceOf<Kind>) =>
     from.at.bank === null ? null : from.at.bank + 1,
@@ -164,7 +164,7 @@ const elsewhere = oneOf<Place>('Another place for the pedal.', {
   unknown: record<PlaceOf<'unknown'>>()('It was not settled in time.', placeKeys('unknown')),
 });
 
-const seat = record<Seat>()('Why a pedal sits where it does.', {
+const seat = record<SeatExplanation>()('Why a pedal sits where it does.', {
   feed: at(feed, (from) => from.feed),
   alike: at(outputs('Outputs of its bank that would do as well.'), ({ alike }) => alike),
   elsewhere: at(list('Every other place.', elsewhere), (from) =>

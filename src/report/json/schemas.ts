@@ -2,7 +2,7 @@ import * as z from 'zod';
 
 import { boardSchema } from '../../reading/schema/schema-board.js';
 import { catalogueSchema } from '../../reading/schema/schema-catalogue.js';
-import { wordings, type Unit } from '../../reading/schema/schema-fields.js';
+import { wordings, type NumberUnit } from '../../reading/schema/schema-fields.js';
 import { checkCodec } from './check-codec.js';
 import { comparisonCodec } from './comparison-codec.js';
 import { explanationCodec } from './explanation-codec.js';
@@ -40,7 +40,7 @@ const kinds: Readonly<Record<SchemaKind, { readonly schema: z.ZodType; readonly 
   verdict: { schema: verdictCodec.schema, title: 'boardfeed verdict' },
 };
 
-const unitWords: Readonly<Record<Unit, string>> = {
+const unitWords: Readonly<Record<NumberUnit, string>> = {
   V: 'Unit: V, with at most three decimals.',
   mA: 'Unit: mA, with at most three decimals.',
   W: 'Unit: W, with at most three decimals.',

@@ -23,11 +23,11 @@ export const remarkList = (remarks: readonly Remark[]): Markup | null =>
   list(remarks.map(({ text, care }) => (care ? markup`<strong class="care">Mind:</strong> ${text}` : text)));
 
 /** A column of a table, by the name that its head and, on narrow screens, each of its cells shows. */
-export type Column = { readonly name: string; readonly manner?: 'figures' | 'head' };
+export type TableColumn = { readonly name: string; readonly manner?: 'figures' | 'head' };
 
-export type Table = {
+export type PageTable = {
   readonly caption: string;
-  readonly columns: readonly Column[];
+  readonly columns: readonly TableColumn[];
   readonly rows: readonly (readonly (string | Markup)[])[];
   /** The last row, which sums up; its first cell spans all but the last column. */
   readonly total?: { readonly name: string; readonly value: string };
@@ -39,7 +39,7 @@ export type Table = {
  * A table for eyes and for screen readers. Where rows become cards they are no table to the style any more, so each element
  * keeps its role in so many words.
  */
-export function tableMarkup({ caption, columns, rows, total, cards }: Table): Markup {
+export function tableMarkup({ caption, columns, rows, total, cards }: PageTable): Markup {
   const head = columns.map(
     ({ name, manner }) =>
       markup`<th scope="col" role="columnheader"${manner === 'figures' ? markup` class="figures"` : null}>${name}</th>`,
@@ -61,7 +61,7 @@ ${foot}</table>
 `;
 }
 
-function cellMarkup(content: string | Markup, column: Column | undefined): Markup {
+function cellMarkup(content: string | Markup, column: TableColumn | undefined): Markup {
   const { name, manner } = column ?? { name: '' };
   const cell = typeof content === 'string' ? glued(content) : content;
   if (manner === 'head') return markup`<th scope="row" role="rowheader" data-label="${name}"><span>${cell}</span></th>`;

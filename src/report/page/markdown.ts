@@ -12,7 +12,7 @@ import {
   type Lines,
 } from './markdown-lines.js';
 import { confirmLead } from '../words/remarks.js';
-import type { CheckRow, Step } from '../words/steps.js';
+import type { CheckRow, HookupStep } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
 
 /** The handout as GitHub-flavoured Markdown, which ticket systems show; with boxes to tick. */
@@ -122,7 +122,7 @@ const feedTable = ({ rows }: PlanHandout): Lines =>
         ]),
       );
 
-function stepLines({ title, text: words, items, checks }: Step, at: number): Lines {
+function stepLines({ title, text: words, items, checks }: HookupStep, at: number): Lines {
   return [
     `### ${at + 1}. ${text(title)}`,
     '',

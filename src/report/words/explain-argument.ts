@@ -1,6 +1,6 @@
 import { minorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Argument } from '../../planning/explain/argument.js';
-import { factText, type Told } from './explain-facts.js';
+import { factText, type FactsContext } from './explain-facts.js';
 import { needsText } from './needs.js';
 import { speechOf } from './speech.js';
 import { countText, fullStop, listText, outputsText, priceText } from './words.js';
@@ -11,7 +11,7 @@ const mostNamed = 8;
 const mostSupplies = 4;
 
 /** Why some pedals cannot all be powered, in sentences that lead from what each needs to what does not go together. */
-export function argumentTexts(told: Told, argument: Argument): readonly string[] {
+export function argumentTexts(told: FactsContext, argument: Argument): readonly string[] {
   const { conflict } = argument;
   const pedals = conflict.pedals.map(told.inventory.pedal);
   return [
@@ -24,14 +24,18 @@ export function argumentTexts(told: Told, argument: Argument): readonly string[]
 }
 
 /** The names; of many the first, and how many others. */
-export function namesText({ inventory }: Told, pedals: readonly PedalId[]): string {
+export function namesText({ inventory }: FactsContext, pedals: readonly PedalId[]): string {
   const names = pedals.map(inventory.pedalName);
   if (names.length <= mostNamed) return listText(names);
   const shown = names.slice(0, mostNamed - 1);
   return `${shown.join(', ')} and ${names.length - shown.length} other pedals`;
 }
 
-function feederText(told: Told, { conflict }: Argument, { pedals, supplies }: Argument['feeders'][number]): string {
+function feederText(
+  told: FactsContext,
+  { conflict }: Argument,
+  { pedals, supplies }: Argument['feeders'][number],
+): string {
   const { inventory } = told;
   const names = namesText(told, pedals);
   const it = pedals.length === 1 ? 'it' : 'any one of them';
@@ -44,7 +48,7 @@ function feederText(told: Told, { conflict }: Argument, { pedals, supplies }: Ar
 }
 
 /** What the pedal needs, how near it came, and what the rest fails on. */
-function refusalTexts(told: Told, { pedal, refusals }: Argument['refusals'][number]): readonly string[] {
+function refusalTexts(told: FactsContext, { pedal, refusals }: Argument['refusals'][number]): readonly string[] {
   const { inventory } = told;
   const [nearest, ...others] = refusals;
   const needs = `${inventory.pedalName(pedal)} needs ${needsText(speechOf(told.kit), inventory.pedal(pedal))}.`;
@@ -57,7 +61,7 @@ function refusalTexts(told: Told, { pedal, refusals }: Argument['refusals'][numb
 }
 
 /** "One Quay 6 feeds 6 of these 7 at most, and there is 1." Said where it bears on the number of supplies. */
-function unitTexts({ inventory }: Told, { conflict, units }: Argument): readonly string[] {
+function unitTexts({ inventory }: FactsContext, { conflict, units }: Argument): readonly string[] {
   const count = conflict.pedals.length;
   const told = units.flatMap(({ supply, units: there, most }) =>
     most === null || (there === null && most === count)
@@ -73,7 +77,7 @@ function unitTexts({ inventory }: Told, { conflict, units }: Argument): readonly
   return [...told, `That makes ${together} of ${count}.`];
 }
 
-function conclusionTexts(told: Told, argument: Argument): readonly string[] {
+function conclusionTexts(told: FactsContext, argument: Argument): readonly string[] {
   const { conflict, least, perSupply, mostSupplies: allowed } = argument;
   const { policy } = told.board;
   const count = conflict.pedals.length;
@@ -99,7 +103,7 @@ function fewestTexts({ bricks, sockets }: Argument['least']): readonly string[] 
 }
 
 /** What is shown of the set as a whole. */
-function sizeText(told: Told, { conflict }: Argument): string {
+function sizeText(told: FactsContext, { conflict }: Argument): string {
   const { pedals, facts, size } = conflict;
   const [first] = pedals;
   if (size === 'open')

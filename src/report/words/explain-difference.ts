@@ -1,14 +1,14 @@
 import { minorUnits } from '../../domain/quantities.js';
 import type { TierDifference } from '../../planning/explain/difference.js';
-import type { Told } from './explain-facts.js';
+import type { FactsContext } from './explain-facts.js';
 import { tierWords } from './tier-words.js';
 import { countText, listText, priceText } from './words.js';
 
 /** "20.00 EUR more, 1 supply less": what a plan comes to beside the best one. */
-export const differencesText = (told: Told, differences: readonly TierDifference[]): string =>
+export const differencesText = (told: FactsContext, differences: readonly TierDifference[]): string =>
   listText(differences.map((each) => differenceText(told, each)));
 
-function differenceText({ board }: Told, { tier, from, to, exposed = 0 }: TierDifference): string {
+function differenceText({ board }: FactsContext, { tier, from, to, exposed = 0 }: TierDifference): string {
   const by = Math.abs(to - from);
   const { counted } = tierWords[tier];
   if (counted !== null) return counted.apart(by, to > from ? 'more' : 'fewer');

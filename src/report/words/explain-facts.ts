@@ -8,17 +8,17 @@ import type { Kit } from '../../domain/kit.js';
 import { countText, listText, priceText, voltsText } from './words.js';
 
 /** What facts are told of. */
-export type Told = { readonly kit: Kit; readonly board: Board; readonly inventory: Inventory };
+export type FactsContext = { readonly kit: Kit; readonly board: Board; readonly inventory: Inventory };
 
 /** A fact as a sentence, about these pedals. */
-export function factText(told: Told, fact: Fact, pedals: readonly Pedal[]): string {
+export function factText(told: FactsContext, fact: Fact, pedals: readonly Pedal[]): string {
   if (fact.kind === 'stock') return stockText(told, fact);
   const names: Names = (which) => listText(which.map(({ id }) => told.inventory.pedalName(id)));
   return sentences[fact.kind]({ ...told, pedals, names });
 }
 
 type Names = (pedals: readonly Pedal[]) => string;
-type About = Told & { readonly pedals: readonly Pedal[]; readonly names: Names };
+type About = FactsContext & { readonly pedals: readonly Pedal[]; readonly names: Names };
 
 const sentences: Readonly<Record<FactName, (about: About) => string>> = {
   budget: ({ board }) => `The budget is ${priceText(minorUnits(board.policy.budget ?? 0), board)}.`,
@@ -76,7 +76,7 @@ function polaritiesText(pedals: readonly Pedal[], names: Names): string {
   return listText(each);
 }
 
-function stockText({ board, inventory }: Told, fact: Extract<Fact, { kind: 'stock' }>): string {
+function stockText({ board, inventory }: FactsContext, fact: Extract<Fact, { kind: 'stock' }>): string {
   const [name, thing, owned] =
     fact.of === 'supply'
       ? [inventory.supplyName(fact.id), inventory.supply(fact.id), board.owned.supplies.get(fact.id) ?? 0]

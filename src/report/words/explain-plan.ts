@@ -4,13 +4,13 @@ import type { Explanation } from '../../planning/explain/explain.js';
 import type { Cheaper, Forced } from '../../planning/explain/purchases.js';
 import { namesText } from './explain-argument.js';
 import { differencesText } from './explain-difference.js';
-import type { Told } from './explain-facts.js';
+import type { FactsContext } from './explain-facts.js';
 import { listText, priceText } from './words.js';
 
 export type ExplainedPlan = Extract<Explanation, { kind: 'plan' }>;
 
 /** Why each thing is bought; that nothing is, where that is so. */
-export function forcedTexts(told: Told, { forced, wiring, aim }: ExplainedPlan): readonly string[] {
+export function forcedTexts(told: FactsContext, { forced, wiring, aim }: ExplainedPlan): readonly string[] {
   if (forced.length === 0) return [nothingText(aim, wiring)];
   return forced.map((each) => forcedText(told, each));
 }
@@ -20,7 +20,7 @@ const nothingText = (aim: ChoosingAim, { score }: JudgedPlan): string =>
     ? 'Nothing is bought and no pedal is exposed: no plan costs less than nothing.'
     : 'Nothing is bought: what you own powers every pedal.';
 
-function forcedText(told: Told, { bought, without, pedals }: Forced): string {
+function forcedText(told: FactsContext, { bought, without, pedals }: Forced): string {
   const { inventory } = told;
   const name = bought.of === 'supply' ? inventory.supplyName(bought.id) : inventory.partName(bought.id);
   const forcing =
@@ -30,7 +30,7 @@ function forcedText(told: Told, { bought, without, pedals }: Forced): string {
   return `${bought.units} × ${name}. ${withoutText(told, without)}${forcing}`;
 }
 
-function withoutText(told: Told, without: Forced['without']): string {
+function withoutText(told: FactsContext, without: Forced['without']): string {
   if (without === 'unknown') return 'What the best plan without it comes to was not settled in time.';
   if (without === null) return 'Without it no plan exists.';
   if (without.length === 0) return 'Another plan without it is as good.';
@@ -38,7 +38,7 @@ function withoutText(told: Told, without: Forced['without']): string {
 }
 
 /** What the best plan for less money lacks; nothing where there is none to be had for less, or it is not known. */
-export function cheaperTexts(told: Told, cheaper: Cheaper | null): readonly string[] {
+export function cheaperTexts(told: FactsContext, cheaper: Cheaper | null): readonly string[] {
   if (cheaper === null) return [];
   const { score } = cheaper.wiring;
   const head = `The best that less money can do costs ${priceText(score.money, told.board)} and buys ${boughtText(told, cheaper.wiring)}.`;
@@ -55,7 +55,7 @@ export function cheaperTexts(told: Told, cheaper: Cheaper | null): readonly stri
   return [`${head} ${left}${set}`];
 }
 
-function boughtText({ inventory }: Told, { buy }: JudgedPlan): string {
+function boughtText({ inventory }: FactsContext, { buy }: JudgedPlan): string {
   const bought = [
     ...buy.supplies.map(({ id, units }) => `${units} × ${inventory.supplyName(id)}`),
     ...buy.parts.map(({ id, units }) => `${units} × ${inventory.partName(id)}`),

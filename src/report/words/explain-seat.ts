@@ -1,10 +1,10 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
-import type { Elsewhere, Seat } from '../../planning/explain/seats.js';
+import type { Elsewhere, SeatExplanation } from '../../planning/explain/seats.js';
 import { namesText } from './explain-argument.js';
 import { differencesText } from './explain-difference.js';
-import { factText, type Told } from './explain-facts.js';
+import { factText, type FactsContext } from './explain-facts.js';
 import { placeText } from './places.js';
 import { fullStop, outputsText, voltsText } from './words.js';
 
@@ -12,7 +12,7 @@ import { fullStop, outputsText, voltsText } from './words.js';
 const mostUnfit = 6;
 
 /** Where the pedal sits in the plan. */
-export function hereText(told: Told, { feeds }: JudgedPlan, { feed, alike }: Seat): string {
+export function hereText(told: FactsContext, { feeds }: JudgedPlan, { feed, alike }: SeatExplanation): string {
   const { inventory } = told;
   const chained = feed.chain === null ? '' : `, on a chain with ${inventory.partName(feed.chain)}`;
   const others = alike.length === 0 ? '' : ` ${outputsOfBank(alike)} would do as well.`;
@@ -25,14 +25,14 @@ const outputsOfBank = (outputs: readonly number[]): string => {
 };
 
 /** The place, and what it would cost or break. */
-export function elsewhereText(told: Told, pedal: PedalId, elsewhere: Elsewhere): string {
+export function elsewhereText(told: FactsContext, pedal: PedalId, elsewhere: Elsewhere): string {
   const { supply, outputs, bank } = elsewhere;
   const name = told.inventory.supplyName(supply);
   const place = bank === null ? name : `${name} ${outputsText(outputs)}`;
   return `${place}: ${verdictText(told, pedal, elsewhere)}`;
 }
 
-function verdictText(told: Told, pedal: PedalId, { verdict }: Elsewhere): string {
+function verdictText(told: FactsContext, pedal: PedalId, { verdict }: Elsewhere): string {
   switch (verdict.kind) {
     case 'plan':
       return verdict.differences.length === 0
@@ -57,7 +57,7 @@ function verdictText(told: Told, pedal: PedalId, { verdict }: Elsewhere): string
 }
 
 /** The supplies that have no output for it, in one sentence. */
-export function unfitTexts({ inventory }: Told, { unfit }: Seat): readonly string[] {
+export function unfitTexts({ inventory }: FactsContext, { unfit }: SeatExplanation): readonly string[] {
   if (unfit.length === 0) return [];
   const names = unfit.slice(0, mostUnfit).map(inventory.supplyName).join(', ');
   const more = unfit.length > mostUnfit ? ` and ${unfit.length - mostUnfit} more` : '';

@@ -3,12 +3,12 @@ import { decimalOfThousandths, factorText, minorUnits, type PedalId } from '../.
 import type { Supply } from '../../domain/supply.js';
 import type { Change, FactorName, WayOut } from '../../planning/explain/way-out.js';
 import { namesText } from './explain-argument.js';
-import type { Told } from './explain-facts.js';
+import type { FactsContext } from './explain-facts.js';
 import { safeText } from './safe-text.js';
 import { countText, listText, priceText, voltsText } from './words.js';
 
 /** What to change, in a sentence or two. */
-export function changeText(told: Told, change: Change): string {
+export function changeText(told: FactsContext, change: Change): string {
   const { board, inventory } = told;
   switch (change.kind) {
     case 'budget':
@@ -38,7 +38,7 @@ export function changeText(told: Told, change: Change): string {
 }
 
 /** What the plan that a way out allows costs, and what it buys. */
-export function planText(told: Told, { change, wiring, cheapest }: WayOut): string {
+export function planText(told: FactsContext, { change, wiring, cheapest }: WayOut): string {
   const { board, inventory } = told;
   const { buy, score } = wiring;
   const bought = [
@@ -56,7 +56,7 @@ const limitText = (limit: 'bricks' | 'sockets', from: number, to: number): strin
     ? `Allow ${countText(to, 'supply', 'supplies')} in use instead of ${from}`
     : `Have ${countText(to, 'mains socket')} at hand instead of ${from}`;
 
-function limitsText({ board }: Told, { budget, bricks, sockets }: Extract<Change, { kind: 'limits' }>): string {
+function limitsText({ board }: FactsContext, { budget, bricks, sockets }: Extract<Change, { kind: 'limits' }>): string {
   const texts = [
     ...(budget === null
       ? []
@@ -102,7 +102,7 @@ function outputText({ banks }: Supply): string {
   return `an isolated output of ${voltsText(setting.millivolts)} ${bank.power} with ${decimalOfThousandths(setting.rating)} mA or more${polarity}, plug ${safeText(bank.plug)}`;
 }
 
-function eitherText(told: Told, pedals: readonly PedalId[]): string {
+function eitherText(told: FactsContext, pedals: readonly PedalId[]): string {
   if (pedals.length === 1) return namesText(told, pedals);
   return `one of ${namesText(told, pedals)}`;
 }

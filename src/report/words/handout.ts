@@ -16,7 +16,7 @@ import { replugSteps } from './replug-steps.js';
 import { rewireEvidence, rewireHeadline } from './rewire-headline.js';
 import { safeText } from './safe-text.js';
 import { speechOf, type Speech } from './speech.js';
-import { hookupSteps, type Step } from './steps.js';
+import { hookupSteps, type HookupStep } from './steps.js';
 import { unitUses } from './usage.js';
 
 /** What every report is made from. */
@@ -42,7 +42,7 @@ export type PlanHandout = {
   readonly changes: ReplugWords | null;
   readonly hookup: readonly UnitHookup[];
   readonly rows: readonly FeedRow[];
-  readonly steps: readonly Step[];
+  readonly steps: readonly HookupStep[];
   readonly grounds: readonly Remark[];
   readonly cautions: readonly Remark[];
   /** Why no plan is better; null where that is not proven. */

@@ -46,16 +46,16 @@ export function bankOf(supply: Supply, output: number): Bank {
 export const firstBankOf = (supply: Supply, feed: Feed): Bank => bankOf(supply, feed.outputs[0] ?? 0);
 
 /** One unit of a supply. */
-export type Unit = Pick<Place, 'supply' | 'unit'>;
+export type SupplyUnit = Pick<Place, 'supply' | 'unit'>;
 
 /** The units that are owned, in use or not. */
-export const ownedUnitsOf = ({ owned }: Board): readonly Unit[] =>
+export const ownedUnitsOf = ({ owned }: Board): readonly SupplyUnit[] =>
   [...owned.supplies].flatMap(([supply, units]) =>
     Array.from({ length: units }, (_, at) => ({ supply, unit: at + 1 })),
   );
 
 /** A supply's name, with the unit's number where it could be mixed up with another one of these units. */
-export function unitName(inventory: Inventory, units: readonly Unit[], { supply, unit }: Unit): string {
+export function unitName(inventory: Inventory, units: readonly SupplyUnit[], { supply, unit }: SupplyUnit): string {
   const several = units.some((other) => other.supply === supply && other.unit !== unit);
   return `${inventory.supplyName(supply)}${several || unit > 1 ? `, unit ${unit},` : ''}`;
 }

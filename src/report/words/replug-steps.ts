@@ -8,7 +8,7 @@ import { meterCheck } from './meter-check.js';
 import type { Speech } from './speech.js';
 import { stepGroups, type StepGroup, type StepOf } from './step-groups.js';
 import { laidLead, pullText, switchText, unitsText } from './step-words.js';
-import { plainStep, stopText, tailsText, watchText, type CheckRow, type Step } from './steps.js';
+import { plainStep, stopText, tailsText, watchText, type CheckRow, type HookupStep } from './steps.js';
 
 /** What re-plugging speaks of, and the numbers of its leads. */
 type Replugging = {
@@ -27,7 +27,7 @@ export function replugSteps(
   wiring: JudgedPlan,
   changes: Changes,
   hookup: readonly UnitHookup[],
-): readonly Step[] {
+): readonly HookupStep[] {
   const leads = hookup.flatMap((unit) => unit.leads);
   const ends = leads.flatMap(({ number, ends: all }) =>
     all.map(({ mark, feed }) => [feed.pedal, { mark, number }] as const),
@@ -56,7 +56,7 @@ function groupStep(
   of: Replugging,
   group: StepGroup,
   place: { readonly isFirst: boolean; readonly isLast: boolean },
-): Step {
+): HookupStep {
   const [first] = group;
   const { speech, feeds } = of;
   switch (first.kind) {
@@ -92,9 +92,10 @@ function groupStep(
   }
 }
 
-const onStep = (of: Replugging, group: StepGroup): Step => plainStep('Switch on', `${onText(of, group)} ${watchText}`);
+const onStep = (of: Replugging, group: StepGroup): HookupStep =>
+  plainStep('Switch on', `${onText(of, group)} ${watchText}`);
 
-const measureStep = (of: Replugging, group: StepGroup): Step => ({
+const measureStep = (of: Replugging, group: StepGroup): HookupStep => ({
   ...plainStep('Measure every new plug', `${onText(of, group)} ${stopText}`),
   checks: group.filter((step) => step.kind === 'measure').map((step) => checkRow(of, step)),
 });

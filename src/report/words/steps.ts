@@ -9,7 +9,7 @@ import { switchedOutputs, switchPosition } from './usage.js';
 import { listText, outputsText, polarityText, voltsText } from './words.js';
 
 /** One step of hooking up. */
-export type Step = {
+export type HookupStep = {
   readonly title: string;
   readonly text: string;
   /** What to do one by one; may be empty. */
@@ -30,7 +30,11 @@ export const stopText =
 export const watchText = 'If anything stays dark, hums, gets hot or smells, pull that supply at once.';
 
 /** From everything unplugged to everything powered, so that no pedal meets a plug that was not measured. */
-export function hookupSteps(speech: Speech, hookup: readonly UnitHookup[], rows: readonly FeedRow[]): readonly Step[] {
+export function hookupSteps(
+  speech: Speech,
+  hookup: readonly UnitHookup[],
+  rows: readonly FeedRow[],
+): readonly HookupStep[] {
   const switches = hookup.flatMap((unit) => switchTexts(speech, unit));
   const checks = rows.map(({ mark, pedal, feed }) => ({ mark, pedal, ...meterCheck(speech.inventory, feed) }));
   const leads = hookup.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
@@ -53,7 +57,7 @@ export function hookupSteps(speech: Speech, hookup: readonly UnitHookup[], rows:
 }
 
 /** A step with nothing to measure. */
-export const plainStep = (title: string, text: string, items: readonly string[] = []): Step => ({
+export const plainStep = (title: string, text: string, items: readonly string[] = []): HookupStep => ({
   title,
   text,
   items,

@@ -7,7 +7,7 @@ import type { CoverColumn } from '../../../solver/cover/program.js';
 import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
 import { foldedValue, foldsOf, type Fold, type Measures, type Settled } from '../../../src/formulation/fold.js';
 import type { Features } from '../../../src/formulation/loadout-features.js';
-import type { Group } from '../../../src/formulation/loadout-groups.js';
+import type { UnitGroup } from '../../../src/formulation/loadout-groups.js';
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
 import { loadoutProgram } from '../../../src/formulation/loadout-program.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
@@ -158,7 +158,7 @@ describe('the price of a column', () => {
         const scale = 2 ** next(6);
         const tags = tagsFrom(next, scale, features, steps);
         const floor = next(1) * Math.round((next(100) * Math.max(scale, ...tags)) / 100);
-        const worthOf = (taken: Taken, { price }: Group): number => {
+        const worthOf = (taken: Taken, { price }: UnitGroup): number => {
           const cost = foldedValue(steps.fold, measuresOf(taken, price, question));
           return worth(amountsOf(taken, price, features, steps), cost, tags, scale);
         };

@@ -11,7 +11,7 @@ import type { Feed } from '../../../src/domain/plan.js';
 import { supplyId } from '../../../src/domain/quantities.js';
 import { foldsOf } from '../../../src/formulation/fold.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
-import type { Effort, Outcome, Progress } from '../../../src/formulation/optimiser.js';
+import type { Effort, SearchOutcome, Progress } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import {
   bankOf,
@@ -48,7 +48,7 @@ function asked(board: Board, catalogue: Catalogue, terms: Terms = {}): Asked {
 
 const none = { trusted: unasked, second: null };
 
-const search = ({ question }: Asked, effort: Partial<Effort> = {}): Promise<Outcome> =>
+const search = ({ question }: Asked, effort: Partial<Effort> = {}): Promise<SearchOutcome> =>
   loadoutSearch(question, { engines: none, remainingMs: () => Infinity, ...effort });
 
 /** What feeds come to, tier by tier; the audit must find nothing wrong with them. */

@@ -4,7 +4,7 @@ import type { Engine } from '../../../solver/engines/engine.js';
 import type { Engines } from '../../../solver/engines/engines.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import { optimise } from '../../../src/formulation/optimise.js';
-import type { Effort, Outcome, Progress } from '../../../src/formulation/optimiser.js';
+import type { Effort, SearchOutcome, Progress } from '../../../src/formulation/optimiser.js';
 import {
   bankOf,
   boardOf,
@@ -56,7 +56,7 @@ const broken = ({ name, close }: Engine): Engine => ({
 
 const noHurry = { remainingMs: () => Infinity };
 
-const run = (asked: Asked, effort: Partial<Effort> & Pick<Effort, 'engines'>): Promise<Outcome> =>
+const run = (asked: Asked, effort: Partial<Effort> & Pick<Effort, 'engines'>): Promise<SearchOutcome> =>
   optimise(questionFor(asked), { ...noHurry, ...effort });
 
 const nine = [settingOf(9, 100)];

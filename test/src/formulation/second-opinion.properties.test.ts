@@ -5,7 +5,7 @@ import { choosingAims } from '../../../src/domain/aim.js';
 import type { Supply, Total } from '../../../src/domain/supply.js';
 import { compactSearch } from '../../../src/formulation/compact-search.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
-import type { Effort, Outcome } from '../../../src/formulation/optimiser.js';
+import type { Effort, SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
 import { relaxations, restrictions, type Change } from '../../support/changes.js';
 import { sharedEngines } from '../../support/choosing.js';
@@ -25,7 +25,7 @@ const askedAbout = (cases: fc.Arbitrary<Case>): fc.Arbitrary<Asked> =>
   fc.record({ of: cases, aim: fc.constantFrom(...choosingAims), partial: fc.boolean() });
 
 /** Asks both searches and holds their answers against each other; tells what the loadouts say. */
-async function compared(asked: Asked, seen: Tally, seconds: number): Promise<Outcome> {
+async function compared(asked: Asked, seen: Tally, seconds: number): Promise<SearchOutcome> {
   const question = questionFor(asked);
   const effort = patience(seconds);
   const [loadouts, compact] = await Promise.all([loadoutSearch(question, effort), compactSearch(question, effort)]);
@@ -74,7 +74,7 @@ const changes: readonly Change[] = [
 const enough = 4;
 
 /** The changes, of those not yet seen often, that make another answer: what they take away matters to this board. */
-async function biting(asked: Asked, before: Outcome, seen: Tally): Promise<readonly string[]> {
+async function biting(asked: Asked, before: SearchOutcome, seen: Tally): Promise<readonly string[]> {
   const found: string[] = [];
   for (const { name, changed } of changes) {
     if (seen.of(name) >= enough) continue;
@@ -86,7 +86,7 @@ async function biting(asked: Asked, before: Outcome, seen: Tally): Promise<reado
   return found;
 }
 
-const figuresIn = (outcome: Outcome): string =>
+const figuresIn = (outcome: SearchOutcome): string =>
   outcome.kind === 'proven' ? [...outcome.values.values()].join() : outcome.kind;
 
 describe('loadouts and the compact program agree in every tier', () => {

@@ -6,7 +6,7 @@ import { audit } from '../../../src/audit/audit.js';
 import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { tiersOf, tierValue, type ChoosingAim, type Tier } from '../../../src/domain/aim.js';
 import type { Feed, Wiring } from '../../../src/domain/plan.js';
-import type { Outcome } from '../../../src/formulation/optimiser.js';
+import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import type { Case } from '../../support/arbitraries.js';
 
@@ -22,7 +22,7 @@ export const questionFor = (asked: Asked): Question =>
 export type Extent = 'plan' | 'impossible' | 'loadouts stopped' | 'compact stopped' | 'both stopped';
 
 /** Fails the test where the two contradict each other, or the audit, in any tier. */
-export function expectAgreement(loadouts: Outcome, compact: Outcome, asked: Asked): Extent {
+export function expectAgreement(loadouts: SearchOutcome, compact: SearchOutcome, asked: Asked): Extent {
   const [one, two] = [provenFigures(loadouts, asked), provenFigures(compact, asked)];
   if (loadouts.kind === 'stopped') {
     if (compact.kind === 'stopped') return 'both stopped';
@@ -49,7 +49,7 @@ function auditedFigures(feeds: readonly Feed[], asked: Asked): readonly number[]
 }
 
 /** What a proven plan comes to tier by tier; null where there is none. It must be what the search says of it. */
-function provenFigures(outcome: Outcome, asked: Asked): readonly number[] | null {
+function provenFigures(outcome: SearchOutcome, asked: Asked): readonly number[] | null {
   if (outcome.kind !== 'proven') return null;
   const figures = auditedFigures(outcome.feeds, asked);
   expect([...outcome.values]).toEqual(tiersFor(asked).map((tier, index) => [tier, figures[index]]));
@@ -57,14 +57,14 @@ function provenFigures(outcome: Outcome, asked: Asked): readonly number[] | null
 }
 
 /** Holds an outcome against the figures of the best plan, tier by tier; null where there is none. */
-export function expectTrue(outcome: Outcome, truth: readonly number[] | null, asked: Asked): void {
+export function expectTrue(outcome: SearchOutcome, truth: readonly number[] | null, asked: Asked): void {
   if (outcome.kind === 'stopped') expectNothingWrong(outcome, truth, asked);
   else expect(provenFigures(outcome, asked)).toEqual(truth);
 }
 
 /** A search that was stopped may have little to say; `truth` is null where there is no plan. */
 function expectNothingWrong(
-  { settled, open, candidates }: Extract<Outcome, { kind: 'stopped' }>,
+  { settled, open, candidates }: Extract<SearchOutcome, { kind: 'stopped' }>,
   truth: readonly number[] | null,
   asked: Asked,
 ): void {

@@ -9,7 +9,7 @@ import { coarse } from '../../../src/formulation/detail.js';
 import type { Model } from '../../../src/formulation/model.js';
 import { Sum } from '../../../src/formulation/program-builder.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
-import { stepsOf, tierValues, type Step } from '../../../src/formulation/tiers.js';
+import { stepsOf, tierValues, type CompactStep } from '../../../src/formulation/tiers.js';
 import { boardOf, catalogueOf, euros, pedalOf, policyOf } from '../../support/builders.js';
 
 /** A question about so many pedals, with a noise price of 20 euros. */
@@ -39,7 +39,7 @@ function modelOf(of: Question, price: number): Model {
 }
 
 /** What a point is worth in a step. */
-const valueOf = ({ objective }: Step, point: readonly number[]): number =>
+const valueOf = ({ objective }: CompactStep, point: readonly number[]): number =>
   objective.terms.reduce((sum, { column, coefficient }) => sum + coefficient * (point[column] ?? 0), 0);
 
 const points = (pedals: number): fc.Arbitrary<readonly number[]> => {

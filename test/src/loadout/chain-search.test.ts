@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { byDensity, type Candidate, type LeadCosts } from '../../../src/loadout/chain-pattern.js';
+import { byDensity, type ChainCandidate, type LeadCosts } from '../../../src/loadout/chain-pattern.js';
 import { bestChains, type ChainQuestion } from '../../../src/loadout/chain-search.js';
 import type { ChainOption, PlaceOption } from '../../../src/loadout/frame.js';
 
@@ -34,7 +34,7 @@ function questionOf({
   capacities = [],
 }: Given): ChainQuestion {
   const candidates = drafts.map(
-    ({ value, load, excess = 0, count = 1, sole = false, weights = [] }, pedal): Candidate => {
+    ({ value, load, excess = 0, count = 1, sole = false, weights = [] }, pedal): ChainCandidate => {
       const place = { pedal, route: [], ...perPedalTier(() => false), load: 0n, surge: 0n, weights: [] };
       const option: PlaceOption = {
         place,

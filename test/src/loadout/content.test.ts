@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { allAtTheirBest, chainItem, jobOf, Room, type Item } from '../../../src/loadout/content.js';
+import { allAtTheirBest, chainItem, jobOf, FrameRoom, type ContentItem } from '../../../src/loadout/content.js';
 import { framesOf } from '../../../src/loadout/frame.js';
 import type { Tags } from '../../../src/loadout/tags.js';
 import { benchOf, usesOf } from '../../support/bench.js';
@@ -44,7 +44,7 @@ function job(
 }
 
 const idOf = (pedal: number | undefined): string => bench.classes[pedal ?? -1]?.like.id ?? '';
-const soloOf = (items: readonly Item[], id: string, banksTaken: readonly number[]): Item => {
+const soloOf = (items: readonly ContentItem[], id: string, banksTaken: readonly number[]): ContentItem => {
   const item = items.find((each) => idOf(each.pedals[0]) === id && String(each.banks) === String(banksTaken));
   if (item === undefined) throw new RangeError(`${id} does not hang there`);
   return item;
@@ -117,8 +117,8 @@ describe('the room on a unit', () => {
   if (a === undefined || b === undefined || jack === undefined) throw new RangeError('there is none');
 
   /** Whether an item fits when the others have been taken. */
-  function fitsAfter(item: Item, ...others: readonly Item[]): boolean {
-    const room = new Room(given);
+  function fitsAfter(item: ContentItem, ...others: readonly ContentItem[]): boolean {
+    const room = new FrameRoom(given);
     for (const other of others) {
       expect(room.fits(other)).toBe(true);
       room.take(other);

@@ -1,7 +1,7 @@
 /** Everything that can hang on one unit of a frame, by trying all of it, for about six pedals. */
 import { pedalTiers } from '../../../src/domain/pedal-tier.js';
 import type { Span } from '../../../src/loadout/rents.js';
-import type { ChainOption, Frame, PlaceOption, SoloOption } from '../../../src/loadout/frame.js';
+import type { ChainOption, UnitFrame, PlaceOption, SoloOption } from '../../../src/loadout/frame.js';
 import type { Tags } from '../../../src/loadout/tags.js';
 
 /** One content: what it is worth, how many pedals and chains it has. */
@@ -13,7 +13,7 @@ const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least:
  * The most that a content within the span is worth, nothing at all included; −Infinity where there is none. A pedal by
  * itself is worth something, and so is one on every output's sort of chain: others are not worth hanging.
  */
-export function mostWorth(frame: Frame, tags: Tags, counts: readonly number[], span: Span = anyNumber): number {
+export function mostWorth(frame: UnitFrame, tags: Tags, counts: readonly number[], span: Span = anyNumber): number {
   let most = -Infinity;
   for (const { value, pedals, chains } of everyContent(frame, tags, counts)) {
     const within =
@@ -29,14 +29,14 @@ export function mostWorth(frame: Frame, tags: Tags, counts: readonly number[], s
 /** What is left of a unit. */
 type Left = { readonly outputs: readonly number[]; readonly capacities: readonly number[]; readonly filled: Filled };
 
-function* everyContent(frame: Frame, tags: Tags, counts: readonly number[]): Generator<Filled> {
+function* everyContent(frame: UnitFrame, tags: Tags, counts: readonly number[]): Generator<Filled> {
   const pedals = counts.flatMap((count, pedal) => new Array<number>(count).fill(pedal));
   const nothing = { value: 0, pedals: 0, chains: 0 };
   yield* extended(pedals, { outputs: frame.outputs, capacities: frame.capacities, filled: nothing }, frame, tags);
 }
 
 /** The first pedal stays out, hangs alone, or begins a chain with some of the others. */
-function* extended(waiting: readonly number[], left: Left, frame: Frame, tags: Tags): Generator<Filled> {
+function* extended(waiting: readonly number[], left: Left, frame: UnitFrame, tags: Tags): Generator<Filled> {
   const [pedal, ...rest] = waiting;
   if (pedal === undefined) {
     yield left.filled;

@@ -4,7 +4,7 @@ import type { Policy } from '../../../src/domain/board.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Supply } from '../../../src/domain/supply.js';
-import { framesOf, type Frame } from '../../../src/loadout/frame.js';
+import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import {
   bankOf,
@@ -38,7 +38,7 @@ function setUp(supply: Supply, { pedals = two, parts = [], policy = {} }: Given 
   const frames = framesOf(usesOf(supply, bench), bench);
   const idsOf = (options: readonly { readonly pedal: number }[]): readonly string[] =>
     options.map(({ pedal }) => bench.classes[pedal]?.like.id ?? '').sort();
-  const shown = frames.map(({ mode, solos, chains }: Frame) => ({
+  const shown = frames.map(({ mode, solos, chains }: UnitFrame) => ({
     mode: mode === null ? null : `${mode.ground} ${mode.noise}`,
     solos: idsOf(solos),
     chains: chains.map(({ places }) => idsOf(places)),

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { jobOf, type Content } from '../../../src/loadout/content.js';
-import { framesOf, type Frame } from '../../../src/loadout/frame.js';
+import { jobOf, type LoadoutContent } from '../../../src/loadout/content.js';
+import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
 import { fillWithChains } from '../../../src/loadout/mixed-fill.js';
 import type { PatternStore } from '../../../src/loadout/rents.js';
 import type { Tags } from '../../../src/loadout/tags.js';
@@ -13,7 +13,7 @@ import { holds, leadCost, mostWorth, worthOf } from './every-content.js';
 import { smallUnits } from './small-units.js';
 
 /** Outputs, pedals and totals suffice, and every chain may hang on its output: else the test fails. */
-function expectHangs(contents: readonly Content[], frame: Frame, counts: readonly number[]): void {
+function expectHangs(contents: readonly LoadoutContent[], frame: UnitFrame, counts: readonly number[]): void {
   const outputs = [...frame.outputs];
   const pedals = [...counts];
   const rooms = [...frame.capacities];
@@ -35,17 +35,23 @@ function expectHangs(contents: readonly Content[], frame: Frame, counts: readonl
   expect(Math.min(...outputs, ...pedals, ...rooms, Infinity)).toBeGreaterThanOrEqual(0);
 }
 
-const worthOfAll = (contents: readonly Content[], tags: Tags): number =>
+const worthOfAll = (contents: readonly LoadoutContent[], tags: Tags): number =>
   contents.reduce((sum, content) => {
     if (content.kind === 'solo') return sum + worthOf(content.option, tags);
     const { chain, places } = content.pattern;
     return sum + places.reduce((rest, place) => rest + worthOf(place, tags), -leadCost(chain, places.length, tags));
   }, 0);
 
-type Climbed = { readonly most: number; readonly exact: boolean; readonly contents: readonly Content[] };
+type Climbed = { readonly most: number; readonly exact: boolean; readonly contents: readonly LoadoutContent[] };
 
 /** Raises the floor until nothing is worth more; every bound on the way holds. */
-function climb(frame: Frame, tags: Tags, counts: readonly number[], store: PatternStore, truth = -Infinity): Climbed {
+function climb(
+  frame: UnitFrame,
+  tags: Tags,
+  counts: readonly number[],
+  store: PatternStore,
+  truth = -Infinity,
+): Climbed {
   const job = jobOf(frame, tags, counts);
   let climbed: Climbed = { most: 0, exact: true, contents: [] };
   for (;;) {

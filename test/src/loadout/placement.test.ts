@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Supply, Total } from '../../../src/domain/supply.js';
 import type { GroundMode } from '../../../src/loadout/ground-mode.js';
-import { placeItems, type Item } from '../../../src/loadout/placement.js';
+import { placeItems, type PlacedItem } from '../../../src/loadout/placement.js';
 import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import { bankOf, currentTotal, settingOf, supplyOf } from '../../support/builders.js';
 
@@ -32,7 +32,10 @@ const settings = [settingOf(9, 100), settingOf(12, 100)];
 const each = bankOf(2, settings);
 const together = bankOf(3, settings, { switching: 'together' });
 
-const item = (outputs: readonly (readonly [bank: number, setting: number])[], more: Partial<Item> = {}): Item => ({
+const item = (
+  outputs: readonly (readonly [bank: number, setting: number])[],
+  more: Partial<PlacedItem> = {},
+): PlacedItem => ({
   outputs: outputs.map(([bank, setting]) => ({ bank, setting })),
   mode: null,
   weights: [],
@@ -75,7 +78,7 @@ describe('placing items on units', () => {
 
   it('keeps every total, equal being enough', () => {
     const uses = usesWith(supplyOf('supply', 10, [bankOf(9, settings)]), [10n]);
-    const heavy = (weight: bigint): Item => item([[0, 0]], { weights: [weight] });
+    const heavy = (weight: bigint): PlacedItem => item([[0, 0]], { weights: [weight] });
     expect(placeItems(uses, [null], [heavy(4n), heavy(6n)])).not.toBeNull();
     expect(placeItems(uses, [null], [heavy(5n), heavy(6n)])).toBeNull();
     // 6 + 4 and 5 + 5; putting the two largest together would not do.
@@ -102,7 +105,7 @@ describe('placing items on units', () => {
 });
 
 /** Whether these items may share one unit, counted anew from nothing. */
-function mayShare(items: readonly Item[], { supply, limits }: SupplyUses, mode: GroundMode | null): boolean {
+function mayShare(items: readonly PlacedItem[], { supply, limits }: SupplyUses, mode: GroundMode | null): boolean {
   const outputs = items.flatMap((each) => each.outputs);
   return (
     supply.banks.every((bank, index) => {
@@ -119,8 +122,8 @@ function mayShare(items: readonly Item[], { supply, limits }: SupplyUses, mode: 
 }
 
 /** Tries every unit for every item. */
-function canPlace(items: readonly Item[], modes: readonly (GroundMode | null)[], uses: SupplyUses): boolean {
-  const tryFrom = (rest: readonly Item[], units: readonly (readonly Item[])[]): boolean => {
+function canPlace(items: readonly PlacedItem[], modes: readonly (GroundMode | null)[], uses: SupplyUses): boolean {
+  const tryFrom = (rest: readonly PlacedItem[], units: readonly (readonly PlacedItem[])[]): boolean => {
     const [first, ...others] = rest;
     if (first === undefined) return units.every((unit, index) => mayShare(unit, uses, modes[index] ?? null));
     return units.some((unit, index) => tryFrom(others, units.with(index, [...unit, first])));
@@ -144,7 +147,7 @@ const alikeIfTogether = (pair: Outputs, banks: readonly { readonly switching: st
 type Tiny = {
   readonly uses: SupplyUses;
   readonly modes: readonly (GroundMode | null)[];
-  readonly items: readonly Item[];
+  readonly items: readonly PlacedItem[];
 };
 
 const outputs = fc.oneof(

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { jobOf } from '../../../src/loadout/content.js';
-import type { Frame, PlaceOption } from '../../../src/loadout/frame.js';
+import type { UnitFrame, PlaceOption } from '../../../src/loadout/frame.js';
 import {
   netOf,
   paid,
@@ -62,7 +62,7 @@ describe('prices of totals', () => {
 });
 
 /** Whether nothing that takes outputs earns more than the outputs' rents when pedals and totals are paid. */
-function expectNoProfit(frame: Frame, tags: Tags, counts: readonly number[], rents: Rents): void {
+function expectNoProfit(frame: UnitFrame, tags: Tags, counts: readonly number[], rents: Rents): void {
   const rentOf = (banks: readonly number[]): number =>
     banks.reduce((sum, bank) => sum + (rents.outputs[bank] ?? NaN), 0);
   const there = ({ pedal }: { readonly pedal: number }): boolean => (counts[pedal] ?? 0) > 0;

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { framesOf, type Frame } from '../../../src/loadout/frame.js';
+import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
 import type { Tags } from '../../../src/loadout/tags.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import {
@@ -21,7 +21,11 @@ import {
 } from '../../support/builders.js';
 
 /** All frames of one supply, how many pedals there are of each class, and tags. */
-export type SmallUnit = { readonly frames: readonly Frame[]; readonly tags: Tags; readonly counts: readonly number[] };
+export type SmallUnit = {
+  readonly frames: readonly UnitFrame[];
+  readonly tags: Tags;
+  readonly counts: readonly number[];
+};
 
 const pedalDrafts = fc.record({
   draw: fc.constantFrom(20, 25, 30, 30, 45, 60),

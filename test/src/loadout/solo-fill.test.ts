@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { framesOf, type Frame, type SoloOption } from '../../../src/loadout/frame.js';
+import { framesOf, type UnitFrame, type SoloOption } from '../../../src/loadout/frame.js';
 import { fillWithSolos } from '../../../src/loadout/solo-fill.js';
 import type { Tags } from '../../../src/loadout/tags.js';
 import { benchOf, usesOf } from '../../support/bench.js';
@@ -150,7 +150,7 @@ describe('a unit filled with pedals by themselves', () => {
 });
 
 /** No more outputs, pedals and totals than there are. */
-function expectHangs(frame: Frame, contents: readonly SoloOption[], counts: readonly number[]): void {
+function expectHangs(frame: UnitFrame, contents: readonly SoloOption[], counts: readonly number[]): void {
   const used = <Key>(keys: readonly Key[], key: Key): number => keys.filter((each) => each === key).length;
   const banks = contents.flatMap((option) => option.banks);
   const pedals = contents.map(({ pedal }) => pedal);

@@ -5,7 +5,7 @@ import { choosingAims, choosingTiersOf, type ChoosingAim } from '../../../src/do
 import type { ProofBranch, ProofTags, ProofTier } from '../../../src/domain/proof.js';
 import type { PartId, PedalId } from '../../../src/domain/quantities.js';
 import { toldApart } from '../../../src/proof/apart.js';
-import { groundOf, type Claim } from '../../../src/proof/claim.js';
+import { groundOf, type StepClaim } from '../../../src/proof/claim.js';
 import { conditionsOf, type Condition } from '../../../src/proof/conditions.js';
 import { measureOf, numberOf } from '../../../src/proof/measure.js';
 import { nodeBound } from '../../../src/proof/node-bound.js';
@@ -75,7 +75,7 @@ describe('the bound of a case', () => {
           measure: measureOf(earlierTiers, board.policy),
           value: numberOf(earlierTiers, plan.score, board.policy) + BigInt(drawn.earlier.more),
         };
-        const claim: Claim = {
+        const claim: StepClaim = {
           ...ground,
           scale: BigInt(drawn.scale),
           value: number + BigInt(drawn.above),
@@ -124,7 +124,10 @@ const tiersFrom = ({ aim, weights }: { readonly aim: ChoosingAim; readonly weigh
     weight: weights[index] ?? 0,
   }));
 
-function branchFrom({ count, supply, source, slot, of, most }: Draws['branches'][number], claim: Claim): ProofBranch {
+function branchFrom(
+  { count, supply, source, slot, of, most }: Draws['branches'][number],
+  claim: StepClaim,
+): ProofBranch {
   const { groups, kinds } = claim.stock;
   const ids = [...claim.stock.supplies];
   const named: readonly (PedalId | PartId)[] =
@@ -160,7 +163,7 @@ function pushedTags(
 function tagsFrom(
   { pedals, plain, leads, limits, earlier, branches }: Draws,
   path: readonly Condition[],
-  claim: Claim,
+  claim: StepClaim,
   scaled: number,
 ): ProofTags {
   const { board, stock } = claim;

@@ -1,6 +1,6 @@
 import type { ChoosingAim } from '../../../domain/aim.js';
 import type { Catalogue } from '../../../domain/board.js';
-import type { Bought } from '../../../planning/compare/compare.js';
+import type { BoughtUnits } from '../../../planning/compare/compare.js';
 import { resolvePurchases } from '../../../planning/compare/asked-supplies.js';
 import type { AskedSupply } from '../../../planning/compare/read-purchase.js';
 import { comparisonReports } from '../../../report/comparison-formats.js';
@@ -49,7 +49,7 @@ export async function runCompare(boardPath: string, cataloguePath: string, flags
 }
 
 /** The purchases that were asked for, as the catalogue has them. */
-export function askedPurchases(option: CompareFlags['option'], catalogue: Catalogue): Asked<readonly Bought[]> {
+export function askedPurchases(option: CompareFlags['option'], catalogue: Catalogue): Asked<readonly BoughtUnits[]> {
   const resolved = resolvePurchases(option, catalogue);
   return resolved.kind === 'unknown'
     ? refused('--option', resolved.faults)

@@ -1,7 +1,7 @@
 import type { Argument, Command, Option } from 'commander';
 
 import type { KnownIds } from '../../../reading/known-ids.js';
-import type { Typed } from './words.js';
+import type { TypedWords } from './words.js';
 
 /** A word that may stand where the cursor is. */
 export type Candidate = { readonly word: string; readonly help: string };
@@ -22,7 +22,7 @@ const idKinds: Readonly<Record<string, keyof KnownIds>> = {
 };
 
 /** What can be typed at the cursor. All that is known comes from the commands themselves, and from the files they name. */
-export async function complete(root: Command, { words, at }: Typed, idsIn: IdsIn): Promise<Completion> {
+export async function complete(root: Command, { words, at }: TypedWords, idsIn: IdsIn): Promise<Completion> {
   const current = words[at] ?? '';
   if (at === 0) return startingWith(current, [...commandWords(root), ...optionWords(root, current)]);
   const command = commandsOf(root).find((one) => one.name() === words[0]);

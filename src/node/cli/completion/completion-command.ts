@@ -6,7 +6,7 @@ import { namedFile } from '../../disk/file-text.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { complete, type Candidate, type IdsIn } from './complete.js';
 import { completionScripts, type Shell } from './scripts.js';
-import { typedIn, type Typed } from './words.js';
+import { typedIn, type TypedWords } from './words.js';
 
 /** What the scripts give: a line with the place of the cursor, or the number of the word that it is in. */
 export type CompletionFlags = { readonly line?: string; readonly point?: number; readonly at?: number };
@@ -18,7 +18,7 @@ export async function runCompletion(
   words: readonly string[],
   { line, point, at }: CompletionFlags,
 ): Promise<ExitCode> {
-  const typed: Typed | null =
+  const typed: TypedWords | null =
     line !== undefined ? typedIn(line, point ?? line.length) : at === undefined ? null : { words, at };
   process.stdout.write(typed === null ? completionScripts[shell] : await answerTo(root, shell, typed));
   return exitCodes.plan;
@@ -27,7 +27,7 @@ export async function runCompletion(
 const idsInFiles: IdsIn = async (paths) => knownIds(await Promise.all(paths.map((path) => namedFile(path))));
 
 /** The first line says whether words follow or the shell is to complete the names of files. */
-async function answerTo(root: Command, shell: Shell, typed: Typed): Promise<string> {
+async function answerTo(root: Command, shell: Shell, typed: TypedWords): Promise<string> {
   const completion = await complete(root, typed, idsInFiles);
   if (completion.kind === 'files') return 'files\n';
   const current = typed.words[typed.at] ?? '';

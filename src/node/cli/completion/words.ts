@@ -1,5 +1,5 @@
 /** What has been typed behind the program's name, word by word. */
-export type Typed = {
+export type TypedWords = {
   readonly words: readonly string[];
   /** Which word the cursor is in, from 0; the one behind the last when a new one begins there. */
   readonly at: number;
@@ -9,7 +9,7 @@ export type Typed = {
  * The words of a line as bash reads it: blanks separate, quotation marks and backslashes keep together. Of the word that the
  * cursor is in only what stands before the cursor counts.
  */
-export function typedIn(line: string, point: number): Typed {
+export function typedIn(line: string, point: number): TypedWords {
   const before = split(line.slice(0, point));
   const after = split(line.slice(point).replace(/^\S+/, ''));
   const [, ...words] = before.isOpen ? before.words : [...before.words, ''];

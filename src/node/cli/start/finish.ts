@@ -1,4 +1,4 @@
-import type { Source } from '../../../domain/finding.js';
+import type { InputKind } from '../../../domain/finding.js';
 import { withAdditions, type Addition } from '../../../reading/drafts/close-draft.js';
 import { entryLines, isWhole } from '../../../reading/drafts/entry.js';
 import { schemaFile } from '../../../reading/drafts/new-files.js';
@@ -11,13 +11,13 @@ import { besideOf, writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { tell } from '../printed/tell.js';
 import { Cancelled, type Asker } from './asker.js';
-import type { Told } from './tell.js';
+import type { Conversation } from './tell.js';
 
 /** Where the result goes: no path is standard output. */
-export type Target = { readonly path: string | undefined; readonly kind: Source };
+export type Target = { readonly path: string | undefined; readonly kind: InputKind };
 
 /** Writes what a conversation has brought. Nothing of it is lost: what cannot be written is printed. */
-export async function finish(asker: Asker, told: Told, { path, kind }: Target): Promise<ExitCode> {
+export async function finish(asker: Asker, told: Conversation, { path, kind }: Target): Promise<ExitCode> {
   const { additions, newFile, wasStopped } = told;
   if (additions.length === 0) {
     tell('Nothing was written.');
@@ -46,7 +46,7 @@ const endedLine = (line: string): string => `${line}\n`;
 
 async function writeTo(
   path: string,
-  kind: Source,
+  kind: InputKind,
   {
     text,
     isNew,
@@ -69,7 +69,7 @@ async function presentText(path: string | undefined): Promise<string | null> {
   return read?.kind === 'text' ? read.text : null;
 }
 
-async function putSchemaBeside(asker: Asker, path: string, kind: Source): Promise<boolean> {
+async function putSchemaBeside(asker: Asker, path: string, kind: InputKind): Promise<boolean> {
   const file = schemaFile(kind);
   asker.say(`With ${file} beside it, editors complete and check the file. boardfeed itself does not need it.`);
   try {
@@ -83,7 +83,7 @@ async function putSchemaBeside(asker: Asker, path: string, kind: Source): Promis
   return obstacle === null;
 }
 
-async function tellOutcome(path: string, kind: Source, additions: readonly Addition[]): Promise<void> {
+async function tellOutcome(path: string, kind: InputKind, additions: readonly Addition[]): Promise<void> {
   const whole = additions.filter(({ entry }) => isWhole(entry)).length;
   const open = additions.filter(({ entry }) => !isWhole(entry)).map(({ entry }) => entry.name);
   tell(`${path}: ${whole} added.`);

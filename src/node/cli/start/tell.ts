@@ -9,7 +9,7 @@ import type { Signs } from './label-help.js';
 import { newNotes, type Notes } from './notes.js';
 
 /** What a conversation has brought. */
-export type Told = {
+export type Conversation = {
   /** A new file without its entries; null where entries are added to one that is there, or nobody said what to call it. */
   readonly newFile: ((hasSchema: boolean) => string) | null;
   readonly additions: readonly Addition[];
@@ -17,7 +17,7 @@ export type Told = {
   readonly wasStopped: boolean;
 };
 
-export async function tellBoard(asker: Asker, signs: Signs, opened: OpenedDraft): Promise<Told> {
+export async function tellBoard(asker: Asker, signs: Signs, opened: OpenedDraft): Promise<Conversation> {
   const assume = opened?.data['assume'];
   const assumesGround = typeof assume === 'object' && assume !== null && 'ground' in assume;
   const known = opened === null ? null : { pedalIds: idsIn(opened.data, 'pedals'), assumesGround };
@@ -25,7 +25,7 @@ export async function tellBoard(asker: Asker, signs: Signs, opened: OpenedDraft)
   return told(notes, newBoard, await isStopped(talkAboutBoard(asker, signs, known, notes)));
 }
 
-export async function tellCatalogue(asker: Asker, signs: Signs, opened: OpenedDraft): Promise<Told> {
+export async function tellCatalogue(asker: Asker, signs: Signs, opened: OpenedDraft): Promise<Conversation> {
   const notes = newNotes<CatalogueHead>();
   return told(notes, newCatalogue, await isStopped(talkAboutCatalogue(asker, signs, knownCatalogue(opened), notes)));
 }
@@ -40,7 +40,11 @@ function knownCatalogue(opened: OpenedDraft) {
   };
 }
 
-function told<Head>(notes: Notes<Head>, write: (head: Head, hasSchema: boolean) => string, wasStopped: boolean): Told {
+function told<Head>(
+  notes: Notes<Head>,
+  write: (head: Head, hasSchema: boolean) => string,
+  wasStopped: boolean,
+): Conversation {
   const head = notes.head();
   return {
     newFile: head === null ? null : (hasSchema) => write(head, hasSchema),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
 import { supplyId } from '../../../../src/domain/quantities.js';
-import { compare, type Bought, type CompareOptions } from '../../../../src/planning/compare/compare.js';
+import { compare, type BoughtUnits, type CompareOptions } from '../../../../src/planning/compare/compare.js';
 import type { FailedOption, Option, PlannedOption } from '../../../../src/planning/compare/comparison.js';
 import {
   bankOf,
@@ -23,7 +23,7 @@ const engines = sharedEngines();
 const sideBySide = (board: Board, catalogue: Catalogue, options: CompareOptions = {}) =>
   compare(kitOf(board, catalogue), { engines, ...options });
 
-const buying = (units: Readonly<Record<string, number>>): Bought =>
+const buying = (units: Readonly<Record<string, number>>): BoughtUnits =>
   new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count]));
 
 const nine = (milliampsEach: number) => [settingOf(9, milliampsEach)];

@@ -5,12 +5,12 @@ import { supplyId } from '../../../../src/domain/quantities.js';
 import {
   bestPurchases,
   type BestWithin,
-  type Bought,
-  type Caps,
+  type BoughtUnits,
+  type PurchaseCaps,
 } from '../../../../src/planning/compare/purchase-tree.js';
 
 /** A plan that is nothing but what it buys and what it is worth. */
-type Plan = { readonly bought: Bought; readonly value: number };
+type Plan = { readonly bought: BoughtUnits; readonly value: number };
 
 const ids = ['adit', 'bole', 'culm', 'dell'].map(supplyId);
 
@@ -18,18 +18,19 @@ const plans: fc.Arbitrary<readonly Plan[]> = fc.array(
   fc.record({
     bought: fc
       .array(fc.integer({ min: 0, max: 2 }), { minLength: ids.length, maxLength: ids.length })
-      .map((units): Bought => new Map(ids.flatMap((id, at) => (units[at] === 0 ? [] : [[id, units[at] ?? 0]])))),
+      .map((units): BoughtUnits => new Map(ids.flatMap((id, at) => (units[at] === 0 ? [] : [[id, units[at] ?? 0]])))),
     value: fc.integer({ min: 0, max: 30 }),
   }),
   { maxLength: 40, size: 'max' },
 );
 
-const holds = (all: Bought, some: Bought): boolean => [...some].every(([id, units]) => (all.get(id) ?? 0) >= units);
+const holds = (all: BoughtUnits, some: BoughtUnits): boolean =>
+  [...some].every(([id, units]) => (all.get(id) ?? 0) >= units);
 
 /** A shop whose plans are all known; counts how often it is asked. */
 function shop(all: readonly Plan[], patience = Infinity) {
   let asked = 0;
-  const solve = (caps: Caps): Promise<BestWithin<Plan>> => {
+  const solve = (caps: PurchaseCaps): Promise<BestWithin<Plan>> => {
     asked += 1;
     if (asked > patience) return Promise.resolve({ kind: 'stopped' });
     const within = all.filter(({ bought }) => [...bought].every(([id, units]) => units <= (caps.get(id) ?? Infinity)));

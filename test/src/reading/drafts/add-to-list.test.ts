@@ -6,9 +6,9 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
 import { withEntries } from '../../../../src/reading/drafts/add-to-list.js';
-import type { Entry } from '../../../../src/reading/drafts/entry.js';
+import type { DraftEntry } from '../../../../src/reading/drafts/entry.js';
 
-const whole: Entry = {
+const whole: DraftEntry = {
   name: 'Echo',
   fields: [
     { key: 'name', value: 'Echo' },
@@ -16,7 +16,7 @@ const whole: Entry = {
   ],
   missing: [],
 };
-const partly: Entry = {
+const partly: DraftEntry = {
   name: 'Fuzz',
   fields: [
     { key: 'name', value: 'Fuzz' },
@@ -25,7 +25,7 @@ const partly: Entry = {
   missing: [{ key: 'volts', lookFor: 'the volts' }],
 };
 
-const extended = (text: string, ...entries: readonly Entry[]): string => {
+const extended = (text: string, ...entries: readonly DraftEntry[]): string => {
   const result = withEntries(text, 'pedals', entries);
   if (result.kind === 'closed') throw new Error('it is closed');
   return result.text;

@@ -2,10 +2,10 @@ import type { Policy } from '../../domain/board.js';
 import type { Pedal, Power } from '../../domain/pedal.js';
 import type { Factor, Millivolts } from '../../domain/quantities.js';
 import type { Bank, JoinMode, Setting } from '../../domain/supply.js';
-import type { Taken } from './totals.js';
+import type { ShapeTaken } from './totals.js';
 
 /** What an output, or two that are joined, is to the pedal on it. Loads are in microamps × the guess's denominator. */
-export type Source = {
+export type OutputOffer = {
   readonly power: Power;
   readonly volts: number;
   /** Volts without a load. */
@@ -14,12 +14,12 @@ export type Source = {
   readonly rating: number;
 };
 
-export function outputSource(bank: Bank, { millivolts, rating, openCircuit }: Setting): Source {
+export function offeredBy(bank: Bank, { millivolts, rating, openCircuit }: Setting): OutputOffer {
   return { power: bank.power, volts: millivolts, open: openCircuit ?? millivolts, rating };
 }
 
 /** In series the volts add and the weaker one limits; in parallel the milliamps add. */
-export function joinSource(mode: JoinMode, first: Source, second: Source): Source {
+export function offeredJoined(mode: JoinMode, first: OutputOffer, second: OutputOffer): OutputOffer {
   const { power } = first;
   if (mode === 'series')
     return {
@@ -37,7 +37,7 @@ export function joinSource(mode: JoinMode, first: Source, second: Source): Sourc
 }
 
 /** The rules `power` and `voltage`. */
-export function suits(source: Source, pedal: Pedal): boolean {
+export function suits(source: OutputOffer, pedal: Pedal): boolean {
   if (source.power !== pedal.power || !accepts(pedal, source.volts)) return false;
   if (accepts(pedal, source.open)) return true;
   return pedal.survives !== null && source.open <= pedal.survives;
@@ -50,7 +50,7 @@ function accepts({ accepts: accepted }: Pedal, volts: number): boolean {
 }
 
 /** The rules `current` and `startup` for a pedal alone. */
-export function carriesAlone(source: Source, pedal: Pedal, { guess, headroom }: Policy): boolean {
+export function carriesAlone(source: OutputOffer, pedal: Pedal, { guess, headroom }: Policy): boolean {
   const { load, surge } = takenAt(pedal, source.volts, guess);
   return load <= mostLoad(source.rating, headroom.alone, guess) && surge <= mostLoad(source.rating, unity, guess);
 }
@@ -62,7 +62,7 @@ export const unity: Factor = { numerator: 1, denominator: 1 };
  * What a pedal takes at volts that it accepts; at switch-on its startup as stated, or its load where that is more.
  * @throws RangeError when its figures leave these volts out, or at absurd ones.
  */
-export function takenAt({ draw, figure, startup, id }: Pedal, volts: number, guess: Factor): Taken {
+export function takenAt({ draw, figure, startup, id }: Pedal, volts: number, guess: Factor): ShapeTaken {
   const drawn = draw.kind === 'flat' ? draw.microamps : draw.microamps.get(volts as Millivolts);
   const load = (drawn ?? NaN) * (figure === 'guess' ? guess.numerator : guess.denominator);
   const surge = Math.max(load, (startup ?? 0) * guess.denominator);
