@@ -30,7 +30,14 @@ async function faultsOf(text: string): Promise<readonly string[]> {
 
 const { board, catalogue, wiring } = tideway;
 /** What a result says of a plan: all but the measures that only the audit knows. */
-const { outlets: _outlets, totals: _totals, grounds: _grounds, exposures: _exposures, ...said } = wiring;
+const {
+  sockets: _sockets,
+  outlets: _outlets,
+  totals: _totals,
+  grounds: _grounds,
+  exposures: _exposures,
+  ...said
+} = wiring;
 const json = answerJson(kitOf(board, catalogue), { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] });
 
 describe('a result file', () => {
