@@ -1,5 +1,5 @@
 import type { Policy } from './board.js';
-import { isPedalTier, type PedalTier } from './pedal-tier.js';
+import { isPedalTier, pedalTiers } from './pedal-tier.js';
 import type { Score } from './plan.js';
 
 /** What is best: an ordered list, of which a later entry only breaks ties of the earlier ones. */
@@ -8,13 +8,16 @@ export type ChoosingAim = (typeof choosingAims)[number];
 /** `moves` is the aim of re-plugging: it looks at how the board is plugged today. */
 export type Aim = ChoosingAim | 'moves';
 
+/** The things that an aim ranks and that need not know how the board is plugged today. */
+export const choosingTiers = ['unpowered', 'cost', 'money', 'exposed', 'bricks', 'parts', ...pedalTiers] as const;
+export type ChoosingTier = (typeof choosingTiers)[number];
+
 /**
- * The things that an aim ranks. `cost` is money plus the noise price of every exposed pedal, `newCost` money plus the noise
+ * All that an aim ranks. `cost` is money plus the noise price of every exposed pedal, `newCost` money plus the noise
  * price of every pedal that is exposed and is not today, both in minor units.
  */
-export type Tier = ChoosingTier | 'newCost' | 'moved';
-/** The tiers that need not know how the board is plugged today. */
-export type ChoosingTier = 'unpowered' | 'cost' | 'money' | 'exposed' | 'bricks' | 'parts' | PedalTier;
+export const tiers = [...choosingTiers, 'newCost', 'moved'] as const;
+export type Tier = (typeof tiers)[number];
 
 /** What a plan can be asked to have the least of: a tier, or mains sockets taken, which are limited and no aim ranks. */
 export type Criterion = Tier | 'sockets';

@@ -1,19 +1,8 @@
 import * as z from 'zod';
 
-import { choosingAims, type Tier } from '../domain/aim.js';
-import { pedalTiers } from '../domain/pedal-tier.js';
+import { choosingAims, choosingTiers } from '../domain/aim.js';
 import { proofFormat, type Proof, type ProofBranch, type ProofNode, type ProofStep } from '../domain/proof.js';
 import { partId, supplyId } from '../domain/quantities.js';
-
-const tierNames = [
-  'unpowered',
-  'cost',
-  'money',
-  'exposed',
-  'bricks',
-  'parts',
-  ...pedalTiers,
-] as const satisfies readonly Tier[];
 
 const id = z.string().min(1).max(200);
 const partIdField = id.transform(partId);
@@ -52,7 +41,7 @@ const apartSchema = z.strictObject({
 });
 
 const stepSchema = z.strictObject({
-  tiers: z.array(z.strictObject({ tier: z.enum(tierNames), unit: positive, weight: positive })).min(1),
+  tiers: z.array(z.strictObject({ tier: z.enum(choosingTiers), unit: positive, weight: positive })).min(1),
   value: nonnegative,
   scale: positive,
   apart: z.array(apartSchema).optional(),

@@ -1,4 +1,5 @@
 import type { ChoosingTier } from '../../domain/aim.js';
+import { pedalTiers } from '../../domain/pedal-tier.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { TradeOff, TradeOffPoint } from './comparison.js';
@@ -9,8 +10,8 @@ import type { Kit } from '../../domain/kit.js';
 type Against = TradeOff['against'];
 
 const cheapest: Readonly<Record<Against, readonly ChoosingTier[]>> = {
-  exposed: ['money', 'exposed', 'bricks', 'parts', 'offPreferred'],
-  bricks: ['money', 'bricks', 'exposed', 'parts', 'offPreferred'],
+  exposed: ['money', 'exposed', 'bricks', 'parts', ...pedalTiers],
+  bricks: ['money', 'bricks', 'exposed', 'parts', ...pedalTiers],
 };
 
 /** Nothing that feeds a pedal has less. */

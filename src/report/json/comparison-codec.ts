@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 
-import { choosingAims, isMoney, type ChoosingAim } from '../../domain/aim.js';
+import { choosingAims, isMoney, type ChoosingAim, tiers } from '../../domain/aim.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Score } from '../../domain/plan.js';
 import type {
@@ -13,7 +13,7 @@ import type {
   TradeOffPoint,
 } from '../../planning/compare/comparison.js';
 import { at, list, oneOf, orNull, record, word } from './codec.js';
-import { aboutStatus, planCodec, statuses, tiers } from './plan-codec.js';
+import { aboutStatus, planCodec, statuses } from './plan-codec.js';
 import { printed, printedObject } from './printed.js';
 import { failures, reasons } from './reason-codec.js';
 import { boardName, buy, currency, format, loadKeys, placeKeys, supplyPurchases } from './shared-codecs.js';

@@ -1,4 +1,4 @@
-import { choosingAims, isMoney } from '../../domain/aim.js';
+import { choosingAims, isMoney, tiers } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { PedalId } from '../../domain/quantities.js';
@@ -12,7 +12,6 @@ import type { Elsewhere, SeatExplanation, SeatVerdict } from '../../planning/exp
 import { argumentTexts } from '../words/explain-argument.js';
 import { way } from './change-codec.js';
 import { at, list, oneOf, orNull, record, word } from './codec.js';
-import { tiers } from './plan-codec.js';
 import { printed } from './printed.js';
 import { refusal } from './reason-codec.js';
 import { boardName, currency, feed, finding, format } from './shared-codecs.js';

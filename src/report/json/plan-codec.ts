@@ -1,7 +1,8 @@
-import { choosingAims, isMoney, type Tier } from '../../domain/aim.js';
+import { choosingAims, isMoney, tiers } from '../../domain/aim.js';
 import type { Board } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { perPedalTier } from '../../domain/pedal-tier.js';
 import type { Score, Wiring } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Answer, Gap } from '../../planning/answer.js';
@@ -18,18 +19,6 @@ import { amountOrCount, choice, count, money, pedals } from './values.js';
 export const statuses = ['proven', 'best found', 'impossible'] as const;
 export const aboutStatus =
   '`proven`: no plan is better. `best found`: the search stopped first. `impossible`: no plan exists.';
-
-export const tiers = [
-  'unpowered',
-  'cost',
-  'money',
-  'exposed',
-  'bricks',
-  'parts',
-  'offPreferred',
-  'newCost',
-  'moved',
-] as const satisfies readonly Tier[];
 
 const score = record<Score>()('What the plan comes to, by each measure.', {
   unpowered: at(count('Pedals without power.'), ({ unpowered }) => unpowered),
@@ -134,7 +123,7 @@ type Nothing = Wiring & { readonly exposures: readonly [] };
 /** What stands on the board while there is no plan: every pedal is without power. */
 function nothingPlugged(board: Board): Nothing {
   const unpowered = board.pedals.map(({ id }) => id);
-  const nothing = { money: minorUnits(0), exposed: 0, bricks: 0, parts: 0, offPreferred: 0, moved: null };
+  const nothing = { money: minorUnits(0), exposed: 0, bricks: 0, parts: 0, moved: null, ...perPedalTier(() => 0) };
   return {
     feeds: [],
     unpowered,

@@ -1,8 +1,7 @@
-import { choosingAims, isMoney } from '../../domain/aim.js';
+import { choosingAims, isMoney, tiers } from '../../domain/aim.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Verdict } from '../../planning/verify/verify.js';
 import { at, list, orNull, record } from './codec.js';
-import { tiers } from './plan-codec.js';
 import { printed } from './printed.js';
 import { boardName, format } from './shared-codecs.js';
 import { amountOrCount, choice, count, numbers } from './values.js';
