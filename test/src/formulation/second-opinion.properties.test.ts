@@ -98,7 +98,7 @@ describe('loadouts and the compact program agree in every tier', () => {
         seen.add(...(await biting(asked, outcome, seen)));
       }),
       // Always the same boards, since some rules seldom bite.
-      { numRuns: 400, seed: 3 },
+      { numRuns: 400, seed: 10 },
     );
     expect(seen.lacking(3, ...changes.map(({ name }) => name))).toEqual([]);
     expect(seen.lacking(50, ...everyOrder)).toEqual([]);
