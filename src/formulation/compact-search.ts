@@ -12,7 +12,8 @@ import type { Effort, Optimiser, SearchOutcome } from './optimiser.js';
 import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
 import { readPoint } from './read-point.js';
-import { stepsOf, tierValues, type CompactStep } from './tiers.js';
+import { stepsOf, type CompactStep } from './tiers.js';
+import { tierValues } from './digits.js';
 
 /**
  * Solves the compact program step by step in the order of the tiers. It begins as a relaxation; an optimum that can be

@@ -1,4 +1,4 @@
-import type { Settled } from './fold.js';
+import type { SettledStep } from './scalar-objective.js';
 import type { Question } from './question.js';
 
 /** The numbers of the features: pedal classes first, then lead kinds, then these. */
@@ -12,7 +12,7 @@ export type Features = {
   readonly count: number;
 };
 
-export function featuresOf({ bench }: Question, earlier: readonly Settled[]): Features {
+export function featuresOf({ bench }: Question, earlier: readonly SettledStep[]): Features {
   const leads = bench.classes.length;
   const unit = leads + bench.kinds.length;
   const [bricks, sockets, money, steps] = [unit + 1, unit + 2, unit + 3, unit + 4];

@@ -3,7 +3,7 @@ import { natureOf } from '../domain/source.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated } from '../loadout/supply-uses.js';
-import type { Measures } from './fold.js';
+import type { Measures } from './scalar-objective.js';
 
 /** What a loadout takes and what it adds to a plan, but for money. */
 export type LoadoutMeasures = {

@@ -1,9 +1,9 @@
 import type { CoverProgram } from '../../solver/cover/program.js';
 import { natureOf } from '../domain/source.js';
-import type { Carrier } from '../loadout/best-loadout.js';
+import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
-import type { Fold, Settled } from './fold.js';
+import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import { featuresOf, type Features } from './loadout-features.js';
 import { groupsOf, type UnitGroup, type Slots } from './loadout-groups.js';
 import { priced } from './loadout-pricing.js';
@@ -20,7 +20,7 @@ export type LoadoutProgram = {
 };
 
 /** What a unit costs with nothing on it. */
-function leastCost({ supply }: SupplyUses, price: number, { weights, moneyUnit }: Fold): number {
+function leastCost({ supply }: SupplyUses, price: number, { weights, moneyUnit }: ScalarObjective): number {
   const { bricks, sockets } = natureOf(supply.source);
   return weights.bricks * bricks + weights.sockets * sockets + weights.money * (price / moneyUnit);
 }
@@ -32,16 +32,16 @@ function leastCost({ supply }: SupplyUses, price: number, { weights, moneyUnit }
 export function loadoutProgram(
   question: Question,
   supplies: readonly SupplyUses[],
-  fold: Fold,
-  earlier: readonly Settled[],
-  carriers: (uses: SupplyUses) => Carrier,
+  objective: ScalarObjective,
+  earlier: readonly SettledStep[],
+  pricers: (uses: SupplyUses) => LoadoutPricer,
   slots: Slots = new Map(),
 ): LoadoutProgram {
   const { bench } = question;
   const features = featuresOf(question, earlier);
   const groups = supplies.flatMap((uses) => groupsOf(uses, slots, bench));
   const { rows, meanings } = rowsOf(question, features, earlier, groups);
-  const builder = { question, fold, earlier, features, rows, meanings };
+  const builder = { question, objective, earlier, features, rows, meanings };
   const counts = bench.classes.map(({ members }) => members.length);
   const cover: CoverProgram<Loadout> = {
     features: features.count,
@@ -51,17 +51,17 @@ export function loadoutProgram(
     groups: groups.map(({ uses, price, most }) => ({
       name: uses.supply.id,
       most,
-      leastCost: leastCost(uses, price, fold),
+      leastCost: leastCost(uses, price, objective),
     })),
-    greatest: fold.greatest,
+    greatest: objective.greatest,
     branching: [bench.classes.map((_, pedal) => pedal), bench.kinds.map(({ index }) => features.leads + index)],
-    price: (request) => priced(request, groups, builder, counts, carriers),
+    price: (request) => priced(request, groups, builder, counts, pricers),
     complete: (columns) =>
       settle(
         columns.map(({ content }) => content),
         question,
         supplies,
-        fold,
+        objective,
         earlier,
       ),
   };

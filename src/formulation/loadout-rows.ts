@@ -1,12 +1,12 @@
 import type { CoverRow, FixedColumn } from '../../solver/cover/program.js';
 import { allPedals } from '../loadout/bench.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
-import type { Fold, Settled } from './fold.js';
+import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import type { Features } from './loadout-features.js';
 import type { UnitGroup } from './loadout-groups.js';
 import type { Question } from './question.js';
 
-/** What a row's tag belongs to. */
+/** What a row's dual price is a price of. */
 export type RowMeaning =
   | { readonly kind: 'pedals'; readonly pedal: number }
   | { readonly kind: 'leads'; readonly lead: number }
@@ -31,7 +31,7 @@ type Meant = { readonly row: Omit<CoverRow, 'group'> & { readonly group?: number
 export function rowsOf(
   question: Question,
   features: Features,
-  earlier: readonly Settled[],
+  earlier: readonly SettledStep[],
   groups: readonly UnitGroup[],
 ): Rows {
   const all = [
@@ -102,19 +102,19 @@ const unitRows = (features: Features, groups: readonly UnitGroup[]): readonly Me
 /** All that the columns of a program are made with. */
 export type CoverBuilder = Rows & {
   readonly question: Question;
-  readonly fold: Fold;
-  readonly earlier: readonly Settled[];
+  readonly objective: ScalarObjective;
+  readonly earlier: readonly SettledStep[];
   readonly features: Features;
 };
 
 /** The sources of a lead kind with a row of its own: as many pieces as there are, each at its price. */
-export function leadColumns({ question, fold, earlier, rows, meanings }: CoverBuilder): readonly FixedColumn[] {
+export function leadColumns({ question, objective, earlier, rows, meanings }: CoverBuilder): readonly FixedColumn[] {
   return meanings.flatMap((meaning, row) => {
     if (meaning.kind !== 'leads') return [];
     const kind = question.bench.kinds[meaning.lead];
     return (kind?.supplyOf ?? []).map(({ price, pieces }, source) => ({
       name: 'leads',
-      cost: (fold.weights.money * price) / fold.moneyUnit,
+      cost: (objective.weights.money * price) / objective.moneyUnit,
       most: pieces,
       entries: [
         { row, coefficient: -1 },
@@ -128,7 +128,7 @@ export function leadColumns({ question, fold, earlier, rows, meanings }: CoverBu
           const settled = earlier[other.step];
           return settled === undefined
             ? []
-            : [{ row: at, coefficient: (settled.fold.weights.money * price) / settled.fold.moneyUnit }];
+            : [{ row: at, coefficient: (settled.objective.weights.money * price) / settled.objective.moneyUnit }];
         }),
       ].filter(({ coefficient }) => coefficient !== 0),
     }));
@@ -136,7 +136,7 @@ export function leadColumns({ question, fold, earlier, rows, meanings }: CoverBu
 }
 
 /** Pedals that are left out, where a plan may be partial. */
-export function unpoweredColumns({ question, fold, earlier, meanings }: CoverBuilder): readonly FixedColumn[] {
+export function unpoweredColumns({ question, objective, earlier, meanings }: CoverBuilder): readonly FixedColumn[] {
   if (!question.partial) return [];
   return meanings.flatMap((meaning, row) => {
     if (meaning.kind !== 'pedals') return [];
@@ -145,10 +145,10 @@ export function unpoweredColumns({ question, fold, earlier, meanings }: CoverBui
     if (free <= 0) return [];
     const entries = [{ row, coefficient: 1 }];
     for (const [at, other] of meanings.entries()) {
-      const weight = other.kind === 'earlier' ? (earlier[other.step]?.fold.weights.unpowered ?? 0) : 0;
+      const weight = other.kind === 'earlier' ? (earlier[other.step]?.objective.weights.unpowered ?? 0) : 0;
       if (weight > 0) entries.push({ row: at, coefficient: weight });
       if (other.kind === 'left out' && other.pedal === meaning.pedal) entries.push({ row: at, coefficient: 1 });
     }
-    return [{ name: 'unpowered', cost: fold.weights.unpowered, most: free, entries }];
+    return [{ name: 'unpowered', cost: objective.weights.unpowered, most: free, entries }];
   });
 }

@@ -3,10 +3,11 @@ import { casesOf } from '../../solver/cover/tree.js';
 import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
-import { carrierOf, type Carrier } from '../loadout/best-loadout.js';
+import { loadoutPricer, type LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
-import { foldsOf, limitsOf, unfolded, type Fold, type Settled } from './fold.js';
+import { scalarObjectives, limitedAtFirst, type ScalarObjective, type SettledStep } from './scalar-objective.js';
+import { tierValues } from './digits.js';
 import { slotKey, type Slots } from './loadout-groups.js';
 import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
@@ -22,29 +23,29 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     effort,
     // A proof has to speak of every supply; a search need not.
     supplies: effort.proof === true ? question.supplies : worthwhileSupplies(question),
-    carriers: remembered((uses: SupplyUses) => carrierOf(uses, question.bench)),
+    pricers: remembered((uses: SupplyUses) => loadoutPricer(uses, question.bench)),
   };
-  const earlier: Settled[] = [...limitsOf(question)];
+  const earlier: SettledStep[] = [...limitedAtFirst(question)];
   const settled = new Map<Criterion, number>();
   const candidates: (readonly Feed[])[] = [];
   const steps: ProofStep[] = [];
   let cases = 0;
   let limits = false;
   let contents: readonly Loadout[] | null = null;
-  for (const fold of foldsOf(question)) {
-    const { outcome, program } = await searchStep(fold, earlier, contents, job);
+  for (const objective of scalarObjectives(question)) {
+    const { outcome, program } = await searchStep(objective, earlier, contents, job);
     if (outcome.kind === 'infeasible') return { kind: 'impossible' };
     if (outcome.kind !== 'optimal') {
       if (outcome.best !== null) candidates.push(namedFeeds(outcome.best.contents, question));
-      return stopped(fold, outcome.bound, candidates, settled);
+      return stopped(objective, outcome.bound, candidates, settled);
     }
     ({ contents } = outcome);
     cases += casesOf(outcome.proof.tree);
     limits ||= countsLimits(outcome.proof.tree, program);
-    if (effort.proof === true) steps.push(proofStep(question, program, fold, outcome.value, outcome.proof));
+    if (effort.proof === true) steps.push(proofStep(question, program, objective, outcome.value, outcome.proof));
     candidates.push(namedFeeds(contents, question));
-    for (const [tier, value] of unfolded(fold, outcome.value)) settled.set(tier, value);
-    earlier.push({ fold, value: outcome.value });
+    for (const [tier, value] of tierValues(objective, outcome.value)) settled.set(tier, value);
+    earlier.push({ objective, value: outcome.value });
   }
   const proof = effort.proof === true ? steps : null;
   return {
@@ -60,22 +61,22 @@ type Job = {
   readonly question: Question;
   readonly effort: Effort;
   readonly supplies: readonly SupplyUses[];
-  readonly carriers: (uses: SupplyUses) => Carrier;
+  readonly pricers: (uses: SupplyUses) => LoadoutPricer;
 };
 
 /** One step; where the search gets stuck because several units of a supply stand for one another, they are told apart. */
 async function searchStep(
-  fold: Fold,
-  earlier: readonly Settled[],
+  objective: ScalarObjective,
+  earlier: readonly SettledStep[],
   contents: readonly Loadout[] | null,
-  { question, effort, supplies, carriers }: Job,
+  { question, effort, supplies, pricers }: Job,
 ): Promise<{ readonly outcome: CoverOutcome<Loadout>; readonly program: LoadoutProgram }> {
-  const first = fold.tiers[0]?.tier ?? null;
-  const firstOf = (value: number): number => unfolded(fold, value)[0]?.[1] ?? 0;
+  const first = objective.tiers[0]?.tier ?? null;
+  const firstOf = (value: number): number => tierValues(objective, value)[0]?.[1] ?? 0;
   let slots: Slots = new Map();
   let known = contents;
   for (;;) {
-    const program = loadoutProgram(question, supplies, fold, earlier, carriers, slots);
+    const program = loadoutProgram(question, supplies, objective, earlier, pricers, slots);
     const outcome = await searchCover(program.cover, {
       remainingMs: effort.remainingMs,
       signal: effort.signal,
@@ -107,21 +108,21 @@ function finerSlots(slots: Slots, mixed: ReadonlyMap<number, number>, { groups }
 }
 
 function stopped(
-  fold: Fold,
+  objective: ScalarObjective,
   bound: number,
   candidates: readonly (readonly Feed[])[],
   settled: ReadonlyMap<Criterion, number>,
 ): SearchOutcome {
-  const [first] = fold.tiers;
-  const open = first === undefined ? null : { tier: first.tier, bound: unfolded(fold, bound)[0]?.[1] ?? null };
+  const [first] = objective.tiers;
+  const open = first === undefined ? null : { tier: first.tier, bound: tierValues(objective, bound)[0]?.[1] ?? null };
   return { kind: 'stopped', candidates, settled, open };
 }
 
-function remembered(make: (uses: SupplyUses) => Carrier): (uses: SupplyUses) => Carrier {
-  const known = new Map<SupplyUses, Carrier>();
+function remembered(make: (uses: SupplyUses) => LoadoutPricer): (uses: SupplyUses) => LoadoutPricer {
+  const known = new Map<SupplyUses, LoadoutPricer>();
   return (uses) => {
-    const carrier = known.get(uses) ?? make(uses);
-    known.set(uses, carrier);
-    return carrier;
+    const pricer = known.get(uses) ?? make(uses);
+    known.set(uses, pricer);
+    return pricer;
   };
 }

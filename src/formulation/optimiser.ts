@@ -37,7 +37,7 @@ export type Progress = {
   readonly bound: number | null;
 };
 
-/** What a proof rests on: tags in so many cases, also on what is limited where that counts, or engines that agree. */
+/** What a proof rests on: price tags in so many cases, also on what is limited where that counts, or engines that agree. */
 export type SearchEvidence =
   { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean } | { readonly kind: 'agreement' };
 

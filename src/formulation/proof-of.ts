@@ -3,7 +3,9 @@ import type { BranchingConstraint } from '../../solver/cover/program.js';
 import type { CoverNode } from '../../solver/cover/tree.js';
 import type { PartId, PedalId } from '../domain/quantities.js';
 import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTier } from '../domain/proof.js';
-import type { Digit, Fold } from './fold.js';
+import type { ChoosingCriterion } from '../domain/aim.js';
+import type { Digit } from './digits.js';
+import type { ScalarObjective } from './scalar-objective.js';
 import type { LoadoutProgram } from './loadout-program.js';
 import type { RowMeaning } from './loadout-rows.js';
 import type { Question } from './question.js';
@@ -12,15 +14,15 @@ import type { Question } from './question.js';
 export function proofStep(
   question: Question,
   program: LoadoutProgram,
-  fold: Fold,
+  objective: ScalarObjective,
   value: number,
   { scale, tree }: CoverProof,
 ): ProofStep {
-  const tiers = fold.tiers.map(proofTier);
+  const tiers = objective.tiers.map(proofTier);
   return { tiers, value, scale, ...apartOf(program), tree: nodeOf(tree, [], { question, program }) };
 }
 
-function proofTier({ tier, unit, weight }: Digit): ProofTier {
+function proofTier({ tier, unit, weight }: Digit<ChoosingCriterion>): ProofTier {
   if (tier === 'sockets') throw new RangeError('no aim ranks mains sockets, so no proof can');
   return { tier, unit, weight };
 }

@@ -4,7 +4,7 @@ import { admits } from '../loadout/ground-mode.js';
 import { likeOf } from '../loadout/bench.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
-import { foldedValue, type Fold, type Measures, type Settled } from './fold.js';
+import { scalarValue, type ScalarObjective, type Measures, type SettledStep } from './scalar-objective.js';
 import { loadoutMeasures, pedalsOn } from './loadout-measures.js';
 
 import type { Question } from './question.js';
@@ -18,25 +18,25 @@ export function settle(
   loadouts: readonly Loadout[],
   question: Question,
   supplies: readonly SupplyUses[],
-  fold: Fold,
-  earlier: readonly Settled[],
+  objective: ScalarObjective,
+  earlier: readonly SettledStep[],
 ): Completed<Loadout> | null {
-  const trimmed = withoutSurplus(loadouts, question, supplies, fold);
+  const trimmed = withoutSurplus(loadouts, question, supplies, objective);
   if (trimmed === null) return null;
   const measures = measuresOf(trimmed, question, supplies);
   if (measures === null) return null;
   const { budget, bricks, sockets } = question.bench.policy;
   if (measures.money > (budget ?? Infinity)) return null;
   if (measures.bricks > (bricks ?? Infinity) || measures.sockets > (sockets ?? Infinity)) return null;
-  if (earlier.some((settled) => foldedValue(settled.fold, measures) > settled.value)) return null;
-  return { value: foldedValue(fold, measures), contents: trimmed };
+  if (earlier.some((settled) => scalarValue(settled.objective, measures) > settled.value)) return null;
+  return { value: scalarValue(objective, measures), contents: trimmed };
 }
 
 function withoutSurplus(
   loadouts: readonly Loadout[],
   question: Question,
   supplies: readonly SupplyUses[],
-  fold: Fold,
+  objective: ScalarObjective,
 ): readonly Loadout[] | null {
   const surplus = question.bench.classes.map(({ members }) => -members.length);
   for (const { hung } of loadouts) {
@@ -45,7 +45,7 @@ function withoutSurplus(
   let units = loadouts;
   for (const [pedal, count] of surplus.entries()) {
     for (let left = count; left > 0; left -= 1) {
-      const fewer = withoutOne(pedal, units, question, supplies, fold);
+      const fewer = withoutOne(pedal, units, question, supplies, objective);
       if (fewer === null) return null;
       units = fewer;
     }
@@ -59,7 +59,7 @@ function withoutOne(
   loadouts: readonly Loadout[],
   question: Question,
   supplies: readonly SupplyUses[],
-  fold: Fold,
+  objective: ScalarObjective,
 ): readonly Loadout[] | null {
   let best: { readonly loadouts: readonly Loadout[]; readonly saved: number } | null = null;
   for (const [index, loadout] of loadouts.entries()) {
@@ -67,21 +67,21 @@ function withoutOne(
       const rest = hungWithout(pedal, hung, loadout, question, supplies);
       if (rest === null) continue;
       const after = { ...loadout, hung: loadout.hung.toSpliced(at, 1, ...rest) };
-      const saved = weighed(loadout, question, fold) - weighed(after, question, fold);
+      const saved = weighed(loadout, question, objective) - weighed(after, question, objective);
       if (best === null || saved > best.saved) best = { loadouts: loadouts.with(index, after), saved };
     }
   }
   return best?.loadouts ?? null;
 }
 
-const weighed = (loadout: Loadout, { bench }: Question, fold: Fold): number => {
+const weighed = (loadout: Loadout, { bench }: Question, objective: ScalarObjective): number => {
   if (loadout.hung.length === 0) return 0;
   const { measures, leads } = loadoutMeasures(loadout, bench);
   const money = [...leads].reduce(
     (sum, [kind, count]) => sum + count * (bench.kinds[kind]?.supplyOf.at(-1)?.price ?? 0),
     0,
   );
-  return foldedValue(fold, { ...measures, money: money + (loadout.supply.price ?? 0), unpowered: 0 });
+  return scalarValue(objective, { ...measures, money: money + (loadout.supply.price ?? 0), unpowered: 0 });
 };
 
 /** What is left on the output when one pedal of the class goes; null when it is not there or what is left is not allowed. */

@@ -1,6 +1,7 @@
 import type { Objective } from '../../solver/program.js';
 import { isMoney, type Criterion } from '../domain/aim.js';
 import { allPedals } from '../loadout/bench.js';
+import type { Digit } from './digits.js';
 import type { Model } from './model.js';
 import { Sum } from './program-builder.js';
 import type { Question } from './question.js';
@@ -11,9 +12,6 @@ export type CompactStep = {
   /** The tiers it stands for, the most important first. */
   readonly tiers: readonly Digit[];
 };
-
-/** A tier's place in a step's number: Σ of (tier's value / unit) × weight. Its values are multiples of the unit. */
-export type Digit = { readonly tier: Criterion; readonly weight: number; readonly unit: number };
 
 /**
  * Tiers are folded into one number as long as its coefficients stay below this: an engine's double precision tells apart
@@ -32,16 +30,6 @@ export function stepsOf(model: Model, question: Question): readonly CompactStep[
   }
   if (steps.length === 0) steps.push([]);
   return steps.map((tiers) => stepOf(tiers, model, question));
-}
-
-/** The values of a step's tiers when its objective has the given value, or, for a bound, what they cannot undercut. */
-export function tierValues(step: CompactStep, value: number): readonly (readonly [Criterion, number])[] {
-  let rest = value;
-  return step.tiers.map(({ tier, weight, unit }) => {
-    const digit = Math.floor(rest / weight);
-    rest -= digit * weight;
-    return [tier, digit * unit] as const;
-  });
 }
 
 /** How many values a counted tier has at the most: a pedal takes two adapters and a share of a chain or join lead. */

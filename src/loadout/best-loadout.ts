@@ -9,33 +9,38 @@ import { placeItems } from './placement.js';
 import type { PatternStore } from './rents.js';
 import { fillWithSolos, type Filling } from './solo-fill.js';
 import type { SupplyUses } from './supply-uses.js';
-import type { Tags } from './tags.js';
+import type { LoadoutDuals } from './loadout-duals.js';
 
-/** The best loadouts of one supply, asked again and again with other tags. */
-export type Carrier = {
+/** The best loadouts of one supply, asked again and again under other dual prices: the pricing problem. */
+export type LoadoutPricer = {
   /**
    * The loadouts that are worth more than the floor, at most one a frame, and what no loadout exceeds. An answer without
    * loadouts whose bound is at most the floor is proof that there is none.
    */
-  readonly best: (tags: Tags, counts: readonly number[], floor: number, effort?: PricingEffort) => Carried;
+  readonly best: (
+    duals: LoadoutDuals,
+    counts: readonly number[],
+    floor: number,
+    effort?: PricingEffort,
+  ) => PricedLoadouts;
 };
 
 /** `quick`: loadouts that come easily and a bound that may be too high; `exact`: as good as can be. */
 export type PricingEffort = 'quick' | 'exact';
 
-export type Carried = { readonly bound: number; readonly loadouts: readonly Valued[] };
+export type PricedLoadouts = { readonly bound: number; readonly loadouts: readonly Valued[] };
 export type Valued = { readonly loadout: Loadout; readonly value: number };
 
-/** Everything that can be worked out about a supply before there are tags. */
-export function carrierOf(uses: SupplyUses, bench: Bench): Carrier {
+/** Everything that can be worked out about a supply before there are dual prices. */
+export function loadoutPricer(uses: SupplyUses, bench: Bench): LoadoutPricer {
   const frames = framesOf(uses, bench);
   const store: PatternStore = new Map();
   return {
-    best: (tags, counts, floor, effort = 'exact') => {
+    best: (duals, counts, floor, effort = 'exact') => {
       const loadouts: Valued[] = [];
       let bound = 0;
       for (const frame of frames) {
-        for (const filling of filled(frame, { tags, counts, floor: Math.max(0, floor), effort, store })) {
+        for (const filling of filled(frame, { duals, counts, floor: Math.max(0, floor), effort, store })) {
           bound = Math.max(bound, filling.bound);
           if (filling.found === null) continue;
           const loadout = loadoutOf(frame, filling.found.contents);
@@ -43,7 +48,7 @@ export function carrierOf(uses: SupplyUses, bench: Bench): Carrier {
         }
       }
       if (floor >= 0 || loadouts.length > 0 || bound > 0) return { bound, loadouts };
-      return leastBad(frames, tags, counts);
+      return leastBad(frames, duals, counts);
     },
   };
 }
@@ -52,21 +57,21 @@ export function carrierOf(uses: SupplyUses, bench: Bench): Carrier {
  * Where using a unit is worth more than the unit costs, even a content that is worth nothing or less is of use: then the
  * best has one pedal, or is one chain.
  */
-function leastBad(frames: readonly UnitFrame[], tags: Tags, counts: readonly number[]): Carried {
+function leastBad(frames: readonly UnitFrame[], duals: LoadoutDuals, counts: readonly number[]): PricedLoadouts {
   let bound = -Infinity;
   let best: Loadout | null = null;
   for (const frame of frames) {
     for (const option of frame.solos) {
-      const value = placeValue(option, tags);
+      const value = placeValue(option, duals);
       if (value <= bound || (counts[option.pedal] ?? 0) === 0 || !within(option.weights, frame)) continue;
       bound = value;
       best = loadoutOf(frame, [{ kind: 'solo', option }]);
     }
     for (const chain of frame.chains) {
-      const [found] = bestChains(chainQuestion(chain, frame, tags, counts), bound).found;
+      const [found] = bestChains(chainQuestion(chain, frame, duals, counts), bound).found;
       if (found === undefined) continue;
       bound = found.value;
-      best = loadoutOf(frame, [{ kind: 'chain', pattern: patternOf(chain, found, tags) }]);
+      best = loadoutOf(frame, [{ kind: 'chain', pattern: patternOf(chain, found, duals) }]);
     }
   }
   return { bound, loadouts: best === null ? [] : [{ loadout: best, value: bound }] };
@@ -77,7 +82,7 @@ const within = (weights: readonly number[], { capacities }: UnitFrame): boolean 
 
 /** What a filling is asked for. */
 type Wish = {
-  readonly tags: Tags;
+  readonly duals: LoadoutDuals;
   readonly counts: readonly number[];
   readonly floor: number;
   readonly effort: PricingEffort;
@@ -86,48 +91,53 @@ type Wish = {
 
 /** Fillings of a frame. Each has a bound for some of the ways to fill it; the greatest is one for all. */
 function filled(frame: UnitFrame, wish: Wish): readonly Filling<LoadoutContent>[] {
-  const { tags, counts, floor, effort, store } = wish;
+  const { duals, counts, floor, effort, store } = wish;
   if (frame.outputs.length === 1 && frame.outputs[0] === 1) return onOneOutput(frame, wish);
-  if (frame.chains.length > 0) return [fillWithChains(jobOf(frame, tags, counts), floor, effort, store)];
-  const { bound, found } = fillWithSolos(frame, tags, counts, floor, effort);
+  if (frame.chains.length > 0) return [fillWithChains(jobOf(frame, duals, counts), floor, effort, store)];
+  const { bound, found } = fillWithSolos(frame, duals, counts, floor, effort);
   if (found === null) return [{ bound, found }];
   return [{ bound, found: { ...found, contents: found.contents.map((option) => ({ kind: 'solo', option })) } }];
 }
 
 /** A single output carries one pedal or one chain. */
-function onOneOutput(frame: UnitFrame, { tags, counts, floor }: Wish): readonly Filling<LoadoutContent>[] {
+function onOneOutput(frame: UnitFrame, { duals, counts, floor }: Wish): readonly Filling<LoadoutContent>[] {
   const fillings: Filling<LoadoutContent>[] = [];
   let most = floor;
   for (const option of frame.solos) {
-    const value = placeValue(option, tags);
+    const value = placeValue(option, duals);
     if ((counts[option.pedal] ?? 0) === 0 || value <= most || !within(option.weights, frame)) continue;
     most = value;
     fillings.push({ bound: most, found: { value, contents: [{ kind: 'solo', option }] } });
   }
   for (const chain of frame.chains) {
-    const { bound, found } = bestChains(chainQuestion(chain, frame, tags, counts), most);
+    const { bound, found } = bestChains(chainQuestion(chain, frame, duals, counts), most);
     most = Math.max(most, found[0]?.value ?? most);
     fillings.push({ bound, found: null });
     for (const each of found) {
-      const content = { kind: 'chain' as const, pattern: patternOf(chain, each, tags) };
+      const content = { kind: 'chain' as const, pattern: patternOf(chain, each, duals) };
       fillings.push({ bound, found: { value: each.value, contents: [content] } });
     }
   }
   return fillings.length === 0 ? [{ bound: floor, found: null }] : fillings;
 }
 
-const chainQuestion = (chain: ChainOption, frame: UnitFrame, tags: Tags, counts: readonly number[]): ChainQuestion => ({
+const chainQuestion = (
+  chain: ChainOption,
+  frame: UnitFrame,
+  duals: LoadoutDuals,
+  counts: readonly number[],
+): ChainQuestion => ({
   chain,
-  candidates: candidatesOf(chain, tags, counts),
-  leads: leadCostsOf(chain, tags),
+  candidates: candidatesOf(chain, duals, counts),
+  leads: leadCostsOf(chain, duals),
   capacities: frame.capacities,
 });
 
-const patternOf = (chain: ChainOption, { places, value }: ChainFound, tags: Tags): Pattern => ({
+const patternOf = (chain: ChainOption, { places, value }: ChainFound, duals: LoadoutDuals): Pattern => ({
   chain,
   places,
   value,
-  lead: leadCostsOf(chain, tags)[places.length]?.kind ?? -1,
+  lead: leadCostsOf(chain, duals)[places.length]?.kind ?? -1,
 });
 
 function loadoutOf({ uses, mode }: UnitFrame, contents: readonly LoadoutContent[]): Loadout {

@@ -1,6 +1,6 @@
 import { pedalTiers } from '../domain/pedal-tier.js';
 import type { ChainOption, PlaceOption } from './frame.js';
-import type { Tags } from './tags.js';
+import type { LoadoutDuals } from './loadout-duals.js';
 
 /** What one pedal of a class is worth in a chain of a pool, by its best route. */
 export type ChainCandidate = {
@@ -22,30 +22,37 @@ export type Pattern = {
 /** The cheapest lead for a number of pedals, by that number; the first two are not used. */
 export type LeadCosts = readonly { readonly kind: number; readonly cost: number }[];
 
-export function leadCostsOf({ pool, mostTails }: ChainOption, tags: Tags): LeadCosts {
+export function leadCostsOf({ pool, mostTails }: ChainOption, duals: LoadoutDuals): LeadCosts {
   return Array.from({ length: mostTails + 1 }, (_, pedals) => {
     let best = { kind: -1, cost: Infinity };
     for (const { kind, tails } of pool.leads) {
-      const cost = tags.leads[kind] ?? 0;
+      const cost = duals.leads[kind] ?? 0;
       if (tails >= pedals && cost < best.cost) best = { kind, cost };
     }
     return best;
   });
 }
 
-/** What a place is worth: the pedal's tag less its leads and what its volts and its company cost. */
-export function placeValue(option: Omit<PlaceOption, 'place' | 'load' | 'surge' | 'sole'>, tags: Tags): number {
-  let value = tags.pedals[option.pedal] ?? 0;
-  for (const kind of option.leads) value -= tags.leads[kind] ?? 0;
-  for (const tier of pedalTiers) value -= option[tier] * tags[tier];
-  return value - option.exposed * tags.exposed;
+/** What a place is worth: the pedal's dual price less its leads and what its volts and its company cost. */
+export function placeValue(
+  option: Omit<PlaceOption, 'place' | 'load' | 'surge' | 'sole'>,
+  duals: LoadoutDuals,
+): number {
+  let value = duals.pedals[option.pedal] ?? 0;
+  for (const kind of option.leads) value -= duals.leads[kind] ?? 0;
+  for (const tier of pedalTiers) value -= option[tier] * duals[tier];
+  return value - option.exposed * duals.exposed;
 }
 
 /** The candidates of a pool, each class by its best route, the most value for its load first. */
-export function candidatesOf(chain: ChainOption, tags: Tags, counts: readonly number[]): readonly ChainCandidate[] {
+export function candidatesOf(
+  chain: ChainOption,
+  duals: LoadoutDuals,
+  counts: readonly number[],
+): readonly ChainCandidate[] {
   const best = new Map<number, ChainCandidate>();
   for (const place of chain.places) {
-    const value = placeValue(place, tags);
+    const value = placeValue(place, duals);
     const count = counts[place.pedal] ?? 0;
     if (count > 0 && value > (best.get(place.pedal)?.value ?? -Infinity))
       best.set(place.pedal, { place, value, count });

@@ -7,7 +7,7 @@ import {
   type Pattern,
 } from './chain-pattern.js';
 import type { ChainOption, UnitFrame, PlaceOption, SoloOption } from './frame.js';
-import type { Tags } from './tags.js';
+import type { LoadoutDuals } from './loadout-duals.js';
 
 /** What may take an output, or two. */
 export type LoadoutContent =
@@ -22,7 +22,7 @@ export type ContentItem = {
   readonly weights: readonly number[];
 };
 
-/** A pool of chains under given tags. */
+/** A pool of chains under given dual prices. */
 export type Pool = {
   readonly chain: ChainOption;
   readonly leads: LeadCosts;
@@ -30,7 +30,7 @@ export type Pool = {
   readonly candidates: readonly ChainCandidate[];
 };
 
-/** A frame under given tags: what is worth hanging there. */
+/** A frame under given dual prices: what is worth hanging there. */
 export type FrameJob = {
   readonly frame: UnitFrame;
   /** How many pedals there are of each class. */
@@ -39,15 +39,15 @@ export type FrameJob = {
   readonly pools: readonly Pool[];
 };
 
-export function jobOf(frame: UnitFrame, tags: Tags, counts: readonly number[]): FrameJob {
+export function jobOf(frame: UnitFrame, duals: LoadoutDuals, counts: readonly number[]): FrameJob {
   const solos = frame.solos.flatMap((option): ContentItem[] => {
-    const value = placeValue(option, tags);
+    const value = placeValue(option, duals);
     if (value <= 0 || (counts[option.pedal] ?? 0) === 0) return [];
     const content = { kind: 'solo' as const, option };
     return [{ content, value, banks: option.banks, pedals: [option.pedal], weights: option.weights }];
   });
   const pools = frame.chains.flatMap((chain): Pool[] => {
-    const pool = { chain, leads: leadCostsOf(chain, tags), candidates: candidatesOf(chain, tags, counts) };
+    const pool = { chain, leads: leadCostsOf(chain, duals), candidates: candidatesOf(chain, duals, counts) };
     return pool.candidates.some(({ value }) => value > 0) || bonusOf(pool) > 0 ? [pool] : [];
   });
   return { frame, counts, solos, pools };

@@ -31,7 +31,7 @@ export type Rents = {
 export type Span = { readonly pedals: Range; readonly chains: Range };
 export type Range = { readonly least: number; readonly most: number };
 
-/** Chain patterns that proved useful for a frame before; worth trying first when the tags have changed. */
+/** Chain patterns that proved useful for a frame before; worth trying first when the dual prices have changed. */
 export type PatternStore = Map<ChainOption, Map<string, readonly PlaceOption[]>>;
 
 const mostRounds = 60;
@@ -125,13 +125,13 @@ class UnitRelaxation {
     for (const pedal of this.#classes) pedals[pedal] = Math.round(rent(this.#rowOfClass.get(pedal) ?? 0));
     const ends = this.#ends.map(({ of, at, row }) => {
       const dual = Math.round(duals[at] ?? 0);
-      return { of, row, tag: row.sense === 'at most' ? Math.max(0, -dual) : -Math.max(0, dual) };
+      return { of, row, charge: row.sense === 'at most' ? Math.max(0, -dual) : -Math.max(0, dual) };
     });
-    const sum = (of: keyof Span): number => ends.reduce((all, end) => (end.of === of ? all + end.tag : all), 0);
+    const sum = (of: keyof Span): number => ends.reduce((all, end) => (end.of === of ? all + end.charge : all), 0);
     return {
       perPedal: sum('pedals'),
       perChain: sum('chains'),
-      fixed: ends.reduce((all, { row, tag }) => all + row.bound * tag, 0),
+      fixed: ends.reduce((all, { row, charge }) => all + row.bound * charge, 0),
       pedals,
       outputs: this.#job.frame.outputs.map((_, bank) => rent(bank)),
       prices: this.#job.frame.capacities.map((capacity, at) => rent(this.#firstLimit + at) / (capacity || 1)),

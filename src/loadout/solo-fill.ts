@@ -2,7 +2,7 @@ import type { UnitFrame, SoloOption } from './frame.js';
 import { placeValue } from './chain-pattern.js';
 import { FrameRoom } from './content.js';
 import { paid, priceOfCapacities } from './rents.js';
-import type { Tags } from './tags.js';
+import type { LoadoutDuals } from './loadout-duals.js';
 
 /** What a unit is filled with, and what that is worth. */
 export type Filling<Content> = {
@@ -40,12 +40,12 @@ const priceRounds = 12;
  */
 export function fillWithSolos(
   frame: UnitFrame,
-  tags: Tags,
+  duals: LoadoutDuals,
   counts: readonly number[],
   floor: number,
   effort: 'quick' | 'exact',
 ): Filling<SoloOption> {
-  const stages = stagesOf(frame, tags, counts);
+  const stages = stagesOf(frame, duals, counts);
   const most = mostAlone(stages, outputsOf(frame));
   if (most <= floor) return { bound: most, found: null };
   let brackets: readonly Bracket[] = frame.capacities.map(() => ({ broken: 0, holds: Infinity, price: 0 }));
@@ -114,10 +114,10 @@ function mostAlone(stages: readonly Stage[], outputs: number): number {
   return values.subarray(-outputs).reduce((sum, value) => sum + value, 0);
 }
 
-function stagesOf(frame: UnitFrame, tags: Tags, counts: readonly number[]): readonly Stage[] {
+function stagesOf(frame: UnitFrame, duals: LoadoutDuals, counts: readonly number[]): readonly Stage[] {
   const ways = new Map<number, Way[]>();
   for (const option of frame.solos) {
-    const value = placeValue(option, tags);
+    const value = placeValue(option, duals);
     if (value <= 0 || (counts[option.pedal] ?? 0) === 0) continue;
     const stride = frame.states.stride(option.banks);
     const fits = frame.states.fits(option.banks);

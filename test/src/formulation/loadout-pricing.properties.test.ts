@@ -5,13 +5,19 @@ import { describe, expect, it } from 'vitest';
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { CoverColumn } from '../../../solver/cover/program.js';
 import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
-import { foldedValue, foldsOf, type Fold, type Measures, type Settled } from '../../../src/formulation/fold.js';
+import {
+  scalarValue,
+  scalarObjectives,
+  type ScalarObjective,
+  type Measures,
+  type SettledStep,
+} from '../../../src/formulation/scalar-objective.js';
 import type { Features } from '../../../src/formulation/loadout-features.js';
 import type { UnitGroup } from '../../../src/formulation/loadout-groups.js';
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
 import { loadoutProgram } from '../../../src/formulation/loadout-program.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
-import { carrierOf } from '../../../src/loadout/best-loadout.js';
+import { loadoutPricer } from '../../../src/loadout/best-loadout.js';
 import type { LeadKind } from '../../../src/loadout/lead-kinds.js';
 import type { Loadout } from '../../../src/loadout/loadout.js';
 import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
@@ -22,16 +28,20 @@ import { everyUnit, type Carried } from '../loadout/every-unit.js';
 type Taken = Omit<Carried, 'feeds'>;
 
 /** The steps before one step of an aim, and that step. */
-type Steps = { readonly question: Question; readonly fold: Fold; readonly earlier: readonly Settled[] };
+type Steps = {
+  readonly question: Question;
+  readonly objective: ScalarObjective;
+  readonly earlier: readonly SettledStep[];
+};
 
 /** An aim's tiers, cut in two at a place; none come before the cut at 0. */
 function stepsOf({ board, catalogue }: Case, aim: ChoosingAim, cut: number): Steps {
   const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf(aim), partial: true });
-  const tiers = (from: number, to: number): readonly Fold[] =>
-    from === to ? [] : foldsOf({ ...question, tiers: question.tiers.slice(from, to) });
-  const [fold] = tiers(cut, question.tiers.length);
-  if (fold === undefined) throw new RangeError('nothing comes after the cut');
-  return { question, fold, earlier: tiers(0, cut).map((each) => ({ fold: each, value: 0 })) };
+  const tiers = (from: number, to: number): readonly ScalarObjective[] =>
+    from === to ? [] : scalarObjectives({ ...question, tiers: question.tiers.slice(from, to) });
+  const [objective] = tiers(cut, question.tiers.length);
+  if (objective === undefined) throw new RangeError('nothing comes after the cut');
+  return { question, objective, earlier: tiers(0, cut).map((each) => ({ objective: each, value: 0 })) };
 }
 
 /** A lead's one price; nothing where it is paid by a row of its own. */
@@ -67,14 +77,14 @@ function amountsOf(taken: Taken, price: number, features: Features, { question, 
   for (const kind of taken.leads) add(features.leads + kind, 1);
   for (const count of [features.unit, features.bricks, features.sockets]) add(count, 1);
   add(features.money, measures.money);
-  earlier.forEach(({ fold }, step) => {
-    add(features.earlier + step, foldedValue(fold, measures));
+  earlier.forEach(({ objective }, step) => {
+    add(features.earlier + step, scalarValue(objective, measures));
   });
   return amounts;
 }
 
-/** What the dearest unit costs by itself, in this step and by the tags of those before. */
-function typicalCost({ question, fold, earlier }: Steps, scale: number, earlierTags: readonly number[]): number {
+/** What the dearest unit costs by itself, in this step and by the duals of those before. */
+function typicalCost({ question, objective, earlier }: Steps, scale: number, earlierDuals: readonly number[]): number {
   const bare = { pedals: [], leads: [0], exposed: 0, ...perPedalTier(() => 0) };
   const costs = question.supplies.map(({ supply }) => {
     const measures = measuresOf(
@@ -83,30 +93,30 @@ function typicalCost({ question, fold, earlier }: Steps, scale: number, earlierT
       question,
     );
     return earlier.reduce(
-      (sum, step, index) => sum - (earlierTags[index] ?? 0) * foldedValue(step.fold, measures),
-      scale * foldedValue(fold, measures),
+      (sum, step, index) => sum - (earlierDuals[index] ?? 0) * scalarValue(step.objective, measures),
+      scale * scalarValue(objective, measures),
     );
   });
   return Math.max(scale, ...costs);
 }
 
-/** Tags of any size; those of leads make no lead cheaper than its cheapest piece nor dearer than one for sale. */
-function tagsFrom(next: (most: number) => number, scale: number, features: Features, steps: Steps): Float64Array {
-  const { question, fold, earlier } = steps;
-  const tags = new Float64Array(features.count);
-  const earlierTags = earlier.map(() => -next(2) * next(1) * scale);
-  const typical = typicalCost(steps, scale, earlierTags);
-  question.bench.classes.forEach((_, pedal) => (tags[pedal] = Math.round(((next(120) - 20) * typical) / 40)));
-  tags[features.unit] = Math.round(((next(60) - 30) * typical) / 60);
-  tags[features.bricks] = -Math.round((next(30) * typical) / 90);
-  tags[features.sockets] = -Math.round((next(30) * typical) / 90);
-  tags[features.money] = -next(3) * scale;
-  tags.set(earlierTags, features.earlier);
+/** Dual prices of any size; those of leads make no lead cheaper than its cheapest piece nor dearer than one for sale. */
+function dualsFrom(next: (most: number) => number, scale: number, features: Features, steps: Steps): Float64Array {
+  const { question, objective, earlier } = steps;
+  const duals = new Float64Array(features.count);
+  const earlierDuals = earlier.map(() => -next(2) * next(1) * scale);
+  const typical = typicalCost(steps, scale, earlierDuals);
+  question.bench.classes.forEach((_, pedal) => (duals[pedal] = Math.round(((next(120) - 20) * typical) / 40)));
+  duals[features.unit] = Math.round(((next(60) - 30) * typical) / 60);
+  duals[features.bricks] = -Math.round((next(30) * typical) / 90);
+  duals[features.sockets] = -Math.round((next(30) * typical) / 90);
+  duals[features.money] = -next(3) * scale;
+  duals.set(earlierDuals, features.earlier);
   // What one minor unit of money costs in all.
   const perMoney = earlier.reduce(
     (sum, settled, step) =>
-      sum - ((tags[features.earlier + step] ?? 0) * settled.fold.weights.money) / settled.fold.moneyUnit,
-    (scale * fold.weights.money) / fold.moneyUnit - (tags[features.money] ?? 0),
+      sum - ((duals[features.earlier + step] ?? 0) * settled.objective.weights.money) / settled.objective.moneyUnit,
+    (scale * objective.weights.money) / objective.moneyUnit - (duals[features.money] ?? 0),
   );
   for (const kind of question.bench.kinds) {
     const [first] = kind.supplyOf;
@@ -114,13 +124,13 @@ function tagsFrom(next: (most: number) => number, scale: number, features: Featu
     if (first === undefined || first === unlimited) continue;
     const dearest = unlimited?.price ?? first.price + 500;
     const price = first.price + Math.round(((dearest - first.price) * next(100)) / 100);
-    tags[features.leads + kind.index] = -Math.round(perMoney * price);
+    duals[features.leads + kind.index] = -Math.round(perMoney * price);
   }
-  return tags;
+  return duals;
 }
 
-const worth = (amounts: readonly number[], cost: number, tags: Float64Array, scale: number): number =>
-  amounts.reduce((sum, amount, feature) => sum + amount * (tags[feature] ?? 0), 0) - scale * cost;
+const worth = (amounts: readonly number[], cost: number, duals: Float64Array, scale: number): number =>
+  amounts.reduce((sum, amount, feature) => sum + amount * (duals[feature] ?? 0), 0) - scale * cost;
 
 function dense(column: CoverColumn<Loadout>, features: Features): readonly number[] {
   const amounts = new Array<number>(features.count).fill(0);
@@ -144,32 +154,32 @@ describe('the price of a column', () => {
       fc.property(tinyCase, fc.constantFrom(...choosingAims), fc.nat({ max: 4 }), numbers, (of, aim, cut, drawn) => {
         const steps = stepsOf(of, aim, cut);
         const { question } = steps;
-        const carrier = new Map(question.supplies.map((uses) => [uses, carrierOf(uses, question.bench)]));
-        const carriers = (uses: SupplyUses) => carrier.get(uses) ?? carrierOf(uses, question.bench);
+        const pricer = new Map(question.supplies.map((uses) => [uses, loadoutPricer(uses, question.bench)]));
+        const pricers = (uses: SupplyUses) => pricer.get(uses) ?? loadoutPricer(uses, question.bench);
         const { cover, groups, features } = loadoutProgram(
           question,
           question.supplies,
-          steps.fold,
+          steps.objective,
           steps.earlier,
-          carriers,
+          pricers,
         );
         let at = 0;
         const next = (most: number): number => (drawn[at++ % drawn.length] ?? 0) % (most + 1);
         const scale = 2 ** next(6);
-        const tags = tagsFrom(next, scale, features, steps);
-        const floor = next(1) * Math.round((next(100) * Math.max(scale, ...tags)) / 100);
+        const duals = dualsFrom(next, scale, features, steps);
+        const floor = next(1) * Math.round((next(100) * Math.max(scale, ...duals)) / 100);
         const worthOf = (taken: Taken, { price }: UnitGroup): number => {
-          const cost = foldedValue(steps.fold, measuresOf(taken, price, question));
-          return worth(amountsOf(taken, price, features, steps), cost, tags, scale);
+          const cost = scalarValue(steps.objective, measuresOf(taken, price, question));
+          return worth(amountsOf(taken, price, features, steps), cost, duals, scale);
         };
         for (const [index, group] of groups.entries()) {
-          const { bound, columns } = cover.price({ group: index, duals: tags, scale, floor, effort: 'exact' });
+          const { bound, columns } = cover.price({ group: index, duals, scale, floor, effort: 'exact' });
           for (const column of columns) {
             const taken = takenBy(column.content, question);
             expect(column.group).toBe(index);
-            expect(column.cost).toBe(foldedValue(steps.fold, measuresOf(taken, group.price, question)));
+            expect(column.cost).toBe(scalarValue(steps.objective, measuresOf(taken, group.price, question)));
             expect(dense(column, features)).toEqual(amountsOf(taken, group.price, features, steps));
-            expect(worth(dense(column, features), column.cost, tags, scale)).toBeGreaterThan(floor);
+            expect(worth(dense(column, features), column.cost, duals, scale)).toBeGreaterThan(floor);
             seen[group.owned ? 'owned' : 'bought'] += 1;
             if (steps.earlier.length > 0) seen.cut += 1;
             if (column.content.hung.some(({ kind }) => kind === 'chain')) seen.chains += 1;

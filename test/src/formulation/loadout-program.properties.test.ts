@@ -4,46 +4,47 @@ import { expect, it } from 'vitest';
 
 import { searchCover } from '../../../solver/cover/search.js';
 import { choosingAims, tiersOf } from '../../../src/domain/aim.js';
-import { foldsOf, unfolded, type Fold, type Settled } from '../../../src/formulation/fold.js';
+import { scalarObjectives, type ScalarObjective, type SettledStep } from '../../../src/formulation/scalar-objective.js';
+import { tierValues } from '../../../src/formulation/digits.js';
 import { loadoutProgram } from '../../../src/formulation/loadout-program.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import type { Bench } from '../../../src/loadout/bench.js';
-import { carrierOf, type Carrier } from '../../../src/loadout/best-loadout.js';
+import { loadoutPricer, type LoadoutPricer } from '../../../src/loadout/best-loadout.js';
 import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { tierFigures } from '../../support/tier-figures.js';
 
 /** The loadouts of one step's best plan, and what it is worth; null where the search got stuck. */
-async function stepOf(question: Question, fold: Fold, earlier: readonly Settled[]) {
+async function stepOf(question: Question, objective: ScalarObjective, earlier: readonly SettledStep[]) {
   const { supplies, bench } = question;
-  const { cover } = loadoutProgram(question, supplies, fold, earlier, remembered(bench));
+  const { cover } = loadoutProgram(question, supplies, objective, earlier, remembered(bench));
   const outcome = await searchCover(cover, { remainingMs: () => Infinity, known: null });
   if (outcome.kind === 'infeasible') throw new Error('a plan that may leave out every pedal always exists');
   return outcome.kind === 'optimal' ? outcome : null;
 }
 
-function remembered(bench: Bench): (uses: SupplyUses) => Carrier {
-  const carriers = new Map<SupplyUses, Carrier>();
+function remembered(bench: Bench): (uses: SupplyUses) => LoadoutPricer {
+  const pricers = new Map<SupplyUses, LoadoutPricer>();
   return (uses) => {
-    const carrier = carriers.get(uses) ?? carrierOf(uses, bench);
-    carriers.set(uses, carrier);
-    return carrier;
+    const pricer = pricers.get(uses) ?? loadoutPricer(uses, bench);
+    pricers.set(uses, pricer);
+    return pricer;
   };
 }
 
 /** The figures of the tiers, worked out in two steps that are cut at a place; null where the search got stuck. */
 async function inTwoSteps(question: Question, cut: number): Promise<readonly number[] | null> {
   const { tiers } = question;
-  const earlier: Settled[] = [];
+  const earlier: SettledStep[] = [];
   const figures: number[] = [];
   for (const part of [tiers.slice(0, cut), tiers.slice(cut)]) {
-    const [fold] = foldsOf({ ...question, tiers: part });
-    if (fold === undefined) throw new RangeError('a step has a number');
-    const step = await stepOf(question, fold, earlier);
+    const [objective] = scalarObjectives({ ...question, tiers: part });
+    if (objective === undefined) throw new RangeError('a step has a number');
+    const step = await stepOf(question, objective, earlier);
     if (step === null) return null;
-    figures.push(...unfolded(fold, step.value).map(([, figure]) => figure));
-    earlier.push({ fold, value: step.value });
+    figures.push(...tierValues(objective, step.value).map(([, figure]) => figure));
+    earlier.push({ objective, value: step.value });
   }
   return figures;
 }

@@ -5,12 +5,12 @@ import type { Policy } from '../../../src/domain/board.js';
 import type { Part } from '../../../src/domain/part.js';
 import { partId, supplyId } from '../../../src/domain/quantities.js';
 import type { Supply } from '../../../src/domain/supply.js';
-import { foldsOf, type Settled } from '../../../src/formulation/fold.js';
+import { scalarObjectives, type SettledStep } from '../../../src/formulation/scalar-objective.js';
 import type { Slots } from '../../../src/formulation/loadout-groups.js';
 import { slotKey } from '../../../src/formulation/loadout-groups.js';
 import { loadoutProgram } from '../../../src/formulation/loadout-program.js';
 import { questionOf } from '../../../src/formulation/question.js';
-import { carrierOf } from '../../../src/loadout/best-loadout.js';
+import { loadoutPricer } from '../../../src/loadout/best-loadout.js';
 import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import {
   bankOf,
@@ -37,7 +37,7 @@ type Given = {
   readonly partial?: boolean;
   /** How many pedals of the first class must be fed. */
   readonly required?: number;
-  readonly earlier?: readonly Settled[];
+  readonly earlier?: readonly SettledStep[];
   readonly slots?: (uses: SupplyUses) => Slots;
 };
 
@@ -52,22 +52,22 @@ function program({ supplies = [box], parts = [mini], policy = {}, owned = {}, ..
   const required = new Map([[0, given.required ?? 0]]);
   const terms = { tiers: ['unpowered', 'cost'] as const, partial: given.partial ?? false, required };
   const question = questionOf(kitOf(board, catalogueOf(supplies, parts)), terms);
-  const [fold] = foldsOf(question);
-  if (fold === undefined) throw new RangeError('there is no fold');
+  const [objective] = scalarObjectives(question);
+  if (objective === undefined) throw new RangeError('there is no objective');
   const [first] = question.supplies;
   const slots = first === undefined ? undefined : given.slots?.(first);
   const made = loadoutProgram(
     question,
     question.supplies,
-    fold,
+    objective,
     given.earlier ?? [],
-    (uses) => carrierOf(uses, question.bench),
+    (uses) => loadoutPricer(uses, question.bench),
     slots,
   );
   const { rows, fixed } = made.cover;
   return {
     ...made,
-    fold,
+    objective,
     /** The bounds of the rows of a name. */
     bounds: (name: string): readonly number[] => rows.filter((row) => row.name === name).map(({ bound }) => bound),
     columns: (name: string) => fixed.filter((column) => column.name === name),
@@ -165,11 +165,11 @@ describe('the rows of a cover', () => {
   });
 
   it('of earlier steps say what these have reached', () => {
-    const { fold } = program({});
+    const { objective } = program({});
     const { bounds, senses } = program({
       earlier: [
-        { fold, value: 7 },
-        { fold, value: 5 },
+        { objective, value: 7 },
+        { objective, value: 5 },
       ],
     });
     expect(bounds('earlier')).toEqual([7, 5]);
@@ -178,8 +178,11 @@ describe('the rows of a cover', () => {
 
   it('of leads are there where some are owned or there are not as many as one likes', () => {
     const leads = (parts: readonly Part[], minis = 0) => {
-      const { bounds, columns, fold } = program({ parts, owned: { minis } });
-      const prices = columns('leads').map(({ cost, most }) => [(cost * fold.moneyUnit) / fold.weights.money, most]);
+      const { bounds, columns, objective } = program({ parts, owned: { minis } });
+      const prices = columns('leads').map(({ cost, most }) => [
+        (cost * objective.moneyUnit) / objective.weights.money,
+        most,
+      ]);
       return { leads: bounds('leads').length, pieces: bounds('pieces'), prices };
     };
     const few = { ...mini, stock: 2 };
@@ -208,8 +211,8 @@ describe('the rows of a cover', () => {
   });
 
   it('of leads count towards the budget by what their pieces cost, and towards earlier steps', () => {
-    const { fold } = program({});
-    const earlier = [{ fold, value: 7 }];
+    const { objective } = program({});
+    const earlier = [{ objective, value: 7 }];
     const { cover, meanings, columns } = program({ policy: { budget: euros(45) }, owned: { minis: 1 }, earlier });
     const entriesIn = (kind: string) =>
       columns('leads').map(({ entries }) =>
@@ -221,6 +224,6 @@ describe('the rows of a cover', () => {
     expect(entriesIn('leads')).toEqual([[-1], [-1]]);
     expect(entriesIn('pieces')).toEqual([[1], []]);
     expect(entriesIn('budget')).toEqual([[], [500]]);
-    expect(entriesIn('earlier')).toEqual([[], [(500 * fold.weights.money) / fold.moneyUnit]]);
+    expect(entriesIn('earlier')).toEqual([[], [(500 * objective.weights.money) / objective.moneyUnit]]);
   });
 });

@@ -9,7 +9,7 @@ import type { Board, Catalogue } from '../../../src/domain/board.js';
 import { criterionValue } from '../../../src/domain/judged-plan.js';
 import type { Feed } from '../../../src/domain/plan.js';
 import { supplyId } from '../../../src/domain/quantities.js';
-import { foldsOf } from '../../../src/formulation/fold.js';
+import { scalarObjectives } from '../../../src/formulation/scalar-objective.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import type { Effort, SearchOutcome, Progress } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
@@ -244,7 +244,7 @@ describe('a search that is not finished', () => {
 describe('a search that may get stuck', () => {
   it.each(hardBoards)('says nothing that is wrong: $what', async ({ asked: of, truth, steps = 1 }) => {
     const question = questionFor(of);
-    expect(foldsOf(question)).toHaveLength(steps);
+    expect(scalarObjectives(question)).toHaveLength(steps);
     expectTrue(await loadoutSearch(question, { engines: none, remainingMs: () => Infinity }), truth, of);
   });
 });

@@ -11,11 +11,12 @@ import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import { partId, supplyId } from '../../../src/domain/quantities.js';
 import type { Supply } from '../../../src/domain/supply.js';
-import { foldsOf, unfolded, type Settled } from '../../../src/formulation/fold.js';
+import { scalarObjectives, type SettledStep } from '../../../src/formulation/scalar-objective.js';
+import { tierValues } from '../../../src/formulation/digits.js';
 import { namedFeeds } from '../../../src/formulation/named-feeds.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import { settle } from '../../../src/formulation/settle.js';
-import { carrierOf } from '../../../src/loadout/best-loadout.js';
+import { loadoutPricer } from '../../../src/loadout/best-loadout.js';
 import type { Loadout } from '../../../src/loadout/loadout.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import {
@@ -76,13 +77,13 @@ function question({
 type Unit = readonly [supply: string, ...hanging: readonly Hanging[]];
 
 /** What the units make of themselves: tier by tier, the most important first; null where they make no plan. */
-function settled(given: Given, units: readonly Unit[], earlier: readonly Settled[] = []): readonly number[] | null {
+function settled(given: Given, units: readonly Unit[], earlier: readonly SettledStep[] = []): readonly number[] | null {
   const asked = question(given);
-  const [fold, ...more] = foldsOf(asked);
-  if (fold === undefined || more.length > 0) throw new RangeError('the tiers take more than one number');
+  const [objective, ...more] = scalarObjectives(asked);
+  if (objective === undefined || more.length > 0) throw new RangeError('the tiers take more than one number');
   const loadouts = units.map(([supply, ...hanging]) => loadoutOf(asked, supply, ...hanging));
-  const plan = settle(loadouts, asked, asked.supplies, fold, earlier);
-  return plan === null ? null : unfolded(fold, plan.value).map(([, figure]) => figure);
+  const plan = settle(loadouts, asked, asked.supplies, objective, earlier);
+  return plan === null ? null : tierValues(objective, plan.value).map(([, figure]) => figure);
 }
 
 /** Unpowered pedals, cost in euros, bricks, parts and pedals off their preferred volts. */
@@ -246,8 +247,8 @@ describe('a limit', () => {
   });
 
   it('is what an earlier step has reached', () => {
-    const earlierWith = (value: number): readonly Settled[] =>
-      foldsOf(question({ tiers: ['bricks'] })).map((fold) => ({ fold, value }));
+    const earlierWith = (value: number): readonly SettledStep[] =>
+      scalarObjectives(question({ tiers: ['bricks'] })).map((objective) => ({ objective, value }));
     expect(settled({}, two, earlierWith(2))).toEqual(plan(40, 2));
     expect(settled({}, two, earlierWith(1))).toBeNull();
     // What counts is what is left when pedals that are fed twice have been taken off.
@@ -258,20 +259,20 @@ describe('a limit', () => {
 describe('whatever loadouts there are', () => {
   const draws = fc.array(fc.nat({ max: 9_999 }), { minLength: 30, maxLength: 30, size: 'max' });
 
-  /** Some of the best loadouts of every supply under tags made of the numbers. */
+  /** Some of the best loadouts of every supply under dual prices made of the numbers. */
   function someLoadouts({ supplies, bench }: Question, numbers: readonly number[]): readonly Loadout[] {
     const counts = bench.classes.map(({ members }) => members.length);
     const at = (index: number): number => numbers[index % numbers.length] ?? 0;
     return supplies.flatMap((uses, place) => {
-      const carrier = carrierOf(uses, bench);
+      const pricer = loadoutPricer(uses, bench);
       return [0, 7, 19].flatMap((shift) => {
-        const tags = {
+        const duals = {
           pedals: Float64Array.from(bench.classes, (_, index) => at(shift + place + index)),
           leads: Float64Array.from(bench.kinds, (_, index) => at(shift + index) / 10),
           ...perPedalTier(() => at(shift) / 10),
           exposed: at(shift + 1) / 2,
         };
-        return carrier.best(tags, counts, 0, 'quick').loadouts.map(({ loadout }) => loadout);
+        return pricer.best(duals, counts, 0, 'quick').loadouts.map(({ loadout }) => loadout);
       });
     });
   }
@@ -287,13 +288,13 @@ describe('whatever loadouts there are', () => {
         ({ board, catalogue }, aim, partial, numbers) => {
           const tiers = tiersOf(aim);
           const asked = questionOf(kitOf(board, catalogue), { tiers, partial });
-          const [fold, ...more] = foldsOf(asked);
+          const [objective, ...more] = scalarObjectives(asked);
           const all = someLoadouts(asked, numbers);
-          if (fold === undefined || more.length > 0 || all.length === 0) return;
+          if (objective === undefined || more.length > 0 || all.length === 0) return;
           const picked = numbers
             .slice(0, 1 + ((numbers[9] ?? 0) % 4))
             .flatMap((number) => all[number % all.length] ?? []);
-          const made = settle(picked, asked, asked.supplies, fold, []);
+          const made = settle(picked, asked, asked.supplies, objective, []);
           if (made === null) {
             seen.none += 1;
             return;
@@ -303,7 +304,7 @@ describe('whatever loadouts there are', () => {
           if (hanging(made.contents) < hanging(picked)) seen.trimmed += 1;
           const wiring = soundPlan(audit(board, catalogue, namedFeeds(made.contents, asked), { partial }));
           const figures = tiers.map((tier) => [tier, tierValue(tier, wiring.score, board.policy)]);
-          expect(unfolded(fold, made.value)).toEqual(figures);
+          expect(tierValues(objective, made.value)).toEqual(figures);
         },
       ),
       { numRuns: 1500 },

@@ -9,7 +9,8 @@ import { coarse } from '../../../src/formulation/detail.js';
 import type { Model } from '../../../src/formulation/model.js';
 import { Sum } from '../../../src/formulation/program-builder.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
-import { stepsOf, tierValues, type CompactStep } from '../../../src/formulation/tiers.js';
+import { stepsOf, type CompactStep } from '../../../src/formulation/tiers.js';
+import { tierValues } from '../../../src/formulation/digits.js';
 import { boardOf, catalogueOf, euros, pedalOf, policyOf } from '../../support/builders.js';
 
 /** A question about so many pedals, with a noise price of 20 euros. */

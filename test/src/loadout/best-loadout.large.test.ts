@@ -5,9 +5,9 @@ import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Supply } from '../../../src/domain/supply.js';
-import { carrierOf } from '../../../src/loadout/best-loadout.js';
+import { loadoutPricer } from '../../../src/loadout/best-loadout.js';
 import type { Bench } from '../../../src/loadout/bench.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import { bankOf, currentTotal, partOf, pedalOf, policyOf, settingOf, supplyOf } from '../../support/builders.js';
 
@@ -20,13 +20,13 @@ type Unit = {
   readonly pedals: readonly Pedal[];
   /** Of chain leads: tails, and what using one costs. */
   readonly leads: readonly { readonly tails: number; readonly cost: number }[];
-  readonly tags: readonly number[];
+  readonly duals: readonly number[];
   readonly exposed: number;
 };
 
 const draws = [20, 25, 30, 30, 45, 60, 80, 110];
 /** A pedal that every output can feed, so that a unit is of use. */
-const anyone = { draw: 20, startup: null, digital: false, highGain: false, alone: false, tag: 10 } as const;
+const anyone = { draw: 20, startup: null, digital: false, highGain: false, alone: false, dual: 10 } as const;
 const startups = [null, null, null, 100, 150] as const;
 
 const units = (most: { readonly pedals: number; readonly outputs: number }): fc.Arbitrary<Unit> =>
@@ -43,7 +43,7 @@ const units = (most: { readonly pedals: number; readonly outputs: number }): fc.
           digital: fc.boolean(),
           highGain: fc.boolean(),
           alone: fc.constantFrom(false, false, false, true),
-          tag: fc.oneof(fc.integer({ min: -20, max: 400 }), fc.constantFrom(0, 100, 250)),
+          dual: fc.oneof(fc.integer({ min: -20, max: 400 }), fc.constantFrom(0, 100, 250)),
         }),
         { minLength: Math.ceil(most.pedals / 2), maxLength: most.pedals, size: 'max' },
       ),
@@ -57,8 +57,8 @@ const units = (most: { readonly pedals: number; readonly outputs: number }): fc.
     .map(({ pedals: drawn, level, ...rest }) => ({ pedals: [anyone, ...drawn], level, ...rest }))
     .map(({ pedals, level, ...rest }) => ({
       ...rest,
-      // Where all pedals of a draw have the same tag many contents are worth the same.
-      tags: pedals.map(({ tag, draw }) => (level ? draw * 3 : tag)),
+      // Where all pedals of a draw have the same dual many contents are worth the same.
+      duals: pedals.map(({ dual, draw }) => (level ? draw * 3 : dual)),
       pedals: pedals.map(({ draw, startup, ...more }, index) =>
         pedalOf(`pedal-${index}`, draw, {
           ...more,
@@ -75,9 +75,9 @@ const supplyFor = ({ outputs, isolated, rating, total }: Unit): Supply =>
     total: total === null ? null : currentTotal(total),
   });
 
-const tagsFor = ({ pedals, leads, tags, exposed }: Unit, bench: Bench): Tags => ({
-  // Pedals of one class have one tag: that of the first.
-  pedals: Float64Array.from(bench.classes, ({ like }) => tags[pedals.indexOf(like)] ?? NaN),
+const dualsFor = ({ pedals, leads, duals, exposed }: Unit, bench: Bench): LoadoutDuals => ({
+  // Pedals of one class have one dual: that of the first.
+  pedals: Float64Array.from(bench.classes, ({ like }) => duals[pedals.indexOf(like)] ?? NaN),
   leads: Float64Array.from(leads, ({ cost }) => cost),
   ...perPedalTier(() => 0),
   exposed,
@@ -90,8 +90,8 @@ const tagsFor = ({ pedals, leads, tags, exposed }: Unit, bench: Bench): Tags => 
 function truthOf(unit: Unit, bench: Bench): number {
   const { pedals, outputs, isolated, total } = unit;
   const sets = 2 ** pedals.length;
-  const { pedals: tags } = tagsFor(unit, bench);
-  const tagOf = pedals.map((pedal) => tags[bench.classes.findIndex(({ members }) => members.includes(pedal))] ?? NaN);
+  const { pedals: duals } = dualsFor(unit, bench);
+  const dualOf = pedals.map((pedal) => duals[bench.classes.findIndex(({ members }) => members.includes(pedal))] ?? NaN);
   const held = Float64Array.from({ length: sets }, (_, set) => costOnOutput(membersOf(set, pedals), unit));
   let least = new Float64Array(sets).fill(Infinity);
   least[0] = 0;
@@ -102,8 +102,8 @@ function truthOf(unit: Unit, bench: Bench): number {
     // No less is taken at switch-on than later.
     if (total !== null && surgeOf(members) > total * 1000) continue;
     const noise = isolated ? 0 : exposedAmong(members) * unit.exposed;
-    const tag = tagOf.reduce((sum, value, index) => (set & (1 << index) ? sum + value : sum), 0);
-    most = Math.max(most, tag - (least[set] ?? Infinity) - noise);
+    const dual = dualOf.reduce((sum, value, index) => (set & (1 << index) ? sum + value : sum), 0);
+    most = Math.max(most, dual - (least[set] ?? Infinity) - noise);
   }
   return most;
 }
@@ -152,13 +152,13 @@ describe('the best loadout of a supply with many outputs', () => {
     fc.assert(
       fc.property(units(most), (unit) => {
         const bench = benchOf(unit.pedals, leadParts(unit), policyOf());
-        const carrier = carrierOf(usesOf(supplyFor(unit), bench), bench);
-        const tags = tagsFor(unit, bench);
+        const pricer = loadoutPricer(usesOf(supplyFor(unit), bench), bench);
+        const duals = dualsFor(unit, bench);
         const counts = bench.classes.map(({ members }) => members.length);
         const truth = truthOf(unit, bench);
         for (let floor = 0; ;) {
-          const quick = carrier.best(tags, counts, floor, 'quick');
-          const { bound, loadouts } = carrier.best(tags, counts, floor);
+          const quick = pricer.best(duals, counts, floor, 'quick');
+          const { bound, loadouts } = pricer.best(duals, counts, floor);
           expect(Math.max(quick.bound, floor)).toBeGreaterThanOrEqual(truth);
           expect(Math.max(bound, floor)).toBeGreaterThanOrEqual(truth);
           if (loadouts.length === 0) {

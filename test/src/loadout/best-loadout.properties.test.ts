@@ -8,14 +8,14 @@ import type { Board } from '../../../src/domain/board.js';
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
 import { namedFeeds } from '../../../src/formulation/named-feeds.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
-import { carrierOf, type Carrier } from '../../../src/loadout/best-loadout.js';
+import { loadoutPricer, type LoadoutPricer } from '../../../src/loadout/best-loadout.js';
 import type { LeadKind } from '../../../src/loadout/lead-kinds.js';
 import type { Loadout } from '../../../src/loadout/loadout.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { tinyCase, type Case } from '../../support/arbitraries.js';
 import { everyUnit, worthOf } from './every-unit.js';
 
-/** Numbers from which tags are made, so that a case may have any number of pedal classes and lead kinds. */
+/** Numbers from which duals are made, so that a case may have any number of pedal classes and lead kinds. */
 type Draw = { readonly next: (most: number) => number };
 
 const draws: fc.Arbitrary<() => Draw> = fc
@@ -26,11 +26,11 @@ const draws: fc.Arbitrary<() => Draw> = fc
   });
 
 /**
- * Tags under which an adapter costs its price or more: routes that cannot be needed are left out on that ground. Chain leads
+ * Dual prices under which an adapter costs its price or more: routes that cannot be needed are left out on that ground. Chain leads
  * may be worth more than they cost, as where a case asks for so many of them. Pedals may be worth less than nothing, and
  * many are worth the same.
  */
-function tagsFrom({ next }: Draw, { bench }: Question, scale: number): Tags {
+function dualsFrom({ next }: Draw, { bench }: Question, scale: number): LoadoutDuals {
   const [money, parts] = [next(2), next(20) * scale];
   const pedalTag = [
     () => (next(60) - 12) * 50 * scale,
@@ -86,11 +86,11 @@ const measured = (loadout: Loadout, { bench }: Question) => {
 };
 
 /** Raises the floor to what is found until nothing is: the last floor is then the most, if the bound says so. */
-function climb(carrier: Carrier, tags: Tags, counts: readonly number[], floor: number) {
+function climb(pricer: LoadoutPricer, duals: LoadoutDuals, counts: readonly number[], floor: number) {
   const found: { readonly loadout: Loadout; readonly value: number }[] = [];
   const bounds: { readonly floor: number; readonly bound: number }[] = [];
   for (let most = floor; ;) {
-    const { bound, loadouts } = carrier.best(tags, counts, most);
+    const { bound, loadouts } = pricer.best(duals, counts, most);
     bounds.push({ floor: most, bound });
     const better = loadouts.filter(({ value }) => value > most);
     if (better.length === 0) return { found, bounds, most, exact: bound <= most };
@@ -103,7 +103,7 @@ const questionFor = ({ board, catalogue }: Case): Question =>
   questionOf(kitOf(board, catalogue), { tiers: ['cost'], partial: true });
 
 describe('the best loadout of a supply', () => {
-  it.each([1, 2 ** 20])('is what trying everything finds, under tags in steps of %s', (scale) => {
+  it.each([1, 2 ** 20])('is what trying everything finds, under dual prices in steps of %s', (scale) => {
     const seen = { asked: 0, none: 0, found: 0, chains: 0, joins: 0, below: 0, raised: 0 };
     const inexact: unknown[] = [];
     fc.assert(
@@ -114,24 +114,24 @@ describe('the best loadout of a supply', () => {
         const counts = bench.classes.map(({ members }) => members.length);
         for (const uses of question.supplies) {
           const all = everyUnit(uses.supply, given, question);
-          const carrier = carrierOf(uses, bench);
+          const pricer = loadoutPricer(uses, bench);
           for (let round = 0; round < 4; round += 1) {
-            const tags = tagsFrom(draw, question, scale);
-            const truth = Math.max(...all.map((carried) => worthOf(carried, tags)));
+            const duals = dualsFrom(draw, question, scale);
+            const truth = Math.max(...all.map((carried) => worthOf(carried, duals)));
             const floor = [0, -1, truth - 1, truth, Math.max(0, truth - draw.next(40) * scale)][draw.next(4)] ?? 0;
-            const { found, bounds, most, exact } = climb(carrier, tags, counts, floor);
+            const { found, bounds, most, exact } = climb(pricer, duals, counts, floor);
             seen.asked += 1;
             seen[found.length === 0 ? 'none' : 'found'] += 1;
             if (floor < 0) seen.below += 1;
             if (found.length > 1) seen.raised += 1;
-            bounds.push({ floor, bound: carrier.best(tags, counts, floor, 'quick').bound });
+            bounds.push({ floor, bound: pricer.best(duals, counts, floor, 'quick').bound });
             // Where nothing is worth more than the floor, a bound may say no more than that.
             for (const asked of bounds) expect(Math.max(asked.bound, asked.floor)).toBeGreaterThanOrEqual(truth);
             if (!exact) inexact.push({ scale, truth, floor });
             else expect(most).toBe(Math.max(truth, floor));
             for (const { loadout, value } of found) {
               const measures = measured(loadout, question);
-              expect(worthOf(measures, tags)).toBeGreaterThanOrEqual(value);
+              expect(worthOf(measures, duals)).toBeGreaterThanOrEqual(value);
               expect(value).toBeLessThanOrEqual(truth);
               expect(faultsOf(loadout, given)).toEqual([]);
               if (loadout.hung.some(({ kind }) => kind === 'chain')) seen.chains += 1;

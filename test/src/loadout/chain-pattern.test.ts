@@ -5,7 +5,7 @@ import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import { candidatesOf, leadCostsOf, placeValue } from '../../../src/loadout/chain-pattern.js';
 import { framesOf } from '../../../src/loadout/frame.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import { bankOf, listed, partOf, pedalOf, settingOf, supplyOf, volts } from '../../support/builders.js';
 
@@ -17,12 +17,17 @@ type Given = {
   readonly pedals?: readonly Pedal[];
   readonly parts?: readonly Part[];
   /** By the ids of pedals and parts. */
-  readonly tags: Readonly<Record<string, number>>;
-  readonly more?: Partial<Tags>;
+  readonly duals: Readonly<Record<string, number>>;
+  readonly more?: Partial<LoadoutDuals>;
 };
 
 /** The only sort of chain of a 9 V supply with a common ground, in its last mode. */
-function setUp({ pedals = [pedalOf('a', 10), pedalOf('b', 20)], parts = [fan, pair, triple], tags, more = {} }: Given) {
+function setUp({
+  pedals = [pedalOf('a', 10), pedalOf('b', 20)],
+  parts = [fan, pair, triple],
+  duals,
+  more = {},
+}: Given) {
   const bench = benchOf(pedals, parts);
   const frames = framesOf(
     usesOf(supplyOf('box', 10, [bankOf(2, [settingOf(9, 100)], { isolated: false })]), bench),
@@ -30,9 +35,9 @@ function setUp({ pedals = [pedalOf('a', 10), pedalOf('b', 20)], parts = [fan, pa
   );
   const chain = frames.at(-1)?.chains[0];
   if (chain === undefined) throw new RangeError('there is no chain');
-  const all: Tags = {
-    pedals: Float64Array.from(bench.classes, ({ like }) => tags[like.id] ?? 0),
-    leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => tags[first?.part ?? ''] ?? 0),
+  const all: LoadoutDuals = {
+    pedals: Float64Array.from(bench.classes, ({ like }) => duals[like.id] ?? 0),
+    leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => duals[first?.part ?? ''] ?? 0),
     ...perPedalTier(() => 0),
     exposed: 0,
     ...more,
@@ -42,8 +47,8 @@ function setUp({ pedals = [pedalOf('a', 10), pedalOf('b', 20)], parts = [fan, pa
 }
 
 describe('the lead of a chain', () => {
-  const costs = (tags: Given['tags'], parts?: readonly Part[]) => {
-    const { chain, all, bench } = setUp({ tags, ...(parts === undefined ? {} : { parts }) });
+  const costs = (duals: Given['duals'], parts?: readonly Part[]) => {
+    const { chain, all, bench } = setUp({ duals, ...(parts === undefined ? {} : { parts }) });
     return leadCostsOf(chain, all).map(({ kind, cost }) => [bench.kinds[kind]?.supplyOf[0]?.part ?? null, cost]);
   };
 
@@ -82,21 +87,21 @@ describe('a place in a chain', () => {
   const clip = partOf('clip', 5, { kind: 'adapter' }, { gives: 'snap-clip', stock: 1 });
   const unclip = partOf('unclip', 5, { kind: 'adapter' }, { fits: 'snap-clip', gives: 'jack-3.5', stock: 1 });
 
-  it("is worth the pedal's tag less its leads, its volts and its company", () => {
+  it("is worth the pedal's dual less its leads, its volts and its company", () => {
     const pedals = [
       pedalOf('echo', 10, { digital: true, accepts: listed(9, 12), prefers: volts(12) }),
       pedalOf('fuzz', 20, { highGain: true, inlet: 'jack-3.5' }),
     ];
     const more = { offPreferred: 5, exposed: 30 };
-    const { chain, all, idOf } = setUp({ pedals, parts: [fan, mini], tags: { echo: 100, fuzz: 50, mini: 7 }, more });
+    const { chain, all, idOf } = setUp({ pedals, parts: [fan, mini], duals: { echo: 100, fuzz: 50, mini: 7 }, more });
     const worth = Object.fromEntries(chain.places.map((place) => [idOf(place.pedal), placeValue(place, all)]));
     expect(worth).toEqual({ echo: 95, fuzz: 13 });
   });
 
   it('goes by the best route that there is', () => {
     const pedals = [pedalOf('a', 10, { inlet: 'jack-3.5' }), pedalOf('b', 20)];
-    const best = (tags: Given['tags']) => {
-      const { chain, all, idOf } = setUp({ pedals, parts: [fan, mini, clip, unclip], tags: { a: 50, ...tags } });
+    const best = (duals: Given['duals']) => {
+      const { chain, all, idOf } = setUp({ pedals, parts: [fan, mini, clip, unclip], duals: { a: 50, ...duals } });
       const candidate = candidatesOf(chain, all, [1, 1]).find(({ place }) => idOf(place.pedal) === 'a');
       return [candidate?.value, candidate?.place.leads.length];
     };
@@ -106,7 +111,7 @@ describe('a place in a chain', () => {
 
   it('is a candidate where there is such a pedal, the most value for its load first', () => {
     const pedals = [pedalOf('a', 10), pedalOf('same', 10), pedalOf('b', 20), pedalOf('c', 50), pedalOf('d', 5)];
-    const { chain, all, idOf } = setUp({ pedals, tags: { a: 11, b: 30, c: 50, d: -1 } });
+    const { chain, all, idOf } = setUp({ pedals, duals: { a: 11, b: 30, c: 50, d: -1 } });
     const found = (counts: readonly number[]) =>
       candidatesOf(chain, all, counts).map(({ place, value, count }) => [idOf(place.pedal), value, count]);
     expect(found([2, 1, 1, 1])).toEqual([
@@ -123,7 +128,7 @@ describe('a place in a chain', () => {
 
   it('comes first where it is worth something and draws nothing', () => {
     const pedals = [pedalOf('a', 10), pedalOf('idle', 0), pedalOf('b', 20)];
-    const { chain, all, idOf } = setUp({ pedals, tags: { a: 100, idle: 1, b: 200 } });
+    const { chain, all, idOf } = setUp({ pedals, duals: { a: 100, idle: 1, b: 200 } });
     expect(candidatesOf(chain, all, [1, 1, 1]).map(({ place }) => idOf(place.pedal))[0]).toBe('idle');
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { allAtTheirBest, chainItem, jobOf, FrameRoom, type ContentItem } from '../../../src/loadout/content.js';
 import { framesOf } from '../../../src/loadout/frame.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import { bankOf, currentTotal, listed, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
 
@@ -26,16 +26,16 @@ const banks = [
 ];
 const supply = supplyOf('supply', 10, banks, { total: currentTotal(120) });
 
-/** Tags of a, b, jack and high, and what the leads cost. */
+/** Dual prices of a, b, jack and high, and what the leads cost. */
 function job(
-  tags: readonly number[],
+  duals: readonly number[],
   counts: readonly number[] = [2, 1, 1, 1],
   leads: Readonly<Record<string, number>> = {},
 ) {
   const [frame] = framesOf(usesOf(supply, bench), bench);
   if (frame === undefined) throw new RangeError('the supply can carry nothing');
-  const all: Tags = {
-    pedals: Float64Array.from(tags),
+  const all: LoadoutDuals = {
+    pedals: Float64Array.from(duals),
     leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => leads[first?.part ?? ''] ?? 0),
     ...perPedalTier(() => 0),
     exposed: 0,

@@ -2,7 +2,7 @@
 import { pedalTiers } from '../../../src/domain/pedal-tier.js';
 import type { Span } from '../../../src/loadout/rents.js';
 import type { ChainOption, UnitFrame, PlaceOption, SoloOption } from '../../../src/loadout/frame.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 
 /** One content: what it is worth, how many pedals and chains it has. */
 export type Filled = { readonly value: number; readonly pedals: number; readonly chains: number };
@@ -13,9 +13,14 @@ const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least:
  * The most that a content within the span is worth, nothing at all included; −Infinity where there is none. A pedal by
  * itself is worth something, and so is one on every output's sort of chain: others are not worth hanging.
  */
-export function mostWorth(frame: UnitFrame, tags: Tags, counts: readonly number[], span: Span = anyNumber): number {
+export function mostWorth(
+  frame: UnitFrame,
+  duals: LoadoutDuals,
+  counts: readonly number[],
+  span: Span = anyNumber,
+): number {
   let most = -Infinity;
-  for (const { value, pedals, chains } of everyContent(frame, tags, counts)) {
+  for (const { value, pedals, chains } of everyContent(frame, duals, counts)) {
     const within =
       span.pedals.least <= pedals &&
       pedals <= span.pedals.most &&
@@ -29,46 +34,46 @@ export function mostWorth(frame: UnitFrame, tags: Tags, counts: readonly number[
 /** What is left of a unit. */
 type Left = { readonly outputs: readonly number[]; readonly capacities: readonly number[]; readonly filled: Filled };
 
-function* everyContent(frame: UnitFrame, tags: Tags, counts: readonly number[]): Generator<Filled> {
+function* everyContent(frame: UnitFrame, duals: LoadoutDuals, counts: readonly number[]): Generator<Filled> {
   const pedals = counts.flatMap((count, pedal) => new Array<number>(count).fill(pedal));
   const nothing = { value: 0, pedals: 0, chains: 0 };
-  yield* extended(pedals, { outputs: frame.outputs, capacities: frame.capacities, filled: nothing }, frame, tags);
+  yield* extended(pedals, { outputs: frame.outputs, capacities: frame.capacities, filled: nothing }, frame, duals);
 }
 
 /** The first pedal stays out, hangs alone, or begins a chain with some of the others. */
-function* extended(waiting: readonly number[], left: Left, frame: UnitFrame, tags: Tags): Generator<Filled> {
+function* extended(waiting: readonly number[], left: Left, frame: UnitFrame, duals: LoadoutDuals): Generator<Filled> {
   const [pedal, ...rest] = waiting;
   if (pedal === undefined) {
     yield left.filled;
     return;
   }
-  yield* extended(rest, left, frame, tags);
+  yield* extended(rest, left, frame, duals);
   for (const option of frame.solos) {
-    if (option.pedal !== pedal || worthOf(option, tags) <= 0) continue;
-    const less = taken(left, option.banks, [option], worthOf(option, tags), 0);
-    if (less !== null) yield* extended(rest, less, frame, tags);
+    if (option.pedal !== pedal || worthOf(option, duals) <= 0) continue;
+    const less = taken(left, option.banks, [option], worthOf(option, duals), 0);
+    if (less !== null) yield* extended(rest, less, frame, duals);
   }
   for (const chain of frame.chains) {
-    if (chain.places.every((place) => worthOf(place, tags) <= 0)) continue;
+    if (chain.places.every((place) => worthOf(place, duals) <= 0)) continue;
     for (const [places, others] of chainsFrom(pedal, rest, chain)) {
-      const value = places.reduce((sum, place) => sum + worthOf(place, tags), -leadCost(chain, places.length, tags));
+      const value = places.reduce((sum, place) => sum + worthOf(place, duals), -leadCost(chain, places.length, duals));
       const less = holds(chain, places) ? taken(left, [chain.bank], places, value, 1) : null;
-      if (less !== null) yield* extended(others, less, frame, tags);
+      if (less !== null) yield* extended(others, less, frame, duals);
     }
   }
 }
 
 type Option = SoloOption | PlaceOption;
 
-/** A pedal's tag less its leads, its volts and its company. */
-export const worthOf = ({ pedal, leads, exposed, ...counted }: Option, tags: Tags): number =>
-  leads.reduce((value, kind) => value - (tags.leads[kind] ?? NaN), tags.pedals[pedal] ?? NaN) -
-  pedalTiers.reduce((sum, tier) => sum + counted[tier] * tags[tier], 0) -
-  exposed * tags.exposed;
+/** A pedal's dual less its leads, its volts and its company. */
+export const worthOf = ({ pedal, leads, exposed, ...counted }: Option, duals: LoadoutDuals): number =>
+  leads.reduce((value, kind) => value - (duals.leads[kind] ?? NaN), duals.pedals[pedal] ?? NaN) -
+  pedalTiers.reduce((sum, tier) => sum + counted[tier] * duals[tier], 0) -
+  exposed * duals.exposed;
 
 /** The cheapest lead with tails enough; Infinity when none has. */
-export const leadCost = ({ pool }: ChainOption, pedals: number, tags: Tags): number =>
-  Math.min(...pool.leads.filter(({ tails }) => tails >= pedals).map(({ kind }) => tags.leads[kind] ?? NaN));
+export const leadCost = ({ pool }: ChainOption, pedals: number, duals: LoadoutDuals): number =>
+  Math.min(...pool.leads.filter(({ tails }) => tails >= pedals).map(({ kind }) => duals.leads[kind] ?? NaN));
 
 /** Rules `current`, `startup` and `chain`, and one digital pedal on a `sole` ground. */
 export function holds({ mostLoad, mostSurge, mostTails }: ChainOption, places: readonly PlaceOption[]): boolean {

@@ -4,7 +4,7 @@ import type { Feed } from '../../../src/domain/plan.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Supply } from '../../../src/domain/supply.js';
 import type { Question } from '../../../src/formulation/question.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { hookupsOf } from '../../support/brute-force-hookups.js';
 import { countedOf } from '../../support/brute-force-tiers.js';
 import { domainsOf, feedsOf, fits, newUnit, withHookup, type Unit } from '../../support/brute-force-unit.js';
@@ -65,9 +65,9 @@ export function everyUnit(supply: Supply, { board, catalogue }: Case, { bench }:
 const subsetsOf = <Item>(items: readonly Item[]): readonly (readonly Item[])[] =>
   items.reduce<readonly (readonly Item[])[]>((all, item) => [...all, ...all.map((each) => [...each, item])], [[]]);
 
-/** What a content is worth under the tags. */
-export const worthOf = ({ pedals, leads, exposed, ...counted }: Omit<Carried, 'feeds'>, tags: Tags): number =>
-  pedals.reduce((sum, pedal) => sum + (tags.pedals[pedal] ?? NaN), 0) -
-  leads.reduce((sum, lead) => sum + (tags.leads[lead] ?? NaN), 0) -
-  exposed * tags.exposed -
-  pedalTiers.reduce((sum, tier) => sum + counted[tier] * tags[tier], 0);
+/** What a content is worth under the duals. */
+export const worthOf = ({ pedals, leads, exposed, ...counted }: Omit<Carried, 'feeds'>, duals: LoadoutDuals): number =>
+  pedals.reduce((sum, pedal) => sum + (duals.pedals[pedal] ?? NaN), 0) -
+  leads.reduce((sum, lead) => sum + (duals.leads[lead] ?? NaN), 0) -
+  exposed * duals.exposed -
+  pedalTiers.reduce((sum, tier) => sum + counted[tier] * duals[tier], 0);

@@ -6,7 +6,7 @@ import { jobOf, type LoadoutContent } from '../../../src/loadout/content.js';
 import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
 import { fillWithChains } from '../../../src/loadout/mixed-fill.js';
 import type { PatternStore } from '../../../src/loadout/rents.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import { bankOf, currentTotal, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
 import { holds, leadCost, mostWorth, worthOf } from './every-content.js';
@@ -35,11 +35,11 @@ function expectHangs(contents: readonly LoadoutContent[], frame: UnitFrame, coun
   expect(Math.min(...outputs, ...pedals, ...rooms, Infinity)).toBeGreaterThanOrEqual(0);
 }
 
-const worthOfAll = (contents: readonly LoadoutContent[], tags: Tags): number =>
+const worthOfAll = (contents: readonly LoadoutContent[], duals: LoadoutDuals): number =>
   contents.reduce((sum, content) => {
-    if (content.kind === 'solo') return sum + worthOf(content.option, tags);
+    if (content.kind === 'solo') return sum + worthOf(content.option, duals);
     const { chain, places } = content.pattern;
-    return sum + places.reduce((rest, place) => rest + worthOf(place, tags), -leadCost(chain, places.length, tags));
+    return sum + places.reduce((rest, place) => rest + worthOf(place, duals), -leadCost(chain, places.length, duals));
   }, 0);
 
 type Climbed = { readonly most: number; readonly exact: boolean; readonly contents: readonly LoadoutContent[] };
@@ -47,12 +47,12 @@ type Climbed = { readonly most: number; readonly exact: boolean; readonly conten
 /** Raises the floor until nothing is worth more; every bound on the way holds. */
 function climb(
   frame: UnitFrame,
-  tags: Tags,
+  duals: LoadoutDuals,
   counts: readonly number[],
   store: PatternStore,
   truth = -Infinity,
 ): Climbed {
-  const job = jobOf(frame, tags, counts);
+  const job = jobOf(frame, duals, counts);
   let climbed: Climbed = { most: 0, exact: true, contents: [] };
   for (;;) {
     const floor = climbed.most;
@@ -62,7 +62,7 @@ function climb(
     if (found === null) return { ...climbed, exact: bound <= floor };
     for (const { contents, value } of [found, ...(quick.found === null ? [] : [quick.found])]) {
       expectHangs(contents, frame, counts);
-      expect(value).toBe(worthOfAll(contents, tags));
+      expect(value).toBe(worthOfAll(contents, duals));
       expect(value).toBeGreaterThan(floor);
     }
     climbed = { most: found.value, exact: true, contents: found.contents };
@@ -77,7 +77,7 @@ describe('a unit filled with pedals alone and in chains', () => {
   function best(
     outputs: number,
     draws: readonly number[],
-    tags: readonly number[],
+    duals: readonly number[],
     more: { lead?: number; total?: number } = {},
   ) {
     const pedals = draws.map((draw, index) => pedalOf('abcdef'.charAt(index), draw));
@@ -88,8 +88,8 @@ describe('a unit filled with pedals alone and in chains', () => {
       bench,
     );
     if (frame === undefined) throw new RangeError('the supply can carry nothing');
-    const all: Tags = {
-      pedals: Float64Array.from(tags),
+    const all: LoadoutDuals = {
+      pedals: Float64Array.from(duals),
       leads: Float64Array.from([more.lead ?? 0, 3 * (more.lead ?? 0)]),
       ...perPedalTier(() => 0),
       exposed: 0,
@@ -138,11 +138,11 @@ describe('a unit filled with pedals alone and in chains', () => {
     const inexact: unknown[] = [];
     const seen = { frames: 0, chains: 0, both: 0, joins: 0, stored: 0 };
     fc.assert(
-      fc.property(smallUnits({ chains: true }), ({ frames, tags, counts }) => {
+      fc.property(smallUnits({ chains: true }), ({ frames, duals, counts }) => {
         for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
-          const truth = mostWorth(frame, tags, counts);
+          const truth = mostWorth(frame, duals, counts);
           const store: PatternStore = new Map();
-          const { most, exact, contents } = climb(frame, tags, counts, store, truth);
+          const { most, exact, contents } = climb(frame, duals, counts, store, truth);
           seen.frames += 1;
           if (exact) expect(most).toBe(truth);
           else inexact.push({ most, truth });
@@ -151,9 +151,9 @@ describe('a unit filled with pedals alone and in chains', () => {
           if (kinds.has('chain')) seen.chains += 1;
           if (kinds.size === 2) seen.both += 1;
           if (contents.some((content) => content.kind === 'solo' && content.option.banks.length > 1)) seen.joins += 1;
-          // Patterns of other tags are of help, and never in the way.
+          // Patterns of other duals are of help, and never in the way.
           if (store.size === 0) continue;
-          const other = { ...tags, pedals: tags.pedals.map((tag, index) => (index % 2 === 0 ? tag : 300 - tag)) };
+          const other = { ...duals, pedals: duals.pedals.map((dual, index) => (index % 2 === 0 ? dual : 300 - dual)) };
           const again = climb(frame, other, counts, store);
           if (again.exact) expect(again.most).toBe(mostWorth(frame, other, counts));
           seen.stored += 1;

@@ -12,7 +12,7 @@ import {
   type Rents,
   type Span,
 } from '../../../src/loadout/rents.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { holds, leadCost, mostWorth, worthOf } from './every-content.js';
 import { smallUnits } from './small-units.js';
 
@@ -62,27 +62,27 @@ describe('prices of totals', () => {
 });
 
 /** Whether nothing that takes outputs earns more than the outputs' rents when pedals and totals are paid. */
-function expectNoProfit(frame: UnitFrame, tags: Tags, counts: readonly number[], rents: Rents): void {
+function expectNoProfit(frame: UnitFrame, duals: LoadoutDuals, counts: readonly number[], rents: Rents): void {
   const rentOf = (banks: readonly number[]): number =>
     banks.reduce((sum, bank) => sum + (rents.outputs[bank] ?? NaN), 0);
   const there = ({ pedal }: { readonly pedal: number }): boolean => (counts[pedal] ?? 0) > 0;
   for (const option of frame.solos.filter(there)) {
-    const value = worthOf(option, tags);
+    const value = worthOf(option, duals);
     // What is worth nothing by itself is left out before there are rents.
     if (value <= 0) continue;
     const net = netOf({ value, pedals: [option.pedal], weights: option.weights }, rents);
     expect(net).toBeLessThanOrEqual(rentOf(option.banks));
   }
   for (const chain of frame.chains) {
-    if (chain.places.filter(there).every((place) => worthOf(place, tags) <= 0)) continue;
+    if (chain.places.filter(there).every((place) => worthOf(place, duals) <= 0)) continue;
     for (const places of chainsOf(chain.places.filter(there), counts)) {
       if (!holds(chain, places)) continue;
       const net = places.reduce(
         (sum, place) => {
-          const each = { value: worthOf(place, tags), pedals: [place.pedal], weights: place.weights };
+          const each = { value: worthOf(place, duals), pedals: [place.pedal], weights: place.weights };
           return sum + netOf(each, rents);
         },
-        -leadCost(chain, places.length, tags) - rents.perChain,
+        -leadCost(chain, places.length, duals) - rents.perChain,
       );
       const fits = frame.capacities.every(
         (capacity, at) => places.reduce((sum, { weights }) => sum + (weights[at] ?? 0), 0) <= capacity,
@@ -113,14 +113,14 @@ describe('the rents of a unit', () => {
     const seen = { whole: 0, limited: 0, none: 0, tight: 0, early: 0 };
     const floors = fc.constantFrom(-1, 0, 0.5, 1.5);
     fc.assert(
-      fc.property(smallUnits({ chains: true }), spans, floors, ({ frames, tags, counts }, span, share) => {
+      fc.property(smallUnits({ chains: true }), spans, floors, ({ frames, duals, counts }, span, share) => {
         for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
-          const truth = mostWorth(frame, tags, counts, span);
+          const truth = mostWorth(frame, duals, counts, span);
           const floor = truth === -Infinity ? 0 : Math.floor(truth * share);
-          const rents = rentsOf(jobOf(frame, tags, counts), span, floor, new Map());
+          const rents = rentsOf(jobOf(frame, duals, counts), span, floor, new Map());
           expect(rents.bound).toBeGreaterThanOrEqual(truth);
           // One that is told before there are any rents is that of all pedals at their best.
-          if (rents.pedals.length > 0) expectNoProfit(frame, tags, counts, rents);
+          if (rents.pedals.length > 0) expectNoProfit(frame, duals, counts, rents);
           const limited =
             span.pedals.least + span.chains.least > 0 || Math.min(span.pedals.most, span.chains.most) < Infinity;
           seen[truth === -Infinity ? 'none' : limited ? 'limited' : 'whole'] += 1;
@@ -135,9 +135,9 @@ describe('the rents of a unit', () => {
 
   it('leave candidates what is theirs when they are paid, the densest first', () => {
     fc.assert(
-      fc.property(smallUnits({ chains: true }), ({ frames, tags, counts }) => {
+      fc.property(smallUnits({ chains: true }), ({ frames, duals, counts }) => {
         for (const frame of frames) {
-          const job = jobOf(frame, tags, counts);
+          const job = jobOf(frame, duals, counts);
           const rents = rentsOf(job, anyNumber, 0, new Map());
           for (const pool of job.pools) {
             const rented = rentedCandidates(pool, rents);
@@ -160,10 +160,10 @@ describe('the rents of a unit', () => {
   it('say how many pedals and chains the relaxation has, within the span', () => {
     const limited = fc.record({ pedals: fc.constantFrom(2, 3), chains: fc.constantFrom(0, 1, Infinity) });
     fc.assert(
-      fc.property(smallUnits({ chains: true }), limited, ({ frames, tags, counts }, { pedals, chains }) => {
+      fc.property(smallUnits({ chains: true }), limited, ({ frames, duals, counts }, { pedals, chains }) => {
         for (const frame of frames) {
           const span = { pedals: { least: 0, most: pedals }, chains: { least: 0, most: chains } };
-          const { numbers } = rentsOf(jobOf(frame, tags, counts), span, -1, new Map());
+          const { numbers } = rentsOf(jobOf(frame, duals, counts), span, -1, new Map());
           expect(numbers.pedals).toBeLessThanOrEqual(pedals + 1e-4);
           expect(numbers.chains).toBeLessThanOrEqual(chains + 1e-4);
         }

@@ -1,9 +1,9 @@
-/** Units with a few outputs, pedals for them and tags, small enough for trying everything. */
+/** Units with a few outputs, pedals for them and duals, small enough for trying everything. */
 import fc from 'fast-check';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import {
   bankOf,
@@ -20,10 +20,10 @@ import {
   volts,
 } from '../../support/builders.js';
 
-/** All frames of one supply, how many pedals there are of each class, and tags. */
+/** All frames of one supply, how many pedals there are of each class, and duals. */
 export type SmallUnit = {
   readonly frames: readonly UnitFrame[];
-  readonly tags: Tags;
+  readonly duals: LoadoutDuals;
   readonly counts: readonly number[];
 };
 
@@ -36,7 +36,7 @@ const pedalDrafts = fc.record({
   // Only a chain lead changes the plug.
   inlet: fc.constantFrom('barrel-2.1', 'barrel-2.1', 'barrel-2.1', 'jack-3.5'),
   alone: fc.constantFrom(false, false, false, true),
-  tag: fc.oneof(fc.integer({ min: -20, max: 400 }), fc.constantFrom(0, 100, 250)),
+  dual: fc.oneof(fc.integer({ min: -20, max: 400 }), fc.constantFrom(0, 100, 250)),
 });
 
 /** The draft of a pedal that every unit can feed, so that none is of no use. */
@@ -48,7 +48,7 @@ const anyone = {
   highGain: false,
   inlet: 'barrel-2.1',
   alone: false,
-  tag: 100,
+  dual: 100,
 };
 
 const drafts = (chains: boolean) =>
@@ -80,7 +80,7 @@ export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitra
   drafts(chains).map(({ pedals: drawn, twins, ...given }) => {
     // Two pedals of one draft are of one class.
     const all = [anyone, ...drawn, ...drawn.slice(0, twins)].slice(0, 6);
-    const pedals = all.map(({ draw, startup, accepts, tag: _, ...more }, index) =>
+    const pedals = all.map(({ draw, startup, accepts, dual: _, ...more }, index) =>
       pedalOf(`pedal-${index}`, draw, {
         ...more,
         accepts: listed(...accepts),
@@ -112,15 +112,15 @@ export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitra
     );
     // Leads that do the same are of one kind, and cost what the first of them costs.
     const costOf = (id: string): number => given.leads[Number(id.slice('chain-'.length))]?.cost ?? given.joinCost;
-    const tags: Tags = {
-      pedals: Float64Array.from(bench.classes, ({ like }) => all[pedals.indexOf(like)]?.tag ?? NaN),
+    const duals: LoadoutDuals = {
+      pedals: Float64Array.from(bench.classes, ({ like }) => all[pedals.indexOf(like)]?.dual ?? NaN),
       leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => costOf(first?.part ?? '')),
       ...perPedalTier(() => given.offPreferred),
       exposed: given.exposed,
     };
     return {
       frames: framesOf(usesOf(supply, bench), bench),
-      tags,
+      duals,
       counts: bench.classes.map(({ members }) => members.length),
     };
   });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { framesOf, type UnitFrame, type SoloOption } from '../../../src/loadout/frame.js';
 import { fillWithSolos } from '../../../src/loadout/solo-fill.js';
-import type { Tags } from '../../../src/loadout/tags.js';
+import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import {
   bankOf,
@@ -24,17 +24,17 @@ const nine = [settingOf(9, 100)];
 type Supply = Parameters<typeof usesOf>[0];
 
 /**
- * The best content of a unit's first frame for the pedals a, b, c, d and one at 18 V, with their tags: the floor is raised
+ * The best content of a unit's first frame for the pedals a, b, c, d and one at 18 V, with their duals: the floor is raised
  * until nothing is worth more.
  */
-function best(supply: Supply, tags: readonly number[], given: { floor?: number; counts?: readonly number[] } = {}) {
+function best(supply: Supply, duals: readonly number[], given: { floor?: number; counts?: readonly number[] } = {}) {
   const pedals = [30, 40, 50, 60].map((draw, index) => pedalOf('abcd'.charAt(index), draw));
   const high = pedalOf('high', 30, { accepts: listed(18) });
   const bench = benchOf([...pedals, high], [partOf('stack', 9, { kind: 'join', mode: 'series' })]);
   const [frame] = framesOf(usesOf(supply, bench), bench);
   if (frame === undefined) throw new RangeError('the supply can carry nothing');
-  const all: Tags = {
-    pedals: Float64Array.from(tags),
+  const all: LoadoutDuals = {
+    pedals: Float64Array.from(duals),
     leads: Float64Array.from([15]),
     ...perPedalTier(() => 0),
     exposed: 0,
@@ -80,7 +80,7 @@ describe('a unit filled with pedals by themselves', () => {
       const supply = supplyOf('supply', 10, [bankOf(2, settings)], { total: powerTotal(watts) });
       const [frame] = framesOf(usesOf(supply, bench), bench);
       if (frame === undefined) throw new RangeError('the supply can carry nothing');
-      const tags = {
+      const duals = {
         pedals: Float64Array.from([10, 8]),
         leads: Float64Array.from([]),
         ...perPedalTier(() => offPreferred),
@@ -88,7 +88,7 @@ describe('a unit filled with pedals by themselves', () => {
       };
       let most = 0;
       for (;;) {
-        const { bound, found } = fillWithSolos(frame, tags, [1, 1], most, 'exact');
+        const { bound, found } = fillWithSolos(frame, duals, [1, 1], most, 'exact');
         if (found === null) return bound <= most ? most : NaN;
         most = found.value;
       }
@@ -117,18 +117,18 @@ describe('a unit filled with pedals by themselves', () => {
       (most) => Math.floor(most / 2),
     );
     fc.assert(
-      fc.property(smallUnits({ chains: false }), floors, ({ frames, tags, counts }, floorFor) => {
+      fc.property(smallUnits({ chains: false }), floors, ({ frames, duals, counts }, floorFor) => {
         for (const frame of frames) {
-          const most = mostWorth(frame, tags, counts);
+          const most = mostWorth(frame, duals, counts);
           const floor = Math.max(0, floorFor(most));
-          const quick = fillWithSolos(frame, tags, counts, floor, 'quick');
+          const quick = fillWithSolos(frame, duals, counts, floor, 'quick');
           expect(Math.max(quick.bound, floor)).toBeGreaterThanOrEqual(most);
           if (quick.found !== null) {
             expectHangs(frame, quick.found.contents, counts);
             expect(quick.found.value).toBeGreaterThan(floor);
             seen.quick += 1;
           }
-          const { bound, found } = fillWithSolos(frame, tags, counts, floor, 'exact');
+          const { bound, found } = fillWithSolos(frame, duals, counts, floor, 'exact');
           expect(Math.max(bound, floor)).toBeGreaterThanOrEqual(most);
           seen[found === null ? 'none' : 'found'] += 1;
           if (found === null) {
@@ -137,7 +137,7 @@ describe('a unit filled with pedals by themselves', () => {
             continue;
           }
           expectHangs(frame, found.contents, counts);
-          expect(found.value).toBe(found.contents.reduce((sum, option) => sum + worthOf(option, tags), 0));
+          expect(found.value).toBe(found.contents.reduce((sum, option) => sum + worthOf(option, duals), 0));
           expect(found.value).toBeGreaterThan(floor);
           if (found.contents.some(({ banks }) => banks.length > 1)) seen.joins += 1;
           if (found.contents.length === frame.outputs.reduce((sum, count) => sum + count, 0)) seen.full += 1;

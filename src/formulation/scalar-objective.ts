@@ -3,6 +3,7 @@ import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../dom
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals } from '../loadout/bench.js';
 import { pedalTierJudges } from '../loadout/pedal-tiers.js';
+import type { Digit } from './digits.js';
 import type { Question } from './question.js';
 
 /** What a plan, or a part of one, adds up to; money in minor units. */
@@ -15,9 +16,10 @@ export type Measures = PerPedalTier<number> & {
   readonly parts: number;
 };
 
-/** Several tiers of an aim as digits of one whole number: Σ weight × (tier's value / unit). */
-export type Fold = {
-  readonly tiers: readonly Digit[];
+/** A lexicographic order made scalar: several tiers as digits of one whole number, Σ weight × (tier's value / unit). */
+export type ScalarObjective = {
+  /** The most important first. */
+  readonly tiers: readonly Digit<ChoosingCriterion>[];
   /** What one of each measure adds to the number; for money what one `moneyUnit` adds. */
   readonly weights: Measures;
   /** Minor units of money that all prices are multiples of. */
@@ -27,33 +29,32 @@ export type Fold = {
 };
 
 /** What earlier steps have settled: their numbers may not grow. */
-export type Settled = { readonly fold: Fold; readonly value: number };
-
-/** A tier's place in the number; the most important first. */
-export type Digit = { readonly tier: ChoosingCriterion; readonly unit: number; readonly weight: number };
+export type SettledStep = { readonly objective: ScalarObjective; readonly value: number };
 
 /** Numbers up to this leave an engine's double precision enough digits to tell the last tier's values apart. */
 const largestNumber = 2 ** 43;
 
-/** The folds that together are the question's whole order, as few as precision allows; one of no tier for any plan. */
-export function foldsOf(question: Question): readonly Fold[] {
+/** The objectives that together are the question's whole order, as few as precision allows; one of no tier for any plan. */
+export function scalarObjectives(question: Question): readonly ScalarObjective[] {
   const groups: ChoosingCriterion[][] = [];
   for (const tier of question.tiers) {
     if (!isChoosingTier(tier)) throw new RangeError(`loadouts know nothing of today's wiring, which "${tier}" counts`);
     const last = groups.at(-1);
-    if (last !== undefined && foldOf([...last, tier], question).greatest <= largestNumber) last.push(tier);
+    if (last !== undefined && scalarObjective([...last, tier], question).greatest <= largestNumber) last.push(tier);
     else groups.push([tier]);
   }
-  return (groups.length === 0 ? [[]] : groups).map((tiers) => foldOf(tiers, question));
+  return (groups.length === 0 ? [[]] : groups).map((tiers) => scalarObjective(tiers, question));
 }
 
 /** What must not grow beyond the question's own limits, as if earlier steps had settled it. */
-export const limitsOf = (question: Question): readonly Settled[] =>
-  question.mostExposed === null ? [] : [{ fold: foldOf(['exposed'], question), value: question.mostExposed }];
+export const limitedAtFirst = (question: Question): readonly SettledStep[] =>
+  question.mostExposed === null
+    ? []
+    : [{ objective: scalarObjective(['exposed'], question), value: question.mostExposed }];
 
-function foldOf(tiers: readonly ChoosingCriterion[], question: Question): Fold {
+function scalarObjective(tiers: readonly ChoosingCriterion[], question: Question): ScalarObjective {
   const moneyUnit = moneyUnitOf(question);
-  const digits: Digit[] = [];
+  const digits: Digit<ChoosingCriterion>[] = [];
   let weight = 1;
   let greatest = 0;
   for (const tier of [...tiers].reverse()) {
@@ -111,7 +112,7 @@ function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): number 
 }
 
 /** The number of some measures. */
-export const foldedValue = ({ weights, moneyUnit }: Fold, measures: Measures): number =>
+export const scalarValue = ({ weights, moneyUnit }: ScalarObjective, measures: Measures): number =>
   weights.unpowered * measures.unpowered +
   weights.money * (measures.money / moneyUnit) +
   weights.exposed * measures.exposed +
@@ -119,13 +120,3 @@ export const foldedValue = ({ weights, moneyUnit }: Fold, measures: Measures): n
   weights.sockets * measures.sockets +
   weights.parts * measures.parts +
   pedalTiers.reduce((sum, tier) => sum + weights[tier] * measures[tier], 0);
-
-/** The values of the tiers when the number is this, or, for a bound, what they cannot undercut. */
-export function unfolded({ tiers }: Fold, value: number): readonly (readonly [ChoosingCriterion, number])[] {
-  let rest = value;
-  return tiers.map(({ tier, weight, unit }) => {
-    const digit = Math.floor(rest / weight);
-    rest -= digit * weight;
-    return [tier, digit * unit] as const;
-  });
-}

@@ -1,10 +1,11 @@
 import type { PerPedalTier } from '../domain/pedal-tier.js';
 
 /**
- * What pedals are worth and what leads cost while a unit is being filled: integers in one unit of value. Under a pedal tier's
+ * The dual prices as one unit sees them: what pedals are worth and what leads cost while it is being filled, integers in one
+ * unit of value. Under a pedal tier's
  * name stands what a pedal costs that counts in it; not negative.
  */
-export type Tags = PerPedalTier<number> & {
+export type LoadoutDuals = PerPedalTier<number> & {
   /** By pedal class; may be negative. */
   readonly pedals: Float64Array;
   /** By lead kind, for every use; may be negative. */

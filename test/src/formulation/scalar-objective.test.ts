@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { choosingAims, choosingTiersOf, type ChoosingCriterion } from '../../../src/domain/aim.js';
 import { minorUnits } from '../../../src/domain/quantities.js';
-import { foldedValue, foldsOf, unfolded, type Measures } from '../../../src/formulation/fold.js';
+import { scalarValue, scalarObjectives, type Measures } from '../../../src/formulation/scalar-objective.js';
+import { tierValues } from '../../../src/formulation/digits.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import {
   bankOf,
@@ -75,8 +76,9 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
         const agreed = tiers.slice(0, alike).flatMap((tier) => (tier === 'cost' ? ['money', 'exposed'] : [tier]));
         const shared = Object.fromEntries(Object.entries(one).filter(([name]) => agreed.includes(name)));
         const other = { ...drawn, ...shared };
-        const folds = foldsOf(question(pedals, tiers, price));
-        const valuesOf = (each: Measures): readonly number[] => folds.map((fold) => foldedValue(fold, each));
+        const objectives = scalarObjectives(question(pedals, tiers, price));
+        const valuesOf = (each: Measures): readonly number[] =>
+          objectives.map((objective) => scalarValue(objective, each));
         const expected = firstDifference(figuresOf(one, tiers), figuresOf(other, tiers));
         seen[expected === 0 ? 'equal' : 'different'] += 1;
         expect(Math.sign(firstDifference(valuesOf(one), valuesOf(other)))).toBe(Math.sign(expected));
@@ -91,14 +93,14 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
     const given = prices.chain((price) => fc.tuple(fc.constant(price), measures(6, price)));
     fc.assert(
       fc.property(given, ([price, each]) => {
-        const folds = foldsOf(question(6, tiers, price));
-        const values = folds.map((fold) => foldedValue(fold, each));
-        for (const [index, fold] of folds.entries()) {
+        const objectives = scalarObjectives(question(6, tiers, price));
+        const values = objectives.map((objective) => scalarValue(objective, each));
+        for (const [index, objective] of objectives.entries()) {
           expect(Number.isSafeInteger(values[index])).toBe(true);
-          expect(values[index]).toBeLessThanOrEqual(fold.greatest);
+          expect(values[index]).toBeLessThanOrEqual(objective.greatest);
         }
         const figures = figuresOf(each, tiers);
-        const told = folds.flatMap((fold, index) => unfolded(fold, values[index] ?? NaN));
+        const told = objectives.flatMap((objective, index) => tierValues(objective, values[index] ?? NaN));
         expect(told).toEqual(tiers.map((tier, index) => [tier, figures[index]]));
       }),
       { numRuns: 300 },
@@ -111,9 +113,10 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
     );
     fc.assert(
       fc.property(given, ([price, each, share]) => {
-        for (const fold of foldsOf(question(6, tiers, price))) {
-          const value = foldedValue(fold, each);
-          const figuresAt = (bound: number): readonly number[] => unfolded(fold, bound).map(([, figure]) => figure);
+        for (const objective of scalarObjectives(question(6, tiers, price))) {
+          const value = scalarValue(objective, each);
+          const figuresAt = (bound: number): readonly number[] =>
+            tierValues(objective, bound).map(([, figure]) => figure);
           expect(firstDifference(figuresAt(Math.floor(value * share)), figuresAt(value))).toBeLessThanOrEqual(0);
         }
       }),
@@ -122,22 +125,22 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
   });
 
   it('are few, yet small enough for double precision', () => {
-    const foldsWith = (pedals: number, price: number) => foldsOf(question(pedals, tiers, price));
+    const foldsWith = (pedals: number, price: number) => scalarObjectives(question(pedals, tiers, price));
     expect(foldsWith(2, 1000)).toHaveLength(1);
     const many = foldsWith(100, 123_457);
     expect(many.length).toBeGreaterThan(1);
-    expect(many.flatMap((fold) => fold.tiers.map(({ tier }) => tier))).toEqual(tiers);
+    expect(many.flatMap((objective) => objective.tiers.map(({ tier }) => tier))).toEqual(tiers);
     for (const { greatest } of many) expect(greatest).toBeLessThan(2 ** 44);
   });
 });
 
 describe('a number', () => {
   it('counts money in what all prices are multiples of', () => {
-    const [inTens] = foldsOf(question(2, ['money'], 1000));
-    const [inCents] = foldsOf(question(2, ['money'], 999));
+    const [inTens] = scalarObjectives(question(2, ['money'], 1000));
+    const [inCents] = scalarObjectives(question(2, ['money'], 999));
     expect([inTens?.moneyUnit, inCents?.moneyUnit]).toEqual([500, 1]);
     const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, sockets: 0, parts: 0, ...perPedalTier(() => 0) };
-    expect(inCents === undefined ? null : foldedValue(inCents, spent)).toBe(9990);
+    expect(inCents === undefined ? null : scalarValue(inCents, spent)).toBe(9990);
   });
 
   it('counts the noise price of every exposed pedal where cost is the aim, and only there', () => {
@@ -151,7 +154,9 @@ describe('a number', () => {
       ...perPedalTier(() => 0),
     };
     const told = (tier: ChoosingCriterion) =>
-      foldsOf(question(2, [tier], 1000)).flatMap((fold) => unfolded(fold, foldedValue(fold, exposed)));
+      scalarObjectives(question(2, [tier], 1000)).flatMap((objective) =>
+        tierValues(objective, scalarValue(objective, exposed)),
+      );
     expect(told('cost')).toEqual([['cost', 7000]]);
     expect(told('money')).toEqual([['money', 3000]]);
     expect(told('exposed')).toEqual([['exposed', 2]]);
@@ -160,9 +165,11 @@ describe('a number', () => {
   });
 
   it('is nothing where any plan will do', () => {
-    const [fold, ...more] = foldsOf(question(2, [], 1000));
+    const [objective, ...more] = scalarObjectives(question(2, [], 1000));
     expect(more).toEqual([]);
     const all = { unpowered: 1, money: 5000, exposed: 2, bricks: 3, sockets: 3, parts: 4, ...perPedalTier(() => 2) };
-    expect(fold === undefined ? null : [foldedValue(fold, all), fold.greatest, unfolded(fold, 0)]).toEqual([0, 0, []]);
+    expect(
+      objective === undefined ? null : [scalarValue(objective, all), objective.greatest, tierValues(objective, 0)],
+    ).toEqual([0, 0, []]);
   });
 });
