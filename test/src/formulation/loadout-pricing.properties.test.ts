@@ -108,8 +108,8 @@ function dualsFrom(next: (most: number) => number, scale: number, features: Feat
   const typical = typicalCost(steps, scale, earlierDuals);
   question.bench.classes.forEach((_, pedal) => (duals[pedal] = Math.round(((next(120) - 20) * typical) / 40)));
   duals[features.unit] = Math.round(((next(60) - 30) * typical) / 60);
-  duals[features.bricks] = -Math.round((next(30) * typical) / 90);
-  duals[features.sockets] = -Math.round((next(30) * typical) / 90);
+  duals[features.bricks] = -Math.round((next(30) * typical) / 240);
+  duals[features.sockets] = -Math.round((next(30) * typical) / 240);
   duals[features.money] = -next(3) * scale;
   duals.set(earlierDuals, features.earlier);
   // What one minor unit of money costs in all.
