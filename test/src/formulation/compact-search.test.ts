@@ -47,11 +47,11 @@ describe('what is pooled at first is told apart where it must be', () => {
     expect(found).toEqual([3100, 3, 1, 0]);
   });
 
-  it('chains on which no two may start at once', async () => {
+  it('chains on which no two may start that are slow', async () => {
     const start = { startup: milliamps(70) };
     const slow = ['a', 'b'].map((id) => pedalOf(id, 40, start));
     const found = await best(boardOf([...slow, ...pedalsOf(30, 25)]), catalogueOf([single], [pairLead]));
-    // 70 + 30 and 70 + 25; two slow ones together would take 110.
+    // 70 + 30 and 70 + 25; two slow ones together would take 140.
     expect(found).toEqual([2200, 2, 2, 0]);
     const slower = slow.map((pedal) => ({ ...pedal, startup: milliamps(71) }));
     expect(await best(boardOf([...slower, ...pedalsOf(30, 25)]), catalogueOf([single], [pairLead]))).toEqual([

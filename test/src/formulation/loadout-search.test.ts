@@ -84,7 +84,7 @@ describe('units are whole', () => {
       const slow = ['a', 'b'].map((id) => pedalOf(id, 40, { startup: milliamps(startup) }));
       return boardOf([...slow, ...pedalsOf(30, 25)]);
     };
-    // 70 + 30 and 70 + 25 mA; two slow ones together would take 110.
+    // 70 + 30 and 70 + 25 mA; two slow ones together would take 140.
     expect(await best(asked(board(70), catalogueOf([single], [pairLead])))).toEqual([2200, 2, 2, 0]);
     expect(await best(asked(board(71), catalogueOf([single], [pairLead])))).toEqual([3100, 3, 1, 0]);
   });
