@@ -6,7 +6,7 @@ import { bruteForce } from './brute-force.js';
 import { relaxations, restrictions, type Change } from './changes.js';
 import { tierFigures } from './tier-figures.js';
 
-const sample = fc.sample(tinyCase, { seed: 20, numRuns: 600 });
+const sample = fc.sample(tinyCase, { seed: 21, numRuns: 600 });
 
 /** What the best plan, perhaps a partial one, comes to in the order of its aim. */
 function figuresOf({ board, catalogue }: Case): readonly number[] {
