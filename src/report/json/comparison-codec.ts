@@ -13,6 +13,7 @@ import type {
   TradeOffPoint,
 } from '../../planning/compare/comparison.js';
 import { at, list, oneOf, orNull, record, word } from './codec.js';
+import { measureKeys } from './measure-keys.js';
 import { aboutStatus, planCodec, statuses } from './plan-codec.js';
 import { printed, printedObject } from './printed.js';
 import { failures, reasons } from './reason-codec.js';
@@ -40,14 +41,7 @@ const preference = oneOf<Preference>('What it would take for the option to be th
   }),
 });
 
-const score = record<Score>()('What it comes to, by each measure; money counts all that is bought.', {
-  unpowered: at(count('Pedals without power.'), ({ unpowered }) => unpowered),
-  money: at(money('What is bought costs this.'), (from) => from.money),
-  exposed: at(count('High-gain pedals that share a ground with a digital one.'), ({ exposed }) => exposed),
-  bricks: at(count('Supply units in use.'), ({ bricks }) => bricks),
-  parts: at(count('Leads in use.'), ({ parts }) => parts),
-  offPreferred: at(count('Pedals off their preferred volts.'), ({ offPreferred }) => offPreferred),
-});
+const score = record<Score>()('What it comes to, by each measure; money counts all that is bought.', measureKeys);
 
 const unbeaten = (about: string) => orNull(`${about} Null while that is not known.`, yes(about));
 

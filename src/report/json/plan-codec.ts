@@ -11,22 +11,18 @@ import { confirmEntries } from '../words/confirm.js';
 import { moves, steps } from './changes-codec.js';
 import { at, orAbsent, orNull, record } from './codec.js';
 import { confirmed } from './confirm-codec.js';
+import { measureKeys } from './measure-keys.js';
 import { printed } from './printed.js';
 import { reasons } from './reason-codec.js';
 import { boardName, buy, cautions, currency, feeds, format } from './shared-codecs.js';
-import { amountOrCount, choice, count, money, pedals } from './values.js';
+import { amountOrCount, choice, count, pedals } from './values.js';
 
 export const statuses = ['proven', 'best found', 'impossible'] as const;
 export const aboutStatus =
   '`proven`: no plan is better. `best found`: the search stopped first. `impossible`: no plan exists.';
 
 const score = record<Score>()('What the plan comes to, by each measure.', {
-  unpowered: at(count('Pedals without power.'), ({ unpowered }) => unpowered),
-  money: at(money('What is to be bought costs this.'), (from) => from.money),
-  exposed: at(count('High-gain pedals that share a ground with a digital one.'), ({ exposed }) => exposed),
-  bricks: at(count('Supply units in use, owned or bought.'), ({ bricks }) => bricks),
-  parts: at(count('Chain leads, join leads and adapters in use, owned or bought.'), ({ parts }) => parts),
-  offPreferred: at(count('Powered pedals that get other volts than they prefer.'), (from) => from.offPreferred),
+  ...measureKeys,
   moved: at(
     orNull(
       'Pedals whose unit, output or setting differs from the present wiring; null where that does not count.',

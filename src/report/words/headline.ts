@@ -1,9 +1,10 @@
 import { isMoney, type ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { pedalTiers } from '../../domain/pedal-tier.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Gap } from '../../planning/answer.js';
 import type { Speech } from './speech.js';
-import { tierWords } from './tier-words.js';
+import { pedalTierNotes, tierWords } from './tier-words.js';
 import { capital, countText, priceText } from './words.js';
 
 /** The plan in three sentences. */
@@ -39,7 +40,7 @@ function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
     score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
     score.exposed === 0 ? 'none exposed to digital noise' : `${score.exposed} exposed to digital noise`,
   ];
-  if (score.offPreferred > 0) counts.push(`${score.offPreferred} not at the preferred volts`);
+  for (const tier of pedalTiers) if (score[tier] > 0) counts.push(pedalTierNotes[tier](score[tier]));
   return `${counts.join(', ')}.`;
 }
 

@@ -1,4 +1,5 @@
 import type { Criterion } from '../../domain/aim.js';
+import type { PerPedalTier } from '../../domain/pedal-tier.js';
 import { countText } from './words.js';
 
 /** How a tier is spoken of, wherever it is. */
@@ -91,4 +92,9 @@ export const tierWords: Readonly<Record<Criterion, TierWords>> = {
       apart: (many, fewer) => `${pedals(many)} ${fewer} moved`,
     },
   },
+};
+
+/** What a headline says of the pedals that count in a tier, where there are any. */
+export const pedalTierNotes: PerPedalTier<(many: number) => string> = {
+  offPreferred: (many) => `${many} not at the preferred volts`,
 };
