@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 import { ceilDivide, clampToSafe, exactSum, floorDivide, greatestCommonDivisor } from '../../solver/exact.js';
+import { trying } from '../support/runs.js';
 
 test('the greatest common divisor minds neither sign nor order', () => {
   expect(greatestCommonDivisor(-12, 18)).toBe(6);
@@ -40,7 +41,7 @@ test('sums equal those of big integers', () => {
       const expected = pairs.reduce((total, [coefficient, value]) => total + BigInt(coefficient) * BigInt(value), 0n);
       expect(exactSum(terms, values)).toBe(expected);
     }),
-    { numRuns: 300 },
+    trying(300),
   );
 });
 

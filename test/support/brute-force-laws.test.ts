@@ -7,6 +7,7 @@ import { tinyCase, type Case } from './arbitraries.js';
 import { bruteForce } from './brute-force.js';
 import { catalogueOf } from './builders.js';
 import { tierFigures } from './tier-figures.js';
+import { share, trying } from './runs.js';
 
 const aims = fc.constantFrom(...choosingAims);
 
@@ -25,7 +26,7 @@ describe('brute force', () => {
       };
       expect(figuresOf(turned, aim, false)).toEqual(figuresOf(given, aim, false));
     });
-    fc.assert(property, { numRuns: 300 });
+    fc.assert(property, trying(300));
   });
 
   it('leaves no pedal out when all of them can be powered, and always some when not', () => {
@@ -38,8 +39,8 @@ describe('brute force', () => {
       else expect(partial).toEqual(full);
       if (full !== null) whole += 1;
     });
-    fc.assert(property, { numRuns: 300 });
-    expect(whole).toBeGreaterThan(100);
+    fc.assert(property, trying(300));
+    expect(whole).toBeGreaterThan(share(100));
   });
 
   it('finds plans that the audit passes with the same score', () => {
@@ -52,7 +53,7 @@ describe('brute force', () => {
       expect(report.wiring.score).toEqual(answer.score);
       powered += answer.feeds.length;
     });
-    fc.assert(property, { numRuns: 300 });
-    expect(powered).toBeGreaterThan(300);
+    fc.assert(property, trying(300));
+    expect(powered).toBeGreaterThan(share(300));
   });
 });

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 
 import { permute } from '../../../solver/compact/permute.js';
 import { smallProgram, solutionsOf, worth } from '../small-programs.js';
+import { trying } from '../../support/runs.js';
 
 test('another order has the same solutions at the same values', () => {
   fc.assert(
@@ -14,7 +15,7 @@ test('another order has the same solutions at the same values', () => {
       });
       expect(restored.map(String).sort()).toEqual(solutionsOf(program).map(String).sort());
     }),
-    { numRuns: 500 },
+    trying(500),
   );
 });
 

@@ -20,6 +20,7 @@ import {
   worth,
   type SmallProgram,
 } from '../small-programs.js';
+import { share, trying } from '../../support/runs.js';
 
 const engines = startEngines();
 const honest = { trusted: engines.trusted, second: engines.second as Engine };
@@ -61,10 +62,10 @@ describe('honest engines', () => {
         const outcome = await prove(small.program, small.objective, { engines, remainingMs: plenty });
         counted[expectSound(outcome, small)] += 1;
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(counted.optimal).toBeGreaterThan(100);
-    expect(counted.infeasible).toBeGreaterThan(30);
+    expect(counted.optimal).toBeGreaterThan(share(100));
+    expect(counted.infeasible).toBeGreaterThan(share(30));
     // The second engine may be wrong on such programs, but then the trusted one's second run decides.
     expect(counted.stopped).toBe(0);
   });
@@ -85,9 +86,9 @@ describe('honest engines', () => {
         const remaining = solutionsOf(outcome.remaining).map(String);
         expect(remaining).toEqual(expect.arrayContaining(best.map(String)));
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(solutions).toBeGreaterThan(150);
+    expect(solutions).toBeGreaterThan(share(150));
   });
 });
 
@@ -116,9 +117,9 @@ describe('liars', () => {
           const engines = setups(duals ? honest.trusted : withoutDuals(honest.trusted))[setup] ?? honest;
           expectSound(await prove(small.program, small.objective, { engines, remainingMs: plenty }), small);
         }),
-        { numRuns: 300, seed: index },
+        { ...trying(300), seed: index },
       );
-      expect(asked).toBeGreaterThan(100);
+      expect(asked).toBeGreaterThan(share(100));
     },
   );
 
@@ -130,9 +131,9 @@ describe('liars', () => {
         const outcome = await prove(small.program, small.objective, { engines, remainingMs: plenty });
         proven += expectSound(outcome, small) === 'stopped' ? 0 : 1;
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(proven).toBe(300);
+    expect(proven).toBe(share(300));
   });
 
   test('an engine that never answers is not waited for', async () => {

@@ -5,6 +5,7 @@ import { dive, straight, wider, type Breadth } from '../../../solver/cover/dive.
 import { CoverSearch } from '../../../solver/cover/search.js';
 import { COLD } from '../../../solver/cover/simplex-start.js';
 import { completed, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+import { trying } from '../../support/runs.js';
 
 /** What dives of these breadths find from the root when all columns are there. */
 async function found(cover: SmallCover, breadths: readonly Breadth[]): Promise<number | null> {
@@ -38,7 +39,7 @@ it('a dive finds solutions that are none better than the best, and a wider one f
       if (once === truth) seen.straight += 1;
       if (often === truth) seen.wider += 1;
     }),
-    { numRuns: 400 },
+    trying(400),
   );
   expect(seen.straight).toBeGreaterThan(seen.solvable / 2);
   expect(seen.wider).toBeGreaterThan(seen.straight);

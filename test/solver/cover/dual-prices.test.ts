@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import { dualBound, featurePrices, type DualPrices } from '../../../solver/cover/dual-prices.js';
 import { exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+import { share, trying } from '../../support/runs.js';
 
 const scale = 2 ** 12;
 
@@ -41,9 +42,9 @@ describe('what duals prove', () => {
         expect(doubtful).toEqual(program.groups.flatMap((_, group) => ((worths[group] ?? 0) > 0 ? [group] : [])));
         seen[doubtful.length === 0 ? 'sure' : proving === duals ? 'asTheyAre' : 'lessened'] += 1;
       }),
-      { numRuns: 2000 },
+      trying(2000),
     );
-    for (const [what, count] of Object.entries(seen)) expect([what, count > 50]).toEqual([what, true]);
+    for (const [what, count] of Object.entries(seen)) expect([what, count > share(50)]).toEqual([what, true]);
   });
 
   it('loses a share where one column of many may be worth a little more than it costs', () => {

@@ -5,6 +5,7 @@ import type { CoverProgram } from '../../../solver/cover/program.js';
 import { searchCover, type CoverOptions, type CoverOutcome } from '../../../solver/cover/search.js';
 import { proves } from './proof-tree.js';
 import { cheapest, completed, exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+import { share, trying } from '../../support/runs.js';
 
 const patient: CoverOptions<number> = { remainingMs: () => Infinity, known: null };
 
@@ -82,13 +83,13 @@ describe('the search of a cover', () => {
         if (truth !== leastCost({ ...given, without: given.without.map(() => null) })) rules.without += 1;
         if (outcome.kind === 'optimal' && outcome.proof.tree.branch !== null) rules.branched += 1;
       }),
-      { numRuns: 600 },
+      trying(600),
     );
-    expect(seen.optimal).toBeGreaterThan(200);
-    expect(seen.infeasible).toBeGreaterThan(60);
+    expect(seen.optimal).toBeGreaterThan(share(200));
+    expect(seen.infeasible).toBeGreaterThan(share(60));
     expect(seen.stopped).toBe(0);
     // Half of one column and half of another may look whole in every number that is branched on.
-    expect(seen.stuck).toBeLessThan(50);
+    expect(seen.stuck).toBeLessThan(share(50));
     for (const [rule, count] of Object.entries(rules)) expect([rule, count > 1]).toEqual([rule, true]);
   });
 
@@ -118,10 +119,10 @@ describe('the search of a cover', () => {
         seen[outcome.kind] += 1;
         expectTrue(outcome, cover, truth);
       }),
-      { numRuns: 400 },
+      trying(400),
     );
-    expect(seen.optimal).toBeGreaterThan(100);
-    expect(seen.infeasible).toBeGreaterThan(10);
+    expect(seen.optimal).toBeGreaterThan(share(100));
+    expect(seen.infeasible).toBeGreaterThan(share(10));
   });
 
   it('starts from a solution that is known, and returns it when nothing is better', async () => {
@@ -143,9 +144,9 @@ describe('the search of a cover', () => {
           else if (outcome.contents === known.contents) seen.kept += 1;
         },
       ),
-      { numRuns: 500 },
+      trying(500),
     );
-    expect(Math.min(seen.better, seen.kept)).toBeGreaterThan(2);
+    expect(Math.min(seen.better, seen.kept)).toBeGreaterThan(share(2));
   });
 
   it('tells how far it has come, and never more than is true', async () => {
@@ -161,9 +162,9 @@ describe('the search of a cover', () => {
           },
         });
       }),
-      { numRuns: 150 },
+      trying(150),
     );
-    expect(told).toBeGreaterThan(100);
+    expect(told).toBeGreaterThan(share(100));
   });
 });
 
@@ -195,10 +196,10 @@ describe('a search that is stopped', () => {
         seen[outcome.kind] += 1;
         expectTrue(outcome, given, leastCost(given));
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(seen.stopped).toBeGreaterThan(60);
-    expect(seen.optimal).toBeGreaterThan(30);
+    expect(seen.stopped).toBeGreaterThan(share(60));
+    expect(seen.optimal).toBeGreaterThan(share(30));
   });
 
   it('before it began has nothing', async () => {

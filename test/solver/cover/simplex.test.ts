@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { COLD, Simplex, type SimplexStart } from '../../../solver/cover/simplex.js';
 import { linearOracle, programsOf, type LinearProgram, type Oracle } from './linear-programs.js';
+import { share, trying } from '../../support/runs.js';
 
 /** Far more than any program here needs: a basis that comes back would use them up. */
 const manyPivots = 5_000;
@@ -102,9 +103,9 @@ describe('the simplex agrees with another engine', () => {
         plans += 1;
         expectNear(proven, expected);
       }),
-      { numRuns: 400 },
+      trying(400),
     );
-    expect(plans).toBeGreaterThan(100);
+    expect(plans).toBeGreaterThan(share(100));
   });
 
   it('on programs with rows and coefficients of every kind', () => {
@@ -119,9 +120,9 @@ describe('the simplex agrees with another engine', () => {
         seen[expected === null ? 'none' : 'plan'] += 1;
         if (expected !== null) expectNear(proven, expected);
       }),
-      { numRuns: 600 },
+      trying(600),
     );
-    expect(Math.min(seen.plan, seen.none)).toBeGreaterThan(30);
+    expect(Math.min(seen.plan, seen.none)).toBeGreaterThan(share(30));
   });
 
   it('on covers whose rows are cheap to break: a row that is kept once is not broken again', () => {
@@ -138,10 +139,10 @@ describe('the simplex agrees with another engine', () => {
         if (simplex.broken > 1e-4) seen.broken += 1;
         if (proven < kept - 1e-3 && kept < Infinity) seen.cheaper += 1;
       }),
-      { numRuns: 400 },
+      trying(400),
     );
-    expect(seen.broken).toBeGreaterThan(25);
-    expect(seen.cheaper).toBeGreaterThan(5);
+    expect(seen.broken).toBeGreaterThan(share(25));
+    expect(seen.cheaper).toBeGreaterThan(share(5));
   });
 });
 
@@ -166,9 +167,9 @@ describe('the simplex goes on from where it stands', () => {
         plans += 1;
         expectNear(proven, expected);
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(plans).toBeGreaterThan(25);
+    expect(plans).toBeGreaterThan(share(25));
   });
 
   it('when rows join: the state of the first rows is a start for all of them', () => {
@@ -189,9 +190,9 @@ describe('the simplex goes on from where it stands', () => {
         seen.plans += 1;
         expectNear(proven, expected);
       }),
-      { numRuns: 500 },
+      trying(500),
     );
-    expect(Math.min(seen.cut, seen.plans)).toBeGreaterThan(50);
+    expect(Math.min(seen.cut, seen.plans)).toBeGreaterThan(share(50));
   });
 
   it('when breaking rows becomes dearer: what was cheaper to break is kept', () => {
@@ -207,9 +208,9 @@ describe('the simplex goes on from where it stands', () => {
         if (before > 1e-4) mended += 1;
         expectNear(provenBy(program, simplex), expected);
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(mended).toBeGreaterThan(25);
+    expect(mended).toBeGreaterThan(share(25));
   });
 });
 

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { minorUnits } from '../../../src/domain/quantities.js';
 import { faults, judge, type Case } from './cases.js';
 import { tightCase } from './tight-wirings.js';
+import { share, trying } from '../../support/runs.js';
 
 const runs = 400;
 
@@ -13,7 +14,7 @@ describe('an audit', () => {
       fc.property(tightCase, (of) => {
         expect(judge(of)).toMatchObject({ violations: [], malformed: [], missing: [] });
       }),
-      { numRuns: runs },
+      trying(runs),
     );
   });
 
@@ -31,7 +32,7 @@ describe('an audit', () => {
         const judged = spoiled ? { ...of, parts: [], policy: { ...of.policy, bricks: 0 } } : of;
         expect(judge({ ...judged, feeds })).toEqual(judge(judged));
       }),
-      { numRuns: runs },
+      trying(runs),
     );
   });
 
@@ -70,9 +71,9 @@ describe('an audit', () => {
         }
         expect(lowered.violations.filter(({ place }) => place?.outputs.length !== 0)).toEqual([]);
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    for (const count of Object.values(exercised)) expect(count).toBeGreaterThan(runs / 4);
+    for (const count of Object.values(exercised)) expect(count).toBeGreaterThan(share(runs / 4));
   });
 });
 
@@ -119,9 +120,9 @@ describe('taking one feed out of a sound wiring', () => {
         exercised[rest.length > 1 ? 'chained' : out?.join === null ? 'single' : 'joined'] += 1;
         expect(report.violations).toEqual([]);
       }),
-      { numRuns: 1000 },
+      trying(1000),
     );
-    for (const count of Object.values(exercised)) expect(count).toBeGreaterThan(50);
+    for (const count of Object.values(exercised)) expect(count).toBeGreaterThan(share(50));
   });
 
   it('breaks no rule either where the pedal left alone also loses the chain lead, unless `alone` asks for more', () => {
@@ -140,9 +141,9 @@ describe('taking one feed out of a sound wiring', () => {
         const broken = judge({ ...of, feeds }).violations.map((violation) => violation.rule);
         expect(asksForMore ? broken.filter((rule) => rule !== 'current') : broken).toEqual([]);
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(exercised.less).toBeGreaterThan(50);
-    expect(exercised.more).toBeGreaterThan(50);
+    expect(exercised.less).toBeGreaterThan(share(50));
+    expect(exercised.more).toBeGreaterThan(share(50));
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { decimalText, isAtMost, plus, sum, times, whole, type Ratio } from '../../../src/audit/exact.js';
+import { trying } from '../../support/runs.js';
 
 const over = (numerator: number, denominator: number): Ratio => ({
   numerator: BigInt(numerator),
@@ -53,7 +54,7 @@ describe('decimal text', () => {
         const digits = BigInt(integer + fraction);
         expect(digits * 10n ** BigInt(shift)).toBe(BigInt(value) * 10n ** BigInt(fraction.length));
       }),
-      { numRuns: 300 },
+      trying(300),
     );
   });
 });

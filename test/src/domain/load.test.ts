@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { compareExact, drawAt, exactly, loadAt, scaled, stepsUp, sum } from '../../../src/domain/load.js';
 import { factorOfThousandths, microamps, millivolts } from '../../../src/domain/quantities.js';
 import { pedalOf } from '../report/samples.js';
+import { trying } from '../../support/runs.js';
 
 const guess = factorOfThousandths(1500);
 const nine = millivolts(9000);
@@ -59,7 +60,7 @@ describe('exact quantities', () => {
         expect(compareExact(scaledSum, sumOfScaled)).toBe(0);
         expect(scaledSum.numerator * BigInt(by.denominator)).toBe(total * BigInt(by.numerator) * scaledSum.denominator);
       }),
-      { numRuns: 300 },
+      trying(300),
     );
   });
 });

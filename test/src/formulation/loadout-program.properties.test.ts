@@ -14,6 +14,7 @@ import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { tierFigures } from '../../support/tier-figures.js';
+import { trying } from '../../support/runs.js';
 
 /** The loadouts of one step's best plan, and what it is worth; null where the search got stuck. */
 async function stepOf(question: Question, objective: ScalarObjective, earlier: readonly SettledStep[]) {
@@ -61,7 +62,7 @@ it('steps that keep what the earlier ones have reached come to what brute force 
       if (truth.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
       if (figures !== null) expect(figures).toEqual(tierFigures(truth.score, aim, board.policy));
     }),
-    { numRuns: 250 },
+    trying(250),
   );
   expect(seen.done).toBeGreaterThan(0.9 * (seen.done + seen.stuck));
 });

@@ -7,6 +7,7 @@ import { questionOf } from '../../../src/formulation/question.js';
 import { noisyCase } from '../../support/arbitrary-shops.js';
 import { everyPurchase } from '../../support/brute-force-purchases.js';
 import { sharedEngines } from '../../support/choosing.js';
+import { trying } from '../../support/runs.js';
 
 const engines = sharedEngines();
 
@@ -22,7 +23,7 @@ it.each(['loadouts', 'compact'] as const)('%s keep the limit of exposed pedals, 
       if (outcome.kind === 'stopped') throw new Error('nothing stops it');
       expect(outcome.kind === 'proven' ? outcome.values.get('money') : null).toBe(expected);
     }),
-    { numRuns: 50 },
+    trying(50),
   );
   expect(seen.bites).toBeGreaterThan(0);
 });

@@ -20,6 +20,7 @@ import {
   supplyOf,
   volts,
 } from '../../support/builders.js';
+import { share, trying } from '../../support/runs.js';
 
 const noisePrice = euros(20);
 
@@ -83,10 +84,10 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
         seen[expected === 0 ? 'equal' : 'different'] += 1;
         expect(Math.sign(firstDifference(valuesOf(one), valuesOf(other)))).toBe(Math.sign(expected));
       }),
-      { numRuns: 500 },
+      trying(500),
     );
-    expect(seen.different).toBeGreaterThan(200);
-    expect(seen.equal).toBeGreaterThan(30);
+    expect(seen.different).toBeGreaterThan(share(200));
+    expect(seen.equal).toBeGreaterThan(share(30));
   });
 
   it('are whole, no greater than their greatest, and tell every tier', () => {
@@ -103,7 +104,7 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
         const told = objectives.flatMap((objective, index) => tierValues(objective, values[index] ?? NaN));
         expect(told).toEqual(tiers.map((tier, index) => [tier, figures[index]]));
       }),
-      { numRuns: 300 },
+      trying(300),
     );
   });
 
@@ -120,7 +121,7 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
           expect(firstDifference(figuresAt(Math.floor(value * share)), figuresAt(value))).toBeLessThanOrEqual(0);
         }
       }),
-      { numRuns: 300 },
+      trying(300),
     );
   });
 

@@ -12,6 +12,7 @@ import { sharedEngines } from '../../support/choosing.js';
 import { usedIn } from '../../support/plan-uses.js';
 import { Tally } from '../../support/tally.js';
 import { auditedWiring, expectAgreement, questionFor, type Asked } from './second-opinion.js';
+import { share, trying } from '../../support/runs.js';
 
 const engines = sharedEngines();
 
@@ -40,7 +41,7 @@ async function comparedOn(cases: fc.Arbitrary<Case>, numRuns: number, seconds: n
   const property = fc.asyncProperty(askedAbout(cases), async (asked) => {
     await compared(asked, seen, seconds);
   });
-  await fc.assert(property, { numRuns });
+  await fc.assert(property, trying(numRuns));
   return seen;
 }
 
@@ -101,30 +102,30 @@ describe('loadouts and the compact program agree in every tier', () => {
       { numRuns: 400, seed: 10 },
     );
     expect(seen.lacking(3, ...changes.map(({ name }) => name))).toEqual([]);
-    expect(seen.lacking(50, ...everyOrder)).toEqual([]);
+    expect(seen.lacking(share(50), ...everyOrder)).toEqual([]);
   });
 
   it('on other small boards each time', async () => {
     const runs = 350;
     const seen = await comparedOn(tinyCase, runs, 10);
     // The loadouts may get stuck, seldom: then what they know by then was held against the truth.
-    expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.95 * runs);
-    expect(seen.lacking(200, 'plan')).toEqual([]);
-    expect(seen.lacking(20, 'impossible', 'unpowered pedal', 'chain', ...everyOrder)).toEqual([]);
+    expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.95 * share(runs));
+    expect(seen.lacking(share(200), 'plan')).toEqual([]);
+    expect(seen.lacking(share(20), 'impossible', 'unpowered pedal', 'chain', ...everyOrder)).toEqual([]);
   });
 
   it('on boards of up to six pedals', async () => {
     const runs = 80;
     const seen = await comparedOn(largerCase(6, 4), runs, 10);
-    expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.9 * runs);
-    expect(seen.lacking(30, 'plan')).toEqual([]);
-    expect(seen.lacking(10, 'several units', 'chain', 'adapter', 'reversing lead')).toEqual([]);
+    expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.9 * share(runs));
+    expect(seen.lacking(share(30), 'plan')).toEqual([]);
+    expect(seen.lacking(share(10), 'several units', 'chain', 'adapter', 'reversing lead')).toEqual([]);
   });
 
   it('on boards of up to nine pedals, as far as either comes in three seconds', async () => {
     const runs = 25;
     const seen = await comparedOn(largerCase(9, 6), runs, 3);
     // How many both come to the end of is a matter of the machine.
-    expect(seen.of('both stopped')).toBeLessThan(runs);
+    expect(seen.of('both stopped')).toBeLessThan(share(runs));
   });
 });

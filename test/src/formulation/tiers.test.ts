@@ -12,6 +12,7 @@ import { questionOf, type Question } from '../../../src/formulation/question.js'
 import { stepsOf, type CompactStep } from '../../../src/formulation/tiers.js';
 import { tierValues } from '../../../src/formulation/digits.js';
 import { boardOf, catalogueOf, euros, pedalOf, policyOf } from '../../support/builders.js';
+import { share, trying } from '../../support/runs.js';
 
 /** A question about so many pedals, with a noise price of 20 euros. */
 const question = (pedals: number, tiers: readonly Criterion[]): Question => {
@@ -100,9 +101,9 @@ describe.each(choosingAims)('the steps of the aim of %s', (aim) => {
         seen[expected === 0 ? 'equal' : 'different'] += 1;
         expect(Math.sign(inSteps)).toBe(Math.sign(expected));
       }),
-      { numRuns: 400 },
+      trying(400),
     );
-    expect(seen.different).toBeGreaterThan(200);
+    expect(seen.different).toBeGreaterThan(share(200));
   });
 
   it('tell the value of every tier', () => {
@@ -113,7 +114,7 @@ describe.each(choosingAims)('the steps of the aim of %s', (aim) => {
         const figures = figuresOf(point, tiers, price);
         expect(values).toEqual(tiers.map((tier, index) => [tier, figures[index]]));
       }),
-      { numRuns: 300 },
+      trying(300),
     );
   });
 

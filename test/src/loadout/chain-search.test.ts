@@ -5,6 +5,7 @@ import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { byDensity, type ChainCandidate, type LeadCosts } from '../../../src/loadout/chain-pattern.js';
 import { bestChains, type ChainQuestion } from '../../../src/loadout/chain-search.js';
 import type { ChainOption, PlaceOption } from '../../../src/loadout/frame.js';
+import { share, trying } from '../../support/runs.js';
 
 /** One class of pedals on a chain; what is left out is nothing. */
 type Draft = {
@@ -255,8 +256,8 @@ describe('the best chain', () => {
           if (places.length > 2) seen.long += 1;
         }
       }),
-      { numRuns: 1200 },
+      trying(1200),
     );
-    for (const [what, count] of Object.entries(seen)) expect([what, count > 50]).toEqual([what, true]);
+    for (const [what, count] of Object.entries(seen)) expect([what, count > share(50)]).toEqual([what, true]);
   });
 });

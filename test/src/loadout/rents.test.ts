@@ -15,6 +15,7 @@ import {
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { holds, leadCost, mostWorth, worthOf } from './every-content.js';
 import { smallUnits } from './small-units.js';
+import { share, trying } from '../../support/runs.js';
 
 const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
 
@@ -31,7 +32,7 @@ describe('prices of totals', () => {
         expect(sum).toBeLessThanOrEqual(price * weight);
         expect(sum).toBeGreaterThan(price * weight * (1 - 1e-12) - 2);
       }),
-      { numRuns: 1000 },
+      trying(1000),
     );
   });
 
@@ -42,7 +43,7 @@ describe('prices of totals', () => {
         const all = parts.reduce((sum, weight) => sum + paid(price, weight), 0);
         expect(all).toBeLessThanOrEqual(priceOfCapacities([capacity], [price]));
       }),
-      { numRuns: 1000 },
+      trying(1000),
     );
   });
 
@@ -128,9 +129,9 @@ describe('the rents of a unit', () => {
           if (rents.bound <= floor) seen.early += 1;
         }
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    for (const [what, count] of Object.entries(seen)) expect([what, count > 20]).toEqual([what, true]);
+    for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
   });
 
   it('leave candidates what is theirs when they are paid, the densest first', () => {
@@ -153,7 +154,7 @@ describe('the rents of a unit', () => {
           }
         }
       }),
-      { numRuns: 100 },
+      trying(100),
     );
   });
 
@@ -168,7 +169,7 @@ describe('the rents of a unit', () => {
           expect(numbers.chains).toBeLessThanOrEqual(chains + 1e-4);
         }
       }),
-      { numRuns: 100 },
+      trying(100),
     );
   });
 });

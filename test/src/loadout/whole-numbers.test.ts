@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { wholeNumbers } from '../../../src/loadout/whole-numbers.js';
+import { share, trying } from '../../support/runs.js';
 
 describe('big integers as plain numbers', () => {
   it('are divided by what the weights have in common, capacities rounded down', () => {
@@ -45,9 +46,9 @@ describe('big integers as plain numbers', () => {
         expect(short <= most(capacity)).toBe(sum <= capacity);
         seen[sum <= capacity ? 'fits' : 'not'] += 1;
       }),
-      { numRuns: 1000 },
+      trying(1000),
     );
-    expect(Math.min(seen.fits, seen.not)).toBeGreaterThan(50);
+    expect(Math.min(seen.fits, seen.not)).toBeGreaterThan(share(50));
   });
 
   it('still fit where they fit when they are too large to be exact, and are safe', () => {
@@ -70,9 +71,9 @@ describe('big integers as plain numbers', () => {
           expect(number).toBeGreaterThanOrEqual(0);
         }
       }),
-      { numRuns: 1000 },
+      trying(1000),
     );
-    expect(Math.min(seen.rounded, seen.fits)).toBeGreaterThan(50);
+    expect(Math.min(seen.rounded, seen.fits)).toBeGreaterThan(share(50));
   });
 
   it('do not lose much: what is too large by a tenth is still too large', () => {

@@ -12,6 +12,7 @@ import { nodeBound } from '../../../src/proof/node-bound.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { counted } from './counting.js';
+import { share, trying } from '../../support/runs.js';
 
 const runs = 1500;
 const small = fc.integer({ min: 0, max: 9 });
@@ -107,13 +108,13 @@ describe('the bound of a case', () => {
         }
         if (100n * (best ?? 0n) > 90n * scaled) seen.tight += 1;
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.plans).toBeGreaterThan(runs / 2);
-    expect(seen.conditions).toBeGreaterThan(runs / 2);
-    expect(seen.slots).toBeGreaterThan(runs / 20);
-    expect(seen.capped).toBeGreaterThan(runs);
-    expect(seen.tight).toBeGreaterThan(runs / 40);
+    expect(seen.plans).toBeGreaterThan(share(runs / 2));
+    expect(seen.conditions).toBeGreaterThan(share(runs / 2));
+    expect(seen.slots).toBeGreaterThan(share(runs / 20));
+    expect(seen.capped).toBeGreaterThan(share(runs));
+    expect(seen.tight).toBeGreaterThan(share(runs / 40));
   });
 });
 

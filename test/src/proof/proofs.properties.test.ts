@@ -10,6 +10,7 @@ import { parseProof } from '../../../src/proof/proof-schema.js';
 import { verifyImpossible, verifyProof } from '../../../src/proof/verify-proof.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
 import { sharedChoose } from '../../support/choosing.js';
+import { share, trying } from '../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 240;
@@ -109,12 +110,12 @@ describe.each([
         expect(parseProof(JSON.parse(JSON.stringify(made.proof)))).toEqual({ kind: 'proof', proof: made.proof });
         expect(faultOf(made)).toBeNull();
       }),
-      { numRuns: times },
+      trying(times),
     );
-    expect(seen.none).toBeLessThan(times / 10);
-    expect(seen.plans).toBeGreaterThan(times / 2);
-    expect(seen.impossible).toBeGreaterThan(times / 20);
-    expect(seen.cases).toBeGreaterThan(times / 20);
+    expect(seen.none).toBeLessThan(share(times / 10));
+    expect(seen.plans).toBeGreaterThan(share(times / 2));
+    expect(seen.impossible).toBeGreaterThan(share(times / 20));
+    expect(seen.cases).toBeGreaterThan(share(times / 20));
   });
 });
 
@@ -129,9 +130,9 @@ describe('a proof that was tampered with', () => {
         tampered += 1;
         expect(faultOf(other)).not.toBeNull();
       }),
-      { numRuns: runs / 3 },
+      trying(runs / 3),
     );
-    expect(tampered).toBeGreaterThan(runs / 10);
+    expect(tampered).toBeGreaterThan(share(runs / 10));
   });
 
   it('does not hold for a shop in which what the plan buys costs less', async () => {
@@ -149,9 +150,9 @@ describe('a proof that was tampered with', () => {
         const made = { board, catalogue: { ...catalogue, supplies }, proof: answer.proof, score: answer.wiring.score };
         expect(faultOf(made)).not.toBeNull();
       }),
-      { numRuns: runs / 2 },
+      trying(runs / 2),
     );
-    expect(cheaper).toBeGreaterThan(runs / 10);
+    expect(cheaper).toBeGreaterThan(share(runs / 10));
   });
 
   it('does not hold with the cases of another board', async () => {
@@ -168,8 +169,8 @@ describe('a proof that was tampered with', () => {
         swapped += 1;
         expect(faultOf(inFirstStep(made, () => ({ tree: step.tree })))).not.toBeNull();
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(swapped).toBeGreaterThan(runs / 20);
+    expect(swapped).toBeGreaterThan(share(runs / 20));
   });
 });

@@ -7,6 +7,7 @@ import { inputsFromText } from '../../../src/reading/inputs-from-text.js';
 import { readOf } from './texts.js';
 import { marramCatalogue, tidewayBoard } from '../../support/documented.js';
 import { expectedBoard } from './tideway.js';
+import { share, trying } from '../../support/runs.js';
 
 /** What holds of every result, whatever the text. */
 function expectLawful(result: ReadResult<unknown>, texts: Readonly<Record<string, string>>): void {
@@ -89,9 +90,9 @@ describe('any text whatever', () => {
         if (result.kind === 'faulty') faulty += 1;
         expectLawful(result, texts);
       }),
-      { numRuns: 600 },
+      trying(600),
     );
-    expect(faulty).toBeGreaterThan(100);
+    expect(faulty).toBeGreaterThan(share(100));
   });
 
   it('of signs only never throws either', () => {
@@ -100,7 +101,7 @@ describe('any text whatever', () => {
         const texts = { b: signs.join('') };
         expectLawful(inputsFromText({ file: 'b', text: texts.b }, null), texts);
       }),
-      { numRuns: 600 },
+      trying(600),
     );
   });
 
@@ -115,9 +116,9 @@ describe('any text whatever', () => {
         if (result.kind === 'faulty') faulty += 1;
         expectLawful(result, texts);
       }),
-      { numRuns: 600 },
+      trying(600),
     );
-    expect(faulty).toBeGreaterThan(300);
+    expect(faulty).toBeGreaterThan(share(300));
   });
 
   it.each([
@@ -142,7 +143,7 @@ describe('any text whatever', () => {
         const text = JSON.stringify(Object.fromEntries(order.map((key) => [key, data[key]])));
         expect(readOf(text, marramCatalogue).board).toEqual(expectedBoard);
       }),
-      { numRuns: 300 },
+      trying(300),
     );
   });
 });

@@ -12,6 +12,7 @@ import { sharedEngines } from '../../support/choosing.js';
 import { elementsOf } from '../../support/elements.js';
 import { hostileName } from '../../support/hostile-names.js';
 import { readCsv } from '../../support/read-csv.js';
+import { trying } from '../../support/runs.js';
 
 const engines = sharedEngines();
 const nine = [settingOf(9, 300)];
@@ -101,7 +102,7 @@ describe('reports of a comparison', () => {
         for (const ending of ['.html', '.md', '.csv'])
           expect(textOf(ending, hostile).slice(1)).not.toMatch(/(?![\n\r])[\p{Cc}\p{Cf}]/u);
       }),
-      { numRuns: 60 },
+      trying(60),
     );
   });
 });

@@ -11,6 +11,7 @@ import { bruteForce } from '../../../support/brute-force.js';
 import { isSound, moneyFor } from '../../../support/brute-force-judge.js';
 import { cheapestOn, type Around } from '../../../support/brute-force-output.js';
 import { wiredOf } from '../../../support/wired.js';
+import { share, trying } from '../../../support/runs.js';
 
 const runs = 1200;
 
@@ -66,11 +67,11 @@ describe('an output of a unit that is not in use', () => {
         seen[answer.fits ? 'yes' : 'no'] += 1;
         if (answer.fits && (answer.trials[0]?.feed.adapters.length ?? 0) > 0) seen.withLeads += 1;
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.yes).toBeGreaterThan(runs / 5);
-    expect(seen.no).toBeGreaterThan(runs / 5);
-    expect(seen.withLeads).toBeGreaterThan(runs / 50);
+    expect(seen.yes).toBeGreaterThan(share(runs / 5));
+    expect(seen.no).toBeGreaterThan(share(runs / 5));
+    expect(seen.withLeads).toBeGreaterThan(share(runs / 50));
   });
 });
 
@@ -121,11 +122,11 @@ describe('an output of a unit in use', () => {
         if (answer.fits && company.length > 0) seen.inCompany += 1;
         if (onUnit.some(({ join, outputs }) => join !== null && outputs.includes(question.output))) seen.joined += 1;
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.yes).toBeGreaterThan(runs / 10);
-    expect(seen.no).toBeGreaterThan(runs / 10);
-    expect(seen.inCompany).toBeGreaterThan(runs / 40);
+    expect(seen.yes).toBeGreaterThan(share(runs / 10));
+    expect(seen.no).toBeGreaterThan(share(runs / 10));
+    expect(seen.inCompany).toBeGreaterThan(share(runs / 40));
     expect(seen.joined).toBeGreaterThan(1);
   });
 });

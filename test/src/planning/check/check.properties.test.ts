@@ -14,6 +14,7 @@ import { bruteForce } from '../../../support/brute-force.js';
 import { isSound } from '../../../support/brute-force-judge.js';
 import { sharedChoose } from '../../../support/choosing.js';
 import { wiredOf } from '../../../support/wired.js';
+import { share, trying } from '../../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 300;
@@ -44,9 +45,9 @@ describe('a plan of choose, plugged as it says', () => {
           if (adapters.length > 0) seen.adapted += 1;
         }
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.feeds).toBeGreaterThan(runs);
+    expect(seen.feeds).toBeGreaterThan(share(runs));
     for (const count of Object.values(seen)) expect(count).toBeGreaterThan(0);
   });
 });
@@ -125,10 +126,10 @@ describe('a wiring that is broken on purpose', () => {
         seen[status] += 1;
         for (const { rule } of findings) broken.add(rule);
       }),
-      { numRuns: 3 * runs },
+      trying(3 * runs),
     );
-    expect(seen.safe).toBeGreaterThan(runs / 6);
+    expect(seen.safe).toBeGreaterThan(share(runs / 6));
     expect(new Set(broken)).toEqual(new Set(rules));
-    expect(seen.unsafe).toBeGreaterThan(runs);
+    expect(seen.unsafe).toBeGreaterThan(share(runs));
   });
 });

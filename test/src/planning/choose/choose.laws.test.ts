@@ -8,6 +8,7 @@ import type { ChooseOptions } from '../../../../src/planning/choose/choose.js';
 import { tinyCase, type Case } from '../../../support/arbitraries.js';
 import { supplyDrafts, supplyFrom } from '../../../support/arbitrary-supplies.js';
 import { sharedChoose } from '../../../support/choosing.js';
+import { share, trying } from '../../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 300;
@@ -46,9 +47,9 @@ describe('no plan gets worse', () => {
         const catalogue = { ...of.catalogue, supplies: [...of.catalogue.supplies, further] };
         await expectNoWorse(of, { ...of, catalogue }, aim, seen);
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.better).toBeGreaterThan(runs / 20);
+    expect(seen.better).toBeGreaterThan(share(runs / 20));
   });
 
   it('when the price of a supply or a lead falls', async () => {
@@ -71,9 +72,9 @@ describe('no plan gets worse', () => {
         };
         await expectNoWorse(of, { ...of, catalogue }, aim, seen);
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.better).toBeGreaterThan(runs / 20);
+    expect(seen.better).toBeGreaterThan(share(runs / 20));
   });
 
   // Where a pedal has one companion on a chain, its going leaves the companion alone on the output: that may take more
@@ -96,10 +97,10 @@ describe('no plan gets worse', () => {
         if (change < 0) seen.better += 1;
         expect(change).toBeLessThanOrEqual(0);
       }),
-      { numRuns: runs + 100 },
+      trying(runs + 100),
     );
-    expect(seen.better).toBeGreaterThan(runs / 3);
-    expect(seen.guarded).toBeLessThan(100);
+    expect(seen.better).toBeGreaterThan(share(runs / 3));
+    expect(seen.guarded).toBeLessThan(share(100));
   });
 });
 
@@ -140,9 +141,9 @@ describe('the order of the input', () => {
           expect(compareScores(second.score, first.score, aim, of.board.policy)).toBe(0);
         },
       ),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(moved).toBeGreaterThan(runs / 3);
+    expect(moved).toBeGreaterThan(share(runs / 3));
   });
 });
 

@@ -8,6 +8,7 @@ import type { ChooseOptions } from '../../../../src/planning/choose/choose.js';
 import { largerCase, tinyCase, type Case } from '../../../support/arbitraries.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { sharedChoose } from '../../../support/choosing.js';
+import { share, trying } from '../../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 300;
@@ -34,10 +35,10 @@ describe.each(choosingAims)('under the aim of %s', (aim) => {
         if (wiring.unpowered.length > 0) seen.unpowered += 1;
         expect(compareScores(wiring.score, expected.score, aim, of.board.policy)).toBe(0);
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.plan).toBeGreaterThan(runs / 3);
-    expect(partial ? seen.unpowered : seen.impossible).toBeGreaterThan(runs / 6);
+    expect(seen.plan).toBeGreaterThan(share(runs / 3));
+    expect(partial ? seen.unpowered : seen.impossible).toBeGreaterThan(share(runs / 6));
   });
 });
 
@@ -67,8 +68,8 @@ describe('on larger boards', () => {
           new Set([...report.wiring.buy.supplies, ...report.wiring.buy.parts]),
         );
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(powered).toBeGreaterThan(3 * runs);
+    expect(powered).toBeGreaterThan(share(3 * runs));
   });
 });

@@ -9,6 +9,7 @@ import { sharedChoose } from '../../../support/choosing.js';
 import { expectNotWrong, type Extent } from '../../../support/not-wrong.js';
 import { auditWiring } from '../../../../src/audit/audit-wiring.js';
 import { box, caseOf, pairWith, type Given } from '../trials/trial.js';
+import { share, trying } from '../../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 300;
@@ -26,7 +27,7 @@ async function counted(optionsFor: (stopAfter: number) => ChooseOptions, numRuns
       const answer = await choose(of.board, of.catalogue, { ...optionsFor(stopAfter), aim, partial });
       seen[expectNotWrong(answer, of, { aim, partial })] += 1;
     }),
-    { numRuns },
+    trying(numRuns),
   );
   return seen;
 }
@@ -38,8 +39,8 @@ describe('without any time', () => {
     ['the search is cancelled', () => ({ signal: AbortSignal.abort() })],
   ])('there is a quick plan that keeps every rule, or none: %s', async (_, options) => {
     const seen = await counted(options);
-    expect(seen['best found']).toBeGreaterThan(runs / 4);
-    expect(seen.stopped).toBeGreaterThan(runs / 20);
+    expect(seen['best found']).toBeGreaterThan(share(runs / 4));
+    expect(seen.stopped).toBeGreaterThan(share(runs / 20));
   });
 
   it('a quick plan keeps every rule on larger boards, too', async () => {
@@ -51,9 +52,9 @@ describe('without any time', () => {
         plans += 1;
         expect(auditWiring(board, catalogue, answer.wiring, { partial })).toEqual([]);
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(plans).toBeGreaterThan(runs / 3);
+    expect(plans).toBeGreaterThan(share(runs / 3));
   });
 
   // Two boxes cost 20 and take two sockets.
@@ -79,7 +80,7 @@ describe('with too little time', () => {
       return { remainingMs: () => ((asked += 1) > stopAfter ? 0 : 60_000) };
     });
     for (const extent of ['proven', 'impossible', 'best found'] as const)
-      expect(seen[extent]).toBeGreaterThan(runs / 30);
+      expect(seen[extent]).toBeGreaterThan(share(runs / 30));
     expect(seen.stopped).toBeGreaterThan(0);
   });
 
@@ -96,6 +97,6 @@ describe('with too little time', () => {
       return { signal: controller.signal, onProgress };
     }, cancelled);
     expect(seen['best found']).toBeGreaterThan(0);
-    expect(seen.proven).toBeGreaterThan(cancelled / 10);
+    expect(seen.proven).toBeGreaterThan(share(cancelled / 10));
   });
 });

@@ -13,6 +13,7 @@ import { noisyCase, shoppingCase } from '../../../support/arbitrary-shops.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { contains, everyPurchase, type Counts, type PurchaseFound } from '../../../support/brute-force-purchases.js';
 import { sharedEngines } from '../../../support/choosing.js';
+import { share, trying } from '../../../support/runs.js';
 
 const engines = sharedEngines();
 const runs = 100;
@@ -63,9 +64,9 @@ describe.each(choosingAims)('under the aim of %s', (aim) => {
         expect(comparison.best.end).toBe(options.length === best ? 'enough' : 'all');
         if (options.length < best) expect(next).toBeNull();
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.several).toBeGreaterThan(runs / 4);
+    expect(seen.several).toBeGreaterThan(share(runs / 4));
   });
 });
 
@@ -88,9 +89,9 @@ describe('what money buys', () => {
           }
         }
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(Math.min(seen.exposed, seen.bricks)).toBeGreaterThan(runs / 20);
+    expect(Math.min(seen.exposed, seen.bricks)).toBeGreaterThan(share(runs / 20));
   });
 });
 
@@ -133,10 +134,10 @@ describe('a purchase that is asked for', () => {
           expect(figures(option.score, aim, of)).toEqual(figures(score, aim, of));
         },
       ),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(Math.min(seen.plan, seen.fails)).toBeGreaterThan(runs / 10);
-    expect(Math.min(seen.idle, seen.stock)).toBeGreaterThan(runs / 20);
+    expect(Math.min(seen.plan, seen.fails)).toBeGreaterThan(share(runs / 10));
+    expect(Math.min(seen.idle, seen.stock)).toBeGreaterThan(share(runs / 20));
   });
 });
 

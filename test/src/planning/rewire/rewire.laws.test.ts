@@ -13,6 +13,7 @@ import { owning, wiredCase } from '../../../support/arbitrary-wirings.js';
 import { sharedEngines } from '../../../support/choosing.js';
 import { carriedOut } from '../../../support/simulated-steps.js';
 import { wiredOf } from '../../../support/wired.js';
+import { share, trying } from '../../../support/runs.js';
 
 const engines = sharedEngines();
 const runs = 80;
@@ -47,9 +48,9 @@ describe('re-plugging', () => {
         expect(plan?.wiring.moved).toEqual([]);
         expect(plan?.wiring.score).toMatchObject({ moved: 0, newlyExposed: 0, money: 0, unpowered: 0 });
       }),
-      { numRuns: 2 * runs },
+      trying(2 * runs),
     );
-    expect(well).toBeGreaterThan(runs / 5);
+    expect(well).toBeGreaterThan(share(runs / 5));
   });
 
   it('has nothing left to do once it was done', async () => {
@@ -72,9 +73,9 @@ describe('re-plugging', () => {
           steps: [],
         });
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(done).toBeGreaterThan(runs / 2);
+    expect(done).toBeGreaterThan(share(runs / 2));
   });
 
   it('buys nothing when nothing is to be bought', async () => {
@@ -91,10 +92,10 @@ describe('re-plugging', () => {
           seen.forbidden += 1;
         }
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(seen.free).toBeGreaterThan(runs / 4);
-    expect(seen.forbidden).toBeGreaterThan(runs / 20);
+    expect(seen.free).toBeGreaterThan(share(runs / 4));
+    expect(seen.forbidden).toBeGreaterThan(share(runs / 20));
   });
 
   it('says of every pedal what becomes of it, and why it moves', async () => {
@@ -115,10 +116,10 @@ describe('re-plugging', () => {
         expect(dropped).toEqual(unpowered.filter((pedal) => wired.has(pedal)));
         for (const { reason } of moves) seen[reason.kind] += 1;
       }),
-      { numRuns: 2 * runs },
+      trying(2 * runs),
     );
     expect(seen.none).toBe(0);
-    expect(seen.rule).toBeGreaterThan(runs / 10);
+    expect(seen.rule).toBeGreaterThan(share(runs / 10));
   });
 
   it('lets no pedal come to harm on the way, and ends as planned', async () => {
@@ -132,10 +133,10 @@ describe('re-plugging', () => {
         const plugged = carriedOut(changesIn(plan).steps, today, board, catalogue, seen);
         expect(plugged).toEqual(new Map(plan.wiring.feeds.map((feed) => [feed.pedal, feed])));
       }),
-      { numRuns: 2 * runs },
+      trying(2 * runs),
     );
-    expect(Math.min(seen.switches, seen.stayedOn)).toBeGreaterThan(runs / 20);
-    expect(seen.measured).toBeGreaterThan(runs / 2);
+    expect(Math.min(seen.switches, seen.stayedOn)).toBeGreaterThan(share(runs / 20));
+    expect(seen.measured).toBeGreaterThan(share(runs / 2));
   });
 
   it('claims of its moves what the audit finds, and the audit would find anything else', async () => {
@@ -155,8 +156,8 @@ describe('re-plugging', () => {
           expect(errors({ ...wiring, moved: wiring.moved.slice(1) })).toMatchObject([{ field: 'moved' }]);
         }
       }),
-      { numRuns: runs },
+      trying(runs),
     );
-    expect(moved).toBeGreaterThan(runs / 10);
+    expect(moved).toBeGreaterThan(share(runs / 10));
   });
 });

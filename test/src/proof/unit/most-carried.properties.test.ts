@@ -13,6 +13,7 @@ import { routeCosts } from '../../../../src/proof/unit/values.js';
 import type { Case } from '../../../support/arbitraries.js';
 import { tinyCase } from '../../../support/arbitraries.js';
 import { mostByTrial } from './contents.js';
+import { share, trying } from '../../../support/runs.js';
 
 const runs = 600;
 
@@ -126,11 +127,11 @@ describe('the most that a unit can carry', () => {
           for (const rule of bites(drawn)) bitten.set(rule, (bitten.get(rule) ?? 0) + 1);
         }
       }),
-      { numRuns: 4 * runs },
+      trying(4 * runs),
     );
-    expect(positive).toBeGreaterThan(2 * runs);
+    expect(positive).toBeGreaterThan(share(2 * runs));
     for (const [rule, least] of Object.entries({ ...leastBites, ...otherBites }))
-      expect([rule, Math.min(least, bitten.get(rule) ?? 0)]).toEqual([rule, least]);
+      expect([rule, (bitten.get(rule) ?? 0) >= share(least)]).toEqual([rule, true]);
   });
 
   it('is the same whatever was asked before, is told apart from what is not enough only, and may be below zero', () => {
@@ -149,9 +150,9 @@ describe('the most that a unit can carry', () => {
             expect(found).toBe(Math.max(enough, value));
           }
       }),
-      { numRuns: runs / 2 },
+      trying(runs / 2),
     );
-    expect(Math.min(seen.above, seen.enough, seen.below)).toBeGreaterThan(runs / 6);
+    expect(Math.min(seen.above, seen.enough, seen.below)).toBeGreaterThan(share(runs / 6));
   });
 
   it('is never too little for numbers too large to be added up exactly, and hardly too much', () => {
@@ -170,8 +171,8 @@ describe('the most that a unit can carry', () => {
           expect(found - value).toBeLessThan(factor);
         }
       }),
-      { numRuns: runs / 4 },
+      trying(runs / 4),
     );
-    expect(large).toBeGreaterThan(runs / 10);
+    expect(large).toBeGreaterThan(share(runs / 10));
   });
 });

@@ -7,6 +7,7 @@ import { parse } from 'yaml';
 
 import { withEntries } from '../../../../src/reading/drafts/add-to-list.js';
 import type { DraftEntry } from '../../../../src/reading/drafts/entry.js';
+import { trying } from '../../../support/runs.js';
 
 const whole: DraftEntry = {
   name: 'Echo',
@@ -132,6 +133,6 @@ it('whatever a name holds, the file stays a file', () => {
       const text = extended('pedals:\n  - name: A\n', { name, fields, missing: [] }, { ...partly, name });
       expect(parse(text)).toEqual({ pedals: [{ name: 'A' }, { name }] });
     }),
-    { numRuns: 500 },
+    trying(500),
   );
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import { idFromName } from '../../../../src/reading/resolve/resolve-id.js';
 import { idPattern, longestText } from '../../../../src/reading/schema/schema-fields.js';
+import { trying } from '../../../support/runs.js';
 
 describe('idFromName', () => {
   it.each([
@@ -42,7 +43,7 @@ describe('idFromName', () => {
         expect(id).toMatch(idPattern);
         expect(id.length).toBeLessThanOrEqual(longestText);
       }),
-      { numRuns: 300 },
+      trying(300),
     );
   });
 });

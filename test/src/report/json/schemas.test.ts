@@ -14,6 +14,7 @@ import { boardFileOf, catalogueFileOf } from '../../../support/as-files.js';
 import { largerCase } from '../../../support/arbitraries.js';
 import { marramCatalogue, tidewayBoard } from '../../../support/documented.js';
 import { everything } from '../everything.js';
+import { trying } from '../../../support/runs.js';
 
 const root = join(import.meta.dirname, '../../../..');
 
@@ -107,7 +108,7 @@ describe('files that boardfeed reads are accepted', () => {
         expect(board(files.board), JSON.stringify(board.errors)).toBe(true);
         expect(catalogue(files.catalogue), JSON.stringify(catalogue.errors)).toBe(true);
       }),
-      { numRuns: 200 },
+      trying(200),
     );
   });
 });

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { markdownText } from '../../../../src/report/page/markdown.js';
 import { hostileName } from '../../../support/hostile-names.js';
 import { allHandouts, movingPlan, namedInTurn, planOf } from '../handouts.js';
+import { trying } from '../../../support/runs.js';
 
 const headingsOf = (text: string): readonly string[] =>
   marked
@@ -88,7 +89,7 @@ describe('a plan in Markdown', () => {
           expect(hostile.map((handout) => skeletonOf(markdownText(handout)))).toEqual(plain);
         },
       ),
-      { numRuns: 60 },
+      trying(60),
     );
   });
 });

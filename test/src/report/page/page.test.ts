@@ -10,6 +10,7 @@ import { pageStyle } from '../../../../src/report/page/style.js';
 import { elementsOf, type FoundElement } from '../../../support/elements.js';
 import { hostileName } from '../../../support/hostile-names.js';
 import { allHandouts, movingPlan, namedInTurn, planOf, plainPlan } from '../handouts.js';
+import { trying } from '../../../support/runs.js';
 
 const named = (elements: readonly FoundElement[], name: string): readonly FoundElement[] =>
   elements.filter((element) => element.name === name);
@@ -82,7 +83,7 @@ describe.each(pages)('the %s', (_, make, style) => {
         const hostile = allHandouts(namedInTurn(names.map((name, at) => `${name}${at}`)));
         expect(hostile.map((handout) => skeletonOf(elementsOf(make(handout))))).toEqual(plain);
       }),
-      { numRuns: 60 },
+      trying(60),
     );
   });
 });

@@ -14,6 +14,7 @@ import { outputAnswerText } from '../../../../src/report/screen/output-screen.js
 import type { ScreenOptions } from '../../../../src/report/screen/screen.js';
 import { oddName } from '../odd-names.js';
 import { pluggedBadly, pluggedWell, questions, weakTideway } from '../plugged.js';
+import { share, trying } from '../../../support/runs.js';
 
 const plain = (width: number) => ({ width, colour: false }) as const;
 type Plugged = { readonly board: Board; readonly catalogue: Catalogue | null };
@@ -184,8 +185,8 @@ describe('every screen', () => {
           lines += text.split('\n').length;
         }
       }),
-      { numRuns: 60 },
+      trying(60),
     );
-    expect(lines).toBeGreaterThan(60 * 200);
+    expect(lines).toBeGreaterThan(share(60 * 200));
   }, 60_000);
 });

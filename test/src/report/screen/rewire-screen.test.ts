@@ -17,6 +17,7 @@ import { everything } from '../everything.js';
 import { oddName } from '../odd-names.js';
 import { moving } from '../moving.js';
 import { feedOf, tideway } from '../samples.js';
+import { share, trying } from '../../../support/runs.js';
 
 const plain = (width: number) => ({ width, colour: false }) as const;
 type Plan = Extract<Answer, { kind: 'plan' }>;
@@ -159,9 +160,9 @@ describe('a plan for re-plugging on a screen', () => {
           lines += text.split('\n').length;
         }
       }),
-      { numRuns: 100 },
+      trying(100),
     );
-    expect(lines).toBeGreaterThan(100 * 100);
+    expect(lines).toBeGreaterThan(share(100 * 100));
   }, 60_000);
 
   it('says the same with and without colour, and without signs beyond ASCII', () => {

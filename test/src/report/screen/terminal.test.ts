@@ -10,6 +10,7 @@ import { answerText } from '../../../../src/report/screen/terminal.js';
 import { everything } from '../everything.js';
 import { oddName } from '../odd-names.js';
 import { feedOf, tideway } from '../samples.js';
+import { share, trying } from '../../../support/runs.js';
 
 const plain = (width: number) => ({ width, colour: false }) as const;
 const tidewayText = (width: number, answer: Partial<Extract<Answer, { kind: 'plan' }>> = {}): string =>
@@ -148,9 +149,9 @@ describe('the answer on a screen', () => {
         expect(text.split('\n').filter((line) => stringWidth(line) > width)).toEqual([]);
         lines += text.split('\n').length;
       }),
-      { numRuns: 300 },
+      trying(300),
     );
-    expect(lines).toBeGreaterThan(300 * 20);
+    expect(lines).toBeGreaterThan(share(300 * 20));
   }, 60_000);
 
   it('says the same with and without colour', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { safeJson, safeText } from '../../../../src/report/words/safe-text.js';
+import { trying } from '../../../support/runs.js';
 
 const unsafe = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u;
 const anyText = fc.string({
@@ -22,7 +23,7 @@ describe('text from files', () => {
       fc.property(anyText, (text) => {
         expect(safeText(text)).not.toMatch(unsafe);
       }),
-      { numRuns: 500 },
+      trying(500),
     );
   });
 
@@ -33,7 +34,7 @@ describe('text from files', () => {
         expect(json.replaceAll('\n', '')).not.toMatch(unsafe);
         expect(JSON.parse(json)).toEqual({ text });
       }),
-      { numRuns: 500 },
+      trying(500),
     );
   });
 });
