@@ -9,9 +9,9 @@ export default defineConfig({
     setupFiles: ['test/support/no-threads-left.ts'],
     // A forgotten `.only` fails the run: `npm test` runs every test.
     allowOnly: false,
-    // No test asserts a time. This only stops one that hangs, on a slow and busy machine too.
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    // No test asserts a time. This only stops one that hangs, on a machine that is slow and busy, too.
+    testTimeout: 1_200_000,
+    hookTimeout: 1_200_000,
     pool: 'forks',
     // Left to itself, vitest keeps a core free.
     maxWorkers: '100%',

@@ -13,7 +13,7 @@ const engines = startEngines();
 const honest = { trusted: engines.trusted, second: engines.second as Engine };
 afterAll(async () => closeEngines(engines));
 
-const plenty = () => 20_000;
+const plenty = () => Infinity;
 
 /** A cover of twelve classes by many loadouts: more columns than are looked at first. */
 const largeCover = fc
@@ -50,7 +50,7 @@ test('on programs of many columns the value is that of an engine asked about the
   let asked = 0;
   await fc.assert(
     fc.asyncProperty(largeCover, async ({ program, objective }) => {
-      const claim = await honest.trusted.solve(program, objective, { timeoutMs: 20_000 });
+      const claim = await honest.trusted.solve(program, objective, { timeoutMs: 1e9 });
       if (claim.kind !== 'optimal' || !isSolution(program, claim.point)) return;
       asked += 1;
       const outcome = await prove(program, objective, { engines: honest, remainingMs: plenty });
@@ -59,7 +59,7 @@ test('on programs of many columns the value is that of an engine asked about the
     { numRuns: 12 },
   );
   expect(asked).toBe(12);
-}, 60_000);
+});
 
 describe('the twin', () => {
   const twin = engines.twin as Engine;
@@ -71,7 +71,7 @@ describe('the twin', () => {
       remainingMs: plenty,
     });
   const least = async (): Promise<number> => {
-    const claim = await honest.trusted.solve(program, objective, { timeoutMs: 20_000 });
+    const claim = await honest.trusted.solve(program, objective, { timeoutMs: 1e9 });
     return claim.kind === 'optimal' ? worth(objective, claim.point) : Number.NaN;
   };
 
@@ -100,7 +100,6 @@ describe('the twin', () => {
         if (outcome.kind === 'stopped') expect(outcome.bound).toBeLessThanOrEqual(optimum);
       }
     },
-    30_000,
   );
 });
 

@@ -7,6 +7,7 @@ import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
 import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { CompactOutcome } from '../../../solver/compact/outcome.js';
 import type { Objective, Program } from '../../../solver/program.js';
+import { webTiming, type Timing } from '../../../solver/timing.js';
 import { prove } from '../../../solver/compact/prove.js';
 import type { CompactProgress } from '../../../solver/compact/standing.js';
 import { liars, silent, silentAboutDuals } from '../../support/liars.js';
@@ -26,7 +27,7 @@ const engines = startEngines();
 const honest = { trusted: engines.trusted, second: engines.second as Engine };
 afterAll(async () => closeEngines(engines));
 
-const plenty = () => 20_000;
+const plenty = () => Infinity;
 const anyProgram = fc.oneof({ arbitrary: smallProgram, weight: 1 }, { arbitrary: knottyProgram, weight: 3 });
 const proofs = new Map<string, number>();
 
@@ -92,6 +93,28 @@ describe('honest engines', () => {
   });
 });
 
+/** Two of three columns in each row: the relaxation's optimum is 5, the integer one 6. */
+const triangle: SmallProgram = {
+  program: {
+    columns: [1, 1, 1].map((upper, index) => ({ name: `column ${index}`, upper })),
+    rows: [
+      [0, 1],
+      [1, 2],
+      [0, 2],
+    ].map((pair) => ({
+      name: 'pair',
+      terms: pair.map((column) => ({ column, coefficient: 1 })),
+      lower: 1,
+      upper: null,
+    })),
+  },
+  objective: {
+    name: 'cost',
+    terms: [3, 3, 4].map((coefficient, column) => ({ column, coefficient })),
+    constant: 0,
+  },
+};
+
 describe('liars', () => {
   /** Counts the questions that an engine gets. */
   const counting = (engine: Engine, count: () => void): Engine => ({
@@ -137,35 +160,33 @@ describe('liars', () => {
   });
 
   test('an engine that never answers is not waited for', async () => {
-    const program: Program = {
-      columns: [1, 1, 1].map((upper, index) => ({ name: `column ${index}`, upper })),
-      rows: [
-        [0, 1],
-        [1, 2],
-        [0, 2],
-      ].map((pair) => ({
-        name: 'pair',
-        terms: pair.map((column) => ({ column, coefficient: 1 })),
-        lower: 1,
-        upper: null,
-      })),
-    };
-    const objective: Objective = {
-      name: 'cost',
-      terms: [3, 3, 4].map((coefficient, column) => ({ column, coefficient })),
-      constant: 0,
-    };
-    // The relaxation's optimum is 5, the integer one 6.
     const search = async (engines: Engines, remainingMs: () => number) =>
-      prove(program, objective, { engines, remainingMs });
+      prove(triangle.program, triangle.objective, { engines, remainingMs });
     expect(await search({ ...honest, second: silent(honest.second) }, plenty)).toMatchObject({
       kind: 'optimal',
       value: 6,
       proof: { kind: 'second run' },
     });
     expect(await search({ ...honest, trusted: silent(honest.trusted) }, () => 50)).toMatchObject({ kind: 'stopped' });
-    const mute = { ...honest, trusted: silentAboutDuals(honest.trusted) };
-    expect(await search(mute, () => 500)).toMatchObject({ kind: 'optimal', value: 6 });
+  });
+
+  test('an engine that says nothing of duals is waited for no longer than for any answer', async () => {
+    let giveUp = (): unknown => expect.unreachable('nobody waits');
+    const later: Timing['later'] = async (_, signal) =>
+      new Promise((resolve) => {
+        giveUp = () => resolve(true);
+        signal.addEventListener('abort', () => resolve(false));
+      });
+    const mute = silentAboutDuals(honest.trusted);
+    const relaxationDuals: Engine['relaxationDuals'] = async (...question) => {
+      giveUp();
+      return mute.relaxationDuals?.(...question) ?? expect.unreachable();
+    };
+    const options = { engines: { ...honest, trusted: { ...mute, relaxationDuals } }, timing: { ...webTiming, later } };
+    expect(await prove(triangle.program, triangle.objective, { ...options, remainingMs: plenty })).toMatchObject({
+      kind: 'optimal',
+      value: 6,
+    });
   });
 });
 

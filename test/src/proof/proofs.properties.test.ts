@@ -27,9 +27,7 @@ type Proven = {
 
 /** Null when the answer has no proof to write down. */
 async function provenOf({ board, catalogue }: Case, question: Question): Promise<Proven | null> {
-  const end = performance.now() + 20_000;
-  const remainingMs = (): number => end - performance.now();
-  const answer = await choose(board, catalogue, { ...question, proof: true, remainingMs });
+  const answer = await choose(board, catalogue, { ...question, proof: true });
   if (answer.kind === 'stopped' || answer.proof === undefined) return null;
   const score = answer.kind === 'plan' ? answer.wiring.score : null;
   return { board, catalogue, proof: answer.proof, score };

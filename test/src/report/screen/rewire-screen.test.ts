@@ -163,7 +163,7 @@ describe('a plan for re-plugging on a screen', () => {
       trying(100),
     );
     expect(lines).toBeGreaterThan(share(100 * 100));
-  }, 60_000);
+  });
 
   it('says the same with and without colour, and without signs beyond ASCII', () => {
     const named = (id: string): string => id;
