@@ -1,5 +1,5 @@
 import { kitOf } from '../../src/domain/kit.js';
-import { sharedEngines } from '../support/choosing.js';
+import { sharedEngines } from '../support/engines.js';
 import { answerJson, choose, faultText, inputsFromText, type ChooseOptions } from '../../src/index.js';
 
 export type Plan = {

@@ -1,17 +1,15 @@
 import fc from 'fast-check';
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 
 import type { Engine } from '../../../solver/engines/engine.js';
-import { closeEngines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { Objective, Program } from '../../../solver/program.js';
 import { prove } from '../../../solver/compact/prove.js';
+import { sharedEngines } from '../../support/engines.js';
 import { liars } from '../../support/liars.js';
 import { isSolution, withoutDuals, worth, type SmallProgram } from '../small-programs.js';
 
-const engines = startEngines();
-const honest = { trusted: engines.trusted, second: engines.second as Engine };
-afterAll(async () => closeEngines(engines));
+const { trusted, second, twin } = sharedEngines();
+const honest = { trusted, second };
 
 const plenty = () => Infinity;
 
@@ -62,7 +60,6 @@ test('on programs of many columns the value is that of an engine asked about the
 });
 
 describe('the twin', () => {
-  const twin = engines.twin as Engine;
   const [sample] = fc.sample(largeCover, { seed: 20_260, numRuns: 1 });
   const { program, objective } = sample as SmallProgram;
   const proveWith = async (trusted: Engine, other: Engine) =>

@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import solverModule from 'javascript-lp-solver';
-import { afterAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 
 import type { Engine } from '../../../solver/engines/engine.js';
-import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
+import type { Engines } from '../../../solver/engines/engines.js';
 import type { CompactOutcome } from '../../../solver/compact/outcome.js';
 import type { Objective, Program } from '../../../solver/program.js';
 import { webTiming, type Timing } from '../../../solver/timing.js';
 import { prove } from '../../../solver/compact/prove.js';
 import type { CompactProgress } from '../../../solver/compact/standing.js';
+import { sharedEngines } from '../../support/engines.js';
 import { liars, silent, silentAboutDuals } from '../../support/liars.js';
 import {
   isSolution,
@@ -23,9 +23,8 @@ import {
 } from '../small-programs.js';
 import { share, trying } from '../../support/runs.js';
 
-const engines = startEngines();
-const honest = { trusted: engines.trusted, second: engines.second as Engine };
-afterAll(async () => closeEngines(engines));
+const { trusted, second } = sharedEngines();
+const honest = { trusted, second };
 
 const plenty = () => Infinity;
 const anyProgram = fc.oneof({ arbitrary: smallProgram, weight: 1 }, { arbitrary: knottyProgram, weight: 3 });

@@ -17,7 +17,7 @@ import {
   settingOf,
   supplyOf,
 } from '../../support/builders.js';
-import { sharedEngines } from '../../support/choosing.js';
+import { sharedEngines } from '../../support/engines.js';
 
 const engines = sharedEngines();
 const tiers = tiersOf('cost').slice(1);

@@ -10,7 +10,7 @@ import { coarse } from '../../../src/formulation/detail.js';
 import { questionOf } from '../../../src/formulation/question.js';
 import { berthsOf } from '../../../src/loadout/today.js';
 import { bankOf, boardOf, listed, partOf, pedalOf, settingOf, supplyOf, volts } from '../../support/builders.js';
-import { sharedEngines } from '../../support/choosing.js';
+import { sharedEngines } from '../../support/engines.js';
 
 const engines = sharedEngines();
 

@@ -6,7 +6,7 @@ import { optimise } from '../../../src/formulation/optimise.js';
 import { questionOf } from '../../../src/formulation/question.js';
 import { noisyCase } from '../../support/arbitrary-shops.js';
 import { everyPurchase } from '../../support/brute-force-purchases.js';
-import { sharedEngines } from '../../support/choosing.js';
+import { sharedEngines } from '../../support/engines.js';
 import { trying } from '../../support/runs.js';
 
 const engines = sharedEngines();

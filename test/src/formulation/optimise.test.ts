@@ -16,12 +16,12 @@ import {
   settingOf,
   supplyOf,
 } from '../../support/builders.js';
-import { sharedEngines } from '../../support/choosing.js';
+import { enginesInThreads } from '../../support/engines.js';
 import { silent } from '../../support/liars.js';
 import { hardBoards } from './hard-boards.js';
 import { expectTrue, questionFor, type Asked } from './second-opinion.js';
 
-const honest = sharedEngines();
+const honest = enginesInThreads();
 
 /** Engines that count how often they are asked, before the change is made to them. */
 function counted(change: (engine: Engine) => Engine = (engine) => engine): { engines: Engines; asked: () => number } {

@@ -9,7 +9,7 @@ import { compactSearch } from '../../../src/formulation/compact-search.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import type { Optimiser } from '../../../src/formulation/optimiser.js';
 import { questionOf } from '../../../src/formulation/question.js';
-import { sharedEngines } from '../../support/choosing.js';
+import { sharedEngines } from '../../support/engines.js';
 import { outputTrials } from '../planning/trials/output-trials.js';
 import { planTrials } from '../planning/trials/plan-trials.js';
 import { caseOf, type Expected, type Given } from '../planning/trials/trial.js';

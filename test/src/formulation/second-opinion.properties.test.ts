@@ -8,7 +8,7 @@ import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import type { Effort, SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
 import { relaxations, restrictions, type Change } from '../../support/changes.js';
-import { sharedEngines } from '../../support/choosing.js';
+import { sharedEngines } from '../../support/engines.js';
 import { usedIn } from '../../support/plan-uses.js';
 import { Tally } from '../../support/tally.js';
 import { auditedWiring, expectAgreement, questionFor, type Asked } from './second-opinion.js';

@@ -8,7 +8,7 @@ import { compare } from '../../../src/planning/compare/compare.js';
 import { comparisonReports } from '../../../src/report/comparison-formats.js';
 import type { ComparisonInput } from '../../../src/report/words/comparison-handout.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
-import { sharedEngines } from '../../support/choosing.js';
+import { sharedEngines } from '../../support/engines.js';
 import { elementsOf } from '../../support/elements.js';
 import { hostileName } from '../../support/hostile-names.js';
 import { readCsv } from '../../support/read-csv.js';

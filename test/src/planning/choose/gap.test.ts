@@ -1,9 +1,8 @@
 import { kitOf } from '../../../../src/domain/kit.js';
-import { afterAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 
 import type { Engine } from '../../../../solver/engines/engine.js';
-import { closeEngines } from '../../../../solver/engines/engines.js';
-import { startEngines } from '../../../../solver/engines/threads/start-engines.js';
+
 import { choose } from '../../../../src/planning/choose/choose.js';
 import {
   bankOf,
@@ -16,9 +15,9 @@ import {
   settingOf,
   supplyOf,
 } from '../../../support/builders.js';
+import { sharedEngines } from '../../../support/engines.js';
 
-const engines = startEngines();
-afterAll(async () => closeEngines(engines));
+const engines = sharedEngines();
 
 test('the gap of a plan that is not proven is told in money, not in the steps of the search', async () => {
   // Two pedals of 600 mA. A unit for 50 gives 1000 mA in all, so 1.2 of them would do if they could be cut: 60. Whole ones

@@ -6,13 +6,12 @@ import type { Engines } from '../../../../solver/engines/engines.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
 import { tinyCase, type Case } from '../../../support/arbitraries.js';
 import { bruteForce } from '../../../support/brute-force.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { liars, silent, silentAboutDuals, type Liar } from '../../../support/liars.js';
 import { expectNotWrong, type Extent } from '../../../support/not-wrong.js';
 
 const honest = sharedEngines();
 const { second } = honest;
-if (second === null) throw new Error('boardfeed comes with two engines');
 
 const isPossible = ({ board, catalogue }: Case): boolean =>
   bruteForce(board, catalogue, { aim: 'cost', partial: false }).kind === 'plan';

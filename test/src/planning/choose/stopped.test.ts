@@ -5,13 +5,14 @@ import { choosingAims } from '../../../../src/domain/aim.js';
 import type { ChooseOptions } from '../../../../src/planning/choose/choose.js';
 import { largerCase, tinyCase, type Case } from '../../../support/arbitraries.js';
 import { euros } from '../../../support/builders.js';
+import { enginesInThreads } from '../../../support/engines.js';
 import { sharedChoose } from '../../../support/choosing.js';
 import { expectNotWrong, type Extent } from '../../../support/not-wrong.js';
 import { auditWiring } from '../../../../src/audit/audit-wiring.js';
 import { box, caseOf, pairWith, type Given } from '../trials/trial.js';
 import { share, trying } from '../../../support/runs.js';
 
-const choose = sharedChoose();
+const choose = sharedChoose(enginesInThreads());
 const runs = 300;
 
 type Seen = Record<Extent, number>;

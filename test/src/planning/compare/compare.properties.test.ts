@@ -12,7 +12,7 @@ import type { Case } from '../../../support/arbitraries.js';
 import { noisyCase, shoppingCase } from '../../../support/arbitrary-shops.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { contains, everyPurchase, type Counts, type PurchaseFound } from '../../../support/brute-force-purchases.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { share, trying } from '../../../support/runs.js';
 
 const engines = sharedEngines();

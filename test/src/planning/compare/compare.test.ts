@@ -17,7 +17,7 @@ import {
   settingOf,
   supplyOf,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 
 const engines = sharedEngines();
 const sideBySide = (board: Board, catalogue: Catalogue, options: CompareOptions = {}) =>

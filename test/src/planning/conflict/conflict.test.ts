@@ -5,7 +5,7 @@ import { explain, type Explanation } from '../../../../src/planning/explain/expl
 import { factsOf, relaxed, sameFact, type Fact } from '../../../../src/planning/conflict/facts.js';
 import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { conflictsOf } from '../../../support/conflicts.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 
 const engines = sharedEngines();

@@ -17,7 +17,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 
 const engines = sharedEngines();
 

@@ -9,7 +9,7 @@ import type { WayOut } from '../../../../src/planning/explain/way-out.js';
 import { withPolicy } from '../../../../src/domain/changed-kit.js';
 import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { bruteForce } from '../../../support/brute-force.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 
 const engines = sharedEngines();

@@ -10,7 +10,7 @@ import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewi
 import { wiredFeeds } from '../../../../src/planning/today/wired-feeds.js';
 import type { Case } from '../../../support/arbitraries.js';
 import { owning, wiredCase } from '../../../support/arbitrary-wirings.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { carriedOut } from '../../../support/simulated-steps.js';
 import { wiredOf } from '../../../support/wired.js';
 import { share, trying } from '../../../support/runs.js';

@@ -9,7 +9,7 @@ import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewi
 import type { Case } from '../../../support/arbitraries.js';
 import { wiredCase } from '../../../support/arbitrary-wirings.js';
 import { bruteForceMoves } from '../../../support/brute-force-moves.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { share, trying } from '../../../support/runs.js';
 
 const engines = sharedEngines();

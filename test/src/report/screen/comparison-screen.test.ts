@@ -18,7 +18,7 @@ import {
   settingOf,
   supplyOf,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 
 const engines = sharedEngines();
 const nine = [settingOf(9, 300)];

@@ -19,7 +19,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 
 const engines = sharedEngines();
 const screen = { width: 100, colour: false } as const;
