@@ -6,6 +6,8 @@ const resultsFile = process.env.TEST_RESULTS_FILE;
 export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
+    // Tests that run the built command take it as Node does.
+    server: { deps: { external: [/\/dist\//] } },
     setupFiles: ['test/support/no-threads-left.ts'],
     // A forgotten `.only` fails the run: `npm test` runs every test.
     allowOnly: false,

@@ -1,6 +1,4 @@
-import { CommanderError, type Command } from 'commander';
-
-import { program } from '../../src/node/cli/program.js';
+import { runHere, type Printed } from '../support/run-here.js';
 
 /**
  * Runs commands one after the other in one process, as the command line would, each with what it printed and how it ended:
@@ -13,11 +11,8 @@ export type Run = {
   readonly folder: string;
 };
 
-export type Ran = {
+export type Ran = Printed & {
   readonly id: number;
-  readonly code: number;
-  readonly output: string;
-  readonly errors: string;
   /** What was thrown and not dealt with; null when nothing was. */
   readonly crash: string | null;
   /** Of this process, at the end of the run. */
@@ -39,45 +34,11 @@ process.on('message', (run: Run) => {
 async function ran({ id, parameters, folder }: Run): Promise<Ran> {
   process.chdir(folder);
   crash = null;
-  process.exitCode = 0;
   const before = process.cpuUsage();
-  const printed = { output: '', errors: '' };
-  const restore = [caught(process.stdout, (text) => (printed.output += text))];
-  restore.push(caught(process.stderr, (text) => (printed.errors += text)));
-  try {
-    await quiet(program('0.0.0')).parseAsync(['node', 'boardfeed', ...parameters]);
-  } catch (error) {
-    if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
-    else note(error);
-  }
-  for (const put of restore) put();
+  const printed = await runHere(parameters).catch((error: unknown) => {
+    note(error);
+    return { code: 1, output: '', errors: '' };
+  });
   const { user, system } = process.cpuUsage(before);
-  const { exitCode } = process;
-  process.exitCode = 0;
-  return {
-    id,
-    code: exitCode,
-    ...printed,
-    crash,
-    residentBytes: process.memoryUsage.rss(),
-    busyMs: (user + system) / 1000,
-  };
-}
-
-/** With its own exits turned into exceptions, in all of its commands. */
-function quiet(command: Command): Command {
-  for (const one of [command, ...command.commands]) one.exitOverride();
-  return command;
-}
-
-/** Keeps what is written to a stream from it; returns what undoes that. */
-function caught(stream: NodeJS.WriteStream, keep: (text: string) => void): () => void {
-  const write = stream.write.bind(stream);
-  stream.write = (text: string | Uint8Array): boolean => {
-    keep(typeof text === 'string' ? text : Buffer.from(text).toString('utf8'));
-    return true;
-  };
-  return () => {
-    stream.write = write;
-  };
+  return { id, ...printed, crash, residentBytes: process.memoryUsage.rss(), busyMs: (user + system) / 1000 };
 }

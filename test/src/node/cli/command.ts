@@ -6,6 +6,8 @@ import { join, resolve } from 'node:path';
 import { afterAll } from 'vitest';
 import { parse } from 'yaml';
 
+import { runHere } from '../../../support/run-here.js';
+
 export const root = resolve(import.meta.dirname, '../../../..');
 const main = join(root, 'dist/src/node/cli/main.js');
 
@@ -36,16 +38,18 @@ export type Manner = {
   readonly onStart?: (child: ChildProcess) => void;
 };
 
+/** Runs the command in the process of the tests, which saves a start; nothing but the start is another than on its own. */
+export async function boardfeed(parameters: readonly string[]): Promise<Ended> {
+  return { signal: null, ...(await runHere(parameters)) };
+}
+
 /** Runs the built command in a process of its own, to its end. */
-export function boardfeed(parameters: readonly string[], manner: Manner = {}): Promise<Ended> {
+export function spawned(parameters: readonly string[], manner: Manner = {}): Promise<Ended> {
   const before = manner.before === undefined ? [] : ['--import', moduleOf(manner.before)];
   const environment = { PATH: process.env['PATH'], LC_ALL: 'C.UTF-8', ...manner.environment };
   const child = spawn(process.execPath, [...before, main, ...parameters], {
     env: environment,
     stdio: ['ignore', manner.outputTo ?? 'pipe', 'pipe'],
-    // One that hangs must not outlive its test.
-    timeout: 100_000,
-    killSignal: 'SIGKILL',
   });
   let [output, errors] = ['', ''];
   child.stdout?.setEncoding('utf8').on('data', (text: string) => (output += text));

@@ -3,7 +3,7 @@ import { closeSync, existsSync, openSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 
 import { defectLine } from '../../../../src/node/cli/defects.js';
-import { boardfeed, complaints, gigBoard, marramStreet, tideway } from './command.js';
+import { spawned, complaints, gigBoard, marramStreet, tideway } from './command.js';
 
 describe('the line about a defect', () => {
   test('tells what is known and that the files are not to blame', () => {
@@ -48,7 +48,7 @@ describe('a defect ends the process with code 1, one line and no stack trace', (
       says: /: it ended before it had an answer\n$/,
     },
   ])('$where', async ({ before, says }) => {
-    const ended = await boardfeed(['choose', gigBoard, marramStreet], { before });
+    const ended = await spawned(['choose', gigBoard, marramStreet], { before });
     expect(ended).toMatchObject({ code: 1, signal: null, output: '' });
     expect(complaints(ended)).toMatch(says);
     expect(complaints(ended).split('\n')).toHaveLength(2);
@@ -72,13 +72,13 @@ describe('a reader that closes the pipe', () => {
     { parameters: ['choose', ...tideway, '--json'], code: 0 },
     { parameters: ['--help'], code: 0 },
   ])('$parameters: no error text, the code as ever', async ({ parameters, code }) => {
-    const ended = await boardfeed(parameters, { onStart: (child) => child.stdout?.destroy() });
+    const ended = await spawned(parameters, { onStart: (child) => child.stdout?.destroy() });
     expect(ended).toMatchObject({ code, signal: null });
     expect(complaints(ended)).toBe('');
   });
 
   test('of standard error: the exit code still tells', async () => {
-    const ended = await boardfeed(['nonsense'], { onStart: (child) => child.stderr?.destroy() });
+    const ended = await spawned(['nonsense'], { onStart: (child) => child.stderr?.destroy() });
     expect(ended).toMatchObject({ code: 2, signal: null, output: '' });
   });
 });
@@ -89,7 +89,7 @@ const fullDevice = '/dev/full';
 test.skipIf(!existsSync(fullDevice))('a full disk is no plan: exit code 1 and a line', async () => {
   const outputTo = openSync(fullDevice, 'w');
   try {
-    const ended = await boardfeed(['choose', ...tideway], { outputTo });
+    const ended = await spawned(['choose', ...tideway], { outputTo });
     expect(ended).toMatchObject({ code: 1, signal: null });
     expect(complaints(ended)).toMatch(/^boardfeed could not write its output: ENOSPC.*\n$/);
   } finally {

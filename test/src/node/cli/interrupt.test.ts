@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
-import { boardfeed, longBoard, marramStreet, printedObject, scratchFiles, shopFile } from './command.js';
+import { spawned, longBoard, marramStreet, printedObject, scratchFiles, shopFile } from './command.js';
 
 const scratch = scratchFiles();
 const notice = 'Stopping with the best so far. Ctrl-C again ends at once.\n';
@@ -18,7 +18,7 @@ describe('Ctrl-C in a long search', () => {
   test('ends it with the best plan so far and exit code 5', async () => {
     const board = await longBoard();
     const file = await scratch('long.json', board);
-    const ended = await boardfeed(['choose', file, marramStreet, '--json'], { onErrors: interrupting(false) });
+    const ended = await spawned(['choose', file, marramStreet, '--json'], { onErrors: interrupting(false) });
     expect(ended).toMatchObject({ code: 5, signal: null });
     expect(ended.errors).toMatch(/^Searching, .*\n/);
     expect(ended.errors.endsWith(notice)).toBe(true);
@@ -33,14 +33,14 @@ describe('Ctrl-C in a long search', () => {
       await scratch('with-pair.json', { ...board, pedals: [...board.pedals, ...pairAt37Volts] }),
       await scratch('with-single.json', { ...shop, supplies: [...shop.supplies, singleAt37Volts] }),
     ];
-    const ended = await boardfeed(['choose', ...files], { onErrors: interrupting(false) });
+    const ended = await spawned(['choose', ...files], { onErrors: interrupting(false) });
     expect(ended).toMatchObject({ code: 5, signal: null });
     expect(ended.output).toContain('The search stopped before any plan was found.');
   });
 
   test('a second time ends the process at once, however busy it is with stopping', async () => {
     const file = await scratch('long.json', await longBoard());
-    const ended = await boardfeed(['choose', file, marramStreet], { before: slowToStop, onErrors: interrupting(true) });
+    const ended = await spawned(['choose', file, marramStreet], { before: slowToStop, onErrors: interrupting(true) });
     expect(ended).toMatchObject({ code: null, signal: 'SIGINT', output: '' });
     expect(ended.errors.endsWith(notice)).toBe(true);
   });

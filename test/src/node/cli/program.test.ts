@@ -4,7 +4,7 @@ import { join } from 'node:path';
 
 import { describe, expect, test } from 'vitest';
 
-import { boardfeed, root, tideway } from './command.js';
+import { boardfeed, root, spawned, tideway } from './command.js';
 
 describe('help and version', () => {
   test.each([
@@ -48,7 +48,7 @@ describe('help and version', () => {
 async function modulesLoadedBy(parameters: readonly string[]): Promise<readonly string[]> {
   const folder = await mkdtemp(join(tmpdir(), 'boardfeed-modules-'));
   try {
-    await boardfeed(parameters, { environment: { NODE_V8_COVERAGE: folder } });
+    await spawned(parameters, { environment: { NODE_V8_COVERAGE: folder } });
     const reports = await Promise.all((await readdir(folder)).map((name) => readFile(join(folder, name), 'utf8')));
     return reports.flatMap((report) => (JSON.parse(report) as Coverage).result.map(({ url }) => url));
   } finally {

@@ -134,7 +134,7 @@ describe('a purchase that is asked for', () => {
           expect(figures(option.score, aim, of)).toEqual(figures(score, aim, of));
         },
       ),
-      trying(runs),
+      trying(2 * runs),
     );
     expect(Math.min(seen.plan, seen.fails)).toBeGreaterThan(share(runs / 10));
     expect(Math.min(seen.idle, seen.stock)).toBeGreaterThan(share(runs / 20));

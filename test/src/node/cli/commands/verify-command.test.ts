@@ -3,7 +3,16 @@ import { dirname, join } from 'node:path';
 
 import { beforeAll, describe, expect, test } from 'vitest';
 
-import { boardfeed, complaints, fixture, gigBoard, marramStreet, printedObject, scratchFiles } from '../command.js';
+import {
+  boardfeed,
+  complaints,
+  fixture,
+  gigBoard,
+  marramStreet,
+  printedObject,
+  scratchFiles,
+  spawned,
+} from '../command.js';
 
 const scratch = scratchFiles();
 const firstBoard = fixture('boards/first-board.yaml');
@@ -45,7 +54,7 @@ const slowly =
 
 test('a check that lasts says on standard error how far it has come', async () => {
   const { board, plan, proof } = known(firstBoard);
-  const ended = await boardfeed(['verify', board, marramStreet, plan, '--proof', proof], { before: slowly });
+  const ended = await spawned(['verify', board, marramStreet, plan, '--proof', proof], { before: slowly });
   expect(ended.code).toBe(0);
   expect(ended.errors).toMatch(/^(Checking the proof, \d+ s: case \d+ of \d+ at the most\.\n)+$/);
 });

@@ -6,7 +6,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 
 import { supplyId } from '../../../../../src/domain/quantities.js';
 import { hashOf } from '../../../../../src/node/cli/folder/folder-run.js';
-import { boardFile, boardfeed, complaints, fixture, longBoard, marramStreet, tideway } from '../command.js';
+import { boardFile, boardfeed, complaints, fixture, longBoard, marramStreet, spawned, tideway } from '../command.js';
 
 const place = await mkdtemp(join(tmpdir(), 'boardfeed-folder-'));
 afterAll(() => rm(place, { recursive: true }));
@@ -142,7 +142,7 @@ describe('a file of results', () => {
     const folder = await folderOf({ 'a.json': quick, 'z.json': await longBoard() });
     const out = join(place, 'interrupted.jsonl');
     let sent = false;
-    const ended = await boardfeed(['compare', '--boards', folder, marramStreet, '--out', out, '--jobs', '2', ...best], {
+    const ended = await spawned(['compare', '--boards', folder, marramStreet, '--out', out, '--jobs', '2', ...best], {
       onErrors: (errors, child) => {
         if (!sent && errors.includes('1 of 2 boards')) sent = child.kill('SIGINT');
       },

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 
 import { columnsOf, screenOf } from '../../../../../src/node/cli/printed/screen-of.js';
-import { boardfeed, tideway } from '../command.js';
+import { spawned, tideway } from '../command.js';
 
 const terminal = { isTTY: true, columns: 100 };
 
@@ -62,9 +62,9 @@ describe('the command', () => {
   const longestLine = (text: string): number => Math.max(...text.split('\n').map((line) => line.length));
 
   test('colours for a terminal only, and fills it', async () => {
-    const plain = await boardfeed(parameters);
+    const plain = await spawned(parameters);
     expect(plain.output).not.toMatch(escapes);
-    const coloured = await boardfeed(parameters, { before: onTerminal(80) });
+    const coloured = await spawned(parameters, { before: onTerminal(80) });
     expect(coloured.output).toMatch(escapes);
     expect(coloured.output.replace(/\u001b\[\d+m/g, '')).toBe(plain.output);
   });
@@ -72,20 +72,20 @@ describe('the command', () => {
   test.each([{ NO_COLOR: '1' }, { TERM: 'dumb' }])(
     'writes no escapes where they are not welcome: %j',
     async (environment) => {
-      const { output } = await boardfeed(parameters, { before: onTerminal(100), environment });
+      const { output } = await spawned(parameters, { before: onTerminal(100), environment });
       expect(output).not.toMatch(escapes);
       expect(longestLine(output)).toBeGreaterThan(80);
     },
   );
 
   test('lays out for 60 columns on a narrower terminal', async () => {
-    const { output } = await boardfeed(parameters, { before: onTerminal(12), environment: { NO_COLOR: '1' } });
+    const { output } = await spawned(parameters, { before: onTerminal(12), environment: { NO_COLOR: '1' } });
     expect(longestLine(output)).toBeLessThanOrEqual(60);
   });
 
   test('writes ASCII alone in a locale that knows no more', async () => {
-    const { output } = await boardfeed(parameters, { environment: { LC_ALL: 'C' } });
+    const { output } = await spawned(parameters, { environment: { LC_ALL: 'C' } });
     expect(output).toMatch(/^[\n -~]+$/);
-    expect((await boardfeed(parameters)).output).toMatch(/[^\n -~]/);
+    expect((await spawned(parameters)).output).toMatch(/[^\n -~]/);
   });
 });

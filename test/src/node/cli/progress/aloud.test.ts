@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 
 import {
-  boardfeed,
+  spawned,
   longBoard,
   marramStreet,
   printedObject,
@@ -22,7 +22,7 @@ describe('progress of a long search', () => {
 
   beforeAll(async () => {
     const parameters = ['choose', await scratch('long.json', await longBoard()), marramStreet, '--json'];
-    run = (environment, before) => boardfeed(parameters, { environment, before, onErrors: interruptOnce() });
+    run = (environment, before) => spawned(parameters, { environment, before, onErrors: interruptOnce() });
   });
 
   const interruptOnce = (): NonNullable<Manner['onErrors']> => {
@@ -51,6 +51,6 @@ describe('progress of a long search', () => {
 });
 
 test('a search that is over at once is not spoken of', async () => {
-  const ended = await boardfeed(['choose', ...tideway, '--time', '0.001'], { before: terminal(80) });
+  const ended = await spawned(['choose', ...tideway, '--time', '0.001'], { before: terminal(80) });
   expect(ended).toMatchObject({ code: 5, errors: '' });
 });

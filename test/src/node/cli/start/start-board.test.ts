@@ -6,7 +6,7 @@ import { parse } from 'yaml';
 
 import { jsonSchema } from '../../../../../src/report/json/schemas.js';
 import { readInputs } from '../../../../../src/node/disk/read-inputs.js';
-import { boardfeed, marramStreet, printedObject } from '../command.js';
+import { spawned, marramStreet, printedObject } from '../command.js';
 import type { Step } from './scripted.js';
 import { another, boardHead, delay, enough, fuzz, noSchema, starting } from './starting.js';
 
@@ -134,7 +134,7 @@ describe('what is not known', () => {
       /milliamps: 300 +# not known: a planning figure for digital delay or reverb\n {4}figure: guess/,
     );
     vi.restoreAllMocks();
-    const plan = printedObject(await boardfeed(['choose', path, marramStreet, '--json']));
+    const plan = printedObject(await spawned(['choose', path, marramStreet, '--json']));
     expect(plan).toMatchObject({
       status: 'proven',
       confirm: [{ pedal: 'lode-delay', assumed: { ground: 'negative' }, guessed: { milliamps: 300 } }],

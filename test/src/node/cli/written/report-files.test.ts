@@ -4,7 +4,7 @@ import { join } from 'node:path';
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 
-import { boardfeed, complaints, copied, fixture, marramStreet, printedObject, tideway } from '../command.js';
+import { boardfeed, complaints, copied, fixture, marramStreet, printedObject, spawned, tideway } from '../command.js';
 
 let folder = '';
 beforeEach(async () => {
@@ -136,7 +136,7 @@ describe('what the disk refuses', () => {
   ])('$code half-way leaves nothing behind, and nothing changed', async ({ code, says }) => {
     await writeFile(inFolder('b.csv'), 'mine');
     const given = ['choose', ...tideway, '--force', ...reports('a.html', 'b.csv')];
-    const ended = await boardfeed(given, { before: failing(code) });
+    const ended = await spawned(given, { before: failing(code) });
     expect(ended.code).toBe(3);
     expect(ended.output).toContain('Tideway four-piece: how to power it');
     expect(complaints(ended)).toBe(
@@ -156,7 +156,7 @@ describe('what the disk refuses', () => {
       import { syncBuiltinESMExports } from 'node:module';
       files.access = async () => { throw Object.assign(new Error('${code}'), { code: '${code}' }); };
       syncBuiltinESMExports();`;
-    const ended = await boardfeed(['choose', ...tideway, ...reports('a.html')], { before });
+    const ended = await spawned(['choose', ...tideway, ...reports('a.html')], { before });
     expect(ended).toMatchObject({ code: 3, output: '', errors: `${inFolder('a.html')}: ${says}\n` });
     expect(await readdir(folder)).toEqual([]);
   });

@@ -1,0 +1,66 @@
+import { CommanderError, type Command } from 'commander';
+
+import type * as sources from '../../src/node/cli/program.js';
+
+/** The built command: it starts threads, which read JavaScript only. */
+const built = new URL('../../dist/src/node/cli/program.js', import.meta.url);
+const { program } = (await import(/* @vite-ignore */ built.href)) as typeof sources;
+
+export type Printed = { readonly code: number; readonly output: string; readonly errors: string };
+
+/** What a terminal and its owner would say of colours, widths and languages. */
+const worldly = ['NO_COLOR', 'FORCE_COLOR', 'TERM', 'COLUMNS', 'LC_CTYPE', 'LANG', 'LC_ALL'] as const;
+
+let last: Promise<unknown> = Promise.resolve();
+
+/**
+ * Runs a command in this process, as the command line would, with what it prints kept from the streams: without a terminal,
+ * in an UTF-8 locale. One after the other, however many are asked for at once. @throws what no command may throw.
+ */
+export function runHere(parameters: readonly string[]): Promise<Printed> {
+  const printed = last.then(() => runNow(parameters));
+  last = printed.catch(() => undefined);
+  return printed;
+}
+
+async function runNow(parameters: readonly string[]): Promise<Printed> {
+  const printed = { output: '', errors: '' };
+  const { exitCode: before, env } = process;
+  const plain = Object.entries(env).filter(([name]) => !worldly.some((each) => each === name));
+  process.env = { ...Object.fromEntries(plain), LC_ALL: 'C.UTF-8' };
+  process.exitCode = 0;
+  const restore = [caught(process.stdout, (text) => (printed.output += text))];
+  restore.push(caught(process.stderr, (text) => (printed.errors += text)));
+  try {
+    await quiet(program()).parseAsync(['node', 'boardfeed', ...parameters]);
+    return { code: Number(process.exitCode), ...printed };
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    return { code: error.exitCode === 0 ? 0 : 2, ...printed };
+  } finally {
+    for (const put of restore) put();
+    process.exitCode = before;
+    process.env = env;
+  }
+}
+
+/** With its own exits turned into exceptions, in all of its commands. */
+function quiet(command: Command): Command {
+  for (const one of [command, ...command.commands]) one.exitOverride();
+  return command;
+}
+
+/** Keeps what is written to a stream from it; returns what undoes that. */
+function caught(stream: NodeJS.WriteStream, keep: (text: string) => void): () => void {
+  const { isTTY } = stream;
+  const write = stream.write.bind(stream);
+  stream.isTTY = false;
+  stream.write = (text: string | Uint8Array): boolean => {
+    keep(typeof text === 'string' ? text : Buffer.from(text).toString('utf8'));
+    return true;
+  };
+  return () => {
+    stream.isTTY = isTTY;
+    stream.write = write;
+  };
+}
