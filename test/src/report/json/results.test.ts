@@ -18,7 +18,7 @@ import { answerJson } from '../../../../src/report/json/plan-codec.js';
 import { jsonSchema, type SchemaKind } from '../../../../src/report/json/schemas.js';
 import { addedJson, spareJson } from '../../../../src/report/json/spare-codec.js';
 import { verdictJson } from '../../../../src/report/json/verdict-codec.js';
-import { sharedEngines } from '../../../support/choosing.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 import { wiredOf } from '../../../support/wired.js';
 import { everything } from '../everything.js';
