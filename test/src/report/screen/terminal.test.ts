@@ -35,7 +35,7 @@ describe('the answer on a screen', () => {
   it('gives the plainest plan at a glance', () => {
     const lines = tidewayText(80).split('\n');
     const from = lines.indexOf('  Quay 6 (yours)');
-    expect(lines.slice(from, from + 13)).toEqual([
+    expect(lines.slice(from, from + 14)).toEqual([
       '  Quay 6 (yours)',
       '  Out    Volts   Pedal, and the leads to it                 Load with reserve',
       '  1      9 V     Tarn fuzz                                  5 of 100 mA',
@@ -48,6 +48,7 @@ describe('the answer on a screen', () => {
       '         switch  own lead, centre-negative                  [█░░░░░░░░░]   9 %',
       '  all            the whole supply                           239 of 1800 mA',
       '                 reserve × 1.2                              [██░░░░░░░░]  14 %',
+      '                 at switch-on up to 369 of 1800 mA',
       '',
     ]);
   });
