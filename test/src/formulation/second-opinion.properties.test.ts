@@ -100,9 +100,9 @@ describe('loadouts and the compact program agree in every tier', () => {
         seen.add(...(await biting(asked, outcome, seen)));
       }),
       // Always the same boards, since some rules seldom bite.
-      { numRuns: 400, seed: 10 },
+      { numRuns: 400, seed: 3 },
     );
-    expect(seen.lacking(2, ...changes.map(({ name }) => name))).toEqual([]);
+    expect(seen.lacking(3, ...changes.map(({ name }) => name))).toEqual([]);
     expect(seen.lacking(50, ...everyOrder)).toEqual([]);
   });
 
@@ -116,10 +116,10 @@ describe('loadouts and the compact program agree in every tier', () => {
   });
 
   it('on boards of up to six pedals', async () => {
-    const runs = 80;
+    const runs = 240;
     const seen = await comparedOn(largerCase(6, 4), runs);
     expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.9 * share(runs));
-    expect(seen.lacking(share(30), 'plan')).toEqual([]);
+    expect(seen.lacking(share(90), 'plan')).toEqual([]);
     expect(seen.lacking(share(10), 'several units', 'chain', 'adapter', 'reversing lead')).toEqual([]);
   });
 
