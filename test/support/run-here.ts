@@ -33,7 +33,7 @@ async function runNow(parameters: readonly string[]): Promise<Printed> {
   restore.push(caught(process.stderr, (text) => (printed.errors += text)));
   try {
     await quiet(program()).parseAsync(['node', 'boardfeed', ...parameters]);
-    return { code: Number(process.exitCode), ...printed };
+    return { code: exitCodeNow(), ...printed };
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
     return { code: error.exitCode === 0 ? 0 : 2, ...printed };
@@ -43,6 +43,8 @@ async function runNow(parameters: readonly string[]): Promise<Printed> {
     process.env = env;
   }
 }
+
+const exitCodeNow = (): number => Number(process.exitCode);
 
 /** With its own exits turned into exceptions, in all of its commands. */
 function quiet(command: Command): Command {

@@ -38,11 +38,7 @@ function counted(change: (engine: Engine) => Engine = (engine) => engine): { eng
   };
   const { trusted, second, twin } = honest;
   return {
-    engines: {
-      trusted: counting(trusted),
-      second: second === null ? null : counting(second),
-      ...(twin === undefined ? {} : { twin: counting(twin) }),
-    },
+    engines: { trusted: counting(trusted), second: counting(second), twin: counting(twin) },
     asked: () => asked,
   };
 }
