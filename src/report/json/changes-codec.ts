@@ -34,7 +34,7 @@ const reason = oneOf<Move['reason']>('Why the pedal moves.', {
     exposed: at(pedals('Those that the move keeps digital noise off.'), ({ exposed }) => exposed),
   }),
   none: record<ReasonOf<'none'>>()('None is known.', {
-    kind: word('none', 'No reason was found before the search stopped.'),
+    kind: word('none', 'No reason was shown.'),
   }),
 });
 

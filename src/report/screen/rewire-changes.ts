@@ -20,7 +20,7 @@ export function changeLines(screen: Screen, wiring: JudgedPlan, changes: Changes
       'Move',
       moves.flatMap(({ name, way, why }) => [
         bullet(screen, `${name}: ${way}`),
-        { text: `why: ${why}`, indent: 2, hang: 5, paint: paints.faint },
+        ...(why === '' ? [] : [{ text: `why: ${why}`, indent: 2, hang: 5, paint: paints.faint }]),
       ]),
     ],
     ['New', added.map(({ name, to }) => bullet(screen, `${name} ${marks.arrow} ${to}`))],

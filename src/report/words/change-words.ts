@@ -15,7 +15,7 @@ export type MoveWords = {
   readonly to: string;
   /** Both in short: "Quay 6 output 3 → output 5, 9 V". */
   readonly way: string;
-  /** A sentence, beginning with the rule where it is one. */
+  /** A sentence, beginning with the rule where it is one; empty where no reason was shown. */
   readonly why: string;
 };
 
@@ -82,7 +82,7 @@ const moveWords = (speech: Speech, feeds: readonly Feed[], move: Move): MoveWord
   from: standText(speech, feeds, move.from),
   to: standText(speech, feeds, move.to),
   way: wayText(speech, feeds, move),
-  why: fullStop(whyText(speech, move)),
+  why: whyText(speech, move),
 });
 
 /** "Quay 6 output 3 → output 5, 9 V", with both volts where they differ and both supplies where these do. */
@@ -104,15 +104,15 @@ function whyText(speech: Speech, { reason }: Move): string {
   const { board, inventory } = speech;
   switch (reason.kind) {
     case 'rule':
-      return `${reason.violation.rule}: ${sentence(speech, reason.violation.message)}`;
+      return fullStop(`${reason.violation.rule}: ${sentence(speech, reason.violation.message)}`);
     case 'taken':
-      return `${listText(reason.by.map(inventory.pedalName))} ${reason.by.length === 1 ? 'takes' : 'take'} its place`;
+      return `${listText(reason.by.map(inventory.pedalName))} ${reason.by.length === 1 ? 'takes' : 'take'} its place.`;
     case 'saves': {
       const spares = reason.exposed.map((pedal) => `keeps digital noise off ${inventory.pedalName(pedal)}`);
-      return listText([...(reason.money > 0 ? [`saves ${priceText(reason.money, board)}`] : []), ...spares]);
+      return fullStop(listText([...(reason.money > 0 ? [`saves ${priceText(reason.money, board)}`] : []), ...spares]));
     }
     case 'none':
-      return 'no reason was found before the search stopped';
+      return '';
   }
 }
 

@@ -1,14 +1,12 @@
-import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
-import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
-import type { Pedal } from '../../../../src/domain/pedal.js';
-import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import type { Board, Catalogue } from '../../../../src/domain/board.js';
+import { kitOf } from '../../../../src/domain/kit.js';
 import type { Answer, Reason } from '../../../../src/planning/answer.js';
+import { partId, pedalId } from '../../../../src/domain/quantities.js';
 import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewire.js';
 import {
   bankOf,
-  boardOf,
   catalogueOf,
   euros,
   listed,
@@ -20,48 +18,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
-
-const engines = sharedEngines();
-
-const small = (outputs: number, more: object = {}) => bankOf(outputs, [settingOf(9, 100)], more);
-const strong = (outputs: number) => bankOf(outputs, [settingOf(9, 400), settingOf(18, 200)]);
-
-const wiredOn = (supply: string, pedal: string, output: number, more: Partial<WiredFeed> = {}): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId(supply),
-  unit: 1,
-  outputs: [output],
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-  ...more,
-});
-const quay = (pedal: string, output: number, more: Partial<WiredFeed> = {}) => wiredOn('quay', pedal, output, more);
-
-const ownedOf = (supplies: Readonly<Record<string, number>>, parts: Readonly<Record<string, number>> = {}) => ({
-  supplies: new Map(Object.entries(supplies).map(([id, units]) => [supplyId(id), units])),
-  parts: new Map(Object.entries(parts).map(([id, units]) => [partId(id), units])),
-});
-
-/** The supply `quay` is owned, of the banks given. */
-function wired(
-  pedals: readonly Pedal[],
-  banks: readonly ReturnType<typeof bankOf>[],
-  wiring: readonly WiredFeed[],
-  more: Partial<Board> = {},
-): Board {
-  const gear = { supplies: [supplyOf('quay', 0, banks, { price: null, stock: 0 })], parts: more.gear?.parts ?? [] };
-  return boardOf(pedals, { owned: ownedOf({ quay: 1 }), wiring, ...more, gear });
-}
-
-async function planOf(board: Board, catalogue: Catalogue | null = null, options: RewireOptions = {}) {
-  const answer = await rewire(kitOf(board, catalogue), { engines, ...options });
-  if (answer.kind !== 'plan' || answer.gap !== null || answer.changes === undefined)
-    throw new Error(`no proven plan: ${JSON.stringify(answer)}`);
-  return { ...answer, changes: answer.changes };
-}
+import { engines, small, strong, quay, ownedOf, wired, planOf } from './wired-board.js';
 
 async function reasonsOf(
   board: Board,
@@ -74,67 +31,6 @@ async function reasonsOf(
 }
 
 const id = pedalId;
-
-describe('why a pedal moves', () => {
-  it('is that today breaks a rule by itself', async () => {
-    const board = wired([pedalOf('reverb', 250)], [small(2), strong(1)], [quay('reverb', 2)]);
-    const { changes } = await planOf(board);
-    expect(changes.moves).toMatchObject([
-      { from: { outputs: [2] }, to: { outputs: [3] }, reason: { kind: 'rule', violation: { rule: 'current' } } },
-    ]);
-  });
-
-  it('is that it would break a rule together with what the plan has elsewhere', async () => {
-    const positive = { ground: 'positive' } as const;
-    const pedals = [pedalOf('fuzz', 5, positive), pedalOf('drive', 5), pedalOf('chorus', 5)];
-    const banks = [small(3, { isolated: false }), small(1)];
-    const board = wired(pedals, banks, [quay('fuzz', 1), quay('drive', 2), quay('chorus', 3)]);
-    const { changes } = await planOf(board);
-    expect(changes.stays).toEqual([id('drive'), id('chorus')]);
-    expect(changes.moves).toMatchObject([
-      { from: { pedal: 'fuzz' }, to: { outputs: [4] }, reason: { kind: 'rule', violation: { rule: 'ground' } } },
-    ]);
-  });
-
-  it('is that another pedal takes its place', async () => {
-    const pedals = [pedalOf('delay', 70), pedalOf('reverb', 300)];
-    const { changes } = await planOf(wired(pedals, [small(1), strong(1)], [quay('delay', 2)]));
-    expect(changes).toMatchObject({
-      added: ['reverb'],
-      moves: [{ from: { pedal: 'delay' }, reason: { kind: 'taken', by: ['reverb'] } }],
-    });
-  });
-
-  it('is that it saves money', async () => {
-    const catalogue = catalogueOf([], [partOf('flip', 4, { kind: 'adapter' }, { reverses: true })]);
-    const banks = [small(1, { polarity: 'centre-positive' }), small(1)];
-    const board = wired([pedalOf('delay', 70)], banks, [quay('delay', 1, { adapters: [partId('flip')] })]);
-    const { changes, wiring } = await planOf(board, catalogue);
-    expect(wiring.score).toMatchObject({ money: 0, moved: 1 });
-    expect(changes.moves).toMatchObject([{ reason: { kind: 'saves', money: 400, exposed: [] } }]);
-    expect(changes.unlisted).toEqual([{ part: 'flip', units: 1 }]);
-    const owning = { ...board, owned: ownedOf({ quay: 1 }, { flip: 1 }) };
-    expect((await planOf(owning, catalogue)).changes).toMatchObject({ moves: [], steps: [], unlisted: [] });
-  });
-
-  it('is that it keeps noise off', async () => {
-    const pedals = [pedalOf('fuzz', 5, { highGain: true }), pedalOf('looper', 150, { digital: true })];
-    const banks = [bankOf(2, [settingOf(9, 200)], { isolated: false }), small(1)];
-    const { changes, wiring } = await planOf(wired(pedals, banks, [quay('fuzz', 1)]));
-    expect(wiring.exposed).toEqual([]);
-    expect(changes.moves).toMatchObject([
-      { to: { outputs: [3] }, reason: { kind: 'saves', money: 0, exposed: ['fuzz'] } },
-    ]);
-  });
-
-  it('weighs noise that is there today for nothing', async () => {
-    const pedals = [pedalOf('fuzz', 5, { highGain: true }), pedalOf('looper', 80, { digital: true })];
-    const banks = [small(2, { isolated: false }), small(1)];
-    const { wiring, changes } = await planOf(wired(pedals, banks, [quay('fuzz', 1), quay('looper', 2)]));
-    expect(wiring.score).toMatchObject({ moved: 0, exposed: 1, newlyExposed: 0 });
-    expect(changes.steps).toEqual([]);
-  });
-});
 
 describe('what a plan changes', () => {
   it('may be leads alone, where a pedal comes to another one’s output', async () => {
