@@ -1,6 +1,6 @@
 import { freeId } from '../../../planning/spare/extra-pedal.js';
 import type { NoBasis } from '../../../planning/spare/spare.js';
-import { typedPedal } from '../../../reading/typed/pedal-words.js';
+import { typedPedal } from '../../../reading/typed/typed-pedal.js';
 import { addedJson, spareJson } from '../../../report/json/spare-codec.js';
 import { addedText, noBasisText, spareText } from '../../../report/screen/spare-screen.js';
 import { readInputs } from '../../disk/read-inputs.js';

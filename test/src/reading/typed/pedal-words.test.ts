@@ -1,48 +1,20 @@
-import { describe, expect, it, test } from 'vitest';
+import { expect, it, test } from 'vitest';
 
-import type { Pedal } from '../../../../src/domain/pedal.js';
-import { typedPedal } from '../../../../src/reading/typed/pedal-words.js';
-import { listed, milliamps, volts } from '../../../support/builders.js';
+import { wordsAt } from '../../../../src/reading/typed/pedal-words.js';
 
-function pedalOf(text: string): Pedal {
-  const typed = typedPedal(text, 'new');
-  if (typed.kind !== 'pedal') throw new Error(typed.faults.join(' '));
-  return typed.pedal;
-}
-
-const usual = { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' };
-
-test.each<[string, object]>([
-  ['9 V, 300 mA, digital', { accepts: listed(9), draw: { microamps: milliamps(300) }, digital: true, assumed: usual }],
-  ['9V,0.3A', { accepts: listed(9), draw: { microamps: milliamps(300) }, digital: false }],
-  ['9 V, 0,3 A', { draw: { microamps: milliamps(300) } }],
-  ['9-18 V; 50 mA', { accepts: { kind: 'range', from: volts(9), to: volts(18) } }],
-  ['9 or 12 V, 50 mA, alone, high gain', { accepts: listed(9, 12), alone: true, highGain: true }],
-  ['9 V AC, 500 mA', { power: 'AC', polarity: null, assumed: { inlet: 'barrel-2.1', ground: 'negative' } }],
-  ['12 V AC, 1 A, centre-positive', { power: 'AC', polarity: null }],
-  ['9 or 18 V, 3 W', { accepts: listed(9, 18), draw: { microamps: 333_334 } }],
-  ['9 V, 2.7 W', { draw: { microamps: milliamps(300) } }],
-  ['9 V, 50 mA, jack-3.5, centre-positive', { inlet: 'jack-3.5', polarity: 'centre-positive' }],
-  ['9 V, 50 mA, inlet lemo, positive ground, guess', { inlet: 'lemo', ground: 'positive', figure: 'guess' }],
-  ['9 V, 50 mA, startup 90 mA', { startup: milliamps(90) }],
-])('%s', (text, expected) => {
-  expect(pedalOf(text)).toMatchObject({ id: 'new', ...expected });
+test.each<[string, string, object]>([
+  ['Centre-Negative, digital', 'Centre-Negative', { polarity: 'centre-negative' }],
+  ['center negative', 'center negative', { polarity: 'centre-negative' }],
+  ['negative ground', 'negative ground', { ground: 'negative' }],
+  ['negative', 'negative', { polarity: 'centre-negative' }],
+  ['high-gain', 'high-gain', { highGain: true }],
+  ['c+;', 'c+', { polarity: 'centre-positive' }],
+  ['max. 40', 'max.', {}],
+  ['⎓300mA', '⎓', { power: 'DC' }],
+])('%s', (text, words, said) => {
+  expect(wordsAt(text, 0)).toEqual({ text: words, said });
 });
 
-it('takes nothing as assumed that was said', () => {
-  expect(pedalOf('9 V DC, 50 mA, centre-negative, barrel-2.1, negative ground').assumed).toEqual({});
-});
-
-describe('what is not understood', () => {
-  test.each<[string, RegExp]>([
-    ['9 V, 300 mA, digitl', /"digitl" is not understood\. Did you mean digital\?/],
-    ['300 mA', /the volts are missing/],
-    ['9 V', /the draw is missing/],
-    ['9 V, 100 mA, 200 mA', /said twice/],
-    ['', /the volts are missing/],
-    ['9 V, 50 mA, startup soon', /no current/],
-  ])('%s', (text, fault) => {
-    const typed = typedPedal(text, 'new');
-    expect(typed.kind === 'unclear' ? typed.faults.join('\n') : 'it is understood').toMatch(fault);
-  });
+it.each(['negatively', 'dcx', 'purple', '-', ''])('%j says nothing', (text) => {
+  expect(wordsAt(text, 0)).toBeNull();
 });

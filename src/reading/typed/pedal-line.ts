@@ -1,0 +1,135 @@
+import { didYouMean } from '../../domain/near-spelling.js';
+import { quoted } from '../../domain/shown-text.js';
+import { idFromName } from '../resolve/resolve-id.js';
+import { longestText } from '../schema/schema-fields.js';
+import { typedDraw, typedVolts, type LabelDraw, type LabelVolts } from './label-figures.js';
+import { splitName } from './pedal-name.js';
+import { tokensOf, type PedalToken } from './pedal-tokens.js';
+import { knownWords, type SaidByWord } from './pedal-words.js';
+
+/** What a line says of a pedal; a key that is not there was not said. */
+export type PedalLine = SaidByWord & {
+  /** Empty where there is none. */
+  readonly name: string;
+  readonly volts?: LabelVolts;
+  readonly draw?: LabelDraw;
+  readonly inlet?: string;
+  /** In milliamps. */
+  readonly startup?: number;
+  /** What was read in a way that may not have been meant, and is safe. */
+  readonly notes: readonly string[];
+};
+
+export type TypedLine =
+  | { readonly kind: 'line'; readonly line: PedalLine }
+  /** A sentence for each thing that is not understood. */
+  | { readonly kind: 'unclear'; readonly faults: readonly string[] };
+
+/**
+ * Reads a pedal such as "moth delay 9v 300" or "Moth delay, 9 V DC, 300 mA, centre-negative, digital", or its figures alone:
+ * units, commas and the order may be as on its label. A number without a unit counts as milliamps where the volts stand before
+ * it. Nothing is made up, and nothing that may be read in two ways is taken.
+ */
+export function typedLine(text: string, named: boolean): TypedLine {
+  const all = tokensOf(text.trim());
+  const { name, tokens } = named ? splitName(text.trim(), all) : { name: '', tokens: all };
+  const faults: string[] = [...(named ? nameFaults(name) : []), ...tokens.flatMap(notUnderstood)];
+  const voltage = readVolts(tokens, faults);
+  const said: SaidByWord = { ...voltage, ...readWords(tokens, voltage, faults) };
+  const volts = voltage.volts ?? null;
+  const line: PedalLine = {
+    name,
+    ...said,
+    ...readDraw(tokens, volts, faults),
+    ...readInlet(tokens),
+    ...readStartup(tokens, faults),
+    notes: tokens.some(({ kind }) => kind === 'dash') ? [dashNote] : [],
+  };
+  if (line.power === 'AC' && line.polarity !== undefined)
+    faults.push('AC has no polarity: leave one of the two out, as the label has it.');
+  return faults.length > 0 ? { kind: 'unclear', faults } : { kind: 'line', line };
+}
+
+const dashNote = 'A dash says nothing of the polarity: write neg for minus on the pin, pos for plus.';
+
+function nameFaults(name: string): readonly string[] {
+  if (name.length > longestText) return [`At most ${longestText} characters for the name.`];
+  return idFromName(name) === null ? ['Begin with what it is called, such as moth delay 9v 300.'] : [];
+}
+
+function notUnderstood({ kind, text }: PedalToken): readonly string[] {
+  if (kind !== 'word') return [];
+  const near =
+    didYouMean(text, knownWords) ?? 'Say it such as 9 V, 300 mA, neg (minus on the pin), pos (plus), digital.';
+  return [`${quoted(text)} is not understood. ${near}`];
+}
+
+type Voltage = { readonly volts?: LabelVolts; readonly power?: 'DC' | 'AC' };
+
+function readVolts(tokens: readonly PedalToken[], faults: string[]): Voltage {
+  const [first, second] = tokens.filter(({ kind }) => kind === 'volts');
+  if (first === undefined) return {};
+  if (second !== undefined)
+    faults.push(
+      `the volts are said twice: ${quoted(first.text)} and ${quoted(second.text)}; for either write 9/12V, for a range 9-12V.`,
+    );
+  const read = typedVolts(first.text);
+  if (read.kind !== 'said') {
+    faults.push(`${quoted(first.text)}: ${read.kind === 'unclear' ? read.remedy : 'it says no volts.'}`);
+    return {};
+  }
+  const { volts, power } = read.value;
+  return { volts, ...(power === null ? {} : { power }) };
+}
+
+/** What words say, each thing once: two that differ are a fault. */
+function readWords(tokens: readonly PedalToken[], { power }: Voltage, faults: string[]): SaidByWord {
+  const found = new Map<string, { readonly value: unknown; readonly text: string }>();
+  const saids = tokens.flatMap((token) => (token.kind === 'said' ? [token] : []));
+  if (power !== undefined) found.set('power', { value: power, text: power });
+  for (const { said, text } of saids)
+    for (const [key, value] of Object.entries(said)) {
+      const before = found.get(key);
+      if (before !== undefined && before.value !== value)
+        faults.push(`${quoted(before.text)} and ${quoted(text)} cannot both be right.`);
+      found.set(key, { value, text });
+    }
+  return Object.assign({}, ...saids.map(({ said }) => said)) as SaidByWord;
+}
+
+function readDraw(
+  tokens: readonly PedalToken[],
+  volts: LabelVolts | null,
+  faults: string[],
+): { readonly draw?: LabelDraw } {
+  const voltsAt = tokens.findIndex(({ kind }) => kind === 'volts');
+  const isDraw = ({ kind }: PedalToken, at: number): boolean =>
+    kind === 'draw' || (kind === 'number' && voltsAt >= 0 && at > voltsAt);
+  for (const [at, token] of tokens.entries())
+    if (token.kind === 'number' && !isDraw(token, at)) faults.push(bare(token));
+  const [first, second] = tokens.filter(isDraw);
+  if (first === undefined) return {};
+  if (second !== undefined) faults.push(`the draw is said twice: ${quoted(first.text)} and ${quoted(second.text)}.`);
+  const read = typedDraw(first.kind === 'number' ? `${first.text} mA` : first.text, volts);
+  if (read.kind === 'said') return { draw: read.value };
+  faults.push(`${quoted(first.text)}: ${read.kind === 'unclear' ? read.remedy : 'it says no current.'}`);
+  return {};
+}
+
+const bare = ({ text }: PedalToken): string =>
+  `${quoted(text)} has no unit: write ${text}mA or ${text}V; if it belongs to the name, put a comma after the name.`;
+
+function readInlet(tokens: readonly PedalToken[]): { readonly inlet?: string } {
+  const inlet = tokens.find(({ kind }) => kind === 'inlet');
+  return inlet === undefined ? {} : { inlet: inlet.text.replace(/^inlet\s+/i, '') };
+}
+
+function readStartup(tokens: readonly PedalToken[], faults: string[]): { readonly startup?: number } {
+  const token = tokens.find(({ kind }) => kind === 'startup');
+  if (token === undefined) return {};
+  const text = token.text.replace(/^start-?up\s+/i, '');
+  const draw = typedDraw(text, null);
+  if (draw.kind === 'said') return { startup: draw.value.milliamps };
+  faults.push(`${quoted(text)} is no current: write startup 350 mA.`);
+  return {};
+}

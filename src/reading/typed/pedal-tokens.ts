@@ -1,0 +1,64 @@
+import { wordsAt, type SaidByWord } from './pedal-words.js';
+
+/** A piece of a line about a pedal. */
+export type PedalToken = { readonly text: string; readonly end: number } & (
+  | { readonly kind: 'volts' | 'draw' | 'startup' | 'inlet' }
+  /** Without a unit. */
+  | { readonly kind: 'number' }
+  | { readonly kind: 'said'; readonly said: SaidByWord }
+  /** A dash by itself. */
+  | { readonly kind: 'dash' }
+  /** Nothing of the above. */
+  | { readonly kind: 'word' }
+);
+
+const number = String.raw`\d+(?:[.,]\d+)?`;
+const oneVoltage = String.raw`${number}(?:\s*V(?:DC|AC|olts?)?)?`;
+const between = String.raw`\s*(?:-|–|—|\.\.\.?|…|\bto\b|\/|\||\bor\b|\band\b|&)\s*`;
+const figure = String.raw`${number}\s*(?:mA|A|W|VA|milliamps?|amps?|watts?)`;
+
+/** The last of several volts has the unit. */
+const shapes = [
+  ['startup', String.raw`start-?up\s+(?:${figure}|[^\s,;]+)`],
+  ['inlet', String.raw`inlet\s+[^\s,;]+|(?:barrel|jack)-[^\s,;]+`],
+  ['volts', String.raw`(?:${oneVoltage}${between})*${number}\s*V(?:DC|AC|olts?)?(?![\p{L}\p{N}])`],
+  ['draw', String.raw`${figure}(?![\p{L}\p{N}])`],
+  ['number', String.raw`${number}(?=[\s,;]|$)`],
+] as const;
+const patterns = shapes.map(([kind, source]) => [kind, new RegExp(source, 'iuy')] as const);
+const gap = /[\s,;]*/y;
+const word = /[^\s,;]+/y;
+
+/** The pieces of a line, each read as the first of the shapes that fits where it begins. */
+export function tokensOf(text: string): readonly PedalToken[] {
+  const tokens: PedalToken[] = [];
+  for (let at = pastGap(text, 0); at < text.length;) {
+    const token = tokenAt(text, at);
+    tokens.push(token);
+    at = pastGap(text, token.end);
+  }
+  return tokens;
+}
+
+function pastGap(text: string, at: number): number {
+  gap.lastIndex = at;
+  gap.exec(text);
+  return gap.lastIndex;
+}
+
+function tokenAt(text: string, at: number): PedalToken {
+  for (const [kind, pattern] of patterns) {
+    const found = matchAt(pattern, text, at);
+    if (found !== null) return { kind, text: found, end: at + found.length };
+  }
+  const said = wordsAt(text, at);
+  if (said !== null) return { kind: 'said', said: said.said, text: said.text, end: at + said.text.length };
+  // Whatever is no gap begins a word.
+  const other = matchAt(word, text, at) ?? text.slice(at);
+  return { kind: /^[-–—]$/.test(other) ? 'dash' : 'word', text: other, end: at + other.length };
+}
+
+function matchAt(pattern: RegExp, text: string, at: number): string | null {
+  pattern.lastIndex = at;
+  return pattern.exec(text)?.[0] ?? null;
+}

@@ -1,0 +1,95 @@
+import { describe, expect, it, test } from 'vitest';
+
+import { typedLine, type PedalLine } from '../../../../src/reading/typed/pedal-line.js';
+
+const read = (text: string, named = true): PedalLine => {
+  const typed = typedLine(text, named);
+  if (typed.kind === 'unclear') throw new Error(typed.faults.join(' '));
+  return typed.line;
+};
+
+const mA = (milliamps: number): object => ({ milliamps, workings: null });
+const negative = { polarity: 'centre-negative' };
+
+describe('a pedal on a line', () => {
+  test.each<[string, object]>([
+    ['moth delay 9v 300', { name: 'moth delay', volts: 9, draw: mA(300) }],
+    ['moth delay 9v 300 neg digital', { name: 'moth delay', volts: 9, draw: mA(300), ...negative, digital: true }],
+    ['Moth delay, 9 V, 300 mA, centre-negative', { name: 'Moth delay', volts: 9, draw: mA(300), ...negative }],
+    ['gorse drive 9v 8 c-', { name: 'gorse drive', volts: 9, draw: mA(8), ...negative }],
+    ['gorse drive 9v 8 minus on the pin', { name: 'gorse drive', volts: 9, draw: mA(8), ...negative }],
+    ['plover reverb 500ma c+', { name: 'plover reverb', draw: mA(500), polarity: 'centre-positive' }],
+    ['ruff tuner', { name: 'ruff tuner' }],
+    ['heath fuzz ?', { name: 'heath fuzz' }],
+    ['heath fuzz 9v no sign', { name: 'heath fuzz', volts: 9 }],
+    [
+      'old fuzz dc 9V 4mA positive ground',
+      { name: 'old fuzz', power: 'DC', volts: 9, draw: mA(4), ground: 'positive' },
+    ],
+    ['wren 12VAC 1A', { name: 'wren', power: 'AC', volts: 12, draw: mA(1000) }],
+    ['wren 9V⎓300mA', { name: 'wren', power: 'DC', volts: 9, draw: mA(300) }],
+    ['wren 9V ~ 0,3A max.', { name: 'wren', power: 'AC', volts: 9, draw: mA(300) }],
+    ['wren 9-18V 15', { name: 'wren', volts: { from: 9, to: 18 }, draw: mA(15) }],
+    ['wren 9 or 18v 15', { name: 'wren', volts: [9, 18], draw: mA(15) }],
+    ['wren 9/12/18 V 15mA jack-3.5', { name: 'wren', volts: [9, 12, 18], draw: mA(15), inlet: 'jack-3.5' }],
+    ['wren 2.7W 9v', { name: 'wren', volts: 9, draw: { milliamps: 300, workings: '2.7 W at 9 V' } }],
+    ['wren 9v 300 startup 450mA alone', { name: 'wren', volts: 9, draw: mA(300), startup: 450, alone: true }],
+  ])('%s', (text, expected) => {
+    expect(read(text)).toEqual({ ...expected, notes: [] });
+  });
+
+  test.each<[string, object]>([
+    ['digital delay 9v 300', { name: 'digital delay' }],
+    ['high gain drive', { name: 'high gain drive' }],
+    ['negative space reverb 9v', { name: 'negative space reverb' }],
+    ['moth 2 delay 9v 300', { name: 'moth 2 delay', volts: 9, draw: mA(300) }],
+    ['moth 2, 9v 300', { name: 'moth 2', volts: 9, draw: mA(300) }],
+    ['analogue, 9v', { name: 'analogue', volts: 9 }],
+  ])('%s: words that are a name are no figures', (text, expected) => {
+    expect(read(text)).toEqual({
+      ...(text.includes('9v') ? { volts: 9 } : {}),
+      ...drawn(text),
+      ...expected,
+      notes: [],
+    });
+  });
+  const drawn = (text: string): object => (text.includes('9v 300') ? { draw: mA(300) } : {});
+
+  it('without a name is read whole too', () => {
+    expect(read('9V DC 250mA - digital', false)).toEqual({
+      name: '',
+      volts: 9,
+      power: 'DC',
+      draw: mA(250),
+      digital: true,
+      notes: ['A dash says nothing of the polarity: write neg for minus on the pin, pos for plus.'],
+    });
+    expect(read('', false)).toEqual({ name: '', notes: [] });
+  });
+});
+
+describe('what is not clear is asked for, never guessed', () => {
+  test.each<[string, RegExp]>([
+    ['', /^Begin with what it is called, such as/],
+    ['9v 300', /^Begin with what it is called/],
+    ['moth delay 9v 300 digitl', /^"digitl" is not understood\. Did you mean digital\?$/],
+    ['moth delay 9v 300 purple', /^"purple" is not understood\. Say it such as/],
+    ['plover reverb 500 neg', /^"500" has no unit: write 500mA or 500V; .* put a comma after the name/],
+    ['moth 2 9v 300', /^"2" has no unit: .*comma/],
+    ['moth delay 9 300ma', /^"9" has no unit/],
+    ['moth delay 9v 300 400', /^the draw is said twice: "300" and "400"\.$/],
+    ['moth delay 9v 12v 40', /^the volts are said twice: "9v" and "12v"; .*9\/12V/],
+    ['moth delay 9v neg pos', /^"neg" and "pos" cannot both be right\.$/],
+    ['moth delay 9v ac dc', /^"ac" and "dc" cannot both be right\.$/],
+    ['moth delay 9vac 300 neg', /^AC has no polarity/],
+    ['moth delay 9v 300 + ', /^"\+" is not understood\. .*pos/],
+    ['moth delay 9v startup soon', /no current: write startup 350 mA/],
+    ['moth delay 2.7W', /^"2\.7W": Without the volts/],
+    ['moth delay 18-9V', /^"18-9V": Write volts such as/],
+    ['moth delay .5A', /^"\.5A" is not understood/],
+    [`${'x'.repeat(201)} 9v`, /At most 200 characters/],
+  ])('%s', (text, fault) => {
+    const typed = typedLine(text, true);
+    expect(typed.kind === 'unclear' ? typed.faults.join('\n') : 'it is understood').toMatch(fault);
+  });
+});
