@@ -60,12 +60,7 @@ export type Opened = {
 };
 
 export async function openFile(browser: Browser, path: string, screen: Screen): Promise<Opened> {
-  const { width, height, colours, media = 'screen' } = screen;
-  const context = await browser.newContext({
-    viewport: { width, height },
-    colorScheme: colours,
-    reducedMotion: 'reduce',
-  });
+  const context = await browser.newContext({ reducedMotion: 'reduce' });
   const page = await context.newPage();
   const incidents: string[] = [];
   const address = `file://${path}`;
@@ -78,9 +73,15 @@ export async function openFile(browser: Browser, path: string, screen: Screen): 
     incidents.push(`dialog: ${dialog.message()}`);
     void dialog.dismiss();
   });
-  await page.emulateMedia({ media, colorScheme: colours });
+  await show(page, screen);
   await page.goto(address);
   return { page, incidents, close: () => context.close() };
+}
+
+/** Shows a page on a screen; what it looks like there hangs on nothing that it was shown on before, for it runs no script. */
+export async function show(page: Page, { width, height, colours, media = 'screen' }: Screen): Promise<void> {
+  await page.setViewportSize({ width, height });
+  await page.emulateMedia({ media, colorScheme: colours });
 }
 
 const inPage = new URL('in-page.js', import.meta.url);
