@@ -6,7 +6,17 @@ import { afterAll, describe, expect, test } from 'vitest';
 
 import { supplyId } from '../../../../../src/domain/quantities.js';
 import { hashOf } from '../../../../../src/node/cli/folder/folder-run.js';
-import { boardFile, boardfeed, complaints, fixture, longBoard, marramStreet, spawned, tideway } from '../command.js';
+import {
+  boardFile,
+  boardfeed,
+  complaints,
+  fixture,
+  interruptedAt,
+  longBoard,
+  marramStreet,
+  spawned,
+  tideway,
+} from '../command.js';
 
 const place = await mkdtemp(join(tmpdir(), 'boardfeed-folder-'));
 afterAll(() => rm(place, { recursive: true }));
@@ -141,11 +151,8 @@ describe('a file of results', () => {
     const quick = await boardFile(fixture('boards/first-board.yaml'));
     const folder = await folderOf({ 'a.json': quick, 'z.json': await longBoard() });
     const out = join(place, 'interrupted.jsonl');
-    let sent = false;
     const ended = await spawned(['compare', '--boards', folder, marramStreet, '--out', out, '--jobs', '2', ...best], {
-      onErrors: (errors, child) => {
-        if (!sent && errors.includes('1 of 2 boards')) sent = child.kill('SIGINT');
-      },
+      before: interruptedAt('1 of 2 boards'),
     });
     expect(ended).toMatchObject({ code: 5, signal: null });
     expect(ended.errors).toContain('1 of 2 boards are done: 1 compared.');
