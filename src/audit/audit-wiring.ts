@@ -4,6 +4,7 @@ import type { Purchase, Score, Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
 import { audit, type AuditOptions, type AuditReport } from './audit.js';
+import { unitGaps } from './unit-numbers.js';
 
 /** What is wrong with a plan, each with a message for humans. */
 export type AuditError =
@@ -27,8 +28,20 @@ export function auditWiring(
   options: AuditOptions,
 ): readonly AuditError[] {
   const report = audit(board, catalogue, wiring.feeds, { ...options, moves: wiring.moved !== undefined });
-  return [...faultsOf(report), ...falseClaims(wiring, report.wiring), ...falseMoves(wiring, report.wiring)];
+  return [
+    ...faultsOf(report),
+    ...misnumbered(board, catalogue, wiring),
+    ...falseClaims(wiring, report.wiring),
+    ...falseMoves(wiring, report.wiring),
+  ];
 }
+
+const misnumbered = (board: Board, catalogue: Catalogue | null, { feeds }: Wiring): readonly AuditError[] =>
+  unitGaps(board, feeds).map(({ supply: id, unit, missing, pedals }) => {
+    const supply = [...board.gear.supplies, ...(catalogue?.supplies ?? [])].find((each) => each.id === id);
+    const message = `${supply?.name ?? id} has a unit ${unit} and no unit ${missing}; units are numbered from 1 without gaps`;
+    return { kind: 'malformed', pedals, message };
+  });
 
 /** What is wrong with the feeds themselves. */
 const faultsOf = ({ violations, malformed, missing }: AuditReport): readonly AuditError[] => [

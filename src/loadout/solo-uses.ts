@@ -14,17 +14,22 @@ import type { OutputSetting, SoloUse } from './uses.js';
 /** Every way in which a pedal can hang alone on one output or one join, but those that another way makes needless. */
 export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly SoloUse[] {
   const seats = seatsOf(supply, bench.kinds);
-  return bench.classes.flatMap(({ like, berth }, pedal) => {
+  return bench.classes.flatMap(({ like, berth, pinned }, pedal) => {
     const uses = seats.flatMap((seat) => usesOf(seat, like, pedal, limits, bench));
     // Nothing replaces where a pedal is plugged today, save for the same with fewer leads.
     const isHome = (use: SoloUse): boolean =>
       berth !== null && matchesBerth(berth, supply, use.outputs, voltsOf(use, supply));
+    // Of a pedal that is kept to a place, what reaches into a bank is replaced by nothing that does not.
+    const keepsPlace = (other: SoloUse, use: SoloUse): boolean =>
+      (isHome(other) || !isHome(use)) && (!pinned || reachesAsFar(other, use));
     return uses.filter(
-      (use, index) =>
-        !uses.some((other, at) => (isHome(other) || !isHome(use)) && replaces(other, use, at < index, supply)),
+      (use, index) => !uses.some((other, at) => keepsPlace(other, use) && replaces(other, use, at < index, supply)),
     );
   });
 }
+
+const reachesAsFar = (other: SoloUse, use: SoloUse): boolean =>
+  use.outputs.every(({ bank }) => other.outputs.some((output) => output.bank === bank));
 
 /** What the pedal gets: the sum of both outputs for a series join. */
 export function voltsOf({ outputs, join }: Pick<SoloUse, 'outputs' | 'join'>, supply: Supply): Millivolts {

@@ -1,6 +1,6 @@
 /** Boards without a plan, each for another reason, with the smallest set that says why: worked out by hand. */
 import type { Fact } from '../../src/planning/conflict/facts.js';
-import { box, caseOf, flip, type Given } from '../src/planning/trials/trial.js';
+import { box, caseOf, fan, flip, twin, type Given } from '../src/planning/trials/trial.js';
 import { bankOf, currentTotal, euros, factor, onMains, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 
 export type ImpossibleCase = {
@@ -82,6 +82,29 @@ export const impossibleCases: readonly ImpossibleCase[] = [
     pedals: ['p1', 'p2'],
     facts: ['polarity', 'stock'],
     ways: ['stock', 'lead', 'supply', 'supply', 'pedal', 'pedal'],
+  },
+  {
+    why: 'the only chain lead reverses',
+    given: {
+      pedals: pedals(20, 30),
+      supplies: [box(1, {}, { stock: 1 })],
+      parts: [{ ...fan, reverses: true }],
+    },
+    pedals: ['p1', 'p2'],
+    facts: ['polarity', 'stock'],
+    // A reversing adapter would have to be had twice, one a tail.
+    ways: ['stock', 'lead', 'supply', 'supply', 'pedal', 'pedal'],
+  },
+  {
+    why: 'the only join lead reverses',
+    given: {
+      pedals: [pedalOf('p1', 20), pedalOf('p2', 150)],
+      supplies: [box(2, { joins: ['parallel'] })],
+      parts: [{ ...twin, reverses: true }],
+    },
+    pedals: ['p2'],
+    facts: ['polarity'],
+    ways: ['lead', 'lead', 'supply', 'pedal'],
   },
   {
     why: 'grounds of both kinds on one common ground',

@@ -61,7 +61,8 @@ const differ = <Value>(values: readonly Value[]): boolean => new Set(values).siz
 const says: Readonly<Record<FactName, (of: Kit) => boolean>> = {
   mains: ({ board }) => board.policy.mains !== null,
   plug: (of) => differ(connectorsOf(of)),
-  polarity: (of) => differ(polaritiesOf(of)),
+  // Where all are alike, a chain or join lead that reverses still makes them differ.
+  polarity: (of) => differ(polaritiesOf(of)) || partsOf(of).some(({ reverses }) => reverses),
   setting: (of) => banksOf(of).some(({ switching }) => switching === 'together'),
   ground: ({ board }) => differ(board.pedals.map(({ ground }) => ground)),
   startup: ({ board }) => board.pedals.some(({ startup }) => startup !== null),

@@ -16,7 +16,7 @@ export type Argument = {
   readonly conflict: Conflict;
   /** Which supplies, owned or for sale, have an output for each of the pedals while nothing else hangs on it. */
   readonly feeders: readonly { readonly pedals: readonly PedalId[]; readonly supplies: readonly SupplyId[] }[];
-  /** Of the pedals that no supply at all can feed: for every rule in the way the nearest miss. */
+  /** Of the pedals that no supply at all can feed: for every rule in the way the nearest miss, those of the conflict first. */
   readonly refusals: readonly { readonly pedal: PedalId; readonly refusals: readonly Refusal[] }[];
   /** What these pedals take at the least when one limit of the conflict is lifted; null where it was not settled. */
   readonly least: Readonly<Partial<Record<LimitName, number | null>>>;
@@ -50,7 +50,7 @@ export async function argumentFor(conflict: Conflict, kit: Kit, effort: Effort):
   return {
     conflict,
     feeders,
-    refusals: unfeedable(feeders, kit),
+    refusals: unfeedable(conflict, feeders, kit),
     least,
     ...(counts ? { perSupply: await mostPerSupply(conflict, asked, effort) } : {}),
     mostSupplies: mostSupplies(feeders, kit),
@@ -144,9 +144,14 @@ function groupedFeeders({ pedals }: Conflict, kit: Kit): Argument['feeders'] {
   return [...groups.values()];
 }
 
-function unfeedable(feeders: Argument['feeders'], kit: Kit): Argument['refusals'] {
+/** What a pedal fails on without a fact of the conflict comes first: it alone is what would do. */
+function unfeedable({ facts }: Conflict, feeders: Argument['feeders'], kit: Kit): Argument['refusals'] {
   const unfed = feeders.flatMap(({ pedals, supplies }) => (supplies.length === 0 ? pedals : []));
+  const isFact = ({ rule }: Refusal): boolean => facts.some(({ kind }) => kind === rule);
   return kit.board.pedals
     .filter(({ id }) => unfed.includes(id))
-    .map((pedal) => ({ pedal: pedal.id, refusals: refusalsOf(pedal, kit) }));
+    .map((pedal) => {
+      const refusals = refusalsOf(pedal, kit);
+      return { pedal: pedal.id, refusals: [...refusals.filter(isFact), ...refusals.filter((each) => !isFact(each))] };
+    });
 }

@@ -10,9 +10,11 @@ export function failsPlug({ pedal, supply, seat, shop }: Attempt): RuleFailure |
   return { nearness: 0, message };
 }
 
-export function failsPolarity({ pedal, bank, supply, seat, shop }: Attempt): RuleFailure | null {
+export function failsPolarity({ pedal, supply, seat, shop }: Attempt): RuleFailure | null {
   if (shop.routesWithAnyStock(seat.exit, pedal).length > 0) return null;
-  const message = `needs ${pedal.polarity ?? 'AC'}; ${supply.name} gives ${bank.polarity ?? 'AC'}, and no lead reverses it and fits`;
+  const { join, exit } = seat;
+  const offers = join === null ? `${supply.name} gives` : `two outputs of ${supply.name} in ${join.mode} give`;
+  const message = `needs ${pedal.polarity ?? 'AC'}; ${offers} ${exit.polarities.join(' or ')}, and no lead reverses it and fits`;
   return { nearness: 0, message };
 }
 

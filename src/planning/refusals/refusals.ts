@@ -17,7 +17,9 @@ export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
   if (offered.length === 0)
     return [{ rule: 'stock', at: null, message: 'there is no supply, neither owned nor for sale' }];
   const shop = shopFor(pedal, kit);
-  const misses = offered.flatMap((offer) => attemptsOn(offer, pedal, shop)).flatMap((attempt) => missOf(attempt) ?? []);
+  const misses = offered.flatMap((offer) =>
+    farthest(attemptsOn(offer, pedal, shop).flatMap((one) => missOf(one) ?? [])),
+  );
   return [...checks]
     .reverse()
     .flatMap(([rule]) => nearest(misses.filter((miss) => miss.rule === rule)) ?? [])
@@ -28,20 +30,42 @@ export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
     }));
 }
 
-type Miss = RuleFailure & { readonly rule: Rule; readonly attempt: Attempt };
+type Miss = RuleFailure & {
+  readonly rule: Rule;
+  /** Where the rule stands among those that are thought through. */
+  readonly step: number;
+  /** How many rules fail beside it, as far as that can be told. */
+  readonly others: number;
+  readonly attempt: Attempt;
+};
 
 /** The first rule that an attempt fails; null when it keeps them all. */
 function missOf(attempt: Attempt): Miss | null {
-  for (const [rule, fails] of checks) {
+  for (const [step, [rule, fails]] of checks.entries()) {
     const failure = fails(attempt);
-    if (failure !== null) return { rule, attempt, ...failure };
+    // What a pedal draws at volts that it does not accept is not known.
+    const rest = step > acceptance ? checks.slice(step + 1) : [];
+    const others = failure === null ? 0 : rest.filter(([, next]) => next(attempt) !== null).length;
+    if (failure !== null) return { rule, step, others, attempt, ...failure };
   }
   return null;
 }
 
-function nearest(misses: readonly Miss[]): Miss | undefined {
-  return misses.reduce<Miss | undefined>(
-    (best, miss) => (best && best.nearness >= miss.nearness ? best : miss),
+const acceptance = checks.findIndex(([rule]) => rule === 'voltage');
+
+/** Of outputs that are alike, or two that are joined, the misses at the setting that comes farthest. */
+const farthest = (misses: readonly Miss[]): readonly Miss[] =>
+  misses.filter((miss) => !misses.some((other) => other.step > miss.step && samePlace(other, miss)));
+
+const samePlace = ({ attempt: one }: Miss, { attempt: other }: Miss): boolean =>
+  one.seat.join?.mode === other.seat.join?.mode && numbersOf(one).join() === numbersOf(other).join();
+
+/** The first of those that fail the rule by the least, and among these the fewest others. */
+const nearest = (misses: readonly Miss[]): Miss | undefined =>
+  misses.reduce<Miss | undefined>(
+    (best, miss) => (best === undefined || isNearer(miss, best) ? miss : best),
     undefined,
   );
-}
+
+const isNearer = (one: Miss, other: Miss): boolean =>
+  one.nearness > other.nearness || (one.nearness === other.nearness && one.others < other.others);

@@ -39,7 +39,14 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
   mains: ({ board }) =>
     `The venue has ${voltsText(board.policy.mains ?? millivolts(0))} mains, and a supply has to state that it accepts them.`,
   plug: ({ pedals, names }) => `Plugs have to fit: ${inletsText(pedals, names)}.`,
-  polarity: ({ pedals, names }) => `Plus and minus have to be the right way round: ${polaritiesText(pedals, names)}.`,
+  polarity: ({ kit, pedals, names, inventory }) => {
+    const reversing = [...kit.parts.values()].filter(({ role, reverses }) => reverses && role.kind !== 'adapter');
+    const swapped =
+      reversing.length === 0
+        ? ''
+        : `; ${listText(reversing.map(({ id }) => inventory.partName(id)))} ${reversing.length === 1 ? 'turns' : 'turn'} them round`;
+    return `Plus and minus have to be the right way round: ${polaritiesText(pedals, names)}${swapped}.`;
+  },
   setting: () => 'A bank that is switched together gives the same volts on all its outputs.',
   ground: ({ pedals, names }) => {
     const positive = pedals.filter(({ ground }) => ground === 'positive');

@@ -24,6 +24,7 @@ const honest: Wiring = {
   score: scoreWith({ money: minorUnits(10500), exposed: 2, bricks: 1, parts: 1 }),
 };
 
+const whole = { partial: false };
 const errorsOf = (wiring: Wiring, partial = false): readonly AuditError[] =>
   auditWiring(boardOf(of), catalogueOf(of), wiring, { partial });
 const fieldsOf = (wiring: Wiring): readonly string[] =>
@@ -74,6 +75,25 @@ describe('auditWiring', () => {
     expect(withSupplies({ id: supplyId('jetty') })).toEqual(['buy.supplies']);
     expect(fieldsOf({ ...honest, buy: { supplies: [], parts } })).toEqual(['buy.supplies']);
     expect(fieldsOf({ ...honest, buy: { supplies, parts: [] } })).toEqual(['buy.parts']);
+  });
+
+  it('catches a bought unit whose number passes one over, and no owned one that stands idle', () => {
+    const second = honest.feeds.map((each) => ({ ...each, unit: 2 }));
+    const error = {
+      kind: 'malformed',
+      message: 'Quay has a unit 2 and no unit 1; units are numbered from 1 without gaps',
+    };
+    expect(errorsOf({ ...honest, feeds: second })).toMatchObject([{ ...error, pedals: ['echo', 'fuzz', 'drive'] }]);
+    const owned = { supplies: new Map([[supplyId('quay'), 1]]), parts: new Map() };
+    expect(auditWiring({ ...boardOf(of), owned }, catalogueOf(of), { ...honest, feeds: second }, whole)).toEqual([]);
+    const third = honest.feeds.map((each) => ({ ...each, unit: 3 }));
+    expect(auditWiring({ ...boardOf(of), owned }, catalogueOf(of), { ...honest, feeds: third }, whole)).toMatchObject([
+      { kind: 'malformed', message: 'Quay has a unit 3 and no unit 2; units are numbered from 1 without gaps' },
+    ]);
+    const all = { supplies: new Map([[supplyId('quay'), 3]]), parts: new Map() };
+    const nothing = { ...honest, score: { ...honest.score, money: minorUnits(500) }, feeds: third };
+    const buy = { ...honest.buy, supplies: [] };
+    expect(auditWiring({ ...boardOf(of), owned: all }, catalogueOf(of), { ...nothing, buy }, whole)).toEqual([]);
   });
 
   it('tells broken rules, malformed feeds and missing pedals apart', () => {

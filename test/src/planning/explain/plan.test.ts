@@ -11,6 +11,7 @@ import {
   catalogueOf,
   euros,
   listed,
+  partOf,
   pedalOf,
   policyOf,
   settingOf,
@@ -99,6 +100,22 @@ describe('why a pedal sits where it does', () => {
     expect(seat?.elsewhere).toHaveLength(1);
     expect(seat?.elsewhere[0]?.verdict).toMatchObject({ kind: 'forbidden', findings: [{ rule: 'current' }] });
     expect(seat?.unfit).toEqual(['small']);
+  });
+
+  it('counts two joined outputs as a place on either bank', async () => {
+    const wide = pedalOf('wide', 50, { accepts: { kind: 'range', from: volts(9), to: volts(18) } });
+    const banks = [4.5, 10.5].map((each) => bankOf(1, [settingOf(each, 100)], { joins: ['series'] }));
+    const stack = partOf('stack', 9, { kind: 'join', mode: 'series' });
+    const { seat } = await planFor(boardOf([wide]), catalogueOf([supplyOf('box', 10, banks)], [stack]), 'wide');
+    expect(seat?.feed.outputs).toEqual([2]);
+    expect(seat?.elsewhere).toMatchObject([{ supply: 'box', outputs: [1] }]);
+    const verdict = seat?.elsewhere[0]?.verdict;
+    if (verdict?.kind !== 'plan') throw new Error(`it is ${verdict?.kind ?? 'not looked at'}`);
+    expect(verdict.wiring.feeds).toMatchObject([{ outputs: [1, 2], join: { mode: 'series', part: 'stack' } }]);
+    expect(verdict.differences).toMatchObject([
+      { tier: 'cost', from: euros(10), to: euros(19) },
+      { tier: 'parts', from: 0, to: 1 },
+    ]);
   });
 
   it('does not speak of supplies that cannot be had', async () => {

@@ -18,7 +18,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { adapter, box, boxOf, caseOf, flip, one, stack, type Given } from '../trials/trial.js';
+import { adapter, box, boxOf, caseOf, flip, one, stack, twin, type Given } from '../trials/trial.js';
 
 function refusals(given: Given) {
   const { board, catalogue } = caseOf(given);
@@ -147,6 +147,35 @@ describe('the nearest miss', () => {
     expect(refusals({ pedals: one(), supplies: far })).toMatchObject([{ rule: 'voltage', at: { supply: 'twelve' } }]);
     const rising = [...far, at('rising', settingOf(9, 100, 17))];
     expect(refusals({ pedals: one(), supplies: rising })).toMatchObject([{ at: { supply: 'rising' } }]);
+  });
+
+  it('is at the setting that comes nearest, for an output gives either', () => {
+    const pedals = one(50, { inlet: 'jack-3.5' });
+    const both = bankOf(2, [settingOf(9, 100), settingOf(18, 100)]);
+    expect(rulesOf({ pedals, supplies: [boxOf([both])] })).toEqual(['plug']);
+    const found = refusals({ pedals, supplies: [boxOf([both, bankOf(1, [settingOf(18, 100)])])] });
+    expect(found).toMatchObject([
+      { rule: 'plug', at: { outputs: [1, 2] } },
+      { rule: 'voltage', at: { outputs: [3] } },
+    ]);
+  });
+
+  it('is, of those that fail a rule alike, the output that fails the fewest others', () => {
+    const pedals = one(150);
+    const supplies = [box(2, { joins: ['parallel'] })];
+    const found = refusals({ pedals, supplies, parts: [{ ...twin, reverses: true }] });
+    expect(found).toMatchObject([
+      { rule: 'current', message: expect.stringContaining('100 mA') as string },
+      {
+        rule: 'polarity',
+        message: expect.stringMatching(/two outputs of box in parallel give centre-positive/) as string,
+      },
+    ]);
+    const weakFirst = [bankOf(1, [settingOf(9, 50)]), bankOf(1, [settingOf(9, 100)])];
+    const positive = one(80, { polarity: 'centre-positive' });
+    expect(refusals({ pedals: positive, supplies: [boxOf(weakFirst)] })).toMatchObject([
+      { rule: 'polarity', at: { outputs: [2] } },
+    ]);
   });
 
   it('takes two leads into account, and stops at three', () => {

@@ -16,6 +16,8 @@ function inputs(board: string): Inputs {
 }
 
 const whole = inputs(tidewayBoard);
+/** The same with nothing in hand. */
+const fresh = inputs(tidewayBoard.replace('supplies: [quay-6]', 'supplies: []').replace(/wiring:[^]*$/, ''));
 /** No output of the shop gives 48 V, alone or joined. */
 const hopeless = inputs(tidewayBoard.replace('Tarn fuzz, volts: 9,', 'Tarn fuzz, volts: 48,'));
 
@@ -41,8 +43,9 @@ const nothingPlugged: ClaimedPlan['wiring'] = {
 
 let plan: Claim;
 let none: Claim;
+let bought: Claim;
 beforeAll(async () => {
-  [plan, none] = [await claimOf(whole), await claimOf(hopeless)];
+  [plan, none, bought] = [await claimOf(whole), await claimOf(hopeless), await claimOf(fresh)];
 });
 
 const reasons = (verdict: Verdict): string => {
@@ -103,6 +106,15 @@ describe('what does not', () => {
     ['a proof without steps', () => other(plan, {}, { steps: [] }), /^proof: /],
   ])('%s', (_, claim, reason) => {
     expect(reasons(verify(whole, claim()))).toMatch(reason);
+  });
+
+  it('a bought unit without the one before it', () => {
+    expect(verify(fresh, bought)).toMatchObject({ kind: 'proven' });
+    const { wiring } = bought.plan;
+    const second = { ...wiring, feeds: wiring.feeds.map((feed) => ({ ...feed, unit: 2 })) };
+    expect(reasons(verify(fresh, other(bought, { wiring: second })))).toMatch(
+      /^plan: Quay 6 has a unit 2 and no unit 1/,
+    );
   });
 
   it('a proof that no plan exists beside a plan', () => {
