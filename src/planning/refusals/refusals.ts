@@ -53,12 +53,16 @@ function missOf(attempt: Attempt): Miss | null {
 
 const acceptance = checks.findIndex(([rule]) => rule === 'voltage');
 
-/** Of outputs that are alike, or two that are joined, the misses at the setting that comes farthest. */
+/** Of outputs that are alike the misses at the setting, or by the join, that comes farthest. */
 const farthest = (misses: readonly Miss[]): readonly Miss[] =>
-  misses.filter((miss) => !misses.some((other) => other.step > miss.step && samePlace(other, miss)));
+  misses.filter((miss) => !misses.some((other) => other.step > miss.step && standsFor(other, miss)));
 
-const samePlace = ({ attempt: one }: Miss, { attempt: other }: Miss): boolean =>
-  one.seat.join?.mode === other.seat.join?.mode && numbersOf(one).join() === numbersOf(other).join();
+/** Whether an attempt is another way to use the same outputs. */
+function standsFor({ attempt: other }: Miss, { attempt: one }: Miss): boolean {
+  const numbers = numbersOf(other);
+  const isSameJoin = one.seat.join === null || one.seat.join.mode === other.seat.join?.mode;
+  return isSameJoin && numbersOf(one).every((output) => numbers.includes(output));
+}
 
 /** The first of those that fail the rule by the least, and among these the fewest others. */
 const nearest = (misses: readonly Miss[]): Miss | undefined =>

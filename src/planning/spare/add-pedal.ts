@@ -11,7 +11,7 @@ export type Added = {
   readonly kind: 'added';
   readonly of: Basis['of'];
   readonly pedal: Pedal;
-  /** With the pedal on the board, plugged as it is now and with all in use owned; nothing is for sale. */
+  /** With the pedal on the board, plugged as the file says and with all in use, there or in the plan, owned; nothing is for sale. */
   readonly kit: Kit;
   /** How it is re-plugged with the pedal, nothing bought and as little moved as can be; or why that is impossible. */
   readonly answer: Answer;
@@ -27,7 +27,8 @@ export async function addPedal(kit: Kit, pedal: Pedal, options: SearchOptions = 
   const basis = await basisOf(kit, options);
   if (basis.kind !== 'basis') return basis;
   const { installed, of } = basis;
-  const more = withPedals(installed.kit.board, [pedal]);
+  // Where only a plan has a place for every pedal, what moves is told of how the board is plugged all the same.
+  const more = { ...withPedals(installed.kit.board, [pedal]), ...(of === 'plan' && { wiring: kit.board.wiring }) };
   const plugged = withBoard(installed.kit, more);
   const answer = await rewire(plugged, options);
   const isOut = answer.kind === 'impossible' && kit.catalogue !== null;

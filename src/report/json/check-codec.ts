@@ -6,6 +6,7 @@ import type { Check, SoftFinding } from '../../planning/check/check.js';
 import { pluggingCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { standingCautions } from '../words/remarks.js';
+import { digitalTogether } from '../words/shared-grounds.js';
 import { softText } from '../words/soft-findings.js';
 import { pedalsInOrder } from '../words/usage.js';
 import { at, list, orNull, record } from './codec.js';
@@ -57,8 +58,9 @@ export const checkCodec = record<Check>()('What came of checking a wiring.', {
   confirm: at(confirmed, ({ wiring }, { board, inventory }) => confirmEntries(board, inventory, wiring.feeds)),
   cautions: cautions((check: Check, { board, inventory }) => {
     const inOrder = pedalsInOrder(check);
-    const sound = { feeds: check.wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };
-    return [...pluggingCautions(inventory, sound), ...standingCautions(board, 'check')];
+    const sound = { ...check.wiring, feeds: check.wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };
+    const digital = digitalTogether(inventory, check.wiring);
+    return [...pluggingCautions(inventory, sound), ...digital, ...standingCautions(board, 'check')];
   }),
   unpowered: at(pedals('The pedals without a feed.'), ({ wiring }) => wiring.unpowered),
   exposed: at(pedals('High-gain pedals that share a ground with a digital one.'), ({ wiring }) => wiring.exposed),

@@ -58,7 +58,7 @@ export const outputCodec = record<OutputAnswer>()('Whether a pedal can go on an 
     return confirmEntries(asked, inventory, feedsOf(from));
   }),
   cautions: cautions((from: OutputAnswer, { board, inventory }) => [
-    ...(from.fits ? pluggingCautions(inventory, { feeds: feedsOf(from) }) : []),
+    ...(from.fits ? pluggingCautions(inventory, { feeds: feedsOf(from), grounds: from.trials[0]?.grounds ?? [] }) : []),
     ...standingCautions(board, 'check'),
   ]),
 });

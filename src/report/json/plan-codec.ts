@@ -114,7 +114,7 @@ function ofRewire(answer: Answer) {
 const wiringOf = (answer: Answer, board: Board): JudgedPlan | Nothing =>
   answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
 
-type Nothing = Wiring & { readonly exposures: readonly [] };
+type Nothing = Wiring & { readonly exposures: readonly []; readonly grounds: readonly [] };
 
 /** What stands on the board while there is no plan: every pedal is without power. */
 function nothingPlugged(board: Board): Nothing {
@@ -127,6 +127,7 @@ function nothingPlugged(board: Board): Nothing {
     buy: { supplies: [], parts: [] },
     score: { unpowered: unpowered.length, ...nothing },
     exposures: [],
+    grounds: [],
   };
 }
 

@@ -115,7 +115,9 @@ export const loadKeys = <From>(get: (from: From) => LoadNumbers) => ({
   factor: at(factor('The headroom that multiplies it; 1 where nothing does.'), (from: From) => get(from).factor),
   planned: at(roundedUp('load × factor.'), (from: From) => get(from).planned),
   rating: at(thousandths('The most that may be planned: a rating or a total.'), (from: From) => get(from).limit),
-  percent: at(count('planned ÷ rating, in hundredths rounded up.'), (from: From) => percentOf(meterOf(get(from)))),
+  percent: at(count('planned ÷ rating, in hundredths rounded up; 100 only where it is exactly full.'), (from: From) =>
+    percentOf(meterOf(get(from))),
+  ),
 });
 
 const itself = (numbers: LoadNumbers): LoadNumbers => numbers;

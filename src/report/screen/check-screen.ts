@@ -8,6 +8,7 @@ import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { cautionLines, confirmLines } from './sections.js';
+import { digitalTogether, exposedText } from '../words/shared-grounds.js';
 import { notOwnedText, softText } from '../words/soft-findings.js';
 import { countText, listText } from '../words/words.js';
 
@@ -46,15 +47,17 @@ function headLines(screen: Screen, check: Check): string[] {
   return block([title, verdictPiece(screen, check), { text: countsText(screen, check) }], width);
 }
 
-function verdictPiece({ paints }: Screen, { status, findings, wiring }: Check): Piece {
+function verdictPiece({ board, paints }: Screen, { status, findings, wiring }: Check): Piece {
   if (wiring.feeds.length === 0)
     return { text: 'Nothing is plugged: the board file has no wiring.', paint: paints.caution };
-  if (status === 'safe') return { text: 'Safe, if your files are right: no hard rule is broken.', paint: paints.good };
+  const whole = wiring.feeds.length === board.pedals.length ? '' : ' as far as it is plugged';
+  if (status === 'safe')
+    return { text: `Safe${whole}, if your files are right: no hard rule is broken.`, paint: paints.good };
   const broken = findings.length === 1 ? 'A hard rule is broken' : `Hard rules are broken in ${findings.length} places`;
   return { text: `Not safe. ${broken}: pull the supplies from the mains before anything else.`, paint: paints.bad };
 }
 
-function countsText({ board }: Screen, check: Check): string {
+function countsText({ board, inventory }: Screen, check: Check): string {
   const { feeds, score } = check.wiring;
   const all = board.pedals.length;
   const plugged =
@@ -65,7 +68,7 @@ function countsText({ board }: Screen, check: Check): string {
   const counts = [
     `${plugged} into ${countText(score.bricks, 'supply', 'supplies')}`,
     ...(wrong === 0 ? [] : [`${wrong} of them not in order`]),
-    score.exposed === 0 ? 'none exposed to digital noise' : `${score.exposed} exposed to digital noise`,
+    exposedText(inventory, check.wiring),
   ];
   return `${counts.join(', ')}.`;
 }
@@ -78,6 +81,7 @@ function softLines(screen: Screen, check: Check): string[] {
   const unfed = check.wiring.unpowered.map(inventory.pedalName);
   const texts = [
     ...told.map((finding) => sentence(screen, softText(board, inventory, check, finding))),
+    ...digitalTogether(inventory, check.wiring).map((text) => sentence(screen, text)),
     ...(notOwned.length === 0 ? [] : [sentence(screen, notOwnedText(board, inventory, notOwned))]),
     ...(unfed.length === 0 ? [] : [`Without a feed: ${listText(unfed)}.`]),
   ];

@@ -5,6 +5,7 @@ import {
   reasonPassages,
   stoppedLead,
   stoppedPassage,
+  type Asked,
   type Passage,
   type PassageEntry,
 } from '../words/reasons.js';
@@ -14,7 +15,7 @@ import { bullet, section, type Screen } from './screen.js';
 const indent = 2;
 
 /** No plan exists: why, with the numbers, and what to do about it. */
-export function impossibleText(screen: Screen, reasons: readonly Reason[]): string[] {
+export function impossibleText(screen: Screen, reasons: readonly Reason[], asked: Asked = 'board'): string[] {
   const { board, paints, width } = screen;
   return [
     ...block(
@@ -24,7 +25,7 @@ export function impossibleText(screen: Screen, reasons: readonly Reason[]): stri
       ],
       width,
     ),
-    ...reasonPassages(screen, reasons).flatMap((passage) => passageLines(screen, passage)),
+    ...reasonPassages(screen, reasons, asked).flatMap((passage) => passageLines(screen, passage)),
   ];
 }
 

@@ -29,7 +29,8 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
   const { board } = screen;
   const can = answer.trials.filter(({ findings }) => findings.length === 0);
   const cannot = answer.trials.filter(({ findings }) => findings.length > 0);
-  const feeds = can.slice(0, 1).flatMap(({ feed, company }) => [feed, ...company]);
+  const [best] = can;
+  const done = best === undefined ? { feeds: [], grounds: [] } : { ...best, feeds: [best.feed, ...best.company] };
   const asked = {
     ...screen,
     board: { ...board, pedals: board.pedals.filter(({ id }) => id === answer.question.pedal) },
@@ -38,7 +39,7 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
     [can.length > 1 ? 'How, the cheapest first' : 'How', can.flatMap((trial, at) => yesLines(screen, trial, at))],
     [can.length === 0 ? 'Why not' : 'Not so', cannot.flatMap((trial, at) => noLines(screen, trial, at))],
     ['Confirm before plugging in', confirmLines(asked, { feeds: answer.trials.slice(0, 1).map(({ feed }) => feed) })],
-    ['Cautions', cautionLines(screen, { feeds }, 'check')],
+    ['Cautions', cautionLines(screen, done, 'check')],
   ];
   return [
     ...headLines(screen, answer, can),

@@ -25,8 +25,11 @@ export const groundLines = (screen: Screen, wiring: JudgedPlan): string[] =>
   remarkLines(screen, groundRemarks(screen, wiring));
 
 /** What to mind. */
-export const cautionLines = (screen: Screen, wiring: Pick<Wiring, 'feeds'>, of: 'plan' | 'check' = 'plan'): string[] =>
-  remarkLines(screen, cautionRemarks(screen, wiring, of));
+export const cautionLines = (
+  screen: Screen,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds'>,
+  of: 'plan' | 'check' = 'plan',
+): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of));
 
 const remarkLines = (screen: Screen, remarks: readonly Remark[]): string[] =>
   block(

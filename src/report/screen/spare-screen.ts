@@ -5,6 +5,7 @@ import type { Added } from '../../planning/spare/add-pedal.js';
 import type { Largest } from '../../planning/spare/largest-pedal.js';
 import type { NoBasis, Room, Spare } from '../../planning/spare/spare.js';
 import { block, type Piece } from './layout.js';
+import { impossibleText } from './impossible.js';
 import { ownedUnitsOf } from '../words/inventory.js';
 import { outputRows } from './output-rows.js';
 import { placeText } from '../words/places.js';
@@ -50,11 +51,12 @@ function headLines(screen: Screen, { of, installed, whole }: Spare): string[] {
   );
 }
 
-function roomLines(screen: Screen, { asPlugged, replugged, counted }: Spare): string[] {
+function roomLines(screen: Screen, { of, asPlugged, replugged, counted }: Spare): string[] {
   const draw = numberOfThousandths(counted.microamps);
+  const stands = of === 'wiring' ? 'as it is plugged' : 'as that plan has it';
   const texts = [
-    `More 9 V pedals of ${draw} mA: ${moreText(asPlugged, counted.most)} as it is plugged, ${moreText(replugged, counted.most)} when others may move.`,
-    `One more digital 9 V pedal as it is plugged: ${largestText(screen, asPlugged)}`,
+    `More 9 V pedals of ${draw} mA: ${moreText(asPlugged, counted.most)} ${stands}, ${moreText(replugged, counted.most)} when others may move.`,
+    `One more digital 9 V pedal ${stands}: ${largestText(screen, asPlugged)}`,
     `And when others may move: ${largestText(screen, replugged)}`,
   ];
   return block(
@@ -158,7 +160,9 @@ export function addedText(added: Added, options: ScreenOptions): string {
     screen.width,
   );
   const best = bought !== null && bought.answer.kind === 'plan' ? bought : { kit, answer };
-  return `${head.join('\n')}\n\n${answerText(best.kit, best.answer, options)}`;
+  if (best.answer.kind !== 'impossible') return `${head.join('\n')}\n\n${answerText(best.kit, best.answer, options)}`;
+  const why = impossibleText(screenFor(best.kit, options), best.answer.reasons, 'one more pedal');
+  return `${[...head, '', ...why].join('\n')}\n`;
 }
 
 function verdictText(screen: Screen, { answer, bought }: Added): string {

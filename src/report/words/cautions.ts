@@ -1,7 +1,8 @@
 import type { Part } from '../../domain/part.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { feedMillivolts, leadsOf, type Exposure, type Feed, type Wiring } from '../../domain/plan.js';
+import { feedMillivolts, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
 import { bankOf, firstBankOf, unitName, type Inventory } from './inventory.js';
+import { digitalTogether, mixedGrounds } from './shared-grounds.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
 
@@ -10,19 +11,28 @@ export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
   'Never open a power supply: it holds dangerous voltages even when it is unplugged.',
   'Pull every supply from the mains before you plug or move a lead.',
   'Measure volts and polarity at each plug with a meter before its pedal goes on. If a plug reads wrong, stop.',
+  'Keep the probes apart: one that touches pin and sleeve at once shorts the output.',
   `Local electrical codes and a qualified technician come before this ${of}.`,
 ];
 
 /** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
 export const planCautions = (
   inventory: Inventory,
-  plan: Pick<JudgedPlan, 'feeds' | 'exposures'>,
-): readonly string[] => [...pluggingCautions(inventory, plan), ...noiseCautions(inventory, plan)];
+  plan: Pick<JudgedPlan, 'feeds' | 'exposures' | 'grounds'>,
+): readonly string[] => [
+  ...pluggingCautions(inventory, plan),
+  ...noiseCautions(inventory, plan),
+  ...digitalTogether(inventory, plan),
+];
 
 /** What to mind while plugging. */
-export function pluggingCautions(inventory: Inventory, wiring: Pick<Wiring, 'feeds'>): readonly string[] {
+export function pluggingCautions(
+  inventory: Inventory,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds'>,
+): readonly string[] {
   const kinds = [alternating, unregulated, joins, reversers, switches, chains];
-  return [...new Set(kinds.flatMap((sentences) => sentences(inventory, wiring.feeds)))];
+  const sentences = kinds.flatMap((kind) => kind(inventory, wiring.feeds));
+  return [...new Set([...sentences, ...mixedGrounds(inventory, wiring)])];
 }
 
 /** Who is exposed by whom, one sentence a pedal. */

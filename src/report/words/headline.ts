@@ -3,6 +3,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { pedalTiers } from '../../domain/pedal-tier.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Gap } from '../../planning/answer.js';
+import { exposedText } from './shared-grounds.js';
 import type { Speech } from './speech.js';
 import { pedalTierNotes, tierWords } from './tier-words.js';
 import { capital, countText, priceText } from './words.js';
@@ -30,7 +31,7 @@ function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
   return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
 }
 
-function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
+function countsText({ board, inventory }: Speech, { feeds, score, grounds }: JudgedPlan): string {
   const powered =
     feeds.length === board.pedals.length
       ? `All ${countText(feeds.length, 'pedal')} powered`
@@ -38,7 +39,7 @@ function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
   const counts = [
     `${powered} from ${countText(score.bricks, 'supply', 'supplies')}`,
     score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
-    score.exposed === 0 ? 'none exposed to digital noise' : `${score.exposed} exposed to digital noise`,
+    exposedText(inventory, { score, grounds }),
   ];
   for (const tier of pedalTiers) if (score[tier] > 0) counts.push(pedalTierNotes[tier](score[tier]));
   return `${counts.join(', ')}.`;

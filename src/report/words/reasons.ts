@@ -40,8 +40,11 @@ function verdictText({ board, shop }: Speech, reasons: readonly Reason[]): strin
   return `${gear} cannot power ${pedals} by the rules.`;
 }
 
+/** Of what no plan exists: a board, or one that is asked whether one more pedal fits. */
+export type Asked = 'board' | 'one more pedal';
+
 /** Why no plan exists, with the numbers, and what to do about it. */
-export function reasonPassages(speech: Speech, reasons: readonly Reason[]): readonly Passage[] {
+export function reasonPassages(speech: Speech, reasons: readonly Reason[], asked: Asked = 'board'): readonly Passage[] {
   const pedals = reasons.filter((reason) => reason.kind === 'pedal');
   const sets = reasons.filter((reason) => reason.kind === 'together');
   const limits = reasons.filter((reason) => reason.kind === 'limit');
@@ -51,7 +54,7 @@ export function reasonPassages(speech: Speech, reasons: readonly Reason[]): read
     { title: 'Nothing can feed these', entries: pedals.map((reason) => pedalEntry(speech, reason)) },
     { title: 'Never all of these at once', entries: sets.map((reason) => just(setText(speech, reason))) },
     { title: 'Beyond your limits', entries: limits.map((reason) => just(limitText(speech, reason))) },
-    { title: 'What to do next', entries: nextSteps(speech, { pedals, sets, limits, requests }).map(just) },
+    { title: 'What to do next', entries: nextSteps(speech, { pedals, sets, limits, requests }, asked).map(just) },
   ];
   return passages.filter(({ entries }) => entries.length > 0);
 }
@@ -124,7 +127,12 @@ const limitNames: Readonly<Record<LimitReason['limit'], string>> = {
 const limitAmount = ({ board }: Speech, limit: LimitReason['limit'], amount: number): string =>
   limit === 'budget' ? priceText(minorUnits(amount), board) : String(amount);
 
-function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted): readonly string[] {
+const mistyped: Readonly<Record<Asked, string>> = {
+  board: "Check that pedal's label against the board file: a mistyped figure is common.",
+  'one more pedal': "Check that pedal's label against what you typed: a mistyped figure is common.",
+};
+
+function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted, asked: Asked): readonly string[] {
   const remedied = pedals.flatMap(({ pedal, refusals }) => {
     const [nearest] = refusals;
     return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${ruleWords[nearest.rule].look}.`];
@@ -133,9 +141,9 @@ function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted): 
   if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
   for (const { limit, needed } of limits)
     steps.push(`Raise the limit (${limitNames[limit].toLowerCase()}) to ${limitAmount(speech, limit, needed)}.`);
-  if (pedals.length > 0) steps.push("Check that pedal's label against the board file: a mistyped figure is common.");
-  // Pedals that are to stay stay in a partial plan, too.
-  if (!requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))
+  if (pedals.length > 0) steps.push(mistyped[asked]);
+  // Pedals that are to stay stay in a partial plan, too; and a plan without the new pedal is there already.
+  if (asked === 'board' && !requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))
     steps.push('Or ask for a partial plan: it powers as many pedals as can be and names those left out.');
   if (pedals.length > 0) steps.push('Never feed a pedal from an output that was refused here.');
   return steps;

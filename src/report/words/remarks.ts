@@ -6,10 +6,10 @@ import { decimalOfThousandths, factorText, type PedalId } from '../../domain/qua
 import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
-import { unitName } from './inventory.js';
 import { plainly, withCare, type Remark } from './remark.js';
+import { digitalTogether, groundName } from './shared-grounds.js';
 import { sentence, type Speech } from './speech.js';
-import { assumedText, listText, outputsText, voltsText } from './words.js';
+import { assumedText, listText, voltsText } from './words.js';
 
 /** The pedals without power, each with the reason. */
 export const leftOutRemarks = (speech: Speech, wiring: JudgedPlan, reasons: readonly Reason[]): readonly Remark[] =>
@@ -54,11 +54,12 @@ function guessRemark({ board, inventory, marks }: Speech, { id, draw }: Pedal): 
 /** Which pedals share a ground inside a supply, who is exposed, and which have a positive ground. */
 export function groundRemarks({ board, inventory }: Speech, plan: JudgedPlan): readonly Remark[] {
   const shared = plan.grounds.filter(({ pedals }) => pedals.length > 1);
-  const domains = shared.map(({ supply, unit, outputs, pedals }) => {
-    const name = unitName(inventory, plan.feeds, { supply, unit });
-    const place = `${name} ${outputs === null ? 'common ground' : outputsText(outputs)}`;
-    return plainly(`${place}: ${listText(pedals.map(inventory.pedalName))} share one ground.`);
-  });
+  const domains = shared.map((ground) =>
+    plainly(
+      `${groundName(inventory, plan.feeds, ground)}: ${listText(ground.pedals.map(inventory.pedalName))} share one ground.`,
+    ),
+  );
+  const noise = [...noiseCautions(inventory, plan), ...digitalTogether(inventory, plan)];
   const alone = plainly('No two pedals share a ground inside a supply.');
   const fed = new Set(plan.feeds.map(({ pedal }) => pedal));
   const positive = board.pedals
@@ -69,13 +70,13 @@ export function groundRemarks({ board, inventory }: Speech, plan: JudgedPlan): r
           'common ground would be a short circuit.',
       ),
     );
-  return [...(domains.length === 0 ? [alone] : domains), ...noiseCautions(inventory, plan).map(withCare), ...positive];
+  return [...(domains.length === 0 ? [alone] : domains), ...noise.map(withCare), ...positive];
 }
 
 /** What holds for this wiring, then what always holds. */
 export const cautionRemarks = (
   { board, inventory }: Speech,
-  wiring: Pick<Wiring, 'feeds'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds'>,
   of: 'plan' | 'check' = 'plan',
 ): readonly Remark[] => [
   ...pluggingCautions(inventory, wiring).map(withCare),

@@ -1,8 +1,8 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Wiring } from '../../domain/plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { gapText, type Headline } from './headline.js';
+import { exposedText } from './shared-grounds.js';
 import type { Speech } from './speech.js';
 import { capital, countText, priceText } from './words.js';
 
@@ -38,8 +38,9 @@ function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
   return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
 }
 
-function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
-  const all = board.pedals.length;
+function countsText(speech: Speech, wiring: JudgedPlan): string {
+  const { feeds, score } = wiring;
+  const all = speech.board.pedals.length;
   const powered =
     feeds.length === all
       ? `All ${countText(all, 'pedal')} powered`
@@ -47,14 +48,15 @@ function countsText({ board }: Speech, { feeds, score }: JudgedPlan): string {
   const counts = [
     `${powered} from ${countText(score.bricks, 'supply', 'supplies')}`,
     score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
-    noiseText(score),
+    noiseText(speech, wiring),
   ];
   return `${counts.join(', ')}.`;
 }
 
-function noiseText({ exposed, newlyExposed = exposed }: Wiring['score']): string {
-  if (exposed === 0) return 'none exposed to digital noise';
-  return `${exposed} exposed to digital noise, ${newlyExposed === 0 ? 'none' : newlyExposed} of them newly`;
+function noiseText({ inventory }: Speech, wiring: JudgedPlan): string {
+  const { exposed, newlyExposed = exposed } = wiring.score;
+  const newly = exposed === 0 ? '' : `, ${newlyExposed === 0 ? 'none' : newlyExposed} of them newly`;
+  return `${exposedText(inventory, wiring)}${newly}`;
 }
 
 function standingText(speech: Speech, { wiring, gap }: Plan): string {

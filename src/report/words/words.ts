@@ -1,5 +1,5 @@
 import type { LoadNumbers } from '../../domain/load-numbers.js';
-import { stepsUp, type Exact } from '../../domain/load.js';
+import { compareExact, exactly, stepsUp, type Exact } from '../../domain/load.js';
 import type { AssumedOfPedal, Polarity } from '../../domain/pedal.js';
 import { decimalOfThousandths, type Millivolts } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
@@ -56,9 +56,11 @@ export function meterFigures({ planned, limit, unit }: Meter): { readonly planne
   return { planned: stepsUp(planned, step) * step, limit };
 }
 
-/** How full, in whole percent rounded up; 100 is exactly full. */
-export const percentOf = ({ planned, limit }: Meter): number =>
-  stepsUp({ numerator: planned.numerator * 100n, denominator: planned.denominator }, limit);
+/** How full, in whole percent rounded up; 100 is exactly full, so what is just short of it is 99. */
+export function percentOf({ planned, limit }: Meter): number {
+  const percent = stepsUp({ numerator: planned.numerator * 100n, denominator: planned.denominator }, limit);
+  return percent === 100 && compareExact(planned, exactly(limit)) < 0 ? 99 : percent;
+}
 
 /** The assumed values of a pedal or a supply in words, in a fixed order; empty when there are none. */
 export function assumedText(assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedOfSupply): string {

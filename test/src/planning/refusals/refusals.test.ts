@@ -158,6 +158,13 @@ describe('the nearest miss', () => {
       { rule: 'plug', at: { outputs: [1, 2] } },
       { rule: 'voltage', at: { outputs: [3] } },
     ]);
+    // Two in series give 18 V, so their volts are not in the way.
+    const weak = {
+      pedals: one(150, { accepts: listed(18) }),
+      supplies: [box(2, { joins: ['series'] })],
+      parts: [stack],
+    };
+    expect(rulesOf(weak)).toEqual(['current']);
   });
 
   it('is, of those that fail a rule alike, the output that fails the fewest others', () => {

@@ -217,6 +217,17 @@ describe('one more pedal', () => {
     });
   });
 
+  it('moves only what is plugged in today, also where a plan has to find a place for another one', async () => {
+    const late = pedalOf('late', 10, { accepts: listed(9, 18), prefers: volts(18) });
+    const strong = bankOf(1, [settingOf(9, 250), settingOf(18, 100)]);
+    const half = plugged([small(2), strong], [weak, late], [wired('weak', 1)]);
+    const found = await addPedal(kitOf(half.board, half.catalogue), usualPedal('new', 200_000, true), { engines });
+    expect(found).toMatchObject({
+      of: 'plan',
+      answer: { kind: 'plan', changes: { moves: [], added: ['late', 'new'] } },
+    });
+  });
+
   it('is bought for where nothing else helps', async () => {
     const full = plugged([large(1)], [pedalOf('strong', 150)], [wired('strong', 1)]);
     const found = await addPedal(kitOf(full.board, full.catalogue), usualPedal('new', 100_000, true), { engines });

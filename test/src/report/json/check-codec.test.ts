@@ -30,6 +30,7 @@ const standing = [
   'Never open a power supply: it holds dangerous voltages even when it is unplugged.',
   'Pull every supply from the mains before you plug or move a lead.',
   'Measure volts and polarity at each plug with a meter before its pedal goes on. If a plug reads wrong, stop.',
+  'Keep the probes apart: one that touches pin and sleeve at once shorts the output.',
   'Local electrical codes and a qualified technician come before this check.',
 ];
 const allAssumed = { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' };

@@ -79,7 +79,7 @@ describe('a check on a screen', () => {
       pluggedWell((id) => id),
       plain(132),
     ).replaceAll(/\s+/g, ' ');
-    expect(words).toContain('Safe, if your files are right: no hard rule is broken.');
+    expect(words).toContain('Safe as far as it is plugged, if your files are right: no hard rule is broken.');
     expect(words).toContain('lead-drive (high gain) shares a ground with looper (digital)');
     expect(words).toContain('In use, but not listed as owned: 2 × joiner (50.00 EUR each), 1 × ac');
     expect(words).toContain('Without a feed: nowhere.');

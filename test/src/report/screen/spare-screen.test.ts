@@ -4,10 +4,12 @@ import { describe, expect, it } from 'vitest';
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
 import { supplyId } from '../../../../src/domain/quantities.js';
 import { checkOutput } from '../../../../src/planning/check/check-output.js';
+import { addPedal } from '../../../../src/planning/spare/add-pedal.js';
+import { usualPedal } from '../../../../src/planning/spare/extra-pedal.js';
 import { spare } from '../../../../src/planning/spare/spare.js';
 import { outputAnswerText } from '../../../../src/report/screen/output-screen.js';
 import { spareJson } from '../../../../src/report/json/spare-codec.js';
-import { spareText } from '../../../../src/report/screen/spare-screen.js';
+import { addedText, spareText } from '../../../../src/report/screen/spare-screen.js';
 import {
   bankOf,
   boardOf,
@@ -54,6 +56,15 @@ describe('what there is to spare on a screen', () => {
     expect(text).toMatch(/as it is plugged: up to 250 mA, on box, unit [12], output [12]\./);
   });
 
+  it('speaks of a plan where not every pedal is plugged, and calls none of it plugged', async () => {
+    const { board, catalogue } = twoBoxes();
+    const kit = kitOf({ ...board, pedals: [...board.pedals, pedalOf('late', 20)] }, catalogue);
+    const text = spareText(kit, await spare(kit, { engines }), screen);
+    expect(text).toContain('By the best plan, since not every pedal is plugged in today: 2 pedals');
+    expect(text).toMatch(/as that plan has it, \d when others may move\./);
+    expect(text).not.toContain('as it is plugged');
+  });
+
   it('gives what is left of totals that nothing hangs on, in a unit that is in use', async () => {
     const { board, catalogue } = twoBoxes();
     const found = await spare(kitOf(board, catalogue), { engines });
@@ -73,5 +84,17 @@ describe('an answer about one output', () => {
     const question = { pedal: pedalOf('weak', 10).id, supply: box, unit: 1, output: 1 };
     const text = outputAnswerText(kitOf(board, catalogue), checkOutput(kitOf(board, catalogue), question), screen);
     expect(text).toMatch(/can weak go on box, unit 1, output 1\?/);
+  });
+});
+
+describe('one more pedal on a screen', () => {
+  it('offers no plan without the pedal, and speaks of what was typed', async () => {
+    const { board, catalogue } = twoBoxes();
+    const added = await addPedal(kitOf(board, catalogue), usualPedal('new', 900_000, true), { engines });
+    if (added.kind !== 'added') throw new Error(`it is ${added.kind}`);
+    const text = addedText(added, screen);
+    expect(text).toContain('One more pedal: no, not even when others move.');
+    expect(text).toContain("Check that pedal's label against what you typed");
+    expect(text).not.toContain('partial plan');
   });
 });

@@ -91,7 +91,8 @@ describe('how full a supply is', () => {
   it('rounds up, to exactly full only at the limit', () => {
     const meter = (microampsPlanned: bigint) =>
       ({ planned: { numerator: microampsPlanned, denominator: 1n }, limit: 100_000, unit: 'mA' }) as const;
-    expect([percentOf(meter(99_000n)), percentOf(meter(99_001n)), percentOf(meter(100_000n))]).toEqual([99, 100, 100]);
+    expect([percentOf(meter(99_000n)), percentOf(meter(99_001n)), percentOf(meter(100_000n))]).toEqual([99, 99, 100]);
+    expect(percentOf(meter(100_001n))).toBe(101);
     expect(meterText(meter(99_001n))).toBe('100 of 100 mA');
     expect(meterText({ ...meter(4_500n), limit: milliwatts(12_345), unit: 'W' })).toBe('4.5 of 12.345 W');
   });

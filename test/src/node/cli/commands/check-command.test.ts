@@ -24,7 +24,7 @@ describe('a wiring', () => {
   test('that is safe ends with 0', async () => {
     const ended = await checking(...tideway);
     expect(ended).toMatchObject({ code: 0, errors: '' });
-    expect(ended.output).toContain('Safe, if your files are right: no hard rule is broken.');
+    expect(ended.output).toContain('Safe as far as it is plugged, if your files are right: no hard rule is broken.');
     expect(ended.output).toContain('Without a feed: Tarn fuzz and Chapel drive.');
   });
 

@@ -1,4 +1,7 @@
+import { readFile } from 'node:fs/promises';
+
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 
 import { boardfeed, complaints, fixture, marramStreet, printedObject, scratchFiles, tideway } from '../command.js';
 
@@ -11,7 +14,7 @@ describe('what a board has to spare', () => {
     const ended = await sparing(...tideway);
     expect(ended.code).toBe(0);
     expect(complaints(ended)).toBe('');
-    expect(ended.output).toMatch(/none as it is plugged, 1 when others may\s+move/);
+    expect(ended.output).toMatch(/none as that plan has it, 1 when others may\s+move/);
     expect(ended.output).toContain('left: 184 mA');
   });
 
@@ -52,15 +55,29 @@ describe('what a board has to spare', () => {
 });
 
 describe('one more pedal', () => {
+  /** Tideway with a place for every pedal, as the best plan has it. */
+  const plugged = async (): Promise<string> => {
+    const board = parse(await readFile(tideway[0], 'utf8')) as object;
+    const on = (pedal: string, output: number, volts: number) => ({ pedal, supply: 'quay-6', unit: 1, output, volts });
+    const wiring = [on('estuary-echo', 5, 9), on('tarn-fuzz', 1, 9), on('chapel-drive', 6, 18)];
+    return scratch('plugged.yaml', { ...board, wiring });
+  };
+
   test('is told with the moves that it takes', async () => {
-    const ended = await sparing(...tideway, '--add', '9 V, 300 mA, digital');
+    const ended = await sparing(await plugged(), tideway[1], '--add', '9V 300mA digital');
     expect(ended.code).toBe(0);
     expect(ended.output).toContain('One more pedal: yes, when Chapel drive moves, nothing bought.');
     expect(ended.output).toMatch(/Assumed: [^]*the new pedal/);
   });
 
+  test('moves nothing that is not plugged in', async () => {
+    const ended = await sparing(...tideway, '--add', '9 V, 300 mA, digital');
+    expect(ended.output).toContain('One more pedal: yes, and nothing else moves, nothing bought.');
+    expect(ended.output).toMatch(/1 pedal stays, none moves, 3 are new/);
+  });
+
   test('is told as JSON with the whole plan, or that it does not fit', async () => {
-    const yes = await sparing(...tideway, '--add', '9 V, 300 mA, digital', '--json');
+    const yes = await sparing(await plugged(), tideway[1], '--add', '9 V, 300 mA, digital', '--json');
     expect(printedObject(yes)).toMatchObject({
       format: 'boardfeed/spare-add/1',
       answer: 'yes',
