@@ -64,7 +64,8 @@ const standing = policyOf({
   headroom: { alone: factor(1.2), chained: factor(1.5), supply: factor(1.2) },
   guess: factor(1.5),
   noisePrice: euros(20),
-  mains: volts(230),
+  supplyPrice: euros(0),
+  mains: [volts(230)],
 });
 
 /** The plug of wall adapters: one of their own where only they are to be chained. */

@@ -1,6 +1,6 @@
 import { kitOf } from '../src/domain/kit.js';
 import type { Engines } from '../solver/engines/engines.js';
-import { tiersOf } from '../src/domain/aim.js';
+import { rankedTiersOf } from '../src/domain/aim.js';
 import type { Board, Catalogue } from '../src/domain/board.js';
 import type { Answer } from '../src/planning/answer.js';
 import { audit, loadoutSearch, questionOf } from './product.js';
@@ -15,7 +15,7 @@ export async function chooseAlone(
   options: { readonly engines: Engines; readonly remainingMs: () => number },
 ): Promise<Answer> {
   const aim = 'cost';
-  const tiers = tiersOf(aim).filter((tier) => tier !== 'unpowered');
+  const tiers = rankedTiersOf(aim, board.policy);
   const outcome = await loadoutSearch(questionOf(kitOf(board, catalogue), { tiers, partial: false }), options);
   switch (outcome.kind) {
     case 'proven': {

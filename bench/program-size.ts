@@ -21,7 +21,7 @@ export type ProgramSize = {
 export function programSize(shape: InstanceShape): ProgramSize {
   const { board, catalogue } = instance(shape);
   const started = performance.now();
-  const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf('cost'), partial: false });
+  const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf('cost', board.policy), partial: false });
   const kept = withoutDominated(question.supplies, question.bench);
   const { program } = compactProgram(question, kept, coarse);
   const buildMs = performance.now() - started;

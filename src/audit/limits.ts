@@ -5,20 +5,27 @@ import { pedalsOf, type Layout } from './line.js';
 import { counted, placeInUnit, violation } from './violation.js';
 import { are, count, money, unitPlace, volts } from './words.js';
 
-/** Every supply in use accepts the venue's mains volts; one that does not state them is refused where a venue is stated. */
+/** Every supply in use accepts the mains of every venue; one that does not state them is refused where a venue is stated. */
 export function mainsViolations(layout: Layout): readonly Violation[] {
-  const { mains } = layout.policy;
-  if (mains === null) return [];
   return layout.units.flatMap((unit) => {
     const accepted = unit.supply.source.volts;
-    if (accepted !== null && accepted.from <= mains && mains <= accepted.to) return [];
+    const refused = layout.policy.mains.filter(
+      (venue) => accepted === null || venue < accepted.from || accepted.to < venue,
+    );
+    const [venue] = refused;
+    if (venue === undefined) return [];
     const range =
       accepted === null ? 'does not state its mains volts' : `accepts ${volts(accepted.from)} to ${volts(accepted.to)}`;
-    const message = `${unitPlace(unit.supply, unit.unit)} ${range}; the venue has ${volts(mains)}`;
-    const numbers = { kind: 'mains', venue: mains, accepted } as const;
+    const message = `${unitPlace(unit.supply, unit.unit)} ${range}; ${venues(refused)}`;
+    const numbers = { kind: 'mains', venue, accepted } as const;
     return [violation('mains', pedalsOf(unit.lines), message, { place: placeInUnit(unit), numbers })];
   });
 }
+
+const venues = (refused: readonly number[]): string =>
+  refused.length === 1
+    ? `the venue has ${refused.map(volts).join()}`
+    : `venues have ${refused.map(volts).join(' and ')}`;
 
 /** Budget, bricks and sockets are kept; the budget caps the money without the noise price. */
 export function limitViolations(board: Board, plan: Pick<JudgedPlan, 'score' | 'sockets'>): readonly Violation[] {

@@ -1,5 +1,5 @@
 import type { Policy } from './board.js';
-import { isPedalTier, pedalTiers } from './pedal-tier.js';
+import { pedalTiers } from './pedal-tier.js';
 import type { Score } from './plan.js';
 
 /** What is best: an ordered list, of which a later entry only breaks ties of the earlier ones. */
@@ -9,13 +9,19 @@ export type ChoosingAim = (typeof choosingAims)[number];
 export type Aim = ChoosingAim | 'moves';
 
 /** The things that an aim ranks and that need not know how the board is plugged today. */
-export const choosingTiers = ['unpowered', 'cost', 'money', 'exposed', 'bricks', 'parts', ...pedalTiers] as const;
+export const choosingTiers = [
+  'unpowered',
+  'cost',
+  'outlay',
+  'money',
+  'exposed',
+  'bricks',
+  'parts',
+  ...pedalTiers,
+] as const;
 export type ChoosingTier = (typeof choosingTiers)[number];
 
-/**
- * All that an aim ranks. `cost` is money plus the noise price of every exposed pedal, `newCost` money plus the noise
- * price of every pedal that is exposed and is not today, both in minor units.
- */
+/** All that an aim ranks. What the tiers of money count beside it, all in minor units, stands in `countedBeside`. */
 export const tiers = [...choosingTiers, 'newCost', 'moved'] as const;
 export type Tier = (typeof tiers)[number];
 
@@ -24,8 +30,21 @@ export type Criterion = Tier | 'sockets';
 /** The criteria that need not know how the board is plugged today. */
 export type ChoosingCriterion = Exclude<Criterion, 'newCost' | 'moved'>;
 
+export type MoneyTier = 'cost' | 'outlay' | 'money' | 'newCost';
+
+/** What counts as money beside what is bought: pedals at the policy's noise price, supplies in use at its supply price. */
+export const countedBeside: Readonly<
+  Record<MoneyTier, { readonly noise: 'exposed' | 'newlyExposed' | null; readonly supplies: boolean }>
+> = {
+  money: { noise: null, supplies: false },
+  outlay: { noise: null, supplies: true },
+  cost: { noise: 'exposed', supplies: true },
+  /** Of the exposed pedals those alone that are not exposed today. */
+  newCost: { noise: 'newlyExposed', supplies: true },
+};
+
 /** Tiers of money, in minor units. */
-export const isMoney = (tier: Criterion): boolean => tier === 'cost' || tier === 'money' || tier === 'newCost';
+export const isMoney = (tier: Criterion): tier is MoneyTier => Object.hasOwn(countedBeside, tier);
 
 /** Whether the tier is known without today's wiring. */
 export const isChoosingTier = (tier: Criterion): tier is ChoosingCriterion => tier !== 'newCost' && tier !== 'moved';
@@ -33,37 +52,38 @@ export const isChoosingTier = (tier: Criterion): tier is ChoosingCriterion => ti
 const choosingOrders: Readonly<Record<ChoosingAim, readonly ChoosingTier[]>> = {
   cost: ['unpowered', 'cost', 'bricks', 'parts', 'offPreferred'],
   bricks: ['unpowered', 'bricks', 'cost', 'parts', 'offPreferred'],
-  quiet: ['unpowered', 'exposed', 'money', 'bricks', 'parts', 'offPreferred'],
+  quiet: ['unpowered', 'exposed', 'outlay', 'bricks', 'parts', 'offPreferred'],
 };
 const movesOrder: readonly Tier[] = ['unpowered', 'newCost', 'moved', 'exposed', 'parts'];
 
 /** The aim's tiers, the most important first. */
-export const tiersOf = (aim: Aim): readonly Tier[] => (aim === 'moves' ? movesOrder : choosingOrders[aim]);
-/** Those of an aim of choosing. */
-export const choosingTiersOf = (aim: ChoosingAim): readonly ChoosingTier[] => choosingOrders[aim];
+export const tiersOf = (aim: Aim, policy: Policy): readonly Tier[] =>
+  aim === 'moves' ? movesOrder : choosingTiersOf(aim, policy);
+
+/** Those of an aim of choosing. Where supplies in use count for nothing, an outlay is money and is called so. */
+export const choosingTiersOf = (aim: ChoosingAim, { supplyPrice }: Policy): readonly ChoosingTier[] =>
+  choosingOrders[aim].map((tier) => (tier === 'outlay' && supplyPrice === 0 ? 'money' : tier));
+
+/** Those of them in which plans can differ that power every pedal. */
+export const rankedTiersOf = (aim: ChoosingAim, policy: Policy): readonly ChoosingTier[] =>
+  choosingTiersOf(aim, policy).filter((tier) => tier !== 'unpowered');
 
 /** The value of one tier, the smaller the better. */
 export function tierValue(tier: Tier, score: Score, policy: Policy): number {
-  if (isPedalTier(tier)) return score[tier];
-  switch (tier) {
-    case 'cost':
-      return score.money + policy.noisePrice * score.exposed;
-    case 'newCost':
-      return score.money + policy.noisePrice * (score.newlyExposed ?? score.exposed);
-    case 'moved':
-      return score.moved ?? 0;
-    case 'unpowered':
-    case 'money':
-    case 'exposed':
-    case 'bricks':
-    case 'parts':
-      return score[tier];
-  }
+  if (isMoney(tier)) return moneyValue(tier, score, policy);
+  return tier === 'moved' ? (score.moved ?? 0) : score[tier];
+}
+
+/** Money + noise price × pedals exposed, or newly so + supply price × supplies in use. */
+function moneyValue(tier: MoneyTier, score: Score, { noisePrice, supplyPrice }: Policy): number {
+  const { noise, supplies } = countedBeside[tier];
+  const exposed = noise === null ? 0 : (score[noise] ?? score.exposed);
+  return score.money + noisePrice * exposed + (supplies ? supplyPrice * score.bricks : 0);
 }
 
 /** Below zero when the first score is the better one under the aim, zero when they tie in every tier. */
 export function compareScores(first: Score, second: Score, aim: Aim, policy: Policy): number {
-  for (const tier of tiersOf(aim)) {
+  for (const tier of tiersOf(aim, policy)) {
     const difference = tierValue(tier, first, policy) - tierValue(tier, second, policy);
     if (difference !== 0) return difference;
   }

@@ -12,8 +12,10 @@ export type Policy = {
   readonly chains: 'allow' | 'never';
   /** The money that one exposed pedal counts for. */
   readonly noisePrice: MinorUnits;
-  /** The volts of the venue's mains; null when not stated. */
-  readonly mains: Millivolts | null;
+  /** The money that one supply in use fewer is worth. */
+  readonly supplyPrice: MinorUnits;
+  /** The volts of the mains at every venue, each once; none where they are not stated. */
+  readonly mains: readonly Millivolts[];
   /** Mains sockets at hand; null is no limit. */
   readonly sockets: number | null;
   /** The most that may be spent, without the noise price; null is no limit. */

@@ -28,6 +28,9 @@ const acceptsAt: Readonly<Record<Source['kind'], (source: Source, venue: Millivo
   mains: ({ volts }, venue) => volts !== null && volts.from <= venue && venue <= volts.to,
 };
 
-/** Whether a supply on the source may be used at a venue of these mains volts; null where nothing is known of them. */
-export const acceptsVenue = (source: Source, venue: Millivolts | null): boolean =>
-  venue === null || acceptsAt[source.kind](source, venue);
+/** Whether a supply on the source may be used at a venue of these mains volts. */
+export const acceptsVenue = (source: Source, venue: Millivolts): boolean => acceptsAt[source.kind](source, venue);
+
+/** Whether it may be used at all of them; nothing is asked of it where none are stated. */
+export const acceptsVenues = (source: Source, venues: readonly Millivolts[]): boolean =>
+  venues.every((venue) => acceptsVenue(source, venue));

@@ -1,4 +1,4 @@
-import { isChoosingTier, type ChoosingCriterion } from '../domain/aim.js';
+import { isChoosingTier, isMoney, type ChoosingCriterion } from '../domain/aim.js';
 import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals } from '../loadout/bench.js';
@@ -58,18 +58,18 @@ function scalarObjective(tiers: readonly ChoosingCriterion[], question: Question
   let weight = 1;
   let greatest = 0;
   for (const tier of [...tiers].reverse()) {
-    const unit = tier === 'money' || tier === 'cost' ? moneyUnit : 1;
+    const unit = isMoney(tier) ? moneyUnit : 1;
     digits.unshift({ tier, unit, weight });
     greatest += (weight * mostOf(tier, question)) / unit;
     weight = greatest + 1;
   }
   const of = (tier: ChoosingCriterion): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
-  const { noisePrice } = question.bench.policy;
+  const { noisePrice, supplyPrice } = question.bench.policy;
   const weights = {
     unpowered: of('unpowered'),
-    money: of('money') + of('cost'),
-    exposed: of('exposed') + (of('cost') * noisePrice) / moneyUnit,
-    bricks: of('bricks'),
+    money: of('money') + of('outlay') + of('cost'),
+    exposed: of('exposed') + of('cost') * (noisePrice / moneyUnit),
+    bricks: of('bricks') + (of('outlay') + of('cost')) * (supplyPrice / moneyUnit),
     sockets: of('sockets'),
     parts: of('parts'),
     ...perPedalTier(of),
@@ -77,16 +77,18 @@ function scalarObjective(tiers: readonly ChoosingCriterion[], question: Question
   return { tiers: digits, weights, moneyUnit, greatest };
 }
 
-/** The largest unit that every price is a multiple of, the noise price included. */
+/** The largest unit that every price is a multiple of, those of noise and of supplies in use included. */
 function moneyUnitOf({ supplies, bench }: Question): number {
   const leads = bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price));
-  const prices = [...supplies.map(({ supply }) => supply.price ?? 0), ...leads, bench.policy.noisePrice];
+  const { noisePrice, supplyPrice } = bench.policy;
+  const prices = [...supplies.map(({ supply }) => supply.price ?? 0), ...leads, noisePrice, supplyPrice];
   return prices.reduce<number>(greatestCommonDivisor, 0) || 1;
 }
 
 /** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be. */
 function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): number {
   const pedals = allPedals(bench);
+  const { noisePrice, supplyPrice } = bench.policy;
   const members = bench.classes.flatMap((each) => each.members);
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
   const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
@@ -104,8 +106,10 @@ function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): number 
       return exposed;
     case 'money':
       return money;
+    case 'outlay':
+      return money + supplyPrice * pedals;
     case 'cost':
-      return money + bench.policy.noisePrice * exposed;
+      return money + supplyPrice * pedals + noisePrice * exposed;
     case 'parts':
       return parts;
   }

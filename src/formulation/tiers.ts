@@ -1,5 +1,5 @@
 import type { Objective } from '../../solver/program.js';
-import { isMoney, type Criterion } from '../domain/aim.js';
+import { countedBeside, isMoney, type Criterion } from '../domain/aim.js';
 import { allPedals } from '../loadout/bench.js';
 import type { Digit } from './digits.js';
 import type { Model } from './model.js';
@@ -63,12 +63,16 @@ function stepOf(tiers: readonly Criterion[], model: Model, question: Question): 
 /** Money counts in the largest unit that all prices are multiples of; everything else in ones. */
 const unitOf = (tier: Criterion, measure: Sum): number => (isMoney(tier) ? Number(measure.divisor() || 1n) : 1);
 
-/** Money + noise price × pedals exposed, or newly so; or the tier's own sum. */
-function measureOf(tier: Criterion, { measures }: Model, { bench }: Question): Sum {
-  if (tier !== 'cost' && tier !== 'newCost') return measures[tier];
+/** Money + noise price × pedals exposed, or newly so + supply price × supplies in use; or the tier's own sum. */
+function measureOf(tier: Criterion, { measures }: Model, { bench: { policy } }: Question): Sum {
+  if (!isMoney(tier)) return measures[tier];
+  const { noise, supplies } = countedBeside[tier];
   const sum = new Sum();
-  const exposed = tier === 'cost' ? measures.exposed : measures.newlyExposed;
-  for (const [column, share] of measures.money.shares) sum.add(column, share);
-  for (const [column, share] of exposed.shares) sum.add(column, share * BigInt(bench.policy.noisePrice));
+  const addTimes = (price: number, { shares }: Sum): void => {
+    if (price !== 0) for (const [column, share] of shares) sum.add(column, share * BigInt(price));
+  };
+  addTimes(1, measures.money);
+  if (noise !== null) addTimes(policy.noisePrice, measures[noise]);
+  if (supplies) addTimes(policy.supplyPrice, measures.bricks);
   return sum;
 }

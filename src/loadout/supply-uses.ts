@@ -1,4 +1,4 @@
-import { acceptsVenue, natureOf, type Nature } from '../domain/source.js';
+import { acceptsVenues, natureOf, type Nature } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
 import type { Bench } from './bench.js';
 import type { Offer } from './offers.js';
@@ -26,7 +26,7 @@ export type SupplyUses = {
 /** Null when the venue's mains rule the supply out or none of its outputs can feed any pedal. */
 export function supplyUses(offer: Offer, bench: Bench): SupplyUses | null {
   const { supply } = offer;
-  if (offer.owned + offer.forSale === 0 || !acceptsVenue(supply.source, bench.policy.mains)) return null;
+  if (offer.owned + offer.forSale === 0 || !acceptsVenues(supply.source, bench.policy.mains)) return null;
   const limits = totalLimits(
     supply,
     bench.policy,

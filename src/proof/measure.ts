@@ -15,25 +15,28 @@ export type Measure = PerPedalTier<bigint> & {
   readonly money: (amount: number) => bigint;
 };
 
-export function measureOf(tiers: readonly ProofTier[], { noisePrice }: Policy): Measure {
+export function measureOf(tiers: readonly ProofTier[], { noisePrice, supplyPrice }: Policy): Measure {
   const weight = (tier: Tier): bigint =>
     tiers.reduce((sum, entry) => (entry.tier === tier ? sum + BigInt(entry.weight) : sum), 0n);
-  const money = (amount: number): bigint =>
+  const amountIn = (counts: (tier: Tier) => boolean, amount: number): bigint =>
     tiers
-      .filter(({ tier }) => isMoney(tier))
+      .filter(({ tier }) => counts(tier))
       .reduce((sum, entry) => sum + BigInt(entry.weight) * inUnits(amount, entry), 0n);
-  const noise = tiers.filter(({ tier }) => tier === 'cost');
   return {
     unpowered: weight('unpowered'),
-    exposed: noise.reduce((sum, entry) => sum + BigInt(entry.weight) * inUnits(noisePrice, entry), weight('exposed')),
-    bricks: weight('bricks'),
+    exposed: weight('exposed') + amountIn(countsNoise, noisePrice),
+    bricks: weight('bricks') + amountIn(countsSupplies, supplyPrice),
     parts: weight('parts'),
     ...perPedalTier(weight),
-    money,
+    money: (amount) => amountIn(isMoney, amount),
   };
 }
 
-export const isMoney = (tier: Tier): boolean => tier === 'cost' || tier === 'money';
+/** Whether a tier counts exposed pedals at the noise price, and supplies in use at the supply price. */
+export const countsNoise = (tier: Tier): boolean => tier === 'cost';
+export const countsSupplies = (tier: Tier): boolean => tier === 'cost' || tier === 'outlay';
+
+export const isMoney = (tier: Tier): boolean => tier === 'money' || countsSupplies(tier);
 
 /** A step's number of a plan with this score. @throws Flaw when it is no whole number. */
 export const numberOf = (tiers: readonly ProofTier[], score: Score, policy: Policy): bigint =>

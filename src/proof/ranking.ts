@@ -4,14 +4,16 @@ import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
 import type { ProofGround } from './claim.js';
 import { Flaw } from './flaw.js';
-import { inUnits, isMoney } from './measure.js';
+import { countsNoise, countsSupplies, inUnits, isMoney } from './measure.js';
 import { judges } from './pedal-tiers.js';
 
 /** The steps list the aim's tiers, each once and in order, and each step ranks plans as its tiers do. @throws Flaw. */
 export function checkRanking(proof: Proof, ground: ProofGround): void {
   const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
   // Where no pedal may stay without power, every plan is equal in that.
-  const expected = choosingTiersOf(proof.aim).filter((tier) => proof.partial || tier !== 'unpowered');
+  const expected = choosingTiersOf(proof.aim, ground.board.policy).filter(
+    (tier) => proof.partial || tier !== 'unpowered',
+  );
   if (listed.join() !== expected.join())
     throw new Flaw(`its steps speak of ${listed.join(', ')}; the aim ${proof.aim} ranks ${expected.join(', ')}`);
   for (const { tiers } of proof.steps) checkWeights(tiers, ground);
@@ -32,7 +34,8 @@ function checkWeights(tiers: readonly ProofTier[], ground: ProofGround): void {
 /** Whatever a plan costs is a whole number of the tier's units. */
 function checkUnit(entry: ProofTier, { stock, board }: ProofGround): void {
   for (const price of [...supplyPrices(stock), ...leadPrices(stock)]) inUnits(price, entry);
-  if (entry.tier === 'cost') inUnits(board.policy.noisePrice, entry);
+  if (countsNoise(entry.tier)) inUnits(board.policy.noisePrice, entry);
+  if (countsSupplies(entry.tier)) inUnits(board.policy.supplyPrice, entry);
 }
 
 type Stock = ProofGround['stock'];
@@ -54,8 +57,10 @@ function mostOf(tier: ChoosingTier, ground: ProofGround): number {
       return mostParts(ground);
     case 'money':
       return mostMoney(ground);
+    case 'outlay':
+      return mostMoney(ground) + policy.supplyPrice * pedals.length;
     case 'cost':
-      return mostMoney(ground) + policy.noisePrice * mostExposed(ground);
+      return mostMoney(ground) + policy.supplyPrice * pedals.length + policy.noisePrice * mostExposed(ground);
   }
 }
 

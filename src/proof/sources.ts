@@ -18,5 +18,6 @@ const mainsSuit: Readonly<Record<Source['kind'], (source: Source, venue: number)
   mains: ({ volts }, venue) => volts !== null && volts.from <= venue && venue <= volts.to,
 };
 
-export const suitsVenue = (source: Source, venue: number | null): boolean =>
-  venue === null || mainsSuit[source.kind](source, venue);
+/** Whether it suits every venue. */
+export const suitsVenues = (source: Source, venues: readonly number[]): boolean =>
+  venues.every((venue) => mainsSuit[source.kind](source, venue));

@@ -7,20 +7,23 @@ import { weighted } from './arbitrary-choices.js';
 /** Policies whose limits suit about so many pedals. The headroom of one pedal may be above that of several. */
 export function policies(pedals: number): fc.Arbitrary<Policy> {
   const share = Math.max(1, Math.round(pedals / 3));
-  const count = weighted<number | null>([88, null], [6, 2 * share], [3, share], [3, 3 * share]);
+  const count = weighted<number | null>([94, null], [6, 2 * share], [3, share], [3, 3 * share]);
   return fc.record({
     headroom: fc.record({
       alone: weighted([3, 1], [3, 1.2], [1, 1.5]).map(factor),
       chained: weighted([2, 1], [2, 1.2], [1, 1.5], [1, 2]).map(factor),
-      supply: weighted([3, 1], [2, 1.2], [1, 1.1]).map(factor),
+      supply: weighted([2, 1], [2, 1.2], [2, 1.5]).map(factor),
     }),
     guess: weighted([3, 1.5], [2, 1.25], [1, 1]).map(factor),
     chains: weighted<'allow' | 'never'>([8, 'allow'], [2, 'never']),
     noisePrice: weighted([4, 20], [2, 5], [1, 0], [1, 12.5]).map(euros),
-    mains: weighted([80, null], [18, 230], [2, 120]).map((value) => (value === null ? null : volts(value))),
+    supplyPrice: weighted([5, 0], [2, 8], [1, 25], [1, 12.5]).map(euros),
+    mains: weighted<readonly number[]>([88, []], [7, [230]], [2, [120]], [3, [120, 230]]).map((venues) =>
+      venues.map(volts),
+    ),
     sockets: count,
     bricks: count,
-    budget: weighted([88, null], [2, 30], [5, 45], [5, 60]).map((value) =>
+    budget: weighted([94, null], [2, 30], [5, 45], [5, 60]).map((value) =>
       value === null ? null : euros(value * share),
     ),
   });

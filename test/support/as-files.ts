@@ -32,7 +32,8 @@ export function boardFileOf(board: Board): Data {
       guess: factorNumber(policy.guess),
       chains: policy.chains,
       noisePrice: money(policy.noisePrice),
-      mains: thousandths(policy.mains),
+      supplyPrice: policy.supplyPrice === 0 ? null : money(policy.supplyPrice),
+      mains: venuesData(policy.mains),
       sockets: policy.sockets,
       budget: money(policy.budget),
       bricks: policy.bricks,
@@ -47,6 +48,11 @@ export function boardFileOf(board: Board): Data {
       parts: Object.fromEntries(owned.parts),
     },
   });
+}
+
+function venuesData(mains: Board['policy']['mains']): unknown {
+  const [first, ...others] = mains.map(numberOfThousandths);
+  return others.length === 0 ? first : [first, ...others];
 }
 
 export function pedalData(pedal: Pedal): Data {

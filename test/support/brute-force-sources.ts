@@ -14,7 +14,7 @@ const kinds: Readonly<
 };
 
 export const acceptsMains = ({ source }: Supply, { mains }: Policy): boolean =>
-  mains === null || kinds[source.kind].accepts(source, mains);
+  mains.every((venue) => kinds[source.kind].accepts(source, venue));
 
 /** How many of the supplies, one for each unit, are supplies in use. */
 export const bricksAmong = (units: readonly Supply[]): number =>

@@ -319,7 +319,7 @@ describe('the best of everything', () => {
   });
 
   it('refuses supplies that do not state the mains of the venue', () => {
-    const board = boardOf([pedalOf('a', 50)], { policy: policyOf({ mains: volts(230) }) });
+    const board = boardOf([pedalOf('a', 50)], { policy: policyOf({ mains: [volts(230)] }) });
     const catalogue = (to: number) =>
       catalogueOf([wall(10, 100), wall(12, 200, onMains(100, 229.999)), wall(14, 300, onMains(230, to))]);
     expect(best(board, catalogue(230))).toEqual(planOf({ money: 14, bricks: 1 }));

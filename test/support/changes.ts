@@ -72,13 +72,14 @@ export const relaxations: readonly Change[] = [
   ofParts('chain: more tails', (part) => [
     part.role.kind === 'chain' ? { ...part, role: { kind: 'chain', tails: 9 } } : part,
   ]),
-  ofPolicy('mains', () => ({ mains: null })),
+  ofPolicy('mains', () => ({ mains: [] })),
   ofSupplies('stock: of supplies', ({ price }) => (price === null ? {} : { stock: null })),
   ofParts('stock: of parts', (part) => [part.price === null ? part : { ...part, stock: null }]),
   ofPolicy('limit: budget', () => ({ budget: null })),
   ofPolicy('limit: bricks', () => ({ bricks: null })),
   ofPolicy('limit: sockets', () => ({ sockets: null })),
   ofPolicy('noise: free', () => ({ noisePrice: euros(0) })),
+  ofPolicy('supplies in use: free', () => ({ supplyPrice: euros(0) })),
   ofPedals('noise: none', () => ({ highGain: false })),
   ofPedals('preferred volts', () => ({ prefers: null })),
 ];

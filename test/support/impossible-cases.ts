@@ -153,7 +153,7 @@ export const impossibleCases: readonly ImpossibleCase[] = [
     given: {
       pedals: pedals(20),
       supplies: [supplyOf('box', 10, [bankOf(1, [settingOf(9, 100)])], onMains(100, 120))],
-      policy: { mains: volts(230) },
+      policy: { mains: [volts(230)] },
     },
     pedals: ['p1'],
     facts: ['mains'],

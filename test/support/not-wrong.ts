@@ -44,7 +44,7 @@ function expectConflicts({ reasons }: Extract<Answer, { kind: 'impossible' }>, {
 
 /** The tiers before the open one are at their best, and the bound is no better than the best. */
 function expectTrueGap(gap: Gap, reached: Score, best: Score, { board }: Case, { aim, partial }: Asked): void {
-  const tiers = tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+  const tiers = tiersOf(aim, board.policy).filter((tier) => partial || tier !== 'unpowered');
   const open = tiers.indexOf(gap.tier);
   expect(open).toBeGreaterThanOrEqual(0);
   const figuresOf = (score: Score): readonly number[] => tierFigures(score, aim, board.policy).slice(-tiers.length);

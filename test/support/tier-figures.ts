@@ -7,4 +7,4 @@ import type { Score } from '../../src/domain/plan.js';
  * score: twenty euros and one exposed pedal may cost as much as forty euros and none.
  */
 export const tierFigures = (score: Score, aim: ChoosingAim, policy: Policy): readonly number[] =>
-  tiersOf(aim).map((tier) => tierValue(tier, score, policy));
+  tiersOf(aim, policy).map((tier) => tierValue(tier, score, policy));

@@ -24,8 +24,8 @@ export type ChooseJob = {
 type Stopped = Extract<SolverAnswer, { kind: 'stopped' }>;
 
 /** The tiers that can differ: without leave for a partial plan every pedal is powered. */
-const rankedTiers = ({ aim, partial }: Pick<ChooseJob, 'aim' | 'partial'>): readonly Tier[] =>
-  tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+const rankedTiers = ({ aim, partial, kit }: ChooseJob): readonly Tier[] =>
+  tiersOf(aim, kit.board.policy).filter((tier) => partial || tier !== 'unpowered');
 
 /**
  * The best plan, audited, or why there is none.

@@ -1,4 +1,4 @@
-import { choosingTiersOf, compareScores, type ChoosingAim, type ChoosingTier } from '../../domain/aim.js';
+import { compareScores, rankedTiersOf, type ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Answer } from '../answer.js';
 import type { ChooseJob } from '../choose/answer-to.js';
@@ -6,10 +6,6 @@ import type { CompareStage, Comparison } from './comparison.js';
 import { rankedOption, type OptionDraft } from './option-drafts.js';
 import { ask } from '../asking/ask.js';
 import { bestPurchases, type BestWithin, type BoughtUnits, type PurchaseCaps } from './purchase-tree.js';
-
-/** The tiers of plans that power every pedal. */
-export const rankedTiers = (aim: ChoosingAim): readonly ChoosingTier[] =>
-  choosingTiersOf(aim).filter((tier) => tier !== 'unpowered');
 
 export type BestJob = {
   readonly job: ChooseJob & { readonly aim: ChoosingAim };
@@ -26,7 +22,7 @@ export async function bestOptions(answer: Answer, { job, wanted, onStage }: Best
   if (answer.gap !== null) return { drafts: [rankedOption(answer.wiring, 1, answer.gap, job)], end: 'stopped' };
   const solve = async (caps: PurchaseCaps): Promise<BestWithin<JudgedPlan>> => {
     if (caps.size === 0) return solved(answer.wiring);
-    const proven = await ask(job.kit, { tiers: rankedTiers(job.aim), caps }, job.effort);
+    const proven = await ask(job.kit, { tiers: rankedTiersOf(job.aim, job.kit.board.policy), caps }, job.effort);
     if (proven.kind === 'stopped') return { kind: 'stopped' };
     return proven.kind === 'plan' ? solved(proven.wiring) : { kind: 'none' };
   };

@@ -1,4 +1,4 @@
-import { compareScores, isMoney, tiersOf, tierValue, type ChoosingAim } from '../../domain/aim.js';
+import { compareScores, isMoney, tiersOf, tierValue, type ChoosingAim, type Tier } from '../../domain/aim.js';
 import type { Policy } from '../../domain/board.js';
 import type { Score } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
@@ -42,21 +42,18 @@ function unbeatenBy(tradeOffs: readonly TradeOff[], { score }: DraftPlan): Plann
  * minor unit, so that they are not asked.
  */
 export function preferenceOf(option: Score, best: Score, aim: ChoosingAim, policy: Policy): Preference {
-  let below: number | null = null;
-  for (const tier of tiersOf(aim)) {
-    const behind = tierValue(tier, option, policy) - tierValue(tier, best, policy);
-    if (isMoney(tier)) {
-      below = behind;
-    } else if (behind !== 0) {
-      if (below === null) return { kind: 'never', tier, behind };
-      if (behind > 0) below += 1;
-      break;
-    }
-  }
-  if (below === null || below <= 0) return { kind: 'as good' };
-  if (below <= option.money) {
-    return { kind: 'price', at: minorUnits(option.money - below), below: minorUnits(below) };
-  }
-  const tier = aim === 'quiet' ? 'money' : 'cost';
-  return { kind: 'never', tier, behind: tierValue(tier, option, policy) - tierValue(tier, best, policy) };
+  const behindIn = (tier: Tier): number => tierValue(tier, option, policy) - tierValue(tier, best, policy);
+  const tiers = tiersOf(aim, policy);
+  const money = tiers.findIndex(isMoney);
+  const differs = (tier: Tier): boolean => behindIn(tier) !== 0;
+  const before = tiers.slice(0, money).find(differs);
+  if (before !== undefined) return { kind: 'never', tier: before, behind: behindIn(before) };
+  const after = tiers.slice(money + 1).find(differs);
+  const [tier = 'money'] = tiers.slice(money);
+  const behind = behindIn(tier);
+  const below = behind + (after !== undefined && behindIn(after) > 0 ? 1 : 0);
+  if (below <= 0) return { kind: 'as good' };
+  return below <= option.money
+    ? { kind: 'price', at: minorUnits(option.money - below), below: minorUnits(below) }
+    : { kind: 'never', tier, behind };
 }

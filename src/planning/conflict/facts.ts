@@ -59,7 +59,7 @@ const differ = <Value>(values: readonly Value[]): boolean => new Set(values).siz
 
 /** Whether a fact could make a difference at all. */
 const says: Readonly<Record<FactName, (of: Kit) => boolean>> = {
-  mains: ({ board }) => board.policy.mains !== null,
+  mains: ({ board }) => board.policy.mains.length > 0,
   plug: (of) => differ(connectorsOf(of)),
   // Where all are alike, a chain or join lead that reverses still makes them differ.
   polarity: (of) => differ(polaritiesOf(of)) || partsOf(of).some(({ reverses }) => reverses),
@@ -123,7 +123,7 @@ function relaxedPolicy(policy: Policy, names: Names): Policy {
     },
     guess: names.has('guess') ? one : policy.guess,
     chains: names.has('chains') ? 'allow' : policy.chains,
-    mains: names.has('mains') ? null : policy.mains,
+    mains: names.has('mains') ? [] : policy.mains,
     sockets: names.has('sockets') ? null : policy.sockets,
     bricks: names.has('bricks') ? null : policy.bricks,
     budget: names.has('budget') ? null : policy.budget,

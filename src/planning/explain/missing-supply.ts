@@ -1,6 +1,7 @@
 import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
 import { lowestMillivolts, type Pedal } from '../../domain/pedal.js';
 import { microamps, millivolts, supplyId, type Millivolts, type PedalId } from '../../domain/quantities.js';
+import type { Source } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { withGear } from '../../domain/changed-kit.js';
@@ -33,7 +34,7 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
     name: `one more supply for ${pedal.name}`,
     price: null,
     stock: 0,
-    source: { kind: 'mains', volts: policy.mains === null ? null : { from: policy.mains, to: policy.mains } },
+    source: { kind: 'mains', volts: spanOf(policy.mains) },
     total: null,
     banks: [
       {
@@ -52,3 +53,7 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
     assumed: {},
   };
 }
+
+/** From the lowest to the highest; null of none. */
+const spanOf = (mains: readonly Millivolts[]): Source['volts'] =>
+  mains.length === 0 ? null : { from: millivolts(Math.min(...mains)), to: millivolts(Math.max(...mains)) };

@@ -1,4 +1,4 @@
-import { choosingTiersOf, type ChoosingAim, type Tier } from '../../domain/aim.js';
+import { rankedTiersOf, type ChoosingAim, type Tier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
@@ -71,7 +71,7 @@ async function forcedBy(
   effort: Effort,
 ): Promise<Forced> {
   const unsold = withoutSale(bought, kit);
-  const solved = await ask(unsold, { tiers: rankedTiers(aim) }, effort);
+  const solved = await ask(unsold, { tiers: rankedTiersOf(aim, kit.board.policy) }, effort);
   if (solved.kind === 'stopped') return { bought, without: 'unknown', pedals: [] };
   const { policy } = kit.board;
   const without = solved.kind === 'plan' ? differencesOf(score, solved.wiring.score, aim, policy) : null;
@@ -87,10 +87,6 @@ async function pedalsBehind(kit: Kit, effort: Effort): Promise<readonly PedalId[
   const conflict = await within(patienceMs, effort, (limited) => conflictOf(kit, limited, { factsStand: true }));
   return conflict === null || conflict.size === 'open' ? [] : conflict.pedals;
 }
-
-/** The tiers that can differ while every pedal is powered. */
-export const rankedTiers = (aim: ChoosingAim): readonly Tier[] =>
-  choosingTiersOf(aim).filter((tier) => tier !== 'unpowered');
 
 /** The shop without one thing; what is owned of it stays. */
 export function withoutSale({ of, id }: Bought, kit: Kit): Kit {
@@ -108,13 +104,13 @@ export async function cheaperPlan(
 ): Promise<Explained<Cheaper | null>> {
   if (score.money === 0) return { value: null, whole: true };
   const less = withPolicy(kit, { budget: minorUnits(score.money - 1) });
-  const solved = await ask(less, { tiers: rankedTiers(aim) }, effort);
+  const solved = await ask(less, { tiers: rankedTiersOf(aim, kit.board.policy) }, effort);
   if (solved.kind === 'stopped') return { value: null, whole: false };
   if (solved.kind === 'plan') {
     const differences = differencesOf(score, solved.wiring.score, aim, kit.board.policy);
     return { value: { kind: 'worse', wiring: solved.wiring, differences }, whole: true };
   }
-  const tiers: readonly Tier[] = ['unpowered', ...rankedTiers(aim)];
+  const tiers: readonly Tier[] = ['unpowered', ...rankedTiersOf(aim, kit.board.policy)];
   const partial = await ask(less, { tiers, required: new Set() }, effort);
   if (partial.kind !== 'plan') return { value: null, whole: false };
   const pedals = await pedalsBehind(less, effort);

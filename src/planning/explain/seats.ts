@@ -1,4 +1,4 @@
-import type { ChoosingAim } from '../../domain/aim.js';
+import { rankedTiersOf, type ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
@@ -13,7 +13,6 @@ import { bankOfOutput, outputsOf, type Kit } from '../../domain/kit.js';
 import { ask } from '../asking/ask.js';
 import { conflictOf, type Conflict } from '../conflict/conflict.js';
 import { differencesOf, type TierDifference } from './difference.js';
-import { rankedTiers } from './purchases.js';
 import { within } from '../asking/within.js';
 
 /** What it would take to have the pedal elsewhere, with everything else arranged anew as well as can be. */
@@ -107,7 +106,7 @@ async function verdictOn(
   const pin: Pin = { pedal, supply: supply.id, bank };
   if (!hasUse(pin, kit)) return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, kit) };
   if (hasEnded(effort)) return { kind: 'unknown' };
-  const solved = await ask(kit, { tiers: rankedTiers(aim), pin }, effort);
+  const solved = await ask(kit, { tiers: rankedTiersOf(aim, kit.board.policy), pin }, effort);
   switch (solved.kind) {
     case 'stopped':
       return { kind: 'unknown' };

@@ -7,17 +7,20 @@ import type { Attempt } from './attempts.js';
 import { voltsText, type RuleFailure } from './failure.js';
 
 export function failsMains({ supply, shop }: Attempt): RuleFailure | null {
-  const { mains } = shop.kit.board.policy;
-  if (mains === null || acceptsVenue(supply.source, mains)) return null;
-  const venue = `the venue has ${voltsText(mains)}`;
+  const refused = shop.kit.board.policy.mains.filter((venue) => !acceptsVenue(supply.source, venue));
+  if (refused.length === 0) return null;
+  const venue = venuesText(refused.map(voltsText));
   const accepted = supply.source.volts;
   return accepted === null
     ? { nearness: 0, message: `${supply.name} does not state the mains volts that it accepts; ${venue}` }
     : {
-        nearness: -Math.max(accepted.from - mains, mains - accepted.to),
+        nearness: -Math.max(...refused.map((volts) => Math.max(accepted.from - volts, volts - accepted.to))),
         message: `${supply.name} accepts mains of ${voltsText(accepted.from)} to ${voltsText(accepted.to)}; ${venue}`,
       };
 }
+
+const venuesText = (volts: readonly string[]): string =>
+  volts.length === 1 ? `the venue has ${volts.join()}` : `venues have ${volts.join(' and ')}`;
 
 export function failsPower({ pedal, bank, supply }: Attempt): RuleFailure | null {
   if (pedal.power === bank.power) return null;

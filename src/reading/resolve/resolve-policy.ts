@@ -4,6 +4,7 @@ import { findingAt, type Report } from '../../domain/finding.js';
 import type { Currency } from '../../domain/money.js';
 import { minorUnits, type MinorUnits } from '../../domain/quantities.js';
 import { factorOf, millivoltsOf, resolveMoney } from './resolve-quantity.js';
+import { reportsRepeat } from './resolve-volts.js';
 import type { RawPolicy } from '../schema/schema-board.js';
 import type { RawPedal } from '../schema/schema-pedal.js';
 import { quoted } from '../../domain/shown-text.js';
@@ -19,13 +20,15 @@ export function resolvePolicy(
   report: Report,
 ): Policy | null {
   const entry = entryAt<RawPolicy>(sheet, ['policy']);
-  const { headroom, guess, chains, mains, sockets, bricks } = entry.fields;
+  const { headroom, guess, chains, sockets, bricks } = entry.fields;
   const noisePrice = resolveAmount(entry, 'noisePrice', currency, report);
+  const supplyPrice = resolveAmount(entry, 'supplyPrice', currency, report);
   const budget = resolveAmount(entry, 'budget', currency, report);
+  const mains = resolveMains(entry, report);
   const missesGuess = reportMissingGuess(entry, pedals, report);
   const missesNoisePrice = reportMissingNoisePrice(entry, pedals, report);
   if (headroom === undefined || chains === undefined || missesGuess || missesNoisePrice) return null;
-  if (noisePrice === 'reported' || budget === 'reported') return null;
+  if (noisePrice === 'reported' || supplyPrice === 'reported' || budget === 'reported' || mains === null) return null;
   return {
     headroom: {
       alone: factorOf(headroom.alone),
@@ -35,16 +38,24 @@ export function resolvePolicy(
     guess: factorOf(guess ?? 1),
     chains,
     noisePrice: noisePrice ?? minorUnits(0),
-    mains: mains === undefined ? null : millivoltsOf(mains),
+    supplyPrice: supplyPrice ?? minorUnits(0),
+    mains,
     sockets: sockets ?? null,
     budget,
     bricks: bricks ?? null,
   };
 }
 
+/** Null when a venue is listed twice, which is reported. */
+function resolveMains(entry: Entry<RawPolicy>, report: Report): Policy['mains'] | null {
+  const { mains = [] } = entry.fields;
+  const venues = typeof mains === 'number' ? [mains] : mains;
+  return reportsRepeat(venues, entry, 'mains', report) ? null : venues.map(millivoltsOf);
+}
+
 function resolveAmount(
   entry: Entry<RawPolicy>,
-  field: 'noisePrice' | 'budget',
+  field: 'noisePrice' | 'supplyPrice' | 'budget',
   currency: Currency | null,
   report: Report,
 ): MinorUnits | null | 'reported' {

@@ -37,20 +37,28 @@ function resolveStatedVolts(entry: Entry<RawPedal>, report: Report): AcceptedVol
   if (volts === undefined) return null;
   if (typeof volts === 'number') return { kind: 'listed', millivolts: [millivoltsOf(volts)] };
   if ('from' in volts) return resolveRange(volts, entry, 'volts', report);
+  return reportsRepeat(volts, entry, 'volts', report) ? null : { kind: 'listed', millivolts: volts.map(millivoltsOf) };
+}
+
+/** Whether some volts of a list are there twice, which is reported. */
+export function reportsRepeat(
+  volts: readonly number[],
+  entry: Pick<Entry<unknown>, 'source' | 'path'>,
+  field: string,
+  report: Report,
+): boolean {
   const repeated = volts.findIndex((value, index) => volts.indexOf(value) < index);
-  if (repeated >= 0) {
-    report(
-      findingAt(
-        { source: entry.source, path: [...entry.path, 'volts', repeated] },
-        {
-          message: `found ${volts[repeated]} a second time; each voltage is listed once.`,
-          remedy: 'Remove one of them.',
-        },
-      ),
-    );
-    return null;
-  }
-  return { kind: 'listed', millivolts: volts.map(millivoltsOf) };
+  if (repeated < 0) return false;
+  report(
+    findingAt(
+      { source: entry.source, path: [...entry.path, field, repeated] },
+      {
+        message: `found ${volts[repeated]} a second time; each voltage is listed once.`,
+        remedy: 'Remove one of them.',
+      },
+    ),
+  );
+  return true;
 }
 
 /** A range whose ends are in order; null when they are not, which is reported. */

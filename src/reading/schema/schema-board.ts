@@ -28,6 +28,18 @@ const headroom = z
   .describe('Rated output over planned load.')
   .register(wordings, { allowed: 'a map {alone: 1.2, chained: 2, supply: 1.2} of factors', unit: null });
 
+const venues = z
+  .union([
+    volts("The volts of the venue's mains."),
+    z
+      .array(volts("The volts of one venue's mains."))
+      .min(1)
+      .max(mostInShortList)
+      .describe('The mains volts of all venues of a tour: every supply in use accepts each of them.'),
+  ])
+  .describe('The mains volts at the venue, or at every venue of a tour; not checked when absent.')
+  .register(wordings, { allowed: 'a number of volts, or a list such as [120, 230]', unit: 'V' });
+
 const policy = z
   .strictObject({
     headroom,
@@ -39,7 +51,8 @@ const policy = z
     noisePrice: money(
       'The money that one exposed pedal counts for; needed when there are digital and high-gain pedals.',
     ).optional(),
-    mains: volts("The volts of the venue's mains; not checked when absent.").optional(),
+    supplyPrice: money('The money that one supply in use fewer is worth; 0 when absent.').optional(),
+    mains: venues.optional(),
     sockets: count(0, largestCount, 'Mains sockets at hand; no limit when absent.').optional(),
     budget: money('The most that may be spent; no limit when absent.').optional(),
     bricks: count(0, largestCount, 'The most supply units in use; no limit when absent.').optional(),

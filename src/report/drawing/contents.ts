@@ -6,7 +6,7 @@ import { bankOutputs, freeOutputs } from '../words/free-outputs.js';
 import { safeText } from '../words/safe-text.js';
 import type { Speech } from '../words/speech.js';
 import { switchPosition } from '../words/usage.js';
-import { countText, meterText, percentOf, voltsText, type Meter } from '../words/words.js';
+import { countText, listText, meterText, percentOf, voltsText, type Meter } from '../words/words.js';
 import type { BoxContent } from './box.js';
 
 /** What is drawn of one supply unit: boxes as their contents, from the mains to the pedals. */
@@ -49,7 +49,7 @@ export function drawnUnit(speech: Speech, hookup: UnitHookup, exposed: ReadonlyS
   const firstCommon = outputs.findIndex(({ common }) => common);
   return {
     name,
-    mains: [plain(`Mains socket ${socket}${mains === null ? '' : `, ${voltsText(mains)}`}`)],
+    mains: [plain(`Mains socket ${socket}${mains.length === 0 ? '' : `, ${listText(mains.map(voltsText), 'or')}`}`)],
     supply: [
       { kind: 'text', text: name, strong: true },
       plain(unit.owned ? 'yours' : 'to buy'),

@@ -100,6 +100,10 @@ const difference = record<TierDifference>()('A measure in which two plans differ
     whole('Of the cost: so many exposed pedals more, or fewer when below zero.'),
     ({ exposed = 0 }) => exposed,
   ),
+  supplies: at(
+    whole('Of money in which supplies in use count: so many more of them, or fewer when below zero.'),
+    ({ supplies = 0 }) => supplies,
+  ),
 });
 
 const differences = list('Where it differs from the best plan, the most important first.', difference);

@@ -42,8 +42,8 @@ const gap = orNull(
     tier: at(
       choice(
         tiers,
-        'The first measure of the aim that is still open; `cost` is money with the noise price, `newCost` with that of ' +
-          'newly exposed pedals only.',
+        'The first measure of the aim that is still open; `cost` is money with the prices of noise and of supplies in use, ' +
+          '`newCost` with noise of newly exposed pedals only, `outlay` without noise.',
       ),
       ({ tier }) => tier,
     ),

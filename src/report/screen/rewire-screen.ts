@@ -62,6 +62,6 @@ function entryLines(screen: Screen, wiring: JudgedPlan, changes: Changes): strin
 }
 
 function evidenceLines(screen: Screen, plan: Plan): string[] {
-  const text = rewireEvidence(plan);
+  const text = rewireEvidence(screen, plan);
   return text === null ? [] : block([{ text }], screen.width, 2);
 }

@@ -1,8 +1,9 @@
 import type { Verdict } from '../../planning/verify/verify.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Tier } from '../../domain/aim.js';
+import { isMoney, type Tier } from '../../domain/aim.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { block, type Piece } from './layout.js';
+import { countedText } from '../words/money-words.js';
 import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
@@ -87,10 +88,7 @@ function tierLines(screen: Screen, { tiers }: Extract<Verdict, { kind: 'proven' 
 }
 
 function tierText({ board }: Screen, tier: Tier, value: number): string {
+  if (isMoney(tier)) return `costs less than ${priceText(minorUnits(value), board)}${countedText(tier, board)}`;
   const { counted } = tierWords[tier];
-  if (counted !== null) return counted.lessThan(value);
-  const price = (amount: number): string => priceText(minorUnits(amount), board);
-  const { noisePrice } = board.policy;
-  const noise = tier !== 'cost' || noisePrice === 0 ? '' : `, with ${price(noisePrice)} counted for each exposed pedal`;
-  return `costs less than ${price(value)}${noise}`;
+  return counted?.lessThan(value) ?? '';
 }

@@ -1,8 +1,10 @@
+import type { MoneyTier } from '../../domain/aim.js';
 import { confirmEntries } from './confirm.js';
 import type { Comparison } from '../../planning/compare/comparison.js';
+import { countedText } from './money-words.js';
 import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
-import { countText, priceText } from './words.js';
+import { countText } from './words.js';
 
 /** What a comparison says first. */
 export type ComparisonHead = {
@@ -32,15 +34,14 @@ function comparedText({ shop: name }: Speech, { options }: Comparison): string {
 }
 
 function aimText({ board }: Speech, { aim }: Comparison): string {
-  const { noisePrice } = board.policy;
-  const counted = noisePrice === 0 ? '' : `, with ${priceText(noisePrice, board)} counted for each exposed pedal`;
+  const counted = (tier: MoneyTier): string => countedText(tier, board);
   switch (aim) {
     case 'cost':
-      return `Best is what costs least${counted}; then what takes fewer supplies.`;
+      return `Best is what costs least${counted('cost')}; then what takes fewer supplies.`;
     case 'bricks':
-      return `Best is what takes the fewest supplies; then what costs least${counted}.`;
+      return `Best is what takes the fewest supplies; then what costs least${counted('cost')}.`;
     case 'quiet':
-      return 'Best is what exposes the fewest pedals to digital noise; then what costs least.';
+      return `Best is what exposes the fewest pedals to digital noise; then what costs least${counted('outlay')}.`;
   }
 }
 

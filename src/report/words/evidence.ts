@@ -1,10 +1,10 @@
-import type { ChoosingAim } from '../../domain/aim.js';
-import { tierValue } from '../../domain/aim.js';
+import { tierValue, type ChoosingAim, type MoneyTier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Evidence } from '../../planning/answer.js';
+import { countedText } from './money-words.js';
 import type { Speech } from './speech.js';
-import { countText, priceText } from './words.js';
+import { countText, listText, priceText } from './words.js';
 
 /** The same as one paragraph for any place to show it; null where the plan is not proven. */
 export function evidenceText(
@@ -23,9 +23,9 @@ export function evidenceText(
  */
 function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases, limits }: TagEvidence): string {
   const claim = claimText(speech, aim, wiring);
-  if (isNothing(aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
+  if (isNothing(speech, aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
   const shop = speech.shop ?? 'the shop';
-  const [tags, worth, cost] = [tagText(aim, wiring), worthText(speech, aim, wiring), costText[aim]];
+  const [tags, worth, cost] = [tagText(speech, aim, wiring), worthText(speech, aim, wiring), costText(speech, aim)];
   const told = cases === 1 ? '' : ` That holds in each of ${cases} cases that together leave nothing out.`;
   if (!limits) {
     return (
@@ -43,8 +43,10 @@ function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases,
 type TagEvidence = Extract<Evidence, { kind: 'tags' }>;
 
 /** Whether there is nothing to prove: what cannot be less than nothing is nothing. */
-const isNothing = (aim: ChoosingAim, { score }: JudgedPlan): boolean =>
-  score.money === 0 && score.exposed === 0 && (aim !== 'bricks' || score.bricks === 0);
+const isNothing = ({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): boolean =>
+  score.money === 0 &&
+  score.exposed === 0 &&
+  (score.bricks === 0 || (aim !== 'bricks' && board.policy.supplyPrice === 0));
 
 const nothingText: Readonly<Record<ChoosingAim, string>> = {
   cost: 'it costs nothing, and no pedal is exposed',
@@ -56,22 +58,26 @@ const agreementText = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan): st
   `${claimText(speech, aim, wiring)}: two searches that put the question in different ways found no better plan, ` +
   'and each ruled every other one out.';
 
-function claimText(speech: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
-  const among = score.unpowered === 0 ? '' : ` for ${countText(speech.board.pedals.length - score.unpowered, 'pedal')}`;
+function claimText({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
+  const among = score.unpowered === 0 ? '' : ` for ${countText(board.pedals.length - score.unpowered, 'pedal')}`;
   switch (aim) {
     case 'cost':
       return `The cheapest possible${among}`;
     case 'bricks':
       return `The fewest supplies possible${among}`;
     case 'quiet':
-      return `The quietest possible${among}, at the least money`;
+      return `The quietest possible${among}, at the least money${countedText('outlay', board)}`;
   }
 }
 
-const tagText = (aim: ChoosingAim, { score }: JudgedPlan): string => {
+const tagText = ({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): string => {
+  const within = [
+    ...(score.exposed === 0 ? [] : ['noise']),
+    ...(board.policy.supplyPrice === 0 ? [] : ['supplies in use']),
+  ];
   switch (aim) {
     case 'cost':
-      return `a price tag on every pedal${score.exposed === 0 ? '' : ', noise counted in'}`;
+      return `a price tag on every pedal${within.length === 0 ? '' : `, ${listText(within)} counted in`}`;
     case 'bricks':
       return 'a tag on every pedal, a share of a supply and of money';
     case 'quiet':
@@ -80,19 +86,16 @@ const tagText = (aim: ChoosingAim, { score }: JudgedPlan): string => {
 };
 
 function worthText({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
-  const cost = priceText(minorUnits(tierValue('cost', score, board.policy)), board);
+  const price = (tier: MoneyTier): string => priceText(minorUnits(tierValue(tier, score, board.policy)), board);
   switch (aim) {
     case 'cost':
-      return cost;
+      return price('cost');
     case 'bricks':
-      return `${countText(score.bricks, 'supply', 'supplies')} and ${cost}`;
+      return `${countText(score.bricks, 'supply', 'supplies')} and ${price('cost')}`;
     case 'quiet':
-      return `${countText(score.exposed, 'exposed pedal')} and ${priceText(score.money, board)}`;
+      return `${countText(score.exposed, 'exposed pedal')} and ${price('outlay')}`;
   }
 }
 
-const costText: Readonly<Record<ChoosingAim, string>> = {
-  cost: 'it costs with its leads',
-  bricks: 'it counts for with its leads',
-  quiet: 'it counts for with its leads',
-};
+const costText = ({ board }: Speech, aim: ChoosingAim): string =>
+  aim === 'cost' && board.policy.supplyPrice === 0 ? 'it costs with its leads' : 'it counts for with its leads';

@@ -8,13 +8,23 @@ import { countText, listText, priceText } from './words.js';
 export const differencesText = (told: FactsContext, differences: readonly TierDifference[]): string =>
   listText(differences.map((each) => differenceText(told, each)));
 
-function differenceText({ board }: FactsContext, { tier, from, to, exposed = 0 }: TierDifference): string {
+function differenceText(
+  { board }: FactsContext,
+  { tier, from, to, exposed = 0, supplies = 0 }: TierDifference,
+): string {
   const by = Math.abs(to - from);
   const { counted } = tierWords[tier];
   if (counted !== null) return counted.apart(by, to > from ? 'more' : 'fewer');
   const way = to > from ? 'more' : 'less';
-  return `${priceText(minorUnits(by), board)} ${way}${exposed === 0 ? '' : noiseNote(exposed)}`;
+  return `${priceText(minorUnits(by), board)} ${way}${countingText(exposed, supplies)}`;
 }
 
-const noiseNote = (exposed: number): string =>
-  `, counting ${countText(Math.abs(exposed), 'pedal')} ${exposed > 0 ? 'more' : 'fewer'} exposed to digital noise`;
+/** What else than what is bought makes the amount. */
+function countingText(exposed: number, supplies: number): string {
+  const more = (amount: number): string => (amount > 0 ? 'more' : 'fewer');
+  const counted = [
+    ...(exposed === 0 ? [] : [`${countText(Math.abs(exposed), 'pedal')} ${more(exposed)} exposed to digital noise`]),
+    ...(supplies === 0 ? [] : [`${countText(Math.abs(supplies), 'supply', 'supplies')} ${more(supplies)} in use`]),
+  ];
+  return counted.length === 0 ? '' : `, counting ${listText(counted)}`;
+}

@@ -1,4 +1,4 @@
-import { decimalOfThousandths, factorText, millivolts, minorUnits } from '../../domain/quantities.js';
+import { decimalOfThousandths, factorText, minorUnits } from '../../domain/quantities.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Fact, FactName } from '../../planning/conflict/facts.js';
 import type { Inventory } from './inventory.js';
@@ -36,8 +36,10 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
     return `What ${names(guessed)} ${guessed.length === 1 ? 'draws' : 'draw'} is a guess, and counted × ${factorText(board.policy.guess)}.`;
   },
   chains: () => 'The board rules out chains: every pedal takes an output of its own.',
-  mains: ({ board }) =>
-    `The venue has ${voltsText(board.policy.mains ?? millivolts(0))} mains, and a supply has to state that it accepts them.`,
+  mains: ({ board: { policy } }) =>
+    policy.mains.length === 1
+      ? `The venue has ${listText(policy.mains.map(voltsText))} mains, and a supply has to state that it accepts them.`
+      : `The venues have ${listText(policy.mains.map(voltsText))} mains, and a supply has to state that it accepts each of them.`,
   plug: ({ pedals, names }) => `Plugs have to fit: ${inletsText(pedals, names)}.`,
   polarity: ({ kit, pedals, names, inventory }) => {
     const reversing = [...kit.parts.values()].filter(({ role, reverses }) => reverses && role.kind !== 'adapter');

@@ -11,12 +11,12 @@ export type ExplainedPlan = Extract<Explanation, { kind: 'plan' }>;
 
 /** Why each thing is bought; that nothing is, where that is so. */
 export function forcedTexts(told: FactsContext, { forced, wiring, aim }: ExplainedPlan): readonly string[] {
-  if (forced.length === 0) return [nothingText(aim, wiring)];
+  if (forced.length === 0) return [nothingText(told, aim, wiring)];
   return forced.map((each) => forcedText(told, each));
 }
 
-const nothingText = (aim: ChoosingAim, { score }: JudgedPlan): string =>
-  aim === 'cost' && score.exposed === 0
+const nothingText = ({ board }: FactsContext, aim: ChoosingAim, { score }: JudgedPlan): string =>
+  aim === 'cost' && score.exposed === 0 && board.policy.supplyPrice === 0
     ? 'Nothing is bought and no pedal is exposed: no plan costs less than nothing.'
     : 'Nothing is bought: what you own powers every pedal.';
 

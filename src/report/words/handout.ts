@@ -134,6 +134,6 @@ function ownWords(speech: Speech, plan: Plan, plugs: Pick<PlanHandout, 'hookup' 
     headline: rewireHeadline(speech, plan, changes),
     changes: { ...changeWords(speech, wiring, changes), entries: boardEntries(speech, wiring, changes) },
     steps: replugSteps(speech, wiring, changes, plugs.hookup),
-    evidence: rewireEvidence(plan),
+    evidence: rewireEvidence(speech, plan),
   };
 }

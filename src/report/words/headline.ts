@@ -1,11 +1,12 @@
-import { isMoney, type ChoosingAim } from '../../domain/aim.js';
+import { isMoney, type ChoosingAim, type MoneyTier } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { pedalTiers } from '../../domain/pedal-tier.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Gap } from '../../planning/answer.js';
 import { exposedText } from './shared-grounds.js';
+import { countedText, tierName } from './money-words.js';
 import type { Speech } from './speech.js';
-import { pedalTierNotes, tierWords } from './tier-words.js';
+import { pedalTierNotes } from './tier-words.js';
 import { capital, countText, priceText } from './words.js';
 
 /** The plan in three sentences. */
@@ -52,16 +53,14 @@ function standingText(speech: Speech, aim: ChoosingAim, { score }: JudgedPlan, g
 }
 
 function bestText(speech: Speech, aim: ChoosingAim): string {
-  const { noisePrice } = speech.board.policy;
-  const counted =
-    noisePrice === 0 ? '' : `, with ${priceText(noisePrice, speech.board)} counted for each exposed pedal`;
+  const counted = (tier: MoneyTier): string => countedText(tier, speech.board);
   switch (aim) {
     case 'cost':
-      return `no plan costs less${counted}, and none at that cost uses fewer supplies`;
+      return `no plan costs less${counted('cost')}, and none at that cost uses fewer supplies`;
     case 'bricks':
-      return `no plan uses fewer supplies, and none with as few costs less${counted}`;
+      return `no plan uses fewer supplies, and none with as few costs less${counted('cost')}`;
     case 'quiet':
-      return 'no plan exposes fewer pedals, and none as quiet costs less';
+      return `no plan exposes fewer pedals, and none as quiet costs less${counted('outlay')}`;
   }
 }
 
@@ -69,7 +68,7 @@ function bestText(speech: Speech, aim: ChoosingAim): string {
 export function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
   const money = isMoney(tier);
   const form = (amount: number): string => (money ? priceText(minorUnits(amount), board) : String(amount));
-  const reached = `${capital(tierWords[tier].name)}: ${form(value)} here`;
+  const reached = `${capital(tierName(tier, board.policy))}: ${form(value)} here`;
   if (bound === null) return `${reached}; how few it could be at best is not known.`;
   return `${reached}, no plan is below ${form(bound)}, so a better plan could gain ${form(value - bound)} at most.`;
 }

@@ -39,7 +39,10 @@ function preferenceStanding(speech: Speech, name: string, preference: Preference
 
 function behindText({ board }: Speech, { tier, behind }: Extract<Preference, { kind: 'never' }>): string {
   const { counted } = tierWords[tier];
-  if (counted === null) return `leads and noise alone put it ${priceText(minorUnits(behind), board)} behind`;
+  if (counted === null) {
+    const alone = board.policy.supplyPrice === 0 ? 'leads and noise' : 'leads, noise and supplies in use';
+    return `${alone} alone put it ${priceText(minorUnits(behind), board)} behind`;
+  }
   return `it is behind by ${counted.so(behind)}`;
 }
 

@@ -85,6 +85,6 @@ export const cautionRemarks = (
 
 /** What holds whatever is plugged. */
 export const standingCautions = (board: Board, of: 'plan' | 'check'): readonly string[] => [
-  ...(board.policy.mains === null ? ['Check that every supply accepts the mains volts of the venue.'] : []),
+  ...(board.policy.mains.length === 0 ? ['Check that every supply accepts the mains volts of the venue.'] : []),
   ...generalCautions(of),
 ];

@@ -1,6 +1,8 @@
+import { tierValue } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
+import { countedText } from './money-words.js';
 import { gapText, type Headline } from './headline.js';
 import { exposedText } from './shared-grounds.js';
 import type { Speech } from './speech.js';
@@ -68,20 +70,19 @@ function standingText(speech: Speech, { wiring, gap }: Plan): string {
 /** The tiers of the aim that matter for this plan. */
 function bestText({ board }: Speech, { score }: JudgedPlan): string {
   const { noisePrice } = board.policy;
-  const isFree = score.money === 0 && (score.newlyExposed === 0 || noisePrice === 0);
+  const isFree = tierValue('newCost', score, board.policy) === 0;
   if (isFree && score.moved === 0) return 'nothing has to be bought, and no pedal has to move';
   if (isFree) {
     const quiet = noisePrice === 0 ? '' : ' and exposes no further pedal';
     return `no plan that costs nothing${quiet} moves fewer pedals`;
   }
-  const counted = noisePrice === 0 ? '' : `, with ${priceText(noisePrice, board)} counted for each newly exposed pedal`;
-  return `no plan costs less${counted}, and none at that cost moves fewer pedals`;
+  return `no plan costs less${countedText('newCost', board)}, and none at that cost moves fewer pedals`;
 }
 
 /** Why no plan is better; null where the plan is not proven. */
-export function rewireEvidence({ wiring: { score }, evidence }: Plan): string | null {
+export function rewireEvidence({ board }: Speech, { wiring: { score }, evidence }: Plan): string | null {
   if (evidence === undefined) return null;
-  return score.money === 0 && score.newlyExposed === 0 && score.moved === 0
+  return tierValue('newCost', score, board.policy) === 0 && score.newlyExposed === 0 && score.moved === 0
     ? 'It costs nothing, exposes no further pedal and moves none: there is no less than that.'
     : 'The fewest moves possible at the least cost: two searches that put the question in different ways found no better ' +
         'plan, and each ruled every other one out.';

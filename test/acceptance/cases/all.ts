@@ -10,7 +10,9 @@ import { plugCases, polarityCases } from './plugs.js';
 import { confirmCases, exactnessCases, moneyCases, nameCases } from './result.js';
 import { seriesCases } from './series.js';
 import { mainsCases, stockCases } from './stock.js';
+import { supplyPriceCases } from './supply-price.js';
 import { totalCases } from './total.js';
+import { tourCases } from './tour.js';
 import { powerCases, settingCases, voltageCases } from './voltage.js';
 import { weighingCases } from './weighing.js';
 
@@ -28,10 +30,11 @@ export const allCases: Readonly<Record<string, readonly Case[]>> = {
   exposed: exposureCases,
   'series joins': seriesCases,
   'parallel joins': parallelCases,
-  mains: mainsCases,
+  mains: [...mainsCases, ...tourCases],
   stock: stockCases,
   limit: limitCases,
   noise: noiseCases,
+  'supplies in use that count as money': supplyPriceCases,
   'order of an aim': orderCases,
   packing: packingCases,
   'where rules meet': meetingCases,

@@ -53,7 +53,7 @@ const tideway: Case = {
   parts: [part('flip', { reverses: true }), chainLead('fan', 5), joinLead('stack', 'series')],
   feeds: [feed('echo', 5), feed('fuzz', 1), feed('drive', 6, { volts: [18] })],
   headroom: { alone: times(1.2), chained: times(2), supply: times(1.2) },
-  policy: { guess: times(1.5), mains: volts(230), sockets: 4, bricks: 2 },
+  policy: { guess: times(1.5), mains: [volts(230)], sockets: 4, bricks: 2 },
   owned: { quay: 1 },
 };
 

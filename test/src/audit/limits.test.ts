@@ -48,7 +48,7 @@ describe('limit', () => {
 });
 
 describe('mains', () => {
-  const at = (mains: number | null, accepts: readonly [number, number] | null): Case => ({
+  const at = (mains: number | readonly number[], accepts: readonly [number, number] | null): Case => ({
     pedals: [pedal('echo')],
     supplies: [
       supply('quay', [bank()], {
@@ -56,7 +56,7 @@ describe('mains', () => {
       }),
     ],
     feeds: [feed('echo', 1)],
-    policy: { mains: mains === null ? null : volts(mains) },
+    policy: { mains: [mains].flat().map(volts) },
   });
 
   it('lie within what the supply accepts, both ends included', () => {
@@ -68,9 +68,20 @@ describe('mains', () => {
     expect(messages(at(230, [100, 127]))).toEqual(['Quay (unit 1) accepts 100 V to 127 V; the venue has 230 V']);
   });
 
+  it('lie within it at every venue of a tour', () => {
+    expect(faults(at([120, 230], [100, 240]))).toEqual([]);
+    expect(faults(at([120, 230], [120, 230]))).toEqual([]);
+    expect(messages(at([120, 230], [100, 127]))).toEqual(['Quay (unit 1) accepts 100 V to 127 V; the venue has 230 V']);
+    expect(messages(at([230, 120], [220, 240]))).toEqual(['Quay (unit 1) accepts 220 V to 240 V; the venue has 120 V']);
+    expect(messages(at([100, 120, 230], [220, 240]))).toEqual([
+      'Quay (unit 1) accepts 220 V to 240 V; venues have 100 V and 120 V',
+    ]);
+    expect(faults(at([120, 230], null))).toEqual(['mains']);
+  });
+
   it('refuse a supply that does not state its own, where the venue states them', () => {
     expect(faults(at(230, null))).toEqual(['mains']);
-    expect(faults(at(null, null))).toEqual([]);
-    expect(faults(at(null, [100, 127]))).toEqual([]);
+    expect(faults(at([], null))).toEqual([]);
+    expect(faults(at([], [100, 127]))).toEqual([]);
   });
 });

@@ -50,7 +50,7 @@ describe('the place and the numbers of a violation', () => {
   });
 
   it('of mains, counts and money', () => {
-    expect(found({ policy: { mains: volts(230) } })).toMatchObject([
+    expect(found({ policy: { mains: [volts(230)] } })).toMatchObject([
       { rule: 'mains', place: quay([]), numbers: { kind: 'mains', venue: 230_000, accepted: null } },
     ]);
     expect(found({ policy: { budget: minorUnits(1), bricks: 0, sockets: 0 } })).toMatchObject([

@@ -88,7 +88,7 @@ function buildCase(seeds: readonly SupplySeed[], factors: Factors): Case {
     budget: minorUnits(10000 * bought + 500 * sumOf([...uses.values()])),
     bricks: seeds.length,
     sockets: seeds.length,
-    mains: millivolts(230000),
+    mains: [millivolts(230000)],
   };
   return {
     pedals: built.map((each) => each.pedal),

@@ -6,6 +6,7 @@ import {
   compareScores,
   isChoosingTier,
   isMoney,
+  rankedTiersOf,
   tiersOf,
   tierValue,
   type Aim,
@@ -15,6 +16,8 @@ import type { Score } from '../../../src/domain/plan.js';
 import { euros, policyOf, scoreWith } from '../../support/builders.js';
 
 const policy = policyOf({ noisePrice: euros(20) });
+/** Where a supply in use counts for money, too. */
+const counting = policyOf({ noisePrice: euros(20), supplyPrice: euros(8) });
 
 /** What the aims rank, the most important first. */
 const orders: readonly (readonly [Aim, readonly Tier[]])[] = [
@@ -24,17 +27,29 @@ const orders: readonly (readonly [Aim, readonly Tier[]])[] = [
   ['moves', ['unpowered', 'newCost', 'moved', 'exposed', 'parts']],
 ];
 
+/** The same where supplies in use count for money. */
+const countingOrders = orders.map(
+  ([aim, tiers]) => [aim, tiers.map((tier): Tier => (tier === 'money' ? 'outlay' : tier))] as const,
+);
+
 describe('the order of an aim', () => {
   it.each(orders)('%s', (aim, tiers) => {
-    expect(tiersOf(aim)).toEqual(tiers);
+    expect(tiersOf(aim, policy)).toEqual(tiers);
+  });
+
+  it.each(countingOrders)('%s, with a price of supplies in use', (aim, tiers) => {
+    expect(tiersOf(aim, counting)).toEqual(tiers);
   });
 
   it('is the same for those who choose, who know nothing of today', () => {
     for (const aim of choosingAims) {
-      expect(choosingTiersOf(aim)).toEqual(tiersOf(aim));
-      expect(tiersOf(aim).every(isChoosingTier)).toBe(true);
+      for (const each of [policy, counting]) {
+        expect(choosingTiersOf(aim, each)).toEqual(tiersOf(aim, each));
+        expect(tiersOf(aim, each).every(isChoosingTier)).toBe(true);
+        expect(rankedTiersOf(aim, each)).toEqual(tiersOf(aim, each).slice(1));
+      }
     }
-    expect(tiersOf('moves').filter((tier) => !isChoosingTier(tier))).toEqual(['newCost', 'moved']);
+    expect(tiersOf('moves', policy).filter((tier) => !isChoosingTier(tier))).toEqual(['newCost', 'moved']);
   });
 });
 
@@ -64,6 +79,16 @@ describe('what an aim counts', () => {
     expect(tierValue(tier, score, policy)).toBe(value);
   });
 
+  it.each([
+    ['cost', 11_950 + 3 * 2000 + 4 * 800],
+    ['newCost', 11_950 + 2000 + 4 * 800],
+    ['outlay', 11_950 + 4 * 800],
+    ['money', 11_950],
+    ['bricks', 4],
+  ] as const)('%s, with a price of supplies in use', (tier, value) => {
+    expect(tierValue(tier, score, counting)).toBe(value);
+  });
+
   it('takes every exposed pedal for a new one where it is not known who is exposed today, and nobody for moved', () => {
     const unknown = scoreWith({ money: euros(119.5), exposed: 3 });
     expect(tierValue('newCost', unknown, policy)).toBe(11_950 + 3 * 2000);
@@ -75,8 +100,8 @@ describe('what an aim counts', () => {
   });
 
   it('is money where it has a currency', () => {
-    const tiers = [...new Set(orders.flatMap(([, order]) => order))];
-    expect(tiers.filter(isMoney).sort()).toEqual(['cost', 'money', 'newCost']);
+    const tiers = [...new Set([...orders, ...countingOrders].flatMap(([, order]) => order))];
+    expect(tiers.filter(isMoney).sort()).toEqual(['cost', 'money', 'newCost', 'outlay']);
   });
 });
 
@@ -120,6 +145,20 @@ describe('the better score', () => {
     expect(compareScores(scoreWith({ money: euros(20) }), noisy, 'cost', policy)).toBe(0);
     expect(compareScores(scoreWith({ money: euros(20.01) }), noisy, 'cost', policy)).toBeGreaterThan(0);
     expect(compareScores(scoreWith({ money: euros(500) }), noisy, 'quiet', policy)).toBeLessThan(0);
+  });
+
+  it('is the one with fewer supplies where that costs less than their price', () => {
+    const few = scoreWith({ money: euros(7.99), bricks: 1 });
+    const many = scoreWith({ bricks: 2 });
+    for (const aim of ['cost', 'quiet', 'moves'] as const) {
+      const compared = (money: number): number =>
+        compareScores(scoreWith({ money: euros(money), bricks: 1 }), many, aim, counting);
+      expect(compareScores(few, many, aim, policy)).toBeGreaterThan(0);
+      expect(compared(7.99)).toBeLessThan(0);
+      expect(compared(8.01)).toBeGreaterThan(0);
+      // Cost and quiet rank supplies in use next; moves does not.
+      expect(Math.sign(compared(8))).toBe(aim === 'moves' ? 0 : -1);
+    }
   });
 
   it('under moves is not the worse one for a pedal that is exposed today, too, until all else ties', () => {

@@ -1,19 +1,28 @@
 import { describe, expect, it } from 'vitest';
 
-import { acceptsVenue, natureOf } from '../../../src/domain/source.js';
+import { acceptsVenue, acceptsVenues, natureOf } from '../../../src/domain/source.js';
 import { onMains, volts } from '../../support/builders.js';
 
 describe('a source', () => {
   it.each([
-    ['nothing is known of the venue', null, onMains(100, 240), true],
-    ['nothing is known at all', null, onMains(), true],
     ['the venue has the least that it accepts', 100, onMains(100, 240), true],
     ['the venue has the most that it accepts', 240, onMains(100, 240), true],
     ['the venue has a millivolt less', 99.999, onMains(100, 240), false],
     ['the venue has a millivolt more', 240.001, onMains(100, 240), false],
     ['it does not say what it accepts', 230, onMains(), false],
   ])('suits a venue, or not: %s', (_, venue, { source }, expected) => {
-    expect(acceptsVenue(source, venue === null ? null : volts(venue))).toBe(expected);
+    expect(acceptsVenue(source, volts(venue))).toBe(expected);
+  });
+
+  it.each([
+    ['nothing is known of the venue', [], onMains(100, 240), true],
+    ['nothing is known at all', [], onMains(), true],
+    ['it accepts both', [100, 240], onMains(100, 240), true],
+    ['it accepts the first alone', [100, 240], onMains(100, 127), false],
+    ['it accepts the last alone', [100, 240], onMains(220, 240), false],
+    ['it does not say what it accepts', [100, 240], onMains(), false],
+  ])('suits all venues, or not: %s', (_, venues, { source }, expected) => {
+    expect(acceptsVenues(source, venues.map(volts))).toBe(expected);
   });
 
   it('on mains makes a brick of a unit, which takes a socket and feeds by plugs', () => {

@@ -14,13 +14,14 @@ import {
   milliamps,
   partOf,
   pedalOf,
+  policyOf,
   settingOf,
   supplyOf,
 } from '../../support/builders.js';
 import { sharedEngines } from '../../support/engines.js';
 
 const engines = sharedEngines();
-const tiers = tiersOf('cost').slice(1);
+const tiers = tiersOf('cost', policyOf()).slice(1);
 const nine = [settingOf(9, 100)];
 
 /** The least cost in euros, bricks, parts and pedals off their volts; or that it is impossible. */

@@ -37,7 +37,7 @@ type Steps = {
 
 /** An aim's tiers, cut in two at a place; none come before the cut at 0. */
 function stepsOf({ board, catalogue }: Case, aim: ChoosingAim, cut: number): Steps {
-  const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf(aim), partial: true });
+  const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf(aim, board.policy), partial: true });
   const tiers = (from: number, to: number): readonly ScalarObjective[] =>
     from === to ? [] : scalarObjectives({ ...question, tiers: question.tiers.slice(from, to) });
   const [objective] = tiers(cut, question.tiers.length);

@@ -55,7 +55,7 @@ it('steps that keep what the earlier ones have reached come to what brute force 
   const cuts = fc.constantFrom(1, 2, 3, 4);
   await fc.assert(
     fc.asyncProperty(tinyCase, fc.constantFrom(...choosingAims), cuts, async ({ board, catalogue }, aim, cut) => {
-      const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf(aim), partial: true });
+      const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf(aim, board.policy), partial: true });
       const figures = await inTwoSteps(question, cut);
       seen[figures === null ? 'stuck' : 'done'] += 1;
       const truth = bruteForce(board, catalogue, { aim, partial: true });

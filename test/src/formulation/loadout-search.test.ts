@@ -41,7 +41,7 @@ type Asked = { readonly board: Board; readonly catalogue: Catalogue; readonly qu
 type Terms = { readonly tiers?: readonly Criterion[]; readonly partial?: boolean; readonly required?: number };
 
 function asked(board: Board, catalogue: Catalogue, terms: Terms = {}): Asked {
-  const { tiers = tiersOf('cost').slice(1), partial = false, required = 0 } = terms;
+  const { tiers = tiersOf('cost', board.policy).slice(1), partial = false, required = 0 } = terms;
   const question = questionOf(kitOf(board, catalogue), { tiers, partial, required: new Map([[0, required]]) });
   return { board, catalogue, question };
 }
@@ -114,7 +114,7 @@ describe('units are whole', () => {
 });
 
 describe('a plan that may be partial', () => {
-  const partial = (required: number): Terms => ({ tiers: tiersOf('cost'), partial: true, required });
+  const partial = (required: number): Terms => ({ tiers: tiersOf('cost', board.policy), partial: true, required });
   const shop = catalogueOf([supplyOf('one', 10, [bankOf(1, nine)], { stock: 1 })]);
   // The first class has two pedals, the second one.
   const board = boardOf([pedalOf('a', 50), pedalOf('same', 50), pedalOf('b', 60, { prefers: volts(9) })]);

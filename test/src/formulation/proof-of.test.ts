@@ -29,7 +29,7 @@ it.each([
   const pedals = ['a', 'b', 'c'].map((id, at) => pedalOf(id, 10 + at));
   const board = boardOf(pedals, { policy: policyOf({ [limit]: 1 }) });
   const kit = kitOf(board, catalogueOf([supply('twin', 10, 2), supply('quad', 45, 4)]));
-  const question = questionOf(kit, { tiers: choosingTiersOf('cost').slice(1), partial: false });
+  const question = questionOf(kit, { tiers: choosingTiersOf('cost', kit.board.policy).slice(1), partial: false });
   const effort = { engines: { trusted: unasked, second: null }, remainingMs: () => Infinity, proof: true };
   const outcome = await loadoutSearch(question, effort);
   if (outcome.kind !== 'proven' || outcome.proof === null) throw new Error('nothing was proven');

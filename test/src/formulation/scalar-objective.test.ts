@@ -23,6 +23,7 @@ import {
 import { share, trying } from '../../support/runs.js';
 
 const noisePrice = euros(20);
+const supplyPrice = euros(7);
 
 /** A question on which every tier can be anything from nothing to its most; one unit costs `price` minor units. */
 function question(pedals: number, tiers: readonly ChoosingCriterion[], price: number): Question {
@@ -34,7 +35,7 @@ function question(pedals: number, tiers: readonly ChoosingCriterion[], price: nu
     partOf('fan', 5, { kind: 'chain', tails: 5 }),
     partOf('stack', 5, { kind: 'join', mode: 'series' }),
   ];
-  const board = boardOf(all, { policy: policyOf({ noisePrice }) });
+  const board = boardOf(all, { policy: policyOf({ noisePrice, supplyPrice }) });
   return questionOf(kitOf(board, catalogueOf([supply], parts)), { tiers, partial: true });
 }
 
@@ -56,15 +57,24 @@ const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
 };
 
 const figuresOf = (of: Measures, tiers: readonly ChoosingCriterion[]): readonly number[] =>
-  tiers.map((tier) => (tier === 'cost' ? of.money + noisePrice * of.exposed : of[tier]));
+  tiers.map((tier) => {
+    if (tier === 'outlay') return of.money + supplyPrice * of.bricks;
+    return tier === 'cost' ? of.money + noisePrice * of.exposed + supplyPrice * of.bricks : of[tier];
+  });
 
 const firstDifference = (one: readonly number[], two: readonly number[]): number =>
   one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;
 
+/** What plans have to agree in, so that they agree in a tier of money. */
+const agreeing: Partial<Record<ChoosingCriterion, readonly string[]>> = {
+  cost: ['money', 'exposed', 'bricks'],
+  outlay: ['money', 'bricks'],
+};
+
 const prices = fc.constantFrom(1, 999, 1000, 4000, 123_457);
 
 describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) => {
-  const tiers = choosingTiersOf(aim);
+  const tiers = choosingTiersOf(aim, policyOf({ supplyPrice }));
 
   it.each([1, 6, 40])('put plans in the order of the tiers, with %i pedals', (pedals) => {
     const seen = { equal: 0, different: 0 };
@@ -74,7 +84,7 @@ describe.each(choosingAims)('the numbers that stand for the tiers of %s', (aim) 
     fc.assert(
       fc.property(pair, ([price, one, drawn, alike]) => {
         // Two plans at random differ in their first tier as a rule; these agree in some of the first ones.
-        const agreed = tiers.slice(0, alike).flatMap((tier) => (tier === 'cost' ? ['money', 'exposed'] : [tier]));
+        const agreed = tiers.slice(0, alike).flatMap((tier) => agreeing[tier] ?? [tier]);
         const shared = Object.fromEntries(Object.entries(one).filter(([name]) => agreed.includes(name)));
         const other = { ...drawn, ...shared };
         const objectives = scalarObjectives(question(pedals, tiers, price));
@@ -139,12 +149,12 @@ describe('a number', () => {
   it('counts money in what all prices are multiples of', () => {
     const [inTens] = scalarObjectives(question(2, ['money'], 1000));
     const [inCents] = scalarObjectives(question(2, ['money'], 999));
-    expect([inTens?.moneyUnit, inCents?.moneyUnit]).toEqual([500, 1]);
+    expect([inTens?.moneyUnit, inCents?.moneyUnit]).toEqual([100, 1]);
     const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, sockets: 0, parts: 0, ...perPedalTier(() => 0) };
     expect(inCents === undefined ? null : scalarValue(inCents, spent)).toBe(9990);
   });
 
-  it('counts the noise price of every exposed pedal where cost is the aim, and only there', () => {
+  it('counts prices of exposed pedals and of supplies in use in the tiers of money that count them, and only there', () => {
     const exposed = {
       unpowered: 0,
       money: 3000,
@@ -158,7 +168,8 @@ describe('a number', () => {
       scalarObjectives(question(2, [tier], 1000)).flatMap((objective) =>
         tierValues(objective, scalarValue(objective, exposed)),
       );
-    expect(told('cost')).toEqual([['cost', 7000]]);
+    expect(told('cost')).toEqual([['cost', 3000 + 2 * 2000 + 3 * 700]]);
+    expect(told('outlay')).toEqual([['outlay', 3000 + 3 * 700]]);
     expect(told('money')).toEqual([['money', 3000]]);
     expect(told('exposed')).toEqual([['exposed', 2]]);
     expect(told('bricks')).toEqual([['bricks', 3]]);

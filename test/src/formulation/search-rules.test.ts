@@ -24,7 +24,10 @@ const searches: readonly (readonly [string, Optimiser])[] = [
 
 async function expectFound(search: Optimiser, given: Given, expected: Expected): Promise<void> {
   const { board, catalogue } = caseOf(given);
-  const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf('cost').slice(1), partial: false });
+  const question = questionOf(kitOf(board, catalogue), {
+    tiers: tiersOf('cost', board.policy).slice(1),
+    partial: false,
+  });
   const outcome = await search(question, { engines, remainingMs: () => Infinity });
   if (expected === 'impossible' || outcome.kind !== 'proven') {
     expect(outcome.kind).toBe(expected === 'impossible' ? 'impossible' : 'proven');

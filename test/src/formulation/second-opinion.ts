@@ -12,8 +12,8 @@ import type { Case } from '../../support/arbitraries.js';
 
 export type Asked = { readonly of: Case; readonly aim: ChoosingAim; readonly partial: boolean };
 
-const tiersFor = ({ aim, partial }: Asked): readonly Tier[] =>
-  tiersOf(aim).filter((tier) => partial || tier !== 'unpowered');
+const tiersFor = ({ of, aim, partial }: Asked): readonly Tier[] =>
+  tiersOf(aim, of.board.policy).filter((tier) => partial || tier !== 'unpowered');
 
 export const questionFor = (asked: Asked): Question =>
   questionOf(kitOf(asked.of.board, asked.of.catalogue), { tiers: tiersFor(asked), partial: asked.partial });

@@ -71,7 +71,7 @@ function question({
       parts: new Map(Object.entries(owned.parts ?? {}).map(([id, count]) => [partId(id), count])),
     },
   });
-  const { tiers = tiersOf('cost'), partial = false, required = 0 } = terms;
+  const { tiers = tiersOf('cost', board.policy), partial = false, required = 0 } = terms;
   return questionOf(kitOf(board, catalogueOf(supplies, parts)), { tiers, partial, required: new Map([[0, required]]) });
 }
 
@@ -287,7 +287,7 @@ describe('whatever loadouts there are', () => {
         fc.boolean(),
         draws,
         ({ board, catalogue }, aim, partial, numbers) => {
-          const tiers = tiersOf(aim);
+          const tiers = tiersOf(aim, board.policy);
           const asked = questionOf(kitOf(board, catalogue), { tiers, partial });
           const [objective, ...more] = scalarObjectives(asked);
           const all = someLoadouts(asked, numbers);

@@ -17,7 +17,7 @@ import { share, trying } from '../../support/runs.js';
 /** A question about so many pedals, with a noise price of 20 euros. */
 const question = (pedals: number, tiers: readonly Criterion[]): Question => {
   const all = Array.from({ length: pedals }, (_, index) => pedalOf(`pedal-${index}`, 10 + index));
-  const board = boardOf(all, { policy: policyOf({ noisePrice: euros(20) }) });
+  const board = boardOf(all, { policy: policyOf({ noisePrice: euros(20), supplyPrice: euros(7) }) });
   return questionOf(kitOf(board, catalogueOf([])), { tiers, partial: true });
 };
 
@@ -71,8 +71,9 @@ const figuresOf = (point: readonly number[], tiers: readonly Criterion[], price:
     sockets,
     parts,
     ...perPedalTier(() => offPreferred),
-    cost: money + 2000 * exposed,
-    newCost: money + 2000 * newlyExposed,
+    outlay: money + 700 * bricks,
+    cost: money + 2000 * exposed + 700 * bricks,
+    newCost: money + 2000 * newlyExposed + 700 * bricks,
     moved,
   };
   return tiers.map((tier) => all[tier]);
@@ -82,7 +83,7 @@ const firstDifference = (one: readonly number[], two: readonly number[]): number
   one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;
 
 describe.each(choosingAims)('the steps of the aim of %s', (aim) => {
-  const tiers = tiersOf(aim);
+  const tiers = tiersOf(aim, policyOf({ supplyPrice: euros(7) }));
 
   it.each([2, 9, 40])('put plans in the order of its tiers, with %i pedals', (pedals) => {
     const seen = { equal: 0, different: 0 };

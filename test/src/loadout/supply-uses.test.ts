@@ -12,7 +12,7 @@ describe('what a supply can do', () => {
   it('is nothing where none is to be had, the mains do not suit, or no pedal does', () => {
     expect(supplyUses({ supply, owned: 0, forSale: 0, unit: null }, bench)).toBeNull();
     expect(supplyUses({ supply, owned: 1, forSale: 0, unit: null }, bench)).not.toBeNull();
-    const venue = benchOf([pedalOf('one', 10)], [], policyOf({ mains: volts(230) }));
+    const venue = benchOf([pedalOf('one', 10)], [], policyOf({ mains: [volts(230)] }));
     expect(supplyUses({ supply, owned: 1, forSale: 0, unit: null }, venue)).toBeNull();
     expect(supplyUses({ supply, owned: 1, forSale: 0, unit: null }, benchOf([pedalOf('one', 100.001)]))).toBeNull();
   });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { choosingAims, choosingTiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
+import { choosingAims, choosingTiersOf, isMoney, type ChoosingAim } from '../../../src/domain/aim.js';
+import type { Policy } from '../../../src/domain/board.js';
 import type { ProofBranch, ProofTags, ProofTier } from '../../../src/domain/proof.js';
 import type { PartId, PedalId } from '../../../src/domain/quantities.js';
 import { toldApart } from '../../../src/proof/apart.js';
@@ -68,7 +69,7 @@ describe('the bound of a case', () => {
           return units === 0 ? [] : [{ supply: supply.id, source, units }];
         });
         const ground = toldApart(whole, apart);
-        const tiers = tiersFrom(drawn);
+        const tiers = tiersFrom(drawn, board.policy);
         const number = numberOf(tiers, plan.score, board.policy);
         const measure = measureOf(tiers, board.policy);
         const earlierTiers = tiers.slice(0, drawn.earlier.tiers);
@@ -118,10 +119,13 @@ describe('the bound of a case', () => {
   });
 });
 
-const tiersFrom = ({ aim, weights }: { readonly aim: ChoosingAim; readonly weights: readonly number[] }): ProofTier[] =>
-  choosingTiersOf(aim).map((tier, index) => ({
+const tiersFrom = (
+  { aim, weights }: { readonly aim: ChoosingAim; readonly weights: readonly number[] },
+  policy: Policy,
+): ProofTier[] =>
+  choosingTiersOf(aim, policy).map((tier, index) => ({
     tier,
-    unit: tier === 'cost' || tier === 'money' ? 50 : 1,
+    unit: isMoney(tier) ? 50 : 1,
     weight: weights[index] ?? 0,
   }));
 

@@ -23,7 +23,7 @@ export function pluggedBadly(named: (id: string) => string) {
     'tube-delay': { supply: supplyId('rough') },
   };
   const wiring = board.wiring.map((wired) => ({ ...wired, ...changes[wired.pedal] }));
-  const policy = { ...board.policy, sockets: 1, mains: millivolts(250_000) };
+  const policy = { ...board.policy, sockets: 1, mains: [millivolts(250_000)] };
   return { board: { ...board, policy, wiring }, catalogue };
 }
 

@@ -16,7 +16,7 @@ export const euro = { code: 'EUR', decimals: 2 } as const;
 export const policy = builders.policyOf({
   headroom: { alone: factor(1.2), chained: factor(2), supply: factor(1.2) },
   guess: factor(1.5),
-  mains: volts(230),
+  mains: [volts(230)],
 });
 
 /** A plain 9 V pedal of 10 mA that says nothing special, but for what is given. */

@@ -38,8 +38,7 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
       proofFile(flags.proof, { force }),
       reportFiles(report, answerReports, [boardPath, cataloguePath], { force }),
     ),
-    call: async (kit) =>
-      searchAloud(kit.board.currency, (aloud) => choose(kit, { aim, partial, proof, remainingMs, ...aloud })),
+    call: async (kit) => searchAloud(kit.board, (aloud) => choose(kit, { aim, partial, proof, remainingMs, ...aloud })),
     json,
     print: { json: answerJson, screen: (kit, answer, _, options) => answerText(kit, answer, options) },
     code: exitCodeOf,

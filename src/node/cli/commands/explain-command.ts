@@ -36,7 +36,7 @@ export async function runExplain(paths: ExplainArguments, { aim, json, time }: E
       return faults.length > 0 ? refused(paths.board, faults) : { kind: 'asked', value: pedalId(paths.pedal) };
     },
     call: async (kit, pedal) =>
-      searchAloud(kit.board.currency, (aloud) =>
+      searchAloud(kit.board, (aloud) =>
         explain(kit, { aim, ...(pedal === null ? {} : { pedal }), remainingMs, ...aloud }),
       ),
     json,

@@ -45,7 +45,7 @@ export async function runRewire(
     },
     files: reportFiles(report, answerReports, inputs, { force }),
     call: async (kit, wishes) =>
-      searchAloud(kit.board.currency, (aloud) => rewire(kit, { ...wishes, partial, remainingMs, ...aloud })),
+      searchAloud(kit.board, (aloud) => rewire(kit, { ...wishes, partial, remainingMs, ...aloud })),
     json,
     print: { json: answerJson, screen: (kit, answer, _, options) => answerText(kit, answer, options) },
     code: exitCodeOf,

@@ -30,7 +30,7 @@ export async function runSpare(
     return carryOut({
       read,
       ask: nothingAsked,
-      call: async (kit) => searchAloud(kit.board.currency, (aloud) => spare(kit, { remainingMs, ...aloud })),
+      call: async (kit) => searchAloud(kit.board, (aloud) => spare(kit, { remainingMs, ...aloud })),
       json,
       print: {
         json: spareJson,
@@ -47,8 +47,7 @@ export async function runSpare(
       const typed = typedPedal(add, freeId(board, 'new-pedal'));
       return typed.kind === 'unclear' ? refused('--add', typed.faults) : { kind: 'asked', value: typed.pedal };
     },
-    call: async (kit, pedal) =>
-      searchAloud(kit.board.currency, (aloud) => addPedal(kit, pedal, { remainingMs, ...aloud })),
+    call: async (kit, pedal) => searchAloud(kit.board, (aloud) => addPedal(kit, pedal, { remainingMs, ...aloud })),
     json,
     print: {
       json: addedJson,

@@ -1,4 +1,4 @@
-import type { Currency } from '../../../domain/money.js';
+import type { Board } from '../../../domain/board.js';
 import type { Progress } from '../../../planning/choose/choose.js';
 import type { CompareStage } from '../../../planning/compare/comparison.js';
 import { compareProgressText } from './compare-progress.js';
@@ -19,7 +19,7 @@ type Telling<Stage> = {
 
 /** A search with progress on standard error, as `aloud` has it. */
 export const searchAloud = async <Answer>(
-  currency: Currency,
+  board: Pick<Board, 'currency' | 'policy'>,
   search: (aloud: {
     readonly signal: AbortSignal;
     readonly onProgress: (progress: Progress) => void;
@@ -28,7 +28,7 @@ export const searchAloud = async <Answer>(
   aloud<Progress, Answer>(
     {
       first: { tier: null, value: null, bound: null },
-      text: (progress, seconds, width) => progressText(progress, seconds, currency, width),
+      text: (progress, seconds, width) => progressText(progress, seconds, board, width),
       stopsWith: 'the best so far',
     },
     async ({ signal, tell }) => search({ signal, onProgress: tell }),

@@ -78,7 +78,7 @@ describe('findings', () => {
         pedalOf('surging', 10, { startup: milliamps(101) }),
       ],
       supplies: [box(6)],
-      policy: { mains: volts(230), bricks: 0 },
+      policy: { mains: [volts(230)], bricks: 0 },
     };
     const wiring = all.pedals.map(({ id }, at) => plug(id, { outputs: [at + 1] }));
     const { findings } = checked({ ...all, wiring });

@@ -19,7 +19,7 @@ const engines = sharedEngines();
 const runs = 100;
 
 const figures = (score: Score, aim: ChoosingAim, { board }: Case): readonly number[] =>
-  tiersOf(aim).map((tier) => tierValue(tier, score, board.policy));
+  tiersOf(aim, board.policy).map((tier) => tierValue(tier, score, board.policy));
 
 /** Below zero when the first is the smaller in the first figure in which they differ. */
 const inOrder = (first: readonly number[], second: readonly number[]): number =>

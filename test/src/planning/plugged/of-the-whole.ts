@@ -16,16 +16,16 @@ export const ofTheWhole: readonly RuleCase[] = [
     {
       pedals: one(),
       supplies: [box(1, {}, onMains(100, 127))],
-      policy: { mains: volts(230) },
+      policy: { mains: [volts(230)] },
       wiring: alone,
     },
-    { policy: { mains: volts(110) } },
+    { policy: { mains: [volts(110)] } },
   ),
   ruleCase(
     'mains',
     'a supply that does not state them',
-    { pedals: one(), supplies: [box(1)], policy: { mains: volts(230) }, wiring: alone },
-    { policy: { mains: null } },
+    { pedals: one(), supplies: [box(1)], policy: { mains: [volts(230)] }, wiring: alone },
+    { policy: { mains: [] } },
   ),
   ruleCase(
     'stock',

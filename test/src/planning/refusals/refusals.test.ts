@@ -33,15 +33,24 @@ const alternating = { power: 'AC', polarity: null } as const;
 
 describe('why an output does not feed a pedal', () => {
   it.each<[Rule, Given, RegExp]>([
-    ['mains', { pedals: one(), supplies: [box(1)], policy: { mains: volts(230) } }, /does not state.*230 V/],
+    ['mains', { pedals: one(), supplies: [box(1)], policy: { mains: [volts(230)] } }, /does not state.*230 V/],
     [
       'mains',
       {
         pedals: one(),
         supplies: [box(1, {}, onMains(100, 120))],
-        policy: { mains: volts(230) },
+        policy: { mains: [volts(230)] },
       },
       /100 V.*120 V.*230 V/,
+    ],
+    [
+      'mains',
+      {
+        pedals: one(),
+        supplies: [box(1, {}, onMains(100, 127))],
+        policy: { mains: [volts(120), volts(230), volts(240)] },
+      },
+      /100 V to 127 V; venues have 230 V and 240 V/,
     ],
     ['power', { pedals: one(50, alternating), supplies: [box(1)] }, /AC.*DC/],
     ['voltage', { pedals: one(50, { accepts: listed(12, 18) }), supplies: [box(1)] }, /12 V.*18 V.*9 V/],

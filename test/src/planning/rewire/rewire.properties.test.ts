@@ -24,7 +24,7 @@ async function proven({ board, catalogue }: Case, options: RewireOptions): Promi
 }
 
 const figures = ({ score }: Pick<Wiring, 'score'>, { board }: Case): readonly number[] =>
-  tiersOf('moves').map((tier) => tierValue(tier, score, board.policy));
+  tiersOf('moves', board.policy).map((tier) => tierValue(tier, score, board.policy));
 
 describe('re-plugging', () => {
   it.each([false, true])('is as good as brute force finds it; partial: %s', async (partial) => {

@@ -3,7 +3,7 @@ import { bankOf, euros, listed, onMains, pedalOf, settingOf, supplyOf, volts } f
 import { box, fan, flip, one, pairWith, paying, trial, type Trial } from './trial.js';
 
 const mainsUpTo = (most: number) => onMains(100, most);
-const at230 = { mains: volts(230) };
+const at230 = { mains: [volts(230)] };
 
 const mains: readonly Trial[] = [
   trial(

@@ -2,6 +2,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { ChoosingAim } from '../../../../src/domain/aim.js';
+import type { Policy } from '../../../../src/domain/board.js';
 import type { Score } from '../../../../src/domain/plan.js';
 import { minorUnits } from '../../../../src/domain/quantities.js';
 import type { Evidence } from '../../../../src/planning/answer.js';
@@ -12,8 +13,14 @@ import { tideway } from '../samples.js';
 const tags = { kind: 'tags', cases: 1, limits: false } as const;
 
 /** The paragraph on one line. */
-function paragraph(aim: ChoosingAim, evidence: Evidence | undefined, score: Partial<Score>): string {
-  const { board, catalogue, wiring } = tideway;
+function paragraph(
+  aim: ChoosingAim,
+  evidence: Evidence | undefined,
+  score: Partial<Score>,
+  policy: Partial<Policy> = {},
+): string {
+  const { catalogue, wiring } = tideway;
+  const board = { ...tideway.board, policy: { ...tideway.board.policy, ...policy } };
   const screen = screenFor(kitOf(board, catalogue), { width: 80, colour: false });
   const of = { ...wiring, score: { ...wiring.score, ...score } };
   return evidenceLines(screen, aim, of, evidence)
@@ -34,6 +41,17 @@ describe('why no plan is better', () => {
     expect(paragraph('bricks', tags, { ...free, bricks: 2 })).toMatch(/the tags make 2 supplies and 0\.00 EUR in all/);
     expect(paragraph('cost', tags, { ...free, exposed: 1 })).toMatch(
       /noise counted in; the tags make 20\.00 EUR in all/,
+    );
+  });
+
+  it('counts supplies in use where they have a price: even an owned one is then not for nothing', () => {
+    const owned = { money: minorUnits(0), exposed: 0, bricks: 2 };
+    const priced = (aim: ChoosingAim): string => paragraph(aim, tags, owned, { supplyPrice: minorUnits(800) });
+    expect(priced('cost')).toMatch(
+      /a price tag on every pedal, supplies in use counted in; the tags make 16\.00 EUR.* more than it counts for/,
+    );
+    expect(priced('quiet')).toMatch(
+      /at the least money, with 8\.00 EUR counted for each supply in use: .* 0 exposed pedals and 16\.00 EUR in all/,
     );
   });
 

@@ -1,11 +1,10 @@
 import { expect, it } from 'vitest';
 
-import { isMoney, tiersOf } from '../../../../src/domain/aim.js';
+import { isMoney, tiers } from '../../../../src/domain/aim.js';
 import { tierWords } from '../../../../src/report/words/tier-words.js';
 
 it('money needs a currency, and what is counted does not', () => {
-  for (const tier of [...tiersOf('quiet'), ...tiersOf('cost'), ...tiersOf('moves')])
-    expect(tierWords[tier].counted === null).toBe(isMoney(tier));
+  for (const tier of tiers) expect(tierWords[tier].counted === null).toBe(isMoney(tier));
 });
 
 it.each([

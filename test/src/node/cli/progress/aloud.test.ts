@@ -1,9 +1,10 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 import { searchAloud } from '../../../../../src/node/cli/progress/aloud.js';
+import { boardOf } from '../../../../support/builders.js';
 import { tideway, spawned } from '../command.js';
 
-const euro = { code: 'EUR', decimals: 2 };
+const euro = boardOf([]);
 
 /** What is written to standard error, which is no terminal unless a test says so; the clock stands still. */
 let written = '';

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 
 import { progressText } from '../../../../../src/node/cli/progress/progress-text.js';
+import { euros, policyOf } from '../../../../support/builders.js';
 
-const euro = { code: 'EUR', decimals: 2 };
-const yen = { code: 'JPY', decimals: 0 };
+const euro = { currency: { code: 'EUR', decimals: 2 }, policy: policyOf() };
+const yen = { currency: { code: 'JPY', decimals: 0 }, policy: policyOf() };
+const fewer = { ...euro, policy: policyOf({ supplyPrice: euros(8) }) };
 
 describe('how far a search has come', () => {
   test.each([
@@ -17,6 +19,16 @@ describe('how far a search has come', () => {
       { tier: 'cost', value: null, bound: 3650 },
       yen,
       'Searching, 12 s. Cost, noise included: nothing found so far; no plan can be below 3650 JPY. Ctrl-C ends the search early.',
+    ],
+    [
+      { tier: 'cost', value: 4700, bound: null },
+      fewer,
+      'Searching, 12 s. Cost, noise and supplies in use included: 47.00 EUR so far. Ctrl-C ends the search early.',
+    ],
+    [
+      { tier: 'outlay', value: 4700, bound: null },
+      fewer,
+      'Searching, 12 s. Cost, supplies in use included: 47.00 EUR so far. Ctrl-C ends the search early.',
     ],
     [
       { tier: 'money', value: 5, bound: null },
@@ -33,8 +45,8 @@ describe('how far a search has come', () => {
       euro,
       'Searching, 12 s. Supplies in use: 4 so far; no plan can be below 3. Ctrl-C ends the search early.',
     ],
-  ] as const)('%j', (progress, currency, text) => {
-    expect(progressText(progress, 12, currency, 200)).toBe(text);
+  ] as const)('%j', (progress, board, text) => {
+    expect(progressText(progress, 12, board, 200)).toBe(text);
   });
 
   test('only whole sentences that fit are shown', () => {
