@@ -8,12 +8,14 @@ import { startEngines } from '../../solver/engines/threads/start-engines.js';
 
 type AllEngines = Required<Engines> & { readonly second: Engine };
 
+const [trusted, twin] = [highsHere(), highsHere()];
+
 /**
  * The engines of the product for all tests of a file, closed after the last: HiGHS in the thread that asks, where it says the
  * same, and no test waits for threads to start or to be woken. It cannot be stopped before it has answered.
  */
 export function sharedEngines(): AllEngines {
-  return { ...enginesInThreads(), trusted: highsHere(), twin: highsHere() };
+  return { ...enginesInThreads(), trusted, twin };
 }
 
 /** Likewise, each in a thread of its own, as in the product: for tests of stopping them. */
