@@ -9,9 +9,11 @@ import { bruteForce } from '../../../support/brute-force.js';
 import { sharedEngines } from '../../../support/engines.js';
 import { liars, silent, silentAboutDuals, type Liar } from '../../../support/liars.js';
 import { expectNotWrong, type Extent } from '../../../support/not-wrong.js';
+import { remembering } from '../../../support/remembering.js';
 
-const honest = sharedEngines();
-const { second } = honest;
+const shared = sharedEngines();
+const honest = { trusted: remembering(shared.trusted) };
+const second = remembering(shared.second);
 
 const isPossible = ({ board, catalogue }: Case): boolean =>
   bruteForce(board, catalogue, { aim: 'cost', partial: false }).kind === 'plan';
@@ -68,6 +70,7 @@ describe('two engines that lie differently', () => {
 });
 
 describe('an engine that does not answer', () => {
+  const { trusted, second: other } = shared;
   const [of] = boards;
   /** Asked so often, there is a little time left; then none. */
   const patience = (): (() => number) => {
@@ -76,10 +79,10 @@ describe('an engine that does not answer', () => {
   };
 
   it.each<[string, (liar: Liar) => Engines, Liar]>([
-    ['first', (liar) => ({ trusted: liar(honest.trusted), second }), silent],
-    ['second', (liar) => ({ trusted: honest.trusted, second: liar(second) }), silent],
-    ['for duals', (liar) => ({ trusted: liar(honest.trusted), second }), silentAboutDuals],
-    ['nor the other', (liar) => ({ trusted: liar(honest.trusted), second: liar(second) }), silent],
+    ['first', (liar) => ({ trusted: liar(trusted), second: other }), silent],
+    ['second', (liar) => ({ trusted, second: liar(other) }), silent],
+    ['for duals', (liar) => ({ trusted: liar(trusted), second: other }), silentAboutDuals],
+    ['nor the other', (liar) => ({ trusted: liar(trusted), second: liar(other) }), silent],
   ])('keeps nobody waiting for ever: %s', async (_, enginesWith, liar) => {
     if (of === undefined) throw new Error('no board');
     const answer = await choose(kitOf(of.board, of.catalogue), {
