@@ -4,6 +4,7 @@ import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Browser } from 'playwright-core';
 
+import { share } from '../support/runs.js';
 import { Tally } from '../support/tally.js';
 import { answersTo, type Answers } from './answers.js';
 import { noBrowser, startBrowser } from './chromium.js';
@@ -50,7 +51,7 @@ describe.skipIf(noBrowser !== null)(`in a worker of a browser${noBrowser === nul
     const footer = 'onmessage = async ({ data }) => postMessage(await bundle.answersTo(data));';
     const code = await bundled('answers.ts', { footer });
     const page = await browser.newPage();
-    const seeds = Array.from({ length: 40 }, (_, at) => at + 1);
+    const seeds = Array.from({ length: share(60) }, (_, at) => at + 1);
     const there = await page.evaluate<Answers[]>(inWorker(code, seeds));
     const seen = new Tally();
     for (const [at, seed] of seeds.entries()) {
@@ -59,7 +60,7 @@ describe.skipIf(noBrowser !== null)(`in a worker of a browser${noBrowser === nul
       seen.add(here.kind);
       if (here.unsafe) seen.add('unsafe');
     }
-    expect(seen.lacking(10, 'plan', 'impossible', 'unsafe')).toEqual([]);
+    expect(seen.lacking(share(12), 'plan', 'impossible', 'unsafe')).toEqual([]);
   });
 });
 

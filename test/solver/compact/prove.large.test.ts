@@ -6,10 +6,13 @@ import type { Objective, Program } from '../../../solver/program.js';
 import { prove } from '../../../solver/compact/prove.js';
 import { sharedEngines } from '../../support/engines.js';
 import { liars } from '../../support/liars.js';
+import { remembering } from '../../support/remembering.js';
+import { share, trying } from '../../support/runs.js';
 import { isSolution, withoutDuals, worth, type SmallProgram } from '../small-programs.js';
 
-const { trusted, second, twin } = sharedEngines();
-const honest = { trusted, second };
+const shared = sharedEngines();
+const [trusted, twin] = [remembering(shared.trusted), remembering(shared.twin)];
+const honest = { trusted, second: shared.second };
 
 const plenty = () => Infinity;
 
@@ -54,9 +57,9 @@ test('on programs of many columns the value is that of an engine asked about the
       const outcome = await prove(program, objective, { engines: honest, remainingMs: plenty });
       expect(outcome).toMatchObject({ kind: 'optimal', value: worth(objective, claim.point) });
     }),
-    { numRuns: 12 },
+    trying(12),
   );
-  expect(asked).toBe(12);
+  expect(asked).toBe(share(12));
 });
 
 describe('the twin', () => {
