@@ -1,6 +1,6 @@
 import { afterAll } from 'vitest';
 
-import type { Engine, EngineCore } from '../../solver/engines/engine.js';
+import type { Engine, EngineClaim, EngineCore } from '../../solver/engines/engine.js';
 import { closeEngines, type Engines } from '../../solver/engines/engines.js';
 import { load } from '../../solver/engines/highs.js';
 import { readClaim, readMultipliers } from '../../solver/engines/read-claim.js';
@@ -15,7 +15,30 @@ const [trusted, twin] = [highsHere(), highsHere()];
  * same, and no test waits for threads to start or to be woken. It cannot be stopped before it has answered.
  */
 export function sharedEngines(): AllEngines {
-  return { ...enginesInThreads(), trusted, twin };
+  const { second } = enginesInThreads();
+  return { trusted, twin, second: lessOftenEnded(second) };
+}
+
+/** A question that is no longer wanted mostly ends by itself a moment later, and a thread that is ended has to be started anew. */
+const momentMs = 100;
+
+/** An engine in a thread that is ended only when it goes on for a moment after its question was cancelled. */
+function lessOftenEnded(engine: Engine): Engine {
+  return {
+    ...engine,
+    solve: async (program, objective, { timeoutMs, signal }) => {
+      const ending = new AbortController();
+      const cancelled = new Promise<EngineClaim>((settle) => {
+        const onAbort = (): void => {
+          settle({ kind: 'failed', reason: 'cancelled' });
+          setTimeout(() => ending.abort(), momentMs).unref();
+        };
+        if (signal?.aborted) onAbort();
+        else signal?.addEventListener('abort', onAbort, { once: true });
+      });
+      return Promise.race([engine.solve(program, objective, { timeoutMs, signal: ending.signal }), cancelled]);
+    },
+  };
 }
 
 /** Likewise, each in a thread of its own, as in the product: for tests of stopping them. */
