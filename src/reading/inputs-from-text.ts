@@ -3,7 +3,7 @@ import { kitOf, type Kit } from '../domain/kit.js';
 import { collectedFaults } from './sheet/collect-faults.js';
 import type { ReadResult } from './faults/input-fault.js';
 import type { NamedFile } from './text/file-text.js';
-import { readSheet, type ReadSheet } from './sheet/read-sheet.js';
+import { readUsable, readWith, type ReadingOptions, type Usable } from './sheet/without-bad-rows.js';
 import { resolveInputs } from './resolve/resolve-inputs.js';
 
 /** A board and the catalogue it is used with. */
@@ -15,20 +15,31 @@ type NamedText = { readonly file: string; readonly text: string };
 
 /**
  * Reads a board and a catalogue. Everything that is wrong with either is found at once; a fault that follows from another
- * one is not told. The file names are only used to say where a fault is.
+ * one is not told. The file names are only used to say where a fault is, and that `.csv` and `.tsv` are tables.
  */
-export function inputsFromText(board: NamedText, catalogue: NamedText): ReadResult<Inputs>;
-export function inputsFromText(board: NamedText, catalogue: null): ReadResult<BoardAlone>;
-export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone>;
-export function inputsFromText(board: NamedText, catalogue: NamedText | null): ReadResult<Inputs | BoardAlone> {
-  return inputsFromFiles(asFile(board), catalogue === null ? null : asFile(catalogue));
+export function inputsFromText(board: NamedText, catalogue: NamedText, options?: ReadingOptions): ReadResult<Inputs>;
+export function inputsFromText(board: NamedText, catalogue: null, options?: ReadingOptions): ReadResult<BoardAlone>;
+export function inputsFromText(
+  board: NamedText,
+  catalogue: NamedText | null,
+  options?: ReadingOptions,
+): ReadResult<Inputs | BoardAlone>;
+export function inputsFromText(
+  board: NamedText,
+  catalogue: NamedText | null,
+  options?: ReadingOptions,
+): ReadResult<Inputs | BoardAlone> {
+  return inputsFromFiles(asFile(board), catalogue === null ? null : asFile(catalogue), options);
 }
 
 /** Reads boards one after the other with the same catalogue, whose text is parsed but once. */
-export function inputsBeside(catalogue: NamedText): (board: NamedText) => ReadResult<Inputs> {
-  const sheet = readSheet('catalogue', asFile(catalogue));
+export function inputsBeside(
+  catalogue: NamedText,
+  options: ReadingOptions = {},
+): (board: NamedText) => ReadResult<Inputs> {
+  const shelf = readUsable('catalogue', asFile(catalogue), options);
   return (board) => {
-    const read = inputsFromSheets(readSheet('board', asFile(board)), sheet);
+    const read = inputsFromSheets(readUsable('board', asFile(board), options), shelf);
     if (read.kind === 'faulty') return read;
     const { catalogue: shop } = read.value;
     if (shop === null) throw new Error('a catalogue was refused without a fault');
@@ -39,18 +50,25 @@ export function inputsBeside(catalogue: NamedText): (board: NamedText) => ReadRe
 const asFile = ({ file, text }: NamedText): NamedFile => ({ file, text: { kind: 'text', text } });
 
 /** The board and the catalogue of files whose text is at hand, or cannot be had. */
-export const inputsFromFiles = (board: NamedFile, catalogue: NamedFile | null): ReadResult<Inputs | BoardAlone> =>
-  inputsFromSheets(readSheet('board', board), catalogue === null ? null : readSheet('catalogue', catalogue));
+export const inputsFromFiles = (
+  board: NamedFile,
+  catalogue: NamedFile | null,
+  options: ReadingOptions = {},
+): ReadResult<Inputs | BoardAlone> =>
+  inputsFromSheets(
+    readUsable('board', board, options),
+    catalogue === null ? null : readUsable('catalogue', catalogue, options),
+  );
 
-function inputsFromSheets(boardSheet: ReadSheet, catalogueSheet: ReadSheet | null): ReadResult<Inputs | BoardAlone> {
+function inputsFromSheets(board: Usable, shelf: Usable | null): ReadResult<Inputs | BoardAlone> {
   const resolved = resolveInputs({
-    board: boardSheet.sheet,
-    catalogue: catalogueSheet === null ? 'not given' : catalogueSheet.sheet,
+    board: board.sheet.sheet,
+    catalogue: shelf === null ? 'not given' : shelf.sheet.sheet,
   });
-  const faults = collectedFaults(boardSheet, catalogueSheet, resolved.findings);
+  const faults = collectedFaults(board.sheet, shelf?.sheet ?? null, resolved.findings);
   if (faults !== null) return { kind: 'faulty', ...faults };
-  if (resolved.board === null || (catalogueSheet !== null && resolved.catalogue === null))
+  const { catalogue } = resolved;
+  if (resolved.board === null || (shelf !== null && catalogue === null))
     throw new Error('an input was refused without a fault');
-  const { board, catalogue } = resolved;
-  return { kind: 'read', value: { ...kitOf(board, catalogue), catalogue } };
+  return readWith({ ...kitOf(resolved.board, catalogue), catalogue }, [...board.notes, ...(shelf?.notes ?? [])]);
 }

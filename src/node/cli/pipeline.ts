@@ -1,15 +1,19 @@
 import type { ReadResult } from '../../reading/faults/input-fault.js';
+import type { Faulty } from '../../report/screen/faults-screen.js';
 import type { ScreenOptions } from '../../report/screen/screen.js';
 import { exitCodes, type ExitCode } from './exit-codes.js';
 import { printFaults } from './printed/print-faults.js';
 import { screenOf } from './printed/screen-of.js';
 import { tell } from './printed/tell.js';
 
-type Faulty = Extract<ReadResult<unknown>, { kind: 'faulty' }>;
-
 /** What has been read, or all that is wrong with the files. */
 export type Read<Input> =
-  | { readonly kind: 'read'; readonly value: Input }
+  | {
+      readonly kind: 'read';
+      readonly value: Input;
+      /** What was left aside in reading, a sentence each. */
+      readonly notes?: readonly string[];
+    }
   | {
       readonly kind: 'faulty';
       readonly files: readonly Faulty[];
@@ -71,10 +75,11 @@ export async function carryOut<Input, Question, Answer>(errand: Errand<Input, Qu
 export async function open<Input, Question>({ read, ask }: Opening<Input, Question>) {
   const found = await read();
   if (found.kind === 'faulty') {
-    for (const file of found.files) printFaults(file);
+    if (found.files.length > 0) printFaults(...found.files);
     tell(...(found.sentences ?? []));
     return null;
   }
+  tell(...(found.notes ?? []));
   const input = found.value;
   const asked = ask(input);
   if (asked.kind === 'asked') return { input, question: asked.value };

@@ -12,6 +12,8 @@ import { compare } from './planning.js';
 /** How the boards of a folder are compared: the same for all. */
 export type FolderJob = {
   readonly catalogue: { readonly file: string; readonly text: string };
+  /** Whether rows of tables that nobody could use are left out. */
+  readonly skipBadRows: boolean;
   readonly aim: ChoosingAim;
   readonly best: number;
   readonly asked: readonly BoughtUnits[];

@@ -10,7 +10,7 @@ import { boardResult, type BoardTask, type FolderJob } from './board-result.js';
 const job = workerData as FolderJob;
 const engines = startEngines();
 const leaving = new AbortController();
-const context = { job, read: inputsBeside(job.catalogue), engines, signal: leaving.signal };
+const context = { job, read: inputsBeside(job.catalogue, job), engines, signal: leaving.signal };
 let work: Promise<unknown> = Promise.resolve();
 
 parentPort?.on('message', (task: BoardTask | typeof LEAVE) => {

@@ -1,87 +1,60 @@
-import type { Path, Words } from '../../domain/finding.js';
-import { quoted } from '../../domain/shown-text.js';
-import { buildTree, type TreeFault } from '../text/build-tree.js';
-import type { LocatedEntry, LocatedNode, LocatedScalar } from '../text/located-tree.js';
+import type { Path } from '../../domain/finding.js';
+import { connectorSpelled } from '../../domain/connectors.js';
+import { buildTree } from '../text/build-tree.js';
+import type { LocatedNode, LocatedScalar } from '../text/located-tree.js';
 import { parseYaml } from '../text/yaml-document.js';
-import { rangeEnds } from '../typed/range-ends.js';
+import { flagSaid, mainsVolts, plainWord, polarityWord, voltsAndPower } from './cell-words.js';
 import type { CellKind } from './columns.js';
+import { figureNode, figuresNode, measureOf, rangeNode, splitCell, textNode, type CellReading } from './figures.js';
+import type { Heading } from './headings.js';
 import type { PlacedCell } from './rows.js';
 import { shifted } from './shifted.js';
 
-/** What a cell is read with. */
-export type CellReading = {
-  /** Whether the numbers of the table have decimal commas, or may have: then 1.800 may be 1800. */
-  readonly decimalCommas: boolean;
-  readonly faults: TreeFault[];
-  /** The paths of values that were reported already. */
-  readonly lost: Path[];
-};
-
 /** A value of a table as a file in YAML would hold it. What is not understood becomes text, which its schema refuses. */
-export function nodeOf(cell: PlacedCell, kind: CellKind, path: Path, reading: CellReading): LocatedNode {
+export function nodeOf(
+  cell: PlacedCell,
+  kind: CellKind,
+  heading: Heading,
+  path: Path,
+  reading: CellReading,
+): LocatedNode {
+  const { unit: stated, isVague } = heading;
+  const milliamps = { unit: 'mA', stated, isVague } as const;
   switch (kind) {
     case 'text':
       return textNode(cell);
-    case 'flag':
-      return flagNode(cell);
-    case 'number':
-      return numberNode(cell, path, reading);
-    case 'volts':
-      return writtenOut(cell) ?? rangeNode(cell, path, reading) ?? listNode(cell, path, reading, true);
-    case 'range':
-      return writtenOut(cell) ?? rangeNode(cell, path, reading) ?? numberNode(cell, path, reading);
-    case 'numbers':
-      return writtenOut(cell) ?? listNode(cell, path, reading, false);
+    case 'word':
+      return said(cell, plainWord(cell.text));
     case 'words':
       return writtenOut(cell) ?? wordsNode(cell);
+    case 'polarity':
+      return said(cell, polarityWord(cell.text));
+    case 'connector':
+      return said(cell, connectorSpelled(cell.text) ?? cell.text);
+    case 'flag':
+      return said(cell, flagSaid(cell.text) ?? cell.text);
+    case 'count':
+    case 'money':
+      return figureNode(cell, measureOf(kind), path, reading);
+    case 'voltage':
+      return figureNode(cell, measureOf('V'), path, reading);
+    case 'current':
+      return figureNode(cell, milliamps, path, reading);
+    case 'watts':
+      return figureNode(cell, measureOf('W'), path, reading);
+    case 'range':
+      return writtenOut(cell) ?? oneOrRange(mainsVolts(cell), path, reading);
+    case 'accepts':
+      return writtenOut(cell) ?? accepted(voltsAndPower(cell).cell, path, reading);
+    case 'voltages':
+      return writtenOut(cell) ?? figuresNode(voltsAndPower(cell).cell, measureOf('V'), path, reading);
+    case 'currents':
+      return writtenOut(cell) ?? figuresNode(cell, milliamps, path, reading);
   }
 }
 
-const textNode = ({ text, offset }: PlacedCell): LocatedScalar => ({
-  kind: 'scalar',
-  offset,
-  value: text,
-  written: text,
-});
-
-/** Spreadsheets write TRUE and FALSE. */
-function flagNode(cell: PlacedCell): LocatedScalar {
-  const word = cell.text.toLowerCase();
-  return word === 'true' || word === 'false' ? { ...textNode(cell), value: word === 'true' } : textNode(cell);
-}
-
-/** Whether a text is a number with a decimal comma and nothing else. */
-export const hasDecimalComma = (text: string): boolean => /^-?\d+,\d+$/.test(text);
-
-function numberNode(cell: PlacedCell, path: Path, reading: CellReading): LocatedScalar {
-  const { text, offset } = cell;
-  if (isAmbiguous(text, reading)) return refused(cell, path, thousandsOrDecimals(text), reading);
-  const written = text.replace(',', '.');
-  return /^-?\d+(?:\.\d+)?$/.test(written)
-    ? { kind: 'scalar', offset, value: Number(written), written }
-    : textNode(cell);
-}
-
-/** Three digits behind a comma may be thousands, and so may those behind a point where numbers have decimal commas. */
-const isAmbiguous = (text: string, { decimalCommas }: CellReading): boolean =>
-  /^-?[1-9]\d{0,2},\d{3}$/.test(text) || (decimalCommas && /^-?[1-9]\d{0,2}\.\d{3}$/.test(text));
-
-function refused(cell: PlacedCell, path: Path, words: Words, { faults, lost }: CellReading): LocatedScalar {
-  faults.push({ path, offset: cell.offset, words: () => words });
-  lost.push(path);
-  return { ...textNode(cell), value: null };
-}
-
-function thousandsOrDecimals(text: string): Words {
-  const [whole = '', fraction = ''] = text.split(/[.,]/);
-  const decimals = fraction.replace(/0+$/, '');
-  const short = decimals === '' ? whole : `${whole}.${decimals}`;
-  return {
-    message: `found ${quoted(text)}, which may mean ${whole}${fraction} or ${short}.`,
-    // Four digits behind the point are no thousands.
-    remedy: `Write ${whole}${fraction} or ${decimals.length === 3 ? `${short}0` : short}, whichever is meant.`,
-  };
-}
+/** What a cell says, with its own words behind it. */
+const said = (cell: PlacedCell, value: string | boolean): LocatedScalar => ({ ...textNode(cell), value });
 
 /** A value written as YAML does, in brackets. Its places are exact unless the cell has quotation marks inside. */
 function writtenOut({ text, offset }: PlacedCell): LocatedNode | null {
@@ -92,60 +65,14 @@ function writtenOut({ text, offset }: PlacedCell): LocatedNode | null {
   return faults.length > 0 ? null : shifted(root, (inner) => offset + inner);
 }
 
-/** Two numbers that make a range. */
-function rangeNode({ text, offset }: PlacedCell, path: Path, reading: CellReading): LocatedNode | null {
-  const found = rangeEnds(text);
-  if (found === null || !isFigure(found.from) || !isFigure(found.to)) return null;
-  const ends = {
-    from: { text: found.from, offset },
-    to: { text: found.to, offset: offset + found.toOffset },
-  };
-  const entries = Object.entries(ends).map(([key, end]): readonly [string, LocatedEntry] => [
-    key,
-    { keyOffset: end.offset, value: numberNode(end, [...path, key], reading) },
-  ]);
-  return { kind: 'map', offset, entries: new Map(entries) };
-}
+const oneOrRange = (cell: PlacedCell, path: Path, reading: CellReading): LocatedNode =>
+  rangeNode(cell, measureOf('V'), path, reading) ?? figureNode(cell, measureOf('V'), path, reading);
 
-const isFigure = (text: string): boolean => /^[\d.,]+$/.test(text);
-
-/** Numbers with slashes between them; a single one is no list. */
-function listNode(cell: PlacedCell, path: Path, reading: CellReading, areVolts: boolean): LocatedNode {
-  const parts = splitCell(cell);
-  const [only] = parts;
-  if (only === undefined || parts.length > 1)
-    return {
-      kind: 'list',
-      offset: cell.offset,
-      items: parts.map((part, index) => numberNode(part, [...path, index], reading)),
-    };
-  // "9,12" is no likely decimal number of volts: two voltages may be meant.
-  if (areVolts && /^\d+,\d{2,}$/.test(cell.text)) return refused(cell, path, twoVoltsOrDecimals(cell.text), reading);
-  return numberNode(cell, path, reading);
-}
-
-function twoVoltsOrDecimals(text: string): Words {
-  const [first = '', second = ''] = text.split(',');
-  return {
-    message: `found ${quoted(text)}, which may mean ${first}.${second} V, or ${first} V and ${second} V.`,
-    remedy: `Write ${first}.${second} for one voltage, or ${first}/${second} for two.`,
-  };
-}
+const accepted = (cell: PlacedCell, path: Path, reading: CellReading): LocatedNode =>
+  rangeNode(cell, measureOf('V'), path, reading) ?? figuresNode(cell, measureOf('V'), path, reading);
 
 function wordsNode(cell: PlacedCell): LocatedNode {
-  const parts = splitCell(cell);
+  const parts = splitCell(cell).map((part) => said(part, plainWord(part.text)));
   const [only] = parts;
-  if (only !== undefined && parts.length === 1) return textNode(only);
-  return { kind: 'list', offset: cell.offset, items: parts.map(textNode) };
-}
-
-/** What stands between slashes, each without blanks around it. */
-function splitCell({ text, offset }: PlacedCell): readonly PlacedCell[] {
-  let start = 0;
-  return text.split('/').map((part) => {
-    const blanks = part.length - part.trimStart().length;
-    const piece: PlacedCell = { text: part.trim(), offset: offset + start + blanks };
-    start += part.length + 1;
-    return piece;
-  });
+  return only !== undefined && parts.length === 1 ? only : { kind: 'list', offset: cell.offset, items: parts };
 }

@@ -1,23 +1,43 @@
-/** How the text of a cell is understood. */
-export type CellKind = 'text' | 'number' | 'numbers' | 'volts' | 'range' | 'flag' | 'words';
+/** How the text of a cell is understood. Each may have the unit that it stands for written out. */
+export type CellKind =
+  | 'text'
+  /** A word of a fixed few, whatever its capitals and blanks. */
+  | 'word'
+  | 'words'
+  | 'polarity'
+  | 'connector'
+  | 'flag'
+  | 'count'
+  | 'money'
+  /** A single voltage, current or power. */
+  | 'voltage'
+  | 'current'
+  | 'watts'
+  /** Volts between two ends, or one voltage. */
+  | 'range'
+  /** All that a pedal accepts: one voltage, several, or a range. */
+  | 'accepts'
+  /** One for each setting. */
+  | 'voltages'
+  | 'currents';
 
-/** The kinds of tables: one row a pedal, or one row a bank of a supply. */
+/** The kinds of tables: one row a pedal; or one row a bank of a supply, a lead or a battery. */
 export type TableKind = 'pedals' | 'supplies';
 
 /** The columns that a table of pedals may have, by the keys of a pedal. */
 const ofPedals = {
   id: 'text',
   name: 'text',
-  power: 'text',
-  polarity: 'text',
-  inlet: 'text',
-  ground: 'text',
-  volts: 'volts',
-  prefers: 'number',
-  maxVolts: 'number',
-  milliamps: 'numbers',
-  startup: 'number',
-  figure: 'text',
+  power: 'word',
+  polarity: 'polarity',
+  inlet: 'connector',
+  ground: 'word',
+  volts: 'accepts',
+  prefers: 'voltage',
+  maxVolts: 'voltage',
+  milliamps: 'currents',
+  startup: 'current',
+  figure: 'word',
   digital: 'flag',
   highGain: 'flag',
   alone: 'flag',
@@ -27,54 +47,52 @@ const ofPedals = {
 const ofSupplies = {
   id: 'text',
   name: 'text',
-  price: 'number',
-  stock: 'number',
+  price: 'money',
+  stock: 'count',
   mains: 'range',
   regulated: 'flag',
-  totalMilliamps: 'number',
-  totalWatts: 'number',
+  totalMilliamps: 'current',
+  totalWatts: 'watts',
 } as const;
 
 /** Those that concern one bank; volts, milliamps and openCircuitVolts have one entry for each setting. */
 const ofBanks = {
-  outputs: 'number',
+  outputs: 'count',
   isolated: 'flag',
-  power: 'text',
-  plug: 'text',
-  polarity: 'text',
-  switch: 'text',
-  volts: 'numbers',
-  milliamps: 'numbers',
-  openCircuitVolts: 'numbers',
+  power: 'word',
+  plug: 'connector',
+  polarity: 'polarity',
+  switch: 'word',
+  volts: 'voltages',
+  milliamps: 'currents',
+  openCircuitVolts: 'voltages',
   joins: 'words',
-  bankMilliamps: 'number',
-  bankWatts: 'number',
+  bankMilliamps: 'current',
+  bankWatts: 'watts',
 } as const;
+
+/** Those of leads beside id, name, price and stock; what it joins stands under `joins`. */
+const ofParts = { fits: 'connector', gives: 'connector', reverses: 'flag', tails: 'count' } as const;
 
 type Columns = Readonly<Record<string, CellKind>>;
 
 export const columnsOf: Readonly<Record<TableKind, Columns>> = {
   pedals: ofPedals,
-  supplies: { ...ofSupplies, ...ofBanks },
+  supplies: { ...ofSupplies, ...ofBanks, ...ofParts, remark: 'text' },
 };
 
 export const supplyColumns: readonly string[] = Object.keys(ofSupplies);
+export const bankColumns: readonly string[] = Object.keys(ofBanks);
+export const partColumns: readonly string[] = ['id', 'name', 'price', 'stock', 'joins', ...Object.keys(ofParts)];
+
+/** What of a pedal may be `unknown`. */
+export const unknowable: readonly string[] = ['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps'];
 
 /** Without these there is no telling what a row is about. */
 export const neededColumns: Readonly<Record<TableKind, readonly string[]>> = {
   pedals: ['name', 'volts', 'milliamps'],
-  supplies: ['name', 'price', 'outputs', 'isolated', 'volts', 'milliamps'],
+  supplies: ['name', 'price', 'outputs', 'volts', 'milliamps'],
 };
 
-/** A header as it is compared: capitals, blanks, hyphens and underscores make no difference. */
-export const plainHeader = (text: string): string => text.toLowerCase().replace(/[\s_-]+/gu, '');
-
-/** The key of the column that a header names; null when the table has no such column. */
-export const columnNamed = (kind: TableKind, header: string): string | null =>
-  Object.keys(columnsOf[kind]).find((key) => key.toLowerCase() === plainHeader(header)) ?? null;
-
-/** The kind of table whose columns the header names; of pedals when it could be either. */
-export function tableKindOf(headers: readonly string[]): TableKind {
-  const known = (kind: TableKind): number => headers.filter((header) => columnNamed(kind, header) !== null).length;
-  return known('supplies') > known('pedals') ? 'supplies' : 'pedals';
-}
+/** Those that a table of nothing but leads needs. */
+export const neededOfParts: readonly string[] = ['name', 'price'];

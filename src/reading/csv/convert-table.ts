@@ -3,8 +3,10 @@ import type { TableKind } from './columns.js';
 import { faultsAlone } from '../sheet/faults-alone.js';
 import type { NamedFile } from '../text/file-text.js';
 import type { ReadResult } from '../faults/input-fault.js';
+import { locatedEntries } from '../text/located-data.js';
 import { plainData } from '../text/located-tree.js';
 import { readTable } from '../sheet/read-sheet.js';
+import { readWith, usable, type ReadingOptions, type Usable } from '../sheet/without-bad-rows.js';
 import { startingPolicy, startingPolicyLines } from '../drafts/starting-policy.js';
 import { flowText, listLines, supplyLines } from '../text/yaml-text.js';
 
@@ -22,22 +24,28 @@ export type Converted = {
 };
 
 /** A table as the board or catalogue that it makes. What is wrong with it is told as for any input. */
-export function convertTable(named: NamedFile, given: (kind: TableKind) => Given): ReadResult<Converted> {
+export function convertTable(
+  named: NamedFile,
+  given: (kind: TableKind) => Given,
+  options: ReadingOptions = {},
+): ReadResult<Converted> {
   const { file, text } = named;
   const kind = text.kind === 'text' ? readCsv(file, text.text.replace(/^\uFEFF/, '')).tableKind : 'pedals';
-  const source = sourceOf(kind);
   const stated = given(kind);
-  const first = readTable(source, named, stated);
-  const hasPolicy = first.tree === null || Object.hasOwn(plainData(first.tree.root) as Data, 'policy');
+  const readBeside = (beside: Given): Usable =>
+    usable((without) => readTable(sourceOf(kind), named, { given: locatedEntries(beside), without }), options);
+  const first = readBeside(stated);
+  const { tree } = first.sheet;
+  const hasPolicy = tree === null || Object.hasOwn(plainData(tree.root) as Data, 'policy');
   const hasStartingPolicy = kind === 'pedals' && !hasPolicy;
-  const sheet = hasStartingPolicy ? readTable(source, named, { ...stated, policy: startingPolicy() }) : first;
+  const { sheet, notes } = hasStartingPolicy ? readBeside({ ...stated, policy: startingPolicy() }) : first;
   const faults = faultsAlone(sheet);
   if (faults !== null) return { kind: 'faulty', ...faults };
   if (sheet.tree === null) throw new Error('a table was refused without a fault');
   // A round through JSON makes ordinary objects of the tree's.
   const data = JSON.parse(JSON.stringify(plainData(sheet.tree.root))) as Data;
   const lines = kind === 'pedals' ? boardLines(data, hasStartingPolicy) : catalogueLines(data);
-  return { kind: 'read', value: { kind, yaml: `${lines.join('\n')}\n`, hasStartingPolicy } };
+  return readWith({ kind, yaml: `${lines.join('\n')}\n`, hasStartingPolicy }, notes);
 }
 
 function boardLines(data: Data, hasStartingPolicy: boolean): readonly string[] {

@@ -1,40 +1,50 @@
 import type { Words } from '../../domain/finding.js';
+import { listed, quoted } from '../../domain/shown-text.js';
 import type { TreeFault } from '../text/build-tree.js';
 import { meantKey } from '../faults/schema-findings.js';
-import { columnNamed, columnsOf, neededColumns, plainHeader, type TableKind } from './columns.js';
+import { columnsOf, type TableKind } from './columns.js';
+import { headingOf, mayBeLimit, plainHeading, type Heading } from './headings.js';
 import type { PlacedCell, CsvRow } from './rows.js';
 
-/** Which column holds what, and what is wrong with the header. */
+/** Which column holds what, and what is wrong with the headings. */
 export type Header = {
-  readonly keys: readonly (string | null)[];
-  /** Needed columns that are not there; rows need not be blamed for that. */
-  readonly missing: readonly string[];
+  /** By position; null for a column that is not used or has no name. */
+  readonly columns: readonly (Heading | null)[];
+  /** What columns were meant to be that are misspelled: rows need not be blamed for that. */
+  readonly misspelled: readonly string[];
+  /** The headings of columns that are not used. */
+  readonly ignored: readonly PlacedCell[];
   readonly faults: readonly TreeFault[];
 };
 
-/** Reads the first row of a table. */
-export function readHeader(kind: TableKind, row: CsvRow): Header {
+/** Reads the first row of a table. Columns that are not understood and cannot hold a limit are left aside. */
+export function readHeader(kind: TableKind, [header, ...rows]: readonly [CsvRow, ...CsvRow[]]): Header {
+  const columns = header.cells.map(({ text }) => (text === '' ? null : headingOf(kind, text)));
+  const absent = Object.keys(columnsOf[kind]).filter((key) => !columns.some((column) => column?.key === key));
   const faults: TreeFault[] = [];
-  const keys = row.cells.map(({ text }) => (text === '' ? null : columnNamed(kind, text)));
-  const absent = Object.keys(columnsOf[kind]).filter((key) => !keys.includes(key));
-  const missing: string[] = [];
-  for (const [index, cell] of row.cells.entries()) {
-    const key = keys[index] ?? null;
-    if (key === null && cell.text !== '') {
-      const meant = meantKey(plainHeader(withoutUnit(cell.text)), absent);
-      if (meant !== null) missing.push(meant);
-      faults.push(faultAt(cell, unknownColumn(kind, meant)));
-    } else if (key !== null && keys.indexOf(key) < index) faults.push(faultAt(cell, repeatedColumn));
+  const misspelled: string[] = [];
+  const ignored: PlacedCell[] = [];
+  for (const [index, cell] of header.cells.entries()) {
+    const column = columns[index] ?? null;
+    const earlier = columns.findIndex((one) => one !== null && one.key === column?.key);
+    if (column !== null && earlier < index)
+      faults.push(faultAt(cell, repeatedColumn(header.cells[earlier]?.text ?? '')));
+    if (column !== null || cell.text === '') continue;
+    const meant = meantKey(plainHeading(withoutUnit(cell.text)), absent);
+    if (meant !== null) misspelled.push(meant);
+    if (meant !== null) faults.push(faultAt(cell, misspelledColumn(meant)));
+    else if (mayBeLimit(cell.text) || rows.some((row) => isFigure(row.cells[index]?.text ?? '')))
+      faults.push(faultAt(cell, perhapsLimit(absent)));
+    else ignored.push(cell);
   }
-  for (const key of neededColumns[kind].filter((needed) => absent.includes(needed) && !missing.includes(needed))) {
-    missing.push(key);
-    faults.push({ path: [key], offset: row.offset, words: () => missingColumn(kind, key) });
-  }
-  return { keys, missing, faults };
+  return { columns, misspelled, ignored, faults };
 }
 
 /** People write a unit behind the name, in brackets. */
 const withoutUnit = (text: string): string => text.split(/[([]/, 1).join('');
+
+/** Whether a cell holds nothing but figures with an electrical unit. */
+const isFigure = (text: string): boolean => /^[\d.,/\s-]+\s*(?:mA|A|W|VA|V)(?:\s*(?:DC|AC))?$/i.test(text);
 
 const faultAt = ({ text, offset }: PlacedCell, words: Words): TreeFault => ({
   path: [text],
@@ -42,17 +52,27 @@ const faultAt = ({ text, offset }: PlacedCell, words: Words): TreeFault => ({
   words: () => words,
 });
 
-const unknownColumn = (kind: TableKind, meant: string | null): Words => ({
-  message: `unknown column. Allowed here: ${Object.keys(columnsOf[kind]).join(', ')}.`,
-  remedy: meant === null ? 'Remove it.' : `Did you mean ${meant}?`,
+const misspelledColumn = (meant: string): Words => ({
+  message: 'unknown column.',
+  remedy: `Did you mean ${meant}?`,
 });
 
-const repeatedColumn: Words = {
-  message: 'stands here a second time; each column may stand once.',
-  remedy: 'Remove one of them.',
-};
+/** What is left unread might be the one figure that keeps a supply from being overloaded. */
+function perhapsLimit(absent: readonly string[]): Words {
+  const electrical = absent.filter((key) => electricalKeys.has(key));
+  const names = electrical.length === 0 ? '' : `Call it what it is: ${listed(electrical, 'or')}. `;
+  return {
+    message: 'this column is not understood, and it may hold a limit.',
+    remedy: `${names}Call it Remark if it limits nothing.`,
+  };
+}
 
-const missingColumn = (kind: TableKind, key: string): Words => ({
-  message: `there is no such column; a table of ${kind} needs ${neededColumns[kind].join(', ')}.`,
-  remedy: `Add a column \`${key}\`.`,
+const electricalKeys: ReadonlySet<string> = new Set([
+  ...['totalMilliamps', 'totalWatts', 'bankMilliamps', 'bankWatts', 'outputs', 'isolated', 'volts', 'milliamps'],
+  ...['openCircuitVolts', 'startup', 'maxVolts'],
+]);
+
+const repeatedColumn = (earlier: string): Words => ({
+  message: `stands here a second time: ${quoted(earlier)} says the same, and each column may stand once.`,
+  remedy: 'Put all that they hold into one of them.',
 });

@@ -1,8 +1,8 @@
 import type { Path } from '../../domain/finding.js';
 import type { LocatedEntry, LocatedList, LocatedMap, LocatedNode } from '../text/located-tree.js';
-import type { CellReading } from './cells.js';
 import { columnsOf } from './columns.js';
-import { entryOf, mapOf, withPaths, type Renaming, type CsvTable } from './table.js';
+import type { CellReading } from './figures.js';
+import { cellOf, entryOf, mapOf, withPaths, withPower, type Renaming, type CsvTable } from './table.js';
 
 /** The pedals of a table, a row each. */
 export function pedalsOf(table: CsvTable, offset: number, reading: CellReading): LocatedList {
@@ -12,7 +12,8 @@ export function pedalsOf(table: CsvTable, offset: number, reading: CellReading):
     const volts: LocatedNode[] = [];
     // Draws by voltage stand under that voltage, which is known only when the row has been read.
     return withPaths(reading, underVolts(path, volts), (inner) => {
-      const pedal = mapOf(table, row, keys, path, inner);
+      const read = mapOf(table, row, keys, path, inner);
+      const pedal = withPower(read, cellOf(table, row, 'volts'), path, inner);
       const accepted = pedal.entries.get('volts')?.value;
       if (accepted?.kind === 'list') volts.push(...accepted.items);
       return withDraws(pedal, path, inner);

@@ -2,17 +2,19 @@ import { LineCounter } from 'yaml';
 
 import type { InputKind, Words } from '../../domain/finding.js';
 import { longestText } from '../schema/schema-fields.js';
-import type { TreeFault } from '../text/build-tree.js';
 import type { LocatedEntry, LocatedMap } from '../text/located-tree.js';
 import type { TreeOfText } from '../text/tree-of-text.js';
-import { hasDecimalComma, type CellReading } from './cells.js';
-import { tableKindOf, type TableKind } from './columns.js';
+import type { TableKind } from './columns.js';
+import { hasDecimalComma, type CellReading } from './figures.js';
 import { readHeader } from './header.js';
-import { pedalsOf } from './pedals.js';
+import { tableKindOf } from './headings.js';
+import { missingColumns, strayCells } from './misplaced.js';
 import { parsePreamble } from './preamble.js';
+import { currencyOfPrices } from './price-currency.js';
 import { parseRows, separatorOf, type CsvRow, type Separator } from './rows.js';
-import { suppliesOf } from './supplies.js';
 import { entryOf, type CsvTable } from './table.js';
+import { placesOf, type TablePlaces } from './table-places.js';
+import { thingsOf, type Things } from './things.js';
 
 /** Whether a file is a table, by its name. */
 export const isCsvName = (file: string): boolean => /\.(csv|tsv)$/i.test(file);
@@ -21,39 +23,62 @@ export const isCsvName = (file: string): boolean => /\.(csv|tsv)$/i.test(file);
 export const sourceOf = (kind: TableKind): InputKind => (kind === 'pedals' ? 'board' : 'catalogue');
 
 /** A table as the board or catalogue that it makes: the same tree that a file in YAML has. */
-export type CsvTree = TreeOfText & { readonly tableKind: TableKind };
+export type CsvTree = TreeOfText & {
+  readonly tableKind: TableKind;
+  /** To say where in the table something stands; null when it was refused. */
+  readonly places: TablePlaces | null;
+};
+
+export type TableOptions = {
+  /** What is stated beside the table; it goes before what stands above its header. */
+  readonly given?: ReadonlyMap<string, LocatedEntry>;
+  /** The offsets of rows that are left out. */
+  readonly without?: ReadonlySet<number>;
+};
 
 /**
- * Reads a table. What it says of each pedal or supply stands in its rows; currency, policy and the like stand above it as
- * lines `# currency: EUR`, or is given beside it. Of these only the name has a default: that of the file.
+ * Reads a table. What it says of each thing stands in its rows; currency, policy and the like stand above it as lines
+ * `# currency: EUR`, or are given beside it. Of these the name has a default, that of the file, and the currency may be told
+ * by the signs at the prices.
  */
-export function readCsv(file: string, original: string, given: ReadonlyMap<string, LocatedEntry> = new Map()): CsvTree {
+export function readCsv(file: string, original: string, { given = new Map(), without }: TableOptions = {}): CsvTree {
   // Lines and columns stay what they are.
   const text = original.replace(/\r\n?/g, '\n');
   const lines = lineCounterOf(text);
-  const refuse = (offset: number, words: Words): CsvTree => ({ kind: 'refused', offset, words, lines, ...noKind });
+  const refuse = (offset: number, words: Words): CsvTree => ({
+    kind: 'refused',
+    offset,
+    words,
+    lines,
+    ...unknownTable,
+  });
   const stated = /^"?sep=([,;\t])"?[,;\t ]*(?:\n|$)/i.exec(text);
   const above = parsePreamble(text, stated?.[0].length ?? 0);
   if (above.kind === 'not yaml') return refuse(above.offset, above.words);
   const separator = separators.find((sign) => sign === stated?.[1]) ?? separatorOf(lineAt(text, above.end));
   const parsed = parseRows(text, above.end, separator);
   if (parsed.kind === 'not csv') return refuse(parsed.offset, parsed.words);
-  const [header, ...rows] = parsed.rows;
+  const [header, ...all] = parsed.rows;
   if (header === undefined) return refuse(0, noTable);
+  const rows = all.filter(({ offset }) => without?.has(offset) !== true);
   const kind = tableKindOf(header.cells.map((cell) => cell.text));
-  const { keys, missing, faults } = readHeader(kind, header);
-  const table: CsvTable = { kind, keys, missing, rows };
+  const { columns, misspelled, ignored, faults } = readHeader(kind, [header, ...rows]);
+  const missing = missingColumns({ kind, columns, missing: misspelled, rows }, header);
+  const table: CsvTable = { kind, columns, missing: [...misspelled, ...missing.keys], rows };
   const reading: CellReading = {
-    decimalCommas: separator !== ',' || rows.some(({ cells }) => cells.some((cell) => hasDecimalComma(cell.text))),
-    faults: [...above.preamble.faults, ...faults, ...strayCells(table, header)],
+    decimalCommas: separator !== ',' || all.some(({ cells }) => cells.some((cell) => hasDecimalComma(cell.text))),
+    faults: [...above.preamble.faults, ...faults, ...missing.faults, ...strayCells(table, header)],
     lost: [...above.preamble.lost],
   };
-  const root = rootOf(table, file, header.offset, new Map([...above.preamble.entries, ...given]), reading);
-  return { kind: 'tree', root, faults: reading.faults, lost: reading.lost, lines, tableKind: kind };
+  const entries = new Map([...above.preamble.entries, ...given]);
+  const things = thingsOf(table, entries.get('parts')?.value ?? null, reading);
+  const root = rootOf({ table, things, file, header, entries }, reading);
+  const places = placesOf(table, { header, ignored, separator, groups: things.groups });
+  return { kind: 'tree', root, faults: reading.faults, lost: reading.lost, lines, tableKind: kind, places };
 }
 
 const separators: readonly Separator[] = [',', ';', '\t'];
-const noKind = { tableKind: 'pedals' } as const;
+const unknownTable = { tableKind: 'pedals', places: null } as const;
 
 function lineAt(text: string, offset: number): string {
   const newline = text.indexOf('\n', offset);
@@ -70,24 +95,28 @@ function lineCounterOf(text: string): LineCounter {
   return lines;
 }
 
-function rootOf(
-  table: CsvTable,
-  file: string,
-  offset: number,
-  above: ReadonlyMap<string, LocatedEntry>,
-  reading: CellReading,
-): LocatedMap {
+type Read = {
+  readonly table: CsvTable;
+  readonly things: Things;
+  readonly file: string;
+  readonly header: CsvRow;
+  /** What stands above the table or is given beside it. */
+  readonly entries: ReadonlyMap<string, LocatedEntry>;
+};
+
+function rootOf({ table, things, file, header, entries: above }: Read, reading: CellReading): LocatedMap {
   const entries = new Map(above);
-  const nameKey = table.kind === 'pedals' ? 'board' : 'catalogue';
+  const { kind } = table;
+  const nameKey = kind === 'pedals' ? 'board' : 'catalogue';
   if (!entries.has(nameKey)) {
     const name = nameOf(file);
     entries.set(nameKey, entryOf(0, { kind: 'scalar', offset: 0, value: name, written: name }));
   }
-  const twice = entries.get(table.kind);
-  if (twice !== undefined)
-    reading.faults.push({ path: [table.kind], offset: twice.keyOffset, words: () => inTheRows(table.kind) });
-  const list = table.kind === 'pedals' ? pedalsOf(table, offset, reading) : suppliesOf(table, offset, reading);
-  entries.set(table.kind, entryOf(offset, list));
+  const currency = currencyOfPrices(table, header, entries.get('currency'), reading);
+  if (currency !== null) entries.set('currency', currency);
+  const twice = entries.get(kind);
+  if (twice !== undefined) reading.faults.push({ path: [kind], offset: twice.keyOffset, words: () => inTheRows(kind) });
+  for (const [key, list] of things.lists) entries.set(key, entryOf(header.offset, list));
   return { kind: 'map', offset: 0, entries };
 }
 
@@ -96,27 +125,6 @@ function nameOf(file: string): string {
   const stem = (file.split(/[/\\]/).at(-1) ?? '').replace(/\.[^.]*$/, '').trim();
   return stem === '' ? 'Table' : stem.slice(0, longestText);
 }
-
-/** Cells beyond the header or below an empty one: mostly a decimal comma that was taken for the end of a cell. */
-function strayCells({ keys, rows }: CsvTable, header: CsvRow): readonly TreeFault[] {
-  return rows.flatMap((row): readonly TreeFault[] => {
-    const surplus = row.cells[keys.length];
-    if (surplus !== undefined)
-      return [{ path: [], offset: surplus.offset, words: () => surplusCell(row, keys.length) }];
-    const nameless = row.cells.find(({ text }, index) => text !== '' && header.cells[index]?.text === '');
-    return nameless === undefined ? [] : [{ path: [], offset: nameless.offset, words: () => namelessColumn }];
-  });
-}
-
-const surplusCell = ({ cells }: CsvRow, columns: number): Words => ({
-  message: `this row has ${cells.length} cells, but the header has ${columns}.`,
-  remedy: 'Put cells with the separator inside into quotation marks, such as "9,5", or add the column to the header.',
-});
-
-const namelessColumn: Words = {
-  message: 'this cell stands in a column without a name.',
-  remedy: 'Name the column in the header, or empty the cell.',
-};
 
 const inTheRows = (kind: TableKind): Words => ({
   message: `the ${kind} stand in the rows of the table.`,

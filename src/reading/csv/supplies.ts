@@ -1,44 +1,21 @@
 import type { Path } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { LocatedEntry, LocatedList, LocatedMap, LocatedNode } from '../text/located-tree.js';
-import type { CellReading } from './cells.js';
-import { columnsOf, supplyColumns } from './columns.js';
+import { bankColumns, supplyColumns } from './columns.js';
+import type { CellReading } from './figures.js';
+import { remarkOf } from './remarks.js';
+import type { RowGroup } from './row-kinds.js';
 import type { CsvRow } from './rows.js';
-import { cellOf, entryOf, mapOf, withPaths, type Renaming, type CsvTable } from './table.js';
+import { cellOf, entryOf, mapOf, withPaths, withPower, type Renaming, type CsvTable } from './table.js';
 
-/** The supplies of a table, a row a bank: rows that follow each other and name the same supply, or none, are one. */
-export function suppliesOf(table: CsvTable, offset: number, reading: CellReading): LocatedList {
-  const items = groupsOf(table).map((rows, index) => supplyOf(table, rows, ['supplies', index], reading));
-  return { kind: 'list', offset, items };
-}
-
-type Group = { readonly rows: CsvRow[]; readonly id: string; readonly name: string };
-
-function groupsOf(table: CsvTable): readonly (readonly CsvRow[])[] {
-  const groups: Group[] = [];
-  for (const row of table.rows) {
-    const id = cellOf(table, row, 'id')?.text ?? '';
-    const name = cellOf(table, row, 'name')?.text ?? '';
-    const current = groups.at(-1);
-    if (current !== undefined && goesOn(current, id, name)) current.rows.push(row);
-    else groups.push({ rows: [row], id, name });
-  }
-  return groups.map(({ rows }) => rows);
-}
-
-/** Ids decide where both have one, else names; a row with neither goes on with the supply above it. */
-function goesOn(current: Group, id: string, name: string): boolean {
-  if (id !== '' && current.id !== '') return id === current.id;
-  return name === '' ? id === '' : name === current.name;
-}
-
-function supplyOf(table: CsvTable, rows: readonly CsvRow[], path: Path, reading: CellReading): LocatedMap {
+/** A supply of a table, a row a bank. */
+export function supplyOf(table: CsvTable, { rows }: RowGroup, path: Path, reading: CellReading): LocatedMap {
   const [first] = rows;
   if (first === undefined) throw new Error('a supply has no row');
   const row = mergedRow(table, rows, path, reading);
   const whole = withPaths(reading, inTotal(path), (inner) => mapOf(table, row, supplyColumns, path, inner));
-  const banks = rows.map((row, index) => bankOf(table, row, [...path, 'banks', index], reading));
-  const list: LocatedList = { kind: 'list', offset: first.offset, items: banks };
+  const banks = rows.map((each, index) => bankOf(table, each, [...path, 'banks', index], reading));
+  const list: LocatedList = { kind: 'list', offset: first.offset, items: withOnlyGround(banks) };
   const total = totalOf(whole, 'totalMilliamps', 'totalWatts');
   const entries = new Map(
     [...whole.entries, ...total, ['banks', entryOf(first.offset, list)] as const].filter(([key]) => !isTotal(key)),
@@ -46,13 +23,24 @@ function supplyOf(table: CsvTable, rows: readonly CsvRow[], path: Path, reading:
   return { ...whole, entries };
 }
 
+/** A single output shares its ground with none: it is isolated, whether or not its row says so. */
+function withOnlyGround(banks: readonly LocatedMap[]): readonly LocatedMap[] {
+  const [only] = banks;
+  const outputs = only?.entries.get('outputs')?.value;
+  if (only === undefined || banks.length > 1 || only.entries.has('isolated')) return banks;
+  if (outputs?.kind !== 'scalar' || outputs.value !== 1) return banks;
+  const isolated: LocatedNode = { kind: 'scalar', offset: outputs.offset, value: true, written: 'true' };
+  return [{ ...only, entries: new Map([...only.entries, ['isolated', entryOf(outputs.offset, isolated)]]) }];
+}
+
 /** What the first row leaves open about the whole supply, a later one may state; what they both state must agree. */
 function mergedRow(table: CsvTable, rows: readonly CsvRow[], path: Path, { faults }: CellReading): CsvRow {
   const [first, ...others] = rows;
   if (first === undefined) throw new Error('a supply has no row');
   const cells = [...first.cells];
-  for (const [index, key] of table.keys.entries()) {
-    if (key === null || !supplyColumns.includes(key)) continue;
+  for (const [index, column] of table.columns.entries()) {
+    const key = column?.key ?? '';
+    if (!supplyColumns.includes(key)) continue;
     for (const row of others) {
       const stated = cells[index];
       const cell = cellOf(table, row, key);
@@ -91,13 +79,22 @@ const inBank =
 const isTotal = (key: string): boolean => /^(total|bank)(Milliamps|Watts)$/.test(key);
 
 function bankOf(table: CsvTable, row: CsvRow, path: Path, reading: CellReading): LocatedMap {
-  const keys = Object.keys(columnsOf.supplies).filter((key) => !supplyColumns.includes(key));
-  const found = withPaths(reading, inBank(path), (inner) => mapOf(table, row, keys, path, inner));
+  const read = withPaths(reading, inBank(path), (inner) => mapOf(table, row, bankColumns, path, inner));
+  const found = withSwitch(withPower(read, cellOf(table, row, 'volts'), path, reading), table, row);
   const settings = settingsOf(found, path, reading);
   const total = totalOf(found, 'bankMilliamps', 'bankWatts');
   const kept = [...found.entries].filter(([key]) => !isTotal(key) && !settingKeys.some((one) => one === key));
   const entries = new Map([...kept, ...total, ['settings', entryOf(row.offset, settings)] as const]);
   return { ...found, entries };
+}
+
+/** How the settings are chosen may stand in the remark. */
+function withSwitch(bank: LocatedMap, table: CsvTable, row: CsvRow): LocatedMap {
+  const cell = cellOf(table, row, 'remark');
+  const says = cell === null ? undefined : remarkOf(cell.text)?.switch;
+  if (cell === null || says === undefined || bank.entries.has('switch')) return bank;
+  const node: LocatedNode = { kind: 'scalar', offset: cell.offset, value: says, written: cell.text };
+  return { ...bank, entries: new Map([...bank.entries, ['switch', entryOf(cell.offset, node)]]) };
 }
 
 /** The total in milliamps or watts, or both, which the checks refuse. */

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 
+import { knownConnectors } from '../../domain/connectors.js';
 import { scaledDecimal } from '../../domain/quantities.js';
 
 /** What a plain number stands for. Money is in the file's currency, in major units. */
@@ -105,7 +106,7 @@ export const connector = (description: string) =>
     .string()
     .min(1)
     .max(longestText)
-    .meta({ description, examples: ['barrel-2.1', 'barrel-2.5', 'jack-3.5'] })
+    .meta({ description, examples: [...knownConnectors] })
     .register(wordings, { allowed: 'the name of a connector, such as barrel-2.1', unit: null });
 
 export const flag = (description: string) =>

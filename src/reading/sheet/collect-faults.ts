@@ -1,80 +1,68 @@
-import type { Finding, LineOf, Path, Words } from '../../domain/finding.js';
+import type { Finding, Path } from '../../domain/finding.js';
 import { escapedText } from '../../domain/shown-text.js';
-import { tableWords } from '../csv/table-words.js';
-import { keyText, type InputFault } from '../faults/input-fault.js';
-import { offsetAt } from '../text/located-tree.js';
-import { positionAt, type Position, type ReadSheet } from './read-sheet.js';
+import { endsInYaml, excerptAt } from '../faults/excerpt.js';
+import { keyText, type InputFault, type ReadResult } from '../faults/input-fault.js';
+import { isUseful } from '../csv/table-places.js';
+import { causesOf, type Cause } from './causes.js';
+import type { ReadSheet } from './read-sheet.js';
+import { sortedFaults, type Pending } from './sorted-faults.js';
 
 /** The most faults that are told at once; the rest is counted. */
 const mostShown = 20;
 
-/** The faults of both files by file and position, or null when there are none. */
+/** The faults of both files by file and position, those of one cause together; null when there are none. */
 export function collectedFaults(
   board: ReadSheet,
   catalogue: ReadSheet | null,
   resolved: readonly Finding[],
-): { readonly faults: readonly InputFault[]; readonly more: number } | null {
+): Omit<Extract<ReadResult<never>, { kind: 'faulty' }>, 'kind'> | null {
   const sheets = catalogue === null ? [board] : [board, catalogue];
   const all = sheets.flatMap((sheet) => sortedFaults(sheet, sheets, resolved));
   if (all.length === 0) return null;
-  return { faults: all.slice(0, mostShown).map(told), more: Math.max(0, all.length - mostShown) };
-}
-
-/** A fault whose words are made when it is told. */
-type Pending = Position & {
-  readonly file: string;
-  readonly path: Path;
-  readonly words: () => { readonly message: string; readonly remedy: string };
-};
-
-function sortedFaults(
-  sheet: ReadSheet,
-  sheets: readonly ReadSheet[],
-  resolved: readonly Finding[],
-): readonly Pending[] {
-  const { file, tree } = sheet;
-  const placed: Pending[] = sheet.placed.map((fault) => ({ ...fault, file, words: () => fault.words }));
-  const findings = [...sheet.findings, ...resolved.filter((finding) => finding.source === sheet.source)];
-  const found = findings.map((finding): Pending => {
-    const position = tree === null ? { line: 1, column: 1 } : positionOf(finding, tree);
-    return {
-      ...position,
-      file,
-      path: finding.path,
-      words: () => inWordsOf(sheet, finding.path, finding.words(lineOfIn(sheet, sheets))),
-    };
-  });
-  const sorted = [...placed, ...found].sort(
-    (first, second) => first.line - second.line || first.column - second.column,
-  );
-  return withoutRepeats(sorted);
-}
-
-const inWordsOf = ({ isTable }: ReadSheet, path: Path, words: Words): Words =>
-  isTable ? tableWords(path, words) : words;
-
-const positionOf = ({ path, point }: Pick<Finding, 'path' | 'point'>, tree: NonNullable<ReadSheet['tree']>): Position =>
-  positionAt(tree.lines, offsetAt(tree.root, path, point));
-
-/** What is wrong behind an anchor is found once for every alias, at the same place: it is told once. */
-function withoutRepeats(sorted: readonly Pending[]): readonly Pending[] {
-  const seen = new Set<string>();
-  return sorted.filter(({ line, column, path }) => {
-    const place = `${line}:${column}:${String(path.at(-1))}`;
-    const isNew = !seen.has(place);
-    seen.add(place);
-    return isNew;
-  });
-}
-
-function lineOfIn(here: ReadSheet, sheets: readonly ReadSheet[]): LineOf {
-  return (spot) => {
-    const sheet = sheets.find(({ source }) => source === spot.source) ?? here;
-    const line = sheet.tree === null ? 1 : positionOf({ ...spot, point: 'value' }, sheet.tree).line;
-    return sheet === here ? `line ${line}` : `line ${line} of ${escapedText(sheet.file)}`;
+  const shown = causesOf(all).slice(0, mostShown);
+  const told = shown.reduce((sum, { alike }) => sum + 1 + alike.length, 0);
+  return {
+    faults: shown.map(inputFaultOf),
+    more: all.length - told,
+    ...(sheets.some((sheet) => canSkipRows(sheet, all)) && { canSkipRows: true }),
   };
 }
 
-function told({ file, line, column, path, words }: Pending): InputFault {
-  return { file, line, column, key: keyText(path), ...words() };
+/** Whether some things of a table have faults, and others have none. */
+function canSkipRows({ table }: ReadSheet, faults: readonly Pending[]): boolean {
+  const faulty = new Set(faults.map(({ thing }) => thing));
+  const useful = (table?.things ?? []).filter(isUseful);
+  return table?.things.some((thing) => faulty.has(thing)) === true && useful.some((thing) => !faulty.has(thing));
 }
+
+function inputFaultOf({ first, words, alike }: Cause): InputFault {
+  const { sheet, line, column } = first;
+  const excerpt = excerptAt(sheet.text, line, column, sheet.table?.separator ?? endsInYaml);
+  return {
+    file: sheet.file,
+    line,
+    column,
+    key: subjectOf(first, alike.length > 0),
+    ...words,
+    ...(alike.length > 0 && {
+      alike: alike.map((one) => ({ line: one.line, key: subjectOf(one, false), name: nameOf(one) })),
+    }),
+    ...(excerpt !== undefined && { excerpt }),
+  };
+}
+
+/** What a fault is about: the key in a file, or the row of a table and its heading; without the row where it is many. */
+function subjectOf(pending: Pending, isOfMany: boolean): string {
+  const { sheet, path } = pending;
+  const { table } = sheet;
+  const name = isOfMany ? null : nameOf(pending);
+  if (table === null || pending.thing === null)
+    return path.length === 1 && table !== null ? headingText(path) : keyText(path);
+  return [name, table.headingOf(path)].filter((piece) => piece !== null).join(', ');
+}
+
+/** The heading of a column that is not understood, as it stands there. */
+const headingText = ([key]: Path): string => escapedText(String(key).slice(0, 60));
+
+const nameOf = ({ thing }: Pending): string | null =>
+  thing?.name === undefined || thing.name === null ? null : escapedText(thing.name.slice(0, 60));

@@ -4,9 +4,9 @@ import type { Sheet } from '../resolve/entry.js';
 import type { Finding, Path, InputKind, Words } from '../../domain/finding.js';
 import { boardSchema } from '../schema/schema-board.js';
 import { catalogueSchema } from '../schema/schema-catalogue.js';
-import { isCsvName, readCsv, sourceOf, type CsvTree } from '../csv/read-csv.js';
+import { isCsvName, readCsv, sourceOf, type CsvTree, type TableOptions } from '../csv/read-csv.js';
+import type { TablePlaces } from '../csv/table-places.js';
 import type { NamedFile } from '../text/file-text.js';
-import { locatedEntries } from '../text/located-data.js';
 import type { LocatedNode } from '../text/located-tree.js';
 import { checkAgainstSchema } from '../faults/schema-findings.js';
 import { treeOfYaml } from '../text/tree-of-text.js';
@@ -15,16 +15,23 @@ import { treeOfYaml } from '../text/tree-of-text.js';
 export type Position = { readonly line: number; readonly column: number };
 
 /** A fault whose position is known already. */
-export type PlacedFault = Position & { readonly path: Path; readonly words: Words };
+export type PlacedFault = Position & {
+  /** In UTF-16 units from the start of the text; null where there is no tree. */
+  readonly offset: number | null;
+  readonly path: Path;
+  readonly words: Words;
+};
 
 /** What was made of one file. */
 export type ReadSheet = {
   readonly file: string;
+  /** Without a byte order mark; empty when it could not be had. */
+  readonly text: string;
   readonly source: InputKind;
   /** Null when the text was not understood, or was meant for the other file. */
   readonly sheet: Sheet | null;
-  /** Whether the file is a table, whose faults are told in its own words. */
-  readonly isTable: boolean;
+  /** Of a table, whose faults are told in its own words; null of any other file. */
+  readonly table: TablePlaces | null;
   readonly findings: readonly Finding[];
   readonly placed: readonly PlacedFault[];
   /** To place findings with; null when there is no tree. */
@@ -32,30 +39,31 @@ export type ReadSheet = {
 };
 
 /** Turns the text of a file into data that its schema was applied to. Files whose names say so are tables. */
-export const readSheet = (source: InputKind, named: NamedFile): ReadSheet =>
-  sheetOf(source, named, isCsvName(named.file) ? (body) => readCsv(named.file, body) : null);
+export const readSheet = (source: InputKind, named: NamedFile, options: TableOptions = {}): ReadSheet =>
+  isCsvName(named.file) ? readTable(source, named, options) : sheetOf(source, named, null);
 
-/** The same for a table, whatever its name. What is given beside it goes before what stands above its header. */
-export const readTable = (source: InputKind, named: NamedFile, given: object): ReadSheet =>
-  sheetOf(source, named, (body) => readCsv(named.file, body, locatedEntries(given)));
+/** The same for a table, whatever its name. */
+export const readTable = (source: InputKind, named: NamedFile, options: TableOptions): ReadSheet =>
+  sheetOf(source, named, (body) => readCsv(named.file, body, options));
 
 function sheetOf(
   source: InputKind,
   { file, text }: NamedFile,
   readAsTable: ((body: string) => CsvTree) | null,
 ): ReadSheet {
+  // A byte order mark is no part of the text, and would shift the columns of the first line.
+  const body = text.kind === 'text' ? text.text.replace(/^\uFEFF/, '') : '';
   const refuse = (position: Position, words: Words): ReadSheet => ({
     file,
+    text: body,
     source,
     sheet: null,
-    isTable: readAsTable !== null,
+    table: null,
     findings: [],
-    placed: [{ ...position, path: [], words }],
+    placed: [{ ...position, offset: null, path: [], words }],
     tree: null,
   });
   if (text.kind === 'unreadable') return refuse(text, text.words);
-  // A byte order mark is no part of the text, and would shift the columns of the first line.
-  const body = text.text.replace(/^\uFEFF/, '');
   const zero = body.indexOf('\0');
   if (zero >= 0) return refuse(positionIn(body, zero), binary);
   const csv = readAsTable === null ? null : readAsTable(body);
@@ -70,11 +78,13 @@ function sheetOf(
   const lineOf = (offset: number) => positionAt(lines, offset).line;
   return {
     file,
+    text: body,
     source,
-    isTable: csv !== null,
+    table: csv?.places ?? null,
     ...checkAgainstSchema(source, schema, root, lost),
     placed: faults.map((fault) => ({
       ...positionAt(lines, fault.offset),
+      offset: fault.offset,
       path: fault.path,
       words: fault.words(lineOf),
     })),

@@ -94,10 +94,24 @@ describe('many faults', () => {
   });
 
   it('beyond 20 are counted', () => {
-    const pedals = Array.from({ length: 25 }, (_, index) => `{name: P${index}, volts: 9V, milliamps: 1}`);
+    const pedals = Array.from({ length: 25 }, (_, index) => `{name: P${index}, volts: ${index + 1}V, milliamps: 1}`);
     const result = inputsFromText({ file: 'b', text: boardWithPedals(...pedals) }, null);
     expect(result).toMatchObject({ kind: 'faulty', more: 5 });
     expect(result.kind === 'faulty' ? result.faults.length : 0).toBe(20);
+  });
+
+  it('of one cause are one fault, with every further place', () => {
+    const pedals = Array.from({ length: 25 }, (_, index) => `{name: P${index}, volts: 9V, milliamps: 1}`);
+    const result = inputsFromText({ file: 'b', text: boardWithPedals(...pedals) }, null);
+    expect(result).toMatchObject({ kind: 'faulty', more: 0, faults: [{ line: 6, key: 'pedals[0].volts' }] });
+    const [fault] = result.kind === 'faulty' ? result.faults : [];
+    expect(fault?.alike?.map(({ line }) => line)).toEqual(Array.from({ length: 24 }, (_, index) => 7 + index));
+    expect(fault?.alike?.at(-1)).toEqual({ line: 30, key: 'pedals[24].volts', name: null });
+  });
+
+  it('that are mended in different ways are not of one cause', () => {
+    const pedals = ['{name: A, volts: 9V, milliamps: 1}', '{name: B, volts: 12V, milliamps: 1}'];
+    expect(faultsOf(boardWithPedals(...pedals)).map(({ remedy }) => remedy)).toEqual(['Write 9.', 'Write 12.']);
   });
 
   it('a field that is wrong is not missing, too, and what it hides is not complained about', () => {

@@ -113,9 +113,13 @@ export function resolvedOf(board: string, catalogue: string | null = null): Reso
   return { ...resolved, findings };
 }
 
+/** What faults are about, with the further places of those that have several. */
+export const keysOf = (faults: readonly InputFault[]): readonly string[] =>
+  faults.flatMap(({ key, alike = [] }) => [key, ...alike.map((place) => place.key)]);
+
 /** Expects faults about exactly these keys, each of them found once. */
 export function expectToldOnce({ board = boardText(), catalogue }: Texts, ...keys: readonly string[]): void {
-  expect(faultsOf(board, catalogue ?? null).map(({ key }) => key)).toEqual(keys);
+  expect(keysOf(faultsOf(board, catalogue ?? null))).toEqual(keys);
   expect(resolvedOf(board, catalogue ?? null).findings).toHaveLength(keys.length);
 }
 

@@ -5,11 +5,12 @@ import { checkJson } from '../../../report/json/check-codec.js';
 import { outputAnswerJson } from '../../../report/json/output-codec.js';
 import { checkText } from '../../../report/screen/check-screen.js';
 import { outputAnswerText } from '../../../report/screen/output-screen.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { carryOut, nothingAsked, readOne } from '../pipeline.js';
 
-export type CheckFlags = {
+export type CheckFlags = ReadingOptions & {
   readonly json: boolean;
   /** The id of a pedal to ask about; goes with `output`. */
   readonly pedal?: string;
@@ -20,9 +21,10 @@ export type CheckFlags = {
 export async function runCheck(
   boardPath: string,
   cataloguePath: string | undefined,
-  { json, pedal, output }: CheckFlags,
+  flags: CheckFlags,
 ): Promise<ExitCode> {
-  const read = async () => readOne(readInputs(boardPath, cataloguePath ?? null));
+  const { json, pedal, output } = flags;
+  const read = async () => readOne(readInputs(boardPath, cataloguePath ?? null, flags));
   if (pedal === undefined || output === undefined)
     return carryOut({
       read,

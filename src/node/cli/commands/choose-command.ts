@@ -2,6 +2,7 @@ import type { ChoosingAim } from '../../../domain/aim.js';
 import { answerReports } from '../../../report/formats.js';
 import { answerJson } from '../../../report/json/plan-codec.js';
 import { answerText } from '../../../report/screen/terminal.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { choose } from '../../threads/planning.js';
 import { exitCodeOf, type ExitCode } from '../exit-codes.js';
@@ -12,7 +13,7 @@ import { allFiles } from '../written/all-files.js';
 import { proofFile } from '../written/proof-file.js';
 import { reportFiles } from '../written/report-files.js';
 
-export type ChooseFlags = {
+export type ChooseFlags = ReadingOptions & {
   readonly aim: ChoosingAim;
   readonly partial: boolean;
   readonly json: boolean;
@@ -32,7 +33,7 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
   const { aim, partial, json, report, force = false } = flags;
   const proof = flags.proof !== undefined;
   return carryOut({
-    read: async () => readOne(readInputs(boardPath, cataloguePath)),
+    read: async () => readOne(readInputs(boardPath, cataloguePath, flags)),
     ask: nothingAsked,
     files: allFiles(
       proofFile(flags.proof, { force }),

@@ -6,6 +6,7 @@ import type { AskedSupply } from '../../../planning/compare/read-purchase.js';
 import { comparisonReports } from '../../../report/comparison-formats.js';
 import { comparisonJson } from '../../../report/json/comparison-codec.js';
 import { comparisonText } from '../../../report/screen/comparison-screen.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { compare } from '../../threads/planning.js';
 import { comparisonCode, type ExitCode } from '../exit-codes.js';
@@ -14,7 +15,7 @@ import { carryOut, readOne, refused, type Asked } from '../pipeline.js';
 import { compareAloud } from '../progress/aloud.js';
 import { comparisonFiles } from '../written/report-files.js';
 
-export type CompareFlags = {
+export type CompareFlags = ReadingOptions & {
   readonly aim: ChoosingAim;
   /** How many best purchases. */
   readonly best: number;
@@ -34,7 +35,7 @@ export async function runCompare(boardPath: string, cataloguePath: string, flags
   const remainingMs = patience(flags.time);
   const { aim, best, option, json, report, force = false } = flags;
   return carryOut({
-    read: async () => readOne(readInputs(boardPath, cataloguePath)),
+    read: async () => readOne(readInputs(boardPath, cataloguePath, flags)),
     ask: ({ catalogue }) => askedPurchases(option, catalogue),
     files: comparisonFiles(report, comparisonReports, [boardPath, cataloguePath], { force }),
     call: async (kit, asked) =>

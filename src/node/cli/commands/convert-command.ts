@@ -1,11 +1,12 @@
 import { convertTable, type Given } from '../../../reading/csv/convert-table.js';
 import type { TableKind } from '../../../reading/csv/columns.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { namedFile } from '../../disk/file-text.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { nothingAsked, open, readOne } from '../pipeline.js';
 import { tell } from '../printed/tell.js';
 
-export type ConvertFlags = {
+export type ConvertFlags = ReadingOptions & {
   readonly currency?: string;
   readonly name?: string;
   /** What is taken for rows that leave it out, by the keys of `assume`. */
@@ -15,7 +16,7 @@ export type ConvertFlags = {
 /** Reads a table, prints it as a board or a catalogue in YAML, and returns the exit code. */
 export async function runConvert(path: string, flags: ConvertFlags): Promise<ExitCode> {
   const opened = await open({
-    read: async () => readOne(convertTable(await namedFile(path), (kind) => givenBy(flags, kind))),
+    read: async () => readOne(convertTable(await namedFile(path), (kind) => givenBy(flags, kind), flags)),
     ask: nothingAsked,
   });
   if (opened === null) return exitCodes.input;

@@ -4,6 +4,7 @@ import { pedalFaults } from '../../../planning/check/output-question.js';
 import type { Explanation } from '../../../planning/explain/explain.js';
 import { explanationJson } from '../../../report/json/explanation-codec.js';
 import { explanationText } from '../../../report/screen/explain-screen.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { explain } from '../../threads/planning.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
@@ -11,7 +12,7 @@ import { patience } from '../patience.js';
 import { carryOut, readOne, refused } from '../pipeline.js';
 import { searchAloud } from '../progress/aloud.js';
 
-export type ExplainFlags = {
+export type ExplainFlags = ReadingOptions & {
   readonly aim: ChoosingAim;
   readonly json: boolean;
   /** In seconds; no limit when left out. */
@@ -26,10 +27,11 @@ export type ExplainArguments = {
 };
 
 /** Explains, and returns the exit code. */
-export async function runExplain(paths: ExplainArguments, { aim, json, time }: ExplainFlags): Promise<ExitCode> {
+export async function runExplain(paths: ExplainArguments, flags: ExplainFlags): Promise<ExitCode> {
+  const { aim, json, time } = flags;
   const remainingMs = patience(time);
   return carryOut({
-    read: async () => readOne(readInputs(paths.board, paths.catalogue)),
+    read: async () => readOne(readInputs(paths.board, paths.catalogue, flags)),
     ask: ({ board }) => {
       if (paths.pedal === null) return { kind: 'asked', value: null };
       const faults = pedalFaults(board, { pedal: paths.pedal });

@@ -2,6 +2,7 @@ import { resolveWishes } from '../../../planning/rewire/rewire-request.js';
 import { answerReports } from '../../../report/formats.js';
 import { answerJson } from '../../../report/json/plan-codec.js';
 import { answerText } from '../../../report/screen/terminal.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { rewire } from '../../threads/planning.js';
 import { exitCodeOf, type ExitCode } from '../exit-codes.js';
@@ -10,7 +11,7 @@ import { carryOut, readOne, refused } from '../pipeline.js';
 import { searchAloud } from '../progress/aloud.js';
 import { reportFiles } from '../written/report-files.js';
 
-export type RewireFlags = {
+export type RewireFlags = ReadingOptions & {
   /** Ids of pedals that must stay where they are. */
   readonly keep: readonly string[];
   readonly buy: 'allow' | 'never';
@@ -36,7 +37,7 @@ export async function runRewire(
   const { partial, json, report, force = false } = flags;
   const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
   return carryOut({
-    read: async () => readOne(readInputs(boardPath, cataloguePath ?? null)),
+    read: async () => readOne(readInputs(boardPath, cataloguePath ?? null, flags)),
     ask: ({ board }) => {
       const resolved = resolveWishes(board, flags);
       return resolved.kind === 'faulty'

@@ -3,6 +3,7 @@ import type { NoBasis } from '../../../planning/spare/spare.js';
 import { typedPedal } from '../../../reading/typed/typed-pedal.js';
 import { addedJson, spareJson } from '../../../report/json/spare-codec.js';
 import { addedText, noBasisText, spareText } from '../../../report/screen/spare-screen.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { addPedal, spare } from '../../threads/planning.js';
 import { exitCodeOf, exitCodes, type ExitCode } from '../exit-codes.js';
@@ -10,7 +11,7 @@ import { patience } from '../patience.js';
 import { carryOut, nothingAsked, readOne, refused } from '../pipeline.js';
 import { searchAloud } from '../progress/aloud.js';
 
-export type SpareFlags = {
+export type SpareFlags = ReadingOptions & {
   readonly json: boolean;
   /** One more pedal in words, such as "9 V, 300 mA, digital". */
   readonly add?: string;
@@ -22,10 +23,11 @@ export type SpareFlags = {
 export async function runSpare(
   boardPath: string,
   cataloguePath: string | undefined,
-  { json, add, time }: SpareFlags,
+  flags: SpareFlags,
 ): Promise<ExitCode> {
+  const { json, add, time } = flags;
   const remainingMs = patience(time);
-  const read = async () => readOne(readInputs(boardPath, cataloguePath ?? null));
+  const read = async () => readOne(readInputs(boardPath, cataloguePath ?? null, flags));
   if (add === undefined)
     return carryOut({
       read,

@@ -8,12 +8,13 @@ import { planIn } from '../../../report/json/read-plan.js';
 import { verdictJson } from '../../../report/json/verdict-codec.js';
 import { verdictText } from '../../../report/screen/verdict.js';
 import { namedFile } from '../../disk/file-text.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { carryOut, nothingAsked, type Read } from '../pipeline.js';
 import { statusLine } from '../progress/status-line.js';
 
-export type VerifyFlags = {
+export type VerifyFlags = ReadingOptions & {
   /** The file that holds the proof. */
   readonly proof: string;
   readonly json: boolean;
@@ -26,12 +27,12 @@ const mostProofBytes = 200_000_000;
 const mostFaults = 20;
 
 /** Checks the plan by the rules and the proof by arithmetic, and returns the exit code. */
-export const runVerify = async (paths: VerifyPaths, { proof, json }: VerifyFlags): Promise<ExitCode> =>
+export const runVerify = async (paths: VerifyPaths, flags: VerifyFlags): Promise<ExitCode> =>
   carryOut({
-    read: async () => readAll(paths, proof),
+    read: async () => readAll(paths, flags),
     ask: nothingAsked,
     call: ({ kit, claim }) => checkedAloud((onProgress) => verify(kit, claim, onProgress)),
-    json,
+    json: flags.json,
     print: {
       json: ({ kit }, verdict) => verdictJson(kit, verdict),
       screen: ({ kit }, verdict, _, options) => verdictText(kit, verdict, options),
@@ -39,16 +40,20 @@ export const runVerify = async (paths: VerifyPaths, { proof, json }: VerifyFlags
     code: ({ kind }) => (kind === 'refused' ? exitCodes.noPlan : exitCodes.plan),
   });
 
-async function readAll(paths: VerifyPaths, proofPath: string) {
-  const inputs = await readInputs(paths.board, paths.catalogue);
+async function readAll(paths: VerifyPaths, flags: VerifyFlags) {
+  const inputs = await readInputs(paths.board, paths.catalogue, flags);
   const plan = planIn(await namedFile(paths.plan));
-  const proof = await readProof(proofPath);
+  const proof = await readProof(flags.proof);
   if (inputs.kind === 'read' && plan.kind === 'read' && proof.kind === 'read')
-    return read({ kit: inputs.value, claim: { plan: plan.value, proof: proof.value } });
+    return read({ kit: inputs.value, claim: { plan: plan.value, proof: proof.value } }, inputs.notes ?? []);
   return { kind: 'faulty', files: [inputs, plan, proof].filter((each) => each.kind === 'faulty') } as const;
 }
 
-const read = <Input>(value: Input): Extract<Read<Input>, { kind: 'read' }> => ({ kind: 'read', value });
+const read = <Input>(value: Input, notes: readonly string[]): Extract<Read<Input>, { kind: 'read' }> => ({
+  kind: 'read',
+  value,
+  notes,
+});
 
 async function readProof(path: string): Promise<ReadResult<Proof>> {
   const read = jsonIn(await namedFile(path, mostProofBytes));

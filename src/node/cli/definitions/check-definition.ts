@@ -2,7 +2,7 @@ import { Command, Option } from 'commander';
 
 import type { CheckFlags } from '../commands/check-command.js';
 import { outputAsked } from './option-values.js';
-import { jsonOption, optionalCatalogue, boardArgument } from './shared.js';
+import { jsonOption, optionalCatalogue, boardArgument, skipBadRowsOption } from './shared.js';
 
 /** The command line of `check`, without its work, which is loaded when it runs. */
 export function checkCommand(): Command {
@@ -17,6 +17,7 @@ export function checkCommand(): Command {
       ),
     )
     .addOption(jsonOption())
+    .addOption(skipBadRowsOption())
     .addHelpText('after', checkExitCodes)
     .action(async (board: string, catalogue: string | undefined, flags: CheckFlags, command: Command) => {
       if ((flags.pedal === undefined) !== (flags.output === undefined))

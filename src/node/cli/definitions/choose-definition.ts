@@ -13,6 +13,7 @@ import {
   planReports,
   timeOption,
   withBestFound,
+  skipBadRowsOption,
 } from './shared.js';
 
 /** The command line of `choose`, without its work, which is loaded when it runs. */
@@ -24,6 +25,7 @@ export function chooseCommand(): Command {
     .addOption(aimOption())
     .addOption(partialOption())
     .addOption(jsonOption())
+    .addOption(skipBadRowsOption())
     .addOption(timeOption(withBestFound))
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
     .addOption(reportOption(planReports))

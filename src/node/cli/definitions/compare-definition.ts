@@ -4,7 +4,7 @@ import type { CompareFlags } from '../commands/compare-command.js';
 import type { FolderFlags } from '../folder/compare-folder.js';
 import { purchase, wholeUpTo } from './option-values.js';
 import { refuseReports, reportOption } from './report-option.js';
-import { aimOption, forceOption, jsonOption, timeOption } from './shared.js';
+import { aimOption, forceOption, jsonOption, timeOption, skipBadRowsOption } from './shared.js';
 
 /** The command line of `compare`, without its work, which is loaded when it runs. */
 export function compareCommand(): Command {
@@ -20,6 +20,7 @@ export function compareCommand(): Command {
         .default([], 'none'),
     )
     .addOption(jsonOption())
+    .addOption(skipBadRowsOption())
     .addOption(timeOption(', for each board, with what is known'))
     .addOption(reportOption('.html a page to print, .md, .csv, .json'))
     .addOption(forceOption())

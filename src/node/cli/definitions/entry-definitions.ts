@@ -5,6 +5,7 @@ import type { Shell } from '../completion/scripts.js';
 import type { ConvertFlags } from '../commands/convert-command.js';
 import type { SchemaKind } from '../../../report/json/schemas.js';
 import type { StartFlags } from '../start/start-command.js';
+import { skipBadRowsOption } from './shared.js';
 
 /** The commands that help to get figures in, without their work, which is loaded when they run. */
 export const entryCommands = (): readonly Command[] => [
@@ -46,6 +47,7 @@ function convertCommand(): Command {
         'what to take for rows that leave it out, such as power=DC,polarity=centre-negative',
       ).argParser(assumptions),
     )
+    .addOption(skipBadRowsOption())
     .addHelpText('after', convertHelp)
     .action(async (table: string, flags: ConvertFlags) => {
       const { runConvert } = await import('../commands/convert-command.js');
@@ -69,7 +71,8 @@ Columns of pedals:   id, name, power, polarity, inlet, ground, volts, prefers, m
                      digital, highGain, alone
 Columns of supplies: id, name, price, stock, mains, regulated, totalMilliamps, totalWatts, outputs, isolated, power,
                      plug, polarity, switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts
-Lists stand between slashes (9/12/18), ranges between hyphens (100-240).
+Columns of leads:    name, price, id, stock, fits, gives, reverses, tails, joins
+Lists stand between slashes (9/12/18 V), ranges between hyphens (100-240). Usual headings of a shop are understood.
 
 Exit codes:
   0  converted                   2  wrong use of the command

@@ -1,7 +1,7 @@
 import { Argument, Command } from 'commander';
 
 import type { ExplainFlags } from '../commands/explain-command.js';
-import { aimOption, boardArgument, catalogueArgument, jsonOption, timeOption } from './shared.js';
+import { aimOption, boardArgument, catalogueArgument, jsonOption, timeOption, skipBadRowsOption } from './shared.js';
 
 /** The command line of `explain`, without its work, which is loaded when it runs. */
 export function explainCommand(): Command {
@@ -12,6 +12,7 @@ export function explainCommand(): Command {
     .addArgument(new Argument('[pedal]', 'the id of a pedal: why it sits where it does'))
     .addOption(aimOption())
     .addOption(jsonOption())
+    .addOption(skipBadRowsOption())
     .addOption(timeOption(' with what is explained by then'))
     .addHelpText('after', explainExitCodeHelp)
     .action(async (board: string, catalogue: string, pedal: string | undefined, flags: ExplainFlags) => {

@@ -13,6 +13,7 @@ import {
   timeOption,
   boardArgument,
   withBestFound,
+  skipBadRowsOption,
 } from './shared.js';
 
 /** The command line of `rewire`, without its work, which is loaded when it runs. */
@@ -32,6 +33,7 @@ export function rewireCommand(): Command {
     )
     .addOption(partialOption())
     .addOption(jsonOption())
+    .addOption(skipBadRowsOption())
     .addOption(timeOption(withBestFound))
     .addOption(reportOption(planReports))
     .addOption(forceOption())

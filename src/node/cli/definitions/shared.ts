@@ -25,6 +25,10 @@ export const partialOption = (): Option =>
 export const jsonOption = (what = 'result'): Option =>
   new Option('--json', `print the ${what} as one JSON object and nothing else`).default(false);
 
+/** For commands that read files that may be tables. */
+export const skipBadRowsOption = (): Option =>
+  new Option('--skip-bad-rows', 'leave out rows of tables that nobody could use, and name each').default(false);
+
 /** `ending` is what a command does when the time is up. */
 export const timeOption = (ending: string): Option =>
   new Option('--time <seconds>', `stop after so many seconds${ending}`).argParser(positiveSeconds);

@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 
 import type { SpareFlags } from '../commands/spare-command.js';
-import { boardArgument, jsonOption, optionalCatalogue, timeOption } from './shared.js';
+import { boardArgument, jsonOption, optionalCatalogue, timeOption, skipBadRowsOption } from './shared.js';
 
 /** The command line of `spare`, without its work, which is loaded when it runs. */
 export function spareCommand(): Command {
@@ -11,6 +11,7 @@ export function spareCommand(): Command {
     .addArgument(optionalCatalogue())
     .option('--add <words>', 'ask about one more pedal, such as "9 V, 300 mA, digital"')
     .addOption(jsonOption())
+    .addOption(skipBadRowsOption())
     .addOption(timeOption(' with what is known by then'))
     .addHelpText('after', spareExitCodeHelp)
     .action(async (board: string, catalogue: string | undefined, flags: SpareFlags) => {

@@ -1,7 +1,7 @@
 import { Argument, Command } from 'commander';
 
 import type { VerifyFlags } from '../commands/verify-command.js';
-import { boardArgument, catalogueArgument, jsonOption } from './shared.js';
+import { boardArgument, catalogueArgument, jsonOption, skipBadRowsOption } from './shared.js';
 
 /** The command line of `verify`, without its work, which is loaded when it runs. */
 export function verifyCommand(): Command {
@@ -12,6 +12,7 @@ export function verifyCommand(): Command {
     .addArgument(new Argument('<plan>', 'the result, as choose --json printed it'))
     .requiredOption('--proof <file>', 'the proof that came with it')
     .addOption(jsonOption('verdict'))
+    .addOption(skipBadRowsOption())
     .addHelpText('after', verifyExitCodes)
     .action(async (board: string, catalogue: string, plan: string, flags: VerifyFlags) => {
       const { runVerify } = await import('../commands/verify-command.js');

@@ -26,14 +26,15 @@ export type FolderFlags = Omit<CompareFlags, 'json' | 'report' | 'force'> & {
 /** Compares purchases for every board of a folder, one JSON line each, and returns the exit code. */
 export async function runCompareFolder(cataloguePath: string, flags: FolderFlags): Promise<ExitCode> {
   const opened = await open({
-    read: async () => readBoth(cataloguePath, flags.boards),
+    read: async () => readBoth(cataloguePath, flags),
     ask: ({ shop }) => askedPurchases(flags.option, shop.catalogue),
   });
   if (opened === null) return exitCodes.input;
   const { shop, names } = opened.input;
-  const { boards, aim, best, time, jobs = availableParallelism() } = flags;
+  const { boards, aim, best, time, skipBadRows = false, jobs = availableParallelism() } = flags;
   const timeMs = time === undefined ? Infinity : time * 1000;
-  const job = { catalogue: { file: cataloguePath, text: shop.text }, aim, best, asked: opened.question, timeMs };
+  const catalogue = { file: cataloguePath, text: shop.text };
+  const job = { catalogue, skipBadRows, aim, best, asked: opened.question, timeMs };
   const run: FolderRun = { folder: boards, names, job, jobs };
   const results = flags.out === undefined ? standardOutput() : await resultsIn(flags.out, run);
   if (results === null) return exitCodes.input;
@@ -49,11 +50,12 @@ export async function runCompareFolder(cataloguePath: string, flags: FolderFlags
 type Found = { readonly shop: CatalogueFile; readonly names: readonly string[] };
 
 /** The catalogue, and the names of the boards. */
-async function readBoth(cataloguePath: string, boards: string): Promise<Read<Found>> {
-  const shop = catalogueIn(await namedFile(cataloguePath));
+async function readBoth(cataloguePath: string, flags: FolderFlags): Promise<Read<Found>> {
+  const { boards } = flags;
+  const shop = catalogueIn(await namedFile(cataloguePath), flags);
   const folder = await boardFolder(boards);
   if (shop.kind === 'read' && folder.kind === 'files')
-    return { kind: 'read', value: { shop: shop.value, names: folder.names } };
+    return { kind: 'read', value: { shop: shop.value, names: folder.names }, notes: shop.notes ?? [] };
   return {
     kind: 'faulty',
     files: shop.kind === 'faulty' ? [shop] : [],

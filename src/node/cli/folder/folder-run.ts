@@ -28,8 +28,9 @@ export type FolderRun = {
 };
 
 /** What a board's result depends on; how long it may take is no part of it, for what was not proven is tried again. */
-export function hashOf({ catalogue, aim, best, asked }: FolderJob, text: string): string {
-  const question = JSON.stringify([aim, best, asked.map((bought) => [...bought])]);
+export function hashOf({ catalogue, skipBadRows, aim, best, asked }: FolderJob, text: string): string {
+  const purchases = asked.map((bought) => [...bought]);
+  const question = JSON.stringify([aim, best, purchases, ...(skipBadRows ? ['skip bad rows'] : [])]);
   return contentHash('boardfeed/comparison/1', question, catalogue.text, text);
 }
 

@@ -1,7 +1,9 @@
-import { faultText, type ReadResult } from '../../../reading/faults/input-fault.js';
+import { faultsText, type Faulty } from '../../../report/screen/faults-screen.js';
+import { screenOf } from './screen-of.js';
 
-/** Prints what is wrong with files on standard error, a line each. */
-export function printFaults({ faults, more }: Extract<ReadResult<unknown>, { kind: 'faulty' }>): void {
-  const lines = faults.map(faultText);
-  process.stderr.write(`${[...lines, ...(more > 0 ? [`and ${more} more.`] : [])].join('\n')}\n`);
+/** Prints what is wrong with files on standard error. Lines are wrapped for terminals only: logs are searched by line. */
+export function printFaults(...files: readonly Faulty[]): void {
+  const { stderr, env } = process;
+  const screen = screenOf(stderr, env);
+  stderr.write(faultsText(files, stderr.isTTY ? screen : { ...screen, width: Infinity }));
 }

@@ -100,12 +100,12 @@ describe('--json prints one object and nothing else', () => {
     });
   });
 
-  test('but nothing at all for faults, which standard error tells one a line', async () => {
+  test('but nothing at all for faults, which standard error tells with their lines', async () => {
     const board = await scratch('faulty.json', {
       ...pairBoard,
       pedals: Array.from({ length: 25 }, (_, at) => ({
         name: `Pedal ${at}`,
-        volts: '9V',
+        volts: `${at + 1}V`,
         milliamps: 1,
         figure: 'label',
       })),
@@ -113,9 +113,13 @@ describe('--json prints one object and nothing else', () => {
     const ended = await boardfeed(['choose', board, await scratch('shop.json', pairShop), '--json']);
     expect(ended).toMatchObject({ code: 3, output: '' });
     const lines = ended.errors.trimEnd().split('\n');
-    expect(lines).toHaveLength(21);
-    for (const line of lines.slice(0, 20)) expect(line).toMatch(/faulty\.json:1:\d+ pedals\[\d+\]\.volts: /);
-    expect(lines.at(-1)).toBe('and 5 more.');
+    // Each with its line, the signs under it and the remedy; the count at the end.
+    expect(lines).toHaveLength(4 * 20 + 1);
+    for (const [at, line] of lines.slice(0, -1).entries())
+      expect(line).toMatch(
+        [/faulty\.json:1:\d+ pedals\[\d+\]\.volts: /, / 1 \| /, /\| +\^\^/, /^ {2}Write \d+\.$/][at % 4] ?? /^$/,
+      );
+    expect(lines.at(-1)).toMatch(/^25 faults in \S+faulty\.json; 5 of them not shown\.$/);
   });
 });
 

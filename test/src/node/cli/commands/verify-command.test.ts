@@ -165,7 +165,7 @@ describe('a file that cannot be read, exit code 3', () => {
     const of = await changed(known(gigBoard), 'proof', 'boardfeed/proof/2', 'boardfeed/proof/1');
     await faulty(
       of,
-      /^\S+changed-proof\.json:1:\d+ format: the proof has the format boardfeed\/proof\/1 [^\n]* Write the proof again [^\n]*\n$/,
+      /^\S+changed-proof\.json:1:\d+ format: the proof has the format boardfeed\/proof\/1 [^\n]*\n {2}Write the proof again [^\n]*\n1 fault in \S+\n$/,
     );
   });
 

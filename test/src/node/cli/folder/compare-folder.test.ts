@@ -119,6 +119,7 @@ describe('a file of results', () => {
   test('counts as made for one catalogue and one question, however long that may take', () => {
     const job = {
       catalogue: { file: 'shop.yaml', text: 'supplies: []' },
+      skipBadRows: false,
       aim: 'cost',
       best: 3,
       asked: [],
@@ -130,10 +131,11 @@ describe('a file of results', () => {
       hashOf({ ...job, aim: 'bricks' }, 'board: A'),
       hashOf({ ...job, best: 2 }, 'board: A'),
       hashOf({ ...job, asked }, 'board: A'),
+      hashOf({ ...job, skipBadRows: true }, 'board: A'),
       hashOf({ ...job, catalogue: { ...job.catalogue, text: 'supplies: [] # none' } }, 'board: A'),
     ];
     const hash = hashOf(job, 'board: A');
-    expect(new Set([hash, ...others]).size).toBe(6);
+    expect(new Set([hash, ...others]).size).toBe(7);
     expect(hashOf({ ...job, timeMs: Infinity }, 'board: A')).toBe(hash);
   });
 
