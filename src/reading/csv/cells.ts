@@ -1,11 +1,21 @@
 import type { Path } from '../../domain/finding.js';
 import { connectorSpelled } from '../../domain/connectors.js';
+import type { NumberUnit } from '../schema/schema-fields.js';
 import { buildTree } from '../text/build-tree.js';
 import type { LocatedNode, LocatedScalar } from '../text/located-tree.js';
 import { parseYaml } from '../text/yaml-document.js';
 import { flagSaid, mainsVolts, plainWord, polarityWord, voltsAndPower } from './cell-words.js';
 import type { CellKind } from './columns.js';
-import { figureNode, figuresNode, measureOf, rangeNode, splitCell, textNode, type CellReading } from './figures.js';
+import {
+  figureNode,
+  figuresNode,
+  measureOf,
+  rangeNode,
+  splitCell,
+  textNode,
+  type CellReading,
+  type Measure,
+} from './figures.js';
 import type { Heading } from './headings.js';
 import type { PlacedCell } from './rows.js';
 import { shifted } from './shifted.js';
@@ -14,44 +24,39 @@ import { shifted } from './shifted.js';
 export function nodeOf(
   cell: PlacedCell,
   kind: CellKind,
-  heading: Heading,
+  { unit, isVague }: Heading,
   path: Path,
   reading: CellReading,
 ): LocatedNode {
-  const { unit: stated, isVague } = heading;
-  const milliamps = { unit: 'mA', stated, isVague } as const;
-  switch (kind) {
-    case 'text':
-      return textNode(cell);
-    case 'word':
-      return said(cell, plainWord(cell.text));
-    case 'words':
-      return writtenOut(cell) ?? wordsNode(cell);
-    case 'polarity':
-      return said(cell, polarityWord(cell.text));
-    case 'connector':
-      return said(cell, connectorSpelled(cell.text) ?? cell.text);
-    case 'flag':
-      return said(cell, flagSaid(cell.text) ?? cell.text);
-    case 'count':
-    case 'money':
-      return figureNode(cell, measureOf(kind), path, reading);
-    case 'voltage':
-      return figureNode(cell, measureOf('V'), path, reading);
-    case 'current':
-      return figureNode(cell, milliamps, path, reading);
-    case 'watts':
-      return figureNode(cell, measureOf('W'), path, reading);
-    case 'range':
-      return writtenOut(cell) ?? oneOrRange(mainsVolts(cell), path, reading);
-    case 'accepts':
-      return writtenOut(cell) ?? accepted(voltsAndPower(cell).cell, path, reading);
-    case 'voltages':
-      return writtenOut(cell) ?? figuresNode(voltsAndPower(cell).cell, measureOf('V'), path, reading);
-    case 'currents':
-      return writtenOut(cell) ?? figuresNode(cell, milliamps, path, reading);
-  }
+  return readers[kind](cell, { stated: unit, isVague }, path, reading);
 }
+
+/** `heading` is what the heading says of figures without a unit. */
+type Reader = (cell: PlacedCell, heading: Omit<Measure, 'unit'>, path: Path, reading: CellReading) => LocatedNode;
+
+const figureIn =
+  (unit: NumberUnit): Reader =>
+  (cell, _, path, reading) =>
+    figureNode(cell, measureOf(unit), path, reading);
+
+const readers: Readonly<Record<CellKind, Reader>> = {
+  text: textNode,
+  word: (cell) => said(cell, plainWord(cell.text)),
+  words: (cell) => writtenOut(cell) ?? wordsNode(cell),
+  polarity: (cell) => said(cell, polarityWord(cell.text)),
+  connector: (cell) => said(cell, connectorSpelled(cell.text) ?? cell.text),
+  flag: (cell) => said(cell, flagSaid(cell.text) ?? cell.text),
+  count: figureIn('count'),
+  money: figureIn('money'),
+  voltage: figureIn('V'),
+  watts: figureIn('W'),
+  current: (cell, heading, path, reading) => figureNode(cell, { unit: 'mA', ...heading }, path, reading),
+  currents: (cell, heading, path, reading) =>
+    writtenOut(cell) ?? figuresNode(cell, { unit: 'mA', ...heading }, path, reading),
+  voltages: (cell, _, path, reading) => writtenOut(cell) ?? severalVolts(voltsAndPower(cell).cell, path, reading),
+  accepts: (cell, _, path, reading) => writtenOut(cell) ?? accepted(voltsAndPower(cell).cell, path, reading),
+  range: (cell, _, path, reading) => writtenOut(cell) ?? oneOrRange(mainsVolts(cell), path, reading),
+};
 
 /** What a cell says, with its own words behind it. */
 const said = (cell: PlacedCell, value: string | boolean): LocatedScalar => ({ ...textNode(cell), value });
@@ -68,8 +73,11 @@ function writtenOut({ text, offset }: PlacedCell): LocatedNode | null {
 const oneOrRange = (cell: PlacedCell, path: Path, reading: CellReading): LocatedNode =>
   rangeNode(cell, measureOf('V'), path, reading) ?? figureNode(cell, measureOf('V'), path, reading);
 
+const severalVolts = (cell: PlacedCell, path: Path, reading: CellReading): LocatedNode =>
+  figuresNode(cell, measureOf('V'), path, reading);
+
 const accepted = (cell: PlacedCell, path: Path, reading: CellReading): LocatedNode =>
-  rangeNode(cell, measureOf('V'), path, reading) ?? figuresNode(cell, measureOf('V'), path, reading);
+  rangeNode(cell, measureOf('V'), path, reading) ?? severalVolts(cell, path, reading);
 
 function wordsNode(cell: PlacedCell): LocatedNode {
   const parts = splitCell(cell).map((part) => said(part, plainWord(part.text)));

@@ -42,25 +42,20 @@ function partsOf(text: string): HeadingParts {
   return { base: plainHeading(text), unit: null };
 }
 
-/** Whether figures of that kind may have that unit. */
-function bears(kind: CellKind | undefined, unit: string | null): boolean {
-  switch (kind) {
-    case 'current':
-    case 'currents':
-      return unit === null || unit === 'ma' || unit === 'a';
-    case 'voltage':
-    case 'voltages':
-    case 'accepts':
-    case 'range':
-      return unit === null || unit === 'v';
-    case 'watts':
-      return unit === null || unit === 'w';
-    case 'money':
-      return unit === null || unit === 'money';
-    default:
-      return unit === null;
-  }
-}
+/** Whether figures of that kind may have that unit in their heading. */
+const bears = (kind: CellKind | undefined, unit: string | null): boolean =>
+  unit === null || (kind !== undefined && (unitsOf[kind] ?? []).includes(unit));
+
+const unitsOf: Partial<Readonly<Record<CellKind, readonly string[]>>> = {
+  current: ['ma', 'a'],
+  currents: ['ma', 'a'],
+  voltage: ['v'],
+  voltages: ['v'],
+  accepts: ['v'],
+  range: ['v'],
+  watts: ['w'],
+  money: ['money'],
+};
 
 type Names = Readonly<Record<string, readonly string[]>>;
 

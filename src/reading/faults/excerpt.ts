@@ -23,11 +23,12 @@ const mostMarked = 60;
 
 /** A quoted text to its closing quote; of a list or map its bracket; else up to one of the ends. */
 function lengthOfToken(rest: string, ends: string): number {
-  const quote = rest[0] === '"' || rest[0] === "'" ? rest.indexOf(rest[0], 1) : -1;
-  if (quote > 0) return Math.min(quote + 1, mostMarked);
-  if (/^[[{]/.test(rest)) return 1;
-  const at = [...rest].findIndex((sign) => ends.includes(sign));
-  return Math.min((at < 0 ? rest : rest.slice(0, at)).trimEnd().length, mostMarked);
+  const first = rest.charAt(0);
+  const close = first === '"' || first === "'" ? rest.indexOf(first, 1) : -1;
+  if (close > 0) return Math.min(close + 1, mostMarked);
+  if (first === '[' || first === '{') return 1;
+  const end = Math.min(rest.length, ...Array.from(ends, (sign) => rest.indexOf(sign)).filter((at) => at >= 0));
+  return Math.min(rest.slice(0, end).trimEnd().length, mostMarked);
 }
 
 /** What ends a value or a key in YAML and JSON. */
