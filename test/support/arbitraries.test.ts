@@ -1,3 +1,5 @@
+import { isDeepStrictEqual } from 'node:util';
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -25,7 +27,9 @@ const before = sample.map(figuresOf);
 function countMoved({ changed }: Change, direction: 1 | -1, enough: number): number {
   let moved = 0;
   for (const [index, given] of sample.entries()) {
-    const difference = compare(before[index] ?? [], figuresOf(changed(given)));
+    const other = changed(given);
+    if (isDeepStrictEqual(other, given)) continue;
+    const difference = compare(before[index] ?? [], figuresOf(other));
     expect(difference * direction).toBeGreaterThanOrEqual(0);
     if (difference !== 0) moved += 1;
     if (moved === enough) break;

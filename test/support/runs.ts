@@ -12,3 +12,15 @@ export const trying = (all: number, seed = 1): { readonly numRuns: number; reado
   numRuns: share(all),
   ...(part < 1 ? { seed: Number(process.env['SEED'] ?? seed) } : {}),
 });
+
+/**
+ * Likewise for a test that has to meet with what is rare: a run of a part looks at the cases after its own, too, as long as
+ * something is still to be met with, so that it does not hang on luck. The property asks first whether it has `enough`.
+ */
+export function tryingUntil(all: number, isMet: () => boolean, seed?: number) {
+  let tried = 0;
+  return {
+    enough: (): boolean => (tried += 1) > share(all) && isMet(),
+    parameters: { ...trying(all, seed), numRuns: Math.max(all, share(all)) },
+  };
+}
