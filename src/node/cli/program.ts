@@ -8,6 +8,7 @@ import { chooseCommand } from './definitions/choose-definition.js';
 import { compareCommand } from './definitions/compare-definition.js';
 import { entryCommands } from './definitions/entry-definitions.js';
 import { explainCommand } from './definitions/explain-definition.js';
+import { helpLayout } from './definitions/help-text.js';
 import { rewireCommand } from './definitions/rewire-definition.js';
 import { spareCommand } from './definitions/spare-definition.js';
 import { verifyCommand } from './definitions/verify-definition.js';
@@ -21,6 +22,7 @@ export function program(version: string = ownVersion()): Command {
     .helpCommand('help [command]', 'print the help of a command')
     .showHelpAfterError('(run boardfeed --help for what there is)')
     .configureOutput(safeOutput)
+    .configureHelp(helpLayout)
     .exitOverride();
   for (const one of commands()) command.addCommand(withManners(one));
   return command;
@@ -42,6 +44,7 @@ const commands = (): readonly Command[] => [
 const withManners = (command: Command): Command =>
   command
     .configureOutput(safeOutput)
+    .configureHelp({ ...command.configureHelp(), ...helpLayout })
     .exitOverride()
     .showHelpAfterError(`(run boardfeed ${command.name()} --help for what there is)`);
 

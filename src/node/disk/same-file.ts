@@ -1,6 +1,6 @@
-import type { Stats } from 'node:fs';
-import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
+
+import { fileAt } from './file-at.js';
 
 /** Whether two paths lead to one file, by whatever names and links. Paths that lead nowhere are the same when spelled so. */
 export async function isSameFile(first: string, second: string): Promise<boolean> {
@@ -9,5 +9,3 @@ export async function isSameFile(first: string, second: string): Promise<boolean
   const other = await fileAt(second);
   return one !== null && other !== null && one.dev === other.dev && one.ino === other.ino;
 }
-
-const fileAt = (path: string): Promise<Stats | null> => stat(path).catch(() => null);

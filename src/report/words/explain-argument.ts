@@ -39,7 +39,8 @@ function feederText(
   const { inventory } = told;
   const names = namesText(told, pedals);
   const it = pedals.length === 1 ? 'it' : 'any one of them';
-  if (supplies.length === 0) return `Nothing that you own or can buy has an output for ${names}.`;
+  if (supplies.length === 0)
+    return `Nothing that you own${told.kit.catalogue === null ? '' : ' or can buy'} has an output for ${names}.`;
   if (supplies.length > mostSupplies)
     return `For ${names} there are ${supplies.length} supplies with an output for ${it}.`;
   const only = listText(supplies.map(inventory.supplyName), 'or');

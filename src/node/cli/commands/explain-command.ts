@@ -5,6 +5,7 @@ import type { Explanation } from '../../../planning/explain/explain.js';
 import { explanationJson } from '../../../report/json/explanation-codec.js';
 import { explanationText } from '../../../report/screen/explain-screen.js';
 import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
+import { fileAt } from '../../disk/file-at.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { explain } from '../../threads/planning.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
@@ -21,21 +22,28 @@ export type ExplainFlags = ReadingOptions & {
 
 export type ExplainArguments = {
   readonly board: string;
-  readonly catalogue: string;
-  /** The id of the pedal that is asked about; the plan as a whole when null. */
-  readonly pedal: string | null;
+  /** The catalogue file, or the id of a pedal where the board needs no catalogue; null when left out. */
+  readonly second: string | null;
+  /** The id of the pedal that is asked about behind a catalogue; null when left out. */
+  readonly third: string | null;
 };
 
 /** Explains, and returns the exit code. */
-export async function runExplain(paths: ExplainArguments, flags: ExplainFlags): Promise<ExitCode> {
+export async function runExplain(
+  { board: path, second, third }: ExplainArguments,
+  flags: ExplainFlags,
+): Promise<ExitCode> {
   const { aim, json, time } = flags;
   const remainingMs = patience(time);
+  const isPedal = third === null && second !== null && (await isNoFile(second));
+  const [catalogue, asked] = isPedal ? [null, second] : [second, third];
   return carryOut({
-    read: async () => readOne(readInputs(paths.board, paths.catalogue, flags)),
+    read: async () => readOne(readInputs(path, catalogue, flags)),
     ask: ({ board }) => {
-      if (paths.pedal === null) return { kind: 'asked', value: null };
-      const faults = pedalFaults(board, { pedal: paths.pedal });
-      return faults.length > 0 ? refused(paths.board, faults) : { kind: 'asked', value: pedalId(paths.pedal) };
+      if (asked === null) return { kind: 'asked', value: null };
+      const faults = pedalFaults(board, { pedal: asked });
+      const told = isPedal ? faults.map((fault) => `${fault} There is no file of that name either.`) : faults;
+      return faults.length > 0 ? refused(path, told) : { kind: 'asked', value: pedalId(asked) };
     },
     call: async (kit, pedal) =>
       searchAloud(kit.board, (aloud) =>
@@ -49,6 +57,10 @@ export async function runExplain(paths: ExplainArguments, flags: ExplainFlags): 
     code: exitCodeFor,
   });
 }
+
+/** A word that could be an id and is the name of no file. */
+const isNoFile = async (word: string): Promise<boolean> =>
+  /^[\p{L}\p{N}_-]+$/u.test(word) && (await fileAt(word)) === null;
 
 function exitCodeFor(explanation: Explanation): ExitCode {
   if (explanation.kind === 'stopped') return exitCodes.stopped;

@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 
 import type { CheckFlags } from '../commands/check-command.js';
 import { outputAsked } from './option-values.js';
+import { below, exitCodeText } from './help-text.js';
 import { jsonOption, optionalCatalogue, boardArgument, skipBadRowsOption } from './shared.js';
 
 /** The command line of `check`, without its work, which is loaded when it runs. */
@@ -18,7 +19,7 @@ export function checkCommand(): Command {
     )
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())
-    .addHelpText('after', checkExitCodes)
+    .addHelpText('after', below(checkExitCodes))
     .action(async (board: string, catalogue: string | undefined, flags: CheckFlags, command: Command) => {
       if ((flags.pedal === undefined) !== (flags.output === undefined))
         command.error('error: --pedal and --output go together');
@@ -27,8 +28,8 @@ export function checkCommand(): Command {
     });
 }
 
-const checkExitCodes = `
-Exit codes:
-  0  safe; or yes, it can be     3  a file cannot be read or is wrong, or names something unknown
-  1  a defect of boardfeed       4  not safe: a hard rule is broken; or no, it cannot be
-  2  wrong use of the command`;
+const checkExitCodes = exitCodeText({
+  0: 'safe; or yes, it can be',
+  3: 'a file cannot be read or is wrong, or names something unknown',
+  4: 'not safe: a hard rule is broken; or no, it cannot be',
+});

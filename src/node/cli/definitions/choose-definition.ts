@@ -15,6 +15,7 @@ import {
   withBestFound,
   skipBadRowsOption,
 } from './shared.js';
+import { below } from './help-text.js';
 
 /** The command line of `choose`, without its work, which is loaded when it runs. */
 export function chooseCommand(): Command {
@@ -30,7 +31,7 @@ export function chooseCommand(): Command {
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
     .addOption(reportOption(planReports))
     .addOption(forceOption('the proof and of reports'))
-    .addHelpText('after', planExitCodes)
+    .addHelpText('after', below(planExitCodes))
     .action(async (board: string, catalogue: string, flags: ChooseFlags, command: Command) => {
       if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
         command.error('error: --force goes with --proof or --report only');

@@ -4,6 +4,7 @@ import type { CompareFlags } from '../commands/compare-command.js';
 import type { FolderFlags } from '../folder/compare-folder.js';
 import { purchase, wholeUpTo } from './option-values.js';
 import { refuseReports, reportOption } from './report-option.js';
+import { below, exitCodeText } from './help-text.js';
 import { aimOption, forceOption, jsonOption, timeOption, skipBadRowsOption } from './shared.js';
 
 /** The command line of `compare`, without its work, which is loaded when it runs. */
@@ -31,7 +32,7 @@ export function compareCommand(): Command {
         wholeUpTo(256),
       ),
     )
-    .addHelpText('after', compareExitCodeHelp)
+    .addHelpText('after', below(compareExitCodes))
     .action(async (files: readonly string[], flags: CompareFlags & Partial<FolderFlags>, command: Command) => {
       const { boards, out, jobs, ...rest } = flags;
       const [first, second] = files;
@@ -59,8 +60,12 @@ export function compareCommand(): Command {
     });
 }
 
-const compareExitCodeHelp = `
-Exit codes (of a folder: what is gravest among its boards):
-  0  an option gives a plan      3  a file cannot be read or is wrong, or an option names something unknown
-  1  a defect of boardfeed       4  no option gives a plan
-  2  wrong use of the command    5  stopped before everything was proven (what is known is printed)`;
+const compareExitCodes = exitCodeText(
+  {
+    0: 'an option gives a plan',
+    3: 'a file cannot be read or is wrong, or an option names something unknown',
+    4: 'no option gives a plan',
+    5: 'stopped before everything was proven (what is known is printed)',
+  },
+  'Exit codes (of a folder: what is gravest among its boards):',
+);

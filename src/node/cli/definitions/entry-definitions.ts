@@ -5,6 +5,7 @@ import type { Shell } from '../completion/scripts.js';
 import type { ConvertFlags } from '../commands/convert-command.js';
 import type { SchemaKind } from '../../../report/json/schemas.js';
 import type { StartFlags } from '../start/start-command.js';
+import { below, exitCodeText } from './help-text.js';
 import { skipBadRowsOption } from './shared.js';
 
 /** The commands that help to get figures in, without their work, which is loaded when they run. */
@@ -20,7 +21,7 @@ function startCommand(): Command {
     .description('How do I begin? Asks for pedals, or for supplies and leads, one by one, and writes the file.')
     .addArgument(new Argument('[file]', 'the file to write, or to add to; else it is printed'))
     .option('--catalogue', 'ask for supplies and leads instead of pedals', false)
-    .addHelpText('after', startHelp)
+    .addHelpText('after', below(startHelp))
     .action(async (file: string | undefined, flags: StartFlags) => {
       const { runStart } = await import('../start/start-command.js');
       process.exitCode = await runStart(file, flags);
@@ -29,11 +30,11 @@ function startCommand(): Command {
 
 const startHelp = `
 Without a terminal it prints a file to fill in.
-
-Exit codes:
-  0  written                     3  the file cannot be read, written or added to
-  1  a defect of boardfeed       5  broken off (what was finished is written)
-  2  wrong use of the command`;
+${exitCodeText({
+  0: 'written',
+  3: 'the file cannot be read, written or added to',
+  5: 'broken off (what was finished is written)',
+})}`;
 
 function convertCommand(): Command {
   return new Command('convert')
@@ -48,7 +49,7 @@ function convertCommand(): Command {
       ).argParser(assumptions),
     )
     .addOption(skipBadRowsOption())
-    .addHelpText('after', convertHelp)
+    .addHelpText('after', below(convertHelp))
     .action(async (table: string, flags: ConvertFlags) => {
       const { runConvert } = await import('../commands/convert-command.js');
       process.exitCode = await runConvert(table, flags);
@@ -67,16 +68,15 @@ function assumptions(text: string): Readonly<Record<string, string | boolean>> {
 }
 
 const convertHelp = `
-Columns of pedals:   id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure,
-                     digital, highGain, alone
-Columns of supplies: id, name, price, stock, mains, regulated, totalMilliamps, totalWatts, outputs, isolated, power,
-                     plug, polarity, switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts
-Columns of leads:    name, price, id, stock, fits, gives, reverses, tails, joins
+Columns of pedals:
+  id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure, digital, highGain, alone
+Columns of supplies:
+  id, name, price, stock, mains, regulated, totalMilliamps, totalWatts, outputs, isolated, power, plug, polarity, \
+switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts
+Columns of leads:
+  name, price, id, stock, fits, gives, reverses, tails, joins
 Lists stand between slashes (9/12/18 V), ranges between hyphens (100-240). Usual headings of a shop are understood.
-
-Exit codes:
-  0  converted                   2  wrong use of the command
-  1  a defect of boardfeed       3  the table cannot be read or is wrong`;
+${exitCodeText({ 0: 'converted', 3: 'the table cannot be read or is wrong' })}`;
 
 /** Named here as well, so that help need not load what makes the schemas; the compiler sees to it that none is missing. */
 const schemaChoices = Object.keys({
@@ -96,7 +96,7 @@ function schemaCommand(): Command {
   return new Command('schema')
     .description('What may stand in a file? Prints its JSON Schema, from which editors complete and check.')
     .addArgument(new Argument('<kind>', 'the kind of file').choices(schemaChoices))
-    .addHelpText('after', schemaHelp)
+    .addHelpText('after', below(schemaHelp))
     .action(async (kind: SchemaKind) => {
       const { runSchema } = await import('../commands/schema-command.js');
       process.exitCode = runSchema(kind);
@@ -117,7 +117,7 @@ function completionCommand(): Command {
       .addOption(new Option('--line <line>').hideHelp())
       .addOption(new Option('--point <offset>').argParser(Number).hideHelp())
       .addOption(new Option('--at <index>').argParser(Number).hideHelp())
-      .addHelpText('after', completionHelp)
+      .addHelpText('after', below(completionHelp))
       .action(async (shell: Shell, words: readonly string[], flags: CompletionFlags, command: Command) => {
         const { runCompletion } = await import('../completion/completion-command.js');
         process.exitCode = await runCompletion(command.parent ?? command, shell, words, flags);
@@ -126,9 +126,12 @@ function completionCommand(): Command {
 }
 
 const completionHelp = `
-bash, in ~/.bashrc:                     eval "$(boardfeed completion bash)"
-zsh, in ~/.zshrc below compinit:        eval "$(boardfeed completion zsh)"
-fish, in ~/.config/fish/config.fish:    boardfeed completion fish | source`;
+bash, in ~/.bashrc:
+  eval "$(boardfeed completion bash)"
+zsh, in ~/.zshrc below compinit:
+  eval "$(boardfeed completion zsh)"
+fish, in ~/.config/fish/config.fish:
+  boardfeed completion fish | source`;
 
 const schemaHelp = `
 Editors with a YAML language server use it when the file begins with this line:

@@ -15,6 +15,7 @@ import {
   withBestFound,
   skipBadRowsOption,
 } from './shared.js';
+import { below } from './help-text.js';
 
 /** The command line of `rewire`, without its work, which is loaded when it runs. */
 export function rewireCommand(): Command {
@@ -37,7 +38,7 @@ export function rewireCommand(): Command {
     .addOption(timeOption(withBestFound))
     .addOption(reportOption(planReports))
     .addOption(forceOption())
-    .addHelpText('after', planExitCodes)
+    .addHelpText('after', below(planExitCodes))
     .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
       if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
       await refuseReports(command, flags.report, 'answer');

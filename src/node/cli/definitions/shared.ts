@@ -1,5 +1,6 @@
 import { Argument, Option } from 'commander';
 
+import { exitCodeText } from './help-text.js';
 import { positiveSeconds } from './option-values.js';
 
 // Arguments and options that several commands have alike.
@@ -43,8 +44,9 @@ export const forceOption = (what = 'reports'): Option =>
 export const planReports =
   '.html a page to print, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
 
-export const planExitCodes = `
-Exit codes:
-  0  a plan, proven best        3  a file cannot be read or is wrong
-  1  a defect of boardfeed      4  no plan exists
-  2  wrong use of the command   5  stopped before a proof (the best plan found is printed)`;
+export const planExitCodes = exitCodeText({
+  0: 'a plan, proven best',
+  3: 'a file cannot be read or is wrong',
+  4: 'no plan exists',
+  5: 'stopped before a proof (the best plan found is printed)',
+});

@@ -1,6 +1,7 @@
 import { Argument, Command } from 'commander';
 
 import type { VerifyFlags } from '../commands/verify-command.js';
+import { below, exitCodeText } from './help-text.js';
 import { boardArgument, catalogueArgument, jsonOption, skipBadRowsOption } from './shared.js';
 
 /** The command line of `verify`, without its work, which is loaded when it runs. */
@@ -13,15 +14,15 @@ export function verifyCommand(): Command {
     .requiredOption('--proof <file>', 'the proof that came with it')
     .addOption(jsonOption('verdict'))
     .addOption(skipBadRowsOption())
-    .addHelpText('after', verifyExitCodes)
+    .addHelpText('after', below(verifyExitCodes))
     .action(async (board: string, catalogue: string, plan: string, flags: VerifyFlags) => {
       const { runVerify } = await import('../commands/verify-command.js');
       process.exitCode = await runVerify({ board, catalogue, plan }, flags);
     });
 }
 
-const verifyExitCodes = `
-Exit codes:
-  0  it holds, and it is proven  3  a file cannot be read or is wrong
-  1  a defect of boardfeed       4  the plan or the proof does not hold
-  2  wrong use of the command`;
+const verifyExitCodes = exitCodeText({
+  0: 'it holds, and it is proven',
+  3: 'a file cannot be read or is wrong',
+  4: 'the plan or the proof does not hold',
+});

@@ -1,6 +1,11 @@
-import { describe, expect, test } from 'vitest';
+import { readFile } from 'node:fs/promises';
 
-import { boardfeed, complaints, fixture, marramStreet, printedObject, tideway } from '../command.js';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+
+import { boardfeed, complaints, fixture, marramStreet, printedObject, scratchFiles, tideway } from '../command.js';
+
+const scratch = scratchFiles();
 
 const explaining = (...parameters: readonly string[]) => boardfeed(['explain', ...parameters]);
 const stranger = fixture('boards/impossible.yaml');
@@ -50,6 +55,36 @@ describe('a board with a plan', () => {
       complete: true,
       seat: { feed: { supply: 'quay-6' }, elsewhere: [{ supply: 'quay-6', answer: 'plan' }] },
     });
+  });
+});
+
+describe('a board that describes all its gear', () => {
+  const alone = fixture('boards/new-pedal.yaml');
+
+  test('needs no catalogue', async () => {
+    const ended = await explaining(alone);
+    expect(ended.code).toBe(0);
+    expect(ended.output).toContain('It costs nothing, powers all 6 pedals from 1 supply');
+    expect(printedObject(await explaining(alone, '--json'))).toMatchObject({ status: 'proven', pedal: null });
+  });
+
+  test('is asked about a pedal without one, too', async () => {
+    const ended = await explaining(alone, 'cockle-fuzz');
+    expect(ended.code).toBe(0);
+    expect(ended.output).toContain('why Cockle fuzz sits where it does');
+    const unknown = await explaining(alone, 'cockle-fuz');
+    expect(unknown).toMatchObject({ code: 3, output: '' });
+    expect(unknown.errors).toContain('Did you mean cockle-fuzz? There is no file of that name either.');
+  });
+
+  test('may have no plan, and is not told to buy', async () => {
+    const board = parse(await readFile(alone, 'utf8')) as { readonly pedals: readonly object[] };
+    const thirsty = { name: 'Thirsty', volts: 9, milliamps: 5000, figure: 'label' };
+    const ended = await explaining(await scratch('board.yaml', { ...board, pedals: [...board.pedals, thirsty] }));
+    expect(ended.code).toBe(4);
+    expect(ended.output).toContain('What you own cannot power all 7 pedals by the rules.');
+    expect(ended.output).toContain('Nothing that you own has an output for Thirsty.');
+    expect(ended.output).toContain('Leave out Thirsty.');
   });
 });
 
