@@ -7,7 +7,7 @@ import type { Wording } from '../schema/schema-fields.js';
 import { quoted } from '../../domain/shown-text.js';
 import { nodeAt, plainData, type LocatedNode } from '../text/located-tree.js';
 import { plainNumber } from '../typed/plain-number.js';
-import { keysAt, keyWordingAt, schemaAt, wordingOf } from './schema-walk.js';
+import { isRequiredAt, keysAt, keyWordingAt, schemaAt, wordingOf } from './schema-walk.js';
 import { wordsOfRefused } from './value-words.js';
 
 /** The data of a file, and everything that breaks its schema. */
@@ -128,7 +128,8 @@ function findingOfIssue({ path, issue }: FlatIssue, { source, schema, root }: Ch
     const node = nodeAt(root, path);
     const isNumber = node?.kind === 'scalar' && typeof node.value === 'number';
     const field = path.findLast((step) => typeof step === 'string') ?? 'it';
-    return wordsOfRefused({ node, field, schema: found, wording: wordingOf(found, isNumber), issue });
+    const required = isRequiredAt(schema, path);
+    return wordsOfRefused({ node, field, required, schema: found, wording: wordingOf(found, isNumber), issue });
   });
 }
 

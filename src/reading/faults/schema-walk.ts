@@ -10,6 +10,19 @@ export function schemaAt(root: z.core.$ZodType, path: Path): z.core.$ZodType | n
   return schema;
 }
 
+/** Whether every map that the path may lead through must have its last key. */
+export function isRequiredAt(root: z.core.$ZodType, path: Path): boolean {
+  const within = schemaAt(root, path.slice(0, -1));
+  const key = path.at(-1);
+  const maps = within instanceof z.ZodUnion ? within.options : [within];
+  const fields = maps.flatMap((map) =>
+    map instanceof z.ZodObject && typeof key === 'string' && Object.hasOwn(map.shape, key)
+      ? [(map.shape as Readonly<Record<string, z.core.$ZodType>>)[key]]
+      : [],
+  );
+  return fields.length > 0 && fields.every((field) => !(field instanceof z.ZodOptional));
+}
+
 /** How a schema words what is allowed; for a number, of several options the one that is a number. */
 export function wordingOf(schema: z.core.$ZodType, isNumber: boolean): Wording {
   const numeric =

@@ -13,6 +13,8 @@ export type Refused = {
   /** Null when it is missing. */
   readonly node: LocatedNode | null;
   readonly field: string;
+  /** Whether the file is wrong without it, whatever else it states. */
+  readonly required: boolean;
   readonly schema: z.core.$ZodType;
   readonly wording: Wording;
   readonly issue: z.core.$ZodIssue;
@@ -57,7 +59,8 @@ const quotedUnlessShort = (written: string): string => (written.length > 30 ? qu
 function remedyOf(refused: Refused, node: LocatedNode): string {
   const { wording, issue, field } = refused;
   if (node.kind !== 'scalar') return node.kind === 'list' ? listRemedy(issue, field) : `Write ${wording.allowed}.`;
-  if (node.value === null) return `Write ${wording.allowed}, or remove \`${field}\` where it may be left out.`;
+  const absent = refused.required ? '' : `, or remove \`${field}\` where it may be left out`;
+  if (node.value === null) return `Write ${wording.allowed}${absent}.`;
   if (wording.unit !== null) return numberRemedy(refused, node);
   if (refused.schema instanceof z.ZodBoolean) return flagRemedy(node);
   const words = wordsOf(issue);

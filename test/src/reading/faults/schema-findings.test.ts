@@ -104,6 +104,9 @@ describe('wrong types', () => {
     expectFault({ board: boardText({ pedals: 'pedals: [‸Echo]' }) }, 'pedals[0]', ['"Echo"', 'a map'], 'Write a map');
     expectFault({ board: boardText({ pedals: 'pedals: ‸[]' }) }, 'pedals', ['an empty list'], 'Add what is missing');
     expectFault({ board: boardText({ extra: '‸gear:' }) }, 'gear', ['no value'], 'remove `gear`');
+    const [fault] = faultsOf(boardText({ pedals: 'pedals:' }));
+    expect(fault).toMatchObject({ key: 'pedals', remedy: 'Write a list of 1 to 2000 pedals.' });
+    expectFault(pedal('volts: 9, ‸milliamps: '), 'pedals[0].milliamps', ['no value'], 'Write');
     expectFault({ board: boardText({ assume: 'assume: ‸[DC]' }) }, 'assume', ['a list', 'a map'], 'Write');
     expectFault({ board: '‸- a\n' }, '', ['a list', 'a map with board'], 'Write');
     expectFault({ board: '‸just text\n' }, '', ['"just text"', 'a map with board'], 'Write');
