@@ -9,17 +9,34 @@ import { list, names, outputPlace } from './words.js';
 /** All lines on one ground. */
 type Domain = readonly Line[];
 
-/** No positive-ground pedal shares a ground domain with a negative-ground one. */
+/** No positive-ground pedal shares a ground domain with a negative-ground one; one of unknown ground shares with nobody. */
 export function groundViolations(layout: Layout): readonly Violation[] {
-  return domainsOf(layout.lines).flatMap((domain) => {
-    const positive = pedalsOf(domain).filter((pedal) => pedal.ground === 'positive');
-    const negative = pedalsOf(domain).filter((pedal) => pedal.ground === 'negative');
-    if (positive.length === 0 || negative.length === 0) return [];
-    const units = groupBy(domain, ({ feed }) => JSON.stringify([feed.supply, feed.unit]));
-    const places = units.map((lines) => outputPlace(lines[0].supply, lines[0].feed.unit, outputsOf(lines)));
-    const message = `positive ground (${names(positive)}) and negative ground (${names(negative)}) meet on ${list(places)}`;
-    return [violation('ground', [...positive, ...negative], message, placeOfDomain(units))];
-  });
+  return domainsOf(layout.lines).flatMap((domain) => [...opposites(domain), ...unknownAmong(domain)]);
+}
+
+function unknownAmong(domain: Domain): readonly Violation[] {
+  const pedals = [...new Set(pedalsOf(domain))];
+  const unread = pedals.filter((pedal) => pedal.ground === 'unknown');
+  if (unread.length === 0 || pedals.length < 2) return [];
+  const { where, place } = whereabouts(domain);
+  const message = `${names(unread)}, of which nobody knows the ground, shares one with ${names(pedals.filter((pedal) => pedal !== unread[0]))} on ${where}`;
+  return [violation('ground', pedals, message, place)];
+}
+
+function opposites(domain: Domain): readonly Violation[] {
+  const positive = pedalsOf(domain).filter((pedal) => pedal.ground === 'positive');
+  const negative = pedalsOf(domain).filter((pedal) => pedal.ground === 'negative');
+  if (positive.length === 0 || negative.length === 0) return [];
+  const { where, place } = whereabouts(domain);
+  const message = `positive ground (${names(positive)}) and negative ground (${names(negative)}) meet on ${where}`;
+  return [violation('ground', [...positive, ...negative], message, place)];
+}
+
+/** The outputs of a domain in words, and as a place where all of them are on one unit. */
+function whereabouts(domain: Domain): { readonly where: string; readonly place: { readonly place?: Place } } {
+  const units = groupBy(domain, ({ feed }) => JSON.stringify([feed.supply, feed.unit]));
+  const places = units.map((lines) => outputPlace(lines[0].supply, lines[0].feed.unit, outputsOf(lines)));
+  return { where: list(places), place: placeOfDomain(units) };
 }
 
 /** In rising order. */

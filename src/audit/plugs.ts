@@ -1,6 +1,7 @@
 import type { Violation } from '../domain/violation.js';
 import { leadsOf } from './leads.js';
 import { placeOf, type Layout, type Line, type Parts } from './line.js';
+import { asRead, ifRead } from './readings.js';
 import { offersPlug } from './sources.js';
 import { counted, placeOfLine, violation } from './violation.js';
 import { list } from './words.js';
@@ -14,7 +15,13 @@ const mostAdapters = 2;
 export function plugViolations(layout: Layout): readonly Violation[] {
   return layout.lines
     .filter(offersPlug)
-    .flatMap((line) => [...tooManyAdapters(line), ...brokenWay(line, layout.parts)]);
+    .flatMap(asRead)
+    .flatMap(({ line, reading }) =>
+      [...tooManyAdapters(line), ...brokenWay(line, layout.parts)].map((each) => ({
+        ...each,
+        message: ifRead(reading, each.message),
+      })),
+    );
 }
 
 function tooManyAdapters(line: Line): readonly Violation[] {

@@ -2,6 +2,7 @@ import type { Polarity } from '../domain/pedal.js';
 import type { Violation } from '../domain/violation.js';
 import { leadsOf } from './leads.js';
 import { linesByOutput, pedalsOf, placeOf, type Layout, type Line, type Parts, type UnitInUse } from './line.js';
+import { asRead, ifRead } from './readings.js';
 import { offersPlug } from './sources.js';
 import { placeInUnit, placeOfLine, violation } from './violation.js';
 import { names, outputPlace } from './words.js';
@@ -14,11 +15,15 @@ export function polarityViolations(layout: Layout): readonly Violation[] {
   ];
 }
 
-function lineViolations(line: Line, parts: Parts): readonly Violation[] {
-  const message = lineFault(line, parts);
-  return message === null ? [] : [violation('polarity', [line.pedal], message, { place: placeOfLine(line) })];
+function lineViolations(asPlanned: Line, parts: Parts): readonly Violation[] {
+  return asRead(asPlanned).flatMap(({ line, reading }) => {
+    const message = lineFault(line, parts);
+    if (message === null) return [];
+    return [violation('polarity', [line.pedal], ifRead(reading, message), { place: placeOfLine(line) })];
+  });
 }
 
+/** @param line as its pedal's label has been read */
 function lineFault(line: Line, parts: Parts): string | null {
   const { pedal, feed } = line;
   // Where AC meets DC, the rule `power` speaks; there is no polarity to compare.
@@ -41,19 +46,23 @@ function lineFault(line: Line, parts: Parts): string | null {
 /** What the inlet gets: a fixed output decides; where every output has a switch, the feed says how they stand. */
 function deliveredPolarity(line: Line, reversals: number): Polarity | null {
   const fixed = line.taps.find((tap) => tap.bank.polarity !== 'either');
-  if (fixed === undefined) return line.feed.polarity;
+  if (fixed === undefined) return line.feed.polarity === 'unknown' ? null : line.feed.polarity;
   const { polarity } = fixed.bank;
   return polarity === null || polarity === 'either' ? null : reversed(polarity, reversals);
 }
 
-/** A polarity switch stands one way for all that hangs on its output. */
+/** A polarity switch stands one way for all that hangs on its output; for a pedal alone there it may wait for the label. */
 function switchViolations(unit: UnitInUse, parts: Parts): readonly Violation[] {
   return [...linesByOutput(unit)].flatMap(([output, lines]) => {
     const onSwitch = lines.filter((line) =>
       line.taps.some((tap) => tap.output === output && tap.bank.polarity === 'either'),
     );
+    if (onSwitch.length < 2) return [];
     const positions = new Set(
-      onSwitch.map((line) => switchPosition(line, parts)).filter((position) => position !== null),
+      onSwitch
+        .flatMap(asRead)
+        .map(({ line }) => switchPosition(line, parts))
+        .filter((position) => position !== null),
     );
     if (positions.size < 2) return [];
     const place = outputPlace(unit.supply, unit.unit, [output]);
@@ -63,9 +72,10 @@ function switchViolations(unit: UnitInUse, parts: Parts): readonly Violation[] {
 }
 
 /** How the output's switch must stand so that the inlet gets what the feed says; null when that is not known. */
-function switchPosition(line: Line, parts: Parts): Polarity | null {
-  const reversals = reversalsOf(line, parts);
-  return reversals === null || line.feed.polarity === null ? null : reversed(line.feed.polarity, reversals);
+function switchPosition({ feed, ...line }: Line, parts: Parts): Polarity | null {
+  const reversals = reversalsOf({ feed, ...line }, parts);
+  if (reversals === null || feed.polarity === null || feed.polarity === 'unknown') return null;
+  return reversed(feed.polarity, reversals);
 }
 
 function reversalsOf(line: Line, parts: Parts): number | null {

@@ -6,6 +6,7 @@ import type { Supply } from '../domain/supply.js';
 import type { Violation } from '../domain/violation.js';
 import { groupBy, type Layout, type Line, type Parts, type Supplies, type Tap } from './line.js';
 import { loadOf } from './load.js';
+import { misread } from './readings.js';
 import { violation } from './violation.js';
 import { unitPlace } from './words.js';
 
@@ -35,7 +36,7 @@ export function resolve(board: Board, catalogue: Catalogue | null, feeds: readon
       malformed.push({ pedals: [feed.pedal], message: `the board has no pedal "${feed.pedal}"` });
       continue;
     }
-    const fault = faultOf(feed);
+    const fault = faultOf(feed, found.pedal);
     if (fault !== null) {
       malformed.push({ pedals: [feed.pedal], message: fault });
       continue;
@@ -61,7 +62,7 @@ function fedTwice(feeds: readonly Feed[]): readonly Malformation[] {
 const isCount = (value: number): boolean => Number.isSafeInteger(value) && value >= 1;
 
 /** What makes a feed's numbers meaningless, or null. */
-function faultOf(feed: Feed): string | null {
+function faultOf(feed: Feed, pedal: Pedal): string | null {
   const start = `the feed of "${feed.pedal}"`;
   if (!isCount(feed.unit)) return `${start} names unit ${feed.unit}; units are numbered 1, 2, 3 …`;
   if (feed.outputs.length < 1 || feed.outputs.length > 2)
@@ -73,7 +74,9 @@ function faultOf(feed: Feed): string | null {
   const setting = feed.settings.find((value) => !isCount(value));
   if (setting !== undefined) return `${start} has a setting of ${setting} mV; settings are whole positive millivolts`;
   const total = feed.settings.reduce((sum, value) => sum + value, 0);
-  return Number.isSafeInteger(total) ? null : `${start} adds up to ${total} mV, which is beyond exact arithmetic`;
+  if (!Number.isSafeInteger(total)) return `${start} adds up to ${total} mV, which is beyond exact arithmetic`;
+  const misreading = misread(feed, pedal.polarity === 'unknown');
+  return misreading === null ? null : `${start}: ${misreading}`;
 }
 
 type LineResult = { readonly line: Line | null; readonly violations: readonly Violation[] };

@@ -3,10 +3,24 @@ import type { Microamps, Millivolts, PedalId } from './quantities.js';
 export type Power = 'AC' | 'DC';
 /** What stands at the centre of a barrel plug or the tip of a jack plug. */
 export type Polarity = 'centre-negative' | 'centre-positive';
+/** What stands for a figure that nobody has read yet. Nothing is ever assumed in its place. */
+export type Unknown = 'unknown';
+/** What a plug or an inlet has; `unknown` is right only where either polarity would be. */
+export type PolarityOrUnknown = Polarity | Unknown;
+/** The two ways in which the label of a pedal may read, in the order in which they are told. */
+export const polarities: readonly Polarity[] = ['centre-negative', 'centre-positive'];
 /** The polarity of a pedal's chassis and audio ground; not the same thing as its plug's polarity. */
 export type Ground = 'negative' | 'positive';
 /** Where a pedal's current draw was read. A guess is multiplied by the policy's `guess` factor. */
 export type Figure = 'label' | 'manual' | 'measured' | 'guess';
+
+/**
+ * Why a place is kept for a pedal that is planned and paid for but not plugged yet: it is bought later, its label must be
+ * read before anything is plugged into it, or it is a spare output for whatever may come.
+ */
+export type Kept = 'later' | 'unread' | 'spare';
+/** A figure of a pedal that may be unknown. */
+export type UnknownField = 'power' | 'polarity' | 'inlet' | 'ground' | 'volts' | 'milliamps';
 
 /** The volts a pedal accepts: these only, or anything between two bounds, both included. */
 export type AcceptedVolts =
@@ -32,6 +46,8 @@ export type AssumedOfPedal = {
   readonly polarity?: Polarity;
   readonly inlet?: string;
   readonly ground?: Ground;
+  /** For a pedal alone whose volts nobody has read. */
+  readonly volts?: Millivolts;
 };
 
 export type Pedal = {
@@ -39,9 +55,10 @@ export type Pedal = {
   readonly name: string;
   readonly power: Power;
   /** What the inlet wants; null for an AC pedal, which has no polarity. */
-  readonly polarity: Polarity | null;
+  readonly polarity: PolarityOrUnknown | null;
   readonly inlet: string;
-  readonly ground: Ground;
+  /** Where it is unknown, the pedal shares its ground with no other. */
+  readonly ground: Ground | Unknown;
   /** Already narrowed to the keys of a per-voltage draw. */
   readonly accepts: AcceptedVolts;
   /** The volts its player would rather have; one of those accepted. Null when it is all the same. */
@@ -57,4 +74,8 @@ export type Pedal = {
   /** Its maker asks for an output of its own. */
   readonly alone: boolean;
   readonly assumed: AssumedOfPedal;
+  /** What nobody has read, in the order in which it is told; what stands in the fields above then is for planning alone. */
+  readonly unknown: readonly UnknownField[];
+  /** Null for a pedal that is plugged in. */
+  readonly kept: Kept | null;
 };

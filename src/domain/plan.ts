@@ -1,7 +1,10 @@
 import type { PerPedalTier } from './pedal-tier.js';
-import type { Polarity } from './pedal.js';
+import { polarities, type Polarity, type PolarityOrUnknown } from './pedal.js';
 import type { Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
 import type { JoinMode } from './supply.js';
+
+/** For each way in which a label may read, the adapters to use then, from the supply's side to the pedal's. */
+export type Readings = Readonly<Record<Polarity, readonly PartId[]>>;
 
 /** One pedal's path: supply, outputs, settings, leads. */
 export type Feed = {
@@ -13,14 +16,28 @@ export type Feed = {
   readonly outputs: readonly number[];
   /** The volts that each of `outputs` is set to, in the same order. */
   readonly settings: readonly Millivolts[];
-  /** What the pedal's inlet gets; null for AC. */
-  readonly polarity: Polarity | null;
+  /** What the pedal's inlet gets; null for AC; `unknown` where its label decides by which of the `readings` it is plugged. */
+  readonly polarity: PolarityOrUnknown | null;
   readonly join: { readonly mode: JoinMode; readonly part: PartId } | null;
   /** The chain lead that all pedals on this output share; null for a pedal alone. */
   readonly chain: PartId | null;
-  /** The adapters of this pedal's own tail, from the supply's side to the pedal's. */
+  /**
+   * The adapters of this pedal's own tail, from the supply's side to the pedal's. With `readings` each as often as the
+   * reading that needs it most.
+   */
   readonly adapters: readonly PartId[];
+  /** There only where the polarity is unknown: the same output at the same volts serves either way. */
+  readonly readings?: Readings;
 };
+
+/** A feed with the polarity that its pedal's label turned out to have. */
+export type ReadFeed = Feed & { readonly polarity: Polarity | null };
+
+/** The feed as it is plugged when the label has been read: one, or one for either way in which the label may read. */
+export function readFeeds({ polarity, readings, ...rest }: Feed): readonly ReadFeed[] {
+  if (polarity !== 'unknown') return [{ ...rest, polarity }];
+  return polarities.map((read) => ({ ...rest, polarity: read, adapters: readings?.[read] ?? rest.adapters }));
+}
 
 /** The volts that reach the pedal: the sum of both settings of a series join, else the setting. */
 export function feedMillivolts(feed: Feed): Millivolts {

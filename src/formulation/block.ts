@@ -1,6 +1,6 @@
 import { pedalTiers } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
-import { admits, exposedIn, fillsSole, type GroundMode } from '../loadout/ground-mode.js';
+import { admits, exposedIn, hasOnePlace, takesThePlace, type GroundMode } from '../loadout/ground-mode.js';
 import { likeOf, pedalsOf, type Bench } from '../loadout/bench.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import type { SoloUse } from '../loadout/uses.js';
@@ -158,18 +158,18 @@ function usesOf(block: Block, pedal: number, test: (mode: GroundMode | null) => 
   return sum;
 }
 
-/** A `sole` common ground holds one digital pedal a unit at the most. */
+/** On a common ground that has one place for some pedals, one of them a unit at the most: the digital ones, or all. */
 function soleRows(block: Block, sheet: CompactSheet): void {
   for (const { mode, column } of block.counts) {
-    if (mode?.noise !== 'sole') continue;
-    const digital = soleFillers(block, mode, sheet.bench);
-    if (digital.shares.length > 0) sheet.builder.atMost('sole digital', digital.add(column, -1), 0);
+    if (!hasOnePlace(mode)) continue;
+    const fillers = soleFillers(block, mode, sheet.bench);
+    if (fillers.shares.length > 0) sheet.builder.atMost('one place', fillers.add(column, -1), 0);
   }
 }
 
 function soleFillers(block: Block, mode: GroundMode, bench: Bench): Sum {
   const sum = new Sum();
-  const fills = (pedal: number): boolean => fillsSole(mode, likeOf(pedal, bench));
+  const fills = (pedal: number): boolean => takesThePlace(mode, likeOf(pedal, bench));
   for (const solo of block.solos) if (solo.mode === mode && fills(solo.use.pedal)) sum.add(solo.column);
   for (const { pool, places } of block.chains) {
     if (commonMode(block.uses, pool.output.bank, pool.mode) !== mode) continue;

@@ -1,6 +1,6 @@
 import { pedalTiers } from '../domain/pedal-tier.js';
 import { likeOf, pedalsOf } from '../loadout/bench.js';
-import { exposedIn, fillsSole } from '../loadout/ground-mode.js';
+import { exposedIn, takesThePlace } from '../loadout/ground-mode.js';
 import { outruns } from '../loadout/load.js';
 import type { ChainPlace, ChainPool } from '../loadout/uses.js';
 import { addExposed, type CompactSheet } from './sheet.js';
@@ -97,7 +97,8 @@ function chainLinkRows(columns: ChainColumns, sheet: CompactSheet): void {
   const sole = count(columns, -1);
   const soleSize = sole.shares.length;
   for (const [pedal, sum] of placesByClass(columns)) {
-    if (fillsSole(columns.pool.mode, likeOf(pedal, sheet.bench))) for (const [column] of sum.shares) sole.add(column);
+    if (takesThePlace(columns.pool.mode, likeOf(pedal, sheet.bench)))
+      for (const [column] of sum.shares) sole.add(column);
     for (const { column } of columns.leads) sum.add(column, -pedalsOf([pedal], sheet.bench));
     sheet.builder.atMost('chain link', sum, 0);
   }

@@ -1,9 +1,10 @@
-import type { Feed } from '../domain/plan.js';
+import type { Feed, Readings } from '../domain/plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Millivolts, PartId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
+import { readRoutes, type Exit, type Route } from '../loadout/routes.js';
 import type { Today } from '../loadout/today.js';
 import type { OutputSetting } from '../loadout/uses.js';
 import { outputNumbers } from './output-numbers.js';
@@ -23,8 +24,9 @@ export type LoadedUnit = Pick<Loadout, 'supply' | 'hung'> & { readonly unit?: nu
 export function namedFeeds(units: readonly LoadedUnit[], question: Question): readonly Feed[] {
   const seats = seatPedals(units, question);
   const pick = partPicker(question.bench.kinds);
+  const tailOf = tailMaker(question.bench.kinds, pick);
   const numberOf = unitNumbers(seats);
-  const feeds = seats.flatMap((unit) => unitFeeds(unit, numberOf(unit), pick, question.today));
+  const feeds = seats.flatMap((unit) => unitFeeds(unit, numberOf(unit), { pick, tailOf }, question.today));
   const order = new Map(question.board.pedals.map(({ id }, index) => [id, index]));
   return feeds.sort((a, b) => (order.get(a.pedal) ?? 0) - (order.get(b.pedal) ?? 0));
 }
@@ -93,7 +95,39 @@ function partPicker(kinds: readonly LeadKind[]): PartPicker {
   };
 }
 
-function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: Today): readonly Feed[] {
+/** What a pedal's own tail is made of. */
+type Tail = Pick<Feed, 'adapters' | 'readings'>;
+type TailMaker = (route: Route, exit: Exit, pedal: Pedal) => Tail;
+
+/** Where either polarity must be served, the readings share the pieces that were taken. */
+const tailMaker =
+  (kinds: readonly LeadKind[], pick: PartPicker): TailMaker =>
+  (route, exit, pedal) => {
+    const pieces = route.map((kind) => ({ kind, part: pick(kind) }));
+    const adapters = pieces.map(({ part }) => part);
+    if (pedal.polarity !== 'unknown') return { adapters };
+    const ways = readRoutes(route, exit, pedal, kinds);
+    const partsOf = (way: readonly number[]): readonly PartId[] => {
+      const left = [...pieces];
+      return way
+        .flatMap((kind) =>
+          left.splice(
+            left.findIndex((piece) => piece.kind === kind),
+            1,
+          ),
+        )
+        .map(({ part }) => part);
+    };
+    const readings: Readings = {
+      'centre-negative': partsOf(ways['centre-negative']),
+      'centre-positive': partsOf(ways['centre-positive']),
+    };
+    return { adapters, readings };
+  };
+
+type Leads = { readonly pick: PartPicker; readonly tailOf: TailMaker };
+
+function unitFeeds(unit: SeatedUnit, number: number, { pick, tailOf }: Leads, today: Today): readonly Feed[] {
   const contents = unit.hung.map(({ hung, pedals }) => ({
     hung,
     residents: pedals.map(({ pedal: { id } }) => ({
@@ -116,7 +150,7 @@ function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: To
       const join = use.join === null ? null : { mode: use.join.mode, part: pick(use.join.lead) };
       return pedals.map(({ pedal }) => ({
         ...place,
-        ...feedOf(pedal, outputs, use.route.map(pick)),
+        ...feedOf(pedal, outputs, tailOf(use.route, use.exit, pedal)),
         join,
         chain: null,
       }));
@@ -124,8 +158,8 @@ function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: To
     const outputs = withVolts([hung.pool.output]);
     const chain = pick(hung.lead);
     return pedals.map(({ pedal }, index) => {
-      const adapters = (hung.places[index]?.route ?? []).map(pick);
-      return { ...place, ...feedOf(pedal, outputs, adapters), join: null, chain };
+      const tail = tailOf(hung.places[index]?.route ?? [], hung.pool.exit, pedal);
+      return { ...place, ...feedOf(pedal, outputs, tail), join: null, chain };
     });
   });
 }
@@ -133,14 +167,14 @@ function unitFeeds(unit: SeatedUnit, number: number, pick: PartPicker, today: To
 function feedOf(
   pedal: Pedal,
   outputs: readonly { output: number; volts: Millivolts }[],
-  adapters: readonly PartId[],
-): Pick<Feed, 'pedal' | 'outputs' | 'settings' | 'polarity' | 'adapters'> {
+  tail: Tail,
+): Pick<Feed, 'pedal' | 'outputs' | 'settings' | 'polarity' | keyof Tail> {
   return {
     pedal: pedal.id,
     outputs: outputs.map(({ output }) => output),
     settings: outputs.map(({ volts }) => volts),
     polarity: pedal.polarity,
-    adapters,
+    ...tail,
   };
 }
 

@@ -2,7 +2,7 @@ import type { ProgramPoint } from '../../solver/program.js';
 import type { Feed } from '../domain/plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import { packChains } from '../loadout/chain-packing.js';
-import { fillsSole } from '../loadout/ground-mode.js';
+import { takesThePlace } from '../loadout/ground-mode.js';
 import { placeItems, type PlacedItem } from '../loadout/placement.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
 import type { Hung } from '../loadout/loadout.js';
@@ -125,7 +125,7 @@ function chainItem(block: Block, { pool }: ChainColumns, places: readonly ChainP
 }
 
 function soleCount(mode: PlacedItem['mode'], uses: readonly (SoloUse | ChainPlace)[], bench: Bench): number {
-  return mode === null ? 0 : uses.filter(({ pedal }) => fillsSole(mode, likeOf(pedal, bench))).length;
+  return mode === null ? 0 : uses.filter(({ pedal }) => takesThePlace(mode, likeOf(pedal, bench))).length;
 }
 
 const at = (point: ProgramPoint, column: number): number => point[column] ?? 0;

@@ -1,6 +1,6 @@
 import type { Policy } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
-import { fillsSole } from './ground-mode.js';
+import { takesThePlace } from './ground-mode.js';
 import { withinFactor } from './load.js';
 import type { ChainPlace, ChainPool } from './uses.js';
 
@@ -23,7 +23,7 @@ export function packChains(
   const chains: ChainPlace[][] = tails.map(() => []);
   const order = [...places].sort((a, b) => (a.load === b.load ? Number(b.surge - a.surge) : a.load > b.load ? -1 : 1));
   const owned = new Set(
-    pool.mode.noise === 'sole' && places.length > 0 ? places.filter((p) => fillsSole(pool.mode, likes(p))) : [],
+    pool.mode.noise === 'sole' && places.length > 0 ? places.filter((p) => takesThePlace(pool.mode, likes(p))) : [],
   );
   let steps = 0;
 

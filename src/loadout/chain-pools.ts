@@ -46,6 +46,7 @@ type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use:
 function poolsAt(seat: ChainSeat, sort: ChainExit, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
   const places = bench.classes.flatMap(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench));
   return bench.modes.flatMap((mode) => {
+    if (mode.noise === 'lone') return [];
     const admitted = places.filter(({ pedal }) => admits(mode, likeOf(pedal, bench)));
     if (!worthwhile(mode, seat.bank.isolated, admitted, bench)) return [];
     return [{ ...sort, output: seat.use, mode, rating: loadOf(seat.setting.rating, bench.policy), places: admitted }];

@@ -1,7 +1,7 @@
 import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Supply } from '../domain/supply.js';
 import { likeOf, type Bench } from './bench.js';
-import { admits, exposedIn, fillsSole, type GroundMode } from './ground-mode.js';
+import { admits, exposedIn, hasOnePlace, takesThePlace, type GroundMode } from './ground-mode.js';
 import { OutputStates } from './output-states.js';
 import { isIsolated, type SupplyUses } from './supply-uses.js';
 import { wholeNumbers } from './whole-numbers.js';
@@ -19,7 +19,7 @@ export type UnitFrame = {
   readonly states: OutputStates;
   readonly solos: readonly SoloOption[];
   readonly chains: readonly ChainOption[];
-  /** What each of the limits can bear: the supply's totals, and one digital pedal on a `sole` ground. */
+  /** What each of the limits can bear: the supply's totals, and the one place of a ground that has one. */
   readonly capacities: readonly number[];
   /** False where numbers had to be rounded, always to the safe side of a bound: then a content must be checked. */
   readonly exact: boolean;
@@ -106,9 +106,8 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
       [capacity],
     ),
   );
-  const sole = mode?.noise === 'sole';
   const soleWeight = (outputs: readonly OutputSetting[], pedal: number): readonly number[] =>
-    sole ? [!isIsolated(outputs, supply) && fillsSole(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
+    hasOnePlace(mode) ? [!isIsolated(outputs, supply) && takesThePlace(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
   const chains = pools.map((pool) => chainOption(pool, bench, totals, soleWeight));
   const outputs = supply.banks.map((bank) => bank.outputs);
   return {
@@ -129,7 +128,10 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
       ],
     })),
     chains: chains.map(({ option }) => option),
-    capacities: [...uses.limits.map(({ capacity }, index) => totals[index]?.most(capacity) ?? 0), ...(sole ? [1] : [])],
+    capacities: [
+      ...uses.limits.map(({ capacity }, index) => totals[index]?.most(capacity) ?? 0),
+      ...(hasOnePlace(mode) ? [1] : []),
+    ],
     exact: totals.every(({ exact }) => exact) && chains.every(({ exact }) => exact),
   };
 }
@@ -176,7 +178,7 @@ function chainOption(
         ...place.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
         ...soleWeight([pool.output], place.pedal),
       ],
-      sole: fillsSole(pool.mode, likeOf(place.pedal, bench)),
+      sole: takesThePlace(pool.mode, likeOf(place.pedal, bench)),
     })),
   };
   return { option, exact: loads.exact };

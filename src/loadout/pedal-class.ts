@@ -70,6 +70,8 @@ const mustAgree: { readonly [Field in PedalField]: (value: Pedal[Field]) => Plai
   highGain: all,
   alone: all,
   assumed: nothing,
+  unknown: nothing,
+  kept: nothing,
 };
 
 const fields = Object.keys(mustAgree) as readonly PedalField[];

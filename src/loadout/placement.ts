@@ -1,4 +1,4 @@
-import type { GroundMode } from './ground-mode.js';
+import { hasOnePlace, type GroundMode } from './ground-mode.js';
 import type { SupplyUses } from './supply-uses.js';
 import type { OutputSetting } from './uses.js';
 
@@ -8,7 +8,7 @@ export type PlacedItem = {
   /** The mode that the unit's common ground must have; null for what hangs on isolated outputs. */
   readonly mode: GroundMode | null;
   readonly weights: readonly bigint[];
-  /** How many of its pedals are the one digital pedal that a `sole` ground may hold. */
+  /** How many of its pedals take the place that a ground has for one of them. */
   readonly sole: number;
 };
 
@@ -76,7 +76,7 @@ export class FillingUnit {
     this.#free = uses.supply.banks.map(({ outputs }) => outputs);
     this.#room = uses.limits.map(({ capacity }) => capacity);
     this.#settings = uses.supply.banks.map(() => new Map<number, number>());
-    this.#sole = mode?.noise === 'sole' ? 1 : 0;
+    this.#sole = hasOnePlace(mode) ? 1 : 0;
   }
 
   /** What decides whether an item fits, as a key: units of equal state are alike. */

@@ -1,8 +1,14 @@
-import type { Pedal, Polarity } from '../domain/pedal.js';
+import { polarities, type Pedal, type Polarity } from '../domain/pedal.js';
 import type { LeadKind } from './lead-kinds.js';
 
-/** The adapters of a pedal's own tail as indices of lead kinds, from the supply's side; at most two, mostly none. */
+/**
+ * The adapters of a pedal's own tail as indices of lead kinds, from the supply's side; at most two, mostly none. For a pedal
+ * of unknown polarity: what it takes to be right for either, each kind as often as the reading that needs it most.
+ */
 export type Route = readonly number[];
+
+/** The adapters to use for either way in which a label may read, from the supply's side; all of them are of the route. */
+export type ReadRoutes = Readonly<Record<Polarity, readonly number[]>>;
 
 /** What stands at the end of an output's lead or chain lead. */
 export type Exit = {
@@ -35,12 +41,54 @@ export function router(kinds: readonly LeadKind[]): Router {
     const key = JSON.stringify([exit.plug, exit.polarities, pedal.inlet, pedal.polarity, pedal.power]);
     let routes = known.get(key);
     if (routes === undefined) {
-      routes = needed(allRoutes(exit, pedal, adapters), kinds);
+      routes = needed(routesOf(exit, pedal, adapters), kinds);
       known.set(key, routes);
     }
     return routes;
   };
 }
+
+/**
+ * How a route serves both readings of an unknown polarity.
+ * @throws RangeError when it is no route from that exit
+ */
+export function readRoutes(route: Route, exit: Exit, pedal: Pedal, kinds: readonly LeadKind[]): ReadRoutes {
+  const found = pairsOf(exit, pedal, kinds).find((pair) => {
+    const union = unionOf(pair);
+    return union.length === route.length && within(union, route);
+  });
+  if (found === undefined) throw new RangeError(`${pedal.id} has no leads for either polarity there`);
+  return found;
+}
+
+const routesOf = (exit: Exit, pedal: Pedal, adapters: readonly LeadKind[]): readonly Route[] =>
+  pedal.polarity === 'unknown' ? pairsOf(exit, pedal, adapters).map(unionOf) : allRoutes(exit, pedal, adapters);
+
+/** Every way for the one reading with every way for the other. */
+function pairsOf(exit: Exit, pedal: Pedal, kinds: readonly LeadKind[]): readonly ReadRoutes[] {
+  const adapters = kinds.filter(({ role }) => role.kind === 'adapter');
+  const waysFor = (polarity: Polarity): readonly Route[] => allRoutes(exit, { ...pedal, polarity }, adapters);
+  const positive = waysFor('centre-positive');
+  return waysFor('centre-negative').flatMap((negative) =>
+    positive.map((other) => ({ 'centre-negative': negative, 'centre-positive': other })),
+  );
+}
+
+/** Each kind as often as the reading that needs it most. */
+const unionOf = (pair: ReadRoutes): Route =>
+  polarities.reduce<Route>((union, polarity) => {
+    const own = pair[polarity];
+    const beyond = [...new Set(own)].flatMap((kind) =>
+      Array.from({ length: Math.max(0, count(own, kind) - count(union, kind)) }, () => kind),
+    );
+    return [...union, ...beyond];
+  }, []);
+
+const count = (route: Route, kind: number): number => route.filter((each) => each === kind).length;
+
+/** Whether all of the one route is in the other. */
+export const within = (route: Route, other: Route): boolean =>
+  route.every((kind) => count(route, kind) <= count(other, kind));
 
 function allRoutes(exit: Exit, pedal: Pedal, adapters: readonly LeadKind[]): Route[] {
   if (reaches(exit, pedal)) return [[]];
@@ -61,7 +109,7 @@ function allRoutes(exit: Exit, pedal: Pedal, adapters: readonly LeadKind[]): Rou
 }
 
 const reaches = (exit: Exit, pedal: Pedal): boolean =>
-  exit.plug === pedal.inlet && (pedal.polarity === null || exit.polarities.includes(pedal.polarity));
+  exit.plug === pedal.inlet && (pedal.polarity === null || exit.polarities.some((each) => each === pedal.polarity));
 
 function needed(routes: readonly Route[], kinds: readonly LeadKind[]): readonly Route[] {
   const kept: Route[] = [];
@@ -77,7 +125,7 @@ function needed(routes: readonly Route[], kinds: readonly LeadKind[]): readonly 
 
 /** `other` is not longer than `route`. */
 function makesNeedless(other: Route, route: Route, kinds: readonly LeadKind[]): boolean {
-  if (other.length < route.length && other.every((kind) => route.includes(kind))) return true;
+  if (other.length < route.length && within(other, route)) return true;
   const most = sumOf(
     other,
     kinds,

@@ -3,7 +3,7 @@ import { pedalTiers } from '../domain/pedal-tier.js';
 import { millivolts, type Millivolts } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import { takenAlone } from './outlet.js';
-import type { Route } from './routes.js';
+import { within, type Route } from './routes.js';
 import { tiersCounting } from './pedal-tiers.js';
 import { seatsOf, type OutletSeat } from './seats.js';
 import type { Bench } from './bench.js';
@@ -46,6 +46,7 @@ function usesOf(seat: OutletSeat, like: Pedal, pedal: number, limits: readonly T
     pedal,
     outputs: seat.outputs,
     join: seat.join,
+    exit: seat.exit,
     route,
     ...tiersCounting(like, seat.outlet.millivolts),
     weights: weightsOf(limits, seat.takes(taken), bench.policy),
@@ -73,10 +74,6 @@ function sits(output: OutputSetting, places: readonly OutputSetting[], supply: S
   const together = supply.banks[output.bank]?.switching === 'together';
   return places.some(({ bank, setting }) => bank === output.bank && (!together || setting === output.setting));
 }
-
-const within = (route: Route, other: Route): boolean => route.every((kind) => count(route, kind) <= count(other, kind));
-
-const count = (route: Route, kind: number): number => route.filter((each) => each === kind).length;
 
 const alike = (one: SoloUse, two: SoloUse): boolean =>
   pedalTiers.every((tier) => one[tier] === two[tier]) &&

@@ -16,6 +16,7 @@ export type SoloUse = PerPedalTier<boolean> & {
   /** One output, or both of a join. */
   readonly outputs: readonly OutputSetting[];
   readonly join: { readonly mode: JoinMode; readonly lead: number } | null;
+  readonly exit: Exit;
   readonly route: Route;
   /** What it adds to each of the supply's limits. */
   readonly weights: readonly bigint[];

@@ -5,7 +5,7 @@
 import fc from 'fast-check';
 
 import type { Policy } from '../../src/domain/board.js';
-import type { AcceptedVolts, Draw, Figure, Pedal, Polarity, Power } from '../../src/domain/pedal.js';
+import type { AcceptedVolts, Draw, Figure, Pedal, Polarity, PolarityOrUnknown, Power } from '../../src/domain/pedal.js';
 import { microamps, millivolts, pedalId, type Millivolts } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Supply } from '../../src/domain/supply.js';
 import { choice, percent, pick, weighted } from './arbitrary-choices.js';
@@ -24,11 +24,13 @@ export type PedalDraft = {
   readonly survives: 'unstated' | 'enough' | 'short';
   readonly inlet: 'as home' | 'other' | 'two leads away';
   readonly opposite: boolean;
+  /** Nobody has read which polarity it wants. */
+  readonly unread: boolean;
   /** The leads that the twists call for are to be had. */
   readonly remedied: boolean;
   readonly terms: PartTerms;
   readonly prefers: number | null;
-  readonly ground: 'negative' | 'positive';
+  readonly ground: Pedal['ground'];
   readonly figure: Figure;
   readonly digital: boolean;
   readonly highGain: boolean;
@@ -64,10 +66,11 @@ export const pedalDrafts: fc.Arbitrary<PedalDraft> = fc.record({
   survives: weighted<PedalDraft['survives']>([8, 'enough'], [1, 'unstated'], [1, 'short']),
   inlet: weighted<PedalDraft['inlet']>([16, 'as home'], [3, 'other'], [1, 'two leads away']),
   opposite: percent(15),
+  unread: percent(12),
   remedied: weighted([14, true], [1, false]),
   terms: partTerms,
   prefers: fc.option(choice, { freq: 2 }),
-  ground: weighted<'negative' | 'positive'>([6, 'negative'], [1, 'positive']),
+  ground: weighted<Pedal['ground']>([12, 'negative'], [2, 'positive'], [1, 'unknown']),
   figure: weighted<Figure>([6, 'label'], [2, 'guess'], [1, 'measured'], [1, 'manual']),
   digital: percent(40),
   highGain: percent(45),
@@ -96,7 +99,7 @@ export function pedalFrom(
   const home = homeIn(banks, draft);
   const accepts = acceptedVolts(draft, home);
   const inlet = inletOf(draft, home);
-  const polarity = home.polarity === null || !draft.opposite ? home.polarity : opposite(home.polarity);
+  const polarity = polarityOf(draft, home);
   const draw = drawOf(draft, home, accepts, policy);
   const id = `pedal-${index + 1}`;
   const { ground, figure, digital, highGain, alone } = draft;
@@ -119,6 +122,11 @@ export function pedalFrom(
       highGain,
       alone,
       assumed: {},
+      unknown: [
+        ...(polarity === 'unknown' ? (['polarity'] as const) : []),
+        ...(ground === 'unknown' ? (['ground'] as const) : []),
+      ],
+      kept: null,
     },
     leads: leads.map((shape) => ({ shape, terms: draft.terms })),
   };
@@ -184,6 +192,12 @@ function survivesOf({ survives }: PedalDraft, home: Home, accepts: AcceptedVolts
   return millivolts(Math.max(wanted, ...named(accepts)));
 }
 
+function polarityOf(draft: PedalDraft, { polarity }: Home): PolarityOrUnknown | null {
+  if (polarity === null) return null;
+  if (draft.unread) return 'unknown';
+  return draft.opposite ? opposite(polarity) : polarity;
+}
+
 const opposite = (polarity: Polarity): Polarity =>
   polarity === 'centre-negative' ? 'centre-positive' : 'centre-negative';
 
@@ -200,7 +214,8 @@ function remediesOf(draft: PedalDraft, home: Home, inlet: string): readonly Shap
   if (draft.inlet === 'other') shapes.push(adapterShape(home.plug, inlet));
   if (draft.inlet === 'two leads away')
     shapes.push(adapterShape(home.plug, detour), adapterShape(detour, inlet, draft.opposite));
-  else if (draft.opposite && home.polarity !== null) shapes.push(adapterShape(home.plug, home.plug, true));
+  else if ((draft.opposite || draft.unread) && home.polarity !== null)
+    shapes.push(adapterShape(home.plug, home.plug, true));
   if (home.join !== null)
     shapes.push({ fits: home.plug, gives: home.plug, reverses: false, role: { kind: 'join', mode: home.join } });
   return shapes;

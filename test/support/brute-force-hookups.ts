@@ -4,7 +4,7 @@ import type { Part } from '../../src/domain/part.js';
 import type { Pedal, Polarity, Power } from '../../src/domain/pedal.js';
 import type { Factor, Millivolts } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../src/domain/supply.js';
-import { behind, routesTo } from './brute-force-leads.js';
+import { behind, tailsTo, type Tail } from './brute-force-leads.js';
 import { acceptsMains } from './brute-force-sources.js';
 
 /** One output in use: the index of its bank in the supply, and how it is set. */
@@ -18,7 +18,7 @@ export type Hookup = {
   readonly join: { readonly mode: JoinMode; readonly lead: Part } | null;
   readonly chain: Part | null;
   /** Each pedal's own adapters, in the order of `pedals`. */
-  readonly adapters: readonly (readonly Part[])[];
+  readonly tails: readonly Tail[];
   /** What reaches the pedals; the sum for a series join. */
   readonly volts: number;
   /** In microamps times the guess factor's denominator, so that it is whole. */
@@ -93,14 +93,13 @@ function direct(pedal: Pedal, supply: Supply, parts: readonly Part[], policy: Po
     bank.settings.flatMap((setting) => {
       const source = sourceOf(bank, setting);
       if (!carries(source, [pedal], policy)) return [];
-      const routes = polaritiesOf(bank).flatMap((polarity) => routesTo(pedal, bank.plug, polarity, parts));
-      return routes.map((route) => ({
+      return tailsTo(pedal, bank.plug, polaritiesOf(bank), parts).map((tail) => ({
         supply,
         pedals: [pedal],
         taps: [{ bank: index, setting }],
         join: null,
         chain: null,
-        adapters: [route],
+        tails: [tail],
         volts: source.volts,
         ...taken([pedal], source.volts, policy),
       }));
@@ -115,16 +114,16 @@ function joined(pedal: Pedal, supply: Supply, parts: readonly Part[], policy: Po
     return pairsOf(supply, mode).flatMap(({ taps, bank, partner }) => {
       const source = sourceOfJoin(mode, bank.power, taps[0].setting, taps[1].setting);
       if (lead.fits !== bank.plug || !carries(source, [pedal], policy)) return [];
-      const routes = polaritiesOf(bank)
+      const offered = polaritiesOf(bank)
         .filter((polarity) => polaritiesOf(partner).includes(polarity))
-        .flatMap((polarity) => routesTo(pedal, lead.gives, behind(lead, polarity), parts));
-      return routes.map((route) => ({
+        .map((polarity) => behind(lead, polarity));
+      return tailsTo(pedal, lead.gives, offered, parts).map((tail) => ({
         supply,
         pedals: [pedal],
         taps,
         join: { mode, lead },
         chain: null,
-        adapters: [route],
+        tails: [tail],
         volts: source.volts,
         ...taken([pedal], source.volts, policy),
       }));
@@ -162,7 +161,7 @@ function pairsOf(supply: Supply, mode: JoinMode): readonly { taps: readonly [Tap
 
 function chained(pedals: readonly Pedal[], supply: Supply, parts: readonly Part[], policy: Policy): readonly Hookup[] {
   if (policy.chains === 'never' || pedals.some((pedal) => pedal.alone || pedal.power === 'AC')) return [];
-  if (new Set(pedals.map((pedal) => pedal.ground)).size > 1) return [];
+  if (new Set(pedals.map((pedal) => pedal.ground)).size > 1 || pedals[0]?.ground === 'unknown') return [];
   return supply.banks.flatMap((bank, index) =>
     bank.settings.flatMap((setting) => {
       const source = sourceOf(bank, setting);
@@ -170,15 +169,15 @@ function chained(pedals: readonly Pedal[], supply: Supply, parts: readonly Part[
       return parts.flatMap((chain) => {
         if (chain.role.kind !== 'chain' || chain.role.tails < pedals.length || chain.fits !== bank.plug) return [];
         const ways = polaritiesOf(bank).flatMap((polarity) =>
-          product(pedals.map((pedal) => routesTo(pedal, chain.gives, behind(chain, polarity), parts))),
+          product(pedals.map((pedal) => tailsTo(pedal, chain.gives, [behind(chain, polarity)], parts))),
         );
-        return ways.map((adapters) => ({
+        return ways.map((tails) => ({
           supply,
           pedals,
           taps: [{ bank: index, setting }],
           join: null,
           chain,
-          adapters,
+          tails,
           volts: source.volts,
           ...taken(pedals, source.volts, policy),
         }));

@@ -57,8 +57,8 @@ function allowed(board: Board, catalogue: Catalogue | null, supply: Supply, outl
     supply.banks.findIndex(({ firstOutput, outputs }) => firstOutput <= output && output < firstOutput + outputs),
   );
   return hookupsOf(known, supply, [...parts.values()], board.policy).filter(
-    ({ taps, volts, join, chain, adapters }) =>
-      adapters.every((own) => own.length === 0) &&
+    ({ taps, volts, join, chain, tails }) =>
+      tails.every(({ parts: own }) => own.length === 0) &&
       taps.map(({ bank }) => bank).join() === banks.join() &&
       outlet.every(
         (feed) =>
@@ -78,14 +78,17 @@ const suppliesOf = ({ gear }: Board, catalogue: Catalogue | null): readonly Supp
 const partsOf = (board: Board, catalogue: Catalogue | null): ReadonlyMap<string, Part> =>
   new Map([...board.gear.parts, ...(catalogue?.parts ?? [])].map((part) => [part.id, part]));
 
-/** Null when the adapters do not lead to the inlet. */
+/** Null when the adapters do not lead to the inlet. @throws RangeError for an unknown polarity, which no one way is right for */
 function withAdapters({ pedals }: Board, parts: ReadonlyMap<string, Part>, feed: WiredFeed): Pedal | null {
   let pedal = pedals.find(({ id }) => id === feed.pedal);
   if (pedal === undefined || feed.adapters.length > 2) return null;
+  if (pedal.polarity === 'unknown') throw new RangeError(`${pedal.id} may have either polarity`);
+  let { polarity } = pedal;
   for (const id of [...feed.adapters].reverse()) {
     const part = parts.get(id);
     if (part?.role.kind !== 'adapter' || part.gives !== pedal.inlet) return null;
-    pedal = { ...pedal, inlet: part.fits, polarity: behind(part, pedal.polarity) };
+    polarity = behind(part, polarity);
+    pedal = { ...pedal, inlet: part.fits, polarity };
   }
   return pedal;
 }

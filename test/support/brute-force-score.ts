@@ -42,8 +42,12 @@ export function withinLimits(units: readonly Unit[], score: Score, { board }: Sh
 }
 
 /** Every lead beyond the supply's own straight ones. A chain lead counts once for all its pedals. */
-function partsOf({ join, chain, adapters }: Hookup): readonly Part[] {
-  return [...(join === null ? [] : [join.lead]), ...(chain === null ? [] : [chain]), ...adapters.flat()];
+function partsOf({ join, chain, tails }: Hookup): readonly Part[] {
+  return [
+    ...(join === null ? [] : [join.lead]),
+    ...(chain === null ? [] : [chain]),
+    ...tails.flatMap(({ parts }) => parts),
+  ];
 }
 
 /** High-gain pedals that share their ground with a digital pedal other than themselves. */

@@ -22,7 +22,10 @@ export function fits(unit: Unit, hookup: Hookup, policy: Policy): boolean {
       return keepsTotal(bank.total, hookups.map((one) => shareOfBank(one, index)).flat(), policy);
     }) &&
     keepsTotal(supply.total, hookups.flatMap(shareOfSupply), policy) &&
-    domainsOf({ supply, hookups }).every((domain) => new Set(domain.map((pedal) => pedal.ground)).size <= 1)
+    domainsOf({ supply, hookups }).every((domain) => new Set(domain.map((pedal) => pedal.ground)).size <= 1) &&
+    domainsOf({ supply, hookups }).every(
+      (domain) => domain.length < 2 || domain.every((pedal) => pedal.ground !== 'unknown'),
+    )
   );
 }
 
@@ -82,7 +85,8 @@ function bankAt(supply: Supply, index: number): Bank {
 }
 
 function feedOf(hookup: Hookup, pedal: Pedal, position: number, unit: number, outputs: readonly number[]): Feed {
-  const { join, chain, adapters, taps, supply } = hookup;
+  const { join, chain, tails, taps, supply } = hookup;
+  const { parts = [], readings = null } = tails[position] ?? {};
   return {
     pedal: pedal.id,
     supply: supply.id,
@@ -92,6 +96,7 @@ function feedOf(hookup: Hookup, pedal: Pedal, position: number, unit: number, ou
     polarity: pedal.polarity,
     join: join === null ? null : { mode: join.mode, part: join.lead.id },
     chain: chain?.id ?? null,
-    adapters: (adapters[position] ?? []).map((part) => part.id),
+    adapters: parts.map((part) => part.id),
+    ...(readings !== null && { readings }),
   };
 }

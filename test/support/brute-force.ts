@@ -94,8 +94,8 @@ function hookupTable({ board, catalogue }: Shop): (pedals: readonly Pedal[]) => 
   const supplies: readonly Supply[] = [...board.gear.supplies, ...catalogue.supplies];
   const parts = [...board.gear.parts, ...catalogue.parts];
   const known = new Map<string, readonly Hookup[]>();
-  const partCount = ({ join, chain, adapters }: Hookup): number =>
-    (join === null ? 0 : 1) + (chain === null ? 0 : 1) + adapters.flat().length;
+  const partCount = ({ join, chain, tails }: Hookup): number =>
+    (join === null ? 0 : 1) + (chain === null ? 0 : 1) + tails.flatMap(({ parts }) => parts).length;
   return (pedals) => {
     const key = JSON.stringify(pedals.map((pedal) => pedal.id).sort());
     const found =

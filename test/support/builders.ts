@@ -48,6 +48,8 @@ export function pedalOf(id: string, draw: number, more: Partial<Omit<Pedal, 'id'
     highGain: false,
     alone: false,
     assumed: {},
+    unknown: [],
+    kept: null,
     ...more,
   };
 }

@@ -28,8 +28,8 @@ function aloneCost(pedal: Pedal, { policy }: Board, { supplies, parts }: Catalog
     .filter((supply) => supply.stock === null)
     .flatMap((supply) => hookupsOf([pedal], supply, endless, policy))
     .filter((hookup) => fits(newUnit(hookup.supply), hookup, policy))
-    .map(({ supply, adapters, join }) =>
-      [supply, ...adapters.flat(), ...(join === null ? [] : [join.lead])].reduce(
+    .map(({ supply, tails, join }) =>
+      [supply, ...tails.flatMap(({ parts }) => parts), ...(join === null ? [] : [join.lead])].reduce(
         (sum, { price }) => sum + (price ?? 0),
         0,
       ),

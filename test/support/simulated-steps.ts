@@ -69,7 +69,8 @@ class ModelBoard {
     for (const feed of today)
       for (const [at, output] of feed.outputs.entries()) {
         note(this.#volts, this.#voltsKey(feed, output), feed.settings[at] ?? 0);
-        if (feed.polarity !== null) note(this.#polarity, outputKey(feed, output), this.#behind(feed.polarity, feed));
+        if (feed.polarity !== null && feed.polarity !== 'unknown')
+          note(this.#polarity, outputKey(feed, output), this.#behind(feed.polarity, feed));
       }
     for (const key of disputed) {
       this.#volts.delete(key);
@@ -112,6 +113,7 @@ class ModelBoard {
         this.#demandBare(step.place);
         for (const output of step.place.outputs) {
           demand(this.#bank(step.place, output).polarity === 'either', 'that output has no polarity switch');
+          if (step.polarity === 'unknown') throw new RangeError('every label of these boards has been read');
           this.#polarity.set(outputKey(step.place, output), step.polarity);
         }
         return;

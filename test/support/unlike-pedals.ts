@@ -13,9 +13,9 @@ const differing: Readonly<Record<keyof Pedal, Differing>> = {
   id: { bears: false, by: [{}] },
   name: { bears: false, by: [{ name: 'Another' }] },
   power: { bears: true, by: [{ power: 'AC', polarity: null }] },
-  polarity: { bears: true, by: [{ polarity: 'centre-positive' }] },
+  polarity: { bears: true, by: [{ polarity: 'centre-positive' }, { polarity: 'unknown' }] },
   inlet: { bears: true, by: [{ inlet: 'jack-3.5' }] },
-  ground: { bears: true, by: [{ ground: 'positive' }] },
+  ground: { bears: true, by: [{ ground: 'positive' }, { ground: 'unknown' }] },
   accepts: {
     bears: true,
     by: [{ accepts: listed(9, 12) }, { accepts: { kind: 'range', from: volts(9), to: volts(9) } }],
@@ -36,6 +36,8 @@ const differing: Readonly<Record<keyof Pedal, Differing>> = {
   highGain: { bears: true, by: [{ highGain: true }] },
   alone: { bears: true, by: [{ alone: true }] },
   assumed: { bears: false, by: [{ assumed: { power: 'DC' } }] },
+  unknown: { bears: false, by: [{ unknown: ['milliamps'] }] },
+  kept: { bears: false, by: [{ kept: 'later' }] },
 };
 
 const plain = pedalOf('plain', 10);

@@ -4,7 +4,7 @@ import { audit, type AuditReport } from '../../audit/audit.js';
 import type { GroundDomain } from '../../domain/judged-plan.js';
 import type { OutletLoad, TotalLoad } from '../../domain/load-numbers.js';
 import type { Pedal, Polarity } from '../../domain/pedal.js';
-import { leadsOf, type Exposure, type Feed, type Purchase, type Wiring } from '../../domain/plan.js';
+import type { Exposure, Feed, Purchase, Wiring } from '../../domain/plan.js';
 import { minorUnits, type Millivolts, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
@@ -13,7 +13,7 @@ import { hangingsOn, type Hanging } from './output-hangings.js';
 import { setupOf, type OutputQuestion, type OutputSetup } from './output-setup.js';
 import { worstFirst } from './severity.js';
 import { wiredFeeds } from '../today/wired-feeds.js';
-import { behind } from '../today/wired-polarities.js';
+import { wiredPolarity } from '../today/wired-readings.js';
 
 export type { OutputQuestion } from './output-setup.js';
 
@@ -116,7 +116,8 @@ function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null)
   const around = withBoard(kit, { ...setup.board, wiring: [...setup.others, ...wired] });
   const onOutput = new Set(wired.map(({ pedal }) => pedal));
   const feeds = wiredFeeds(around).feeds.map((feed): Feed => {
-    return onOutput.has(feed.pedal) ? { ...feed, polarity: behind(offered, leadsOf(feed), kit) } : feed;
+    const hung = wired.find(({ pedal }) => pedal === feed.pedal);
+    return hung === undefined ? feed : { ...feed, ...wiredPolarity(hung, offered, around) };
   });
   const report = audit(around.board, around.catalogue, feeds, { partial: true });
   const feed = feeds.find(({ pedal }) => pedal === question.pedal);

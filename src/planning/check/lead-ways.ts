@@ -1,4 +1,4 @@
-import type { Pedal, Polarity } from '../../domain/pedal.js';
+import { polarities, type Pedal, type Polarity } from '../../domain/pedal.js';
 import type { PartId } from '../../domain/quantities.js';
 import { addBills, compareBills, noBill, type Bill, type LeadShape } from './lead-pieces.js';
 
@@ -84,10 +84,27 @@ function dealtOut({ chosen, bill }: Chosen): LeadWays {
 
 /** At least one way; those that take the leads of another one and more are left out. */
 function waysTo(exit: OutputExit, pedal: Pedal, shapes: readonly LeadShape[]): readonly Way[] {
+  if (pedal.polarity === 'unknown') return waysForEither(exit, pedal, shapes);
   const right = waysThat((way) => reaches(exit, way, pedal, true), exit, shapes);
   if (right.length > 0) return right;
   const fitting = waysThat((way) => reaches(exit, way, pedal, false), exit, shapes);
   return fitting.length > 0 ? fitting : [[]];
+}
+
+/** What it takes to be right for either polarity. */
+function waysForEither(exit: OutputExit, pedal: Pedal, shapes: readonly LeadShape[]): readonly Way[] {
+  const [minus = [], plus = []] = polarities.map((polarity) => waysTo(exit, { ...pedal, polarity }, shapes));
+  return minus.flatMap((one) => plus.map((other) => [...one, ...beyond(other, one)]));
+}
+
+/** What of the one way is not in the other. */
+function beyond(way: Way, other: Way): Way {
+  const left = [...other];
+  return way.filter((shape) => {
+    const at = left.indexOf(shape);
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
 }
 
 function waysThat(isRight: (way: Way) => boolean, { plug }: OutputExit, shapes: readonly LeadShape[]): readonly Way[] {

@@ -2,7 +2,7 @@ import type { Feed } from '../../domain/plan.js';
 import { namedFeeds } from '../../formulation/named-feeds.js';
 import type { Question } from '../../formulation/question.js';
 import { likeOf } from '../../loadout/bench.js';
-import { admits, exposedIn, fillsSole, type GroundMode } from '../../loadout/ground-mode.js';
+import { admits, exposedIn, takesThePlace, type GroundMode } from '../../loadout/ground-mode.js';
 import { piecesOf } from '../../loadout/lead-kinds.js';
 import { FillingUnit, type PlacedItem } from '../../loadout/placement.js';
 import { isIsolated, type SupplyUses } from '../../loadout/supply-uses.js';
@@ -116,7 +116,7 @@ const leadsOf = (use: SoloUse): readonly number[] => [...use.route, ...(use.join
 
 function itemOf(use: SoloUse, mode: GroundMode | null, uses: SupplyUses, { bench }: Question): PlacedItem {
   const common = isIsolated(use.outputs, uses.supply) ? null : mode;
-  const sole = common !== null && fillsSole(common, likeOf(use.pedal, bench));
+  const sole = common !== null && takesThePlace(common, likeOf(use.pedal, bench));
   return { outputs: use.outputs, mode: common, weights: use.weights, sole: sole ? 1 : 0 };
 }
 

@@ -43,7 +43,7 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
         isolated: true,
         power: pedal.power,
         plug: pedal.inlet,
-        polarity: pedal.polarity,
+        polarity: pedal.polarity === 'unknown' ? 'either' : pedal.polarity,
         switching: 'each',
         settings: [{ millivolts: at, rating, openCircuit: null }],
         joins: [],

@@ -8,7 +8,7 @@ import { adapterShapes, availabilityOf } from '../check/lead-pieces.js';
 import { cheapestWays } from '../check/lead-ways.js';
 import { worstFirst } from '../check/severity.js';
 import type { TodaysWiring } from '../today/todays-wiring.js';
-import { behind } from '../today/wired-polarities.js';
+import { wiredPolarity } from '../today/wired-readings.js';
 import { isSameOutlet, meet } from './places.js';
 
 export type Replugging = {
@@ -67,16 +67,20 @@ function withoutLonelyChains(feeds: readonly Feed[], kit: Kit): readonly Feed[] 
 
 function aloneOn(feed: Feed, others: readonly Feed[], kit: Kit): Feed {
   const pedals = kit.board.pedals.filter(({ id }) => id === feed.pedal);
+  const wanted = pedals[0]?.polarity ?? null;
   const [bank] = banksOf(kit, feed);
   if (bank === undefined) return feed;
-  const offered = bank.polarity === 'either' ? (pedals[0]?.polarity ?? null) : bank.polarity;
+  // Where a switch may wait for the label, plus and minus come out right by themselves.
+  const bySwitch = wanted === 'unknown' ? null : wanted;
+  const offered = bank.polarity === 'either' ? bySwitch : bank.polarity;
   const shapes = adapterShapes(kit, availabilityOf(kit.board.owned, others), 2);
   const [adapters = []]: readonly (readonly PartId[])[] = cheapestWays(
     { plug: bank.plug, polarity: offered },
     pedals,
     shapes,
   ).adapters;
-  return { ...feed, chain: null, adapters, polarity: behind(offered, adapters, kit) };
+  const alone = { ...feed, chain: null, adapters };
+  return { ...alone, ...wiredPolarity(alone, offered, kit) };
 }
 
 function judged({ kit, today, wiring }: Replugging, takers: readonly Feed[], feeds: readonly Feed[]): PutBack {

@@ -36,7 +36,8 @@ export type Steps = {
  * while the mains are off, switches are turned while nothing hangs on them, each new plug is measured before its pedal goes
  * on, and the mains come last.
  */
-export function stepsBetween(kit: Kit, today: readonly Feed[], plan: readonly Feed[]): Steps {
+export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly Feed[]): Steps {
+  const plan = plugged(kit, planned);
   const volts = voltsSwitches(kit, today, plan);
   const touched = new Set(plan.filter((feed) => isTouched(feed, today, volts)).map(({ pedal }) => pedal));
   const staying = plan.filter(({ pedal }) => !touched.has(pedal));
@@ -65,6 +66,12 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], plan: readonly Fe
       { kind: 'mains on', units: unitsOf(plan) },
     ],
   };
+}
+
+/** What is plugged in: kept places are not. */
+function plugged({ board }: Kit, feeds: readonly Feed[]): readonly Feed[] {
+  const kept = new Set(board.pedals.filter((pedal) => pedal.kept !== null).map(({ id }) => id));
+  return feeds.filter(({ pedal }) => !kept.has(pedal));
 }
 
 /** Whether anything changes for the pedal, be it only a switch that has to be turned while nothing hangs on it. */

@@ -1,6 +1,6 @@
 import { bankOfOutput, type Kit, outputsOf } from '../../domain/kit.js';
-import type { Polarity } from '../../domain/pedal.js';
-import { leadsOf, type Feed, type Place } from '../../domain/plan.js';
+import type { PolarityOrUnknown } from '../../domain/pedal.js';
+import { leadsOf, readFeeds, type Feed, type Place } from '../../domain/plan.js';
 import type { Millivolts } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import { isSameUnit } from './places.js';
@@ -14,8 +14,8 @@ export type VoltsSwitch = {
   readonly was: Millivolts | null;
 };
 
-/** The polarity switch of one output. */
-export type PolaritySwitch = { readonly place: Place; readonly polarity: Polarity };
+/** The polarity switch of one output; `unknown` is as the label of its pedal turns out to say. */
+export type PolaritySwitch = { readonly place: Place; readonly polarity: PolarityOrUnknown };
 
 /** The switches of volts that a plan needs to stand otherwise than they are known to stand today. */
 export function voltsSwitches(kit: Kit, today: readonly Feed[], plan: readonly Feed[]): readonly VoltsSwitch[] {
@@ -37,7 +37,7 @@ export function voltsSwitches(kit: Kit, today: readonly Feed[], plan: readonly F
 export function polaritySwitches(kit: Kit, feeds: readonly Feed[]): readonly PolaritySwitch[] {
   const found = new Map<string, PolaritySwitch>();
   for (const feed of feeds) {
-    const polarity = behind(feed.polarity, leadsOf(feed), kit);
+    const polarity = positionFor(feed, kit);
     if (polarity === null) continue;
     for (const output of feed.outputs.filter((each) => bankIn(kit, feed, each)?.polarity === 'either')) {
       const place = { supply: feed.supply, unit: feed.unit, outputs: [output] };
@@ -45,6 +45,12 @@ export function polaritySwitches(kit: Kit, feeds: readonly Feed[]): readonly Pol
     }
   }
   return [...found.values()];
+}
+
+/** How a switch at the beginning of the feed must stand; null for AC. */
+function positionFor(feed: Feed, kit: Kit): PolarityOrUnknown | null {
+  const [position = null, other] = new Set(readFeeds(feed).map((read) => behind(read.polarity, leadsOf(read), kit)));
+  return other === undefined ? position : 'unknown';
 }
 
 function bankIn({ supplies }: Kit, feed: Feed, output: number): Bank | undefined {

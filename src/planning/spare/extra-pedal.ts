@@ -23,6 +23,8 @@ export const usualPedal = (id: string, drawn: number, digital: boolean): Pedal =
   highGain: false,
   alone: false,
   assumed: {},
+  unknown: [],
+  kept: null,
 });
 
 /** The id, or with a number behind it the first that the board does not have. */

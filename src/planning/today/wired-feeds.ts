@@ -4,7 +4,8 @@ import type { WiredFeed } from '../../domain/board.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { Feed } from '../../domain/plan.js';
 import type { Millivolts, PedalId } from '../../domain/quantities.js';
-import { wiredPolarities } from './wired-polarities.js';
+import { wiredPolarity } from './wired-readings.js';
+import { offeredPolarities } from './wired-polarities.js';
 
 /** A series join whose outputs make its volts in several ways, and the way that it counts as being set. */
 export type OpenSplit = { readonly pedal: PedalId; readonly settings: readonly Millivolts[] };
@@ -21,8 +22,8 @@ const mostReadings = 200;
  * called broken only where no switch can mend it.
  */
 export function wiredFeeds(kit: Kit): WiredFeeds {
-  const polarities = wiredPolarities(kit);
-  const ways = kit.board.wiring.map((wired, index) => waysOf(wired, polarities[index] ?? null, kit));
+  const offered = offeredPolarities(kit);
+  const ways = kit.board.wiring.map((wired, index) => waysOf(wired, offered[index] ?? null, kit));
   const open = ways.flatMap((each, index) => (each.length > 1 ? [{ index, ways: each }] : []));
   const first = ways.flatMap((each) => each.slice(0, 1));
   const readings = combinations(open).map((chosen) => first.map((feed, index) => chosen.get(index) ?? feed));
@@ -32,15 +33,16 @@ export function wiredFeeds(kit: Kit): WiredFeeds {
 }
 
 /** At least one way; its settings are none that exist where the wiring counts on such. */
-function waysOf(wired: WiredFeed, polarity: Polarity | null, kit: Kit): readonly Feed[] {
+function waysOf(wired: WiredFeed, offered: Polarity | null, kit: Kit): readonly Feed[] {
   const { pedal, supply, unit, outputs, join, chain, adapters } = wired;
+  const inlet = wiredPolarity(wired, offered, kit);
   return settingsOf(wired, kit).map((settings) => ({
     pedal,
     supply,
     unit,
     outputs,
     settings,
-    polarity,
+    ...inlet,
     join,
     chain,
     adapters,

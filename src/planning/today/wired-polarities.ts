@@ -1,27 +1,25 @@
 import { banksOf, type Kit } from '../../domain/kit.js';
 import type { WiredFeed } from '../../domain/board.js';
-import type { Polarity } from '../../domain/pedal.js';
+import type { Pedal, Polarity } from '../../domain/pedal.js';
 import { leadsOf } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 
-/** What reaches each pedal's inlet, in the order of the wiring; null for AC. */
-export function wiredPolarities(kit: Kit): readonly (Polarity | null)[] {
+/** What each feed's output has at its plug, in the order of the wiring; null for AC. */
+export function offeredPolarities(kit: Kit): readonly (Polarity | null)[] {
   const { pedals, wiring } = kit.board;
-  const wanted = new Map(pedals.map(({ id, polarity }) => [id, polarity]));
+  const wanted: Wanted = new Map(pedals.map(({ id, polarity }) => [id, polarity]));
   const outlets = new Map<string, WiredFeed[]>();
   for (const wired of wiring) outlets.set(outletOf(wired), [...(outlets.get(outletOf(wired)) ?? []), wired]);
   const offered = new Map([...outlets].map(([outlet, group]) => [outlet, offeredTo(group, wanted, kit)]));
-  return wiring.map((wired) => behind(offered.get(outletOf(wired)) ?? null, leadsOf(wired), kit));
+  return wiring.map((wired) => offered.get(outletOf(wired)) ?? null);
 }
+
+type Wanted = ReadonlyMap<PedalId, Pedal['polarity']>;
 
 const outletOf = ({ supply, unit, outputs }: WiredFeed): string => JSON.stringify([supply, unit, ...outputs]);
 
 /** What an output has at its plug. Where a switch decides, it stands so that it suits the most pedals. */
-function offeredTo(
-  group: readonly WiredFeed[],
-  wanted: ReadonlyMap<PedalId, Polarity | null>,
-  kit: Kit,
-): Polarity | null {
+function offeredTo(group: readonly WiredFeed[], wanted: Wanted, kit: Kit): Polarity | null {
   const polarities = group.slice(0, 1).flatMap((wired) => banksOf(kit, wired).map(({ polarity }) => polarity));
   const fixed = polarities.find((polarity) => polarity !== 'either');
   if (fixed !== undefined) return fixed;

@@ -66,10 +66,14 @@ export type CaseContent = {
 export function caseModel(of: Case, content: CaseContent): CaseModel {
   const { shape, items } = content;
   const sole = of.common.noise.kind === 'sole' ? of.common.noise.item : null;
-  const isLimited = sole !== null && (items[sole]?.count ?? 0) > 1;
-  /** Only one pedal of the sole digital item may be on the common ground: one more total. */
+  const isLone = of.common.ground === 'unknown';
+  const isLimited = isLone || (sole !== null && (items[sole]?.count ?? 0) > 1);
+  /**
+   * One more total: only one pedal of the sole digital item may be on the common ground, and a pedal whose ground is unknown
+   * shares it with no other.
+   */
   const withSole = (burdens: readonly number[], bank: number, item: number): readonly number[] =>
-    isLimited ? [...burdens, !isIsolated(shape, bank) && item === sole ? 1 : 0] : burdens;
+    isLimited ? [...burdens, !isIsolated(shape, bank) && (isLone || item === sole) ? 1 : 0] : burdens;
   return {
     counts: items.map(({ count }) => count),
     outputs: shape.banks.map(({ outputs }) => outputs),

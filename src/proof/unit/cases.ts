@@ -61,7 +61,8 @@ function commonsOf({ shape, items, classes }: CaseContent): readonly Common[] {
   const among = itemsOn(onCommon, items);
   const grounds = new Set(among.flatMap((item) => classes[items[item]?.pedal ?? -1]?.pedal.ground ?? []));
   if (grounds.size === 0) return [anyGround];
-  return [...grounds].flatMap((ground) => {
+  return [...grounds].flatMap((ground): readonly Common[] => {
+    if (ground === 'unknown') return [{ ground, noise: { kind: 'free' } }];
     const onGround = among.filter((item) => classes[items[item]?.pedal ?? -1]?.pedal.ground === ground);
     return noisesOf(onGround, items, classes).map((noise) => ({ ground, noise }));
   });

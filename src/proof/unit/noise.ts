@@ -1,4 +1,4 @@
-import type { Ground } from '../../domain/pedal.js';
+import type { Pedal } from '../../domain/pedal.js';
 import type { CaseItem } from './items.js';
 import type { AlikePedals } from './pedal-class.js';
 
@@ -38,7 +38,7 @@ export function roleIn(
 }
 
 /** How items may meet on the common ground of a unit; a ground of null is any. */
-export type Common = { readonly ground: Ground | null; readonly noise: CaseNoise };
+export type Common = { readonly ground: Pedal['ground'] | null; readonly noise: CaseNoise };
 
 export function pedalOf(items: readonly CaseItem[], item: number, classes: readonly AlikePedals[]) {
   return classes[items[item]?.pedal ?? -1]?.pedal;

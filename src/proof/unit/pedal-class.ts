@@ -38,6 +38,8 @@ const bears = {
   highGain: true,
   alone: true,
   assumed: false,
+  unknown: false,
+  kept: false,
 } as const satisfies Record<keyof Pedal, boolean>;
 
 /** Everything about a pedal that bears, as one text. Of where a figure was read only a guess matters. */

@@ -1,4 +1,4 @@
-import type { Pedal, Polarity } from '../../domain/pedal.js';
+import { polarities, type Pedal, type Polarity } from '../../domain/pedal.js';
 import type { StockLeadKind } from '../stock.js';
 
 /** What a plug offers; AC has no polarity. */
@@ -23,15 +23,31 @@ export function routesOver(kinds: readonly StockLeadKind[]): Routes {
     const key = JSON.stringify([plug, poles, pedal.inlet, wanted]);
     const found = known.get(key);
     if (found !== undefined) return found;
-    const ways = new Map<string, readonly number[]>();
-    for (const pole of poles)
-      for (const way of waysFrom(plug, pole, { inlet: pedal.inlet, pole: wanted }, kinds))
-        ways.set([...way].sort((first, second) => first - second).join(), way);
+    const toPole = (pole: Pole): readonly (readonly number[])[] =>
+      poles.flatMap((from) => waysFrom(plug, from, { inlet: pedal.inlet, pole }, kinds));
+    const all = wanted === 'unknown' ? eitherWay(toPole) : toPole(wanted);
+    const ways = new Map(all.map((way) => [[...way].sort((first, second) => first - second).join(), way]));
     const number = ways.size === 0 ? null : sets.push([...ways.values()]) - 1;
     known.set(key, number);
     return number;
   };
   return { between, sets };
+}
+
+/** A pedal of unknown polarity has a way for each reading; of every lead kind it needs what the one or the other needs. */
+function eitherWay(toPole: (pole: Pole) => readonly (readonly number[])[]): readonly (readonly number[])[] {
+  const [firsts = [], seconds = []] = polarities.map(toPole);
+  return firsts.flatMap((first) =>
+    seconds.map((second) => {
+      const rest = [...first];
+      const more = second.filter((kind) => {
+        const at = rest.indexOf(kind);
+        if (at >= 0) rest.splice(at, 1);
+        return at < 0;
+      });
+      return [...first, ...more];
+    }),
+  );
 }
 
 type Target = { readonly inlet: string; readonly pole: Pole };

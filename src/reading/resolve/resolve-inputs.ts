@@ -12,6 +12,7 @@ import { resolveOwned } from './resolve-owned.js';
 import { resolvePart } from './resolve-part.js';
 import { resolvePedal } from './resolve-pedal.js';
 import { resolvePolicy } from './resolve-policy.js';
+import { resolveSpares } from './resolve-spares.js';
 import { resolveSupply } from './resolve-supply.js';
 import { resolveWiring, type Connectable } from './resolve-wiring.js';
 import type { RawBoard } from '../schema/schema-board.js';
@@ -154,7 +155,8 @@ function resolvePedals(
   const assumptions = entryAt<RawPedalAssumptions>(sheet, ['assume']);
   const seen: SeenIds = new Map();
   const entries = entriesAt<RawPedal>(sheet, ['pedals']);
-  return { entries, found: entries.map((entry) => resolvePedal(entry, assumptions, seen, report)) };
+  const found = entries.map((entry) => resolvePedal(entry, assumptions, seen, report));
+  return { entries, found: [...found, ...resolveSpares(sheet, seen, report)] };
 }
 
 function allThings<Thing>(found: readonly Found<unknown, Thing>[]): readonly Thing[] | null {

@@ -1,20 +1,12 @@
 import type { Entry } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
-import {
-  highestMillivolts,
-  type AcceptedVolts,
-  type AssumedOfPedal,
-  type Ground,
-  type Pedal,
-  type Polarity,
-  type Power,
-} from '../../domain/pedal.js';
+import { highestMillivolts, type AcceptedVolts, type Kept, type Pedal, type UnknownField } from '../../domain/pedal.js';
 import { decimalOfThousandths, pedalId, type Millivolts, type PedalId } from '../../domain/quantities.js';
 import { reportPolarityOfAlternating, safetyFigure, type AssumedFigure } from './resolve-assumed.js';
 import type { Found } from './resolve-for-sale.js';
 import { noteId, resolveId, type SeenIds } from './resolve-id.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
-import { accepts, acceptedText, resolveVoltsAndDraw } from './resolve-volts.js';
+import { accepts, acceptedText, reportNothingToPlanWith, resolveVoltsAndDraw } from './resolve-volts.js';
 import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
 
 /** A pedal of a board file. */
@@ -28,10 +20,11 @@ export function resolvePedal(
   const id = resolveId(entry, report);
   if (id !== null) noteId('pedals', id, entry, seen, report);
   const inlet = resolveInlet(entry, assumptions, report);
-  const voltsAndDraw = resolveVoltsAndDraw(entry, report);
+  const voltsAndDraw = resolveVoltsAndDraw(entry, assumptions, report);
   const prefers = fields.prefers === undefined ? null : millivoltsOf(fields.prefers);
   const survives = fields.maxVolts === undefined ? null : millivoltsOf(fields.maxVolts);
   if (voltsAndDraw !== null) checkPreferredAndMost(entry, voltsAndDraw.accepts, prefers, survives, report);
+  const unknown = unknownOf(fields);
   const found = id === null ? null : pedalId(id);
   if (found === null || inlet === null || voltsAndDraw === null || fields.name === undefined)
     return { id: found, thing: null };
@@ -43,10 +36,12 @@ export function resolvePedal(
     prefers,
     survives,
     startup: fields.startup === undefined ? null : microampsOf(fields.startup),
-    figure: fields.figure ?? 'label',
+    figure: fields.milliamps === 'unknown' ? 'guess' : (fields.figure ?? 'label'),
     digital: fields.digital ?? false,
     highGain: fields.highGain ?? false,
     alone: fields.alone ?? false,
+    unknown,
+    kept: keptFor(fields, unknown),
   };
   return { id: found, thing: pedal };
 }
@@ -63,35 +58,57 @@ const allowed = {
 
 function resolveInlet(entry: Entry<RawPedal>, assumptions: Entry<RawPedalAssumptions>, report: Report): Inlet | null {
   const whose = entry.fields.name;
-  const power = safetyFigure(entry, assumptions, 'power', { whose, ...allowed.power }, report);
-  const polarity =
-    power?.value === 'DC' ? safetyFigure(entry, assumptions, 'polarity', { whose, ...allowed.polarity }, report) : null;
-  const inlet = safetyFigure(entry, assumptions, 'inlet', { whose, ...allowed.inlet }, report);
-  const ground = safetyFigure(entry, assumptions, 'ground', { whose, ...allowed.ground }, report);
+  const known = <Field extends keyof typeof allowed>(field: Field) =>
+    safetyFigure(entry, assumptions, field, { whose, ...allowed[field] }, report);
+  const power = plannedWith(known('power'), 'power', entry, assumptions, report);
+  const polarity = power?.value === 'DC' ? known('polarity') : null;
+  const inlet = plannedWith(known('inlet'), 'inlet', entry, assumptions, report);
+  const ground = known('ground');
   if (power?.value === 'AC') reportPolarityOfAlternating(entry, 'pedal', report);
   if (power === null || inlet === null || ground === null) return null;
   if (power.value === 'DC' && polarity === null) return null;
+  const assumedVolts = entry.fields.volts === 'unknown' ? assumptions.fields.volts : undefined;
   return {
     power: power.value,
     polarity: polarity?.value ?? null,
     inlet: inlet.value,
     ground: ground.value,
-    assumed: assumedOf(power, polarity, inlet, ground),
+    assumed: {
+      ...(power.assumed && { power: power.value }),
+      ...(polarity?.assumed === true && polarity.value !== 'unknown' && { polarity: polarity.value }),
+      ...(inlet.assumed && { inlet: inlet.value }),
+      ...(ground.assumed && ground.value !== 'unknown' && { ground: ground.value }),
+      ...(assumedVolts !== undefined && { volts: millivoltsOf(assumedVolts) }),
+    },
   };
 }
 
-function assumedOf(
-  power: AssumedFigure<Power>,
-  polarity: AssumedFigure<Polarity> | null,
-  inlet: AssumedFigure<string>,
-  ground: AssumedFigure<Ground>,
-): AssumedOfPedal {
-  return {
-    ...(power.assumed && { power: power.value }),
-    ...(polarity?.assumed === true && { polarity: polarity.value }),
-    ...(inlet.assumed && { inlet: inlet.value }),
-    ...(ground.assumed && { ground: ground.value }),
-  };
+/** What is unknown of an unread pedal is planned with what the board assumes; null when that was reported. */
+function plannedWith<Field extends 'power' | 'inlet'>(
+  figure: AssumedFigure<NonNullable<RawPedal[Field]>> | null,
+  field: Field,
+  entry: Entry<RawPedal>,
+  assumptions: Entry<RawPedalAssumptions>,
+  report: Report,
+): AssumedFigure<NonNullable<RawPedalAssumptions[Field]>> | null {
+  if (figure === null) return null;
+  if (figure.value !== 'unknown') return figure as AssumedFigure<NonNullable<RawPedalAssumptions[Field]>>;
+  const assumed = assumptions.fields[field] as RawPedalAssumptions[Field];
+  if (assumed !== undefined) return { value: assumed, assumed: true };
+  if (!assumptions.isBroken(field)) reportNothingToPlanWith(entry, field, report);
+  return null;
+}
+
+const mayBeUnknown: readonly UnknownField[] = ['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps'];
+/** Before these have been read a pedal may not be plugged in at all. */
+const unreadWithout: readonly UnknownField[] = ['volts', 'power', 'inlet'];
+
+const unknownOf = (fields: Entry<RawPedal>['fields']): readonly UnknownField[] =>
+  mayBeUnknown.filter((field) => fields[field] === 'unknown');
+
+function keptFor({ later }: Entry<RawPedal>['fields'], unknown: readonly UnknownField[]): Kept | null {
+  if (unknown.some((field) => unreadWithout.includes(field))) return 'unread';
+  return later === true ? 'later' : null;
 }
 
 function checkPreferredAndMost(

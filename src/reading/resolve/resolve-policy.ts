@@ -10,7 +10,7 @@ import type { RawPedal } from '../schema/schema-pedal.js';
 import { quoted } from '../../domain/shown-text.js';
 
 /** What the pedals say that decides which fields a policy needs; fields that were reported are left out. */
-export type PedalTraits = Partial<Pick<RawPedal, 'name' | 'figure' | 'digital' | 'highGain'>>;
+export type PedalTraits = Partial<Pick<RawPedal, 'name' | 'figure' | 'milliamps' | 'digital' | 'highGain'>>;
 
 /** The policy of a board file; null when something about it was reported. */
 export function resolvePolicy(
@@ -66,7 +66,7 @@ function resolveAmount(
 
 function reportMissingGuess(entry: Entry<RawPolicy>, pedals: readonly PedalTraits[], report: Report): boolean {
   if (entry.fields.guess !== undefined || entry.isBroken('guess')) return false;
-  const guessed = pedals.find((pedal) => pedal.figure === 'guess');
+  const guessed = pedals.find((pedal) => pedal.figure === 'guess' || pedal.milliamps === 'unknown');
   if (guessed === undefined) return false;
   report(
     findingAt(entry.spotOf('guess'), {

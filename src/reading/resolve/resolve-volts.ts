@@ -1,16 +1,19 @@
 import type { Entry } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
 import type { AcceptedVolts, Draw } from '../../domain/pedal.js';
+import { circuitKinds } from '../../domain/circuit-kinds.js';
 import { decimalOfThousandths, type Microamps, type Millivolts } from '../../domain/quantities.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
-import type { RawPedal } from '../schema/schema-pedal.js';
+import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
+import { quoted } from '../../domain/shown-text.js';
 
 /** The volts a pedal accepts and what it draws at them; null when one of the two was reported. */
 export function resolveVoltsAndDraw(
   entry: Entry<RawPedal>,
+  assumptions: Entry<RawPedalAssumptions>,
   report: Report,
 ): { readonly accepts: AcceptedVolts; readonly draw: Draw } | null {
-  const stated = resolveStatedVolts(entry, report);
+  const stated = resolveStatedVolts(entry, assumptions, report);
   const draw = resolveDraw(entry, report);
   if (stated === null || draw === null) return null;
   if (draw.kind === 'flat') return { accepts: stated, draw };
@@ -32,9 +35,14 @@ export function resolveVoltsAndDraw(
   };
 }
 
-function resolveStatedVolts(entry: Entry<RawPedal>, report: Report): AcceptedVolts | null {
+function resolveStatedVolts(
+  entry: Entry<RawPedal>,
+  assumptions: Entry<RawPedalAssumptions>,
+  report: Report,
+): AcceptedVolts | null {
   const { volts } = entry.fields;
   if (volts === undefined) return null;
+  if (volts === 'unknown') return plannedVolts(entry, assumptions, report);
   if (typeof volts === 'number') return { kind: 'listed', millivolts: [millivoltsOf(volts)] };
   if ('from' in volts) return resolveRange(volts, entry, 'volts', report);
   return reportsRepeat(volts, entry, 'volts', report) ? null : { kind: 'listed', millivolts: volts.map(millivoltsOf) };
@@ -61,6 +69,34 @@ export function reportsRepeat(
   return true;
 }
 
+/** What to plan the place of a pedal with whose volts nobody has read. */
+function plannedVolts(
+  entry: Entry<RawPedal>,
+  assumptions: Entry<RawPedalAssumptions>,
+  report: Report,
+): AcceptedVolts | null {
+  const { volts } = assumptions.fields;
+  if (volts !== undefined) return { kind: 'listed', millivolts: [millivoltsOf(volts)] };
+  if (!assumptions.isBroken('volts')) reportNothingToPlanWith(entry, 'volts', report);
+  return null;
+}
+
+/** An unknown figure of which the board's `assume` block says nothing. */
+export function reportNothingToPlanWith(
+  entry: Entry<RawPedal>,
+  field: 'volts' | 'power' | 'inlet',
+  report: Report,
+): void {
+  const { name } = entry.fields;
+  const example = { volts: '9', power: 'DC', inlet: 'barrel-2.1' }[field];
+  report(
+    findingAt(entry.spotOf(field), {
+      message: `unknown${name === undefined ? '' : ` for ${quoted(name)}`}, and nothing is assumed to plan a place for it with.`,
+      remedy: `Add to \`assume\` what is likely, for example \`${field}: ${example}\`; the pedal stays unplugged until its label has been read.`,
+    }),
+  );
+}
+
 /** A range whose ends are in order; null when they are not, which is reported. */
 export function resolveRange<Field extends string>(
   range: { readonly from: number; readonly to: number },
@@ -83,6 +119,7 @@ export function resolveRange<Field extends string>(
 function resolveDraw(entry: Entry<RawPedal>, report: Report): Draw | null {
   const { milliamps } = entry.fields;
   if (milliamps === undefined) return null;
+  if (milliamps === 'unknown') return plannedDraw(entry, report);
   if (typeof milliamps === 'number') return { kind: 'flat', microamps: microampsOf(milliamps) };
   const figures = new Map<Millivolts, Microamps>();
   for (const [key, value] of Object.entries(milliamps)) {
@@ -111,6 +148,22 @@ function resolveDraw(entry: Entry<RawPedal>, report: Report): Draw | null {
     return null;
   }
   return { kind: 'per voltage', microamps: figures };
+}
+
+/** The planning figure of the kind of circuit. */
+function plannedDraw(entry: Entry<RawPedal>, report: Report): Draw | null {
+  const { circuit, name } = entry.fields;
+  const kind = circuitKinds.find(({ key }) => key === circuit);
+  if (kind !== undefined) return { kind: 'flat', microamps: microampsOf(kind.planningMilliamps) };
+  if (entry.isBroken('circuit')) return null;
+  report(
+    findingAt(entry.spotOf('circuit'), {
+      message: `missing${name === undefined ? '' : ` for ${quoted(name)}`}, whose draw is unknown: what kind of circuit is it? Allowed: ${circuitKinds.map(({ key }) => key).join(', ')}.`,
+      remedy:
+        'Add the kind, for example `circuit: drive`; what such circuits usually draw is then planned with, as a guess.',
+    }),
+  );
+  return null;
 }
 
 function keptVolts(

@@ -1,6 +1,7 @@
 import type { Board, WiredFeed } from '../../domain/board.js';
 import { entriesAt, type Entry, type Sheet } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
+import type { Pedal } from '../../domain/pedal.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { partId, pedalId, supplyId, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import type { Shelf } from './resolve-for-sale.js';
@@ -13,7 +14,7 @@ import type { Supply } from '../../domain/supply.js';
 
 /** What the entries of a wiring may name. */
 export type Connectable = {
-  readonly pedals: Shelf<PedalId, unknown>;
+  readonly pedals: Shelf<PedalId, Pedal>;
   readonly supplies: Shelf<SupplyId, Supply>;
   readonly parts: Shelf<PartId, unknown>;
   /** Null when it was reported, so that unit numbers cannot be judged. */
@@ -32,6 +33,7 @@ export function resolveWiring(sheet: Sheet, connectable: Connectable, report: Re
 function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): WiredFeed | null {
   const { fields } = entry;
   reportUnknownPedal(entry, connectable.pedals, report);
+  reportKept(entry, connectable.pedals, report);
   reportUnitOrOutputs(entry, connectable, report);
   reportUnknownParts(entry, connectable, report);
   const outputs = resolveOutputs(entry, report);
@@ -76,6 +78,24 @@ function reportUnknownPedal(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, u
       message: `names the pedal ${quoted(pedal)}, which is not among the board's pedals.`,
       remedy: didYouMean(pedal, pedals.byId.keys()) ?? 'Write the id of a pedal of this board, or remove the entry.',
     })),
+  );
+}
+
+/** A kept place is planned, and never plugged. */
+function reportKept(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, Pedal>, report: Report): void {
+  const { pedal: id } = entry.fields;
+  const pedal = id === undefined ? undefined : pedals.byId.get(pedalId(id));
+  if (pedal === undefined || pedal === null || pedal.kept === null) return;
+  const words = {
+    later: { why: 'is bought later', how: 'or take `later` out of the pedal when it is there' },
+    unread: { why: 'has a label that nobody has read', how: 'and unplug it; or write what its label says' },
+    spare: { why: 'is a spare output', how: 'or describe the pedal that is plugged there' },
+  }[pedal.kept];
+  report(
+    findingAt(entry.spotOf('pedal'), {
+      message: `plugs ${quoted(pedal.name)}, which ${words.why}: its place is only kept.`,
+      remedy: `Remove the entry, ${words.how}.`,
+    }),
   );
 }
 

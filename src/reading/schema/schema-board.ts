@@ -6,6 +6,7 @@ import {
   factor,
   id,
   largestCount,
+  milliamps,
   money,
   mostInShortList,
   mostParts,
@@ -40,6 +41,17 @@ const venues = z
   .describe('The mains volts at the venue, or at every venue of a tour; not checked when absent.')
   .register(wordings, { allowed: 'a number of volts, or a list such as [120, 230]', unit: 'V' });
 
+const spare = z
+  .strictObject({
+    volts: volts('The volts of the output.'),
+    milliamps: milliamps('The milliamps that a pedal may draw there.'),
+    outputs: count(1, mostPedals, 'How many such outputs; 1 when absent.').optional(),
+  })
+  .describe('Outputs kept for pedals to come.')
+  .register(wordings, { allowed: 'a map {volts: …, milliamps: …, outputs: …}', unit: null });
+
+export type RawSpare = z.output<typeof spare>;
+
 const policy = z
   .strictObject({
     headroom,
@@ -56,6 +68,12 @@ const policy = z
     sockets: count(0, largestCount, 'Mains sockets at hand; no limit when absent.').optional(),
     budget: money('The most that may be spent; no limit when absent.').optional(),
     bricks: count(0, largestCount, 'The most supply units in use; no limit when absent.').optional(),
+    spare: z
+      .array(spare)
+      .max(mostInShortList)
+      .describe('Outputs kept for pedals to come.')
+      .register(wordings, { allowed: 'a list such as [{volts: 9, milliamps: 100, outputs: 2}]', unit: null })
+      .optional(),
   })
   .describe('What the player wants and has.')
   .register(wordings, { allowed: 'a map with headroom, chains …', unit: null });

@@ -92,7 +92,9 @@ function drawnOutput(
     return [
       { kind: 'text', text: `Output ${output}`, strong: true },
       ...(volts === undefined ? [] : [plain(`${set}${voltsText(volts)} ${power}${isolated ? ', isolated' : ''}`)]),
-      ...(position !== null && bank.polarity === 'either' ? [plain(`set ${position}`)] : []),
+      ...(position !== null && bank.polarity === 'either'
+        ? [plain(position === 'unknown' ? 'set as the label says' : `set ${position}`)]
+        : []),
     ];
   });
   return {
@@ -131,11 +133,15 @@ function leadContents({ inventory }: Pick<Speech, 'inventory'>, id: PartId): rea
 function drawnEnd(speech: Speech, power: string, { mark, feed }: LeadEnd, exposed: ReadonlySet<string>): DrawnEnd {
   const { inventory } = speech;
   const { digital, highGain, ground } = inventory.pedal(feed.pedal);
-  const gets = [`${voltsText(feedMillivolts(feed))} ${power}`, ...(feed.polarity === null ? [] : [feed.polarity])];
+  const gets = [
+    `${voltsText(feedMillivolts(feed))} ${power}`,
+    ...(feed.polarity === null ? [] : [feed.polarity === 'unknown' ? 'read its label' : feed.polarity]),
+  ];
   const traits = [
     ...(digital ? ['digital'] : []),
     ...(highGain ? ['high gain'] : []),
     ...(ground === 'positive' ? ['positive ground'] : []),
+    ...(ground === 'unknown' ? ['ground not known'] : []),
     ...(exposed.has(feed.pedal) ? ['exposed to noise'] : []),
   ];
   const adapters = feed.adapters.flatMap((id, at): readonly BoxContent[] => [

@@ -8,8 +8,10 @@ const idOf = (what: string) => z.string().min(1).max(200).describe(`The id of th
 const assumed = (of: 'pedal' | 'supply') =>
   z
     .partialRecord(
-      z.enum(['power', 'polarity', 'inlet', 'ground', 'plug', 'regulated']).describe('A field that was left out.'),
-      z.union([z.string(), z.boolean()]).describe('What was assumed.'),
+      z
+        .enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'plug', 'regulated'])
+        .describe('A field that was left out.'),
+      z.union([z.string(), z.boolean(), z.number()]).describe('What was assumed.'),
     )
     .describe(`The fields of the ${of} that were taken from the file's \`assume\` block.`);
 
@@ -27,10 +29,22 @@ const guessed = z
   })
   .describe("The pedal's draw, which is a guess.");
 
+const unknown = z
+  .array(
+    z.enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps']).describe('A field that nobody has read.'),
+  )
+  .min(1)
+  .describe('What the board file says is unknown.');
+
 const entry = z
   .union([
     z
-      .object({ pedal: idOf('pedal'), assumed: assumed('pedal'), guessed: guessed.optional() })
+      .object({
+        pedal: idOf('pedal'),
+        assumed: assumed('pedal'),
+        guessed: guessed.optional(),
+        unknown: unknown.optional(),
+      })
       .describe('What to read off a pedal.'),
     z.object({ supply: idOf('supply'), assumed: assumed('supply') }).describe('What to read off a supply.'),
   ])

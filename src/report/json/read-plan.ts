@@ -34,7 +34,11 @@ const planSchema = planCodec.schema
     unpowered: true,
     exposed: true,
   })
-  .extend({ aim: z.enum(choosingAims) });
+  .extend({
+    aim: z.enum(choosingAims),
+    // Plans that were written before places were kept do not say so.
+    feeds: z.array(planCodec.schema.shape.feeds.element.partial({ kept: true, source: true })),
+  });
 
 type RawPlan = z.output<typeof planSchema>;
 
@@ -119,6 +123,12 @@ function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Fe
     join: raw.join === null ? null : { mode: raw.join.mode, part: partId(raw.join.part) },
     chain: raw.chain === null ? null : partId(raw.chain),
     adapters: raw.parts.map(partId),
+    ...(raw.readings !== undefined && {
+      readings: {
+        'centre-negative': raw.readings['centre-negative'].map(partId),
+        'centre-positive': raw.readings['centre-positive'].map(partId),
+      },
+    }),
   };
   const stated = voltsOf(raw.volts, [...path, 'volts'], report);
   if (stated !== feedMillivolts(feed))

@@ -2,11 +2,11 @@ import * as z from 'zod';
 
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
 import type { AcceptedVolts } from '../../domain/pedal.js';
-import { feedMillivolts, type Feed, type Place, type Purchase, type Wiring } from '../../domain/plan.js';
+import { feedMillivolts, type Feed, type Place, type Purchase, type Readings, type Wiring } from '../../domain/plan.js';
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
 import type { Numbers, Violation } from '../../domain/violation.js';
 import { meterOf, percentOf } from '../words/words.js';
-import { as, at, list, made, oneOf, orNull, record, word, type Codec } from './codec.js';
+import { as, at, list, made, oneOf, orAbsent, orNull, record, word, type Codec } from './codec.js';
 import {
   choice,
   count,
@@ -50,6 +50,8 @@ export const join = orNull(
   }),
 );
 
+const adapterIds = list("Adapters, from the supply's side to the pedal's.", id('The id of an adapter.'));
+
 /** How one pedal is fed, as every result prints it. */
 export const feed = record<Feed>()('How one pedal is fed.', {
   pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
@@ -66,7 +68,7 @@ export const feed = record<Feed>()('How one pedal is fed.', {
   volts: at(volts('What the pedal gets: the sum of both outputs for a series join.'), feedMillivolts),
   polarity: at(
     orNull(
-      "What the pedal's inlet gets at the centre of its plug; null for AC, which has no polarity.",
+      "What the pedal's inlet gets at the centre of its plug: `unknown` where its label decides; null for AC, which has no polarity.",
       choice(polarities, "What the pedal's inlet gets at the centre of its plug."),
     ),
     ({ polarity }) => polarity,
@@ -90,6 +92,26 @@ export const feed = record<Feed>()('How one pedal is fed.', {
       .max(2)
       .describe('What each of the outputs is set to, in volts.'),
     ({ settings }) => settings.map(numberOfThousandths),
+  ),
+  kept: at(
+    orNull(
+      'Why the place is kept and nothing plugged yet: bought `later`, `unread`, or a `spare` output; null for a pedal that is plugged.',
+      choice(['later', 'unread', 'spare'], 'Why the place is kept.'),
+    ),
+    ({ pedal }, { board }) => board.pedals.find(({ id: each }) => each === pedal)?.kept ?? null,
+  ),
+  source: word('output', 'What feeds the pedal.'),
+  readings: at(
+    orAbsent(
+      record<Readings>()(
+        'Where the polarity is unknown: the adapters to use for either way in which the label may read.',
+        {
+          'centre-negative': at(adapterIds, (readings) => readings['centre-negative']),
+          'centre-positive': at(adapterIds, (readings) => readings['centre-positive']),
+        },
+      ),
+    ),
+    ({ readings }) => readings,
   ),
 });
 

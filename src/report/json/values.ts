@@ -57,4 +57,4 @@ export const roundedUp = (about: string) =>
 export const factor = (about: string) =>
   made(z.number().min(1).describe(about), (value: Factor) => Number(factorText(value)));
 
-export const polarities = ['centre-negative', 'centre-positive'] as const;
+export const polarities = ['centre-negative', 'centre-positive', 'unknown'] as const;

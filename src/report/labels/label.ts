@@ -1,10 +1,11 @@
 import type { Polarity } from '../../domain/pedal.js';
-import { feedMillivolts } from '../../domain/plan.js';
+import { feedMillivolts, readFeeds } from '../../domain/plan.js';
 import type { PlanHandout } from '../words/handout.js';
 import type { Lead, UnitHookup } from '../words/hookup.js';
 import { firstBankOf } from '../words/inventory.js';
+import { readName } from '../words/read-name.js';
 import type { Speech } from '../words/speech.js';
-import { countText, outputsText, voltsText } from '../words/words.js';
+import { countText, listText, outputsText, voltsText } from '../words/words.js';
 
 /** What is written on one end of a lead. */
 export type Label = {
@@ -45,13 +46,21 @@ function leadLabels({ inventory }: Speech, { unit, name }: UnitHookup, { number,
       there: `${target}${joined}`,
     };
   });
-  const atPedals = ends.map(({ mark, feed: tail }): Label => ({
-    mark,
-    end: 'pedal',
-    here: inventory.pedalName(tail.pedal),
-    volts: `${voltsText(feedMillivolts(tail))} ${power}`,
-    polarity: tail.polarity,
-    there: `from ${name}, ${outputsText(use.outputs)}`,
-  }));
+  const atPedals = ends.flatMap(({ mark, feed: tail }) =>
+    readFeeds(tail).map((read): Label => {
+      const through =
+        tail.readings === undefined || read.adapters.length === 0
+          ? ''
+          : `, by ${listText(read.adapters.map(inventory.partName))}`;
+      return {
+        mark,
+        end: 'pedal',
+        here: readName(inventory, tail, read),
+        volts: `${voltsText(feedMillivolts(tail))} ${power}`,
+        polarity: read.polarity,
+        there: `from ${name}, ${outputsText(use.outputs)}${through}`,
+      };
+    }),
+  );
   return [...atSupply, ...atPedals];
 }

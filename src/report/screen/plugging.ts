@@ -1,4 +1,4 @@
-import type { Polarity } from '../../domain/pedal.js';
+import type { PolarityOrUnknown } from '../../domain/pedal.js';
 import { factorText } from '../../domain/quantities.js';
 import { firstBankOf } from '../words/inventory.js';
 import { beside, block, type Cell, type Piece } from './layout.js';
@@ -76,11 +76,12 @@ function wideWidths(left: number): readonly number[] {
   return [outputsWidth, voltsWidth, pedal, left - pedal, figuresWidth, barWidth];
 }
 
-const legendOf: Readonly<Record<Polarity, string>> = {
+const legendOf: Readonly<Record<PolarityOrUnknown, string>> = {
   'centre-negative':
     "Centre-negative: minus on the plug's pin, plus on its sleeve (on a jack plug, the tip is the pin).",
   'centre-positive':
     "Centre-positive: plus on the plug's pin, minus on its sleeve (on a jack plug, the tip is the pin).",
+  unknown: 'Two ways: the label of the pedal says which one is right. Read it before anything is plugged into it.',
 };
 
 /** Explains only the words that the tables below use. */

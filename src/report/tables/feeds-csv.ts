@@ -1,4 +1,4 @@
-import { feedMillivolts } from '../../domain/plan.js';
+import { feedMillivolts, readFeeds } from '../../domain/plan.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
 import { csvText, type CsvCell } from './csv.js';
 import type { FeedRow } from '../words/feed-row.js';
@@ -52,7 +52,7 @@ function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly Csv
   const { feed } = row;
   const supply = inventory.supply(feed.supply);
   const load = meterFigures(row.meter);
-  const { reads, note } = meterCheck(inventory, feed);
+  const [{ reads, note } = { reads: '', note: null }] = readFeeds(feed).map((read) => meterCheck(inventory, read));
   const part = (id: typeof feed.chain): string => (id === null ? '' : inventory.partName(id));
   return [
     row.mark,
@@ -66,7 +66,7 @@ function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly Csv
     row.switched ? row.setting : '',
     numberOfThousandths(feedMillivolts(feed)),
     firstBankOf(supply, feed).power,
-    feed.polarity ?? '',
+    row.polarity ?? '',
     row.polaritySwitch ?? '',
     row.plug,
     feed.join?.mode ?? '',

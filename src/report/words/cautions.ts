@@ -30,7 +30,7 @@ export function pluggingCautions(
   inventory: Inventory,
   wiring: Pick<JudgedPlan, 'feeds' | 'grounds'>,
 ): readonly string[] {
-  const kinds = [alternating, unregulated, joins, reversers, switches, chains];
+  const kinds = [kept, eitherWay, ofUnknownGround, alternating, unregulated, joins, reversers, switches, chains];
   const sentences = kinds.flatMap((kind) => kind(inventory, wiring.feeds));
   return [...new Set([...sentences, ...mixedGrounds(inventory, wiring)])];
 }
@@ -43,6 +43,35 @@ export const noiseCautions = (inventory: Inventory, { exposures }: Pick<JudgedPl
 export const noiseText = (inventory: Inventory, { pedal, by }: Exposure): string =>
   `${inventory.pedalName(pedal)} (high gain) shares a ground with ${listText(by.map(inventory.pedalName))} ` +
   '(digital) and will probably whine or hum.';
+
+function kept(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds
+    .filter(({ pedal }) => inventory.pedal(pedal).kept === 'unread')
+    .map(
+      ({ pedal }) =>
+        `Plug nothing into ${inventory.pedalName(pedal)} before its label has been read: what its place is planned with is ` +
+        'assumed, and a wrong feed destroys it.',
+    );
+}
+
+function eitherWay(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds
+    .filter(({ readings }) => readings !== undefined)
+    .map(
+      ({ pedal }) =>
+        `${inventory.pedalName(pedal)} may want either polarity: look for the sign of pin and sleeve beside its inlet, and use ` +
+        'the leads that go with it. With no sign to be found, ask its maker; do not try.',
+    );
+}
+
+function ofUnknownGround(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds
+    .filter(({ pedal }) => inventory.pedal(pedal).ground === 'unknown')
+    .map(
+      ({ pedal }) =>
+        `Nobody knows the ground of ${inventory.pedalName(pedal)}, so it shares one with no other pedal here: keep it so.`,
+    );
+}
 
 function alternating(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
@@ -88,7 +117,7 @@ function reversers(inventory: Inventory, feeds: readonly Feed[]): string[] {
       .map(inventory.part)
       .filter(({ reverses }) => reverses);
     const { polarity } = feed;
-    if (reversing.length === 0 || polarity === null) return [];
+    if (reversing.length === 0 || polarity === null || polarity === 'unknown') return [];
     const names = listText(reversing.map((part: Part) => inventory.partName(part.id)));
     return [
       `${names} ${reversing.length === 1 ? 'swaps' : 'swap'} plus and minus on the way to ` +

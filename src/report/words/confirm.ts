@@ -1,5 +1,5 @@
 import type { Board } from '../../domain/board.js';
-import type { AssumedOfPedal, Pedal } from '../../domain/pedal.js';
+import type { AssumedOfPedal, Pedal, UnknownField } from '../../domain/pedal.js';
 import type { Feed } from '../../domain/plan.js';
 import { numberOfThousandths, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
@@ -10,15 +10,21 @@ export type Guessed = { readonly milliamps: number | Readonly<Record<string, num
 
 /** What nobody has read from a label yet. */
 export type Confirm =
-  | { readonly pedal: PedalId; readonly assumed: AssumedOfPedal; readonly guessed?: Guessed }
+  | {
+      readonly pedal: PedalId;
+      readonly assumed: AssumedOfPedal;
+      readonly guessed?: Guessed;
+      readonly unknown?: readonly UnknownField[];
+    }
   | { readonly supply: SupplyId; readonly assumed: AssumedOfSupply };
 
-/** One entry a pedal with an assumed field or a guessed figure, then one a supply in use with assumed fields. */
+/** One entry a pedal with an assumed or unknown field or a guessed figure, then one a supply in use with assumed fields. */
 export function confirmEntries(board: Board, inventory: Inventory, feeds: readonly Feed[]): readonly Confirm[] {
   const pedals = board.pedals.flatMap((pedal): Confirm[] => {
     const assumed = assumedOfPedal(pedal);
-    if (pedal.figure === 'guess') return [{ pedal: pedal.id, assumed, guessed: guessedOf(pedal) }];
-    return Object.keys(assumed).length === 0 ? [] : [{ pedal: pedal.id, assumed }];
+    const unknown = pedal.unknown.length === 0 ? {} : { unknown: pedal.unknown };
+    if (pedal.figure === 'guess') return [{ pedal: pedal.id, assumed, guessed: guessedOf(pedal), ...unknown }];
+    return Object.keys({ ...assumed, ...unknown }).length === 0 ? [] : [{ pedal: pedal.id, assumed, ...unknown }];
   });
   const inUse = new Set(feeds.map(({ supply }) => supply));
   const supplies = inventory.supplies.flatMap(({ id, assumed }): Confirm[] => {
@@ -38,11 +44,12 @@ function guessedOf({ draw }: Pedal): Guessed {
 }
 
 /** The key order is part of what the JSON promises. */
-const assumedOfPedal = ({ assumed: { power, polarity, inlet, ground } }: Pedal): AssumedOfPedal => ({
+const assumedOfPedal = ({ assumed: { power, polarity, inlet, ground, volts } }: Pedal): AssumedOfPedal => ({
   ...(power === undefined ? {} : { power }),
   ...(polarity === undefined ? {} : { polarity }),
   ...(inlet === undefined ? {} : { inlet }),
   ...(ground === undefined ? {} : { ground }),
+  ...(volts === undefined ? {} : { volts }),
 });
 
 const assumedOfSupply = ({ power, plug, polarity, regulated }: AssumedOfSupply): AssumedOfSupply => ({

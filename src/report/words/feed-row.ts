@@ -1,4 +1,3 @@
-import type { Polarity } from '../../domain/pedal.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { bankOf, firstBankOf } from './inventory.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
@@ -7,7 +6,7 @@ import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
 import { settingTexts } from './free-outputs.js';
 import { switchPosition } from './usage.js';
-import { countText, meterText, percentOf, voltsText, type Meter } from './words.js';
+import { countText, meterText, percentOf, polarityWord, voltsText, type Meter } from './words.js';
 
 /** How one pedal is fed, in words that are ready for any table. */
 export type FeedRow = {
@@ -23,11 +22,11 @@ export type FeedRow = {
   /** Whether there is a switch to set to these volts. */
   readonly switched: boolean;
   /** Where the polarity switch must stand; null when there is none. */
-  readonly polaritySwitch: Polarity | null;
+  readonly polaritySwitch: string | null;
   /** What reaches the pedal: "9 V DC". */
   readonly volts: string;
   /** Null for AC. */
-  readonly polarity: Polarity | null;
+  readonly polarity: string | null;
   readonly plug: string;
   /** All leads in order: "own lead → Reversing lead". */
   readonly way: string;
@@ -43,6 +42,8 @@ export type FeedRow = {
 export const feedRows = (speech: Speech, hookup: readonly UnitHookup[]): readonly FeedRow[] =>
   hookup.flatMap((unit) => unit.leads.flatMap((lead) => lead.ends.map((end) => feedRow(speech, unit, lead, end))));
 
+const wordOf = (polarity: Feed['polarity']): string | null => (polarity === null ? null : polarityWord(polarity));
+
 function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { mark, feed }: LeadEnd): FeedRow {
   const { inventory } = speech;
   const bank = firstBankOf(unit.supply, feed);
@@ -56,9 +57,9 @@ function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { ma
     outputs: feed.outputs.join('+'),
     setting: settingTexts(use).join(' '),
     switched: feed.outputs.some((output) => bankOf(unit.supply, output).settings.length > 1),
-    polaritySwitch: switchPosition(inventory, feed),
+    polaritySwitch: wordOf(switchPosition(inventory, feed)),
     volts: `${voltsText(feedMillivolts(feed))} ${bank.power}`,
-    polarity: feed.polarity,
+    polarity: wordOf(feed.polarity),
     plug: safeText(inventory.pedal(feed.pedal).inlet),
     way: wayText(speech, feed),
     ground: bank.isolated ? 'isolated' : 'common ground',

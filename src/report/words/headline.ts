@@ -5,6 +5,7 @@ import { minorUnits } from '../../domain/quantities.js';
 import type { Gap } from '../../planning/answer.js';
 import { exposedText } from './shared-grounds.js';
 import { countedText, tierName } from './money-words.js';
+import { pedalCounts } from './pedal-counts.js';
 import type { Speech } from './speech.js';
 import { pedalTierNotes } from './tier-words.js';
 import { capital, countText, priceText } from './words.js';
@@ -33,12 +34,8 @@ function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
 }
 
 function countsText({ board, inventory }: Speech, { feeds, score, grounds }: JudgedPlan): string {
-  const powered =
-    feeds.length === board.pedals.length
-      ? `All ${countText(feeds.length, 'pedal')} powered`
-      : `${feeds.length} of ${countText(board.pedals.length, 'pedal')} powered`;
   const counts = [
-    `${powered} from ${countText(score.bricks, 'supply', 'supplies')}`,
+    pedalCounts(board, feeds, countText(score.bricks, 'supply', 'supplies')),
     score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
     exposedText(inventory, { score, grounds }),
   ];

@@ -1,7 +1,7 @@
 import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
-import type { Pedal } from '../../domain/pedal.js';
+import type { Kept, Pedal } from '../../domain/pedal.js';
 import type { Feed, Place } from '../../domain/plan.js';
 import type { PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Bank, Supply } from '../../domain/supply.js';
@@ -12,7 +12,7 @@ export type Inventory = {
   readonly pedal: (id: PedalId) => Pedal;
   readonly supply: (id: SupplyId) => Supply;
   readonly part: (id: PartId) => Part;
-  /** The name; with the id behind it where two things share one name. */
+  /** The name; with the id behind it where two things share one name, and with why its place is only kept. */
   readonly pedalName: (id: PedalId) => string;
   readonly supplyName: (id: SupplyId) => string;
   readonly partName: (id: PartId) => string;
@@ -28,7 +28,7 @@ export function inventoryOf(kit: Kit): Inventory {
     pedal: finder(new Map(board.pedals.map((pedal) => [pedal.id, pedal])), 'pedal'),
     supply: finder(kit.supplies, 'supply'),
     part: finder(kit.parts, 'part'),
-    pedalName: namer(board.pedals),
+    pedalName: withKept(namer(board.pedals), board.pedals),
     supplyName: namer(supplies),
     partName: namer(parts),
     supplies,
@@ -58,6 +58,21 @@ export const ownedUnitsOf = ({ owned }: Board): readonly SupplyUnit[] =>
 export function unitName(inventory: Inventory, units: readonly SupplyUnit[], { supply, unit }: SupplyUnit): string {
   const several = units.some((other) => other.supply === supply && other.unit !== unit);
   return `${inventory.supplyName(supply)}${several || unit > 1 ? `, unit ${unit},` : ''}`;
+}
+
+/** What is said of a pedal whose place is kept, wherever it is named. */
+const keptNote: Readonly<Record<Kept, string>> = {
+  later: 'bought later',
+  unread: 'label unread',
+  spare: 'place kept',
+};
+
+function withKept(nameOf: (id: PedalId) => string, pedals: readonly Pedal[]): (id: PedalId) => string {
+  const kept = new Map(pedals.map((pedal) => [pedal.id, pedal.kept]));
+  return (id) => {
+    const why = kept.get(id) ?? null;
+    return why === null ? nameOf(id) : `${nameOf(id)} (${keptNote[why]})`;
+  };
 }
 
 type Named<Id> = { readonly id: Id; readonly name: string };

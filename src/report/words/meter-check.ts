@@ -1,4 +1,4 @@
-import { feedMillivolts, type Feed } from '../../domain/plan.js';
+import { feedMillivolts, type Feed, type ReadFeed } from '../../domain/plan.js';
 import { millivolts, type Millivolts } from '../../domain/quantities.js';
 import { bankOf, firstBankOf, type Inventory } from './inventory.js';
 import { settingOf } from './usage.js';
@@ -18,7 +18,7 @@ export type MeterCheck = {
 type PlugPart = 'centre' | 'sleeve';
 
 /** Minus goes to the black probe, so that a right plug never reads below zero. */
-export function meterCheck(inventory: Inventory, feed: Feed): MeterCheck {
+export function meterCheck(inventory: Inventory, feed: ReadFeed): MeterCheck {
   const volts = feedMillivolts(feed);
   const open = openVolts(inventory, feed);
   if (firstBankOf(inventory.supply(feed.supply), feed).power === 'AC') {

@@ -4,11 +4,10 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { allFeeds } from './change-words.js';
 import type { UnitHookup } from './hookup.js';
-import { meterCheck } from './meter-check.js';
 import type { Speech } from './speech.js';
 import { stepGroups, type StepGroup, type StepOf } from './step-groups.js';
 import { laidLead, pullText, switchText, unitsText } from './step-words.js';
-import { plainStep, stopText, tailsText, watchText, type CheckRow, type HookupStep } from './steps.js';
+import { plainStep, plugChecks, stopText, tailsText, watchText, type CheckRow, type HookupStep } from './steps.js';
 
 /** What re-plugging speaks of, and the numbers of its leads. */
 type Replugging = {
@@ -97,7 +96,7 @@ const onStep = (of: Replugging, group: StepGroup): HookupStep =>
 
 const measureStep = (of: Replugging, group: StepGroup): HookupStep => ({
   ...plainStep('Measure every new plug', `${onText(of, group)} ${stopText}`),
-  checks: group.filter((step) => step.kind === 'measure').map((step) => checkRow(of, step)),
+  checks: group.filter((step) => step.kind === 'measure').flatMap((step) => checkRows(of, step)),
 });
 
 function onText({ speech, feeds }: Replugging, [first]: StepGroup): string {
@@ -105,10 +104,8 @@ function onText({ speech, feeds }: Replugging, [first]: StepGroup): string {
   return `Plug ${units} into the mains${first.kind === 'mains on' && first.units.length === 1 ? '' : ', one at a time'}.`;
 }
 
-function checkRow({ speech: { inventory }, marks }: Replugging, { feed }: StepOf<'measure'>): CheckRow {
-  const mark = marks.get(feed.pedal)?.mark ?? '';
-  return { mark, pedal: inventory.pedalName(feed.pedal), ...meterCheck(inventory, feed) };
-}
+const checkRows = ({ speech: { inventory }, marks }: Replugging, { feed }: StepOf<'measure'>): readonly CheckRow[] =>
+  plugChecks(inventory, marks.get(feed.pedal)?.mark ?? '', feed);
 
 /** One thing to do after the other. */
 function itemsOf(of: Replugging, group: StepGroup): readonly string[] {

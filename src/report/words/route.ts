@@ -1,15 +1,25 @@
-import { leadsOf, type Feed } from '../../domain/plan.js';
+import { leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
 import type { Speech } from './speech.js';
 import { safeText } from './safe-text.js';
 import { switchPosition } from './usage.js';
+import { polarityWord } from './words.js';
 
 /** The way from the supply to a pedal alone on its output: "own lead → Reversing lead, centre-positive (plus on the pin)". */
 export function soloRoute(speech: Speech, feed: Feed): string {
   const joined = feed.join === null ? [] : [feed.join.part];
-  const steps = stepsText(speech, startText(feed), [...joined, ...feed.adapters]);
-  return `${steps}, ${plugText(speech, feed)}${switchText(speech, feed)}`;
+  const start = stepsText(speech, startText(feed), joined);
+  return toPlug(speech, start, feed) + switchText(speech, feed);
 }
+
+/** The pedal's own tail and what its plug is, for either way in which the label may read where nobody has read it. */
+const toPlug = (speech: Speech, start: string, feed: Feed): string =>
+  readFeeds(feed)
+    .map((read) => onLabel(feed, read, `${stepsText(speech, start, read.adapters)}, ${plugText(speech, read)}`))
+    .join('; ');
+
+const onLabel = ({ readings }: Feed, { polarity }: ReadFeed, way: string): string =>
+  readings === undefined ? way : `${polarity ?? 'AC'} on its label: ${way}`;
 
 /** The way from the supply to a chain lead; null when the feed has none. */
 export function chainRoute(speech: Speech, feed: Feed): string | null {
@@ -18,11 +28,19 @@ export function chainRoute(speech: Speech, feed: Feed): string | null {
 }
 
 /** The way from the chain lead to one of its pedals. */
-export const tailRoute = (speech: Speech, feed: Feed): string =>
-  `${stepsText(speech, 'a tail', feed.adapters)}, ${plugText(speech, feed)}`;
+export const tailRoute = (speech: Speech, feed: Feed): string => toPlug(speech, 'a tail', feed);
 
 /** All leads from the supply to the pedal, without what the last plug is. */
-export const wayText = (speech: Speech, feed: Feed): string => stepsText(speech, startText(feed), leadsOf(feed));
+export const wayText = (speech: Speech, feed: Feed): string =>
+  readFeeds(feed)
+    .map((read) => onLabel(feed, read, stepsText(speech, startText(feed), leadsOf(read))))
+    .join('; ');
+
+/** The leads from a chain lead to its pedal, without what the last plug is. */
+export const tailWay = (speech: Speech, feed: Feed): string =>
+  readFeeds(feed)
+    .map((read) => onLabel(feed, read, stepsText(speech, 'a tail', read.adapters)))
+    .join('; ');
 
 /** What a feed begins with: its supply's straight lead, or both of a join. */
 export const startText = ({ outputs }: Feed): string => (outputs.length > 1 ? 'both own leads' : 'own lead');
@@ -32,7 +50,7 @@ export const stepsText = ({ inventory, marks }: Speech, start: string, leads: re
   [start, ...leads.map((id) => inventory.partName(id))].join(` ${marks.arrow} `);
 
 /** What the last plug is; its shape is named where an adapter made it. */
-function plugText({ inventory }: Speech, feed: Feed): string {
+function plugText({ inventory }: Speech, feed: ReadFeed): string {
   const shape = feed.adapters.length === 0 ? '' : `${safeText(inventory.pedal(feed.pedal).inlet)} plug, `;
   if (feed.polarity === null) return `${shape}AC`;
   return `${shape}${feed.polarity === 'centre-positive' ? 'centre-positive (plus on the pin)' : feed.polarity}`;
@@ -40,5 +58,5 @@ function plugText({ inventory }: Speech, feed: Feed): string {
 
 function switchText({ inventory }: Speech, feed: Feed): string {
   const position = switchPosition(inventory, feed);
-  return position === null ? '' : `; polarity switch on ${position}`;
+  return position === null ? '' : `; polarity switch on ${polarityWord(position)}`;
 }

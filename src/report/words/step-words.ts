@@ -1,10 +1,10 @@
 import type { Feed } from '../../domain/plan.js';
 import { unitName } from './inventory.js';
 import { placeText } from './places.js';
-import { startText, stepsText } from './route.js';
+import { startText, stepsText, tailWay, wayText } from './route.js';
 import type { Speech } from './speech.js';
 import type { StepOf } from './step-groups.js';
-import { listText, voltsText } from './words.js';
+import { listText, polarityWord, voltsText } from './words.js';
 
 /** "Skerry delay, from Jetty 6 output 6". */
 export const pullText = (speech: Speech, feeds: readonly Feed[], { from }: StepOf<'pull'>): string =>
@@ -17,7 +17,7 @@ export function switchText(
   step: StepOf<'set volts'> | StepOf<'set polarity'>,
 ): string {
   const where = whereText(speech, feeds, step.place);
-  if (step.kind === 'set polarity') return `${where}, polarity: to ${step.polarity}`;
+  if (step.kind === 'set polarity') return `${where}, polarity: to ${polarityWord(step.polarity)}`;
   const was = step.was === null ? '' : ` (it stands at ${voltsText(step.was)})`;
   const shared = step.place.outputs.length > 1 ? ', by their one switch:' : '';
   return `${where}${shared} to ${voltsText(step.millivolts)}${was}`;
@@ -31,16 +31,13 @@ export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'l
   const [first] = step.feeds;
   const where = whereText(speech, feeds, first);
   if (first.chain === null) {
-    const joined = first.join === null ? [] : [first.join.part];
-    const way = stepsText(speech, startText(first), [...joined, ...first.adapters]);
+    const way = wayText(speech, first);
     return { lead: `${where}: ${way}, for ${inventory.pedalName(first.pedal)}`, tails: [] };
   }
   const head = step.chained
     ? `${inventory.partName(first.chain)}, which is there already`
     : stepsText(speech, startText(first), [first.chain]);
-  const tails = step.feeds.map(
-    ({ pedal, adapters }) => `${stepsText(speech, 'a tail', adapters)}, for ${inventory.pedalName(pedal)}`,
-  );
+  const tails = step.feeds.map((feed) => `${tailWay(speech, feed)}, for ${inventory.pedalName(feed.pedal)}`);
   return { lead: `${where}: ${head}`, tails };
 }
 

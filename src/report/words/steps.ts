@@ -1,8 +1,10 @@
 import { outputsOf } from '../../domain/kit.js';
+import { readFeeds, type Feed } from '../../domain/plan.js';
 import type { FeedRow } from './feed-row.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
 import { bankOf, type Inventory } from './inventory.js';
 import { meterCheck, type MeterCheck } from './meter-check.js';
+import { readName } from './read-name.js';
 import { wayText } from './route.js';
 import type { Speech } from './speech.js';
 import { switchedOutputs, switchPosition } from './usage.js';
@@ -35,14 +37,25 @@ export function hookupSteps(
   hookup: readonly UnitHookup[],
   rows: readonly FeedRow[],
 ): readonly HookupStep[] {
-  const switches = hookup.flatMap((unit) => switchTexts(speech, unit));
-  const checks = rows.map(({ mark, pedal, feed }) => ({ mark, pedal, ...meterCheck(speech.inventory, feed) }));
-  const leads = hookup.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
+  const { inventory } = speech;
+  const isKept = ({ feed }: { readonly feed: Feed }): boolean => inventory.pedal(feed.pedal).kept !== null;
+  const plugged = hookup.map((unit) => ({
+    ...unit,
+    leads: unit.leads.flatMap((lead) => {
+      const ends = lead.ends.filter((end) => !isKept(end));
+      return ends.length === 0 ? [] : [{ ...lead, ends }];
+    }),
+  }));
+  const switches = plugged.flatMap((unit) => switchTexts(speech, unit));
+  const checks = rows.filter((row) => !isKept(row)).flatMap(({ mark, feed }) => plugChecks(inventory, mark, feed));
+  const leads = plugged.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
+  const free = rows.filter(isKept).map((row) => `${row.unit}, ${outputsText(row.feed.outputs)}: for ${row.pedal}.`);
   return [
     plainStep('Unplug everything', 'Pull every supply from the mains, and every power lead from its pedal.'),
     ...(switches.length === 0
       ? []
       : [plainStep('Set the switches', 'Set these before any lead goes on, and tape them over.', switches)]),
+    ...(free.length === 0 ? [] : [plainStep('Keep these places free', 'Plug nothing in here yet.', free)]),
     plainStep('Put the leads on the supplies', 'Mark both ends of each with its number. Connect no pedal yet.', leads),
     {
       ...plainStep('Measure every plug', `Plug the supplies into the mains one at a time. ${stopText}`),
@@ -55,6 +68,10 @@ export function hookupSteps(
     plainStep('Switch on', `Plug the supplies in one at a time. ${watchText}`),
   ];
 }
+
+/** What to measure at a plug; where nobody has read the label, for either way in which it may read. */
+export const plugChecks = (inventory: Inventory, mark: string, feed: Feed): readonly CheckRow[] =>
+  readFeeds(feed).map((read) => ({ mark, pedal: readName(inventory, feed, read), ...meterCheck(inventory, read) }));
 
 /** A step with nothing to measure. */
 export const plainStep = (title: string, text: string, items: readonly string[] = []): HookupStep => ({
@@ -95,9 +112,11 @@ function placingText(speech: Speech, { name }: UnitHookup, { number, use, ends }
 
 /** "with the tails 1a for Chorus and 1b for Wah through Reversing lead". */
 export function tailsText(inventory: Inventory, ends: readonly LeadEnd[]): string {
-  const tails = ends.map(({ mark, feed: { pedal, adapters } }) => {
-    const through = adapters.length === 0 ? '' : ` through ${listText(adapters.map(inventory.partName))}`;
-    return `${mark} for ${inventory.pedalName(pedal)}${through}`;
-  });
+  const tails = ends.flatMap(({ mark, feed }) =>
+    readFeeds(feed).map((read) => {
+      const through = read.adapters.length === 0 ? '' : ` through ${listText(read.adapters.map(inventory.partName))}`;
+      return `${mark} for ${readName(inventory, feed, read)}${through}`;
+    }),
+  );
   return `with the ${tails.length === 1 ? 'tail' : 'tails'} ${listText(tails)}`;
 }

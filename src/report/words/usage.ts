@@ -5,7 +5,8 @@ import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { compareExact } from '../../domain/load.js';
 import type { LoadNumbers, OutletLoad } from '../../domain/load-numbers.js';
-import { leadsOf, type Feed } from '../../domain/plan.js';
+import type { Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
+import { leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.js';
 import type { Millivolts, SupplyId } from '../../domain/quantities.js';
 import { natureOf } from '../../domain/source.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
@@ -99,11 +100,16 @@ export function settingOf(bank: Bank, at: Millivolts | undefined): Setting {
 export const switchedOutputs = (inventory: Inventory, feed: Feed): readonly number[] =>
   feed.outputs.filter((output) => bankOf(inventory.supply(feed.supply), output).polarity === 'either');
 
-/** Where the polarity switch of the feed's output must stand; null when it has none. */
-export function switchPosition(inventory: Inventory, feed: Feed): 'centre-negative' | 'centre-positive' | null {
+/** Where the polarity switch of the feed's output must stand: `unknown` is as the label says; null when it has none. */
+export function switchPosition(inventory: Inventory, feed: Feed): PolarityOrUnknown | null {
   if (feed.polarity === null || switchedOutputs(inventory, feed).length === 0) return null;
+  const [position = null, other] = new Set(readFeeds(feed).map((read) => positionFor(inventory, read)));
+  return other === undefined ? position : 'unknown';
+}
+
+function positionFor(inventory: Inventory, feed: ReadFeed): Polarity | null {
   const reversed = leadsOf(feed).filter((id) => inventory.part(id).reverses).length % 2 === 1;
-  if (!reversed) return feed.polarity;
+  if (!reversed || feed.polarity === null) return feed.polarity;
   return feed.polarity === 'centre-negative' ? 'centre-positive' : 'centre-negative';
 }
 

@@ -1,6 +1,6 @@
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { compareExact, exactly, stepsUp, type Exact } from '../../domain/load.js';
-import type { AssumedOfPedal, Polarity } from '../../domain/pedal.js';
+import type { AssumedOfPedal, Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
 import { decimalOfThousandths, type Millivolts } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
 import { safeText } from './safe-text.js';
@@ -11,8 +11,16 @@ export { priceText } from '../../domain/money.js';
 export const voltsText = (at: Millivolts): string => `${decimalOfThousandths(at)} V`;
 
 /** What the polarity means at the plug in the hand. */
-export const polarityText = (polarity: Polarity): string =>
-  polarity === 'centre-negative' ? 'centre-negative (minus on the pin)' : 'centre-positive (plus on the pin)';
+export const polarityText = (polarity: PolarityOrUnknown): string =>
+  ({
+    'centre-negative': 'centre-negative (minus on the pin)',
+    'centre-positive': 'centre-positive (plus on the pin)',
+    unknown: polarityWord('unknown'),
+  })[polarity];
+
+/** The polarity by its name, as the trade has it. */
+export const polarityWord = (polarity: PolarityOrUnknown): string =>
+  polarity === 'unknown' ? 'the polarity that its label says' : polarity;
 
 /** "1 lead", "2 leads"; the plural is the singular with an s unless it is given. */
 export const countText = (count: number, singular: string, plural = `${singular}s`): string =>
@@ -64,17 +72,18 @@ export function percentOf({ planned, limit }: Meter): number {
 
 /** The assumed values of a pedal or a supply in words, in a fixed order; empty when there are none. */
 export function assumedText(assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedOfSupply): string {
-  const { power, polarity, inlet, ground, plug, regulated } = assumed;
+  const { power, polarity, inlet, ground, volts, plug, regulated } = assumed;
   const words = [
     power === undefined ? null : `runs on ${power}`,
-    polarity === undefined ? null : polarityWord(polarity),
+    polarity === undefined ? null : outputPolarityText(polarity),
     inlet === undefined ? null : `inlet ${safeText(inlet)}`,
     ground === undefined ? null : `${ground} ground`,
+    volts === undefined ? null : voltsText(volts),
     plug === undefined ? null : `plug ${safeText(plug)}`,
     regulated === undefined ? null : regulated ? 'regulated' : 'unregulated',
   ];
   return words.filter((word) => word !== null).join(', ');
 }
 
-const polarityWord = (polarity: Polarity | 'either'): string =>
+const outputPolarityText = (polarity: Polarity | 'either'): string =>
   polarity === 'either' ? 'polarity switch' : polarityText(polarity);

@@ -19,6 +19,7 @@ const solo = (pedal: number, bank: number, more: Partial<SoloUse> = {}): SoloUse
   pedal,
   outputs: [{ bank, setting: 0 }],
   join: null,
+  exit: { plug: 'barrel-2.1', polarities: ['centre-negative'] },
   route: [],
   ...perPedalTier(() => false),
   weights: [],

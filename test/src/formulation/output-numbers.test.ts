@@ -19,11 +19,21 @@ const from = (
 });
 const nowhere: Resident = { berth: null, pinned: false };
 
+const exit = { plug: 'barrel-2.1', polarities: ['centre-negative'] } as const;
+
 type Content = NumberedUnit['contents'][number];
 const solo = (bank: number, resident: Resident, setting = 0): Content => ({
   hung: {
     kind: 'solo',
-    use: { pedal: 0, outputs: [{ bank, setting }], join: null, route: [], ...perPedalTier(() => false), weights: [] },
+    use: {
+      pedal: 0,
+      outputs: [{ bank, setting }],
+      join: null,
+      exit,
+      route: [],
+      ...perPedalTier(() => false),
+      weights: [],
+    },
   },
   residents: [resident],
 });
@@ -34,6 +44,7 @@ const joined = (banks: readonly number[], resident: Resident): Content => ({
       pedal: 0,
       outputs: banks.map((bank) => ({ bank, setting: 0 })),
       join: { mode: 'series', lead: 0 },
+      exit,
       route: [],
       ...perPedalTier(() => false),
       weights: [],

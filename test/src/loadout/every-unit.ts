@@ -26,10 +26,10 @@ export function everyUnit(supply: Supply, { board, catalogue }: Case, { bench }:
   const found = new Map<string, Carried>();
   const measured = (unit: Unit): Carried => {
     const { hookups } = unit;
-    const leads = hookups.flatMap(({ join, chain, adapters }) => [
+    const leads = hookups.flatMap(({ join, chain, tails }) => [
       ...(join === null ? [] : [join.lead]),
       ...(chain === null ? [] : [chain]),
-      ...adapters.flat(),
+      ...tails.flatMap(({ parts }) => parts),
     ]);
     const exposed = domainsOf(unit).flatMap((domain) =>
       domain.filter((pedal) => pedal.highGain && domain.some((other) => other !== pedal && other.digital)),

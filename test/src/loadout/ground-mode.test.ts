@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Ground, Pedal } from '../../../src/domain/pedal.js';
-import { admits, exposedIn, fillsSole, groundModes, type GroundMode } from '../../../src/loadout/ground-mode.js';
+import { admits, exposedIn, takesThePlace, groundModes, type GroundMode } from '../../../src/loadout/ground-mode.js';
 import { pedalClasses } from '../../../src/loadout/pedal-class.js';
 import { pedalOf } from '../../support/builders.js';
 import { share, trying } from '../../support/runs.js';
@@ -31,7 +31,7 @@ const exposedAmong = (domain: readonly Pedal[]): number =>
 /** What a mode counts for a domain; null when the domain does not fit it. */
 function countedBy(mode: GroundMode, domain: readonly Pedal[]): number | null {
   if (!domain.every((pedal) => admits(mode, pedal))) return null;
-  if (domain.filter((pedal) => fillsSole(mode, pedal)).length > 1) return null;
+  if (domain.filter((pedal) => takesThePlace(mode, pedal)).length > 1) return null;
   return domain.filter((pedal) => exposedIn(mode, pedal)).length;
 }
 

@@ -12,6 +12,8 @@ const plainPedal = {
   highGain: false,
   alone: false,
   assumed: wholeAssumption,
+  unknown: [],
+  kept: null,
 };
 const euro = { code: 'EUR', decimals: 2 };
 

@@ -42,10 +42,10 @@ export function mostByTrial(supply: Supply, board: Board, parts: readonly Part[]
 
 function worthOf(unit: Unit, worth: Worth): number {
   const fed = unit.hookups.flatMap(({ pedals, volts }) => pedals.map((pedal) => ({ pedal, volts })));
-  const leads = unit.hookups.flatMap(({ join, chain, adapters }) => [
+  const leads = unit.hookups.flatMap(({ join, chain, tails }) => [
     ...(join === null ? [] : [join.lead]),
     ...(chain === null ? [] : [chain]),
-    ...adapters.flat(),
+    ...tails.flatMap(({ parts }) => parts),
   ]);
   const exposed = domainsOf(unit).flatMap((domain) =>
     domain.filter((pedal) => pedal.highGain && domain.some((other) => other !== pedal && other.digital)),

@@ -84,12 +84,12 @@ describe('wrong types', () => {
     ['figure', 'name: Echo, figure: ‸Guess', '"Guess"', 'Did you mean guess?'],
     ['ground', 'name: Echo, ground: ‸pos', '"pos"', 'Did you mean positive?'],
     ['power', 'name: Echo, power: ‸dc', '"dc"', 'Did you mean DC?'],
-    ['power', 'name: Echo, power: ‸battery', '"battery"', 'Write DC or AC.'],
+    ['power', 'name: Echo, power: ‸battery', '"battery"', 'Write DC, AC or unknown.'],
     ['polarity', 'name: Echo, polarity: ‸center-negative', '"center-negative"', 'Did you mean centre-negative?'],
     ['polarity', 'name: Echo, polarity: ‸negative', '"negative"', 'Did you mean centre-negative?'],
     ['polarity', 'name: Echo, polarity: ‸Centre Positive', '"Centre Positive"', 'Did you mean centre-positive?'],
-    ['polarity', 'name: Echo, polarity: ‸either', '"either"', 'Write centre-negative or centre-positive.'],
-    ['polarity', 'name: Echo, polarity: ‸-1', 'found -1', 'Write centre-negative or centre-positive.'],
+    ['polarity', 'name: Echo, polarity: ‸either', '"either"', 'Write centre-negative, centre-positive or unknown.'],
+    ['polarity', 'name: Echo, polarity: ‸-1', 'found -1', 'Write centre-negative, centre-positive or unknown.'],
   ])('%s (%s)', (field, fields, found, remedy) => {
     expectFault(
       { board: boardWithPedals(`{volts: 9, milliamps: 1, ${fields}}`) },

@@ -109,17 +109,17 @@ describe('what a section or a list may be is told', () => {
     ['owned.parts', boardText({ owned: 'owned: {parts: ‸[flip]}' }), 'a map from ids to counts, such as {flip: 1}'],
     ['wiring', boardText({ wiring: 'wiring: ‸none' }), 'a list with one entry a pedal that is plugged'],
     ['wiring[0]', boardText({ wiring: 'wiring: [‸echo]' }), 'a map with pedal, supply, unit, output, volts …'],
-    ['assume', boardText({ assume: 'assume: ‸DC' }), 'a map with any of power, polarity, inlet, ground'],
+    ['assume', boardText({ assume: 'assume: ‸DC' }), 'a map with any of power, polarity, inlet, ground, volts'],
     ['pedals[0]', boardWithPedals('‸Echo'), 'a map with name, volts, milliamps …'],
     [
       'pedals[0].volts',
       boardWithPedals('{name: Echo, volts: ‸true, milliamps: 1}'),
-      'a number of volts, a list such as [9, 12] or a range {from: 9, to: 18}',
+      'a number of volts, a list such as [9, 12], a range {from: 9, to: 18} or unknown',
     ],
     [
       'pedals[0].milliamps',
       boardWithPedals('{name: Echo, volts: 9, milliamps: ‸true}'),
-      'a number of milliamps, or one for each voltage as in {9: 300, 12: 230}',
+      'a number of milliamps, one for each voltage as in {9: 300, 12: 230}, or unknown',
     ],
     [
       'pedals[0].figure',

@@ -22,6 +22,8 @@ const feed = (pedal: string, output: number) => ({
   chain: null,
   parts: [],
   settings: [9],
+  kept: null,
+  source: 'output',
 });
 const at = (...outputs: readonly number[]) => ({ supply: 'quay-6', unit: 1, outputs });
 const echoLoad = { unit: 'mA', load: 180, factor: 1.2, planned: 216, rating: 100, percent: 216 };

@@ -30,6 +30,8 @@ const promised = {
       chain: null,
       parts: [],
       settings: [9],
+      kept: null,
+      source: 'output',
     },
     {
       pedal: 'tarn-fuzz',
@@ -42,6 +44,8 @@ const promised = {
       chain: null,
       parts: [],
       settings: [9],
+      kept: null,
+      source: 'output',
     },
     {
       pedal: 'chapel-drive',
@@ -54,6 +58,8 @@ const promised = {
       chain: null,
       parts: [],
       settings: [18],
+      kept: null,
+      source: 'output',
     },
   ],
   unpowered: [],

@@ -2,7 +2,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { millivolts } from '../../../../src/domain/quantities.js';
-import type { Feed } from '../../../../src/domain/plan.js';
+import { readFeeds, type Feed, type ReadFeed } from '../../../../src/domain/plan.js';
 import { meterCheck } from '../../../../src/report/words/meter-check.js';
 import { inventoryOf } from '../../../../src/report/words/inventory.js';
 import { everything } from '../everything.js';
@@ -10,10 +10,17 @@ import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, settingOf, sup
 
 const all = everything((id) => id);
 const inventory = inventoryOf(kitOf(all.board, all.catalogue));
+/** Of a feed whose label is read. */
+function readOf(feed: Feed): ReadFeed {
+  const [read] = readFeeds(feed);
+  if (read === undefined) throw new Error('a feed is read in one way at least');
+  return read;
+}
+
 const checkOf = (pedal: string) => {
   const feed = all.wiring.feeds.find((one): one is Feed => one.pedal === pedal);
   if (feed === undefined) throw new Error(`no feed of ${pedal}`);
-  return meterCheck(inventory, feed);
+  return meterCheck(inventory, readOf(feed));
 };
 
 describe('what a meter must show at a plug', () => {
@@ -70,9 +77,9 @@ describe('what a meter must show at a plug', () => {
       settings: [millivolts(9000), millivolts(9000)],
       join: { mode: 'series', part: partOf('stack', { kind: 'adapter' }).id },
     });
-    expect(meterCheck(loose, joined).reads).toBe('+26 V');
-    expect(meterCheck(loose, joined).note).toMatch(/^it falls to 18 V/);
-    const alternating = meterCheck(loose, feedOf('one', 'ac', 1, { polarity: null }));
+    expect(meterCheck(loose, readOf(joined)).reads).toBe('+26 V');
+    expect(meterCheck(loose, readOf(joined)).note).toMatch(/^it falls to 18 V/);
+    const alternating = meterCheck(loose, readOf(feedOf('one', 'ac', 1, { polarity: null })));
     expect(alternating.reads).toBe('9 V');
     expect(alternating.note).toMatch(/^up to 13 V with no pedal on it/);
   });

@@ -1,0 +1,27 @@
+import type { Board } from '../../domain/board.js';
+import type { Feed } from '../../domain/plan.js';
+import { countText } from './words.js';
+
+/**
+ * Every pedal of the board by what becomes of it, and from what: "All 6 pedals powered from 2 supplies", or "6 pedals: 3
+ * powered, 2 right for either reading, 1 place kept, from 2 supplies".
+ */
+export function pedalCounts({ pedals }: Board, feeds: readonly Feed[], supplies: string): string {
+  const fed = new Set(feeds.map(({ pedal }) => pedal));
+  const keptIds = new Set(pedals.filter(({ id, kept }) => kept !== null && fed.has(id)).map(({ id }) => id));
+  const either = feeds.filter(({ pedal, readings }) => readings !== undefined && !keptIds.has(pedal)).length;
+  const powered = feeds.length - keptIds.size - either;
+  const all = countText(pedals.length, 'pedal');
+  if (keptIds.size + either === 0)
+    return `${powered === pedals.length ? `All ${all}` : `${powered} of ${all}`} powered from ${supplies}`;
+  const spares = pedals.filter(({ kept }) => kept === 'spare').length;
+  const left = pedals.length - feeds.length;
+  const sorts = [
+    `${powered} powered`,
+    ...(either === 0 ? [] : [`${either} right for either reading`]),
+    ...(keptIds.size === 0 ? [] : [`${countText(keptIds.size, 'place')} kept`]),
+    ...(left === 0 ? [] : [`${left} without power`]),
+  ];
+  const what = countText(pedals.length - spares, 'pedal') + (spares === 0 ? '' : ` and ${countText(spares, 'spare output')}`);
+  return `${what}: ${sorts.join(', ')}, from ${supplies}`;
+}
