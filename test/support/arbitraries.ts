@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
+import type { Pedal } from '../../src/domain/pedal.js';
 import { percent } from './arbitrary-choices.js';
 import { partDrafts, partFrom, type PartDraft } from './arbitrary-parts.js';
 import { pedalDrafts, pedalFrom, type PedalDraft } from './arbitrary-pedals.js';
@@ -16,6 +17,17 @@ export type Case = { readonly board: Board; readonly catalogue: Catalogue };
 
 /** One to four pedals, one to three supplies of one to four outputs, and mostly up to four parts. */
 export const tinyCase: fc.Arbitrary<Case> = cases({ min: 1, max: 4 }, { min: 1, max: 3 }, 3);
+
+/** Tiny cases with every polarity read, where one wiring is judged: no single one is right for two readings. */
+export const readCase: fc.Arbitrary<Case> = tinyCase.map(({ board, catalogue }) => ({
+  board: { ...board, pedals: board.pedals.map(readPedal) },
+  catalogue,
+}));
+
+function readPedal(pedal: Pedal): Pedal {
+  if (pedal.polarity !== 'unknown') return pedal;
+  return { ...pedal, polarity: 'centre-negative', unknown: pedal.unknown.filter((field) => field !== 'polarity') };
+}
 
 /** Cases of so many pedals, supplies and parts; for more than four pedals brute force takes too long. */
 export const caseOf = (pedals: Range, supplies: Range, parts: number): fc.Arbitrary<Case> =>

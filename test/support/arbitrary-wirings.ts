@@ -2,10 +2,9 @@
 import fc from 'fast-check';
 
 import type { Board, Catalogue, WiredFeed } from '../../src/domain/board.js';
-import type { Pedal } from '../../src/domain/pedal.js';
 import type { PartId, SupplyId } from '../../src/domain/quantities.js';
 import type { Supply } from '../../src/domain/supply.js';
-import { tinyCase, type Case } from './arbitraries.js';
+import { readCase, type Case } from './arbitraries.js';
 import { choice, percent, pick, weighted } from './arbitrary-choices.js';
 import { bruteForce } from './brute-force.js';
 import { wiredOf } from './wired.js';
@@ -28,17 +27,6 @@ const twists: fc.Arbitrary<Twist> = fc.record({
 export const wiredCase: fc.Arbitrary<Case> = fc
   .tuple(tinyCase, twists)
   .map(([given, twist]) => wired(allRead(given), twist));
-
-/** The same with every polarity read: one wiring cannot be right for two, and the judge here asks for one. */
-const allRead = ({ board, catalogue }: Case): Case => ({
-  board: { ...board, pedals: board.pedals.map(readPedal) },
-  catalogue,
-});
-
-const readPedal = (pedal: Pedal): Pedal =>
-  pedal.polarity === 'unknown'
-    ? { ...pedal, polarity: 'centre-negative', unknown: pedal.unknown.filter((field) => field !== 'polarity') }
-    : pedal;
 
 function wired({ board, catalogue }: Case, twist: Twist): Case {
   const wiring = wiringFor(board, catalogue, twist);

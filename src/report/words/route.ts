@@ -15,11 +15,14 @@ export function soloRoute(speech: Speech, feed: Feed): string {
 /** The pedal's own tail and what its plug is, for either way in which the label may read where nobody has read it. */
 const toPlug = (speech: Speech, start: string, feed: Feed): string =>
   readFeeds(feed)
-    .map((read) => onLabel(feed, read, `${stepsText(speech, start, read.adapters)}, ${plugText(speech, read)}`))
+    .map((read) => {
+      const way = stepsText(speech, start, read.adapters);
+      return feed.readings === undefined ? `${way}, ${plugText(speech, read)}` : onLabel(feed, read, way);
+    })
     .join('; ');
 
 const onLabel = ({ readings }: Feed, { polarity }: ReadFeed, way: string): string =>
-  readings === undefined ? way : `${polarity ?? 'AC'} on its label: ${way}`;
+  readings === undefined ? way : `labelled ${polarity ?? 'AC'}: ${way}`;
 
 /** The way from the supply to a chain lead; null when the feed has none. */
 export function chainRoute(speech: Speech, feed: Feed): string | null {

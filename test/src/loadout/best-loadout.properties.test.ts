@@ -141,7 +141,7 @@ describe('the best loadout of a supply', () => {
           }
         }
       }),
-      trying(500),
+      trying(700),
     );
     expect(inexact).toEqual([]);
     for (const [what, count] of Object.entries(seen)) expect([what, count > share(5)]).toEqual([what, true]);

@@ -10,7 +10,7 @@ describe('what is wrong with a table of pedals', () => {
       'another unit',
       pedal('name,volts,milliamps', `Echo,${mark}9 mA,10`),
       'Echo, volts',
-      'found "9 mA", which is text. Allowed: a number of volts, a list such as 9/12 or a range 9-18',
+      'found "9 mA", which is text. Allowed: a number of volts, a list such as 9/12, a range 9-18 or unknown',
       'Write a number of volts',
     ],
     [
