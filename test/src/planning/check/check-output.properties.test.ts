@@ -122,7 +122,7 @@ describe('an output of a unit in use', () => {
         if (answer.fits && company.length > 0) seen.inCompany += 1;
         if (onUnit.some(({ join, outputs }) => join !== null && outputs.includes(question.output))) seen.joined += 1;
       }),
-      trying(runs),
+      trying(runs, 2),
     );
     expect(seen.yes).toBeGreaterThan(share(runs / 10));
     expect(seen.no).toBeGreaterThan(share(runs / 10));
