@@ -22,6 +22,7 @@ export function pedalCounts({ pedals }: Board, feeds: readonly Feed[], supplies:
     ...(keptIds.size === 0 ? [] : [`${countText(keptIds.size, 'place')} kept`]),
     ...(left === 0 ? [] : [`${left} without power`]),
   ];
-  const what = countText(pedals.length - spares, 'pedal') + (spares === 0 ? '' : ` and ${countText(spares, 'spare output')}`);
+  const what =
+    countText(pedals.length - spares, 'pedal') + (spares === 0 ? '' : ` and ${countText(spares, 'spare output')}`);
   return `${what}: ${sorts.join(', ')}, from ${supplies}`;
 }

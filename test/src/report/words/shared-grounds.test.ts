@@ -13,7 +13,9 @@ import { bankFrom, boardOf, catalogueOf, feedOf, pedalOf, planOf, supplyOf } fro
 function told(pedals: readonly Pedal[], isolated = false) {
   const bank = { isolated, settings: [] };
   const { settings } = bankFrom(1, 1);
-  const banks = pedals.map(({ power, polarity }, at) => bankFrom(at + 1, 1, { ...bank, settings, power, polarity }));
+  const banks = pedals.map(({ power, polarity }, at) =>
+    bankFrom(at + 1, 1, { ...bank, settings, power, polarity: polarity === 'unknown' ? 'either' : polarity }),
+  );
   const board = boardOf(pedals);
   const shop = catalogueOf([supplyOf('quay', banks)]);
   const feeds = pedals.map(({ id, polarity }, at) => ({ ...feedOf(id, 'quay', at + 1), polarity }));
