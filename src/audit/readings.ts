@@ -23,7 +23,8 @@ export const ifRead = (reading: Polarity | null, message: string): string =>
 /** Why what a feed says of the ways to read a label cannot be; null when it is well formed. */
 export function misread(feed: Feed, mayBeEither: boolean): string | null {
   const { readings } = feed;
-  if (!mayBeEither) return readings === undefined ? null : 'it names leads for either polarity of a pedal whose polarity is known';
+  if (!mayBeEither)
+    return readings === undefined ? null : 'it names leads for either polarity of a pedal whose polarity is known';
   if (readings === undefined) return 'its polarity is not known, and it names no leads for either';
   const needed = new Map<PartId, number>();
   for (const reading of polarities)

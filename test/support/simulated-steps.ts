@@ -111,11 +111,7 @@ class ModelBoard {
       }
       case 'set polarity':
         this.#demandBare(step.place);
-        for (const output of step.place.outputs) {
-          demand(this.#bank(step.place, output).polarity === 'either', 'that output has no polarity switch');
-          if (step.polarity === 'unknown') throw new RangeError('every label of these boards has been read');
-          this.#polarity.set(outputKey(step.place, output), step.polarity);
-        }
+        this.#setPolarity(step);
         return;
       case 'lay':
         for (const feed of step.feeds) this.#lay(feed, step.chained);
@@ -134,6 +130,14 @@ class ModelBoard {
         demand(this.#laid.delete(step.feed.pedal), `${step.feed.pedal} has no lead`);
         this.hanging.set(step.feed.pedal, step.feed);
         return;
+    }
+  }
+
+  #setPolarity({ place, polarity }: Extract<ReplugStep, { kind: 'set polarity' }>): void {
+    if (polarity === 'unknown') throw new RangeError('every label of these boards has been read');
+    for (const output of place.outputs) {
+      demand(this.#bank(place, output).polarity === 'either', 'that output has no polarity switch');
+      this.#polarity.set(outputKey(place, output), polarity);
     }
   }
 

@@ -36,7 +36,7 @@ export function resolvePedal(
     prefers,
     survives,
     startup: fields.startup === undefined ? null : microampsOf(fields.startup),
-    figure: fields.milliamps === 'unknown' ? 'guess' : (fields.figure ?? 'label'),
+    figure: figureOf(fields),
     digital: fields.digital ?? false,
     highGain: fields.highGain ?? false,
     alone: fields.alone ?? false,
@@ -67,7 +67,6 @@ function resolveInlet(entry: Entry<RawPedal>, assumptions: Entry<RawPedalAssumpt
   if (power?.value === 'AC') reportPolarityOfAlternating(entry, 'pedal', report);
   if (power === null || inlet === null || ground === null) return null;
   if (power.value === 'DC' && polarity === null) return null;
-  const assumedVolts = entry.fields.volts === 'unknown' ? assumptions.fields.volts : undefined;
   return {
     power: power.value,
     polarity: polarity?.value ?? null,
@@ -75,13 +74,25 @@ function resolveInlet(entry: Entry<RawPedal>, assumptions: Entry<RawPedalAssumpt
     ground: ground.value,
     assumed: {
       ...(power.assumed && { power: power.value }),
-      ...(polarity?.assumed === true && polarity.value !== 'unknown' && { polarity: polarity.value }),
+      ...assumedOf('polarity', polarity),
       ...(inlet.assumed && { inlet: inlet.value }),
-      ...(ground.assumed && ground.value !== 'unknown' && { ground: ground.value }),
-      ...(assumedVolts !== undefined && { volts: millivoltsOf(assumedVolts) }),
+      ...assumedOf('ground', ground),
+      ...assumedVolts(entry, assumptions),
     },
   };
 }
+
+/** What the `assume` block has filled; what is unknown it never fills. */
+const assumedOf = <Field extends 'polarity' | 'ground', Value extends string>(
+  field: Field,
+  figure: AssumedFigure<Value> | null,
+) =>
+  figure?.assumed === true && figure.value !== 'unknown'
+    ? ({ [field]: figure.value } as { readonly [_ in Field]: Exclude<Value, 'unknown'> })
+    : {};
+
+const assumedVolts = (entry: Entry<RawPedal>, { fields: { volts } }: Entry<RawPedalAssumptions>) =>
+  entry.fields.volts === 'unknown' && volts !== undefined ? { volts: millivoltsOf(volts) } : {};
 
 /** What is unknown of an unread pedal is planned with what the board assumes; null when that was reported. */
 function plannedWith<Field extends 'power' | 'inlet'>(
@@ -93,11 +104,14 @@ function plannedWith<Field extends 'power' | 'inlet'>(
 ): AssumedFigure<NonNullable<RawPedalAssumptions[Field]>> | null {
   if (figure === null) return null;
   if (figure.value !== 'unknown') return figure as AssumedFigure<NonNullable<RawPedalAssumptions[Field]>>;
-  const assumed = assumptions.fields[field] as RawPedalAssumptions[Field];
+  const assumed = assumptions.fields[field];
   if (assumed !== undefined) return { value: assumed, assumed: true };
   if (!assumptions.isBroken(field)) reportNothingToPlanWith(entry, field, report);
   return null;
 }
+
+const figureOf = ({ milliamps, figure }: Entry<RawPedal>['fields']): Pedal['figure'] =>
+  milliamps === 'unknown' ? 'guess' : (figure ?? 'label');
 
 const mayBeUnknown: readonly UnknownField[] = ['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps'];
 /** Before these have been read a pedal may not be plugged in at all. */
