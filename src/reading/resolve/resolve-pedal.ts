@@ -88,7 +88,7 @@ const assumedOf = <Field extends 'polarity' | 'ground', Value extends string>(
   figure: AssumedFigure<Value> | null,
 ) =>
   figure?.assumed === true && figure.value !== 'unknown'
-    ? ({ [field]: figure.value } as { readonly [_ in Field]: Exclude<Value, 'unknown'> })
+    ? ({ [field]: figure.value } as Readonly<Record<Field, Exclude<Value, 'unknown'>>>)
     : {};
 
 const assumedVolts = (entry: Entry<RawPedal>, { fields: { volts } }: Entry<RawPedalAssumptions>) =>
