@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { access, constants, link, open, rename, rm, stat } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { dirname } from 'node:path';
 
 import type { Words } from '../../domain/finding.js';
 
@@ -22,9 +22,6 @@ export async function obstacleTo(path: string, { overwrite }: WriteOptions): Pro
     return wordsOf(error);
   }
 }
-
-/** The path of a file of that name in the folder of another one. */
-export const besideOf = (path: string, name: string): string => join(dirname(path), name);
 
 /**
  * Writes a file whole or not at all: beside its place first, and put there when all of it is on the disk. Returns why it

@@ -1,3 +1,4 @@
+import type { Assumption } from './assumption.js';
 import { startingPolicyLines } from './starting-policy.js';
 import { flowText } from '../text/yaml-text.js';
 
@@ -5,56 +6,53 @@ import { flowText } from '../text/yaml-text.js';
 export type BoardHead = {
   readonly name: string;
   readonly currency: string;
+  readonly assumption: Assumption;
   /** The volts at the venue; null when they are not to be checked. */
   readonly mains: number | null;
   /** The money that one exposed pedal counts for. */
   readonly noisePrice: number;
-  /** Whether its owner lets pedals that say nothing have a negative ground. */
-  readonly assumesGround: boolean;
+  /** The most that may be spent; null when there is no limit. */
+  readonly budget: number | null;
 };
 
 /** What a new catalogue says beside its supplies and leads. */
 export type CatalogueHead = { readonly name: string; readonly currency: string };
 
-/** The line by which editors find the schema of a file that lies beside it. */
-export const schemaLine = (kind: 'board' | 'catalogue'): string =>
-  `# yaml-language-server: $schema=${schemaFile(kind)}`;
-export const schemaFile = (kind: 'board' | 'catalogue'): string => `${kind}.schema.json`;
+/** The lines by which editors find the schema of a file, once it lies beside it. */
+export const schemaLines = (kind: 'board' | 'catalogue'): readonly string[] => [
+  `# yaml-language-server: $schema=${kind}.schema.json`,
+  `# Editors complete and check this file by its schema: boardfeed schema ${kind} > ${kind}.schema.json`,
+];
 
 /** A board without pedals, to which pedals are added. */
-export function newBoard({ name, currency, mains, noisePrice, assumesGround }: BoardHead, hasSchema: boolean): string {
-  const policy = startingPolicyLines
-    .map((line) => line.replace(/^( {2}noisePrice: )20 */, (_line, key: string) => `${key}${noisePrice}`.padEnd(32)))
-    .map((line) =>
-      mains === null
-        ? line
-        : line.replace(/^ {2}# (mains: )230 */, (_line, key: string) => `  ${key}${mains}`.padEnd(32)),
-    );
-  return textOf([
-    ...(hasSchema ? [schemaLine('board')] : []),
+export const newBoard = ({ name, currency, assumption, ...policy }: BoardHead): string =>
+  textOf([
+    ...schemaLines('board'),
     `board: ${flowText(name)}`,
     `currency: ${currency}`,
-    ...(assumesGround
-      ? [
+    ...(Object.keys(assumption).length === 0
+      ? []
+      : [
           '# Taken for every pedal that does not say otherwise; each use is listed in the result, to be confirmed.',
-          'assume: {ground: negative}',
-        ]
-      : []),
+          `assume: ${flowText(assumption)}`,
+        ]),
     '',
-    ...policy,
+    ...startingPolicyLines.map((line) => withValue(line, policy)),
     '',
     'pedals:',
   ]);
+
+/** A line of the policy with the value that was told, where one was: it stands in a comment until then. */
+function withValue(line: string, policy: Readonly<Record<string, number | null>>): string {
+  const key = /^ {2}(?:# )?(\w+): \S+ *(?=#)/.exec(line);
+  const value = policy[key?.[1] ?? ''] ?? null;
+  return key === null || value === null
+    ? line
+    : `${`  ${key[1] ?? ''}: ${value}`.padEnd(key[0].length)}${line.slice(key[0].length)}`;
 }
 
 /** A catalogue without supplies and leads, to which they are added. */
-export const newCatalogue = ({ name, currency }: CatalogueHead, hasSchema: boolean): string =>
-  textOf([
-    ...(hasSchema ? [schemaLine('catalogue')] : []),
-    `catalogue: ${flowText(name)}`,
-    `currency: ${currency}`,
-    '',
-    'supplies: []',
-  ]);
+export const newCatalogue = ({ name, currency }: CatalogueHead): string =>
+  textOf([...schemaLines('catalogue'), `catalogue: ${flowText(name)}`, `currency: ${currency}`, '', 'supplies: []']);
 
 const textOf = (lines: readonly string[]): string => `${lines.join('\n')}\n`;

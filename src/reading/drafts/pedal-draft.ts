@@ -1,91 +1,84 @@
 import type { CircuitKind } from '../../domain/circuit-kinds.js';
-import type { Ground, Polarity, Power } from '../../domain/pedal.js';
-import type { LabelDraw, LabelVolts } from '../typed/label-figures.js';
+import type { PedalLine } from '../typed/pedal-line.js';
+import type { Assumption } from './assumption.js';
 import type { DraftEntry } from './entry.js';
 import type { Field } from './fields.js';
 
-/** A draw that somebody has read or measured. */
-export type KnownDraw = LabelDraw & { readonly figure: 'label' | 'manual' | 'measured' };
-
-/** A pedal as its owner describes it. Null is what nobody knows yet. */
+/** A pedal as its owner describes it. */
 export type PedalDraft = {
-  readonly name: string;
-  readonly kind: CircuitKind;
-  readonly power: Power | null;
-  readonly volts: LabelVolts | null;
-  /** Null for AC as well, which has none. */
-  readonly polarity: Polarity | null;
-  readonly inlet: string | null;
-  /** `assumed` when the board's own `assume` block states it. */
-  readonly ground: Ground | 'assumed' | null;
-  readonly draw: KnownDraw | null;
-  readonly alone: boolean;
+  readonly line: PedalLine;
+  /** Null where neither its name tells nor anybody was asked. There whenever the draw is not. */
+  readonly kind: CircuitKind | null;
 };
 
-/** What to look for where a figure is not known. Without one of these a pedal is no part of a plan. */
-const wanted = {
-  volts: 'the volts, printed beside the power inlet or in the manual, such as 9 V',
-  power: 'DC, a straight line over a dashed one, or AC, a wave, beside the volts',
-  polarity: 'the sign with a + and a - joined to a ring and its dot; the dot is the pin of the plug',
-  inlet: 'which plug fits: try the leads of supplies that are unplugged, or see the manual',
-  ground: 'whether the maker calls it a positive-ground pedal: see the manual, or ask the maker',
+/** Where to look for what is not known, as a remark beside it. */
+export const lookFor = {
+  power: 'DC, a straight line over a dashed one, or AC, a wave: beside the volts',
+  polarity: 'which of + and - leads to the dot of the sign at the inlet',
+  inlet: 'which plug fits: try leads that are unplugged, or see the manual',
+  ground: 'negative, or positive as in some old fuzz circuits: see the manual',
+  volts: 'beside the inlet, on the base plate or in the manual',
+  milliamps: 'beside the volts or in the manual; until then as such circuits usually draw',
 } as const;
 
-type Wanted = keyof typeof wanted;
+export type UnknownField = keyof typeof lookFor;
 
-/** The figures without which no plan can be made for the pedal. */
-export function missingOf(draft: PedalDraft): readonly Wanted[] {
-  const isMissing: Readonly<Record<Wanted, boolean>> = {
-    volts: draft.volts === null,
-    power: draft.power === null,
-    polarity: draft.power !== 'AC' && draft.polarity === null,
-    inlet: draft.inlet === null,
-    ground: draft.ground === null,
-  };
-  return (Object.keys(wanted) as Wanted[]).filter((key) => isMissing[key]);
-}
-
-/** The pedal as an entry of a board: left out of plans while something about it is missing. */
-export const pedalEntry = (draft: PedalDraft): DraftEntry => ({
-  name: draft.name,
-  fields: fieldsOf(draft),
-  missing: missingOf(draft).map((key) => ({ key, lookFor: wanted[key] })),
+/** The pedal as an entry of a board. What was not told is `unknown` there, unless the board may assume it. */
+export const pedalEntry = (draft: PedalDraft, assumption: Assumption): DraftEntry => ({
+  name: draft.line.name,
+  fields: [
+    { key: 'name', value: draft.line.name },
+    ...inletFields(draft, assumption),
+    told('volts', draft.line.volts),
+    ...drawFields(draft),
+    ...traitFields(draft),
+  ],
+  missing: [],
 });
 
-function fieldsOf(draft: PedalDraft): readonly Field[] {
-  const { name, kind, power, volts, polarity, inlet, ground, alone } = draft;
-  const missing = missingOf(draft);
-  const fields: readonly (Field | false)[] = [
-    { key: 'name', value: name },
-    { key: 'power', value: power },
-    (polarity !== null || missing.includes('polarity')) && { key: 'polarity', value: polarity },
-    { key: 'inlet', value: inlet },
-    ground !== 'assumed' && { key: 'ground', value: ground },
-    { key: 'volts', value: volts },
-    ...drawFields(draft),
-    kind.digital && { key: 'digital', value: true },
-    kind.highGain && { key: 'highGain', value: true },
-    alone && { key: 'alone', value: true },
+const told = (key: UnknownField, value: unknown): Field =>
+  value === undefined ? { key, value: 'unknown', remark: lookFor[key] } : { key, value };
+
+function inletFields({ line, kind }: PedalDraft, assumption: Assumption): readonly Field[] {
+  // What has a polarity is DC.
+  const power = line.power ?? (line.polarity === undefined ? undefined : 'DC');
+  const tell = (key: keyof Assumption & UnknownField, value: unknown, mayAssume = true): readonly Field[] =>
+    value === undefined && mayAssume && assumption[key] !== undefined ? [] : [told(key, value)];
+  return [
+    ...tell('power', power),
+    ...(power === 'AC' ? [] : tell('polarity', line.polarity)),
+    ...tell('inlet', line.inlet),
+    // Nobody is to assume what is true of most, but not of all pedals of a kind.
+    ...tell('ground', line.ground, kind?.mayHavePositiveGround !== true),
   ];
-  return fields.filter((field) => field !== false);
 }
 
-function drawFields({ draw, kind }: PedalDraft): readonly Field[] {
-  if (draw === null)
-    return [
-      {
-        key: 'milliamps',
-        value: kind.planningMilliamps,
-        remark: `not known: a planning figure for ${kind.label}`,
-      },
-      {
-        key: 'figure',
-        value: 'guess',
-        remark: 'multiplied by policy.guess; label, manual or measured once it is known',
-      },
-    ];
+function drawFields({ line: { draw, figure, startup }, kind }: PedalDraft): readonly Field[] {
+  const remark = draw?.workings === undefined || draw.workings === null ? undefined : `from ${draw.workings}`;
   return [
-    { key: 'milliamps', value: draw.milliamps, remark: draw.workings === null ? undefined : `from ${draw.workings}` },
-    { key: 'figure', value: draw.figure },
+    { ...told('milliamps', draw?.milliamps), ...(draw === undefined ? {} : { remark }) },
+    ...(draw === undefined && kind !== null ? [{ key: 'circuit', value: kind.key }] : []),
+    ...(draw !== undefined && figure !== undefined ? [{ key: 'figure', value: figure }] : []),
+    ...(startup === undefined ? [] : [{ key: 'startup', value: startup }]),
   ];
+}
+
+function traitFields({ line, kind }: PedalDraft): readonly Field[] {
+  const trait = (key: 'digital' | 'highGain'): readonly Field[] => {
+    if (line[key] !== undefined) return line[key] ? [{ key, value: true }] : [];
+    return kind?.[key] === true ? [{ key, value: true, remark: `taken for: ${kind.label}` }] : [];
+  };
+  return [...trait('digital'), ...trait('highGain'), ...(line.alone === true ? [{ key: 'alone', value: true }] : [])];
+}
+
+/** What a board would have to assume of the pedal: what was not told. */
+export function missesOf({ line, kind }: PedalDraft): readonly (keyof Assumption)[] {
+  const isMissing: Readonly<Record<keyof Assumption, boolean>> = {
+    power: line.power === undefined && line.polarity === undefined,
+    polarity: line.polarity === undefined && line.power !== 'AC',
+    inlet: line.inlet === undefined,
+    ground: line.ground === undefined && kind?.mayHavePositiveGround !== true,
+    volts: line.volts === undefined,
+  };
+  return (Object.keys(isMissing) as (keyof Assumption)[]).filter((key) => isMissing[key]);
 }

@@ -1,17 +1,12 @@
 import { startingPolicyLines } from './starting-policy.js';
-import { schemaFile, schemaLine } from './new-files.js';
-
-const head = (kind: 'board' | 'catalogue'): readonly string[] => [
-  schemaLine(kind),
-  `# Editors complete and check this file by its schema: boardfeed schema ${kind} > ${schemaFile(kind)}`,
-];
+import { schemaLines } from './new-files.js';
 
 /**
  * A board to fill in. It holds no pedal: what stands in comments is an example, so that no figure is taken for one that
  * somebody has read.
  */
 export const boardTemplate: string = [
-  ...head('board'),
+  ...schemaLines('board'),
   'board: My board',
   'currency: EUR                   # ISO 4217; the catalogue must use the same',
   '',
@@ -40,7 +35,7 @@ export const boardTemplate: string = [
 
 /** A catalogue to fill in, in the same way. */
 export const catalogueTemplate: string = [
-  ...head('catalogue'),
+  ...schemaLines('catalogue'),
   'catalogue: My shop',
   'currency: EUR                   # ISO 4217; a board that shops here must use the same',
   '',

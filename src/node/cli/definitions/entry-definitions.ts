@@ -18,7 +18,7 @@ export const entryCommands = (): readonly Command[] => [
 
 function startCommand(): Command {
   return new Command('start')
-    .description('How do I begin? Asks for pedals, or for supplies and leads, one by one, and writes the file.')
+    .description('How do I begin? Asks for pedals, or for supplies and leads, and writes the file.')
     .addArgument(new Argument('[file]', 'the file to write, or to add to; else it is printed'))
     .option('--catalogue', 'ask for supplies and leads instead of pedals', false)
     .addHelpText('after', below(startHelp))
@@ -29,7 +29,10 @@ function startCommand(): Command {
 }
 
 const startHelp = `
-Without a terminal it prints a file to fill in.
+A pedal is one line: moth delay 9v 300 neg.
+Run it again on a file to tell what was not known.
+Without a terminal it writes a file to fill in,
+or prints one where no file is named.
 ${exitCodeText({
   0: 'written',
   3: 'the file cannot be read, written or added to',

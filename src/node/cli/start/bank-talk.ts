@@ -36,9 +36,10 @@ async function askSettings(asker: Asker, unregulated: boolean): Promise<Settings
   do {
     const read = await askSaid(
       asker,
-      settings.length === 0 ? 'What does each of them give, at most?' : 'What does each give at the next setting?',
+      settings.length === 0
+        ? 'What does each of them give at most, such as 9 V 400 mA?'
+        : 'What does each give at the next setting, such as 12 V 300 mA?',
       (answer) => newSetting(answer, settings),
-      { example: '9 V 400 mA' },
     );
     power = read.power ?? power;
     const openCircuitVolts = unregulated && power !== 'AC' ? await askOpenCircuit(asker, read.volts) : null;
@@ -58,38 +59,33 @@ function newSetting(answer: string, settings: readonly SettingDraft[]) {
 const askOpenCircuit = async (asker: Asker, volts: number): Promise<number | null> =>
   askTyped(
     asker,
-    `How many volts does a meter read at ${volts} V with nothing plugged in?`,
+    `How many volts does a meter read at ${volts} V with nothing plugged in? Such as 13.6 V, or ?.`,
     (answer) => {
       const typed = typedVoltage(answer, 'Write volts such as 13.6 V, or ?.');
       return typed.kind === 'said' && typed.value < volts
         ? unclear(`Without a load it gives no less than ${volts} V: measure again, or write ?.`)
         : typed;
     },
-    { example: '13.6 V, or ?' },
   );
 
-async function askPolarity(asker: Asker, signs: Signs): Promise<BankDraft['polarity']> {
-  const [negative, positive, unknown] = polarityChoices(signs);
-  const either = { value: 'either', label: 'each output has a polarity switch' } as const;
-  const choices = [negative, positive, either, unknown].filter((choice) => choice !== undefined);
-  return askKnown(asker, 'Which sign is printed at these outputs, or at their leads?', choices);
-}
+const askPolarity = async (asker: Asker, signs: Signs): Promise<BankDraft['polarity']> =>
+  askKnown(asker, 'Which sign is printed at these outputs, or at their leads?', polarityChoices(signs));
 
 async function askIsolated(asker: Asker): Promise<boolean | null> {
   const chosen = await askKnown(asker, 'Is each of these outputs isolated?', [
-    { value: 'yes', label: 'yes', hint: 'or there is one output only' },
-    { value: 'no', label: 'no, they share a ground' },
-    { value: 'unknown', label: 'I do not know', hint: 'counted as not isolated, the careful assumption' },
+    { value: 'yes', key: 'y', label: 'yes, or there is one output only' },
+    { value: 'no', key: 'n', label: 'no, they share a ground' },
+    { value: 'unknown', key: '?', label: 'I do not know: counted as not isolated, the careful assumption' },
   ]);
   return chosen === null ? null : chosen === 'yes';
 }
 
 async function askJoins(asker: Asker): Promise<BankDraft['joins']> {
   const chosen = await asker.choose('Does its maker allow two of these outputs to be joined by a special lead?', [
-    { value: 'none', label: 'no, or I do not know' },
-    { value: 'series', label: 'in series', hint: 'volts add' },
-    { value: 'parallel', label: 'in parallel', hint: 'milliamps add' },
-    { value: 'both', label: 'either way' },
+    { value: 'none', key: 'n', label: 'no, or I do not know' },
+    { value: 'series', key: 's', label: 'in series: volts add' },
+    { value: 'parallel', key: 'p', label: 'in parallel: milliamps add' },
+    { value: 'both', key: 'b', label: 'either way' },
   ]);
   if (chosen === 'none') return [];
   return chosen === 'both' ? ['series', 'parallel'] : [chosen];
@@ -99,7 +95,7 @@ async function askJoins(asker: Asker): Promise<BankDraft['joins']> {
 async function askSwitch(asker: Asker, outputs: number): Promise<'each' | 'together'> {
   if (outputs === 1) return 'each';
   return asker.choose('How are the volts chosen?', [
-    { value: 'each', label: 'at every output by itself' },
-    { value: 'together', label: 'with one switch for all of these outputs' },
+    { value: 'each', key: 'e', label: 'at every output by itself' },
+    { value: 'together', key: 't', label: 'with one switch for all of these outputs' },
   ]);
 }

@@ -1,57 +1,44 @@
-import { idFromName } from '../../../reading/resolve/resolve-id.js';
+import type { Assumption } from '../../../reading/drafts/assumption.js';
 import type { BoardHead } from '../../../reading/drafts/new-files.js';
-import { pedalEntry } from '../../../reading/drafts/pedal-draft.js';
-import { typedVoltage } from '../../../reading/typed/label-figures.js';
+import type { OpenPedal } from '../../../reading/drafts/open-pedals.js';
+import type { PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import type { Asker } from './asker.js';
 import { pedalHelp, type Signs } from './label-help.js';
-import { askPedal } from './pedal-talk.js';
-import { askCurrency, askMoney, askTyped } from './questions.js';
-import type { Notes } from './notes.js';
-import { isRight } from './summary.js';
+import { askOpen, askPedals, valuesOf } from './pedal-talk.js';
+import { askPolicy, startingHead } from './policy-talk.js';
 
 /** What a board that is there says already. */
-export type KnownBoard = { readonly pedalIds: readonly string[]; readonly assumesGround: boolean };
+export type KnownBoard = {
+  readonly pedalIds: readonly string[];
+  readonly assumption: Assumption;
+  readonly open: readonly OpenPedal[];
+};
 
-/** Asks for a board, or for more pedals of one that is there. What is finished is noted at once, and so survives a stop. */
+/** What was told of a board so far. */
+export type ToldBoard = {
+  readonly head: Omit<BoardHead, 'name'>;
+  readonly pedals: readonly PedalDraft[];
+  /** What has become known of pedals that were in the file, by their places there. */
+  readonly read: readonly { readonly index: number; readonly values: Readonly<Record<string, unknown>> }[];
+};
+
+/** Asks for a board, or for more of one that is there. What is finished is noted at once, and so survives a stop. */
 export async function talkAboutBoard(
   asker: Asker,
   signs: Signs,
   known: KnownBoard | null,
-  notes: Notes<BoardHead>,
+  note: (told: ToldBoard) => void,
 ): Promise<void> {
+  let told: ToldBoard = { head: { ...startingHead, assumption: known?.assumption ?? {} }, pedals: [], read: [] };
+  const add = (more: Partial<ToldBoard>): void => note((told = { ...told, ...more }));
+  add({});
   asker.say(pedalHelp(signs));
-  const head = known === null ? await askHead(asker) : null;
-  if (head !== null) notes.setHead(head);
-  const assumesGround = known?.assumesGround ?? head?.assumesGround ?? false;
-  const taken = new Set(known?.pedalIds ?? []);
-  do {
-    const draft = await askPedal(asker, { signs, taken, assumesGround });
-    const entry = pedalEntry(draft);
-    if (!(await isRight(asker, entry))) continue;
-    notes.add('pedals', entry);
-    taken.add(idFromName(draft.name) ?? draft.name);
-  } while (await asker.confirm('Is there another pedal?', true));
-}
-
-async function askHead(asker: Asker): Promise<BoardHead> {
-  const check = (answer: string): string | null => (answer.trim() === '' ? 'Give it a name.' : null);
-  const name = (await asker.text('What is the board called?', { check })).trim();
-  const currency = await askCurrency(asker);
-  const mains = await askMains(asker);
-  asker.say('A high-gain pedal that shares a ground with a digital one is exposed: it will probably whine or hum.');
-  const noisePrice = await askMoney(asker, 'What is it worth to you to keep one pedal free of that?', currency, '20');
-  asker.say(
-    'Nearly all pedals have a negative ground, all but some old fuzz circuits. The file can say so once, for every pedal ' +
-      'that does not say otherwise; each result then lists it for you to confirm. Fuzz pedals are asked about all the same.',
+  for (const pedal of known?.open ?? []) {
+    const line = await askOpen(asker, pedal);
+    if (line !== null) add({ read: [...told.read, { index: pedal.index, values: valuesOf(line) }] });
+  }
+  const pedals = await askPedals(asker, { ids: known?.pedalIds ?? [], isNew: known === null }, (all) =>
+    add({ pedals: all }),
   );
-  const assumesGround = await asker.confirm('Shall the file say that pedals have a negative ground?', true);
-  return { name, currency, mains, noisePrice, assumesGround };
+  if (known === null) await askPolicy(asker, pedals, (head) => add({ head }));
 }
-
-const askMains = async (asker: Asker): Promise<number | null> =>
-  askTyped(
-    asker,
-    'Which mains volts has the venue? Plans then keep to supplies that take them.',
-    (answer) => typedVoltage(answer, 'Write the volts of the mains, such as 230 V, or ?.'),
-    { example: '230 V, 120 V, or ?' },
-  );

@@ -58,6 +58,6 @@ async function askLeads(asker: Asker, { taken, currency, notes }: Around): Promi
 
 async function askHead(asker: Asker): Promise<CatalogueHead> {
   const check = (answer: string): string | null => (answer.trim() === '' ? 'Give it a name.' : null);
-  const name = (await asker.text('What is the list of supplies called?', { example: 'My shop', check })).trim();
+  const name = (await asker.text('What is the list of supplies called, such as My shop?', { check })).trim();
   return { name, currency: await askCurrency(asker) };
 }

@@ -1,45 +1,52 @@
 import type { InputKind } from '../../../domain/finding.js';
-import { withAdditions, type Addition } from '../../../reading/drafts/close-draft.js';
+import { withAdditions } from '../../../reading/drafts/close-draft.js';
 import { entryLines, isWhole } from '../../../reading/drafts/entry.js';
-import { schemaFile } from '../../../reading/drafts/new-files.js';
+import { draftIn } from '../../../reading/drafts/opened-draft.js';
+import { openPedals } from '../../../reading/drafts/open-pedals.js';
+import { withKeys } from '../../../reading/drafts/set-keys.js';
+import { flowText } from '../../../reading/text/yaml-text.js';
 import { namedFile, readText } from '../../disk/file-text.js';
 import { faultText } from '../../../reading/faults/input-fault.js';
 import { faultsAlone } from '../../../reading/sheet/faults-alone.js';
 import { readSheet } from '../../../reading/sheet/read-sheet.js';
-import { jsonSchemaText } from '../../../report/json/schemas.js';
-import { besideOf, writeWhole } from '../../disk/write-file.js';
+import { writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { tell } from '../printed/tell.js';
-import { Cancelled, type Asker } from './asker.js';
 import type { Conversation } from './tell.js';
 
 /** Where the result goes: no path is standard output. */
 export type Target = { readonly path: string | undefined; readonly kind: InputKind };
 
 /** Writes what a conversation has brought. Nothing of it is lost: what cannot be written is printed. */
-export async function finish(asker: Asker, told: Conversation, { path, kind }: Target): Promise<ExitCode> {
-  const { additions, newFile, wasStopped } = told;
-  if (additions.length === 0) {
+export async function finish(told: Conversation, { path, kind }: Target): Promise<ExitCode> {
+  const { additions, newFile, read } = told;
+  if (additions.length === 0 && read.length === 0) {
     tell('Nothing was written.');
     return exitCodes.plan;
   }
-  const hasSchema = newFile !== null && path !== undefined && !wasStopped && (await putSchemaBeside(asker, path, kind));
-  const text = newFile === null ? await presentText(path) : newFile(hasSchema);
-  const result = text === null ? null : withAdditions(text, additions);
+  const text = newFile ?? (await presentText(path));
+  const result = text === null ? null : withAll(text, told);
   if (result === null) {
     tell(`Nothing can be added to ${path ?? 'this file'} as it is written. This is what was to go into it:`);
-    process.stdout.write(
-      additions
-        .flatMap(({ entry }) => entryLines(entry))
-        .map(endedLine)
-        .join(''),
-    );
+    const lines = [
+      ...read.map(({ index, values }) => `# pedal ${index + 1}: ${flowText(values)}`),
+      ...additions.flatMap(({ entry }) => entryLines(entry)),
+    ];
+    process.stdout.write(lines.map(endedLine).join(''));
     return exitCodes.input;
   }
   for (const entry of result.untold) tell('Not in the file, which has no comments:', ...entryLines(entry));
-  if (path !== undefined) return writeTo(path, kind, { text: result.text, isNew: newFile !== null, additions });
+  if (path !== undefined) return writeTo(path, kind, { text: result.text, told });
   process.stdout.write(result.text);
   return exitCodes.plan;
+}
+
+/** The text with what has become known of the pedals in it, and with what is new. */
+function withAll(text: string, { read, additions }: Conversation) {
+  let known: string | null = text;
+  for (const { index, values } of read)
+    known = known === null ? null : withKeys(known, { list: 'pedals', index }, values);
+  return known === null ? null : withAdditions(known, additions);
 }
 
 const endedLine = (line: string): string => `${line}\n`;
@@ -47,15 +54,11 @@ const endedLine = (line: string): string => `${line}\n`;
 async function writeTo(
   path: string,
   kind: InputKind,
-  {
-    text,
-    isNew,
-    additions,
-  }: { readonly text: string; readonly isNew: boolean; readonly additions: readonly Addition[] },
+  { text, told }: { readonly text: string; readonly told: Conversation },
 ): Promise<ExitCode> {
-  const obstacle = await writeWhole(path, text, { overwrite: !isNew });
+  const obstacle = await writeWhole(path, text, { overwrite: told.newFile === null });
   if (obstacle === null) {
-    await tellOutcome(path, kind, additions);
+    await tellOutcome(path, kind, told);
     return exitCodes.plan;
   }
   tell(`${path}: ${obstacle.message} ${obstacle.remedy} This is what was to be in it:`);
@@ -69,27 +72,18 @@ async function presentText(path: string | undefined): Promise<string | null> {
   return read?.kind === 'text' ? read.text : null;
 }
 
-async function putSchemaBeside(asker: Asker, path: string, kind: InputKind): Promise<boolean> {
-  const file = schemaFile(kind);
-  asker.say(`With ${file} beside it, editors complete and check the file. boardfeed itself does not need it.`);
-  try {
-    if (!(await asker.confirm(`Shall ${file} be written as well?`, true))) return false;
-  } catch (error) {
-    if (error instanceof Cancelled) return false;
-    throw error;
-  }
-  const obstacle = await writeWhole(besideOf(path, file), jsonSchemaText(kind), { overwrite: true });
-  if (obstacle !== null) tell(`${file}: ${obstacle.message} It was not written.`);
-  return obstacle === null;
-}
-
-async function tellOutcome(path: string, kind: InputKind, additions: readonly Addition[]): Promise<void> {
+async function tellOutcome(path: string, kind: InputKind, { additions, read }: Conversation): Promise<void> {
   const whole = additions.filter(({ entry }) => isWhole(entry)).length;
-  const open = additions.filter(({ entry }) => !isWhole(entry)).map(({ entry }) => entry.name);
-  tell(`${path}: ${whole} added.`);
-  if (open.length > 0)
-    tell(`Left out of plans until more is known: ${open.join(', ')}. The file says what to look for.`);
-  const faults = faultsAlone(readSheet(kind, await namedFile(path)))?.faults ?? [];
+  const leftOut = additions.filter(({ entry }) => !isWhole(entry)).map(({ entry }) => entry.name);
+  tell(`${path}: ${whole} added${read.length === 0 ? '' : `, ${read.length} read`}.`);
+  if (leftOut.length > 0)
+    tell(`Left out of plans until more is known: ${leftOut.join(', ')}. The file says what to look for.`);
+  const named = await namedFile(path);
+  const opened = draftIn(kind, named);
+  const open = opened.kind === 'read' && opened.value !== null ? openPedals(opened.value.data) : [];
+  for (const { name, unknown } of open) tell(`To be read: ${name}: ${unknown.join(', ')}.`);
+  if (open.length > 0) tell(`Once you have: boardfeed start ${path}`);
+  const faults = faultsAlone(readSheet(kind, named))?.faults ?? [];
   if (faults.length > 0) tell('Before it can be used:', ...faults.map(faultText));
   else tell(kind === 'board' ? `Next: boardfeed choose ${path} CATALOGUE` : `Next: boardfeed choose BOARD ${path}`);
 }

@@ -14,16 +14,21 @@ export const signsFor = (unicode: boolean): Signs =>
     ? { direct: '⎓', alternating: '∿', negative: '(+)──C•──(−)', positive: '(−)──C•──(+)' }
     : { direct: '=== (a line over dashes)', alternating: '~', negative: '(+)--C.--(-)', positive: '(-)--C.--(+)' };
 
+/** How to get on in a conversation. */
+const waysOn = 'Esc goes back one question, Ctrl-U empties a line, Ctrl-C stops and keeps what was finished.';
+
 export const pedalHelp = (signs: Signs): string =>
   [
-    'Pull every supply from the mains first. All figures stand beside the power inlet, on the base plate or in the manual:',
-    `  volts     9 V, 9V ${signs.direct}, 9-18 V: on the pedal, not on the adapter`,
-    `  DC or AC  DC or ${signs.direct} is direct current, AC or ${signs.alternating} alternating`,
-    '  polarity  a + and a - joined to a ring with a dot, such as',
-    `            ${signs.negative}; the dot is the pin of the plug`,
-    '  current   300 mA or 0.3 A; some labels give watts, 2.7 W',
-    'Type ? wherever you do not know. Nothing is made up: a draw becomes a guess and is marked as one; a pedal without ' +
-      'its volts or polarity stays in the file as a comment that says what to look for, and is left out of plans.',
+    'Pull every supply from the mains. Then one line a pedal: its name, and what its label says.',
+    '  moth delay 9v 300 neg',
+    '             │  │   └ the sign at its inlet, if there is one:',
+    `             │  │     neg or c-  ${signs.negative}  minus on the pin`,
+    `             │  │     pos or c+  ${signs.positive}  plus on the pin`,
+    '             │  └ the current in mA, else 0.3A or 2.7W',
+    '             └ the volts; also 9-18v, 9/12v, 9v AC',
+    'Also: digital, analogue, high gain, positive ground, jack-3.5, alone (an output of its own).',
+    'Leave out what the label does not say. It is written down as not known, and no pedal is plugged in before that is read.',
+    waysOn,
   ].join('\n');
 
 export const supplyHelp = (signs: Signs): string =>
@@ -37,6 +42,7 @@ export const supplyHelp = (signs: Signs): string =>
     '  total     the most of all outputs together, where it is stated',
     'Type ? wherever you do not know. A supply that cannot be used safely without what is missing stays in the file as a ' +
       'comment that says what to look for.',
+    waysOn,
   ].join('\n');
 
 export const isolationHelp = [
@@ -47,25 +53,36 @@ export const isolationHelp = [
   '- A single output shares its ground with nobody: answer yes.',
 ].join('\n');
 
+const notKnown = { value: 'unknown', key: '?', label: 'I do not know' } as const;
+
 export const powerChoices = (signs: Signs): readonly Choice<'DC' | 'AC' | 'unknown'>[] => [
-  { value: 'DC', label: `DC   ${signs.direct}`, hint: 'nearly all pedals' },
-  { value: 'AC', label: `AC   ${signs.alternating}` },
-  { value: 'unknown', label: 'I do not know' },
+  { value: 'DC', key: 'd', label: `DC   ${signs.direct}` },
+  { value: 'AC', key: 'a', label: `AC   ${signs.alternating}` },
+  notKnown,
 ];
 
-export const polarityChoices = (signs: Signs): readonly Choice<'centre-negative' | 'centre-positive' | 'unknown'>[] => [
-  { value: 'centre-negative', label: `${signs.negative}   the dot leads to −: centre-negative` },
-  { value: 'centre-positive', label: `${signs.positive}   the dot leads to +: centre-positive` },
-  { value: 'unknown', label: 'no such sign, or I do not know' },
+export const polarityChoices = (
+  signs: Signs,
+): readonly Choice<'centre-negative' | 'centre-positive' | 'either' | 'unknown'>[] => [
+  { value: 'centre-negative', key: 'n', label: `${signs.negative}   the dot leads to −: centre-negative` },
+  { value: 'centre-positive', key: 'p', label: `${signs.positive}   the dot leads to +: centre-positive` },
+  { value: 'either', key: 'e', label: 'each output has a polarity switch' },
+  { value: 'unknown', key: '?', label: 'no such sign, or I do not know' },
 ];
 
 /** `other` is a connector with a name of its own. */
 export type ConnectorChoice = 'barrel-2.1' | 'barrel-2.5' | 'jack-3.5' | 'other' | 'unknown';
 
 export const connectorChoices: readonly Choice<ConnectorChoice>[] = [
-  { value: 'barrel-2.1', label: 'barrel, 5.5 mm wide with a 2.1 mm pin', hint: 'nearly all pedals' },
-  { value: 'barrel-2.5', label: 'barrel, 5.5 mm wide with a 2.5 mm pin' },
-  { value: 'jack-3.5', label: 'jack, 3.5 mm' },
-  { value: 'other', label: 'another one' },
-  { value: 'unknown', label: 'I do not know' },
+  { value: 'barrel-2.1', key: '1', label: 'barrel, 5.5 mm wide with a 2.1 mm pin: fits nearly all pedals' },
+  { value: 'barrel-2.5', key: '2', label: 'barrel, 5.5 mm wide with a 2.5 mm pin' },
+  { value: 'jack-3.5', key: '3', label: 'jack, 3.5 mm' },
+  { value: 'other', key: 'o', label: 'another one' },
+  notKnown,
+];
+
+/** Yes or no where neither is to be taken by Enter alone. */
+export const yesOrNo: readonly Choice<'yes' | 'no'>[] = [
+  { value: 'yes', key: 'y', label: 'yes' },
+  { value: 'no', key: 'n', label: 'no' },
 ];

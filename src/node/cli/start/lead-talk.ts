@@ -1,13 +1,14 @@
 import type { LeadDraft } from '../../../reading/drafts/lead-draft.js';
 import type { Asker } from './asker.js';
+import { yesOrNo } from './label-help.js';
 import { askConnector, askCount, askMoney, askName } from './questions.js';
 
 const kinds = [
-  { value: 'adapter', label: 'an adapter from one plug to another' },
-  { value: 'reversing', label: 'a reversing lead', hint: 'swaps plus and minus' },
-  { value: 'chain', label: 'a chain lead', hint: 'several pedals on one output' },
-  { value: 'series', label: 'a series lead', hint: 'joins two outputs, volts add' },
-  { value: 'parallel', label: 'a parallel lead', hint: 'joins two outputs, milliamps add' },
+  { value: 'adapter', key: 'a', label: 'an adapter from one plug to another' },
+  { value: 'reversing', key: 'r', label: 'a reversing lead: swaps plus and minus' },
+  { value: 'chain', key: 'c', label: 'a chain lead: several pedals on one output' },
+  { value: 'series', key: 's', label: 'a series lead: joins two outputs, volts add' },
+  { value: 'parallel', key: 'p', label: 'a parallel lead: joins two outputs, milliamps add' },
 ] as const;
 
 /** Asks for one lead or adapter; null when a plug of it is not known, for then it is of no use. */
@@ -26,6 +27,7 @@ export async function askLead(
   }
   const tails = kind === 'chain' ? await askCount(asker, 'How many pedals can it feed?', 2) : null;
   const joins = kind === 'series' || kind === 'parallel' ? kind : null;
-  const reverses = kind === 'reversing' || (await asker.confirm('Does it swap plus and minus on the way?', false));
+  const reverses =
+    kind === 'reversing' || (await asker.choose('Does it swap plus and minus on the way?', yesOrNo)) === 'yes';
   return { name, price, fits, gives, reverses, tails, joins };
 }

@@ -1,76 +1,88 @@
 import { circuitKinds, type CircuitKind } from '../../../domain/circuit-kinds.js';
-import type { Power } from '../../../domain/pedal.js';
-import type { KnownDraw, PedalDraft } from '../../../reading/drafts/pedal-draft.js';
-import { typedDraw, typedVolts, type LabelDraw, type LabelVolts } from '../../../reading/typed/label-figures.js';
-import type { Typed } from '../../../reading/typed/typed.js';
+import type { OpenPedal } from '../../../reading/drafts/open-pedals.js';
+import type { PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { idFromName } from '../../../reading/resolve/resolve-id.js';
+import { kindByName } from '../../../reading/typed/kind-by-name.js';
+import { typedLine, type PedalLine } from '../../../reading/typed/pedal-line.js';
 import type { Asker } from './asker.js';
-import { polarityChoices, powerChoices, type Signs } from './label-help.js';
-import { askConnector, askKnown, askName, askTyped } from './questions.js';
+import { readBack } from './read-back.js';
 
-/** What a pedal is asked about with. */
-export type AroundPedal = {
-  readonly signs: Signs;
-  /** The ids that other pedals have. */
-  readonly taken: ReadonlySet<string>;
-  /** Whether the board's own `assume` block states the ground of pedals that say nothing. */
-  readonly assumesGround: boolean;
-};
-
-/** Asks for all that is to be known about one pedal. What its owner does not know stays open. */
-export async function askPedal(asker: Asker, { signs, taken, assumesGround }: AroundPedal): Promise<PedalDraft> {
-  const name = await askName(asker, 'What is the pedal called?', taken);
-  const kind = await askKind(asker);
-  const read = (await askTyped(asker, 'Which volts does it ask for?', typedVolts, volts)) ?? nothingRead;
-  const power = read.power ?? (await askKnown(asker, 'What stands beside the volts?', powerChoices(signs)));
-  const polarity =
-    power === 'AC' ? null : await askKnown(asker, 'Which sign is printed at its inlet?', polarityChoices(signs));
-  const inlet = await askConnector(asker, 'Which plug goes into its power inlet?');
-  const ground = await askGround(asker, kind, assumesGround);
-  const draw = await askDraw(asker, kind, read);
-  const alone = await asker.confirm('Does its maker ask for an output, or an adapter, of its own?', false);
-  return { name, kind, power, volts: read.volts, polarity, inlet, ground, draw, alone };
-}
-
-async function askKind(asker: Asker): Promise<CircuitKind> {
-  const choices = circuitKinds.map(({ key, label }) => ({ value: key, label }));
-  const key = await asker.choose('What kind of circuit is it?', choices);
-  const kind = circuitKinds.find((one) => one.key === key);
-  if (kind === undefined) throw new Error(`there is no kind of circuit called ${key}`);
-  return kind;
-}
-
-type Read = { readonly volts: LabelVolts | null; readonly power: Power | null; readonly draw: string | null };
-
-const volts = { example: '9 V DC, 9-18 V, or ?' };
-const nothingRead: Read = { volts: null, power: null, draw: null };
-
-async function askGround(asker: Asker, kind: CircuitKind, assumesGround: boolean): Promise<PedalDraft['ground']> {
-  if (assumesGround && !kind.mayHavePositiveGround) return 'assumed';
-  return askKnown(asker, 'Is the ground of the pedal itself negative or positive?', [
-    { value: 'negative', label: 'negative', hint: 'nearly all' },
-    { value: 'positive', label: 'positive', hint: 'some old fuzz circuits; the maker says so' },
-    { value: 'unknown', label: 'I do not know' },
-  ]);
-}
-
-async function askDraw(asker: Asker, kind: CircuitKind, { volts, draw }: Read): Promise<KnownDraw | null> {
-  const read = (answer: string): Typed<LabelDraw> => typedDraw(answer, volts);
-  const beside = draw === null ? null : read(draw);
-  const drawn =
-    beside?.kind === 'said'
-      ? beside.value
-      : await askTyped(asker, 'What current does it draw?', read, { example: '300 mA, 0.3 A, 2.7 W, or ?' });
-  if (drawn === null) {
-    asker.say(
-      `Then plans count with ${kind.planningMilliamps} mA, the upper end of what is usual for ${kind.label}, ` +
-        'as a guess, times the guess factor of the policy. Each result asks you to confirm it.',
-    );
-    return null;
+/** Asks for pedals, a line each, until one is empty. `note` is told all of them after each. */
+export async function askPedals(
+  asker: Asker,
+  known: { readonly ids: readonly string[]; readonly isNew: boolean },
+  note: (pedals: readonly PedalDraft[]) => void,
+): Promise<readonly PedalDraft[]> {
+  const taken = new Set(known.ids);
+  const pedals: PedalDraft[] = [];
+  for (;;) {
+    const isFirst = known.isNew && pedals.length === 0;
+    const line = await askLine(asker, isFirst, taken);
+    if (line === null) return pedals;
+    const draft = { line, kind: await askKind(asker, line) };
+    asker.say(readBack(draft));
+    pedals.push(draft);
+    taken.add(idFromName(line.name) ?? line.name);
+    note([...pedals]);
   }
-  const figure = await asker.choose('Where did you read that?', [
-    { value: 'label', label: 'on the pedal' },
-    { value: 'manual', label: 'in its manual, or on the adapter that came with it' },
-    { value: 'measured', label: 'on a meter' },
-  ]);
-  return { ...drawn, figure };
+}
+
+async function askLine(asker: Asker, isFirst: boolean, taken: ReadonlySet<string>): Promise<PedalLine | null> {
+  const isDone = (answer: string): boolean => !isFirst && answer.trim() === '';
+  const check = (answer: string): string | null => {
+    if (isDone(answer)) return null;
+    const typed = typedLine(answer, true);
+    if (typed.kind === 'unclear') return typed.faults.join('\n');
+    return taken.has(idFromName(typed.line.name) ?? '')
+      ? 'That name is there already: add a word that tells them apart.'
+      : null;
+  };
+  const question = isFirst ? 'The first pedal?' : 'The next pedal? Enter when there is no other.';
+  const answer = await asker.text(question, { check });
+  return isDone(answer) ? null : clear(typedLine(answer, true));
+}
+
+function clear(typed: ReturnType<typeof typedLine>): PedalLine {
+  if (typed.kind === 'unclear') throw new Error('a line was taken that is not clear');
+  return typed.line;
+}
+
+/** The kind that the name tells; asked for only where the draw is not known, which is then planned by it. */
+async function askKind(asker: Asker, { name, draw, digital }: PedalLine): Promise<CircuitKind | null> {
+  const told = kindByName(name, digital);
+  if (told !== null || draw !== undefined) return told;
+  const choices = circuitKinds.map(({ key, label }, at) => ({ value: key, key: String(at + 1), label }));
+  const key = await asker.choose(
+    `What it draws is not known: what kind of circuit is ${name}? Plans count with what such circuits usually draw.`,
+    choices,
+  );
+  return circuitKinds.find((kind) => kind.key === key) ?? null;
+}
+
+/** Asks what the label of a pedal says of which something is open; null while nobody knows. */
+export async function askOpen(asker: Asker, { name, unknown, stated }: OpenPedal): Promise<PedalLine | null> {
+  const check = (answer: string): string | null => {
+    const typed = typedLine(answer, false);
+    if (typed.kind === 'unclear') return typed.faults.join('\n');
+    const other = Object.keys(valuesOf(typed.line)).find(
+      (key) => stated[key] !== undefined && stated[key] !== 'unknown',
+    );
+    return other === undefined
+      ? null
+      : `The file says already what its ${other} is: change it there, or leave it out here.`;
+  };
+  const question = `${name}, not known: ${unknown.join(', ')}. What does its label say? Enter when you cannot tell yet.`;
+  const line = clear(typedLine(await asker.text(question, { check }), false));
+  for (const words of line.notes) asker.say(words);
+  return Object.keys(valuesOf(line)).length === 0 ? null : line;
+}
+
+/** What a line says, by the keys of a board file. */
+export function valuesOf({
+  name: _name,
+  notes: _notes,
+  draw,
+  ...others
+}: PedalLine): Readonly<Record<string, unknown>> {
+  return { ...others, ...(draw === undefined ? {} : { milliamps: draw.milliamps }) };
 }

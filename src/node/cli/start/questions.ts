@@ -26,7 +26,7 @@ export async function askCurrency(asker: Asker): Promise<string> {
     const near = nearSpelling(plain(answer), currencyNames());
     return near === null ? 'Write its three letters, such as EUR.' : `Did you mean ${near}?`;
   };
-  return plain(await asker.text('Which currency are the prices in?', { example: 'EUR', check }));
+  return plain(await asker.text('Which currency are the prices in, such as EUR?', { check }));
 }
 
 /** Asks until the answer is clear; null when it is not known. */
@@ -34,7 +34,7 @@ export async function askTyped<Value>(
   asker: Asker,
   question: string,
   read: (answer: string) => Typed<Value>,
-  options: Omit<TextOptions, 'check'>,
+  options: Omit<TextOptions, 'check'> = {},
 ): Promise<Value | null> {
   const check = (answer: string): string | null => {
     const typed = read(answer);
@@ -49,7 +49,7 @@ export async function askSaid<Value>(
   asker: Asker,
   question: string,
   read: (answer: string) => Clear<Value>,
-  options: Omit<TextOptions, 'check'>,
+  options: Omit<TextOptions, 'check'> = {},
 ): Promise<Value> {
   const value = await askTyped(asker, question, read, options);
   if (value === null) throw new Error('an answer was taken that says nothing');
@@ -75,7 +75,7 @@ export async function askMoney(asker: Asker, question: string, currency: string,
     const isFine = plain !== null && Number(plain) >= 0 && (plain.split('.')[1] ?? '').length <= decimals;
     return isFine ? said(Number(plain)) : unclear(remedy);
   };
-  return askSaid(asker, question, read, { example: '20', ...(initial === undefined ? {} : { initial }) });
+  return askSaid(asker, question, read, initial === undefined ? {} : { initial });
 }
 
 /** Asks for a whole number from a lowest one on. */
@@ -89,7 +89,7 @@ export async function askCount(
     /^\d{1,6}$/.test(answer.trim()) && Number(answer) >= lowest && Number(answer) <= highest
       ? said(Number(answer))
       : unclear(`Write a whole number from ${lowest} to ${highest}.`);
-  return askSaid(asker, question, read, { example: String(lowest) });
+  return askSaid(asker, question, read);
 }
 
 /** Asks for a connector; null when it is not known. */

@@ -1,6 +1,11 @@
+import { parse } from 'node:path';
+
+import { unfitName } from '../../../reading/drafts/opened-draft.js';
+import { writeWhole } from '../../disk/write-file.js';
 import { openDraft } from '../../disk/open-draft.js';
 import { boardTemplate, catalogueTemplate } from '../../../reading/drafts/templates.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
+import { tell } from '../printed/tell.js';
 import { printFaults } from '../printed/print-faults.js';
 import { columnsOf, screenOf } from '../printed/screen-of.js';
 import type { Asker } from './asker.js';
@@ -11,15 +16,31 @@ import { tellBoard, tellCatalogue } from './tell.js';
 
 export type StartFlags = { readonly catalogue: boolean };
 
-/** Asks for a board or a catalogue on the terminal, and writes it; without a terminal prints one to fill in. */
+/** Asks for a board or a catalogue on the terminal, and writes it; without a terminal writes or prints one to fill in. */
 export async function runStart(path: string | undefined, flags: StartFlags): Promise<ExitCode> {
   const { stdin, stderr, env } = process;
-  if (!stdin.isTTY || !stderr.isTTY) {
-    process.stdout.write(flags.catalogue ? catalogueTemplate : boardTemplate);
-    return exitCodes.plan;
-  }
+  if (!stdin.isTTY || !stderr.isTTY) return giveTemplate(path, flags);
   const asker = clackAsker({ input: stdin, output: stderr, width: columnsOf(stderr) });
   return startWith(asker, signsFor(screenOf(stderr, env).unicode ?? true), path, flags);
+}
+
+/** Where nobody can be asked. A file that is there stays as it is. */
+async function giveTemplate(path: string | undefined, { catalogue }: StartFlags): Promise<ExitCode> {
+  const template = catalogue ? catalogueTemplate : boardTemplate;
+  if (path === undefined) {
+    process.stdout.write(template);
+    return exitCodes.plan;
+  }
+  const unfit = unfitName(path);
+  const obstacle = unfit ?? (await writeWhole(path, template, { overwrite: false }));
+  if (obstacle === null) {
+    tell(`${path}: written to be filled in. On a terminal, start asks instead.`);
+    return exitCodes.plan;
+  }
+  tell(
+    `${path}: ${obstacle.message} ${obstacle.remedy} Without a terminal nothing can be asked, and so nothing be added.`,
+  );
+  return exitCodes.input;
 }
 
 /** The same with whoever asks. */
@@ -35,7 +56,9 @@ export async function startWith(
     printFaults(opened);
     return exitCodes.input;
   }
-  const told = await (catalogue ? tellCatalogue : tellBoard)(asker, signs, opened.value);
-  const ending = await finish(asker, told, { path, kind });
+  const told = catalogue
+    ? await tellCatalogue(asker, signs, opened.value)
+    : await tellBoard(asker, signs, opened.value, path === undefined ? 'My board' : parse(path).name);
+  const ending = await finish(told, { path, kind });
   return ending === exitCodes.plan && told.wasStopped ? exitCodes.stopped : ending;
 }

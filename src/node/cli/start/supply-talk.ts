@@ -17,16 +17,16 @@ export async function askSupply(asker: Asker, { signs, taken, currency }: Around
   const regulated = await askRegulated(asker);
   do banks.push(await askBank(asker, signs, { first: banks.length === 0, unregulated: regulated === false }));
   while (await asker.confirm('Has it other outputs as well, with other figures?', false));
-  const total = await askTyped(asker, 'What may all its outputs give together, if that is stated?', typedTotal, {
-    example: '1800 mA, 18 W, or none',
-  });
+  const total = await askTyped(
+    asker,
+    'What may all its outputs give together? 1800 mA, 18 W, or none where nothing is stated.',
+    typedTotal,
+  );
   return { name, price, mains, regulated, total, banks };
 }
 
 async function askMains(asker: Asker): Promise<SupplyDraft['mains']> {
-  const mains = await askTyped(asker, 'Which mains volts does it take (INPUT)?', typedMains, {
-    example: '100-240 V, or ?',
-  });
+  const mains = await askTyped(asker, 'Which mains volts does it take (INPUT)? Such as 100-240 V, or ?.', typedMains);
   if (mains === null) asker.say('Boards that state the mains of their venue will then refuse this supply.');
   return mains;
 }
@@ -37,9 +37,9 @@ async function askRegulated(asker: Asker): Promise<boolean | null> {
       'adapters often are not: with nothing plugged in a meter then reads some volts more than the label says.',
   );
   const chosen = await askKnown(asker, 'Are its DC outputs regulated?', [
-    { value: 'yes', label: 'yes', hint: 'the label or data sheet says regulated or stabilised' },
-    { value: 'no', label: 'no' },
-    { value: 'unknown', label: 'I do not know' },
+    { value: 'yes', key: 'y', label: 'yes: the label or data sheet says regulated or stabilised' },
+    { value: 'no', key: 'n', label: 'no' },
+    { value: 'unknown', key: '?', label: 'I do not know' },
   ]);
   return chosen === null ? null : chosen === 'yes';
 }

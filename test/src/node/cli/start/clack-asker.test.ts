@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 
 import { describe, expect, it } from 'vitest';
 
-import { Cancelled } from '../../../../../src/node/cli/start/asker.js';
+import { Back, Cancelled, type Asker } from '../../../../../src/node/cli/start/asker.js';
 import { clackAsker } from '../../../../../src/node/cli/start/clack-asker.js';
 
 /** A terminal on which keys are pressed as soon as something has been asked. */
@@ -22,12 +22,11 @@ function terminal(...keys: readonly string[]) {
 }
 
 const enter = '\r';
-const down = '\u001b[B';
 
 describe('on a terminal', () => {
   it('a text is what was typed', async () => {
     const { asker, press, shown } = terminal('9', ' ', 'V', enter);
-    const [answer] = await Promise.all([asker.text('Which volts?', { example: '9 V' }), press()]);
+    const [answer] = await Promise.all([asker.text('Which volts?'), press()]);
     expect(answer).toBe('9 V');
     expect(shown()).toContain('Which volts?');
   });
@@ -40,26 +39,54 @@ describe('on a terminal', () => {
     expect(shown()).toContain('Write volts.');
   });
 
-  it('a text may be there already', async () => {
+  it('Enter alone takes what is shown as the answer, and what is typed replaces it', async () => {
+    const { asker, press, shown } = terminal(enter);
+    const [taken] = await Promise.all([asker.text('What is it worth?', { initial: '20' }), press()]);
+    expect(taken).toBe('20');
+    expect(shown()).toContain('0'); // the 2 stands under the cursor
+    const other = terminal('7', enter);
+    const [typed] = await Promise.all([other.asker.text('What is it worth?', { initial: '20' }), other.press()]);
+    expect(typed).toBe('7');
+  });
+
+  it('what is typed there already can be changed', async () => {
     const { asker, press } = terminal('0', enter);
-    const [answer] = await Promise.all([asker.text('What is it worth?', { initial: '2' }), press()]);
+    const [answer] = await Promise.all([asker.text('What is it worth?', { typed: '2' }), press()]);
     expect(answer).toBe('20');
   });
 
-  it('a choice is what the arrows led to', async () => {
-    const { asker, press } = terminal(down, enter);
-    const choices = [
-      { value: 'DC', label: 'DC' },
-      { value: 'AC', label: 'AC', hint: 'seldom' },
-    ] as const;
-    const [answer] = await Promise.all([asker.choose('What stands there?', choices), press()]);
-    expect(answer).toBe('AC');
+  const power = [
+    { value: 'DC', key: 'd', label: 'DC' },
+    { value: 'unknown', key: '?', label: `I do not know, and ${'say so at length '.repeat(5)}` },
+  ] as const;
+
+  it('a choice is taken by its key, never by Enter alone', async () => {
+    const { asker, press, shown } = terminal(enter, 'x', enter, '\u007f', '?', enter);
+    const [answer] = await Promise.all([asker.choose('What stands there?', power), press()]);
+    expect(answer).toBe('unknown');
+    expect(shown()).toContain('Type d or ?, then Enter.');
+    expect(
+      Math.max(
+        ...shown()
+          .split('\n')
+          .map((line) => line.length),
+      ),
+    ).toBeLessThanOrEqual(80);
   });
 
   it('yes or no has an answer to begin with', async () => {
     const { asker, press } = terminal(enter);
     const [answer] = await Promise.all([asker.confirm('Is this right?', false), press()]);
     expect(answer).toBe(false);
+  });
+
+  it.each([
+    ['a text', async (asker: Asker) => asker.text('Which volts?')],
+    ['a choice', async (asker: Asker) => asker.choose('What stands there?', power)],
+    ['yes or no', async (asker: Asker) => asker.confirm('Is this right?', false)],
+  ])('Escape goes back one question from %s', async (_name, ask) => {
+    const { asker, press } = terminal('\u001b');
+    await expect(Promise.all([ask(asker), press()])).rejects.toThrow(Back);
   });
 
   it('Ctrl-C breaks off', async () => {

@@ -1,15 +1,19 @@
-import { Cancelled, type Asker } from '../../../../../src/node/cli/start/asker.js';
+import { Back, Cancelled, type Asker } from '../../../../../src/node/cli/start/asker.js';
 
 /** Breaks the conversation off. */
 export const stop = Symbol('stop');
+/** Goes back one question. */
+export const back = Symbol('back');
 
 /** A question, by words of it, and what is answered: a text, the value of a choice, yes or no. */
-export type Step = readonly [question: string, answer: string | boolean | typeof stop];
+export type Step = readonly [question: string, answer: string | boolean | typeof stop | typeof back];
 
 export type Scripted = {
   readonly asker: Asker;
   /** All that was said, and why answers were refused. */
   readonly heard: readonly string[];
+  /** What was typed there already, text by text. */
+  readonly offered: readonly (string | undefined)[];
   /** The steps that were not needed. */
   readonly left: () => readonly Step[];
 };
@@ -18,20 +22,26 @@ export type Scripted = {
 export function scripted(steps: readonly Step[]): Scripted {
   const ahead = [...steps];
   const heard: string[] = [];
+  const offered: (string | undefined)[] = [];
   const answerTo = (question: string): string | boolean => {
     const [words, answer] = ahead.shift() ?? ['(the end of the script)', ''];
     if (!question.includes(words)) throw new Error(`asked "${question}", expected "${words}"`);
     if (answer === stop) throw new Cancelled('stopped by the script');
+    if (answer === back) throw new Back('back by the script');
     return answer;
   };
   const asker: Asker = {
     say: (text) => void heard.push(text),
-    text: (question, { check } = {}) =>
+    text: (question, { check, initial, typed: before } = {}) =>
       settled(() => {
         for (;;) {
-          const answer = String(answerTo(question));
+          const typed = String(answerTo(question));
+          const answer = typed === '' ? (initial ?? '') : typed;
           const refusal = check?.(answer) ?? null;
-          if (refusal === null) return answer;
+          if (refusal === null) {
+            offered.push(before);
+            return answer;
+          }
           heard.push(refusal);
         }
       }),
@@ -48,7 +58,7 @@ export function scripted(steps: readonly Step[]): Scripted {
         return answerTo(question) === true;
       }),
   };
-  return { asker, heard, left: () => ahead };
+  return { asker, heard, offered, left: () => ahead };
 }
 
 const settled = <Value>(work: () => Value): Promise<Value> => new Promise((settle) => settle(work()));

@@ -1,54 +1,57 @@
-import { readFile, readdir, writeFile } from 'node:fs/promises';
+import { readFile, readdir } from 'node:fs/promises';
 
 import { Ajv2020 } from 'ajv/dist/2020.js';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
 import { jsonSchema } from '../../../../../src/report/json/schemas.js';
 import { readInputs } from '../../../../../src/node/disk/read-inputs.js';
-import { spawned, marramStreet, printedObject } from '../command.js';
-import type { Step } from './scripted.js';
-import { another, boardHead, delay, enough, fuzz, noSchema, starting } from './starting.js';
+import { marramStreet } from '../command.js';
+import { back, type Step } from './scripted.js';
+import { assume, enough, first, next, policy, quietPolicy, starting } from './starting.js';
 
 const { at, printed, start, folder } = starting({ catalogue: false });
-const head = boardHead;
 
-const pedalsIn = async (path: string): Promise<unknown> =>
-  (parse(await readFile(path, 'utf8')) as { pedals: unknown }).pedals;
+const delay = 'Lode delay 9V DC 0.3A neg';
+const drive = 'Gorse drive 9v dc 8 c- barrel-2.1 negative ground';
+
+const pedals = (text: string): readonly unknown[] => (parse(text) as { pedals: readonly unknown[] }).pedals;
 
 describe('a new board', () => {
-  it('is written with all that was told, reads as a board, and keeps to its schema, which may lie beside it', async () => {
+  it('is written with all that was told, reads as a board, and keeps to its schema', async () => {
     const path = at('tour.yaml');
-    const { code } = await start(path, [...head, ...delay, enough, ['board.schema.json be written', true]]);
+    const { code } = await start(path, [first(delay), next(drive), enough, assume('usual'), ...policy]);
     expect(code).toBe(0);
+    expect(await readdir(folder())).toEqual(['tour.yaml']);
     const text = await readFile(path, 'utf8');
-    expect(text).toMatch(/^# yaml-language-server: \$schema=board\.schema\.json\n/);
-    expect(await readdir(folder())).toEqual(['board.schema.json', 'tour.yaml']);
     const data: unknown = parse(text);
     expect(data).toEqual({
-      board: 'Tour: east',
+      board: 'tour',
       currency: 'EUR',
-      assume: { ground: 'negative' },
+      assume: { inlet: 'barrel-2.1', ground: 'negative' },
       policy: {
         headroom: { alone: 1.2, chained: 2, supply: 1.2 },
         guess: 1.5,
         chains: 'allow',
         noisePrice: 25,
         mains: 230,
+        budget: 120,
       },
       pedals: [
+        { name: 'Lode delay', power: 'DC', polarity: 'centre-negative', volts: 9, milliamps: 300, digital: true },
         {
-          name: 'Lode delay',
+          name: 'Gorse drive',
           power: 'DC',
           polarity: 'centre-negative',
           inlet: 'barrel-2.1',
+          ground: 'negative',
           volts: 9,
-          milliamps: 300,
-          figure: 'label',
-          digital: true,
+          milliamps: 8,
+          highGain: true,
         },
       ],
     });
+    expect(text).toContain('digital: true               # taken for: digital delay or reverb');
     const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile({ ...jsonSchema('board') });
     expect(validate(data), JSON.stringify(validate.errors)).toBe(true);
     expect(await readInputs(path, marramStreet)).toMatchObject({ kind: 'read' });
@@ -56,181 +59,137 @@ describe('a new board', () => {
   });
 
   it('goes to standard output when no file is named', async () => {
-    expect((await start(undefined, [...head, ...delay, enough])).code).toBe(0);
-    expect(parse(printed.output)).toMatchObject({ pedals: [{ name: 'Lode delay' }] });
+    expect((await start(undefined, [first(drive), enough, ...quietPolicy])).code).toBe(0);
+    expect(parse(printed.output)).toMatchObject({ board: 'My board', pedals: [{ name: 'Gorse drive' }] });
+    expect(printed.output).not.toContain('\nassume:');
+  });
+
+  it('says back what it understood of each line', async () => {
+    const { heard } = await start(undefined, [
+      first('Lode delay 9-18V 2.7W jack-3.5 startup 400mA'),
+      next('Wren 12vac 1A positive ground high gain digital alone - '),
+      enough,
+      assume('usual'),
+      ...policy,
+    ]);
+    const said = heard.join('\n');
+    expect(said).toContain(
+      'Lode delay: 9 to 18 V, 300 mA (2.7 W at 9 V), jack-3.5, 400 mA when it starts, digital by its name.\n' +
+        'Not known yet: the sign at its inlet.',
+    );
+    expect(said).toContain('Wren: 12 V, AC, 1000 mA, positive ground, digital, high gain, alone on an output.\nA dash');
   });
 
   it('asks again after an answer that says nothing clear, with what would', async () => {
     const steps: readonly Step[] = [
-      ...head.slice(0, 1),
-      ['Which currency', 'euro'],
-      ...head.slice(1, 3),
-      ['What is it worth', '1,800'],
-      ...head.slice(3),
-      ['pedal called', '?!'],
-      ...delay.slice(0, 2),
-      ['Which volts', 'plenty'],
-      ['Which volts', '9,12'],
-      ['Which volts', '9/18 V'],
-      ['beside the volts', 'DC'],
-      ...delay.slice(3, 5),
-      ['What current', '300'],
-      ['What current', '1,800 mA'],
-      ['What current', '2,7 W'],
-      ...delay.slice(6),
-      another,
-      ['pedal called', 'lode DELAY'],
-      ['pedal called', 'Lode two'],
-      ...delay.slice(1),
+      first(''),
+      first('9v 300'),
+      first('Lode delay 9v 1,800 mA'),
+      first('Lode delay 9v 300 purple'),
+      first(delay),
+      next('lode DELAY 9v 300'),
+      next(drive),
       enough,
+      assume('usual'),
+      ['What is the most', '120 euro'],
+      ['What is the most', '99 usd'],
+      ['How much more', '1,800'],
+      ['How much more', ''],
+      ['Which mains volts', 'plenty'],
+      ['Which mains volts', ''],
     ];
     const { heard } = await start(undefined, steps);
     for (const words of [
+      'Begin with what it is called',
+      'Write a current such as',
+      '"purple" is not understood',
+      'That name is there already',
       'Did you mean EUR?',
       'nothing between thousands',
-      'It needs a letter or a digit.',
-      'Write volts such as',
-      'Write the unit as well: 300 mA, 0.3 A or 2.7 W.',
-      'Write a current such as',
-      'That name is there already',
+      'Write the volts of the mains',
     ])
       expect(heard.join('\n')).toContain(words);
-    expect(parse(printed.output)).toMatchObject({ pedals: [{ volts: [9, 18], milliamps: 300 }, { name: 'Lode two' }] });
-    expect(printed.output).toContain('# from 2.7 W at 9 V');
+    expect(parse(printed.output)).toMatchObject({ currency: 'USD', policy: { noisePrice: 20, budget: 99 } });
+    expect(printed.output).toContain('# mains: ');
   });
 
-  it('takes current and kind of current from the line with the volts', async () => {
-    const steps: readonly Step[] = [
-      ...delay.slice(0, 2),
-      ['Which volts', '12V AC 1A'],
-      ...delay.slice(4, 5),
-      ...delay.slice(6),
-    ];
-    await start(undefined, [...head, ...steps, enough]);
-    const { pedals } = parse(printed.output) as { pedals: readonly unknown[] };
-    expect(pedals[0]).toEqual({
-      name: 'Lode delay',
-      power: 'AC',
-      inlet: 'barrel-2.1',
-      volts: 12,
-      milliamps: 1000,
-      figure: 'label',
-      digital: true,
-    });
+  it('lets every answer be taken back, and a pedal begun by mistake be left', async () => {
+    const { offered } = await start(undefined, [
+      first('Wren 9v'),
+      ['what kind of circuit is Wren', back],
+      first('Lode delay 9v 300 neg'),
+      next('Thrush 9v'),
+      ['what kind of circuit is Thrush', back],
+      next(back),
+      first('Lode delay 9v 310 neg'),
+      enough,
+      assume('nothing'),
+      ['What is the most', back],
+      assume('usual'),
+      ...quietPolicy,
+    ]);
+    expect(offered.slice(0, 4)).toEqual([undefined, 'Wren 9v', undefined, 'Lode delay 9v 300 neg']);
+    expect(pedals(printed.output)).toMatchObject([{ name: 'Lode delay', milliamps: 310 }]);
+    expect(pedals(printed.output)).toHaveLength(1);
+    expect(parse(printed.output)).toMatchObject({ assume: { inlet: 'barrel-2.1' } });
   });
 });
 
 describe('what is not known', () => {
-  const guessed: readonly Step[] = [...delay.slice(0, 5), ['What current', "don't know"], ...delay.slice(7)];
-
-  it('a draw becomes a planning figure, marked as a guess, that every result asks to confirm', async () => {
-    const path = at('tour.yaml');
-    const { heard } = await start(path, [...head, ...guessed, enough, noSchema]);
-    expect(heard.join('\n')).toContain(
-      'Then plans count with 300 mA, the upper end of what is usual for digital delay or reverb',
-    );
-    const text = await readFile(path, 'utf8');
-    expect(text).toMatch(
-      /milliamps: 300 +# not known: a planning figure for digital delay or reverb\n {4}figure: guess/,
-    );
-    vi.restoreAllMocks();
-    const plan = printedObject(await spawned(['choose', path, marramStreet, '--json']));
-    expect(plan).toMatchObject({
-      status: 'proven',
-      confirm: [{ pedal: 'lode-delay', assumed: { ground: 'negative' }, guessed: { milliamps: 300 } }],
+  it('stands in the file as unknown, with where to look for it', async () => {
+    await start(undefined, [first('Ruff tuner'), next('Heath fuzz 9v'), enough, assume('usual'), ...policy]);
+    expect(parse(printed.output)).toMatchObject({
+      assume: { power: 'DC', inlet: 'barrel-2.1', ground: 'negative', volts: 9 },
     });
-  });
-
-  it('a polarity leaves the pedal out of the plan, and in the file as a comment that says what to look for', async () => {
-    const path = at('tour.yaml');
-    await start(path, [...head, ...delay, another, ...fuzz, enough, noSchema]);
-    expect(await pedalsIn(path)).toMatchObject([{ name: 'Lode delay' }]);
-    const text = await readFile(path, 'utf8');
-    expect(text).toContain('# Left out of every plan until this is known: Old fuzz\n');
-    expect(text).toMatch(/# {3}polarity: look for the sign with a \+ and a -/);
-    expect(printed.errors).toContain('Left out of plans until more is known: Old fuzz.');
-    // With the figure filled in and the signs taken off it is a pedal like any other.
-    const completed = text
-      .replace('polarity: …', 'polarity: centre-positive')
-      .replace(/^( {2})# ((?:- | {2})[a-z]+: .*)$/gim, (line, indentation: string, rest: string) =>
-        line.includes('look for') ? line : `${indentation}${rest}`,
-      );
-    await writeFile(path, completed);
-    expect(await pedalsIn(path)).toMatchObject([
-      {},
-      { name: 'Old fuzz', polarity: 'centre-positive', ground: 'positive', milliamps: 10, figure: 'guess' },
+    expect(pedals(printed.output)).toEqual([
+      {
+        name: 'Ruff tuner',
+        polarity: 'unknown',
+        volts: 'unknown',
+        milliamps: 'unknown',
+        circuit: 'tuner',
+        digital: true,
+      },
+      // An old fuzz may have a positive ground: nobody is to assume it has not.
+      {
+        name: 'Heath fuzz',
+        polarity: 'unknown',
+        ground: 'unknown',
+        volts: 9,
+        milliamps: 'unknown',
+        circuit: 'fuzz',
+        highGain: true,
+      },
     ]);
-    expect(await readInputs(path, marramStreet)).toMatchObject({ kind: 'read' });
+    expect(printed.output).toMatch(/polarity: unknown +# which of \+ and - leads to the dot/);
   });
 
-  it.each<readonly [string, readonly Step[], string]>([
-    [
-      'volts',
-      [
-        ...fuzz.slice(0, 2),
-        ['Which volts', '?'],
-        ...fuzz.slice(3, 4),
-        ['Which sign', 'centre-negative'],
-        ...fuzz.slice(5, 9),
-        ['until this is known: volts.', true],
-      ],
-      'volts',
-    ],
-    [
-      'power',
-      [
-        ...fuzz.slice(0, 3),
-        ['beside the volts', 'unknown'],
-        ['Which sign', 'centre-negative'],
-        ...fuzz.slice(5, 9),
-        ['until this is known: power.', true],
-      ],
-      'power',
-    ],
-    [
-      'inlet',
-      [
-        ...fuzz.slice(0, 4),
-        ['Which sign', 'centre-negative'],
-        ['Which plug', 'unknown'],
-        ...fuzz.slice(6, 9),
-        ['until this is known: inlet.', true],
-      ],
-      'inlet',
-    ],
-    [
-      'ground',
-      [
-        ...fuzz.slice(0, 4),
-        ['Which sign', 'centre-negative'],
-        ['Which plug', 'other'],
-        ['call it', 'snap'],
-        ['negative or positive', 'unknown'],
-        ...fuzz.slice(7, 9),
-        ['until this is known: ground.', true],
-      ],
-      'ground',
-    ],
-  ])('%s do the same', async (_name, steps, key) => {
-    await start(undefined, [...head, ...delay, another, ...steps, enough]);
-    expect(parse(printed.output)).toMatchObject({ pedals: [{ name: 'Lode delay' }] });
-    expect((parse(printed.output) as { pedals: unknown[] }).pedals).toHaveLength(1);
-    expect(printed.output).toMatch(new RegExp(`# {3}${key}: look for `));
-    expect(printed.output).toContain(`${key}: …`);
+  it('is asked about once for all, and nothing is taken unless it is chosen', async () => {
+    const lines = [first('Ruff tuner'), enough] as const;
+    await start(undefined, [...lines, assume('polarity'), ...quietPolicy]);
+    expect(parse(printed.output)).toMatchObject({
+      assume: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative', volts: 9 },
+    });
+    expect(pedals(printed.output)).toEqual([
+      { name: 'Ruff tuner', volts: 'unknown', milliamps: 'unknown', circuit: 'tuner', digital: true },
+    ]);
+    printed.output = '';
+    await start(undefined, [...lines, assume('nothing'), ...quietPolicy]);
+    expect(parse(printed.output)).not.toHaveProperty('assume');
+    expect(pedals(printed.output)).toMatchObject([
+      { power: 'unknown', polarity: 'unknown', inlet: 'unknown', ground: 'unknown', volts: 'unknown' },
+    ]);
   });
 
-  it('watts need volts', async () => {
-    const steps: readonly Step[] = [
-      ...delay.slice(0, 2),
-      ['Which volts', '?'],
-      ['beside the volts', 'DC'],
-      ...delay.slice(3, 5),
-      ['What current', '2.7 W'],
-      ['What current', '300 mA'],
-      ...delay.slice(6),
-    ];
-    expect((await start(undefined, [...head, ...steps, enough])).heard.join('\n')).toContain(
-      'Without the volts, watts do not tell the current',
-    );
+  it('a draw is planned by the kind of circuit: by the name, or asked for', async () => {
+    const { heard } = await start(undefined, [
+      first('Linnet chorus 9v neg'),
+      ['what kind of circuit is Linnet chorus', 'analogue-modulation'],
+      enough,
+      assume('usual'),
+      ...quietPolicy,
+    ]);
+    expect(heard.join('\n')).toContain('Not known yet: what it draws (planned with 50 mA, as a guess).');
+    expect(pedals(printed.output)).toMatchObject([{ milliamps: 'unknown', circuit: 'analogue-modulation' }]);
   });
 });

@@ -86,7 +86,7 @@ describe('a new catalogue', () => {
       ['does it offer', 'barrel-2.1'],
       ['How many pedals', '1'],
       ['How many pedals', '5'],
-      ['swap plus and minus', false],
+      ['swap plus and minus', 'no'],
       ['Is this right?', true],
       ['another lead', true],
       ['kind of lead', 'series'],
@@ -96,13 +96,7 @@ describe('a new catalogue', () => {
       ['does it offer', 'unknown'],
       ['another lead', false],
     ];
-    const { code, heard } = await start(path, [
-      ...head,
-      ...brick,
-      noMore,
-      ...leads,
-      ['catalogue.schema.json be written', false],
-    ]);
+    const { code, heard } = await start(path, [...head, ...brick, noMore, ...leads]);
     expect(code).toBe(0);
     const data: unknown = parse(await readFile(path, 'utf8'));
     const outlet = { power: 'DC', plug: 'barrel-2.1' };

@@ -4,10 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
 import { stop, type Step } from './scripted.js';
-import { another, boardHead, delay, enough, fuzz, starting } from './starting.js';
+import { assume, enough, first, next, quietPolicy, starting } from './starting.js';
 
 const { at, printed, start, folder } = starting({ catalogue: false });
-const head = boardHead;
+const delay = 'Lode delay 9v dc 300 neg barrel-2.1';
 
 const pedalsIn = async (path: string): Promise<unknown> =>
   (parse(await readFile(path, 'utf8')) as { pedals: unknown }).pedals;
@@ -26,12 +26,11 @@ describe('a board that is there', () => {
     'owned: {supplies: [quay-6]}',
     '',
   ].join('\n');
-  const withGround: readonly Step[] = [...delay.slice(0, 5), ['negative or positive', 'negative'], ...delay.slice(5)];
 
   it('gets the new pedals below the others; nothing else changes', async () => {
     const path = at('mine.yaml');
     await writeFile(path, board);
-    expect((await start(path, [...withGround, enough])).code).toBe(0);
+    expect((await start(path, [next(`${delay} negative ground`), enough])).code).toBe(0);
     const [before = '', after = ''] = board.split('# what I own');
     const text = await readFile(path, 'utf8');
     expect(text.startsWith(before)).toBe(true);
@@ -43,7 +42,7 @@ describe('a board that is there', () => {
   it('is told to be incomplete when what was added needs more of it', async () => {
     const path = at('mine.yaml');
     await writeFile(path, board);
-    await start(path, [...withGround.slice(0, 6), ['What current', '?'], ...withGround.slice(8), enough]);
+    await start(path, [next('Lode delay 9v'), enough]);
     expect(printed.errors).toMatch(
       /Before it can be used:\n\S+mine\.yaml:\d+:\d+ policy\.guess: missing; the draw of "Lode delay" is a guess/,
     );
@@ -52,17 +51,16 @@ describe('a board that is there', () => {
   it('does not take a name twice', async () => {
     const path = at('mine.yaml');
     await writeFile(path, board);
-    const { heard } = await start(path, [['pedal called', 'ECHO'], ...withGround, enough]);
+    const { heard } = await start(path, [next('ECHO 9v 30'), next(delay), enough]);
     expect(heard).toContain('That name is there already: add a word that tells them apart.');
   });
 
-  it('in JSON keeps being JSON; a pedal that is left out is told instead', async () => {
+  it('in JSON keeps being JSON', async () => {
     const path = at('mine.json');
     await writeFile(path, JSON.stringify(parse(board)));
-    await start(path, [...withGround, another, ...fuzz, enough]);
-    expect((JSON.parse(await readFile(path, 'utf8')) as { pedals: unknown[] }).pedals).toHaveLength(2);
-    expect(printed.errors).toContain('Not in the file, which has no comments:');
-    expect(printed.errors).toContain('polarity: …');
+    await start(path, [next(delay), next('Old fuzz'), enough]);
+    const { pedals } = JSON.parse(await readFile(path, 'utf8')) as { readonly pedals: readonly unknown[] };
+    expect(pedals).toMatchObject([{ name: 'Echo' }, { name: 'Lode delay' }, { name: 'Old fuzz', volts: 'unknown' }]);
   });
 
   it.each([
@@ -85,31 +83,88 @@ describe('a board that is there', () => {
     const path = at('mine.yaml');
     const text = `${board.replace('pedals:\n', 'x: &p\n')}pedals: *p\n`;
     await writeFile(path, text);
-    expect((await start(path, [...withGround, enough])).code).toBe(3);
+    expect((await start(path, [next(delay), enough])).code).toBe(3);
     expect(await readFile(path, 'utf8')).toBe(text);
     expect(parse(printed.output)).toMatchObject([{ name: 'Lode delay' }]);
+  });
+});
+
+describe('what was not known before', () => {
+  const half = [
+    'board: Half',
+    'currency: EUR',
+    'assume: {inlet: barrel-2.1, ground: negative, volts: 9}',
+    'pedals:',
+    '  - name: Ruff tuner     # in the bag',
+    '    power: DC',
+    '    polarity: unknown           # which of + and - leads to the dot',
+    '    volts: unknown',
+    '    milliamps: unknown',
+    '    circuit: tuner',
+    '  # worn',
+    '  - {name: Heath fuzz, power: DC, polarity: unknown, volts: 9, milliamps: 4}',
+    '',
+  ].join('\n');
+
+  it('is asked for first, and written where it stood', async () => {
+    const path = at('half.yaml');
+    await writeFile(path, half);
+    await start(path, [
+      ['Ruff tuner, not known: polarity, volts, milliamps.', 'measured 9v 31 neg'],
+      ['Heath fuzz, not known: polarity.', ''],
+      enough,
+    ]);
+    expect(await readFile(path, 'utf8')).toBe(
+      half
+        .replace(/unknown {11}# which.*/, 'centre-negative')
+        .replace('volts: unknown', 'volts: 9')
+        .replace('milliamps: unknown', 'milliamps: 31')
+        .replace('circuit: tuner\n', 'circuit: tuner\n    figure: measured\n'),
+    );
+    expect(printed.errors).toContain('0 added, 1 read.');
+    expect(printed.errors).toContain('To be read: Heath fuzz: polarity.');
+  });
+
+  it('is no way to change what the file says', async () => {
+    const path = at('half.yaml');
+    await writeFile(path, half);
+    const { heard } = await start(path, [
+      ['Ruff tuner, not known', '9v 31 purple'],
+      ['Ruff tuner, not known', '?'],
+      ['Heath fuzz, not known', '12v neg'],
+      ['Heath fuzz, not known', 'neg'],
+      enough,
+    ]);
+    expect(heard.join('\n')).toContain('"purple" is not understood');
+    expect(heard.join('\n')).toContain('The file says already what its volts is');
+    expect(await pedalsIn(path)).toMatchObject([{ polarity: 'unknown' }, { polarity: 'centre-negative', volts: 9 }]);
+  });
+
+  it('is printed where it cannot be written', async () => {
+    const path = at('half.yaml');
+    await writeFile(path, 'x: &x {name: Echo, volts: unknown}\npedals: [*x]\n');
+    expect((await start(path, [['Echo, not known', '9v'], enough])).code).toBe(3);
+    expect(printed.output).toBe('# pedal 1: {volts: 9}\n');
   });
 });
 
 describe('a conversation that is broken off', () => {
   it('leaves what was finished in the file, exit code 5', async () => {
     const path = at('tour.yaml');
-    expect(
-      (await start(path, [...head, ...delay, another, ...fuzz.slice(0, 3), ['beside the volts', stop]])).code,
-    ).toBe(5);
-    expect(await pedalsIn(path)).toMatchObject([{ name: 'Lode delay' }]);
+    expect((await start(path, [first(delay), next('Wren 9v'), ['what kind of circuit', stop]])).code).toBe(5);
+    expect(await pedalsIn(path)).toMatchObject([{ name: 'Lode delay', ground: 'unknown' }]);
     expect(await readdir(folder())).toEqual(['tour.yaml']);
   });
 
-  it('writes nothing when nothing was finished', async () => {
-    expect((await start(at('tour.yaml'), [...head, ...delay.slice(0, 4), ['Which plug', stop]])).code).toBe(5);
-    expect(await readdir(folder())).toEqual([]);
-    expect(printed.errors).toBe('Nothing was written.\n');
+  it('keeps what was answered of the rest', async () => {
+    const path = at('tour.yaml');
+    expect((await start(path, [first(delay), enough, assume('usual'), ['What is the most', stop]])).code).toBe(5);
+    expect(parse(await readFile(path, 'utf8'))).toMatchObject({ assume: { ground: 'negative' }, currency: 'EUR' });
   });
 
-  it('what is called wrong is not taken down', async () => {
-    const wrong: readonly Step[] = [...delay.slice(0, 8), ['Is this right?', false]];
-    await start(undefined, [...head, ...wrong, another, ...delay, enough]);
-    expect((parse(printed.output) as { pedals: unknown[] }).pedals).toHaveLength(1);
+  it('writes nothing when nothing was finished', async () => {
+    expect((await start(at('tour.yaml'), [first(stop)])).code).toBe(5);
+    expect(await readdir(folder())).toEqual([]);
+    expect(printed.errors).toBe('Nothing was written.\n');
   });
 });

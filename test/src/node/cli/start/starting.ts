@@ -8,20 +8,28 @@ import { signsFor } from '../../../../../src/node/cli/start/label-help.js';
 import { startWith, type StartFlags } from '../../../../../src/node/cli/start/start-command.js';
 import { scripted, type Scripted, type Step } from './scripted.js';
 
-/** Lets conversations be held by a script, with a folder of their own: call it at the top of a file. */
-export function starting(flags: StartFlags) {
+/** A folder of its own for each test. */
+export function scratchFolder(): () => string {
   let folder = '';
-  const printed = { output: '', errors: '' };
   beforeEach(async () => {
     folder = await mkdtemp(join(tmpdir(), 'boardfeed-start-'));
+  });
+  afterEach(async () => {
+    await rm(folder, { recursive: true });
+  });
+  return () => folder;
+}
+
+/** Lets conversations be held by a script, with a folder of their own: call it at the top of a file. */
+export function starting(flags: StartFlags) {
+  const folder = scratchFolder();
+  const printed = { output: '', errors: '' };
+  beforeEach(() => {
     Object.assign(printed, { output: '', errors: '' });
     vi.spyOn(process.stdout, 'write').mockImplementation((text) => ((printed.output += String(text)), true));
     vi.spyOn(process.stderr, 'write').mockImplementation((text) => ((printed.errors += String(text)), true));
   });
-  afterEach(async () => {
-    vi.restoreAllMocks();
-    await rm(folder, { recursive: true });
-  });
+  afterEach(() => void vi.restoreAllMocks());
   const start = async (
     path: string | undefined,
     steps: readonly Step[],
@@ -31,44 +39,20 @@ export function starting(flags: StartFlags) {
     expect(script.left()).toEqual([]);
     return { ...script, code };
   };
-  return { at: (name: string) => join(folder, name), folder: () => folder, printed, start };
+  return { at: (name: string) => join(folder(), name), folder, printed, start };
 }
 
-/** What is asked of a new board. */
-export const boardHead: readonly Step[] = [
-  ['board called', 'Tour: east'],
-  ['Which currency', 'eur'],
+export const first = (line: Step[1]): Step => ['first pedal', line];
+export const next = (line: Step[1]): Step => ['next pedal', line];
+/** No other pedal. */
+export const enough = next('');
+
+/** What is asked of a new board besides its pedals, where one of them disturbs another. */
+export const policy: readonly Step[] = [
+  ['What is the most', '120'],
+  ['How much more', '25'],
   ['Which mains volts', '230 V'],
-  ['What is it worth', '25'],
-  ['a negative ground?', true],
 ];
-
-/** A pedal about which all is known. */
-export const delay: readonly Step[] = [
-  ['pedal called', 'Lode delay'],
-  ['kind of circuit', 'digital-delay'],
-  ['Which volts', '9 V DC'],
-  ['Which sign', 'centre-negative'],
-  ['Which plug', 'barrel-2.1'],
-  ['What current', '0.3 A'],
-  ['Where did you read', 'label'],
-  ['of its own', false],
-  ['Is this right?', true],
-];
-/** A pedal of which neither polarity nor draw is known. */
-export const fuzz: readonly Step[] = [
-  ['pedal called', 'Old fuzz'],
-  ['kind of circuit', 'fuzz'],
-  ['Which volts', '9V'],
-  ['beside the volts', 'DC'],
-  ['Which sign', 'unknown'],
-  ['Which plug', 'barrel-2.1'],
-  ['negative or positive', 'positive'],
-  ['What current', '?'],
-  ['of its own', false],
-  ['Is this right? It is left out of plans until this is known: polarity.', true],
-];
-
-export const another: Step = ['another pedal', true];
-export const enough: Step = ['another pedal', false];
-export const noSchema: Step = ['board.schema.json be written', false];
+/** Where none does. */
+export const quietPolicy: readonly Step[] = policy.toSpliced(1, 1);
+export const assume = (value: 'usual' | 'polarity' | 'nothing'): Step => ['What may plans take', value];

@@ -1,0 +1,24 @@
+import { lookFor, type UnknownField } from './pedal-draft.js';
+
+type Data = Readonly<Record<string, unknown>>;
+
+/** A pedal of a board file of which something is not known yet. */
+export type OpenPedal = {
+  /** Where it stands in the list of pedals. */
+  readonly index: number;
+  readonly name: string;
+  readonly unknown: readonly UnknownField[];
+  /** What the file says of it. */
+  readonly stated: Data;
+};
+
+/** The pedals of a board file that have something unknown. */
+export function openPedals(data: Data): readonly OpenPedal[] {
+  const pedals = Array.isArray(data['pedals']) ? (data['pedals'] as readonly unknown[]) : [];
+  return pedals.flatMap((pedal, index) => {
+    const stated = (typeof pedal === 'object' && pedal !== null ? pedal : {}) as Data;
+    const unknown = (Object.keys(lookFor) as UnknownField[]).filter((key) => stated[key] === 'unknown');
+    const { name } = stated;
+    return unknown.length === 0 || typeof name !== 'string' ? [] : [{ index, name, unknown, stated }];
+  });
+}
