@@ -5,7 +5,8 @@ import type { Field } from './fields.js';
 /** A lead or adapter as whoever holds it describes it. */
 export type LeadDraft = {
   readonly name: string;
-  readonly price: number;
+  /** Null for what is owned. */
+  readonly price: number | null;
   readonly fits: string;
   readonly gives: string;
   readonly reverses: boolean;
@@ -18,7 +19,7 @@ export type LeadDraft = {
 export function leadEntry({ name, price, fits, gives, reverses, tails, joins }: LeadDraft): DraftEntry {
   const fields: readonly (Field | false)[] = [
     { key: 'name', value: name },
-    { key: 'price', value: price },
+    price !== null && { key: 'price', value: price },
     { key: 'fits', value: fits },
     { key: 'gives', value: gives },
     reverses && { key: 'reverses', value: true },

@@ -1,4 +1,5 @@
 import type { Assumption } from './assumption.js';
+import type { Section } from './section.js';
 import { startingPolicyLines } from './starting-policy.js';
 import { flowText } from '../text/yaml-text.js';
 
@@ -30,17 +31,27 @@ export const newBoard = ({ name, currency, assumption, ...policy }: BoardHead): 
     ...schemaLines('board'),
     `board: ${flowText(name)}`,
     `currency: ${currency}`,
-    ...(Object.keys(assumption).length === 0
-      ? []
-      : [
-          '# Taken for every pedal that does not say otherwise; each use is listed in the result, to be confirmed.',
-          `assume: ${flowText(assumption)}`,
-        ]),
+    ...assumeSections(assumption).flatMap(({ lines }) => lines),
     '',
     ...startingPolicyLines.map((line) => withValue(line, policy)),
     '',
     'pedals:',
   ]);
+
+/** What lets plans take something for pedals that do not say. */
+export const assumeSections = (assumption: Assumption): readonly Section[] =>
+  Object.keys(assumption).length === 0
+    ? []
+    : [
+        {
+          key: 'assume',
+          lines: [
+            '# Taken for every pedal that does not say otherwise; each use is listed in the result, to be confirmed.',
+            `assume: ${flowText(assumption)}`,
+          ],
+          value: assumption,
+        },
+      ];
 
 /** A line of the policy with the value that was told, where one was: it stands in a comment until then. */
 function withValue(line: string, policy: Readonly<Record<string, number | null>>): string {

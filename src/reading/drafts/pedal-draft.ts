@@ -23,6 +23,16 @@ export const lookFor = {
 
 export type UnknownField = keyof typeof lookFor;
 
+/** What is not known, as a sentence lists it. */
+export const openWords: Readonly<Record<UnknownField, string>> = {
+  power: 'whether it is DC or AC',
+  polarity: 'the sign at its inlet',
+  inlet: 'the plug that fits',
+  ground: 'its ground',
+  volts: 'its volts',
+  milliamps: 'what it draws',
+};
+
 /** The pedal as an entry of a board. What was not told is `unknown` there, unless the board may assume it. */
 export const pedalEntry = (draft: PedalDraft, assumption: Assumption): DraftEntry => ({
   name: draft.line.name,
@@ -82,3 +92,13 @@ export function missesOf({ line, kind }: PedalDraft): readonly (keyof Assumption
   };
   return (Object.keys(isMissing) as (keyof Assumption)[]).filter((key) => isMissing[key]);
 }
+
+/** Whether nothing may be plugged into it before its label has been read. */
+export function isUnread(draft: PedalDraft, assumption: Assumption): boolean {
+  const misses = missesOf(draft);
+  return (
+    misses.includes('volts') || misses.some((key) => key !== 'volts' && assumption[key] === undefined && isNeeded(key))
+  );
+}
+
+const isNeeded = (key: keyof Assumption): boolean => key === 'power' || key === 'inlet';

@@ -25,7 +25,8 @@ export type BankDraft = {
 
 export type SupplyDraft = {
   readonly name: string;
-  readonly price: number;
+  /** Null for what is owned. */
+  readonly price: number | null;
   readonly mains: LabelMains | null;
   readonly regulated: boolean | null;
   readonly total: LabelTotal | null;
@@ -62,7 +63,7 @@ export function supplyEntry(draft: SupplyDraft): DraftEntry {
   const missing = missingOf(draft);
   const fields: readonly (Field | false)[] = [
     { key: 'name', value: name },
-    { key: 'price', value: price },
+    price !== null && { key: 'price', value: price },
     mains !== null && { key: 'mains', value: mains },
     (regulated !== null || missing.includes('regulated')) && { key: 'regulated', value: regulated },
     total !== null && { key: 'total', value: total },

@@ -16,7 +16,9 @@ export type AboutBank = {
 
 /** Asks for outputs that are alike. */
 export async function askBank(asker: Asker, signs: Signs, { first, unregulated }: AboutBank): Promise<BankDraft> {
-  const outputs = await askCount(asker, 'How many outputs of the same kind are there?', 1, mostOutputsOfBank);
+  const outputs = await askCount(asker, 'How many outputs of the same kind are there?', 1, {
+    highest: mostOutputsOfBank,
+  });
   const { settings, power: read } = await askSettings(asker, unregulated);
   const power = read ?? (await askKnown(asker, 'What stands beside the volts of these outputs?', powerChoices(signs)));
   const polarity = power === 'AC' ? null : await askPolarity(asker, signs);

@@ -1,18 +1,17 @@
-import type { Assumption } from '../../../reading/drafts/assumption.js';
+import { isWhole } from '../../../reading/drafts/entry.js';
+import { dataOf } from '../../../reading/drafts/fields.js';
 import type { BoardHead } from '../../../reading/drafts/new-files.js';
-import type { OpenPedal } from '../../../reading/drafts/open-pedals.js';
-import type { PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { idOf, nothingOwned, type OwnedDraft } from '../../../reading/drafts/owned-draft.js';
+import { isUnread, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { sourcesOf } from '../../../reading/drafts/sources.js';
+import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import type { Asker } from './asker.js';
+import type { KnownBoard } from './known-board.js';
 import { pedalHelp, type Signs } from './label-help.js';
+import { askOwned } from './owned-talk.js';
 import { askOpen, askPedals, valuesOf } from './pedal-talk.js';
-import { askPolicy, startingHead } from './policy-talk.js';
-
-/** What a board that is there says already. */
-export type KnownBoard = {
-  readonly pedalIds: readonly string[];
-  readonly assumption: Assumption;
-  readonly open: readonly OpenPedal[];
-};
+import { askAssumption, askPolicy, startingHead } from './policy-talk.js';
+import { askWiring, type Pluggable, type WiredDraft } from './wiring-talk.js';
 
 /** What was told of a board so far. */
 export type ToldBoard = {
@@ -20,25 +19,41 @@ export type ToldBoard = {
   readonly pedals: readonly PedalDraft[];
   /** What has become known of pedals that were in the file, by their places there. */
   readonly read: readonly { readonly index: number; readonly values: Readonly<Record<string, unknown>> }[];
+  readonly owned: OwnedDraft;
+  readonly wiring: readonly WiredDraft[];
 };
 
 /** Asks for a board, or for more of one that is there. What is finished is noted at once, and so survives a stop. */
 export async function talkAboutBoard(
   asker: Asker,
   signs: Signs,
-  known: KnownBoard | null,
+  known: KnownBoard,
   note: (told: ToldBoard) => void,
 ): Promise<void> {
-  let told: ToldBoard = { head: { ...startingHead, assumption: known?.assumption ?? {} }, pedals: [], read: [] };
+  const head = { ...startingHead, assumption: known.assumption ?? {} };
+  let told: ToldBoard = { head, pedals: [], read: [], owned: nothingOwned, wiring: [] };
   const add = (more: Partial<ToldBoard>): void => note((told = { ...told, ...more }));
   add({});
   asker.say(pedalHelp(signs));
-  for (const pedal of known?.open ?? []) {
+  for (const pedal of known.open) {
     const line = await askOpen(asker, pedal);
     if (line !== null) add({ read: [...told.read, { index: pedal.index, values: valuesOf(line) }] });
   }
-  const pedals = await askPedals(asker, { ids: known?.pedalIds ?? [], isNew: known === null }, (all) =>
-    add({ pedals: all }),
-  );
-  if (known === null) await askPolicy(asker, pedals, (head) => add({ head }));
+  await askPedals(asker, { ids: known.pedalIds, isNew: known.isNew }, (pedals) => add({ pedals }));
+  if (known.assumption === null) add({ head: { ...head, assumption: await askAssumption(asker, told.pedals) } });
+  if (known.isNew) await askPolicy(asker, told.pedals, told.head, (policy) => add({ head: policy }));
+  const owned = known.owned ?? ownedOf(await askOwned(asker, signs, (draft) => add({ owned: draft })));
+  if (!known.isWired) add({ wiring: await askWiring(asker, [...known.pluggable, ...pluggable(told)], owned) });
 }
+
+const pluggable = ({ pedals, head }: ToldBoard): readonly Pluggable[] =>
+  pedals
+    .filter((draft) => !isUnread(draft, head.assumption))
+    .map(({ line: { name } }) => ({ id: idFromName(name) ?? name, name }));
+
+const ownedOf = ({ supplies, leads }: OwnedDraft) => ({
+  sources: supplies
+    .filter(({ entry }) => isWhole(entry))
+    .flatMap(({ entry, count }) => sourcesOf(idOf(entry), dataOf(entry.fields), count)),
+  chains: leads.filter(({ entry }) => 'tails' in dataOf(entry.fields)).map(({ entry }) => idOf(entry)),
+});

@@ -2,7 +2,10 @@ import type { InputKind } from '../../../domain/finding.js';
 import { withAdditions } from '../../../reading/drafts/close-draft.js';
 import { entryLines, isWhole } from '../../../reading/drafts/entry.js';
 import { draftIn } from '../../../reading/drafts/opened-draft.js';
+import { openWords } from '../../../reading/drafts/pedal-draft.js';
+import { listed } from '../../../domain/shown-text.js';
 import { openPedals } from '../../../reading/drafts/open-pedals.js';
+import { withSection } from '../../../reading/drafts/section.js';
 import { withKeys } from '../../../reading/drafts/set-keys.js';
 import { flowText } from '../../../reading/text/yaml-text.js';
 import { namedFile, readText } from '../../disk/file-text.js';
@@ -19,8 +22,8 @@ export type Target = { readonly path: string | undefined; readonly kind: InputKi
 
 /** Writes what a conversation has brought. Nothing of it is lost: what cannot be written is printed. */
 export async function finish(told: Conversation, { path, kind }: Target): Promise<ExitCode> {
-  const { additions, newFile, read } = told;
-  if (additions.length === 0 && read.length === 0) {
+  const { additions, newFile, read, sections } = told;
+  if (additions.length === 0 && read.length === 0 && sections.length === 0) {
     tell('Nothing was written.');
     return exitCodes.plan;
   }
@@ -31,6 +34,7 @@ export async function finish(told: Conversation, { path, kind }: Target): Promis
     const lines = [
       ...read.map(({ index, values }) => `# pedal ${index + 1}: ${flowText(values)}`),
       ...additions.flatMap(({ entry }) => entryLines(entry)),
+      ...sections.flatMap(({ lines: section }) => section),
     ];
     process.stdout.write(lines.map(endedLine).join(''));
     return exitCodes.input;
@@ -42,11 +46,14 @@ export async function finish(told: Conversation, { path, kind }: Target): Promis
 }
 
 /** The text with what has become known of the pedals in it, and with what is new. */
-function withAll(text: string, { read, additions }: Conversation) {
-  let known: string | null = text;
+function withAll(text: string, { read, additions, sections }: Conversation) {
+  let current: string | null = text;
   for (const { index, values } of read)
-    known = known === null ? null : withKeys(known, { list: 'pedals', index }, values);
-  return known === null ? null : withAdditions(known, additions);
+    current = current === null ? null : withKeys(current, { list: 'pedals', index }, values);
+  const added = current === null ? null : withAdditions(current, additions);
+  current = added?.text ?? null;
+  for (const section of sections) current = current === null ? null : withSection(current, section);
+  return added === null || current === null ? null : { text: current, untold: added.untold };
 }
 
 const endedLine = (line: string): string => `${line}\n`;
@@ -81,7 +88,13 @@ async function tellOutcome(path: string, kind: InputKind, { additions, read }: C
   const named = await namedFile(path);
   const opened = draftIn(kind, named);
   const open = opened.kind === 'read' && opened.value !== null ? openPedals(opened.value.data) : [];
-  for (const { name, unknown } of open) tell(`To be read: ${name}: ${unknown.join(', ')}.`);
+  for (const { name, unknown } of open)
+    tell(
+      `To be read: ${name}: ${listed(
+        unknown.map((key) => openWords[key]),
+        'and',
+      )}.`,
+    );
   if (open.length > 0) tell(`Once you have: boardfeed start ${path}`);
   const faults = faultsAlone(readSheet(kind, named))?.faults ?? [];
   if (faults.length > 0) tell('Before it can be used:', ...faults.map(faultText));

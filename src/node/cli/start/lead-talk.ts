@@ -11,14 +11,14 @@ const kinds = [
   { value: 'parallel', key: 'p', label: 'a parallel lead: joins two outputs, milliamps add' },
 ] as const;
 
-/** Asks for one lead or adapter; null when a plug of it is not known, for then it is of no use. */
+/** Asks for one lead or adapter; null when a plug of it is not known, for then it is of no use. Without a currency it has no price. */
 export async function askLead(
   asker: Asker,
-  { taken, currency }: { readonly taken: ReadonlySet<string>; readonly currency: string },
+  { taken, currency }: { readonly taken: ReadonlySet<string>; readonly currency: string | null },
 ): Promise<LeadDraft | null> {
   const kind = await asker.choose('What kind of lead is it?', kinds);
   const name = await askName(asker, 'What is it called?', taken);
-  const price = await askMoney(asker, 'What does it cost?', currency);
+  const price = currency === null ? null : await askMoney(asker, 'What does it cost?', currency);
   const fits = await askConnector(asker, 'Which plug goes into it, at the end towards the supply?');
   const gives = await askConnector(asker, 'Which plug does it offer, at the end towards the pedal?');
   if (fits === null || gives === null) {

@@ -1,6 +1,7 @@
 import { circuitKinds, type CircuitKind } from '../../../domain/circuit-kinds.js';
 import type { OpenPedal } from '../../../reading/drafts/open-pedals.js';
-import type { PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { openWords, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { listed } from '../../../domain/shown-text.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../../reading/typed/kind-by-name.js';
 import { typedLine, type PedalLine } from '../../../reading/typed/pedal-line.js';
@@ -64,14 +65,18 @@ export async function askOpen(asker: Asker, { name, unknown, stated }: OpenPedal
   const check = (answer: string): string | null => {
     const typed = typedLine(answer, false);
     if (typed.kind === 'unclear') return typed.faults.join('\n');
-    const other = Object.keys(valuesOf(typed.line)).find(
+    const stays = Object.keys(valuesOf(typed.line)).filter(
       (key) => stated[key] !== undefined && stated[key] !== 'unknown',
     );
-    return other === undefined
+    return stays.length === 0
       ? null
-      : `The file says already what its ${other} is: change it there, or leave it out here.`;
+      : `The file says already: ${stays.join(', ')}. Change that there, or leave it out here.`;
   };
-  const question = `${name}, not known: ${unknown.join(', ')}. What does its label say? Enter when you cannot tell yet.`;
+  const open = listed(
+    unknown.map((key) => openWords[key]),
+    'and',
+  );
+  const question = `${name}: ${open} not known. What does its label say? Enter when you cannot tell yet.`;
   const line = clear(typedLine(await asker.text(question, { check }), false));
   for (const words of line.notes) asker.say(words);
   return Object.keys(valuesOf(line)).length === 0 ? null : line;

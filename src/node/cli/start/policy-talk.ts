@@ -15,15 +15,15 @@ export const startingHead = {
   mains: null,
 } satisfies Omit<BoardHead, 'name'>;
 
-/** Asks what plans are to keep to. `note` is told after each answer. */
+/** Asks what plans are to keep to, beside what is assumed. `note` is told after each answer. */
 export async function askPolicy(
   asker: Asker,
   pedals: readonly PedalDraft[],
+  begun: Omit<BoardHead, 'name'>,
   note: (head: Omit<BoardHead, 'name'>) => void,
 ): Promise<void> {
-  let head: Omit<BoardHead, 'name'> = startingHead;
+  let head = begun;
   const add = (more: Partial<BoardHead>): void => note((head = { ...head, ...more }));
-  add({ assumption: await askAssumption(asker, pedals) });
   const { currency, budget } = await askBudget(asker);
   add({ currency, budget });
   add({ noisePrice: await askNoisePrice(asker, pedals, currency) });
@@ -31,24 +31,26 @@ export async function askPolicy(
 }
 
 /** What may be assumed of the pedals that do not say. */
-async function askAssumption(asker: Asker, pedals: readonly PedalDraft[]): Promise<Assumption> {
+export async function askAssumption(asker: Asker, pedals: readonly PedalDraft[]): Promise<Assumption> {
   const misses = new Set<string>(pedals.flatMap(missesOf));
   const within = (assumption: Assumption): Assumption =>
     Object.fromEntries(Object.entries(assumption).filter(([key]) => misses.has(key)));
   if (misses.size === 0) return {};
+  const isOpen = misses.has('polarity');
+  const usual = {
+    value: 'usual',
+    key: 'm',
+    label: `as most pedals are: ${words(within(usualAssumption))}${isOpen ? '. The polarity stays open: plans are right for either' : ''}`,
+  } as const;
+  const polarity = {
+    value: 'polarity',
+    key: 'p',
+    label: 'the same, and centre-negative where no sign was told',
+  } as const;
+  const nothing = { value: 'nothing', key: 'n', label: 'nothing: no plan before these labels are read' } as const;
   const chosen = await asker.choose(
     'What may plans take where a label says nothing? Each use is listed, to be confirmed before anything is plugged in.',
-    [
-      {
-        value: 'usual',
-        key: 'm',
-        label: `what most pedals have: ${words(within(usualAssumption))}${misses.has('polarity') ? '. No polarity: plans are right for either' : ''}`,
-      },
-      ...(misses.has('polarity')
-        ? [{ value: 'polarity', key: 'p', label: 'the same, and centre-negative where no sign was told' } as const]
-        : []),
-      { value: 'nothing', key: 'n', label: 'nothing: there is no plan before all labels are read' },
-    ] as const,
+    isOpen ? [usual, polarity, nothing] : [usual, nothing],
   );
   if (chosen === 'nothing') return {};
   return within(chosen === 'polarity' ? usualWithPolarity : usualAssumption);
@@ -58,9 +60,9 @@ function words({ power, inlet, ground, volts }: Assumption): string {
   return [
     ...(power === undefined ? [] : [power]),
     ...(inlet === undefined ? [] : ['a barrel plug with a 2.1 mm pin']),
-    ...(ground === undefined ? [] : ['a negative ground (but fuzzes)']),
-    ...(volts === undefined ? [] : [`${volts} V to keep a place with, for a pedal whose volts are not known`]),
-  ].join(', ');
+    ...(ground === undefined ? [] : ['a negative ground, fuzzes excepted']),
+    ...(volts === undefined ? [] : [`${volts} V to keep a place by where the volts are not known`]),
+  ].join('; ');
 }
 
 const askBudget = async (asker: Asker): Promise<Budget> =>

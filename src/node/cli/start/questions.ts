@@ -83,13 +83,13 @@ export async function askCount(
   asker: Asker,
   question: string,
   lowest: number,
-  highest = largestCount,
+  { highest = largestCount, ...options }: { readonly highest?: number; readonly initial?: string } = {},
 ): Promise<number> {
   const read = (answer: string) =>
     /^\d{1,6}$/.test(answer.trim()) && Number(answer) >= lowest && Number(answer) <= highest
       ? said(Number(answer))
       : unclear(`Write a whole number from ${lowest} to ${highest}.`);
-  return askSaid(asker, question, read);
+  return askSaid(asker, question, read, options);
 }
 
 /** Asks for a connector; null when it is not known. */

@@ -1,30 +1,37 @@
 import { listed } from '../../../domain/shown-text.js';
-import type { PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { openWords, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import type { LabelVolts } from '../../../reading/typed/label-figures.js';
 
 /** What was understood of a pedal, and what is not known of it, so that a slip is seen at once. */
-export function readBack({ line, kind }: PedalDraft): string {
-  const { volts, draw, power, polarity, inlet, ground, startup } = line;
-  const told = [
-    ...(volts === undefined ? [] : [`${voltsText(volts)} V`]),
-    ...(power === undefined ? [] : [power]),
-    ...(draw === undefined ? [] : [`${draw.milliamps} mA${draw.workings === null ? '' : ` (${draw.workings})`}`]),
-    ...(polarity === undefined ? [] : [polarity]),
-    ...(inlet === undefined ? [] : [inlet]),
-    ...(ground === undefined ? [] : [`${ground} ground`]),
-    ...(startup === undefined ? [] : [`${startup} mA when it starts`]),
-    ...traits({ line, kind }),
-  ];
-  const open = [
-    ...(volts === undefined ? ['its volts'] : []),
-    ...(draw === undefined ? [`what it draws (planned with ${kind?.planningMilliamps ?? 0} mA, as a guess)`] : []),
-    ...(polarity === undefined && power !== 'AC' ? ['the sign at its inlet'] : []),
-  ];
+export function readBack(draft: PedalDraft): string {
+  const told = [...figures(draft), ...traits(draft)];
+  const open = stillOpen(draft);
   return [
-    told.length === 0 ? `${line.name}.` : `${line.name}: ${told.join(', ')}.`,
+    told.length === 0 ? `${draft.line.name}.` : `${draft.line.name}: ${told.join(', ')}.`,
     ...(open.length === 0 ? [] : [`Not known yet: ${listed(open, 'and')}.`]),
-    ...line.notes,
+    ...draft.line.notes,
   ].join('\n');
+}
+
+function figures({ line: { volts, draw, power, polarity, inlet, ground, startup } }: PedalDraft): readonly string[] {
+  const workings = draw?.workings ?? null;
+  return [
+    volts !== undefined && `${voltsText(volts)} V`,
+    power,
+    draw !== undefined && `${draw.milliamps} mA${workings === null ? '' : ` (${workings})`}`,
+    polarity,
+    inlet,
+    ground !== undefined && `${ground} ground`,
+    startup !== undefined && `${startup} mA when it starts`,
+  ].filter((words) => typeof words === 'string');
+}
+
+function stillOpen({ line: { volts, draw, power, polarity }, kind }: PedalDraft): readonly string[] {
+  return [
+    volts === undefined && openWords.volts,
+    draw === undefined && `${openWords.milliamps} (planned with ${kind?.planningMilliamps ?? 0} mA, as a guess)`,
+    polarity === undefined && power !== 'AC' && openWords.polarity,
+  ].filter((words) => words !== false);
 }
 
 function traits({ line, kind }: PedalDraft): readonly string[] {
@@ -39,8 +46,8 @@ function traits({ line, kind }: PedalDraft): readonly string[] {
   ];
 }
 
-/** Volts as a sentence has them, without the unit: "9 or 12", "9 to 18". */
-export function voltsText(volts: LabelVolts): string {
+/** Without the unit: "9 or 12", "9 to 18". */
+function voltsText(volts: LabelVolts): string {
   if (typeof volts === 'number') return String(volts);
   return 'from' in volts ? `${volts.from} to ${volts.to}` : listed(volts.map(String), 'or');
 }

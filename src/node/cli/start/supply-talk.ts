@@ -6,12 +6,17 @@ import type { Signs } from './label-help.js';
 import { askKnown, askMoney, askName, askTyped } from './questions.js';
 
 /** What a supply is asked about with. */
-export type AroundSupply = { readonly signs: Signs; readonly taken: ReadonlySet<string>; readonly currency: string };
+export type AroundSupply = {
+  readonly signs: Signs;
+  readonly taken: ReadonlySet<string>;
+  /** Null for what is owned, which has no price. */
+  readonly currency: string | null;
+};
 
 /** Asks for all that is to be known about one supply. What nobody knows stays open. */
 export async function askSupply(asker: Asker, { signs, taken, currency }: AroundSupply): Promise<SupplyDraft> {
   const name = await askName(asker, 'What is the supply called?', taken);
-  const price = await askMoney(asker, 'What does it cost?', currency);
+  const price = currency === null ? null : await askMoney(asker, 'What does it cost?', currency);
   const mains = await askMains(asker);
   const banks: BankDraft[] = [];
   const regulated = await askRegulated(asker);

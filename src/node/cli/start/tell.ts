@@ -1,15 +1,19 @@
 import type { Addition } from '../../../reading/drafts/close-draft.js';
 import { idsIn } from '../../../reading/drafts/ids-in.js';
-import { newBoard, newCatalogue, type CatalogueHead } from '../../../reading/drafts/new-files.js';
-import { openPedals } from '../../../reading/drafts/open-pedals.js';
+import { assumeSections, newBoard, newCatalogue, type CatalogueHead } from '../../../reading/drafts/new-files.js';
 import type { OpenedDraft } from '../../../reading/drafts/opened-draft.js';
+import { ownedSections } from '../../../reading/drafts/owned-draft.js';
 import { pedalEntry } from '../../../reading/drafts/pedal-draft.js';
+import type { Section } from '../../../reading/drafts/section.js';
+import { listLines } from '../../../reading/text/yaml-text.js';
 import { Cancelled, type Asker } from './asker.js';
-import { talkAboutBoard, type KnownBoard, type ToldBoard } from './board-talk.js';
+import { talkAboutBoard, type ToldBoard } from './board-talk.js';
 import { talkAboutCatalogue } from './catalogue-talk.js';
+import { knownBoard } from './known-board.js';
 import type { Signs } from './label-help.js';
 import { newNotes, type Notes } from './notes.js';
 import { withWayBack } from './way-back.js';
+import type { WiredDraft } from './wiring-talk.js';
 
 /** What a conversation has brought. */
 export type Conversation = {
@@ -18,6 +22,8 @@ export type Conversation = {
   readonly additions: readonly Addition[];
   /** What has become known of pedals that are in the file, by their places there. */
   readonly read: ToldBoard['read'];
+  /** More keys of the file. */
+  readonly sections: readonly Section[];
   /** Whether it was broken off. What was finished before is there. */
   readonly wasStopped: boolean;
 };
@@ -31,21 +37,24 @@ export async function tellBoard(asker: Asker, signs: Signs, opened: OpenedDraft,
   );
   const latest = told.at(-1);
   if (latest === undefined) throw new Error('a conversation was held without a beginning');
-  const { head, pedals, read } = latest;
-  const additions = pedals.map((draft) => ({ list: 'pedals', entry: pedalEntry(draft, head.assumption) }));
-  return { newFile: known === null ? newBoard({ ...head, name }) : null, additions, read, wasStopped };
-}
-
-function knownBoard(opened: OpenedDraft): KnownBoard | null {
-  if (opened === null) return null;
-  const { assume } = opened.data;
+  const { head, pedals, read, owned, wiring } = latest;
   return {
-    pedalIds: idsIn(opened.data, 'pedals'),
-    // What it says is checked where the file is used; here only its keys count.
-    assumption: typeof assume === 'object' && assume !== null ? assume : {},
-    open: openPedals(opened.data),
+    newFile: known.isNew ? newBoard({ ...head, name }) : null,
+    additions: pedals.map((draft) => ({ list: 'pedals', entry: pedalEntry(draft, head.assumption) })),
+    read,
+    sections: [
+      ...(!known.isNew && known.assumption === null ? assumeSections(head.assumption) : []),
+      ...ownedSections(owned),
+      ...wiringSections(wiring),
+    ],
+    wasStopped,
   };
 }
+
+const wiringSections = (wiring: readonly WiredDraft[]): readonly Section[] =>
+  wiring.length === 0
+    ? []
+    : [{ key: 'wiring', lines: ['# How it is plugged today.', ...listLines('wiring', wiring)], value: wiring }];
 
 export async function tellCatalogue(asker: Asker, signs: Signs, opened: OpenedDraft): Promise<Conversation> {
   const known = knownCatalogue(opened);
@@ -57,7 +66,8 @@ export async function tellCatalogue(asker: Asker, signs: Signs, opened: OpenedDr
     }),
   );
   const head = notes.head();
-  return { newFile: head === null ? null : newCatalogue(head), additions: notes.entries(), read: [], wasStopped };
+  const newFile = head === null ? null : newCatalogue(head);
+  return { newFile, additions: notes.entries(), read: [], sections: [], wasStopped };
 }
 
 function knownCatalogue(opened: OpenedDraft) {

@@ -1,3 +1,6 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
 import { describe, expect, it, test } from 'vitest';
 
 import { typedLine, type PedalLine } from '../../../../src/reading/typed/pedal-line.js';
@@ -92,4 +95,17 @@ describe('what is not clear is asked for, never guessed', () => {
     const typed = typedLine(text, true);
     expect(typed.kind === 'unclear' ? typed.faults.join('\n') : 'it is understood').toMatch(fault);
   });
+});
+
+it('reads the lines that docs/start.md shows', async () => {
+  const page = await readFile(join(import.meta.dirname, '../../../../docs/start.md'), 'utf8');
+  const lines = [...page.matchAll(/^\| `([^`]+)` +\|/gm)].map(([, line = '']) => read(line));
+  expect(lines).toHaveLength(5);
+  expect(lines).toMatchObject([
+    { name: 'moth delay', volts: 9, draw: mA(300), ...negative },
+    { name: 'Moth delay', volts: 9, draw: mA(300), ...negative, power: 'DC' },
+    { volts: { from: 9, to: 18 }, draw: mA(15), polarity: 'centre-positive', highGain: true },
+    { volts: [9, 12], draw: { milliamps: 300 }, inlet: 'jack-3.5', alone: true },
+    { name: 'ruff tuner', notes: [] },
+  ]);
 });

@@ -8,7 +8,7 @@ import { jsonSchema } from '../../../../../src/report/json/schemas.js';
 import { readInputs } from '../../../../../src/node/disk/read-inputs.js';
 import { marramStreet } from '../command.js';
 import { back, type Step } from './scripted.js';
-import { assume, enough, first, next, policy, quietPolicy, starting } from './starting.js';
+import { assume, enough, first, next, notOwned, policy, quietPolicy, starting } from './starting.js';
 
 const { at, printed, start, folder } = starting({ catalogue: false });
 
@@ -20,7 +20,7 @@ const pedals = (text: string): readonly unknown[] => (parse(text) as { pedals: r
 describe('a new board', () => {
   it('is written with all that was told, reads as a board, and keeps to its schema', async () => {
     const path = at('tour.yaml');
-    const { code } = await start(path, [first(delay), next(drive), enough, assume('usual'), ...policy]);
+    const { code } = await start(path, [first(delay), next(drive), enough, assume('usual'), ...policy, notOwned]);
     expect(code).toBe(0);
     expect(await readdir(folder())).toEqual(['tour.yaml']);
     const text = await readFile(path, 'utf8');
@@ -59,7 +59,7 @@ describe('a new board', () => {
   });
 
   it('goes to standard output when no file is named', async () => {
-    expect((await start(undefined, [first(drive), enough, ...quietPolicy])).code).toBe(0);
+    expect((await start(undefined, [first(drive), enough, ...quietPolicy, notOwned])).code).toBe(0);
     expect(parse(printed.output)).toMatchObject({ board: 'My board', pedals: [{ name: 'Gorse drive' }] });
     expect(printed.output).not.toContain('\nassume:');
   });
@@ -71,6 +71,7 @@ describe('a new board', () => {
       enough,
       assume('usual'),
       ...policy,
+      notOwned,
     ]);
     const said = heard.join('\n');
     expect(said).toContain(
@@ -97,6 +98,7 @@ describe('a new board', () => {
       ['How much more', ''],
       ['Which mains volts', 'plenty'],
       ['Which mains volts', ''],
+      notOwned,
     ];
     const { heard } = await start(undefined, steps);
     for (const words of [
@@ -127,6 +129,7 @@ describe('a new board', () => {
       ['What is the most', back],
       assume('usual'),
       ...quietPolicy,
+      notOwned,
     ]);
     expect(offered.slice(0, 4)).toEqual([undefined, 'Wren 9v', undefined, 'Lode delay 9v 300 neg']);
     expect(pedals(printed.output)).toMatchObject([{ name: 'Lode delay', milliamps: 310 }]);
@@ -137,7 +140,7 @@ describe('a new board', () => {
 
 describe('what is not known', () => {
   it('stands in the file as unknown, with where to look for it', async () => {
-    await start(undefined, [first('Ruff tuner'), next('Heath fuzz 9v'), enough, assume('usual'), ...policy]);
+    await start(undefined, [first('Ruff tuner'), next('Heath fuzz 9v'), enough, assume('usual'), ...policy, notOwned]);
     expect(parse(printed.output)).toMatchObject({
       assume: { power: 'DC', inlet: 'barrel-2.1', ground: 'negative', volts: 9 },
     });
@@ -166,7 +169,7 @@ describe('what is not known', () => {
 
   it('is asked about once for all, and nothing is taken unless it is chosen', async () => {
     const lines = [first('Ruff tuner'), enough] as const;
-    await start(undefined, [...lines, assume('polarity'), ...quietPolicy]);
+    await start(undefined, [...lines, assume('polarity'), ...quietPolicy, notOwned]);
     expect(parse(printed.output)).toMatchObject({
       assume: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative', volts: 9 },
     });
@@ -174,7 +177,7 @@ describe('what is not known', () => {
       { name: 'Ruff tuner', volts: 'unknown', milliamps: 'unknown', circuit: 'tuner', digital: true },
     ]);
     printed.output = '';
-    await start(undefined, [...lines, assume('nothing'), ...quietPolicy]);
+    await start(undefined, [...lines, assume('nothing'), ...quietPolicy, notOwned]);
     expect(parse(printed.output)).not.toHaveProperty('assume');
     expect(pedals(printed.output)).toMatchObject([
       { power: 'unknown', polarity: 'unknown', inlet: 'unknown', ground: 'unknown', volts: 'unknown' },
@@ -188,6 +191,7 @@ describe('what is not known', () => {
       enough,
       assume('usual'),
       ...quietPolicy,
+      notOwned,
     ]);
     expect(heard.join('\n')).toContain('Not known yet: what it draws (planned with 50 mA, as a guess).');
     expect(pedals(printed.output)).toMatchObject([{ milliamps: 'unknown', circuit: 'analogue-modulation' }]);

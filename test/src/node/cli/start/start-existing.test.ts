@@ -3,11 +3,11 @@ import { readFile, readdir, writeFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
-import { stop, type Step } from './scripted.js';
-import { assume, enough, first, next, quietPolicy, starting } from './starting.js';
+import { stop } from './scripted.js';
+import { assume, enough, first, next, notOwned, starting } from './starting.js';
 
 const { at, printed, start, folder } = starting({ catalogue: false });
-const delay = 'Lode delay 9v dc 300 neg barrel-2.1';
+const delay = 'Lode delay 9v dc 300 neg barrel-2.1 negative ground';
 
 const pedalsIn = async (path: string): Promise<unknown> =>
   (parse(await readFile(path, 'utf8')) as { pedals: unknown }).pedals;
@@ -30,7 +30,7 @@ describe('a board that is there', () => {
   it('gets the new pedals below the others; nothing else changes', async () => {
     const path = at('mine.yaml');
     await writeFile(path, board);
-    expect((await start(path, [next(`${delay} negative ground`), enough])).code).toBe(0);
+    expect((await start(path, [next(delay), enough])).code).toBe(0);
     const [before = '', after = ''] = board.split('# what I own');
     const text = await readFile(path, 'utf8');
     expect(text.startsWith(before)).toBe(true);
@@ -42,7 +42,7 @@ describe('a board that is there', () => {
   it('is told to be incomplete when what was added needs more of it', async () => {
     const path = at('mine.yaml');
     await writeFile(path, board);
-    await start(path, [next('Lode delay 9v'), enough]);
+    await start(path, [next('Lode delay 9v'), enough, assume('usual')]);
     expect(printed.errors).toMatch(
       /Before it can be used:\n\S+mine\.yaml:\d+:\d+ policy\.guess: missing; the draw of "Lode delay" is a guess/,
     );
@@ -58,9 +58,10 @@ describe('a board that is there', () => {
   it('in JSON keeps being JSON', async () => {
     const path = at('mine.json');
     await writeFile(path, JSON.stringify(parse(board)));
-    await start(path, [next(delay), next('Old fuzz'), enough]);
+    await start(path, [next(delay), next('Old fuzz'), enough, assume('usual')]);
     const { pedals } = JSON.parse(await readFile(path, 'utf8')) as { readonly pedals: readonly unknown[] };
     expect(pedals).toMatchObject([{ name: 'Echo' }, { name: 'Lode delay' }, { name: 'Old fuzz', volts: 'unknown' }]);
+    expect(JSON.parse(await readFile(path, 'utf8'))).toMatchObject({ assume: { volts: 9 } });
   });
 
   it.each([
@@ -110,9 +111,10 @@ describe('what was not known before', () => {
     const path = at('half.yaml');
     await writeFile(path, half);
     await start(path, [
-      ['Ruff tuner, not known: polarity, volts, milliamps.', 'measured 9v 31 neg'],
-      ['Heath fuzz, not known: polarity.', ''],
+      ['Ruff tuner: the sign at its inlet, its volts and what it draws not known.', 'measured 9v 31 neg'],
+      ['Heath fuzz: the sign at its inlet not known.', ''],
       enough,
+      notOwned,
     ]);
     expect(await readFile(path, 'utf8')).toBe(
       half
@@ -122,28 +124,29 @@ describe('what was not known before', () => {
         .replace('circuit: tuner\n', 'circuit: tuner\n    figure: measured\n'),
     );
     expect(printed.errors).toContain('0 added, 1 read.');
-    expect(printed.errors).toContain('To be read: Heath fuzz: polarity.');
+    expect(printed.errors).toContain('To be read: Heath fuzz: the sign at its inlet.');
   });
 
   it('is no way to change what the file says', async () => {
     const path = at('half.yaml');
     await writeFile(path, half);
     const { heard } = await start(path, [
-      ['Ruff tuner, not known', '9v 31 purple'],
-      ['Ruff tuner, not known', '?'],
-      ['Heath fuzz, not known', '12v neg'],
-      ['Heath fuzz, not known', 'neg'],
+      ['Ruff tuner: ', '9v 31 purple'],
+      ['Ruff tuner: ', '?'],
+      ['Heath fuzz: ', '12v neg'],
+      ['Heath fuzz: ', 'neg'],
       enough,
+      notOwned,
     ]);
     expect(heard.join('\n')).toContain('"purple" is not understood');
-    expect(heard.join('\n')).toContain('The file says already what its volts is');
+    expect(heard.join('\n')).toContain('The file says already: volts.');
     expect(await pedalsIn(path)).toMatchObject([{ polarity: 'unknown' }, { polarity: 'centre-negative', volts: 9 }]);
   });
 
   it('is printed where it cannot be written', async () => {
     const path = at('half.yaml');
     await writeFile(path, 'x: &x {name: Echo, volts: unknown}\npedals: [*x]\n');
-    expect((await start(path, [['Echo, not known', '9v'], enough])).code).toBe(3);
+    expect((await start(path, [['Echo: ', '9v'], enough, notOwned])).code).toBe(3);
     expect(printed.output).toBe('# pedal 1: {volts: 9}\n');
   });
 });
@@ -152,13 +155,15 @@ describe('a conversation that is broken off', () => {
   it('leaves what was finished in the file, exit code 5', async () => {
     const path = at('tour.yaml');
     expect((await start(path, [first(delay), next('Wren 9v'), ['what kind of circuit', stop]])).code).toBe(5);
-    expect(await pedalsIn(path)).toMatchObject([{ name: 'Lode delay', ground: 'unknown' }]);
+    expect(await pedalsIn(path)).toMatchObject([{ name: 'Lode delay' }]);
     expect(await readdir(folder())).toEqual(['tour.yaml']);
   });
 
   it('keeps what was answered of the rest', async () => {
     const path = at('tour.yaml');
-    expect((await start(path, [first(delay), enough, assume('usual'), ['What is the most', stop]])).code).toBe(5);
+    expect(
+      (await start(path, [first('Lode delay 9v 300'), enough, assume('usual'), ['What is the most', stop]])).code,
+    ).toBe(5);
     expect(parse(await readFile(path, 'utf8'))).toMatchObject({ assume: { ground: 'negative' }, currency: 'EUR' });
   });
 

@@ -53,6 +53,8 @@ export const policy: readonly Step[] = [
   ['How much more', '25'],
   ['Which mains volts', '230 V'],
 ];
+/** Nothing is owned. */
+export const notOwned: Step = ['own a supply', false];
 /** Where none does. */
 export const quietPolicy: readonly Step[] = policy.toSpliced(1, 1);
 export const assume = (value: 'usual' | 'polarity' | 'nothing'): Step => ['What may plans take', value];

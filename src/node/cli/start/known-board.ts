@@ -1,0 +1,62 @@
+import type { Assumption } from '../../../reading/drafts/assumption.js';
+import { idsIn } from '../../../reading/drafts/ids-in.js';
+import { openPedals, type OpenPedal } from '../../../reading/drafts/open-pedals.js';
+import type { OpenedDraft } from '../../../reading/drafts/opened-draft.js';
+import { sourcesOf, type Source } from '../../../reading/drafts/sources.js';
+import type { Pluggable } from './wiring-talk.js';
+
+type Data = Readonly<Record<string, unknown>>;
+
+/** What a board says already, as far as questions hang on it. */
+export type KnownBoard = {
+  readonly isNew: boolean;
+  readonly pedalIds: readonly string[];
+  /** Null where nothing is said of it. */
+  readonly assumption: Assumption | null;
+  readonly open: readonly OpenPedal[];
+  /** Those that may be plugged in. */
+  readonly pluggable: readonly Pluggable[];
+  /** What is owned, as far as the file describes it; null where nothing is said of it. */
+  readonly owned: { readonly sources: readonly Source[]; readonly chains: readonly string[] } | null;
+  readonly isWired: boolean;
+};
+
+/** What a board file says, or that there is none. Whether it is right is not asked here. */
+export function knownBoard(opened: OpenedDraft): KnownBoard {
+  const data = opened?.data ?? {};
+  return {
+    isNew: opened === null,
+    pedalIds: idsIn(data, 'pedals'),
+    assumption: 'assume' in data ? mapOf(data['assume']) : null,
+    open: openPedals(data),
+    pluggable: listOf(data['pedals']).flatMap(pluggable),
+    owned: 'owned' in data || 'gear' in data ? ownedIn(data) : null,
+    isWired: 'wiring' in data,
+  };
+}
+
+/** The pedal, unless a place is only kept for it. */
+function pluggable(pedal: unknown): readonly Pluggable[] {
+  const { name, later, volts, power, inlet } = mapOf(pedal);
+  const [id] = idsIn({ pedals: [pedal] }, 'pedals');
+  if (id === undefined || later === true || [volts, power, inlet].includes('unknown')) return [];
+  return [{ id, name: typeof name === 'string' ? name : id }];
+}
+
+/** The supplies and chain leads that the file both describes and counts. */
+function ownedIn(data: Data): NonNullable<KnownBoard['owned']> {
+  const gear = mapOf(data['gear']);
+  const { supplies, parts } = mapOf(data['owned']);
+  const described = (list: string): readonly (readonly [string, unknown])[] =>
+    listOf(gear[list]).flatMap((entry) => idsIn({ [list]: [entry] }, list).map((id) => [id, entry] as const));
+  return {
+    sources: described('supplies').flatMap(([id, entry]) =>
+      sourcesOf(id, entry, listOf(supplies).filter((unit) => unit === id).length),
+    ),
+    chains: described('parts').flatMap(([id, entry]) => ('tails' in mapOf(entry) && id in mapOf(parts) ? [id] : [])),
+  };
+}
+
+const mapOf = (value: unknown): Data =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Data) : {};
+const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? (value as readonly unknown[]) : []);

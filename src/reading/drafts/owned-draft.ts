@@ -1,0 +1,46 @@
+import { idFromName } from '../resolve/resolve-id.js';
+import { flowText } from '../text/yaml-text.js';
+import { entryLines, isWhole, type DraftEntry } from './entry.js';
+import { dataOf } from './fields.js';
+import type { Section } from './section.js';
+
+/** Something that is owned and that no catalogue lists, and how many of it. */
+export type OwnedThing = { readonly entry: DraftEntry; readonly count: number };
+
+export type OwnedDraft = { readonly supplies: readonly OwnedThing[]; readonly leads: readonly OwnedThing[] };
+
+export const nothingOwned: OwnedDraft = { supplies: [], leads: [] };
+
+/** The id by which the rest of a file calls an entry. */
+export const idOf = ({ name }: DraftEntry): string => idFromName(name) ?? name;
+
+/** What describes the things and what counts them. A supply of which something is missing is described in a comment alone. */
+export function ownedSections({ supplies, leads }: OwnedDraft): readonly Section[] {
+  if (supplies.length === 0 && leads.length === 0) return [];
+  const whole = supplies.filter(({ entry }) => isWhole(entry));
+  const owned = {
+    supplies: whole.flatMap(({ entry, count }) => Array.from({ length: count }, () => idOf(entry))),
+    parts: Object.fromEntries(leads.map(({ entry, count }) => [idOf(entry), count])),
+  };
+  return [
+    {
+      key: 'gear',
+      lines: [
+        '',
+        '# What is owned, as its labels describe it.',
+        'gear:',
+        ...listLines('supplies', supplies),
+        ...listLines('parts', leads),
+      ],
+      value: { supplies: whole.map(dataOfThing), parts: leads.map(dataOfThing) },
+    },
+    { key: 'owned', lines: [`owned: ${flowText(owned)}`], value: owned },
+  ];
+}
+
+const dataOfThing = ({ entry }: OwnedThing): unknown => dataOf(entry.fields);
+
+const listLines = (key: string, things: readonly OwnedThing[]): readonly string[] => [
+  things.some(({ entry }) => isWhole(entry)) ? `  ${key}:` : `  ${key}: []`,
+  ...things.flatMap(({ entry }) => entryLines(entry)).map((line) => `    ${line}`),
+];

@@ -1,0 +1,82 @@
+import { PassThrough } from 'node:stream';
+
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+
+import type { Asker } from '../../../../../src/node/cli/start/asker.js';
+import { clackAsker } from '../../../../../src/node/cli/start/clack-asker.js';
+import { signsFor } from '../../../../../src/node/cli/start/label-help.js';
+import { startWith } from '../../../../../src/node/cli/start/start-command.js';
+import { starting } from './starting.js';
+
+const { printed } = starting({ catalogue: false });
+
+/** A person at the prompts of a terminal, who has for each question the keys to press. */
+function typist(keys: readonly string[], width: number) {
+  const [input, output] = [new PassThrough(), Object.assign(new PassThrough(), { columns: width })];
+  const shown: string[] = [];
+  output.setEncoding('utf8').on('data', (text: string) => shown.push(text));
+  const ahead = [...keys];
+  const terminal = clackAsker({ input, output, width });
+  const press = <Answer>(answer: Promise<Answer>): Promise<Answer> => {
+    // The prompt listens by now.
+    setImmediate(() => input.write(ahead.shift() ?? '\u0003'));
+    return answer;
+  };
+  const asker: Asker = {
+    say: terminal.say,
+    text: async (question, options) => press(terminal.text(question, options)),
+    choose: async (question, choices) => press(terminal.choose(question, choices)),
+    confirm: async (question, initial) => press(terminal.confirm(question, initial)),
+  };
+  return { asker, shown: () => shown.join(''), left: () => ahead };
+}
+
+const enter = '\r';
+/** Six pedals, three of them with labels of which something is missing. */
+const pedals = [
+  'gorse drive 9v 8 c-',
+  'heath fuzz 9v',
+  'linnet chorus 9v 40',
+  'ouzel delay 9v 250 c-',
+  'plover reverb 500ma c-',
+  'ruff tuner',
+  // That is all.
+  '',
+];
+/** As most pedals are; a budget; what quiet is worth, any mains, nothing owned: as Enter takes them. */
+const rest = ['m', '120', '', '', ''];
+const keys = [...pedals, ...rest].map((line) => `${line}${enter}`);
+
+describe('six pedals in a terminal', () => {
+  it('take 120 keystrokes in all', async () => {
+    const { asker, left } = typist(keys, 80);
+    expect(await startWith(asker, signsFor(true), undefined, { catalogue: false })).toBe(0);
+    expect(left()).toEqual([]);
+    expect(keys.join('').length).toBeLessThanOrEqual(120);
+    const board = parse(printed.output) as { readonly pedals: readonly object[] };
+    expect(board).toMatchObject({
+      assume: { power: 'DC', inlet: 'barrel-2.1', ground: 'negative', volts: 9 },
+      policy: { budget: 120, noisePrice: 20 },
+    });
+    expect(board.pedals).toMatchObject([
+      { name: 'gorse drive', polarity: 'centre-negative', volts: 9, milliamps: 8, highGain: true },
+      { name: 'heath fuzz', polarity: 'unknown', ground: 'unknown', volts: 9, milliamps: 'unknown', circuit: 'fuzz' },
+      { name: 'linnet chorus', polarity: 'unknown', volts: 9, milliamps: 40 },
+      { name: 'ouzel delay', polarity: 'centre-negative', volts: 9, milliamps: 250, digital: true },
+      { name: 'plover reverb', polarity: 'centre-negative', volts: 'unknown', milliamps: 500, digital: true },
+      { name: 'ruff tuner', polarity: 'unknown', volts: 'unknown', milliamps: 'unknown', circuit: 'tuner' },
+    ]);
+  });
+
+  it.each([60, 80])('fit on a screen of %i columns, no word broken', async (width) => {
+    const { asker, shown } = typist(keys, width);
+    await startWith(asker, signsFor(true), undefined, { catalogue: false });
+    const lines = shown()
+      .replaceAll(/\u001b\[[\d;]*m/g, '')
+      // Where the cursor goes somewhere else, what follows is another line.
+      .split(/[\r\n]+|\u001b\[[\d;?]*[A-Za-z]/);
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(width);
+    expect(lines.filter((line) => line.length === width && !line.endsWith(' '))).toEqual([]);
+  });
+});
