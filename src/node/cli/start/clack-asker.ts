@@ -51,7 +51,7 @@ export function clackAsker({ input, output, width }: Terminal): Asker {
       return choice.value;
     },
     confirm: async (question, initial) =>
-      answered(await confirm({ message: framed(laidOut(question)), initialValue: initial, input, output })),
+      answered(await confirm({ message: laidOut(question).join('\n'), initialValue: initial, input, output })),
   };
 }
 

@@ -34,11 +34,11 @@ export const supplyHelp = (signs: Signs): string =>
   [
     'Read the label or the data sheet of each supply, never the pedals. Pull it from the mains first, and never open it.',
     '  mains     what it takes: INPUT 100-240 V',
-    '  outputs   the volts and the most current of each kind: 9 V 400 mA;',
-    '            outputs that are alike are told once',
-    '  polarity  a + and a - joined to a ring with a dot, such as',
-    `            ${signs.negative}; the dot is the pin of the plug`,
-    '  total     the most of all outputs together, where it is stated',
+    '  outputs   volts and most current: 9 V 400 mA;',
+    '            those that are alike are told once',
+    '  polarity  a + and a - joined to a ring with a dot:',
+    `            ${signs.negative}; the dot is the pin`,
+    '  total     the most of all outputs together',
     'Type ? wherever you do not know. A supply that cannot be used safely without what is missing stays in the file as a ' +
       'comment that says what to look for.',
     waysOn,

@@ -6,7 +6,7 @@ import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../../reading/typed/kind-by-name.js';
 import { typedLine, type PedalLine } from '../../../reading/typed/pedal-line.js';
 import type { Asker } from './asker.js';
-import { readBack } from './read-back.js';
+import { readBack, toldOf } from './read-back.js';
 
 /** Asks for pedals, a line each, until one is empty. `note` is told all of them after each. */
 export async function askPedals(
@@ -78,8 +78,9 @@ export async function askOpen(asker: Asker, { name, unknown, stated }: OpenPedal
   );
   const question = `${name}: ${open} not known. What does its label say? Enter when you cannot tell yet.`;
   const line = clear(typedLine(await asker.text(question, { check }), false));
-  for (const words of line.notes) asker.say(words);
-  return Object.keys(valuesOf(line)).length === 0 ? null : line;
+  if (Object.keys(valuesOf(line)).length === 0) return null;
+  asker.say([toldOf(name, { line, kind: null }), ...line.notes].join('\n'));
+  return line;
 }
 
 /** What a line says, by the keys of a board file. */

@@ -40,7 +40,7 @@ export async function askAssumption(asker: Asker, pedals: readonly PedalDraft[])
   const usual = {
     value: 'usual',
     key: 'm',
-    label: `as most pedals are: ${words(within(usualAssumption))}${isOpen ? '. The polarity stays open: plans are right for either' : ''}`,
+    label: `what most pedals have: ${words(within(usualAssumption))}${isOpen ? '. The polarity stays open: plans are right for either' : ''}`,
   } as const;
   const polarity = {
     value: 'polarity',

@@ -4,13 +4,18 @@ import type { LabelVolts } from '../../../reading/typed/label-figures.js';
 
 /** What was understood of a pedal, and what is not known of it, so that a slip is seen at once. */
 export function readBack(draft: PedalDraft): string {
-  const told = [...figures(draft), ...traits(draft)];
   const open = stillOpen(draft);
   return [
-    told.length === 0 ? `${draft.line.name}.` : `${draft.line.name}: ${told.join(', ')}.`,
+    toldOf(draft.line.name, draft),
     ...(open.length === 0 ? [] : [`Not known yet: ${listed(open, 'and')}.`]),
     ...draft.line.notes,
   ].join('\n');
+}
+
+/** What was understood of a pedal of that name. */
+export function toldOf(name: string, draft: PedalDraft): string {
+  const told = [...figures(draft), ...traits(draft)];
+  return told.length === 0 ? `${name}.` : `${name}: ${told.join(', ')}.`;
 }
 
 function figures({ line: { volts, draw, power, polarity, inlet, ground, startup } }: PedalDraft): readonly string[] {

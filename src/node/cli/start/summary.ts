@@ -12,13 +12,20 @@ function summaryOf(entry: DraftEntry): string {
   const open = entry.missing.map(({ key }) => key).join(', ');
   return [
     isWhole(entry) ? 'Is this right?' : `Is this right? It is left out of plans until this is known: ${open}.`,
-    ...entry.fields.map(
-      ({ key, value, remark }) => `  ${key}: ${shown(value)}${remark === undefined ? '' : `  (${remark})`}`,
-    ),
+    ...entry.fields.flatMap(({ key, value, remark }) => [
+      ...(Array.isArray(value) ? value.map((one) => `- ${shown(one)}`) : [`${key}: ${shown(value)}`]),
+      ...(remark === undefined ? [] : [`(${remark})`]),
+    ]),
   ].join('\n');
 }
 
+/** A value without the signs that only files need: an entry of a list as "outputs 6, isolated yes, power DC". */
 function shown(value: unknown): string {
+  if (Array.isArray(value)) return value.map(shown).join('; ');
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value !== 'object') return typeof value === 'string' ? value : JSON.stringify(value);
   if (value === null) return '?';
-  return typeof value === 'string' ? value : JSON.stringify(value).replaceAll('"', '');
+  return Object.entries(value)
+    .map(([key, inner]) => `${key} ${shown(inner)}`)
+    .join(', ');
 }

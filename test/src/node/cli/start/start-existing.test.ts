@@ -110,12 +110,13 @@ describe('what was not known before', () => {
   it('is asked for first, and written where it stood', async () => {
     const path = at('half.yaml');
     await writeFile(path, half);
-    await start(path, [
+    const { heard } = await start(path, [
       ['Ruff tuner: the sign at its inlet, its volts and what it draws not known.', 'measured 9v 31 neg'],
       ['Heath fuzz: the sign at its inlet not known.', ''],
       enough,
       notOwned,
     ]);
+    expect(heard).toContain('Ruff tuner: 9 V, 31 mA, centre-negative.');
     expect(await readFile(path, 'utf8')).toBe(
       half
         .replace(/unknown {11}# which.*/, 'centre-negative')
