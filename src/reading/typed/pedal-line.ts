@@ -128,7 +128,8 @@ function readStartup(tokens: readonly PedalToken[], faults: string[]): { readonl
   const token = tokens.find(({ kind }) => kind === 'startup');
   if (token === undefined) return {};
   const text = token.text.replace(/^start-?up\s+/i, '');
-  const draw = typedDraw(text, null);
+  // Nothing but a current stands there, with a unit or without.
+  const draw = typedDraw(/^[\d.,]+$/.test(text) ? `${text} mA` : text, null);
   if (draw.kind === 'said') return { startup: draw.value.milliamps };
   faults.push(`${quoted(text)} is no current: write startup 350 mA.`);
   return {};

@@ -79,7 +79,7 @@ async function presentText(path: string | undefined): Promise<string | null> {
   return read?.kind === 'text' ? read.text : null;
 }
 
-async function tellOutcome(path: string, kind: InputKind, { additions, read }: Conversation): Promise<void> {
+async function tellOutcome(path: string, kind: InputKind, { additions, read, sections }: Conversation): Promise<void> {
   const whole = additions.filter(({ entry }) => isWhole(entry)).length;
   const leftOut = additions.filter(({ entry }) => !isWhole(entry)).map(({ entry }) => entry.name);
   tell(`${path}: ${whole} added${read.length === 0 ? '' : `, ${read.length} read`}.`);
@@ -98,5 +98,6 @@ async function tellOutcome(path: string, kind: InputKind, { additions, read }: C
   if (open.length > 0) tell(`Once you have: boardfeed start ${path}`);
   const faults = faultsAlone(readSheet(kind, named))?.faults ?? [];
   if (faults.length > 0) tell('Before it can be used:', ...faults.map(faultText));
+  else if (sections.some(({ key }) => key === 'wiring')) tell(`Next: boardfeed rewire ${path}`);
   else tell(kind === 'board' ? `Next: boardfeed choose ${path} CATALOGUE` : `Next: boardfeed choose BOARD ${path}`);
 }

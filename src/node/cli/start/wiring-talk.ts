@@ -54,7 +54,10 @@ const keyOf = ({ source, output }: Place): string => `${source} ${output}`;
 const isSame = (one: Place, other: Place): boolean => keyOf(one) === keyOf(other);
 
 function placesHelp(sources: readonly Source[]): string {
-  const lines = sources.map(({ name, outputs }, at) => `  ${letterOf(at)}  ${name}, outputs 1 to ${outputs.length}`);
+  const lines = sources.map(
+    ({ name, outputs }, at) =>
+      `  ${letterOf(at)}  ${name}, ${outputs.length === 1 ? 'one output' : `outputs 1 to ${outputs.length}`}`,
+  );
   return ['Where is each plugged? By the output, with the volts where it can be set to several: 3, or 7 12v.']
     .concat(sources.length > 1 ? ['The letter of the supply goes first: a3, or b7 12v.', ...lines] : [])
     .join('\n');

@@ -36,6 +36,7 @@ describe('a pedal on a line', () => {
     ['wren 9 or 18v 15', { name: 'wren', volts: [9, 18], draw: mA(15) }],
     ['wren 9/12/18 V 15mA jack-3.5', { name: 'wren', volts: [9, 12, 18], draw: mA(15), inlet: 'jack-3.5' }],
     ['wren 2.7W 9v', { name: 'wren', volts: 9, draw: { milliamps: 300, workings: '2.7 W at 9 V' } }],
+    ['wren 9v 300 startup 450', { name: 'wren', volts: 9, draw: mA(300), startup: 450 }],
     ['wren 9v 300 startup 450mA alone', { name: 'wren', volts: 9, draw: mA(300), startup: 450, alone: true }],
   ])('%s', (text, expected) => {
     expect(read(text)).toEqual({ ...expected, notes: [] });

@@ -84,7 +84,7 @@ describe('what is owned and how it is plugged', () => {
       ['Ouzel delay?', 'a7'],
       ['Ouzel delay?', 'a7 9v'],
     ]);
-    expect(heard.join('\n')).toContain('a  Box, outputs 1 to 8\n  b  Wall adapter, outputs 1 to 1\n  c  Wall adapter');
+    expect(heard.join('\n')).toContain('a  Box, outputs 1 to 8\n  b  Wall adapter, one output\n  c  Wall adapter');
     expect(heard).toContain('That output gives 9 or 12 V: write a7 9v, as it is set.');
     const text = await readFile(path, 'utf8');
     expect(parse(text)).toMatchObject({
@@ -104,6 +104,7 @@ describe('what is owned and how it is plugged', () => {
       ],
     });
     expect(text).not.toContain('price');
+    expect(printed.errors).toContain(`Next: boardfeed rewire ${path}`);
     const checked = await boardfeed(['check', path]);
     expect(checked.code, complaints(checked)).toBe(0);
   });
