@@ -1,4 +1,5 @@
-import { lookFor, type UnknownField } from './pedal-draft.js';
+import type { UnknownField } from '../../domain/pedal.js';
+import { lookFor } from './pedal-draft.js';
 
 type Data = Readonly<Record<string, unknown>>;
 

@@ -1,4 +1,5 @@
 import type { CircuitKind } from '../../domain/circuit-kinds.js';
+import type { UnknownField } from '../../domain/pedal.js';
 import type { PedalLine } from '../typed/pedal-line.js';
 import type { Assumption } from './assumption.js';
 import type { DraftEntry } from './entry.js';
@@ -12,16 +13,14 @@ export type PedalDraft = {
 };
 
 /** Where to look for what is not known, as a remark beside it. */
-export const lookFor = {
+export const lookFor: Readonly<Record<UnknownField, string>> = {
   power: 'DC, a straight line over a dashed one, or AC, a wave: beside the volts',
   polarity: 'which of + and - leads to the dot of the sign at the inlet',
   inlet: 'which plug fits: try leads that are unplugged, or see the manual',
   ground: 'negative, or positive as in some old fuzz circuits: see the manual',
   volts: 'beside the inlet, on the base plate or in the manual',
   milliamps: 'beside the volts or in the manual; until then as such circuits usually draw',
-} as const;
-
-export type UnknownField = keyof typeof lookFor;
+};
 
 /** What is not known, as a sentence lists it. */
 export const openWords: Readonly<Record<UnknownField, string>> = {

@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { PassThrough } from 'node:stream';
 
 import { describe, expect, it } from 'vitest';
@@ -7,9 +8,10 @@ import type { Asker } from '../../../../../src/node/cli/start/asker.js';
 import { clackAsker } from '../../../../../src/node/cli/start/clack-asker.js';
 import { signsFor } from '../../../../../src/node/cli/start/label-help.js';
 import { startWith } from '../../../../../src/node/cli/start/start-command.js';
+import { boardfeed, complaints, marramStreet } from '../command.js';
 import { starting } from './starting.js';
 
-const { printed } = starting({ catalogue: false });
+const { at } = starting({ catalogue: false });
 
 /** A person at the prompts of a terminal, who has for each question the keys to press. */
 function typist(keys: readonly string[], width: number) {
@@ -51,10 +53,11 @@ const keys = [...pedals, ...rest].map((line) => `${line}${enter}`);
 describe('six pedals in a terminal', () => {
   it('take 120 keystrokes in all', async () => {
     const { asker, left } = typist(keys, 80);
-    expect(await startWith(asker, signsFor(true), undefined, { catalogue: false })).toBe(0);
+    const path = at('six.yaml');
+    expect(await startWith(asker, signsFor(true), path, { catalogue: false })).toBe(0);
     expect(left()).toEqual([]);
     expect(keys.join('').length).toBeLessThanOrEqual(120);
-    const board = parse(printed.output) as { readonly pedals: readonly object[] };
+    const board = parse(await readFile(path, 'utf8')) as { readonly pedals: readonly object[] };
     expect(board).toMatchObject({
       assume: { power: 'DC', inlet: 'barrel-2.1', ground: 'negative', volts: 9 },
       policy: { budget: 120, noisePrice: 20 },
@@ -67,6 +70,11 @@ describe('six pedals in a terminal', () => {
       { name: 'plover reverb', polarity: 'centre-negative', volts: 'unknown', milliamps: 500, digital: true },
       { name: 'ruff tuner', polarity: 'unknown', volts: 'unknown', milliamps: 'unknown', circuit: 'tuner' },
     ]);
+    const chosen = await boardfeed(['choose', path, marramStreet]);
+    expect(chosen.code, complaints(chosen)).toBe(0);
+    expect(chosen.output.replaceAll(/\s+/g, ' ')).toContain(
+      '6 pedals: 2 powered, 2 right for either reading, 2 places kept',
+    );
   });
 
   it.each([60, 80])('fit on a screen of %i columns, no word broken', async (width) => {
