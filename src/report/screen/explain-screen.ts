@@ -4,8 +4,8 @@ import type { Explanation } from '../../planning/explain/explain.js';
 import { alikeArguments } from '../words/explain-alike.js';
 import { argumentTexts, namesText } from '../words/explain-argument.js';
 import { cheaperTexts, forcedTexts, type ExplainedPlan } from '../words/explain-plan.js';
-import { elsewhereText, hereText, unfitTexts } from '../words/explain-seat.js';
-import { changeText, planText } from '../words/explain-ways.js';
+import { elsewhereTexts, hereText, othersArranged, unfitTexts } from '../words/explain-seat.js';
+import { wayTexts } from '../words/explain-folded-ways.js';
 import { block, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
@@ -71,14 +71,7 @@ function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId
   return [
     ...headLines(screen, 'why no plan exists', impossiblePieces(screen, explanation, pedal)),
     ...section(screen, '1. Why', why),
-    ...section(
-      screen,
-      '2. Ways out, each by itself enough',
-      bullets(
-        screen,
-        ways.map((way) => `${changeText(screen, way.change)} ${planText(screen, way)}`),
-      ),
-    ),
+    ...section(screen, '2. Ways out, each by itself enough', bullets(screen, wayTexts(screen, ways))),
   ];
 }
 
@@ -128,10 +121,12 @@ function seatLines(screen: Screen, explanation: ExplainedPlan, pedal: PedalId): 
   const { elsewhere } = seat;
   const [used, others] = [elsewhere.filter(({ bank }) => bank !== null), elsewhere.filter(({ bank }) => bank === null)];
   const texts = (which: typeof elsewhere): string[] =>
-    bullets(
-      screen,
-      which.map((each) => elsewhereText(screen, pedal, each)),
-    );
+    which.length === 0
+      ? []
+      : [
+          ...block([{ text: othersArranged, paint: screen.paints.faint }], screen.width, indent),
+          ...bullets(screen, elsewhereTexts(screen, pedal, which)),
+        ];
   return [
     ...headLines(screen, `why ${screen.inventory.pedalName(pedal)} sits where it does`, [
       { text: sentence(screen, hereText(screen, wiring, seat)) },

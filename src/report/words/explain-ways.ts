@@ -94,7 +94,8 @@ function leadText({ role, fits, gives, reverses }: Part): string {
   }
 }
 
-function outputText({ banks }: Supply): string {
+/** "an isolated output of 9 V DC with 20 mA or more, centre-negative, plug barrel-2.1". */
+export function outputText({ banks }: Supply): string {
   const [bank] = banks;
   const [setting] = bank?.settings ?? [];
   if (bank === undefined || setting === undefined) return 'with an output of its own';
