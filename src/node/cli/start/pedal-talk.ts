@@ -1,4 +1,5 @@
 import { circuitKinds, type CircuitKind } from '../../../domain/circuit-kinds.js';
+import type { UnknownField } from '../../../domain/pedal.js';
 import type { OpenPedal } from '../../../reading/drafts/open-pedals.js';
 import { openWords, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import { listed } from '../../../domain/shown-text.js';
@@ -68,15 +69,18 @@ export async function askOpen(asker: Asker, { name, unknown, stated }: OpenPedal
     const stays = Object.keys(valuesOf(typed.line)).filter(
       (key) => stated[key] !== undefined && stated[key] !== 'unknown',
     );
-    return stays.length === 0
-      ? null
-      : `The file says already: ${stays.join(', ')}. Change that there, or leave it out here.`;
+    if (stays.length === 0) return null;
+    const words = listed(
+      stays.map((key) => (key in openWords ? openWords[key as UnknownField] : key)),
+      'and',
+    );
+    return `The file says already ${words}. Change that there, or leave it out here.`;
   };
   const open = listed(
     unknown.map((key) => openWords[key]),
     'and',
   );
-  const question = `${name}: ${open} not known. What does its label say? Enter when you cannot tell yet.`;
+  const question = `${name}. Not known: ${open}. What does its label say? Enter when you cannot tell yet.`;
   const line = clear(typedLine(await asker.text(question, { check }), false));
   if (Object.keys(valuesOf(line)).length === 0) return null;
   asker.say([toldOf(name, { line, kind: null }), ...line.notes].join('\n'));

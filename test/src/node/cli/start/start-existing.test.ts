@@ -111,8 +111,8 @@ describe('what was not known before', () => {
     const path = at('half.yaml');
     await writeFile(path, half);
     const { heard } = await start(path, [
-      ['Ruff tuner: the sign at its inlet, its volts and what it draws not known.', 'measured 9v 31 neg'],
-      ['Heath fuzz: the sign at its inlet not known.', ''],
+      ['Ruff tuner. Not known: the sign at its inlet, its volts and what it draws.', 'measured 9v 31 neg'],
+      ['Heath fuzz. Not known: the sign at its inlet.', ''],
       enough,
       notOwned,
     ]);
@@ -132,22 +132,22 @@ describe('what was not known before', () => {
     const path = at('half.yaml');
     await writeFile(path, half);
     const { heard } = await start(path, [
-      ['Ruff tuner: ', '9v 31 purple'],
-      ['Ruff tuner: ', '?'],
-      ['Heath fuzz: ', '12v neg'],
-      ['Heath fuzz: ', 'neg'],
+      ['Ruff tuner. ', '9v 31 purple'],
+      ['Ruff tuner. ', '?'],
+      ['Heath fuzz. ', '12v neg'],
+      ['Heath fuzz. ', 'neg'],
       enough,
       notOwned,
     ]);
     expect(heard.join('\n')).toContain('"purple" is not understood');
-    expect(heard.join('\n')).toContain('The file says already: volts.');
+    expect(heard.join('\n')).toContain('The file says already its volts.');
     expect(await pedalsIn(path)).toMatchObject([{ polarity: 'unknown' }, { polarity: 'centre-negative', volts: 9 }]);
   });
 
   it('is printed where it cannot be written', async () => {
     const path = at('half.yaml');
     await writeFile(path, 'x: &x {name: Echo, volts: unknown}\npedals: [*x]\n');
-    expect((await start(path, [['Echo: ', '9v'], enough, notOwned])).code).toBe(3);
+    expect((await start(path, [['Echo. ', '9v'], enough, notOwned])).code).toBe(3);
     expect(printed.output).toBe('# pedal 1: {volts: 9}\n');
   });
 });
