@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { readInputs } from '../../src/node/disk/read-inputs.js';
 import { compare } from '../../src/planning/compare/compare.js';
-import { choose } from '../../src/planning/choose/choose.js';
+import { choose, type ChooseOptions } from '../../src/planning/choose/choose.js';
 import { comparisonHandout } from '../../src/report/words/comparison-handout.js';
 import { reportText, type ReportFormat } from '../../src/report/formats.js';
 import type { ReportInput } from '../../src/report/words/handout.js';
@@ -50,10 +50,10 @@ const engines = sharedEngines();
 
 /** The inputs of reports, each solved once for all tests. */
 async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
-  const solved = async (board: string): Promise<ReportInput> => {
+  const solved = async (board: string, options: ChooseOptions = {}): Promise<ReportInput> => {
     const read = await readInputs(join(fixtures, `boards/${board}.yaml`), join(fixtures, 'shops/marram-street.yaml'));
     if (read.kind === 'faulty') throw new Error(`${board} is faulty`);
-    return { kit: read.value, answer: await choose(read.value, { engines }) };
+    return { kit: read.value, answer: await choose(read.value, { engines, ...options }) };
   };
   const named = (): ((id: string) => string) => {
     let next = 0;
@@ -70,7 +70,8 @@ async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
     answer: { kind: 'plan', aim: 'cost', wiring, gap: { tier: 'cost', value: 24_400, bound: 20_000 }, reasons },
   });
   return {
-    'the studio wall': await solved('studio-wall'),
+    // The first plan will do: its proof takes as long as all pages.
+    'the studio wall': await solved('studio-wall', { remainingMs: () => 0 }),
     'the gig board': await solved('gig-board'),
     'an impossible board': await solved('impossible'),
     'everything that a plan can hold': planOf(plain),
@@ -182,20 +183,20 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
   });
 
   test('a screen reader finds its way: landmarks, headings, tables, names of drawings and of boxes to tick', async () => {
-    const path = await written('the studio wall', 'page', '.html');
+    const path = await written('the gig board', 'page', '.html');
     const { page, close } = await openFile(browser, path, screenOf('a phone'));
     for (const on of ['a phone', 'a desk']) {
       await show(page, screenOf(on));
       for (const role of ['banner', 'navigation', 'main', 'contentinfo'] as const)
         expect(await page.getByRole(role).count(), role).toBe(1);
-      expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Dovecote studio wall: how to power it');
+      expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Saltings gig board: how to power it');
       expect(await page.getByRole('region', { name: 'Wiring', exact: true }).count()).toBe(1);
-      expect(await page.getByRole('img', { name: 'Wiring of Staithe 8' }).count()).toBe(1);
+      expect(await page.getByRole('img', { name: 'Wiring of Staithe 5' }).count()).toBe(1);
       const feeds = page.getByRole('table', { name: 'Every pedal, in the order of hooking up' });
-      expect(await feeds.getByRole('row').count()).toBe(1 + 28);
+      expect(await feeds.getByRole('row').count()).toBe(1 + 11);
       expect(await feeds.getByRole('columnheader').count()).toBe(6);
-      expect(await feeds.getByRole('rowheader', { name: 'Lamp-room tube drive' }).count()).toBe(1);
-      expect(await page.getByRole('checkbox', { name: 'Lead 3b reads right', exact: true }).count()).toBe(1);
+      expect(await feeds.getByRole('rowheader', { name: 'Toadflax wah' }).count()).toBe(1);
+      expect(await page.getByRole('checkbox', { name: 'Lead 1b reads right', exact: true }).count()).toBe(1);
     }
     await close();
   });
