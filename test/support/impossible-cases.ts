@@ -1,6 +1,6 @@
 /** Boards without a plan, each for another reason, with the smallest set that says why: worked out by hand. */
 import type { Fact } from '../../src/planning/conflict/facts.js';
-import { box, caseOf, fan, flip, twin, type Given } from '../src/planning/trials/trial.js';
+import { box, caseOf, fan, flip, twin, type Given } from '../src/planning/given.js';
 import { bankOf, currentTotal, euros, factor, onMains, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 
 export type ImpossibleCase = {

@@ -1,3 +1,4 @@
+import type { Rule } from '../../../src/domain/rules.js';
 import { noiseCases, orderCases, packingCases } from './aims.js';
 import type { Case } from './case.js';
 import { chainCases } from './chains.js';
@@ -16,7 +17,8 @@ import { tourCases } from './tour.js';
 import { powerCases, settingCases, voltageCases } from './voltage.js';
 import { weighingCases } from './weighing.js';
 
-export const allCases: Readonly<Record<string, readonly Case[]>> = {
+/** The cases of each hard rule, in which it bites, and in which it spares what is a shade better. */
+export const casesOfRule: Readonly<Record<Rule, readonly Case[]>> = {
   power: powerCases,
   voltage: voltageCases,
   setting: settingCases,
@@ -27,12 +29,15 @@ export const allCases: Readonly<Record<string, readonly Case[]>> = {
   plug: plugCases,
   chain: chainCases,
   ground: groundCases,
-  exposed: exposureCases,
-  'series joins': seriesCases,
-  'parallel joins': parallelCases,
+  join: [...seriesCases, ...parallelCases],
   mains: [...mainsCases, ...tourCases],
   stock: stockCases,
   limit: limitCases,
+};
+
+export const allCases: Readonly<Record<string, readonly Case[]>> = {
+  ...casesOfRule,
+  exposed: exposureCases,
   noise: noiseCases,
   'supplies in use that count as money': supplyPriceCases,
   'order of an aim': orderCases,

@@ -30,6 +30,16 @@ const ofTotals = (says: string, ofSupply: string, ofBank: string, fits: boolean)
   answer: fits ? plan('10.00') : impossible(),
 });
 
+/** The same two on one chain, of a supply with a total. */
+const ofChain = (says: string, total: string, fits: boolean): Case => ({
+  says,
+  pedals: [pedal('A', 9, 100, 'startup: 300'), pedal('B', 9, 100, 'startup: 300')],
+  supplies: [box('s', 10, [apart(1, '9/600')], `total: {${total}}, stock: 1`)],
+  parts: [fan(2)],
+  policy: headroom(1, 1, 1.2),
+  answer: fits ? plan('18.00', { parts: 1 }) : impossible(),
+});
+
 export const currentCases: readonly Case[] = [
   onOne('100 mA × 1.2 fits into 120 mA', [pedal('A', 9, 100)], '9/120', headroom(1.2, 2, 1), true),
   onOne('100 mA × 1.2 does not fit into 119.999 mA', [pedal('A', 9, 100)], '9/119.999', headroom(1.2, 2, 1), false),
@@ -235,4 +245,6 @@ export const startupCases: readonly Case[] = [
   ofTotals('at 9 V they are 5.4 W', 'watts: 5.4', 'watts: 5.4', true),
   ofTotals('and not 5.399 W of the supply', 'watts: 5.399', 'watts: 5.4', false),
   ofTotals('nor of the bank', 'watts: 5.4', 'watts: 5.399', false),
+  ofChain('a chain starts whole in 600 mA', 'milliamps: 600', true),
+  ofChain('and not in 599.999 mA', 'milliamps: 599.999', false),
 ];

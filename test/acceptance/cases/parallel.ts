@@ -84,12 +84,17 @@ export const parallelCases: readonly Case[] = [
     'parallel',
     { total: 'regulated: false' },
   ),
-  joined(
-    'and may not pass maxVolts',
-    nine(200, 'maxVolts: 11.999'),
-    [apart(1, '9/100/12', parallel), apart(1, '9/100/11', parallel)],
-    null,
-    { total: 'regulated: false' },
+  ...[
+    [11, 12],
+    [12, 11],
+  ].map(([one, two]) =>
+    joined(
+      `and may not pass maxVolts: ${one} and ${two}`,
+      nine(200, 'maxVolts: 11.999'),
+      [apart(1, `9/100/${one}`, parallel), apart(1, `9/100/${two}`, parallel)],
+      null,
+      { total: 'regulated: false' },
+    ),
   ),
   {
     says: 'outputs on the common ground are never joined',

@@ -95,6 +95,12 @@ export const seriesCases: readonly Case[] = [
     [apart(1, '9/100', series), apart(1, '9/100', `${series}, polarity: centre-positive`)],
     null,
   ),
+  joined(
+    'AC and DC are never joined',
+    eighteen(80),
+    [apart(1, '9/100', series), apart(1, '9/100', `${series}, power: AC`)],
+    null,
+  ),
   joined('two outputs are joined, not three', pedal('A', 27, 80), [apart(3, '9/100', series)], null),
   joined(
     'a reversing join lead turns the polarity',
@@ -226,6 +232,13 @@ export const seriesCases: readonly Case[] = [
     supplies: [box('s', 10, [apart(4, '9/100', series)])],
     parts: leads,
     answer: plan('28.00', { parts: 2 }, { parts: { stack: 2 } }),
+  },
+  {
+    says: 'three outputs make one join',
+    pedals: [eighteen(80), pedal('B', 18, 80)],
+    supplies: [box('s', 10, [apart(3, '9/100', series)])],
+    parts: leads,
+    answer: plan('38.00', { bricks: 2, parts: 2 }),
   },
   {
     says: 'a supply at the right volts may be cheaper than a join',

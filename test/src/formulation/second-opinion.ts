@@ -5,7 +5,7 @@ import { expect } from 'vitest';
 import { audit } from '../../../src/audit/audit.js';
 import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { tiersOf, tierValue, type ChoosingAim, type Tier } from '../../../src/domain/aim.js';
-import type { Feed, Wiring } from '../../../src/domain/plan.js';
+import type { Feed, Score, Wiring } from '../../../src/domain/plan.js';
 import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import type { Case } from '../../support/arbitraries.js';
@@ -43,10 +43,12 @@ export function auditedWiring(feeds: readonly Feed[], { of: { board, catalogue }
   return wiring;
 }
 
-function auditedFigures(feeds: readonly Feed[], asked: Asked): readonly number[] {
-  const { score } = auditedWiring(feeds, asked);
-  return tiersFor(asked).map((tier) => tierValue(tier, score, asked.of.board.policy));
-}
+/** A score as it is asked for, tier by tier. */
+export const figuresOf = (score: Score, asked: Asked): readonly number[] =>
+  tiersFor(asked).map((tier) => tierValue(tier, score, asked.of.board.policy));
+
+const auditedFigures = (feeds: readonly Feed[], asked: Asked): readonly number[] =>
+  figuresOf(auditedWiring(feeds, asked).score, asked);
 
 /** What a proven plan comes to tier by tier; null where there is none. It must be what the search says of it. */
 function provenFigures(outcome: SearchOutcome, asked: Asked): readonly number[] | null {

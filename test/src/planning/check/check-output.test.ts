@@ -15,7 +15,7 @@ import {
   volts,
 } from '../../../support/builders.js';
 import { plug, pluggedCase, type PluggedCase } from '../plugged/plugged-case.js';
-import { adapter, box, boxOf, fan, flip, one, pairWith, stack } from '../trials/trial.js';
+import { adapter, box, boxOf, fan, flip, one, pairWith, stack } from '../given.js';
 
 type Asked = { readonly pedal?: string; readonly unit?: number; readonly output?: number };
 

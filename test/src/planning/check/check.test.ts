@@ -20,7 +20,7 @@ import { ofOneOutput } from '../plugged/of-one-output.js';
 import { ofOneUnit } from '../plugged/of-one-unit.js';
 import { ofTheWhole } from '../plugged/of-the-whole.js';
 import { plug, pluggedCase, type PluggedCase } from '../plugged/plugged-case.js';
-import { box, boxOf, fan, flip, one, pairWith, stack } from '../trials/trial.js';
+import { box, boxOf, fan, flip, one, pairWith, stack } from '../given.js';
 
 const ruleCases = [...ofOneOutput, ...ofOneUnit, ...ofTheWhole];
 

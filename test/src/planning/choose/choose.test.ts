@@ -16,7 +16,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { adapter, box, caseOf, fan, flip, one, pairWith, type Given } from '../trials/trial.js';
+import { adapter, box, caseOf, fan, flip, one, pairWith, type Given } from '../given.js';
 
 const choose = sharedChoose();
 

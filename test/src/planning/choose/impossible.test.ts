@@ -18,7 +18,7 @@ import {
 } from '../../../support/builders.js';
 import { sharedChoose } from '../../../support/choosing.js';
 import { conflictsOf } from '../../../support/conflicts.js';
-import { box, caseOf, fan, one, pairWith, type Given } from '../trials/trial.js';
+import { box, caseOf, fan, one, pairWith, type Given } from '../given.js';
 import { share, trying } from '../../../support/runs.js';
 
 const choose = sharedChoose();

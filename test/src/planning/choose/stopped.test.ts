@@ -9,7 +9,7 @@ import { enginesInThreads } from '../../../support/engines.js';
 import { sharedChoose } from '../../../support/choosing.js';
 import { expectNotWrong, type Extent } from '../../../support/not-wrong.js';
 import { auditWiring } from '../../../../src/audit/audit-wiring.js';
-import { box, caseOf, pairWith, type Given } from '../trials/trial.js';
+import { box, caseOf, pairWith, type Given } from '../given.js';
 import { share, trying } from '../../../support/runs.js';
 
 const choose = sharedChoose(enginesInThreads());

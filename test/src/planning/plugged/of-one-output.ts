@@ -1,7 +1,7 @@
 /** Rules that speak of one output and what hangs there. */
 import type { WiredFeed } from '../../../../src/domain/board.js';
 import { bankOf, factor, listed, milliamps, policyOf, settingOf, volts } from '../../../support/builders.js';
-import { adapter, box, boxOf, fan, flip, one, pairWith } from '../trials/trial.js';
+import { adapter, box, boxOf, fan, flip, one, pairWith } from '../given.js';
 import { plug, ruleCase, type RuleCase } from './plugged-case.js';
 
 const { headroom } = policyOf();

@@ -10,7 +10,7 @@ import {
   powerTotal,
   settingOf,
 } from '../../../support/builders.js';
-import { box, boxOf, fan, one, pairWith, stack, twin } from '../trials/trial.js';
+import { box, boxOf, fan, one, pairWith, stack, twin } from '../given.js';
 import { plug, ruleCase, type RuleCase } from './plugged-case.js';
 
 const alone: readonly WiredFeed[] = [plug('one')];

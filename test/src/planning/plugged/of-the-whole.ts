@@ -1,7 +1,7 @@
 /** Rules that speak of a supply at a venue, or of the wiring as a whole. */
 import type { WiredFeed } from '../../../../src/domain/board.js';
 import { euros, onMains, volts } from '../../../support/builders.js';
-import { box, flip, one, pairWith } from '../trials/trial.js';
+import { box, flip, one, pairWith } from '../given.js';
 import { plug, ruleCase, type RuleCase } from './plugged-case.js';
 
 const alone: readonly WiredFeed[] = [plug('one')];

@@ -2,7 +2,7 @@ import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.j
 import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
 import type { Rule } from '../../../../src/domain/rules.js';
 import { volts } from '../../../support/builders.js';
-import { caseOf, type Given } from '../trials/trial.js';
+import { caseOf, type Given } from '../given.js';
 
 /** What is plugged: on the supply "box", unit 1, at 9 V from output 1, unless it is said otherwise. */
 type Plugged = {

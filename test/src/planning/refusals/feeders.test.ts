@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { kitOf } from '../../../../src/domain/kit.js';
 import { feedersOf } from '../../../../src/planning/refusals/feeders.js';
 import { bankOf, currentTotal, euros, listed, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
-import { caseOf, type Given } from '../trials/trial.js';
+import { caseOf, type Given } from '../given.js';
 
 const feeders = (given: Given) => {
   const { board, catalogue } = caseOf(given);

@@ -18,7 +18,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { adapter, box, boxOf, caseOf, flip, one, stack, twin, type Given } from '../trials/trial.js';
+import { adapter, box, boxOf, caseOf, flip, one, stack, twin, type Given } from '../given.js';
 
 function refusals(given: Given) {
   const { board, catalogue } = caseOf(given);

@@ -6,7 +6,7 @@ import { argumentTexts } from '../../../../src/report/words/explain-argument.js'
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { pedalOf } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
-import { box, caseOf, fan, twin, type Given } from '../../planning/trials/trial.js';
+import { box, caseOf, fan, twin, type Given } from '../../planning/given.js';
 
 const engines = sharedEngines();
 

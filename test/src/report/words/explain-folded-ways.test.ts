@@ -7,7 +7,7 @@ import { wayTexts } from '../../../../src/report/words/explain-folded-ways.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { pedalOf } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
-import { box, caseOf, type Given } from '../../planning/trials/trial.js';
+import { box, caseOf, type Given } from '../../planning/given.js';
 
 const engines = sharedEngines();
 

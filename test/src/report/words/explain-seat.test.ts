@@ -7,7 +7,7 @@ import { elsewhereTexts } from '../../../../src/report/words/explain-seat.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { bankOf, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
-import { caseOf, type Given } from '../../planning/trials/trial.js';
+import { caseOf, type Given } from '../../planning/given.js';
 
 const engines = sharedEngines();
 

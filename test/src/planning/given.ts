@@ -1,21 +1,18 @@
-import type { Board, Catalogue, Policy } from '../../../../src/domain/board.js';
-import type { Part } from '../../../../src/domain/part.js';
-import type { Pedal } from '../../../../src/domain/pedal.js';
-import type { Score } from '../../../../src/domain/plan.js';
-import { partId, supplyId } from '../../../../src/domain/quantities.js';
-import type { Rule } from '../../../../src/domain/rules.js';
-import type { Supply } from '../../../../src/domain/supply.js';
+import type { Board, Catalogue, Policy } from '../../../src/domain/board.js';
+import type { Part } from '../../../src/domain/part.js';
+import type { Pedal } from '../../../src/domain/pedal.js';
+import { partId, supplyId } from '../../../src/domain/quantities.js';
+import type { Supply } from '../../../src/domain/supply.js';
 import {
   bankOf,
   boardOf,
   catalogueOf,
-  euros,
   partOf,
   pedalOf,
   policyOf,
   settingOf,
   supplyOf,
-} from '../../../support/builders.js';
+} from '../../support/builders.js';
 
 /** A board and a shop in a few words; what is left out is empty, and nothing is limited. */
 export type Given = {
@@ -27,27 +24,6 @@ export type Given = {
   readonly owned?: Readonly<Record<string, number>>;
   readonly gear?: Partial<Board['gear']>;
 };
-
-/** What comes of it: no plan, or one with this score as far as it is given. */
-export type Expected = 'impossible' | Partial<Score>;
-
-/** The same twice, but for one thing: once the rule makes the difference, once it does not. */
-export type Trial = {
-  readonly rule: Rule;
-  readonly what: string;
-  readonly bites: readonly [given: Given, expected: Expected];
-  readonly spares: readonly [given: Given, expected: Expected];
-};
-
-/** A trial of a rule that bites in what is given, but no longer with the change. */
-export const trial = (
-  rule: Rule,
-  what: string,
-  given: Given,
-  bitten: Expected,
-  change: Partial<Given>,
-  spared: Expected,
-): Trial => ({ rule, what, bites: [given, bitten], spares: [{ ...given, ...change }, spared] });
 
 export function caseOf({ pedals, supplies, parts = [], policy = {}, owned = {}, gear = {} }: Given): {
   readonly board: Board;
@@ -68,9 +44,6 @@ export function caseOf({ pedals, supplies, parts = [], policy = {}, owned = {}, 
     catalogue: catalogueOf(supplies, parts),
   };
 }
-
-/** A plan for which so many euros must be paid. */
-export const paying = (amount: number, more: Partial<Score> = {}): Expected => ({ money: euros(amount), ...more });
 
 type BankChange = Parameters<typeof bankOf>[2];
 
