@@ -6,6 +6,7 @@
  * (`outputAnswerText`, `outputAnswerJson`), `compare` sets purchases side by side (`comparisonText`, `comparisonJson`),
  * `explain` says why no plan exists and what would help, or why a plan is as it is (`explanationText`, `explanationJson`),
  * `verify` checks a result and its proof (`verdictText`, `verdictJson`),
+ * `decisiveLabels` which labels decide (`labelsText`, `labelsJson`),
  * `spare` what else fits (`spareText`, `spareJson`), `addPedal` whether one more pedal does (`addedText`, `addedJson`).
  * Whoever has engines hands them in (`SearchOptions`); a search blocks its thread but for its pauses.
  */
@@ -58,6 +59,7 @@ export type { MoveReason } from './planning/rewire/move-reasons.js';
 export { explain, type ExplainOptions, type Explanation } from './planning/explain/explain.js';
 export { rewire, type RewireOptions } from './planning/rewire/rewire.js';
 export type { SearchOptions } from './planning/asking/search-options.js';
+export { decisiveLabels, type AskedLabel, type Decides, type DecisiveLabels } from './planning/ask/decisive-labels.js';
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare } from './planning/spare/spare.js';
 export type { ReplugStep, UnitPlace } from './planning/rewire/steps.js';
@@ -83,6 +85,8 @@ export { verdictJson } from './report/json/verdict-codec.js';
 export { outputAnswerJson } from './report/json/output-codec.js';
 export { outputAnswerText } from './report/screen/output-screen.js';
 export type { ScreenOptions } from './report/screen/screen.js';
+export { labelsJson } from './report/json/labels-codec.js';
+export { labelsText } from './report/screen/labels-screen.js';
 export { addedJson, spareJson } from './report/json/spare-codec.js';
 export { addedText, spareText } from './report/screen/spare-screen.js';
 export { answerText } from './report/screen/terminal.js';

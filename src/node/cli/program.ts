@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { Command } from 'commander';
 
 import { escapedText } from '../../domain/shown-text.js';
+import { askCommand } from './definitions/ask-definition.js';
 import { checkCommand } from './definitions/check-definition.js';
 import { chooseCommand } from './definitions/choose-definition.js';
 import { compareCommand } from './definitions/compare-definition.js';
@@ -36,6 +37,7 @@ const commands = (): readonly Command[] => [
   checkCommand(),
   explainCommand(),
   spareCommand(),
+  askCommand(),
   verifyCommand(),
   ...entryCommands(),
 ];

@@ -5,6 +5,7 @@
 import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
 import { startEngines } from '../../../solver/engines/threads/start-engines.js';
 import type { Timing } from '../../../solver/timing.js';
+import * as labels from '../../planning/ask/decisive-labels.js';
 import * as choosing from '../../planning/choose/choose.js';
 import * as comparing from '../../planning/compare/compare.js';
 import * as explaining from '../../planning/explain/explain.js';
@@ -28,6 +29,9 @@ export const rewire: typeof rewiring.rewire = async (kit, options) =>
 
 export const spare: typeof sparing.spare = async (kit, options) =>
   withThreads(options, async (threads) => sparing.spare(kit, { ...options, ...threads }));
+
+export const decisiveLabels: typeof labels.decisiveLabels = async (kit, options) =>
+  withThreads(options, async (threads) => labels.decisiveLabels(kit, { ...options, ...threads }));
 
 export const addPedal: typeof adding.addPedal = async (kit, pedal, options) =>
   withThreads(options, async (threads) => adding.addPedal(kit, pedal, { ...options, ...threads }));

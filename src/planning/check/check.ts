@@ -82,9 +82,13 @@ function softFindings(board: Board, report: AuditReport, splits: readonly OpenSp
     ...offPreferred(board, report),
     ...supplies.map((purchase) => ({ kind: 'not owned', thing: 'supply', purchase }) as const),
     ...parts.map((purchase) => ({ kind: 'not owned', thing: 'part', purchase }) as const),
-    ...wiring.unpowered.map((pedal) => ({ kind: 'unfed', pedal }) as const),
+    ...wiring.unpowered.filter((id) => !isKept(board, id)).map((pedal) => ({ kind: 'unfed', pedal }) as const),
   ];
 }
+
+/** A kept place is not plugged, and has no need to be. */
+const isKept = ({ pedals }: Board, id: PedalId): boolean =>
+  pedals.some((pedal) => pedal.id === id && pedal.kept !== null);
 
 function tightPlaces({ outlets, totals }: JudgedPlan): readonly SoftFinding[] {
   const tightOutlets = outlets.flatMap(({ place, pedals, current }): readonly SoftFinding[] =>

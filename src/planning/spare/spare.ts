@@ -77,7 +77,8 @@ async function roomFor(today: Today, installed: Installed, effort: Effort): Prom
 /** The wiring that is there or planned, as it stands once it is plugged. */
 export async function basisOf(kit: Kit, options: SearchOptions): Promise<Basis | NoBasis> {
   const { board } = kit;
-  if (board.wiring.length === board.pedals.length) {
+  // Kept places are never plugged.
+  if (board.wiring.length === board.pedals.filter(({ kept }) => kept === null).length) {
     const { status, findings, wiring } = check(kit);
     if (status === 'unsafe') return { kind: 'unsafe', findings };
     return { kind: 'basis', of: 'wiring', installed: installedAs(kit, wiring) };

@@ -6,6 +6,7 @@ import { wordings, type NumberUnit } from '../../reading/schema/schema-fields.js
 import { checkCodec } from './check-codec.js';
 import { comparisonCodec } from './comparison-codec.js';
 import { explanationCodec } from './explanation-codec.js';
+import { labelsCodec } from './labels-codec.js';
 import { outputCodec } from './output-codec.js';
 import { planCodec } from './plan-codec.js';
 import { addedCodec, spareCodec } from './spare-codec.js';
@@ -22,6 +23,7 @@ export const schemaKinds = [
   'explain',
   'spare',
   'spare-add',
+  'ask',
   'verdict',
 ] as const;
 export type SchemaKind = (typeof schemaKinds)[number];
@@ -37,6 +39,7 @@ const kinds: Readonly<Record<SchemaKind, { readonly schema: z.ZodType; readonly 
   explain: { schema: explanationCodec.schema, title: 'boardfeed explain' },
   spare: { schema: spareCodec.schema, title: 'boardfeed spare' },
   'spare-add': { schema: addedCodec.schema, title: 'boardfeed spare-add' },
+  ask: { schema: labelsCodec.schema, title: 'boardfeed ask' },
   verdict: { schema: verdictCodec.schema, title: 'boardfeed verdict' },
 };
 

@@ -1,11 +1,12 @@
 import type { Board } from '../../domain/board.js';
-import type { Pedal, UnknownField } from '../../domain/pedal.js';
+import type { Pedal } from '../../domain/pedal.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Wiring } from '../../domain/plan.js';
 import { decimalOfThousandths, factorText, type PedalId } from '../../domain/quantities.js';
 import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
+import { fieldWords, whereToLook } from './label-places.js';
 import { plainly, withCare, type Remark } from './remark.js';
 import { digitalTogether, groundName } from './shared-grounds.js';
 import { sentence, type Speech } from './speech.js';
@@ -45,34 +46,17 @@ export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds'>): r
 /** What nobody has read, where to look for it, and what is not to be done before. */
 const unknownRemarks = ({ board, inventory }: Speech): readonly Remark[] =>
   board.pedals.flatMap((pedal) => {
+    // What is planned for a draw is told among the guesses.
     const missing = pedal.unknown.filter((field) => field !== 'milliamps');
     if (missing.length === 0) return [];
     const look = listText(missing.map((field) => whereToLook[field]));
     const then = pedal.kept === 'unread' ? ' Plug nothing in before.' : '';
     return [
       withCare(
-        `Not known of ${inventory.pedalName(pedal.id)}: ${listText(missing.map((field) => unknownWords[field]))}. Look for ${look}.${then}`,
+        `Not known of ${inventory.pedalName(pedal.id)}: ${listText(missing.map((field) => fieldWords[field]))}. Look for ${look}.${then}`,
       ),
     ];
   });
-
-type Looked = Exclude<UnknownField, 'milliamps'>;
-
-const unknownWords: Readonly<Record<Looked, string>> = {
-  power: 'whether AC or DC',
-  polarity: 'the polarity',
-  inlet: 'the plug',
-  ground: 'the ground',
-  volts: 'the volts',
-};
-
-const whereToLook: Readonly<Record<Looked, string>> = {
-  power: '“AC”, “DC” or the sign of a wave or a straight line beside the inlet',
-  polarity: 'the sign of pin and sleeve beside the inlet',
-  inlet: 'the size and shape of the plug that fits its inlet',
-  ground: 'a word on positive ground in its manual or from its maker',
-  volts: '“V” on the label or in the manual',
-};
 
 function guessRemark({ board, inventory, marks }: Speech, { id, draw }: Pedal): Remark {
   const figures =

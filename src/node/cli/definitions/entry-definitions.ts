@@ -92,6 +92,7 @@ const schemaChoices = Object.keys({
   explain: true,
   spare: true,
   'spare-add': true,
+  ask: true,
   verdict: true,
 } satisfies Record<SchemaKind, true>);
 

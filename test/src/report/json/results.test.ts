@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import { kitOf } from '../../../../src/domain/kit.js';
 import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import { decisiveLabels } from '../../../../src/planning/ask/decisive-labels.js';
 import { checkOutput } from '../../../../src/planning/check/check-output.js';
 import { check } from '../../../../src/planning/check/check.js';
 import { compare } from '../../../../src/planning/compare/compare.js';
@@ -13,6 +14,7 @@ import { spare } from '../../../../src/planning/spare/spare.js';
 import { checkJson } from '../../../../src/report/json/check-codec.js';
 import { comparisonJson } from '../../../../src/report/json/comparison-codec.js';
 import { explanationJson } from '../../../../src/report/json/explanation-codec.js';
+import { labelsJson } from '../../../../src/report/json/labels-codec.js';
 import { outputAnswerJson } from '../../../../src/report/json/output-codec.js';
 import { answerJson } from '../../../../src/report/json/plan-codec.js';
 import { jsonSchema, type SchemaKind } from '../../../../src/report/json/schemas.js';
@@ -110,6 +112,24 @@ describe('what is printed keeps its schema, and has no key that the schema does 
     expectKept('spare-add', [
       addedJson(plugged, await addPedal(plugged, more, { engines })),
       addedJson(unsafe, await addPedal(unsafe, more, { engines })),
+    ]);
+  });
+
+  it('which labels decide', async () => {
+    const open = kitOf(
+      {
+        ...tideway.board,
+        pedals: [
+          ...tideway.board.pedals,
+          pedalOf('mole', { polarity: 'unknown', ground: 'unknown', unknown: ['polarity', 'ground'], kept: 'later' }),
+        ],
+      },
+      tideway.catalogue,
+    );
+    expectKept('ask', [
+      labelsJson(open, await decisiveLabels(open, { engines })),
+      labelsJson(open, { kind: 'unsafe', findings: [] }),
+      labelsJson(open, { kind: 'impossible' }),
     ]);
   });
 

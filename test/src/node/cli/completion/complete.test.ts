@@ -159,6 +159,7 @@ describe('the commands of boardfeed', () => {
       'explain',
       'spare',
       'spare-add',
+      'ask',
       'verdict',
     ]);
     expect((await offered(root, ['completion', ''])).offer).toEqual(['bash', 'zsh', 'fish']);

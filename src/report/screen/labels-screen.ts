@@ -1,0 +1,66 @@
+import type { Kit } from '../../domain/kit.js';
+import type { AskedLabel, Decides, DecisiveLabels } from '../../planning/ask/decisive-labels.js';
+import { labelGroups, labelText, undecidingText } from '../words/label-words.js';
+import { safeText } from '../words/safe-text.js';
+import { sentence } from '../words/speech.js';
+import { standingCautions } from '../words/remarks.js';
+import { countText, priceText } from '../words/words.js';
+import { block } from './layout.js';
+import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { noBasisText } from './spare-screen.js';
+
+const indent = 2;
+
+type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
+
+/** Which labels decide, as text for a screen with a line break at its end. */
+export function labelsText(kit: Kit, found: DecisiveLabels, options: ScreenOptions): string {
+  if (found.kind !== 'labels') return noBasisText(kit, found, options);
+  const screen = screenFor(kit, options);
+  const of = (decides: Decides): readonly AskedLabel[] => found.labels.filter((label) => label.decides === decides);
+  const silent = of('nothing');
+  return `${[
+    ...head(screen, found),
+    ...section(screen, 'These decide what to buy', labelLines(screen, found, of('purchase'))),
+    ...section(screen, 'Not settled in time', labelLines(screen, found, of('unknown'))),
+    ...section(screen, 'These decide only how it is wired', labelLines(screen, found, of('wiring'))),
+    ...section(
+      screen,
+      'These decide nothing',
+      silent.length === 0 ? [] : block([{ text: undecidingText(screen, silent) }], screen.width, indent),
+    ),
+    ...section(
+      screen,
+      'Cautions',
+      block(
+        standingCautions(kit.board, 'plan').map((text) => bullet(screen, text)),
+        screen.width,
+        indent,
+      ),
+    ),
+  ].join('\n')}\n`;
+}
+
+function head({ board, paints, width }: Screen, { of, wiring, labels, whole }: Asked): string[] {
+  const basis =
+    of === 'wiring' ? 'As the board is plugged today' : `By the best plan, for ${priceText(wiring.score.money, board)}`;
+  const open =
+    labels.length === 0
+      ? 'every figure has been read off a label'
+      : `${countText(labels.length, 'figure')} that nobody has read`;
+  return block(
+    [
+      { text: `${safeText(board.name)}: which labels decide`, paint: paints.title },
+      { text: `${basis}: ${open}.` },
+      ...(whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }]),
+    ],
+    width,
+  );
+}
+
+const labelLines = (screen: Screen, found: Asked, labels: readonly AskedLabel[]): string[] =>
+  block(
+    labelGroups(labels).map((group) => bullet(screen, sentence(screen, labelText(screen, found, group)))),
+    screen.width,
+    indent,
+  );

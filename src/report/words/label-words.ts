@@ -1,0 +1,108 @@
+import { decimalOfThousandths, minorUnits } from '../../domain/quantities.js';
+import type { AskedLabel, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
+import { fieldWords, whereToLook } from './label-places.js';
+import type { Speech } from './speech.js';
+import { listText, polarityText, priceText } from './words.js';
+
+type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
+
+/** Labels that are told together: of one pedal what it is asked for, of several what was assumed of all of them alike. */
+export type LabelGroup = readonly [AskedLabel, ...AskedLabel[]];
+
+/** Labels in groups, in the order of their first ones; all of them decide alike. */
+export function labelGroups(labels: readonly AskedLabel[]): readonly LabelGroup[] {
+  const groups = new Map<string, [AskedLabel, ...AskedLabel[]]>();
+  for (const label of labels) {
+    const { pedal, field, standing } = label;
+    const key = standing === 'assumed' ? `assumed ${field}: ${plannedText(label)}` : `${field} of ${pedal.id}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [label]);
+    else group.push(label);
+  }
+  return [...groups.values()];
+}
+
+/** What labels decide, what is planned with until then, and what to look for. */
+export function labelText(speech: Speech, { wiring }: Pick<Asked, 'wiring'>, group: LabelGroup): string {
+  const [label] = group;
+  const names = listText(group.map(({ pedal }) => speech.inventory.pedalName(pedal.id)));
+  const subject = `${names}: ${fieldWords[label.field]}`;
+  const found = label.draw === null ? readingTexts(speech, wiring, group) : drawTexts(label.draw);
+  return `${subject}, ${[plannedText(label), ...found, `look for ${whereToLook[label.field]}`].join('; ')}.`;
+}
+
+function plannedText({ pedal, field, standing, draw }: AskedLabel): string {
+  if (draw !== null) return `planned with ${milliampsText(draw.planned)}, a guess`;
+  if (standing === 'unknown' && (field === 'polarity' || field === 'ground')) return 'planned for either reading';
+  const planned = { power: pedal.power, polarity: pedal.polarity ?? 'AC', inlet: pedal.inlet, ground: pedal.ground };
+  if (field === 'volts') return `planned with ${acceptedText(pedal.accepts)}`;
+  return field === 'milliamps' ? 'a guess' : `planned as ${readText(field, planned[field])}`;
+}
+
+const acceptedText = (accepts: AskedLabel['pedal']['accepts']): string =>
+  accepts.kind === 'listed'
+    ? `${accepts.millivolts.map(decimalOfThousandths).join(' or ')} V`
+    : `${decimalOfThousandths(accepts.from)} to ${decimalOfThousandths(accepts.to)} V`;
+
+const readText = (field: AskedLabel['field'], reads: string): string => {
+  if (field === 'volts') return `${reads} V`;
+  if (field === 'ground') return `${reads} ground`;
+  if (field === 'polarity' && (reads === 'centre-negative' || reads === 'centre-positive')) return polarityText(reads);
+  return reads;
+};
+
+const milliampsText = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
+
+const reachText = ({ microamps, isMost }: Reach): string =>
+  isMost ? `${milliampsText(microamps)} and more` : milliampsText(microamps);
+
+function drawTexts({ asWired, samePurchase }: NonNullable<AskedLabel['draw']>): readonly string[] {
+  const holds = `the plan holds as it is wired up to ${reachText(asWired)}`;
+  if (samePurchase === null) return [holds, 'how far the same supplies and leads would do was not settled in time'];
+  if (samePurchase.microamps === asWired.microamps) return [`${holds}, and no other way to wire it bears more`];
+  return [`${holds}, and wired in another way the same supplies and leads bear up to ${reachText(samePurchase)}`];
+}
+
+/** What each other reading would change, of whichever pedal it is; readings that change the same are told together. */
+function readingTexts(speech: Speech, wiring: Asked['wiring'], group: LabelGroup): readonly string[] {
+  const [{ field, readings }] = group;
+  const told = new Map<string, string[]>();
+  for (const { reads } of readings) {
+    const outcomes = group.flatMap((label) => label.readings.filter((reading) => reading.reads === reads));
+    const text = outcomeText(speech, wiring, outcomes);
+    told.set(text, [...(told.get(text) ?? []), readText(field, reads)]);
+  }
+  if (told.size === 0) return ['nothing here has any other'];
+  const one = group.length > 1 ? ' on one of them' : '';
+  return [...told].map(([text, reads]) => `${listText(reads, 'or')}${one}: ${text}`);
+}
+
+function outcomeText({ board }: Speech, { score }: Asked['wiring'], outcomes: readonly ReadingOutcome[]): string {
+  const worst = (['purchase', 'unknown', 'wiring'] as const).find((decides) =>
+    outcomes.some((outcome) => outcome.decides === decides),
+  );
+  if (worst === undefined) return 'nothing changes';
+  if (worst === 'unknown') return 'not settled in time';
+  if (worst === 'wiring') return 'the same to buy, wired in another way';
+  const bought = outcomes.filter(({ decides }) => decides === 'purchase');
+  const amounts = bought.flatMap(({ money }) => money ?? []).sort((one, other) => one - other);
+  const [least] = amounts;
+  const most = amounts.at(-1);
+  if (least === undefined || most === undefined || amounts.length < bought.length)
+    return 'no plan powers everything then';
+  const price = (amount: number): string => priceText(minorUnits(amount), board);
+  if (least < most) return `something else to buy, for ${price(least)} to ${price(most)}`;
+  const more = most - score.money;
+  const against = more === 0 ? 'as now' : `${price(Math.abs(more))} ${more > 0 ? 'more' : 'less'}`;
+  return `something else to buy, for ${price(most)}, ${against}`;
+}
+
+/** The labels that decide nothing, in one sentence. */
+export const undecidingText = ({ inventory }: Speech, labels: readonly AskedLabel[]): string => {
+  const pedals = [...new Set(labels.map(({ pedal }) => pedal.id))];
+  const texts = pedals.map((id) => {
+    const fields = labels.filter(({ pedal }) => pedal.id === id).map(({ field }) => fieldWords[field]);
+    return `${inventory.pedalName(id)} (${listText(fields)})`;
+  });
+  return `Whatever these say, the plan holds; check them before plugging in all the same: ${listText(texts)}.`;
+};
