@@ -1,6 +1,7 @@
 import type { Catalogue } from '../../domain/board.js';
 import { didYouMean } from '../../domain/near-spelling.js';
-import { supplyId, type SupplyId } from '../../domain/quantities.js';
+import { idsMeant, severalFault } from '../../domain/names.js';
+import type { SupplyId } from '../../domain/quantities.js';
 import { listed, quoted } from '../../domain/shown-text.js';
 import type { BoughtUnits } from './purchase-tree.js';
 import type { AskedSupply } from './read-purchase.js';
@@ -10,15 +11,20 @@ export type ResolvedPurchases =
   /** A sentence for each supply that the catalogue does not sell. */
   | { readonly kind: 'unknown'; readonly faults: readonly string[] };
 
-/** The purchases that are meant, or which ids the catalogue does not list and what is near. */
+/** The purchases that are meant by ids, or by names that only one supply has; or which are unknown and what is near. */
 export function resolvePurchases(
   asked: readonly (readonly AskedSupply[])[],
   { supplies }: Pick<Catalogue, 'supplies'>,
 ): ResolvedPurchases {
   const ids = supplies.map(({ id }) => String(id));
-  const unknown = [...new Set(asked.flat().map(({ id }) => id))].filter((id) => !ids.includes(id));
-  if (unknown.length > 0) return { kind: 'unknown', faults: unknown.map((id) => faultFor(id, ids)) };
-  return { kind: 'purchases', purchases: asked.map(boughtOf) };
+  const meant = new Map(asked.flat().map(({ id }) => [id, idsMeant(id, supplies)] as const));
+  const unclear = [...meant].filter(([, named]) => named.length !== 1);
+  if (unclear.length > 0)
+    return {
+      kind: 'unknown',
+      faults: unclear.map(([text, named]) => (named.length === 0 ? faultFor(text, ids) : severalFault(text, named))),
+    };
+  return { kind: 'purchases', purchases: asked.map((each) => boughtOf(each, meant)) };
 }
 
 /** The most ids that a message lists. */
@@ -32,8 +38,9 @@ function faultFor(id: string, ids: readonly string[]): string {
 }
 
 /** A supply that is named twice is bought as often as both say. */
-function boughtOf(supplies: readonly AskedSupply[]): BoughtUnits {
+function boughtOf(asked: readonly AskedSupply[], meant: ReadonlyMap<string, readonly SupplyId[]>): BoughtUnits {
   const bought = new Map<SupplyId, number>();
-  for (const { id, units } of supplies) bought.set(supplyId(id), (bought.get(supplyId(id)) ?? 0) + units);
+  for (const { id: text, units } of asked)
+    for (const id of meant.get(text) ?? []) bought.set(id, (bought.get(id) ?? 0) + units);
   return bought;
 }

@@ -1,4 +1,4 @@
-/** Some units of a supply, as someone typed them. */
+/** Some units of a supply, as someone typed them: its id, or its name. */
 export type AskedSupply = { readonly id: string; readonly units: number };
 
 export type ReadPurchase =

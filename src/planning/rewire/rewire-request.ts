@@ -1,8 +1,8 @@
 import type { Board } from '../../domain/board.js';
 import { amountInMinorUnits } from '../../domain/money.js';
-import { pedalId } from '../../domain/quantities.js';
+import type { Pedal } from '../../domain/pedal.js';
 import { quoted } from '../../domain/shown-text.js';
-import { pedalFaults } from '../check/output-question.js';
+import { pedalNamed, type Meant } from '../check/output-question.js';
 import type { Wishes } from './rewire-terms.js';
 
 /** Wishes in words that someone typed. */
@@ -30,8 +30,9 @@ export function resolveWishes(board: Board, asked: AskedWishes): ResolvedWishes 
       ],
     };
   const budget = asked.budget === undefined ? undefined : amountInMinorUnits(asked.budget, currency);
+  const kept = asked.keep.map((pedal) => keptBy(board, pedal));
   const faults = [
-    ...asked.keep.flatMap((pedal) => keepFaults(board, pedal)),
+    ...kept.flatMap((each) => (each.kind === 'unknown' ? [`--keep: ${each.fault}`] : [])),
     ...(budget === null
       ? [
           `--budget ${asked.budget ?? ''} is no amount of ${currency.code}: it has ${currency.decimals} decimals at most.`,
@@ -39,18 +40,17 @@ export function resolveWishes(board: Board, asked: AskedWishes): ResolvedWishes 
       : []),
   ];
   if (faults.length > 0) return { kind: 'faulty', faults };
-  const keep = [...new Set(asked.keep)].map(pedalId);
+  const keep = [...new Set(kept.flatMap((each) => (each.kind === 'meant' ? [each.thing.id] : [])))];
   return {
     kind: 'wishes',
     wishes: { keep, buy: asked.buy, ...(budget === undefined || budget === null ? {} : { budget }) },
   };
 }
 
-function keepFaults(board: Board, pedal: string): readonly string[] {
-  const unknown = pedalFaults(board, { pedal });
-  if (unknown.length > 0) return unknown.map((fault) => `--keep: ${fault}`);
-  if (board.wiring.some((wired) => wired.pedal === pedal)) return [];
-  return [
-    `--keep: ${quoted(pedal)} is not plugged in today, so it cannot stay. Leave it out, or add it to \`wiring\`.`,
-  ];
+/** The pedal that is to stay where it is. */
+function keptBy(board: Board, text: string): Meant<Pedal> {
+  const meant = pedalNamed(board, text);
+  if (meant.kind === 'unknown' || board.wiring.some(({ pedal }) => pedal === meant.thing.id)) return meant;
+  const fault = `${quoted(text)} is not plugged in today, so it cannot stay. Leave it out, or add it to \`wiring\`.`;
+  return { kind: 'unknown', fault };
 }

@@ -6,7 +6,7 @@ import { nearSpelling } from '../../domain/near-spelling.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
-import { shelfOf, type Found } from './resolve-for-sale.js';
+import { shelfOf, type Called, type Found } from './resolve-for-sale.js';
 import type { SeenIds } from './resolve-id.js';
 import { resolveOwned } from './resolve-owned.js';
 import { resolvePart } from './resolve-part.js';
@@ -14,7 +14,8 @@ import { resolvePedal } from './resolve-pedal.js';
 import { resolvePolicy } from './resolve-policy.js';
 import { resolveSpares } from './resolve-spares.js';
 import { resolveSupply } from './resolve-supply.js';
-import { resolveWiring, type Connectable } from './resolve-wiring.js';
+import type { Connectable } from './connectable.js';
+import { resolveWiring } from './resolve-wiring.js';
 import type { RawBoard } from '../schema/schema-board.js';
 import type { RawCatalogue } from '../schema/schema-catalogue.js';
 import type { RawPart } from '../schema/schema-part.js';
@@ -67,8 +68,8 @@ type Surroundings = { readonly forSale: Goods; readonly hasCatalogue: boolean; r
 
 /** Supplies and parts of one list. */
 type Goods = {
-  readonly supplies: readonly Found<SupplyId, Supply>[];
-  readonly parts: readonly Found<PartId, Part>[];
+  readonly supplies: readonly Called<SupplyId, Supply>[];
+  readonly parts: readonly Called<PartId, Part>[];
   /** False when a list as a whole was reported. */
   readonly complete: boolean;
 };
@@ -92,12 +93,17 @@ function goodsOf(
     entries.length > 0 || !holder.isBroken(field);
   return {
     supplies: supplies.map((entry) =>
-      resolveSupply(sheet, entry, assumptions, { currency, forSale, seen: seen.supplies, report }),
+      called(entry, resolveSupply(sheet, entry, assumptions, { currency, forSale, seen: seen.supplies, report })),
     ),
-    parts: parts.map((entry) => resolvePart(entry, { currency, forSale, seen: seen.parts, report })),
+    parts: parts.map((entry) => called(entry, resolvePart(entry, { currency, forSale, seen: seen.parts, report }))),
     complete: isList('supplies', supplies) && isList('parts', parts),
   };
 }
+
+const called = <Id, Thing>(
+  { fields }: Entry<{ readonly name: string }>,
+  found: Found<Id, Thing>,
+): Called<Id, Thing> => ({ ...found, name: fields.name ?? null });
 
 function resolveCatalogue(sheet: Sheet, goods: Goods, currency: Currency | null): Catalogue | null {
   const name = entryAt<RawCatalogue>(sheet, []).fields.catalogue;
@@ -151,12 +157,14 @@ function resolveBoard(
 function resolvePedals(
   sheet: Sheet,
   report: Report,
-): { readonly entries: readonly Entry<RawPedal>[]; readonly found: readonly Found<Pedal['id'], Pedal>[] } {
+): { readonly entries: readonly Entry<RawPedal>[]; readonly found: readonly Called<Pedal['id'], Pedal>[] } {
   const assumptions = entryAt<RawPedalAssumptions>(sheet, ['assume']);
   const seen: SeenIds = new Map();
   const entries = entriesAt<RawPedal>(sheet, ['pedals']);
-  const found = entries.map((entry) => resolvePedal(entry, assumptions, seen, report));
-  return { entries, found: [...found, ...resolveSpares(sheet, seen, report)] };
+  const found = entries.map((entry) => called(entry, resolvePedal(entry, assumptions, seen, report)));
+  // Places kept for whatever comes have no name that a file could call them by.
+  const spares = resolveSpares(sheet, seen, report).map((spare) => ({ ...spare, name: null }));
+  return { entries, found: [...found, ...spares] };
 }
 
 function allThings<Thing>(found: readonly Found<unknown, Thing>[]): readonly Thing[] | null {

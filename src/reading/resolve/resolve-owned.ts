@@ -3,6 +3,7 @@ import { entryAt, type Sheet } from './entry.js';
 import { findingAt, type Report, type Spot } from '../../domain/finding.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { partId, supplyId, type PartId, type SupplyId } from '../../domain/quantities.js';
+import { idNamed, oneOfThem, severalCalled } from './names-for-ids.js';
 import type { Shelf } from './resolve-for-sale.js';
 import type { RawOwned } from '../schema/schema-board.js';
 import { quoted } from '../../domain/shown-text.js';
@@ -20,16 +21,18 @@ export function resolveOwned(sheet: Sheet, shelves: Shelves, report: Report): Bo
   const entry = entryAt<RawOwned>(sheet, ['owned']);
   let allDescribed = !entry.isBroken('supplies') && !entry.isBroken('parts');
   const supplies = new Map<SupplyId, number>();
-  for (const [index, id] of (entry.fields.supplies ?? []).entries()) {
+  for (const [index, named] of (entry.fields.supplies ?? []).entries()) {
+    const id = idNamed(named, shelves.supplies);
     const spot = { source: sheet.source, path: ['owned', 'supplies', index] };
     allDescribed = isDescribed({ kind: 'supply', id, spot }, shelves, report) && allDescribed;
     supplies.set(supplyId(id), (supplies.get(supplyId(id)) ?? 0) + 1);
   }
   const parts = new Map<PartId, number>();
-  for (const [id, units] of Object.entries(entry.fields.parts ?? {})) {
-    const spot = { source: sheet.source, path: ['owned', 'parts', id] };
+  for (const [named, units] of Object.entries(entry.fields.parts ?? {})) {
+    const id = idNamed(named, shelves.parts);
+    const spot = { source: sheet.source, path: ['owned', 'parts', named] };
     allDescribed = isDescribed({ kind: 'part', id, spot, point: 'key' }, shelves, report) && allDescribed;
-    parts.set(partId(id), units);
+    parts.set(partId(id), (parts.get(partId(id)) ?? 0) + units);
   }
   return allDescribed ? { supplies, parts } : null;
 }
@@ -49,8 +52,9 @@ export function isDescribed(
     ? 'neither the gear nor the catalogue describes'
     : 'the gear does not describe, and no catalogue is given';
   const finding = findingAt(spot, () => ({
-    message: `names the ${kind} ${quoted(id)}, which ${nowhere}.`,
+    message: `names the ${kind} ${quoted(id)}, which ${severalCalled(id, shelf) ?? nowhere}.`,
     remedy:
+      oneOfThem(id, shelf) ??
       didYouMean(id, shelf.byId.keys()) ??
       `Describe it under \`gear\`, or ${hasCatalogue ? 'mend the id' : 'give the catalogue that lists it'}.`,
   }));

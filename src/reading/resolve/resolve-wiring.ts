@@ -1,30 +1,23 @@
-import type { Board, WiredFeed } from '../../domain/board.js';
+import type { WiredFeed } from '../../domain/board.js';
 import { entriesAt, type Entry, type Sheet } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { didYouMean } from '../../domain/near-spelling.js';
-import { partId, pedalId, supplyId, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
+import { partId, pedalId, supplyId, type PedalId } from '../../domain/quantities.js';
+import { oneOfThem, severalCalled } from './names-for-ids.js';
 import type { Shelf } from './resolve-for-sale.js';
 import { isDescribed } from './resolve-owned.js';
 import { millivoltsOf } from './resolve-quantity.js';
 import { reportUnknownVolts } from './resolve-wired-volts.js';
+import type { Connectable } from './connectable.js';
+import { reportLeadsAmongAdapters, withIds } from './wired-names.js';
 import type { RawWiredFeed } from '../schema/schema-board.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { Supply } from '../../domain/supply.js';
 
-/** What the entries of a wiring may name. */
-export type Connectable = {
-  readonly pedals: Shelf<PedalId, Pedal>;
-  readonly supplies: Shelf<SupplyId, Supply>;
-  readonly parts: Shelf<PartId, unknown>;
-  /** Null when it was reported, so that unit numbers cannot be judged. */
-  readonly owned: Board['owned'] | null;
-  readonly hasCatalogue: boolean;
-};
-
 /** How the board is plugged today; null when something about it was reported. */
 export function resolveWiring(sheet: Sheet, connectable: Connectable, report: Report): readonly WiredFeed[] | null {
-  const entries = entriesAt<RawWiredFeed>(sheet, ['wiring']);
+  const entries = entriesAt<RawWiredFeed>(sheet, ['wiring']).map((entry) => withIds(entry, connectable, report));
   reportRepeatedPedals(entries, report);
   const feeds = entries.map((entry) => resolveWiredFeed(entry, connectable, report));
   return feeds.every((feed) => feed !== null) ? feeds : null;
@@ -36,6 +29,7 @@ function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, 
   reportKept(entry, connectable.pedals, report);
   reportUnitOrOutputs(entry, connectable, report);
   reportUnknownParts(entry, connectable, report);
+  reportLeadsAmongAdapters(entry, connectable, report);
   const outputs = resolveOutputs(entry, report);
   if (fields.pedal === undefined || fields.supply === undefined || fields.unit === undefined) return null;
   if (fields.volts === undefined || outputs === null) return null;
@@ -75,8 +69,11 @@ function reportUnknownPedal(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, u
   if (pedal === undefined || pedals.byId.has(pedalId(pedal)) || !pedals.complete) return;
   report(
     findingAt(entry.spotOf('pedal'), () => ({
-      message: `names the pedal ${quoted(pedal)}, which is not among the board's pedals.`,
-      remedy: didYouMean(pedal, pedals.byId.keys()) ?? 'Write the id of a pedal of this board, or remove the entry.',
+      message: `names the pedal ${quoted(pedal)}, which ${severalCalled(pedal, pedals) ?? "is not among the board's pedals"}.`,
+      remedy:
+        oneOfThem(pedal, pedals) ??
+        didYouMean(pedal, pedals.byId.keys()) ??
+        'Write the id of a pedal of this board, or remove the entry.',
     })),
   );
 }

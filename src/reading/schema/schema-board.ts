@@ -4,7 +4,6 @@ import {
   count,
   currencyCode,
   factor,
-  id,
   largestCount,
   milliamps,
   money,
@@ -13,6 +12,7 @@ import {
   mostPedals,
   mostSupplies,
   name,
+  reference,
   volts,
   wordings,
 } from './schema-fields.js';
@@ -103,13 +103,13 @@ export type RawGear = z.output<typeof gear>;
 const owned = z
   .strictObject({
     supplies: z
-      .array(id('The id of a supply.'))
+      .array(reference('A supply'))
       .max(largestCount)
       .describe('The supplies that are owned, one entry a unit, by id.')
       .register(wordings, { allowed: `a list of up to ${largestCount} ids, one a unit`, unit: null })
       .optional(),
     parts: z
-      .record(id('The id of a part.'), count(0, largestCount, 'How many of it are owned.'))
+      .record(reference('A part'), count(0, largestCount, 'How many of it are owned.'))
       .describe('How many of each part are owned, by id.')
       .register(wordings, { allowed: 'a map from ids to counts, such as {flip: 1}', unit: null })
       .optional(),
@@ -123,9 +123,13 @@ const outputNumber = () => count(1, largestCount, 'The number of an output of th
 
 const wiredFeed = z
   .strictObject({
-    pedal: id('The id of the pedal.'),
-    supply: id('The id of the supply.'),
-    unit: count(1, largestCount, 'Which of the owned units of this supply, from 1.'),
+    pedal: reference('The pedal'),
+    supply: reference('The supply'),
+    unit: count(
+      1,
+      largestCount,
+      'Which of the owned units of this supply, from 1; 1 when absent and only one is owned.',
+    ).optional(),
     output: outputNumber().optional(),
     outputs: z
       .array(outputNumber())
@@ -141,14 +145,14 @@ const wiredFeed = z
           .enum(['series', 'parallel'])
           .describe('In series the volts add, in parallel the milliamps.')
           .register(wordings, { allowed: 'series or parallel', unit: null }),
-        part: id('The id of the join lead.'),
+        part: reference('The join lead'),
       })
       .describe('How two outputs are joined.')
       .register(wordings, { allowed: 'a map {mode: series, part: …}', unit: null })
       .optional(),
-    chain: id('The id of the chain lead that all pedals on this output share.').optional(),
+    chain: reference('The chain lead that all pedals on this output share').optional(),
     parts: z
-      .array(id('The id of an adapter.'))
+      .array(reference('An adapter'))
       .max(mostInShortList)
       .describe("The adapters on the way, from the supply's side to the pedal's; none when absent.")
       .register(wordings, { allowed: 'a list of ids of adapters', unit: null })

@@ -100,6 +100,15 @@ export const id = (description: string) =>
     .describe(description)
     .register(wordings, { allowed: 'letters, digits, ".", "_" and "-", without spaces', unit: null });
 
+/** What stands for a thing elsewhere: its id, or its name where no other has it. `what` begins a sentence. */
+export const reference = (what: string) =>
+  z
+    .string()
+    .min(1)
+    .max(longestText)
+    .describe(`${what}, by id, or by name where only one thing has that name.`)
+    .register(wordings, { allowed: 'an id, or a name that only one thing has', unit: null });
+
 /** A connector's name: free text that only needs to match. */
 export const connector = (description: string) =>
   z

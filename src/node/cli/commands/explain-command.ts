@@ -1,6 +1,5 @@
 import type { ChoosingAim } from '../../../domain/aim.js';
-import { pedalId } from '../../../domain/quantities.js';
-import { pedalFaults } from '../../../planning/check/output-question.js';
+import { pedalNamed } from '../../../planning/check/output-question.js';
 import type { Explanation } from '../../../planning/explain/explain.js';
 import { explanationJson } from '../../../report/json/explanation-codec.js';
 import { explanationText } from '../../../report/screen/explain-screen.js';
@@ -41,9 +40,9 @@ export async function runExplain(
     read: async () => readOne(readInputs(path, catalogue, flags)),
     ask: ({ board }) => {
       if (asked === null) return { kind: 'asked', value: null };
-      const faults = pedalFaults(board, { pedal: asked });
-      const told = isPedal ? faults.map((fault) => `${fault} There is no file of that name either.`) : faults;
-      return faults.length > 0 ? refused(path, told) : { kind: 'asked', value: pedalId(asked) };
+      const meant = pedalNamed(board, asked);
+      if (meant.kind === 'meant') return { kind: 'asked', value: meant.thing.id };
+      return refused(path, [isPedal ? `${meant.fault} There is no file of that name either.` : meant.fault]);
     },
     call: async (kit, pedal) =>
       searchAloud(kit.board, (aloud) =>

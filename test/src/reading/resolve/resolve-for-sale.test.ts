@@ -5,7 +5,7 @@ import { shelfOf } from '../../../../src/reading/resolve/resolve-for-sale.js';
 import { catalogueText, catalogueWithSupplies, expectFault, expectRefused } from '../texts.js';
 
 describe('all that the gear and the catalogue describe', () => {
-  const quay = { id: supplyId('quay'), thing: 'first' };
+  const quay = { id: supplyId('quay'), name: 'Quay 6', thing: 'first' };
 
   it('is found by id; the first of two counts', () => {
     const shelf = shelfOf([quay, { ...quay, thing: 'second' }], true);
@@ -14,13 +14,13 @@ describe('all that the gear and the catalogue describe', () => {
   });
 
   it('is known by its id, too, when something about it was reported', () => {
-    const shelf = shelfOf([{ id: supplyId('quay'), thing: null }, quay], true);
+    const shelf = shelfOf([{ ...quay, thing: null }, quay], true);
     expect([...shelf.byId]).toEqual([['quay', null]]);
     expect(shelf.complete).toBe(true);
   });
 
   it('is not whole when an id is not known, or a list was reported', () => {
-    const shelf = shelfOf([quay, { id: null, thing: null }], true);
+    const shelf = shelfOf([quay, { id: null, name: 'Dory', thing: null }], true);
     expect([...shelf.byId]).toEqual([['quay', 'first']]);
     expect(shelf.complete).toBe(false);
     expect(shelfOf([quay], false).complete).toBe(false);

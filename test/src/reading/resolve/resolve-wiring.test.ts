@@ -123,7 +123,6 @@ describe('the wiring', () => {
   it.each([
     ['pedal', feed.replace('pedal: echo, ', '')],
     ['supply', feed.replace('supply: quay, ', '')],
-    ['unit', feed.replace('unit: 1, ', '')],
     ['unit', feed.replace('unit: 1', 'unit: first')],
     ['volts', feed.replace(', volts: 9', '')],
     ['output', feed.replace('output: 2, ', '')],

@@ -1,0 +1,79 @@
+import { findingAt, type Report, type Words } from '../../domain/finding.js';
+import { quoted } from '../../domain/shown-text.js';
+import type { Part } from '../../domain/part.js';
+import { partId, supplyId, type SupplyId } from '../../domain/quantities.js';
+import type { RawWiredFeed } from '../schema/schema-board.js';
+import type { Entry } from './entry.js';
+import { idNamed } from './names-for-ids.js';
+import type { Connectable } from './connectable.js';
+
+/** An entry of a wiring with ids in place of names, and with the unit that it leaves out because there is but one. */
+export function withIds(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): Entry<RawWiredFeed> {
+  const { pedal, supply, unit, chain, join, parts: adapters } = entry.fields;
+  const { pedals, supplies, parts } = connectable;
+  const supplyNamed = supply === undefined ? undefined : idNamed(supply, supplies);
+  const leavesUnit = supplyNamed !== undefined && unit === undefined && !entry.isBroken('unit');
+  return {
+    ...entry,
+    fields: {
+      ...entry.fields,
+      ...(pedal !== undefined && { pedal: idNamed(pedal, pedals) }),
+      ...(supplyNamed !== undefined && { supply: supplyNamed }),
+      ...(leavesUnit && isOnlyUnit(entry, supplyId(supplyNamed), connectable, report) && { unit: 1 }),
+      ...(chain !== undefined && { chain: idNamed(chain, parts) }),
+      ...(join !== undefined && { join: { ...join, part: idNamed(join.part, parts) } }),
+      ...(adapters !== undefined && { parts: adapters.map((part) => idNamed(part, parts)) }),
+    },
+  };
+}
+
+/** Whether one unit is owned, so that an entry need not say which it means; else that is reported. */
+function isOnlyUnit(
+  entry: Entry<RawWiredFeed>,
+  supply: SupplyId,
+  { supplies, owned }: Connectable,
+  report: Report,
+): boolean {
+  // What is owned, or that there is no such supply, is reported elsewhere.
+  if (owned === null || !supplies.byId.has(supply)) return false;
+  const units = owned.supplies.get(supply) ?? 0;
+  if (units === 1) return true;
+  const [field, words] =
+    units === 0 ? (['supply', notOwned(supply)] as const) : (['unit', severalOwned(supply, units)] as const);
+  report(findingAt(entry.spotOf(field), words));
+  return false;
+}
+
+const notOwned = (supply: string): Words => ({
+  message: `names ${quoted(supply)}, of which no unit is owned.`,
+  remedy: 'Add the id to `owned.supplies`, one entry a unit.',
+});
+
+const severalOwned = (supply: string, units: number): Words => ({
+  message: `missing; ${units} units of ${quoted(supply)} are owned.`,
+  remedy: `Add \`unit\`, a number from 1 to ${units}.`,
+});
+
+/** Reports chain and join leads among the adapters: they have places of their own, which all on that output share. */
+export function reportLeadsAmongAdapters(entry: Entry<RawWiredFeed>, { parts }: Connectable, report: Report): void {
+  for (const [index, id] of (entry.fields.parts ?? []).entries()) {
+    const part = parts.byId.get(partId(id)) ?? null;
+    if (part === null || part.role.kind === 'adapter') continue;
+    report(
+      findingAt(
+        { source: entry.source, path: [...entry.path, 'parts', index] },
+        {
+          message: `names ${quoted(id)}, a ${part.role.kind} lead; \`parts\` are adapters.`,
+          remedy: placeOf(part, entry.fields.chain === id),
+        },
+      ),
+    );
+  }
+}
+
+function placeOf({ id, role }: Part, isNamed: boolean): string {
+  if (isNamed) return 'Take it out of `parts`: `chain` names it already.';
+  if (role.kind === 'join')
+    return `Write \`join: {mode: ${role.mode}, part: ${id}}\` instead, with the two outputs under \`outputs\`.`;
+  return `Write \`chain: ${id}\` instead.`;
+}
