@@ -2,8 +2,10 @@ import { constants } from 'node:fs';
 import { open, type FileHandle } from 'node:fs/promises';
 
 import type { Words } from '../../domain/finding.js';
+import { escapedText } from '../../domain/shown-text.js';
 import { decode } from '../../reading/text/decode.js';
 import type { FileText, NamedFile } from '../../reading/text/file-text.js';
+import { nearFile } from './near-file.js';
 
 /** The most bytes in an input file. */
 export const mostBytes = 5_000_000;
@@ -18,7 +20,9 @@ export async function readText(path: string, most = mostBytes): Promise<FileText
     const bytes = await firstBytes(handle, most + 1);
     return bytes.length > most ? wholeFile(tooLarge(most)) : decode(bytes);
   } catch (error) {
-    return wholeFile(wordsOfSystemError(error));
+    const words = wordsOfSystemError(error);
+    const near = words === systemErrors['ENOENT'] ? await nearFile(path) : null;
+    return wholeFile(near === null ? words : { ...words, remedy: `Did you mean ${escapedText(near)}?` });
   } finally {
     await handle?.close();
   }

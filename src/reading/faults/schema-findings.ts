@@ -106,7 +106,7 @@ export function meantKey(key: string, missing: readonly string[]): string | null
 
 function findingOfUnknownKey({ path, key, allowed, meant }: UnknownKey, { source, root }: Checking): Finding {
   const words = (): Words => ({
-    message: `unknown key. Allowed here: ${allowed.join(', ')}.`,
+    message: meant === null ? `unknown key. Allowed here: ${allowed.join(', ')}.` : 'unknown key.',
     remedy: unknownKeyRemedy(key, meant, nodeAt(root, path)),
   });
   return { source, path, point: 'key', words };
@@ -115,7 +115,10 @@ function findingOfUnknownKey({ path, key, allowed, meant }: UnknownKey, { source
 function unknownKeyRemedy(key: string, meant: Path | null, value: LocatedNode | null): string {
   if (meant !== null) return `Did you mean ${String(meant.at(-1))}?`;
   if (key === '<<') return 'Write the fields out: maps are not merged.';
-  return isGlued(key, value) ? spaceAfterColon(key) : 'Remove it.';
+  // To take it out might take out a limit.
+  return isGlued(key, value)
+    ? spaceAfterColon(key)
+    : 'Write what it says under one of these, or as a remark behind a #.';
 }
 
 function findingOfIssue({ path, issue }: FlatIssue, { source, schema, root }: Checking): Finding {

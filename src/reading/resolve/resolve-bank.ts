@@ -106,7 +106,10 @@ export function resolveTotal(
   report(
     findingAt(entry.spotOf('total'), {
       message: `has ${milliamps === undefined ? 'neither milliamps nor watts' : 'both milliamps and watts'}; it needs exactly one of them.`,
-      remedy: 'Write the one that the label gives: {milliamps: …} or {watts: …}.',
+      remedy:
+        milliamps === undefined
+          ? 'Write the one that the label gives: {milliamps: …} or {watts: …}.'
+          : 'Where the label gives both, write the tighter one: watts over the volts in use are amps.',
     }),
   );
   return 'reported';

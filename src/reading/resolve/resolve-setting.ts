@@ -60,7 +60,7 @@ function isPlausible(
     report(
       findingAt(entry.spotOf('openCircuitVolts'), {
         message: `${found}, above ${loaded}, though the supply is regulated and so holds its volts.`,
-        remedy: 'Write `regulated: false` for this supply, or remove `openCircuitVolts`.',
+        remedy: 'Write `regulated: false` for this supply, or measure again without a load.',
       }),
     );
     return false;

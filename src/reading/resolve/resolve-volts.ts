@@ -131,7 +131,7 @@ function resolveDraw(entry: Entry<RawPedal>, report: Report): Draw | null {
         point: 'key',
         words: () => ({
           message: `gives a second figure for ${decimalOfThousandths(volts)} V; each voltage has one.`,
-          remedy: 'Remove one of them.',
+          remedy: 'Keep the one that the label gives.',
         }),
       });
       return null;

@@ -159,5 +159,5 @@ function badKey(key: string | null): Words {
 
 const repeatedKey = (line: number): Words => ({
   message: `stands here a second time; line ${line} has the first, and each key may stand once.`,
-  remedy: 'Remove one of them.',
+  remedy: 'Keep the one that is right.',
 });

@@ -10,7 +10,7 @@ export function explainCommand(): Command {
     .description('Why is there no plan, and what would help? Or: why this plan, and why does this pedal sit there?')
     .addArgument(boardArgument())
     .addArgument(optionalCatalogue())
-    .addArgument(new Argument('[pedal]', 'the id of a pedal: why it sits where it does'))
+    .addArgument(new Argument('[pedal]', 'the id or name of a pedal: why it sits where it does'))
     .addOption(aimOption())
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())

@@ -23,7 +23,7 @@ export function rewireCommand(): Command {
     .description('How do I re-plug what I own with the fewest changes, and in which order?')
     .addArgument(boardArgument('the board file, with how it is plugged today under `wiring`'))
     .addArgument(optionalCatalogue())
-    .option('--keep <pedal...>', 'ids of pedals that must stay where they are plugged', [])
+    .option('--keep <pedal...>', 'ids or names of pedals that must stay where they are plugged', [])
     .addOption(
       new Option('--buy <when>', 'whether anything may be bought, where nothing else works')
         .choices(['never', 'allow'])

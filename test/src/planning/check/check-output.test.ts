@@ -255,6 +255,17 @@ describe('a question in typed words', () => {
     expect(resolveQuestion(kitOf(board, catalogue), said)).toEqual({ kind: 'question', question: said });
   });
 
+  it('may name things by the names that only they have', () => {
+    const pedals = board.pedals.map((pedal) => ({ ...pedal, name: `The ${pedal.id}` }));
+    const named = kitOf({ ...board, pedals }, catalogue);
+    expect(resolveQuestion(named, { ...said, pedal: 'the ONE' })).toEqual({ kind: 'question', question: said });
+    const alike = kitOf({ ...board, pedals: pedals.map((pedal) => ({ ...pedal, name: 'Twin' })) }, catalogue);
+    expect(resolveQuestion(alike, { ...said, pedal: 'Twin' })).toMatchObject({
+      kind: 'unknown',
+      faults: [expect.stringMatching(/^"Twin" is the name of 2 things\. Write the id of the one that is meant: /)],
+    });
+  });
+
   it('is told what is not there, and what is near', () => {
     expect(faultsOf({ pedal: 'ome' })).toEqual(['the board has no pedal "ome". Did you mean one?']);
     expect(faultsOf({ supply: 'b' })).toEqual([

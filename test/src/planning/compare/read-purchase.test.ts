@@ -86,3 +86,28 @@ describe('what a purchase names', () => {
     });
   });
 });
+
+describe('a supply that is asked for', () => {
+  const supplies = [
+    { ...supplyOf('quay-6', 10, [bankOf(1, [settingOf(9, 100)])]), name: 'Quay 6' },
+    { ...supplyOf('dory', 10, [bankOf(1, [settingOf(9, 100)])]), name: 'Twin' },
+    { ...supplyOf('barge', 10, [bankOf(1, [settingOf(9, 100)])]), name: 'Twin' },
+  ];
+
+  it('may be called by its name where no other has it, beside its id', () => {
+    const asked = [
+      [
+        { id: 'quay 6', units: 2 },
+        { id: 'quay-6', units: 1 },
+      ],
+    ];
+    expect(resolvePurchases(asked, { supplies })).toEqual({ kind: 'purchases', purchases: [new Map([['quay-6', 3]])] });
+  });
+
+  it('is not told by a name that two have', () => {
+    expect(resolvePurchases([[{ id: 'Twin', units: 1 }]], { supplies })).toEqual({
+      kind: 'unknown',
+      faults: ['"Twin" is the name of 2 things. Write the id of the one that is meant: dory or barge.'],
+    });
+  });
+});

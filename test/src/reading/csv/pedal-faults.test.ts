@@ -226,7 +226,7 @@ describe('what is wrong with a table of pedals', () => {
       { message: expect.stringContaining('not valid YAML') as string },
     ]);
     const twice = [above, `# ${mark}currency: USD`, ...rows].join('\n');
-    expectFault('board', twice, 'currency', 'stands here a second time; line 2 has the first', 'Remove one');
+    expectFault('board', twice, 'currency', 'stands here a second time; line 2 has the first', 'Keep the one');
     const inside = [above, `# ${mark}pedals: []`, ...rows].join('\n');
     expectFault('board', inside, 'pedals', 'the pedals stand in the rows of the table', 'Remove this line.');
   });

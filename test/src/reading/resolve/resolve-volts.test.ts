@@ -79,7 +79,7 @@ describe('a per-voltage map', () => {
       pedal('volts: 9, milliamps: {9: 1, ‸9.0: 2}'),
       'pedals[0].milliamps["9.0"]',
       ['second figure for 9 V'],
-      'Remove one',
+      'Keep the one that the label gives.',
     );
   });
 

@@ -4,14 +4,19 @@ import { boardText, boardWithPedals, expectFault, faultsOf, readOf } from '../te
 
 describe('repeated keys', () => {
   it('name the line of the first, whose value counts', () => {
-    expectFault({ board: `${boardText()}‸board: Other\n` }, 'board', ['second time', 'line 1'], 'Remove one');
+    expectFault(
+      { board: `${boardText()}‸board: Other\n` },
+      'board',
+      ['second time', 'line 1'],
+      'Keep the one that is right.',
+    );
     const board = boardWithPedals('{name: Echo, volts: 9, milliamps: 1, ‸volts: nonsense}');
-    expectFault({ board }, 'pedals[0].volts', ['second time', 'line 6'], 'Remove one');
+    expectFault({ board }, 'pedals[0].volts', ['second time', 'line 6'], 'Keep the one that is right.');
   });
 
   it('are found under any spelling of the same number or quotes', () => {
     const board = boardWithPedals('{name: Echo, volts: 9, milliamps: {9: 1, ‸"9": 2}}');
-    expectFault({ board }, 'pedals[0].milliamps.9', ['second time'], 'Remove one');
+    expectFault({ board }, 'pedals[0].milliamps.9', ['second time'], 'Keep the one that is right.');
   });
 
   it('of JSON, too', () => {
@@ -26,7 +31,7 @@ describe('repeated keys', () => {
       },
       'board',
       ['second time', 'line 1'],
-      'Remove one',
+      'Keep the one that is right.',
     );
   });
 });
