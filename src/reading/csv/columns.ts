@@ -38,9 +38,11 @@ const ofPedals = {
   milliamps: 'currents',
   startup: 'current',
   figure: 'word',
+  circuit: 'word',
   digital: 'flag',
   highGain: 'flag',
   alone: 'flag',
+  later: 'flag',
 } as const;
 
 /** Those of a table of supplies that concern the whole supply, by its keys; its total in a column for each unit. */

@@ -78,6 +78,8 @@ const trade: Readonly<Record<TableKind, Names>> = {
     milliamps: draws,
     startup: ['inrush', 'startupcurrent', 'inrushcurrent'],
     figure: ['readfrom'],
+    circuit: ['kind', 'circuitkind'],
+    later: ['boughtlater'],
     alone: ['isolated', 'ownoutput'],
   },
   supplies: {

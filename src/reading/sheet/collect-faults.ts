@@ -37,7 +37,10 @@ function canSkipRows({ table }: ReadSheet, faults: readonly Pending[]): boolean 
 
 function inputFaultOf({ first, words, alike }: Cause): InputFault {
   const { sheet, line, column } = first;
-  const excerpt = excerptAt(sheet.text, line, column, sheet.table?.separator ?? endsInYaml);
+  // What stands above a table is YAML.
+  const isCell = first.thing !== null || first.path.length === 1;
+  const ends = (isCell ? sheet.table?.separator : undefined) ?? endsInYaml;
+  const excerpt = excerptAt(sheet.text, line, column, ends);
   return {
     file: sheet.file,
     line,

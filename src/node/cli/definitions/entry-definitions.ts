@@ -71,8 +71,8 @@ function assumptions(text: string): Readonly<Record<string, string | boolean>> {
 }
 
 const convertHelp = `
-Columns of pedals:
-  id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure, digital, highGain, alone
+Columns of pedals:   id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure,
+                     circuit, digital, highGain, alone, later
 Columns of supplies:
   id, name, price, stock, mains, regulated, totalMilliamps, totalWatts, outputs, isolated, power, plug, polarity, \
 switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts

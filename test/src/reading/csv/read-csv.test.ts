@@ -83,4 +83,40 @@ describe('a table of pedals', () => {
       { accepts: two, draw: { kind: 'flat', microamps: 100_000 } },
     ]);
   });
+
+  it('as people write it: headings, units, yes and no, and what is not known', () => {
+    const board = readBoard(
+      boardTable(
+        'Pedal;V;Current (A);Plug;Polarity;Digital;High gain;Later;Circuit;Ground;Shade',
+        'Estuary echo;9 V DC;0,18;barrel 2.1;center negative;ja;;;;Negative;red',
+        'Mole octave;9-18 V;0,03;Jack 3.5;?;no;x;yes;;unknown;',
+        'Plover;?;500 mA;unknown;;1;;;;;blue',
+        'Ruff;9/12;?;;;;;;fuzz;;',
+      )
+        .replace('chains: allow', 'chains: allow\n#   guess: 1.5\n#   noisePrice: 20')
+        .replace('{power: DC', '{volts: 9, power: DC'),
+    );
+    expect(board.pedals).toMatchObject([
+      {
+        name: 'Estuary echo',
+        accepts: { millivolts: [9000] },
+        draw: { microamps: 180_000 },
+        inlet: 'barrel-2.1',
+        polarity: 'centre-negative',
+        ground: 'negative',
+        digital: true,
+        kept: null,
+        unknown: [],
+      },
+      { accepts: { from: 9000, to: 18_000 }, inlet: 'jack-3.5', highGain: true, digital: false, kept: 'later' },
+      { name: 'Plover', draw: { microamps: 500_000 }, digital: true, kept: 'unread' },
+      { name: 'Ruff', figure: 'guess', kept: null },
+    ]);
+    expect(board.pedals.map(({ unknown }) => unknown)).toEqual([
+      [],
+      ['polarity', 'ground'],
+      ['inlet', 'volts'],
+      ['milliamps'],
+    ]);
+  });
 });

@@ -117,7 +117,7 @@ describe('a supply', () => {
       supply('regulated: true, total: ‸{milliamps: 1, watts: 1}'),
       'supplies[0].total',
       ['both milliamps and watts'],
-      'Write the one',
+      'the tighter one',
     );
     const banks = bank.replace(']}', '], total: ‸{}}');
     expectFault(supply('regulated: true', banks), 'supplies[0].banks[0].total', ['neither'], 'Write the one');
