@@ -1,20 +1,14 @@
 import type { InputKind } from '../../../domain/finding.js';
 import { withAdditions } from '../../../reading/drafts/close-draft.js';
-import { entryLines, isWhole } from '../../../reading/drafts/entry.js';
-import { draftIn } from '../../../reading/drafts/opened-draft.js';
-import { openWords } from '../../../reading/drafts/pedal-draft.js';
-import { listed } from '../../../domain/shown-text.js';
-import { openPedals } from '../../../reading/drafts/open-pedals.js';
+import { entryLines } from '../../../reading/drafts/entry.js';
 import { withSection } from '../../../reading/drafts/section.js';
 import { withKeys } from '../../../reading/drafts/set-keys.js';
 import { flowText } from '../../../reading/text/yaml-text.js';
-import { namedFile, readText } from '../../disk/file-text.js';
-import { faultText } from '../../../reading/faults/input-fault.js';
-import { faultsAlone } from '../../../reading/sheet/faults-alone.js';
-import { readSheet } from '../../../reading/sheet/read-sheet.js';
+import { readText } from '../../disk/file-text.js';
 import { writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { tell } from '../printed/tell.js';
+import { tellOutcome } from './outcome.js';
 import type { Conversation } from './tell.js';
 
 /** Where the result goes: no path is standard output. */
@@ -77,27 +71,4 @@ async function writeTo(
 async function presentText(path: string | undefined): Promise<string | null> {
   const read = path === undefined ? null : await readText(path);
   return read?.kind === 'text' ? read.text : null;
-}
-
-async function tellOutcome(path: string, kind: InputKind, { additions, read, sections }: Conversation): Promise<void> {
-  const whole = additions.filter(({ entry }) => isWhole(entry)).length;
-  const leftOut = additions.filter(({ entry }) => !isWhole(entry)).map(({ entry }) => entry.name);
-  tell(`${path}: ${whole} added${read.length === 0 ? '' : `, ${read.length} read`}.`);
-  if (leftOut.length > 0)
-    tell(`Left out of plans until more is known: ${leftOut.join(', ')}. The file says what to look for.`);
-  const named = await namedFile(path);
-  const opened = draftIn(kind, named);
-  const open = opened.kind === 'read' && opened.value !== null ? openPedals(opened.value.data) : [];
-  for (const { name, unknown } of open)
-    tell(
-      `To be read: ${name}: ${listed(
-        unknown.map((key) => openWords[key]),
-        'and',
-      )}.`,
-    );
-  if (open.length > 0) tell(`Once you have: boardfeed start ${path}`);
-  const faults = faultsAlone(readSheet(kind, named))?.faults ?? [];
-  if (faults.length > 0) tell('Before it can be used:', ...faults.map(faultText));
-  else if (sections.some(({ key }) => key === 'wiring')) tell(`Next: boardfeed rewire ${path}`);
-  else tell(kind === 'board' ? `Next: boardfeed choose ${path} CATALOGUE` : `Next: boardfeed choose BOARD ${path}`);
 }
