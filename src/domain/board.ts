@@ -36,6 +36,8 @@ export type WiredFeed = {
   readonly join: { readonly mode: JoinMode; readonly part: PartId } | null;
   readonly chain: PartId | null;
   readonly adapters: readonly PartId[];
+  /** The number of its lead for life, which all pedals of a chain share; absent where it has none yet. */
+  readonly lead?: number;
 };
 
 export type Board = {

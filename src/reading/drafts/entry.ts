@@ -1,4 +1,5 @@
-import { commentLines, itemLines, type Field } from './fields.js';
+import { flowText } from '../text/yaml-text.js';
+import { commentLines, dataOf, itemLines, type Field } from './fields.js';
 
 /** A thing that is to be written into a list of a file. */
 export type DraftEntry = {
@@ -6,6 +7,8 @@ export type DraftEntry = {
   readonly fields: readonly Field[];
   /** What must be known before it can be used, and where to find it; nothing when it is whole. */
   readonly missing: readonly { readonly key: string; readonly lookFor: string }[];
+  /** Written on one line. */
+  readonly inline?: boolean;
 };
 
 /** Whether plans may count on it. */
@@ -13,6 +16,7 @@ export const isWhole = ({ missing }: DraftEntry): boolean => missing.length === 
 
 /** The lines of an entry that is whole; of another one a comment that says what to look for. */
 export function entryLines(entry: DraftEntry): readonly string[] {
+  if (entry.inline === true) return [`- ${flowText(dataOf(entry.fields))}`];
   if (isWhole(entry)) return itemLines(entry.fields);
   return commentLines([
     '',

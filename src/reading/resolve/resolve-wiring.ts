@@ -19,6 +19,7 @@ import type { Supply } from '../../domain/supply.js';
 export function resolveWiring(sheet: Sheet, connectable: Connectable, report: Report): readonly WiredFeed[] | null {
   const entries = entriesAt<RawWiredFeed>(sheet, ['wiring']).map((entry) => withIds(entry, connectable, report));
   reportRepeatedPedals(entries, report);
+  reportMixedLeads(entries, report);
   const feeds = entries.map((entry) => resolveWiredFeed(entry, connectable, report));
   return feeds.every((feed) => feed !== null) ? feeds : null;
 }
@@ -42,6 +43,7 @@ function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, 
     join: fields.join === undefined ? null : { mode: fields.join.mode, part: partId(fields.join.part) },
     chain: fields.chain === undefined ? null : partId(fields.chain),
     adapters: (fields.parts ?? []).map(partId),
+    ...(fields.lead === undefined ? {} : { lead: fields.lead }),
   };
 }
 
@@ -60,6 +62,33 @@ function reportRepeatedPedals(entries: readonly Entry<RawWiredFeed>[], report: R
         message: `found ${quoted(pedal)}, which ${lineOf(earlier.spotOf('pedal'))} plugs already; a pedal has one feed.`,
         remedy: 'Remove one of the two entries.',
       })),
+    );
+  }
+}
+
+/** One lead has one number: no other output may have it, and all pedals on one output share it. */
+function reportMixedLeads(entries: readonly Entry<RawWiredFeed>[], report: Report): void {
+  const numbered = entries.flatMap((entry) => {
+    const { supply, unit, output, outputs, lead } = entry.fields;
+    const place = JSON.stringify([supply, unit, outputs ?? [output]]);
+    return lead === undefined ? [] : [{ entry, lead, place }];
+  });
+  for (const [index, { entry, lead, place }] of numbered.entries()) {
+    const earlier = numbered.slice(0, index).find((other) => (other.lead === lead) !== (other.place === place));
+    if (earlier === undefined) continue;
+    report(
+      findingAt(entry.spotOf('lead'), (lineOf) => {
+        const there = lineOf(earlier.entry.spotOf('lead'));
+        return earlier.lead === lead
+          ? {
+              message: `found ${lead}, which ${there} gives to the lead of another output.`,
+              remedy: 'Write the number that stands on the lead, or remove it: a new lead gets a new number.',
+            }
+          : {
+              message: `found ${lead}, and ${there} says ${earlier.lead} of the same output; a chain lead has one number.`,
+              remedy: 'Write the number that stands on the lead in both.',
+            };
+      }),
     );
   }
 }

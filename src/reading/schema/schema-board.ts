@@ -157,6 +157,7 @@ const wiredFeed = z
       .describe("The adapters on the way, from the supply's side to the pedal's; none when absent.")
       .register(wordings, { allowed: 'a list of ids of adapters', unit: null })
       .optional(),
+    lead: count(1, largestCount, 'The number of its lead for life; all pedals of a chain share one.').optional(),
   })
   .describe('How one pedal is plugged today.')
   .register(wordings, { allowed: 'a map with pedal, supply, unit, output, volts …', unit: null });

@@ -1,12 +1,13 @@
 import * as z from 'zod';
 
+import { leadNumbers } from '../../domain/lead-numbers.js';
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
 import type { AcceptedVolts } from '../../domain/pedal.js';
 import { feedMillivolts, type Feed, type Place, type Purchase, type Readings, type Wiring } from '../../domain/plan.js';
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
 import type { Numbers, Violation } from '../../domain/violation.js';
 import { meterOf, percentOf } from '../words/words.js';
-import { as, at, list, made, oneOf, orAbsent, orNull, record, word, type Codec } from './codec.js';
+import { as, at, list, made, oneOf, orAbsent, orNull, record, word, type Codec, type Keys } from './codec.js';
 import {
   choice,
   count,
@@ -52,8 +53,7 @@ export const join = orNull(
 
 const adapterIds = list("Adapters, from the supply's side to the pedal's.", id('The id of an adapter.'));
 
-/** How one pedal is fed, as every result prints it. */
-export const feed = record<Feed>()('How one pedal is fed.', {
+const feedKeys = {
   pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
   supply: at(id('The id of the supply.'), ({ supply }) => supply),
   unit: at(numbered('Which unit of this supply, from 1; the owned ones come first.'), ({ unit }) => unit),
@@ -113,9 +113,28 @@ export const feed = record<Feed>()('How one pedal is fed.', {
     ),
     ({ readings }) => readings,
   ),
-});
+} satisfies Keys<Feed, Readonly<Record<string, z.ZodType>>>;
 
-export const feeds = list('How each powered pedal is fed.', feed);
+/** How one pedal is fed, as every result prints it. */
+export const feed = record<Feed>()('How one pedal is fed.', feedKeys);
+
+/** How pedals are fed together, with the numbers of their leads. */
+export const feeds = at(
+  list(
+    'How each powered pedal is fed.',
+    record<Feed & { readonly lead: number | undefined }>()('How one pedal is fed.', {
+      ...feedKeys,
+      lead: at(
+        orAbsent(numbered('The number of its lead for life; all pedals of a chain share one.')),
+        ({ lead }) => lead,
+      ),
+    }),
+  ),
+  (all: readonly Feed[], { kit }) => {
+    const numbers = leadNumbers(kit, all);
+    return all.map((each) => ({ ...each, lead: numbers.get(each.pedal) }));
+  },
+);
 
 /** The keys of a place: null and no outputs where it is no single one. */
 export const placeKeys = <From>(get: (from: From) => Place | null) => ({

@@ -1,3 +1,4 @@
+import { leadNumbers } from '../../domain/lead-numbers.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import type { Speech } from './speech.js';
@@ -13,13 +14,17 @@ export type BoardEntries = {
 
 /** Null where the file is true as it is. */
 export function boardEntries(
-  { inventory }: Speech,
+  { kit, board, inventory }: Speech,
   { feeds, buy }: JudgedPlan,
   { steps, dropped }: Changes,
 ): BoardEntries | null {
   if (steps.length === 0) return null;
   const plugged = new Set(steps.flatMap((step) => (step.kind === 'plug' ? [step.feed.pedal] : [])));
-  const entries = feeds.filter(({ pedal }) => plugged.has(pedal)).map(wiringEntry);
+  // Numbers are spoken of only where the file gives some.
+  const numbers = board.wiring.some(({ lead }) => lead !== undefined) ? leadNumbers(kit, feeds) : null;
+  const entries = feeds
+    .filter(({ pedal }) => plugged.has(pedal))
+    .map((feed) => wiringEntry(feed, numbers?.get(feed.pedal)));
   return {
     texts: [
       ...(dropped.length === 0 ? [] : [`Take out of \`wiring\`: ${listText(dropped.map(inventory.pedalName))}.`]),

@@ -91,7 +91,7 @@ function planHandout(speech: Speech, plan: Plan): PlanHandout {
   const { wiring, gap, reasons } = plan;
   const { board, inventory } = speech;
   const units = unitUses(board, inventory, wiring);
-  const hookup = hookupOf(inventory, units);
+  const hookup = hookupOf(speech, units);
   const rows = feedRows(speech, hookup);
   return {
     kind: 'plan',

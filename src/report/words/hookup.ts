@@ -1,6 +1,8 @@
+import { leadNumbers } from '../../domain/lead-numbers.js';
 import type { Feed } from '../../domain/plan.js';
 import type { Source } from '../../domain/source.js';
 import type { Inventory } from './inventory.js';
+import type { Speech } from './speech.js';
 import { socketsTaken, unitsInUse, type OutputUse, type UnitUse } from './usage.js';
 
 /** One end of a lead, at a pedal. */
@@ -12,7 +14,7 @@ export type LeadEnd = {
 
 /** Everything between one output, or two joined ones, and its pedals: a lead by a number that all reports share. */
 export type Lead = {
-  /** From 1, in the order of hooking up. */
+  /** For life. */
   readonly number: number;
   readonly use: OutputUse;
   readonly ends: readonly LeadEnd[];
@@ -28,15 +30,16 @@ export type UnitHookup = {
   readonly leads: readonly Lead[];
 };
 
-/** The units in the order in which they are hooked up, their leads numbered through all of them. */
-export function hookupOf(inventory: Inventory, units: readonly UnitUse[]): readonly UnitHookup[] {
-  let number = 0;
+/** The units in the order in which they are hooked up. */
+export function hookupOf({ kit, inventory }: Speech, units: readonly UnitUse[]): readonly UnitHookup[] {
+  const feeds = units.flatMap(({ outputs }) => outputs.flatMap((use) => use.feeds));
+  const numbers = leadNumbers(kit, feeds);
   return units.map((unit, at) => ({
     unit,
     name: unitTitle(inventory, units, unit),
     socket: socketAfter[unit.supply.source.kind](socketsTaken(units.slice(0, at))),
     leads: unit.outputs.map((use) => {
-      number += 1;
+      const number = numbers.get(use.feeds[0].pedal) ?? 0;
       return { number, use, ends: endsOf(number, use) };
     }),
   }));

@@ -2,8 +2,8 @@ import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import { safeJson } from './safe-text.js';
 
-/** A feed as an entry of a board file's `wiring`, in YAML on one line. */
-export function wiringEntry(feed: Feed): string {
+/** A feed as an entry of a board file's `wiring`, in YAML on one line; with the number of its lead where there is one. */
+export function wiringEntry(feed: Feed, lead?: number): string {
   const [output = 0, ...others] = feed.outputs;
   const fields = [
     `pedal: ${word(feed.pedal)}`,
@@ -14,6 +14,7 @@ export function wiringEntry(feed: Feed): string {
     ...(feed.join === null ? [] : [`join: {mode: ${feed.join.mode}, part: ${word(feed.join.part)}}`]),
     ...(feed.chain === null ? [] : [`chain: ${word(feed.chain)}`]),
     ...(feed.adapters.length === 0 ? [] : [`parts: [${feed.adapters.map(word).join(', ')}]`]),
+    ...(lead === undefined ? [] : [`lead: ${lead}`]),
   ];
   return `- {${fields.join(', ')}}`;
 }

@@ -12,6 +12,7 @@ import { searchAloud } from '../progress/aloud.js';
 import { allFiles } from '../written/all-files.js';
 import { proofFile } from '../written/proof-file.js';
 import { reportFiles } from '../written/report-files.js';
+import { wiringFile } from '../written/wiring-file.js';
 
 export type ChooseFlags = ReadingOptions & {
   readonly aim: ChoosingAim;
@@ -23,6 +24,8 @@ export type ChooseFlags = ReadingOptions & {
   readonly proof?: string;
   /** The files to write reports to; how a name ends says which. */
   readonly report: readonly string[];
+  /** Whether the plan goes into the board file. */
+  readonly record: boolean;
   /** Whether files of proof and reports may be replaced. */
   readonly force?: boolean;
 };
@@ -38,6 +41,7 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
     files: allFiles(
       proofFile(flags.proof, { force }),
       reportFiles(report, answerReports, [boardPath, cataloguePath], { force }),
+      wiringFile(flags.record, boardPath, cataloguePath),
     ),
     call: async (kit) => searchAloud(kit.board, (aloud) => choose(kit, { aim, partial, proof, remainingMs, ...aloud })),
     json,

@@ -9,7 +9,9 @@ import { exitCodeOf, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, readOne, refused } from '../pipeline.js';
 import { searchAloud } from '../progress/aloud.js';
+import { allFiles } from '../written/all-files.js';
 import { reportFiles } from '../written/report-files.js';
+import { wiringFile } from '../written/wiring-file.js';
 
 export type RewireFlags = ReadingOptions & {
   /** Ids of pedals that must stay where they are. */
@@ -23,6 +25,8 @@ export type RewireFlags = ReadingOptions & {
   readonly time?: number;
   /** The files to write reports to; how a name ends says which. */
   readonly report: readonly string[];
+  /** Whether the plan goes into the board file. */
+  readonly record: boolean;
   /** Whether files of reports may be replaced. */
   readonly force?: boolean;
 };
@@ -44,7 +48,10 @@ export async function runRewire(
         ? refused(boardPath, resolved.faults)
         : { kind: 'asked', value: resolved.wishes };
     },
-    files: reportFiles(report, answerReports, inputs, { force }),
+    files: allFiles(
+      reportFiles(report, answerReports, inputs, { force }),
+      wiringFile(flags.record, boardPath, cataloguePath ?? null),
+    ),
     call: async (kit, wishes) =>
       searchAloud(kit.board, (aloud) => rewire(kit, { ...wishes, partial, remainingMs, ...aloud })),
     json,

@@ -11,6 +11,7 @@ import {
   partialOption,
   planExitCodes,
   planReports,
+  recordOption,
   timeOption,
   withBestFound,
   skipBadRowsOption,
@@ -29,6 +30,7 @@ export function chooseCommand(): Command {
     .addOption(skipBadRowsOption())
     .addOption(timeOption(withBestFound))
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
+    .addOption(recordOption())
     .addOption(reportOption(planReports))
     .addOption(forceOption('the proof and of reports'))
     .addHelpText('after', below(planExitCodes))

@@ -10,6 +10,7 @@ import {
   partialOption,
   planExitCodes,
   planReports,
+  recordOption,
   timeOption,
   boardArgument,
   withBestFound,
@@ -36,6 +37,7 @@ export function rewireCommand(): Command {
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())
     .addOption(timeOption(withBestFound))
+    .addOption(recordOption())
     .addOption(reportOption(planReports))
     .addOption(forceOption())
     .addHelpText('after', below(planExitCodes))

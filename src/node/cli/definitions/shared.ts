@@ -30,6 +30,9 @@ export const jsonOption = (what = 'result'): Option =>
 export const skipBadRowsOption = (): Option =>
   new Option('--skip-bad-rows', 'leave out rows of tables that nobody could use, and name each').default(false);
 
+export const recordOption = (): Option =>
+  new Option('--record', 'write the plan into the board file, so that the next question starts from it').default(false);
+
 /** `ending` is what a command does when the time is up. */
 export const timeOption = (ending: string): Option =>
   new Option('--time <seconds>', `stop after so many seconds${ending}`).argParser(positiveSeconds);

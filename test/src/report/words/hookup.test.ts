@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import { pedalId } from '../../../../src/domain/quantities.js';
 import { hookupOf } from '../../../../src/report/words/hookup.js';
-import { inventoryOf } from '../../../../src/report/words/inventory.js';
+import { speechOf } from '../../../../src/report/words/speech.js';
 import { unitUses } from '../../../../src/report/words/usage.js';
 import { planOf, plainPlan } from '../handouts.js';
 import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, supplyOf, planOf as plugged } from '../samples.js';
@@ -37,9 +37,10 @@ describe('leads in the order of hooking up', () => {
     const board = boardOf(pedals);
     const fan = partOf('fan', { kind: 'chain', tails: 30 });
     const catalogue = catalogueOf([supplyOf('one', [bankFrom(1, 1)])], [fan]);
-    const inventory = inventoryOf(kitOf(board, catalogue));
+    const speech = speechOf(kitOf(board, catalogue));
+    const { inventory } = speech;
     const feeds = pedals.map(({ id }) => feedOf(id, 'one', 1, { chain: fan.id }));
-    const [unit] = hookupOf(inventory, unitUses(board, inventory, plugged(board, catalogue, feeds)));
+    const [unit] = hookupOf(speech, unitUses(board, inventory, plugged(board, catalogue, feeds)));
     const marks = unit?.leads[0]?.ends.map(({ mark }) => mark) ?? [];
     expect(marks.slice(24)).toEqual(['1y', '1z', '1aa', '1ab']);
     expect(unit?.leads[0]?.ends[0]?.feed.pedal).toBe(pedalId('p0'));

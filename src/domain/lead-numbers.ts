@@ -1,0 +1,80 @@
+import type { WiredFeed } from './board.js';
+import type { Kit } from './kit.js';
+import type { PedalId, SupplyId } from './quantities.js';
+
+/** A feed as far as it tells which lead it is: all pedals on one output, or on two joined ones, hang on one lead. */
+type Hung = {
+  readonly pedal: PedalId;
+  readonly supply: SupplyId;
+  readonly unit: number;
+  readonly outputs: readonly number[];
+};
+
+/**
+ * The number of each pedal's lead, for life. A lead that the board file numbers keeps its number as long as one of its pedals
+ * is plugged, wherever it goes: where pedals part, the lead with the most of them keeps it. Other leads get the numbers above
+ * all that the file remembers, in the order of hooking up, so that no number is ever given to another lead.
+ */
+export function leadNumbers(kit: Kit, feeds: readonly Hung[]): ReadonlyMap<PedalId, number> {
+  const leads = leadsInOrder(kit, feeds);
+  const known = numbered(kit.board.wiring);
+  const kept = keptNumbers(leads, known);
+  let last = Math.max(0, ...known.keys());
+  const numbers = new Map<PedalId, number>();
+  for (const lead of leads) {
+    const number = kept.get(lead) ?? (last += 1);
+    for (const { pedal } of lead) numbers.set(pedal, number);
+  }
+  return numbers;
+}
+
+type Lead = readonly Hung[];
+
+/** By their supplies in the order of gear and catalogue, then by units and outputs. */
+function leadsInOrder({ supplies }: Kit, feeds: readonly Hung[]): readonly Lead[] {
+  const order = [...supplies.keys()];
+  const leads = new Map<string, Hung[]>();
+  for (const feed of feeds) {
+    const place = JSON.stringify([feed.supply, feed.unit, feed.outputs]);
+    leads.set(place, [...(leads.get(place) ?? []), feed]);
+  }
+  const rank = ([feed]: Lead): readonly number[] =>
+    feed === undefined ? [] : [order.indexOf(feed.supply), feed.unit, feed.outputs[0] ?? 0];
+  return [...leads.values()].sort((one, other) => {
+    const [first, second] = [rank(one), rank(other)];
+    return first.map((figure, at) => figure - (second[at] ?? 0)).find((difference) => difference !== 0) ?? 0;
+  });
+}
+
+/** The pedals of each number that the board file gives. */
+function numbered(wiring: readonly WiredFeed[]): ReadonlyMap<number, ReadonlySet<PedalId>> {
+  const known = new Map<number, Set<PedalId>>();
+  for (const { lead, pedal } of wiring)
+    if (lead !== undefined) known.set(lead, (known.get(lead) ?? new Set()).add(pedal));
+  return known;
+}
+
+/** Each number goes to the lead that has the most of its pedals, each lead takes one. */
+function keptNumbers(
+  leads: readonly Lead[],
+  known: ReadonlyMap<number, ReadonlySet<PedalId>>,
+): ReadonlyMap<Lead, number> {
+  const claims = leads
+    .flatMap((lead) =>
+      [...known].map(([number, pedals]) => ({
+        lead,
+        number,
+        shared: lead.filter(({ pedal }) => pedals.has(pedal)).length,
+      })),
+    )
+    .filter(({ shared }) => shared > 0)
+    .sort((one, other) => other.shared - one.shared || one.number - other.number);
+  const kept = new Map<Lead, number>();
+  const given = new Set<number>();
+  for (const { lead, number } of claims) {
+    if (kept.has(lead) || given.has(number)) continue;
+    kept.set(lead, number);
+    given.add(number);
+  }
+  return kept;
+}

@@ -1,0 +1,55 @@
+import { isMap, isSeq, type YAMLMap, type YAMLSeq } from 'yaml';
+
+import { columnOf, endOf, endOfLine, mapIn, pairOf, settingKey, withEdits, type Edit } from '../text/text-edits.js';
+import { flowText } from '../text/yaml-text.js';
+
+/** What is owned from now on beyond what the file says. */
+export type Acquired = {
+  /** Ids, one a unit. */
+  readonly supplies: readonly string[];
+  /** How many there are of each part, with what was there. The file may call a part by its name, too. */
+  readonly parts: readonly { readonly id: string; readonly name: string; readonly count: number }[];
+};
+
+/** The text of a board file with what was bought under `owned`, all else as it is. */
+export function withOwned(text: string, { supplies, parts }: Acquired): string {
+  const stocked = supplies.length === 0 ? text : withEdits(text, [suppliesEdit(text, supplies)]);
+  return parts.reduce((edited, part) => withEdits(edited, [partEdit(edited, part)]), stocked);
+}
+
+function suppliesEdit(text: string, supplies: readonly string[]): Edit {
+  const { root, owned, json, written } = ownedIn(text);
+  if (owned === null) return settingKey(text, { map: root, key: 'owned', json }, written({ supplies }));
+  const list = pairOf(owned, 'supplies')?.value ?? null;
+  if (!isSeq(list) || list.items.length === 0)
+    return settingKey(text, { map: owned, key: 'supplies', json }, written(supplies));
+  return appending(text, list as YAMLSeq.Parsed, supplies.map(written));
+}
+
+/** Items at the end of a list that has some. */
+function appending(text: string, list: YAMLSeq.Parsed, items: readonly string[]): Edit {
+  const last = list.items.at(-1);
+  const end = last === undefined ? list.range[1] : endOf(last);
+  if (list.flow === true) return { start: end, end, text: items.map((item) => `, ${item}`).join('') };
+  const at = endOfLine(text, end);
+  const before = `${text.includes('\r\n') ? '\r\n' : '\n'}${' '.repeat(columnOf(text, list.range[0]))}- `;
+  return { start: at, end: at, text: items.map((item) => `${before}${item}`).join('') };
+}
+
+function partEdit(text: string, { id, name, count }: Acquired['parts'][number]): Edit {
+  const { root, owned, json, written } = ownedIn(text);
+  if (owned === null) return settingKey(text, { map: root, key: 'owned', json }, written({ parts: { [id]: count } }));
+  const parts = pairOf(owned, 'parts')?.value ?? null;
+  if (!isMap(parts)) return settingKey(text, { map: owned, key: 'parts', json }, written({ [id]: count }));
+  const map = parts as YAMLMap.Parsed;
+  const key = pairOf(map, id) === null && pairOf(map, name) !== null ? name : id;
+  return settingKey(text, { map, key, json }, String(count));
+}
+
+function ownedIn(text: string) {
+  const root = mapIn(text);
+  const json = root.flow === true;
+  const owned = pairOf(root, 'owned')?.value ?? null;
+  const written = (value: unknown): string => (json ? JSON.stringify(value) : flowText(value));
+  return { root, json, written, owned: isMap(owned) ? (owned as YAMLMap.Parsed) : null };
+}

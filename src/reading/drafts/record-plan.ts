@@ -1,0 +1,63 @@
+import { parse } from 'yaml';
+
+import type { WiredFeed } from '../../domain/board.js';
+import { ownedOf, type Kit } from '../../domain/kit.js';
+import { leadNumbers } from '../../domain/lead-numbers.js';
+import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
+import { inputsFromFiles } from '../inputs-from-text.js';
+import type { NamedFile } from '../text/file-text.js';
+import { mapIn } from '../text/text-edits.js';
+import { withOwned, type Acquired } from './record-owned.js';
+import { inOrder, withWiring } from './record-wiring.js';
+
+/** A board that has been read, with the files that it was read from. */
+export type RecordedIn = {
+  readonly kit: Kit;
+  readonly board: { readonly file: string; readonly text: string };
+  readonly shop: NamedFile | null;
+};
+
+/**
+ * The text of a board file in which a plan is how the board is plugged: its feeds stand under `wiring`, each with the number
+ * of its lead, and what it buys stands under `owned`. Comments and order stay. The text is read again: null where it would
+ * not say just that.
+ */
+export function withPlanRecorded({ kit, board, shop }: RecordedIn, plan: Wiring): string | null {
+  const before = kit.board.wiring;
+  const after = wiredAs(kit, plan.feeds);
+  const stocked = withOwned(board.text, acquiredBy(kit, plan));
+  const text = withWiring(stocked, mapIn(stocked), { before, after });
+  if (text === null || unplanned(text) !== unplanned(board.text)) return null;
+  const read = inputsFromFiles({ file: board.file, text: { kind: 'text', text } }, shop);
+  if (read.kind === 'faulty') return null;
+  return JSON.stringify(read.value.board.wiring) === JSON.stringify(inOrder(before, after)) ? text : null;
+}
+
+/** The feeds as entries of a wiring. */
+function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
+  const numbers = leadNumbers(kit, feeds);
+  return feeds.map((feed): WiredFeed => {
+    const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
+    const lead = numbers.get(pedal);
+    return {
+      ...{ pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters },
+      ...(lead === undefined ? {} : { lead }),
+    };
+  });
+}
+
+function acquiredBy(kit: Kit, { buy }: Wiring): Acquired {
+  return {
+    supplies: buy.supplies.flatMap(({ id, units }) => Array.from({ length: units }, () => id)),
+    parts: buy.parts.flatMap(({ id, units }) => {
+      const part = kit.parts.get(id);
+      return part === undefined ? [] : [{ id, name: part.name, count: ownedOf(kit, part) + units }];
+    }),
+  };
+}
+
+/** All that a plan does not change. */
+function unplanned(text: string): string {
+  const { wiring: _wiring, owned: _owned, ...others } = parse(text) as Readonly<Record<string, unknown>>;
+  return JSON.stringify(others);
+}

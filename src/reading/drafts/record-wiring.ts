@@ -1,0 +1,98 @@
+import { isMap, isSeq, type YAMLMap } from 'yaml';
+
+import type { WiredFeed } from '../../domain/board.js';
+import { numberOfThousandths } from '../../domain/quantities.js';
+import { endOf, endOfPair, pairOf, settingKey, withEdits, withoutLines, type Edit } from '../text/text-edits.js';
+import { flowText } from '../text/yaml-text.js';
+import { withEntries } from './add-to-list.js';
+import type { DraftEntry } from './entry.js';
+
+/** How a board is plugged before and after; the entries before stand in the order of the file. */
+export type Replugged = { readonly before: readonly WiredFeed[]; readonly after: readonly WiredFeed[] };
+
+/**
+ * The text of a board file, whose root is a map, with another wiring: an entry that stays true is not touched, one that
+ * changes is changed where it stands, one whose pedal is not plugged any more goes, and new ones come last. Null where the
+ * text has no room for it.
+ */
+export function withWiring(text: string, root: YAMLMap.Parsed, { before, after }: Replugged): string | null {
+  const value = pairOf(root, 'wiring')?.value ?? null;
+  const isListInBrackets = isSeq(value) && value.flow === true && before.length > 0;
+  if (root.flow === true || isListInBrackets) {
+    const all = inOrder(before, after).map(entryData);
+    const written = root.flow === true ? JSON.stringify(all) : flowText(all);
+    return withEdits(text, [settingKey(text, { map: root, key: 'wiring', json: root.flow === true }, written)]);
+  }
+  const next = new Map(after.map((feed) => [feed.pedal, feed]));
+  const items = isSeq(value) ? value.items : [];
+  const edits = before.flatMap((feed, index) => {
+    const item = items[index];
+    return isMap(item) ? entryEdits(text, item as YAMLMap.Parsed, feed, next.get(feed.pedal)) : [];
+  });
+  const known = new Set(before.map(({ pedal }) => pedal));
+  const added = after.filter(({ pedal }) => !known.has(pedal)).map(draftOf);
+  const kept = withEdits(text, edits);
+  if (added.length === 0) return kept;
+  const extended = withEntries(kept, 'wiring', added);
+  return extended.kind === 'closed' ? null : extended.text;
+}
+
+/** Those that are there already first, in the order of the file. */
+export const inOrder = (before: readonly WiredFeed[], after: readonly WiredFeed[]): readonly WiredFeed[] => {
+  const order = before.map(({ pedal }) => pedal);
+  const rank = ({ pedal }: WiredFeed): number => (order.includes(pedal) ? order.indexOf(pedal) : order.length);
+  return [...after].sort((one, other) => rank(one) - rank(other));
+};
+
+/** The keys of an entry, in the order in which they are written; undefined where one has nothing to say. */
+const keys: Readonly<Record<string, (feed: WiredFeed) => unknown>> = {
+  pedal: ({ pedal }) => pedal,
+  supply: ({ supply }) => supply,
+  unit: ({ unit }) => unit,
+  output: ({ outputs: [output, ...others] }) => (others.length === 0 ? output : undefined),
+  outputs: ({ outputs }) => (outputs.length === 1 ? undefined : outputs),
+  volts: ({ millivolts }) => numberOfThousandths(millivolts),
+  join: ({ join }) => join ?? undefined,
+  chain: ({ chain }) => chain ?? undefined,
+  parts: ({ adapters }) => (adapters.length === 0 ? undefined : adapters),
+  lead: ({ lead }) => lead,
+};
+
+export const entryData = (feed: WiredFeed): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(
+    Object.entries(keys)
+      .map(([key, of]) => [key, of(feed)] as const)
+      .filter(([, value]) => value !== undefined),
+  );
+
+const draftOf = (feed: WiredFeed): DraftEntry => ({
+  name: feed.pedal,
+  fields: Object.entries(entryData(feed)).map(([key, value]) => ({ key, value })),
+  missing: [],
+  inline: true,
+});
+
+/** What changes in an entry; all of it goes where its pedal is not plugged any more. */
+function entryEdits(
+  text: string,
+  item: YAMLMap.Parsed,
+  before: WiredFeed,
+  after: WiredFeed | undefined,
+): readonly Edit[] {
+  if (after === undefined) return [withoutLines(text, item.range[0], endOf(item))];
+  const changed = Object.entries(keys).filter(([, of]) => flowText(of(before)) !== flowText(of(after)));
+  if (changed.length === 0) return [];
+  if (item.flow === true) return [{ start: item.range[0], end: item.range[1], text: flowText(entryData(after)) }];
+  const gone = changed.flatMap(([key, of]) => (of(after) === undefined ? (pairOf(item, key) ?? []) : []));
+  // The first key stands behind the dash of the list, whose line cannot go.
+  if (gone.some((pair) => pair === item.items[0]))
+    return [{ start: item.range[0], end: endOf(item), text: flowText(entryData(after)) }];
+  const behind = item.items.findLast((pair) => !gone.includes(pair));
+  return [
+    ...gone.map((pair) => withoutLines(text, pair.key.range[0], endOfPair(pair))),
+    ...changed.flatMap(([key, of]) => {
+      const value = of(after);
+      return value === undefined ? [] : [settingKey(text, { map: item, key, json: false, behind }, flowText(value))];
+    }),
+  ];
+}

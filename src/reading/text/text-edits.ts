@@ -1,0 +1,88 @@
+import { isCollection, isMap, isPair, isScalar, parseDocument, type ParsedNode, type YAMLMap } from 'yaml';
+
+/** What stands from `start` to before `end` becomes `text`. */
+export type Edit = { readonly start: number; readonly end: number; readonly text: string };
+
+/** The text with all edits, none of which reaches into another one; what is put in at one place stands in the order of the edits. */
+export const withEdits = (text: string, edits: readonly Edit[]): string =>
+  edits
+    .toReversed()
+    .sort((one, other) => other.start - one.start)
+    .reduce((edited, { start, end, text: put }) => `${edited.slice(0, start)}${put}${edited.slice(end)}`, text);
+
+/** The map that a text is. @throws RangeError when it is none: whoever edits a file has read it before. */
+export function mapIn(text: string): YAMLMap.Parsed {
+  const { contents } = parseDocument(text);
+  if (!isMap(contents)) throw new RangeError('the file is no map');
+  return contents;
+}
+
+/** A pair of a map that a text was parsed into. */
+export type ParsedPair = YAMLMap.Parsed['items'][number];
+
+export const pairOf = (map: YAMLMap.Parsed, key: string): ParsedPair | null =>
+  map.items.find((pair) => isScalar(pair.key) && String(pair.key.value) === key) ?? null;
+
+/** Whether there is no value, as in `key:` alone. */
+export const isNothing = (value: ParsedNode | null): boolean =>
+  value === null || (isScalar(value) && value.value === null);
+
+/** Where a value ends, without the comments behind it: those of lines by themselves count to a list or map otherwise. */
+export function endOf(node: ParsedNode): number {
+  if (!isCollection(node) || node.flow === true) return node.range[1];
+  const last = node.items.at(-1);
+  if (last === undefined) return node.range[1];
+  return isPair(last) ? endOfPair(last as ParsedPair) : endOf(last as ParsedNode);
+}
+
+export const endOfPair = ({ key, value }: ParsedPair): number =>
+  value === null || isNothing(value) ? key.range[1] + 1 : endOf(value);
+
+/** Before the line break of the line in which an offset is. */
+export function endOfLine(text: string, offset: number): number {
+  const newline = text.indexOf('\n', offset);
+  if (newline < 0) return text.length;
+  return text[newline - 1] === '\r' ? newline - 1 : newline;
+}
+
+/** Takes whole lines out, from that of one offset to that of another. */
+export function withoutLines(text: string, from: number, to: number): Edit {
+  const end = text.indexOf('\n', to);
+  return { start: from - columnOf(text, from), end: end < 0 ? text.length : end + 1, text: '' };
+}
+
+/** How far in its line an offset stands. */
+export const columnOf = (text: string, offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);
+
+export type KeyPlace = {
+  readonly map: YAMLMap.Parsed;
+  readonly key: string;
+  /** Whether a new key is written in quotes, as JSON has it. */
+  readonly json: boolean;
+  /** The pair behind which a key that is not there yet comes; the last one when left out. */
+  readonly behind?: ParsedPair | undefined;
+};
+
+/** A key of a map gets a value, which is handed in as it is to be written; what stands around it stays. */
+export function settingKey(
+  text: string,
+  { map, key, json, behind = map.items.at(-1) }: KeyPlace,
+  written: string,
+): Edit {
+  const pair = pairOf(map, key);
+  if (pair !== null) {
+    const start = pair.key.range[1];
+    const { value } = pair;
+    if (value === null || isNothing(value)) return { start, end: start + 1, text: `: ${written}` };
+    return isCollection(value) && value.flow !== true
+      ? { start, end: endOf(value), text: `: ${written}` }
+      : { start: value.range[0], end: value.range[1], text: written };
+  }
+  const entry = `${json ? JSON.stringify(key) : key}: ${written}`;
+  if (behind === undefined) return { start: map.range[0], end: map.range[1], text: `{${entry}}` };
+  const end = endOfPair(behind);
+  if (map.flow === true) return { start: end, end, text: `, ${entry}` };
+  const at = endOfLine(text, end);
+  const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
+  return { start: at, end: at, text: `${lineEnd}${' '.repeat(columnOf(text, map.range[0]))}${entry}` };
+}
