@@ -1,6 +1,16 @@
 import { isMap, isSeq, type YAMLMap, type YAMLSeq } from 'yaml';
 
-import { columnOf, endOf, endOfLine, mapIn, pairOf, settingKey, withEdits, type Edit } from '../text/text-edits.js';
+import {
+  columnOf,
+  endOf,
+  endOfLine,
+  lineEndOf,
+  mapIn,
+  pairOf,
+  settingKey,
+  withEdits,
+  type Edit,
+} from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
 
 /** What is owned from now on beyond what the file says. */
@@ -32,7 +42,7 @@ function appending(text: string, list: YAMLSeq.Parsed, items: readonly string[])
   const end = last === undefined ? list.range[1] : endOf(last);
   if (list.flow === true) return { start: end, end, text: items.map((item) => `, ${item}`).join('') };
   const at = endOfLine(text, end);
-  const before = `${text.includes('\r\n') ? '\r\n' : '\n'}${' '.repeat(columnOf(text, list.range[0]))}- `;
+  const before = `${lineEndOf(text)}${' '.repeat(columnOf(text, list.range[0]))}- `;
   return { start: at, end: at, text: items.map((item) => `${before}${item}`).join('') };
 }
 

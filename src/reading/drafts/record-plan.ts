@@ -5,6 +5,7 @@ import { ownedOf, type Kit } from '../../domain/kit.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import { inputsFromFiles } from '../inputs-from-text.js';
+import type { ReadingOptions } from '../sheet/without-bad-rows.js';
 import type { NamedFile } from '../text/file-text.js';
 import { mapIn } from '../text/text-edits.js';
 import { withOwned, type Acquired } from './record-owned.js';
@@ -15,6 +16,7 @@ export type RecordedIn = {
   readonly kit: Kit;
   readonly board: { readonly file: string; readonly text: string };
   readonly shop: NamedFile | null;
+  readonly options: ReadingOptions;
 };
 
 /**
@@ -22,13 +24,13 @@ export type RecordedIn = {
  * of its lead, and what it buys stands under `owned`. Comments and order stay. The text is read again: null where it would
  * not say just that.
  */
-export function withPlanRecorded({ kit, board, shop }: RecordedIn, plan: Wiring): string | null {
+export function withPlanRecorded({ kit, board, shop, options }: RecordedIn, plan: Wiring): string | null {
   const before = kit.board.wiring;
   const after = wiredAs(kit, plan.feeds);
   const stocked = withOwned(board.text, acquiredBy(kit, plan));
   const text = withWiring(stocked, mapIn(stocked), { before, after });
   if (text === null || unplanned(text) !== unplanned(board.text)) return null;
-  const read = inputsFromFiles({ file: board.file, text: { kind: 'text', text } }, shop);
+  const read = inputsFromFiles({ file: board.file, text: { kind: 'text', text } }, shop, options);
   if (read.kind === 'faulty') return null;
   return JSON.stringify(read.value.board.wiring) === JSON.stringify(inOrder(before, after)) ? text : null;
 }

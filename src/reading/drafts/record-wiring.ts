@@ -2,7 +2,16 @@ import { isMap, isSeq, type YAMLMap } from 'yaml';
 
 import type { WiredFeed } from '../../domain/board.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
-import { endOf, endOfPair, pairOf, settingKey, withEdits, withoutLines, type Edit } from '../text/text-edits.js';
+import {
+  endOf,
+  endOfPair,
+  lineEndOf,
+  pairOf,
+  settingKey,
+  withEdits,
+  withoutLines,
+  type Edit,
+} from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
 import { withEntries } from './add-to-list.js';
 import type { DraftEntry } from './entry.js';
@@ -20,7 +29,7 @@ export function withWiring(text: string, root: YAMLMap.Parsed, { before, after }
   const isListInBrackets = isSeq(value) && value.flow === true && before.length > 0;
   if (root.flow === true || isListInBrackets) {
     const all = inOrder(before, after).map(entryData);
-    const written = root.flow === true ? JSON.stringify(all) : flowText(all);
+    const written = root.flow === true ? listInJson(text, all) : flowText(all);
     return withEdits(text, [settingKey(text, { map: root, key: 'wiring', json: root.flow === true }, written)]);
   }
   const next = new Map(after.map((feed) => [feed.pedal, feed]));
@@ -35,6 +44,13 @@ export function withWiring(text: string, root: YAMLMap.Parsed, { before, after }
   if (added.length === 0) return kept;
   const extended = withEntries(kept, 'wiring', added);
   return extended.kind === 'closed' ? null : extended.text;
+}
+
+/** An entry a line, where the file has lines. */
+function listInJson(text: string, entries: readonly unknown[]): string {
+  if (!text.trim().includes('\n')) return JSON.stringify(entries);
+  const line = `${lineEndOf(text)}  `;
+  return `[${entries.map((entry) => `${line}  ${JSON.stringify(entry)}`).join(',')}${line}]`;
 }
 
 /** Those that are there already first, in the order of the file. */
@@ -80,7 +96,7 @@ function entryEdits(
   after: WiredFeed | undefined,
 ): readonly Edit[] {
   if (after === undefined) return [withoutLines(text, item.range[0], endOf(item))];
-  const changed = Object.entries(keys).filter(([, of]) => flowText(of(before)) !== flowText(of(after)));
+  const changed = Object.entries(keys).filter(([, of]) => JSON.stringify(of(before)) !== JSON.stringify(of(after)));
   if (changed.length === 0) return [];
   if (item.flow === true) return [{ start: item.range[0], end: item.range[1], text: flowText(entryData(after)) }];
   const gone = changed.flatMap(([key, of]) => (of(after) === undefined ? (pairOf(item, key) ?? []) : []));

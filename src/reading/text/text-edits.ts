@@ -51,6 +51,9 @@ export function withoutLines(text: string, from: number, to: number): Edit {
   return { start: from - columnOf(text, from), end: end < 0 ? text.length : end + 1, text: '' };
 }
 
+/** The line ends that a text has. */
+export const lineEndOf = (text: string): string => (text.includes('\r\n') ? '\r\n' : '\n');
+
 /** How far in its line an offset stands. */
 export const columnOf = (text: string, offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);
 
@@ -81,8 +84,11 @@ export function settingKey(
   const entry = `${json ? JSON.stringify(key) : key}: ${written}`;
   if (behind === undefined) return { start: map.range[0], end: map.range[1], text: `{${entry}}` };
   const end = endOfPair(behind);
-  if (map.flow === true) return { start: end, end, text: `, ${entry}` };
-  const at = endOfLine(text, end);
-  const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
-  return { start: at, end: at, text: `${lineEnd}${' '.repeat(columnOf(text, map.range[0]))}${entry}` };
+  const line = `${lineEndOf(text)}${' '.repeat(columnOf(text, behind.key.range[0]))}`;
+  if (map.flow !== true) {
+    const at = endOfLine(text, end);
+    return { start: at, end: at, text: `${line}${entry}` };
+  }
+  const hasOwnLine = text.slice(map.range[0], behind.key.range[0]).includes('\n');
+  return { start: end, end, text: `,${hasOwnLine ? line : ' '}${entry}` };
 }

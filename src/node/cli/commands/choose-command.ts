@@ -41,7 +41,7 @@ export async function runChoose(boardPath: string, cataloguePath: string, flags:
     files: allFiles(
       proofFile(flags.proof, { force }),
       reportFiles(report, answerReports, [boardPath, cataloguePath], { force }),
-      wiringFile(flags.record, boardPath, cataloguePath),
+      wiringFile(flags, boardPath, cataloguePath),
     ),
     call: async (kit) => searchAloud(kit.board, (aloud) => choose(kit, { aim, partial, proof, remainingMs, ...aloud })),
     json,

@@ -50,7 +50,7 @@ export async function runRewire(
     },
     files: allFiles(
       reportFiles(report, answerReports, inputs, { force }),
-      wiringFile(flags.record, boardPath, cataloguePath ?? null),
+      wiringFile(flags, boardPath, cataloguePath ?? null),
     ),
     call: async (kit, wishes) =>
       searchAloud(kit.board, (aloud) => rewire(kit, { ...wishes, partial, remainingMs, ...aloud })),

@@ -2,6 +2,7 @@ import type { Kit } from '../../../domain/kit.js';
 import type { Answer } from '../../../planning/answer.js';
 import { isCsvName } from '../../../reading/csv/read-csv.js';
 import { withPlanRecorded } from '../../../reading/drafts/record-plan.js';
+import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { namedFile, readText } from '../../disk/file-text.js';
 import { obstacleTo, writeWhole } from '../../disk/write-file.js';
 import { tell } from '../printed/tell.js';
@@ -9,7 +10,7 @@ import type { WrittenFiles } from '../pipeline.js';
 
 /** The board file, into which the plan is to be recorded; null where it is not to be. */
 export function wiringFile(
-  wanted: boolean,
+  { record: wanted, ...options }: ReadingOptions & { readonly record: boolean },
   boardPath: string,
   cataloguePath: string | null,
 ): WrittenFiles<Kit, Answer> | null {
@@ -22,7 +23,7 @@ export function wiringFile(
       before = await textOf(boardPath);
       return refusal === null;
     },
-    write: async (kit, answer) => record(kit, answer, { boardPath, cataloguePath, before }),
+    write: async (kit, answer) => record(kit, answer, { boardPath, cataloguePath, options, before }),
   };
 }
 
@@ -37,12 +38,17 @@ async function refusalOf(path: string): Promise<string | null> {
 type Target = {
   readonly boardPath: string;
   readonly cataloguePath: string | null;
+  readonly options: ReadingOptions;
   /** What was in the file when it was read; null when that is not known. */
   readonly before: string | null;
 };
 
 /** Records the plan and says so on standard error, or why nothing is recorded. False when it could not be written. */
-async function record(kit: Kit, answer: Answer, { boardPath, cataloguePath, before }: Target): Promise<boolean> {
+async function record(
+  kit: Kit,
+  answer: Answer,
+  { boardPath, cataloguePath, options, before }: Target,
+): Promise<boolean> {
   if (answer.kind !== 'plan' || answer.wiring.feeds.length === 0) {
     tell('Nothing recorded: there is no plan.');
     return true;
@@ -53,7 +59,7 @@ async function record(kit: Kit, answer: Answer, { boardPath, cataloguePath, befo
     return false;
   }
   const shop = cataloguePath === null ? null : await namedFile(cataloguePath);
-  const recorded = withPlanRecorded({ kit, board: { file: boardPath, text }, shop }, answer.wiring);
+  const recorded = withPlanRecorded({ kit, board: { file: boardPath, text }, shop, options }, answer.wiring);
   if (recorded === null) {
     tell(`${boardPath}: the plan could not be put there so that all else stays. Write it under \`wiring\` by hand.`);
     return false;

@@ -36,6 +36,30 @@ describe('the wiring', () => {
     });
   });
 
+  it('keeps the number of a lead, which a chain has but one of', () => {
+    const wah = 'pedal: wah, supply: quay, unit: 1, output: 1, volts: 9';
+    const boardWith = (...feeds: readonly string[]) =>
+      board(...feeds).replace('milliamps: 100}', 'milliamps: 100}\n  - {name: Wah, volts: 9, milliamps: 1}');
+    const [echo, other] = readOf(boardWith(`${feed}, lead: 7`, wah), catalogue).board.wiring;
+    expect([echo?.lead, other?.lead]).toEqual([7, undefined]);
+    const onOne = wah.replace('output: 1', 'output: 2');
+    expect(faultsOf(boardWith(`${feed}, lead: 7`, `${onOne}, lead: 7`), catalogue)).toEqual([]);
+    const two = (first: string, second: string) => ({ board: boardWith(first, second), catalogue });
+    expectFault(
+      two(`${feed}, lead: 7`, `${wah}, lead: ‸7`),
+      'wiring[1].lead',
+      ['found 7', 'the lead of another output'],
+      'a new lead gets a new number',
+    );
+    expectFault(
+      two(`${feed}, lead: 7`, `${onOne}, lead: ‸8`),
+      'wiring[1].lead',
+      ['found 8', 'says 7 of the same output'],
+      'Write the number that stands on the lead',
+    );
+    refused(`${feed}, lead: ‸0`, 'wiring[0].lead', ['found 0', 'from 1'], 'Write a whole number');
+  });
+
   it('has the outputs of a join in rising order, however they are written', () => {
     for (const outputs of ['[1, 2]', '[2, 1]'])
       expect(readOf(board(joined.replace('[2, 1]', outputs)), catalogue).board.wiring[0]?.outputs).toEqual([1, 2]);

@@ -69,7 +69,10 @@ const promised = {
       numbers: null,
     },
   ],
-  feeds: [feed('estuary-echo', 1), feed('tarn-fuzz', 5)],
+  feeds: [
+    { ...feed('estuary-echo', 1), lead: 1 },
+    { ...feed('tarn-fuzz', 5), lead: 2 },
+  ],
   confirm: [
     { pedal: 'estuary-echo', assumed: allAssumed },
     { pedal: 'tarn-fuzz', assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1' } },

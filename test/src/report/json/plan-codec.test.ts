@@ -32,6 +32,7 @@ const promised = {
       settings: [9],
       kept: null,
       source: 'output',
+      lead: 2,
     },
     {
       pedal: 'tarn-fuzz',
@@ -46,6 +47,7 @@ const promised = {
       settings: [9],
       kept: null,
       source: 'output',
+      lead: 1,
     },
     {
       pedal: 'chapel-drive',
@@ -60,6 +62,7 @@ const promised = {
       settings: [18],
       kept: null,
       source: 'output',
+      lead: 3,
     },
   ],
   unpowered: [],
