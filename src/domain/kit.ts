@@ -1,6 +1,6 @@
 import type { Board, Catalogue } from './board.js';
 import type { Part } from './part.js';
-import type { PartId, SupplyId } from './quantities.js';
+import type { PartId, PedalId, SupplyId } from './quantities.js';
 import type { Bank, Supply } from './supply.js';
 
 /** A board and all that can be used to power it: what its gear and the catalogue describe, brought together once. */
@@ -26,6 +26,15 @@ const byId = <Id, Thing extends { readonly id: Id }>(things: readonly Thing[]): 
 /** How many of a supply or a part are owned. */
 export const ownedOf = ({ board: { owned } }: Kit, { id }: Supply | Part): number =>
   (owned.supplies as ReadonlyMap<string, number>).get(id) ?? (owned.parts as ReadonlyMap<string, number>).get(id) ?? 0;
+
+/** Those of the feeds that are plugged: kept places are not. */
+export function pluggedOf<Fed extends { readonly pedal: PedalId }>(
+  { board }: Kit,
+  feeds: readonly Fed[],
+): readonly Fed[] {
+  const kept = new Set(board.pedals.filter((pedal) => pedal.kept !== null).map(({ id }) => id));
+  return feeds.filter(({ pedal }) => !kept.has(pedal));
+}
 
 /** How many of a supply or a part can be bought: 0 without a price, Infinity without a stated stock. */
 export const forSaleOf = ({ price, stock }: Pick<Supply | Part, 'price' | 'stock'>): number =>

@@ -13,7 +13,8 @@ type Hung = {
 /**
  * The number of each pedal's lead, for life. A lead that the board file numbers keeps its number as long as one of its pedals
  * is plugged, wherever it goes: where pedals part, the lead with the most of them keeps it. Other leads get the numbers above
- * all that the file remembers, in the order of hooking up, so that no number is ever given to another lead.
+ * all that the file remembers, in the order of hooking up, so that no number is ever given to another lead. Those of kept
+ * places come last: no file remembers these before they are plugged.
  */
 export function leadNumbers(kit: Kit, feeds: readonly Hung[]): ReadonlyMap<PedalId, number> {
   const leads = leadsInOrder(kit, feeds);
@@ -30,16 +31,21 @@ export function leadNumbers(kit: Kit, feeds: readonly Hung[]): ReadonlyMap<Pedal
 
 type Lead = readonly Hung[];
 
-/** By their supplies in the order of gear and catalogue, then by units and outputs. */
-function leadsInOrder({ supplies }: Kit, feeds: readonly Hung[]): readonly Lead[] {
+/** By their supplies in the order of gear and catalogue, then by units and outputs; kept places last. */
+function leadsInOrder({ board, supplies }: Kit, feeds: readonly Hung[]): readonly Lead[] {
+  const kept = new Set(board.pedals.flatMap((pedal) => (pedal.kept === null ? [] : [pedal.id])));
   const order = [...supplies.keys()];
   const leads = new Map<string, Hung[]>();
   for (const feed of feeds) {
     const place = JSON.stringify([feed.supply, feed.unit, feed.outputs]);
     leads.set(place, [...(leads.get(place) ?? []), feed]);
   }
-  const rank = ([feed]: Lead): readonly number[] =>
-    feed === undefined ? [] : [order.indexOf(feed.supply), feed.unit, feed.outputs[0] ?? 0];
+  const rank = (lead: Lead): readonly number[] => {
+    const later = lead.every(({ pedal }) => kept.has(pedal)) ? 1 : 0;
+    return lead
+      .slice(0, 1)
+      .flatMap(({ supply, unit, outputs }) => [later, order.indexOf(supply), unit, outputs[0] ?? 0]);
+  };
   return [...leads.values()].sort((one, other) => {
     const [first, second] = [rank(one), rank(other)];
     return first.map((figure, at) => figure - (second[at] ?? 0)).find((difference) => difference !== 0) ?? 0;

@@ -1,4 +1,4 @@
-import { bankOfOutput, type Kit } from '../../domain/kit.js';
+import { bankOfOutput, pluggedOf, type Kit } from '../../domain/kit.js';
 import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
 import type { Millivolts, PedalId } from '../../domain/quantities.js';
 import { isSameFeed, isSameOutlet, isSameUnit, meet } from './places.js';
@@ -37,7 +37,7 @@ export type Steps = {
  * on, and the mains come last.
  */
 export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly Feed[]): Steps {
-  const plan = plugged(kit, planned);
+  const plan = pluggedOf(kit, planned);
   const volts = voltsSwitches(kit, today, plan);
   const touched = new Set(plan.filter((feed) => isTouched(feed, today, volts)).map(({ pedal }) => pedal));
   const staying = plan.filter(({ pedal }) => !touched.has(pedal));
@@ -66,12 +66,6 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
       { kind: 'mains on', units: unitsOf(plan) },
     ],
   };
-}
-
-/** What is plugged in: kept places are not. */
-function plugged({ board }: Kit, feeds: readonly Feed[]): readonly Feed[] {
-  const kept = new Set(board.pedals.filter((pedal) => pedal.kept !== null).map(({ id }) => id));
-  return feeds.filter(({ pedal }) => !kept.has(pedal));
 }
 
 /** Whether anything changes for the pedal, be it only a switch that has to be turned while nothing hangs on it. */

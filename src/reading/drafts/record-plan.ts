@@ -1,7 +1,7 @@
 import { parse } from 'yaml';
 
 import type { WiredFeed } from '../../domain/board.js';
-import { ownedOf, type Kit } from '../../domain/kit.js';
+import { ownedOf, pluggedOf, type Kit } from '../../domain/kit.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import { inputsFromFiles } from '../inputs-from-text.js';
@@ -35,10 +35,10 @@ export function withPlanRecorded({ kit, board, shop, options }: RecordedIn, plan
   return JSON.stringify(read.value.board.wiring) === JSON.stringify(inOrder(before, after)) ? text : null;
 }
 
-/** The feeds as entries of a wiring. */
+/** The feeds as entries of a wiring, without places that are kept. */
 function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
   const numbers = leadNumbers(kit, feeds);
-  return feeds.map((feed): WiredFeed => {
+  return pluggedOf(kit, feeds).map((feed): WiredFeed => {
     const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
     const lead = numbers.get(pedal);
     return {

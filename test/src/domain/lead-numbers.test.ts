@@ -21,8 +21,11 @@ function wired(text: string): WiredFeed {
   return { ...hung(text), ...rest, ...(lead === undefined ? {} : { lead: Number(lead) }) };
 }
 
+/** Pedals whose letter is a capital have a place kept. */
 function numbers(today: readonly string[], plan: readonly string[]): Readonly<Record<string, number>> {
-  const pedals = [...new Set([...today, ...plan].map((text) => text.slice(0, 1)))].map((id) => pedalOf(id, 10));
+  const pedals = [...new Set([...today, ...plan].map((text) => text.slice(0, 1)))].map((id) =>
+    pedalOf(id, 10, { kept: id === id.toUpperCase() ? 'later' : null }),
+  );
   const kit = kitOf(boardOf(pedals, { wiring: today.map(wired) }), catalogueOf(supplies));
   return Object.fromEntries(leadNumbers(kit, plan.map(hung)));
 }
@@ -48,6 +51,11 @@ describe('the numbers of leads', () => {
 
   it('are new for pedals that are plugged without a number', () => {
     expect(numbers(['a quay 1 3', 'b quay 2'], ['a quay 1', 'b quay 2'])).toEqual({ a: 3, b: 4 });
+  });
+
+  it('of kept places come last: only what is plugged is remembered', () => {
+    expect(numbers(['b quay 2 5'], ['A quay 1', 'b quay 2', 'c quay 3'])).toEqual({ b: 5, c: 6, A: 7 });
+    expect(numbers([], ['A quay 1', 'b quay 1', 'c quay 3'])).toEqual({ A: 1, b: 1, c: 2 });
   });
 
   it('stay with the larger part of a chain that is taken apart', () => {

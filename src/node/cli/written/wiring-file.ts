@@ -1,4 +1,4 @@
-import type { Kit } from '../../../domain/kit.js';
+import { pluggedOf, type Kit } from '../../../domain/kit.js';
 import type { Answer } from '../../../planning/answer.js';
 import { isCsvName } from '../../../reading/csv/read-csv.js';
 import { withPlanRecorded } from '../../../reading/drafts/record-plan.js';
@@ -49,8 +49,9 @@ async function record(
   answer: Answer,
   { boardPath, cataloguePath, options, before }: Target,
 ): Promise<boolean> {
-  if (answer.kind !== 'plan' || answer.wiring.feeds.length === 0) {
-    tell('Nothing recorded: there is no plan.');
+  const plugged = answer.kind === 'plan' ? pluggedOf(kit, answer.wiring.feeds) : [];
+  if (answer.kind !== 'plan' || plugged.length === 0) {
+    tell(`Nothing recorded: ${answer.kind === 'plan' ? 'no pedal is plugged yet' : 'there is no plan'}.`);
     return true;
   }
   const text = await textOf(boardPath);

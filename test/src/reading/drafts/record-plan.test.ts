@@ -82,6 +82,21 @@ describe('a plan in its board file', () => {
     );
   });
 
+  it('leaves places that are kept out of the wiring, and counts what is paid for them as owned', async () => {
+    const later = head.replace('milliamps: 180}', 'milliamps: 180, later: true}');
+    expect(await recorded(later)).toBe(
+      `${later}owned: {supplies: [quay], parts: {flip: 1}}\n` +
+        wiring.replace(/ {2}- \{pedal: echo.*\n/, '').replace('lead: 2', 'lead: 1'),
+    );
+  });
+
+  it('lists the leads for either reading of a polarity that nobody has read', async () => {
+    const unknown = head.replace('milliamps: 180}', 'milliamps: 180, polarity: unknown}');
+    const text = (await recorded(unknown)) ?? '';
+    expect(text).toContain('parts: {flip: 2}');
+    expect(text).toContain('- {pedal: echo, supply: quay, unit: 1, output: 1, volts: 9, parts: [flip], lead: 1}');
+  });
+
   it('is JSON again where it was', async () => {
     const board = {
       board: 'Mine',
