@@ -1,4 +1,4 @@
-import { isMap, isSeq, type YAMLMap, type YAMLSeq } from 'yaml';
+import { isMap, isSeq, type YAMLSeq } from 'yaml';
 
 import {
   columnOf,
@@ -33,7 +33,7 @@ function suppliesEdit(text: string, supplies: readonly string[]): Edit {
   const list = pairOf(owned, 'supplies')?.value ?? null;
   if (!isSeq(list) || list.items.length === 0)
     return settingKey(text, { map: owned, key: 'supplies', json }, written(supplies));
-  return appending(text, list as YAMLSeq.Parsed, supplies.map(written));
+  return appending(text, list, supplies.map(written));
 }
 
 /** Items at the end of a list that has some. */
@@ -51,7 +51,7 @@ function partEdit(text: string, { id, name, count }: Acquired['parts'][number]):
   if (owned === null) return settingKey(text, { map: root, key: 'owned', json }, written({ parts: { [id]: count } }));
   const parts = pairOf(owned, 'parts')?.value ?? null;
   if (!isMap(parts)) return settingKey(text, { map: owned, key: 'parts', json }, written({ [id]: count }));
-  const map = parts as YAMLMap.Parsed;
+  const map = parts;
   const key = pairOf(map, id) === null && pairOf(map, name) !== null ? name : id;
   return settingKey(text, { map, key, json }, String(count));
 }
@@ -61,5 +61,5 @@ function ownedIn(text: string) {
   const json = root.flow === true;
   const owned = pairOf(root, 'owned')?.value ?? null;
   const written = (value: unknown): string => (json ? JSON.stringify(value) : flowText(value));
-  return { root, json, written, owned: isMap(owned) ? (owned as YAMLMap.Parsed) : null };
+  return { root, json, written, owned: isMap(owned) ? owned : null };
 }

@@ -36,7 +36,7 @@ export function withWiring(text: string, root: YAMLMap.Parsed, { before, after }
   const items = isSeq(value) ? value.items : [];
   const edits = before.flatMap((feed, index) => {
     const item = items[index];
-    return isMap(item) ? entryEdits(text, item as YAMLMap.Parsed, feed, next.get(feed.pedal)) : [];
+    return isMap(item) ? entryEdits(text, item, feed, next.get(feed.pedal)) : [];
   });
   const known = new Set(before.map(({ pedal }) => pedal));
   const added = after.filter(({ pedal }) => !known.has(pedal)).map(draftOf);

@@ -32,7 +32,7 @@ export function endOf(node: ParsedNode): number {
   if (!isCollection(node) || node.flow === true) return node.range[1];
   const last = node.items.at(-1);
   if (last === undefined) return node.range[1];
-  return isPair(last) ? endOfPair(last as ParsedPair) : endOf(last as ParsedNode);
+  return isPair(last) ? endOfPair(last) : endOf(last);
 }
 
 export const endOfPair = ({ key, value }: ParsedPair): number =>

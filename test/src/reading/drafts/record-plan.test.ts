@@ -33,7 +33,7 @@ const wiring = `wiring:
 async function recorded(board: string): Promise<string | null> {
   const read = inputsFromText({ file: 'board.yaml', text: board }, { file: 'shop.yaml', text: shop });
   if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
-  const answer = await choose(read.value, { engines: await sharedEngines() });
+  const answer = await choose(read.value, { engines: sharedEngines() });
   if (answer.kind !== 'plan') throw new Error('it has no plan');
   return recordedAs(board, answer.wiring);
 }
@@ -85,8 +85,9 @@ describe('a plan in its board file', () => {
   it('leaves places that are kept out of the wiring, and counts what is paid for them as owned', async () => {
     const later = head.replace('milliamps: 180}', 'milliamps: 180, later: true}');
     expect(await recorded(later)).toBe(
-      `${later}owned: {supplies: [quay], parts: {flip: 1}}\n` +
-        wiring.replace(/ {2}- \{pedal: echo.*\n/, '').replace('lead: 2', 'lead: 1'),
+      `${later}owned: {supplies: [quay], parts: {flip: 1}}\n${wiring
+        .replace(/ {2}- \{pedal: echo.*\n/, '')
+        .replace('lead: 2', 'lead: 1')}`,
     );
   });
 

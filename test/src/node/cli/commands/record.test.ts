@@ -15,7 +15,8 @@ const copyOf = async (path: string): Promise<string> =>
 type BoardFile = { readonly wiring: readonly Readonly<Record<string, unknown>>[]; readonly owned: object };
 const boardIn = async (path: string) => parse(await readFile(path, 'utf8')) as BoardFile;
 
-const leadsIn = ({ wiring }: BoardFile) => Object.fromEntries(wiring.map(({ pedal, lead }) => [pedal, lead]));
+const leadsIn = ({ wiring }: BoardFile): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(wiring.map(({ pedal, lead }) => [String(pedal), lead]));
 
 const pedalTable = `# board: Table
 # currency: EUR
