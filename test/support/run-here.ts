@@ -6,6 +6,16 @@ import type * as sources from '../../src/node/cli/program.js';
 const built = new URL('../../dist/src/node/cli/program.js', import.meta.url);
 const { program } = (await import(/* @vite-ignore */ built.href)) as typeof sources;
 
+/** What is about the command: nothing of this is set when it is left out. */
+export type Around = {
+  /** Set besides an UTF-8 locale. */
+  readonly environment?: Readonly<Record<string, string>>;
+  /** Standard output is a terminal of so many columns. */
+  readonly columns?: number;
+  /** Where it runs; here when left out. */
+  readonly folder?: string;
+};
+
 export type Printed = { readonly code: number; readonly output: string; readonly errors: string };
 
 /** What a terminal and its owner would say of colours, widths and languages. */
@@ -15,21 +25,24 @@ let last: Promise<unknown> = Promise.resolve();
 
 /**
  * Runs a command in this process, as the command line would, with what it prints kept from the streams: without a terminal,
- * in an UTF-8 locale. One after the other, however many are asked for at once. @throws what no command may throw.
+ * in an UTF-8 locale, unless it is told otherwise. One after the other, however many are asked for at once. @throws what no command may throw.
  */
-export function runHere(parameters: readonly string[]): Promise<Printed> {
-  const printed = last.then(() => runNow(parameters));
+export function runHere(parameters: readonly string[], around: Around = {}): Promise<Printed> {
+  const printed = last.then(() => runNow(parameters, around));
   last = printed.catch(() => undefined);
   return printed;
 }
 
-async function runNow(parameters: readonly string[]): Promise<Printed> {
+async function runNow(parameters: readonly string[], around: Around): Promise<Printed> {
+  const { environment, columns, folder = process.cwd() } = around;
   const printed = { output: '', errors: '' };
   const { exitCode: before, env } = process;
+  const home = process.cwd();
   const plain = Object.entries(env).filter(([name]) => !worldly.some((each) => each === name));
-  process.env = { ...Object.fromEntries(plain), LC_ALL: 'C.UTF-8' };
+  process.env = { ...Object.fromEntries(plain), LC_ALL: 'C.UTF-8', ...environment };
+  process.chdir(folder);
   process.exitCode = 0;
-  const restore = [caught(process.stdout, (text) => (printed.output += text))];
+  const restore = [caught(process.stdout, (text) => (printed.output += text), columns)];
   restore.push(caught(process.stderr, (text) => (printed.errors += text)));
   try {
     await quiet(program()).parseAsync(['node', 'boardfeed', ...parameters]);
@@ -39,6 +52,7 @@ async function runNow(parameters: readonly string[]): Promise<Printed> {
     return { code: error.exitCode === 0 ? 0 : 2, ...printed };
   } finally {
     for (const put of restore) put();
+    process.chdir(home);
     process.exitCode = before;
     process.env = env;
   }
@@ -53,16 +67,15 @@ function quiet(command: Command): Command {
 }
 
 /** Keeps what is written to a stream from it; returns what undoes that. */
-function caught(stream: NodeJS.WriteStream, keep: (text: string) => void): () => void {
-  const { isTTY } = stream;
+function caught(stream: NodeJS.WriteStream, keep: (text: string) => void, columns?: number): () => void {
+  const { isTTY, columns: width } = stream;
   const write = stream.write.bind(stream);
-  stream.isTTY = false;
+  Object.assign(stream, { isTTY: columns !== undefined, columns });
   stream.write = (text: string | Uint8Array): boolean => {
     keep(typeof text === 'string' ? text : Buffer.from(text).toString('utf8'));
     return true;
   };
   return () => {
-    stream.isTTY = isTTY;
-    stream.write = write;
+    Object.assign(stream, { isTTY, columns: width, write });
   };
 }

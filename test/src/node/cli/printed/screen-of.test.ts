@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 
 import { columnsOf, screenOf } from '../../../../../src/node/cli/printed/screen-of.js';
+import { runHere } from '../../../../support/run-here.js';
 import { spawned, tideway } from '../command.js';
 
 const terminal = { isTTY: true, columns: 100 };
@@ -57,14 +58,14 @@ describe('signs beyond ASCII', () => {
 
 describe('the command', () => {
   const escapes = /\u001b\[/;
-  const onTerminal = (columns: number): string => `process.stdout.isTTY = true; process.stdout.columns = ${columns};`;
+  const onTerminal = 'process.stdout.isTTY = true; process.stdout.columns = 80;';
   const parameters = ['choose', ...tideway, '--time', '0.001'];
   const longestLine = (text: string): number => Math.max(...text.split('\n').map((line) => line.length));
 
   test('colours for a terminal only, and fills it', async () => {
-    const plain = await spawned(parameters);
+    const plain = await runHere(parameters);
     expect(plain.output).not.toMatch(escapes);
-    const coloured = await spawned(parameters, { before: onTerminal(80) });
+    const coloured = await spawned(parameters, { before: onTerminal });
     expect(coloured.output).toMatch(escapes);
     expect(coloured.output.replace(/\u001b\[\d+m/g, '')).toBe(plain.output);
   });
@@ -72,20 +73,20 @@ describe('the command', () => {
   test.each([{ NO_COLOR: '1' }, { TERM: 'dumb' }])(
     'writes no escapes where they are not welcome: %j',
     async (environment) => {
-      const { output } = await spawned(parameters, { before: onTerminal(100), environment });
+      const { output } = await runHere(parameters, { columns: 100, environment });
       expect(output).not.toMatch(escapes);
       expect(longestLine(output)).toBeGreaterThan(80);
     },
   );
 
   test('lays out for 60 columns on a narrower terminal', async () => {
-    const { output } = await spawned(parameters, { before: onTerminal(12), environment: { NO_COLOR: '1' } });
+    const { output } = await runHere(parameters, { columns: 12, environment: { NO_COLOR: '1' } });
     expect(longestLine(output)).toBeLessThanOrEqual(60);
   });
 
   test('writes ASCII alone in a locale that knows no more', async () => {
-    const { output } = await spawned(parameters, { environment: { LC_ALL: 'C' } });
+    const { output } = await runHere(parameters, { environment: { LC_ALL: 'C' } });
     expect(output).toMatch(/^[\n -~]+$/);
-    expect((await spawned(parameters)).output).toMatch(/[^\n -~]/);
+    expect((await runHere(parameters)).output).toMatch(/[^\n -~]/);
   });
 });
