@@ -7,8 +7,16 @@ const mostBytes = 500_000_000;
 /** The most that one run may keep the processor busy. */
 const mostBusyMs = 5_000;
 
-/** A line about a file: which, where, and what to do. */
+/** A line about a file: which, where, and what is wrong. */
 const faultLine = /^.+:\d+:\d+( \S.*)?: \S.*[.!?]$/;
+/** What may follow: the line itself, a marker under the place, what to do; at the end how many faults there are. */
+const furtherLines = [
+  /^ +\d+ \| .*$/,
+  /^ +\| +\^+$/,
+  /^ {2}\S.*[.!?]$/,
+  /^\d+ faults? in .+\.$/,
+  /^Add --skip-bad-rows .+\.$/,
+];
 /** What may be on standard error besides: progress, and how many faults more there are. */
 const remark = /^(Searching, .*|and \d+ more\.|.* states no policy: the board has starting values\..*)$/;
 
@@ -28,6 +36,7 @@ export function expectUpright(ran: Ran | null): asserts ran is Ran {
     return;
   }
   expect(ran.output).toBe('');
-  expect(lines.length).toBeGreaterThan(0);
-  for (const line of lines) expect(line).toMatch(faultLine);
+  expect(lines[0]).toMatch(faultLine);
+  for (const line of lines)
+    expect([line, [faultLine, ...furtherLines].some((form) => form.test(line))]).toEqual([line, true]);
 }
