@@ -46,8 +46,14 @@ function leadLabels({ inventory }: Speech, { unit, name }: UnitHookup, { number,
       there: `${target}${joined}`,
     };
   });
-  const atPedals = ends.flatMap(({ mark, feed: tail }) =>
-    readFeeds(tail).map((read): Label => {
+  const atPedals = ends.flatMap(({ mark, feed: tail }) => {
+    const planned = `${voltsText(feedMillivolts(tail))} ${power}`;
+    if (inventory.pedal(tail.pedal).kept === 'unread') {
+      const here = inventory.pedalName(tail.pedal);
+      const there = 'Plug nothing in before its label has been read.';
+      return [{ mark, end: 'pedal', here, volts: `a place for ${planned}`, polarity: null, there } as const];
+    }
+    return readFeeds(tail).map((read): Label => {
       const through =
         tail.readings === undefined || read.adapters.length === 0
           ? ''
@@ -56,11 +62,11 @@ function leadLabels({ inventory }: Speech, { unit, name }: UnitHookup, { number,
         mark,
         end: 'pedal',
         here: readName(inventory, tail, read),
-        volts: `${voltsText(feedMillivolts(tail))} ${power}`,
+        volts: planned,
         polarity: read.polarity,
         there: `from ${name}, ${outputsText(use.outputs)}${through}`,
       };
-    }),
-  );
+    });
+  });
   return [...atSupply, ...atPedals];
 }

@@ -1,5 +1,6 @@
 import type { Handout, NoPlanHandout, PlanHandout } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
+import { pedalSorts } from '../words/pedal-counts.js';
 import { countText, priceText } from '../words/words.js';
 import { documentText } from './document.js';
 import { list, sectionMarkup, type Section } from './elements.js';
@@ -38,20 +39,31 @@ ${factsOf(handout).map(([name, value]) => markup`<div><dt>${name}</dt><dd>${valu
 
 function factsOf({
   changes,
-  wiring: { score },
+  wiring: { score, feeds },
   speech: { board },
 }: PlanHandout): readonly (readonly [string, string])[] {
-  const powered = ['Pedals powered', `${board.pedals.length - score.unpowered} of ${board.pedals.length}`] as const;
+  const sorts = pedalSorts(board, feeds);
+  const open = sorts.either + sorts.kept;
+  const powered = ['Pedals powered', `${sorts.powered} of ${board.pedals.length}`] as const;
+  const unread = open === 0 ? [] : [['Either reading, places kept', `${sorts.either}, ${sorts.kept}`] as const];
   const exposed = ['Exposed to noise', countText(score.exposed, 'pedal')] as const;
   const spent = ['To spend', priceText(score.money, board)] as const;
   if (changes === null)
-    return [spent, powered, ['Supplies', String(score.bricks)], ['Extra leads', String(score.parts)], exposed];
+    return [
+      spent,
+      powered,
+      ...unread,
+      ['Supplies', String(score.bricks)],
+      ['Extra leads', String(score.parts)],
+      exposed,
+    ];
   const { stay, moves, added } = changes;
   return [
     ['Stay', String(stay.length)],
     ['Move', String(moves.length)],
     ['New', String(added.length)],
     powered,
+    ...unread,
     spent,
     exposed,
   ];

@@ -50,12 +50,15 @@ function headLines(screen: Screen, check: Check): string[] {
 function verdictPiece({ board, paints }: Screen, { status, findings, wiring }: Check): Piece {
   if (wiring.feeds.length === 0)
     return { text: 'Nothing is plugged: the board file has no wiring.', paint: paints.caution };
-  const whole = wiring.feeds.length === board.pedals.length ? '' : ' as far as it is plugged';
+  const whole = wiring.feeds.length + keptPlaces(board) === board.pedals.length ? '' : ' as far as it is plugged';
   if (status === 'safe')
     return { text: `Safe${whole}, if your files are right: no hard rule is broken.`, paint: paints.good };
   const broken = findings.length === 1 ? 'A hard rule is broken' : `Hard rules are broken in ${findings.length} places`;
   return { text: `Not safe. ${broken}: pull the supplies from the mains before anything else.`, paint: paints.bad };
 }
+
+/** Kept places are not plugged, and have no need to be. */
+const keptPlaces = ({ pedals }: Screen['board']): number => pedals.filter(({ kept }) => kept !== null).length;
 
 function countsText({ board, inventory }: Screen, check: Check): string {
   const { feeds, score } = check.wiring;
@@ -65,8 +68,10 @@ function countsText({ board, inventory }: Screen, check: Check): string {
       ? `All ${countText(all, 'pedal')} plugged`
       : `${feeds.length} of ${countText(all, 'pedal')} plugged`;
   const wrong = feeds.length - pedalsInOrder(check).size;
+  const kept = keptPlaces(board);
   const counts = [
     `${plugged} into ${countText(score.bricks, 'supply', 'supplies')}`,
+    ...(kept === 0 ? [] : [`${countText(kept, 'place')} kept`]),
     ...(wrong === 0 ? [] : [`${wrong} of them not in order`]),
     exposedText(inventory, check.wiring),
   ];
@@ -78,7 +83,7 @@ function softLines(screen: Screen, check: Check): string[] {
   const { board, inventory, paints, width } = screen;
   const told = check.soft.filter(({ kind }) => kind !== 'unfed' && kind !== 'not owned');
   const notOwned = check.soft.filter((finding) => finding.kind === 'not owned');
-  const unfed = check.wiring.unpowered.map(inventory.pedalName);
+  const unfed = check.soft.flatMap((finding) => (finding.kind === 'unfed' ? [inventory.pedalName(finding.pedal)] : []));
   const texts = [
     ...told.map((finding) => sentence(screen, softText(board, inventory, check, finding))),
     ...digitalTogether(inventory, check.wiring).map((text) => sentence(screen, text)),

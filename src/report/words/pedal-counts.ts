@@ -6,23 +6,29 @@ import { countText } from './words.js';
  * Every pedal of the board by what becomes of it, and from what: "All 6 pedals powered from 2 supplies", or "6 pedals: 3
  * powered, 2 right for either reading, 1 place kept, from 2 supplies".
  */
-export function pedalCounts({ pedals }: Board, feeds: readonly Feed[], supplies: string): string {
-  const fed = new Set(feeds.map(({ pedal }) => pedal));
-  const keptIds = new Set(pedals.filter(({ id, kept }) => kept !== null && fed.has(id)).map(({ id }) => id));
-  const either = feeds.filter(({ pedal, readings }) => readings !== undefined && !keptIds.has(pedal)).length;
-  const powered = feeds.length - keptIds.size - either;
+export function pedalCounts(board: Board, feeds: readonly Feed[], supplies: string): string {
+  const { pedals } = board;
+  const { powered, either, kept } = pedalSorts(board, feeds);
   const all = countText(pedals.length, 'pedal');
-  if (keptIds.size + either === 0)
+  if (kept + either === 0)
     return `${powered === pedals.length ? `All ${all}` : `${powered} of ${all}`} powered from ${supplies}`;
-  const spares = pedals.filter(({ kept }) => kept === 'spare').length;
+  const spares = pedals.filter((pedal) => pedal.kept === 'spare').length;
   const left = pedals.length - feeds.length;
   const sorts = [
     `${powered} powered`,
     ...(either === 0 ? [] : [`${either} right for either reading`]),
-    ...(keptIds.size === 0 ? [] : [`${countText(keptIds.size, 'place')} kept`]),
+    ...(kept === 0 ? [] : [`${countText(kept, 'place')} kept`]),
     ...(left === 0 ? [] : [`${left} without power`]),
   ];
   const what =
     countText(pedals.length - spares, 'pedal') + (spares === 0 ? '' : ` and ${countText(spares, 'spare output')}`);
   return `${what}: ${sorts.join(', ')}, from ${supplies}`;
+}
+
+/** How many pedals are plugged by one way, by either of two, and have a place that is only kept. */
+export function pedalSorts({ pedals }: Board, feeds: readonly Feed[]) {
+  const fed = new Set(feeds.map(({ pedal }) => pedal));
+  const keptIds = new Set(pedals.filter(({ id, kept }) => kept !== null && fed.has(id)).map(({ id }) => id));
+  const either = feeds.filter(({ pedal, readings }) => readings !== undefined && !keptIds.has(pedal)).length;
+  return { powered: feeds.length - keptIds.size - either, either, kept: keptIds.size };
 }

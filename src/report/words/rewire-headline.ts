@@ -5,6 +5,7 @@ import type { Changes } from '../../planning/rewire/changes.js';
 import { countedText } from './money-words.js';
 import { gapText, type Headline } from './headline.js';
 import { exposedText } from './shared-grounds.js';
+import { pedalCounts } from './pedal-counts.js';
 import type { Speech } from './speech.js';
 import { capital, countText, priceText } from './words.js';
 
@@ -42,13 +43,8 @@ function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
 
 function countsText(speech: Speech, wiring: JudgedPlan): string {
   const { feeds, score } = wiring;
-  const all = speech.board.pedals.length;
-  const powered =
-    feeds.length === all
-      ? `All ${countText(all, 'pedal')} powered`
-      : `${feeds.length} of ${countText(all, 'pedal')} powered`;
   const counts = [
-    `${powered} from ${countText(score.bricks, 'supply', 'supplies')}`,
+    pedalCounts(speech.board, feeds, countText(score.bricks, 'supply', 'supplies')),
     score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
     noiseText(speech, wiring),
   ];

@@ -39,6 +39,10 @@ export const wayText = (speech: Speech, feed: Feed): string =>
     .map((read) => onLabel(feed, read, stepsText(speech, startText(feed), leadsOf(read))))
     .join('; ');
 
+/** The leads from the supply to a chain lead, with it. */
+export const trunkText = (speech: Speech, feed: Feed): string =>
+  stepsText(speech, startText(feed), leadsOf({ ...feed, adapters: [] }));
+
 /** The leads from a chain lead to its pedal, without what the last plug is. */
 export const tailWay = (speech: Speech, feed: Feed): string =>
   readFeeds(feed)

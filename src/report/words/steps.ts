@@ -5,7 +5,7 @@ import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
 import { bankOf, type Inventory } from './inventory.js';
 import { meterCheck, type MeterCheck } from './meter-check.js';
 import { readName } from './read-name.js';
-import { wayText } from './route.js';
+import { trunkText, wayText } from './route.js';
 import type { Speech } from './speech.js';
 import { switchedOutputs, switchPosition } from './usage.js';
 import { listText, outputsText, polarityText, voltsText } from './words.js';
@@ -107,7 +107,7 @@ function placingText(speech: Speech, { name }: UnitHookup, { number, use, ends }
   const [feed] = use.feeds;
   const from = `Lead ${number}: ${name}, ${outputsText(use.outputs)}`;
   if (feed.chain === null) return `${from}, ${wayText(speech, feed)}, for ${inventory.pedalName(feed.pedal)}.`;
-  return `${from}, ${wayText(speech, { ...feed, adapters: [] })}, ${tailsText(inventory, ends)}.`;
+  return `${from}, ${trunkText(speech, feed)}, ${tailsText(inventory, ends)}.`;
 }
 
 /** "with the tails 1a for Chorus and 1b for Wah through Reversing lead". */
