@@ -93,11 +93,8 @@ export function missesOf({ line, kind }: PedalDraft): readonly (keyof Assumption
 }
 
 /** Whether nothing may be plugged into it before its label has been read. */
-export function isUnread(draft: PedalDraft, assumption: Assumption): boolean {
-  const misses = missesOf(draft);
-  return (
-    misses.includes('volts') || misses.some((key) => key !== 'volts' && assumption[key] === undefined && isNeeded(key))
-  );
-}
+export const isUnread = (draft: PedalDraft, assumption: Assumption): boolean =>
+  missesOf(draft).some((key) => isNeeded(key) && (key === 'volts' || assumption[key] === undefined));
 
-const isNeeded = (key: keyof Assumption): boolean => key === 'power' || key === 'inlet';
+/** Without these a pedal is unread: a place is kept for it at most, by what the board assumes. */
+export const isNeeded = (key: string): boolean => key === 'volts' || key === 'power' || key === 'inlet';

@@ -37,13 +37,14 @@ export function typedLine(text: string, named: boolean): TypedLine {
   const voltage = readVolts(tokens, faults);
   const said: SaidByWord = { ...voltage, ...readWords(tokens, voltage, faults) };
   const volts = voltage.volts ?? null;
+  const isSilent = said.polarity === undefined && said.power !== 'AC';
   const line: PedalLine = {
     name,
     ...said,
     ...readDraw(tokens, volts, faults),
     ...readInlet(tokens),
     ...readStartup(tokens, faults),
-    notes: tokens.some(({ kind }) => kind === 'dash') ? [dashNote] : [],
+    notes: isSilent && tokens.some(({ kind }) => kind === 'dash') ? [dashNote] : [],
   };
   if (line.power === 'AC' && line.polarity !== undefined)
     faults.push('AC has no polarity: leave one of the two out, as the label has it.');

@@ -2,7 +2,7 @@ import { isWhole } from '../../../reading/drafts/entry.js';
 import { dataOf } from '../../../reading/drafts/fields.js';
 import type { BoardHead } from '../../../reading/drafts/new-files.js';
 import { idOf, nothingOwned, type OwnedDraft } from '../../../reading/drafts/owned-draft.js';
-import { isUnread, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { isNeeded, isUnread, missesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import { sourcesOf } from '../../../reading/drafts/sources.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import type { Asker } from './asker.js';
@@ -40,10 +40,20 @@ export async function talkAboutBoard(
     if (line !== null) add({ read: [...told.read, { index: pedal.index, values: valuesOf(line) }] });
   }
   await askPedals(asker, { ids: known.pedalIds, isNew: known.isNew }, (pedals) => add({ pedals }));
-  if (known.assumption === null) add({ head: { ...head, assumption: await askAssumption(asker, told.pedals) } });
+  if (known.assumption === null)
+    add({ head: { ...head, assumption: await askAssumption(asker, missesIn(known, told)) } });
   if (known.isNew) await askPolicy(asker, told.pedals, told.head, (policy) => add({ head: policy }));
   const owned = known.owned ?? ownedOf(await askOwned(asker, signs, (draft) => add({ owned: draft })));
   if (!known.isWired) add({ wiring: await askWiring(asker, [...known.pluggable, ...pluggable(told)], owned) });
+}
+
+/** What would have to be assumed: of new pedals what was not told, of those in the file what a place is to be kept by. */
+function missesIn({ open }: KnownBoard, { pedals, read }: ToldBoard): ReadonlySet<string> {
+  const still = open.flatMap(({ index, unknown }) => {
+    const values = read.find((one) => one.index === index)?.values ?? {};
+    return unknown.filter((key) => isNeeded(key) && !(key in values));
+  });
+  return new Set<string>([...pedals.flatMap(missesOf), ...still]);
 }
 
 const pluggable = ({ pedals, head }: ToldBoard): readonly Pluggable[] =>

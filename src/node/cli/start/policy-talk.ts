@@ -1,5 +1,5 @@
 import { usualAssumption, usualWithPolarity, type Assumption } from '../../../reading/drafts/assumption.js';
-import { missesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import type { PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import type { BoardHead } from '../../../reading/drafts/new-files.js';
 import { typedBudget, type Budget } from '../../../reading/typed/budget.js';
 import { typedVoltage } from '../../../reading/typed/label-figures.js';
@@ -30,9 +30,8 @@ export async function askPolicy(
   add({ mains: await askMains(asker) });
 }
 
-/** What may be assumed of the pedals that do not say. */
-export async function askAssumption(asker: Asker, pedals: readonly PedalDraft[]): Promise<Assumption> {
-  const misses = new Set<string>(pedals.flatMap(missesOf));
+/** What may be assumed of the pedals that do not say; `misses` are the keys that some pedal lacks. */
+export async function askAssumption(asker: Asker, misses: ReadonlySet<string>): Promise<Assumption> {
   const within = (assumption: Assumption): Assumption =>
     Object.fromEntries(Object.entries(assumption).filter(([key]) => misses.has(key)));
   if (misses.size === 0) return {};

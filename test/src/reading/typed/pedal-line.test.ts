@@ -68,6 +68,8 @@ describe('a pedal on a line', () => {
       digital: true,
       notes: ['A dash says nothing of the polarity: write neg for minus on the pin, pos for plus.'],
     });
+    expect(read('9V - neg', false).notes).toEqual([]);
+    expect(read('9V AC - alone', false).notes).toEqual([]);
     expect(read('', false)).toEqual({ name: '', notes: [] });
   });
 });

@@ -67,7 +67,7 @@ describe('a new board', () => {
   it('says back what it understood of each line', async () => {
     const { heard } = await start(undefined, [
       first('Lode delay 9-18V 2.7W jack-3.5 startup 400mA'),
-      next('Wren 12vac 1A positive ground high gain digital alone - '),
+      next('Wren 12v 1A positive ground high gain digital alone - '),
       enough,
       assume('usual'),
       ...policy,
@@ -78,7 +78,10 @@ describe('a new board', () => {
       'Lode delay: 9 to 18 V, 300 mA (2.7 W at 9 V), jack-3.5, 400 mA when it starts, digital by its name.\n' +
         'Not known yet: the sign at its inlet.',
     );
-    expect(said).toContain('Wren: 12 V, AC, 1000 mA, positive ground, digital, high gain, alone on an output.\nA dash');
+    expect(said).toContain(
+      'Wren: 12 V, 1000 mA, positive ground, digital, high gain, alone on an output.\n' +
+        'Not known yet: the sign at its inlet.\nA dash',
+    );
   });
 
   it('asks again after an answer that says nothing clear, with what would', async () => {

@@ -168,6 +168,24 @@ describe('a conversation that is broken off', () => {
     expect(parse(await readFile(path, 'utf8'))).toMatchObject({ assume: { ground: 'negative' }, currency: 'EUR' });
   });
 
+  it('asks when it is run again what it had not come to', async () => {
+    const path = at('tour.yaml');
+    await start(path, [first('Lode delay 300ma neg'), next(stop)]);
+    expect(printed.errors).toContain('nothing is assumed to plan a place for it with');
+    printed.errors = '';
+    await start(path, [
+      ['Lode delay. Not known: the plug that fits, its ground and its volts.', '9v'],
+      enough,
+      assume('usual'),
+      notOwned,
+    ]);
+    expect(parse(await readFile(path, 'utf8'))).toMatchObject({
+      assume: { inlet: 'barrel-2.1' },
+      pedals: [{ volts: 9 }],
+    });
+    expect(printed.errors).toContain(`Next: boardfeed choose ${path} CATALOGUE`);
+  });
+
   it('writes nothing when nothing was finished', async () => {
     expect((await start(at('tour.yaml'), [first(stop)])).code).toBe(5);
     expect(await readdir(folder())).toEqual([]);

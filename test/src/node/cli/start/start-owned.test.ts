@@ -5,7 +5,7 @@ import { parse } from 'yaml';
 
 import { boardfeed, complaints } from '../command.js';
 import { stop, type Step } from './scripted.js';
-import { enough, first, next, notOwned, policy, quietPolicy, starting } from './starting.js';
+import { assume, enough, first, next, notOwned, policy, quietPolicy, starting } from './starting.js';
 
 const { at, printed, start } = starting({ catalogue: false });
 
@@ -180,7 +180,7 @@ describe('what is owned and how it is plugged', () => {
     ]);
     const text = (await readFile(path, 'utf8')).replace('pedals:\n', 'pedals:\n  - {name: Plover, volts: unknown}\n');
     await writeFile(path, text);
-    await start(path, [['Plover. ', ''], enough, ['plugged in today', true], ['Gorse drive?', '1']]);
+    await start(path, [['Plover. ', ''], enough, assume('usual'), ['plugged in today', true], ['Gorse drive?', '1']]);
     expect(parse(await readFile(path, 'utf8'))).toMatchObject({ wiring: [{ pedal: 'gorse-drive' }] });
   });
 });
