@@ -66,7 +66,8 @@ export function spawned(parameters: readonly string[], manner: Manner = {}): Pro
 const moduleOf = (code: string): string => `data:text/javascript,${encodeURIComponent(code)}`;
 
 /** What was written to standard error besides progress, which a slow machine may bring about in any run. */
-export const complaints = ({ errors }: Ended): string => errors.replace(/^(Searching|Comparing), .*\n/gm, '');
+export const complaints = ({ errors }: Pick<Ended, 'errors'>): string =>
+  errors.replace(/^(Searching|Comparing), .*\n/gm, '');
 
 /** The one JSON object that was printed. @throws SyntaxError when there is anything else. */
 export const printedObject = ({ output }: Ended): Record<string, unknown> =>
