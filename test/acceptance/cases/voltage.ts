@@ -9,156 +9,53 @@ const one = (says: string, of: string, from: string, answer: Case['answer'], mor
   answer,
   ...more,
 });
-const unregulated = 'regulated: false';
+/** A pedal of 100 mA on an adapter: the volts that it gets there, or the rule against it. */
+const at = (says: string, volts: string, settings: string, ends: number | 'voltage' | 'current', more = ''): Case => {
+  const [accepts = '', milliamps = '100'] = volts.split(' of ');
+  const holds = settings.split('/').length < 3;
+  return one(
+    says,
+    pedal('A', accepts, milliamps, more),
+    adapter('s', 10, settings, holds ? '' : 'regulated: false'),
+    typeof ends === 'number' ? plan('10.00', {}, { feeds: { a: { volts: ends } } }) : impossible({ rule: ends }),
+  );
+};
+
+const range = '{from: 9, to: 18}';
 
 export const voltageCases: readonly Case[] = [
-  one(
-    'a listed voltage will do',
-    pedal('A', '[9, 12, 18]', 100),
-    adapter('s', 10, '12/100'),
-    plan('10.00', {}, { feeds: { a: { volts: 12 } } }),
-  ),
-  one('what is not listed will not', pedal('A', '[9, 12]', 100), adapter('s', 10, '10/100'), impossible(voltage)),
-  one('a range includes its lower end', pedal('A', '{from: 9, to: 18}', 100), adapter('s', 10, '9/100'), plan('10.00')),
-  one(
-    'a range excludes a millivolt below',
-    pedal('A', '{from: 9, to: 18}', 100),
-    adapter('s', 10, '8.999/100'),
-    impossible(voltage),
-  ),
-  one(
-    'a range includes its upper end',
-    pedal('A', '{from: 9, to: 18}', 100),
-    adapter('s', 10, '18/100'),
-    plan('10.00'),
-  ),
-  one(
-    'a range excludes a millivolt above',
-    pedal('A', '{from: 9, to: 18}', 100),
-    adapter('s', 10, '18.001/100'),
-    impossible(voltage),
-  ),
-  one(
-    'a range includes what lies between',
-    pedal('A', '{from: 9, to: 18}', 100),
-    adapter('s', 10, '13.337/100'),
-    plan('10.00', {}, { feeds: { a: { volts: 13.337 } } }),
-  ),
-  one(
-    '9.6 V is 9.6 V',
-    pedal('A', 9.6, 100),
-    adapter('s', 10, '9.6/100'),
-    plan('10.00', {}, { feeds: { a: { volts: 9.6 } } }),
-  ),
-  one('9.6 V is not 9.601 V', pedal('A', 9.6, 100), adapter('s', 10, '9.601/100'), impossible(voltage)),
-  one(
-    'maxVolts never makes a setting acceptable',
-    pedal('A', 9, 100, 'maxVolts: 18'),
-    adapter('s', 10, '12/100'),
-    impossible(voltage),
-  ),
-  one(
-    'nor does it of an unregulated output',
-    pedal('A', 9, 100, 'maxVolts: 18'),
-    adapter('s', 10, '12/100/14', unregulated),
-    impossible(voltage),
-  ),
-  one(
-    'open-circuit volts may reach maxVolts',
-    pedal('A', 9, 100, 'maxVolts: 13.5'),
-    adapter('s', 10, '9/100/13.5', unregulated),
-    plan('10.00'),
-  ),
-  one(
-    'open-circuit volts may not pass maxVolts',
-    pedal('A', 9, 100, 'maxVolts: 13.5'),
-    adapter('s', 10, '9/100/13.501', unregulated),
-    impossible(voltage),
-  ),
-  one(
-    'open-circuit volts count without maxVolts',
-    pedal('A', 9, 100),
-    adapter('s', 10, '9/100/9.001', unregulated),
-    impossible(voltage),
-  ),
-  one(
-    'an unregulated output that holds its volts is as good',
-    pedal('A', 9, 100),
-    adapter('s', 10, '9/100/9', unregulated),
-    plan('10.00'),
-  ),
-  one(
-    'open-circuit volts may be another listed voltage',
-    pedal('A', '[9, 12]', 100),
-    adapter('s', 10, '9/100/12', unregulated),
-    plan('10.00', {}, { feeds: { a: { volts: 9 } } }),
-  ),
-  one(
-    'a list is not a range',
-    pedal('A', '[9, 12]', 100),
-    adapter('s', 10, '9/100/11.999', unregulated),
-    impossible(voltage),
-  ),
-  one(
-    'open-circuit volts may reach the end of a range',
-    pedal('A', '{from: 9, to: 18}', 100),
-    adapter('s', 10, '12/100/18', unregulated),
-    plan('10.00'),
-  ),
-  one(
-    'open-circuit volts may not pass the end of a range',
-    pedal('A', '{from: 9, to: 18}', 100),
-    adapter('s', 10, '12/100/18.001', unregulated),
-    impossible(voltage),
-  ),
-  one(
-    'unless maxVolts says so',
-    pedal('A', '{from: 9, to: 18}', 100, 'maxVolts: 18.001'),
-    adapter('s', 10, '12/100/18.001', unregulated),
-    plan('10.00'),
-  ),
-  one(
-    'a map of draws narrows the volts to its keys',
-    pedal('A', '{from: 9, to: 18}', '{9: 100, 18: 60}'),
-    adapter('s', 10, '12/500'),
-    impossible(voltage),
-  ),
-  one(
-    'and gives the draw at each',
-    pedal('A', '{from: 9, to: 18}', '{9: 100, 18: 60}'),
-    adapter('s', 10, '18/60'),
-    plan('10.00'),
-  ),
-  one(
-    'and not the draw of another',
-    pedal('A', '{from: 9, to: 18}', '{9: 100, 18: 60}'),
-    adapter('s', 10, '9/99.999'),
-    impossible({ rule: 'current' }),
-  ),
-  one(
-    'open-circuit volts are narrowed as well',
-    pedal('A', '{from: 9, to: 18}', '{9: 100}'),
-    adapter('s', 10, '9/100/12', unregulated),
-    impossible(voltage),
-  ),
-  one(
-    'a map cannot widen the volts',
-    pedal('A', '[9, 12]', '{9: 100, 18: 60}'),
-    adapter('s', 10, '18/500'),
-    impossible(voltage),
-  ),
+  at('a listed voltage will do', '[9, 12, 18]', '12/100', 12),
+  at('what is not listed will not', '[9, 12]', '10/100', 'voltage'),
+  at('a range includes its lower end', range, '9/100', 9),
+  at('a range excludes a millivolt below', range, '8.999/100', 'voltage'),
+  at('a range includes its upper end', range, '18/100', 18),
+  at('a range excludes a millivolt above', range, '18.001/100', 'voltage'),
+  at('a range includes what lies between', range, '13.337/100', 13.337),
+  at('9.6 V is 9.6 V', '9.6', '9.6/100', 9.6),
+  at('9.6 V is not 9.601 V', '9.6', '9.601/100', 'voltage'),
+  at('maxVolts never makes a setting acceptable', '9', '12/100', 'voltage', 'maxVolts: 18'),
+  at('nor does it of an unregulated output', '9', '12/100/14', 'voltage', 'maxVolts: 18'),
+  at('open-circuit volts may reach maxVolts', '9', '9/100/13.5', 9, 'maxVolts: 13.5'),
+  at('open-circuit volts may not pass maxVolts', '9', '9/100/13.501', 'voltage', 'maxVolts: 13.5'),
+  at('open-circuit volts count without maxVolts', '9', '9/100/9.001', 'voltage'),
+  at('an unregulated output that holds its volts is as good', '9', '9/100/9', 9),
+  at('open-circuit volts may be another listed voltage', '[9, 12]', '9/100/12', 9),
+  at('a list is not a range', '[9, 12]', '9/100/11.999', 'voltage'),
+  at('open-circuit volts may reach the end of a range', range, '12/100/18', 12),
+  at('open-circuit volts may not pass the end of a range', range, '12/100/18.001', 'voltage'),
+  at('unless maxVolts says so', range, '12/100/18.001', 12, 'maxVolts: 18.001'),
+  at('a map of draws narrows the volts to its keys', `${range} of {9: 100, 18: 60}`, '12/500', 'voltage'),
+  at('and gives the draw at each', `${range} of {9: 100, 18: 60}`, '18/60', 18),
+  at('and not the draw of another', `${range} of {9: 100, 18: 60}`, '9/99.999', 'current'),
+  at('open-circuit volts are narrowed as well', `${range} of {9: 100}`, '9/100/12', 'voltage'),
+  at('a map cannot widen the volts', '[9, 12] of {9: 100, 18: 60}', '18/500', 'voltage'),
   one(
     'the setting is chosen by the draw at its volts',
     pedal('A', '[9, 12]', '{9: 300, 12: 230}'),
     box('s', 10, [apart(1, '9/299.999 12/230', 'switch: each')]),
     plan('10.00', {}, { feeds: { a: { volts: 12, outputs: [1] } } }),
   ),
-  one(
-    'a regulated supply needs no maxVolts',
-    pedal('A', 9, 100, 'maxVolts: 9'),
-    adapter('s', 10, '9/100'),
-    plan('10.00'),
-  ),
+  at('a regulated supply needs no maxVolts', '9', '9/100', 9, 'maxVolts: 9'),
 ];
 
 const ac = (id: string, settings: string, more = ''): string =>
