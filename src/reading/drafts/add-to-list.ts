@@ -1,5 +1,6 @@
 import { isMap, isScalar, isSeq, parseDocument, type Document, type ParsedNode, type YAMLMap } from 'yaml';
 
+import { columnOf, pairOf } from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
 import { isWhole, type DraftEntry, entryLines } from './entry.js';
 import { dataOf } from './fields.js';
@@ -48,10 +49,6 @@ function dataIn(document: Document.Parsed, key: string): { readonly list: readon
 }
 
 const wholeData = (entries: readonly DraftEntry[]) => entries.filter(isWhole).map(({ fields }) => dataOf(fields));
-
-function pairOf(root: YAMLMap.Parsed, key: string) {
-  return root.items.find((pair) => isScalar(pair.key) && pair.key.value === key) ?? null;
-}
 
 function inBlock(text: string, root: YAMLMap.Parsed, key: string, entries: readonly DraftEntry[]): string | null {
   const pair = pairOf(root, key);
@@ -124,5 +121,3 @@ function pastRemarks(text: string, end: number, column: number): number {
     past = endOfLine(text, line.lastIndex - 1);
   }
 }
-
-const columnOf = (text: string, offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);
