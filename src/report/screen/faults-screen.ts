@@ -29,14 +29,14 @@ type Paints = { readonly head: Paint; readonly mark: Paint; readonly remedy: Pai
 function faultLines(fault: InputFault, paints: Paints, options: ScreenOptions): readonly string[] {
   const { excerpt, line, remedy } = fault;
   const alike = alikeText(fault);
+  // A near spelling says it all: whoever searches a log by line finds it beside what is wrong.
+  const isShort = remedy.startsWith('Did you mean');
+  const head = isShort ? `${faultHead(fault)} ${escapedText(remedy)}` : faultHead(fault);
+  const below = isShort ? [] : [{ text: escapedText(remedy), paint: paints.remedy }];
   return [
-    ...block([{ text: faultHead(fault), hang: 2, paint: paints.head }], options.width),
+    ...block([{ text: head, hang: 2, paint: paints.head }], options.width),
     ...(excerpt === undefined ? [] : excerptLines(excerpt, line, paints, options)),
-    ...block(
-      [{ text: escapedText(remedy), paint: paints.remedy }, ...(alike === null ? [] : [{ text: alike }])],
-      options.width,
-      2,
-    ),
+    ...block([...below, ...(alike === null ? [] : [{ text: alike }])], options.width, 2),
   ];
 }
 
