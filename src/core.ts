@@ -7,6 +7,7 @@
  * `explain` says why no plan exists and what would help, or why a plan is as it is (`explanationText`, `explanationJson`),
  * `verify` checks a result and its proof (`verdictText`, `verdictJson`),
  * `decisiveLabels` which labels decide (`labelsText`, `labelsJson`),
+ * `chooseOrSeek` what to look for where a board without a catalogue has not enough (`wantedText`, `wantedJson`),
  * `spare` what else fits (`spareText`, `spareJson`), `addPedal` whether one more pedal does (`addedText`, `addedJson`).
  * Whoever has engines hands them in (`SearchOptions`); a search blocks its thread but for its pauses.
  */
@@ -63,6 +64,7 @@ export { decisiveLabels, type AskedLabel, type Decides, type DecisiveLabels } fr
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare } from './planning/spare/spare.js';
 export type { ReplugStep, UnitPlace } from './planning/rewire/steps.js';
+export { chooseOrSeek, type Wanted, type WantedLead, type WantedOutputs } from './planning/wanted/wanted.js';
 export { verify, type Claim, type Verdict } from './planning/verify/verify.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
 export {
@@ -82,6 +84,7 @@ export { reportFormatOf, reportText, type ReportFormat } from './report/formats.
 export type { ReportInput } from './report/words/handout.js';
 export { answerJson } from './report/json/plan-codec.js';
 export { verdictJson } from './report/json/verdict-codec.js';
+export { wantedJson } from './report/json/wanted-codec.js';
 export { outputAnswerJson } from './report/json/output-codec.js';
 export { outputAnswerText } from './report/screen/output-screen.js';
 export type { ScreenOptions } from './report/screen/screen.js';
@@ -90,4 +93,5 @@ export { labelsText } from './report/screen/labels-screen.js';
 export { addedJson, spareJson } from './report/json/spare-codec.js';
 export { addedText, spareText } from './report/screen/spare-screen.js';
 export { answerText } from './report/screen/terminal.js';
+export { wantedText } from './report/screen/wanted-screen.js';
 export { verdictText } from './report/screen/verdict.js';

@@ -3,6 +3,7 @@ import { svgFile } from './drawing/svg-file.js';
 import { feedsCsv } from './tables/feeds-csv.js';
 import { handoutOf, type Handout, type ReportInput } from './words/handout.js';
 import { answerJson } from './json/plan-codec.js';
+import { wantedJson } from './json/wanted-codec.js';
 import { labelSheet } from './labels/sheet.js';
 import { markdownText } from './page/markdown.js';
 import { pageText } from './page/page.js';
@@ -37,7 +38,8 @@ const makers: Readonly<Record<Exclude<ReportFormat, 'json'>, (handout: Handout) 
 
 /** The answer as the text of a file in this format. The same input always makes the same text. */
 export function reportText(format: ReportFormat, input: ReportInput): string {
-  if (format === 'json') return answerJson(input.kit, input.answer);
+  const { kit, answer } = input;
+  if (format === 'json') return answer.kind === 'wanted' ? wantedJson(answer) : answerJson(kit, answer);
   return makers[format](handoutOf(input));
 }
 

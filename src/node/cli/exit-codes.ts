@@ -1,4 +1,5 @@
 import type { Answer } from '../../planning/answer.js';
+import type { Wanted } from '../../planning/wanted/wanted.js';
 import type { Comparison } from '../../planning/compare/comparison.js';
 
 /** What the process ends with. */
@@ -14,8 +15,10 @@ export const exitCodes = {
 export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
 
 /** What an answer ends the process with. */
-export function exitCodeOf(answer: Answer): ExitCode {
+export function exitCodeOf(answer: Answer | Wanted): ExitCode {
   switch (answer.kind) {
+    case 'wanted':
+      return exitCodes.plan;
     case 'plan':
       return answer.gap === null ? exitCodes.plan : exitCodes.stopped;
     case 'impossible':

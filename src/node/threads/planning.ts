@@ -13,10 +13,14 @@ import * as rewiring from '../../planning/rewire/rewire.js';
 import type { SearchOptions } from '../../planning/asking/search-options.js';
 import * as adding from '../../planning/spare/add-pedal.js';
 import * as sparing from '../../planning/spare/spare.js';
+import * as seeking from '../../planning/wanted/wanted.js';
 import { nodeTiming } from './node-timing.js';
 
 export const choose: typeof choosing.choose = async (kit, options) =>
   withThreads(options, async (threads) => choosing.choose(kit, { ...options, ...threads }));
+
+export const chooseOrSeek: typeof seeking.chooseOrSeek = async (kit, options) =>
+  withThreads(options, async (threads) => seeking.chooseOrSeek(kit, { ...options, ...threads }));
 
 export const compare: typeof comparing.compare = async (kit, options) =>
   withThreads(options, async (threads) => comparing.compare(kit, { ...options, ...threads }));

@@ -55,5 +55,5 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
 }
 
 /** From the lowest to the highest; null of none. */
-const spanOf = (mains: readonly Millivolts[]): Source['volts'] =>
+export const spanOf = (mains: readonly Millivolts[]): Source['volts'] =>
   mains.length === 0 ? null : { from: millivolts(Math.min(...mains)), to: millivolts(Math.max(...mains)) };

@@ -11,6 +11,7 @@ import { outputCodec } from './output-codec.js';
 import { planCodec } from './plan-codec.js';
 import { addedCodec, spareCodec } from './spare-codec.js';
 import { verdictCodec } from './verdict-codec.js';
+import { wantedCodec } from './wanted-codec.js';
 
 /** The kinds of files, and of results by the names of their formats, that have a JSON Schema. */
 export const schemaKinds = [
@@ -25,6 +26,7 @@ export const schemaKinds = [
   'spare-add',
   'ask',
   'verdict',
+  'wanted',
 ] as const;
 export type SchemaKind = (typeof schemaKinds)[number];
 
@@ -41,6 +43,7 @@ const kinds: Readonly<Record<SchemaKind, { readonly schema: z.ZodType; readonly 
   'spare-add': { schema: addedCodec.schema, title: 'boardfeed spare-add' },
   ask: { schema: labelsCodec.schema, title: 'boardfeed ask' },
   verdict: { schema: verdictCodec.schema, title: 'boardfeed verdict' },
+  wanted: { schema: wantedCodec.schema, title: 'boardfeed wanted' },
 };
 
 const unitWords: Readonly<Record<NumberUnit, string>> = {

@@ -51,7 +51,14 @@ export const join = orNull(
   }),
 );
 
-const adapterIds = list("Adapters, from the supply's side to the pedal's.", id('The id of an adapter.'));
+export const adapterIds = list("Adapters, from the supply's side to the pedal's.", id('The id of an adapter.'));
+
+export const readings = orAbsent(
+  record<Readings>()('Where the polarity is unknown: the adapters to use for either way in which the label may read.', {
+    'centre-negative': at(adapterIds, (from) => from['centre-negative']),
+    'centre-positive': at(adapterIds, (from) => from['centre-positive']),
+  }),
+);
 
 const feedKeys = {
   pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
@@ -101,18 +108,7 @@ const feedKeys = {
     ({ pedal }, { board }) => board.pedals.find(({ id: each }) => each === pedal)?.kept ?? null,
   ),
   source: word('output', 'What feeds the pedal.'),
-  readings: at(
-    orAbsent(
-      record<Readings>()(
-        'Where the polarity is unknown: the adapters to use for either way in which the label may read.',
-        {
-          'centre-negative': at(adapterIds, (readings) => readings['centre-negative']),
-          'centre-positive': at(adapterIds, (readings) => readings['centre-positive']),
-        },
-      ),
-    ),
-    ({ readings }) => readings,
-  ),
+  readings: at(readings, (from) => from.readings),
 } satisfies Keys<Feed, Readonly<Record<string, z.ZodType>>>;
 
 /** How one pedal is fed, as every result prints it. */

@@ -44,7 +44,8 @@ export function stoppedText(screen: Screen): string[] {
   ];
 }
 
-const passageLines = (screen: Screen, { title, entries }: Passage): string[] =>
+/** A passage under its heading. */
+export const passageLines = (screen: Screen, { title, entries }: Passage): string[] =>
   section(
     screen,
     title,

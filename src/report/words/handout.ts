@@ -2,6 +2,7 @@ import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
+import type { Wanted } from '../../planning/wanted/wanted.js';
 import { boardEntries, type BoardEntries } from './board-entries.js';
 import { changeWords, type ChangeWords } from './change-words.js';
 import { evidenceText } from './evidence.js';
@@ -18,11 +19,12 @@ import { safeText } from './safe-text.js';
 import { speechOf, type Speech } from './speech.js';
 import { hookupSteps, type HookupStep } from './steps.js';
 import { unitUses } from './usage.js';
+import { wantedItems, wantedLead, wantedPassages, wantedStanding, type WantedItem } from './wanted.js';
 
 /** What every report is made from. */
 export type ReportInput = {
   readonly kit: Kit;
-  readonly answer: Answer;
+  readonly answer: Answer | Wanted;
 };
 
 /** A plan in words, sorted for a person who buys and plugs; every report to take home is made from it. */
@@ -62,6 +64,8 @@ export type NoPlanHandout = {
   readonly title: string;
   readonly lead: string;
   readonly passages: readonly Passage[];
+  /** What to look for in its place, where that is known. */
+  readonly wanted: readonly WantedItem[];
 };
 
 export type Handout = PlanHandout | NoPlanHandout;
@@ -79,10 +83,32 @@ export function handoutOf({ kit, answer }: ReportInput): Handout {
         title: `${name}: no plan exists`,
         lead: impossibleLead(speech, answer.reasons),
         passages: reasonPassages(speech, answer.reasons),
+        wanted: [],
       };
     case 'stopped':
-      return { kind: 'none', speech, title: `${name}: no plan yet`, lead: stoppedLead, passages: [stoppedPassage] };
+      return {
+        kind: 'none',
+        speech,
+        title: `${name}: no plan yet`,
+        lead: stoppedLead,
+        passages: [stoppedPassage],
+        wanted: [],
+      };
+    case 'wanted':
+      return wantedHandout(answer);
   }
+}
+
+function wantedHandout(wanted: Wanted): NoPlanHandout {
+  const speech = speechOf(wanted.kit);
+  return {
+    kind: 'none',
+    speech,
+    title: `${safeText(wanted.kit.board.name)}: what to look for`,
+    lead: `${wantedLead(speech, wanted)} ${wantedStanding(wanted)}`,
+    passages: wantedPassages(speech, wanted),
+    wanted: wantedItems(wanted),
+  };
 }
 
 type Plan = Extract<Answer, { kind: 'plan' }>;

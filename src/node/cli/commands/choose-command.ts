@@ -1,10 +1,12 @@
 import type { ChoosingAim } from '../../../domain/aim.js';
 import { answerReports } from '../../../report/formats.js';
 import { answerJson } from '../../../report/json/plan-codec.js';
+import { wantedJson } from '../../../report/json/wanted-codec.js';
 import { answerText } from '../../../report/screen/terminal.js';
+import { wantedText } from '../../../report/screen/wanted-screen.js';
 import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
-import { choose } from '../../threads/planning.js';
+import { chooseOrSeek } from '../../threads/planning.js';
 import { exitCodeOf, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, nothingAsked, readOne } from '../pipeline.js';
@@ -30,22 +32,32 @@ export type ChooseFlags = ReadingOptions & {
   readonly force?: boolean;
 };
 
-/** Chooses, and returns the exit code. */
-export async function runChoose(boardPath: string, cataloguePath: string, flags: ChooseFlags): Promise<ExitCode> {
+/** Chooses, or says what to look for where there is no catalogue, and returns the exit code. */
+export async function runChoose(
+  boardPath: string,
+  cataloguePath: string | null,
+  flags: ChooseFlags,
+): Promise<ExitCode> {
   const remainingMs = patience(flags.time);
   const { aim, partial, json, report, force = false } = flags;
   const proof = flags.proof !== undefined;
+  const inputs = cataloguePath === null ? [boardPath] : [boardPath, cataloguePath];
   return carryOut({
     read: async () => readOne(readInputs(boardPath, cataloguePath, flags)),
     ask: nothingAsked,
     files: allFiles(
       proofFile(flags.proof, { force }),
-      reportFiles(report, answerReports, [boardPath, cataloguePath], { force }),
+      reportFiles(report, answerReports, inputs, { force }),
       wiringFile(flags, boardPath, cataloguePath),
     ),
-    call: async (kit) => searchAloud(kit.board, (aloud) => choose(kit, { aim, partial, proof, remainingMs, ...aloud })),
+    call: async (kit) =>
+      searchAloud(kit.board, (aloud) => chooseOrSeek(kit, { aim, partial, proof, remainingMs, ...aloud })),
     json,
-    print: { json: answerJson, screen: (kit, answer, _, options) => answerText(kit, answer, options) },
+    print: {
+      json: (kit, answer) => (answer.kind === 'wanted' ? wantedJson(answer) : answerJson(kit, answer)),
+      screen: (kit, answer, _, options) =>
+        answer.kind === 'wanted' ? wantedText(answer, options) : answerText(kit, answer, options),
+    },
     code: exitCodeOf,
   });
 }

@@ -94,6 +94,7 @@ const schemaChoices = Object.keys({
   'spare-add': true,
   ask: true,
   verdict: true,
+  wanted: true,
 } satisfies Record<SchemaKind, true>);
 
 function schemaCommand(): Command {

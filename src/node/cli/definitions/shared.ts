@@ -12,8 +12,9 @@ export const catalogueArgument = (words = 'the catalogue file: supplies and lead
   new Argument('<catalogue>', words);
 
 /** The catalogue where a board may do without one. */
-export const optionalCatalogue = (): Argument =>
-  new Argument('[catalogue]', 'the catalogue file; not needed when the board describes all its gear');
+export const optionalCatalogue = (
+  words = 'the catalogue file; not needed when the board describes all its gear',
+): Argument => new Argument('[catalogue]', words);
 
 export const aimOption = (): Option =>
   new Option('--aim <aim>', 'what is best: least money, fewest supplies, or least noise')

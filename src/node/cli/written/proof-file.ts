@@ -1,5 +1,6 @@
 import { obstacleTo, writeWhole } from '../../disk/write-file.js';
 import type { Answer } from '../../../planning/answer.js';
+import type { Wanted } from '../../../planning/wanted/wanted.js';
 import type { WrittenFiles } from '../pipeline.js';
 import type { ReportOptions } from './report-files.js';
 import { tell } from '../printed/tell.js';
@@ -7,7 +8,10 @@ import { tell } from '../printed/tell.js';
 type Target = { readonly path: string; readonly overwrite: boolean };
 
 /** The file of the proof; null where none is to be written. */
-export function proofFile(path: string | undefined, { force }: ReportOptions): WrittenFiles<unknown, Answer> | null {
+export function proofFile(
+  path: string | undefined,
+  { force }: ReportOptions,
+): WrittenFiles<unknown, Answer | Wanted> | null {
   if (path === undefined) return null;
   const target: Target = { path, overwrite: force };
   return {
@@ -24,8 +28,8 @@ async function isWritable(target: Target): Promise<boolean> {
 }
 
 /** Writes the answer's proof and says so on standard error, or why there is none. False when the system refused it. */
-async function writeProof(answer: Answer, target: Target): Promise<boolean> {
-  if (answer.kind === 'stopped' || answer.proof === undefined) {
+async function writeProof(answer: Answer | Wanted, target: Target): Promise<boolean> {
+  if (answer.kind === 'stopped' || answer.kind === 'wanted' || answer.proof === undefined) {
     tell(`No proof written: ${whyNone(answer)}.`);
     return true;
   }
@@ -38,7 +42,8 @@ async function writeProof(answer: Answer, target: Target): Promise<boolean> {
   return obstacle === null;
 }
 
-function whyNone(answer: Answer): string {
+function whyNone(answer: Answer | Wanted): string {
+  if (answer.kind === 'wanted') return 'there is no plan to prove, only what to look for';
   const isUnproven = answer.kind === 'stopped' || (answer.kind === 'plan' && answer.gap !== null);
   return isUnproven
     ? 'the search stopped before there was one'

@@ -6,6 +6,7 @@ import { obstacleTo, writeWhole } from '../../disk/write-file.js';
 import type { ReportKinds } from '../../../report/formats.js';
 import type { Kit } from '../../../domain/kit.js';
 import type { Answer } from '../../../planning/answer.js';
+import type { Wanted } from '../../../planning/wanted/wanted.js';
 import type { Comparison } from '../../../planning/compare/comparison.js';
 import type { ComparisonInput } from '../../../report/words/comparison-handout.js';
 import type { ReportInput } from '../../../report/words/handout.js';
@@ -41,7 +42,7 @@ export const reportFiles = (
   kinds: ReportKinds<ReportInput>,
   inputs: readonly string[],
   options: ReportOptions,
-): WrittenFiles<Kit, Answer> => ({
+): WrittenFiles<Kit, Answer | Wanted> => ({
   areWritable: async () => areReportsWritable(paths, inputs, options),
   write: async (kit, answer) => writeReports(paths, kinds, { kit, answer }, options),
 });

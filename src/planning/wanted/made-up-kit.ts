@@ -1,0 +1,143 @@
+import { withGear, withPolicy } from '../../domain/changed-kit.js';
+import { kitOf, type Kit } from '../../domain/kit.js';
+import type { Part } from '../../domain/part.js';
+import type { Pedal } from '../../domain/pedal.js';
+import { minorUnits, partId, supplyId, type PartId } from '../../domain/quantities.js';
+import type { Supply } from '../../domain/supply.js';
+import { conceivableLeads } from '../explain/missing-lead.js';
+import { spanOf } from '../explain/missing-supply.js';
+import { alike, needOf, type Need } from './needs.js';
+
+/**
+ * The board with all that could be looked for, at made-up prices. One box has an isolated output for every need of a pedal. Its
+ * plugs are its own, so that no chain lead fits them, and from each a straight lead goes to the pedal's inlet: it is that lead
+ * which costs what the output weighs. So the plan of the least money has
+ *
+ *     the fewest outputs of the box; of those plans the least milliamps; of those the fewest leads to look for,
+ *
+ * since an output weighs (outputs + milliamps) × leads, where `outputs` is more than all milliamps together and `leads` more than
+ * all leads together. The box takes a supply in use and a mains socket, as the one supply would that has all those outputs.
+ */
+export type MadeUpKit = {
+  readonly kit: Kit;
+  readonly box: Supply;
+  /** By the straight lead from it. */
+  readonly needs: ReadonlyMap<PartId, Need>;
+  /** What a plan may take beside outputs, by id. */
+  readonly leads: ReadonlyMap<PartId, Part>;
+};
+
+/** Null where the figures are so large that they cannot be weighed against one another in exact integers. */
+export function madeUpKit(bare: Kit): MadeUpKit | null {
+  const { board } = bare;
+  const needs = board.pedals.map((pedal) => ({ need: needOf(pedal, board.policy) }));
+  const weigh = weighing(needs.map(({ need }) => need));
+  if (weigh === null) return null;
+  const lines = alike(needs).map((same, at) => lineOf(same[0].need, same.length, at + 1, weigh(same[0].need)));
+  const box = boxOf(lines, bare);
+  const leads = leadsToLookFor(bare);
+  const withBox = withGear(withPolicy(bare, { budget: null }), { supplies: [box] }).board;
+  const parts = [...lines.map(({ lead }) => lead), ...leads];
+  return {
+    kit: kitOf(withBox, { name: 'what could be looked for', currency: board.currency, supplies: [], parts }),
+    box,
+    needs: new Map(lines.map(({ lead, need }) => [lead.id, need])),
+    leads: new Map(leads.map((lead) => [lead.id, lead])),
+  };
+}
+
+/** No pedal takes more leads than a join lead and two adapters for either way in which its label may read. */
+const mostLeadsEach = 5;
+
+/** What an output weighs; null where all of them together are beyond exact integers. */
+function weighing(needs: readonly Need[]): ((need: Need) => number) | null {
+  const milliamps = ({ rating }: Need): number => rating / 1000;
+  const outputs = 1 + needs.reduce((sum, need) => sum + milliamps(need), 0);
+  const leads = 1 + mostLeadsEach * needs.length;
+  if (!Number.isSafeInteger(2 * outputs * leads * (needs.length + 1))) return null;
+  return (need) => (outputs + milliamps(need)) * leads;
+}
+
+type Line = { readonly need: Need; readonly outputs: number; readonly lead: Part };
+
+// Ids with blanks: no file can say these, so nothing that is owned has them.
+const lineOf = (need: Need, outputs: number, number: number, weight: number): Line => ({
+  need,
+  outputs,
+  lead: {
+    id: partId(`wanted output ${number}`),
+    name: `wanted output ${number}`,
+    price: minorUnits(weight),
+    stock: null,
+    fits: `no such plug ${number}`,
+    gives: need.plug,
+    reverses: false,
+    role: { kind: 'adapter' },
+  },
+});
+
+function boxOf(lines: readonly Line[], { board }: Kit): Supply {
+  let next = 1;
+  const banks = lines.map(({ need, outputs, lead }) => {
+    const firstOutput = next;
+    next += outputs;
+    return {
+      firstOutput,
+      outputs,
+      isolated: true,
+      power: need.power,
+      plug: lead.fits,
+      polarity: need.polarity,
+      switching: 'each',
+      settings: [{ millivolts: need.millivolts, rating: need.rating, openCircuit: null }],
+      joins: [],
+      total: null,
+    } as const;
+  });
+  return {
+    id: supplyId('wanted supply'),
+    name: 'wanted supply',
+    price: null,
+    stock: 0,
+    source: { kind: 'mains', volts: spanOf(board.policy.mains) },
+    total: null,
+    banks,
+    assumed: {},
+  };
+}
+
+/**
+ * Adapters and join leads that help what is owned, and the reversing leads of pedals whose polarity nobody has read. No chain
+ * leads: they would spare an output by tying grounds together, which nobody should do who does not know what he buys.
+ */
+function leadsToLookFor(bare: Kit): readonly Part[] {
+  const conceivable = conceivableLeads(bare).filter(({ role }) => role.kind !== 'chain');
+  const reversed = [...new Set(bare.board.pedals.filter(isUnread).map(({ inlet }) => inlet))].filter(
+    (inlet) => !conceivable.some((lead) => isReversing(lead, inlet)),
+  );
+  const shapes = [
+    ...conceivable,
+    ...reversed.map((inlet) => ({ fits: inlet, gives: inlet, reverses: true, role: { kind: 'adapter' } }) as const),
+  ];
+  return shapes.map(({ fits, gives, reverses, role }, at) => ({
+    id: partId(`wanted lead ${at + 1}`),
+    name: nameOf({ fits, gives, reverses, role }),
+    price: minorUnits(1),
+    stock: null,
+    fits,
+    gives,
+    reverses,
+    role,
+  }));
+}
+
+const isUnread = ({ polarity }: Pedal): boolean => polarity === 'unknown';
+
+const isReversing = ({ fits, gives, reverses, role }: Part, inlet: string): boolean =>
+  role.kind === 'adapter' && fits === inlet && gives === inlet && reverses;
+
+function nameOf({ fits, gives, reverses, role }: Pick<Part, 'fits' | 'gives' | 'reverses' | 'role'>): string {
+  const kind = role.kind === 'join' ? `${role.mode} lead` : reverses ? 'reversing lead' : 'adapter';
+  const also = role.kind === 'join' && reverses ? ' that reverses' : '';
+  return `${kind}${also}${fits === gives ? '' : ` to ${gives}`} (to find)`;
+}

@@ -1,0 +1,156 @@
+import type { Criterion } from '../../domain/aim.js';
+import { withBoard } from '../../domain/changed-kit.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Part } from '../../domain/part.js';
+import { compareExact, exactly, loadAt, scaled, sum, type Exact } from '../../domain/load.js';
+import { feedMillivolts, leadsOf, type Feed } from '../../domain/plan.js';
+import type { Microamps, PartId, PedalId } from '../../domain/quantities.js';
+import type { Answer } from '../answer.js';
+import { ask } from '../asking/ask.js';
+import { audited } from '../asking/audited.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
+import { choose, type ChooseOptions } from '../choose/choose.js';
+import { madeUpKit, type MadeUpKit } from './made-up-kit.js';
+import { alike, wholeMilliamps, type Need } from './needs.js';
+
+/** Outputs to look for that are alike, one for each of the pedals. */
+export type WantedOutputs = Need & { readonly pedals: readonly PedalId[] };
+
+/** Leads of one kind to look for. */
+export type WantedLead = {
+  /** Its id stands in the feeds; it has no price. */
+  readonly lead: Part;
+  readonly units: number;
+  /** Those that it goes to, in the order of the board. */
+  readonly pedals: readonly PedalId[];
+};
+
+/** What to look for, where nothing is for sale and what is owned is not enough. */
+export type Wanted = {
+  readonly kind: 'wanted';
+  /**
+   * Isolated, regulated outputs, each for one pedal by itself. No fewer do beside what is owned; no as many with fewer milliamps
+   * in all; and none of those with fewer leads to look for.
+   */
+  readonly outputs: readonly WantedOutputs[];
+  readonly leads: readonly WantedLead[];
+  /** Mains sockets: those that the owned supplies in use take, and with them the least and the most that all takes. */
+  readonly sockets: { readonly owned: number; readonly least: number; readonly most: number };
+  /** The board as if the leads to look for were there. */
+  readonly kit: Kit;
+  /** What is owned feeds these pedals, audited; the others are those that outputs are looked for. */
+  readonly installed: JudgedPlan;
+  /** How pedals on the outputs to look for are plugged, where that takes more than the output's own lead. */
+  readonly ledThere: readonly Feed[];
+  /** What one supply with all those outputs must give in all, where it states a total: headroom and switch-on counted. */
+  readonly together: Microamps;
+};
+
+/**
+ * `choose` for a board without a catalogue: a plan with what is owned, else what to look for. What is owned answers alone where a
+ * plan may be partial. Impossible where not even outputs made for the pedals would do, such as without a mains socket.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promise<Answer | Wanted> {
+  const answer = await choose(kit, options);
+  if (answer.kind !== 'impossible' || kit.catalogue !== null || options.partial === true) return answer;
+  const sought = await seek(kit, options);
+  if (sought === 'unknown') return { kind: 'stopped', aim: answer.aim };
+  return sought ?? answer;
+}
+
+/** What counts when as little is to be looked for. */
+const tiers: readonly Criterion[] = ['money', 'exposed', 'bricks', 'parts', 'offPreferred'];
+
+/** Null when nothing that could be looked for would do. */
+async function seek(bare: Kit, options: SearchOptions): Promise<Wanted | null | 'unknown'> {
+  const made = madeUpKit(bare);
+  if (made === null) return null;
+  const { onProgress: _progress, ...effort } = effortOf(options);
+  const solved = await ask(made.kit, { tiers }, effort);
+  if (solved.kind === 'impossible') return null;
+  return solved.kind === 'stopped' ? 'unknown' : wantedOf(solved.wiring, made, bare);
+}
+
+function wantedOf({ feeds, buy }: JudgedPlan, made: MadeUpKit, bare: Kit): Wanted {
+  const leads = buy.parts.flatMap(({ id, units }) => {
+    const lead = made.leads.get(id);
+    return lead === undefined ? [] : [{ lead: unpriced(lead), units, pedals: pedalsOf(feeds, id) }];
+  });
+  const kit = withLeads(bare, leads);
+  const [onOutputs, owned] = [feeds.filter(isOn(made)), feeds.filter((feed) => !isOn(made)(feed))];
+  const installed = audited({ kit, partial: true }, owned);
+  return {
+    kind: 'wanted',
+    outputs: outputsOf(onOutputs, made),
+    leads,
+    sockets: socketsOf(installed, onOutputs.length, bare),
+    kit,
+    installed,
+    ledThere: onOutputs.map((feed) => withoutOutput(feed, made)).filter(({ adapters }) => adapters.length > 0),
+    together: togetherOf(onOutputs, bare),
+  };
+}
+
+const isOn =
+  ({ box }: MadeUpKit) =>
+  ({ supply }: Feed): boolean =>
+    supply === box.id;
+
+const unpriced = (lead: Part): Part => ({ ...lead, price: null, stock: 0 });
+
+const pedalsOf = (feeds: readonly Feed[], id: PartId): readonly PedalId[] =>
+  feeds.filter((feed) => leadsOf(feed).includes(id)).map(({ pedal }) => pedal);
+
+function withLeads(bare: Kit, leads: readonly WantedLead[]): Kit {
+  const { gear, owned } = bare.board;
+  return withBoard(bare, {
+    ...bare.board,
+    gear: { ...gear, parts: [...gear.parts, ...leads.map(({ lead }) => lead)] },
+    owned: { ...owned, parts: new Map([...owned.parts, ...leads.map(({ lead, units }) => [lead.id, units] as const)]) },
+  });
+}
+
+/** In the order of the first pedal of each. */
+function outputsOf(feeds: readonly Feed[], { needs }: MadeUpKit): readonly WantedOutputs[] {
+  const each = feeds.map((feed) => {
+    const need = feed.adapters.flatMap((id) => needs.get(id) ?? [])[0];
+    if (need === undefined) throw new Error(`${feed.pedal} hangs on no output that could be looked for`);
+    return { need, pedal: feed.pedal };
+  });
+  return alike(each).map((same) => ({ ...same[0].need, pedals: same.map(({ pedal }) => pedal) }));
+}
+
+/** One supply with all outputs takes one socket; the most are as many as there are outputs, and as the policy leaves. */
+function socketsOf(installed: JudgedPlan, outputs: number, { board: { policy } }: Kit): Wanted['sockets'] {
+  const { sockets: owned, score } = installed;
+  const left = Math.min((policy.sockets ?? Infinity) - owned, (policy.bricks ?? Infinity) - score.bricks);
+  return { owned, least: owned + Math.min(outputs, 1), most: owned + Math.min(outputs, left) };
+}
+
+/** Rules `total` and `startup` of a supply that all of these hang on. */
+function togetherOf(feeds: readonly Feed[], { board: { pedals, policy } }: Kit): Microamps {
+  const loads = feeds.flatMap((feed) => {
+    const pedal = pedals.find(({ id }) => id === feed.pedal);
+    return pedal === undefined ? [] : [{ pedal, load: loadAt(pedal, feedMillivolts(feed), policy.guess) }];
+  });
+  const planned = scaled(sum(loads.map(({ load }) => load)), policy.headroom.supply);
+  const started = sum(loads.map(({ pedal, load }) => larger(load, exactly(pedal.startup ?? 0))));
+  return wholeMilliamps(larger(planned, started));
+}
+
+const larger = (one: Exact, other: Exact): Exact => (compareExact(one, other) < 0 ? other : one);
+
+/** The feed without the lead that stands for the output. */
+function withoutOutput(feed: Feed, { needs }: MadeUpKit): Feed {
+  const others = (ids: readonly PartId[]): readonly PartId[] => ids.filter((id) => !needs.has(id));
+  const { adapters, readings, ...rest } = feed;
+  if (readings === undefined) return { ...rest, adapters: others(adapters) };
+  const [negative, positive] = [others(readings['centre-negative']), others(readings['centre-positive'])];
+  return {
+    ...rest,
+    adapters: others(adapters),
+    readings: { 'centre-negative': negative, 'centre-positive': positive },
+  };
+}

@@ -1,0 +1,93 @@
+import * as z from 'zod';
+
+import type { Part } from '../../domain/part.js';
+import type { Feed } from '../../domain/plan.js';
+import type { Wanted, WantedLead, WantedOutputs } from '../../planning/wanted/wanted.js';
+import { planCautions } from '../words/cautions.js';
+import { confirmEntries } from '../words/confirm.js';
+import { countOutputs, totalRating } from '../words/wanted.js';
+import { as, at, list, orNull, record, word } from './codec.js';
+import { confirmed } from './confirm-codec.js';
+import { printed } from './printed.js';
+import { adapterIds, boardName, cautions, feeds, format, readings } from './shared-codecs.js';
+import { choice, count, id, numbered, pedals, text, thousandths, volts, yes } from './values.js';
+
+const always = (about: string) => as(z.literal(true).describe(about));
+
+const outputs = record<WantedOutputs>()('Outputs that are alike.', {
+  outputs: at(numbered('How many of them.'), (from) => from.pedals.length),
+  power: at(choice(['AC', 'DC'], 'The kind of power.'), ({ power }) => power),
+  volts: at(volts('What it gives.'), ({ millivolts }) => millivolts),
+  milliamps: at(thousandths('The least milliamps that each must be rated for.'), ({ rating }) => rating),
+  isolated: at(always('Its ground is its own.'), () => true as const),
+  regulated: at(always('It holds its volts whatever hangs on it.'), () => true as const),
+  polarity: at(
+    orNull('Null for AC.', choice(['centre-negative', 'centre-positive'], 'What it gives at the centre of its plug.')),
+    ({ polarity }) => polarity,
+  ),
+  plug: at(text('The plug of its own lead.'), ({ plug }) => plug),
+  pedals: at(pedals('The ids of the pedals, one for each output.'), (from) => from.pedals),
+});
+
+const joinOf = ({ role }: Part) => (role.kind === 'join' ? role.mode : null);
+
+const lead = record<WantedLead>()('Leads that are alike.', {
+  id: at(id('What parts of feeds and routes call it; the file has no such part.'), (from) => from.lead.id),
+  units: at(numbered('How many of them.'), ({ units }) => units),
+  fits: at(text('The plug that goes into it.'), (from) => from.lead.fits),
+  gives: at(text('The plug that it offers.'), (from) => from.lead.gives),
+  reverses: at(yes('Whether it swaps plus and minus.'), (from) => from.lead.reverses),
+  joins: at(orNull('Null for an adapter.', choice(['series', 'parallel'], 'How it joins two outputs.')), (from) =>
+    joinOf(from.lead),
+  ),
+  pedals: at(pedals('The ids of the pedals that it goes to.'), (from) => from.pedals),
+});
+
+const route = record<Feed>()("The leads of a pedal behind its output's own.", {
+  pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
+  parts: at(adapterIds, ({ adapters }) => adapters),
+  readings: at(readings, (from) => from.readings),
+});
+
+/** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
+export const wantedCodec = record<Wanted>()(
+  'What to look for where nothing is for sale and what is owned is not enough.',
+  {
+    format: format('boardfeed/wanted/1'),
+    board: boardName(),
+    status: word(
+      'proven',
+      'No fewer outputs do, no as many with fewer milliamps in all, and none of those with fewer leads.',
+    ),
+    count: at(count('How many outputs to look for, each for one pedal.'), countOutputs),
+    milliamps: at(thousandths('Their milliamps in all.'), totalRating),
+    outputs: at(list('The outputs to look for.', outputs), (from) => from.outputs),
+    leads: at(list('The leads to look for.', lead), ({ leads }) => leads),
+    routes: at(
+      list("How pedals on those outputs are plugged, where that takes more than the output's own lead.", route),
+      ({ ledThere }) => ledThere,
+    ),
+    total: at(
+      thousandths('The milliamps that one supply with all those outputs must give in all.'),
+      ({ together }) => together,
+    ),
+    sockets: at(
+      record<Wanted['sockets']>()('Mains sockets.', {
+        owned: at(count('Those of owned supplies in use.'), ({ owned }) => owned),
+        least: at(count('In all, where one supply has all outputs to look for.'), ({ least }) => least),
+        most: at(count('In all, at the most.'), ({ most }) => most),
+      }),
+      ({ sockets }) => sockets,
+    ),
+    feeds: at(feeds, ({ installed }) => installed.feeds),
+    exposed: at(
+      pedals('The ids of the high-gain pedals that share a ground with a digital one.'),
+      ({ installed }) => installed.exposed,
+    ),
+    confirm: at(confirmed, ({ installed }, { board, inventory }) => confirmEntries(board, inventory, installed.feeds)),
+    cautions: cautions(({ installed }: Wanted, { inventory }) => planCautions(inventory, installed)),
+  },
+);
+
+/** What to look for as one JSON object with a line break at its end. */
+export const wantedJson = (wanted: Wanted): string => printed(wantedCodec, wanted.kit, wanted);

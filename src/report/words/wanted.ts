@@ -1,0 +1,165 @@
+import type { Part } from '../../domain/part.js';
+import { feedMillivolts, type Feed } from '../../domain/plan.js';
+import { decimalOfThousandths } from '../../domain/quantities.js';
+import type { Wanted, WantedLead, WantedOutputs } from '../../planning/wanted/wanted.js';
+import { ownedUnitsOf } from './inventory.js';
+import { placeText } from './places.js';
+import type { Passage, PassageEntry } from './reasons.js';
+import type { Remark } from './remark.js';
+import { cautionRemarks, confirmRemarks, groundRemarks } from './remarks.js';
+import { wayText } from './route.js';
+import { safeText } from './safe-text.js';
+import type { Speech } from './speech.js';
+import { countText, listText, voltsText } from './words.js';
+
+/** What to look for in a sentence or two: how much it is, and what becomes of every pedal. */
+export function wantedLead({ board }: Speech, wanted: Wanted): string {
+  const { installed } = wanted;
+  const outputs = countOutputs(wanted);
+  const leads = wanted.leads.reduce((sum, { units }) => sum + units, 0);
+  const things = [
+    ...(outputs === 0
+      ? []
+      : [`${countText(outputs, 'isolated output')} with ${decimalOfThousandths(totalRating(wanted))} mA in all`]),
+    ...(leads === 0 ? [] : [countText(leads, 'lead')]),
+  ];
+  const sorts = [
+    ...(installed.feeds.length === 0 ? [] : [`${installed.feeds.length} on what you own`]),
+    ...(outputs === 0 ? [] : [`${outputs} on ${outputs === 1 ? 'the output' : 'the outputs'} to look for`]),
+  ];
+  const kept = board.pedals.filter((pedal) => pedal.kept !== null).length;
+  const places = kept === 0 ? '' : `; ${countText(kept, 'place')} kept among them`;
+  return `Look for ${listText(things)}. ${countText(board.pedals.length, 'pedal')}: ${listText(sorts)}${places}.`;
+}
+
+/** What has been proven of it. */
+export function wantedStanding(wanted: Wanted): string {
+  if (wanted.outputs.length === 0) return 'Proven: what you own feeds every pedal then, and with no fewer leads.';
+  const beside = wanted.installed.feeds.length === 0 ? '' : ' beside what you own';
+  return `Proven, with a pedal on each: no fewer outputs do${beside}, and no as many with fewer milliamps in all.`;
+}
+
+/** All the rest of it, under headings. */
+export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage[] {
+  const { installed } = wanted;
+  const owned = installed.feeds.map((feed) => ownedEntry(speech, feed));
+  const passages: readonly Passage[] = [
+    {
+      title: 'Look for',
+      entries: [...wanted.outputs.map((each) => outputsEntry(speech, each)), ...leadEntries(speech, wanted)],
+    },
+    { title: 'In the shop', entries: shopTexts(speech, wanted).map(just) },
+    { title: 'Confirm before you buy', entries: confirmRemarks(speech, installed).map(toEntry) },
+    { title: 'What you own feeds', entries: owned },
+    {
+      title: 'Grounds and noise on what you own',
+      entries: owned.length === 0 ? [] : groundRemarks(speech, installed).map(toEntry),
+    },
+    { title: 'Cautions', entries: owned.length === 0 ? [] : cautionRemarks(speech, installed).map(toEntry) },
+    { title: 'What to do next', entries: nextTexts.map(just) },
+  ];
+  return passages.filter(({ entries }) => entries.length > 0);
+}
+
+const just = (text: string): PassageEntry => ({ name: null, text, below: [] });
+
+const toEntry = ({ text }: Remark): PassageEntry => just(text);
+
+/** How many outputs to look for. */
+export const countOutputs = ({ outputs }: Pick<Wanted, 'outputs'>): number =>
+  outputs.reduce((sum, { pedals }) => sum + pedals.length, 0);
+
+/** Of all those outputs together, in microamps. */
+export const totalRating = ({ outputs }: Pick<Wanted, 'outputs'>): number =>
+  outputs.reduce((sum, { rating, pedals }) => sum + rating * pedals.length, 0);
+
+/** One thing on the list, so many of it. */
+export type WantedItem = { readonly kind: 'output' | 'lead'; readonly name: string; readonly units: number };
+
+/** The list without what it is for: outputs first. */
+export const wantedItems = ({ outputs, leads }: Wanted): readonly WantedItem[] => [
+  ...outputs.map((each) => ({
+    kind: 'output' as const,
+    name: ['isolated output', ...outputWords(each, '')].join(', '),
+    units: each.pedals.length,
+  })),
+  ...leads.map(({ lead, units }) => ({ kind: 'lead' as const, name: leadWords(lead, 1), units })),
+];
+
+/** "2 isolated outputs, 9 V DC, 120 mA or more each, centre-negative, plug barrel-2.1: for Echo and Drive." */
+function outputsEntry({ inventory }: Speech, outputs: WantedOutputs): PassageEntry {
+  const { pedals } = outputs;
+  const words = [
+    countText(pedals.length, 'isolated output'),
+    ...outputWords(outputs, pedals.length > 1 ? ' each' : ''),
+  ];
+  return just(`${words.join(', ')}: for ${listText(pedals.map(inventory.pedalName))}.`);
+}
+
+const outputWords = ({ power, millivolts, rating, polarity, plug }: WantedOutputs, each: string): readonly string[] => [
+  `${voltsText(millivolts)} ${power}`,
+  `${decimalOfThousandths(rating)} mA or more${each}`,
+  ...(polarity === null ? [] : [polarity]),
+  `plug ${safeText(plug)}`,
+];
+
+/** Every lead to look for, then how the pedals on outputs to look for use leads at all. */
+const leadEntries = (speech: Speech, { leads, ledThere }: Wanted): readonly PassageEntry[] => [
+  ...leads.map((lead) => leadEntry(speech, lead)),
+  ...ledThere.map((feed) => just(`To ${speech.inventory.pedalName(feed.pedal)} from there: ${wayText(speech, feed)}.`)),
+];
+
+function leadEntry({ inventory }: Speech, { lead, units, pedals }: WantedLead): PassageEntry {
+  return just(`${units} ${leadWords(lead, units)}: for ${listText(pedals.map(inventory.pedalName))}.`);
+}
+
+/** "reversing leads, each from plug barrel-2.1 to plug barrel-2.1". */
+function leadWords({ role, reverses, fits, gives }: Part, units: number): string {
+  const joined = role.kind === 'join' ? ` for two outputs in ${role.mode}` : '';
+  const kind = reverses ? 'reversing lead' : role.kind === 'join' ? 'lead' : 'adapter lead';
+  return `${kind}${units > 1 ? 's' : ''}${joined}, ${units > 1 ? 'each ' : ''}from plug ${safeText(fits)} to plug ${safeText(gives)}`;
+}
+
+/** "Box output 3, 9 V, own lead → reversing lead (to find)". */
+function ownedEntry(speech: Speech, feed: Feed): PassageEntry {
+  const { board, inventory, marks } = speech;
+  const place = placeText(inventory, ownedUnitsOf(board), feed, marks.dash);
+  const words = [place, voltsText(feedMillivolts(feed)), wayText(speech, feed)];
+  return just(`${inventory.pedalName(feed.pedal)}: ${words.join(', ')}.`);
+}
+
+/** What is true of every supply that comes into question. */
+function shopTexts({ board }: Speech, wanted: Wanted): readonly string[] {
+  const { outputs, sockets, together } = wanted;
+  if (outputs.length === 0) return [];
+  const several = countOutputs(wanted) > 1;
+  const { mains } = board.policy;
+  return [
+    'Isolated: every output has a ground of its own. Regulated, too: other supplies rise above their volts.',
+    'More milliamps do as well; other volts do not.',
+    ...(outputs.some(({ power }) => power === 'DC')
+      ? [
+          'An output of the other polarity or with another plug does with the lead that reverses it or changes the plug.',
+        ]
+      : []),
+    ...(several
+      ? [
+          `If all of them are in one supply that states a total for its outputs together: ${decimalOfThousandths(together)} mA or more.`,
+        ]
+      : []),
+    socketsText(sockets),
+    mains.length === 0
+      ? 'Look whether it accepts the mains volts of the venue.'
+      : `It must accept mains of ${listText(mains.map(voltsText))}.`,
+  ];
+}
+
+function socketsText({ owned, least, most }: Wanted['sockets']): string {
+  const own = owned === 0 ? '' : `, ${owned} of them for what you own`;
+  if (least === most) return `It takes ${countText(least, 'mains socket')} in all${own}.`;
+  return `Mains sockets in all: ${least} when one supply has all these outputs, ${most} at the most${own}.`;
+}
+
+const nextTexts = [
+  'When you have found supplies, list them in a catalogue with their prices and ask again: the plan then says what to buy and which output feeds which pedal.',
+];
