@@ -14,6 +14,7 @@ test('the library offers these and nothing else', () => {
     'checkOutput',
     'checkText',
     'choose',
+    'chooseOrSeek',
     'choosingAims',
     'closeEngines',
     'compare',
@@ -47,6 +48,8 @@ test('the library offers these and nothing else', () => {
     'verify',
     'verifyImpossible',
     'verifyProof',
+    'wantedJson',
+    'wantedText',
     'webTiming',
   ]);
   expect(boardfeed.choosingAims).toEqual(['cost', 'bricks', 'quiet']);

@@ -6,10 +6,11 @@ import type { Part } from '../../domain/part.js';
 import { compareExact, exactly, loadAt, scaled, sum, type Exact } from '../../domain/load.js';
 import { feedMillivolts, leadsOf, type Feed } from '../../domain/plan.js';
 import type { Microamps, PartId, PedalId } from '../../domain/quantities.js';
+import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer } from '../answer.js';
 import { ask } from '../asking/ask.js';
 import { audited } from '../asking/audited.js';
-import { effortOf, type SearchOptions } from '../asking/search-options.js';
+import { effortOf } from '../asking/search-options.js';
 import { choose, type ChooseOptions } from '../choose/choose.js';
 import { madeUpKit, type MadeUpKit } from './made-up-kit.js';
 import { alike, wholeMilliamps, type Need } from './needs.js';
@@ -41,7 +42,9 @@ export type Wanted = {
   readonly kit: Kit;
   /** What is owned feeds these pedals, audited; the others are those that outputs are looked for. */
   readonly installed: JudgedPlan;
-  /** How pedals on the outputs to look for are plugged, where that takes more than the output's own lead. */
+  /** How every pedal is fed then, those on outputs to look for from a supply that there is not. */
+  readonly feeds: readonly Feed[];
+  /** Those of them on outputs to look for that take more than the output's own lead. */
   readonly ledThere: readonly Feed[];
   /** What one supply with all those outputs must give in all, where it states a total: headroom and switch-on counted. */
   readonly together: Microamps;
@@ -53,21 +56,23 @@ export type Wanted = {
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promise<Answer | Wanted> {
-  const answer = await choose(kit, options);
-  if (answer.kind !== 'impossible' || kit.catalogue !== null || options.partial === true) return answer;
-  const sought = await seek(kit, options);
-  if (sought === 'unknown') return { kind: 'stopped', aim: answer.aim };
-  return sought ?? answer;
+  const { aim = 'cost', partial = false } = options;
+  if (kit.catalogue !== null || partial) return choose(kit, options);
+  const { onProgress: _progress, ...effort } = effortOf(options);
+  const owned = await ask(kit, { tiers: [] }, effort);
+  if (owned.kind !== 'impossible') return choose(kit, options);
+  const sought = await seek(kit, effort);
+  if (sought === 'unknown') return { kind: 'stopped', aim };
+  return sought ?? choose(kit, options);
 }
 
 /** What counts when as little is to be looked for. */
 const tiers: readonly Criterion[] = ['money', 'exposed', 'bricks', 'parts', 'offPreferred'];
 
 /** Null when nothing that could be looked for would do. */
-async function seek(bare: Kit, options: SearchOptions): Promise<Wanted | null | 'unknown'> {
+async function seek(bare: Kit, effort: Effort): Promise<Wanted | null | 'unknown'> {
   const made = madeUpKit(bare);
   if (made === null) return null;
-  const { onProgress: _progress, ...effort } = effortOf(options);
   const solved = await ask(made.kit, { tiers }, effort);
   if (solved.kind === 'impossible') return null;
   return solved.kind === 'stopped' ? 'unknown' : wantedOf(solved.wiring, made, bare);
@@ -81,6 +86,7 @@ function wantedOf({ feeds, buy }: JudgedPlan, made: MadeUpKit, bare: Kit): Wante
   const kit = withLeads(bare, leads);
   const [onOutputs, owned] = [feeds.filter(isOn(made)), feeds.filter((feed) => !isOn(made)(feed))];
   const installed = audited({ kit, partial: true }, owned);
+  const there = onOutputs.map((feed) => withoutOutput(feed, made));
   return {
     kind: 'wanted',
     outputs: outputsOf(onOutputs, made),
@@ -88,7 +94,8 @@ function wantedOf({ feeds, buy }: JudgedPlan, made: MadeUpKit, bare: Kit): Wante
     sockets: socketsOf(installed, onOutputs.length, bare),
     kit,
     installed,
-    ledThere: onOutputs.map((feed) => withoutOutput(feed, made)).filter(({ adapters }) => adapters.length > 0),
+    feeds: [...owned, ...there],
+    ledThere: there.filter(({ adapters }) => adapters.length > 0),
     together: togetherOf(onOutputs, bare),
   };
 }

@@ -4,6 +4,7 @@ import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Wanted, WantedLead, WantedOutputs } from '../../planning/wanted/wanted.js';
 import { ownedUnitsOf } from './inventory.js';
 import { placeText } from './places.js';
+import { pedalCounts } from './pedal-counts.js';
 import type { Passage, PassageEntry } from './reasons.js';
 import type { Remark } from './remark.js';
 import { cautionRemarks, confirmRemarks, groundRemarks } from './remarks.js';
@@ -12,24 +13,21 @@ import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
 import { countText, listText, voltsText } from './words.js';
 
-/** What to look for in a sentence or two: how much it is, and what becomes of every pedal. */
+/** What to look for, and what becomes of every pedal then. */
 export function wantedLead({ board }: Speech, wanted: Wanted): string {
-  const { installed } = wanted;
-  const outputs = countOutputs(wanted);
-  const leads = wanted.leads.reduce((sum, { units }) => sum + units, 0);
+  const { outputs, leads, installed, feeds } = wanted;
+  const units = leads.reduce((sum, lead) => sum + lead.units, 0);
   const things = [
-    ...(outputs === 0
+    ...(outputs.length === 0
       ? []
-      : [`${countText(outputs, 'isolated output')} with ${decimalOfThousandths(totalRating(wanted))} mA in all`]),
-    ...(leads === 0 ? [] : [countText(leads, 'lead')]),
+      : [
+          `${countText(countOutputs(wanted), 'isolated output')} with ${decimalOfThousandths(totalRating(wanted))} mA in all`,
+        ]),
+    ...(units === 0 ? [] : [countText(units, 'lead')]),
   ];
-  const sorts = [
-    ...(installed.feeds.length === 0 ? [] : [`${installed.feeds.length} on what you own`]),
-    ...(outputs === 0 ? [] : [`${outputs} on ${outputs === 1 ? 'the output' : 'the outputs'} to look for`]),
-  ];
-  const kept = board.pedals.filter((pedal) => pedal.kept !== null).length;
-  const places = kept === 0 ? '' : `; ${countText(kept, 'place')} kept among them`;
-  return `Look for ${listText(things)}. ${countText(board.pedals.length, 'pedal')}: ${listText(sorts)}${places}.`;
+  const beside = installed.feeds.length === 0 ? [] : [`what you own (${installed.feeds.length} of them)`];
+  const from = [...beside, ...(outputs.length === 0 ? [] : ['what to look for'])];
+  return `Look for ${listText(things)}. ${pedalCounts(board, feeds, listText(from))}.`;
 }
 
 /** What has been proven of it. */
@@ -46,7 +44,7 @@ export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage
   const passages: readonly Passage[] = [
     {
       title: 'Look for',
-      entries: [...wanted.outputs.map((each) => outputsEntry(speech, each)), ...leadEntries(speech, wanted)],
+      entries: [...sortsOf(wanted.outputs).map((sort) => outputsEntry(speech, sort)), ...leadEntries(speech, wanted)],
     },
     { title: 'In the shop', entries: shopTexts(speech, wanted).map(just) },
     { title: 'Confirm before you buy', entries: confirmRemarks(speech, installed).map(toEntry) },
@@ -80,25 +78,47 @@ export type WantedItem = { readonly kind: 'output' | 'lead'; readonly name: stri
 export const wantedItems = ({ outputs, leads }: Wanted): readonly WantedItem[] => [
   ...outputs.map((each) => ({
     kind: 'output' as const,
-    name: ['isolated output', ...outputWords(each, '')].join(', '),
+    name: ['isolated output', ...sortWords(each, ratingText(each))].join(', '),
     units: each.pedals.length,
   })),
   ...leads.map(({ lead, units }) => ({ kind: 'lead' as const, name: leadWords(lead, 1), units })),
 ];
 
-/** "2 isolated outputs, 9 V DC, 120 mA or more each, centre-negative, plug barrel-2.1: for Echo and Drive." */
-function outputsEntry({ inventory }: Speech, outputs: WantedOutputs): PassageEntry {
-  const { pedals } = outputs;
-  const words = [
-    countText(pedals.length, 'isolated output'),
-    ...outputWords(outputs, pedals.length > 1 ? ' each' : ''),
-  ];
-  return just(`${words.join(', ')}: for ${listText(pedals.map(inventory.pedalName))}.`);
+/** "2 isolated outputs, 9 V DC, 120 mA or more each, centre-negative, plug barrel-2.1: for Echo and Drive."; by rating below. */
+function outputsEntry({ inventory }: Speech, sort: readonly [WantedOutputs, ...WantedOutputs[]]): PassageEntry {
+  const [one, ...others] = sort;
+  const pedalsOf = ({ pedals }: WantedOutputs): string => listText(pedals.map(inventory.pedalName));
+  const count = countText(countOutputs({ outputs: sort }), 'isolated output');
+  if (others.length === 0) {
+    const rating = `${ratingText(one)}${one.pedals.length > 1 ? ' each' : ''}`;
+    return just(`${[count, ...sortWords(one, rating)].join(', ')}: for ${pedalsOf(one)}.`);
+  }
+  const below = [...sort]
+    .sort((first, second) => second.rating - first.rating)
+    .map((each) => `${each.pedals.length} of ${ratingText(each)}: for ${pedalsOf(each)}.`);
+  return { name: null, text: `${[count, ...sortWords(one)].join(', ')}:`, below };
 }
 
-const outputWords = ({ power, millivolts, rating, polarity, plug }: WantedOutputs, each: string): readonly string[] => [
+/** Outputs that differ in nothing but their rating, in the order of the first of each. */
+function sortsOf(outputs: readonly WantedOutputs[]): readonly (readonly [WantedOutputs, ...WantedOutputs[]])[] {
+  const sorts = new Map<string, [WantedOutputs, ...WantedOutputs[]]>();
+  for (const each of outputs) {
+    const key = sortWords(each).join();
+    const sort = sorts.get(key);
+    if (sort === undefined) sorts.set(key, [each]);
+    else sort.push(each);
+  }
+  return [...sorts.values()];
+}
+
+const ratingText = ({ rating }: WantedOutputs): string => `${decimalOfThousandths(rating)} mA or more`;
+
+const sortWords = (
+  { power, millivolts, polarity, plug }: WantedOutputs,
+  ...rating: readonly string[]
+): readonly string[] => [
   `${voltsText(millivolts)} ${power}`,
-  `${decimalOfThousandths(rating)} mA or more${each}`,
+  ...rating,
   ...(polarity === null ? [] : [polarity]),
   `plug ${safeText(plug)}`,
 ];
@@ -129,35 +149,35 @@ function ownedEntry(speech: Speech, feed: Feed): PassageEntry {
 }
 
 /** What is true of every supply that comes into question. */
-function shopTexts({ board }: Speech, wanted: Wanted): readonly string[] {
+function shopTexts(speech: Speech, wanted: Wanted): readonly string[] {
   const { outputs, sockets, together } = wanted;
   if (outputs.length === 0) return [];
-  const several = countOutputs(wanted) > 1;
-  const { mains } = board.policy;
+  const { mains } = speech.board.policy;
   return [
-    'Isolated: every output has a ground of its own. Regulated, too: other supplies rise above their volts.',
-    'More milliamps do as well; other volts do not.',
+    'Isolated: each output has a ground of its own.',
     ...(outputs.some(({ power }) => power === 'DC')
       ? [
-          'An output of the other polarity or with another plug does with the lead that reverses it or changes the plug.',
+          'DC outputs must be regulated: others rise above their volts when little hangs on them.',
+          'An output of the other polarity or with another plug does as well, with the lead that reverses it or changes its plug.',
         ]
       : []),
-    ...(several
+    'More milliamps do as well. Other volts do not, unless the label of the pedal allows them.',
+    ...(countOutputs(wanted) > 1
       ? [
-          `If all of them are in one supply that states a total for its outputs together: ${decimalOfThousandths(together)} mA or more.`,
+          `Where one supply has all of them and states a total for its outputs: ${decimalOfThousandths(together)} mA or more.`,
         ]
       : []),
     socketsText(sockets),
     mains.length === 0
-      ? 'Look whether it accepts the mains volts of the venue.'
-      : `It must accept mains of ${listText(mains.map(voltsText))}.`,
+      ? 'Look whether the supply accepts the mains volts of the venue.'
+      : `The supply must accept mains of ${listText(mains.map(voltsText))}.`,
   ];
 }
 
 function socketsText({ owned, least, most }: Wanted['sockets']): string {
   const own = owned === 0 ? '' : `, ${owned} of them for what you own`;
   if (least === most) return `It takes ${countText(least, 'mains socket')} in all${own}.`;
-  return `Mains sockets in all: ${least} when one supply has all these outputs, ${most} at the most${own}.`;
+  return `Mains sockets in all: ${least} where one supply has all these outputs, ${most} at the most${own}.`;
 }
 
 const nextTexts = [

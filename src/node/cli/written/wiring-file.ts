@@ -1,5 +1,6 @@
 import { pluggedOf, type Kit } from '../../../domain/kit.js';
 import type { Answer } from '../../../planning/answer.js';
+import type { Wanted } from '../../../planning/wanted/wanted.js';
 import { isCsvName } from '../../../reading/csv/read-csv.js';
 import { withPlanRecorded } from '../../../reading/drafts/record-plan.js';
 import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
@@ -13,7 +14,7 @@ export function wiringFile(
   { record: wanted, ...options }: ReadingOptions & { readonly record: boolean },
   boardPath: string,
   cataloguePath: string | null,
-): WrittenFiles<Kit, Answer> | null {
+): WrittenFiles<Kit, Answer | Wanted> | null {
   if (!wanted) return null;
   let before: string | null = null;
   return {
@@ -46,7 +47,7 @@ type Target = {
 /** Records the plan and says so on standard error, or why nothing is recorded. False when it could not be written. */
 async function record(
   kit: Kit,
-  answer: Answer,
+  answer: Answer | Wanted,
   { boardPath, cataloguePath, options, before }: Target,
 ): Promise<boolean> {
   const plugged = answer.kind === 'plan' ? pluggedOf(kit, answer.wiring.feeds) : [];

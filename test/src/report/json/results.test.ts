@@ -11,6 +11,7 @@ import { explain } from '../../../../src/planning/explain/explain.js';
 import { rewire } from '../../../../src/planning/rewire/rewire.js';
 import { addPedal } from '../../../../src/planning/spare/add-pedal.js';
 import { spare } from '../../../../src/planning/spare/spare.js';
+import { chooseOrSeek } from '../../../../src/planning/wanted/wanted.js';
 import { checkJson } from '../../../../src/report/json/check-codec.js';
 import { comparisonJson } from '../../../../src/report/json/comparison-codec.js';
 import { explanationJson } from '../../../../src/report/json/explanation-codec.js';
@@ -20,6 +21,7 @@ import { answerJson } from '../../../../src/report/json/plan-codec.js';
 import { jsonSchema, type SchemaKind } from '../../../../src/report/json/schemas.js';
 import { addedJson, spareJson } from '../../../../src/report/json/spare-codec.js';
 import { verdictJson } from '../../../../src/report/json/verdict-codec.js';
+import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
 import { sharedEngines } from '../../../support/engines.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 import { wiredOf } from '../../../support/wired.js';
@@ -139,5 +141,20 @@ describe('what is printed keeps its schema, and has no key that the schema does 
       verdictJson(own, { kind: 'impossible', unpowered: 1, cases: 1 }),
       verdictJson(own, { kind: 'refused', what: 'proof', reasons: ['a tag is too high'] }),
     ]);
+  });
+
+  it('what to look for, with a lead for what nobody has read, and beside what is owned', async () => {
+    const { supplies, parts } = tideway.catalogue;
+    const gear = {
+      supplies: supplies.map((supply) => ({ ...supply, price: null, stock: 0 })),
+      parts: parts.map((part) => ({ ...part, price: null, stock: 0 })),
+    };
+    const open = { ...pedalOf('open'), polarity: 'unknown', unknown: ['polarity'] } as const;
+    const many = ['a', 'b', 'c', 'd', 'e', 'f'].map((id) => pedalOf(id));
+    const bare = kitOf({ ...tideway.board, gear, pedals: [...tideway.board.pedals, open, ...many], wiring: [] }, null);
+    const wanted = await chooseOrSeek(bare, { engines });
+    if (wanted.kind !== 'wanted') throw new Error(`nothing to look for: ${wanted.kind}`);
+    expect(wanted.installed.feeds.length).toBeGreaterThan(0);
+    expectKept('wanted', [wantedJson(wanted)]);
   });
 });

@@ -208,3 +208,33 @@ describe('nothing from a file or a path reaches the terminal as a control', () =
 
 /** Control and format characters, separators and lone surrogates: all but the ends of our own lines. */
 const controls = /(?!\n)[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/gu;
+
+describe('without a catalogue', () => {
+  test('what to look for is told, where what is owned is not enough', async () => {
+    const ended = await boardfeed(['choose', firstBoard]);
+    expect(ended.code).toBe(0);
+    expect(complaints(ended)).toBe('');
+    expect(ended.output).toContain('First board: what to look for');
+    expect(ended.output).toContain('4 isolated outputs, 9 V DC, centre-negative, plug barrel-2.1:');
+    expect(printedObject(await boardfeed(['choose', firstBoard, '--json']))).toMatchObject({
+      format: 'boardfeed/wanted/1',
+      status: 'proven',
+      count: 4,
+      milliamps: 191,
+      outputs: [{ milliamps: 34 }, { milliamps: 11 }, { milliamps: 36 }, { milliamps: 110, isolated: true }],
+      leads: [],
+      sockets: { owned: 0, least: 1, most: 2 },
+    });
+  });
+
+  test('what is owned is the plan, where it is enough', async () => {
+    const ended = await boardfeed(['choose', fixture('boards/new-pedal.yaml'), '--json']);
+    expect(ended.code).toBe(0);
+    expect(printedObject(ended)).toMatchObject({ format: 'boardfeed/plan/1', status: 'proven', buy: { supplies: [] } });
+  });
+
+  test('no plan exists where not even a made-up output would do', async () => {
+    const board = await scratch('dark.json', { ...pairBoard, policy: { ...pairBoard.policy, sockets: 0 } });
+    expect((await boardfeed(['choose', board])).code).toBe(4);
+  });
+});

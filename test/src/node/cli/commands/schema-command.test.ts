@@ -19,7 +19,7 @@ describe('boardfeed schema', () => {
     { parameters: ['schema'], says: "missing required argument 'kind'" },
     {
       parameters: ['schema', 'pedal'],
-      says: 'Allowed choices are board, catalogue, plan, check, check-output, comparison, explain, spare, spare-add, ask, verdict.',
+      says: 'Allowed choices are board, catalogue, plan, check, check-output, comparison, explain, spare, spare-add, ask, verdict, wanted.',
     },
   ])('$parameters is wrong use', async ({ parameters, says }) => {
     const ended = await boardfeed(parameters);

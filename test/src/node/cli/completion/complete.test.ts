@@ -161,6 +161,7 @@ describe('the commands of boardfeed', () => {
       'spare-add',
       'ask',
       'verdict',
+      'wanted',
     ]);
     expect((await offered(root, ['completion', ''])).offer).toEqual(['bash', 'zsh', 'fish']);
   });

@@ -1,0 +1,152 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import type { Board } from '../../../../src/domain/board.js';
+import { kitOf } from '../../../../src/domain/kit.js';
+import type { Part, PartRole } from '../../../../src/domain/part.js';
+import type { Pedal } from '../../../../src/domain/pedal.js';
+import { minorUnits } from '../../../../src/domain/quantities.js';
+import { choose } from '../../../../src/planning/choose/choose.js';
+import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
+import { caseOf } from '../../../support/arbitraries.js';
+import { bruteForce } from '../../../support/brute-force.js';
+import { catalogueOf, partOf } from '../../../support/builders.js';
+import { sharedEngines } from '../../../support/engines.js';
+import { share, trying } from '../../../support/runs.js';
+
+const engines = sharedEngines();
+const runs = 120;
+
+/** One to three pedals, with no more than what their player owns. */
+const bareBoard: fc.Arbitrary<Board> = caseOf({ min: 1, max: 3 }, { min: 1, max: 2 }, 2).map(
+  ({ board, catalogue }) => ({
+    ...board,
+    gear: {
+      supplies: [...board.gear.supplies, ...catalogue.supplies].map((supply) => ({ ...supply, price: null, stock: 0 })),
+      parts: [...board.gear.parts, ...catalogue.parts].map((part) => ({ ...part, price: null, stock: 0 })),
+    },
+  }),
+);
+
+/** Outputs, milliamps and leads to look for. */
+type Least = readonly [outputs: number, milliamps: number, leads: number];
+
+/** By trying every set of pedals on what is owned, each with all leads at a price of one; the others take an output each. */
+function leastOf(board: Board): Least | null {
+  let best: Least | null = null;
+  for (const owned of subsetsOf(board.pedals)) {
+    const others = board.pedals.filter((pedal) => !owned.includes(pedal));
+    const leads = leadsFor(board, owned, others.length > 0);
+    if (leads === null) continue;
+    const rated = others.reduce((sum, pedal) => sum + milliampsFor(pedal, board), 0);
+    const reversing = others.filter(({ polarity }) => polarity === 'unknown').length;
+    const found: Least = [others.length, rated, leads + reversing];
+    if (best === null || isLess(found, best)) best = found;
+  }
+  return best;
+}
+
+const isLess = (one: Least, other: Least): boolean => {
+  const at = one.findIndex((value, index) => value !== other[index]);
+  return at >= 0 && (one[at] ?? 0) < (other[at] ?? 0);
+};
+
+/** The fewest leads to look for with which what is owned feeds them; null when nothing does. */
+function leadsFor(board: Board, pedals: readonly Pedal[], beside: boolean): number | null {
+  const left = (limit: number | null): number | null => (limit === null || !beside ? limit : limit - 1);
+  const policy = {
+    ...board.policy,
+    budget: null,
+    bricks: left(board.policy.bricks),
+    sockets: left(board.policy.sockets),
+    noisePrice: minorUnits(0),
+    supplyPrice: minorUnits(0),
+  };
+  if (Math.min(policy.bricks ?? 0, policy.sockets ?? 0) < 0) return null;
+  if (pedals.length === 0) return 0;
+  const answer = bruteForce({ ...board, policy, pedals }, catalogueOf([], everyLead(board)), {
+    aim: 'cost',
+    partial: false,
+  });
+  return answer.kind === 'plan' ? answer.score.money : null;
+}
+
+/** Adapters and join leads between all connectors that there are. */
+function everyLead({ pedals, gear }: Board): readonly Part[] {
+  const inlets = new Set(pedals.map(({ inlet }) => inlet));
+  const plugs = new Set(gear.supplies.flatMap(({ banks }) => banks.map(({ plug }) => plug)));
+  const all = [...new Set([...inlets, ...plugs, ...gear.parts.map(({ gives }) => gives)])];
+  const roles: readonly (readonly [PartRole, readonly string[], readonly string[]])[] = [
+    [{ kind: 'adapter' }, all, [...inlets]],
+    [{ kind: 'join', mode: 'series' }, [...plugs], all],
+    [{ kind: 'join', mode: 'parallel' }, [...plugs], all],
+  ];
+  return roles.flatMap(([role, from, to]) =>
+    from.flatMap((fits) =>
+      to.flatMap((gives) =>
+        [false, true].map((reverses) =>
+          partOf(`any ${JSON.stringify([role, fits, gives, reverses])}`, 0.01, role, { fits, gives, reverses }),
+        ),
+      ),
+    ),
+  );
+}
+
+/** load × alone, or what it takes at switch-on, in whole milliamps, at the volts where that is least. */
+function milliampsFor({ draw, figure, startup }: Pedal, { policy: { guess, headroom } }: Board): number {
+  const draws = draw.kind === 'flat' ? [draw.microamps] : [...draw.microamps.values()];
+  const factors = figure === 'guess' ? [guess, headroom.alone] : [headroom.alone];
+  const ratings = draws.map((drawn) => {
+    const above = factors.reduce((product, { numerator }) => product * BigInt(numerator), BigInt(drawn));
+    const below = factors.reduce((product, { denominator }) => product * BigInt(denominator), 1000n);
+    return Math.max(Number((above + below - 1n) / below), Math.ceil((startup ?? 0) / 1000));
+  });
+  return Math.min(...ratings);
+}
+
+const subsetsOf = <Item>(items: readonly Item[]): readonly (readonly Item[])[] =>
+  items.reduce<readonly (readonly Item[])[]>(
+    (subsets, item) => [...subsets, ...subsets.map((subset) => [...subset, item])],
+    [[]],
+  );
+
+const soughtOf = ({ outputs, leads }: Wanted): Least => [
+  outputs.reduce((sum, { pedals }) => sum + pedals.length, 0),
+  outputs.reduce((sum, { pedals, rating }) => sum + (pedals.length * rating) / 1000, 0),
+  leads.reduce((sum, { units }) => sum + units, 0),
+];
+
+/** Whether an owned lead may reverse what a label leaves open: it then saves a lead on an output to look for, too. */
+const ownsReversing = ({ gear, owned, pedals }: Board): boolean =>
+  pedals.some(({ polarity }) => polarity === 'unknown') &&
+  gear.parts.some(({ id, role, reverses }) => role.kind === 'adapter' && reverses && (owned.parts.get(id) ?? 0) > 0);
+
+describe('what to look for', () => {
+  it('is as little as trying everything finds: outputs, then milliamps, then leads', async () => {
+    const seen = { wanted: 0, beside: 0, leads: 0, impossible: 0 };
+    await fc.assert(
+      fc.asyncProperty(bareBoard, async (board) => {
+        const kit = kitOf(board, null);
+        const answer = await chooseOrSeek(kit, { engines });
+        if (answer.kind === 'plan') return;
+        expect((await choose(kit, { engines })).kind).toBe('impossible');
+        const least = leastOf(board);
+        if (answer.kind === 'impossible') seen.impossible += 1;
+        if (answer.kind !== 'wanted') {
+          expect([answer.kind, least]).toEqual(['impossible', null]);
+          return;
+        }
+        const sought = soughtOf(answer);
+        const counted = ownsReversing(board) ? 2 : 3;
+        expect(sought.slice(0, counted)).toEqual(least?.slice(0, counted));
+        seen.wanted += 1;
+        if (answer.installed.feeds.length > 0 && sought[0] > 0) seen.beside += 1;
+        if (sought[2] > 0) seen.leads += 1;
+      }),
+      trying(runs),
+    );
+    expect(seen.wanted).toBeGreaterThan(share(runs / 3));
+    expect(seen.beside).toBeGreaterThan(share(runs / 10));
+    expect(seen.leads).toBeGreaterThan(share(runs / 10));
+  });
+});

@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+
+import type { Board } from '../../../../src/domain/board.js';
+import { kitOf } from '../../../../src/domain/kit.js';
+import { supplyId } from '../../../../src/domain/quantities.js';
+import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
+import { reportText } from '../../../../src/report/formats.js';
+import { wantedText } from '../../../../src/report/screen/wanted-screen.js';
+import { bankOf, boardOf, factor, pedalOf, policyOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
+import { sharedEngines } from '../../../support/engines.js';
+
+const engines = sharedEngines();
+const policy = policyOf({
+  headroom: { alone: factor(1.2), chained: factor(2), supply: factor(1.2) },
+  mains: [volts(230)],
+});
+
+/** One output is owned; three pedals, one of which may read either way and one of which is unread, need two more. */
+const box = { ...supplyOf('box', 1, [bankOf(1, [settingOf(9, 400)])]), price: null, stock: 0 };
+const board: Board = boardOf(
+  [
+    pedalOf('delay', 300),
+    pedalOf('mole', 30, { polarity: 'unknown', unknown: ['polarity'] }),
+    pedalOf('odd', 100, { unknown: ['volts'], kept: 'unread' }),
+  ],
+  {
+    policy: { ...policy, mains: [], sockets: 3 },
+    gear: { supplies: [box], parts: [] },
+    owned: { supplies: new Map([[supplyId('box'), 1]]), parts: new Map() },
+  },
+);
+
+async function sought(of: Board): Promise<Wanted> {
+  const answer = await chooseOrSeek(kitOf(of, null), { engines });
+  if (answer.kind !== 'wanted') throw new Error(`nothing to look for: ${answer.kind}`);
+  return answer;
+}
+
+/** Without its line breaks. */
+const said = (wanted: Wanted): string => wantedText(wanted, { width: 132, colour: false }).replace(/\s+/g, ' ');
+
+describe('what to look for, on a screen', () => {
+  it('is a list with what each thing is for, every pedal counted', async () => {
+    const text = said(await sought(board));
+    expect(text).toContain('Look for 2 isolated outputs with 156 mA in all and 1 lead.');
+    expect(text).toContain(
+      '3 pedals: 1 powered, 1 right for either reading, 1 place kept, from what you own (1 of them) and what to look for.',
+    );
+    expect(text).toContain('2 isolated outputs, 9 V DC, centre-negative, plug barrel-2.1:');
+    expect(text).toContain('1 of 120 mA or more: for odd (label unread).');
+    expect(text).toContain('1 of 36 mA or more: for mole.');
+    expect(text).toContain('1 reversing lead, from plug barrel-2.1 to plug barrel-2.1: for mole.');
+    expect(text).toContain('labelled centre-positive: own lead → reversing lead (to find).');
+    expect(text).toContain(
+      'Mains sockets in all: 2 where one supply has all these outputs, 3 at the most, 1 of them for what you own.',
+    );
+    expect(text).toContain('delay: box output 1, 9 V, own lead.');
+    expect(text).toContain('states a total for its outputs: 156 mA or more.');
+  });
+
+  it('speaks of no money', async () => {
+    const text = said(await sought(boardOf([pedalOf('a', 10)], { policy })));
+    expect(text).not.toMatch(/EUR|price of|spend/i);
+    expect(text).toContain('1 isolated output, 9 V DC, 12 mA or more, centre-negative, plug barrel-2.1: for a.');
+    expect(text).toContain('The supply must accept mains of 230 V.');
+    expect(text).toContain('It takes 1 mains socket in all.');
+  });
+
+  it.each([60, 80, 120])('keeps within %d columns', async (width) => {
+    const lines = wantedText(await sought(board), { width, colour: false }).split('\n');
+    expect(lines.filter((line) => line.length > width)).toEqual([]);
+  });
+});
+
+describe('what to look for, to take home', () => {
+  it('is a page, Markdown, JSON and a list without prices', async () => {
+    const answer = await sought(board);
+    const input = { kit: kitOf(board, null), answer };
+    expect(reportText('page', input)).toContain('Test board: what to look for');
+    expect(reportText('markdown', input)).toContain('1 of 120 mA or more: for odd');
+    expect(JSON.parse(reportText('json', input))).toMatchObject({
+      format: 'boardfeed/wanted/1',
+      count: 2,
+      milliamps: 156,
+    });
+    expect(reportText('shopping list', input)).toContain(
+      'output,"isolated output, 9 V DC, 120 mA or more, centre-negative, plug barrel-2.1",,1,,,',
+    );
+  });
+});
