@@ -62,7 +62,6 @@ describe('wrong use', () => {
   const files = ['board.yaml', 'shop.yaml'];
   test.each([
     { parameters: ['choose'], says: "missing required argument 'board'" },
-    { parameters: ['compare', 'board.yaml'], says: "missing required argument 'catalogue'" },
     { parameters: ['choose', ...files, 'third.yaml'], says: 'too many arguments' },
     { parameters: ['choose', ...files, '--jsn'], says: "unknown option '--jsn'\n(Did you mean --json?)" },
     { parameters: ['chose', ...files], says: "unknown command 'chose'\n(Did you mean choose?)" },
