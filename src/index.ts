@@ -5,4 +5,13 @@
 export * from './core.js';
 export { startEngines } from '../solver/engines/threads/start-engines.js';
 export { readInputs } from './node/disk/read-inputs.js';
-export { addPedal, choose, chooseOrSeek, compare, decisiveLabels, explain, rewire, spare } from './node/threads/planning.js';
+export {
+  addPedal,
+  choose,
+  chooseOrSeek,
+  compare,
+  decisiveLabels,
+  explain,
+  rewire,
+  spare,
+} from './node/threads/planning.js';
