@@ -64,7 +64,8 @@ const says: Readonly<Record<FactName, (of: Kit) => boolean>> = {
   // Where all are alike, a chain or join lead that reverses still makes them differ.
   polarity: (of) => differ(polaritiesOf(of)) || partsOf(of).some(({ reverses }) => reverses),
   setting: (of) => banksOf(of).some(({ switching }) => switching === 'together'),
-  ground: ({ board }) => differ(board.pedals.map(({ ground }) => ground)),
+  ground: ({ board: { pedals } }) =>
+    differ(pedals.map(({ ground }) => ground)) || pedals.some(({ ground }) => ground === 'unknown'),
   startup: ({ board }) => board.pedals.some(({ startup }) => startup !== null),
   total: (of) => suppliesOf(of).some(({ total, banks }) => total !== null || banks.some((bank) => bank.total !== null)),
   alone: ({ board }) => board.pedals.some(({ alone }) => alone),

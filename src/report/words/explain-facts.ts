@@ -51,8 +51,18 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
   },
   setting: () => 'A bank that is switched together gives the same volts on all its outputs.',
   ground: ({ pedals, names }) => {
-    const positive = pedals.filter(({ ground }) => ground === 'positive');
-    return `${names(positive)} ${positive.length === 1 ? 'has' : 'have'} a positive ground and may share it with none of the others.`;
+    const positive = pedals.filter((pedal) => pedal.ground === 'positive');
+    const unknown = pedals.filter((pedal) => pedal.ground === 'unknown');
+    return [
+      ...(positive.length === 0
+        ? []
+        : [
+            `${names(positive)} ${positive.length === 1 ? 'has' : 'have'} a positive ground and may share it with none of the others.`,
+          ]),
+      ...(unknown.length === 0
+        ? []
+        : [`Nobody knows the ground of ${names(unknown)}, which may be shared with no other pedal.`]),
+    ].join(' ');
   },
   startup: ({ pedals, inventory }) => {
     const starting = pedals.filter(({ startup }) => startup !== null);
@@ -82,7 +92,8 @@ function polaritiesText(pedals: readonly Pedal[], names: Names): string {
     const having = pedals.filter((pedal) => pedal.polarity === polarity);
     return having.length === 0 ? [] : [`${names(having)} ${having.length === 1 ? 'is' : 'are'} ${polarity}`];
   });
-  return listText(each);
+  const unknown = pedals.filter((pedal) => pedal.polarity === 'unknown');
+  return listText([...each, ...(unknown.length === 0 ? [] : [`${names(unknown)} may be either`])]);
 }
 
 function stockText({ board, inventory }: FactsContext, fact: Extract<Fact, { kind: 'stock' }>): string {

@@ -18,6 +18,25 @@ async function whyNot(given: Given): Promise<readonly string[]> {
   return explanation.conflicts.flatMap((argument) => argumentTexts(speechOf(kit), argument));
 }
 
+describe('labels that nobody has read', () => {
+  it('are named where a ground that nobody knows may be shared with nobody', async () => {
+    const unread = { ground: 'unknown', unknown: ['ground'] } as const;
+    const texts = await whyNot({
+      pedals: [pedalOf('alder', 20, unread), pedalOf('birch', 30, unread)],
+      supplies: [box(2, { isolated: false }, { stock: 1 })],
+    });
+    expect(texts).toContain('Nobody knows the ground of alder and birch, which may be shared with no other pedal.');
+  });
+
+  it('are named where no lead serves either polarity', async () => {
+    const texts = await whyNot({
+      pedals: [pedalOf('alder', 20, { polarity: 'unknown', unknown: ['polarity'] })],
+      supplies: [box(1)],
+    });
+    expect(texts).toContain('Plus and minus have to be the right way round: alder may be either.');
+  });
+});
+
 describe('leads that reverse', () => {
   it('are named where plus and minus are in the way', async () => {
     const texts = await whyNot({
