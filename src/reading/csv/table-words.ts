@@ -17,18 +17,20 @@ const inCells = (text: string): string =>
     .replace(/\btrue or false\b/g, 'yes or no');
 
 /** The row is named before the message. */
-const withoutName = (message: string): string => message.replace(/^missing for "[^"]*";/, 'missing;');
+const withoutName = (message: string): string => message.replace(/^(missing|unknown) for "[^"]*"(?=[;,])/, '$1');
 
 function placed(table: TablePlaces, path: Path, message: string, remedy: string): string {
   const [key] = path;
   if (path.length === 1 && message.startsWith('missing'))
     return `Add a line \`# ${String(key)}: …\` above the header, or make a file in YAML with boardfeed convert.`;
   const heading = table.headingOf(path);
-  return (heading === null ? remedy : inColumns(remedy, heading, table.hasHeading(path))).replace(
-    /add it to `assume`\.$/,
-    'state it once for all in a line `# assume: {…}` above the header.',
-  );
+  const mended = heading === null ? remedy : inColumns(remedy, heading, table.hasHeading(path));
+  return mended
+    .replace(/add it to `assume`\.$/, `state it once for all in ${assumeLine}.`)
+    .replace(/^Add to `assume` what is likely/, `State what is likely in ${assumeLine}`);
 }
+
+const assumeLine = 'a line `# assume: {…}` above the header';
 
 /** What files have as keys, tables have as columns. */
 function inColumns(remedy: string, heading: string, isThere: boolean): string {

@@ -63,7 +63,7 @@ export function reportLeadsAmongAdapters(entry: Entry<RawWiredFeed>, { parts }: 
       findingAt(
         { source: entry.source, path: [...entry.path, 'parts', index] },
         {
-          message: `names ${quoted(id)}, a ${part.role.kind} lead; \`parts\` are adapters.`,
+          message: `names ${quoted(part.name)}, a ${part.role.kind} lead; \`parts\` are adapters.`,
           remedy: placeOf(part, entry.fields.chain === id),
         },
       ),

@@ -250,6 +250,15 @@ describe('what is wrong with a table of pedals', () => {
     ]);
   });
 
+  it('what is not known and stands nowhere else is asked for in the words of a table', () => {
+    const [fault] = faultsOf('board', boardTable('name,volts,milliamps', 'Echo,?,10'));
+    expect(fault).toMatchObject({
+      key: 'Echo, volts',
+      message: expect.stringMatching(/^unknown, and nothing is assumed/) as string,
+      remedy: expect.stringMatching(/^State what is likely in a line `# assume: \{…\}` above the header/) as string,
+    });
+  });
+
   it.each([
     ['', 'there is no table'],
     ['# currency: EUR\n', 'there is no table'],

@@ -77,7 +77,7 @@ describe('an entry of the wiring', () => {
     expect(faults).toMatchObject([
       {
         key: 'wiring[0].parts[0]',
-        message: 'names "fan", a chain lead; `parts` are adapters.',
+        message: 'names "Fan of five", a chain lead; `parts` are adapters.',
         remedy: 'Write `chain: fan` instead.',
         alike: [{ key: 'wiring[1].parts[0]' }],
       },
