@@ -17,8 +17,8 @@ const furtherLines = [
   /^\d+ faults? in .+\.$/,
   /^Add --skip-bad-rows .+\.$/,
 ];
-/** What may be on standard error besides: progress, and how many faults more there are. */
-const remark = /^(Searching, .*|and \d+ more\.|.* states no policy: the board has starting values\..*)$/;
+/** What may be on standard error besides: progress, and what was left aside in reading. */
+const remark = /^(Searching, .*|.* states no policy: the board has starting values\..*|.+: (?:left out|not used:) .*)$/;
 
 /** What holds of every run of a command that is used rightly, whatever its files hold. */
 export function expectUpright(ran: Ran | null): asserts ran is Ran {
