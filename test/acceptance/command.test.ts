@@ -95,7 +95,7 @@ describe('choose', () => {
     const { code, stdout, stderr } = await boardfeed('choose', wrong, 'shop.yaml', '--json');
     expect(code).toBe(3);
     expect(stdout).toBe('');
-    expect(stderr).toMatch(/^wrong\.yaml:16:5 .*miliamps.*milliamps/m);
+    expect(stderr).toMatch(/^wrong\.yaml:16:5 .*miliamps: unknown key[^]*\n {2}Did you mean milliamps\?\n/m);
   });
 
   test('an impossible case prints its object and exits with 4', async () => {
