@@ -95,7 +95,7 @@ describe('choose', () => {
     const { code, stdout, stderr } = await boardfeed('choose', wrong, 'shop.yaml', '--json');
     expect(code).toBe(3);
     expect(stdout).toBe('');
-    expect(stderr).toMatch(/^wrong\.yaml:16:5 .*miliamps: unknown key[^]*\n {2}Did you mean milliamps\?\n/m);
+    expect(stderr).toMatch(/^wrong\.yaml:16:5 .*miliamps: unknown key.* Did you mean milliamps\?$/m);
   });
 
   test('an impossible case prints its object and exits with 4', async () => {
@@ -134,7 +134,7 @@ describe('choose', () => {
   test.each([
     ['no command', []],
     ['an unknown command', ['chose', 'board.yaml', 'shop.yaml']],
-    ['a missing file name', ['choose', 'board.yaml']],
+    ['a missing file name', ['choose']],
     ['an unknown aim', ['choose', 'board.yaml', 'shop.yaml', '--aim', 'cheap']],
     ['an unknown option', ['choose', 'board.yaml', 'shop.yaml', '--jason']],
     ['a time that is none', ['choose', 'board.yaml', 'shop.yaml', '--time', 'soon']],

@@ -147,6 +147,6 @@ describe('what to look for', () => {
     );
     expect(seen.wanted).toBeGreaterThan(share(runs / 3));
     expect(seen.beside).toBeGreaterThan(share(runs / 10));
-    expect(seen.leads).toBeGreaterThan(share(runs / 10));
+    expect(seen.leads).toBeGreaterThan(share(runs / 15));
   });
 });
