@@ -11,5 +11,9 @@ export const isPedalTier = (tier: string): tier is PedalTier => pedalTiers.some(
 /** Something for each of these tiers, under its name. */
 export type PerPedalTier<Value> = Readonly<Record<PedalTier, Value>>;
 
-export const perPedalTier = <Value>(of: (tier: PedalTier) => Value): PerPedalTier<Value> =>
-  Object.fromEntries(pedalTiers.map((tier) => [tier, of(tier)])) as PerPedalTier<Value>;
+/** Written out rather than made of entries, since every loadout that is priced asks for it. */
+export function perPedalTier<Value>(of: (tier: PedalTier) => Value): PerPedalTier<Value> {
+  const all: Partial<Record<PedalTier, Value>> = {};
+  for (const tier of pedalTiers) all[tier] = of(tier);
+  return all as PerPedalTier<Value>;
+}
