@@ -65,8 +65,8 @@ export type CoverProgram<Content> = {
   readonly groups: readonly { readonly name: string; readonly most: number; readonly leastCost: number }[];
   /** No solution worth looking at costs more. */
   readonly greatest: number;
-  /** Features to branch on within a group, in this order of lists. */
-  readonly branching: readonly (readonly number[])[];
+  /** Features to branch on: on how much of them there is in all, and within a group, there in this order of lists. */
+  readonly branching: { readonly inAll: readonly number[]; readonly withinGroups: readonly (readonly number[])[] };
   readonly price: (request: PricingRequest) => PricingAnswer<Content>;
   /** Makes an exact solution of columns that cover everything, perhaps twice; null when it cannot. */
   readonly complete: (columns: readonly CoverColumn<Content>[]) => Completed<Content> | null;

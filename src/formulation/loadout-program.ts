@@ -43,6 +43,7 @@ export function loadoutProgram(
   const { rows, meanings } = rowsOf(question, features, earlier, groups);
   const builder = { question, objective, earlier, features, rows, meanings };
   const counts = bench.classes.map(({ members }) => members.length);
+  const leads = bench.kinds.map(({ index }) => features.leads + index);
   const cover: CoverProgram<Loadout> = {
     features: features.count,
     unit: features.unit,
@@ -54,7 +55,7 @@ export function loadoutProgram(
       leastCost: leastCost(uses, price, objective),
     })),
     greatest: objective.greatest,
-    branching: [bench.classes.map((_, pedal) => pedal), bench.kinds.map(({ index }) => features.leads + index)],
+    branching: { inAll: leads, withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
     price: (request) => priced(request, groups, builder, counts, pricers),
     complete: (columns) =>
       settle(

@@ -116,7 +116,7 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
       leastCost: Math.min(...columns.filter((column) => column.group === group).map(({ cost }) => cost), greatest),
     })),
     greatest,
-    branching: [[...demands.keys()], [unit - 1]],
+    branching: { inAll: [unit - 1], withinGroups: [[...demands.keys()], [unit - 1]] },
     price: price ?? ((request) => exactPrice(columns, request)),
     complete: (chosen) =>
       completed(

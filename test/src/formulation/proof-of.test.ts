@@ -1,11 +1,14 @@
 import { expect, it } from 'vitest';
 
 import type { Engine } from '../../../solver/engines/engine.js';
+import { instance } from '../../../bench/instances.js';
 import { choosingTiersOf } from '../../../src/domain/aim.js';
 import { kitOf } from '../../../src/domain/kit.js';
-import type { ProofNode, ProofTags } from '../../../src/domain/proof.js';
+import type { ProofBranch, ProofNode, ProofTags } from '../../../src/domain/proof.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import { questionOf } from '../../../src/formulation/question.js';
+import { choose } from '../../../src/planning/choose/choose.js';
+import { verifyProof } from '../../../src/proof/verify-proof.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, policyOf, settingOf, supplyOf } from '../../support/builders.js';
 
 const unasked: Engine = {
@@ -36,4 +39,16 @@ it.each([
   const tags = outcome.proof.flatMap(({ tree }) => tagsIn(tree));
   expect(Math.min(...tags.map((each) => each[limit] ?? 0))).toBeLessThan(0);
   expect(tags.filter((each) => each[other] !== undefined)).toEqual([]);
+});
+
+const branchesIn = ({ branch }: ProofNode): readonly ProofBranch[] =>
+  branch === undefined ? [] : [branch, ...branchesIn(branch.fewer), ...branchesIn(branch.more)];
+
+it('cases by the leads of the whole plan are written so that they can be checked', async () => {
+  const { board, catalogue } = instance({ pedals: 8, supplies: 20, chains: 'all', seed: 3 });
+  const answer = await choose(kitOf(board, catalogue), { engines: null, aim: 'cost', proof: true });
+  if (answer.kind !== 'plan' || answer.proof === undefined) throw new Error('nothing was proven');
+  const branches = answer.proof.steps.flatMap(({ tree }) => branchesIn(tree));
+  expect(branches.filter(({ count, supply }) => count === 'leads' && supply === null)).not.toEqual([]);
+  expect(verifyProof(board, catalogue, answer.proof, answer.wiring.score)).toMatchObject({ kind: 'holds' });
 });

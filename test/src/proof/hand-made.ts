@@ -137,6 +137,36 @@ export const triple: HandMade = {
   ]),
 };
 
+/**
+ * Three pedals, adapters for 30 euros and a chain lead for 5: two adapters and a lead, 65 euros. In fives an adapter costs 6,
+ * and a chain of two 7, so that tags alone show no more than 10.5 of 13. With one lead at the most, it may be dearer by 5 and
+ * each pedal tagged 6, 18 less 5 in all. Two leads at least take two chains, worth 7 a lead without any pedal.
+ */
+export const trio: HandMade = {
+  board: boardOf([pedalOf('a', 10), pedalOf('b', 20), pedalOf('c', 30)], { policy: noNoise }),
+  catalogue: catalogueOf(
+    [supplyOf('single', 30, [bankOf(1, [nine])]), supplyOf('late', 35, [bankOf(1, [nine])])],
+    [partOf('fan', 5, { kind: 'chain', tails: 2 })],
+  ),
+  score: { ...noScore, money: euros(65), bricks: 2, parts: 1 },
+  proof: proofOf([
+    {
+      tiers: [cost(500, 1)],
+      value: 13,
+      scale: 1,
+      tree: {
+        branch: {
+          ...{ count: 'leads', supply: null, source: null, of: [partId('fan')], most: 1 },
+          fewer: { tags: { pedals: tags(6, 'a', 'b', 'c'), conditions: [-5] } },
+          more: { tags: { pedals: {}, conditions: [7] } },
+        },
+      },
+    },
+    // A brick weighs 2 and a lead 1: both on a chain 3, so that a pedal is tagged 1.5.
+    { tiers: counts(2, 1, 1), value: 5, scale: 2, tree: { tags: { pedals: tags(3, 'a', 'b', 'c'), earlier: [0] } } },
+  ]),
+};
+
 /** Three pedals and a single supply of two outputs: whoever gets them, one pedal has none. */
 export const short: Omit<HandMade, 'score'> = {
   board: boardOf([pedalOf('a', 10), pedalOf('b', 20), pedalOf('c', 30)], { policy: noNoise }),

@@ -5,7 +5,7 @@ import type { Proof, ProofBranch, ProofNode, ProofStep, ProofTags } from '../../
 import { partId, supplyId } from '../../../src/domain/quantities.js';
 import { verifyImpossible, verifyProof } from '../../../src/proof/verify-proof.js';
 import { bankOf, euros, partOf, policyOf, settingOf, supplyOf } from '../../support/builders.js';
-import { four, pairInOneStep, pairInTwoSteps, quartet, short, triple, type HandMade } from './hand-made.js';
+import { four, trio, pairInOneStep, pairInTwoSteps, quartet, short, triple, type HandMade } from './hand-made.js';
 
 const verdictOn = ({ board, catalogue, proof, score }: HandMade) => verifyProof(board, catalogue, proof, score);
 
@@ -79,6 +79,10 @@ describe('a proof worked out by hand holds', () => {
     expect(verdictOn(triple)).toMatchObject({ kind: 'holds', cases: 4 });
   });
 
+  it('with a branch on the leads of the whole plan', () => {
+    expect(verdictOn(trio)).toMatchObject({ kind: 'holds', cases: 4 });
+  });
+
   it('and is told case by case while it is looked at', () => {
     for (const { board, catalogue, proof, score } of [pairInTwoSteps, triple]) {
       const told: (readonly [number, number])[] = [];
@@ -136,6 +140,26 @@ describe('a proof that was tampered with does not hold:', () => {
     'a tag of a condition left out',
     withBranch(triple, ({ fewer }) => ({ fewer: { tags: { pedals: fewer.tags?.pedals ?? {}, conditions: [] } } })),
     'it has 0 tags for 1 conditions',
+  );
+  test(
+    'a branch about the leads of one supply instead of all',
+    withBranch(trio, () => ({ supply: supplyId('late') })),
+    'in the case fewer, a case is left open',
+  );
+  test(
+    'a branch about the leads of owned units instead of all',
+    withBranch(trio, () => ({ source: 'owned' })),
+    'in the case fewer, a case is left open',
+  );
+  test(
+    'a branch at another number of leads',
+    withBranch(trio, () => ({ most: 2 })),
+    'in the case fewer, a case is left open',
+  );
+  test(
+    'a tag of leads lowered',
+    withBranch(trio, () => ({ more: { tags: { pedals: {}, conditions: [6] } } })),
+    'in the case more, a case is left open',
   );
   test('a tag too many for the earlier steps', withTags(four, 1, { earlier: [-1, 0] }), '2 tags for 1 earlier');
   test('a tag of an earlier step of the wrong sign', withTags(four, 1, { earlier: [1] }), 'the wrong sign');
