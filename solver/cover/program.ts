@@ -63,6 +63,8 @@ export type CoverProgram<Content> = {
   readonly fixed: readonly FixedColumn[];
   /** How many columns of each group at the most, and what one costs at the least; no cost is below zero. */
   readonly groups: readonly { readonly name: string; readonly most: number; readonly leastCost: number }[];
+  /** Columns to begin with. */
+  readonly start: readonly CoverColumn<Content>[];
   /** No solution worth looking at costs more. */
   readonly greatest: number;
   /** Features to branch on: on how much of them there is in all, and within a group, there in this order of lists. */

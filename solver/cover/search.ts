@@ -81,6 +81,7 @@ export class CoverSearch<Content> {
   constructor(program: CoverProgram<Content>, options: CoverOptions<Content>) {
     this.program = program;
     this.pool = new ColumnPool(program);
+    for (const column of program.start) this.pool.add(column);
     this.#options = options;
     this.best = options.known;
     this.scale = scaleFor(program, options.known?.value ?? program.greatest);

@@ -29,7 +29,7 @@ export function priced(
 }
 
 /** The dual prices of the program's features as what pedals are worth and leads, noise, volts and the unit itself cost. */
-function pricesOf(
+export function pricesOf(
   { uses, price }: UnitGroup,
   duals: Float64Array,
   scale: number,
@@ -66,7 +66,7 @@ function pricesOf(
   };
 }
 
-function columnOf(
+export function columnOf(
   loadout: Loadout,
   group: number,
   { price }: UnitGroup,

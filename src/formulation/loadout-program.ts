@@ -10,6 +10,7 @@ import { priced } from './loadout-pricing.js';
 import { leadColumns, rowsOf, unpoweredColumns, type RowMeaning } from './loadout-rows.js';
 import type { Question } from './question.js';
 import { settle } from './settle.js';
+import { startColumns } from './start-columns.js';
 
 /** The program of one step, and what its rows and groups stand for. */
 export type LoadoutProgram = {
@@ -54,6 +55,7 @@ export function loadoutProgram(
       most,
       leastCost: leastCost(uses, price, objective),
     })),
+    start: startColumns(groups, builder, pricers),
     greatest: objective.greatest,
     branching: { inAll: leads, withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
     price: (request) => priced(request, groups, builder, counts, pricers),

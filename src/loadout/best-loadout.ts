@@ -23,6 +23,8 @@ export type LoadoutPricer = {
     floor: number,
     effort?: PricingEffort,
   ) => PricedLoadouts;
+  /** For every class of pedals that can hang by itself the best loadout of one of them. */
+  readonly alone: (duals: LoadoutDuals) => ReadonlyMap<number, Valued>;
 };
 
 /** `quick`: loadouts that come easily and a bound that may be too high; `exact`: as good as can be. */
@@ -36,6 +38,7 @@ export function loadoutPricer(uses: SupplyUses, bench: Bench): LoadoutPricer {
   const frames = framesOf(uses, bench);
   const store: PatternStore = new Map();
   return {
+    alone: (duals) => bestAlone(frames, duals),
     best: (duals, counts, floor, effort = 'exact') => {
       const loadouts: Valued[] = [];
       let bound = 0;
@@ -51,6 +54,18 @@ export function loadoutPricer(uses: SupplyUses, bench: Bench): LoadoutPricer {
       return leastBad(frames, duals, counts);
     },
   };
+}
+
+function bestAlone(frames: readonly UnitFrame[], duals: LoadoutDuals): ReadonlyMap<number, Valued> {
+  const best = new Map<number, Valued>();
+  for (const frame of frames) {
+    for (const option of frame.solos) {
+      const value = placeValue(option, duals);
+      if (value <= (best.get(option.pedal)?.value ?? -Infinity) || !within(option.weights, frame)) continue;
+      best.set(option.pedal, { loadout: loadoutOf(frame, [{ kind: 'solo', option }]), value });
+    }
+  }
+  return best;
 }
 
 /**

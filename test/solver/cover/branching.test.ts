@@ -16,6 +16,7 @@ function branches(parts: readonly Part[]) {
     unit,
     rows: [],
     fixed: [],
+    start: [],
     groups: [0, 1, 2, 3].map((group) => ({ name: `group ${group}`, most: 9, leastCost: 0 })),
     greatest: 1_000,
     branching: { inAll: [fan, daisy], withinGroups: [[pedal], [fan, daisy]] },

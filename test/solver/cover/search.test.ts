@@ -149,6 +149,23 @@ describe('the search of a cover', () => {
     expect(Math.min(seen.better, seen.kept)).toBeGreaterThan(share(2));
   });
 
+  it('needs no more columns than those that it begins with, where these are all', async () => {
+    let solved = 0;
+    await fc.assert(
+      fc.asyncProperty(smallCovers, async (given) => {
+        const none: CoverProgram<number>['price'] = (request) => ({
+          ...exactPrice(given.columns, request),
+          columns: [],
+        });
+        const outcome = await search({ ...programOf(given, none), start: given.columns });
+        expectTrue(outcome, given, leastCost(given));
+        if (outcome.kind === 'optimal' && outcome.contents.length > 0) solved += 1;
+      }),
+      trying(200),
+    );
+    expect(solved).toBeGreaterThan(share(50));
+  });
+
   it('tells how far it has come, and never more than is true', async () => {
     let told = 0;
     await fc.assert(

@@ -115,6 +115,7 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
       most,
       leastCost: Math.min(...columns.filter((column) => column.group === group).map(({ cost }) => cost), greatest),
     })),
+    start: [],
     greatest,
     branching: { inAll: [unit - 1], withinGroups: [[...demands.keys()], [unit - 1]] },
     price: price ?? ((request) => exactPrice(columns, request)),
