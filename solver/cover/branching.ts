@@ -1,4 +1,4 @@
-import type { Amounts, BranchingConstraint, CoverProgram } from './program.js';
+import type { Amounts, BranchingConstraint, Counted, CoverProgram } from './program.js';
 import type { ColumnPool } from './column-pool.js';
 
 /** What is this close to a whole number is one. */
@@ -8,12 +8,16 @@ const tellingDistance = 0.02;
 /** Of the numbers of one list so many are worth a closer look. */
 const mostCandidates = 6;
 
+/** Of the sets of groups whose columns do not add up to a whole number, so many are. */
+const mostSets = 8;
+
 type Branches = readonly [BranchingConstraint, BranchingConstraint];
 
 /**
- * Numbers that must be whole and are not, each as two conditions that rule its value out: how many columns there are in
- * all, how much of some features they have in all, how many there are of each group, and how much of a feature a group
- * has, in the order of the program's lists; of the first list that has any those that are the farthest from whole.
+ * Numbers that must be whole and are not, each as two conditions that rule its value out. Sums over many groups: how many
+ * columns there are in all, how much of some features they have, how many columns sets of groups have. Then, of one group
+ * each: how many columns it has and how much of a feature, in the order of the program's lists, of which the first one with
+ * any counts.
  */
 export function branchesOf<Content>(
   program: CoverProgram<Content>,
@@ -24,41 +28,40 @@ export function branchesOf<Content>(
     const share = point[index] ?? 0;
     return share > tolerance / 10 ? [{ column, share }] : [];
   });
-  const { inAll, withinGroups } = program.branching;
+  const { unit, branching } = program;
+  const units = sumsOf([unit], used, ({ group }) => group);
   const sums = [
     ...fractional(
-      sumsOf([program.unit], used, () => null),
+      sumsOf([unit], used, () => null),
       tolerance,
+      mostCandidates,
     ),
     ...fractional(
-      sumsOf(inAll, used, () => null),
+      sumsOf(branching.inAll, used, () => null),
       tellingDistance,
+      mostCandidates,
     ),
+    ...fractional(sumsOfSets(branching.sets, unit, units), tellingDistance, mostSets),
   ];
-  for (const features of [[program.unit], ...withinGroups]) {
-    const found = fractional(
-      sumsOf(features, used, ({ group }) => group),
-      tolerance,
-    );
-    if (found.length > 0) return [...sums, ...found].map(({ feature, group, value }) => split(feature, group, value));
-  }
-  return sums.map(({ feature, group, value }) => split(feature, group, value));
+  const perGroup = [units, ...branching.withinGroups.map((list) => sumsOf(list, used, ({ group }) => group))];
+  const found = perGroup.map((list) => fractional(list, tolerance, mostCandidates)).find((list) => list.length > 0);
+  return [...sums, ...(found ?? [])].map((sum) => split(sum, sum.value));
 }
 
 type Column = { readonly group: number; readonly amounts: Amounts };
 type Used = readonly { readonly column: Column; readonly share: number }[];
-type Sum = { readonly feature: number; readonly group: number | null; value: number };
+type Sum = Counted & { readonly value: number };
 
-/** How much there is of each feature, for each group that columns are counted to. */
+/** How much there is of each feature, for each group that columns are counted to; null counts all as one. */
 function sumsOf(features: readonly number[], used: Used, countedTo: (column: Column) => number | null): readonly Sum[] {
   const wanted = new Set(features);
-  const sums = new Map<string, Sum>();
+  const sums = new Map<string, { feature: number; groups: readonly number[] | null; value: number }>();
   for (const { column, share } of used) {
     const group = countedTo(column);
     for (const [feature, amount] of column.amounts) {
       if (!wanted.has(feature)) continue;
       const key = `${feature}:${group ?? ''}`;
-      const sum = sums.get(key) ?? { feature, group, value: 0 };
+      const sum = sums.get(key) ?? { feature, groups: group === null ? null : [group], value: 0 };
       sum.value += amount * share;
       sums.set(key, sum);
     }
@@ -66,20 +69,32 @@ function sumsOf(features: readonly number[], used: Used, countedTo: (column: Col
   return [...sums.values()];
 }
 
-/** Those at least so far from whole, the farthest first. */
-const fractional = (sums: readonly Sum[], least: number): readonly Sum[] =>
+/** How many columns each set of groups has; sets that have as many as an earlier one hardly tell more, and are left out. */
+function sumsOfSets(sets: readonly (readonly number[])[], unit: number, units: readonly Sum[]): readonly Sum[] {
+  const ofGroup = new Map(units.map(({ groups, value }) => [groups?.[0], value]));
+  const sums = new Map<string, Sum>();
+  for (const groups of sets) {
+    const value = groups.reduce((sum, group) => sum + (ofGroup.get(group) ?? 0), 0);
+    const key = value.toFixed(4);
+    if (!sums.has(key)) sums.set(key, { feature: unit, groups, value });
+  }
+  return [...sums.values()];
+}
+
+/** Those farther than this from whole, the farthest first. */
+const fractional = (sums: readonly Sum[], least: number, most: number): readonly Sum[] =>
   sums
     .filter(({ value }) => distance(value) > least)
     .sort((a, b) => distance(b.value) - distance(a.value))
-    .slice(0, mostCandidates);
+    .slice(0, most);
 
 const distance = (value: number): number => Math.abs(value - Math.round(value));
 
-/** A number is at most its value rounded down, or at least one more. */
-export function split(feature: number, group: number | null, value: number): Branches {
+/** What is counted is at most its value rounded down, or at least one more. */
+export function split({ feature, groups }: Counted, value: number): Branches {
   const most = Math.floor(value);
   return [
-    { feature, group, sense: 'at most', bound: most },
-    { feature, group, sense: 'at least', bound: most + 1 },
+    { feature, groups, sense: 'at most', bound: most },
+    { feature, groups, sense: 'at least', bound: most + 1 },
   ];
 }

@@ -1,3 +1,4 @@
+import { counts } from './decisions.js';
 import type { Amounts, CoverColumn, CoverProgram } from './program.js';
 
 /** All columns made so far, each once, with their entries in the program's own rows. */
@@ -22,7 +23,7 @@ export class ColumnPool<Content> {
     const rows: number[] = [];
     const values: number[] = [];
     for (const [index, row] of this.#rows.entries()) {
-      const amount = row.group === null || row.group === column.group ? amountOf(column.amounts, row.feature) : 0;
+      const amount = counts(row, column.group) ? amountOf(column.amounts, row.feature) : 0;
       if (amount === 0) continue;
       rows.push(index);
       values.push(amount);

@@ -1,5 +1,5 @@
 import { boundOfRow, type Decisions } from './decisions.js';
-import type { BranchingConstraint, CoverColumn, CoverProgram, FixedColumn, PricingAnswer } from './program.js';
+import type { BranchingConstraint, Counted, CoverColumn, CoverProgram, FixedColumn, PricingAnswer } from './program.js';
 
 /**
  * Integer dual prices, one a row and one a branching constraint: the duals of a relaxation, rounded. All are in `scale`-ths
@@ -13,7 +13,7 @@ export type DualPrices = { readonly rows: Float64Array; readonly conditions: Flo
  */
 export function scaleFor({ rows }: Pick<CoverProgram<unknown>, 'rows'>, greatest: number): number {
   const items = rows.reduce(
-    (sum, { bound, group }) => (group === null ? sum + Math.min(200, Math.abs(bound)) : sum),
+    (sum, { bound, groups }) => (groups === null ? sum + Math.min(200, Math.abs(bound)) : sum),
     8,
   );
   const bits = Math.floor(Math.log2(2 ** 52 / (Math.max(1, greatest) * items)));
@@ -49,10 +49,10 @@ export function featurePrices<Content>(
 ): (group: number) => Float64Array {
   const shared = new Float64Array(features);
   const own = new Map<number, [number, number][]>();
-  const note = (row: Pick<BranchingConstraint, 'feature' | 'group'>, dual: number): void => {
-    if (dual === 0 || row.feature < 0) return;
-    if (row.group === null) shared[row.feature] = (shared[row.feature] ?? 0) + dual;
-    else own.set(row.group, [...(own.get(row.group) ?? []), [row.feature, dual]]);
+  const note = ({ feature, groups }: Counted, dual: number): void => {
+    if (dual === 0 || feature < 0) return;
+    if (groups === null) shared[feature] = (shared[feature] ?? 0) + dual;
+    else for (const group of groups) own.set(group, [...(own.get(group) ?? []), [feature, dual]]);
   };
   rows.forEach((row, index) => note(row, duals.rows[index] ?? 0));
   conditions.forEach((row, index) => note(row, duals.conditions[index] ?? 0));

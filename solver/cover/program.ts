@@ -15,11 +15,12 @@ export type CoverColumn<Content> = {
   readonly content: Content;
 };
 
-/** Σ amount of a feature over all columns, or over one group's, against a bound; feature −1 is for fixed columns alone. */
-export type CoverRow = {
+/** Σ amount of a feature over the columns of some groups, or of all where they are null. */
+export type Counted = { readonly feature: number; readonly groups: readonly number[] | null };
+
+/** What is counted, against a bound; feature −1 is for fixed columns alone. */
+export type CoverRow = Counted & {
   readonly name: string;
-  readonly feature: number;
-  readonly group: number | null;
   readonly sense: Sense;
   readonly bound: number;
 };
@@ -67,17 +68,21 @@ export type CoverProgram<Content> = {
   readonly start: readonly CoverColumn<Content>[];
   /** No solution worth looking at costs more. */
   readonly greatest: number;
-  /** Features to branch on: on how much of them there is in all, and within a group, there in this order of lists. */
-  readonly branching: { readonly inAll: readonly number[]; readonly withinGroups: readonly (readonly number[])[] };
+  readonly branching: Branching;
   readonly price: (request: PricingRequest) => PricingAnswer<Content>;
   /** Makes an exact solution of columns that cover everything, perhaps twice; null when it cannot. */
   readonly complete: (columns: readonly CoverColumn<Content>[]) => Completed<Content> | null;
 };
 
-/** Σ amount over the columns of a group, or of all (null), is at most or at least a bound. */
-export type BranchingConstraint = {
-  readonly feature: number;
-  readonly group: number | null;
-  readonly sense: 'at least' | 'at most';
-  readonly bound: number;
+/** What can be branched on beside the number of columns in all and of each group. */
+export type Branching = {
+  /** Features of which it counts how much there is in all. */
+  readonly inAll: readonly number[];
+  /** Sets of groups of which it counts how many columns they have together; no group twice, and at least two. */
+  readonly sets: readonly (readonly number[])[];
+  /** Features of which it counts how much a group has, in this order of lists. */
+  readonly withinGroups: readonly (readonly number[])[];
 };
+
+/** What is counted is at most or at least a bound. */
+export type BranchingConstraint = Counted & { readonly sense: 'at least' | 'at most'; readonly bound: number };

@@ -1,6 +1,6 @@
 import { amountOf, type ColumnPool } from './column-pool.js';
-import { boundOfRow, type Decisions } from './decisions.js';
-import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
+import { boundOfRow, counts, type Decisions } from './decisions.js';
+import type { BranchingConstraint, Counted, CoverColumn, CoverProgram } from './program.js';
 import { Simplex, type SimplexRow, type SimplexStart } from './simplex.js';
 import type { SparseColumn } from './sparse-columns.js';
 import { affordable, type DualPrices } from './dual-prices.js';
@@ -44,7 +44,7 @@ export class RestrictedMaster<Content> {
     );
     const rows: SimplexRow[] = [...program.rows, ...decisions.conditions].map((row) => ({
       sense: row.sense,
-      bound: boundOfRow(row, program, decisions) - taken(row.feature, row.group),
+      bound: boundOfRow(row, program, decisions) - taken(row),
     }));
     this.#simplex = new Simplex(rows, elastic, 1e-6 + elastic * 1e-11);
     for (const column of program.fixed) {
@@ -172,34 +172,28 @@ export class RestrictedMaster<Content> {
 
 /** The rows and features of the conditions that count a group's columns. */
 function conditionsByGroup<Content>(
-  { rows }: CoverProgram<Content>,
+  { rows, groups: all }: CoverProgram<Content>,
   conditions: readonly BranchingConstraint[],
 ): (group: number) => readonly (readonly [row: number, feature: number])[] {
-  const known = new Map<number, readonly (readonly [number, number])[]>();
-  return (group) => {
-    let own = known.get(group);
-    if (own === undefined) {
-      own = conditions.flatMap((each, index) =>
-        each.group === null || each.group === group ? [[rows.length + index, each.feature] as const] : [],
-      );
-      known.set(group, own);
-    }
-    return own;
-  };
+  const byGroup = all.map((): (readonly [number, number])[] => []);
+  for (const [index, { feature, groups }] of conditions.entries())
+    for (const group of groups ?? all.keys()) byGroup[group]?.push([rows.length + index, feature]);
+  return (group) => byGroup[group] ?? [];
 }
 
 function takenAmounts<Content>(
   columns: readonly (CoverColumn<Content> | undefined)[],
   { features }: CoverProgram<Content>,
-): (feature: number, group: number | null) => number {
+): (of: Counted) => number {
   if (columns.length === 0) return () => 0;
   const sums = new Float64Array(features);
   for (const column of columns)
     for (const [feature, amount] of column?.amounts ?? []) sums[feature] = (sums[feature] ?? 0) + amount;
-  return (feature, group) => {
-    if (group === null) return sums[feature] ?? 0;
+  return (of) => {
+    if (of.groups === null) return sums[of.feature] ?? 0;
     return columns.reduce(
-      (sum, column) => (column?.group === group ? sum + amountOf(column.amounts, feature) : sum),
+      (sum, column) =>
+        column !== undefined && counts(of, column.group) ? sum + amountOf(column.amounts, of.feature) : sum,
       0,
     );
   };

@@ -245,7 +245,7 @@ export class CoverSearch<Content> {
         0,
       );
       const units = Math.round(used);
-      if (units < (most[group] ?? 0)) return split(this.program.unit, group, units + 0.5);
+      if (units < (most[group] ?? 0)) return split({ feature: this.program.unit, groups: [group] }, units + 0.5);
     }
     return null;
   }

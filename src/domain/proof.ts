@@ -33,10 +33,15 @@ export type ProofTags = {
 /** Whether what is counted belongs to the owned units of a supply or to the bought ones. */
 export type ProofSource = 'owned' | 'bought';
 
-/** Which number of a plan a case distinction goes by. A supply and a source of null mean the units of all groups. */
+/**
+ * Which number of a plan a case distinction goes by. A supply of null means the units of all supplies, or of those of a set;
+ * a source of null owned and bought ones.
+ */
 export type ProofCount = {
   readonly count: 'units' | 'pedals' | 'leads';
   readonly supply: SupplyId | null;
+  /** The supplies of a set; absent for those of all, and where one is named. */
+  readonly among?: readonly SupplyId[];
   readonly source: ProofSource | null;
   /** The number of a unit that is told apart; absent for the others of the group, and where none is. */
   readonly slot?: number;

@@ -11,6 +11,7 @@ import { leadColumns, rowsOf, unpoweredColumns, type RowMeaning } from './loadou
 import type { Question } from './question.js';
 import { settle } from './settle.js';
 import { startColumns } from './start-columns.js';
+import { unitSets } from './unit-sets.js';
 
 /** The program of one step, and what its rows and groups stand for. */
 export type LoadoutProgram = {
@@ -57,7 +58,7 @@ export function loadoutProgram(
     })),
     start: startColumns(groups, builder, pricers),
     greatest: objective.greatest,
-    branching: { inAll: leads, withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
+    branching: { inAll: leads, sets: unitSets(groups), withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
     price: (request) => priced(request, groups, builder, counts, pricers),
     complete: (columns) =>
       settle(

@@ -25,7 +25,10 @@ export const onePrice = ({ supplyOf: [first] }: LeadKind): number => (first?.pie
 export type Rows = { readonly rows: readonly CoverRow[]; readonly meanings: readonly RowMeaning[] };
 
 /** A row with what it means. */
-type Meant = { readonly row: Omit<CoverRow, 'group'> & { readonly group?: number }; readonly meaning: RowMeaning };
+type Meant = {
+  readonly row: Omit<CoverRow, 'groups'> & Partial<Pick<CoverRow, 'groups'>>;
+  readonly meaning: RowMeaning;
+};
 
 /** The rows of a program: pedals are fed; leads, bricks, sockets, money and units are limited; earlier steps keep what they reached. */
 export function rowsOf(
@@ -45,7 +48,7 @@ export function rowsOf(
     ...unitRows(features, groups),
   ];
   return {
-    rows: all.map(({ row }) => ({ ...row, group: row.group ?? null })),
+    rows: all.map(({ row }) => ({ groups: null, ...row })),
     meanings: all.map(({ meaning }) => meaning),
   };
 }
@@ -95,7 +98,7 @@ function limitRows({ bench }: Question, features: Features): readonly Meant[] {
 /** Rule `stock` for units, where it can bind. */
 const unitRows = (features: Features, groups: readonly UnitGroup[]): readonly Meant[] =>
   groups.flatMap(({ most, scarce }, group): Meant[] => {
-    const row = { name: 'units', feature: features.unit, sense: 'at most' as const, bound: most, group };
+    const row = { name: 'units', feature: features.unit, sense: 'at most' as const, bound: most, groups: [group] };
     return scarce ? [{ row, meaning: { kind: 'units', group } }] : [];
   });
 

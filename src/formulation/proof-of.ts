@@ -1,3 +1,4 @@
+import { limitsOne } from '../../solver/cover/decisions.js';
 import type { CoverProof } from '../../solver/cover/search.js';
 import type { BranchingConstraint } from '../../solver/cover/program.js';
 import type { CoverNode } from '../../solver/cover/tree.js';
@@ -6,6 +7,7 @@ import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTie
 import type { ChoosingCriterion } from '../domain/aim.js';
 import type { Digit } from './digits.js';
 import type { ScalarObjective } from './scalar-objective.js';
+import type { UnitGroup } from './loadout-groups.js';
 import type { LoadoutProgram } from './loadout-program.js';
 import type { RowMeaning } from './loadout-rows.js';
 import type { Question } from './question.js';
@@ -74,17 +76,25 @@ function branchOf(
   return { ...fewer.count, most: fewer.most, fewer: fewer.node, more: more.node };
 }
 
-function countOf({ feature, group }: BranchingConstraint, { question, program }: Written): ProofCount {
-  const { features, groups } = program;
-  const where = group === null ? undefined : groups[group];
-  const place = {
-    supply: where?.uses.supply.id ?? null,
-    source: where === undefined ? null : sourceOf(where.owned),
-    ...(where === undefined || where.slot === null ? {} : { slot: where.slot }),
-  };
+function countOf({ feature, groups }: BranchingConstraint, { question, program }: Written): ProofCount {
+  const { features } = program;
+  const place = placeOf(groups?.flatMap((group) => program.groups[group] ?? []) ?? null);
   if (feature === features.unit) return { count: 'units', ...place };
   if (feature < features.leads) return { count: 'pedals', ...place, of: membersOf(feature, question) };
   return { count: 'leads', ...place, of: partsOf(feature - features.leads, question) };
+}
+
+/** One group, a set of them that holds all units of its supplies or all from one source, or all groups (null). */
+function placeOf(groups: readonly UnitGroup[] | null): Omit<ProofCount, 'count' | 'of'> {
+  if (groups === null) return { supply: null, source: null };
+  const [one, ...others] = groups;
+  if (one !== undefined && others.length === 0) {
+    const slot = one.slot === null ? {} : { slot: one.slot };
+    return { supply: one.uses.supply.id, source: sourceOf(one.owned), ...slot };
+  }
+  const sources = new Set(groups.map(({ owned }) => sourceOf(owned)));
+  const [source = null] = sources.size === 1 ? sources : [];
+  return { supply: null, among: [...new Set(groups.map(({ uses }) => uses.supply.id))], source };
 }
 
 const membersOf = (pedal: number, { bench }: Question): readonly PedalId[] =>
@@ -105,7 +115,7 @@ function tagsOf(
   terms: Written,
 ): ProofTags {
   const { question, program } = terms;
-  const { meanings, features } = program;
+  const { meanings, cover } = program;
   const tagged = <Kind extends RowMeaning['kind']>(kind: Kind) =>
     meanings.flatMap((meaning, row) =>
       meaning.kind === kind ? [{ meaning: meaning as Extract<RowMeaning, { kind: Kind }>, tag: rows[row] ?? 0 }] : [],
@@ -122,9 +132,7 @@ function tagsOf(
     ...(sockets === undefined ? {} : { sockets: sockets.tag }),
     ...(budget === undefined ? {} : { budget: budget.tag }),
     earlier: tagged('earlier').map(({ tag }) => tag),
-    conditions: path.map(({ feature, group, sense }, index) =>
-      feature === features.unit && group !== null && sense === 'at most' ? 0 : positive(conditions[index] ?? 0),
-    ),
+    conditions: path.map((condition, index) => (limitsOne(condition, cover) ? 0 : positive(conditions[index] ?? 0))),
   };
 }
 

@@ -23,9 +23,10 @@ export function conditionsOf(
 ): { readonly fewer: Condition; readonly more: Condition } {
   const { count, of = [], most } = branch;
   checkPlace(branch, stock);
+  const among = branch.among === undefined ? null : new Set<string>(branch.among);
   const counted = {
     counts: count,
-    concerns: (group: StockGroup) => isConcerned(group, branch),
+    concerns: (group: StockGroup) => isConcerned(group, branch, among),
     pedals: count === 'pedals' ? pedalsNamed(of, board) : new Set<number>(),
     kinds: count === 'leads' ? kindsNamed(of, stock.kinds) : new Set<number>(),
   };
@@ -35,18 +36,25 @@ export function conditionsOf(
   };
 }
 
-function checkPlace({ supply, source, slot }: ProofCount, { supplies, apart }: Stock): void {
-  if (supply !== null && !supplies.has(supply)) throw new Flaw(`it names the supply "${supply}", which there is not`);
+function checkPlace({ supply, among, source, slot }: ProofCount, { supplies, apart }: Stock): void {
+  for (const id of [...(supply === null ? [] : [supply]), ...(among ?? [])])
+    if (!supplies.has(id)) throw new Flaw(`it names the supply "${id}", which there is not`);
+  if (supply !== null && among !== undefined) throw new Flaw(`it counts units of "${supply}" and of a set at once`);
   if (slot === undefined) return;
   const told = apart.find((entry) => entry.supply === supply && entry.source === source);
   if (told === undefined || slot > told.units)
     throw new Flaw(`it counts on unit ${slot} of "${supply ?? 'any supply'}", which is not told apart`);
 }
 
-/** What names a supply but no unit means those of its units that are not told apart. */
-function isConcerned(group: StockGroup, { supply, source, slot }: ProofCount): boolean {
+/** What names a supply but no unit means those of its units that are not told apart; of a set all units count. */
+function isConcerned(
+  group: StockGroup,
+  { supply, source, slot }: ProofCount,
+  among: ReadonlySet<string> | null,
+): boolean {
   if (source !== null && group.source !== source) return false;
-  return supply === null || (group.supply.id === supply && group.slot === (slot ?? null));
+  if (supply === null) return among === null || among.has(group.supply.id);
+  return group.supply.id === supply && group.slot === (slot ?? null);
 }
 
 export function pedalsNamed(ids: readonly string[], { pedals }: Board): ReadonlySet<number> {

@@ -23,6 +23,7 @@ const tagsSchema = z.strictObject({
 const branchSchema = z.strictObject({
   count: z.enum(['units', 'pedals', 'leads']),
   supply: id.transform(supplyId).nullable(),
+  among: z.array(id.transform(supplyId)).min(1).optional(),
   source: z.enum(['owned', 'bought']).nullable(),
   slot: positive.optional(),
   of: z.array(partIdField).optional(),

@@ -10,7 +10,7 @@ const [pedal, fan, daisy, unit] = [0, 1, 2, 3];
 type Part = { readonly group: number; readonly amounts: Amounts; readonly share: number };
 
 /** What can be branched on where so much of some columns is used. */
-function branches(parts: readonly Part[]) {
+function branches(parts: readonly Part[], sets: readonly (readonly number[])[] = []) {
   const program: CoverProgram<null> = {
     features: 4,
     unit,
@@ -19,7 +19,7 @@ function branches(parts: readonly Part[]) {
     start: [],
     groups: [0, 1, 2, 3].map((group) => ({ name: `group ${group}`, most: 9, leastCost: 0 })),
     greatest: 1_000,
-    branching: { inAll: [fan, daisy], withinGroups: [[pedal], [fan, daisy]] },
+    branching: { inAll: [fan, daisy], sets, withinGroups: [[pedal], [fan, daisy]] },
     price: () => ({ bound: 0, columns: [] }),
     complete: () => null,
   };
@@ -28,8 +28,8 @@ function branches(parts: readonly Part[]) {
   const point = Float64Array.from(parts, ({ share }) => share);
   return branchesOf(program, pool, point).map(([fewer, more]) => {
     expect([fewer.sense, more.sense, more.bound]).toEqual(['at most', 'at least', fewer.bound + 1]);
-    expect([more.feature, more.group]).toEqual([fewer.feature, fewer.group]);
-    return { feature: fewer.feature, group: fewer.group, most: fewer.bound };
+    expect([more.feature, more.groups]).toEqual([fewer.feature, fewer.groups]);
+    return { feature: fewer.feature, groups: fewer.groups, most: fewer.bound };
   });
 }
 
@@ -43,10 +43,10 @@ describe('what a search branches on', () => {
   it('is the number of units in all, then those of groups, the farthest from whole first', () => {
     const parts = [0.8, 1.4, 0.1].map((share, group) => ({ group, amounts: unitsAlone, share }));
     expect(branches(parts)).toEqual([
-      { feature: unit, group: null, most: 2 },
-      { feature: unit, group: 1, most: 1 },
-      { feature: unit, group: 0, most: 0 },
-      { feature: unit, group: 2, most: 0 },
+      { feature: unit, groups: null, most: 2 },
+      { feature: unit, groups: [1], most: 1 },
+      { feature: unit, groups: [0], most: 0 },
+      { feature: unit, groups: [2], most: 0 },
     ]);
   });
 
@@ -57,9 +57,9 @@ describe('what a search branches on', () => {
       { group: 2, amounts: [[daisy, 3]], share: 1 },
     ];
     expect(branches(parts)).toEqual([
-      { feature: fan, group: null, most: 1 },
-      { feature: unit, group: 0, most: 0 },
-      { feature: unit, group: 1, most: 0 },
+      { feature: fan, groups: null, most: 1 },
+      { feature: unit, groups: [0], most: 0 },
+      { feature: unit, groups: [1], most: 0 },
     ]);
   });
 
@@ -82,8 +82,36 @@ describe('what a search branches on', () => {
       { group: 1, amounts: unitsAlone, share: 0.5 },
     ];
     expect(branches(parts)).toEqual([
-      { feature: daisy, group: null, most: 0 },
-      { feature: pedal, group: 0, most: 2 },
+      { feature: daisy, groups: null, most: 0 },
+      { feature: pedal, groups: [0], most: 2 },
     ]);
+  });
+
+  it('is how many units a set of groups has, the farthest from whole first, and of equal ones the first', () => {
+    const parts = [0.25, 0.6, 0.15, 0.25].map((share, group) => ({ group, amounts: unitsAlone, share }));
+    const sets = [
+      [0, 1],
+      [0, 1, 2],
+      [0, 1, 3],
+      [1, 3],
+      [1, 2],
+      [0, 3],
+    ];
+    const found = branches(parts, sets).filter(({ groups }) => (groups?.length ?? 0) > 1);
+    expect(found).toEqual([
+      { feature: unit, groups: [0, 3], most: 0 },
+      { feature: unit, groups: [1, 2], most: 0 },
+      { feature: unit, groups: [0, 1], most: 0 },
+      { feature: unit, groups: [0, 1, 3], most: 1 },
+    ]);
+  });
+
+  it('is no more than eight sets, and none that has all but a whole number of units', () => {
+    const parts = Array.from({ length: 40 }, (_, group) => ({ group, amounts: unitsAlone, share: 0.03 }));
+    const sets = Array.from({ length: 39 }, (_, index) => Array.from({ length: index + 2 }, (__, group) => group));
+    const found = branches(parts, sets).filter(({ groups }) => (groups?.length ?? 0) > 1);
+    expect(found).toHaveLength(8);
+    const almost = [0.01, 0.005, 0.995].map((share, group) => ({ group, amounts: unitsAlone, share }));
+    expect(branches(almost, [[0, 1]]).filter(({ groups }) => (groups?.length ?? 0) > 1)).toEqual([]);
   });
 });

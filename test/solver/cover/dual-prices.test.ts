@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { dualBound, featurePrices, type DualPrices } from '../../../solver/cover/dual-prices.js';
-import { exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+import type { BranchingConstraint } from '../../../solver/cover/program.js';
+import { cheapest, exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
 import { share, trying } from '../../support/runs.js';
 
 const scale = 2 ** 12;
@@ -21,7 +22,51 @@ const dualsFor = (cover: SmallCover): fc.Arbitrary<DualPrices> => {
 
 const priced = smallCovers.chain((cover) => fc.tuple(fc.constant(cover), dualsFor(cover)));
 
+/** A condition on the columns of some groups that a solution keeps, whatever its bound. */
+function conditionKept(
+  { columns, demands }: SmallCover,
+  contents: readonly number[],
+  groups: readonly number[],
+  bound: number,
+): BranchingConstraint {
+  const used = contents.filter((content) => groups.includes(columns[content]?.group ?? -1)).length;
+  const unit = demands.length + 1;
+  return used <= bound
+    ? { feature: unit, groups, sense: 'at most', bound }
+    : { feature: unit, groups, sense: 'at least', bound: bound + 1 };
+}
+
 describe('what duals prove', () => {
+  it('of a case told apart by the columns of a set of groups is never more than the best in it', () => {
+    const seen = { fewer: 0, more: 0, raised: 0 };
+    const set = fc.subarray([0, 1, 2], { minLength: 1 });
+    const drawn = fc.record({ set, bound: fc.nat(3), dual: fc.integer({ min: 0, max: 8 * scale }) });
+    fc.assert(
+      fc.property(priced, drawn, ([cover, { rows }], { set: groups, bound, dual }) => {
+        const best = cheapest(cover);
+        if (best === null) return;
+        const program = programOf(cover);
+        const condition = conditionKept(cover, best.contents, groups, bound);
+        const decisions = { conditions: [condition], most: program.groups.map(({ most }) => most), taken: [] };
+        const boundWith = (tag: number): number => {
+          const duals = { rows, conditions: Float64Array.of(tag), scale };
+          const pricesIn = featurePrices(program, decisions.conditions, duals);
+          const worths = program.groups.map((_, group) => {
+            const request = { group, duals: pricesIn(group), scale, floor: 0, effort: 'exact' as const };
+            return exactPrice(cover.columns, request).bound;
+          });
+          return dualBound(program, decisions, duals, worths).bound;
+        };
+        const shown = boundWith(condition.sense === 'at least' ? dual : 0 - dual);
+        expect(shown).toBeLessThanOrEqual(scale * best.value);
+        seen[condition.sense === 'at least' ? 'more' : 'fewer'] += 1;
+        if (shown > boundWith(0)) seen.raised += 1;
+      }),
+      trying(2000),
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > share(50)]).toEqual([what, true]);
+  });
+
   it('is never more than the truth, however far above it the worths are', () => {
     const seen = { sure: 0, asTheyAre: 0, lessened: 0 };
     const excess = fc.constantFrom(0, 0, 1, scale, 40 * scale, Infinity);

@@ -37,7 +37,7 @@ function closes(listed: Listed, node: CoverNode, place: Place, terms: Terms): bo
 /** One of both holds for every solution: at most so much, or at least one more. */
 const areOpposite = (one: BranchingConstraint, two: BranchingConstraint): boolean =>
   one.feature === two.feature &&
-  one.group === two.group &&
+  String(one.groups) === String(two.groups) &&
   one.sense === 'at most' &&
   two.sense === 'at least' &&
   two.bound === one.bound + 1;
@@ -54,12 +54,13 @@ function weigh(
   const dualOf = (row: number): bigint =>
     BigInt((row < program.rows.length ? duals.rows[row] : duals.conditions[row - program.rows.length]) ?? NaN);
   let bound = 0n;
-  for (const [row, { sense, bound: right, feature, group }] of rows.entries()) {
+  for (const [row, { sense, bound: right, feature, groups }] of rows.entries()) {
     const dual = dualOf(row);
     if (sense === 'at least' ? dual < 0n : sense === 'at most' && dual > 0n)
       throw new Error('a dual has the wrong sign');
-    const counts = feature === program.unit && group !== null && sense === 'at most';
-    bound += dual * BigInt(counts ? Math.min(right, caps[group] ?? right) : right);
+    const [group, ...others] = groups ?? [];
+    const limits = feature === program.unit && group !== undefined && others.length === 0 && sense === 'at most';
+    bound += dual * BigInt(limits ? Math.min(right, caps[group] ?? right) : right);
   }
   for (const { cost, entries, most } of program.fixed) {
     const reduced = entries.reduce(
@@ -74,7 +75,7 @@ function weigh(
       .map(({ cost, amounts }) =>
         rows.reduce(
           (sum, row, index) => {
-            if (row.group !== null && row.group !== group) return sum;
+            if (!isCounted(row.groups, group)) return sum;
             const amount = amounts.find(([feature]) => feature === row.feature)?.[1] ?? 0;
             return sum - BigInt(amount) * dualOf(index);
           },
@@ -100,9 +101,12 @@ const tightened = (caps: readonly number[], { bound, surcharges }: Weighed, { en
 
 const capped = (
   caps: readonly number[],
-  { feature, group, sense, bound }: BranchingConstraint,
+  { feature, groups, sense, bound }: BranchingConstraint,
   { unit }: { readonly unit: number },
 ) =>
-  feature === unit && group !== null && sense === 'at most'
-    ? caps.with(group, Math.min(caps[group] ?? 0, bound))
+  feature === unit && sense === 'at most'
+    ? caps.map((cap, group) => (isCounted(groups, group) ? Math.min(cap, bound) : cap))
     : caps;
+
+const isCounted = (groups: readonly number[] | null, group: number): boolean =>
+  groups === null || groups.includes(group);

@@ -67,6 +67,21 @@ function expectTrue(outcome: CoverOutcome<number>, cover: SmallCover, truth: num
   }
 }
 
+/** What a search has shown that no solution is below; Infinity where there is none. */
+const leastOf = (outcome: CoverOutcome<number>): number =>
+  outcome.kind === 'optimal' ? outcome.value : outcome.kind === 'infeasible' ? Infinity : outcome.bound;
+
+/** The program with another row: the columns of some of its groups are limited. */
+const withRow = (
+  program: CoverProgram<number>,
+  groups: readonly number[],
+  sense: 'at least' | 'at most',
+  bound: number,
+): CoverProgram<number> => ({
+  ...program,
+  rows: [...program.rows, { name: 'set', feature: program.unit, groups, sense, bound }],
+});
+
 describe('the search of a cover', () => {
   it('finds what trying everything finds, or that there is nothing, and proves it', async () => {
     const seen = { optimal: 0, infeasible: 0, stopped: 0, stuck: 0 };
@@ -91,6 +106,64 @@ describe('the search of a cover', () => {
     // Half of one column and half of another may look whole in every number that is branched on.
     expect(seen.stuck).toBeLessThan(share(50));
     for (const [rule, count] of Object.entries(rules)) expect([rule, count > 1]).toEqual([rule, true]);
+  });
+
+  it('tells cases apart by the columns of a set of groups where their number alone is not whole', async () => {
+    // Two of three demands each, three times, for 10: half of each column, three in all; two of either three are needed.
+    const pairs = [0, 3].flatMap((first) =>
+      [
+        [0, 1],
+        [0, 2],
+        [1, 2],
+      ].map((pair) => pair.map((each) => first + each)),
+    );
+    const cover: SmallCover = {
+      demands: [1, 1, 1, 1, 1, 1],
+      columns: pairs.map((pair, index) => ({
+        ...{ group: index, cost: 10, content: index },
+        amounts: [...pair, 7].map((feature) => [feature, 1] as const),
+      })),
+      groups: pairs.map(() => ({ name: 'group', most: 1 })),
+      resource: null,
+      units: null,
+      without: pairs.map(() => null),
+    };
+    const { branching, ...program } = programOf(cover);
+    const sets = [
+      [0, 1, 2],
+      [3, 4, 5],
+    ];
+    const outcome = await search({ ...program, branching: { ...branching, sets } });
+    expectTrue(outcome, cover, 40);
+    const conditions = outcome.kind === 'optimal' ? (outcome.proof.tree.branch ?? []) : [];
+    expect(sets).toContainEqual(conditions[0]?.condition.groups);
+  });
+
+  it('finds the same in two halves by the columns of a set of groups, one of which has the best', async () => {
+    const seen = { fewer: 0, more: 0, neither: 0, stuck: 0 };
+    await fc.assert(
+      fc.asyncProperty(smallCovers, fc.nat(2), fc.integer({ min: 0, max: 3 }), async (given, last, most) => {
+        const cover = toldApart(given);
+        const set = [...cover.groups.keys()].filter((group) => group % 3 <= last);
+        const program = programOf(cover);
+        const outcomes = [
+          await search(withRow(program, set, 'at most', most)),
+          await search(withRow(program, set, 'at least', most + 1)),
+        ];
+        const truth = leastCost(cover) ?? Infinity;
+        const [fewer = NaN, more = NaN] = outcomes.map(leastOf);
+        if (outcomes.some(({ kind }) => kind === 'stuck')) {
+          expect(Math.min(fewer, more)).toBeLessThanOrEqual(truth);
+          seen.stuck += 1;
+          return;
+        }
+        expect(Math.min(fewer, more)).toBe(truth);
+        seen[truth === Infinity ? 'neither' : fewer === truth ? 'fewer' : 'more'] += 1;
+      }),
+      trying(300),
+    );
+    expect(seen.stuck).toBeLessThan(share(30));
+    expect(Math.min(seen.fewer, seen.more)).toBeGreaterThan(share(40));
   });
 
   it('is never wrong where pricing is not exact: bounds above the truth, columns that are missing', async () => {

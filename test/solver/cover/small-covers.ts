@@ -82,27 +82,29 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
   const rows: CoverRow[] = demands.map((bound, feature) => ({
     name: 'demand',
     feature,
-    group: null,
+    groups: null,
     sense: 'at least',
     bound,
   }));
   const fixed: FixedColumn[] = [];
   if (resource !== null) {
     const row =
-      rows.push({ name: 'resource', feature: unit - 1, group: null, sense: 'at most', bound: resource.bound }) - 1;
+      rows.push({ name: 'resource', feature: unit - 1, groups: null, sense: 'at most', bound: resource.bound }) - 1;
     // More of the resource can be had: two of it at the first price, one at each of the others.
     for (const [index, cost] of resource.rented.entries()) {
       fixed.push({ name: 'rent', cost, most: index === 0 ? 2 : 1, entries: [{ row, coefficient: -1 }] });
     }
   }
-  if (units !== null) rows.push({ name: 'units', feature: unit, group: null, sense: 'at most', bound: units });
-  known.forEach(({ most }, group) => rows.push({ name: 'group', feature: unit, group, sense: 'at most', bound: most }));
+  if (units !== null) rows.push({ name: 'units', feature: unit, groups: null, sense: 'at most', bound: units });
+  known.forEach(({ most }, group) =>
+    rows.push({ name: 'group', feature: unit, groups: [group], sense: 'at most', bound: most }),
+  );
   for (const [demand, without] of cover.without.entries()) {
     if (without === null) continue;
     fixed.push({ name: 'without', ...without, entries: [{ row: demand, coefficient: 1 }] });
   }
   for (const column of fixed) {
-    const row = rows.push({ name: 'most', feature: -1, group: null, sense: 'at most', bound: column.most }) - 1;
+    const row = rows.push({ name: 'most', feature: -1, groups: null, sense: 'at most', bound: column.most }) - 1;
     (column.entries as { row: number; coefficient: number }[]).push({ row, coefficient: 1 });
   }
   return {
@@ -117,7 +119,7 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
     })),
     start: [],
     greatest,
-    branching: { inAll: [unit - 1], withinGroups: [[...demands.keys()], [unit - 1]] },
+    branching: { inAll: [unit - 1], sets: pairsOf(known.length), withinGroups: [[...demands.keys()], [unit - 1]] },
     price: price ?? ((request) => exactPrice(columns, request)),
     complete: (chosen) =>
       completed(
@@ -126,6 +128,16 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
       ),
   };
 }
+
+/** All pairs of more than two groups. */
+const pairsOf = (count: number): readonly (readonly number[])[] =>
+  count === 3
+    ? [
+        [0, 1],
+        [0, 2],
+        [1, 2],
+      ]
+    : [];
 
 /** What a column is worth under the duals. */
 export const worthOf = ({ cost, amounts }: Column, { duals, scale }: Pick<PricingRequest, 'duals' | 'scale'>): number =>

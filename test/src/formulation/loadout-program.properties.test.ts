@@ -14,7 +14,7 @@ import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { tierFigures } from '../../support/tier-figures.js';
-import { trying } from '../../support/runs.js';
+import { share, trying } from '../../support/runs.js';
 
 /** The loadouts of one step's best plan, and what it is worth; null where the search got stuck. */
 async function stepOf(question: Question, objective: ScalarObjective, earlier: readonly SettledStep[]) {
@@ -65,4 +65,45 @@ it('steps that keep what the earlier ones have reached come to what brute force 
     trying(250),
   );
   expect(seen.done).toBeGreaterThan(0.9 * (seen.done + seen.stuck));
+});
+
+it('both halves by the units of a set of supplies together come to what brute force finds', async () => {
+  const seen = { halves: 0, stuck: 0, fewer: 0, more: 0 };
+  const chosen = fc.record({ at: fc.nat(40), most: fc.nat(2) });
+  await fc.assert(
+    fc.asyncProperty(tinyCase, fc.constantFrom(...choosingAims), chosen, async (given, aim, { at, most }) => {
+      const { board, catalogue } = given;
+      const question = questionOf(kitOf(board, catalogue), { tiers: tiersOf(aim, board.policy), partial: true });
+      const [objective, ...others] = scalarObjectives(question);
+      if (objective === undefined || others.length > 0) throw new RangeError('tiny boards take one step');
+      const { cover } = loadoutProgram(question, question.supplies, objective, [], remembered(question.bench));
+      const groups = cover.branching.sets[at % cover.branching.sets.length];
+      if (groups === undefined) return;
+      const row = { name: 'set', feature: cover.unit, groups };
+      const halves = [];
+      for (const limit of [
+        { sense: 'at most', bound: most } as const,
+        { sense: 'at least', bound: most + 1 } as const,
+      ]) {
+        const program = { ...cover, rows: [...cover.rows, { ...row, ...limit }] };
+        halves.push(await searchCover(program, { remainingMs: () => Infinity, known: null }));
+      }
+      if (halves.some(({ kind }) => kind === 'stuck')) {
+        seen.stuck += 1;
+        return;
+      }
+      seen.halves += 1;
+      const [fewer = Infinity, more = Infinity] = halves.map((half) =>
+        half.kind === 'optimal' ? half.value : Infinity,
+      );
+      const truth = bruteForce(board, catalogue, { aim, partial: true });
+      if (truth.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
+      const figures = tierValues(objective, Math.min(fewer, more)).map(([, figure]) => figure);
+      expect(figures).toEqual(tierFigures(truth.score, aim, board.policy));
+      seen[fewer < more ? 'fewer' : 'more'] += 1;
+    }),
+    trying(250),
+  );
+  expect(seen.stuck).toBeLessThan(0.1 * (seen.halves + seen.stuck));
+  expect(Math.min(seen.fewer, seen.more)).toBeGreaterThan(share(10));
 });

@@ -8,6 +8,7 @@ import type { ProofBranch, ProofNode, ProofTags } from '../../../src/domain/proo
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import { questionOf } from '../../../src/formulation/question.js';
 import { choose } from '../../../src/planning/choose/choose.js';
+import { parseProof } from '../../../src/proof/proof-schema.js';
 import { verifyProof } from '../../../src/proof/verify-proof.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, policyOf, settingOf, supplyOf } from '../../support/builders.js';
 
@@ -44,11 +45,20 @@ it.each([
 const branchesIn = ({ branch }: ProofNode): readonly ProofBranch[] =>
   branch === undefined ? [] : [branch, ...branchesIn(branch.fewer), ...branchesIn(branch.more)];
 
-it('cases by the leads of the whole plan are written so that they can be checked', async () => {
-  const { board, catalogue } = instance({ pedals: 8, supplies: 20, chains: 'all', seed: 3 });
+it.each([
+  ['the leads of the whole plan', 'all', 3, ({ count, supply }: ProofBranch) => count === 'leads' && supply === null],
+  [
+    'the units of a set of supplies',
+    'none',
+    7,
+    ({ count, among }: ProofBranch) => count === 'units' && among !== undefined,
+  ],
+] as const)('cases by %s are written so that they can be checked', async (_, chains, seed, isMeant) => {
+  const { board, catalogue } = instance({ pedals: 8, supplies: 20, chains, seed });
   const answer = await choose(kitOf(board, catalogue), { engines: null, aim: 'cost', proof: true });
   if (answer.kind !== 'plan' || answer.proof === undefined) throw new Error('nothing was proven');
   const branches = answer.proof.steps.flatMap(({ tree }) => branchesIn(tree));
-  expect(branches.filter(({ count, supply }) => count === 'leads' && supply === null)).not.toEqual([]);
+  expect(branches.filter(isMeant)).not.toEqual([]);
+  expect(parseProof(JSON.parse(JSON.stringify(answer.proof)))).toEqual({ kind: 'proof', proof: answer.proof });
   expect(verifyProof(board, catalogue, answer.proof, answer.wiring.score)).toMatchObject({ kind: 'holds' });
 });

@@ -36,6 +36,8 @@ const draws = fc.record({
     fc.record({
       count: fc.constantFrom('units', 'pedals', 'leads'),
       supply: fc.option(small),
+      /** Where no supply is drawn, those of a set; none drawn stand for all. */
+      among: fc.array(small, { maxLength: 3 }),
       source: fc.option(fc.constantFrom('owned', 'bought')),
       of: fc.array(fc.boolean(), { minLength: 30, maxLength: 30 }),
       most: fc.integer({ min: 0, max: 3 }),
@@ -57,7 +59,7 @@ type Draws = typeof draws extends fc.Arbitrary<infer Value> ? Value : never;
 
 describe('the bound of a case', () => {
   it('is never above the number of a plan in it, and caps never forbid its units, whatever the tags', () => {
-    const seen = { plans: 0, tight: 0, capped: 0, conditions: 0, slots: 0 };
+    const seen = { plans: 0, tight: 0, capped: 0, conditions: 0, slots: 0, sets: 0 };
     fc.assert(
       fc.property(tinyCase, draws, ({ board, catalogue }, drawn) => {
         const plan = bruteForce(board, catalogue, { aim: drawn.aim, partial: drawn.partial });
@@ -88,6 +90,7 @@ describe('the bound of a case', () => {
           const branch = branchFrom(drawnBranch, claim);
           const { fewer, more } = conditionsOf(branch, board, ground.stock);
           if (branch.slot !== undefined) seen.slots += 1;
+          if (branch.among !== undefined) seen.sets += 1;
           return counted(plan.feeds, branch, board, apart) <= branch.most ? fewer : more;
         });
         const caps = new Map(ground.stock.groups.map((group) => [group, group.most]));
@@ -113,6 +116,7 @@ describe('the bound of a case', () => {
     );
     expect(seen.plans).toBeGreaterThan(share(runs / 2));
     expect(seen.conditions).toBeGreaterThan(share(runs / 2));
+    expect(seen.sets).toBeGreaterThan(share(runs / 20));
     expect(seen.slots).toBeGreaterThan(share(runs / 20));
     expect(seen.capped).toBeGreaterThan(share(runs));
     expect(seen.tight).toBeGreaterThan(share(runs / 40));
@@ -130,7 +134,7 @@ const tiersFrom = (
   }));
 
 function branchFrom(
-  { count, supply, source, slot, of, most }: Draws['branches'][number],
+  { count, supply, among, source, slot, of, most }: Draws['branches'][number],
   claim: StepClaim,
 ): ProofBranch {
   const { groups, kinds } = claim.stock;
@@ -140,9 +144,11 @@ function branchFrom(
       ? claim.board.pedals.flatMap(({ id }, index) => (of[index] === true ? [id] : []))
       : kinds.flatMap(({ parts }, index) => (of[index] === true ? parts.map(({ id }) => id) : []));
   const id = supply === null ? null : (groups[supply]?.supply.id ?? ids[0] ?? null);
+  const set = id === null ? among.flatMap((index) => groups[index]?.supply.id ?? []) : [];
   const told = claim.stock.apart.find((entry) => entry.supply === id && entry.source === source);
   return {
     ...{ count, supply: id, source, of: count === 'units' ? [] : named, most, fewer: {}, more: {} },
+    ...(set.length === 0 ? {} : { among: set }),
     ...(slot === null || slot > (told?.units ?? 0) ? {} : { slot }),
   };
 }

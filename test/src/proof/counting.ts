@@ -6,7 +6,7 @@ import type { PartId } from '../../../src/domain/quantities.js';
 /** The number of a plan that a branch goes by. Units told apart are a plan's first ones of a group. */
 export function counted(
   feeds: readonly Feed[],
-  { count, supply, source, slot, of = [] }: ProofCount,
+  { count, supply, among, source, slot, of = [] }: ProofCount,
   board: Board,
   apart: readonly ProofApart[] = [],
 ): number {
@@ -21,7 +21,8 @@ export function counted(
   };
   const concerned = feeds.filter((feed) => {
     if (source !== null && (source === 'owned') !== isOwned(feed)) return false;
-    return supply === null || (feed.supply === supply && slotOf(feed) === slot);
+    if (supply === null) return among?.includes(feed.supply) !== false;
+    return feed.supply === supply && slotOf(feed) === slot;
   });
   switch (count) {
     case 'units':

@@ -1,7 +1,14 @@
 /** Boards small enough that a proof for them can be worked out by hand, with that proof. */
 import type { Board, Catalogue } from '../../../src/domain/board.js';
 import type { Score } from '../../../src/domain/plan.js';
-import { proofFormat, type Proof, type ProofStep, type ProofTags, type ProofTier } from '../../../src/domain/proof.js';
+import {
+  proofFormat,
+  type Proof,
+  type ProofBranch,
+  type ProofStep,
+  type ProofTags,
+  type ProofTier,
+} from '../../../src/domain/proof.js';
 import { partId, supplyId } from '../../../src/domain/quantities.js';
 import {
   bankOf,
@@ -166,6 +173,25 @@ export const trio: HandMade = {
     { tiers: counts(2, 1, 1), value: 5, scale: 2, tree: { tags: { pedals: tags(3, 'a', 'b', 'c'), earlier: [0] } } },
   ]),
 };
+
+/** The same with two such supplies: how many units there are of both together. */
+export const tripleOfTwo: HandMade = {
+  ...triple,
+  catalogue: {
+    ...triple.catalogue,
+    supplies: [...triple.catalogue.supplies, supplyOf('pair', 10, [bankOf(2, [nine])])],
+  },
+  proof: {
+    ...triple.proof,
+    steps: triple.proof.steps.map((step) =>
+      step.tree.branch === undefined ? step : { ...step, tree: { branch: ofBoth(step.tree.branch) } },
+    ),
+  },
+};
+
+function ofBoth(branch: ProofBranch): ProofBranch {
+  return { ...branch, supply: null, source: null, among: [supplyId('twin'), supplyId('pair')] };
+}
 
 /** Three pedals and a single supply of two outputs: whoever gets them, one pedal has none. */
 export const short: Omit<HandMade, 'score'> = {

@@ -73,6 +73,11 @@ describe('a proof file', () => {
     ['a tag of sockets above zero', withNode({ tags: { pedals: {}, sockets: 1 } }), 'steps.0.tree.tags.sockets'],
     ['a tag of the budget above zero', withNode({ tags: { pedals: {}, budget: 1 } }), 'steps.0.tree.tags.budget'],
     [
+      'a set of no supplies',
+      withNode({ branch: { count: 'units', supply: null, among: [], source: null, most: 1, fewer: {}, more: {} } }),
+      'steps.0.tree.branch.among',
+    ],
+    [
       'a branch with half a case',
       withNode({ branch: { count: 'units', supply: null, source: null, most: 1, fewer: {}, more: { tags: {} } } }),
       'steps.0.tree.branch.more.tags.pedals',

@@ -1,27 +1,12 @@
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../src/domain/board.js';
-import type { Proof, ProofBranch, ProofNode, ProofStep, ProofTags } from '../../../src/domain/proof.js';
+import type { ProofNode, ProofTags } from '../../../src/domain/proof.js';
 import { partId, supplyId } from '../../../src/domain/quantities.js';
 import { verifyImpossible, verifyProof } from '../../../src/proof/verify-proof.js';
 import { bankOf, euros, partOf, policyOf, settingOf, supplyOf } from '../../support/builders.js';
-import { four, trio, pairInOneStep, pairInTwoSteps, quartet, short, triple, type HandMade } from './hand-made.js';
-
-const verdictOn = ({ board, catalogue, proof, score }: HandMade) => verifyProof(board, catalogue, proof, score);
-
-/** Why a proof fails. @throws Error when it holds. */
-function reasonOf(made: HandMade): string {
-  const verdict = verdictOn(made);
-  if (verdict.kind === 'holds') throw new Error('the proof holds');
-  return verdict.reason;
-}
-
-const withProof = (made: HandMade, change: Partial<Proof>): HandMade => ({
-  ...made,
-  proof: { ...made.proof, ...change },
-});
-const withStep = (made: HandMade, index: number, change: Partial<ProofStep>): HandMade =>
-  withProof(made, { steps: made.proof.steps.map((step, at) => (at === index ? { ...step, ...change } : step)) });
+import { four, pairInOneStep, pairInTwoSteps, quartet, short, triple, type HandMade } from './hand-made.js';
+import { reasonOf, test, verdictOn, withBranch, withProof, withStep } from './tampering.js';
 
 type Pedals = { readonly pedals?: Readonly<Record<string, number>> };
 
@@ -29,13 +14,6 @@ type Pedals = { readonly pedals?: Readonly<Record<string, number>> };
 function withTags(made: HandMade, index: number, change: Partial<Omit<ProofTags, 'pedals'>> & Pedals): HandMade {
   const tree = made.proof.steps[index]?.tree ?? {};
   return withStep(made, index, { tree: { ...tree, tags: { pedals: {}, ...tree.tags, ...change } } });
-}
-
-function withBranch(made: HandMade, change: (branch: ProofBranch) => Partial<ProofBranch>): HandMade {
-  const [step] = made.proof.steps;
-  const branch = step?.tree.branch;
-  if (step === undefined || branch === undefined) throw new Error('there is no branch');
-  return withStep(made, 0, { tree: { ...step.tree, branch: { ...branch, ...change(branch) } } });
 }
 
 function withPedalTag({ tags }: ProofNode, id: string, by: number): ProofNode {
@@ -77,10 +55,6 @@ describe('a proof worked out by hand holds', () => {
 
   it('with a branch', () => {
     expect(verdictOn(triple)).toMatchObject({ kind: 'holds', cases: 4 });
-  });
-
-  it('with a branch on the leads of the whole plan', () => {
-    expect(verdictOn(trio)).toMatchObject({ kind: 'holds', cases: 4 });
   });
 
   it('and is told case by case while it is looked at', () => {
@@ -141,26 +115,6 @@ describe('a proof that was tampered with does not hold:', () => {
     withBranch(triple, ({ fewer }) => ({ fewer: { tags: { pedals: fewer.tags?.pedals ?? {}, conditions: [] } } })),
     'it has 0 tags for 1 conditions',
   );
-  test(
-    'a branch about the leads of one supply instead of all',
-    withBranch(trio, () => ({ supply: supplyId('late') })),
-    'in the case fewer, a case is left open',
-  );
-  test(
-    'a branch about the leads of owned units instead of all',
-    withBranch(trio, () => ({ source: 'owned' })),
-    'in the case fewer, a case is left open',
-  );
-  test(
-    'a branch at another number of leads',
-    withBranch(trio, () => ({ most: 2 })),
-    'in the case fewer, a case is left open',
-  );
-  test(
-    'a tag of leads lowered',
-    withBranch(trio, () => ({ more: { tags: { pedals: {}, conditions: [6] } } })),
-    'in the case more, a case is left open',
-  );
   test('a tag too many for the earlier steps', withTags(four, 1, { earlier: [-1, 0] }), '2 tags for 1 earlier');
   test('a tag of an earlier step of the wrong sign', withTags(four, 1, { earlier: [1] }), 'the wrong sign');
   test(
@@ -187,57 +141,6 @@ describe('a proof that was tampered with does not hold:', () => {
     'the supply "twim"',
   );
   test('an unknown part', withTags(quartet, 0, { leads: [{ parts: ids('span'), tag: 0 }] }), 'the part "span"');
-});
-
-describe('a proof in which units are told apart', () => {
-  const twin = supplyId('twin');
-  /** Three pedals take two twins: either the first one is not in use, or it is, and then there is another or not. */
-  const apart = { supply: twin, source: 'bought', units: 1 } as const;
-  const told = (change: Partial<ProofBranch> = {}, units = 1): HandMade =>
-    withStep(triple, 0, {
-      apart: [{ ...apart, units }],
-      tree: {
-        branch: {
-          ...{ count: 'units', supply: twin, source: 'bought', slot: 1, most: 0 },
-          // Without the first unit: the others, each at 2, still need not be more than one for all that the tags say.
-          fewer: restOf(0),
-          more: restOf(1),
-          ...change,
-        },
-      },
-    });
-
-  /** The cases of the units that are not told apart, below a condition on the one that is. */
-  function restOf(used: number): ProofNode {
-    const pedals = (tag: number) => Object.fromEntries(['a', 'b', 'c'].map((id) => [id, tag]));
-    const [few, many] = [3, 1];
-    return {
-      branch: {
-        ...{ count: 'units', supply: twin, source: 'bought', most: 1 - used },
-        fewer: { tags: { pedals: pedals(few), conditions: [used === 0 ? -2 : 0, used === 0 ? -2 : -2].slice(0, 2) } },
-        more: { tags: { pedals: pedals(many), conditions: [used === 0 ? 0 : 2, 2] } },
-      },
-    };
-  }
-
-  it('holds', () => {
-    expect(verdictOn(told())).toMatchObject({ kind: 'holds', cases: 8 });
-  });
-
-  test('does not hold when a unit counts that is not told apart', told({ slot: 2 }), 'unit 2 of "twin", which is not');
-  test('does not hold when a unit of any supply counts', told({ supply: null }), 'unit 1 of "any supply"');
-  test('does not hold when the unit is an owned one', told({ source: 'owned' }), 'which is not told apart');
-  test(
-    'does not hold when units are told apart twice',
-    withStep(told(), 0, { apart: [apart, apart] }),
-    'tells the bought units of "twin" apart twice',
-  );
-  test(
-    'does not hold when units of no supply are told apart',
-    withStep(told(), 0, { apart: [{ ...apart, supply: supplyId('twim') }] }),
-    'the supply "twim"',
-  );
-  test('does not hold when a case is left open', told({ more: {} }), 'in the case more, a case is left open');
 });
 
 describe('a proof does not hold for another aim or order:', () => {
@@ -319,12 +222,5 @@ describe('that no plan exists', () => {
     expect(verifyImpossible(of, from, proof)).toMatchObject({ reason: 'it does not say that no plan exists' });
   });
 });
-
-/** One change, and a part of the reason that is given for it. */
-function test(name: string, made: HandMade, reason: string): void {
-  it(name, () => {
-    expect(reasonOf(made)).toContain(reason);
-  });
-}
 
 const ids = (...names: readonly string[]) => names.map(partId);

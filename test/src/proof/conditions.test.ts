@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+
+import type { ProofBranch } from '../../../src/domain/proof.js';
+import { supplyId } from '../../../src/domain/quantities.js';
+import { trio, tripleOfTwo, type HandMade } from './hand-made.js';
+import { reasonOf, test, verdictOn, withBranch } from './tampering.js';
+
+describe('a proof with a branch on the leads of the whole plan', () => {
+  it('holds', () => {
+    expect(verdictOn(trio)).toMatchObject({ kind: 'holds', cases: 4 });
+  });
+
+  test(
+    'does not hold when it is about the leads of one supply instead of all',
+    withBranch(trio, () => ({ supply: supplyId('late') })),
+    'in the case fewer, a case is left open',
+  );
+  test(
+    'does not hold when it is about the leads of owned units instead of all',
+    withBranch(trio, () => ({ source: 'owned' })),
+    'in the case fewer, a case is left open',
+  );
+  test(
+    'does not hold at another number',
+    withBranch(trio, () => ({ most: 2 })),
+    'in the case fewer, a case is left open',
+  );
+  test(
+    'does not hold when a tag of the condition is lowered',
+    withBranch(trio, () => ({ more: { tags: { pedals: {}, conditions: [6] } } })),
+    'in the case more, a case is left open',
+  );
+});
+
+describe('a proof with a branch on the units of a set of supplies', () => {
+  const fewerOpen = 'in the case fewer, a case is left open';
+  const [twin, pair, late] = [supplyId('twin'), supplyId('pair'), supplyId('late')];
+  const changed = (change: Partial<ProofBranch>): HandMade => withBranch(tripleOfTwo, () => change);
+
+  it('holds', () => {
+    expect(verdictOn(tripleOfTwo)).toMatchObject({ kind: 'holds', cases: 4 });
+    expect(verdictOn(changed({ source: 'bought' }))).toMatchObject({ kind: 'holds', cases: 4 });
+  });
+
+  test('does not hold when a supply of the set is left out', changed({ among: [twin] }), fewerOpen);
+  test('does not hold when another one stands for it', changed({ among: [twin, late] }), fewerOpen);
+  test('does not hold when owned units count', changed({ source: 'owned' }), fewerOpen);
+  test('does not hold at another number', changed({ most: 2 }), fewerOpen);
+  test('does not hold when a half is left empty', changed({ more: {} }), 'it has neither tags nor a branch');
+  it.each([
+    ['fewer', -1, 3],
+    ['fewer', -3, 3],
+    ['more', 1, 1],
+  ] as const)('does not hold when in the case %s the condition is tagged %d', (side, tag, pedal) => {
+    const tags = { pedals: { a: pedal, b: pedal, c: pedal }, conditions: [tag] };
+    expect(reasonOf(changed({ [side]: { tags } }))).toContain(`in the case ${side}, a case is left open`);
+  });
+  test(
+    'does not hold when it names what there is not',
+    changed({ among: [twin, pair, supplyId('twim')] }),
+    'it names the supply "twim", which there is not',
+  );
+  test(
+    'does not hold when one of its supplies is meant alone as well',
+    changed({ supply: twin }),
+    'it counts units of "twin" and of a set at once',
+  );
+  test('does not hold when a unit of it is told apart', changed({ slot: 1 }), 'which is not told apart');
+});
