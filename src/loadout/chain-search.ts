@@ -31,7 +31,7 @@ const mostFound = 4;
  * number of their pedals. Of two as long the one that is worth no more, draws no less and leaves no more is dropped; the
  * fractional knapsack says which cannot become good enough ("Knapsack problems", 1990).
  */
-export function bestChains(question: ChainQuestion, floor: number): ChainAnswer {
+export function bestChains(question: ChainQuestion, floor: number, most = mostLabels): ChainAnswer {
   const { chain, candidates, leads, capacities } = question;
   const sack = sackOf(candidates);
   const byLength: Label[][] = Array.from({ length: chain.mostTails + 1 }, () => []);
@@ -68,7 +68,7 @@ export function bestChains(question: ChainQuestion, floor: number): ChainAnswer 
   for (const [index, candidate] of candidates.entries()) {
     for (let copy = 1; copy <= candidate.count; copy += 1) {
       grow(candidate, index, copy < candidate.count ? index : index + 1);
-      if (made > mostLabels) return answerOf(found, Math.max(best, rootBound(question, sack)));
+      if (made > most) return answerOf(found, Math.max(best, rootBound(question, sack)));
     }
   }
   return answerOf(found, best);

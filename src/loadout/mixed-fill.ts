@@ -1,4 +1,5 @@
-import { allAtTheirBest, FrameRoom, type LoadoutContent, type ContentItem, type FrameJob } from './content.js';
+import { allAtTheirBest, type LoadoutContent, type FrameJob } from './content.js';
+import { greedilyFilled, type Draft } from './greedy-fill.js';
 import { fillByLabels } from './label-fill.js';
 import { rentsOf, type PatternStore, type Range, type Span } from './rents.js';
 import type { Filling } from './solo-fill.js';
@@ -36,7 +37,7 @@ type Wish = {
  */
 function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutContent> {
   const { job, floor, effort, store } = wish;
-  const rents = rentsOf(job, span, floor, store);
+  const rents = rentsOf(job, span, floor, store, effort);
   const { bound, numbers } = rents;
   if (bound <= floor) return { bound, found: null };
   const greedy = greedilyFilled(job, rents.items);
@@ -63,23 +64,7 @@ function sidesOf(span: Span, of: keyof Span, value: number): readonly Span[] {
   ];
 }
 
-type Draft = { readonly items: readonly ContentItem[]; readonly value: number };
-
 const contentsOf = ({ items, value }: Draft): NonNullable<Filling<LoadoutContent>['found']> => ({
   value,
   contents: items.map(({ content }) => content),
 });
-
-/** Takes items in their order as long as they fit, then the most valuable pedals by themselves. */
-function greedilyFilled(job: FrameJob, items: readonly ContentItem[]): Draft {
-  const room = new FrameRoom(job);
-  const taken: ContentItem[] = [];
-  for (const item of [...items, ...job.solos.toSorted((a, b) => b.value - a.value)]) {
-    if (item.value <= 0) continue;
-    while (room.fits(item)) {
-      room.take(item);
-      taken.push(item);
-    }
-  }
-  return { items: taken, value: taken.reduce((sum, { value }) => sum + value, 0) };
-}

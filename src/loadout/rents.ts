@@ -4,6 +4,7 @@ import { byDensity, type ChainCandidate } from './chain-pattern.js';
 import { bestChains } from './chain-search.js';
 import { allAtTheirBest, chainItem, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { ChainOption, PlaceOption } from './frame.js';
+import { greedilyFilled } from './greedy-fill.js';
 
 /**
  * What pedals pay for being there once, outputs for being taken and totals for being used, such that no content of an
@@ -34,25 +35,38 @@ export type Range = { readonly least: number; readonly most: number };
 /** Chain patterns that proved useful for a frame before; worth trying first when the dual prices have changed. */
 export type PatternStore = Map<ChainOption, Map<string, readonly PlaceOption[]>>;
 
-const mostRounds = 60;
+/** How often new patterns are looked for, and how many beginnings of chains each search may make. */
+const patience = {
+  quick: { rounds: 25, labels: 80 },
+  exact: { rounds: 60, labels: 20_000 },
+} as const;
 const storedPatterns = 40;
 
 /**
  * Rents by column generation on one unit's own relaxation ("Decomposition principle for linear programs", 1960): its duals
- * are the rents, and what outputs can earn above them is found exactly. Stops as soon as the bound is at most the floor.
+ * are the rents, and what outputs can earn above them is found exactly. Stops as soon as the bound is at most the
+ * floor; where that is enough, also when what the relaxation uses makes a content that is worth more.
  */
-export function rentsOf(job: FrameJob, span: Span, floor: number, store: PatternStore): Rents {
+export function rentsOf(
+  job: FrameJob,
+  span: Span,
+  floor: number,
+  store: PatternStore,
+  effort: 'quick' | 'exact' = 'exact',
+): Rents {
+  const { rounds, labels } = patience[effort];
   const most = allAtTheirBest(job);
   const relaxation = new UnitRelaxation(job, span, most);
   for (const item of job.solos) relaxation.add(item);
   for (const pool of job.pools) for (const item of storedItems(pool, store)) relaxation.add(item);
   relaxation.start();
   let best: Asked & { readonly bound: number } = { ...nothingAsked, bound: most };
-  for (let round = 0; round < mostRounds; round += 1) {
+  for (let round = 0; round < rounds; round += 1) {
     const asked = relaxation.solve();
-    const { rents, fresh } = earnings(job, asked);
+    const { rents, fresh } = earnings(job, asked, labels);
     if (rents.bound < best.bound || round === 0) best = rents;
     if (best.bound <= floor || fresh.length === 0) break;
+    if (effort === 'quick' && round > 0 && greedilyFilled(job, relaxation.used().items).value > floor) break;
     for (const { pool, places } of fresh) {
       remember(pool.chain, places, store);
       relaxation.add(chainItem(pool, places));
@@ -193,7 +207,7 @@ type Earnings = {
 };
 
 /** What every output earns at the most when pedals and totals are paid, exactly; the bound that follows; new patterns. */
-function earnings(job: FrameJob, asked: Asked): Earnings {
+function earnings(job: FrameJob, asked: Asked, labels: number): Earnings {
   const { frame, counts, solos, pools } = job;
   const outputs = frame.outputs.map(() => 0);
   for (const item of solos) if (item.banks.length === 1) raise(outputs, item.banks, netOf(item, asked));
@@ -203,7 +217,7 @@ function earnings(job: FrameJob, asked: Asked): Earnings {
     const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + asked.perChain }));
     const candidates = rentedCandidates(pool, asked);
     const question = { chain: pool.chain, candidates, leads, capacities: frame.capacities };
-    const { bound, found } = bestChains(question, outputs[bank] ?? 0);
+    const { bound, found } = bestChains(question, outputs[bank] ?? 0, labels);
     outputs[bank] = bound;
     for (const { places, value } of found) if (value > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places });
   }

@@ -113,22 +113,29 @@ describe('the rents of a unit', () => {
   it('are no less than anything within the span is worth, and no output earns more', () => {
     const seen = { whole: 0, limited: 0, none: 0, tight: 0, early: 0 };
     const floors = fc.constantFrom(-1, 0, 0.5, 1.5);
+    const efforts = fc.constantFrom('exact' as const, 'quick' as const);
     fc.assert(
-      fc.property(smallUnits({ chains: true }), spans, floors, ({ frames, duals, counts }, span, share) => {
-        for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
-          const truth = mostWorth(frame, duals, counts, span);
-          const floor = truth === -Infinity ? 0 : Math.floor(truth * share);
-          const rents = rentsOf(jobOf(frame, duals, counts), span, floor, new Map());
-          expect(rents.bound).toBeGreaterThanOrEqual(truth);
-          // One that is told before there are any rents is that of all pedals at their best.
-          if (rents.pedals.length > 0) expectNoProfit(frame, duals, counts, rents);
-          const limited =
-            span.pedals.least + span.chains.least > 0 || Math.min(span.pedals.most, span.chains.most) < Infinity;
-          seen[truth === -Infinity ? 'none' : limited ? 'limited' : 'whole'] += 1;
-          if (rents.bound === truth) seen.tight += 1;
-          if (rents.bound <= floor) seen.early += 1;
-        }
-      }),
+      fc.property(
+        smallUnits({ chains: true }),
+        spans,
+        floors,
+        efforts,
+        ({ frames, duals, counts }, span, share, effort) => {
+          for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
+            const truth = mostWorth(frame, duals, counts, span);
+            const floor = truth === -Infinity ? 0 : Math.floor(truth * share);
+            const rents = rentsOf(jobOf(frame, duals, counts), span, floor, new Map(), effort);
+            expect(rents.bound).toBeGreaterThanOrEqual(truth);
+            // One that is told before there are any rents is that of all pedals at their best.
+            if (rents.pedals.length > 0) expectNoProfit(frame, duals, counts, rents);
+            const limited =
+              span.pedals.least + span.chains.least > 0 || Math.min(span.pedals.most, span.chains.most) < Infinity;
+            seen[truth === -Infinity ? 'none' : limited ? 'limited' : 'whole'] += 1;
+            if (rents.bound === truth) seen.tight += 1;
+            if (rents.bound <= floor) seen.early += 1;
+          }
+        },
+      ),
       trying(300),
     );
     for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
