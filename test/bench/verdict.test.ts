@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { compared, judge, type Verdict } from '../../bench/verdict.js';
 import { audit } from '../../src/audit/audit.js';
 import type { Feed, Score } from '../../src/domain/plan.js';
-import { partId, pedalId, supplyId } from '../../src/domain/quantities.js';
+import { partId } from '../../src/domain/quantities.js';
 import type { Answer } from '../../src/planning/answer.js';
 import {
   bankOf,
@@ -15,22 +15,12 @@ import {
   scoreWith,
   settingOf,
   supplyOf,
-  volts,
+  feedOf,
 } from '../support/builders.js';
 
 const board = boardOf([pedalOf('echo', 100)]);
 const catalogue = catalogueOf([supplyOf('wall', 20, [bankOf(1, [settingOf(9, 500)])])], []);
-const feed: Feed = {
-  pedal: pedalId('echo'),
-  supply: supplyId('wall'),
-  unit: 1,
-  outputs: [1],
-  settings: [volts(9)],
-  polarity: 'centre-negative',
-  join: null,
-  chain: null,
-  adapters: [],
-};
+const feed = feedOf('echo', 'wall', 1);
 
 const planOf = (feeds: readonly Feed[], changes: Partial<Score> = {}): Extract<Answer, { kind: 'plan' }> => {
   const { wiring } = audit(board, catalogue, feeds, { partial: false });

@@ -1,23 +1,14 @@
 import { kitOf } from '../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
-import { millivolts, pedalId, supplyId } from '../../src/domain/quantities.js';
+import { millivolts } from '../../src/domain/quantities.js';
 import type { ReplugStep } from '../../src/planning/rewire/steps.js';
 import { stepsBetween } from '../../src/planning/rewire/steps.js';
-import { bankOf, boardOf, catalogueOf, listed, pedalOf, settingOf, supplyOf, volts } from './builders.js';
+import { bankOf, boardOf, catalogueOf, feedOf, listed, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 import { carriedOut } from './simulated-steps.js';
 
-const feedOn = (pedal: string, output: number, atVolts: number) => ({
-  pedal: pedalId(pedal),
-  supply: supplyId('quay'),
-  unit: 1,
-  outputs: [output],
-  settings: [volts(atVolts)],
-  polarity: 'centre-negative' as const,
-  join: null,
-  chain: null,
-  adapters: [],
-});
+const feedOn = (pedal: string, output: number, atVolts: number) =>
+  feedOf(pedal, 'quay', output, { settings: [volts(atVolts)] });
 
 const board = boardOf([pedalOf('drive', 10, { accepts: listed(9, 18) }), pedalOf('reverb', 90), pedalOf('tuner', 10)]);
 const bank = bankOf(3, [settingOf(9, 100), settingOf(18, 50)]);

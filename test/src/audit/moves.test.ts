@@ -6,19 +6,11 @@ import type { WiredFeed } from '../../../src/domain/board.js';
 import type { Wiring } from '../../../src/domain/plan.js';
 import { minorUnits, pedalId, supplyId } from '../../../src/domain/quantities.js';
 import { scoreWith } from '../../support/builders.js';
+import { wiredOn } from '../../support/wired.js';
 import { bank, boardOf, catalogueOf, feed, pedal, supply, volts, type Case } from './cases.js';
 
-const wired = (name: string, outputs: readonly number[], more: Partial<WiredFeed> = {}): WiredFeed => ({
-  pedal: pedalId(name),
-  supply: supplyId('quay'),
-  unit: 1,
-  outputs,
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-  ...more,
-});
+const wired = (pedal: string, outputs: readonly number[], more: Partial<WiredFeed> = {}) =>
+  wiredOn('quay', pedal, outputs, more);
 
 describe('a pedal', () => {
   const room: Case = {

@@ -11,20 +11,11 @@ import { questionOf } from '../../../src/formulation/question.js';
 import { berthsOf } from '../../../src/loadout/today.js';
 import { bankOf, boardOf, listed, partOf, pedalOf, settingOf, supplyOf, volts } from '../../support/builders.js';
 import { sharedEngines } from '../../support/engines.js';
+import { wiredOn } from '../../support/wired.js';
 
 const engines = sharedEngines();
 
-const wiredOn = (pedal: string, output: number, more: Partial<WiredFeed> = {}): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId('quay'),
-  unit: 1,
-  outputs: [output],
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-  ...more,
-});
+const quay = (pedal: string, output: number, more: Partial<WiredFeed> = {}) => wiredOn('quay', pedal, output, more);
 
 /** A board whose supply `quay` is owned, with so many units and leads for every need. */
 function boardWith(
@@ -64,26 +55,26 @@ const nine = (outputs: number, rating = 100) => bankOf(outputs, [settingOf(9, ra
 
 describe('who stays', () => {
   it('is whoever today’s output can feed, and nobody else', async () => {
-    const board = boardWith(pedals('ab'), [nine(2), nine(1, 30)], [wiredOn('a', 1), wiredOn('b', 3)]);
+    const board = boardWith(pedals('ab'), [nine(2), nine(1, 30)], [quay('a', 1), quay('b', 3)]);
     expect(await fewest(board)).toBe(1);
-    expect(await fewest({ ...board, wiring: [wiredOn('a', 1), wiredOn('b', 2)] })).toBe(0);
+    expect(await fewest({ ...board, wiring: [quay('a', 1), quay('b', 2)] })).toBe(0);
   });
 
   it('is one of two alone on one output, or both on a chain', async () => {
-    const both = [wiredOn('a', 1), wiredOn('b', 1)];
+    const both = [quay('a', 1), quay('b', 1)];
     expect(await fewest(boardWith(pedals('ab'), [nine(2)], both))).toBe(0);
     expect(await fewest(boardWith(pedals('ab', 40, { alone: true }), [nine(2)], both))).toBe(1);
   });
 
   it('is as many of a chain as one output can feed', async () => {
-    const together = [wiredOn('a', 1), wiredOn('b', 1), wiredOn('c', 1)];
+    const together = [quay('a', 1), quay('b', 1), quay('c', 1)];
     expect(await fewest(boardWith(pedals('abc'), [nine(2)], together))).toBe(1);
     expect(await fewest(boardWith(pedals('abc', 33), [nine(2)], together))).toBe(0);
   });
 
   it('is told apart by chains of one kind, each on its own output', async () => {
     const banks = [nine(2)];
-    const today = [wiredOn('a', 1), wiredOn('b', 1), wiredOn('c', 2), wiredOn('d', 2)];
+    const today = [quay('a', 1), quay('b', 1), quay('c', 2), quay('d', 2)];
     expect(await fewest(boardWith(pedals('abcd'), banks, today))).toBe(0);
     // Two and two again, but a and b cannot share an output.
     const uneven = [...pedals('ab', 60), ...pedals('cd', 40)];
@@ -92,7 +83,7 @@ describe('who stays', () => {
 
   it('is at the volts of today', async () => {
     const banks = [bankOf(1, [settingOf(9, 100), settingOf(18, 100)])];
-    const higher = [wiredOn('a', 1, { millivolts: volts(18) })];
+    const higher = [quay('a', 1, { millivolts: volts(18) })];
     expect(await fewest(boardWith(pedals('a', 40, { accepts: listed(9, 18) }), banks, higher))).toBe(0);
     expect(await fewest(boardWith(pedals('a'), banks, higher))).toBe(1);
   });
@@ -100,32 +91,32 @@ describe('who stays', () => {
   it('is on both outputs of a join, which nobody else can stay on then', async () => {
     const banks = [bankOf(3, [settingOf(9, 100)], { joins: ['series'] })];
     const big = pedalOf('a', 40, { accepts: listed(18) });
-    const joined = wiredOn('a', 1, {
+    const joined = quay('a', 1, {
       outputs: [1, 2],
       millivolts: volts(18),
       join: { mode: 'series', part: partId('stack') },
     });
-    expect(await fewest(boardWith([big, ...pedals('b')], banks, [joined, wiredOn('b', 3)]))).toBe(0);
-    expect(await fewest(boardWith([big, ...pedals('b')], banks, [joined, wiredOn('b', 2)]))).toBe(1);
+    expect(await fewest(boardWith([big, ...pedals('b')], banks, [joined, quay('b', 3)]))).toBe(0);
+    expect(await fewest(boardWith([big, ...pedals('b')], banks, [joined, quay('b', 2)]))).toBe(1);
   });
 
   it('is on the unit of today', async () => {
-    const today = [wiredOn('a', 1, { unit: 2 }), wiredOn('b', 1)];
+    const today = [quay('a', 1, { unit: 2 }), quay('b', 1)];
     expect(await fewest(boardWith(pedals('ab'), [nine(1)], today, 2))).toBe(0);
-    const crowded = [wiredOn('a', 1, { unit: 2 }), wiredOn('b', 1, { unit: 2 })];
+    const crowded = [quay('a', 1, { unit: 2 }), quay('b', 1, { unit: 2 })];
     expect(await fewest(boardWith(pedals('ab', 60), [nine(1)], crowded, 2))).toBe(1);
   });
 });
 
 describe('who must stay', () => {
   it('stays in another one’s stead', async () => {
-    const board = boardWith(pedals('ab', 60), [nine(2)], [wiredOn('a', 1), wiredOn('b', 1)]);
+    const board = boardWith(pedals('ab', 60), [nine(2)], [quay('a', 1), quay('b', 1)]);
     for (const pinned of ['a', 'b']) expect(await fewest(board, [pinned])).toBe(1);
     expect(await fewest(board, ['a', 'b'])).toBe('impossible');
   });
 
   it('makes it impossible where nothing can feed it there', async () => {
-    const board = boardWith(pedals('a'), [nine(1), nine(1, 30)], [wiredOn('a', 2)]);
+    const board = boardWith(pedals('a'), [nine(1), nine(1, 30)], [quay('a', 2)]);
     expect(await fewest(board)).toBe(1);
     expect(await fewest(board, ['a'])).toBe('impossible');
   });
@@ -140,6 +131,6 @@ describe('the program', () => {
     };
     expect(count([])).toBe(0);
     // By itself, on a chain, and the chain's own.
-    expect(count([wiredOn('a', 1)])).toBe(3);
+    expect(count([quay('a', 1)])).toBe(3);
   });
 });

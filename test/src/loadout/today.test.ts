@@ -8,23 +8,10 @@ import { supplyOffers } from '../../../src/loadout/offers.js';
 import { pedalClasses } from '../../../src/loadout/pedal-class.js';
 import { berthsOf, unitsInUse, type Today } from '../../../src/loadout/today.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf, volts } from '../../support/builders.js';
+import { wiredOn } from '../../support/wired.js';
 
-const wiredOn = (
-  pedal: string,
-  unit: number,
-  outputs: readonly number[],
-  more: Partial<WiredFeed> = {},
-): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId('quay'),
-  unit,
-  outputs,
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-  ...more,
-});
+const plugged = (pedal: string, unit: number, outputs: readonly number[], more: Partial<WiredFeed> = {}) =>
+  wiredOn('quay', pedal, outputs, { unit, ...more });
 const todayOf = (wiring: readonly WiredFeed[], more: Partial<Today> = {}): Today => ({
   berths: berthsOf(wiring),
   exposed: new Set(),
@@ -38,7 +25,7 @@ const quay = supplyOf('quay', 50, [bankOf(2, settings), bankOf(2, settings)]);
 describe('the units of today', () => {
   it('are told apart where something is plugged in, and the others are not', () => {
     const board = boardOf([], { owned: { supplies: new Map([[supplyId('quay'), 4]]), parts: new Map() } });
-    const today = todayOf([wiredOn('a', 2, [1]), wiredOn('b', 2, [3]), wiredOn('c', 4, [1])]);
+    const today = todayOf([plugged('a', 2, [1]), plugged('b', 2, [3]), plugged('c', 4, [1])]);
     expect(unitsInUse(quay, today)).toEqual([2, 4]);
     const offers = supplyOffers(kitOf(board, catalogueOf([quay])), today);
     expect(offers.map(({ owned, forSale, unit }) => [owned, forSale, unit])).toEqual([
@@ -49,7 +36,7 @@ describe('the units of today', () => {
   });
 
   it('are none of another supply’s', () => {
-    expect(unitsInUse(supplyOf('jetty', 50, []), todayOf([wiredOn('a', 1, [1])]))).toEqual([]);
+    expect(unitsInUse(supplyOf('jetty', 50, []), todayOf([plugged('a', 1, [1])]))).toEqual([]);
   });
 });
 
@@ -59,15 +46,15 @@ describe('pedals that are alike', () => {
 
   it('are alike no more on different outputs, volts or units', () => {
     expect(classes(todayOf([]))).toEqual([['a', 'b', 'c']]);
-    expect(classes(todayOf([wiredOn('a', 1, [1]), wiredOn('b', 1, [1])]))).toEqual([['a', 'b'], ['c']]);
-    expect(classes(todayOf([wiredOn('a', 1, [1]), wiredOn('b', 1, [2])]))).toEqual([['a'], ['b'], ['c']]);
-    expect(classes(todayOf([wiredOn('a', 1, [1]), wiredOn('b', 2, [1])]))).toEqual([['a'], ['b'], ['c']]);
-    const higher = wiredOn('b', 1, [1], { millivolts: volts(18) });
-    expect(classes(todayOf([wiredOn('a', 1, [1]), higher]))).toEqual([['a'], ['b'], ['c']]);
+    expect(classes(todayOf([plugged('a', 1, [1]), plugged('b', 1, [1])]))).toEqual([['a', 'b'], ['c']]);
+    expect(classes(todayOf([plugged('a', 1, [1]), plugged('b', 1, [2])]))).toEqual([['a'], ['b'], ['c']]);
+    expect(classes(todayOf([plugged('a', 1, [1]), plugged('b', 2, [1])]))).toEqual([['a'], ['b'], ['c']]);
+    const higher = plugged('b', 1, [1], { millivolts: volts(18) });
+    expect(classes(todayOf([plugged('a', 1, [1]), higher]))).toEqual([['a'], ['b'], ['c']]);
   });
 
   it('are alike no more when one is exposed or must stay', () => {
-    const wiring = [wiredOn('a', 1, [1]), wiredOn('b', 1, [1])];
+    const wiring = [plugged('a', 1, [1]), plugged('b', 1, [1])];
     expect(classes(todayOf(wiring, { exposed: new Set([pedalId('a')]) }))).toEqual([['a'], ['b'], ['c']]);
     expect(classes(todayOf(wiring, { pinned: new Set([pedalId('b')]) }))).toEqual([['a'], ['b'], ['c']]);
   });

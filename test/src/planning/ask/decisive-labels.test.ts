@@ -2,11 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { audit, isSound } from '../../../../src/audit/audit.js';
-import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
+import type { Board, Catalogue } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
-import { pedalId } from '../../../../src/domain/quantities.js';
-import type { Supply } from '../../../../src/domain/supply.js';
 import { decisiveLabels, type AskedLabel, type DecisiveLabels } from '../../../../src/planning/ask/decisive-labels.js';
 import { drawing, readingsOf } from '../../../../src/planning/ask/open-labels.js';
 import { installedAs } from '../../../../src/planning/spare/installed.js';
@@ -22,10 +20,10 @@ import {
   policyOf,
   settingOf,
   supplyOf,
-  volts,
 } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
 import { trying } from '../../../support/runs.js';
+import { wiredOn } from '../../../support/wired.js';
 
 const engines = sharedEngines();
 
@@ -39,16 +37,6 @@ async function labelsOf(board: Board, catalogue: Catalogue | null): Promise<Labe
 
 const nine = (rating: number) => [settingOf(9, rating)];
 const flip = partOf('flip', 4, { kind: 'adapter' }, { reverses: true });
-const wiredTo = (box: Supply, pedal: string, output: number): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: box.id,
-  unit: 1,
-  outputs: [output],
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-});
 
 const told = ({ pedal, field, decides }: AskedLabel): string => `${pedal.id} ${field}: ${decides}`;
 
@@ -70,7 +58,7 @@ describe('which labels decide', () => {
     const board = boardOf([pedalOf('echo', 90), pedalOf('guessed', 50, { figure: 'guess' })], {
       gear: { supplies: [box], parts: [] },
       owned: { supplies: new Map([[box.id, 1]]), parts: new Map() },
-      wiring: [wiredTo(box, 'echo', 1), wiredTo(box, 'guessed', 2)],
+      wiring: [wiredOn(box.id, 'echo', 1), wiredOn(box.id, 'guessed', 2)],
     });
     const { of, labels } = await labelsOf(board, null);
     expect([of, ...labels.map(told)]).toEqual(['wiring', 'guessed milliamps: wiring']);

@@ -1,7 +1,8 @@
 import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
-import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import { partId } from '../../../../src/domain/quantities.js';
 import type { Rule } from '../../../../src/domain/rules.js';
 import { volts } from '../../../support/builders.js';
+import { wiredOn } from '../../../support/wired.js';
 import { caseOf, type Given } from '../given.js';
 
 /** What is plugged: on the supply "box", unit 1, at 9 V from output 1, unless it is said otherwise. */
@@ -14,16 +15,14 @@ type Plugged = {
   readonly adapters?: readonly string[];
 };
 
-export const plug = (pedal: string, more: Plugged = {}): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId('box'),
-  unit: more.unit ?? 1,
-  outputs: more.outputs ?? [1],
-  millivolts: volts(more.volts ?? 9),
-  join: more.join === undefined ? null : { mode: more.join[0], part: partId(more.join[1]) },
-  chain: more.chain === undefined ? null : partId(more.chain),
-  adapters: (more.adapters ?? []).map(partId),
-});
+export const plug = (pedal: string, more: Plugged = {}): WiredFeed =>
+  wiredOn('box', pedal, more.outputs ?? 1, {
+    unit: more.unit ?? 1,
+    millivolts: volts(more.volts ?? 9),
+    join: more.join === undefined ? null : { mode: more.join[0], part: partId(more.join[1]) },
+    chain: more.chain === undefined ? null : partId(more.chain),
+    adapters: (more.adapters ?? []).map(partId),
+  });
 
 /** A board with one owned unit of the supply "box", unless it is said otherwise, and how it is plugged. */
 export type PluggedCase = Given & { readonly wiring: readonly WiredFeed[] };

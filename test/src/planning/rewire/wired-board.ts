@@ -1,27 +1,17 @@
 import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
-import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import { partId, supplyId } from '../../../../src/domain/quantities.js';
 import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewire.js';
-import { bankOf, boardOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
+import { bankOf, boardOf, settingOf, supplyOf } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
+import { wiredOn } from '../../../support/wired.js';
 
 export const engines = sharedEngines();
 
 export const small = (outputs: number, more: object = {}) => bankOf(outputs, [settingOf(9, 100)], more);
 export const strong = (outputs: number) => bankOf(outputs, [settingOf(9, 400), settingOf(18, 200)]);
 
-export const wiredOn = (supply: string, pedal: string, output: number, more: Partial<WiredFeed> = {}): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId(supply),
-  unit: 1,
-  outputs: [output],
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-  ...more,
-});
 export const quay = (pedal: string, output: number, more: Partial<WiredFeed> = {}) =>
   wiredOn('quay', pedal, output, more);
 

@@ -2,7 +2,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
-import { microamps, partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import { microamps, partId, supplyId } from '../../../../src/domain/quantities.js';
 import { rewire } from '../../../../src/planning/rewire/rewire.js';
 import { addPedal } from '../../../../src/planning/spare/add-pedal.js';
 import { usualPedal, withPedals } from '../../../../src/planning/spare/extra-pedal.js';
@@ -23,20 +23,11 @@ import {
   volts,
 } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
+import { wiredOn } from '../../../support/wired.js';
 
 const engines = sharedEngines();
 
-const wired = (pedal: string, output: number, more: Partial<WiredFeed> = {}): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId('box'),
-  unit: 1,
-  outputs: [output],
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-  ...more,
-});
+const wired = (pedal: string, output: number, more: Partial<WiredFeed> = {}) => wiredOn('box', pedal, output, more);
 
 const fan = partOf('fan', 1, { kind: 'chain', tails: 3 });
 const policy = policyOf({ headroom: { alone: factor(1.2), chained: factor(2), supply: factor(1.2) } });

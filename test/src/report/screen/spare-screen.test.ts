@@ -19,9 +19,9 @@ import {
   policyOf,
   settingOf,
   supplyOf,
-  volts,
 } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
+import { wiredOn } from '../../../support/wired.js';
 
 const engines = sharedEngines();
 const screen = { width: 100, colour: false } as const;
@@ -33,18 +33,7 @@ function twoBoxes(): { readonly board: Board; readonly catalogue: Catalogue } {
   const board = boardOf([pedalOf('weak', 10)], {
     policy: policyOf(),
     owned: { supplies: new Map([[box, 2]]), parts: new Map() },
-    wiring: [
-      {
-        pedal: pedalOf('weak', 10).id,
-        supply: box,
-        unit: 1,
-        outputs: [2],
-        millivolts: volts(9),
-        join: null,
-        chain: null,
-        adapters: [],
-      },
-    ],
+    wiring: [wiredOn('box', 'weak', 2)],
   });
   return { board, catalogue: catalogueOf([supplyOf('box', 10, [bank(), bank()])], []) };
 }
