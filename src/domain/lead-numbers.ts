@@ -1,5 +1,5 @@
 import type { WiredFeed } from './board.js';
-import type { Kit } from './kit.js';
+import { pluggedOf, type Kit } from './kit.js';
 import type { PedalId, SupplyId } from './quantities.js';
 
 /** A feed as far as it tells which lead it is: all pedals on one output, or on two joined ones, hang on one lead. */
@@ -32,16 +32,16 @@ export function leadNumbers(kit: Kit, feeds: readonly Hung[]): ReadonlyMap<Pedal
 type Lead = readonly Hung[];
 
 /** By their supplies in the order of gear and catalogue, then by units and outputs; kept places last. */
-function leadsInOrder({ board, supplies }: Kit, feeds: readonly Hung[]): readonly Lead[] {
-  const kept = new Set(board.pedals.flatMap((pedal) => (pedal.kept === null ? [] : [pedal.id])));
-  const order = [...supplies.keys()];
+function leadsInOrder(kit: Kit, feeds: readonly Hung[]): readonly Lead[] {
+  const plugged = new Set(pluggedOf(kit, feeds));
+  const order = [...kit.supplies.keys()];
   const leads = new Map<string, Hung[]>();
   for (const feed of feeds) {
     const place = JSON.stringify([feed.supply, feed.unit, feed.outputs]);
     leads.set(place, [...(leads.get(place) ?? []), feed]);
   }
   const rank = (lead: Lead): readonly number[] => {
-    const later = lead.every(({ pedal }) => kept.has(pedal)) ? 1 : 0;
+    const later = lead.some((feed) => plugged.has(feed)) ? 0 : 1;
     return lead
       .slice(0, 1)
       .flatMap(({ supply, unit, outputs }) => [later, order.indexOf(supply), unit, outputs[0] ?? 0]);
