@@ -1,6 +1,6 @@
-import { isMap, isScalar, isSeq, parseDocument, type Document, type ParsedNode, type YAMLMap } from 'yaml';
+import { isMap, isSeq, parseDocument, type Document, type ParsedNode, type YAMLMap } from 'yaml';
 
-import { columnOf, pairOf } from '../text/text-edits.js';
+import { columnOf, endOfLine, isNothing, lineEndOf, pairOf } from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
 import { isWhole, type DraftEntry, entryLines } from './entry.js';
 import { dataOf } from './fields.js';
@@ -55,8 +55,8 @@ function inBlock(text: string, root: YAMLMap.Parsed, key: string, entries: reado
   const lines = entries.flatMap(entryLines);
   if (pair === null) return withLines(text, text.length, [`${key}:`, ...indented(lines, 2)]);
   const value: ParsedNode | null = pair.value;
-  const isNothing = value === null || (isScalar(value) && value.value === null);
-  if (isNothing) return withLines(text, endOfLine(text, pair.key.range[1]), indented(lines, 2));
+  if (value === null || isNothing(value))
+    return withLines(text, endOfLine(text, pair.key.range[1]), indented(lines, 2));
   if (!isSeq(value)) return null;
   const list = value;
   const last = list.items.at(-1);
@@ -95,19 +95,12 @@ const indented = (lines: readonly string[], columns: number): readonly string[] 
 
 /** Lines put in at the end of a line, with the line ends that the text has. */
 function withLines(text: string, end: number, lines: readonly string[]): string {
-  const lineEnd = text.includes('\r\n') ? '\r\n' : '\n';
+  const lineEnd = lineEndOf(text);
   const before = text.slice(0, end);
   const isBetweenLines = before === '' || before.endsWith('\n');
   const gap = isBetweenLines ? '' : lineEnd;
   const after = isBetweenLines ? text.slice(end) : text.slice(end).replace(/^\r?\n/, '');
   return `${before}${gap}${lines.map((line) => `${line}${lineEnd}`).join('')}${after}`;
-}
-
-/** Before the line break of the line in which an offset is; what begins a line ends the one before. */
-function endOfLine(text: string, offset: number): number {
-  const newline = text.indexOf('\n', offset > 0 && text[offset - 1] === '\n' ? offset - 1 : offset);
-  if (newline < 0) return text.length;
-  return text[newline - 1] === '\r' ? newline - 1 : newline;
 }
 
 /** Past the comments below an entry that belong to the list, by their indentation. */

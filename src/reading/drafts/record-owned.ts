@@ -8,10 +8,10 @@ import {
   mapIn,
   pairOf,
   settingKey,
+  valueText,
   withEdits,
   type Edit,
 } from '../text/text-edits.js';
-import { flowText } from '../text/yaml-text.js';
 
 /** What is owned from now on beyond what the file says. */
 export type Acquired = {
@@ -60,6 +60,6 @@ function ownedIn(text: string) {
   const root = mapIn(text);
   const json = root.flow === true;
   const owned = pairOf(root, 'owned')?.value ?? null;
-  const written = (value: unknown): string => (json ? JSON.stringify(value) : flowText(value));
+  const written = (value: unknown): string => valueText(value, json);
   return { root, json, written, owned: isMap(owned) ? owned : null };
 }

@@ -1,5 +1,6 @@
-import { isMap, isScalar, isSeq, parseDocument, type YAMLMap } from 'yaml';
+import { isMap, isSeq, parseDocument, type YAMLMap } from 'yaml';
 
+import { pairOf, settingKey, valueText, withEdits } from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
 
 type Data = Readonly<Record<string, unknown>>;
@@ -11,44 +12,27 @@ export type Spot = { readonly list: string; readonly index: number };
  * Writes values into an entry of a list of a YAML or JSON file: in the place of those that are there, with the remark on their
  * line taken off, or after the others. All else stays letter by letter. Null where the entry is not written out in that list.
  */
-export function withKeys(text: string, { list, index }: Spot, values: Data): string | null {
-  let current = text;
-  for (const [key, value] of Object.entries(values)) {
-    const document = parseDocument(current);
-    const entries = document.get(list, true);
-    const entry = isSeq(entries) ? entries.items[index] : undefined;
-    if (document.errors.length > 0 || !isMap(entry)) return null;
-    const edited = withKey(current, entry as YAMLMap.Parsed, { key, value });
-    if (edited === null || !holds(edited, document.toJS() as Data, { list, index }, { [key]: value })) return null;
-    current = edited;
-  }
-  return current;
+export const withKeys = (text: string, spot: Spot, values: Data): string | null =>
+  Object.entries(values).reduce<string | null>(
+    (current, [key, value]) => (current === null ? null : withKey(current, spot, key, value)),
+    text,
+  );
+
+function withKey(text: string, spot: Spot, key: string, value: unknown): string | null {
+  const document = parseDocument(text);
+  const entries = document.get(spot.list, true);
+  const entry = isSeq(entries) ? entries.items[spot.index] : undefined;
+  if (document.errors.length > 0 || !isMap(entry)) return null;
+  const map = entry as YAMLMap.Parsed;
+  const json = text.trimStart().startsWith('{');
+  const setting = settingKey(text, { map, key, json }, valueText(value, json));
+  const remark = pairOf(map, key) === null ? '' : remarkAt(text, setting.end);
+  const edited = withEdits(text, [{ ...setting, end: setting.end + remark.length }]);
+  return holds(edited, document.toJS() as Data, spot, { [key]: value }) ? edited : null;
 }
 
-function withKey(
-  text: string,
-  entry: YAMLMap.Parsed,
-  { key, value }: { readonly key: string; readonly value: unknown },
-): string | null {
-  const written = text.trimStart().startsWith('{') ? JSON.stringify(value) : flowText(value);
-  const there = entry.items.find((pair) => isScalar(pair.key) && pair.key.value === key);
-  if (there?.value) {
-    const [start, end] = there.value.range;
-    return `${text.slice(0, start)}${written}${withoutRemark(text.slice(end))}`;
-  }
-  const last = entry.items.at(-1);
-  const end = last?.value?.range[1];
-  if (last === undefined || end === undefined) return null;
-  const name = text.trimStart().startsWith('{') ? JSON.stringify(key) : key;
-  if (entry.flow === true) return `${text.slice(0, end)}, ${name}: ${written}${text.slice(end)}`;
-  const lineEnd = /\r?\n/.exec(text.slice(end)) ?? null;
-  const at = lineEnd === null ? text.length : end + lineEnd.index;
-  const column = last.key.range[0] - (text.lastIndexOf('\n', last.key.range[0] - 1) + 1);
-  return `${text.slice(0, at)}${lineEnd?.[0] ?? '\n'}${' '.repeat(column)}${name}: ${written}${text.slice(at)}`;
-}
-
-/** What stood beside a value that was not known told where to look for it. */
-const withoutRemark = (rest: string): string => rest.replace(/^[ \t]+#[^\r\n]*/, '');
+/** What stands beside a value that was not known told where to look for it. */
+const remarkAt = (text: string, at: number): string => /^[ \t]+#[^\r\n]*/.exec(text.slice(at))?.[0] ?? '';
 
 /** Whether the text is what it was but for the values. */
 function holds(text: string, before: Data, { list, index }: Spot, values: Data): boolean {

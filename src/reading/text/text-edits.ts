@@ -1,5 +1,7 @@
 import { isCollection, isMap, isPair, isScalar, parseDocument, type ParsedNode, type YAMLMap } from 'yaml';
 
+import { flowText } from './yaml-text.js';
+
 /** What stands from `start` to before `end` becomes `text`. */
 export type Edit = { readonly start: number; readonly end: number; readonly text: string };
 
@@ -38,9 +40,9 @@ export function endOf(node: ParsedNode): number {
 export const endOfPair = ({ key, value }: ParsedPair): number =>
   value === null || isNothing(value) ? key.range[1] + 1 : endOf(value);
 
-/** Before the line break of the line in which an offset is. */
+/** Before the line break of the line in which an offset is; what begins a line ends the one before. */
 export function endOfLine(text: string, offset: number): number {
-  const newline = text.indexOf('\n', offset);
+  const newline = text.indexOf('\n', offset > 0 && text[offset - 1] === '\n' ? offset - 1 : offset);
   if (newline < 0) return text.length;
   return text[newline - 1] === '\r' ? newline - 1 : newline;
 }
@@ -53,6 +55,9 @@ export function withoutLines(text: string, from: number, to: number): Edit {
 
 /** The line ends that a text has. */
 export const lineEndOf = (text: string): string => (text.includes('\r\n') ? '\r\n' : '\n');
+
+/** A value as it is written on one line. */
+export const valueText = (value: unknown, json: boolean): string => (json ? JSON.stringify(value) : flowText(value));
 
 /** How far in its line an offset stands. */
 export const columnOf = (text: string, offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);

@@ -3,23 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 
 import type { WiredFeed } from '../../../../src/domain/board.js';
-import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
+import { partId } from '../../../../src/domain/quantities.js';
 import { entryData, inOrder, withWiring } from '../../../../src/reading/drafts/record-wiring.js';
 import { mapIn } from '../../../../src/reading/text/text-edits.js';
-import { volts } from '../../../support/builders.js';
 import { trying } from '../../../support/runs.js';
+import { wiredOn } from '../../../support/wired.js';
 
-const wired = (pedal: string, output: number, more: Partial<WiredFeed> = {}): WiredFeed => ({
-  pedal: pedalId(pedal),
-  supply: supplyId('quay-6'),
-  unit: 1,
-  outputs: [output],
-  millivolts: volts(9),
-  join: null,
-  chain: null,
-  adapters: [],
-  ...more,
-});
+const wired = (pedal: string, output: number, more: Partial<WiredFeed> = {}) => wiredOn('quay-6', pedal, output, more);
 
 const recorded = (text: string, before: readonly WiredFeed[], after: readonly WiredFeed[]): string =>
   withWiring(text, mapIn(text), { before, after }) ?? 'no room';

@@ -29,6 +29,11 @@ describe('values are written into an entry', () => {
     );
   });
 
+  it('behind a text of several lines', () => {
+    const text = 'pedals:\n  - name: >-\n      Estuary\n      echo\n  - {name: Fuzz}\n';
+    expect(withKeys(text, first, { volts: 9 })).toBe(text.replace('echo\n', 'echo\n    volts: 9\n'));
+  });
+
   it('in brackets', () => {
     expect(withKeys(block, second, { volts: [9, 12], digital: true })).toContain(
       '  - {name: Fuzz, volts: [9, 12], milliamps: 4, digital: true} # worn\n',
