@@ -83,7 +83,7 @@ function leastBad(frames: readonly UnitFrame[], duals: LoadoutDuals, counts: rea
       best = loadoutOf(frame, [{ kind: 'solo', option }]);
     }
     for (const chain of frame.chains) {
-      const [found] = bestChains(chainQuestion(chain, frame, duals, counts), bound).found;
+      const [found] = bestChains(chainQuestion(chain, duals, counts), bound).found;
       if (found === undefined) continue;
       bound = found.value;
       best = loadoutOf(frame, [{ kind: 'chain', pattern: patternOf(chain, found, duals) }]);
@@ -125,7 +125,7 @@ function onOneOutput(frame: UnitFrame, { duals, counts, floor }: Wish): readonly
     fillings.push({ bound: most, found: { value, contents: [{ kind: 'solo', option }] } });
   }
   for (const chain of frame.chains) {
-    const { bound, found } = bestChains(chainQuestion(chain, frame, duals, counts), most);
+    const { bound, found } = bestChains(chainQuestion(chain, duals, counts), most);
     most = Math.max(most, found[0]?.value ?? most);
     fillings.push({ bound, found: null });
     for (const each of found) {
@@ -136,16 +136,10 @@ function onOneOutput(frame: UnitFrame, { duals, counts, floor }: Wish): readonly
   return fillings.length === 0 ? [{ bound: floor, found: null }] : fillings;
 }
 
-const chainQuestion = (
-  chain: ChainOption,
-  frame: UnitFrame,
-  duals: LoadoutDuals,
-  counts: readonly number[],
-): ChainQuestion => ({
+const chainQuestion = (chain: ChainOption, duals: LoadoutDuals, counts: readonly number[]): ChainQuestion => ({
   chain,
   candidates: candidatesOf(chain, duals, counts),
   leads: leadCostsOf(chain, duals),
-  capacities: frame.capacities,
 });
 
 const patternOf = (chain: ChainOption, { places, value }: ChainFound, duals: LoadoutDuals): Pattern => ({

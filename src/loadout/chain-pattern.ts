@@ -44,7 +44,7 @@ export function placeValue(
   return value - option.exposed * duals.exposed;
 }
 
-/** The candidates of a pool, each class by its best route, the most value for its load first. */
+/** The candidates of a pool, each class by its best route. */
 export function candidatesOf(
   chain: ChainOption,
   duals: LoadoutDuals,
@@ -57,7 +57,7 @@ export function candidatesOf(
     if (count > 0 && value > (best.get(place.pedal)?.value ?? -Infinity))
       best.set(place.pedal, { place, value, count });
   }
-  return [...best.values()].sort(byDensity);
+  return [...best.values()];
 }
 
 /** The most value for a unit of load first. */

@@ -1,14 +1,12 @@
-import type { ChainCandidate, LeadCosts } from './chain-pattern.js';
+import { chainBound, type ChainBound } from './chain-bound.js';
+import { byDensity, type ChainCandidate, type LeadCosts } from './chain-pattern.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 
 /** Which pedals may hang on one chain, and what its lead costs. */
 export type ChainQuestion = {
   readonly chain: ChainOption;
-  /** The most value for its load first. */
   readonly candidates: readonly ChainCandidate[];
   readonly leads: LeadCosts;
-  /** What the unit's limits can bear. */
-  readonly capacities: readonly number[];
 };
 
 /** Pedals of a chain, and what they are worth with the chain lead paid. */
@@ -21,32 +19,103 @@ export type ChainAnswer = {
   readonly found: readonly ChainFound[];
 };
 
-/** Beginnings of chains that one search may make. */
+/** Beginnings of chains that one search may make, where nothing else is said. */
 const mostLabels = 20_000;
 /** So many of the chains that were the best for a while are told. */
 const mostFound = 4;
 
 /**
- * The best chain of two pedals or more: candidate by candidate all beginnings that may become better than the floor, by the
- * number of their pedals. Of two as long the one that is worth no more, draws no less and leaves no more is dropped; the
- * fractional knapsack says which cannot become good enough ("Knapsack problems", 1990).
+ * The best chain of two pedals or more: pedal by pedal all beginnings that may become better than the floor, by their
+ * number of pedals. Of two as long the one that is worth no more and draws no less is dropped ("Knapsack problems", 1990).
+ * For every lead prices say which beginnings cannot become good enough, and beforehand which leads and which pedals cannot
+ * be part of anything that is.
  */
 export function bestChains(question: ChainQuestion, floor: number, most = mostLabels): ChainAnswer {
-  const { chain, candidates, leads, capacities } = question;
-  const sack = sackOf(candidates);
+  const items = itemsOf(question);
+  const sizes = sizesOf(question, items, floor);
+  if (sizes.length === 0) return { bound: floor, found: [] };
+  const useful = items.filter((item) => sizes.some((size) => size.worth + lossOf(item, size) > floor));
+  return searched(useful.sort(byDensity), sizes, question, floor, most);
+}
+
+type Item = Pick<ChainCandidate, 'place' | 'value'>;
+
+/** Every pedal by itself; more of a class than there are tails find no place. */
+function itemsOf({ candidates, chain }: ChainQuestion): Item[] {
+  const items: Item[] = [];
+  for (const candidate of candidates) {
+    for (let copy = Math.min(candidate.count, chain.mostTails); copy > 0; copy -= 1) items.push(candidate);
+  }
+  return items;
+}
+
+/** A lead with the prices that bound what is worth hanging on it. */
+type Size = ChainBound & {
+  readonly tails: number;
+  readonly cost: number;
+  /** No chain on it is worth more. */
+  readonly worth: number;
+};
+
+/** The leads that are the cheapest for some number of pedals and may carry more than the floor, each with its most tails. */
+function sizesOf({ leads, chain }: ChainQuestion, items: readonly Item[], floor: number): readonly Size[] {
+  const sack = { values: items.map(({ value }) => value), loads: items.map(({ place }) => place.load) };
+  const room = roomOf(chain, nothingYet);
+  const sizes: Size[] = [];
+  for (let tails = chain.mostTails; tails >= 2; tails -= 1) {
+    const cost = leads[tails]?.cost ?? Infinity;
+    if (cost === leads[tails + 1]?.cost) continue;
+    const bounded = chainBound(sack, room, tails);
+    const worth = bounded.bound - cost;
+    if (worth > floor) sizes.push({ ...bounded, tails, cost, worth });
+  }
+  return sizes;
+}
+
+/** What is lost against a lead's bound at the least where the pedal is on it; not above zero. */
+const lossOf = ({ value, place }: Item, { perLoad, perPedal }: Size): number =>
+  Math.min(0, value - perLoad * place.load - perPedal);
+
+/** A beginning: what its pedals add up to, and how it came about. */
+type Label = {
+  readonly value: number;
+  readonly load: number;
+  readonly surge: number;
+  readonly soles: number;
+  readonly place: PlaceOption | null;
+  readonly before: Label | null;
+};
+
+const nothingYet: Label = { value: 0, load: 0, surge: 0, soles: 0, place: null, before: null };
+
+/** What more a beginning can bear: a pedal takes no less at switch-on than its load. */
+const roomOf = ({ mostLoad, mostSurge }: ChainOption, { load, surge }: Label): number =>
+  Math.min(mostLoad - load, mostSurge - surge);
+
+function searched(
+  items: readonly Item[],
+  sizes: readonly Size[],
+  { chain, leads }: ChainQuestion,
+  floor: number,
+  most: number,
+): ChainAnswer {
+  const rests = sizes.map((size) => restsOf(items, size));
   const byLength: Label[][] = Array.from({ length: chain.mostTails + 1 }, () => []);
-  byLength[0] = [{ value: 0, load: 0, surge: 0, soles: 0, rooms: capacities, place: null, before: null }];
+  byLength[0] = [nothingYet];
   const found: { label: Label; value: number }[] = [];
   let best = floor;
   let made = 0;
   const promising = (label: Label, length: number, next: number): boolean => {
-    // A pedal takes no less at switch-on than its load.
-    const room = Math.min(chain.mostLoad - label.load, chain.mostSurge - label.surge);
-    const more = fractional(sack, next, room, chain.mostTails - length);
-    return label.value + more - costOf(leads, Math.max(2, length)) > best;
+    const room = roomOf(chain, label);
+    for (const [at, { tails, cost, perLoad, perPedal }] of sizes.entries()) {
+      if (tails < length) continue;
+      const more = perLoad * room + perPedal * (tails - length) + (rests[at]?.[next] ?? 0);
+      if (label.value + more - cost > best) return true;
+    }
+    return false;
   };
   const keep = (label: Label, length: number, next: number): void => {
-    const value = length === 1 ? -Infinity : label.value - costOf(leads, length);
+    const value = length === 1 ? -Infinity : label.value - (leads[length]?.cost ?? Infinity);
     if (value > best) {
       best = value;
       found.unshift({ label, value });
@@ -56,61 +125,40 @@ export function bestChains(question: ChainQuestion, floor: number, most = mostLa
     alike.push(label);
     made += 1;
   };
-  const grow = (candidate: ChainCandidate, index: number, next: number): void => {
+  for (const [index, item] of items.entries()) {
     for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
       byLength[length] = (byLength[length] ?? []).filter((label) => promising(label, length, index));
       for (const label of byLength[length] ?? []) {
-        const extended = withCandidate(label, candidate, chain);
-        if (extended !== null) keep(extended, length + 1, next);
+        const extended = withItem(label, item, chain);
+        if (extended !== null) keep(extended, length + 1, index + 1);
       }
     }
-  };
-  for (const [index, candidate] of candidates.entries()) {
-    for (let copy = 1; copy <= candidate.count; copy += 1) {
-      grow(candidate, index, copy < candidate.count ? index : index + 1);
-      if (made > most) return answerOf(found, Math.max(best, rootBound(question, sack)));
-    }
+    if (made > most) return answerOf(found, Math.max(best, ...sizes.map(({ worth }) => worth)));
   }
   return answerOf(found, best);
 }
 
-/** A beginning: what its pedals add up to, and how it came about. */
-type Label = {
-  readonly value: number;
-  readonly load: number;
-  readonly surge: number;
-  readonly soles: number;
-  readonly rooms: readonly number[];
-  readonly place: PlaceOption | null;
-  readonly before: Label | null;
-};
+/** By index what the items from there on earn at the most when a lead's prices are paid. */
+function restsOf(items: readonly Item[], { perLoad, perPedal }: Size): Float64Array {
+  const rests = new Float64Array(items.length + 1);
+  for (let index = items.length - 1; index >= 0; index -= 1) {
+    const { value = 0, place } = items[index] ?? {};
+    rests[index] = (rests[index + 1] ?? 0) + Math.max(0, value - perLoad * (place?.load ?? 0) - perPedal);
+  }
+  return rests;
+}
 
-/** Rules `current` and `startup`, the unit's limits, and one digital pedal on a `sole` chain; null where one breaks. */
-function withCandidate(
-  before: Label,
-  { place, value }: ChainCandidate,
-  { mostLoad, mostSurge }: ChainOption,
-): Label | null {
+/** Rules `current` and `startup`, and one digital pedal on a `sole` chain; null where one breaks. */
+function withItem(before: Label, { place, value }: Item, { mostLoad, mostSurge }: ChainOption): Label | null {
   const load = before.load + place.load;
   const surge = before.surge + place.surge;
   const soles = before.soles + (place.sole ? 1 : 0);
   if (load > mostLoad || surge > mostSurge || soles > 1) return null;
-  for (const [at, weight] of place.weights.entries()) if (weight > (before.rooms[at] ?? 0)) return null;
-  const rooms = before.rooms.map((room, at) => room - (place.weights[at] ?? 0));
-  return { value: before.value + value, load, surge, soles, rooms, place, before };
+  return { value: before.value + value, load, surge, soles, place, before };
 }
 
 const replaces = (other: Label, label: Label): boolean =>
-  other.value >= label.value &&
-  other.load <= label.load &&
-  other.surge <= label.surge &&
-  other.soles <= label.soles &&
-  other.rooms.every((room, at) => room >= (label.rooms[at] ?? 0));
-
-const costOf = (leads: LeadCosts, pedals: number): number => leads[pedals]?.cost ?? Infinity;
-
-const rootBound = ({ chain, leads }: ChainQuestion, sack: Sack): number =>
-  fractional(sack, 0, Math.min(chain.mostLoad, chain.mostSurge), chain.mostTails) - costOf(leads, 2);
+  other.value >= label.value && other.load <= label.load && other.surge <= label.surge && other.soles <= label.soles;
 
 const answerOf = (found: readonly { label: Label; value: number }[], bound: number): ChainAnswer => ({
   bound,
@@ -123,47 +171,4 @@ function placesOf(last: Label): readonly PlaceOption[] {
     if (label.place !== null) places.unshift(label.place);
   }
   return places;
-}
-
-/** Candidates as plain numbers, for the bound that is asked for at every step. */
-type Sack = {
-  readonly values: Float64Array;
-  readonly loads: Float64Array;
-  readonly counts: Float64Array;
-  /** The largest value from an index on. */
-  readonly best: Float64Array;
-  /** How many of them are worth anything; the order puts these first. */
-  readonly useful: number;
-};
-
-function sackOf(candidates: readonly ChainCandidate[]): Sack {
-  const values = Float64Array.from(candidates, ({ value }) => value);
-  const best = values.slice();
-  for (let index = best.length - 2; index >= 0; index -= 1) {
-    best[index] = Math.max(best[index] ?? 0, best[index + 1] ?? 0);
-  }
-  return {
-    values,
-    loads: Float64Array.from(candidates, ({ place }) => place.load),
-    counts: Float64Array.from(candidates, ({ count }) => count),
-    best,
-    useful: candidates.filter(({ value }) => value > 0).length,
-  };
-}
-
-/** The most that candidates from an index on can add: the last of them in part, and no more than so many of the best. */
-function fractional({ values, loads, counts, best, useful }: Sack, from: number, room: number, most: number): number {
-  let left = room;
-  let sum = 0;
-  for (let index = from; index < useful && (left > 0 || loads[index] === 0); index += 1) {
-    const [value, load, count] = [values[index] ?? 0, loads[index] ?? 0, counts[index] ?? 0];
-    const whole = load === 0 ? count : Math.min(count, Math.floor(left / load));
-    sum += whole * value;
-    left -= whole * load;
-    if (whole === count) continue;
-    // One more than the share, for what floating point loses in it and in the order of the candidates.
-    sum += Math.ceil((value * left) / load) + 1;
-    left = 0;
-  }
-  return Math.min(sum, most * Math.max(0, best[from] ?? 0));
 }

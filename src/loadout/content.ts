@@ -26,7 +26,7 @@ export type ContentItem = {
 export type Pool = {
   readonly chain: ChainOption;
   readonly leads: LeadCosts;
-  /** Every class by its best route, the most value for its load first. */
+  /** Every class by its best route. */
   readonly candidates: readonly ChainCandidate[];
 };
 

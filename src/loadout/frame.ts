@@ -4,6 +4,7 @@ import { likeOf, type Bench } from './bench.js';
 import { admits, exposedIn, hasOnePlace, takesThePlace, type GroundMode } from './ground-mode.js';
 import { OutputStates } from './output-states.js';
 import { isIsolated, type SupplyUses } from './supply-uses.js';
+import { mostOn, type TotalLimit } from './totals.js';
 import { wholeNumbers } from './whole-numbers.js';
 import type { ChainPlace, ChainPool, OutputSetting, SoloUse } from './uses.js';
 
@@ -54,9 +55,9 @@ export type PlaceOption = PerPedalTier<0 | 1> & {
 export type ChainOption = {
   readonly pool: ChainPool;
   readonly bank: number;
-  /** Rule `current`: the sum of the loads. */
+  /** Rules `current` and `total`: the sum of the loads. */
   readonly mostLoad: number;
-  /** Rule `startup`: the sum of what is taken at switch-on. */
+  /** Rule `startup`, of the output and of totals: the sum of what is taken at switch-on. */
   readonly mostSurge: number;
   readonly mostTails: number;
   readonly places: readonly PlaceOption[];
@@ -108,7 +109,7 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
   );
   const soleWeight = (outputs: readonly OutputSetting[], pedal: number): readonly number[] =>
     hasOnePlace(mode) ? [!isIsolated(outputs, supply) && takesThePlace(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
-  const chains = pools.map((pool) => chainOption(pool, bench, totals, soleWeight));
+  const chains = pools.map((pool) => chainOption(pool, uses, bench, totals, soleWeight));
   const outputs = supply.banks.map((bank) => bank.outputs);
   return {
     uses,
@@ -150,21 +151,21 @@ type Totals = readonly ReturnType<typeof wholeNumbers>[];
 
 function chainOption(
   pool: ChainPool,
+  uses: SupplyUses,
   bench: Bench,
   totals: Totals,
   soleWeight: (outputs: readonly OutputSetting[], pedal: number) => readonly number[],
 ): { option: ChainOption; exact: boolean } {
-  const { numerator, denominator } = bench.policy.headroom.chained;
-  const mostLoad = (pool.rating * BigInt(denominator)) / BigInt(numerator);
+  const { mostLoad, mostSurge } = mostOfChain(pool, uses, bench);
   const loads = wholeNumbers(
     pool.places.flatMap(({ load, surge }) => [load, surge]),
-    [mostLoad, pool.rating],
+    [mostLoad, mostSurge],
   );
   const option = {
     pool,
     bank: pool.output.bank,
     mostLoad: loads.most(mostLoad),
-    mostSurge: loads.most(pool.rating),
+    mostSurge: loads.most(mostSurge),
     mostTails: Math.max(...pool.leads.map(({ tails }) => tails)),
     places: pool.places.map((place) => ({
       place,
@@ -182,4 +183,22 @@ function chainOption(
     })),
   };
   return { option, exact: loads.exact };
+}
+
+/** What one chain can draw where nothing else hangs on the unit: what its output bears, or the unit's totals where that is less. */
+function mostOfChain(
+  { output, rating }: ChainPool,
+  { supply, limits }: SupplyUses,
+  { policy }: Bench,
+): { readonly mostLoad: bigint; readonly mostSurge: bigint } {
+  const { numerator, denominator } = policy.headroom.chained;
+  const millivolts = supply.banks[output.bank]?.settings[output.setting]?.millivolts ?? 0;
+  const within = (most: bigint, rule: TotalLimit['rule']): bigint => {
+    const other = mostOn({ bank: output.bank, millivolts }, rule, limits, policy);
+    return other !== null && other < most ? other : most;
+  };
+  return {
+    mostLoad: within((rating * BigInt(denominator)) / BigInt(numerator), 'total'),
+    mostSurge: within(rating, 'startup'),
+  };
 }

@@ -1,6 +1,6 @@
 import { COLD, Simplex, type SimplexRow } from '../../solver/cover/simplex.js';
 import type { SparseColumn } from '../../solver/cover/sparse-columns.js';
-import { byDensity, type ChainCandidate } from './chain-pattern.js';
+import type { ChainCandidate } from './chain-pattern.js';
 import { bestChains } from './chain-search.js';
 import { allAtTheirBest, chainItem, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { ChainOption, PlaceOption } from './frame.js';
@@ -216,7 +216,7 @@ function earnings(job: FrameJob, asked: Asked, labels: number): Earnings {
     const { bank } = pool.chain;
     const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + asked.perChain }));
     const candidates = rentedCandidates(pool, asked);
-    const question = { chain: pool.chain, candidates, leads, capacities: frame.capacities };
+    const question = { chain: pool.chain, candidates, leads };
     const { bound, found } = bestChains(question, outputs[bank] ?? 0, labels);
     outputs[bank] = bound;
     for (const { places, value } of found) if (value > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places });
@@ -235,17 +235,15 @@ function raise(outputs: number[], banks: readonly number[], net: number): void {
   if (net > sum) outputs[bank] = (outputs[bank] ?? 0) + net - sum;
 }
 
-/** The candidates of a pool with what is left of their value when their rents are paid, the densest first. */
+/** The candidates of a pool with what is left of their value when their rents are paid. */
 export const rentedCandidates = (
   pool: Pool,
   rents: Pick<Rents, 'pedals' | 'prices' | 'perPedal'>,
 ): readonly ChainCandidate[] =>
-  pool.candidates
-    .map((each) => {
-      const { pedal, weights } = each.place;
-      return { ...each, value: netOf({ value: each.value, pedals: [pedal], weights }, rents) };
-    })
-    .sort(byDensity);
+  pool.candidates.map(({ place, value, count }) => {
+    const { pedal, weights } = place;
+    return { place, value: netOf({ value, pedals: [pedal], weights }, rents), count };
+  });
 
 /** What is left of a value when the rents of pedals and the prices of weights are paid; never less than that. */
 export function netOf(

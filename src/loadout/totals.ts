@@ -44,22 +44,47 @@ function capacityOf(total: Total, policy: Policy): bigint {
   return total.kind === 'current' ? loadOf(total.microamps, policy) : loadOf(total.milliwatts, policy) * 1_000_000n;
 }
 
+/** An output by its bank, at its volts. */
+type OutputVolts = Pick<OutputTaken, 'bank' | 'millivolts'>;
+
+/** What a unit of load weighs on an output, or for the rule `startup` of what is taken at switch-on; nothing in another bank. */
+function weightOfOne({ rule, bank, total }: TotalLimit, output: OutputVolts, policy: Policy): bigint {
+  if (bank !== null && bank !== output.bank) return 0n;
+  const factor = rule === 'total' ? BigInt(policy.headroom.supply.numerator) : 1n;
+  return factor * (total.kind === 'power' ? BigInt(output.millivolts) : 1n);
+}
+
+/** The most that the limits of a rule leave one output: of load, or for the rule `startup` at switch-on; null for no limit. */
+export function mostOn(
+  output: OutputVolts,
+  rule: TotalLimit['rule'],
+  limits: readonly TotalLimit[],
+  policy: Policy,
+): bigint | null {
+  let most: bigint | null = null;
+  for (const limit of limits) {
+    const weight = limit.rule === rule ? weightOfOne(limit, output, policy) : 0n;
+    if (weight > 0n && (most === null || limit.capacity / weight < most)) most = limit.capacity / weight;
+  }
+  return most;
+}
+
 /** What a use adds to each of the limits, in their order. */
 export function weightsOf(
   limits: readonly TotalLimit[],
   taken: readonly OutputTaken[],
   policy: Policy,
 ): readonly bigint[] {
-  const factor = BigInt(policy.headroom.supply.numerator);
-  return limits.map(({ rule, bank, total }) => {
+  return limits.map((limit) => {
+    const { rule, bank } = limit;
     let weight = 0n;
     const counted = new Set<number>();
     for (const output of taken) {
       if (bank !== null && output.bank !== bank) continue;
       const again = output.repeats && (bank === null || counted.has(bank));
       counted.add(output.bank);
-      const amount = rule === 'total' ? output.load * factor : output.surge;
-      if (!again) weight += amount * (total.kind === 'power' ? BigInt(output.millivolts) : 1n);
+      const amount = rule === 'total' ? output.load : output.surge;
+      if (!again) weight += amount * weightOfOne(limit, output, policy);
     }
     return weight;
   });

@@ -71,7 +71,7 @@ describe('what is worth hanging on a unit', () => {
 
   it('in chains is what they have any use for', () => {
     expect(job([5, -1, 0, 50]).pools.map(({ chain }) => chain.bank)).toEqual([0, 1]);
-    expect(job([5, -1, 0, 50]).pools[0]?.candidates.map(({ place }) => idOf(place.pedal))).toEqual(['a', 'jack', 'b']);
+    expect(job([5, -1, 0, 50]).pools[0]?.candidates.map(({ place }) => idOf(place.pedal))).toEqual(['a', 'b', 'jack']);
     // What hangs in no chain makes none worth having.
     expect(job([0, -1, 0, 50]).pools).toEqual([]);
   });

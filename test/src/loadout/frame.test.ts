@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Policy } from '../../../src/domain/board.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
-import type { Supply } from '../../../src/domain/supply.js';
+import type { Supply, Total } from '../../../src/domain/supply.js';
 import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import {
@@ -204,6 +204,26 @@ describe('in a frame', () => {
     // 70 + 30 mA are just the rating; 70 + 31 are not.
     expect(places.map(({ load, surge }) => surge > load)).toEqual([true, false, false]);
     expect([sum('surge', 0, 1) <= mostSurge, sum('surge', 0, 2) <= mostSurge]).toEqual([true, false]);
+  });
+
+  it('a chain bears no more than the totals of its bank and its supply', () => {
+    const mostOf = (bankTotal: Total | null, total: Total | null, startup: number | null = null) => {
+      const pedals = [pedalOf('a', 1, { startup: startup === null ? null : milliamps(startup) }), pedalOf('b', 30)];
+      const supply = supplyOf('supply', 10, [bankOf(1, [nine], { total: bankTotal })], { total });
+      const headroom = { alone: factor(1), chained: factor(1.5), supply: factor(1.2) };
+      const [chain] = setUp(supply, { pedals, parts: [fan], policy: { headroom } }).frames.flatMap(
+        (each) => each.chains,
+      );
+      // In milliamps, rounded down.
+      const unit = (chain?.places[1]?.load ?? NaN) / 30;
+      return [chain?.mostLoad ?? NaN, chain?.mostSurge ?? NaN].map((most) => Math.floor(most / unit));
+    };
+    expect(mostOf(null, null)).toEqual([66, 100]);
+    expect(mostOf(currentTotal(60), null)).toEqual([50, 100]);
+    expect(mostOf(currentTotal(60), currentTotal(48))).toEqual([40, 100]);
+    // 0.27 W at 9 V are 30 mA.
+    expect(mostOf(currentTotal(60), powerTotal(0.27))).toEqual([25, 100]);
+    expect(mostOf(currentTotal(60), null, 50)).toEqual([50, 60]);
   });
 
   it('a pedal alone or in a chain has its leads, its volts and its exposure', () => {

@@ -141,7 +141,7 @@ describe('the rents of a unit', () => {
     for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
   });
 
-  it('leave candidates what is theirs when they are paid, the densest first', () => {
+  it('leave candidates what is theirs when they are paid', () => {
     fc.assert(
       fc.property(smallUnits({ chains: true }), ({ frames, duals, counts }) => {
         for (const frame of frames) {
@@ -150,13 +150,11 @@ describe('the rents of a unit', () => {
           for (const pool of job.pools) {
             const rented = rentedCandidates(pool, rents);
             expect(rented).toHaveLength(pool.candidates.length);
-            for (const [index, { place, value }] of rented.entries()) {
+            for (const { place, value } of rented) {
               const before = pool.candidates.find((each) => each.place === place);
               expect(value).toBe(
                 netOf({ value: before?.value ?? NaN, pedals: [place.pedal], weights: place.weights }, rents),
               );
-              const next = rented[index + 1];
-              if (next !== undefined) expect(value * next.place.load).toBeGreaterThanOrEqual(next.value * place.load);
             }
           }
         }

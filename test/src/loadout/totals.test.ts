@@ -1,9 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Total } from '../../../src/domain/supply.js';
 import { microamps, milliwatts } from '../../../src/domain/quantities.js';
-import { totalLimits, weightsOf, type OutputTaken } from '../../../src/loadout/totals.js';
+import { mostOn, totalLimits, weightsOf, type OutputTaken, type TotalLimit } from '../../../src/loadout/totals.js';
 import {
   bankOf,
   currentTotal,
@@ -16,6 +17,7 @@ import {
   supplyOf,
   volts,
 } from '../../support/builders.js';
+import { share, trying } from '../../support/runs.js';
 
 const policy = policyOf({
   headroom: { alone: factor(1), chained: factor(1), supply: factor(1.2) },
@@ -148,5 +150,43 @@ describe('joined outputs', () => {
     expect(kept([currentTotal(119)], currentTotal(119), parallel(0, 0))).toEqual([false, false]);
     const apart = kept([currentTotal(120), currentTotal(119)], currentTotal(120), parallel(0, 1));
     expect(apart).toEqual([true, false, true]);
+  });
+});
+
+describe('what limits leave one output', () => {
+  const totals = fc.constantFrom(null, null, currentTotal(100), currentTotal(250), powerTotal(0.9), powerTotal(3));
+  const surging = [pedalOf('surging', 50, { startup: milliamps(100) })];
+
+  it('is just what they bear', () => {
+    const seen = { none: 0, load: 0, surge: 0, within: 0, beyond: 0 };
+    const figures = fc.record({
+      banks: fc.tuple(totals, totals),
+      total: totals,
+      bank: fc.constantFrom(0, 1),
+      atVolts: fc.constantFrom(9, 12, 18),
+      pedals: fc.constantFrom(calm, surging),
+      over: fc.tuple(fc.constantFrom(-1n, 0n, 1n), fc.constantFrom(-1n, 0n, 1n)),
+    });
+    fc.assert(
+      fc.property(figures, ({ banks, total, bank, atVolts, pedals, over }) => {
+        const limits = totalLimits(supplyOf('supply', 10, banks.map(bankOfTotal), { total }), policy, pedals);
+        const output = { bank, millivolts: volts(atVolts) };
+        const most = (rule: TotalLimit['rule']) => mostOn(output, rule, limits, policy);
+        const [mostLoad, mostSurge] = [most('total'), most('startup')];
+        const taken = {
+          ...output,
+          load: (mostLoad ?? 10n ** 15n) + over[0],
+          surge: (mostSurge ?? 10n ** 15n) + over[1],
+        };
+        const weights = weightsOf(limits, [{ ...taken, repeats: false }], policy);
+        const borne = weights.every((weight, at) => weight <= (limits[at]?.capacity ?? 0n));
+        const within = (mostLoad === null || over[0] <= 0n) && (mostSurge === null || over[1] <= 0n);
+        expect(borne).toBe(within);
+        seen[within ? 'within' : 'beyond'] += 1;
+        seen[mostSurge !== null ? 'surge' : mostLoad !== null ? 'load' : 'none'] += 1;
+      }),
+      trying(400),
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
   });
 });
