@@ -1,5 +1,6 @@
 import type { Amounts, BranchingConstraint, Counted, CoverProgram } from './program.js';
 import type { ColumnPool } from './column-pool.js';
+import { columnCaps } from './decisions.js';
 
 /** What is this close to a whole number is one. */
 const tolerance = 1e-4;
@@ -89,6 +90,57 @@ const fractional = (sums: readonly Sum[], least: number, most: number): readonly
     .slice(0, most);
 
 const distance = (value: number): number => Math.abs(value - Math.round(value));
+
+/**
+ * Where it is not known what the columns of a group may be worth: the group has no more of something than now, or more. How
+ * many columns it has comes first, then of the features that it could have more of the dearest one, which leaves pricing less
+ * to choose from. Null where its columns are held to what is used already.
+ */
+export function splitOfGroup<Content>(
+  group: number,
+  program: CoverProgram<Content>,
+  pool: ColumnPool<Content>,
+  point: Float64Array,
+  { conditions, prices, most }: GroupState,
+): Branches | null {
+  const used = usedBy(group, pool, point);
+  const caps = columnCaps(conditions, program)(group);
+  /** As much as there is, or has to be. */
+  const valueOf = (feature: number): number =>
+    conditions.reduce(
+      (value, { groups, sense, bound, ...condition }) =>
+        condition.feature === feature && sense === 'at least' && groups?.length === 1 && groups[0] === group
+          ? Math.max(value, bound)
+          : value,
+      Math.round(used.get(feature) ?? 0),
+    );
+  const { unit, capped: features, rows } = program;
+  if (valueOf(unit) < most) return split({ feature: unit, groups: [group] }, valueOf(unit));
+  const wanted = (feature: number): number =>
+    rows.find((row) => row.feature === feature && row.groups === null && row.sense === 'at least')?.bound ?? 0;
+  const [dearest] = features
+    .filter((feature) => (prices[feature] ?? 0) > 0)
+    .filter((feature) => valueOf(feature) < Math.min(wanted(feature), caps.get(feature) ?? Infinity))
+    .sort((one, two) => (prices[two] ?? 0) - (prices[one] ?? 0));
+  return dearest === undefined ? null : split({ feature: dearest, groups: [group] }, valueOf(dearest));
+}
+
+/** What is decided about a group, what one of each feature is worth there, and how many columns it may have. */
+type GroupState = {
+  readonly conditions: readonly BranchingConstraint[];
+  readonly prices: Float64Array;
+  readonly most: number;
+};
+
+function usedBy<Content>(group: number, pool: ColumnPool<Content>, point: Float64Array): ReadonlyMap<number, number> {
+  const used = new Map<number, number>();
+  for (const [index, column] of pool.columns.entries()) {
+    const share = column.group === group ? (point[index] ?? 0) : 0;
+    if (share === 0) continue;
+    for (const [feature, amount] of column.amounts) used.set(feature, (used.get(feature) ?? 0) + share * amount);
+  }
+  return used;
+}
 
 /** What is counted is at most its value rounded down, or at least one more. */
 export function split({ feature, groups }: Counted, value: number): Branches {

@@ -1,4 +1,4 @@
-import type { BranchingConstraint, Counted, CoverProgram } from './program.js';
+import type { Amounts, BranchingConstraint, Counted, CoverProgram } from './program.js';
 
 /** The state in which a relaxation is solved: what is decided on the way to a node of the search. */
 export type Decisions = {
@@ -39,3 +39,36 @@ export function capped(
   if (feature !== unit || sense !== 'at most') return most;
   return most.map((each, group) => (counts(condition, group) ? Math.min(each, bound) : each));
 }
+
+/** The most of a feature that one column may have; features that are left out have no limit. */
+export type ColumnCaps = ReadonlyMap<number, number>;
+
+/**
+ * What a group's single columns are held to: where all columns together have no more of a feature than so much, none has
+ * more by itself. That says more than the sum does, of which parts of columns may be had.
+ */
+export function columnCaps(
+  conditions: readonly BranchingConstraint[],
+  { capped: features }: Pick<CoverProgram<unknown>, 'capped'>,
+): (group: number) => ColumnCaps {
+  const capping = conditions.filter(({ feature, sense }) => sense === 'at most' && features.includes(feature));
+  if (capping.length === 0) return () => noCaps;
+  const known = new Map<number, ColumnCaps>();
+  return (group) => {
+    const caps = known.get(group) ?? capsOf(capping.filter((condition) => counts(condition, group)));
+    known.set(group, caps);
+    return caps;
+  };
+}
+
+const noCaps: ColumnCaps = new Map();
+
+function capsOf(conditions: readonly BranchingConstraint[]): ColumnCaps {
+  const caps = new Map<number, number>();
+  for (const { feature, bound } of conditions) caps.set(feature, Math.min(bound, caps.get(feature) ?? Infinity));
+  return caps;
+}
+
+/** Whether a column has no more of any feature than it may. */
+export const keepsCaps = (amounts: Amounts, caps: ColumnCaps): boolean =>
+  caps.size === 0 || amounts.every(([feature, amount]) => amount <= (caps.get(feature) ?? Infinity));

@@ -1,4 +1,4 @@
-import { boundOfRow, type Decisions } from './decisions.js';
+import { boundOfRow, columnCaps, type Decisions } from './decisions.js';
 import type { BranchingConstraint, Counted, CoverColumn, CoverProgram, FixedColumn, PricingAnswer } from './program.js';
 
 /**
@@ -157,10 +157,18 @@ export function priceAll<Content>(
   first: readonly number[] = [],
 ): Pricing<Content> {
   const pricesIn = featurePrices(program, conditions, duals);
+  const capsIn = columnCaps(conditions, program);
   const price = (group: number, how: 'quick' | 'exact'): PricingAnswer<Content> =>
     (most[group] ?? 0) === 0
       ? { bound: 0, columns: [] }
-      : program.price({ group, duals: pricesIn(group), scale: duals.scale, floor: 0, effort: how });
+      : program.price({
+          group,
+          duals: pricesIn(group),
+          scale: duals.scale,
+          floor: 0,
+          caps: capsIn(group),
+          effort: how,
+        });
   const early = first.flatMap((group) => price(group, 'quick').columns);
   if (early.length > 0) return { worths: null, found: early };
   const quick = program.groups.map((_, group) => price(group, 'quick'));

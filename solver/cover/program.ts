@@ -42,12 +42,14 @@ export type PricingRequest = {
   readonly scale: number;
   /** A column is worth Σ dual · amount − scale · cost, which is minus its reduced cost; it is wanted above this. */
   readonly floor: number;
+  /** No column is wanted that has more of a feature than this; features that are left out have no limit. */
+  readonly caps: ReadonlyMap<number, number>;
   /** Whether the bound is to be exact, or what comes easily will do: columns worth having, and any bound. */
   readonly effort: 'quick' | 'exact';
 };
 
 export type PricingAnswer<Content> = {
-  /** No column of the group is worth more: exact, or above the truth, never below it. */
+  /** No column of the group that keeps the caps is worth more: exact, or above the truth, never below it. */
   readonly bound: number;
   readonly columns: readonly CoverColumn<Content>[];
 };
@@ -69,6 +71,8 @@ export type CoverProgram<Content> = {
   /** No solution worth looking at costs more. */
   readonly greatest: number;
   readonly branching: Branching;
+  /** The features of which pricing can be told how much a column may have. */
+  readonly capped: readonly number[];
   readonly price: (request: PricingRequest) => PricingAnswer<Content>;
   /** Makes an exact solution of columns that cover everything, perhaps twice; null when it cannot. */
   readonly complete: (columns: readonly CoverColumn<Content>[]) => Completed<Content> | null;

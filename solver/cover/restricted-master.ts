@@ -1,5 +1,5 @@
 import { amountOf, type ColumnPool } from './column-pool.js';
-import { boundOfRow, counts, type Decisions } from './decisions.js';
+import { boundOfRow, columnCaps, counts, keepsCaps, type ColumnCaps, type Decisions } from './decisions.js';
 import type { BranchingConstraint, Counted, CoverColumn, CoverProgram } from './program.js';
 import { Simplex, type SimplexRow, type SimplexStart } from './simplex.js';
 import type { SparseColumn } from './sparse-columns.js';
@@ -19,6 +19,7 @@ export class RestrictedMaster<Content> {
   readonly #pool: ColumnPool<Content>;
   readonly #decisions: Decisions;
   readonly #conditionsOf: (group: number) => readonly (readonly [row: number, feature: number])[];
+  readonly #capsOf: (group: number) => ColumnCaps;
   readonly #simplex: Simplex;
   readonly #elastic: number;
   /** The columns of the pool that are in it, and where. */
@@ -38,6 +39,7 @@ export class RestrictedMaster<Content> {
     this.#decisions = decisions;
     this.#elastic = elastic;
     this.#conditionsOf = conditionsByGroup(program, decisions.conditions);
+    this.#capsOf = columnCaps(decisions.conditions, program);
     const taken = takenAmounts(
       decisions.taken.map((index) => pool.columns[index]),
       program,
@@ -69,7 +71,9 @@ export class RestrictedMaster<Content> {
   }
 
   #allowed(index: number): boolean {
-    return (this.#decisions.most[this.#pool.columns[index]?.group ?? -1] ?? 0) > 0;
+    const column = this.#pool.columns[index];
+    if (column === undefined || (this.#decisions.most[column.group] ?? 0) === 0) return false;
+    return keepsCaps(column.amounts, this.#capsOf(column.group));
   }
 
   #addNew(): void {

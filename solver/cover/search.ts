@@ -3,7 +3,7 @@
  * relaxation is solved over the columns made so far (the restricted master), its duals are rounded to integers, columns are
  * priced exactly under them, and what that proves is a bound that needs no trust in the relaxation.
  */
-import { branchesOf, split } from './branching.js';
+import { branchesOf, splitOfGroup } from './branching.js';
 import { dive, straight, wider } from './dive.js';
 import type { BranchingConstraint, CoverProgram } from './program.js';
 import { webTiming, type Timing } from '../timing.js';
@@ -168,7 +168,7 @@ export class CoverSearch<Content> {
     if (this.#closes(node.proof.bound)) return true;
     const most = this.#tightened(node, solved);
     const start = { ...startFrom(master, this.pool), columns: this.#promising(master.columns, node, solved) };
-    const branches = this.#branches(node, master, start) ?? this.#doubt(solved, master.point, most);
+    const branches = this.#branches(node, master, start) ?? this.#doubt(node.decisions, solved, master.point, most);
     if (branches === null) {
       // Parts of like units add up to whole numbers here: a dive often finds whole units that come to the same.
       for (const breadth of wider) {
@@ -233,19 +233,18 @@ export class CoverSearch<Content> {
     return best?.branches ?? null;
   }
 
-  /** Where it is not known that a group is not worth using: either no more of it is used than now, or more. */
+  /** Where it is not known that a group is not worth using: what it has of something, or more. */
   #doubt(
-    { doubtful }: Bounded,
+    { conditions }: Decisions,
+    { doubtful, duals }: Bounded,
     point: Float64Array,
     most: readonly number[],
   ): readonly [BranchingConstraint, BranchingConstraint] | null {
+    const pricesIn = featurePrices(this.program, conditions, duals);
     for (const group of doubtful) {
-      const used = this.pool.columns.reduce(
-        (sum, column, index) => (column.group === group ? sum + (point[index] ?? 0) : sum),
-        0,
-      );
-      const units = Math.round(used);
-      if (units < (most[group] ?? 0)) return split({ feature: this.program.unit, groups: [group] }, units + 0.5);
+      const state = { conditions, prices: pricesIn(group), most: most[group] ?? 0 };
+      const branches = splitOfGroup(group, this.program, this.pool, point, state);
+      if (branches !== null) return branches;
     }
     return null;
   }

@@ -12,7 +12,7 @@ import { onePrice, type CoverBuilder } from './loadout-rows.js';
 
 /** The best loadouts of a group under the program's dual prices. */
 export function priced(
-  { group, duals, scale, floor, effort }: PricingRequest,
+  { group, duals, scale, floor, caps, effort }: PricingRequest,
   groups: readonly UnitGroup[],
   builder: CoverBuilder,
   counts: readonly number[],
@@ -21,7 +21,8 @@ export function priced(
   const asked = groups[group];
   if (asked === undefined) return { bound: 0, columns: [] };
   const { unitCost, ...prices } = pricesOf(asked, duals, scale, builder);
-  const { bound, loadouts } = pricers(asked.uses).best(prices, counts, unitCost + floor, effort);
+  const most = caps.size === 0 ? counts : counts.map((count, pedal) => Math.min(count, caps.get(pedal) ?? count));
+  const { bound, loadouts } = pricers(asked.uses).best(prices, most, unitCost + floor, effort);
   const columns = loadouts
     .filter(({ value }) => value - unitCost > floor)
     .map(({ loadout }) => columnOf(loadout, group, asked, builder));

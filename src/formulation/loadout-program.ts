@@ -59,6 +59,7 @@ export function loadoutProgram(
     start: startColumns(groups, builder, pricers),
     greatest: objective.greatest,
     branching: { inAll: leads, sets: unitSets(groups), withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
+    capped: bench.classes.map((_, pedal) => pedal),
     price: (request) => priced(request, groups, builder, counts, pricers),
     complete: (columns) =>
       settle(

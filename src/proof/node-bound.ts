@@ -71,7 +71,7 @@ function carriedUnder(prices: NodePrices, { carriers, classes, routes }: StepCla
   const judgedBy = (group: StockGroup) => {
     const leads = prices.leads(group);
     return {
-      items: itemsOf(classes, prices.pedals(group)),
+      items: itemsOf(classes, prices.pedals(group), prices.mostPedals(group)),
       prices: {
         leads,
         routes: routeCosts(routes.sets, leads),

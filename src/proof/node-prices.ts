@@ -17,6 +17,8 @@ export type NodePrices = PerPedalTier<number> & {
   readonly unit: (group: StockGroup) => number;
   /** What each pedal is worth on a unit of the group, by its place on the board. */
   readonly pedals: (group: StockGroup) => readonly number[];
+  /** How many pedals of each class one unit of the group holds at the most, where conditions say so; by class. */
+  readonly mostPedals: (group: StockGroup) => readonly number[];
   /** What each lead kind costs on a unit of the group; Infinity where there is none. */
   readonly leads: (group: StockGroup) => readonly number[];
   /** The same for groups to which the same conditions apply. */
@@ -63,14 +65,30 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
       const conditions = applying(group, 'pedals');
       return pedals.map((_, place) => exactNumber(worth(place, conditions)));
     },
+    mostPedals: (group) =>
+      claim.classes.map(({ members }) =>
+        path
+          .filter((condition) => holdsDown(condition, group, members))
+          .reduce((most, { amount }) => Math.min(most, amount), members.length),
+      ),
     leads: (group) => {
       const conditions = applying(group, 'leads');
       return leads.map((_, kind) => cost(kind, conditions));
     },
     key: (group) =>
-      tagged.flatMap((condition, index) => (condition.tag !== 0n && condition.concerns(group) ? [index] : [])).join(),
+      tagged
+        .flatMap((condition, index) =>
+          (condition.tag !== 0n || limitsPedals(condition)) && condition.concerns(group) ? [index] : [],
+        )
+        .join(),
   };
 }
+
+const limitsPedals = ({ counts, side }: Condition): boolean => counts === 'pedals' && side === 'at most';
+
+/** Whether it limits all of these pedals on all units of the group together, and so on each of them. */
+const holdsDown = (condition: Condition, group: StockGroup, members: readonly number[]): boolean =>
+  limitsPedals(condition) && condition.concerns(group) && members.every((member) => condition.pedals.has(member));
 
 type Prices = Measure & { readonly sockets: bigint };
 

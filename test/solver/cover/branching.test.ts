@@ -20,6 +20,7 @@ function branches(parts: readonly Part[], sets: readonly (readonly number[])[] =
     groups: [0, 1, 2, 3].map((group) => ({ name: `group ${group}`, most: 9, leastCost: 0 })),
     greatest: 1_000,
     branching: { inAll: [fan, daisy], sets, withinGroups: [[pedal], [fan, daisy]] },
+    capped: [pedal],
     price: () => ({ bound: 0, columns: [] }),
     complete: () => null,
   };

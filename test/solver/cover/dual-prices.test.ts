@@ -52,7 +52,14 @@ describe('what duals prove', () => {
           const duals = { rows, conditions: Float64Array.of(tag), scale };
           const pricesIn = featurePrices(program, decisions.conditions, duals);
           const worths = program.groups.map((_, group) => {
-            const request = { group, duals: pricesIn(group), scale, floor: 0, effort: 'exact' as const };
+            const request = {
+              group,
+              duals: pricesIn(group),
+              scale,
+              floor: 0,
+              caps: new Map<number, number>(),
+              effort: 'exact' as const,
+            };
             return exactPrice(cover.columns, request).bound;
           });
           return dualBound(program, decisions, duals, worths).bound;
@@ -76,7 +83,14 @@ describe('what duals prove', () => {
         const decisions = { conditions: [], most: program.groups.map(({ most }) => most), taken: [] };
         const pricesIn = featurePrices(program, [], duals);
         const worths = program.groups.map((_, group) => {
-          const request = { group, duals: pricesIn(group), scale, floor: 0, effort: 'exact' as const };
+          const request = {
+            group,
+            duals: pricesIn(group),
+            scale,
+            floor: 0,
+            caps: new Map<number, number>(),
+            effort: 'exact' as const,
+          };
           const { bound } = exactPrice(cover.columns, request);
           return bound === -Infinity ? bound : bound + more;
         });

@@ -71,7 +71,7 @@ function weigh(
   }
   const surcharges = program.groups.map((_, group) => {
     const reduced = columns
-      .filter((column) => column.group === group)
+      .filter((column) => column.group === group && keepsAll(column, conditions))
       .map(({ cost, amounts }) =>
         rows.reduce(
           (sum, row, index) => {
@@ -88,6 +88,15 @@ function weigh(
   });
   return { bound, surcharges };
 }
+
+/** No column has more by itself than all of them may have together. */
+const keepsAll = ({ group, amounts }: Column, conditions: readonly BranchingConstraint[]): boolean =>
+  conditions.every(
+    ({ feature, groups, sense, bound }) =>
+      sense === 'at least' ||
+      !isCounted(groups, group) ||
+      amounts.every(([each, amount]) => each !== feature || amount <= bound),
+  );
 
 type ProofNodeTags = NonNullable<CoverNode['duals']>;
 

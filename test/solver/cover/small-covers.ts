@@ -120,6 +120,7 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
     start: [],
     greatest,
     branching: { inAll: [unit - 1], sets: pairsOf(known.length), withinGroups: [[...demands.keys()], [unit - 1]] },
+    capped: [...demands.keys()],
     price: price ?? ((request) => exactPrice(columns, request)),
     complete: (chosen) =>
       completed(
@@ -143,11 +144,12 @@ const pairsOf = (count: number): readonly (readonly number[])[] =>
 export const worthOf = ({ cost, amounts }: Column, { duals, scale }: Pick<PricingRequest, 'duals' | 'scale'>): number =>
   amounts.reduce((sum, [feature, amount]) => sum + amount * (duals[feature] ?? 0), -scale * cost);
 
-/** The best listed column of the group, if it is worth more than the floor, and exactly what the best is worth. */
+/** The best listed column of the group that keeps the caps, if it is worth more than the floor, and exactly what it is worth. */
 export function exactPrice(columns: readonly Column[], request: PricingRequest) {
   let best: { readonly column: Column; readonly worth: number } | null = null;
   for (const column of columns) {
     const worth = worthOf(column, request);
+    if (column.amounts.some(([feature, amount]) => amount > (request.caps.get(feature) ?? Infinity))) continue;
     if (column.group === request.group && worth > (best?.worth ?? -Infinity)) best = { column, worth };
   }
   return best === null

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
+import { keepsCaps } from '../../../solver/cover/decisions.js';
 import type { CoverColumn } from '../../../solver/cover/program.js';
 import { choosingAims, tiersOf, type ChoosingAim } from '../../../src/domain/aim.js';
 import {
@@ -68,6 +69,10 @@ function leadAt(kind: number, kinds: readonly LeadKind[]): LeadKind {
   if (lead === undefined) throw new RangeError(`there is no lead kind ${kind}`);
   return lead;
 }
+
+/** How many pedals of each class a unit has. */
+const countsOf = ({ pedals }: Taken): ReadonlyMap<number, number> =>
+  new Map(pedals.map((pedal) => [pedal, pedals.filter((each) => each === pedal).length]));
 
 /** How much of every feature a unit has. */
 function amountsOf(taken: Taken, price: number, features: Features, { question, earlier }: Steps): readonly number[] {
@@ -150,7 +155,7 @@ describe('the price of a column', () => {
   const numbers = fc.array(fc.nat({ max: 9_999 }), { minLength: 20, maxLength: 20, size: 'max' });
 
   it('is what its unit adds to a plan, and no unit is worth more than the bound', () => {
-    const seen = { columns: 0, none: 0, owned: 0, bought: 0, cut: 0, chains: 0 };
+    const seen = { columns: 0, none: 0, owned: 0, bought: 0, cut: 0, chains: 0, capped: 0 };
     fc.assert(
       fc.property(tinyCase, fc.constantFrom(...choosingAims), fc.nat({ max: 4 }), numbers, (of, aim, cut, drawn) => {
         const steps = stepsOf(of, aim, cut);
@@ -174,18 +179,23 @@ describe('the price of a column', () => {
           return worth(amountsOf(taken, price, features, steps), cost, duals, scale);
         };
         for (const [index, group] of groups.entries()) {
-          const { bound, columns } = cover.price({ group: index, duals, scale, floor, effort: 'exact' });
+          const caps = new Map(next(2) === 0 ? [[next(question.bench.classes.length - 1), next(1)]] : []);
+          const { bound, columns } = cover.price({ group: index, duals, scale, floor, caps, effort: 'exact' });
           for (const column of columns) {
             const taken = takenBy(column.content, question);
             expect(column.group).toBe(index);
             expect(column.cost).toBe(scalarValue(steps.objective, measuresOf(taken, group.price, question)));
             expect(dense(column, features)).toEqual(amountsOf(taken, group.price, features, steps));
             expect(worth(dense(column, features), column.cost, duals, scale)).toBeGreaterThan(floor);
+            expect(keepsCaps(column.amounts, caps)).toBe(true);
             seen[group.owned ? 'owned' : 'bought'] += 1;
             if (steps.earlier.length > 0) seen.cut += 1;
             if (column.content.hung.some(({ kind }) => kind === 'chain')) seen.chains += 1;
           }
-          const most = Math.max(...everyUnit(group.uses.supply, of, question).map((unit) => worthOf(unit, group)));
+          const units = everyUnit(group.uses.supply, of, question);
+          const held = units.filter((unit) => keepsCaps([...countsOf(unit)], caps));
+          const most = Math.max(...held.map((unit) => worthOf(unit, group)));
+          if (units.some((unit) => worthOf(unit, group) > Math.max(most, floor))) seen.capped += 1;
           expect(Math.max(bound, floor)).toBeGreaterThanOrEqual(most);
           // Where nothing is worth more than the floor, the bound must say so: that is what a proof rests on.
           if (most > floor) expect(columns.length).toBeGreaterThan(0);
