@@ -54,7 +54,7 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
   return {
     touched,
     steps: [
-      { kind: 'mains off', units: unitsOf(today) },
+      ...(today.length === 0 ? [] : [{ kind: 'mains off', units: unitsOf(today) } as const]),
       ...pulled.map((from) => ({ kind: 'pull', from }) as const),
       ...volts.map((each) => ({ kind: 'set volts', ...each }) as const),
       ...polarities.map((each) => ({ kind: 'set polarity', ...each }) as const),

@@ -48,6 +48,18 @@ describe('what a plan changes', () => {
     );
   });
 
+  it('begins with the leads where nothing is plugged yet: there is nothing to pull from the mains', async () => {
+    const { changes } = await planOf(wired([pedalOf('drive', 10)], [small(1)], []));
+    expect(changes.steps.map(({ kind }) => kind)).toEqual([
+      'lay',
+      'mains on',
+      'measure',
+      'mains off',
+      'plug',
+      'mains on',
+    ]);
+  });
+
   it('leaves a chain in place that one more pedal comes to', async () => {
     const fan = partOf('fan', 0, { kind: 'chain', tails: 3 }, { price: null, stock: 0 });
     const pedals = [pedalOf('drive', 10), pedalOf('chorus', 20), pedalOf('phaser', 10)];
