@@ -6,9 +6,8 @@ import type { TypedWords } from './words.js';
 /** A word that may stand where the cursor is. */
 export type Candidate = { readonly word: string; readonly help: string };
 
-/** What may stand where the cursor is: some words, or the name of a file. */
-export type Completion =
-  { readonly kind: 'words'; readonly candidates: readonly Candidate[] } | { readonly kind: 'files' };
+/** What may stand where the cursor is: some words, or the name of a file; beside a file perhaps some words, too. */
+export type Completion = { readonly kind: 'words' | 'files'; readonly candidates: readonly Candidate[] };
 
 /** The ids in the files that are named on the line. */
 export type IdsIn = (paths: readonly string[]) => Promise<KnownIds>;
@@ -27,13 +26,18 @@ export async function complete(root: Command, { words, at }: TypedWords, idsIn: 
   if (at === 0) return startingWith(current, [...commandWords(root), ...optionWords(root, current)]);
   const command = commandsOf(root).find((one) => one.name() === words[0]);
   if (command === undefined) return nothing;
-  const files = (): readonly string[] => stateAfter(command, words.slice(1)).positionals;
-  const values = { root, command, idsIn, files, current };
+  const given = (): readonly string[] => stateAfter(command, words.slice(1)).positionals;
+  const values = { root, command, idsIn, given, current };
   const { awaiting, isEnded, positionals } = stateAfter(command, words.slice(1, at));
   if (awaiting !== null && !(awaiting.variadic && current.startsWith('-'))) return valuesOf(awaiting, values);
   if (!isEnded && current.startsWith('-')) return optionCompletion(values);
   const argument = command.registeredArguments[positionals.length] ?? lastVariadic(command);
-  return argument === null ? nothing : valuesOf(argument, values);
+  if (argument === null) return nothing;
+  const next = command.registeredArguments[positionals.length + 1];
+  const completion = await valuesOf(argument, values);
+  // A catalogue may be left out: what comes behind it may then stand in its place.
+  if (argument.name() !== 'catalogue' || argument.required || next === undefined) return completion;
+  return { ...completion, candidates: (await valuesOf(next, { ...values, given: () => positionals })).candidates };
 }
 
 /** An option, or the value that is given to one with an equals sign. */
@@ -46,6 +50,7 @@ async function optionCompletion(values: Values): Promise<Completion> {
 }
 
 const nothing: Completion = { kind: 'words', candidates: [] };
+const files: Completion = { kind: 'files', candidates: [] };
 
 /** What values are looked up with. */
 type Values = {
@@ -53,7 +58,7 @@ type Values = {
   readonly command: Command;
   readonly idsIn: IdsIn;
   /** What stands where the command takes arguments. */
-  readonly files: () => readonly string[];
+  readonly given: () => readonly string[];
   /** What there is of the value already. */
   readonly current: string;
 };
@@ -116,7 +121,7 @@ const lastVariadic = (command: Command): Argument | null => {
 /** The values of an option or an argument, behind what stands before them. What an argument is not known to be is a file. */
 async function valuesOf(
   of: Option | Argument,
-  { root, command, idsIn, files, current }: Values,
+  { root, command, idsIn, given, current }: Values,
   before = '',
 ): Promise<Completion> {
   const isOption = 'flags' in of;
@@ -129,8 +134,8 @@ async function valuesOf(
   if (of.argChoices !== undefined) return words(of.argChoices);
   if (!isOption && name === 'command') return startingWith(current, commandWords(root));
   const ids = idKinds[name === 'id' && isOption ? of.name() : name];
-  if (ids !== undefined) return words((await idsIn(filesOf(command, files())))[ids]);
-  return !isOption || name === 'file' || name === 'folder' ? { kind: 'files' } : nothing;
+  if (ids !== undefined) return words((await idsIn(filesOf(command, given())))[ids]);
+  return !isOption || name === 'file' || name === 'folder' ? files : nothing;
 }
 
 /** Those of the words that stand where the command takes a board or a catalogue. */

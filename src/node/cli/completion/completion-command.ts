@@ -26,14 +26,15 @@ export async function runCompletion(
 
 const idsInFiles: IdsIn = async (paths) => knownIds(await Promise.all(paths.map((path) => namedFile(path))));
 
-/** The first line says whether words follow or the shell is to complete the names of files. */
+/** The first line says whether the shell is to complete the names of files, too; then come words. */
 async function answerTo(root: Command, shell: Shell, typed: TypedWords): Promise<string> {
   const completion = await complete(root, typed, idsInFiles);
-  if (completion.kind === 'files') return 'files\n';
   const current = typed.words[typed.at] ?? '';
   // What a terminal could act on is no word that anybody would type.
   const safe = completion.candidates.filter(({ word }) => escapedText(word) === word && !/\s/.test(word));
-  return ['words', ...safe.map((candidate) => inForm(shell, candidate, current))].map((text) => `${text}\n`).join('');
+  return [completion.kind, ...safe.map((candidate) => inForm(shell, candidate, current))]
+    .map((text) => `${text}\n`)
+    .join('');
 }
 
 function inForm(shell: Shell, { word, help }: Candidate, current: string): string {

@@ -9,11 +9,15 @@ _boardfeed() {
   local IFS=$'\\n'
   local lines
   lines=($(boardfeed completion bash --line "$COMP_LINE" --point "$COMP_POINT" 2>/dev/null))
-  COMPREPLY=()
-  # Without words the shell completes the names of files.
-  [ "\${lines[0]}" = files ] && return
-  type compopt >/dev/null 2>&1 && compopt +o default +o bashdefault
   COMPREPLY=("\${lines[@]:1}")
+  # Without any word the shell completes the names of files by itself.
+  if [ "\${lines[0]}" = files ]; then
+    [ \${#lines[@]} -gt 1 ] || return
+    COMPREPLY+=($(compgen -f -- "$2"))
+    type compopt >/dev/null 2>&1 && compopt -o filenames
+    return
+  fi
+  type compopt >/dev/null 2>&1 && compopt +o default +o bashdefault
 }
 complete -o bashdefault -o default -F _boardfeed boardfeed
 `,
@@ -26,9 +30,9 @@ _boardfeed() {
   if [[ "$lines[1]" == files ]]; then
     compset -P '--*='
     _files
-    return
   fi
   candidates=("\${(@)lines[2,-1]}")
+  (( \${#candidates} )) || return
   _describe boardfeed candidates
 }
 if [[ "\${funcstack[1]}" == _boardfeed ]]; then
@@ -46,7 +50,6 @@ function __boardfeed_complete
     set -l lines (boardfeed completion fish --at (count $words) -- $words "$current" 2>/dev/null)
     if test "$lines[1]" = files
         __fish_complete_path (string replace -r -- '^--[^=]*=' '' "$current")
-        return
     end
     set -e lines[1]
     printf '%s\\n' $lines

@@ -22,6 +22,8 @@ function sample(): Command {
     .addOption(new Option('-a, --aim <aim>').choices(['cost', 'quiet']))
     .option('--json');
   root.command('explain').addArgument(new Argument('<board>')).addArgument(new Argument('<pedal>'));
+  const reason = root.command('reason').addArgument(new Argument('<board>'));
+  reason.addArgument(new Argument('[catalogue]')).addArgument(new Argument('[pedal]'));
   root.command('compare').addArgument(new Argument('<board...>'));
   root.addCommand(new Command('secret'), { hidden: true });
   return root;
@@ -44,12 +46,15 @@ async function offered(root: Command, words: readonly string[], at = words.lengt
   return { offer: wordsOf(completion), read };
 }
 
-const wordsOf = (completion: Completion): readonly string[] | 'files' =>
-  completion.kind === 'files' ? 'files' : completion.candidates.map(({ word }) => word);
+const wordsOf = ({ kind, candidates }: Completion): readonly string[] | 'files' => {
+  const words = candidates.map(({ word }) => word);
+  if (kind === 'words') return words;
+  return words.length === 0 ? 'files' : ['a file', ...words];
+};
 
 describe('what can be typed at the cursor', () => {
   it.each<readonly [readonly string[], readonly string[] | 'files']>([
-    [[''], ['check', 'explain', 'compare', 'help']],
+    [[''], ['check', 'explain', 'reason', 'compare', 'help']],
     [['c'], ['check', 'compare']],
     [['--'], ['--version', '--help']],
     [['-'], ['--version', '-V', '--help', '-h']],
@@ -58,6 +63,18 @@ describe('what can be typed at the cursor', () => {
     [['check', 'b.yaml', ''], 'files'],
     [['check', 'b.yaml', 'c.yaml', ''], []],
     [['compare', 'a', 'b', ''], 'files'],
+    [
+      ['reason', 'b.yaml', ''],
+      ['a file', 'echo', 'fuzz'],
+    ],
+    [
+      ['reason', 'b.yaml', 'f'],
+      ['a file', 'fuzz'],
+    ],
+    [
+      ['reason', 'b.yaml', 'c.yaml', ''],
+      ['echo', 'fuzz'],
+    ],
     [
       ['check', '--p'],
       ['--pedal', '--proof'],

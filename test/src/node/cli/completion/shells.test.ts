@@ -64,7 +64,7 @@ const inBash = (line: string): readonly string[] =>
   run('bash', [
     '--norc',
     '-c',
-    `eval "$(boardfeed completion bash)"; COMP_LINE=$1; COMP_POINT=\${#1}; _boardfeed 2>/dev/null; printf '%s\\n' "\${COMPREPLY[@]}"`,
+    `eval "$(boardfeed completion bash)"; COMP_LINE=$1; COMP_POINT=\${#1}; _boardfeed boardfeed "\${1##* }" 2>/dev/null; printf '%s\\n' "\${COMPREPLY[@]}"`,
     'bash',
     line,
   ]);
@@ -75,6 +75,7 @@ describe.skipIf(!has('bash'))('in bash', () => {
     ['boardfeed choose --aim ', ['cost', 'bricks', 'quiet']],
     ['boardfeed choose --aim=q', ['quiet']],
     ['boardfeed choose fixtures/', []],
+    ['boardfeed explain fixtures/boards/first-board.yaml bo', ['bogbean-drive']],
   ])('%s', (line, expected) => {
     expect(inBash(line)).toEqual(expected);
   });
