@@ -1,4 +1,5 @@
 import { withBoard } from '../../domain/changed-kit.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Answer } from '../answer.js';
@@ -10,6 +11,8 @@ import { basisOf, type Basis, type NoBasis } from './spare.js';
 export type Added = {
   readonly kind: 'added';
   readonly of: Basis['of'];
+  /** Without the pedal: how the board is plugged, or the best plan, of which all counts as there. */
+  readonly wiring: JudgedPlan;
   readonly pedal: Pedal;
   /** With the pedal on the board, plugged as the file says and with all in use, there or in the plan, owned; nothing is for sale. */
   readonly kit: Kit;
@@ -34,5 +37,5 @@ export async function addPedal(kit: Kit, pedal: Pedal, options: SearchOptions = 
   const isOut = answer.kind === 'impossible' && kit.catalogue !== null;
   const shop = withBoard(kit, { ...more, gear: kit.board.gear });
   const bought = isOut ? { kit: shop, answer: await rewire(shop, options) } : null;
-  return { kind: 'added', of, pedal, kit: plugged, answer, bought };
+  return { kind: 'added', of, wiring: installed.wiring, pedal, kit: plugged, answer, bought };
 }

@@ -1,3 +1,4 @@
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import { decimalOfThousandths, factorText, numberOfThousandths } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
@@ -33,22 +34,24 @@ export function spareText(kit: Kit, found: Spare | NoBasis, options: ScreenOptio
 
 function headLines(screen: Screen, { of, installed, whole }: Spare): string[] {
   const { board, paints, width } = screen;
-  const { score, buy, feeds } = installed.wiring;
-  const bought = [...buy.supplies, ...buy.parts].length > 0 && of === 'plan' ? ', once what it buys is there' : '';
-  const basis =
-    of === 'wiring'
-      ? 'As the board is plugged today'
-      : `By the best plan${bought}, since not every pedal is plugged in today`;
+  const { score, feeds } = installed.wiring;
   return block(
     [
       { text: `${safeText(board.name)}: what it has to spare`, paint: paints.title },
       {
-        text: `${basis}: ${countText(feeds.length, 'pedal')} on ${countText(score.bricks, 'supply', 'supplies')}.`,
+        text: `${basisText(of, installed.wiring)}: ${countText(feeds.length, 'pedal')} on ${countText(score.bricks, 'supply', 'supplies')}.`,
       },
       ...(whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }]),
     ],
     width,
   );
+}
+
+/** By which wiring it is told; what a plan buys then counts as there. */
+function basisText(of: Spare['of'], { buy }: JudgedPlan): string {
+  if (of === 'wiring') return 'As the board is plugged today';
+  const bought = buy.supplies.length + buy.parts.length > 0 ? ', once what it buys is there' : '';
+  return `By the best plan${bought}, since not every pedal is plugged in today`;
 }
 
 function roomLines(screen: Screen, { of, asPlugged, replugged, counted }: Spare): string[] {
@@ -79,7 +82,7 @@ function largestText(screen: Screen, { largest, quietest }: Room): string {
   if (largest.exposes === 0) return `${most}.`;
   const noisy = `${most}, where it exposes ${countText(largest.exposes, 'pedal')} to noise`;
   if (quietest === null || quietest === 'unknown') return `${noisy}.`;
-  return `${noisy}; up to ${placedText(screen, quietest)} without.`;
+  return `${noisy}; without that up to ${placedText(screen, quietest)}.`;
 }
 
 const placedText = ({ board, inventory }: Screen, { milliamps, feed }: Largest): string =>
@@ -153,12 +156,11 @@ function noBasis(found: NoBasis): readonly [text: string, notes: readonly string
 
 /** Whether one more pedal can be fed, and how, as text for a screen with a line break at its end. */
 export function addedText(added: Added, options: ScreenOptions): string {
-  const { kit, answer, bought } = added;
+  const { kit, of, wiring, answer, bought } = added;
   const screen = screenFor(kit, options);
-  const head = block(
-    [{ text: `One more pedal: ${verdictText(screen, added)}`, paint: screen.paints.title }],
-    screen.width,
-  );
+  const basis = of === 'wiring' ? [] : [{ text: `${basisText(of, wiring)}.` }];
+  const title = { text: `One more pedal: ${verdictText(screen, added)}`, paint: screen.paints.title };
+  const head = block([title, ...basis], screen.width);
   const best = bought !== null && bought.answer.kind === 'plan' ? bought : { kit, answer };
   if (best.answer.kind !== 'impossible') return `${head.join('\n')}\n\n${answerText(best.kit, best.answer, options)}`;
   const why = impossibleText(screenFor(best.kit, options), best.answer.reasons, 'one more pedal');

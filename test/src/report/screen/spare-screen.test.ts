@@ -85,5 +85,16 @@ describe('one more pedal on a screen', () => {
     expect(text).toContain('One more pedal: no, not even when others move.');
     expect(text).toContain("Check that pedal's label against what you typed");
     expect(text).not.toContain('partial plan');
+    expect(text).not.toContain('By the best plan');
+  });
+
+  it('says what counts as owned though it is only planned', async () => {
+    const { board, catalogue } = twoBoxes();
+    const bare = kitOf({ ...board, owned: { supplies: new Map(), parts: new Map() }, wiring: [] }, catalogue);
+    const added = await addPedal(bare, usualPedal('new', 20_000, true), { engines });
+    if (added.kind !== 'added') throw new Error(`it is ${added.kind}`);
+    const text = addedText(added, screen);
+    expect(text).toContain('By the best plan, once what it buys is there, since not every pedal is plugged in today.');
+    expect(added.wiring.buy.supplies).toMatchObject([{ id: 'box', units: 1 }]);
   });
 });
