@@ -82,8 +82,12 @@ function moneyValue(tier: MoneyTier, score: Score, { noisePrice, supplyPrice }: 
 }
 
 /** Below zero when the first score is the better one under the aim, zero when they tie in every tier. */
-export function compareScores(first: Score, second: Score, aim: Aim, policy: Policy): number {
-  for (const tier of tiersOf(aim, policy)) {
+export const compareScores = (first: Score, second: Score, aim: Aim, policy: Policy): number =>
+  compareByTiers(first, second, tiersOf(aim, policy), policy);
+
+/** The same with the tiers given, the most important first. */
+export function compareByTiers(first: Score, second: Score, order: readonly Tier[], policy: Policy): number {
+  for (const tier of order) {
     const difference = tierValue(tier, first, policy) - tierValue(tier, second, policy);
     if (difference !== 0) return difference;
   }

@@ -18,7 +18,7 @@ export type ExitCode = (typeof exitCodes)[keyof typeof exitCodes];
 export function exitCodeOf(answer: Answer | Wanted): ExitCode {
   switch (answer.kind) {
     case 'wanted':
-      return exitCodes.plan;
+      return answer.isProven ? exitCodes.plan : exitCodes.stopped;
     case 'plan':
       return answer.gap === null ? exitCodes.plan : exitCodes.stopped;
     case 'impossible':

@@ -1,4 +1,4 @@
-import type { Criterion } from '../../domain/aim.js';
+import { compareByTiers, type Tier } from '../../domain/aim.js';
 import { withBoard } from '../../domain/changed-kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
@@ -8,10 +8,11 @@ import { feedMillivolts, leadsOf, type Feed } from '../../domain/plan.js';
 import type { Microamps, PartId, PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer } from '../answer.js';
-import { ask } from '../asking/ask.js';
-import { audited } from '../asking/audited.js';
+import { ask, questionFor, type Ask } from '../asking/ask.js';
+import { audited, auditedIfSound } from '../asking/audited.js';
 import { effortOf } from '../asking/search-options.js';
 import { choose, type ChooseOptions } from '../choose/choose.js';
+import { firstPlans } from '../choose/first-plans.js';
 import { madeUpKit, type MadeUpKit } from './made-up-kit.js';
 import { alike, wholeMilliamps, type Need } from './needs.js';
 
@@ -31,9 +32,11 @@ export type WantedLead = {
 export type Wanted = {
   readonly kind: 'wanted';
   /**
-   * Isolated, regulated outputs, each for one pedal by itself. No fewer do beside what is owned; no as many with fewer milliamps
-   * in all; and none of those with fewer leads to look for.
+   * Whether no fewer outputs do beside what is owned, no as many with fewer milliamps in all, and none of those with fewer leads
+   * to look for. Else it is the best that was found before the time ran out.
    */
+  readonly isProven: boolean;
+  /** Isolated, regulated outputs, each for one pedal by itself. */
   readonly outputs: readonly WantedOutputs[];
   readonly leads: readonly WantedLead[];
   /** Mains sockets: those that the owned supplies in use take, and with them the least and the most that all takes. */
@@ -52,7 +55,7 @@ export type Wanted = {
 
 /**
  * `choose` for a board without a catalogue: a plan with what is owned, else what to look for. What is owned answers alone where a
- * plan may be partial. Impossible where not even outputs made for the pedals would do, such as without a mains socket.
+ * plan may be partial. What to look for is proven the least, or the best that was found in time. Impossible where not even outputs made for the pedals would do, such as without a mains socket.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promise<Answer | Wanted> {
@@ -60,25 +63,40 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
   if (kit.catalogue !== null || partial) return choose(kit, options);
   const { onProgress: _progress, ...effort } = effortOf(options);
   const owned = await ask(kit, { tiers: [] }, effort);
-  if (owned.kind !== 'impossible') return choose(kit, options);
+  const answer = owned.kind === 'impossible' ? null : await choose(kit, options);
+  if (answer !== null && answer.kind !== 'stopped') return answer;
   const sought = await seek(kit, effort);
   if (sought === 'unknown') return { kind: 'stopped', aim };
-  return sought ?? choose(kit, options);
+  return sought ?? answer ?? choose(kit, options);
 }
 
 /** What counts when as little is to be looked for. */
-const tiers: readonly Criterion[] = ['money', 'exposed', 'bricks', 'parts', 'offPreferred'];
+const tiers: readonly Tier[] = ['money', 'exposed', 'bricks', 'parts', 'offPreferred'];
 
 /** Null when nothing that could be looked for would do. */
 async function seek(bare: Kit, effort: Effort): Promise<Wanted | null | 'unknown'> {
   const made = madeUpKit(bare);
   if (made === null) return null;
-  const solved = await ask(made.kit, { tiers }, effort);
+  const asked: Ask = { tiers };
+  const solved = await ask(made.kit, asked, effort);
   if (solved.kind === 'impossible') return null;
-  return solved.kind === 'stopped' ? 'unknown' : wantedOf(solved.wiring, made, bare);
+  if (solved.kind === 'plan') return wantedOf(solved.wiring, made, bare, true);
+  const best = leastOf([...solved.plans, ...quickPlans(made.kit, asked)], bare);
+  // With nothing to look for what is owned would be enough: that is another answer, which nobody has shown.
+  return best === null || best.score.money === 0 ? 'unknown' : wantedOf(best, made, bare, false);
 }
 
-function wantedOf({ feeds, buy }: JudgedPlan, made: MadeUpKit, bare: Kit): Wanted {
+/** Plans made without a search. */
+const quickPlans = (kit: Kit, asked: Ask): readonly JudgedPlan[] =>
+  firstPlans(questionFor(kit, asked)).flatMap((feeds) => auditedIfSound({ kit, partial: false }, feeds) ?? []);
+
+const leastOf = (plans: readonly JudgedPlan[], { board: { policy } }: Kit): JudgedPlan | null =>
+  plans.reduce<JudgedPlan | null>(
+    (best, plan) => (best !== null && compareByTiers(best.score, plan.score, tiers, policy) <= 0 ? best : plan),
+    null,
+  );
+
+function wantedOf({ feeds, buy }: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolean): Wanted {
   const leads = buy.parts.flatMap(({ id, units }) => {
     const lead = made.leads.get(id);
     return lead === undefined ? [] : [{ lead: unpriced(lead), units, pedals: pedalsOf(feeds, id) }];
@@ -89,6 +107,7 @@ function wantedOf({ feeds, buy }: JudgedPlan, made: MadeUpKit, bare: Kit): Wante
   const there = onOutputs.map((feed) => withoutOutput(feed, made));
   return {
     kind: 'wanted',
+    isProven,
     outputs: outputsOf(onOutputs, made),
     leads,
     sockets: socketsOf(installed, onOutputs.length, bare),

@@ -6,7 +6,7 @@ import type { Wanted, WantedLead, WantedOutputs } from '../../planning/wanted/wa
 import { planCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { countOutputs, totalRating } from '../words/wanted.js';
-import { as, at, list, orNull, record, word } from './codec.js';
+import { as, at, list, orNull, record } from './codec.js';
 import { confirmed } from './confirm-codec.js';
 import { printed } from './printed.js';
 import { adapterIds, boardName, cautions, feeds, format, readings } from './shared-codecs.js';
@@ -55,9 +55,12 @@ export const wantedCodec = record<Wanted>()(
   {
     format: format('boardfeed/wanted/1'),
     board: boardName(),
-    status: word(
-      'proven',
-      'No fewer outputs do, no as many with fewer milliamps in all, and none of those with fewer leads.',
+    status: at(
+      choice(
+        ['proven', 'best found'],
+        'Proven: no fewer outputs do, no as many with fewer milliamps in all, and none of those with fewer leads.',
+      ),
+      ({ isProven }) => (isProven ? ('proven' as const) : ('best found' as const)),
     ),
     count: at(count('How many outputs to look for, each for one pedal.'), countOutputs),
     milliamps: at(thousandths('Their milliamps in all.'), totalRating),

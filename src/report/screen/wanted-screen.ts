@@ -13,7 +13,7 @@ export function wantedText(wanted: Wanted, options: ScreenOptions): string {
     [
       { text: `${safeText(board.name)}: what to look for`, paint: paints.title },
       { text: wantedLead(screen, wanted) },
-      { text: wantedStanding(wanted), paint: paints.good },
+      { text: wantedStanding(wanted), paint: wanted.isProven ? paints.good : paints.caution },
     ],
     width,
   );

@@ -30,8 +30,12 @@ export function wantedLead({ board }: Speech, wanted: Wanted): string {
   return `Look for ${listText(things)}. ${pedalCounts(board, feeds, listText(from))}.`;
 }
 
-/** What has been proven of it. */
+/** What has been proven of it, or that nothing has. */
 export function wantedStanding(wanted: Wanted): string {
+  if (!wanted.isProven) {
+    const fewer = wanted.outputs.length === 0 ? 'leads' : 'outputs or milliamps';
+    return `Best found, not proven: the search stopped early. With this list every pedal has power; perhaps fewer ${fewer} do.`;
+  }
   if (wanted.outputs.length === 0) return 'Proven: what you own feeds every pedal then, and with no fewer leads.';
   const beside = wanted.installed.feeds.length === 0 ? '' : ' beside what you own';
   return `Proven, with a pedal on each: no fewer outputs do${beside}, and no as many with fewer milliamps in all.`;

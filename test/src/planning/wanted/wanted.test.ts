@@ -103,6 +103,25 @@ describe('outputs to look for', () => {
   });
 });
 
+describe('a search that stops early', () => {
+  const pedals = [pedalOf('tuner', 30), pedalOf('drive', 10)];
+
+  it('gives the best that was found, which is not proven, also where it never began', async () => {
+    const answer = await chooseOrSeek(kitOf(boardOf(pedals, { policy }), null), { engines, remainingMs: () => 0 });
+    if (answer.kind !== 'wanted') throw new Error(`nothing to look for: ${answer.kind}`);
+    expect(answer.isProven).toBe(false);
+    expect(answer.outputs.flatMap(({ pedals: fed }) => fed)).toEqual(['tuner', 'drive']);
+    expect((await wantedFor(pedals)).isProven).toBe(true);
+  });
+
+  it('never takes what is owned to be too little, where nothing was found to look for', async () => {
+    const six = supplyOf('six', 1, [bankOf(2, [settingOf(9, 100)])]);
+    const board = boardOf(pedals, { policy, ...owning(six) });
+    const answer = await chooseOrSeek(kitOf(board, null), { engines, remainingMs: () => 0 });
+    expect(answer.kind).not.toBe('wanted');
+  });
+});
+
 describe('what is owned', () => {
   const six = supplyOf('six', 1, [bankOf(2, [settingOf(9, 100)])]);
 

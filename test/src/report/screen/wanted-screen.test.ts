@@ -5,6 +5,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { supplyId } from '../../../../src/domain/quantities.js';
 import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
 import { reportText } from '../../../../src/report/formats.js';
+import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
 import { wantedText } from '../../../../src/report/screen/wanted-screen.js';
 import { bankOf, boardOf, factor, pedalOf, policyOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
@@ -40,6 +41,17 @@ async function sought(of: Board): Promise<Wanted> {
 const said = (wanted: Wanted): string => wantedText(wanted, { width: 132, colour: false }).replace(/\s+/g, ' ');
 
 describe('what to look for, on a screen', () => {
+  it('is told to be unproven where the search stopped early', async () => {
+    const found = await chooseOrSeek(kitOf(board, null), { engines, remainingMs: () => 0 });
+    if (found.kind !== 'wanted') throw new Error(`nothing to look for: ${found.kind}`);
+    expect(said(found)).toContain(
+      'Best found, not proven: the search stopped early. With this list every pedal has power; perhaps fewer outputs or ' +
+        'milliamps do. Look for',
+    );
+    expect(said(found)).not.toContain('Proven');
+    expect(JSON.parse(wantedJson(found))).toMatchObject({ status: 'best found' });
+  });
+
   it('is a list with what each thing is for, every pedal counted', async () => {
     const text = said(await sought(board));
     expect(text).toContain('Look for 2 isolated outputs with 156 mA in all and 1 lead.');
