@@ -76,7 +76,7 @@ function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId
 }
 
 function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible, pedal: PedalId | null) {
-  const { board, shop, inventory, paints } = screen;
+  const { kit, board, shop, inventory, paints } = screen;
   const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
   const pieces: Piece[] = [
     { text: `${gear} cannot power all ${countText(board.pedals.length, 'pedal')} by the rules.`, paint: paints.bad },
@@ -88,6 +88,8 @@ function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible
   }
   if (ways.length === 0) pieces.push({ text: 'No single change that was tried is enough.' });
   if (!whole) pieces.push({ text: 'Not everything below was settled in time.', paint: paints.caution });
+  if (kit.catalogue === null)
+    pieces.push({ text: 'For the outputs and leads that would do ask boardfeed choose, without a catalogue as well.' });
   return pieces;
 }
 

@@ -3,7 +3,7 @@ import type { Argument } from '../../planning/explain/argument.js';
 import { factText, type FactsContext } from './explain-facts.js';
 import { needsText } from './needs.js';
 import { speechOf } from './speech.js';
-import { countText, fullStop, listText, outputsText, priceText } from './words.js';
+import { capital, countText, fullStop, listText, outputsText, priceText } from './words.js';
 
 /** The most names that a sentence lists. */
 const mostNamed = 8;
@@ -55,10 +55,11 @@ function refusalTexts(told: FactsContext, { pedal, refusals }: Argument['refusal
   const needs = `${inventory.pedalName(pedal)} needs ${needsText(speechOf(told.kit), inventory.pedal(pedal))}.`;
   if (nearest === undefined) return [needs];
   const { rule, at, message } = nearest;
-  const place = at === null ? '' : ` at ${inventory.supplyName(at.supply)} ${outputsText(at.outputs, '–')}`;
+  if (at === null) return [needs, fullStop(capital(message))];
+  const place = `${inventory.supplyName(at.supply)} ${outputsText(at.outputs, '–')}`;
   const rules = [...new Set(others.map((other) => other.rule))].filter((other) => other !== rule);
   const rest = rules.length === 0 ? [] : [`Other outputs fail on ${listText(rules, 'or')}.`];
-  return [needs, fullStop(`The nearest miss is${place}, on the rule ${rule}: ${message}`), ...rest];
+  return [needs, fullStop(`The nearest miss is at ${place}, on the rule ${rule}: ${message}`), ...rest];
 }
 
 /** "One Quay 6 feeds 6 of these 7 at most, and there is 1." Said where it bears on the number of supplies. */

@@ -19,6 +19,17 @@ describe('a board without a plan', () => {
     expect(ended.output).toContain('Leave out Kiln-yard amplifier.');
   });
 
+  test('points to what to look for where there is no catalogue', async () => {
+    const { code, output } = await explaining(fixture('boards/first-board.yaml'));
+    expect(code).toBe(4);
+    const words = output.replaceAll(/\s+/g, ' ');
+    expect(words).toContain(
+      'For the outputs and leads that would do ask boardfeed choose, without a catalogue as well.',
+    );
+    expect(words).toContain('There is no supply, neither owned nor for sale.');
+    expect((await explaining(stranger, marramStreet)).output).not.toContain('ask boardfeed choose');
+  });
+
   test('is one JSON object with --json', async () => {
     const ended = await explaining(stranger, marramStreet, '--json');
     expect(ended.code).toBe(4);
