@@ -2,6 +2,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { boardEntries } from '../words/board-entries.js';
+import { noBreak } from '../words/glue.js';
 import { block } from './layout.js';
 import { changeLines } from './rewire-changes.js';
 import { rewireEvidence, rewireHeadline } from '../words/rewire-headline.js';
@@ -14,8 +15,11 @@ import { unitUses } from '../words/usage.js';
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
-/** A plan as a difference against today, in the order in which a person goes about it. */
-export function rewireLines(screen: Screen, plan: Plan, changes: Changes): readonly string[] {
+/**
+ * A plan as a difference against today, in the order in which a person goes about it. What is recorded in the board file is not
+ * told to be written there.
+ */
+export function rewireLines(screen: Screen, plan: Plan, changes: Changes, recorded: boolean): readonly string[] {
   const { wiring, reasons } = plan;
   const { board, inventory } = screen;
   const { supplies, parts } = wiring.buy;
@@ -26,7 +30,7 @@ export function rewireLines(screen: Screen, plan: Plan, changes: Changes): reado
     ['Buy', shopping],
     ['Confirm before plugging in', confirmLines(screen, wiring)],
     ['Re-plug, in this order', stepLines(screen, wiring, changes)],
-    ['Write into the board file', entryLines(screen, wiring, changes)],
+    ['Write into the board file', recorded ? [] : entryLines(screen, wiring, changes)],
     ['Grounds and noise', groundLines(screen, wiring)],
     ['Cautions', cautionLines(screen, wiring)],
   ];
@@ -58,7 +62,11 @@ function entryLines(screen: Screen, wiring: JudgedPlan, changes: Changes): strin
   const written = boardEntries(screen, wiring, changes);
   if (written === null) return [];
   const texts = written.texts.map((text) => ({ text, paint: screen.paints.faint }));
-  return block([...texts, ...written.entries.map((text) => ({ text, hang: 4 }))], screen.width, 2);
+  return block(
+    [...texts, ...written.entries.map((text) => ({ text: text.replaceAll(': ', `:${noBreak}`), hang: 4 }))],
+    screen.width,
+    2,
+  );
 }
 
 function evidenceLines(screen: Screen, plan: Plan): string[] {

@@ -11,22 +11,27 @@ import { cautionLines, confirmLines, groundLines, leftOutLines } from './section
 import { shoppingLines } from './shopping.js';
 import { unitUses } from '../words/usage.js';
 
+export type AnswerOptions = ScreenOptions & {
+  /** Whether the plan is written into the board file, so that nobody has to be told what to write there. Default false. */
+  readonly recorded?: boolean;
+};
+
 /**
  * The answer as text for a screen, with a line break at its end. No line is wider than the screen (60 columns at least), and
  * nothing from a file reaches the screen as a control character.
  */
-export function answerText(kit: Kit, answer: Answer, options: ScreenOptions): string {
+export function answerText(kit: Kit, answer: Answer, options: AnswerOptions): string {
   const screen = screenFor(kit, options);
-  return `${answerLines(screen, answer).join('\n')}\n`;
+  return `${answerLines(screen, answer, options.recorded).join('\n')}\n`;
 }
 
-function answerLines(screen: Screen, answer: Answer): readonly string[] {
+function answerLines(screen: Screen, answer: Answer, recorded = false): readonly string[] {
   switch (answer.kind) {
     case 'plan': {
       const { aim, changes } = answer;
       if (aim !== 'moves') return planLines(screen, answer, aim);
       if (changes === undefined) throw new RangeError('a plan for re-plugging says what it changes');
-      return rewireLines(screen, answer, changes);
+      return rewireLines(screen, answer, changes, recorded);
     }
     case 'impossible':
       return impossibleText(screen, answer.reasons);

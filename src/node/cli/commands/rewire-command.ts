@@ -38,7 +38,7 @@ export async function runRewire(
   flags: RewireFlags,
 ): Promise<ExitCode> {
   const remainingMs = patience(flags.time);
-  const { partial, json, report, force = false } = flags;
+  const { partial, json, report, record, force = false } = flags;
   const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
   return carryOut({
     read: async () => readOne(readInputs(boardPath, cataloguePath ?? null, flags)),
@@ -55,7 +55,10 @@ export async function runRewire(
     call: async (kit, wishes) =>
       searchAloud(kit.board, (aloud) => rewire(kit, { ...wishes, partial, remainingMs, ...aloud })),
     json,
-    print: { json: answerJson, screen: (kit, answer, _, options) => answerText(kit, answer, options) },
+    print: {
+      json: answerJson,
+      screen: (kit, answer, _, options) => answerText(kit, answer, { ...options, recorded: record }),
+    },
     code: exitCodeOf,
   });
 }

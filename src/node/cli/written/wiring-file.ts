@@ -63,7 +63,9 @@ async function record(
   const shop = cataloguePath === null ? null : await namedFile(cataloguePath);
   const recorded = withPlanRecorded({ kit, board: { file: boardPath, text }, shop, options }, answer.wiring);
   if (recorded === null) {
-    tell(`${boardPath}: the plan could not be put there so that all else stays. Write it under \`wiring\` by hand.`);
+    tell(
+      `${boardPath}: the plan could not be put there so that all else stays. Ask rewire without --record what to write by hand.`,
+    );
     return false;
   }
   const obstacle = await writeWhole(boardPath, recorded, { overwrite: true });

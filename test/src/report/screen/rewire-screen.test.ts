@@ -165,6 +165,16 @@ describe('a plan for re-plugging on a screen', () => {
     expect(lines).toBeGreaterThan(share(100 * 100));
   });
 
+  it('never parts the key of a wiring entry from its value', () => {
+    const lines = [60, 66, 72, 80].flatMap((width) =>
+      screensOf((id) => id, plain(width)).flatMap((text) => text.split('\n')),
+    );
+    expect(lines.filter((line) => line.includes('- {pedal: ')).length).toBeGreaterThan(4);
+    expect(
+      lines.filter((line) => /\b(?:pedal|supply|unit|outputs?|volts|join|mode|chain|parts?|lead):$/.test(line)),
+    ).toEqual([]);
+  });
+
   it('says the same with and without colour, and without signs beyond ASCII', () => {
     const named = (id: string): string => id;
     const coloured = screensOf(named, { width: 80, colour: true });

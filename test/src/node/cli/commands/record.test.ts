@@ -79,7 +79,11 @@ describe('choose --record', () => {
 describe('rewire --record', () => {
   test('keeps the number of every lead for life, on labels and in tables too', async () => {
     const board = await copyOf(fixture('boards/new-pedal.yaml'));
-    expect((await boardfeed(['rewire', board, '--record'])).code).toBe(0);
+    const asked = 'Write into the board file';
+    expect((await boardfeed(['rewire', board])).output).toContain(asked);
+    const recorded = await boardfeed(['rewire', board, '--record']);
+    expect(recorded.code).toBe(0);
+    expect(recorded.output).not.toContain(asked);
     const first = leadsIn(await boardIn(board));
     expect(Object.values(first).sort()).toEqual([1, 2, 3, 4, 5, 6]);
 
