@@ -1,97 +1,90 @@
-import { perPedalTier } from '../domain/pedal-tier.js';
 import type { ProofTags } from '../domain/proof.js';
+import { carriedUnder, type CarriedBy } from './carried-under.js';
 import type { StepClaim } from './claim.js';
 import type { Condition } from './conditions.js';
 import { nodePrices, type NodePrices } from './node-prices.js';
 import type { StockGroup } from './stock.js';
-import { itemsOf } from './unit/items.js';
-import { routeCosts } from './unit/values.js';
 
-/** The most units of each group that a better plan can use in a case. */
-export type UnitCaps = ReadonlyMap<StockGroup, number>;
+/** The most units of a group that a better plan can use. */
+export type MostUnits = (group: StockGroup) => number;
 
-/** What the tags of a node show: that no better plan is in the case, or how many units one can use at most. */
-export type NodeBound =
-  | { readonly kind: 'closed' }
-  | {
-      readonly kind: 'open';
-      /** Scaled; a better plan's number is at least this. */ readonly bound: bigint;
-      readonly caps: UnitCaps;
-    };
+/** What the tags of a node show where they do not close it. */
+export type NodeBound = {
+  /** Scaled; a better plan's number is no greater. */
+  readonly target: bigint;
+  /** Scaled; the least number of a plan with no more units than these. */
+  readonly bound: (most: MostUnits) => bigint;
+  /**
+   * How many units of a group fit into a better plan, when the bound is below the target by `slack`: as comes easily, or
+   * exactly. Infinity where the tags do not tell.
+   */
+  readonly fitting: (group: StockGroup, slack: bigint, effort: 'quick' | 'exact') => number;
+};
 
-/** `needsCaps`: whether anything is made of the caps. @throws Flaw when the tags are not sound. */
+/**
+ * Null when the tags show that no better plan is in the case, with no more units of these groups than so many.
+ * @throws Flaw when the tags are not sound.
+ */
 export function nodeBound(
   tags: ProofTags,
   path: readonly Condition[],
-  before: UnitCaps,
+  most: ReadonlyMap<StockGroup, number>,
   claim: StepClaim,
-  needsCaps: boolean,
-): NodeBound {
+): NodeBound | null {
   const prices = nodePrices(tags, path, claim);
-  const carried = carriedUnder(prices, claim);
+  const carriedBy = carriedUnder(prices, claim);
   const target = claim.scale * (claim.value - 1n);
-  let bound = prices.base;
-  const gaining = new Set<StockGroup>();
-  for (const [group, most] of before) {
-    if (most === 0) continue;
-    const cost = prices.unit(group);
-    const gain = BigInt(carried(group, cost)) - BigInt(cost);
-    if (gain <= 0n) continue;
-    gaining.add(group);
-    bound -= BigInt(most) * gain;
-    // Every unit that carries more than it costs lowers the bound.
-    if (bound <= target && !needsCaps) return { kind: 'open', bound, caps: before };
+  const gains = [...most].flatMap(([group, units]) => gainOf(group, units, prices, carriedBy));
+  gains.sort((one, other) => (one.lost === other.lost ? 0 : one.lost > other.lost ? -1 : 1));
+  let bound = gains.reduce((rest, { lost }) => rest - lost, prices.base);
+  const gaining = new Map<StockGroup, bigint>();
+  // What lowers the bound most is looked at closely first, and no more of it than it takes.
+  for (const { group, units, lost, exactly } of gains) {
+    if (bound > target) return null;
+    const gain = exactly();
+    bound += lost - units * gain;
+    if (gain > 0n) gaining.set(group, gain);
   }
-  if (bound > target) return { kind: 'closed' };
-  if (!needsCaps) return { kind: 'open', bound, caps: before };
-  const slack = target - bound;
-  const caps = new Map<StockGroup, number>();
-  for (const [group, most] of before) {
-    const isGaining = most === 0 || gaining.has(group);
-    caps.set(group, isGaining ? most : Math.min(most, capOf(carried, group, prices.unit(group), slack)));
-  }
-  return { kind: 'open', bound, caps };
+  if (bound > target) return null;
+  return {
+    target,
+    bound: (mostOf) => [...gaining].reduce((rest, [group, gain]) => rest - BigInt(mostOf(group)) * gain, prices.base),
+    fitting: (group, slack, effort) =>
+      gaining.has(group) ? Infinity : fittingUnits(group, prices.unit(group), slack, carriedBy, effort),
+  };
 }
 
-type Carried = (group: StockGroup, enough: number) => number;
+/** Units that carry more than they cost: each lowers the bound by the difference. */
+type Gain = {
+  readonly group: StockGroup;
+  readonly units: bigint;
+  /** By all of them; above 0, and no less than it is. */ readonly lost: bigint;
+  /** By one of them. */ readonly exactly: () => bigint;
+};
+
+function gainOf(group: StockGroup, most: number, prices: NodePrices, carriedBy: CarriedBy): readonly Gain[] {
+  if (most === 0) return [];
+  const cost = prices.unit(group);
+  const carried = carriedBy(group, cost);
+  if (carried === null || carried.bound <= cost) return [];
+  const units = BigInt(most);
+  const above = (carries: number): bigint => BigInt(carries) - BigInt(cost);
+  return [{ group, units, lost: units * above(carried.bound), exactly: () => above(carried.exactly()) }];
+}
 
 /** A unit that costs more than it carries makes a plan worse by the difference: so many fit into what is left. */
-function capOf(carried: Carried, group: StockGroup, cost: number, slack: bigint): number {
+function fittingUnits(
+  group: StockGroup,
+  cost: number,
+  slack: bigint,
+  carriedBy: CarriedBy,
+  effort: 'quick' | 'exact',
+): number {
   // What makes a plan worse by more than what is left need not be known any better.
   const enough = BigInt(cost) - slack - 1n;
   const least = BigInt(-Number.MAX_SAFE_INTEGER);
-  const excess = BigInt(cost) - BigInt(carried(group, Number(enough < least ? least : enough)));
-  return excess <= 0n ? Infinity : Number(slack / excess);
-}
-
-/** The most that one unit of a group carries, known as far as it is above `enough`; worked out once for groups alike. */
-function carriedUnder(prices: NodePrices, { carriers, classes, routes }: StepClaim): Carried {
-  const known = new Map<unknown, Map<string, { readonly most: number; readonly exact: boolean }>>();
-  const judged = new Map<string, ReturnType<typeof judgedBy>>();
-  const judgedBy = (group: StockGroup) => {
-    const leads = prices.leads(group);
-    return {
-      items: itemsOf(classes, prices.pedals(group), prices.mostPedals(group)),
-      prices: {
-        leads,
-        routes: routeCosts(routes.sets, leads),
-        exposed: prices.exposed,
-        ...perPedalTier((tier) => prices[tier]),
-      },
-    };
-  };
-  return (group, enough) => {
-    const carrier = carriers.get(group);
-    if (carrier === undefined) return enough;
-    const key = prices.key(group);
-    const results = known.get(carrier) ?? new Map<string, { most: number; exact: boolean }>();
-    known.set(carrier, results);
-    const result = results.get(key);
-    if (result !== undefined && (result.exact || result.most <= enough)) return Math.max(enough, result.most);
-    const judging = judged.get(key) ?? judgedBy(group);
-    judged.set(key, judging);
-    const most = carrier(judging.items, judging.prices, enough);
-    results.set(key, { most, exact: most > enough });
-    return most;
-  };
+  const carried = carriedBy(group, Number(enough < least ? least : enough));
+  if (carried === null) return 0;
+  const excess = BigInt(cost) - BigInt(effort === 'exact' ? carried.exactly() : carried.bound);
+  return excess <= 0n ? Infinity : Math.max(0, Number(slack / excess));
 }

@@ -2,9 +2,8 @@ import type { ProofNode } from '../domain/proof.js';
 import type { StepClaim } from './claim.js';
 import { conditionsOf, type Condition } from './conditions.js';
 import { Flaw } from './flaw.js';
-import { nodeBound, type UnitCaps } from './node-bound.js';
-import { unitCounts } from './sources.js';
-import type { StockGroup } from './stock.js';
+import { nodeBound } from './node-bound.js';
+import { capped, capsAtFirst, capsBehind, type UnitCaps } from './unit-caps.js';
 
 /** A case that is still to be looked at. */
 type Open = {
@@ -35,8 +34,7 @@ export function casesIn(tree: ProofNode): number {
 
 /** Every case is closed by its tags or split in two that hold. Returns how many were looked at. @throws Flaw otherwise. */
 export function checkTree(tree: ProofNode, claim: StepClaim, onCase: OnCase): number {
-  const caps: UnitCaps = new Map(claim.stock.groups.map((group) => [group, mostInBetter(group, claim)]));
-  const open: Open[] = [{ node: tree, path: [], caps, way: [] }];
+  const open: Open[] = [{ node: tree, path: [], caps: capsAtFirst(claim), way: [] }];
   let cases = 0;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     cases += 1;
@@ -47,25 +45,19 @@ export function checkTree(tree: ProofNode, claim: StepClaim, onCase: OnCase): nu
   return cases;
 }
 
-/** The most units that a plan better than the claim can use, as each adds at least itself to every step's number. */
-function mostInBetter(group: StockGroup, { measure, value, earlier }: StepClaim): number {
-  const { bricks } = unitCounts(group.supply.source);
-  const limits = [...earlier, { measure, value: value - 1n }].map(({ measure: each, value: limit }) => {
-    const least = bricks * each.bricks + each.money(group.price);
-    return least === 0n ? group.most : Number(limit / least);
-  });
-  return Math.max(0, Math.min(group.most, ...limits));
-}
-
 /** The cases that remain to be shown when this one has been looked at. */
 function remainder({ node, path, caps, way }: Open, claim: StepClaim): readonly Open[] {
   const { tags, branch } = node;
   try {
-    const shown = tags === undefined ? null : nodeBound(tags, path, caps, claim, branch !== undefined);
-    if (shown?.kind === 'closed') return [];
-    if (branch === undefined) throw new Flaw(leftOpen(shown === null ? null : shown.bound, claim));
+    const shown = tags === undefined ? undefined : nodeBound(tags, path, caps.quick, claim);
+    if (shown === null) return [];
+    if (branch === undefined) {
+      const bound = shown?.bound(caps.exact) ?? null;
+      if (bound !== null && bound > claim.scale * (claim.value - 1n)) return [];
+      throw new Flaw(leftOpen(bound, claim));
+    }
     const { fewer, more } = conditionsOf(branch, claim.board, claim.stock);
-    const left = shown?.caps ?? caps;
+    const left = shown === undefined ? caps : capsBehind(caps, shown);
     return [
       { node: branch.more, path: [...path, more], caps: left, way: [...way, 'more'] },
       { node: branch.fewer, path: [...path, fewer], caps: capped(left, fewer), way: [...way, 'fewer'] },
@@ -74,12 +66,6 @@ function remainder({ node, path, caps, way }: Open, claim: StepClaim): readonly 
     if (error instanceof Flaw && way.length > 0) throw new Flaw(`in the case ${way.join(' > ')}, ${error.message}`);
     throw error;
   }
-}
-
-/** At most so many units, of whatever groups, are at most so many of each. */
-function capped(caps: UnitCaps, { counts, concerns, amount }: Condition): UnitCaps {
-  if (counts !== 'units') return caps;
-  return new Map([...caps].map(([group, most]) => [group, concerns(group) ? Math.min(most, amount) : most]));
 }
 
 function leftOpen(bound: bigint | null, { scale, value }: StepClaim): string {

@@ -10,6 +10,8 @@ import { groundOf, type StepClaim } from '../../../src/proof/claim.js';
 import { conditionsOf, type Condition } from '../../../src/proof/conditions.js';
 import { measureOf, numberOf } from '../../../src/proof/measure.js';
 import { nodeBound } from '../../../src/proof/node-bound.js';
+import { capsBehind } from '../../../src/proof/unit-caps.js';
+import type { StockGroup } from '../../../src/proof/stock.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { counted } from './counting.js';
@@ -93,22 +95,28 @@ describe('the bound of a case', () => {
           if (branch.among !== undefined) seen.sets += 1;
           return counted(plan.feeds, branch, board, apart) <= branch.most ? fewer : more;
         });
-        const caps = new Map(ground.stock.groups.map((group) => [group, group.most]));
+        const quick = new Map(ground.stock.groups.map((group) => [group, group.most]));
+        const exact = ({ most }: StockGroup): number => most;
         seen.conditions += path.length;
         const scaled = claim.scale * number;
         let [best, tags]: [bigint | null, ProofTags] = [null, tagsFrom(drawn, path, claim, Number(scaled))];
         for (const push of [null, ...drawn.pushes]) {
           const pushed = push === null ? tags : pushedTags(tags, push, path, Number(scaled));
-          const shown = nodeBound(pushed, path, caps, claim, true);
-          if (shown.kind === 'closed') throw new Error('a case with a better plan was closed');
-          expect(shown.bound <= scaled).toBe(true);
-          for (const [{ supply, source, slot, most }, cap] of shown.caps) {
+          const shown = nodeBound(pushed, path, quick, claim);
+          if (shown === null) throw new Error('a case with a better plan was closed');
+          const bound = shown.bound(exact);
+          expect(bound <= scaled).toBe(true);
+          const left = capsBehind({ quick, exact }, shown);
+          for (const group of ground.stock.groups) {
+            const { supply, source, slot, most } = group;
             const of = { count: 'units', supply: supply.id, source, ...(slot === null ? {} : { slot }) } as const;
             const used = counted(plan.feeds, of, board, apart);
+            const cap = left.exact(group);
             expect(used).toBeLessThanOrEqual(cap);
+            expect(cap).toBeLessThanOrEqual(left.quick.get(group) ?? 0);
             if (cap < most) seen.capped += 1;
           }
-          if (best === null || shown.bound > best) [best, tags] = [shown.bound, pushed];
+          if (best === null || bound > best) [best, tags] = [bound, pushed];
         }
         if (100n * (best ?? 0n) > 90n * scaled) seen.tight += 1;
       }),
