@@ -25,10 +25,12 @@ function placed(path: string, folder: string, name: string | null): string | nul
 }
 
 function nearName(name: string, names: readonly string[]): string | null {
+  if (names.includes(name)) return name;
+  // Endings are left aside: that two files have the same one makes their names no nearer.
   const stem = (text: string): string => text.replace(/\.[^.]*$/, '').toLowerCase();
-  return (
-    names.find((each) => each === name) ?? names.find((each) => stem(each) === stem(name)) ?? nearSpelling(name, names)
-  );
+  const stems = names.map(stem);
+  const near = stems.includes(stem(name)) ? stem(name) : nearSpelling(stem(name), stems);
+  return near === null ? null : (names[stems.indexOf(near)] ?? null);
 }
 
 /** Names in the order of their letters, hidden ones left out; null when the folder cannot be read. */

@@ -8,7 +8,7 @@ import { outputAnswerText } from '../../../report/screen/output-screen.js';
 import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
-import { carryOut, nothingAsked, readOne } from '../pipeline.js';
+import { carryOut, nothingAsked, readOne, refused } from '../pipeline.js';
 
 export type CheckFlags = ReadingOptions & {
   readonly json: boolean;
@@ -39,7 +39,7 @@ export async function runCheck(
     ask: (kit) => {
       const resolved = resolveQuestion(kit, { pedal, ...output });
       return resolved.kind === 'unknown'
-        ? { kind: 'refused', sentences: resolved.faults }
+        ? refused(boardPath, resolved.faults)
         : { kind: 'asked', value: resolved.question };
     },
     call: checkOutput,

@@ -26,12 +26,15 @@ describe('a file that is not there', () => {
     expect(await nearFile(join(folder, path))).toBe(join(folder, near));
   });
 
-  it.each(['boards/lighthouse.yaml', 'boards/hidden.yaml', 'elsewhere/tour.yaml', 'no/such/tour.yaml'])(
-    '%s is near to none',
-    async (path) => {
-      expect(await nearFile(join(folder, path))).toBeNull();
-    },
-  );
+  it.each([
+    'boards/lighthouse.yaml',
+    'boards/none.yaml',
+    'boards/hidden.yaml',
+    'elsewhere/tour.yaml',
+    'no/such/tour.yaml',
+  ])('%s is near to none', async (path) => {
+    expect(await nearFile(join(folder, path))).toBeNull();
+  });
 
   it('is told with the one that is near, as it was written', async () => {
     expect(await readText(`${folder}//boards/tuor.yaml`)).toMatchObject({

@@ -132,7 +132,7 @@ describe('--pedal and --output', () => {
     const pedal = await checking(...tideway, '--pedal', 'chapel-dive', '--output', 'quay-6:6');
     expect(pedal).toEqual({
       ...{ code: 3, signal: null, output: '' },
-      errors: 'the board has no pedal "chapel-dive". Did you mean chapel-drive?\n',
+      errors: `${tideway[0]}: the board has no pedal "chapel-dive". Did you mean chapel-drive?\n`,
     });
     const supply = await checking(...tideway, '--pedal', 'chapel-drive', '--output', 'quay-5:6', '--json');
     expect(supply).toMatchObject({ code: 3, output: '' });
@@ -140,7 +140,7 @@ describe('--pedal and --output', () => {
     const output = await checking(...tideway, '--pedal', 'chapel-drive', '--output', 'quay-6:7');
     expect(output).toMatchObject({
       ...{ code: 3, output: '' },
-      errors: '"quay-6" has no output 7; it has the outputs 1 to 6.\n',
+      errors: `${tideway[0]}: "quay-6" has no output 7; it has the outputs 1 to 6.\n`,
     });
     const hostile = await checking(...tideway, '--pedal', '\u001b[31mred\u202e', '--output', 'quay-6:6');
     expect(hostile).toMatchObject({ code: 3, output: '' });
