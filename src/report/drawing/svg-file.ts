@@ -53,12 +53,11 @@ function planScene(handout: PlanHandout): Scene {
   );
 }
 
-function noPlanScene({ title, lead, passages, speech }: NoPlanHandout): Scene {
+function noPlanScene({ title, lead, passages, speech, wanted }: NoPlanHandout): Scene {
   const { board, inventory } = speech;
-  const off = leftOutScene(
-    board.pedals.map(({ id }) => inventory.pedalName(id)),
-    textWidth,
-  );
+  // With what is looked for every pedal has power.
+  const unfed = wanted.length > 0 ? [] : board.pedals.map(({ id }) => inventory.pedalName(id));
+  const off = leftOutScene(unfed, textWidth);
   const reasons = passages.map((passage) =>
     textScene(
       [

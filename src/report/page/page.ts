@@ -31,8 +31,7 @@ ${sections.map(sectionMarkup)}</main>
 function planHead(handout: PlanHandout): Markup {
   const { headline, proven } = handout;
   return markup`<p>${headline.cost} ${headline.counts}</p>
-<p class="${proven ? 'standing' : 'standing care'}">${headline.standing}</p>
-<dl class="facts">
+${standing(headline.standing, proven)}<dl class="facts">
 ${factsOf(handout).map(([name, value]) => markup`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
 `;
 }
@@ -69,7 +68,10 @@ function factsOf({
   ];
 }
 
-const noPlanHead = ({ lead }: NoPlanHandout): Markup => markup`<p class="standing care">${lead}</p>\n`;
+const noPlanHead = ({ lead, proven }: NoPlanHandout): Markup => standing(lead, proven);
+
+const standing = (text: string, proven: boolean): Markup =>
+  markup`<p class="${proven ? 'standing' : 'standing care'}">${text}</p>\n`;
 
 /** Where to find what, for a page of several sheets. */
 const contents = (sections: readonly Section[]): Markup | null =>

@@ -7,8 +7,9 @@ export const passageSection = ({ title, entries }: Passage, at: number): Section
   id: `part-${at + 1}`,
   title,
   body: markup`${list(
-    entries.map(({ name, text, below }) =>
-      name === null ? text : markup`<b>${name}</b> ${text}${below.length === 0 ? null : list(below)}`,
-    ),
+    entries.map(({ name, text, below }) => {
+      const named = name === null ? null : markup`<b>${name}</b> `;
+      return markup`${named}${text}${below.length === 0 ? null : list(below)}`;
+    }),
   )}`,
 });

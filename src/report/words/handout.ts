@@ -63,6 +63,8 @@ export type NoPlanHandout = {
   readonly speech: Speech;
   readonly title: string;
   readonly lead: string;
+  /** Whether the lead is no bad news: a proven list of what to look for. */
+  readonly proven: boolean;
   readonly passages: readonly Passage[];
   /** What to look for in its place, where that is known. */
   readonly wanted: readonly WantedItem[];
@@ -82,6 +84,7 @@ export function handoutOf({ kit, answer }: ReportInput): Handout {
         speech,
         title: `${name}: no plan exists`,
         lead: impossibleLead(speech, answer.reasons),
+        proven: false,
         passages: reasonPassages(speech, answer.reasons),
         wanted: [],
       };
@@ -91,6 +94,7 @@ export function handoutOf({ kit, answer }: ReportInput): Handout {
         speech,
         title: `${name}: no plan yet`,
         lead: stoppedLead,
+        proven: false,
         passages: [stoppedPassage],
         wanted: [],
       };
@@ -106,6 +110,7 @@ function wantedHandout(wanted: Wanted): NoPlanHandout {
     speech,
     title: `${safeText(wanted.kit.board.name)}: what to look for`,
     lead: `${wantedLead(speech, wanted)} ${wantedStanding(wanted)}`,
+    proven: wanted.isProven,
     passages: wantedPassages(speech, wanted),
     wanted: wantedItems(wanted),
   };

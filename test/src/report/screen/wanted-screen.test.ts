@@ -88,7 +88,17 @@ describe('what to look for, to take home', () => {
   it('is a page, Markdown, JSON and a list without prices', async () => {
     const answer = await sought(board);
     const input = { kit: kitOf(board, null), answer };
-    expect(reportText('page', input)).toContain('Test board: what to look for');
+    const page = reportText('page', input);
+    for (const words of [
+      'Test board: what to look for',
+      '1 of 120 mA or more: for odd',
+      '1 of 36 mA or more: for mole',
+    ])
+      expect(page).toContain(words);
+    expect(page).toContain('<p class="standing">Look for 2 isolated outputs');
+    const unproven = reportText('page', { ...input, answer: { ...answer, isProven: false } });
+    expect(unproven).toContain('<p class="standing care">Look for 2 isolated outputs');
+    expect(reportText('drawing', input)).not.toContain('Without power');
     expect(reportText('markdown', input)).toContain('1 of 120 mA or more: for odd');
     expect(JSON.parse(reportText('json', input))).toMatchObject({
       format: 'boardfeed/wanted/1',
