@@ -12,6 +12,8 @@ export type Diver<Content> = {
   readonly scale: number;
   /** A solution must be worth less than this to be of interest. */
   readonly target: number;
+  /** The greatest worth that is of interest. */
+  readonly wanted: number;
   /** Whether the time is over. */
   readonly over: boolean;
   /** Lets others have their turn. */
@@ -61,7 +63,7 @@ export async function dive<Content>(
     if (search.over || step >= mostSteps) return;
     const first = step === 0;
     const { point, value } = solved(search, now, first ? begin : { ...begin, state: COLD }, first ? 1 : mostRounds);
-    const hopeless = (): boolean => value > search.target - 1 + slack;
+    const hopeless = (): boolean => value > search.wanted + slack;
     if (!first && hopeless()) return;
     const whole = wholeIn(search.pool, point);
     const left = new Set(without);

@@ -57,6 +57,14 @@ export type PricingAnswer<Content> = {
 /** Columns that make up a whole solution, and what it costs with everything counted. */
 export type Completed<Content> = { readonly value: number; readonly contents: readonly Content[] };
 
+/** What solutions can cost at all: costs in between need not be looked for. */
+export type PossibleCosts = {
+  /** The greatest possible cost below this one; −1 when there is none. */
+  readonly below: (cost: number) => number;
+  /** The least possible cost from this one on; Infinity when there is none. */
+  readonly from: (cost: number) => number;
+};
+
 export type CoverProgram<Content> = {
   /** How many features there are. */
   readonly features: number;
@@ -73,6 +81,7 @@ export type CoverProgram<Content> = {
   readonly branching: Branching;
   /** The features of which pricing can be told how much a column may have. */
   readonly capped: readonly number[];
+  readonly possible: PossibleCosts;
   readonly price: (request: PricingRequest) => PricingAnswer<Content>;
   /** Makes an exact solution of columns that cover everything, perhaps twice; null when it cannot. */
   readonly complete: (columns: readonly CoverColumn<Content>[]) => Completed<Content> | null;

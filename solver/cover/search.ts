@@ -12,6 +12,7 @@ import { capped, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 import { dualBound, featurePrices, priceAll, scaleFor, type Bounded, type DualPrices } from './dual-prices.js';
 import { COLD } from './simplex.js';
+import { mixedGroups, wholeColumns } from './points.js';
 import { finishedTree, type CoverNode } from './tree.js';
 
 export type CoverOptions<Content> = {
@@ -75,6 +76,7 @@ export class CoverSearch<Content> {
   readonly #options: CoverOptions<Content>;
   readonly #open: OpenNode[] = [];
   #bound = 0;
+  #wanted: number;
   #stuck: ReadonlyMap<number, number> | null = null;
   readonly statistics = { nodes: 0, rounds: 0, columns: 0 };
 
@@ -84,6 +86,7 @@ export class CoverSearch<Content> {
     for (const column of program.start) this.pool.add(column);
     this.#options = options;
     this.best = options.known;
+    this.#wanted = program.possible.below(this.target);
     this.scale = scaleFor(program, options.known?.value ?? program.greatest);
   }
 
@@ -102,7 +105,7 @@ export class CoverSearch<Content> {
       const inHand = { best: this.best, bound: this.#bound };
       return this.#stuck === null ? { kind: 'stopped', ...inHand } : { kind: 'stuck', mixed: this.#stuck, ...inHand };
     }
-    const proof = { scale: this.scale, tree: finishedTree(root, this.scale * (this.target - 1)) };
+    const proof = { scale: this.scale, tree: finishedTree(root, this.scale * this.wanted) };
     return this.best === null ? { kind: 'infeasible', proof } : { kind: 'optimal', ...this.best, proof };
   }
 
@@ -111,11 +114,17 @@ export class CoverSearch<Content> {
     return this.best?.value ?? this.program.greatest + 1;
   }
 
+  /** The greatest cost of a solution that is of interest. */
+  get wanted(): number {
+    return this.#wanted;
+  }
+
   /** Offers columns that cover everything as a solution. */
   offer(columns: readonly (typeof this.pool.columns)[number][]): boolean {
     const completed = this.program.complete(columns);
     if (completed === null || completed.value >= this.target) return false;
     this.best = completed;
+    this.#wanted = this.program.possible.below(this.target);
     this.#report();
     return true;
   }
@@ -287,12 +296,12 @@ export class CoverSearch<Content> {
 
   /** Whether nothing that keeps a bound in subunits can beat the best. */
   #closes(bound: number): boolean {
-    return bound > this.scale * (this.target - 1);
+    return bound > this.scale * this.wanted;
   }
 
-  /** A bound in subunits as the next whole value of the objective. */
+  /** A bound in subunits as the next value of the objective that is possible. */
   #whole(bound: number): number {
-    return Math.max(0, Math.ceil(bound / this.scale));
+    return bound === -Infinity ? 0 : this.program.possible.from(Math.max(0, Math.ceil(bound / this.scale)));
   }
 
   /**
@@ -301,7 +310,7 @@ export class CoverSearch<Content> {
    */
   #promising(columns: readonly number[], { decisions }: OpenNode, { duals, bound }: Bounded): readonly number[] {
     const pricesIn = featurePrices(this.program, decisions.conditions, duals);
-    const enough = this.scale * (this.target - 1) - bound;
+    const enough = this.scale * this.wanted - bound;
     const reducedCost = (index: number): number => {
       const column = this.pool.columns[index];
       if (column === undefined) return Infinity;
@@ -321,7 +330,7 @@ export class CoverSearch<Content> {
 
   /** Reduced costs leave less room: a column more of a group costs its extra at the least. */
   #tightened({ decisions }: OpenNode, { bound, extra }: Bounded): readonly number[] {
-    const room = this.scale * (this.target - 1) - bound;
+    const room = this.scale * this.wanted - bound;
     return decisions.most.map((most, group) => {
       const more = extra[group] ?? 0;
       return more > 0 && room < Infinity ? Math.min(most, Math.floor(room / more)) : most;
@@ -338,26 +347,6 @@ const startFrom = <Content>(master: RestrictedMaster<Content>, pool: ColumnPool<
 function note(proof: CoverNode, { bound, duals }: Bounded): void {
   proof.duals = duals;
   proof.bound = bound;
-}
-
-/** The groups of which parts of units are used, with the number of their units. */
-function mixedGroups<Content>(pool: ColumnPool<Content>, point: Float64Array): ReadonlyMap<number, number> {
-  const mixed = new Map<number, number>();
-  const parts = new Set<number>();
-  for (const [index, { group }] of pool.columns.entries()) {
-    const share = point[index] ?? 0;
-    if (share < 1e-5) continue;
-    mixed.set(group, (mixed.get(group) ?? 0) + share);
-    if (Math.abs(share - Math.round(share)) > 1e-4) parts.add(group);
-  }
-  return new Map(
-    [...mixed].flatMap(([group, units]) => (parts.has(group) ? [[group, Math.round(units)] as const] : [])),
-  );
-}
-
-/** The columns of a point, each as often as it is used, rounded. */
-export function wholeColumns<Content>(pool: ColumnPool<Content>, point: Float64Array): (typeof pool.columns)[number][] {
-  return pool.columns.flatMap((column, index) => Array.from({ length: Math.round(point[index] ?? 0) }, () => column));
 }
 
 /** The least cost of a covering program, with a proof that anyone can check; or how far the search came. */

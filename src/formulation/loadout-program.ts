@@ -8,9 +8,11 @@ import { featuresOf, type Features } from './loadout-features.js';
 import { groupsOf, type UnitGroup, type Slots } from './loadout-groups.js';
 import { priced } from './loadout-pricing.js';
 import { leadColumns, rowsOf, unpoweredColumns, type RowMeaning } from './loadout-rows.js';
+import { possibleNumbers } from './possible-numbers.js';
 import type { Question } from './question.js';
 import { settle } from './settle.js';
 import { startColumns } from './start-columns.js';
+import { tierRanges, type Known } from './tier-ranges.js';
 import { unitSets } from './unit-sets.js';
 
 /** The program of one step, and what its rows and groups stand for. */
@@ -20,6 +22,9 @@ export type LoadoutProgram = {
   readonly meanings: readonly RowMeaning[];
   readonly features: Features;
 };
+
+/** Which units are told apart, and what the tiers of earlier steps come to. */
+export type StepTerms = { readonly slots: Slots; readonly settled: Known };
 
 /** What a unit costs with nothing on it. */
 function leastCost({ supply }: SupplyUses, price: number, { weights, moneyUnit }: ScalarObjective): number {
@@ -37,7 +42,7 @@ export function loadoutProgram(
   objective: ScalarObjective,
   earlier: readonly SettledStep[],
   pricers: (uses: SupplyUses) => LoadoutPricer,
-  slots: Slots = new Map(),
+  { slots = new Map(), settled = new Map() }: Partial<StepTerms> = {},
 ): LoadoutProgram {
   const { bench } = question;
   const features = featuresOf(question, earlier);
@@ -60,6 +65,7 @@ export function loadoutProgram(
     greatest: objective.greatest,
     branching: { inAll: leads, sets: unitSets(groups), withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
     capped: bench.classes.map((_, pedal) => pedal),
+    possible: possibleNumbers(objective, tierRanges(question, groups), settled),
     price: (request) => priced(request, groups, builder, counts, pricers),
     complete: (columns) =>
       settle(

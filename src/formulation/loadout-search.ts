@@ -1,6 +1,6 @@
 import { searchCover, type CoverOutcome } from '../../solver/cover/search.js';
 import { casesOf } from '../../solver/cover/tree.js';
-import type { Criterion } from '../domain/aim.js';
+import type { ChoosingCriterion, Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
 import { loadoutPricer, type LoadoutPricer } from '../loadout/best-loadout.js';
@@ -26,18 +26,18 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     pricers: remembered((uses: SupplyUses) => loadoutPricer(uses, question.bench)),
   };
   const earlier: SettledStep[] = [...limitedAtFirst(question)];
-  const settled = new Map<Criterion, number>();
+  const settled = new Map<ChoosingCriterion, number>();
   const candidates: (readonly Feed[])[] = [];
   const steps: ProofStep[] = [];
   let cases = 0;
   let limits = false;
   let contents: readonly Loadout[] | null = null;
   for (const objective of scalarObjectives(question)) {
-    const { outcome, program } = await searchStep(objective, earlier, contents, job);
+    const { outcome, program } = await searchStep(objective, { earlier, settled, contents }, job);
     if (outcome.kind === 'infeasible') return { kind: 'impossible' };
     if (outcome.kind !== 'optimal') {
       if (outcome.best !== null) candidates.push(namedFeeds(outcome.best.contents, question));
-      return stopped(objective, outcome.bound, candidates, settled);
+      return stopped(objective, outcome, candidates, settled);
     }
     ({ contents } = outcome);
     cases += casesOf(outcome.proof.tree);
@@ -64,31 +64,44 @@ type Job = {
   readonly pricers: (uses: SupplyUses) => LoadoutPricer;
 };
 
+/** What earlier steps have settled, and the loadouts of the last of them. */
+type Before = {
+  readonly earlier: readonly SettledStep[];
+  readonly settled: ReadonlyMap<ChoosingCriterion, number>;
+  readonly contents: readonly Loadout[] | null;
+};
+
 /** One step; where the search gets stuck because several units of a supply stand for one another, they are told apart. */
 async function searchStep(
   objective: ScalarObjective,
-  earlier: readonly SettledStep[],
-  contents: readonly Loadout[] | null,
+  { earlier, settled, contents }: Before,
   { question, effort, supplies, pricers }: Job,
 ): Promise<{ readonly outcome: CoverOutcome<Loadout>; readonly program: LoadoutProgram }> {
   const first = objective.tiers[0]?.tier ?? null;
   const firstOf = (value: number): number => tierValues(objective, value)[0]?.[1] ?? 0;
   let slots: Slots = new Map();
   let known = contents;
+  // What the search has shown before units are told apart holds for them, too.
+  let shown = 0;
   for (;;) {
-    const program = loadoutProgram(question, supplies, objective, earlier, pricers, slots);
+    const program = loadoutProgram(question, supplies, objective, earlier, pricers, { slots, settled });
     const outcome = await searchCover(program.cover, {
       remainingMs: effort.remainingMs,
       signal: effort.signal,
       timing: effort.timing,
       known: known === null ? null : program.cover.complete(known.map(asColumn)),
       onProgress: ({ value, bound }) =>
-        effort.onProgress?.({ tier: first, value: value === null ? null : firstOf(value), bound: firstOf(bound) }),
+        effort.onProgress?.({
+          tier: first,
+          value: value === null ? null : firstOf(value),
+          bound: firstOf(Math.max(shown, bound)),
+        }),
     });
-    if (outcome.kind !== 'stuck') return { outcome, program };
+    if (outcome.kind === 'optimal' || outcome.kind === 'infeasible') return { outcome, program };
+    shown = Math.max(shown, outcome.bound);
+    const finer = outcome.kind === 'stuck' ? finerSlots(slots, outcome.mixed, program) : null;
+    if (finer === null) return { outcome: { ...outcome, bound: shown }, program };
     known = outcome.best?.contents ?? null;
-    const finer = finerSlots(slots, outcome.mixed, program);
-    if (finer === null) return { outcome, program };
     slots = finer;
   }
 }
@@ -107,15 +120,24 @@ function finerSlots(slots: Slots, mixed: ReadonlyMap<number, number>, { groups }
   return [...finer].some(([key, count]) => count !== slots.get(key)) ? finer : null;
 }
 
+/** Of the tiers of a step that has no proof those are settled in which the best plan in hand and the bound meet. */
 function stopped(
   objective: ScalarObjective,
-  bound: number,
+  { best, bound }: { readonly best: { readonly value: number } | null; readonly bound: number },
   candidates: readonly (readonly Feed[])[],
   settled: ReadonlyMap<Criterion, number>,
 ): SearchOutcome {
-  const [first] = objective.tiers;
-  const open = first === undefined ? null : { tier: first.tier, bound: tierValues(objective, bound)[0]?.[1] ?? null };
-  return { kind: 'stopped', candidates, settled, open };
+  const reached = best === null ? [] : tierValues(objective, best.value);
+  const bounds = tierValues(objective, Math.min(bound, best?.value ?? Infinity));
+  const first = bounds.findIndex(([, value], index) => value !== reached[index]?.[1]);
+  const met = new Map([...settled, ...bounds.slice(0, Math.max(0, first))]);
+  const [tier, value] = bounds[first] ?? [];
+  return {
+    kind: 'stopped',
+    candidates,
+    settled: met,
+    open: tier === undefined ? null : { tier, bound: value ?? null },
+  };
 }
 
 function remembered(make: (uses: SupplyUses) => LoadoutPricer): (uses: SupplyUses) => LoadoutPricer {

@@ -86,7 +86,7 @@ function moneyUnitOf({ supplies, bench }: Question): number {
 }
 
 /** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be. */
-function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): number {
+export function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): number {
   const pedals = allPedals(bench);
   const { noisePrice, supplyPrice } = bench.policy;
   const members = bench.classes.flatMap((each) => each.members);

@@ -23,6 +23,8 @@ export type ProofGround = {
 export type StepClaim = ProofGround & {
   readonly scale: bigint;
   readonly value: bigint;
+  /** The greatest number below that one that a plan can have at all. */
+  readonly below: bigint;
   readonly measure: Measure;
   readonly earlier: readonly { readonly measure: Measure; readonly value: bigint }[];
 };

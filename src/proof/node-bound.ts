@@ -33,7 +33,7 @@ export function nodeBound(
 ): NodeBound | null {
   const prices = nodePrices(tags, path, claim);
   const carriedBy = carriedUnder(prices, claim);
-  const target = claim.scale * (claim.value - 1n);
+  const target = claim.scale * claim.below;
   const gains = [...most].flatMap(([group, units]) => gainOf(group, units, prices, carriedBy));
   gains.sort((one, other) => (one.lost === other.lost ? 0 : one.lost > other.lost ? -1 : 1));
   let bound = gains.reduce((rest, { lost }) => rest - lost, prices.base);

@@ -44,7 +44,7 @@ const leadPrices = ({ kinds }: Stock): readonly number[] =>
   kinds.flatMap(({ offers }) => offers.map(({ price }) => price));
 
 /** The most that a tier comes to in any plan, in minor units where it is money. */
-function mostOf(tier: ChoosingTier, ground: ProofGround): number {
+export function mostOf(tier: ChoosingTier, ground: ProofGround): number {
   const { pedals, policy } = ground.board;
   if (isPedalTier(tier)) return pedals.filter(judges[tier].mayCount).length;
   switch (tier) {
@@ -65,17 +65,20 @@ function mostOf(tier: ChoosingTier, ground: ProofGround): number {
 }
 
 /** It takes a digital pedal other than itself to expose a pedal. */
-function mostExposed({ board: { pedals } }: ProofGround): number {
+export function mostExposed({ board: { pedals } }: ProofGround): number {
   const digital = pedals.filter((pedal) => pedal.digital).length;
   return pedals.filter((pedal) => pedal.highGain && digital > (pedal.digital ? 1 : 0)).length;
 }
 
 /** A supply for every pedal, and every lead that pedals can have. */
 function mostMoney(ground: ProofGround): number {
-  const dearest = (prices: readonly number[]): number => prices.reduce((most, price) => Math.max(most, price), 0);
-  const { stock, board } = ground;
-  return board.pedals.length * dearest(supplyPrices(stock)) + mostParts(ground) * dearest(leadPrices(stock));
+  return ground.board.pedals.length * dearest(supplyPrices(ground.stock)) + mostOnLeads(ground);
 }
+
+const dearest = (prices: readonly number[]): number => prices.reduce((most, price) => Math.max(most, price), 0);
+
+/** What all leads together can cost. */
+export const mostOnLeads = (ground: ProofGround): number => mostParts(ground) * dearest(leadPrices(ground.stock));
 
 /** Two adapters and a join lead for every pedal, a chain lead for every two. */
 function mostParts({ board: { pedals, policy }, stock }: ProofGround): number {

@@ -53,7 +53,7 @@ function remainder({ node, path, caps, way }: Open, claim: StepClaim): readonly 
     if (shown === null) return [];
     if (branch === undefined) {
       const bound = shown?.bound(caps.exact) ?? null;
-      if (bound !== null && bound > claim.scale * (claim.value - 1n)) return [];
+      if (bound !== null && bound > claim.scale * claim.below) return [];
       throw new Flaw(leftOpen(bound, claim));
     }
     const { fewer, more } = conditionsOf(branch, claim.board, claim.stock);
@@ -68,7 +68,7 @@ function remainder({ node, path, caps, way }: Open, claim: StepClaim): readonly 
   }
 }
 
-function leftOpen(bound: bigint | null, { scale, value }: StepClaim): string {
+function leftOpen(bound: bigint | null, { scale, below }: StepClaim): string {
   if (bound === null) return 'a case is left open: it has neither tags nor a branch';
-  return `a case is left open: its tags show no more than ${bound} of more than ${scale * (value - 1n)}`;
+  return `a case is left open: its tags show no more than ${bound} of more than ${scale * below}`;
 }

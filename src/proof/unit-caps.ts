@@ -16,9 +16,9 @@ export function capsAtFirst(claim: StepClaim): UnitCaps {
   return { quick, exact: (group) => quick.get(group) ?? 0 };
 }
 
-function mostInBetter(group: StockGroup, { measure, value, earlier }: StepClaim): number {
+function mostInBetter(group: StockGroup, { measure, below, earlier }: StepClaim): number {
   const { bricks } = unitCounts(group.supply.source);
-  const limits = [...earlier, { measure, value: value - 1n }].map(({ measure: each, value: limit }) => {
+  const limits = [...earlier, { measure, value: below }].map(({ measure: each, value: limit }) => {
     const least = bricks * each.bricks + each.money(group.price);
     return least === 0n ? group.most : Number(limit / least);
   });

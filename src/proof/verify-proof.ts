@@ -1,10 +1,11 @@
-import { tierValue, type Tier } from '../domain/aim.js';
+import { tierValue, type ChoosingTier, type Tier } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Score } from '../domain/plan.js';
 import type { Proof } from '../domain/proof.js';
 import { toldApart } from './apart.js';
 import { groundOf, type StepClaim, type ProofGround } from './claim.js';
 import { Flaw } from './flaw.js';
+import { greatestBelow } from './greatest-below.js';
 import { measureOf, numberOf } from './measure.js';
 import { checkRanking } from './ranking.js';
 import { casesIn, checkTree, type OnCase } from './tree.js';
@@ -77,7 +78,7 @@ export function verifyImpossible(
       throw new Flaw('its only step must count the pedals without power, one by one');
     if (step.value < 1) throw new Flaw('it leaves no pedal without power');
     const ground = groundOf(board, catalogue, true);
-    const cases = checkTree(step.tree, claimOf(proof, 0, ground), counting(proof, onProgress));
+    const cases = checkTree(step.tree, claimOf(proof, 0, ground, new Map()), counting(proof, onProgress));
     return { kind: 'holds', unpowered: step.value, cases };
   });
 }
@@ -97,19 +98,28 @@ function counting({ steps }: Proof, onProgress?: VerifyProgress): OnCase {
 }
 
 function checkSteps(proof: Proof, ground: ProofGround, score: Score, onCase: OnCase): number {
+  const reached = new Map<ChoosingTier, number>();
   return proof.steps.reduce((cases, step, index) => {
     const name = proof.steps.length === 1 ? '' : `step ${index + 1}: `;
     const found = numberOf(step.tiers, score, ground.board.policy);
     if (BigInt(step.value) !== found) throw new Flaw(`${name}its value is ${step.value}; the plan's is ${found}`);
     try {
-      return cases + checkTree(step.tree, claimOf(proof, index, ground), onCase);
+      const looked = checkTree(step.tree, claimOf(proof, index, ground, new Map(reached)), onCase);
+      for (const { tier } of step.tiers) reached.set(tier, tierValue(tier, score, ground.board.policy));
+      return cases + looked;
     } catch (error) {
       throw error instanceof Flaw ? new Flaw(`${name}${error.message}`) : error;
     }
   }, 0);
 }
 
-function claimOf({ steps }: Proof, index: number, ground: ProofGround): StepClaim {
+/** `reached` is what the tiers of earlier steps come to: no plan that keeps to these steps has another value in any. */
+function claimOf(
+  { steps }: Proof,
+  index: number,
+  ground: ProofGround,
+  reached: ReadonlyMap<ChoosingTier, number>,
+): StepClaim {
   const measured = steps.slice(0, index + 1).map(({ tiers, value }) => ({
     measure: measureOf(tiers, ground.board.policy),
     value: BigInt(value),
@@ -121,6 +131,7 @@ function claimOf({ steps }: Proof, index: number, ground: ProofGround): StepClai
     ...toldApart(ground, step.apart ?? []),
     scale: BigInt(step.scale),
     value: own.value,
+    below: greatestBelow(own.value, step.tiers, reached, ground),
     measure: own.measure,
     earlier: measured.slice(0, index),
   };

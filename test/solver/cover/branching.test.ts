@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { branchesOf } from '../../../solver/cover/branching.js';
 import { ColumnPool } from '../../../solver/cover/column-pool.js';
+import { anyCost } from './small-covers.js';
 import type { Amounts, CoverProgram } from '../../../solver/cover/program.js';
 
 /** Features of these programs: a pedal's class, two kinds of leads, and the unit. */
@@ -21,6 +22,7 @@ function branches(parts: readonly Part[], sets: readonly (readonly number[])[] =
     greatest: 1_000,
     branching: { inAll: [fan, daisy], sets, withinGroups: [[pedal], [fan, daisy]] },
     capped: [pedal],
+    possible: anyCost,
     price: () => ({ bound: 0, columns: [] }),
     complete: () => null,
   };

@@ -4,12 +4,22 @@ import { describe, expect, it } from 'vitest';
 import type { CoverProgram } from '../../../solver/cover/program.js';
 import type { CoverOutcome } from '../../../solver/cover/search.js';
 import { cheapest, completed, exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+import { proves } from './proof-tree.js';
 import { ended, expectTrue, search, toldApart } from './searching.js';
 import { share, trying } from '../../support/runs.js';
 
 /** What a search has shown that no solution is below; Infinity where there is none. */
 const leastOf = (outcome: CoverOutcome<number>): number =>
   outcome.kind === 'optimal' ? outcome.value : outcome.kind === 'infeasible' ? Infinity : outcome.bound;
+
+/** With all costs five times as high. */
+const timesFive = (cover: SmallCover): SmallCover => ({
+  ...cover,
+  columns: cover.columns.map((column) => ({ ...column, cost: 5 * column.cost })),
+  resource:
+    cover.resource === null ? null : { ...cover.resource, rented: cover.resource.rented.map((cost) => 5 * cost) },
+  without: cover.without.map((free) => (free === null ? null : { ...free, cost: 5 * free.cost })),
+});
 
 /** The program with another row: the columns of some of its groups are limited. */
 const withRow = (
@@ -104,6 +114,31 @@ describe('the search of a cover', () => {
     );
     expect(seen.stuck).toBeLessThan(share(30));
     expect(Math.min(seen.fewer, seen.more)).toBeGreaterThan(share(40));
+  });
+
+  it('passes over costs that no solution can have', async () => {
+    const seen = { optimal: 0, passedOver: 0 };
+    const upToFive = (cost: number): number => 5 * Math.ceil(cost / 5);
+    const possible = { below: (cost: number) => upToFive(cost) - 5, from: upToFive };
+    await fc.assert(
+      fc.asyncProperty(smallCovers, async (given) => {
+        const cover = timesFive(given);
+        const program = programOf(cover);
+        const outcome = await search({ ...program, possible });
+        if (outcome.kind !== 'optimal') return;
+        expect(outcome.value).toBe(leastCost(cover));
+        const { tree, scale } = outcome.proof;
+        const holds = (value: number): boolean => proves({ program, columns: cover.columns }, tree, scale, value);
+        // The bound need not exceed what no solution can cost.
+        if (outcome.value > 0) expect(holds(outcome.value - 4)).toBe(true);
+        expect(holds(outcome.value + 1)).toBe(false);
+        seen.optimal += 1;
+        if (outcome.value > 0 && !holds(outcome.value)) seen.passedOver += 1;
+      }),
+      trying(300),
+    );
+    expect(seen.optimal).toBeGreaterThan(share(100));
+    expect(seen.passedOver).toBeGreaterThan(0);
   });
 
   it('starts from a solution that is known, and returns it when nothing is better', async () => {

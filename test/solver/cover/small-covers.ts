@@ -7,6 +7,7 @@ import type {
   CoverProgram,
   CoverRow,
   FixedColumn,
+  PossibleCosts,
   PricingRequest,
 } from '../../../solver/cover/program.js';
 
@@ -121,6 +122,7 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
     greatest,
     branching: { inAll: [unit - 1], sets: pairsOf(known.length), withinGroups: [[...demands.keys()], [unit - 1]] },
     capped: [...demands.keys()],
+    possible: anyCost,
     price: price ?? ((request) => exactPrice(columns, request)),
     complete: (chosen) =>
       completed(
@@ -129,6 +131,9 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
       ),
   };
 }
+
+/** Every whole number. */
+export const anyCost: PossibleCosts = { below: (cost) => cost - 1, from: (cost) => cost };
 
 /** All pairs of more than two groups. */
 const pairsOf = (count: number): readonly (readonly number[])[] =>

@@ -62,7 +62,7 @@ function program({ supplies = [box], parts = [mini], policy = {}, owned = {}, ..
     objective,
     given.earlier ?? [],
     (uses) => loadoutPricer(uses, question.bench),
-    slots,
+    slots === undefined ? {} : { slots },
   );
   const { rows, fixed } = made.cover;
   return {

@@ -1,6 +1,7 @@
 import { kitOf } from '../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
+import { packingBoard } from '../../../bench/packings.js';
 import type { Engine } from '../../../solver/engines/engine.js';
 import { audit } from '../../../src/audit/audit.js';
 import { soundPlan } from '../../../src/audit/audit-wiring.js';
@@ -219,12 +220,36 @@ describe('a search that is not finished', () => {
         seen.candidates += 1;
         expect(figuresOf(feeds, given)[0]).toBeGreaterThanOrEqual(cost);
       }
+      const settled = [...outcome.settled.values()];
+      expect(settled).toEqual(truth.slice(0, settled.length));
       const bound = outcome.open?.bound ?? 0;
       if (bound > 0) seen.bounds += 1;
-      expect(bound).toBeLessThanOrEqual(cost);
+      expect(bound).toBeLessThanOrEqual(truth[settled.length] ?? NaN);
     }
     expect(seen.candidates).toBeGreaterThan(0);
     expect(seen.bounds).toBeGreaterThan(0);
+  });
+
+  it('has settled the money, too, as soon as it knows how many supplies of one price it takes', async () => {
+    // Items of a packing: whatever is open of it, the money is the price times the number.
+    const sizes = [66, 82, 100, 93, 39, 91, 67, 33, 36, 88, 55, 56, 51, 31];
+    const { board, catalogue } = packingBoard({ name: 'packing', capacity: 150, bestKnown: 7, sizes });
+    const packing = asked(board, catalogue, { tiers: tiersOf('bricks', board.policy).slice(1) });
+    const seen = { money: 0, rounds: 0 };
+    for (let isOpen = true; isOpen; seen.rounds += 1) {
+      let asks = 0;
+      const outcome = await search(packing, { remainingMs: () => (++asks > seen.rounds ? 0 : Infinity) });
+      isOpen = outcome.kind === 'stopped';
+      if (outcome.kind !== 'stopped') expect(outcome).toMatchObject({ kind: 'proven' });
+      else if (outcome.settled.has('bricks')) {
+        expect([...outcome.settled].slice(0, 2)).toEqual([
+          ['bricks', 7],
+          ['cost', 7000],
+        ]);
+        seen.money += 1;
+      } else expect(outcome.open?.tier).toBe('bricks');
+    }
+    expect(seen.money).toBeGreaterThan(1);
   });
 
   it('tells how far it has come, and never more than is true', async () => {

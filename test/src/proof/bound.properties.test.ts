@@ -85,6 +85,7 @@ describe('the bound of a case', () => {
           ...ground,
           scale: BigInt(drawn.scale),
           value: number + BigInt(drawn.above),
+          below: number + BigInt(drawn.above) - 1n,
           measure,
           earlier: [earlier],
         };

@@ -174,6 +174,32 @@ export const trio: HandMade = {
   ]),
 };
 
+/**
+ * Three pedals, and nothing but supplies of two outputs for 10 euros: fewer than two are at most 10 euros, and two are 20.
+ * With 4 for a supply and 1 for 10 euros that is 5 or 10 and nothing in between, so that 7.5, a pedal tagged 2.5, is enough.
+ */
+export const priceTimesNumber: HandMade = {
+  board: triple.board,
+  catalogue: catalogueOf([supplyOf('twin', 10, [bankOf(2, [nine])])]),
+  score: triple.score,
+  proof: proofOf(
+    [
+      {
+        tiers: [
+          { tier: 'bricks', unit: 1, weight: 4 },
+          cost(1000, 1),
+          { tier: 'parts', unit: 1, weight: 1 },
+          { tier: 'offPreferred', unit: 1, weight: 1 },
+        ],
+        value: 10,
+        scale: 2,
+        tree: { tags: { pedals: tags(5, 'a', 'b', 'c') } },
+      },
+    ],
+    { aim: 'bricks' },
+  ),
+};
+
 /** The same with two such supplies: how many units there are of both together. */
 export const tripleOfTwo: HandMade = {
   ...triple,
