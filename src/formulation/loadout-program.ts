@@ -6,12 +6,13 @@ import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import { featuresOf, type Features } from './loadout-features.js';
 import { groupsOf, type UnitGroup, type Slots } from './loadout-groups.js';
+import { LoadoutPool } from './loadout-pool.js';
 import { priced } from './loadout-pricing.js';
 import { leadColumns, rowsOf, unpoweredColumns, type RowMeaning } from './loadout-rows.js';
 import { possibleNumbers } from './possible-numbers.js';
 import type { Question } from './question.js';
 import { settle } from './settle.js';
-import { startColumns } from './start-columns.js';
+import { knownColumns, startColumns } from './start-columns.js';
 import { tierRanges, type Known } from './tier-ranges.js';
 import { unitSets } from './unit-sets.js';
 
@@ -23,8 +24,8 @@ export type LoadoutProgram = {
   readonly features: Features;
 };
 
-/** Which units are told apart, and what the tiers of earlier steps come to. */
-export type StepTerms = { readonly slots: Slots; readonly settled: Known };
+/** Which units are told apart, what the tiers of earlier steps come to, and loadouts to begin with, whatever they cost here. */
+export type StepTerms = { readonly slots: Slots; readonly settled: Known; readonly pool: LoadoutPool };
 
 /** What a unit costs with nothing on it. */
 function leastCost({ supply }: SupplyUses, price: number, { weights, moneyUnit }: ScalarObjective): number {
@@ -42,7 +43,7 @@ export function loadoutProgram(
   objective: ScalarObjective,
   earlier: readonly SettledStep[],
   pricers: (uses: SupplyUses) => LoadoutPricer,
-  { slots = new Map(), settled = new Map() }: Partial<StepTerms> = {},
+  { slots = new Map(), settled = new Map(), pool = new LoadoutPool() }: Partial<StepTerms> = {},
 ): LoadoutProgram {
   const { bench } = question;
   const features = featuresOf(question, earlier);
@@ -61,7 +62,7 @@ export function loadoutProgram(
       most,
       leastCost: leastCost(uses, price, objective),
     })),
-    start: startColumns(groups, builder, pricers),
+    start: [...startColumns(groups, builder, pricers), ...knownColumns(pool, groups, builder)],
     greatest: objective.greatest,
     branching: { inAll: leads, sets: unitSets(groups), withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
     capped: bench.classes.map((_, pedal) => pedal),

@@ -1,30 +1,27 @@
 import { searchCover, type CoverOutcome } from '../../solver/cover/search.js';
+import type { Completed } from '../../solver/cover/program.js';
 import { casesOf } from '../../solver/cover/tree.js';
 import type { ChoosingCriterion, Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
-import { loadoutPricer, type LoadoutPricer } from '../loadout/best-loadout.js';
+import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import { scalarObjectives, limitedAtFirst, type ScalarObjective, type SettledStep } from './scalar-objective.js';
 import { tierValues } from './digits.js';
 import { slotKey, type Slots } from './loadout-groups.js';
+import type { LoadoutPlan, LoadoutPool } from './loadout-pool.js';
 import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
 import { countsLimits, proofStep } from './proof-of.js';
 import type { Effort, Optimiser, SearchOutcome } from './optimiser.js';
 import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
+import { Workings } from './workings.js';
 
 /** Solves the cover of the pedals by loadouts, step by step in the order of the tiers; mostly there is one step. */
 export const loadoutSearch: Optimiser = async (question, effort) => {
-  const job: Job = {
-    question,
-    effort,
-    // A proof has to speak of every supply; a search need not.
-    supplies: effort.proof === true ? question.supplies : worthwhileSupplies(question),
-    pricers: remembered((uses: SupplyUses) => loadoutPricer(uses, question.bench)),
-  };
+  const job = jobOf(question, effort);
   const earlier: SettledStep[] = [...limitedAtFirst(question)];
   const settled = new Map<ChoosingCriterion, number>();
   const candidates: (readonly Feed[])[] = [];
@@ -33,7 +30,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
   let limits = false;
   let contents: readonly Loadout[] | null = null;
   for (const objective of scalarObjectives(question)) {
-    const { outcome, program } = await searchStep(objective, { earlier, settled, contents }, job);
+    const { outcome, program } = await searchStep(objective, { earlier, settled }, job);
     if (outcome.kind === 'infeasible') return { kind: 'impossible' };
     if (outcome.kind !== 'optimal') {
       if (outcome.best !== null) candidates.push(namedFeeds(outcome.best.contents, question));
@@ -62,34 +59,47 @@ type Job = {
   readonly effort: Effort;
   readonly supplies: readonly SupplyUses[];
   readonly pricers: (uses: SupplyUses) => LoadoutPricer;
+  readonly pool: LoadoutPool;
 };
 
-/** What earlier steps have settled, and the loadouts of the last of them. */
+/** What earlier steps have settled. */
 type Before = {
   readonly earlier: readonly SettledStep[];
   readonly settled: ReadonlyMap<ChoosingCriterion, number>;
-  readonly contents: readonly Loadout[] | null;
 };
+
+function jobOf(question: Question, effort: Effort): Job {
+  const { bench } = question;
+  const { workings = new Workings() } = effort;
+  return {
+    question,
+    effort,
+    // A proof has to speak of every supply; a search need not.
+    supplies: effort.proof === true ? question.supplies : worthwhileSupplies(question),
+    pricers: (uses) => workings.pricerFor(uses, bench),
+    pool: workings.poolFor(bench),
+  };
+}
 
 /** One step; where the search gets stuck because several units of a supply stand for one another, they are told apart. */
 async function searchStep(
   objective: ScalarObjective,
-  { earlier, settled, contents }: Before,
-  { question, effort, supplies, pricers }: Job,
+  { earlier, settled }: Before,
+  job: Job,
 ): Promise<{ readonly outcome: CoverOutcome<Loadout>; readonly program: LoadoutProgram }> {
+  const { question, effort, supplies, pricers, pool } = job;
   const first = objective.tiers[0]?.tier ?? null;
   const firstOf = (value: number): number => tierValues(objective, value)[0]?.[1] ?? 0;
   let slots: Slots = new Map();
-  let known = contents;
   // What the search has shown before units are told apart holds for them, too.
   let shown = 0;
   for (;;) {
-    const program = loadoutProgram(question, supplies, objective, earlier, pricers, { slots, settled });
-    const outcome = await searchCover(program.cover, {
+    const program = loadoutProgram(question, supplies, objective, earlier, pricers, { slots, settled, pool });
+    const outcome = await searchCover(remembering(program.cover, pool), {
       remainingMs: effort.remainingMs,
       signal: effort.signal,
       timing: effort.timing,
-      known: known === null ? null : program.cover.complete(known.map(asColumn)),
+      known: bestKnown(program, job),
       onProgress: ({ value, bound }) =>
         effort.onProgress?.({
           tier: first,
@@ -97,13 +107,40 @@ async function searchStep(
           bound: firstOf(Math.max(shown, bound)),
         }),
     });
+    const best = bestOf(outcome);
+    if (best !== null) pool.addPlan(best);
     if (outcome.kind === 'optimal' || outcome.kind === 'infeasible') return { outcome, program };
     shown = Math.max(shown, outcome.bound);
     const finer = outcome.kind === 'stuck' ? finerSlots(slots, outcome.mixed, program) : null;
     if (finer === null) return { outcome: { ...outcome, bound: shown }, program };
-    known = outcome.best?.contents ?? null;
     slots = finer;
   }
+}
+
+/** The best that a search has come upon; null when that is nothing. */
+function bestOf(outcome: CoverOutcome<Loadout>): LoadoutPlan | null {
+  if (outcome.kind === 'infeasible') return null;
+  return outcome.kind === 'optimal' ? outcome.contents : (outcome.best?.contents ?? null);
+}
+
+/** The program, of which the pool keeps every loadout that is made. */
+const remembering = (cover: LoadoutProgram['cover'], pool: LoadoutPool): LoadoutProgram['cover'] => ({
+  ...cover,
+  price: (request) => {
+    const answer = cover.price(request);
+    for (const { content } of answer.columns) pool.add(content);
+    return answer;
+  },
+});
+
+/** Of the plans in hand that keep this program's limits the best one, of several the latest; null when none does. */
+function bestKnown({ cover }: LoadoutProgram, { pool, supplies }: Job): Completed<Loadout> | null {
+  let best: Completed<Loadout> | null = null;
+  for (const plan of pool.fittingPlans(supplies)) {
+    const completed = cover.complete(plan.map(asColumn));
+    if (completed !== null && completed.value < (best?.value ?? Infinity)) best = completed;
+  }
+  return best;
 }
 
 const asColumn = (content: Loadout) => ({ content, group: 0, cost: 0, amounts: [] });
@@ -137,14 +174,5 @@ function stopped(
     candidates,
     settled: met,
     open: tier === undefined ? null : { tier, bound: value ?? null },
-  };
-}
-
-function remembered(make: (uses: SupplyUses) => LoadoutPricer): (uses: SupplyUses) => LoadoutPricer {
-  const known = new Map<SupplyUses, LoadoutPricer>();
-  return (uses) => {
-    const pricer = known.get(uses) ?? make(uses);
-    known.set(uses, pricer);
-    return pricer;
   };
 }

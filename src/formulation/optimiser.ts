@@ -4,6 +4,7 @@ import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
 import type { Question } from './question.js';
+import type { Workings } from './workings.js';
 
 export type Method = 'loadouts' | 'compact';
 
@@ -22,6 +23,8 @@ export type Effort = {
    * the same worth.
    */
   readonly method?: Method | undefined;
+  /** What earlier questions have left to begin with; nothing when left out. */
+  readonly workings?: Workings | undefined;
   /** Whether the proof is to be written down; that takes more time, for nothing may be passed over. */
   readonly proof?: boolean | undefined;
 };

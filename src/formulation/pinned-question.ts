@@ -5,6 +5,7 @@ import { withoutDominated } from '../loadout/dominance.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import { nothingToday } from '../loadout/today.js';
 import { questionOf, type Question } from './question.js';
+import type { Tables } from './tables.js';
 
 /** Where one pedal has to hang: on a unit of this supply and, unless the bank is null, on outputs of this bank alone. */
 export type Pin = { readonly pedal: PedalId; readonly supply: SupplyId; readonly bank: number | null };
@@ -16,9 +17,9 @@ type Terms = { readonly tiers: readonly Criterion[]; readonly partial: boolean }
  * the outputs of a bank, so that no finer place is needed. The pedal is a class of its own, so that none like it stands in.
  * A plan that may be partial may leave it out, unless it is required.
  */
-export function pinnedQuestion(kit: Kit, terms: Terms, pin: Pin): Question {
+export function pinnedQuestion(kit: Kit, terms: Terms, pin: Pin, tables?: Tables): Question {
   const apart = { ...nothingToday, pinned: new Set([pin.pedal]) };
-  const question = questionOf(kit, { ...terms, today: apart });
+  const question = questionOf(kit, { ...terms, today: apart }, tables);
   const pedal = question.bench.classes.findIndex(({ pinned }) => pinned);
   return {
     ...question,

@@ -3,6 +3,7 @@ import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { UnitGroup } from './loadout-groups.js';
+import type { LoadoutPool } from './loadout-pool.js';
 import { columnOf, pricesOf } from './loadout-pricing.js';
 import { onePrice, type CoverBuilder } from './loadout-rows.js';
 
@@ -29,6 +30,14 @@ export function startColumns(
     return asked === undefined ? [] : [columnOf(loadout, group, asked, builder)];
   });
 }
+
+/** Loadouts of earlier questions as columns of every group that they fit, at what they cost and take in this program. */
+export const knownColumns = (
+  pool: LoadoutPool,
+  groups: readonly UnitGroup[],
+  builder: CoverBuilder,
+): readonly CoverColumn<Loadout>[] =>
+  groups.flatMap((asked, group) => pool.fitting(asked.uses).map((loadout) => columnOf(loadout, group, asked, builder)));
 
 /** No dual prices but those of leads that are paid by a row of their own: what the first piece costs. */
 function leadsPaid({ question, objective, features }: CoverBuilder): Float64Array {

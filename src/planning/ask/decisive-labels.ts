@@ -11,7 +11,8 @@ import { readFeeds, type Feed } from '../../domain/plan.js';
 import { microamps, type Microamps, type MinorUnits } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Effort } from '../../formulation/optimiser.js';
-import { choose } from '../choose/choose.js';
+import { nothingToday } from '../../loadout/today.js';
+import { answerTo } from '../choose/answer-to.js';
 import { installedAs } from '../spare/installed.js';
 import { basisOf } from '../spare/spare.js';
 import { drawing, mostDrawn, openLabels, readingsOf, type OpenLabel, type Standing } from './open-labels.js';
@@ -66,9 +67,10 @@ export type DecisiveLabels =
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function decisiveLabels(kit: Kit, options: SearchOptions = {}): Promise<DecisiveLabels> {
-  const basis = await basisFor(kit, options);
+  const effort = effortOf(options);
+  const basis = await basisFor(kit, effort);
   if (basis.kind !== 'basis') return basis;
-  const inquiry: Inquiry = { kit, wiring: basis.wiring, effort: { ...effortOf(options), onProgress: undefined } };
+  const inquiry: Inquiry = { kit, wiring: basis.wiring, effort: { ...effort, onProgress: undefined } };
   const known = new Map<string, Promise<Pick<AskedLabel, 'decides' | 'draw' | 'readings'>>>();
   const labels: AskedLabel[] = [];
   for (const label of openLabels(kit.board)) {
@@ -98,15 +100,12 @@ type Inquiry = { readonly kit: Kit; readonly wiring: JudgedPlan; readonly effort
 type Basis = { readonly kind: 'basis'; readonly of: 'wiring' | 'plan'; readonly wiring: JudgedPlan };
 
 /** With a shop the best plan; without one what is plugged, where that is whole. */
-async function basisFor(
-  kit: Kit,
-  options: SearchOptions,
-): Promise<Basis | Exclude<DecisiveLabels, { kind: 'labels' }>> {
+async function basisFor(kit: Kit, effort: Effort): Promise<Basis | Exclude<DecisiveLabels, { kind: 'labels' }>> {
   if (kit.catalogue === null) {
-    const basis = await basisOf(kit, options);
+    const basis = await basisOf(kit, effort);
     return basis.kind === 'basis' ? { ...basis, wiring: basis.installed.wiring } : basis;
   }
-  const answer = await choose(kit, options);
+  const answer = await answerTo({ kit, aim: 'cost', partial: false, today: nothingToday, effort });
   if (answer.kind !== 'plan') return { kind: answer.kind };
   return answer.gap === null ? { kind: 'basis', of: 'plan', wiring: answer.wiring } : { kind: 'stopped' };
 }

@@ -8,6 +8,7 @@ import { optimise } from '../../formulation/optimise.js';
 import type { Effort, SearchEvidence, SearchOutcome } from '../../formulation/optimiser.js';
 import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
 import { questionOf, type Question } from '../../formulation/question.js';
+import type { Tables } from '../../formulation/tables.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
 import { audited, checkedAgainst } from './audited.js';
 
@@ -58,7 +59,7 @@ export type SolverAnswer =
  * @throws Error when a plan fails its audit, or its proof: a defect of boardfeed, never of the input.
  */
 export async function ask(kit: Kit, asked: Ask, effort: Effort): Promise<SolverAnswer> {
-  const question = questionFor(kit, asked);
+  const question = questionFor(kit, asked, effort.workings?.tables);
   const outcome = await optimise(question, effort);
   const judging = { kit, partial: isPartial(asked), moves: asked.tiers.includes('moved') };
   const judged = (feeds: readonly Feed[]): JudgedPlan => audited(judging, toRequired(feeds, question, asked));
@@ -88,10 +89,10 @@ const stopped = (
 const isPartial = ({ partial = false, required }: Ask): boolean => partial || required !== undefined;
 
 /** The question as the formulation takes it. */
-export function questionFor(kit: Kit, asked: Ask): Question {
+export function questionFor(kit: Kit, asked: Ask, tables?: Tables): Question {
   const { tiers, required, pin, today = nothingToday, caps, mostExposed } = asked;
   const terms = { tiers, partial: isPartial(asked), today, mostExposed: mostExposed ?? null };
-  const question = pin === undefined ? questionOf(kit, terms) : pinnedQuestion(kit, terms, pin);
+  const question = pin === undefined ? questionOf(kit, terms, tables) : pinnedQuestion(kit, terms, pin, tables);
   const offered = caps === undefined ? question : capped(question, caps);
   if (required === undefined) return offered;
   const needed = pin === undefined ? required : new Set([...required, pin.pedal]);

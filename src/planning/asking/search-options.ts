@@ -1,6 +1,7 @@
 import type { Engines } from '../../../solver/engines/engines.js';
 import type { Timing } from '../../../solver/timing.js';
 import type { Effort, Progress } from '../../formulation/optimiser.js';
+import { Workings } from '../../formulation/workings.js';
 
 /** What every question may be given that the solver is asked for. */
 export type SearchOptions = {
@@ -21,11 +22,11 @@ export type SearchOptions = {
   readonly timing?: Timing;
 };
 
-/** The effort that is asked for; nothing to write a proof for. */
+/** The effort that is asked for, for all questions of one command; nothing to write a proof for. */
 export const effortOf = ({
   remainingMs = (): number => Infinity,
   signal,
   onProgress,
   engines = null,
   timing,
-}: SearchOptions): Effort => ({ engines, timing, remainingMs, signal, onProgress });
+}: SearchOptions): Effort => ({ engines, timing, remainingMs, signal, onProgress, workings: new Workings() });

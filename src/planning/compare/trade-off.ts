@@ -14,9 +14,6 @@ const cheapest: Readonly<Record<Against, readonly ChoosingTier[]>> = {
   bricks: ['money', 'bricks', 'exposed', 'parts', ...pedalTiers],
 };
 
-/** Nothing that feeds a pedal has less. */
-const least: Readonly<Record<Against, number>> = { exposed: 0, bricks: 1 };
-
 /**
  * What money buys in quiet and in fewer supplies, for a board that a plan exists for.
  * @throws Error when a plan fails its audit: a defect of boardfeed, never of the input.
@@ -34,11 +31,14 @@ export async function tradeOffs(plan: JudgedPlan, kit: Kit, effort: Effort): Pro
  * again the cheapest with fewer of the other, until there is none ("On a bicriterion formulation of the problems of
  * integrated system identification and system optimization", 1971: one of the two becomes a limit). Each plan has the
  * least of the other figure among the cheapest ones, so that none is beaten, and the limit falls by no more than one below
- * what is there, so that none is missed. Of `inHand` it is known that nothing is cheaper.
+ * what is there, so that none is missed. Where it has to stop is asked before, for that is told far sooner than that money
+ * buys nothing any more. Of `inHand` it is known that nothing is cheaper.
  */
 async function tradeOff(against: Against, inHand: readonly JudgedPlan[], kit: Kit, effort: Effort): Promise<TradeOff> {
   const tiers = cheapest[against];
-  const known = inHand.find(({ score }) => score[against] <= least[against]);
+  const fewest = await ask(kit, { tiers: [against] }, effort);
+  const least = fewest.kind === 'plan' ? fewest.wiring.score[against] : 0;
+  const known = inHand.find(({ score }) => score[against] <= least);
   let proven: Found = known === undefined ? await ask(kit, { tiers }, effort) : { kind: 'plan', wiring: known };
   if (proven.kind === 'impossible') throw new Error('a plan that exists was not found when it was sought again');
   const points: TradeOffPoint[] = [];
@@ -46,7 +46,7 @@ async function tradeOff(against: Against, inHand: readonly JudgedPlan[], kit: Ki
     const { wiring }: { readonly wiring: JudgedPlan } = proven;
     const amount: number = wiring.score[against];
     points.push({ money: wiring.score.money, amount, wiring });
-    if (amount <= least[against]) return { against, points, complete: true };
+    if (amount <= least) return { against, points, complete: true };
     proven =
       against === 'exposed'
         ? await ask(kit, { tiers, mostExposed: amount - 1 }, effort)

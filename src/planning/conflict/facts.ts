@@ -133,16 +133,23 @@ function relaxedPolicy(policy: Policy, names: Names): Policy {
 
 const anyConnector = 'any';
 
-const relaxedPedal = (pedal: Pedal, names: Names): Pedal => ({
-  ...pedal,
-  ...(names.has('plug') && { inlet: anyConnector }),
-  ...(names.has('polarity') && pedal.polarity !== null && { polarity: 'centre-negative' }),
-  ...(names.has('ground') && { ground: 'negative' }),
-  ...(names.has('startup') && { startup: null }),
-  ...(names.has('alone') && { alone: false }),
-});
+/** Whether any of these facts is taken back. What is not changed stays the same object: it is known as what it was. */
+const hasAny = (names: Names, facts: readonly FactName[]): boolean => facts.some((fact) => names.has(fact));
+
+const relaxedPedal = (pedal: Pedal, names: Names): Pedal =>
+  hasAny(names, ['plug', 'polarity', 'ground', 'startup', 'alone'])
+    ? {
+        ...pedal,
+        ...(names.has('plug') && { inlet: anyConnector }),
+        ...(names.has('polarity') && pedal.polarity !== null && { polarity: 'centre-negative' }),
+        ...(names.has('ground') && { ground: 'negative' }),
+        ...(names.has('startup') && { startup: null }),
+        ...(names.has('alone') && { alone: false }),
+      }
+    : pedal;
 
 function relaxedSupply(supply: Supply, names: Names): Supply {
+  if (!hasAny(names, ['total', 'plug', 'polarity', 'setting'])) return supply;
   const noTotal = names.has('total') && { total: null };
   const banks = supply.banks.map((bank): Bank => ({
     ...bank,
@@ -154,11 +161,14 @@ function relaxedSupply(supply: Supply, names: Names): Supply {
   return { ...supply, ...noTotal, banks };
 }
 
-const relaxedPart = (part: Part, names: Names): Part => ({
-  ...part,
-  ...(names.has('plug') && { fits: anyConnector, gives: anyConnector }),
-  ...(names.has('polarity') && { reverses: false }),
-});
+const relaxedPart = (part: Part, names: Names): Part =>
+  hasAny(names, ['plug', 'polarity'])
+    ? {
+        ...part,
+        ...(names.has('plug') && { fits: anyConnector, gives: anyConnector }),
+        ...(names.has('polarity') && { reverses: false }),
+      }
+    : part;
 
 const withStock = <Thing extends Supply | Part>(thing: Thing, endless: boolean): Thing =>
   endless && thing.price !== null ? { ...thing, stock: null } : thing;

@@ -69,7 +69,7 @@ export async function seatOf(
     .filter(({ id }) => !inUse.has(id))
     .sort((one, other) => (one.price ?? 0) - (other.price ?? 0));
   for (const supply of others) {
-    if (hasUse({ pedal, supply: supply.id, bank: null }, kit)) elsewhere.push(await placed(supply, null, trial));
+    if (hasUse({ pedal, supply: supply.id, bank: null }, trial)) elsewhere.push(await placed(supply, null, trial));
     else unfit.push(supply.id);
   }
   const alike = here === undefined ? [] : outputsOf(here).filter((output) => !feed.outputs.includes(output));
@@ -101,10 +101,11 @@ async function verdictOn(
   supply: Supply,
   bank: number | null,
   outputs: readonly number[],
-  { pedal, wiring, aim, kit, effort }: Trial,
+  trial: Trial,
 ): Promise<SeatVerdict> {
+  const { pedal, wiring, aim, kit, effort } = trial;
   const pin: Pin = { pedal, supply: supply.id, bank };
-  if (!hasUse(pin, kit)) return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, kit) };
+  if (!hasUse(pin, trial)) return { kind: 'forbidden', findings: findingsAt(supply, outputs[0] ?? 1, pedal, kit) };
   if (hasEnded(effort)) return { kind: 'unknown' };
   const solved = await ask(kit, { tiers: rankedTiersOf(aim, kit.board.policy), pin }, effort);
   switch (solved.kind) {
@@ -129,8 +130,8 @@ async function whyNot(pin: Pin, kit: Kit, effort: Effort): Promise<Conflict | nu
 }
 
 /** Whether the pedal can hang there at all, alone or on a chain. */
-function hasUse(pin: Pin, kit: Kit): boolean {
-  const { bench, supplies } = pinnedQuestion(kit, { tiers: [], partial: false }, pin);
+function hasUse(pin: Pin, { kit, effort }: Trial): boolean {
+  const { bench, supplies } = pinnedQuestion(kit, { tiers: [], partial: false }, pin, effort.workings?.tables);
   const pedal = bench.classes.findIndex(({ pinned }) => pinned);
   return supplies.some(
     ({ solos, chains }) =>

@@ -5,7 +5,7 @@ import type { Pedal } from '../../domain/pedal.js';
 import type { Answer } from '../answer.js';
 import { rewire } from '../rewire/rewire.js';
 import { withPedals } from './extra-pedal.js';
-import type { SearchOptions } from '../asking/search-options.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { basisOf, type Basis, type NoBasis } from './spare.js';
 
 export type Added = {
@@ -27,7 +27,7 @@ export type Added = {
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function addPedal(kit: Kit, pedal: Pedal, options: SearchOptions = {}): Promise<Added | NoBasis> {
-  const basis = await basisOf(kit, options);
+  const basis = await basisOf(kit, effortOf(options));
   if (basis.kind !== 'basis') return basis;
   const { installed, of } = basis;
   // Where only a plan has a place for every pedal, what moves is told of how the board is plugged all the same.

@@ -6,7 +6,7 @@ import type { Feed } from '../../domain/plan.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Today } from '../../loadout/today.js';
 import { ask, planOf } from '../asking/ask.js';
-import { furthest, type Furthest } from '../asking/furthest.js';
+import { furthest, type Furthest, type Scale } from '../asking/furthest.js';
 import { freeId, usualPedal, withPedals } from './extra-pedal.js';
 import type { Installed } from './installed.js';
 
@@ -18,33 +18,47 @@ export type Largest = {
   readonly exposes: number;
 };
 
-/** Whether the pedal may make others whine. */
-export type PedalNoise = 'any' | 'no more';
+/** The largest digital pedal that can be added, and the largest that makes no other whine. */
+export type LargestPedals = {
+  /** Null when none can be added, even of 1 mA; `unknown` when the time ran out. */
+  readonly largest: Largest | null | 'unknown';
+  readonly quietest: Largest | null | 'unknown';
+};
 
-/** The largest digital pedal that can be added; null when none can, even of 1 mA, `unknown` when the time ran out. */
-export async function largestPedal(
-  noise: PedalNoise,
-  today: Today,
-  installed: Installed,
-  effort: Effort,
-): Promise<Largest | null | 'unknown'> {
-  const trial = { noise, today, installed, effort, id: freeId(installed.kit.board, 'one-more') };
-  const found = await furthest({
-    lowest: 1,
-    highest: mostMilliamps(installed),
-    kitAt: (milliamps) => kitWith(milliamps, trial),
-    planAt: (milliamps) => planWith(milliamps, trial),
-  });
-  return found === null || found === 'unknown' ? found : largestIn(found, trial);
+export async function largestPedals(today: Today, installed: Installed, effort: Effort): Promise<LargestPedals> {
+  const trial = { today, installed, effort, id: freeId(installed.kit.board, 'one-more') };
+  const known = new Map<number, Promise<JudgedPlan | null | 'unknown'>>();
+  const planWith = (milliamps: number): Promise<JudgedPlan | null | 'unknown'> => {
+    const plan = known.get(milliamps) ?? leastNoise(milliamps, trial);
+    known.set(milliamps, plan);
+    return plan;
+  };
+  const largest = await largestOf(planWith, trial);
+  const isQuiet = largest === null || largest === 'unknown' || largest.exposes === 0;
+  const quietly = async (milliamps: number): Promise<JudgedPlan | null | 'unknown'> => {
+    const plan = await planWith(milliamps);
+    if (plan === null || plan === 'unknown') return plan;
+    return plan.score.exposed > installed.wiring.score.exposed ? null : plan;
+  };
+  return { largest, quietest: isQuiet ? largest : await largestOf(quietly, trial) };
 }
 
 type Trial = {
-  readonly noise: PedalNoise;
   readonly today: Today;
   readonly installed: Installed;
   readonly effort: Effort;
   readonly id: string;
 };
+
+async function largestOf(planAt: Scale['planAt'], trial: Trial): Promise<Largest | null | 'unknown'> {
+  const found = await furthest({
+    lowest: 1,
+    highest: mostMilliamps(trial.installed),
+    kitAt: (milliamps) => kitWith(milliamps, trial),
+    planAt,
+  });
+  return found === null || found === 'unknown' ? found : largestIn(found, trial);
+}
 
 function largestIn({ wiring, step }: Furthest, { installed, id }: Trial): Largest {
   const feed = wiring.feeds.find(({ pedal }) => pedal === id);
@@ -57,14 +71,9 @@ const kitWith = (milliamps: number, { installed: { kit }, id }: Trial) =>
 
 const extra = (milliamps: number, id: string): Pedal => usualPedal(id, milliamps * 1000, true);
 
-/** A plan with such a pedal that exposes as few as can be; null when there is none that will do. */
-async function planWith(milliamps: number, trial: Trial): Promise<JudgedPlan | null | 'unknown'> {
-  const { noise, today, installed, effort } = trial;
-  const plan = planOf(await ask(kitWith(milliamps, trial), { tiers: ['exposed'], today }, effort));
-  if (plan === null || plan === 'unknown') return plan;
-  const isNoisier = plan.score.exposed > installed.wiring.score.exposed;
-  return noise === 'no more' && isNoisier ? null : plan;
-}
+/** A plan with such a pedal that exposes as few as can be; null when there is none. */
+const leastNoise = async (milliamps: number, trial: Trial): Promise<JudgedPlan | null | 'unknown'> =>
+  planOf(await ask(kitWith(milliamps, trial), { tiers: ['exposed'], today: trial.today }, trial.effort));
 
 /** No output, nor two joined in parallel, gives more than this. */
 function mostMilliamps({ kit }: Installed): number {

@@ -4,10 +4,10 @@ import type { Violation } from '../../domain/violation.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
 import { check } from '../check/check.js';
-import { choose } from '../choose/choose.js';
+import { answerTo } from '../choose/answer-to.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { installedAs, type Installed } from './installed.js';
-import { largestPedal, type Largest } from './largest-pedal.js';
+import { largestPedals, type LargestPedals } from './largest-pedal.js';
 import { morePedals, mostMore } from './more-pedals.js';
 
 /** Why it is not known what there is to spare. */
@@ -26,13 +26,9 @@ export type Basis = {
 };
 
 /** What fits while every pedal stays where it is, or when any of them may be moved. */
-export type Room = {
+export type Room = LargestPedals & {
   /** How many more 9 V pedals that draw what is `counted`; null when it was not settled in time. */
   readonly more: number | null;
-  /** The largest digital pedal; null when none fits at all. */
-  readonly largest: Largest | null | 'unknown';
-  /** The largest one that exposes no pedal more. */
-  readonly quietest: Largest | null | 'unknown';
 };
 
 export type Spare = Omit<Basis, 'kind'> & {
@@ -54,10 +50,11 @@ const usualMore: Microamps = microamps(100_000);
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function spare(kit: Kit, options: SearchOptions = {}): Promise<Spare | NoBasis> {
-  const basis = await basisOf(kit, options);
+  const told = effortOf(options);
+  const basis = await basisOf(kit, told);
   if (basis.kind !== 'basis') return basis;
   const { installed } = basis;
-  const effort = { ...effortOf(options), onProgress: undefined };
+  const effort = { ...told, onProgress: undefined };
   const asPlugged = await roomFor(installed.asPlugged, installed, effort);
   const replugged = await roomFor(nothingToday, installed, effort);
   const whole = [asPlugged, replugged].every(
@@ -68,14 +65,11 @@ export async function spare(kit: Kit, options: SearchOptions = {}): Promise<Spar
 
 async function roomFor(today: Today, installed: Installed, effort: Effort): Promise<Room> {
   const more = await morePedals(usualMore, today, installed, effort);
-  const largest = await largestPedal('any', today, installed, effort);
-  const isQuiet = largest === null || largest === 'unknown' || largest.exposes === 0;
-  const quietest = isQuiet ? largest : await largestPedal('no more', today, installed, effort);
-  return { more, largest, quietest };
+  return { more, ...(await largestPedals(today, installed, effort)) };
 }
 
 /** The wiring that is there or planned, as it stands once it is plugged. */
-export async function basisOf(kit: Kit, options: SearchOptions): Promise<Basis | NoBasis> {
+export async function basisOf(kit: Kit, effort: Effort): Promise<Basis | NoBasis> {
   const { board } = kit;
   // Kept places are never plugged.
   if (board.wiring.length === board.pedals.filter(({ kept }) => kept === null).length) {
@@ -83,7 +77,7 @@ export async function basisOf(kit: Kit, options: SearchOptions): Promise<Basis |
     if (status === 'unsafe') return { kind: 'unsafe', findings };
     return { kind: 'basis', of: 'wiring', installed: installedAs(kit, wiring) };
   }
-  const answer = await choose(kit, options);
+  const answer = await answerTo({ kit, aim: 'cost', partial: false, today: nothingToday, effort });
   if (answer.kind !== 'plan') return { kind: answer.kind };
   if (answer.gap !== null) return { kind: 'stopped' };
   return { kind: 'basis', of: 'plan', installed: installedAs(kit, answer.wiring) };
