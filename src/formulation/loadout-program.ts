@@ -1,6 +1,7 @@
 import type { CoverProgram } from '../../solver/cover/program.js';
 import { natureOf } from '../domain/source.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
+import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
@@ -51,7 +52,9 @@ export function loadoutProgram(
   const { rows, meanings } = rowsOf(question, features, earlier, groups);
   const builder = { question, objective, earlier, features, rows, meanings };
   const counts = bench.classes.map(({ members }) => members.length);
-  const leads = bench.kinds.map(({ index }) => features.leads + index);
+  const leadsOf = (kinds: readonly LeadKind[]): readonly number[] => kinds.map(({ index }) => features.leads + index);
+  // Ways to pedals that take adapters or join leads for nothing are left out, so a plan could have more than are counted.
+  const chainLeads = leadsOf(bench.kinds.filter(({ role }) => role.kind === 'chain'));
   const cover: CoverProgram<Loadout> = {
     features: features.count,
     unit: features.unit,
@@ -64,7 +67,11 @@ export function loadoutProgram(
     })),
     start: [...startColumns(groups, builder, pricers), ...knownColumns(pool, groups, builder)],
     greatest: objective.greatest,
-    branching: { inAll: leads, sets: unitSets(groups), withinGroups: [bench.classes.map((_, pedal) => pedal), leads] },
+    branching: {
+      inAll: chainLeads,
+      sets: unitSets(groups),
+      withinGroups: [bench.classes.map((_, pedal) => pedal), leadsOf(bench.kinds)],
+    },
     capped: bench.classes.map((_, pedal) => pedal),
     possible: possibleNumbers(objective, tierRanges(question, groups), settled),
     price: (request) => priced(request, groups, builder, counts, pricers),

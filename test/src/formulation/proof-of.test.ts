@@ -62,3 +62,13 @@ it.each([
   expect(parseProof(JSON.parse(JSON.stringify(answer.proof)))).toEqual({ kind: 'proof', proof: answer.proof });
   expect(verifyProof(board, catalogue, answer.proof, answer.wiring.score)).toMatchObject({ kind: 'holds' });
 });
+
+it('no cases by leads are written that a plan could have more of for nothing', async () => {
+  const { board, catalogue } = instance({ pedals: 12, supplies: 40, chains: 'none', seed: 5 });
+  const answer = await choose(kitOf(board, catalogue), { engines: null, aim: 'bricks', proof: true });
+  if (answer.kind !== 'plan' || answer.proof === undefined) throw new Error('nothing was proven');
+  const branches = answer.proof.steps.flatMap(({ tree }) => branchesIn(tree));
+  expect(branches).not.toEqual([]);
+  expect(branches.filter(({ count }) => count === 'leads')).toEqual([]);
+  expect(verifyProof(board, catalogue, answer.proof, answer.wiring.score)).toMatchObject({ kind: 'holds' });
+});
