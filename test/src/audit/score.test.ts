@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { euros, scoreWith } from '../../support/builders.js';
 import {
   bank,
   chainLead,
@@ -49,15 +50,9 @@ describe('score', () => {
     expect(report.violations).toEqual([]);
     expect(report.missing).toEqual([]);
     // Bought: one jetty at 100.00 and fan, stack and flip at 5.00 each. Off the preferred volts: organ at 12 V.
-    expect(report.wiring.score).toEqual({
-      unpowered: 1,
-      money: 11500,
-      exposed: 1,
-      bricks: 2,
-      parts: 4,
-      offPreferred: 1,
-      moved: null,
-    });
+    expect(report.wiring.score).toEqual(
+      scoreWith({ unpowered: 1, money: euros(115), exposed: 1, bricks: 2, parts: 4, offPreferred: 1 }),
+    );
     expect(report.wiring.unpowered).toEqual(['tremolo']);
     expect(report.wiring.exposed).toEqual(['fuzz']);
   });

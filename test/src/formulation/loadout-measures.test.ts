@@ -1,4 +1,5 @@
 import { kitOf } from '../../../src/domain/kit.js';
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { describe, expect, it } from 'vitest';
 
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
@@ -59,6 +60,7 @@ describe('a loadout', () => {
       bricks: 1,
       sockets: 1,
       parts: 3,
+      ...perPedalTier(() => 0),
       offPreferred: 1,
     });
   });
@@ -68,7 +70,7 @@ describe('a loadout', () => {
   });
 
   it('of nothing counts nothing', () => {
-    const nothing = { exposed: 0, bricks: 0, sockets: 0, parts: 0, offPreferred: 0 };
+    const nothing = { exposed: 0, bricks: 0, sockets: 0, parts: 0, ...perPedalTier(() => 0) };
     expect(measured('apart')).toEqual({ pedals: {}, leads: {}, ...nothing });
   });
 

@@ -41,6 +41,8 @@ const pair = partOf('pair', 5, { kind: 'chain', tails: 2 });
 const fan = partOf('fan', 8, { kind: 'chain', tails: 3 });
 const abc = [pedalOf('a', 10), pedalOf('b', 20), pedalOf('c', 30)];
 
+const counted: readonly Tier[] = ['unpowered', 'cost', 'bricks', 'parts', 'offPreferred'];
+
 type Given = {
   readonly pedals?: readonly Pedal[];
   readonly supplies?: readonly Supply[];
@@ -71,7 +73,7 @@ function question({
       parts: new Map(Object.entries(owned.parts ?? {}).map(([id, count]) => [partId(id), count])),
     },
   });
-  const { tiers = tiersOf('cost', board.policy), partial = false, required = 0 } = terms;
+  const { tiers = counted, partial = false, required = 0 } = terms;
   return questionOf(kitOf(board, catalogueOf(supplies, parts)), { tiers, partial, required: new Map([[0, required]]) });
 }
 
@@ -87,7 +89,7 @@ function settled(given: Given, units: readonly Unit[], earlier: readonly Settled
   return plan === null ? null : tierValues(objective, plan.value).map(([, figure]) => figure);
 }
 
-/** Unpowered pedals, cost in euros, bricks, parts and pedals off their preferred volts. */
+/** Those of `counted`; the cost in euros. */
 const plan = (cost: number, bricks: number, parts = 0, offPreferred = 0, unpowered = 0): readonly number[] => [
   unpowered,
   euros(cost),
