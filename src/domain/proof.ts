@@ -2,13 +2,13 @@
  * A proof that no plan is better, as the file format `boardfeed/proof/2` keeps it: price tags and a tree of cases. Whoever
  * writes one and whoever checks one share nothing but these types.
  */
-import type { ChoosingAim, ChoosingTier } from './aim.js';
+import type { ChoosingAim, Tier } from './aim.js';
 import type { PartId, PedalId, SupplyId } from './quantities.js';
 
 export const proofFormat = 'boardfeed/proof/2';
 
 /** One entry of the aim, counted in whole `unit`s (1 except for money and cost, in minor units), each worth `weight`. */
-export type ProofTier = { readonly tier: ChoosingTier; readonly unit: number; readonly weight: number };
+export type ProofTier = { readonly tier: Tier; readonly unit: number; readonly weight: number };
 
 /**
  * Integers in `scale`-ths of the step's number; any that keep to their signs are sound. What is left out is 0.

@@ -16,7 +16,7 @@ export type UnitGroup = {
 export type Slots = ReadonlyMap<string, number>;
 
 export const slotKey = ({ uses, owned }: Pick<UnitGroup, 'uses' | 'owned'>): string =>
-  `${owned ? 'owned' : 'bought'} ${uses.supply.id}`;
+  `${owned ? 'owned' : 'bought'} ${uses.supply.id}${uses.unit === null ? '' : ` ${uses.unit}`}`;
 
 /** The groups of one supply. */
 export function groupsOf(uses: SupplyUses, slots: Slots, bench: Bench): readonly UnitGroup[] {

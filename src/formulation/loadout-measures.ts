@@ -3,6 +3,7 @@ import { natureOf } from '../domain/source.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated } from '../loadout/supply-uses.js';
+import { keptOf } from './output-numbers.js';
 import type { Measures } from './scalar-objective.js';
 
 /** What a loadout takes and what it adds to a plan, but for money. */
@@ -14,7 +15,8 @@ export type LoadoutMeasures = {
   readonly measures: Omit<Measures, 'unpowered' | 'money'>;
 };
 
-export function loadoutMeasures({ supply, hung }: Loadout, bench: Bench): LoadoutMeasures {
+export function loadoutMeasures(loadout: Loadout, bench: Bench): LoadoutMeasures {
+  const { supply, hung } = loadout;
   const pedals = new Map<number, number>();
   const leads = new Map<number, number>();
   const add = (counts: Map<number, number>, key: number): void => void counts.set(key, (counts.get(key) ?? 0) + 1);
@@ -27,14 +29,26 @@ export function loadoutMeasures({ supply, hung }: Loadout, bench: Bench): Loadou
     for (const pedal of inDomain) add(pedals, pedal);
     for (const kind of leadsOn(each)) add(leads, kind);
   }
-  const exposed = [common, ...domains].reduce((sum, domain) => sum + exposedAmong(domain, bench), 0);
+  const exposed = [common, ...domains].flatMap((domain) => exposedAmong(domain, bench));
+  const newlyExposed = exposed.filter((pedal) => bench.classes[pedal]?.exposedToday !== true).length;
   const parts = [...leads.values()].reduce((sum, count) => sum + count, 0);
   const ways = hung.flatMap((each): readonly PerPedalTier<boolean>[] =>
     each.kind === 'solo' ? [each.use] : each.places,
   );
   const counted = perPedalTier((tier) => ways.filter((way) => way[tier]).length);
   const { bricks, sockets } = hung.length === 0 ? { bricks: 0, sockets: 0 } : natureOf(supply.source);
-  return { pedals, leads, measures: { ...counted, exposed, bricks, sockets, parts } };
+  const moved = movedBy(loadout, bench);
+  return {
+    pedals,
+    leads,
+    measures: { ...counted, exposed: exposed.length, newlyExposed, moved, bricks, sockets, parts },
+  };
+}
+
+/** How many pedals that are plugged in today do not stay where they are. */
+function movedBy(loadout: Loadout, bench: Bench): number {
+  const plugged = loadout.hung.flatMap(pedalsOn).filter((pedal) => bench.classes[pedal]?.berth !== null).length;
+  return plugged === 0 ? 0 : plugged - keptOf(loadout, bench);
 }
 
 export const outputsOf = (hung: Hung): readonly { readonly bank: number; readonly setting: number }[] =>
@@ -49,10 +63,10 @@ export const leadsOn = (hung: Hung): readonly number[] =>
     : [hung.lead, ...hung.places.flatMap(({ route }) => route)];
 
 /** High-gain pedals that share a ground with another pedal that is digital. */
-function exposedAmong(domain: readonly number[], bench: Bench): number {
+function exposedAmong(domain: readonly number[], bench: Bench): readonly number[] {
   const digital = domain.filter((pedal) => likeOf(pedal, bench).digital).length;
   return domain.filter((pedal) => {
     const like = likeOf(pedal, bench);
     return like.highGain && digital > (like.digital ? 1 : 0);
-  }).length;
+  });
 }

@@ -59,6 +59,8 @@ export function pricesOf(
     ),
     ...perPedalTier(effective),
     exposed: effective('exposed'),
+    newlyExposed: effective('newlyExposed'),
+    moved: effective('moved'),
     unitCost:
       bricks * (effective('bricks') - (duals[features.bricks] ?? 0)) +
       sockets * (effective('sockets') - (duals[features.sockets] ?? 0)) +

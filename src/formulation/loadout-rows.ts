@@ -4,7 +4,7 @@ import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import type { Features } from './loadout-features.js';
 import type { UnitGroup } from './loadout-groups.js';
-import type { Question } from './question.js';
+import { mostLeftOut, type Question } from './question.js';
 
 /** What a row's dual price is a price of. */
 export type RowMeaning =
@@ -54,14 +54,14 @@ export function rowsOf(
 }
 
 /** Every class of pedals is fed, or left out no more often than it may be. */
-const fedRows = ({ bench, partial, required }: Question): readonly Meant[] =>
-  bench.classes.flatMap(({ members }, pedal): Meant[] => {
+const fedRows = (question: Question): readonly Meant[] =>
+  question.bench.classes.flatMap(({ members }, pedal): Meant[] => {
     const fed: Meant = {
       row: { name: 'fed', feature: pedal, sense: 'at least', bound: members.length },
       meaning: { kind: 'pedals', pedal },
     };
-    const free = members.length - (required.get(pedal) ?? 0);
-    if (!partial || free <= 0 || free === members.length) return [fed];
+    const free = mostLeftOut(question, pedal);
+    if (free <= 0 || free === members.length) return [fed];
     const row = { name: 'left out', feature: -1, sense: 'at most' as const, bound: free };
     return [fed, { row, meaning: { kind: 'left out', pedal } }];
   });
@@ -143,15 +143,18 @@ export function unpoweredColumns({ question, objective, earlier, meanings }: Cov
   if (!question.partial) return [];
   return meanings.flatMap((meaning, row) => {
     if (meaning.kind !== 'pedals') return [];
-    const members = question.bench.classes[meaning.pedal]?.members.length ?? 0;
-    const free = members - (question.required.get(meaning.pedal) ?? 0);
+    const free = mostLeftOut(question, meaning.pedal);
+    const berth = question.bench.classes[meaning.pedal]?.berth ?? null;
     if (free <= 0) return [];
+    // What is left without power does not stay where it is.
+    const weighed = ({ weights }: ScalarObjective): number => weights.unpowered + (berth === null ? 0 : weights.moved);
     const entries = [{ row, coefficient: 1 }];
     for (const [at, other] of meanings.entries()) {
-      const weight = other.kind === 'earlier' ? (earlier[other.step]?.objective.weights.unpowered ?? 0) : 0;
+      const settled = other.kind === 'earlier' ? earlier[other.step] : undefined;
+      const weight = settled === undefined ? 0 : weighed(settled.objective);
       if (weight > 0) entries.push({ row: at, coefficient: weight });
       if (other.kind === 'left out' && other.pedal === meaning.pedal) entries.push({ row: at, coefficient: 1 });
     }
-    return [{ name: 'unpowered', cost: objective.weights.unpowered, most: free, entries }];
+    return [{ name: 'unpowered', cost: weighed(objective), most: free, entries }];
   });
 }

@@ -1,7 +1,7 @@
 import { searchCover, type CoverOutcome } from '../../solver/cover/search.js';
 import type { Completed } from '../../solver/cover/program.js';
 import { casesOf } from '../../solver/cover/tree.js';
-import type { ChoosingCriterion, Criterion } from '../domain/aim.js';
+import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
@@ -23,7 +23,7 @@ import { Workings } from './workings.js';
 export const loadoutSearch: Optimiser = async (question, effort) => {
   const job = jobOf(question, effort);
   const earlier: SettledStep[] = [...limitedAtFirst(question)];
-  const settled = new Map<ChoosingCriterion, number>();
+  const settled = new Map<Criterion, number>();
   const candidates: (readonly Feed[])[] = [];
   const steps: ProofStep[] = [];
   let cases = 0;
@@ -65,7 +65,7 @@ type Job = {
 /** What earlier steps have settled. */
 type Before = {
   readonly earlier: readonly SettledStep[];
-  readonly settled: ReadonlyMap<ChoosingCriterion, number>;
+  readonly settled: ReadonlyMap<Criterion, number>;
 };
 
 function jobOf(question: Question, effort: Effort): Job {
@@ -150,7 +150,8 @@ function finerSlots(slots: Slots, mixed: ReadonlyMap<number, number>, { groups }
   const finer = new Map(slots);
   for (const [index, units] of mixed) {
     const group = groups[index];
-    if (group?.slot !== null) continue;
+    // A single unit that is told apart for what is plugged into it needs no telling apart.
+    if (group?.slot !== null || group.uses.unit !== null) continue;
     const key = slotKey(group);
     finer.set(key, (finer.get(key) ?? 0) + units);
   }

@@ -14,7 +14,7 @@ import type { Question } from './question.js';
  * One unit of a supply with all that hangs on it, before outputs are numbered; which unit it is, where that matters for what
  * is plugged into it today.
  */
-export type LoadedUnit = Pick<Loadout, 'supply' | 'hung'> & { readonly unit?: number | null };
+export type LoadedUnit = Pick<Loadout, 'supply' | 'unit' | 'hung'>;
 
 /**
  * Puts names to what was counted: which pedal of its class, which unit, which output, which part. Pedals come in the
@@ -68,7 +68,7 @@ function seatPedals(units: readonly LoadedUnit[], { board, bench }: Question): r
   };
   return units
     .filter(({ hung }) => hung.length > 0)
-    .map(({ supply, hung, unit = null }) => {
+    .map(({ supply, hung, unit }) => {
       const seated = hung.map((each) => {
         const pedals = each.kind === 'solo' ? [seat(each.use.pedal)] : each.places.map(({ pedal }) => seat(pedal));
         return { hung: each, pedals, rank: Math.min(...pedals.map(({ rank }) => rank)) };

@@ -1,5 +1,4 @@
 import { webTiming } from '../../solver/timing.js';
-import { isChoosingTier } from '../domain/aim.js';
 import { compactSearch } from './compact-search.js';
 import { loadoutSearch } from './loadout-search.js';
 import { hasEnded, type Effort, type Optimiser, type SearchOutcome, type Progress } from './optimiser.js';
@@ -17,9 +16,7 @@ const LOADOUTS_MS = 20_000;
  * A proof that is to be written down waits for the loadouts.
  */
 export const optimise: Optimiser = async (question, effort) => {
-  // Loadouts know nothing of today's wiring.
-  const looksBack = question.today.berths.size > 0 || !question.tiers.every(isChoosingTier);
-  if (effort.method === 'compact' || looksBack) return compactSearch(question, effort);
+  if (effort.method === 'compact') return compactSearch(question, effort);
   if (effort.proof !== true) return effort.engines === null ? loadoutSearch(question, effort) : race(question, effort);
   const outcome = await loadoutSearch(question, effort);
   return isProven(outcome) || hasEnded(effort) ? outcome : together(outcome, await compactSearch(question, effort));

@@ -1,6 +1,7 @@
 import { outputsOf as numbersOfBank } from '../domain/kit.js';
 import type { Supply } from '../domain/supply.js';
-import type { Hung } from '../loadout/loadout.js';
+import type { Bench } from '../loadout/bench.js';
+import type { Hung, Loadout } from '../loadout/loadout.js';
 import { voltsOf } from '../loadout/solo-uses.js';
 import { matchesBerth } from '../loadout/berth-match.js';
 import type { Berth } from '../loadout/today.js';
@@ -50,7 +51,20 @@ function numbersOf({ banks }: Supply, index: number): number[] {
   return bank === undefined ? [] : [...numbersOfBank(bank)];
 }
 
-/** How many of a unit's pedals keep their outputs when these are numbered as above. */
+/** How many pedals of a loadout keep today's outputs when these are numbered as above; none on a unit that is like all others. */
+export function keptOf({ supply, unit, hung }: Pick<Loadout, 'supply' | 'unit' | 'hung'>, bench: Bench): number {
+  if (unit === null) return 0;
+  const contents = hung.map((each) => {
+    const classes = each.kind === 'solo' ? [each.use.pedal] : each.places.map(({ pedal }) => pedal);
+    const residents = classes.map((pedal): Resident => {
+      const { berth = null, pinned = false } = bench.classes[pedal] ?? {};
+      return { berth, pinned };
+    });
+    return { hung: each, residents };
+  });
+  return keptCount({ supply, unit, contents });
+}
+
 export function keptCount(of: NumberedUnit): number {
   const wishes = of.contents.map((content) => wishesOf(content, of));
   return keptNumbers(wishes).reduce((sum, numbers, index) => {

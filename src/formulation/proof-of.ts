@@ -4,7 +4,6 @@ import type { BranchingConstraint } from '../../solver/cover/program.js';
 import type { CoverNode } from '../../solver/cover/tree.js';
 import type { PartId, PedalId } from '../domain/quantities.js';
 import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTier } from '../domain/proof.js';
-import type { ChoosingCriterion } from '../domain/aim.js';
 import type { Digit } from './digits.js';
 import type { ScalarObjective } from './scalar-objective.js';
 import type { UnitGroup } from './loadout-groups.js';
@@ -24,7 +23,7 @@ export function proofStep(
   return { tiers, value, scale, ...apartOf(program), tree: nodeOf(tree, [], { question, program }) };
 }
 
-function proofTier({ tier, unit, weight }: Digit<ChoosingCriterion>): ProofTier {
+function proofTier({ tier, unit, weight }: Digit): ProofTier {
   if (tier === 'sockets') throw new RangeError('no aim ranks mains sockets, so no proof can');
   return { tier, unit, weight };
 }

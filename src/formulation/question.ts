@@ -27,6 +27,12 @@ export type Question = {
   readonly spared?: SupplyId;
 };
 
+/** How many pedals of a class a plan may leave without power. */
+export function mostLeftOut({ bench, partial, required }: Question, pedal: number): number {
+  const { members = [], berth = null, pinned = false } = bench.classes[pedal] ?? {};
+  return !partial || (pinned && berth !== null) ? 0 : members.length - (required.get(pedal) ?? 0);
+}
+
 type QuestionTerms = Pick<Question, 'tiers' | 'partial'> &
   Partial<Pick<Question, 'required' | 'mostExposed' | 'today'>>;
 

@@ -11,7 +11,7 @@ import { commonMode } from './block.js';
 import type { Coarseness } from './detail.js';
 import type { Block, ChainColumns, Model } from './model.js';
 import { namedFeeds, type LoadedUnit } from './named-feeds.js';
-import { keptCount } from './output-numbers.js';
+import { keptOf } from './output-numbers.js';
 import type { Question } from './question.js';
 
 /** What a point of the program means for real units, outputs and leads. */
@@ -85,15 +85,7 @@ function readBlock(block: Block, point: ProgramPoint, bench: Bench): BlockReadin
 function keepsLess(contents: readonly Hung[], { uses, kept }: Block, point: ProgramPoint, bench: Bench): boolean {
   if (uses.unit === null) return false;
   const claimed = kept.reduce((sum, { column }) => sum + at(point, column), 0);
-  const numbered = contents.map((hung) => {
-    const classes = hung.kind === 'solo' ? [hung.use.pedal] : hung.places.map(({ pedal }) => pedal);
-    const residents = classes.map((pedal) => ({
-      berth: bench.classes[pedal]?.berth ?? null,
-      pinned: bench.classes[pedal]?.pinned === true,
-    }));
-    return { hung, residents };
-  });
-  return keptCount({ supply: uses.supply, unit: uses.unit, contents: numbered }) < claimed;
+  return keptOf({ supply: uses.supply, unit: uses.unit, hung: contents }, bench) < claimed;
 }
 
 const pooledChains = ({ chains }: Block, point: ProgramPoint): readonly Coarseness[] =>

@@ -1,4 +1,4 @@
-import { isChoosingTier, isMoney, type ChoosingCriterion } from '../domain/aim.js';
+import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
 import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals } from '../loadout/bench.js';
@@ -11,6 +11,10 @@ export type Measures = PerPedalTier<number> & {
   readonly unpowered: number;
   readonly money: number;
   readonly exposed: number;
+  /** Of those exposed the ones that are not exposed today. */
+  readonly newlyExposed: number;
+  /** Pedals that are plugged in today and do not stay. */
+  readonly moved: number;
   readonly bricks: number;
   readonly sockets: number;
   readonly parts: number;
@@ -19,7 +23,7 @@ export type Measures = PerPedalTier<number> & {
 /** A lexicographic order made scalar: several tiers as digits of one whole number, Σ weight × (tier's value / unit). */
 export type ScalarObjective = {
   /** The most important first. */
-  readonly tiers: readonly Digit<ChoosingCriterion>[];
+  readonly tiers: readonly Digit[];
   /** What one of each measure adds to the number; for money what one `moneyUnit` adds. */
   readonly weights: Measures;
   /** Minor units of money that all prices are multiples of. */
@@ -36,9 +40,8 @@ const largestNumber = 2 ** 43;
 
 /** The objectives that together are the question's whole order, as few as precision allows; one of no tier for any plan. */
 export function scalarObjectives(question: Question): readonly ScalarObjective[] {
-  const groups: ChoosingCriterion[][] = [];
+  const groups: Criterion[][] = [];
   for (const tier of question.tiers) {
-    if (!isChoosingTier(tier)) throw new RangeError(`loadouts know nothing of today's wiring, which "${tier}" counts`);
     const last = groups.at(-1);
     if (last !== undefined && scalarObjective([...last, tier], question).greatest <= largestNumber) last.push(tier);
     else groups.push([tier]);
@@ -52,9 +55,9 @@ export const limitedAtFirst = (question: Question): readonly SettledStep[] =>
     ? []
     : [{ objective: scalarObjective(['exposed'], question), value: question.mostExposed }];
 
-function scalarObjective(tiers: readonly ChoosingCriterion[], question: Question): ScalarObjective {
+function scalarObjective(tiers: readonly Criterion[], question: Question): ScalarObjective {
   const moneyUnit = moneyUnitOf(question);
-  const digits: Digit<ChoosingCriterion>[] = [];
+  const digits: Digit[] = [];
   let weight = 1;
   let greatest = 0;
   for (const tier of [...tiers].reverse()) {
@@ -63,13 +66,19 @@ function scalarObjective(tiers: readonly ChoosingCriterion[], question: Question
     greatest += (weight * mostOf(tier, question)) / unit;
     weight = greatest + 1;
   }
-  const of = (tier: ChoosingCriterion): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
+  const of = (tier: Criterion): number => digits.find((digit) => digit.tier === tier)?.weight ?? 0;
   const { noisePrice, supplyPrice } = question.bench.policy;
+  const ofMoney = (counts: (tier: MoneyTier) => boolean): number =>
+    digits.reduce((sum, digit) => (isMoney(digit.tier) && counts(digit.tier) ? sum + digit.weight : sum), 0);
+  const ofNoise = (noise: 'exposed' | 'newlyExposed'): number =>
+    ofMoney((tier) => countedBeside[tier].noise === noise) * (noisePrice / moneyUnit);
   const weights = {
     unpowered: of('unpowered'),
-    money: of('money') + of('outlay') + of('cost'),
-    exposed: of('exposed') + of('cost') * (noisePrice / moneyUnit),
-    bricks: of('bricks') + (of('outlay') + of('cost')) * (supplyPrice / moneyUnit),
+    money: ofMoney(() => true),
+    exposed: of('exposed') + ofNoise('exposed'),
+    newlyExposed: ofNoise('newlyExposed'),
+    moved: of('moved'),
+    bricks: of('bricks') + ofMoney((tier) => countedBeside[tier].supplies) * (supplyPrice / moneyUnit),
     sockets: of('sockets'),
     parts: of('parts'),
     ...perPedalTier(of),
@@ -86,7 +95,7 @@ function moneyUnitOf({ supplies, bench }: Question): number {
 }
 
 /** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be. */
-export function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): number {
+export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
   const pedals = allPedals(bench);
   const { noisePrice, supplyPrice } = bench.policy;
   const members = bench.classes.flatMap((each) => each.members);
@@ -109,9 +118,12 @@ export function mostOf(tier: ChoosingCriterion, { bench, supplies }: Question): 
     case 'outlay':
       return money + supplyPrice * pedals;
     case 'cost':
+    case 'newCost':
       return money + supplyPrice * pedals + noisePrice * exposed;
     case 'parts':
       return parts;
+    case 'moved':
+      return bench.classes.reduce((sum, each) => (each.berth === null ? sum : sum + each.members.length), 0);
   }
 }
 
@@ -120,6 +132,8 @@ export const scalarValue = ({ weights, moneyUnit }: ScalarObjective, measures: M
   weights.unpowered * measures.unpowered +
   weights.money * (measures.money / moneyUnit) +
   weights.exposed * measures.exposed +
+  weights.newlyExposed * measures.newlyExposed +
+  weights.moved * measures.moved +
   weights.bricks * measures.bricks +
   weights.sockets * measures.sockets +
   weights.parts * measures.parts +

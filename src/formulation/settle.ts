@@ -7,7 +7,7 @@ import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import { scalarValue, type ScalarObjective, type Measures, type SettledStep } from './scalar-objective.js';
 import { loadoutMeasures, pedalsOn } from './loadout-measures.js';
 
-import type { Question } from './question.js';
+import { mostLeftOut, type Question } from './question.js';
 
 /**
  * A whole plan out of loadouts that feed every pedal at least once: pedals that are fed twice are taken off where that
@@ -124,9 +124,7 @@ function measuresOf(
   const unpowered = bench.classes.map(
     ({ members }, pedal) => members.length - sum(({ pedals }) => pedals.get(pedal) ?? 0),
   );
-  const free = (pedal: number): number =>
-    question.partial ? (bench.classes[pedal]?.members.length ?? 0) - (question.required.get(pedal) ?? 0) : 0;
-  if (unpowered.some((count, pedal) => count > free(pedal))) return null;
+  if (unpowered.some((count, pedal) => count > mostLeftOut(question, pedal))) return null;
   const units = paidUnits(loadouts, supplies);
   const leads = bench.kinds.map(({ supplyOf, index }) =>
     paidLeads(
@@ -139,6 +137,11 @@ function measuresOf(
     unpowered: unpowered.reduce((total, count) => total + count, 0),
     money: leads.reduce<number>((total, price) => total + (price ?? 0), units),
     exposed: sum(({ measures }) => measures.exposed),
+    newlyExposed: sum(({ measures }) => measures.newlyExposed),
+    moved: unpowered.reduce(
+      (total, count, pedal) => (bench.classes[pedal]?.berth === null ? total : total + count),
+      sum(({ measures }) => measures.moved),
+    ),
     bricks: sum(({ measures }) => measures.bricks),
     sockets: sum(({ measures }) => measures.sockets),
     parts: sum(({ measures }) => measures.parts),
@@ -148,8 +151,9 @@ function measuresOf(
 
 function paidUnits(loadouts: readonly Loadout[], supplies: readonly SupplyUses[]): number | null {
   let money = 0;
-  for (const { supply, owned, forSale } of supplies) {
-    const bought = Math.max(0, loadouts.filter((loadout) => loadout.supply === supply).length - owned);
+  for (const { supply, unit, owned, forSale } of supplies) {
+    const used = loadouts.filter((loadout) => loadout.supply === supply && loadout.unit === unit).length;
+    const bought = Math.max(0, used - owned);
     if (bought > forSale) return null;
     money += bought * (supply.price ?? 0);
   }

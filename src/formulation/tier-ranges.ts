@@ -1,4 +1,4 @@
-import { countedBeside, isMoney, type ChoosingCriterion, type MoneyTier } from '../domain/aim.js';
+import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
 import { natureOf } from '../domain/source.js';
 import { allPedals } from '../loadout/bench.js';
 import type { UnitGroup } from './loadout-groups.js';
@@ -9,10 +9,10 @@ import { mostOf } from './scalar-objective.js';
 export type Range = { readonly least: number; readonly most: number };
 
 /** What some tiers come to. */
-export type Known = ReadonlyMap<ChoosingCriterion, number>;
+export type Known = ReadonlyMap<Criterion, number>;
 
 /** What a tier can come to where earlier ones are known, from what is known for free: so many supplies cost at least so much. */
-export type TierRanges = (tier: ChoosingCriterion, known: Known) => Range;
+export type TierRanges = (tier: Criterion, known: Known) => Range;
 
 export function tierRanges(question: Question, groups: readonly UnitGroup[]): TierRanges {
   const counts = Array.from({ length: allPedals(question.bench) + 1 }, (_, bricks) => bricks);

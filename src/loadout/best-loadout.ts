@@ -155,7 +155,7 @@ function loadoutOf({ uses, mode }: UnitFrame, contents: readonly LoadoutContent[
     const { chain, lead, places } = content.pattern;
     return { kind: 'chain', pool: chain.pool, lead, places: places.map(({ place }) => place) };
   });
-  return { supply: uses.supply, mode, hung };
+  return { supply: uses.supply, unit: uses.unit, mode, hung };
 }
 
 /** The unit's rules once more, in big integers. */

@@ -35,13 +35,13 @@ export function leadCostsOf({ pool, mostTails }: ChainOption, duals: LoadoutDual
 
 /** What a place is worth: the pedal's dual price less its leads and what its volts and its company cost. */
 export function placeValue(
-  option: Omit<PlaceOption, 'place' | 'load' | 'surge' | 'sole'>,
+  option: Omit<PlaceOption, 'place' | 'load' | 'surge' | 'sole' | 'begins'>,
   duals: LoadoutDuals,
 ): number {
   let value = duals.pedals[option.pedal] ?? 0;
   for (const kind of option.leads) value -= duals.leads[kind] ?? 0;
   for (const tier of pedalTiers) value -= option[tier] * duals[tier];
-  return value - option.exposed * duals.exposed;
+  return value - option.exposed * duals.exposed - option.newlyExposed * duals.newlyExposed - option.moved * duals.moved;
 }
 
 /** The candidates of a pool, each class by its best route. */

@@ -77,9 +77,7 @@ export function chainItem({ chain, leads, candidates }: Pool, places: readonly P
   const valueOf = ({ pedal }: PlaceOption): number =>
     candidates.find(({ place }) => place.pedal === pedal)?.value ?? -Infinity;
   const value = places.reduce((sum, place) => sum + valueOf(place), -lead.cost);
-  const weights = (places[0]?.weights ?? []).map((_, at) =>
-    places.reduce((sum, place) => sum + (place.weights[at] ?? 0), 0),
-  );
+  const weights = chain.weights.map((own, at) => places.reduce((sum, place) => sum + (place.weights[at] ?? 0), own));
   return {
     content: { kind: 'chain', pattern: { chain, places, lead: lead.kind, value } },
     value,

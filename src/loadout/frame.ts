@@ -2,6 +2,7 @@ import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Supply } from '../domain/supply.js';
 import { likeOf, type Bench } from './bench.js';
 import { admits, exposedIn, hasOnePlace, takesThePlace, type GroundMode } from './ground-mode.js';
+import { homesOf, homesOfChains, movedBy, waysToGoOn, type Going, type Homes } from './homes.js';
 import { OutputStates } from './output-states.js';
 import { isIsolated, type SupplyUses } from './supply-uses.js';
 import { mostOn, type TotalLimit } from './totals.js';
@@ -20,41 +21,48 @@ export type UnitFrame = {
   readonly states: OutputStates;
   readonly solos: readonly SoloOption[];
   readonly chains: readonly ChainOption[];
-  /** What each of the limits can bear: the supply's totals, and the one place of a ground that has one. */
+  /** What each of the limits can bear: the supply's totals, the one place of a ground that has one, and outputs of today. */
   readonly capacities: readonly number[];
   /** False where numbers had to be rounded, always to the safe side of a bound: then a content must be checked. */
   readonly exact: boolean;
 };
 
-/** One pedal by itself. */
-export type SoloOption = PerPedalTier<0 | 1> & {
-  readonly use: SoloUse;
+/** What one pedal of a class counts for, wherever it hangs. */
+type Counted = PerPedalTier<0 | 1> & {
   readonly pedal: number;
-  /** The bank of every output that it takes. */
-  readonly banks: readonly number[];
   readonly leads: readonly number[];
   readonly exposed: 0 | 1;
+  readonly newlyExposed: 0 | 1;
+  /** Whether it is plugged in today and does not stay. */
+  readonly moved: 0 | 1;
   readonly weights: readonly number[];
+};
+
+/** One pedal by itself. */
+export type SoloOption = Counted & {
+  readonly use: SoloUse;
+  /** The bank of every output that it takes. */
+  readonly banks: readonly number[];
 };
 
 /** One pedal of a class in a chain, by one route. */
-export type PlaceOption = PerPedalTier<0 | 1> & {
+export type PlaceOption = Counted & {
   readonly place: ChainPlace;
-  readonly pedal: number;
-  readonly leads: readonly number[];
-  readonly exposed: 0 | 1;
   readonly load: number;
   /** At switch-on; never less than its load. */
   readonly surge: number;
-  readonly weights: readonly number[];
   /** It is the digital pedal of which a `sole` chain holds one. */
   readonly sole: boolean;
+  /** Whether it may be told first of its chain: those do not who stay nowhere, where a chain has but one that can stay. */
+  readonly begins: boolean;
 };
 
-/** Chains of one pool. */
+/** Chains of one pool that go on as one and the same output of today, or as none. */
 export type ChainOption = {
   readonly pool: ChainPool;
   readonly bank: number;
+  /** What it takes of each limit beside what its pedals take. */
+  readonly weights: readonly number[];
   /** Rules `current` and `total`: the sum of the loads. */
   readonly mostLoad: number;
   /** Rule `startup`, of the output and of totals: the sum of what is taken at switch-on. */
@@ -109,32 +117,49 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
   );
   const soleWeight = (outputs: readonly OutputSetting[], pedal: number): readonly number[] =>
     hasOnePlace(mode) ? [!isIsolated(outputs, supply) && takesThePlace(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
-  const chains = pools.map((pool) => chainOption(pool, uses, bench, totals, soleWeight));
+  const homes = homesOf(uses, bench);
+  const nothing = [...totals, ...(hasOnePlace(mode) ? [mode] : [])].map(() => 0);
+  const chains = pools.flatMap((pool) => chainOptions(pool, { uses, bench, totals, soleWeight, homes, nothing }));
   const outputs = supply.banks.map((bank) => bank.outputs);
   return {
     uses,
     mode,
     outputs,
     states: new OutputStates(outputs),
-    solos: solos.map((use) => ({
-      use,
-      pedal: use.pedal,
-      banks: use.outputs.map(({ bank }) => bank),
-      leads: [...use.route, ...(use.join === null ? [] : [use.join.lead])],
-      ...counted(use),
-      exposed: mode !== null && !isIsolated(use.outputs, supply) && exposedIn(mode, likeOf(use.pedal, bench)) ? 1 : 0,
-      weights: [
-        ...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
-        ...soleWeight(use.outputs, use.pedal),
-      ],
-    })),
+    solos: solos.flatMap((use) =>
+      waysToGoOn(use, uses, bench, homes).map((going) => ({
+        use,
+        pedal: use.pedal,
+        banks: use.outputs.map(({ bank }) => bank),
+        leads: [...use.route, ...(use.join === null ? [] : [use.join.lead])],
+        ...counted(use),
+        ...exposure(isIsolated(use.outputs, supply) ? null : mode, use.pedal, bench),
+        moved: going.moved,
+        weights: [
+          ...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
+          ...soleWeight(use.outputs, use.pedal),
+          ...takenOf(homes, going),
+        ],
+      })),
+    ),
     chains: chains.map(({ option }) => option),
     capacities: [
       ...uses.limits.map(({ capacity }, index) => totals[index]?.most(capacity) ?? 0),
       ...(hasOnePlace(mode) ? [1] : []),
+      ...homes.shared.map(() => 1),
     ],
     exact: totals.every(({ exact }) => exact) && chains.every(({ exact }) => exact),
   };
+}
+
+/** One of each output that several pedals have today, as far as something goes on as that. */
+const takenOf = ({ shared }: Homes, { outputs }: Pick<Going, 'outputs'>): readonly number[] =>
+  shared.map((output) => (outputs.includes(output) ? 1 : 0));
+
+/** How the pedal counts as exposed on a ground of this mode, by itself where it is none. */
+function exposure(mode: GroundMode | null, pedal: number, bench: Bench): Pick<Counted, 'exposed' | 'newlyExposed'> {
+  const exposed = mode !== null && exposedIn(mode, likeOf(pedal, bench)) ? 1 : 0;
+  return { exposed, newlyExposed: bench.classes[pedal]?.exposedToday === true ? 0 : exposed };
 }
 
 const counted = (use: PerPedalTier<boolean>): PerPedalTier<0 | 1> => perPedalTier((tier) => (use[tier] ? 1 : 0));
@@ -149,38 +174,68 @@ const soloAllowed = (use: SoloUse, mode: GroundMode | null, supply: Supply, benc
 
 type Totals = readonly ReturnType<typeof wholeNumbers>[];
 
-function chainOption(
-  pool: ChainPool,
-  uses: SupplyUses,
-  bench: Bench,
-  totals: Totals,
-  soleWeight: (outputs: readonly OutputSetting[], pedal: number) => readonly number[],
-): { option: ChainOption; exact: boolean } {
+/** What chains of one frame are made with. */
+type ChainTerms = {
+  readonly uses: SupplyUses;
+  readonly bench: Bench;
+  readonly totals: Totals;
+  readonly soleWeight: (outputs: readonly OutputSetting[], pedal: number) => readonly number[];
+  readonly homes: Homes;
+  /** No weight in any limit but those of today's outputs. */
+  readonly nothing: readonly number[];
+};
+
+type MadeChain = { readonly option: ChainOption; readonly exact: boolean };
+
+/** The chains of a pool that go on as none of today's outputs, and those that go on as each of them. */
+function chainOptions(pool: ChainPool, terms: ChainTerms): readonly MadeChain[] {
+  const homes = homesOfChains(pool, terms.uses, terms.bench);
+  return [null, ...homes]
+    .map((home) => chainOption(pool, home, terms))
+    .filter(({ option }) => option.places.length > 0);
+}
+
+function chainOption(pool: ChainPool, home: number | null, terms: ChainTerms): MadeChain {
+  const { uses, bench, totals, soleWeight, homes, nothing } = terms;
   const { mostLoad, mostSurge } = mostOfChain(pool, uses, bench);
   const loads = wholeNumbers(
     pool.places.flatMap(({ load, surge }) => [load, surge]),
     [mostLoad, mostSurge],
   );
+  const going = takenOf(homes, { outputs: home === null ? [] : [home] });
+  const single = home !== null && homes.residents.get(home) === 1;
+  const places = pool.places.flatMap((place): PlaceOption[] => {
+    const moved = movedBy(place.pedal, { pool, home, uses }, bench);
+    if (moved === null) return [];
+    const stays = moved === 0 && bench.classes[place.pedal]?.berth !== null;
+    return [
+      {
+        place,
+        pedal: place.pedal,
+        leads: place.route,
+        ...counted(place),
+        ...exposure(pool.mode, place.pedal, bench),
+        moved,
+        load: loads.least(place.load),
+        surge: loads.least(place.surge),
+        weights: [
+          ...place.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
+          ...soleWeight([pool.output], place.pedal),
+          ...going.map(() => 0),
+        ],
+        sole: takesThePlace(pool.mode, likeOf(place.pedal, bench)),
+        begins: !single || stays,
+      },
+    ];
+  });
   const option = {
     pool,
     bank: pool.output.bank,
+    weights: [...nothing, ...going],
     mostLoad: loads.most(mostLoad),
     mostSurge: loads.most(mostSurge),
     mostTails: Math.max(...pool.leads.map(({ tails }) => tails)),
-    places: pool.places.map((place) => ({
-      place,
-      pedal: place.pedal,
-      leads: place.route,
-      ...counted(place),
-      exposed: exposedIn(pool.mode, likeOf(place.pedal, bench)) ? (1 as const) : (0 as const),
-      load: loads.least(place.load),
-      surge: loads.least(place.surge),
-      weights: [
-        ...place.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
-        ...soleWeight([pool.output], place.pedal),
-      ],
-      sole: takesThePlace(pool.mode, likeOf(place.pedal, bench)),
-    })),
+    places,
   };
   return { option, exact: loads.exact };
 }

@@ -1,7 +1,7 @@
 import { byDensity } from './chain-pattern.js';
 import { bonusOf, chainItem, type LoadoutContent, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { PlaceOption } from './frame.js';
-import { netOf, type Rents } from './rents.js';
+import { netOf, paidFor, type Rents } from './rents.js';
 import { alsoBarred, barsNoMore, replaceable, replacersFirst, type Barred } from './replacement.js';
 import type { Filling } from './solo-fill.js';
 
@@ -52,6 +52,8 @@ type Stage = {
   readonly solos: readonly ContentItem[];
   /** Its place in each pool, with its value and what is left of that when rents are paid; null where it cannot hang. */
   readonly places: readonly (Placed | null)[];
+  /** It begins chains that others do not, so that it comes before them, whatever it is worth. */
+  readonly isEarly: boolean;
   /** The later stages that it could replace at no loss. */
   readonly replaceable: readonly number[];
 };
@@ -96,8 +98,12 @@ function stagesOf(job: FrameJob, rents: Rents): readonly Stage[] {
   const { solos, pools, counts } = job;
   const classes = new Set(solos.flatMap(({ pedals }) => pedals));
   for (const { candidates } of pools) for (const { place } of candidates) classes.add(place.pedal);
+  const picky = pools.map(({ chain }) => chain.places.some(({ begins }) => !begins));
   const plain = [...classes].map((pedal) => ({
     pedal,
+    isEarly: pools.some(
+      ({ candidates }, pool) => picky[pool] && candidates.some(({ place }) => place.pedal === pedal && place.begins),
+    ),
     rent: rents.pedals[pedal] ?? 0,
     solos: solos.filter((item) => item.pedals[0] === pedal),
     places: pools.map(({ candidates }): Placed | null => {
@@ -109,7 +115,8 @@ function stagesOf(job: FrameJob, rents: Rents): readonly Stage[] {
   }));
   const worth = ({ solos: alone, places }: PlainStage): number =>
     Math.max(0, ...alone.map(({ value }) => value), ...places.map((placed) => placed?.value ?? 0));
-  const copies = replacersFirst(plain, worth, canReplace).flatMap((stage) =>
+  const order = replacersFirst(plain, worth, canReplace).toSorted((a, b) => Number(b.isEarly) - Number(a.isEarly));
+  const copies = order.flatMap((stage) =>
     Array.from({ length: Math.min(counts[stage.pedal] ?? 0, mostCopies) }, () => stage),
   );
   const others = replaceable(copies, canReplace);
@@ -156,7 +163,7 @@ function* extended(label: Label, index: number, stage: Stage, job: FrameJob, ren
       if (next !== null) yield next;
     }
     for (const [pool, placed] of stage.places.entries()) {
-      const next = placed === null ? null : withChain(label, pool, placed, job, rents);
+      const next = placed === null ? null : withChain(label, pool, placed, stage, job, rents);
       if (next !== null) yield next;
     }
   }
@@ -216,14 +223,17 @@ function withChain(
   label: Label,
   pool: number,
   { place, value, net }: Placed,
+  { isEarly }: Stage,
   { pools }: FrameJob,
   rents: Rents,
 ): Label | null {
   const opened = pools[pool];
-  // A pedal that is worth nothing opens a chain only for what the chain is worth by itself.
-  if (opened === undefined || (value <= 0 && bonusOf(opened) === 0)) return null;
+  if (opened === undefined || !place.begins) return null;
+  // A pedal that is worth nothing opens a chain only for what the chain is worth by itself, or before those that are worth more.
+  if (value <= 0 && bonusOf(opened) === 0 && !isEarly) return null;
   const outputs = lessOutputs(label.outputs, [opened.chain.bank]);
-  const rooms = outputs === null ? null : lessRoom(label.rooms, place.weights);
+  const ownRooms = outputs === null ? null : lessRoom(label.rooms, opened.chain.weights);
+  const rooms = ownRooms === null ? null : lessRoom(ownRooms, place.weights);
   if (outputs === null || rooms === null) return null;
   const { load, surge } = place;
   const chain = { pool, places: [place], load, surge, soles: place.sole ? 1 : 0, net };
@@ -258,7 +268,7 @@ function openLoss(
     const size = chain.places.length;
     const room = Math.min(pool.chain.mostLoad - chain.load, pool.chain.mostSurge - chain.surge);
     const more = laterEarnings(later[chain.pool]?.[from] ?? [], room, pool.chain.mostTails - size, label.barred);
-    const earned = chain.net + more - leadCost(pool, size) - rents.perChain;
+    const earned = chain.net + more - leadCost(pool, size) - rents.perChain - paidFor(pool.chain.weights, rents);
     loss -= Math.min(earned, rents.outputs[pool.chain.bank] ?? 0);
   }
   return loss;

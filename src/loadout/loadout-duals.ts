@@ -12,4 +12,8 @@ export type LoadoutDuals = PerPedalTier<number> & {
   readonly leads: Float64Array;
   /** What an exposed pedal costs; not negative. */
   readonly exposed: number;
+  /** What one costs on top that is not exposed today; not negative. */
+  readonly newlyExposed: number;
+  /** What a pedal costs that is plugged in today and does not stay; not negative. */
+  readonly moved: number;
 };

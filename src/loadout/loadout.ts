@@ -10,6 +10,8 @@ export type Hung =
 /** One unit of a supply with all that hangs on it, before outputs are numbered. */
 export type Loadout = {
   readonly supply: Supply;
+  /** The number of the one unit that this is, where it matters what is plugged into it today; null for any unit. */
+  readonly unit: number | null;
   /** Of the common ground; null for a supply without one. */
   readonly mode: GroundMode | null;
   readonly hung: readonly Hung[];

@@ -214,7 +214,8 @@ function earnings(job: FrameJob, asked: Asked, labels: number): Earnings {
   const fresh: { pool: Pool; places: readonly PlaceOption[] }[] = [];
   for (const pool of pools) {
     const { bank } = pool.chain;
-    const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + asked.perChain }));
+    const beside = asked.perChain + paidFor(pool.chain.weights, asked);
+    const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + beside }));
     const candidates = rentedCandidates(pool, asked);
     const question = { chain: pool.chain, candidates, leads };
     const { bound, found } = bestChains(question, outputs[bank] ?? 0, labels);
@@ -252,8 +253,14 @@ export function netOf(
 ): number {
   let net = value;
   for (const pedal of pedals) net -= (rents.pedals[pedal] ?? 0) + rents.perPedal;
-  for (const [at, weight] of weights.entries()) net -= paid(rents.prices[at] ?? 0, weight);
-  return net;
+  return net - paidFor(weights, rents);
+}
+
+/** The prices of all weights. */
+export function paidFor(weights: readonly number[], { prices }: Pick<Rents, 'prices'>): number {
+  let sum = 0;
+  for (const [at, weight] of weights.entries()) sum += paid(prices[at] ?? 0, weight);
+  return sum;
 }
 
 /** A price that never comes to more than it should for a weight, whatever is rounded. */

@@ -1,9 +1,9 @@
-import type { ChoosingTier } from '../domain/aim.js';
+import type { Tier } from '../domain/aim.js';
 import type { ProofTier } from '../domain/proof.js';
 import type { ProofGround } from './claim.js';
 import { rangeOf } from './tier-ranges.js';
 
-type Known = ReadonlyMap<ChoosingTier, number>;
+type Known = ReadonlyMap<Tier, number>;
 
 /**
  * The greatest number below a step's value that any plan can have, as far as is known of its tiers without tags; −1 when

@@ -1,4 +1,4 @@
-import { choosingTiersOf, type ChoosingTier } from '../domain/aim.js';
+import { choosingTiersOf, type Tier } from '../domain/aim.js';
 import { isPedalTier } from '../domain/pedal-tier.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
@@ -44,7 +44,7 @@ const leadPrices = ({ kinds }: Stock): readonly number[] =>
   kinds.flatMap(({ offers }) => offers.map(({ price }) => price));
 
 /** The most that a tier comes to in any plan, in minor units where it is money. */
-export function mostOf(tier: ChoosingTier, ground: ProofGround): number {
+export function mostOf(tier: Tier, ground: ProofGround): number {
   const { pedals, policy } = ground.board;
   if (isPedalTier(tier)) return pedals.filter(judges[tier].mayCount).length;
   switch (tier) {
@@ -59,7 +59,10 @@ export function mostOf(tier: ChoosingTier, ground: ProofGround): number {
       return mostMoney(ground);
     case 'outlay':
       return mostMoney(ground) + policy.supplyPrice * pedals.length;
+    case 'moved':
+      return ground.board.wiring.length;
     case 'cost':
+    case 'newCost':
       return mostMoney(ground) + policy.supplyPrice * pedals.length + policy.noisePrice * mostExposed(ground);
   }
 }

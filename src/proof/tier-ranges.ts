@@ -1,4 +1,4 @@
-import type { ChoosingTier } from '../domain/aim.js';
+import type { Tier } from '../domain/aim.js';
 import type { ProofGround } from './claim.js';
 import { countsNoise, countsSupplies, isMoney } from './measure.js';
 import { mostExposed, mostOf, mostOnLeads } from './ranking.js';
@@ -8,7 +8,7 @@ import { unitCounts } from './sources.js';
 export type Range = { readonly least: number; readonly most: number };
 
 /** What a tier can come to in a plan whose more important tiers come to what is known of them. */
-export function rangeOf(tier: ChoosingTier, known: ReadonlyMap<ChoosingTier, number>, ground: ProofGround): Range {
+export function rangeOf(tier: Tier, known: ReadonlyMap<Tier, number>, ground: ProofGround): Range {
   const most = mostOf(tier, ground);
   const bricks = known.get('bricks');
   if (isMoney(tier) && bricks !== undefined) {
@@ -27,7 +27,7 @@ export function rangeOf(tier: ChoosingTier, known: ReadonlyMap<ChoosingTier, num
 }
 
 /** So many bricks cost at least the cheapest units that there are, at most the dearest with all leads and all noise. */
-function moneyOf(bricks: number, tier: ChoosingTier, ground: ProofGround): Range {
+function moneyOf(bricks: number, tier: Tier, ground: ProofGround): Range {
   const units = ground.stock.groups.map(({ supply, price, most }) => ({ price, most, ...unitCounts(supply.source) }));
   const counted = units.filter((unit) => unit.bricks > 0n);
   const { supplyPrice, noisePrice } = ground.board.policy;

@@ -1,4 +1,4 @@
-import { tierValue, type ChoosingTier, type Tier } from '../domain/aim.js';
+import { tierValue, type Tier } from '../domain/aim.js';
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Score } from '../domain/plan.js';
 import type { Proof } from '../domain/proof.js';
@@ -98,7 +98,7 @@ function counting({ steps }: Proof, onProgress?: VerifyProgress): OnCase {
 }
 
 function checkSteps(proof: Proof, ground: ProofGround, score: Score, onCase: OnCase): number {
-  const reached = new Map<ChoosingTier, number>();
+  const reached = new Map<Tier, number>();
   return proof.steps.reduce((cases, step, index) => {
     const name = proof.steps.length === 1 ? '' : `step ${index + 1}: `;
     const found = numberOf(step.tiers, score, ground.board.policy);
@@ -114,12 +114,7 @@ function checkSteps(proof: Proof, ground: ProofGround, score: Score, onCase: OnC
 }
 
 /** `reached` is what the tiers of earlier steps come to: no plan that keeps to these steps has another value in any. */
-function claimOf(
-  { steps }: Proof,
-  index: number,
-  ground: ProofGround,
-  reached: ReadonlyMap<ChoosingTier, number>,
-): StepClaim {
+function claimOf({ steps }: Proof, index: number, ground: ProofGround, reached: ReadonlyMap<Tier, number>): StepClaim {
   const measured = steps.slice(0, index + 1).map(({ tiers, value }) => ({
     measure: measureOf(tiers, ground.board.policy),
     value: BigInt(value),

@@ -62,7 +62,15 @@ function fewestOfUnits(
   return totals.length === 0 ? null : Math.min(...totals);
 }
 
-type Here = { readonly number: number; readonly wiring: readonly WiredFeed[]; readonly keep: readonly PedalId[] };
+/** The fewest of one unit's pedals that are moved when it has a number, over all numbers of its outputs; null when some to keep are. */
+export const fewestMovedOn = ({ hookups, supply }: Unit, here: Here): number | null =>
+  fewestOfOutputs(hookups, supply, [], here);
+
+export type Here = {
+  readonly number: number;
+  readonly wiring: readonly WiredFeed[];
+  readonly keep: readonly PedalId[];
+};
 
 function fewestOfOutputs(
   hookups: readonly Hookup[],

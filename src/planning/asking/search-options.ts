@@ -13,9 +13,8 @@ export type SearchOptions = {
   readonly onProgress?: (progress: Progress) => void;
   /**
    * Engines to solve with; they are not closed, and serve several calls. Null is none, as when left out: plans are then made of
-   * loadouts alone, which find and prove nearly all of them, but know nothing of how a board is plugged today. `rewire`, and
-   * `spare` where pedals have to stay, then do not get beyond what is found without a search, and a conflict that `explain` or
-   * `choose` tells is not shown to be the smallest.
+   * loadouts alone, which find and prove nearly all of them, and a conflict that `explain` or `choose` tells is not shown to be
+   * the smallest.
    */
   readonly engines?: Engines | null;
   /** How the search pauses and waits; by web standards when left out. */

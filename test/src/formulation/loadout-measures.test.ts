@@ -57,6 +57,8 @@ describe('a loadout', () => {
       pedals: { twin: 2, boost: 1, echo: 1 },
       leads: { fan: 1, mini: 2 },
       exposed: 0,
+      newlyExposed: 0,
+      moved: 0,
       bricks: 1,
       sockets: 1,
       parts: 3,
@@ -70,7 +72,8 @@ describe('a loadout', () => {
   });
 
   it('of nothing counts nothing', () => {
-    const nothing = { exposed: 0, bricks: 0, sockets: 0, parts: 0, ...perPedalTier(() => 0) };
+    const counts = { exposed: 0, newlyExposed: 0, moved: 0, bricks: 0, sockets: 0, parts: 0 };
+    const nothing = { ...counts, ...perPedalTier(() => 0) };
     expect(measured('apart')).toEqual({ pedals: {}, leads: {}, ...nothing });
   });
 

@@ -37,7 +37,12 @@ const chain = (pedals: readonly number[], { chains: [pool] }: SupplyUses): Hung 
   return { kind: 'chain', pool, lead: 0, places: pool.places.filter(({ pedal }) => pedals.includes(pedal)) };
 };
 
-const loadout = (uses: SupplyUses, ...hung: readonly Hung[]): Loadout => ({ supply: uses.supply, mode: null, hung });
+const loadout = (uses: SupplyUses, ...hung: readonly Hung[]): Loadout => ({
+  supply: uses.supply,
+  unit: null,
+  mode: null,
+  hung,
+});
 
 /** The same supply with everything struck out that has to do with a pedal. */
 const without = (pedal: number, uses: SupplyUses): SupplyUses => ({

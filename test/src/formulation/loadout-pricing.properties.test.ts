@@ -91,7 +91,7 @@ function amountsOf(taken: Taken, price: number, features: Features, { question, 
 
 /** What the dearest unit costs by itself, in this step and by the duals of those before. */
 function typicalCost({ question, objective, earlier }: Steps, scale: number, earlierDuals: readonly number[]): number {
-  const bare = { pedals: [], leads: [0], exposed: 0, ...perPedalTier(() => 0) };
+  const bare = { pedals: [], leads: [0], exposed: 0, newlyExposed: 0, moved: 0, ...perPedalTier(() => 0) };
   const costs = question.supplies.map(({ supply }) => {
     const measures = measuresOf(
       question.bench.kinds.length === 0 ? { ...bare, leads: [] } : bare,

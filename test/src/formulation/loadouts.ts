@@ -24,7 +24,12 @@ export function loadoutIn(
     question.supplies.find((each) => each.supply.id === supply),
     supply,
   );
-  return { supply: uses.supply, mode, hung: hanging.map((each) => hungOf(each, uses, mode, question)) };
+  return {
+    supply: uses.supply,
+    unit: uses.unit,
+    mode,
+    hung: hanging.map((each) => hungOf(each, uses, mode, question)),
+  };
 }
 
 function hungOf(hanging: Hanging, uses: SupplyUses, mode: GroundMode | null, question: Question): Hung {

@@ -28,6 +28,7 @@ const solo = (pedal: number, bank: number, more: Partial<SoloUse> = {}): SoloUse
 
 const unitOf = (...uses: readonly SoloUse[]): LoadedUnit => ({
   supply,
+  unit: null,
   hung: uses.map((use) => ({ kind: 'solo', use })),
 });
 
@@ -121,7 +122,11 @@ describe('named feeds', () => {
       leads: [{ kind: 0, tails: 5 }],
       places: [],
     };
-    const unit: LoadedUnit = { supply, hung: [{ kind: 'chain', pool, lead: 0, places: [place(1), place(0)] }] };
+    const unit: LoadedUnit = {
+      supply,
+      unit: null,
+      hung: [{ kind: 'chain', pool, lead: 0, places: [place(1), place(0)] }],
+    };
     expect(lines([one, two], [unit], { parts: [fan] })).toEqual(['one 1 3 fan', 'two 1 3 fan']);
   });
 

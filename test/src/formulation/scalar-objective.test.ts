@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import { choosingAims, choosingTiersOf, type ChoosingCriterion } from '../../../src/domain/aim.js';
+import { choosingAims, choosingTiersOf, type Criterion } from '../../../src/domain/aim.js';
 import { minorUnits } from '../../../src/domain/quantities.js';
 import { scalarValue, scalarObjectives, type Measures } from '../../../src/formulation/scalar-objective.js';
 import { tierValues } from '../../../src/formulation/digits.js';
@@ -26,7 +26,7 @@ const noisePrice = euros(20);
 const supplyPrice = euros(7);
 
 /** A question on which every tier can be anything from nothing to its most; one unit costs `price` minor units. */
-function question(pedals: number, tiers: readonly ChoosingCriterion[], price: number): Question {
+function question(pedals: number, tiers: readonly Criterion[], price: number): Question {
   const of = { digital: true, highGain: true, prefers: volts(9) };
   const all = Array.from({ length: pedals }, (_, index) => pedalOf(`pedal-${index}`, 1 + index, of));
   const supply = { ...supplyOf('supply', 0, [bankOf(2, [settingOf(9, 100)])]), price: minorUnits(price) };
@@ -39,6 +39,18 @@ function question(pedals: number, tiers: readonly ChoosingCriterion[], price: nu
   return questionOf(kitOf(board, catalogueOf([supply], parts)), { tiers, partial: true });
 }
 
+const nothing: Measures = {
+  unpowered: 0,
+  money: 0,
+  exposed: 0,
+  newlyExposed: 0,
+  moved: 0,
+  bricks: 0,
+  sockets: 0,
+  parts: 0,
+  ...perPedalTier(() => 0),
+};
+
 /** What plans for so many pedals may add up to: no more units than pedals, two adapters and a join lead a pedal. */
 const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
   const count = fc.nat({ max: pedals });
@@ -48,6 +60,8 @@ const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
       units: count,
       leads: fc.nat({ max: 3 * pedals }),
       exposed: count,
+      newlyExposed: count,
+      moved: count,
       bricks: count,
       sockets: count,
       parts: fc.nat({ max: 3 * pedals }),
@@ -56,9 +70,10 @@ const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
     .map(({ units, leads, ...rest }) => ({ ...rest, money: units * price + leads * 500 }));
 };
 
-const figuresOf = (of: Measures, tiers: readonly ChoosingCriterion[]): readonly number[] =>
+const figuresOf = (of: Measures, tiers: readonly Criterion[]): readonly number[] =>
   tiers.map((tier) => {
     if (tier === 'outlay') return of.money + supplyPrice * of.bricks;
+    if (tier === 'newCost') return of.money + noisePrice * of.newlyExposed + supplyPrice * of.bricks;
     return tier === 'cost' ? of.money + noisePrice * of.exposed + supplyPrice * of.bricks : of[tier];
   });
 
@@ -66,7 +81,7 @@ const firstDifference = (one: readonly number[], two: readonly number[]): number
   one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;
 
 /** What plans have to agree in, so that they agree in a tier of money. */
-const agreeing: Partial<Record<ChoosingCriterion, readonly string[]>> = {
+const agreeing: Partial<Record<Criterion, readonly string[]>> = {
   cost: ['money', 'exposed', 'bricks'],
   outlay: ['money', 'bricks'],
 };
@@ -150,7 +165,7 @@ describe('a number', () => {
     const [inTens] = scalarObjectives(question(2, ['money'], 1000));
     const [inCents] = scalarObjectives(question(2, ['money'], 999));
     expect([inTens?.moneyUnit, inCents?.moneyUnit]).toEqual([100, 1]);
-    const spent = { unpowered: 0, money: 9990, exposed: 0, bricks: 0, sockets: 0, parts: 0, ...perPedalTier(() => 0) };
+    const spent = { ...nothing, money: 9990 };
     expect(inCents === undefined ? null : scalarValue(inCents, spent)).toBe(9990);
   });
 
@@ -159,16 +174,19 @@ describe('a number', () => {
       unpowered: 0,
       money: 3000,
       exposed: 2,
+      newlyExposed: 1,
+      moved: 2,
       bricks: 3,
       sockets: 2,
       parts: 0,
       ...perPedalTier(() => 0),
     };
-    const told = (tier: ChoosingCriterion) =>
+    const told = (tier: Criterion) =>
       scalarObjectives(question(2, [tier], 1000)).flatMap((objective) =>
         tierValues(objective, scalarValue(objective, exposed)),
       );
     expect(told('cost')).toEqual([['cost', 3000 + 2 * 2000 + 3 * 700]]);
+    expect(told('newCost')).toEqual([['newCost', 3000 + 2000 + 3 * 700]]);
     expect(told('outlay')).toEqual([['outlay', 3000 + 3 * 700]]);
     expect(told('money')).toEqual([['money', 3000]]);
     expect(told('exposed')).toEqual([['exposed', 2]]);
@@ -179,7 +197,7 @@ describe('a number', () => {
   it('is nothing where any plan will do', () => {
     const [objective, ...more] = scalarObjectives(question(2, [], 1000));
     expect(more).toEqual([]);
-    const all = { unpowered: 1, money: 5000, exposed: 2, bricks: 3, sockets: 3, parts: 4, ...perPedalTier(() => 2) };
+    const all = { ...nothing, unpowered: 1, money: 5000, exposed: 2, newlyExposed: 1, moved: 2, bricks: 3, parts: 4 };
     expect(
       objective === undefined ? null : [scalarValue(objective, all), objective.greatest, tierValues(objective, 0)],
     ).toEqual([0, 0, []]);

@@ -274,6 +274,8 @@ describe('whatever loadouts there are', () => {
           leads: Float64Array.from(bench.kinds, (_, index) => at(shift + index) / 10),
           ...perPedalTier(() => at(shift) / 10),
           exposed: at(shift + 1) / 2,
+          newlyExposed: 0,
+          moved: 0,
         };
         return pricer.best(duals, counts, 0, 'quick').loadouts.map(({ loadout }) => loadout);
       });

@@ -27,7 +27,16 @@ it('a search starts with every pedal by itself, as cheaply as any unit can feed 
         const { leads, ...counted } = taken;
         const paid = leads.reduce((sum, kind) => sum + (bench.kinds[kind]?.supplyOf[0]?.price ?? NaN), 0);
         const money = (groups[group]?.price ?? NaN) + paid;
-        return scalarValue(objective, { ...counted, unpowered: 0, money, bricks: 1, sockets: 1, parts: leads.length });
+        return scalarValue(objective, {
+          ...counted,
+          newlyExposed: counted.exposed,
+          moved: 0,
+          unpowered: 0,
+          money,
+          bricks: 1,
+          sockets: 1,
+          parts: leads.length,
+        });
       };
       const costs = groups.flatMap(({ uses }, group) =>
         everyUnit(uses.supply, given, question).flatMap(({ pedals, feeds: _, ...taken }) =>

@@ -82,6 +82,8 @@ const dualsFor = ({ pedals, leads, duals, exposed }: Unit, bench: Bench): Loadou
   leads: Float64Array.from(leads, ({ cost }) => cost),
   ...perPedalTier(() => 0),
   exposed,
+  newlyExposed: 0,
+  moved: 0,
 });
 
 /**

@@ -12,7 +12,10 @@ import { loadoutPricer, type LoadoutPricer } from '../../../src/loadout/best-loa
 import type { LeadKind } from '../../../src/loadout/lead-kinds.js';
 import type { Loadout } from '../../../src/loadout/loadout.js';
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
+import { berthsOf, nothingToday } from '../../../src/loadout/today.js';
 import { tinyCase, type Case } from '../../support/arbitraries.js';
+import { wiredCase } from '../../support/arbitrary-wirings.js';
+import { exposedBefore } from '../../support/brute-force-moves.js';
 import { everyUnit, worthOf } from './every-unit.js';
 import { share, trying } from '../../support/runs.js';
 
@@ -47,6 +50,8 @@ function dualsFrom({ next }: Draw, { bench }: Question, scale: number): LoadoutD
     }),
     ...perPedalTier(() => next(2) * next(10) * 20 * scale),
     exposed: next(3) * next(20) * 20 * scale,
+    newlyExposed: next(3) * next(20) * 20 * scale,
+    moved: next(3) * next(20) * 20 * scale,
   };
 }
 
@@ -71,9 +76,9 @@ function unlimited({ board, catalogue }: Case): Board {
 }
 
 /** What the audit finds in a unit by itself. */
-function faultsOf(loadout: Loadout, given: Case): readonly string[] {
+function faultsOf(loadout: Loadout, given: Case, { today }: Question): readonly string[] {
   const board = unlimited(given);
-  const question = questionOf(kitOf(board, given.catalogue), { tiers: ['cost'], partial: true });
+  const question = questionOf(kitOf(board, given.catalogue), { tiers: ['cost'], partial: true, today });
   const feeds = namedFeeds([loadout], question);
   const { violations, malformed } = audit(board, given.catalogue, feeds, { partial: true });
   return [...violations, ...malformed].map(({ message }) => message);
@@ -100,31 +105,55 @@ function climb(pricer: LoadoutPricer, duals: LoadoutDuals, counts: readonly numb
   }
 }
 
-const questionFor = ({ board, catalogue }: Case): Question =>
-  questionOf(kitOf(board, catalogue), { tiers: ['cost'], partial: true });
+/** With a wiring it matters who stays; some of those who are plugged in must. */
+function questionFor({ board, catalogue }: Case, { next }: Draw): Question {
+  const { wiring } = board;
+  const pinned = wiring.filter(() => next(5) === 0).map(({ pedal }) => pedal);
+  const today =
+    wiring.length === 0
+      ? nothingToday
+      : { berths: berthsOf(wiring), exposed: exposedBefore(board, catalogue), pinned: new Set(pinned) };
+  return questionOf(kitOf(board, catalogue), { tiers: ['cost'], partial: true, today });
+}
+
+const counted = { asked: 0, none: 0, found: 0, chains: 0, joins: 0, below: 0, raised: 0 };
+const cases = [
+  { of: 'a board', given: tinyCase, scale: 1, runs: 700, more: {} },
+  { of: 'a board', given: tinyCase, scale: 2 ** 20, runs: 700, more: {} },
+  {
+    of: 'a board that is plugged already',
+    given: wiredCase,
+    scale: 2 ** 10,
+    runs: 700,
+    more: { stays: 0, inUse: 0 },
+  },
+] as const;
 
 describe('the best loadout of a supply', () => {
-  it.each([1, 2 ** 20])('is what trying everything finds, under dual prices in steps of %s', (scale) => {
-    const seen = { asked: 0, none: 0, found: 0, chains: 0, joins: 0, below: 0, raised: 0 };
+  it.each(cases)('is what trying everything finds for $of, under dual prices in steps of $scale', (of) => {
+    const { scale } = of;
+    const seen: Record<string, number> = { ...counted, ...of.more };
+    const count = (what: string, by = 1): void => void (seen[what] = (seen[what] ?? 0) + by);
     const inexact: unknown[] = [];
     fc.assert(
-      fc.property(tinyCase, draws, (given, drawn) => {
-        const question = questionFor(given);
-        const { bench } = question;
+      fc.property(of.given, draws, (given, drawn) => {
         const draw = drawn();
+        const question = questionFor(given, draw);
+        const { bench } = question;
         const counts = bench.classes.map(({ members }) => members.length);
         for (const uses of question.supplies) {
-          const all = everyUnit(uses.supply, given, question);
+          const all = everyUnit(uses.supply, given, question, uses.unit);
           const pricer = loadoutPricer(uses, bench);
           for (let round = 0; round < 4; round += 1) {
             const duals = dualsFrom(draw, question, scale);
             const truth = Math.max(...all.map((carried) => worthOf(carried, duals)));
             const floor = [0, -1, truth - 1, truth, Math.max(0, truth - draw.next(40) * scale)][draw.next(4)] ?? 0;
             const { found, bounds, most, exact } = climb(pricer, duals, counts, floor);
-            seen.asked += 1;
-            seen[found.length === 0 ? 'none' : 'found'] += 1;
-            if (floor < 0) seen.below += 1;
-            if (found.length > 1) seen.raised += 1;
+            count('asked');
+            count(found.length === 0 ? 'none' : 'found');
+            if (floor < 0) count('below');
+            if (found.length > 1) count('raised');
+            if (uses.unit !== null) count('inUse');
             bounds.push({ floor, bound: pricer.best(duals, counts, floor, 'quick').bound });
             // Where nothing is worth more than the floor, a bound may say no more than that.
             for (const asked of bounds) expect(Math.max(asked.bound, asked.floor)).toBeGreaterThanOrEqual(truth);
@@ -134,16 +163,17 @@ describe('the best loadout of a supply', () => {
               const measures = measured(loadout, question);
               expect(worthOf(measures, duals)).toBeGreaterThanOrEqual(value);
               expect(value).toBeLessThanOrEqual(truth);
-              expect(faultsOf(loadout, given)).toEqual([]);
-              if (loadout.hung.some(({ kind }) => kind === 'chain')) seen.chains += 1;
-              if (loadout.hung.some((hung) => hung.kind === 'solo' && hung.use.join !== null)) seen.joins += 1;
+              expect(faultsOf(loadout, given, question)).toEqual([]);
+              if (loadout.hung.some(({ kind }) => kind === 'chain')) count('chains');
+              if (loadout.hung.some((hung) => hung.kind === 'solo' && hung.use.join !== null)) count('joins');
+              if (uses.unit !== null && measures.moved < measures.pedals.length) count('stays');
             }
           }
         }
       }),
-      trying(700),
+      trying(of.runs),
     );
     expect(inexact).toEqual([]);
-    for (const [what, count] of Object.entries(seen)) expect([what, count > share(5)]).toEqual([what, true]);
+    for (const [what, times] of Object.entries(seen)) expect([what, times > share(5)]).toEqual([what, true]);
   });
 });

@@ -40,6 +40,8 @@ function setUp({
     leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => duals[first?.part ?? ''] ?? 0),
     ...perPedalTier(() => 0),
     exposed: 0,
+    newlyExposed: 0,
+    moved: 0,
     ...more,
   };
   const idOf = (pedal: number) => bench.classes[pedal]?.like.id ?? '';
@@ -92,7 +94,7 @@ describe('a place in a chain', () => {
       pedalOf('echo', 10, { digital: true, accepts: listed(9, 12), prefers: volts(12) }),
       pedalOf('fuzz', 20, { highGain: true, inlet: 'jack-3.5' }),
     ];
-    const more = { offPreferred: 5, exposed: 30 };
+    const more = { offPreferred: 5, exposed: 20, newlyExposed: 10 };
     const { chain, all, idOf } = setUp({ pedals, parts: [fan, mini], duals: { echo: 100, fuzz: 50, mini: 7 }, more });
     const worth = Object.fromEntries(chain.places.map((place) => [idOf(place.pedal), placeValue(place, all)]));
     expect(worth).toEqual({ echo: 95, fuzz: 13 });

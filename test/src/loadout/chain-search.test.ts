@@ -34,10 +34,13 @@ function questionOf({ drafts, mostLoad = 100, mostSurge = 100, leads = [0, 0, 0]
       leads: [],
       ...perPedalTier(() => 0),
       exposed: 0,
+      newlyExposed: 0,
+      moved: 0,
       load,
       surge: load + excess,
       weights: [],
       sole,
+      begins: true,
     };
     return { place: option, value, count };
   });
@@ -51,6 +54,7 @@ function questionOf({ drafts, mostLoad = 100, mostSurge = 100, leads = [0, 0, 0]
       places: [],
     },
     bank: 0,
+    weights: [],
     mostLoad,
     mostSurge,
     mostTails: leads.length + 1,

@@ -39,6 +39,8 @@ function job(
     leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => leads[first?.part ?? ''] ?? 0),
     ...perPedalTier(() => 0),
     exposed: 0,
+    newlyExposed: 0,
+    moved: 0,
   };
   return jobOf(frame, all, counts);
 }

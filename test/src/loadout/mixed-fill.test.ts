@@ -94,6 +94,8 @@ describe('a unit filled with pedals alone and in chains', () => {
       leads: Float64Array.from([more.lead ?? 0, 3 * (more.lead ?? 0)]),
       ...perPedalTier(() => 0),
       exposed: 0,
+      newlyExposed: 0,
+      moved: 0,
     };
     const { most, exact, contents } = climb(
       frame,

@@ -117,6 +117,8 @@ export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitra
       leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => costOf(first?.part ?? '')),
       ...perPedalTier(() => given.offPreferred),
       exposed: given.exposed,
+      newlyExposed: 0,
+      moved: 0,
     };
     return {
       frames: framesOf(usesOf(supply, bench), bench),

@@ -39,6 +39,8 @@ function best(supply: Supply, duals: readonly number[], given: { floor?: number;
     leads: Float64Array.from([15]),
     ...perPedalTier(() => 0),
     exposed: 0,
+    newlyExposed: 0,
+    moved: 0,
   };
   const counts = given.counts ?? [1, 1, 1, 1, 1];
   let [floor, ids] = [given.floor ?? 0, ''];
@@ -86,6 +88,8 @@ describe('a unit filled with pedals by themselves', () => {
         leads: Float64Array.from([]),
         ...perPedalTier(() => offPreferred),
         exposed: 0,
+        newlyExposed: 0,
+        moved: 0,
       };
       let most = 0;
       for (;;) {

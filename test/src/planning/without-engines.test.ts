@@ -4,8 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { kitOf } from '../../../src/domain/kit.js';
 import { choose } from '../../../src/planning/choose/choose.js';
 import { explain } from '../../../src/planning/explain/explain.js';
-import { rewire } from '../../../src/planning/rewire/rewire.js';
-import { wiredCase } from '../../support/arbitrary-wirings.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { caseFor, impossibleCases } from '../../support/impossible-cases.js';
 import { expectNotWrong } from '../../support/not-wrong.js';
@@ -30,20 +28,6 @@ describe('without engines', () => {
     if (one === undefined) throw new Error('no case');
     const { board, catalogue } = caseFor(one);
     expect(await choose(kitOf(board, catalogue), { method: 'compact' })).toEqual({ kind: 'stopped', aim: 'cost' });
-  });
-
-  it('rewire claims nothing: what it finds without a search is no more than found', async () => {
-    const seen = new Tally();
-    await fc.assert(
-      fc.asyncProperty(wiredCase, async ({ board, catalogue }) => {
-        const answer = await rewire(kitOf(board, catalogue));
-        expect(answer.kind).not.toBe('impossible');
-        if (answer.kind === 'plan') expect(answer.gap).not.toBeNull();
-        seen.add(answer.kind);
-      }),
-      { numRuns: 60 },
-    );
-    expect(seen.lacking(5, 'plan', 'stopped')).toEqual([]);
   });
 
   it.each(impossibleCases)('explain finds a conflict that it does not call the smallest: $why', async (one) => {
