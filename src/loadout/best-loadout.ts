@@ -6,7 +6,7 @@ import type { Hung, Loadout } from './loadout.js';
 import { jobOf, type LoadoutContent } from './content.js';
 import { fillWithChains } from './mixed-fill.js';
 import { placeItems } from './placement.js';
-import type { PatternStore } from './rents.js';
+import { noMemory, type UnitMemory } from './rents.js';
 import { fillWithSolos, type Filling } from './solo-fill.js';
 import type { SupplyUses } from './supply-uses.js';
 import type { LoadoutDuals } from './loadout-duals.js';
@@ -36,14 +36,14 @@ export type Valued = { readonly loadout: Loadout; readonly value: number };
 /** Everything that can be worked out about a supply before there are dual prices. */
 export function loadoutPricer(uses: SupplyUses, bench: Bench): LoadoutPricer {
   const frames = framesOf(uses, bench);
-  const store: PatternStore = new Map();
+  const memory = noMemory();
   return {
     alone: (duals) => bestAlone(frames, duals),
     best: (duals, counts, floor, effort = 'exact') => {
       const loadouts: Valued[] = [];
       let bound = 0;
       for (const frame of frames) {
-        for (const filling of filled(frame, { duals, counts, floor: Math.max(0, floor), effort, store })) {
+        for (const filling of filled(frame, { duals, counts, floor: Math.max(0, floor), effort, memory })) {
           bound = Math.max(bound, filling.bound);
           if (filling.found === null) continue;
           const loadout = loadoutOf(frame, filling.found.contents);
@@ -101,14 +101,14 @@ type Wish = {
   readonly counts: readonly number[];
   readonly floor: number;
   readonly effort: PricingEffort;
-  readonly store: PatternStore;
+  readonly memory: UnitMemory;
 };
 
 /** Fillings of a frame. Each has a bound for some of the ways to fill it; the greatest is one for all. */
 function filled(frame: UnitFrame, wish: Wish): readonly Filling<LoadoutContent>[] {
-  const { duals, counts, floor, effort, store } = wish;
+  const { duals, counts, floor, effort, memory } = wish;
   if (frame.outputs.length === 1 && frame.outputs[0] === 1) return onOneOutput(frame, wish);
-  if (frame.chains.length > 0) return [fillWithChains(jobOf(frame, duals, counts), floor, effort, store)];
+  if (frame.chains.length > 0) return [fillWithChains(jobOf(frame, duals, counts), floor, effort, memory)];
   const { bound, found } = fillWithSolos(frame, duals, counts, floor, effort);
   if (found === null) return [{ bound, found }];
   return [{ bound, found: { ...found, contents: found.contents.map((option) => ({ kind: 'solo', option })) } }];

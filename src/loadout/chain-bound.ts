@@ -15,17 +15,17 @@ export type ChainBound = {
 };
 
 /**
- * The least bound of whole prices. For a price of load that of places follows: what is left of the last pedal that still finds one. So the
- * bound is a convex function of one price, made of straight pieces: where those at both ends of a bracket meet is looked
- * at next.
+ * The least bound of whole prices, or one that is no more than enough. For a price of load that of places follows: what is
+ * left of the last pedal that still finds one. So the bound is a convex function of one price, made of straight pieces:
+ * where those at both ends of a bracket meet is looked at next.
  */
-export function chainBound(sack: Sack, room: number, tails: number): ChainBound {
+export function chainBound(sack: Sack, room: number, tails: number, enough: number): ChainBound {
   let low = boundAt(sack, room, tails, 0);
   if (low.load <= room) return low;
   let best = low;
   // With a price high enough nothing is picked.
   let high: Pick<Picked, 'perLoad' | 'value' | 'load'> = { perLoad: Infinity, value: 0, load: 0 };
-  for (;;) {
+  while (best.bound > enough) {
     const meeting = Math.floor((low.value - high.value) / (low.load - high.load));
     const perLoad = Math.max(meeting, low.perLoad + 1);
     if (perLoad >= high.perLoad) return best;
@@ -34,6 +34,7 @@ export function chainBound(sack: Sack, room: number, tails: number): ChainBound 
     if (now.load > room) low = now;
     else high = now;
   }
+  return best;
 }
 
 /** What is picked under prices, and what it comes to. */

@@ -65,7 +65,7 @@ function sizesOf({ leads, chain }: ChainQuestion, items: readonly Item[], floor:
   for (let tails = chain.mostTails; tails >= 2; tails -= 1) {
     const cost = leads[tails]?.cost ?? Infinity;
     if (cost === leads[tails + 1]?.cost) continue;
-    const bounded = chainBound(sack, room, tails);
+    const bounded = chainBound(sack, room, tails, cost + floor);
     const worth = bounded.bound - cost;
     if (worth > floor) sizes.push({ ...bounded, tails, cost, worth });
   }

@@ -56,18 +56,24 @@ export function jobOf(frame: UnitFrame, duals: LoadoutDuals, counts: readonly nu
 /** By how much a chain is worth more than its pedals, where more of its leads are wanted than they cost. */
 export const bonusOf = ({ leads }: Pick<Pool, 'leads'>): number => Math.max(0, -(leads[2]?.cost ?? 0));
 
-/** What all pedals are worth together, each at its best, and every output's chain: no content is worth more. */
-export function allAtTheirBest({ frame, solos, pools, counts }: FrameJob): number {
+/** By class what one pedal is worth, wherever that is most. */
+export function pedalsAtTheirBest({ solos, pools }: FrameJob): ReadonlyMap<number, number> {
   const best = new Map<number, number>();
   const note = (pedal: number, value: number): void => {
     if (value > (best.get(pedal) ?? 0)) best.set(pedal, value);
   };
   for (const { pedals, value } of solos) note(pedals[0] ?? 0, value);
   for (const { candidates } of pools) for (const { place, value } of candidates) note(place.pedal, value);
+  return best;
+}
+
+/** What all pedals are worth together, each at its best, and every output's chain: no content is worth more. */
+export function allAtTheirBest(job: FrameJob): number {
+  const { frame, pools, counts } = job;
   const bonuses = frame.outputs.map((count, bank) => {
     return count * Math.max(0, ...pools.filter(({ chain }) => chain.bank === bank).map(bonusOf));
   });
-  const worth = [...best].map(([pedal, value]) => value * (counts[pedal] ?? 0));
+  const worth = [...pedalsAtTheirBest(job)].map(([pedal, value]) => value * (counts[pedal] ?? 0));
   return [...worth, ...bonuses].reduce((sum, value) => sum + value, 0);
 }
 

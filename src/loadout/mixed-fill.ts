@@ -1,7 +1,7 @@
 import { allAtTheirBest, type LoadoutContent, type FrameJob } from './content.js';
 import { greedilyFilled, type Draft } from './greedy-fill.js';
 import { fillByLabels } from './label-fill.js';
-import { rentsOf, type PatternStore, type Range, type Span } from './rents.js';
+import { rentsOf, type UnitMemory, type Range, type Span } from './rents.js';
 import type { Filling } from './solo-fill.js';
 
 /**
@@ -12,11 +12,11 @@ export function fillWithChains(
   job: FrameJob,
   floor: number,
   effort: 'quick' | 'exact',
-  store: PatternStore,
+  memory: UnitMemory,
 ): Filling<LoadoutContent> {
   const most = allAtTheirBest(job);
   if (most <= floor) return { bound: most, found: null };
-  return fillWithin({ pedals: anyNumber, chains: anyNumber }, splits, { job, floor, effort, store });
+  return fillWithin({ pedals: anyNumber, chains: anyNumber }, splits, { job, floor, effort, memory });
 }
 
 const anyNumber: Range = { least: 0, most: Infinity };
@@ -28,7 +28,7 @@ type Wish = {
   readonly job: FrameJob;
   readonly floor: number;
   readonly effort: 'quick' | 'exact';
-  readonly store: PatternStore;
+  readonly memory: UnitMemory;
 };
 
 /**
@@ -36,8 +36,8 @@ type Wish = {
  * each side is filled by itself, which closes most gaps, for many pedals are worth the same.
  */
 function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutContent> {
-  const { job, floor, effort, store } = wish;
-  const rents = rentsOf(job, span, floor, store, effort);
+  const { job, floor, effort, memory } = wish;
+  const rents = rentsOf(job, span, floor, memory, effort);
   const { bound, numbers } = rents;
   if (bound <= floor) return { bound, found: null };
   const greedy = greedilyFilled(job, rents.items);

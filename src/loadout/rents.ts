@@ -2,8 +2,8 @@ import { COLD, Simplex, type SimplexRow } from '../../solver/cover/simplex.js';
 import type { SparseColumn } from '../../solver/cover/sparse-columns.js';
 import type { ChainCandidate } from './chain-pattern.js';
 import { bestChains } from './chain-search.js';
-import { allAtTheirBest, chainItem, type ContentItem, type FrameJob, type Pool } from './content.js';
-import type { ChainOption, PlaceOption } from './frame.js';
+import { allAtTheirBest, chainItem, pedalsAtTheirBest, type ContentItem, type FrameJob, type Pool } from './content.js';
+import type { ChainOption, PlaceOption, UnitFrame } from './frame.js';
 import { greedilyFilled } from './greedy-fill.js';
 
 /**
@@ -32,33 +32,64 @@ export type Rents = {
 export type Span = { readonly pedals: Range; readonly chains: Range };
 export type Range = { readonly least: number; readonly most: number };
 
-/** Chain patterns that proved useful for a frame before; worth trying first when the dual prices have changed. */
-export type PatternStore = Map<ChainOption, Map<string, readonly PlaceOption[]>>;
+/** What was found out about the frames of a unit before; worth trying first when the dual prices have changed. */
+export type UnitMemory = {
+  /** Chain patterns that proved useful. */
+  readonly patterns: Map<ChainOption, Map<string, readonly PlaceOption[]>>;
+  /** The last rents where no span was set, and what every pedal was worth at its best. */
+  readonly rents: Map<UnitFrame, LastRents>;
+};
+
+type LastRents = { readonly rents: Rents; readonly values: Values };
+
+/** By class. */
+type Values = ReadonlyMap<number, number>;
+
+export const noMemory = (): UnitMemory => ({ patterns: new Map(), rents: new Map() });
 
 /** How often new patterns are looked for, and how many beginnings of chains each search may make. */
 const patience = {
   quick: { rounds: 25, labels: 80 },
   exact: { rounds: 60, labels: 20_000 },
 } as const;
+type Effort = keyof typeof patience;
 const storedPatterns = 40;
 
 /**
  * Rents by column generation on one unit's own relaxation ("Decomposition principle for linear programs", 1960): its duals
  * are the rents, and what outputs can earn above them is found exactly. Stops as soon as the bound is at most the
- * floor; where that is enough, also when what the relaxation uses makes a content that is worth more.
+ * floor, for which the rents of other dual prices often do; where that is enough, also when what the relaxation uses makes
+ * a content that is worth more.
  */
-export function rentsOf(
-  job: FrameJob,
-  span: Span,
-  floor: number,
-  store: PatternStore,
-  effort: 'quick' | 'exact' = 'exact',
-): Rents {
+export function rentsOf(job: FrameJob, span: Span, floor: number, memory: UnitMemory, effort: Effort = 'exact'): Rents {
+  if (!isOpen(span)) return generatedRents(job, span, floor, memory, effort);
+  const values = pedalsAtTheirBest(job);
+  const last = memory.rents.get(job.frame);
+  const changed = last === undefined ? null : changedRents(job, last, values, effort);
+  if (changed !== null && changed.bound <= floor) return { ...changed, items: [], numbers: { pedals: 0, chains: 0 } };
+  const rents = generatedRents(job, span, floor, memory, effort);
+  memory.rents.set(job.frame, { rents, values });
+  return rents;
+}
+
+const isOpen = ({ pedals, chains }: Span): boolean =>
+  pedals.least + chains.least === 0 && Math.min(pedals.most, chains.most) === Infinity;
+
+/** The last rents, where pedals pay what they have become worth since: any rents bound what a unit is worth. */
+function changedRents(job: FrameJob, { rents, values }: LastRents, now: Values, effort: Effort): Earnings['rents'] {
+  const pedals: number[] = [];
+  for (const [pedal, value] of now) {
+    pedals[pedal] = Math.max(0, (rents.pedals[pedal] ?? 0) + value - (values.get(pedal) ?? 0));
+  }
+  return earnings(job, { ...rents, pedals, fixed: 0 }, patience[effort].labels).rents;
+}
+
+function generatedRents(job: FrameJob, span: Span, floor: number, memory: UnitMemory, effort: Effort): Rents {
   const { rounds, labels } = patience[effort];
   const most = allAtTheirBest(job);
   const relaxation = new UnitRelaxation(job, span, most);
   for (const item of job.solos) relaxation.add(item);
-  for (const pool of job.pools) for (const item of storedItems(pool, store)) relaxation.add(item);
+  for (const pool of job.pools) for (const item of storedItems(pool, memory)) relaxation.add(item);
   relaxation.start();
   let best: Asked & { readonly bound: number } = { ...nothingAsked, bound: most };
   for (let round = 0; round < rounds; round += 1) {
@@ -68,7 +99,7 @@ export function rentsOf(
     if (best.bound <= floor || fresh.length === 0) break;
     if (effort === 'quick' && round > 0 && greedilyFilled(job, relaxation.used().items).value > floor) break;
     for (const { pool, places } of fresh) {
-      remember(pool.chain, places, store);
+      remember(pool.chain, places, memory);
       relaxation.add(chainItem(pool, places));
     }
   }
@@ -181,18 +212,18 @@ function endsOf(span: Span, first: number): readonly End[] {
   return rows.map((end, index) => ({ ...end, at: first + index }));
 }
 
-function* storedItems(pool: Pool, store: PatternStore): Generator<ContentItem> {
+function* storedItems(pool: Pool, { patterns }: UnitMemory): Generator<ContentItem> {
   const known = new Map(pool.candidates.map(({ place }) => [place.pedal, place]));
-  for (const places of store.get(pool.chain)?.values() ?? []) {
+  for (const places of patterns.get(pool.chain)?.values() ?? []) {
     const now = places.flatMap(({ pedal }) => known.get(pedal) ?? []);
     if (now.length === places.length) yield chainItem(pool, now);
   }
 }
 
 /** Keeps a pattern as the latest one; the oldest goes when there are too many. */
-function remember(chain: ChainOption, places: readonly PlaceOption[], store: PatternStore): void {
-  const patterns = store.get(chain) ?? new Map<string, readonly PlaceOption[]>();
-  if (patterns.size === 0) store.set(chain, patterns);
+function remember(chain: ChainOption, places: readonly PlaceOption[], memory: UnitMemory): void {
+  const patterns = memory.patterns.get(chain) ?? new Map<string, readonly PlaceOption[]>();
+  if (patterns.size === 0) memory.patterns.set(chain, patterns);
   const key = places.map(({ pedal }) => pedal).join();
   patterns.delete(key);
   patterns.set(key, places);

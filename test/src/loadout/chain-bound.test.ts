@@ -32,7 +32,7 @@ it('a chain is bounded by prices of load and places, hardly higher than by any o
   fc.assert(
     fc.property(pedals, fc.record(most), fc.constantFrom(1, 997), (drafts, { room, tails }, scale) => {
       const sack = { values: drafts.map(({ value }) => value * scale), loads: drafts.map(({ load }) => load) };
-      const { bound, perLoad, perPedal } = chainBound(sack, room, tails);
+      const { bound, perLoad, perPedal } = chainBound(sack, room, tails, -Infinity);
       expect([perLoad, perPedal].every((price) => Number.isInteger(price) && price >= 0)).toBe(true);
       expect(bound).toBe(boundUnder(sack, room, tails, perLoad, perPedal));
       const truth = mostOf(sack, room, tails);
@@ -48,6 +48,12 @@ it('a chain is bounded by prices of load and places, hardly higher than by any o
         const other = boundUnder(sack, room, tails, scale * density, Math.max(0, nets[tails - 1] ?? 0));
         expect(bound).toBeLessThanOrEqual(other + room + 1e-6 * scale);
       }
+      // A bound is small enough exactly where the least one is.
+      for (const enough of [bound - 1, bound, bound + 40]) {
+        const some = chainBound(sack, room, tails, enough);
+        expect(some.bound).toBe(boundUnder(sack, room, tails, some.perLoad, some.perPedal));
+        expect(some.bound <= enough).toBe(bound <= enough);
+      }
     }),
     trying(400),
   );
@@ -56,7 +62,7 @@ it('a chain is bounded by prices of load and places, hardly higher than by any o
 
 it('a chain is bounded in safe numbers even where values are as large as sums of them may be', () => {
   const sack = { values: [2 ** 50, 2 ** 50, 2 ** 49], loads: [1, 2 ** 40, 2 ** 40] };
-  const { bound } = chainBound(sack, 2 ** 40 + 1, 3);
+  const { bound } = chainBound(sack, 2 ** 40 + 1, 3, -Infinity);
   expect(Number.isSafeInteger(bound)).toBe(true);
   expect(bound).toBeGreaterThanOrEqual(2 ** 51);
   expect(bound).toBeLessThanOrEqual(2 ** 51 + 2 ** 41);

@@ -5,7 +5,7 @@ import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { jobOf, type LoadoutContent } from '../../../src/loadout/content.js';
 import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
 import { fillWithChains } from '../../../src/loadout/mixed-fill.js';
-import type { PatternStore } from '../../../src/loadout/rents.js';
+import { noMemory, type UnitMemory } from '../../../src/loadout/rents.js';
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import { bankOf, currentTotal, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
@@ -50,15 +50,15 @@ function climb(
   frame: UnitFrame,
   duals: LoadoutDuals,
   counts: readonly number[],
-  store: PatternStore,
+  memory: UnitMemory,
   truth = -Infinity,
 ): Climbed {
   const job = jobOf(frame, duals, counts);
   let climbed: Climbed = { most: 0, exact: true, contents: [] };
   for (;;) {
     const floor = climbed.most;
-    const quick = fillWithChains(job, floor, 'quick', store);
-    const { bound, found } = fillWithChains(job, floor, 'exact', store);
+    const quick = fillWithChains(job, floor, 'quick', memory);
+    const { bound, found } = fillWithChains(job, floor, 'exact', memory);
     for (const each of [quick.bound, bound]) expect(Math.max(each, floor)).toBeGreaterThanOrEqual(truth);
     if (found === null) return { ...climbed, exact: bound <= floor };
     for (const { contents, value } of [found, ...(quick.found === null ? [] : [quick.found])]) {
@@ -101,7 +101,7 @@ describe('a unit filled with pedals alone and in chains', () => {
       frame,
       all,
       bench.classes.map(({ members }) => members.length),
-      new Map(),
+      noMemory(),
     );
     const idOf = (pedal: number): string => bench.classes[pedal]?.like.id ?? '';
     const hung = contents.map((content) =>
@@ -144,8 +144,8 @@ describe('a unit filled with pedals alone and in chains', () => {
       fc.property(smallUnits({ chains: true }), ({ frames, duals, counts }) => {
         for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
           const truth = mostWorth(frame, duals, counts);
-          const store: PatternStore = new Map();
-          const { most, exact, contents } = climb(frame, duals, counts, store, truth);
+          const memory = noMemory();
+          const { most, exact, contents } = climb(frame, duals, counts, memory, truth);
           seen.frames += 1;
           if (exact) expect(most).toBe(truth);
           else inexact.push({ most, truth });
@@ -155,9 +155,9 @@ describe('a unit filled with pedals alone and in chains', () => {
           if (kinds.size === 2) seen.both += 1;
           if (contents.some((content) => content.kind === 'solo' && content.option.banks.length > 1)) seen.joins += 1;
           // Patterns of other duals are of help, and never in the way.
-          if (store.size === 0) continue;
+          if (memory.patterns.size === 0) continue;
           const other = { ...duals, pedals: duals.pedals.map((dual, index) => (index % 2 === 0 ? dual : 300 - dual)) };
-          const again = climb(frame, other, counts, store);
+          const again = climb(frame, other, counts, memory);
           if (again.exact) expect(again.most).toBe(mostWorth(frame, other, counts));
           seen.stored += 1;
         }

@@ -5,6 +5,7 @@ import { jobOf } from '../../../src/loadout/content.js';
 import type { UnitFrame, PlaceOption } from '../../../src/loadout/frame.js';
 import {
   netOf,
+  noMemory,
   paid,
   priceOfCapacities,
   rentedCandidates,
@@ -124,7 +125,7 @@ describe('the rents of a unit', () => {
           for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
             const truth = mostWorth(frame, duals, counts, span);
             const floor = truth === -Infinity ? 0 : Math.floor(truth * share);
-            const rents = rentsOf(jobOf(frame, duals, counts), span, floor, new Map(), effort);
+            const rents = rentsOf(jobOf(frame, duals, counts), span, floor, noMemory(), effort);
             expect(rents.bound).toBeGreaterThanOrEqual(truth);
             // One that is told before there are any rents is that of all pedals at their best.
             if (rents.pedals.length > 0) expectNoProfit(frame, duals, counts, rents);
@@ -141,12 +142,38 @@ describe('the rents of a unit', () => {
     for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
   });
 
+  it('bound what is worth having under other prices, too, where pedals pay the change', () => {
+    const seen = { enough: 0, again: 0 };
+    const changes = fc.array(fc.integer({ min: -60, max: 60 }), { minLength: 8, maxLength: 8 });
+    const floors = fc.constantFrom(0.9, 1, 1.2, 1.6);
+    fc.assert(
+      fc.property(smallUnits({ chains: true }), changes, floors, ({ frames, duals, counts }, change, part) => {
+        const pedals = duals.pedals.map((dual, index) => Math.max(0, dual + (change[index] ?? 0)));
+        const later = { ...duals, pedals };
+        for (const frame of frames.filter(({ chains }) => chains.length > 0)) {
+          const memory = noMemory();
+          rentsOf(jobOf(frame, duals, counts), anyNumber, 0, memory);
+          if (memory.rents.size === 0) continue;
+          const truth = mostWorth(frame, later, counts, anyNumber);
+          const floor = Math.max(0, Math.floor(truth * part));
+          const rents = rentsOf(jobOf(frame, later, counts), anyNumber, floor, memory, 'quick');
+          expect(rents.bound).toBeGreaterThanOrEqual(truth);
+          expectNoProfit(frame, later, counts, rents);
+          // Only those that were enough as they stood come without items.
+          seen[rents.bound <= floor && rents.items.length === 0 ? 'enough' : 'again'] += 1;
+        }
+      }),
+      trying(300),
+    );
+    for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
+  });
+
   it('leave candidates what is theirs when they are paid', () => {
     fc.assert(
       fc.property(smallUnits({ chains: true }), ({ frames, duals, counts }) => {
         for (const frame of frames) {
           const job = jobOf(frame, duals, counts);
-          const rents = rentsOf(job, anyNumber, 0, new Map());
+          const rents = rentsOf(job, anyNumber, 0, noMemory());
           for (const pool of job.pools) {
             const rented = rentedCandidates(pool, rents);
             expect(rented).toHaveLength(pool.candidates.length);
@@ -169,7 +196,7 @@ describe('the rents of a unit', () => {
       fc.property(smallUnits({ chains: true }), limited, ({ frames, duals, counts }, { pedals, chains }) => {
         for (const frame of frames) {
           const span = { pedals: { least: 0, most: pedals }, chains: { least: 0, most: chains } };
-          const { numbers } = rentsOf(jobOf(frame, duals, counts), span, -1, new Map());
+          const { numbers } = rentsOf(jobOf(frame, duals, counts), span, -1, noMemory());
           expect(numbers.pedals).toBeLessThanOrEqual(pedals + 1e-4);
           expect(numbers.chains).toBeLessThanOrEqual(chains + 1e-4);
         }
