@@ -63,7 +63,9 @@ type OpenNode = {
 
 /** Columns that a node hands on to its children, and those that a trial of a branch looks at. */
 const mostKept = 500;
-const mostTried = 200;
+const mostTried = 400;
+/** The pivots of a trial: with fewer the lifts of large masters tell too little apart. */
+const mostPivotsTried = 100;
 
 /** Rounds of pricing at one node before it is branched on as it is. */
 const mostRounds = 400;
@@ -232,7 +234,7 @@ export class CoverSearch<Content> {
           this.target,
           trial,
         );
-        child.solve(40);
+        child.solve(mostPivotsTried);
         return Math.min(this.target, child.value) - now;
       });
       const [less = 0, more = 0] = lifts;
