@@ -79,3 +79,17 @@ export type Pedal = {
   /** Null for a pedal that is plugged in. */
   readonly kept: Kept | null;
 };
+
+/** What holds of a pedal of which no more is stated than its inlet, its volts and its draw. */
+export const nothingMoreStated = {
+  prefers: null,
+  survives: null,
+  startup: null,
+  figure: 'label',
+  digital: false,
+  highGain: false,
+  alone: false,
+  assumed: {},
+  unknown: [],
+  kept: null,
+} as const satisfies Partial<Pedal>;

@@ -2,7 +2,7 @@
 import { perPedalTier } from '../../src/domain/pedal-tier.js';
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
 import type { Part, PartRole } from '../../src/domain/part.js';
-import type { AcceptedVolts, Pedal } from '../../src/domain/pedal.js';
+import { nothingMoreStated, type AcceptedVolts, type Pedal } from '../../src/domain/pedal.js';
 import type { Feed, Score } from '../../src/domain/plan.js';
 import {
   factorOfThousandths,
@@ -39,17 +39,8 @@ export function pedalOf(id: string, draw: number, more: Partial<Omit<Pedal, 'id'
     inlet: 'barrel-2.1',
     ground: 'negative',
     accepts: listed(9),
-    prefers: null,
-    survives: null,
     draw: { kind: 'flat', microamps: milliamps(draw) },
-    startup: null,
-    figure: 'label',
-    digital: false,
-    highGain: false,
-    alone: false,
-    assumed: {},
-    unknown: [],
-    kept: null,
+    ...nothingMoreStated,
     ...more,
   };
 }

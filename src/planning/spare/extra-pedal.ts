@@ -1,5 +1,5 @@
 import type { Board } from '../../domain/board.js';
-import type { Pedal } from '../../domain/pedal.js';
+import { nothingMoreStated, type Pedal } from '../../domain/pedal.js';
 import { microamps, millivolts, pedalId } from '../../domain/quantities.js';
 
 /** The volts of a pedal that nothing else is known of, in millivolts. */
@@ -14,17 +14,9 @@ export const usualPedal = (id: string, drawn: number, digital: boolean): Pedal =
   inlet: 'barrel-2.1',
   ground: 'negative',
   accepts: { kind: 'listed', millivolts: [usualMillivolts] },
-  prefers: null,
-  survives: null,
   draw: { kind: 'flat', microamps: microamps(drawn) },
-  startup: null,
-  figure: 'label',
+  ...nothingMoreStated,
   digital,
-  highGain: false,
-  alone: false,
-  assumed: {},
-  unknown: [],
-  kept: null,
 });
 
 /** The id, or with a number behind it the first that the board does not have. */

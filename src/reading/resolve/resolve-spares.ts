@@ -1,4 +1,4 @@
-import type { Pedal } from '../../domain/pedal.js';
+import { nothingMoreStated, type Pedal } from '../../domain/pedal.js';
 import { pedalId, type PedalId } from '../../domain/quantities.js';
 import { findingAt, type Report } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
@@ -63,16 +63,9 @@ function spareOf({ fields }: Entry<RawSpare>, number: number, id: string, inlet:
     id: pedalId(id),
     name: `Spare ${number}`,
     accepts: { kind: 'listed', millivolts: [millivoltsOf(volts)] },
-    prefers: null,
-    survives: null,
     draw: { kind: 'flat', microamps: microampsOf(milliamps) },
-    startup: null,
-    figure: 'label',
-    digital: false,
-    highGain: false,
+    ...nothingMoreStated,
     alone: true,
-    assumed: {},
-    unknown: [],
     kept: 'spare',
   };
 }
