@@ -55,8 +55,9 @@ const objectsOf = (hung: Hung): readonly object[] => (hung.kind === 'solo' ? [hu
 
 function fits(uses: SupplyUses): (loadout: Loadout) => boolean {
   const solos = new Set(uses.solos);
-  return ({ supply, hung }) =>
+  return ({ supply, unit, hung }) =>
     supply === uses.supply &&
+    unit === uses.unit &&
     hung.every((each) =>
       each.kind === 'solo' ? solos.has(each.use) : uses.chains.some((pool) => carries(pool, each)),
     );

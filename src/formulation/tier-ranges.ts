@@ -17,8 +17,9 @@ export type TierRanges = (tier: Criterion, known: Known) => Range;
 export function tierRanges(question: Question, groups: readonly UnitGroup[]): TierRanges {
   const counts = Array.from({ length: allPedals(question.bench) + 1 }, (_, bricks) => bricks);
   const moneyAt = moneyOfBricks(question, groups);
+  const mosts = new Map(question.tiers.map((tier) => [tier, mostOf(tier, question)]));
   return (tier, known) => {
-    const most = mostOf(tier, question);
+    const most = mosts.get(tier) ?? mostOf(tier, question);
     const bricks = known.get('bricks');
     if (isMoney(tier) && bricks !== undefined) {
       const range = moneyAt(tier, bricks);
@@ -44,11 +45,13 @@ function moneyOfBricks(question: Question, groups: readonly UnitGroup[]) {
   const isAll = counted.length === units.length;
   const lead = Math.max(0, ...kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
   const leads = lead * mostOf('parts', question);
+  const mostExposed = mostOf('exposed', question);
+  const dearestFirst = counted.toReversed();
   return (tier: MoneyTier, bricks: number): Range => {
     const { noise, supplies } = countedBeside[tier];
     const beside = supplies ? policy.supplyPrice * bricks : 0;
-    const exposed = noise === null ? 0 : policy.noisePrice * mostOf('exposed', question);
-    const dearest = isAll ? priceOfFirst(bricks, counted.toReversed()) + leads : Infinity;
+    const exposed = noise === null ? 0 : policy.noisePrice * mostExposed;
+    const dearest = isAll ? priceOfFirst(bricks, dearestFirst) + leads : Infinity;
     return { least: priceOfFirst(bricks, counted) + beside, most: dearest + beside + exposed };
   };
 }
