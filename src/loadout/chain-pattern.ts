@@ -33,6 +33,12 @@ export function leadCostsOf({ pool, mostTails }: ChainOption, duals: LoadoutDual
   });
 }
 
+/** The leads that are the cheapest for some number of pedals, each with its most tails. */
+export const leadSizes = (leads: LeadCosts): readonly { readonly tails: number; readonly cost: number }[] =>
+  leads.flatMap(({ cost }, tails) =>
+    tails < 2 || cost === Infinity || cost === leads[tails + 1]?.cost ? [] : [{ tails, cost }],
+  );
+
 /** What a place is worth: the pedal's dual price less its leads and what its volts and its company cost. */
 export function placeValue(
   option: Omit<PlaceOption, 'place' | 'load' | 'surge' | 'sole' | 'begins'>,

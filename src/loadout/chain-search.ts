@@ -1,5 +1,5 @@
 import { chainBound, type ChainBound } from './chain-bound.js';
-import { byDensity, type ChainCandidate, type LeadCosts } from './chain-pattern.js';
+import { byDensity, leadSizes, type ChainCandidate, type LeadCosts } from './chain-pattern.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 
 /** Which pedals may hang on one chain, and what its lead costs. */
@@ -62,9 +62,7 @@ function sizesOf({ leads, chain }: ChainQuestion, items: readonly Item[], floor:
   const sack = { values: items.map(({ value }) => value), loads: items.map(({ place }) => place.load) };
   const room = roomOf(chain, nothingYet);
   const sizes: Size[] = [];
-  for (let tails = chain.mostTails; tails >= 2; tails -= 1) {
-    const cost = leads[tails]?.cost ?? Infinity;
-    if (cost === leads[tails + 1]?.cost) continue;
+  for (const { tails, cost } of leadSizes(leads)) {
     const bounded = chainBound(sack, room, tails, cost + floor);
     const worth = bounded.bound - cost;
     if (worth > floor) sizes.push({ ...bounded, tails, cost, worth });

@@ -1,8 +1,9 @@
-import { byDensity } from './chain-pattern.js';
+import { prospectsOf, type Begun, type Prospects } from './chain-prospects.js';
 import { bonusOf, chainItem, type LoadoutContent, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { PlaceOption } from './frame.js';
-import { netOf, paidFor, type Rents } from './rents.js';
-import { alsoBarred, barsNoMore, replaceable, replacersFirst, type Barred } from './replacement.js';
+import { stagesOf, type Placed, type Stage } from './label-stages.js';
+import { netOf, type Rents } from './rents.js';
+import { alsoBarred, barsNoMore, type Barred } from './replacement.js';
 import type { Filling } from './solo-fill.js';
 
 /** Labels at one stage; a search that needs more gives up and leaves its bound. */
@@ -17,18 +18,18 @@ const mostLabels = 6_000;
 export function fillByLabels(job: FrameJob, rents: Rents, floor: number): Filling<LoadoutContent> {
   const { bound } = rents;
   const stages = stagesOf(job, rents);
-  const later = laterOnes(stages, job.pools.length);
+  const prospects = prospectsOf(job, stages, rents);
   const best: { label: Label | null; value: number } = { label: null, value: floor };
   let labels: readonly Label[] = [firstLabel(job)];
   for (const [index, stage] of stages.entries()) {
     const next = new Map<string, Label[]>();
     let count = 0;
     const keep = (label: Label): void => {
-      if (label.value > best.value && label.chains.every((chain) => chain.places.length > 1)) {
+      if (label.value > best.value && label.chains.every(({ size }) => size > 1)) {
         best.label = label;
         best.value = label.value;
       }
-      if (bound - label.lost - openLoss(label, index + 1, job, rents, later) <= best.value) return;
+      if (bound - label.lost + openEarnings(label, index + 1, prospects) <= best.value) return;
       const key = keyOf(label);
       const alike = next.get(key);
       if (alike === undefined) next.set(key, [label]);
@@ -44,30 +45,11 @@ export function fillByLabels(job: FrameJob, rents: Rents, floor: number): Fillin
   return { bound: value, found: label === null ? null : { value, contents: contentsOf(label, job) } };
 }
 
-/** One pedal with everything that it may do. */
-type Stage = {
-  readonly pedal: number;
-  /** How much it pays for being there. */
-  readonly rent: number;
-  readonly solos: readonly ContentItem[];
-  /** Its place in each pool, with its value and what is left of that when rents are paid; null where it cannot hang. */
-  readonly places: readonly (Placed | null)[];
-  /** It begins chains that others do not, so that it comes before them, whatever it is worth. */
-  readonly isEarly: boolean;
-  /** The later stages that it could replace at no loss. */
-  readonly replaceable: readonly number[];
-};
-
-type Placed = { readonly place: PlaceOption; readonly value: number; readonly net: number };
-
-/** A chain that more pedals may join. */
-type OpenChain = {
-  readonly pool: number;
-  readonly places: readonly PlaceOption[];
-  readonly load: number;
-  readonly surge: number;
+/** A chain that more pedals may join, by its last one. */
+type OpenChain = Begun & {
+  readonly place: PlaceOption;
+  readonly before: OpenChain | null;
   readonly soles: number;
-  readonly net: number;
 };
 
 /** A beginning: what is decided for the first pedals. */
@@ -75,86 +57,33 @@ type Label = {
   readonly value: number;
   /** What it has lost against the rents, but for its open chains. */
   readonly lost: number;
-  readonly outputs: readonly number[];
+  /** The state that numbers the outputs in use. */
+  readonly outputs: number;
   readonly rooms: readonly number[];
   readonly chains: readonly OpenChain[];
-  readonly solos: readonly ContentItem[];
+  readonly solos: Alone | null;
   /** Stages that are left out along with another. */
   readonly barred: Barred;
 };
 
+/** A pedal that hangs by itself, and those before it. */
+type Alone = { readonly item: ContentItem; readonly before: Alone | null };
+
 const firstLabel = ({ frame }: FrameJob): Label => ({
   value: 0,
   lost: 0,
-  outputs: frame.outputs,
+  outputs: 0,
   rooms: frame.capacities,
   chains: [],
-  solos: [],
+  solos: null,
   barred: new Set(),
 });
-
-/** A stage for every pedal, those that can replace others before these. */
-function stagesOf(job: FrameJob, rents: Rents): readonly Stage[] {
-  const { solos, pools, counts } = job;
-  const classes = new Set(solos.flatMap(({ pedals }) => pedals));
-  for (const { candidates } of pools) for (const { place } of candidates) classes.add(place.pedal);
-  const picky = pools.map(({ chain }) => chain.places.some(({ begins }) => !begins));
-  const plain = [...classes].map((pedal) => ({
-    pedal,
-    isEarly: pools.some(
-      ({ candidates }, pool) => picky[pool] && candidates.some(({ place }) => place.pedal === pedal && place.begins),
-    ),
-    rent: rents.pedals[pedal] ?? 0,
-    solos: solos.filter((item) => item.pedals[0] === pedal),
-    places: pools.map(({ candidates }): Placed | null => {
-      const candidate = candidates.find(({ place }) => place.pedal === pedal);
-      if (candidate === undefined) return null;
-      const { place, value } = candidate;
-      return { place, value, net: netOf({ value, pedals: [pedal], weights: place.weights }, rents) };
-    }),
-  }));
-  const worth = ({ solos: alone, places }: PlainStage): number =>
-    Math.max(0, ...alone.map(({ value }) => value), ...places.map((placed) => placed?.value ?? 0));
-  const order = replacersFirst(plain, worth, canReplace).toSorted((a, b) => Number(b.isEarly) - Number(a.isEarly));
-  const copies = order.flatMap((stage) =>
-    Array.from({ length: Math.min(counts[stage.pedal] ?? 0, mostCopies) }, () => stage),
-  );
-  const others = replaceable(copies, canReplace);
-  return copies.map((stage, index) => ({ ...stage, replaceable: others[index] ?? [] }));
-}
-
-/** More pedals of one class than this find no place on one unit. */
-const mostCopies = 100;
-
-type PlainStage = Omit<Stage, 'replaceable'>;
-
-/** Whether a pedal can do all that another does, for no less and without taking more. */
-function canReplace(one: PlainStage, two: PlainStage): boolean {
-  return (
-    two.solos.every((item) => one.solos.some((other) => coversSolo(other, item))) &&
-    two.places.every((placed, pool) => placed === null || coversPlace(one.places[pool] ?? null, placed))
-  );
-}
-
-const coversSolo = (other: ContentItem, item: ContentItem): boolean =>
-  other.value >= item.value &&
-  other.banks.length === item.banks.length &&
-  other.banks.every((bank, index) => bank === item.banks[index]) &&
-  other.weights.every((weight, at) => weight <= (item.weights[at] ?? 0));
-
-const coversPlace = (one: Placed | null, two: Placed): boolean =>
-  one !== null &&
-  one.value >= two.value &&
-  one.place.load <= two.place.load &&
-  one.place.surge <= two.place.surge &&
-  (!one.place.sole || two.place.sole) &&
-  one.place.weights.every((weight, at) => weight <= (two.place.weights[at] ?? 0));
 
 /** Everything that the pedal of a stage may do next. */
 function* extended(label: Label, index: number, stage: Stage, job: FrameJob, rents: Rents): Generator<Label> {
   if (!label.barred.has(index)) {
     for (const item of stage.solos) {
-      const next = withSolo(label, item, rents);
+      const next = withSolo(label, item, job, rents);
       if (next !== null) yield next;
     }
     for (const [at, chain] of label.chains.entries()) {
@@ -167,38 +96,38 @@ function* extended(label: Label, index: number, stage: Stage, job: FrameJob, ren
       if (next !== null) yield next;
     }
   }
-  const barred = alsoBarred(label.barred, stage.replaceable);
-  yield { ...label, lost: label.lost + stage.rent, barred };
+  yield leftOut(label, stage);
+}
+
+function leftOut(
+  { value, lost, outputs, rooms, chains, solos, barred }: Label,
+  { rent, replaceable: others }: Stage,
+): Label {
+  return { value, lost: lost + rent, outputs, rooms, chains, solos, barred: alsoBarred(barred, others) };
 }
 
 function lessRoom(rooms: readonly number[], weights: readonly number[]): readonly number[] | null {
-  if (weights.some((weight, at) => weight > (rooms[at] ?? 0))) return null;
+  if (rooms.length === 0) return rooms;
+  for (const [at, weight] of weights.entries()) if (weight > (rooms[at] ?? 0)) return null;
   return rooms.map((room, at) => room - (weights[at] ?? 0));
-}
-
-function lessOutputs(outputs: readonly number[], banks: readonly number[]): readonly number[] | null {
-  const left = [...outputs];
-  for (const bank of banks) {
-    left[bank] = (left[bank] ?? 0) - 1;
-    if ((left[bank] ?? 0) < 0) return null;
-  }
-  return left;
 }
 
 const rentsFor = ({ outputs }: Rents, banks: readonly number[]): number =>
   banks.reduce((sum, bank) => sum + (outputs[bank] ?? 0), 0);
 
-function withSolo(label: Label, item: ContentItem, rents: Rents): Label | null {
-  const outputs = lessOutputs(label.outputs, item.banks);
-  const rooms = outputs === null ? null : lessRoom(label.rooms, item.weights);
-  if (outputs === null || rooms === null) return null;
+function withSolo(label: Label, item: ContentItem, { frame }: FrameJob, rents: Rents): Label | null {
+  const { states } = frame;
+  if (states.fits(item.banks)[label.outputs] !== 1) return null;
+  const rooms = lessRoom(label.rooms, item.weights);
+  if (rooms === null) return null;
   return {
-    ...label,
     value: label.value + item.value,
     lost: label.lost + rentsFor(rents, item.banks) - netOf(item, rents),
-    outputs,
+    outputs: label.outputs + states.stride(item.banks),
     rooms,
-    solos: [...label.solos, item],
+    chains: label.chains,
+    solos: { item, before: label.solos },
+    barred: label.barred,
   };
 }
 
@@ -207,16 +136,17 @@ function withPlace(label: Label, at: number, { place, value, net }: Placed, { po
   const chain = label.chains[at];
   const pool = pools[chain?.pool ?? -1];
   if (chain === undefined || pool === undefined) return null;
-  const size = chain.places.length;
+  const { size } = chain;
   const load = chain.load + place.load;
   const surge = chain.surge + place.surge;
   if (size >= pool.chain.mostTails || load > pool.chain.mostLoad || surge > pool.chain.mostSurge) return null;
   const soles = chain.soles + (place.sole ? 1 : 0);
-  const rooms = soles > 1 ? null : lessRoom(label.rooms, place.weights);
-  if (rooms === null || (value <= 0 && size !== 1)) return null;
-  const longer = { ...chain, places: [...chain.places, place], load, surge, soles, net: chain.net + net };
-  const paidMore = leadCost(pool, size + 1) - leadCost(pool, size);
-  return { ...label, value: label.value + value - paidMore, rooms, chains: label.chains.with(at, longer) };
+  const rooms = soles > 1 || (value <= 0 && size !== 1) ? null : lessRoom(label.rooms, place.weights);
+  if (rooms === null) return null;
+  const longer = { pool: chain.pool, size: size + 1, place, before: chain, load, surge, soles, net: chain.net + net };
+  const { lost, outputs, solos, barred } = label;
+  const paid = label.value + value - (leadCost(pool, size + 1) - leadCost(pool, size));
+  return { value: paid, lost, outputs, rooms, chains: label.chains.with(at, longer), solos, barred };
 }
 
 function withChain(
@@ -224,93 +154,41 @@ function withChain(
   pool: number,
   { place, value, net }: Placed,
   { isEarly }: Stage,
-  { pools }: FrameJob,
+  { pools, frame }: FrameJob,
   rents: Rents,
 ): Label | null {
   const opened = pools[pool];
   if (opened === undefined || !place.begins) return null;
   // A pedal that is worth nothing opens a chain only for what the chain is worth by itself, or before those that are worth more.
   if (value <= 0 && bonusOf(opened) === 0 && !isEarly) return null;
-  const outputs = lessOutputs(label.outputs, [opened.chain.bank]);
-  const ownRooms = outputs === null ? null : lessRoom(label.rooms, opened.chain.weights);
+  const banks = [opened.chain.bank];
+  const ownRooms = frame.states.fits(banks)[label.outputs] === 1 ? lessRoom(label.rooms, opened.chain.weights) : null;
   const rooms = ownRooms === null ? null : lessRoom(ownRooms, place.weights);
-  if (outputs === null || rooms === null) return null;
+  if (rooms === null) return null;
   const { load, surge } = place;
-  const chain = { pool, places: [place], load, surge, soles: place.sole ? 1 : 0, net };
+  const chain = { pool, size: 1, place, before: null, load, surge, soles: place.sole ? 1 : 0, net };
   return {
-    ...label,
     value: label.value + value - leadCost(opened, 1),
-    lost: label.lost + rentsFor(rents, [opened.chain.bank]),
-    outputs,
+    lost: label.lost + rentsFor(rents, banks),
+    outputs: label.outputs + frame.states.stride(banks),
     rooms,
     chains: [...label.chains, chain],
+    solos: label.solos,
+    barred: label.barred,
   };
 }
 
 /** A chain is paid for two from the first on. */
 const leadCost = ({ leads }: Pool, pedals: number): number => leads[Math.max(2, pedals)]?.cost ?? Infinity;
 
-/**
- * What the open chains lose at the least, less the rents that were counted as lost when they were opened: they may still
- * earn what the later pedals that fit add, the last one in part.
- */
-function openLoss(
-  label: Label,
-  from: number,
-  job: FrameJob,
-  rents: Rents,
-  later: ReturnType<typeof laterOnes>,
-): number {
-  let loss = 0;
-  for (const chain of label.chains) {
-    const pool = job.pools[chain.pool];
-    if (pool === undefined) continue;
-    const size = chain.places.length;
-    const room = Math.min(pool.chain.mostLoad - chain.load, pool.chain.mostSurge - chain.surge);
-    const more = laterEarnings(later[chain.pool]?.[from] ?? [], room, pool.chain.mostTails - size, label.barred);
-    const earned = chain.net + more - leadCost(pool, size) - rents.perChain - paidFor(pool.chain.weights, rents);
-    loss -= Math.min(earned, rents.outputs[pool.chain.bank] ?? 0);
-  }
-  return loss;
-}
-
-/** The fractional knapsack of the later pedals' earnings in a pool. */
-function laterEarnings(later: readonly Later[], room: number, most: number, barred: Barred): number {
-  if (most <= 0) return 0;
-  let [left, sum, best] = [room, 0, 0];
-  for (const { stage, net, load } of later) {
-    if (load > room || barred.has(stage)) continue;
-    if (net > best) best = net;
-    if (left <= 0) continue;
-    sum += load <= left ? net : Math.ceil((net * left) / load) + 1;
-    left -= Math.min(left, load);
-  }
-  return Math.min(sum, most * best);
-}
-
-/** A later pedal that would earn something in a pool. */
-type Later = { readonly stage: number; readonly net: number; readonly load: number };
-
-/** For every pool and every stage the pedals from there on that would earn something, the densest first. */
-function laterOnes(stages: readonly Stage[], pools: number): readonly (readonly (readonly Later[])[])[] {
-  return Array.from({ length: pools }, (_, pool) => {
-    const all = stages
-      .flatMap(({ places }, stage) => {
-        const placed = places[pool];
-        if (placed === undefined || placed === null || placed.net <= 0) return [];
-        return [{ stage, net: placed.net, load: placed.place.load, value: placed.net, place: placed.place }];
-      })
-      .sort(byDensity);
-    return Array.from({ length: stages.length + 1 }, (_none, from) => all.filter(({ stage }) => stage >= from));
-  });
-}
+/** What the open chains may still earn, against the rents that were counted as lost when they were opened. */
+const openEarnings = ({ chains, barred }: Label, from: number, prospects: Prospects): number =>
+  chains.reduce((sum, chain) => sum + prospects(chain, from, barred), 0);
 
 /** Beginnings of one key have taken the same outputs and their open chains look alike. */
 function keyOf({ outputs, chains }: Label): string {
-  const open = chains.map(
-    ({ pool, load, surge, soles, places }) => `${pool}:${load}:${surge}:${soles}:${places.length}`,
-  );
-  return `${outputs.join()} ${open.sort().join(' ')}`;
+  const open = chains.map(({ pool, load, surge, soles, size }) => `${pool}:${load}:${surge}:${soles}:${size}`);
+  return `${outputs} ${open.sort().join(' ')}`;
 }
 
 /** The losses count, too: they say what the rest may still earn beside the open chains. */
@@ -320,9 +198,17 @@ const replaces = (other: Label, label: Label): boolean =>
   barsNoMore(other.barred, label.barred);
 
 function contentsOf({ solos, chains }: Label, { pools }: FrameJob): readonly LoadoutContent[] {
-  const hung = chains.flatMap(({ pool, places }) => {
-    const made = pools[pool];
-    return made === undefined ? [] : [chainItem(made, places)];
-  });
-  return [...solos, ...hung].map(({ content }) => content);
+  const contents: LoadoutContent[] = [];
+  for (let alone = solos; alone !== null; alone = alone.before) contents.push(alone.item.content);
+  for (const chain of chains) {
+    const pool = pools[chain.pool];
+    if (pool !== undefined) contents.push(chainItem(pool, placesOf(chain)).content);
+  }
+  return contents;
+}
+
+function placesOf(last: OpenChain): readonly PlaceOption[] {
+  const places: PlaceOption[] = [];
+  for (let chain: OpenChain | null = last; chain !== null; chain = chain.before) places.unshift(chain.place);
+  return places;
 }
