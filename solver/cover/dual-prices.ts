@@ -65,6 +65,21 @@ export function featurePrices<Content>(
   };
 }
 
+/** What a column costs, in subunits, beyond what its features are worth in its group under the duals; without one Infinity. */
+export function reducedCosts<Content>(
+  program: CoverProgram<Content>,
+  conditions: readonly BranchingConstraint[],
+  duals: DualPrices,
+): (column: CoverColumn<Content> | undefined) => number {
+  const pricesIn = featurePrices(program, conditions, duals);
+  return (column) => {
+    if (column === undefined) return Infinity;
+    const own = pricesIn(column.group);
+    const start = duals.scale * column.cost;
+    return column.amounts.reduce((rest, [feature, amount]) => rest - amount * (own[feature] ?? 0), start);
+  };
+}
+
 /**
  * The bound that dual prices prove. Where a group may have a column of negative reduced cost, either each of its columns
  * may be one, or all duals are lessened until none is ("A note on bounding a class of linear programming problems", 1990):

@@ -5,12 +5,21 @@
  */
 import { branchesOf, splitOfGroup } from './branching.js';
 import { dive, straight, wider } from './dive.js';
-import type { BranchingConstraint, CoverProgram } from './program.js';
+import { seekBeside, type Beside } from './integer-master.js';
+import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
 import { webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
 import { capped, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
-import { dualBound, featurePrices, priceAll, scaleFor, type Bounded, type DualPrices } from './dual-prices.js';
+import {
+  dualBound,
+  featurePrices,
+  priceAll,
+  reducedCosts,
+  scaleFor,
+  type Bounded,
+  type DualPrices,
+} from './dual-prices.js';
 import { COLD } from './simplex.js';
 import { mixedGroups, wholeColumns } from './points.js';
 import { finishedTree, type CoverNode } from './tree.js';
@@ -21,6 +30,8 @@ export type CoverOptions<Content> = {
   readonly signal?: AbortSignal | undefined;
   /** How the search lets others have their turn; by web standards when left out. */
   readonly timing?: Timing | undefined;
+  /** Who looks for better solutions meanwhile; nobody when left out. */
+  readonly beside?: Beside | undefined;
   /** A solution to begin with. */
   readonly known: { readonly value: number; readonly contents: readonly Content[] } | null;
   readonly onProgress?: ((progress: { readonly value: number | null; readonly bound: number }) => void) | undefined;
@@ -75,6 +86,9 @@ export class CoverSearch<Content> {
   readonly pool: ColumnPool<Content>;
   readonly scale: number;
   best: { readonly value: number; readonly contents: readonly Content[] } | null;
+  /** Dual prices at the root, once there are any, and the columns of all solutions: for whoever looks on meanwhile. */
+  rootDuals: DualPrices | null = null;
+  readonly offered = new Set<CoverColumn<Content>>();
   readonly #options: CoverOptions<Content>;
   readonly #open: OpenNode[] = [];
   #bound = 0;
@@ -124,6 +138,7 @@ export class CoverSearch<Content> {
   /** Offers columns that cover everything as a solution. */
   offer(columns: readonly (typeof this.pool.columns)[number][]): boolean {
     const completed = this.program.complete(columns);
+    if (completed !== null) columns.forEach((column) => this.offered.add(column));
     if (completed === null || completed.value >= this.target) return false;
     this.best = completed;
     this.#wanted = this.program.possible.below(this.target);
@@ -290,7 +305,9 @@ export class CoverSearch<Content> {
   #bounded(node: OpenNode, duals: DualPrices, worths: readonly number[], known: Bounded | null): Bounded {
     const bounded = dualBound(this.program, node.decisions, duals, worths);
     if (known !== null && known.bound >= bounded.bound) return known;
-    note(node.proof, bounded);
+    node.proof.duals = bounded.duals;
+    node.proof.bound = bounded.bound;
+    if (node.depth === 0) this.rootDuals = bounded.duals;
     // While nothing else is open this node's bound is that of all.
     if (this.#open.length === 0) this.#raise(Math.min(this.target, this.#whole(bounded.bound)));
     return bounded;
@@ -311,19 +328,10 @@ export class CoverSearch<Content> {
    * are made again when they are wanted.
    */
   #promising(columns: readonly number[], { decisions }: OpenNode, { duals, bound }: Bounded): readonly number[] {
-    const pricesIn = featurePrices(this.program, decisions.conditions, duals);
+    const reducedCost = reducedCosts(this.program, decisions.conditions, duals);
     const enough = this.scale * this.wanted - bound;
-    const reducedCost = (index: number): number => {
-      const column = this.pool.columns[index];
-      if (column === undefined) return Infinity;
-      const own = pricesIn(column.group);
-      return column.amounts.reduce(
-        (rest, [feature, amount]) => rest - amount * (own[feature] ?? 0),
-        this.scale * column.cost,
-      );
-    };
     return columns
-      .map((index) => ({ index, reduced: reducedCost(index) }))
+      .map((index) => ({ index, reduced: reducedCost(this.pool.columns[index]) }))
       .filter(({ reduced }) => reduced <= enough)
       .sort((one, two) => one.reduced - two.reduced)
       .slice(0, mostKept)
@@ -346,15 +354,17 @@ const startFrom = <Content>(master: RestrictedMaster<Content>, pool: ColumnPool<
   state: master.state,
 });
 
-function note(proof: CoverNode, { bound, duals }: Bounded): void {
-  proof.duals = duals;
-  proof.bound = bound;
-}
-
 /** The least cost of a covering program, with a proof that anyone can check; or how far the search came. */
 export async function searchCover<Content>(
   program: CoverProgram<Content>,
   options: CoverOptions<Content>,
 ): Promise<CoverOutcome<Content>> {
-  return new CoverSearch(program, options).run();
+  const search = new CoverSearch(program, options);
+  const ended = new AbortController();
+  if (options.beside !== undefined) void seekBeside(search, options.beside, options.timing ?? webTiming, ended.signal);
+  try {
+    return await search.run();
+  } finally {
+    ended.abort();
+  }
 }

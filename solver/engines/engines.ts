@@ -11,8 +11,10 @@ export type Engines = {
    * order, while the first is at work. Without it the first is asked twice, one after the other.
    */
   readonly twin?: Engine;
+  /** Looks for better plans beside a search by loadouts that lasts; what it says is never taken for a proof. */
+  readonly beside?: Engine;
 };
 
 export async function closeEngines(engines: Engines): Promise<void> {
-  await Promise.all([engines.trusted.close(), engines.second?.close(), engines.twin?.close()]);
+  await Promise.all([engines.trusted.close(), engines.second?.close(), engines.twin?.close(), engines.beside?.close()]);
 }

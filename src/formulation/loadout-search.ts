@@ -54,6 +54,9 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
   };
 };
 
+/** How long a search has to itself before better plans are looked for beside it: most have ended by then. */
+const BESIDE_MS = 2_000;
+
 type Job = {
   readonly question: Question;
   readonly effort: Effort;
@@ -99,6 +102,7 @@ async function searchStep(
       remainingMs: effort.remainingMs,
       signal: effort.signal,
       timing: effort.timing,
+      beside: effort.engines?.beside === undefined ? undefined : { engine: effort.engines.beside, afterMs: BESIDE_MS },
       known: bestKnown(program, job),
       onProgress: ({ value, bound }) =>
         effort.onProgress?.({

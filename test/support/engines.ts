@@ -6,7 +6,7 @@ import { load } from '../../solver/engines/highs.js';
 import { readClaim, readMultipliers } from '../../solver/engines/read-claim.js';
 import { startEngines } from '../../solver/engines/threads/start-engines.js';
 
-type AllEngines = Required<Engines> & { readonly second: Engine };
+type AllEngines = Required<Omit<Engines, 'beside'>> & { readonly second: Engine };
 
 const [trusted, twin] = [highsHere(), highsHere()];
 

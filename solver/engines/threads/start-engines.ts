@@ -11,14 +11,12 @@ const JAVASCRIPT_LP_SOLVER_GRACE_MS = 100;
 export function startEngines(): Engines {
   const highs = (): Engine =>
     workerEngine({ name: 'HiGHS', moduleUrl: '../highs.js', givesDuals: true, graceMs: HIGHS_GRACE_MS });
-  return {
-    trusted: highs(),
-    twin: highs(),
-    second: workerEngine({
+  const javascriptLpSolver = (): Engine =>
+    workerEngine({
       name: 'javascript-lp-solver',
       moduleUrl: '../javascript-lp-solver.js',
       givesDuals: false,
       graceMs: JAVASCRIPT_LP_SOLVER_GRACE_MS,
-    }),
-  };
+    });
+  return { trusted: highs(), twin: highs(), second: javascriptLpSolver(), beside: javascriptLpSolver() };
 }
