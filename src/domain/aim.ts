@@ -6,7 +6,8 @@ import type { Score } from './plan.js';
 export const choosingAims = ['cost', 'bricks', 'quiet'] as const;
 export type ChoosingAim = (typeof choosingAims)[number];
 /** `moves` is the aim of re-plugging: it looks at how the board is plugged today. */
-export type Aim = ChoosingAim | 'moves';
+export const aims = [...choosingAims, 'moves'] as const;
+export type Aim = (typeof aims)[number];
 
 /** The things that an aim ranks and that need not know how the board is plugged today. */
 export const choosingTiers = [

@@ -1,4 +1,4 @@
-import type { ChoosingAim } from './aim.js';
+import type { Aim } from './aim.js';
 import type { Currency } from './money.js';
 import type { Wiring } from './plan.js';
 
@@ -6,7 +6,7 @@ import type { Wiring } from './plan.js';
 export type ClaimedPlan = {
   /** The board's name. */
   readonly board: string;
-  readonly aim: ChoosingAim;
+  readonly aim: Aim;
   readonly status: 'proven' | 'best found' | 'impossible';
   readonly currency: Currency;
   /** With the score, purchases and lists that it states. */

@@ -2,8 +2,8 @@
  * A proof that no plan is better, as the file format `boardfeed/proof/2` keeps it: price tags and a tree of cases. Whoever
  * writes one and whoever checks one share nothing but these types.
  */
-import type { ChoosingAim, Tier } from './aim.js';
-import type { PartId, PedalId, SupplyId } from './quantities.js';
+import type { Aim, Tier } from './aim.js';
+import type { MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
 
 export const proofFormat = 'boardfeed/proof/2';
 
@@ -43,6 +43,8 @@ export type ProofCount = {
   /** The supplies of a set; absent for those of all, and where one is named. */
   readonly among?: readonly SupplyId[];
   readonly source: ProofSource | null;
+  /** The number of a unit that something is plugged into today, where plans are compared with that; absent for all others. */
+  readonly unit?: number;
   /** The number of a unit that is told apart; absent for the others of the group, and where none is. */
   readonly slot?: number;
   /** The pedals, or the parts that serve as leads, that are counted; absent for units. */
@@ -73,14 +75,26 @@ export type ProofStep = {
   readonly tree: ProofNode;
 };
 
+/** What plans must keep to beside what the board says. */
+export type ProofWishes = {
+  /** The pedals that stay where they are plugged today. */
+  readonly keep?: readonly PedalId[];
+  /** Nothing is bought. */
+  readonly buy?: 'never';
+  /** The most that is spent, in minor units, in place of the board's own budget. */
+  readonly budget?: MinorUnits;
+};
+
 export type Proof = {
   readonly format: typeof proofFormat;
   /** The board's name. */
   readonly board: string;
-  readonly aim: ChoosingAim;
+  readonly aim: Aim;
   /** Whether it speaks of plans that may leave pedals without power, too. */
   readonly partial: boolean;
   /** It proves that no plan powers every pedal: each leaves at least `value` of the only step without power. */
   readonly impossible?: boolean;
+  /** Of the aim `moves`: it speaks of plans alone that keep to these wishes. */
+  readonly wishes?: ProofWishes;
   readonly steps: readonly ProofStep[];
 };

@@ -88,8 +88,13 @@ function placeOf(groups: readonly UnitGroup[] | null): Omit<ProofCount, 'count' 
   if (groups === null) return { supply: null, source: null };
   const [one, ...others] = groups;
   if (one !== undefined && others.length === 0) {
-    const slot = one.slot === null ? {} : { slot: one.slot };
-    return { supply: one.uses.supply.id, source: sourceOf(one.owned), ...slot };
+    const { uses, owned, slot } = one;
+    return {
+      supply: uses.supply.id,
+      source: sourceOf(owned),
+      ...(uses.unit === null ? {} : { unit: uses.unit }),
+      ...(slot === null ? {} : { slot }),
+    };
   }
   const sources = new Set(groups.map(({ owned }) => sourceOf(owned)));
   const [source = null] = sources.size === 1 ? sources : [];

@@ -16,9 +16,10 @@ export function toldApart(ground: ProofGround, apart: readonly ProofApart[]): Pr
     if (units.has(key)) throw new Flaw(`it tells the ${source} units of "${supply}" apart twice`);
     units.set(key, count);
   }
+  const unitsOf = ({ supply, source }: StockGroup): number => units.get(JSON.stringify([supply.id, source])) ?? 0;
   const carriers = new Map(
     [...ground.carriers].flatMap(([group, carrier]) =>
-      partsOf(group, units.get(JSON.stringify([group.supply.id, group.source])) ?? 0).map((part) => [part, carrier]),
+      partsOf(group, group.unit === null ? unitsOf(group) : 0).map((part) => [part, carrier]),
     ),
   );
   return { ...ground, carriers, stock: { ...ground.stock, groups: [...carriers.keys()], apart } };

@@ -23,6 +23,8 @@ export function carriedUnder(prices: NodePrices, { carriers, classes, routes }: 
         leads,
         routes: routeCosts(routes.sets, leads),
         exposed: prices.exposed,
+        newlyExposed: prices.newlyExposed,
+        moved: prices.moved,
         ...perPedalTier((tier) => prices[tier]),
       },
     };

@@ -6,6 +6,7 @@ import type { UnitShape } from './unit/shape.js';
 import { unitShape } from './unit/unit-shape.js';
 import type { Measure } from './measure.js';
 import { stockOf, type StockGroup, type Stock } from './stock.js';
+import type { Standing } from './today.js';
 
 /** What is judged, and what a proof may build on: the same for all steps. */
 export type ProofGround = {
@@ -29,9 +30,15 @@ export type StepClaim = ProofGround & {
   readonly earlier: readonly { readonly measure: Measure; readonly value: bigint }[];
 };
 
-export function groundOf(board: Board, catalogue: Catalogue, partial: boolean): ProofGround {
-  const stock = stockOf(board, catalogue);
-  const classes = classesOf(board.pedals);
+/** `standings`: how each pedal is plugged today, where plans are compared with that; else null. */
+export function groundOf(
+  board: Board,
+  catalogue: Catalogue,
+  partial: boolean,
+  standings: readonly Standing[] | null,
+): ProofGround {
+  const stock = stockOf(board, catalogue, standings !== null);
+  const classes = classesOf(board.pedals, standings ?? undefined);
   const routes = routesOver(stock.kinds);
   const carriers = carriersOf(board, stock, classes, routes);
   return {
@@ -56,10 +63,11 @@ function carriersOf(
   const carriers = new Map<StockGroup, MostCarried>();
   for (const group of groups) {
     const { source, total, banks } = group.supply;
-    const key = JSON.stringify([source, total, banks]);
+    // Units that something is plugged into carry like no others.
+    const key = JSON.stringify([source, total, banks, group.unit === null ? null : [group.supply.id, group.unit]]);
     let found = known.get(key);
     if (found === undefined) {
-      const shape = unitShape(group.supply, bench);
+      const shape = unitShape(group.supply, group.unit, bench);
       found = shape === null ? null : { carrier: mostCarriedBy(shape, classes), feedable: feedableBy(shape, classes) };
       known.set(key, found);
     }

@@ -36,10 +36,12 @@ export function conditionsOf(
   };
 }
 
-function checkPlace({ supply, among, source, slot }: ProofCount, { supplies, apart }: Stock): void {
+function checkPlace({ supply, among, source, unit, slot }: ProofCount, { supplies, apart, groups }: Stock): void {
   for (const id of [...(supply === null ? [] : [supply]), ...(among ?? [])])
     if (!supplies.has(id)) throw new Flaw(`it names the supply "${id}", which there is not`);
   if (supply !== null && among !== undefined) throw new Flaw(`it counts units of "${supply}" and of a set at once`);
+  if (unit !== undefined && !groups.some((group) => group.supply.id === supply && group.unit === unit))
+    throw new Flaw(`it counts on unit ${unit} of "${supply ?? 'any supply'}", which nothing is plugged into`);
   if (slot === undefined) return;
   const told = apart.find((entry) => entry.supply === supply && entry.source === source);
   if (told === undefined || slot > told.units)
@@ -49,12 +51,12 @@ function checkPlace({ supply, among, source, slot }: ProofCount, { supplies, apa
 /** What names a supply but no unit means those of its units that are not told apart; of a set all units count. */
 function isConcerned(
   group: StockGroup,
-  { supply, source, slot }: ProofCount,
+  { supply, source, unit, slot }: ProofCount,
   among: ReadonlySet<string> | null,
 ): boolean {
   if (source !== null && group.source !== source) return false;
   if (supply === null) return among === null || among.has(group.supply.id);
-  return group.supply.id === supply && group.slot === (slot ?? null);
+  return group.supply.id === supply && group.unit === (unit ?? null) && group.slot === (slot ?? null);
 }
 
 export function pedalsNamed(ids: readonly string[], { pedals }: Board): ReadonlySet<number> {

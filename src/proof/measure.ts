@@ -9,6 +9,10 @@ import { Flaw } from './flaw.js';
 export type Measure = PerPedalTier<bigint> & {
   readonly unpowered: bigint;
   readonly exposed: bigint;
+  /** On top, of an exposed pedal that is not exposed today. */
+  readonly newlyExposed: bigint;
+  /** Of a pedal that is plugged today and does not stay. */
+  readonly moved: bigint;
   readonly bricks: bigint;
   readonly parts: bigint;
   /** Of an amount in minor units. @throws Flaw when the amount is no whole number of the step's units. */
@@ -24,7 +28,9 @@ export function measureOf(tiers: readonly ProofTier[], { noisePrice, supplyPrice
       .reduce((sum, entry) => sum + BigInt(entry.weight) * inUnits(amount, entry), 0n);
   return {
     unpowered: weight('unpowered'),
-    exposed: weight('exposed') + amountIn(countsNoise, noisePrice),
+    exposed: weight('exposed') + amountIn((tier) => tier === 'cost', noisePrice),
+    newlyExposed: amountIn((tier) => tier === 'newCost', noisePrice),
+    moved: weight('moved'),
     bricks: weight('bricks') + amountIn(countsSupplies, supplyPrice),
     parts: weight('parts'),
     ...perPedalTier(weight),
@@ -32,9 +38,9 @@ export function measureOf(tiers: readonly ProofTier[], { noisePrice, supplyPrice
   };
 }
 
-/** Whether a tier counts exposed pedals at the noise price, and supplies in use at the supply price. */
-export const countsNoise = (tier: Tier): boolean => tier === 'cost';
-export const countsSupplies = (tier: Tier): boolean => tier === 'cost' || tier === 'outlay';
+/** Whether a tier counts exposed pedals, or newly exposed ones, at the noise price, and supplies in use at the supply price. */
+export const countsNoise = (tier: Tier): boolean => tier === 'cost' || tier === 'newCost';
+export const countsSupplies = (tier: Tier): boolean => countsNoise(tier) || tier === 'outlay';
 
 export const isMoney = (tier: Tier): boolean => tier === 'money' || countsSupplies(tier);
 

@@ -13,6 +13,8 @@ export type NodePrices = PerPedalTier<number> & {
   /** The bound if no unit carried more than it costs, in scaled numbers. */
   readonly base: bigint;
   readonly exposed: number;
+  readonly newlyExposed: number;
+  readonly moved: number;
   /** What a unit of the group costs. */
   readonly unit: (group: StockGroup) => number;
   /** What each pedal is worth on a unit of the group, by its place on the board. */
@@ -41,7 +43,7 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
     limits +
     tagged.reduce((sum, { tag, amount }) => sum + tag * BigInt(amount), 0n) +
     [...listed].reduce((sum, [kind, tag]) => sum + pieceTerm(claim.stock.kinds[kind], tag, prices), 0n) +
-    (claim.partial ? pedals.reduce((sum, tag) => sum + least(0n, prices.unpowered - tag), 0n) : 0n);
+    (claim.partial ? pedals.reduce((sum, tag, place) => sum + leftOut(place, tag, prices, claim), 0n) : 0n);
   const applying = (group: StockGroup, counts: Condition['counts']): readonly Tagged[] =>
     tagged.filter((condition) => condition.counts === counts && condition.tag !== 0n && condition.concerns(group));
   const worth = (place: number, conditions: readonly Tagged[]): bigint =>
@@ -54,6 +56,8 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
   return {
     base,
     exposed: exactNumber(prices.exposed),
+    newlyExposed: exactNumber(prices.newlyExposed),
+    moved: exactNumber(prices.moved),
     ...perPedalTier((tier) => exactNumber(prices[tier])),
     unit: (group) => {
       const conditions = applying(group, 'units').reduce((sum, { tag }) => sum + tag, 0n);
@@ -90,6 +94,13 @@ const limitsPedals = ({ counts, side }: Condition): boolean => counts === 'pedal
 const holdsDown = (condition: Condition, group: StockGroup, members: readonly number[]): boolean =>
   limitsPedals(condition) && condition.concerns(group) && members.every((member) => condition.pedals.has(member));
 
+/** What a plan saves at the most that leaves a pedal without power, which moves it where it is plugged; one that is kept is not left out. */
+function leftOut(place: number, tag: bigint, { unpowered, moved }: Prices, { classes }: StepClaim): bigint {
+  const standing = classes.find(({ members }) => members.includes(place))?.standing;
+  if (standing?.kept === true) return 0n;
+  return least(0n, unpowered + (standing === undefined || standing.place === null ? 0n : moved) - tag);
+}
+
 type Prices = Measure & { readonly sockets: bigint };
 
 /** The scaled worth of one of each thing, dearer by what the tags ask of it; no aim ranks sockets. */
@@ -105,6 +116,8 @@ function effectivePrices(tags: ProofTags, { scale, measure, earlier }: StepClaim
   return {
     unpowered: effective((each) => each.unpowered),
     exposed: effective((each) => each.exposed),
+    newlyExposed: effective((each) => each.newlyExposed),
+    moved: effective((each) => each.moved),
     bricks: effective((each) => each.bricks) - BigInt(tags.bricks ?? 0),
     sockets: -BigInt(tags.sockets ?? 0),
     parts: effective((each) => each.parts),

@@ -1,8 +1,8 @@
 import * as z from 'zod';
 
-import { choosingAims, choosingTiers } from '../domain/aim.js';
+import { aims, tiers } from '../domain/aim.js';
 import { proofFormat, type Proof, type ProofBranch, type ProofNode, type ProofStep } from '../domain/proof.js';
-import { partId, supplyId } from '../domain/quantities.js';
+import { minorUnits, partId, pedalId, supplyId } from '../domain/quantities.js';
 
 const id = z.string().min(1).max(200);
 const partIdField = id.transform(partId);
@@ -25,6 +25,7 @@ const branchSchema = z.strictObject({
   supply: id.transform(supplyId).nullable(),
   among: z.array(id.transform(supplyId)).min(1).optional(),
   source: z.enum(['owned', 'bought']).nullable(),
+  unit: positive.optional(),
   slot: positive.optional(),
   of: z.array(partIdField).optional(),
   most: nonnegative,
@@ -42,19 +43,26 @@ const apartSchema = z.strictObject({
 });
 
 const stepSchema = z.strictObject({
-  tiers: z.array(z.strictObject({ tier: z.enum(choosingTiers), unit: positive, weight: positive })).min(1),
+  tiers: z.array(z.strictObject({ tier: z.enum(tiers), unit: positive, weight: positive })).min(1),
   value: nonnegative,
   scale: positive,
   apart: z.array(apartSchema).optional(),
   tree: z.unknown(),
 });
 
+const wishesSchema = z.strictObject({
+  keep: z.array(id.transform(pedalId)).optional(),
+  buy: z.literal('never').optional(),
+  budget: nonnegative.transform(minorUnits).optional(),
+});
+
 const proofSchema = z.strictObject({
   format: z.literal(proofFormat),
   board: z.string(),
-  aim: z.enum(choosingAims),
+  aim: z.enum(aims),
   partial: z.boolean(),
   impossible: z.boolean().optional(),
+  wishes: wishesSchema.optional(),
   steps: z.array(stepSchema).min(1),
 });
 

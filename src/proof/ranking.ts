@@ -1,4 +1,4 @@
-import { choosingTiersOf, type Tier } from '../domain/aim.js';
+import { tiersOf, type Tier } from '../domain/aim.js';
 import { isPedalTier } from '../domain/pedal-tier.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
@@ -11,9 +11,7 @@ import { judges } from './pedal-tiers.js';
 export function checkRanking(proof: Proof, ground: ProofGround): void {
   const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
   // Where no pedal may stay without power, every plan is equal in that.
-  const expected = choosingTiersOf(proof.aim, ground.board.policy).filter(
-    (tier) => proof.partial || tier !== 'unpowered',
-  );
+  const expected = tiersOf(proof.aim, ground.board.policy).filter((tier) => proof.partial || tier !== 'unpowered');
   if (listed.join() !== expected.join())
     throw new Flaw(`its steps speak of ${listed.join(', ')}; the aim ${proof.aim} ranks ${expected.join(', ')}`);
   for (const { tiers } of proof.steps) checkWeights(tiers, ground);

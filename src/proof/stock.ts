@@ -21,6 +21,8 @@ export type StockLeadKind = Pick<Part, 'fits' | 'gives' | 'reverses' | 'role'> &
 export type StockGroup = {
   readonly supply: Supply;
   readonly source: ProofSource;
+  /** The number of the unit, where it matters what is plugged into it today; null for all the others. */
+  readonly unit: number | null;
   /** The number of a unit that is told apart, a group of its own; null for all the others. */
   readonly slot: number | null;
   /** Of one unit, in minor units. */
@@ -40,26 +42,32 @@ export type Stock = {
   readonly apart: readonly ProofApart[];
 };
 
-export function stockOf(board: Board, catalogue: Catalogue): Stock {
+/** `looksBack`: whether it matters what is plugged into a unit today. */
+export function stockOf(board: Board, catalogue: Catalogue, looksBack: boolean): Stock {
   const supplies = [...board.gear.supplies, ...catalogue.supplies];
   return {
     kinds: leadKinds(board, catalogue),
-    groups: supplies.flatMap((supply) => groupsOf(supply, board)),
+    groups: supplies.flatMap((supply) => groupsOf(supply, board, looksBack)),
     supplies: new Set(supplies.map(({ id }) => id)),
     apart: [],
   };
 }
 
-function groupsOf(supply: Supply, board: Board): readonly StockGroup[] {
+function groupsOf(supply: Supply, board: Board, looksBack: boolean): readonly StockGroup[] {
   const { bricks, sockets } = unitCounts(supply.source);
   const within = (limit: number | null, each: bigint): number => (each > 0n ? (limit ?? Infinity) : Infinity);
   const { policy } = board;
   const most = Math.min(board.pedals.length, within(policy.bricks, bricks), within(policy.sockets, sockets));
-  const owned = Math.min(most, board.owned.supplies.get(supply.id) ?? 0);
+  const inUse = looksBack
+    ? [...new Set(board.wiring.flatMap((feed) => (feed.supply === supply.id ? [feed.unit] : [])))]
+    : [];
+  const others = Math.max(0, (board.owned.supplies.get(supply.id) ?? 0) - inUse.length);
+  const owned = { supply, source: 'owned', slot: null, price: 0 } as const;
   const bought = Math.min(most, forSale(supply));
   const groups: readonly StockGroup[] = [
-    { supply, source: 'owned', slot: null, price: 0, most: owned },
-    { supply, source: 'bought', slot: null, price: supply.price ?? 0, most: bought },
+    ...inUse.map((unit) => ({ ...owned, unit, most: Math.min(most, 1) })),
+    { ...owned, unit: null, most: Math.min(most, others) },
+    { supply, source: 'bought', unit: null, slot: null, price: supply.price ?? 0, most: bought },
   ];
   return groups.filter((group) => group.most > 0);
 }

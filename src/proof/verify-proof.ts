@@ -8,6 +8,7 @@ import { Flaw } from './flaw.js';
 import { greatestBelow } from './greatest-below.js';
 import { measureOf, numberOf } from './measure.js';
 import { checkRanking } from './ranking.js';
+import { standingsOf } from './today.js';
 import { casesIn, checkTree, type OnCase } from './tree.js';
 
 /** What a proof shows of a plan with a certain score. */
@@ -49,7 +50,7 @@ export function verifyProof(
     if (proof.impossible === true) throw new Flaw('it says that no plan exists');
     if (!proof.partial && score.unpowered > 0)
       throw new Flaw('it speaks of plans that power every pedal, and the plan leaves some out');
-    const ground = groundOf(board, catalogue, proof.partial);
+    const ground = groundOf(board, catalogue, proof.partial, standingsFor(board, catalogue, proof));
     checkRanking(proof, ground);
     const cases = checkSteps(proof, ground, score, counting(proof, onProgress));
     const listed = proof.steps.flatMap(({ tiers }) => tiers.map(({ tier }) => tier));
@@ -77,10 +78,23 @@ export function verifyImpossible(
     if (step === undefined || !isOne || others.length + otherTiers.length > 0)
       throw new Flaw('its only step must count the pedals without power, one by one');
     if (step.value < 1) throw new Flaw('it leaves no pedal without power');
-    const ground = groundOf(board, catalogue, true);
+    if ((proof.wishes?.keep ?? []).length > 0)
+      throw new Flaw('it says that no plan exists, and keeps pedals where they are');
+    const ground = groundOf(board, catalogue, true, null);
     const cases = checkTree(step.tree, claimOf(proof, 0, ground, new Map()), counting(proof, onProgress));
     return { kind: 'holds', unpowered: step.value, cases };
   });
+}
+
+/** How pedals are plugged today, where the aim looks at that. @throws Flaw when there are wishes and it does not. */
+function standingsFor(
+  board: Board,
+  catalogue: Catalogue,
+  { aim, wishes }: Proof,
+): ReturnType<typeof standingsOf> | null {
+  if (aim === 'moves') return standingsOf(board, catalogue, wishes?.keep ?? []);
+  if (wishes !== undefined) throw new Flaw(`it has wishes, which the aim ${aim} does not know`);
+  return null;
 }
 
 function checkSubject(board: Board, proof: Proof): void {

@@ -2,7 +2,7 @@ import { compareScores, tiersOf, tierValue, type Aim, type Tier } from '../../do
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Today } from '../../loadout/today.js';
-import { proofFormat, type Proof, type ProofStep } from '../../domain/proof.js';
+import { proofFormat, type Proof, type ProofStep, type ProofWishes } from '../../domain/proof.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer, Gap } from '../answer.js';
 import { ask, questionFor, type Ask, type SolverAnswer } from '../asking/ask.js';
@@ -18,6 +18,8 @@ export type ChooseJob = {
   readonly partial: boolean;
   /** How the board is plugged now, for the aim `moves`. */
   readonly today: Today;
+  /** What the kit and today's wiring were made to keep to; none when left out. */
+  readonly wishes?: ProofWishes;
   readonly effort: Effort;
 };
 
@@ -60,13 +62,22 @@ export async function answerTo(job: ChooseJob): Promise<Answer> {
   }
 }
 
-function proofOf({ kit: { board }, aim, partial }: ChooseJob, steps: readonly ProofStep[] | null): Proof | null {
-  return steps === null || aim === 'moves' ? null : { format: proofFormat, board: board.name, aim, partial, steps };
+function proofOf(
+  { kit: { board }, aim, partial, wishes }: ChooseJob,
+  steps: readonly ProofStep[] | null,
+): Proof | null {
+  if (steps === null) return null;
+  const kept = wishes === undefined || Object.keys(wishes).length === 0 ? {} : { wishes };
+  return { format: proofFormat, board: board.name, aim, partial, ...kept, steps };
 }
 
-/** That every plan, were it allowed to leave pedals out, leaves out some; null when it could not be shown so. */
+/**
+ * That every plan, were it allowed to leave pedals out, leaves out some; null when it could not be shown so. Where pedals have to
+ * stay, that is another matter.
+ */
 async function impossibilityProof(job: ChooseJob): Promise<Proof | null> {
-  const { kit, effort } = job;
+  const { kit, effort, today } = job;
+  if (today.pinned.size > 0) return null;
   const outcome = await ask(kit, { tiers: ['unpowered'], partial: true }, { ...effort, onProgress: undefined });
   const proof = outcome.kind === 'plan' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
   return proof === null ? null : { ...proof, impossible: true };

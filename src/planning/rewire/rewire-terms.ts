@@ -1,6 +1,7 @@
 import { withNothingForSale, withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
+import type { ProofWishes } from '../../domain/proof.js';
 import type { MinorUnits, PedalId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
 import type { TodaysWiring } from '../today/todays-wiring.js';
@@ -18,11 +19,22 @@ export type Wishes = {
 /** The kit as the wishes leave it, and how the new plan is compared with today's wiring. */
 export type RewireTerms = { readonly kit: Kit; readonly today: Today };
 
+/** The kit as the wishes leave it. */
+export function wishedKit(kit: Kit, { buy, budget }: Pick<Wishes, 'buy' | 'budget'>): Kit {
+  const allowed = buy === 'never' ? withNothingForSale(kit) : kit;
+  return budget === undefined ? allowed : withPolicy(allowed, { budget });
+}
+
+/** What a proof says of the wishes, so that whoever checks it asks the same. */
+export const writtenWishes = ({ keep = [], buy, budget }: Wishes): ProofWishes => ({
+  ...(keep.length > 0 && { keep }),
+  ...(buy === 'never' && { buy }),
+  ...(budget !== undefined && { budget }),
+});
+
 /** @throws RangeError when a pedal to keep is not plugged in today. */
 export function termsOf(kit: Kit, plugged: TodaysWiring, wishes: Wishes): RewireTerms {
-  const { keep = [], buy = 'allow', budget = kit.board.policy.budget } = wishes;
-  const allowed = buy === 'never' ? withNothingForSale(kit) : kit;
-  return { kit: withPolicy(allowed, { budget }), today: todayOf(kit.board, plugged, keep) };
+  return { kit: wishedKit(kit, wishes), today: todayOf(kit.board, plugged, wishes.keep ?? []) };
 }
 
 function todayOf({ wiring }: Board, { report }: TodaysWiring, keep: readonly PedalId[]): Today {

@@ -4,7 +4,7 @@ import { answerTo } from '../choose/answer-to.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { changesOf } from './changes.js';
 import { requestsInTheWay } from './requests.js';
-import { termsOf, type Wishes } from './rewire-terms.js';
+import { termsOf, writtenWishes, type Wishes } from './rewire-terms.js';
 import { withTodaysLeads } from './todays-leads.js';
 import { todaysWiring } from '../today/todays-wiring.js';
 
@@ -12,6 +12,8 @@ export type RewireOptions = Wishes &
   SearchOptions & {
     /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
     readonly partial?: boolean;
+    /** Have the proof written down, for `verifyProof` or others to check. Takes longer. Off when left out. */
+    readonly proof?: boolean;
   };
 
 /**
@@ -23,11 +25,13 @@ export type RewireOptions = Wishes &
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function rewire(kit: Kit, options: RewireOptions = {}): Promise<Answer> {
-  const { partial = false } = options;
+  const { partial = false, proof } = options;
   const plugged = todaysWiring(kit);
   const terms = termsOf(kit, plugged, options);
   const effort = effortOf(options);
-  const answer = await answerTo({ kit: terms.kit, today: terms.today, aim: 'moves', partial, effort });
+  const { kit: asked, today } = terms;
+  const wishes = writtenWishes(options);
+  const answer = await answerTo({ kit: asked, today, aim: 'moves', partial, wishes, effort: { ...effort, proof } });
   if (answer.kind === 'stopped') return answer;
   if (answer.kind === 'plan') {
     const wiring = withTodaysLeads(answer.wiring, plugged.feeds, { kit: terms.kit, partial });

@@ -1,9 +1,10 @@
 import { auditWiring } from '../../audit/audit-wiring.js';
-import type { ChoosingAim, Tier } from '../../domain/aim.js';
+import type { Aim, Tier } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import type { ClaimedPlan } from '../../domain/claimed-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Proof } from '../../domain/proof.js';
+import { wishedKit } from '../rewire/rewire-terms.js';
 import { verifyImpossible, verifyProof, type VerifyProgress } from '../../proof/verify-proof.js';
 
 /** A result, and the proof that came with it. */
@@ -13,7 +14,7 @@ export type Claim = { readonly plan: ClaimedPlan; readonly proof: Proof };
 export type Verdict =
   | {
       readonly kind: 'proven';
-      readonly aim: ChoosingAim;
+      readonly aim: Aim;
       /** In the order of the aim. */
       readonly tiers: readonly { readonly tier: Tier; readonly value: number }[];
       readonly cases: number;
@@ -34,8 +35,8 @@ export function verify(
   claim: Claim,
   onProgress?: VerifyProgress,
 ): Verdict {
-  const { board, catalogue } = kit;
   const { plan, proof } = claim;
+  const { board, catalogue } = asked(kit, proof);
   const misfits = misfitsOf(board, claim);
   if (misfits.length > 0) return { kind: 'refused', what: 'proof', reasons: misfits };
   if (plan.status === 'impossible') {
@@ -44,6 +45,13 @@ export function verify(
       ? { kind: 'impossible', unpowered: shown.unpowered, cases: shown.cases }
       : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
   }
+  const strayed = (proof.wishes?.keep ?? []).filter((pedal) => plan.wiring.moved?.includes(pedal));
+  if (strayed.length > 0)
+    return {
+      kind: 'refused',
+      what: 'plan',
+      reasons: strayed.map((id) => `the pedal "${id}" does not stay where it is`),
+    };
   const errors = auditWiring(board, catalogue, plan.wiring, { partial: proof.partial });
   if (errors.length > 0) return { kind: 'refused', what: 'plan', reasons: errors.map(({ message }) => message) };
   // The audit has found the score to be that of the feeds.
@@ -51,6 +59,16 @@ export function verify(
   return shown.kind === 'holds'
     ? { kind: 'proven', aim: proof.aim, tiers: shown.tiers, cases: shown.cases }
     : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
+}
+
+/** The kit as the proof's wishes leave it. */
+function asked(
+  kit: Kit & { readonly catalogue: Catalogue },
+  { wishes }: Proof,
+): { board: Board; catalogue: Catalogue } {
+  if (wishes === undefined) return kit;
+  const { board, catalogue } = wishedKit(kit, wishes);
+  return { board, catalogue: catalogue ?? kit.catalogue };
 }
 
 /** What the files say of one another. */

@@ -72,7 +72,9 @@ function addChain(
   const chain = model.chains[filled.chain];
   if (chain === undefined) return;
   const links = filled.links.flatMap((link) => chain.links[link] ?? []);
-  const burdens = model.caps.map((_, index) => links.reduce((sum, link) => sum + (link.burdens[index] ?? 0), 0));
+  const burdens = model.caps.map((_, index) =>
+    links.reduce((sum, link) => sum + (link.burdens[index] ?? 0), chain.burdens[index] ?? 0),
+  );
   const column = columnOf(
     model,
     links.map(({ item }) => item),

@@ -2,6 +2,7 @@ import type { Pedal } from '../../domain/pedal.js';
 import type { PerPedalTier } from '../../domain/pedal-tier.js';
 import type { CaseItem } from './items.js';
 import { noisesOf, roleIn, type Common, type CaseNoise } from './noise.js';
+import type { Standing } from '../today.js';
 import type { AlikePedals } from './pedal-class.js';
 import type { ChainShape, PlaceShape, UnitShape } from './shape.js';
 import type { ShapeTaken } from './totals.js';
@@ -12,6 +13,9 @@ export type CaseWay = {
   readonly join: number | null;
   readonly counts: PerPedalTier<boolean>;
   readonly exposed: boolean;
+  /** Exposed, and not so today. */
+  readonly newlyExposed: boolean;
+  readonly moved: boolean;
 };
 
 /** A pedal alone on one output or on two that are joined, in the dearest or cheapest of several ways. */
@@ -36,6 +40,8 @@ export type CaseChain = {
   readonly most: ShapeTaken;
   readonly leads: ChainShape['leads'];
   readonly links: readonly Link[];
+  /** What the chain takes of each total beside its pedals. */
+  readonly burdens: readonly number[];
 };
 
 /** What a unit could carry in one case; what fills its outputs is limited by `outputs` and `caps` alone. */
@@ -72,8 +78,8 @@ export function caseModel(of: Case, content: CaseContent): CaseModel {
    * One more total: only one pedal of the sole digital item may be on the common ground, and a pedal whose ground is unknown
    * shares it with no other.
    */
-  const withSole = (burdens: readonly number[], bank: number, item: number): readonly number[] =>
-    isLimited ? [...burdens, !isIsolated(shape, bank) && (isLone || item === sole) ? 1 : 0] : burdens;
+  const withSole: WithSole = (burdens, bank, item) =>
+    isLimited ? [...burdens, !isIsolated(shape, bank) && item !== null && (isLone || item === sole) ? 1 : 0] : burdens;
   return {
     counts: items.map(({ count }) => count),
     outputs: shape.banks.map(({ outputs }) => outputs),
@@ -83,14 +89,15 @@ export function caseModel(of: Case, content: CaseContent): CaseModel {
   };
 }
 
-type WithSole = (burdens: readonly number[], bank: number, item: number) => readonly number[];
+/** An item of null is none: the chain by itself. */
+type WithSole = (burdens: readonly number[], bank: number, item: number | null) => readonly number[];
 
 export const isIsolated = ({ banks }: UnitShape, bank: number): boolean => banks[bank]?.isolated === true;
 
 function placesIn(of: Case, { shape, items, classes }: CaseContent, withSole: WithSole): readonly CasePlace[] {
   const places = new Map<string, { place: Omit<CasePlace, 'ways'>; ways: CaseWay[] }>();
   for (const [item, { pedal: index }] of items.entries()) {
-    const pedal = classes[index]?.pedal;
+    const { pedal, standing } = classes[index] ?? {};
     for (const shaped of shape.places) {
       if (shaped.pedal !== index || pedal === undefined || !isSet(of, shaped.seats)) continue;
       const bank = shaped.seats[0]?.bank ?? 0;
@@ -99,12 +106,23 @@ function placesIn(of: Case, { shape, items, classes }: CaseContent, withSole: Wi
       const place = placeOf(shaped, item, withSole(shaped.burdens, bank, item));
       const key = JSON.stringify(place);
       const ways = places.get(key)?.ways ?? [];
-      ways.push({ route: shaped.route, join: shaped.join, counts: shaped.counts, exposed: role === 'counted' });
+      ways.push({
+        route: shaped.route,
+        join: shaped.join,
+        counts: shaped.counts,
+        moved: shaped.moved,
+        ...exposure(role === 'counted', standing),
+      });
       places.set(key, { place, ways });
     }
   }
   return [...places.values()].map(({ place, ways }) => ({ ...place, ways }));
 }
+
+const exposure = (exposed: boolean, standing: Standing | undefined): Pick<CaseWay, 'exposed' | 'newlyExposed'> => ({
+  exposed,
+  newlyExposed: exposed && standing?.exposed !== true,
+});
 
 /** Whether a pedal may be on the common ground, and whether it counts as exposed there. */
 function roleOnCommon({ ground, noise }: Common, item: number, pedal: Pedal): ReturnType<typeof roleIn> {
@@ -143,18 +161,20 @@ function chainIn(
   const { bank } = chain.seat;
   const longest = chain.leads.reduce((most, { tails }) => Math.max(most, tails), 0);
   const links = items.flatMap(({ pedal: index, count }, item) => {
-    const pedal = classes[index]?.pedal;
+    const { pedal, standing } = classes[index] ?? {};
     return chain.links.flatMap((link): readonly Link[] => {
       if (link.pedal !== index || pedal === undefined) return [];
       const role = roleIn(noise, item, pedal);
       if (role === 'absent') return [];
       const isSole = noise.kind === 'sole' && noise.item === item;
-      const way: CaseWay = { route: link.route, join: null, counts: link.counts, exposed: role === 'counted' };
+      const { route, counts, moved } = link;
+      const way: CaseWay = { route, join: null, counts, moved, ...exposure(role === 'counted', standing) };
       const most = isSole ? 1 : Math.min(count, longest);
       const burdens = withSole(link.burdens, bank, item);
       return [{ item, count: most, load: link.load, surge: link.surge, way, burdens }];
     });
   });
   const pedals = links.reduce((sum, { count }) => sum + count, 0);
-  return pedals < 2 ? [] : [{ bank, most: chain.most, leads: chain.leads, links }];
+  const { most, leads } = chain;
+  return pedals < 2 ? [] : [{ bank, most, leads, links, burdens: withSole(chain.burdens, bank, null) }];
 }

@@ -69,5 +69,5 @@ function chainAt(at: At, tail: Tail, ground: Ground, limits: readonly Limit[], b
     const taken = limits.map(({ on }, at) => BigInt(takes[on]) * BigInt(weights[at] ?? 0));
     return [{ pedal: index, ...takes, route, counts: countsOf(pedal, source.volts), taken }];
   });
-  return { seat, ground, most, leads: tail.leads, links };
+  return { seat, volts: source.volts, ground, most, leads: tail.leads, links };
 }

@@ -40,7 +40,9 @@ export function fillsWithin(
       keep({
         items: taken.map(({ item }) => item).sort((first, second) => first - second),
         banks: [chain.bank],
-        burdens: model.caps.map((_, cap) => taken.reduce((sum, link) => sum + (link.burdens[cap] ?? 0), 0)),
+        burdens: model.caps.map((_, cap) =>
+          taken.reduce((sum, link) => sum + (link.burdens[cap] ?? 0), chain.burdens[cap] ?? 0),
+        ),
         loss: rent - adds,
       });
       // Nothing is asked for any more once there is too much.

@@ -1,23 +1,33 @@
 import type { Pedal } from '../../domain/pedal.js';
+import { nowhere, type Standing } from '../today.js';
 
-/** Pedals with the same needs: each may stand in another one's place. */
+/** Pedals with the same needs that are plugged alike today: each may stand in another one's place. */
 export type AlikePedals = {
   /** One of them. */
   readonly pedal: Pedal;
+  readonly standing: Standing;
   /** Their places in the board's list. */
   readonly members: readonly number[];
 };
 
-export function classesOf(pedals: readonly Pedal[]): readonly AlikePedals[] {
+/** `standings` by place in the list; where they are left out, nobody asks how pedals are plugged today. */
+export function classesOf(pedals: readonly Pedal[], standings?: readonly Standing[]): readonly AlikePedals[] {
+  const standingOf = (index: number): Standing => standings?.[index] ?? nowhere;
   const members = new Map<string, number[]>();
   for (const [index, pedal] of pedals.entries()) {
-    const needs = needsOf(pedal);
+    const needs = needsOf(pedal) + standingText(standingOf(index));
     members.set(needs, [...(members.get(needs) ?? []), index]);
   }
   return [...members.values()].flatMap((indices) => {
-    const pedal = pedals[indices[0] ?? 0];
-    return pedal === undefined ? [] : [{ pedal, members: indices }];
+    const [first = 0] = indices;
+    const pedal = pedals[first];
+    return pedal === undefined ? [] : [{ pedal, standing: standingOf(first), members: indices }];
   });
+}
+
+function standingText({ place, exposed, kept }: Standing): string {
+  const where = place === null ? null : [place.supply, place.unit, place.outputs, place.millivolts];
+  return JSON.stringify([where, exposed, kept]);
 }
 
 /** Whether pedals that differ in a field are unlike: no rule and no measure looks at the others. */

@@ -1,11 +1,9 @@
 import type { Polarity } from '../../domain/pedal.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../domain/supply.js';
 import { behind, type Pole } from './routes.js';
-import { countsOf, type ProofBench, type PlaceShape, type Raw, type SeatShape } from './shape.js';
+import { countsOf, type ProofBench, type RawPlace, type SeatShape } from './shape.js';
 import { carriesAlone, offeredJoined, offeredBy, suits, takenAt, type OutputOffer } from './output-offer.js';
 import { weightIn, type Limit, type ShapeTap } from './totals.js';
-
-type RawPlace = Raw<PlaceShape>;
 
 /** Every way in which one pedal can hang on an output of the supply by itself, or on two that are joined. */
 export function placeShapes(supply: Supply, limits: readonly Limit[], bench: ProofBench): readonly RawPlace[] {
@@ -46,7 +44,8 @@ function placesAt(spot: Spot, limits: readonly Limit[], { classes, policy, route
     if (route === null) return [];
     const takes = takenAt(pedal, source.volts, policy.guess);
     const taken = limits.map((limit) => BigInt(takes[limit.on]) * BigInt(weightIn(limit, taps, join?.mode ?? null)));
-    return [{ pedal: index, seats, route, join: join?.kind ?? null, counts: countsOf(pedal, source.volts), taken }];
+    const { volts } = source;
+    return [{ pedal: index, seats, volts, route, join: join?.kind ?? null, counts: countsOf(pedal, volts), taken }];
   });
 }
 

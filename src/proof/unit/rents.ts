@@ -65,13 +65,14 @@ function bestChain(
 /** What the pedals of a chain are worth after their rents. */
 export function chainWorth(model: CaseModel, values: CaseValues, { items, caps }: CaseRents, chain: number) {
   const worths = values.links[chain] ?? [];
-  const links = model.chains[chain]?.links ?? [];
+  const { links = [], burdens: own = [] } = model.chains[chain] ?? {};
+  const beside = rentOf(own, caps);
   return {
     links: links.map(
       ({ item, burdens }, link) => (worths[link] ?? -Infinity) - (items[item] ?? 0) - rentOf(burdens, caps),
     ),
     idle: worths.map((worth) => worth <= 0),
-    leads: values.leads[chain] ?? [],
+    leads: (values.leads[chain] ?? []).map((cost) => cost + beside),
   };
 }
 

@@ -31,6 +31,8 @@ export type PlaceShape = {
   readonly join: number | null;
   /** In which tiers it counts. */
   readonly counts: PerPedalTier<boolean>;
+  /** Whether it is plugged today and does not stay. */
+  readonly moved: boolean;
   readonly burdens: readonly number[];
 };
 
@@ -39,10 +41,14 @@ export type LinkShape = ShapeTaken & {
   readonly pedal: number;
   readonly route: number;
   readonly counts: PerPedalTier<boolean>;
+  readonly moved: boolean;
   readonly burdens: readonly number[];
 };
 
-/** Chains on an output at one setting, whose tails offer one plug at one polarity, for pedals of one ground. */
+/**
+ * Chains on an output at one setting, whose tails offer one plug at one polarity, for pedals of one ground, that go on as one
+ * and the same output of today or as none.
+ */
 export type ChainShape = {
   readonly seat: SeatShape;
   readonly ground: Ground;
@@ -51,20 +57,27 @@ export type ChainShape = {
   /** The chain leads that serve. */
   readonly leads: readonly { readonly kind: number; readonly tails: number }[];
   readonly links: readonly LinkShape[];
+  /** What the chain takes beside its pedals. */
+  readonly burdens: readonly number[];
 };
 
 /** One unit of a supply, with everything that could hang on it. */
 export type UnitShape = {
   readonly banks: readonly Bank[];
-  /** What the totals allow, in the steps that burdens are counted in. */
+  /** What the totals allow, in the steps that burdens are counted in; then one for each output of today that is watched. */
   readonly caps: readonly number[];
   readonly places: readonly PlaceShape[];
   readonly chains: readonly ChainShape[];
 };
 
-/** A place or link before the burdens are brought to their steps. */
-export type Raw<Shape> = Omit<Shape, 'burdens'> & { readonly taken: readonly bigint[] };
-export type RawChain = Omit<ChainShape, 'links'> & { readonly links: readonly Raw<LinkShape>[] };
+/** A place or link before the burdens are brought to their steps, and before it is known who stays. */
+export type Raw<Shape> = Omit<Shape, 'burdens' | 'moved'> & { readonly taken: readonly bigint[] };
+/** At so many volts. */
+export type RawPlace = Raw<PlaceShape> & { readonly volts: number };
+export type RawChain = Omit<ChainShape, 'links' | 'burdens'> & {
+  readonly volts: number;
+  readonly links: readonly Raw<LinkShape>[];
+};
 
 export const countsOf = (pedal: Pedal, volts: number): PerPedalTier<boolean> =>
   perPedalTier((tier) => judges[tier].counts(pedal, volts));

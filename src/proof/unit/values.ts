@@ -11,16 +11,23 @@ export type CasePrices = PerPedalTier<number> & {
   readonly routes: readonly number[];
   /** Of a pedal that is exposed. */
   readonly exposed: number;
+  /** On top, of one that is not exposed today. */
+  readonly newlyExposed: number;
+  /** Of a pedal that is plugged today and does not stay. */
+  readonly moved: number;
 };
 
 /** The same in grains of so much, rounded so that nothing is worth less. */
-export const inGrains = ({ tags, leads, routes, exposed, ...counted }: CasePrices, grain: number): CasePrices => {
+export const inGrains = (prices: CasePrices, grain: number): CasePrices => {
+  const { tags, leads, routes, exposed, newlyExposed, moved, ...counted } = prices;
   const cost = (value: number): number => Math.floor(value / grain);
   return {
     tags: tags.map((tag) => Math.ceil(tag / grain)),
     leads: leads.map(cost),
     routes: routes.map(cost),
     exposed: cost(exposed),
+    newlyExposed: cost(newlyExposed),
+    moved: cost(moved),
     ...perPedalTier((tier) => cost(counted[tier])),
   };
 };
@@ -97,10 +104,12 @@ function ceilingOf(
   return outputs.reduce((sum, count) => sum + count * paid, pedals);
 }
 
-function costOf({ route, join, counts, exposed }: CaseWay, prices: CasePrices): number {
+function costOf({ route, join, counts, exposed, newlyExposed, moved }: CaseWay, prices: CasePrices): number {
   let cost = (prices.routes[route] ?? Infinity) + (join === null ? 0 : (prices.leads[join] ?? Infinity));
   for (const tier of pedalTiers) if (counts[tier]) cost += prices[tier];
-  return exposed ? cost + prices.exposed : cost;
+  if (exposed) cost += prices.exposed;
+  if (newlyExposed) cost += prices.newlyExposed;
+  return moved ? cost + prices.moved : cost;
 }
 
 function leadCosts({ leads }: CaseChain, prices: CasePrices): readonly number[] {

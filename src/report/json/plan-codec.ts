@@ -1,4 +1,4 @@
-import { choosingAims, isMoney, tiers } from '../../domain/aim.js';
+import { aims, isMoney, tiers } from '../../domain/aim.js';
 import type { Board } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
@@ -68,10 +68,7 @@ export const answerJson = (kit: Kit, answer: Answer): string => printed(planCode
 export const planCodec = record<Answer>()('A result of boardfeed: what to buy, and how each pedal is fed.', {
   format: format('boardfeed/plan/1'),
   board: boardName(),
-  aim: at(
-    choice([...choosingAims, 'moves'], 'What was taken to be best; `moves` is that of `rewire`.'),
-    ({ aim }) => aim,
-  ),
+  aim: at(choice(aims, 'What was taken to be best; `moves` is that of `rewire`.'), ({ aim }) => aim),
   status: at(choice(statuses, aboutStatus), statusOf),
   currency: currency(),
   score: at(score, (answer, { board }) => wiringOf(answer, board).score),

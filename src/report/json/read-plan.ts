@@ -18,7 +18,7 @@ import { jsonIn, type JsonFile } from '../../reading/text/json-file.js';
 import type { ClaimedPlan } from '../../domain/claimed-plan.js';
 import type { NamedFile } from '../../reading/text/file-text.js';
 import * as z from 'zod';
-import { choosingAims } from '../../domain/aim.js';
+import { aims } from '../../domain/aim.js';
 import { planCodec } from './plan-codec.js';
 
 /** What is read back of a plan; what else it prints follows from that. Later versions may add keys. */
@@ -33,19 +33,22 @@ const planSchema = planCodec.schema
     feeds: true,
     unpowered: true,
     exposed: true,
+    moved: true,
   })
   .extend({
-    aim: z.enum(choosingAims),
+    aim: z.enum(aims),
     // Plans that were written before places were kept do not say so.
     feeds: z.array(planCodec.schema.shape.feeds.element.partial({ kept: true, source: true })),
   });
 
 type RawPlan = z.output<typeof planSchema>;
 
+const asWritten = 'Give the file as `boardfeed choose --json` or `boardfeed rewire --json` wrote it.';
+
 /** The most faults that are told at once. */
 const mostShown = 20;
 
-/** The result that `boardfeed choose --json` has printed. */
+/** The result that `boardfeed choose --json` or `boardfeed rewire --json` has printed. */
 export function planIn(named: NamedFile): ReadResult<ClaimedPlan> {
   const read = jsonIn(named);
   if (read.kind === 'faulty') return read;
@@ -67,7 +70,7 @@ function schemaFault(issue: { readonly path: PropertyKey[]; readonly message: st
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
   return faultAt(path, {
     message: `${issue.message}.`,
-    remedy: 'Give the file as `boardfeed choose --json` wrote it.',
+    remedy: asWritten,
   });
 }
 
@@ -92,15 +95,17 @@ function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
     unpowered: raw.unpowered.map(pedalId),
     exposed: raw.exposed.map(pedalId),
     buy: { supplies: purchases('supplies', supplyId), parts: purchases('parts', partId) },
-    score: scoreOf(raw.score, money(raw.score.money, ['score', 'money'])),
+    score: scoreOf(raw, money(raw.score.money, ['score', 'money'])),
+    ...(raw.aim === 'moves' && { moved: raw.moved.map(pedalId) }),
   };
   return { board: raw.board, aim: raw.aim, status: raw.status, currency, wiring };
 }
 
-/** What only a plan for re-plugging says of its score is left out. */
-const scoreOf = ({ newlyExposed: _newlyExposed, ...score }: RawPlan['score'], money: MinorUnits) => ({
+/** What only a plan for re-plugging says of its score is left out of others. */
+const scoreOf = ({ aim, score: { newlyExposed, ...score } }: RawPlan, money: MinorUnits) => ({
   ...score,
   money,
+  ...(aim === 'moves' && newlyExposed !== undefined && { newlyExposed }),
 });
 
 /** An amount such as "119.00", exactly. */
@@ -134,7 +139,7 @@ function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Fe
   if (stated !== feedMillivolts(feed))
     report([...path, 'volts'], {
       message: `found ${raw.volts}; its settings make ${numberOfThousandths(feedMillivolts(feed))}.`,
-      remedy: 'Give the file as `boardfeed choose --json` wrote it.',
+      remedy: asWritten,
     });
   return feed;
 }

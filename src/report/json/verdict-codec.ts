@@ -1,4 +1,4 @@
-import { choosingAims, isMoney, tiers } from '../../domain/aim.js';
+import { aims, isMoney, tiers } from '../../domain/aim.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Verdict } from '../../planning/verify/verify.js';
 import { at, list, orNull, record } from './codec.js';
@@ -21,7 +21,7 @@ export const verdictCodec = record<Verdict>()('What came of checking a result an
     choice(['proven', 'impossible', 'refused'], '`refused`: the result or its proof does not hold.'),
     ({ kind }) => kind,
   ),
-  aim: at(orNull('What was taken to be best.', choice(choosingAims, 'The aim.')), (verdict) =>
+  aim: at(orNull('What was taken to be best.', choice(aims, 'The aim.')), (verdict) =>
     verdict.kind === 'proven' ? verdict.aim : null,
   ),
   tiers: at(list('In the order of the aim.', tier), (verdict) => (verdict.kind === 'proven' ? verdict.tiers : [])),

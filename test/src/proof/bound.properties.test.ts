@@ -67,7 +67,7 @@ describe('the bound of a case', () => {
         const plan = bruteForce(board, catalogue, { aim: drawn.aim, partial: drawn.partial });
         if (plan.kind === 'impossible') return;
         seen.plans += 1;
-        const whole = groundOf(board, catalogue, drawn.partial);
+        const whole = groundOf(board, catalogue, drawn.partial, null);
         const apart = whole.stock.groups.flatMap(({ supply, source }, index) => {
           const units = drawn.apart[index] ?? 0;
           return units === 0 ? [] : [{ supply: supply.id, source, units }];

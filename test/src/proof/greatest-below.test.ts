@@ -31,7 +31,8 @@ describe('the greatest number below a value', () => {
         );
         const tiers = all.slice(settled);
         const number = numberOf(tiers, plan.score, board.policy);
-        const below = (value: bigint): bigint => greatestBelow(value, tiers, known, groundOf(board, catalogue, true));
+        const below = (value: bigint): bigint =>
+          greatestBelow(value, tiers, known, groundOf(board, catalogue, true, null));
         expect(below(number + 1n)).toBe(number);
         expect(below(number + 1n + BigInt(above))).toBeGreaterThanOrEqual(number);
         expect(below(number)).toBeLessThan(number);

@@ -53,7 +53,7 @@ describe('a proof file', () => {
     ['an unknown aim', { ...proof, aim: 'loud' }, 'aim'],
     [
       'an unknown tier',
-      { ...proof, steps: [{ ...step, tiers: [{ tier: 'moved', unit: 1, weight: 1 }] }] },
+      { ...proof, steps: [{ ...step, tiers: [{ tier: 'sockets', unit: 1, weight: 1 }] }] },
       'steps.0.tiers.0.tier',
     ],
     [

@@ -10,6 +10,7 @@ import { patience } from '../patience.js';
 import { carryOut, readOne, refused } from '../pipeline.js';
 import { searchAloud } from '../progress/aloud.js';
 import { allFiles } from '../written/all-files.js';
+import { proofFile } from '../written/proof-file.js';
 import { reportFiles } from '../written/report-files.js';
 import { wiringFile } from '../written/wiring-file.js';
 
@@ -23,11 +24,13 @@ export type RewireFlags = ReadingOptions & {
   readonly json: boolean;
   /** In seconds; no limit when left out. */
   readonly time?: number;
+  /** The file to write the proof to; none is written when left out. */
+  readonly proof?: string;
   /** The files to write reports to; how a name ends says which. */
   readonly report: readonly string[];
   /** Whether the plan goes into the board file. */
   readonly record: boolean;
-  /** Whether files of reports may be replaced. */
+  /** Whether files of proof and reports may be replaced. */
   readonly force?: boolean;
 };
 
@@ -39,6 +42,7 @@ export async function runRewire(
 ): Promise<ExitCode> {
   const remainingMs = patience(flags.time);
   const { partial, json, report, record, force = false } = flags;
+  const proof = flags.proof !== undefined;
   const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
   return carryOut({
     read: async () => readOne(readInputs(boardPath, cataloguePath ?? null, flags)),
@@ -49,11 +53,12 @@ export async function runRewire(
         : { kind: 'asked', value: resolved.wishes };
     },
     files: allFiles(
+      proofFile(flags.proof, { force }),
       reportFiles(report, answerReports, inputs, { force }),
       wiringFile(flags, boardPath, cataloguePath ?? null),
     ),
     call: async (kit, wishes) =>
-      searchAloud(kit.board, (aloud) => rewire(kit, { ...wishes, partial, remainingMs, ...aloud })),
+      searchAloud(kit.board, (aloud) => rewire(kit, { ...wishes, partial, proof, remainingMs, ...aloud })),
     json,
     print: {
       json: answerJson,

@@ -37,13 +37,15 @@ export function rewireCommand(): Command {
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())
     .addOption(timeOption(withBestFound))
+    .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
     .addOption(recordOption())
     .addOption(reportOption(planReports))
-    .addOption(forceOption())
+    .addOption(forceOption('the proof and of reports'))
     .addHelpText('after', below(planExitCodes))
     .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
-      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
-      await refuseReports(command, flags.report, 'answer');
+      if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
+        command.error('error: --force goes with --proof or --report only');
+      await refuseReports(command, flags.report, 'answer', flags.proof === undefined ? [] : [flags.proof]);
       const { runRewire } = await import('../commands/rewire-command.js');
       process.exitCode = await runRewire(board, catalogue, flags);
     });

@@ -10,7 +10,7 @@ export function verifyCommand(): Command {
     .description('Is this plan safe, and is it true that none is better? Checks a result and its proof.')
     .addArgument(boardArgument('the board file that the plan was made for'))
     .addArgument(catalogueArgument('the catalogue file that it was made from'))
-    .addArgument(new Argument('<plan>', 'the result, as choose --json printed it'))
+    .addArgument(new Argument('<plan>', 'the result, as choose --json or rewire --json printed it'))
     .requiredOption('--proof <file>', 'the proof that came with it')
     .addOption(jsonOption('verdict'))
     .addOption(skipBadRowsOption())

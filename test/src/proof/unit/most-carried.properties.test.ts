@@ -35,14 +35,14 @@ const seenLoose = { count: 0 };
 
 /** For every supply of the case: a way to ask for the most it carries, and one that tries everything. */
 function carriersOf({ board, catalogue }: Case) {
-  const { kinds } = stockOf(board, catalogue);
+  const { kinds } = stockOf(board, catalogue, false);
   const classes = classesOf(board.pedals);
   const routes = routesOver(kinds);
   const leadPrices = ({ leads }: Drawn) =>
     kinds.map(({ offers }, kind) => (offers.length === 0 ? Infinity : (leads[kind] ?? 0)));
   const parts = kinds.flatMap(({ parts: [part], offers }) => (part === undefined || offers.length === 0 ? [] : [part]));
   return [...board.gear.supplies, ...catalogue.supplies].map((supply) => {
-    const shape = unitShape(supply, { policy: board.policy, classes, kinds, routes });
+    const shape = unitShape(supply, null, { policy: board.policy, classes, kinds, routes });
     const carried = shape === null ? null : mostCarriedBy(shape, classes);
     const trial = (drawn: Drawn, other: Partial<Case['board']> = {}, unit: Supply = supply): number | null => {
       const leads = leadPrices(drawn);
@@ -96,6 +96,8 @@ function carriersOf({ board, catalogue }: Case) {
           leads,
           routes: routeCosts(routes.sets, leads),
           exposed: drawn.exposed,
+          newlyExposed: 0,
+          moved: 0,
           ...perPedalTier(() => drawn.off),
         };
         if (carried === null) return null;

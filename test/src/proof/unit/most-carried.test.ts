@@ -31,13 +31,20 @@ it('is told exactly of a long chain, though there are too many that are nearly a
     draws.map((draw, index) => pedalOf(`pedal-${index}`, draw)),
     { policy: policyOf({ headroom }) },
   );
-  const { kinds } = stockOf(board, catalogueOf([supply], [chain]));
+  const { kinds } = stockOf(board, catalogueOf([supply], [chain]), false);
   const classes = classesOf(board.pedals);
   const routes = routesOver(kinds);
-  const shape = unitShape(supply, { policy: board.policy, classes, kinds, routes });
+  const shape = unitShape(supply, null, { policy: board.policy, classes, kinds, routes });
   if (shape === null) throw new Error('the supply can carry nothing');
   const leads = kinds.map(() => lead);
-  const prices = { leads, routes: routeCosts(routes.sets, leads), exposed: 0, ...perPedalTier(() => 0) };
+  const prices = {
+    leads,
+    routes: routeCosts(routes.sets, leads),
+    exposed: 0,
+    newlyExposed: 0,
+    moved: 0,
+    ...perPedalTier(() => 0),
+  };
   const carried = mostCarriedBy(shape, classes)(itemsOf(classes, tags), prices, 0);
   const best = bestWithin(draws, tags, rating, tails);
   expect(carried.exactly()).toBe(best - lead);
