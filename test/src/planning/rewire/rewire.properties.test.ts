@@ -5,32 +5,46 @@ import { describe, expect, it } from 'vitest';
 import { tiersOf, tierValue } from '../../../../src/domain/aim.js';
 import type { Wiring } from '../../../../src/domain/plan.js';
 import type { PedalId } from '../../../../src/domain/quantities.js';
+import type { Answer } from '../../../../src/planning/answer.js';
 import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewire.js';
 import type { Case } from '../../../support/arbitraries.js';
 import { wiredCase } from '../../../support/arbitrary-wirings.js';
 import { bruteForceMoves } from '../../../support/brute-force-moves.js';
+import { sharedEngines } from '../../../support/engines.js';
 import { share, trying } from '../../../support/runs.js';
 
 const runs = 300;
 
-/** The proven plan, null when it is impossible. @throws Error when nothing was proven: there is no limit of time. */
-async function proven({ board, catalogue }: Case, options: RewireOptions): Promise<Wiring | null> {
-  const answer = await rewire(kitOf(board, catalogue), options);
-  if (answer.kind === 'impossible') return null;
-  if (answer.kind === 'plan' && answer.gap === null) return answer.wiring;
-  throw new Error(`nothing was proven: it is ${answer.kind}`);
+const engines = sharedEngines();
+
+/**
+ * The proven plan, null when it is impossible. Seldom loadouts alone do not come to an end: then engines are asked, too.
+ * @throws Error when nothing was proven: there is no limit of time.
+ */
+async function proven({ board, catalogue }: Case, options: RewireOptions, seen: { unproven: number }) {
+  const kit = kitOf(board, catalogue);
+  let answer = await rewire(kit, options);
+  if (!isProven(answer)) {
+    seen.unproven += 1;
+    answer = await rewire(kit, { ...options, engines });
+  }
+  if (!isProven(answer)) throw new Error(`nothing was proven: it is ${answer.kind}`);
+  return answer.kind === 'plan' ? answer.wiring : null;
 }
+
+const isProven = (answer: Answer): boolean =>
+  answer.kind === 'impossible' || (answer.kind === 'plan' && answer.gap === null);
 
 const figures = ({ score }: Pick<Wiring, 'score'>, { board }: Case): readonly number[] =>
   tiersOf('moves', board.policy).map((tier) => tierValue(tier, score, board.policy));
 
 describe('re-plugging without engines', () => {
   it.each([false, true])('is as good as brute force finds it; partial: %s', async (partial) => {
-    const seen = { plan: 0, impossible: 0, moved: 0, stayed: 0 };
+    const seen = { plan: 0, impossible: 0, moved: 0, stayed: 0, unproven: 0 };
     await fc.assert(
       fc.asyncProperty(wiredCase, async (of) => {
         const expected = bruteForceMoves(of.board, of.catalogue, { partial });
-        const wiring = await proven(of, { partial });
+        const wiring = await proven(of, { partial }, seen);
         seen[expected === null ? 'impossible' : 'plan'] += 1;
         expect(wiring === null).toBe(expected === null);
         if (wiring === null || expected === null) return;
@@ -40,26 +54,28 @@ describe('re-plugging without engines', () => {
       }),
       trying(runs),
     );
+    expect(seen.unproven).toBeLessThanOrEqual(share(4));
     expect(seen.plan).toBeGreaterThan(share(runs / 3));
     expect(seen.moved).toBeGreaterThan(share(runs / 10));
     expect(seen.stayed).toBeGreaterThan(share(runs / 10));
   });
 
   it('keeps what it is told to keep', async () => {
-    let kept = 0;
+    const seen = { kept: 0, unproven: 0 };
     await fc.assert(
       fc.asyncProperty(wiredCase, fc.array(fc.nat({ max: 3 }), { maxLength: 2 }), async (of, pins) => {
         const keep = [...new Set(pins.flatMap((pin): PedalId[] => of.board.wiring.slice(pin, pin + 1).map(({ pedal }) => pedal)))]; // prettier-ignore
         const expected = bruteForceMoves(of.board, of.catalogue, { partial: false, keep });
-        const wiring = await proven(of, { keep });
+        const wiring = await proven(of, { keep }, seen);
         expect(wiring === null).toBe(expected === null);
         if (wiring === null || expected === null) return;
         expect(figures(wiring, of)).toEqual(figures({ score: expected }, of));
         expect(keep.filter((pedal) => wiring.moved?.includes(pedal))).toEqual([]);
-        if (keep.length > 0) kept += 1;
+        if (keep.length > 0) seen.kept += 1;
       }),
       trying(runs),
     );
-    expect(kept).toBeGreaterThan(share(runs / 10));
+    expect(seen.unproven).toBeLessThanOrEqual(share(4));
+    expect(seen.kept).toBeGreaterThan(share(runs / 10));
   });
 });
