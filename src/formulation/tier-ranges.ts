@@ -47,12 +47,19 @@ function moneyOfBricks(question: Question, groups: readonly UnitGroup[]) {
   const leads = lead * mostOf('parts', question);
   const mostExposed = mostOf('exposed', question);
   const dearestFirst = counted.toReversed();
-  return (tier: MoneyTier, bricks: number): Range => {
+  const known = new Map<string, Range>();
+  const rangeOf = (tier: MoneyTier, bricks: number): Range => {
     const { noise, supplies } = countedBeside[tier];
     const beside = supplies ? policy.supplyPrice * bricks : 0;
     const exposed = noise === null ? 0 : policy.noisePrice * mostExposed;
     const dearest = isAll ? priceOfFirst(bricks, dearestFirst) + leads : Infinity;
     return { least: priceOfFirst(bricks, counted) + beside, most: dearest + beside + exposed };
+  };
+  return (tier: MoneyTier, bricks: number): Range => {
+    const key = `${tier} ${bricks}`;
+    const range = known.get(key) ?? rangeOf(tier, bricks);
+    known.set(key, range);
+    return range;
   };
 }
 

@@ -5,6 +5,9 @@ import { rangeOf } from './tier-ranges.js';
 
 type Known = ReadonlyMap<Tier, number>;
 
+/** After so many amounts that were tried any number counts as possible, so that no claim, however great, takes for ever. */
+const mostTries = 2_000;
+
 /**
  * The greatest number below a step's value that any plan can have, as far as is known of its tiers without tags; −1 when
  * there is none. The tiers' weights rank, so that a number is as great as its first tiers are.
@@ -16,7 +19,7 @@ export function greatestBelow(
   earlier: Known,
   ground: ProofGround,
 ): bigint {
-  return greatestUpTo(value - 1n, tiers, earlier, ground) ?? -1n;
+  return greatestUpTo(value - 1n, tiers, earlier, ground, { left: mostTries }) ?? -1n;
 }
 
 function greatestUpTo(
@@ -24,6 +27,7 @@ function greatestUpTo(
   [tier, ...others]: readonly ProofTier[],
   known: Known,
   ground: ProofGround,
+  tries: { left: number },
 ): bigint | null {
   if (limit < 0n) return null;
   if (tier === undefined) return 0n;
@@ -31,8 +35,10 @@ function greatestUpTo(
   const { least, most } = rangeOf(tier.tier, known, ground);
   const [from, to] = [Math.ceil(least / tier.unit), Math.min(Math.floor(most / tier.unit), Number(limit / weight))];
   for (let amount = to; amount >= from; amount -= 1) {
+    if ((tries.left -= 1) < 0) return limit;
     const here = weight * BigInt(amount);
-    const rest = greatestUpTo(limit - here, others, new Map(known).set(tier.tier, amount * tier.unit), ground);
+    const knownNow = new Map(known).set(tier.tier, amount * tier.unit);
+    const rest = greatestUpTo(limit - here, others, knownNow, ground, tries);
     if (rest !== null) return here + rest;
   }
   return null;

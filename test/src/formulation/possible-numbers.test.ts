@@ -8,7 +8,7 @@ import { groupsOf } from '../../../src/formulation/loadout-groups.js';
 import { possibleNumbers } from '../../../src/formulation/possible-numbers.js';
 import { questionOf } from '../../../src/formulation/question.js';
 import { scalarObjectives } from '../../../src/formulation/scalar-objective.js';
-import { tierRanges } from '../../../src/formulation/tier-ranges.js';
+import { tierRanges, type TierRanges } from '../../../src/formulation/tier-ranges.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, policyOf, settingOf, supplyOf, euros } from '../../support/builders.js';
@@ -96,4 +96,19 @@ it('there are no more supplies than there are units, and units for nothing may b
   expect(from(2 * bricks)).toBe(2 * bricks + cost);
   expect(below(3 * bricks)).toBe(2 * bricks + cost);
   expect(from(3 * bricks)).toBe(Infinity);
+});
+
+it('any number is possible where it would take too long to tell', () => {
+  const tiers = [
+    { tier: 'money', unit: 1, weight: 10 },
+    { tier: 'bricks', unit: 1, weight: 1 },
+  ] as const;
+  // So many bricks only for nothing at all: no other money has a number of bricks.
+  const money = { least: 0, most: 1e12 };
+  const ranges: TierRanges = (tier, known) =>
+    tier === 'money' ? money : { least: known.get('money') === 0 ? 0 : Infinity, most: 0 };
+  const { below, from } = possibleNumbers({ tiers }, ranges, new Map());
+  expect(below(5)).toBe(0);
+  expect(below(1e12)).toBe(1e12 - 1);
+  expect(from(5e11)).toBe(5e11);
 });

@@ -9,6 +9,7 @@ import { greatestBelow } from '../../../src/proof/greatest-below.js';
 import { numberOf } from '../../../src/proof/measure.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';
+import { bankOf, catalogueOf, settingOf, supplyOf } from '../../support/builders.js';
 import { share, trying } from '../../support/runs.js';
 import { priceTimesNumber } from './hand-made.js';
 import { test, verdictOn, withStep } from './tampering.js';
@@ -44,6 +45,20 @@ describe('the greatest number below a value', () => {
     );
     for (const [what, count] of Object.entries(seen)) expect([what, count > share(50)]).toEqual([what, true]);
   });
+});
+
+it('is any number where it would take too long to tell', () => {
+  const tiers: readonly ProofTier[] = [
+    { tier: 'money', unit: 1, weight: 100 },
+    { tier: 'bricks', unit: 1, weight: 1 },
+  ];
+  const below = (value: bigint, euros: number): bigint => {
+    const shop = catalogueOf([supplyOf('twin', euros, [bankOf(2, [settingOf(9, 100)])])]);
+    return greatestBelow(value, tiers, new Map(), groundOf(priceTimesNumber.board, shop, false, null));
+  };
+  // What lies between the prices of one supply and of two is no price at all.
+  expect(below(199_900n, 10)).toBe(100_001n);
+  expect(below(19_999_999_900n, 1_000_000)).toBe(19_999_999_899n);
 });
 
 describe('a proof of which the tags show less than it claims', () => {
