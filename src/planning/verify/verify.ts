@@ -3,7 +3,7 @@ import type { Aim, Tier } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import type { ClaimedPlan } from '../../domain/claimed-plan.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Proof } from '../../domain/proof.js';
+import type { Proof, ProofWishes } from '../../domain/proof.js';
 import { wishedKit } from '../rewire/rewire-terms.js';
 import { verifyImpossible, verifyProof, type VerifyProgress } from '../../proof/verify-proof.js';
 
@@ -18,9 +18,16 @@ export type Verdict =
       /** In the order of the aim. */
       readonly tiers: readonly { readonly tier: Tier; readonly value: number }[];
       readonly cases: number;
+      /** What the plans that it was held against keep to beside what the board says; nothing when left out. */
+      readonly wishes?: ProofWishes | undefined;
     }
-  /** No plan powers every pedal: each leaves at least so many without power. */
-  | { readonly kind: 'impossible'; readonly unpowered: number; readonly cases: number }
+  /** No plan powers every pedal, of those that keep to the wishes: each leaves at least so many without power. */
+  | {
+      readonly kind: 'impossible';
+      readonly unpowered: number;
+      readonly cases: number;
+      readonly wishes?: ProofWishes | undefined;
+    }
   /** The result breaks a rule or says what is not so, or the proof does not show what it must. */
   | {
       readonly kind: 'refused';
@@ -36,16 +43,17 @@ export function verify(
   onProgress?: VerifyProgress,
 ): Verdict {
   const { plan, proof } = claim;
+  const { wishes } = proof;
   const { board, catalogue } = asked(kit, proof);
   const misfits = misfitsOf(board, claim);
   if (misfits.length > 0) return { kind: 'refused', what: 'proof', reasons: misfits };
   if (plan.status === 'impossible') {
     const shown = verifyImpossible(board, catalogue, proof, onProgress);
     return shown.kind === 'holds'
-      ? { kind: 'impossible', unpowered: shown.unpowered, cases: shown.cases }
+      ? { kind: 'impossible', unpowered: shown.unpowered, cases: shown.cases, wishes }
       : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
   }
-  const strayed = (proof.wishes?.keep ?? []).filter((pedal) => plan.wiring.moved?.includes(pedal));
+  const strayed = (wishes?.keep ?? []).filter((pedal) => plan.wiring.moved?.includes(pedal));
   if (strayed.length > 0)
     return {
       kind: 'refused',
@@ -57,7 +65,7 @@ export function verify(
   // The audit has found the score to be that of the feeds.
   const shown = verifyProof(board, catalogue, proof, plan.wiring.score, onProgress);
   return shown.kind === 'holds'
-    ? { kind: 'proven', aim: proof.aim, tiers: shown.tiers, cases: shown.cases }
+    ? { kind: 'proven', aim: proof.aim, tiers: shown.tiers, cases: shown.cases, wishes }
     : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
 }
 

@@ -1,5 +1,6 @@
 import type { Verdict } from '../../planning/verify/verify.js';
 import type { Kit } from '../../domain/kit.js';
+import type { ProofWishes } from '../../domain/proof.js';
 import { isMoney, type Tier } from '../../domain/aim.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { block, type Piece } from './layout.js';
@@ -8,7 +9,7 @@ import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { tierWords } from '../words/tier-words.js';
-import { capital, countText, fullStop, priceText } from '../words/words.js';
+import { capital, countText, fullStop, listText, priceText } from '../words/words.js';
 
 /** The verdict as text for a screen, with a line break at its end. */
 export function verdictText(kit: Kit, verdict: Verdict, options: ScreenOptions): string {
@@ -25,6 +26,7 @@ function verdictLines(screen: Screen, verdict: Verdict): readonly string[] {
           paint: screen.paints.good,
         }),
         ...section(screen, 'No plan is better', tierLines(screen, verdict)),
+        ...wishLines(screen, verdict.wishes),
         ...footLines(screen, verdict.cases),
       ];
     case 'impossible':
@@ -33,6 +35,7 @@ function verdictLines(screen: Screen, verdict: Verdict): readonly string[] {
           text: `Every plan leaves at least ${countText(verdict.unpowered, 'pedal')} without power.`,
           paint: screen.paints.good,
         }),
+        ...wishLines(screen, verdict.wishes),
         ...footLines(screen, verdict.cases),
       ];
     case 'refused':
@@ -42,6 +45,22 @@ function verdictLines(screen: Screen, verdict: Verdict): readonly string[] {
 
 const headLines = ({ board, paints, width }: Screen, title: string, piece: Piece): string[] =>
   block([{ text: `${safeText(board.name)}: ${title}`, paint: paints.title }, piece], width);
+
+/** Which plans alone that is said of. */
+function wishLines(screen: Screen, { keep = [], buy, budget }: ProofWishes = {}): string[] {
+  const wishes = [
+    ...(keep.length > 0
+      ? [
+          `${listText(keep.map(screen.inventory.pedalName))} ${keep.length === 1 ? 'stays' : 'stay'} where plugged today.`,
+        ]
+      : []),
+    ...(buy === 'never' ? ['Nothing is bought.'] : []),
+    ...(budget === undefined ? [] : [`No more than ${priceText(budget, screen.board)} is spent.`]),
+  ];
+  if (wishes.length === 0) return [];
+  const pieces = wishes.map((wish) => bullet(screen, wish));
+  return section(screen, 'Of all plans with which', block(pieces, screen.width, 2));
+}
 
 /** How it is known, and how much there was to check. */
 const footLines = ({ width }: Screen, cases: number): string[] => [

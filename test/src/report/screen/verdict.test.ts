@@ -2,6 +2,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, test } from 'vitest';
 
 import type { Tier } from '../../../../src/domain/aim.js';
+import { minorUnits } from '../../../../src/domain/quantities.js';
 import type { Verdict } from '../../../../src/planning/verify/verify.js';
 import { verdictJson } from '../../../../src/report/json/verdict-codec.js';
 import { verdictText } from '../../../../src/report/screen/verdict.js';
@@ -13,7 +14,7 @@ const plain = { width: 80, colour: false, unicode: true };
 /** As shown, with every run of white space as one space. */
 const shown = (verdict: Verdict): string => verdictText(kitOf(board, catalogue), verdict, plain).replace(/\s+/g, ' ');
 
-const proven = (...tiers: readonly (readonly [Tier, number])[]): Verdict => ({
+const proven = (...tiers: readonly (readonly [Tier, number])[]): Extract<Verdict, { kind: 'proven' }> => ({
   kind: 'proven',
   aim: 'cost',
   tiers: tiers.map(([tier, value]) => ({ tier, value })),
@@ -48,6 +49,20 @@ describe('a verdict on a screen', () => {
     expect(shown({ kind: 'impossible', unpowered: 1, cases: 3 })).toContain(
       'no plan exists, proven Every plan leaves at least 1 pedal without power. Checked 3 cases',
     );
+  });
+
+  test('says of which plans alone it is told', () => {
+    const [first, second] = board.pedals;
+    if (first === undefined || second === undefined) throw new RangeError('the board has too few pedals');
+    const wishes = { keep: [first.id, second.id], buy: 'never', budget: minorUnits(2000) } as const;
+    const says =
+      `Of all plans with which ${'─'.repeat(23)} • ${first.name} and ${second.name} stay where plugged today. ` +
+      '• Nothing is bought. • No more than 20.00 EUR is spent. Checked';
+    expect(shown({ ...proven(['cost', 3650]), wishes })).toContain(says);
+    expect(shown({ kind: 'impossible', unpowered: 1, cases: 1, wishes: { keep: [first.id] } })).toContain(
+      `• ${first.name} stays where plugged today. Checked`,
+    );
+    expect(shown(proven(['cost', 3650]))).not.toContain('Of all plans');
   });
 
   test('tells an unsafe plan from a proof that shows nothing', () => {
@@ -86,6 +101,11 @@ describe('a verdict in JSON', () => {
       cases: 1,
       refused: null,
       reasons: [],
+      wishes: null,
+    });
+    const wishes = { keep: board.pedals.slice(0, 1).map(({ id }) => id), budget: minorUnits(2000) };
+    expect(parsed({ ...proven(['cost', 3650]), wishes })).toMatchObject({
+      wishes: { keep: wishes.keep, buyNothing: false, budget: '20.00' },
     });
   });
 
