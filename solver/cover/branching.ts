@@ -105,14 +105,14 @@ export function splitOfGroup<Content>(
 ): Branches | null {
   const used = usedBy(group, pool, point);
   const caps = columnCaps(conditions, program)(group);
+  const required = conditions.filter(
+    ({ groups, sense }) => sense === 'at least' && groups?.length === 1 && groups[0] === group,
+  );
   /** As much as there is, or has to be. */
   const valueOf = (feature: number): number =>
-    conditions.reduce(
-      (value, { groups, sense, bound, ...condition }) =>
-        condition.feature === feature && sense === 'at least' && groups?.length === 1 && groups[0] === group
-          ? Math.max(value, bound)
-          : value,
+    Math.max(
       Math.round(used.get(feature) ?? 0),
+      ...required.filter((condition) => condition.feature === feature).map(({ bound }) => bound),
     );
   const { unit, capped: features, rows } = program;
   if (valueOf(unit) < most) return split({ feature: unit, groups: [group] }, valueOf(unit));

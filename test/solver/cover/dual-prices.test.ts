@@ -36,6 +36,18 @@ function conditionKept(
     : { feature: unit, groups, sense: 'at least', bound: bound + 1 };
 }
 
+/** What the best column of each group is worth under the duals. */
+function exactWorths(
+  cover: SmallCover,
+  conditions: readonly BranchingConstraint[],
+  duals: DualPrices,
+): readonly number[] {
+  const program = programOf(cover);
+  const pricesIn = featurePrices(program, conditions, duals);
+  const asked = { scale, floor: 0, caps: new Map<number, number>(), effort: 'exact' } as const;
+  return program.groups.map((_, group) => exactPrice(cover.columns, { ...asked, group, duals: pricesIn(group) }).bound);
+}
+
 describe('what duals prove', () => {
   it('of a case told apart by the columns of a set of groups is never more than the best in it', () => {
     const seen = { fewer: 0, more: 0, raised: 0 };
@@ -50,18 +62,7 @@ describe('what duals prove', () => {
         const decisions = { conditions: [condition], most: program.groups.map(({ most }) => most), taken: [] };
         const boundWith = (tag: number): number => {
           const duals = { rows, conditions: Float64Array.of(tag), scale };
-          const pricesIn = featurePrices(program, decisions.conditions, duals);
-          const worths = program.groups.map((_, group) => {
-            const request = {
-              group,
-              duals: pricesIn(group),
-              scale,
-              floor: 0,
-              caps: new Map<number, number>(),
-              effort: 'exact' as const,
-            };
-            return exactPrice(cover.columns, request).bound;
-          });
+          const worths = exactWorths(cover, decisions.conditions, duals);
           return dualBound(program, decisions, duals, worths).bound;
         };
         const shown = boundWith(condition.sense === 'at least' ? dual : 0 - dual);
@@ -81,19 +82,7 @@ describe('what duals prove', () => {
       fc.property(priced, excess, ([cover, duals], more) => {
         const program = programOf(cover);
         const decisions = { conditions: [], most: program.groups.map(({ most }) => most), taken: [] };
-        const pricesIn = featurePrices(program, [], duals);
-        const worths = program.groups.map((_, group) => {
-          const request = {
-            group,
-            duals: pricesIn(group),
-            scale,
-            floor: 0,
-            caps: new Map<number, number>(),
-            effort: 'exact' as const,
-          };
-          const { bound } = exactPrice(cover.columns, request);
-          return bound === -Infinity ? bound : bound + more;
-        });
+        const worths = exactWorths(cover, [], duals).map((worth) => (worth === -Infinity ? worth : worth + more));
         const { bound, duals: proving, extra, doubtful } = dualBound(program, decisions, duals, worths);
         expect(bound).toBeLessThanOrEqual(scale * (leastCost(cover) ?? Infinity));
         expect(Math.min(...extra)).toBeGreaterThanOrEqual(0);
