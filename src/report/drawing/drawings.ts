@@ -1,6 +1,40 @@
+import type { Markup } from '../page/markup.js';
 import type { PlanHandout } from '../words/handout.js';
 import { drawnUnit, type DrawnUnit } from './contents.js';
+import { unitDescription } from './describe.js';
+import { leftOutScene } from './left-out.js';
+import { narrowScenes } from './narrow.js';
+import { stacked, type Scene } from './scene.js';
+import { svgOf } from './svg.js';
+import { wideScenes } from './wide.js';
 
+/** For what room a board is drawn: a desk or a sheet of paper, a phone, or a third of a sheet beside others. */
+export type DrawingSize = 'wide' | 'narrow' | 'small';
+
+const gap = 26;
+const phoneWidth = 320;
+
+/**
+ * The whole board as one SVG element of the class `size`, as wide as it is given room; `drawingStyle` gives it its colours,
+ * light and dark. `id` differs for each drawing of a page.
+ */
+export function boardDrawing(handout: PlanHandout, size: DrawingSize, id: string): Markup {
+  const { hookup, rows, leftOut, speech } = handout;
+  const description = [
+    ...hookup.map((unit) => unitDescription(unit, rows)),
+    ...leftOut.map(({ name, why }) => `${name} is without power: ${why}.`),
+  ].join(' ');
+  const title = `Wiring of ${speech.board.name}`;
+  return svgOf(boardScene(handout, size), { id, title, description }, size);
+}
+
+function boardScene(handout: PlanHandout, size: DrawingSize): Scene {
+  const units = drawnUnits(handout);
+  const scenes = size === 'wide' ? wideScenes(units, 'first') : narrowScenes(units);
+  const names = handout.leftOut.map(({ name }) => name);
+  const left = leftOutScene(names, scenes[0]?.width ?? phoneWidth);
+  return stacked(left === null ? scenes : [...scenes, left], gap);
+}
 /** What the plan's units look like, in the order of hooking up. */
 export function drawnUnits({ speech, hookup, wiring }: PlanHandout): readonly DrawnUnit[] {
   const exposed = new Set<string>(wiring.exposed);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { drawnUnits } from '../../../../src/report/drawing/drawings.js';
+import { boardDrawing, drawnUnits } from '../../../../src/report/drawing/drawings.js';
 import { leftOutScene } from '../../../../src/report/drawing/left-out.js';
 import { narrowScenes } from '../../../../src/report/drawing/narrow.js';
 import { stacked, type Scene } from '../../../../src/report/drawing/scene.js';
@@ -155,5 +155,15 @@ describe('the drawing as a file', () => {
       .map(({ text }) => text);
     expect(texts.join(' ')).toContain('nearest miss: voltage at joiner outputs 1 and 2: needs 24 V');
     for (const { name } of impossible.speech.board.pedals) expect(texts).toContain(name);
+  });
+});
+
+describe('the whole board in one drawing', () => {
+  it.each(['wide', 'narrow', 'small'] as const)('has every pedal in it, %s', (size) => {
+    const plan = planOf();
+    const elements = elementsOf(boardDrawing(plan, size, 'board').markup);
+    expect(elements[0]?.attributes.get('class')).toBe(size);
+    const texts = elements.filter(({ name }) => name === 'text').map(({ text }) => text);
+    for (const { name } of plan.speech.board.pedals) expect(texts).toContain(name);
   });
 });
