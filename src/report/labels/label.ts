@@ -1,10 +1,10 @@
 import type { Polarity } from '../../domain/pedal.js';
 import { feedMillivolts, readFeeds } from '../../domain/plan.js';
 import type { PlanHandout } from '../words/handout.js';
-import type { Lead, UnitHookup } from '../words/hookup.js';
+import { feedHazards, leadHazards, type Hazard } from '../words/hazards.js';
+import type { Lead, LeadEnd, UnitHookup } from '../words/hookup.js';
 import { firstBankOf } from '../words/inventory.js';
 import { readName } from '../words/read-name.js';
-import type { Speech } from '../words/speech.js';
 import { countText, listText, outputsText, voltsText } from '../words/words.js';
 
 /** What is written on one end of a lead. */
@@ -18,22 +18,32 @@ export type Label = {
   readonly volts: string;
   /** What the plug offers; null at the supply, and for AC. */
   readonly polarity: Polarity | null;
+  /** At the supply those of all that hangs on the lead. */
+  readonly hazards: readonly Hazard[];
   /** What is at the other end, and what is in between. */
   readonly there: string;
 };
 
 /** A label for each end of each lead, in the order of hooking up: an end's label follows that of its other end. */
-export const labelsOf = ({ speech, hookup }: PlanHandout): readonly Label[] =>
-  hookup.flatMap((unit) => unit.leads.flatMap((lead) => leadLabels(speech, unit, lead)));
+export const labelsOf = (plan: PlanHandout): readonly Label[] =>
+  plan.hookup.flatMap((unit) =>
+    unit.leads.flatMap((lead) => [
+      ...supplyLabels(plan, unit, lead),
+      ...lead.ends.flatMap((end) => pedalLabels(plan, unit, end)),
+    ]),
+  );
 
-function leadLabels({ inventory }: Speech, { unit, name }: UnitHookup, { number, use, ends }: Lead): readonly Label[] {
+function supplyLabels({ speech, wiring }: PlanHandout, { unit, name }: UnitHookup, lead: Lead): readonly Label[] {
+  const { number, use, ends } = lead;
+  const { inventory } = speech;
   const [feed] = use.feeds;
   const { power } = firstBankOf(unit.supply, feed);
   const target =
     feed.chain === null
       ? `to ${inventory.pedalName(feed.pedal)}`
       : `to ${countText(ends.length, 'pedal')} by ${inventory.partName(feed.chain)}`;
-  const atSupply = use.outputs.map((output, at): Label => {
+  const hazards = leadHazards(speech, wiring, use.feeds);
+  return use.outputs.map((output, at): Label => {
     const other = use.outputs[1 - at];
     const joined = other === undefined ? '' : `, joined with output ${other}`;
     const volts = use.settings[at];
@@ -43,30 +53,45 @@ function leadLabels({ inventory }: Speech, { unit, name }: UnitHookup, { number,
       here: `${name}, output ${output}`,
       volts: volts === undefined ? power : `${voltsText(volts)} ${power}`,
       polarity: null,
+      hazards,
       there: `${target}${joined}`,
     };
   });
-  const atPedals = ends.flatMap(({ mark, feed: tail }) => {
-    const planned = `${voltsText(feedMillivolts(tail))} ${power}`;
-    if (inventory.pedal(tail.pedal).kept === 'unread') {
-      const here = inventory.pedalName(tail.pedal);
-      const there = 'Plug nothing in before its label has been read.';
-      return [{ mark, end: 'pedal', here, volts: `a place for ${planned}`, polarity: null, there } as const];
-    }
-    return readFeeds(tail).map((read): Label => {
-      const through =
-        tail.readings === undefined || read.adapters.length === 0
-          ? ''
-          : `, by ${listText(read.adapters.map(inventory.partName))}`;
-      return {
+}
+
+function pedalLabels(
+  { speech, wiring }: PlanHandout,
+  { unit, name }: UnitHookup,
+  { mark, feed }: LeadEnd,
+): readonly Label[] {
+  const { inventory } = speech;
+  const planned = `${voltsText(feedMillivolts(feed))} ${firstBankOf(unit.supply, feed).power}`;
+  if (inventory.pedal(feed.pedal).kept === 'unread') {
+    return [
+      {
         mark,
         end: 'pedal',
-        here: readName(inventory, tail, read),
-        volts: planned,
-        polarity: read.polarity,
-        there: `from ${name}, ${outputsText(use.outputs)}${through}`,
-      };
-    });
+        here: inventory.pedalName(feed.pedal),
+        volts: `a place for ${planned}`,
+        polarity: null,
+        hazards: feedHazards(speech, wiring, feed),
+        there: 'Plug nothing in before its label has been read.',
+      },
+    ];
+  }
+  return readFeeds(feed).map((read): Label => {
+    const through =
+      feed.readings === undefined || read.adapters.length === 0
+        ? ''
+        : `, by ${listText(read.adapters.map(inventory.partName))}`;
+    return {
+      mark,
+      end: 'pedal',
+      here: readName(inventory, feed, read),
+      volts: planned,
+      polarity: read.polarity,
+      hazards: feedHazards(speech, wiring, read),
+      there: `from ${name}, ${outputsText(feed.outputs)}${through}`,
+    };
   });
-  return [...atSupply, ...atPedals];
 }

@@ -1,10 +1,11 @@
 import type { Handout } from '../words/handout.js';
 import { markup, type Markup } from '../page/markup.js';
+import { hazardIcon, polarityIcon } from '../signs/icons.js';
 import { documentText } from '../page/document.js';
 import { safeText } from '../words/safe-text.js';
+import { hazardWords } from '../words/hazards.js';
 import { countText } from '../words/words.js';
 import { labelsOf, type Label } from './label.js';
-import { polaritySign } from './polarity-sign.js';
 import { labelStyle } from './style.js';
 
 /** A sheet of labels for the leads as an HTML page to print and cut, one label for each end of each lead. */
@@ -40,12 +41,23 @@ ${labels.length === 0 ? markup`<p>No labels.</p>` : markup`<ul class="labels">\n
 <p>Measure volts and polarity at each plug before its pedal goes on. A label does not make a plug right.</p>
 </footer>`;
 
-const labelMarkup = ({ mark, end, here, volts, polarity, there }: Label): Markup => markup`<li class="label ${end}">
+const labelMarkup = ({
+  mark,
+  end,
+  here,
+  volts,
+  polarity,
+  hazards,
+  there,
+}: Label): Markup => markup`<li class="label ${end}${hazards.includes('kept') ? ' kept' : ''}">
+<div class="which">
 <p class="mark"><span class="unseen">Lead </span>${mark}</p>
-<div>
 <p class="end">${end === 'supply' ? 'Supply end' : 'Pedal end'}</p>
+</div>
+<div class="what">
 <p class="here">${here}</p>
-<p class="volts"><b>${volts}</b>${polarity === null ? null : markup` ${polarity} ${polaritySign(polarity)}`}</p>
+<p class="volts"><b>${volts}</b>${polarity === null ? null : markup` ${polarity} ${polarityIcon(polarity)}`}</p>
+${hazards.length === 0 ? null : markup`<p class="hazards">${hazards.map((hazard) => markup`<span>${hazardIcon(hazard)}${hazardWords[hazard]}</span> `)}</p>\n`}\
 <p class="there">${there}</p>
 </div>
 </li>

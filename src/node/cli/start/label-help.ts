@@ -1,3 +1,4 @@
+import { polaritySignText } from '../../../report/signs/polarity-sign.js';
 import type { Choice } from './asker.js';
 
 /** The signs on labels, with and without characters beyond ASCII. */
@@ -8,11 +9,11 @@ export type Signs = {
   readonly positive: string;
 };
 
-/** As the international signs for a plug's polarity have it: the ring is the sleeve, the dot in it the pin. */
-export const signsFor = (unicode: boolean): Signs =>
-  unicode
-    ? { direct: '⎓', alternating: '∿', negative: '(+)──C•──(−)', positive: '(−)──C•──(+)' }
-    : { direct: '=== (a line over dashes)', alternating: '~', negative: '(+)--C.--(-)', positive: '(-)--C.--(+)' };
+export const signsFor = (unicode: boolean): Signs => ({
+  ...(unicode ? { direct: '⎓', alternating: '∿' } : { direct: '=== (a line over dashes)', alternating: '~' }),
+  negative: polaritySignText('centre-negative', unicode),
+  positive: polaritySignText('centre-positive', unicode),
+});
 
 /** How to get on in a conversation. */
 const waysOn = 'Esc goes back one question, Ctrl-U empties a line, Ctrl-C stops and keeps what was finished.';

@@ -25,6 +25,7 @@ describe('labels', () => {
         here: 'shared, output 2',
         volts: '9 V DC',
         polarity: null,
+        hazards: ['plus pin', 'reverses', 'chain', 'shared ground'],
         there: 'to 2 pedals by fan',
       },
       {
@@ -33,6 +34,7 @@ describe('labels', () => {
         here: 'chorus',
         volts: '9 V DC',
         polarity: 'centre-negative',
+        hazards: ['chain', 'shared ground'],
         there: 'from shared, output 2',
       },
       {
@@ -41,6 +43,7 @@ describe('labels', () => {
         here: 'old-wah',
         volts: '9 V DC',
         polarity: 'centre-positive',
+        hazards: ['plus pin', 'reverses', 'chain', 'shared ground'],
         there: 'from shared, output 2',
       },
     ]);
@@ -56,6 +59,24 @@ describe('labels', () => {
       ['9 V AC', null],
       ['9 V AC', null],
     ]);
+  });
+
+  it('carry the marks of what hangs on them, each as a shape beside its word', () => {
+    expect(labels.filter(({ mark }) => mark === '4').map(({ hazards }) => hazards)).toEqual(
+      Array.from({ length: 3 }, () => ['over 9 V']),
+    );
+    const elements = elementsOf(labelSheet(planOf()));
+    const words = elements.filter(({ name, attributes }) => name === 'span' && attributes.get('class') !== 'unseen');
+    expect(words.slice(0, 4).map(({ text }) => text)).toEqual([
+      'plus on the pin',
+      'reverses',
+      'chain',
+      'shared ground',
+    ]);
+    expect(words).toHaveLength(labels.flatMap(({ hazards }) => hazards).length);
+    const shapes = elements.filter(({ attributes }) => attributes.get('class') === 'icon');
+    const signs = labels.filter(({ polarity }) => polarity !== null);
+    expect(shapes).toHaveLength(words.length + signs.length);
   });
 
   it('fill a sheet, which says so where there is nothing to label', () => {
