@@ -22,7 +22,24 @@ const outside = 'Only src/node and the threads of engines touch the world outsid
 const timers = ['setTimeout', 'setInterval', 'queueMicrotask', 'MessageChannel'];
 const timersOfNode = ['setImmediate', 'clearImmediate'];
 const nodeOnly = ['process', 'Buffer', 'global', 'require', '__dirname', '__filename', ...timersOfNode];
-const surroundings = ['performance', 'fetch', ...timers, ...nodeOnly];
+const storage = ['localStorage', 'sessionStorage', 'indexedDB', 'caches'];
+const browserOnly = ['document', 'window', 'navigator', 'location', 'history', 'Worker', 'postMessage', ...storage];
+/** What a browser has under names that are easily meant for something else. */
+const mistakable = [
+  'name',
+  'event',
+  'status',
+  'parent',
+  'top',
+  'self',
+  'origin',
+  'length',
+  'open',
+  'close',
+  'stop',
+  'print',
+];
+const surroundings = ['performance', 'fetch', ...timers, ...nodeOnly, ...browserOnly, ...mistakable];
 const bareBuiltins = builtinModules.filter((name) => !name.startsWith('_'));
 
 /** Nothing of the world outside: no Node module, no clock, no chance. */
@@ -106,20 +123,31 @@ export default defineConfig(
   globalIgnores(['dist/', 'coverage/', 'fixtures/']),
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   {
-    files: ['**/*.ts'],
+    files: ['**/*.{ts,tsx}'],
     extends: [typescript.configs.strictTypeChecked, typescript.configs.stylisticTypeChecked],
     languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
     plugins: { boardfeed: { rules: { 'suppression-reason': suppressionReason } } },
     rules: { ...house, ...houseTypes },
   },
   {
-    files: ['src/**/*.ts', 'solver/**/*.ts'],
+    files: ['src/**/*.{ts,tsx}', 'solver/**/*.ts'],
     rules: { 'max-lines-per-function': ['error', { max: 60, skipBlankLines: true, skipComments: true }] },
   },
   {
     files: ['src/**/*.ts', 'solver/**/*.ts'],
-    ignores: ['src/node/**', 'solver/engines/threads/**'],
+    ignores: ['src/node/**', 'src/web/**', 'solver/engines/threads/**'],
     rules: noSurroundings(surroundings),
+  },
+  {
+    // The page has a browser, but no Node, and asks for nothing.
+    files: ['src/web/**/*.{ts,tsx}'],
+    rules: {
+      'no-console': 'error',
+      'no-restricted-globals': [
+        'error',
+        ...['fetch', ...nodeOnly, ...mistakable].map((name) => ({ name, message: 'The page has no such thing.' })),
+      ],
+    },
   },
   {
     // What is handed in where nothing else is: by the standards of the web, which Node keeps, too.

@@ -3,10 +3,11 @@ import { createHash } from 'node:crypto';
 import { readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 
+import { buildPage, pagePath } from './page.mjs';
 import { absolute, filesBelow, textOf } from './places.mjs';
 
 const sourceFolders = ['src', 'solver'];
-const settings = ['tsconfig.json', 'tsconfig.build.json', 'package-lock.json'];
+const settings = ['tsconfig.json', 'tsconfig.build.json', 'package-lock.json', '.ci/page.mjs'];
 /** The compiler's own memory of what it has compiled. It does not notice outputs that went missing. */
 const memoryFile = 'dist/.tsbuildinfo';
 const stampFile = 'dist/.boardfeed-built';
@@ -18,8 +19,8 @@ export function buildIsCurrent() {
   return missing.length === 0 && stale.length === 0 && textOf(stampFile) === stampOf(sources);
 }
 
-/** Compiles what has changed and removes the outputs of deleted sources. Returns the compiler's exit code. */
-export function compile() {
+/** Compiles what has changed, removes the outputs of deleted sources and makes the page. Returns the compiler's exit code. */
+export async function compile() {
   const sources = sourceFiles();
   // Taken first: a file that is saved while the compiler runs makes the next build stale, not this one wrong.
   const stamp = stampOf(sources);
@@ -29,11 +30,13 @@ export function compile() {
   stale.forEach(removeWithEmptyFolders);
   const compiler = [absolute('node_modules/typescript/bin/tsc'), '-p', 'tsconfig.build.json'];
   const done = spawnSync(process.execPath, compiler, { cwd: absolute('.'), stdio: ['ignore', 2, 2] });
-  if (done.status === 0) writeFileSync(absolute(stampFile), stamp);
-  return done.status ?? 1;
+  if (done.status !== 0) return done.status ?? 1;
+  await buildPage();
+  writeFileSync(absolute(stampFile), stamp);
+  return 0;
 }
 
-const sourceFiles = () => sourceFolders.flatMap(filesBelow).filter((path) => path.endsWith('.ts'));
+const sourceFiles = () => sourceFolders.flatMap(filesBelow).filter((path) => /\.(tsx?|css)$/.test(path));
 
 /** A digest of everything that decides what the compiler makes. */
 function stampOf(sources) {
@@ -44,18 +47,18 @@ function stampOf(sources) {
 
 /** Which outputs are not there although they should be, and which are there although they should not. */
 function compareOutputs(sources) {
-  const expected = new Set(sources.flatMap(outputsOf));
-  const present = new Set(sourceFolders.flatMap((folder) => filesBelow(`dist/${folder}`)));
+  const expected = new Set([pagePath, ...sources.flatMap(outputsOf)]);
+  const present = new Set([...sourceFolders, 'page'].flatMap((folder) => filesBelow(`dist/${folder}`)));
   return {
     missing: [...expected].filter((path) => !present.has(path)),
     stale: [...present].filter((path) => !expected.has(path)),
   };
 }
 
-/** Declaration files of our own are read by the compiler only. */
+/** Declaration files of our own are read by the compiler only, style sheets by what makes the page. */
 function outputsOf(source) {
-  if (source.endsWith('.d.ts')) return [];
-  const stem = `dist/${source.slice(0, -'.ts'.length)}`;
+  if (/\.(d\.ts|css)$/.test(source)) return [];
+  const stem = `dist/${source.replace(/\.tsx?$/, '')}`;
   return [`${stem}.js`, `${stem}.d.ts`];
 }
 

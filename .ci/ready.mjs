@@ -15,7 +15,9 @@ if (major < wantedMajor || (major === wantedMajor && minor < wantedMinor)) {
   );
   process.exitCode = 1;
 } else {
-  import('./steps.mjs').then((steps) => {
-    process.exitCode = steps.ready({ installOnly: process.argv.includes('--install-only') });
-  });
+  import('./steps.mjs')
+    .then((steps) => steps.ready({ installOnly: process.argv.includes('--install-only') }))
+    .then((exitCode) => {
+      process.exitCode = exitCode;
+    });
 }

@@ -17,11 +17,11 @@ const steps = [
 ];
 
 /** Installs, then compiles, each only where that is needed. Returns the exit code: 0, or that of the step that failed. */
-export function ready({ installOnly }) {
+export async function ready({ installOnly }) {
   for (const { isDone, run, progress, failure } of installOnly ? steps.slice(0, 1) : steps) {
     if (isDone()) continue;
     console.error(`boardfeed: ${progress}`);
-    const exitCode = run();
+    const exitCode = await run();
     if (exitCode !== 0) {
       console.error(`boardfeed: ${failure}`);
       return exitCode;

@@ -7,7 +7,7 @@ import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../../reading/typed/kind-by-name.js';
 import { typedLine, type PedalLine } from '../../../reading/typed/pedal-line.js';
 import type { Asker } from './asker.js';
-import { readBack, toldOf } from './read-back.js';
+import { readBack, toldOf } from '../../../report/words/read-back.js';
 
 /** Asks for pedals, a line each, until one is empty. `note` is told all of them after each. */
 export async function askPedals(

@@ -1,6 +1,6 @@
-import { listed } from '../../../domain/shown-text.js';
-import { openWords, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
-import type { LabelVolts } from '../../../reading/typed/label-figures.js';
+import { listed } from '../../domain/shown-text.js';
+import { openWords, type PedalDraft } from '../../reading/drafts/pedal-draft.js';
+import type { LabelVolts } from '../../reading/typed/label-figures.js';
 
 /** What was understood of a pedal, and what is not known of it, so that a slip is seen at once. */
 export function readBack(draft: PedalDraft): string {

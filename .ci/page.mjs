@@ -1,0 +1,48 @@
+import { createHash } from 'node:crypto';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+import { absolute } from './places.mjs';
+
+/** The page that `boardfeed page` puts files into. */
+export const pagePath = 'dist/page/boardfeed.html';
+
+/** Bundles the page into one file. What lays it out is compiled before. */
+export async function buildPage() {
+  const { pageFile } = await compiled('page-file');
+  const { pageStyle } = await compiled('page-style');
+  const [script, worker, own] = await Promise.all([
+    bundled('src/web/main.tsx', { format: 'esm' }),
+    bundled('src/web/worker/worker.ts', { format: 'iife' }),
+    bundled('src/web/style.css', {}),
+  ]);
+  const style = pageStyle(own);
+  mkdirSync(dirname(absolute(pagePath)), { recursive: true });
+  const parts = { style, styleDigest: digestOf(style), script, scriptDigest: digestOf(script), worker };
+  writeFileSync(absolute(pagePath), pageFile(parts));
+}
+
+const compiled = (module) => import(pathToFileURL(absolute(`dist/src/web/file/${module}.js`)).href);
+
+async function bundled(entry, options) {
+  const { build } = await import('esbuild');
+  const { outputFiles } = await build({
+    absWorkingDir: absolute('.'),
+    entryPoints: [entry],
+    bundle: true,
+    minify: true,
+    write: false,
+    platform: 'browser',
+    target: 'es2023',
+    charset: 'utf8',
+    legalComments: 'none',
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    logLevel: 'warning',
+    ...options,
+  });
+  return outputFiles[0].text;
+}
+
+const digestOf = (text) => createHash('sha256').update(text).digest('base64');

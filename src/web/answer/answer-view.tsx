@@ -1,0 +1,114 @@
+import type { PageState } from '../page-state.js';
+import type { ToldAnswer, ToldPlan } from '../worker/told-answer.js';
+import type { ToldFault } from '../worker/messages.js';
+
+/** What powers the board, in sentences, while it is sought and when it is proven. */
+export function AnswerView({ state }: { readonly state: PageState }) {
+  const { answer, faults, more, failure } = state.heard.value;
+  const isEmpty = state.pedals.value.length === 0;
+  return (
+    <section aria-labelledby="answer-heading" class="answer">
+      <h2 id="answer-heading">The answer</h2>
+      <p class="standing" role="status">
+        {isEmpty ? 'It appears here as soon as there is a pedal.' : standingOf(state)}
+      </p>
+      {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
+      {!isEmpty && faults.length > 0 && <Faults faults={faults} more={more} />}
+      {!isEmpty && answer !== null && <Told told={answer.told} />}
+    </section>
+  );
+}
+
+/** In words, not by a spinner alone. */
+function standingOf(state: PageState): string {
+  const { answer, faults } = state.heard.value;
+  if (faults.length > 0) return 'Before there is an answer, this must be mended.';
+  if (answer === null) return 'Searching …';
+  if (!state.isSettled.value) return 'Searching … this is the best so far.';
+  const { told } = answer;
+  return told.kind === 'plan' ? told.headline.standing : told.lead;
+}
+
+function Told({ told }: { readonly told: ToldAnswer }) {
+  return told.kind === 'plan' ? <Plan plan={told} /> : <NoPlan told={told} />;
+}
+
+function Plan({ plan: { headline, shopping, confirm, cautions } }: { readonly plan: ToldPlan }) {
+  return (
+    <>
+      <p class="headline">
+        {headline.cost} {headline.counts}
+      </p>
+      {shopping.length > 0 && (
+        <ul class="shopping">
+          {shopping.map(({ id, units, name }) => (
+            <li key={id}>
+              {units} × {name}
+            </li>
+          ))}
+        </ul>
+      )}
+      <Remarks title="Confirm before plugging in" remarks={confirm} />
+      <Remarks title="Cautions" remarks={cautions} />
+    </>
+  );
+}
+
+function Remarks({ title, remarks }: { readonly title: string; readonly remarks: ToldPlan['confirm'] }) {
+  if (remarks.length === 0) return null;
+  return (
+    <details>
+      <summary>
+        {title} ({remarks.length})
+      </summary>
+      <ul>
+        {remarks.map(({ text, care }) => (
+          <li key={text} class={care ? 'care' : undefined}>
+            {text}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function NoPlan({ told: { lead, passages } }: { readonly told: Extract<ToldAnswer, { kind: 'none' }> }) {
+  return (
+    <>
+      <p class="headline">{lead}</p>
+      {passages.map(({ title, entries }) => (
+        <div key={title}>
+          <h3>{title}</h3>
+          <ul>
+            {entries.map(({ name, text, below }) => (
+              <li key={`${name ?? ''} ${text}`}>
+                {name !== null && <b>{name} </b>}
+                {text}
+                {below.length > 0 && (
+                  <ul>
+                    {below.map((line) => (
+                      <li key={line}>{line}</li>
+                    ))}
+                  </ul>
+                )}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
+    </>
+  );
+}
+
+function Faults({ faults, more }: { readonly faults: readonly ToldFault[]; readonly more: number }) {
+  return (
+    <ul class="faults">
+      {faults.map(({ of, where, message, remedy }) => (
+        <li key={`${of} ${where} ${message}`}>
+          {of === 'board' ? 'The board' : 'The shop'}, {where}: {message} {remedy}
+        </li>
+      ))}
+      {more > 0 && <li>{more} more.</li>}
+    </ul>
+  );
+}

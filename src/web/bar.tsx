@@ -1,0 +1,48 @@
+import { boardName } from './document/board-data.js';
+import { savedBoard } from './file/saved-board.js';
+import type { PageState } from './page-state.js';
+
+/** What concerns the whole board: its name, whether it is kept, taking back, saving. */
+export function Bar({ state }: { readonly state: PageState }) {
+  const { document, data, keeping, notices, canUndo, canRedo, undo, redo, dismissNotices } = state;
+  return (
+    <header class="bar">
+      <h1>{boardName(data.value)}</h1>
+      <p class="soft" role="status">
+        {keepingText(keeping.value)}
+      </p>
+      <div class="bar-actions">
+        <button type="button" onClick={undo} disabled={!canUndo.value}>
+          Undo
+        </button>
+        <button type="button" onClick={redo} disabled={!canRedo.value}>
+          Redo
+        </button>
+        <button type="button" onClick={() => savedBoard(document.value.board)}>
+          Save the board
+        </button>
+      </div>
+      {notices.value.length > 0 && (
+        <div class="notice" role="alert">
+          {notices.value.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+          <button type="button" onClick={dismissNotices}>
+            Close
+          </button>
+        </div>
+      )}
+    </header>
+  );
+}
+
+function keepingText(keeping: PageState['keeping']['value']): string {
+  switch (keeping.kind) {
+    case 'kept':
+      return 'Kept in this browser';
+    case 'keeping':
+      return 'Keeping …';
+    case 'not kept':
+      return keeping.why;
+  }
+}

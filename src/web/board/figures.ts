@@ -1,0 +1,35 @@
+import { listed } from '../../domain/shown-text.js';
+import type { Data, StatedPedal } from '../document/board-data.js';
+
+/** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
+export function figuresOf({ stated }: StatedPedal): readonly string[] {
+  const { volts, milliamps, polarity, power, ground } = stated;
+  return [
+    voltsText(volts),
+    power === 'AC' && 'AC',
+    drawText(milliamps),
+    polarity === 'centre-positive' && 'plus on the pin',
+    polarity === 'centre-negative' && 'minus on the pin',
+    ground === 'positive' && 'positive ground',
+    stated['digital'] === true && 'digital',
+    stated['highGain'] === true && 'high gain',
+    stated['alone'] === true && 'alone on an output',
+    stated['later'] === true && 'bought later',
+  ].filter((text) => typeof text === 'string');
+}
+
+function voltsText(volts: unknown): string | false {
+  if (typeof volts === 'number') return `${volts} V`;
+  if (Array.isArray(volts)) return `${listed(volts.map(String), 'or')} V`;
+  if (typeof volts !== 'object' || volts === null) return false;
+  const { from, to } = volts as Data;
+  return `${String(from)} to ${String(to)} V`;
+}
+
+function drawText(milliamps: unknown): string | false {
+  if (typeof milliamps === 'number') return `${milliamps} mA`;
+  if (typeof milliamps !== 'object' || milliamps === null) return false;
+  return Object.entries(milliamps)
+    .map(([volts, draw]) => `${String(draw)} mA at ${volts} V`)
+    .join(', ');
+}

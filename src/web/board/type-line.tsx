@@ -1,0 +1,53 @@
+import { readBack } from '../../report/words/read-back.js';
+import { readLine, withLineEntered } from '../document/type-pedal.js';
+import type { PageState } from '../page-state.js';
+
+/** A line to type a pedal on, with what it was understood as below it. */
+export function TypeLine({ state }: { readonly state: PageState }) {
+  const { line, board } = state.document.value;
+  const read = readLine(line, board.text);
+  const enter = (event: Event): void => {
+    event.preventDefault();
+    state.change(withLineEntered);
+  };
+  return (
+    <form class="type-line" onSubmit={enter}>
+      <label for="type-line">A pedal: its name and what its label says</label>
+      <div class="type-line-row">
+        <input
+          id="type-line"
+          type="text"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          placeholder="moth delay 9v 300 neg"
+          aria-describedby="type-line-understood"
+          value={line}
+          onInput={({ currentTarget }) => {
+            const { value } = currentTarget;
+            state.change((document) => ({ ...document, line: value }));
+          }}
+        />
+        <button type="submit" disabled={read.kind !== 'pedal'}>
+          Add
+        </button>
+      </div>
+      <div id="type-line-understood" class="understood" aria-live="polite">
+        {wordsOf(read).map((text) => (
+          <p key={text}>{text}</p>
+        ))}
+      </div>
+    </form>
+  );
+}
+
+function wordsOf(read: ReturnType<typeof readLine>): readonly string[] {
+  switch (read.kind) {
+    case 'empty':
+      return [];
+    case 'pedal':
+      return readBack(read.draft).split('\n');
+    case 'unclear':
+      return read.faults;
+  }
+}

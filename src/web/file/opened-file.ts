@@ -1,0 +1,60 @@
+import { isCsvName, readCsv } from '../../reading/csv/read-csv.js';
+import { convertTable } from '../../reading/csv/convert-table.js';
+import { usualAssumption } from '../../reading/drafts/assumption.js';
+import { faultText } from '../../reading/faults/input-fault.js';
+import { decode } from '../../reading/text/decode.js';
+import { boardData } from '../document/board-data.js';
+import type { HeldFile, PageDocument } from '../document/page-document.js';
+
+/** What opening a file does to the document, or a sentence that says why it does nothing. */
+export type OpenedFile =
+  | { readonly kind: 'opened'; readonly edit: (document: PageDocument) => PageDocument }
+  | { readonly kind: 'refused'; readonly why: string };
+
+/** The most bytes of a shop, as for the commands, and of a board, which is read anew with every key. */
+const [mostBytes, mostOfBoard] = [5_000_000, 300_000];
+
+/** Tells what a file is by its name and its beginning; the worker reads it in full. */
+export async function openedFile({
+  name,
+  size,
+  bytes,
+}: {
+  readonly name: string;
+  readonly size: number;
+  readonly bytes: () => Promise<Uint8Array>;
+}): Promise<OpenedFile> {
+  if (size > mostBytes)
+    return refused(name, 'it is larger than 5 MB, the most that is read. Leave out what is not needed.');
+  const text = decode(await bytes());
+  if (text.kind === 'unreadable') return refused(name, `${text.words.message} ${text.words.remedy}`);
+  const held = { file: name, text: text.text };
+  if (isShop(held)) return { kind: 'opened', edit: (document) => ({ ...document, shop: held }) };
+  if (size > mostOfBoard) return refused(name, 'a board of more than 300 kB is more than this page takes.');
+  return isCsvName(name) ? boardOfTable(held) : boardOf(held);
+}
+
+const refused = (name: string, why: string): OpenedFile => ({ kind: 'refused', why: `${name}: ${why}` });
+
+/** By a table's headings, or by the keys at the beginning of lines. */
+function isShop({ file, text }: HeldFile): boolean {
+  if (isCsvName(file)) return readCsv(file, text.split('\n', 60).join('\n')).tableKind !== 'pedals';
+  return /^[{\s]*"?(?:catalogue|supplies|parts)"?\s*:/m.test(text) && !/^[{\s]*"?(?:board|pedals)"?\s*:/m.test(text);
+}
+
+function boardOf(board: HeldFile): OpenedFile {
+  return Object.keys(boardData(board.text)).length === 0
+    ? refused(board.file, 'it is neither a board nor a shop that can be read. Open one in YAML, JSON or CSV.')
+    : { kind: 'opened', edit: (document) => ({ ...document, board, line: '' }) };
+}
+
+function boardOfTable({ file, text }: HeldFile): OpenedFile {
+  const read = convertTable(
+    { file, text: { kind: 'text', text } },
+    () => ({ currency: 'EUR', assume: usualAssumption }),
+    { skipBadRows: true },
+  );
+  if (read.kind === 'faulty') return refused(file, read.faults.map(faultText).join(' '));
+  const board = { file: file.replace(/\.[^.]*$/, '.yaml'), text: read.value.yaml };
+  return { kind: 'opened', edit: (document) => ({ ...document, board, line: '' }) };
+}

@@ -1,0 +1,13 @@
+import { drawingStyle } from '../../report/drawing/style.js';
+import { darkColours, lightColours, type Colours } from '../../report/page/colours.js';
+
+/** The style of the page: its own, with the colours and the drawings of the reports. */
+export const pageStyle = (own: string): string =>
+  `:root{color-scheme:light dark;${rootColours(lightColours)}}
+@media screen and (prefers-color-scheme:dark){:root{${rootColours(darkColours)}}}
+${own}${drawingStyle}`;
+
+const rootColours = (colours: Colours): string =>
+  Object.entries(colours)
+    .map(([name, colour]) => `--${name}:${colour}`)
+    .join(';');

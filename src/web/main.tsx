@@ -1,0 +1,87 @@
+import { render } from 'preact';
+
+import { Keeper, whyNotKept } from './document/keeper.js';
+import { KeptDocuments } from './document/kept-documents.js';
+import { ownDocument } from './document/own-document.js';
+import { documentOf, emptyDocument, type PageDocument } from './document/page-document.js';
+import { givenFiles } from './file/given-files.js';
+import { createState, type Effects } from './page-state.js';
+import { Page } from './page.js';
+import { createDesk, type Hand } from './worker/desk.js';
+import type { News } from './worker/messages.js';
+
+const given = givenFiles(textOf('given'));
+const fresh = given.files === null ? emptyDocument : documentOf(given.files);
+const begun = await beginning(fresh);
+
+const news: { tell: (news: News) => void } = { tell: () => undefined };
+const desk = createDesk({
+  hire,
+  onNews: (one) => news.tell(one),
+  later: (ms, call) => {
+    const timer = setTimeout(call, ms);
+    return () => clearTimeout(timer);
+  },
+});
+const state = createState(begun.document, { keep: begun.keep, ask: desk.ask });
+news.tell = state.onNews;
+for (const sentence of begun.notices) state.notice(sentence);
+
+const root = document.getElementById('page');
+if (root === null) throw new Error('the page has no place for itself');
+render(<Page state={state} />, root);
+
+function textOf(id: string): string {
+  return document.getElementById(id)?.textContent ?? '';
+}
+
+/** The worker's code stands in the page as text, for a page from a file may load nothing beside itself. */
+function hire(): Hand {
+  const address = URL.createObjectURL(new Blob([textOf('worker')], { type: 'text/javascript' }));
+  const worker = new Worker(address);
+  URL.revokeObjectURL(address);
+  return {
+    postMessage: (message) => worker.postMessage(message),
+    terminate: () => worker.terminate(),
+    listen: (told) => worker.addEventListener('message', ({ data }: MessageEvent<News>) => told(data)),
+  };
+}
+
+type Beginning = {
+  readonly document: PageDocument;
+  readonly keep: Effects['keep'];
+  readonly notices: readonly string[];
+};
+
+/** The document that the browser has kept, or a new one; what is changed is kept from then on. */
+async function beginning(first: PageDocument): Promise<Beginning> {
+  try {
+    const store = await KeptDocuments.open();
+    const own = await ownDocument(store, given.origin, first);
+    return {
+      document: own.document,
+      keep: keeping(store, own.id),
+      notices: [
+        ...(own.isElsewhere
+          ? ['The board that was last changed here is open in another tab: this one is a new board.']
+          : []),
+        ...(own.foreign > 0 ? ['Boards that another version of boardfeed has kept here are not touched.'] : []),
+      ],
+    };
+  } catch (error) {
+    const why = whyNotKept(error);
+    return { document: first, keep: (_, told) => told({ kind: 'not kept', why }), notices: [why] };
+  }
+}
+
+function keeping(store: KeptDocuments, id: string): Effects['keep'] {
+  let tell: Parameters<Effects['keep']>[1] = () => undefined;
+  const keeper = new Keeper(
+    (kept) => store.keep(kept),
+    (one) => tell(one),
+  );
+  return (one, told) => {
+    tell = told;
+    keeper.keep({ id, origin: given.origin, changed: Date.now(), document: one });
+  };
+}

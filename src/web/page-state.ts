@@ -1,0 +1,90 @@
+import { computed, signal, type ReadonlySignal } from '@preact/signals';
+
+import { boardData, statedPedals, type Data, type StatedPedal } from './document/board-data.js';
+import { begunWith, changedTo, redone, undone } from './document/history.js';
+import type { Keeping } from './document/keeper.js';
+import type { PageDocument } from './document/page-document.js';
+import { textWithLine } from './document/type-pedal.js';
+import type { News, Question } from './worker/messages.js';
+import { heard, nothingHeard, type Heard } from './worker/heard.js';
+
+/** What the page holds: one document with its history, and what was heard of it last. Views are functions of this. */
+export type PageState = {
+  readonly document: ReadonlySignal<PageDocument>;
+  /** The board's text as data, and its pedals: derived, for all views alike. */
+  readonly data: ReadonlySignal<Data>;
+  readonly pedals: ReadonlySignal<readonly StatedPedal[]>;
+  /** What the worker has said; of an older document until it has said something of this one. */
+  readonly heard: ReadonlySignal<Heard>;
+  /** Whether what was heard is about the document that is there, and all of it. */
+  readonly isSettled: ReadonlySignal<boolean>;
+  readonly keeping: ReadonlySignal<Keeping>;
+  /** Sentences that concern the whole page, the latest last. */
+  readonly notices: ReadonlySignal<readonly string[]>;
+  readonly canUndo: ReadonlySignal<boolean>;
+  readonly canRedo: ReadonlySignal<boolean>;
+  readonly change: (edit: (document: PageDocument) => PageDocument) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly notice: (sentence: string) => void;
+  readonly dismissNotices: () => void;
+};
+
+/** What the state does to the world around it. */
+export type Effects = {
+  readonly keep: (document: PageDocument, told: (keeping: Keeping) => void) => void;
+  /** Called with each question; what comes of it is handed to `onNews`. */
+  readonly ask: (question: Question) => void;
+};
+
+/** The state of a page that begins with a document. */
+export function createState(
+  first: PageDocument,
+  effects: Effects,
+): PageState & { readonly onNews: (news: News) => void } {
+  const history = signal(begunWith(first));
+  const about = signal(1);
+  const told = signal<Heard>(nothingHeard);
+  const keeping = signal<Keeping>({ kind: 'kept' });
+  const notices = signal<readonly string[]>([]);
+  const document = computed(() => history.value.present);
+  const text = computed(() => document.value.board.text);
+  const data = computed(() => boardData(text.value));
+  const ask = (): void => effects.ask(questionOf(document.value, about.value));
+
+  function go(next: typeof history.value): void {
+    const before = document.value;
+    history.value = next;
+    if (document.value === before) return;
+    effects.keep(document.value, (one) => (keeping.value = one));
+    about.value += 1;
+    ask();
+  }
+
+  ask();
+  return {
+    document,
+    data,
+    pedals: computed(() => statedPedals(data.value)),
+    heard: told,
+    isSettled: computed(() => told.value.about === about.value && told.value.isDone),
+    keeping,
+    notices,
+    canUndo: computed(() => history.value.past.length > 0),
+    canRedo: computed(() => history.value.future.length > 0),
+    change: (edit) => go(changedTo(history.value, edit(document.value))),
+    undo: () => go(undone(history.value)),
+    redo: () => go(redone(history.value)),
+    notice: (sentence) => (notices.value = [...notices.value.filter((one) => one !== sentence), sentence]),
+    dismissNotices: () => (notices.value = []),
+    onNews: (news) => {
+      if (news.about === about.value) told.value = heard(told.value, news);
+    },
+  };
+}
+
+/** What is asked of a document: of its board with the pedal that is being typed, where that is one already. */
+const questionOf = (document: PageDocument, about: number): Question => {
+  const { board, shop, aim } = document;
+  return { about, board: { ...board, text: textWithLine(document) ?? board.text }, shop, aim };
+};

@@ -1,0 +1,45 @@
+import type { News, ToldFault } from './messages.js';
+import type { ToldAnswer } from './told-answer.js';
+
+/** All that was heard of the latest question that anything was heard of. */
+export type Heard = {
+  readonly about: number;
+  /** Null while there is none; that of an older question until there is one of this. */
+  readonly answer: { readonly about: number; readonly told: ToldAnswer } | null;
+  /** What is wrong with the files; empty where they are right. */
+  readonly faults: readonly ToldFault[];
+  readonly more: number;
+  /** What was left aside in reading. */
+  readonly notes: readonly string[];
+  /** A defect of boardfeed; null where there is none. */
+  readonly failure: string | null;
+  readonly isDone: boolean;
+};
+
+export const nothingHeard: Heard = {
+  about: 0,
+  answer: null,
+  faults: [],
+  more: 0,
+  notes: [],
+  failure: null,
+  isDone: false,
+};
+
+/** What is known once this was heard, too. */
+export function heard(before: Heard, news: News): Heard {
+  switch (news.kind) {
+    case 'begun':
+      return { ...before, about: news.about, isDone: false, failure: null };
+    case 'read':
+      return { ...before, faults: [], more: 0, notes: news.notes };
+    case 'faulty':
+      return { ...before, answer: null, faults: news.faults, more: news.more };
+    case 'answer':
+      return { ...before, answer: { about: news.about, told: news.answer } };
+    case 'failed':
+      return { ...before, failure: news.message, isDone: true };
+    case 'done':
+      return { ...before, isDone: true };
+  }
+}

@@ -1,0 +1,42 @@
+import type { ChoosingAim } from '../../domain/aim.js';
+import type { HeldFile } from '../document/page-document.js';
+import type { ToldAnswer } from './told-answer.js';
+
+/** What is to be answered. All of it is in the message: a worker remembers nothing that it would have to be told before. */
+export type Question = {
+  /** The number of the document that it is about; a higher one is a later one. */
+  readonly about: number;
+  readonly board: HeldFile;
+  readonly shop: HeldFile | null;
+  readonly aim: ChoosingAim;
+};
+
+/** What the page says to the worker. A question ends the search for the one before. */
+export type ToWorker = { readonly kind: 'ask'; readonly question: Question } | { readonly kind: 'stop' };
+
+/** What the worker says of a question, until `done`. */
+export type News = {
+  /** That of the question. */
+  readonly about: number;
+} &
+  /** It has been heard: whoever is silent for long does not listen any more. */
+  (
+    | { readonly kind: 'begun' }
+    /** The files are understood; with a sentence for each thing that was left aside. */
+    | { readonly kind: 'read'; readonly notes: readonly string[] }
+    | { readonly kind: 'faulty'; readonly faults: readonly ToldFault[]; readonly more: number }
+    /** The best so far. */
+    | { readonly kind: 'answer'; readonly answer: ToldAnswer }
+    | { readonly kind: 'done' }
+    /** A defect of boardfeed. */
+    | { readonly kind: 'failed'; readonly message: string }
+  );
+
+/** What is wrong with a file, in words. */
+export type ToldFault = {
+  readonly of: 'board' | 'shop';
+  /** Where it stands: "line 12, Echo". */
+  readonly where: string;
+  readonly message: string;
+  readonly remedy: string;
+};
