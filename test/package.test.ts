@@ -94,23 +94,25 @@ describe('the package, packed and installed in an empty folder', () => {
 
   test('holds nothing else: no tests, no sources, no memory of the compiler', async () => {
     const expected =
-      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|docs\/.+\.md|fixtures\/.+|schemas\/[a-z-]+\.schema\.json|dist\/(src|solver)\/.+\.(js|d\.ts))$/;
+      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|docs\/.+\.md|fixtures\/.+|schemas\/[a-z-]+\.schema\.json|dist\/(src|solver)\/.+\.(js|d\.ts)|dist\/page\/boardfeed\.html)$/;
     const files = await filesBelow(customer.packageFolder);
     expect(files.filter((file) => !expected.test(file))).toEqual([]);
   });
 
-  test('holds exactly one module and its types for each source', async () => {
+  test('holds exactly one module and its types for each source, and the page', async () => {
     const sources = await Promise.all(
       ['src', 'solver'].map(async (folder) => {
         const files = await filesBelow(join(checkout, folder));
         return files.flatMap((file) => {
-          const stem = `dist/${folder}/${file.replace(/\.ts$/, '')}`;
-          return file.endsWith('.d.ts') ? [] : [`${stem}.d.ts`, `${stem}.js`];
+          const stem = `dist/${folder}/${file.replace(/\.tsx?$/, '')}`;
+          return /\.(d\.ts|css)$/.test(file) ? [] : [`${stem}.d.ts`, `${stem}.js`];
         });
       }),
     );
     const files = await filesBelow(customer.packageFolder);
-    expect(files.filter((file) => file.startsWith('dist/'))).toEqual(sources.flat().sort());
+    expect(files.filter((file) => file.startsWith('dist/'))).toEqual(
+      ['dist/page/boardfeed.html', ...sources.flat()].sort(),
+    );
   });
 
   test('names its version and its commands', async () => {

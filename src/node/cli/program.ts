@@ -10,7 +10,6 @@ import { compareCommand } from './definitions/compare-definition.js';
 import { entryCommands } from './definitions/entry-definitions.js';
 import { explainCommand } from './definitions/explain-definition.js';
 import { helpLayout } from './definitions/help-text.js';
-import { pageCommand } from './definitions/page-definition.js';
 import { rewireCommand } from './definitions/rewire-definition.js';
 import { spareCommand } from './definitions/spare-definition.js';
 import { verifyCommand } from './definitions/verify-definition.js';
@@ -40,7 +39,6 @@ const commands = (): readonly Command[] => [
   spareCommand(),
   askCommand(),
   verifyCommand(),
-  pageCommand(),
   ...entryCommands(),
 ];
 

@@ -72,10 +72,9 @@ function Remarks({ title, remarks }: { readonly title: string; readonly remarks:
   );
 }
 
-function NoPlan({ told: { lead, passages } }: { readonly told: Extract<ToldAnswer, { kind: 'none' }> }) {
+function NoPlan({ told: { passages } }: { readonly told: Extract<ToldAnswer, { kind: 'none' }> }) {
   return (
     <>
-      <p class="headline">{lead}</p>
       {passages.map(({ title, entries }) => (
         <div key={title}>
           <h3>{title}</h3>

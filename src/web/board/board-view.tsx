@@ -49,7 +49,7 @@ function Tile({ pedal, state }: { readonly pedal: StatedPedal; readonly state: P
       <button
         type="button"
         class="quiet"
-        aria-label={`Take ${pedal.name} off the board`}
+        aria-label={`Take off ${pedal.name}`}
         onClick={() => state.change((document) => withoutPedal(document, pedal))}
       >
         Take off

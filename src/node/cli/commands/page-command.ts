@@ -4,15 +4,17 @@ import { basename, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 import { convertTable } from '../../../reading/csv/convert-table.js';
+import type { ReadResult } from '../../../reading/faults/input-fault.js';
+import { inputsFromFiles } from '../../../reading/inputs-from-text.js';
+import type { NamedFile } from '../../../reading/text/file-text.js';
 import { isCsvName } from '../../../reading/csv/read-csv.js';
 import { filledPage } from '../../../web/file/page-file.js';
 import type { Given } from '../../../web/file/given-files.js';
 import { namedFile } from '../../disk/file-text.js';
-import { readInputs } from '../../disk/read-inputs.js';
 import { isSameFile } from '../../disk/same-file.js';
 import { writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
-import { nothingAsked, open, readOne } from '../pipeline.js';
+import { nothingAsked, open, readOne, type Read } from '../pipeline.js';
 import { tell } from '../printed/tell.js';
 
 export type PageFlags = {
@@ -34,13 +36,10 @@ export async function runPage(
     boardPath === null
       ? [example('boards/gig-board.yaml'), example('shops/marram-street.yaml')]
       : [boardPath, cataloguePath];
-  const opened = await open({
-    read: async () => readOne(readInputs(board, shop, { skipBadRows: true })),
-    ask: nothingAsked,
-  });
+  const opened = await open({ read: async () => readFiles(board, shop), ask: nothingAsked });
   if (opened === null || !(await isFree(out, [board, shop]))) return exitCodes.input;
   const page = await readFile(fileURLToPath(import.meta.resolve('#page')), 'utf8');
-  const text = filledPage(page, await givenOf(board, shop));
+  const text = filledPage(page, givenOf(opened.input));
   const obstacle = await writeWhole(out, text, { overwrite: force });
   tell(
     obstacle === null
@@ -60,25 +59,35 @@ async function isFree(out: string, inputs: readonly (string | null)[]): Promise<
   return true;
 }
 
-/** The files by their names alone: where they lie on this disk is nobody's business. */
-async function givenOf(boardPath: string, shopPath: string | null): Promise<Given> {
-  const board = await textOf(boardPath);
-  const files = {
-    board: isCsvName(boardPath) ? asYaml(basename(boardPath), board) : { file: basename(boardPath), text: board },
-    shop: shopPath === null ? null : { file: basename(shopPath), text: await textOf(shopPath) },
-  };
-  return { origin: createHash('sha256').update(JSON.stringify(files)).digest('hex'), files };
+type Files = NonNullable<Given['files']>;
+
+/** The files as the page takes them, once they are found to be right. */
+async function readFiles(boardPath: string, shopPath: string | null): Promise<Read<Files>> {
+  const board = asBoard(await namedFile(boardPath));
+  if (board.kind === 'faulty') return readOne(board);
+  const shop = shopPath === null ? null : await namedFile(shopPath);
+  const read = await readOne(inputsFromFiles(board.value, shop, { skipBadRows: true }));
+  return read.kind === 'faulty'
+    ? read
+    : { ...read, value: { board: heldAs(board.value), shop: shop === null ? null : heldAs(shop) } };
 }
 
-async function textOf(path: string): Promise<string> {
-  const { text } = await namedFile(path);
-  if (text.kind === 'unreadable') throw new Error(`${path} was read before`);
-  return text.text;
+/** The page changes boards in YAML or JSON only: a table is made one. */
+function asBoard(named: NamedFile): ReadResult<NamedFile> {
+  if (!isCsvName(named.file)) return { kind: 'read', value: named };
+  const read = convertTable(named, () => ({}), { skipBadRows: true });
+  if (read.kind === 'faulty') return read;
+  const file = named.file.replace(/\.[^.]*$/, '.yaml');
+  return { kind: 'read', value: { file, text: { kind: 'text', text: read.value.yaml } } };
 }
 
-/** The page changes boards in YAML only. */
-function asYaml(file: string, text: string) {
-  const read = convertTable({ file, text: { kind: 'text', text } }, () => ({}), { skipBadRows: true });
-  if (read.kind === 'faulty') throw new Error(`${file} was read before`);
-  return { file: file.replace(/\.[^.]*$/, '.yaml'), text: read.value.yaml };
+/** By its name alone: where it lies on this disk is nobody's business. */
+function heldAs({ file, text }: NamedFile): Files['board'] {
+  if (text.kind === 'unreadable') throw new Error(`${file} was read before`);
+  return { file: basename(file), text: text.text };
 }
+
+const givenOf = (files: Files): Given => ({
+  origin: createHash('sha256').update(JSON.stringify(files)).digest('hex'),
+  files,
+});

@@ -3,14 +3,16 @@ import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 import type { CompletionFlags } from '../completion/completion-command.js';
 import type { Shell } from '../completion/scripts.js';
 import type { ConvertFlags } from '../commands/convert-command.js';
+import type { PageFlags } from '../commands/page-command.js';
 import type { SchemaKind } from '../../../report/json/schemas.js';
 import type { StartFlags } from '../start/start-command.js';
 import { below, exitCodeText } from './help-text.js';
-import { skipBadRowsOption } from './shared.js';
+import { forceOption, skipBadRowsOption } from './shared.js';
 
-/** The commands that help to get figures in, without their work, which is loaded when they run. */
+/** The commands that help to get figures in, on a terminal or a page, without their work, which is loaded when they run. */
 export const entryCommands = (): readonly Command[] => [
   startCommand(),
+  pageCommand(),
   convertCommand(),
   schemaCommand(),
   completionCommand(),
@@ -38,6 +40,27 @@ ${exitCodeText({
   3: 'the file cannot be read, written or added to',
   5: 'broken off (what was finished is written)',
 })}`;
+
+function pageCommand(): Command {
+  return new Command('page')
+    .description(
+      'How do I do all this without commands? Writes one page for a browser, to be opened by a double click.',
+    )
+    .addArgument(new Argument('[board]', 'the board to begin with; without one the example'))
+    .addArgument(new Argument('[catalogue]', 'the shop to begin with'))
+    .option('--out <file>', 'the page to write', 'boardfeed.html')
+    .addOption(forceOption('the page'))
+    .addHelpText('after', below(pageHelp))
+    .action(async (board: string | undefined, catalogue: string | undefined, flags: PageFlags) => {
+      const { runPage } = await import('../commands/page-command.js');
+      process.exitCode = await runPage(board ?? null, catalogue ?? null, flags);
+    });
+}
+
+const pageHelp = `
+The page needs no network, asks for nothing, and keeps what is made on it in the browser.
+Rows of tables that nobody could use are left out, and named on the page.
+${exitCodeText({ 0: 'written', 3: 'a file cannot be read or is wrong, or the page cannot be written' })}`;
 
 function convertCommand(): Command {
   return new Command('convert')

@@ -1,0 +1,166 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { parse } from 'yaml';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+import { documentOf } from '../../src/web/document/page-document.js';
+import { filledPage } from '../../src/web/file/page-file.js';
+import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
+
+const built = resolve(import.meta.dirname, '../../dist/page/boardfeed.html');
+
+/** The page in a tab, with all that it has complained of or asked for. */
+type Tab = { readonly page: Page; readonly incidents: readonly string[] };
+
+async function openIn(context: BrowserContext, path: string): Promise<Tab> {
+  const page = await context.newPage();
+  const incidents: string[] = [];
+  const address = `file://${path}`;
+  page.on('console', (message) => incidents.push(`console: ${message.text()}`));
+  page.on('pageerror', (error) => incidents.push(`error: ${error.message}`));
+  page.on('request', (request) => {
+    const isOwn = request.url() === address || request.url().startsWith('blob:');
+    if (!isOwn) incidents.push(`request: ${request.url()}`);
+  });
+  page.on('dialog', (dialog) => {
+    incidents.push(`dialog: ${dialog.message()}`);
+    void dialog.dismiss();
+  });
+  await page.goto(address);
+  await page.locator('#type-line').waitFor();
+  return { page, incidents };
+}
+
+async function typePedal(page: Page, line: string): Promise<void> {
+  await page.locator('#type-line').fill(line);
+  await page.keyboard.press('Enter');
+}
+
+const tiles = (page: Page): Promise<readonly string[]> => page.locator('.tile h3').allTextContents();
+const kept = (page: Page): Promise<void> => page.getByText('Kept in this browser', { exact: true }).waitFor();
+const proven = (page: Page): Promise<void> => page.locator('.standing', { hasText: 'Proven' }).waitFor();
+
+test('the page is one file of less than 1.2 MB', async ({ annotate }) => {
+  const { length } = await readFile(built);
+  await annotate(`${Math.round(length / 1000)} kB`);
+  expect(length).toBeGreaterThan(500_000);
+  expect(length).toBeLessThan(1_200_000);
+});
+
+describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (${noBrowser})`}`, () => {
+  let browser: Browser;
+  let folder: string;
+  beforeAll(async () => {
+    browser = await startBrowser();
+    folder = await mkdtemp(join(tmpdir(), 'boardfeed-page-'));
+  });
+  afterAll(async () => {
+    await browser.close();
+    await rm(folder, { recursive: true, force: true });
+  });
+
+  test('from an empty page to an answer by keyboard alone, and nothing is asked of anybody', async () => {
+    const context = await browser.newContext();
+    const { page, incidents } = await openIn(context, built);
+    for (let presses = 0; !(await isAtLine(page)); presses += 1) {
+      expect(presses, 'presses of Tab to the line').toBeLessThan(10);
+      await page.keyboard.press('Tab');
+    }
+    for (const line of ['Gorse drive 9v 8 neg', 'Ouzel delay 9v 250 neg', 'Ruff tuner']) {
+      await page.keyboard.type(line);
+      await page.keyboard.press('Enter');
+    }
+    expect(await tiles(page)).toEqual(['Gorse drive', 'Ouzel delay', 'Ruff tuner']);
+    await proven(page);
+    expect(await page.locator('.answer').textContent()).toContain('Look for 3 isolated outputs');
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
+  test('the answer counts the pedal that is being typed', async () => {
+    const context = await browser.newContext();
+    const { page } = await openIn(context, built);
+    await page.locator('#type-line').fill('Ouzel delay 9v 250 neg');
+    await page.getByText('Ouzel delay: 9 V, 250 mA, centre-negative, digital by its name.').waitFor();
+    await typePedal(page, 'Ouzel delay 9v 250 neg');
+    await page.locator('#type-line').fill('Gorse drive 9v 8 neg');
+    await page.locator('.answer', { hasText: 'Look for 2 isolated outputs' }).waitFor();
+    expect(await tiles(page)).toEqual(['Ouzel delay']);
+    await context.close();
+  });
+
+  test('a reload loses nothing, not even what stands on the line', async () => {
+    const context = await browser.newContext();
+    const { page } = await openIn(context, built);
+    await typePedal(page, 'Ouzel delay 9v 250 neg');
+    await page.locator('#type-line').fill('Gorse dr');
+    await kept(page);
+    await page.reload();
+    await page.locator('#type-line').waitFor();
+    expect(await tiles(page)).toEqual(['Ouzel delay']);
+    expect(await page.locator('#type-line').inputValue()).toBe('Gorse dr');
+    await context.close();
+  });
+
+  test('two tabs do not overwrite each other, and each finds its own again', async () => {
+    const context = await browser.newContext();
+    const one = await openIn(context, built);
+    await typePedal(one.page, 'Ouzel delay 9v 250 neg');
+    await kept(one.page);
+    const other = await openIn(context, built);
+    await other.page.getByText('is open in another tab').waitFor();
+    await typePedal(other.page, 'Gorse drive 9v 8 neg');
+    await typePedal(one.page, 'Ruff tuner');
+    await Promise.all([kept(one.page), kept(other.page)]);
+    await Promise.all([one.page.reload(), other.page.reload()]);
+    await Promise.all([one, other].map(({ page }) => page.locator('.tile').first().waitFor()));
+    expect(await tiles(one.page)).toEqual(['Ouzel delay', 'Ruff tuner']);
+    expect(await tiles(other.page)).toEqual(['Gorse drive']);
+    await context.close();
+  });
+
+  test('what is saved is the board with its comments', async () => {
+    const text =
+      '# mine\nboard: <b>Quiet</b> # x\ncurrency: EUR\nassume: {power: DC, polarity: centre-negative, inlet: barrel-2.1, ground: negative}\npolicy: {headroom: {alone: 1.2, chained: 2, supply: 1.2}, guess: 1.5, chains: allow, noisePrice: 20}\npedals:\n  - {name: "</script><img src=x onerror=alert(1)>", volts: 9, milliamps: 9}   # a\n';
+    const path = join(folder, 'own.html');
+    const page0 = await readFile(built, 'utf8');
+    const { board, shop } = documentOf({ board: { file: 'own.yaml', text }, shop: null });
+    await writeFile(path, filledPage(page0, { origin: 'own', files: { board, shop } }));
+    const context = await browser.newContext({ acceptDownloads: true });
+    const { page, incidents } = await openIn(context, path);
+    await proven(page);
+    await typePedal(page, 'Gorse drive 9v 8 neg');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save the board' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('own.yaml');
+    const saved = await readFile(await download.path(), 'utf8');
+    expect(saved.startsWith(text)).toBe(true);
+    expect((parse(saved) as { pedals: unknown[] }).pedals).toHaveLength(2);
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
+  test('it can be used on a phone and at a desk, in the light and in the dark', async () => {
+    const context = await browser.newContext({ reducedMotion: 'reduce' });
+    const { page, incidents } = await openIn(context, built);
+    await typePedal(page, 'Ouzel delay 9v 250 neg');
+    await typePedal(page, 'Ruff tuner');
+    await proven(page);
+    for (const width of [360, 1280])
+      for (const colours of ['light', 'dark'] as const) {
+        await show(page, { width, height: 800, colours });
+        const { scrolls, tooWide } = await lookAt(page);
+        expect({ width, colours, scrolls, tooWide }).toEqual({ width, colours, scrolls: false, tooWide: [] });
+        expect(await axeFindings(page), `${width} ${colours}`).toEqual([]);
+      }
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+});
+
+const isAtLine = (page: Page): Promise<boolean> => page.evaluate(`document.activeElement?.id === 'type-line'`);
