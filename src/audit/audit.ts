@@ -11,13 +11,14 @@ import { joinViolations } from './joins.js';
 import type { Layout } from './line.js';
 import { limitViolations, mainsViolations } from './limits.js';
 import { changesOfToday } from './moves.js';
+import { ownSupplyViolations } from './own-supplies.js';
 import { plugViolations } from './plugs.js';
 import { polarityViolations } from './polarity.js';
 import { powerViolations, voltageViolations } from './power-and-volts.js';
 import { resolve, type Malformation } from './resolve.js';
 import { scoreOf } from './score.js';
 import { settingViolations } from './settings.js';
-import { takesSocket } from './sources.js';
+import { offersPlug, takesSocket } from './sources.js';
 import { startupViolations } from './startups.js';
 import { buyingOf, stockViolations } from './stock.js';
 import { totalViolations } from './totals.js';
@@ -67,21 +68,31 @@ export const isSound = (report: AuditReport): boolean =>
 
 /** The rules that speak of one unit and what hangs on it. */
 function ruleViolations(layout: Layout): readonly Violation[] {
+  const plugs = onPlugs(layout);
   return [
-    powerViolations,
-    voltageViolations,
-    currentViolations,
-    startupViolations,
-    totalViolations,
-    settingViolations,
-    polarityViolations,
-    plugViolations,
-    groundViolations,
-    chainViolations,
-    joinViolations,
-    mainsViolations,
-  ].flatMap((rule) => rule(layout));
+    powerViolations(plugs),
+    voltageViolations(plugs),
+    currentViolations(plugs),
+    startupViolations(plugs),
+    totalViolations(plugs),
+    settingViolations(plugs),
+    polarityViolations(plugs),
+    plugViolations(plugs),
+    groundViolations(layout),
+    chainViolations(plugs),
+    joinViolations(plugs),
+    mainsViolations(layout),
+    ownSupplyViolations(layout),
+  ].flat();
 }
+
+/** What hangs on plugs, without what is right for its pedal by itself. */
+const onPlugs = (layout: Layout): Layout => ({
+  ...layout,
+  lines: layout.lines.filter(offersPlug),
+  outlets: layout.outlets.filter(({ lines: [line] }) => offersPlug(line)),
+  units: layout.units.filter(offersPlug),
+});
 
 /** The rules that speak of the plan as a whole. */
 function shareViolations(layout: Layout, board: Board, plan: JudgedPlan): readonly Violation[] {

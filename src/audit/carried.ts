@@ -2,6 +2,7 @@ import type { OutletLoad, TotalLoad } from '../domain/load-numbers.js';
 import { countedTotals } from './counted-totals.js';
 import { currentNumbers } from './currents.js';
 import { pedalsOf, type Layout, type Line } from './line.js';
+import { offersPlug } from './sources.js';
 import { outletStartup, totalStartup } from './startups.js';
 import { totalNumbers } from './totals.js';
 import { placeOfLine } from './violation.js';
@@ -11,8 +12,9 @@ export const outletLoads = ({ outlets, policy }: Layout): readonly OutletLoad[] 
   outlets.map((outlet) => ({
     place: placeOfLine(outlet.lines[0]),
     pedals: idsOf(outlet.lines),
-    current: currentNumbers(outlet, policy),
-    startup: outletStartup(outlet),
+    ...(offersPlug(outlet.lines[0])
+      ? { current: currentNumbers(outlet, policy), startup: outletStartup(outlet) }
+      : { current: null, startup: null }),
   }));
 
 /** Every stated total that something counts towards, in the order of the units. */

@@ -2,7 +2,6 @@ import type { Violation } from '../domain/violation.js';
 import { leadsOf } from './leads.js';
 import { placeOf, type Layout, type Line, type Parts } from './line.js';
 import { asRead, ifRead } from './readings.js';
-import { offersPlug } from './sources.js';
 import { counted, placeOfLine, violation } from './violation.js';
 import { list } from './words.js';
 
@@ -13,15 +12,12 @@ const mostAdapters = 2;
  * chain or join lead fits the output is judged by the rules `chain` and `join`.
  */
 export function plugViolations(layout: Layout): readonly Violation[] {
-  return layout.lines
-    .filter(offersPlug)
-    .flatMap(asRead)
-    .flatMap(({ line, reading }) =>
-      [...tooManyAdapters(line), ...brokenWay(line, layout.parts)].map((each) => ({
-        ...each,
-        message: ifRead(reading, each.message),
-      })),
-    );
+  return layout.lines.flatMap(asRead).flatMap(({ line, reading }) =>
+    [...tooManyAdapters(line), ...brokenWay(line, layout.parts)].map((each) => ({
+      ...each,
+      message: ifRead(reading, each.message),
+    })),
+  );
 }
 
 function tooManyAdapters(line: Line): readonly Violation[] {

@@ -3,15 +3,14 @@ import type { Violation } from '../domain/violation.js';
 import { leadsOf } from './leads.js';
 import { linesByOutput, pedalsOf, placeOf, type Layout, type Line, type Parts, type UnitInUse } from './line.js';
 import { asRead, ifRead } from './readings.js';
-import { offersPlug } from './sources.js';
 import { placeInUnit, placeOfLine, violation } from './violation.js';
 import { names, outputPlace } from './words.js';
 
 /** Plug and pedal agree, by themselves, by a polarity switch or through an odd number of reversing leads. */
 export function polarityViolations(layout: Layout): readonly Violation[] {
   return [
-    ...layout.lines.filter(offersPlug).flatMap((line) => lineViolations(line, layout.parts)),
-    ...layout.units.filter(offersPlug).flatMap((unit) => switchViolations(unit, layout.parts)),
+    ...layout.lines.flatMap((line) => lineViolations(line, layout.parts)),
+    ...layout.units.flatMap((unit) => switchViolations(unit, layout.parts)),
   ];
 }
 

@@ -6,12 +6,13 @@ type View = {
   /** It counts as a supply in use. */
   readonly isBrick: boolean;
   readonly takesSocket: boolean;
-  /** What hangs on it gets there by a plug, so that plugs and polarities have to agree. */
+  /** What hangs on it gets there by a plug, so that figures, plugs and polarities have to agree. */
   readonly offersPlug: boolean;
 };
 
 const views: Readonly<Record<Source['kind'], View>> = {
   mains: { isBrick: true, takesSocket: true, offersPlug: true },
+  adapter: { isBrick: true, takesSocket: true, offersPlug: false },
 };
 
 type OnSource = { readonly supply: Supply };

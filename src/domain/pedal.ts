@@ -1,4 +1,4 @@
-import type { Microamps, Millivolts, PedalId } from './quantities.js';
+import type { Microamps, Millivolts, PedalId, SupplyId } from './quantities.js';
 
 export type Power = 'AC' | 'DC';
 /** What stands at the centre of a barrel plug or the tip of a jack plug. */
@@ -50,6 +50,13 @@ export type AssumedOfPedal = {
   readonly volts?: Millivolts;
 };
 
+/** The adapter that a pedal came with. */
+export type OwnAdapter = {
+  readonly supply: SupplyId;
+  /** Nothing else may feed the pedal, since nobody has stated its volts, its draw, its power or its inlet. */
+  readonly only: boolean;
+};
+
 export type Pedal = {
   readonly id: PedalId;
   readonly name: string;
@@ -78,6 +85,8 @@ export type Pedal = {
   readonly unknown: readonly UnknownField[];
   /** Null for a pedal that is plugged in. */
   readonly kept: Kept | null;
+  /** Null where it came with none. */
+  readonly adapter: OwnAdapter | null;
 };
 
 /** What holds of a pedal of which no more is stated than its inlet, its volts and its draw. */
@@ -92,4 +101,5 @@ export const nothingMoreStated = {
   assumed: {},
   unknown: [],
   kept: null,
+  adapter: null,
 } as const satisfies Partial<Pedal>;

@@ -1,11 +1,13 @@
 import type { Millivolts } from './quantities.js';
 
+/** Mains volts that are accepted, both ends included; null when not stated. */
+export type MainsVolts = { readonly from: Millivolts; readonly to: Millivolts } | null;
+
 /** What a supply draws its power from. */
-export type Source = {
-  readonly kind: 'mains';
-  /** The mains volts that it accepts, both ends included; null when not stated. */
-  readonly volts: { readonly from: Millivolts; readonly to: Millivolts } | null;
-};
+export type Source =
+  | { readonly kind: 'mains'; readonly volts: MainsVolts }
+  /** The adapter that a pedal came with: on mains, and for that pedal alone, for which it is right by itself. */
+  | { readonly kind: 'adapter'; readonly volts: MainsVolts };
 
 /** What a source makes of the units that stand on it. */
 export type Nature = {
@@ -13,23 +15,34 @@ export type Nature = {
   readonly bricks: 0 | 1;
   /** How many mains sockets it takes. */
   readonly sockets: 0 | 1;
-  /** Where the way to a pedal starts: at the plug that the output's own lead offers. */
-  readonly wayStartsAt: 'plug';
+  /** Where the way to a pedal starts: at the plug that the output's own lead offers, or at the pedal that it belongs to. */
+  readonly wayStartsAt: 'plug' | 'its pedal';
 };
 
 const natures: Readonly<Record<Source['kind'], Nature>> = {
   mains: { bricks: 1, sockets: 1, wayStartsAt: 'plug' },
+  adapter: { bricks: 1, sockets: 1, wayStartsAt: 'its pedal' },
 };
 
 export const natureOf = ({ kind }: Source): Nature => natures[kind];
 
+/** Whether what stands on the source belongs to one pedal, which it suits by itself, so that no figure of it is compared. */
+export const isOfOnePedal = (source: Source): boolean => natureOf(source).wayStartsAt === 'its pedal';
+
 /** Rule `mains`: a source on mains that does not state its volts is refused where the venue's are stated. */
-const acceptsAt: Readonly<Record<Source['kind'], (source: Source, venue: Millivolts) => boolean>> = {
-  mains: ({ volts }, venue) => volts !== null && volts.from <= venue && venue <= volts.to,
+const acceptsAt: { readonly [Kind in Source['kind']]: (source: OfKind<Kind>, venue: Millivolts) => boolean } = {
+  mains: ({ volts }, venue) => isAmong(venue, volts),
+  adapter: ({ volts }, venue) => isAmong(venue, volts),
 };
 
+type OfKind<Kind extends Source['kind']> = Extract<Source, { readonly kind: Kind }>;
+
+const isAmong = (venue: Millivolts, volts: MainsVolts): boolean =>
+  volts !== null && volts.from <= venue && venue <= volts.to;
+
 /** Whether a supply on the source may be used at a venue of these mains volts. */
-export const acceptsVenue = (source: Source, venue: Millivolts): boolean => acceptsAt[source.kind](source, venue);
+export const acceptsVenue = (source: Source, venue: Millivolts): boolean =>
+  (acceptsAt[source.kind] as (source: Source, venue: Millivolts) => boolean)(source, venue);
 
 /** Whether it may be used at all of them; nothing is asked of it where none are stated. */
 export const acceptsVenues = (source: Source, venues: readonly Millivolts[]): boolean =>

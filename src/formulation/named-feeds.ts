@@ -1,6 +1,7 @@
 import type { Feed, Readings } from '../domain/plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Millivolts, PartId } from '../domain/quantities.js';
+import { isOfOnePedal } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
@@ -125,6 +126,12 @@ const tailMaker =
     return { adapters, readings };
   };
 
+/** What belongs to the pedal goes in as it is, however its label reads. */
+const noTail = ({ polarity }: Pedal): Tail => ({
+  adapters: [],
+  ...(polarity === 'unknown' && { readings: { 'centre-negative': [], 'centre-positive': [] } }),
+});
+
 type Leads = { readonly pick: PartPicker; readonly tailOf: TailMaker };
 
 function unitFeeds(unit: SeatedUnit, number: number, { pick, tailOf }: Leads, today: Today): readonly Feed[] {
@@ -150,7 +157,11 @@ function unitFeeds(unit: SeatedUnit, number: number, { pick, tailOf }: Leads, to
       const join = use.join === null ? null : { mode: use.join.mode, part: pick(use.join.lead) };
       return pedals.map(({ pedal }) => ({
         ...place,
-        ...feedOf(pedal, outputs, tailOf(use.route, use.exit, pedal)),
+        ...feedOf(
+          pedal,
+          outputs,
+          isOfOnePedal(unit.supply.source) ? noTail(pedal) : tailOf(use.route, use.exit, pedal),
+        ),
         join,
         chain: null,
       }));

@@ -91,6 +91,8 @@ function dominates(
   worse: SupplyUses,
   worseBanks: readonly UsefulBank[],
 ): boolean {
+  // What stands on the mains takes a socket, and lasts.
+  if (better.supply.source.kind !== worse.supply.source.kind) return false;
   if ((better.supply.price ?? Infinity) > (worse.supply.price ?? Infinity)) return false;
   return totalCovers(better.supply.total, worse.supply.total) && banksCover(betterBanks, worseBanks);
 }

@@ -1,5 +1,6 @@
 import type { Polarity, Power } from '../domain/pedal.js';
 import type { Pedal } from '../domain/pedal.js';
+import { takesNothingElse } from '../domain/own-adapter.js';
 import type { Policy } from '../domain/board.js';
 import type { Microamps, Millivolts } from '../domain/quantities.js';
 import type { Bank, Setting } from '../domain/supply.js';
@@ -54,9 +55,12 @@ export function acceptsVolts(pedal: Pedal, volts: Millivolts): boolean {
     : pedal.accepts.millivolts.includes(volts);
 }
 
-/** Rules `power` and `voltage`: right kind of current, accepted volts, and open-circuit volts accepted or survived. */
+/**
+ * Rules `power` and `voltage`: right kind of current, accepted volts, and open-circuit volts accepted or survived; never for
+ * a pedal of which it is not stated what it takes.
+ */
 export function voltsSuit(pedal: Pedal, outlet: Outlet): boolean {
-  if (pedal.power !== outlet.power || !acceptsVolts(pedal, outlet.millivolts)) return false;
+  if (takesNothingElse(pedal) || pedal.power !== outlet.power || !acceptsVolts(pedal, outlet.millivolts)) return false;
   const open = outlet.openCircuit;
   return open === null || acceptsVolts(pedal, open) || (pedal.survives !== null && open <= pedal.survives);
 }

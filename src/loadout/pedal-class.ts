@@ -72,6 +72,7 @@ const mustAgree: { readonly [Field in PedalField]: (value: Pedal[Field]) => Plai
   assumed: nothing,
   unknown: nothing,
   kept: nothing,
+  adapter: all,
 };
 
 const fields = Object.keys(mustAgree) as readonly PedalField[];

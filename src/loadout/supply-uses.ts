@@ -4,6 +4,7 @@ import type { Bench } from './bench.js';
 import type { Offer } from './offers.js';
 import { chainPools } from './chain-pools.js';
 import type { GroundMode } from './ground-mode.js';
+import { usesOnOwn } from './own-uses.js';
 import { soloUses } from './solo-uses.js';
 import { totalLimits, type TotalLimit } from './totals.js';
 import type { ChainPool, SoloUse } from './uses.js';
@@ -48,6 +49,7 @@ const waysFrom: Readonly<
     solos: soloUses(supply, limits, bench),
     chains: chainPools(supply, limits, bench),
   }),
+  'its pedal': (supply, _, bench) => ({ solos: usesOnOwn(supply, bench), chains: [] }),
 };
 
 /** How many of the board's pedals the supply can feed at the most, counted by class. */

@@ -5,6 +5,7 @@ import { routesOver, type Routes } from './unit/routes.js';
 import type { UnitShape } from './unit/shape.js';
 import { unitShape } from './unit/unit-shape.js';
 import type { Measure } from './measure.js';
+import { wayStart } from './sources.js';
 import { stockOf, type StockGroup, type Stock } from './stock.js';
 import type { Standing } from './today.js';
 
@@ -62,9 +63,10 @@ function carriersOf(
   const known = new Map<string, Known | null>();
   const carriers = new Map<StockGroup, MostCarried>();
   for (const group of groups) {
-    const { source, total, banks } = group.supply;
-    // Units that something is plugged into carry like no others.
-    const key = JSON.stringify([source, total, banks, group.unit === null ? null : [group.supply.id, group.unit]]);
+    const { id, source, total, banks } = group.supply;
+    // Units that something is plugged into carry like no others, and so does what belongs to one pedal.
+    const isLikeOthers = group.unit === null && wayStart(source) === 'plug';
+    const key = JSON.stringify([source, total, banks, isLikeOthers ? null : [id, group.unit]]);
     let found = known.get(key);
     if (found === undefined) {
       const shape = unitShape(group.supply, group.unit, bench);

@@ -8,7 +8,7 @@ import { bruteForce } from './brute-force.js';
 import { relaxations, restrictions, type Change } from './changes.js';
 import { tierFigures } from './tier-figures.js';
 
-const sample = fc.sample(tinyCase, { seed: 21, numRuns: 600 });
+const sample = fc.sample(tinyCase, { seed: 21, numRuns: 720 });
 
 /** What the best plan, perhaps a partial one, comes to in the order of its aim. */
 function figuresOf({ board, catalogue }: Case): readonly number[] {
@@ -59,7 +59,8 @@ describe('larger cases', () => {
   it('have half to all of the pedals and supplies', () => {
     const larger = fc.sample(largerCase(12, 10), { seed: 20, numRuns: 50 });
     for (const { board, catalogue } of larger) {
-      const supplies = board.gear.supplies.length + catalogue.supplies.length;
+      const supplies =
+        board.gear.supplies.filter(({ source }) => source.kind === 'mains').length + catalogue.supplies.length;
       expect([board.pedals.length >= 6, board.pedals.length <= 12]).toEqual([true, true]);
       expect([supplies >= 5, supplies <= 10]).toEqual([true, true]);
     }

@@ -5,13 +5,15 @@
 import fc from 'fast-check';
 
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
+import { ownAdapterOf } from '../../src/domain/own-adapter.js';
 import type { Pedal } from '../../src/domain/pedal.js';
+import type { MainsVolts } from '../../src/domain/source.js';
 import { percent } from './arbitrary-choices.js';
 import { partDrafts, partFrom, type PartDraft } from './arbitrary-parts.js';
 import { pedalDrafts, pedalFrom, type PedalDraft } from './arbitrary-pedals.js';
 import { policies } from './arbitrary-policy.js';
 import { supplyDrafts, supplyFrom, type SupplyDraft } from './arbitrary-supplies.js';
-import { boardOf, catalogueOf } from './builders.js';
+import { boardOf, catalogueOf, volts } from './builders.js';
 
 export type Case = { readonly board: Board; readonly catalogue: Catalogue };
 
@@ -75,6 +77,9 @@ function caseFrom(drafts: Drafts): Case {
   const made = pedals.map((draft, index) => pedalFrom(draft, index, supplies, drafts.policy));
   const partsAtHand = [...drafts.parts, ...withoutRepeats(made.flatMap(({ leads }) => leads))];
   const parts = partsAtHand.map(partFrom);
+  const own = made.flatMap(({ pedal }, index) =>
+    pedal.adapter === null ? [] : ownAdapterOf(pedal, acceptedMains[index % acceptedMains.length] ?? null),
+  );
   const isGear = (drafted: readonly boolean[], index: number): boolean => drafted[index] === true;
   const supplyIsGear = drafts.supplies.map((draft) => draft.gear);
   const partIsGear = partsAtHand.map((draft) => draft.terms.gear);
@@ -84,13 +89,13 @@ function caseFrom(drafts: Drafts): Case {
       {
         policy: drafts.policy,
         gear: {
-          supplies: supplies.filter((_, index) => isGear(supplyIsGear, index)),
+          supplies: [...supplies.filter((_, index) => isGear(supplyIsGear, index)), ...own],
           parts: parts.filter((_, index) => isGear(partIsGear, index)),
         },
         owned: {
           supplies: ownedOf(
-            supplies,
-            drafts.supplies.map((draft) => draft.owned),
+            [...supplies, ...own],
+            [...drafts.supplies.map((draft) => draft.owned), ...own.map(() => 1)],
           ),
           parts: ownedOf(
             parts,
@@ -105,6 +110,13 @@ function caseFrom(drafts: Drafts): Case {
     ),
   };
 }
+
+/** What the adapters that pedals came with accept, in turns. */
+const acceptedMains: readonly MainsVolts[] = [
+  { from: volts(100), to: volts(240) },
+  { from: volts(220), to: volts(240) },
+  null,
+];
 
 /** The pedals with the first one's home, volts, inlet, polarity and ground, none of them joined. */
 function familyOf(pedals: readonly PedalDraft[]): readonly PedalDraft[] {

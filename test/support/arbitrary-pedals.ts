@@ -5,7 +5,17 @@
 import fc from 'fast-check';
 
 import type { Policy } from '../../src/domain/board.js';
-import type { AcceptedVolts, Draw, Figure, Pedal, Polarity, PolarityOrUnknown, Power } from '../../src/domain/pedal.js';
+import {
+  nothingMoreStated,
+  type AcceptedVolts,
+  type Draw,
+  type Figure,
+  type Pedal,
+  type Polarity,
+  type PolarityOrUnknown,
+  type Power,
+} from '../../src/domain/pedal.js';
+import { ownAdapterId } from '../../src/domain/own-adapter.js';
 import { microamps, millivolts, pedalId, type Millivolts } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Supply } from '../../src/domain/supply.js';
 import { choice, percent, pick, weighted } from './arbitrary-choices.js';
@@ -35,6 +45,8 @@ export type PedalDraft = {
   readonly digital: boolean;
   readonly highGain: boolean;
   readonly alone: boolean;
+  /** It came with an adapter, and nothing else may be said of it. */
+  readonly adapter: 'none' | 'spare' | 'only';
 };
 
 export const pedalDrafts: fc.Arbitrary<PedalDraft> = fc.record({
@@ -75,6 +87,7 @@ export const pedalDrafts: fc.Arbitrary<PedalDraft> = fc.record({
   digital: percent(40),
   highGain: percent(45),
   alone: percent(15),
+  adapter: weighted<PedalDraft['adapter']>([57, 'none'], [2, 'spare'], [1, 'only']),
 });
 
 /** What a pedal is made for. */
@@ -105,7 +118,7 @@ export function pedalFrom(
   const { ground, figure, digital, highGain, alone } = draft;
   const leads = draft.remedied ? remediesOf(draft, home, inlet) : [];
   return {
-    pedal: {
+    pedal: withAdapter(draft.adapter, {
       id: pedalId(id),
       name: id,
       power: home.power,
@@ -127,8 +140,32 @@ export function pedalFrom(
         ...(ground === 'unknown' ? (['ground'] as const) : []),
       ],
       kept: null,
-    },
+      adapter: null,
+    }),
     leads: leads.map((shape) => ({ shape, terms: draft.terms })),
+  };
+}
+
+/** A pedal that keeps the adapter it came with; where nothing else may feed it, nothing is known of what it takes. */
+function withAdapter(drafted: PedalDraft['adapter'], pedal: Pedal): Pedal {
+  if (drafted === 'none') return pedal;
+  const adapter = { supply: ownAdapterId(pedal.id), only: drafted === 'only' };
+  if (!adapter.only) return { ...pedal, adapter };
+  const { power, polarity, inlet, ground, digital, highGain, alone } = pedal;
+  return {
+    ...nothingMoreStated,
+    id: pedal.id,
+    name: pedal.name,
+    power,
+    polarity,
+    inlet,
+    ground,
+    digital,
+    highGain,
+    alone,
+    accepts: { kind: 'listed', millivolts: [millivolts(9000)] },
+    draw: { kind: 'flat', microamps: microamps(0) },
+    adapter,
   };
 }
 

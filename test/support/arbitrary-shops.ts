@@ -42,6 +42,7 @@ export const noisyCase: fc.Arbitrary<Case> = fc
       ...customer(board, false, false),
       pedals: board.pedals.map((pedal, at) => ({
         ...pedal,
+        adapter: null,
         digital: at === 0,
         highGain: at > 0,
         ground: 'negative' as const,
@@ -49,7 +50,9 @@ export const noisyCase: fc.Arbitrary<Case> = fc
     },
     catalogue: {
       ...catalogue,
-      supplies: [...catalogue.supplies, ...board.gear.supplies].flatMap((supply) => threeMakes(supply, 300 * dearer)),
+      supplies: [...catalogue.supplies, ...board.gear.supplies.filter(isBox)].flatMap((supply) =>
+        threeMakes(supply, 300 * dearer),
+      ),
     },
   }));
 
@@ -78,15 +81,20 @@ function customer(board: Board, owns: boolean, limited: boolean): Board {
   const { policy, owned, gear } = board;
   return {
     ...board,
+    // What a pedal came with would leave less to buy.
+    pedals: board.pedals.map((pedal) => ({ ...pedal, adapter: null })),
     policy: limited ? policy : { ...policy, budget: null, bricks: null, sockets: null },
     owned: owns ? owned : { ...owned, supplies: new Map() },
-    gear: { ...gear, supplies: owns ? gear.supplies : [] },
+    gear: { ...gear, supplies: owns ? gear.supplies.filter(isBox) : [] },
   };
 }
 
+/** Not the adapter that a pedal came with. */
+const isBox = ({ source }: Supply): boolean => source.kind === 'mains';
+
 /** Also what was gear is for sale, as another model. */
 function stocked(catalogue: Catalogue, { gear }: Board, made: readonly Cousin[]): Catalogue {
-  const models = [...catalogue.supplies, ...gear.supplies.map((supply) => renamed(supply, 'new', {}))];
+  const models = [...catalogue.supplies, ...gear.supplies.filter(isBox).map((supply) => renamed(supply, 'new', {}))];
   const others = models.flatMap((supply) => made.map((cousin, at) => cousinOf(supply, cousin, at)));
   return { ...catalogue, supplies: [...models, ...others].map(forSale) };
 }

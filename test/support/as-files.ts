@@ -4,6 +4,7 @@ import { moneyText, type Currency } from '../../src/domain/money.js';
 import type { Part } from '../../src/domain/part.js';
 import type { AcceptedVolts, Draw, Pedal } from '../../src/domain/pedal.js';
 import { numberOfThousandths, type Factor, type MinorUnits } from '../../src/domain/quantities.js';
+import type { Source } from '../../src/domain/source.js';
 import type { Bank, Supply, Total } from '../../src/domain/supply.js';
 
 type Data = Readonly<Record<string, unknown>>;
@@ -38,13 +39,15 @@ export function boardFileOf(board: Board): Data {
       budget: money(policy.budget),
       bricks: policy.bricks,
     }),
-    pedals: board.pedals.map(pedalData),
+    pedals: board.pedals.map((pedal) => pedalData(pedal, board)),
     gear: {
-      supplies: board.gear.supplies.map((supply) => supplyData(supply, money(supply.price))),
+      supplies: board.gear.supplies.filter(isNotOwn).map((supply) => supplyData(supply, money(supply.price))),
       parts: board.gear.parts.map((part) => partData(part, money(part.price))),
     },
     owned: {
-      supplies: [...owned.supplies].flatMap(([id, count]) => Array.from({ length: count }, () => id)),
+      supplies: [...owned.supplies]
+        .filter(([id]) => board.pedals.every(({ adapter }) => adapter?.supply !== id))
+        .flatMap(([id, count]) => Array.from({ length: count }, () => id)),
       parts: Object.fromEntries(owned.parts),
     },
   });
@@ -55,7 +58,12 @@ function venuesData(mains: Board['policy']['mains']): unknown {
   return others.length === 0 ? first : [first, ...others];
 }
 
-export function pedalData(pedal: Pedal): Data {
+/** What is written of the pedal that a supply came with. */
+const isNotOwn = ({ source }: Supply): boolean => source.kind !== 'adapter';
+
+/** With the adapter that it came with as the board's gear has it. */
+export function pedalData(pedal: Pedal, board?: Board): Data {
+  const only = pedal.adapter?.only === true;
   return stated({
     id: pedal.id,
     name: pedal.name,
@@ -63,17 +71,27 @@ export function pedalData(pedal: Pedal): Data {
     polarity: pedal.polarity,
     inlet: pedal.inlet,
     ground: pedal.ground,
-    volts: acceptedData(pedal.accepts),
+    volts: only ? null : acceptedData(pedal.accepts),
     prefers: thousandths(pedal.prefers),
     maxVolts: thousandths(pedal.survives),
-    milliamps: drawData(pedal.draw),
+    milliamps: only ? null : drawData(pedal.draw),
     startup: thousandths(pedal.startup),
     figure: pedal.figure,
     digital: pedal.digital,
     highGain: pedal.highGain,
     alone: pedal.alone,
+    adapter: adapterData(pedal, board),
   });
 }
+
+function adapterData({ adapter }: Pedal, board?: Board): unknown {
+  if (adapter === null) return null;
+  const source = board?.gear.supplies.find(({ id }) => id === adapter.supply)?.source;
+  return stated({ mains: source === undefined ? null : mainsData(source) });
+}
+
+const mainsData = ({ volts }: Source): unknown =>
+  volts && { from: numberOfThousandths(volts.from), to: numberOfThousandths(volts.to) };
 
 function acceptedData(accepts: AcceptedVolts): unknown {
   if (accepts.kind === 'range') return { from: thousandths(accepts.from), to: thousandths(accepts.to) };
@@ -103,13 +121,12 @@ export function catalogueFileOf({ name, currency, supplies, parts }: Catalogue):
 function supplyData(supply: Supply, price: number | null): Data {
   const settings = supply.banks.flatMap((bank) => bank.settings);
   const regulated = settings.every(({ openCircuit }) => openCircuit === null);
-  const accepted = supply.source.volts;
   return stated({
     id: supply.id,
     name: supply.name,
     price,
     stock: supply.stock,
-    mains: accepted && { from: thousandths(accepted.from), to: thousandths(accepted.to) },
+    mains: mainsData(supply.source),
     regulated,
     total: totalData(supply.total),
     banks: supply.banks.map((bank) => bankData(bank, regulated)),

@@ -57,7 +57,7 @@ const rangeText = (value: unknown): unknown =>
   isData(value) ? `${String(value['from'])}-${String(value['to'])}` : value;
 
 function pedalCells(pedal: Data): Data {
-  const { volts, milliamps, ...rest } = pedal;
+  const { volts, milliamps, adapter, ...rest } = pedal;
   // One entry by voltage is more than a cell can say without brackets.
   const isMap = isData(milliamps);
   const draws = isMap && Array.isArray(volts) ? volts.map((at) => milliamps[String(at)]) : null;
@@ -66,8 +66,10 @@ function pedalCells(pedal: Data): Data {
         .map(([at, draw]) => `${at}: ${String(draw)}`)
         .join(', ')}}`
     : milliamps;
-  return { ...rest, volts: rangeText(volts), milliamps: draws ?? written };
+  return { ...rest, adapter: adapterCell(adapter), volts: rangeText(volts ?? ''), milliamps: draws ?? written ?? '' };
 }
+
+const adapterCell = (adapter: unknown): unknown => (isData(adapter) ? rangeText(adapter['mains'] ?? 'yes') : 'no');
 
 /** What concerns the whole supply stands in its first row only. */
 function supplyCells(supply: Data): readonly Data[] {

@@ -49,8 +49,29 @@ export function hookupsOf(
 ): readonly Hookup[] {
   const [pedal] = pedals;
   if (pedal === undefined || !acceptsMains(supply, policy)) return [];
+  if (supply.source.kind === 'adapter') return pedals.length > 1 ? [] : ownAdapter(pedal, supply);
   if (pedals.length > 1) return chained(pedals, supply, parts, policy);
   return [...direct(pedal, supply, parts, policy), ...joined(pedal, supply, parts, policy)];
+}
+
+/** The adapter that a pedal came with goes into that pedal, whatever is stated of the two. */
+function ownAdapter(pedal: Pedal, supply: Supply): readonly Hookup[] {
+  const setting = supply.banks[0]?.settings[0];
+  if (setting === undefined || pedal.adapter?.supply !== supply.id) return [];
+  const readings = { 'centre-negative': [], 'centre-positive': [] };
+  return [
+    {
+      supply,
+      pedals: [pedal],
+      taps: [{ bank: 0, setting }],
+      join: null,
+      chain: null,
+      tails: [{ parts: [], readings: pedal.polarity === 'unknown' ? readings : null }],
+      volts: setting.millivolts,
+      load: 0,
+      surge: 0,
+    },
+  ];
 }
 
 /** What an output or a joined pair is to the pedals on it. */
@@ -200,6 +221,7 @@ const product = <Item>(lists: readonly (readonly Item[])[]): readonly (readonly 
 
 /** The rules `power`, `voltage`, `current` and `startup`. */
 function carries(source: Source, pedals: readonly Pedal[], policy: Policy): boolean {
+  if (pedals.some(({ adapter }) => adapter?.only === true)) return false;
   if (!pedals.every((pedal) => pedal.power === source.power && acceptsSource(pedal, source))) return false;
   const scale = policy.guess.denominator;
   const { load, surge } = taken(pedals, source.volts, policy);

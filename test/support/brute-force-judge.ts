@@ -50,6 +50,7 @@ function isSoundUnit(board: Board, catalogue: Catalogue | null, feeds: Outlet): 
 function allowed(board: Board, catalogue: Catalogue | null, supply: Supply, outlet: Outlet): readonly Hookup[] {
   const parts = partsOf(board, catalogue);
   const pedals = outlet.map((feed) => withAdapters(board, parts, feed));
+  if (supply.source.kind === 'adapter' && outlet.some(({ adapters }) => adapters.length > 0)) return [];
   const known = pedals.filter((pedal) => pedal !== null);
   if (known.length < pedals.length) return [];
   const [first] = outlet;

@@ -126,11 +126,17 @@ class ModelBoard {
       }
       case 'plug':
         demand(!this.isOn(step.feed), `${step.feed.pedal} is plugged under power`);
-        demand(this.#measured.has(step.feed.pedal), `${step.feed.pedal} was not measured`);
+        demand(this.#measured.has(step.feed.pedal) || this.#isOwn(step.feed), `${step.feed.pedal} was not measured`);
         demand(this.#laid.delete(step.feed.pedal), `${step.feed.pedal} has no lead`);
         this.hanging.set(step.feed.pedal, step.feed);
         return;
     }
+  }
+
+  /** What a pedal came with is right for it: nobody knows what a meter should show. */
+  #isOwn({ pedal, supply: id }: Feed): boolean {
+    const supply = this.#supplies.find((each) => each.id === id);
+    return supply?.source.kind === 'adapter' && this.#pedal(pedal).adapter?.supply === id;
   }
 
   #setPolarity({ place, polarity }: Extract<ReplugStep, { kind: 'set polarity' }>): void {

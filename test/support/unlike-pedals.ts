@@ -1,5 +1,6 @@
 /** For every field of a pedal, pedals that differ from a plain one of 10 mA in it. */
 import type { Pedal } from '../../src/domain/pedal.js';
+import { supplyId } from '../../src/domain/quantities.js';
 import { listed, milliamps, pedalOf, volts } from './builders.js';
 
 type Differing = {
@@ -38,6 +39,14 @@ const differing: Readonly<Record<keyof Pedal, Differing>> = {
   assumed: { bears: false, by: [{ assumed: { power: 'DC' } }] },
   unknown: { bears: false, by: [{ unknown: ['milliamps'] }] },
   kept: { bears: false, by: [{ kept: 'later' }] },
+  adapter: {
+    bears: true,
+    by: [
+      { adapter: { supply: supplyId('own-one'), only: false } },
+      { adapter: { supply: supplyId('own-two'), only: false } },
+      { adapter: { supply: supplyId('own-one'), only: true } },
+    ],
+  },
 };
 
 const plain = pedalOf('plain', 10);

@@ -1,7 +1,7 @@
 import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
 import { lowestMillivolts, type Pedal } from '../../domain/pedal.js';
 import { microamps, millivolts, supplyId, type Millivolts, type PedalId } from '../../domain/quantities.js';
-import type { Source } from '../../domain/source.js';
+import type { MainsVolts } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { withGear } from '../../domain/changed-kit.js';
@@ -55,5 +55,5 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
 }
 
 /** From the lowest to the highest; null of none. */
-export const spanOf = (mains: readonly Millivolts[]): Source['volts'] =>
+export const spanOf = (mains: readonly Millivolts[]): MainsVolts =>
   mains.length === 0 ? null : { from: millivolts(Math.min(...mains)), to: millivolts(Math.max(...mains)) };

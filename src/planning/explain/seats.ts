@@ -2,6 +2,8 @@ import { rankedTiersOf, type ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
+import { isOwnAdapterOf } from '../../domain/own-adapter.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
 import { hasEnded, type Effort } from '../../formulation/optimiser.js';
@@ -54,7 +56,7 @@ export async function seatOf(
 ): Promise<{ readonly seat: SeatExplanation; readonly whole: boolean }> {
   const feed = wiring.feeds.find((each) => each.pedal === pedal);
   if (feed === undefined) throw new RangeError(`the pedal "${pedal}" is not powered`);
-  const supplies = suppliesToHave(kit);
+  const supplies = suppliesToHave(kit, pedal);
   const inUse = new Set(wiring.feeds.map(({ supply }) => supply));
   const hers = supplies.find(({ id }) => id === feed.supply);
   const here = hers === undefined ? undefined : bankOfOutput(hers, feed.outputs[0] ?? 0);
@@ -79,9 +81,14 @@ export async function seatOf(
   };
 }
 
-/** The supplies that are owned or in stock, the catalogue's first. */
-const suppliesToHave = (kit: Kit): readonly Supply[] =>
-  supplyOffers(kit).flatMap(({ supply, owned, forSale }) => (owned + forSale > 0 ? [supply] : []));
+/** The supplies that are owned or in stock, the catalogue's first, without what came with other pedals. */
+const suppliesToHave = (kit: Kit, pedal: PedalId): readonly Supply[] =>
+  supplyOffers(kit).flatMap(({ supply, owned, forSale }) =>
+    owned + forSale > 0 && !isAnothers(supply, pedal, kit) ? [supply] : [],
+  );
+
+const isAnothers = (supply: Supply, id: PedalId, { board }: Kit): boolean =>
+  isOfOnePedal(supply.source) && !board.pedals.some((pedal) => pedal.id === id && isOwnAdapterOf(supply, pedal));
 
 type Trial = {
   readonly pedal: PedalId;

@@ -1,6 +1,7 @@
 import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { decimalOfThousandths, factorText, type Factor, type Millivolts } from '../../domain/quantities.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import type { Total } from '../../domain/supply.js';
 import { loadOf, pedalLoad, takenBy, withinFactor } from '../../loadout/load.js';
 import { supplyOffers } from '../../loadout/offers.js';
@@ -77,7 +78,7 @@ const totalText = (total: Total): string =>
 function strongestText({ seat: { join, outlet }, shop: { kit } }: Attempt): string {
   if (join !== null) return `the strongest two that fit in ${join.mode} for ${voltsText(outlet.millivolts)} give`;
   const ratings = supplyOffers(kit).flatMap(({ supply }) =>
-    supply.banks.flatMap(({ power, settings }) =>
+    (isOfOnePedal(supply.source) ? [] : supply.banks).flatMap(({ power, settings }) =>
       settings.filter(({ millivolts }) => power === outlet.power && millivolts === outlet.millivolts),
     ),
   );

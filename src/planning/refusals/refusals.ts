@@ -1,6 +1,8 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Rule } from '../../domain/rules.js';
+import { isOwnAdapterOf, takesNothingElse } from '../../domain/own-adapter.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import { supplyOffers } from '../../loadout/offers.js';
 import type { Refusal } from '../answer.js';
 import { attemptsOn, numbersOf, shopFor, type Attempt } from './attempts.js';
@@ -13,7 +15,9 @@ import type { RuleFailure } from './failure.js';
  * the end was nearest to working.
  */
 export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
-  const offered = supplyOffers(kit);
+  const offered = supplyOffers(kit).filter(({ supply }) =>
+    isOfOnePedal(supply.source) ? isOwnAdapterOf(supply, pedal) : !takesNothingElse(pedal),
+  );
   if (offered.length === 0)
     return [{ rule: 'stock', at: null, message: 'there is no supply, neither owned nor for sale' }];
   const shop = shopFor(pedal, kit);
@@ -41,8 +45,10 @@ type Miss = RuleFailure & {
 
 /** The first rule that an attempt fails; null when it keeps them all. */
 function missOf(attempt: Attempt): Miss | null {
+  const isOwn = isOfOnePedal(attempt.supply.source);
   for (const [step, [rule, fails]] of checks.entries()) {
-    const failure = fails(attempt);
+    // What a pedal came with suits it in all but the mains.
+    const failure = isOwn && rule !== 'mains' ? null : fails(attempt);
     // What a pedal draws at volts that it does not accept is not known.
     const rest = step > acceptance ? checks.slice(step + 1) : [];
     const others = failure === null ? 0 : rest.filter(([, next]) => next(attempt) !== null).length;

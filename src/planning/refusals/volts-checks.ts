@@ -1,3 +1,4 @@
+import { takesNothingElse } from '../../domain/own-adapter.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { acceptsVenue } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
@@ -29,6 +30,8 @@ export function failsPower({ pedal, bank, supply }: Attempt): RuleFailure | null
 
 export function failsVoltage({ pedal, seat, supply }: Attempt): RuleFailure | null {
   if (voltsSuit(pedal, seat.outlet)) return null;
+  if (takesNothingElse(pedal))
+    return { nearness: 0, message: 'states no volts or no draw, so that nothing but its own adapter may feed it' };
   const { millivolts, openCircuit } = seat.outlet;
   const wanted = acceptedText(pedal);
   const where = placeText(seat, supply);

@@ -1,6 +1,7 @@
 import { bankOfOutput, pluggedOf, type Kit } from '../../domain/kit.js';
 import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
-import type { Millivolts, PedalId } from '../../domain/quantities.js';
+import type { Millivolts, PedalId, SupplyId } from '../../domain/quantities.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import { isSameFeed, isSameOutlet, isSameUnit, meet } from './places.js';
 import { polaritySwitches, voltsSwitches, type PolaritySwitch, type VoltsSwitch } from './switches.js';
 
@@ -48,7 +49,9 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
   const polarities = polaritySwitches(kit, fresh).filter(({ place }) => !staying.some((feed) => meet(feed, place)));
   const measuring: readonly ReplugStep[] = [
     { kind: 'mains on', units: unitsOf(fresh) },
-    ...fresh.map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
+    ...fresh
+      .filter(({ supply }) => !isOfPedal(supply, kit))
+      .map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
     { kind: 'mains off', units: unitsOf(fresh) },
   ];
   return {
@@ -73,6 +76,12 @@ function isTouched(feed: Feed, today: readonly Feed[], volts: readonly VoltsSwit
   const before = today.find(({ pedal }) => pedal === feed.pedal);
   if (before === undefined || !isSameFeed(before, feed)) return true;
   return volts.some(({ place }) => meet(feed, place));
+}
+
+/** What a pedal came with is right for it: nobody knows what a meter should show. */
+function isOfPedal(id: SupplyId, { supplies }: Kit): boolean {
+  const supply = supplies.get(id);
+  return supply !== undefined && isOfOnePedal(supply.source);
 }
 
 /** The feeds of each output, or of joined ones, in the order of supplies, units and outputs. */

@@ -3,6 +3,8 @@ import type { Aim, Tier } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
 import type { ClaimedPlan } from '../../domain/claimed-plan.js';
 import type { Kit } from '../../domain/kit.js';
+import type { Wiring } from '../../domain/plan.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import type { Proof, ProofWishes } from '../../domain/proof.js';
 import { wishedKit } from '../rewire/rewire-terms.js';
 import { verifyImpossible, verifyProof, type VerifyProgress } from '../../proof/verify-proof.js';
@@ -42,7 +44,8 @@ export function verify(
   claim: Claim,
   onProgress?: VerifyProgress,
 ): Verdict {
-  const { plan, proof } = claim;
+  const { proof } = claim;
+  const plan = { ...claim.plan, wiring: withOwnSettings(claim.plan.wiring, kit) };
   const { wishes } = proof;
   const { board, catalogue } = asked(kit, proof);
   const misfits = misfitsOf(board, claim);
@@ -68,6 +71,16 @@ export function verify(
     ? { kind: 'proven', aim: proof.aim, tiers: shown.tiers, cases: shown.cases, wishes }
     : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
 }
+
+/** Feeds by own adapters as they are planned: a result says nothing of what nobody has stated. */
+const withOwnSettings = (wiring: Wiring, { supplies }: Kit): Wiring => ({
+  ...wiring,
+  feeds: wiring.feeds.map((feed) => {
+    const supply = supplies.get(feed.supply);
+    const given = supply === undefined || !isOfOnePedal(supply.source) ? undefined : supply.banks[0]?.settings[0];
+    return feed.settings.length > 0 || given === undefined ? feed : { ...feed, settings: [given.millivolts] };
+  }),
+});
 
 /** The kit as the proof's wishes leave it. */
 function asked(

@@ -36,9 +36,9 @@ export function offeredJoined(mode: JoinMode, first: OutputOffer, second: Output
   };
 }
 
-/** The rules `power` and `voltage`. */
+/** The rules `power` and `voltage`. Where it is not stated what a pedal takes, its own adapter alone is right. */
 export function suits(source: OutputOffer, pedal: Pedal): boolean {
-  if (source.power !== pedal.power || !accepts(pedal, source.volts)) return false;
+  if (pedal.adapter?.only === true || source.power !== pedal.power || !accepts(pedal, source.volts)) return false;
   if (accepts(pedal, source.open)) return true;
   return pedal.survives !== null && source.open <= pedal.survives;
 }

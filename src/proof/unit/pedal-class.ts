@@ -50,6 +50,7 @@ const bears = {
   assumed: false,
   unknown: false,
   kept: false,
+  adapter: true,
 } as const satisfies Record<keyof Pedal, boolean>;
 
 /** Everything about a pedal that bears, as one text. Of where a figure was read only a guess matters. */

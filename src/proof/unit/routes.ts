@@ -8,6 +8,8 @@ export type Pole = Polarity | null;
 export type Routes = {
   /** The number of the set of ways from a plug, at any of the polarities, to the pedal's inlet; null when there is none. */
   readonly between: (plug: string, poles: readonly Pole[], pedal: Pedal) => number | null;
+  /** The number of the set whose only way takes no adapter. */
+  readonly nothing: number;
   /** By number. */
   readonly sets: readonly (readonly (readonly number[])[])[];
 };
@@ -17,7 +19,8 @@ const mostAdapters = 2;
 /** Every way over at most two adapters counts, needless ones too: a lead may be worth more than it costs. */
 export function routesOver(kinds: readonly StockLeadKind[]): Routes {
   const known = new Map<string, number | null>();
-  const sets: (readonly (readonly number[])[])[] = [];
+  const nothing = 0;
+  const sets: (readonly (readonly number[])[])[] = [[[]]];
   const between: Routes['between'] = (plug, poles, pedal) => {
     const wanted = pedal.power === 'AC' ? null : pedal.polarity;
     const key = JSON.stringify([plug, poles, pedal.inlet, wanted]);
@@ -31,7 +34,7 @@ export function routesOver(kinds: readonly StockLeadKind[]): Routes {
     known.set(key, number);
     return number;
   };
-  return { between, sets };
+  return { between, nothing, sets };
 }
 
 /** A pedal of unknown polarity has a way for each reading; of every lead kind it needs what the one or the other needs. */

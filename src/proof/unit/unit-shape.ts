@@ -1,6 +1,7 @@
 import type { Supply } from '../../domain/supply.js';
 import { suitsVenues, wayStart, type WayStart } from '../sources.js';
 import { chainShapes } from './chain-shapes.js';
+import { ownPlaces } from './own-places.js';
 import { placeShapes } from './place-shapes.js';
 import type { ChainShape, PlaceShape, ProofBench, RawChain, RawPlace, UnitShape } from './shape.js';
 import { staysOn, type Stays, type UnitNumber } from './stays.js';
@@ -74,6 +75,7 @@ const shapesFrom: Readonly<Record<WayStart, (supply: Supply, limits: readonly Li
       places: placeShapes(supply, limits, bench).filter((place) => isWithin(place.taken, limits)),
       chains: bench.policy.chains === 'never' ? [] : chainShapes(supply, limits, bench),
     }),
+    pedal: (supply, _, bench) => ({ places: ownPlaces(supply, bench), chains: [] }),
   };
 
 const isWithin = (taken: readonly bigint[], limits: readonly Limit[]): boolean =>

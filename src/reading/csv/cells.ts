@@ -56,7 +56,18 @@ const readers: Readonly<Record<CellKind, Reader>> = {
   voltages: (cell, _, path, reading) => writtenOut(cell) ?? severalVolts(voltsAndPower(cell).cell, path, reading),
   accepts: (cell, _, path, reading) => writtenOut(cell) ?? accepted(voltsAndPower(cell).cell, path, reading),
   range: (cell, _, path, reading) => writtenOut(cell) ?? oneOrRange(mainsVolts(cell), path, reading),
+  adapter: (cell, _, path, reading) => writtenOut(cell) ?? adapterNode(cell, path, reading),
 };
+
+/** Yes is an adapter whose mains volts are not stated; no is left for the map to leave out. */
+function adapterNode(cell: PlacedCell, path: Path, reading: CellReading): LocatedNode {
+  const { offset } = cell;
+  const flag = flagSaid(cell.text);
+  if (flag === false) return said(cell, false);
+  if (flag === true) return { kind: 'map', offset, entries: new Map() };
+  const value = oneOrRange(mainsVolts(cell), [...path, 'mains'], reading);
+  return { kind: 'map', offset, entries: new Map([['mains', { keyOffset: offset, value }]]) };
+}
 
 /** What a cell says, with its own words behind it. */
 const said = (cell: PlacedCell, value: string | boolean): LocatedScalar => ({ ...textNode(cell), value });

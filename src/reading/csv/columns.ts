@@ -15,6 +15,8 @@ export type CellKind =
   | 'watts'
   /** Volts between two ends, or one voltage. */
   | 'range'
+  /** The adapter that a pedal came with: its mains volts, or yes. */
+  | 'adapter'
   /** All that a pedal accepts: one voltage, several, or a range. */
   | 'accepts'
   /** One for each setting. */
@@ -43,6 +45,7 @@ const ofPedals = {
   highGain: 'flag',
   alone: 'flag',
   later: 'flag',
+  adapter: 'adapter',
 } as const;
 
 /** Those of a table of supplies that concern the whole supply, by its keys; its total in a column for each unit. */

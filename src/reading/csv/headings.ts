@@ -80,6 +80,7 @@ const trade: Readonly<Record<TableKind, Names>> = {
     figure: ['readfrom'],
     circuit: ['kind', 'circuitkind'],
     later: ['boughtlater'],
+    adapter: ['ownadapter', 'adaptermains', 'walladapter'],
     alone: ['isolated', 'ownoutput'],
   },
   supplies: {

@@ -16,10 +16,17 @@ export function pedalsOf(table: CsvTable, offset: number, reading: CellReading):
       const pedal = withPower(read, cellOf(table, row, 'volts'), path, inner);
       const accepted = pedal.entries.get('volts')?.value;
       if (accepted?.kind === 'list') volts.push(...accepted.items);
-      return withDraws(pedal, path, inner);
+      return withDraws(withoutNoAdapter(pedal), path, inner);
     });
   });
   return { kind: 'list', offset, items };
+}
+
+/** A pedal that came with no adapter, as its cell says. */
+function withoutNoAdapter(pedal: LocatedMap): LocatedMap {
+  const said = pedal.entries.get('adapter')?.value;
+  if (said?.kind !== 'scalar' || said.value !== false) return pedal;
+  return { ...pedal, entries: new Map([...pedal.entries].filter(([key]) => key !== 'adapter')) };
 }
 
 const underVolts =

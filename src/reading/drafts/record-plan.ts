@@ -44,6 +44,7 @@ function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
     return {
       ...{ pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters },
       ...(lead === undefined ? {} : { lead }),
+      ...(kit.supplies.get(supply)?.source.kind === 'adapter' && { own: true }),
     };
   });
 }

@@ -64,10 +64,10 @@ export const inOrder = (before: readonly WiredFeed[], after: readonly WiredFeed[
 const keys: Readonly<Record<string, (feed: WiredFeed) => unknown>> = {
   pedal: ({ pedal }) => pedal,
   supply: ({ supply }) => supply,
-  unit: ({ unit }) => unit,
-  output: ({ outputs: [output, ...others] }) => (others.length === 0 ? output : undefined),
+  unit: ({ own, unit }) => (own === true ? undefined : unit),
+  output: ({ own, outputs: [output, ...others] }) => (own === true || others.length > 0 ? undefined : output),
   outputs: ({ outputs }) => (outputs.length === 1 ? undefined : outputs),
-  volts: ({ millivolts }) => numberOfThousandths(millivolts),
+  volts: ({ own, millivolts }) => (own === true ? undefined : numberOfThousandths(millivolts)),
   join: ({ join }) => join ?? undefined,
   chain: ({ chain }) => chain ?? undefined,
   parts: ({ adapters }) => (adapters.length === 0 ? undefined : adapters),

@@ -9,6 +9,7 @@ import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { shelfOf, type Called, type Found } from './resolve-for-sale.js';
 import type { SeenIds } from './resolve-id.js';
 import { resolveOwned } from './resolve-owned.js';
+import { resolveOwnAdapters } from './resolve-own-adapter.js';
 import { resolvePart } from './resolve-part.js';
 import { resolvePedal } from './resolve-pedal.js';
 import { resolvePolicy } from './resolve-policy.js';
@@ -129,15 +130,16 @@ function resolveBoard(
     report,
   );
   const complete = forSale.complete && gear.complete;
+  const own = resolveOwnAdapters(sheet, pedals.found, seen.supplies, report);
   const connectable: Omit<Connectable, 'owned'> = {
     pedals: shelfOf(pedals.found, !entry.isBroken('pedals') || pedals.entries.length > 0),
-    supplies: shelfOf([...forSale.supplies, ...gear.supplies], complete),
+    supplies: shelfOf([...forSale.supplies, ...gear.supplies, ...own], complete),
     parts: shelfOf([...forSale.parts, ...gear.parts], complete),
     hasCatalogue,
   };
-  const owned = resolveOwned(sheet, connectable, report);
+  const owned = withOwnAdapters(resolveOwned(sheet, connectable, report), own);
   const wiring = resolveWiring(sheet, { ...connectable, owned }, report);
-  const gearSupplies = allThings(gear.supplies);
+  const gearSupplies = allThings([...gear.supplies, ...own]);
   const gearParts = allThings(gear.parts);
   const allPedals = allThings(pedals.found);
   const name = entry.fields.board;
@@ -153,6 +155,15 @@ function resolveBoard(
     wiring,
   };
 }
+
+/** Of the adapter that a pedal came with there is one. */
+const withOwnAdapters = (owned: Board['owned'] | null, own: readonly Called<SupplyId, Supply>[]) =>
+  owned === null
+    ? null
+    : {
+        ...owned,
+        supplies: new Map([...owned.supplies, ...own.flatMap(({ id }) => (id === null ? [] : [[id, 1] as const]))]),
+      };
 
 function resolvePedals(
   sheet: Sheet,

@@ -1,9 +1,11 @@
 import type { Entry } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
 import { highestMillivolts, type AcceptedVolts, type Kept, type Pedal, type UnknownField } from '../../domain/pedal.js';
+import { ownAdapterId } from '../../domain/own-adapter.js';
 import { decimalOfThousandths, pedalId, type Millivolts, type PedalId } from '../../domain/quantities.js';
 import { reportPolarityOfAlternating, safetyFigure, type AssumedFigure } from './resolve-assumed.js';
 import type { Found } from './resolve-for-sale.js';
+import { figuresOnOwnAdapter, takesOwnAdapterOnly } from './resolve-own-adapter.js';
 import { noteId, resolveId, type SeenIds } from './resolve-id.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
 import { accepts, acceptedText, reportNothingToPlanWith, resolveVoltsAndDraw } from './resolve-volts.js';
@@ -19,31 +21,34 @@ export function resolvePedal(
   const { fields } = entry;
   const id = resolveId(entry, report);
   if (id !== null) noteId('pedals', id, entry, seen, report);
+  const only = takesOwnAdapterOnly(entry, assumptions);
+  const figures = only ? figuresOnOwnAdapter(entry, assumptions) : resolveFigures(entry, assumptions, report);
+  const found = id === null ? null : pedalId(id);
+  if (found === null || figures === null || fields.name === undefined) return { id: found, thing: null };
+  const pedal: Pedal = {
+    id: found,
+    name: fields.name,
+    ...figures,
+    startup: fields.startup === undefined ? null : microampsOf(fields.startup),
+    digital: fields.digital ?? false,
+    highGain: fields.highGain ?? false,
+    alone: fields.alone ?? false,
+    kept: keptFor(fields, figures.unknown),
+    adapter: fields.adapter === undefined ? null : { supply: ownAdapterId(found), only },
+  };
+  return { id: found, thing: pedal };
+}
+
+/** All that a supply has to match; null when something of it was reported. */
+function resolveFigures(entry: Entry<RawPedal>, assumptions: Entry<RawPedalAssumptions>, report: Report) {
+  const { fields } = entry;
   const inlet = resolveInlet(entry, assumptions, report);
   const voltsAndDraw = resolveVoltsAndDraw(entry, assumptions, report);
   const prefers = fields.prefers === undefined ? null : millivoltsOf(fields.prefers);
   const survives = fields.maxVolts === undefined ? null : millivoltsOf(fields.maxVolts);
   if (voltsAndDraw !== null) checkPreferredAndMost(entry, voltsAndDraw.accepts, prefers, survives, report);
-  const unknown = unknownOf(fields);
-  const found = id === null ? null : pedalId(id);
-  if (found === null || inlet === null || voltsAndDraw === null || fields.name === undefined)
-    return { id: found, thing: null };
-  const pedal: Pedal = {
-    id: found,
-    name: fields.name,
-    ...inlet,
-    ...voltsAndDraw,
-    prefers,
-    survives,
-    startup: fields.startup === undefined ? null : microampsOf(fields.startup),
-    figure: figureOf(fields),
-    digital: fields.digital ?? false,
-    highGain: fields.highGain ?? false,
-    alone: fields.alone ?? false,
-    unknown,
-    kept: keptFor(fields, unknown),
-  };
-  return { id: found, thing: pedal };
+  if (inlet === null || voltsAndDraw === null) return null;
+  return { ...inlet, ...voltsAndDraw, prefers, survives, figure: figureOf(fields), unknown: unknownOf(fields) };
 }
 
 type Inlet = Pick<Pedal, 'power' | 'polarity' | 'inlet' | 'ground' | 'assumed'>;

@@ -10,7 +10,9 @@ import type { RawPedal } from '../schema/schema-pedal.js';
 import { quoted } from '../../domain/shown-text.js';
 
 /** What the pedals say that decides which fields a policy needs; fields that were reported are left out. */
-export type PedalTraits = Partial<Pick<RawPedal, 'name' | 'figure' | 'milliamps' | 'digital' | 'highGain'>>;
+export type PedalTraits = Partial<
+  Pick<RawPedal, 'name' | 'figure' | 'milliamps' | 'digital' | 'highGain' | 'circuit' | 'adapter'>
+>;
 
 /** The policy of a board file; null when something about it was reported. */
 export function resolvePolicy(
@@ -66,7 +68,7 @@ function resolveAmount(
 
 function reportMissingGuess(entry: Entry<RawPolicy>, pedals: readonly PedalTraits[], report: Report): boolean {
   if (entry.fields.guess !== undefined || entry.isBroken('guess')) return false;
-  const guessed = pedals.find((pedal) => pedal.figure === 'guess' || pedal.milliamps === 'unknown');
+  const guessed = pedals.find((pedal) => pedal.figure === 'guess' || isGuessedByCircuit(pedal));
   if (guessed === undefined) return false;
   report(
     findingAt(entry.spotOf('guess'), {
@@ -76,6 +78,10 @@ function reportMissingGuess(entry: Entry<RawPolicy>, pedals: readonly PedalTrait
   );
   return true;
 }
+
+/** Of an unknown draw; a pedal with its own adapter can do without any. */
+const isGuessedByCircuit = ({ milliamps, circuit, adapter }: PedalTraits): boolean =>
+  milliamps === 'unknown' && (circuit !== undefined || adapter === undefined);
 
 function reportMissingNoisePrice(entry: Entry<RawPolicy>, pedals: readonly PedalTraits[], report: Report): boolean {
   if (entry.fields.noisePrice !== undefined || entry.isBroken('noisePrice')) return false;

@@ -10,7 +10,7 @@ import { millivoltsOf } from './resolve-quantity.js';
 import { resolveRange } from './resolve-volts.js';
 import type { Regulation } from './resolve-setting.js';
 import type { RawBank, RawSupply, RawSupplyAssumptions } from '../schema/schema-supply.js';
-import type { Source } from '../../domain/source.js';
+import type { MainsVolts, Source } from '../../domain/source.js';
 import type { Bank, Supply } from '../../domain/supply.js';
 
 /** A supply of a catalogue, or of the gear, which has no assumptions. */
@@ -42,7 +42,8 @@ function resolveSource(entry: Entry<RawSupply>, report: Report): Source | 'repor
   return volts === 'reported' ? volts : { kind: 'mains', volts };
 }
 
-function resolveMains(entry: Entry<RawSupply>, report: Report): Source['volts'] | 'reported' {
+/** The mains volts that something accepts; null where they are not stated. */
+export function resolveMains(entry: Entry<Pick<RawSupply, 'mains'>>, report: Report): MainsVolts | 'reported' {
   const { mains } = entry.fields;
   if (mains === undefined) return entry.isBroken('mains') ? 'reported' : null;
   if (typeof mains === 'number') return { from: millivoltsOf(mains), to: millivoltsOf(mains) };

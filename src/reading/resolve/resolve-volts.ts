@@ -4,7 +4,8 @@ import type { AcceptedVolts, Draw } from '../../domain/pedal.js';
 import { circuitKinds } from '../../domain/circuit-kinds.js';
 import { decimalOfThousandths, type Microamps, type Millivolts } from '../../domain/quantities.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
-import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
+import { wordings } from '../schema/schema-fields.js';
+import { figuresOfPedal, type RawPedal, type RawPedalAssumptions } from '../schema/schema-pedal.js';
 import { quoted } from '../../domain/shown-text.js';
 
 /** The volts a pedal accepts and what it draws at them; null when one of the two was reported. */
@@ -13,8 +14,10 @@ export function resolveVoltsAndDraw(
   assumptions: Entry<RawPedalAssumptions>,
   report: Report,
 ): { readonly accepts: AcceptedVolts; readonly draw: Draw } | null {
+  const isMissing = reportMissingFigures(entry, report);
   const stated = resolveStatedVolts(entry, assumptions, report);
   const draw = resolveDraw(entry, report);
+  if (isMissing) return null;
   if (stated === null || draw === null) return null;
   if (draw.kind === 'flat') return { accepts: stated, draw };
   const kept = keptVolts(stated, draw.microamps);
@@ -33,6 +36,21 @@ export function resolveVoltsAndDraw(
     accepts: { kind: 'listed', millivolts: kept.map(([volts]) => volts) },
     draw: { kind: 'per voltage', microamps: new Map(kept) },
   };
+}
+
+/** Reports volts or a draw that are left out; only a pedal with an adapter of its own can do without. */
+function reportMissingFigures(entry: Entry<RawPedal>, report: Report): boolean {
+  const missing = (['volts', 'milliamps'] as const).filter(
+    (field) => entry.fields[field] === undefined && !entry.isBroken(field),
+  );
+  for (const field of missing)
+    report(
+      findingAt(entry.spotOf(field), () => ({
+        message: `missing. Allowed: ${wordings.get(figuresOfPedal[field])?.allowed ?? ''}.`,
+        remedy: `Add \`${field}\`.`,
+      })),
+    );
+  return missing.length > 0;
 }
 
 function resolveStatedVolts(

@@ -3,7 +3,7 @@ import { entriesAt, type Entry, type Sheet } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { didYouMean } from '../../domain/near-spelling.js';
-import { partId, pedalId, supplyId, type PedalId } from '../../domain/quantities.js';
+import { partId, pedalId, supplyId, type Millivolts, type PedalId } from '../../domain/quantities.js';
 import { oneOfThem, severalCalled } from './names-for-ids.js';
 import type { Shelf } from './resolve-for-sale.js';
 import { isDescribed } from './resolve-owned.js';
@@ -11,7 +11,8 @@ import { millivoltsOf } from './resolve-quantity.js';
 import { reportUnknownVolts } from './resolve-wired-volts.js';
 import type { Connectable } from './connectable.js';
 import { reportLeadsAmongAdapters, withIds } from './wired-names.js';
-import type { RawWiredFeed } from '../schema/schema-board.js';
+import { wiredVolts, type RawWiredFeed } from '../schema/schema-board.js';
+import { wordings } from '../schema/schema-fields.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { Supply } from '../../domain/supply.js';
 
@@ -31,20 +32,50 @@ function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, 
   reportUnitOrOutputs(entry, connectable, report);
   reportUnknownParts(entry, connectable, report);
   reportLeadsAmongAdapters(entry, connectable, report);
-  const outputs = resolveOutputs(entry, report);
+  const own = ownVolts(entry, connectable);
+  const outputs = outputsOf(entry, own !== null, report);
+  const isVague = own === null && reportMissingVolts(entry, report);
   if (fields.pedal === undefined || fields.supply === undefined || fields.unit === undefined) return null;
-  if (fields.volts === undefined || outputs === null) return null;
+  const millivolts = fields.volts === undefined ? own : millivoltsOf(fields.volts);
+  if (isVague || millivolts === null || outputs === null) return null;
   return {
     pedal: pedalId(fields.pedal),
     supply: supplyId(fields.supply),
     unit: fields.unit,
     outputs,
-    millivolts: millivoltsOf(fields.volts),
+    millivolts,
     join: fields.join === undefined ? null : { mode: fields.join.mode, part: partId(fields.join.part) },
     chain: fields.chain === undefined ? null : partId(fields.chain),
     adapters: (fields.parts ?? []).map(partId),
     ...(fields.lead === undefined ? {} : { lead: fields.lead }),
+    ...ownMark(own),
   };
+}
+
+const ownMark = (own: Millivolts | null): { readonly own?: true } => (own === null ? {} : { own: true });
+
+/** The adapter that a pedal came with has one output. */
+const outputsOf = (entry: Entry<RawWiredFeed>, isOwn: boolean, report: Report): readonly number[] | null =>
+  isOwn && saysNoOutput(entry) ? [1] : resolveOutputs(entry, report);
+
+const saysNoOutput = ({ fields, isBroken }: Entry<RawWiredFeed>): boolean =>
+  (['output', 'outputs', 'join'] as const).every((field) => fields[field] === undefined && !isBroken(field));
+
+/** What the adapter that a pedal came with is planned to give; null for any other supply. */
+function ownVolts({ fields }: Entry<RawWiredFeed>, { supplies }: Connectable): Millivolts | null {
+  const supply = fields.supply === undefined ? null : (supplies.byId.get(supplyId(fields.supply)) ?? null);
+  return supply?.source.kind === 'adapter' ? (supply.banks[0]?.settings[0]?.millivolts ?? null) : null;
+}
+
+function reportMissingVolts(entry: Entry<RawWiredFeed>, report: Report): boolean {
+  if (entry.fields.volts !== undefined || entry.isBroken('volts')) return false;
+  report(
+    findingAt(entry.spotOf('volts'), () => ({
+      message: `missing. Allowed: ${wordings.get(wiredVolts)?.allowed ?? ''}.`,
+      remedy: 'Add `volts`.',
+    })),
+  );
+  return true;
 }
 
 function reportRepeatedPedals(entries: readonly Entry<RawWiredFeed>[], report: Report): void {

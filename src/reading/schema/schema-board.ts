@@ -121,6 +121,10 @@ export type RawOwned = z.output<typeof owned>;
 
 const outputNumber = () => count(1, largestCount, 'The number of an output of the supply, from 1.');
 
+export const wiredVolts = volts(
+  'The volts the pedal gets: the sum of both outputs for a series join; may be left out on its own adapter alone.',
+);
+
 const wiredFeed = z
   .strictObject({
     pedal: reference('The pedal'),
@@ -138,7 +142,7 @@ const wiredFeed = z
       .describe('The two outputs that are joined.')
       .register(wordings, { allowed: 'a list of two output numbers', unit: null })
       .optional(),
-    volts: volts('The volts the pedal gets: the sum of both outputs for a series join.'),
+    volts: wiredVolts.optional(),
     join: z
       .strictObject({
         mode: z

@@ -128,6 +128,13 @@ export const voltsRange = (description: string) =>
     .describe(description)
     .register(wordings, { allowed: 'a map {from: …, to: …} of volts', unit: null });
 
+/** The mains volts that a supply accepts. */
+export const mains = () =>
+  z
+    .union([volts('The only mains volts it accepts.'), voltsRange('The mains volts it accepts, both ends included.')])
+    .describe('The mains volts it accepts: one number or a range.')
+    .register(wordings, { allowed: 'a number of volts, or a range {from: 100, to: 240}', unit: 'V' });
+
 export const power = z
   .enum(['DC', 'AC'])
   .describe('Direct or alternating current.')

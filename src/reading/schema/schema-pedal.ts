@@ -7,6 +7,7 @@ import {
   ground,
   id,
   largestVolts,
+  mains,
   milliamps,
   mostInShortList,
   name,
@@ -70,6 +71,16 @@ const draw = z
     unit: 'mA',
   });
 
+/** What of a pedal must be stated where it came with no adapter of its own. */
+export const figuresOfPedal = { volts: accepts, milliamps: draw } as const;
+
+const adapter = z
+  .strictObject({ mains: mains().optional() })
+  .describe(
+    'It keeps the adapter it came with, which is right for it whatever else is stated; volts and milliamps may be left out then.',
+  )
+  .register(wordings, { allowed: 'a map {mains: {from: 220, to: 240}}', unit: null });
+
 /** A pedal as a board file writes it. */
 export const pedalSchema = z
   .strictObject({
@@ -79,12 +90,12 @@ export const pedalSchema = z
     polarity: orUnknown(polarity, 'centre-negative, centre-positive or unknown').optional(),
     inlet: connector('The connector of its power inlet, or unknown.').optional(),
     ground: orUnknown(ground, 'negative, positive or unknown').optional(),
-    volts: accepts,
+    volts: accepts.optional(),
     prefers: volts('The volts its player would rather have; one of those it accepts.').optional(),
     maxVolts: volts(
       'The most volts it survives, where its maker states it; matters for unregulated outputs only.',
     ).optional(),
-    milliamps: draw,
+    milliamps: draw.optional(),
     circuit: z
       .enum(circuitKinds.map(({ key }) => key))
       .describe(
@@ -102,6 +113,7 @@ export const pedalSchema = z
     highGain: flag('It amplifies a lot, and noise with it; false when absent.').optional(),
     alone: flag('Its maker asks for an output of its own; false when absent.').optional(),
     later: flag('It is bought later: a place is kept for it; false when absent.').optional(),
+    adapter: adapter.optional(),
   })
   .describe('A pedal and what it needs.')
   .register(wordings, { allowed: 'a map with name, volts, milliamps …', unit: null });

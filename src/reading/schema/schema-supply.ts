@@ -6,6 +6,7 @@ import {
   flag,
   id,
   largestCount,
+  mains,
   milliamps,
   money,
   mostInShortList,
@@ -14,7 +15,6 @@ import {
   outputPolarity,
   power,
   volts,
-  voltsRange,
   watts,
   wordings,
 } from './schema-fields.js';
@@ -79,11 +79,7 @@ const supplyFields = {
   id: id('How other parts of the files and the results call it; made from the name when absent.').optional(),
   name: name('What it is called.'),
   stock: count(0, largestCount, 'How many units can be bought; no limit when absent.').optional(),
-  mains: z
-    .union([volts('The only mains volts it accepts.'), voltsRange('The mains volts it accepts, both ends included.')])
-    .describe('The mains volts it accepts: one number or a range.')
-    .register(wordings, { allowed: 'a number of volts, or a range {from: 100, to: 240}', unit: 'V' })
-    .optional(),
+  mains: mains().optional(),
   regulated: flag('It holds its volts whatever the load. False needs openCircuitVolts on every setting.').optional(),
   total: total.optional(),
   banks: z

@@ -1,7 +1,7 @@
 import { feedMillivolts } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
 import type { Lead, LeadEnd, UnitHookup } from '../words/hookup.js';
-import { bankOf, firstBankOf } from '../words/inventory.js';
+import { bankOf, firstBankOf, isFedByOwn } from '../words/inventory.js';
 import { bankOutputs, freeOutputs } from '../words/free-outputs.js';
 import { safeText } from '../words/safe-text.js';
 import type { Speech } from '../words/speech.js';
@@ -101,7 +101,7 @@ function drawnOutput(
     mark: String(number),
     common: !isolated,
     ports,
-    load: meterContents(use.meter),
+    load: use.meter === null ? [] : meterContents(use.meter),
     trunk: trunkContents(speech, use.feeds),
     ends: ends.map((end) => drawnEnd(speech, power, end, exposed)),
   };
@@ -134,8 +134,10 @@ function drawnEnd(speech: Speech, power: string, { mark, feed }: LeadEnd, expose
   const { inventory } = speech;
   const { digital, highGain, ground } = inventory.pedal(feed.pedal);
   const gets = [
-    `${voltsText(feedMillivolts(feed))} ${power}`,
-    ...(feed.polarity === null ? [] : [feed.polarity === 'unknown' ? 'read its label' : feed.polarity]),
+    ...(isFedByOwn(inventory, feed) ? ['its own adapter'] : [`${voltsText(feedMillivolts(feed))} ${power}`]),
+    ...(feed.polarity === null || isFedByOwn(inventory, feed)
+      ? []
+      : [feed.polarity === 'unknown' ? 'read its label' : feed.polarity]),
   ];
   const traits = [
     ...(digital ? ['digital'] : []),

@@ -135,6 +135,8 @@ function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Fe
       },
     }),
   };
+  // Of an own adapter of which nothing is stated the board knows what is planned with.
+  if (raw.volts === null) return feed;
   const stated = voltsOf(raw.volts, [...path, 'volts'], report);
   if (stated !== feedMillivolts(feed))
     report([...path, 'volts'], {

@@ -2,6 +2,7 @@ import * as z from 'zod';
 
 import { leadNumbers } from '../../domain/lead-numbers.js';
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
+import type { Board } from '../../domain/board.js';
 import type { AcceptedVolts } from '../../domain/pedal.js';
 import { feedMillivolts, type Feed, type Place, type Purchase, type Readings, type Wiring } from '../../domain/plan.js';
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
@@ -60,6 +61,10 @@ export const readings = orAbsent(
   }),
 );
 
+/** Whether nobody has stated what the pedal takes, as only the adapter that it came with may feed it. */
+const isUnstated = ({ pedal }: Feed, { pedals: all }: Board): boolean =>
+  all.some(({ id: each, adapter }) => each === pedal && adapter?.only === true);
+
 const feedKeys = {
   pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
   supply: at(id('The id of the supply.'), ({ supply }) => supply),
@@ -72,7 +77,13 @@ const feedKeys = {
       .describe('The output, or the two that are joined.'),
     (from) => [...from.outputs],
   ),
-  volts: at(volts('What the pedal gets: the sum of both outputs for a series join.'), feedMillivolts),
+  volts: at(
+    orNull(
+      'What the pedal gets: the sum of both outputs for a series join; null where only its own adapter is right for it.',
+      volts('What the pedal gets.'),
+    ),
+    (from, { board }) => (isUnstated(from, board) ? null : feedMillivolts(from)),
+  ),
   polarity: at(
     orNull(
       "What the pedal's inlet gets at the centre of its plug: `unknown` where its label decides; null for AC, which has no polarity.",
@@ -95,10 +106,9 @@ const feedKeys = {
   settings: made(
     z
       .array(z.number().gt(0).describe('What an output is set to. In volts.'))
-      .min(1)
       .max(2)
-      .describe('What each of the outputs is set to, in volts.'),
-    ({ settings }) => settings.map(numberOfThousandths),
+      .describe('What each of the outputs is set to, in volts; empty where `volts` is null.'),
+    (from, { board }) => (isUnstated(from, board) ? [] : from.settings.map(numberOfThousandths)),
   ),
   kept: at(
     orNull(
@@ -107,7 +117,10 @@ const feedKeys = {
     ),
     ({ pedal }, { board }) => board.pedals.find(({ id: each }) => each === pedal)?.kept ?? null,
   ),
-  source: word('output', 'What feeds the pedal.'),
+  source: at(
+    choice(['output', 'adapter'], 'What feeds the pedal: an output of a supply, or the adapter that it came with.'),
+    ({ supply }, { kit }) => (kit.supplies.get(supply)?.source.kind === 'adapter' ? 'adapter' : 'output'),
+  ),
   readings: at(readings, (from) => from.readings),
 } satisfies Keys<Feed, Readonly<Record<string, z.ZodType>>>;
 

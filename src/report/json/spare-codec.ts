@@ -25,11 +25,16 @@ const meterKeys = <From>(get: (from: From) => Meter) => ({
   left: at(thousandths('What is left.'), (from: From) => leftOf(get(from))),
 });
 
-const used = record<OutputUse>()('An output in use, or two that are joined.', {
+/** Nothing is measured of what a pedal came with, which has nothing to spare. */
+type Measured = OutputUse & { readonly meter: Meter };
+
+const measured = (use: OutputUse): readonly Measured[] => (use.meter === null ? [] : [{ ...use, meter: use.meter }]);
+
+const used = record<Measured>()('An output in use, or two that are joined.', {
   outputs: at(outputs('Its outputs.'), (from) => from.outputs),
   settings: at(list('What each is set to.', volts('A setting.')), ({ settings }) => settings),
   pedals: at(pedals('What hangs there.'), (from) => from.feeds.map(({ pedal }) => pedal)),
-  ...meterKeys((from: OutputUse) => from.meter),
+  ...meterKeys((from: Measured) => from.meter),
 });
 
 type Free = { readonly output: number; readonly bank: Bank };
@@ -52,7 +57,7 @@ const free = record<Free>()('A free output.', {
 const unit = record<UnitUse>()('A unit that is owned.', {
   supply: at(id('The id of the supply.'), ({ supply }) => supply.id),
   unit: at(numbered('Which unit of this supply, from 1.'), (from) => from.unit),
-  used: at(list('Its outputs in use.', used), (from) => from.outputs),
+  used: at(list('Its outputs in use.', used), (from) => from.outputs.flatMap(measured)),
   free: at(list('Its free outputs.', free), freeOf),
   totals: at(
     list(

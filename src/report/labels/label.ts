@@ -3,7 +3,7 @@ import { feedMillivolts, readFeeds } from '../../domain/plan.js';
 import type { PlanHandout } from '../words/handout.js';
 import { feedHazards, leadHazards, type Hazard } from '../words/hazards.js';
 import type { Lead, LeadEnd, UnitHookup } from '../words/hookup.js';
-import { firstBankOf } from '../words/inventory.js';
+import { firstBankOf, isFedByOwn } from '../words/inventory.js';
 import { readName } from '../words/read-name.js';
 import { countText, listText, outputsText, voltsText } from '../words/words.js';
 
@@ -38,6 +38,7 @@ function supplyLabels({ speech, wiring }: PlanHandout, { unit, name }: UnitHooku
   const { inventory } = speech;
   const [feed] = use.feeds;
   const { power } = firstBankOf(unit.supply, feed);
+  const isOwn = isFedByOwn(inventory, feed);
   const target =
     feed.chain === null
       ? `to ${inventory.pedalName(feed.pedal)}`
@@ -50,8 +51,8 @@ function supplyLabels({ speech, wiring }: PlanHandout, { unit, name }: UnitHooku
     return {
       mark: String(number),
       end: 'supply',
-      here: `${name}, output ${output}`,
-      volts: volts === undefined ? power : `${voltsText(volts)} ${power}`,
+      here: isOwn ? name : `${name}, output ${output}`,
+      volts: isOwn ? 'for one pedal' : volts === undefined ? power : `${voltsText(volts)} ${power}`,
       polarity: null,
       hazards,
       there: `${target}${joined}`,
@@ -65,6 +66,11 @@ function pedalLabels(
   { mark, feed }: LeadEnd,
 ): readonly Label[] {
   const { inventory } = speech;
+  if (isFedByOwn(inventory, feed)) {
+    const hazards = feedHazards(speech, wiring, feed);
+    const here = inventory.pedalName(feed.pedal);
+    return [{ mark, end: 'pedal', here, volts: 'its own adapter', polarity: null, hazards, there: `from ${name}` }];
+  }
   const planned = `${voltsText(feedMillivolts(feed))} ${firstBankOf(unit.supply, feed).power}`;
   if (inventory.pedal(feed.pedal).kept === 'unread') {
     return [

@@ -41,7 +41,7 @@ export function usedRows(
   const [first] = use.feeds;
   const switched = firstBankOf(unit.supply, first).settings.length > 1;
   const row = {
-    outputs: use.outputs.join('+'),
+    outputs: use.meter === null ? '' : use.outputs.join('+'),
     volts: [...settingTexts(use), ...(switched ? ['switch'] : [])],
     meter: use.meter,
   };

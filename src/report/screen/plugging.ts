@@ -1,6 +1,6 @@
 import type { PolarityOrUnknown } from '../../domain/pedal.js';
 import { factorText } from '../../domain/quantities.js';
-import { firstBankOf } from '../words/inventory.js';
+import { firstBankOf, isFedByOwn } from '../words/inventory.js';
 import { beside, block, type Cell, type Piece } from './layout.js';
 import { outputRows, type OutputRow } from './output-rows.js';
 import { barPiece, type Screen } from './screen.js';
@@ -91,7 +91,7 @@ function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string
   const switched = units.some(({ supply, outputs }) =>
     outputs.some(({ feeds: [feed] }) => firstBankOf(supply, feed).settings.length > 1),
   );
-  const polarities = new Set(feeds.map(({ polarity }) => polarity));
+  const polarities = new Set(feeds.map((feed) => (isFedByOwn(screen.inventory, feed) ? null : feed.polarity)));
   return [
     `Mains sockets needed: ${socketsTaken(units)}, one for each supply.`,
     `Own lead: the straight lead that comes with the supply. ${marks.arrow} shows the order from supply to pedal.`,

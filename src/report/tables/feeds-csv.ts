@@ -1,11 +1,11 @@
-import { feedMillivolts, readFeeds } from '../../domain/plan.js';
+import { feedMillivolts } from '../../domain/plan.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
 import { csvText, type CsvCell } from './csv.js';
 import type { FeedRow } from '../words/feed-row.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Handout, PlanHandout, ReplugWords } from '../words/handout.js';
-import { firstBankOf } from '../words/inventory.js';
-import { meterCheck } from '../words/meter-check.js';
+import { firstBankOf, isFedByOwn } from '../words/inventory.js';
+import { plugChecks } from '../words/steps.js';
 import { meterFigures, percentOf } from '../words/words.js';
 
 const columns = [
@@ -51,8 +51,9 @@ function changeCells({ kinds, moves }: ReplugWords, id: PedalId): readonly CsvCe
 function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly CsvCell[] {
   const { feed } = row;
   const supply = inventory.supply(feed.supply);
-  const load = meterFigures(row.meter);
-  const [{ reads, note } = { reads: '', note: null }] = readFeeds(feed).map((read) => meterCheck(inventory, read));
+  const isOwn = isFedByOwn(inventory, feed);
+  const load = row.meter === null ? null : meterFigures(row.meter);
+  const [{ reads, note } = { reads: '', note: null }] = plugChecks(inventory, row.mark, feed);
   const part = (id: typeof feed.chain): string => (id === null ? '' : inventory.partName(id));
   return [
     row.mark,
@@ -64,7 +65,7 @@ function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly Csv
     row.owned ? 'yes' : 'no',
     row.outputs,
     row.switched ? row.setting : '',
-    numberOfThousandths(feedMillivolts(feed)),
+    isOwn ? '' : numberOfThousandths(feedMillivolts(feed)),
     firstBankOf(supply, feed).power,
     row.polarity ?? '',
     row.polaritySwitch ?? '',
@@ -74,9 +75,9 @@ function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly Csv
     part(feed.chain),
     feed.adapters.map(inventory.partName).join('; '),
     row.ground,
-    numberOfThousandths(load.planned),
-    numberOfThousandths(load.limit),
-    percentOf(row.meter),
+    load === null ? '' : numberOfThousandths(load.planned),
+    load === null ? '' : numberOfThousandths(load.limit),
+    row.meter === null ? '' : percentOf(row.meter),
     reads.replace('+', ''),
     [note, row.peak].filter((text) => text !== null).join('; '),
   ];

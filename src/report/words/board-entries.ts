@@ -2,6 +2,7 @@ import { leadNumbers } from '../../domain/lead-numbers.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import type { Speech } from './speech.js';
+import { isFedByOwn } from './inventory.js';
 import { wiringEntry } from './wiring-entry.js';
 import { listText } from './words.js';
 
@@ -24,7 +25,7 @@ export function boardEntries(
   const numbers = board.wiring.some(({ lead }) => lead !== undefined) ? leadNumbers(kit, feeds) : null;
   const entries = feeds
     .filter(({ pedal }) => plugged.has(pedal))
-    .map((feed) => wiringEntry(feed, numbers?.get(feed.pedal)));
+    .map((feed) => wiringEntry(feed, numbers?.get(feed.pedal), isFedByOwn(inventory, feed)));
   return {
     texts: [
       ...(dropped.length === 0 ? [] : [`Take out of \`wiring\`: ${listText(dropped.map(inventory.pedalName))}.`]),

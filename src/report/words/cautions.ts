@@ -1,7 +1,7 @@
 import type { Part } from '../../domain/part.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
-import { bankOf, firstBankOf, unitName, type Inventory } from './inventory.js';
+import { bankOf, firstBankOf, isFedByOwn, unitName, type Inventory } from './inventory.js';
 import { digitalTogether, mixedGrounds } from './shared-grounds.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
@@ -30,7 +30,18 @@ export function pluggingCautions(
   inventory: Inventory,
   wiring: Pick<JudgedPlan, 'feeds' | 'grounds'>,
 ): readonly string[] {
-  const kinds = [kept, eitherWay, ofUnknownGround, alternating, unregulated, joins, reversers, switches, chains];
+  const kinds = [
+    kept,
+    ofOwnAdapter,
+    eitherWay,
+    ofUnknownGround,
+    alternating,
+    unregulated,
+    joins,
+    reversers,
+    switches,
+    chains,
+  ];
   const sentences = kinds.flatMap((kind) => kind(inventory, wiring.feeds));
   return [...new Set([...sentences, ...mixedGrounds(inventory, wiring)])];
 }
@@ -54,9 +65,18 @@ function kept(inventory: Inventory, feeds: readonly Feed[]): string[] {
     );
 }
 
+function ofOwnAdapter(inventory: Inventory, feeds: readonly Feed[]): string[] {
+  return feeds
+    .filter((feed) => isFedByOwn(inventory, feed))
+    .map(
+      (feed) =>
+        `${inventory.supplyName(feed.supply)}: put its plug into no other pedal, whatever fits; mark both with the same sign.`,
+    );
+}
+
 function eitherWay(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
-    .filter(({ readings }) => readings !== undefined)
+    .filter((feed) => feed.readings !== undefined && !isFedByOwn(inventory, feed))
     .map(
       ({ pedal }) =>
         `${inventory.pedalName(pedal)} may want either polarity: look for the sign of pin and sleeve beside its inlet, and use ` +
@@ -66,7 +86,7 @@ function eitherWay(inventory: Inventory, feeds: readonly Feed[]): string[] {
 
 function ofUnknownGround(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
-    .filter(({ pedal }) => inventory.pedal(pedal).ground === 'unknown')
+    .filter((feed) => inventory.pedal(feed.pedal).ground === 'unknown' && !isFedByOwn(inventory, feed))
     .map(
       ({ pedal }) =>
         `Nobody knows the ground of ${inventory.pedalName(pedal)}, so it shares one with no other pedal here: keep it so.`,
@@ -75,7 +95,7 @@ function ofUnknownGround(inventory: Inventory, feeds: readonly Feed[]): string[]
 
 function alternating(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
-    .filter((feed) => firstBankOf(inventory.supply(feed.supply), feed).power === 'AC')
+    .filter((feed) => firstBankOf(inventory.supply(feed.supply), feed).power === 'AC' && !isFedByOwn(inventory, feed))
     .map(
       (feed) =>
         `${inventory.pedalName(feed.pedal)} runs on AC from ${outputText(inventory, feeds, feed)}: ` +

@@ -2,6 +2,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Changes, Move } from '../../planning/rewire/changes.js';
+import { givenText, isFedByOwn } from './inventory.js';
 import { placeText } from './places.js';
 import { sentence, type Speech } from './speech.js';
 import { fullStop, listText, outputsText, priceText, voltsText } from './words.js';
@@ -88,7 +89,7 @@ const moveWords = (speech: Speech, feeds: readonly Feed[], move: Move): MoveWord
 /** "Quay 6 output 3 → output 5, 9 V", with both volts where they differ and both supplies where these do. */
 function wayText(speech: Speech, feeds: readonly Feed[], { from, to }: Move): string {
   const { arrow, dash } = speech.marks;
-  const [before, after] = [feedMillivolts(from), feedMillivolts(to)].map(voltsText);
+  const [before, after] = [from, to].map((feed) => givenText(speech.inventory, feed));
   const start = placeText(speech.inventory, feeds, from, dash);
   const isSameUnit = from.supply === to.supply && from.unit === to.unit;
   const end = isSameUnit ? outputsText(to.outputs, dash) : placeText(speech.inventory, feeds, to, dash);
@@ -98,7 +99,9 @@ function wayText(speech: Speech, feeds: readonly Feed[], { from, to }: Move): st
 }
 
 const standText = ({ inventory, marks }: Speech, feeds: readonly Feed[], feed: Feed): string =>
-  `${placeText(inventory, feeds, feed, marks.dash)}, ${voltsText(feedMillivolts(feed))}`;
+  isFedByOwn(inventory, feed)
+    ? placeText(inventory, feeds, feed, marks.dash)
+    : `${placeText(inventory, feeds, feed, marks.dash)}, ${voltsText(feedMillivolts(feed))}`;
 
 function whyText(speech: Speech, { reason }: Move): string {
   const { board, inventory } = speech;

@@ -1,5 +1,5 @@
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
-import { bankOf, firstBankOf } from './inventory.js';
+import { bankOf, firstBankOf, isFedByOwn } from './inventory.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
 import { wayText } from './route.js';
 import { safeText } from './safe-text.js';
@@ -23,7 +23,7 @@ export type FeedRow = {
   readonly switched: boolean;
   /** Where the polarity switch must stand; null when there is none. */
   readonly polaritySwitch: string | null;
-  /** What reaches the pedal: "9 V DC". */
+  /** What reaches the pedal: "9 V DC"; empty where it is fed by what it came with. */
   readonly volts: string;
   /** Null for AC. */
   readonly polarity: string | null;
@@ -31,9 +31,9 @@ export type FeedRow = {
   /** All leads in order: "own lead → Reversing lead". */
   readonly way: string;
   readonly ground: 'isolated' | 'common ground';
-  /** "216 of 400 mA, 54 %"; on a chain with the number of pedals that it counts. */
+  /** "216 of 400 mA, 54 %"; on a chain with the number of pedals that it counts; empty where nothing is compared. */
   readonly load: string;
-  readonly meter: Meter;
+  readonly meter: Meter | null;
   /** "up to 350 of 400 mA at switch-on", where that is more than the load; else null. */
   readonly peak: string | null;
 };
@@ -47,6 +47,7 @@ const wordOf = (polarity: Feed['polarity']): string | null => (polarity === null
 function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { mark, feed }: LeadEnd): FeedRow {
   const { inventory } = speech;
   const bank = firstBankOf(unit.supply, feed);
+  const isOwn = isFedByOwn(inventory, feed);
   const shared = use.feeds.length > 1 ? ` for ${countText(use.feeds.length, 'pedal')}` : '';
   return {
     mark,
@@ -54,16 +55,16 @@ function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { ma
     pedal: inventory.pedalName(feed.pedal),
     unit: name,
     owned: unit.owned,
-    outputs: feed.outputs.join('+'),
+    outputs: isOwn ? 'its own' : feed.outputs.join('+'),
     setting: settingTexts(use).join(' '),
     switched: feed.outputs.some((output) => bankOf(unit.supply, output).settings.length > 1),
     polaritySwitch: wordOf(switchPosition(inventory, feed)),
-    volts: `${voltsText(feedMillivolts(feed))} ${bank.power}`,
-    polarity: wordOf(feed.polarity),
+    volts: isOwn ? 'its own' : `${voltsText(feedMillivolts(feed))} ${bank.power}`,
+    polarity: isOwn ? null : wordOf(feed.polarity),
     plug: safeText(inventory.pedal(feed.pedal).inlet),
     way: wayText(speech, feed),
     ground: bank.isolated ? 'isolated' : 'common ground',
-    load: `${meterText(use.meter)}, ${percentOf(use.meter)} %${shared}`,
+    load: use.meter === null ? '' : `${meterText(use.meter)}, ${percentOf(use.meter)} %${shared}`,
     meter: use.meter,
     peak: use.peak === null ? null : `up to ${meterText(use.peak)} at switch-on`,
   };

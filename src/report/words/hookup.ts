@@ -46,7 +46,10 @@ export function hookupOf({ kit, inventory }: Speech, units: readonly UnitUse[]):
 }
 
 /** The number of a unit's mains socket where so many are taken already. */
-const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number>> = { mains: (taken) => taken + 1 };
+const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number>> = {
+  mains: (taken) => taken + 1,
+  adapter: (taken) => taken + 1,
+};
 
 function unitTitle(inventory: Inventory, units: readonly UnitUse[], { supply, unit }: UnitUse): string {
   const several = unitsInUse(units, supply.id) > 1 || unit > 1;

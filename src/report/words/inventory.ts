@@ -2,10 +2,12 @@ import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
 import type { Kept, Pedal } from '../../domain/pedal.js';
-import type { Feed, Place } from '../../domain/plan.js';
+import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
 import type { PartId, PedalId, SupplyId } from '../../domain/quantities.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import type { Bank, Supply } from '../../domain/supply.js';
 import { safeText } from './safe-text.js';
+import { voltsText } from './words.js';
 
 /** Everything that a plan may speak of, by id, with names that are safe to print. */
 export type Inventory = {
@@ -44,6 +46,14 @@ export function bankOf(supply: Supply, output: number): Bank {
 
 /** The bank of a feed's first output; both outputs of a join agree in power, plug and polarity. */
 export const firstBankOf = (supply: Supply, feed: Feed): Bank => bankOf(supply, feed.outputs[0] ?? 0);
+
+/** Whether a pedal is fed by what it came with, of which nothing is stated but that it is right for it. */
+export const isFedByOwn = (inventory: Inventory, { supply }: Pick<Feed, 'supply'>): boolean =>
+  inventory.supplies.some(({ id, source }) => id === supply && isOfOnePedal(source));
+
+/** "9 V", or "its own" of a pedal that is fed by what it came with. */
+export const givenText = (inventory: Inventory, feed: Feed): string =>
+  isFedByOwn(inventory, feed) ? 'its own' : voltsText(feedMillivolts(feed));
 
 /** One unit of a supply. */
 export type SupplyUnit = Pick<Place, 'supply' | 'unit'>;

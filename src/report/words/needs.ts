@@ -1,3 +1,4 @@
+import { takesNothingElse } from '../../domain/own-adapter.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import { safeText } from './safe-text.js';
@@ -6,6 +7,7 @@ import { listText, voltsText } from './words.js';
 
 /** What a pedal asks for: "24 V DC, 2000 mA, centre-negative, inlet barrel-2.1, an output of its own". */
 export function needsText({ marks }: Speech, pedal: Pedal): string {
+  if (takesNothingElse(pedal)) return 'the adapter that it came with';
   const { accepts, draw, power, polarity, inlet, ground, alone } = pedal;
   const volts =
     accepts.kind === 'range'

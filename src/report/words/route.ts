@@ -2,11 +2,13 @@ import { leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.
 import type { PartId } from '../../domain/quantities.js';
 import type { Speech } from './speech.js';
 import { safeText } from './safe-text.js';
+import { isFedByOwn } from './inventory.js';
 import { switchPosition } from './usage.js';
 import { polarityWord } from './words.js';
 
 /** The way from the supply to a pedal alone on its output: "own lead → Reversing lead, centre-positive (plus on the pin)". */
 export function soloRoute(speech: Speech, feed: Feed): string {
+  if (isFedByOwn(speech.inventory, feed)) return 'goes straight in';
   const joined = feed.join === null ? [] : [feed.join.part];
   const start = stepsText(speech, startText(feed), joined);
   return toPlug(speech, start, feed) + switchText(speech, feed);
@@ -35,9 +37,11 @@ export const tailRoute = (speech: Speech, feed: Feed): string => toPlug(speech, 
 
 /** All leads from the supply to the pedal, without what the last plug is. */
 export const wayText = (speech: Speech, feed: Feed): string =>
-  readFeeds(feed)
-    .map((read) => onLabel(feed, read, stepsText(speech, startText(feed), leadsOf(read))))
-    .join('; ');
+  isFedByOwn(speech.inventory, feed)
+    ? 'own lead'
+    : readFeeds(feed)
+        .map((read) => onLabel(feed, read, stepsText(speech, startText(feed), leadsOf(read))))
+        .join('; ');
 
 /** The leads from the supply to a chain lead, with it. */
 export const trunkText = (speech: Speech, feed: Feed): string =>

@@ -1,6 +1,7 @@
 import type { Meter } from './words.js';
 import type { Board } from '../../domain/board.js';
 import { compareExact, exactly, stepsUp } from '../../domain/load.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Inventory } from './inventory.js';
 import { unitUses, type UnitUse } from './usage.js';
@@ -9,6 +10,8 @@ import { unitUses, type UnitUse } from './usage.js';
 export function ownedUnits(board: Board, inventory: Inventory, wiring: JudgedPlan): readonly UnitUse[] {
   const inUse = unitUses(board, inventory, wiring);
   return inventory.supplies.flatMap((supply) => {
+    // What a pedal came with has nothing to spare for others.
+    if (isOfOnePedal(supply.source)) return [];
     const owned = board.owned.supplies.get(supply.id) ?? 0;
     return Array.from({ length: owned }, (_, at): UnitUse => {
       const used = inUse.find((unit) => unit.supply.id === supply.id && unit.unit === at + 1);

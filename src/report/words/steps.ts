@@ -2,7 +2,7 @@ import { outputsOf } from '../../domain/kit.js';
 import { readFeeds, type Feed } from '../../domain/plan.js';
 import type { FeedRow } from './feed-row.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
-import { bankOf, type Inventory } from './inventory.js';
+import { bankOf, isFedByOwn, type Inventory } from './inventory.js';
 import { meterCheck, type MeterCheck } from './meter-check.js';
 import { readName } from './read-name.js';
 import { trunkText, wayText } from './route.js';
@@ -69,9 +69,13 @@ export function hookupSteps(
   ];
 }
 
-/** What to measure at a plug; where nobody has read the label, for either way in which it may read. */
+/** What to measure at a plug, nothing at that of an own adapter; where nobody has read the label, for either way in which it may read. */
 export const plugChecks = (inventory: Inventory, mark: string, feed: Feed): readonly CheckRow[] =>
-  readFeeds(feed).map((read) => ({ mark, pedal: readName(inventory, feed, read), ...meterCheck(inventory, read) }));
+  (isFedByOwn(inventory, feed) ? [] : readFeeds(feed)).map((read) => ({
+    mark,
+    pedal: readName(inventory, feed, read),
+    ...meterCheck(inventory, read),
+  }));
 
 /** A step with nothing to measure. */
 export const plainStep = (title: string, text: string, items: readonly string[] = []): HookupStep => ({
@@ -105,6 +109,7 @@ function switchTexts({ inventory, marks }: Speech, { unit, name, leads }: UnitHo
 function placingText(speech: Speech, { name }: UnitHookup, { number, use, ends }: Lead): string {
   const { inventory } = speech;
   const [feed] = use.feeds;
+  if (isFedByOwn(inventory, feed)) return `Lead ${number}: ${name}, for ${inventory.pedalName(feed.pedal)} alone.`;
   const from = `Lead ${number}: ${name}, ${outputsText(use.outputs)}`;
   if (feed.chain === null) return `${from}, ${wayText(speech, feed)}, for ${inventory.pedalName(feed.pedal)}.`;
   return `${from}, ${trunkText(speech, feed)}, ${tailsText(inventory, ends)}.`;

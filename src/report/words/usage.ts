@@ -8,7 +8,7 @@ import type { LoadNumbers, OutletLoad } from '../../domain/load-numbers.js';
 import type { Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
 import { leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.js';
 import type { Millivolts, SupplyId } from '../../domain/quantities.js';
-import { natureOf } from '../../domain/source.js';
+import { isOfOnePedal, natureOf } from '../../domain/source.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import { bankOf, type Inventory } from './inventory.js';
 import { meterOf, type Meter } from './words.js';
@@ -19,7 +19,8 @@ export type OutputUse = {
   readonly settings: readonly Millivolts[];
   /** Several pedals only on a chain. */
   readonly feeds: readonly [Feed, ...Feed[]];
-  readonly meter: Meter;
+  /** Null for what a pedal came with, of which nothing is stated. */
+  readonly meter: Meter | null;
   /** When all is switched on at once, where that asks for more than the planned load; null otherwise. */
   readonly peak: Meter | null;
 };
@@ -36,7 +37,7 @@ export type UnitUse = {
 };
 
 /** A stated limit and what counts towards it; `peak` as of an output. */
-export type TotalUse = { readonly bank: Bank | null } & Pick<OutputUse, 'meter' | 'peak'>;
+export type TotalUse = { readonly bank: Bank | null; readonly meter: Meter } & Pick<OutputUse, 'peak'>;
 
 /** Every supply unit in use, in the order of the gear and the catalogue, then of the unit numbers, as the audit measured it. */
 export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPlan): readonly UnitUse[] {
@@ -49,7 +50,7 @@ export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPla
       owned: unit <= (owned.supplies.get(supply.id) ?? 0),
       outputs: outlets
         .filter(({ place }) => place.unit === unit)
-        .flatMap((outlet) => outputUse(plan.feeds, outlet))
+        .flatMap((outlet) => outputUse(supply, plan.feeds, outlet))
         .sort((first, second) => (first.outputs[0] ?? 0) - (second.outputs[0] ?? 0)),
       totals: plan.totals
         .filter(({ place }) => place.supply === supply.id && place.unit === unit)
@@ -63,9 +64,16 @@ export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPla
 }
 
 /** Nothing of an output that has no such setting: a broken rule says so. */
-function outputUse(feeds: readonly Feed[], { place, pedals, current, startup }: OutletLoad): readonly OutputUse[] {
+function outputUse(
+  { source }: Supply,
+  feeds: readonly Feed[],
+  { place, pedals, current, startup }: OutletLoad,
+): readonly OutputUse[] {
   const [first, ...others] = feeds.filter(({ pedal }) => pedals.includes(pedal));
-  if (first === undefined || current === null) return [];
+  if (first === undefined) return [];
+  if (isOfOnePedal(source))
+    return [{ outputs: place.outputs, settings: [], feeds: [first, ...others], meter: null, peak: null }];
+  if (current === null) return [];
   return [
     {
       outputs: place.outputs,

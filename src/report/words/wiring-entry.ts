@@ -2,15 +2,12 @@ import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import { safeJson } from './safe-text.js';
 
-/** A feed as an entry of a board file's `wiring`, in YAML on one line; with the number of its lead where there is one. */
-export function wiringEntry(feed: Feed, lead?: number): string {
-  const [output = 0, ...others] = feed.outputs;
+/** A feed as an entry of a board file's `wiring`, in YAML on one line; with the number of its lead where there is one; or by its own adapter. */
+export function wiringEntry(feed: Feed, lead?: number, isOwn = false): string {
   const fields = [
     `pedal: ${word(feed.pedal)}`,
     `supply: ${word(feed.supply)}`,
-    `unit: ${feed.unit}`,
-    others.length === 0 ? `output: ${output}` : `outputs: [${feed.outputs.join(', ')}]`,
-    `volts: ${decimalOfThousandths(feedMillivolts(feed))}`,
+    ...(isOwn ? [] : placeFields(feed)),
     ...(feed.join === null ? [] : [`join: {mode: ${feed.join.mode}, part: ${word(feed.join.part)}}`]),
     ...(feed.chain === null ? [] : [`chain: ${word(feed.chain)}`]),
     ...(feed.adapters.length === 0 ? [] : [`parts: [${feed.adapters.map(word).join(', ')}]`]),
@@ -18,6 +15,13 @@ export function wiringEntry(feed: Feed, lead?: number): string {
   ];
   return `- {${fields.join(', ')}}`;
 }
+
+/** Which outputs, and what they give; of the adapter that a pedal came with nobody says. */
+const placeFields = (feed: Feed): readonly string[] => [
+  `unit: ${feed.unit}`,
+  feed.outputs.length === 1 ? `output: ${feed.outputs.join()}` : `outputs: [${feed.outputs.join(', ')}]`,
+  `volts: ${decimalOfThousandths(feedMillivolts(feed))}`,
+];
 
 /** Words that YAML may take for something else. */
 const reserved = /^(true|false|null|yes|no|on|off|y|n)$/;

@@ -6,6 +6,7 @@ import { currentCases, startupCases } from './current.js';
 import { exposureCases, groundCases } from './ground.js';
 import { limitCases } from './limits.js';
 import { meetingCases } from './meeting.js';
+import { ownAdapterCases } from './own-adapters.js';
 import { parallelCases } from './parallel.js';
 import { plugCases, polarityCases } from './plugs.js';
 import { confirmCases, exactnessCases, moneyCases, nameCases } from './result.js';
@@ -47,5 +48,6 @@ export const allCases: Readonly<Record<string, readonly Case[]>> = {
   money: moneyCases,
   confirm: confirmCases,
   names: nameCases,
+  'adapters that pedals came with': ownAdapterCases,
   exactness: exactnessCases,
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { acceptsVenue, acceptsVenues, natureOf } from '../../../src/domain/source.js';
+import { acceptsVenue, acceptsVenues, isOfOnePedal, natureOf } from '../../../src/domain/source.js';
 import { onMains, volts } from '../../support/builders.js';
 
 describe('a source', () => {
@@ -23,6 +23,13 @@ describe('a source', () => {
     ['it does not say what it accepts', [100, 240], onMains(), false],
   ])('suits all venues, or not: %s', (_, venues, { source }, expected) => {
     expect(acceptsVenues(source, venues.map(volts))).toBe(expected);
+  });
+
+  it('that a pedal came with counts as one on mains, and feeds that pedal alone', () => {
+    expect(natureOf({ kind: 'adapter', volts: null })).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'its pedal' });
+    expect(acceptsVenue({ kind: 'adapter', volts: null }, volts(230))).toBe(false);
+    expect(acceptsVenue({ ...onMains(220, 240).source, kind: 'adapter' }, volts(230))).toBe(true);
+    expect([isOfOnePedal({ kind: 'adapter', volts: null }), isOfOnePedal(onMains().source)]).toEqual([true, false]);
   });
 
   it('on mains makes a brick of a unit, which takes a socket and feeds by plugs', () => {

@@ -17,7 +17,9 @@ const meters = (supply: string, unit: number): Record<string, string> =>
   Object.fromEntries(
     units
       .filter((use) => use.supply.id === supply && use.unit === unit)
-      .flatMap(({ outputs }) => outputs.map((use) => [use.outputs.join('+'), meterText(use.meter)])),
+      .flatMap(({ outputs }) =>
+        outputs.map((use) => [use.outputs.join('+'), use.meter === null ? '' : meterText(use.meter)]),
+      ),
   );
 const totals = (supply: string, unit: number): string[] =>
   units

@@ -1,0 +1,46 @@
+import { drawAt } from './load.js';
+import { lowestMillivolts, type Pedal } from './pedal.js';
+import { supplyId, type Millivolts, type PedalId, type SupplyId } from './quantities.js';
+import type { MainsVolts } from './source.js';
+import type { Supply } from './supply.js';
+
+/** The id of the adapter that a pedal came with. */
+export const ownAdapterId = (pedal: PedalId): SupplyId => supplyId(`own-${pedal}`);
+
+/**
+ * The adapter that a pedal came with, as a supply that is owned and not for sale: one output that gives what this pedal
+ * takes, whatever that is. No rule compares its figures, for what it is right for is known already.
+ */
+export function ownAdapterOf(pedal: Pedal, volts: MainsVolts): Supply {
+  const given = (pedal.prefers ?? lowestMillivolts(pedal.accepts)) as Millivolts;
+  return {
+    id: ownAdapterId(pedal.id),
+    name: `Own adapter of ${pedal.name}`,
+    price: null,
+    stock: 0,
+    source: { kind: 'adapter', volts },
+    total: null,
+    banks: [
+      {
+        firstOutput: 1,
+        outputs: 1,
+        isolated: true,
+        power: pedal.power,
+        plug: pedal.inlet,
+        polarity: pedal.polarity === 'unknown' ? 'centre-negative' : pedal.polarity,
+        switching: 'each',
+        settings: [{ millivolts: given, rating: drawAt(pedal, given), openCircuit: null }],
+        joins: [],
+        total: null,
+      },
+    ],
+    assumed: {},
+  };
+}
+
+/** Whether a supply is the adapter of a pedal, right for it by itself. */
+export const isOwnAdapterOf = ({ id, source }: Supply, { adapter }: Pedal): boolean =>
+  source.kind === 'adapter' && adapter?.supply === id;
+
+/** Whether only the pedal's own adapter may feed it. */
+export const takesNothingElse = ({ adapter }: Pedal): boolean => adapter?.only === true;
