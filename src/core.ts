@@ -45,11 +45,14 @@ export type {
   FailedOption,
   Failure,
   Figures,
+  Merit,
   Option,
   PlannedOption,
   Preference,
   TradeOff,
   TradeOffPoint,
+  Unbeaten,
+  UnbeatenPoint,
 } from './planning/compare/comparison.js';
 export { readPurchase, type AskedSupply, type ReadPurchase } from './planning/compare/read-purchase.js';
 export { closeEngines, type Engines } from '../solver/engines/engines.js';

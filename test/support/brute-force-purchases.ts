@@ -1,6 +1,7 @@
 /**
- * Every purchase for a tiny board by trying everything: what each comes to at best, and which pairs of money and another
- * figure nothing beats. Shares no code with what finds the best purchases.
+ * Every purchase for a tiny board by trying everything: what each comes to at best, which pairs of money and another figure
+ * nothing beats, and which of money, exposed pedals and supplies in use at once. Shares no code with what finds the best
+ * purchases.
  */
 import { compareScores, type ChoosingAim } from '../../src/domain/aim.js';
 import type { Board, Catalogue } from '../../src/domain/board.js';
@@ -19,11 +20,14 @@ export type Everything = {
   readonly purchases: readonly PurchaseFound[];
   /** Money and the other figure of every plan that no other plan beats, the cheapest first. */
   readonly unbeaten: Readonly<Record<'exposed' | 'bricks', readonly (readonly [money: number, amount: number])[]>>;
+  /** The plans that no other beats on all three at once: the best score under the aim of those alike in the three. */
+  readonly unbeatenScores: readonly Score[];
 };
 
 export function everyPurchase(board: Board, catalogue: Catalogue, aim: ChoosingAim): Everything {
   const shop = { board, catalogue };
   const purchases = new Map<string, PurchaseFound>();
+  const scores = new Map<string, Score>();
   const pairs = { exposed: new Set<string>(), bricks: new Set<string>() };
   everyPlan(shop, false, (units, left, isWhole) => {
     const score = scoreOf(units, left.length, shop);
@@ -34,6 +38,9 @@ export function everyPurchase(board: Board, catalogue: Catalogue, aim: ChoosingA
     const known = purchases.get(key);
     if (known === undefined || compareScores(score, known.score, aim, board.policy) < 0)
       purchases.set(key, { bought, score });
+    const three = JSON.stringify([score.money, score.exposed, score.bricks]);
+    const alike = scores.get(three);
+    if (alike === undefined || compareScores(score, alike, aim, board.policy) < 0) scores.set(three, score);
     pairs.exposed.add(JSON.stringify([score.money, score.exposed]));
     pairs.bricks.add(JSON.stringify([score.money, score.bricks]));
     return true;
@@ -41,7 +48,18 @@ export function everyPurchase(board: Board, catalogue: Catalogue, aim: ChoosingA
   return {
     purchases: [...purchases.values()],
     unbeaten: { exposed: unbeatenOf(pairs.exposed), bricks: unbeatenOf(pairs.bricks) },
+    unbeatenScores: unbeatenScores([...scores.values()]),
   };
+}
+
+/** Each differs from every other in one of the three at least. */
+function unbeatenScores(scores: readonly Score[]): readonly Score[] {
+  const isBeaten = (score: Score): boolean =>
+    scores.some(
+      (other) =>
+        other !== score && other.money <= score.money && other.exposed <= score.exposed && other.bricks <= score.bricks,
+    );
+  return scores.filter((score) => !isBeaten(score));
 }
 
 function boughtOf(units: readonly Unit[], { owned }: Board): Counts {

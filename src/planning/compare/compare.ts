@@ -1,26 +1,32 @@
+import { withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import type { ChoosingAim } from '../../domain/aim.js';
+import { rankedTiersOf, type ChoosingAim } from '../../domain/aim.js';
 import { nothingToday } from '../../loadout/today.js';
-import { answerTo } from '../choose/answer-to.js';
+import { answerTo, type ChooseJob } from '../choose/answer-to.js';
+import type { Answer } from '../answer.js';
+import { ask } from '../asking/ask.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
+import { within } from '../asking/within.js';
 import { planForPurchase, purchaseOf } from './asked-purchase.js';
-import { bestOptions, type BestJob } from './best-options.js';
+import { bestOptions, type BestOptions } from './best-options.js';
+import { byAim, choicesOf, mostChoices } from './choices.js';
 import type { CompareStage, Comparison } from './comparison.js';
-import { askedOption, isSettled, withAsked } from './option-drafts.js';
+import { askedOption, isSettled, rankedOption, withAsked, type OptionDraft } from './option-drafts.js';
 import { finishedOptions } from './preference.js';
 import type { BoughtUnits } from './purchase-tree.js';
 import { tradeOffs } from './trade-off.js';
+import { pointOf, unbeatenPlans, type UnbeatenFound } from './unbeaten.js';
 
 export type { BoughtUnits } from './purchase-tree.js';
 
-/** How many best purchases are sought unless it is said. */
-export const usualBest = 3;
+/** So long what nothing beats is sought unless the caller says how long all may take. */
+const usualMs = 6_000;
 
 export type CompareOptions = Omit<SearchOptions, 'onProgress'> & {
   /** What is best; `cost` when left out. */
   readonly aim?: ChoosingAim;
-  /** How many best purchases are sought, at least 1; 3 when left out. */
-  readonly best?: number;
+  /** How many best purchases are listed, at least 1; choices that differ in kind when left out. */
+  readonly best?: number | undefined;
   /** Purchases to set beside them: units of supplies that the catalogue sells. None when left out. */
   readonly asked?: readonly BoughtUnits[];
   /** Called whenever a stage is reached. */
@@ -28,41 +34,117 @@ export type CompareOptions = Omit<SearchOptions, 'onProgress'> & {
 };
 
 /**
- * Purchases side by side: the best different ones under the aim, each with its best wiring, beside those that are asked for,
- * and what money buys in quiet and in fewer supplies. Every wiring has passed the audit. A purchase is told from another by
- * its supplies; one that contains a better one is no other option, for it only adds what is not needed.
+ * Purchases side by side: choices that differ in what they give, or the best different purchases under the aim, beside those that
+ * are asked for, and what money buys in quiet and in fewer supplies. A budget rules nothing out: what is over it is told. Every
+ * wiring has passed the audit. What nothing beats is sought for six seconds unless `remainingMs` says how long all may take.
  * @throws RangeError when fewer than one best purchase is sought, or the catalogue does not sell what is asked for.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function compare(kit: Kit, options: CompareOptions = {}): Promise<Comparison> {
-  const { aim = 'cost', best = usualBest, asked = [] } = options;
-  if (!Number.isSafeInteger(best) || best < 1) throw new RangeError(`${best} best purchases cannot be sought`);
+  const { aim = 'cost', best = null, asked = [], remainingMs, onStage = (): void => undefined } = options;
+  if (best !== null && (!Number.isSafeInteger(best) || best < 1))
+    throw new RangeError(`${best} best purchases cannot be sought`);
   for (const bought of asked) purchaseOf(bought, kit);
   const effort = { ...effortOf(options), onProgress: undefined };
-  const job = { kit, aim, partial: false, today: nothingToday, effort };
-  return sideBySide({ job, wanted: best, asked, onStage: options.onStage ?? ((): void => undefined) });
+  const free = withPolicy(kit, { budget: null });
+  const job = { kit: free, aim, partial: false, today: nothingToday, effort };
+  return sideBySide({ kit, job, best, asked, onStage, unbeatenMs: remainingMs === undefined ? usualMs : null });
 }
 
-type Wanted = BestJob & { readonly asked: readonly BoughtUnits[] };
+type Wanted = {
+  /** With the budget, which `job` goes without. */
+  readonly kit: Kit;
+  readonly job: ChooseJob & { readonly aim: ChoosingAim };
+  /** How many best purchases; null for choices that differ in kind. */
+  readonly best: number | null;
+  readonly asked: readonly BoughtUnits[];
+  readonly onStage: (stage: CompareStage) => void;
+  /** How long what nothing beats is sought; null is no limit. */
+  readonly unbeatenMs: number | null;
+};
 
-async function sideBySide({ job, wanted, asked, onStage }: Wanted): Promise<Comparison> {
-  const { kit, aim, effort } = job;
-  onStage({ kind: 'best', found: 0, wanted });
-  const answer = await answerTo(job);
-  const best = await bestOptions(answer, { job, wanted, onStage });
-  let drafts = best.drafts;
+async function sideBySide(wanted: Wanted): Promise<Comparison> {
+  const { kit, job, asked, onStage } = wanted;
+  const { aim } = job;
+  const preferring = { aim, policy: kit.board.policy };
+  onStage(wanted.best === null ? { kind: 'choices', known: [] } : { kind: 'best', found: 0, wanted: wanted.best });
+  const answer = await unbeatenAnswer(job);
+  const listed = await bestListed(answer, wanted);
+  const unbeaten = await whatNothingBeats(answer, wanted);
+  const { drafts: ranked, end } = listed ?? choices(answer, unbeaten, wanted);
+  let drafts = ranked;
   for (const [done, bought] of asked.entries()) {
     onStage({ kind: 'asked', done, wanted: asked.length });
-    drafts = withAsked(drafts, bought) ?? [...drafts, askedOption(bought, await planForPurchase(bought, job), job)];
+    drafts = withAsked(drafts, bought) ?? [...drafts, askedOption(bought, await planForPurchase(bought, job), { kit })];
   }
-  onStage({ kind: 'trade-offs' });
-  const bought = answer.kind === 'plan' ? await tradeOffs(answer.wiring, kit, effort) : [];
+  const curves = tradeOffs(unbeaten);
+  const best = answer.kind === 'plan' && answer.gap === null ? answer.wiring.score : null;
   return {
     aim,
-    options: finishedOptions(drafts, bought, { aim, policy: kit.board.policy }),
-    best: { wanted, end: best.end },
-    isProven: best.end !== 'stopped' && drafts.every(isSettled) && bought.every(({ complete }) => complete),
-    tradeOffs: bought,
+    listing: wanted.best === null ? 'kinds' : 'best',
+    options: finishedOptions(drafts, { best, unbeaten, tradeOffs: curves }, preferring),
+    best: { wanted: wanted.best ?? mostChoices, end },
+    isProven: end !== 'stopped' && drafts.every(isSettled) && unbeaten.complete,
+    unbeaten,
+    tradeOffs: curves,
     reasons: answer.kind === 'impossible' ? answer.reasons : [],
   };
+}
+
+/**
+ * What is best under the aim, and beaten by nothing: where noise costs nothing, of what is as good in money and supplies the
+ * quietest, before leads are counted.
+ */
+async function unbeatenAnswer(job: Wanted['job']): Promise<Answer> {
+  const answer = await answerTo(job);
+  const { policy } = job.kit.board;
+  if (answer.kind !== 'plan' || answer.gap !== null) return answer;
+  const { exposed } = answer.wiring.score;
+  if (policy.noisePrice > 0 || job.aim === 'quiet' || exposed === 0) return answer;
+  const tiers = rankedTiersOf(job.aim, policy).flatMap((tier) =>
+    tier === 'parts' ? (['exposed', tier] as const) : [tier],
+  );
+  const quieter = await ask(job.kit, { tiers }, job.effort);
+  if (quieter.kind === 'plan') return { ...answer, wiring: quieter.wiring };
+  return { ...answer, gap: { tier: 'exposed', value: exposed, bound: null } };
+}
+
+/** The best purchases one after the other; null where choices that differ in kind are wanted. */
+const bestListed = async (answer: Answer, { kit, job, best, onStage }: Wanted): Promise<BestOptions | null> =>
+  best === null ? null : bestOptions(answer, { kit, job, wanted: best, onStage });
+
+/** What nothing beats, as far as that is found in time. */
+async function whatNothingBeats(
+  answer: Answer,
+  { kit, job, best, onStage, unbeatenMs }: Wanted,
+): Promise<UnbeatenFound> {
+  const nothing = { points: [], least: { money: 0, exposed: 0, bricks: 0 } };
+  if (answer.kind !== 'plan') return { ...nothing, complete: answer.kind === 'impossible' };
+  if (answer.gap !== null) return { ...nothing, points: [pointOf(answer.wiring, false)], complete: false };
+  const { wiring } = answer;
+  const preferring = { aim: job.aim, policy: kit.board.policy };
+  const tell = (points: UnbeatenFound['points']): void =>
+    onStage(
+      best === null
+        ? { kind: 'choices', known: choicesOf(pointOf(wiring, true), points, preferring) }
+        : { kind: 'trade-offs' },
+    );
+  tell([]);
+  const work = async (effort: ChooseJob['effort']): Promise<UnbeatenFound> =>
+    unbeatenPlans(wiring, { ...job, effort, onProven: tell });
+  return unbeatenMs === null ? work(job.effort) : within(unbeatenMs, job.effort, work);
+}
+
+/** Choices that differ in what they give. */
+function choices(answer: Answer, { points, complete }: UnbeatenFound, { kit, job }: Wanted): BestOptions {
+  if (answer.kind !== 'plan') return { drafts: [], end: answer.kind === 'impossible' ? 'all' : 'stopped' };
+  const best = pointOf(answer.wiring, answer.gap === null);
+  const preferring = { aim: job.aim, policy: kit.board.policy };
+  const shown = [...choicesOf(best, points, preferring)].sort(byAim(preferring));
+  const drafts = shown.map(({ wiring, money, isProven }, at): OptionDraft => {
+    const gap =
+      wiring === answer.wiring ? answer.gap : isProven ? null : ({ tier: 'money', value: money, bound: null } as const);
+    return rankedOption(wiring, at + 1, gap, { kit });
+  });
+  return { drafts, end: !complete ? 'stopped' : shown.length < points.length ? 'enough' : 'all' };
 }

@@ -8,17 +8,21 @@ import type { Gap, Reason } from '../answer.js';
 /** Purchases side by side. */
 export type Comparison = {
   readonly aim: ChoosingAim;
+  /** What is listed without being asked for by name: choices that differ in kind, or the best purchases one after the other. */
+  readonly listing: 'kinds' | 'best';
   /** The best first; those without a plan come last, in the order in which they were asked for. */
   readonly options: readonly Option[];
   readonly best: {
-    /** How many different purchases were asked for. */
+    /** How many are listed at the most. */
     readonly wanted: number;
     /** `enough`: as many were found; `all`: there are no others; `stopped`: the time ran out first. */
     readonly end: 'enough' | 'all' | 'stopped';
   };
   /** Whether everything that is said here is proven: nothing was cut short. */
   readonly isProven: boolean;
-  /** What money buys; empty when no plan exists. */
+  /** The plans that no other beats on money, exposed pedals and supplies in use at once. */
+  readonly unbeaten: Unbeaten;
+  /** What money buys, by one of the other two figures alone; empty when no plan exists. */
   readonly tradeOffs: readonly TradeOff[];
   /** Why no plan exists, whatever is bought; empty where one does. */
   readonly reasons: readonly Reason[];
@@ -30,19 +34,25 @@ export type Option = PlannedOption | FailedOption;
 type Bundle = {
   /** What is bought: a purchase is told from another by its supplies, and the leads follow from the wiring. */
   readonly supplies: readonly Purchase<SupplyId>[];
-  /** Its place among the best purchases, from 1; null when it was only asked for. */
+  /** Its place among those that are listed, from 1; null when it was only asked for. */
   readonly rank: number | null;
   readonly asked: boolean;
 };
 
 export type PlannedOption = Bundle & {
   readonly kind: 'plan';
-  /** The best wiring with just these supplies and what is owned; audited. */
+  /** The best wiring with just these supplies and what is owned for what it is best at, else under the aim; audited. */
   readonly wiring: JudgedPlan;
   /** Null when no wiring of this purchase is better. */
   readonly gap: Gap | null;
+  /** What nothing that could be bought is better at, the most telling first; empty where that is nothing, or not known. */
+  readonly merits: readonly Merit[];
   /** As of the wiring, but money counts all that is bought, in use or not. */
   readonly score: Score;
+  /** What its money is made up of. */
+  readonly prices: { readonly supplies: MinorUnits; readonly leads: MinorUnits };
+  /** By so much its money is over the policy's budget; 0 where it is not, or there is none. */
+  readonly overBudget: MinorUnits;
   /** What is bought, and not needed by the wiring. */
   readonly idle: readonly Purchase<SupplyId>[];
   readonly figures: Figures;
@@ -57,6 +67,36 @@ export type FailedOption = Bundle & {
   readonly price: MinorUnits;
   /** Empty when the time ran out before a plan was found. */
   readonly reasons: readonly Failure[];
+};
+
+/** What nothing that could be bought is better at. */
+export type Merit =
+  /** The best under the aim, whatever it costs. */
+  | 'aim'
+  /** The cheapest of those with the fewest exposed pedals. */
+  | 'quiet'
+  /** The cheapest of those with the fewest supplies in use. */
+  | 'bricks'
+  | 'money'
+  /** The best under the aim of those within the budget. */
+  | 'budget'
+  /** The cheapest of those with no more exposed pedals and no more supplies in use. */
+  | 'between';
+
+/** Plans that no other one beats on money, exposed pedals and supplies in use at once; one stands for all alike in the three. */
+export type Unbeaten = {
+  /** The cheapest first. */
+  readonly points: readonly UnbeatenPoint[];
+  /** True when none is missing, and each is proven. */
+  readonly complete: boolean;
+};
+
+/** What money counts is all that is bought, leads included. */
+export type UnbeatenPoint = Pick<Score, 'money' | 'exposed' | 'bricks'> & {
+  /** As good as any with these figures in leads and preferred volts, too, where it is proven. */
+  readonly wiring: JudgedPlan;
+  /** False where it is the best found: what beats it was not ruled out in time. */
+  readonly isProven: boolean;
 };
 
 /** Why a purchase cannot power the board. */
@@ -107,5 +147,7 @@ export type TradeOffPoint = { readonly money: MinorUnits; readonly amount: numbe
 /** What a comparison is busy with. */
 export type CompareStage =
   | { readonly kind: 'best'; readonly found: number; readonly wanted: number }
+  /** Choices that are known by now, the best under the aim first; all of them are proven. */
+  | { readonly kind: 'choices'; readonly known: readonly UnbeatenPoint[] }
   | { readonly kind: 'asked'; readonly done: number; readonly wanted: number }
   | { readonly kind: 'trade-offs' };

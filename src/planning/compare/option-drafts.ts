@@ -1,3 +1,4 @@
+import { withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Purchase } from '../../domain/plan.js';
@@ -10,7 +11,7 @@ import type { BoughtUnits } from './purchase-tree.js';
 import { audited } from '../asking/audited.js';
 
 /** An option before it is set beside the others. */
-export type OptionDraft = Omit<PlannedOption, 'preference' | 'unbeaten'> | FailedOption;
+export type OptionDraft = Omit<PlannedOption, 'preference' | 'unbeaten' | 'merits'> | FailedOption;
 
 /** Whether more time could not change what is said of it. */
 export const isSettled = (draft: OptionDraft): boolean =>
@@ -18,7 +19,7 @@ export const isSettled = (draft: OptionDraft): boolean =>
 
 type Inputs = { readonly kit: Kit };
 
-/** One of the best purchases: it is in use altogether. */
+/** One that is listed without being asked for: it is in use altogether. */
 export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, { kit }: Inputs): OptionDraft => ({
   kind: 'plan',
   rank,
@@ -27,9 +28,21 @@ export const rankedOption = (wiring: JudgedPlan, rank: number, gap: Gap | null, 
   wiring,
   gap,
   score: wiring.score,
+  ...pricesOf(wiring.buy.supplies, wiring, kit),
   idle: [],
   figures: figuresOf(kit, wiring, []),
 });
+
+/** What all of it is made up of, and how far that is over the budget. */
+function pricesOf(
+  bought: readonly Purchase<SupplyId>[],
+  { buy }: JudgedPlan,
+  { board: { policy } }: Kit,
+): Pick<PlannedOption, 'prices' | 'overBudget'> {
+  const prices = { supplies: priceOf(bought), leads: priceOf(buy.parts) };
+  const over = prices.supplies + prices.leads - (policy.budget ?? Infinity);
+  return { prices, overBudget: minorUnits(Math.max(0, over)) };
+}
 
 /** A purchase that was asked for, with what came of it. */
 export function askedOption(bought: BoughtUnits, answer: PurchaseAnswer, { kit }: Inputs): OptionDraft {
@@ -44,13 +57,15 @@ export function askedOption(bought: BoughtUnits, answer: PurchaseAnswer, { kit }
     const used = wiring.buy.supplies.find((line) => line.id === id)?.units ?? 0;
     return units > used ? [{ id, units: units - used, price }] : [];
   });
-  const money = minorUnits(priceOf(supplies) + priceOf(wiring.buy.parts));
+  const paid = pricesOf(supplies, wiring, kit);
+  const money = minorUnits(paid.prices.supplies + paid.prices.leads);
   return {
     ...bundle,
     kind: 'plan',
     wiring,
     gap: answer.gap,
     score: { ...wiring.score, money },
+    ...paid,
     idle,
     figures: figuresOf(kit, wiring, idle),
   };
@@ -61,7 +76,7 @@ export function askedOption(bought: BoughtUnits, answer: PurchaseAnswer, { kit }
  * @throws Error when it fails its audit: a defect of boardfeed, never of the input.
  */
 function boughtWiring({ feeds }: JudgedPlan, kit: Kit): JudgedPlan {
-  return audited({ kit, partial: false }, feeds);
+  return audited({ kit: withPolicy(kit, { budget: null }), partial: false }, feeds);
 }
 
 /** The options when one of them is asked for; null when none of them is that purchase. */

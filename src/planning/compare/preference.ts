@@ -2,26 +2,41 @@ import { compareScores, isMoney, tiersOf, tierValue, type ChoosingAim, type Tier
 import type { Policy } from '../../domain/board.js';
 import type { Score } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
+import type { Preferring } from './choices.js';
 import type { Option, PlannedOption, Preference, TradeOff } from './comparison.js';
+import { meritsOf } from './merits.js';
 import type { OptionDraft } from './option-drafts.js';
+import type { UnbeatenFound } from './unbeaten.js';
 
 type DraftPlan = Extract<OptionDraft, { kind: 'plan' }>;
+
+/** What the options are set beside; `best` is the score of the best under the aim, null where that is not known. */
+export type Beside = {
+  readonly best: Score | null;
+  readonly unbeaten: UnbeatenFound;
+  readonly tradeOffs: readonly TradeOff[];
+};
 
 /** The options in their order, each set beside the best and beside what nothing beats. */
 export function finishedOptions(
   drafts: readonly OptionDraft[],
-  tradeOffs: readonly TradeOff[],
-  { aim, policy }: { readonly aim: ChoosingAim; readonly policy: Policy },
+  { best, unbeaten, tradeOffs }: Beside,
+  preferring: Preferring,
 ): readonly Option[] {
+  const { aim, policy } = preferring;
   const planned = drafts.filter((draft) => draft.kind === 'plan');
   const sorted = [...planned].sort((first, second) => compareScores(first.score, second.score, aim, policy));
-  const best = planned.find(({ rank, gap }) => rank === 1 && gap === null);
   const preference = (draft: DraftPlan): Preference => {
-    if (best === undefined || draft.gap !== null) return { kind: 'unknown' };
-    return draft === best ? { kind: 'best' } : preferenceOf(draft.score, best.score, aim, policy);
+    if (best === null || draft.gap !== null) return { kind: 'unknown' };
+    return draft.score === best ? { kind: 'best' } : preferenceOf(draft.score, best, aim, policy);
   };
   return [
-    ...sorted.map((draft) => ({ ...draft, preference: preference(draft), unbeaten: unbeatenBy(tradeOffs, draft) })),
+    ...sorted.map((draft) => ({
+      ...draft,
+      merits: meritsOf(draft.score, best, unbeaten, preferring),
+      preference: preference(draft),
+      unbeaten: unbeatenBy(tradeOffs, draft),
+    })),
     ...drafts.filter((draft) => draft.kind === 'fails'),
   ];
 }

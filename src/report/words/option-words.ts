@@ -76,5 +76,6 @@ function notesOn(screen: Speech, option: Option): readonly string[] {
   const asked = option.asked ? ['(asked for)'] : [];
   if (option.kind === 'fails') return [...asked, option.reasons.length === 0 ? '(not known yet)' : '(fails)'];
   const idle = option.idle.length === 0 ? [] : [`(not needed: ${purchaseTexts(screen, option.idle).join(', ')})`];
-  return [...asked, ...idle, ...(option.gap === null ? [] : ['(best found)'])];
+  const over = option.overBudget === 0 ? [] : [`(${priceText(option.overBudget, screen.board)} over the budget)`];
+  return [...asked, ...idle, ...over, ...(option.gap === null ? [] : ['(best found)'])];
 }

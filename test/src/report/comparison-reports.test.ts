@@ -34,12 +34,12 @@ const asked = [{ quay: 1, dory: 2 }, { dory: 2 }].map(
 );
 const input: ComparisonInput = {
   kit: kitOf(board, catalogue),
-  comparison: await compare(kitOf(board, catalogue), { engines, asked }),
+  comparison: await compare(kitOf(board, catalogue), { engines, best: 3, asked }),
 };
 const impossible: ComparisonInput = await (async () => {
   const hungry = boardOf([pedalOf('amplifier', 9000)], { name: 'Hungry' });
   const kit = kitOf(hungry, catalogue);
-  return { kit, comparison: await compare(kit, { engines }) };
+  return { kit, comparison: await compare(kit, { engines, best: 3 }) };
 })();
 
 const textOf = (ending: string, of = input): string => comparisonReports.makerFor(`x${ending}`)?.(of) ?? '';

@@ -8,6 +8,8 @@ function stageText(stage: CompareStage): string {
   switch (stage.kind) {
     case 'best':
       return `${stage.found} of the ${stage.wanted} best purchases proven so far.`;
+    case 'choices':
+      return `${stage.known.length} of the choices proven so far.`;
     case 'asked':
       return `${stage.done} of the ${stage.wanted} that you asked for are worked out.`;
     case 'trade-offs':

@@ -8,8 +8,10 @@ import type { Score } from '../../../../src/domain/plan.js';
 import { minorUnits, type SupplyId } from '../../../../src/domain/quantities.js';
 import { compare } from '../../../../src/planning/compare/compare.js';
 import type { PlannedOption } from '../../../../src/planning/compare/comparison.js';
+import type { Board } from '../../../../src/domain/board.js';
 import type { Case } from '../../../support/arbitraries.js';
 import { noisyCase, shoppingCase } from '../../../support/arbitrary-shops.js';
+import { euros } from '../../../support/builders.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { contains, everyPurchase, type Counts, type PurchaseFound } from '../../../support/brute-force-purchases.js';
 import { sharedEngines } from '../../../support/engines.js';
@@ -24,6 +26,17 @@ const figures = (score: Score, aim: ChoosingAim, { board }: Case): readonly numb
 /** Below zero when the first is the smaller in the first figure in which they differ. */
 const inOrder = (first: readonly number[], second: readonly number[]): number =>
   first.map((value, at) => value - (second[at] ?? 0)).find((difference) => difference !== 0) ?? 0;
+
+/** What a customer may want to spend, of all sizes that these shops know. */
+const budgets = fc.option(fc.integer({ min: 1, max: 60 }).map(euros), { freq: 2 });
+
+const within = ({ board, catalogue }: Case, budget: Board['policy']['budget']): Case => ({
+  board: { ...board, policy: { ...board.policy, budget } },
+  catalogue,
+});
+
+/** A budget rules out nothing. */
+const free = (board: Board): Board => ({ ...board, policy: { ...board.policy, budget: null } });
 
 const boughtBy = ({ supplies }: PlannedOption): Counts => new Map(supplies.map(({ id, units }) => [id, units]));
 
@@ -47,7 +60,7 @@ describe.each(choosingAims)('under the aim of %s', (aim) => {
     const seen = { none: 0, several: 0, one: 0 };
     await fc.assert(
       fc.asyncProperty(shoppingCase, fc.integer({ min: 1, max: 6 }), async (of, best) => {
-        const { purchases } = everyPurchase(of.board, of.catalogue, aim);
+        const { purchases } = everyPurchase(free(of.board), of.catalogue, aim);
         const comparison = await compare(kitOf(of.board, of.catalogue), { aim, best, engines });
         const options = planned(comparison.options);
         seen[options.length === 0 ? 'none' : options.length > 1 ? 'several' : 'one'] += 1;
@@ -70,6 +83,51 @@ describe.each(choosingAims)('under the aim of %s', (aim) => {
   });
 });
 
+const triple = ({ money, exposed, bricks }: Pick<Score, 'money' | 'exposed' | 'bricks'>) => [money, exposed, bricks];
+
+describe.each(choosingAims)('what nothing beats, under the aim of %s', (aim) => {
+  it('is all that trying everything finds, and the choices are the best of it in their kinds', async () => {
+    const seen = { over: 0, quiet: 0, bricks: 0 };
+    await fc.assert(
+      fc.asyncProperty(fc.oneof(noisyCase, shoppingCase), budgets, async (made, budget) => {
+        const of = within(made, budget);
+        const { unbeatenScores } = everyPurchase(free(of.board), of.catalogue, aim);
+        const { unbeaten, options, isProven } = await compare(kitOf(of.board, of.catalogue), { aim, engines });
+        const [choices, expected] = [planned(options), unbeatenScores.map(triple).sort(inOrder)];
+        expect(isProven).toBe(true);
+        expect(unbeaten.points.map(triple).sort(inOrder)).toEqual(expected);
+        expect(choices.length).toBe(Math.min(4, expected.length));
+        for (const { score } of choices) expect(expected).toContainEqual(triple(score));
+        const [best] = [...unbeatenScores].map((score) => figures(score, aim, of)).sort(inOrder);
+        const [first] = choices;
+        if (best === undefined || first === undefined) return;
+        expect(figures(first.score, aim, of)).toEqual(best);
+        expect(first.merits[0]).toBe('aim');
+        const [quiet] = [...expected].sort((one, two) => inOrder([one[1] ?? 0, ...one], [two[1] ?? 0, ...two]));
+        const [fewest] = [...expected].sort((one, two) => inOrder([one[2] ?? 0, ...one], [two[2] ?? 0, ...two]));
+        for (const [merit, kind] of [
+          ['quiet', quiet],
+          ['bricks', fewest],
+          ['money', expected[0]],
+        ] as const)
+          for (const choice of choices)
+            expect(choice.merits.includes(merit)).toBe(String(triple(choice.score)) === String(kind));
+        expect(choices.map(({ score }) => triple(score))).toEqual(expect.arrayContaining([quiet, fewest]));
+        const most = budget ?? Infinity;
+        if (expected.some(([money = 0]) => money <= most))
+          expect(choices.some(({ overBudget }) => overBudget === 0)).toBe(true);
+        for (const { score, overBudget } of choices) expect(overBudget).toBe(Math.max(0, score.money - most));
+        if (choices.some(({ overBudget }) => overBudget > 0)) seen.over += 1;
+        if (String(best) !== String(quiet)) seen.quiet += 1;
+        if (String(best) !== String(fewest)) seen.bricks += 1;
+      }),
+      trying(2 * runs),
+    );
+    const others = (['quiet', 'bricks'] as const).filter((kind) => kind !== aim).map((kind) => seen[kind]);
+    expect(Math.min(seen.over, ...others)).toBeGreaterThan(share(runs / 20));
+  });
+});
+
 describe('what money buys', () => {
   it('is every pair that trying everything finds unbeaten, and no other', async () => {
     const seen = { exposed: 0, bricks: 0 };
@@ -78,7 +136,7 @@ describe('what money buys', () => {
     await fc.assert(
       fc.asyncProperty(noisyCase, async (of) => {
         if (enough()) return;
-        const { unbeaten, purchases } = everyPurchase(of.board, of.catalogue, 'cost');
+        const { unbeaten, purchases } = everyPurchase(free(of.board), of.catalogue, 'cost');
         const comparison = await compare(kitOf(of.board, of.catalogue), { best: 1, engines });
         expect(comparison.tradeOffs.length).toBe(purchases.length === 0 ? 0 : 2);
         for (const { against, points, complete } of comparison.tradeOffs) {
@@ -86,7 +144,7 @@ describe('what money buys', () => {
           expect(points.map(({ money, amount }) => [money, amount])).toEqual(unbeaten[against]);
           if (points.length > 1) seen[against] += 1;
           for (const { money, amount, wiring } of points) {
-            const report = audit(of.board, of.catalogue, wiring.feeds, { partial: false });
+            const report = audit(free(of.board), of.catalogue, wiring.feeds, { partial: false });
             expect(isSound(report)).toBe(true);
             expect([report.wiring.score.money, report.wiring.score[against]]).toEqual([money, amount]);
           }
@@ -100,12 +158,14 @@ describe('what money buys', () => {
 
 describe('a purchase that is asked for', () => {
   it('gets the best wiring that trying everything finds for just these supplies', async () => {
-    const seen = { plan: 0, fails: 0, idle: 0, stock: 0, budget: 0 };
+    const seen = { plan: 0, fails: 0, idle: 0, stock: 0, over: 0 };
     await fc.assert(
       fc.asyncProperty(
         shoppingCase,
         fc.array(fc.integer({ min: 0, max: 5 }), { minLength: 9, maxLength: 9 }),
-        async (of, rolled) => {
+        budgets,
+        async (made, rolled, budget) => {
+          const of = within(made, budget);
           const dice = [...rolled];
           const { board, catalogue } = of;
           const bought = new Map(
@@ -120,38 +180,39 @@ describe('a purchase that is asked for', () => {
           expect(option).toBeDefined();
           const paid = catalogue.supplies.reduce((sum, { id, price }) => sum + (bought.get(id) ?? 0) * (price ?? 0), 0);
           const missing = catalogue.supplies.some(({ id, stock }) => (bought.get(id) ?? 0) > (stock ?? Infinity));
-          const beyond = paid > (board.policy.budget ?? Infinity);
           if (option === undefined) return;
           seen[option.kind] += 1;
-          if (missing || beyond) {
-            seen[missing ? 'stock' : 'budget'] += 1;
+          if (missing) {
+            seen.stock += 1;
             expect(option.kind).toBe('fails');
             return;
           }
-          const after = afterBuying(of, bought, paid);
+          const after = afterBuying(of, bought);
           const expected = bruteForce(after.board, after.catalogue, { aim, partial: false });
           expect(option.kind).toBe(expected.kind === 'plan' ? 'plan' : 'fails');
           if (option.kind === 'fails' || expected.kind === 'impossible') return;
           if (option.idle.length > 0) seen.idle += 1;
           const score = { ...expected.score, money: minorUnits(expected.score.money + paid) };
           expect(figures(option.score, aim, of)).toEqual(figures(score, aim, of));
+          const over = Math.max(0, option.score.money - (budget ?? Infinity));
+          if (over > 0) seen.over += 1;
+          expect(option.overBudget).toBe(over);
         },
       ),
       trying(2 * runs),
     );
     expect(Math.min(seen.plan, seen.fails)).toBeGreaterThan(share(runs / 10));
-    expect(Math.min(seen.idle, seen.stock)).toBeGreaterThan(share(runs / 20));
+    expect(Math.min(seen.idle, seen.stock, seen.over)).toBeGreaterThan(share(runs / 20));
   });
 });
 
 /** The customer after the purchase, at a shop that has sold out of supplies. */
-function afterBuying({ board, catalogue }: Case, bought: ReadonlyMap<SupplyId, number>, paid: number): Case {
-  const { owned, policy } = board;
+function afterBuying({ board, catalogue }: Case, bought: ReadonlyMap<SupplyId, number>): Case {
+  const { owned } = board;
   const supplies = new Map(owned.supplies);
   for (const [id, units] of bought) supplies.set(id, (supplies.get(id) ?? 0) + units);
-  const budget = policy.budget === null ? null : minorUnits(policy.budget - paid);
   return {
-    board: { ...board, owned: { ...owned, supplies }, policy: { ...policy, budget } },
+    board: { ...free(board), owned: { ...owned, supplies } },
     catalogue: { ...catalogue, supplies: catalogue.supplies.map((supply) => ({ ...supply, stock: 0 })) },
   };
 }

@@ -158,18 +158,41 @@ describe('an option that is asked for', () => {
     ]);
   });
 
-  it('keeps the budget with all that it costs', async () => {
+  it('is judged whole, whatever the budget, and told how far it is over', async () => {
     const poor = boardOf(trio.pedals, { policy: policyOf({ budget: euros(92) }) });
     const asked = [buying({ quay: 1 }), buying({ pier: 1 }), buying({ quay: 1, dory: 1 })];
     const { options } = await sideBySide(poor, shop, { best: 1, asked });
     expect(options.map(idsOf)).toEqual(['3 dory', '1 quay', '1 pier', '1 quay + 1 dory']);
-    expect(failed(options[2]).reasons).toMatchObject([
-      { kind: 'limit', limit: 'budget', allowed: euros(92), needed: euros(95) },
-    ]);
+    expect(options.map((option) => planned(option).overBudget)).toEqual([0, 0, 3, 10].map(euros));
   });
 
   it('must be for sale', async () => {
     await expect(sideBySide(trio, shop, { asked: [buying({ ghost: 1 })] })).rejects.toThrow(RangeError);
+  });
+});
+
+describe('choices that differ in kind', () => {
+  it('are the best, the quietest and the one with the fewest supplies, each with what it is best at', async () => {
+    const { options, best, unbeaten, listing } = await sideBySide(trio, shop);
+    // Nothing beats 42 with two supplies, or 90 with one, where nobody may hum.
+    expect(options.map(idsOf)).toEqual(['3 dory', '1 raft + 1 dory', '1 raft', '1 quay']);
+    expect(options.map((option) => planned(option).merits)).toEqual([
+      ['aim', 'quiet'],
+      ['between'],
+      ['bricks', 'money'],
+      ['between'],
+    ]);
+    expect(options.map((option) => planned(option).wiring.exposures.length)).toEqual([0, 0, 2, 0]);
+    expect(best).toEqual({ wanted: 4, end: 'all' });
+    expect({ listing, complete: unbeaten.complete }).toEqual({ listing: 'kinds', complete: true });
+  });
+
+  it('are told how far they are over the budget, and which is the best within it', async () => {
+    const poor = boardOf(trio.pedals, { policy: policyOf({ budget: euros(32) }) });
+    const { options } = await sideBySide(poor, shop);
+    expect(options.map(idsOf)).toEqual(['3 dory', '1 raft + 1 dory', '1 raft', '1 quay']);
+    expect(options.map((option) => planned(option).overBudget)).toEqual([4, 10, 0, 58].map(euros));
+    expect(planned(options[2]).merits).toEqual(['bricks', 'money', 'budget']);
   });
 });
 
