@@ -191,7 +191,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
         expect(await page.getByRole(role).count(), role).toBe(1);
       expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Saltings gig board: how to power it');
       expect(await page.getByRole('region', { name: 'Wiring', exact: true }).count()).toBe(1);
-      expect(await page.getByRole('img', { name: 'Wiring of Staithe 5' }).count()).toBe(1);
+      expect(await page.getByRole('img', { name: 'Wiring of Saltings gig board' }).count()).toBe(1);
       const feeds = page.getByRole('table', { name: 'Every pedal, in the order of hooking up' });
       expect(await feeds.getByRole('row').count()).toBe(1 + 11);
       expect(await feeds.getByRole('columnheader').count()).toBe(6);

@@ -1,14 +1,28 @@
-import type { FeedRow } from '../words/feed-row.js';
+import type { PlanHandout } from '../words/handout.js';
+import { feedHazards, hazardWords } from '../words/hazards.js';
 import type { UnitHookup } from '../words/hookup.js';
+import { isSameUnit, type DrawnBoard } from './drawn-board.js';
 
-/** What the drawing of one unit shows, in sentences. */
-export function unitDescription({ name, socket, unit }: UnitHookup, rows: readonly FeedRow[]): string {
+/** What a drawing of the board, or of a part of it, shows, in sentences. */
+export const boardDescription = (plan: PlanHandout, { strips, pedals }: DrawnBoard): string =>
+  [
+    ...plan.hookup
+      .filter(({ unit }) => strips.some(({ id }) => isSameUnit(id, { supply: unit.supply.id, unit: unit.unit })))
+      .map((unit) => unitDescription(plan, unit)),
+    ...plan.leftOut
+      .filter((left) => pedals.some(({ id }) => id === left.id))
+      .map(({ name, why }) => `${name} is without power: ${why}.`),
+  ].join(' ');
+
+function unitDescription({ rows, speech, wiring }: PlanHandout, { name, socket, unit }: UnitHookup): string {
   const feeds = rows
     .filter(({ feed }) => feed.supply === unit.supply.id && feed.unit === unit.unit)
     .map((row) => {
       const gets = [row.volts, ...(row.polarity === null ? [] : [row.polarity])].join(', ');
       const outputs = row.feed.outputs.length > 1 ? `outputs ${row.outputs}` : `output ${row.outputs}`;
-      return `Lead ${row.mark}: ${outputs} (${row.ground}, ${row.load}) by ${row.way} to ${row.pedal}, ${gets}.`;
+      const hazards = feedHazards(speech, wiring, row.feed).map((hazard) => hazardWords[hazard]);
+      const marks = hazards.length === 0 ? '' : `; marked ${hazards.join(', ')}`;
+      return `Lead ${row.mark}: ${outputs} (${row.ground}, ${row.load}) by ${row.way} to ${row.pedal}, ${gets}${marks}.`;
     });
   return [`Mains socket ${socket} feeds ${name} (${unit.owned ? 'yours' : 'to buy'}).`, ...feeds].join(' ');
 }

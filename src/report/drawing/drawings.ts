@@ -1,63 +1,43 @@
 import type { Markup } from '../page/markup.js';
 import type { PlanHandout } from '../words/handout.js';
-import { drawnUnit, type DrawnUnit } from './contents.js';
-import { unitDescription } from './describe.js';
-import { leftOutScene } from './left-out.js';
-import { narrowScenes } from './narrow.js';
-import { stacked, type Scene } from './scene.js';
+import { listText } from '../words/words.js';
+import { boardScene } from './board-scene.js';
+import { drawnBoard } from './contents.js';
+import { boardDescription } from './describe.js';
+import type { DrawnBoard } from './drawn-board.js';
+import type { DrawingSize } from './measures.js';
+import { partsOf } from './parts.js';
 import { svgOf } from './svg.js';
-import { wideScenes } from './wide.js';
 
-/** For what room a board is drawn: a desk or a sheet of paper, a phone, or a third of a sheet beside others. */
-export type DrawingSize = 'wide' | 'narrow' | 'small';
-
-const gap = 26;
-const phoneWidth = 320;
+export type { DrawingSize } from './measures.js';
 
 /**
  * The whole board as one SVG element of the class `size`, as wide as it is given room; `drawingStyle` gives it its colours,
  * light and dark. `id` differs for each drawing of a page.
  */
-export function boardDrawing(handout: PlanHandout, size: DrawingSize, id: string): Markup {
-  const { hookup, rows, leftOut, speech } = handout;
-  const description = [
-    ...hookup.map((unit) => unitDescription(unit, rows)),
-    ...leftOut.map(({ name, why }) => `${name} is without power: ${why}.`),
-  ].join(' ');
-  const title = `Wiring of ${speech.board.name}`;
-  return svgOf(boardScene(handout, size), { id, title, description }, size);
+export const boardDrawing = (plan: PlanHandout, size: DrawingSize, id: string): Markup =>
+  drawing(plan, drawnBoard(plan), size, { id, title: `Wiring of ${plan.speech.board.name}` });
+
+/** How many pedals fit on a sheet of paper, and how many on a small screen before one has to scroll far along a lead. */
+const mostPedals: Readonly<Record<DrawingSize, number>> = { wide: 18, narrow: 12, small: Infinity };
+
+/** The board in as many drawings as it takes for each to stay legible: one for most boards. */
+export function boardDrawings(plan: PlanHandout, size: DrawingSize, id: string): readonly Markup[] {
+  const parts = partsOf(drawnBoard(plan), mostPedals[size]);
+  if (parts.length === 1) return [boardDrawing(plan, size, id)];
+  return parts.map((part, at) =>
+    drawing(plan, part, size, {
+      id: `${id}-${at + 1}`,
+      title: `Wiring of ${listText(part.strips.map(({ name }) => name))}`,
+    }),
+  );
 }
 
-function boardScene(handout: PlanHandout, size: DrawingSize): Scene {
-  const units = drawnUnits(handout);
-  const scenes = size === 'wide' ? wideScenes(units, 'first') : narrowScenes(units);
-  const names = handout.leftOut.map(({ name }) => name);
-  const left = leftOutScene(names, scenes[0]?.width ?? phoneWidth);
-  return stacked(left === null ? scenes : [...scenes, left], gap);
-}
-/** What the plan's units look like, in the order of hooking up. */
-export function drawnUnits({ speech, hookup, wiring }: PlanHandout): readonly DrawnUnit[] {
-  const exposed = new Set<string>(wiring.exposed);
-  return hookup.map((unit) => drawnUnit(speech, unit, exposed));
-}
-
-/** How to read a drawing; only what it shows is explained. */
-export function drawingKey({ hookup, rows, speech }: PlanHandout): readonly string[] {
-  const chained = rows.some(({ feed }) => feed.chain !== null);
-  const set = rows.some(({ switched, polaritySwitch }) => switched || polaritySwitch !== null);
-  const mixed = rows.some(({ feed }) => feed.adapters.some((id) => speech.inventory.part(id).reverses));
-  return [
-    `A number on a wire is the lead's; the same number is on its labels${chained ? ', with a letter for each tail of a chain' : ''}.`,
-    'A wire without a box is the straight lead that comes with the supply.',
-    ...(set ? ['"Set": turn the switch of that output to this first.'] : []),
-    ...(rows.some(({ ground }) => ground === 'common ground')
-      ? ['A dashed frame: these outputs share one ground.']
-      : []),
-    ...(rows.some(({ ground }) => ground === 'isolated')
-      ? ['Isolated: the ground of that output is its own, shared only by the pedals on it.']
-      : []),
-    ...(mixed ? ['"Swaps + and −": that lead turns the polarity round; never use it elsewhere.'] : []),
-    'The bars: load with its reserve against what the output gives, both in words above.',
-    ...(hookup.length > 1 ? ['Each supply takes a mains socket of its own.'] : []),
-  ];
+function drawing(
+  plan: PlanHandout,
+  board: DrawnBoard,
+  size: DrawingSize,
+  words: { readonly id: string; readonly title: string },
+): Markup {
+  return svgOf(boardScene(board, size), { ...words, description: boardDescription(plan, board) }, size);
 }

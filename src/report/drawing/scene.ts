@@ -1,13 +1,23 @@
-/** A drawing as data, before it is written as SVG: what stands where, in units of about one pixel. */
+/**
+ * A drawing as data, before it is written as SVG: what stands where, in units of about one pixel. Everything that a person
+ * could point at has an area and says which supply, output, lead or pedal it is.
+ */
+import type { Polarity } from '../../domain/pedal.js';
+import type { PartId, PedalId } from '../../domain/quantities.js';
+import type { Hazard } from '../words/hazards.js';
+import type { OutputId, UnitId } from './drawn-board.js';
 
 export type Point = { readonly x: number; readonly y: number };
 export type Area = Point & { readonly width: number; readonly height: number };
 
 export type TextLine = Point & {
-  /** `y` is the base line. */
+  /** `x` is where the line starts, ends or has its middle; `y` is the base line. */
+  readonly anchor: 'start' | 'middle' | 'end';
   readonly text: string;
   readonly size: number;
   readonly strong: boolean;
+  /** What is read second. */
+  readonly soft: boolean;
   /** At most how wide it is. */
   readonly width: number;
   /** All of the text, where this line had to be cut; else null. */
@@ -20,69 +30,77 @@ export type Bar = Area & {
   readonly percent: number;
 };
 
-export type BoxKind = 'mains' | 'supply' | 'output' | 'lead' | 'pedal' | 'mark' | 'off';
+/** The shape of a hazard with its word, which takes several lines only where there is very little room. */
+export type PlacedMark = Area & { readonly hazard: Hazard; readonly words: readonly TextLine[] };
+/** The sign of a plug's polarity. */
+export type PlacedSign = Area & { readonly polarity: Polarity };
 
-export type Box = Area & {
-  readonly kind: BoxKind;
-  readonly lines: readonly TextLine[];
+/** What stands in an area. */
+export type Face = {
+  readonly texts: readonly TextLine[];
   readonly bars: readonly Bar[];
-  /** Where a line parts the box from left to right. */
+  readonly marks: readonly PlacedMark[];
+  readonly signs: readonly PlacedSign[];
+  /** Where a line parts it from left to right. */
   readonly partings: readonly number[];
 };
 
-/** From box to box, in straight lines along the axes. */
-export type Wire = { readonly points: readonly Point[] };
+/** Leads between the supply's own and a pedal, as a cap on what they are plugged into. */
+export type CapShape = Area & { readonly face: Face; readonly parts: readonly PartId[] };
 
-/** A dashed line around what shares a ground. */
-export type Frame = Area & { readonly label: readonly TextLine[] };
+export type OutputShape = Area & {
+  readonly id: OutputId;
+  readonly state: 'used' | 'kept' | 'free';
+  readonly face: Face;
+  /** Where a plug goes in. */
+  readonly socket: Point;
+  readonly cap: CapShape | null;
+};
+
+/** A stretch of outputs on grounds of one kind, and the rail that ties those on one ground together. */
+export type RunShape = Area & {
+  readonly isIsolated: boolean;
+  readonly face: Face;
+  readonly outputs: readonly OutputShape[];
+};
+
+/** A supply unit; `face` is what stands at its top. */
+export type StripShape = Area & { readonly id: UnitId; readonly face: Face; readonly runs: readonly RunShape[] };
+
+export type PedalShape = Area & {
+  readonly id: PedalId;
+  readonly state: 'plugged' | 'kept' | 'off';
+  readonly face: Face;
+  readonly cap: CapShape | null;
+  /** Where its lead comes in; null without one. */
+  readonly plug: Point | null;
+};
+
+/** The number of a lead on one of its ends. */
+export type TagShape = Area & { readonly text: TextLine };
+
+/** A lead, in straight lines along the axes. */
+export type LeadShape = {
+  readonly number: number;
+  readonly outputs: readonly OutputId[];
+  readonly pedals: readonly PedalId[];
+  readonly isKept: boolean;
+  /** One of a few colours, which helps to follow it and tells nothing. */
+  readonly tone: number;
+  readonly lines: readonly (readonly Point[])[];
+  /** Where lines of it meet. */
+  readonly joints: readonly Point[];
+  readonly tags: readonly TagShape[];
+};
 
 export type Scene = {
   readonly width: number;
   readonly height: number;
-  readonly boxes: readonly Box[];
-  readonly wires: readonly Wire[];
-  readonly frames: readonly Frame[];
-  /** Text outside of boxes. */
-  readonly notes: readonly TextLine[];
+  readonly strips: readonly StripShape[];
+  readonly pedals: readonly PedalShape[];
+  /** Later ones pass over earlier ones. */
+  readonly leads: readonly LeadShape[];
 };
 
-/** Several scenes one under the other, with `gap` between them. */
-export function stacked(scenes: readonly Scene[], gap: number): Scene {
-  let down = 0;
-  const moved = scenes.map((scene) => {
-    const placed = shifted(scene, down);
-    down += scene.height + gap;
-    return placed;
-  });
-  return {
-    width: Math.max(0, ...scenes.map(({ width }) => width)),
-    height: Math.max(0, down - gap),
-    boxes: moved.flatMap(({ boxes }) => boxes),
-    wires: moved.flatMap(({ wires }) => wires),
-    frames: moved.flatMap(({ frames }) => frames),
-    notes: moved.flatMap(({ notes }) => notes),
-  };
-}
-
-const shifted = ({ width, height, boxes, wires, frames, notes }: Scene, down: number): Scene => ({
-  width,
-  height,
-  boxes: boxes.map((box) => movedBox(box, 0, down)),
-  wires: wires.map(({ points }) => ({ points: points.map((point) => moved(point, 0, down)) })),
-  frames: frames.map((frame) => ({ ...moved(frame, 0, down), label: frame.label.map((line) => moved(line, 0, down)) })),
-  notes: notes.map((note) => moved(note, 0, down)),
-});
-
-/** The box with all that is in it, elsewhere. */
-export const movedBox = (box: Box, right: number, down: number): Box => ({
-  ...moved(box, right, down),
-  lines: box.lines.map((line) => moved(line, right, down)),
-  bars: box.bars.map((bar) => moved(bar, right, down)),
-  partings: box.partings.map((parting) => parting + down),
-});
-
-const moved = <Thing extends Point>(thing: Thing, right: number, down: number): Thing => ({
-  ...thing,
-  x: thing.x + right,
-  y: thing.y + down,
-});
+/** All outputs of a strip, in order. */
+export const outputShapes = ({ runs }: StripShape): readonly OutputShape[] => runs.flatMap(({ outputs }) => outputs);

@@ -1,91 +1,100 @@
+import { markup, type Markup } from '../page/markup.js';
 import type { Handout, NoPlanHandout, PlanHandout } from '../words/handout.js';
-import { markup } from '../page/markup.js';
-import { linesHeight, linesOf } from './box.js';
-import { unitDescription } from './describe.js';
-import { drawingKey, drawnUnits } from './drawings.js';
-import { leftOutScene } from './left-out.js';
-import { stacked, type Scene, type TextLine } from './scene.js';
+import { boardScene } from './board-scene.js';
+import { drawnBoard } from './contents.js';
+import { boardDescription } from './describe.js';
+import { faceOf, type Block, type Piece } from './face.js';
+import { drawingKey, type KeyEntry } from './key.js';
 import { drawingStyle } from './style.js';
-import { svgOf } from './svg.js';
-import { wideScenes } from './wide.js';
+import { faceMarkup, sceneMarkup, svgElement } from './svg.js';
 
 const gap = 26;
 const margin = 24;
-const titleSize = 20;
+const sizes = { name: 12, plain: 10.5, mark: 10 } as const;
+const titleSizes = { name: 20, plain: 10.5, mark: 10 } as const;
 /** Without a plan there are no columns to be as wide as. */
 const textWidth = 640;
 
-/** The wiring as an SVG file of its own: what it is, every unit, and how to read it; without a plan, the reasons. */
+/** What stands one below the other. */
+type Layer = { readonly width: number; readonly height: number; readonly inside: Markup };
+
+/** The wiring as an SVG file of its own: what it is, the board, and how to read it; without a plan, the reasons. */
 export function svgFile(handout: Handout): string {
-  const scene = handout.kind === 'plan' ? planScene(handout) : noPlanScene(handout);
-  const description =
-    handout.kind === 'plan'
-      ? [
-          ...handout.hookup.map((unit) => unitDescription(unit, handout.rows)),
-          ...handout.leftOut.map(({ name, why }) => `${name} is without power: ${why}.`),
-        ].join(' ')
-      : handout.lead;
+  const { layers, description } = handout.kind === 'plan' ? planLayers(handout) : noPlanLayers(handout);
+  const size = {
+    width: Math.max(...layers.map(({ width }) => width)),
+    height: layers.reduce((sum, { height }) => sum + height + gap, -gap),
+    margin,
+  };
+  let down = 0;
+  const placed = layers.map(({ inside, height }) => {
+    const layer = markup`<g transform="translate(0 ${Math.round(down)})">${inside}</g>\n`;
+    down += height + gap;
+    return layer;
+  });
   // Wherever it is shown, on paper or on a dark page, it stands on a ground of its own.
-  const ground = markup`<style>${{ markup: drawingStyle }}</style>
+  const inside = markup`<style>${{ markup: drawingStyle }}</style>
 <rect class="ground" x="${-margin}" y="${-margin}" width="100%" height="100%"/>
-`;
+${placed}`;
   const words = { id: 'wiring', title: handout.title, description };
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${svgOf(scene, words, 'wiring', { inside: ground, margin }).markup}\n`;
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${svgElement(size, words, 'wiring', inside).markup}\n`;
 }
 
-function planScene(handout: PlanHandout): Scene {
-  const units = wideScenes(drawnUnits(handout), 'first');
-  const width = units[0]?.width ?? textWidth;
-  const { headline, leftOut, title } = handout;
-  const left = leftOutScene(
-    leftOut.map(({ name }) => name),
-    width,
-  );
-  const head = [paragraph(title, { strong: true, size: titleSize }), ...[headline.cost, headline.counts].map(plain)];
-  return stacked(
-    [
-      textScene(head, width),
-      ...units,
-      ...(left === null ? [] : [left]),
-      ...(units.length === 0 ? [] : [textScene(drawingKey(handout).map(plain), width)]),
+type Layers = { readonly layers: readonly Layer[]; readonly description: string };
+
+function planLayers(plan: PlanHandout): Layers {
+  const board = drawnBoard(plan);
+  const scene = boardScene(board, 'wide');
+  const { headline, title } = plan;
+  const key = board.strips.length === 0 ? [] : [textLayer(drawingKey(plan, board).map(keyBlock), scene.width)];
+  return {
+    description: boardDescription(plan, board),
+    layers: [
+      titleLayer(title, [headline.cost, headline.counts], scene.width),
+      { ...scene, inside: sceneMarkup(scene) },
+      ...key,
     ],
-    gap,
-  );
+  };
 }
 
-function noPlanScene({ title, lead, passages, speech, wanted }: NoPlanHandout): Scene {
+function keyBlock(entry: KeyEntry): Block {
+  const text: Piece = { kind: 'text', text: entry.text };
+  switch (entry.kind) {
+    case 'hazard':
+      return { kind: 'flow', pieces: [{ kind: 'mark', hazard: entry.hazard }, text] };
+    case 'sign':
+      return { kind: 'flow', pieces: [{ kind: 'sign', polarity: entry.polarity }, text] };
+    case 'text':
+      return { kind: 'flow', pieces: [text] };
+  }
+}
+
+function noPlanLayers({ title, lead, passages, speech, wanted }: NoPlanHandout): Layers {
   const { board, inventory } = speech;
   // With what is looked for every pedal has power.
   const unfed = wanted.length > 0 ? [] : board.pedals.map(({ id }) => inventory.pedalName(id));
-  const off = leftOutScene(unfed, textWidth);
   const reasons = passages.map((passage) =>
-    textScene(
+    textLayer(
       [
-        paragraph(passage.title, { strong: true }),
+        headBlock(passage.title),
         ...passage.entries.flatMap(({ name, text, below }) =>
-          [name === null ? text : `${name} ${text}`, ...below].map(plain),
+          [name === null ? text : `${name} ${text}`, ...below].map(plainBlock),
         ),
       ],
       textWidth,
     ),
   );
-  const head = textScene([paragraph(title, { strong: true, size: titleSize }), plain(lead)], textWidth);
-  return stacked([head, ...reasons, ...(off === null ? [] : [off])], gap);
+  const left = unfed.length === 0 ? [] : [textLayer([headBlock('Without power'), ...unfed.map(plainBlock)], textWidth)];
+  return { description: lead, layers: [titleLayer(title, [lead], textWidth), ...reasons, ...left] };
 }
 
-type Paragraph = { readonly text: string; readonly strong?: boolean; readonly size?: number };
+const titleLayer = (title: string, texts: readonly string[], width: number): Layer =>
+  textLayer([headBlock(title), ...texts.map(plainBlock)], width, titleSizes);
 
-const paragraph = (text: string, manner: Omit<Paragraph, 'text'>): Paragraph => ({ text, ...manner });
-const plain = (text: string): Paragraph => ({ text });
+const headBlock = (text: string): Block => ({ kind: 'paragraph', text, size: 'name' });
+const plainBlock = (text: string): Block => ({ kind: 'paragraph', text, size: 'plain' });
 
-/** Text of any length, one paragraph under the other. */
-function textScene(paragraphs: readonly Paragraph[], width: number): Scene {
-  const notes: TextLine[] = [];
-  let y = 0;
-  for (const one of paragraphs) {
-    const lines = linesOf({ ...one, mostLines: Infinity }, { x: 0, y, width });
-    notes.push(...lines);
-    y += linesHeight(lines) + 3;
-  }
-  return { width, height: y, notes, boxes: [], wires: [], frames: [] };
+function textLayer(blocks: readonly Block[], width: number, of: typeof sizes | typeof titleSizes = sizes): Layer {
+  const { face, height } = faceOf(blocks, width, of);
+  return { width, height, inside: faceMarkup(face, { x: 0, width }) };
 }

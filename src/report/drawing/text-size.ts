@@ -7,6 +7,9 @@ export type TypeSetting = {
   readonly strong: boolean;
 };
 
+/** How large names, other words and the words of marks are, in the drawing's units. */
+export type TextSizes = { readonly name: number; readonly plain: number; readonly mark: number };
+
 /**
  * The most that a character takes, in its own size, plain and strong. Nobody knows which font a reader has, so these are the
  * widths of the widest sans-serif faces in common use, rounded up: what fits by these figures fits in every one of them.

@@ -31,4 +31,4 @@ header p,footer{font-size:8pt}
 `;
 
 /** The style of the sheet of labels. */
-export const labelStyle: StyleSheet = { text, digest: 'N2O8JTau6PxoYXMGGmMBZDX/zMd4XphyLYqQeLNfwGI=' };
+export const labelStyle: StyleSheet = { text, digest: 'sj+ymoChrY8V7/h8wga819s0p3ma9WY9BkUncqi0TFI=' };

@@ -1,14 +1,13 @@
 import { minorUnits } from '../../domain/quantities.js';
-import { unitDescription } from '../drawing/describe.js';
-import { drawingKey, drawnUnits } from '../drawing/drawings.js';
-import { leftOutScene } from '../drawing/left-out.js';
-import { narrowScenes } from '../drawing/narrow.js';
-import { svgOf } from '../drawing/svg.js';
-import { wideScenes } from '../drawing/wide.js';
+import { drawnBoard } from '../drawing/contents.js';
+import { boardDrawings } from '../drawing/drawings.js';
+import { drawingKey, type KeyEntry } from '../drawing/key.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
 import { confirmLead } from '../words/remarks.js';
-import { countText, priceText } from '../words/words.js';
+import { hazardIcon, polarityIcon } from '../signs/icons.js';
+import { hazardWords } from '../words/hazards.js';
+import { capital, priceText } from '../words/words.js';
 import { changesBody, entriesBody } from './changes.js';
 import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
 import { feedsBody, stepsBody } from './plugging.js';
@@ -87,31 +86,25 @@ function buyBody({ shopping, owned, wiring, speech: { board } }: PlanHandout): M
 const confirmBody = ({ confirm }: PlanHandout): Markup | null =>
   confirm.length === 0 ? null : markup`${paragraph(confirmLead)}${remarkList(confirm)}`;
 
-/** Each unit twice, of which a screen or a sheet of paper shows the one that fits. */
-function wiringBody(handout: PlanHandout): Markup | null {
-  const { hookup, rows, leftOut } = handout;
-  const units = drawnUnits(handout);
-  const wide = wideScenes(units, 'all');
-  const narrow = narrowScenes(units);
-  const figures = hookup.map((unit, at) => {
-    const description = unitDescription(unit, rows);
-    const title = `Wiring of ${unit.name}`;
-    const drawn = ([name, scene]: readonly [string, (typeof wide)[number] | undefined]): Markup | null =>
-      scene === undefined ? null : svgOf(scene, { id: `${name}-${at + 1}`, title, description }, name);
-    return markup`<figure>
-<figcaption>${unit.name} (${unit.unit.owned ? 'yours' : 'to buy'}): ${countText(unit.leads.length, 'lead')}</figcaption>
-${drawn(['wide', wide[at]])}
-${drawn(['narrow', narrow[at]])}
-</figure>
-`;
-  });
-  const names = leftOut.map(({ name }) => name);
-  const left = leftOutScene(names, 320);
-  const off =
-    left === null
-      ? null
-      : markup`<figure>${svgOf(left, { id: 'off', title: 'Pedals without power', description: names.join(', ') }, 'off')}</figure>\n`;
-  if (figures.length === 0 && off === null) return null;
-  const key = figures.length === 0 ? null : markup`<h3>How to read it</h3>\n${list(drawingKey(handout))}`;
-  return markup`${figures}${off}${key}`;
+/** The board twice, of which a screen or a sheet of paper shows the one that fits. */
+function wiringBody(plan: PlanHandout): Markup | null {
+  const board = drawnBoard(plan);
+  if (board.pedals.length === 0) return null;
+  const figures = (['wide', 'narrow'] as const).flatMap((size) =>
+    boardDrawings(plan, size, size).map((drawing) => markup`<figure class="${size}">${drawing}</figure>\n`),
+  );
+  const key =
+    board.strips.length === 0 ? null : markup`<h3>How to read it</h3>\n${list(drawingKey(plan, board).map(keyMarkup))}`;
+  return markup`${figures}${key}`;
+}
+
+function keyMarkup(entry: KeyEntry): Markup {
+  switch (entry.kind) {
+    case 'hazard':
+      return markup`${hazardIcon(entry.hazard)} <b>${capital(hazardWords[entry.hazard])}:</b> ${entry.text}.`;
+    case 'sign':
+      return markup`${polarityIcon(entry.polarity)} ${capital(entry.text)}.`;
+    case 'text':
+      return markup`${entry.text}`;
+  }
 }

@@ -1,5 +1,6 @@
 import { darkColours, lightColours, type Colours } from './colours.js';
 import { drawingStyle } from '../drawing/style.js';
+import { iconStyle } from '../signs/icons.js';
 import type { StyleSheet } from './document.js';
 
 const rootColours = ({ ink, soft, paper, panel, line, care }: Colours): string =>
@@ -24,11 +25,11 @@ footer{margin-top:2.5rem;padding-top:.75rem;border-top:1px solid var(--line);col
 :root{${rootColours(lightColours)};color-scheme:light}
 html{font-size:9.5pt}
 body{padding:0;max-width:none;line-height:1.4}
-h1,h2,h3,caption,figcaption{break-after:avoid}
+h1,h2,h3,caption{break-after:avoid}
 }
 `;
 
-const text = `${commonStyle}${drawingStyle}section{margin-top:2.25rem;padding-top:1rem;border-top:2px solid var(--ink)}
+const text = `${commonStyle}${drawingStyle}${iconStyle}section{margin-top:2.25rem;padding-top:1rem;border-top:2px solid var(--ink)}
 ul,ol{margin:0 0 .75rem;padding-left:1.25rem;max-width:46rem}
 li{margin:.25rem 0}
 nav{margin-top:1.5rem}
@@ -62,9 +63,8 @@ td.figures,th.figures{overflow-wrap:normal}
 .moves th:nth-child(2),.moves th:nth-child(3){width:23%}
 pre{margin:0 0 .75rem;padding:.5rem .75rem;background:var(--panel);font-size:.8125rem;white-space:pre-wrap}
 figure{margin:0 0 1.75rem}
-figcaption{font-weight:700;margin-bottom:.5rem}
-svg{display:block;max-width:100%;height:auto}
-svg.narrow{display:none}
+figure svg{display:block;max-width:100%;height:auto}
+.narrow{display:none}
 .tick{display:inline-flex;align-items:flex-start;gap:.5rem;min-height:1.5rem}
 .tick input{flex:none;width:1.25rem;height:1.25rem;margin:.125rem 0 0;accent-color:var(--ink)}
 .ticks{list-style:none;padding-left:0}
@@ -75,8 +75,8 @@ svg.narrow{display:none}
 border:1.5px solid var(--ink);border-radius:50%;font-weight:700}
 .steps>li>h3{margin:0 0 .25rem;line-height:1.75rem}
 @media screen and (max-width:48rem){
-svg.wide{display:none}
-svg.narrow{display:block}
+.wide{display:none}
+.narrow{display:block}
 th,td{padding-right:.5rem}
 .cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
 .cards caption{display:block}
@@ -97,10 +97,10 @@ figure,tr,li,.facts,.standing{break-inside:avoid}
 .steps>li{break-inside:auto}
 thead{display:table-header-group}
 th,td{padding-top:3pt;padding-bottom:3pt}
-svg{max-height:245mm}
+figure svg{max-height:245mm}
 .standing{background:none}
 }
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'rJM+3O66gt4kqKO9KPwgNHzfZ2fSjqsnp1Ifmrnieuk=' };
+export const pageStyle: StyleSheet = { text, digest: 'cwDCB0tiMt4/opEI3cmChEDW885jhyMnc0AOv/Z8vI8=' };

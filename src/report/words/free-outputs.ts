@@ -28,7 +28,7 @@ export function freeOutputs({ marks }: Speech, unit: UnitUse): readonly FreeOutp
     freeRuns(bank, taken).map((run) => ({
       first: run[0] ?? 0,
       outputs: rangeText(run, marks.dash),
-      text: offerText(unit, bank, run),
+      text: `${freeOffer(unit, bank)}${run.length > 1 ? ' each' : ''}`,
     })),
   );
 }
@@ -45,15 +45,16 @@ function freeRuns(bank: Bank, taken: ReadonlySet<number>): readonly (readonly nu
   return runs;
 }
 
-function offerText(unit: UnitUse, bank: Bank, run: readonly number[]): string {
+/** What one free output of the bank could give: "9 V 400 mA or 12 V 300 mA". */
+export function freeOffer(unit: UnitUse, bank: Bank): string {
   const offers = freeSettings(unit, bank).map(
     ({ millivolts, rating }) => `${voltsText(millivolts)} ${decimalOfThousandths(rating)} mA`,
   );
-  return `${bank.power === 'AC' ? 'AC ' : ''}${listText(offers, 'or')}${run.length > 1 ? ' each' : ''}`;
+  return `${bank.power === 'AC' ? 'AC ' : ''}${listText(offers, 'or')}`;
 }
 
-/** A bank that is switched together and in use gives its free outputs no choice. */
-function freeSettings({ outputs, supply }: UnitUse, bank: Bank): readonly Setting[] {
+/** What a free output of the bank may stand at: one that is switched together and in use gives no choice. */
+export function freeSettings({ outputs, supply }: UnitUse, bank: Bank): readonly Setting[] {
   if (bank.switching === 'each') return bank.settings;
   for (const use of outputs) {
     const at = use.outputs.findIndex((output) => bankOf(supply, output) === bank);

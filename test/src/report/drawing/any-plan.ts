@@ -23,10 +23,17 @@ const load: fc.Arbitrary<Load> = fc.record({
 });
 
 const unit = fc.record({
-  banks: fc.array(fc.record({ isolated: fc.boolean(), outputs: fc.integer({ min: 1, max: 4 }) }), {
-    minLength: 1,
-    maxLength: 4,
-  }),
+  banks: fc.array(
+    fc.record({
+      isolated: fc.boolean(),
+      outputs: fc.integer({ min: 1, max: 4 }),
+      kind: fc.constantFrom('plain', 'AC', 'either', 'plus'),
+    }),
+    {
+      minLength: 1,
+      maxLength: 4,
+    },
+  ),
   loads: fc.array(load, { minLength: 16, maxLength: 16 }),
   total: fc.boolean(),
 });
@@ -36,6 +43,13 @@ export const anyPlan: fc.Arbitrary<PlanHandout> = fc
   .tuple(fc.array(unit, { minLength: 1, maxLength: 3 }), fc.array(hostileName, { minLength: 12, maxLength: 12 }))
   .map(([units, names]) => planFrom(units, names));
 
+const kinds = {
+  plain: {},
+  AC: { power: 'AC', polarity: null },
+  either: { polarity: 'either' },
+  plus: { polarity: 'centre-positive' },
+} as const;
+
 type Unit = typeof unit extends fc.Arbitrary<infer Value> ? Value : never;
 
 function planFrom(units: readonly Unit[], names: readonly string[]): PlanHandout {
@@ -44,9 +58,10 @@ function planFrom(units: readonly Unit[], names: readonly string[]): PlanHandout
   const feeds: Feed[] = [];
   const supplies = units.map(({ banks, loads, total }, at): Supply => {
     let next = 1;
-    const placed = banks.map(({ isolated, outputs }): Bank => {
+    const placed = banks.map(({ isolated, outputs, kind }): Bank => {
       const bank = bankFrom(next, outputs, {
         isolated,
+        ...kinds[kind],
         settings: [settingOf(9, 300), settingOf(12, 250)],
         joins: ['series'],
       });
@@ -65,7 +80,9 @@ function planFrom(units: readonly Unit[], names: readonly string[]): PlanHandout
       name: name(),
       digital: at % 2 === 0,
       highGain: at % 3 === 0,
-      ground: at % 5 === 0 ? 'positive' : 'negative',
+      ground: at % 5 === 0 ? 'positive' : at % 5 === 1 ? 'unknown' : 'negative',
+      figure: at % 4 === 0 ? 'guess' : 'label',
+      kept: at % 7 === 3 ? 'later' : at % 7 === 5 ? 'unread' : null,
     }),
   );
   const parts = [
@@ -88,6 +105,13 @@ function planFrom(units: readonly Unit[], names: readonly string[]): PlanHandout
   return handout;
 }
 
+/** Right for either reading of the label. */
+const unread = {
+  polarity: 'unknown',
+  adapters: [partId('flip')],
+  readings: { 'centre-negative': [], 'centre-positive': [partId('flip')] },
+} as const;
+
 function feedsOf({ id, banks }: Supply, loads: readonly Load[], from: number): readonly Feed[] {
   const feeds: Feed[] = [];
   const isIsolated = (output: number): boolean =>
@@ -102,7 +126,10 @@ function feedsOf({ id, banks }: Supply, loads: readonly Load[], from: number): r
     if (output === undefined) break;
     free.delete(output);
     const add = (fields: Partial<Feed>): void => {
-      feeds.push(feedOf(`p${from + feeds.length}`, id, output, { adapters: adapters.map(partId), ...fields }));
+      const at = from + feeds.length;
+      const reading = at % 6 === 4 ? unread : at % 6 === 2 ? ({ polarity: 'centre-positive' } as const) : {};
+      const settings = at % 3 === 0 ? [millivolts(12_000)] : [millivolts(9000)];
+      feeds.push(feedOf(`p${at}`, id, output, { adapters: adapters.map(partId), settings, ...reading, ...fields }));
     };
     // The other one of a join is the last isolated output that is free, so that others may lie in between.
     const other = [...free].reverse().find(isIsolated);

@@ -1,4 +1,13 @@
-import type { Area, Box, Frame, Point, Scene, TextLine } from '../../../../src/report/drawing/scene.js';
+import {
+  outputShapes,
+  type Area,
+  type CapShape,
+  type Face,
+  type LeadShape,
+  type Point,
+  type Scene,
+  type TextLine,
+} from '../../../../src/report/drawing/scene.js';
 
 /** Touching is no overlap; figures are of about one pixel. */
 const tolerance = 0.01;
@@ -15,90 +24,141 @@ export const isWithin = (inner: Area, outer: Area): boolean =>
   inner.x + inner.width <= outer.x + outer.width + tolerance &&
   inner.y + inner.height <= outer.y + outer.height + tolerance;
 
+const shares = { start: 0, middle: 0.5, end: 1 } as const;
+
 /** What a line of text takes, from the tops of its capitals to the ends of its tails. */
-export const areaOfText = ({ x, y, size, width }: TextLine): Area => ({
-  x,
+export const areaOfText = ({ x, y, size, width, anchor }: TextLine): Area => ({
+  x: x - width * shares[anchor],
   y: y - size * 0.8,
   width,
   height: size * 1.05,
 });
 
-type Segment = readonly [Point, Point];
+/** All that stands in an area, each with a name. */
+const partsOf = ({ texts, bars, marks, signs }: Face): readonly (readonly [string, Area])[] => [
+  ...texts.map((line) => [line.text, areaOfText(line)] as const),
+  ...bars.map((bar) => ['a bar', bar] as const),
+  ...marks.flatMap((mark) => [
+    [`the shape of ${mark.hazard}`, mark] as const,
+    ...mark.words.map((word) => [word.text, areaOfText(word)] as const),
+  ]),
+  ...signs.map((sign) => ['a sign', sign] as const),
+];
 
-const segmentsOf = ({ wires }: Scene): readonly Segment[] =>
-  wires.flatMap(({ points }) => points.slice(1).map((point, at): Segment => [points[at] ?? point, point]));
+type Named = { readonly name: string; readonly area: Area };
 
-const isBetween = (value: number, one: number, other: number): boolean =>
-  value > Math.min(one, other) + tolerance && value < Math.max(one, other) - tolerance;
+/** Boxes that lie beside one another, none on any other. */
+const boxesOf = ({ strips, pedals, leads }: Scene): readonly Named[] => [
+  ...strips.map((area) => ({ name: `supply ${area.id.supply}`, area })),
+  ...pedals.map((area) => ({ name: `pedal ${area.id}`, area })),
+  ...capsOf({ strips, pedals }).map((area) => ({ name: `cap ${area.parts.join(' ')}`, area })),
+  ...leads.flatMap(({ number, tags }) => tags.map((area) => ({ name: `tag of ${number}`, area }))),
+];
 
-/** Pairs of wires of which one goes right through the other. */
-export function crossings(scene: Scene): readonly (readonly [Segment, Segment])[] {
-  const segments = segmentsOf(scene);
-  const level = segments.filter(([from, to]) => from.y === to.y);
-  const upright = segments.filter(([from, to]) => from.x === to.x);
-  if (level.length + upright.length < segments.length) throw new Error('a wire runs askew');
-  return level.flatMap((one) =>
-    upright.flatMap((other) =>
-      isBetween(other[0].x, one[0].x, one[1].x) && isBetween(one[0].y, other[0].y, other[1].y)
-        ? [[one, other] as const]
-        : [],
-    ),
-  );
+const capsOf = ({ strips, pedals }: Pick<Scene, 'strips' | 'pedals'>): readonly CapShape[] =>
+  [...strips.flatMap(outputShapes), ...pedals].flatMap(({ cap }) => cap ?? []);
+
+/** Everything that is wrong with a drawing, in words; nothing for a good one. */
+export const flawsOf = (scene: Scene): readonly string[] => [
+  ...boxFlaws(scene),
+  ...scene.strips.flatMap((strip) => [
+    ...facesFlaws(`supply ${strip.id.supply}`, strip, [
+      strip.face,
+      ...strip.runs.flatMap((run) => [run.face, ...run.outputs.map(({ face }) => face)]),
+    ]),
+    ...outputShapes(strip).flatMap((output, at, all) => [
+      ...facesFlaws(`output ${output.id.output} of ${strip.id.supply}`, output, [output.face]),
+      ...(isWithin(output, strip) ? [] : [`output ${output.id.output} leaves ${strip.id.supply}`]),
+      ...all
+        .slice(at + 1)
+        .flatMap((other) => (overlap(output, other) ? [`outputs of ${strip.id.supply} overlap`] : [])),
+    ]),
+  ]),
+  ...scene.pedals.flatMap((pedal) => facesFlaws(`pedal ${pedal.id}`, pedal, [pedal.face])),
+  ...capsOf(scene).flatMap((cap) => facesFlaws(`cap ${cap.parts.join(' ')}`, cap, [cap.face])),
+  ...scene.leads.flatMap(({ number, tags }) =>
+    tags.flatMap((tag) => (isWithin(areaOfText(tag.text), tag) ? [] : [`the number ${number} leaves its tag`])),
+  ),
+  ...leadFlaws(scene),
+];
+
+function boxFlaws(scene: Scene): readonly string[] {
+  const whole = { x: 0, y: 0, width: scene.width, height: scene.height };
+  return boxesOf(scene).flatMap(({ name, area }, at, all) => [
+    ...(isWithin(area, whole) ? [] : [`${name} leaves the drawing`]),
+    ...all.slice(at + 1).flatMap((other) => (overlap(area, other.area) ? [`${name} lies on ${other.name}`] : [])),
+  ]);
+}
+
+/** What leaves the area, and what lies on anything else in it. */
+function facesFlaws(name: string, area: Area, faces: readonly Face[]): readonly string[] {
+  const parts = faces.flatMap(partsOf);
+  return parts.flatMap(([part, one], at) => [
+    ...(isWithin(one, area) ? [] : [`"${part}" leaves ${name}`]),
+    ...parts
+      .slice(at + 1)
+      .flatMap(([other, two]) => (overlap(one, two) ? [`"${part}" lies on "${other}" in ${name}`] : [])),
+  ]);
 }
 
 /** Half as thick as it takes to be seen to overlap. */
 const thin = 0.02;
+/** How near to each other two leads may run side by side. */
+const nearest = 2;
 
-/** Stretches of wire as areas of hardly any height or width, for what they may run over. */
-export const wireAreas = (scene: Scene): readonly Area[] =>
-  segmentsOf(scene).map(([from, to]) => {
-    const area = { x: Math.min(from.x, to.x), y: Math.min(from.y, to.y) };
-    return from.y === to.y
-      ? { x: area.x, y: area.y - thin, width: Math.abs(from.x - to.x), height: 2 * thin }
-      : { x: area.x - thin, y: area.y, width: 2 * thin, height: Math.abs(from.y - to.y) };
-  });
+/** Stretches of a lead as areas of hardly any height or width. */
+export const stretchesOf = ({ lines }: Pick<LeadShape, 'lines'>): readonly Area[] =>
+  lines.flatMap((points) =>
+    points.slice(1).map((to, at): Area => {
+      const from = points[at] ?? to;
+      if (from.x !== to.x && from.y !== to.y) throw new Error('a lead runs askew');
+      return grown({ x: Math.min(from.x, to.x), y: Math.min(from.y, to.y) }, from, to);
+    }),
+  );
 
-/** Everything that is wrong with a drawing, in words; nothing for a good one. */
-export const flawsOf = (scene: Scene): readonly string[] => [
-  ...scene.boxes.flatMap((box, at) => boxFlaws(scene, box, at)),
-  ...noteFlaws(scene),
-  ...scene.frames.flatMap((frame) => frameFlaws(scene, frame)),
-  ...crossings(scene).map((crossing) => `wires cross: ${JSON.stringify(crossing)}`),
-];
+const grown = ({ x, y }: Point, from: Point, to: Point): Area =>
+  from.y === to.y
+    ? { x, y: y - thin, width: Math.abs(from.x - to.x), height: 2 * thin }
+    : { x: x - thin, y, width: 2 * thin, height: Math.abs(from.y - to.y) };
 
-const wholeOf = ({ width, height }: Scene): Area => ({ x: 0, y: 0, width, height });
-const nameOf = ({ kind, lines }: Box): string => `${kind} "${lines.map(({ text }) => text).join(' ')}"`;
+const isLevel = ({ width, height }: Area): boolean => width > height;
 
-function boxFlaws(scene: Scene, box: Box, at: number): readonly string[] {
-  const parts = [...box.lines.map(areaOfText), ...box.bars];
-  const others = scene.boxes.slice(at + 1).filter((other) => overlap(box, other));
-  const crowded = parts.some((part, index) => parts.slice(index + 1).some((other) => overlap(part, other)));
-  // A label lies on its wire.
-  const isCut = box.kind !== 'mark' && wireAreas(scene).some((wire) => overlap(wire, box));
-  return [
-    ...(isWithin(box, wholeOf(scene)) ? [] : [`${nameOf(box)} leaves the drawing`]),
-    ...others.map((other) => `${nameOf(box)} lies on ${nameOf(other)}`),
-    ...(parts.every((part) => isWithin(part, box)) ? [] : [`something leaves ${nameOf(box)}`]),
-    ...(crowded ? [`things overlap in ${nameOf(box)}`] : []),
-    ...(isCut ? [`a wire runs through ${nameOf(box)}`] : []),
-  ];
-}
+/** As wide as what must not run beside it. */
+const widened = (area: Area): Area =>
+  isLevel(area)
+    ? { ...area, y: area.y - nearest, height: area.height + 2 * nearest }
+    : { ...area, x: area.x - nearest, width: area.width + 2 * nearest };
 
-function noteFlaws(scene: Scene): readonly string[] {
-  const notes = [...scene.notes, ...scene.frames.flatMap(({ label }) => label)];
-  return notes.flatMap((note, at) => {
-    const area = areaOfText(note);
-    const others = [...scene.boxes, ...wireAreas(scene), ...notes.slice(at + 1).map(areaOfText)];
+function leadFlaws(scene: Scene): readonly string[] {
+  const boxes = boxesOf({ ...scene, leads: [] });
+  return scene.leads.flatMap((lead, at) => {
+    const stretches = stretchesOf(lead);
+    const through = boxes.filter(({ area }) => stretches.some((stretch) => overlap(stretch, area)));
+    const others = scene.leads.filter((other) => other !== lead);
+    const tags = others.filter((other) => other.tags.some((tag) => stretches.some((stretch) => overlap(stretch, tag))));
+    const beside = scene.leads
+      .slice(at + 1)
+      .filter((other) =>
+        stretchesOf(other).some((two) =>
+          stretches.some((one) => isLevel(one) === isLevel(two) && overlap(widened(one), two)),
+        ),
+      );
     return [
-      ...(isWithin(area, wholeOf(scene)) ? [] : [`"${note.text}" leaves the drawing`]),
-      ...(others.some((other) => overlap(area, other)) ? [`something lies on "${note.text}"`] : []),
+      ...through.map(({ name }) => `lead ${lead.number} runs through ${name}`),
+      ...tags.map(({ number }) => `lead ${lead.number} runs through the number ${number}`),
+      ...beside.map(({ number }) => `leads ${lead.number} and ${number} run on each other`),
     ];
   });
 }
 
-const frameFlaws = (scene: Scene, frame: Frame): readonly string[] => [
-  ...(isWithin(frame, wholeOf(scene)) ? [] : ['a frame leaves the drawing']),
-  ...scene.boxes
-    .filter((box) => overlap(frame, box) && !isWithin(box, frame))
-    .map((box) => `a frame cuts ${nameOf(box)}`),
-];
+/** How often leads cross. */
+export const crossingsOf = ({ leads }: Scene): number =>
+  leads.reduce(
+    (sum, lead, at) =>
+      sum +
+      leads.slice(at + 1).reduce((more, other) => {
+        const pairs = stretchesOf(lead).flatMap((one) => stretchesOf(other).map((two) => [one, two] as const));
+        return more + pairs.filter(([one, two]) => isLevel(one) !== isLevel(two) && overlap(one, two)).length;
+      }, 0),
+    0,
+  );

@@ -33,7 +33,7 @@ test('a board is answered to its proof, with the words and the drawings of the r
     ...['begun', 'read', 'answer', 'done'],
   ]);
   const last = news.findLast((one) => one.kind === 'answer');
-  expect(last?.answer).toMatchObject({ kind: 'plan', proven: true, figures: { length: 4 } });
+  expect(last?.answer).toMatchObject({ kind: 'plan', proven: true, figures: [{ size: 'wide' }, { size: 'narrow' }] });
   expect(last?.answer.kind === 'plan' && last.answer.headline.cost).toBe('Spend 36.50 EUR at Marram Street shop.');
 });
 

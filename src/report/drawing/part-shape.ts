@@ -1,0 +1,35 @@
+import type { DrawnPart } from './drawn-board.js';
+import { faceOf, movedFace, type Block, type Piece } from './face.js';
+import type { Measures } from './measures.js';
+import type { CapShape } from './scene.js';
+
+const padding = 5;
+
+/** Leads one after the other, from the supply's side, at the origin. */
+export function capShape(parts: readonly DrawnPart[], width: number, { sizes }: Measures): CapShape {
+  const blocks = parts.flatMap((part, at): readonly Block[] => [
+    ...(at === 0 ? [] : [{ kind: 'parting' } as const]),
+    ...partBlocks(part),
+  ]);
+  const { face, height } = faceOf(blocks, width - 2 * padding, sizes);
+  return {
+    x: 0,
+    y: 0,
+    width,
+    height: height + 2 * padding,
+    face: movedFace(face, padding, padding),
+    parts: parts.map(({ id }) => id),
+  };
+}
+
+/** What is said of a lead: its name, its marks and what it changes. */
+export const partBlocks = ({ name, notes, hazards }: DrawnPart): readonly Block[] => [
+  { kind: 'flow', pieces: [{ kind: 'text', text: name }] },
+  {
+    kind: 'flow',
+    pieces: [
+      ...hazards.map((hazard): Piece => ({ kind: 'mark', hazard })),
+      ...notes.map((text): Piece => ({ kind: 'text', text, soft: true })),
+    ],
+  },
+];

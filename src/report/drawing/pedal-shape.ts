@@ -1,0 +1,83 @@
+import type { Power } from '../../domain/pedal.js';
+import type { Hazard } from '../words/hazards.js';
+import type { DrawnPedal } from './drawn-board.js';
+import { faceOf, moved, movedFace, type Block, type Piece } from './face.js';
+import type { Measures } from './measures.js';
+import { capShape, partBlocks } from './part-shape.js';
+import type { PedalShape } from './scene.js';
+
+const padding = { x: 8, y: 5 } as const;
+
+/** A pedal at the origin, whose cap reaches out to the left. */
+export function pedalShape(pedal: DrawnPedal, measures: Measures): PedalShape {
+  const { pedal: width, cap: capWidth, sizes } = measures;
+  const words = faceOf(pedalBlocks(pedal, measures), width - 2 * padding.x, sizes);
+  const cap = pedal.parts.length === 0 || capWidth === null ? null : capShape(pedal.parts, capWidth, measures);
+  const height = Math.max(words.height + 2 * padding.y, cap?.height ?? 0);
+  const left = cap === null ? 0 : -cap.width;
+  return {
+    id: pedal.id,
+    state: pedal.state,
+    x: 0,
+    y: 0,
+    width,
+    height,
+    face: movedFace(words.face, padding.x, (height - words.height) / 2),
+    cap: cap === null ? null : { ...cap, x: left, height, face: movedFace(cap.face, left, (height - cap.height) / 2) },
+    plug: pedal.state === 'off' ? null : { x: left, y: height / 2 },
+  };
+}
+
+function pedalBlocks(pedal: DrawnPedal, { cap, isTight, isTerse }: Measures): readonly Block[] {
+  const { name, volts, power, draw, polarity, traits, parts, isExposed } = pedal;
+  const within =
+    cap !== null || isTerse
+      ? []
+      : parts.flatMap((part): readonly Block[] => [...partBlocks(part), { kind: 'parting' }]);
+  const gets =
+    volts === null ? [] : [voltsAndPower(volts, power, isTight), ...(isTerse || draw === null ? [] : [draw])];
+  const sign: readonly Piece[] = polarity === null || isTerse ? [] : [{ kind: 'sign', polarity }];
+  return [
+    ...within,
+    {
+      kind: 'head',
+      text: name,
+      size: 'name',
+      aside: [],
+      rest: [
+        ...(pedal.state === 'off' ? [textPiece('without power', 'strong')] : [textPiece(gets.join(', '), 'plain')]),
+        ...sign,
+        ...marksOf(pedal, isTerse),
+        ...(isExposed ? [textPiece('exposed to noise', 'strong')] : []),
+        ...(isTerse ? [] : traits.map((trait) => textPiece(trait, 'soft'))),
+      ],
+    },
+  ];
+}
+
+/** "9 V DC"; where there is little room, DC goes without saying. */
+export const voltsAndPower = (volts: string, power: Power | null, isTight: boolean): string =>
+  power === null || (isTight && power === 'DC') ? volts : `${volts} ${power}`.trim();
+
+const textPiece = (text: string, manner: 'plain' | 'strong' | 'soft'): Piece => ({
+  kind: 'text',
+  text,
+  strong: manner === 'strong',
+  soft: manner === 'soft',
+});
+
+/** Those of its leads stand at these, where they are drawn, and a shared ground at what ties it. */
+const elsewhere: readonly Hazard[] = ['reverses', 'chain', 'shared ground'];
+
+const marksOf = ({ hazards }: DrawnPedal, isTerse: boolean): readonly Piece[] =>
+  hazards
+    .filter((hazard) => !elsewhere.includes(hazard) || (isTerse && hazard === 'reverses'))
+    .map((hazard) => ({ kind: 'mark', hazard }));
+
+/** The pedal with all that is in it, elsewhere. */
+export const movedPedal = (pedal: PedalShape, right: number, down: number): PedalShape => ({
+  ...moved(pedal, right, down),
+  face: movedFace(pedal.face, right, down),
+  cap: pedal.cap === null ? null : { ...moved(pedal.cap, right, down), face: movedFace(pedal.cap.face, right, down) },
+  plug: pedal.plug === null ? null : moved(pedal.plug, right, down),
+});

@@ -1,0 +1,93 @@
+import { outputsOf } from '../../domain/kit.js';
+import type { Bank } from '../../domain/supply.js';
+import { bankOutputs, freeOffer, freeSettings } from '../words/free-outputs.js';
+import type { PlanHandout } from '../words/handout.js';
+import { outputHazards } from '../words/hazards.js';
+import type { Lead, UnitHookup } from '../words/hookup.js';
+import { isFedByOwn } from '../words/inventory.js';
+import type { Speech } from '../words/speech.js';
+import { switchPosition } from '../words/usage.js';
+import { countText, meterText, percentOf, voltsText, type Meter } from '../words/words.js';
+import type { DrawnLoad, DrawnOutput, DrawnPart, DrawnRun, DrawnStrip } from './drawn-board.js';
+import { drawnPart } from './part-contents.js';
+
+/** A supply unit with all its outputs, those in use and those that are free. */
+export function drawnStrip({ speech }: PlanHandout, hookup: UnitHookup): DrawnStrip {
+  const { unit, name, socket } = hookup;
+  return {
+    id: { supply: unit.supply.id, unit: unit.unit },
+    name,
+    notes: [unit.owned ? 'yours' : 'to buy', `mains socket ${socket}`],
+    totals: unit.totals.map(({ bank, meter }) => ({
+      ...loadOf(meter),
+      text: `${bank === null ? 'in all' : `outputs ${bankOutputs(speech.marks, bank)}`}: ${meterText(meter)}`,
+    })),
+    runs: runsOf(speech, hookup),
+  };
+}
+
+const loadOf = (meter: Meter): DrawnLoad => ({
+  text: meterText(meter),
+  percent: percentOf(meter),
+});
+
+/** Banks that stand beside one another on grounds of one kind make one stretch. */
+function runsOf(speech: Speech, hookup: UnitHookup): readonly DrawnRun[] {
+  const runs: { isIsolated: boolean; outputs: DrawnOutput[] }[] = [];
+  for (const bank of hookup.unit.supply.banks) {
+    const outputs = outputsOf(bank).map((output) => drawnOutput(speech, hookup, bank, output));
+    const last = runs.at(-1);
+    if (last?.isIsolated === bank.isolated) last.outputs.push(...outputs);
+    else runs.push({ isIsolated: bank.isolated, outputs });
+  }
+  return runs;
+}
+
+function drawnOutput(speech: Speech, { unit, leads }: UnitHookup, bank: Bank, output: number): DrawnOutput {
+  const id = { supply: unit.supply.id, unit: unit.unit, output };
+  const lead = leads.find(({ use }) => use.outputs.includes(output));
+  if (lead !== undefined) return usedOutput(speech, bank, id, lead);
+  const settings = freeSettings(unit, bank).map(({ millivolts }) => millivolts);
+  return {
+    id,
+    state: 'free',
+    gives: freeOffer(unit, bank),
+    power: bank.power,
+    notes: [],
+    load: null,
+    hazards: outputHazards(bank, settings),
+    chain: null,
+  };
+}
+
+function usedOutput({ inventory }: Speech, bank: Bank, id: DrawnOutput['id'], { use }: Lead): DrawnOutput {
+  const [feed] = use.feeds;
+  const at = use.settings[use.outputs.indexOf(id.output)];
+  const position = bank.polarity === 'either' ? switchPosition(inventory, feed) : null;
+  const volts = at === undefined ? '' : voltsText(at);
+  const isOwn = isFedByOwn(inventory, feed);
+  return {
+    id,
+    state: use.feeds.every(({ pedal }) => inventory.pedal(pedal).kept !== null) ? 'kept' : 'used',
+    gives: isOwn ? 'for one pedal' : bank.settings.length > 1 ? `set ${volts}` : volts,
+    power: isOwn ? null : bank.power,
+    notes: [
+      ...(position === null ? [] : [position === 'unknown' ? 'set as the label says' : `set ${position}`]),
+      ...use.outputs.filter((other) => other !== id.output).map((other) => `joined with output ${other}`),
+    ],
+    load: use.meter === null ? null : loadOf(use.meter),
+    hazards: outputHazards(bank, at === undefined ? [] : [at]),
+    chain: feed.chain === null ? null : chainPart(inventory, feed.chain, use.feeds.length),
+  };
+}
+
+function chainPart(inventory: Speech['inventory'], id: DrawnPart['id'], used: number): DrawnPart {
+  const part = drawnPart(inventory, id);
+  const { role } = inventory.part(id);
+  const tails = role.kind === 'chain' ? role.tails : used;
+  return {
+    ...part,
+    notes: [`${used} of ${countText(tails, 'tail')}`, ...part.notes],
+    hazards: ['chain', ...part.hazards, 'shared ground'],
+  };
+}
