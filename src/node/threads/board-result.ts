@@ -15,7 +15,8 @@ export type FolderJob = {
   /** Whether rows of tables that nobody could use are left out. */
   readonly skipBadRows: boolean;
   readonly aim: ChoosingAim;
-  readonly best: number;
+  /** How many best purchases; null for choices that differ in kind. */
+  readonly best: number | null;
   readonly asked: readonly BoughtUnits[];
   /** For each board; Infinity is no limit. */
   readonly timeMs: number;
@@ -53,8 +54,9 @@ export async function boardResult(task: BoardTask, { job, read, engines, signal 
     if (inputs.kind === 'faulty') return faultyResult(task, inputs.faults, inputs.more);
     const { aim, best, asked, timeMs } = job;
     const started = performance.now();
-    const remainingMs = (): number => timeMs - (performance.now() - started);
-    const comparison = await compare(inputs.value, { aim, best, asked, remainingMs, signal, engines });
+    const limit = timeMs === Infinity ? {} : { remainingMs: (): number => timeMs - (performance.now() - started) };
+    const terms = { aim, asked, ...(best === null ? {} : { best }), ...limit };
+    const comparison = await compare(inputs.value, { ...terms, signal, engines });
     const object = comparisonObject(inputs.value, comparison);
     return lineOf(task, object.status, { comparison: object });
   } catch (error) {

@@ -6,11 +6,14 @@ import type { Score } from '../../domain/plan.js';
 import type {
   Comparison,
   FailedOption,
+  Merit,
   Option,
   PlannedOption,
   Preference,
   TradeOff,
   TradeOffPoint,
+  Unbeaten,
+  UnbeatenPoint,
 } from '../../planning/compare/comparison.js';
 import { at, list, oneOf, orNull, record, word } from './codec.js';
 import { measureKeys } from './measure-keys.js';
@@ -43,6 +46,13 @@ const preference = oneOf<Preference>('What it would take for the option to be th
 
 const score = record<Score>()('What it comes to, by each measure; money counts all that is bought.', measureKeys);
 
+const merits = ['aim', 'quiet', 'bricks', 'money', 'budget', 'between'] as const satisfies readonly Merit[];
+
+const aboutMerits =
+  '`aim`: the best under the aim. `quiet`: the cheapest of those with the fewest exposed pedals. `bricks`: the cheapest of those ' +
+  'with the fewest supplies in use. `money`: the cheapest. `budget`: the best within the budget. `between`: the cheapest of ' +
+  'those with no more exposed pedals and no more supplies in use.';
+
 const unbeaten = (about: string) => orNull(`${about} Null while that is not known.`, yes(about));
 
 /** An option with the aim that it was wired for. */
@@ -51,7 +61,10 @@ type Aimed<Of extends Option> = Of & { readonly aim: ChoosingAim };
 /** The keys that a purchase with a plan and one without have in common. */
 const bundleKeys = <From extends Option>() => ({
   rank: at(
-    orNull('Its place among the best; null when it was only asked for.', numbered('From 1.')),
+    orNull(
+      'Its place among those that are listed, the best first; null when it was only asked for.',
+      numbered('From 1.'),
+    ),
     ({ rank }: From) => rank,
   ),
   asked: at(yes('Whether it was asked for.'), ({ asked }: From) => asked),
@@ -85,6 +98,16 @@ const planned = record<Aimed<PlannedOption>>()('A purchase with its best wiring.
     (from) => from.unbeaten,
   ),
   plan: at(planCodec, ({ wiring, gap, aim }) => ({ kind: 'plan', aim, wiring, gap, reasons: [] }) as const),
+  bestAt: at(
+    list('What nothing that could be bought is better at.', choice(merits, aboutMerits)),
+    (from) => from.merits,
+  ),
+  suppliesPrice: at(money('What its supplies cost.'), ({ prices }) => prices.supplies),
+  leadsPrice: at(money('What its leads cost.'), ({ prices }) => prices.leads),
+  overBudget: at(
+    money('By so much its price is over the budget; nothing where there is none.'),
+    (from) => from.overBudget,
+  ),
 });
 
 const failed = record<FailedOption>()('A purchase without a plan.', {
@@ -111,6 +134,28 @@ const tradeOff = record<TradeOff>()('What money buys.', {
   points: at(list('The cheapest first.', point), ({ points }) => points),
 });
 
+const unbeatenPoint = record<UnbeatenPoint>()(
+  'A plan that no other beats on money, exposed pedals and supplies at once.',
+  {
+    status: at(choice(['proven', 'best found'], 'Whether it is proven that nothing beats it.'), ({ isProven }) =>
+      isProven ? 'proven' : 'best found',
+    ),
+    money: at(money('What is bought costs this.'), (from) => from.money),
+    exposed: at(count('Exposed pedals.'), (from) => from.exposed),
+    bricks: at(count('Supply units in use.'), (from) => from.bricks),
+    parts: at(count('Leads in use.'), ({ wiring }) => wiring.score.parts),
+    buy: at(buy, ({ wiring }) => wiring.buy),
+  },
+);
+
+const unbeatenCodec = record<Unbeaten>()(
+  'What no other plan beats on money, exposed pedals and supplies in use at once.',
+  {
+    exact: at(yes('True when none is missing.'), ({ complete }) => complete),
+    points: at(list('The cheapest first.', unbeatenPoint), ({ points }) => points),
+  },
+);
+
 /** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
 export const comparisonCodec = record<Comparison>()('Purchases side by side.', {
   format: format('boardfeed/comparison/1'),
@@ -121,7 +166,7 @@ export const comparisonCodec = record<Comparison>()('Purchases side by side.', {
   aim: at(choice(choosingAims, 'What was taken to be best.'), ({ aim }) => aim),
   status: at(choice(statuses, aboutStatus), statusOf),
   currency: currency(),
-  wanted: at(whole('How many different purchases were asked for.'), ({ best }) => best.wanted),
+  wanted: at(whole('How many purchases are listed at the most, besides those asked for.'), ({ best }) => best.wanted),
   end: at(
     choice(
       ['enough', 'all', 'stopped'],
@@ -138,6 +183,18 @@ export const comparisonCodec = record<Comparison>()('Purchases side by side.', {
   ),
   tradeOffs: at(list('What money buys; empty when no plan exists.', tradeOff), ({ tradeOffs }) => tradeOffs),
   reasons: at(reasons, (from) => from.reasons),
+  listing: at(
+    choice(
+      ['kinds', 'best'],
+      '`kinds`: the options are choices that differ in what they give. `best`: the best different purchases, one after the other.',
+    ),
+    ({ listing }) => listing,
+  ),
+  budget: at(
+    orNull('What was to be spent at the most; it rules out nothing.', money('The budget.')),
+    (_, { kit }) => kit.board.policy.budget,
+  ),
+  unbeaten: at(unbeatenCodec, (from) => from.unbeaten),
 });
 
 /** `proven` when everything that is said is; `impossible` when no purchase can power the board. */

@@ -1,21 +1,23 @@
 import type { ComparisonHandout } from '../words/comparison-handout.js';
+import type { UnbeatenWords } from '../words/unbeaten-words.js';
 import { bullets, paragraph, passageLines, section, table, text, trimmed, type Lines } from './markdown-lines.js';
 import { optionFigures } from '../words/option-words.js';
 
 /** Purchases side by side as GitHub-flavoured Markdown. */
 export function comparisonMarkdown(handout: ComparisonHandout): string {
-  const { head, standings, tradeOffs, next, impossible } = handout;
+  const { head, standings, noise, unbeaten, next, impossible } = handout;
   const lines = [
     `# ${text(head.title)}`,
     '',
     ...paragraph(head.lead),
     ...paragraph(head.standing),
     ...section('Side by side', optionLines(handout)),
+    ...(noise === null ? [] : section('Who may hum', [...paragraph(noise.lead), ...bullets(noise.lines)])),
     ...section(
       'What it would take to be the best',
       standings.length === 0 ? [] : bullets(standings.map((standing) => standing.text)),
     ),
-    ...tradeOffs.flatMap((tradeOff) => section(tradeOff.title, tradeOffLines(tradeOff))),
+    ...(unbeaten === null ? [] : section(unbeaten.title, unbeatenLines(unbeaten))),
     ...section('Before you plug anything in', next === null ? [] : paragraph(next)),
     ...(impossible === null ? [] : section('Why nothing can power it', paragraph(impossible.lead))),
     ...(impossible?.passages ?? []).flatMap(passageLines),
@@ -25,9 +27,9 @@ export function comparisonMarkdown(handout: ComparisonHandout): string {
 
 function optionLines({ options, legend }: ComparisonHandout): Lines {
   if (options.length === 0) return [];
-  const rows = options.map(({ mark, purchase, notes, price, figures }) => [
+  const rows = options.map(({ mark, label, bill, notes, price, figures }) => [
     mark,
-    [purchase.join(', '), ...notes].join(' '),
+    [`${label}:`, bill.map(({ text: line, price: at }) => `${line} ${at}`).join(', '), ...notes].join(' '),
     price,
     ...optionFigures.map((_, at) => figures?.[at] ?? '–'),
   ]);
@@ -35,13 +37,11 @@ function optionLines({ options, legend }: ComparisonHandout): Lines {
   return [...table(['Rank', 'Buy', 'Price', ...titles], rows, [2, 3, 4, 5, 6, 7]), ...paragraph(legend)];
 }
 
-const tradeOffLines = ({ lead, rows, against }: ComparisonHandout['tradeOffs'][number]): Lines => [
+const unbeatenLines = ({ lead, rows }: UnbeatenWords): Lines => [
   ...paragraph(lead),
-  ...(rows.length === 0
-    ? []
-    : table(
-        ['Price', against === 'exposed' ? 'Exposed' : 'In use', 'Buy'],
-        rows.map(({ price, amount, purchase }) => [price, amount, purchase]),
-        [0],
-      )),
+  ...table(
+    ['Price', 'Exposed', 'In use', 'Buy'],
+    rows.map(({ price, exposed, supplies, purchase }) => [price, exposed, supplies, purchase]),
+    [0],
+  ),
 ];

@@ -1,4 +1,5 @@
-import type { ComparisonHandout } from '../words/comparison-handout.js';
+import type { ComparisonHandout, NoiseWords } from '../words/comparison-handout.js';
+import type { UnbeatenWords } from '../words/unbeaten-words.js';
 import { markup, type Markup } from './markup.js';
 import { optionFigures } from '../words/option-words.js';
 import { plainly, withCare } from '../words/remark.js';
@@ -28,14 +29,15 @@ good as the figures it was made from.</p>
 }
 
 function sectionsOf(handout: ComparisonHandout): readonly Section[] {
-  const { options, standings, tradeOffs, next, impossible } = handout;
+  const { options, standings, noise, unbeaten, next, impossible } = handout;
   const took = standings.map(({ text, tone }) =>
     tone === 'good' || tone === 'plain' ? plainly(text) : withCare(text),
   );
   const parts: readonly (readonly [string, string, Markup | null])[] = [
     ['options', 'Side by side', options.length === 0 ? null : optionsBody(handout)],
+    ['noise', 'Who may hum', noise === null ? null : noiseBody(noise)],
     ['standings', 'What it would take to be the best', remarkList(took)],
-    ...tradeOffs.map((tradeOff) => [tradeOff.against, tradeOff.title, tradeOffBody(tradeOff)] as const),
+    ['unbeaten', unbeaten?.title ?? '', unbeaten === null ? null : unbeatenBody(unbeaten)],
     ['next', 'Before you plug anything in', next === null ? null : paragraph(next)],
     ['impossible', 'Why nothing can power it', impossible === null ? null : paragraph(impossible.lead)],
   ];
@@ -54,11 +56,11 @@ const optionsBody = ({ options, legend }: ComparisonHandout): Markup =>
       { name: 'Price', manner: 'figures' },
       ...optionFigures.map(({ title }) => ({ name: title, manner: 'figures' as const })),
     ],
-    rows: options.map(({ mark, purchase, notes, price, figures }) => [
+    rows: options.map(({ mark, label, bill, notes, price, figures }) => [
       mark,
       [
-        ...purchase.slice(0, -1).map((text) => `${text}, `),
-        purchase.at(-1) ?? '',
+        `${label}: `,
+        bill.map(({ text, price: at }) => `${text} ${at}`).join(', '),
         ...notes.map((note) => ` ${note}`),
       ].join(''),
       price,
@@ -67,18 +69,12 @@ const optionsBody = ({ options, legend }: ComparisonHandout): Markup =>
     cards: 'options',
   })}${paragraph(legend)}`;
 
-const tradeOffBody = ({ lead, rows, against }: ComparisonHandout['tradeOffs'][number]): Markup =>
-  markup`${paragraph(lead)}${
-    rows.length === 0
-      ? null
-      : tableMarkup({
-          caption: 'The cheapest first',
-          columns: [
-            { name: 'Price' },
-            { name: against === 'exposed' ? 'Exposed' : 'In use' },
-            { name: 'Buy', manner: 'head' },
-          ],
-          rows: rows.map(({ price, amount, purchase }) => [price, amount, purchase]),
-          cards: null,
-        })
-  }`;
+const noiseBody = ({ lead, lines }: NoiseWords): Markup => markup`${paragraph(lead)}${remarkList(lines.map(withCare))}`;
+
+const unbeatenBody = ({ lead, rows }: UnbeatenWords): Markup =>
+  markup`${paragraph(lead)}${tableMarkup({
+    caption: 'The cheapest first',
+    columns: [{ name: 'Price' }, { name: 'Exposed' }, { name: 'In use' }, { name: 'Buy', manner: 'head' }],
+    rows: rows.map(({ price, exposed, supplies, purchase }) => [price, exposed, supplies, purchase]),
+    cards: null,
+  })}`;

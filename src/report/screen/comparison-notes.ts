@@ -1,13 +1,14 @@
-import type { Comparison, TradeOff } from '../../planning/compare/comparison.js';
+import type { Comparison } from '../../planning/compare/comparison.js';
 import { beside, block } from './layout.js';
 import { optionStandings } from '../words/option-standings.js';
 import { bullet, type Screen } from './screen.js';
-import { tradeOffWords } from '../words/trade-off-words.js';
+import type { NoiseWords } from '../words/comparison-handout.js';
+import type { UnbeatenWords } from '../words/unbeaten-words.js';
 
 const indent = 2;
 const gap = 2;
 
-/** What each option would have to cost to be the best, and why those that fail do. */
+/** What a cut of the price would do, and why those that fail do. */
 export const standingLines = (screen: Screen, comparison: Comparison): string[] =>
   block(
     optionStandings(screen, comparison).map(({ text, tone }) =>
@@ -17,20 +18,34 @@ export const standingLines = (screen: Screen, comparison: Comparison): string[] 
     indent,
   );
 
-/** What each step of quiet, or each supply less, costs: one line a choice that nothing else beats in both. */
-export function tradeOffLines(screen: Screen, tradeOff: TradeOff): string[] {
+/** Who may hum with which option. */
+export const noiseLines = (screen: Screen, { lead, lines }: NoiseWords): string[] =>
+  block(
+    [{ text: lead, paint: screen.paints.faint }, ...lines.map((line) => bullet(screen, line, screen.paints.caution))],
+    screen.width,
+    indent,
+  );
+
+/** What else nothing beats: one line each, with all that is bought. */
+export function unbeatenLines(screen: Screen, { lead, rows }: UnbeatenWords): string[] {
   const { paints, width } = screen;
-  const words = tradeOffWords(screen, tradeOff);
-  if (words === null) return [];
-  const prices = Math.max(0, ...words.rows.map(({ price }) => price.length));
-  const amounts = Math.max(0, ...words.rows.map(({ amount }) => amount.length));
-  const rows = words.rows.flatMap(({ price, amount, purchase }) => {
-    const cells = [
-      { pieces: [{ text: price, indent: prices - price.length }], width: prices },
-      { pieces: [{ text: amount }], width: amounts },
-      { pieces: [{ text: purchase }], width: width - indent - prices - amounts - 2 * gap },
-    ];
-    return beside(cells, indent, gap);
-  });
-  return [...block([{ text: words.lead, paint: paints.faint }], width, indent), ...rows];
+  const columns = (['price', 'exposed', 'supplies'] as const).map((key) => ({
+    key,
+    width: Math.max(...rows.map((row) => row[key].length)),
+  }));
+  const taken = columns.reduce((sum, column) => sum + column.width + gap, indent);
+  const lines = rows.flatMap((row) =>
+    beside(
+      [
+        ...columns.map((column) => ({
+          pieces: [{ text: row[column.key], indent: column.key === 'price' ? column.width - row.price.length : 0 }],
+          width: column.width,
+        })),
+        { pieces: [{ text: row.purchase }], width: width - taken },
+      ],
+      indent,
+      gap,
+    ),
+  );
+  return [...block([{ text: lead, paint: paints.faint }], width, indent), ...lines];
 }

@@ -1,8 +1,10 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Comparison } from '../../planning/compare/comparison.js';
-import { standingLines, tradeOffLines } from './comparison-notes.js';
+import { noiseLines, standingLines, unbeatenLines } from './comparison-notes.js';
 import { optionTable } from './comparison-table.js';
-import { comparisonHead, nextText, tradeOffTitles } from '../words/comparison-words.js';
+import { noiseWords } from '../words/comparison-handout.js';
+import { comparisonHead, nextText } from '../words/comparison-words.js';
+import { unbeatenWords } from '../words/unbeaten-words.js';
 import { impossibleText } from './impossible.js';
 import { block } from './layout.js';
 import { screenFor, section, type Screen, type ScreenOptions } from './screen.js';
@@ -18,13 +20,14 @@ export function comparisonText(kit: Kit, comparison: Comparison, options: Screen
 function comparisonLines(screen: Screen, comparison: Comparison): readonly string[] {
   const impossible = comparison.reasons.length === 0 ? [] : impossibleText(screen, comparison.reasons);
   if (comparison.options.length === 0 && impossible.length > 0) return impossible;
+  const noise = noiseWords(screen, comparison);
+  const unbeaten = unbeatenWords(screen, comparison);
   return [
     ...headLines(screen, comparison),
     ...section(screen, 'Side by side', optionTable(screen, comparison.options)),
+    ...(noise === null ? [] : section(screen, 'Who may hum', noiseLines(screen, noise))),
     ...section(screen, 'What it would take to be the best', standingLines(screen, comparison)),
-    ...comparison.tradeOffs.flatMap((tradeOff) =>
-      section(screen, tradeOffTitles[tradeOff.against], tradeOffLines(screen, tradeOff)),
-    ),
+    ...(unbeaten === null ? [] : section(screen, unbeaten.title, unbeatenLines(screen, unbeaten))),
     ...section(screen, 'Before you plug anything in', nextLines(screen, comparison)),
     ...(impossible.length === 0 ? [] : ['', ...impossible]),
   ];

@@ -1,88 +1,90 @@
 import type { Option } from '../../planning/compare/comparison.js';
-import { beside, block, type Cell, type Piece } from './layout.js';
-import { legendText, optionFigures, optionWords } from '../words/option-words.js';
+import { beside, block, widthOf, type Cell, type Piece } from './layout.js';
+import { legendText, optionFigures, optionWords, type OptionWords } from '../words/option-words.js';
 import type { Screen } from './screen.js';
 
 const indent = 2;
 const gap = 2;
-/** A narrower column of purchases breaks names that are read at a glance. */
-const leastPurchase = 16;
+/** A narrower column breaks names that are read at a glance. */
+const leastLabel = 16;
 
-/** One row an option, or one block an option where the screen is too narrow for rows. */
+/** A row an option with its figures and its bill below, or the same in lines where the screen is too narrow for columns. */
 export function optionTable(screen: Screen, options: readonly Option[]): string[] {
   if (options.length === 0) return [];
-  const rows = options.map((option) => rowOf(screen, option));
+  const rows = options.map((option) => optionWords(screen, option));
   const widths = widthsOf(screen, rows);
-  const lines =
-    widths.purchase < leastPurchase
-      ? rows.flatMap((row) => stackedLines(screen, row))
-      : [...headerLines(screen, widths), ...rows.flatMap((row) => rowLines(row, widths))];
+  const isNarrow = widths.label < leastLabel;
+  const lines = isNarrow
+    ? rows.flatMap((row) => stackedLines(screen, row))
+    : [...headerLines(screen, widths), ...rows.flatMap((row) => rowLines(screen, row, widths))];
   return [...lines, '', ...block([{ text: legendText(options), paint: screen.paints.faint }], screen.width, indent)];
 }
 
-type Row = {
-  readonly mark: string;
-  readonly purchase: readonly Piece[];
-  readonly price: string;
-  /** Null where there is no plan. */
-  readonly figures: readonly string[] | null;
-  readonly paint: ((text: string) => string) | undefined;
-};
+type Widths = { readonly mark: number; readonly label: number; readonly price: number };
 
-function rowOf(screen: Screen, option: Option): Row {
-  const { paints } = screen;
-  const { purchase, notes, isBest, ...words } = optionWords(screen, option);
-  return {
-    ...words,
-    purchase: [...purchase.map((text) => ({ text, hang: 4 })), ...notes.map((text) => ({ text, paint: paints.faint }))],
-    paint: isBest ? paints.good : undefined,
-  };
-}
-
-type Widths = { readonly mark: number; readonly purchase: number; readonly price: number };
-
-function widthsOf({ width }: Screen, rows: readonly Row[]): Widths {
+function widthsOf({ width }: Screen, rows: readonly OptionWords[]): Widths {
   const mark = Math.max(1, ...rows.map((row) => row.mark.length));
-  const price = Math.max('Price'.length, ...rows.map((row) => row.price.length));
+  const price = Math.max(...rows.flatMap((row) => [row.price, ...row.bill.map((line) => line.price)]).map(widthOf));
   const taken = optionFigures.reduce((sum, figure) => sum + gap + figure.width, indent + mark + gap + gap + price);
-  return { mark, purchase: width - taken, price };
+  return { mark, label: width - taken, price };
 }
 
-const right = (text: string, width: number): Piece => ({ text, indent: Math.max(0, width - text.length) });
+const right = (text: string, width: number): Piece => ({ text, indent: Math.max(0, width - widthOf(text)) });
 
 function headerLines({ paints }: Screen, widths: Widths): string[] {
   const faint = (piece: Piece): Piece => ({ ...piece, paint: paints.faint });
   const cells: readonly Cell[] = [
     { pieces: [faint({ text: '' })], width: widths.mark },
-    { pieces: [faint({ text: 'Buy' })], width: widths.purchase },
+    { pieces: [faint({ text: 'Choice' })], width: widths.label },
     { pieces: [faint(right('Price', widths.price))], width: widths.price },
     ...optionFigures.map(({ title, width }) => ({ pieces: [faint(right(title, width))], width })),
   ];
   return beside(cells, indent, gap);
 }
 
-function rowLines({ mark, purchase, price, figures: texts, paint }: Row, widths: Widths): string[] {
-  const painted = (piece: Piece): Piece => (paint === undefined ? piece : { ...piece, paint });
+function rowLines({ paints }: Screen, row: OptionWords, { mark, label, price }: Widths): string[] {
+  const paint = row.isBest ? { paint: paints.good } : {};
   const cells: readonly Cell[] = [
-    { pieces: [painted(right(mark, widths.mark))], width: widths.mark },
-    { pieces: purchase, width: widths.purchase },
-    { pieces: [painted(right(price, widths.price))], width: widths.price },
-    ...optionFigures.map(({ width }, at) => ({ pieces: [right(texts?.[at] ?? '-', width)], width })),
+    { pieces: [{ ...right(row.mark, mark), ...paint }], width: mark },
+    { pieces: [{ text: row.label, ...paint }], width: label },
+    { pieces: [{ ...right(row.price, price), ...paint }], width: price },
+    ...optionFigures.map(({ width }, at) => ({ pieces: [right(row.figures?.[at] ?? '-', width)], width })),
   ];
-  return beside(cells, indent, gap);
+  const below = indent + mark + gap;
+  const bill = row.bill.flatMap((line) =>
+    beside(
+      [
+        { pieces: [{ text: line.text, indent: 2, hang: 2 }], width: label },
+        { pieces: [right(line.price, price)], width: price },
+      ],
+      below,
+      gap,
+    ),
+  );
+  const notes = row.notes.map((text) => ({ text, indent: 2, paint: paints.faint }));
+  return [
+    ...beside(cells, indent, gap),
+    ...bill,
+    ...beside([{ pieces: notes, width: label + gap + price }], below, gap),
+  ];
 }
 
-/** The same in lines: "1  2 × Quay 6", and below it the price and all figures. */
-function stackedLines(screen: Screen, { mark, purchase, price, figures: texts, paint }: Row): string[] {
-  const said = optionFigures.map(({ title }, at) => `${title.toLowerCase()} ${texts?.[at] ?? '-'}`);
+/** "1  Best", and below it the bill, the price and all figures. */
+function stackedLines(screen: Screen, row: OptionWords): string[] {
+  const { paints } = screen;
+  const said = optionFigures.map(({ title }, at) => `${title.toLowerCase()} ${row.figures?.[at] ?? '-'}`);
+  const isBill = row.bill.length > 1;
+  const total = `${isBill ? 'in all ' : ''}${row.price}`;
   const pieces: readonly Piece[] = [
-    ...purchase,
-    { text: [price, ...(texts === null ? [] : said)].join(', '), ...(paint === undefined ? {} : { paint }) },
+    { text: row.label, ...(row.isBest ? { paint: paints.good } : {}) },
+    ...row.bill.map(({ text, price }) => ({ text: isBill ? `${text}, ${price}` : text, indent: 2, hang: 2 })),
+    { text: [total, ...(row.figures === null ? [] : said)].join(', ') },
+    ...row.notes.map((text) => ({ text, paint: paints.faint })),
   ];
-  const width = screen.width - indent - mark.length - gap;
+  const width = screen.width - indent - row.mark.length - gap;
   return beside(
     [
-      { pieces: [{ text: mark }], width: mark.length },
+      { pieces: [{ text: row.mark }], width: row.mark.length },
       { pieces, width },
     ],
     indent,

@@ -1,5 +1,5 @@
-import { moneyText } from '../../domain/money.js';
-import type { Option } from '../../planning/compare/comparison.js';
+import { moneyText, type Currency } from '../../domain/money.js';
+import type { Option, PlannedOption } from '../../planning/compare/comparison.js';
 import type { ComparisonHandout } from '../words/comparison-handout.js';
 import { csvText, type CsvCell } from './csv.js';
 import { meterOf, percentOf } from '../words/words.js';
@@ -7,6 +7,7 @@ import { meterOf, percentOf } from '../words/words.js';
 const columns = [
   ...['Rank', 'Asked for', 'Status', 'Buy', 'Supply ids', 'Price', 'Currency'],
   ...['Exposed', 'Supplies in use', 'Leads', 'Spare outputs', 'Fullest %', 'Note'],
+  ...['Best at', 'Price of supplies', 'Price of leads', 'Over the budget', 'Who may hum'],
 ];
 
 /** Purchases as a table, a row each, the best first. */
@@ -24,14 +25,20 @@ function row({ speech: { board }, options }: ComparisonHandout, option: Option, 
     option.rank ?? '',
     option.asked ? 'yes' : 'no',
     statusOf(option),
-    words?.purchase.join('; ') ?? '',
+    words?.bill.map(({ text }) => text).join('; ') ?? '',
     option.supplies.map(({ id, units }) => `${units} x ${id}`).join('; '),
     moneyText(price, currency),
     currency.code,
     ...figuresOf(option),
     words?.notes.map((note) => note.replace(/^\((.*)\)$/, '$1')).join('; ') ?? '',
+    words?.label ?? '',
+    ...(option.kind === 'plan' ? pricesOf(option, currency) : ['', '', '']),
+    words?.noise.join(' ') ?? '',
   ];
 }
+
+const pricesOf = ({ prices, overBudget }: PlannedOption, currency: Currency): readonly CsvCell[] =>
+  [prices.supplies, prices.leads, overBudget].map((amount) => moneyText(amount, currency));
 
 /** Empty where there is no plan. */
 function figuresOf(option: Option): readonly CsvCell[] {

@@ -1,11 +1,11 @@
 import type { Kit } from '../../domain/kit.js';
-import type { Comparison, TradeOff } from '../../planning/compare/comparison.js';
-import { comparisonHead, nextText, tradeOffTitles, type ComparisonHead } from './comparison-words.js';
+import type { Comparison } from '../../planning/compare/comparison.js';
+import { comparisonHead, nextText, type ComparisonHead } from './comparison-words.js';
 import { optionStandings, type OptionStanding } from './option-standings.js';
-import { legendText, optionWords, type OptionWords } from './option-words.js';
+import { legendText, optionName, optionWords, type OptionWords } from './option-words.js';
 import { impossibleLead, reasonPassages, type Passage } from './reasons.js';
 import { speechOf, type Speech } from './speech.js';
-import { tradeOffWords, type TradeOffWords } from './trade-off-words.js';
+import { unbeatenWords, type UnbeatenWords } from './unbeaten-words.js';
 
 /** What every report of a comparison is made from. */
 export type ComparisonInput = {
@@ -22,7 +22,10 @@ export type ComparisonHandout = {
   /** What the figures of the options mean. */
   readonly legend: string;
   readonly standings: readonly OptionStanding[];
-  readonly tradeOffs: readonly (TradeOffWords & { readonly title: string; readonly against: TradeOff['against'] })[];
+  /** Who may hum, an option after the other; null where nobody does. */
+  readonly noise: NoiseWords | null;
+  /** What else nothing beats; null where that is nothing. */
+  readonly unbeaten: UnbeatenWords | null;
   /** What comes before plugging; null without a plan. */
   readonly next: string | null;
   /** Why no purchase can power the board; null where one can. */
@@ -31,7 +34,7 @@ export type ComparisonHandout = {
 
 export function comparisonHandout({ kit, comparison }: ComparisonInput): ComparisonHandout {
   const speech = speechOf(kit);
-  const { options, tradeOffs, reasons } = comparison;
+  const { options, reasons } = comparison;
   return {
     speech,
     comparison,
@@ -39,14 +42,24 @@ export function comparisonHandout({ kit, comparison }: ComparisonInput): Compari
     options: options.map((option) => optionWords(speech, option)),
     legend: legendText(options),
     standings: optionStandings(speech, comparison),
-    tradeOffs: tradeOffs.flatMap((tradeOff) => {
-      const words = tradeOffWords(speech, tradeOff);
-      return words === null ? [] : [{ ...words, title: tradeOffTitles[tradeOff.against], against: tradeOff.against }];
-    }),
+    noise: noiseWords(speech, comparison),
+    unbeaten: unbeatenWords(speech, comparison),
     next: nextText(speech, comparison),
     impossible:
       reasons.length === 0
         ? null
         : { lead: impossibleLead(speech, reasons), passages: reasonPassages(speech, reasons) },
   };
+}
+
+/** Who may hum: what that means, and a line an option. */
+export type NoiseWords = { readonly lead: string; readonly lines: readonly string[] };
+
+export function noiseWords(speech: Speech, { options }: Comparison): NoiseWords | null {
+  const lines = options.flatMap((option) => {
+    const { noise } = optionWords(speech, option);
+    return noise.length === 0 ? [] : [`${optionName(speech, option)}: ${noise.join('; ')}.`];
+  });
+  if (lines.length === 0) return null;
+  return { lead: 'High gain on one ground with digital will probably whine or hum.', lines };
 }

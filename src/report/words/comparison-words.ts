@@ -4,7 +4,7 @@ import type { Comparison } from '../../planning/compare/comparison.js';
 import { countedText } from './money-words.js';
 import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
-import { countText } from './words.js';
+import { countText, priceText } from './words.js';
 
 /** What a comparison says first. */
 export type ComparisonHead = {
@@ -22,16 +22,26 @@ export const comparisonHead = (speech: Speech, comparison: Comparison): Comparis
   ...standingOf(comparison),
 });
 
-export const tradeOffTitles = { exposed: 'Money against noise', bricks: 'Money against supplies in use' } as const;
-
-function comparedText({ shop: name }: Speech, { options }: Comparison): string {
-  const best = options.filter(({ rank }) => rank !== null).length;
-  const asked = options.filter(({ rank }) => rank === null).length;
+function comparedText({ shop: name, board }: Speech, { options, listing }: Comparison): string {
+  const listed = options.filter(({ rank }) => rank !== null).length;
+  const asked = options.length - listed;
   const shop = name ?? 'the shop';
-  const found = best === 1 ? 'The best purchase' : `The ${best} best purchases`;
-  if (best === 0) return `${countText(asked, 'purchase')} at ${shop} that you asked for.`;
-  return asked === 0 ? `${found} at ${shop}.` : `${found} at ${shop}, and ${asked} that you asked for.`;
+  const { budget } = board.policy;
+  const spent = budget === null ? '' : ` The budget is ${priceText(budget, board)}: what is over it is told.`;
+  if (listed === 0) return `${countText(asked, 'purchase')} at ${shop} that you asked for.${spent}`;
+  const found = listing === 'kinds' ? choicesText(listed) : bestText(listed);
+  return `${found(shop)}${asked === 0 ? '' : `, and ${asked} that you asked for`}.${spent}`;
 }
+
+const choicesText =
+  (count: number) =>
+  (shop: string): string =>
+    count === 1 ? `The one choice at ${shop}` : `${count} choices at ${shop} that differ in what they give`;
+
+const bestText =
+  (count: number) =>
+  (shop: string): string =>
+    `${count === 1 ? 'The best purchase' : `The ${count} best purchases`} at ${shop}`;
 
 function aimText({ board }: Speech, { aim }: Comparison): string {
   const counted = (tier: MoneyTier): string => countedText(tier, board);
@@ -45,23 +55,39 @@ function aimText({ board }: Speech, { aim }: Comparison): string {
   }
 }
 
-function standingOf({ options, best: { wanted, end } }: Comparison): Pick<ComparisonHead, 'standing' | 'tone'> {
-  const ranked = options.filter(({ rank }) => rank !== null);
-  if (end === 'stopped') {
-    const known = ranked.length === 0 ? 'Nothing is proven' : `Not all of the ${wanted} best are proven`;
-    return {
-      standing: `${known}: the search stopped early. More may stand before or between these.`,
-      tone: 'caution',
-    };
+function standingOf(comparison: Comparison): Pick<ComparisonHead, 'standing' | 'tone'> {
+  const { options, best, listing, unbeaten } = comparison;
+  const listed = options.filter(({ rank }) => rank !== null);
+  if (best.end === 'stopped') return { standing: stoppedText(comparison), tone: 'caution' };
+  if (listed.length === 0) return { standing: 'None of what is for sale can power the board.', tone: 'bad' };
+  if (listing === 'kinds') {
+    const others = unbeaten.points.length - listed.length;
+    return { standing: `Proven: ${provenText(listed.length, others)}`, tone: 'good' };
   }
-  if (ranked.length === 0) return { standing: 'None of what is for sale can power the board.', tone: 'bad' };
-  if (end === 'all')
+  if (best.end === 'all')
     return { standing: 'Proven: there are no others, but for purchases that only add to one of these.', tone: 'good' };
   const standing =
-    ranked.length === 1
+    listed.length === 1
       ? 'Proven: no purchase is better.'
       : 'Proven best, one after the other; purchases that only add to one of these are left out.';
   return { standing, tone: 'good' };
+}
+
+const inAllThree = 'on price, exposed pedals and supplies in use at once';
+
+function provenText(shown: number, others: number): string {
+  if (shown === 1)
+    return `it is the best ${inAllThree}, and everything else is worse in one of these and better in none.`;
+  const rest = others === 0 ? 'there are no others' : `${others} more ${others === 1 ? 'is' : 'are'} below`;
+  return `nothing beats any of these ${inAllThree}; ${rest}.`;
+}
+
+function stoppedText({ options, best: { wanted }, listing }: Comparison): string {
+  const known = options.some((option) => option.kind === 'plan' && option.rank !== null && option.gap === null);
+  if (!known) return 'Nothing is proven: the search stopped early. More may stand before or between these.';
+  return listing === 'best'
+    ? `Not all of the ${wanted} best are proven: the search stopped early. More may stand before or between these.`
+    : `What is not marked as best found is proven: nothing beats it ${inAllThree}. The search stopped early: there may be other choices.`;
 }
 
 /** What comes before plugging: a comparison shows no wiring, and nobody should plug from memory. Null without a plan. */

@@ -1,49 +1,30 @@
-import { minorUnits } from '../../domain/quantities.js';
-import type { Comparison, Failure, FailedOption, Preference } from '../../planning/compare/comparison.js';
+import type { Comparison, Failure, FailedOption, PlannedOption } from '../../planning/compare/comparison.js';
 import { optionName } from './option-words.js';
 import { sentence, type Speech } from './speech.js';
-import { tierWords } from './tier-words.js';
 import { capital, fullStop, listText, priceText } from './words.js';
 
 /** What it would take for an option to be the best, or why it fails. */
 export type OptionStanding = { readonly text: string; readonly tone: 'good' | 'plain' | 'caution' | 'bad' };
 
-/** One an option, but for the best and for those of which it is not known. */
+/** Only where a price cut of less than one part in so many would do it is it worth asking for. */
+const worthAsking = 3;
+
+/** What a cut of the price would do where it is worth asking for, what is as good as the best, and why others fail. */
 export const optionStandings = (speech: Speech, { options }: Comparison): readonly OptionStanding[] =>
   options.flatMap((option) =>
-    option.kind === 'plan'
-      ? preferenceStanding(speech, optionName(speech, option), option.preference)
-      : [failureStanding(speech, option)],
+    option.kind === 'plan' ? preferenceStanding(speech, option) : [failureStanding(speech, option)],
   );
 
-function preferenceStanding(speech: Speech, name: string, preference: Preference): readonly OptionStanding[] {
+function preferenceStanding(speech: Speech, option: PlannedOption): readonly OptionStanding[] {
   const { board } = speech;
-  switch (preference.kind) {
-    case 'best':
-    case 'unknown':
-      return [];
-    case 'as good':
-      return [{ text: `${name} is as good as the best.`, tone: 'good' }];
-    case 'price': {
-      const [at, below] = [priceText(preference.at, board), priceText(preference.below, board)];
-      return [
-        { text: `${name} would be the best at ${at} or less for all of it: ${below} below its price.`, tone: 'plain' },
-      ];
-    }
-    case 'never': {
-      const behind = behindText(speech, preference);
-      return [{ text: `${name} would not be the best even for nothing: ${behind}.`, tone: 'plain' }];
-    }
-  }
-}
-
-function behindText({ board }: Speech, { tier, behind }: Extract<Preference, { kind: 'never' }>): string {
-  const { counted } = tierWords[tier];
-  if (counted === null) {
-    const alone = board.policy.supplyPrice === 0 ? 'leads and noise' : 'leads, noise and supplies in use';
-    return `${alone} alone put it ${priceText(minorUnits(behind), board)} behind`;
-  }
-  return `it is behind by ${counted.so(behind)}`;
+  const { preference, score } = option;
+  const name = optionName(speech, option);
+  if (preference.kind === 'as good') return [{ text: `${name} is as good as the best.`, tone: 'good' }];
+  if (preference.kind !== 'price' || preference.below * worthAsking >= score.money) return [];
+  const [at, below] = [priceText(preference.at, board), priceText(preference.below, board)];
+  return [
+    { text: `${name} would be the best at ${at} or less for all of it: ${below} below its price.`, tone: 'plain' },
+  ];
 }
 
 function failureStanding(speech: Speech, option: FailedOption): OptionStanding {

@@ -1,8 +1,8 @@
-import type { Purchase } from '../../domain/plan.js';
-import type { SupplyId } from '../../domain/quantities.js';
-import type { Option, PlannedOption } from '../../planning/compare/comparison.js';
+import type { Exposure, Purchase, Score } from '../../domain/plan.js';
+import { minorUnits, type PartId, type SupplyId } from '../../domain/quantities.js';
+import type { Merit, Option, PlannedOption } from '../../planning/compare/comparison.js';
 import type { Speech } from './speech.js';
-import { listText, meterOf, percentOf, priceText } from './words.js';
+import { capital, countText, listText, meterOf, percentOf, priceText } from './words.js';
 
 /** A figure of each option. */
 export type OptionFigure = {
@@ -12,68 +12,113 @@ export type OptionFigure = {
 };
 
 export const optionFigures: readonly OptionFigure[] = [
-  { title: 'Exposed', width: 7, textOf: ({ score, unbeaten }) => marked(score.exposed, unbeaten.exposed) },
-  { title: 'Supplies', width: 8, textOf: ({ score, unbeaten }) => marked(score.bricks, unbeaten.bricks) },
+  { title: 'Exposed', width: 7, textOf: ({ score }) => String(score.exposed) },
+  { title: 'Supplies', width: 8, textOf: ({ score }) => String(score.bricks) },
   { title: 'Leads', width: 5, textOf: ({ score }) => String(score.parts) },
   { title: 'Spare', width: 5, textOf: (option) => String(option.figures.spareOutputs) },
   { title: 'Fullest', width: 7, textOf: (option) => `${percentOf(meterOf(option.figures.tightest.numbers))} %` },
 ];
 
-/** The mark stands in front, where it moves no digit. */
-const marked = (amount: number, unbeaten: boolean | null): string => `${unbeaten === true ? '*' : ''}${amount}`;
-
-const plainLegend =
+const figuresLegend =
   'Exposed: high-gain pedals that share a ground with a digital one. Supplies: in use, owned ones too; each takes a mains ' +
   'socket. Leads: chain leads, join leads and adapters in use. Spare: outputs that stay free. Fullest: the output nearest ' +
   'to its limit, reserve included.';
 
-const markLegend = ' *: nothing that could be bought has less of it for the same money, or as little for less.';
+/** What a merit is called in front of a choice, and what its name leaves open; null where that is nothing. */
+const meritWords: Readonly<
+  Record<Exclude<Merit, 'between'>, { readonly name: string; readonly means: string | null }>
+> = {
+  aim: { name: 'best', means: null },
+  quiet: { name: 'quietest', means: 'Quietest: the cheapest of those with the fewest exposed pedals.' },
+  bricks: { name: 'fewest supplies', means: 'Fewest supplies: the cheapest of those.' },
+  money: { name: 'cheapest', means: null },
+  budget: { name: 'best within the budget', means: null },
+};
 
-const isMarked = (option: Option): boolean =>
-  option.kind === 'plan' && (option.unbeaten.exposed === true || option.unbeaten.bricks === true);
+/** What the titles of the figures, and the names of the choices, mean. */
+export function legendText(options: readonly Option[]): string {
+  const merits = new Set(options.flatMap((option) => (option.kind === 'plan' ? option.merits : [])));
+  const meanings = [...merits].flatMap((merit) => (merit === 'between' ? [] : (meritWords[merit].means ?? [])));
+  return [...meanings, figuresLegend].join(' ');
+}
 
-/** What the titles of the figures, and the mark where there is one, mean. */
-export const legendText = (options: readonly Option[]): string =>
-  options.some(isMarked) ? `${plainLegend}${markLegend}` : plainLegend;
+/** A line of a bill: "2 × Quay 6", and what that comes to. */
+export type BillLine = { readonly text: string; readonly price: string };
 
 /** One purchase in words. */
 export type OptionWords = {
-  /** Its place among the best, or a dash. */
+  /** Its place among those that are listed, or a dash. */
   readonly mark: string;
-  /** "2 × Quay 6" for each supply. */
-  readonly purchase: readonly string[];
-  /** "(asked for)" and the like. */
+  /** What it is best at, or that it was asked for. */
+  readonly label: string;
+  /** Every supply and lead that is bought; they add up to the price. */
+  readonly bill: readonly BillLine[];
+  /** "(asked for)", "(9.00 EUR over the budget)" and the like. */
   readonly notes: readonly string[];
   readonly price: string;
   /** In the order of `optionFigures`; null where there is no plan. */
   readonly figures: readonly string[] | null;
+  /** Who may hum, and beside whom: "Tarn fuzz beside Estuary echo"; one a pedal. */
+  readonly noise: readonly string[];
   readonly isBest: boolean;
 };
 
 export const optionWords = (speech: Speech, option: Option): OptionWords => ({
   mark: option.rank === null ? speech.marks.dash : String(option.rank),
-  purchase: purchaseTexts(speech, option.supplies),
+  label: labelOf(option),
+  bill: billOf(speech, option.supplies, option.kind === 'plan' ? option.wiring.buy.parts : []),
   notes: notesOn(speech, option),
   price: priceText(option.kind === 'plan' ? option.score.money : option.price, speech.board),
   figures: option.kind === 'plan' ? optionFigures.map(({ textOf }) => textOf(option)) : null,
+  noise: option.kind === 'plan' ? option.wiring.exposures.map(noiseText(speech)) : [],
   isBest: option.kind === 'plan' && option.preference.kind === 'best',
 });
+
+const noiseText =
+  ({ inventory }: Speech) =>
+  ({ pedal, by }: Exposure): string =>
+    `${inventory.pedalName(pedal)} beside ${listText(by.map(inventory.pedalName))}`;
+
+function labelOf(option: Option): string {
+  const merits = option.kind === 'plan' ? option.merits.map((merit) => meritName(merit, option.score)) : [];
+  const asked = option.rank === null ? ['asked for'] : [];
+  const names = [...asked, ...merits];
+  return capital(names.length === 0 ? 'next best' : names.join(', '));
+}
+
+const meritName = (merit: Merit, { exposed, bricks }: Score): string =>
+  merit === 'between'
+    ? `cheapest with ${exposed === 0 ? 'none' : exposed} exposed, ${countText(bricks, 'supply', 'supplies')}`
+    : meritWords[merit].name;
+
+/** All that is bought, supplies first, each with its price. */
+export function billOf(
+  { board, inventory, marks }: Speech,
+  supplies: readonly Purchase<SupplyId>[],
+  parts: readonly Purchase<PartId>[],
+): readonly BillLine[] {
+  const line = (name: string, { units, price }: Purchase<unknown>): BillLine => ({
+    text: `${units} ${marks.times} ${name}`,
+    price: priceText(minorUnits(units * price), board),
+  });
+  return [
+    ...supplies.map((supply) => line(inventory.supplyName(supply.id), supply)),
+    ...parts.map((part) => line(inventory.partName(part.id), part)),
+  ];
+}
 
 /** The number of one of the best, or what was asked for. */
 export const optionName = (speech: Speech, { rank, supplies }: Option): string =>
   rank === null ? listText(purchaseTexts(speech, supplies)) : `Option ${rank}`;
 
 /** "2 × Quay 6" for each supply. */
-export function purchaseTexts(
-  { inventory, marks }: Speech,
-  supplies: readonly Purchase<SupplyId>[],
-): readonly string[] {
+function purchaseTexts({ inventory, marks }: Speech, supplies: readonly Purchase<SupplyId>[]): readonly string[] {
   if (supplies.length === 0) return ['no supply'];
   return supplies.map(({ id, units }) => `${units} ${marks.times} ${inventory.supplyName(id)}`);
 }
 
 function notesOn(screen: Speech, option: Option): readonly string[] {
-  const asked = option.asked ? ['(asked for)'] : [];
+  const asked = option.asked && option.rank !== null ? ['(asked for)'] : [];
   if (option.kind === 'fails') return [...asked, option.reasons.length === 0 ? '(not known yet)' : '(fails)'];
   const idle = option.idle.length === 0 ? [] : [`(not needed: ${purchaseTexts(screen, option.idle).join(', ')})`];
   const over = option.overBudget === 0 ? [] : [`(${priceText(option.overBudget, screen.board)} over the budget)`];

@@ -81,9 +81,9 @@ describe('reports of a comparison', () => {
     expect(cells.length).toBeGreaterThan(rows.length);
   });
 
-  it('say what each would have to cost, what money buys and why nothing works, where that is so', () => {
+  it('say what each would have to cost, what else nothing beats and why nothing works, where that is so', () => {
     const page = textOf('.html');
-    for (const title of ['Side by side', 'What it would take to be the best', 'Money against noise'])
+    for (const title of ['Side by side', 'What it would take to be the best', 'What else nothing beats'])
       expect(page).toContain(`>${title}</h2>`);
     expect(page).toContain('would be the best at');
     expect(textOf('.html', impossible)).toContain('>Nothing can feed these</h2>');

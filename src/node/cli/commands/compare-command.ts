@@ -17,8 +17,8 @@ import { comparisonFiles } from '../written/report-files.js';
 
 export type CompareFlags = ReadingOptions & {
   readonly aim: ChoosingAim;
-  /** How many best purchases. */
-  readonly best: number;
+  /** How many best purchases; choices that differ in kind when left out. */
+  readonly best?: number;
   /** Purchases to set beside them. */
   readonly option: readonly (readonly AskedSupply[])[];
   readonly json: boolean;
@@ -32,14 +32,14 @@ export type CompareFlags = ReadingOptions & {
 
 /** Sets purchases side by side, and returns the exit code. */
 export async function runCompare(boardPath: string, cataloguePath: string, flags: CompareFlags): Promise<ExitCode> {
-  const remainingMs = patience(flags.time);
-  const { aim, best, option, json, report, force = false } = flags;
+  const { aim, best, option, json, report, force = false, time } = flags;
+  const limit = time === undefined ? {} : { remainingMs: patience(time) };
   return carryOut({
     read: async () => readOne(readInputs(boardPath, cataloguePath, flags)),
     ask: ({ catalogue }) => askedPurchases(option, catalogue),
     files: comparisonFiles(report, comparisonReports, [boardPath, cataloguePath], { force }),
     call: async (kit, asked) =>
-      compareAloud(best, (aloud) => compare(kit, { aim, best, asked, remainingMs, ...aloud })),
+      compareAloud(kit.board, best ?? null, (aloud) => compare(kit, { aim, best, asked, ...limit, ...aloud })),
     json,
     print: {
       json: comparisonJson,

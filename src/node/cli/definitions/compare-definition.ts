@@ -14,7 +14,9 @@ export function compareCommand(): Command {
     .usage('[options] <board> <catalogue>\n       boardfeed compare [options] --boards <folder> <catalogue>')
     .addArgument(new Argument('<files...>', 'the board file, unless there is a folder of them, and the catalogue file'))
     .addOption(aimOption())
-    .addOption(new Option('--best <n>', 'so many of the best purchases').argParser(wholeUpTo(50)).default(3))
+    .addOption(
+      new Option('--best <n>', 'the best purchases, so many, not choices that differ in kind').argParser(wholeUpTo(50)),
+    )
     .addOption(
       new Option('--option <supplies>', 'and this purchase, such as "quay-6, 2 x dory"; again for each')
         .argParser(purchase)

@@ -31,7 +31,7 @@ export async function runCompareFolder(cataloguePath: string, flags: FolderFlags
   });
   if (opened === null) return exitCodes.input;
   const { shop, names } = opened.input;
-  const { boards, aim, best, time, skipBadRows = false, jobs = availableParallelism() } = flags;
+  const { boards, aim, best = null, time, skipBadRows = false, jobs = availableParallelism() } = flags;
   const timeMs = time === undefined ? Infinity : time * 1000;
   const catalogue = { file: cataloguePath, text: shop.text };
   const job = { catalogue, skipBadRows, aim, best, asked: opened.question, timeMs };

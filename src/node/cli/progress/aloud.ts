@@ -34,16 +34,21 @@ export const searchAloud = async <Answer>(
     async ({ signal, tell }) => search({ signal, onProgress: tell }),
   );
 
-/** A comparison with so many best purchases wanted, as `aloud` has it. */
+/** A comparison with so many best purchases wanted, or choices for null, as `aloud` has it. */
 export const compareAloud = async <Answer>(
-  wanted: number,
+  board: Pick<Board, 'currency'>,
+  best: number | null,
   compare: (aloud: {
     readonly signal: AbortSignal;
     readonly onStage: (stage: CompareStage) => void;
   }) => Promise<Answer>,
 ): Promise<Answer> =>
   aloud<CompareStage, Answer>(
-    { first: { kind: 'best', found: 0, wanted }, text: compareProgressText, stopsWith: 'what is known so far' },
+    {
+      first: best === null ? { kind: 'choices', known: [] } : { kind: 'best', found: 0, wanted: best },
+      text: (stage, seconds, width) => compareProgressText(stage, seconds, board, width),
+      stopsWith: 'what is known so far',
+    },
     async ({ signal, tell }) => compare({ signal, onStage: tell }),
   );
 

@@ -8,16 +8,7 @@ import { supplyId } from '../../../../src/domain/quantities.js';
 import { comparisonJson } from '../../../../src/report/json/comparison-codec.js';
 import { comparisonText } from '../../../../src/report/screen/comparison-screen.js';
 import { widthOf } from '../../../../src/report/screen/layout.js';
-import {
-  bankOf,
-  boardOf,
-  catalogueOf,
-  euros,
-  pedalOf,
-  policyOf,
-  settingOf,
-  supplyOf,
-} from '../../../support/builders.js';
+import { bankOf, boardOf, catalogueOf, euros, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
 
 const engines = sharedEngines();
@@ -43,7 +34,7 @@ const comparison: Comparison = await compare(kitOf(board, shop), { engines, best
 const plain = { width: 80, colour: false };
 
 describe('a comparison on a screen', () => {
-  it('has a row an option, what it would take, and what money buys', () => {
+  it('has a row an option with all that is bought, what it would take, and what else nothing beats', () => {
     expect(comparisonText(kitOf(board, shop), comparison, plain)).toBe(`Trio: purchases compared
 The 3 best purchases at Test shop, and 2 that you asked for. Best is what costs
 least, with 20.00 EUR counted for each exposed pedal; then what takes fewer
@@ -53,50 +44,105 @@ left out.
 
 Side by side
 ────────────
-     Buy                         Price  Exposed  Supplies  Leads  Spare  Fullest
-  1  3 × dory                36.00 EUR       *0         3      0      0     67 %
-  2  1 × raft                42.00 EUR        0         2      0      2     67 %
-     1 × dory
-     (asked for)
-  3  2 × raft                60.00 EUR        0         2      0      5     67 %
-  –  1 × quay               114.00 EUR        0         1      0      3     67 %
-     2 × dory
-     (asked for)
-     (not needed:
-     2 × dory)
-  –  2 × dory                24.00 EUR        -         -      -      -        -
-     (asked for)
-     (fails)
+     Choice                      Price  Exposed  Supplies  Leads  Spare  Fullest
+  1  Best, quietest          36.00 EUR        0         3      0      0     67 %
+       3 × dory              36.00 EUR
+  2  Cheapest with none      42.00 EUR        0         2      0      2     67 %
+     exposed, 2 supplies
+       1 × raft              30.00 EUR
+       1 × dory              12.00 EUR
+       (asked for)
+  3  Next best               60.00 EUR        0         2      0      5     67 %
+       2 × raft              60.00 EUR
+  –  Asked for              114.00 EUR        0         1      0      3     67 %
+       1 × quay              90.00 EUR
+       2 × dory              24.00 EUR
+       (not needed: 2 × dory)
+  –  Asked for               24.00 EUR        -         -      -      -        -
+       2 × dory              24.00 EUR
+       (fails)
 
-  Exposed: high-gain pedals that share a ground with a digital one. Supplies: in
-  use, owned ones too; each takes a mains socket. Leads: chain leads, join leads
-  and adapters in use. Spare: outputs that stay free. Fullest: the output
-  nearest to its limit, reserve included. *: nothing that could be bought has
-  less of it for the same money, or as little for less.
+  Quietest: the cheapest of those with the fewest exposed pedals. Exposed:
+  high-gain pedals that share a ground with a digital one. Supplies: in use,
+  owned ones too; each takes a mains socket. Leads: chain leads, join leads and
+  adapters in use. Spare: outputs that stay free. Fullest: the output nearest to
+  its limit, reserve included.
 
 What it would take to be the best
 ─────────────────────────────────
   • Option 2 would be the best at 36.00 EUR or less for all of it: 6.00 EUR
     below its price.
-  • Option 3 would be the best at 36.00 EUR or less for all of it: 24.00 EUR
-    below its price.
-  • 1 × quay and 2 × dory would be the best at 36.00 EUR or less for all of
-    it: 78.00 EUR below its price.
   • 2 × dory cannot power the board: echo, fuzz and drive: each of these 3
     pedals can be fed, and all but any one of them, but not all at once.
 
-Money against noise
-───────────────────
-  Exact: each is the cheapest with so few pedals exposed, and whatever is not
-  here is beaten by one of these.
-  30.00 EUR  2 exposed  1 × raft
-  36.00 EUR  0 exposed  3 × dory
+What else nothing beats
+───────────────────────
+  On price, exposed pedals and supplies in use at once. Whatever is not here is
+  beaten by one of these, or of those above.
+  30.00 EUR  2 exposed  1 supply  1 × raft
+  90.00 EUR  0 exposed  1 supply  1 × quay
 
-Money against supplies in use
-─────────────────────────────
-  The cheapest choice is that with the fewest supplies, too. Exact: nothing
-  costs less or has fewer supplies in use.
-  30.00 EUR  1 supply  1 × raft
+Before you plug anything in
+───────────────────────────
+  Each option's wiring is in the output of --json; boardfeed choose prints that
+  of the best, with all that is to be confirmed and measured first.
+`);
+  });
+
+  it('has choices that differ in what they give, who may hum, and what is over the budget', async () => {
+    const poor = { ...board, policy: { ...board.policy, budget: euros(40) } };
+    const compared = await compare(kitOf(poor, shop), { engines, asked });
+    expect(comparisonText(kitOf(poor, shop), compared, plain)).toBe(`Trio: purchases compared
+4 choices at Test shop that differ in what they give, and 2 that you asked for.
+The budget is 40.00 EUR: what is over it is told. Best is what costs least, with
+20.00 EUR counted for each exposed pedal; then what takes fewer supplies.
+Proven: nothing beats any of these on price, exposed pedals and supplies in use
+at once; there are no others.
+
+Side by side
+────────────
+     Choice                      Price  Exposed  Supplies  Leads  Spare  Fullest
+  1  Best, quietest          36.00 EUR        0         3      0      0     67 %
+       3 × dory              36.00 EUR
+  2  Cheapest with none      42.00 EUR        0         2      0      2     67 %
+     exposed, 2 supplies
+       1 × raft              30.00 EUR
+       1 × dory              12.00 EUR
+       (asked for)
+       (2.00 EUR over the budget)
+  3  Fewest supplies,        30.00 EUR        2         1      0      1     67 %
+     cheapest
+       1 × raft              30.00 EUR
+  4  Cheapest with none      90.00 EUR        0         1      0      1     67 %
+     exposed, 1 supply
+       1 × quay              90.00 EUR
+       (50.00 EUR over the budget)
+  –  Asked for              114.00 EUR        0         1      0      3     67 %
+       1 × quay              90.00 EUR
+       2 × dory              24.00 EUR
+       (not needed: 2 × dory)
+       (74.00 EUR over the budget)
+  –  Asked for               24.00 EUR        -         -      -      -        -
+       2 × dory              24.00 EUR
+       (fails)
+
+  Quietest: the cheapest of those with the fewest exposed pedals. Fewest
+  supplies: the cheapest of those. Exposed: high-gain pedals that share a ground
+  with a digital one. Supplies: in use, owned ones too; each takes a mains
+  socket. Leads: chain leads, join leads and adapters in use. Spare: outputs
+  that stay free. Fullest: the output nearest to its limit, reserve included.
+
+Who may hum
+───────────
+  High gain on one ground with digital will probably whine or hum.
+  • Option 3: fuzz beside echo; drive beside echo.
+
+What it would take to be the best
+─────────────────────────────────
+  • Option 2 would be the best at 36.00 EUR or less for all of it: 6.00 EUR
+    below its price.
+  • 2 × dory cannot power the board: echo, fuzz and drive: each of these 3
+    pedals can be fed, and all but any one of them, but not all at once.
 
 Before you plug anything in
 ───────────────────────────
@@ -132,12 +178,15 @@ Before you plug anything in
       ...comparison,
       isProven: false,
       best: { wanted: 9, end: 'stopped' },
-      tradeOffs: comparison.tradeOffs.map((tradeOff) => ({ ...tradeOff, complete: false })),
+      unbeaten: { ...comparison.unbeaten, complete: false },
     };
     const text = comparisonText(kitOf(board, shop), open, plain);
     expect(text).toContain('Not all of the 9 best are proven: the search stopped early.');
-    expect(text).toContain('The search stopped early: there may be more choices than these.');
-    expect(text).not.toContain('Exact:');
+    expect(text).toMatch(/as far as is known: the\s+search stopped early/);
+    expect(text).not.toContain('Whatever is not here');
+    const kinds = comparisonText(kitOf(board, shop), { ...open, listing: 'kinds' }, plain);
+    expect(kinds).toMatch(/What is not marked as best found is\s+proven/);
+    expect(kinds).toMatch(/there\s+may\s+be\s+other\s+choices/);
   });
 });
 
@@ -158,12 +207,15 @@ describe('a comparison as JSON', () => {
         'options',
         'tradeOffs',
         'reasons',
+        'listing',
+        'budget',
+        'unbeaten',
       ],
     ]);
     const options = object['options'] as readonly Record<string, unknown>[];
     expect(Object.keys(options[0] ?? {})).toEqual([
       ...['rank', 'asked', 'status', 'buy', 'price', 'idle', 'score', 'sockets', 'spareOutputs', 'tightest', 'prefer'],
-      ...['unbeaten', 'plan'],
+      ...['unbeaten', 'plan', 'bestAt', 'suppliesPrice', 'leadsPrice', 'overBudget'],
     ]);
     expect(Object.keys(options.at(-1) ?? {})).toEqual(['rank', 'asked', 'status', 'buy', 'price', 'reasons']);
   });
@@ -178,10 +230,4 @@ describe('a comparison as JSON', () => {
       plan: { score: { money: '90.00' } },
     });
   });
-});
-
-it('what is over the budget is told as so much over', async () => {
-  const poor = { ...board, policy: policyOf({ budget: euros(40) }) };
-  const compared = await compare(kitOf(poor, shop), { engines, best: 1, asked: asked.slice(0, 1) });
-  expect(comparisonText(kitOf(poor, shop), compared, plain)).toContain('(2.00 EUR over');
 });

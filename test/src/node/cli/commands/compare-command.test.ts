@@ -47,14 +47,14 @@ describe('boardfeed compare', () => {
   });
 
   test('prints a table that fits 80 columns and says what it would take', async () => {
-    const ended = await boardfeed(['compare', ...files, '--option', '2 x wherry-6']);
+    const ended = await boardfeed(['compare', ...files, '--option', 'shingle-9, shingle-12']);
     expect(ended.code).toBe(0);
     const lines = ended.output.split('\n');
     expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
     expect(ended.output).toMatch(/Price +Exposed +Supplies +Leads +Spare +Fullest/);
-    expect(ended.output).toContain('(asked for)');
+    expect(ended.output).toContain('Asked for');
     expect(ended.output).toMatch(/would be the best at [\d.]+ EUR or less/);
-    expect(ended.output).toContain('Money against noise');
+    expect(ended.output).toContain('Who may hum');
   });
 
   test('--aim is heeded', async () => {
