@@ -4,6 +4,7 @@ import { moneyText } from '../../src/domain/money.js';
 import type { Part } from '../../src/domain/part.js';
 import type { AcceptedVolts, Draw, Pedal } from '../../src/domain/pedal.js';
 import type { Factor, MinorUnits } from '../../src/domain/quantities.js';
+import { mainsOf } from '../../src/domain/source.js';
 import type { Bank, Supply, Total } from '../../src/domain/supply.js';
 
 export const boardText = (board: Board): string => fileText(boardFile(board));
@@ -88,7 +89,7 @@ function supplyFile({ id, name, banks, ...supply }: Supply, money: (amount: Mino
     name,
     price: stated(supply.price, money),
     stock: stated(supply.stock, Number),
-    mains: stated(supply.source.volts, ({ from, to }) => ({ from: thousandth(from), to: thousandth(to) })),
+    mains: stated(mainsOf(supply.source), ({ from, to }) => ({ from: thousandth(from), to: thousandth(to) })),
     regulated: banks.every(({ settings }) => settings.every(({ openCircuit }) => openCircuit === null)),
     total: stated(supply.total, totalFile),
     banks: banks.map(bankFile),

@@ -16,6 +16,7 @@ import { plugViolations } from './plugs.js';
 import { polarityViolations } from './polarity.js';
 import { powerViolations, voltageViolations } from './power-and-volts.js';
 import { resolve, type Malformation } from './resolve.js';
+import { runtimesOf, runtimeViolations } from './runtimes.js';
 import { scoreOf } from './score.js';
 import { settingViolations } from './settings.js';
 import { offersPlug, takesSocket } from './sources.js';
@@ -82,6 +83,7 @@ function ruleViolations(layout: Layout): readonly Violation[] {
     chainViolations(plugs),
     joinViolations(plugs),
     mainsViolations(layout),
+    runtimeViolations(layout),
     ownSupplyViolations(layout),
   ].flat();
 }
@@ -114,6 +116,7 @@ function planOf(board: Board, layout: Layout): JudgedPlan {
     sockets: layout.units.filter(takesSocket).length,
     outlets: outletLoads(layout),
     totals: totalLoads(layout),
+    runtimes: runtimesOf(layout),
     grounds: groundDomains(layout),
     exposures,
   };

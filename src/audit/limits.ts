@@ -8,7 +8,9 @@ import { are, count, money, unitPlace, volts } from './words.js';
 /** Every supply in use accepts the mains of every venue; one that does not state them is refused where a venue is stated. */
 export function mainsViolations(layout: Layout): readonly Violation[] {
   return layout.units.flatMap((unit) => {
-    const accepted = unit.supply.source.volts;
+    const { source } = unit.supply;
+    if (source.kind === 'charge') return [];
+    const accepted = source.volts;
     const refused = layout.policy.mains.filter(
       (venue) => accepted === null || venue < accepted.from || accepted.to < venue,
     );

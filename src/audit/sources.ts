@@ -13,6 +13,7 @@ type View = {
 const views: Readonly<Record<Source['kind'], View>> = {
   mains: { isBrick: true, takesSocket: true, offersPlug: true },
   adapter: { isBrick: true, takesSocket: true, offersPlug: false },
+  charge: { isBrick: true, takesSocket: false, offersPlug: true },
 };
 
 type OnSource = { readonly supply: Supply };

@@ -4,6 +4,14 @@ import type { Pedal } from './pedal.js';
 import type { Factor, Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
 import type { JoinMode, Supply } from './supply.js';
 
+/** What is asked of a power bank. */
+export type Runtime = {
+  /** It must last so long; above 0. */
+  readonly hours: Factor;
+  /** The share of its watt-hours that arrives; above 0, at most 1. */
+  readonly usable: Factor;
+};
+
 export type Policy = {
   /** Rated output over planned load; each factor is at least 1. */
   readonly headroom: { readonly alone: Factor; readonly chained: Factor; readonly supply: Factor };
@@ -16,6 +24,8 @@ export type Policy = {
   readonly supplyPrice: MinorUnits;
   /** The volts of the mains at every venue, each once; none where they are not stated. */
   readonly mains: readonly Millivolts[];
+  /** Null where power banks are not used. */
+  readonly runtime: Runtime | null;
   /** Mains sockets at hand; null is no limit. */
   readonly sockets: number | null;
   /** The most that may be spent, without the noise price; null is no limit. */

@@ -1,8 +1,9 @@
 import { tierValue, type Criterion } from './aim.js';
-import type { Policy } from './board.js';
+import type { Policy, Runtime } from './board.js';
+import type { Exact } from './load.js';
 import type { OutletLoad, TotalLoad } from './load-numbers.js';
 import type { Exposure, Wiring } from './plan.js';
-import type { PedalId, SupplyId } from './quantities.js';
+import type { MilliwattHours, PedalId, SupplyId } from './quantities.js';
 
 /** Pedals whose grounds are tied together by what feeds them. */
 export type GroundDomain = {
@@ -14,6 +15,18 @@ export type GroundDomain = {
   readonly pedals: readonly PedalId[];
 };
 
+/** How long a power bank lasts with all that hangs on it: an estimate by its watt-hours. */
+export type BankRuntime = {
+  readonly supply: SupplyId;
+  readonly unit: number;
+  readonly pedals: readonly PedalId[];
+  readonly milliwattHours: MilliwattHours;
+  /** What the policy asks for. */
+  readonly asked: Runtime;
+  /** Exact; never less than what is asked of it, unless the rule `runtime` is broken. */
+  readonly hours: Exact;
+};
+
 /** A wiring with all that the audit has measured of it: whoever shows it works nothing out again. */
 export type JudgedPlan = Wiring & {
   /** How many mains sockets it takes. */
@@ -22,6 +35,8 @@ export type JudgedPlan = Wiring & {
   readonly outlets: readonly OutletLoad[];
   /** Every stated total that something counts towards, in the order of the units. */
   readonly totals: readonly TotalLoad[];
+  /** Every power bank in use of which it is known how long it has to last, in the order of the units. */
+  readonly runtimes: readonly BankRuntime[];
   /** Every ground domain in use, in the order of the board's pedals. */
   readonly grounds: readonly GroundDomain[];
   /** The exposed pedals, each with those that expose it. */

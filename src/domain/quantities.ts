@@ -12,6 +12,8 @@ export type Millivolts = Branded<number, 'millivolts'>;
 export type Microamps = Branded<number, 'microamps'>;
 /** Whole milliwatts (1 W = 1000 mW). */
 export type Milliwatts = Branded<number, 'milliwatts'>;
+/** Whole milliwatt-hours (1 Wh = 1000 mWh). */
+export type MilliwattHours = Branded<number, 'milliwattHours'>;
 /** Whole minor units of the board's currency, such as cents. */
 export type MinorUnits = Branded<number, 'minorUnits'>;
 
@@ -33,6 +35,8 @@ export const millivolts = (value: number): Millivolts => whole<Millivolts>(value
 export const microamps = (value: number): Microamps => whole<Microamps>(value, 'microamps');
 /** @throws RangeError when the value is not a safe integer. */
 export const milliwatts = (value: number): Milliwatts => whole<Milliwatts>(value, 'milliwatts');
+/** @throws RangeError when the value is not a safe integer. */
+export const milliwattHours = (value: number): MilliwattHours => whole<MilliwattHours>(value, 'milliwatt-hours');
 /** @throws RangeError when the value is not a safe integer. */
 export const minorUnits = (value: number): MinorUnits => whole<MinorUnits>(value, 'minor units');
 

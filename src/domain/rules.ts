@@ -12,6 +12,7 @@ export const rules = [
   'chain',
   'join',
   'mains',
+  'runtime',
   'stock',
   'limit',
 ] as const;
@@ -37,6 +38,8 @@ export const rulesBySeverity: readonly Rule[] = [
   'total',
   'current',
   'startup',
+  // A power bank that is empty before the evening is over.
+  'runtime',
   // A chain that its maker or its lead forbids, a plug that does not go in.
   'chain',
   'plug',

@@ -1,4 +1,5 @@
-import type { Millivolts } from './quantities.js';
+import type { Policy } from './board.js';
+import type { Millivolts, MilliwattHours } from './quantities.js';
 
 /** Mains volts that are accepted, both ends included; null when not stated. */
 export type MainsVolts = { readonly from: Millivolts; readonly to: Millivolts } | null;
@@ -7,7 +8,9 @@ export type MainsVolts = { readonly from: Millivolts; readonly to: Millivolts } 
 export type Source =
   | { readonly kind: 'mains'; readonly volts: MainsVolts }
   /** The adapter that a pedal came with: on mains, and for that pedal alone, for which it is right by itself. */
-  | { readonly kind: 'adapter'; readonly volts: MainsVolts };
+  | { readonly kind: 'adapter'; readonly volts: MainsVolts }
+  /** Its own charge: the supply is a power bank. */
+  | { readonly kind: 'charge'; readonly milliwattHours: MilliwattHours };
 
 /** What a source makes of the units that stand on it. */
 export type Nature = {
@@ -22,6 +25,7 @@ export type Nature = {
 const natures: Readonly<Record<Source['kind'], Nature>> = {
   mains: { bricks: 1, sockets: 1, wayStartsAt: 'plug' },
   adapter: { bricks: 1, sockets: 1, wayStartsAt: 'its pedal' },
+  charge: { bricks: 1, sockets: 0, wayStartsAt: 'plug' },
 };
 
 export const natureOf = ({ kind }: Source): Nature => natures[kind];
@@ -33,6 +37,7 @@ export const isOfOnePedal = (source: Source): boolean => natureOf(source).waySta
 const acceptsAt: { readonly [Kind in Source['kind']]: (source: OfKind<Kind>, venue: Millivolts) => boolean } = {
   mains: ({ volts }, venue) => isAmong(venue, volts),
   adapter: ({ volts }, venue) => isAmong(venue, volts),
+  charge: () => true,
 };
 
 type OfKind<Kind extends Source['kind']> = Extract<Source, { readonly kind: Kind }>;
@@ -43,6 +48,13 @@ const isAmong = (venue: Millivolts, volts: MainsVolts): boolean =>
 /** Whether a supply on the source may be used at a venue of these mains volts. */
 export const acceptsVenue = (source: Source, venue: Millivolts): boolean =>
   (acceptsAt[source.kind] as (source: Source, venue: Millivolts) => boolean)(source, venue);
+
+/** The mains volts that it accepts; null where they are not stated, or where it stands on no mains. */
+export const mainsOf = (source: Source): MainsVolts => ('volts' in source ? source.volts : null);
+
+/** Whether the policy lets it be used at all: without `runtime` no power bank is. */
+export const isAllowed = ({ kind }: Source, { runtime }: Pick<Policy, 'runtime'>): boolean =>
+  kind !== 'charge' || runtime !== null;
 
 /** Whether it may be used at all of them; nothing is asked of it where none are stated. */
 export const acceptsVenues = (source: Source, venues: readonly Millivolts[]): boolean =>

@@ -1,4 +1,5 @@
 import type { Pedal } from '../domain/pedal.js';
+import type { Source } from '../domain/source.js';
 import type { Bank, Setting, Supply, Total } from '../domain/supply.js';
 import { acceptsVolts, polaritiesOf } from './outlet.js';
 import { pedalLoad } from './load.js';
@@ -91,10 +92,15 @@ function dominates(
   worse: SupplyUses,
   worseBanks: readonly UsefulBank[],
 ): boolean {
-  // What stands on the mains takes a socket, and lasts.
-  if (better.supply.source.kind !== worse.supply.source.kind) return false;
+  if (!lastsAsLong(better.supply.source, worse.supply.source)) return false;
   if ((better.supply.price ?? Infinity) > (worse.supply.price ?? Infinity)) return false;
   return totalCovers(better.supply.total, worse.supply.total) && banksCover(betterBanks, worseBanks);
+}
+
+/** What stands on the mains takes a socket, which no power bank does. */
+function lastsAsLong(better: Source, worse: Source): boolean {
+  if (better.kind !== 'charge' || worse.kind !== 'charge') return better.kind === worse.kind;
+  return better.milliwattHours >= worse.milliwattHours;
 }
 
 /** Every bank of the worse supply finds a bank of its own in the better one. */

@@ -63,7 +63,7 @@ export type ChainOption = {
   readonly bank: number;
   /** What it takes of each limit beside what its pedals take. */
   readonly weights: readonly number[];
-  /** Rules `current` and `total`: the sum of the loads. */
+  /** Rules `current`, `total` and `runtime`: the sum of the loads. */
   readonly mostLoad: number;
   /** Rule `startup`, of the output and of totals: the sum of what is taken at switch-on. */
   readonly mostSurge: number;
@@ -253,7 +253,7 @@ function mostOfChain(
     return other !== null && other < most ? other : most;
   };
   return {
-    mostLoad: within((rating * BigInt(denominator)) / BigInt(numerator), 'total'),
+    mostLoad: within(within((rating * BigInt(denominator)) / BigInt(numerator), 'total'), 'runtime'),
     mostSurge: within(rating, 'startup'),
   };
 }

@@ -1,4 +1,4 @@
-import { acceptsVenues, natureOf, type Nature } from '../domain/source.js';
+import { acceptsVenues, isAllowed, natureOf, type Nature } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
 import type { Bench } from './bench.js';
 import type { Offer } from './offers.js';
@@ -24,10 +24,11 @@ export type SupplyUses = {
   readonly modes: readonly GroundMode[];
 };
 
-/** Null when the venue's mains rule the supply out or none of its outputs can feed any pedal. */
+/** Null when the policy or the venue's mains rule the supply out or none of its outputs can feed any pedal. */
 export function supplyUses(offer: Offer, bench: Bench): SupplyUses | null {
   const { supply } = offer;
-  if (offer.owned + offer.forSale === 0 || !acceptsVenues(supply.source, bench.policy.mains)) return null;
+  if (offer.owned + offer.forSale === 0 || !isAllowed(supply.source, bench.policy)) return null;
+  if (!acceptsVenues(supply.source, bench.policy.mains)) return null;
   const limits = totalLimits(
     supply,
     bench.policy,

@@ -1,15 +1,19 @@
 import type { Policy } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Supply, Total } from '../domain/supply.js';
+import { milliwatts } from '../domain/quantities.js';
 import { everyTaken, loadOf, outruns, type TakenLoad } from './load.js';
+
+/** What a limit comes from: a stated total, on loads or at switch-on, or how long a power bank has to last. */
+type LimitRule = 'total' | 'startup' | 'runtime';
 
 /**
  * A limit on all that hangs on a bank or on a whole supply: Σ weight ≤ capacity, all in one integer unit. For the rule
  * `total` a weight is load × the `supply` factor, for the rule `startup` what is taken at switch-on, without a factor;
- * times the volts, for a total in watts.
+ * times the volts, for a total in watts. For the rule `runtime` it is load × volts × hours, for what is usable of the charge.
  */
 export type TotalLimit = {
-  readonly rule: 'total' | 'startup';
+  readonly rule: LimitRule;
   /** The bank's place in the supply; null for the whole supply. */
   readonly bank: number | null;
   readonly total: Total;
@@ -36,7 +40,28 @@ export function totalLimits(supply: Supply, policy: Policy, pedals: readonly Ped
       ...(surging ? [{ rule: 'startup' as const, bank, total, capacity }] : []),
     ];
   };
-  return [...supply.banks.flatMap((bank, index) => limits(index, bank.total)), ...limits(null, supply.total)];
+  return [
+    ...supply.banks.flatMap((bank, index) => limits(index, bank.total)),
+    ...limits(null, supply.total),
+    ...chargeLimits(supply, policy),
+  ];
+}
+
+/** Rule `runtime`: hours × Σ load × volts ≤ usable × watt-hours, times both denominators. */
+function chargeLimits({ source }: Supply, policy: Policy): readonly TotalLimit[] {
+  const { runtime } = policy;
+  if (source.kind !== 'charge' || runtime === null) return [];
+  const { hours, usable } = runtime;
+  const share = loadOf(source.milliwattHours, policy) * 1_000_000n * BigInt(usable.numerator);
+  const most = (source.milliwattHours * usable.numerator * hours.denominator) / (usable.denominator * hours.numerator);
+  return [
+    {
+      rule: 'runtime',
+      bank: null,
+      total: { kind: 'power', milliwatts: milliwatts(Math.floor(most)) },
+      capacity: share * BigInt(hours.denominator),
+    },
+  ];
 }
 
 /** mV × µA = nW; a milliwatt is a million of them. */
@@ -50,8 +75,14 @@ type OutputVolts = Pick<OutputTaken, 'bank' | 'millivolts'>;
 /** What a unit of load weighs on an output, or for the rule `startup` of what is taken at switch-on; nothing in another bank. */
 function weightOfOne({ rule, bank, total }: TotalLimit, output: OutputVolts, policy: Policy): bigint {
   if (bank !== null && bank !== output.bank) return 0n;
-  const factor = rule === 'total' ? BigInt(policy.headroom.supply.numerator) : 1n;
+  const factor = factorOf(rule, policy);
   return factor * (total.kind === 'power' ? BigInt(output.millivolts) : 1n);
+}
+
+function factorOf(rule: LimitRule, { headroom, runtime }: Policy): bigint {
+  if (rule === 'startup') return 1n;
+  if (rule === 'total') return BigInt(headroom.supply.numerator);
+  return runtime === null ? 1n : BigInt(runtime.hours.numerator) * BigInt(runtime.usable.denominator);
 }
 
 /** The most that the limits of a rule leave one output: of load, or for the rule `startup` at switch-on; null for no limit. */
@@ -83,7 +114,7 @@ export function weightsOf(
       if (bank !== null && output.bank !== bank) continue;
       const again = output.repeats && (bank === null || counted.has(bank));
       counted.add(output.bank);
-      const amount = rule === 'total' ? output.load : output.surge;
+      const amount = rule === 'startup' ? output.surge : output.load;
       if (!again) weight += amount * weightOfOne(limit, output, policy);
     }
     return weight;

@@ -1,3 +1,4 @@
+import type { Policy } from '../domain/board.js';
 import type { MainsVolts, Source } from '../domain/source.js';
 
 /** What a unit in use counts as, by what it stands on. */
@@ -6,13 +7,18 @@ export type UnitCounts = { readonly bricks: bigint; readonly sockets: bigint };
 const counts: Readonly<Record<Source['kind'], UnitCounts>> = {
   mains: { bricks: 1n, sockets: 1n },
   adapter: { bricks: 1n, sockets: 1n },
+  charge: { bricks: 1n, sockets: 0n },
 };
 
 export const unitCounts = ({ kind }: Source): UnitCounts => counts[kind];
 
 /** Where the ways from a unit to pedals start: at the plugs of its outputs' own leads, or in the pedal that it came with. */
 export type WayStart = 'plug' | 'pedal';
-const starts: Readonly<Record<Source['kind'], WayStart>> = { mains: 'plug', adapter: 'pedal' };
+const starts: Readonly<Record<Source['kind'], WayStart>> = {
+  mains: 'plug',
+  adapter: 'pedal',
+  charge: 'plug',
+};
 
 export const wayStart = ({ kind }: Source): WayStart => starts[kind];
 
@@ -22,11 +28,16 @@ function suitsVenue(source: Source, venue: number): boolean {
     case 'mains':
     case 'adapter':
       return reaches(source.volts, venue);
+    case 'charge':
+      return true;
   }
 }
 
 const reaches = (volts: MainsVolts, venue: number): boolean =>
   volts !== null && volts.from <= venue && venue <= volts.to;
+
+/** Whether the policy says what has to be known of such a source: of a power bank how long it has to last. */
+export const mayBeUsed = ({ kind }: Source, { runtime }: Policy): boolean => kind !== 'charge' || runtime !== null;
 
 /** Whether it suits every venue. */
 export const suitsVenues = (source: Source, venues: readonly number[]): boolean =>

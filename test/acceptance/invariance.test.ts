@@ -61,7 +61,9 @@ const doubled = ({ board, catalogue }: Both): Both => ({
 });
 
 const doubledSupplies = (supplies: readonly Data[]): readonly Data[] =>
-  supplies.map((supply) => mapped(doubledTotal(supply), 'banks', (banks) => banks.map(doubledBank)));
+  supplies.map((supply) => mapped(doubledCharge(doubledTotal(supply)), 'banks', (banks) => banks.map(doubledBank)));
+const doubledCharge = (data: Data): Data =>
+  data['charge'] === undefined ? data : { ...data, charge: doubledFields(data['charge'] as Data, ['wattHours']) };
 const doubledBank = (bank: Data): Data =>
   mapped(doubledTotal(bank), 'settings', (all) => all.map((one) => doubledFields(one, ['milliamps'])));
 const doubledTotal = (data: Data): Data =>

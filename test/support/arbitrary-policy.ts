@@ -21,6 +21,11 @@ export function policies(pedals: number): fc.Arbitrary<Policy> {
     mains: weighted<readonly number[]>([88, []], [7, [230]], [2, [120]], [3, [120, 230]]).map((venues) =>
       venues.map(volts),
     ),
+    runtime: weighted<Policy['runtime']>(
+      [1, null],
+      [3, { hours: factor(4), usable: factor(0.85) }],
+      [3, { hours: factor(2.5), usable: factor(1) }],
+    ),
     sockets: count,
     bricks: count,
     budget: weighted([94, null], [2, 30], [5, 45], [5, 60]).map((value) =>

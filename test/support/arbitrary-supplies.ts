@@ -4,7 +4,7 @@ import type { Polarity } from '../../src/domain/pedal.js';
 import { supplyId } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply, Total } from '../../src/domain/supply.js';
 import { weighted, percent } from './arbitrary-choices.js';
-import { currentTotal, euros, numbered, onMains, powerTotal, settingOf } from './builders.js';
+import { currentTotal, euros, numbered, onCharge, onMains, powerTotal, settingOf } from './builders.js';
 
 /** A supply without its place in a list, and how it comes to the board. */
 export type SupplyDraft = {
@@ -55,14 +55,16 @@ export const supplyDrafts: fc.Arbitrary<SupplyDraft> = fc
     assumed: fc.constant({}),
     owned: weighted([7, 0], [2, 1], [1, 2]),
     gear: percent(10),
+    // Two hours and a half of a few ordinary pedals, four of one or two, and hardly anything.
+    wattHours: weighted<number | null>([60, null], [1, 2], [1, 3.6], [1, 20]),
   })
-  .map(({ owned, gear, regulated, price, mains, banks, ...rest }) => ({
+  .map(({ owned, gear, regulated, price, mains, banks, wattHours, ...rest }) => ({
     owned: gear ? Math.max(1, owned) : owned,
     gear,
     supply: {
       ...rest,
       price: euros(price),
-      ...onMains(mains?.[0], mains?.[1]),
+      ...(wattHours === null ? onMains(mains?.[0], mains?.[1]) : onCharge(wattHours)),
       banks: numbered(
         banks.map((bank) => ({ ...bank, settings: regulated ? bank.settings.map(regulate) : bank.settings })),
       ),

@@ -4,7 +4,7 @@ import { moneyText, type Currency } from '../../src/domain/money.js';
 import type { Part } from '../../src/domain/part.js';
 import type { AcceptedVolts, Draw, Pedal } from '../../src/domain/pedal.js';
 import { numberOfThousandths, type Factor, type MinorUnits } from '../../src/domain/quantities.js';
-import type { Source } from '../../src/domain/source.js';
+import { mainsOf, type Source } from '../../src/domain/source.js';
 import type { Bank, Supply, Total } from '../../src/domain/supply.js';
 
 type Data = Readonly<Record<string, unknown>>;
@@ -35,6 +35,10 @@ export function boardFileOf(board: Board): Data {
       noisePrice: money(policy.noisePrice),
       supplyPrice: policy.supplyPrice === 0 ? null : money(policy.supplyPrice),
       mains: venuesData(policy.mains),
+      runtime: policy.runtime && {
+        hours: factorNumber(policy.runtime.hours),
+        usable: factorNumber(policy.runtime.usable),
+      },
       sockets: policy.sockets,
       budget: money(policy.budget),
       bricks: policy.bricks,
@@ -90,8 +94,10 @@ function adapterData({ adapter }: Pedal, board?: Board): unknown {
   return stated({ mains: source === undefined ? null : mainsData(source) });
 }
 
-const mainsData = ({ volts }: Source): unknown =>
-  volts && { from: numberOfThousandths(volts.from), to: numberOfThousandths(volts.to) };
+const mainsData = (source: Source): unknown => {
+  const volts = mainsOf(source);
+  return volts && { from: numberOfThousandths(volts.from), to: numberOfThousandths(volts.to) };
+};
 
 function acceptedData(accepts: AcceptedVolts): unknown {
   if (accepts.kind === 'range') return { from: thousandths(accepts.from), to: thousandths(accepts.to) };
@@ -127,6 +133,7 @@ function supplyData(supply: Supply, price: number | null): Data {
     price,
     stock: supply.stock,
     mains: mainsData(supply.source),
+    charge: supply.source.kind === 'charge' ? { wattHours: numberOfThousandths(supply.source.milliwattHours) } : null,
     regulated,
     total: totalData(supply.total),
     banks: supply.banks.map((bank) => bankData(bank, regulated)),

@@ -73,11 +73,17 @@ const adapterCell = (adapter: unknown): unknown => (isData(adapter) ? rangeText(
 
 /** What concerns the whole supply stands in its first row only. */
 function supplyCells(supply: Data): readonly Data[] {
-  const { banks, total, mains, ...whole } = supply;
+  const { banks, total, mains, charge, ...whole } = supply;
   return (banks as readonly Data[]).map(({ settings, total: bankTotal, joins, ...bank }, index) => {
     const list = (key: string): readonly unknown[] =>
       (settings as readonly Data[]).map((setting) => setting[key]).filter((value) => value !== undefined);
-    const first = { ...whole, mains: rangeText(mains ?? ''), ...totals(total, 'totalMilliamps', 'totalWatts') };
+    const wattHours = isData(charge) ? charge['wattHours'] : '';
+    const first = {
+      ...whole,
+      mains: rangeText(mains ?? ''),
+      wattHours,
+      ...totals(total, 'totalMilliamps', 'totalWatts'),
+    };
     return {
       ...(index === 0 ? first : { id: supply['id'] }),
       ...bank,

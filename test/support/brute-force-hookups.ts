@@ -5,7 +5,7 @@ import type { Pedal, Polarity, Power } from '../../src/domain/pedal.js';
 import type { Factor, Millivolts } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../src/domain/supply.js';
 import { behind, tailsTo, type Tail } from './brute-force-leads.js';
-import { acceptsMains } from './brute-force-sources.js';
+import { mayBeUsed } from './brute-force-sources.js';
 
 /** One output in use: the index of its bank in the supply, and how it is set. */
 export type Tap = { readonly bank: number; readonly setting: Setting };
@@ -48,7 +48,7 @@ export function hookupsOf(
   policy: Policy,
 ): readonly Hookup[] {
   const [pedal] = pedals;
-  if (pedal === undefined || !acceptsMains(supply, policy)) return [];
+  if (pedal === undefined || !mayBeUsed(supply, policy)) return [];
   if (supply.source.kind === 'adapter') return pedals.length > 1 ? [] : ownAdapter(pedal, supply);
   if (pedals.length > 1) return chained(pedals, supply, parts, policy);
   return [...direct(pedal, supply, parts, policy), ...joined(pedal, supply, parts, policy)];

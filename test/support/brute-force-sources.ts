@@ -6,14 +6,17 @@ import type { Supply } from '../../src/domain/supply.js';
 const kinds: Readonly<Record<Source['kind'], { brick: boolean; socket: boolean }>> = {
   mains: { brick: true, socket: true },
   adapter: { brick: true, socket: true },
+  charge: { brick: true, socket: false },
 };
 
-function accepts({ volts }: Source, venue: number): boolean {
-  return volts !== null && volts.from <= venue && venue <= volts.to;
+function accepts(source: Source, venue: number): boolean {
+  if (source.kind === 'charge') return true;
+  return source.volts !== null && source.volts.from <= venue && venue <= source.volts.to;
 }
 
-export const acceptsMains = ({ source }: Supply, { mains }: Policy): boolean =>
-  mains.every((venue) => accepts(source, venue));
+/** Whether a supply may be used: at every venue, and a power bank where it is said how long it has to last. */
+export const mayBeUsed = ({ source }: Supply, { mains, runtime }: Policy): boolean =>
+  mains.every((venue) => accepts(source, venue)) && (source.kind !== 'charge' || runtime !== null);
 
 /** How many of the supplies, one for each unit, are supplies in use. */
 export const bricksAmong = (units: readonly Supply[]): number =>

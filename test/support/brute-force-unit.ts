@@ -22,6 +22,7 @@ export function fits(unit: Unit, hookup: Hookup, policy: Policy): boolean {
       return keepsTotal(bank.total, hookups.map((one) => shareOfBank(one, index)).flat(), policy);
     }) &&
     keepsTotal(supply.total, hookups.flatMap(shareOfSupply), policy) &&
+    lasts(supply, hookups.flatMap(shareOfSupply), policy) &&
     domainsOf({ supply, hookups }).every((domain) => new Set(domain.map((pedal) => pedal.ground)).size <= 1) &&
     domainsOf({ supply, hookups }).every(
       (domain) => domain.length < 2 || domain.every((pedal) => pedal.ground !== 'unknown'),
@@ -60,6 +61,16 @@ function keepsTotal(total: Total | null, shares: readonly Share[], policy: Polic
     shares.reduce((all, share) => exact(all + exact(share[of] * (total.kind === 'current' ? 1 : share.volts))), 0);
   const scale = policy.guess.denominator;
   return within(sum('load'), policy.headroom.supply, limit, scale) && within(sum('surge'), once, limit, scale);
+}
+
+/** The rule `runtime`: hours × watts ≤ usable × watt-hours, in big integers. */
+function lasts({ source }: Supply, shares: readonly Share[], { guess, runtime }: Policy): boolean {
+  if (source.kind !== 'charge' || runtime === null) return true;
+  const { hours, usable } = runtime;
+  const drawn = shares.reduce((all, { load, volts }) => all + BigInt(load) * BigInt(volts), 0n);
+  const charge = BigInt(source.milliwattHours) * 1_000_000n * BigInt(guess.denominator);
+  const needed = drawn * BigInt(hours.numerator) * BigInt(usable.denominator);
+  return needed <= charge * BigInt(usable.numerator) * BigInt(hours.denominator);
 }
 
 /** The feeds of all units, units of one supply numbered in the order in which they stand. */

@@ -8,6 +8,7 @@ import {
   factorOfThousandths,
   microamps,
   millivolts,
+  milliwattHours,
   milliwatts,
   minorUnits,
   partId,
@@ -94,6 +95,11 @@ export const onMains = (from?: number, to?: number): Pick<Supply, 'source'> => (
   },
 });
 
+/** A power bank. */
+export const onCharge = (wattHours: number): Pick<Supply, 'source'> => ({
+  source: { kind: 'charge', milliwattHours: milliwattHours(Math.round(wattHours * 1000)) },
+});
+
 /** A supply for sale without limit; the price is in euros. */
 export function supplyOf(
   id: string,
@@ -165,6 +171,7 @@ export function policyOf(more: Partial<Policy> = {}): Policy {
     noisePrice: euros(20),
     supplyPrice: euros(0),
     mains: [],
+    runtime: null,
     sockets: null,
     budget: null,
     bricks: null,

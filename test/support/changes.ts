@@ -73,6 +73,7 @@ export const relaxations: readonly Change[] = [
     part.role.kind === 'chain' ? { ...part, role: { kind: 'chain', tails: 9 } } : part,
   ]),
   ofPolicy('mains', () => ({ mains: [] })),
+  ofPolicy('runtime', ({ runtime }) => (runtime === null ? {} : { runtime: { hours: factor(0.001), usable: one } })),
   ofSupplies('stock: of supplies', ({ price }) => (price === null ? {} : { stock: null })),
   ofParts('stock: of parts', (part) => [part.price === null ? part : { ...part, stock: null }]),
   ofPolicy('limit: budget', () => ({ budget: null })),

@@ -1,7 +1,7 @@
 import { withBoard } from '../../domain/changed-kit.js';
 import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import { audit, type AuditReport } from '../../audit/audit.js';
-import type { GroundDomain } from '../../domain/judged-plan.js';
+import type { BankRuntime, GroundDomain } from '../../domain/judged-plan.js';
 import type { OutletLoad, TotalLoad } from '../../domain/load-numbers.js';
 import type { Pedal, Polarity } from '../../domain/pedal.js';
 import type { Exposure, Feed, Purchase, Wiring } from '../../domain/plan.js';
@@ -37,6 +37,8 @@ export type OutputTrial = {
   readonly totals: readonly TotalLoad[];
   /** The pedals that would be newly exposed. */
   readonly exposures: readonly Exposure[];
+  /** How long the power bank would last that it hangs on. */
+  readonly runtimes: readonly BankRuntime[];
   /** The one that the pedal would be in; none where it could not be plugged. */
   readonly grounds: readonly GroundDomain[];
   /** Every rule that forbids it, the worst first; empty when it can be done. */
@@ -139,6 +141,7 @@ function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null)
     outlet: report.wiring.outlets.find(({ pedals }) => pedals.includes(question.pedal)) ?? null,
     totals: report.wiring.totals.filter(({ pedals }) => pedals.includes(question.pedal)),
     exposures: report.wiring.exposures.filter(({ pedal }) => !before.wiring.exposed.includes(pedal)),
+    runtimes: report.wiring.runtimes.filter(({ pedals }) => pedals.includes(question.pedal)),
     grounds: report.wiring.grounds.filter(({ pedals }) => pedals.includes(question.pedal)),
     findings: worstFirst(newFindings(report, before, question)),
   };

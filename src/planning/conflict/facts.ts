@@ -1,4 +1,4 @@
-import type { Policy } from '../../domain/board.js';
+import type { Policy, Runtime } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Factor, PartId, SupplyId } from '../../domain/quantities.js';
@@ -19,6 +19,7 @@ export const factNames = [
   'ground',
   'startup',
   'total',
+  'runtime',
   'headroom chained',
   'alone',
   'guess',
@@ -68,6 +69,7 @@ const says: Readonly<Record<FactName, (of: Kit) => boolean>> = {
     differ(pedals.map(({ ground }) => ground)) || pedals.some(({ ground }) => ground === 'unknown'),
   startup: ({ board }) => board.pedals.some(({ startup }) => startup !== null),
   total: (of) => suppliesOf(of).some(({ total, banks }) => total !== null || banks.some((bank) => bank.total !== null)),
+  runtime: ({ board, ...of }) => board.policy.runtime !== null && [...of.supplies.values()].some(isPowerBank),
   alone: ({ board }) => board.pedals.some(({ alone }) => alone),
   guess: ({ board }) => !isOne(board.policy.guess) && board.pedals.some(({ figure }) => figure === 'guess'),
   'headroom chained': ({ board }) => !isOne(board.policy.headroom.chained),
@@ -78,6 +80,8 @@ const says: Readonly<Record<FactName, (of: Kit) => boolean>> = {
   bricks: ({ board }) => board.policy.bricks !== null,
   budget: ({ board }) => board.policy.budget !== null,
 };
+
+const isPowerBank = ({ source }: Supply): boolean => source.kind === 'charge';
 
 const suppliesOf = ({ supplies }: Kit): readonly Supply[] => [...supplies.values()];
 const partsOf = ({ parts }: Kit): readonly Part[] => [...parts.values()];
@@ -125,11 +129,15 @@ function relaxedPolicy(policy: Policy, names: Names): Policy {
     guess: names.has('guess') ? one : policy.guess,
     chains: names.has('chains') ? 'allow' : policy.chains,
     mains: names.has('mains') ? [] : policy.mains,
+    runtime: names.has('runtime') && policy.runtime !== null ? aMoment : policy.runtime,
     sockets: names.has('sockets') ? null : policy.sockets,
     bricks: names.has('bricks') ? null : policy.bricks,
     budget: names.has('budget') ? null : policy.budget,
   };
 }
+
+/** So short that any charge does. */
+const aMoment: Runtime = { hours: { numerator: 1, denominator: 1000 }, usable: one };
 
 const anyConnector = 'any';
 

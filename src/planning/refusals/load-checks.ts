@@ -55,7 +55,8 @@ export function failsTotal(attempt: Attempt): RuleFailure | null {
   return { nearness: 0, message };
 }
 
-function brokenTotal(attempt: Attempt, rule: TotalLimit['rule']): TotalLimit | undefined {
+/** The first limit of that rule that the pedal alone is too much for. */
+export function brokenTotal(attempt: Attempt, rule: TotalLimit['rule']): TotalLimit | undefined {
   const { pedal, seat, supply, shop } = attempt;
   const { policy } = shop.kit.board;
   const taken = takenBy(pedal, seat.outlet.millivolts, policy);

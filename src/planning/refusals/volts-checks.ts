@@ -1,23 +1,40 @@
 import { takesNothingElse } from '../../domain/own-adapter.js';
 import type { Pedal } from '../../domain/pedal.js';
-import { acceptsVenue } from '../../domain/source.js';
+import { acceptsVenue, isAllowed, mainsOf } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import { acceptsVolts, voltsSuit } from '../../loadout/outlet.js';
 import type { OutletSeat } from '../../loadout/seats.js';
 import type { Attempt } from './attempts.js';
+import { factorText } from '../../domain/quantities.js';
 import { voltsText, type RuleFailure } from './failure.js';
+import { brokenTotal } from './load-checks.js';
 
 export function failsMains({ supply, shop }: Attempt): RuleFailure | null {
   const refused = shop.kit.board.policy.mains.filter((venue) => !acceptsVenue(supply.source, venue));
   if (refused.length === 0) return null;
   const venue = venuesText(refused.map(voltsText));
-  const accepted = supply.source.volts;
+  const accepted = mainsOf(supply.source);
   return accepted === null
     ? { nearness: 0, message: `${supply.name} does not state the mains volts that it accepts; ${venue}` }
     : {
         nearness: -Math.max(...refused.map((volts) => Math.max(accepted.from - volts, volts - accepted.to))),
         message: `${supply.name} accepts mains of ${voltsText(accepted.from)} to ${voltsText(accepted.to)}; ${venue}`,
       };
+}
+
+/** Of a power bank: how long it lasts with this pedal alone, where the policy says how long it has to. */
+export function failsRuntime(attempt: Attempt): RuleFailure | null {
+  const { pedal, supply, seat, shop } = attempt;
+  const { policy } = shop.kit.board;
+  if (!isAllowed(supply.source, policy)) {
+    const message = `${supply.name} is a power bank; to plan with it, state in \`policy.runtime\` how long it has to last`;
+    return { nearness: 0, message };
+  }
+  if (brokenTotal(attempt, 'runtime') === undefined || policy.runtime === null) return null;
+  const { hours, usable } = policy.runtime;
+  const share = factorText(usable);
+  const message = `${supply.name} does not last ${factorText(hours)} h with ${pedal.name} at ${voltsText(seat.outlet.millivolts)}, with ${share} of its charge counted`;
+  return { nearness: 0, message };
 }
 
 const venuesText = (volts: readonly string[]): string =>

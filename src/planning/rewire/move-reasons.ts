@@ -10,8 +10,13 @@ export type MoveReason =
   | { readonly kind: 'rule'; readonly violation: Violation }
   /** Other pedals take its outputs. */
   | { readonly kind: 'taken'; readonly by: readonly PedalId[] }
-  /** Put back, it asks for so much more money, or newly exposes these pedals. */
-  | { readonly kind: 'saves'; readonly money: MinorUnits; readonly exposed: readonly PedalId[] }
+  /** Put back, it asks for so much more money or so many more supplies in use, or newly exposes these pedals. */
+  | {
+      readonly kind: 'saves';
+      readonly money: MinorUnits;
+      readonly supplies: number;
+      readonly exposed: readonly PedalId[];
+    }
   /** Nothing was shown to speak against today's place. */
   | { readonly kind: 'none' };
 
@@ -50,13 +55,14 @@ function groupOf({ today, wiring }: Replugging, back: Feed): readonly Feed[] {
 }
 
 /** What speaks against the pedal's own place: not what speaks against another one of its group. */
-function reasonIn({ takers, violations, money, exposed }: PutBack, back: Feed): MoveReason {
+function reasonIn({ takers, violations, money, supplies, exposed }: PutBack, back: Feed): MoveReason {
   const by = takers.filter((taker) => meet(taker, back)).map(({ pedal }) => pedal);
   const own = violations.find(({ pedals }) => pedals.length === 0 || pedals.includes(back.pedal));
   const isLack = own?.rule === 'stock' || own?.rule === 'limit';
   if (own !== undefined && !(isLack && by.length > 0)) return { kind: 'rule', violation: own };
   if (by.length > 0) return { kind: 'taken', by };
   if (violations.length > 0 || takers.length > 0) return { kind: 'none' };
-  if (money > 0 || exposed.length > 0) return { kind: 'saves', money: minorUnits(Math.max(0, money)), exposed };
+  if (money > 0 || supplies > 0 || exposed.length > 0)
+    return { kind: 'saves', money: minorUnits(Math.max(0, money)), supplies: Math.max(0, supplies), exposed };
   return { kind: 'none' };
 }

@@ -27,6 +27,8 @@ export type PutBack = {
   readonly violations: readonly Violation[];
   /** More than the plan asks for, in minor units. */
   readonly money: number;
+  /** Supplies in use beyond the plan's, where the policy counts them as money. */
+  readonly supplies: number;
   /** Exposed neither today nor in the plan. */
   readonly exposed: readonly PedalId[];
 };
@@ -90,6 +92,7 @@ function judged({ kit, today, wiring }: Replugging, takers: readonly Feed[], fee
     takers,
     violations: worstFirst(report.violations),
     money: report.wiring.score.money - wiring.score.money,
+    supplies: kit.board.policy.supplyPrice === 0 ? 0 : report.wiring.score.bricks - wiring.score.bricks,
     exposed: report.wiring.exposed.filter((pedal) => !exposed.has(pedal)),
   };
 }

@@ -17,9 +17,19 @@ export type Limit = {
   readonly most: bigint;
 };
 
-export function limitsOf({ banks, total }: Supply, policy: Policy): readonly Limit[] {
+export function limitsOf({ banks, total, source }: Supply, policy: Policy): readonly Limit[] {
   const ofBanks = banks.flatMap((bank, index) => (bank.total === null ? [] : limitsFor(bank.total, index, policy)));
-  return total === null ? ofBanks : [...ofBanks, ...limitsFor(total, null, policy)];
+  const ofAll = total === null ? [] : limitsFor(total, null, policy);
+  return [...ofBanks, ...ofAll, ...(source.kind === 'charge' ? lasting(source.milliwattHours, policy) : [])];
+}
+
+/** The rule `runtime`: so much may be drawn all the time, in millivolts × microamps × the guess's denominator, rounded down. */
+function lasting(milliwattHours: number, { guess, runtime }: Policy): readonly Limit[] {
+  if (runtime === null) return [];
+  const { hours, usable } = runtime;
+  const charge = BigInt(milliwattHours) * 1_000_000n * BigInt(guess.denominator) * BigInt(usable.numerator);
+  const most = (charge * BigInt(hours.denominator)) / (BigInt(usable.denominator) * BigInt(hours.numerator));
+  return [{ on: 'load', bank: null, counts: 'power', most }];
 }
 
 /** The rules `total` and `startup`; a milliwatt is a million millivolts × microamps. */

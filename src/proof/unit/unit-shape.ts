@@ -1,5 +1,5 @@
 import type { Supply } from '../../domain/supply.js';
-import { suitsVenues, wayStart, type WayStart } from '../sources.js';
+import { mayBeUsed, suitsVenues, wayStart, type WayStart } from '../sources.js';
 import { chainShapes } from './chain-shapes.js';
 import { ownPlaces } from './own-places.js';
 import { placeShapes } from './place-shapes.js';
@@ -9,7 +9,7 @@ import { burdensIn, limitsOf, type Limit } from './totals.js';
 
 /** Null when the unit can carry nothing, or may not be plugged in at all. */
 export function unitShape(supply: Supply, unit: UnitNumber, bench: ProofBench): UnitShape | null {
-  if (!suitsVenues(supply.source, bench.policy.mains)) return null;
+  if (!mayBeUsed(supply.source, bench.policy) || !suitsVenues(supply.source, bench.policy.mains)) return null;
   const limits = limitsOf(supply, bench.policy);
   const { places, chains } = shapesFrom[wayStart(supply.source)](supply, limits, bench);
   if (places.length + chains.length === 0) return null;

@@ -50,6 +50,7 @@ const readers: Readonly<Record<CellKind, Reader>> = {
   money: figureIn('money'),
   voltage: figureIn('V'),
   watts: figureIn('W'),
+  wattHours: figureIn('Wh'),
   current: (cell, heading, path, reading) => figureNode(cell, { unit: 'mA', ...heading }, path, reading),
   currents: (cell, heading, path, reading) =>
     writtenOut(cell) ?? figuresNode(cell, { unit: 'mA', ...heading }, path, reading),

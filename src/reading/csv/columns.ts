@@ -13,6 +13,7 @@ export type CellKind =
   | 'voltage'
   | 'current'
   | 'watts'
+  | 'wattHours'
   /** Volts between two ends, or one voltage. */
   | 'range'
   /** The adapter that a pedal came with: its mains volts, or yes. */
@@ -55,6 +56,7 @@ const ofSupplies = {
   price: 'money',
   stock: 'count',
   mains: 'range',
+  wattHours: 'wattHours',
   regulated: 'flag',
   totalMilliamps: 'current',
   totalWatts: 'watts',

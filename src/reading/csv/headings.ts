@@ -89,6 +89,7 @@ const trade: Readonly<Record<TableKind, Names>> = {
     price: ['retail', 'rrp', 'unitprice', 'retailprice', 'saleprice'],
     stock: ['instock', 'qty', 'quantity', 'onhand', 'available'],
     mains: ['input', 'inputvoltage', 'mainsvoltage', 'mainsvolts', 'inputvolts'],
+    wattHours: ['wh', 'capacitywh', 'charge'],
     regulated: ['stabilised', 'stabilized'],
     totalMilliamps: ['totalcurrent', 'totaloutputcurrent', 'maxtotalcurrent', 'totalamps'],
     totalWatts: ['totalpower', 'totaloutputpower', 'maxtotalpower'],

@@ -18,9 +18,21 @@ export function supplyOf(table: CsvTable, { rows }: RowGroup, path: Path, readin
   const list: LocatedList = { kind: 'list', offset: first.offset, items: withOnlyGround(banks) };
   const total = totalOf(whole, 'totalMilliamps', 'totalWatts');
   const entries = new Map(
-    [...whole.entries, ...total, ['banks', entryOf(first.offset, list)] as const].filter(([key]) => !isTotal(key)),
+    [...whole.entries, ...chargeOf(whole), ...total, ['banks', entryOf(first.offset, list)] as const].filter(
+      ([key]) => !isTotal(key) && key !== 'wattHours',
+    ),
   );
   return { ...whole, entries };
+}
+
+/** The charge of a power bank. */
+function chargeOf({ entries }: LocatedMap): readonly (readonly [string, LocatedEntry])[] {
+  const stated = entries.get('wattHours');
+  if (stated === undefined) return [];
+  const { keyOffset } = stated;
+  return [
+    ['charge', entryOf(keyOffset, { kind: 'map', offset: keyOffset, entries: new Map([['wattHours', stated]]) })],
+  ];
 }
 
 /** A single output shares its ground with none: it is isolated, whether or not its row says so. */
@@ -67,6 +79,7 @@ const inTotal =
   (around: Path): Renaming =>
   (path) => {
     const key = String(path[around.length]);
+    if (key === 'wattHours') return [...around, 'charge', key];
     return isTotal(key) ? [...around, 'total', key.endsWith('Watts') ? 'watts' : 'milliamps'] : path;
   };
 const inBank =

@@ -22,7 +22,7 @@ export function resolvePolicy(
   report: Report,
 ): Policy | null {
   const entry = entryAt<RawPolicy>(sheet, ['policy']);
-  const { headroom, guess, chains, sockets, bricks } = entry.fields;
+  const { headroom, guess, chains, runtime, sockets, bricks } = entry.fields;
   const noisePrice = resolveAmount(entry, 'noisePrice', currency, report);
   const supplyPrice = resolveAmount(entry, 'supplyPrice', currency, report);
   const budget = resolveAmount(entry, 'budget', currency, report);
@@ -42,6 +42,7 @@ export function resolvePolicy(
     noisePrice: noisePrice ?? minorUnits(0),
     supplyPrice: supplyPrice ?? minorUnits(0),
     mains,
+    runtime: runtime === undefined ? null : { hours: factorOf(runtime.hours), usable: factorOf(runtime.usable) },
     sockets: sockets ?? null,
     budget,
     bricks: bricks ?? null,

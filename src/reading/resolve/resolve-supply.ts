@@ -1,12 +1,12 @@
 import { entriesAt, type Entry, type Sheet } from './entry.js';
-import type { Report } from '../../domain/finding.js';
+import { findingAt, type Report } from '../../domain/finding.js';
 import type { Polarity, Power } from '../../domain/pedal.js';
-import { supplyId, type SupplyId } from '../../domain/quantities.js';
+import { milliwattHours, supplyId, type SupplyId } from '../../domain/quantities.js';
 import { safetyFigure, type Assumptions, type AssumedFigure } from './resolve-assumed.js';
 import { resolveBank, resolveBankPower, resolveTotal, type AroundBank, type ResolvedBank } from './resolve-bank.js';
 import { resolvePrice, type Counter, type Found } from './resolve-for-sale.js';
 import { noteId, resolveId } from './resolve-id.js';
-import { millivoltsOf } from './resolve-quantity.js';
+import { millivoltsOf, milliwattsOf } from './resolve-quantity.js';
 import { resolveRange } from './resolve-volts.js';
 import type { Regulation } from './resolve-setting.js';
 import type { RawBank, RawSupply, RawSupplyAssumptions } from '../schema/schema-supply.js';
@@ -36,8 +36,21 @@ export function resolveSupply(
   return { id: found, thing: { id: found, name: fields.name, price, stock, source, total, ...outputs } };
 }
 
-/** A supply stands on the mains; the volts that it accepts there may be left out. */
+/** A supply stands on its charge where it has one, else on the mains; the volts that it accepts there may be left out. */
 function resolveSource(entry: Entry<RawSupply>, report: Report): Source | 'reported' {
+  const { charge, mains } = entry.fields;
+  if (entry.isBroken('charge')) return 'reported';
+  if (charge !== undefined) {
+    if (mains === undefined && !entry.isBroken('mains'))
+      return { kind: 'charge', milliwattHours: milliwattHours(milliwattsOf(charge.wattHours)) };
+    report(
+      findingAt(entry.spotOf('mains'), {
+        message: 'stands beside `charge`; a power bank stands on its own charge, not on the mains.',
+        remedy: 'Remove one of them.',
+      }),
+    );
+    return 'reported';
+  }
   const volts = resolveMains(entry, report);
   return volts === 'reported' ? volts : { kind: 'mains', volts };
 }

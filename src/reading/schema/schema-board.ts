@@ -1,9 +1,11 @@
 import * as z from 'zod';
 
+import { scaledDecimal } from '../../domain/quantities.js';
 import {
   count,
   currencyCode,
   factor,
+  hours,
   largestCount,
   milliamps,
   money,
@@ -65,6 +67,20 @@ const policy = z
     ).optional(),
     supplyPrice: money('The money that one supply in use fewer is worth; 0 when absent.').optional(),
     mains: venues.optional(),
+    runtime: z
+      .strictObject({
+        hours: hours('How long a power bank has to last.'),
+        usable: z
+          .number()
+          .gt(0)
+          .max(1)
+          .refine((value) => scaledDecimal(value, 3) !== null, { params: { check: 'decimals' } })
+          .describe('The share of its watt-hours that arrives, such as 0.85.')
+          .register(wordings, { allowed: 'a share above 0 and up to 1, with at most three decimals', unit: 'factor' }),
+      })
+      .describe('What is asked of power banks; without it none is used.')
+      .register(wordings, { allowed: 'a map {hours: 4, usable: 0.85}', unit: null })
+      .optional(),
     sockets: count(0, largestCount, 'Mains sockets at hand; no limit when absent.').optional(),
     budget: money('The most that may be spent; no limit when absent.').optional(),
     bricks: count(0, largestCount, 'The most supply units in use; no limit when absent.').optional(),

@@ -4,7 +4,7 @@ import { knownConnectors } from '../../domain/connectors.js';
 import { scaledDecimal } from '../../domain/quantities.js';
 
 /** What a plain number stands for. Money is in the file's currency, in major units. */
-export type NumberUnit = 'V' | 'mA' | 'W' | 'factor' | 'money' | 'count';
+export type NumberUnit = 'V' | 'mA' | 'W' | 'Wh' | 'h' | 'factor' | 'money' | 'count';
 
 /** How a message describes what a field may hold; `unit` is that of the plain number it accepts, if it accepts one. */
 export type Wording = { readonly allowed: string; readonly unit: NumberUnit | null };
@@ -16,6 +16,7 @@ export const largestVolts = 1_000;
 export const largestMilliamps = 100_000;
 export const largestWatts = 100_000;
 export const largestFactor = 100;
+export const largestHours = 1_000;
 export const largestCount = 10_000;
 export const mostOutputsOfBank = 100;
 export const mostPedals = 2_000;
@@ -127,6 +128,22 @@ export const voltsRange = (description: string) =>
     .strictObject({ from: volts('The lowest volts, included.'), to: volts('The highest volts, included.') })
     .describe(description)
     .register(wordings, { allowed: 'a map {from: …, to: …} of volts', unit: null });
+
+/** Hours above 0, with at most three decimals. */
+export const hours = (description: string) =>
+  z
+    .number()
+    .gt(0)
+    .max(largestHours)
+    .refine(threeDecimals, decimalsCheck)
+    .describe(description)
+    .register(wordings, {
+      allowed: `a number of hours above 0 and up to ${largestHours}, with at most three decimals`,
+      unit: 'h',
+    });
+
+/** Watt-hours above 0, with at most three decimals. */
+export const wattHours = (description: string) => positive('watt-hours', largestWatts, 'Wh', description);
 
 /** The mains volts that a supply accepts. */
 export const mains = () =>

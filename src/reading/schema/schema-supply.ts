@@ -15,6 +15,7 @@ import {
   outputPolarity,
   power,
   volts,
+  wattHours,
   watts,
   wordings,
 } from './schema-fields.js';
@@ -81,6 +82,11 @@ const supplyFields = {
   stock: count(0, largestCount, 'How many units can be bought; no limit when absent.').optional(),
   mains: mains().optional(),
   regulated: flag('It holds its volts whatever the load. False needs openCircuitVolts on every setting.').optional(),
+  charge: z
+    .strictObject({ wattHours: wattHours('The watt-hours that it holds when it is full.') })
+    .describe('It is a power bank, which stands on its own charge.')
+    .register(wordings, { allowed: 'a map {wattHours: …}', unit: null })
+    .optional(),
   total: total.optional(),
   banks: z
     .array(bank)

@@ -11,6 +11,8 @@ const thousandthsOf: Readonly<Record<NumberUnit, ReadonlyMap<string, number>>> =
     ...['µa', 'μa', 'ua'].map((unit) => [unit, 1] as const),
   ]),
   W: new Map([...['', 'w', 'watt', 'watts'].map((unit) => [unit, 1000] as const), ['mw', 1]]),
+  Wh: new Map(['', 'wh'].map((unit) => [unit, 1000] as const)),
+  h: new Map([...['', 'h', 'hour', 'hours'].map((unit) => [unit, 1000] as const)]),
   factor: new Map([
     ['', 1000],
     ['x', 1000],

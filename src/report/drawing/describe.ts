@@ -1,6 +1,7 @@
 import type { PlanHandout } from '../words/handout.js';
 import { feedHazards, hazardWords } from '../words/hazards.js';
-import type { UnitHookup } from '../words/hookup.js';
+import { standText, type UnitHookup } from '../words/hookup.js';
+import { capital } from '../words/words.js';
 import { isSameUnit, type DrawnBoard } from './drawn-board.js';
 
 /** What a drawing of the board, or of a part of it, shows, in sentences. */
@@ -14,7 +15,7 @@ export const boardDescription = (plan: PlanHandout, { strips, pedals }: DrawnBoa
       .map(({ name, why }) => `${name} is without power: ${why}.`),
   ].join(' ');
 
-function unitDescription({ rows, speech, wiring }: PlanHandout, { name, socket, unit }: UnitHookup): string {
+function unitDescription({ rows, speech, wiring }: PlanHandout, { name, unit, ...stand }: UnitHookup): string {
   const feeds = rows
     .filter(({ feed }) => feed.supply === unit.supply.id && feed.unit === unit.unit)
     .map((row) => {
@@ -24,5 +25,5 @@ function unitDescription({ rows, speech, wiring }: PlanHandout, { name, socket, 
       const marks = hazards.length === 0 ? '' : `; marked ${hazards.join(', ')}`;
       return `Lead ${row.mark}: ${outputs} (${row.ground}, ${row.load}) by ${row.way} to ${row.pedal}, ${gets}${marks}.`;
     });
-  return [`Mains socket ${socket} feeds ${name} (${unit.owned ? 'yours' : 'to buy'}).`, ...feeds].join(' ');
+  return [`${capital(standText(stand))} feeds ${name} (${unit.owned ? 'yours' : 'to buy'}).`, ...feeds].join(' ');
 }

@@ -26,7 +26,9 @@ export function drawingKey(plan: PlanHandout, board: DrawnBoard): readonly KeyEn
       ? [plain('Isolated: the ground of that output is its own, shared only by the pedals on it.')]
       : []),
     plain('The bars: load with its reserve against what the output gives.'),
-    ...(plan.hookup.length > 1 ? [plain('Each supply takes a mains socket of its own.')] : []),
+    ...(plan.hookup.filter(({ socket }) => socket !== null).length > 1
+      ? [plain('Each supply on the mains takes a socket of its own.')]
+      : []),
   ];
 }
 

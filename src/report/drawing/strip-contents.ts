@@ -3,7 +3,7 @@ import type { Bank } from '../../domain/supply.js';
 import { bankOutputs, freeOffer, freeSettings } from '../words/free-outputs.js';
 import type { PlanHandout } from '../words/handout.js';
 import { outputHazards } from '../words/hazards.js';
-import type { Lead, UnitHookup } from '../words/hookup.js';
+import { standText, type Lead, type UnitHookup } from '../words/hookup.js';
 import { isFedByOwn } from '../words/inventory.js';
 import type { Speech } from '../words/speech.js';
 import { switchPosition } from '../words/usage.js';
@@ -17,7 +17,7 @@ export function drawnStrip({ speech }: PlanHandout, hookup: UnitHookup): DrawnSt
   return {
     id: { supply: unit.supply.id, unit: unit.unit },
     name,
-    notes: [unit.owned ? 'yours' : 'to buy', `mains socket ${socket}`],
+    notes: [unit.owned ? 'yours' : 'to buy', standText({ socket })],
     totals: unit.totals.map(({ bank, meter }) => ({
       ...loadOf(meter),
       text: `${bank === null ? 'in all' : `outputs ${bankOutputs(speech.marks, bank)}`}: ${meterText(meter)}`,

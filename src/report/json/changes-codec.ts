@@ -3,7 +3,7 @@ import { feedMillivolts } from '../../domain/plan.js';
 import type { Changes, Move } from '../../planning/rewire/changes.js';
 import { at, list, oneOf, orNull, record, word } from './codec.js';
 import { join, placeKeys } from './shared-codecs.js';
-import { choice, id, money, numbered, numbers, pedals, polarities, rule, volts, yes } from './values.js';
+import { choice, count, id, money, numbered, numbers, pedals, polarities, rule, volts, yes } from './values.js';
 
 type Step = Changes['steps'][number];
 type StepOf<Kind extends Step['kind']> = Extract<Step, { readonly kind: Kind }>;
@@ -29,9 +29,10 @@ const reason = oneOf<Move['reason']>('Why the pedal moves.', {
     by: at(pedals('These pedals.'), ({ by }) => by),
   }),
   saves: record<ReasonOf<'saves'>>()('It is better off elsewhere.', {
-    kind: word('saves', 'Put back, it asks for more money or exposes more pedals.'),
+    kind: word('saves', 'Put back, it asks for more money or supplies in use, or exposes more pedals.'),
     money: at(money('What the move saves.'), (from) => from.money),
     exposed: at(pedals('Those that the move keeps digital noise off.'), ({ exposed }) => exposed),
+    supplies: at(count('Supplies in use that the move spares, where they count as money.'), ({ supplies }) => supplies),
   }),
   none: record<ReasonOf<'none'>>()('None is known.', {
     kind: word('none', 'No reason was shown.'),

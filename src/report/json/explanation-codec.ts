@@ -26,6 +26,7 @@ const factWords: Readonly<Record<Fact['kind'], true>> = {
   ground: true,
   startup: true,
   total: true,
+  runtime: true,
   'headroom chained': true,
   alone: true,
   guess: true,

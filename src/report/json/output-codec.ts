@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Exposure } from '../../domain/plan.js';
 import type { OutputAnswer, OutputTrial } from '../../planning/check/check-output.js';
-import { pluggingCautions } from '../words/cautions.js';
+import { nothingMeasured, pluggingCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { standingCautions } from '../words/remarks.js';
 import { at, list, orNull, record } from './codec.js';
@@ -58,7 +58,7 @@ export const outputCodec = record<OutputAnswer>()('Whether a pedal can go on an 
     return confirmEntries(asked, inventory, feedsOf(from));
   }),
   cautions: cautions((from: OutputAnswer, { board, inventory }) => [
-    ...(from.fits ? pluggingCautions(inventory, { feeds: feedsOf(from), grounds: from.trials[0]?.grounds ?? [] }) : []),
+    ...(from.fits ? pluggingCautions(inventory, { ...nothingMeasured, ...from.trials[0], feeds: feedsOf(from) }) : []),
     ...standingCautions(board, 'check'),
   ]),
 });

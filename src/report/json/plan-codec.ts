@@ -14,7 +14,7 @@ import { confirmed } from './confirm-codec.js';
 import { measureKeys } from './measure-keys.js';
 import { printed } from './printed.js';
 import { reasons } from './reason-codec.js';
-import { boardName, buy, cautions, currency, feeds, format } from './shared-codecs.js';
+import { boardName, buy, cautions, currency, feeds, format, runtimes } from './shared-codecs.js';
 import { amountOrCount, choice, count, pedals } from './values.js';
 
 export const statuses = ['proven', 'best found', 'impossible'] as const;
@@ -98,6 +98,7 @@ export const planCodec = record<Answer>()('A result of boardfeed: what to buy, a
   ),
   moves: at(orAbsent(moves), (answer) => ofRewire(answer)?.moves),
   steps: at(orAbsent(steps), (answer) => ofRewire(answer)?.steps),
+  runtimes: at(runtimes, (answer, { board }) => wiringOf(answer, board).runtimes),
 });
 
 const nothingChanged = { stays: [], moves: [], steps: [] };
@@ -111,7 +112,11 @@ function ofRewire(answer: Answer) {
 const wiringOf = (answer: Answer, board: Board): JudgedPlan | Nothing =>
   answer.kind === 'plan' ? answer.wiring : nothingPlugged(board);
 
-type Nothing = Wiring & { readonly exposures: readonly []; readonly grounds: readonly [] };
+type Nothing = Wiring & {
+  readonly exposures: readonly [];
+  readonly grounds: readonly [];
+  readonly runtimes: readonly [];
+};
 
 /** What stands on the board while there is no plan: every pedal is without power. */
 function nothingPlugged(board: Board): Nothing {
@@ -125,6 +130,7 @@ function nothingPlugged(board: Board): Nothing {
     score: { unpowered: unpowered.length, ...nothing },
     exposures: [],
     grounds: [],
+    runtimes: [],
   };
 }
 

@@ -50,6 +50,8 @@ const unitWords: Readonly<Record<NumberUnit, string>> = {
   V: 'Unit: V, with at most three decimals.',
   mA: 'Unit: mA, with at most three decimals.',
   W: 'Unit: W, with at most three decimals.',
+  Wh: 'Unit: Wh, with at most three decimals.',
+  h: 'Unit: h, with at most three decimals.',
   factor: 'A factor, with at most three decimals.',
   money: "Unit: the file's currency, with a decimal point and no more decimals than it has.",
   count: 'A whole number.',

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 
 import { leadNumbers } from '../../domain/lead-numbers.js';
+import type { BankRuntime } from '../../domain/judged-plan.js';
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
 import type { Board } from '../../domain/board.js';
 import type { AcceptedVolts } from '../../domain/pedal.js';
@@ -184,6 +185,18 @@ export const totals = list(
     startup: at(
       orNull('When all is switched on at once; null where no startup exceeds its load.', load),
       ({ startup }) => startup,
+    ),
+  }),
+);
+
+export const runtimes = list(
+  'The power banks in use, and how long each lasts.',
+  record<BankRuntime>()('A power bank in use.', {
+    supply: at(id('The id of the supply.'), ({ supply }) => supply),
+    unit: at(numbered('Which unit of this supply, from 1.'), ({ unit }) => unit),
+    hours: at(
+      thousandths('The hours that it lasts, rounded down: an estimate.'),
+      ({ hours }) => Number((hours.numerator * 10n) / hours.denominator) * 100,
     ),
   }),
 );

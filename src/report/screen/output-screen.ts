@@ -2,6 +2,7 @@ import type { Kit } from '../../domain/kit.js';
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { factorText, minorUnits } from '../../domain/quantities.js';
 import type { OutputAnswer, OutputTrial } from '../../planning/check/check-output.js';
+import { nothingMeasured } from '../words/cautions.js';
 import { noiseText } from '../words/cautions.js';
 import { ownedUnitsOf } from '../words/inventory.js';
 import { beside, block, type Piece } from './layout.js';
@@ -30,7 +31,7 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
   const can = answer.trials.filter(({ findings }) => findings.length === 0);
   const cannot = answer.trials.filter(({ findings }) => findings.length > 0);
   const [best] = can;
-  const done = best === undefined ? { feeds: [], grounds: [] } : { ...best, feeds: [best.feed, ...best.company] };
+  const done = best === undefined ? nothingMeasured : { ...best, feeds: [best.feed, ...best.company] };
   const asked = {
     ...screen,
     board: { ...board, pedals: board.pedals.filter(({ id }) => id === answer.question.pedal) },

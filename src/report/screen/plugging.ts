@@ -93,7 +93,7 @@ function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string
   );
   const polarities = new Set(feeds.map((feed) => (isFedByOwn(screen.inventory, feed) ? null : feed.polarity)));
   return [
-    `Mains sockets needed: ${socketsTaken(units)}, one for each supply.`,
+    `Mains sockets needed: ${socketsTaken(units)}, one for each supply${socketsTaken(units) < units.length ? ' on the mains' : ''}.`,
     `Own lead: the straight lead that comes with the supply. ${marks.arrow} shows the order from supply to pedal.`,
     ...(switched ? ['Switch: set that output, or its bank, to these volts first.'] : []),
     ...[...polarities].flatMap((polarity) => (polarity === null ? [] : [legendOf[polarity]])),

@@ -27,7 +27,7 @@ export const groundLines = (screen: Screen, wiring: JudgedPlan): string[] =>
 /** What to mind. */
 export const cautionLines = (
   screen: Screen,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes'>,
   of: 'plan' | 'check' = 'plan',
 ): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of));
 

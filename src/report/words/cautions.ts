@@ -1,10 +1,11 @@
 import type { Part } from '../../domain/part.js';
+import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
 import { bankOf, firstBankOf, isFedByOwn, unitName, type Inventory } from './inventory.js';
 import { digitalTogether, mixedGrounds } from './shared-grounds.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
-import { countText, listText, outputsText, polarityText, voltsText } from './words.js';
+import { countText, hoursText, listText, outputsText, percentText, polarityText, voltsText } from './words.js';
 
 /** What holds for every board, before anything is plugged in. */
 export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
@@ -18,17 +19,20 @@ export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
 /** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
 export const planCautions = (
   inventory: Inventory,
-  plan: Pick<JudgedPlan, 'feeds' | 'exposures' | 'grounds'>,
+  plan: Pick<JudgedPlan, 'feeds' | 'exposures' | 'grounds' | 'runtimes'>,
 ): readonly string[] => [
   ...pluggingCautions(inventory, plan),
   ...noiseCautions(inventory, plan),
   ...digitalTogether(inventory, plan),
 ];
 
+/** What there is to mind where nothing is plugged. */
+export const nothingMeasured = { feeds: [], grounds: [], runtimes: [] } as const;
+
 /** What to mind while plugging. */
 export function pluggingCautions(
   inventory: Inventory,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes'>,
 ): readonly string[] {
   const kinds = [
     kept,
@@ -43,7 +47,7 @@ export function pluggingCautions(
     chains,
   ];
   const sentences = kinds.flatMap((kind) => kind(inventory, wiring.feeds));
-  return [...new Set([...sentences, ...mixedGrounds(inventory, wiring)])];
+  return [...new Set([...sentences, ...powerBanks(inventory, wiring), ...mixedGrounds(inventory, wiring)])];
 }
 
 /** Who is exposed by whom, one sentence a pedal. */
@@ -64,6 +68,18 @@ function kept(inventory: Inventory, feeds: readonly Feed[]): string[] {
         'assumed, and a wrong feed destroys it.',
     );
 }
+
+/** How long each power bank lasts, and what to mind of it. */
+const powerBanks = (inventory: Inventory, { feeds, runtimes }: Pick<JudgedPlan, 'feeds' | 'runtimes'>): string[] =>
+  runtimes.map((bank) => {
+    const name = unitName(inventory, feeds, bank).replace(/,$/, '');
+    const held = `${decimalOfThousandths(bank.milliwattHours)} Wh, of which ${percentText(bank.asked.usable)} is counted`;
+    return (
+      `${name} should last about ${hoursText(bank.hours)} h by its ${held}: an estimate from figures, so try it before it ` +
+      'counts. It may switch off where little is drawn. In an aeroplane it goes into the cabin, never into checked ' +
+      "luggage; the airline's rule comes first."
+    );
+  });
 
 function ofOwnAdapter(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds

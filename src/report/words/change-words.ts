@@ -5,7 +5,7 @@ import type { Changes, Move } from '../../planning/rewire/changes.js';
 import { givenText, isFedByOwn } from './inventory.js';
 import { placeText } from './places.js';
 import { sentence, type Speech } from './speech.js';
-import { fullStop, listText, outputsText, priceText, voltsText } from './words.js';
+import { countText, fullStop, listText, outputsText, priceText, voltsText } from './words.js';
 
 /** A pedal that is plugged elsewhere, or at other volts. */
 export type MoveWords = {
@@ -112,7 +112,11 @@ function whyText(speech: Speech, { reason }: Move): string {
       return `${listText(reason.by.map(inventory.pedalName))} ${reason.by.length === 1 ? 'takes' : 'take'} its place.`;
     case 'saves': {
       const spares = reason.exposed.map((pedal) => `keeps digital noise off ${inventory.pedalName(pedal)}`);
-      return fullStop(listText([...(reason.money > 0 ? [`saves ${priceText(reason.money, board)}`] : []), ...spares]));
+      const fewer =
+        reason.supplies > 0 ? [`leaves ${countText(reason.supplies, 'supply', 'supplies')} out of use`] : [];
+      return fullStop(
+        listText([...(reason.money > 0 ? [`saves ${priceText(reason.money, board)}`] : []), ...fewer, ...spares]),
+      );
     }
     case 'none':
       return '';

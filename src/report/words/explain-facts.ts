@@ -5,7 +5,7 @@ import type { Inventory } from './inventory.js';
 import { safeText } from './safe-text.js';
 import type { Board } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
-import { countText, listText, priceText, voltsText } from './words.js';
+import { countText, listText, priceText, percentText, voltsText } from './words.js';
 
 /** What facts are told of. */
 export type FactsContext = { readonly kit: Kit; readonly board: Board; readonly inventory: Inventory };
@@ -49,6 +49,8 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
         : `; ${listText(reversing.map(({ id }) => inventory.partName(id)))} ${reversing.length === 1 ? 'turns' : 'turn'} them round`;
     return `Plus and minus have to be the right way round: ${polaritiesText(pedals, names)}${swapped}.`;
   },
+  runtime: ({ board: { policy } }) =>
+    `Power banks have to last ${policy.runtime === null ? 0 : factorText(policy.runtime.hours)} h by ${policy.runtime === null ? '' : percentText(policy.runtime.usable)} of their watt-hours.`,
   setting: () => 'A bank that is switched together gives the same volts on all its outputs.',
   ground: ({ pedals, names }) => {
     const positive = pedals.filter((pedal) => pedal.ground === 'positive');

@@ -25,8 +25,8 @@ export type UnitHookup = {
   readonly unit: UnitUse;
   /** With the unit's number where units of one model could be mixed up: "Quay 6, unit 2". */
   readonly name: string;
-  /** The mains socket that it takes, from 1. */
-  readonly socket: number;
+  /** The mains socket that it takes, from 1; null for one that stands on none. */
+  readonly socket: number | null;
   readonly leads: readonly Lead[];
 };
 
@@ -45,10 +45,15 @@ export function hookupOf({ kit, inventory }: Speech, units: readonly UnitUse[]):
   }));
 }
 
+/** What a unit stands on: "mains socket 2", or "own charge". */
+export const standText = ({ socket }: Pick<UnitHookup, 'socket'>): string =>
+  socket === null ? 'own charge' : `mains socket ${socket}`;
+
 /** The number of a unit's mains socket where so many are taken already. */
-const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number>> = {
+const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number | null>> = {
   mains: (taken) => taken + 1,
   adapter: (taken) => taken + 1,
+  charge: () => null,
 };
 
 function unitTitle(inventory: Inventory, units: readonly UnitUse[], { supply, unit }: UnitUse): string {

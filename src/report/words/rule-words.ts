@@ -60,6 +60,11 @@ export const ruleWords: Readonly<Record<Rule, RuleWords>> = {
     mend: 'Move pedals to an output or a supply that stands the current of switching on.',
     look: 'find a supply that stands the current of switching on',
   },
+  runtime: {
+    harm: 'The power bank is empty before the time is over, and its pedals go silent.',
+    mend: 'Take pedals off it, or use a bank with more watt-hours or a supply on the mains.',
+    look: 'find a power bank with more watt-hours, or a supply on the mains',
+  },
   chain: {
     harm: 'Such a chain hums, or cannot be plugged at all.',
     mend: 'Give the pedals outputs of their own, or one chain lead that fits and has a tail for each.',

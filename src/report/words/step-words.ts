@@ -41,12 +41,18 @@ export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'l
   return { lead: `${where}: ${head}`, tails };
 }
 
-/** "Quay 6 and Jetty 6, unit 2". */
+/** "Quay 6 and Jetty 6, unit 2"; of a power bank that it has a switch instead of a socket. */
 export const unitsText = (
   { inventory }: Speech,
   feeds: readonly Feed[],
   { units }: StepOf<'mains off'> | StepOf<'mains on'>,
-): string => listText(units.map((unit) => unitName(inventory, feeds, unit).replace(/,$/, '')));
+): string =>
+  listText(
+    units.map((unit) => {
+      const name = unitName(inventory, feeds, unit).replace(/,$/, '');
+      return inventory.supply(unit.supply).source.kind === 'charge' ? `${name} (by its own switch)` : name;
+    }),
+  );
 
 const whereText = ({ inventory, marks }: Speech, feeds: readonly Feed[], place: StepOf<'set volts'>['place']): string =>
   placeText(inventory, feeds, place, marks.dash);

@@ -49,23 +49,29 @@ export function hookupSteps(
   const switches = plugged.flatMap((unit) => switchTexts(speech, unit));
   const checks = rows.filter((row) => !isKept(row)).flatMap(({ mark, feed }) => plugChecks(inventory, mark, feed));
   const leads = plugged.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
+  const hasBank = hookup.some(({ socket }) => socket === null);
+  const bankOff = hasBank ? ', switch every power bank off' : '';
+  const bankOn = hasBank ? ', and switch the power banks on' : '';
   const free = rows.filter(isKept).map((row) => `${row.unit}, ${outputsText(row.feed.outputs)}: for ${row.pedal}.`);
   return [
-    plainStep('Unplug everything', 'Pull every supply from the mains, and every power lead from its pedal.'),
+    plainStep(
+      'Unplug everything',
+      `Pull every supply from the mains${bankOff}, and pull every power lead from its pedal.`,
+    ),
     ...(switches.length === 0
       ? []
       : [plainStep('Set the switches', 'Set these before any lead goes on, and tape them over.', switches)]),
     ...(free.length === 0 ? [] : [plainStep('Keep these places free', 'Plug nothing in here yet.', free)]),
     plainStep('Put the leads on the supplies', 'Mark both ends of each with its number. Connect no pedal yet.', leads),
     {
-      ...plainStep('Measure every plug', `Plug the supplies into the mains one at a time. ${stopText}`),
+      ...plainStep('Measure every plug', `Plug the supplies into the mains one at a time${bankOn}. ${stopText}`),
       checks,
     },
     plainStep(
       'Connect the pedals',
-      'Pull every supply from the mains again. Connect each pedal to the plug that was measured for it.',
+      `Pull every supply from the mains again${bankOff}. Connect each pedal to the plug that was measured for it.`,
     ),
-    plainStep('Switch on', `Plug the supplies in one at a time. ${watchText}`),
+    plainStep('Switch on', `Plug the supplies in one at a time${bankOn}. ${watchText}`),
   ];
 }
 

@@ -1,7 +1,7 @@
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { compareExact, exactly, stepsUp, type Exact } from '../../domain/load.js';
 import type { AssumedOfPedal, Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
-import { decimalOfThousandths, type Millivolts } from '../../domain/quantities.js';
+import { decimalOfThousandths, type Factor, type Millivolts } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
 import { safeText } from './safe-text.js';
 
@@ -45,6 +45,14 @@ export function outputsText(outputs: readonly number[], dash = '-'): string {
   const run = outputs.length > 2 && outputs.every((output, at) => output === first + at);
   return `outputs ${run ? `${first}${dash}${outputs.at(-1) ?? first}` : listText(outputs.map(String))}`;
 }
+
+/** Hours rounded down to a tenth, so that they never promise too much: "5.3". */
+export const hoursText = ({ numerator, denominator }: Exact): string =>
+  decimalOfThousandths(Number((numerator * 10n) / denominator) * 100);
+
+/** A share as "85 %". */
+export const percentText = ({ numerator, denominator }: Factor): string =>
+  `${decimalOfThousandths((numerator * 100_000) / denominator)} %`;
 
 /** How full something is: what is planned with its reserve against a limit, both in µA or both in mW. */
 export type Meter = { readonly planned: Exact; readonly limit: number; readonly unit: 'mA' | 'W' };

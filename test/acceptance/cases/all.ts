@@ -9,6 +9,7 @@ import { meetingCases } from './meeting.js';
 import { ownAdapterCases } from './own-adapters.js';
 import { parallelCases } from './parallel.js';
 import { plugCases, polarityCases } from './plugs.js';
+import { powerBankCases } from './power-banks.js';
 import { confirmCases, exactnessCases, moneyCases, nameCases } from './result.js';
 import { seriesCases } from './series.js';
 import { mainsCases, stockCases } from './stock.js';
@@ -32,6 +33,7 @@ export const casesOfRule: Readonly<Record<Rule, readonly Case[]>> = {
   ground: groundCases,
   join: [...seriesCases, ...parallelCases],
   mains: [...mainsCases, ...tourCases],
+  runtime: powerBankCases,
   stock: stockCases,
   limit: limitCases,
 };

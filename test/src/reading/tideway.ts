@@ -14,6 +14,7 @@ const plainPedal = {
   assumed: wholeAssumption,
   unknown: [],
   kept: null,
+  adapter: null,
 };
 const euro = { code: 'EUR', decimals: 2 };
 
@@ -32,6 +33,7 @@ export const expectedBoard = {
     noisePrice: 2000,
     supplyPrice: 0,
     mains: [230_000],
+    runtime: null,
     sockets: 4,
     budget: 25_000,
     bricks: 2,

@@ -3,8 +3,10 @@ import type { WiredFeed } from '../../../../src/domain/board.js';
 import {
   bankOf,
   currentTotal,
+  factor,
   listed,
   milliamps,
+  onCharge,
   partOf,
   pedalOf,
   powerTotal,
@@ -36,6 +38,24 @@ export const ofOneUnit: readonly RuleCase[] = [
     'of a bank in W',
     { pedals: pairWith(), supplies: [box(2, { total: powerTotal(0.719) })], wiring: apart },
     { supplies: [box(2, { total: powerTotal(0.72) })] },
+  ),
+  ruleCase(
+    'runtime',
+    'of a power bank, to the last of its charge',
+    // 9 V × (40 + 40) mA × 2 h = 1.44 Wh.
+    {
+      pedals: pairWith(),
+      supplies: [box(2, {}, onCharge(1.439))],
+      wiring: apart,
+      policy: { runtime: { hours: factor(2), usable: factor(1) } },
+    },
+    { supplies: [box(2, {}, onCharge(1.44))] },
+  ),
+  ruleCase(
+    'runtime',
+    'of a power bank of which nobody says how long it has to last',
+    { pedals: pairWith(), supplies: [box(2, {}, onCharge(74))], wiring: apart },
+    { policy: { runtime: { hours: factor(2), usable: factor(1) } } },
   ),
   ruleCase(
     'startup',

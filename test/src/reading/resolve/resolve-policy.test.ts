@@ -24,6 +24,7 @@ describe('the policy', () => {
       noisePrice: 0,
       supplyPrice: 0,
       mains: [],
+      runtime: null,
       sockets: null,
       budget: null,
       bricks: null,

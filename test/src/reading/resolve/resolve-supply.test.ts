@@ -71,17 +71,13 @@ describe('a supply', () => {
     expectFault({ catalogue }, 'supplies[0].price', ['missing'], 'Add `price`');
   });
 
+  const mains = (from: number, to: number) => ({ kind: 'mains', volts: { from, to } });
+
   it('accepts one figure of mains volts, or all between two, both included', () => {
-    expect(resolved(supply('regulated: true, mains: 115'))?.source.volts).toEqual({ from: 115_000, to: 115_000 });
-    expect(resolved(supply('regulated: true, mains: {from: 100, to: 240}'))?.source.volts).toEqual({
-      from: 100_000,
-      to: 240_000,
-    });
-    expect(resolved(supply('regulated: true, mains: {from: 230, to: 230}'))?.source.volts).toEqual({
-      from: 230_000,
-      to: 230_000,
-    });
-    expect(resolved(supply('regulated: true'))?.source.volts).toBeNull();
+    expect(resolved(supply('regulated: true, mains: 115'))?.source).toEqual(mains(115_000, 115_000));
+    expect(resolved(supply('regulated: true, mains: {from: 100, to: 240}'))?.source).toEqual(mains(100_000, 240_000));
+    expect(resolved(supply('regulated: true, mains: {from: 230, to: 230}'))?.source).toEqual(mains(230_000, 230_000));
+    expect(resolved(supply('regulated: true'))?.source).toEqual({ kind: 'mains', volts: null });
   });
 
   it('has a stock, which may be none, or no limit', () => {

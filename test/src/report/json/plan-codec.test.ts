@@ -82,6 +82,7 @@ const promised = {
   cautions: [],
   reasons: [],
   gap: null,
+  runtimes: [],
 };
 
 describe('the answer as JSON', () => {

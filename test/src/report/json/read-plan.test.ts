@@ -34,6 +34,7 @@ const {
   sockets: _sockets,
   outlets: _outlets,
   totals: _totals,
+  runtimes: _runtimes,
   grounds: _grounds,
   exposures: _exposures,
   ...said

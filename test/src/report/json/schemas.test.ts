@@ -74,7 +74,7 @@ it('names the unit of every number in a board and a catalogue', () => {
     .flatMap((kind) => [...valuesOf(jsonSchema(kind))])
     .filter(([, { type }]) => type === 'number' || type === 'integer');
   expect(numbers.length).toBeGreaterThan(50);
-  const unit = /(Unit: (V|mA|W), |A factor, |A whole number\.|Unit: the file's currency)/;
+  const unit = /(Unit: (V|mA|W|Wh|h), |A factor, |A whole number\.|Unit: the file's currency)/;
   expect(numbers.filter(([, { description }]) => !unit.test(String(description))).map(([path]) => path)).toEqual([]);
 });
 
