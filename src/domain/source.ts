@@ -1,4 +1,3 @@
-import type { Policy } from './board.js';
 import type { Millivolts, MilliwattHours } from './quantities.js';
 
 /** Mains volts that are accepted, both ends included; null when not stated. */
@@ -53,7 +52,7 @@ export const acceptsVenue = (source: Source, venue: Millivolts): boolean =>
 export const mainsOf = (source: Source): MainsVolts => ('volts' in source ? source.volts : null);
 
 /** Whether the policy lets it be used at all: without `runtime` no power bank is. */
-export const isAllowed = ({ kind }: Source, { runtime }: Pick<Policy, 'runtime'>): boolean =>
+export const isAllowed = ({ kind }: Source, { runtime }: { readonly runtime: object | null }): boolean =>
   kind !== 'charge' || runtime !== null;
 
 /** Whether it may be used at all of them; nothing is asked of it where none are stated. */
