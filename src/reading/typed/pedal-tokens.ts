@@ -23,6 +23,8 @@ const shapes = [
   ['inlet', String.raw`inlet\s+[^\s,;]+|(?:barrel|jack)-[^\s,;]+`],
   ['volts', String.raw`(?:${oneVoltage}${between})*${number}\s*V(?:DC|AC|olts?)?(?![\p{L}\p{N}])`],
   ['draw', String.raw`${figure}(?![\p{L}\p{N}])`],
+  // Between slashes stand volts, whether they have their unit or not.
+  ['volts', String.raw`${number}(?:/${number})+(?=[\s,;]|$)(?!\s*(?:mA|A|W|VA)\b)`],
   ['number', String.raw`${number}(?=[\s,;]|$)`],
 ] as const;
 const patterns = shapes.map(([kind, source]) => [kind, new RegExp(source, 'iuy')] as const);

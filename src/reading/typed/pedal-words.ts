@@ -14,6 +14,14 @@ export type SaidByWord = {
 const negative: SaidByWord = { polarity: 'centre-negative' };
 const positive: SaidByWord = { polarity: 'centre-positive' };
 
+/** As they stand on labels: the centre of a jack plug is its tip. */
+const bySign = Object.fromEntries(
+  ['centre', 'center', 'tip'].flatMap((place) => [
+    ...[`${place}-`, `${place} -`].map((word) => [word, negative] as const),
+    ...[`${place}+`, `${place} +`].map((word) => [word, positive] as const),
+  ]),
+);
+
 /** Words that say one thing each; a space stands for a hyphen as well. */
 const words: Readonly<Record<string, SaidByWord>> = {
   DC: { power: 'DC' },
@@ -34,6 +42,7 @@ const words: Readonly<Record<string, SaidByWord>> = {
   plus: positive,
   pos: positive,
   'c+': positive,
+  ...bySign,
   'negative ground': { ground: 'negative' },
   'positive ground': { ground: 'positive' },
   digital: { digital: true },
