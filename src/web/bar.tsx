@@ -8,7 +8,7 @@ export function Bar({ state }: { readonly state: PageState }) {
   return (
     <header class="bar">
       <h1>{boardName(data.value)}</h1>
-      <p class="soft" role="status">
+      <p class="minor" role="status">
         {keepingText(keeping.value)}
       </p>
       <div class="bar-actions">

@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 
 import { AnswerView } from './answer/answer-view.js';
+import { Glance } from './answer/glance.js';
 import { BoardView } from './board/board-view.js';
 import { boardName } from './document/board-data.js';
 import { DrawingView } from './drawing/drawing-view.js';
@@ -26,6 +27,7 @@ export function Page({ state }: { readonly state: PageState }) {
           <DrawingView state={state} />
         </div>
       </main>
+      <Glance state={state} />
     </>
   );
 }

@@ -39,7 +39,7 @@ async function typePedal(page: Page, line: string): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
-const tiles = (page: Page): Promise<readonly string[]> => page.locator('.tile h3').allTextContents();
+const tiles = (page: Page): Promise<readonly string[]> => page.locator('.tile-name').allTextContents();
 const kept = (page: Page): Promise<void> => page.getByText('Kept in this browser', { exact: true }).waitFor();
 const proven = (page: Page): Promise<void> => page.locator('.standing', { hasText: 'Proven' }).waitFor();
 

@@ -98,3 +98,13 @@ export const isUnread = (draft: PedalDraft, assumption: Assumption): boolean =>
 
 /** Without these a pedal is unread: a place is kept for it at most, by what the board assumes. */
 export const isNeeded = (key: string): boolean => key === 'volts' || key === 'power' || key === 'inlet';
+
+/** What a line says, by the keys of a board file. */
+export function valuesOf({
+  name: _name,
+  notes: _notes,
+  draw,
+  ...others
+}: PedalLine): Readonly<Record<string, unknown>> {
+  return { ...others, ...(draw === undefined ? {} : { milliamps: draw.milliamps }) };
+}

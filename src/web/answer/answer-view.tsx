@@ -1,5 +1,5 @@
 import type { PageState } from '../page-state.js';
-import type { ToldAnswer, ToldPlan } from '../worker/told-answer.js';
+import type { Bill, ToldAnswer, ToldPlan } from '../worker/told-answer.js';
 import type { ToldFault } from '../worker/messages.js';
 
 /** What powers the board, in sentences, while it is sought and when it is proven. */
@@ -33,24 +33,38 @@ function Told({ told }: { readonly told: ToldAnswer }) {
   return told.kind === 'plan' ? <Plan plan={told} /> : <NoPlan told={told} />;
 }
 
-function Plan({ plan: { headline, shopping, confirm, cautions } }: { readonly plan: ToldPlan }) {
+function Plan({ plan: { headline, bill, confirm, cautions } }: { readonly plan: ToldPlan }) {
   return (
     <>
       <p class="headline">
         {headline.cost} {headline.counts}
       </p>
-      {shopping.length > 0 && (
-        <ul class="shopping">
-          {shopping.map(({ id, units, name }) => (
-            <li key={id}>
-              {units} × {name}
-            </li>
-          ))}
-        </ul>
-      )}
+      {bill.lines.length > 0 && <BillTable bill={bill} />}
       <Remarks title="Confirm before plugging in" remarks={confirm} />
       <Remarks title="Cautions" remarks={cautions} />
     </>
+  );
+}
+
+function BillTable({ bill: { lines, total } }: { readonly bill: Bill }) {
+  return (
+    <table class="bill">
+      <caption class="unseen">What to buy</caption>
+      <tbody>
+        {lines.map(({ text, price }) => (
+          <tr key={text}>
+            <th scope="row">{text}</th>
+            <td>{price}</td>
+          </tr>
+        ))}
+      </tbody>
+      <tfoot>
+        <tr>
+          <th scope="row">Total</th>
+          <td>{total}</td>
+        </tr>
+      </tfoot>
+    </table>
   );
 }
 

@@ -1,15 +1,49 @@
+import type { UnknownField } from '../../domain/pedal.js';
+import { valuesOf } from '../../reading/drafts/pedal-draft.js';
+import { withKeys } from '../../reading/drafts/set-keys.js';
 import { withoutEntry } from '../../reading/drafts/take-out.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
-import { boardData, type StatedPedal } from './board-data.js';
+import { typedLine } from '../../reading/typed/pedal-line.js';
+import { boardData, type Data, type StatedPedal } from './board-data.js';
 import type { PageDocument } from './page-document.js';
 
-/** The document without a pedal, nor where it is plugged today. */
-export function withoutPedal(document: PageDocument, { index, id }: Pick<StatedPedal, 'index' | 'id'>): PageDocument {
-  const { board } = document;
-  const text = withoutEntry(board.text, { list: 'pedals', index });
-  if (text === null) return document;
-  return { ...document, board: { ...board, text: withoutWiring(text, id) } };
+type Change = (document: PageDocument) => PageDocument;
+
+/** What is known of a pedal from now on, by the keys of a board; the document stays as it is where its text has no room. */
+export const sayingOf =
+  ({ index }: Pick<StatedPedal, 'index'>, values: Data): Change =>
+  (document) => {
+    const text = withKeys(document.board.text, { list: 'pedals', index }, values);
+    return text === null ? document : { ...document, board: { ...document.board, text } };
+  };
+
+/** What a label says, in the words in which it is typed, as values of a pedal; or a sentence for each thing that is unclear. */
+export function readLabel(typed: string): { readonly values: Data } | { readonly faults: readonly string[] } {
+  const read = typedLine(typed, false);
+  return read.kind === 'unclear' ? { faults: read.faults } : { values: valuesOf(read.line) };
 }
+
+/** A label was looked at and does not say this: it stays open, but nobody is asked to look again. */
+export const notOnLabel =
+  ({ id }: Pick<StatedPedal, 'id'>, field: UnknownField): Change =>
+  (document) => ({ ...document, notOnLabel: [...document.notOnLabel, openKey(id, field)] });
+
+export const isNotOnLabel = (
+  { notOnLabel: known }: PageDocument,
+  { id }: Pick<StatedPedal, 'id'>,
+  field: UnknownField,
+): boolean => known.includes(openKey(id, field));
+
+const openKey = (id: string, field: UnknownField): string => `${id} ${field}`;
+
+/** The document without a pedal, nor where it is plugged today. */
+export const without =
+  ({ index, id }: Pick<StatedPedal, 'index' | 'id'>): Change =>
+  (document) => {
+    const { board } = document;
+    const text = withoutEntry(board.text, { list: 'pedals', index });
+    return text === null ? document : { ...document, board: { ...board, text: withoutWiring(text, id) } };
+  };
 
 /** Entries of today's wiring name the pedal by its id or its name. */
 function withoutWiring(text: string, id: string): string {

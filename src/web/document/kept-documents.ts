@@ -1,4 +1,4 @@
-import type { HeldFile, PageDocument } from './page-document.js';
+import { nothingMade, type HeldFile, type PageDocument } from './page-document.js';
 
 /** The form of what is kept. Whoever changes `PageDocument` in a way that older ones cannot be read by raises it. */
 const version = 1;
@@ -59,7 +59,7 @@ export class KeptDocuments {
     const { shop: key } = document;
     const shop = key === null ? null : ((await settled(store.get(key))) as HeldFile);
     if (shop !== null && key !== null) this.#shops.set(shop, key);
-    return { id, origin, changed, document: { ...document, shop } };
+    return { id, origin, changed, document: { ...nothingMade, ...document, shop } };
   }
 
   async keep({ id, origin, changed, document }: Kept): Promise<void> {

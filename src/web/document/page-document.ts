@@ -17,9 +17,11 @@ export type PageDocument = {
   /** What stands on the line to type a pedal on and is not entered yet. */
   readonly line: string;
   readonly aim: ChoosingAim;
+  /** What was looked for on a label and does not stand there: the id of the pedal and the field, with a space between. */
+  readonly notOnLabel: readonly string[];
 };
 
-/** The volts of nearly all venues of those who count in a currency are not known: no mains are stated. */
+/** Nothing is asked before the first pedal; what plans may take where labels are silent stands in the file. */
 const emptyBoard = newBoard({
   name: 'My board',
   currency: 'EUR',
@@ -29,13 +31,16 @@ const emptyBoard = newBoard({
   budget: null,
 });
 
+/** What a document is without anything but its files; also of those that were kept by a page that did not know it yet. */
+export const nothingMade = { line: '', aim: 'cost', notOnLabel: [] } satisfies Omit<PageDocument, 'board' | 'shop'>;
+
+/** A document of files, with nothing typed yet. */
+export function documentOf(files: Pick<PageDocument, 'board' | 'shop'>): PageDocument {
+  return { ...files, ...nothingMade };
+}
+
 /** What a page begins with that nothing was given. */
 export const emptyDocument: PageDocument = documentOf({
   board: { file: 'my-board.yaml', text: emptyBoard },
   shop: null,
 });
-
-/** A document of files, with nothing typed yet. */
-export function documentOf(files: Pick<PageDocument, 'board' | 'shop'>): PageDocument {
-  return { ...files, line: '', aim: 'cost' };
-}

@@ -15,7 +15,7 @@ export function SuppliesView({ state }: { readonly state: PageState }) {
       ) : (
         <p>{shop.file}</p>
       )}
-      <label class="file">
+      <label class="file-button">
         <span>Open a board, a shop or a table</span>
         <input
           type="file"

@@ -2,17 +2,33 @@ import type { Kit } from '../../domain/kit.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
 import { handoutOf, type NoPlanHandout, type PlanHandout } from '../../report/words/handout.js';
+import { minorUnits } from '../../domain/quantities.js';
+import { priceText } from '../../report/words/words.js';
 import { figuresOf, type Figure } from '../drawing/figures.js';
 
 /** An answer in the words of the reports, as data that can be sent: without what looks things up. */
 export type ToldAnswer = ToldPlan | Omit<NoPlanHandout, 'speech'>;
 
-export type ToldPlan = Omit<PlanHandout, 'speech'> & { readonly figures: readonly Figure[] };
+export type ToldPlan = Omit<PlanHandout, 'speech'> & { readonly figures: readonly Figure[]; readonly bill: Bill };
+
+/** What is bought, with prices that add up. */
+export type Bill = {
+  readonly lines: readonly { readonly text: string; readonly price: string }[];
+  readonly total: string;
+};
 
 /** Puts an answer in words. */
 export function toldAnswer(kit: Kit, answer: Answer | Wanted): ToldAnswer {
   const handout = handoutOf({ kit, answer });
-  const figures = handout.kind === 'plan' ? figuresOf(handout) : [];
-  const { speech: _speech, ...told } = handout;
-  return told.kind === 'plan' ? { ...told, figures } : told;
+  const { speech: _, ...told } =
+    handout.kind === 'plan' ? { ...handout, figures: figuresOf(handout), bill: billOf(handout) } : handout;
+  return told;
 }
+
+const billOf = ({ shopping, wiring, speech: { board } }: PlanHandout): Bill => ({
+  lines: shopping.map(({ units, name, price }) => ({
+    text: `${units} × ${name}`,
+    price: priceText(minorUnits(price * units), board),
+  })),
+  total: priceText(wiring.score.money, board),
+});

@@ -2,14 +2,14 @@ import { isWhole } from '../../../reading/drafts/entry.js';
 import { dataOf } from '../../../reading/drafts/fields.js';
 import type { BoardHead } from '../../../reading/drafts/new-files.js';
 import { idOf, nothingOwned, type OwnedDraft } from '../../../reading/drafts/owned-draft.js';
-import { isNeeded, isUnread, missesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { isNeeded, isUnread, missesOf, valuesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import { sourcesOf } from '../../../reading/drafts/sources.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import type { Asker } from './asker.js';
 import type { KnownBoard } from './known-board.js';
 import { pedalHelp, type Signs } from './label-help.js';
 import { askOwned } from './owned-talk.js';
-import { askOpen, askPedals, valuesOf } from './pedal-talk.js';
+import { askOpen, askPedals } from './pedal-talk.js';
 import { askAssumption, askPolicy, startingHead } from './policy-talk.js';
 import { askWiring, type Pluggable, type WiredDraft } from './wiring-talk.js';
 

@@ -1,7 +1,7 @@
 import { circuitKinds, type CircuitKind } from '../../../domain/circuit-kinds.js';
 import type { UnknownField } from '../../../domain/pedal.js';
 import type { OpenPedal } from '../../../reading/drafts/open-pedals.js';
-import { openWords, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { openWords, valuesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import { listed } from '../../../domain/shown-text.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../../reading/typed/kind-by-name.js';
@@ -85,14 +85,4 @@ export async function askOpen(asker: Asker, { name, unknown, stated }: OpenPedal
   if (Object.keys(valuesOf(line)).length === 0) return null;
   asker.say([toldOf(name, { line, kind: null }), ...line.notes].join('\n'));
   return line;
-}
-
-/** What a line says, by the keys of a board file. */
-export function valuesOf({
-  name: _name,
-  notes: _notes,
-  draw,
-  ...others
-}: PedalLine): Readonly<Record<string, unknown>> {
-  return { ...others, ...(draw === undefined ? {} : { milliamps: draw.milliamps }) };
 }

@@ -1,0 +1,78 @@
+import { useId, useState } from 'preact/hooks';
+
+import { idFromName } from '../../reading/resolve/resolve-id.js';
+import { sayingOf, without } from '../document/change-pedal.js';
+import { LabelField } from './label-field.js';
+import type { TileProps } from './tile-props.js';
+
+const traits = [
+  ['digital', 'holds a digital circuit'],
+  ['highGain', 'high gain'],
+  ['alone', 'wants an output of its own'],
+  ['later', 'bought later: keep a place'],
+] as const;
+
+/** All that can be mended of a pedal: its name, its label, and what it is like. */
+export function MendPanel({ pedal, state, close }: TileProps & { readonly close: () => void }) {
+  return (
+    <div class="panel" role="group" aria-label={`Change ${pedal.name}`}>
+      <LabelField pedal={pedal} state={state} done={close} hint="9v 300 neg" />
+      <NameField pedal={pedal} state={state} close={close} />
+      <ul class="ticks">
+        {traits.map(([key, words]) => (
+          <li key={key}>
+            <label>
+              <input
+                type="checkbox"
+                checked={pedal.stated[key] === true}
+                onChange={({ currentTarget }) => state.change(sayingOf(pedal, { [key]: currentTarget.checked }))}
+              />{' '}
+              {words}
+            </label>
+          </li>
+        ))}
+      </ul>
+      <button type="button" onClick={() => state.change(without(pedal))}>
+        Take it off the board
+      </button>
+    </div>
+  );
+}
+
+/** The pedal keeps the id by which the rest of the board calls it. */
+function NameField({ pedal, state, close }: TileProps & { readonly close: () => void }) {
+  const id = useId();
+  const [typed, type] = useState(pedal.name);
+  const [fault, blame] = useState<string | null>(null);
+  const take = (event: Event): void => {
+    event.preventDefault();
+    const name = typed.trim();
+    const isTaken = state.pedals.value.some((one) => one.index !== pedal.index && one.id === idFromName(name));
+    if (idFromName(name) === null || isTaken) {
+      blame(isTaken ? 'That name is there already: add a word that tells them apart.' : 'Write at least one letter.');
+      return;
+    }
+    state.change(sayingOf(pedal, idFromName(name) === pedal.id ? { name } : { name, id: pedal.id }));
+    close();
+  };
+  return (
+    <form onSubmit={take} class="label-field">
+      <label for={id}>Its name</label>
+      <div class="type-line-row">
+        <input
+          id={id}
+          type="text"
+          autocomplete="off"
+          value={typed}
+          aria-invalid={fault !== null}
+          aria-describedby={`${id}-fault`}
+          onInput={({ currentTarget }) => type(currentTarget.value)}
+        />
+        <button type="submit">Take</button>
+      </div>
+      <p id={`${id}-fault`} class="care" aria-live="polite">
+        {fault}
+      </p>
+    </form>
+  );
+}
