@@ -48,6 +48,8 @@ export type WiredFeed = {
   readonly adapters: readonly PartId[];
   /** The number of its lead for life, which all pedals of a chain share; absent where it has none yet. */
   readonly lead?: number;
+  /** The letter of its tail of the chain lead, for life; there only with both. */
+  readonly tail?: string;
   /** It is fed by the adapter that it came with; the file says neither output nor volts then. */
   readonly own?: true;
 };

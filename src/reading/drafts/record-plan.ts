@@ -3,6 +3,7 @@ import { parse } from 'yaml';
 import type { WiredFeed } from '../../domain/board.js';
 import { ownedOf, pluggedOf, type Kit } from '../../domain/kit.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
+import { leadTails } from '../../domain/lead-tails.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import { inputsFromFiles } from '../inputs-from-text.js';
 import type { ReadingOptions } from '../sheet/without-bad-rows.js';
@@ -21,7 +22,7 @@ export type RecordedIn = {
 
 /**
  * The text of a board file in which a plan is how the board is plugged: its feeds stand under `wiring`, each with the number
- * of its lead, and what it buys stands under `owned`. Comments and order stay. The text is read again: null where it would
+ * of its lead and the letter of its tail, and what it buys stands under `owned`. Comments and order stay. The text is read again: null where it would
  * not say just that.
  */
 export function withPlanRecorded({ kit, board, shop, options }: RecordedIn, plan: Wiring): string | null {
@@ -38,12 +39,15 @@ export function withPlanRecorded({ kit, board, shop, options }: RecordedIn, plan
 /** The feeds as entries of a wiring, without places that are kept. */
 function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
   const numbers = leadNumbers(kit, feeds);
+  const tails = leadTails(kit, feeds);
   return pluggedOf(kit, feeds).map((feed): WiredFeed => {
     const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
     const lead = numbers.get(pedal);
+    const tail = tails.get(pedal);
     return {
       ...{ pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters },
       ...(lead === undefined ? {} : { lead }),
+      ...(tail === undefined ? {} : { tail }),
       ...(kit.supplies.get(supply)?.source.kind === 'adapter' && { own: true }),
     };
   });

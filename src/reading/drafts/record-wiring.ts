@@ -72,6 +72,7 @@ const keys: Readonly<Record<string, (feed: WiredFeed) => unknown>> = {
   chain: ({ chain }) => chain ?? undefined,
   parts: ({ adapters }) => (adapters.length === 0 ? undefined : adapters),
   lead: ({ lead }) => lead,
+  tail: ({ tail }) => tail,
 };
 
 export const entryData = (feed: WiredFeed): Readonly<Record<string, unknown>> =>

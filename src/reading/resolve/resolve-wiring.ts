@@ -8,6 +8,7 @@ import { oneOfThem, severalCalled } from './names-for-ids.js';
 import type { Shelf } from './resolve-for-sale.js';
 import { isDescribed } from './resolve-owned.js';
 import { millivoltsOf } from './resolve-quantity.js';
+import { reportTails } from './report-tails.js';
 import { reportUnknownVolts } from './resolve-wired-volts.js';
 import type { Connectable } from './connectable.js';
 import { reportLeadsAmongAdapters, withIds } from './wired-names.js';
@@ -21,6 +22,7 @@ export function resolveWiring(sheet: Sheet, connectable: Connectable, report: Re
   const entries = entriesAt<RawWiredFeed>(sheet, ['wiring']).map((entry) => withIds(entry, connectable, report));
   reportRepeatedPedals(entries, report);
   reportMixedLeads(entries, report);
+  reportTails(entries, report);
   const feeds = entries.map((entry) => resolveWiredFeed(entry, connectable, report));
   return feeds.every((feed) => feed !== null) ? feeds : null;
 }
@@ -48,6 +50,7 @@ function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, 
     chain: fields.chain === undefined ? null : partId(fields.chain),
     adapters: (fields.parts ?? []).map(partId),
     ...(fields.lead === undefined ? {} : { lead: fields.lead }),
+    ...(fields.tail === undefined ? {} : { tail: fields.tail }),
     ...ownMark(own),
   };
 }

@@ -178,6 +178,12 @@ const wiredFeed = z
       .register(wordings, { allowed: 'a list of ids of adapters', unit: null })
       .optional(),
     lead: count(1, largestCount, 'The number of its lead for life; all pedals of a chain share one.').optional(),
+    tail: z
+      .string()
+      .regex(/^[a-z]{1,2}$/)
+      .describe('The letter of its tail of the chain lead, for life.')
+      .register(wordings, { allowed: 'a letter such as b', unit: null })
+      .optional(),
   })
   .describe('How one pedal is plugged today.')
   .register(wordings, { allowed: 'a map with pedal, supply, unit, output, volts …', unit: null });

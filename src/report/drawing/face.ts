@@ -1,7 +1,6 @@
 import type { Polarity } from '../../domain/pedal.js';
 import { polaritySignSize } from '../signs/polarity-sign.js';
 import { hazardWords, type Hazard } from '../words/hazards.js';
-
 import type { Bar, Face, PlacedMark, PlacedSign, TextLine } from './scene.js';
 import { textWidth, type TextSizes } from './text-size.js';
 import { fitText } from './wrap-text.js';

@@ -1,4 +1,6 @@
 import { leadNumbers } from '../../domain/lead-numbers.js';
+import { leadTails } from '../../domain/lead-tails.js';
+import type { PedalId } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import type { Speech } from './speech.js';
@@ -22,10 +24,12 @@ export function boardEntries(
   if (steps.length === 0) return null;
   const plugged = new Set(steps.flatMap((step) => (step.kind === 'plug' ? [step.feed.pedal] : [])));
   // Numbers are spoken of only where the file gives some.
-  const numbers = board.wiring.some(({ lead }) => lead !== undefined) ? leadNumbers(kit, feeds) : null;
+  const isNumbered = board.wiring.some(({ lead }) => lead !== undefined);
+  const [numbers, tails] = [leadNumbers(kit, feeds), leadTails(kit, feeds)];
+  const marksOf = (pedal: PedalId) => (isNumbered ? { lead: numbers.get(pedal), tail: tails.get(pedal) } : {});
   const entries = feeds
     .filter(({ pedal }) => plugged.has(pedal))
-    .map((feed) => wiringEntry(feed, numbers?.get(feed.pedal), isFedByOwn(inventory, feed)));
+    .map((feed) => wiringEntry(feed, marksOf(feed.pedal), isFedByOwn(inventory, feed)));
   return {
     texts: [
       ...(dropped.length === 0 ? [] : [`Take out of \`wiring\`: ${listText(dropped.map(inventory.pedalName))}.`]),

@@ -1,5 +1,7 @@
 import { leadNumbers } from '../../domain/lead-numbers.js';
+import { leadTails } from '../../domain/lead-tails.js';
 import type { Feed } from '../../domain/plan.js';
+import type { PedalId } from '../../domain/quantities.js';
 import type { Source } from '../../domain/source.js';
 import type { Inventory } from './inventory.js';
 import type { Speech } from './speech.js';
@@ -34,13 +36,14 @@ export type UnitHookup = {
 export function hookupOf({ kit, inventory }: Speech, units: readonly UnitUse[]): readonly UnitHookup[] {
   const feeds = units.flatMap(({ outputs }) => outputs.flatMap((use) => use.feeds));
   const numbers = leadNumbers(kit, feeds);
+  const tails = leadTails(kit, feeds);
   return units.map((unit, at) => ({
     unit,
     name: unitTitle(inventory, units, unit),
     socket: socketAfter[unit.supply.source.kind](socketsTaken(units.slice(0, at))),
     leads: unit.outputs.map((use) => {
       const number = numbers.get(use.feeds[0].pedal) ?? 0;
-      return { number, use, ends: endsOf(number, use) };
+      return { number, use, ends: endsOf(number, tails, use) };
     }),
   }));
 }
@@ -61,11 +64,12 @@ function unitTitle(inventory: Inventory, units: readonly UnitUse[], { supply, un
   return `${inventory.supplyName(supply.id)}${several ? `, unit ${unit}` : ''}`;
 }
 
-const endsOf = (number: number, { feeds }: OutputUse): readonly LeadEnd[] =>
-  feeds.map((feed, at) => ({ mark: feed.chain === null ? String(number) : `${number}${letters(at)}`, feed }));
-
-/** a to z, then aa, ab and so on. */
-function letters(at: number): string {
-  const last = String.fromCharCode('a'.charCodeAt(0) + (at % 26));
-  return at < 26 ? last : letters(Math.floor(at / 26) - 1) + last;
-}
+/** In the order of their tails. */
+const endsOf = (number: number, tails: ReadonlyMap<PedalId, string>, { feeds }: OutputUse): readonly LeadEnd[] =>
+  feeds
+    .map((feed) => ({ letter: tails.get(feed.pedal) ?? '', feed }))
+    .sort(
+      (one, other) =>
+        one.letter.length - other.letter.length || (one.letter < other.letter ? -1 : Number(one.letter > other.letter)),
+    )
+    .map(({ letter, feed }) => ({ mark: `${number}${letter}`, feed }));

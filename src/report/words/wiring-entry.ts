@@ -2,8 +2,12 @@ import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import { safeJson } from './safe-text.js';
 
-/** A feed as an entry of a board file's `wiring`, in YAML on one line; with the number of its lead where there is one; or by its own adapter. */
-export function wiringEntry(feed: Feed, lead?: number, isOwn = false): string {
+/** A feed as an entry of a board file's `wiring`, in YAML on one line; with the number of its lead and the letter of its tail where there are some; or by its own adapter. */
+export function wiringEntry(
+  feed: Feed,
+  { lead, tail }: { readonly lead?: number | undefined; readonly tail?: string | undefined } = {},
+  isOwn = false,
+): string {
   const fields = [
     `pedal: ${word(feed.pedal)}`,
     `supply: ${word(feed.supply)}`,
@@ -12,6 +16,7 @@ export function wiringEntry(feed: Feed, lead?: number, isOwn = false): string {
     ...(feed.chain === null ? [] : [`chain: ${word(feed.chain)}`]),
     ...(feed.adapters.length === 0 ? [] : [`parts: [${feed.adapters.map(word).join(', ')}]`]),
     ...(lead === undefined ? [] : [`lead: ${lead}`]),
+    ...(tail === undefined ? [] : [`tail: ${word(tail)}`]),
   ];
   return `- {${fields.join(', ')}}`;
 }

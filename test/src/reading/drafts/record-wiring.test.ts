@@ -94,13 +94,22 @@ const wirings = fc
       chain: fc.constantFrom(null, partId('fan')),
       adapters: fc.constantFrom([], [partId('flip')], [partId('flip'), partId('mini')]),
       lead: fc.option(fc.integer({ min: 1, max: 9 }), { nil: undefined }),
+      tail: fc.constantFrom(undefined, undefined, 'a', 'n', 'y'),
       there: fc.boolean(),
     }),
     { minLength: 4, maxLength: 4 },
   )
   .map((drawn) =>
-    drawn.flatMap(({ output, there, lead, ...more }, at) =>
-      there ? [wired(`p${at}`, output, { ...more, ...(lead === undefined ? {} : { lead }) })] : [],
+    drawn.flatMap(({ output, there, lead, tail, ...more }, at) =>
+      there
+        ? [
+            wired(`p${at}`, output, {
+              ...more,
+              ...(lead === undefined ? {} : { lead }),
+              ...(tail === undefined ? {} : { tail }),
+            }),
+          ]
+        : [],
     ),
   );
 

@@ -60,6 +60,26 @@ describe('the wiring', () => {
     refused(`${feed}, lead: ‸0`, 'wiring[0].lead', ['found 0', 'from 1'], 'Write a whole number');
   });
 
+  it('keeps the letter of a tail, which a chain lead has but once', () => {
+    const wah = 'pedal: wah, supply: quay, unit: 1, output: 2, volts: 9, chain: fan';
+    const boardWith = (...feeds: readonly string[]) =>
+      board(...feeds).replace('milliamps: 100}', 'milliamps: 100}\n  - {name: Wah, volts: 9, milliamps: 1}');
+    const shop = `${catalogue}  - {id: fan, name: Fan, fits: barrel-2.1, gives: barrel-2.1, tails: 3, price: 5}\n`;
+    const both = (one: string, other: string) =>
+      boardWith(`${feed}, chain: fan, lead: 7${one}`, `${wah}, lead: 7${other}`);
+    expect(readOf(both(', tail: b', ''), shop).board.wiring.map(({ tail }) => tail)).toEqual(['b', undefined]);
+    expect(faultsOf(both(', tail: a', ', tail: b'), shop)).toEqual([]);
+    expectFault(
+      { board: both(', tail: b', ', tail: ‸b'), catalogue: shop },
+      'wiring[1].tail',
+      ['found "b"', 'gives to another pedal on lead 7'],
+      'it then gets one that is free',
+    );
+    refused(`${feed}, lead: 7, tail: ‸b`, 'wiring[0].tail', ['found "b" without `chain`'], 'Remove `tail`');
+    refused(`${feed}, chain: flip, tail: ‸b`, 'wiring[0].tail', ['found "b" without `lead`'], 'Remove `tail`');
+    refused(`${feed}, lead: 7, tail: ‸3`, 'wiring[0].tail', ['found 3', 'a letter such as b'], '');
+  });
+
   it('has the outputs of a join in rising order, however they are written', () => {
     for (const outputs of ['[1, 2]', '[2, 1]'])
       expect(readOf(board(joined.replace('[2, 1]', outputs)), catalogue).board.wiring[0]?.outputs).toEqual([1, 2]);

@@ -19,6 +19,11 @@ describe('an entry for the board file', () => {
     expect(wiringEntry(chained)).toBe(
       '- {pedal: drive, supply: quay, unit: 1, output: 2, volts: 9, chain: fan-5, parts: [flip, mini]}',
     );
+    expect(wiringEntry(chained, { lead: 7, tail: 'b' })).toBe(
+      '- {pedal: drive, supply: quay, unit: 1, output: 2, volts: 9, chain: fan-5, parts: [flip, mini], lead: 7, tail: b}',
+    );
+    // YAML takes some letters for yes and no.
+    expect(parse(wiringEntry(chained, { lead: 7, tail: 'n' }))).toMatchObject([{ tail: 'n' }]);
     const joined = feedOf('preamp', 'quay', 1, {
       outputs: [1, 2],
       settings: [millivolts(9000), millivolts(9500)],
