@@ -23,7 +23,7 @@ const desk = createDesk({
     return () => clearTimeout(timer);
   },
 });
-const state = createState(begun.document, { keep: begun.keep, ask: desk.ask });
+const state = createState(begun.document, { keep: begun.keep, ask: desk.ask, inquire: desk.inquire });
 news.tell = state.onNews;
 for (const sentence of begun.notices) state.notice(sentence);
 

@@ -1,11 +1,12 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
+import type { PedalId } from '../domain/quantities.js';
 import { boardData, statedPedals, type Data, type StatedPedal } from './document/board-data.js';
 import { begunWith, changedTo, redone, undone } from './document/history.js';
 import type { Keeping } from './document/keeper.js';
 import type { PageDocument } from './document/page-document.js';
 import { textWithLine } from './document/type-pedal.js';
-import type { News, Question } from './worker/messages.js';
+import type { Inquiry, News, Question } from './worker/messages.js';
 import { heard, nothingHeard, type Heard } from './worker/heard.js';
 
 /** What the page holds: one document with its history, and what was heard of it last. Views are functions of this. */
@@ -24,6 +25,8 @@ export type PageState = {
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   readonly change: (edit: (document: PageDocument) => PageDocument) => void;
+  /** Asks where a pedal could hang. */
+  readonly inquire: (pedal: PedalId) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly notice: (sentence: string) => void;
@@ -35,6 +38,7 @@ export type Effects = {
   readonly keep: (document: PageDocument, told: (keeping: Keeping) => void) => void;
   /** Called with each question; what comes of it is handed to `onNews`. */
   readonly ask: (question: Question) => void;
+  readonly inquire: (inquiry: Inquiry) => void;
 };
 
 /** The state of a page that begins with a document. */
@@ -73,6 +77,7 @@ export function createState(
     canUndo: computed(() => history.value.past.length > 0),
     canRedo: computed(() => history.value.future.length > 0),
     change: (edit) => go(changedTo(history.value, edit(document.value))),
+    inquire: (pedal) => effects.inquire({ about: about.value, pedal }),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
     notice: (sentence) => (notices.value = [...notices.value.filter((one) => one !== sentence), sentence]),
@@ -85,6 +90,6 @@ export function createState(
 
 /** What is asked of a document: of its board with the pedal that is being typed, where that is one already. */
 const questionOf = (document: PageDocument, about: number): Question => {
-  const { board, shop, aim } = document;
-  return { about, board: { ...board, text: textWithLine(document) ?? board.text }, shop, aim };
+  const { board, shop, aim, pins } = document;
+  return { about, board: { ...board, text: textWithLine(document) ?? board.text }, shop, aim, pins };
 };

@@ -10,6 +10,7 @@ import { documentOf } from '../../src/web/document/page-document.js';
 import { filledPage } from '../../src/web/file/page-file.js';
 import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
 
+const fixtures = resolve(import.meta.dirname, '../../fixtures');
 const built = resolve(import.meta.dirname, '../../dist/page/boardfeed.html');
 
 /** The page in a tab, with all that it has complained of or asked for. */
@@ -141,6 +142,43 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     const saved = await readFile(await download.path(), 'utf8');
     expect(saved.startsWith(text)).toBe(true);
     expect((parse(saved) as { pedals: unknown[] }).pedals).toHaveLength(2);
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
+  test('a lead is moved by pointer and by keyboard, all else is planned around it, and it can be taken back', async () => {
+    const path = join(folder, 'demo.html');
+    const files = {
+      board: { file: 'gig-board.yaml', text: await readFile(join(fixtures, 'boards/gig-board.yaml'), 'utf8') },
+      shop: { file: 'marram-street.yaml', text: await readFile(join(fixtures, 'shops/marram-street.yaml'), 'utf8') },
+    };
+    await writeFile(path, filledPage(await readFile(built, 'utf8'), { origin: 'demo', files }));
+    const context = await browser.newContext({ viewport: { width: 1280, height: 1100 } });
+    const { page, incidents } = await openIn(context, path);
+    await proven(page);
+    const lead = (text: string) => page.locator('.leads > li', { hasText: text });
+    const before = await lead('Bogbean drive').locator('span').first().textContent();
+    const from = await page.locator('.drawing-wide [data-pedal="bogbean-drive"] rect').first().boundingBox();
+    const to = await page.locator('.drawing-wide [data-output="staithe-5 1 2"] rect').first().boundingBox();
+    if (from === null || to === null) throw new Error('the drawing lacks them');
+    await page.mouse.move(from.x + 20, from.y + 10);
+    await page.mouse.down();
+    await page.mouse.move(from.x - 40, from.y);
+    await page.locator('.drawing-wide .can-take').first().waitFor();
+    await page.mouse.move(to.x + 30, to.y + 8);
+    await page.locator('.drag-note', { hasText: 'Staithe 5 output 2: Now 2 of 200 mA' }).waitFor();
+    await page.mouse.up();
+    await lead('Bogbean drive: Staithe 5, output 2').waitFor();
+    await proven(page);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await proven(page);
+    expect(await lead('Bogbean drive').locator('span').first().textContent()).toBe(before);
+    await page.getByRole('button', { name: 'Move Bogbean drive' }).focus();
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: /^Staithe 5 output 2/ }).focus();
+    await page.keyboard.press('Enter');
+    await lead('Bogbean drive: Staithe 5, output 2').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
     expect(incidents).toEqual([]);
     await context.close();
   });

@@ -1,6 +1,11 @@
 import type { ChoosingAim } from '../../domain/aim.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { Berth } from '../../planning/check/places-for.js';
 import { usualAssumption } from '../../reading/drafts/assumption.js';
 import { newBoard } from '../../reading/drafts/new-files.js';
+
+/** A pedal with where it has to hang. */
+export type Pin = Berth & { readonly pedal: PedalId };
 
 /** A file as whoever brought it calls it. */
 export type HeldFile = { readonly file: string; readonly text: string };
@@ -17,6 +22,8 @@ export type PageDocument = {
   /** What stands on the line to type a pedal on and is not entered yet. */
   readonly line: string;
   readonly aim: ChoosingAim;
+  /** Where pedals are to hang, whatever else is planned around them; at most one each. */
+  readonly pins: readonly Pin[];
   /** What was looked for on a label and does not stand there: the id of the pedal and the field, with a space between. */
   readonly notOnLabel: readonly string[];
 };
@@ -32,7 +39,10 @@ const emptyBoard = newBoard({
 });
 
 /** What a document is without anything but its files; also of those that were kept by a page that did not know it yet. */
-export const nothingMade = { line: '', aim: 'cost', notOnLabel: [] } satisfies Omit<PageDocument, 'board' | 'shop'>;
+export const nothingMade = { line: '', aim: 'cost', pins: [], notOnLabel: [] } satisfies Omit<
+  PageDocument,
+  'board' | 'shop'
+>;
 
 /** A document of files, with nothing typed yet. */
 export function documentOf(files: Pick<PageDocument, 'board' | 'shop'>): PageDocument {

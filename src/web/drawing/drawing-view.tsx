@@ -1,16 +1,39 @@
-import type { PageState } from '../page-state.js';
+import { useEffect, useState } from 'preact/hooks';
 
-/** The board with all its leads. */
+import type { PedalId } from '../../domain/quantities.js';
+import type { Berth } from '../../planning/check/places-for.js';
+import { pinnedAt } from '../document/pins.js';
+import type { PageState } from '../page-state.js';
+import type { ToldPlan } from '../worker/told-answer.js';
+import { BoardDrawing } from './board-drawing.js';
+import { LeadList } from './lead-list.js';
+
+/** The board with all its leads: a drawing in which leads can be moved, and the same as a list. */
 export function DrawingView({ state }: { readonly state: PageState }) {
   const { answer } = state.heard.value;
   if (answer?.told.kind !== 'plan' || state.pedals.value.length === 0) return null;
+  return <Plugged state={state} plan={answer.told} />;
+}
+
+function Plugged({ state, plan }: { readonly state: PageState; readonly plan: ToldPlan }) {
+  const [moving, move] = useState<PedalId | null>(null);
+  const asked = state.heard.value.places;
+  const places = moving !== null && asked?.pedal === moving ? asked.places : [];
+  useEffect(() => {
+    if (moving !== null) state.inquire(moving);
+  }, [moving, plan]);
+  const pin = (berth: Berth): void => {
+    if (moving !== null) state.change(pinnedAt(moving, berth));
+    move(null);
+  };
   return (
     <section aria-labelledby="drawing-heading">
       <h2 id="drawing-heading">How it is plugged</h2>
-      {answer.told.figures.map(({ size, markup }, at) => (
-        // What the reports draw is escaped already.
-        <figure key={at} class={`drawing drawing-${size}`} dangerouslySetInnerHTML={{ __html: markup }} />
-      ))}
+      <p class="minor">
+        Drag a pedal to another output, or choose “Move” in the list below. All else is planned around it.
+      </p>
+      <BoardDrawing figures={plan.figures} rows={plan.rows} hand={{ moving, places, move, pin }} />
+      <LeadList state={state} rows={plan.rows} hand={{ moving, places, move, pin }} />
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import type { News, Question, ToWorker } from './messages.js';
+import type { Inquiry, News, Question, ToWorker } from './messages.js';
 
 /** A worker, as far as the desk deals with it. */
 export type Hand = {
@@ -7,7 +7,12 @@ export type Hand = {
   readonly listen: (heard: (news: News) => void) => void;
 };
 
-export type Desk = { readonly ask: (question: Question) => void; readonly stop: () => void };
+export type Desk = {
+  readonly ask: (question: Question) => void;
+  /** Asks beside the latest question, whose search goes on. */
+  readonly inquire: (inquiry: Inquiry) => void;
+  readonly stop: () => void;
+};
 
 export type DeskPlace = {
   readonly hire: () => Hand;
@@ -57,6 +62,7 @@ export function createDesk({ hire, onNews, later }: DeskPlace): Desk {
         hand.postMessage({ kind: 'ask', question });
       });
     },
+    inquire: (inquiry) => hand.postMessage({ kind: 'inquire', inquiry }),
     stop: () => {
       callOff();
       hand.postMessage({ kind: 'stop' });

@@ -1,11 +1,15 @@
+import type { PedalId } from '../../domain/quantities.js';
 import type { News, ToldFault } from './messages.js';
 import type { ToldAnswer } from './told-answer.js';
+import type { ToldPlace } from './told-places.js';
 
 /** All that was heard of the latest question that anything was heard of. */
 export type Heard = {
   readonly about: number;
   /** Null while there is none; that of an older question until there is one of this. */
   readonly answer: { readonly about: number; readonly told: ToldAnswer } | null;
+  /** Where one pedal could hang, as was asked last; null while nobody asks. */
+  readonly places: { readonly about: number; readonly pedal: PedalId; readonly places: readonly ToldPlace[] } | null;
   /** What is wrong with the files; empty where they are right. */
   readonly faults: readonly ToldFault[];
   readonly more: number;
@@ -19,6 +23,7 @@ export type Heard = {
 export const nothingHeard: Heard = {
   about: 0,
   answer: null,
+  places: null,
   faults: [],
   more: 0,
   notes: [],
@@ -37,6 +42,8 @@ export function heard(before: Heard, news: News): Heard {
       return { ...before, answer: null, faults: news.faults, more: news.more };
     case 'answer':
       return { ...before, answer: { about: news.about, told: news.answer } };
+    case 'places':
+      return { ...before, places: { about: news.about, pedal: news.pedal, places: news.places } };
     case 'failed':
       return { ...before, failure: news.message, isDone: true };
     case 'done':

@@ -1,6 +1,8 @@
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { HeldFile } from '../document/page-document.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { HeldFile, Pin } from '../document/page-document.js';
 import type { ToldAnswer } from './told-answer.js';
+import type { ToldPlace } from './told-places.js';
 
 /** What is to be answered. All of it is in the message: a worker remembers nothing that it would have to be told before. */
 export type Question = {
@@ -9,10 +11,17 @@ export type Question = {
   readonly board: HeldFile;
   readonly shop: HeldFile | null;
   readonly aim: ChoosingAim;
+  readonly pins: readonly Pin[];
 };
 
-/** What the page says to the worker. A question ends the search for the one before. */
-export type ToWorker = { readonly kind: 'ask'; readonly question: Question } | { readonly kind: 'stop' };
+/** What the page says to the worker. A question ends the search for the one before; an inquiry ends nothing. */
+export type ToWorker =
+  | { readonly kind: 'ask'; readonly question: Question }
+  | { readonly kind: 'inquire'; readonly inquiry: Inquiry }
+  | { readonly kind: 'stop' };
+
+/** What is asked of the latest plan for a document, while its search goes on: where a pedal could hang. */
+export type Inquiry = { readonly about: number; readonly pedal: PedalId };
 
 /** What the worker says of a question, until `done`. */
 export type News = {
@@ -27,6 +36,7 @@ export type News = {
     | { readonly kind: 'faulty'; readonly faults: readonly ToldFault[]; readonly more: number }
     /** The best so far. */
     | { readonly kind: 'answer'; readonly answer: ToldAnswer }
+    | { readonly kind: 'places'; readonly pedal: PedalId; readonly places: readonly ToldPlace[] }
     | { readonly kind: 'done' }
     /** A defect of boardfeed. */
     | { readonly kind: 'failed'; readonly message: string }

@@ -4,6 +4,7 @@ import { basename, resolve } from 'node:path';
 import { expect, test } from 'vitest';
 
 import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-document.js';
+import type { PedalId } from '../../../../src/domain/quantities.js';
 import { createClerk } from '../../../../src/web/worker/clerk.js';
 import type { News, Question } from '../../../../src/web/worker/messages.js';
 
@@ -22,7 +23,9 @@ function listening() {
   const take = createClerk({ post: (one) => news.push(structuredClone(one)), now: () => (now += 1) });
   const ask = async (question: Partial<Question>): Promise<void> =>
     take({ kind: 'ask', question: { ...emptyDocument, about: 1, ...question } });
-  return { news, ask, stop: async () => take({ kind: 'stop' }) };
+  const inquire = async (about: number, pedal: string): Promise<void> =>
+    take({ kind: 'inquire', inquiry: { about, pedal: pedal as PedalId } });
+  return { news, ask, inquire, stop: async () => take({ kind: 'stop' }) };
 }
 
 test('a board is answered to its proof, with the words and the drawings of the reports', async () => {
@@ -82,4 +85,51 @@ test('who is told to stop says nothing more', async () => {
   await stop();
   await asked;
   expect(news).toEqual([{ about: 1, kind: 'begun' }]);
+});
+
+test('where a pedal could go is told of the plan for the same question only', async () => {
+  const { news, ask, inquire } = listening();
+  await ask({ about: 7, board: gigBoard, shop: marramStreet });
+  await inquire(6, 'bogbean-drive');
+  await inquire(7, 'nobody');
+  expect(news.at(-1)?.kind).toBe('done');
+  await inquire(7, 'bogbean-drive');
+  const told = news.at(-1);
+  if (told?.kind !== 'places') throw new Error('no places were told');
+  expect(told.places.filter(({ isHere }) => isHere)).toHaveLength(1);
+  expect(told.places.find(({ output }) => output === 'staithe-5 1 2')).toMatchObject({
+    name: 'Staithe 5 output 2',
+    text: 'Now 2 of 200 mA, with it alone 11 of 200 mA, at 9 V.',
+  });
+});
+
+test('all is planned around what is pinned, and where that cannot be it is said', async () => {
+  const { news, ask, inquire } = listening();
+  await ask({ about: 1, board: gigBoard, shop: marramStreet });
+  await inquire(1, 'bogbean-drive');
+  await inquire(1, 'peat-smoke-fuzz');
+  const told = news.filter((one) => one.kind === 'places');
+  const at = (at: number) => {
+    const berth = told[at]?.places.find(({ output }) => output === 'staithe-5 1 2')?.berth;
+    if (berth === undefined || berth === null) throw new Error('it cannot go there');
+    return berth;
+  };
+  const drive = { ...at(0), pedal: 'bogbean-drive' as PedalId };
+  const fuzz = { ...at(1), pedal: 'peat-smoke-fuzz' as PedalId };
+  await ask({ about: 2, board: gigBoard, shop: marramStreet, pins: [drive] });
+  const plan = news.findLast((one) => one.kind === 'answer')?.answer;
+  expect(plan?.kind === 'plan' && plan.rows.find(({ feed }) => feed.pedal === drive.pedal)).toMatchObject({
+    unit: 'Staithe 5',
+    outputs: '2',
+  });
+  // A positive ground and a negative one on one output: a short.
+  await ask({ about: 3, board: gigBoard, shop: marramStreet, pins: [drive, fuzz] });
+  const none = news.findLast((one) => one.kind === 'answer')?.answer;
+  expect(none).toMatchObject({
+    kind: 'none',
+    lead: 'No plan keeps Bogbean drive and Peat-smoke fuzz where you put them. Let go of a pin, or undo.',
+  });
+  // What is pinned and not there any more is no matter.
+  await ask({ about: 4, board: gigBoard, shop: marramStreet, pins: [{ ...drive, pedal: 'gone' as PedalId }] });
+  expect(news.findLast((one) => one.kind === 'answer')?.answer.kind).toBe('plan');
 });

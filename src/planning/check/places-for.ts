@@ -1,0 +1,46 @@
+import { withBoard } from '../../domain/changed-kit.js';
+import { countOutputs, type Kit } from '../../domain/kit.js';
+import type { Place, Wiring } from '../../domain/plan.js';
+import type { PedalId, SupplyId } from '../../domain/quantities.js';
+import type { Berth } from '../../loadout/today.js';
+export type { Berth } from '../../loadout/today.js';
+
+import { checkOutput, type OutputTrial } from './check-output.js';
+
+/** An output that a pedal may be wished on. */
+export type PlaceFor = {
+  readonly place: Place;
+  /** What there is to be pinned; null where the pedal cannot hang there even by itself. */
+  readonly berth: Berth | null;
+  /** The best way to hang it there by itself, or the one that breaks least. */
+  readonly trial: OutputTrial;
+};
+
+/**
+ * Every output of the supplies that a plan uses or that are owned, and whether a pedal can hang there by itself: whoever else
+ * hangs there makes room. Leads may be bought. Solves nothing.
+ * @throws RangeError when the board has no such pedal.
+ */
+export function placesFor(kit: Kit, { feeds }: Pick<Wiring, 'feeds'>, pedal: PedalId): readonly PlaceFor[] {
+  const units = new Map<SupplyId, number>(kit.board.owned.supplies);
+  for (const { supply, unit } of feeds) units.set(supply, Math.max(unit, units.get(supply) ?? 0));
+  const bare = withBoard(kit, { ...kit.board, wiring: [], owned: { ...kit.board.owned, supplies: units } });
+  return [...units].flatMap(([supply, count]) => {
+    const described = bare.supplies.get(supply);
+    if (described === undefined) return [];
+    return numbers(count).flatMap((unit) =>
+      numbers(countOutputs(described)).map((output) => placeOn(bare, { pedal, supply, unit, output })),
+    );
+  });
+}
+
+const numbers = (count: number): readonly number[] => Array.from({ length: count }, (_, at) => at + 1);
+
+function placeOn(kit: Kit, question: Parameters<typeof checkOutput>[1]): PlaceFor {
+  const { supply, unit, output } = question;
+  const [trial] = checkOutput(kit, question).trials;
+  if (trial === undefined) throw new RangeError(`${supply} has no setting at output ${output}`);
+  const place = { supply, unit, outputs: [output] };
+  const fits = trial.findings.length === 0;
+  return { place, trial, berth: fits ? { ...place, millivolts: trial.millivolts } : null };
+}

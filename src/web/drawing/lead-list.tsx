@@ -1,0 +1,63 @@
+import type { PedalId } from '../../domain/quantities.js';
+import { letGo } from '../document/pins.js';
+import type { PageState } from '../page-state.js';
+import type { ToldPlan } from '../worker/told-answer.js';
+import type { HandState } from './hand.js';
+
+type Rows = { readonly rows: ToldPlan['rows']; readonly hand: HandState };
+
+/** What the drawing shows as a list, a pedal a row: all that can be done in the drawing can be done here by keyboard. */
+export function LeadList({ state, rows, hand }: Rows & { readonly state: PageState }) {
+  const pins = new Set(state.document.value.pins.map(({ pedal }) => pedal));
+  return (
+    <ol class="leads" aria-label="Leads">
+      {rows.map((row) => (
+        <li key={row.feed.pedal}>
+          <span>
+            <b>{row.mark}</b> {row.pedal}: {row.unit}
+            {row.outputs === '' ? '' : `, output ${row.outputs}`}, {row.setting}
+          </span>
+          {pins.has(row.feed.pedal) && (
+            <button type="button" class="quiet" onClick={() => state.change(letGo(row.feed.pedal))}>
+              Pinned: let go<span class="unseen"> of {row.pedal}</span>
+            </button>
+          )}
+          <button
+            type="button"
+            class="quiet"
+            aria-expanded={hand.moving === row.feed.pedal}
+            onClick={() => hand.move(hand.moving === row.feed.pedal ? null : row.feed.pedal)}
+          >
+            Move<span class="unseen"> {row.pedal}</span>
+          </button>
+          {hand.moving === row.feed.pedal && <Places pedal={row.feed.pedal} name={row.pedal} hand={hand} />}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+type PlacesProps = { readonly pedal: PedalId; readonly name: string; readonly hand: HandState };
+
+/** Where a pedal could go, with the load there, and where not, with the reason. */
+function Places({ name, hand: { places, pin } }: PlacesProps) {
+  if (places.length === 0) return <p role="status">Looking where it could go …</p>;
+  return (
+    <ul class="places" aria-label={`Where ${name} could go`}>
+      {places.map(({ output, name: place, berth, text, isHere }) => (
+        <li key={output}>
+          {berth === null ? (
+            <span class="closed">
+              <b>{place}</b> cannot take it: {text}
+            </span>
+          ) : (
+            <button type="button" onClick={() => pin(berth)}>
+              <b>{place}</b>
+              {isHere ? ' (here)' : ''} {text}
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,58 @@
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Kit } from '../../domain/kit.js';
+import type { OutletLoad } from '../../domain/load-numbers.js';
+import type { PedalId } from '../../domain/quantities.js';
+import { placesFor, type Berth, type PlaceFor } from '../../planning/check/places-for.js';
+import { placeText } from '../../report/words/places.js';
+import { sentence, speechOf, type Speech } from '../../report/words/speech.js';
+import { fullStop, meterOf, meterText, voltsText } from '../../report/words/words.js';
+
+/** An output, and what would come of a pedal there. */
+export type ToldPlace = {
+  /** As the drawing calls the output: the supply, the unit and the output, with spaces between. */
+  readonly output: string;
+  readonly name: string;
+  /** Null where the pedal cannot go. */
+  readonly berth: Berth | null;
+  /** The load before and after, or the rule that is broken, in a sentence. */
+  readonly text: string;
+  /** Whether the pedal hangs there in the plan. */
+  readonly isHere: boolean;
+};
+
+export function toldPlaces(kit: Kit, plan: JudgedPlan, pedal: PedalId): readonly ToldPlace[] {
+  const speech = speechOf(kit);
+  const own = plan.feeds.find((feed) => feed.pedal === pedal);
+  return placesFor(kit, plan, pedal).map((found) => {
+    const { supply, unit, outputs } = found.place;
+    const [output = 0] = outputs;
+    return {
+      output: `${supply} ${unit} ${output}`,
+      name: placeText(speech.inventory, plan.feeds, found.place),
+      berth: found.berth,
+      text: found.berth === null ? brokenText(speech, found) : loadText(plan, found),
+      isHere: own?.supply === supply && own.unit === unit && own.outputs.includes(output),
+    };
+  });
+}
+
+/** The worst of what is broken. */
+function brokenText(speech: Speech, { trial: { findings } }: PlaceFor): string {
+  const [worst] = findings;
+  return worst === undefined ? '' : fullStop(sentence(speech, worst.message));
+}
+
+function loadText({ outlets }: JudgedPlan, { place, trial: { outlet, millivolts } }: PlaceFor): string {
+  const isHere = (one: OutletLoad): boolean =>
+    one.place.supply === place.supply &&
+    one.place.unit === place.unit &&
+    one.place.outputs.some((output) => place.outputs.includes(output));
+  const now = loadOf(outlets.find(isHere) ?? null);
+  const alone = loadOf(outlet);
+  return `${now === null ? 'Free now' : `Now ${now}`}${alone === null ? '' : `, with it alone ${alone}`}, at ${voltsText(millivolts)}.`;
+}
+
+function loadOf(outlet: OutletLoad | null): string | null {
+  const current = outlet?.current ?? null;
+  return current === null ? null : meterText(meterOf(current));
+}

@@ -1,0 +1,63 @@
+import { resolve } from 'node:path';
+
+import { expect, test } from 'vitest';
+
+import type { PedalId } from '../../../../src/domain/quantities.js';
+import { readInputs } from '../../../../src/node/disk/read-inputs.js';
+import { keepsPinned } from '../../../../src/planning/asking/keeps-pinned.js';
+import { placesFor } from '../../../../src/planning/check/places-for.js';
+import { choose } from '../../../../src/planning/choose/choose.js';
+import { nothingToday } from '../../../../src/loadout/today.js';
+
+const fixture = (path: string): string => resolve(import.meta.dirname, '../../../../fixtures', path);
+const read = await readInputs(fixture('boards/tideway.yaml'), fixture('shops/quayside.yaml'));
+if (read.kind === 'faulty') throw new Error('the example is faulty');
+const kit = read.value;
+const best = await choose(kit);
+if (best.kind !== 'plan') throw new Error('the example has no plan');
+const plan = best.wiring;
+
+const placesOf = (pedal: PedalId) => placesFor(kit, plan, pedal);
+
+test('every output of the supplies in use is told once, and a pedal can stay where it is', () => {
+  for (const { pedal, supply, unit, outputs } of plan.feeds.filter(({ join }) => join === null)) {
+    const places = placesOf(pedal);
+    const own = places.filter(
+      ({ place }) => place.supply === supply && place.unit === unit && place.outputs[0] === outputs[0],
+    );
+    expect(own).toHaveLength(1);
+    expect(own[0]?.berth, pedal).not.toBeNull();
+    const names = places.map(({ place }) => JSON.stringify(place));
+    expect(new Set(names).size).toBe(names.length);
+  }
+});
+
+test('where a pedal cannot hang by itself a rule is named, and nothing is to be pinned', () => {
+  const all = plan.feeds.flatMap(({ pedal }) => placesOf(pedal));
+  const closed = all.filter(({ berth }) => berth === null);
+  expect(closed.length).toBeGreaterThan(0);
+  expect(closed.length).toBeLessThan(all.length);
+  for (const { trial } of closed) expect(trial.findings.length).toBeGreaterThan(0);
+});
+
+test('a plan around a pin keeps it, and is never better than one without', async () => {
+  let [kept, impossible] = [0, 0];
+  for (const { pedal } of plan.feeds)
+    for (const { berth } of placesOf(pedal)) {
+      if (berth === null) continue;
+      const pins = new Map([[pedal, berth]]);
+      const answer = await choose(kit, { pins });
+      if (answer.kind !== 'plan') {
+        impossible += 1;
+        continue;
+      }
+      kept += 1;
+      expect(answer.gap).toBeNull();
+      expect(keepsPinned(answer.wiring, { ...nothingToday, berths: pins, pinned: new Set([pedal]) })).toBe(true);
+      const { money, exposed } = answer.wiring.score;
+      const price = Number(kit.board.policy.noisePrice);
+      expect(money + price * exposed).toBeGreaterThanOrEqual(plan.score.money + price * plan.score.exposed);
+    }
+  expect(kept).toBeGreaterThan(8);
+  expect(impossible).toBeLessThan(kept);
+});
