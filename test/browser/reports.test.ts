@@ -11,7 +11,9 @@ import { compare } from '../../src/planning/compare/compare.js';
 import { choose, type ChooseOptions } from '../../src/planning/choose/choose.js';
 import { comparisonHandout } from '../../src/report/words/comparison-handout.js';
 import { reportText, type ReportFormat } from '../../src/report/formats.js';
-import type { ReportInput } from '../../src/report/words/handout.js';
+import { boardDrawing } from '../../src/report/drawing/drawings.js';
+import { drawingStyle } from '../../src/report/drawing/style.js';
+import { handoutOf, type ReportInput } from '../../src/report/words/handout.js';
 import { comparisonPage } from '../../src/report/page/comparison.js';
 import { everything } from '../src/report/everything.js';
 import { moving } from '../src/report/moving.js';
@@ -161,6 +163,28 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     expect(await page.evaluate('document.documentElement.nodeName')).toBe('svg');
     expect(await page.evaluate('document.querySelector("parsererror")')).toBeNull();
     expect((await lookAt(page)).drawing.flaws).toEqual([]);
+    expect(incidents).toEqual([]);
+    await close();
+  });
+
+  test.each(boards)('small drawings of %s beside one another', async (board) => {
+    const input = inputs[board];
+    const plan = input === undefined ? null : handoutOf(input);
+    if (plan?.kind !== 'plan') return;
+    const path = join(folder, `${board.replaceAll(' ', '-')}-small.html`);
+    // Two of eighty millimetres on a sheet.
+    const drawings = [1, 2].map((at) => boardDrawing(plan, 'small', `board-${at}`).markup).join('');
+    await writeFile(
+      path,
+      `<!doctype html><style>${drawingStyle}svg{width:80mm;height:auto}</style><body>${'<p>Word</p>'.repeat(5)}${drawings}`,
+    );
+    const { page, incidents, close } = await openFile(browser, path, screenOf('paper'));
+    for (const on of ['paper', 'a desk in the dark']) {
+      await show(page, screenOf(on));
+      const { flaws, texts } = (await lookAt(page)).drawing;
+      expect(flaws, on).toEqual([]);
+      expect(texts).toBeGreaterThan(2 * plan.rows.length * 2);
+    }
     expect(incidents).toEqual([]);
     await close();
   });
