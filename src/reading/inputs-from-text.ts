@@ -43,7 +43,7 @@ export function inputsBeside(
     if (read.kind === 'faulty') return read;
     const { catalogue: shop } = read.value;
     if (shop === null) throw new Error('a catalogue was refused without a fault');
-    return { kind: 'read', value: { ...read.value, catalogue: shop } };
+    return { ...read, value: { ...read.value, catalogue: shop } };
   };
 }
 

@@ -24,16 +24,19 @@ export const noBrowser =
     ? null
     : 'there is no Chromium here: install it (apt-get install chromium) or name it in CHROMIUM';
 
-export function startBrowser(): Promise<Browser> {
+/** The program of the browser. */
+export function browserPath(): string {
   if (executablePath === null) throw new Error('BROWSER_TESTS is "required", but there is no Chromium');
-  return chromium.launch({
-    executablePath,
-    args: [
-      ...['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
-      ...['--disable-background-networking', '--disable-component-update', '--disable-sync'],
-    ],
-  });
+  return executablePath;
 }
+
+export const browserArguments: readonly string[] = [
+  ...['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
+  ...['--disable-background-networking', '--disable-component-update', '--disable-sync'],
+];
+
+export const startBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: browserPath(), args: [...browserArguments] });
 
 function isExecutable(path: string): boolean {
   try {

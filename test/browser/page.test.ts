@@ -1,51 +1,16 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { parse } from 'yaml';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
-import { documentOf } from '../../src/web/document/page-document.js';
-import { filledPage } from '../../src/web/file/page-file.js';
+import { builtPage, heldFixture, kept, openIn, proven, tiles, typePedal, writePage } from './on-page.js';
 import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
 
-const fixtures = resolve(import.meta.dirname, '../../fixtures');
-const built = resolve(import.meta.dirname, '../../dist/page/boardfeed.html');
-
-/** The page in a tab, with all that it has complained of or asked for. */
-type Tab = { readonly page: Page; readonly incidents: readonly string[] };
-
-async function openIn(context: BrowserContext, path: string): Promise<Tab> {
-  const page = await context.newPage();
-  const incidents: string[] = [];
-  const address = `file://${path}`;
-  page.on('console', (message) => incidents.push(`console: ${message.text()}`));
-  page.on('pageerror', (error) => incidents.push(`error: ${error.message}`));
-  page.on('request', (request) => {
-    const isOwn = request.url() === address || request.url().startsWith('blob:');
-    if (!isOwn) incidents.push(`request: ${request.url()}`);
-  });
-  page.on('dialog', (dialog) => {
-    incidents.push(`dialog: ${dialog.message()}`);
-    void dialog.dismiss();
-  });
-  await page.goto(address);
-  await page.locator('#type-line').waitFor();
-  return { page, incidents };
-}
-
-async function typePedal(page: Page, line: string): Promise<void> {
-  await page.locator('#type-line').fill(line);
-  await page.keyboard.press('Enter');
-}
-
-const tiles = (page: Page): Promise<readonly string[]> => page.locator('.tile-name').allTextContents();
-const kept = (page: Page): Promise<void> => page.getByText('Kept in this browser', { exact: true }).waitFor();
-const proven = (page: Page): Promise<void> => page.locator('.standing', { hasText: 'Proven' }).waitFor();
-
 test('the page is one file of less than 1.2 MB', async ({ annotate }) => {
-  const { length } = await readFile(built);
+  const { length } = await readFile(builtPage);
   await annotate(`${Math.round(length / 1000)} kB`);
   expect(length).toBeGreaterThan(500_000);
   expect(length).toBeLessThan(1_200_000);
@@ -65,7 +30,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
 
   test('from an empty page to an answer by keyboard alone, and nothing is asked of anybody', async () => {
     const context = await browser.newContext();
-    const { page, incidents } = await openIn(context, built);
+    const { page, incidents } = await openIn(context, builtPage);
     for (let presses = 0; !(await isAtLine(page)); presses += 1) {
       expect(presses, 'presses of Tab to the line').toBeLessThan(10);
       await page.keyboard.press('Tab');
@@ -83,7 +48,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
 
   test('the answer counts the pedal that is being typed', async () => {
     const context = await browser.newContext();
-    const { page } = await openIn(context, built);
+    const { page } = await openIn(context, builtPage);
     await page.locator('#type-line').fill('Ouzel delay 9v 250 neg');
     await page.getByText('Ouzel delay: 9 V, 250 mA, centre-negative, digital by its name.').waitFor();
     await typePedal(page, 'Ouzel delay 9v 250 neg');
@@ -95,7 +60,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
 
   test('a reload loses nothing, not even what stands on the line', async () => {
     const context = await browser.newContext();
-    const { page } = await openIn(context, built);
+    const { page } = await openIn(context, builtPage);
     await typePedal(page, 'Ouzel delay 9v 250 neg');
     await page.locator('#type-line').fill('Gorse dr');
     await kept(page);
@@ -108,10 +73,10 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
 
   test('two tabs do not overwrite each other, and each finds its own again', async () => {
     const context = await browser.newContext();
-    const one = await openIn(context, built);
+    const one = await openIn(context, builtPage);
     await typePedal(one.page, 'Ouzel delay 9v 250 neg');
     await kept(one.page);
-    const other = await openIn(context, built);
+    const other = await openIn(context, builtPage);
     await other.page.getByText('is open in another tab').waitFor();
     await typePedal(other.page, 'Gorse drive 9v 8 neg');
     await typePedal(one.page, 'Ruff tuner');
@@ -127,9 +92,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     const text =
       '# mine\nboard: <b>Quiet</b> # x\ncurrency: EUR\nassume: {power: DC, polarity: centre-negative, inlet: barrel-2.1, ground: negative}\npolicy: {headroom: {alone: 1.2, chained: 2, supply: 1.2}, guess: 1.5, chains: allow, noisePrice: 20}\npedals:\n  - {name: "</script><img src=x onerror=alert(1)>", volts: 9, milliamps: 9}   # a\n';
     const path = join(folder, 'own.html');
-    const page0 = await readFile(built, 'utf8');
-    const { board, shop } = documentOf({ board: { file: 'own.yaml', text }, shop: null });
-    await writeFile(path, filledPage(page0, { origin: 'own', files: { board, shop } }));
+    await writePage(path, { board: { file: 'own.yaml', text }, shop: null });
     const context = await browser.newContext({ acceptDownloads: true });
     const { page, incidents } = await openIn(context, path);
     await proven(page);
@@ -148,11 +111,10 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
 
   test('a lead is moved by pointer and by keyboard, all else is planned around it, and it can be taken back', async () => {
     const path = join(folder, 'demo.html');
-    const files = {
-      board: { file: 'gig-board.yaml', text: await readFile(join(fixtures, 'boards/gig-board.yaml'), 'utf8') },
-      shop: { file: 'marram-street.yaml', text: await readFile(join(fixtures, 'shops/marram-street.yaml'), 'utf8') },
-    };
-    await writeFile(path, filledPage(await readFile(built, 'utf8'), { origin: 'demo', files }));
+    await writePage(path, {
+      board: await heldFixture('boards/gig-board.yaml'),
+      shop: await heldFixture('shops/marram-street.yaml'),
+    });
     const context = await browser.newContext({ viewport: { width: 1280, height: 1100 } });
     const { page, incidents } = await openIn(context, path);
     await proven(page);
@@ -185,7 +147,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
 
   test('it can be used on a phone and at a desk, in the light and in the dark', async () => {
     const context = await browser.newContext({ reducedMotion: 'reduce' });
-    const { page, incidents } = await openIn(context, built);
+    const { page, incidents } = await openIn(context, builtPage);
     await typePedal(page, 'Ouzel delay 9v 250 neg');
     await typePedal(page, 'Ruff tuner');
     await proven(page);

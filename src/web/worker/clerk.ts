@@ -2,10 +2,9 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import { chooseOrSeek } from '../../planning/wanted/wanted.js';
 import type { InputFault } from '../../reading/faults/input-fault.js';
-import { inputsFromText, type BoardAlone, type Inputs } from '../../reading/inputs-from-text.js';
-import type { ReadResult } from '../../reading/faults/input-fault.js';
 import { webTiming } from '../../../solver/timing.js';
 import type { HeldFile, Pin } from '../document/page-document.js';
+import { createReader, type ReadInputs } from './input-reader.js';
 import type { Inquiry, News, Question, ToldFault, ToWorker } from './messages.js';
 import { toldAnswer, type Pins } from './told-answer.js';
 import { toldPlaces } from './told-places.js';
@@ -26,6 +25,7 @@ type Basis = { readonly about: number; readonly kit: Kit; readonly plan: JudgedP
 export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => Promise<void> {
   let asked = new AbortController();
   let basis: Basis | null = null;
+  const readInputs = createReader();
 
   async function take(question: Question): Promise<void> {
     asked.abort();
@@ -40,7 +40,7 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
       // Whoever types is at the next key already: it is heard before the work begins.
       await webTiming.pause();
       const lay = (kit: Kit, plan: JudgedPlan): void => void (basis = { about, kit, plan });
-      if (!signal.aborted) await answer(question, { tell, lay, signal, now });
+      if (!signal.aborted) await answer(question, { tell, lay, readInputs, signal, now });
       tell({ kind: 'done' });
     } catch (error) {
       tell({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
@@ -71,17 +71,21 @@ type Desk = Pick<ClerkPlace, 'now'> & {
   readonly tell: (news: NewsAlone) => void;
   /** Makes a plan the basis of inquiries. */
   readonly lay: (kit: Kit, plan: JudgedPlan) => void;
+  readonly readInputs: ReadInputs;
   readonly signal: AbortSignal;
 };
 
-async function answer({ board, shop, aim, pins }: Question, { tell, lay, signal, now }: Desk): Promise<void> {
+async function answer(
+  { board, shop, aim, pins }: Question,
+  { tell, lay, readInputs, signal, now }: Desk,
+): Promise<void> {
   const read = readInputs(board, shop);
   if (read.kind === 'faulty') {
     tell({ kind: 'faulty', faults: read.faults.map((fault) => toldFault(fault, shop)), more: read.more });
     return;
   }
   tell({ kind: 'read', notes: read.notes ?? [] });
-  const kit: Kit = read.value;
+  const kit = read.value;
   const options = { aim, signal, pins: pinsFor(kit, pins) };
   for (const limitMs of patience) {
     const end = now() + limitMs;
@@ -104,10 +108,6 @@ const pinsFor = (kit: Kit, pins: readonly Pin[]): Pins =>
 
 const isProven = (found: Awaited<ReturnType<typeof chooseOrSeek>>): boolean =>
   (found.kind === 'plan' && found.gap === null) || (found.kind === 'wanted' && found.isProven);
-
-function readInputs(board: HeldFile, shop: HeldFile | null): ReadResult<Inputs | BoardAlone> {
-  return inputsFromText(board, shop, { skipBadRows: true });
-}
 
 const toldFault = ({ file, line, key, message, remedy }: InputFault, shop: HeldFile | null): ToldFault => ({
   of: file === shop?.file ? 'shop' : 'board',

@@ -21,8 +21,8 @@ export type DeskPlace = {
   readonly later: (ms: number, call: () => void) => () => void;
 };
 
-/** Longer than a worker is silent that is searching: it hears what it is asked many times a second. */
-const patienceMs = 1_000;
+/** Longer than a worker is silent that is searching, or reads a large shop for the first time. */
+const patienceMs = 2_000;
 
 /**
  * Takes questions to a worker and brings back its news of the latest one. A worker that is too busy to hear a newer question
