@@ -63,7 +63,13 @@ export type { MoveReason } from './planning/rewire/move-reasons.js';
 export { explain, type ExplainOptions, type Explanation } from './planning/explain/explain.js';
 export { rewire, type RewireOptions } from './planning/rewire/rewire.js';
 export type { SearchOptions } from './planning/asking/search-options.js';
-export { decisiveLabels, type AskedLabel, type Decides, type DecisiveLabels } from './planning/ask/decisive-labels.js';
+export {
+  decisiveLabels,
+  labelsOf,
+  type AskedLabel,
+  type Decides,
+  type DecisiveLabels,
+} from './planning/ask/decisive-labels.js';
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare } from './planning/spare/spare.js';
 export type { ReplugStep, UnitPlace } from './planning/rewire/steps.js';

@@ -12,6 +12,7 @@ export {
   compare,
   decisiveLabels,
   explain,
+  labelsOf,
   rewire,
   spare,
 } from './node/threads/planning.js';

@@ -1,19 +1,21 @@
 import { buyCsv } from './tables/buy-csv.js';
 import { svgFile } from './drawing/svg-file.js';
 import { feedsCsv } from './tables/feeds-csv.js';
-import { handoutOf, type Handout, type ReportInput } from './words/handout.js';
+import { handoutOf, type Handout, type Occasion, type ReportInput } from './words/handout.js';
 import { answerJson } from './json/plan-codec.js';
 import { wantedJson } from './json/wanted-codec.js';
 import { labelSheet } from './labels/sheet.js';
 import { markdownText } from './page/markdown.js';
 import { pageText } from './page/page.js';
+import { sheetText } from './sheet/sheet.js';
 
 /** What can be made of an answer to take home. */
-export type ReportFormat = 'page' | 'labels' | 'markdown' | 'feeds' | 'shopping list' | 'drawing' | 'json';
+export type ReportFormat = 'page' | 'sheet' | 'labels' | 'markdown' | 'feeds' | 'shopping list' | 'drawing' | 'json';
 
 /** By how a file's name ends, in capitals or not; the first that fits decides. */
 export const reportEndings: readonly { readonly ending: string; readonly format: ReportFormat }[] = [
   { ending: '.labels.html', format: 'labels' },
+  { ending: '.sheet.html', format: 'sheet' },
   { ending: '.html', format: 'page' },
   { ending: '.md', format: 'markdown' },
   { ending: '.buy.csv', format: 'shopping list' },
@@ -27,8 +29,12 @@ export const reportEndings: readonly { readonly ending: string; readonly format:
 export const reportFormatOf = (path: string): ReportFormat | null =>
   reportEndings.find(({ ending }) => path.toLowerCase().endsWith(ending))?.format ?? null;
 
-const makers: Readonly<Record<Exclude<ReportFormat, 'json'>, (handout: Handout) => string>> = {
+/** Whether a file of this name is one sheet of paper, of whatever it is made. */
+export const isSheet = (path: string): boolean => reportFormatOf(path) === 'sheet';
+
+const makers: Readonly<Record<Exclude<ReportFormat, 'json'>, (handout: Handout, occasion: Occasion) => string>> = {
   page: pageText,
+  sheet: sheetText,
   labels: labelSheet,
   markdown: markdownText,
   feeds: feedsCsv,
@@ -38,9 +44,9 @@ const makers: Readonly<Record<Exclude<ReportFormat, 'json'>, (handout: Handout) 
 
 /** The answer as the text of a file in this format. The same input always makes the same text. */
 export function reportText(format: ReportFormat, input: ReportInput): string {
-  const { kit, answer } = input;
+  const { kit, answer, occasion = { shop: null, date: null } } = input;
   if (format === 'json') return answer.kind === 'wanted' ? wantedJson(answer) : answerJson(kit, answer);
-  return makers[format](handoutOf(input));
+  return makers[format](handoutOf(input), occasion);
 }
 
 /** The reports that there are of one kind of result. */

@@ -28,6 +28,7 @@ test('the library offers these and nothing else', () => {
     'inputsFromText',
     'kitOf',
     'labelsJson',
+    'labelsOf',
     'labelsText',
     'outputAnswerJson',
     'outputAnswerText',

@@ -37,6 +37,9 @@ export const spare: typeof sparing.spare = async (kit, options) =>
 export const decisiveLabels: typeof labels.decisiveLabels = async (kit, options) =>
   withThreads(options, async (threads) => labels.decisiveLabels(kit, { ...options, ...threads }));
 
+export const labelsOf: typeof labels.labelsOf = async (kit, plan, options) =>
+  withThreads(options, async (threads) => labels.labelsOf(kit, plan, { ...options, ...threads }));
+
 export const addPedal: typeof adding.addPedal = async (kit, pedal, options) =>
   withThreads(options, async (threads) => adding.addPedal(kit, pedal, { ...options, ...threads }));
 

@@ -15,7 +15,8 @@ import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
 import { installedAs } from '../spare/installed.js';
 import { basisOf } from '../spare/spare.js';
-import { drawing, mostDrawn, openLabels, readingsOf, type OpenLabel, type Standing } from './open-labels.js';
+import { mostDrawn, openLabels, type OpenLabel, type Standing } from '../../domain/open-labels.js';
+import { drawing, readingsOf } from './label-readings.js';
 
 /** What a label decides: what to buy, only how it is wired, or nothing at all; `unknown` where time ran out. */
 export type Decides = 'purchase' | 'wiring' | 'nothing' | 'unknown';
@@ -70,12 +71,37 @@ export async function decisiveLabels(kit: Kit, options: SearchOptions = {}): Pro
   const effort = effortOf(options);
   const basis = await basisFor(kit, effort);
   if (basis.kind !== 'basis') return basis;
-  const inquiry: Inquiry = { kit, wiring: basis.wiring, effort: { ...effort, onProgress: undefined } };
+  const labels = await askedOf({
+    kit,
+    wiring: basis.wiring,
+    isCheapest: true,
+    effort: { ...effort, onProgress: undefined },
+  });
+  const whole = labels.every(({ decides, draw }) => decides !== 'unknown' && draw?.samePurchase !== null);
+  return { kind: 'labels', of: basis.of, wiring: basis.wiring, labels, whole };
+}
+
+/**
+ * The same of a plan that is known already, whatever it aims at, the most decisive first; what was not settled in time decides
+ * `unknown`. A reading with which something cheaper would do, too, is not looked for: it decides what to buy where what is
+ * bought would not do.
+ * @throws Error as `decisiveLabels` does.
+ */
+export const labelsOf = async (
+  kit: Kit,
+  wiring: JudgedPlan,
+  options: SearchOptions = {},
+): Promise<readonly AskedLabel[]> =>
+  askedOf({ kit, wiring, isCheapest: false, effort: { ...effortOf(options), onProgress: undefined } });
+
+/** What is most open is asked first, so that time runs out at what was only assumed. */
+async function askedOf(inquiry: Inquiry): Promise<readonly AskedLabel[]> {
+  const { kit, wiring } = inquiry;
   const known = new Map<string, Promise<Pick<AskedLabel, 'decides' | 'draw' | 'readings'>>>();
   const labels: AskedLabel[] = [];
-  for (const label of openLabels(kit.board)) {
+  for (const label of [...openLabels(kit.board)].sort(byStanding)) {
     const key = JSON.stringify(
-      [label.field, feedKey(basis.wiring, label.pedal), { ...label.pedal, id: '', name: '' }],
+      [label.field, feedKey(wiring, label.pedal), { ...label.pedal, id: '', name: '' }],
       plain,
     );
     const asked =
@@ -83,8 +109,7 @@ export async function decisiveLabels(kit: Kit, options: SearchOptions = {}): Pro
     known.set(key, asked);
     labels.push({ ...label, ...(await asked) });
   }
-  const whole = labels.every(({ decides, draw }) => decides !== 'unknown' && draw?.samePurchase !== null);
-  return { kind: 'labels', of: basis.of, wiring: basis.wiring, labels: mostDecisiveFirst(labels), whole };
+  return mostDecisiveFirst(labels);
 }
 
 const plain = (_: string, value: unknown): unknown => (value instanceof Map ? [...value] : value);
@@ -95,7 +120,13 @@ const feedKey = ({ feeds }: JudgedPlan, { id }: Pedal): unknown => {
   return feed === undefined ? null : [feed.supply, feed.unit, feed.outputs];
 };
 
-type Inquiry = { readonly kit: Kit; readonly wiring: JudgedPlan; readonly effort: Effort };
+type Inquiry = {
+  readonly kit: Kit;
+  readonly wiring: JudgedPlan;
+  /** Whether no plan costs less, so that one which does tells something. */
+  readonly isCheapest: boolean;
+  readonly effort: Effort;
+};
 
 type Basis = { readonly kind: 'basis'; readonly of: 'wiring' | 'plan'; readonly wiring: JudgedPlan };
 
@@ -180,14 +211,13 @@ const severity: readonly Decides[] = ['purchase', 'unknown', 'wiring', 'nothing'
 
 /** What comes of a reading: whether the plan holds, whether its purchase does, and what is best then. */
 async function outcomeOf(label: OpenLabel, pedal: Pedal, inquiry: Inquiry): Promise<Omit<ReadingOutcome, 'reads'>> {
-  const { wiring, effort } = inquiry;
+  const { wiring, isCheapest, effort } = inquiry;
   const kit = asRead(inquiry, pedal);
   const holds = feedsAsRead(wiring.feeds, pedal).some(
     (feeds) => auditedIfSound({ kit, partial: false }, feeds) !== null,
   );
   const same = holds ? true : planOf(await ask(installedAs(kit, wiring).kit, { tiers: [] }, effort));
-  const best = await ask(kit, { tiers: ['cost'] }, effort);
-  const bestPlan = planOf(best);
+  const bestPlan = isCheapest ? planOf(await ask(kit, { tiers: ['cost'] }, effort)) : null;
   const money = bestPlan === null || bestPlan === 'unknown' ? null : bestPlan.score.money;
   const costOf = (plan: JudgedPlan): number => criterionValue('cost', plan, kit.board.policy);
   if (same === null) return { decides: 'purchase', money };
@@ -213,11 +243,14 @@ const mostDecisiveFirst = (labels: readonly AskedLabel[]): readonly AskedLabel[]
   [...labels].sort(
     (one, other) =>
       severity.indexOf(one.decides) - severity.indexOf(other.decides) ||
-      standings.indexOf(one.standing) - standings.indexOf(other.standing) ||
+      byStanding(one, other) ||
       roomOf(one) - roomOf(other),
   );
 
 const standings: readonly Standing[] = ['unknown', 'guessed', 'assumed'];
+
+const byStanding = (one: OpenLabel, other: OpenLabel): number =>
+  standings.indexOf(one.standing) - standings.indexOf(other.standing);
 
 /** How many times what is planned the purchase bears; what is no draw has no room at all. */
 const roomOf = ({ draw }: AskedLabel): number =>

@@ -2,7 +2,7 @@ import type { ReplugWords } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
 import { plainly, withCare } from '../words/remark.js';
 import { listText } from '../words/words.js';
-import { list, paragraph, remarkList, tableMarkup } from './elements.js';
+import { list, remarkList, tableMarkup } from './elements.js';
 
 /** What changes of today's wiring: who stays, who moves from where to where and why, who is new, who is off. */
 export function changesBody({ stay, releads, moves, added, dropped, unlisted }: ReplugWords): Markup {
@@ -26,10 +26,3 @@ const movesTable = (moves: ReplugWords['moves']): Markup =>
     rows: moves.map(({ name, from, to, why }) => [name, from, to, why]),
     cards: 'moves',
   });
-
-/** What to write into the board file; null where it is true as it is. */
-export function entriesBody({ entries }: ReplugWords): Markup | null {
-  if (entries === null) return null;
-  const lines = entries.entries.map((line) => markup`${line}\n`);
-  return markup`${entries.texts.map(paragraph)}${lines.length === 0 ? null : markup`<pre><code>${lines}</code></pre>\n`}`;
-}

@@ -22,8 +22,8 @@ export function comparisonPage(handout: ComparisonHandout): string {
 <main>
 ${sectionsOf(handout).map(sectionMarkup)}</main>
 <footer>
-<p>Made by boardfeed from the board file and the catalogue of ${speech.shop ?? 'the shop'}. A comparison is only as \
-good as the figures it was made from.</p>
+<p>Made by boardfeed with what ${speech.shop ?? 'the shop'} sells. A comparison is only as good as the figures it was made \
+from.</p>
 </footer>`,
   );
 }

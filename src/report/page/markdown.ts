@@ -11,7 +11,7 @@ import {
   trimmed,
   type Lines,
 } from './markdown-lines.js';
-import { confirmLead } from '../words/remarks.js';
+import { confirmAtHome } from '../words/remarks.js';
 import type { CheckRow, HookupStep } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
 
@@ -60,7 +60,7 @@ const leftOutLines = ({ leftOut }: PlanHandout): Lines =>
   section('Left out', leftOut.length === 0 ? [] : bullets(leftOut.map(({ name, why }) => `${name}: ${why}`)));
 
 const confirmLines = ({ confirm }: PlanHandout): Lines =>
-  section('Confirm before plugging in', confirm.length === 0 ? [] : [...paragraph(confirmLead), ...remarks(confirm)]);
+  section('Confirm before plugging in', confirm.length === 0 ? [] : [...paragraph(confirmAtHome), ...remarks(confirm)]);
 
 function changeLines({ stay, releads, moves, added, dropped, unlisted }: ReplugWords): Lines {
   const notes = [

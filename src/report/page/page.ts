@@ -12,8 +12,8 @@ import { pageStyle } from './style.js';
 export function pageText(handout: Handout): string {
   const sections = handout.kind === 'plan' ? planSections(handout) : handout.passages.map(passageSection);
   const head = handout.kind === 'plan' ? planHead(handout) : noPlanHead(handout);
-  const { shop: name } = handout.speech;
-  const shop = name === null ? '' : ` and the catalogue of ${name}`;
+  const { shop } = handout.speech;
+  const from = shop === null ? '' : ` with what ${shop} sells`;
   return documentText(
     handout.title,
     pageStyle,
@@ -23,7 +23,7 @@ ${head}</header>
 ${contents(sections)}<main>
 ${sections.map(sectionMarkup)}</main>
 <footer>
-<p>Made by boardfeed from the board file${shop}. A plan is only as good as the figures it was made from.</p>
+<p>Made by boardfeed${from}. A plan is only as good as the figures it was made from.</p>
 </footer>`,
   );
 }

@@ -4,11 +4,11 @@ import { boardDrawings } from '../drawing/drawings.js';
 import { drawingKey, type KeyEntry } from '../drawing/key.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
-import { confirmLead } from '../words/remarks.js';
+import { confirmAtHome } from '../words/remarks.js';
 import { hazardIcon, polarityIcon } from '../signs/icons.js';
 import { hazardWords } from '../words/hazards.js';
 import { capital, priceText } from '../words/words.js';
-import { changesBody, entriesBody } from './changes.js';
+import { changesBody } from './changes.js';
 import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
 import { feedsBody, stepsBody } from './plugging.js';
 
@@ -40,7 +40,6 @@ const replugParts = (handout: PlanHandout, changes: ReplugWords): readonly Part[
   ['re-plug', 'Re-plugging, step by step', stepsBody(handout)],
   ['feeds', 'Feeds when it is done', feedsBody(handout)],
   ['wiring', 'Wiring when it is done', wiringBody(handout)],
-  ['entries', 'Write into the board file', entriesBody(changes)],
   ['grounds', 'Grounds and noise', remarkList(handout.grounds)],
   ['cautions', 'Cautions', remarkList(handout.cautions)],
   proofPart(handout),
@@ -84,7 +83,7 @@ function buyBody({ shopping, owned, wiring, speech: { board } }: PlanHandout): M
 }
 
 const confirmBody = ({ confirm }: PlanHandout): Markup | null =>
-  confirm.length === 0 ? null : markup`${paragraph(confirmLead)}${remarkList(confirm)}`;
+  confirm.length === 0 ? null : markup`${paragraph(confirmAtHome)}${remarkList(confirm)}`;
 
 /** The board twice, of which a screen or a sheet of paper shows the one that fits. */
 function wiringBody(plan: PlanHandout): Markup | null {

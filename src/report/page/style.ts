@@ -61,7 +61,6 @@ td.figures,th.figures{overflow-wrap:normal}
 .options th:nth-child(2){width:34%}
 .moves th:nth-child(1){width:18%}
 .moves th:nth-child(2),.moves th:nth-child(3){width:23%}
-pre{margin:0 0 .75rem;padding:.5rem .75rem;background:var(--panel);font-size:.8125rem;white-space:pre-wrap}
 figure{margin:0 0 1.75rem}
 figure svg{display:block;max-width:100%;height:auto}
 .narrow{display:none}
@@ -92,15 +91,20 @@ font-size:.875rem}
 @media print{
 nav{display:none}
 section{margin-top:14pt;padding-top:7pt;border-top-width:1pt}
-#hook-up{break-before:page}
-figure,tr,li,.facts,.standing{break-inside:avoid}
+figure,tr,li,.facts,.standing,h2+p,h3+p{break-inside:avoid}
+h2+p,h3+p{break-after:avoid}
 .steps>li{break-inside:auto}
+p,li{orphans:3;widows:3}
 thead{display:table-header-group}
+thead,tbody tr:first-child,tbody tr:nth-last-child(2){break-after:avoid}
+tbody tr:last-child,tfoot{break-before:avoid}
+li:first-child{break-after:avoid}
+li:last-child{break-before:avoid}
 th,td{padding-top:3pt;padding-bottom:3pt}
-figure svg{max-height:245mm}
+figure svg{max-height:230mm}
 .standing{background:none}
 }
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'cwDCB0tiMt4/opEI3cmChEDW885jhyMnc0AOv/Z8vI8=' };
+export const pageStyle: StyleSheet = { text, digest: 'j9UjjMQHlQWVpqJQUmwmjwAPasterVOOfPIUC4OQXDs=' };

@@ -1,4 +1,4 @@
-import type { Part } from '../../domain/part.js';
+import type { Polarity } from '../../domain/pedal.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
@@ -60,13 +60,14 @@ export const noiseText = (inventory: Inventory, { pedal, by }: Exposure): string
   '(digital) and will probably whine or hum.';
 
 function kept(inventory: Inventory, feeds: readonly Feed[]): string[] {
-  return feeds
-    .filter(({ pedal }) => inventory.pedal(pedal).kept === 'unread')
-    .map(
-      ({ pedal }) =>
-        `Plug nothing into ${inventory.pedalName(pedal)} before its label has been read: what its place is planned with is ` +
-        'assumed, and a wrong feed destroys it.',
-    );
+  const unread = feeds.filter(({ pedal }) => inventory.pedal(pedal).kept === 'unread');
+  if (unread.length === 0) return [];
+  const [label, place, it] =
+    unread.length === 1 ? ['its label has', 'its place is', 'it'] : ['their labels have', 'their places are', 'them'];
+  return [
+    `Plug nothing into ${namesOf(inventory, unread)} before ${label} been read: what ${place} planned with is ` +
+      `assumed, and a wrong feed destroys ${it}.`,
+  ];
 }
 
 /** How long each power bank lasts, and what to mind of it. */
@@ -91,13 +92,13 @@ function ofOwnAdapter(inventory: Inventory, feeds: readonly Feed[]): string[] {
 }
 
 function eitherWay(inventory: Inventory, feeds: readonly Feed[]): string[] {
-  return feeds
-    .filter((feed) => feed.readings !== undefined && !isFedByOwn(inventory, feed))
-    .map(
-      ({ pedal }) =>
-        `${inventory.pedalName(pedal)} may want either polarity: look for the sign of pin and sleeve beside its inlet, and use ` +
-        'the leads that go with it. With no sign to be found, ask its maker; do not try.',
-    );
+  const either = feeds.filter((feed) => feed.readings !== undefined && !isFedByOwn(inventory, feed));
+  if (either.length === 0) return [];
+  const its = either.length === 1 ? 'its' : 'the';
+  return [
+    `${namesOf(inventory, either)} may want either polarity: look for the sign of pin and sleeve beside ${its} inlet, and use ` +
+      `the leads that go with it. With no sign to be found, ask ${its} maker; do not try.`,
+  ];
 }
 
 function ofUnknownGround(inventory: Inventory, feeds: readonly Feed[]): string[] {
@@ -108,6 +109,9 @@ function ofUnknownGround(inventory: Inventory, feeds: readonly Feed[]): string[]
         `Nobody knows the ground of ${inventory.pedalName(pedal)}, so it shares one with no other pedal here: keep it so.`,
     );
 }
+
+const namesOf = (inventory: Inventory, feeds: readonly Feed[]): string =>
+  listText(feeds.map(({ pedal }) => inventory.pedalName(pedal)));
 
 function alternating(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
@@ -147,18 +151,29 @@ function joins(inventory: Inventory, feeds: readonly Feed[]): string[] {
   });
 }
 
+/** What the same leads do to the polarity of several pedals is said once. */
 function reversers(inventory: Inventory, feeds: readonly Feed[]): string[] {
-  return feeds.flatMap((feed) => {
-    const reversing = leadsOf(feed)
-      .map(inventory.part)
-      .filter(({ reverses }) => reverses);
+  const turned = new Map<
+    string,
+    { readonly leads: readonly string[]; readonly polarity: Polarity; pedals: string[] }
+  >();
+  for (const feed of feeds) {
+    const leads = leadsOf(feed)
+      .filter((id) => inventory.part(id).reverses)
+      .map(inventory.partName);
     const { polarity } = feed;
-    if (reversing.length === 0 || polarity === null || polarity === 'unknown') return [];
-    const names = listText(reversing.map((part: Part) => inventory.partName(part.id)));
-    return [
-      `${names} ${reversing.length === 1 ? 'swaps' : 'swap'} plus and minus on the way to ` +
-        `${inventory.pedalName(feed.pedal)}, which gets ${polarityText(polarity)}: mark the lead.`,
-    ];
+    if (leads.length === 0 || polarity === null || polarity === 'unknown') continue;
+    const key = JSON.stringify([leads, polarity]);
+    const group = turned.get(key) ?? { leads, polarity, pedals: [] };
+    group.pedals.push(inventory.pedalName(feed.pedal));
+    turned.set(key, group);
+  }
+  return [...turned.values()].map(({ leads, polarity, pedals }) => {
+    const several = pedals.length > 1;
+    return (
+      `${listText(leads)} ${leads.length === 1 ? 'swaps' : 'swap'} plus and minus on the way to ${listText(pedals)}, ` +
+      `which ${several ? 'get' : 'gets'} ${polarityText(polarity)}: mark the lead${several ? 's' : ''}.`
+    );
   });
 }
 

@@ -1,6 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
+import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
 import { boardEntries, type BoardEntries } from './board-entries.js';
@@ -9,6 +10,7 @@ import { evidenceText } from './evidence.js';
 import { feedRows, type FeedRow } from './feed-row.js';
 import { headlineOf, type Headline } from './headline.js';
 import { hookupOf, type UnitHookup } from './hookup.js';
+import { readAtHome, type ReadAtHome } from './read-at-home.js';
 import { ownedInUse, shoppingItems, type OwnedItem, type ShoppingItem } from './purchases.js';
 import { impossibleLead, reasonPassages, stoppedLead, stoppedPassage, type Passage } from './reasons.js';
 import type { Remark } from './remark.js';
@@ -25,6 +27,18 @@ import { wantedItems, wantedLead, wantedPassages, wantedStanding, type WantedIte
 export type ReportInput = {
   readonly kit: Kit;
   readonly answer: Answer | Wanted;
+  /** Which labels decide, the most decisive first; where that was not asked, a sheet has them all alike. */
+  readonly labels?: readonly AskedLabel[];
+  /** For whom and when a sheet is made; nothing is said of it where this is left out. */
+  readonly occasion?: Occasion;
+};
+
+/** What a sheet of paper says of itself. */
+export type Occasion = {
+  /** Who hands it out; null is who sells. */
+  readonly shop: string | null;
+  /** In words; null to leave it out. */
+  readonly date: string | null;
 };
 
 /** A plan in words, sorted for a person who buys and plugs; every report to take home is made from it. */
@@ -40,6 +54,8 @@ export type PlanHandout = {
   /** Pedals without power, with the reason. */
   readonly leftOut: readonly { readonly id: PedalId; readonly name: string; readonly why: string }[];
   readonly confirm: readonly Remark[];
+  /** What nobody has read off a label yet, what decides most first. */
+  readonly toRead: ReadAtHome;
   /** What it changes of how the board is plugged today; null of a plan that knows nothing of that. */
   readonly changes: ReplugWords | null;
   readonly hookup: readonly UnitHookup[];
@@ -72,12 +88,12 @@ export type NoPlanHandout = {
 
 export type Handout = PlanHandout | NoPlanHandout;
 
-export function handoutOf({ kit, answer }: ReportInput): Handout {
+export function handoutOf({ kit, answer, labels }: ReportInput): Handout {
   const speech = speechOf(kit);
   const name = safeText(kit.board.name);
   switch (answer.kind) {
     case 'plan':
-      return planHandout(speech, answer);
+      return planHandout(speech, answer, labels ?? null);
     case 'impossible':
       return {
         kind: 'none',
@@ -118,7 +134,7 @@ function wantedHandout(wanted: Wanted): NoPlanHandout {
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
-function planHandout(speech: Speech, plan: Plan): PlanHandout {
+function planHandout(speech: Speech, plan: Plan, labels: readonly AskedLabel[] | null): PlanHandout {
   const { wiring, gap, reasons } = plan;
   const { board, inventory } = speech;
   const units = unitUses(board, inventory, wiring);
@@ -137,6 +153,7 @@ function planHandout(speech: Speech, plan: Plan): PlanHandout {
       why: whyLeftOut(speech, id, reasons),
     })),
     confirm: confirmRemarks(speech, wiring),
+    toRead: readAtHome(speech, wiring, labels),
     hookup,
     rows,
     grounds: groundRemarks(speech, wiring),

@@ -64,10 +64,9 @@ export const stoppedLead = 'The search stopped before any plan was found. That d
 
 export const stoppedPassage: Passage = {
   title: 'What to do next',
-  entries: [
-    'Give it more time and run it again.',
-    'Or leave out pedals or supplies that do not come into question.',
-  ].map((text) => ({ name: null, text, below: [] })),
+  entries: ['Give it more time and ask again.', 'Or leave out pedals or supplies that do not come into question.'].map(
+    (text) => ({ name: null, text, below: [] }),
+  ),
 };
 
 const just = (text: string): PassageEntry => ({ name: null, text, below: [] });
@@ -128,7 +127,7 @@ const limitAmount = ({ board }: Speech, limit: LimitReason['limit'], amount: num
   limit === 'budget' ? priceText(minorUnits(amount), board) : String(amount);
 
 const mistyped: Readonly<Record<Asked, string>> = {
-  board: "Check that pedal's label against the board file: a mistyped figure is common.",
+  board: "Check that pedal's label against the figures given: a mistyped figure is common.",
   'one more pedal': "Check that pedal's label against what you typed: a mistyped figure is common.",
 };
 

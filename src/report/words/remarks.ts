@@ -29,6 +29,10 @@ export function whyLeftOut(speech: Speech, pedal: PedalId, reasons: readonly Rea
 export const confirmLead =
   'Your files do not state what follows. Read the labels; where one differs, correct the file and run again.';
 
+/** The same on paper, for those who have no files. */
+export const confirmAtHome =
+  'Nobody has read what follows off a label yet. Read the labels; where one differs, ask again before you plug anything in.';
+
 /** What was assumed or guessed; pedals with the same assumptions share a remark. */
 export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds'>): readonly Remark[] {
   const { board, inventory } = speech;

@@ -28,6 +28,10 @@ export const stopText =
   'Hold the probes to each plug as said and compare. If a plug reads wrong, or shows a minus sign, pull the supply from ' +
   'the mains and stop: its pedal must not go on.';
 
+/** The same where there is little room. */
+export const shortStopText =
+  'If a plug reads wrong, or shows a minus sign, pull the supply from the mains and stop: its pedal must not go on.';
+
 /** What to look out for when the pedals have power. */
 export const watchText = 'If anything stays dark, hums, gets hot or smells, pull that supply at once.';
 
@@ -38,21 +42,22 @@ export function hookupSteps(
   rows: readonly FeedRow[],
 ): readonly HookupStep[] {
   const { inventory } = speech;
-  const isKept = ({ feed }: { readonly feed: Feed }): boolean => inventory.pedal(feed.pedal).kept !== null;
   const plugged = hookup.map((unit) => ({
     ...unit,
     leads: unit.leads.flatMap((lead) => {
-      const ends = lead.ends.filter((end) => !isKept(end));
+      const ends = lead.ends.filter(({ feed }) => !isKept(inventory, feed));
       return ends.length === 0 ? [] : [{ ...lead, ends }];
     }),
   }));
   const switches = plugged.flatMap((unit) => switchTexts(speech, unit));
-  const checks = rows.filter((row) => !isKept(row)).flatMap(({ mark, feed }) => plugChecks(inventory, mark, feed));
+  const checks = rows
+    .filter(({ feed }) => !isKept(inventory, feed))
+    .flatMap(({ mark, feed }) => plugChecks(inventory, mark, feed));
   const leads = plugged.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
   const hasBank = hookup.some(({ socket }) => socket === null);
   const bankOff = hasBank ? ', switch every power bank off' : '';
   const bankOn = hasBank ? ', and switch the power banks on' : '';
-  const free = rows.filter(isKept).map((row) => `${row.unit}, ${outputsText(row.feed.outputs)}: for ${row.pedal}.`);
+  const free = keptPlaces(inventory, rows);
   return [
     plainStep(
       'Unplug everything',
@@ -74,6 +79,15 @@ export function hookupSteps(
     plainStep('Switch on', `Plug the supplies in one at a time${bankOn}. ${watchText}`),
   ];
 }
+
+/** Whether nothing is plugged in there yet. */
+export const isKept = (inventory: Inventory, { pedal }: Feed): boolean => inventory.pedal(pedal).kept !== null;
+
+/** "Quay 6, output 5: for Ruff tuner (label unread)." for every place that is only kept. */
+export const keptPlaces = (inventory: Inventory, rows: readonly FeedRow[]): readonly string[] =>
+  rows
+    .filter(({ feed }) => isKept(inventory, feed))
+    .map((row) => `${row.unit}, ${outputsText(row.feed.outputs)}: for ${row.pedal}.`);
 
 /** What to measure at a plug, nothing at that of an own adapter; where nobody has read the label, for either way in which it may read. */
 export const plugChecks = (inventory: Inventory, mark: string, feed: Feed): readonly CheckRow[] =>

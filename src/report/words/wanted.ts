@@ -185,5 +185,5 @@ function socketsText({ owned, least, most }: Wanted['sockets']): string {
 }
 
 const nextTexts = [
-  'When you have found supplies, list them in a catalogue with their prices and ask again: the plan then says what to buy and which output feeds which pedal.',
+  'When you have found supplies, note what they give and cost and ask again: the plan then says what to buy and which output feeds which pedal.',
 ];

@@ -13,6 +13,8 @@ describe('the format of a report', () => {
   it.each([
     ['plan.html', 'page'],
     ['plan.labels.html', 'labels'],
+    ['plan.sheet.html', 'sheet'],
+    ['PLAN.Sheet.HTML', 'sheet'],
     ['plan.md', 'markdown'],
     ['plan.csv', 'feeds'],
     ['plan.feeds.csv', 'feeds'],

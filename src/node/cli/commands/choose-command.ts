@@ -14,23 +14,23 @@ import { searchAloud } from '../progress/aloud.js';
 import { allFiles } from '../written/all-files.js';
 import { proofFile } from '../written/proof-file.js';
 import { reportFiles } from '../written/report-files.js';
+import { besideAnswer, type SheetFlags } from '../written/sheet-beside.js';
 import { wiringFile } from '../written/wiring-file.js';
 
-export type ChooseFlags = ReadingOptions & {
-  readonly aim: ChoosingAim;
-  readonly partial: boolean;
-  readonly json: boolean;
-  /** In seconds; no limit when left out. */
-  readonly time?: number;
-  /** The file to write the proof to; none is written when left out. */
-  readonly proof?: string;
-  /** The files to write reports to; how a name ends says which. */
-  readonly report: readonly string[];
-  /** Whether the plan goes into the board file. */
-  readonly record: boolean;
-  /** Whether files of proof and reports may be replaced. */
-  readonly force?: boolean;
-};
+export type ChooseFlags = ReadingOptions &
+  SheetFlags & {
+    readonly aim: ChoosingAim;
+    readonly partial: boolean;
+    readonly json: boolean;
+    /** In seconds; no limit when left out. */
+    readonly time?: number;
+    /** The file to write the proof to; none is written when left out. */
+    readonly proof?: string;
+    /** Whether the plan goes into the board file. */
+    readonly record: boolean;
+    /** Whether files of proof and reports may be replaced. */
+    readonly force?: boolean;
+  };
 
 /** Chooses, or says what to look for where there is no catalogue, and returns the exit code. */
 export async function runChoose(
@@ -47,7 +47,7 @@ export async function runChoose(
     ask: nothingAsked,
     files: allFiles(
       proofFile(flags.proof, { force }),
-      reportFiles(report, answerReports, inputs, { force }),
+      reportFiles(report, answerReports, inputs, { force }, besideAnswer(flags, remainingMs)),
       wiringFile(flags, boardPath, cataloguePath),
     ),
     call: async (kit) =>

@@ -12,27 +12,27 @@ import { searchAloud } from '../progress/aloud.js';
 import { allFiles } from '../written/all-files.js';
 import { proofFile } from '../written/proof-file.js';
 import { reportFiles } from '../written/report-files.js';
+import { besideAnswer, type SheetFlags } from '../written/sheet-beside.js';
 import { wiringFile } from '../written/wiring-file.js';
 
-export type RewireFlags = ReadingOptions & {
-  /** Ids of pedals that must stay where they are. */
-  readonly keep: readonly string[];
-  readonly buy: 'allow' | 'never';
-  /** In the major units of the board's currency; the board's own budget when left out. */
-  readonly budget?: number;
-  readonly partial: boolean;
-  readonly json: boolean;
-  /** In seconds; no limit when left out. */
-  readonly time?: number;
-  /** The file to write the proof to; none is written when left out. */
-  readonly proof?: string;
-  /** The files to write reports to; how a name ends says which. */
-  readonly report: readonly string[];
-  /** Whether the plan goes into the board file. */
-  readonly record: boolean;
-  /** Whether files of proof and reports may be replaced. */
-  readonly force?: boolean;
-};
+export type RewireFlags = ReadingOptions &
+  SheetFlags & {
+    /** Ids of pedals that must stay where they are. */
+    readonly keep: readonly string[];
+    readonly buy: 'allow' | 'never';
+    /** In the major units of the board's currency; the board's own budget when left out. */
+    readonly budget?: number;
+    readonly partial: boolean;
+    readonly json: boolean;
+    /** In seconds; no limit when left out. */
+    readonly time?: number;
+    /** The file to write the proof to; none is written when left out. */
+    readonly proof?: string;
+    /** Whether the plan goes into the board file. */
+    readonly record: boolean;
+    /** Whether files of proof and reports may be replaced. */
+    readonly force?: boolean;
+  };
 
 /** Plans how to re-plug the board, and returns the exit code. */
 export async function runRewire(
@@ -54,7 +54,7 @@ export async function runRewire(
     },
     files: allFiles(
       proofFile(flags.proof, { force }),
-      reportFiles(report, answerReports, inputs, { force }),
+      reportFiles(report, answerReports, inputs, { force }, besideAnswer(flags, remainingMs)),
       wiringFile(flags, boardPath, cataloguePath ?? null),
     ),
     call: async (kit, wishes) =>

@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 
 import type { ChooseFlags } from '../commands/choose-command.js';
-import { refuseReports, reportOption } from './report-option.js';
+import { refuseReports, reportOption, shopOption } from './report-option.js';
 import {
   aimOption,
   boardArgument,
@@ -31,12 +31,13 @@ export function chooseCommand(): Command {
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
     .addOption(recordOption())
     .addOption(reportOption(planReports))
+    .addOption(shopOption())
     .addOption(forceOption('the proof and of reports'))
     .addHelpText('after', below(chooseExitCodes))
     .action(async (board: string, catalogue: string | undefined, flags: ChooseFlags, command: Command) => {
       if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
         command.error('error: --force goes with --proof or --report only');
-      await refuseReports(command, flags.report, 'answer', flags.proof === undefined ? [] : [flags.proof]);
+      await refuseReports(command, flags, 'answer', flags.proof === undefined ? [] : [flags.proof]);
       const { runChoose } = await import('../commands/choose-command.js');
       process.exitCode = await runChoose(board, catalogue ?? null, flags);
     });

@@ -45,7 +45,7 @@ export function compareCommand(): Command {
         if (out !== undefined || jobs !== undefined) command.error('error: --out and --jobs go with --boards only');
         if (first === undefined || second === undefined || files.length > 2)
           return command.error('error: it takes a board file and a catalogue file');
-        await refuseReports(command, rest.report, 'comparison');
+        await refuseReports(command, rest, 'comparison');
         const { runCompare } = await import('../commands/compare-command.js');
         process.exitCode = await runCompare(first, second, rest);
         return;

@@ -1,10 +1,16 @@
 import { Option, type Command } from 'commander';
 
+import type { SheetFlags } from '../written/sheet-beside.js';
+
 /** Given again and again, a file each. `kinds` says which endings of a name mean what. */
 export const reportOption = (kinds: string): Option =>
   new Option('--report <file>', `write a report to take home; its ending says which: ${kinds}; repeatable`)
     .argParser((path: string, before: readonly string[]) => [...before, path])
     .default([], 'none');
+
+/** Goes with a sheet of paper alone. */
+export const shopOption = (): Option =>
+  new Option('--shop <name>', "the shop's own name on a sheet, in place of the catalogue's");
 
 /**
  * Ends in wrong use where a report cannot have the name that was given. `taken` are the names of other files that the command
@@ -12,11 +18,22 @@ export const reportOption = (kinds: string): Option =>
  */
 export async function refuseReports(
   command: Command,
-  paths: readonly string[],
+  { report: paths, shop }: SheetFlags,
   of: 'answer' | 'comparison',
   taken: readonly string[] = [],
 ): Promise<void> {
-  if (paths.length === 0) return;
+  if (paths.length > 0) await refuseNames(command, paths, of, taken);
+  if (shop === undefined) return;
+  const { isSheet } = await import('../../../report/formats.js');
+  if (!paths.some(isSheet)) command.error('error: --shop goes with a sheet, such as --report plan.sheet.html');
+}
+
+async function refuseNames(
+  command: Command,
+  paths: readonly string[],
+  of: 'answer' | 'comparison',
+  taken: readonly string[],
+): Promise<void> {
   const { reportFault } = await import('../written/report-files.js');
   const fault =
     of === 'answer'

@@ -2,7 +2,7 @@ import { Command, Option } from 'commander';
 
 import type { RewireFlags } from '../commands/rewire-command.js';
 import { amount } from './option-values.js';
-import { refuseReports, reportOption } from './report-option.js';
+import { refuseReports, reportOption, shopOption } from './report-option.js';
 import {
   forceOption,
   jsonOption,
@@ -40,12 +40,13 @@ export function rewireCommand(): Command {
     .option('--proof <file>', 'write the proof to this file, for boardfeed verify to check')
     .addOption(recordOption())
     .addOption(reportOption(planReports))
+    .addOption(shopOption())
     .addOption(forceOption('the proof and of reports'))
     .addHelpText('after', below(planExitCodes))
     .action(async (board: string, catalogue: string | undefined, flags: RewireFlags, command: Command) => {
       if (flags.force === true && flags.proof === undefined && flags.report.length === 0)
         command.error('error: --force goes with --proof or --report only');
-      await refuseReports(command, flags.report, 'answer', flags.proof === undefined ? [] : [flags.proof]);
+      await refuseReports(command, flags, 'answer', flags.proof === undefined ? [] : [flags.proof]);
       const { runRewire } = await import('../commands/rewire-command.js');
       process.exitCode = await runRewire(board, catalogue, flags);
     });

@@ -46,7 +46,7 @@ export const forceOption = (what = 'reports'): Option =>
 
 /** Kinds of reports about a plan, as help names them. */
 export const planReports =
-  '.html a page to print, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
+  '.html a page, .sheet.html one sheet of paper, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
 
 export const planExitCodes = exitCodeText({
   0: 'a plan, proven best',

@@ -36,15 +36,19 @@ export function reportFault<Input>(
   return twice === undefined ? null : `'${twice}' is named twice; every file takes a name of its own`;
 }
 
-/** The reports of an answer. No report ever replaces one of the files `inputs` that it is made from. */
+/**
+ * The reports of an answer. No report ever replaces one of the files `inputs` that it is made from. `beside` is what they say
+ * besides.
+ */
 export const reportFiles = (
   paths: readonly string[],
   kinds: ReportKinds<ReportInput>,
   inputs: readonly string[],
   options: ReportOptions,
+  beside: (kit: Kit, answer: Answer | Wanted) => Promise<Pick<ReportInput, 'labels' | 'occasion'>>,
 ): WrittenFiles<Kit, Answer | Wanted> => ({
   areWritable: async () => areReportsWritable(paths, inputs, options),
-  write: async (kit, answer) => writeReports(paths, kinds, { kit, answer }, options),
+  write: async (kit, answer) => writeReports(paths, kinds, { kit, answer, ...(await beside(kit, answer)) }, options),
 });
 
 /** The same of a comparison. */

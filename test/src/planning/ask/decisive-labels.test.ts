@@ -6,7 +6,7 @@ import type { Board, Catalogue } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
 import { decisiveLabels, type AskedLabel, type DecisiveLabels } from '../../../../src/planning/ask/decisive-labels.js';
-import { drawing, readingsOf } from '../../../../src/planning/ask/open-labels.js';
+import { drawing, readingsOf } from '../../../../src/planning/ask/label-readings.js';
 import { installedAs } from '../../../../src/planning/spare/installed.js';
 import { tinyCase, type Case } from '../../../support/arbitraries.js';
 import { bruteForce } from '../../../support/brute-force.js';

@@ -7,6 +7,9 @@ import { labelSheet } from '../../../../src/report/labels/sheet.js';
 import { labelStyle } from '../../../../src/report/labels/style.js';
 import { pageText } from '../../../../src/report/page/page.js';
 import { pageStyle } from '../../../../src/report/page/style.js';
+import { sheetText } from '../../../../src/report/sheet/sheet.js';
+import { sheetStyle } from '../../../../src/report/sheet/style.js';
+import type { Handout } from '../../../../src/report/words/handout.js';
 import { elementsOf, type FoundElement } from '../../../support/elements.js';
 import { hostileName } from '../../../support/hostile-names.js';
 import { allHandouts, movingPlan, namedInTurn, planOf, plainPlan } from '../handouts.js';
@@ -28,8 +31,10 @@ function skeletonOf(elements: readonly FoundElement[]): readonly string[] {
   return kept;
 }
 
+const occasion = { shop: '<b>Shop</b>\u202e', date: '28 November 2026' };
 const pages = [
   ['page', pageText, pageStyle],
+  ['sheet', (handout: Handout) => sheetText(handout, occasion), sheetStyle],
   ['sheet of labels', labelSheet, labelStyle],
 ] as const;
 
@@ -163,7 +168,6 @@ describe('the page of a plan for re-plugging', () => {
       'Re-plugging, step by step',
       'Feeds when it is done',
       'Wiring when it is done',
-      'Write into the board file',
       'Grounds and noise',
       'Cautions',
       'Why no plan is better',
@@ -173,10 +177,8 @@ describe('the page of a plan for re-plugging', () => {
     );
   });
 
-  it('gives the entries for the file a line each, as they are to be written', () => {
-    const text = pageText(movingPlan());
-    expect(text).toContain(
-      '<pre><code>- {pedal: chorus, supply: shared, unit: 1, output: 2, volts: 9, chain: fan}\n- {',
-    );
+  it('leaves what is to be written into a file to the screen and to Markdown', () => {
+    expect(movingPlan().changes?.entries?.entries.length).toBeGreaterThan(1);
+    expect(pageText(movingPlan())).not.toContain('{pedal:');
   });
 });

@@ -64,7 +64,7 @@ describe('--report of rewire', () => {
     expect(page).toMatch(
       /<h1>Harbour-light board: how to re-plug it<\/h1>[^]*>What changes<[^]*>Re-plugging, step by step</,
     );
-    expect(page).toContain('Made by boardfeed from the board file. A plan');
+    expect(page).toContain('Made by boardfeed. A plan');
     expect(await textOf('r.md')).toContain('| Skerry delay | Jetty 6 output 6, 9 V |');
     expect((await textOf('r.csv')).split('\r\n').filter((line) => line.includes(',moves,'))).toHaveLength(1);
   });

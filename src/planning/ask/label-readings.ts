@@ -1,36 +1,10 @@
-import type { Board } from '../../domain/board.js';
+import { mostDrawn, type OpenLabel } from '../../domain/open-labels.js';
 import type { Kit } from '../../domain/kit.js';
-import { highestMillivolts, lowestMillivolts, polarities, type Pedal, type UnknownField } from '../../domain/pedal.js';
+import { highestMillivolts, lowestMillivolts, polarities, type Pedal } from '../../domain/pedal.js';
 import { decimalOfThousandths, microamps, millivolts } from '../../domain/quantities.js';
-
-/** How a figure came to be planned with. */
-export type Standing = 'assumed' | 'guessed' | 'unknown';
-
-/** One figure of one pedal that nobody has read. */
-export type OpenLabel = { readonly pedal: Pedal; readonly field: UnknownField; readonly standing: Standing };
 
 /** One way in which a label may read (volts as a decimal), and the pedal as it is then. */
 export type Reading = { readonly reads: string; readonly pedal: Pedal };
-
-/** Every figure that is assumed, guessed or unknown, in the order of the board. Spare outputs have no label. */
-export const openLabels = ({ pedals }: Board): readonly OpenLabel[] =>
-  pedals
-    .filter(({ kept }) => kept !== 'spare')
-    .flatMap((pedal) =>
-      fields.flatMap((field): readonly OpenLabel[] => {
-        const standing = standingOf(pedal, field);
-        return standing === null ? [] : [{ pedal, field, standing }];
-      }),
-    );
-
-/** What destroys a pedal comes first. */
-const fields: readonly UnknownField[] = ['power', 'volts', 'polarity', 'inlet', 'ground', 'milliamps'];
-
-function standingOf(pedal: Pedal, field: UnknownField): Standing | null {
-  if (pedal.unknown.includes(field)) return 'unknown';
-  if (field === 'milliamps') return pedal.figure === 'guess' ? 'guessed' : null;
-  return field in pedal.assumed ? 'assumed' : null;
-}
 
 /**
  * The other ways in which a label may read: of what is unknown each of them, of what is assumed all but the assumed one. Volts
@@ -78,10 +52,6 @@ export const drawing = (pedal: Pedal, drawn: number): Pedal => ({
   figure: 'label',
   unknown: pedal.unknown.filter((field) => field !== 'milliamps'),
 });
-
-/** The most that it is planned to draw at any volts, in microamps, before any factor. */
-export const mostDrawn = ({ draw }: Pedal): number =>
-  draw.kind === 'flat' ? draw.microamps : Math.max(...draw.microamps.values());
 
 const plugsOf = ({ supplies, parts }: Kit): readonly string[] => [
   ...new Set([

@@ -1,0 +1,79 @@
+import { drawingStyle } from '../drawing/style.js';
+import type { StyleSheet } from '../page/document.js';
+import { commonStyle } from '../page/style.js';
+
+const text = `${commonStyle}${drawingStyle}main{font-size:1em}
+h1{font-size:1.5em;margin:0 0 .25em}
+h2{font-size:1.0625em;margin:0 0 .25em}
+h3{font-size:.9375em;margin:.5em 0 .125em}
+p{margin:0 0 .25em;max-width:none}
+section{margin-top:1em;padding-top:.375em;border-top:1.5px solid var(--ink)}
+header{display:grid;grid-template-columns:1fr auto;gap:0 1.5em}
+header>*{grid-column:1/-1}
+header h1{grid-column:1}
+header .from{grid-column:2;text-align:right}
+.from span{margin-left:.75em}
+ul{margin:0 0 .25em;padding-left:1.1em}
+li{margin:.125em 0}
+table{width:100%;border-collapse:collapse;margin:0 0 .25em}
+caption{text-align:left;color:var(--soft);font-size:.875em}
+th,td{text-align:left;vertical-align:top;padding:.1875em .625em .1875em 0;border-bottom:1px solid var(--line)}
+th:last-child,td:last-child{padding-right:0}
+thead th{overflow-wrap:normal;border-bottom:1px solid var(--ink);font-size:.875em;vertical-align:bottom}
+tfoot th,tfoot td{border-bottom:0;font-weight:700}
+.figures{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
+.looks{list-style:none;padding:0}
+.tick{display:inline;font-weight:700}
+.tick input{width:1em;height:1em;margin:0 .125em 0 0;font:inherit;vertical-align:-.125em;accent-color:var(--ink)}
+.where{color:var(--soft);font-size:.875em}
+#buy caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.ruled{height:1.75em;border-bottom:1px solid var(--soft)}
+svg{display:block;max-width:100%;height:auto}
+svg.narrow{display:none}
+.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,18em),1fr));gap:0 1.5em}
+footer{margin-top:1em;padding-top:.375em}
+@media screen and (max-width:48rem){
+header h1,header .from{grid-column:1/-1;text-align:left}
+svg.wide{display:none}
+svg.narrow{display:block}
+.cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
+.cards caption{display:block}
+.cards thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+.cards tr{border-top:1px solid var(--ink);padding:.5rem 0}
+.cards th[scope=row],.cards td{display:flex;width:auto;gap:.75rem;border:0;padding:.1875rem 0}
+.cards th[scope=row]::before,.cards td::before{content:attr(data-label);flex:0 0 6.5rem;color:var(--soft);font-weight:400}
+}
+@page{margin:9mm 10mm}
+@media print{
+body,svg text{font-family:Arial,"Helvetica Neue",Helvetica,"Liberation Sans","DejaVu Sans Condensed",sans-serif}
+main{font-size:8.25pt;line-height:1.2}
+main.small{font-size:7.5pt}
+.side{display:flex;flex-direction:column;height:100vh;break-after:page}
+.side:last-child{break-after:auto}
+.side>*{flex:none}
+.side>#wiring{flex:1 1 0;min-height:30mm;display:flex;flex-direction:column}
+#wiring svg{flex:1 1 0;min-height:0;width:100%}
+section{margin-top:3pt;padding-top:2pt;border-top-width:.75pt}
+h2{margin-bottom:1pt}
+h3{margin:2pt 0 0}
+p{margin-bottom:1pt}
+ul{margin-bottom:0}
+.pair{grid-template-columns:1fr 1fr}
+.pair section{border-top:0;margin-top:2pt}
+.pair{border-top:.75pt solid var(--ink);margin-top:3pt}
+th,td{padding-top:.75pt;padding-bottom:.75pt}
+.side>#read .looks{columns:2;column-gap:1.5em}
+.checks th:nth-child(1){width:5%}
+.checks th:nth-child(2){width:26%}
+.checks th:nth-child(3){width:31%}
+.checks th:nth-child(4){width:11%}
+.checks th:nth-child(6){width:5%}
+.ruled{height:6mm}
+#notes{display:flex;gap:1em}
+#notes .ruled{flex:1}
+footer{margin-top:3pt;padding-top:2pt;font-size:7pt}
+}
+`;
+
+/** The style of a sheet. */
+export const sheetStyle: StyleSheet = { text, digest: 'hHycon1gC/U3t5eUDXuZ1IG8v03o7PJdu8WLZn/0L6A=' };
