@@ -5,6 +5,9 @@ import { Simplex, type SimplexRow, type SimplexStart } from './simplex.js';
 import type { SparseColumn } from './sparse-columns.js';
 import { affordable, type DualPrices } from './dual-prices.js';
 
+/** What duals add up to over the bounds of all rows stays below this, so that such sums are safe integers. */
+const greatestSum = 2 ** 52;
+
 /** Where a restricted master begins: columns of the pool that may matter, and a state in the names of its `state`. */
 export type MasterStart = {
   readonly columns: readonly number[];
@@ -157,13 +160,19 @@ export class RestrictedMaster<Content> {
 
   /**
    * The duals as integers, rounded down so that no column of the basis is worth more than it costs. Rows that bind one
-   * way only keep their sign.
+   * way only keep their sign. Where broken rows are so dear that sums would outgrow safe integers it is a share of the
+   * duals, which prices no column above its cost where the whole of them does not.
    */
   duals(scale: number): DualPrices {
     const { duals: fractional } = this.#simplex;
     const all = [...this.#program.rows, ...this.#decisions.conditions];
+    const sum = all.reduce(
+      (so, { bound }, row) => so + Math.abs(fractional[row] ?? 0) * Math.max(1, Math.abs(bound)),
+      0,
+    );
+    const unit = Math.min(scale, greatestSum / sum);
     const rounded = Float64Array.from(all, ({ sense }, row) => {
-      const dual = Math.floor((fractional[row] ?? 0) * scale + 1e-4);
+      const dual = Math.floor((fractional[row] ?? 0) * unit + 1e-4);
       if (sense === 'equal') return dual;
       return sense === 'at least' ? Math.max(0, dual) : Math.min(0, dual);
     });

@@ -16,7 +16,7 @@ export function fillWithChains(
 ): Filling<LoadoutContent> {
   const most = allAtTheirBest(job);
   if (most <= floor) return { bound: most, found: null };
-  return fillWithin({ pedals: anyNumber, chains: anyNumber }, splits, { job, floor, effort, memory });
+  return fillWithin({ pedals: anyNumber, chains: anyNumber }, splits, { job, floor, effort, memory, most });
 }
 
 const anyNumber: Range = { least: 0, most: Infinity };
@@ -29,6 +29,8 @@ type Wish = {
   readonly floor: number;
   readonly effort: 'quick' | 'exact';
   readonly memory: UnitMemory;
+  /** No content is worth more, whatever the rents say. */
+  readonly most: number;
 };
 
 /**
@@ -36,22 +38,23 @@ type Wish = {
  * each side is filled by itself, which closes most gaps, for many pedals are worth the same.
  */
 function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutContent> {
-  const { job, floor, effort, memory } = wish;
+  const { job, floor, effort, memory, most } = wish;
   const rents = rentsOf(job, span, floor, memory, effort);
-  const { bound, numbers } = rents;
+  const { numbers } = rents;
+  const bound = Math.min(rents.bound, most);
   if (bound <= floor) return { bound, found: null };
   const greedy = greedilyFilled(job, rents.items);
   if (greedy.value > floor) return { bound, found: contentsOf(greedy) };
   if (effort === 'quick') return { bound, found: null };
   const split = depth === 0 ? undefined : (['pedals', 'chains'] as const).find((of) => isPart(numbers[of]));
   if (split === undefined) return fillByLabels(job, rents, floor);
-  let most = floor;
+  let ofSides = floor;
   for (const side of sidesOf(span, split, numbers[split])) {
     const filling = fillWithin(side, depth - 1, wish);
     if (filling.found !== null) return { bound, found: filling.found };
-    most = Math.max(most, filling.bound);
+    ofSides = Math.max(ofSides, filling.bound);
   }
-  return { bound: Math.min(bound, most), found: null };
+  return { bound: Math.min(bound, ofSides), found: null };
 }
 
 const isPart = (value: number): boolean => Math.abs(value - Math.round(value)) > 1e-5;

@@ -91,25 +91,22 @@ function generatedRents(job: FrameJob, span: Span, floor: number, memory: UnitMe
   for (const item of job.solos) relaxation.add(item);
   for (const pool of job.pools) for (const item of storedItems(pool, memory)) relaxation.add(item);
   relaxation.start();
-  let best: Asked & { readonly bound: number } = { ...nothingAsked, bound: most };
-  for (let round = 0; round < rounds; round += 1) {
-    const asked = relaxation.solve();
-    const { rents, fresh } = earnings(job, asked, labels);
-    if (rents.bound < best.bound || round === 0) best = rents;
-    if (best.bound <= floor || fresh.length === 0) break;
-    if (effort === 'quick' && round > 0 && greedilyFilled(job, relaxation.used().items).value > floor) break;
+  let { rents: best, fresh } = earnings(job, relaxation.solve(), labels);
+  for (let round = 1; round < rounds && best.bound > floor && fresh.length > 0; round += 1) {
+    if (effort === 'quick' && round > 1 && greedilyFilled(job, relaxation.used().items).value > floor) break;
     for (const { pool, places } of fresh) {
       remember(pool.chain, places, memory);
       relaxation.add(chainItem(pool, places));
     }
+    const next = earnings(job, relaxation.solve(), labels);
+    if (next.rents.bound < best.bound) best = next.rents;
+    ({ fresh } = next);
   }
-  return { ...best, bound: Math.min(best.bound, most), ...relaxation.used() };
+  return { ...best, ...relaxation.used() };
 }
 
 /** The duals of a relaxation, as rents; `fixed` is what the ends of the span add to the bound. */
 type Asked = Pick<Rents, 'pedals' | 'outputs' | 'prices' | 'perPedal' | 'perChain'> & { readonly fixed: number };
-
-const nothingAsked: Asked = { pedals: [], outputs: [], prices: [], perPedal: 0, perChain: 0, fixed: 0 };
 
 /** The relaxation of one unit over the items made so far: most value within outputs, pedals and totals. */
 class UnitRelaxation {
@@ -241,7 +238,7 @@ type Earnings = {
 function earnings(job: FrameJob, asked: Asked, labels: number): Earnings {
   const { frame, counts, solos, pools } = job;
   const outputs = frame.outputs.map(() => 0);
-  for (const item of solos) if (item.banks.length === 1) raise(outputs, item.banks, netOf(item, asked));
+  for (const item of solos) if (item.banks.length === 1) raise(outputs, item.banks, netOf(item, asked), asked.outputs);
   const fresh: { pool: Pool; places: readonly PlaceOption[] }[] = [];
   for (const pool of pools) {
     const { bank } = pool.chain;
@@ -253,18 +250,26 @@ function earnings(job: FrameJob, asked: Asked, labels: number): Earnings {
     outputs[bank] = bound;
     for (const { places, value } of found) if (value > (asked.outputs[bank] ?? 0) + 1) fresh.push({ pool, places });
   }
-  for (const item of solos) if (item.banks.length > 1) raise(outputs, item.banks, netOf(item, asked));
+  for (const item of solos) if (item.banks.length > 1) raise(outputs, item.banks, netOf(item, asked), asked.outputs);
   let bound = asked.fixed + priceOfCapacities(frame.capacities, asked.prices);
   asked.pedals.forEach((rent, pedal) => (bound += rent * (counts[pedal] ?? 0)));
   frame.outputs.forEach((count, bank) => (bound += count * (outputs[bank] ?? 0)));
   return { rents: { ...asked, bound, outputs }, fresh };
 }
 
-/** Lifts the rents of outputs so that what takes them all earns nothing beyond. */
-function raise(outputs: number[], banks: readonly number[], net: number): void {
-  const sum = banks.reduce((all, bank) => all + (outputs[bank] ?? 0), 0);
-  const bank = banks[0] ?? 0;
-  if (net > sum) outputs[bank] = (outputs[bank] ?? 0) + net - sum;
+/** Lifts the rents of outputs so that what takes them all earns nothing beyond: first to what the relaxation asks for. */
+function raise(outputs: number[], banks: readonly number[], net: number, asked: readonly number[]): void {
+  const [first = 0, second = first] = banks;
+  const rentOf = (bank: number): number => outputs[bank] ?? 0;
+  const excess = net - banks.reduce((all, bank) => all + rentOf(bank), 0);
+  if (excess <= 0) return;
+  if (first === second) {
+    outputs[first] = rentOf(first) + Math.ceil(excess / banks.length);
+    return;
+  }
+  const lift = Math.min(excess, Math.max(0, Math.ceil((asked[first] ?? 0) - rentOf(first))));
+  outputs[first] = rentOf(first) + lift;
+  outputs[second] = rentOf(second) + excess - lift;
 }
 
 /** The candidates of a pool with what is left of their value when their rents are paid. */

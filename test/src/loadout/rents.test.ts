@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { jobOf } from '../../../src/loadout/content.js';
-import type { UnitFrame, PlaceOption } from '../../../src/loadout/frame.js';
+import { framesOf, type UnitFrame, type PlaceOption } from '../../../src/loadout/frame.js';
 import {
   netOf,
   noMemory,
@@ -16,6 +17,8 @@ import {
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { holds, leadCost, mostWorth, worthOf } from './every-content.js';
 import { smallUnits } from './small-units.js';
+import { benchOf, usesOf } from '../../support/bench.js';
+import { bankOf, listed, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
 import { share, trying } from '../../support/runs.js';
 
 const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
@@ -94,6 +97,15 @@ function expectNoProfit(frame: UnitFrame, duals: LoadoutDuals, counts: readonly 
   }
 }
 
+const isLimited = ({ pedals, chains }: Span): boolean =>
+  pedals.least + chains.least > 0 || Math.min(pedals.most, chains.most) < Infinity;
+
+/** What all pedals, outputs and capacities pay. */
+const sumOf = (rents: Rents, { outputs, capacities }: UnitFrame, counts: readonly number[]): number =>
+  counts.reduce((sum, count, pedal) => sum + count * (rents.pedals[pedal] ?? 0), 0) +
+  outputs.reduce((sum, count, bank) => sum + count * (rents.outputs[bank] ?? 0), 0) +
+  priceOfCapacities(capacities, rents.prices);
+
 /** Every set of places with no more of a class than there are. */
 function chainsOf(places: readonly PlaceOption[], counts: readonly number[]): readonly (readonly PlaceOption[])[] {
   const copies = places.flatMap((place) => new Array<PlaceOption>(counts[place.pedal] ?? 0).fill(place));
@@ -127,11 +139,10 @@ describe('the rents of a unit', () => {
             const floor = truth === -Infinity ? 0 : Math.floor(truth * share);
             const rents = rentsOf(jobOf(frame, duals, counts), span, floor, noMemory(), effort);
             expect(rents.bound).toBeGreaterThanOrEqual(truth);
+            if (!isLimited(span)) expect(rents.bound).toBe(sumOf(rents, frame, counts));
             // One that is told before there are any rents is that of all pedals at their best.
             if (rents.pedals.length > 0) expectNoProfit(frame, duals, counts, rents);
-            const limited =
-              span.pedals.least + span.chains.least > 0 || Math.min(span.pedals.most, span.chains.most) < Infinity;
-            seen[truth === -Infinity ? 'none' : limited ? 'limited' : 'whole'] += 1;
+            seen[truth === -Infinity ? 'none' : isLimited(span) ? 'limited' : 'whole'] += 1;
             if (rents.bound === truth) seen.tight += 1;
             if (rents.bound <= floor) seen.early += 1;
           }
@@ -140,6 +151,19 @@ describe('the rents of a unit', () => {
       trying(300),
     );
     for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
+  });
+
+  it('ask of two outputs that are joined no more than what hangs on them is worth', () => {
+    const bench = benchOf(
+      [pedalOf('high', 20, { accepts: listed(18) })],
+      [partOf('stack', 1, { kind: 'join', mode: 'series' })],
+    );
+    const bank = bankOf(2, [settingOf(9, 100)], { joins: ['series'] });
+    const [frame] = framesOf(usesOf(supplyOf('supply', 10, [bank]), bench), bench);
+    if (frame === undefined) throw new RangeError('the supply can carry nothing');
+    const nothing = { exposed: 0, newlyExposed: 0, moved: 0, ...perPedalTier(() => 0) };
+    const duals = { pedals: Float64Array.of(101), leads: Float64Array.of(0), ...nothing };
+    expect(rentsOf(jobOf(frame, duals, [2]), anyNumber, 0, noMemory()).bound).toBeLessThanOrEqual(102);
   });
 
   it('bound what is worth having under other prices, too, where pedals pay the change', () => {
