@@ -17,7 +17,7 @@ export type PageState = {
   readonly pedals: ReadonlySignal<readonly StatedPedal[]>;
   /** What the worker has said; of an older document until it has said something of this one. */
   readonly heard: ReadonlySignal<Heard>;
-  /** Whether what was heard is about the document that is there, and all of it. */
+  /** Whether the answer is about the document that is there, and no better one is sought. */
   readonly isSettled: ReadonlySignal<boolean>;
   readonly keeping: ReadonlySignal<Keeping>;
   /** Sentences that concern the whole page, the latest last. */
@@ -71,7 +71,7 @@ export function createState(
     data,
     pedals: computed(() => statedPedals(data.value)),
     heard: told,
-    isSettled: computed(() => told.value.about === about.value && told.value.isDone),
+    isSettled: computed(() => isSettledFor(told.value, about.value)),
     keeping,
     notices,
     canUndo: computed(() => history.value.past.length > 0),
@@ -87,6 +87,10 @@ export function createState(
     },
   };
 }
+
+/** What is proven stays as it is, whatever else is still worked out beside it. */
+const isSettledFor = ({ about, isDone, answer }: Heard, document: number): boolean =>
+  about === document && (isDone || (answer?.about === document && answer.told.proven));
 
 /** What is asked of a document: of its board with the pedal that is being typed, where that is one already. */
 const questionOf = (document: PageDocument, about: number): Question => {

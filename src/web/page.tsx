@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { AnswerView } from './answer/answer-view.js';
 import { Glance } from './answer/glance.js';
 import { BoardView } from './board/board-view.js';
+import { LabelsView } from './answer/labels-view.js';
 import { boardName } from './document/board-data.js';
 import { DrawingView } from './drawing/drawing-view.js';
 import { Bar } from './bar.js';
@@ -24,6 +25,7 @@ export function Page({ state }: { readonly state: PageState }) {
         </div>
         <div class="bench-answer">
           <AnswerView state={state} />
+          <LabelsView state={state} />
           <DrawingView state={state} />
         </div>
       </main>

@@ -1,5 +1,6 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
+import { decisiveLabels } from '../../planning/ask/decisive-labels.js';
 import { chooseOrSeek } from '../../planning/wanted/wanted.js';
 import type { InputFault } from '../../reading/faults/input-fault.js';
 import { webTiming } from '../../../solver/timing.js';
@@ -7,6 +8,7 @@ import type { HeldFile, Pin } from '../document/page-document.js';
 import { createReader, type ReadInputs } from './input-reader.js';
 import type { Inquiry, News, Question, ToldFault, ToWorker } from './messages.js';
 import { toldAnswer, type Pins } from './told-answer.js';
+import { toldLabels } from './told-labels.js';
 import { toldPlaces } from './told-places.js';
 
 /** Milliseconds after which the best plan so far is told, each time from the beginning; then the search goes on to its end. */
@@ -94,8 +96,19 @@ async function answer(
     if (found.kind === 'plan') lay(kit, found.wiring);
     const isFinal = limitMs === Infinity || found.kind === 'impossible' || isProven(found);
     if (isFinal || found.kind !== 'stopped') tell({ kind: 'answer', answer: toldAnswer(kit, found, options.pins) });
-    if (isFinal) return;
+    if (!isFinal) continue;
+    if (found.kind === 'plan' && pins.length === 0) await askLabels(kit, { tell, signal, now });
+    return;
   }
+}
+
+/** Milliseconds for what each label decides: beyond that it is said not to be settled. */
+const labelPatience = 10_000;
+
+async function askLabels(kit: Kit, { tell, signal, now }: Pick<Desk, 'tell' | 'signal' | 'now'>): Promise<void> {
+  const end = now() + labelPatience;
+  const told = toldLabels(kit, await decisiveLabels(kit, { signal, remainingMs: () => end - now() }));
+  if (told !== null) tell({ kind: 'labels', labels: told });
 }
 
 /** Those of pedals and supplies that there still are. */

@@ -1,6 +1,7 @@
 import type { PedalId } from '../../domain/quantities.js';
 import type { News, ToldFault } from './messages.js';
 import type { ToldAnswer } from './told-answer.js';
+import type { ToldLabels } from './told-labels.js';
 import type { ToldPlace } from './told-places.js';
 
 /** All that was heard of the latest question that anything was heard of. */
@@ -10,6 +11,8 @@ export type Heard = {
   readonly answer: { readonly about: number; readonly told: ToldAnswer } | null;
   /** Where one pedal could hang, as was asked last; null while nobody asks. */
   readonly places: { readonly about: number; readonly pedal: PedalId; readonly places: readonly ToldPlace[] } | null;
+  /** Which labels decide; null until it was asked. */
+  readonly labels: { readonly about: number; readonly told: ToldLabels } | null;
   /** What is wrong with the files; empty where they are right. */
   readonly faults: readonly ToldFault[];
   readonly more: number;
@@ -24,6 +27,7 @@ export const nothingHeard: Heard = {
   about: 0,
   answer: null,
   places: null,
+  labels: null,
   faults: [],
   more: 0,
   notes: [],
@@ -44,6 +48,8 @@ export function heard(before: Heard, news: News): Heard {
       return { ...before, answer: { about: news.about, told: news.answer } };
     case 'places':
       return { ...before, places: { about: news.about, pedal: news.pedal, places: news.places } };
+    case 'labels':
+      return { ...before, labels: { about: news.about, told: news.labels } };
     case 'failed':
       return { ...before, failure: news.message, isDone: true };
     case 'done':

@@ -2,6 +2,7 @@ import type { ChoosingAim } from '../../domain/aim.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { HeldFile, Pin } from '../document/page-document.js';
 import type { ToldAnswer } from './told-answer.js';
+import type { ToldLabels } from './told-labels.js';
 import type { ToldPlace } from './told-places.js';
 
 /** What is to be answered. All of it is in the message: a worker remembers nothing that it would have to be told before. */
@@ -37,6 +38,8 @@ export type News = {
     /** The best so far. */
     | { readonly kind: 'answer'; readonly answer: ToldAnswer }
     | { readonly kind: 'places'; readonly pedal: PedalId; readonly places: readonly ToldPlace[] }
+    /** Which labels decide, once the plan is proven. */
+    | { readonly kind: 'labels'; readonly labels: ToldLabels }
     | { readonly kind: 'done' }
     /** A defect of boardfeed. */
     | { readonly kind: 'failed'; readonly message: string }

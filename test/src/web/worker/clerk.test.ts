@@ -33,12 +33,23 @@ test('a board is answered to its proof, with the words and the drawings of the r
   await ask({ about: 7, board: gigBoard, shop: marramStreet });
   expect(news.every(({ about }) => about === 7)).toBe(true);
   expect(news.map(({ kind }) => kind).filter((kind, at, all) => all[at - 1] !== kind)).toEqual([
-    ...['begun', 'read', 'answer', 'done'],
+    ...['begun', 'read', 'answer', 'labels', 'done'],
   ]);
   const last = news.findLast((one) => one.kind === 'answer');
   expect(last?.answer).toMatchObject({ kind: 'plan', proven: true, figures: [{ size: 'wide' }, { size: 'narrow' }] });
   expect(last?.answer.kind === 'plan' && last.answer.headline.cost).toBe('Spend 36.50 EUR at Marram Street shop.');
 });
+
+test('which labels decide is told once the plan is proven, the most decisive first', async () => {
+  const { news, ask } = listening();
+  const text = gigBoard.text.replace('volts: 9, milliamps: 28,', 'volts: 9, polarity: unknown, milliamps: 28,');
+  await ask({ board: { ...gigBoard, text }, shop: marramStreet });
+  const told = news.find((one) => one.kind === 'labels')?.labels;
+  expect(told?.deciding.map((one) => one.text)).toContainEqual(expect.stringMatching(/^Pignut tuner: the polarity/));
+  const order = told?.deciding.map(({ decides }) => decides) ?? [];
+  expect(order).toEqual([...order].sort((one, other) => ranks.indexOf(one) - ranks.indexOf(other)));
+});
+const ranks = ['purchase', 'unknown', 'wiring'];
 
 test('without a shop it says what to look for', async () => {
   const { news, ask } = listening();

@@ -1,0 +1,46 @@
+import type { PageState } from '../page-state.js';
+import type { ToldLabels } from '../worker/told-labels.js';
+
+/** How many labels stand there unfolded. */
+const mostShown = 3;
+
+const headings = {
+  purchase: 'decides what to buy',
+  unknown: 'not settled yet',
+  wiring: 'decides only how it is wired',
+} as const;
+
+/** The labels to read first, for the plan beside which they stand. */
+export function LabelsView({ state }: { readonly state: PageState }) {
+  const { labels, answer } = state.heard.value;
+  if (labels === null || labels.about !== answer?.about) return null;
+  const { deciding, others } = labels.told;
+  if (deciding.length === 0 && others === null) return null;
+  const [first, rest] = [deciding.slice(0, mostShown), deciding.slice(mostShown)];
+  return (
+    <section aria-labelledby="labels-heading">
+      <h2 id="labels-heading">Labels to read</h2>
+      {first.length === 0 ? <p>No label that is open changes what to buy.</p> : <LabelList labels={first} />}
+      {(rest.length > 0 || others !== null) && (
+        <details>
+          <summary>The other labels</summary>
+          <LabelList labels={rest} />
+          {others !== null && <p>{others}</p>}
+        </details>
+      )}
+    </section>
+  );
+}
+
+function LabelList({ labels }: { readonly labels: ToldLabels['deciding'] }) {
+  return (
+    <ul>
+      {labels.map(({ decides, text }) => (
+        <li key={text}>
+          <b>{headings[decides]}: </b>
+          {text}
+        </li>
+      ))}
+    </ul>
+  );
+}
