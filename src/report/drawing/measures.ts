@@ -35,10 +35,10 @@ type Room = Omit<Measures, 'strip' | 'pedal' | 'tag'> & {
 const rooms: Readonly<Record<DrawingSize, Room>> = {
   // About what a sheet of paper takes, between its margins, at the size of small print.
   wide: {
-    width: 800,
-    most: { strip: 238, pedal: 250 },
+    width: 760,
+    most: { strip: 240, pedal: 232 },
     cap: 108,
-    leastLane: 9,
+    leastLane: 8,
     sizes: { name: 12, plain: 10.5, mark: 9.5 },
     gap: 7,
     lane: 14,

@@ -13,7 +13,7 @@ const railRoom = 9;
 const outputGap = 3;
 const outputPadding = 4;
 /** For the number of an output. */
-const numberRoom = 18;
+const numberRoom = 20;
 /** For the socket of an output. */
 const socketRoom = 8;
 const labelGap = 2;
