@@ -1,6 +1,7 @@
 import { allAtTheirBest, type LoadoutContent, type FrameJob } from './content.js';
 import { greedilyFilled, type Draft } from './greedy-fill.js';
 import { fillByLabels } from './label-fill.js';
+import { fillByParts } from './part-fill.js';
 import { rentsOf, type UnitMemory, type Range, type Span } from './rents.js';
 import type { Filling } from './solo-fill.js';
 
@@ -46,6 +47,10 @@ function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutConte
   const greedy = greedilyFilled(job, rents.items);
   if (greedy.value > floor) return { bound, found: contentsOf(greedy) };
   if (effort === 'quick') return { bound, found: null };
+  const whole = fillByParts(job, rents, floor);
+  if (whole !== null && (whole.found !== null || whole.bound <= floor)) {
+    return { ...whole, bound: Math.min(bound, whole.bound) };
+  }
   const split = depth === 0 ? undefined : (['pedals', 'chains'] as const).find((of) => isPart(numbers[of]));
   if (split === undefined) return fillByLabels(job, rents, floor);
   let ofSides = floor;

@@ -147,9 +147,9 @@ function costOnOutput(members: readonly Pedal[], { rating, leads, isolated, expo
 
 describe('the best loadout of a supply with many outputs', () => {
   it.each([
-    ['small ones', { pedals: 7, outputs: 4 }, 150, 1],
-    ['large ones', { pedals: 12, outputs: 8 }, 30, 2],
-  ] as const)('is what an exact count over all sets of pedals finds: %s', (_, most, numRuns, mostInexact) => {
+    ['small ones', { pedals: 7, outputs: 4 }, 300],
+    ['large ones', { pedals: 12, outputs: 8 }, 150],
+  ] as const)('is what an exact count over all sets of pedals finds: %s', (_, most, numRuns) => {
     const inexact: unknown[] = [];
     const seen = { chains: 0, solos: 0, full: 0 };
     fc.assert(
@@ -181,8 +181,8 @@ describe('the best loadout of a supply with many outputs', () => {
       }),
       trying(numRuns),
     );
-    // With totals, or on large units, the search may give up: seldom, and always with a bound that holds.
-    expect(inexact.slice(mostInexact)).toEqual([]);
+    // Units of this size never make the search give up.
+    expect(inexact).toEqual([]);
     for (const [what, count] of Object.entries(seen)) expect([what, count > share(2)]).toEqual([what, true]);
   });
 });
