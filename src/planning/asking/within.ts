@@ -19,3 +19,10 @@ export async function within<Result>(
     done.abort();
   }
 }
+
+/** The same where Infinity is no limit. */
+export const atMost = async <Result>(
+  ms: number,
+  effort: Effort,
+  work: (effort: Effort) => Promise<Result>,
+): Promise<Result> => (ms === Infinity ? work(effort) : within(ms, effort, work));

@@ -42,7 +42,7 @@ const leastBy = <Item>(items: readonly Item[], order: (one: Item, other: Item) =
   [...items].sort(order)[0];
 
 /**
- * The point whose nearest one of those shown is the farthest; of several the best. Each figure counts by its share of what lies
+ * The point whose nearest one of those shown is the farthest, a proven one if there is any; of several the best. Each figure counts by its share of what lies
  * between its least and its most among all points, times the other two spans, so that distances are whole numbers.
  */
 function farthest(
@@ -61,5 +61,6 @@ function farthest(
     Math.abs(one.bricks - other.bricks) * money * exposed;
   const nearest = (point: UnbeatenPoint): number => Math.min(...shown.map((other) => distance(point, other)));
   const left = points.filter((point) => !shown.includes(point));
-  return leastBy(left, (one, other) => nearest(other) - nearest(one) || order(one, other));
+  const proven = left.filter(({ isProven }) => isProven);
+  return leastBy(proven.length > 0 ? proven : left, (one, other) => nearest(other) - nearest(one) || order(one, other));
 }

@@ -6,7 +6,7 @@ import { answerTo, type ChooseJob } from '../choose/answer-to.js';
 import type { Answer } from '../answer.js';
 import { ask } from '../asking/ask.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
-import { within } from '../asking/within.js';
+import { atMost } from '../asking/within.js';
 import { planForPurchase, purchaseOf } from './asked-purchase.js';
 import { bestOptions, type BestOptions } from './best-options.js';
 import { byAim, choicesOf, mostChoices } from './choices.js';
@@ -15,12 +15,13 @@ import { askedOption, isSettled, rankedOption, withAsked, type OptionDraft } fro
 import { finishedOptions } from './preference.js';
 import type { BoughtUnits } from './purchase-tree.js';
 import { tradeOffs } from './trade-off.js';
-import { pointOf, unbeatenPlans, type UnbeatenFound } from './unbeaten.js';
+import { pointOf, unbeatenPlans, type Patience, type UnbeatenFound } from './unbeaten.js';
 
 export type { BoughtUnits } from './purchase-tree.js';
 
-/** So long what nothing beats is sought unless the caller says how long all may take. */
-const usualMs = 6_000;
+/** So long what nothing beats is sought, and each of its questions, unless the caller says how long all may take. */
+const usual = { allMs: 6_000, choiceMs: 2_500, otherMs: 600 };
+const unlimited = { allMs: Infinity, choiceMs: Infinity, otherMs: Infinity };
 
 export type CompareOptions = Omit<SearchOptions, 'onProgress'> & {
   /** What is best; `cost` when left out. */
@@ -48,7 +49,7 @@ export async function compare(kit: Kit, options: CompareOptions = {}): Promise<C
   const effort = { ...effortOf(options), onProgress: undefined };
   const free = withPolicy(kit, { budget: null });
   const job = { kit: free, aim, partial: false, today: nothingToday, effort };
-  return sideBySide({ kit, job, best, asked, onStage, unbeatenMs: remainingMs === undefined ? usualMs : null });
+  return sideBySide({ kit, job, best, asked, onStage, patience: remainingMs === undefined ? usual : unlimited });
 }
 
 type Wanted = {
@@ -59,8 +60,7 @@ type Wanted = {
   readonly best: number | null;
   readonly asked: readonly BoughtUnits[];
   readonly onStage: (stage: CompareStage) => void;
-  /** How long what nothing beats is sought; null is no limit. */
-  readonly unbeatenMs: number | null;
+  readonly patience: Patience & { readonly allMs: number };
 };
 
 async function sideBySide(wanted: Wanted): Promise<Comparison> {
@@ -114,10 +114,7 @@ const bestListed = async (answer: Answer, { kit, job, best, onStage }: Wanted): 
   best === null ? null : bestOptions(answer, { kit, job, wanted: best, onStage });
 
 /** What nothing beats, as far as that is found in time. */
-async function whatNothingBeats(
-  answer: Answer,
-  { kit, job, best, onStage, unbeatenMs }: Wanted,
-): Promise<UnbeatenFound> {
+async function whatNothingBeats(answer: Answer, { kit, job, best, onStage, patience }: Wanted): Promise<UnbeatenFound> {
   const nothing = { points: [], least: { money: 0, exposed: 0, bricks: 0 } };
   if (answer.kind !== 'plan') return { ...nothing, complete: answer.kind === 'impossible' };
   if (answer.gap !== null) return { ...nothing, points: [pointOf(answer.wiring, false)], complete: false };
@@ -131,8 +128,8 @@ async function whatNothingBeats(
     );
   tell([]);
   const work = async (effort: ChooseJob['effort']): Promise<UnbeatenFound> =>
-    unbeatenPlans(wiring, { ...job, effort, onProven: tell });
-  return unbeatenMs === null ? work(job.effort) : within(unbeatenMs, job.effort, work);
+    unbeatenPlans(wiring, { ...job, effort, patience, onProven: tell });
+  return atMost(patience.allMs, job.effort, work);
 }
 
 /** Choices that differ in what they give. */

@@ -3,16 +3,23 @@ import type { Policy } from '../../domain/board.js';
 import { withPolicy } from '../../domain/changed-kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { pedalTiers } from '../../domain/pedal-tier.js';
+import type { Effort } from '../../formulation/optimiser.js';
 import { ask } from '../asking/ask.js';
+import { atMost } from '../asking/within.js';
 import type { ChooseJob } from '../choose/answer-to.js';
 import { Boxes, everyPoint, everything, isNoWorse, type Box, type BoxAnswer, type Figures } from './box-search.js';
 import type { Unbeaten, UnbeatenPoint } from './comparison.js';
 
 export type UnbeatenJob = Pick<ChooseJob, 'kit' | 'effort'> & {
   readonly aim: ChoosingAim;
+  /** How long each question may take. */
+  readonly patience: Patience;
   /** Called with all points that are proven by now, whenever a choice has been sought. */
   readonly onProven: (points: readonly UnbeatenPoint[]) => void;
 };
+
+/** Milliseconds for each question about a choice that is shown in any case, and about one of the others; Infinity is no limit. */
+export type Patience = { readonly choiceMs: number; readonly otherMs: number };
 
 /** What nothing beats, and figures that no plan is below. */
 export type UnbeatenFound = Unbeaten & { readonly least: Figures };
@@ -27,16 +34,20 @@ export async function unbeatenPlans(best: JudgedPlan, job: UnbeatenJob): Promise
   const { policy } = kit.board;
   const least = { exposed: await leastOf('exposed', best, job), bricks: await leastOf('bricks', best, job) };
   const found: JudgedPlan[] = [];
-  const solve = async (box: Box): Promise<BoxAnswer<UnbeatenPoint>> => cheapestIn(box, job, found);
+  let ms = job.patience.choiceMs;
+  const solve = async (box: Box): Promise<BoxAnswer<UnbeatenPoint>> =>
+    atMost(ms, job.effort, async (effort) => cheapestIn(box, { ...job, effort }, found));
   const leastMoney = (box: Box): number => leastMoneyIn(box, best, aim, policy);
   const boxes = new Boxes({ solve, least, known: [pointOf(best, true)], leastMoney });
   for (const box of [
     { exposed: least.exposed, bricks: Infinity },
     { exposed: Infinity, bricks: least.bricks },
+    everything,
   ]) {
     await boxes.answerTo(box);
     onProven(boxes.points);
   }
+  ms = job.patience.otherMs;
   const complete = await everyPoint(boxes);
   const points = complete ? boxes.points : withBestFound(boxes.points, found);
   const first = await boxes.answerTo(everything);
@@ -57,11 +68,12 @@ const cheapestFirst = (one: UnbeatenPoint, other: UnbeatenPoint): number =>
 async function leastOf(
   figure: 'exposed' | 'bricks',
   { score }: JudgedPlan,
-  { aim, kit, effort }: UnbeatenJob,
+  { aim, kit, effort, patience }: UnbeatenJob,
 ): Promise<number> {
   const isFirst = (figure === 'exposed' && aim === 'quiet') || (figure === 'bricks' && aim === 'bricks');
   if (isFirst || score[figure] === 0) return score[figure];
-  const outcome = await ask(kit, { tiers: [figure] }, effort);
+  const work = async (limited: Effort) => ask(kit, { tiers: [figure] }, limited);
+  const outcome = await atMost(patience.choiceMs, effort, work);
   if (outcome.kind === 'plan') return outcome.wiring.score[figure];
   if (outcome.kind === 'impossible') throw new Error('a plan that exists was not found when it was sought again');
   return outcome.open?.bound ?? 0;
@@ -76,9 +88,9 @@ async function cheapestIn(
   found: JudgedPlan[],
 ): Promise<BoxAnswer<UnbeatenPoint>> {
   const most = Math.min(bricks, kit.board.policy.bricks ?? Infinity);
-  const within = most === Infinity ? kit : withPolicy(kit, { bricks: most });
+  const limited = most === Infinity ? kit : withPolicy(kit, { bricks: most });
   const limit = exposed === Infinity ? {} : { mostExposed: exposed };
-  const outcome = await ask(within, { tiers: cheapest, ...limit }, effort);
+  const outcome = await ask(limited, { tiers: cheapest, ...limit }, effort);
   if (outcome.kind === 'impossible') return { kind: 'none' };
   if (outcome.kind === 'plan') return { kind: 'point', point: pointOf(outcome.wiring, true) };
   found.push(...outcome.plans);

@@ -39,6 +39,12 @@ describe('the choices', () => {
     expect(shown(near, all)).toEqual([near, quiet, few, middle].map(figuresOf));
   });
 
+  it('are proven ones where there are enough of them', () => {
+    const unproven = { ...middle, isProven: false };
+    expect(shown(near, [cheap, near, unproven, quiet, few])).toEqual([near, quiet, few, cheap].map(figuresOf));
+    expect(shown(near, [near, unproven, quiet, few])).toEqual([near, quiet, few, middle].map(figuresOf));
+  });
+
   it('are each shown once, and fewer where there are no more', () => {
     expect(shown(quiet, [quiet, few])).toEqual([quiet, few].map(figuresOf));
     expect(shown(quiet, [quiet])).toEqual([figuresOf(quiet)]);

@@ -92,7 +92,11 @@ describe.each(choosingAims)('what nothing beats, under the aim of %s', (aim) => 
       fc.asyncProperty(fc.oneof(noisyCase, shoppingCase), budgets, async (made, budget) => {
         const of = within(made, budget);
         const { unbeatenScores } = everyPurchase(free(of.board), of.catalogue, aim);
-        const { unbeaten, options, isProven } = await compare(kitOf(of.board, of.catalogue), { aim, engines });
+        const { unbeaten, options, isProven } = await compare(kitOf(of.board, of.catalogue), {
+          aim,
+          engines,
+          remainingMs: () => Infinity,
+        });
         const [choices, expected] = [planned(options), unbeatenScores.map(triple).sort(inOrder)];
         expect(isProven).toBe(true);
         expect(unbeaten.points.map(triple).sort(inOrder)).toEqual(expected);
@@ -137,7 +141,11 @@ describe('what money buys', () => {
       fc.asyncProperty(noisyCase, async (of) => {
         if (enough()) return;
         const { unbeaten, purchases } = everyPurchase(free(of.board), of.catalogue, 'cost');
-        const comparison = await compare(kitOf(of.board, of.catalogue), { best: 1, engines });
+        const comparison = await compare(kitOf(of.board, of.catalogue), {
+          best: 1,
+          engines,
+          remainingMs: () => Infinity,
+        });
         expect(comparison.tradeOffs.length).toBe(purchases.length === 0 ? 0 : 2);
         for (const { against, points, complete } of comparison.tradeOffs) {
           expect(complete).toBe(true);
