@@ -4,9 +4,11 @@ import { comparisonJson } from './json/comparison-codec.js';
 import { comparisonMarkdown } from './page/comparison-markdown.js';
 import { reportEndings, type ReportKinds } from './formats.js';
 import { comparisonPage } from './page/comparison.js';
+import { comparisonSheet } from './sheet/comparison-sheet.js';
 
 const makers: ReadonlyMap<string, (input: ComparisonInput) => string> = new Map([
   ['.html', (input) => comparisonPage(comparisonHandout(input))],
+  ['.sheet.html', (input) => comparisonSheet(comparisonHandout(input), input.occasion ?? { shop: null, date: null })],
   ['.md', (input) => comparisonMarkdown(comparisonHandout(input))],
   ['.csv', (input) => comparisonCsv(comparisonHandout(input))],
   ['.json', ({ kit, comparison }) => comparisonJson(kit, comparison)],

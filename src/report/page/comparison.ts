@@ -1,5 +1,6 @@
 import type { ComparisonHandout, NoiseWords } from '../words/comparison-handout.js';
 import type { UnbeatenWords } from '../words/unbeaten-words.js';
+import { choicesChart } from '../charts/choices-chart.js';
 import { markup, type Markup } from './markup.js';
 import { optionFigures } from '../words/option-words.js';
 import { plainly, withCare } from '../words/remark.js';
@@ -35,6 +36,7 @@ function sectionsOf(handout: ComparisonHandout): readonly Section[] {
   );
   const parts: readonly (readonly [string, string, Markup | null])[] = [
     ['options', 'Side by side', options.length === 0 ? null : optionsBody(handout)],
+    ['chart', 'At a glance', choicesChart(handout.speech, handout.comparison)],
     ['noise', 'Who may hum', noise === null ? null : noiseBody(noise)],
     ['standings', 'What it would take to be the best', remarkList(took)],
     ['unbeaten', unbeaten?.title ?? '', unbeaten === null ? null : unbeatenBody(unbeaten)],

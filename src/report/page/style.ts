@@ -1,4 +1,5 @@
 import { darkColours, lightColours, type Colours } from './colours.js';
+import { chartStyle } from '../charts/chart.js';
 import { drawingStyle } from '../drawing/style.js';
 import { iconStyle } from '../signs/icons.js';
 import type { StyleSheet } from './document.js';
@@ -29,7 +30,7 @@ h1,h2,h3,caption{break-after:avoid}
 }
 `;
 
-const text = `${commonStyle}${drawingStyle}${iconStyle}section{margin-top:2.25rem;padding-top:1rem;border-top:2px solid var(--ink)}
+const text = `${commonStyle}${drawingStyle}${chartStyle}${iconStyle}section{margin-top:2.25rem;padding-top:1rem;border-top:2px solid var(--ink)}
 ul,ol{margin:0 0 .75rem;padding-left:1.25rem;max-width:46rem}
 li{margin:.25rem 0}
 nav{margin-top:1.5rem}
@@ -107,4 +108,4 @@ figure svg{max-height:230mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'j9UjjMQHlQWVpqJQUmwmjwAPasterVOOfPIUC4OQXDs=' };
+export const pageStyle: StyleSheet = { text, digest: 'bmW8V9QC3f7w9AQLSqevROtOwbhCYut4QB1LvpzVRL4=' };

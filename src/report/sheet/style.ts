@@ -1,8 +1,9 @@
+import { chartStyle } from '../charts/chart.js';
 import { drawingStyle } from '../drawing/style.js';
 import type { StyleSheet } from '../page/document.js';
 import { commonStyle } from '../page/style.js';
 
-const text = `${commonStyle}${drawingStyle}main{font-size:1em}
+const text = `${commonStyle}${drawingStyle}${chartStyle}main{font-size:1em}
 h1{font-size:1.5em;margin:0 0 .25em}
 h2{font-size:1.0625em;margin:0 0 .25em}
 h3{font-size:.9375em;margin:.5em 0 .125em}
@@ -26,7 +27,7 @@ tfoot th,tfoot td{border-bottom:0;font-weight:700}
 .tick{display:inline;font-weight:700}
 .tick input{width:1em;height:1em;margin:0 .125em 0 0;font:inherit;vertical-align:-.125em;accent-color:var(--ink)}
 .where{color:var(--soft);font-size:.875em}
-#buy caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
+#buy caption,.choices caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .ruled{height:1.75em;border-bottom:1px solid var(--soft)}
 svg{display:block;max-width:100%;height:auto}
 svg.narrow{display:none}
@@ -43,6 +44,9 @@ svg.narrow{display:block}
 .cards th[scope=row],.cards td{display:flex;width:auto;gap:.75rem;border:0;padding:.1875rem 0}
 .cards th[scope=row]::before,.cards td::before{content:attr(data-label);flex:0 0 6.5rem;color:var(--soft);font-weight:400}
 }
+.note{color:var(--soft);font-size:.875em}
+.choices{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,16em),1fr));gap:0 1.5em}
+.choices svg{margin-top:.375em}
 @page{margin:9mm 10mm}
 @media print{
 body,svg text{font-family:Arial,"Helvetica Neue",Helvetica,"Liberation Sans","DejaVu Sans Condensed",sans-serif}
@@ -52,6 +56,13 @@ main.small{font-size:7.5pt}
 .side:last-child{break-after:auto}
 .side>*{flex:none}
 .side>#wiring{flex:1 1 0;min-height:30mm;display:flex;flex-direction:column}
+.side>.choices{flex:1 1 0;min-height:100mm;grid-auto-rows:minmax(0,1fr)}
+.choices section{display:flex;flex-direction:column;min-height:0}
+.choices svg{flex:1 1 0;min-height:0;width:100%}
+.of-1{grid-template-columns:1fr}
+.of-2,.of-4{grid-template-columns:1fr 1fr}
+.of-3,.of-5,.of-6{grid-template-columns:1fr 1fr 1fr}
+#chart svg{max-height:60mm;margin:0 auto}
 #wiring svg{flex:1 1 0;min-height:0;width:100%}
 section{margin-top:3pt;padding-top:2pt;border-top-width:.75pt}
 h2{margin-bottom:1pt}
@@ -76,4 +87,4 @@ footer{margin-top:3pt;padding-top:2pt;font-size:7pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: 'hHycon1gC/U3t5eUDXuZ1IG8v03o7PJdu8WLZn/0L6A=' };
+export const sheetStyle: StyleSheet = { text, digest: '6KRL5dTUSkA7e2HRd4kdJ4WXTpQd5PLvivqTxWj86oI=' };

@@ -1,9 +1,10 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Comparison } from '../../planning/compare/comparison.js';
-import { comparisonHead, nextText, type ComparisonHead } from './comparison-words.js';
+import { comparisonHead, nextAtHome, type ComparisonHead } from './comparison-words.js';
 import { optionStandings, type OptionStanding } from './option-standings.js';
 import { legendText, optionName, optionWords, type OptionWords } from './option-words.js';
 import { impossibleLead, reasonPassages, type Passage } from './reasons.js';
+import type { Occasion } from './handout.js';
 import { speechOf, type Speech } from './speech.js';
 import { unbeatenWords, type UnbeatenWords } from './unbeaten-words.js';
 
@@ -11,6 +12,8 @@ import { unbeatenWords, type UnbeatenWords } from './unbeaten-words.js';
 export type ComparisonInput = {
   readonly kit: Kit;
   readonly comparison: Comparison;
+  /** For whom and when a sheet is made; nothing is said of it where this is left out. */
+  readonly occasion?: Occasion;
 };
 
 /** A comparison in words; every report of it is made from it. */
@@ -44,7 +47,7 @@ export function comparisonHandout({ kit, comparison }: ComparisonInput): Compari
     standings: optionStandings(speech, comparison),
     noise: noiseWords(speech, comparison),
     unbeaten: unbeatenWords(speech, comparison),
-    next: nextText(speech, comparison),
+    next: nextAtHome(speech, comparison),
     impossible:
       reasons.length === 0
         ? null

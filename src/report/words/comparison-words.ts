@@ -90,15 +90,37 @@ function stoppedText({ options, best: { wanted }, listing }: Comparison): string
     : `What is not marked as best found is proven: nothing beats it ${inAllThree}. The search stopped early: there may be other choices.`;
 }
 
+/** The same where nobody types: on paper, and on a page that is handed over. */
+export function nextAtHome(speech: Speech, comparison: Comparison): string | null {
+  const open = openEntries(speech, comparison);
+  if (open === null) return null;
+  const assumed =
+    open === 0
+      ? ''
+      : ` ${countText(open, 'pedal or supply', 'pedals or supplies')} with something that is assumed or guessed.`;
+  return `Plug nothing from these pictures: the sheet of the choice that you take says what to read, to set and to measure first.${
+    assumed
+  }`;
+}
+
 /** What comes before plugging: a comparison shows no wiring, and nobody should plug from memory. Null without a plan. */
-export function nextText({ board, inventory }: Speech, { options, aim }: Comparison): string | null {
-  const feeds = options.flatMap((option) => (option.kind === 'plan' ? option.wiring.feeds : []));
-  if (feeds.length === 0) return null;
-  const open = confirmEntries(board, inventory, feeds).length;
+export function nextText(speech: Speech, comparison: Comparison): string | null {
+  const open = openEntries(speech, comparison);
+  if (open === null) return null;
+  const { aim } = comparison;
   const assumed = open === 0 ? '' : ` ${countText(open, 'entry', 'entries')} of your files are assumed or guessed.`;
   const flag = aim === 'cost' ? '' : ` --aim ${aim}`;
   return (
     `Each option's wiring is in the output of --json; boardfeed choose${flag} prints that of the best, with all that ` +
     `is to be confirmed and measured first.${assumed}`
   );
+}
+
+/** How many pedals and supplies have something that nobody has read; null where nothing is plugged. */
+function openEntries(
+  { board, inventory }: Pick<Speech, 'board' | 'inventory'>,
+  { options }: Comparison,
+): number | null {
+  const feeds = options.flatMap((option) => (option.kind === 'plan' ? option.wiring.feeds : []));
+  return feeds.length === 0 ? null : confirmEntries(board, inventory, feeds).length;
 }

@@ -61,7 +61,7 @@ function named({ comparison }: ComparisonInput, name: string): ComparisonInput {
 
 describe('reports of a comparison', () => {
   it('are told by the ends of names; those of a plan alone are none of them', () => {
-    for (const ending of ['.html', '.HTML', '.md', '.csv', '.json']) expect(textOf(ending)).not.toBe('');
+    for (const ending of ['.html', '.HTML', '.sheet.html', '.md', '.csv', '.json']) expect(textOf(ending)).not.toBe('');
     for (const name of ['x.labels.html', 'x.feeds.csv', 'x.buy.csv', 'x.svg', 'x.txt', 'x'])
       expect(comparisonReports.makerFor(name)).toBeNull();
   });
@@ -104,5 +104,35 @@ describe('reports of a comparison', () => {
       }),
       trying(60),
     );
+  });
+
+  it('have a sheet on which each choice adds up, has its drawing, and nothing speaks of files or commands', () => {
+    const sheet = textOf('.sheet.html');
+    const amount = (text = ''): number => Number(text.replace(/ EUR$/, '').replace('.', ''));
+    const cards = sheet.split('<section id="option-').slice(1);
+    expect(cards).toHaveLength(input.comparison.options.length);
+    for (const [at, card] of cards.entries()) {
+      const prices = [...card.matchAll(/data-label="Price" class="figures"><span>([^<]*)/g)].map(([, text]) =>
+        amount(text),
+      );
+      const total = amount(/Total<\/th><td[^>]*>([^<]*)/.exec(card)?.[1]);
+      expect(prices.length).toBeGreaterThan(0);
+      expect(total).toBe(prices.reduce((sum, one) => sum + one, 0));
+      expect(card.includes('class="small"')).toBe(input.comparison.options[at]?.kind === 'plan');
+    }
+    for (const text of [sheet, textOf('.html'), textOf('.sheet.html', impossible)]) {
+      const words = text.replace(/<(style|svg)\b[^]*?<\/\1>/g, ' ').replace(/<[^>]*>/g, ' ');
+      expect(words).not.toMatch(/\bfiles?\b|\bcatalogue\b|\bagain\b|--[a-z]|boardfeed [a-z]+ [A-Z]/);
+    }
+  });
+
+  it('show money against exposed pedals and supplies, each choice by its number and name', () => {
+    const chart = /<svg class="chart"[^]*?<\/svg>/.exec(textOf('.html'))?.[0] ?? '';
+    const texts = elementsOf(chart)
+      .filter(({ attributes }) => attributes.get('class') === 'inverse')
+      .map(({ text }) => text);
+    for (const { rank } of input.comparison.options)
+      if (rank !== null) expect(texts.filter((text) => text.split(', ').includes(String(rank)))).toHaveLength(2);
+    expect(textOf('.html', impossible)).not.toContain('class="chart"');
   });
 });

@@ -14,21 +14,21 @@ import { patience } from '../patience.js';
 import { carryOut, readOne, refused, type Asked } from '../pipeline.js';
 import { compareAloud } from '../progress/aloud.js';
 import { comparisonFiles } from '../written/report-files.js';
+import { occasionNow, type SheetFlags } from '../written/sheet-beside.js';
 
-export type CompareFlags = ReadingOptions & {
-  readonly aim: ChoosingAim;
-  /** How many best purchases; choices that differ in kind when left out. */
-  readonly best?: number;
-  /** Purchases to set beside them. */
-  readonly option: readonly (readonly AskedSupply[])[];
-  readonly json: boolean;
-  /** In seconds, for each board; no limit when left out. */
-  readonly time?: number;
-  /** The files to write reports to; how a name ends says which. */
-  readonly report: readonly string[];
-  /** Whether files of reports may be replaced. */
-  readonly force?: boolean;
-};
+export type CompareFlags = ReadingOptions &
+  SheetFlags & {
+    readonly aim: ChoosingAim;
+    /** How many best purchases; choices that differ in kind when left out. */
+    readonly best?: number;
+    /** Purchases to set beside them. */
+    readonly option: readonly (readonly AskedSupply[])[];
+    readonly json: boolean;
+    /** In seconds, for each board; no limit when left out. */
+    readonly time?: number;
+    /** Whether files of reports may be replaced. */
+    readonly force?: boolean;
+  };
 
 /** Sets purchases side by side, and returns the exit code. */
 export async function runCompare(boardPath: string, cataloguePath: string, flags: CompareFlags): Promise<ExitCode> {
@@ -37,7 +37,7 @@ export async function runCompare(boardPath: string, cataloguePath: string, flags
   return carryOut({
     read: async () => readOne(readInputs(boardPath, cataloguePath, flags)),
     ask: ({ catalogue }) => askedPurchases(option, catalogue),
-    files: comparisonFiles(report, comparisonReports, [boardPath, cataloguePath], { force }),
+    files: comparisonFiles(report, comparisonReports, [boardPath, cataloguePath], { force }, occasionNow(flags.shop)),
     call: async (kit, asked) =>
       compareAloud(kit.board, best ?? null, (aloud) => compare(kit, { aim, best, asked, ...limit, ...aloud })),
     json,

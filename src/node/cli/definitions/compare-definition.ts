@@ -3,7 +3,7 @@ import { Argument, Command, Option } from 'commander';
 import type { CompareFlags } from '../commands/compare-command.js';
 import type { FolderFlags } from '../folder/compare-folder.js';
 import { purchase, wholeUpTo } from './option-values.js';
-import { refuseReports, reportOption } from './report-option.js';
+import { refuseReports, reportOption, shopOption } from './report-option.js';
 import { below, exitCodeText } from './help-text.js';
 import { aimOption, forceOption, jsonOption, timeOption, skipBadRowsOption } from './shared.js';
 
@@ -25,7 +25,8 @@ export function compareCommand(): Command {
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())
     .addOption(timeOption(', for each board, with what is known'))
-    .addOption(reportOption('.html a page to print, .md, .csv, .json'))
+    .addOption(reportOption('.html a page to print, .sheet.html one sheet of paper, .md, .csv, .json'))
+    .addOption(shopOption())
     .addOption(forceOption())
     .option('--boards <folder>', 'compare for every board file in this folder: one JSON line each')
     .option('--out <file>', 'add the lines to this file; boards that are in it already are passed over')

@@ -9,7 +9,7 @@ import type { Answer } from '../../../planning/answer.js';
 import type { Wanted } from '../../../planning/wanted/wanted.js';
 import type { Comparison } from '../../../planning/compare/comparison.js';
 import type { ComparisonInput } from '../../../report/words/comparison-handout.js';
-import type { ReportInput } from '../../../report/words/handout.js';
+import type { Occasion, ReportInput } from '../../../report/words/handout.js';
 import type { WrittenFiles } from '../pipeline.js';
 import { tell } from '../printed/tell.js';
 
@@ -57,9 +57,10 @@ export const comparisonFiles = (
   kinds: ReportKinds<ComparisonInput>,
   inputs: readonly string[],
   options: ReportOptions,
+  occasion: Occasion,
 ): WrittenFiles<Kit, Comparison> => ({
   areWritable: async () => areReportsWritable(paths, inputs, options),
-  write: async (kit, comparison) => writeReports(paths, kinds, { kit, comparison }, options),
+  write: async (kit, comparison) => writeReports(paths, kinds, { kit, comparison, occasion }, options),
 });
 
 /**
