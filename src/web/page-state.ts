@@ -25,8 +25,8 @@ export type PageState = {
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   readonly change: (edit: (document: PageDocument) => PageDocument) => void;
-  /** Asks where a pedal could hang. */
-  readonly inquire: (pedal: PedalId) => void;
+  /** Asks where a pedal could hang, or why it hangs there. */
+  readonly inquire: (asked: Inquiry['asked'], pedal: PedalId) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly notice: (sentence: string) => void;
@@ -77,7 +77,7 @@ export function createState(
     canUndo: computed(() => history.value.past.length > 0),
     canRedo: computed(() => history.value.future.length > 0),
     change: (edit) => go(changedTo(history.value, edit(document.value))),
-    inquire: (pedal) => effects.inquire({ about: about.value, pedal }),
+    inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
     notice: (sentence) => (notices.value = [...notices.value.filter((one) => one !== sentence), sentence]),

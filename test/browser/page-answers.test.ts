@@ -33,7 +33,7 @@ function questionOf(seed: number): Question {
 async function answerOf({ board, shop, aim }: Question): Promise<string> {
   const read = inputsFromText(board, shop, { skipBadRows: true });
   if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
-  return plain(toldAnswer(read.value, await chooseOrSeek(read.value, { aim }), new Map()));
+  return plain(toldAnswer(read.value, await chooseOrSeek(read.value, { aim }), []));
 }
 
 const plain = (value: unknown): string => JSON.stringify(value, spelled);

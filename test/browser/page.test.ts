@@ -140,7 +140,19 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     await page.getByRole('button', { name: /^Staithe 5 output 2/ }).focus();
     await page.keyboard.press('Enter');
     await lead('Bogbean drive: Staithe 5, output 2').waitFor();
+    await page.locator('.drawing-wide [data-output="staithe-5 1 2"]').click();
+    await page.locator('.room', { hasText: 'Staithe 5 output 2. It feeds Bogbean drive' }).waitFor();
     expect(await axeFindings(page)).toEqual([]);
+    // A positive ground on the same output: no plan keeps both, and each way out is a button.
+    await page.getByRole('button', { name: 'Move Peat-smoke fuzz' }).click();
+    await page.getByRole('button', { name: /^Staithe 5 output 2/ }).click();
+    await page.locator('.standing', { hasText: 'No plan keeps every pedal where you put it.' }).waitFor();
+    await page.getByRole('button', { name: 'Let go of Peat-smoke fuzz' }).click();
+    await proven(page);
+    await page.getByRole('button', { name: 'Pinned: let go of Bogbean drive' }).click();
+    await proven(page);
+    await page.getByRole('button', { name: 'Why there? Pignut tuner' }).click();
+    await page.locator('.why', { hasText: 'It sits on Staithe 5 output 1 at 9 V.' }).waitFor();
     expect(incidents).toEqual([]);
     await context.close();
   });

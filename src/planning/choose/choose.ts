@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { Method } from '../../formulation/optimiser.js';
-import { nothingToday, type Today } from '../../loadout/today.js';
+import { nothingToday } from '../../loadout/today.js';
 import type { Answer } from '../answer.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { answerTo } from './answer-to.js';
@@ -11,8 +11,6 @@ export type { Method, Progress } from '../../formulation/optimiser.js';
 export type ChooseOptions = SearchOptions & {
   /** What is best; `cost` when left out. */
   readonly aim?: ChoosingAim;
-  /** Where pedals have to hang, whatever that costs; nowhere when left out. */
-  readonly pins?: Today['berths'];
   /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
   readonly partial?: boolean;
   /** How the plan is sought; by loadouts when left out. */
@@ -28,13 +26,7 @@ export type ChooseOptions = SearchOptions & {
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function choose(kit: Kit, options: ChooseOptions = {}): Promise<Answer> {
-  const { aim = 'cost', partial = false, method, proof, pins = new Map() } = options;
+  const { aim = 'cost', partial = false, method, proof } = options;
   const effort = { ...effortOf(options), method, proof };
-  return answerTo({
-    kit,
-    aim,
-    partial,
-    today: { ...nothingToday, berths: pins, pinned: new Set(pins.keys()) },
-    effort,
-  });
+  return answerTo({ kit, aim, partial, today: nothingToday, effort });
 }

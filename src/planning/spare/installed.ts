@@ -1,8 +1,11 @@
-import { withNothingForSale } from '../../domain/changed-kit.js';
+import { withBoard, withNothingForSale } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
+import type { Board, WiredFeed } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { feedMillivolts, type Feed } from '../../domain/plan.js';
+import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
-import { pluggedAs } from '../today/plugged-as.js';
+import { partsInUse } from '../today/parts-in-use.js';
 
 /** A board as it stands when it is plugged: all that is in use is owned, and nothing is for sale. */
 export type Installed = {
@@ -13,11 +16,26 @@ export type Installed = {
 };
 
 export function installedAs(kit: Kit, wiring: JudgedPlan): Installed {
-  const plugged = pluggedAs(kit, wiring.feeds);
-  const pedals = new Set(kit.board.pedals.map(({ id }) => id));
+  const { board } = kit;
+  const plugged: Board = { ...board, owned: withUsed(board, wiring.feeds), wiring: wiring.feeds.map(wiredFeed) };
+  const pedals = new Set(board.pedals.map(({ id }) => id));
   return {
-    kit: withNothingForSale(plugged),
+    kit: withNothingForSale(withBoard(kit, plugged)),
     wiring,
-    asPlugged: { berths: berthsOf(plugged.board.wiring), exposed: new Set(wiring.exposed), pinned: pedals },
+    asPlugged: { berths: berthsOf(plugged.wiring), exposed: new Set(wiring.exposed), pinned: pedals },
   };
+}
+
+const wiredFeed = (feed: Feed): WiredFeed => {
+  const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
+  return { pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters };
+};
+
+/** What is owned, and beyond that what is in use. */
+function withUsed({ owned }: Board, feeds: readonly Feed[]): Board['owned'] {
+  const supplies = new Map<SupplyId, number>(owned.supplies);
+  for (const { supply, unit } of feeds) supplies.set(supply, Math.max(unit, supplies.get(supply) ?? 0));
+  const parts = new Map<PartId, number>(owned.parts);
+  for (const [part, used] of partsInUse(feeds)) parts.set(part, Math.max(used, parts.get(part) ?? 0));
+  return { supplies, parts };
 }

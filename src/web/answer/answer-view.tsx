@@ -1,5 +1,6 @@
 import type { PageState } from '../page-state.js';
-import type { Bill, ToldAnswer, ToldPlan } from '../worker/told-answer.js';
+import { letGo } from '../document/pins.js';
+import type { Bill, ToldAnswer, ToldNoPlan, ToldPlan } from '../worker/told-answer.js';
 import type { ToldFault } from '../worker/messages.js';
 
 /** What powers the board, in sentences, while it is sought and when it is proven. */
@@ -15,6 +16,7 @@ export function AnswerView({ state }: { readonly state: PageState }) {
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
       {!isEmpty && faults.length > 0 && <Faults faults={faults} more={more} />}
       {!isEmpty && answer !== null && <Told told={answer.told} />}
+      {!isEmpty && answer?.told.kind === 'none' && <LetGo state={state} letGo={answer.told.letGo} />}
     </section>
   );
 }
@@ -44,6 +46,15 @@ function Plan({ plan: { headline, bill, confirm, cautions } }: { readonly plan: 
       <Remarks title="Cautions" remarks={cautions} />
     </>
   );
+}
+
+/** Each of these is a way out. */
+function LetGo({ state, letGo: pedals }: { readonly state: PageState; readonly letGo: ToldNoPlan['letGo'] }) {
+  return pedals.map(({ pedal, name }) => (
+    <button key={pedal} type="button" onClick={() => state.change(letGo(pedal))}>
+      Let go of {name}
+    </button>
+  ));
 }
 
 function BillTable({ bill: { lines, total } }: { readonly bill: Bill }) {

@@ -1,11 +1,7 @@
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { PedalId } from '../../domain/quantities.js';
-import type { Berth } from '../../planning/check/places-for.js';
+import type { PinnedPlace } from '../../planning/choose/choose-around.js';
 import { usualAssumption } from '../../reading/drafts/assumption.js';
 import { newBoard } from '../../reading/drafts/new-files.js';
-
-/** A pedal with where it has to hang. */
-export type Pin = Berth & { readonly pedal: PedalId };
 
 /** A file as whoever brought it calls it. */
 export type HeldFile = { readonly file: string; readonly text: string };
@@ -23,7 +19,7 @@ export type PageDocument = {
   readonly line: string;
   readonly aim: ChoosingAim;
   /** Where pedals are to hang, whatever else is planned around them; at most one each. */
-  readonly pins: readonly Pin[];
+  readonly pins: readonly PinnedPlace[];
   /** What was looked for on a label and does not stand there: the id of the pedal and the field, with a space between. */
   readonly notOnLabel: readonly string[];
 };

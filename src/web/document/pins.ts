@@ -4,10 +4,19 @@ import type { PageDocument } from './page-document.js';
 
 type Change = (document: PageDocument) => PageDocument;
 
-/** A pedal is to hang there from now on; all else is planned around it. */
+/**
+ * A pedal is to hang there from now on; all else is planned around it. `pinned` are the pins as the plan keeps them in which the
+ * place was chosen: units go by its numbers.
+ */
 export const pinnedAt =
-  (pedal: PedalId, berth: Berth): Change =>
-  (document) => ({ ...document, pins: [...others(document, pedal), { pedal, ...berth }] });
+  (pedal: PedalId, berth: Berth, pinned: PageDocument['pins']): Change =>
+  (document) => ({
+    ...document,
+    pins: [
+      ...others(document, pedal).map((pin) => pinned.find((kept) => kept.pedal === pin.pedal) ?? pin),
+      { pedal, ...berth },
+    ],
+  });
 
 /** A pedal may hang wherever it is best again. */
 export const letGo =

@@ -8,6 +8,8 @@ type DrawingProps = {
   readonly figures: ToldPlan['figures'];
   readonly rows: ToldPlan['rows'];
   readonly hand: HandState;
+  /** Called with an output that is touched. */
+  readonly look: (output: string | null) => void;
 };
 
 /** What hangs at the pointer, and what is said of the output below it. */
@@ -17,7 +19,7 @@ type Drag = { readonly x: number; readonly y: number; readonly output: string | 
 const slack = 6;
 
 /** The drawing of the reports, in which pedals and leads can be dragged to outputs with a mouse or a pen. */
-export function BoardDrawing({ figures, rows, hand }: DrawingProps) {
+export function BoardDrawing({ figures, rows, hand, look }: DrawingProps) {
   const board = useRef<HTMLDivElement>(null);
   const start = useRef<{ readonly x: number; readonly y: number; readonly pedal: PedalId } | null>(null);
   const [drag, setDrag] = useState<Drag | null>(null);
@@ -51,6 +53,7 @@ export function BoardDrawing({ figures, rows, hand }: DrawingProps) {
       onPointerDown={down}
       onPointerMove={moved}
       onPointerUp={up}
+      onClick={({ target }) => look(outputOf(target))}
       onPointerCancel={() => {
         start.current = null;
         setDrag(null);
@@ -83,8 +86,11 @@ function markOutputs(board: HTMLElement | null, { places, moving }: HandState, o
 
 function outputAt(x: number, y: number): string | null {
   const element = document.elementsFromPoint(x, y).find((one) => one.closest('[data-output]') !== null);
-  return element?.closest('[data-output]')?.getAttribute('data-output') ?? null;
+  return outputOf(element ?? null);
 }
+
+const outputOf = (target: EventTarget | null): string | null =>
+  target instanceof Element ? (target.closest('[data-output]')?.getAttribute('data-output') ?? null) : null;
 
 /** The pedal that something in the drawing belongs to: itself, or the one that its lead feeds. */
 function pedalAt(target: EventTarget | null, rows: ToldPlan['rows']): PedalId | null {

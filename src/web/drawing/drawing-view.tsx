@@ -20,10 +20,12 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
   const asked = state.heard.value.places;
   const places = moving !== null && asked?.pedal === moving ? asked.places : [];
   useEffect(() => {
-    if (moving !== null) state.inquire(moving);
+    if (moving !== null) state.inquire('places', moving);
   }, [moving, plan]);
+  const [looked, look] = useState<string | null>(null);
+  const room = plan.rooms.find(({ output }) => output === looked);
   const pin = (berth: Berth): void => {
-    if (moving !== null) state.change(pinnedAt(moving, berth));
+    if (moving !== null) state.change(pinnedAt(moving, berth, plan.pinned));
     move(null);
   };
   return (
@@ -32,8 +34,23 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
       <p class="minor">
         Drag a pedal to another output, or choose “Move” in the list below. All else is planned around it.
       </p>
-      <BoardDrawing figures={plan.figures} rows={plan.rows} hand={{ moving, places, move, pin }} />
+      {room !== undefined && (
+        <p role="status" class="room">
+          <b>{room.name}.</b> {room.texts.join(' ')}
+        </p>
+      )}
+      <BoardDrawing figures={plan.figures} rows={plan.rows} hand={{ moving, places, move, pin }} look={look} />
       <LeadList state={state} rows={plan.rows} hand={{ moving, places, move, pin }} />
+      <details>
+        <summary>What more fits on each output</summary>
+        <ul>
+          {plan.rooms.map(({ output, name, texts }) => (
+            <li key={output}>
+              <b>{name}.</b> {texts.join(' ')}
+            </li>
+          ))}
+        </ul>
+      </details>
     </section>
   );
 }

@@ -9,6 +9,8 @@ type Rows = { readonly rows: ToldPlan['rows']; readonly hand: HandState };
 /** What the drawing shows as a list, a pedal a row: all that can be done in the drawing can be done here by keyboard. */
 export function LeadList({ state, rows, hand }: Rows & { readonly state: PageState }) {
   const pins = new Set(state.document.value.pins.map(({ pedal }) => pedal));
+  const { why: asked, about } = state.heard.value;
+  const why = asked?.about === about ? asked : null;
   return (
     <ol class="leads" aria-label="Leads">
       {rows.map((row) => (
@@ -30,6 +32,16 @@ export function LeadList({ state, rows, hand }: Rows & { readonly state: PageSta
           >
             Move<span class="unseen"> {row.pedal}</span>
           </button>
+          <button type="button" class="quiet" onClick={() => state.inquire('why', row.feed.pedal)}>
+            Why there?<span class="unseen"> {row.pedal}</span>
+          </button>
+          {why?.pedal === row.feed.pedal && (
+            <ul class="why" role="status">
+              {why.texts.map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          )}
           {hand.moving === row.feed.pedal && <Places pedal={row.feed.pedal} name={row.pedal} hand={hand} />}
         </li>
       ))}

@@ -1,15 +1,17 @@
-import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import { decisiveLabels } from '../../planning/ask/decisive-labels.js';
-import { chooseOrSeek } from '../../planning/wanted/wanted.js';
+import type { ChooseOptions } from '../../planning/choose/choose.js';
+import { chooseAround, type AroundPins } from '../../planning/choose/choose-around.js';
+import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
 import type { InputFault } from '../../reading/faults/input-fault.js';
 import { webTiming } from '../../../solver/timing.js';
-import type { HeldFile, Pin } from '../document/page-document.js';
+import type { HeldFile } from '../document/page-document.js';
 import { createReader, type ReadInputs } from './input-reader.js';
 import type { Inquiry, News, Question, ToldFault, ToWorker } from './messages.js';
-import { toldAnswer, type Pins } from './told-answer.js';
+import { toldAnswer } from './told-answer.js';
 import { toldLabels } from './told-labels.js';
 import { toldPlaces } from './told-places.js';
+import { toldWhy, type Seen } from './told-why.js';
 
 /** Milliseconds after which the best plan so far is told, each time from the beginning; then the search goes on to its end. */
 const patience = [500, 3_000, Infinity];
@@ -20,12 +22,16 @@ export type ClerkPlace = {
   readonly now: () => number;
 };
 
+/** How long it is looked into why a pedal hangs where it does, in milliseconds; what is known by then is told. */
+const whyMs = 8_000;
+
 /** What inquiries are answered by: the latest plan for the latest question. */
-type Basis = { readonly about: number; readonly kit: Kit; readonly plan: JudgedPlan };
+type Basis = Seen & { readonly about: number };
 
 /** Answers questions, one at a time: whoever asks a new one does not wait for the one before any more. */
 export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => Promise<void> {
   let asked = new AbortController();
+  let inquired = new AbortController();
   let basis: Basis | null = null;
   const readInputs = createReader();
 
@@ -41,7 +47,7 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
     try {
       // Whoever types is at the next key already: it is heard before the work begins.
       await webTiming.pause();
-      const lay = (kit: Kit, plan: JudgedPlan): void => void (basis = { about, kit, plan });
+      const lay = (seen: Seen): void => void (basis = { about, ...seen });
       if (!signal.aborted) await answer(question, { tell, lay, readInputs, signal, now });
       tell({ kind: 'done' });
     } catch (error) {
@@ -49,18 +55,25 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
     }
   }
 
-  function inquire({ about, pedal }: Inquiry): void {
-    if (basis?.about !== about || !basis.kit.board.pedals.some(({ id }) => id === pedal)) return;
-    post({ about, kind: 'places', pedal, places: toldPlaces(basis.kit, basis.plan, pedal) });
+  async function inquire({ about, asked: what, pedal }: Inquiry): Promise<void> {
+    if (basis?.about !== about || !basis.plan.feeds.some((feed) => feed.pedal === pedal)) return;
+    if (what === 'places') {
+      post({ about, kind: 'places', pedal, places: toldPlaces(basis.kit, basis.plan, pedal) });
+      return;
+    }
+    const { signal } = (inquired = new AbortController());
+    const end = now() + whyMs;
+    const texts = await toldWhy(basis, pedal, { signal, remainingMs: () => end - now() });
+    if (!signal.aborted) post({ about, kind: 'why', pedal, texts });
   }
 
   return async (message) => {
+    inquired.abort();
     switch (message.kind) {
       case 'ask':
         return take(message.question);
       case 'inquire':
-        inquire(message.inquiry);
-        return;
+        return inquire(message.inquiry);
       case 'stop':
         asked.abort();
     }
@@ -72,7 +85,7 @@ type NewsAlone = News extends infer Each ? (Each extends News ? Omit<Each, 'abou
 type Desk = Pick<ClerkPlace, 'now'> & {
   readonly tell: (news: NewsAlone) => void;
   /** Makes a plan the basis of inquiries. */
-  readonly lay: (kit: Kit, plan: JudgedPlan) => void;
+  readonly lay: (seen: Seen) => void;
   readonly readInputs: ReadInputs;
   readonly signal: AbortSignal;
 };
@@ -88,15 +101,15 @@ async function answer(
   }
   tell({ kind: 'read', notes: read.notes ?? [] });
   const kit = read.value;
-  const options = { aim, signal, pins: pinsFor(kit, pins) };
   for (const limitMs of patience) {
     const end = now() + limitMs;
-    const found = await chooseOrSeek(kit, { ...options, remainingMs: () => end - now() });
+    const found = await chosen(kit, pins, { aim, signal, remainingMs: () => end - now() });
     if (signal.aborted) return;
-    if (found.kind === 'plan') lay(kit, found.wiring);
-    const isFinal = limitMs === Infinity || found.kind === 'impossible' || isProven(found);
-    if (isFinal || found.kind !== 'stopped') tell({ kind: 'answer', answer: toldAnswer(kit, found, options.pins) });
-    if (!isFinal) continue;
+    const isLast = limitMs === Infinity || isSettled(found);
+    const isBest = isSettled(found) && pins.length === 0;
+    if (found.kind === 'plan') lay({ kit, plan: found.wiring, aim, isBest });
+    if (isLast || found.kind !== 'stopped') tell({ kind: 'answer', answer: toldAnswer(kit, found, pins) });
+    if (!isLast) continue;
     if (found.kind === 'plan' && pins.length === 0) await askLabels(kit, { tell, signal, now });
     return;
   }
@@ -111,16 +124,28 @@ async function askLabels(kit: Kit, { tell, signal, now }: Pick<Desk, 'tell' | 's
   if (told !== null) tell({ kind: 'labels', labels: told });
 }
 
-/** Those of pedals and supplies that there still are. */
-const pinsFor = (kit: Kit, pins: readonly Pin[]): Pins =>
-  new Map(
-    pins
-      .filter(({ pedal, supply }) => kit.supplies.has(supply) && kit.board.pedals.some(({ id }) => id === pedal))
-      .map(({ pedal, ...berth }) => [pedal, berth]),
-  );
+/** Around the pins, where there are any; without a shop, what to look for where there is no plan. */
+async function chosen(kit: Kit, pins: Question['pins'], options: ChooseOptions): Promise<AroundPins | Wanted> {
+  const found = pins.length === 0 ? null : await chooseAround(kit, pins, options);
+  const isToSeek = found === null || (found.kind === 'impossible' && kit.catalogue === null);
+  return isToSeek ? chooseOrSeek(kit, options) : found;
+}
 
-const isProven = (found: Awaited<ReturnType<typeof chooseOrSeek>>): boolean =>
-  (found.kind === 'plan' && found.gap === null) || (found.kind === 'wanted' && found.isProven);
+/** Whether more time would change nothing. */
+function isSettled(found: AroundPins | Wanted): boolean {
+  switch (found.kind) {
+    case 'plan':
+      return found.gap === null;
+    case 'wanted':
+      return found.isProven;
+    case 'impossible':
+      return true;
+    case 'held up':
+      return found.letGo.length > 0;
+    case 'stopped':
+      return false;
+  }
+}
 
 const toldFault = ({ file, line, key, message, remedy }: InputFault, shop: HeldFile | null): ToldFault => ({
   of: file === shop?.file ? 'shop' : 'board',

@@ -13,6 +13,8 @@ export type Heard = {
   readonly places: { readonly about: number; readonly pedal: PedalId; readonly places: readonly ToldPlace[] } | null;
   /** Which labels decide; null until it was asked. */
   readonly labels: { readonly about: number; readonly told: ToldLabels } | null;
+  /** Why one pedal hangs where it does, as was asked last; null while nobody asks. */
+  readonly why: { readonly about: number; readonly pedal: PedalId; readonly texts: readonly string[] } | null;
   /** What is wrong with the files; empty where they are right. */
   readonly faults: readonly ToldFault[];
   readonly more: number;
@@ -28,6 +30,7 @@ export const nothingHeard: Heard = {
   answer: null,
   places: null,
   labels: null,
+  why: null,
   faults: [],
   more: 0,
   notes: [],
@@ -50,6 +53,8 @@ export function heard(before: Heard, news: News): Heard {
       return { ...before, places: { about: news.about, pedal: news.pedal, places: news.places } };
     case 'labels':
       return { ...before, labels: { about: news.about, told: news.labels } };
+    case 'why':
+      return { ...before, why: { about: news.about, pedal: news.pedal, texts: news.texts } };
     case 'failed':
       return { ...before, failure: news.message, isDone: true };
     case 'done':

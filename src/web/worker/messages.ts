@@ -1,6 +1,7 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { PedalId } from '../../domain/quantities.js';
-import type { HeldFile, Pin } from '../document/page-document.js';
+import type { PinnedPlace } from '../../planning/choose/choose-around.js';
+import type { HeldFile } from '../document/page-document.js';
 import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
 import type { ToldPlace } from './told-places.js';
@@ -12,7 +13,7 @@ export type Question = {
   readonly board: HeldFile;
   readonly shop: HeldFile | null;
   readonly aim: ChoosingAim;
-  readonly pins: readonly Pin[];
+  readonly pins: readonly PinnedPlace[];
 };
 
 /** What the page says to the worker. A question ends the search for the one before; an inquiry ends nothing. */
@@ -21,8 +22,8 @@ export type ToWorker =
   | { readonly kind: 'inquire'; readonly inquiry: Inquiry }
   | { readonly kind: 'stop' };
 
-/** What is asked of the latest plan for a document, while its search goes on: where a pedal could hang. */
-export type Inquiry = { readonly about: number; readonly pedal: PedalId };
+/** What is asked of the latest plan for a document, while its search goes on: where a pedal could hang, or why it hangs there. */
+export type Inquiry = { readonly about: number; readonly asked: 'places' | 'why'; readonly pedal: PedalId };
 
 /** What the worker says of a question, until `done`. */
 export type News = {
@@ -40,6 +41,7 @@ export type News = {
     | { readonly kind: 'places'; readonly pedal: PedalId; readonly places: readonly ToldPlace[] }
     /** Which labels decide, once the plan is proven. */
     | { readonly kind: 'labels'; readonly labels: ToldLabels }
+    | { readonly kind: 'why'; readonly pedal: PedalId; readonly texts: readonly string[] }
     | { readonly kind: 'done' }
     /** A defect of boardfeed. */
     | { readonly kind: 'failed'; readonly message: string }

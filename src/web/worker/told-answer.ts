@@ -1,18 +1,40 @@
 import type { Kit } from '../../domain/kit.js';
-import type { Answer } from '../../planning/answer.js';
+import { countOutputs } from '../../domain/kit.js';
+import { feedMillivolts } from '../../domain/plan.js';
+import { isOfOnePedal } from '../../domain/source.js';
+import type { AroundPins, PinnedPlace } from '../../planning/choose/choose-around.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
 import { handoutOf, type NoPlanHandout, type PlanHandout } from '../../report/words/handout.js';
-import { minorUnits } from '../../domain/quantities.js';
-import type { PedalId } from '../../domain/quantities.js';
-import type { Berth } from '../../planning/check/places-for.js';
-import { speechOf } from '../../report/words/speech.js';
+import { minorUnits, type PedalId } from '../../domain/quantities.js';
+import { roomTexts } from '../../report/words/output-room.js';
+import { safeText } from '../../report/words/safe-text.js';
+import { speechOf, type Speech } from '../../report/words/speech.js';
 import { listText, priceText } from '../../report/words/words.js';
 import { figuresOf, type Figure } from '../drawing/figures.js';
 
 /** An answer in the words of the reports, as data that can be sent: without what looks things up. */
-export type ToldAnswer = ToldPlan | Omit<NoPlanHandout, 'speech'>;
+export type ToldAnswer = ToldPlan | ToldNoPlan;
 
-export type ToldPlan = Omit<PlanHandout, 'speech'> & { readonly figures: readonly Figure[]; readonly bill: Bill };
+export type ToldPlan = Omit<PlanHandout, 'speech'> & {
+  readonly figures: readonly Figure[];
+  readonly bill: Bill;
+  /** The pins as this plan keeps them: units that are not owned may have got other numbers. */
+  readonly pinned: readonly PinnedPlace[];
+  /** Every output of the supplies in use, with what it carries or what more fits. */
+  readonly rooms: readonly Room[];
+};
+
+export type ToldNoPlan = Omit<NoPlanHandout, 'speech'> & {
+  /** Where pins are in the way: those of which to let go of any one is enough. */
+  readonly letGo: readonly { readonly pedal: PedalId; readonly name: string }[];
+};
+
+export type Room = {
+  /** As the drawing calls the output. */
+  readonly output: string;
+  readonly name: string;
+  readonly texts: readonly string[];
+};
 
 /** What is bought, with prices that add up. */
 export type Bill = {
@@ -20,27 +42,59 @@ export type Bill = {
   readonly total: string;
 };
 
-/** Where pedals have to hang. */
-export type Pins = ReadonlyMap<PedalId, Berth>;
-
 /** Puts an answer in words. */
-export function toldAnswer(kit: Kit, answer: Answer | Wanted, pins: Pins): ToldAnswer {
-  if (answer.kind === 'impossible' && pins.size > 0) return pinnedOut(kit, pins);
+export function toldAnswer(kit: Kit, answer: AroundPins | Wanted, pins: readonly PinnedPlace[]): ToldAnswer {
+  if (answer.kind === 'held up') return heldUp(kit, answer.letGo);
   const handout = handoutOf({ kit, answer });
-  const { speech: _, ...told } =
-    handout.kind === 'plan' ? { ...handout, figures: figuresOf(handout), bill: billOf(handout) } : handout;
+  if (handout.kind === 'none') return { ...withoutSpeech(handout), letGo: [] };
+  const { headline } = handout;
+  const pinned = pinnedIn(handout, pins);
+  return {
+    ...withoutSpeech(handout),
+    headline: { ...headline, standing: `${keptText(handout, pinned)}${headline.standing}` },
+    figures: figuresOf(handout),
+    bill: billOf(handout),
+    pinned,
+    rooms: roomsOf(handout),
+  };
+}
+
+function withoutSpeech<Told extends { readonly speech: Speech }>({ speech: _, ...told }: Told): Omit<Told, 'speech'> {
   return told;
 }
 
-/** Whatever else stands in the way is not told while pedals are pinned: without them there may well be a plan. */
-function pinnedOut(kit: Kit, pins: Pins): ToldAnswer {
-  const { pedalName } = speechOf(kit).inventory;
-  const names = listText([...pins.keys()].map(pedalName));
-  return {
-    ...{ kind: 'none', title: 'No plan with what is pinned', proven: false, passages: [], wanted: [] },
-    lead: `No plan keeps ${names} where you put ${pins.size === 1 ? 'it' : 'them'}. Let go of a pin, or undo.`,
-  };
-}
+const heldUp = (kit: Kit, letGo: readonly PedalId[]): ToldNoPlan => ({
+  ...{ kind: 'none', title: safeText(kit.board.name), proven: true, passages: [], wanted: [] },
+  lead: 'No plan keeps every pedal where you put it.',
+  letGo: letGo.map((pedal) => ({ pedal, name: speechOf(kit).inventory.pedalName(pedal) })),
+});
+
+/** Of which plans alone it is true what is said of a plan. */
+const keptText = ({ speech: { inventory } }: PlanHandout, pinned: readonly PinnedPlace[]): string =>
+  pinned.length === 0
+    ? ''
+    : `With ${listText(pinned.map(({ pedal }) => inventory.pedalName(pedal)))} where you put ${pinned.length === 1 ? 'it' : 'them'}: `;
+
+const pinnedIn = ({ wiring }: PlanHandout, pins: readonly PinnedPlace[]): readonly PinnedPlace[] =>
+  pins.flatMap(({ pedal }) =>
+    wiring.feeds
+      .filter((feed) => feed.pedal === pedal)
+      .map((feed) => {
+        const { supply, unit, outputs } = feed;
+        return { pedal, supply, unit, outputs, millivolts: feedMillivolts(feed) };
+      }),
+  );
+
+const roomsOf = ({ speech, hookup }: PlanHandout): readonly Room[] =>
+  hookup
+    .filter(({ unit }) => !isOfOnePedal(unit.supply.source))
+    .flatMap(({ unit, name }) =>
+      Array.from({ length: countOutputs(unit.supply) }, (_, at) => at + 1).map((output) => ({
+        output: `${unit.supply.id} ${unit.unit} ${output}`,
+        name: `${name} output ${output}`,
+        texts: roomTexts(speech, unit, output),
+      })),
+    );
 
 const billOf = ({ shopping, wiring, speech: { board } }: PlanHandout): Bill => ({
   lines: shopping.map(({ units, name, price }) => ({

@@ -6,7 +6,7 @@ import { expect, test } from 'vitest';
 import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-document.js';
 import type { PedalId } from '../../../../src/domain/quantities.js';
 import { createClerk } from '../../../../src/web/worker/clerk.js';
-import type { News, Question } from '../../../../src/web/worker/messages.js';
+import type { Inquiry, News, Question } from '../../../../src/web/worker/messages.js';
 
 const fixtures = resolve(import.meta.dirname, '../../../../fixtures');
 const held = async (path: string): Promise<HeldFile> => ({
@@ -14,6 +14,7 @@ const held = async (path: string): Promise<HeldFile> => ({
   text: await readFile(resolve(fixtures, path), 'utf8'),
 });
 const gigBoard = await held('boards/gig-board.yaml');
+const [tideway, quayside] = [await held('boards/tideway.yaml'), await held('shops/quayside.yaml')];
 const marramStreet = await held('shops/marram-street.yaml');
 
 /** A clerk whose news are sent as to another thread: what cannot be sent fails. */
@@ -23,8 +24,8 @@ function listening() {
   const take = createClerk({ post: (one) => news.push(structuredClone(one)), now: () => (now += 1) });
   const ask = async (question: Partial<Question>): Promise<void> =>
     take({ kind: 'ask', question: { ...emptyDocument, about: 1, ...question } });
-  const inquire = async (about: number, pedal: string): Promise<void> =>
-    take({ kind: 'inquire', inquiry: { about, pedal: pedal as PedalId } });
+  const inquire = async (about: number, pedal: string, what: Inquiry['asked'] = 'places'): Promise<void> =>
+    take({ kind: 'inquire', inquiry: { about, asked: what, pedal: pedal as PedalId } });
   return { news, ask, inquire, stop: async () => take({ kind: 'stop' }) };
 }
 
@@ -129,18 +130,38 @@ test('all is planned around what is pinned, and where that cannot be it is said'
   const fuzz = { ...at(1), pedal: 'peat-smoke-fuzz' as PedalId };
   await ask({ about: 2, board: gigBoard, shop: marramStreet, pins: [drive] });
   const plan = news.findLast((one) => one.kind === 'answer')?.answer;
-  expect(plan?.kind === 'plan' && plan.rows.find(({ feed }) => feed.pedal === drive.pedal)).toMatchObject({
-    unit: 'Staithe 5',
-    outputs: '2',
-  });
+  if (plan?.kind !== 'plan') throw new Error('there is a plan around it');
+  expect(plan.rows.find(({ feed }) => feed.pedal === drive.pedal)).toMatchObject({ unit: 'Staithe 5', outputs: '2' });
+  expect(plan.pinned).toEqual([drive]);
+  expect(plan.headline.standing).toMatch(/^With Bogbean drive where you put it: Proven/);
+  await inquire(2, drive.pedal, 'why');
+  expect(news.at(-1)).toMatchObject({ kind: 'why', texts: [expect.stringContaining('with no pedal pinned')] });
   // A positive ground and a negative one on one output: a short.
   await ask({ about: 3, board: gigBoard, shop: marramStreet, pins: [drive, fuzz] });
-  const none = news.findLast((one) => one.kind === 'answer')?.answer;
-  expect(none).toMatchObject({
+  expect(news.findLast((one) => one.kind === 'answer')?.answer).toMatchObject({
     kind: 'none',
-    lead: 'No plan keeps Bogbean drive and Peat-smoke fuzz where you put them. Let go of a pin, or undo.',
+    lead: 'No plan keeps every pedal where you put it.',
+    letGo: [{ name: 'Bogbean drive' }, { name: 'Peat-smoke fuzz' }],
   });
   // What is pinned and not there any more is no matter.
   await ask({ about: 4, board: gigBoard, shop: marramStreet, pins: [{ ...drive, pedal: 'gone' as PedalId }] });
   expect(news.findLast((one) => one.kind === 'answer')?.answer.kind).toBe('plan');
+});
+
+test('an output says what it carries or what more fits, a pedal why it hangs there', async () => {
+  const { news, ask, inquire } = listening();
+  await ask({ about: 1, board: tideway, shop: quayside });
+  const plan = news.findLast((one) => one.kind === 'answer')?.answer;
+  if (plan?.kind !== 'plan') throw new Error('the example has a plan');
+  const textsOf = (output: string) => plan.rooms.find((room) => room.output === output)?.texts;
+  const left = 'The whole supply has 1561 mA left of its total.';
+  expect(textsOf('quay-6 1 1')).toEqual(['It feeds Tarn fuzz: 5 of 100 mA with the reserve.', left]);
+  // 100 mA with the reserve of a fifth.
+  expect(textsOf('quay-6 1 2')).toEqual(['It is free: one more pedal that draws up to 83 mA at 9 V.', left]);
+  await ask({ about: 2, board: gigBoard, shop: marramStreet });
+  await inquire(2, 'pignut-tuner', 'why');
+  const told = news.at(-1);
+  expect(told?.kind === 'why' && told.texts[0]).toBe(
+    'It sits on Staithe 5 output 1 at 9 V. Outputs 2-5 of the same bank would do as well.',
+  );
 });
