@@ -1,4 +1,5 @@
 import { readBack } from '../../report/words/read-back.js';
+import { withRows } from '../document/paste-rows.js';
 import { readLine, withLineEntered } from '../document/type-pedal.js';
 import type { PageState } from '../page-state.js';
 
@@ -23,6 +24,7 @@ export function TypeLine({ state }: { readonly state: PageState }) {
           placeholder="moth delay 9v 300 neg"
           aria-describedby="type-line-understood"
           value={line}
+          onPaste={(event) => pasted(state, event)}
           onInput={({ currentTarget }) => {
             const { value } = currentTarget;
             state.change((document) => ({ ...document, line: value }));
@@ -39,6 +41,16 @@ export function TypeLine({ state }: { readonly state: PageState }) {
       </div>
     </form>
   );
+}
+
+/** Several rows of a spreadsheet become pedals; a single one goes onto the line as it is. */
+function pasted(state: PageState, event: ClipboardEvent): void {
+  const text = event.clipboardData?.getData('text/plain').trim() ?? '';
+  if (!text.includes('\n')) return;
+  event.preventDefault();
+  const { document, refused } = withRows(state.document.value, text);
+  state.change(() => document);
+  for (const sentence of refused) state.notice(sentence);
 }
 
 function wordsOf(read: ReturnType<typeof readLine>): readonly string[] {
