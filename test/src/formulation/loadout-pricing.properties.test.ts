@@ -13,6 +13,7 @@ import {
   type Measures,
   type SettledStep,
 } from '../../../src/formulation/scalar-objective.js';
+import { natureOf, type Nature, type Source } from '../../../src/domain/source.js';
 import type { Features } from '../../../src/formulation/loadout-features.js';
 import type { UnitGroup } from '../../../src/formulation/loadout-groups.js';
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
@@ -49,17 +50,23 @@ function stepsOf({ board, catalogue }: Case, aim: ChoosingAim, cut: number): Ste
 /** A lead's one price; nothing where it is paid by a row of its own. */
 const onePrice = ({ supplyOf: [first] }: LeadKind): number => (first?.pieces === Infinity ? first.price : 0);
 
+/** What a unit costs by itself, and where it has its power from. */
+type Bought = { readonly price: number; readonly source: Source };
+
+const pick = ({ bricks, sockets }: Nature): Pick<Nature, 'bricks' | 'sockets'> => ({ bricks, sockets });
+
+const boughtOf = ({ price, uses }: UnitGroup): Bought => ({ price, source: uses.supply.source });
+
 /** What a unit adds to a plan, but for the leads that have rows of their own. */
 const measuresOf = (
   { leads, exposed, pedals: _, ...counted }: Taken,
-  price: number,
+  { price, source }: Bought,
   { bench }: Question,
 ): Measures => ({
   unpowered: 0,
   money: leads.reduce((sum, kind) => sum + onePrice(leadAt(kind, bench.kinds)), price),
   exposed,
-  bricks: 1,
-  sockets: 1,
+  ...pick(natureOf(source)),
   parts: leads.length,
   ...counted,
 });
@@ -75,13 +82,15 @@ const countsOf = ({ pedals }: Taken): ReadonlyMap<number, number> =>
   new Map(pedals.map((pedal) => [pedal, pedals.filter((each) => each === pedal).length]));
 
 /** How much of every feature a unit has. */
-function amountsOf(taken: Taken, price: number, features: Features, { question, earlier }: Steps): readonly number[] {
+function amountsOf(taken: Taken, bought: Bought, features: Features, { question, earlier }: Steps): readonly number[] {
   const amounts = new Array<number>(features.count).fill(0);
   const add = (feature: number, amount: number): void => void (amounts[feature] = (amounts[feature] ?? 0) + amount);
-  const measures = measuresOf(taken, price, question);
+  const measures = measuresOf(taken, bought, question);
   for (const pedal of taken.pedals) add(pedal, 1);
   for (const kind of taken.leads) add(features.leads + kind, 1);
-  for (const count of [features.unit, features.bricks, features.sockets]) add(count, 1);
+  add(features.unit, 1);
+  add(features.bricks, measures.bricks);
+  add(features.sockets, measures.sockets);
   add(features.money, measures.money);
   earlier.forEach(({ objective }, step) => {
     add(features.earlier + step, scalarValue(objective, measures));
@@ -95,7 +104,7 @@ function typicalCost({ question, objective, earlier }: Steps, scale: number, ear
   const costs = question.supplies.map(({ supply }) => {
     const measures = measuresOf(
       question.bench.kinds.length === 0 ? { ...bare, leads: [] } : bare,
-      supply.price ?? 0,
+      { price: supply.price ?? 0, source: supply.source },
       question,
     );
     return earlier.reduce(
@@ -174,9 +183,9 @@ describe('the price of a column', () => {
         const scale = 2 ** next(6);
         const duals = dualsFrom(next, scale, features, steps);
         const floor = next(1) * Math.round((next(100) * Math.max(scale, ...duals)) / 100);
-        const worthOf = (taken: Taken, { price }: UnitGroup): number => {
-          const cost = scalarValue(steps.objective, measuresOf(taken, price, question));
-          return worth(amountsOf(taken, price, features, steps), cost, duals, scale);
+        const worthOf = (taken: Taken, group: UnitGroup): number => {
+          const cost = scalarValue(steps.objective, measuresOf(taken, boughtOf(group), question));
+          return worth(amountsOf(taken, boughtOf(group), features, steps), cost, duals, scale);
         };
         for (const [index, group] of groups.entries()) {
           const caps = new Map(next(2) === 0 ? [[next(question.bench.classes.length - 1), next(1)]] : []);
@@ -184,8 +193,8 @@ describe('the price of a column', () => {
           for (const column of columns) {
             const taken = takenBy(column.content, question);
             expect(column.group).toBe(index);
-            expect(column.cost).toBe(scalarValue(steps.objective, measuresOf(taken, group.price, question)));
-            expect(dense(column, features)).toEqual(amountsOf(taken, group.price, features, steps));
+            expect(column.cost).toBe(scalarValue(steps.objective, measuresOf(taken, boughtOf(group), question)));
+            expect(dense(column, features)).toEqual(amountsOf(taken, boughtOf(group), features, steps));
             expect(worth(dense(column, features), column.cost, duals, scale)).toBeGreaterThan(floor);
             expect(keepsCaps(column.amounts, caps)).toBe(true);
             seen[group.owned ? 'owned' : 'bought'] += 1;
