@@ -29,7 +29,7 @@ export async function conflictOf(kit: Kit, effort: Effort, terms: InquiryTerms =
   if (terms.isImpossible !== true && !(await isImpossible(inquiry))) return null;
   const found = await irreducible(kit, inquiry, alike);
   const { demands, smallest } = found.whole
-    ? await smallestOf(found.demands, inquiry, alike, effort)
+    ? await smallestOf(found.demands, inquiry, alike)
     : { demands: found.demands, smallest: false };
   const pedals = new Set(demands.flatMap((each) => (each.kind === 'pedal' ? [each.pedal] : [])));
   return {

@@ -1,5 +1,4 @@
 import type { PedalId } from '../../domain/quantities.js';
-import type { Effort } from '../../formulation/optimiser.js';
 import { pedalClasses } from '../../loadout/pedal-class.js';
 import { smallestHitting } from './smallest-hitting.js';
 import type { Kit } from '../../domain/kit.js';
@@ -28,7 +27,6 @@ export async function smallestOf(
   known: readonly Demand[],
   inquiry: Inquiry,
   alike: Likeness,
-  effort: Effort,
 ): Promise<{ readonly demands: readonly Demand[]; readonly smallest: boolean }> {
   // One pedal by itself, with nothing to take back, is as small as can be.
   if (known.length === 1) return { demands: known, smallest: true };
@@ -36,14 +34,14 @@ export async function smallestOf(
   if (known.length > mostDemands[scope]) return { demands: known, smallest: false };
   const kinds = kindsOf(inquiry, alike);
   for (let guess = 0; guess < mostGuesses[scope]; guess += 1) {
-    const counts = await smallestHitting(
+    const counts = smallestHitting(
       kinds.map(({ length }) => length),
       inquiry.plans.map((plan) => kinds.map((kind) => metOf(kind, plan))),
-      effort,
+      known.length,
     );
-    if (counts === null) break;
+    if (counts === 'none') return { demands: known, smallest: true };
+    if (counts === 'unknown') break;
     const candidate = kinds.flatMap((kind, index) => kind.slice(0, counts[index] ?? 0));
-    if (candidate.length >= known.length) return { demands: known, smallest: true };
     const plan = await inquiry.planFor(candidate, 'largest');
     if (plan === null) return { demands: candidate, smallest: true };
     if (plan === 'unknown') break;

@@ -1,36 +1,66 @@
-import { prove } from '../../../solver/compact/prove.js';
-import { ProgramBuilder, Sum } from '../../formulation/program-builder.js';
-import type { Effort } from '../../formulation/optimiser.js';
+/** What has been decided of a class: that so many are chosen, and that no more than so many are. */
+type Range = { readonly least: number; readonly most: number };
+
+/** After so many cases the search is given up: with few plans to hit it takes some dozen. */
+const mostCases = 20_000;
 
 /**
  * The smallest set of pedals, counted by class, that asks of every known plan for at least one pedal more than it powers:
- * minimise Σ chosen(k) subject to, for every plan p, Σ beyond(p, k) ≥ 1 and chosen(k) ≥ (powered(p, k) + 1) · beyond(p, k).
- * Null when there is none, the time ran out, or there are no engines.
+ * minimise Σ chosen(k) subject to, for every plan p, chosen(k) > powered(p, k) for some k. `none` when no such set has fewer
+ * than `fewer` pedals; `unknown` when the search was given up.
  */
-export async function smallestHitting(
+export function smallestHitting(
   members: readonly number[],
   plans: readonly (readonly number[])[],
-  effort: Effort,
-): Promise<readonly number[] | null> {
-  const { engines, timing, remainingMs, signal } = effort;
-  if (engines === null) return null;
-  const builder = new ProgramBuilder();
-  const chosen = members.map((count) => builder.column('chosen', count));
-  for (const powered of plans) {
-    const any = new Sum();
-    for (const [index, column] of chosen.entries()) {
-      const needed = (powered[index] ?? 0) + 1;
-      if (needed > (members[index] ?? 0)) continue;
-      const beyond = builder.column('beyond', 1);
-      any.add(beyond);
-      builder.atMost('beyond', new Sum().add(beyond, needed).add(column, -1), 0);
+  fewer: number,
+): readonly number[] | 'none' | 'unknown' {
+  let best: readonly number[] | null = null;
+  let size = fewer;
+  let cases = 0;
+  /** Of a plan that is not hit yet, the first class that hits it is the first, the second, …: each is a case of its own. */
+  const descend = (ranges: readonly Range[]): void => {
+    if ((cases += 1) > mostCases) return;
+    const open = plans.filter((powered) => !isHit(powered, ranges)).map((powered) => waysToHit(powered, ranges));
+    const chosen = ranges.map(({ least }) => least);
+    const sum = chosen.reduce((total, count) => total + count, 0);
+    if (sum + needed(open) >= size) return;
+    const [ways] = open.sort((one, other) => one.length - other.length);
+    if (ways === undefined) {
+      best = chosen;
+      size = sum;
+      return;
     }
-    builder.atLeast('one more', any, 1);
+    let left = ranges;
+    for (const { index, least } of ways) {
+      descend(left.with(index, { least, most: left[index]?.most ?? least }));
+      left = left.with(index, { least: left[index]?.least ?? 0, most: least - 1 });
+    }
+  };
+  descend(members.map((most) => ({ least: 0, most })));
+  if (cases > mostCases) return 'unknown';
+  return best ?? 'none';
+}
+
+/** To choose so many of a class at least. */
+type Way = { readonly index: number; readonly least: number; readonly more: number };
+
+const isHit = (powered: readonly number[], ranges: readonly Range[]): boolean =>
+  ranges.some(({ least }, index) => least > (powered[index] ?? 0));
+
+const waysToHit = (powered: readonly number[], ranges: readonly Range[]): readonly Way[] =>
+  ranges.flatMap(({ least, most }, index) => {
+    const enough = (powered[index] ?? 0) + 1;
+    return enough <= most ? [{ index, least: enough, more: enough - least }] : [];
+  });
+
+/** How many more are needed at the least: plans that no class can hit together need theirs each. */
+function needed(open: readonly (readonly Way[])[]): number {
+  const seen = new Set<number>();
+  let sum = 0;
+  for (const ways of [...open].sort((one, other) => one.length - other.length)) {
+    if (ways.some(({ index }) => seen.has(index))) continue;
+    for (const { index } of ways) seen.add(index);
+    sum += Math.min(...ways.map(({ more }) => more));
   }
-  const size = new Sum();
-  for (const column of chosen) size.add(column);
-  const objective = { name: 'pedals', terms: size.terms(), constant: 0 };
-  const options = { engines, timing, remainingMs, ...(signal === undefined ? {} : { signal }) };
-  const outcome = await prove(builder.build(), objective, options);
-  return outcome.kind === 'optimal' ? chosen.map((column) => outcome.point[column] ?? 0) : null;
+  return sum;
 }
