@@ -21,8 +21,8 @@ import {
   type DualPrices,
 } from './dual-prices.js';
 import { COLD } from './simplex.js';
-import { mixedGroups, wholeColumns } from './points.js';
-import { finishedTree, type CoverNode } from './tree.js';
+import { mixedGroups, usedColumns, wholeColumns } from './points.js';
+import { casesOf, finishedTree, type CoverNode } from './tree.js';
 
 export type CoverOptions<Content> = {
   /** Milliseconds that are left; asked again and again. */
@@ -57,11 +57,17 @@ export type CoverOutcome<Content> =
       readonly kind: 'stuck';
       /** The groups of which different columns share units, and how many units. */
       readonly mixed: ReadonlyMap<number, number>;
+      /** The columns of which parts are used, or whole ones. */
+      readonly used: readonly Content[];
+      /** How many cases were told apart. */
+      readonly cases: number;
       readonly best: { readonly value: number; readonly contents: readonly Content[] } | null;
       readonly bound: number;
     };
 
 export type CoverProof = { readonly scale: number; readonly tree: CoverNode };
+
+type Impasse<Content> = Pick<Extract<CoverOutcome<Content>, { kind: 'stuck' }>, 'mixed' | 'used'>;
 
 type OpenNode = {
   readonly decisions: Decisions;
@@ -93,7 +99,7 @@ export class CoverSearch<Content> {
   readonly #open: OpenNode[] = [];
   #bound = 0;
   #wanted: number;
-  #stuck: ReadonlyMap<number, number> | null = null;
+  #stuck: Impasse<Content> | null = null;
   readonly statistics = { nodes: 0, rounds: 0, columns: 0 };
 
   constructor(program: CoverProgram<Content>, options: CoverOptions<Content>) {
@@ -119,7 +125,8 @@ export class CoverSearch<Content> {
       if (await this.#solve(node)) continue;
       this.#raise(Math.min(...this.#open.map(({ bound, proof }) => Math.max(bound, this.#whole(proof.bound)))));
       const inHand = { best: this.best, bound: this.#bound };
-      return this.#stuck === null ? { kind: 'stopped', ...inHand } : { kind: 'stuck', mixed: this.#stuck, ...inHand };
+      if (this.#stuck === null) return { kind: 'stopped', ...inHand };
+      return { kind: 'stuck', ...this.#stuck, cases: casesOf(root), ...inHand };
     }
     const proof = { scale: this.scale, tree: finishedTree(root, this.scale * this.wanted) };
     return this.best === null ? { kind: 'infeasible', proof } : { kind: 'optimal', ...this.best, proof };
@@ -201,7 +208,7 @@ export class CoverSearch<Content> {
         await dive(this, node.decisions, startFrom(master, this.pool), breadth);
         if (this.#closes(node.proof.bound)) return true;
       }
-      this.#stuck = mixedGroups(this.pool, master.point);
+      this.#stuck = { mixed: mixedGroups(this.pool, master.point), used: usedColumns(this.pool, master.point) };
       this.#open.push(node);
       return false;
     }

@@ -63,10 +63,11 @@ function fits(uses: SupplyUses): (loadout: Loadout) => boolean {
     );
 }
 
-/** Whether it is this pool's chain, though the pool may have lost other places. */
+/** Whether it is this pool's chain, though the pool may have lost other places and leads. */
 const carries = (pool: ChainPool, chain: Extract<Hung, { kind: 'chain' }>): boolean =>
   pool === chain.pool ||
   (pool.output === chain.pool.output &&
     pool.exit === chain.pool.exit &&
     pool.mode === chain.pool.mode &&
+    pool.leads.some(({ kind }) => kind === chain.lead) &&
     chain.places.every((place) => pool.places.includes(place)));

@@ -165,10 +165,11 @@ function finerSlots(slots: Slots, mixed: ReadonlyMap<number, number>, { groups }
 /** Of the tiers of a step that has no proof those are settled in which the best plan in hand and the bound meet. */
 function stopped(
   objective: ScalarObjective,
-  { best, bound }: { readonly best: { readonly value: number } | null; readonly bound: number },
+  outcome: Extract<CoverOutcome<Loadout>, { kind: 'stopped' | 'stuck' }>,
   candidates: readonly (readonly Feed[])[],
   settled: ReadonlyMap<Criterion, number>,
 ): SearchOutcome {
+  const { best, bound } = outcome;
   const reached = best === null ? [] : tierValues(objective, best.value);
   const bounds = tierValues(objective, Math.min(bound, best?.value ?? Infinity));
   const first = bounds.findIndex(([, value], index) => value !== reached[index]?.[1]);
@@ -179,5 +180,6 @@ function stopped(
     candidates,
     settled: met,
     open: tier === undefined ? null : { tier, bound: value ?? null },
+    impasse: outcome.kind === 'stuck' ? { parts: outcome.used, cases: outcome.cases } : null,
   };
 }

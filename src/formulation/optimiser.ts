@@ -3,6 +3,7 @@ import type { Timing } from '../../solver/timing.js';
 import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
+import type { Loadout } from '../loadout/loadout.js';
 import type { Question } from './question.js';
 import type { Workings } from './workings.js';
 
@@ -40,9 +41,8 @@ export type Progress = {
   readonly bound: number | null;
 };
 
-/** What a proof rests on: price tags in so many cases, also on what is limited where that counts, or engines that agree. */
-export type SearchEvidence =
-  { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean } | { readonly kind: 'agreement' };
+/** What a proof rests on: price tags in so many cases, also on what is limited where that counts. */
+export type SearchEvidence = { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean };
 
 /** The answer to a question. */
 export type SearchOutcome =
@@ -52,7 +52,7 @@ export type SearchOutcome =
       readonly feeds: readonly Feed[];
       readonly values: ReadonlyMap<Criterion, number>;
       readonly evidence: SearchEvidence;
-      /** What can be written down of the proof: null where engines had to agree on it, or where none was asked for. */
+      /** What can be written down of the proof: null where the question had to be divided, or where none was asked for. */
       readonly proof: readonly ProofStep[] | null;
     }
   | { readonly kind: 'impossible' }
@@ -65,7 +65,12 @@ export type SearchOutcome =
       readonly settled: ReadonlyMap<Criterion, number>;
       /** The first tier that is open and what no plan can beat in it; null when nothing is known. */
       readonly open: { readonly tier: Criterion; readonly bound: number | null } | null;
+      /** Where the search got stuck before its time was over; null where it did not. */
+      readonly impasse: Impasse | null;
     };
+
+/** What is counted is whole, and yet no plan: the loadouts of which parts are used, and how many cases were told apart. */
+export type Impasse = { readonly parts: readonly Loadout[]; readonly cases: number };
 
 /** Whatever answers a question: the way in which it is put as a program can be replaced behind this. */
 export type Optimiser = (question: Question, effort: Effort) => Promise<SearchOutcome>;

@@ -42,9 +42,10 @@ function pinnedUses(uses: SupplyUses, pedal: number, pin: Pin): SupplyUses | nul
 
 /**
  * The supplies that a search has to look at: those that another one matches in every respect are left out. Where a pedal is
- * kept to a supply, no other one stands in for that, nor does it for others.
+ * kept to a supply, no other one stands in for that, nor does it for others; where ways were struck out, none does for any.
  */
-export function worthwhileSupplies({ supplies, bench, spared }: Question): readonly SupplyUses[] {
+export function worthwhileSupplies({ supplies, bench, spared, narrowed }: Question): readonly SupplyUses[] {
+  if (narrowed === true) return supplies;
   const isSpared = ({ supply }: SupplyUses): boolean => supply.id === spared;
   return [
     ...supplies.filter(isSpared),

@@ -25,6 +25,8 @@ export type Question = {
   readonly today: Today;
   /** A supply that a pedal is kept to (`pinnedQuestion`): none other stands in for it. */
   readonly spared?: SupplyId;
+  /** Ways were struck out for single pedals (`divide.ts`): no supply stands in for another one. */
+  readonly narrowed?: boolean;
 };
 
 /** How many pedals of a class a plan may leave without power. */

@@ -14,7 +14,7 @@ export function smallestHitting(
   plans: readonly (readonly number[])[],
   fewer: number,
 ): readonly number[] | 'none' | 'unknown' {
-  let best: readonly number[] | null = null;
+  let best = null as readonly number[] | null;
   let size = fewer;
   let cases = 0;
   /** Of a plan that is not hit yet, the first class that hits it is the first, the second, …: each is a case of its own. */
