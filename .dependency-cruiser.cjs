@@ -30,6 +30,7 @@ const open = {
   'src/reading': ['src/domain'],
   'src/domain': [],
   solver: [],
+  'bench/rival': ['src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
 };
 
 const oneWay = Object.entries(open).map(([folder, targets]) => ({
@@ -113,19 +114,25 @@ module.exports = {
     rule(
       'engines-know-the-model-only',
       'An engine imports the model and the interface that it serves, not another engine or the search.',
-      { path: '^solver/engines/(highs|javascript-lp-solver)\\.ts$' },
-      { path: '^solver/', pathNot: '^solver/(program|engines/engine)\\.ts$' },
+      { path: '^(solver/engines/javascript-lp-solver|bench/rival/engines/highs)\\.ts$' },
+      { path: '^(solver|bench)/', pathNot: '^(solver/(program|engines/engine)|bench/rival/engines/engines)\\.ts$' },
+    ),
+    rule(
+      'rivals-stay-outside',
+      'The product knows nothing of the second opinion that it is measured against.',
+      { path: '^(src|solver)/' },
+      { path: '^(bench|test)/' },
     ),
     rule(
       'checks-are-no-engines',
       'What checks an answer or a proof never reaches an engine, not even through another module.',
-      { path: '^solver/(check|compact/bound)\\.ts$' },
-      { path: '^solver/engines/(highs|javascript)|^node_modules/(highs|javascript-lp-solver)/', reachable: true },
+      { path: '^(solver/check|bench/rival/solver/bound)\\.ts$' },
+      { path: '/engines/(highs|javascript)|^node_modules/(highs|javascript-lp-solver)/', reachable: true },
     ),
     rule(
       'engine-packages-in-engines-only',
       'A package that solves programs is imported by its own engine only.',
-      { path: '^(src|solver)/', pathNot: '^solver/engines/(highs|javascript-lp-solver)\\.ts$' },
+      { path: '^(src|solver|bench)/', pathNot: '/engines/(highs|javascript-lp-solver)\\.ts$' },
       { path: '^node_modules/(highs|javascript-lp-solver)/' },
     ),
     rule(

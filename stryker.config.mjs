@@ -35,7 +35,7 @@ export default {
   testRunner: 'vitest',
   vitest: { configFile: 'vitest.mutants.config.ts' },
   mutate: share > 1 ? sample() : [`${folder}/**/*.ts`],
-  ignorePatterns: ['.scratch', 'bench', 'fixtures', 'schemas'],
+  ignorePatterns: ['.scratch', 'fixtures', 'schemas'],
   // What is only said in words is tested where it is shown; a changed word is no changed rule.
   mutator: { excludedMutations: ['StringLiteral'] },
   coverageAnalysis: 'perTest',

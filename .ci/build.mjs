@@ -6,7 +6,8 @@ import { dirname } from 'node:path';
 import { buildPage, pagePath } from './page.mjs';
 import { absolute, filesBelow, textOf } from './places.mjs';
 
-const sourceFolders = ['src', 'solver'];
+/** What is published, and the bench's rival, which runs compiled as well. */
+const sourceFolders = ['src', 'solver', 'bench/rival'];
 const settings = ['tsconfig.json', 'tsconfig.build.json', 'package-lock.json', '.ci/page.mjs'];
 /** The compiler's own memory of what it has compiled. It does not notice outputs that went missing. */
 const memoryFile = 'dist/.tsbuildinfo';

@@ -1,17 +1,18 @@
 import { kitOf } from '../src/domain/kit.js';
 import type { Engine } from '../solver/engines/engine.js';
-import type { Engines } from '../solver/engines/engines.js';
 import type { Objective, Program } from '../solver/program.js';
 import type { Board, Catalogue } from '../src/domain/board.js';
 import type { Answer } from '../src/planning/answer.js';
 import { chooseAlone } from './loadouts-alone.js';
 import { Meter } from './meter.js';
-import { choose, closeEngines, startEngines } from './product.js';
-import type { EngineSetName } from './set-names.js';
+import { choose, chooseCompact, startEngines } from './product.js';
+import { closeEngines, type Engines } from './rival/engines/engines.js';
+import type { EngineSetName, RivalName } from './set-names.js';
 
 export type EngineSet = {
   readonly name: EngineSetName;
-  readonly engines: Engines;
+  /** The rival's engines; null for the search by loadouts. */
+  readonly engines: Engines | null;
   /** The set's answer for the aim `cost`, within the time that is left. */
   readonly answer: (board: Board, catalogue: Catalogue, remainingMs: () => number) => Promise<Answer>;
   readonly meter: Meter;
@@ -20,26 +21,28 @@ export type EngineSet = {
 
 /** The set with threads of its own; they start with the first question, see `wake`. It must be closed. */
 export function startEngineSet(name: EngineSetName): EngineSet {
-  const started = startEngines();
   const meter = new Meter();
+  if (name === 'loadouts' || name === 'loadouts-alone') {
+    return { name, engines: null, answer: byLoadouts[name], meter, close: () => Promise.resolve() };
+  }
+  const started = startEngines();
   const engines = metered(chosen(name, started), meter);
-  const method = name === 'loadouts' ? 'loadouts' : 'compact';
   return {
     name,
     engines,
-    answer: async (board, catalogue, remainingMs) =>
-      name === 'loadouts-alone'
-        ? chooseAlone(board, catalogue, { engines, remainingMs })
-        : choose(kitOf(board, catalogue), { aim: 'cost', engines, method, remainingMs }),
+    answer: async (board, catalogue, remainingMs) => chooseCompact(board, catalogue, { engines, remainingMs }),
     meter,
     close: async () => closeEngines(started),
   };
 }
 
-function chosen(name: EngineSetName, started: Engines): Engines {
+const byLoadouts: Readonly<Record<'loadouts' | 'loadouts-alone', EngineSet['answer']>> = {
+  loadouts: async (board, catalogue, remainingMs) => choose(kitOf(board, catalogue), { aim: 'cost', remainingMs }),
+  'loadouts-alone': async (board, catalogue, remainingMs) => chooseAlone(board, catalogue, { remainingMs }),
+};
+
+function chosen(name: RivalName, started: Engines): Engines {
   switch (name) {
-    case 'loadouts':
-    case 'loadouts-alone':
     case 'both':
       return started;
     case 'HiGHS':
@@ -47,7 +50,7 @@ function chosen(name: EngineSetName, started: Engines): Engines {
     case 'HiGHS-one-thread':
       return { trusted: started.trusted, second: null };
     case 'javascript-lp-solver': {
-      if (started.second === null) throw new Error('the product has no second engine');
+      if (started.second === null) throw new Error('the rival has no second engine');
       return { trusted: started.second, second: null };
     }
   }
@@ -60,8 +63,8 @@ const metered = ({ trusted, second, twin }: Engines, meter: Meter): Engines => (
 });
 
 /** Has every engine of the set answer something, so that no thread is still to be started. */
-export async function wake({ trusted, second, twin }: Engines): Promise<void> {
-  for (const engine of [trusted, second, twin]) if (engine) await answerOnce(engine);
+export async function wake({ engines }: EngineSet): Promise<void> {
+  for (const engine of [engines?.trusted, engines?.second, engines?.twin]) if (engine) await answerOnce(engine);
 }
 
 const one: Program = {

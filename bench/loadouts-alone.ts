@@ -1,22 +1,21 @@
 import { kitOf } from '../src/domain/kit.js';
-import type { Engines } from '../solver/engines/engines.js';
 import { rankedTiersOf } from '../src/domain/aim.js';
 import type { Board, Catalogue } from '../src/domain/board.js';
 import type { Answer } from '../src/planning/answer.js';
-import { audit, loadoutSearch, questionOf } from './product.js';
+import { audit, optimise, questionOf } from './product.js';
 
 /**
- * What `choose` with the aim `cost` answers when the compact program never joins. Where it does not get to a proof it hands
+ * What `choose` with the aim `cost` answers when nobody looks for better plans beside the search. Where it does not get to a proof it hands
  * over no plan. Whoever measures judges every answer by the audit.
  */
 export async function chooseAlone(
   board: Board,
   catalogue: Catalogue,
-  options: { readonly engines: Engines; readonly remainingMs: () => number },
+  options: { readonly remainingMs: () => number },
 ): Promise<Answer> {
   const aim = 'cost';
   const tiers = rankedTiersOf(aim, board.policy);
-  const outcome = await loadoutSearch(questionOf(kitOf(board, catalogue), { tiers, partial: false }), options);
+  const outcome = await optimise(questionOf(kitOf(board, catalogue), { tiers, partial: false }), options);
   switch (outcome.kind) {
     case 'proven': {
       const { wiring } = audit(board, catalogue, outcome.feeds, { partial: false });

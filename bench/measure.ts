@@ -42,7 +42,7 @@ export async function measure(question: CappedShape, sets: readonly EngineSet[])
 /** One solve with engines that are awake. */
 async function solveOnce({ shape, capMs }: CappedShape, set: EngineSet): Promise<Solve> {
   const { board, catalogue } = instance(shape);
-  await wake(set.engines);
+  await wake(set);
   const before = set.meter.reading();
   const started = performance.now();
   const elapsed = (): number => performance.now() - started;
@@ -67,4 +67,4 @@ async function solveOnce({ shape, capMs }: CappedShape, set: EngineSet): Promise
 }
 
 const proofOf = (answer: Answer | null): Solve['proofBy'] =>
-  answer?.kind === 'plan' && answer.gap === null ? (answer.evidence?.kind ?? null) : null;
+  answer?.kind === 'plan' && answer.gap === null ? (answer.evidence?.kind ?? 'agreement') : null;

@@ -1,4 +1,4 @@
-import type { Engine } from '../solver/engines/engine.js';
+import type { DualEngine } from './rival/engines/engines.js';
 
 export type MeterReading = {
   /** Time during which at least one engine had a question, since the meter was made. */
@@ -20,7 +20,7 @@ export class Meter {
   }
 
   /** The engine with each of its questions metered. */
-  wrap(engine: Engine): Engine {
+  wrap(engine: DualEngine): DualEngine {
     return {
       name: engine.name,
       solve: async (...question) => this.during(engine.solve(...question)),

@@ -1,6 +1,6 @@
 import { kitOf } from '../src/domain/kit.js';
-import { compactProgram } from '../src/formulation/compact-program.js';
-import { coarse } from '../src/formulation/detail.js';
+import { compactProgram } from './rival/formulation/compact-program.js';
+import { coarse } from './rival/formulation/detail.js';
 import { questionOf } from '../src/formulation/question.js';
 import { withoutDominated } from '../src/loadout/dominance.js';
 import { tiersOf } from '../src/domain/aim.js';

@@ -1,8 +1,8 @@
 /**
- * The rivals. `loadouts` is the product's search as users get it: the compact program joins it when it lasts, and whichever
- * is first to prove its answer ends both; `loadouts-alone` is without that help. The others have the compact program alone:
- * `both` with the product's engines as they are; `HiGHS` with HiGHS and its twin; `HiGHS-one-thread` asks HiGHS twice, one
- * question after the other; and javascript-lp-solver in the same way.
+ * The rivals. `loadouts` is the product's search as users get it, with an engine that looks for better plans beside one that
+ * lasts; `loadouts-alone` is without that. The others have the compact program: `both` with HiGHS, its twin and
+ * javascript-lp-solver; `HiGHS` with HiGHS and its twin; `HiGHS-one-thread` asks HiGHS twice, one question after the other;
+ * and javascript-lp-solver in the same way.
  */
 export const engineSetNames = [
   'loadouts',
@@ -13,6 +13,7 @@ export const engineSetNames = [
   'javascript-lp-solver',
 ] as const;
 export type EngineSetName = (typeof engineSetNames)[number];
+export type RivalName = Exclude<EngineSetName, 'loadouts' | 'loadouts-alone'>;
 
 /** Those that are measured when nothing is said. */
 export const usualEngineSets: readonly EngineSetName[] = ['loadouts', 'HiGHS'];
@@ -24,5 +25,5 @@ export const MOST_SUPPLIES_FOR_JAVASCRIPT = 40;
 export const takesOn = (name: EngineSetName, supplies: number): boolean =>
   name !== 'javascript-lp-solver' || supplies <= MOST_SUPPLIES_FOR_JAVASCRIPT;
 
-/** The sets that are weighed in processes of their own: the product's ways, and HiGHS by itself. */
+/** The sets that are weighed in processes of their own. */
 export const weighedSets: readonly EngineSetName[] = ['loadouts', 'both', 'HiGHS'];

@@ -1,10 +1,11 @@
 import { answerOnce } from './engine-sets.js';
-import { closeEngines, startEngines } from './product.js';
+import { startEngines } from './product.js';
+import { closeEngines } from './rival/engines/engines.js';
 
 /** An engine's first answer to a tiny question, thread and module included, and its next one. */
 export type StartUp = { readonly engine: string; readonly firstMs: number; readonly nextMs: number };
 
-/** Starts the product's engines afresh and times each one's first answers. */
+/** Starts the rival's engines afresh and times each one's first answers. */
 export async function startUp(): Promise<readonly StartUp[]> {
   const engines = startEngines();
   try {

@@ -9,7 +9,8 @@
  * `decisiveLabels` which labels decide (`labelsText`, `labelsJson`),
  * `chooseOrSeek` what to look for where a board without a catalogue has not enough (`wantedText`, `wantedJson`),
  * `spare` what else fits (`spareText`, `spareJson`), `addPedal` whether one more pedal does (`addedText`, `addedJson`).
- * Whoever has engines hands them in (`SearchOptions`); a search blocks its thread but for its pauses.
+ * A search blocks its thread but for its pauses; whoever has an engine that looks for better plans beside it hands it in
+ * (`SearchOptions`).
  */
 export { choosingAims, type ChoosingAim, type Tier } from './domain/aim.js';
 export type { Board, Catalogue, Policy, WiredFeed } from './domain/board.js';
@@ -55,7 +56,6 @@ export type {
   UnbeatenPoint,
 } from './planning/compare/comparison.js';
 export { readPurchase, type AskedSupply, type ReadPurchase } from './planning/compare/read-purchase.js';
-export { closeEngines, type Engines } from '../solver/engines/engines.js';
 export type { Engine } from '../solver/engines/engine.js';
 export { webTiming, type Timing } from '../solver/timing.js';
 export type { Changes, Move } from './planning/rewire/changes.js';

@@ -1,9 +1,9 @@
 /**
- * boardfeed as a library for Node: all of `core.ts`, files (`readInputs`), and engines in threads (`startEngines`). What asks the
- * solver here starts engines of its own unless some are handed in, or null for none, and closes them when it has answered.
+ * boardfeed as a library for Node: all of `core.ts`, files (`readInputs`), and an engine in a thread (`startEngine`). What asks
+ * the solver here starts one of its own unless one is handed in, or null for none, and closes it when it has answered.
  */
 export * from './core.js';
-export { startEngines } from '../solver/engines/threads/start-engines.js';
+export { startEngine } from '../solver/engines/threads/start-engine.js';
 export { readInputs } from './node/disk/read-inputs.js';
 export {
   addPedal,

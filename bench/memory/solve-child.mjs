@@ -7,9 +7,8 @@ import process from 'node:process';
 import { URL } from 'node:url';
 
 // By an address that is made here: checks of imports run before anything is compiled.
-const { choose, closeEngines, kitOf, startEngines } = await import(
-  new URL('../../dist/src/index.js', import.meta.url).href
-);
+const compiled = (path) => import(new URL(`../../dist/${path}`, import.meta.url).href);
+const { choose, kitOf } = await compiled('src/index.js');
 
 process.once('message', async ({ question }) => {
   const started = performance.now();
@@ -20,12 +19,15 @@ process.once('message', async ({ question }) => {
   process.send({ answer, elapsedMs, peakBytes }, () => process.disconnect());
 });
 
-async function solved({ board, catalogue, method, second, capMs }, started) {
+async function solved({ board, catalogue, rival, second, capMs }, started) {
+  const remainingMs = () => capMs - (performance.now() - started);
+  if (!rival) return choose(kitOf(board, catalogue), { aim: 'cost', remainingMs });
+  const { chooseCompact } = await compiled('bench/rival/choose-compact.js');
+  const { startEngines } = await compiled('bench/rival/engines/start-engines.js');
+  const { closeEngines } = await compiled('bench/rival/engines/engines.js');
   const engines = startEngines();
   try {
-    const remainingMs = () => capMs - (performance.now() - started);
-    const chosen = second ? engines : { ...engines, second: null };
-    return await choose(kitOf(board, catalogue), { aim: 'cost', engines: chosen, method, remainingMs });
+    return await chooseCompact(board, catalogue, { engines: second ? engines : { ...engines, second: null }, remainingMs });
   } finally {
     await closeEngines(engines);
   }

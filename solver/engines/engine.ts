@@ -1,6 +1,6 @@
 import type { Objective, ProgramPoint, Program } from '../program.js';
 
-/** What an engine says. Nobody believes it: points are checked in integers, and the rest is confirmed or dropped. */
+/** What an engine says. Nobody believes it: points are checked in integers, and nothing of a proof rests on the rest. */
 export type EngineClaim =
   /** It says that nothing is better than the point. */
   | { readonly kind: 'optimal'; readonly point: ProgramPoint }
@@ -20,11 +20,6 @@ export type EngineLimits = {
 export type Engine = {
   readonly name: string;
   solve(program: Program, objective: Objective, limits: EngineLimits): Promise<EngineClaim>;
-  /**
-   * One multiplier a row: the duals of the relaxation, or a ray that shows it infeasible. Mere hints for a bound, which
-   * holds whatever they are. Null when the engine has none.
-   */
-  relaxationDuals?(program: Program, objective: Objective, limits: EngineLimits): Promise<readonly number[] | null>;
   /** Ends whatever runs; every later question is answered with `failed`. */
   close(): Promise<void>;
 };
@@ -32,7 +27,6 @@ export type Engine = {
 /** The part of an engine that translates and computes, blocking its thread meanwhile. It may throw. */
 export type EngineCore = {
   solve(program: Program, objective: Objective, timeoutMs: number): EngineClaim;
-  relaxationDuals?(program: Program, objective: Objective, timeoutMs: number): readonly number[] | null;
 };
 
 /** What a module that the worker loads must export. */

@@ -14,8 +14,6 @@ export function readClaim(value: unknown): EngineClaim {
   return { kind: 'failed', reason: 'the answer is no claim' };
 }
 
-/** A value of unknown origin as multipliers; null when it is no list of numbers. */
-export const readMultipliers = (value: unknown): readonly number[] | null => (isPoint(value) ? value : null);
-
-const isPoint = (value: unknown): value is ProgramPoint =>
+/** Whether a value of unknown origin is a list of numbers. */
+export const isPoint = (value: unknown): value is ProgramPoint =>
   Array.isArray(value) && value.every((entry) => typeof entry === 'number');

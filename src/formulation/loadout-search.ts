@@ -102,7 +102,7 @@ async function searchStep(
       remainingMs: effort.remainingMs,
       signal: effort.signal,
       timing: effort.timing,
-      beside: effort.engines?.beside === undefined ? undefined : { engine: effort.engines.beside, afterMs: BESIDE_MS },
+      beside: effort.engine ? { engine: effort.engine, afterMs: BESIDE_MS } : undefined,
       known: bestKnown(program, job),
       onProgress: ({ value, bound }) =>
         effort.onProgress?.({

@@ -1,4 +1,4 @@
-import type { Engines } from '../../solver/engines/engines.js';
+import type { Engine } from '../../solver/engines/engine.js';
 import type { Timing } from '../../solver/timing.js';
 import type { Criterion } from '../domain/aim.js';
 import type { Feed } from '../domain/plan.js';
@@ -7,23 +7,16 @@ import type { Loadout } from '../loadout/loadout.js';
 import type { Question } from './question.js';
 import type { Workings } from './workings.js';
 
-export type Method = 'loadouts' | 'compact';
-
 /** What a search may use, and how it tells how far it has come. */
 export type Effort = {
-  /** The engines that take the compact program; null to do without, and so without all that only the compact program knows. */
-  readonly engines: Engines | null;
+  /** Looks for better plans beside a search that lasts; nobody does where it is null. No proof rests on what it says. */
+  readonly engine?: Engine | null;
   /** How the search pauses and waits; by web standards when left out. */
   readonly timing?: Timing | undefined;
   /** Milliseconds that are left; Infinity is no limit. */
   readonly remainingMs: () => number;
   readonly signal?: AbortSignal | undefined;
   readonly onProgress?: ((progress: Progress) => void) | undefined;
-  /**
-   * How the plan is sought: by loadouts when left out, or by the compact program, which engines solve. Both give plans of
-   * the same worth.
-   */
-  readonly method?: Method | undefined;
   /** What earlier questions have left to begin with; nothing when left out. */
   readonly workings?: Workings | undefined;
   /** Whether the proof is to be written down; that takes more time, for nothing may be passed over. */

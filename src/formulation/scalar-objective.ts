@@ -94,7 +94,7 @@ function moneyUnitOf({ supplies, bench }: Question): number {
   return prices.reduce<number>(greatestCommonDivisor, 0) || 1;
 }
 
-/** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be. */
+/** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be, two adapters for a polarity. */
 export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
   const pedals = allPedals(bench);
   const { noisePrice, supplyPrice } = bench.policy;
@@ -102,7 +102,8 @@ export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
   const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
   const chains = bench.policy.chains === 'allow' ? some('chain') : 0;
-  const parts = pedals * 2 * some('adapter') + pedals * some('join') + Math.floor(pedals / 2) * chains;
+  const adapters = members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 0) * some('adapter');
+  const parts = adapters + pedals * some('join') + Math.floor(pedals / 2) * chains;
   const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
   const money = pedals * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) + parts * dearestPart;
   if (isPedalTier(tier)) return members.filter(pedalTierJudges[tier].mayCount).length;

@@ -66,15 +66,11 @@ export type Gap = {
   readonly bound: number | null;
 };
 
-/** What shows that no plan is better. */
-export type Evidence =
-  /**
-   * Price tags on pedals, of which no supply can carry more than it costs, in so many cases that were told apart; with
-   * `limits`, units, leads or money that are limited save something, which is taken off the tags.
-   */
-  | { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean }
-  /** Engines that nobody has to believe singly, but that agree on two ways to put the question. */
-  | { readonly kind: 'agreement' };
+/**
+ * What shows that no plan is better: price tags on pedals, of which no supply can carry more than it costs, in so many cases
+ * that were told apart; with `limits`, units, leads or money that are limited save something, which is taken off the tags.
+ */
+export type Evidence = { readonly kind: 'tags'; readonly cases: number; readonly limits: boolean };
 
 /** The answer to "what should I buy to power these pedals?", or to "how do I re-plug what I own?". */
 export type Answer =

@@ -1,5 +1,4 @@
 import { kitOf } from '../../src/domain/kit.js';
-import { sharedEngines } from '../support/engines.js';
 import { answerJson, choose, faultText, inputsFromText, type ChooseOptions } from '../../src/index.js';
 
 export type Plan = {
@@ -39,14 +38,13 @@ export function messagesAbout(board: string, catalogue: string): readonly string
   return read.kind === 'faulty' ? read.faults.map(faultText) : [];
 }
 
-/** What `choose --json` prints for two texts, with engines that all tests of a file share. */
+/** What `choose --json` prints for two texts. */
 export function asking(): Ask {
-  const engines = sharedEngines();
   return async (boardText, catalogueText, options = {}) => {
     const read = inputsFromText({ file: 'board.yaml', text: boardText }, { file: 'shop.yaml', text: catalogueText });
     if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join('\n'));
     const { board, catalogue } = read.value;
-    const answer = await choose(kitOf(board, catalogue), { engines, ...options });
+    const answer = await choose(kitOf(board, catalogue), { ...options });
     return JSON.parse(answerJson(kitOf(board, catalogue), answer)) as Plan;
   };
 }

@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 
 import { Meter } from '../../bench/meter.js';
-import type { EngineClaim, Engine } from '../../solver/engines/engine.js';
+import type { DualEngine } from '../../bench/rival/engines/engines.js';
+import type { EngineClaim } from '../../solver/engines/engine.js';
 import type { Objective, Program } from '../../solver/program.js';
 
 const program: Program = { columns: [{ name: 'only', upper: 1 }], rows: [] };
@@ -9,9 +10,9 @@ const objective: Objective = { name: 'nothing', terms: [], constant: 0 };
 const limits = { timeoutMs: 1000 };
 
 /** An engine that answers when it is told to, the first question first. */
-function patientEngine(): { engine: Engine; answerNext: (claim: EngineClaim) => void; fail: () => void } {
+function patientEngine(): { engine: DualEngine; answerNext: (claim: EngineClaim) => void; fail: () => void } {
   const waiting: { resolve: (claim: EngineClaim) => void; reject: (error: Error) => void }[] = [];
-  const engine: Engine = {
+  const engine: DualEngine = {
     name: 'patient',
     solve: async () => new Promise((resolve, reject) => waiting.push({ resolve, reject })),
     close: async () => Promise.resolve(),

@@ -17,7 +17,6 @@ import { handoutOf, type ReportInput } from '../../src/report/words/handout.js';
 import { comparisonPage } from '../../src/report/page/comparison.js';
 import { everything } from '../src/report/everything.js';
 import { moving } from '../src/report/moving.js';
-import { sharedEngines } from '../support/engines.js';
 import { axeFindings, lookAt, noBrowser, openFile, show, startBrowser, type Screen } from './chromium.js';
 
 const fixtures = resolve(import.meta.dirname, '../../fixtures');
@@ -48,14 +47,12 @@ const hostile = [
   'iiiiiiiiii.llllllllll|||||||||',
 ];
 
-const engines = sharedEngines();
-
 /** The inputs of reports, each solved once for all tests. */
 async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
   const solved = async (board: string, options: ChooseOptions = {}): Promise<ReportInput> => {
     const read = await readInputs(join(fixtures, `boards/${board}.yaml`), join(fixtures, 'shops/marram-street.yaml'));
     if (read.kind === 'faulty') throw new Error(`${board} is faulty`);
-    return { kit: read.value, answer: await choose(read.value, { engines, ...options }) };
+    return { kit: read.value, answer: await choose(read.value, { ...options }) };
   };
   const named = (): ((id: string) => string) => {
     let next = 0;
@@ -193,7 +190,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     const input = inputs['the gig board'];
     if (input === undefined) throw new Error('no gig board');
     const { kit } = input;
-    const comparison = await compare(kit, { best: 2, engines });
+    const comparison = await compare(kit, { best: 2 });
     const path = join(folder, 'comparison.html');
     await writeFile(path, comparisonPage(comparisonHandout({ kit, comparison })));
     const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 
-import type { Engine } from '../../solver/engines/engine.js';
+import type { DualEngine } from '../../bench/rival/engines/engines.js';
 import type { Objective, ProgramPoint, Program, ProgramRow, LinearTerm } from '../../solver/program.js';
 
 /** A program whose points can all be looked at one by one. */
@@ -120,7 +120,7 @@ export function leastValue({ program, objective }: SmallProgram): number | null 
 }
 
 /** Duals that say nothing: the engines' claims have to be confirmed in other ways. */
-export const withoutDuals = (engine: Engine): Engine => ({
+export const withoutDuals = (engine: DualEngine): DualEngine => ({
   ...engine,
   relaxationDuals: async (program) => Promise.resolve(program.rows.map(() => 0)),
 });

@@ -9,14 +9,13 @@ import {
   checkOutput,
   checkText,
   choose,
-  closeEngines,
   faultText,
   inputsFromText,
   outputAnswerJson,
   outputAnswerText,
   readInputs,
   rewire,
-  startEngines,
+  startEngine,
   kitOf,
   type Answer,
   type Board,
@@ -25,7 +24,7 @@ import {
   type Changes,
   type Check,
   type ChoosingAim,
-  type Engines,
+  type Engine,
   type Feed,
   type Gap,
   type Inputs,
@@ -73,7 +72,7 @@ void choose(kitOf(board, catalogue), {
   remainingMs: () => 1000,
   signal: new AbortController().signal,
   onProgress: (progress) => expectTypeOf(progress).toEqualTypeOf<Progress>(),
-  engines: startEngines(),
+  engine: startEngine(),
 });
 // @ts-expect-error -- there is no such aim
 void choose(kitOf(board, catalogue), { aim: 'cheap' });
@@ -127,9 +126,9 @@ expectTypeOf(
 // @ts-expect-error -- the width is the caller's to know
 answerText(kitOf(board, catalogue), answer, { colour: false });
 
-// Engines of one's own serve several calls.
-expectTypeOf(startEngines).toEqualTypeOf<() => Engines>();
-expectTypeOf(closeEngines).toEqualTypeOf<(engines: Engines) => Promise<void>>();
+// An engine of one's own serves several calls.
+expectTypeOf(startEngine).toEqualTypeOf<() => Engine>();
+expectTypeOf<Engine['close']>().toEqualTypeOf<() => Promise<void>>();
 
 // Checking: with a catalogue or without one, and at once.
 declare const perhaps: string | null;

@@ -1,17 +1,18 @@
 import { afterAll } from 'vitest';
 
-import type { Engine, EngineClaim, EngineCore } from '../../solver/engines/engine.js';
-import { closeEngines, type Engines } from '../../solver/engines/engines.js';
-import { load } from '../../solver/engines/highs.js';
-import { readClaim, readMultipliers } from '../../solver/engines/read-claim.js';
-import { startEngines } from '../../solver/engines/threads/start-engines.js';
+import type { Engine, EngineClaim } from '../../solver/engines/engine.js';
+import { closeEngines, type DualCore, type DualEngine, type Engines } from '../../bench/rival/engines/engines.js';
+import { load } from '../../bench/rival/engines/highs.js';
+import { readClaim } from '../../solver/engines/read-claim.js';
+import { readMultipliers } from '../../bench/rival/engines/read-multipliers.js';
+import { startEngines } from '../../bench/rival/engines/start-engines.js';
 
-type AllEngines = Required<Omit<Engines, 'beside'>> & { readonly second: Engine };
+type AllEngines = Required<Engines> & { readonly second: Engine };
 
 const [trusted, twin] = [highsHere(), highsHere()];
 
 /**
- * The engines of the product for all tests of a file, closed after the last: HiGHS in the thread that asks, where it says the
+ * The engines of the second opinion for all tests of a file, closed after the last: HiGHS in the thread that asks, where it says the
  * same, and no test waits for threads to start or to be woken. It cannot be stopped before it has answered.
  */
 export function sharedEngines(): AllEngines {
@@ -41,18 +42,18 @@ function lessOftenEnded(engine: Engine): Engine {
   };
 }
 
-/** Likewise, each in a thread of its own, as in the product: for tests of stopping them. */
+/** Likewise, each in a thread of its own: for tests of stopping them. */
 export function enginesInThreads(): AllEngines {
   const { trusted, second, twin } = startEngines();
-  if (second === null || twin === undefined) throw new Error('boardfeed comes with two engines, and one of them twice');
+  if (second === null) throw new Error('there are two engines, and one of them twice');
   const engines = { trusted, second, twin };
   afterAll(async () => closeEngines(engines));
   return engines;
 }
 
-function highsHere(): Engine {
-  let loading: Promise<EngineCore> | null = null;
-  const answer = async (ask: (core: EngineCore) => unknown): Promise<unknown> => {
+function highsHere(): DualEngine {
+  let loading: Promise<DualCore> | null = null;
+  const answer = async (ask: (core: DualCore) => unknown): Promise<unknown> => {
     try {
       return ask(await (loading ??= load()));
     } catch (error) {
@@ -66,7 +67,7 @@ function highsHere(): Engine {
     solve: async (program, objective, { timeoutMs }) =>
       readClaim(await answer((core) => core.solve(program, objective, timeoutMs))),
     relaxationDuals: async (program, objective, { timeoutMs }) =>
-      readMultipliers(await answer((core) => core.relaxationDuals?.(program, objective, timeoutMs))),
+      readMultipliers(await answer((core) => core.relaxationDuals(program, objective, timeoutMs))),
     close: async () => Promise.resolve(),
   };
 }

@@ -1,11 +1,12 @@
 /** Engines that are wrong in every way that one can be wrong, for use in place of an honest one. */
+import type { DualEngine } from '../../bench/rival/engines/engines.js';
 import type { EngineClaim, Engine } from '../../solver/engines/engine.js';
 import type { Objective, ProgramPoint, Program } from '../../solver/program.js';
 
 type Solve = Engine['solve'];
 
 /** Makes a liar out of an honest engine. */
-export type Liar = (honest: Engine) => Engine;
+export type Liar = (honest: DualEngine) => DualEngine;
 
 const withSolve =
   (name: string, solve: (honest: Engine) => Solve): Liar =>

@@ -1,8 +1,8 @@
-import type { Engine } from '../../solver/engines/engine.js';
+import type { DualEngine } from '../../bench/rival/engines/engines.js';
 import type { Objective, Program } from '../../solver/program.js';
 
 /** An engine that is asked once for what it has answered before, for tests that ask the same again and again. */
-export function remembering(engine: Engine): Engine {
+export function remembering(engine: DualEngine): DualEngine {
   return {
     ...engine,
     solve: once((program, objective, limits) => engine.solve(program, objective, limits)),

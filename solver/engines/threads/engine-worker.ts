@@ -1,7 +1,7 @@
 /** The thread that an engine runs in: loads the engine's module, then answers one question after another. */
 import { parentPort, workerData } from 'node:worker_threads';
 
-import type { EngineModule } from '../engine.js';
+import type { Objective, Program } from '../../program.js';
 import { LEAVE } from './end-thread.js';
 import { READY, type WorkerAnswer, type WorkerQuestion } from './worker-protocol.js';
 
@@ -10,7 +10,9 @@ const port = parentPort;
 // Whatever an engine prints would end up in the output of the process, which belongs to the answer alone.
 process.stdout.write = process.stderr.write = () => true;
 
-const { load } = (await import(String(workerData))) as EngineModule;
+type Tasks = Readonly<Record<string, (program: Program, objective: Objective, timeoutMs: number) => unknown>>;
+
+const { load } = (await import(String(workerData))) as { readonly load: () => Promise<Tasks> };
 const core = await load();
 
 port.on('message', (message: WorkerQuestion | typeof LEAVE) => {
@@ -20,10 +22,5 @@ port.on('message', (message: WorkerQuestion | typeof LEAVE) => {
 port.postMessage(READY);
 
 function answerTo({ task, program, objective, timeoutMs }: WorkerQuestion): unknown {
-  switch (task) {
-    case 'solve':
-      return core.solve(program, objective, timeoutMs);
-    case 'relaxationDuals':
-      return core.relaxationDuals?.(program, objective, timeoutMs) ?? null;
-  }
+  return core[task]?.(program, objective, timeoutMs) ?? null;
 }

@@ -7,7 +7,7 @@ import { Worker } from 'node:worker_threads';
 
 import type { EngineClaim, Engine, EngineLimits } from '../engine.js';
 import type { Objective, Program } from '../../program.js';
-import { readClaim, readMultipliers } from '../read-claim.js';
+import { readClaim } from '../read-claim.js';
 import { leave } from './end-thread.js';
 import { READY, type WorkerAnswer, type WorkerQuestion } from './worker-protocol.js';
 
@@ -15,29 +15,21 @@ export type WorkerEngineSettings = {
   readonly name: string;
   /** The address of the module that exports `load`: absolute, or relative to the compiled worker. */
   readonly moduleUrl: string;
-  /** Whether the module can give multipliers of the relaxation. */
-  readonly givesDuals: boolean;
   /** How long past its time limit an answer is waited for; includes starting the thread. */
   readonly graceMs: number;
 };
 
 /** The engine of that module; costs nothing until it is asked. An idle thread does not keep the process alive. */
 export function workerEngine(settings: WorkerEngineSettings): Engine {
-  const thread = new EngineThread(settings);
-  const ask = async (task: WorkerQuestion['task'], program: Program, objective: Objective, limits: EngineLimits) =>
-    thread.ask({ task, program, objective, timeoutMs: limits.timeoutMs }, limits.signal);
-  return {
-    name: settings.name,
-    solve: async (program, objective, limits) => readClaim(await ask('solve', program, objective, limits)),
-    ...(settings.givesDuals
-      ? {
-          relaxationDuals: async (program: Program, objective: Objective, limits: EngineLimits) =>
-            readMultipliers(await ask('relaxationDuals', program, objective, limits)),
-        }
-      : {}),
-    close: async () => thread.close(),
-  };
+  return engineIn(new EngineThread(settings));
 }
+
+/** What solves programs in the thread. */
+export const engineIn = (thread: EngineThread): Engine => ({
+  name: thread.name,
+  solve: async (...question) => readClaim(await thread.ask('solve', ...question)),
+  close: async () => thread.close(),
+});
 
 /** The compiled worker: a thread reads JavaScript only, also when the code that starts it runs as TypeScript. */
 const workerFile = (): URL => new URL(import.meta.resolve('#engine-worker'));
@@ -47,7 +39,9 @@ const failed = (reason: string): EngineClaim => ({ kind: 'failed', reason });
 /** A question that is asked as soon as the thread is ready, and answered once. */
 type Pending = { readonly question: WorkerQuestion; readonly settle: (value: unknown) => void; isAsked: boolean };
 
-class EngineThread {
+/** A thread that is asked one thing after the other; what it answers is of unknown origin. */
+export class EngineThread {
+  readonly name: string;
   private readonly settings: WorkerEngineSettings;
   private worker: Worker | null = null;
   private isReady = false;
@@ -61,10 +55,13 @@ class EngineThread {
 
   constructor(settings: WorkerEngineSettings) {
     this.settings = settings;
+    this.name = settings.name;
   }
 
-  async ask(question: Omit<WorkerQuestion, 'id'>, signal: AbortSignal | undefined): Promise<unknown> {
-    const answer = this.free.then(async () => this.askNow(question, signal));
+  /** `task` is a method of the module's engine. */
+  async ask(task: string, program: Program, objective: Objective, limits: EngineLimits): Promise<unknown> {
+    const { timeoutMs, signal } = limits;
+    const answer = this.free.then(async () => this.askNow({ task, program, objective, timeoutMs }, signal));
     this.free = answer.catch(() => undefined);
     return answer;
   }

@@ -3,7 +3,8 @@ import type { Objective, Program } from '../../program.js';
 /** What the main thread asks an engine's thread, once that is ready. */
 export type WorkerQuestion = {
   readonly id: number;
-  readonly task: 'solve' | 'relaxationDuals';
+  /** What is asked of the engine: a method of it. */
+  readonly task: string;
   readonly program: Program;
   readonly objective: Objective;
   readonly timeoutMs: number;

@@ -1,4 +1,4 @@
-import type { Engines } from '../../../solver/engines/engines.js';
+import type { Engine } from '../../../solver/engines/engine.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import { escapedText } from '../../domain/shown-text.js';
 import { faultText, type InputFault } from '../../reading/faults/input-fault.js';
@@ -42,13 +42,13 @@ export type BoardResult = { readonly status: BoardStatus; readonly line: string 
 export type BoardContext = {
   readonly job: FolderJob;
   readonly read: (board: { readonly file: string; readonly text: string }) => ReadResult<Inputs>;
-  readonly engines: Engines;
+  readonly engine: Engine;
   /** Ends what is under way, whose result nobody waits for any more. */
   readonly signal: AbortSignal;
 };
 
 /** Compares one board. Whatever goes wrong with it is told by its line, and ends nothing else. */
-export async function boardResult(task: BoardTask, { job, read, engines, signal }: BoardContext): Promise<BoardResult> {
+export async function boardResult(task: BoardTask, { job, read, engine, signal }: BoardContext): Promise<BoardResult> {
   try {
     const inputs = read({ file: task.path, text: task.text });
     if (inputs.kind === 'faulty') return faultyResult(task, inputs.faults, inputs.more);
@@ -56,7 +56,7 @@ export async function boardResult(task: BoardTask, { job, read, engines, signal 
     const started = performance.now();
     const limit = timeMs === Infinity ? {} : { remainingMs: (): number => timeMs - (performance.now() - started) };
     const terms = { aim, asked, ...(best === null ? {} : { best }), ...limit };
-    const comparison = await compare(inputs.value, { ...terms, signal, engines });
+    const comparison = await compare(inputs.value, { ...terms, signal, engine });
     const object = comparisonObject(inputs.value, comparison);
     return lineOf(task, object.status, { comparison: object });
   } catch (error) {

@@ -1,16 +1,15 @@
 /** A thread that compares boards one after the other. It is started by its address, and told what to do by messages. */
 import { parentPort, workerData } from 'node:worker_threads';
 
-import { closeEngines } from '../../../solver/engines/engines.js';
 import { LEAVE } from '../../../solver/engines/threads/end-thread.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
+import { startEngine } from '../../../solver/engines/threads/start-engine.js';
 import { inputsBeside } from '../../reading/inputs-from-text.js';
 import { boardResult, type BoardTask, type FolderJob } from './board-result.js';
 
 const job = workerData as FolderJob;
-const engines = startEngines();
+const engine = startEngine();
 const leaving = new AbortController();
-const context = { job, read: inputsBeside(job.catalogue, job), engines, signal: leaving.signal };
+const context = { job, read: inputsBeside(job.catalogue, job), engine, signal: leaving.signal };
 let work: Promise<unknown> = Promise.resolve();
 
 parentPort?.on('message', (task: BoardTask | typeof LEAVE) => {
@@ -19,5 +18,5 @@ parentPort?.on('message', (task: BoardTask | typeof LEAVE) => {
     return;
   }
   leaving.abort();
-  void work.then(async () => closeEngines(engines)).then(() => parentPort?.close());
+  void work.then(async () => engine.close()).then(() => parentPort?.close());
 });

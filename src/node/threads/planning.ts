@@ -1,9 +1,9 @@
 /**
- * The questions of planning as they are asked in Node: unless engines are handed in, or null for none, each starts its own in
- * threads and closes them when it is answered.
+ * The questions of planning as they are asked in Node: unless an engine is handed in, or null for none, each starts its own in
+ * a thread and closes it when it is answered.
  */
-import { closeEngines, type Engines } from '../../../solver/engines/engines.js';
-import { startEngines } from '../../../solver/engines/threads/start-engines.js';
+import type { Engine } from '../../../solver/engines/engine.js';
+import { startEngine } from '../../../solver/engines/threads/start-engine.js';
 import type { Timing } from '../../../solver/timing.js';
 import * as labels from '../../planning/ask/decisive-labels.js';
 import * as choosing from '../../planning/choose/choose.js';
@@ -43,17 +43,17 @@ export const labelsOf: typeof labels.labelsOf = async (kit, plan, options) =>
 export const addPedal: typeof adding.addPedal = async (kit, pedal, options) =>
   withThreads(options, async (threads) => adding.addPedal(kit, pedal, { ...options, ...threads }));
 
-type Threads = { readonly engines: Engines | null; readonly timing: Timing };
+type Threads = { readonly engine: Engine | null; readonly timing: Timing };
 
 async function withThreads<Answer>(
-  { engines: given, timing = nodeTiming }: Pick<SearchOptions, 'engines' | 'timing'> = {},
+  { engine: given, timing = nodeTiming }: Pick<SearchOptions, 'engine' | 'timing'> = {},
   ask: (threads: Threads) => Promise<Answer>,
 ): Promise<Answer> {
-  if (given !== undefined) return ask({ engines: given, timing });
-  const engines = startEngines();
+  if (given !== undefined) return ask({ engine: given, timing });
+  const engine = startEngine();
   try {
-    return await ask({ engines, timing });
+    return await ask({ engine, timing });
   } finally {
-    await closeEngines(engines);
+    await engine.close();
   }
 }

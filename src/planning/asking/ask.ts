@@ -38,7 +38,7 @@ export type SolverAnswer =
       /** No plan is better in any of the tiers, whose values these are. */
       readonly values: ReadonlyMap<Criterion, number>;
       readonly evidence: SearchEvidence;
-      /** What can be written down of the proof; null where engines had to agree on it, or none was asked for. */
+      /** What can be written down of the proof; null where the question had to be divided, or none was asked for. */
       readonly proof: readonly ProofStep[] | null;
     }
   | { readonly kind: 'impossible' }

@@ -1,4 +1,4 @@
-import type { Engines } from '../../../solver/engines/engines.js';
+import type { Engine } from '../../../solver/engines/engine.js';
 import type { Timing } from '../../../solver/timing.js';
 import type { Effort, Progress } from '../../formulation/optimiser.js';
 import { Workings } from '../../formulation/workings.js';
@@ -12,11 +12,10 @@ export type SearchOptions = {
   /** Called now and then with how far the search for a plan has come. */
   readonly onProgress?: (progress: Progress) => void;
   /**
-   * Engines to solve with; they are not closed, and serve several calls. Null is none, as when left out: plans are then made of
-   * loadouts alone, which find and prove nearly all of them, and a conflict that `explain` or `choose` tells is not shown to be
-   * the smallest.
+   * What looks for better plans beside a search that lasts; it is not closed, and serves several calls. Null is nobody, as when
+   * left out: a search that ends is as good without, and so are its proofs.
    */
-  readonly engines?: Engines | null;
+  readonly engine?: Engine | null;
   /** How the search pauses and waits; by web standards when left out. */
   readonly timing?: Timing;
 };
@@ -26,6 +25,6 @@ export const effortOf = ({
   remainingMs = (): number => Infinity,
   signal,
   onProgress,
-  engines = null,
+  engine = null,
   timing,
-}: SearchOptions): Effort => ({ engines, timing, remainingMs, signal, onProgress, workings: new Workings() });
+}: SearchOptions): Effort => ({ engine, timing, remainingMs, signal, onProgress, workings: new Workings() });

@@ -1,20 +1,17 @@
 import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { Method } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import type { Answer } from '../answer.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { answerTo } from './answer-to.js';
 
-export type { Method, Progress } from '../../formulation/optimiser.js';
+export type { Progress } from '../../formulation/optimiser.js';
 
 export type ChooseOptions = SearchOptions & {
   /** What is best; `cost` when left out. */
   readonly aim?: ChoosingAim;
   /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
   readonly partial?: boolean;
-  /** How the plan is sought; by loadouts when left out. */
-  readonly method?: Method;
   /** Have the proof written down, for `verifyProof` or others to check. Takes longer. Off when left out. */
   readonly proof?: boolean;
 };
@@ -26,7 +23,7 @@ export type ChooseOptions = SearchOptions & {
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function choose(kit: Kit, options: ChooseOptions = {}): Promise<Answer> {
-  const { aim = 'cost', partial = false, method, proof } = options;
-  const effort = { ...effortOf(options), method, proof };
+  const { aim = 'cost', partial = false, proof } = options;
+  const effort = { ...effortOf(options), proof };
   return answerTo({ kit, aim, partial, today: nothingToday, effort });
 }

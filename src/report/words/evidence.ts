@@ -14,19 +14,19 @@ export function evidenceText(
   evidence: Evidence | undefined,
 ): string | null {
   if (evidence === undefined) return null;
-  return evidence.kind === 'tags' ? tagsText(speech, aim, wiring, evidence) : agreementText(speech, aim, wiring);
+  return tagsText(speech, aim, wiring, evidence);
 }
 
 /**
  * The argument of the price tags: no supply can carry more than it costs, so that all cost at least what the tags add up
  * to; what is limited is let save as much as it ever could.
  */
-function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases, limits }: TagEvidence): string {
+function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases, limits }: Evidence): string {
   const claim = claimText(speech, aim, wiring);
   if (isNothing(speech, aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
   const shop = speech.shop ?? 'the shop';
   const [tags, worth, cost] = [tagText(speech, aim, wiring), worthText(speech, aim, wiring), costText(speech, aim)];
-  const told = cases === 1 ? '' : ` That holds in each of ${cases} cases that together leave nothing out.`;
+  const told = casesText(cases);
   if (!limits) {
     return (
       `${claim}: put ${tags}; the tags make ${worth} in all. No unit at ${shop} can carry pedals whose tags come to ` +
@@ -40,7 +40,9 @@ function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases,
   );
 }
 
-type TagEvidence = Extract<Evidence, { kind: 'tags' }>;
+/** A sentence about cases that were told apart, after what it is about; nothing where there is one. */
+export const casesText = (cases: number): string =>
+  cases === 1 ? '' : ` That holds in each of ${cases} cases that together leave nothing out.`;
 
 /** Whether there is nothing to prove: what cannot be less than nothing is nothing. */
 const isNothing = ({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): boolean =>
@@ -53,10 +55,6 @@ const nothingText: Readonly<Record<ChoosingAim, string>> = {
   bricks: 'no supply is in use',
   quiet: 'no pedal is exposed, and nothing has to be bought',
 };
-
-const agreementText = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan): string =>
-  `${claimText(speech, aim, wiring)}: two searches that put the question in different ways found no better plan, ` +
-  'and each ruled every other one out.';
 
 function claimText({ board }: Speech, aim: ChoosingAim, { score }: JudgedPlan): string {
   const among = score.unpowered === 0 ? '' : ` for ${countText(board.pedals.length - score.unpowered, 'pedal')}`;

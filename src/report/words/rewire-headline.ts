@@ -2,6 +2,7 @@ import { tierValue } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
+import { casesText } from './evidence.js';
 import { countedText } from './money-words.js';
 import { gapText, type Headline } from './headline.js';
 import { exposedText } from './shared-grounds.js';
@@ -78,8 +79,15 @@ function bestText({ board }: Speech, { score }: JudgedPlan): string {
 /** Why no plan is better; null where the plan is not proven. */
 export function rewireEvidence({ board }: Speech, { wiring: { score }, evidence }: Plan): string | null {
   if (evidence === undefined) return null;
-  return tierValue('newCost', score, board.policy) === 0 && score.newlyExposed === 0 && score.moved === 0
-    ? 'It costs nothing, exposes no further pedal and moves none: there is no less than that.'
-    : 'The fewest moves possible at the least cost: two searches that put the question in different ways found no better ' +
-        'plan, and each ruled every other one out.';
+  if (tierValue('newCost', score, board.policy) === 0 && score.newlyExposed === 0 && score.moved === 0)
+    return 'It costs nothing, exposes no further pedal and moves none: there is no less than that.';
+  const { cases, limits } = evidence;
+  const saved = limits
+    ? ', and let what is limited (units that you own, stock, limits of your own) save as much as it ever could'
+    : '';
+  return (
+    `The fewest moves possible at the least cost: put a tag on every pedal, a share of money and of moves${saved}. ` +
+    `No ${limits ? 'other ' : ''}unit can carry pedals whose tags come to more than it counts for with its leads and the ` +
+    `moves to it. So no plan does with less.${casesText(cases)}`
+  );
 }

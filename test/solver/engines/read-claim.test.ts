@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 
-import { readClaim, readMultipliers } from '../../../solver/engines/read-claim.js';
+import { readClaim } from '../../../solver/engines/read-claim.js';
 
 test.each([
   { kind: 'optimal', point: [1, 0] },
@@ -24,10 +24,4 @@ test.each([
   { kind: 'stopped' },
 ])('%o is no claim', (value) => {
   expect(readClaim(value)).toMatchObject({ kind: 'failed' });
-});
-
-test('multipliers are a list of numbers', () => {
-  expect(readMultipliers([1, Number.NaN])).toEqual([1, Number.NaN]);
-  expect(readMultipliers(null)).toBeNull();
-  expect(readMultipliers(['1'])).toBeNull();
 });

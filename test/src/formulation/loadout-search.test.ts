@@ -47,10 +47,8 @@ function asked(board: Board, catalogue: Catalogue, terms: Terms = {}): Asked {
   return { board, catalogue, question };
 }
 
-const none = { trusted: unasked, second: null };
-
 const search = ({ question }: Asked, effort: Partial<Effort> = {}): Promise<SearchOutcome> =>
-  loadoutSearch(question, { engines: none, remainingMs: () => Infinity, ...effort });
+  loadoutSearch(question, { engine: unasked, remainingMs: () => Infinity, ...effort });
 
 /** What feeds come to, tier by tier; the audit must find nothing wrong with them. */
 function figuresOf(feeds: readonly Feed[], { board, catalogue, question }: Asked): readonly number[] {
@@ -270,6 +268,6 @@ describe('a search that may get stuck', () => {
   it.each(hardBoards)('says nothing that is wrong: $what', async ({ asked: of, truth, steps = 1 }) => {
     const question = questionFor(of);
     expect(scalarObjectives(question)).toHaveLength(steps);
-    expectTrue(await loadoutSearch(question, { engines: none, remainingMs: () => Infinity }), truth, of);
+    expectTrue(await loadoutSearch(question, { engine: unasked, remainingMs: () => Infinity }), truth, of);
   });
 });

@@ -34,7 +34,7 @@ it.each([
   const board = boardOf(pedals, { policy: policyOf({ [limit]: 1 }) });
   const kit = kitOf(board, catalogueOf([supply('twin', 10, 2), supply('quad', 45, 4)]));
   const question = questionOf(kit, { tiers: choosingTiersOf('cost', kit.board.policy).slice(1), partial: false });
-  const effort = { engines: { trusted: unasked, second: null }, remainingMs: () => Infinity, proof: true };
+  const effort = { engine: unasked, remainingMs: () => Infinity, proof: true };
   const outcome = await loadoutSearch(question, effort);
   if (outcome.kind !== 'proven' || outcome.proof === null) throw new Error('nothing was proven');
   const tags = outcome.proof.flatMap(({ tree }) => tagsIn(tree));
@@ -55,7 +55,7 @@ it.each([
   ],
 ] as const)('cases by %s are written so that they can be checked', async (_, chains, seed, isMeant) => {
   const { board, catalogue } = instance({ pedals: 8, supplies: 20, chains, seed });
-  const answer = await choose(kitOf(board, catalogue), { engines: null, aim: 'cost', proof: true });
+  const answer = await choose(kitOf(board, catalogue), { aim: 'cost', proof: true });
   if (answer.kind !== 'plan' || answer.proof === undefined) throw new Error('nothing was proven');
   const branches = answer.proof.steps.flatMap(({ tree }) => branchesIn(tree));
   expect(branches.filter(isMeant)).not.toEqual([]);
@@ -65,7 +65,7 @@ it.each([
 
 it('no cases by leads are written that a plan could have more of for nothing', async () => {
   const { board, catalogue } = instance({ pedals: 12, supplies: 40, chains: 'none', seed: 5 });
-  const answer = await choose(kitOf(board, catalogue), { engines: null, aim: 'bricks', proof: true });
+  const answer = await choose(kitOf(board, catalogue), { aim: 'bricks', proof: true });
   if (answer.kind !== 'plan' || answer.proof === undefined) throw new Error('nothing was proven');
   const branches = answer.proof.steps.flatMap(({ tree }) => branchesIn(tree));
   expect(branches).not.toEqual([]);

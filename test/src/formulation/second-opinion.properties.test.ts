@@ -5,9 +5,9 @@ import { describe, expect, it } from 'vitest';
 
 import { choosingAims } from '../../../src/domain/aim.js';
 import type { Supply, Total } from '../../../src/domain/supply.js';
-import { compactSearch } from '../../../src/formulation/compact-search.js';
-import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
-import type { Effort, SearchOutcome } from '../../../src/formulation/optimiser.js';
+import { compactSearch, type CompactEffort } from '../../../bench/rival/formulation/compact-search.js';
+import { optimise } from '../../../src/formulation/optimise.js';
+import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
 import { relaxations, restrictions, type Change } from '../../support/changes.js';
 import { sharedEngines } from '../../support/engines.js';
@@ -18,10 +18,10 @@ import { share, trying } from '../../support/runs.js';
 
 const engines = sharedEngines();
 
-const patience: Effort = { engines, remainingMs: () => Infinity };
+const patience: CompactEffort = { engines, remainingMs: () => Infinity };
 
 /** As long as it takes to ask the time so often, and an engine a minute: what is not proven by then is held against what is. */
-function within(asks: number): Effort {
+function within(asks: number): CompactEffort {
   let left = asks;
   return { engines, remainingMs: () => ((left -= 1) >= 0 ? 60_000 : 0) };
 }
@@ -29,7 +29,7 @@ function within(asks: number): Effort {
 const askedAbout = (cases: fc.Arbitrary<Case>): fc.Arbitrary<Asked> =>
   fc.record({ of: cases, aim: fc.constantFrom(...choosingAims), partial: fc.boolean() });
 
-const loadoutsSay = (asked: Asked): Promise<SearchOutcome> => loadoutSearch(questionFor(asked), patience);
+const loadoutsSay = (asked: Asked): Promise<SearchOutcome> => optimise(questionFor(asked), { remainingMs: () => Infinity });
 
 /** Asks the compact program, too, and holds the answers against each other. */
 async function compared(asked: Asked, loadouts: SearchOutcome, seen: Tally, effort = patience): Promise<void> {
@@ -39,7 +39,7 @@ async function compared(asked: Asked, loadouts: SearchOutcome, seen: Tally, effo
 }
 
 /** Boards that are others each time. */
-async function comparedOn(cases: fc.Arbitrary<Case>, numRuns: number, effort?: () => Effort): Promise<Tally> {
+async function comparedOn(cases: fc.Arbitrary<Case>, numRuns: number, effort?: () => CompactEffort): Promise<Tally> {
   const seen = new Tally();
   const property = fc.asyncProperty(askedAbout(cases), async (asked) => {
     await compared(asked, await loadoutsSay(asked), seen, effort?.());

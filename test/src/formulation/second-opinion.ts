@@ -6,6 +6,7 @@ import { audit } from '../../../src/audit/audit.js';
 import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { tiersOf, tierValue, type ChoosingAim, type Tier } from '../../../src/domain/aim.js';
 import type { Feed, Score, Wiring } from '../../../src/domain/plan.js';
+import type { CompactOutcome } from '../../../bench/rival/formulation/compact-search.js';
 import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import type { Case } from '../../support/arbitraries.js';
@@ -18,11 +19,14 @@ const tiersFor = ({ of, aim, partial }: Asked): readonly Tier[] =>
 export const questionFor = (asked: Asked): Question =>
   questionOf(kitOf(asked.of.board, asked.of.catalogue), { tiers: tiersFor(asked), partial: asked.partial });
 
+/** What either search says. */
+export type Saying = SearchOutcome | CompactOutcome;
+
 /** Which of the two came to an end: both with a plan or both without one, or one of them alone. */
 export type Extent = 'plan' | 'impossible' | 'loadouts stopped' | 'compact stopped' | 'both stopped';
 
 /** Fails the test where the two contradict each other, or the audit, in any tier. */
-export function expectAgreement(loadouts: SearchOutcome, compact: SearchOutcome, asked: Asked): Extent {
+export function expectAgreement(loadouts: Saying, compact: Saying, asked: Asked): Extent {
   const [one, two] = [provenFigures(loadouts, asked), provenFigures(compact, asked)];
   if (loadouts.kind === 'stopped') {
     if (compact.kind === 'stopped') return 'both stopped';
@@ -51,7 +55,7 @@ const auditedFigures = (feeds: readonly Feed[], asked: Asked): readonly number[]
   figuresOf(auditedWiring(feeds, asked).score, asked);
 
 /** What a proven plan comes to tier by tier; null where there is none. It must be what the search says of it. */
-function provenFigures(outcome: SearchOutcome, asked: Asked): readonly number[] | null {
+function provenFigures(outcome: Saying, asked: Asked): readonly number[] | null {
   if (outcome.kind !== 'proven') return null;
   const figures = auditedFigures(outcome.feeds, asked);
   expect([...outcome.values]).toEqual(tiersFor(asked).map((tier, index) => [tier, figures[index]]));
@@ -59,14 +63,14 @@ function provenFigures(outcome: SearchOutcome, asked: Asked): readonly number[] 
 }
 
 /** Holds an outcome against the figures of the best plan, tier by tier; null where there is none. */
-export function expectTrue(outcome: SearchOutcome, truth: readonly number[] | null, asked: Asked): void {
+export function expectTrue(outcome: Saying, truth: readonly number[] | null, asked: Asked): void {
   if (outcome.kind === 'stopped') expectNothingWrong(outcome, truth, asked);
   else expect(provenFigures(outcome, asked)).toEqual(truth);
 }
 
 /** A search that was stopped may have little to say; `truth` is null where there is no plan. */
 function expectNothingWrong(
-  { settled, open, candidates }: Extract<SearchOutcome, { kind: 'stopped' }>,
+  { settled, open, candidates }: Extract<Saying, { kind: 'stopped' }>,
   truth: readonly number[] | null,
   asked: Asked,
 ): void {

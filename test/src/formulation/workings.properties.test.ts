@@ -38,7 +38,7 @@ function questionsAbout({ board, catalogue }: Case): readonly Posed[] {
   ];
 }
 
-const alone = { engines: null, remainingMs: () => Infinity };
+const alone = { remainingMs: () => Infinity };
 
 /** What is proven, tier by tier; the plan itself may be another of the same worth. */
 const proven = (answer: SolverAnswer): readonly unknown[] =>

@@ -8,13 +8,11 @@ import { compare } from '../../../src/planning/compare/compare.js';
 import { comparisonReports } from '../../../src/report/comparison-formats.js';
 import type { ComparisonInput } from '../../../src/report/words/comparison-handout.js';
 import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
-import { sharedEngines } from '../../support/engines.js';
 import { elementsOf } from '../../support/elements.js';
 import { hostileName } from '../../support/hostile-names.js';
 import { readCsv } from '../../support/read-csv.js';
 import { trying } from '../../support/runs.js';
 
-const engines = sharedEngines();
 const nine = [settingOf(9, 300)];
 const catalogue = catalogueOf([
   supplyOf('raft', 30, [bankOf(4, nine, { isolated: false })]),
@@ -34,12 +32,12 @@ const asked = [{ quay: 1, dory: 2 }, { dory: 2 }].map(
 );
 const input: ComparisonInput = {
   kit: kitOf(board, catalogue),
-  comparison: await compare(kitOf(board, catalogue), { engines, best: 3, asked }),
+  comparison: await compare(kitOf(board, catalogue), { best: 3, asked }),
 };
 const impossible: ComparisonInput = await (async () => {
   const hungry = boardOf([pedalOf('amplifier', 9000)], { name: 'Hungry' });
   const kit = kitOf(hungry, catalogue);
-  return { kit, comparison: await compare(kit, { engines, best: 3 }) };
+  return { kit, comparison: await compare(kit, { best: 3 }) };
 })();
 
 const textOf = (ending: string, of = input): string => comparisonReports.makerFor(`x${ending}`)?.(of) ?? '';

@@ -9,8 +9,7 @@ import type { Worker } from 'node:worker_threads';
 import { afterEach, expect, test } from 'vitest';
 
 import type { Engine } from '../../../../solver/engines/engine.js';
-import { closeEngines } from '../../../../solver/engines/engines.js';
-import { startEngines } from '../../../../solver/engines/threads/start-engines.js';
+import { startEngine } from '../../../../solver/engines/threads/start-engine.js';
 import { workerEngine } from '../../../../solver/engines/threads/worker-engine.js';
 import { liarModules } from '../../../support/liars.js';
 
@@ -22,7 +21,7 @@ const objective = { name: 'cost', terms: [{ column: 0, coefficient: 5 }], consta
 const opened: Engine[] = [];
 
 function open(moduleUrl: string, graceMs = 5_000): Engine {
-  const engine = workerEngine({ name: 'tested', moduleUrl, givesDuals: false, graceMs });
+  const engine = workerEngine({ name: 'tested', moduleUrl, graceMs });
   opened.push(engine);
   return engine;
 }
@@ -31,15 +30,12 @@ afterEach(async () => {
   await Promise.all(opened.splice(0).map(async (engine) => engine.close()));
 });
 
-test('both engines of the product answer from their threads', async () => {
-  const engines = startEngines();
+test('the engine of the product answers from its thread', async () => {
+  const engine = startEngine();
   const limits = { timeoutMs: 1e8 };
-  expect(await engines.trusted.solve(program, objective, limits)).toEqual({ kind: 'optimal', point: [2] });
-  expect(await engines.trusted.relaxationDuals?.(program, objective, limits)).toEqual([2.5]);
-  expect(await engines.second?.solve(program, objective, limits)).toEqual({ kind: 'optimal', point: [2] });
-  expect(engines.second?.relaxationDuals).toBeUndefined();
-  await closeEngines(engines);
-  expect(await engines.trusted.solve(program, objective, limits)).toMatchObject({ kind: 'failed' });
+  expect(await engine.solve(program, objective, limits)).toEqual({ kind: 'optimal', point: [2] });
+  await engine.close();
+  expect(await engine.solve(program, objective, limits)).toMatchObject({ kind: 'failed' });
 });
 
 test('an endless loop is ended, and the next question gets a thread of its own', async () => {
@@ -113,7 +109,7 @@ test('neither an idle thread nor a printing one shows in the process that starte
   const code = `
     import { workerEngine } from ${JSON.stringify(pathToFileURL(join(built, 'worker-engine.js')).href)};
     const moduleUrl = ${JSON.stringify(liarModules.prints)};
-    const engine = workerEngine({ name: 'tested', moduleUrl, givesDuals: false, graceMs: 5000 });
+    const engine = workerEngine({ name: 'tested', moduleUrl, graceMs: 5000 });
     const claim = await engine.solve({ columns: [], rows: [] }, { name: '', terms: [], constant: 0 }, { timeoutMs: 1e8 });
     process.stdout.write(claim.kind);`;
   // The engine is not closed: the process must end all the same.

@@ -21,16 +21,13 @@ import {
   settingOf,
   supplyOf,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { trying } from '../../../support/runs.js';
 import { wiredOn } from '../../../support/wired.js';
-
-const engines = sharedEngines();
 
 type Labels = Extract<DecisiveLabels, { kind: 'labels' }>;
 
 async function labelsOf(board: Board, catalogue: Catalogue | null): Promise<Labels> {
-  const found = await decisiveLabels(kitOf(board, catalogue), { engines });
+  const found = await decisiveLabels(kitOf(board, catalogue));
   if (found.kind !== 'labels') throw new Error(`no labels: ${found.kind}`);
   return found;
 }
@@ -96,7 +93,7 @@ describe('which labels decide', () => {
   it('says so where nothing is open, and where there is no plan', async () => {
     const shop = catalogueOf([supplyOf('box', 50, [bankOf(1, nine(300))])]);
     expect((await labelsOf(boardOf([pedalOf('echo', 50)]), shop)).labels).toEqual([]);
-    const none = await decisiveLabels(kitOf(boardOf([pedalOf('echo', 500)]), shop), { engines });
+    const none = await decisiveLabels(kitOf(boardOf([pedalOf('echo', 500)]), shop));
     expect(none).toEqual({ kind: 'impossible' });
   });
 });

@@ -5,14 +5,13 @@ import { choosingAims } from '../../../../src/domain/aim.js';
 import type { ChooseOptions } from '../../../../src/planning/choose/choose.js';
 import { largerCase, tinyCase, type Case } from '../../../support/arbitraries.js';
 import { euros } from '../../../support/builders.js';
-import { enginesInThreads } from '../../../support/engines.js';
 import { sharedChoose } from '../../../support/choosing.js';
 import { expectNotWrong, type Extent } from '../../../support/not-wrong.js';
 import { auditWiring } from '../../../../src/audit/audit-wiring.js';
 import { box, caseOf, pairWith, type Given } from '../given.js';
 import { share, trying } from '../../../support/runs.js';
 
-const choose = sharedChoose(enginesInThreads());
+const choose = sharedChoose();
 const runs = 300;
 
 type Seen = Record<Extent, number>;
@@ -86,7 +85,6 @@ describe('with too little time', () => {
   });
 
   it('a search that is cancelled midway says so likewise', async () => {
-    // Fewer than elsewhere: to cancel an engine at work is to end its thread, and the next search starts another.
     const cancelled = 80;
     const seen = await counted((stopAfter) => {
       const controller = new AbortController();

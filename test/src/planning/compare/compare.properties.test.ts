@@ -14,10 +14,8 @@ import { noisyCase, shoppingCase } from '../../../support/arbitrary-shops.js';
 import { euros } from '../../../support/builders.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { contains, everyPurchase, type Counts, type PurchaseFound } from '../../../support/brute-force-purchases.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { share, trying, tryingUntil } from '../../../support/runs.js';
 
-const engines = sharedEngines();
 const runs = 100;
 
 const figures = (score: Score, aim: ChoosingAim, { board }: Case): readonly number[] =>
@@ -61,7 +59,7 @@ describe.each(choosingAims)('under the aim of %s', (aim) => {
     await fc.assert(
       fc.asyncProperty(shoppingCase, fc.integer({ min: 1, max: 6 }), async (of, best) => {
         const { purchases } = everyPurchase(free(of.board), of.catalogue, aim);
-        const comparison = await compare(kitOf(of.board, of.catalogue), { aim, best, engines });
+        const comparison = await compare(kitOf(of.board, of.catalogue), { aim, best });
         const options = planned(comparison.options);
         seen[options.length === 0 ? 'none' : options.length > 1 ? 'several' : 'one'] += 1;
         const listed: Counts[] = [];
@@ -94,7 +92,6 @@ describe.each(choosingAims)('what nothing beats, under the aim of %s', (aim) => 
         const { unbeatenScores } = everyPurchase(free(of.board), of.catalogue, aim);
         const { unbeaten, options, isProven } = await compare(kitOf(of.board, of.catalogue), {
           aim,
-          engines,
           remainingMs: () => Infinity,
         });
         const [choices, expected] = [planned(options), unbeatenScores.map(triple).sort(inOrder)];
@@ -143,7 +140,6 @@ describe('what money buys', () => {
         const { unbeaten, purchases } = everyPurchase(free(of.board), of.catalogue, 'cost');
         const comparison = await compare(kitOf(of.board, of.catalogue), {
           best: 1,
-          engines,
           remainingMs: () => Infinity,
         });
         expect(comparison.tradeOffs.length).toBe(purchases.length === 0 ? 0 : 2);
@@ -183,7 +179,7 @@ describe('a purchase that is asked for', () => {
             }),
           );
           const aim = choosingAims[(dice.pop() ?? 0) % 3] ?? 'cost';
-          const comparison = await compare(kitOf(board, catalogue), { aim, best: 1, asked: [bought], engines });
+          const comparison = await compare(kitOf(board, catalogue), { aim, best: 1, asked: [bought] });
           const option = comparison.options.find(({ asked }) => asked);
           expect(option).toBeDefined();
           const paid = catalogue.supplies.reduce((sum, { id, price }) => sum + (bought.get(id) ?? 0) * (price ?? 0), 0);

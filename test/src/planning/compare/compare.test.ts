@@ -17,11 +17,9 @@ import {
   settingOf,
   supplyOf,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 
-const engines = sharedEngines();
 const sideBySide = (board: Board, catalogue: Catalogue, options: CompareOptions = {}) =>
-  compare(kitOf(board, catalogue), { engines, remainingMs: () => Infinity, ...options });
+  compare(kitOf(board, catalogue), { remainingMs: () => Infinity, ...options });
 
 const buying = (units: Readonly<Record<string, number>>): BoughtUnits =>
   new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count]));

@@ -5,13 +5,10 @@ import { explain, type Explanation } from '../../../../src/planning/explain/expl
 import { factsOf, relaxed, sameFact, type Fact } from '../../../../src/planning/conflict/facts.js';
 import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { conflictsOf } from '../../../support/conflicts.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 
-const engines = sharedEngines();
-
 /** A busy machine must not end the search for a smallest set early. */
-const patient = { engines, shrinkMs: 100_000 };
+const patient = { shrinkMs: 100_000 };
 
 async function impossible(kit: Kit): Promise<Extract<Explanation, { kind: 'impossible' }>> {
   const explanation = await explain(kit, patient);

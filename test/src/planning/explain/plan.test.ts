@@ -18,9 +18,6 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
-
-const engines = sharedEngines();
 
 const echo = pedalOf('echo', 90, { digital: true });
 const fuzz = pedalOf('fuzz', 5, { highGain: true });
@@ -37,7 +34,7 @@ type Plan = Extract<Explanation, { kind: 'plan' }>;
 
 async function planFor(asked: Board, catalogue: Catalogue, pedal?: string): Promise<Plan> {
   const named = pedal === undefined ? {} : { pedal: pedalId(pedal) };
-  const explanation = await explain(kitOf(asked, catalogue), { engines, ...named });
+  const explanation = await explain(kitOf(asked, catalogue), { ...named });
   if (explanation.kind !== 'plan') throw new Error(`it is ${explanation.kind}`);
   expect(explanation.whole).toBe(true);
   return explanation;
@@ -136,10 +133,10 @@ describe('why a pedal sits where it does', () => {
   });
 
   it('does not know a pedal that is not on the board', async () => {
-    await expect(explain(kitOf(board, shop), { engines, pedal: pedalId('kazoo') })).rejects.toThrow(RangeError);
+    await expect(explain(kitOf(board, shop), { pedal: pedalId('kazoo') })).rejects.toThrow(RangeError);
   });
 });
 
 it('stops when it is told to', async () => {
-  expect(await explain(kitOf(board, shop), { engines, remainingMs: () => 0 })).toMatchObject({ kind: 'stopped' });
+  expect(await explain(kitOf(board, shop), { remainingMs: () => 0 })).toMatchObject({ kind: 'stopped' });
 });

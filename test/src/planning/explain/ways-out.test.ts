@@ -9,11 +9,9 @@ import type { WayOut } from '../../../../src/planning/explain/way-out.js';
 import { withPolicy } from '../../../../src/domain/changed-kit.js';
 import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { bruteForce } from '../../../support/brute-force.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 
-const engines = sharedEngines();
-const patient = { engines, shrinkMs: 100_000 };
+const patient = { shrinkMs: 100_000 };
 
 function planOf({ board, catalogue }: Kit) {
   if (catalogue === null) throw new Error('there is no shop');

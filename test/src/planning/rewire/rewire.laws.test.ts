@@ -10,18 +10,16 @@ import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewi
 import { wiredFeeds } from '../../../../src/planning/today/wired-feeds.js';
 import type { Case } from '../../../support/arbitraries.js';
 import { owning, wiredCase } from '../../../support/arbitrary-wirings.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { carriedOut } from '../../../support/simulated-steps.js';
 import { wiredOf } from '../../../support/wired.js';
 import { share, trying, tryingUntil } from '../../../support/runs.js';
 
-const engines = sharedEngines();
 const runs = 80;
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
 async function planFor({ board, catalogue }: Case, options: RewireOptions = {}): Promise<Plan | null> {
-  const answer = await rewire(kitOf(board, catalogue), { engines, ...options });
+  const answer = await rewire(kitOf(board, catalogue), { ...options });
   if (answer.kind === 'stopped') throw new Error('there is no limit of time');
   return answer.kind === 'plan' ? answer : null;
 }

@@ -18,14 +18,14 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { engines, small, strong, quay, ownedOf, wired, planOf } from './wired-board.js';
+import { small, strong, quay, ownedOf, wired, planOf } from './wired-board.js';
 
 async function reasonsOf(
   board: Board,
   catalogue: Catalogue | null,
   options: RewireOptions,
 ): Promise<readonly Reason[]> {
-  const answer: Answer = await rewire(kitOf(board, catalogue), { engines, ...options });
+  const answer: Answer = await rewire(kitOf(board, catalogue), { ...options });
   if (answer.kind !== 'impossible') throw new Error(`a plan exists: ${JSON.stringify(answer)}`);
   return answer.reasons;
 }
@@ -144,7 +144,7 @@ describe('a pedal that must stay', () => {
 
   it('must be plugged in', async () => {
     const board = wired([pedalOf('delay', 70)], [small(1)], []);
-    await expect(rewire(kitOf(board, null), { engines, keep: [id('delay')] })).rejects.toThrow(RangeError);
+    await expect(rewire(kitOf(board, null), { keep: [id('delay')] })).rejects.toThrow(RangeError);
   });
 });
 
@@ -181,7 +181,7 @@ describe('what was asked for and makes it impossible', () => {
     expect(await reasonsOf(board, null, { keep: [id('reverb')] })).toMatchObject([
       { kind: 'request', requests: [{ kind: 'keep', pedal: 'reverb', why: { rule: 'current' } }], needed: null },
     ]);
-    const answer = await rewire(kitOf(board, null), { engines, keep: [id('reverb')], partial: true });
+    const answer = await rewire(kitOf(board, null), { keep: [id('reverb')], partial: true });
     expect(answer.kind).toBe('impossible');
   });
 
@@ -216,7 +216,7 @@ describe('without much time', () => {
   it('says so, and needs no reason for every move', async () => {
     const pedals = [pedalOf('delay', 70), pedalOf('chorus', 70), pedalOf('reverb', 300, { startup: milliamps(350) })];
     const board = wired(pedals, [small(2), strong(1)], [quay('delay', 3), quay('chorus', 1)]);
-    const answer = await rewire(kitOf(board, null), { engines, remainingMs: () => 0 });
+    const answer = await rewire(kitOf(board, null), { remainingMs: () => 0 });
     if (answer.kind !== 'plan') throw new Error('there is a plan at first sight');
     expect(answer.gap).not.toBeNull();
     expect(answer.changes?.steps.length).toBeGreaterThan(0);

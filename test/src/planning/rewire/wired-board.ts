@@ -4,10 +4,7 @@ import type { Pedal } from '../../../../src/domain/pedal.js';
 import { partId, supplyId } from '../../../../src/domain/quantities.js';
 import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewire.js';
 import { bankOf, boardOf, settingOf, supplyOf } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { wiredOn } from '../../../support/wired.js';
-
-export const engines = sharedEngines();
 
 export const small = (outputs: number, more: object = {}) => bankOf(outputs, [settingOf(9, 100)], more);
 export const strong = (outputs: number) => bankOf(outputs, [settingOf(9, 400), settingOf(18, 200)]);
@@ -33,7 +30,7 @@ export function wired(
 
 /** A proven plan, and what it changes. */
 export async function planOf(board: Board, catalogue: Catalogue | null = null, options: RewireOptions = {}) {
-  const answer = await rewire(kitOf(board, catalogue), { engines, ...options });
+  const answer = await rewire(kitOf(board, catalogue), { ...options });
   if (answer.kind !== 'plan' || answer.gap !== null || answer.changes === undefined)
     throw new Error(`no proven plan: ${JSON.stringify(answer)}`);
   return { ...answer, changes: answer.changes };

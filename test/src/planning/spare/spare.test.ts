@@ -22,10 +22,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { wiredOn } from '../../../support/wired.js';
-
-const engines = sharedEngines();
 
 const wired = (pedal: string, output: number, more: Partial<WiredFeed> = {}) => wiredOn('box', pedal, output, more);
 
@@ -99,7 +96,7 @@ const cases: readonly (readonly [string, ReturnType<typeof plugged>, Partial<Roo
 ];
 
 async function spareOf({ board, catalogue }: ReturnType<typeof plugged>): Promise<Spare> {
-  const found = await spare(kitOf(board, catalogue), { engines });
+  const found = await spare(kitOf(board, catalogue));
   if (found.kind !== 'spare') throw new Error(`it is ${found.kind}`);
   expect(found.whole).toBe(true);
   return found;
@@ -122,7 +119,7 @@ async function fitsAsPlugged(
   added: Board['pedals'],
 ): Promise<boolean> {
   const keep = board.pedals.map(({ id }) => id);
-  const answer = await rewire(kitOf(withPedals(board, added), catalogue), { engines, keep, buy: 'never' });
+  const answer = await rewire(kitOf(withPedals(board, added), catalogue), { keep, buy: 'never' });
   expect(answer.kind).not.toBe('stopped');
   return answer.kind === 'plan';
 }
@@ -177,11 +174,11 @@ describe('a wiring that is no basis', () => {
 
   it('is told where it breaks a rule, or where there is no plan either', async () => {
     const { board, catalogue } = given;
-    const unsafe = await spare(kitOf({ ...board, wiring: [wired('strong', 1)] }, catalogue), { engines });
+    const unsafe = await spare(kitOf({ ...board, wiring: [wired('strong', 1)] }, catalogue));
     expect(unsafe).toMatchObject({ kind: 'unsafe', findings: [{ rule: 'current' }] });
     const hopeless = { ...board, pedals: [pedalOf('hopeless', 900)] };
-    expect(await spare(kitOf(hopeless, catalogue), { engines })).toEqual({ kind: 'impossible' });
-    expect(await spare(kitOf(board, catalogue), { engines, remainingMs: () => 0 })).toEqual({ kind: 'stopped' });
+    expect(await spare(kitOf(hopeless, catalogue))).toEqual({ kind: 'impossible' });
+    expect(await spare(kitOf(board, catalogue), { remainingMs: () => 0 })).toEqual({ kind: 'stopped' });
   });
 });
 
@@ -191,7 +188,7 @@ describe('one more pedal', () => {
     addPedal(
       kitOf(given.board, given.catalogue),
       { ...usualPedal('new', 0, true), draw: { kind: 'flat', microamps: microamps(milliamps * 1000) } },
-      { engines },
+      {},
     );
 
   it('goes where there is room, with nothing moved', async () => {
@@ -212,7 +209,7 @@ describe('one more pedal', () => {
     const late = pedalOf('late', 10, { accepts: listed(9, 18), prefers: volts(18) });
     const strong = bankOf(1, [settingOf(9, 250), settingOf(18, 100)]);
     const half = plugged([small(2), strong], [weak, late], [wired('weak', 1)]);
-    const found = await addPedal(kitOf(half.board, half.catalogue), usualPedal('new', 200_000, true), { engines });
+    const found = await addPedal(kitOf(half.board, half.catalogue), usualPedal('new', 200_000, true));
     expect(found).toMatchObject({
       of: 'plan',
       answer: { kind: 'plan', changes: { moves: [], added: ['late', 'new'] } },
@@ -221,7 +218,7 @@ describe('one more pedal', () => {
 
   it('is bought for where nothing else helps', async () => {
     const full = plugged([large(1)], [pedalOf('strong', 150)], [wired('strong', 1)]);
-    const found = await addPedal(kitOf(full.board, full.catalogue), usualPedal('new', 100_000, true), { engines });
+    const found = await addPedal(kitOf(full.board, full.catalogue), usualPedal('new', 100_000, true));
     expect(found).toMatchObject({
       answer: { kind: 'impossible' },
       bought: {

@@ -11,10 +11,8 @@ import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wante
 import { caseOf } from '../../../support/arbitraries.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { catalogueOf, partOf } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { share, trying } from '../../../support/runs.js';
 
-const engines = sharedEngines();
 const runs = 120;
 
 /** One to three pedals, with no more than what their player owns. */
@@ -127,9 +125,9 @@ describe('what to look for', () => {
     await fc.assert(
       fc.asyncProperty(bareBoard, async (board) => {
         const kit = kitOf(board, null);
-        const answer = await chooseOrSeek(kit, { engines });
+        const answer = await chooseOrSeek(kit);
         if (answer.kind === 'plan') return;
-        expect((await choose(kit, { engines })).kind).toBe('impossible');
+        expect((await choose(kit)).kind).toBe('impossible');
         const least = leastOf(board);
         if (answer.kind === 'impossible') seen.impossible += 1;
         if (answer.kind !== 'wanted') {

@@ -20,13 +20,11 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 
-const engines = sharedEngines();
 const headroom = { alone: factor(1.2), chained: factor(2), supply: factor(1.5) };
 const policy = policyOf({ headroom, guess: factor(1.5) });
 
-const answerFor = (board: Board) => chooseOrSeek(kitOf(board, null), { engines });
+const answerFor = (board: Board) => chooseOrSeek(kitOf(board, null));
 
 async function wantedFor(pedals: readonly Pedal[], more: Partial<Omit<Board, 'pedals'>> = {}): Promise<Wanted> {
   const answer = await answerFor(boardOf(pedals, { policy, ...more }));
@@ -107,7 +105,7 @@ describe('a search that stops early', () => {
   const pedals = [pedalOf('tuner', 30), pedalOf('drive', 10)];
 
   it('gives the best that was found, which is not proven, also where it never began', async () => {
-    const answer = await chooseOrSeek(kitOf(boardOf(pedals, { policy }), null), { engines, remainingMs: () => 0 });
+    const answer = await chooseOrSeek(kitOf(boardOf(pedals, { policy }), null), { remainingMs: () => 0 });
     if (answer.kind !== 'wanted') throw new Error(`nothing to look for: ${answer.kind}`);
     expect(answer.isProven).toBe(false);
     expect(answer.outputs.flatMap(({ pedals: fed }) => fed)).toEqual(['tuner', 'drive']);
@@ -117,7 +115,7 @@ describe('a search that stops early', () => {
   it('never takes what is owned to be too little, where nothing was found to look for', async () => {
     const six = supplyOf('six', 1, [bankOf(2, [settingOf(9, 100)])]);
     const board = boardOf(pedals, { policy, ...owning(six) });
-    const answer = await chooseOrSeek(kitOf(board, null), { engines, remainingMs: () => 0 });
+    const answer = await chooseOrSeek(kitOf(board, null), { remainingMs: () => 0 });
     expect(answer.kind).not.toBe('wanted');
   });
 });
@@ -207,10 +205,10 @@ describe('a supply with all of them', () => {
 describe('a catalogue, or a partial plan', () => {
   it('is answered by choose as ever', async () => {
     const board = boardOf([pedalOf('a', 10)], { policy });
-    const partial = await chooseOrSeek(kitOf(board, null), { engines, partial: true });
+    const partial = await chooseOrSeek(kitOf(board, null), { partial: true });
     expect(partial).toMatchObject({ kind: 'plan', wiring: { unpowered: ['a'] } });
     const sold = catalogueOf([supplyOf('weak', 1, [bankOf(1, [settingOf(9, 5)])])]);
-    const answer = await chooseOrSeek(kitOf(board, sold), { engines });
+    const answer = await chooseOrSeek(kitOf(board, sold));
     expect(answer.kind).toBe('impossible');
   });
 });

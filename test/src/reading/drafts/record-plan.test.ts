@@ -6,7 +6,6 @@ import { inputsFromText } from '../../../../src/reading/inputs-from-text.js';
 import { withPlanRecorded } from '../../../../src/reading/drafts/record-plan.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
 import { euros } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 
 const shop = `catalogue: Shop
 currency: EUR
@@ -33,7 +32,7 @@ const wiring = `wiring:
 async function recorded(board: string): Promise<string | null> {
   const read = inputsFromText({ file: 'board.yaml', text: board }, { file: 'shop.yaml', text: shop });
   if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
-  const answer = await choose(read.value, { engines: sharedEngines() });
+  const answer = await choose(read.value);
   if (answer.kind !== 'plan') throw new Error('it has no plan');
   return recordedAs(board, answer.wiring);
 }

@@ -22,14 +22,11 @@ import { jsonSchema, type SchemaKind } from '../../../../src/report/json/schemas
 import { addedJson, spareJson } from '../../../../src/report/json/spare-codec.js';
 import { verdictJson } from '../../../../src/report/json/verdict-codec.js';
 import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { caseFor, impossibleCases } from '../../../support/impossible-cases.js';
 import { wiredOf } from '../../../support/wired.js';
 import { everything } from '../everything.js';
 import { moving } from '../moving.js';
 import { pedalOf, tideway } from '../samples.js';
-
-const engines = sharedEngines();
 
 /** A schema of the kind that bears no key which it does not describe. */
 function closed(kind: SchemaKind) {
@@ -52,7 +49,7 @@ const plugged = kitOf({ ...tideway.board, wiring: tideway.wiring.feeds.map(wired
 describe('what is printed keeps its schema, and has no key that the schema does not know', () => {
   it('a plan for re-plugging', async () => {
     const { board, catalogue, plan } = moving((id) => id);
-    const pinned = await rewire(plugged, { engines, keep: [pedalId('tarn-fuzz')], buy: 'never' });
+    const pinned = await rewire(plugged, { keep: [pedalId('tarn-fuzz')], buy: 'never' });
     expectKept('plan', [answerJson(kitOf(board, catalogue), plan), answerJson(plugged, pinned)]);
   });
 
@@ -82,20 +79,20 @@ describe('what is printed keeps its schema, and has no key that the schema does 
     const bare = kitOf({ ...tideway.board, owned: { supplies: new Map(), parts: new Map() } }, tideway.catalogue);
     const asked = [new Map([[supplyId('quay-6'), 2]])];
     const tight = { ...bare.board, policy: { ...bare.board.policy, bricks: 1 } };
-    const found = await compare(bare, { engines, best: 3, asked });
-    const failed = await compare(kitOf(tight, { ...tideway.catalogue, supplies: [] }), { engines });
+    const found = await compare(bare, { best: 3, asked });
+    const failed = await compare(kitOf(tight, { ...tideway.catalogue, supplies: [] }));
     expectKept('comparison', [comparisonJson(bare, found), comparisonJson(bare, failed)]);
   });
 
   it('an explanation, of a plan, of a seat and of whatever makes a board impossible', async () => {
     const texts = [
-      explanationJson(own, await explain(own, { engines }), null),
-      explanationJson(own, await explain(own, { engines, pedal: pedalId('tarn-fuzz') }), pedalId('tarn-fuzz')),
+      explanationJson(own, await explain(own), null),
+      explanationJson(own, await explain(own, { pedal: pedalId('tarn-fuzz') }), pedalId('tarn-fuzz')),
     ];
     for (const one of impossibleCases) {
       const { board, catalogue } = caseFor(one);
       const kit = kitOf(board, catalogue);
-      texts.push(explanationJson(kit, await explain(kit, { engines }), null));
+      texts.push(explanationJson(kit, await explain(kit), null));
     }
     expectKept('explain', texts);
   });
@@ -106,14 +103,14 @@ describe('what is printed keeps its schema, and has no key that the schema does 
       tideway.catalogue,
     );
     const texts = [
-      spareJson(plugged, await spare(plugged, { engines })),
-      spareJson(unsafe, await spare(unsafe, { engines })),
+      spareJson(plugged, await spare(plugged)),
+      spareJson(unsafe, await spare(unsafe)),
     ];
     expectKept('spare', texts);
     const more = pedalOf('one-more');
     expectKept('spare-add', [
-      addedJson(plugged, await addPedal(plugged, more, { engines })),
-      addedJson(unsafe, await addPedal(unsafe, more, { engines })),
+      addedJson(plugged, await addPedal(plugged, more)),
+      addedJson(unsafe, await addPedal(unsafe, more)),
     ]);
   });
 
@@ -129,7 +126,7 @@ describe('what is printed keeps its schema, and has no key that the schema does 
       tideway.catalogue,
     );
     expectKept('ask', [
-      labelsJson(open, await decisiveLabels(open, { engines })),
+      labelsJson(open, await decisiveLabels(open)),
       labelsJson(open, { kind: 'unsafe', findings: [] }),
       labelsJson(open, { kind: 'impossible' }),
     ]);
@@ -152,7 +149,7 @@ describe('what is printed keeps its schema, and has no key that the schema does 
     const open = { ...pedalOf('open'), polarity: 'unknown', unknown: ['polarity'] } as const;
     const many = ['a', 'b', 'c', 'd', 'e', 'f'].map((id) => pedalOf(id));
     const bare = kitOf({ ...tideway.board, gear, pedals: [...tideway.board.pedals, open, ...many], wiring: [] }, null);
-    const wanted = await chooseOrSeek(bare, { engines });
+    const wanted = await chooseOrSeek(bare);
     if (wanted.kind !== 'wanted') throw new Error(`nothing to look for: ${wanted.kind}`);
     expect(wanted.installed.feeds.length).toBeGreaterThan(0);
     expectKept('wanted', [wantedJson(wanted)]);

@@ -9,9 +9,7 @@ import { comparisonJson } from '../../../../src/report/json/comparison-codec.js'
 import { comparisonText } from '../../../../src/report/screen/comparison-screen.js';
 import { widthOf } from '../../../../src/report/screen/layout.js';
 import { bankOf, boardOf, catalogueOf, euros, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 
-const engines = sharedEngines();
 const nine = [settingOf(9, 300)];
 const shop = catalogueOf([
   supplyOf('raft', 30, [bankOf(4, nine, { isolated: false })]),
@@ -30,7 +28,7 @@ const asked = [{ raft: 1, dory: 1 }, { quay: 1, dory: 2 }, { dory: 2 }].map(
   (units) => new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count])),
 );
 
-const comparison: Comparison = await compare(kitOf(board, shop), { engines, best: 3, asked });
+const comparison: Comparison = await compare(kitOf(board, shop), { best: 3, asked });
 const plain = { width: 80, colour: false };
 
 describe('a comparison on a screen', () => {
@@ -91,7 +89,7 @@ Before you plug anything in
 
   it('has choices that differ in what they give, who may hum, and what is over the budget', async () => {
     const poor = { ...board, policy: { ...board.policy, budget: euros(40) } };
-    const compared = await compare(kitOf(poor, shop), { engines, asked });
+    const compared = await compare(kitOf(poor, shop), { asked });
     expect(comparisonText(kitOf(poor, shop), compared, plain)).toBe(`Trio: purchases compared
 4 choices at Test shop that differ in what they give, and 2 that you asked for.
 The budget is 40.00 EUR: what is over it is told. Best is what costs least, with

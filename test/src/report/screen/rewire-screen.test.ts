@@ -40,7 +40,7 @@ function screensOf(named: (id: string) => string, options: ScreenOptions): reado
   const { board, catalogue, plan } = moving(named);
   const answers: readonly Answer[] = [
     plan,
-    { ...plan, gap: { tier: 'moved', value: 5, bound: 2 }, evidence: { kind: 'agreement' } },
+    { ...plan, gap: { tier: 'moved', value: 5, bound: 2 }, evidence: { kind: 'tags', cases: 1, limits: false } },
     { kind: 'impossible', aim: 'moves', reasons: requests },
     { kind: 'stopped', aim: 'moves' },
   ];

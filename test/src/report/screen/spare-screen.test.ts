@@ -20,10 +20,8 @@ import {
   settingOf,
   supplyOf,
 } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { wiredOn } from '../../../support/wired.js';
 
-const engines = sharedEngines();
 const screen = { width: 100, colour: false } as const;
 const box = supplyId('box');
 
@@ -41,14 +39,14 @@ function twoBoxes(): { readonly board: Board; readonly catalogue: Catalogue } {
 describe('what there is to spare on a screen', () => {
   it('names the unit of a place where two alike are owned and nothing hangs on the other', async () => {
     const { board, catalogue } = twoBoxes();
-    const text = spareText(kitOf(board, catalogue), await spare(kitOf(board, catalogue), { engines }), screen);
+    const text = spareText(kitOf(board, catalogue), await spare(kitOf(board, catalogue)), screen);
     expect(text).toMatch(/as it is plugged: up to 250 mA, on box, unit [12], output [12]\./);
   });
 
   it('speaks of a plan where not every pedal is plugged, and calls none of it plugged', async () => {
     const { board, catalogue } = twoBoxes();
     const kit = kitOf({ ...board, pedals: [...board.pedals, pedalOf('late', 20)] }, catalogue);
-    const text = spareText(kit, await spare(kit, { engines }), screen);
+    const text = spareText(kit, await spare(kit), screen);
     expect(text).toContain('By the best plan, since not every pedal is plugged in today: 2 pedals');
     expect(text).toMatch(/as that plan has it, \d when others may move\./);
     expect(text).not.toContain('as it is plugged');
@@ -56,7 +54,7 @@ describe('what there is to spare on a screen', () => {
 
   it('gives what is left of totals that nothing hangs on, in a unit that is in use', async () => {
     const { board, catalogue } = twoBoxes();
-    const found = await spare(kitOf(board, catalogue), { engines });
+    const found = await spare(kitOf(board, catalogue));
     const text = spareText(kitOf(board, catalogue), found, screen);
     expect(text.match(/these outputs together/g)).toHaveLength(4);
     const { units } = JSON.parse(spareJson(kitOf(board, null), found)) as { units: { totals: { left: number }[] }[] };
@@ -79,7 +77,7 @@ describe('an answer about one output', () => {
 describe('one more pedal on a screen', () => {
   it('offers no plan without the pedal, and speaks of what was typed', async () => {
     const { board, catalogue } = twoBoxes();
-    const added = await addPedal(kitOf(board, catalogue), usualPedal('new', 900_000, true), { engines });
+    const added = await addPedal(kitOf(board, catalogue), usualPedal('new', 900_000, true));
     if (added.kind !== 'added') throw new Error(`it is ${added.kind}`);
     const text = addedText(added, screen);
     expect(text).toContain('One more pedal: no, not even when others move.');
@@ -91,7 +89,7 @@ describe('one more pedal on a screen', () => {
   it('says what counts as owned though it is only planned', async () => {
     const { board, catalogue } = twoBoxes();
     const bare = kitOf({ ...board, owned: { supplies: new Map(), parts: new Map() }, wiring: [] }, catalogue);
-    const added = await addPedal(bare, usualPedal('new', 20_000, true), { engines });
+    const added = await addPedal(bare, usualPedal('new', 20_000, true));
     if (added.kind !== 'added') throw new Error(`it is ${added.kind}`);
     const text = addedText(added, screen);
     expect(text).toContain('By the best plan, once what it buys is there, since not every pedal is plugged in today.');

@@ -8,9 +8,7 @@ import { reportText } from '../../../../src/report/formats.js';
 import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
 import { wantedText } from '../../../../src/report/screen/wanted-screen.js';
 import { bankOf, boardOf, factor, pedalOf, policyOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 
-const engines = sharedEngines();
 const policy = policyOf({
   headroom: { alone: factor(1.2), chained: factor(2), supply: factor(1.2) },
   mains: [volts(230)],
@@ -32,7 +30,7 @@ const board: Board = boardOf(
 );
 
 async function sought(of: Board): Promise<Wanted> {
-  const answer = await chooseOrSeek(kitOf(of, null), { engines });
+  const answer = await chooseOrSeek(kitOf(of, null));
   if (answer.kind !== 'wanted') throw new Error(`nothing to look for: ${answer.kind}`);
   return answer;
 }
@@ -42,7 +40,7 @@ const said = (wanted: Wanted): string => wantedText(wanted, { width: 132, colour
 
 describe('what to look for, on a screen', () => {
   it('is told to be unproven where the search stopped early', async () => {
-    const found = await chooseOrSeek(kitOf(board, null), { engines, remainingMs: () => 0 });
+    const found = await chooseOrSeek(kitOf(board, null), { remainingMs: () => 0 });
     if (found.kind !== 'wanted') throw new Error(`nothing to look for: ${found.kind}`);
     expect(said(found)).toContain(
       'Best found, not proven: the search stopped early. With this list every pedal has power; perhaps fewer outputs or ' +

@@ -6,13 +6,10 @@ import { reportText } from '../../../../src/report/formats.js';
 import { sheetText } from '../../../../src/report/sheet/sheet.js';
 import type { PlanHandout } from '../../../../src/report/words/handout.js';
 import { elementsOf, type FoundElement } from '../../../support/elements.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { allHandouts, movingPlan, planOf, plainPlan } from '../handouts.js';
 import { boardOf, pedalOf, tideway } from '../samples.js';
 
 const occasion = { shop: null, date: null };
-const engines = sharedEngines();
-
 const named = (elements: readonly FoundElement[], name: string): readonly FoundElement[] =>
   elements.filter((element) => element.name === name);
 const headings = (handout: PlanHandout): readonly string[] =>
@@ -36,7 +33,7 @@ describe('the sheet of a plan', () => {
     const sidesFor = async (pedals: number): Promise<number> => {
       const board = boardOf(Array.from({ length: pedals }, (_, at) => pedalOf(`pedal-${at}`)));
       const kit = kitOf(board, tideway.catalogue);
-      const text = reportText('sheet', { kit, answer: await choose(kit, { engines }) });
+      const text = reportText('sheet', { kit, answer: await choose(kit) });
       return named(elementsOf(text), 'div').filter(isSide).length;
     };
     expect([await sidesFor(10), await sidesFor(11)]).toEqual([1, 2]);
@@ -84,7 +81,7 @@ describe('the sheet of a plan', () => {
   it('has a box for each plug to measure, none for a place that is kept, and where that is', async () => {
     const board = boardOf([pedalOf('echo'), pedalOf('wah', { kept: 'unread', unknown: ['volts'] })]);
     const kit = kitOf(board, tideway.catalogue);
-    const text = reportText('sheet', { kit, answer: await choose(kit, { engines }) });
+    const text = reportText('sheet', { kit, answer: await choose(kit) });
     expect(text.match(/Lead \S+ reads right/g)).toHaveLength(1);
     expect(wordsOf(text)).toMatch(/Plug nothing in here yet: Quay 6, output \d: for wah \(label unread\)\./);
   });

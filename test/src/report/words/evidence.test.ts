@@ -72,10 +72,4 @@ describe('why no plan is better', () => {
       /^The cheapest possible for 2 pedals: .* That holds in each of 3 cases that together leave nothing out\.$/,
     );
   });
-
-  it('names the agreement of two searches where there are no tags', () => {
-    expect(paragraph('cost', { kind: 'agreement' }, { money: minorUnits(100) })).toMatch(
-      /^The cheapest possible: two searches .* found no better plan/,
-    );
-  });
 });

@@ -5,15 +5,12 @@ import { explain } from '../../../../src/planning/explain/explain.js';
 import { argumentTexts } from '../../../../src/report/words/explain-argument.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { pedalOf } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { box, caseOf, fan, twin, type Given } from '../../planning/given.js';
-
-const engines = sharedEngines();
 
 async function whyNot(given: Given): Promise<readonly string[]> {
   const { board, catalogue } = caseOf(given);
   const kit = kitOf(board, catalogue);
-  const explanation = await explain(kit, { engines, shrinkMs: 100_000 });
+  const explanation = await explain(kit, { shrinkMs: 100_000 });
   if (explanation.kind !== 'impossible') throw new Error(`it is ${explanation.kind}`);
   return explanation.conflicts.flatMap((argument) => argumentTexts(speechOf(kit), argument));
 }

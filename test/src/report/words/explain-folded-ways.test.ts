@@ -6,15 +6,12 @@ import { explain } from '../../../../src/planning/explain/explain.js';
 import { wayTexts } from '../../../../src/report/words/explain-folded-ways.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { pedalOf } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { box, caseOf, type Given } from '../../planning/given.js';
-
-const engines = sharedEngines();
 
 async function waysOf(given: Given): Promise<readonly string[]> {
   const { board, catalogue } = caseOf(given);
   const kit = kitOf(board, catalogue);
-  const explanation = await explain(kit, { engines, shrinkMs: 100_000 });
+  const explanation = await explain(kit, { shrinkMs: 100_000 });
   if (explanation.kind !== 'impossible') throw new Error(`it is ${explanation.kind}`);
   return wayTexts(speechOf(kit), explanation.ways);
 }
@@ -50,7 +47,7 @@ describe('many ways out of one sort', () => {
 it('of which the plans differ tell from the cheapest, and what it is for, to the dearest', async () => {
   const { board, catalogue } = caseOf(tooMany('alder', 'birch', 'cedar'));
   const kit = kitOf(board, catalogue);
-  const explanation = await explain(kit, { engines, shrinkMs: 100_000 });
+  const explanation = await explain(kit, { shrinkMs: 100_000 });
   if (explanation.kind !== 'impossible') throw new Error(`it is ${explanation.kind}`);
   const dearer = explanation.ways.map((way, at) => ({
     ...way,

@@ -6,15 +6,12 @@ import { explain } from '../../../../src/planning/explain/explain.js';
 import { elsewhereTexts } from '../../../../src/report/words/explain-seat.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { bankOf, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { caseOf, type Given } from '../../planning/given.js';
-
-const engines = sharedEngines();
 
 async function elsewhere(given: Given, pedal: PedalId): Promise<readonly string[]> {
   const { board, catalogue } = caseOf(given);
   const kit = kitOf(board, catalogue);
-  const explanation = await explain(kit, { engines, pedal });
+  const explanation = await explain(kit, { pedal });
   if (explanation.kind !== 'plan' || explanation.seat === null) throw new Error(`it is ${explanation.kind}`);
   return elsewhereTexts(speechOf(kit), pedal, explanation.seat.elsewhere);
 }

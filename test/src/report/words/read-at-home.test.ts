@@ -5,11 +5,9 @@ import { labelsOf } from '../../../../src/planning/ask/decisive-labels.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
 import { readAtHome } from '../../../../src/report/words/read-at-home.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
-import { sharedEngines } from '../../../support/engines.js';
 import { bankFrom, boardOf, catalogueOf, partOf, pedalOf, settingOf, supplyOf } from '../samples.js';
 import { microamps } from '../../../../src/domain/quantities.js';
 
-const engines = sharedEngines();
 const milliamps = (value: number) => ({ kind: 'flat', microamps: microamps(value * 1000) }) as const;
 
 const board = boardOf([
@@ -28,13 +26,13 @@ const shop = catalogueOf(
   [partOf('flip', { kind: 'adapter' }, { reverses: true })],
 );
 const kit = kitOf(board, shop);
-const answer = await choose(kit, { engines });
+const answer = await choose(kit);
 if (answer.kind !== 'plan') throw new Error('no plan');
 const { wiring } = answer;
 
 describe('what is to be read at home', () => {
   it('says first what decides what to buy, then what decides the wiring, then what was taken to be so', async () => {
-    const labels = await labelsOf(kit, wiring, { engines });
+    const labels = await labelsOf(kit, wiring);
     expect(readAtHome(speechOf(kit), wiring, labels)).toEqual({
       groups: [
         {
@@ -62,8 +60,8 @@ describe('what is to be read at home', () => {
   });
 
   it('never promises a draw more than is good, to the microamp', async () => {
-    const [draw] = (await labelsOf(kit, wiring, { engines })).flatMap(({ draw: one }) => one ?? []);
-    const text = JSON.stringify(readAtHome(speechOf(kit), wiring, await labelsOf(kit, wiring, { engines })));
+    const [draw] = (await labelsOf(kit, wiring)).flatMap(({ draw: one }) => one ?? []);
+    const text = JSON.stringify(readAtHome(speechOf(kit), wiring, await labelsOf(kit, wiring)));
     const told = [...text.matchAll(/up to (\d+) mA/g)].map(([, figure]) => Number(figure) * 1000);
     expect(told.length).toBeGreaterThan(0);
     const reaches = [draw?.asWired.microamps ?? 0, draw?.samePurchase?.microamps ?? 0];

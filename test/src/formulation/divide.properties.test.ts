@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+
+import { choosingAims } from '../../../src/domain/aim.js';
+import { divided } from '../../../src/formulation/divide.js';
+import { optimise } from '../../../src/formulation/optimise.js';
+import type { Question } from '../../../src/formulation/question.js';
+import type { Loadout } from '../../../src/loadout/loadout.js';
+import { caseOf } from '../../support/arbitraries.js';
+import { share, trying } from '../../support/runs.js';
+import { Tally } from '../../support/tally.js';
+import { questionFor } from './second-opinion.js';
+
+/** Parts that disagree about where every pedal hangs that some supply feeds by itself. */
+const partsOf = ({ supplies }: Question): readonly Loadout[] =>
+  supplies.flatMap(({ supply, unit, solos }) =>
+    solos.slice(0, 3).map((use) => ({ supply, unit, mode: null, hung: [{ kind: 'solo', use }] })),
+  );
+
+/** The tiers' values of the best plan, in the order of the tiers; null where there is none. */
+async function bestOf(question: Question): Promise<readonly number[] | null> {
+  const outcome = await optimise(question, { remainingMs: () => Infinity });
+  if (outcome.kind === 'stopped') throw new Error('nothing stops it');
+  return outcome.kind === 'proven' ? [...outcome.values.values()] : null;
+}
+
+const isLess = (one: readonly number[], other: readonly number[]): boolean => {
+  const at = one.findIndex((value, index) => value !== other[index]);
+  return at >= 0 && (one[at] ?? 0) < (other[at] ?? 0);
+};
+
+/** Twice divided: the parts of the parts of a question. */
+function divisions(question: Question, seen: Tally): readonly Question[] {
+  const parts = divided(question, partsOf(question));
+  if (parts === null) return [question];
+  seen.add('divided');
+  if (parts.some(({ bench }) => bench.classes.length > question.bench.classes.length)) seen.add('one apart');
+  if (parts.some(({ supplies }) => supplies.length > question.supplies.length)) seen.add('a unit apart');
+  return parts;
+}
+
+const asked = fc.record({
+  of: caseOf({ min: 1, max: 5 }, { min: 1, max: 3 }, 3),
+  aim: fc.constantFrom(...choosingAims),
+  partial: fc.boolean(),
+});
+
+it('the best plan of a question is the best of the parts that it is divided into', async () => {
+  const seen = new Tally();
+  await fc.assert(
+    fc.asyncProperty(asked, async (one) => {
+      const question = questionFor(one);
+      const whole = await bestOf(question);
+      const parts = divisions(question, seen).flatMap((part) => divisions(part, seen));
+      const found = await Promise.all(parts.map(bestOf));
+      const best = found.reduce((least, each) => (least === null || (each !== null && isLess(each, least)) ? each : least), null); // prettier-ignore
+      expect(best).toEqual(whole);
+      seen.add(whole === null ? 'impossible' : 'plan');
+    }),
+    trying(200),
+  );
+  expect(seen.lacking(share(20), 'divided', 'one apart', 'a unit apart', 'plan', 'impossible')).toEqual([]);
+});
