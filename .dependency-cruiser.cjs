@@ -30,7 +30,7 @@ const open = {
   'src/reading': ['src/domain'],
   'src/domain': [],
   solver: [],
-  'bench/rival': ['src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
+  'bench/rival': ['src/planning', 'src/formulation', 'src/loadout', 'src/audit', 'src/domain', 'solver'],
 };
 
 const oneWay = Object.entries(open).map(([folder, targets]) => ({

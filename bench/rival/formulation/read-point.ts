@@ -1,7 +1,7 @@
 import type { ProgramPoint } from '../../../solver/program.js';
 import type { Feed } from '../../../src/domain/plan.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
-import { packChains } from '../../../src/loadout/chain-packing.js';
+import { packChains } from './chain-packing.js';
 import { takesThePlace } from '../../../src/loadout/ground-mode.js';
 import { placeItems, type PlacedItem } from '../../../src/loadout/placement.js';
 import { likeOf, type Bench } from '../../../src/loadout/bench.js';

@@ -1,8 +1,8 @@
-import type { Policy } from '../domain/board.js';
-import type { Pedal } from '../domain/pedal.js';
-import { takesThePlace } from './ground-mode.js';
-import { withinFactor } from './load.js';
-import type { ChainPlace, ChainPool } from './uses.js';
+import type { Policy } from '../../../src/domain/board.js';
+import type { Pedal } from '../../../src/domain/pedal.js';
+import { takesThePlace } from '../../../src/loadout/ground-mode.js';
+import { withinFactor } from '../../../src/loadout/load.js';
+import type { ChainPlace, ChainPool } from '../../../src/loadout/uses.js';
 
 /** How many steps the search takes before it gives up; giving up is never taken for an answer. */
 const stepLimit = 50_000;

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { perPedalTier } from '../../../src/domain/pedal-tier.js';
-import type { Policy } from '../../../src/domain/board.js';
-import type { Pedal } from '../../../src/domain/pedal.js';
-import { chainHolds, packChains } from '../../../src/loadout/chain-packing.js';
-import type { GroundMode } from '../../../src/loadout/ground-mode.js';
-import type { ChainPlace, ChainPool } from '../../../src/loadout/uses.js';
-import { factor, pedalOf, policyOf } from '../../support/builders.js';
-import { share, trying } from '../../support/runs.js';
+import { perPedalTier } from '../../../../src/domain/pedal-tier.js';
+import type { Policy } from '../../../../src/domain/board.js';
+import type { Pedal } from '../../../../src/domain/pedal.js';
+import { chainHolds, packChains } from '../../../../bench/rival/formulation/chain-packing.js';
+import type { GroundMode } from '../../../../src/loadout/ground-mode.js';
+import type { ChainPlace, ChainPool } from '../../../../src/loadout/uses.js';
+import { factor, pedalOf, policyOf } from '../../../support/builders.js';
+import { share, trying } from '../../../support/runs.js';
 
 const analogue = pedalOf('analogue', 10);
 const digital = pedalOf('digital', 10, { digital: true, highGain: true });
