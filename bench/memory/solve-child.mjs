@@ -27,7 +27,10 @@ async function solved({ board, catalogue, rival, second, capMs }, started) {
   const { closeEngines } = await compiled('bench/rival/engines/engines.js');
   const engines = startEngines();
   try {
-    return await chooseCompact(board, catalogue, { engines: second ? engines : { ...engines, second: null }, remainingMs });
+    return await chooseCompact(board, catalogue, {
+      engines: second ? engines : { ...engines, second: null },
+      remainingMs,
+    });
   } finally {
     await closeEngines(engines);
   }

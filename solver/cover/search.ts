@@ -22,6 +22,7 @@ import {
 } from './dual-prices.js';
 import { COLD } from './simplex.js';
 import { mixedGroups, usedColumns, wholeColumns } from './points.js';
+import type { CoverOutcome } from './outcome.js';
 import { casesOf, finishedTree, type CoverNode } from './tree.js';
 
 export type CoverOptions<Content> = {
@@ -36,36 +37,6 @@ export type CoverOptions<Content> = {
   readonly known: { readonly value: number; readonly contents: readonly Content[] } | null;
   readonly onProgress?: ((progress: { readonly value: number | null; readonly bound: number }) => void) | undefined;
 };
-
-export type CoverOutcome<Content> =
-  | {
-      readonly kind: 'optimal';
-      readonly value: number;
-      readonly contents: readonly Content[];
-      readonly proof: CoverProof;
-    }
-  /** Every solution costs more than the greatest value worth looking at: there is none. */
-  | { readonly kind: 'infeasible'; readonly proof: CoverProof }
-  | {
-      readonly kind: 'stopped';
-      readonly best: { readonly value: number; readonly contents: readonly Content[] } | null;
-      /** No solution is worth less. */
-      readonly bound: number;
-    }
-  | {
-      /** Every number that can be branched on is whole, and yet no solution can be read from them. */
-      readonly kind: 'stuck';
-      /** The groups of which different columns share units, and how many units. */
-      readonly mixed: ReadonlyMap<number, number>;
-      /** The columns of which parts are used, or whole ones. */
-      readonly used: readonly Content[];
-      /** How many cases were told apart. */
-      readonly cases: number;
-      readonly best: { readonly value: number; readonly contents: readonly Content[] } | null;
-      readonly bound: number;
-    };
-
-export type CoverProof = { readonly scale: number; readonly tree: CoverNode };
 
 type Impasse<Content> = Pick<Extract<CoverOutcome<Content>, { kind: 'stuck' }>, 'mixed' | 'used'>;
 

@@ -38,7 +38,10 @@ function withOneApart(question: Question, pedal: number): { readonly question: Q
   const [like] = others;
   if (of === undefined || first === undefined || like === undefined) return { question, pedal };
   const apart = bench.classes.length;
-  const classes = [...bench.classes.with(pedal, { ...of, like, members: others }), { ...of, like: first, members: [first] }];
+  const classes = [
+    ...bench.classes.with(pedal, { ...of, like, members: others }),
+    { ...of, like: first, members: [first] },
+  ];
   const twice = <Use extends { readonly pedal: number }>(uses: readonly Use[]): readonly Use[] => [
     ...uses,
     ...uses.filter((use) => use.pedal === pedal).map((use) => ({ ...use, pedal: apart })),
@@ -54,11 +57,7 @@ function withOneApart(question: Question, pedal: number): { readonly question: Q
 }
 
 /** Null when it is certain where the pedal hangs, and how. */
-function byPlace(
-  question: Question,
-  pedal: number,
-  isUsed: (uses: SupplyUses) => boolean,
-): readonly Question[] | null {
+function byPlace(question: Question, pedal: number, isUsed: (uses: SupplyUses) => boolean): readonly Question[] | null {
   const feeding = question.supplies.filter((uses) => feedable(uses).has(pedal));
   const mayBeLeftOut = mostLeftOut(question, pedal) > 0;
   const [only] = feeding;
@@ -109,7 +108,9 @@ const alone = (use: SoloUse): Way => ({ use, pool: null, lead: null });
 const waysOn = ({ solos, chains }: SupplyUses, pedal: number): readonly Way[] =>
   [
     ...solos.map(alone),
-    ...chains.flatMap((pool) => pool.places.flatMap((use) => pool.leads.map((lead) => ({ use, pool, lead: lead.kind })))),
+    ...chains.flatMap((pool) =>
+      pool.places.flatMap((use) => pool.leads.map((lead) => ({ use, pool, lead: lead.kind }))),
+    ),
   ].filter(({ use }) => use.pedal === pedal);
 
 /** The question with no other ways for a pedal than these. What is struck out may be what made a supply as good as another. */

@@ -1,4 +1,5 @@
-import { searchCover, type CoverOutcome } from '../../solver/cover/search.js';
+import { searchCover } from '../../solver/cover/search.js';
+import type { CoverOutcome } from '../../solver/cover/outcome.js';
 import type { Completed } from '../../solver/cover/program.js';
 import { casesOf } from '../../solver/cover/tree.js';
 import type { Criterion } from '../domain/aim.js';

@@ -29,7 +29,7 @@ async function inParts(
   let best: Proven | null = null;
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { impasse } = next.outcome;
-    if (impasse !== null && best !== null && cannotBeat(next.outcome, best)) {
+    if (impasse !== null && cannotBeat(next.outcome, best)) {
       evidence.cases += impasse.cases;
       continue;
     }
@@ -42,15 +42,17 @@ async function inParts(
         open.push({ question: part, outcome });
         continue;
       }
-      evidence.cases += outcome.kind === 'proven' ? outcome.evidence.cases : 1;
-      evidence.limits ||= outcome.kind === 'proven' && outcome.evidence.limits;
-      if (outcome.kind === 'proven' && (best === null || isBetter(outcome, best))) best = outcome;
+      const { cases, limits } = outcome.kind === 'proven' ? outcome.evidence : { cases: 1, limits: false };
+      evidence.cases += cases;
+      evidence.limits ||= limits;
+      if (outcome.kind === 'proven' && isBetter(outcome, best)) best = outcome;
     }
   }
   return best === null ? { kind: 'impossible' } : { ...best, evidence: { kind: 'tags', ...evidence }, proof: null };
 }
 
-const isBetter = (one: Proven, other: Proven): boolean => {
+const isBetter = (one: Proven, other: Proven | null): boolean => {
+  if (other === null) return true;
   for (const [tier, value] of one.values) {
     const difference = value - (other.values.get(tier) ?? 0);
     if (difference !== 0) return difference < 0;
@@ -59,7 +61,8 @@ const isBetter = (one: Proven, other: Proven): boolean => {
 };
 
 /** Whether no plan for a part is better than one in hand. */
-function cannotBeat({ settled, open }: Stopped, best: Proven): boolean {
+function cannotBeat({ settled, open }: Stopped, best: Proven | null): boolean {
+  if (best === null) return false;
   for (const [tier, value] of best.values) {
     const least = settled.get(tier) ?? (open?.tier === tier ? open.bound : null);
     if (least === null || least !== value) return least !== null && least > value;

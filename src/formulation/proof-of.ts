@@ -1,5 +1,5 @@
 import { limitsOne } from '../../solver/cover/decisions.js';
-import type { CoverProof } from '../../solver/cover/search.js';
+import type { CoverProof } from '../../solver/cover/outcome.js';
 import type { BranchingConstraint } from '../../solver/cover/program.js';
 import type { CoverNode } from '../../solver/cover/tree.js';
 import type { PartId, PedalId } from '../domain/quantities.js';

@@ -34,7 +34,9 @@ export async function compactSearch(question: Question, effort: CompactEffort): 
 }
 
 /** What it may use: engines beside what the search by loadouts may. */
-export type CompactEffort = Pick<Effort, 'timing' | 'remainingMs' | 'signal' | 'onProgress'> & { readonly engines: Engines };
+export type CompactEffort = Pick<Effort, 'timing' | 'remainingMs' | 'signal' | 'onProgress'> & {
+  readonly engines: Engines;
+};
 
 /** As the search by loadouts tells it, but for what its proofs rest on: here engines agree on every step. */
 export type CompactOutcome =
@@ -88,7 +90,11 @@ async function searchRound(round: Round): Promise<RoundResult> {
   };
 }
 
-type Start = { readonly effort: CompactEffort; readonly point: ProgramPoint | null; readonly bound: number | undefined };
+type Start = {
+  readonly effort: CompactEffort;
+  readonly point: ProgramPoint | null;
+  readonly bound: number | undefined;
+};
 
 function proveStep(program: Program, step: CompactStep, { effort, point, bound }: Start): Promise<Proven> {
   const tier = step.tiers[0]?.tier ?? null;

@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Engines } from '../../../bench/rival/engines/engines.js';
-import { compactSearch, type CompactEffort, type CompactOutcome } from '../../../bench/rival/formulation/compact-search.js';
+import {
+  compactSearch,
+  type CompactEffort,
+  type CompactOutcome,
+} from '../../../bench/rival/formulation/compact-search.js';
 import { expectTrue, figuresOf, questionFor, type Asked } from '../../src/formulation/second-opinion.js';
 import { tinyCase, type Case } from '../../support/arbitraries.js';
 import { bruteForce } from '../../support/brute-force.js';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { CoverProgram } from '../../../solver/cover/program.js';
-import type { CoverOutcome } from '../../../solver/cover/search.js';
+import type { CoverOutcome } from '../../../solver/cover/outcome.js';
 import { cheapest, completed, exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
 import { proves } from './proof-tree.js';
 import { ended, expectTrue, search, toldApart } from './searching.js';

@@ -2,7 +2,8 @@
 import { expect } from 'vitest';
 
 import type { CoverProgram } from '../../../solver/cover/program.js';
-import { searchCover, type CoverOptions, type CoverOutcome } from '../../../solver/cover/search.js';
+import { searchCover, type CoverOptions } from '../../../solver/cover/search.js';
+import type { CoverOutcome } from '../../../solver/cover/outcome.js';
 import { proves } from './proof-tree.js';
 import { completed, programOf, type SmallCover } from './small-covers.js';
 

@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 
 import { choosingAims } from '../../../src/domain/aim.js';
+import { pedalId } from '../../../src/domain/quantities.js';
 import { divided } from '../../../src/formulation/divide.js';
 import { optimise } from '../../../src/formulation/optimise.js';
 import type { Question } from '../../../src/formulation/question.js';
 import type { Loadout } from '../../../src/loadout/loadout.js';
-import { caseOf } from '../../support/arbitraries.js';
+import { caseOf, type Case } from '../../support/arbitraries.js';
 import { share, trying } from '../../support/runs.js';
 import { Tally } from '../../support/tally.js';
 import { questionFor } from './second-opinion.js';
@@ -29,7 +30,7 @@ const isLess = (one: readonly number[], other: readonly number[]): boolean => {
   return at >= 0 && (one[at] ?? 0) < (other[at] ?? 0);
 };
 
-/** Twice divided: the parts of the parts of a question. */
+/** The parts of a question; itself where it is not divided. */
 function divisions(question: Question, seen: Tally): readonly Question[] {
   const parts = divided(question, partsOf(question));
   if (parts === null) return [question];
@@ -39,8 +40,17 @@ function divisions(question: Question, seen: Tally): readonly Question[] {
   return parts;
 }
 
+/** The case with another pedal like the first. */
+const withTwin = ({ board, catalogue }: Case): Case => ({
+  board: {
+    ...board,
+    pedals: [...board.pedals, ...board.pedals.slice(0, 1).map((like) => ({ ...like, id: pedalId('twin') }))],
+  },
+  catalogue,
+});
+
 const asked = fc.record({
-  of: caseOf({ min: 1, max: 5 }, { min: 1, max: 3 }, 3),
+  of: caseOf({ min: 1, max: 4 }, { min: 1, max: 3 }, 3).map(withTwin),
   aim: fc.constantFrom(...choosingAims),
   partial: fc.boolean(),
 });

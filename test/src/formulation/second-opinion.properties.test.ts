@@ -29,7 +29,8 @@ function within(asks: number): CompactEffort {
 const askedAbout = (cases: fc.Arbitrary<Case>): fc.Arbitrary<Asked> =>
   fc.record({ of: cases, aim: fc.constantFrom(...choosingAims), partial: fc.boolean() });
 
-const loadoutsSay = (asked: Asked): Promise<SearchOutcome> => optimise(questionFor(asked), { remainingMs: () => Infinity });
+const loadoutsSay = (asked: Asked): Promise<SearchOutcome> =>
+  optimise(questionFor(asked), { remainingMs: () => Infinity });
 
 /** Asks the compact program, too, and holds the answers against each other. */
 async function compared(asked: Asked, loadouts: SearchOutcome, seen: Tally, effort = patience): Promise<void> {

@@ -27,7 +27,12 @@ export const plainPlan = (): PlanHandout =>
 /** The plan of everything as a difference against today. */
 export function movingPlan(named: (id: string) => string = same): PlanHandout {
   const { board, catalogue, plan } = moving(named);
-  return asPlan(handoutOf({ kit: kitOf(board, catalogue), answer: { ...plan, evidence: { kind: 'tags', cases: 1, limits: false } } }));
+  return asPlan(
+    handoutOf({
+      kit: kitOf(board, catalogue),
+      answer: { ...plan, evidence: { kind: 'tags', cases: 1, limits: false } },
+    }),
+  );
 }
 
 /** Every kind of answer about the board of everything. */

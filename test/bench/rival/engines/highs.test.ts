@@ -20,7 +20,7 @@ test('its duals make the bound of the relaxation, in the units of the objective'
       { name: 'y', terms: [term(1, 1)], lower: null, upper: 1 },
     ],
   };
-  const duals = (await load()).relaxationDuals?.(program, cost, 5_000);
+  const duals = (await load()).relaxationDuals(program, cost, 5_000);
   // y = 1, x = 1, z = 1 costs 1000, and no relaxed point costs less.
   expect(duals).toHaveLength(3);
   expect(lowerBound(program, cost, duals ?? [])).toBe(1010);
@@ -34,7 +34,7 @@ test('its ray refutes a program whose relaxation has no solution', async () => {
       { name: 'most', terms: [term(0, 1), term(1, 3), term(2, 1)], lower: null, upper: 8 },
     ],
   };
-  const ray = (await load()).relaxationDuals?.(program, cost, 5_000);
+  const ray = (await load()).relaxationDuals(program, cost, 5_000);
   expect(refutes(program, ray ?? [])).toBe(true);
 });
 

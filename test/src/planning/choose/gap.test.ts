@@ -23,10 +23,15 @@ test('the gap of a plan that is not proven is told in money, not in the steps of
     supplyOf('small', 50, [outputs], { total: currentTotal(1000) }),
     supplyOf('large', 70, [outputs], { total: currentTotal(1200) }),
   ]);
-  let asked = 0;
-  const answer = await choose(kitOf(board, catalogue), { remainingMs: () => ((asked += 1) > 2 ? 0 : 60_000) });
-  console.log(JSON.stringify(answer));
-  expect(answer).toMatchObject({ kind: 'plan', gap: { tier: 'cost', value: 7000, bound: 6000 } });
+  const bounds: (number | null)[] = [];
+  for (let most = 0; most < 8; most += 1) {
+    let asked = 0;
+    const answer = await choose(kitOf(board, catalogue), { remainingMs: () => ((asked += 1) > most ? 0 : 60_000) });
+    if (answer.kind !== 'plan' || answer.gap === null) continue;
+    expect(answer.gap).toMatchObject({ tier: 'cost', value: 7000 });
+    bounds.push(answer.gap.bound);
+  }
+  expect(bounds).toEqual(['x']);
 });
 
 test('where time runs out and no quick plan keeps the budget, a partial plan leaves every pedal out', async () => {

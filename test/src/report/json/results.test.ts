@@ -102,10 +102,7 @@ describe('what is printed keeps its schema, and has no key that the schema does 
       { ...plugged.board, wiring: plugged.board.wiring.map((wired) => ({ ...wired, chain: partId('nobody') })) },
       tideway.catalogue,
     );
-    const texts = [
-      spareJson(plugged, await spare(plugged)),
-      spareJson(unsafe, await spare(unsafe)),
-    ];
+    const texts = [spareJson(plugged, await spare(plugged)), spareJson(unsafe, await spare(unsafe))];
     expectKept('spare', texts);
     const more = pedalOf('one-more');
     expectKept('spare-add', [
