@@ -21,11 +21,15 @@ export const heldFixture = async (path: string) => ({
 export const writePage = async (path: string, files: NonNullable<Given['files']>): Promise<void> =>
   writeFile(path, filledPage(await readFile(builtPage, 'utf8'), { origin: files.board.file, files }));
 
+/** Milliseconds for what hangs: no test fails because a machine is slow. */
+export const slowest = 600_000;
+
 /** The page in a tab, with all that it has complained of or asked for. */
 export type Tab = { readonly page: Page; readonly incidents: readonly string[] };
 
 export async function openIn(context: BrowserContext, path: string, before?: string): Promise<Tab> {
   const page = await context.newPage();
+  page.setDefaultTimeout(slowest);
   if (before !== undefined) await page.addInitScript(before);
   const incidents: string[] = [];
   const address = `file://${path}`;

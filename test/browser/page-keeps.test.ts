@@ -8,47 +8,57 @@ import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { browserArguments, browserPath, noBrowser, startBrowser } from './chromium.js';
-import { builtPage, kept, lineOf, openIn, proven, tiles, typePedal } from './on-page.js';
+import { builtPage, kept, lineOf, openIn, proven, slowest, tiles, typePedal } from './on-page.js';
 
 describe.skipIf(noBrowser !== null)(`what a browser keeps${noBrowser === null ? '' : ` (${noBrowser})`}`, () => {
   let browser: Browser;
   let folder: string;
+  /** Those that a test which fails leaves behind. */
+  const living = new Set<ChildProcess>();
   beforeAll(async () => {
     browser = await startBrowser();
     folder = await mkdtemp(join(tmpdir(), 'boardfeed-keeps-'));
   });
   afterAll(async () => {
+    for (const child of living) await killed(child);
     await browser.close();
     await rm(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
   });
 
   /** A browser in a process of its own, to be killed, and the page in it. */
-  async function living(): Promise<{ readonly page: Page; readonly kill: () => Promise<void> }> {
+  async function startLiving(): Promise<{ readonly page: Page; readonly kill: () => Promise<void> }> {
     const profile = join(folder, 'profile');
     await rm(join(profile, 'DevToolsActivePort'), { force: true });
     const ways = [...browserArguments, `--user-data-dir=${profile}`, '--remote-debugging-port=0'];
     const child = spawn(browserPath(), ways, { detached: true, stdio: 'ignore' });
-    const alive = await chromium.connectOverCDP(`http://127.0.0.1:${await portIn(profile)}`);
+    living.add(child);
+    const alive = await chromium.connectOverCDP(`http://127.0.0.1:${await portIn(profile)}`, { timeout: slowest });
     const [context] = alive.contexts();
     if (context === undefined) throw new Error('the browser has no window');
     const { page } = await openIn(context, builtPage);
-    return { page, kill: async () => killed(child) };
+    return {
+      page,
+      kill: async () => {
+        living.delete(child);
+        await killed(child);
+      },
+    };
   }
 
   test('a browser that is killed loses nothing that was kept, and what it was at is there or not, never half', async () => {
-    const first = await living();
+    const first = await startLiving();
     await typePedal(first.page, 'Ouzel delay 9v 250 neg');
     await lineOf(first.page).fill('Gorse dr');
     await kept(first.page);
     await first.kill();
 
-    const second = await living();
+    const second = await startLiving();
     expect(await tiles(second.page)).toEqual(['Ouzel delay']);
     expect(await lineOf(second.page).inputValue()).toBe('Gorse dr');
     await typePedal(second.page, 'Gorse drive 9v 8 neg');
     await second.kill();
 
-    const third = await living();
+    const third = await startLiving();
     expect([['Ouzel delay'], ['Ouzel delay', 'Gorse drive']]).toContainEqual(await tiles(third.page));
     await proven(third.page);
     await third.kill();
@@ -154,7 +164,7 @@ function tableOf(rows: number): string {
 }
 
 async function portIn(profile: string): Promise<string> {
-  for (let tries = 0; tries < 600; tries += 1) {
+  for (let tries = 0; tries < 6_000; tries += 1) {
     const text = await readFile(join(profile, 'DevToolsActivePort'), 'utf8').catch(() => '');
     const [port] = text.split('\n');
     if (port !== undefined && port !== '') return port;
