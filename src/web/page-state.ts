@@ -7,6 +7,7 @@ import type { Keeping } from './document/keeper.js';
 import type { PageDocument } from './document/page-document.js';
 import { textWithLine } from './document/type-pedal.js';
 import type { Inquiry, News, Question } from './worker/messages.js';
+import type { ToldChoice } from './worker/told-choices.js';
 import { heard, nothingHeard, type Heard } from './worker/heard.js';
 
 /** What the page holds: one document with its history, and what was heard of it last. Views are functions of this. */
@@ -17,7 +18,9 @@ export type PageState = {
   readonly pedals: ReadonlySignal<readonly StatedPedal[]>;
   /** What the worker has said; of an older document until it has said something of this one. */
   readonly heard: ReadonlySignal<Heard>;
-  /** Whether the answer is about the document that is there, and no better one is sought. */
+  /** The choice that is looked at; null for the answer itself. */
+  readonly choice: ReadonlySignal<ToldChoice | null>;
+  /** Whether the answer is about the document that is there, and no better one will come. */
   readonly isSettled: ReadonlySignal<boolean>;
   readonly keeping: ReadonlySignal<Keeping>;
   /** Sentences that concern the whole page, the latest last. */
@@ -61,6 +64,7 @@ export function createState(
     history.value = next;
     if (document.value === before) return;
     effects.keep(document.value, (one) => (keeping.value = one));
+    if (isSameQuestion(before, document.value)) return;
     about.value += 1;
     ask();
   }
@@ -71,6 +75,7 @@ export function createState(
     data,
     pedals: computed(() => statedPedals(data.value)),
     heard: told,
+    choice: computed(() => choiceIn(told.value, document.value)),
     isSettled: computed(() => isSettledFor(told.value, about.value)),
     keeping,
     notices,
@@ -88,12 +93,26 @@ export function createState(
   };
 }
 
-/** What is proven stays as it is, whatever else is still worked out beside it. */
+/** A final answer stays as it is, whatever else is still worked out beside it. */
 const isSettledFor = ({ about, isDone, answer }: Heard, document: number): boolean =>
-  about === document && (isDone || (answer?.about === document && answer.told.proven));
+  about === document && (isDone || (answer?.about === document && answer.isFinal));
 
 /** What is asked of a document: of its board with the pedal that is being typed, where that is one already. */
 const questionOf = (document: PageDocument, about: number): Question => {
-  const { board, shop, aim, pins } = document;
-  return { about, board: { ...board, text: textWithLine(document) ?? board.text }, shop, aim, pins };
+  const { board, shop, aim, pins, meanings } = document;
+  return { about, board: { ...board, text: textWithLine(document) ?? board.text }, shop, aim, pins, meanings };
 };
+
+/** Whatever else has changed, nothing has to be answered anew. */
+function isSameQuestion(before: PageDocument, after: PageDocument): boolean {
+  const asked = (document: PageDocument): readonly unknown[] => {
+    const { board, shop, aim, pins, meanings } = document;
+    return [textWithLine(document) ?? board.text, board.file, shop, aim, pins, meanings];
+  };
+  const was = asked(before);
+  return asked(after).every((value, at) => value === was[at]);
+}
+
+/** An older choice is never shown for one of another board. */
+const choiceIn = ({ about, choices }: Heard, { chosen }: PageDocument): ToldChoice | null =>
+  choices?.about !== about ? null : (choices.told.choices.find(({ key }) => key === chosen) ?? null);

@@ -1,11 +1,13 @@
 import { useEffect } from 'preact/hooks';
 
 import { AnswerView } from './answer/answer-view.js';
+import { Choices } from './answer/choices.js';
 import { Glance } from './answer/glance.js';
 import { BoardView } from './board/board-view.js';
 import { LabelsView } from './answer/labels-view.js';
 import { boardName } from './document/board-data.js';
 import { DrawingView } from './drawing/drawing-view.js';
+import { DropPlace } from './file/drop-place.js';
 import { Bar } from './bar.js';
 import type { PageState } from './page-state.js';
 import { SuppliesView } from './supplies/supplies-view.js';
@@ -25,11 +27,13 @@ export function Page({ state }: { readonly state: PageState }) {
         </div>
         <div class="bench-answer">
           <AnswerView state={state} />
+          <Choices state={state} />
           <LabelsView state={state} />
           <DrawingView state={state} />
         </div>
       </main>
       <Glance state={state} />
+      <DropPlace state={state} />
     </>
   );
 }

@@ -81,6 +81,9 @@ const ofBanks = {
 /** Those of leads beside id, name, price and stock; what it joins stands under `joins`. */
 const ofParts = { fits: 'connector', gives: 'connector', reverses: 'flag', tails: 'count' } as const;
 
+/** A column that a table of supplies may have. */
+export type SupplyColumn = keyof typeof ofSupplies | keyof typeof ofBanks | keyof typeof ofParts | 'remark';
+
 type Columns = Readonly<Record<string, CellKind>>;
 
 export const columnsOf: Readonly<Record<TableKind, Columns>> = {

@@ -3,7 +3,7 @@ import { listed, quoted } from '../../domain/shown-text.js';
 import type { TreeFault } from '../text/build-tree.js';
 import { meantKey } from '../faults/schema-findings.js';
 import { columnsOf, type TableKind } from './columns.js';
-import { headingOf, mayBeLimit, plainHeading, type Heading } from './headings.js';
+import { headingOf, mayBeLimit, meansNothing, plainHeading, type Heading, type Meanings } from './headings.js';
 import type { PlacedCell, CsvRow } from './rows.js';
 
 /** Which column holds what, and what is wrong with the headings. */
@@ -14,31 +14,59 @@ export type Header = {
   readonly misspelled: readonly string[];
   /** The headings of columns that are not used. */
   readonly ignored: readonly PlacedCell[];
+  /** The columns of which nobody has said what they hold. */
+  readonly open: readonly OpenColumn[];
   readonly faults: readonly TreeFault[];
 };
 
+/** A column that is not understood. */
+export type OpenColumn = {
+  readonly heading: string;
+  /** What stands in it, as far as that tells what it is. */
+  readonly samples: readonly string[];
+  /** Whether nothing can be planned before somebody says what it holds. */
+  readonly mayLimit: boolean;
+};
+
 /** Reads the first row of a table. Columns that are not understood and cannot hold a limit are left aside. */
-export function readHeader(kind: TableKind, [header, ...rows]: readonly [CsvRow, ...CsvRow[]]): Header {
-  const columns = header.cells.map(({ text }) => (text === '' ? null : headingOf(kind, text)));
+export function readHeader(
+  kind: TableKind,
+  [header, ...rows]: readonly [CsvRow, ...CsvRow[]],
+  meanings: Meanings = {},
+): Header {
+  const columns = header.cells.map(({ text }) => (text === '' ? null : headingOf(kind, text, meanings)));
   const absent = Object.keys(columnsOf[kind]).filter((key) => !columns.some((column) => column?.key === key));
-  const faults: TreeFault[] = [];
+  const faults: TreeFault[] = [...repeatedColumns(header.cells, columns)];
   const misspelled: string[] = [];
-  const ignored: PlacedCell[] = [];
+  const ignored = header.cells.filter(({ text }) => text !== '' && saysNothing(text, meanings));
+  const open: OpenColumn[] = [];
   for (const [index, cell] of header.cells.entries()) {
-    const column = columns[index] ?? null;
-    const earlier = columns.findIndex((one) => one !== null && one.key === column?.key);
-    if (column !== null && earlier < index)
-      faults.push(faultAt(cell, repeatedColumn(header.cells[earlier]?.text ?? '')));
-    if (column !== null || cell.text === '') continue;
+    if (columns[index] !== null || cell.text === '' || ignored.includes(cell)) continue;
     const meant = meantKey(plainHeading(withoutUnit(cell.text)), absent);
     if (meant !== null) misspelled.push(meant);
     if (meant !== null) faults.push(faultAt(cell, misspelledColumn(meant)));
     else if (mayBeLimit(cell.text) || rows.some((row) => isFigure(row.cells[index]?.text ?? '')))
       faults.push(faultAt(cell, perhapsLimit(absent)));
     else ignored.push(cell);
+    open.push({ heading: cell.text, samples: samplesOf(rows, index), mayLimit: !ignored.includes(cell) });
   }
-  return { columns, misspelled, ignored, faults };
+  return { columns, misspelled, ignored, open, faults };
 }
+
+const repeatedColumns = (cells: readonly PlacedCell[], columns: readonly (Heading | null)[]): readonly TreeFault[] =>
+  cells.flatMap((cell, index) => {
+    const key = columns[index]?.key;
+    const earlier = columns.findIndex((one) => one !== null && one.key === key);
+    return key === undefined || earlier === index ? [] : [faultAt(cell, repeatedColumn(cells[earlier]?.text ?? ''))];
+  });
+
+const saysNothing = (heading: string, meanings: Meanings): boolean =>
+  Object.hasOwn(meanings, heading) && meanings[heading] === meansNothing;
+
+const mostSamples = 3;
+
+const samplesOf = (rows: readonly CsvRow[], index: number): readonly string[] =>
+  [...new Set(rows.map(({ cells }) => cells[index]?.text ?? ''))].filter((text) => text !== '').slice(0, mostSamples);
 
 /** People write a unit behind the name, in brackets. */
 const withoutUnit = (text: string): string => text.split(/[([]/, 1).join('');

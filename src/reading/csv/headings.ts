@@ -10,14 +10,21 @@ export type Heading = {
   readonly isVague: boolean;
 };
 
+/** What headings mean that are not understood, as somebody has said: the key of a column, or `nothing`. */
+export type Meanings = Readonly<Record<string, string>>;
+
+/** What limits nothing, and is not used. */
+export const meansNothing = 'nothing';
+
 /** A heading as it is compared: capitals, blanks and punctuation make no difference. */
 export const plainHeading = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '');
 
 /** What a heading means; null when it is none that is known. Near spellings are not taken for what they are near to. */
-export function headingOf(kind: TableKind, text: string): Heading | null {
+export function headingOf(kind: TableKind, text: string, meanings: Meanings = {}): Heading | null {
   const { base, unit } = partsOf(text);
   const keys = Object.keys(columnsOf[kind]);
   const key =
+    keys.find((one) => Object.hasOwn(meanings, text) && one === meanings[text]) ??
     keys.find((one) => one.toLowerCase() === plainHeading(text)) ??
     keys.find((one) => one.toLowerCase() === base && bears(columnsOf[kind][one], unit)) ??
     keys.find((one) => trade[kind][one]?.includes(base) === true && bears(columnsOf[kind][one], unit)) ??

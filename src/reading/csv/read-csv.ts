@@ -7,7 +7,7 @@ import type { TreeOfText } from '../text/tree-of-text.js';
 import type { TableKind } from './columns.js';
 import { hasDecimalComma, type CellReading } from './figures.js';
 import { readHeader } from './header.js';
-import { tableKindOf } from './headings.js';
+import { tableKindOf, type Meanings } from './headings.js';
 import { missingColumns, strayCells } from './misplaced.js';
 import { parsePreamble } from './preamble.js';
 import { currencyOfPrices } from './price-currency.js';
@@ -34,6 +34,8 @@ export type TableOptions = {
   readonly given?: ReadonlyMap<string, LocatedEntry>;
   /** The offsets of rows that are left out. */
   readonly without?: ReadonlySet<number>;
+  /** What headings mean that are not understood. A table is one of supplies where this is given, whatever its headings say. */
+  readonly meanings?: Meanings | undefined;
 };
 
 /**
@@ -41,7 +43,11 @@ export type TableOptions = {
  * `# currency: EUR`, or are given beside it. Of these the name has a default, that of the file, and the currency may be told
  * by the signs at the prices.
  */
-export function readCsv(file: string, original: string, { given = new Map(), without }: TableOptions = {}): CsvTree {
+export function readCsv(
+  file: string,
+  original: string,
+  { given = new Map(), without, meanings }: TableOptions = {},
+): CsvTree {
   // Lines and columns stay what they are.
   const text = original.replace(/\r\n?/g, '\n');
   const lines = lineCounterOf(text);
@@ -61,8 +67,8 @@ export function readCsv(file: string, original: string, { given = new Map(), wit
   const [header, ...all] = parsed.rows;
   if (header === undefined) return refuse(0, noTable);
   const rows = all.filter(({ offset }) => without?.has(offset) !== true);
-  const kind = tableKindOf(header.cells.map((cell) => cell.text));
-  const { columns, misspelled, ignored, faults } = readHeader(kind, [header, ...rows]);
+  const kind = meanings === undefined ? tableKindOf(header.cells.map((cell) => cell.text)) : 'supplies';
+  const { columns, misspelled, ignored, open, faults } = readHeader(kind, [header, ...rows], meanings);
   const missing = missingColumns({ kind, columns, missing: misspelled, rows }, header);
   const table: CsvTable = { kind, columns, missing: [...misspelled, ...missing.keys], rows };
   const reading: CellReading = {
@@ -73,7 +79,7 @@ export function readCsv(file: string, original: string, { given = new Map(), wit
   const entries = new Map([...above.preamble.entries, ...given]);
   const things = thingsOf(table, entries.get('parts')?.value ?? null, reading);
   const root = rootOf({ table, things, file, header, entries }, reading);
-  const places = placesOf(table, { header, ignored, separator, groups: things.groups });
+  const places = placesOf(table, { header, ignored, open, separator, groups: things.groups });
   return { kind: 'tree', root, faults: reading.faults, lost: reading.lost, lines, tableKind: kind, places };
 }
 

@@ -1,5 +1,6 @@
 import type { Path } from '../../domain/finding.js';
 import { columnsOf } from './columns.js';
+import type { OpenColumn } from './header.js';
 import { remarkOf } from './remarks.js';
 import type { RowGroup, RowKind } from './row-kinds.js';
 import type { CsvRow, PlacedCell, Separator } from './rows.js';
@@ -25,11 +26,15 @@ export type TablePlaces = {
   /** The heading of the column that a value was read from; null for what stands in no column. */
   readonly headingOf: (path: Path) => string | null;
   readonly hasHeading: (path: Path) => boolean;
+  /** Whether there is a column of that key. */
+  readonly hasColumn: (key: string) => boolean;
   /** In the order of the table. */
   readonly things: readonly TableThing[];
   /** Headings of columns that are not used, and what stands in the remarks that are not read. */
   readonly ignored: readonly string[];
   readonly unread: readonly string[];
+  /** The columns of which nobody has said what they hold. */
+  readonly open: readonly OpenColumn[];
 };
 
 export function placesOf(
@@ -37,11 +42,12 @@ export function placesOf(
   read: {
     readonly header: CsvRow;
     readonly ignored: readonly PlacedCell[];
+    readonly open: readonly OpenColumn[];
     readonly separator: Separator;
     readonly groups: readonly RowGroup[];
   },
 ): TablePlaces {
-  const { header, ignored, separator, groups } = read;
+  const { header, ignored, open, separator, groups } = read;
   const things = groups.map((group): TableThing => thingOf(table, group));
   const ends = groups.flatMap((group, index) => group.rows.map(({ offset, end }) => ({ offset, end, index })));
   const headings = new Map(table.columns.flatMap((column, at) => headingAt(column?.key, header.cells[at])));
@@ -54,9 +60,11 @@ export function placesOf(
       const key = keyAt(path);
       return key === null ? null : (headings.get(key) ?? spelledOut(key));
     },
+    hasColumn: (key) => headings.has(key),
     hasHeading: (path) => headings.has(keyAt(path) ?? ''),
     ignored: ignored.map(({ text }) => text),
     unread: unreadIn(table, groups),
+    open,
   };
 }
 

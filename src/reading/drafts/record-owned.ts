@@ -1,17 +1,6 @@
-import { isMap, isSeq, type YAMLSeq } from 'yaml';
+import { isMap, isSeq } from 'yaml';
 
-import {
-  columnOf,
-  endOf,
-  endOfLine,
-  lineEndOf,
-  mapIn,
-  pairOf,
-  settingKey,
-  valueText,
-  withEdits,
-  type Edit,
-} from '../text/text-edits.js';
+import { appending, mapIn, pairOf, settingKey, valueText, withEdits, type Edit } from '../text/text-edits.js';
 
 /** What is owned from now on beyond what the file says. */
 export type Acquired = {
@@ -34,16 +23,6 @@ function suppliesEdit(text: string, supplies: readonly string[]): Edit {
   if (!isSeq(list) || list.items.length === 0)
     return settingKey(text, { map: owned, key: 'supplies', json }, written(supplies));
   return appending(text, list, supplies.map(written));
-}
-
-/** Items at the end of a list that has some. */
-function appending(text: string, list: YAMLSeq.Parsed, items: readonly string[]): Edit {
-  const last = list.items.at(-1);
-  const end = last === undefined ? list.range[1] : endOf(last);
-  if (list.flow === true) return { start: end, end, text: items.map((item) => `, ${item}`).join('') };
-  const at = endOfLine(text, end);
-  const before = `${lineEndOf(text)}${' '.repeat(columnOf(text, list.range[0]))}- `;
-  return { start: at, end: at, text: items.map((item) => `${before}${item}`).join('') };
 }
 
 function partEdit(text: string, { id, name, count }: Acquired['parts'][number]): Edit {

@@ -1,5 +1,6 @@
 import type { InputKind } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
+import type { Meanings } from '../csv/headings.js';
 import { isUseful, type TablePlaces, type TableThing } from '../csv/table-places.js';
 import { findingsAlone } from './faults-alone.js';
 import type { ReadResult } from '../faults/input-fault.js';
@@ -17,11 +18,16 @@ type ReadWithout = (rows: ReadonlySet<number>) => ReadSheet;
 export type ReadingOptions = {
   /** Whether rows of tables that nobody could use are left out, which is then told in a note; else they are faults. */
   readonly skipBadRows?: boolean;
+  /** What headings of a shop's table mean that are not understood. */
+  readonly meanings?: Meanings;
 };
 
 /** Reads a file to be used, as `readSheet` does. */
 export const readUsable = (source: InputKind, named: NamedFile, options: ReadingOptions): Usable =>
-  usable((without) => readSheet(source, named, { without }), options);
+  usable(
+    (without) => readSheet(source, named, { without, meanings: source === 'board' ? undefined : options.meanings }),
+    options,
+  );
 
 /** A value with the notes there are. */
 export const readWith = <Value>(value: Value, notes: readonly string[]): ReadResult<Value> =>

@@ -1,4 +1,13 @@
-import { isCollection, isMap, isPair, isScalar, parseDocument, type ParsedNode, type YAMLMap } from 'yaml';
+import {
+  isCollection,
+  isMap,
+  isPair,
+  isScalar,
+  parseDocument,
+  type ParsedNode,
+  type YAMLMap,
+  type YAMLSeq,
+} from 'yaml';
 
 import { flowText } from './yaml-text.js';
 
@@ -96,4 +105,14 @@ export function settingKey(
   }
   const hasOwnLine = text.slice(map.range[0], behind.key.range[0]).includes('\n');
   return { start: end, end, text: `,${hasOwnLine ? line : ' '}${entry}` };
+}
+
+/** Items, handed in as they are to be written, at the end of a list that has some. */
+export function appending(text: string, list: YAMLSeq.Parsed, items: readonly string[]): Edit {
+  const last = list.items.at(-1);
+  const end = last === undefined ? list.range[1] : endOf(last);
+  if (list.flow === true) return { start: end, end, text: items.map((item) => `, ${item}`).join('') };
+  const at = endOfLine(text, end);
+  const before = `${lineEndOf(text)}${' '.repeat(columnOf(text, list.range[0]))}- `;
+  return { start: at, end: at, text: items.map((item) => `${before}${item}`).join('') };
 }

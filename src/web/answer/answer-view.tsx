@@ -6,6 +6,7 @@ import type { ToldFault } from '../worker/messages.js';
 /** What powers the board, in sentences, while it is sought and when it is proven. */
 export function AnswerView({ state }: { readonly state: PageState }) {
   const { answer, faults, more, failure } = state.heard.value;
+  const choice = state.choice.value;
   const isEmpty = state.pedals.value.length === 0;
   return (
     <section aria-labelledby="answer-heading" class="answer">
@@ -15,8 +16,9 @@ export function AnswerView({ state }: { readonly state: PageState }) {
       </p>
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
       {!isEmpty && faults.length > 0 && <Faults faults={faults} more={more} />}
-      {!isEmpty && answer !== null && <Told told={answer.told} />}
-      {!isEmpty && answer?.told.kind === 'none' && <LetGo state={state} letGo={answer.told.letGo} />}
+      {!isEmpty && choice !== null && <Plan plan={choice.plan} />}
+      {!isEmpty && choice === null && answer !== null && <Told told={answer.told} />}
+      {!isEmpty && choice === null && answer?.told.kind === 'none' && <LetGo state={state} letGo={answer.told.letGo} />}
     </section>
   );
 }
@@ -25,7 +27,10 @@ export function AnswerView({ state }: { readonly state: PageState }) {
 function standingOf(state: PageState): string {
   const { answer, faults } = state.heard.value;
   if (faults.length > 0) return 'Before there is an answer, this must be mended.';
-  if (answer === null) return 'Searching …';
+  if (answer === null)
+    return state.isSettled.value ? 'Before there is an answer, say what the columns of the shop hold.' : 'Searching …';
+  const choice = state.choice.value;
+  if (choice !== null) return [`${choice.words.label}.`, ...choice.words.notes].join(' ');
   if (!state.isSettled.value) return 'Searching … this is the best so far.';
   const { told } = answer;
   return told.kind === 'plan' ? told.headline.standing : told.lead;

@@ -1,5 +1,6 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { PinnedPlace } from '../../planning/choose/choose-around.js';
+import type { Meanings } from '../../reading/csv/headings.js';
 import { usualAssumption } from '../../reading/drafts/assumption.js';
 import { newBoard } from '../../reading/drafts/new-files.js';
 
@@ -20,6 +21,12 @@ export type PageDocument = {
   readonly aim: ChoosingAim;
   /** Where pedals are to hang, whatever else is planned around them; at most one each. */
   readonly pins: readonly PinnedPlace[];
+  /** What columns of a shop's table hold whose headings are not understood: said once, and true of the next table as well. */
+  readonly meanings: Meanings;
+  /** The choice whose plan is looked at, by its key; null for the answer. */
+  readonly chosen: string | null;
+  /** The choices that are pinned side by side. */
+  readonly beside: readonly string[];
   /** What was looked for on a label and does not stand there: the id of the pedal and the field, with a space between. */
   readonly notOnLabel: readonly string[];
 };
@@ -35,10 +42,15 @@ const emptyBoard = newBoard({
 });
 
 /** What a document is without anything but its files; also of those that were kept by a page that did not know it yet. */
-export const nothingMade = { line: '', aim: 'cost', pins: [], notOnLabel: [] } satisfies Omit<
-  PageDocument,
-  'board' | 'shop'
->;
+export const nothingMade = {
+  line: '',
+  aim: 'cost',
+  pins: [],
+  meanings: {},
+  chosen: null,
+  beside: [],
+  notOnLabel: [],
+} satisfies Omit<PageDocument, 'board' | 'shop'>;
 
 /** A document of files, with nothing typed yet. */
 export function documentOf(files: Pick<PageDocument, 'board' | 'shop'>): PageDocument {

@@ -4,6 +4,7 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { Berth } from '../../planning/check/places-for.js';
 import { pinnedAt } from '../document/pins.js';
 import type { PageState } from '../page-state.js';
+import type { ToldChoice } from '../worker/told-choices.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import { BoardDrawing } from './board-drawing.js';
 import { LeadList } from './lead-list.js';
@@ -11,9 +12,22 @@ import { LeadList } from './lead-list.js';
 /** The board with all its leads: a drawing in which leads can be moved, and the same as a list. */
 export function DrawingView({ state }: { readonly state: PageState }) {
   const { answer } = state.heard.value;
+  const choice = state.choice.value;
+  if (choice !== null) return <Looked choice={choice} />;
   if (answer?.told.kind !== 'plan' || state.pedals.value.length === 0) return null;
   return <Plugged state={state} plan={answer.told} />;
 }
+
+/** The plan of a choice, to be looked at: leads are moved in the answer. */
+const Looked = ({ choice: { plan, words } }: { readonly choice: ToldChoice }) => (
+  <section aria-labelledby="drawing-heading">
+    <h2 id="drawing-heading">How it is plugged: {words.label}</h2>
+    {plan.figures.map(({ size, markup }, at) => (
+      // What the reports draw is escaped already.
+      <figure key={at} class={`drawing drawing-${size}`} dangerouslySetInnerHTML={{ __html: markup }} />
+    ))}
+  </section>
+);
 
 function Plugged({ state, plan }: { readonly state: PageState; readonly plan: ToldPlan }) {
   const [moving, move] = useState<PedalId | null>(null);

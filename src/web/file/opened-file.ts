@@ -1,3 +1,4 @@
+import { neededColumns } from '../../reading/csv/columns.js';
 import { isCsvName, readCsv } from '../../reading/csv/read-csv.js';
 import { convertTable } from '../../reading/csv/convert-table.js';
 import { usualAssumption } from '../../reading/drafts/assumption.js';
@@ -38,8 +39,14 @@ const refused = (name: string, why: string): OpenedFile => ({ kind: 'refused', w
 
 /** By a table's headings, or by the keys at the beginning of lines. */
 function isShop({ file, text }: HeldFile): boolean {
-  if (isCsvName(file)) return readCsv(file, text.split('\n', 60).join('\n')).tableKind !== 'pedals';
+  if (isCsvName(file)) return !isOfPedals(file, text);
   return /^[{\s]*"?(?:catalogue|supplies|parts)"?\s*:/m.test(text) && !/^[{\s]*"?(?:board|pedals)"?\s*:/m.test(text);
+}
+
+/** Only where all is understood that makes a pedal of a row: the columns of a shop are matched by hand. */
+function isOfPedals(file: string, text: string): boolean {
+  const { tableKind, places } = readCsv(file, text.split('\n', 60).join('\n'));
+  return tableKind === 'pedals' && neededColumns.pedals.every((key) => places?.hasColumn(key) === true);
 }
 
 function boardOf(board: HeldFile): OpenedFile {

@@ -1,54 +1,72 @@
+import { openFiles } from '../file/open-files.js';
 import type { PageState } from '../page-state.js';
-import { openedFile } from '../file/opened-file.js';
+import { Columns } from './columns.js';
+import { Owned } from './owned.js';
+import { Settings } from './settings.js';
 
-/** What powers the board: the shop. */
+/** What powers the board: what the shop has, what is owned, and what holds for either. */
 export function SuppliesView({ state }: { readonly state: PageState }) {
-  const { shop } = state.document.value;
-  const { notes } = state.heard.value;
   return (
-    <section aria-labelledby="supplies-heading">
+    <section aria-labelledby="supplies-heading" class="supplies">
       <h2 id="supplies-heading">What powers it</h2>
-      {shop === null ? (
-        <p>
-          No shop yet: the answer is what to look for. Open a shop’s table or catalogue to choose from what it sells.
-        </p>
-      ) : (
-        <p>{shop.file}</p>
-      )}
-      <label class="file-button">
-        <span>Open a board, a shop or a table</span>
-        <input
-          type="file"
-          accept=".yaml,.yml,.json,.csv,.tsv"
-          onChange={({ currentTarget }) => void opened(state, currentTarget)}
-        />
-      </label>
-      {notes.length > 0 && (
-        <details>
-          <summary>
-            {notes.length === 1 ? 'One thing was left aside' : `${notes.length} things were left aside`}
-          </summary>
-          <ul>
-            {notes.map((note) => (
-              <li key={note}>{note}</li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <Shop state={state} />
+      <Columns state={state} />
+      <LeftAside notes={state.heard.value.notes} />
+      <Settings state={state} />
+      <Owned state={state} />
     </section>
   );
 }
 
-async function opened(state: PageState, input: HTMLInputElement): Promise<void> {
-  const files = [...(input.files ?? [])];
-  input.value = '';
-  for (const file of files) {
-    const read = await openedFile({
-      name: file.name,
-      size: file.size,
-      bytes: async () => new Uint8Array(await file.arrayBuffer()),
-    });
-    if (read.kind === 'refused') state.notice(read.why);
-    else state.change(read.edit);
-  }
+function Shop({ state }: { readonly state: PageState }) {
+  const { shop } = state.document.value;
+  return (
+    <>
+      {shop === null ? (
+        <p>
+          No shop yet: the answer is what to look for. Open a shop’s table or catalogue, or drop it anywhere, to choose
+          from what it sells.
+        </p>
+      ) : (
+        <p>
+          From <b>{shop.file}</b>. It stays here for the next visit.
+        </p>
+      )}
+      <div class="row">
+        <label class="file-button">
+          <span>Open a board, a shop or a table</span>
+          <input
+            type="file"
+            multiple
+            accept=".yaml,.yml,.json,.csv,.tsv"
+            onChange={({ currentTarget }) => {
+              const files = [...(currentTarget.files ?? [])];
+              currentTarget.value = '';
+              void openFiles(state, files);
+            }}
+          />
+        </label>
+        {shop !== null && (
+          <button type="button" class="quiet" onClick={() => state.change((document) => ({ ...document, shop: null }))}>
+            Do without the shop: tell me what to look for
+          </button>
+        )}
+      </div>
+    </>
+  );
+}
+
+/** Rows that nobody can use, with the reason, and columns that are not used. */
+function LeftAside({ notes }: { readonly notes: readonly string[] }) {
+  if (notes.length === 0) return null;
+  return (
+    <details>
+      <summary>{notes.length === 1 ? 'One thing was left aside' : `${notes.length} things were left aside`}</summary>
+      <ul>
+        {notes.map((note) => (
+          <li key={note}>{note}</li>
+        ))}
+      </ul>
+    </details>
+  );
 }

@@ -1,17 +1,21 @@
 import type { Kit } from '../../domain/kit.js';
 import { decisiveLabels } from '../../planning/ask/decisive-labels.js';
 import type { ChooseOptions } from '../../planning/choose/choose.js';
+import { compare } from '../../planning/compare/compare.js';
 import { chooseAround, type AroundPins } from '../../planning/choose/choose-around.js';
 import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
 import type { InputFault } from '../../reading/faults/input-fault.js';
 import { webTiming } from '../../../solver/timing.js';
+import { columnWords } from '../../report/words/column-words.js';
 import type { HeldFile } from '../document/page-document.js';
 import { createReader, type ReadInputs } from './input-reader.js';
 import type { Inquiry, News, Question, ToldFault, ToWorker } from './messages.js';
 import { toldAnswer } from './told-answer.js';
 import { toldLabels } from './told-labels.js';
+import { toldChoices } from './told-choices.js';
 import { toldPlaces } from './told-places.js';
 import { toldWhy, type Seen } from './told-why.js';
+import { toldColumns, toldThings, type ToldColumns } from './told-shelf.js';
 
 /** Milliseconds after which the best plan so far is told, each time from the beginning; then the search goes on to its end. */
 const patience = [500, 3_000, Infinity];
@@ -90,29 +94,45 @@ type Desk = Pick<ClerkPlace, 'now'> & {
   readonly signal: AbortSignal;
 };
 
-async function answer(
-  { board, shop, aim, pins }: Question,
-  { tell, lay, readInputs, signal, now }: Desk,
-): Promise<void> {
-  const read = readInputs(board, shop);
+async function answer(question: Question, { tell, lay, readInputs, signal, now }: Desk): Promise<void> {
+  const { board, shop, aim, pins, meanings } = question;
+  const columns = toldColumns(shop, meanings);
+  tell({ kind: 'columns', columns });
+  const read = readInputs(board, shop, meanings);
   if (read.kind === 'faulty') {
-    tell({ kind: 'faulty', faults: read.faults.map((fault) => toldFault(fault, shop)), more: read.more });
+    const faults = read.faults.map((fault) => toldFault(fault, shop));
+    const isAsking = faults.some((fault) => isAsked(fault, columns));
+    // What else is wrong with the shop may come of what is not understood yet.
+    const told = isAsking ? faults.filter(({ of }) => of === 'board') : faults;
+    tell({ kind: 'faulty', faults: told, more: isAsking ? 0 : read.more });
     return;
   }
-  tell({ kind: 'read', notes: read.notes ?? [] });
   const kit = read.value;
+  tell({ kind: 'read', notes: read.notes ?? [], things: toldThings(kit) });
   for (const limitMs of patience) {
     const end = now() + limitMs;
     const found = await chosen(kit, pins, { aim, signal, remainingMs: () => end - now() });
     if (signal.aborted) return;
-    const isLast = limitMs === Infinity || isSettled(found);
+    const isFinal = limitMs === Infinity || isSettled(found);
     const isBest = isSettled(found) && pins.length === 0;
     if (found.kind === 'plan') lay({ kit, plan: found.wiring, aim, isBest });
-    if (isLast || found.kind !== 'stopped') tell({ kind: 'answer', answer: toldAnswer(kit, found, pins) });
-    if (!isLast) continue;
-    if (found.kind === 'plan' && pins.length === 0) await askLabels(kit, { tell, signal, now });
+    if (isFinal || found.kind !== 'stopped') tell({ kind: 'answer', answer: toldAnswer(kit, found, pins), isFinal });
+    if (!isFinal) continue;
+    if (pins.length === 0) await tellMore(kit, found, { aim, tell, signal, now });
     return;
   }
+}
+
+/** What there is beside a final answer, where nothing is held in its place: what else could be bought, and which labels decide. */
+async function tellMore(
+  kit: Kit,
+  found: AroundPins | Wanted,
+  { aim, tell, signal, now }: Pick<Question, 'aim'> & Pick<Desk, 'tell' | 'signal' | 'now'>,
+): Promise<void> {
+  const plan = found.kind === 'plan' ? found.wiring : null;
+  if (kit.catalogue !== null)
+    tell({ kind: 'choices', choices: toldChoices(kit, await compare(kit, { aim, signal }), plan) });
+  if (plan !== null) await askLabels(kit, { tell, signal, now });
 }
 
 /** Milliseconds for what each label decides: beyond that it is said not to be settled. */
@@ -147,8 +167,16 @@ function isSettled(found: AroundPins | Wanted): boolean {
   }
 }
 
+/** What a column holds is asked where the shop is shown; what no column holds may yet be in one of these. */
+function isAsked({ of, key }: ToldFault, columns: ToldColumns | null): boolean {
+  if (of !== 'shop' || columns === null) return false;
+  const open = columns.columns.filter(({ meaning }) => meaning === null);
+  return open.some(({ heading }) => heading === key) || (open.length > 0 && Object.hasOwn(columnWords, key));
+}
+
 const toldFault = ({ file, line, key, message, remedy }: InputFault, shop: HeldFile | null): ToldFault => ({
   of: file === shop?.file ? 'shop' : 'board',
+  key,
   where: key === '' ? `line ${line}` : `line ${line}, ${key}`,
   message,
   remedy,

@@ -2,13 +2,17 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { News, ToldFault } from './messages.js';
 import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
+import type { ToldChoices } from './told-choices.js';
 import type { ToldPlace } from './told-places.js';
+import type { ToldColumns, ToldThing } from './told-shelf.js';
 
 /** All that was heard of the latest question that anything was heard of. */
 export type Heard = {
   readonly about: number;
   /** Null while there is none; that of an older question until there is one of this. */
-  readonly answer: { readonly about: number; readonly told: ToldAnswer } | null;
+  readonly answer: { readonly about: number; readonly told: ToldAnswer; readonly isFinal: boolean } | null;
+  /** What else could be bought; null while nobody has told, or where nothing is for sale. */
+  readonly choices: { readonly about: number; readonly told: ToldChoices } | null;
   /** Where one pedal could hang, as was asked last; null while nobody asks. */
   readonly places: { readonly about: number; readonly pedal: PedalId; readonly places: readonly ToldPlace[] } | null;
   /** Which labels decide; null until it was asked. */
@@ -20,6 +24,10 @@ export type Heard = {
   readonly more: number;
   /** What was left aside in reading. */
   readonly notes: readonly string[];
+  /** What can be owned, and how many of it are. */
+  readonly things: readonly ToldThing[];
+  /** What there is to be said of the columns of the shop's table; null where it is none. */
+  readonly columns: ToldColumns | null;
   /** A defect of boardfeed; null where there is none. */
   readonly failure: string | null;
   readonly isDone: boolean;
@@ -28,12 +36,15 @@ export type Heard = {
 export const nothingHeard: Heard = {
   about: 0,
   answer: null,
+  choices: null,
   places: null,
   labels: null,
   why: null,
   faults: [],
   more: 0,
   notes: [],
+  things: [],
+  columns: null,
   failure: null,
   isDone: false,
 };
@@ -44,11 +55,15 @@ export function heard(before: Heard, news: News): Heard {
     case 'begun':
       return { ...before, about: news.about, isDone: false, failure: null };
     case 'read':
-      return { ...before, faults: [], more: 0, notes: news.notes };
+      return { ...before, faults: [], more: 0, notes: news.notes, things: news.things };
+    case 'columns':
+      return { ...before, columns: news.columns };
     case 'faulty':
       return { ...before, answer: null, faults: news.faults, more: news.more };
     case 'answer':
-      return { ...before, answer: { about: news.about, told: news.answer } };
+      return { ...before, answer: { about: news.about, told: news.answer, isFinal: news.isFinal } };
+    case 'choices':
+      return { ...before, choices: { about: news.about, told: news.choices } };
     case 'places':
       return { ...before, places: { about: news.about, pedal: news.pedal, places: news.places } };
     case 'labels':

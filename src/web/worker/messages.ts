@@ -1,10 +1,13 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { PinnedPlace } from '../../planning/choose/choose-around.js';
+import type { Meanings } from '../../reading/csv/headings.js';
 import type { HeldFile } from '../document/page-document.js';
 import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
+import type { ToldChoices } from './told-choices.js';
 import type { ToldPlace } from './told-places.js';
+import type { ToldColumns, ToldThing } from './told-shelf.js';
 
 /** What is to be answered. All of it is in the message: a worker remembers nothing that it would have to be told before. */
 export type Question = {
@@ -14,6 +17,8 @@ export type Question = {
   readonly shop: HeldFile | null;
   readonly aim: ChoosingAim;
   readonly pins: readonly PinnedPlace[];
+  /** What columns of the shop's table hold whose headings are not understood. */
+  readonly meanings: Meanings;
 };
 
 /** What the page says to the worker. A question ends the search for the one before; an inquiry ends nothing. */
@@ -34,10 +39,14 @@ export type News = {
   (
     | { readonly kind: 'begun' }
     /** The files are understood; with a sentence for each thing that was left aside. */
-    | { readonly kind: 'read'; readonly notes: readonly string[] }
+    | { readonly kind: 'read'; readonly notes: readonly string[]; readonly things: readonly ToldThing[] }
+    /** What there is to be said of the columns of the shop's table; null where it is none. */
+    | { readonly kind: 'columns'; readonly columns: ToldColumns | null }
     | { readonly kind: 'faulty'; readonly faults: readonly ToldFault[]; readonly more: number }
-    /** The best so far. */
-    | { readonly kind: 'answer'; readonly answer: ToldAnswer }
+    /** The best so far, or all that there is to say. */
+    | { readonly kind: 'answer'; readonly answer: ToldAnswer; readonly isFinal: boolean }
+    /** What else could be bought, whatever the budget. */
+    | { readonly kind: 'choices'; readonly choices: ToldChoices }
     | { readonly kind: 'places'; readonly pedal: PedalId; readonly places: readonly ToldPlace[] }
     /** Which labels decide, once the plan is proven. */
     | { readonly kind: 'labels'; readonly labels: ToldLabels }
@@ -50,6 +59,8 @@ export type News = {
 /** What is wrong with a file, in words. */
 export type ToldFault = {
   readonly of: 'board' | 'shop';
+  /** What it is about: a key, or a row of a table and its heading; empty for a file as a whole. */
+  readonly key: string;
   /** Where it stands: "line 12, Echo". */
   readonly where: string;
   readonly message: string;

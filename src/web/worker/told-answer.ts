@@ -47,6 +47,11 @@ export function toldAnswer(kit: Kit, answer: AroundPins | Wanted, pins: readonly
   if (answer.kind === 'held up') return heldUp(kit, answer.letGo);
   const handout = handoutOf({ kit, answer });
   if (handout.kind === 'none') return { ...withoutSpeech(handout), letGo: [] };
+  return toldPlan(handout, pins);
+}
+
+/** A plan in words, and what of it is held where it is. */
+export function toldPlan(handout: PlanHandout, pins: readonly PinnedPlace[]): ToldPlan {
   const { headline } = handout;
   const pinned = pinnedIn(handout, pins);
   return {

@@ -34,7 +34,7 @@ test('a board is answered to its proof, with the words and the drawings of the r
   await ask({ about: 7, board: gigBoard, shop: marramStreet });
   expect(news.every(({ about }) => about === 7)).toBe(true);
   expect(news.map(({ kind }) => kind).filter((kind, at, all) => all[at - 1] !== kind)).toEqual([
-    ...['begun', 'read', 'answer', 'labels', 'done'],
+    ...['begun', 'columns', 'read', 'answer', 'choices', 'labels', 'done'],
   ]);
   const last = news.findLast((one) => one.kind === 'answer');
   expect(last?.answer).toMatchObject({ kind: 'plan', proven: true, figures: [{ size: 'wide' }, { size: 'narrow' }] });

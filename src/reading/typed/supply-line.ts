@@ -1,0 +1,174 @@
+import { quoted } from '../../domain/shown-text.js';
+import type { Polarity } from '../../domain/pedal.js';
+import type { BankDraft, SupplyDraft } from '../drafts/supply-draft.js';
+import { idFromName } from '../resolve/resolve-id.js';
+import { typedDraw, typedVoltage, typedVolts } from './label-figures.js';
+import { typedMains, typedTotal } from './supply-figures.js';
+
+/** A supply as it was typed on one line. */
+export type SupplyLine =
+  | {
+      readonly kind: 'supply';
+      readonly draft: SupplyDraft;
+      /** What was not said and taken as most supplies have it; each is to be read off the label. */
+      readonly taken: readonly TakenAs[];
+    }
+  /** A sentence for each thing that stands in the way. */
+  | { readonly kind: 'unclear'; readonly faults: readonly string[] };
+
+export type TakenAs = 'polarity' | 'plug' | 'regulated';
+
+/** What is said of all outputs. */
+type Said = {
+  polarity?: Polarity | 'either';
+  plug?: string;
+  switch?: 'each' | 'together';
+  regulated?: boolean;
+  openCircuitVolts?: number;
+  total?: SupplyDraft['total'];
+  mains?: SupplyDraft['mains'];
+};
+
+type Bank = Pick<BankDraft, 'outputs' | 'isolated' | 'power'> & {
+  readonly settings: readonly { readonly volts: number; readonly milliamps: number }[];
+};
+
+const number = String.raw`\d+(?:[.,]\d+)?`;
+const several = String.raw`${number}(?:\s*/\s*${number})*`;
+const bankShape = new RegExp(
+  String.raw`^(?<name>.*?)(?:\b(?<outputs>\d{1,2})\s*(?:x|×|outputs?|outs?)?\s+)?(?<isolated>isolated\s+|shared\s+)?` +
+    String.raw`(?<volts>${several}\s*V)\s*(?<power>DC|AC|⎓|~)?,?\s+(?<current>${several}\s*(?:mA|A)?)(?![\p{L}\d])(?<words>.*)$`,
+  'iu',
+);
+
+/**
+ * Reads a supply such as "old box 6 isolated 9v 150, 2 isolated 9/12/18v 300/250/150, total 1500": a name, then outputs that
+ * are alike, each kind with its volts and what one output gives. Numbers without a unit behind the volts are milliamps.
+ */
+export function supplyLine(text: string): SupplyLine {
+  const faults: string[] = [];
+  const banks: Bank[] = [];
+  const said: Said = {};
+  let name = '';
+  for (const [at, piece] of text.split(/;|,(?!\d)/).entries()) {
+    const groups = bankShape.exec(piece.trim())?.groups;
+    if (groups === undefined && at === 0) name = piece.trim();
+    if (groups === undefined) {
+      if (at > 0) saySomething(piece.trim(), said, faults);
+      continue;
+    }
+    const called = (groups['name'] ?? '').trim();
+    if (name === '') name = called;
+    else if (called !== '') faults.push(notUnderstood(called));
+    banks.push(...bankOf(groups, faults));
+    for (const word of (groups['words'] ?? '').split(/\s+/)) saySomething(word, said, faults);
+  }
+  if (idFromName(name) === null) faults.push('Begin with what it is called, such as old box 6 isolated 9v 150.');
+  if (banks.length === 0) faults.push('Write the volts and the most current of an output, such as 9v 500.');
+  return faults.length > 0 ? { kind: 'unclear', faults } : { kind: 'supply', ...draftOf(name, banks, said) };
+}
+
+const notUnderstood = (text: string): string =>
+  `${quoted(text)} is not understood. Say it such as 6 isolated 9v 150, total 1500, mains 230, pos, unregulated 13v.`;
+
+/** Outputs with each setting's volts and current. */
+function bankOf(groups: Readonly<Record<string, string | undefined>>, faults: string[]): readonly Bank[] {
+  const { volts = '', current = '', power = '', outputs: count = '1', isolated } = groups;
+  const settings = settingsOf(volts, current);
+  if (typeof settings === 'string') {
+    faults.push(settings);
+    return [];
+  }
+  const outputs = Number(count);
+  if (outputs === 0) faults.push('A supply has at least one output.');
+  const unsaid = outputs === 1 ? true : null;
+  const isIsolated = isolated === undefined ? unsaid : /isolated/i.test(isolated);
+  return [{ outputs, isolated: isIsolated, power: /AC|~/i.test(power) ? 'AC' : 'DC', settings }];
+}
+
+/** What an output gives at each of its volts; a sentence where that is not clear. */
+function settingsOf(volts: string, current: string): Bank['settings'] | string {
+  const [, figures = '', unit = 'mA'] = /^(.*?)\s*(mA|A)?$/i.exec(current) ?? [];
+  const currents = piecesOf(figures, unit).map((one) => typedDraw(one, null));
+  const read = piecesOf(volts.replace(/\s*V$/i, ''), 'V').map((one) => typedVoltage(one, ''));
+  if (currents.length !== read.length)
+    return `${quoted(volts)} and ${quoted(current)}: write a current for each of the volts.`;
+  const settings = read.flatMap((one, at) => {
+    const draw = currents[at];
+    return one.kind === 'said' && draw?.kind === 'said' ? [{ volts: one.value, milliamps: draw.value.milliamps }] : [];
+  });
+  return settings.length < read.length
+    ? `${quoted(volts)} and ${quoted(current)}: write them such as 9v 150, or 9v 0.15 A.`
+    : settings;
+}
+
+const piecesOf = (text: string, unit: string): readonly string[] =>
+  text.split('/').map((one) => `${one.trim()} ${unit}`);
+
+/** Words that say one thing of all outputs. */
+const words: Readonly<Record<string, Said>> = {
+  neg: { polarity: 'centre-negative' },
+  negative: { polarity: 'centre-negative' },
+  'centre-negative': { polarity: 'centre-negative' },
+  pos: { polarity: 'centre-positive' },
+  positive: { polarity: 'centre-positive' },
+  'centre-positive': { polarity: 'centre-positive' },
+  either: { polarity: 'either' },
+  regulated: { regulated: true },
+  stabilised: { regulated: true },
+  each: { switch: 'each' },
+  together: { switch: 'together' },
+  '': {},
+};
+
+function saySomething(piece: string, said: Said, faults: string[]): void {
+  const word = Object.hasOwn(words, piece.toLowerCase()) ? words[piece.toLowerCase()] : undefined;
+  const [, plug] = /^((?:barrel|jack)-[\w.]+)$/i.exec(piece) ?? [];
+  const figure = word === undefined && plug === undefined ? figureIn(piece) : undefined;
+  if (figure === null) faults.push(notUnderstood(piece));
+  Object.assign(said, word, plug === undefined ? {} : { plug: plug.toLowerCase() }, figure);
+}
+
+/** Figures of the whole supply; null where it is none. */
+function figureIn(piece: string): Said | null {
+  const [, total] = /^(?:total|in all|all)\s+(.+)$/i.exec(piece) ?? /^(.+?)\s+(?:total|in all|all)$/i.exec(piece) ?? [];
+  const [, mains] = /^mains\s+(.+)$/i.exec(piece) ?? /^(.+?)\s+mains$/i.exec(piece) ?? [];
+  const [, open] = /^(?:unregulated|not regulated)\s+(.+)$/i.exec(piece) ?? [];
+  if (total !== undefined) {
+    const read = typedTotal(/^[\d.,]+$/.test(total) ? `${total} mA` : total);
+    return read.kind === 'said' ? { total: read.value } : null;
+  }
+  if (mains !== undefined) {
+    const read = typedMains(mains);
+    return read.kind === 'said' ? { mains: read.value } : null;
+  }
+  const read = open === undefined ? null : typedVolts(open);
+  return read?.kind === 'said' && typeof read.value.volts === 'number'
+    ? { regulated: false, openCircuitVolts: read.value.volts }
+    : null;
+}
+
+function draftOf(
+  name: string,
+  banks: readonly Bank[],
+  said: Said,
+): { readonly draft: SupplyDraft; readonly taken: readonly TakenAs[] } {
+  const { polarity, plug = 'barrel-2.1', regulated, openCircuitVolts = null, total = null, mains = null } = said;
+  const hasDirect = banks.some(({ power }) => power === 'DC');
+  const taken: readonly (TakenAs | false)[] = [
+    hasDirect && polarity === undefined && 'polarity',
+    said.plug === undefined && 'plug',
+    hasDirect && regulated === undefined && 'regulated',
+  ];
+  const draft: SupplyDraft = {
+    ...{ name, price: null, mains, total, regulated: hasDirect ? (regulated ?? true) : null },
+    banks: banks.map(({ settings, power, ...bank }) => ({
+      ...bank,
+      ...{ power, plug, polarity: power === 'AC' ? null : (polarity ?? 'centre-negative') },
+      switch: settings.length > 1 ? (said.switch ?? 'each') : null,
+      settings: settings.map((one) => ({ ...one, openCircuitVolts })),
+      joins: [],
+    })),
+  };
+  return { draft, taken: taken.filter((one) => one !== false) };
+}

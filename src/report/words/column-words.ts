@@ -1,0 +1,31 @@
+import type { SupplyColumn } from '../../reading/csv/columns.js';
+
+/** What a column of a shop's table may hold, in the words of the trade. */
+export const columnWords: Readonly<Record<SupplyColumn, string>> = {
+  name: 'what it is called',
+  price: 'its price',
+  stock: 'how many are in stock',
+  outputs: 'how many outputs',
+  isolated: 'isolated or not',
+  volts: 'volts of an output',
+  milliamps: 'most current of an output',
+  totalMilliamps: 'most current of all outputs together',
+  totalWatts: 'most watts of all outputs together',
+  mains: 'mains volts that it takes',
+  plug: 'its plug',
+  polarity: 'plus or minus on the pin',
+  power: 'DC or AC',
+  regulated: 'regulated or not',
+  openCircuitVolts: 'volts with nothing on it',
+  switch: 'how outputs are switched',
+  joins: 'how outputs may be joined',
+  bankMilliamps: 'most current of outputs that are alike',
+  bankWatts: 'most watts of outputs that are alike',
+  wattHours: 'watt-hours of a power bank',
+  fits: 'plug that a lead fits on',
+  gives: 'plug that a lead ends in',
+  reverses: 'whether a lead reverses',
+  tails: 'how many tails a chain lead has',
+  id: 'its number in the shop',
+  remark: 'remarks',
+};

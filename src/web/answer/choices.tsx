@@ -1,0 +1,73 @@
+import type { PageState } from '../page-state.js';
+import { besideOthers, choosing, mostBeside } from '../document/choose.js';
+import type { ToldChoice } from '../worker/told-choices.js';
+import { Beside } from './beside.js';
+
+/** What else could be bought, from the cheapest on: touching one shows its whole plan, two or three stand side by side. */
+export function Choices({ state }: { readonly state: PageState }) {
+  const { about, choices } = state.heard.value;
+  if (choices?.about !== about || choices.told.choices.length === 0) return null;
+  const { told } = choices;
+  const { beside } = state.document.value;
+  const pinned = told.choices.filter(({ key }) => beside.includes(key));
+  return (
+    <section aria-labelledby="choices-heading" class="answer">
+      <h2 id="choices-heading">{told.choices.length === 1 ? 'The one choice' : 'The choices'}</h2>
+      <p class="minor">{told.standing}</p>
+      <ol class="choice-row">
+        {told.choices.map((choice) => (
+          <Choice key={choice.key} choice={choice} state={state} isFull={pinned.length >= mostBeside} />
+        ))}
+      </ol>
+      <Beside choices={pinned} titles={told.titles} />
+      <details>
+        <summary>What the figures mean</summary>
+        <p>{told.legend}</p>
+      </details>
+    </section>
+  );
+}
+
+type ChoiceProps = { readonly choice: ToldChoice; readonly state: PageState; readonly isFull: boolean };
+
+function Choice({ choice, state, isFull }: ChoiceProps) {
+  const { key, words, isOverBudget, isAnswer } = choice;
+  const shown = state.choice.value;
+  const isShown = shown === null ? isAnswer : shown.key === key;
+  const isPinned = state.document.value.beside.includes(key);
+  return (
+    <li class={isOverBudget ? 'choice choice-over' : 'choice'}>
+      <button
+        type="button"
+        class="choice-name"
+        aria-pressed={isShown}
+        onClick={() => state.change(choosing(isAnswer ? null : key))}
+      >
+        <b>{words.price}</b> {words.label}
+      </button>
+      <ul class="choice-bill">
+        {words.bill.map(({ text, price }) => (
+          <li key={text}>
+            {text}, {price}
+          </li>
+        ))}
+        {words.bill.length === 0 && <li>Nothing to buy</li>}
+      </ul>
+      {words.notes.map((note) => (
+        <p key={note} class={isOverBudget ? 'care' : 'minor'}>
+          {note}
+        </p>
+      ))}
+      <p class="minor">{words.noise.length === 0 ? 'Nobody exposed to noise' : `May hum: ${words.noise.join('; ')}`}</p>
+      <label class="choice-pin">
+        <input
+          type="checkbox"
+          checked={isPinned}
+          disabled={isFull && !isPinned}
+          onChange={() => state.change(besideOthers(key))}
+        />{' '}
+        Set beside others<span class="unseen">: {words.label}</span>
+      </label>
+    </li>
+  );
+}

@@ -1,0 +1,67 @@
+import { withAppended, withValue, type KeyPath } from '../../reading/drafts/set-value.js';
+import { dataOf } from '../../reading/drafts/fields.js';
+import { supplyEntry, type SupplyDraft } from '../../reading/drafts/supply-draft.js';
+import { idFromName } from '../../reading/resolve/resolve-id.js';
+import { boardData, type Data } from './board-data.js';
+import type { PageDocument } from './page-document.js';
+
+type Change = (document: PageDocument) => PageDocument;
+
+/** What the board's text says at a key; undefined where it says nothing. */
+export const settingIn = (data: Data, [key, inner]: KeyPath): unknown =>
+  inner === undefined ? data[key] : (data[key] as Data | null | undefined)?.[inner];
+
+/** A setting of the board, which goes where it is undefined; the document stays as it is where its text has no room. */
+export const withSetting = (path: KeyPath, value: unknown): Change => editing((text) => withValue(text, path, value));
+
+/** One more unit of a supply, or one more lead, is owned. */
+export const owningAnother = (kind: 'supply' | 'part', id: string): Change =>
+  kind === 'supply' ? editing((text) => withAppended(text, ['owned', 'supplies'], id)) : countingPart(id, 1);
+
+export const owningOneLess = (kind: 'supply' | 'part', id: string): Change =>
+  kind === 'part' ? countingPart(id, -1) : editing((text) => withoutOne(text, id));
+
+/** A supply that no shop lists is described by the board, and owned. */
+export const owningTyped = (draft: SupplyDraft): Change =>
+  editing((text) => {
+    const described = withAppended(text, ['gear', 'supplies'], dataOf(supplyEntry(draft).fields));
+    return described === null ? null : withAppended(described, ['owned', 'supplies'], idFromName(draft.name));
+  });
+
+/** Files call a thing by its id or its name. */
+const means = (called: unknown, id: string): boolean => called === id || idFromName(String(called)) === id;
+
+function withoutOne(text: string, id: string): string | null {
+  const had = settingIn(boardData(text), ['owned', 'supplies']);
+  const list = Array.isArray(had) ? (had as readonly unknown[]) : [];
+  const last = list.findLastIndex((one) => means(one, id));
+  return withValue(
+    text,
+    ['owned', 'supplies'],
+    list.filter((_, at) => at !== last),
+  );
+}
+
+const countingPart = (id: string, more: number): Change =>
+  editing((text) => {
+    const had = settingIn(boardData(text), ['owned', 'parts']);
+    const parts = (typeof had === 'object' && had !== null ? had : {}) as Readonly<Record<string, number>>;
+    const key = Object.keys(parts).find((one) => means(one, id)) ?? id;
+    const counted = { ...parts, [key]: Math.max(0, (parts[key] ?? 0) + more) };
+    return withValue(text, ['owned', 'parts'], counted);
+  });
+
+const editing =
+  (edit: (text: string) => string | null): Change =>
+  (document) => {
+    const text = edit(document.board.text);
+    return text === null ? document : { ...document, board: { ...document.board, text } };
+  };
+
+/** What the column of that heading holds; nothing that was said where it is empty. */
+export const meaningOf =
+  (heading: string, meaning: string): Change =>
+  (document) => {
+    const { [heading]: _, ...others } = document.meanings;
+    return { ...document, meanings: meaning === '' ? others : { ...others, [heading]: meaning } };
+  };

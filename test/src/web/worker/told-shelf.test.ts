@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+
+import { toldColumns } from '../../../../src/web/worker/told-shelf.js';
+
+const shop = { file: 'laden.csv', text: 'Bezeichnung;Price;Strom mA\nErle;9 €;500\n' };
+
+test('columns to be matched come with what they may hold, and what is missing', () => {
+  const told = toldColumns(shop, {});
+  expect(told?.columns.map(({ heading, meaning }) => [heading, meaning])).toEqual([
+    ['Bezeichnung', null],
+    ['Strom mA', null],
+  ]);
+  expect(told?.missing).toEqual([
+    'what it is called',
+    'how many outputs',
+    'volts of an output',
+    'most current of an output',
+  ]);
+  expect(told?.choices.map(({ meaning }) => meaning)).not.toContain('price');
+  expect(told?.choices.at(-1)).toEqual({ meaning: 'nothing', words: 'nothing that limits it' });
+});
+
+test('what was said of a column is told with it, so that it can be said otherwise', () => {
+  const told = toldColumns(shop, { Bezeichnung: 'name', 'Strom mA': 'milliamps' });
+  expect(told?.columns.map(({ meaning }) => meaning)).toEqual(['name', 'milliamps']);
+  expect(told?.choices.map(({ meaning }) => meaning)).toContain('name');
+});
+
+test('what is no table has no columns', () => {
+  expect(toldColumns(null, {})).toBeNull();
+  expect(toldColumns({ file: 'shop.yaml', text: 'catalogue: A\n' }, {})).toBeNull();
+});
