@@ -234,6 +234,22 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     await close();
   });
 
+  const sheetSides = [
+    ['the gig board', 2],
+    ['an impossible board', 1],
+  ] as const;
+
+  test.each(sheetSides)('the sheet of %s prints on %i sides of A4 and of Letter', async (board, sides) => {
+    const path = await written(board, 'sheet', '.sheet.html');
+    const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));
+    for (const format of ['A4', 'Letter'] as const) {
+      const pdf = await page.pdf({ format, preferCSSPageSize: true });
+      expect(pdf.toString('latin1').match(/\/Type \/Page\b/g), format).toHaveLength(sides);
+    }
+    expect(incidents).toEqual([]);
+    await close();
+  });
+
   test('the page forbids what it never does: a script, an image, a style of its own', async () => {
     const path = await written('the gig board', 'page', '.html');
     const { page, incidents, close } = await openFile(browser, path, { width: 1000, height: 900, colours: 'light' });

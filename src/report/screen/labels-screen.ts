@@ -1,10 +1,9 @@
 import type { Kit } from '../../domain/kit.js';
 import type { AskedLabel, Decides, DecisiveLabels } from '../../planning/ask/decisive-labels.js';
-import { labelGroups, labelText, undecidingText } from '../words/label-words.js';
+import { askedText, labelGroups, labelText, undecidingText, unsettledText } from '../words/label-words.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence } from '../words/speech.js';
 import { standingCautions } from '../words/remarks.js';
-import { countText, priceText } from '../words/words.js';
 import { block } from './layout.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { noBasisText } from './spare-screen.js';
@@ -41,18 +40,13 @@ export function labelsText(kit: Kit, found: DecisiveLabels, options: ScreenOptio
   ].join('\n')}\n`;
 }
 
-function head({ board, paints, width }: Screen, { of, wiring, labels, whole }: Asked): string[] {
-  const basis =
-    of === 'wiring' ? 'As the board is plugged today' : `By the best plan, for ${priceText(wiring.score.money, board)}`;
-  const open =
-    labels.length === 0
-      ? 'every figure has been read off a label'
-      : `${countText(labels.length, 'figure')} that nobody has read`;
+function head(screen: Screen, found: Asked): string[] {
+  const { board, paints, width } = screen;
   return block(
     [
       { text: `${safeText(board.name)}: which labels decide`, paint: paints.title },
-      { text: `${basis}: ${open}.` },
-      ...(whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }]),
+      { text: askedText(screen, found) },
+      ...(found.whole ? [] : [{ text: unsettledText, paint: paints.caution }]),
     ],
     width,
   );

@@ -2,7 +2,7 @@ import { decimalOfThousandths, minorUnits } from '../../domain/quantities.js';
 import type { AskedLabel, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
 import { fieldWords, whereToLook } from './label-places.js';
 import type { Speech } from './speech.js';
-import { listText, polarityText, priceText } from './words.js';
+import { countText, listText, polarityText, priceText } from './words.js';
 
 type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
 
@@ -21,6 +21,19 @@ export function labelGroups(labels: readonly AskedLabel[]): readonly LabelGroup[
   }
   return [...groups.values()];
 }
+
+/** Of which wiring it is asked, and how much of it nobody has read. */
+export function askedText({ board }: Speech, { of, wiring, labels }: Asked): string {
+  const basis =
+    of === 'wiring' ? 'As the board is plugged today' : `By the best plan, for ${priceText(wiring.score.money, board)}`;
+  const open =
+    labels.length === 0
+      ? 'every figure has been read off a label'
+      : `${countText(labels.length, 'figure')} that nobody has read`;
+  return `${basis}: ${open}.`;
+}
+
+export const unsettledText = 'Not everything below was settled in time.';
 
 /** What labels decide, what is planned with until then, and what to look for. */
 export function labelText(speech: Speech, { wiring }: Pick<Asked, 'wiring'>, group: LabelGroup): string {

@@ -2,7 +2,8 @@ import { Command } from 'commander';
 
 import type { AskFlags } from '../commands/ask-command.js';
 import { below, exitCodeText } from './help-text.js';
-import { boardArgument, jsonOption, optionalCatalogue, skipBadRowsOption, timeOption } from './shared.js';
+import { refuseReports, reportOption } from './report-option.js';
+import { boardArgument, forceOption, jsonOption, optionalCatalogue, skipBadRowsOption, timeOption } from './shared.js';
 
 /** The command line of `ask`, without its work, which is loaded when it runs. */
 export function askCommand(): Command {
@@ -13,8 +14,12 @@ export function askCommand(): Command {
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())
     .addOption(timeOption(' with what is known by then'))
+    .addOption(reportOption('.html a page to print'))
+    .addOption(forceOption())
     .addHelpText('after', below(askExitCodes))
-    .action(async (board: string, catalogue: string | undefined, flags: AskFlags) => {
+    .action(async (board: string, catalogue: string | undefined, flags: AskFlags, command: Command) => {
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      await refuseReports(command, flags, 'labels');
       const { runAsk } = await import('../commands/ask-command.js');
       process.exitCode = await runAsk(board, catalogue, flags);
     });

@@ -1,5 +1,6 @@
 import { Option, type Command } from 'commander';
 
+import type { ReportKinds } from '../../../report/formats.js';
 import type { SheetFlags } from '../written/sheet-beside.js';
 
 /** Given again and again, a file each. `kinds` says which endings of a name mean what. */
@@ -7,6 +8,18 @@ export const reportOption = (kinds: string): Option =>
   new Option('--report <file>', `write a report to take home; its ending says which: ${kinds}; repeatable`)
     .argParser((path: string, before: readonly string[]) => [...before, path])
     .default([], 'none');
+
+/** What a command makes reports of. */
+type Reported = 'answer' | 'comparison' | 'labels';
+
+type Judge = <Input>(kinds: ReportKinds<Input>) => string | null;
+
+/** What is wrong with names by the reports that there are of something, which are loaded only then. */
+const faultOf: Readonly<Record<Reported, (judge: Judge) => Promise<string | null>>> = {
+  answer: async (judge) => judge((await import('../../../report/formats.js')).answerReports),
+  comparison: async (judge) => judge((await import('../../../report/comparison-formats.js')).comparisonReports),
+  labels: async (judge) => judge((await import('../../../report/labels-formats.js')).labelsReports),
+};
 
 /** Goes with a sheet of paper alone. */
 export const shopOption = (): Option =>
@@ -19,7 +32,7 @@ export const shopOption = (): Option =>
 export async function refuseReports(
   command: Command,
   { report: paths, shop }: SheetFlags,
-  of: 'answer' | 'comparison',
+  of: Reported,
   taken: readonly string[] = [],
 ): Promise<void> {
   if (paths.length > 0) await refuseNames(command, paths, of, taken);
@@ -31,13 +44,10 @@ export async function refuseReports(
 async function refuseNames(
   command: Command,
   paths: readonly string[],
-  of: 'answer' | 'comparison',
+  of: Reported,
   taken: readonly string[],
 ): Promise<void> {
   const { reportFault } = await import('../written/report-files.js');
-  const fault =
-    of === 'answer'
-      ? reportFault(paths, (await import('../../../report/formats.js')).answerReports, taken)
-      : reportFault(paths, (await import('../../../report/comparison-formats.js')).comparisonReports, taken);
+  const fault = await faultOf[of]((kinds) => reportFault(paths, kinds, taken));
   if (fault !== null) command.error(`error: ${fault}`);
 }

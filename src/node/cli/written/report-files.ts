@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 
+import { listText } from '../../../report/words/words.js';
 import type { Words } from '../../../domain/finding.js';
 import { isSameFile } from '../../disk/same-file.js';
 import { obstacleTo, writeWhole } from '../../disk/write-file.js';
@@ -29,7 +30,7 @@ export function reportFault<Input>(
 ): string | null {
   const unknown = paths.find((path) => makerFor(path) === null);
   if (unknown !== undefined) {
-    return `no report has a name like '${unknown}'; it must end in ${endings.slice(0, -1).join(', ')} or ${endings.at(-1) ?? ''}`;
+    return `no report has a name like '${unknown}'; it must end in ${listText(endings, 'or')}`;
   }
   const all = [...taken, ...paths];
   const twice = all.find((path, at) => all.findIndex((other) => resolve(other) === resolve(path)) < at);
@@ -61,6 +62,17 @@ export const comparisonFiles = (
 ): WrittenFiles<Kit, Comparison> => ({
   areWritable: async () => areReportsWritable(paths, inputs, options),
   write: async (kit, comparison) => writeReports(paths, kinds, { kit, comparison, occasion }, options),
+});
+
+/** The same of any other answer. */
+export const filesOf = <Answer>(
+  paths: readonly string[],
+  kinds: ReportKinds<{ readonly kit: Kit; readonly answer: Answer }>,
+  inputs: readonly string[],
+  options: ReportOptions,
+): WrittenFiles<Kit, Answer> => ({
+  areWritable: async () => areReportsWritable(paths, inputs, options),
+  write: async (kit, answer) => writeReports(paths, kinds, { kit, answer }, options),
 });
 
 /**
