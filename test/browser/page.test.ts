@@ -1,4 +1,4 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -153,6 +153,40 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     await proven(page);
     await page.getByRole('button', { name: 'Why there? Pignut tuner' }).click();
     await page.locator('.why', { hasText: 'It sits on Staithe 5 output 1 at 9 V.' }).waitFor();
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
+  test('a shop whose columns are matched by hand gives choices, each with its plan; it is there at the next visit', async () => {
+    const path = join(folder, 'laden.csv');
+    await writeFile(
+      path,
+      'Article;Price;Outputs;Isolated;Voltage;Strom mA;Plug;Polarity;Regulated\n' +
+        'Erle;9,90 €;1;yes;9 V DC;500;barrel 2.1;centre negative;yes\n' +
+        'Eibe;39,00 €;4;yes;9 V DC;500;barrel 2.1;centre negative;yes\n',
+    );
+    const context = await browser.newContext({ reducedMotion: 'reduce' });
+    const { page, incidents } = await openIn(context, builtPage);
+    for (const line of ['Gorse drive 9v 8 neg', 'Ouzel delay 9v 250 neg']) await typePedal(page, line);
+    await page.locator('.file-button input').setInputFiles(path);
+    await page.getByText('say what the columns of the shop hold').waitFor();
+    await page.getByLabel('Strom mA').selectOption('most current of an output');
+    await page.getByLabel('Budget in EUR').fill('30');
+    await page.keyboard.press('Enter');
+    await page.locator('.choice-over', { hasText: '(9.00 EUR over the budget)' }).waitFor();
+    await page.locator('.choice-over .choice-name').click();
+    await page.getByRole('heading', { name: 'How it is plugged: Fewest supplies' }).waitFor();
+    for (const box of await page.locator('.choice-pin input').all()) await box.check();
+    expect(await page.locator('.beside > li svg').count()).toBe(await page.locator('.choice').count());
+    for (const width of [360, 1280]) {
+      await show(page, { width, height: 800, colours: 'dark' });
+      expect((await lookAt(page)).scrolls).toBe(false);
+      expect(await axeFindings(page), String(width)).toEqual([]);
+    }
+    await kept(page);
+    await page.reload();
+    await page.getByText('laden.csv').waitFor();
+    await page.locator('.choice').first().waitFor();
     expect(incidents).toEqual([]);
     await context.close();
   });
