@@ -8,7 +8,13 @@ import type { ProofStep } from '../domain/proof.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
-import { scalarObjectives, limitedAtFirst, type ScalarObjective, type SettledStep } from './scalar-objective.js';
+import {
+  scalarObjectives,
+  limitedAtFirst,
+  settledTiers,
+  type ScalarObjective,
+  type SettledStep,
+} from './scalar-objective.js';
 import { tierValues } from './digits.js';
 import { slotKey, type Slots } from './loadout-groups.js';
 import type { LoadoutPlan, LoadoutPool } from './loadout-pool.js';
@@ -43,7 +49,9 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
     if (effort.proof === true) steps.push(proofStep(question, program, objective, outcome.value, outcome.proof));
     candidates.push(namedFeeds(contents, question));
     for (const [tier, value] of tierValues(objective, outcome.value)) settled.set(tier, value);
-    earlier.push({ objective, value: outcome.value });
+    // A proof keeps to whole steps.
+    if (effort.proof === true) earlier.push({ objective, value: outcome.value });
+    else earlier.push(...settledTiers(objective, outcome.value, question));
   }
   const proof = effort.proof === true ? steps : null;
   return {

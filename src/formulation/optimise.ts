@@ -14,6 +14,8 @@ type Stopped = Extract<SearchOutcome, { kind: 'stopped' }>;
 export const optimise: Optimiser = async (question, effort) => {
   const outcome = await loadoutSearch(question, effort);
   if (outcome.kind !== 'stopped' || outcome.impasse === null || hasEnded(effort)) return outcome;
+  // Without a proof to write down there may be no impasse.
+  if (effort.proof === true) return optimise(question, { ...effort, proof: false });
   return inParts({ ...question, supplies: worthwhileSupplies(question) }, outcome, effort);
 };
 

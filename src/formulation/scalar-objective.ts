@@ -3,7 +3,7 @@ import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../dom
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals } from '../loadout/bench.js';
 import { pedalTierJudges } from '../loadout/pedal-tiers.js';
-import type { Digit } from './digits.js';
+import { tierValues, type Digit } from './digits.js';
 import type { Question } from './question.js';
 
 /** What a plan, or a part of one, adds up to; money in minor units. */
@@ -54,6 +54,16 @@ export const limitedAtFirst = (question: Question): readonly SettledStep[] =>
   question.mostExposed === null
     ? []
     : [{ objective: scalarObjective(['exposed'], question), value: question.mostExposed }];
+
+/**
+ * What a step has settled, tier by tier: that none of them grows says as much as that their number does not, as no plan has a
+ * smaller number. Its large weights would leave dual prices, which are whole, nothing to say.
+ */
+export const settledTiers = (objective: ScalarObjective, value: number, question: Question): readonly SettledStep[] =>
+  tierValues(objective, value).map(([tier, reached]) => {
+    const alone = scalarObjective([tier], question);
+    return { objective: alone, value: reached / (isMoney(tier) ? alone.moneyUnit : 1) };
+  });
 
 function scalarObjective(tiers: readonly Criterion[], question: Question): ScalarObjective {
   const moneyUnit = moneyUnitOf(question);

@@ -62,7 +62,7 @@ describe('where it gets stuck', () => {
     expectTrue(outcome, truth, asked);
     if (outcome.kind !== 'proven') throw new Error('there is a plan');
     expect(outcome.proof).toBeNull();
-    expect(outcome.evidence.cases).toBeGreaterThan(1);
+    expect(outcome.evidence.cases).toBeGreaterThan(0);
   });
 
   it('and the time is over on the way, what is known is the answer, whenever that is', async () => {
