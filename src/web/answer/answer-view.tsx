@@ -1,12 +1,12 @@
 import type { PageState } from '../page-state.js';
+import { WaysOut } from './ways-out.js';
 import { letGo } from '../document/pins.js';
 import type { Bill, ToldAnswer, ToldNoPlan, ToldPlan } from '../worker/told-answer.js';
 import type { ToldFault } from '../worker/messages.js';
 
 /** What powers the board, in sentences, while it is sought and when it is proven. */
 export function AnswerView({ state }: { readonly state: PageState }) {
-  const { answer, faults, more, failure } = state.heard.value;
-  const choice = state.choice.value;
+  const { failure } = state.heard.value;
   const isEmpty = state.pedals.value.length === 0;
   return (
     <section aria-labelledby="answer-heading" class="answer">
@@ -15,11 +15,33 @@ export function AnswerView({ state }: { readonly state: PageState }) {
         {isEmpty ? 'It appears here as soon as there is a pedal.' : standingOf(state)}
       </p>
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
-      {!isEmpty && faults.length > 0 && <Faults faults={faults} more={more} />}
-      {!isEmpty && choice !== null && <Plan plan={choice.plan} />}
-      {!isEmpty && choice === null && answer !== null && <Told told={answer.told} />}
-      {!isEmpty && choice === null && answer?.told.kind === 'none' && <LetGo state={state} letGo={answer.told.letGo} />}
+      {!isEmpty && <Said state={state} />}
     </section>
+  );
+}
+
+function Said({ state }: { readonly state: PageState }) {
+  const { answer, faults, more, ways, about } = state.heard.value;
+  const choice = state.choice.value;
+  // Ways out say all that a mere reason says, and what to do about it.
+  const isOutdone = answer?.told.kind === 'none' && ways?.about === about;
+  return (
+    <>
+      {faults.length > 0 && <Faults faults={faults} more={more} />}
+      {choice !== null && <Plan plan={choice.plan} />}
+      {choice === null && answer !== null && !isOutdone && <Told told={answer.told} />}
+      {choice === null && answer?.told.kind === 'none' && <Ways state={state} letGo={answer.told.letGo} />}
+    </>
+  );
+}
+
+function Ways({ state, letGo: pedals }: { readonly state: PageState; readonly letGo: ToldNoPlan['letGo'] }) {
+  const { ways, about } = state.heard.value;
+  return (
+    <>
+      <LetGo state={state} letGo={pedals} />
+      {ways?.about === about && <WaysOut state={state} ways={ways.told} />}
+    </>
   );
 }
 
@@ -55,11 +77,15 @@ function Plan({ plan: { headline, bill, confirm, cautions } }: { readonly plan: 
 
 /** Each of these is a way out. */
 function LetGo({ state, letGo: pedals }: { readonly state: PageState; readonly letGo: ToldNoPlan['letGo'] }) {
-  return pedals.map(({ pedal, name }) => (
-    <button key={pedal} type="button" onClick={() => state.change(letGo(pedal))}>
-      Let go of {name}
-    </button>
-  ));
+  return (
+    <>
+      {pedals.map(({ pedal, name }) => (
+        <button key={pedal} type="button" onClick={() => state.change(letGo(pedal))}>
+          Let go of {name}
+        </button>
+      ))}
+    </>
+  );
 }
 
 function BillTable({ bill: { lines, total } }: { readonly bill: Bill }) {

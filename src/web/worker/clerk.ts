@@ -3,6 +3,7 @@ import { decisiveLabels } from '../../planning/ask/decisive-labels.js';
 import type { ChooseOptions } from '../../planning/choose/choose.js';
 import { compare } from '../../planning/compare/compare.js';
 import { chooseAround, type AroundPins } from '../../planning/choose/choose-around.js';
+import { explain } from '../../planning/explain/explain.js';
 import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
 import type { InputFault } from '../../reading/faults/input-fault.js';
 import { webTiming } from '../../../solver/timing.js';
@@ -14,6 +15,7 @@ import { toldAnswer } from './told-answer.js';
 import { toldLabels } from './told-labels.js';
 import { toldChoices } from './told-choices.js';
 import { toldPlaces } from './told-places.js';
+import { toldWays } from './told-ways.js';
 import { toldWhy, type Seen } from './told-why.js';
 import { toldColumns, toldThings, type ToldColumns } from './told-shelf.js';
 
@@ -118,12 +120,12 @@ async function answer(question: Question, { tell, lay, readInputs, signal, now }
     if (found.kind === 'plan') lay({ kit, plan: found.wiring, aim, isBest });
     if (isFinal || found.kind !== 'stopped') tell({ kind: 'answer', answer: toldAnswer(kit, found, pins), isFinal });
     if (!isFinal) continue;
-    if (pins.length === 0) await tellMore(kit, found, { aim, tell, signal, now });
+    if (pins.length === 0 || found.kind === 'impossible') await tellMore(kit, found, { aim, tell, signal, now });
     return;
   }
 }
 
-/** What there is beside a final answer, where nothing is held in its place: what else could be bought, and which labels decide. */
+/** What there is beside a final answer, where nothing is held in its place: what else could be bought, which labels decide, and ways out where there is no plan. */
 async function tellMore(
   kit: Kit,
   found: AroundPins | Wanted,
@@ -133,6 +135,20 @@ async function tellMore(
   if (kit.catalogue !== null)
     tell({ kind: 'choices', choices: toldChoices(kit, await compare(kit, { aim, signal }), plan) });
   if (plan !== null) await askLabels(kit, { tell, signal, now });
+  if (found.kind === 'impossible') await seekWays(kit, aim, { tell, signal, now });
+}
+
+/** Milliseconds for why there is no plan, and what would help. */
+const wayPatience = 15_000;
+
+async function seekWays(
+  kit: Kit,
+  aim: Question['aim'],
+  { tell, signal, now }: Pick<Desk, 'tell' | 'signal' | 'now'>,
+): Promise<void> {
+  const end = now() + wayPatience;
+  const found = await explain(kit, { aim, signal, remainingMs: () => end - now() });
+  if (found.kind === 'impossible') tell({ kind: 'ways', ways: toldWays(kit, found) });
 }
 
 /** Milliseconds for what each label decides: beyond that it is said not to be settled. */

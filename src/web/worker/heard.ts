@@ -4,6 +4,7 @@ import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
 import type { ToldChoices } from './told-choices.js';
 import type { ToldPlace } from './told-places.js';
+import type { ToldWays } from './told-ways.js';
 import type { ToldColumns, ToldThing } from './told-shelf.js';
 
 /** All that was heard of the latest question that anything was heard of. */
@@ -19,6 +20,8 @@ export type Heard = {
   readonly labels: { readonly about: number; readonly told: ToldLabels } | null;
   /** Why one pedal hangs where it does, as was asked last; null while nobody asks. */
   readonly why: { readonly about: number; readonly pedal: PedalId; readonly texts: readonly string[] } | null;
+  /** Why there is no plan, and what would help; null where there is one, or it was not told yet. */
+  readonly ways: { readonly about: number; readonly told: ToldWays } | null;
   /** What is wrong with the files; empty where they are right. */
   readonly faults: readonly ToldFault[];
   readonly more: number;
@@ -40,6 +43,7 @@ export const nothingHeard: Heard = {
   places: null,
   labels: null,
   why: null,
+  ways: null,
   faults: [],
   more: 0,
   notes: [],
@@ -68,6 +72,8 @@ export function heard(before: Heard, news: News): Heard {
       return { ...before, places: { about: news.about, pedal: news.pedal, places: news.places } };
     case 'labels':
       return { ...before, labels: { about: news.about, told: news.labels } };
+    case 'ways':
+      return { ...before, ways: { about: news.about, told: news.ways } };
     case 'why':
       return { ...before, why: { about: news.about, pedal: news.pedal, texts: news.texts } };
     case 'failed':

@@ -7,6 +7,7 @@ import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
 import type { ToldChoices } from './told-choices.js';
 import type { ToldPlace } from './told-places.js';
+import type { ToldWays } from './told-ways.js';
 import type { ToldColumns, ToldThing } from './told-shelf.js';
 
 /** What is to be answered. All of it is in the message: a worker remembers nothing that it would have to be told before. */
@@ -51,6 +52,8 @@ export type News = {
     /** Which labels decide, once the plan is proven. */
     | { readonly kind: 'labels'; readonly labels: ToldLabels }
     | { readonly kind: 'why'; readonly pedal: PedalId; readonly texts: readonly string[] }
+    /** Why there is no plan, and what would help. */
+    | { readonly kind: 'ways'; readonly ways: ToldWays }
     | { readonly kind: 'done' }
     /** A defect of boardfeed. */
     | { readonly kind: 'failed'; readonly message: string }

@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 
 import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-document.js';
 import type { PedalId } from '../../../../src/domain/quantities.js';
+import { takingWayOut } from '../../../../src/web/document/way-out.js';
 import { createClerk } from '../../../../src/web/worker/clerk.js';
 import type { Inquiry, News, Question } from '../../../../src/web/worker/messages.js';
 
@@ -164,4 +165,21 @@ test('an output says what it carries or what more fits, a pedal why it hangs the
   expect(told?.kind === 'why' && told.texts[0]).toBe(
     'It sits on Staithe 5 output 1 at 9 V. Outputs 2-5 of the same bank would do as well.',
   );
+});
+
+test('where there is no plan it says why, and each way out that changes the board leads to one', async () => {
+  const { news, ask } = listening();
+  const board = { ...gigBoard, text: gigBoard.text.replace(/^ {2}budget: \d+.*$/m, '  budget: 20') };
+  await ask({ board, shop: marramStreet });
+  const told = news.findLast((one) => one.kind === 'ways')?.ways;
+  if (told === undefined) throw new Error('no ways were told');
+  expect(told.conflicts.length).toBeGreaterThan(0);
+  const carriedOut = told.ways.filter(({ edits }) => edits.length > 0);
+  expect(carriedOut.map(({ change }) => change).join(' ')).toContain('Raise the budget from 20.00 EUR to 25.00 EUR');
+  for (const { change, edits } of carriedOut.slice(0, 3)) {
+    const changed = takingWayOut(edits)({ ...emptyDocument, board });
+    expect(changed.board.text, change).not.toBe(board.text);
+    await ask({ board: changed.board, shop: marramStreet });
+    expect(news.findLast((one) => one.kind === 'answer')?.answer.kind, change).toBe('plan');
+  }
 });
