@@ -1,11 +1,11 @@
 import type { Check } from '../../planning/check/check.js';
 import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
 import { beside, type Piece } from './layout.js';
-import { placeText } from '../words/places.js';
+import { whereText } from '../words/check-words.js';
 import { ruleWords, tooFewVolts } from '../words/rule-words.js';
 import { barPiece, type Screen } from './screen.js';
 import { sentence } from '../words/speech.js';
-import { capital, fullStop, listText, meterOf, meterText } from '../words/words.js';
+import { capital, fullStop, meterOf, meterText } from '../words/words.js';
 
 const indent = 2;
 const gap = 2;
@@ -31,26 +31,13 @@ function findingPieces(screen: Screen, finding: Violation, feeds: Check['wiring'
   const { paints } = screen;
   const { harm, mend } = hasTooFewVolts(finding) ? tooFewVolts : ruleWords[finding.rule];
   const message = sentence(screen, finding.message);
+  const where = whereText(screen, finding, feeds, message);
   return [
-    ...headTexts(screen, finding, feeds, message).map((text) => ({ text, paint: paints.strong })),
+    ...(where === null ? [] : [{ text: where, paint: paints.strong }]),
     { text: fullStop(capital(message)) },
     ...loadPieces(screen, finding),
     { text: `${harm} ${mend}`, paint: paints.faint },
   ];
-}
-
-/** "Chapel drive, at Quay 6 output 5", where the message itself does not tell all of them by their names. */
-function headTexts(
-  { inventory, marks }: Screen,
-  { pedals, place }: Violation,
-  feeds: Check['wiring']['feeds'],
-  message: string,
-): readonly string[] {
-  const names = pedals.map(inventory.pedalName);
-  const supply = place === null ? [] : [inventory.supplyName(place.supply)];
-  if ([...names, ...supply].every((name) => message.includes(name))) return [];
-  const where = place === null ? [] : [placeText(inventory, feeds, place, marks.dash)];
-  return [[...(names.length === 0 ? [] : [listText(names)]), ...where].join(', at ')];
 }
 
 /** How far a load is beyond its limit. */

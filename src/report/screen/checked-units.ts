@@ -1,10 +1,11 @@
 import type { PedalId } from '../../domain/quantities.js';
-import type { Rule } from '../../domain/rules.js';
 import type { Check } from '../../planning/check/check.js';
 import { block, type Piece } from './layout.js';
 import { totalRow, usedRows } from './output-rows.js';
-import { loadLegend, unitTable } from './plugging.js';
+import { loadLegend } from '../words/load-legend.js';
+import { unitTable } from './plugging.js';
 import type { Screen } from './screen.js';
+import { brokenRules } from '../words/check-words.js';
 import { unitUses } from '../words/usage.js';
 
 /** Every output in use with its numbers, and which of its feeds are broken; nothing when none is in use. */
@@ -25,11 +26,11 @@ export function checkedLines(screen: Screen, check: Check): string[] {
 }
 
 /** "broken: ground, startup" for each pedal that a broken rule names. */
-function brokenNotes({ paints }: Screen, { findings }: Check): ReadonlyMap<PedalId, Piece> {
-  const rules = new Map<PedalId, ReadonlySet<Rule>>();
-  for (const { rule, pedals } of findings)
-    for (const pedal of pedals) rules.set(pedal, new Set([...(rules.get(pedal) ?? []), rule]));
+function brokenNotes({ paints }: Screen, check: Check): ReadonlyMap<PedalId, Piece> {
   return new Map(
-    [...rules].map(([pedal, all]) => [pedal, { text: `broken: ${[...all].join(', ')}`, paint: paints.bad }]),
+    [...brokenRules(check)].map(([pedal, all]) => [
+      pedal,
+      { text: `broken: ${[...all].join(', ')}`, paint: paints.bad },
+    ]),
   );
 }

@@ -1,5 +1,5 @@
 import type { PolarityOrUnknown } from '../../domain/pedal.js';
-import { factorText } from '../../domain/quantities.js';
+import { loadLegend } from '../words/load-legend.js';
 import { firstBankOf, isFedByOwn } from '../words/inventory.js';
 import { beside, block, type Cell, type Piece } from './layout.js';
 import { outputRows, type OutputRow } from './output-rows.js';
@@ -99,18 +99,4 @@ function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string
     ...[...polarities].flatMap((polarity) => (polarity === null ? [] : [legendOf[polarity]])),
     loadLegend(screen, units),
   ];
-}
-
-/** What the loads are multiplied by. */
-export function loadLegend({ board, inventory, marks }: Screen, units: readonly UnitUse[]): string {
-  const { headroom, guess } = board.policy;
-  const uses = units.flatMap(({ outputs }) => outputs);
-  const guessed = uses.some(({ feeds }) => feeds.some(({ pedal }) => inventory.pedal(pedal).figure === 'guess'));
-  const factors = [
-    `${marks.times} ${factorText(headroom.alone)} for a pedal alone`,
-    ...(uses.some(({ feeds: { length } }) => length > 1)
-      ? [`${marks.times} ${factorText(headroom.chained)} on a chain`]
-      : []),
-  ];
-  return `Load: what the pedals draw ${factors.join(', ')}${guessed ? `; a guess counts ${marks.times} ${factorText(guess)} before that` : ''}.`;
 }

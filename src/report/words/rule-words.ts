@@ -1,3 +1,4 @@
+import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
 import type { Rule } from '../../domain/rules.js';
 
 /** For how a board is plugged today: what breaking a rule does, and what to do about it. A sentence each. */
@@ -92,3 +93,10 @@ export const tooFewVolts: BrokenWords = {
   harm: 'With too few volts it works badly or not at all.',
   mend: 'Move it to an output at volts that it accepts.',
 };
+
+/** What to do, for those who have no files. */
+export function mendAtHome(finding: Violation): string {
+  if (finding.rule === 'stock') return 'Get what is missing, or do without it.';
+  if (finding.rule === 'limit') return 'Use less.';
+  return (hasTooFewVolts(finding) ? tooFewVolts : ruleWords[finding.rule]).mend;
+}

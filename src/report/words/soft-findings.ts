@@ -25,7 +25,7 @@ export function softText(board: Board, inventory: Inventory, { wiring }: Check, 
         (one, index) => `${voltsText(one)} from ${outputsText(outputs.slice(index, index + 1))}`,
       );
       return (
-        `The board file does not say how ${at(finding.place)} are set for ${inventory.pedalName(finding.pedal)}; ` +
+        `Nothing says how ${at(finding.place)} are set for ${inventory.pedalName(finding.pedal)}; ` +
         `counted as ${listText(set)}. Look at the switches.`
       );
     }

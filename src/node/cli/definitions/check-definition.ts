@@ -3,7 +3,8 @@ import { Command, Option } from 'commander';
 import type { CheckFlags } from '../commands/check-command.js';
 import { outputAsked } from './option-values.js';
 import { below, exitCodeText } from './help-text.js';
-import { jsonOption, optionalCatalogue, boardArgument, skipBadRowsOption } from './shared.js';
+import { refuseReports, reportOption } from './report-option.js';
+import { forceOption, jsonOption, optionalCatalogue, boardArgument, skipBadRowsOption } from './shared.js';
 
 /** The command line of `check`, without its work, which is loaded when it runs. */
 export function checkCommand(): Command {
@@ -19,10 +20,16 @@ export function checkCommand(): Command {
     )
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())
+    .addOption(reportOption('.html a page to print'))
+    .addOption(forceOption())
     .addHelpText('after', below(checkExitCodes))
     .action(async (board: string, catalogue: string | undefined, flags: CheckFlags, command: Command) => {
       if ((flags.pedal === undefined) !== (flags.output === undefined))
         command.error('error: --pedal and --output go together');
+      if (flags.pedal !== undefined && flags.report.length > 0)
+        command.error('error: --report does not go with --pedal and --output');
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      await refuseReports(command, flags, 'check');
       const { runCheck } = await import('../commands/check-command.js');
       process.exitCode = await runCheck(board, catalogue, flags);
     });

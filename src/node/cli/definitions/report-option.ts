@@ -10,13 +10,14 @@ export const reportOption = (kinds: string): Option =>
     .default([], 'none');
 
 /** What a command makes reports of. */
-type Reported = 'answer' | 'comparison' | 'labels';
+type Reported = 'answer' | 'check' | 'comparison' | 'labels';
 
 type Judge = <Input>(kinds: ReportKinds<Input>) => string | null;
 
 /** What is wrong with names by the reports that there are of something, which are loaded only then. */
 const faultOf: Readonly<Record<Reported, (judge: Judge) => Promise<string | null>>> = {
   answer: async (judge) => judge((await import('../../../report/formats.js')).answerReports),
+  check: async (judge) => judge((await import('../../../report/check-formats.js')).checkReports),
   comparison: async (judge) => judge((await import('../../../report/comparison-formats.js')).comparisonReports),
   labels: async (judge) => judge((await import('../../../report/labels-formats.js')).labelsReports),
 };
