@@ -104,8 +104,8 @@ const figuresIn = (outcome: SearchOutcome): string =>
 describe('loadouts and the compact program agree in every tier', () => {
   it('on small boards on which every rule bites', async () => {
     const seen = new Tally();
-    const runs = 400;
-    let left = share(runs);
+    const runs = 1_600;
+    let left = share(400);
     await fc.assert(
       fc.asyncProperty(askedAbout(tinyCase), async (asked) => {
         const loadouts = await loadoutsSay(asked);
