@@ -94,7 +94,7 @@ describe('the package, packed and installed in an empty folder', () => {
 
   test('holds nothing else: no tests, no sources, no memory of the compiler', async () => {
     const expected =
-      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|docs\/.+\.md|fixtures\/.+|schemas\/[a-z-]+\.schema\.json|dist\/(src|solver)\/.+\.(js|d\.ts)|dist\/page\/boardfeed\.html)$/;
+      /^(README\.md|CHANGELOG\.md|DEVELOPERS\.md|package\.json|docs\/.+\.md|docs\/page\.png|fixtures\/.+|schemas\/[a-z-]+\.schema\.json|dist\/(src|solver)\/.+\.(js|d\.ts)|dist\/page\/boardfeed\.html)$/;
     const files = await filesBelow(customer.packageFolder);
     expect(files.filter((file) => !expected.test(file))).toEqual([]);
   });

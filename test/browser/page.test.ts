@@ -169,7 +169,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     const { page, incidents } = await openIn(context, builtPage);
     for (const line of ['Gorse drive 9v 8 neg', 'Ouzel delay 9v 250 neg']) await typePedal(page, line);
     await page.locator('.file-button input').setInputFiles(path);
-    await page.getByText('say what the columns of the shop hold').waitFor();
+    await page.locator('.standing', { hasText: 'say what the columns of the shop hold' }).waitFor();
     await page.getByLabel('Strom mA').selectOption('most current of an output');
     await page.getByLabel('Budget in EUR').fill('30');
     await page.keyboard.press('Enter');

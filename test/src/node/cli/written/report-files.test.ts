@@ -95,7 +95,7 @@ describe('--report of compare', () => {
   });
 
   test.each([
-    { given: reports('a.labels.html'), says: /it must end in \.html, \.md, \.csv or \.json/ },
+    { given: reports('a.labels.html'), says: /it must end in \.html, \.sheet\.html, \.md, \.csv or \.json/ },
     { given: reports('a.svg'), says: /it must end in/ },
     { given: ['--force'], says: /--force goes with --report only/ },
   ])('is refused as $given', async ({ given, says }) => {
@@ -210,7 +210,7 @@ describe('wrong use', () => {
   test.each([
     {
       names: ['a.pdf'],
-      says: /^error: no report has a name like '.*a\.pdf'; it must end in \.labels\.html, \.html, \.md, /,
+      says: /^error: no report has a name like '.*a\.pdf'; it must end in \.labels\.html, \.sheet\.html, \.html, \.md, /,
     },
     { names: ['a.html', 'a.html'], says: /^error: '.*a\.html' is named twice/ },
     { names: ['a.html', 'x/../a.html'], says: /is named twice/ },
