@@ -241,7 +241,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
 
   test.each(sheetSides)('the sheet of %s prints on %i sides of A4 and of Letter', async (board, sides) => {
     const path = await written(board, 'sheet', '.sheet.html');
-    const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));
+    const { page, incidents, close } = await openFile(browser, path, { ...screenOf('a phone'), media: 'print' });
     for (const format of ['A4', 'Letter'] as const) {
       const pdf = await page.pdf({ format, preferCSSPageSize: true });
       expect(pdf.toString('latin1').match(/\/Type \/Page\b/g), format).toHaveLength(sides);
