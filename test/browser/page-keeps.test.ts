@@ -8,7 +8,7 @@ import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { browserArguments, browserPath, noBrowser, startBrowser } from './chromium.js';
-import { builtPage, kept, lineOf, openIn, proven, slowest, tiles, typePedal } from './on-page.js';
+import { builtPage, kept, lineOf, openIn, proven, tiles, typePedal } from './on-page.js';
 
 describe.skipIf(noBrowser !== null)(`what a browser keeps${noBrowser === null ? '' : ` (${noBrowser})`}`, () => {
   let browser: Browser;
@@ -27,12 +27,7 @@ describe.skipIf(noBrowser !== null)(`what a browser keeps${noBrowser === null ? 
 
   /** A browser in a process of its own, to be killed, and the page in it. */
   async function startLiving(): Promise<{ readonly page: Page; readonly kill: () => Promise<void> }> {
-    const profile = join(folder, 'profile');
-    await rm(join(profile, 'DevToolsActivePort'), { force: true });
-    const ways = [...browserArguments, `--user-data-dir=${profile}`, '--remote-debugging-port=0'];
-    const child = spawn(browserPath(), ways, { detached: true, stdio: 'ignore' });
-    living.add(child);
-    const alive = await chromium.connectOverCDP(`http://127.0.0.1:${await portIn(profile)}`, { timeout: slowest });
+    const { child, alive } = await startConnected();
     const [context] = alive.contexts();
     if (context === undefined) throw new Error('the browser has no window');
     const { page } = await openIn(context, builtPage);
@@ -43,6 +38,26 @@ describe.skipIf(noBrowser !== null)(`what a browser keeps${noBrowser === null ? 
         await killed(child);
       },
     };
+  }
+
+  /**
+   * Starts until a browser answers: a new one has been seen to take the call of a test and then to say nothing more. What the
+   * profile has kept is not touched by that, for no page has been opened yet.
+   */
+  async function startConnected(): Promise<{ readonly child: ChildProcess; readonly alive: Browser }> {
+    const profile = join(folder, 'profile');
+    for (const timeout of [30_000, 60_000, 120_000, 240_000]) {
+      await rm(join(profile, 'DevToolsActivePort'), { force: true });
+      const ways = [...browserArguments, `--user-data-dir=${profile}`, '--remote-debugging-port=0'];
+      const child = spawn(browserPath(), ways, { detached: true, stdio: 'ignore' });
+      living.add(child);
+      const address = `http://127.0.0.1:${await portIn(profile)}`;
+      const alive = await chromium.connectOverCDP(address, { timeout }).catch(() => null);
+      if (alive !== null) return { child, alive };
+      living.delete(child);
+      await killed(child);
+    }
+    throw new Error('no browser answers');
   }
 
   test('a browser that is killed loses nothing that was kept, and what it was at is there or not, never half', async () => {
