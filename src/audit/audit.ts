@@ -3,6 +3,7 @@ import type { JudgedPlan } from '../domain/judged-plan.js';
 import type { Feed } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
+import { batteriesInUse, batteryViolations } from './batteries.js';
 import { chainViolations } from './chains.js';
 import { outletLoads, totalLoads } from './carried.js';
 import { currentViolations } from './currents.js';
@@ -84,6 +85,7 @@ function ruleViolations(layout: Layout): readonly Violation[] {
     joinViolations(plugs),
     mainsViolations(layout),
     runtimeViolations(layout),
+    batteryViolations(layout),
     ownSupplyViolations(layout),
   ].flat();
 }
@@ -117,6 +119,7 @@ function planOf(board: Board, layout: Layout): JudgedPlan {
     outlets: outletLoads(layout),
     totals: totalLoads(layout),
     runtimes: runtimesOf(layout),
+    batteries: batteriesInUse(layout),
     grounds: groundDomains(layout),
     exposures,
   };

@@ -21,7 +21,8 @@ function elsewhere(line: Line): readonly Violation[] {
 
 function onAnothers(line: Line): readonly Violation[] {
   const { pedal, supply } = line;
-  if (pedal.adapter?.supply === supply.id) return [];
+  // Whose a battery is, is the affair of its own rule.
+  if (supply.source.kind === 'battery' || pedal.adapter?.supply === supply.id) return [];
   const message = `${pedal.name} hangs on ${supply.name}, which is for that pedal alone: what it gives is not stated`;
   return [violation('voltage', [pedal], message, { place: placeOfLine(line) })];
 }

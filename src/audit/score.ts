@@ -1,6 +1,6 @@
 import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Score } from '../domain/plan.js';
-import { minorUnits, type PedalId } from '../domain/quantities.js';
+import { minorUnits, type PartId, type PedalId } from '../domain/quantities.js';
 import type { Layout, Line } from './line.js';
 import { isBrick } from './sources.js';
 import { partsInUse, type Buying } from './stock.js';
@@ -23,10 +23,13 @@ export function scoreOf(
     money: moneyOf(buying),
     exposed: exposed.length,
     bricks: layout.units.filter(isBrick).length,
-    parts: partsInUse(layout).reduce((total, part) => total + part.used, 0),
+    parts: partsInUse(layout).reduce((total, { id, used }) => total + (isBattery(id, layout) ? 0 : used), 0),
     moved: null,
   };
 }
+
+/** Batteries are bought by the piece, and are no leads. */
+const isBattery = (id: PartId, { parts }: Layout): boolean => parts.get(id)?.role.kind === 'battery';
 
 /** @throws RangeError when the total is not a safe integer. */
 function moneyOf(buying: Buying): Score['money'] {

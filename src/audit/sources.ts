@@ -14,6 +14,7 @@ const views: Readonly<Record<Source['kind'], View>> = {
   mains: { isBrick: true, takesSocket: true, offersPlug: true },
   adapter: { isBrick: true, takesSocket: true, offersPlug: false },
   charge: { isBrick: true, takesSocket: false, offersPlug: true },
+  battery: { isBrick: false, takesSocket: false, offersPlug: false },
 };
 
 type OnSource = { readonly supply: Supply };

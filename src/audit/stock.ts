@@ -4,6 +4,7 @@ import type { Purchase } from '../domain/plan.js';
 import type { PartId, SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import type { Violation } from '../domain/violation.js';
+import { batteriesIn } from './batteries.js';
 import { chainIds } from './chains.js';
 import { groupBy, pedalsOf, type Layout, type Line } from './line.js';
 import { counted, violation } from './violation.js';
@@ -90,13 +91,18 @@ function suppliesInUse(layout: Layout): readonly SupplyInUse[] {
 
 type PartInUse = { readonly id: PartId; readonly used: number; readonly lines: readonly Line[] };
 
-/** A chain lead counts once for its output, a join lead once for its two outputs, an adapter for every pedal. */
+/**
+ * A chain lead counts once for its output, a join lead once for its two outputs, an adapter for every pedal, a battery as often
+ * as it is paid for.
+ */
 export function partsInUse(layout: Layout): readonly PartInUse[] {
   const uses = layout.outlets.flatMap((outlet) => {
     const joins = new Set(outlet.lines.flatMap((line) => line.feed.join?.part ?? []));
     return [
       ...[...joins, ...chainIds(outlet)].map((id) => ({ id, lines: outlet.lines })),
-      ...outlet.lines.flatMap((line) => line.feed.adapters.map((id) => ({ id, lines: [line] }))),
+      ...outlet.lines.flatMap((line) =>
+        [...line.feed.adapters, ...batteriesIn(line, layout.policy)].map((id) => ({ id, lines: [line] })),
+      ),
     ];
   });
   return groupBy(uses, (use) => use.id).map((group) => ({

@@ -12,6 +12,14 @@ export type Runtime = {
   readonly usable: Factor;
 };
 
+/** What is asked of batteries. */
+export type BatteryTerms = {
+  /** The hours that a set must last; above 0. */
+  readonly change: Factor;
+  /** The hours of playing whose sets are paid for; above 0. */
+  readonly pay: Factor;
+};
+
 export type Policy = {
   /** Rated output over planned load; each factor is at least 1. */
   readonly headroom: { readonly alone: Factor; readonly chained: Factor; readonly supply: Factor };
@@ -26,6 +34,8 @@ export type Policy = {
   readonly mains: readonly Millivolts[];
   /** Null where power banks are not used. */
   readonly runtime: Runtime | null;
+  /** Null where batteries are not used. */
+  readonly batteries: BatteryTerms | null;
   /** Mains sockets at hand; null is no limit. */
   readonly sockets: number | null;
   /** The most that may be spent, without the noise price; null is no limit. */
@@ -52,6 +62,8 @@ export type WiredFeed = {
   readonly tail?: string;
   /** It is fed by the adapter that it came with; the file says neither output nor volts then. */
   readonly own?: true;
+  /** It runs on this battery, as the file says in place of a supply. */
+  readonly battery?: PartId;
 };
 
 export type Board = {

@@ -27,6 +27,14 @@ export type BankRuntime = {
   readonly hours: Exact;
 };
 
+/** A pedal on a set of batteries, and how long that lasts: an estimate by what it holds. */
+export type BatteryInUse = {
+  readonly pedal: PedalId;
+  readonly supply: SupplyId;
+  /** Exact; null where the pedal draws nothing. */
+  readonly hours: Exact | null;
+};
+
 /** A wiring with all that the audit has measured of it: whoever shows it works nothing out again. */
 export type JudgedPlan = Wiring & {
   /** How many mains sockets it takes. */
@@ -37,6 +45,8 @@ export type JudgedPlan = Wiring & {
   readonly totals: readonly TotalLoad[];
   /** Every power bank in use of which it is known how long it has to last, in the order of the units. */
   readonly runtimes: readonly BankRuntime[];
+  /** Every pedal that runs on batteries, in the order of the board. */
+  readonly batteries: readonly BatteryInUse[];
   /** Every ground domain in use, in the order of the board's pedals. */
   readonly grounds: readonly GroundDomain[];
   /** The exposed pedals, each with those that expose it. */

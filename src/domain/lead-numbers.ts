@@ -11,13 +11,16 @@ type Hung = {
 };
 
 /**
- * The number of each pedal's lead, for life. A lead that the board file numbers keeps its number as long as one of its pedals
+ * The number of each pedal's lead, for life; a battery in the pedal has none. A lead that the board file numbers keeps its number as long as one of its pedals
  * is plugged, wherever it goes: where pedals part, the lead with the most of them keeps it. Other leads get the numbers above
  * all that the file remembers, in the order of hooking up, so that no number is ever given to another lead. Those of kept
  * places come last: no file remembers these before they are plugged.
  */
 export function leadNumbers(kit: Kit, feeds: readonly Hung[]): ReadonlyMap<PedalId, number> {
-  const leads = leadsInOrder(kit, feeds);
+  const leads = leadsInOrder(
+    kit,
+    feeds.filter(({ supply }) => kit.supplies.get(supply)?.source.kind !== 'battery'),
+  );
   const known = numbered(kit.board.wiring);
   const kept = keptNumbers(leads, known);
   let last = Math.max(0, ...known.keys());

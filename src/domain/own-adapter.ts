@@ -38,9 +38,11 @@ export function ownAdapterOf(pedal: Pedal, volts: MainsVolts): Supply {
   };
 }
 
-/** Whether a supply is the adapter of a pedal, right for it by itself. */
-export const isOwnAdapterOf = ({ id, source }: Supply, { adapter }: Pedal): boolean =>
-  source.kind === 'adapter' && adapter?.supply === id;
+/** Whether a supply belongs to the pedal alone: the adapter that it came with, or a set of batteries in it. */
+export function isOwnSupplyOf({ id, source }: Supply, pedal: Pedal): boolean {
+  if (source.kind === 'battery') return source.pedal === pedal.id;
+  return source.kind === 'adapter' && pedal.adapter?.supply === id;
+}
 
 /** Whether only the pedal's own adapter may feed it. */
 export const takesNothingElse = ({ adapter }: Pedal): boolean => adapter?.only === true;

@@ -1,11 +1,23 @@
-import type { MinorUnits, PartId } from './quantities.js';
+import type { MicroampHours, Millivolts, MinorUnits, PartId } from './quantities.js';
 import type { JoinMode } from './supply.js';
 
-/** An adapter changes plug or polarity, a chain lead feeds several pedals, a join lead joins two outputs. */
+/**
+ * An adapter changes plug or polarity, a chain lead feeds several pedals, a join lead joins two outputs. A battery is bought
+ * by the piece as leads are, and is none: it has no plugs, for which its id stands.
+ */
 export type PartRole =
   | { readonly kind: 'adapter' }
   | { readonly kind: 'chain'; readonly tails: number }
-  | { readonly kind: 'join'; readonly mode: JoinMode };
+  | { readonly kind: 'join'; readonly mode: JoinMode }
+  | {
+      readonly kind: 'battery';
+      readonly type: string;
+      readonly millivolts: Millivolts;
+      readonly microampHours: MicroampHours;
+    };
+
+/** Whether it is a lead, which batteries are not. */
+export const isLead = ({ role }: Pick<Part, 'role'>): boolean => role.kind !== 'battery';
 
 export type Part = {
   readonly id: PartId;

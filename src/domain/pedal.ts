@@ -50,6 +50,15 @@ export type AssumedOfPedal = {
   readonly volts?: Millivolts;
 };
 
+/** The batteries that a pedal can run on. */
+export type OwnBattery = {
+  readonly type: string;
+  /** How many make a set. */
+  readonly count: number;
+  /** The pedal itself: no other is quite like it, since its set is its own. */
+  readonly of: PedalId;
+};
+
 /** The adapter that a pedal came with. */
 export type OwnAdapter = {
   readonly supply: SupplyId;
@@ -87,6 +96,8 @@ export type Pedal = {
   readonly kept: Kept | null;
   /** Null where it came with none. */
   readonly adapter: OwnAdapter | null;
+  /** Null where it takes none. */
+  readonly battery: OwnBattery | null;
 };
 
 /** What holds of a pedal of which no more is stated than its inlet, its volts and its draw. */
@@ -102,4 +113,5 @@ export const nothingMoreStated = {
   unknown: [],
   kept: null,
   adapter: null,
+  battery: null,
 } as const satisfies Partial<Pedal>;

@@ -12,6 +12,8 @@ export type Millivolts = Branded<number, 'millivolts'>;
 export type Microamps = Branded<number, 'microamps'>;
 /** Whole milliwatts (1 W = 1000 mW). */
 export type Milliwatts = Branded<number, 'milliwatts'>;
+/** Whole microamp-hours (1 mAh = 1000 µAh). */
+export type MicroampHours = Branded<number, 'microampHours'>;
 /** Whole milliwatt-hours (1 Wh = 1000 mWh). */
 export type MilliwattHours = Branded<number, 'milliwattHours'>;
 /** Whole minor units of the board's currency, such as cents. */
@@ -35,6 +37,8 @@ export const millivolts = (value: number): Millivolts => whole<Millivolts>(value
 export const microamps = (value: number): Microamps => whole<Microamps>(value, 'microamps');
 /** @throws RangeError when the value is not a safe integer. */
 export const milliwatts = (value: number): Milliwatts => whole<Milliwatts>(value, 'milliwatts');
+/** @throws RangeError when the value is not a safe integer. */
+export const microampHours = (value: number): MicroampHours => whole<MicroampHours>(value, 'microamp-hours');
 /** @throws RangeError when the value is not a safe integer. */
 export const milliwattHours = (value: number): MilliwattHours => whole<MilliwattHours>(value, 'milliwatt-hours');
 /** @throws RangeError when the value is not a safe integer. */

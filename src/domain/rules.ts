@@ -13,6 +13,7 @@ export const rules = [
   'join',
   'mains',
   'runtime',
+  'battery',
   'stock',
   'limit',
 ] as const;
@@ -38,7 +39,8 @@ export const rulesBySeverity: readonly Rule[] = [
   'total',
   'current',
   'startup',
-  // A power bank that is empty before the evening is over.
+  // A battery or a power bank that is empty before the evening is over.
+  'battery',
   'runtime',
   // A chain that its maker or its lead forbids, a plug that does not go in.
   'chain',

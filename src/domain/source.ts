@@ -1,4 +1,4 @@
-import type { Millivolts, MilliwattHours } from './quantities.js';
+import type { MicroampHours, Millivolts, MilliwattHours, PartId, PedalId } from './quantities.js';
 
 /** Mains volts that are accepted, both ends included; null when not stated. */
 export type MainsVolts = { readonly from: Millivolts; readonly to: Millivolts } | null;
@@ -9,7 +9,17 @@ export type Source =
   /** The adapter that a pedal came with: on mains, and for that pedal alone, for which it is right by itself. */
   | { readonly kind: 'adapter'; readonly volts: MainsVolts }
   /** Its own charge: the supply is a power bank. */
-  | { readonly kind: 'charge'; readonly milliwattHours: MilliwattHours };
+  | { readonly kind: 'charge'; readonly milliwattHours: MilliwattHours }
+  /** A set of batteries in a pedal: a source for that pedal alone. */
+  | {
+      readonly kind: 'battery';
+      readonly pedal: PedalId;
+      /** What it is bought as. */
+      readonly battery: PartId;
+      /** How many make a set. */
+      readonly count: number;
+      readonly microampHours: MicroampHours;
+    };
 
 /** What a source makes of the units that stand on it. */
 export type Nature = {
@@ -25,6 +35,7 @@ const natures: Readonly<Record<Source['kind'], Nature>> = {
   mains: { bricks: 1, sockets: 1, wayStartsAt: 'plug' },
   adapter: { bricks: 1, sockets: 1, wayStartsAt: 'its pedal' },
   charge: { bricks: 1, sockets: 0, wayStartsAt: 'plug' },
+  battery: { bricks: 0, sockets: 0, wayStartsAt: 'its pedal' },
 };
 
 export const natureOf = ({ kind }: Source): Nature => natures[kind];
@@ -37,6 +48,7 @@ const acceptsAt: { readonly [Kind in Source['kind']]: (source: OfKind<Kind>, ven
   mains: ({ volts }, venue) => isAmong(venue, volts),
   adapter: ({ volts }, venue) => isAmong(venue, volts),
   charge: () => true,
+  battery: () => true,
 };
 
 type OfKind<Kind extends Source['kind']> = Extract<Source, { readonly kind: Kind }>;
@@ -51,9 +63,14 @@ export const acceptsVenue = (source: Source, venue: Millivolts): boolean =>
 /** The mains volts that it accepts; null where they are not stated, or where it stands on no mains. */
 export const mainsOf = (source: Source): MainsVolts => ('volts' in source ? source.volts : null);
 
-/** Whether the policy lets it be used at all: without `runtime` no power bank is. */
-export const isAllowed = ({ kind }: Source, { runtime }: { readonly runtime: object | null }): boolean =>
-  kind !== 'charge' || runtime !== null;
+/** Whether the policy lets it be used at all: without `runtime` no power bank is, without `batteries` no battery. */
+export function isAllowed(
+  { kind }: Source,
+  policy: { readonly runtime: object | null; readonly batteries: object | null },
+) {
+  if (kind === 'charge') return policy.runtime !== null;
+  return kind !== 'battery' || policy.batteries !== null;
+}
 
 /** Whether it may be used at all of them; nothing is asked of it where none are stated. */
 export const acceptsVenues = (source: Source, venues: readonly Millivolts[]): boolean =>

@@ -1,3 +1,4 @@
+import { isLead } from '../domain/part.js';
 import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
@@ -31,7 +32,7 @@ export function loadoutMeasures(loadout: Loadout, bench: Bench): LoadoutMeasures
   }
   const exposed = [common, ...domains].flatMap((domain) => exposedAmong(domain, bench));
   const newlyExposed = exposed.filter((pedal) => bench.classes[pedal]?.exposedToday !== true).length;
-  const parts = [...leads.values()].reduce((sum, count) => sum + count, 0);
+  const parts = [...leads].reduce((sum, [kind, count]) => sum + (countsAsPart(kind, bench) ? count : 0), 0);
   const ways = hung.flatMap((each): readonly PerPedalTier<boolean>[] =>
     each.kind === 'solo' ? [each.use] : each.places,
   );
@@ -43,6 +44,12 @@ export function loadoutMeasures(loadout: Loadout, bench: Bench): LoadoutMeasures
     leads,
     measures: { ...counted, exposed: exposed.length, newlyExposed, moved, bricks, sockets, parts },
   };
+}
+
+/** Batteries are bought as leads are, and are none. */
+function countsAsPart(index: number, { kinds }: Bench): boolean {
+  const kind = kinds[index];
+  return kind === undefined || isLead(kind);
 }
 
 /** How many pedals that are plugged in today do not stay where they are. */

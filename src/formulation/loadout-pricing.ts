@@ -1,4 +1,5 @@
 import type { CoverColumn, PricingRequest, PricingAnswer } from '../../solver/cover/program.js';
+import { isLead } from '../domain/part.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
@@ -55,7 +56,7 @@ export function pricesOf(
     pedals: duals.subarray(0, features.leads),
     leads: Float64Array.from(
       question.bench.kinds,
-      (kind) => parts + money(onePrice(kind)) - (duals[features.leads + kind.index] ?? 0),
+      (kind) => (isLead(kind) ? parts : 0) + money(onePrice(kind)) - (duals[features.leads + kind.index] ?? 0),
     ),
     ...perPedalTier(effective),
     exposed: effective('exposed'),

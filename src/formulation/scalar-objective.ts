@@ -115,7 +115,9 @@ export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
   const adapters = members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 0) * some('adapter');
   const parts = adapters + pedals * some('join') + Math.floor(pedals / 2) * chains;
   const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
-  const money = pedals * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) + parts * dearestPart;
+  const money =
+    pedals * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) +
+    (parts + mostBatteries(supplies)) * dearestPart;
   if (isPedalTier(tier)) return members.filter(pedalTierJudges[tier].mayCount).length;
   switch (tier) {
     case 'unpowered':
@@ -137,6 +139,14 @@ export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
       return bench.classes.reduce((sum, each) => (each.berth === null ? sum : sum + each.members.length), 0);
   }
 }
+
+/** All batteries that could be paid for, in whichever pedal. */
+const mostBatteries = (supplies: Question['supplies']): number =>
+  supplies.reduce(
+    (sum, { supply, solos }) =>
+      supply.source.kind === 'battery' ? sum + Math.max(0, ...solos.map(({ route }) => route.length)) : sum,
+    0,
+  );
 
 /** The number of some measures. */
 export const scalarValue = ({ weights, moneyUnit }: ScalarObjective, measures: Measures): number =>

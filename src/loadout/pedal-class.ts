@@ -73,6 +73,7 @@ const mustAgree: { readonly [Field in PedalField]: (value: Pedal[Field]) => Plai
   unknown: nothing,
   kept: nothing,
   adapter: all,
+  battery: all,
 };
 
 const fields = Object.keys(mustAgree) as readonly PedalField[];

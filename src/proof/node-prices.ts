@@ -172,11 +172,12 @@ function listedKinds({ leads = [] }: ProofTags, kinds: readonly StockLeadKind[])
  * What one lead costs: its tag, and no less than its cheapest piece does, as a tag below that costs the bound nothing to
  * raise. Null when there is no piece.
  */
-function leadCost({ offers }: StockLeadKind, tag: bigint | undefined, prices: Measure): bigint | null {
+function leadCost({ offers, role }: StockLeadKind, tag: bigint | undefined, prices: Measure): bigint | null {
   const [first, ...others] = offers.map(({ price }) => price);
   if (first === undefined) return null;
   const cheapest = prices.money(others.reduce((least, price) => Math.min(least, price), first));
-  return prices.parts + (tag === undefined || tag < cheapest ? cheapest : tag);
+  // A battery is paid as leads are, and is none.
+  return (role.kind === 'battery' ? 0n : prices.parts) + (tag === undefined || tag < cheapest ? cheapest : tag);
 }
 
 /** What the tag of a kind asks for more than its pieces cost is lost on every piece. */

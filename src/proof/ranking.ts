@@ -3,6 +3,7 @@ import { isPedalTier } from '../domain/pedal-tier.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
 import type { ProofGround } from './claim.js';
+import { piecesPaid } from './batteries.js';
 import { Flaw } from './flaw.js';
 import { countsNoise, countsSupplies, inUnits, isMoney } from './measure.js';
 import { judges } from './pedal-tiers.js';
@@ -71,9 +72,18 @@ export function mostExposed({ board: { pedals } }: ProofGround): number {
   return pedals.filter((pedal) => pedal.highGain && digital > (pedal.digital ? 1 : 0)).length;
 }
 
-/** A supply for every pedal, and every lead that pedals can have. */
+/** A supply for every pedal, every lead that pedals can have, and every battery that they can run on. */
 function mostMoney(ground: ProofGround): number {
-  return ground.board.pedals.length * dearest(supplyPrices(ground.stock)) + mostOnLeads(ground);
+  return (
+    ground.board.pedals.length * dearest(supplyPrices(ground.stock)) + mostOnLeads(ground) + mostOnBatteries(ground)
+  );
+}
+
+function mostOnBatteries({ board, stock }: ProofGround): number {
+  const pieces = stock.groups.flatMap(({ supply }) =>
+    board.pedals.map((pedal) => piecesPaid(pedal, supply, board.policy) ?? 0),
+  );
+  return pieces.reduce((sum, each) => sum + each, 0) * dearest(leadPrices(stock));
 }
 
 const dearest = (prices: readonly number[]): number => prices.reduce((most, price) => Math.max(most, price), 0);

@@ -8,6 +8,7 @@ const counts: Readonly<Record<Source['kind'], UnitCounts>> = {
   mains: { bricks: 1n, sockets: 1n },
   adapter: { bricks: 1n, sockets: 1n },
   charge: { bricks: 1n, sockets: 0n },
+  battery: { bricks: 0n, sockets: 0n },
 };
 
 export const unitCounts = ({ kind }: Source): UnitCounts => counts[kind];
@@ -18,6 +19,7 @@ const starts: Readonly<Record<Source['kind'], WayStart>> = {
   mains: 'plug',
   adapter: 'pedal',
   charge: 'plug',
+  battery: 'pedal',
 };
 
 export const wayStart = ({ kind }: Source): WayStart => starts[kind];
@@ -29,6 +31,7 @@ function suitsVenue(source: Source, venue: number): boolean {
     case 'adapter':
       return reaches(source.volts, venue);
     case 'charge':
+    case 'battery':
       return true;
   }
 }
@@ -36,8 +39,12 @@ function suitsVenue(source: Source, venue: number): boolean {
 const reaches = (volts: MainsVolts, venue: number): boolean =>
   volts !== null && volts.from <= venue && venue <= volts.to;
 
-/** Whether the policy says what has to be known of such a source: of a power bank how long it has to last. */
-export const mayBeUsed = ({ kind }: Source, { runtime }: Policy): boolean => kind !== 'charge' || runtime !== null;
+/**
+ * Whether the policy says what has to be known of such a source: of a power bank and of batteries
+ * how long they have to last.
+ */
+export const mayBeUsed = ({ kind }: Source, { runtime, batteries }: Policy): boolean =>
+  (kind !== 'charge' || runtime !== null) && (kind !== 'battery' || batteries !== null);
 
 /** Whether it suits every venue. */
 export const suitsVenues = (source: Source, venues: readonly number[]): boolean =>

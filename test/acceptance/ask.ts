@@ -6,7 +6,11 @@ export type Plan = {
   readonly status: string;
   readonly currency: string;
   readonly score: Readonly<Record<string, number | string | null>>;
-  readonly buy: { readonly supplies: readonly Purchase[]; readonly parts: readonly Purchase[] };
+  readonly buy: {
+    readonly supplies: readonly Purchase[];
+    readonly parts: readonly Purchase[];
+    readonly batteries: readonly Purchase[];
+  };
   readonly feeds: readonly Feed[];
   readonly unpowered: readonly string[];
   readonly exposed: readonly string[];
@@ -20,6 +24,7 @@ type Purchase = { readonly id: string; readonly units: number; readonly price: s
 
 export type Feed = {
   readonly pedal: string;
+  readonly source: string;
   readonly supply: string;
   readonly unit: number;
   readonly outputs: readonly number[];

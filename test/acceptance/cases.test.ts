@@ -26,7 +26,7 @@ const optionsOf = ({ aim = 'cost', partial = false }: Case) => ({ aim, partial }
 
 function expectNothing(found: Plan): void {
   expect(found.feeds).toEqual([]);
-  expect(found.buy).toEqual({ supplies: [], parts: [] });
+  expect(found.buy).toEqual({ supplies: [], parts: [], batteries: [] });
   expect(found.exposed).toEqual([]);
   expect(found.reasons.length).toBeGreaterThan(0);
   for (const reason of found.reasons) expect(reason['message']).toEqual(expect.stringMatching(/\S/));
@@ -40,7 +40,8 @@ function expectConsistent(found: Plan, { pedals }: Case): void {
   expect(found.moved).toEqual([]);
   expect(feeds.length + found.unpowered.length).toBe(pedals.length);
   expect(new Set([...feeds.map((feed) => feed.pedal), ...found.unpowered]).size).toBe(pedals.length);
-  expect(new Set(feeds.map(({ supply, unit }) => `${supply} ${unit}`)).size).toBe(score['bricks']);
+  const onSupplies = feeds.filter(({ source }) => source !== 'battery');
+  expect(new Set(onSupplies.map(({ supply, unit }) => `${supply} ${unit}`)).size).toBe(score['bricks']);
   const chains = new Set(
     feeds.flatMap(({ supply, unit, outputs, chain }) =>
       chain === null ? [] : [`${supply} ${unit} ${outputs.join('+')} ${chain}`],
@@ -49,7 +50,10 @@ function expectConsistent(found: Plan, { pedals }: Case): void {
   const joined = feeds.filter(({ join }) => join !== null).length;
   const adapters = feeds.flatMap((feed) => feed.parts).length;
   expect(chains.size + joined + adapters).toBe(score['parts']);
-  const spent = [...buy.supplies, ...buy.parts].reduce((sum, { units, price }) => sum + units * Number(price), 0);
+  const spent = [...buy.supplies, ...buy.parts, ...buy.batteries].reduce(
+    (sum, { units, price }) => sum + units * Number(price),
+    0,
+  );
   expect(spent).toBeCloseTo(Number(score['money']), 6);
 }
 

@@ -57,7 +57,9 @@ const doubled = ({ board, catalogue }: Both): Both => ({
     ...mapped(board, 'pedals', (pedals) => pedals.map((one) => doubledFields(one, ['milliamps', 'startup']))),
     ...(board['gear'] === undefined ? {} : { gear: mapped(board['gear'] as Data, 'supplies', doubledSupplies) }),
   },
-  catalogue: mapped(catalogue, 'supplies', doubledSupplies),
+  catalogue: mapped(mapped(catalogue, 'supplies', doubledSupplies), 'batteries', (batteries) =>
+    batteries.map((one) => doubledFields(one, ['milliampHours'])),
+  ),
 });
 
 const doubledSupplies = (supplies: readonly Data[]): readonly Data[] =>
@@ -93,7 +95,8 @@ const renamed = ({ board, catalogue }: Both): Both => ({
 const renamedGoods = (goods: Data): Data => mapped(mapped(goods, 'supplies', renamedAll), 'parts', renamedAll);
 const renamedAll = (things: readonly Data[]): readonly Data[] =>
   things.map((one) => ({ ...one, ...(one['id'] === undefined ? {} : { id: otherId(one['id'] as string) }) }));
-const renamedOwned = ({ supplies, parts }: Data): Data => ({
+const renamedOwned = ({ supplies, parts, ...others }: Data): Data => ({
+  ...others,
   ...(supplies === undefined ? {} : { supplies: (supplies as readonly string[]).map(otherId) }),
   ...(parts === undefined
     ? {}

@@ -6,14 +6,17 @@ import fc from 'fast-check';
 
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
 import { ownAdapterOf } from '../../src/domain/own-adapter.js';
+import { ownBatteryOf } from '../../src/domain/own-battery.js';
+import type { Part } from '../../src/domain/part.js';
+import { microampHours, partId } from '../../src/domain/quantities.js';
 import type { Pedal } from '../../src/domain/pedal.js';
-import type { MainsVolts } from '../../src/domain/source.js';
+import { isOfOnePedal, type MainsVolts } from '../../src/domain/source.js';
 import { percent } from './arbitrary-choices.js';
 import { partDrafts, partFrom, type PartDraft } from './arbitrary-parts.js';
 import { pedalDrafts, pedalFrom, type PedalDraft } from './arbitrary-pedals.js';
 import { policies } from './arbitrary-policy.js';
 import { supplyDrafts, supplyFrom, type SupplyDraft } from './arbitrary-supplies.js';
-import { boardOf, catalogueOf, volts } from './builders.js';
+import { boardOf, catalogueOf, euros, volts } from './builders.js';
 
 export type Case = { readonly board: Board; readonly catalogue: Catalogue };
 
@@ -30,6 +33,26 @@ function readPedal(pedal: Pedal): Pedal {
   if (pedal.polarity !== 'unknown') return pedal;
   return { ...pedal, polarity: 'centre-negative', unknown: pedal.unknown.filter((field) => field !== 'polarity') };
 }
+
+/** Cases without batteries, of which the compact program knows nothing. */
+export const withoutBatteries = ({ board, catalogue }: Case): Case => ({
+  board: {
+    ...board,
+    pedals: board.pedals.map((pedal) => ({ ...pedal, battery: null })),
+    gear: { ...board.gear, supplies: board.gear.supplies.filter(({ source }) => source.kind !== 'battery') },
+  },
+  catalogue,
+});
+
+/** Cases without what belongs to one pedal alone. */
+export const withBoxesAlone = ({ board, catalogue }: Case): Case => ({
+  board: {
+    ...board,
+    pedals: board.pedals.map((pedal) => ({ ...pedal, adapter: null, battery: null })),
+    gear: { ...board.gear, supplies: board.gear.supplies.filter(({ source }) => !isOfOnePedal(source)) },
+  },
+  catalogue,
+});
 
 /** Cases of so many pedals, supplies and parts; for more than four pedals brute force takes too long. */
 export const caseOf = (pedals: Range, supplies: Range, parts: number): fc.Arbitrary<Case> =>
@@ -77,9 +100,12 @@ function caseFrom(drafts: Drafts): Case {
   const made = pedals.map((draft, index) => pedalFrom(draft, index, supplies, drafts.policy));
   const partsAtHand = [...drafts.parts, ...withoutRepeats(made.flatMap(({ leads }) => leads))];
   const parts = partsAtHand.map(partFrom);
-  const own = made.flatMap(({ pedal }, index) =>
+  const blocks = made.some(({ pedal }) => pedal.battery !== null) ? [block] : [];
+  const ownSets = made.flatMap(({ pedal }) => blocks.flatMap((part) => ownBatteryOf(pedal, part) ?? []));
+  const ownAdapters = made.flatMap(({ pedal }, index) =>
     pedal.adapter === null ? [] : ownAdapterOf(pedal, acceptedMains[index % acceptedMains.length] ?? null),
   );
+  const own = [...ownAdapters, ...ownSets];
   const isGear = (drafted: readonly boolean[], index: number): boolean => drafted[index] === true;
   const supplyIsGear = drafts.supplies.map((draft) => draft.gear);
   const partIsGear = partsAtHand.map((draft) => draft.terms.gear);
@@ -98,18 +124,31 @@ function caseFrom(drafts: Drafts): Case {
             [...drafts.supplies.map((draft) => draft.owned), ...own.map(() => 1)],
           ),
           parts: ownedOf(
-            parts,
-            partsAtHand.map((draft) => draft.terms.owned),
+            [...parts, ...blocks],
+            // One battery in hand where there are several pedals.
+            [...partsAtHand.map((draft) => draft.terms.owned), ...blocks.map(() => (made.length > 2 ? 1 : 0))],
           ),
         },
       },
     ),
     catalogue: catalogueOf(
       supplies.filter((_, index) => !isGear(supplyIsGear, index)),
-      parts.filter((_, index) => !isGear(partIsGear, index)),
+      [...parts.filter((_, index) => !isGear(partIsGear, index)), ...blocks],
     ),
   };
 }
+
+/** A battery of which a set lasts 12.5 h at 40 mA. */
+const block: Part = {
+  id: partId('block'),
+  name: 'block',
+  price: euros(3),
+  stock: null,
+  fits: 'block',
+  gives: 'block',
+  reverses: false,
+  role: { kind: 'battery', type: 'block', millivolts: volts(9), microampHours: microampHours(500_000) },
+};
 
 /** What the adapters that pedals came with accept, in turns. */
 const acceptedMains: readonly MainsVolts[] = [

@@ -47,6 +47,8 @@ export type PedalDraft = {
   readonly alone: boolean;
   /** It came with an adapter, and nothing else may be said of it. */
   readonly adapter: 'none' | 'spare' | 'only';
+  /** How many batteries make a set; 0 where it takes none. */
+  readonly batteries: number;
 };
 
 export const pedalDrafts: fc.Arbitrary<PedalDraft> = fc.record({
@@ -88,6 +90,7 @@ export const pedalDrafts: fc.Arbitrary<PedalDraft> = fc.record({
   highGain: percent(45),
   alone: percent(15),
   adapter: weighted<PedalDraft['adapter']>([57, 'none'], [2, 'spare'], [1, 'only']),
+  batteries: weighted([36, 0], [2, 1], [1, 2]),
 });
 
 /** What a pedal is made for. */
@@ -141,6 +144,7 @@ export function pedalFrom(
       ],
       kept: null,
       adapter: null,
+      battery: draft.batteries === 0 ? null : { type: 'block', count: draft.batteries, of: pedalId(id) },
     }),
     leads: leads.map((shape) => ({ shape, terms: draft.terms })),
   };

@@ -26,6 +26,11 @@ export function policies(pedals: number): fc.Arbitrary<Policy> {
       [3, { hours: factor(4), usable: factor(0.85) }],
       [3, { hours: factor(2.5), usable: factor(1) }],
     ),
+    batteries: weighted<Policy['batteries']>(
+      [1, null],
+      [3, { change: factor(8), pay: factor(20) }],
+      [2, { change: factor(2.5), pay: factor(12) }],
+    ),
     sockets: count,
     bricks: count,
     budget: weighted([94, null], [2, 30], [5, 45], [5, 60]).map((value) =>

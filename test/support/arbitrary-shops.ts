@@ -43,6 +43,7 @@ export const noisyCase: fc.Arbitrary<Case> = fc
       pedals: board.pedals.map((pedal, at) => ({
         ...pedal,
         adapter: null,
+        battery: null,
         digital: at === 0,
         highGain: at > 0,
         ground: 'negative' as const,
@@ -82,7 +83,7 @@ function customer(board: Board, owns: boolean, limited: boolean): Board {
   return {
     ...board,
     // What a pedal came with would leave less to buy.
-    pedals: board.pedals.map((pedal) => ({ ...pedal, adapter: null })),
+    pedals: board.pedals.map((pedal) => ({ ...pedal, adapter: null, battery: null })),
     policy: limited ? policy : { ...policy, budget: null, bricks: null, sockets: null },
     owned: owns ? owned : { ...owned, supplies: new Map() },
     gear: { ...gear, supplies: owns ? gear.supplies.filter(isBox) : [] },

@@ -1,10 +1,10 @@
 /** Domain values as the data of the files that describe them: every field written out, nothing assumed. */
 import type { Board, Catalogue } from '../../src/domain/board.js';
 import { moneyText, type Currency } from '../../src/domain/money.js';
-import type { Part } from '../../src/domain/part.js';
+import { isLead, type Part } from '../../src/domain/part.js';
 import type { AcceptedVolts, Draw, Pedal } from '../../src/domain/pedal.js';
 import { numberOfThousandths, type Factor, type MinorUnits } from '../../src/domain/quantities.js';
-import { mainsOf, type Source } from '../../src/domain/source.js';
+import { isOfOnePedal, mainsOf, type Source } from '../../src/domain/source.js';
 import type { Bank, Supply, Total } from '../../src/domain/supply.js';
 
 type Data = Readonly<Record<string, unknown>>;
@@ -39,6 +39,10 @@ export function boardFileOf(board: Board): Data {
         hours: factorNumber(policy.runtime.hours),
         usable: factorNumber(policy.runtime.usable),
       },
+      batteries: policy.batteries && {
+        change: factorNumber(policy.batteries.change),
+        pay: factorNumber(policy.batteries.pay),
+      },
       sockets: policy.sockets,
       budget: money(policy.budget),
       bricks: policy.bricks,
@@ -46,11 +50,12 @@ export function boardFileOf(board: Board): Data {
     pedals: board.pedals.map((pedal) => pedalData(pedal, board)),
     gear: {
       supplies: board.gear.supplies.filter(isNotOwn).map((supply) => supplyData(supply, money(supply.price))),
-      parts: board.gear.parts.map((part) => partData(part, money(part.price))),
+      parts: board.gear.parts.filter(isLead).map((part) => partData(part, money(part.price))),
+      batteries: board.gear.parts.flatMap((part) => batteryData(part, money(part.price))),
     },
     owned: {
       supplies: [...owned.supplies]
-        .filter(([id]) => board.pedals.every(({ adapter }) => adapter?.supply !== id))
+        .filter(([id]) => board.gear.supplies.every((supply) => supply.id !== id || isNotOwn(supply)))
         .flatMap(([id, count]) => Array.from({ length: count }, () => id)),
       parts: Object.fromEntries(owned.parts),
     },
@@ -63,7 +68,7 @@ function venuesData(mains: Board['policy']['mains']): unknown {
 }
 
 /** What is written of the pedal that a supply came with. */
-const isNotOwn = ({ source }: Supply): boolean => source.kind !== 'adapter';
+const isNotOwn = ({ source }: Supply): boolean => !isOfOnePedal(source);
 
 /** With the adapter that it came with as the board's gear has it. */
 export function pedalData(pedal: Pedal, board?: Board): Data {
@@ -85,6 +90,7 @@ export function pedalData(pedal: Pedal, board?: Board): Data {
     highGain: pedal.highGain,
     alone: pedal.alone,
     adapter: adapterData(pedal, board),
+    battery: pedal.battery && { type: pedal.battery.type, count: pedal.battery.count },
   });
 }
 
@@ -120,7 +126,8 @@ export function catalogueFileOf({ name, currency, supplies, parts }: Catalogue):
     catalogue: name,
     currency: currency.code,
     supplies: supplies.map((supply) => supplyData(supply, majorUnits(supply.price, currency))),
-    parts: parts.map((part) => partData(part, majorUnits(part.price, currency))),
+    parts: parts.filter(isLead).map((part) => partData(part, majorUnits(part.price, currency))),
+    batteries: parts.flatMap((part) => batteryData(part, majorUnits(part.price, currency))),
   };
 }
 
@@ -165,6 +172,21 @@ const bankData = (bank: Bank, regulated: boolean): Data =>
     joins: bank.joins,
     total: totalData(bank.total),
   });
+
+const batteryData = ({ id, name, stock, role }: Part, price: number | null): readonly Data[] =>
+  role.kind === 'battery'
+    ? [
+        stated({
+          id,
+          name,
+          price,
+          stock,
+          type: role.type,
+          volts: numberOfThousandths(role.millivolts),
+          milliampHours: numberOfThousandths(role.microampHours),
+        }),
+      ]
+    : [];
 
 const partData = ({ id, name, stock, fits, gives, reverses, role }: Part, price: number | null): Data =>
   stated({

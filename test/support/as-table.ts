@@ -57,7 +57,7 @@ const rangeText = (value: unknown): unknown =>
   isData(value) ? `${String(value['from'])}-${String(value['to'])}` : value;
 
 function pedalCells(pedal: Data): Data {
-  const { volts, milliamps, adapter, ...rest } = pedal;
+  const { volts, milliamps, adapter, battery, ...rest } = pedal;
   // One entry by voltage is more than a cell can say without brackets.
   const isMap = isData(milliamps);
   const draws = isMap && Array.isArray(volts) ? volts.map((at) => milliamps[String(at)]) : null;
@@ -66,7 +66,13 @@ function pedalCells(pedal: Data): Data {
         .map(([at, draw]) => `${at}: ${String(draw)}`)
         .join(', ')}}`
     : milliamps;
-  return { ...rest, adapter: adapterCell(adapter), volts: rangeText(volts ?? ''), milliamps: draws ?? written ?? '' };
+  return {
+    ...rest,
+    battery: isData(battery) ? `${String(battery['count'])} x ${String(battery['type'])}` : '',
+    adapter: adapterCell(adapter),
+    volts: rangeText(volts ?? ''),
+    milliamps: draws ?? written ?? '',
+  };
 }
 
 const adapterCell = (adapter: unknown): unknown => (isData(adapter) ? rangeText(adapter['mains'] ?? 'yes') : 'no');

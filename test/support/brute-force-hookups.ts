@@ -49,6 +49,7 @@ export function hookupsOf(
 ): readonly Hookup[] {
   const [pedal] = pedals;
   if (pedal === undefined || !mayBeUsed(supply, policy)) return [];
+  if (supply.source.kind === 'battery') return pedals.length > 1 ? [] : ownBattery(pedal, supply, parts, policy);
   if (supply.source.kind === 'adapter') return pedals.length > 1 ? [] : ownAdapter(pedal, supply);
   if (pedals.length > 1) return chained(pedals, supply, parts, policy);
   return [...direct(pedal, supply, parts, policy), ...joined(pedal, supply, parts, policy)];
@@ -72,6 +73,29 @@ function ownAdapter(pedal: Pedal, supply: Supply): readonly Hookup[] {
       surge: 0,
     },
   ];
+}
+
+/** The rule `battery`, in big integers; the sets that are paid for are pieces of the pedal's tail. */
+function ownBattery(pedal: Pedal, supply: Supply, parts: readonly Part[], policy: Policy): readonly Hookup[] {
+  const { source } = supply;
+  const setting = supply.banks[0]?.settings[0];
+  const { batteries, guess } = policy;
+  if (source.kind !== 'battery' || setting === undefined || batteries === null || source.pedal !== pedal.id) return [];
+  const part = parts.find(({ id }) => id === source.battery);
+  const volts = setting.millivolts;
+  if (part === undefined || pedal.adapter?.only === true || !acceptsVolts(pedal, volts)) return [];
+  const load = BigInt(loadOf(pedal, volts, policy));
+  const held = BigInt(source.microampHours) * BigInt(guess.denominator);
+  if (load * BigInt(batteries.change.numerator) > held * BigInt(batteries.change.denominator)) return [];
+  let sets = 0n;
+  while (sets * held * BigInt(batteries.pay.denominator) < load * BigInt(batteries.pay.numerator)) sets += 1n;
+  const readings = { 'centre-negative': [], 'centre-positive': [] };
+  const tail = {
+    parts: new Array<Part>(Number(sets) * source.count).fill(part),
+    readings: pedal.polarity === 'unknown' ? readings : null,
+  };
+  const tap = { bank: 0, setting };
+  return [{ supply, pedals: [pedal], taps: [tap], join: null, chain: null, tails: [tail], volts, load: 0, surge: 0 }];
 }
 
 /** What an output or a joined pair is to the pedals on it. */

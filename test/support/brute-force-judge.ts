@@ -5,6 +5,7 @@
 import type { Board, Catalogue, WiredFeed } from '../../src/domain/board.js';
 import type { Part } from '../../src/domain/part.js';
 import type { Pedal } from '../../src/domain/pedal.js';
+import { isOfOnePedal } from '../../src/domain/source.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from './brute-force-hookups.js';
 import { behind } from './brute-force-leads.js';
@@ -50,7 +51,7 @@ function isSoundUnit(board: Board, catalogue: Catalogue | null, feeds: Outlet): 
 function allowed(board: Board, catalogue: Catalogue | null, supply: Supply, outlet: Outlet): readonly Hookup[] {
   const parts = partsOf(board, catalogue);
   const pedals = outlet.map((feed) => withAdapters(board, parts, feed));
-  if (supply.source.kind === 'adapter' && outlet.some(({ adapters }) => adapters.length > 0)) return [];
+  if (isOfOnePedal(supply.source) && outlet.some(({ adapters }) => adapters.length > 0)) return [];
   const known = pedals.filter((pedal) => pedal !== null);
   if (known.length < pedals.length) return [];
   const [first] = outlet;
@@ -59,7 +60,7 @@ function allowed(board: Board, catalogue: Catalogue | null, supply: Supply, outl
   );
   return hookupsOf(known, supply, [...parts.values()], board.policy).filter(
     ({ taps, volts, join, chain, tails }) =>
-      tails.every(({ parts: own }) => own.length === 0) &&
+      (isOfOnePedal(supply.source) || tails.every(({ parts: own }) => own.length === 0)) &&
       taps.map(({ bank }) => bank).join() === banks.join() &&
       outlet.every(
         (feed) =>
@@ -124,7 +125,7 @@ function usedArticles(board: Board, catalogue: Catalogue | null, wiring: readonl
     const bought = Math.max(0, ...beyond.map((unit) => unit - owned));
     return { bought, most: mostOf(supply), paid: beyond.length * (supply.price ?? 0) };
   });
-  const uses = partUses(wiring);
+  const uses = [...partUses(wiring), ...batteryUses(board, catalogue, wiring)];
   const parts = [...partsOf(board, catalogue).values()].map((part): Used => {
     const bought = Math.max(0, uses.filter((id) => id === part.id).length - (board.owned.parts.get(part.id) ?? 0));
     return { bought, most: mostOf(part), paid: bought * (part.price ?? 0) };
@@ -133,6 +134,19 @@ function usedArticles(board: Board, catalogue: Catalogue | null, wiring: readonl
 }
 
 const mostOf = ({ price, stock }: Supply | Part): number => (price === null ? 0 : (stock ?? Infinity));
+
+/** The batteries that are paid for. */
+function batteryUses(board: Board, catalogue: Catalogue | null, wiring: readonly WiredFeed[]): readonly string[] {
+  const parts = [...partsOf(board, catalogue).values()];
+  return wiring.flatMap((feed) => {
+    const supply = suppliesOf(board, catalogue).find(
+      ({ id, source }) => id === feed.supply && source.kind === 'battery',
+    );
+    const pedals = board.pedals.filter(({ id }) => id === feed.pedal);
+    const [hookup] = supply === undefined ? [] : hookupsOf(pedals, supply, parts, board.policy);
+    return (hookup?.tails ?? []).flatMap((tail) => tail.parts.map(({ id }) => id));
+  });
+}
 
 /** Every lead in use, a chain lead and a join lead once for their outlet. */
 const partUses = (wiring: readonly WiredFeed[]): readonly string[] =>

@@ -24,7 +24,7 @@ export function scoreOf(units: readonly Unit[], unpowered: number, { board }: Sh
     money: minorUnits(money),
     exposed: units.flatMap(domainsOf).flatMap(exposedOf).length,
     bricks: bricksAmong(units.map(({ supply }) => supply)),
-    parts: parts.length,
+    parts: parts.filter(({ role }) => role.kind !== 'battery').length,
     ...countedOf(hookups),
     moved: null,
   };

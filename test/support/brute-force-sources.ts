@@ -7,16 +7,19 @@ const kinds: Readonly<Record<Source['kind'], { brick: boolean; socket: boolean }
   mains: { brick: true, socket: true },
   adapter: { brick: true, socket: true },
   charge: { brick: true, socket: false },
+  battery: { brick: false, socket: false },
 };
 
 function accepts(source: Source, venue: number): boolean {
-  if (source.kind === 'charge') return true;
+  if (source.kind === 'charge' || source.kind === 'battery') return true;
   return source.volts !== null && source.volts.from <= venue && venue <= source.volts.to;
 }
 
 /** Whether a supply may be used: at every venue, and a power bank where it is said how long it has to last. */
-export const mayBeUsed = ({ source }: Supply, { mains, runtime }: Policy): boolean =>
-  mains.every((venue) => accepts(source, venue)) && (source.kind !== 'charge' || runtime !== null);
+export const mayBeUsed = ({ source }: Supply, { mains, runtime, batteries }: Policy): boolean =>
+  mains.every((venue) => accepts(source, venue)) &&
+  (source.kind !== 'charge' || runtime !== null) &&
+  (source.kind !== 'battery' || batteries !== null);
 
 /** How many of the supplies, one for each unit, are supplies in use. */
 export const bricksAmong = (units: readonly Supply[]): number =>

@@ -107,7 +107,7 @@ function feedOf(hookup: Hookup, pedal: Pedal, position: number, unit: number, ou
     polarity: pedal.polarity,
     join: join === null ? null : { mode: join.mode, part: join.lead.id },
     chain: chain?.id ?? null,
-    adapters: parts.map((part) => part.id),
+    adapters: parts.filter(({ role }) => role.kind !== 'battery').map((part) => part.id),
     ...(readings !== null && { readings }),
   };
 }

@@ -172,6 +172,7 @@ export function policyOf(more: Partial<Policy> = {}): Policy {
     supplyPrice: euros(0),
     mains: [],
     runtime: null,
+    batteries: null,
     sockets: null,
     budget: null,
     bricks: null,

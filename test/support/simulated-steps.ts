@@ -2,6 +2,7 @@
  * Carries out the steps of re-plugging on a model of the board: which units are on the mains, how every switch stands, which
  * plug is in which pedal. Throws at the first step after which a pedal could come to harm.
  */
+import { isOwnSupplyOf } from '../../src/domain/own-adapter.js';
 import { isDeepStrictEqual } from 'node:util';
 
 import type { Board, Catalogue } from '../../src/domain/board.js';
@@ -34,7 +35,8 @@ export function carriedOut(
     if (step.kind === 'measure' && bench.hanging.size > 0) seen.stayedOn += 1;
   }
   if (steps.length > 0)
-    for (const feed of bench.hanging.values()) demand(bench.isOn(feed), `${feed.pedal} is left off`);
+    for (const feed of bench.hanging.values())
+      demand(bench.isOn(feed) || bench.isBattery(feed), `${feed.pedal} is left off`);
   return bench.hanging;
 }
 
@@ -60,7 +62,7 @@ class ModelBoard {
     const parts = [...board.gear.parts, ...catalogue.parts];
     this.#reversing = new Set(parts.filter(({ reverses }) => reverses).map(({ id }) => id));
     this.hanging = new Map(today.map((feed) => [feed.pedal, feed]));
-    this.#on = new Set(today.map(unitKey));
+    this.#on = new Set(today.filter((feed) => !this.isBattery(feed)).map(unitKey));
     const disputed = new Set<string>();
     const note = <Value>(known: Map<string, Value>, key: string, value: Value): void => {
       if (known.has(key) && known.get(key) !== value) disputed.add(key);
@@ -79,6 +81,10 @@ class ModelBoard {
   }
 
   isOn = (spot: Spot): boolean => this.#on.has(unitKey(spot));
+
+  /** A battery in the pedal, which nobody switches. */
+  isBattery = ({ supply: id }: Spot): boolean =>
+    this.#supplies.some((supply) => supply.id === id && supply.source.kind === 'battery');
 
   take(step: ReplugStep): void {
     switch (step.kind) {
@@ -136,7 +142,7 @@ class ModelBoard {
   /** What a pedal came with is right for it: nobody knows what a meter should show. */
   #isOwn({ pedal, supply: id }: Feed): boolean {
     const supply = this.#supplies.find((each) => each.id === id);
-    return supply?.source.kind === 'adapter' && this.#pedal(pedal).adapter?.supply === id;
+    return supply !== undefined && isOwnSupplyOf(supply, this.#pedal(pedal));
   }
 
   #setPolarity({ place, polarity }: Extract<ReplugStep, { kind: 'set polarity' }>): void {

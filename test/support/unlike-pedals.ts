@@ -1,6 +1,6 @@
 /** For every field of a pedal, pedals that differ from a plain one of 10 mA in it. */
 import type { Pedal } from '../../src/domain/pedal.js';
-import { supplyId } from '../../src/domain/quantities.js';
+import { pedalId, supplyId } from '../../src/domain/quantities.js';
 import { listed, milliamps, pedalOf, volts } from './builders.js';
 
 type Differing = {
@@ -39,6 +39,15 @@ const differing: Readonly<Record<keyof Pedal, Differing>> = {
   assumed: { bears: false, by: [{ assumed: { power: 'DC' } }] },
   unknown: { bears: false, by: [{ unknown: ['milliamps'] }] },
   kept: { bears: false, by: [{ kept: 'later' }] },
+  battery: {
+    bears: true,
+    by: [
+      { battery: { type: 'AA', count: 1, of: pedalId('one') } },
+      { battery: { type: 'AA', count: 1, of: pedalId('two') } },
+      { battery: { type: 'AA', count: 2, of: pedalId('one') } },
+      { battery: { type: 'AAA', count: 1, of: pedalId('one') } },
+    ],
+  },
   adapter: {
     bears: true,
     by: [

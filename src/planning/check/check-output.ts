@@ -1,7 +1,7 @@
 import { withBoard } from '../../domain/changed-kit.js';
 import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import { audit, type AuditReport } from '../../audit/audit.js';
-import type { BankRuntime, GroundDomain } from '../../domain/judged-plan.js';
+import type { BankRuntime, BatteryInUse, GroundDomain } from '../../domain/judged-plan.js';
 import type { OutletLoad, TotalLoad } from '../../domain/load-numbers.js';
 import type { Pedal, Polarity } from '../../domain/pedal.js';
 import type { Exposure, Feed, Purchase, Wiring } from '../../domain/plan.js';
@@ -39,6 +39,8 @@ export type OutputTrial = {
   readonly exposures: readonly Exposure[];
   /** How long the power bank would last that it hangs on. */
   readonly runtimes: readonly BankRuntime[];
+  /** How long the batteries would last that it runs on. */
+  readonly batteries: readonly BatteryInUse[];
   /** The one that the pedal would be in; none where it could not be plugged. */
   readonly grounds: readonly GroundDomain[];
   /** Every rule that forbids it, the worst first; empty when it can be done. */
@@ -142,6 +144,7 @@ function trialOf(attempt: Attempt, { wired }: Hanging, offered: Polarity | null)
     totals: report.wiring.totals.filter(({ pedals }) => pedals.includes(question.pedal)),
     exposures: report.wiring.exposures.filter(({ pedal }) => !before.wiring.exposed.includes(pedal)),
     runtimes: report.wiring.runtimes.filter(({ pedals }) => pedals.includes(question.pedal)),
+    batteries: report.wiring.batteries.filter(({ pedal }) => pedal === question.pedal),
     grounds: report.wiring.grounds.filter(({ pedals }) => pedals.includes(question.pedal)),
     findings: worstFirst(newFindings(report, before, question)),
   };

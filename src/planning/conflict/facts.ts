@@ -20,6 +20,7 @@ export const factNames = [
   'startup',
   'total',
   'runtime',
+  'battery',
   'headroom chained',
   'alone',
   'guess',
@@ -70,6 +71,8 @@ const says: Readonly<Record<FactName, (of: Kit) => boolean>> = {
   startup: ({ board }) => board.pedals.some(({ startup }) => startup !== null),
   total: (of) => suppliesOf(of).some(({ total, banks }) => total !== null || banks.some((bank) => bank.total !== null)),
   runtime: ({ board, ...of }) => board.policy.runtime !== null && [...of.supplies.values()].some(isPowerBank),
+  battery: ({ board, supplies }) =>
+    board.policy.batteries !== null && [...supplies.values()].some(({ source }) => source.kind === 'battery'),
   alone: ({ board }) => board.pedals.some(({ alone }) => alone),
   guess: ({ board }) => !isOne(board.policy.guess) && board.pedals.some(({ figure }) => figure === 'guess'),
   'headroom chained': ({ board }) => !isOne(board.policy.headroom.chained),
@@ -130,6 +133,10 @@ function relaxedPolicy(policy: Policy, names: Names): Policy {
     chains: names.has('chains') ? 'allow' : policy.chains,
     mains: names.has('mains') ? [] : policy.mains,
     runtime: names.has('runtime') && policy.runtime !== null ? aMoment : policy.runtime,
+    batteries:
+      names.has('battery') && policy.batteries !== null
+        ? { ...policy.batteries, change: aMoment.hours }
+        : policy.batteries,
     sockets: names.has('sockets') ? null : policy.sockets,
     bricks: names.has('bricks') ? null : policy.bricks,
     budget: names.has('budget') ? null : policy.budget,

@@ -1,4 +1,4 @@
-import type { Part, PartRole } from '../../domain/part.js';
+import { isLead, type Part, type PartRole } from '../../domain/part.js';
 import { partId } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
@@ -100,7 +100,7 @@ export function conceivableLeads(kit: Kit): readonly Part[] {
   const heads = [...chainHeads(banks, inlets, kit), ...joinHeads(banks, inlets)];
   const exits = distinct([
     ...banks.map(({ plug }) => plug),
-    ...partOffers(kit).flatMap(({ part }) => (part.role.kind === 'adapter' ? [] : [part.gives])),
+    ...partOffers(kit).flatMap(({ part }) => (part.role.kind === 'adapter' || !isLead(part) ? [] : [part.gives])),
   ]);
   const adapters = pairsOf(exits, inlets).flatMap(({ fits, gives }) =>
     [false, true].map((reverses): Shape => ({ role: { kind: 'adapter' }, fits, gives, reverses })),

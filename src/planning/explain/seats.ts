@@ -2,7 +2,7 @@ import { rankedTiersOf, type ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
-import { isOwnAdapterOf } from '../../domain/own-adapter.js';
+import { isOwnSupplyOf } from '../../domain/own-adapter.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Violation } from '../../domain/violation.js';
@@ -88,7 +88,7 @@ const suppliesToHave = (kit: Kit, pedal: PedalId): readonly Supply[] =>
   );
 
 const isAnothers = (supply: Supply, id: PedalId, { board }: Kit): boolean =>
-  isOfOnePedal(supply.source) && !board.pedals.some((pedal) => pedal.id === id && isOwnAdapterOf(supply, pedal));
+  isOfOnePedal(supply.source) && !board.pedals.some((pedal) => pedal.id === id && isOwnSupplyOf(supply, pedal));
 
 type Trial = {
   readonly pedal: PedalId;

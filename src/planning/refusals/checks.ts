@@ -3,6 +3,7 @@ import type { Attempt } from './attempts.js';
 import type { RuleFailure } from './failure.js';
 import { failsJoin, failsPlug, failsPolarity, failsStock } from './lead-checks.js';
 import { failsCurrent, failsStartup, failsTotal } from './load-checks.js';
+import { failsBattery } from './battery-checks.js';
 import { failsMains, failsPower, failsRuntime, failsVoltage } from './volts-checks.js';
 
 /** The rules that one pedal alone on an output cannot break: they are about several pedals, or the plan as a whole. */
@@ -21,6 +22,7 @@ const checksOf: Readonly<Record<Exclude<Rule, InCompany>, Fails>> = {
   startup: failsStartup,
   total: failsTotal,
   runtime: failsRuntime,
+  battery: failsBattery,
   join: failsJoin,
   stock: failsStock,
 };

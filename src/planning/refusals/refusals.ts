@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Rule } from '../../domain/rules.js';
-import { isOwnAdapterOf, takesNothingElse } from '../../domain/own-adapter.js';
+import { isOwnSupplyOf, takesNothingElse } from '../../domain/own-adapter.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import { supplyOffers } from '../../loadout/offers.js';
 import type { Refusal } from '../answer.js';
@@ -16,7 +16,7 @@ import type { RuleFailure } from './failure.js';
  */
 export function refusalsOf(pedal: Pedal, kit: Kit): readonly Refusal[] {
   const offered = supplyOffers(kit).filter(({ supply }) =>
-    isOfOnePedal(supply.source) ? isOwnAdapterOf(supply, pedal) : !takesNothingElse(pedal),
+    isOfOnePedal(supply.source) ? isOwnSupplyOf(supply, pedal) : !takesNothingElse(pedal),
   );
   if (offered.length === 0)
     return [{ rule: 'stock', at: null, message: 'there is no supply, neither owned nor for sale' }];
@@ -47,8 +47,8 @@ type Miss = RuleFailure & {
 function missOf(attempt: Attempt): Miss | null {
   const isOwn = isOfOnePedal(attempt.supply.source);
   for (const [step, [rule, fails]] of checks.entries()) {
-    // What a pedal came with suits it in all but the mains.
-    const failure = isOwn && rule !== 'mains' ? null : fails(attempt);
+    // What belongs to a pedal suits it in all but the mains, or the time that it lasts.
+    const failure = isOwn && rule !== 'mains' && rule !== 'battery' ? null : fails(attempt);
     // What a pedal draws at volts that it does not accept is not known.
     const rest = step > acceptance ? checks.slice(step + 1) : [];
     const others = failure === null ? 0 : rest.filter(([, next]) => next(attempt) !== null).length;

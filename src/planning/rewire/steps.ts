@@ -46,27 +46,30 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
   const laid = outletsOf(plan.filter(({ pedal }) => touched.has(pedal)));
   if (pulled.length + laid.length === 0) return { steps: [], touched };
   const fresh = laid.flat();
+  // A battery in a pedal has no switch.
+  const switched = (feeds: readonly Feed[]): readonly UnitPlace[] =>
+    unitsOf(feeds.filter(({ supply }) => kit.supplies.get(supply)?.source.kind !== 'battery'));
   const polarities = polaritySwitches(kit, fresh).filter(({ place }) => !staying.some((feed) => meet(feed, place)));
   const measuring: readonly ReplugStep[] = [
-    { kind: 'mains on', units: unitsOf(fresh) },
+    { kind: 'mains on', units: switched(fresh) },
     ...fresh
       .filter(({ supply }) => !isOfPedal(supply, kit))
       .map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
-    { kind: 'mains off', units: unitsOf(fresh) },
+    { kind: 'mains off', units: switched(fresh) },
   ];
   return {
     touched,
     steps: [
-      ...(today.length === 0 ? [] : [{ kind: 'mains off', units: unitsOf(today) } as const]),
+      ...(switched(today).length === 0 ? [] : [{ kind: 'mains off', units: switched(today) } as const]),
       ...pulled.map((from) => ({ kind: 'pull', from }) as const),
       ...volts.map((each) => ({ kind: 'set volts', ...each }) as const),
       ...polarities.map((each) => ({ kind: 'set polarity', ...each }) as const),
       ...laid.map(
         (feeds) => ({ kind: 'lay', feeds, chained: staying.some((feed) => isSameOutlet(feed, feeds[0])) }) as const,
       ),
-      ...(fresh.length === 0 ? [] : measuring),
+      ...(switched(fresh).length === 0 ? [] : measuring),
       ...fresh.map((feed) => ({ kind: 'plug', feed }) as const),
-      { kind: 'mains on', units: unitsOf(plan) },
+      ...(switched(plan).length === 0 ? [] : [{ kind: 'mains on', units: switched(plan) } as const]),
     ],
   };
 }

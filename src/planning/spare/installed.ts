@@ -17,7 +17,7 @@ export type Installed = {
 
 export function installedAs(kit: Kit, wiring: JudgedPlan): Installed {
   const { board } = kit;
-  const plugged: Board = { ...board, owned: withUsed(board, wiring.feeds), wiring: wiring.feeds.map(wiredFeed) };
+  const plugged: Board = { ...board, owned: withUsed(board, wiring), wiring: wiring.feeds.map(wiredFeed) };
   const pedals = new Set(board.pedals.map(({ id }) => id));
   return {
     kit: withNothingForSale(withBoard(kit, plugged)),
@@ -32,10 +32,13 @@ const wiredFeed = (feed: Feed): WiredFeed => {
 };
 
 /** What is owned, and beyond that what is in use. */
-function withUsed({ owned }: Board, feeds: readonly Feed[]): Board['owned'] {
+function withUsed({ owned }: Board, { feeds, buy }: JudgedPlan): Board['owned'] {
   const supplies = new Map<SupplyId, number>(owned.supplies);
   for (const { supply, unit } of feeds) supplies.set(supply, Math.max(unit, supplies.get(supply) ?? 0));
   const parts = new Map<PartId, number>(owned.parts);
   for (const [part, used] of partsInUse(feeds)) parts.set(part, Math.max(used, parts.get(part) ?? 0));
+  // Batteries are in no feed's leads.
+  for (const { id, units } of buy.parts)
+    parts.set(id, Math.max((owned.parts.get(id) ?? 0) + units, parts.get(id) ?? 0));
   return { supplies, parts };
 }

@@ -72,13 +72,16 @@ export function verify(
     : { kind: 'refused', what: 'proof', reasons: [shown.reason] };
 }
 
-/** Feeds by own adapters as they are planned: a result says nothing of what nobody has stated. */
-const withOwnSettings = (wiring: Wiring, { supplies }: Kit): Wiring => ({
+/** Feeds by what belongs to one pedal as they are planned: a result says nothing of what nobody has stated. */
+const withOwnSettings = (wiring: Wiring, { board, supplies }: Kit): Wiring => ({
   ...wiring,
   feeds: wiring.feeds.map((feed) => {
     const supply = supplies.get(feed.supply);
     const given = supply === undefined || !isOfOnePedal(supply.source) ? undefined : supply.banks[0]?.settings[0];
-    return feed.settings.length > 0 || given === undefined ? feed : { ...feed, settings: [given.millivolts] };
+    const polarity = board.pedals.find(({ id }) => id === feed.pedal)?.polarity ?? null;
+    if (feed.settings.length > 0 || given === undefined) return feed;
+    const readings = { 'centre-negative': [], 'centre-positive': [] };
+    return { ...feed, settings: [given.millivolts], polarity, ...(polarity === 'unknown' && { readings }) };
   }),
 });
 

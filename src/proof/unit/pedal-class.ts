@@ -51,6 +51,7 @@ const bears = {
   unknown: false,
   kept: false,
   adapter: true,
+  battery: true,
 } as const satisfies Record<keyof Pedal, boolean>;
 
 /** Everything about a pedal that bears, as one text. Of where a figure was read only a guess matters. */

@@ -10,6 +10,8 @@ export type Routes = {
   readonly between: (plug: string, poles: readonly Pole[], pedal: Pedal) => number | null;
   /** The number of the set whose only way takes no adapter. */
   readonly nothing: number;
+  /** The number of a set whose only way takes just these. */
+  readonly of: (way: readonly number[]) => number;
   /** By number. */
   readonly sets: readonly (readonly (readonly number[])[])[];
 };
@@ -34,7 +36,7 @@ export function routesOver(kinds: readonly StockLeadKind[]): Routes {
     known.set(key, number);
     return number;
   };
-  return { between, nothing, sets };
+  return { between, nothing, of: (way) => sets.push([way]) - 1, sets };
 }
 
 /** A pedal of unknown polarity has a way for each reading; of every lead kind it needs what the one or the other needs. */

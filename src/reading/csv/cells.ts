@@ -57,6 +57,7 @@ const readers: Readonly<Record<CellKind, Reader>> = {
   voltages: (cell, _, path, reading) => writtenOut(cell) ?? severalVolts(voltsAndPower(cell).cell, path, reading),
   accepts: (cell, _, path, reading) => writtenOut(cell) ?? accepted(voltsAndPower(cell).cell, path, reading),
   range: (cell, _, path, reading) => writtenOut(cell) ?? oneOrRange(mainsVolts(cell), path, reading),
+  battery: (cell) => writtenOut(cell) ?? batteryNode(cell),
   adapter: (cell, _, path, reading) => writtenOut(cell) ?? adapterNode(cell, path, reading),
 };
 
@@ -68,6 +69,15 @@ function adapterNode(cell: PlacedCell, path: Path, reading: CellReading): Locate
   if (flag === true) return { kind: 'map', offset, entries: new Map() };
   const value = oneOrRange(mainsVolts(cell), [...path, 'mains'], reading);
   return { kind: 'map', offset, entries: new Map([['mains', { keyOffset: offset, value }]]) };
+}
+
+/** "9V-block", or with how many of them "2 × AA". */
+function batteryNode(cell: PlacedCell): LocatedNode {
+  const { offset } = cell;
+  const [, count = '1', type = cell.text] = /^(\d+)\s*[x×]\s*(.+)$/i.exec(cell.text) ?? [];
+  const entries = { type: said(cell, type), count: { ...textNode(cell), value: Number(count), written: count } };
+  const placed = Object.entries(entries).map(([key, value]) => [key, { keyOffset: offset, value }] as const);
+  return { kind: 'map', offset, entries: new Map(placed) };
 }
 
 /** What a cell says, with its own words behind it. */

@@ -18,6 +18,8 @@ export type CellKind =
   | 'range'
   /** The adapter that a pedal came with: its mains volts, or yes. */
   | 'adapter'
+  /** The batteries that a pedal takes: "9V-block", "2 × AA". */
+  | 'battery'
   /** All that a pedal accepts: one voltage, several, or a range. */
   | 'accepts'
   /** One for each setting. */
@@ -47,6 +49,7 @@ const ofPedals = {
   alone: 'flag',
   later: 'flag',
   adapter: 'adapter',
+  battery: 'battery',
 } as const;
 
 /** Those of a table of supplies that concern the whole supply, by its keys; its total in a column for each unit. */

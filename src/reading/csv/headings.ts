@@ -87,6 +87,7 @@ const trade: Readonly<Record<TableKind, Names>> = {
     figure: ['readfrom'],
     circuit: ['kind', 'circuitkind'],
     later: ['boughtlater'],
+    battery: ['batteries', 'batterytype'],
     adapter: ['ownadapter', 'adaptermains', 'walladapter'],
     alone: ['isolated', 'ownoutput'],
   },

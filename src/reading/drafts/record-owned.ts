@@ -6,8 +6,13 @@ import { appending, mapIn, pairOf, settingKey, valueText, withEdits, type Edit }
 export type Acquired = {
   /** Ids, one a unit. */
   readonly supplies: readonly string[];
-  /** How many there are of each part, with what was there. The file may call a part by its name, too. */
-  readonly parts: readonly { readonly id: string; readonly name: string; readonly count: number }[];
+  /** How many there are of each part or battery, with what was there. The file may call a part by its name, too. */
+  readonly parts: readonly {
+    readonly list: 'parts' | 'batteries';
+    readonly id: string;
+    readonly name: string;
+    readonly count: number;
+  }[];
 };
 
 /** The text of a board file with what was bought under `owned`, all else as it is. */
@@ -25,11 +30,11 @@ function suppliesEdit(text: string, supplies: readonly string[]): Edit {
   return appending(text, list, supplies.map(written));
 }
 
-function partEdit(text: string, { id, name, count }: Acquired['parts'][number]): Edit {
+function partEdit(text: string, { list, id, name, count }: Acquired['parts'][number]): Edit {
   const { root, owned, json, written } = ownedIn(text);
-  if (owned === null) return settingKey(text, { map: root, key: 'owned', json }, written({ parts: { [id]: count } }));
-  const parts = pairOf(owned, 'parts')?.value ?? null;
-  if (!isMap(parts)) return settingKey(text, { map: owned, key: 'parts', json }, written({ [id]: count }));
+  if (owned === null) return settingKey(text, { map: root, key: 'owned', json }, written({ [list]: { [id]: count } }));
+  const parts = pairOf(owned, list)?.value ?? null;
+  if (!isMap(parts)) return settingKey(text, { map: owned, key: list, json }, written({ [id]: count }));
   const map = parts;
   const key = pairOf(map, id) === null && pairOf(map, name) !== null ? name : id;
   return settingKey(text, { map, key, json }, String(count));

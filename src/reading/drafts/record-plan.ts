@@ -5,6 +5,8 @@ import { ownedOf, pluggedOf, type Kit } from '../../domain/kit.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
 import { leadTails } from '../../domain/lead-tails.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
+import { isOfOnePedal } from '../../domain/source.js';
+import type { Supply } from '../../domain/supply.js';
 import { inputsFromFiles } from '../inputs-from-text.js';
 import type { ReadingOptions } from '../sheet/without-bad-rows.js';
 import type { NamedFile } from '../text/file-text.js';
@@ -48,9 +50,15 @@ function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
       ...{ pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters },
       ...(lead === undefined ? {} : { lead }),
       ...(tail === undefined ? {} : { tail }),
-      ...(kit.supplies.get(supply)?.source.kind === 'adapter' && { own: true }),
+      ...ownMark(kit.supplies.get(supply)),
     };
   });
+}
+
+/** What the file leaves out, as it is known of what belongs to one pedal. */
+function ownMark(supply: Supply | undefined): Pick<WiredFeed, 'own' | 'battery'> {
+  if (supply === undefined || !isOfOnePedal(supply.source)) return {};
+  return supply.source.kind === 'battery' ? { own: true, battery: supply.source.battery } : { own: true };
 }
 
 function acquiredBy(kit: Kit, { buy }: Wiring): Acquired {
@@ -58,7 +66,9 @@ function acquiredBy(kit: Kit, { buy }: Wiring): Acquired {
     supplies: buy.supplies.flatMap(({ id, units }) => Array.from({ length: units }, () => id)),
     parts: buy.parts.flatMap(({ id, units }) => {
       const part = kit.parts.get(id);
-      return part === undefined ? [] : [{ id, name: part.name, count: ownedOf(kit, part) + units }];
+      if (part === undefined) return [];
+      const list = part.role.kind === 'battery' ? 'batteries' : 'parts';
+      return [{ list, id, name: part.name, count: ownedOf(kit, part) + units }];
     }),
   };
 }

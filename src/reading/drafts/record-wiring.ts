@@ -63,7 +63,8 @@ export const inOrder = (before: readonly WiredFeed[], after: readonly WiredFeed[
 /** The keys of an entry, in the order in which they are written; undefined where one has nothing to say. */
 const keys: Readonly<Record<string, (feed: WiredFeed) => unknown>> = {
   pedal: ({ pedal }) => pedal,
-  supply: ({ supply }) => supply,
+  supply: ({ supply, battery }) => (battery === undefined ? supply : undefined),
+  battery: ({ battery }) => battery,
   unit: ({ own, unit }) => (own === true ? undefined : unit),
   output: ({ own, outputs: [output, ...others] }) => (own === true || others.length > 0 ? undefined : output),
   outputs: ({ outputs }) => (outputs.length === 1 ? undefined : outputs),

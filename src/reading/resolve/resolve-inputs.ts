@@ -3,11 +3,13 @@ import { entriesAt, entryAt, type Entry, type Sheet } from './entry.js';
 import { findingAt, type Finding, type Report } from '../../domain/finding.js';
 import { currencyNames, currencyOf, type Currency } from '../../domain/money.js';
 import { nearSpelling } from '../../domain/near-spelling.js';
+import { ownBatteryOf } from '../../domain/own-battery.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { shelfOf, type Called, type Found } from './resolve-for-sale.js';
 import type { SeenIds } from './resolve-id.js';
+import { resolveBattery } from './resolve-battery.js';
 import { resolveOwned } from './resolve-owned.js';
 import { resolveOwnAdapters } from './resolve-own-adapter.js';
 import { resolvePart } from './resolve-part.js';
@@ -18,6 +20,7 @@ import { resolveSupply } from './resolve-supply.js';
 import type { Connectable } from './connectable.js';
 import { resolveWiring } from './resolve-wiring.js';
 import type { RawBoard } from '../schema/schema-board.js';
+import type { RawBattery } from '../schema/schema-battery.js';
 import type { RawCatalogue } from '../schema/schema-catalogue.js';
 import type { RawPart } from '../schema/schema-part.js';
 import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
@@ -86,18 +89,24 @@ function goodsOf(
   { currency, seen, report }: { readonly currency: Currency | null; readonly seen: Seen; readonly report: Report },
 ): Goods {
   const forSale = sheet.source === 'catalogue';
-  const holder = entryAt<{ supplies: unknown; parts: unknown }>(sheet, path);
+  const holder = entryAt<{ supplies: unknown; parts: unknown; batteries: unknown }>(sheet, path);
   const assumptions = forSale ? entryAt<RawSupplyAssumptions>(sheet, ['assume']) : null;
   const supplies = entriesAt<RawSupply>(sheet, [...path, 'supplies']);
   const parts = entriesAt<RawPart>(sheet, [...path, 'parts']);
-  const isList = (field: 'supplies' | 'parts', entries: readonly unknown[]) =>
+  const batteries = entriesAt<RawBattery>(sheet, [...path, 'batteries']);
+  const isList = (field: 'supplies' | 'parts' | 'batteries', entries: readonly unknown[]) =>
     entries.length > 0 || !holder.isBroken(field);
   return {
     supplies: supplies.map((entry) =>
       called(entry, resolveSupply(sheet, entry, assumptions, { currency, forSale, seen: seen.supplies, report })),
     ),
-    parts: parts.map((entry) => called(entry, resolvePart(entry, { currency, forSale, seen: seen.parts, report }))),
-    complete: isList('supplies', supplies) && isList('parts', parts),
+    parts: [
+      ...parts.map((entry) => called(entry, resolvePart(entry, { currency, forSale, seen: seen.parts, report }))),
+      ...batteries.map((entry) =>
+        called(entry, resolveBattery(entry, { currency, forSale, seen: seen.parts, report })),
+      ),
+    ],
+    complete: isList('supplies', supplies) && isList('parts', parts) && isList('batteries', batteries),
   };
 }
 
@@ -130,14 +139,17 @@ function resolveBoard(
     report,
   );
   const complete = forSale.complete && gear.complete;
-  const own = resolveOwnAdapters(sheet, pedals.found, seen.supplies, report);
+  const own = [
+    ...resolveOwnAdapters(sheet, pedals.found, seen.supplies, report),
+    ...ownBatteries(pedals.found, [...gear.parts, ...forSale.parts]),
+  ];
   const connectable: Omit<Connectable, 'owned'> = {
     pedals: shelfOf(pedals.found, !entry.isBroken('pedals') || pedals.entries.length > 0),
     supplies: shelfOf([...forSale.supplies, ...gear.supplies, ...own], complete),
     parts: shelfOf([...forSale.parts, ...gear.parts], complete),
     hasCatalogue,
   };
-  const owned = withOwnAdapters(resolveOwned(sheet, connectable, report), own);
+  const owned = withOwnSupplies(resolveOwned(sheet, connectable, report), own);
   const wiring = resolveWiring(sheet, { ...connectable, owned }, report);
   const gearSupplies = allThings([...gear.supplies, ...own]);
   const gearParts = allThings(gear.parts);
@@ -156,8 +168,20 @@ function resolveBoard(
   };
 }
 
-/** Of the adapter that a pedal came with there is one. */
-const withOwnAdapters = (owned: Board['owned'] | null, own: readonly Called<SupplyId, Supply>[]) =>
+/** Every set of batteries that a pedal takes, as a supply by itself. */
+const ownBatteries = (
+  pedals: readonly Found<unknown, Pedal>[],
+  parts: readonly Found<unknown, Part>[],
+): readonly Called<SupplyId, Supply>[] =>
+  pedals.flatMap(({ thing: pedal }) =>
+    parts.flatMap(({ thing: part }) => {
+      const supply = pedal === null || part === null ? null : ownBatteryOf(pedal, part);
+      return supply === null ? [] : [{ id: supply.id, name: null, thing: supply }];
+    }),
+  );
+
+/** Of what belongs to one pedal there is one. */
+const withOwnSupplies = (owned: Board['owned'] | null, own: readonly Called<SupplyId, Supply>[]) =>
   owned === null
     ? null
     : {

@@ -19,7 +19,7 @@ export type Shelves = {
 /** How many of each thing are owned; null when an id was reported, or cannot be judged because of something reported. */
 export function resolveOwned(sheet: Sheet, shelves: Shelves, report: Report): Board['owned'] | null {
   const entry = entryAt<RawOwned>(sheet, ['owned']);
-  let allDescribed = !entry.isBroken('supplies') && !entry.isBroken('parts');
+  let allDescribed = !(['supplies', 'parts', 'batteries'] as const).some((list) => entry.isBroken(list));
   const supplies = new Map<SupplyId, number>();
   for (const [index, named] of (entry.fields.supplies ?? []).entries()) {
     const id = idNamed(named, shelves.supplies);
@@ -28,18 +28,25 @@ export function resolveOwned(sheet: Sheet, shelves: Shelves, report: Report): Bo
     supplies.set(supplyId(id), (supplies.get(supplyId(id)) ?? 0) + 1);
   }
   const parts = new Map<PartId, number>();
-  for (const [named, units] of Object.entries(entry.fields.parts ?? {})) {
-    const id = idNamed(named, shelves.parts);
-    const spot = { source: sheet.source, path: ['owned', 'parts', named] };
-    allDescribed = isDescribed({ kind: 'part', id, spot, point: 'key' }, shelves, report) && allDescribed;
-    parts.set(partId(id), (parts.get(partId(id)) ?? 0) + units);
-  }
+  for (const list of ['parts', 'batteries'] as const)
+    for (const [named, units] of Object.entries(entry.fields[list] ?? {})) {
+      const id = idNamed(named, shelves.parts);
+      const spot = { source: sheet.source, path: ['owned', list, named] };
+      const kind = list === 'parts' ? 'part' : 'battery';
+      allDescribed = isDescribed({ kind, id, spot, point: 'key' }, shelves, report) && allDescribed;
+      parts.set(partId(id), (parts.get(partId(id)) ?? 0) + units);
+    }
   return allDescribed ? { supplies, parts } : null;
 }
 
 /** Whether the gear or the catalogue describes the id; reports it when neither does. */
 export function isDescribed(
-  named: { readonly kind: 'supply' | 'part'; readonly id: string; readonly spot: Spot; readonly point?: 'key' },
+  named: {
+    readonly kind: 'supply' | 'part' | 'battery';
+    readonly id: string;
+    readonly spot: Spot;
+    readonly point?: 'key';
+  },
   shelves: Shelves,
   report: Report,
 ): boolean {

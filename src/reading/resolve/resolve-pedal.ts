@@ -35,6 +35,7 @@ export function resolvePedal(
     alone: fields.alone ?? false,
     kept: keptFor(fields, figures.unknown),
     adapter: fields.adapter === undefined ? null : { supply: ownAdapterId(found), only },
+    battery: fields.battery === undefined ? null : { ...fields.battery, of: found },
   };
   return { id: found, thing: pedal };
 }

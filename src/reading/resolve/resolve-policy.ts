@@ -22,7 +22,7 @@ export function resolvePolicy(
   report: Report,
 ): Policy | null {
   const entry = entryAt<RawPolicy>(sheet, ['policy']);
-  const { headroom, guess, chains, runtime, sockets, bricks } = entry.fields;
+  const { headroom, guess, chains, sockets, bricks } = entry.fields;
   const noisePrice = resolveAmount(entry, 'noisePrice', currency, report);
   const supplyPrice = resolveAmount(entry, 'supplyPrice', currency, report);
   const budget = resolveAmount(entry, 'budget', currency, report);
@@ -42,12 +42,18 @@ export function resolvePolicy(
     noisePrice: noisePrice ?? minorUnits(0),
     supplyPrice: supplyPrice ?? minorUnits(0),
     mains,
-    runtime: runtime === undefined ? null : { hours: factorOf(runtime.hours), usable: factorOf(runtime.usable) },
+    ...sourceTerms(entry.fields),
     sockets: sockets ?? null,
     budget,
     bricks: bricks ?? null,
   };
 }
+
+/** What is asked of power banks and of batteries; null of what is not used. */
+const sourceTerms = ({ runtime, batteries }: Partial<RawPolicy>): Pick<Policy, 'runtime' | 'batteries'> => ({
+  runtime: runtime === undefined ? null : { hours: factorOf(runtime.hours), usable: factorOf(runtime.usable) },
+  batteries: batteries === undefined ? null : { change: factorOf(batteries.change), pay: factorOf(batteries.pay) },
+});
 
 /** Null when a venue is listed twice, which is reported. */
 function resolveMains(entry: Entry<RawPolicy>, report: Report): Policy['mains'] | null {

@@ -15,6 +15,7 @@ import { reportLeadsAmongAdapters, withIds } from './wired-names.js';
 import { wiredVolts, type RawWiredFeed } from '../schema/schema-board.js';
 import { wordings } from '../schema/schema-fields.js';
 import { quoted } from '../../domain/shown-text.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 
 /** How the board is plugged today; null when something about it was reported. */
@@ -51,11 +52,15 @@ function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, 
     adapters: (fields.parts ?? []).map(partId),
     ...(fields.lead === undefined ? {} : { lead: fields.lead }),
     ...(fields.tail === undefined ? {} : { tail: fields.tail }),
-    ...ownMark(own),
+    ...ownMark(own, connectable.supplies.byId.get(supplyId(fields.supply)) ?? null),
   };
 }
 
-const ownMark = (own: Millivolts | null): { readonly own?: true } => (own === null ? {} : { own: true });
+/** What the entry leaves out because it is known of what belongs to one pedal. */
+function ownMark(own: Millivolts | null, supply: Supply | null): Pick<WiredFeed, 'own' | 'battery'> {
+  if (own === null) return {};
+  return supply?.source.kind === 'battery' ? { own: true, battery: supply.source.battery } : { own: true };
+}
 
 /** The adapter that a pedal came with has one output. */
 const outputsOf = (entry: Entry<RawWiredFeed>, isOwn: boolean, report: Report): readonly number[] | null =>
@@ -67,7 +72,8 @@ const saysNoOutput = ({ fields, isBroken }: Entry<RawWiredFeed>): boolean =>
 /** What the adapter that a pedal came with is planned to give; null for any other supply. */
 function ownVolts({ fields }: Entry<RawWiredFeed>, { supplies }: Connectable): Millivolts | null {
   const supply = fields.supply === undefined ? null : (supplies.byId.get(supplyId(fields.supply)) ?? null);
-  return supply?.source.kind === 'adapter' ? (supply.banks[0]?.settings[0]?.millivolts ?? null) : null;
+  const isOwn = supply !== null && isOfOnePedal(supply.source);
+  return isOwn ? (supply.banks[0]?.settings[0]?.millivolts ?? null) : null;
 }
 
 function reportMissingVolts(entry: Entry<RawWiredFeed>, report: Report): boolean {
@@ -161,7 +167,10 @@ function reportKept(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, Pedal>, r
 
 function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): void {
   const { supply: id, unit } = entry.fields;
-  if (id === undefined) return;
+  if (id === undefined || lacksBattery(entry, connectable)) {
+    reportNoSource(entry, report);
+    return;
+  }
   const { supplies, owned } = connectable;
   if (!isDescribed({ kind: 'supply', id, spot: entry.spotOf('supply') }, connectable, report)) return;
   const units = owned?.supplies.get(supplyId(id)) ?? 0;
@@ -180,6 +189,31 @@ function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectabl
   if (supply === null) return;
   reportMissingOutputs(entry, supply, report);
   reportUnknownVolts(entry, supply, report);
+}
+
+/** Whether it names a battery that its pedal does not take. */
+const lacksBattery = ({ fields: { supply, battery } }: Entry<RawWiredFeed>, { supplies }: Connectable): boolean =>
+  battery !== undefined && supply !== undefined && !supplies.byId.has(supplyId(supply));
+
+function reportNoSource(entry: Entry<RawWiredFeed>, report: Report): void {
+  const { battery } = entry.fields;
+  if (battery !== undefined) reportNoSuchBattery(entry, battery, report);
+  if (battery !== undefined || entry.isBroken('supply') || entry.isBroken('battery')) return;
+  report(
+    findingAt(entry.spotOf('supply'), () => ({
+      message: 'missing. Allowed: an id, or a name that only one thing has.',
+      remedy: 'Add `supply`.',
+    })),
+  );
+}
+
+function reportNoSuchBattery(entry: Entry<RawWiredFeed>, battery: string, report: Report): void {
+  report(
+    findingAt(entry.spotOf('battery'), {
+      message: `names ${quoted(battery)}, which is no battery that the pedal takes.`,
+      remedy: 'Write the id of a battery of the type that the pedal states under `battery`.',
+    }),
+  );
 }
 
 function reportMissingOutputs(entry: Entry<RawWiredFeed>, supply: Supply, report: Report): void {

@@ -1,9 +1,10 @@
 import { findingAt, type Report, type Words } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { Part } from '../../domain/part.js';
-import { partId, supplyId, type SupplyId } from '../../domain/quantities.js';
+import { partId, pedalId, supplyId, type SupplyId } from '../../domain/quantities.js';
 import type { RawWiredFeed } from '../schema/schema-board.js';
 import type { Entry } from './entry.js';
+import { ownBatteryId } from '../../domain/own-battery.js';
 import { idNamed } from './names-for-ids.js';
 import type { Connectable } from './connectable.js';
 
@@ -11,13 +12,18 @@ import type { Connectable } from './connectable.js';
 export function withIds(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): Entry<RawWiredFeed> {
   const { pedal, supply, unit, chain, join, parts: adapters } = entry.fields;
   const { pedals, supplies, parts } = connectable;
-  const supplyNamed = supply === undefined ? undefined : idNamed(supply, supplies);
-  const leavesUnit = supplyNamed !== undefined && unit === undefined && !entry.isBroken('unit');
+  const pedalNamed = pedal === undefined ? undefined : idNamed(pedal, pedals);
+  const supplyNamed = supply === undefined ? batteryIn(entry, pedalNamed, connectable) : idNamed(supply, supplies);
+  const leavesUnit =
+    supplyNamed !== undefined &&
+    supplies.byId.has(supplyId(supplyNamed)) &&
+    unit === undefined &&
+    !entry.isBroken('unit');
   return {
     ...entry,
     fields: {
       ...entry.fields,
-      ...(pedal !== undefined && { pedal: idNamed(pedal, pedals) }),
+      ...(pedalNamed !== undefined && { pedal: pedalNamed }),
       ...(supplyNamed !== undefined && { supply: supplyNamed }),
       ...(leavesUnit && isOnlyUnit(entry, supplyId(supplyNamed), connectable, report) && { unit: 1 }),
       ...(chain !== undefined && { chain: idNamed(chain, parts) }),
@@ -25,6 +31,16 @@ export function withIds(entry: Entry<RawWiredFeed>, connectable: Connectable, re
       ...(adapters !== undefined && { parts: adapters.map((part) => idNamed(part, parts)) }),
     },
   };
+}
+
+/** The set of batteries in the pedal, as a supply, where the entry names a battery and no supply. */
+function batteryIn(
+  { fields: { battery } }: Entry<RawWiredFeed>,
+  pedal: string | undefined,
+  { parts }: Connectable,
+): string | undefined {
+  if (battery === undefined || pedal === undefined) return undefined;
+  return ownBatteryId(pedalId(pedal), partId(idNamed(battery, parts)));
 }
 
 /** Whether one unit is owned, so that an entry need not say which it means; else that is reported. */

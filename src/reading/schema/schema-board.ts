@@ -18,6 +18,7 @@ import {
   volts,
   wordings,
 } from './schema-fields.js';
+import { gearBatterySchema } from './schema-battery.js';
 import { gearPartSchema } from './schema-part.js';
 import { pedalAssumptionsSchema, pedalSchema } from './schema-pedal.js';
 import { gearSupplySchema } from './schema-supply.js';
@@ -81,6 +82,14 @@ const policy = z
       .describe('What is asked of power banks; without it none is used.')
       .register(wordings, { allowed: 'a map {hours: 4, usable: 0.85}', unit: null })
       .optional(),
+    batteries: z
+      .strictObject({
+        change: hours('How long a set must last.'),
+        pay: hours('The hours of playing whose sets are paid for.'),
+      })
+      .describe('What is asked of batteries; without it none is used.')
+      .register(wordings, { allowed: 'a map {change: 8, pay: 100} of hours', unit: null })
+      .optional(),
     sockets: count(0, largestCount, 'Mains sockets at hand; no limit when absent.').optional(),
     budget: money('The most that may be spent; no limit when absent.').optional(),
     bricks: count(0, largestCount, 'The most supply units in use; no limit when absent.').optional(),
@@ -110,9 +119,15 @@ const gear = z
       .describe('Owned parts that no catalogue lists.')
       .register(wordings, { allowed: `a list of up to ${mostParts} parts`, unit: null })
       .optional(),
+    batteries: z
+      .array(gearBatterySchema)
+      .max(mostParts)
+      .describe('Batteries that no catalogue lists.')
+      .register(wordings, { allowed: `a list of up to ${mostParts} batteries`, unit: null })
+      .optional(),
   })
   .describe('Owned things that no catalogue lists; not for sale.')
-  .register(wordings, { allowed: 'a map {supplies: […], parts: […]}', unit: null });
+  .register(wordings, { allowed: 'a map {supplies: […], parts: […], batteries: […]}', unit: null });
 
 export type RawGear = z.output<typeof gear>;
 
@@ -129,8 +144,13 @@ const owned = z
       .describe('How many of each part are owned, by id.')
       .register(wordings, { allowed: 'a map from ids to counts, such as {flip: 1}', unit: null })
       .optional(),
+    batteries: z
+      .record(reference('A battery'), count(0, largestCount, 'How many of it are owned.'))
+      .describe('How many of each battery are owned, by id.')
+      .register(wordings, { allowed: 'a map from ids to counts, such as {block: 2}', unit: null })
+      .optional(),
   })
-  .describe('How many units of each supply and part are owned.')
+  .describe('How many units of each supply, part and battery are owned.')
   .register(wordings, { allowed: 'a map {supplies: […], parts: {…}}', unit: null });
 
 export type RawOwned = z.output<typeof owned>;
@@ -144,7 +164,8 @@ export const wiredVolts = volts(
 const wiredFeed = z
   .strictObject({
     pedal: reference('The pedal'),
-    supply: reference('The supply'),
+    supply: reference('The supply').optional(),
+    battery: reference('In place of a supply: the battery that the pedal runs on').optional(),
     unit: count(
       1,
       largestCount,

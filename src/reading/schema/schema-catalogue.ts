@@ -1,6 +1,7 @@
 import * as z from 'zod';
 
 import { currencyCode, mostParts, mostSupplies, name, wordings } from './schema-fields.js';
+import { batterySchema } from './schema-battery.js';
 import { partSchema } from './schema-part.js';
 import { supplyAssumptionsSchema, supplySchema } from './schema-supply.js';
 
@@ -20,6 +21,12 @@ export const catalogueSchema = z
       .max(mostParts)
       .describe('The leads and adapters for sale.')
       .register(wordings, { allowed: `a list of up to ${mostParts} parts`, unit: null })
+      .optional(),
+    batteries: z
+      .array(batterySchema)
+      .max(mostParts)
+      .describe('The batteries for sale.')
+      .register(wordings, { allowed: `a list of up to ${mostParts} batteries`, unit: null })
       .optional(),
   })
   .describe('What can be bought.')

@@ -4,7 +4,7 @@ import { knownConnectors } from '../../domain/connectors.js';
 import { scaledDecimal } from '../../domain/quantities.js';
 
 /** What a plain number stands for. Money is in the file's currency, in major units. */
-export type NumberUnit = 'V' | 'mA' | 'W' | 'Wh' | 'h' | 'factor' | 'money' | 'count';
+export type NumberUnit = 'V' | 'mA' | 'W' | 'Wh' | 'mAh' | 'h' | 'factor' | 'money' | 'count';
 
 /** How a message describes what a field may hold; `unit` is that of the plain number it accepts, if it accepts one. */
 export type Wording = { readonly allowed: string; readonly unit: NumberUnit | null };
@@ -118,6 +118,18 @@ export const connector = (description: string) =>
     .max(longestText)
     .meta({ description, examples: [...knownConnectors] })
     .register(wordings, { allowed: 'the name of a connector, such as barrel-2.1', unit: null });
+
+/** The type of a battery: free text that only needs to match. */
+export const batteryType = (description: string) =>
+  z
+    .string()
+    .min(1)
+    .max(longestText)
+    .meta({ description, examples: ['9V-block', 'AA', 'AAA'] })
+    .register(wordings, { allowed: 'a type of battery, such as 9V-block or AA', unit: null });
+
+/** Milliamp-hours above 0, with at most three decimals. */
+export const milliampHours = (description: string) => positive('milliamp-hours', largestMilliamps, 'mAh', description);
 
 export const flag = (description: string) =>
   z.boolean().describe(description).register(wordings, { allowed: 'true or false', unit: null });

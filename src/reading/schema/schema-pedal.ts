@@ -2,7 +2,9 @@ import * as z from 'zod';
 
 import { circuitKinds } from '../../domain/circuit-kinds.js';
 import {
+  batteryType,
   connector,
+  count,
   flag,
   ground,
   id,
@@ -81,6 +83,14 @@ const adapter = z
   )
   .register(wordings, { allowed: 'a map {mains: {from: 220, to: 240}}', unit: null });
 
+const battery = z
+  .strictObject({
+    type: batteryType('What goes in: a battery of the same type.'),
+    count: count(1, 100, 'How many make a set.'),
+  })
+  .describe('The batteries that it can run on; used where `policy.batteries` is stated.')
+  .register(wordings, { allowed: 'a map {type: 9V-block, count: 1}', unit: null });
+
 /** A pedal as a board file writes it. */
 export const pedalSchema = z
   .strictObject({
@@ -114,6 +124,7 @@ export const pedalSchema = z
     alone: flag('Its maker asks for an output of its own; false when absent.').optional(),
     later: flag('It is bought later: a place is kept for it; false when absent.').optional(),
     adapter: adapter.optional(),
+    battery: battery.optional(),
   })
   .describe('A pedal and what it needs.')
   .register(wordings, { allowed: 'a map with name, volts, milliamps …', unit: null });

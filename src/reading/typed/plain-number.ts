@@ -12,6 +12,7 @@ const thousandthsOf: Readonly<Record<NumberUnit, ReadonlyMap<string, number>>> =
   ]),
   W: new Map([...['', 'w', 'watt', 'watts'].map((unit) => [unit, 1000] as const), ['mw', 1]]),
   Wh: new Map(['', 'wh'].map((unit) => [unit, 1000] as const)),
+  mAh: new Map([...['', 'mah'].map((unit) => [unit, 1000] as const), ['ah', 1_000_000]]),
   h: new Map([...['', 'h', 'hour', 'hours'].map((unit) => [unit, 1000] as const)]),
   factor: new Map([
     ['', 1000],

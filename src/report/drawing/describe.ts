@@ -15,7 +15,8 @@ export const boardDescription = (plan: PlanHandout, { strips, pedals }: DrawnBoa
       .map(({ name, why }) => `${name} is without power: ${why}.`),
   ].join(' ');
 
-function unitDescription({ rows, speech, wiring }: PlanHandout, { name, unit, ...stand }: UnitHookup): string {
+function unitDescription({ rows, speech, wiring }: PlanHandout, hookup: UnitHookup): string {
+  const { name, unit } = hookup;
   const feeds = rows
     .filter(({ feed }) => feed.supply === unit.supply.id && feed.unit === unit.unit)
     .map((row) => {
@@ -25,5 +26,5 @@ function unitDescription({ rows, speech, wiring }: PlanHandout, { name, unit, ..
       const marks = hazards.length === 0 ? '' : `; marked ${hazards.join(', ')}`;
       return `Lead ${row.mark}: ${outputs} (${row.ground}, ${row.load}) by ${row.way} to ${row.pedal}, ${gets}${marks}.`;
     });
-  return [`${capital(standText(stand))} feeds ${name} (${unit.owned ? 'yours' : 'to buy'}).`, ...feeds].join(' ');
+  return [`${capital(standText(hookup))} feeds ${name} (${unit.owned ? 'yours' : 'to buy'}).`, ...feeds].join(' ');
 }

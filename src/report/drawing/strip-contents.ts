@@ -13,11 +13,11 @@ import { drawnPart } from './part-contents.js';
 
 /** A supply unit with all its outputs, those in use and those that are free. */
 export function drawnStrip({ speech }: PlanHandout, hookup: UnitHookup): DrawnStrip {
-  const { unit, name, socket } = hookup;
+  const { unit, name } = hookup;
   return {
     id: { supply: unit.supply.id, unit: unit.unit },
     name,
-    notes: [unit.owned ? 'yours' : 'to buy', standText({ socket })],
+    notes: [unit.owned ? 'yours' : 'to buy', standText(hookup)],
     totals: unit.totals.map(({ bank, meter }) => ({
       ...loadOf(meter),
       text: `${bank === null ? 'in all' : `outputs ${bankOutputs(speech.marks, bank)}`}: ${meterText(meter)}`,

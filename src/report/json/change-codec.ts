@@ -60,7 +60,7 @@ const leftOut = (which: 'pedal' | 'pedals', about: string) =>
   });
 
 const lead = record<Part>()('A lead that is sought.', {
-  kind: at(choice(['adapter', 'chain', 'join'], 'What it does.'), ({ role }) => role.kind),
+  kind: at(choice(['adapter', 'chain', 'join', 'battery'], 'What it does.'), ({ role }) => role.kind),
   tails: at(orAbsent(numbered('Its tails.')), ({ role }: { readonly role: PartRole }) =>
     role.kind === 'chain' ? role.tails : undefined,
   ),

@@ -27,6 +27,7 @@ const factWords: Readonly<Record<Fact['kind'], true>> = {
   startup: true,
   total: true,
   runtime: true,
+  battery: true,
   'headroom chained': true,
   alone: true,
   guess: true,

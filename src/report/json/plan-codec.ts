@@ -116,6 +116,7 @@ type Nothing = Wiring & {
   readonly exposures: readonly [];
   readonly grounds: readonly [];
   readonly runtimes: readonly [];
+  readonly batteries: readonly [];
 };
 
 /** What stands on the board while there is no plan: every pedal is without power. */
@@ -131,6 +132,7 @@ function nothingPlugged(board: Board): Nothing {
     exposures: [],
     grounds: [],
     runtimes: [],
+    batteries: [],
   };
 }
 

@@ -12,6 +12,7 @@ import {
   type Millivolts,
   type MinorUnits,
 } from '../../domain/quantities.js';
+import { ownBatteryId } from '../../domain/own-battery.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { InputFault, ReadResult } from '../../reading/faults/input-fault.js';
 import { jsonIn, type JsonFile } from '../../reading/text/json-file.js';
@@ -39,6 +40,7 @@ const planSchema = planCodec.schema
     aim: z.enum(aims),
     // Plans that were written before places were kept do not say so.
     feeds: z.array(planCodec.schema.shape.feeds.element.partial({ kept: true, source: true })),
+    buy: planCodec.schema.shape.buy.partial({ batteries: true }),
   });
 
 type RawPlan = z.output<typeof planSchema>;
@@ -84,8 +86,8 @@ function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
     return null;
   }
   const money = (text: string, path: Path): MinorUnits => amountOf(text, currency, path, report);
-  const purchases = <Id>(kind: 'supplies' | 'parts', idOf: (id: string) => Id): readonly Purchase<Id>[] =>
-    raw.buy[kind].map(({ id, units, price }, index) => ({
+  const purchases = <Id>(kind: 'supplies' | 'parts' | 'batteries', idOf: (id: string) => Id): readonly Purchase<Id>[] =>
+    (raw.buy[kind] ?? []).map(({ id, units, price }, index) => ({
       id: idOf(id),
       units,
       price: money(price, ['buy', kind, index, 'price']),
@@ -94,7 +96,10 @@ function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
     feeds: raw.feeds.map((feed, index) => feedOf(feed, ['feeds', index], report)),
     unpowered: raw.unpowered.map(pedalId),
     exposed: raw.exposed.map(pedalId),
-    buy: { supplies: purchases('supplies', supplyId), parts: purchases('parts', partId) },
+    buy: {
+      supplies: purchases('supplies', supplyId),
+      parts: [...purchases('parts', partId), ...purchases('batteries', partId)],
+    },
     score: scoreOf(raw, money(raw.score.money, ['score', 'money'])),
     ...(raw.aim === 'moves' && { moved: raw.moved.map(pedalId) }),
   };
@@ -120,9 +125,7 @@ function amountOf(text: string, { code, decimals }: Currency, path: Path, report
 function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Feed {
   const feed: Feed = {
     pedal: pedalId(raw.pedal),
-    supply: supplyId(raw.supply),
-    unit: raw.unit,
-    outputs: raw.outputs,
+    ...placeOf(raw, report, path),
     settings: raw.settings.map((volts, index) => voltsOf(volts, [...path, 'settings', index], report)),
     polarity: raw.polarity,
     join: raw.join === null ? null : { mode: raw.join.mode, part: partId(raw.join.part) },
@@ -135,6 +138,7 @@ function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Fe
       },
     }),
   };
+  if (raw.battery !== undefined) return feed;
   // Of an own adapter of which nothing is stated the board knows what is planned with.
   if (raw.volts === null) return feed;
   const stated = voltsOf(raw.volts, [...path, 'volts'], report);
@@ -144,6 +148,19 @@ function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Fe
       remedy: asWritten,
     });
   return feed;
+}
+
+/** Where the feed comes from; a battery in the pedal is a supply of its own. */
+function placeOf(
+  raw: RawPlan['feeds'][number],
+  report: ReportAt,
+  path: Path,
+): Pick<Feed, 'supply' | 'unit' | 'outputs'> {
+  if (raw.battery !== undefined)
+    return { supply: ownBatteryId(pedalId(raw.pedal), partId(raw.battery.id)), unit: 1, outputs: [1] };
+  if (raw.supply === null || raw.unit === null)
+    report([...path, 'supply'], { message: 'found null for what is fed by no battery.', remedy: asWritten });
+  return { supply: supplyId(raw.supply ?? ''), unit: raw.unit ?? 1, outputs: raw.outputs };
 }
 
 function voltsOf(volts: number, path: Path, report: ReportAt): Millivolts {

@@ -51,6 +51,7 @@ const unitWords: Readonly<Record<NumberUnit, string>> = {
   mA: 'Unit: mA, with at most three decimals.',
   W: 'Unit: W, with at most three decimals.',
   Wh: 'Unit: Wh, with at most three decimals.',
+  mAh: 'Unit: mAh, with at most three decimals.',
   h: 'Unit: h, with at most three decimals.',
   factor: 'A factor, with at most three decimals.',
   money: "Unit: the file's currency, with a decimal point and no more decimals than it has.",

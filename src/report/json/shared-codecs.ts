@@ -1,9 +1,12 @@
 import * as z from 'zod';
 
+import type { Kit } from '../../domain/kit.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
 import type { BankRuntime } from '../../domain/judged-plan.js';
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
 import type { Board } from '../../domain/board.js';
+import type { Exact } from '../../domain/load.js';
+import { hoursOf } from '../../domain/own-battery.js';
 import type { AcceptedVolts } from '../../domain/pedal.js';
 import { feedMillivolts, type Feed, type Place, type Purchase, type Readings, type Wiring } from '../../domain/plan.js';
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
@@ -39,10 +42,14 @@ const purchasesOf = <Id extends SupplyId | PartId>(what: string) =>
 
 export const supplyPurchases = purchasesOf<SupplyId>('supply');
 export const partPurchases = purchasesOf<PartId>('part');
+const batteryPurchases = purchasesOf<PartId>('battery');
+
+const isBattery = (id: PartId, { parts }: Kit): boolean => parts.get(id)?.role.kind === 'battery';
 
 export const buy = record<Wiring['buy']>()('What is to be bought.', {
   supplies: at(supplyPurchases, ({ supplies }) => supplies),
-  parts: at(partPurchases, ({ parts }) => parts),
+  parts: at(partPurchases, ({ parts }, { kit }) => parts.filter(({ id: each }) => !isBattery(each, kit))),
+  batteries: at(batteryPurchases, ({ parts }, { kit }) => parts.filter(({ id: each }) => isBattery(each, kit))),
 });
 
 export const join = orNull(
@@ -66,17 +73,47 @@ export const readings = orAbsent(
 const isUnstated = ({ pedal }: Feed, { pedals: all }: Board): boolean =>
   all.some(({ id: each, adapter }) => each === pedal && adapter?.only === true);
 
+/** A set of batteries, and how long it lasts. */
+type FeedBattery = { readonly id: PartId; readonly count: number; readonly hours: Exact | null };
+
+const battery = record<FeedBattery>()('What a pedal runs on that is fed by a battery.', {
+  id: at(id('The id of the battery.'), (from) => from.id),
+  count: at(numbered('How many make a set.'), ({ count: many }) => many),
+  hours: at(
+    orNull(
+      'The hours that a set lasts, rounded down: an estimate; null where nothing is drawn.',
+      thousandths('Hours.'),
+    ),
+    ({ hours }) => (hours === null ? null : Number((hours.numerator * 10n) / hours.denominator) * 100),
+  ),
+});
+
+function batteryOf({ pedal, supply: from }: Feed, { board, supplies }: Kit): FeedBattery | null {
+  const supply = supplies.get(from);
+  const fed = board.pedals.find(({ id: each }) => each === pedal);
+  if (supply?.source.kind !== 'battery' || fed === undefined) return null;
+  const { battery: part, count: many } = supply.source;
+  return { id: part, count: many, hours: hoursOf(fed, supply, board.policy.guess) };
+}
+
 const feedKeys = {
   pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
-  supply: at(id('The id of the supply.'), ({ supply }) => supply),
-  unit: at(numbered('Which unit of this supply, from 1; the owned ones come first.'), ({ unit }) => unit),
+  supply: at(orNull('The id of the supply; null for a battery.', id('The id of the supply.')), (from, { kit }) =>
+    batteryOf(from, kit) === null ? from.supply : null,
+  ),
+  unit: at(
+    orNull(
+      'Which unit of this supply, from 1; the owned ones come first. Null for a battery.',
+      numbered('Which unit of this supply, from 1.'),
+    ),
+    (from, { kit }) => (batteryOf(from, kit) === null ? from.unit : null),
+  ),
   outputs: made(
     z
       .array(z.int().min(1).describe('The number of an output of the supply, from 1.'))
-      .min(1)
       .max(2)
-      .describe('The output, or the two that are joined.'),
-    (from) => [...from.outputs],
+      .describe('The output, or the two that are joined; none of a battery.'),
+    (from, { kit }) => (batteryOf(from, kit) === null ? [...from.outputs] : []),
   ),
   volts: at(
     orNull(
@@ -90,7 +127,7 @@ const feedKeys = {
       "What the pedal's inlet gets at the centre of its plug: `unknown` where its label decides; null for AC, which has no polarity.",
       choice(polarities, "What the pedal's inlet gets at the centre of its plug."),
     ),
-    ({ polarity }) => polarity,
+    (from, { kit }) => (batteryOf(from, kit) === null ? from.polarity : null),
   ),
   join: at(join, (from) => from.join),
   chain: at(
@@ -109,7 +146,8 @@ const feedKeys = {
       .array(z.number().gt(0).describe('What an output is set to. In volts.'))
       .max(2)
       .describe('What each of the outputs is set to, in volts; empty where `volts` is null.'),
-    (from, { board }) => (isUnstated(from, board) ? [] : from.settings.map(numberOfThousandths)),
+    (from, { board, kit }) =>
+      isUnstated(from, board) || batteryOf(from, kit) !== null ? [] : from.settings.map(numberOfThousandths),
   ),
   kept: at(
     orNull(
@@ -119,10 +157,17 @@ const feedKeys = {
     ({ pedal }, { board }) => board.pedals.find(({ id: each }) => each === pedal)?.kept ?? null,
   ),
   source: at(
-    choice(['output', 'adapter'], 'What feeds the pedal: an output of a supply, or the adapter that it came with.'),
-    ({ supply }, { kit }) => (kit.supplies.get(supply)?.source.kind === 'adapter' ? 'adapter' : 'output'),
+    choice(
+      ['output', 'adapter', 'battery'],
+      'What feeds the pedal: an output of a supply, the adapter that it came with, or a battery.',
+    ),
+    ({ supply }, { kit }) => {
+      const kind = kit.supplies.get(supply)?.source.kind;
+      return kind === 'adapter' || kind === 'battery' ? kind : 'output';
+    },
   ),
-  readings: at(readings, (from) => from.readings),
+  readings: at(readings, (from, { kit }) => (batteryOf(from, kit) === null ? from.readings : undefined)),
+  battery: at(orAbsent(battery), (from, { kit }) => batteryOf(from, kit) ?? undefined),
 } satisfies Keys<Feed, Readonly<Record<string, z.ZodType>>>;
 
 /** How one pedal is fed, as every result prints it. */

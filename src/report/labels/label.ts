@@ -27,10 +27,12 @@ export type Label = {
 /** A label for each end of each lead, in the order of hooking up: an end's label follows that of its other end. */
 export const labelsOf = (plan: PlanHandout): readonly Label[] =>
   plan.hookup.flatMap((unit) =>
-    unit.leads.flatMap((lead) => [
-      ...supplyLabels(plan, unit, lead),
-      ...lead.ends.flatMap((end) => pedalLabels(plan, unit, end)),
-    ]),
+    unit.leads
+      .filter(({ number }) => number > 0)
+      .flatMap((lead) => [
+        ...supplyLabels(plan, unit, lead),
+        ...lead.ends.flatMap((end) => pedalLabels(plan, unit, end)),
+      ]),
   );
 
 function supplyLabels({ speech, wiring }: PlanHandout, { unit, name }: UnitHookup, lead: Lead): readonly Label[] {

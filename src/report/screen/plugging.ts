@@ -35,7 +35,7 @@ export function unitTable(
 ): string[] {
   const { inventory, paints, width } = screen;
   const number = unitsInUse(units, unit.supply.id) > 1 || unit.unit > 1 ? `, unit ${unit.unit}` : '';
-  const title = `${inventory.supplyName(unit.supply.id)}${number} (${unit.owned ? 'yours' : 'to buy'})`;
+  const title = `${inventory.supplyName(unit.supply.id)}${number}${unit.supply.source.kind === 'battery' ? '' : ` (${unit.owned ? 'yours' : 'to buy'})`}`;
   return [
     ...block([{ text: title, paint: paints.strong }], width, indent),
     ...headerLines(screen),

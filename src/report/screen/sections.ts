@@ -27,7 +27,7 @@ export const groundLines = (screen: Screen, wiring: JudgedPlan): string[] =>
 /** What to mind. */
 export const cautionLines = (
   screen: Screen,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
 ): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of));
 

@@ -4,7 +4,9 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import type { Speech } from './speech.js';
-import { isFedByOwn } from './inventory.js';
+import type { Feed } from '../../domain/plan.js';
+import type { PartId } from '../../domain/quantities.js';
+import { isFedByOwn, type Inventory } from './inventory.js';
 import { wiringEntry } from './wiring-entry.js';
 import { listText } from './words.js';
 
@@ -14,6 +16,12 @@ export type BoardEntries = {
   /** The entries of `wiring` that differ, in YAML, a line each. */
   readonly entries: readonly string[];
 };
+
+/** What the pedal runs on, where that is a battery. */
+function batteryOf(inventory: Inventory, { supply }: Feed): PartId | null {
+  const { source } = inventory.supply(supply);
+  return source.kind === 'battery' ? source.battery : null;
+}
 
 /** Null where the file is true as it is. */
 export function boardEntries(
@@ -29,7 +37,7 @@ export function boardEntries(
   const marksOf = (pedal: PedalId) => (isNumbered ? { lead: numbers.get(pedal), tail: tails.get(pedal) } : {});
   const entries = feeds
     .filter(({ pedal }) => plugged.has(pedal))
-    .map((feed) => wiringEntry(feed, marksOf(feed.pedal), isFedByOwn(inventory, feed)));
+    .map((feed) => wiringEntry(feed, marksOf(feed.pedal), isFedByOwn(inventory, feed), batteryOf(inventory, feed)));
   return {
     texts: [
       ...(dropped.length === 0 ? [] : [`Take out of \`wiring\`: ${listText(dropped.map(inventory.pedalName))}.`]),

@@ -19,7 +19,7 @@ export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
 /** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
 export const planCautions = (
   inventory: Inventory,
-  plan: Pick<JudgedPlan, 'feeds' | 'exposures' | 'grounds' | 'runtimes'>,
+  plan: Pick<JudgedPlan, 'feeds' | 'exposures' | 'grounds' | 'runtimes' | 'batteries'>,
 ): readonly string[] => [
   ...pluggingCautions(inventory, plan),
   ...noiseCautions(inventory, plan),
@@ -27,12 +27,12 @@ export const planCautions = (
 ];
 
 /** What there is to mind where nothing is plugged. */
-export const nothingMeasured = { feeds: [], grounds: [], runtimes: [] } as const;
+export const nothingMeasured = { feeds: [], grounds: [], runtimes: [], batteries: [] } as const;
 
 /** What to mind while plugging. */
 export function pluggingCautions(
   inventory: Inventory,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes' | 'batteries'>,
 ): readonly string[] {
   const kinds = [
     kept,
@@ -47,7 +47,14 @@ export function pluggingCautions(
     chains,
   ];
   const sentences = kinds.flatMap((kind) => kind(inventory, wiring.feeds));
-  return [...new Set([...sentences, ...powerBanks(inventory, wiring), ...mixedGrounds(inventory, wiring)])];
+  return [
+    ...new Set([
+      ...sentences,
+      ...powerBanks(inventory, wiring),
+      ...onBatteries(inventory, wiring),
+      ...mixedGrounds(inventory, wiring),
+    ]),
+  ];
 }
 
 /** Who is exposed by whom, one sentence a pedal. */
@@ -82,9 +89,24 @@ const powerBanks = (inventory: Inventory, { feeds, runtimes }: Pick<JudgedPlan, 
     );
   });
 
+/** How long each set of batteries lasts, and what to mind of it. */
+const onBatteries = (inventory: Inventory, { batteries }: Pick<JudgedPlan, 'batteries'>): string[] => [
+  ...batteries.map(({ supply, hours }) => {
+    const lasts = hours === null ? 'lasts long, as the pedal draws nothing' : `should last about ${hoursText(hours)} h`;
+    return `${inventory.supplyName(supply)} ${lasts}: an estimate from the milliamps that are planned and the mAh that it holds.`;
+  }),
+  ...(batteries.length === 0
+    ? []
+    : [
+        'Batteries: put them in the right way round, and only of the kind that the pedal states; pull the plug out of the ' +
+          'input when nobody plays, as it switches the pedal on; take them out before the pedal is stored; never charge ' +
+          'what is not rechargeable.',
+      ]),
+];
+
 function ofOwnAdapter(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
-    .filter((feed) => isFedByOwn(inventory, feed))
+    .filter((feed) => inventory.supply(feed.supply).source.kind === 'adapter')
     .map(
       (feed) =>
         `${inventory.supplyName(feed.supply)}: put its plug into no other pedal, whatever fits; mark both with the same sign.`,

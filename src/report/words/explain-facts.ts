@@ -51,6 +51,8 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
   },
   runtime: ({ board: { policy } }) =>
     `Power banks have to last ${policy.runtime === null ? 0 : factorText(policy.runtime.hours)} h by ${policy.runtime === null ? '' : percentText(policy.runtime.usable)} of their watt-hours.`,
+  battery: ({ board: { policy } }) =>
+    `A set of batteries has to last ${policy.batteries === null ? 0 : factorText(policy.batteries.change)} h.`,
   setting: () => 'A bank that is switched together gives the same volts on all its outputs.',
   ground: ({ pedals, names }) => {
     const positive = pedals.filter((pedal) => pedal.ground === 'positive');

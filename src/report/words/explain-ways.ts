@@ -91,6 +91,8 @@ function leadText({ role, fits, gives, reverses }: Part): string {
       return `one more chain lead with ${role.tails} tails that ${way}`;
     case 'join':
       return `one more lead for two outputs in ${role.mode} that ${way}`;
+    case 'battery':
+      return `one more battery of the type ${safeText(role.type)}`;
   }
 }
 

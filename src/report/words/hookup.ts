@@ -16,7 +16,7 @@ export type LeadEnd = {
 
 /** Everything between one output, or two joined ones, and its pedals: a lead by a number that all reports share. */
 export type Lead = {
-  /** For life. */
+  /** For life; 0 for a battery, which has no lead. */
   readonly number: number;
   readonly use: OutputUse;
   readonly ends: readonly LeadEnd[];
@@ -49,14 +49,17 @@ export function hookupOf({ kit, inventory }: Speech, units: readonly UnitUse[]):
 }
 
 /** What a unit stands on: "mains socket 2", or "own charge". */
-export const standText = ({ socket }: Pick<UnitHookup, 'socket'>): string =>
-  socket === null ? 'own charge' : `mains socket ${socket}`;
+export const standText = ({ socket, unit }: Pick<UnitHookup, 'socket' | 'unit'>): string => {
+  if (socket !== null) return `mains socket ${socket}`;
+  return unit.supply.source.kind === 'battery' ? 'in the pedal' : 'own charge';
+};
 
 /** The number of a unit's mains socket where so many are taken already. */
 const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number | null>> = {
   mains: (taken) => taken + 1,
   adapter: (taken) => taken + 1,
   charge: () => null,
+  battery: () => null,
 };
 
 function unitTitle(inventory: Inventory, units: readonly UnitUse[], { supply, unit }: UnitUse): string {
@@ -72,4 +75,4 @@ const endsOf = (number: number, tails: ReadonlyMap<PedalId, string>, { feeds }: 
       (one, other) =>
         one.letter.length - other.letter.length || (one.letter < other.letter ? -1 : Number(one.letter > other.letter)),
     )
-    .map(({ letter, feed }) => ({ mark: `${number}${letter}`, feed }));
+    .map(({ letter, feed }) => ({ mark: number === 0 ? '' : `${number}${letter}`, feed }));

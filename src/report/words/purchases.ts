@@ -1,12 +1,13 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { MinorUnits, PartId, SupplyId } from '../../domain/quantities.js';
 import type { Inventory } from './inventory.js';
+import { isLead } from '../../domain/part.js';
 import { leadsOf } from '../../domain/plan.js';
 import { unitsInUse, type UnitUse } from './usage.js';
 
 /** One thing on the shopping list, so many units of it. */
 export type ShoppingItem = {
-  readonly kind: 'supply' | 'lead';
+  readonly kind: 'supply' | 'lead' | 'battery';
   readonly id: SupplyId | PartId;
   readonly name: string;
   readonly units: number;
@@ -17,7 +18,11 @@ export type ShoppingItem = {
 /** What to buy, supplies first. */
 export const shoppingItems = (inventory: Inventory, { buy }: JudgedPlan): readonly ShoppingItem[] => [
   ...buy.supplies.map((one) => ({ kind: 'supply', name: inventory.supplyName(one.id), ...one }) as const),
-  ...buy.parts.map((one) => ({ kind: 'lead', name: inventory.partName(one.id), ...one }) as const),
+  ...buy.parts.map((one): ShoppingItem => ({
+    kind: isLead(inventory.part(one.id)) ? 'lead' : 'battery',
+    name: inventory.partName(one.id),
+    ...one,
+  })),
 ];
 
 /** An owned thing that the plan uses, so many of it; at least one. */
@@ -27,7 +32,8 @@ export type OwnedItem = { readonly name: string; readonly units: number };
 export function ownedInUse(inventory: Inventory, wiring: JudgedPlan, units: readonly UnitUse[]): readonly OwnedItem[] {
   const bought = new Map<string, number>(wiring.buy.parts.map(({ id, units: count }) => [id, count]));
   const mine = units.filter(({ owned }) => owned);
-  const supplies = [...new Set(units.map(({ supply }) => supply.id))].map((id) => ({
+  const boxes = units.filter(({ supply }) => supply.source.kind !== 'battery');
+  const supplies = [...new Set(boxes.map(({ supply }) => supply.id))].map((id) => ({
     name: inventory.supplyName(id),
     units: unitsInUse(mine, id),
   }));

@@ -96,7 +96,7 @@ export function groundRemarks({ board, inventory }: Speech, plan: JudgedPlan): r
 /** What holds for this wiring, then what always holds. */
 export const cautionRemarks = (
   { board, inventory }: Speech,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
 ): readonly Remark[] => [
   ...pluggingCautions(inventory, wiring).map(withCare),

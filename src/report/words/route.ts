@@ -8,11 +8,15 @@ import { polarityWord } from './words.js';
 
 /** The way from the supply to a pedal alone on its output: "own lead → Reversing lead, centre-positive (plus on the pin)". */
 export function soloRoute(speech: Speech, feed: Feed): string {
-  if (isFedByOwn(speech.inventory, feed)) return 'goes straight in';
+  if (isFedByOwn(speech.inventory, feed)) return goesIn(speech, feed);
   const joined = feed.join === null ? [] : [feed.join.part];
   const start = stepsText(speech, startText(feed), joined);
   return toPlug(speech, start, feed) + switchText(speech, feed);
 }
+
+/** How what belongs to a pedal gets there. */
+const goesIn = ({ inventory }: Speech, { supply }: Feed): string =>
+  inventory.supply(supply).source.kind === 'battery' ? 'goes in the right way round' : 'goes straight in';
 
 /** The pedal's own tail and what its plug is, for either way in which the label may read where nobody has read it. */
 const toPlug = (speech: Speech, start: string, feed: Feed): string =>
@@ -38,7 +42,9 @@ export const tailRoute = (speech: Speech, feed: Feed): string => toPlug(speech, 
 /** All leads from the supply to the pedal, without what the last plug is. */
 export const wayText = (speech: Speech, feed: Feed): string =>
   isFedByOwn(speech.inventory, feed)
-    ? 'own lead'
+    ? speech.inventory.supply(feed.supply).source.kind === 'battery'
+      ? 'put in the right way round'
+      : 'own lead'
     : readFeeds(feed)
         .map((read) => onLabel(feed, read, stepsText(speech, startText(feed), leadsOf(read))))
         .join('; ');

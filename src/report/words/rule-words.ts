@@ -66,6 +66,11 @@ export const ruleWords: Readonly<Record<Rule, RuleWords>> = {
     mend: 'Take pedals off it, or use a bank with more watt-hours or a supply on the mains.',
     look: 'find a power bank with more watt-hours, or a supply on the mains',
   },
+  battery: {
+    harm: 'The battery does not suit the pedal, or is empty too soon.',
+    mend: 'Use a battery of the type and volts that it takes, or an output.',
+    look: 'find a battery that it takes and that lasts, or an output',
+  },
   chain: {
     harm: 'Such a chain hums, or cannot be plugged at all.',
     mend: 'Give the pedals outputs of their own, or one chain lead that fits and has a tail for each.',

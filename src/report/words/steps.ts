@@ -129,6 +129,7 @@ function switchTexts({ inventory, marks }: Speech, { unit, name, leads }: UnitHo
 function placingText(speech: Speech, { name }: UnitHookup, { number, use, ends }: Lead): string {
   const { inventory } = speech;
   const [feed] = use.feeds;
+  if (number === 0) return `${name}: put it in, the right way round.`;
   if (isFedByOwn(inventory, feed)) return `Lead ${number}: ${name}, for ${inventory.pedalName(feed.pedal)} alone.`;
   const from = `Lead ${number}: ${name}, ${outputsText(use.outputs)}`;
   if (feed.chain === null) return `${from}, ${wayText(speech, feed)}, for ${inventory.pedalName(feed.pedal)}.`;

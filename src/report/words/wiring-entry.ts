@@ -1,5 +1,5 @@
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
-import { decimalOfThousandths } from '../../domain/quantities.js';
+import { decimalOfThousandths, type PartId } from '../../domain/quantities.js';
 import { safeJson } from './safe-text.js';
 
 /** A feed as an entry of a board file's `wiring`, in YAML on one line; with the number of its lead and the letter of its tail where there are some; or by its own adapter. */
@@ -7,10 +7,11 @@ export function wiringEntry(
   feed: Feed,
   { lead, tail }: { readonly lead?: number | undefined; readonly tail?: string | undefined } = {},
   isOwn = false,
+  battery: PartId | null = null,
 ): string {
   const fields = [
     `pedal: ${word(feed.pedal)}`,
-    `supply: ${word(feed.supply)}`,
+    ...(battery === null ? [`supply: ${word(feed.supply)}`] : [`battery: ${word(battery)}`]),
     ...(isOwn ? [] : placeFields(feed)),
     ...(feed.join === null ? [] : [`join: {mode: ${feed.join.mode}, part: ${word(feed.join.part)}}`]),
     ...(feed.chain === null ? [] : [`chain: ${word(feed.chain)}`]),

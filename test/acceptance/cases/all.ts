@@ -10,6 +10,7 @@ import { ownAdapterCases } from './own-adapters.js';
 import { parallelCases } from './parallel.js';
 import { plugCases, polarityCases } from './plugs.js';
 import { powerBankCases } from './power-banks.js';
+import { batteryCases } from './batteries.js';
 import { confirmCases, exactnessCases, moneyCases, nameCases } from './result.js';
 import { seriesCases } from './series.js';
 import { mainsCases, stockCases } from './stock.js';
@@ -34,6 +35,7 @@ export const casesOfRule: Readonly<Record<Rule, readonly Case[]>> = {
   join: [...seriesCases, ...parallelCases],
   mains: [...mainsCases, ...tourCases],
   runtime: powerBankCases,
+  battery: batteryCases,
   stock: stockCases,
   limit: limitCases,
 };

@@ -10,6 +10,7 @@ export type Case = {
   /** YAML list items, one a line. */
   readonly supplies: readonly string[];
   readonly parts?: readonly string[];
+  readonly batteries?: readonly string[];
   /** Fields of the policy that differ from the usual ones, each as YAML; null leaves the field out. */
   readonly policy?: Readonly<Record<string, string | null>>;
   /** More of the board: owned, gear. */
@@ -117,13 +118,14 @@ export function boardText({ pedals, policy = {}, board = '', currency = 'EUR' }:
   ].join('\n');
 }
 
-export function catalogueText({ supplies, parts = [], currency = 'EUR' }: Case): string {
+export function catalogueText({ supplies, parts = [], batteries = [], currency = 'EUR' }: Case): string {
   return [
     'catalogue: Corner shop',
     `currency: ${currency}`,
     'assume: {power: DC, plug: barrel-2.1, polarity: centre-negative, regulated: true}',
-    'supplies:',
+    supplies.length === 0 ? 'supplies: []' : 'supplies:',
     ...supplies.map((line) => `  ${line}`),
+    ...(batteries.length === 0 ? [] : ['batteries:', ...batteries.map((line) => `  ${line}`)]),
     ...(parts.length === 0 ? [] : ['parts:', ...parts.map((line) => `  ${line}`)]),
     '',
   ].join('\n');

@@ -67,7 +67,7 @@ const measuresOf = (
   money: leads.reduce((sum, kind) => sum + onePrice(leadAt(kind, bench.kinds)), price),
   exposed,
   ...pick(natureOf(source)),
-  parts: leads.length,
+  parts: leads.filter((kind) => leadAt(kind, bench.kinds).role.kind !== 'battery').length,
   ...counted,
 });
 

@@ -16,11 +16,16 @@ const searches: readonly (readonly [string, Search])[] = [
   ['the compact program', (question) => compactSearch(question, { engines, ...patience })],
 ];
 
-describe.each(searches)('by %s', (_, search) => {
+/** Batteries the compact program does not know. */
+const isCompact = ({ supplies }: Question): boolean => supplies.every(({ supply }) => supply.source.kind !== 'battery');
+
+describe.each(searches)('by %s', (by, search) => {
   it.each(Object.entries(allCases))('%s: as worked out by hand', async (_, cases) => {
     for (const one of cases) {
       const { truth, ...asked } = readCase(one);
-      const outcome = await search(questionFor(asked));
+      const question = questionFor(asked);
+      if (by === 'the compact program' && !isCompact(question)) continue;
+      const outcome = await search(question);
       expect(outcome.kind, one.says).toBe(truth === null ? 'impossible' : 'proven');
       expectTrue(outcome, truth === null ? null : figuresOf(truth, asked), asked);
     }

@@ -8,7 +8,7 @@ import type { Supply, Total } from '../../../src/domain/supply.js';
 import { compactSearch, type CompactEffort } from '../../../bench/rival/formulation/compact-search.js';
 import { optimise } from '../../../src/formulation/optimise.js';
 import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
-import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
+import { largerCase, tinyCase, type Case, withoutBatteries } from '../../support/arbitraries.js';
 import { relaxations, restrictions, type Change } from '../../support/changes.js';
 import { sharedEngines } from '../../support/engines.js';
 import { usedIn } from '../../support/plan-uses.js';
@@ -107,7 +107,7 @@ describe('loadouts and the compact program agree in every tier', () => {
     const runs = 1_600;
     let left = share(400);
     await fc.assert(
-      fc.asyncProperty(askedAbout(tinyCase), async (asked) => {
+      fc.asyncProperty(askedAbout(tinyCase.map(withoutBatteries)), async (asked) => {
         const loadouts = await loadoutsSay(asked);
         const found = await biting(asked, loadouts, seen);
         seen.add(...found);
@@ -123,7 +123,7 @@ describe('loadouts and the compact program agree in every tier', () => {
 
   it('on other small boards each time', async () => {
     const runs = 350;
-    const seen = await comparedOn(tinyCase, runs);
+    const seen = await comparedOn(tinyCase.map(withoutBatteries), runs);
     // The loadouts may get stuck, seldom: then what they know by then was held against the truth.
     expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.95 * share(runs));
     expect(seen.lacking(share(200), 'plan')).toEqual([]);
@@ -132,7 +132,7 @@ describe('loadouts and the compact program agree in every tier', () => {
 
   it('on boards of up to six pedals', async () => {
     const runs = 240;
-    const seen = await comparedOn(largerCase(6, 4), runs);
+    const seen = await comparedOn(largerCase(6, 4).map(withoutBatteries), runs);
     expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.9 * share(runs));
     expect(seen.lacking(share(90), 'plan')).toEqual([]);
     expect(seen.lacking(share(10), 'several units', 'chain', 'adapter', 'reversing lead')).toEqual([]);
@@ -140,7 +140,7 @@ describe('loadouts and the compact program agree in every tier', () => {
 
   it('on boards of up to nine pedals, as far as the compact program comes in a dozen steps', async () => {
     const runs = 25;
-    const seen = await comparedOn(largerCase(9, 6), runs, () => within(12));
+    const seen = await comparedOn(largerCase(9, 6).map(withoutBatteries), runs, () => within(12));
     expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.5 * share(runs));
   });
 });

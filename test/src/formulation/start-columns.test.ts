@@ -22,6 +22,7 @@ it('a search starts with every pedal by itself, as cheaply as any unit can feed 
       const [objective] = scalarObjectives(question);
       if (objective === undefined) throw new RangeError('a question has a step');
       const { cover, groups } = loadoutProgram(question, supplies, objective, [], (uses) => loadoutPricer(uses, bench));
+      const isBattery = (group: number): boolean => groups[group]?.uses.supply.source.kind === 'battery';
       /** What a unit costs with every lead at the price of its cheapest piece. */
       const costOf = (taken: Omit<Carried, 'feeds' | 'pedals'>, group: number): number => {
         const { leads, ...counted } = taken;
@@ -33,9 +34,9 @@ it('a search starts with every pedal by itself, as cheaply as any unit can feed 
           moved: 0,
           unpowered: 0,
           money,
-          bricks: 1,
-          sockets: 1,
-          parts: leads.length,
+          bricks: isBattery(group) ? 0 : 1,
+          sockets: isBattery(group) || groups[group]?.uses.supply.source.kind === 'charge' ? 0 : 1,
+          parts: leads.filter((kind) => bench.kinds[kind]?.role.kind !== 'battery').length,
         });
       };
       const costs = groups.flatMap(({ uses }, group) =>

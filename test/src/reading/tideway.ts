@@ -15,6 +15,7 @@ const plainPedal = {
   unknown: [],
   kept: null,
   adapter: null,
+  battery: null,
 };
 const euro = { code: 'EUR', decimals: 2 };
 
@@ -34,6 +35,7 @@ export const expectedBoard = {
     supplyPrice: 0,
     mains: [230_000],
     runtime: null,
+    batteries: null,
     sockets: 4,
     budget: 25_000,
     bricks: 2,

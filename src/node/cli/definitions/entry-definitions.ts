@@ -95,7 +95,7 @@ function assumptions(text: string): Readonly<Record<string, string | boolean>> {
 
 const convertHelp = `
 Columns of pedals:   id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure,
-                     circuit, digital, highGain, alone, later, adapter
+                     circuit, digital, highGain, alone, later, adapter, battery
 Columns of supplies:
   id, name, price, stock, mains, wattHours, regulated, totalMilliamps, totalWatts, outputs, isolated, power, plug, polarity, \
 switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts

@@ -1,4 +1,6 @@
 /** Rules that speak of several outputs, or of several pedals. */
+import { ownBatteryOf } from '../../../../src/domain/own-battery.js';
+import { microampHours, pedalId } from '../../../../src/domain/quantities.js';
 import type { WiredFeed } from '../../../../src/domain/board.js';
 import {
   bankOf,
@@ -11,6 +13,7 @@ import {
   pedalOf,
   powerTotal,
   settingOf,
+  volts,
 } from '../../../support/builders.js';
 import { box, boxOf, fan, one, pairWith, stack, twin } from '../given.js';
 import { plug, ruleCase, type RuleCase } from './plugged-case.js';
@@ -22,6 +25,30 @@ const isolatedPair = (joins: readonly ('series' | 'parallel')[], more: Parameter
   boxOf([bankOf(2, [settingOf(9, 100)], { joins, ...more })]);
 
 const together = { switching: 'together' } as const;
+/** A pedal on a nine-volt battery of 500 mAh, which is owned. */
+function onBattery(draw: number, change: Parameters<typeof pedalOf>[2] = {}) {
+  const battery = { type: 'block', count: 1, of: pedalId('one') };
+  const [pedal = pedalOf('one', draw)] = one(draw, { battery, ...change });
+  const block = partOf('block', 3, {
+    kind: 'battery',
+    type: 'block',
+    millivolts: volts(9),
+    microampHours: microampHours(500_000),
+  });
+  const supply = ownBatteryOf(pedal, block);
+  if (supply === null) throw new RangeError('a battery that the pedal takes');
+  return {
+    pedals: [pedal],
+    supplies: [],
+    parts: [block],
+    gear: { supplies: [supply] },
+    owned: { [supply.id]: 1, block: 1 },
+    wiring: [{ ...plug('one'), supply: supply.id }],
+  };
+}
+
+const batteriesFor = (change: number) => ({ batteries: { change: factor(change), pay: factor(1) } });
+
 const both = [settingOf(9, 100), settingOf(12, 100)];
 const wide = pairWith({ accepts: listed(9, 12) });
 const positive = pairWith({ ground: 'positive' });
@@ -39,6 +66,20 @@ export const ofOneUnit: readonly RuleCase[] = [
     { pedals: pairWith(), supplies: [box(2, { total: powerTotal(0.719) })], wiring: apart },
     { supplies: [box(2, { total: powerTotal(0.72) })] },
   ),
+  ruleCase(
+    'battery',
+    'that does not last',
+    // 500 mAh ÷ 50 mA = 10 h.
+    { ...onBattery(50), policy: batteriesFor(10.001) },
+    { policy: batteriesFor(10) },
+  ),
+  ruleCase(
+    'battery',
+    'of volts that the pedal does not accept',
+    { ...onBattery(50, { accepts: listed(12) }), policy: batteriesFor(10) },
+    { pedals: onBattery(50).pedals },
+  ),
+  ruleCase('battery', 'of which nobody says how long a set must last', onBattery(50), { policy: batteriesFor(10) }),
   ruleCase(
     'runtime',
     'of a power bank, to the last of its charge',

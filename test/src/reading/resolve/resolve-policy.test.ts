@@ -25,6 +25,7 @@ describe('the policy', () => {
       supplyPrice: 0,
       mains: [],
       runtime: null,
+      batteries: null,
       sockets: null,
       budget: null,
       bricks: null,

@@ -102,7 +102,7 @@ describe('what a section or a list may be is told', () => {
     ['policy', boardText({ policy: 'policy: ‸strict' }), 'a map with headroom, chains …'],
     ['policy.headroom', policy('headroom: ‸1.2'), 'a map {alone: 1.2, chained: 2, supply: 1.2} of factors'],
     ['policy.chains', policy(headroom).replace('allow', '‸sometimes'), 'allow or never'],
-    ['gear', boardText({ gear: 'gear: ‸none' }), 'a map {supplies: […], parts: […]}'],
+    ['gear', boardText({ gear: 'gear: ‸none' }), 'a map {supplies: […], parts: […], batteries: […]}'],
     ['gear.supplies', boardText({ gear: 'gear: {supplies: ‸none}' }), 'a list of up to 5000 supplies'],
     ['gear.parts', boardText({ gear: 'gear: {parts: ‸none}' }), 'a list of up to 5000 parts'],
     ['owned', boardText({ owned: 'owned: ‸nothing' }), 'a map {supplies: […], parts: {…}}'],

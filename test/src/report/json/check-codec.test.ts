@@ -171,7 +171,7 @@ describe('the answer about an output as JSON', () => {
       answer: 'yes',
       feed: { ...feed('chapel-drive', 6), volts: 18, settings: [18] },
       changed: [],
-      buy: { supplies: [], parts: [] },
+      buy: { supplies: [], parts: [], batteries: [] },
       money: '0.00',
       current: { unit: 'mA', load: 15, factor: 1.2, planned: 18, rating: 200, percent: 9 },
       startup: null,

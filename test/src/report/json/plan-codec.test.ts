@@ -17,7 +17,7 @@ const promised = {
   status: 'proven',
   currency: 'EUR',
   score: { unpowered: 0, money: '0.00', exposed: 0, bricks: 1, parts: 0, offPreferred: 0, moved: null },
-  buy: { supplies: [], parts: [] },
+  buy: { supplies: [], parts: [], batteries: [] },
   feeds: [
     {
       pedal: 'estuary-echo',
@@ -159,7 +159,7 @@ describe('the answer as JSON', () => {
     expect(result).toMatchObject({
       status: 'impossible',
       score: { unpowered: 10, money: '0.00', exposed: 0, bricks: 0, parts: 0, offPreferred: 0, moved: null },
-      buy: { supplies: [], parts: [] },
+      buy: { supplies: [], parts: [], batteries: [] },
       feeds: [],
       unpowered: all.board.pedals.map(({ id }) => id),
       gap: null,

@@ -35,6 +35,7 @@ const {
   outlets: _outlets,
   totals: _totals,
   runtimes: _runtimes,
+  batteries: _batteries,
   grounds: _grounds,
   exposures: _exposures,
   ...said

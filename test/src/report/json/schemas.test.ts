@@ -74,7 +74,7 @@ it('names the unit of every number in a board and a catalogue', () => {
     .flatMap((kind) => [...valuesOf(jsonSchema(kind))])
     .filter(([, { type }]) => type === 'number' || type === 'integer');
   expect(numbers.length).toBeGreaterThan(50);
-  const unit = /(Unit: (V|mA|W|Wh|h), |A factor, |A whole number\.|Unit: the file's currency)/;
+  const unit = /(Unit: (V|mA|W|Wh|mAh|h), |A factor, |A whole number\.|Unit: the file's currency)/;
   expect(numbers.filter(([, { description }]) => !unit.test(String(description))).map(([path]) => path)).toEqual([]);
 });
 
@@ -192,7 +192,10 @@ describe('plans', () => {
     [['score', 'money'], 224],
     [['score', 'exposed'], -1],
     [['buy', 'supplies', 0, 'units'], 0],
-    [['feeds', 0, 'outputs'], []],
+    [
+      ['feeds', 0, 'outputs'],
+      [1, 2, 3],
+    ],
     [['feeds', 0, 'volts'], '9 V'],
     [['feeds', 0, 'polarity'], 'either'],
     [['unpowered'], undefined],

@@ -1,0 +1,27 @@
+import * as z from 'zod';
+
+import { batteryType, count, id, largestCount, milliampHours, money, name, volts, wordings } from './schema-fields.js';
+
+const batteryFields = {
+  id: id('How other parts of the files and the results call it; made from the name when absent.').optional(),
+  name: name('What it is called.'),
+  type: batteryType('What it is; pedals name the type that they take.'),
+  stock: count(0, largestCount, 'How many can be bought; no limit when absent.').optional(),
+  volts: volts('The volts of one.'),
+  milliampHours: milliampHours('What one holds.'),
+};
+const batteryWording = { allowed: 'a map with name, type, volts, milliampHours …', unit: null };
+
+/** A battery as a catalogue writes it. */
+export const batterySchema = z
+  .strictObject({ ...batteryFields, price: money('The price of one.') })
+  .describe('A battery for pedals that can run on some.')
+  .register(wordings, batteryWording);
+
+/** A battery that is owned and not for sale. */
+export const gearBatterySchema = z
+  .strictObject({ ...batteryFields, price: money('Not used: gear is not for sale.').optional() })
+  .describe('A battery that no catalogue lists.')
+  .register(wordings, batteryWording);
+
+export type RawBattery = z.output<typeof gearBatterySchema>;
