@@ -10,7 +10,7 @@ import { ownBatteryOf } from '../../src/domain/own-battery.js';
 import type { Part } from '../../src/domain/part.js';
 import { microampHours, partId } from '../../src/domain/quantities.js';
 import type { Pedal } from '../../src/domain/pedal.js';
-import { isOfOnePedal, type MainsVolts } from '../../src/domain/source.js';
+import type { MainsVolts } from '../../src/domain/source.js';
 import { percent } from './arbitrary-choices.js';
 import { partDrafts, partFrom, type PartDraft } from './arbitrary-parts.js';
 import { pedalDrafts, pedalFrom, type PedalDraft } from './arbitrary-pedals.js';
@@ -40,16 +40,6 @@ export const withoutBatteries = ({ board, catalogue }: Case): Case => ({
     ...board,
     pedals: board.pedals.map((pedal) => ({ ...pedal, battery: null })),
     gear: { ...board.gear, supplies: board.gear.supplies.filter(({ source }) => source.kind !== 'battery') },
-  },
-  catalogue,
-});
-
-/** Cases without what belongs to one pedal alone. */
-export const withBoxesAlone = ({ board, catalogue }: Case): Case => ({
-  board: {
-    ...board,
-    pedals: board.pedals.map((pedal) => ({ ...pedal, adapter: null, battery: null })),
-    gear: { ...board.gear, supplies: board.gear.supplies.filter(({ source }) => !isOfOnePedal(source)) },
   },
   catalogue,
 });

@@ -113,12 +113,19 @@ export type Failure =
 
 /** What a purchase amounts to, besides its score. */
 export type Figures = {
-  /** One for every supply in use. */
+  /** On the mains, that the supplies in use take. */
   readonly sockets: number;
   /** Outputs that nothing hangs on, of all supplies that are in use or bought. */
   readonly spareOutputs: number;
-  /** The output that is nearest to what it can give, at work or at the moment of switching on. */
-  readonly tightest: { readonly place: Place; readonly moment: 'load' | 'startup'; readonly numbers: LoadNumbers };
+  /** Null where no output has a limit: every pedal runs on the adapter that it came with, or on batteries. */
+  readonly tightest: Tightest | null;
+};
+
+/** The output that is nearest to what it can give, at work or at the moment of switching on. */
+export type Tightest = {
+  readonly place: Place;
+  readonly moment: 'load' | 'startup';
+  readonly numbers: LoadNumbers;
 };
 
 /** What it would take for an option to be the best under the aim, everything else staying as it is. */

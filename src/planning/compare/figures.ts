@@ -3,7 +3,7 @@ import { compareExact, scaled } from '../../domain/load.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Purchase } from '../../domain/plan.js';
 import type { SupplyId } from '../../domain/quantities.js';
-import type { Figures } from './comparison.js';
+import type { Figures, Tightest } from './comparison.js';
 
 /** What a wiring amounts to, besides its score; `idle` is bought and not in use. */
 export const figuresOf = (kit: Kit, wiring: JudgedPlan, idle: readonly Purchase<SupplyId>[]): Figures => ({
@@ -27,19 +27,17 @@ const outputsInUse = ({ feeds }: JudgedPlan): number =>
   new Set(feeds.flatMap(({ supply, unit, outputs }) => outputs.map((output) => JSON.stringify([supply, unit, output]))))
     .size;
 
-/** Of outputs that are as tight the first, in the order of the board's pedals. @throws RangeError when nothing is fed. */
-function tightestOf({ outlets }: JudgedPlan): Figures['tightest'] {
-  const moments = outlets.flatMap(({ place, current, startup }): readonly Figures['tightest'][] => [
+/** Of outputs that are as tight the first, in the order of the board's pedals. */
+function tightestOf({ outlets }: JudgedPlan): Tightest | null {
+  const moments = outlets.flatMap(({ place, current, startup }): readonly Tightest[] => [
     ...(current === null ? [] : [{ place, moment: 'load' as const, numbers: current }]),
     ...(startup === null ? [] : [{ place, moment: 'startup' as const, numbers: startup }]),
   ]);
-  const [first, ...others] = moments;
-  if (first === undefined) throw new RangeError('a wiring without feeds has no tightest output');
-  return others.reduce((most, each) => (isTighter(each, most) ? each : most), first);
+  return moments.reduce<Tightest | null>((most, each) => (most === null || isTighter(each, most) ? each : most), null);
 }
 
 /** planned / limit > other planned / other limit, exactly. */
-function isTighter({ numbers: one }: Figures['tightest'], { numbers: other }: Figures['tightest']): boolean {
+function isTighter({ numbers: one }: Tightest, { numbers: other }: Tightest): boolean {
   const times = (limit: number) => ({ numerator: limit, denominator: 1 });
   return compareExact(scaled(one.planned, times(other.limit)), scaled(other.planned, times(one.limit))) > 0;
 }

@@ -1,6 +1,7 @@
 import type { PlanHandout } from '../words/handout.js';
 import { feedHazards, hazardWords } from '../words/hazards.js';
-import { standText, type UnitHookup } from '../words/hookup.js';
+import { isOwnedUnit, standText, withOwnership, type UnitHookup } from '../words/hookup.js';
+import { isFedByOwn } from '../words/inventory.js';
 import { capital } from '../words/words.js';
 import { isSameUnit, type DrawnBoard } from './drawn-board.js';
 
@@ -20,11 +21,15 @@ function unitDescription({ rows, speech, wiring }: PlanHandout, hookup: UnitHook
   const feeds = rows
     .filter(({ feed }) => feed.supply === unit.supply.id && feed.unit === unit.unit)
     .map((row) => {
-      const gets = [row.volts, ...(row.polarity === null ? [] : [row.polarity])].join(', ');
-      const outputs = row.feed.outputs.length > 1 ? `outputs ${row.outputs}` : `output ${row.outputs}`;
       const hazards = feedHazards(speech, wiring, row.feed).map((hazard) => hazardWords[hazard]);
       const marks = hazards.length === 0 ? '' : `; marked ${hazards.join(', ')}`;
+      if (isFedByOwn(speech.inventory, row.feed))
+        return `${capital(row.mark === '' ? row.way : `lead ${row.mark}: ${row.way} to ${row.pedal}`)}${marks}.`;
+      const gets = [row.volts, ...(row.polarity === null ? [] : [row.polarity])].join(', ');
+      const outputs = row.feed.outputs.length > 1 ? `outputs ${row.outputs}` : `output ${row.outputs}`;
       return `Lead ${row.mark}: ${outputs} (${row.ground}, ${row.load}) by ${row.way} to ${row.pedal}, ${gets}${marks}.`;
     });
-  return [`${capital(standText(hookup))} feeds ${name} (${unit.owned ? 'yours' : 'to buy'}).`, ...feeds].join(' ');
+  const owned = isOwnedUnit(unit);
+  const stands = owned === null ? `${name}.` : `${capital(standText(hookup))} feeds ${withOwnership(name, owned)}.`;
+  return [stands, ...feeds].join(' ');
 }

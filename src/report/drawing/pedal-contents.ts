@@ -1,6 +1,7 @@
 import type { Pedal } from '../../domain/pedal.js';
 import { feedMillivolts, readFeeds, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
+import type { Supply } from '../../domain/supply.js';
 import type { PlanHandout } from '../words/handout.js';
 import { feedHazards } from '../words/hazards.js';
 import { firstBankOf, isFedByOwn, type Inventory } from '../words/inventory.js';
@@ -49,13 +50,16 @@ function getsTexts(inventory: Inventory, pedal: Pedal, feed: Feed): Pick<DrawnPe
   const at = feedMillivolts(feed);
   const drawn = pedal.draw.kind === 'flat' ? pedal.draw.microamps : pedal.draw.microamps.get(at);
   const about = pedal.figure === 'guess' ? 'about ' : '';
+  const supply = inventory.supply(feed.supply);
   const isOwn = isFedByOwn(inventory, feed);
   return {
-    volts: isOwn ? 'its own adapter' : voltsText(at),
-    power: isOwn ? null : firstBankOf(inventory.supply(feed.supply), feed).power,
+    volts: isOwn ? ownWord(supply) : voltsText(at),
+    power: isOwn ? null : firstBankOf(supply, feed).power,
     draw: drawn === undefined ? null : `${about}${decimalOfThousandths(drawn)} mA`,
   };
 }
+
+const ownWord = ({ source }: Supply): string => (source.kind === 'battery' ? 'its own battery' : 'its own adapter');
 
 const traitsOf = ({ digital, highGain, ground }: Pedal, { polarity }: Feed): readonly string[] => [
   ...(polarity === 'unknown' ? ['read its label'] : []),

@@ -10,6 +10,7 @@ import type {
   Option,
   PlannedOption,
   Preference,
+  Tightest,
   TradeOff,
   TradeOffPoint,
   Unbeaten,
@@ -82,11 +83,14 @@ const planned = record<Aimed<PlannedOption>>()('A purchase with its best wiring.
   sockets: at(count('Mains sockets that it takes.'), ({ figures }) => figures.sockets),
   spareOutputs: at(count('Outputs that stay free.'), ({ figures }) => figures.spareOutputs),
   tightest: at(
-    record<PlannedOption['figures']['tightest']>()('The output that is nearest to its limit.', {
-      ...placeKeys((from: PlannedOption['figures']['tightest']) => from.place),
-      moment: at(choice(['load', 'startup'], 'Running, or when all is switched on.'), ({ moment }) => moment),
-      ...loadKeys((from: PlannedOption['figures']['tightest']) => from.numbers),
-    }),
+    orNull(
+      'The output that is nearest to its limit; null where none has one, with adapters that pedals came with and batteries alone.',
+      record<Tightest>()('The output that is nearest to its limit.', {
+        ...placeKeys((from: Tightest) => from.place),
+        moment: at(choice(['load', 'startup'], 'Running, or when all is switched on.'), ({ moment }) => moment),
+        ...loadKeys((from: Tightest) => from.numbers),
+      }),
+    ),
     ({ figures }) => figures.tightest,
   ),
   prefer: at(preference, (from) => from.preference),

@@ -11,6 +11,7 @@ import {
   trimmed,
   type Lines,
 } from './markdown-lines.js';
+import { withOwnership } from '../words/hookup.js';
 import { confirmAtHome } from '../words/remarks.js';
 import type { CheckRow, HookupStep } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
@@ -113,7 +114,7 @@ const feedTable = ({ rows }: PlanHandout): Lines =>
         rows.map((row) => [
           row.mark,
           row.pedal,
-          `${row.unit} (${row.owned ? 'yours' : 'to buy'})`,
+          withOwnership(row.unit, row.owned),
           `${row.outputs}, ${row.ground}`,
           `${row.setting}${row.switched ? ' (switch)' : ''}`,
           [row.volts, row.polarity, row.plug].filter((words) => words !== null).join(', '),

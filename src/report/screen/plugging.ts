@@ -1,4 +1,5 @@
 import type { PolarityOrUnknown } from '../../domain/pedal.js';
+import { isOwnedUnit, withOwnership } from '../words/hookup.js';
 import { loadLegend } from '../words/load-legend.js';
 import { firstBankOf, isFedByOwn } from '../words/inventory.js';
 import { beside, block, type Cell, type Piece } from './layout.js';
@@ -35,7 +36,7 @@ export function unitTable(
 ): string[] {
   const { inventory, paints, width } = screen;
   const number = unitsInUse(units, unit.supply.id) > 1 || unit.unit > 1 ? `, unit ${unit.unit}` : '';
-  const title = `${inventory.supplyName(unit.supply.id)}${number}${unit.supply.source.kind === 'battery' ? '' : ` (${unit.owned ? 'yours' : 'to buy'})`}`;
+  const title = withOwnership(`${inventory.supplyName(unit.supply.id)}${number}`, isOwnedUnit(unit));
   return [
     ...block([{ text: title, paint: paints.strong }], width, indent),
     ...headerLines(screen),

@@ -44,7 +44,7 @@ const pricesOf = ({ prices, overBudget }: PlannedOption, currency: Currency): re
 function figuresOf(option: Option): readonly CsvCell[] {
   if (option.kind === 'fails') return ['', '', '', '', ''];
   const { score, figures } = option;
-  const fullest = percentOf(meterOf(figures.tightest.numbers));
+  const fullest = figures.tightest === null ? '' : percentOf(meterOf(figures.tightest.numbers));
   return [score.exposed, score.bricks, score.parts, figures.spareOutputs, fullest];
 }
 

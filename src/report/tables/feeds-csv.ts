@@ -48,6 +48,9 @@ function changeCells({ kinds, moves }: ReplugWords, id: PedalId): readonly CsvCe
   return [kinds.get(id) ?? '', move?.from ?? '', move?.why ?? ''];
 }
 
+/** Empty for batteries, which are counted one by one. */
+const ownedCell = ({ owned }: FeedRow): CsvCell => (owned === null ? '' : owned ? 'yes' : 'no');
+
 function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly CsvCell[] {
   const { feed } = row;
   const supply = inventory.supply(feed.supply);
@@ -62,7 +65,7 @@ function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly Csv
     inventory.supplyName(feed.supply),
     feed.supply,
     feed.unit,
-    row.owned ? 'yes' : 'no',
+    ownedCell(row),
     row.outputs,
     row.switched ? row.setting : '',
     isOwn ? '' : numberOfThousandths(feedMillivolts(feed)),

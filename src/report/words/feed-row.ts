@@ -1,6 +1,6 @@
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { bankOf, firstBankOf, isFedByOwn } from './inventory.js';
-import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
+import { isOwnedUnit, type Lead, type LeadEnd, type UnitHookup } from './hookup.js';
 import { wayText } from './route.js';
 import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
@@ -14,7 +14,8 @@ export type FeedRow = {
   readonly feed: Feed;
   readonly pedal: string;
   readonly unit: string;
-  readonly owned: boolean;
+  /** Null for batteries. */
+  readonly owned: boolean | null;
   /** "5", or "5+6" for a join. */
   readonly outputs: string;
   /** What the output is set to: "9 V", or "9 V + 9 V" for a series join. */
@@ -54,7 +55,7 @@ function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { ma
     feed,
     pedal: inventory.pedalName(feed.pedal),
     unit: name,
-    owned: unit.owned,
+    owned: isOwnedUnit(unit),
     outputs: isOwn ? 'its own' : feed.outputs.join('+'),
     setting: settingTexts(use).join(' '),
     switched: feed.outputs.some((output) => bankOf(unit.supply, output).settings.length > 1),

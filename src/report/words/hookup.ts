@@ -48,6 +48,16 @@ export function hookupOf({ kit, inventory }: Speech, units: readonly UnitUse[]):
   }));
 }
 
+/** Whether a unit is owned; null for batteries, which are counted one by one among what is bought and what is owned. */
+export const isOwnedUnit = ({ supply, owned }: UnitUse): boolean | null =>
+  supply.source.kind === 'battery' ? null : owned;
+
+/** A unit's name with whose it is: "Quay 6 (to buy)". */
+export const withOwnership = (name: string, owned: boolean | null): string =>
+  owned === null ? name : `${name} (${ownershipWord(owned)})`;
+
+export const ownershipWord = (owned: boolean): string => (owned ? 'yours' : 'to buy');
+
 /** What a unit stands on: "mains socket 2", or "own charge". */
 export const standText = ({ socket, unit }: Pick<UnitHookup, 'socket' | 'unit'>): string => {
   if (socket !== null) return `mains socket ${socket}`;

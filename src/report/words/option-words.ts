@@ -16,8 +16,12 @@ export const optionFigures: readonly OptionFigure[] = [
   { title: 'Supplies', width: 8, textOf: ({ score }) => String(score.bricks) },
   { title: 'Leads', width: 5, textOf: ({ score }) => String(score.parts) },
   { title: 'Spare', width: 5, textOf: (option) => String(option.figures.spareOutputs) },
-  { title: 'Fullest', width: 7, textOf: (option) => `${percentOf(meterOf(option.figures.tightest.numbers))} %` },
+  { title: 'Fullest', width: 7, textOf: ({ figures }) => fullestText(figures) },
 ];
+
+/** A dash where no output has a limit. */
+const fullestText = ({ tightest }: PlannedOption['figures']): string =>
+  tightest === null ? '-' : `${percentOf(meterOf(tightest.numbers))} %`;
 
 const figuresLegend =
   'Exposed: high-gain pedals that share a ground with a digital one. Supplies: in use, owned ones too; each takes a mains ' +

@@ -2,6 +2,9 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import { tiersOf } from '../../../../src/domain/aim.js';
+import type { Policy } from '../../../../src/domain/board.js';
+import { ownBatteryOf } from '../../../../src/domain/own-battery.js';
+import { microampHours, pedalId } from '../../../../src/domain/quantities.js';
 import { compactSearch } from '../../../../bench/rival/formulation/compact-search.js';
 import type { Progress } from '../../../../src/formulation/optimiser.js';
 import { questionOf } from '../../../../src/formulation/question.js';
@@ -10,6 +13,7 @@ import {
   boardOf,
   catalogueOf,
   currentTotal,
+  factor,
   listed,
   milliamps,
   partOf,
@@ -17,6 +21,7 @@ import {
   policyOf,
   settingOf,
   supplyOf,
+  volts,
 } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
 
@@ -102,4 +107,26 @@ describe('a search', () => {
       if (bound !== null) expect(bound).toBeLessThanOrEqual(2000);
     }
   });
+});
+
+it('refuses a board with a pedal that may run on batteries, of which the program knows nothing', async () => {
+  const wah = pedalOf('wah', 5, { battery: { type: 'block', count: 1, of: pedalId('wah') } });
+  const block = partOf('block', 3, {
+    kind: 'battery',
+    type: 'block',
+    millivolts: volts(9),
+    microampHours: microampHours(500_000),
+  });
+  const set = ownBatteryOf(wah, block);
+  if (set === null) throw new RangeError('a battery that the pedal takes');
+  const board = (batteries: Policy['batteries']) =>
+    boardOf([wah], {
+      policy: policyOf({ batteries }),
+      gear: { supplies: [set], parts: [] },
+      owned: { supplies: new Map([[set.id, 1]]), parts: new Map() },
+    });
+  const shop = catalogueOf([supplyOf('single', 10, [bankOf(1, nine)])], [block]);
+  await expect(best(board({ change: factor(8), pay: factor(100) }), shop)).rejects.toThrow(RangeError);
+  // Where the policy allows none, there is nothing to refuse.
+  expect(await best(board(null), shop)).toEqual([1000, 1, 0, 0]);
 });

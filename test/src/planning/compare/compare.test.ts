@@ -2,6 +2,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
+import { ownAdapterOf } from '../../../../src/domain/own-adapter.js';
 import { supplyId } from '../../../../src/domain/quantities.js';
 import { compare, type BoughtUnits, type CompareOptions } from '../../../../src/planning/compare/compare.js';
 import type { FailedOption, Option, PlannedOption } from '../../../../src/planning/compare/comparison.js';
@@ -91,8 +92,21 @@ describe('figures of an option', () => {
       spareOutputs: 0,
       tightest: { moment: 'startup', place: { supply: 'dory' } },
     });
-    expect(dories.tightest.numbers.planned).toEqual({ numerator: 240_000n, denominator: 1n });
+    expect(dories.tightest?.numbers.planned).toEqual({ numerator: 240_000n, denominator: 1n });
     expect(planned(options[4]).figures).toMatchObject({ sockets: 1, spareOutputs: 1 });
+  });
+
+  it('name no tightest output where every pedal runs on its own adapter', async () => {
+    const amp = pedalOf('amp', 50);
+    const own = ownAdapterOf(amp, null);
+    const pedal = { ...amp, adapter: { supply: own.id, only: true } };
+    const board = boardOf([pedal], {
+      gear: { supplies: [own], parts: [] },
+      owned: { supplies: new Map([[own.id, 1]]), parts: new Map() },
+    });
+    const { options } = await sideBySide(board, shop);
+    expect(options).toHaveLength(1);
+    expect(planned(options[0]).figures).toEqual({ sockets: 1, spareOutputs: 0, tightest: null });
   });
 });
 

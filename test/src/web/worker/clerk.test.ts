@@ -183,3 +183,32 @@ test('where there is no plan it says why, and each way out that changes the boar
     expect(news.findLast((one) => one.kind === 'answer')?.answer.kind, change).toBe('plan');
   }
 });
+
+test('a pedal on a battery is answered, drawn and compared like any other', async () => {
+  const { news, ask } = listening();
+  const text = `board: Quiet
+currency: EUR
+assume: {power: DC, polarity: centre-negative, inlet: barrel-2.1, ground: negative}
+policy:
+  headroom: {alone: 1.2, chained: 2, supply: 1.2}
+  chains: allow
+  batteries: {change: 8, pay: 100}
+pedals:
+  - {name: Sedge wah, volts: 9, milliamps: 1.5, battery: {type: 9V-block, count: 1}}
+`;
+  const shop = `catalogue: Small
+currency: EUR
+supplies: []
+parts: []
+batteries:
+  - {id: block, name: Block, type: 9V-block, price: 3, volts: 9, milliampHours: 500}
+`;
+  await ask({ board: { file: 'b.yaml', text }, shop: { file: 's.yaml', text: shop } });
+  const { answer } = news.findLast((one) => one.kind === 'answer') ?? {};
+  expect(answer).toMatchObject({ kind: 'plan', proven: true, headline: { cost: 'Spend 3.00 EUR at Small.' } });
+  const drawings = answer?.kind === 'plan' ? JSON.stringify(answer.figures) : '';
+  expect(drawings).toContain('1 × Block in Sedge wah. Put in the right way round.');
+  expect(drawings).toContain('its own battery');
+  expect(drawings).not.toMatch(/its own adapter|yours|to buy/);
+  expect(news.map(({ kind }) => kind)).toContain('choices');
+});
