@@ -135,14 +135,25 @@ describe('pedals that cannot be fed together', () => {
 const limits = ['budget', 'bricks', 'sockets'] as const;
 type Limit = (typeof limits)[number];
 
-/** The least money, in minor units, or the fewest bricks of a plan when limits are lifted; null when there is none. */
+/** The least money, in minor units, or the fewest bricks or sockets of a plan when limits are lifted; null when there is none. */
 function needed(of: Limit, lifted: readonly Limit[], { board, catalogue }: Case): number | null {
   const free = Object.fromEntries(lifted.map((limit) => [limit, null]));
   const policy = { ...board.policy, ...free, noisePrice: euros(0) };
+  if (of === 'sockets') return fewestSockets({ ...board, policy }, catalogue);
   const aim = of === 'budget' ? 'cost' : 'bricks';
   const answer = bruteForce({ ...board, policy }, catalogue, { aim, partial: false });
   if (answer.kind === 'impossible') return null;
   return of === 'budget' ? answer.score.money : answer.score.bricks;
+}
+
+/** Tried one by one, for it is not the fewest bricks: a power bank takes no socket. A pedal takes one at the most. */
+function fewestSockets(board: Board, catalogue: Catalogue): number | null {
+  const counts = Array.from({ length: board.pedals.length + 1 }, (_, sockets) => sockets);
+  const isEnough = (sockets: number): boolean => {
+    const policy = { ...board.policy, sockets };
+    return bruteForce({ ...board, policy }, catalogue, { aim: 'bricks', partial: false }).kind === 'plan';
+  };
+  return counts.find(isEnough) ?? null;
 }
 
 /** The limits each of which makes the board impossible by itself, and what it takes in place of it. */
