@@ -10,8 +10,9 @@ export const pagePath = 'dist/page/boardfeed.html';
 
 /** Bundles the page into one file. What lays it out is compiled before. */
 export async function buildPage() {
-  const { pageFile } = await compiled('page-file');
-  const { pageStyle } = await compiled('page-style');
+  const { pageFile } = await compiled('web/file/page-file');
+  const { pageStyle } = await compiled('web/file/page-style');
+  const { sheetStyle } = await compiled('report/sheet/style');
   const [script, worker, own] = await Promise.all([
     bundled('src/web/main.tsx', { format: 'esm' }),
     bundled('src/web/worker/worker.ts', { format: 'iife' }),
@@ -19,11 +20,12 @@ export async function buildPage() {
   ]);
   const style = pageStyle(own);
   mkdirSync(dirname(absolute(pagePath)), { recursive: true });
-  const parts = { style, styleDigest: digestOf(style), script, scriptDigest: digestOf(script), worker };
+  const digests = { styleDigest: digestOf(style), sheetDigest: sheetStyle.digest };
+  const parts = { style, ...digests, script, scriptDigest: digestOf(script), worker };
   writeFileSync(absolute(pagePath), pageFile(parts));
 }
 
-const compiled = (module) => import(pathToFileURL(absolute(`dist/src/web/file/${module}.js`)).href);
+const compiled = (module) => import(pathToFileURL(absolute(`dist/src/${module}.js`)).href);
 
 async function bundled(entry, options) {
   const { build } = await import('esbuild');

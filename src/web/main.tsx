@@ -5,6 +5,7 @@ import { KeptDocuments } from './document/kept-documents.js';
 import { ownDocument } from './document/own-document.js';
 import { documentOf, emptyDocument, type PageDocument } from './document/page-document.js';
 import { givenFiles } from './file/given-files.js';
+import { printedPage } from './file/printed-page.js';
 import { createState, type Effects } from './page-state.js';
 import { Page } from './page.js';
 import { createDesk, type Hand } from './worker/desk.js';
@@ -23,13 +24,24 @@ const desk = createDesk({
     return () => clearTimeout(timer);
   },
 });
-const state = createState(begun.document, { keep: begun.keep, ask: desk.ask, inquire: desk.inquire });
+const state = createState(begun.document, {
+  keep: begun.keep,
+  ask: desk.ask,
+  inquire: desk.inquire,
+  order: (order) => desk.order({ ...order, date: dayInWords(new Date()) }),
+  printPage: printedPage,
+});
 news.tell = state.onNews;
 for (const sentence of begun.notices) state.notice(sentence);
 
 const root = document.getElementById('page');
 if (root === null) throw new Error('the page has no place for itself');
 render(<Page state={state} />, root);
+
+/** As on the sheets that the commands write. */
+function dayInWords(day: Date): string {
+  return day.toLocaleDateString('en-GB', { dateStyle: 'long' });
+}
 
 function textOf(id: string): string {
   return document.getElementById(id)?.textContent ?? '';

@@ -6,7 +6,7 @@ import { begunWith, changedTo, redone, undone } from './document/history.js';
 import type { Keeping } from './document/keeper.js';
 import type { PageDocument } from './document/page-document.js';
 import { textWithLine } from './document/type-pedal.js';
-import type { Inquiry, News, Question } from './worker/messages.js';
+import type { Inquiry, News, Question, SheetOrder } from './worker/messages.js';
 import type { ToldChoice } from './worker/told-choices.js';
 import { heard, nothingHeard, type Heard } from './worker/heard.js';
 
@@ -30,6 +30,8 @@ export type PageState = {
   readonly change: (edit: (document: PageDocument) => PageDocument) => void;
   /** Asks where a pedal could hang, or why it hangs there. */
   readonly inquire: (asked: Inquiry['asked'], pedal: PedalId) => void;
+  /** Has the sheet of what is shown printed. */
+  readonly printSheet: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   readonly notice: (sentence: string) => void;
@@ -42,6 +44,9 @@ export type Effects = {
   /** Called with each question; what comes of it is handed to `onNews`. */
   readonly ask: (question: Question) => void;
   readonly inquire: (inquiry: Inquiry) => void;
+  readonly order: (order: Omit<SheetOrder, 'date'>) => void;
+  /** Opens a sheet and prints it; a sentence where the browser does not. */
+  readonly printPage: (page: string) => string | null;
 };
 
 /** The state of a page that begins with a document. */
@@ -57,6 +62,9 @@ export function createState(
   const document = computed(() => history.value.present);
   const text = computed(() => document.value.board.text);
   const data = computed(() => boardData(text.value));
+  const choice = computed(() => choiceIn(told.value, document.value));
+  const notice = (sentence: string): void =>
+    void (notices.value = [...notices.value.filter((one) => one !== sentence), sentence]);
   const ask = (): void => effects.ask(questionOf(document.value, about.value));
 
   function go(next: typeof history.value): void {
@@ -75,7 +83,7 @@ export function createState(
     data,
     pedals: computed(() => statedPedals(data.value)),
     heard: told,
-    choice: computed(() => choiceIn(told.value, document.value)),
+    choice,
     isSettled: computed(() => isSettledFor(told.value, about.value)),
     keeping,
     notices,
@@ -83,12 +91,18 @@ export function createState(
     canRedo: computed(() => history.value.future.length > 0),
     change: (edit) => go(changedTo(history.value, edit(document.value))),
     inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
+    printSheet: () => effects.order({ about: about.value, chosen: choice.value?.key ?? null }),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
-    notice: (sentence) => (notices.value = [...notices.value.filter((one) => one !== sentence), sentence]),
+    notice,
     dismissNotices: () => (notices.value = []),
     onNews: (news) => {
-      if (news.about === about.value) told.value = heard(told.value, news);
+      if (news.about !== about.value) return;
+      if (news.kind !== 'sheet') told.value = heard(told.value, news);
+      else {
+        const refused = effects.printPage(news.page);
+        if (refused !== null) notice(refused);
+      }
     },
   };
 }

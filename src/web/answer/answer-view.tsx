@@ -16,7 +16,21 @@ export function AnswerView({ state }: { readonly state: PageState }) {
       </p>
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
       {!isEmpty && <Said state={state} />}
+      {!isEmpty && <PrintButton state={state} />}
     </section>
+  );
+}
+
+/** For what is told of the board as it is; where pins are in each other's way there is nothing to take home. */
+function PrintButton({ state }: { readonly state: PageState }) {
+  const { answer, faults, about } = state.heard.value;
+  if (answer === null || faults.length > 0) return null;
+  const { told } = answer;
+  if (told.kind === 'none' && told.letGo.length > 0) return null;
+  return (
+    <button type="button" class="print" disabled={answer.about !== about} onClick={state.printSheet}>
+      Print the sheet
+    </button>
   );
 }
 

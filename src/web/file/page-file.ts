@@ -4,6 +4,8 @@ import { givenText, type Given } from './given-files.js';
 export type PageParts = {
   readonly style: string;
   readonly styleDigest: string;
+  /** Of the style of a sheet: a page that this one opens is bound by its policy, too. */
+  readonly sheetDigest: string;
   readonly script: string;
   readonly scriptDigest: string;
   /** What the worker runs. It stands in the page as text, and runs only from there. */
@@ -16,11 +18,11 @@ const [before, after] = ['<script type="application/json" id="given">', '</scrip
  * The page as one file, with nothing given. Its policy forbids every request, frame and form, and every script and style but
  * its own; what a file or a name holds cannot run.
  */
-export function pageFile({ style, styleDigest, script, scriptDigest, worker }: PageParts): string {
+export function pageFile({ style, styleDigest, sheetDigest, script, scriptDigest, worker }: PageParts): string {
   const policy = [
     "default-src 'none'",
     `script-src 'sha256-${scriptDigest}'`,
-    `style-src 'sha256-${styleDigest}'`,
+    `style-src 'sha256-${styleDigest}' 'sha256-${sheetDigest}'`,
     'worker-src blob:',
     "base-uri 'none'",
     "form-action 'none'",

@@ -10,11 +10,12 @@ import { webTiming } from '../../../solver/timing.js';
 import { columnWords } from '../../report/words/column-words.js';
 import type { HeldFile } from '../document/page-document.js';
 import { createReader, type ReadInputs } from './input-reader.js';
-import type { Inquiry, News, Question, ToldFault, ToWorker } from './messages.js';
+import type { Inquiry, News, Question, SheetOrder, ToldFault, ToWorker } from './messages.js';
 import { toldAnswer } from './told-answer.js';
 import { toldLabels } from './told-labels.js';
 import { toldChoices } from './told-choices.js';
 import { toldPlaces } from './told-places.js';
+import { toldSheet, type Shown } from './told-sheet.js';
 import { toldWays } from './told-ways.js';
 import { toldWhy, type Seen } from './told-why.js';
 import { toldColumns, toldThings, type ToldColumns } from './told-shelf.js';
@@ -39,6 +40,7 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
   let asked = new AbortController();
   let inquired = new AbortController();
   let basis: Basis | null = null;
+  let shown: (Shown & { readonly about: number }) | null = null;
   const readInputs = createReader();
 
   async function take(question: Question): Promise<void> {
@@ -54,7 +56,10 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
       // Whoever types is at the next key already: it is heard before the work begins.
       await webTiming.pause();
       const lay = (seen: Seen): void => void (basis = { about, ...seen });
-      if (!signal.aborted) await answer(question, { tell, lay, readInputs, signal, now });
+      const show = (one: Shown): void => {
+        if (!signal.aborted) shown = { about, ...one };
+      };
+      if (!signal.aborted) await answer(question, { tell, lay, show, readInputs, signal, now });
       tell({ kind: 'done' });
     } catch (error) {
       tell({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
@@ -73,13 +78,21 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
     if (!signal.aborted) post({ about, kind: 'why', pedal, texts });
   }
 
+  function sheet({ about, chosen, date }: SheetOrder): void {
+    const page = shown?.about === about ? toldSheet(shown, { chosen, date }) : null;
+    if (page !== null) post({ about, kind: 'sheet', page });
+  }
+
   return async (message) => {
-    inquired.abort();
+    if (message.kind !== 'order') inquired.abort();
     switch (message.kind) {
       case 'ask':
         return take(message.question);
       case 'inquire':
         return inquire(message.inquiry);
+      case 'order':
+        sheet(message.order);
+        return;
       case 'stop':
         asked.abort();
     }
@@ -92,11 +105,13 @@ type Desk = Pick<ClerkPlace, 'now'> & {
   readonly tell: (news: NewsAlone) => void;
   /** Makes a plan the basis of inquiries. */
   readonly lay: (seen: Seen) => void;
+  /** Makes an answer the one that a sheet is made of. */
+  readonly show: (shown: Shown) => void;
   readonly readInputs: ReadInputs;
   readonly signal: AbortSignal;
 };
 
-async function answer(question: Question, { tell, lay, readInputs, signal, now }: Desk): Promise<void> {
+async function answer(question: Question, { tell, lay, show, readInputs, signal, now }: Desk): Promise<void> {
   const { board, shop, aim, pins, meanings } = question;
   const columns = toldColumns(shop, meanings);
   tell({ kind: 'columns', columns });
@@ -118,23 +133,30 @@ async function answer(question: Question, { tell, lay, readInputs, signal, now }
     const isFinal = limitMs === Infinity || isSettled(found);
     const isBest = isSettled(found) && pins.length === 0;
     if (found.kind === 'plan') lay({ kit, plan: found.wiring, aim, isBest });
-    if (isFinal || found.kind !== 'stopped') tell({ kind: 'answer', answer: toldAnswer(kit, found, pins), isFinal });
+    const shown: Shown = { kit, found, pins, comparison: null, labels: null };
+    if (isFinal || found.kind !== 'stopped') {
+      show(shown);
+      tell({ kind: 'answer', answer: toldAnswer(kit, found, pins), isFinal });
+    }
     if (!isFinal) continue;
-    if (pins.length === 0 || found.kind === 'impossible') await tellMore(kit, found, { aim, tell, signal, now });
+    if (pins.length === 0 || found.kind === 'impossible') await tellMore(shown, { aim, tell, show, signal, now });
     return;
   }
 }
 
 /** What there is beside a final answer, where nothing is held in its place: what else could be bought, which labels decide, and ways out where there is no plan. */
 async function tellMore(
-  kit: Kit,
-  found: AroundPins | Wanted,
-  { aim, tell, signal, now }: Pick<Question, 'aim'> & Pick<Desk, 'tell' | 'signal' | 'now'>,
+  shown: Shown,
+  { aim, tell, show, signal, now }: Pick<Question, 'aim'> & Pick<Desk, 'tell' | 'show' | 'signal' | 'now'>,
 ): Promise<void> {
+  const { kit, found } = shown;
   const plan = found.kind === 'plan' ? found.wiring : null;
-  if (kit.catalogue !== null)
-    tell({ kind: 'choices', choices: toldChoices(kit, await compare(kit, { aim, signal }), plan) });
-  if (plan !== null) await askLabels(kit, { tell, signal, now });
+  const comparison = kit.catalogue === null ? null : await compare(kit, { aim, signal });
+  if (comparison !== null) {
+    show({ ...shown, comparison });
+    tell({ kind: 'choices', choices: toldChoices(kit, comparison, plan) });
+  }
+  if (plan !== null) show({ ...shown, comparison, labels: await askLabels(kit, { tell, signal, now }) });
   if (found.kind === 'impossible') await seekWays(kit, aim, { tell, signal, now });
 }
 
@@ -154,10 +176,16 @@ async function seekWays(
 /** Milliseconds for what each label decides: beyond that it is said not to be settled. */
 const labelPatience = 10_000;
 
-async function askLabels(kit: Kit, { tell, signal, now }: Pick<Desk, 'tell' | 'signal' | 'now'>): Promise<void> {
+/** Null where there is nothing that they could decide. */
+async function askLabels(
+  kit: Kit,
+  { tell, signal, now }: Pick<Desk, 'tell' | 'signal' | 'now'>,
+): Promise<Shown['labels']> {
   const end = now() + labelPatience;
-  const told = toldLabels(kit, await decisiveLabels(kit, { signal, remainingMs: () => end - now() }));
+  const found = await decisiveLabels(kit, { signal, remainingMs: () => end - now() });
+  const told = toldLabels(kit, found);
   if (told !== null) tell({ kind: 'labels', labels: told });
+  return found.kind === 'labels' ? found.labels : null;
 }
 
 /** Around the pins, where there are any; without a shop, what to look for where there is no plan. */

@@ -1,4 +1,4 @@
-import type { Inquiry, News, Question, ToWorker } from './messages.js';
+import type { Inquiry, News, Question, SheetOrder, ToWorker } from './messages.js';
 
 /** A worker, as far as the desk deals with it. */
 export type Hand = {
@@ -11,6 +11,8 @@ export type Desk = {
   readonly ask: (question: Question) => void;
   /** Asks beside the latest question, whose search goes on. */
   readonly inquire: (inquiry: Inquiry) => void;
+  /** Has a sheet made of the latest answer. */
+  readonly order: (order: SheetOrder) => void;
   readonly stop: () => void;
 };
 
@@ -63,6 +65,7 @@ export function createDesk({ hire, onNews, later }: DeskPlace): Desk {
       });
     },
     inquire: (inquiry) => hand.postMessage({ kind: 'inquire', inquiry }),
+    order: (order) => hand.postMessage({ kind: 'order', order }),
     stop: () => {
       callOff();
       hand.postMessage({ kind: 'stop' });

@@ -54,7 +54,7 @@ export const nothingHeard: Heard = {
 };
 
 /** What is known once this was heard, too. */
-export function heard(before: Heard, news: News): Heard {
+export function heard(before: Heard, news: Exclude<News, { readonly kind: 'sheet' }>): Heard {
   switch (news.kind) {
     case 'begun':
       return { ...before, about: news.about, isDone: false, failure: null };

@@ -22,14 +22,24 @@ export type Question = {
   readonly meanings: Meanings;
 };
 
-/** What the page says to the worker. A question ends the search for the one before; an inquiry ends nothing. */
+/** What the page says to the worker. A question ends the search for the one before; all else ends nothing. */
 export type ToWorker =
   | { readonly kind: 'ask'; readonly question: Question }
   | { readonly kind: 'inquire'; readonly inquiry: Inquiry }
+  | { readonly kind: 'order'; readonly order: SheetOrder }
   | { readonly kind: 'stop' };
 
 /** What is asked of the latest plan for a document, while its search goes on: where a pedal could hang, or why it hangs there. */
 export type Inquiry = { readonly about: number; readonly asked: 'places' | 'why'; readonly pedal: PedalId };
+
+/** One sheet of paper of what is shown of a document. */
+export type SheetOrder = {
+  readonly about: number;
+  /** The choice that is looked at, by its key; null for the answer. */
+  readonly chosen: string | null;
+  /** The day in words. */
+  readonly date: string;
+};
 
 /** What the worker says of a question, until `done`. */
 export type News = {
@@ -54,6 +64,8 @@ export type News = {
     | { readonly kind: 'why'; readonly pedal: PedalId; readonly texts: readonly string[] }
     /** Why there is no plan, and what would help. */
     | { readonly kind: 'ways'; readonly ways: ToldWays }
+    /** A sheet that was ordered, as an HTML page of its own. */
+    | { readonly kind: 'sheet'; readonly page: string }
     | { readonly kind: 'done' }
     /** A defect of boardfeed. */
     | { readonly kind: 'failed'; readonly message: string }

@@ -52,16 +52,21 @@ export function toldAnswer(kit: Kit, answer: AroundPins | Wanted, pins: readonly
 
 /** A plan in words, and what of it is held where it is. */
 export function toldPlan(handout: PlanHandout, pins: readonly PinnedPlace[]): ToldPlan {
-  const { headline } = handout;
   const pinned = pinnedIn(handout, pins);
   return {
-    ...withoutSpeech(handout),
-    headline: { ...headline, standing: `${keptText(handout, pinned)}${headline.standing}` },
+    ...withoutSpeech(handoutAround(handout, pins)),
     figures: figuresOf(handout),
     bill: billOf(handout),
     pinned,
     rooms: roomsOf(handout),
   };
+}
+
+/** The same, saying of which plans alone it is true what is said of it. */
+export function handoutAround(handout: PlanHandout, pins: readonly PinnedPlace[]): PlanHandout {
+  const { headline } = handout;
+  const standing = `${keptText(handout, pinnedIn(handout, pins))}${headline.standing}`;
+  return { ...handout, headline: { ...headline, standing } };
 }
 
 function withoutSpeech<Told extends { readonly speech: Speech }>({ speech: _, ...told }: Told): Omit<Told, 'speech'> {

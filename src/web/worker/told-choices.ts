@@ -4,7 +4,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Comparison, PlannedOption } from '../../planning/compare/comparison.js';
 import { boardDrawing } from '../../report/drawing/drawings.js';
 import { comparisonHead } from '../../report/words/comparison-words.js';
-import { handoutOf } from '../../report/words/handout.js';
+import { handoutOf, type PlanHandout } from '../../report/words/handout.js';
 import { legendText, optionFigures, optionWords, type OptionWords } from '../../report/words/option-words.js';
 import { speechOf } from '../../report/words/speech.js';
 import { toldPlan, type ToldPlan } from './told-answer.js';
@@ -62,10 +62,23 @@ const isAlike = ({ supplies, score }: PlannedOption, { buy, score: other }: Judg
   score.bricks === other.bricks &&
   JSON.stringify(supplies) === JSON.stringify(buy.supplies);
 
-function drawnPlan(kit: Kit, aim: ChoosingAim, option: PlannedOption): Pick<ToldChoice, 'plan' | 'small'> {
+/** The choice with this key; null where there is none. */
+export const plannedChoice = ({ options }: Comparison, key: string): PlannedOption | null =>
+  options.filter((option) => option.kind === 'plan').find((option) => choiceKey(option) === key) ?? null;
+
+/** A choice as what is handed out: it stands there for what it is best at, not as the answer. */
+export function choiceHandout(kit: Kit, aim: ChoosingAim, option: PlannedOption): PlanHandout {
   const { wiring, gap } = option;
   const handout = handoutOf({ kit, answer: { kind: 'plan', aim, wiring, gap, reasons: [] } });
   if (handout.kind !== 'plan') throw new Error('a plan was handed out as none');
+  const { label, notes } = optionWords(handout.speech, option);
+  const unproven = gap === null ? [] : [handout.headline.standing];
+  const standing = [`${label}.`, ...notes, ...unproven].join(' ');
+  return { ...handout, headline: { ...handout.headline, standing } };
+}
+
+function drawnPlan(kit: Kit, aim: ChoosingAim, option: PlannedOption): Pick<ToldChoice, 'plan' | 'small'> {
+  const handout = choiceHandout(kit, aim, option);
   const id = choiceKey(option).replaceAll(/[^a-z0-9]+/gi, '-');
   return { plan: toldPlan(handout, []), small: boardDrawing(handout, 'small', `small-${id}`).markup };
 }

@@ -3,7 +3,14 @@ import { expect, test } from 'vitest';
 import { givenFiles, type Given } from '../../../../src/web/file/given-files.js';
 import { filledPage, pageFile } from '../../../../src/web/file/page-file.js';
 
-const parts = { style: 'a{}', styleDigest: 's=', script: 'go()', scriptDigest: 'j=', worker: 'work()' };
+const parts = {
+  style: 'a{}',
+  styleDigest: 's=',
+  sheetDigest: 'p=',
+  script: 'go()',
+  scriptDigest: 'j=',
+  worker: 'work()',
+};
 const element = /<script type="application\/json" id="given">([^]*?)<\/script>/;
 const given = (text: string): Given => ({
   origin: 'o',
@@ -15,7 +22,7 @@ test('the page allows its own script and style by their digests, and nothing els
   expect(policy?.split('; ')).toEqual([
     "default-src 'none'",
     "script-src 'sha256-j='",
-    "style-src 'sha256-s='",
+    "style-src 'sha256-s=' 'sha256-p='",
     'worker-src blob:',
     "base-uri 'none'",
     "form-action 'none'",

@@ -27,7 +27,9 @@ function listening() {
     take({ kind: 'ask', question: { ...emptyDocument, about: 1, ...question } });
   const inquire = async (about: number, pedal: string, what: Inquiry['asked'] = 'places'): Promise<void> =>
     take({ kind: 'inquire', inquiry: { about, asked: what, pedal: pedal as PedalId } });
-  return { news, ask, inquire, stop: async () => take({ kind: 'stop' }) };
+  const order = async (about: number, chosen: string | null = null): Promise<void> =>
+    take({ kind: 'order', order: { about, chosen, date: '1 May 2031' } });
+  return { news, ask, inquire, order, stop: async () => take({ kind: 'stop' }) };
 }
 
 test('a board is answered to its proof, with the words and the drawings of the reports', async () => {
@@ -40,6 +42,28 @@ test('a board is answered to its proof, with the words and the drawings of the r
   const last = news.findLast((one) => one.kind === 'answer');
   expect(last?.answer).toMatchObject({ kind: 'plan', proven: true, figures: [{ size: 'wide' }, { size: 'narrow' }] });
   expect(last?.answer.kind === 'plan' && last.answer.headline.cost).toBe('Spend 36.50 EUR at Marram Street shop.');
+});
+
+test('a sheet is made of the answer or of a choice, for the latest question only', async () => {
+  const { news, ask, order } = listening();
+  await order(7);
+  await ask({ about: 7, board: gigBoard, shop: marramStreet });
+  await order(6);
+  expect(news.some(({ kind }) => kind === 'sheet')).toBe(false);
+  const choice = news.find((one) => one.kind === 'choices')?.choices.choices.find(({ isAnswer }) => !isAnswer);
+  if (choice === undefined) throw new Error('there is but one choice');
+  await order(7);
+  await order(7, choice.key);
+  await order(7, 'a choice that is gone');
+  const [answer, other, gone] = news.flatMap((one) => (one.kind === 'sheet' ? one.page : []));
+  expect(answer).toContain('<span>1 May 2031</span>');
+  expect(answer).toContain('Spend 36.50 EUR at Marram Street shop.');
+  expect(answer).toContain('Proven: no plan costs less');
+  // A choice is no worse for not being the answer; it must not say that it is.
+  expect(other).toContain(`Spend ${choice.words.price} at Marram Street shop.`);
+  expect(other).toContain(choice.words.label);
+  expect(other).not.toContain('Proven');
+  expect(gone).toBe(answer);
 });
 
 test('which labels decide is told once the plan is proven, the most decisive first', async () => {

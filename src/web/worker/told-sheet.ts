@@ -1,0 +1,35 @@
+import type { Kit } from '../../domain/kit.js';
+import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
+import type { AroundPins, PinnedPlace } from '../../planning/choose/choose-around.js';
+import type { Comparison } from '../../planning/compare/comparison.js';
+import type { Wanted } from '../../planning/wanted/wanted.js';
+import { sheetText } from '../../report/sheet/sheet.js';
+import { handoutOf, type Handout } from '../../report/words/handout.js';
+import type { SheetOrder } from './messages.js';
+import { handoutAround } from './told-answer.js';
+import { choiceHandout, plannedChoice } from './told-choices.js';
+
+/** An answer that is shown, and what was found out beside it since. */
+export type Shown = {
+  readonly kit: Kit;
+  readonly found: AroundPins | Wanted;
+  readonly pins: readonly PinnedPlace[];
+  /** Null until it was told what else could be bought. */
+  readonly comparison: Comparison | null;
+  /** Null until it was told which labels decide. */
+  readonly labels: readonly AskedLabel[] | null;
+};
+
+/** The sheet of what is shown, as an HTML page of its own; null where there is nothing to take home. */
+export function toldSheet(shown: Shown, { chosen, date }: Pick<SheetOrder, 'chosen' | 'date'>): string | null {
+  const handout = handoutShown(shown, chosen);
+  return handout === null ? null : sheetText(handout, { shop: null, date });
+}
+
+function handoutShown({ kit, found, pins, comparison, labels }: Shown, chosen: string | null): Handout | null {
+  const option = comparison === null || chosen === null ? null : plannedChoice(comparison, chosen);
+  if (comparison !== null && option !== null) return choiceHandout(kit, comparison.aim, option);
+  if (found.kind === 'held up') return null;
+  const handout = handoutOf({ kit, answer: found, ...(labels === null ? {} : { labels }) });
+  return handout.kind === 'plan' ? handoutAround(handout, pins) : handout;
+}

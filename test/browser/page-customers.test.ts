@@ -1,0 +1,128 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+import { emptyDocument } from '../../src/web/document/page-document.js';
+import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
+import { builtPage, heldFixture, openIn, proven, slowest, typePedal, writePage } from './on-page.js';
+
+/** Counts what is printed in a tab in place of printing it. */
+const countPrints = 'window.prints = 0; window.print = () => { window.prints += 1; };';
+
+/** Two of them without what has to be read first. */
+const sixPedals = [
+  'Gorse drive 9v 8 neg',
+  'Heath fuzz 9v',
+  'Linnet chorus 9v 40',
+  'Ouzel delay 9v 250 neg',
+  'Plover reverb 500',
+  'Ruff tuner',
+];
+
+describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === null ? '' : ` (${noBrowser})`}`, () => {
+  let browser: Browser;
+  let folder: string;
+  beforeAll(async () => {
+    browser = await startBrowser();
+    folder = await mkdtemp(join(tmpdir(), 'boardfeed-customers-'));
+  });
+  afterAll(async () => {
+    await browser.close();
+    await rm(folder, { recursive: true, force: true });
+  });
+
+  test('the sheet of the answer, or of a choice, is printed in a tab of its own, and nothing is asked of anybody', async () => {
+    const path = join(folder, 'shop.html');
+    await writePage(path, {
+      board: await heldFixture('boards/gig-board.yaml'),
+      shop: await heldFixture('shops/marram-street.yaml'),
+    });
+    const context = await browser.newContext();
+    await context.addInitScript(countPrints);
+    const { page, incidents } = await openIn(context, path);
+    await proven(page);
+    const sheet = await printed(page);
+    await expect.poll(() => sheet.page.evaluate('window.prints'), { timeout: slowest }).toBe(1);
+    expect(await page.evaluate('window.prints')).toBe(0);
+    expect(await sheet.page.title()).toBe('Saltings gig board: how to power it');
+    expect(await sheet.page.locator('h1').allTextContents()).toEqual(['Saltings gig board: how to power it']);
+    expect(await sheet.page.locator('h2').allTextContents()).toEqual(expect.arrayContaining(['What to buy', 'Wiring']));
+    const head = await sheet.page.locator('header').textContent();
+    expect(head).toContain('Marram Street shop');
+    expect(head).toContain(String(new Date().getFullYear()));
+    expect(head).toContain('Proven');
+    expect(await sides(sheet.page)).toBe(2);
+    // The style of the sheet is let through: without it the page would be all of its words, one below the other.
+    expect(
+      await sheet.page
+        .locator('.pair')
+        .first()
+        .evaluate((pair) => getComputedStyle(pair).display),
+    ).toBe('grid');
+    await show(sheet.page, { width: 1000, height: 1400, colours: 'light' });
+    expect((await lookAt(sheet.page)).scrolls).toBe(false);
+
+    await page.getByRole('button', { name: '88.00 EUR' }).click();
+    await page.locator('.headline', { hasText: 'Spend 88.00 EUR' }).waitFor();
+    const other = await printed(page);
+    expect(await other.page.locator('h2').allTextContents()).toContain('What to buy');
+    const lead = (await other.page.locator('header').textContent()) ?? '';
+    expect(lead).toContain('Spend 88.00 EUR');
+    expect(lead).not.toContain('Proven');
+    expect(other.incidents).toEqual([]);
+    expect(incidents).toEqual([]);
+    expect(sheet.incidents).toEqual([]);
+    expect(await axeFindings(page)).toEqual([]);
+    await context.close();
+  });
+
+  test('a board of six typed pedals is printed on one side of A4', async () => {
+    const path = join(folder, 'six.html');
+    const shop = await heldFixture('shops/marram-street.yaml');
+    await writePage(path, { board: emptyDocument.board, shop });
+    const context = await browser.newContext();
+    await context.addInitScript(countPrints);
+    const { page, incidents } = await openIn(context, path);
+    for (const line of sixPedals) await typePedal(page, line);
+    await proven(page);
+    const sheet = await printed(page);
+    expect(await sides(sheet.page)).toBe(1);
+    const text = (await sheet.page.locator('body').textContent()) ?? '';
+    for (const name of ['Gorse drive', 'Ruff tuner']) expect(text).toContain(name);
+    expect([...incidents, ...sheet.incidents]).toEqual([]);
+    await context.close();
+  });
+
+  test('where the browser opens no window, a sentence says what to do', async () => {
+    const context = await browser.newContext();
+    const { page } = await openIn(context, builtPage, 'window.open = () => null;');
+    await typePedal(page, 'Ouzel delay 9v 250 neg');
+    await proven(page);
+    await page.getByRole('button', { name: 'Print the sheet' }).click();
+    await page.getByRole('alert').getByText('let this page open windows').waitFor();
+    await context.close();
+  });
+});
+
+/** How many sides of A4 a page is on paper. */
+async function sides(page: Page): Promise<number | undefined> {
+  const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true });
+  return pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length;
+}
+
+/** Presses the button, and gives the tab that comes of it with all that it has complained of or asked for. */
+async function printed(page: Page): Promise<{ readonly page: Page; readonly incidents: readonly string[] }> {
+  const incidents: string[] = [];
+  page.context().on('request', (request) => incidents.push(`request: ${request.url()}`));
+  const [sheet] = await Promise.all([
+    page.waitForEvent('popup'),
+    page.getByRole('button', { name: 'Print the sheet' }).click(),
+  ]);
+  sheet.setDefaultTimeout(slowest);
+  sheet.on('console', (message) => incidents.push(`console: ${message.text()}`));
+  await sheet.locator('h1').waitFor();
+  return { page: sheet, incidents };
+}
