@@ -1,9 +1,10 @@
+import type { Customers } from './customers.js';
 import { boardName } from './document/board-data.js';
 import { savedBoard } from './file/saved-board.js';
 import type { PageState } from './page-state.js';
 
-/** What concerns the whole board: its name, whether it is kept, taking back, saving. */
-export function Bar({ state }: { readonly state: PageState }) {
+/** What concerns the whole board: its name, whether it is kept, taking back, saving, and the next one. */
+export function Bar({ state, customers }: { readonly state: PageState; readonly customers: Customers }) {
   const { document, data, keeping, notices, canUndo, canRedo, undo, redo, dismissNotices } = state;
   return (
     <header class="bar">
@@ -20,6 +21,9 @@ export function Bar({ state }: { readonly state: PageState }) {
         </button>
         <button type="button" onClick={() => savedBoard(document.value.board)}>
           Save the board
+        </button>
+        <button type="button" aria-keyshortcuts="F8" onClick={customers.next}>
+          Next customer <span class="minor">F8</span>
         </button>
       </div>
       {notices.value.length > 0 && (

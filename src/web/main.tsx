@@ -1,12 +1,14 @@
 import { render } from 'preact';
 
-import { Keeper, whyNotKept } from './document/keeper.js';
+import { createCustomers } from './customers.js';
+import { whyNotKept } from './document/keeper.js';
 import { KeptDocuments } from './document/kept-documents.js';
 import { ownDocument } from './document/own-document.js';
 import { documentOf, emptyDocument, type PageDocument } from './document/page-document.js';
+import { Shelf } from './document/shelf.js';
 import { givenFiles } from './file/given-files.js';
 import { printedPage } from './file/printed-page.js';
-import { createState, type Effects } from './page-state.js';
+import { createState } from './page-state.js';
 import { Page } from './page.js';
 import { createDesk, type Hand } from './worker/desk.js';
 import type { News } from './worker/messages.js';
@@ -25,7 +27,10 @@ const desk = createDesk({
   },
 });
 const state = createState(begun.document, {
-  keep: begun.keep,
+  keep: (document, told) => {
+    if ('why' in begun.shelf) told({ kind: 'not kept', why: begun.shelf.why });
+    else begun.shelf.keep(document, told);
+  },
   ask: desk.ask,
   inquire: desk.inquire,
   order: (order) => desk.order({ ...order, date: dayInWords(new Date()) }),
@@ -34,9 +39,11 @@ const state = createState(begun.document, {
 news.tell = state.onNews;
 for (const sentence of begun.notices) state.notice(sentence);
 
+const customers = createCustomers(state, begun.shelf, () => document.getElementById('type-line')?.focus());
+
 const root = document.getElementById('page');
 if (root === null) throw new Error('the page has no place for itself');
-render(<Page state={state} />, root);
+render(<Page state={state} customers={customers} />, root);
 
 /** As on the sheets that the commands write. */
 function dayInWords(day: Date): string {
@@ -61,7 +68,8 @@ function hire(): Hand {
 
 type Beginning = {
   readonly document: PageDocument;
-  readonly keep: Effects['keep'];
+  /** Where the browser keeps nothing, a sentence that says what to do. */
+  readonly shelf: Shelf | { readonly why: string };
   readonly notices: readonly string[];
 };
 
@@ -72,7 +80,7 @@ async function beginning(first: PageDocument): Promise<Beginning> {
     const own = await ownDocument(store, given.origin, first);
     return {
       document: own.document,
-      keep: keeping(store, own.id),
+      shelf: new Shelf(store, own),
       notices: [
         ...(own.isElsewhere
           ? ['The board that was last changed here is open in another tab: this one is a new board.']
@@ -82,18 +90,6 @@ async function beginning(first: PageDocument): Promise<Beginning> {
     };
   } catch (error) {
     const why = whyNotKept(error);
-    return { document: first, keep: (_, told) => told({ kind: 'not kept', why }), notices: [why] };
+    return { document: first, shelf: { why }, notices: [why] };
   }
-}
-
-function keeping(store: KeptDocuments, id: string): Effects['keep'] {
-  let tell: Parameters<Effects['keep']>[1] = () => undefined;
-  const keeper = new Keeper(
-    (kept) => store.keep(kept),
-    (one) => tell(one),
-  );
-  return (one, told) => {
-    tell = told;
-    keeper.keep({ id, origin: given.origin, changed: Date.now(), document: one });
-  };
 }

@@ -34,6 +34,8 @@ export type PageState = {
   readonly printSheet: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** Goes on with another document, of which nothing can be taken back yet. */
+  readonly replace: (document: PageDocument) => void;
   readonly notice: (sentence: string) => void;
   readonly dismissNotices: () => void;
 };
@@ -94,6 +96,11 @@ export function createState(
     printSheet: () => effects.order({ about: about.value, chosen: choice.value?.key ?? null }),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
+    replace: (next) => {
+      [history.value, told.value] = [begunWith(next), nothingHeard];
+      about.value += 1;
+      ask();
+    },
     notice,
     dismissNotices: () => (notices.value = []),
     onNews: (news) => {

@@ -7,7 +7,18 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { emptyDocument } from '../../src/web/document/page-document.js';
 import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
-import { builtPage, heldFixture, openIn, proven, slowest, typePedal, writePage } from './on-page.js';
+import {
+  builtPage,
+  heldFixture,
+  kept,
+  lineOf,
+  openIn,
+  proven,
+  slowest,
+  tiles,
+  typePedal,
+  writePage,
+} from './on-page.js';
 
 /** Counts what is printed in a tab in place of printing it. */
 const countPrints = 'window.prints = 0; window.print = () => { window.prints += 1; };';
@@ -105,7 +116,89 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     await page.getByRole('alert').getByText('let this page open windows').waitFor();
     await context.close();
   });
+
+  test('two customers: back at the first nothing is lost, and a reload keeps both', async () => {
+    const path = join(folder, 'two.html');
+    const shop = await heldFixture('shops/marram-street.yaml');
+    await writePage(path, { board: await heldFixture('boards/gig-board.yaml'), shop });
+    const context = await browser.newContext({ viewport: { width: 360, height: 800 } });
+    const { page, incidents } = await openIn(context, path);
+    const first = [...(await tiles(page)), 'Ruff wah'];
+    await typePedal(page, 'Ruff wah 9v 5 neg');
+    await lineOf(page).fill('Gorse drive 9v 8 neg');
+    // Before anything of it is kept, and with a number in a field that was not left.
+    await budgetOf(page).fill('77');
+    await page.keyboard.press('F8');
+    await page.getByRole('heading', { name: 'The last boards' }).waitFor();
+    expect(await tiles(page)).toEqual([]);
+    expect(await lineOf(page).inputValue()).toBe('');
+    expect(await budgetOf(page).inputValue()).toBe('');
+    await expect.poll(() => page.evaluate('document.activeElement.id')).toBe('type-line');
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    expect(await page.getByText('From marram-street.yaml').count()).toBe(1);
+    await typePedal(page, 'Ouzel delay 9v 250 neg');
+    await proven(page);
+    expect(await page.locator('.answer').first().textContent()).toContain('Marram Street shop');
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await lookAt(page)).toMatchObject({ scrolls: false, tooWide: [] });
+
+    await kept(page);
+    await page.reload();
+    await page.locator('.last-boards').waitFor();
+    expect(await tiles(page)).toEqual(['Ouzel delay']);
+    const back = page.getByRole('button', { name: /^Saltings gig board .*, 12 pedals: Pignut tuner,/ });
+    await back.click();
+    await page.locator('h1', { hasText: 'Saltings gig board' }).waitFor();
+    expect(await tiles(page)).toEqual(first);
+    expect(await lineOf(page).inputValue()).toBe('Gorse drive 9v 8 neg');
+    expect(await budgetOf(page).inputValue()).toBe('77');
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    await proven(page);
+    await page.getByRole('button', { name: /^My board .*, 1 pedal: Ouzel delay$/ }).waitFor();
+    await page.reload();
+    await page.locator('h1', { hasText: 'Saltings gig board' }).waitFor();
+    expect(await tiles(page)).toEqual(first);
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
+  test('a board that another tab has open is not taken from it, and is free once that one goes on', async () => {
+    const context = await browser.newContext();
+    const one = await openIn(context, builtPage);
+    await typePedal(one.page, 'Ouzel delay 9v 250 neg');
+    await kept(one.page);
+    const other = await openIn(context, builtPage);
+    const ouzel = other.page.getByRole('button', { name: 'Ouzel delay' });
+    await ouzel.filter({ hasText: '1 pedal' }).click();
+    await other.page.getByText('That board is open in another tab.').waitFor();
+    expect(await tiles(other.page)).toEqual([]);
+    await one.page.keyboard.press('F8');
+    await one.page.locator('.last-boards').waitFor();
+    await ouzel.filter({ hasText: '1 pedal' }).click();
+    await other.page.locator('.tile').waitFor();
+    expect(await tiles(other.page)).toEqual(['Ouzel delay']);
+    await context.close();
+  });
+
+  test('nothing is let go where the browser keeps nothing, and a blank board is not put aside', async () => {
+    const context = await browser.newContext();
+    const refusing = 'IDBFactory.prototype.open = () => { throw new Error("no"); };';
+    const { page } = await openIn(context, builtPage, refusing);
+    await typePedal(page, 'Ouzel delay 9v 250 neg');
+    await page.getByRole('button', { name: 'Close' }).click();
+    await page.keyboard.press('F8');
+    await page.getByRole('alert').getByText('save the board as a file').waitFor();
+    expect(await tiles(page)).toEqual(['Ouzel delay']);
+    const blank = await openIn(context, builtPage);
+    for (let presses = 0; presses < 3; presses += 1) await blank.page.keyboard.press('F8');
+    await typePedal(blank.page, 'Gorse drive 9v 8 neg');
+    await kept(blank.page);
+    expect(await blank.page.locator('.last-boards').count()).toBe(0);
+    await context.close();
+  });
 });
+
+const budgetOf = (page: Page) => page.getByRole('textbox', { name: 'Budget' });
 
 /** How many sides of A4 a page is on paper. */
 async function sides(page: Page): Promise<number | undefined> {

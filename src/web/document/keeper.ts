@@ -13,6 +13,7 @@ export class Keeper {
   readonly #onChange: (keeping: Keeping) => void;
   #next: Kept | null = null;
   #isWriting = false;
+  #settled: Promise<Keeping> = Promise.resolve({ kind: 'kept' });
 
   constructor(write: (kept: Kept) => Promise<void>, onChange: (keeping: Keeping) => void) {
     this.#write = write;
@@ -21,10 +22,15 @@ export class Keeper {
 
   keep(kept: Kept): void {
     this.#next = kept;
-    if (!this.#isWriting) void this.#work();
+    if (!this.#isWriting) this.#settled = this.#work();
   }
 
-  async #work(): Promise<void> {
+  /** What became of the latest, and of all that is given until nothing is left to be written. */
+  settled(): Promise<Keeping> {
+    return this.#settled;
+  }
+
+  async #work(): Promise<Keeping> {
     this.#isWriting = true;
     this.#onChange({ kind: 'keeping' });
     let outcome: Keeping = { kind: 'kept' };
@@ -37,6 +43,7 @@ export class Keeper {
     }
     this.#isWriting = false;
     this.#onChange(outcome);
+    return outcome;
   }
 }
 

@@ -20,6 +20,9 @@ type Entry = Omit<Kept, 'document'> & {
   readonly document: Omit<PageDocument, 'shop'> & { readonly shop: string | null };
 };
 
+/** What is kept, without its shop. */
+export type KeptAlone = Pick<Entry, 'id' | 'changed' | 'document'>;
+
 const [documents, shops] = ['documents', 'shops'];
 
 /** Documents in the browser's database. Each promise is kept when the browser has it on the disk. */
@@ -43,23 +46,23 @@ export class KeptDocuments {
   }
 
   /** Those of a page that can be read, the latest first, and how many there are that another version has kept. */
-  async all(origin: string): Promise<{ readonly kept: readonly Kept[]; readonly foreign: number }> {
-    const transaction = this.#database.transaction([documents, shops]);
-    const entries = (await settled(transaction.objectStore(documents).getAll())) as readonly Entry[];
-    const own = entries.filter((entry) => entry.origin === origin);
+  async all(origin: string): Promise<{ readonly kept: readonly KeptAlone[]; readonly foreign: number }> {
+    const store = this.#database.transaction(documents).objectStore(documents);
+    const own = ((await settled(store.getAll())) as readonly Entry[]).filter((entry) => entry.origin === origin);
     const readable = own.filter((entry) => entry.version === version);
-    const kept = await Promise.all(readable.map((entry) => this.#whole(transaction.objectStore(shops), entry)));
-    return {
-      kept: [...kept].sort((one, other) => other.changed - one.changed),
-      foreign: own.length - readable.length,
-    };
+    const kept = readable.sort((one, other) => other.changed - one.changed);
+    return { kept, foreign: own.length - kept.length };
   }
 
-  async #whole(store: IDBObjectStore, { id, origin, changed, document }: Entry): Promise<Kept> {
-    const { shop: key } = document;
-    const shop = key === null ? null : ((await settled(store.get(key))) as HeldFile);
+  /** A document that is kept, with its shop; null where there is none. */
+  async one(id: string): Promise<PageDocument | null> {
+    const transaction = this.#database.transaction([documents, shops]);
+    const entry = (await settled(transaction.objectStore(documents).get(id))) as Entry | undefined;
+    if (entry === undefined) return null;
+    const { shop: key } = entry.document;
+    const shop = key === null ? null : ((await settled(transaction.objectStore(shops).get(key))) as HeldFile);
     if (shop !== null && key !== null) this.#shops.set(shop, key);
-    return { id, origin, changed, document: { ...nothingMade, ...document, shop } };
+    return { ...nothingMade, ...entry.document, shop };
   }
 
   async keep({ id, origin, changed, document }: Kept): Promise<void> {

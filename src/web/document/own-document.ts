@@ -4,6 +4,14 @@ import type { PageDocument } from './page-document.js';
 /** Where a tab remembers which document is its own, over a reload and a crash. */
 const tabKey = 'boardfeed-document';
 
+/** The document that a tab has open. */
+export type OwnDocument = Kept & {
+  /** Whether the browser does not keep it yet. */
+  readonly isNew: boolean;
+  /** Lets other tabs have it. */
+  readonly release: () => void;
+};
+
 /**
  * The document that this tab goes on with, which no other one has open: its own one after a reload, else the latest of this
  * page, else a new one.
@@ -12,32 +20,35 @@ export async function ownDocument(
   store: KeptDocuments,
   origin: string,
   fresh: PageDocument,
-): Promise<Kept & { readonly isElsewhere: boolean; readonly foreign: number }> {
+): Promise<OwnDocument & { readonly isElsewhere: boolean; readonly foreign: number }> {
   const { kept, foreign } = await store.all(origin);
   const mine = sessionStorage.getItem(tabKey);
   const latest = kept[0];
   const candidates = [kept.find(({ id }) => id === mine), latest].filter((one) => one !== undefined);
-  for (const one of candidates) if (await claim(one.id)) return remembered({ ...one, isElsewhere: false, foreign });
+  for (const { id, changed } of candidates) {
+    const release = await claim(id);
+    if (release === null) continue;
+    const document = await store.one(id);
+    if (document === null) throw new Error('the browser has lost a board');
+    rememberOwn(id);
+    return { id, origin, changed, document, isNew: false, release, isElsewhere: false, foreign };
+  }
   const id = crypto.randomUUID();
-  await claim(id);
-  return remembered({
-    ...{ id, origin, changed: Date.now(), document: fresh },
-    isElsewhere: latest !== undefined,
-    foreign,
-  });
+  const release = await claim(id);
+  if (release === null) throw new Error('somebody else holds what was made just now');
+  rememberOwn(id);
+  const isElsewhere = latest !== undefined;
+  return { id, origin, changed: Date.now(), document: fresh, isNew: true, release, isElsewhere, foreign };
 }
 
-function remembered<One extends Kept>(one: One): One {
-  sessionStorage.setItem(tabKey, one.id);
-  return one;
-}
+/** After a reload the tab goes on with this document. */
+export const rememberOwn = (id: string): void => sessionStorage.setItem(tabKey, id);
 
-/** Holds a document for as long as the tab is open; false where another tab holds it. A crash gives it free. */
-const claim = async (id: string): Promise<boolean> =>
+/** Holds a document until it is released or the tab is closed; null where a tab holds it. A crash gives it free. */
+export const claim = async (id: string): Promise<(() => void) | null> =>
   new Promise((resolve) => {
-    const forever = new Promise<never>(() => undefined);
     void navigator.locks.request(`boardfeed ${id}`, { ifAvailable: true }, async (lock) => {
-      resolve(lock !== null);
-      if (lock !== null) await forever;
+      if (lock === null) resolve(null);
+      else await new Promise<void>((release) => resolve(release));
     });
   });

@@ -1,0 +1,95 @@
+import { boardData, boardName, statedPedals } from './board-data.js';
+import { Keeper, whyNotKept, type Keeping } from './keeper.js';
+import type { KeptAlone, KeptDocuments } from './kept-documents.js';
+import { isBlank } from './next-customer.js';
+import { claim, rememberOwn, type OwnDocument } from './own-document.js';
+import type { PageDocument } from './page-document.js';
+
+/** A board that is kept in the browser, as one knows it again. */
+export type KeptBoard = {
+  readonly id: string;
+  readonly name: string;
+  /** Milliseconds since 1970. */
+  readonly changed: number;
+  /** What the pedals are called. */
+  readonly pedals: readonly string[];
+};
+
+/** Another document that the page goes on with, or a sentence that says why it does not. */
+export type Turned =
+  { readonly kind: 'turned'; readonly document: PageDocument } | { readonly kind: 'refused'; readonly why: string };
+
+/** The boards of a page that the browser keeps, of which one is on the page. */
+export class Shelf {
+  readonly #store: KeptDocuments;
+  readonly #origin: string;
+  readonly #keeper: Keeper;
+  #own: Pick<OwnDocument, 'id' | 'release'>;
+  /** What of the own one was given to be kept last; null where nothing was. */
+  #latest: PageDocument | null;
+  #told: (keeping: Keeping) => void = () => undefined;
+
+  constructor(store: KeptDocuments, own: OwnDocument) {
+    this.#store = store;
+    this.#origin = own.origin;
+    this.#own = own;
+    this.#latest = own.isNew ? null : own.document;
+    this.#keeper = new Keeper(
+      (kept) => store.keep(kept),
+      (keeping) => this.#told(keeping),
+    );
+  }
+
+  /** Keeps what is on the page. */
+  keep(document: PageDocument, told = this.#told): void {
+    this.#told = told;
+    this.#latest = document;
+    this.#keeper.keep({ id: this.#own.id, origin: this.#origin, changed: Date.now(), document });
+  }
+
+  /** The boards that are not on the page and have something on them, the latest first. */
+  async others(): Promise<readonly KeptBoard[]> {
+    const { kept } = await this.#store.all(this.#origin);
+    return kept.filter(({ id, document }) => id !== this.#own.id && !isBlank(document)).map(keptBoard);
+  }
+
+  /** Puts what is present aside and goes on with a new document. */
+  async begin(document: PageDocument, present: () => PageDocument): Promise<Turned> {
+    const turned = await this.#turn(crypto.randomUUID(), present, () => Promise.resolve(document));
+    if (turned.kind === 'turned') this.keep(document);
+    return turned;
+  }
+
+  /** Puts what is present aside and goes on with a document that is kept. */
+  takeUp(id: string, present: () => PageDocument): Promise<Turned> {
+    return this.#turn(id, present, () => this.#store.one(id));
+  }
+
+  /** Nothing is let go before the browser has it on the disk, with all that was made while it was written. */
+  async #turn(id: string, present: () => PageDocument, find: () => Promise<PageDocument | null>): Promise<Turned> {
+    const release = await claim(id);
+    if (release === null) return { kind: 'refused', why: 'That board is open in another tab.' };
+    try {
+      const document = await find();
+      if (document === null) throw new Error('the browser has lost a board');
+      if (present() !== this.#latest) this.keep(present());
+      const keeping = await this.#keeper.settled();
+      if (keeping.kind === 'not kept') {
+        release();
+        return { kind: 'refused', why: keeping.why };
+      }
+      this.#own.release();
+      [this.#own, this.#latest] = [{ id, release }, document];
+      rememberOwn(id);
+      return { kind: 'turned', document };
+    } catch (error) {
+      release();
+      return { kind: 'refused', why: whyNotKept(error) };
+    }
+  }
+}
+
+function keptBoard({ id, changed, document: { board } }: KeptAlone): KeptBoard {
+  const data = boardData(board.text);
+  return { id, changed, name: boardName(data), pedals: statedPedals(data).map(({ name }) => name) };
+}
