@@ -7,6 +7,7 @@ import type { Keeping } from './document/keeper.js';
 import type { PageDocument } from './document/page-document.js';
 import { textWithLine } from './document/type-pedal.js';
 import type { Inquiry, News, Question, SheetOrder } from './worker/messages.js';
+import type { ToldPlan } from './worker/told-answer.js';
 import type { ToldChoice } from './worker/told-choices.js';
 import { heard, nothingHeard, type Heard } from './worker/heard.js';
 
@@ -18,6 +19,8 @@ export type PageState = {
   readonly pedals: ReadonlySignal<readonly StatedPedal[]>;
   /** What the worker has said; of an older document until it has said something of this one. */
   readonly heard: ReadonlySignal<Heard>;
+  /** The last plan that was settled before the present step; null where there was none. */
+  readonly earlier: ReadonlySignal<ToldPlan | null>;
   /** The choice that is looked at; null for the answer itself. */
   readonly choice: ReadonlySignal<ToldChoice | null>;
   /** Whether the answer is about the document that is there, and no better one will come. */
@@ -47,8 +50,8 @@ export type Effects = {
   readonly ask: (question: Question) => void;
   readonly inquire: (inquiry: Inquiry) => void;
   readonly order: (order: Omit<SheetOrder, 'date'>) => void;
-  /** Opens a sheet and prints it; a sentence where the browser does not. */
-  readonly printPage: (page: string) => string | null;
+  /** Opens a sheet and prints it; `refuse` is told what to do where the browser does not. */
+  readonly printPage: (page: string, refuse: (sentence: string) => void) => void;
 };
 
 /** The state of a page that begins with a document. */
@@ -59,6 +62,7 @@ export function createState(
   const history = signal(begunWith(first));
   const about = signal(1);
   const told = signal<Heard>(nothingHeard);
+  const earlier = signal<ToldPlan | null>(null);
   const keeping = signal<Keeping>({ kind: 'kept' });
   const notices = signal<readonly string[]>([]);
   const document = computed(() => history.value.present);
@@ -75,6 +79,8 @@ export function createState(
     if (document.value === before) return;
     effects.keep(document.value, (one) => (keeping.value = one));
     if (isSameQuestion(before, document.value)) return;
+    // A pedal is one step from its first key to its last: what it changes stays marked until the next step.
+    if (textWithLine(before) === null) earlier.value = settledPlan(told.value, about.value) ?? earlier.value;
     about.value += 1;
     ask();
   }
@@ -85,6 +91,7 @@ export function createState(
     data,
     pedals: computed(() => statedPedals(data.value)),
     heard: told,
+    earlier,
     choice,
     isSettled: computed(() => isSettledFor(told.value, about.value)),
     keeping,
@@ -97,7 +104,7 @@ export function createState(
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
     replace: (next) => {
-      [history.value, told.value] = [begunWith(next), nothingHeard];
+      [history.value, told.value, earlier.value] = [begunWith(next), nothingHeard, null];
       about.value += 1;
       ask();
     },
@@ -105,11 +112,8 @@ export function createState(
     dismissNotices: () => (notices.value = []),
     onNews: (news) => {
       if (news.about !== about.value) return;
-      if (news.kind !== 'sheet') told.value = heard(told.value, news);
-      else {
-        const refused = effects.printPage(news.page);
-        if (refused !== null) notice(refused);
-      }
+      if (news.kind === 'sheet') effects.printPage(news.page, notice);
+      else told.value = heard(told.value, news);
     },
   };
 }
@@ -117,6 +121,9 @@ export function createState(
 /** A final answer stays as it is, whatever else is still worked out beside it. */
 const isSettledFor = ({ about, isDone, answer }: Heard, document: number): boolean =>
   about === document && (isDone || (answer?.about === document && answer.isFinal));
+
+const settledPlan = (heard: Heard, document: number): ToldPlan | null =>
+  isSettledFor(heard, document) && heard.answer?.told.kind === 'plan' ? heard.answer.told : null;
 
 /** What is asked of a document: of its board with the pedal that is being typed, where that is one already. */
 const questionOf = (document: PageDocument, about: number): Question => {

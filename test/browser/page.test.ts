@@ -119,7 +119,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     const { page, incidents } = await openIn(context, path);
     await proven(page);
     const lead = (text: string) => page.locator('.leads > li', { hasText: text });
-    const before = await lead('Bogbean drive').locator('span').first().textContent();
+    const before = await lead('Bogbean drive').locator('.lead-place').textContent();
     const from = await page.locator('.drawing-wide [data-pedal="bogbean-drive"] rect').first().boundingBox();
     const to = await page.locator('.drawing-wide [data-output="staithe-5 1 2"] rect').first().boundingBox();
     if (from === null || to === null) throw new Error('the drawing lacks them');
@@ -132,9 +132,15 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     await page.mouse.up();
     await lead('Bogbean drive: Staithe 5, output 2').waitFor();
     await proven(page);
+    // What that changed is marked in the list, in the drawing and above both, in words.
+    expect(await lead('Bogbean drive').locator('.change').textContent()).toBe('→ moved');
+    const mark = '.drawing-wide [data-pedal="bogbean-drive"] .change-tag';
+    expect(await page.locator(mark).textContent()).toBe('→ moved');
+    expect((await lookAt(page)).drawing.flaws.filter((flaw) => !flaw.endsWith('leaves the drawing'))).toEqual([]);
+    await page.getByText(/^Since the last answer: .*\d moved/).waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await proven(page);
-    expect(await lead('Bogbean drive').locator('span').first().textContent()).toBe(before);
+    expect(await lead('Bogbean drive').locator('.lead-place').textContent()).toBe(before);
     await page.getByRole('button', { name: 'Move Bogbean drive' }).focus();
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: /^Staithe 5 output 2/ }).focus();

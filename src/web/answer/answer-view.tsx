@@ -1,5 +1,6 @@
 import type { PageState } from '../page-state.js';
 import { WaysOut } from './ways-out.js';
+import { changedText, changeMarks, whatChanged, type Change, type Changed } from './what-changed.js';
 import { letGo } from '../document/pins.js';
 import type { Bill, ToldAnswer, ToldNoPlan, ToldPlan } from '../worker/told-answer.js';
 import type { ToldFault } from '../worker/messages.js';
@@ -42,8 +43,8 @@ function Said({ state }: { readonly state: PageState }) {
   return (
     <>
       {faults.length > 0 && <Faults faults={faults} more={more} />}
-      {choice !== null && <Plan plan={choice.plan} />}
-      {choice === null && answer !== null && !isOutdone && <Told told={answer.told} />}
+      {choice !== null && <Plan plan={choice.plan} before={null} />}
+      {choice === null && answer !== null && !isOutdone && <Told told={answer.told} before={state.earlier.value} />}
       {choice === null && answer?.told.kind === 'none' && <Ways state={state} letGo={answer.told.letGo} />}
     </>
   );
@@ -72,17 +73,24 @@ function standingOf(state: PageState): string {
   return told.kind === 'plan' ? told.headline.standing : told.lead;
 }
 
-function Told({ told }: { readonly told: ToldAnswer }) {
-  return told.kind === 'plan' ? <Plan plan={told} /> : <NoPlan told={told} />;
+/** The plan that was told before, which what is told now is held against. */
+type Before = { readonly before: ToldPlan | null };
+
+function Told({ told, before }: Before & { readonly told: ToldAnswer }) {
+  return told.kind === 'plan' ? <Plan plan={told} before={before} /> : <NoPlan told={told} />;
 }
 
-function Plan({ plan: { headline, bill, confirm, cautions } }: { readonly plan: ToldPlan }) {
+function Plan({ plan, before }: Before & { readonly plan: ToldPlan }) {
+  const { headline, bill, confirm, cautions } = plan;
+  const changed = whatChanged(before, plan);
+  const since = changedText(changed);
   return (
     <>
       <p class="headline">
         {headline.cost} {headline.counts}
       </p>
-      {bill.lines.length > 0 && <BillTable bill={bill} />}
+      {since !== null && <p>{since}</p>}
+      {bill.lines.length + changed.billGone.length > 0 && <BillTable bill={bill} changed={changed} />}
       <Remarks title="Confirm before plugging in" remarks={confirm} />
       <Remarks title="Cautions" remarks={cautions} />
     </>
@@ -102,15 +110,30 @@ function LetGo({ state, letGo: pedals }: { readonly state: PageState; readonly l
   );
 }
 
-function BillTable({ bill: { lines, total } }: { readonly bill: Bill }) {
+type BillProps = { readonly bill: Bill; readonly changed: Changed };
+
+function BillTable({ bill: { lines, total }, changed }: BillProps) {
   return (
     <table class="bill">
       <caption class="unseen">What to buy</caption>
       <tbody>
-        {lines.map(({ text, price }) => (
-          <tr key={text}>
-            <th scope="row">{text}</th>
+        {lines.map(({ units, name, price }) => (
+          <tr key={name}>
+            <th scope="row">
+              {units} × {name} <BillMark {...changed.bill.get(name)} />
+            </th>
             <td>{price}</td>
+          </tr>
+        ))}
+        {changed.billGone.map(({ units, name }) => (
+          <tr key={`gone ${name}`}>
+            <th scope="row">
+              <del>
+                {units} × {name}
+              </del>{' '}
+              <BillMark change="gone" />
+            </th>
+            <td />
           </tr>
         ))}
       </tbody>
@@ -121,6 +144,16 @@ function BillTable({ bill: { lines, total } }: { readonly bill: Bill }) {
         </tr>
       </tfoot>
     </table>
+  );
+}
+
+function BillMark({ change, was = 0 }: { readonly change?: Change; readonly was?: number }) {
+  if (change === undefined) return null;
+  return (
+    <>
+      <b class="change">{changeMarks[change]}</b>
+      {was > 0 && <span class="minor"> was {was}</span>}
+    </>
   );
 }
 

@@ -1,12 +1,15 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
 import type { PedalId } from '../../domain/quantities.js';
+import type { Changed } from '../answer/what-changed.js';
 import type { ToldPlan } from '../worker/told-answer.js';
+import { markChanged } from './mark-changed.js';
 import type { HandState } from './hand.js';
 
 type DrawingProps = {
   readonly figures: ToldPlan['figures'];
   readonly rows: ToldPlan['rows'];
+  readonly changed: Changed;
   readonly hand: HandState;
   /** Called with an output that is touched. */
   readonly look: (output: string | null) => void;
@@ -19,11 +22,12 @@ type Drag = { readonly x: number; readonly y: number; readonly output: string | 
 const slack = 6;
 
 /** The drawing of the reports, in which pedals and leads can be dragged to outputs with a mouse or a pen. */
-export function BoardDrawing({ figures, rows, hand, look }: DrawingProps) {
+export function BoardDrawing({ figures, rows, changed, hand, look }: DrawingProps) {
   const board = useRef<HTMLDivElement>(null);
   const start = useRef<{ readonly x: number; readonly y: number; readonly pedal: PedalId } | null>(null);
   const [drag, setDrag] = useState<Drag | null>(null);
   useEffect(() => markOutputs(board.current, hand, drag?.output ?? null), [hand.places, hand.moving, drag?.output]);
+  useEffect(() => markChanged(board.current, changed), [changed]);
   const place = hand.places.find(({ output }) => output === drag?.output);
 
   const down = (event: PointerEvent): void => {

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 
 import type { PedalId } from '../../domain/quantities.js';
 import type { Berth } from '../../planning/check/places-for.js';
+import { whatChanged } from '../answer/what-changed.js';
 import { pinnedAt } from '../document/pins.js';
 import type { PageState } from '../page-state.js';
 import type { ToldChoice } from '../worker/told-choices.js';
@@ -38,6 +39,7 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
   }, [moving, plan]);
   const [looked, look] = useState<string | null>(null);
   const room = plan.rooms.find(({ output }) => output === looked);
+  const changed = whatChanged(state.earlier.value, plan);
   const pin = (berth: Berth): void => {
     if (moving !== null) state.change(pinnedAt(moving, berth, plan.pinned));
     move(null);
@@ -53,8 +55,14 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
           <b>{room.name}.</b> {room.texts.join(' ')}
         </p>
       )}
-      <BoardDrawing figures={plan.figures} rows={plan.rows} hand={{ moving, places, move, pin }} look={look} />
-      <LeadList state={state} rows={plan.rows} hand={{ moving, places, move, pin }} />
+      <BoardDrawing
+        figures={plan.figures}
+        rows={plan.rows}
+        changed={changed}
+        hand={{ moving, places, move, pin }}
+        look={look}
+      />
+      <LeadList state={state} rows={plan.rows} changed={changed} hand={{ moving, places, move, pin }} />
       <details>
         <summary>What more fits on each output</summary>
         <ul>

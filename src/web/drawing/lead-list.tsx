@@ -1,13 +1,14 @@
 import type { PedalId } from '../../domain/quantities.js';
+import { changeMarks, whereText, type Changed } from '../answer/what-changed.js';
 import { letGo } from '../document/pins.js';
 import type { PageState } from '../page-state.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import type { HandState } from './hand.js';
 
-type Rows = { readonly rows: ToldPlan['rows']; readonly hand: HandState };
+type Rows = { readonly rows: ToldPlan['rows']; readonly hand: HandState; readonly changed: Changed };
 
 /** What the drawing shows as a list, a pedal a row: all that can be done in the drawing can be done here by keyboard. */
-export function LeadList({ state, rows, hand }: Rows & { readonly state: PageState }) {
+export function LeadList({ state, rows, hand, changed }: Rows & { readonly state: PageState }) {
   const pins = new Set(state.document.value.pins.map(({ pedal }) => pedal));
   const { why: asked, about } = state.heard.value;
   const why = asked?.about === about ? asked : null;
@@ -16,8 +17,10 @@ export function LeadList({ state, rows, hand }: Rows & { readonly state: PageSta
       {rows.map((row) => (
         <li key={row.feed.pedal}>
           <span>
-            <b>{row.mark}</b> {row.pedal}: {row.unit}
-            {row.outputs === '' ? '' : `, output ${row.outputs}`}, {row.setting}
+            <span class="lead-place">
+              <b>{row.mark}</b> {row.pedal}: {whereText(row)}
+            </span>
+            <RowChange changed={changed.pedals.get(row.feed.pedal)} />
           </span>
           {pins.has(row.feed.pedal) && (
             <button type="button" class="quiet" onClick={() => state.change(letGo(row.feed.pedal))}>
@@ -45,7 +48,25 @@ export function LeadList({ state, rows, hand }: Rows & { readonly state: PageSta
           {hand.moving === row.feed.pedal && <Places pedal={row.feed.pedal} name={row.pedal} hand={hand} />}
         </li>
       ))}
+      {changed.gone.map((name) => (
+        <li key={`gone ${name}`}>
+          <span>
+            <del>{name}</del> <b class="change">{changeMarks.gone}</b>
+          </span>
+        </li>
+      ))}
     </ol>
+  );
+}
+
+function RowChange({ changed }: { readonly changed: ReturnType<Changed['pedals']['get']> }) {
+  if (changed === undefined) return null;
+  return (
+    <>
+      {' '}
+      <b class="change">{changeMarks[changed.change]}</b>
+      {changed.was !== null && <span class="minor"> was on {changed.was}</span>}
+    </>
   );
 }
 

@@ -38,7 +38,7 @@ export type Room = {
 
 /** What is bought, with prices that add up. */
 export type Bill = {
-  readonly lines: readonly { readonly text: string; readonly price: string }[];
+  readonly lines: readonly { readonly units: number; readonly name: string; readonly price: string }[];
   readonly total: string;
 };
 
@@ -108,7 +108,8 @@ const roomsOf = ({ speech, hookup }: PlanHandout): readonly Room[] =>
 
 const billOf = ({ shopping, wiring, speech: { board } }: PlanHandout): Bill => ({
   lines: shopping.map(({ units, name, price }) => ({
-    text: `${units} × ${name}`,
+    units,
+    name,
     price: priceText(minorUnits(price * units), board),
   })),
   total: priceText(wiring.score.money, board),
