@@ -7,6 +7,7 @@ import { wantedJson } from './json/wanted-codec.js';
 import { labelSheet } from './labels/sheet.js';
 import { markdownText } from './page/markdown.js';
 import { pageText } from './page/page.js';
+import { shortNamed } from './sheet/short-names.js';
 import { sheetText } from './sheet/sheet.js';
 
 /** What can be made of an answer to take home. */
@@ -46,7 +47,8 @@ const makers: Readonly<Record<Exclude<ReportFormat, 'json'>, (handout: Handout, 
 export function reportText(format: ReportFormat, input: ReportInput): string {
   const { kit, answer, occasion = { shop: null, date: null } } = input;
   if (format === 'json') return answer.kind === 'wanted' ? wantedJson(answer) : answerJson(kit, answer);
-  return makers[format](handoutOf(input), occasion);
+  const named = format === 'sheet' ? { ...input, kit: shortNamed(kit) } : input;
+  return makers[format](handoutOf(named), occasion);
 }
 
 /** The reports that there are of one kind of result. */

@@ -101,6 +101,18 @@ export async function lookAt(page: Page): Promise<Look> {
   return await page.evaluate<Look>('({ scrolls: look.scrolls(), tooWide: look.tooWide(), drawing: look.drawing() })');
 }
 
+/** The smallest print on it, in points. */
+export async function smallestPrint(page: Page): Promise<{ readonly drawing: number; readonly words: number }> {
+  await page.evaluate(await readFile(inPage, 'utf8'));
+  return await page.evaluate('look.smallestPrint()');
+}
+
+/** How many sides of this paper it prints on. */
+export async function printedSides(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const pdf = await page.pdf({ format, preferCSSPageSize: true });
+  return pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0;
+}
+
 /** What axe finds wrong, a line each, by the rules of WCAG up to 2.2 AA and its own best practices. */
 export async function axeFindings(page: Page): Promise<readonly string[]> {
   await page.evaluate(axe.source);

@@ -36,6 +36,23 @@ globalThis.look = (() => {
 
     scrolls: () => document.scrollingElement.scrollWidth > innerWidth,
 
+    /** How large the smallest print is, in points, in drawings and in all other words; what is not seen is not counted. */
+    smallestPrint: () => {
+      const points = 72 / 96;
+      const texts = [...document.querySelectorAll('svg text')].filter(isShown);
+      const hasWords = (element) =>
+        [...element.childNodes].some((node) => node.nodeType === 3 && node.data.trim() !== '');
+      const words = [...document.querySelectorAll('body *:not(svg *)')].filter(
+        (element) => isShown(element) && hasWords(element) && !element.closest('.unseen,svg'),
+      );
+      return {
+        drawing: Math.min(
+          ...texts.map((text) => Number(text.getAttribute('font-size')) * text.getScreenCTM().a * points),
+        ),
+        words: Math.min(...words.map((element) => parseFloat(getComputedStyle(element).fontSize) * points)),
+      };
+    },
+
     /** What overlaps or sticks out in the drawings that are shown, in words; and how many texts were looked at. */
     drawing: () => {
       const flaws = [];

@@ -9,7 +9,8 @@ import { fitText } from './wrap-text.js';
 export type Piece =
   | { readonly kind: 'text'; readonly text: string; readonly strong?: boolean; readonly soft?: boolean }
   | { readonly kind: 'mark'; readonly hazard: Hazard }
-  | { readonly kind: 'sign'; readonly polarity: Polarity };
+  | { readonly kind: 'sign'; readonly polarity: Polarity }
+  | { readonly kind: 'bar'; readonly percent: number };
 
 /** What stands in an area, from top to bottom. */
 export type Block =
@@ -21,6 +22,8 @@ export type Block =
       readonly aside: readonly Piece[];
       readonly rest: readonly Piece[];
     }
+  /** A text in no more than a line, and after it the rest, which begins a line only where it must. */
+  | { readonly kind: 'line'; readonly text: string; readonly rest: readonly Piece[] }
   /** A text in as many lines as it takes. */
   | { readonly kind: 'paragraph'; readonly text: string; readonly size: 'name' | 'plain' }
   /** One after the other, in as many lines as it takes. */
@@ -33,6 +36,8 @@ const leading = 1.25;
 /** How far a base line is below the top of its line, for each unit of size. */
 const ascent = 0.95;
 const barHeight = 4;
+/** Of a bar in a line with other things. */
+const barWidth = 36;
 const barSpace = 3;
 const partingSpace = 4;
 const paragraphGap = 3;
@@ -69,6 +74,9 @@ function addBlock(growing: Growing, block: Block, width: number, sizes: TextSize
     case 'head':
       addHead(growing, block, width, sizes);
       break;
+    case 'line':
+      addLine(growing, block, width, sizes);
+      break;
     case 'paragraph': {
       const strong = block.size === 'name';
       addText(growing, block.text, { x: 0, width, size: sizes[block.size], strong, soft: false, most: Infinity });
@@ -89,6 +97,26 @@ function addBlock(growing: Growing, block: Block, width: number, sizes: TextSize
   }
 }
 
+/** The text is cut for the rest to stay in its line where that leaves it a half, else to the whole line. */
+function addLine(
+  growing: Growing,
+  { text, rest }: Extract<Block, { kind: 'line' }>,
+  width: number,
+  sizes: TextSizes,
+): void {
+  const size = sizes.plain;
+  const besides = widthBesides(rest, sizes);
+  const most = besides <= width / 2 ? width - besides : width;
+  const top = growing.bottom;
+  const manner = { x: 0, width: most, size, strong: true, soft: false, most: 1 };
+  const taken = addText(growing, text, manner);
+  growing.bottom = top;
+  addFlow(growing, rest, width, sizes, taken === 0 ? 0 : taken + pieceGap * size);
+}
+
+const widthBesides = (pieces: readonly Piece[], sizes: TextSizes): number =>
+  pieces.reduce((sum, piece) => sum + pieceGap * sizes.plain + pieceWidth(piece, sizes), 0);
+
 function addHead(
   growing: Growing,
   { text, size: of, aside, rest }: Extract<Block, { kind: 'head' }>,
@@ -96,7 +124,7 @@ function addHead(
   sizes: TextSizes,
 ): void {
   const size = sizes[of];
-  const besides = aside.reduce((sum, piece) => sum + pieceGap * sizes.plain + pieceWidth(piece, sizes), 0);
+  const besides = widthBesides(aside, sizes);
   const isBeside = textWidth(text, { size, strong: true }) + besides <= width;
   const top = growing.bottom;
   addText(growing, text, { x: 0, width, size, strong: true, soft: false, most: 2 });
@@ -127,7 +155,8 @@ const lineOf = (text: string, setting: { readonly size: number; readonly strong:
   full: null,
 });
 
-function addText(growing: Growing, text: string, { x, width, size, strong, soft, most }: Manner): void {
+/** @returns how wide its widest line is */
+function addText(growing: Growing, text: string, { x, width, size, strong, soft, most }: Manner): number {
   const { lines, cut } = fitText(text, width, { size, strong }, most);
   for (const [at, line] of lines.entries()) {
     growing.texts.push({
@@ -143,10 +172,11 @@ function addText(growing: Growing, text: string, { x, width, size, strong, soft,
     });
     growing.bottom += leading * size;
   }
+  return Math.max(0, ...lines.map((line) => line.width));
 }
 
-function addFlow(growing: Growing, pieces: readonly Piece[], width: number, sizes: TextSizes): void {
-  let x = 0;
+function addFlow(growing: Growing, pieces: readonly Piece[], width: number, sizes: TextSizes, from = 0): void {
+  let x = from;
   const height = leading * sizes.plain;
   for (const piece of pieces) {
     const wide = pieceWidth(piece, sizes);
@@ -180,6 +210,8 @@ function pieceWidth(piece: Piece, { plain, mark }: TextSizes): number {
       return markSide(mark) + markGap(mark) + textWidth(hazardWords[piece.hazard], { size: mark, strong: true });
     case 'sign':
       return signWidth(plain);
+    case 'bar':
+      return barWidth;
   }
 }
 
@@ -207,6 +239,11 @@ function addPiece(growing: Growing, piece: Piece, place: PiecePlace, sizes: Text
       const height = signHeight * plain;
       const top = y - plain * 0.36 - height / 2;
       growing.signs.push({ polarity: piece.polarity, x, y: top, width: signWidth(plain), height });
+      break;
+    }
+    case 'bar': {
+      const top = y - plain * 0.36 - barHeight / 2;
+      growing.bars.push({ percent: piece.percent, x, y: top, width: barWidth, height: barHeight });
       break;
     }
   }

@@ -2,8 +2,21 @@ import { outputsOfStrip, type DrawnBoard } from './drawn-board.js';
 import { tagSize } from './tag.js';
 import type { TextSizes } from './text-size.js';
 
-/** For what room a board is drawn: a desk or a sheet of paper, a phone, or a third of a sheet beside others. */
-export type DrawingSize = 'wide' | 'narrow' | 'small';
+/** For what room a board is drawn: a desk, a phone, a sheet of paper with words around, or a third of a sheet beside others. */
+export type DrawingSize = 'wide' | 'narrow' | 'sheet' | 'small';
+
+/** What is left free around things, above and below them. */
+export type Space = {
+  /** Inside a supply, an output and a pedal. */
+  readonly inside: { readonly strip: number; readonly output: number; readonly pedal: number };
+  /** Between one supply, stretch of outputs, output or pedal and the next. */
+  readonly between: {
+    readonly strips: number;
+    readonly runs: number;
+    readonly outputs: number;
+    readonly pedals: number;
+  };
+};
 
 /** What decides how large things are, in the drawing's units of about one pixel. */
 export type Measures = {
@@ -15,14 +28,20 @@ export type Measures = {
   /** Room for the number at an end of a lead. */
   readonly tag: number;
   readonly sizes: TextSizes;
-  /** Between one pedal and the next. */
-  readonly gap: number;
+  readonly space: Space;
   /** Between one lane of leads and the next, at most. */
   readonly lane: number;
   /** Little room for words: one below the other rather than side by side. */
   readonly isTight: boolean;
   /** Only names, numbers, volts and marks. */
   readonly isTerse: boolean;
+  /** Little height: all of an output or a pedal in one line as far as may be. */
+  readonly isFlat: boolean;
+};
+
+const roomy: Space = {
+  inside: { strip: 8, output: 4, pedal: 5 },
+  between: { strips: 12, runs: 5, outputs: 3, pedals: 7 },
 };
 
 type Room = Omit<Measures, 'strip' | 'pedal' | 'tag'> & {
@@ -40,10 +59,27 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     cap: 108,
     leastLane: 8,
     sizes: { name: 12, plain: 10.5, mark: 9.5 },
-    gap: 7,
+    space: roomy,
     lane: 14,
     isTight: false,
     isTerse: false,
+    isFlat: false,
+  },
+  // The same paper, of which words take the most: as little high as the least size that can be read allows.
+  sheet: {
+    width: 760,
+    most: { strip: 326, pedal: 378 },
+    cap: null,
+    leastLane: 5,
+    sizes: { name: 10, plain: 10, mark: 10.5 },
+    space: {
+      inside: { strip: 3, output: 1.5, pedal: 2 },
+      between: { strips: 6, runs: 2, outputs: 2, pedals: 2.5 },
+    },
+    lane: 12,
+    isTight: false,
+    isTerse: false,
+    isFlat: true,
   },
   // A small phone, without its margins.
   narrow: {
@@ -52,10 +88,11 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     cap: null,
     leastLane: 5,
     sizes: { name: 11.5, plain: 10.5, mark: 9 },
-    gap: 7,
+    space: roomy,
     lane: 8,
     isTight: true,
     isTerse: false,
+    isFlat: false,
   },
   // Eighty millimetres.
   small: {
@@ -64,10 +101,11 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     cap: null,
     leastLane: 5,
     sizes: { name: 9.5, plain: 8.5, mark: 8 },
-    gap: 4,
+    space: { ...roomy, between: { ...roomy.between, pedals: 4 } },
     lane: 8,
     isTight: true,
     isTerse: true,
+    isFlat: false,
   },
 };
 

@@ -33,3 +33,13 @@ export const partBlocks = ({ name, notes, hazards }: DrawnPart): readonly Block[
     ],
   },
 ];
+
+/** The same in one line as far as may be. */
+export const partLine = ({ name, notes, hazards }: DrawnPart, before: string): Block => ({
+  kind: 'flow',
+  pieces: [
+    { kind: 'text', text: `${before}${name}` },
+    ...hazards.map((hazard): Piece => ({ kind: 'mark', hazard })),
+    ...notes.map((text): Piece => ({ kind: 'text', text, soft: true })),
+  ],
+});

@@ -3,17 +3,23 @@ import type { Hazard } from '../words/hazards.js';
 import type { DrawnPedal } from './drawn-board.js';
 import { faceOf, moved, movedFace, type Block, type Piece } from './face.js';
 import type { Measures } from './measures.js';
-import { capShape, partBlocks } from './part-shape.js';
+import { capShape, partBlocks, partLine } from './part-shape.js';
+import { leastReach } from './plug-height.js';
 import type { PedalShape } from './scene.js';
+import { tagSize } from './tag.js';
 
-const padding = { x: 8, y: 5 } as const;
+const padding = 8;
 
 /** A pedal at the origin, whose cap reaches out to the left. */
 export function pedalShape(pedal: DrawnPedal, measures: Measures): PedalShape {
-  const { pedal: width, cap: capWidth, sizes } = measures;
-  const words = faceOf(pedalBlocks(pedal, measures), width - 2 * padding.x, sizes);
+  const { pedal: width, cap: capWidth, sizes, space } = measures;
+  const words = faceOf(pedalBlocks(pedal, measures), width - 2 * padding, sizes);
   const cap = pedal.parts.length === 0 || capWidth === null ? null : capShape(pedal.parts, capWidth, measures);
-  const height = Math.max(words.height + 2 * padding.y, cap?.height ?? 0);
+  const height = Math.max(
+    words.height + 2 * space.inside.pedal,
+    cap?.height ?? 0,
+    tagSize([], sizes).height + 2 * leastReach,
+  );
   const left = cap === null ? 0 : -cap.width;
   return {
     id: pedal.id,
@@ -22,36 +28,35 @@ export function pedalShape(pedal: DrawnPedal, measures: Measures): PedalShape {
     y: 0,
     width,
     height,
-    face: movedFace(words.face, padding.x, (height - words.height) / 2),
+    face: movedFace(words.face, padding, (height - words.height) / 2),
     cap: cap === null ? null : { ...cap, x: left, height, face: movedFace(cap.face, left, (height - cap.height) / 2) },
     plug: pedal.state === 'off' ? null : { x: left, y: height / 2 },
   };
 }
 
-function pedalBlocks(pedal: DrawnPedal, { cap, isTight, isTerse }: Measures): readonly Block[] {
-  const { name, volts, power, draw, polarity, traits, parts, isExposed } = pedal;
+function pedalBlocks(pedal: DrawnPedal, measures: Measures): readonly Block[] {
+  const { name, parts } = pedal;
+  const { cap, isTerse, isFlat } = measures;
+  const rest = restPieces(pedal, measures);
+  if (isFlat) return [{ kind: 'line', text: name, rest }, ...parts.map((part) => partLine(part, 'through '))];
   const within =
     cap !== null || isTerse
       ? []
       : parts.flatMap((part): readonly Block[] => [...partBlocks(part), { kind: 'parting' }]);
+  return [...within, { kind: 'head', text: name, size: 'name', aside: [], rest }];
+}
+
+function restPieces(pedal: DrawnPedal, { isTight, isTerse, isFlat }: Measures): readonly Piece[] {
+  const { volts, power, draw, polarity, traits, isExposed } = pedal;
   const gets =
-    volts === null ? [] : [voltsAndPower(volts, power, isTight), ...(isTerse || draw === null ? [] : [draw])];
+    volts === null ? [] : [voltsAndPower(volts, power, isTight || isFlat), ...(isTerse || draw === null ? [] : [draw])];
   const sign: readonly Piece[] = polarity === null || isTerse ? [] : [{ kind: 'sign', polarity }];
   return [
-    ...within,
-    {
-      kind: 'head',
-      text: name,
-      size: 'name',
-      aside: [],
-      rest: [
-        ...(pedal.state === 'off' ? [textPiece('without power', 'strong')] : [textPiece(gets.join(', '), 'plain')]),
-        ...sign,
-        ...marksOf(pedal, isTerse),
-        ...(isExposed ? [textPiece('exposed to noise', 'strong')] : []),
-        ...(isTerse ? [] : traits.map((trait) => textPiece(trait, 'soft'))),
-      ],
-    },
+    ...(pedal.state === 'off' ? [textPiece('without power', 'strong')] : [textPiece(gets.join(', '), 'plain')]),
+    ...sign,
+    ...marksOf(pedal, isTerse),
+    ...(isExposed ? [textPiece('exposed to noise', 'strong')] : []),
+    ...(isTerse ? [] : traits.map((trait) => textPiece(trait, 'soft'))),
   ];
 }
 

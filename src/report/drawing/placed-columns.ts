@@ -10,9 +10,6 @@ import { movedStrip } from './strip-shape.js';
 /** Supplies one below the other, and pedals one below the other. */
 export type Columns = { readonly strips: readonly StripShape[]; readonly pedals: readonly PedalShape[] };
 
-/** Between one supply and the next. */
-const stripGap = 12;
-
 /** The supplies in an order in which leads cross little. */
 export function stripsInOrder(board: DrawnBoard): readonly DrawnStrip[] {
   const places = new Map(board.pedals.map(({ id }, at) => [id, at]));
@@ -32,21 +29,21 @@ export function stripsInOrder(board: DrawnBoard): readonly DrawnStrip[] {
 export function placedColumns(
   board: DrawnBoard,
   { strips, pedals }: Columns,
-  { gap }: Measures,
+  { space: { between } }: Measures,
 ): Columns & { readonly height: number } {
-  const height = Math.max(heightOf(strips, stripGap), heightOf(pedals, gap));
-  const evenly = evenlySpread(pedals, gap, height);
+  const height = Math.max(heightOf(strips, between.strips), heightOf(pedals, between.pedals));
+  const evenly = evenlySpread(pedals, between.pedals, height);
   const tops = evenOut(
     strips.map((strip) => {
       const fed = leadsFrom(board, strip.id).flatMap(({ ends }) => ends.map(({ pedal }) => pedal));
       const middles = evenly.filter(({ id }) => fed.includes(id)).map((pedal) => pedal.y + pedal.height / 2);
       return { top: meanOf(middles) - strip.height / 2, weight: middles.length, height: strip.height };
     }),
-    stripGap,
+    between.strips,
     height,
   );
   const placed = strips.map((strip, at) => movedStrip(strip, tops[at] ?? 0));
-  return { height, strips: placed, pedals: nearOutputs(board, placed, evenly, { gap, height }) };
+  return { height, strips: placed, pedals: nearOutputs(board, placed, evenly, { gap: between.pedals, height }) };
 }
 
 const heightOf = (shapes: readonly { readonly height: number }[], gap: number): number =>

@@ -1,6 +1,8 @@
 /** Between a lead that leaves an output and another one that reaches a pedal, so that neither seems to go on as the other. */
 const apart = 3.2;
 const step = 0.5;
+/** How far a number on a lead has to be able to go up and down beside its pedal for a free height to be there. */
+export const leastReach = apart + step;
 
 /**
  * The height at which a lead comes into a pedal, at most `reach` from its middle: that of its own output where it is near, so

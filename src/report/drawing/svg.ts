@@ -71,12 +71,13 @@ const runMarkup = (run: RunShape): Markup => {
   return markup`<g class="run">${rail}${faceMarkup(run.face, run)}</g>\n${run.outputs.map(outputMarkup)}`;
 };
 
-/** One line past all outputs of a stretch, with a branch to each. */
+/** One line past all outputs of a stretch, with a branch to each that is nothing to the right of another one. */
 function railOf({ x, outputs }: RunShape): string {
   const [first, last] = [outputs[0], outputs.at(-1)];
   if (first === undefined || last === undefined) return '';
   const left = round(x + 4.5);
-  const branches = outputs.map((output) => `M${left} ${round(output.socket.y)}H${round(output.x)}`);
+  const atRail = outputs.filter((output) => output.x === first.x);
+  const branches = atRail.map((output) => `M${left} ${round(output.socket.y)}H${round(output.x)}`);
   return `M${left} ${round(first.socket.y)}V${round(last.socket.y)}${branches.join('')}`;
 }
 

@@ -17,7 +17,7 @@ const onOneSide = 6;
 
 /** The choices side by side, each with what it costs, who may hum and its small drawing, on A4 or Letter. */
 export const comparisonSheet = (handout: ComparisonHandout, occasion: Occasion): string =>
-  paperText(handout.head.title, sidesOf(handout, occasion));
+  paperText(handout.head.title, [sidesOf(handout, occasion)]);
 
 function sidesOf(handout: ComparisonHandout, occasion: Occasion): readonly Side[] {
   const { head, impossible, speech, comparison, options } = handout;

@@ -19,11 +19,12 @@ export type Side = readonly Block[];
 
 export const whole = (...sections: readonly (Section | null)[]): Block => ({ kind: 'whole', body: shown(sections) });
 
-export const pair = (left: readonly (Section | null)[], right: readonly (Section | null)[]): Block => ({
-  kind: 'pair',
-  left: shown(left),
-  right: shown(right),
-});
+/** One of which one column has nothing to say takes the whole width. */
+export function pair(left: readonly (Section | null)[], right: readonly (Section | null)[]): Block {
+  const isEmpty = (sections: readonly (Section | null)[]): boolean => sections.every((section) => section === null);
+  if (isEmpty(left) || isEmpty(right)) return whole(...left, ...right);
+  return { kind: 'pair', left: shown(left), right: shown(right) };
+}
 
 export const picture = (section: Section | null, least: number): Block => ({
   kind: 'picture',

@@ -10,7 +10,9 @@ import { standingCautions } from '../words/remarks.js';
 import { digitalTogether } from '../words/shared-grounds.js';
 import { isKept, keptPlaces, plugChecks, shortStopText } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
-import { boardDrawings } from '../drawing/drawings.js';
+import { boardDrawings, sizedDrawing } from '../drawing/drawings.js';
+import { picture, type Block } from './paper.js';
+import { leastWidth } from './print-size.js';
 
 // The parts of a plan's sheet; null where one has nothing to say.
 
@@ -67,10 +69,12 @@ export function buyPart({ shopping, owned, wiring, speech: { board } }: PlanHand
   );
 }
 
-/** The board twice, of which a screen or a sheet of paper shows the one that fits; in several pictures where they are many. */
-export function wiringPart(handout: PlanHandout): Section | null {
-  const drawings = (['wide', 'narrow'] as const).flatMap((size) => boardDrawings(handout, size, size));
-  return part('wiring', 'Wiring', drawings.length === 0 ? null : markup`${drawings.map((one) => markup`${one}\n`)}`);
+/** The board twice, of which a small screen shows the narrow one, in several pictures where they are many. */
+export function wiringPicture(handout: PlanHandout): Block {
+  const flat = sizedDrawing(handout, 'sheet', 'sheet');
+  const drawings = [flat.markup, ...boardDrawings(handout, 'narrow', 'narrow')];
+  const body = handout.hookup.length === 0 ? null : markup`${drawings.map((one) => markup`${one}\n`)}`;
+  return picture(part('wiring', 'Wiring', body), (leastWidth * flat.height) / flat.width);
 }
 
 /** Boxes to tick, what decides most first. */

@@ -1,35 +1,44 @@
+import { textWidth } from '../drawing/text-size.js';
 import type { Markup } from '../page/markup.js';
 import type { Block, Side } from './paper.js';
 
+/** Sides with the size of their print, a class of the style. */
+export type Printed = { readonly sides: readonly Side[]; readonly size: (typeof sizes)[number]['name'] };
+
 /**
- * How large the print is on paper, as a class of the style: the largest with which every side holds what is to be on it, by a
- * guess that errs on the large side, since no paper can be asked. The smallest where even that may not do.
+ * The first of these ways to lay out a sheet whose sides hold what is to be on them, in the largest print that does it, by a
+ * guess that errs on the large side, since no paper can be asked. Where none does, the last one in the smallest.
  */
-export function printSize(sides: readonly Side[]): (typeof sizes)[number]['name'] {
-  const fits = sizes.find(({ points }) => sides.every((side) => heightOf(side, points) <= leastHeight));
-  return (fits ?? smallest).name;
+export function printed(layouts: readonly (readonly Side[])[]): Printed {
+  for (const sides of layouts) {
+    const fits = sizes.find(({ points }) => sides.every((side) => heightOf(side, points) <= leastHeight));
+    if (fits !== undefined) return { sides, size: fits.name };
+  }
+  return { sides: layouts.at(-1) ?? [], size: 'least' };
 }
 
-const smallest = { name: 'least', points: 5.75 } as const;
+/** Nothing is printed smaller than 7 points, whatever the size of the rest. */
 const sizes = [
-  { name: 'usual', points: 8.25 },
-  { name: 'small', points: 7.5 },
-  { name: 'smaller', points: 6.5 },
-  smallest,
+  { name: 'usual', points: 8.5 },
+  { name: 'small', points: 7.75 },
+  { name: 'least', points: 7.1 },
 ] as const;
 
 /** Between the margins, in millimetres: as wide as A4, as high as Letter. */
-const leastWidth = 190;
+export const leastWidth = 190;
 const leastHeight = 261;
 const millimetres = 25.4 / 72;
-/** From one line to the next, and between what begins lines, for each unit of size; and the width of a usual character. */
-const leading = 1.2;
+/** From one line to the next, and between what begins lines, for each unit of size. */
+const leading = 1.17;
 const spacing = 0.2;
-const characterWidth = 0.53;
+/** What a heading has above and below it besides. */
+const aroundHeading = 1;
+/** How much of the most that a text may take the faces take that papers are printed in. */
+const narrower = 0.88;
 
 function heightOf(side: Side, points: number): number {
   const size = points * millimetres;
-  const high = (body: Markup, width: number): number => linesIn(body, width / (size * characterWidth)) * size;
+  const high = (body: Markup, width: number): number => linesIn(body, width / size) * size;
   const heights = side.map((block: Block): number => {
     switch (block.kind) {
       case 'whole':
@@ -43,14 +52,17 @@ function heightOf(side: Side, points: number): number {
   return heights.reduce((sum, height) => sum + height, 0);
 }
 
-/** A line for each element that begins one, and another for each so many characters in it, in units of the size. */
-function linesIn({ markup }: Markup, characters: number): number {
+/** A line for each element that begins one, and another for each time its text fills the width, in units of the size. */
+function linesIn({ markup }: Markup, width: number): number {
   const elements = markup.split(/(?=<(?:h[123]|p|li|tr|caption|footer)\b)/);
   return elements.reduce((sum, element) => {
     const text = element
+      .replace(/<input[^>]*>/g, '__')
       .replace(/<[^>]*>/g, '')
       .replace(/&[^;]*;/g, '_')
       .trim();
-    return text === '' ? sum : sum + leading * (1 + Math.floor(text.length / characters)) + spacing;
+    const filled = textWidth(text, { size: narrower, strong: false }) / width;
+    const around = element.startsWith('<h2') ? aroundHeading : spacing;
+    return text === '' ? sum : sum + leading * (1 + Math.floor(filled)) + around;
   }, 0);
 }

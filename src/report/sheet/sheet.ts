@@ -3,9 +3,9 @@ import { paragraph } from '../page/elements.js';
 import { markup } from '../page/markup.js';
 import { passageSection } from '../page/passages.js';
 import type { Handout, NoPlanHandout, Occasion, PlanHandout } from '../words/handout.js';
-import { footBlock, notesBlock, pair, picture, sheetHead, sideMarkup, whole, type Side } from './paper.js';
-import { buyPart, cautionPart, leftOutPart, meterPart, mindPart, movesPart, readPart, wiringPart } from './parts.js';
-import { printSize } from './print-size.js';
+import { footBlock, notesBlock, pair, sheetHead, sideMarkup, whole, type Side } from './paper.js';
+import { buyPart, cautionPart, leftOutPart, meterPart, mindPart, movesPart, readPart, wiringPicture } from './parts.js';
+import { printed } from './print-size.js';
 import { sheetStyle } from './style.js';
 
 /**
@@ -13,34 +13,48 @@ import { sheetStyle } from './style.js';
  * many. The drawing takes the room that the words leave.
  */
 export const sheetText = (handout: Handout, occasion: Occasion): string =>
-  paperText(handout.title, handout.kind === 'plan' ? planSides(handout, occasion) : [noPlanSide(handout, occasion)]);
+  paperText(
+    handout.title,
+    handout.kind === 'plan' ? planLayouts(handout, occasion) : [[noPlanSide(handout, occasion)]],
+  );
 
-/** These sides as a page of their own. */
-export const paperText = (title: string, sides: readonly Side[]): string =>
-  documentText(
+/** The first of these ways to lay it out that fits, as a page of its own. */
+export function paperText(title: string, layouts: readonly (readonly Side[])[]): string {
+  const { sides, size } = printed(layouts);
+  return documentText(
     title,
     sheetStyle,
-    markup`<main class="${printSize(sides)}">
+    markup`<main class="${size}">
 ${sides.map(sideMarkup)}</main>`,
   );
+}
 
 /** Up to so many pedals have all that is said of them on one side. */
 const mostOnOneSide = 10;
-/** How high a drawing is at least, in millimetres, beside all the words and on a side of its own. */
-const leastDrawing = { oneSide: 70, twoSides: 120 } as const;
 
-function planSides(handout: PlanHandout, occasion: Occasion): readonly Side[] {
+/** All on one side; what is read before plugging, and what while plugging; the drawing with as little beside it as may be. */
+function planLayouts(handout: PlanHandout, occasion: Occasion): readonly (readonly Side[])[] {
   const { cost, counts, standing } = handout.headline;
   const head = sheetHead(handout, occasion, markup`<p><b>${cost}</b> ${counts} ${standing}</p>\n`);
-  const buy = [leftOutPart(handout), movesPart(handout), buyPart(handout)];
-  const [mind, read, drawn] = [mindPart(handout), readPart(handout), wiringPart(handout)];
+  const [leftOut, moves, buy] = [leftOutPart(handout), movesPart(handout), buyPart(handout)];
+  const [mind, read, drawn] = [mindPart(handout), readPart(handout), wiringPicture(handout)];
   const plugged = whole(meterPart(handout), cautionPart(handout));
-  return handout.speech.board.pedals.length <= mostOnOneSide
-    ? [[head, pair([...buy, mind], [read]), picture(drawn, leastDrawing.oneSide), plugged, notesBlock, footBlock]]
-    : [
-        [head, pair(buy, [mind]), picture(drawn, leastDrawing.twoSides), notesBlock],
-        [whole(read), plugged, footBlock],
-      ];
+  const oneSide = [head, pair([leftOut, moves, buy, mind], [read]), drawn, plugged, notesBlock, footBlock];
+  const twoSides = [
+    [
+      [head, pair([leftOut, moves, buy], [mind]), drawn, notesBlock],
+      [whole(read), plugged, footBlock],
+    ],
+    [
+      [head, pair([leftOut, moves], [buy]), drawn],
+      [pair([read], [mind]), plugged, notesBlock, footBlock],
+    ],
+    [
+      [head, pair([leftOut], [moves]), drawn],
+      [pair([read], [buy, mind]), plugged, notesBlock, footBlock],
+    ],
+  ];
+  return handout.speech.board.pedals.length <= mostOnOneSide ? [[oneSide], ...twoSides] : twoSides;
 }
 
 function noPlanSide(handout: NoPlanHandout, occasion: Occasion): Side {

@@ -35,7 +35,7 @@ svg.narrow{display:none}
 footer{margin-top:1em;padding-top:.375em}
 @media screen and (max-width:48rem){
 header h1,header .from{grid-column:1/-1;text-align:left}
-svg.wide{display:none}
+svg.sheet{display:none}
 svg.narrow{display:block}
 .cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
 .cards caption{display:block}
@@ -50,12 +50,14 @@ svg.narrow{display:block}
 @page{margin:9mm 10mm}
 @media print{
 body,svg text{font-family:Arial,"Helvetica Neue",Helvetica,"Liberation Sans","DejaVu Sans Condensed",sans-serif}
-main{font-size:8.25pt;line-height:1.2}
-main.small{font-size:7.5pt}
+main{font-size:8.5pt;line-height:1.17}
+main.small{font-size:7.75pt}
+main.least{font-size:7.1pt}
+h3,caption,thead th,.where,.note,footer{font-size:max(.875em,7.05pt)}
 .side{display:flex;flex-direction:column;height:100vh;break-after:page}
 .side:last-child{break-after:auto}
 .side>*{flex:none}
-.side>#wiring{flex:1 1 0;min-height:30mm;display:flex;flex-direction:column}
+.side>#wiring{flex:0 1 auto;min-height:30mm;display:flex;flex-direction:column}
 .side>.choices{flex:1 1 0;min-height:100mm;grid-auto-rows:minmax(0,1fr)}
 .choices section{display:flex;flex-direction:column;min-height:0}
 .choices svg{flex:1 1 0;min-height:0;width:100%}
@@ -63,7 +65,7 @@ main.small{font-size:7.5pt}
 .of-2,.of-4{grid-template-columns:1fr 1fr}
 .of-3,.of-5,.of-6{grid-template-columns:1fr 1fr 1fr}
 #chart svg{max-height:60mm;margin:0 auto}
-#wiring svg{flex:1 1 0;min-height:0;width:100%}
+#wiring .sheet{flex:0 1 auto;min-height:0;width:100%;height:auto}
 section{margin-top:3pt;padding-top:2pt;border-top-width:.75pt}
 h2{margin-bottom:1pt}
 h3{margin:2pt 0 0}
@@ -74,17 +76,13 @@ ul{margin-bottom:0}
 .pair{border-top:.75pt solid var(--ink);margin-top:3pt}
 th,td{padding-top:.75pt;padding-bottom:.75pt}
 .side>#read .looks{columns:2;column-gap:1.5em}
-.checks th:nth-child(1){width:5%}
-.checks th:nth-child(2){width:26%}
-.checks th:nth-child(3){width:31%}
-.checks th:nth-child(4){width:11%}
-.checks th:nth-child(6){width:5%}
+.checks td:nth-child(1),.checks td:nth-child(4),.checks td:nth-child(6){white-space:nowrap}
 .ruled{height:6mm}
 #notes{display:flex;gap:1em}
 #notes .ruled{flex:1}
-footer{margin-top:3pt;padding-top:2pt;font-size:7pt}
+footer{margin-top:auto;padding-top:2pt}
 }
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: '6KRL5dTUSkA7e2HRd4kdJ4WXTpQd5PLvivqTxWj86oI=' };
+export const sheetStyle: StyleSheet = { text, digest: 'EhYBKxSJ5RncWSCRuhmihnBTVKN7mwogDbu4Cxihzb8=' };

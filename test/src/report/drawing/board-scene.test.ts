@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { kitOf } from '../../../../src/domain/kit.js';
+import { choose } from '../../../../src/planning/choose/choose.js';
 import { boardScene } from '../../../../src/report/drawing/board-scene.js';
 import { drawnBoard } from '../../../../src/report/drawing/contents.js';
 import type { DrawingSize } from '../../../../src/report/drawing/measures.js';
@@ -10,15 +12,17 @@ import {
   type LeadShape,
   type Point,
   type Scene,
+  type TextLine,
 } from '../../../../src/report/drawing/scene.js';
-import type { PlanHandout } from '../../../../src/report/words/handout.js';
+import { handoutOf, type PlanHandout } from '../../../../src/report/words/handout.js';
 import { feedHazards, type Hazard } from '../../../../src/report/words/hazards.js';
 import { share, trying } from '../../../support/runs.js';
 import { planOf, plainPlan } from '../handouts.js';
+import { boardOf, pedalOf, tideway } from '../samples.js';
 import { anyPlan } from './any-plan.js';
 import { crossingsOf, flawsOf } from './geometry.js';
 
-const sizes: readonly DrawingSize[] = ['wide', 'narrow', 'small'];
+const sizes: readonly DrawingSize[] = ['wide', 'narrow', 'sheet', 'small'];
 const sceneOf = (plan: PlanHandout, size: DrawingSize): Scene => boardScene(drawnBoard(plan), size);
 
 const marksIn = ({ marks }: Face): readonly Hazard[] => marks.map(({ hazard }) => hazard);
@@ -146,6 +150,49 @@ describe.each(sizes)('the %s drawing', (size) => {
     expect([...seen].sort()).toEqual(
       ['AC', 'chain', 'kept', 'over 9 V', 'plus pin', 'positive ground', 'reverses', 'shared ground'].sort(),
     );
+  });
+});
+
+describe('the drawing for a sheet', () => {
+  const textsIn = ({ strips, pedals, leads }: Scene): readonly TextLine[] => {
+    const outputs = strips.flatMap(outputShapes);
+    const faces = [...strips, ...strips.flatMap(({ runs }) => runs), ...outputs, ...pedals].map(({ face }) => face);
+    const words = faces.flatMap(({ texts, marks }) => [...texts, ...marks.flatMap((mark) => mark.words)]);
+    return [...words, ...leads.flatMap(({ tags }) => tags.map(({ text }) => text))];
+  };
+
+  it('has no text of less than ten units', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        for (const { text, size } of textsIn(sceneOf(plan, 'sheet'))) expect(size, text).toBeGreaterThanOrEqual(10);
+      }),
+      trying(20),
+    );
+  });
+
+  it('has at most 313 units of height for ten pedals on two boxes, with a line each', async () => {
+    const board = boardOf(Array.from({ length: 10 }, (_, at) => pedalOf(`pedal ${at}`, { digital: true })));
+    const kit = kitOf(board, tideway.catalogue);
+    const plan = handoutOf({ kit, answer: await choose(kit) });
+    if (plan.kind !== 'plan') throw new Error('no plan');
+    const { height, pedals } = sceneOf(plan, 'sheet');
+    expect(height).toBeLessThanOrEqual(313);
+    for (const { face } of pedals) expect(new Set(face.texts.map(({ y }) => y)).size).toBe(1);
+  });
+
+  it('has free outputs that give the same beside one another', () => {
+    const { strips } = sceneOf(planOf(), 'sheet');
+    const free = strips.flatMap(outputShapes).filter(({ state, id }) => state === 'free' && id.supply === 'joiner');
+    const heights = [...new Set(free.map(({ y }) => y))];
+    const rows = heights.map((height) => free.filter(({ y }) => y === height));
+    expect(rows.map((row) => row.map(({ id }) => id.output))).toEqual([
+      ...[[5, 6, 7, 8, 9], [10]],
+      ...[[1, 2, 3, 4], [5], [7, 8, 9, 10]],
+    ]);
+    for (const row of rows) {
+      const places = row.map(({ x }) => x);
+      expect(places).toEqual([...places].sort((one, other) => one - other));
+    }
   });
 });
 

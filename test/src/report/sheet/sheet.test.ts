@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 
 import { kitOf } from '../../../../src/domain/kit.js';
+import { millivolts } from '../../../../src/domain/quantities.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
 import { reportText } from '../../../../src/report/formats.js';
 import { sheetText } from '../../../../src/report/sheet/sheet.js';
-import type { PlanHandout } from '../../../../src/report/words/handout.js';
+import { handoutOf, type PlanHandout } from '../../../../src/report/words/handout.js';
 import { elementsOf, type FoundElement } from '../../../support/elements.js';
 import { allHandouts, movingPlan, planOf, plainPlan } from '../handouts.js';
 import { boardOf, pedalOf, tideway } from '../samples.js';
@@ -22,10 +23,30 @@ const wordsOf = (sheet: string): string =>
     .replace(/\s+/g, ' ');
 
 describe('the sheet of a plan', () => {
-  it('has what a person needs in its order, on one side where the pedals are few', () => {
-    const parts = ['Left out', 'What to buy', 'Mind', 'Read at home, before you plug anything in', 'Wiring'];
-    expect(headings(planOf())).toEqual([...parts, 'What the meter must show', 'Always', 'Notes']);
-    expect(named(elementsOf(sheetText(planOf(), occasion)), 'div').filter(isSide)).toHaveLength(1);
+  const read = 'Read at home, before you plug anything in';
+
+  it('has what a person needs in its order, on one side where the pedals are few', async () => {
+    const board = boardOf([
+      pedalOf('drive', { highGain: true, assumed: { polarity: 'centre-negative' } }),
+      pedalOf('wah', { kept: 'unread', unknown: ['volts'] }),
+      pedalOf('nowhere', { accepts: { kind: 'listed', millivolts: [millivolts(24_000)] } }),
+    ]);
+    const kit = kitOf(board, tideway.catalogue);
+    const sheet = sheetText(handoutOf({ kit, answer: await choose(kit, { partial: true }) }), occasion);
+    const titles = named(elementsOf(sheet), 'h2').map(({ text }) => text);
+    expect(titles).toEqual([
+      ...['Left out', 'What to buy', 'Mind', read, 'Wiring'],
+      ...['What the meter must show', 'Always', 'Notes'],
+    ]);
+    expect(named(elementsOf(sheet), 'div').filter(isSide)).toHaveLength(1);
+  });
+
+  it('has two sides rather than print that nobody can read, what is done at the shop on the first', () => {
+    expect(headings(planOf())).toEqual([
+      ...['Left out', 'What to buy', 'Mind', 'Wiring', 'Notes'],
+      ...[read, 'What the meter must show', 'Always'],
+    ]);
+    expect(named(elementsOf(sheetText(planOf(), occasion)), 'div').filter(isSide)).toHaveLength(2);
     expect(headings(movingPlan()).slice(0, 3)).toEqual(['Left out', 'What changes', 'What to buy']);
   });
 

@@ -1,0 +1,161 @@
+import type { DrawnLoad, DrawnOutput } from './drawn-board.js';
+import type { Hazard } from '../words/hazards.js';
+import { faceOf, joined, moved, movedFace, type Block, type Piece } from './face.js';
+import type { Measures } from './measures.js';
+import { capShape, partBlocks, partLine } from './part-shape.js';
+import { voltsAndPower } from './pedal-shape.js';
+import type { OutputShape } from './scene.js';
+
+/** Left of the outputs: where a rail ties those on one ground together. */
+export const railRoom = 9;
+const outputSides = 4;
+/** For the number of an output. */
+const numberRoom = 20;
+/** For the socket of an output. */
+const socketRoom = 8;
+/** So many outputs of which nothing else is to be told stand beside one another. */
+const mostInRow = 5;
+
+/** The outputs at the origin, a row each; where there is little height, free ones that give the same share a row. */
+export const outputRows = (outputs: readonly DrawnOutput[], measures: Measures): readonly (readonly OutputShape[])[] =>
+  (measures.isFlat ? alikeTogether(outputs) : outputs.map((output) => [output])).map((row) => {
+    const [only] = row;
+    return row.length === 1 && only !== undefined ? [outputShape(only, measures)] : freeRow(row, measures);
+  });
+
+function alikeTogether(outputs: readonly DrawnOutput[]): readonly (readonly DrawnOutput[])[] {
+  const rows: DrawnOutput[][] = [];
+  for (const output of outputs) {
+    const row = rows.at(-1);
+    const [first] = row ?? [];
+    if (row !== undefined && row.length < mostInRow && first !== undefined && areAlike(first, output)) row.push(output);
+    else rows.push([output]);
+  }
+  return rows;
+}
+
+const areAlike = (one: DrawnOutput, other: DrawnOutput): boolean =>
+  one.state === 'free' && other.state === 'free' && one.gives === other.gives && one.power === other.power;
+
+/** Each with its number and its socket, the last one with what all of them give. */
+function freeRow(row: readonly DrawnOutput[], measures: Measures): readonly OutputShape[] {
+  const { strip, sizes, space } = measures;
+  const cell = outputSides + numberRoom + 2 * socketRoom;
+  return row.map((output, at): OutputShape => {
+    const x = railRoom + at * cell;
+    const isLast = at === row.length - 1;
+    const width = isLast ? strip - x : cell;
+    const number = faceOf([{ kind: 'flow', pieces: [numberPiece(output)] }], numberRoom, sizes);
+    const told = isLast ? faceOf([headBlock(output, measures)], width - cell - outputSides, sizes) : null;
+    const height = Math.max(number.height, told?.height ?? 0) + 2 * space.inside.output;
+    const top = space.inside.output;
+    return {
+      id: output.id,
+      state: output.state,
+      x,
+      y: 0,
+      width,
+      height,
+      face: joined([
+        movedFace(number.face, x + outputSides, top),
+        ...(told === null ? [] : [movedFace(told.face, x + cell, top)]),
+      ]),
+      socket: { x: x + outputSides + numberRoom, y: top + number.height / 2 },
+      cap: null,
+    };
+  });
+}
+
+function outputShape(output: DrawnOutput, measures: Measures): OutputShape {
+  const { strip, cap: capWidth, sizes, space } = measures;
+  const width = strip - railRoom;
+  const inside = width - outputSides - socketRoom;
+  const number = faceOf([{ kind: 'flow', pieces: [numberPiece(output)] }], numberRoom, sizes);
+  const head = faceOf([headBlock(output, measures)], inside - numberRoom, sizes);
+  const rest = faceOf(restBlocks(output, measures), inside, sizes);
+  const cap = output.chain === null || capWidth === null ? null : capShape([output.chain], capWidth, measures);
+  const words = head.height + rest.height;
+  const height = Math.max(words + 2 * space.inside.output, cap?.height ?? 0);
+  const top = (height - words) / 2;
+  const left = railRoom + outputSides;
+  return {
+    id: output.id,
+    state: output.state,
+    x: railRoom,
+    y: 0,
+    width,
+    height,
+    face: joined([
+      movedFace(number.face, left, top),
+      movedFace(head.face, left + numberRoom, top),
+      movedFace(rest.face, left, top + head.height),
+    ]),
+    socket: { x: strip, y: height / 2 },
+    cap:
+      cap === null ? null : { ...cap, x: strip, height, face: movedFace(cap.face, strip, (height - cap.height) / 2) },
+  };
+}
+
+const numberPiece = ({ id, state }: DrawnOutput): Piece => ({
+  kind: 'text',
+  text: String(id.output),
+  strong: true,
+  soft: state === 'free',
+});
+
+function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat }: Measures): Block {
+  const { state, gives, power, load, hazards, notes } = output;
+  if (state === 'free')
+    return { kind: 'flow', pieces: isTerse ? [softly('free')] : [softly('free'), softly(gives), ...marksOf(hazards)] };
+  if (isFlat) {
+    const told = [...marksOf(hazards), ...notes.map((text): Piece => ({ kind: 'text', text }))];
+    return {
+      kind: 'line',
+      text: voltsAndPower(gives, power, isTight),
+      rest: [...(load === null ? [] : loadPieces(load)), ...told],
+    };
+  }
+  const aside = load === null || isTight ? [] : [load.text, `${load.percent} %`];
+  return {
+    kind: 'head',
+    text: voltsAndPower(gives, power, isTight),
+    size: 'plain',
+    aside: aside.map((text) => ({ kind: 'text', text })),
+    rest: [],
+  };
+}
+
+function restBlocks(
+  { load, hazards, notes, chain, state }: DrawnOutput,
+  { isTerse, isTight, isFlat, cap }: Measures,
+): readonly Block[] {
+  if (state === 'free') return [];
+  if (isFlat) return chain === null ? [] : [partLine(chain, '')];
+  const marks = isTerse ? (chain?.hazards ?? []) : hazards;
+  return [
+    ...(load === null || isTerse || !isTight ? [] : [flowOf([{ kind: 'text', text: load.text }])]),
+    ...(load === null ? [] : [{ kind: 'bar', percent: load.percent } as const]),
+    flowOf([...marksOf(marks), ...(isTerse ? [] : notes.map((text): Piece => ({ kind: 'text', text })))]),
+    ...(chain === null || cap !== null || isTerse ? [] : [{ kind: 'parting' } as const, ...partBlocks(chain)]),
+  ];
+}
+
+const flowOf = (pieces: readonly Piece[]): Block => ({ kind: 'flow', pieces });
+
+const marksOf = (hazards: readonly Hazard[]): readonly Piece[] => hazards.map((hazard) => ({ kind: 'mark', hazard }));
+
+export const softly = (text: string): Piece => ({ kind: 'text', text, soft: true });
+
+export const loadPieces = ({ text, percent }: DrawnLoad): readonly Piece[] => [
+  { kind: 'text', text },
+  { kind: 'bar', percent },
+  { kind: 'text', text: `${percent} %` },
+];
+
+/** The output with all that is in it, further down. */
+export const movedOutput = (output: OutputShape, down: number): OutputShape => ({
+  ...moved(output, 0, down),
+  face: movedFace(output.face, 0, down),
+  socket: moved(output.socket, 0, down),
+  cap: output.cap === null ? null : { ...moved(output.cap, 0, down), face: movedFace(output.cap.face, 0, down) },
+});

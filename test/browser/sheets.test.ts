@@ -1,0 +1,144 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+import { choose } from '../../src/planning/choose/choose.js';
+import { inputsFromText } from '../../src/reading/inputs-from-text.js';
+import { reportText } from '../../src/report/formats.js';
+import {
+  axeFindings,
+  lookAt,
+  noBrowser,
+  openFile,
+  printedSides,
+  show,
+  smallestPrint,
+  startBrowser,
+  type Screen,
+} from './chromium.js';
+
+const shop = resolve(import.meta.dirname, '../../fixtures/shops/marram-street.yaml');
+
+const places = ['Pignut', 'Toadflax', 'Bedstraw', 'Peat-smoke', 'Lychgate', 'Bogbean', 'Sallow'];
+const kinds = ['tuner', 'overdrive', 'compressor', 'fuzz', 'delay', 'reverb', 'looper'];
+const plain = (at: number): string => `${places[at % 7] ?? ''} ${kinds[(at + Math.floor(at / 7)) % 7] ?? ''}`;
+const hostile = [
+  '</title><script>alert(1)</script>',
+  'W'.repeat(90),
+  'Wide Mouthed WWWWW %%%%% @@@@@ '.repeat(3),
+  '\u202e\u001b[31m &amp; ]]> <!-- ${x} `x`',
+  '日本語のとても長い名前のペダル',
+  'Очень длинное имя педали',
+  'iiiiiiiiii.llllllllll|||||||||',
+];
+const names: Readonly<Record<string, (at: number) => string>> = {
+  plain,
+  long: (at) => `${plain(at)} mark ${at + 1}, limited anniversary edition in sea green`,
+  hostile: (at) => `${hostile[at % 7] ?? ''} ${at + 1}`,
+};
+
+/** What pedals are like: of ten in a row each is of its own kind. */
+const pedals = [
+  { volts: 9, milliamps: 28, digital: true },
+  { volts: 9, milliamps: 1.5, figure: 'measured' },
+  { volts: 9, milliamps: 6, figure: 'manual' },
+  { volts: 9, milliamps: 3, ground: 'positive', highGain: true, figure: 'measured' },
+  { volts: [9, 18], prefers: 18, milliamps: 14, highGain: true },
+  { volts: 9, milliamps: 9, highGain: true, figure: 'guess', polarity: 'unknown' },
+  { volts: 9, milliamps: 11 },
+  { volts: 9, milliamps: 20, figure: 'guess' },
+  { volts: 9, milliamps: 75, startup: 110, digital: true },
+  { volts: 9, milliamps: 260, startup: 380, digital: true },
+] as const;
+
+async function sheetOf(count: number, nameOf: (at: number) => string): Promise<string> {
+  const board = {
+    board: `${nameOf(0)} board`,
+    currency: 'EUR',
+    assume: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
+    policy: {
+      headroom: { alone: 1.2, chained: 2, supply: 1.2 },
+      guess: 1.5,
+      chains: 'allow',
+      noisePrice: 20,
+      mains: 230,
+    },
+    pedals: Array.from({ length: count }, (_, at) => ({
+      figure: 'label',
+      ...pedals[(at + (count === 1 ? 5 : 0)) % pedals.length],
+      id: `pedal-${at}`,
+      name: nameOf(at),
+    })),
+    owned: { supplies: ['staithe-5'], parts: { 'fan-5': 1, flip: 1 } },
+  };
+  const read = inputsFromText(
+    { file: 'board.json', text: JSON.stringify(board) },
+    { file: 'shop.yaml', text: await readFile(shop, 'utf8') },
+  );
+  if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
+  const kit = read.value;
+  // The first plan will do.
+  const answer = await choose(kit, { remainingMs: () => 0 });
+  if (answer.kind !== 'plan') throw new Error(`${answer.kind} for ${count} pedals`);
+  return reportText('sheet', { kit, answer, occasion: { shop: 'Corner music', date: '28 November 2026' } });
+}
+
+describe.skipIf(noBrowser !== null)('sheets of paper', () => {
+  let browser: Browser;
+  let folder = '';
+
+  beforeAll(async () => {
+    browser = await startBrowser();
+    folder = await mkdtemp(join(tmpdir(), 'boardfeed-sheets-'));
+  });
+  afterAll(async () => {
+    if (folder === '') return;
+    await browser.close();
+    await rm(folder, { recursive: true });
+  });
+
+  /** Between the margins, in pixels of a 96th of an inch. */
+  const papers = { A4: { width: 718, height: 1054 }, Letter: { width: 740, height: 988 } } as const;
+  const onPaper = (format: keyof typeof papers): Screen => ({ ...papers[format], colours: 'light', media: 'print' });
+  const sidesFor = [
+    [1, 1],
+    [6, 1],
+    [10, 1],
+    [11, 2],
+    [28, 2],
+  ] as const;
+  const cases = sidesFor.flatMap(([count, sides]) => Object.keys(names).map((kind) => ({ count, sides, kind })));
+
+  test.each(cases)(
+    'of $count pedals with $kind names: $sides sides that can be read',
+    async ({ count, sides, kind }) => {
+      const path = join(folder, `${count}-${kind}.sheet.html`);
+      await writeFile(path, await sheetOf(count, names[kind] ?? plain));
+      const { page, incidents, close } = await openFile(browser, path, onPaper('A4'));
+      for (const format of ['A4', 'Letter'] as const) {
+        await show(page, onPaper(format));
+        expect(await printedSides(page, format), format).toBe(sides);
+        const { drawing, words } = await smallestPrint(page);
+        expect(drawing, format).toBeGreaterThanOrEqual(7);
+        expect(words, format).toBeGreaterThanOrEqual(7);
+        const look = await lookAt(page);
+        expect([look.tooWide, look.drawing.flaws], format).toEqual([[], []]);
+        expect(look.drawing.texts, format).toBeGreaterThan(2 * count);
+      }
+      for (const [width, colours] of [
+        [360, 'light'],
+        [1280, 'dark'],
+      ] as const) {
+        await show(page, { width, height: 800, colours });
+        const { scrolls, tooWide, drawing } = await lookAt(page);
+        expect([scrolls, tooWide, drawing.flaws], `${width}`).toEqual([false, [], []]);
+        if (kind === 'hostile' && count > 1 && count < 28) expect(await axeFindings(page), `${width}`).toEqual([]);
+      }
+      expect(incidents).toEqual([]);
+      await close();
+    },
+  );
+});
