@@ -16,14 +16,14 @@ export type Customers = {
 
 /** Without a shelf the browser keeps nothing, and `why` says what to do. `turned` is called when another board is there. */
 export function createCustomers(
-  { document, replace, notice }: PageState,
+  { history, replace, notice }: PageState,
   shelf: Shelf | { readonly why: string },
   turned: () => void,
 ): Customers {
   const others = signal<readonly KeptBoard[]>([]);
   const said = signal('');
   let isTurning = false;
-  const present = () => document.value;
+  const present = () => history.value;
 
   async function look(): Promise<void> {
     if (!('why' in shelf)) others.value = await shelf.others();
@@ -40,7 +40,7 @@ export function createCustomers(
     isTurning = false;
     if (next.kind === 'refused') notice(next.why);
     else {
-      replace(next.document);
+      replace(next.history);
       said.value = words;
       turned();
     }
@@ -52,10 +52,10 @@ export function createCustomers(
     others,
     said,
     next: () => {
-      if (isBlank(present())) turned();
+      if (isBlank(present().present)) turned();
       else
         void turn('A new board. The one before is kept here.', (boards) =>
-          boards.begin(forNextCustomer(present()), present),
+          boards.begin(forNextCustomer(present().present), present),
         );
     },
     backTo: ({ id, name }) => void turn(`Back at ${name}.`, (boards) => boards.takeUp(id, present)),

@@ -1,6 +1,7 @@
 import { render } from 'preact';
 
 import { createCustomers } from './customers.js';
+import { begunWith, type History } from './document/history.js';
 import { whyNotKept } from './document/keeper.js';
 import { KeptDocuments } from './document/kept-documents.js';
 import { ownDocument } from './document/own-document.js';
@@ -26,10 +27,10 @@ const desk = createDesk({
     return () => clearTimeout(timer);
   },
 });
-const state = createState(begun.document, {
-  keep: (document, told) => {
+const state = createState(begun.history, {
+  keep: (history, told) => {
     if ('why' in begun.shelf) told({ kind: 'not kept', why: begun.shelf.why });
-    else begun.shelf.keep(document, told);
+    else begun.shelf.keep(history, told);
   },
   ask: desk.ask,
   inquire: desk.inquire,
@@ -67,7 +68,7 @@ function hire(): Hand {
 }
 
 type Beginning = {
-  readonly document: PageDocument;
+  readonly history: History;
   /** Where the browser keeps nothing, a sentence that says what to do. */
   readonly shelf: Shelf | { readonly why: string };
   readonly notices: readonly string[];
@@ -79,7 +80,7 @@ async function beginning(first: PageDocument): Promise<Beginning> {
     const store = await KeptDocuments.open();
     const own = await ownDocument(store, given.origin, first);
     return {
-      document: own.document,
+      history: own.history,
       shelf: new Shelf(store, own),
       notices: [
         ...(own.isElsewhere
@@ -90,6 +91,6 @@ async function beginning(first: PageDocument): Promise<Beginning> {
     };
   } catch (error) {
     const why = whyNotKept(error);
-    return { document: first, shelf: { why }, notices: [why] };
+    return { history: begunWith(first), shelf: { why }, notices: [why] };
   }
 }

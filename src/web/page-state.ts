@@ -2,7 +2,7 @@ import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 import type { PedalId } from '../domain/quantities.js';
 import { boardData, statedPedals, type Data, type StatedPedal } from './document/board-data.js';
-import { begunWith, changedTo, redone, undone } from './document/history.js';
+import { changedTo, redone, undone, type History } from './document/history.js';
 import type { Keeping } from './document/keeper.js';
 import type { PageDocument } from './document/page-document.js';
 import { textWithLine } from './document/type-pedal.js';
@@ -14,6 +14,7 @@ import { heard, nothingHeard, type Heard } from './worker/heard.js';
 /** What the page holds: one document with its history, and what was heard of it last. Views are functions of this. */
 export type PageState = {
   readonly document: ReadonlySignal<PageDocument>;
+  readonly history: ReadonlySignal<History>;
   /** The board's text as data, and its pedals: derived, for all views alike. */
   readonly data: ReadonlySignal<Data>;
   readonly pedals: ReadonlySignal<readonly StatedPedal[]>;
@@ -37,15 +38,15 @@ export type PageState = {
   readonly printSheet: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
-  /** Goes on with another document, of which nothing can be taken back yet. */
-  readonly replace: (document: PageDocument) => void;
+  /** Goes on with another document and what can be taken back of it. */
+  readonly replace: (history: History) => void;
   readonly notice: (sentence: string) => void;
   readonly dismissNotices: () => void;
 };
 
 /** What the state does to the world around it. */
 export type Effects = {
-  readonly keep: (document: PageDocument, told: (keeping: Keeping) => void) => void;
+  readonly keep: (history: History, told: (keeping: Keeping) => void) => void;
   /** Called with each question; what comes of it is handed to `onNews`. */
   readonly ask: (question: Question) => void;
   readonly inquire: (inquiry: Inquiry) => void;
@@ -54,12 +55,9 @@ export type Effects = {
   readonly printPage: (page: string, refuse: (sentence: string) => void) => void;
 };
 
-/** The state of a page that begins with a document. */
-export function createState(
-  first: PageDocument,
-  effects: Effects,
-): PageState & { readonly onNews: (news: News) => void } {
-  const history = signal(begunWith(first));
+/** The state of a page that begins with a document and what can be taken back of it. */
+export function createState(first: History, effects: Effects): PageState & { readonly onNews: (news: News) => void } {
+  const history = signal(first);
   const about = signal(1);
   const told = signal<Heard>(nothingHeard);
   const earlier = signal<ToldPlan | null>(null);
@@ -77,7 +75,7 @@ export function createState(
     const before = document.value;
     history.value = next;
     if (document.value === before) return;
-    effects.keep(document.value, (one) => (keeping.value = one));
+    effects.keep(history.value, (one) => (keeping.value = one));
     if (isSameQuestion(before, document.value)) return;
     // A pedal is one step from its first key to its last: what it changes stays marked until the next step.
     if (textWithLine(before) === null) earlier.value = settledPlan(told.value, about.value) ?? earlier.value;
@@ -88,6 +86,7 @@ export function createState(
   ask();
   return {
     document,
+    history,
     data,
     pedals: computed(() => statedPedals(data.value)),
     heard: told,
@@ -104,7 +103,7 @@ export function createState(
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
     replace: (next) => {
-      [history.value, told.value, earlier.value] = [begunWith(next), nothingHeard, null];
+      [history.value, told.value, earlier.value] = [next, nothingHeard, null];
       about.value += 1;
       ask();
     },

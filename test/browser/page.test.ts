@@ -68,6 +68,12 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     await page.locator('#type-line').waitFor();
     expect(await tiles(page)).toEqual(['Ouzel delay']);
     expect(await page.locator('#type-line').inputValue()).toBe('Gorse dr');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await tiles(page)).toEqual([]);
+    await kept(page);
+    await page.reload();
+    await page.getByRole('button', { name: 'Redo' }).click();
+    expect(await tiles(page)).toEqual(['Ouzel delay']);
     await context.close();
   });
 

@@ -1,3 +1,4 @@
+import type { History } from './history.js';
 import { nothingMade, type HeldFile, type PageDocument } from './page-document.js';
 
 /** The form of what is kept. Whoever changes `PageDocument` in a way that older ones cannot be read by raises it. */
@@ -11,17 +12,25 @@ export type Kept = {
   readonly origin: string;
   /** Milliseconds since 1970. */
   readonly changed: number;
-  readonly document: PageDocument;
+  /** With what can be taken back, and back again. */
+  readonly history: History;
 };
 
 /** A document as it lies in the database. The shop, which may be large and changes seldom, lies beside it. */
-type Entry = Omit<Kept, 'document'> & {
+type Laid = Omit<PageDocument, 'shop'> & { readonly shop: string | null };
+type Entry = Omit<Kept, 'history'> & {
   readonly version: number;
-  readonly document: Omit<PageDocument, 'shop'> & { readonly shop: string | null };
+  readonly document: Laid;
+  /** The latest last; left out by pages that did not keep them yet. */
+  readonly past?: readonly Laid[];
+  readonly future?: readonly Laid[];
 };
 
-/** What is kept, without its shop. */
+/** What is kept, without its shop and its history. */
 export type KeptAlone = Pick<Entry, 'id' | 'changed' | 'document'>;
+
+/** So many steps can be taken back after a reload. */
+const mostSteps = 100;
 
 const [documents, shops] = ['documents', 'shops'];
 
@@ -54,29 +63,44 @@ export class KeptDocuments {
     return { kept, foreign: own.length - kept.length };
   }
 
-  /** A document that is kept, with its shop; null where there is none. */
-  async one(id: string): Promise<PageDocument | null> {
+  /** What is kept of a document, with its shop; null where there is nothing. */
+  async one(id: string): Promise<History | null> {
     const transaction = this.#database.transaction([documents, shops]);
     const entry = (await settled(transaction.objectStore(documents).get(id))) as Entry | undefined;
     if (entry === undefined) return null;
-    const { shop: key } = entry.document;
-    const shop = key === null ? null : ((await settled(transaction.objectStore(shops).get(key))) as HeldFile);
-    if (shop !== null && key !== null) this.#shops.set(shop, key);
-    return { ...nothingMade, ...entry.document, shop };
+    const { past = [], document, future = [] } = entry;
+    const held = new Map<string, HeldFile>();
+    for (const { shop } of [...past, document, ...future]) {
+      if (shop === null || held.has(shop)) continue;
+      const file = (await settled(transaction.objectStore(shops).get(shop))) as HeldFile;
+      held.set(shop, file);
+      this.#shops.set(file, shop);
+    }
+    const whole = (laid: Laid): PageDocument => ({
+      ...nothingMade,
+      ...laid,
+      shop: laid.shop === null ? null : (held.get(laid.shop) ?? null),
+    });
+    return { past: past.map(whole), present: whole(document), future: future.map(whole) };
   }
 
-  async keep({ id, origin, changed, document }: Kept): Promise<void> {
+  async keep({ id, origin, changed, history }: Kept): Promise<void> {
     const transaction = this.#database.transaction([documents, shops], 'readwrite', { durability: 'strict' });
-    const { shop } = document;
-    let key = shop === null ? null : (this.#shops.get(shop) ?? null);
-    if (shop !== null && key === null) {
-      key = crypto.randomUUID();
-      transaction.objectStore(shops).put(shop, key);
-    }
-    const entry: Entry = { id, origin, changed, version, document: { ...document, shop: key } };
+    const fresh = new Map<HeldFile, string>();
+    const laid = (document: PageDocument): Laid => {
+      const { shop } = document;
+      if (shop === null) return { ...document, shop };
+      const key = this.#shops.get(shop) ?? fresh.get(shop) ?? crypto.randomUUID();
+      if (!this.#shops.has(shop)) fresh.set(shop, key);
+      return { ...document, shop: key };
+    };
+    const past = history.past.slice(-mostSteps).map(laid);
+    const future = history.future.slice(0, mostSteps).map(laid);
+    const entry: Entry = { id, origin, changed, version, document: laid(history.present), past, future };
+    for (const [shop, key] of fresh) transaction.objectStore(shops).put(shop, key);
     transaction.objectStore(documents).put(entry);
     await finished(transaction);
-    if (shop !== null && key !== null) this.#shops.set(shop, key);
+    for (const [shop, key] of fresh) this.#shops.set(shop, key);
   }
 }
 

@@ -1,3 +1,4 @@
+import { begunWith } from './history.js';
 import type { Kept, KeptDocuments } from './kept-documents.js';
 import type { PageDocument } from './page-document.js';
 
@@ -28,17 +29,17 @@ export async function ownDocument(
   for (const { id, changed } of candidates) {
     const release = await claim(id);
     if (release === null) continue;
-    const document = await store.one(id);
-    if (document === null) throw new Error('the browser has lost a board');
+    const history = await store.one(id);
+    if (history === null) throw new Error('the browser has lost a board');
     rememberOwn(id);
-    return { id, origin, changed, document, isNew: false, release, isElsewhere: false, foreign };
+    return { id, origin, changed, history, isNew: false, release, isElsewhere: false, foreign };
   }
   const id = crypto.randomUUID();
   const release = await claim(id);
   if (release === null) throw new Error('somebody else holds what was made just now');
   rememberOwn(id);
   const isElsewhere = latest !== undefined;
-  return { id, origin, changed: Date.now(), document: fresh, isNew: true, release, isElsewhere, foreign };
+  return { id, origin, changed: Date.now(), history: begunWith(fresh), isNew: true, release, isElsewhere, foreign };
 }
 
 /** After a reload the tab goes on with this document. */

@@ -1,4 +1,5 @@
 import { boardData, boardName, statedPedals } from './board-data.js';
+import { begunWith, type History } from './history.js';
 import { Keeper, whyNotKept, type Keeping } from './keeper.js';
 import type { KeptAlone, KeptDocuments } from './kept-documents.js';
 import { isBlank } from './next-customer.js';
@@ -17,7 +18,7 @@ export type KeptBoard = {
 
 /** Another document that the page goes on with, or a sentence that says why it does not. */
 export type Turned =
-  { readonly kind: 'turned'; readonly document: PageDocument } | { readonly kind: 'refused'; readonly why: string };
+  { readonly kind: 'turned'; readonly history: History } | { readonly kind: 'refused'; readonly why: string };
 
 /** The boards of a page that the browser keeps, of which one is on the page. */
 export class Shelf {
@@ -26,14 +27,14 @@ export class Shelf {
   readonly #keeper: Keeper;
   #own: Pick<OwnDocument, 'id' | 'release'>;
   /** What of the own one was given to be kept last; null where nothing was. */
-  #latest: PageDocument | null;
+  #latest: History | null;
   #told: (keeping: Keeping) => void = () => undefined;
 
   constructor(store: KeptDocuments, own: OwnDocument) {
     this.#store = store;
     this.#origin = own.origin;
     this.#own = own;
-    this.#latest = own.isNew ? null : own.document;
+    this.#latest = own.isNew ? null : own.history;
     this.#keeper = new Keeper(
       (kept) => store.keep(kept),
       (keeping) => this.#told(keeping),
@@ -41,10 +42,10 @@ export class Shelf {
   }
 
   /** Keeps what is on the page. */
-  keep(document: PageDocument, told = this.#told): void {
+  keep(history: History, told = this.#told): void {
     this.#told = told;
-    this.#latest = document;
-    this.#keeper.keep({ id: this.#own.id, origin: this.#origin, changed: Date.now(), document });
+    this.#latest = history;
+    this.#keeper.keep({ id: this.#own.id, origin: this.#origin, changed: Date.now(), history });
   }
 
   /** The boards that are not on the page and have something on them, the latest first. */
@@ -54,24 +55,25 @@ export class Shelf {
   }
 
   /** Puts what is present aside and goes on with a new document. */
-  async begin(document: PageDocument, present: () => PageDocument): Promise<Turned> {
-    const turned = await this.#turn(crypto.randomUUID(), present, () => Promise.resolve(document));
-    if (turned.kind === 'turned') this.keep(document);
+  async begin(document: PageDocument, present: () => History): Promise<Turned> {
+    const history = begunWith(document);
+    const turned = await this.#turn(crypto.randomUUID(), present, () => Promise.resolve(history));
+    if (turned.kind === 'turned') this.keep(history);
     return turned;
   }
 
   /** Puts what is present aside and goes on with a document that is kept. */
-  takeUp(id: string, present: () => PageDocument): Promise<Turned> {
+  takeUp(id: string, present: () => History): Promise<Turned> {
     return this.#turn(id, present, () => this.#store.one(id));
   }
 
   /** Nothing is let go before the browser has it on the disk, with all that was made while it was written. */
-  async #turn(id: string, present: () => PageDocument, find: () => Promise<PageDocument | null>): Promise<Turned> {
+  async #turn(id: string, present: () => History, find: () => Promise<History | null>): Promise<Turned> {
     const release = await claim(id);
     if (release === null) return { kind: 'refused', why: 'That board is open in another tab.' };
     try {
-      const document = await find();
-      if (document === null) throw new Error('the browser has lost a board');
+      const history = await find();
+      if (history === null) throw new Error('the browser has lost a board');
       if (present() !== this.#latest) this.keep(present());
       const keeping = await this.#keeper.settled();
       if (keeping.kind === 'not kept') {
@@ -79,9 +81,9 @@ export class Shelf {
         return { kind: 'refused', why: keeping.why };
       }
       this.#own.release();
-      [this.#own, this.#latest] = [{ id, release }, document];
+      [this.#own, this.#latest] = [{ id, release }, history];
       rememberOwn(id);
-      return { kind: 'turned', document };
+      return { kind: 'turned', history };
     } catch (error) {
       release();
       return { kind: 'refused', why: whyNotKept(error) };

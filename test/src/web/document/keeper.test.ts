@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 
+import { begunWith } from '../../../../src/web/document/history.js';
 import { Keeper } from '../../../../src/web/document/keeper.js';
 import type { Kept } from '../../../../src/web/document/kept-documents.js';
 import { emptyDocument } from '../../../../src/web/document/page-document.js';
 
-const kept = (changed: number): Kept => ({ id: 'a', origin: 'o', changed, document: emptyDocument });
+const kept = (changed: number): Kept => ({ id: 'a', origin: 'o', changed, history: begunWith(emptyDocument) });
 
 test('what is settled is all that was given while it was written', async () => {
   const written: number[] = [];
