@@ -34,6 +34,7 @@ const state = createState(begun.history, {
   },
   ask: desk.ask,
   inquire: desk.inquire,
+  record: desk.record,
   order: (order) => desk.order({ ...order, date: dayInWords(new Date()) }),
   printPage: printedPage,
 });

@@ -5,8 +5,9 @@ import { boardData, statedPedals, type Data, type StatedPedal } from './document
 import { changedTo, redone, undone, type History } from './document/history.js';
 import type { Keeping } from './document/keeper.js';
 import type { PageDocument } from './document/page-document.js';
+import { pluggedAs, noRoom } from './document/plugging.js';
 import { textWithLine } from './document/type-pedal.js';
-import type { Inquiry, News, Question, SheetOrder } from './worker/messages.js';
+import type { Inquiry, News, Question, SheetOrder, ShownPlan } from './worker/messages.js';
 import type { ToldPlan } from './worker/told-answer.js';
 import type { ToldChoice } from './worker/told-choices.js';
 import { heard, nothingHeard, type Heard } from './worker/heard.js';
@@ -36,6 +37,8 @@ export type PageState = {
   readonly inquire: (asked: Inquiry['asked'], pedal: PedalId) => void;
   /** Has the sheet of what is shown printed. */
   readonly printSheet: () => void;
+  /** What is shown is how the board is plugged now. */
+  readonly plugged: () => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Goes on with another document and what can be taken back of it. */
@@ -51,6 +54,7 @@ export type Effects = {
   readonly ask: (question: Question) => void;
   readonly inquire: (inquiry: Inquiry) => void;
   readonly order: (order: Omit<SheetOrder, 'date'>) => void;
+  readonly record: (shown: ShownPlan) => void;
   /** Opens a sheet and prints it; `refuse` is told what to do where the browser does not. */
   readonly printPage: (page: string, refuse: (sentence: string) => void) => void;
 };
@@ -67,8 +71,7 @@ export function createState(first: History, effects: Effects): PageState & { rea
   const text = computed(() => document.value.board.text);
   const data = computed(() => boardData(text.value));
   const choice = computed(() => choiceIn(told.value, document.value));
-  const notice = (sentence: string): void =>
-    void (notices.value = [...notices.value.filter((one) => one !== sentence), sentence]);
+  const notice = (sentence: string): void => void (notices.value = withNotice(notices.value, sentence));
   const ask = (): void => effects.ask(questionOf(document.value, about.value));
 
   function go(next: typeof history.value): void {
@@ -83,6 +86,8 @@ export function createState(first: History, effects: Effects): PageState & { rea
     ask();
   }
 
+  const change: PageState['change'] = (edit) => go(changedTo(history.value, edit(document.value)));
+  const shown = (): ShownPlan => ({ about: about.value, chosen: choice.value?.key ?? null });
   ask();
   return {
     document,
@@ -97,9 +102,10 @@ export function createState(first: History, effects: Effects): PageState & { rea
     notices,
     canUndo: computed(() => history.value.past.length > 0),
     canRedo: computed(() => history.value.future.length > 0),
-    change: (edit) => go(changedTo(history.value, edit(document.value))),
+    change,
     inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
-    printSheet: () => effects.order({ about: about.value, chosen: choice.value?.key ?? null }),
+    printSheet: () => effects.order(shown()),
+    plugged: () => effects.record(shown()),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
     replace: (next) => {
@@ -112,10 +118,23 @@ export function createState(first: History, effects: Effects): PageState & { rea
     onNews: (news) => {
       if (news.about !== about.value) return;
       if (news.kind === 'sheet') effects.printPage(news.page, notice);
-      else told.value = heard(told.value, news);
+      else if (news.kind !== 'recorded') told.value = heard(told.value, news);
+      else take(news.text, { change, notice });
     },
   };
 }
+
+/** The board's text as it is plugged now, or that it has no room for that. */
+function take(text: string | null, { change, notice }: Pick<PageState, 'change' | 'notice'>): void {
+  if (text === null) notice(noRoom);
+  else change(pluggedAs(text));
+}
+
+/** What is said again is said last. */
+const withNotice = (notices: readonly string[], sentence: string): readonly string[] => [
+  ...notices.filter((one) => one !== sentence),
+  sentence,
+];
 
 /** A final answer stays as it is, whatever else is still worked out beside it. */
 const isSettledFor = ({ about, isDone, answer }: Heard, document: number): boolean =>
@@ -126,15 +145,23 @@ const settledPlan = (heard: Heard, document: number): ToldPlan | null =>
 
 /** What is asked of a document: of its board with the pedal that is being typed, where that is one already. */
 const questionOf = (document: PageDocument, about: number): Question => {
-  const { board, shop, aim, pins, meanings } = document;
-  return { about, board: { ...board, text: textWithLine(document) ?? board.text }, shop, aim, pins, meanings };
+  const { board, shop, aim, pins, meanings, approach } = document;
+  return {
+    about,
+    board: { ...board, text: textWithLine(document) ?? board.text },
+    shop,
+    aim,
+    pins,
+    meanings,
+    approach,
+  };
 };
 
 /** Whatever else has changed, nothing has to be answered anew. */
 function isSameQuestion(before: PageDocument, after: PageDocument): boolean {
   const asked = (document: PageDocument): readonly unknown[] => {
-    const { board, shop, aim, pins, meanings } = document;
-    return [textWithLine(document) ?? board.text, board.file, shop, aim, pins, meanings];
+    const { board, shop, aim, pins, meanings, approach } = document;
+    return [textWithLine(document) ?? board.text, board.file, shop, aim, pins, meanings, approach];
   };
   const was = asked(before);
   return asked(after).every((value, at) => value === was[at]);

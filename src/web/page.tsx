@@ -12,6 +12,7 @@ import { DrawingView } from './drawing/drawing-view.js';
 import { DropPlace } from './file/drop-place.js';
 import { Bar } from './bar.js';
 import type { PageState } from './page-state.js';
+import { StepsView } from './steps/steps-view.js';
 import { SuppliesView } from './supplies/supplies-view.js';
 
 /** The bench: what is typed, the board, what powers it and how. */
@@ -33,6 +34,7 @@ export function Page({ state, customers }: { readonly state: PageState; readonly
           <Choices state={state} />
           <LabelsView state={state} />
           <DrawingView state={state} />
+          <StepsView state={state} />
         </div>
       </main>
       <Glance state={state} />

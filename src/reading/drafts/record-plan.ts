@@ -7,19 +7,16 @@ import { leadTails } from '../../domain/lead-tails.js';
 import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
-import { inputsFromFiles } from '../inputs-from-text.js';
-import type { ReadingOptions } from '../sheet/without-bad-rows.js';
-import type { NamedFile } from '../text/file-text.js';
+import type { ReadResult } from '../faults/input-fault.js';
 import { mapIn } from '../text/text-edits.js';
 import { withOwned, type Acquired } from './record-owned.js';
 import { inOrder, withWiring } from './record-wiring.js';
 
-/** A board that has been read, with the files that it was read from. */
+/** A board that has been read from a text, and how another text of it is read beside the same shop. */
 export type RecordedIn = {
   readonly kit: Kit;
-  readonly board: { readonly file: string; readonly text: string };
-  readonly shop: NamedFile | null;
-  readonly options: ReadingOptions;
+  readonly text: string;
+  readonly read: (text: string) => ReadResult<Kit>;
 };
 
 /**
@@ -27,15 +24,15 @@ export type RecordedIn = {
  * of its lead and the letter of its tail, and what it buys stands under `owned`. Comments and order stay. The text is read again: null where it would
  * not say just that.
  */
-export function withPlanRecorded({ kit, board, shop, options }: RecordedIn, plan: Wiring): string | null {
+export function withPlanRecorded({ kit, text: written, read }: RecordedIn, plan: Wiring): string | null {
   const before = kit.board.wiring;
   const after = wiredAs(kit, plan.feeds);
-  const stocked = withOwned(board.text, acquiredBy(kit, plan));
+  const stocked = withOwned(written, acquiredBy(kit, plan));
   const text = withWiring(stocked, mapIn(stocked), { before, after });
-  if (text === null || unplanned(text) !== unplanned(board.text)) return null;
-  const read = inputsFromFiles({ file: board.file, text: { kind: 'text', text } }, shop, options);
-  if (read.kind === 'faulty') return null;
-  return JSON.stringify(read.value.board.wiring) === JSON.stringify(inOrder(before, after)) ? text : null;
+  if (text === null || unplanned(text) !== unplanned(written)) return null;
+  const again = read(text);
+  if (again.kind === 'faulty') return null;
+  return JSON.stringify(again.value.board.wiring) === JSON.stringify(inOrder(before, after)) ? text : null;
 }
 
 /** The feeds as entries of a wiring, without places that are kept. */

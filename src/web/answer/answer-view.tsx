@@ -1,4 +1,6 @@
 import type { PageState } from '../page-state.js';
+import { ApproachChoice } from './approach-choice.js';
+import { Changes } from './changes.js';
 import { WaysOut } from './ways-out.js';
 import { changedText, changeMarks, whatChanged, type Change, type Changed } from './what-changed.js';
 import { letGo } from '../document/pins.js';
@@ -18,6 +20,7 @@ export function AnswerView({ state }: { readonly state: PageState }) {
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
       {!isEmpty && <Said state={state} />}
       {!isEmpty && <PrintButton state={state} />}
+      {!isEmpty && <ApproachChoice state={state} />}
     </section>
   );
 }
@@ -81,8 +84,9 @@ function Told({ told, before }: Before & { readonly told: ToldAnswer }) {
 }
 
 function Plan({ plan, before }: Before & { readonly plan: ToldPlan }) {
-  const { headline, bill, confirm, cautions } = plan;
-  const changed = whatChanged(before, plan);
+  const { headline, bill, changes, confirm, cautions } = plan;
+  // What is re-plugged is held against how the board is plugged today, not against an answer before.
+  const changed = whatChanged(changes === null ? before : null, plan);
   const since = changedText(changed);
   return (
     <>
@@ -90,6 +94,7 @@ function Plan({ plan, before }: Before & { readonly plan: ToldPlan }) {
         {headline.cost} {headline.counts}
       </p>
       {since !== null && <p>{since}</p>}
+      {changes !== null && <Changes changes={changes} />}
       {bill.lines.length + changed.billGone.length > 0 && <BillTable bill={bill} changed={changed} />}
       <Remarks title="Confirm before plugging in" remarks={confirm} />
       <Remarks title="Cautions" remarks={cautions} />

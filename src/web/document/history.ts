@@ -9,8 +9,8 @@ export type History = {
 
 export const begunWith = (present: PageDocument): History => ({ past: [], present, future: [] });
 
-/** What is no step to take back: what is looked at, and what stands on the line. */
-const passing: ReadonlySet<string> = new Set<keyof PageDocument>(['line', 'chosen', 'beside']);
+/** What is no step to take back: what is looked at, what is ticked, and what stands on the line. */
+const passing: ReadonlySet<string> = new Set<keyof PageDocument>(['line', 'chosen', 'beside', 'progress']);
 
 /** Keys on the line are no steps to take back one by one: what is typed is one with what it is typed beside. */
 export function changedTo({ past, present, future }: History, next: PageDocument): History {

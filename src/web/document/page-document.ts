@@ -7,6 +7,17 @@ import { newBoard } from '../../reading/drafts/new-files.js';
 /** A file as whoever brought it calls it. */
 export type HeldFile = { readonly file: string; readonly text: string };
 
+/** Whether the board is re-plugged from how it is plugged today, with as few moves as can be, or planned from nothing. */
+export type Approach = 'as plugged' | 'from nothing';
+
+/** How far somebody has come with the steps of a plan. */
+export type Progress = {
+  /** The steps themselves, so that what is done of one plan never counts for another. */
+  readonly steps: string;
+  /** The boxes that are ticked, each by its step and its place there, from 0, with a space between. */
+  readonly ticked: readonly string[];
+};
+
 /**
  * All that was made on the page: a value, never changed in place. The board is the very text that "Save" writes, so that what
  * is saved, kept, undone and asked cannot part. What can be derived from it is not in it.
@@ -23,6 +34,10 @@ export type PageDocument = {
   readonly pins: readonly PinnedPlace[];
   /** What columns of a shop's table hold whose headings are not understood: said once, and true of the next table as well. */
   readonly meanings: Meanings;
+  /** Null for what fits the board: as plugged, where most of its pedals are plugged in. */
+  readonly approach: Approach | null;
+  /** Null where nobody has begun to plug. */
+  readonly progress: Progress | null;
   /** The choice whose plan is looked at, by its key; null for the answer. */
   readonly chosen: string | null;
   /** The choices that are pinned side by side. */
@@ -47,6 +62,8 @@ export const nothingMade = {
   aim: 'cost',
   pins: [],
   meanings: {},
+  approach: null,
+  progress: null,
   chosen: null,
   beside: [],
   notOnLabel: [],

@@ -1,15 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
 import type { PedalId } from '../../domain/quantities.js';
-import type { Changed } from '../answer/what-changed.js';
 import type { ToldPlan } from '../worker/told-answer.js';
-import { markChanged } from './mark-changed.js';
+import { markChanged, type Marks } from './mark-changed.js';
 import type { HandState } from './hand.js';
 
 type DrawingProps = {
   readonly figures: ToldPlan['figures'];
   readonly rows: ToldPlan['rows'];
-  readonly changed: Changed;
+  readonly marks: Marks;
   readonly hand: HandState;
   /** Called with an output that is touched. */
   readonly look: (output: string | null) => void;
@@ -22,12 +21,12 @@ type Drag = { readonly x: number; readonly y: number; readonly output: string | 
 const slack = 6;
 
 /** The drawing of the reports, in which pedals and leads can be dragged to outputs with a mouse or a pen. */
-export function BoardDrawing({ figures, rows, changed, hand, look }: DrawingProps) {
+export function BoardDrawing({ figures, rows, marks, hand, look }: DrawingProps) {
   const board = useRef<HTMLDivElement>(null);
   const start = useRef<{ readonly x: number; readonly y: number; readonly pedal: PedalId } | null>(null);
   const [drag, setDrag] = useState<Drag | null>(null);
   useEffect(() => markOutputs(board.current, hand, drag?.output ?? null), [hand.places, hand.moving, drag?.output]);
-  useEffect(() => markChanged(board.current, changed), [changed]);
+  useEffect(() => markChanged(board.current, marks), [marks]);
   const place = hand.places.find(({ output }) => output === drag?.output);
 
   const down = (event: PointerEvent): void => {
@@ -93,7 +92,8 @@ function outputAt(x: number, y: number): string | null {
   return outputOf(element ?? null);
 }
 
-const outputOf = (target: EventTarget | null): string | null =>
+/** The output that is touched; null beside all of them. */
+export const outputOf = (target: EventTarget | null): string | null =>
   target instanceof Element ? (target.closest('[data-output]')?.getAttribute('data-output') ?? null) : null;
 
 /** The pedal that something in the drawing belongs to: itself, or the one that its lead feeds. */

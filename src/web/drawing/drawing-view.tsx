@@ -9,6 +9,9 @@ import type { ToldChoice } from '../worker/told-choices.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import { BoardDrawing } from './board-drawing.js';
 import { LeadList } from './lead-list.js';
+import { marksOf } from './mark-changed.js';
+import { RePlugged } from './re-plugged.js';
+import { Rooms, TouchedRoom } from './rooms.js';
 
 /** The board with all its leads: a drawing in which leads can be moved, and the same as a list. */
 export function DrawingView({ state }: { readonly state: PageState }) {
@@ -16,7 +19,12 @@ export function DrawingView({ state }: { readonly state: PageState }) {
   const choice = state.choice.value;
   if (choice !== null) return <Looked choice={choice} />;
   if (answer?.told.kind !== 'plan' || state.pedals.value.length === 0) return null;
-  return <Plugged state={state} plan={answer.told} />;
+  const { told } = answer;
+  return told.changes === null ? (
+    <Plugged state={state} plan={told} />
+  ) : (
+    <RePlugged state={state} plan={told} kinds={told.changes.kinds} />
+  );
 }
 
 /** The plan of a choice, to be looked at: leads are moved in the answer. */
@@ -38,7 +46,6 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
     if (moving !== null) state.inquire('places', moving);
   }, [moving, plan]);
   const [looked, look] = useState<string | null>(null);
-  const room = plan.rooms.find(({ output }) => output === looked);
   const changed = whatChanged(state.earlier.value, plan);
   const pin = (berth: Berth): void => {
     if (moving !== null) state.change(pinnedAt(moving, berth, plan.pinned));
@@ -50,29 +57,16 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
       <p class="minor">
         Drag a pedal to another output, or choose “Move” in the list below. All else is planned around it.
       </p>
-      {room !== undefined && (
-        <p role="status" class="room">
-          <b>{room.name}.</b> {room.texts.join(' ')}
-        </p>
-      )}
+      <TouchedRoom rooms={plan.rooms} output={looked} />
       <BoardDrawing
         figures={plan.figures}
         rows={plan.rows}
-        changed={changed}
+        marks={marksOf(changed)}
         hand={{ moving, places, move, pin }}
         look={look}
       />
       <LeadList state={state} rows={plan.rows} changed={changed} hand={{ moving, places, move, pin }} />
-      <details>
-        <summary>What more fits on each output</summary>
-        <ul>
-          {plan.rooms.map(({ output, name, texts }) => (
-            <li key={output}>
-              <b>{name}.</b> {texts.join(' ')}
-            </li>
-          ))}
-        </ul>
-      </details>
+      <Rooms rooms={plan.rooms} />
     </section>
   );
 }

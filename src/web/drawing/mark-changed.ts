@@ -1,15 +1,22 @@
+import type { PedalId } from '../../domain/quantities.js';
 import { changeMarks, type Changed } from '../answer/what-changed.js';
 
 const svgNames = 'http://www.w3.org/2000/svg';
 /** Of a mark, in the units of the drawing: at this size letters are on average so wide, or narrower. */
 const [size, letter, padding, height] = [8.5, 5.8, 4, 11];
 
-/** Marks in a drawing which pedals hang otherwise than before, above the upper edge of each. */
-export function markChanged(board: HTMLElement | null, { pedals }: Changed): void {
+/** A sign and a word for each pedal that hangs otherwise than before. */
+export type Marks = ReadonlyMap<PedalId, string>;
+
+export const marksOf = ({ pedals }: Changed): Marks =>
+  new Map([...pedals].map(([pedal, { change }]) => [pedal, changeMarks[change]]));
+
+/** Puts marks into a drawing, above the upper edge of each pedal. */
+export function markChanged(board: HTMLElement | null, marks: Marks): void {
   for (const old of board?.querySelectorAll('.change-tag') ?? []) old.remove();
   for (const element of board?.querySelectorAll('[data-pedal]') ?? []) {
-    const changed = [...pedals].find(([pedal]) => pedal === element.getAttribute('data-pedal'));
-    if (changed !== undefined) element.append(tag(element, changeMarks[changed[1].change]));
+    const words = marks.get((element.getAttribute('data-pedal') ?? '') as PedalId);
+    if (words !== undefined) element.append(tag(element, words));
   }
 }
 

@@ -5,20 +5,21 @@ import { compare } from '../../planning/compare/compare.js';
 import { chooseAround, type AroundPins } from '../../planning/choose/choose-around.js';
 import { explain } from '../../planning/explain/explain.js';
 import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
-import type { InputFault } from '../../reading/faults/input-fault.js';
 import { webTiming } from '../../../solver/timing.js';
-import { columnWords } from '../../report/words/column-words.js';
-import type { HeldFile } from '../document/page-document.js';
 import { createReader, type ReadInputs } from './input-reader.js';
-import type { Inquiry, News, Question, SheetOrder, ToldFault, ToWorker } from './messages.js';
+import type { Inquiry, News, Question, SheetOrder, ToWorker } from './messages.js';
+import { keptToday, overText, rePlugged } from './re-plugging.js';
+import { recorded, type Answered } from './recorded.js';
 import { toldAnswer } from './told-answer.js';
+import { toldFaults } from './told-faults.js';
 import { toldLabels } from './told-labels.js';
 import { toldChoices } from './told-choices.js';
 import { toldPlaces } from './told-places.js';
 import { toldSheet, type Shown } from './told-sheet.js';
+import { toldStart } from './told-start.js';
 import { toldWays } from './told-ways.js';
 import { toldWhy, type Seen } from './told-why.js';
-import { toldColumns, toldThings, type ToldColumns } from './told-shelf.js';
+import { toldColumns, toldThings } from './told-shelf.js';
 
 /** Milliseconds after which the best plan so far is told, each time from the beginning; then the search goes on to its end. */
 const patience = [500, 3_000, Infinity];
@@ -40,7 +41,7 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
   let asked = new AbortController();
   let inquired = new AbortController();
   let basis: Basis | null = null;
-  let shown: (Shown & { readonly about: number }) | null = null;
+  let shown: Answered | null = null;
   const readInputs = createReader();
 
   async function take(question: Question): Promise<void> {
@@ -57,7 +58,7 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
       await webTiming.pause();
       const lay = (seen: Seen): void => void (basis = { about, ...seen });
       const show = (one: Shown): void => {
-        if (!signal.aborted) shown = { about, ...one };
+        if (!signal.aborted) shown = { question, ...one };
       };
       if (!signal.aborted) await answer(question, { tell, lay, show, readInputs, signal, now });
       tell({ kind: 'done' });
@@ -79,12 +80,12 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
   }
 
   function sheet({ about, chosen, date }: SheetOrder): void {
-    const page = shown?.about === about ? toldSheet(shown, { chosen, date }) : null;
+    const page = shown?.question.about === about ? toldSheet(shown, { chosen, date }) : null;
     if (page !== null) post({ about, kind: 'sheet', page });
   }
 
   return async (message) => {
-    if (message.kind !== 'order') inquired.abort();
+    if (message.kind !== 'order' && message.kind !== 'record') inquired.abort();
     switch (message.kind) {
       case 'ask':
         return take(message.question);
@@ -92,6 +93,9 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
         return inquire(message.inquiry);
       case 'order':
         sheet(message.order);
+        return;
+      case 'record':
+        if (shown?.question.about === message.shown.about) post(recorded(shown, message.shown.chosen, readInputs));
         return;
       case 'stop':
         asked.abort();
@@ -112,23 +116,23 @@ type Desk = Pick<ClerkPlace, 'now'> & {
 };
 
 async function answer(question: Question, { tell, lay, show, readInputs, signal, now }: Desk): Promise<void> {
-  const { board, shop, aim, pins, meanings } = question;
+  const { board, shop, aim, meanings, approach } = question;
   const columns = toldColumns(shop, meanings);
   tell({ kind: 'columns', columns });
   const read = readInputs(board, shop, meanings);
   if (read.kind === 'faulty') {
-    const faults = read.faults.map((fault) => toldFault(fault, shop));
-    const isAsking = faults.some((fault) => isAsked(fault, columns));
-    // What else is wrong with the shop may come of what is not understood yet.
-    const told = isAsking ? faults.filter(({ of }) => of === 'board') : faults;
-    tell({ kind: 'faulty', faults: told, more: isAsking ? 0 : read.more });
+    tell({ kind: 'faulty', ...toldFaults(read, shop, columns) });
     return;
   }
   const kit = read.value;
-  tell({ kind: 'read', notes: read.notes ?? [], things: toldThings(kit) });
+  const start = toldStart(kit.board, approach);
+  tell({ kind: 'read', notes: read.notes ?? [], things: toldThings(kit), start });
+  const isRePlug = start.approach === 'as plugged';
+  const pins = isRePlug ? keptToday(kit, question.pins) : question.pins;
+  const search = isRePlug ? rePlugged : chosen;
   for (const limitMs of patience) {
     const end = now() + limitMs;
-    const found = await chosen(kit, pins, { aim, signal, remainingMs: () => end - now() });
+    const found = await search(kit, pins, { aim, signal, remainingMs: () => end - now() });
     if (signal.aborted) return;
     const isFinal = limitMs === Infinity || isSettled(found);
     const isBest = isSettled(found) && pins.length === 0;
@@ -139,17 +143,25 @@ async function answer(question: Question, { tell, lay, show, readInputs, signal,
       tell({ kind: 'answer', answer: toldAnswer(kit, found, pins), isFinal });
     }
     if (!isFinal) continue;
-    if (pins.length === 0 || found.kind === 'impossible') await tellMore(shown, { aim, tell, show, signal, now });
+    await (isRePlug ? tellOver : tellMore)(shown, { aim, tell, show, signal, now });
     return;
   }
 }
 
+type Beside = Pick<Question, 'aim'> & Pick<Desk, 'tell' | 'show' | 'signal' | 'now'>;
+
+/** What there is beside a final answer of how to re-plug: what planning from nothing would come to, or ways out where there is no plan. */
+async function tellOver({ kit, found, pins }: Shown, { aim, tell, signal, now }: Beside): Promise<void> {
+  if (found.kind === 'impossible' && pins.length === 0) await seekWays(kit, aim, { tell, signal, now });
+  if (found.kind !== 'plan') return;
+  const text = await overText(kit, found.wiring, { aim, signal });
+  if (text !== null) tell({ kind: 'over', text });
+}
+
 /** What there is beside a final answer, where nothing is held in its place: what else could be bought, which labels decide, and ways out where there is no plan. */
-async function tellMore(
-  shown: Shown,
-  { aim, tell, show, signal, now }: Pick<Question, 'aim'> & Pick<Desk, 'tell' | 'show' | 'signal' | 'now'>,
-): Promise<void> {
-  const { kit, found } = shown;
+async function tellMore(shown: Shown, { aim, tell, show, signal, now }: Beside): Promise<void> {
+  const { kit, found, pins } = shown;
+  if (pins.length > 0 && found.kind !== 'impossible') return;
   const plan = found.kind === 'plan' ? found.wiring : null;
   const comparison = kit.catalogue === null ? null : await compare(kit, { aim, signal });
   if (comparison !== null) {
@@ -210,18 +222,3 @@ function isSettled(found: AroundPins | Wanted): boolean {
       return false;
   }
 }
-
-/** What a column holds is asked where the shop is shown; what no column holds may yet be in one of these. */
-function isAsked({ of, key }: ToldFault, columns: ToldColumns | null): boolean {
-  if (of !== 'shop' || columns === null) return false;
-  const open = columns.columns.filter(({ meaning }) => meaning === null);
-  return open.some(({ heading }) => heading === key) || (open.length > 0 && Object.hasOwn(columnWords, key));
-}
-
-const toldFault = ({ file, line, key, message, remedy }: InputFault, shop: HeldFile | null): ToldFault => ({
-  of: file === shop?.file ? 'shop' : 'board',
-  key,
-  where: key === '' ? `line ${line}` : `line ${line}, ${key}`,
-  message,
-  remedy,
-});

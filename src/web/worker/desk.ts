@@ -1,4 +1,4 @@
-import type { Inquiry, News, Question, SheetOrder, ToWorker } from './messages.js';
+import type { Inquiry, News, Question, SheetOrder, ShownPlan, ToWorker } from './messages.js';
 
 /** A worker, as far as the desk deals with it. */
 export type Hand = {
@@ -13,6 +13,8 @@ export type Desk = {
   readonly inquire: (inquiry: Inquiry) => void;
   /** Has a sheet made of the latest answer. */
   readonly order: (order: SheetOrder) => void;
+  /** Has it written how the board is plugged. */
+  readonly record: (shown: ShownPlan) => void;
   readonly stop: () => void;
 };
 
@@ -65,6 +67,7 @@ export function createDesk({ hire, onNews, later }: DeskPlace): Desk {
       });
     },
     inquire: (inquiry) => hand.postMessage({ kind: 'inquire', inquiry }),
+    record: (shown) => hand.postMessage({ kind: 'record', shown }),
     order: (order) => hand.postMessage({ kind: 'order', order }),
     stop: () => {
       callOff();

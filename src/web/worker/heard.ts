@@ -3,6 +3,7 @@ import type { News, ToldFault } from './messages.js';
 import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
 import type { ToldChoices } from './told-choices.js';
+import type { ToldStart } from './told-start.js';
 import type { ToldPlace } from './told-places.js';
 import type { ToldWays } from './told-ways.js';
 import type { ToldColumns, ToldThing } from './told-shelf.js';
@@ -27,6 +28,10 @@ export type Heard = {
   readonly more: number;
   /** What was left aside in reading. */
   readonly notes: readonly string[];
+  /** From what the board is planned. */
+  readonly start: ToldStart;
+  /** What planning from nothing would come to; null where it was not told, or is the answer. */
+  readonly over: { readonly about: number; readonly text: string } | null;
   /** What can be owned, and how many of it are. */
   readonly things: readonly ToldThing[];
   /** What there is to be said of the columns of the shop's table; null where it is none. */
@@ -47,6 +52,8 @@ export const nothingHeard: Heard = {
   faults: [],
   more: 0,
   notes: [],
+  start: { approach: null, plugged: [] },
+  over: null,
   things: [],
   columns: null,
   failure: null,
@@ -54,12 +61,12 @@ export const nothingHeard: Heard = {
 };
 
 /** What is known once this was heard, too. */
-export function heard(before: Heard, news: Exclude<News, { readonly kind: 'sheet' }>): Heard {
+export function heard(before: Heard, news: Exclude<News, { readonly kind: 'sheet' | 'recorded' }>): Heard {
   switch (news.kind) {
     case 'begun':
       return { ...before, about: news.about, isDone: false, failure: null };
     case 'read':
-      return { ...before, faults: [], more: 0, notes: news.notes, things: news.things };
+      return { ...before, faults: [], more: 0, notes: news.notes, things: news.things, start: news.start };
     case 'columns':
       return { ...before, columns: news.columns };
     case 'faulty':
@@ -74,6 +81,8 @@ export function heard(before: Heard, news: Exclude<News, { readonly kind: 'sheet
       return { ...before, labels: { about: news.about, told: news.labels } };
     case 'ways':
       return { ...before, ways: { about: news.about, told: news.ways } };
+    case 'over':
+      return { ...before, over: { about: news.about, text: news.text } };
     case 'why':
       return { ...before, why: { about: news.about, pedal: news.pedal, texts: news.texts } };
     case 'failed':

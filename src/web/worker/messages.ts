@@ -2,10 +2,11 @@ import type { ChoosingAim } from '../../domain/aim.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { PinnedPlace } from '../../planning/choose/choose-around.js';
 import type { Meanings } from '../../reading/csv/headings.js';
-import type { HeldFile } from '../document/page-document.js';
+import type { Approach, HeldFile } from '../document/page-document.js';
 import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
 import type { ToldChoices } from './told-choices.js';
+import type { ToldStart } from './told-start.js';
 import type { ToldPlace } from './told-places.js';
 import type { ToldWays } from './told-ways.js';
 import type { ToldColumns, ToldThing } from './told-shelf.js';
@@ -20,6 +21,7 @@ export type Question = {
   readonly pins: readonly PinnedPlace[];
   /** What columns of the shop's table hold whose headings are not understood. */
   readonly meanings: Meanings;
+  readonly approach: Approach | null;
 };
 
 /** What the page says to the worker. A question ends the search for the one before; all else ends nothing. */
@@ -27,16 +29,22 @@ export type ToWorker =
   | { readonly kind: 'ask'; readonly question: Question }
   | { readonly kind: 'inquire'; readonly inquiry: Inquiry }
   | { readonly kind: 'order'; readonly order: SheetOrder }
+  /** The plan that is shown is how the board is plugged now. */
+  | { readonly kind: 'record'; readonly shown: ShownPlan }
   | { readonly kind: 'stop' };
 
 /** What is asked of the latest plan for a document, while its search goes on: where a pedal could hang, or why it hangs there. */
 export type Inquiry = { readonly about: number; readonly asked: 'places' | 'why'; readonly pedal: PedalId };
 
-/** One sheet of paper of what is shown of a document. */
-export type SheetOrder = {
+/** What is shown of a document. */
+export type ShownPlan = {
   readonly about: number;
   /** The choice that is looked at, by its key; null for the answer. */
   readonly chosen: string | null;
+};
+
+/** One sheet of paper of what is shown. */
+export type SheetOrder = ShownPlan & {
   /** The day in words. */
   readonly date: string;
 };
@@ -50,7 +58,12 @@ export type News = {
   (
     | { readonly kind: 'begun' }
     /** The files are understood; with a sentence for each thing that was left aside. */
-    | { readonly kind: 'read'; readonly notes: readonly string[]; readonly things: readonly ToldThing[] }
+    | {
+        readonly kind: 'read';
+        readonly notes: readonly string[];
+        readonly things: readonly ToldThing[];
+        readonly start: ToldStart;
+      }
     /** What there is to be said of the columns of the shop's table; null where it is none. */
     | { readonly kind: 'columns'; readonly columns: ToldColumns | null }
     | { readonly kind: 'faulty'; readonly faults: readonly ToldFault[]; readonly more: number }
@@ -61,6 +74,10 @@ export type News = {
     | { readonly kind: 'places'; readonly pedal: PedalId; readonly places: readonly ToldPlace[] }
     /** Which labels decide, once the plan is proven. */
     | { readonly kind: 'labels'; readonly labels: ToldLabels }
+    /** What planning from nothing would come to beside this, in a sentence. */
+    | { readonly kind: 'over'; readonly text: string }
+    /** The board's text with a plan as its wiring; null where the text has no room for it. */
+    | { readonly kind: 'recorded'; readonly text: string | null }
     | { readonly kind: 'why'; readonly pedal: PedalId; readonly texts: readonly string[] }
     /** Why there is no plan, and what would help. */
     | { readonly kind: 'ways'; readonly ways: ToldWays }

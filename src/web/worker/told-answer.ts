@@ -46,7 +46,10 @@ export type Bill = {
 export function toldAnswer(kit: Kit, answer: AroundPins | Wanted, pins: readonly PinnedPlace[]): ToldAnswer {
   if (answer.kind === 'held up') return heldUp(kit, answer.letGo);
   const handout = handoutOf({ kit, answer });
-  if (handout.kind === 'none') return { ...withoutSpeech(handout), letGo: [] };
+  if (handout.kind === 'none') {
+    const kept = answer.kind === 'impossible' ? keptInTheWay(answer) : [];
+    return { ...withoutSpeech(handout), letGo: named(handout.speech, kept) };
+  }
   return toldPlan(handout, pins);
 }
 
@@ -76,8 +79,17 @@ function withoutSpeech<Told extends { readonly speech: Speech }>({ speech: _, ..
 const heldUp = (kit: Kit, letGo: readonly PedalId[]): ToldNoPlan => ({
   ...{ kind: 'none', title: safeText(kit.board.name), proven: true, passages: [], wanted: [] },
   lead: 'No plan keeps every pedal where you put it.',
-  letGo: letGo.map((pedal) => ({ pedal, name: speechOf(kit).inventory.pedalName(pedal) })),
+  letGo: named(speechOf(kit), letGo),
 });
+
+/** The pedals that are to be kept where they are plugged, and cannot be. */
+const keptInTheWay = ({ reasons }: Extract<AroundPins, { kind: 'impossible' }>): readonly PedalId[] =>
+  reasons.flatMap((reason) =>
+    reason.kind === 'request' ? reason.requests.flatMap((one) => (one.kind === 'keep' ? [one.pedal] : [])) : [],
+  );
+
+const named = ({ inventory }: Speech, pedals: readonly PedalId[]): ToldNoPlan['letGo'] =>
+  pedals.map((pedal) => ({ pedal, name: inventory.pedalName(pedal) }));
 
 /** Of which plans alone it is true what is said of a plan. */
 const keptText = ({ speech: { inventory } }: PlanHandout, pinned: readonly PinnedPlace[]): string =>

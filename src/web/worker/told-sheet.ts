@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import type { AroundPins, PinnedPlace } from '../../planning/choose/choose-around.js';
-import type { Comparison } from '../../planning/compare/comparison.js';
+import type { Comparison, PlannedOption } from '../../planning/compare/comparison.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
 import { sheetText } from '../../report/sheet/sheet.js';
 import { handoutOf, type Handout } from '../../report/words/handout.js';
@@ -26,8 +26,13 @@ export function toldSheet(shown: Shown, { chosen, date }: Pick<SheetOrder, 'chos
   return handout === null ? null : sheetText(handout, { shop: null, date });
 }
 
-function handoutShown({ kit, found, pins, comparison, labels }: Shown, chosen: string | null): Handout | null {
-  const option = comparison === null || chosen === null ? null : plannedChoice(comparison, chosen);
+/** The choice that is shown; null where it is the answer. */
+export const shownChoice = ({ comparison }: Shown, chosen: string | null): PlannedOption | null =>
+  comparison === null || chosen === null ? null : plannedChoice(comparison, chosen);
+
+function handoutShown(shown: Shown, chosen: string | null): Handout | null {
+  const { kit, found, pins, comparison, labels } = shown;
+  const option = shownChoice(shown, chosen);
   if (comparison !== null && option !== null) return choiceHandout(kit, comparison.aim, option);
   if (found.kind === 'held up') return null;
   const handout = handoutOf({ kit, answer: found, ...(labels === null ? {} : { labels }) });

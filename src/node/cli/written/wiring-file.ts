@@ -3,6 +3,7 @@ import type { Answer } from '../../../planning/answer.js';
 import type { Wanted } from '../../../planning/wanted/wanted.js';
 import { isCsvName } from '../../../reading/csv/read-csv.js';
 import { withPlanRecorded } from '../../../reading/drafts/record-plan.js';
+import { inputsFromFiles } from '../../../reading/inputs-from-text.js';
 import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { namedFile, readText } from '../../disk/file-text.js';
 import { obstacleTo, writeWhole } from '../../disk/write-file.js';
@@ -61,7 +62,9 @@ async function record(
     return false;
   }
   const shop = cataloguePath === null ? null : await namedFile(cataloguePath);
-  const recorded = withPlanRecorded({ kit, board: { file: boardPath, text }, shop, options }, answer.wiring);
+  const read = (changed: string) =>
+    inputsFromFiles({ file: boardPath, text: { kind: 'text', text: changed } }, shop, options);
+  const recorded = withPlanRecorded({ kit, text, read }, answer.wiring);
   if (recorded === null) {
     tell(
       `${boardPath}: the plan could not be put there so that all else stays. Ask rewire without --record what to write by hand.`,

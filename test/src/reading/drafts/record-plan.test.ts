@@ -38,17 +38,10 @@ async function recorded(board: string): Promise<string | null> {
 }
 
 function recordedAs(board: string, plan: Wiring): string | null {
-  const read = inputsFromText({ file: 'board.yaml', text: board }, { file: 'shop.yaml', text: shop });
-  if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
-  return withPlanRecorded(
-    {
-      kit: read.value,
-      board: { file: 'board.yaml', text: board },
-      shop: { file: 'shop.yaml', text: { kind: 'text', text: shop } },
-      options: {},
-    },
-    plan,
-  );
+  const read = (text: string) => inputsFromText({ file: 'board.yaml', text }, { file: 'shop.yaml', text: shop });
+  const given = read(board);
+  if (given.kind === 'faulty') throw new Error(JSON.stringify(given.faults));
+  return withPlanRecorded({ kit: given.value, text: board, read }, plan);
 }
 
 describe('a plan in its board file', () => {

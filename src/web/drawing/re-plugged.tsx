@@ -1,0 +1,101 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+import type { PedalId } from '../../domain/quantities.js';
+import type { ChangeKind } from '../../report/words/change-words.js';
+import type { ReplugWords } from '../../report/words/handout.js';
+import { letGo, pinnedAt } from '../document/pins.js';
+import type { PageState } from '../page-state.js';
+import type { ToldPlan } from '../worker/told-answer.js';
+import { whereText } from '../answer/what-changed.js';
+import { outputOf } from './board-drawing.js';
+import { markChanged } from './mark-changed.js';
+import { Rooms, TouchedRoom } from './rooms.js';
+
+type Kinds = ReplugWords['kinds'];
+type RePluggedProps = { readonly state: PageState; readonly plan: ToldPlan; readonly kinds: Kinds };
+
+/** The board as it is when it has been re-plugged: only what changes is marked, and what moves can be kept where it is. */
+export function RePlugged({ state, plan, kinds }: RePluggedProps) {
+  const [looked, look] = useState<string | null>(null);
+  return (
+    <section aria-labelledby="drawing-heading">
+      <h2 id="drawing-heading">How it is plugged then</h2>
+      <p class="minor">What changes is marked. Keep a pedal where it is, and all else is planned around it.</p>
+      <TouchedRoom rooms={plan.rooms} output={looked} />
+      <MarkedDrawing figures={plan.figures} kinds={kinds} look={look} />
+      <ol class="leads" aria-label="Leads">
+        {plan.rows.map((row) => (
+          <li key={row.feed.pedal}>
+            <span>
+              <span class="lead-place">
+                <b>{row.mark}</b> {row.pedal}: {whereText(row)}
+              </span>
+              <ChangeMark kind={kinds.get(row.feed.pedal)} />
+            </span>
+            <Keep state={state} pedal={row.feed.pedal} name={row.pedal} kinds={kinds} />
+          </li>
+        ))}
+      </ol>
+      <Rooms rooms={plan.rooms} />
+    </section>
+  );
+}
+
+/** Each with a sign and a word; whoever stays goes without saying. */
+const kindMarks: Readonly<Record<ChangeKind, string | null>> = {
+  stays: null,
+  'gets other leads': '~ other leads',
+  moves: '→ moves',
+  'is new': '+ new',
+  'is unplugged': '− unplugged',
+};
+
+function ChangeMark({ kind }: { readonly kind: ChangeKind | undefined }) {
+  const mark = kind === undefined ? null : kindMarks[kind];
+  return mark === null ? null : (
+    <>
+      {' '}
+      <b class="change">{mark}</b>
+    </>
+  );
+}
+
+type KeepProps = Omit<RePluggedProps, 'plan'> & { readonly pedal: PedalId; readonly name: string };
+
+function Keep({ state, pedal, name, kinds }: KeepProps) {
+  if (state.document.value.pins.some((pin) => pin.pedal === pedal))
+    return (
+      <button type="button" class="quiet" onClick={() => state.change(letGo(pedal))}>
+        Kept: let go<span class="unseen"> of {name}</span>
+      </button>
+    );
+  const today = state.heard.value.start.plugged.find((one) => one.pedal === pedal);
+  if (today === undefined || kinds.get(pedal) !== 'moves') return null;
+  return (
+    <button type="button" class="quiet" onClick={() => state.change(pinnedAt(pedal, today, state.document.value.pins))}>
+      Keep it where it is<span class="unseen">: {name}</span>
+    </button>
+  );
+}
+
+type MarkedProps = {
+  readonly figures: ToldPlan['figures'];
+  readonly kinds: Kinds;
+  readonly look: (output: string | null) => void;
+};
+
+function MarkedDrawing({ figures, kinds, look }: MarkedProps) {
+  const board = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const marks = [...kinds].map(([pedal, kind]) => [pedal, kindMarks[kind]] as const);
+    markChanged(board.current, new Map(marks.flatMap(([pedal, mark]) => (mark === null ? [] : [[pedal, mark]]))));
+  }, [figures, kinds]);
+  return (
+    <div ref={board} onClick={({ target }) => look(outputOf(target))}>
+      {figures.map(({ size, markup }, at) => (
+        // What the reports draw is escaped already.
+        <figure key={at} class={`drawing drawing-${size}`} dangerouslySetInnerHTML={{ __html: markup }} />
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,120 @@
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+import { runHere } from '../support/run-here.js';
+import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
+import { builtPage, kept, openIn, proven, typePedal } from './on-page.js';
+
+const newPedal = resolve(import.meta.dirname, '../../fixtures/boards/new-pedal.yaml');
+
+describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === null ? '' : ` (${noBrowser})`}`, () => {
+  let browser: Browser;
+  let folder: string;
+  beforeAll(async () => {
+    browser = await startBrowser();
+    folder = await mkdtemp(join(tmpdir(), 'boardfeed-builder-'));
+  });
+  afterAll(async () => {
+    await browser.close();
+    await rm(folder, { recursive: true, force: true });
+  });
+
+  test('from the file of a board to its new wiring, step by step, over a reload, and back', async () => {
+    const context = await browser.newContext({ acceptDownloads: true, reducedMotion: 'reduce' });
+    const { page, incidents } = await openIn(context, builtPage);
+    await page.locator('.file-button input').setInputFiles(newPedal);
+    await headlineWith(page, '4 pedals stay, 1 moves, 1 is new. Nothing to buy.');
+    expect(await page.locator('.changes').textContent()).toContain(
+      'Skerry delay moves: Jetty 6 output 6 → output 4, 9 V. Why: Undertow reverb takes its place.',
+    );
+    expect(await page.locator('.drawing-wide .change-tag').allTextContents()).toEqual(['→ moves', '+ new']);
+    await page.getByText('That saves nothing.').waitFor();
+
+    // What comes later can be read, and not ticked.
+    const boxes = page.locator('.step-list > li').nth(3).locator('input');
+    expect(await boxes.evaluateAll((all) => all.map((box) => (box as { disabled?: boolean }).disabled))).toEqual([
+      true,
+      true,
+    ]);
+    for (const width of [360, 1280])
+      for (const colours of ['light', 'dark'] as const) {
+        await show(page, { width, height: 800, colours });
+        expect(await lookAt(page)).toMatchObject({ scrolls: false, tooWide: [] });
+        expect(await axeFindings(page), `${width} ${colours}`).toEqual([]);
+      }
+
+    // By keyboard alone: a step that is done leads on to the next one.
+    await page.getByRole('checkbox', { name: 'Pull Jetty 6 from the mains.' }).focus();
+    await page.keyboard.press('Space');
+    await page.getByText('Step 2 of 7: Pull the plugs.').waitFor();
+    await page.locator('#step-1:focus').waitFor();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Space');
+    await page.getByText('Step 3 of 7: Lay the leads.').waitFor();
+    await kept(page);
+    await page.reload();
+    await page.getByText('Step 3 of 7: Lay the leads.').waitFor();
+    while ((await page.getByText('All steps are done.').count()) === 0)
+      await page.locator('.step-list details[open] input:not(:checked):enabled').first().check();
+    expect(await page.locator('.reading').allTextContents()).toEqual(['It must read +9 V.', 'It must read +9 V.']);
+
+    await page.getByRole('button', { name: 'Done: it is plugged like this now' }).click();
+    await headlineWith(page, 'Nothing to do: all 6 pedals stay as plugged.');
+    await proven(page);
+    const board = await savedIn(page, folder);
+    expect((await runHere(['check', board])).code).toBe(0);
+
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await headlineWith(page, '4 pedals stay, 1 moves, 1 is new.');
+    await page.getByText('All steps are done.').waitFor();
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await headlineWith(page, 'Nothing to do');
+
+    // What the page answers equals what the command answers on the board that the page has saved.
+    await page.getByRole('button', { name: 'Cockle fuzz' }).click();
+    await page.getByRole('button', { name: 'Take it off the board' }).click();
+    await headlineWith(page, 'Nothing to do: all 5 pedals stay as plugged.');
+    await typePedal(page, 'Gannet drive 9v 12 neg');
+    await headlineWith(page, '1 is new');
+    await proven(page);
+    const printed = await runHere(['rewire', await savedIn(page, folder), '--json']);
+    expect(printed.code).toBe(0);
+    const told = JSON.parse(printed.output) as Told;
+    const leads = told.feeds.map(({ lead }) => String(lead)).sort();
+    expect((await page.locator('.lead-place > b').allTextContents()).sort()).toEqual(leads);
+    const moving = await page.locator('.leads > li', { hasText: '→ moves' }).count();
+    expect(moving).toBe(told.moves.length);
+    for (const { pedal, outputs } of told.feeds)
+      expect(await page.locator('.leads > li', { hasText: nameOf(pedal) }).textContent()).toContain(
+        `Jetty 6, output ${outputs.join(' and ')},`,
+      );
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+});
+
+type Told = {
+  readonly feeds: readonly { readonly pedal: string; readonly outputs: readonly number[]; readonly lead: number }[];
+  readonly moves: readonly unknown[];
+};
+
+const nameOf = (id: string): string => id.slice(0, 1).toUpperCase() + id.slice(1).replaceAll('-', ' ');
+
+const headlineWith = (page: Page, text: string): Promise<void> =>
+  page.locator('.headline', { hasText: text }).waitFor();
+
+/** The board as the page saves it, as a file. */
+async function savedIn(page: Page, folder: string): Promise<string> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the board' }).click(),
+  ]);
+  const path = join(folder, download.suggestedFilename());
+  await download.saveAs(path);
+  expect((await readFile(path, 'utf8')).startsWith('# Wired and working')).toBe(true);
+  return path;
+}
