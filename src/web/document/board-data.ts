@@ -4,18 +4,19 @@ import type { UnknownField } from '../../domain/pedal.js';
 import type { Assumption } from '../../reading/drafts/assumption.js';
 import { openPedals } from '../../reading/drafts/open-pedals.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
+import { remembering } from './remembering.js';
 
 export type Data = Readonly<Record<string, unknown>>;
 
 /** What a board's text says, before anybody has judged it; empty where it is no map. */
-export function boardData(text: string): Data {
+export const boardData = remembering((text: string): Data => {
   try {
     const data: unknown = parse(text, { maxAliasCount: 20 });
     return mapOf(data);
   } catch {
     return {};
   }
-}
+});
 
 /** A pedal as the board's text has it. */
 export type StatedPedal = {

@@ -37,7 +37,18 @@ export function withLineEntered(document: PageDocument): PageDocument {
 }
 
 /** The board's text as if the pedal on the line were entered; null where the line is none, or the text has no room. */
-export function textWithLine({ board, line }: Pick<PageDocument, 'board' | 'line'>): string | null {
+export function textWithLine(document: PageDocument): string | null {
+  const known = entered.get(document);
+  if (known !== undefined) return known;
+  const text = enteredText(document);
+  entered.set(document, text);
+  return text;
+}
+
+/** Of the documents that there are: each is asked with every key. */
+const entered = new WeakMap<PageDocument, string | null>();
+
+function enteredText({ board, line }: PageDocument): string | null {
   const read = readLine(line, board.text);
   if (read.kind !== 'pedal') return null;
   const extended = withEntries(board.text, 'pedals', [pedalEntry(read.draft, assumptionOf(boardData(board.text)))]);
