@@ -50,17 +50,18 @@ const slack = 0.01;
 /**
  * Looks for a solution by taking columns one after the other, those that the relaxation uses most first, and solving what
  * is left of the program in between, with new columns for it; a wide one comes back to leave out what it has taken ("Primal
- * heuristics for branch and price: the assets of diving methods", 2019).
+ * heuristics for branch and price: the assets of diving methods", 2019). It ends as soon as what was found is good enough.
  */
 export async function dive<Content>(
   search: Diver<Content>,
   decisions: Decisions,
   begin: MasterStart,
   breadth: Breadth,
+  isEnough: () => boolean,
 ): Promise<void> {
   const descend = async (now: Decisions, step: number, without: ReadonlySet<number>): Promise<void> => {
     await search.pause();
-    if (search.over || step >= mostSteps) return;
+    if (search.over || isEnough() || step >= mostSteps) return;
     const first = step === 0;
     const { point, value } = solved(search, now, first ? begin : { ...begin, state: COLD }, first ? 1 : mostRounds);
     const hopeless = (): boolean => value > search.wanted + slack;
@@ -74,7 +75,7 @@ export async function dive<Content>(
       else await descend(withTaken(search.pool, now, more), step + 1, left);
       if (next === null) return;
       left.add(next);
-    } while (step < breadth.depth && left.size <= breadth.turns && !hopeless());
+    } while (!isEnough() && step < breadth.depth && left.size <= breadth.turns && !hopeless());
   };
   await descend(decisions, 0, new Set());
 }

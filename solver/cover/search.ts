@@ -86,7 +86,7 @@ export class CoverSearch<Content> {
   async run(): Promise<CoverOutcome<Content>> {
     const root: CoverNode = { duals: null, bound: -Infinity, branch: null };
     this.#open.push({
-      decisions: { conditions: [], most: this.program.groups.map(({ most }) => most), taken: [] },
+      decisions: this.#undecided,
       start: { columns: [], since: 0, state: COLD },
       bound: 0,
       depth: 0,
@@ -168,17 +168,14 @@ export class CoverSearch<Content> {
       return false;
     }
     if (solved === 'closed') return true;
-    if (this.statistics.nodes % 16 === 1) await dive(this, node.decisions, startFrom(master, this.pool), straight);
+    if (this.statistics.nodes % 16 === 1)
+      await dive(this, node.decisions, startFrom(master, this.pool), straight, () => this.#closes(node.proof.bound));
     if (this.#closes(node.proof.bound)) return true;
     const most = this.#tightened(node, solved);
     const start = { ...startFrom(master, this.pool), columns: this.#promising(master.columns, node, solved) };
     const branches = this.#branches(node, master, start) ?? this.#doubt(node.decisions, solved, master.point, most);
     if (branches === null) {
-      // Parts of like units add up to whole numbers here: a dive often finds whole units that come to the same.
-      for (const breadth of wider) {
-        await dive(this, node.decisions, startFrom(master, this.pool), breadth);
-        if (this.#closes(node.proof.bound)) return true;
-      }
+      if (await this.#diveWide(node, master)) return true;
       this.#stuck = { mixed: mixedGroups(this.pool, master.point), used: usedColumns(this.pool, master.point) };
       this.#open.push(node);
       return false;
@@ -200,6 +197,27 @@ export class CoverSearch<Content> {
     });
     node.proof.branch = children;
     return true;
+  }
+
+  /**
+   * Parts of like units add up to whole numbers here: a dive often finds whole units that come to the same. One that keeps to none of
+   * the node's conditions has duals that tell waste in a unit from none, where conditions on sums make all columns look alike.
+   * @returns whether what it found closes the node.
+   */
+  async #diveWide(node: OpenNode, master: RestrictedMaster<Content>): Promise<boolean> {
+    const anew = { columns: master.columns, since: this.pool.columns.length, state: COLD };
+    const closed = (): boolean => this.#closes(node.proof.bound);
+    for (const breadth of wider) {
+      await dive(this, node.decisions, startFrom(master, this.pool), breadth, closed);
+      await dive(this, this.#undecided, anew, breadth, closed);
+      if (closed()) return true;
+    }
+    return false;
+  }
+
+  /** Nothing is decided yet. */
+  get #undecided(): Decisions {
+    return { conditions: [], most: this.program.groups.map(({ most }) => most), taken: [] };
   }
 
   /**

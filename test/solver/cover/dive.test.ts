@@ -18,7 +18,7 @@ async function found(cover: SmallCover, breadths: readonly Breadth[]): Promise<n
     since: search.pool.columns.length,
     state: COLD,
   };
-  for (const breadth of breadths) await dive(search, decisions, start, breadth);
+  for (const breadth of breadths) await dive(search, decisions, start, breadth, () => false);
   if (search.best !== null) expect(completed(search.best.contents, cover)?.value).toBe(search.best.value);
   return search.best?.value ?? null;
 }
@@ -43,4 +43,20 @@ it('a dive finds solutions that are none better than the best, and a wider one f
   );
   expect(seen.straight).toBeGreaterThan(seen.solvable / 2);
   expect(seen.wider).toBeGreaterThan(seen.straight);
+});
+
+it('a dive takes nothing more once what was found is enough', async () => {
+  await fc.assert(
+    fc.asyncProperty(smallCovers, async (cover) => {
+      const program = programOf(cover);
+      const search = new CoverSearch(program, { remainingMs: () => Infinity, known: null });
+      for (const column of cover.columns) search.pool.add(column);
+      const columns = search.pool.columns.map((_, index) => index);
+      const decisions = { conditions: [], most: program.groups.map(({ most }) => most), taken: [] };
+      const start = { columns, since: columns.length, state: COLD };
+      for (const breadth of wider) await dive(search, decisions, start, breadth, () => true);
+      expect(search.best).toBeNull();
+    }),
+    trying(50),
+  );
 });

@@ -68,7 +68,7 @@ describe('where it gets stuck', () => {
   it('and the time is over on the way, what is known is the answer, whenever that is', async () => {
     const { asked, truth } = await stuckBoard();
     const seen = new Set<string>();
-    for (let most = 0; most < 60; most += 3) {
+    for (let most = 0; most < 160; most += 8) {
       let times = 0;
       const outcome = await run(asked, { remainingMs: () => ((times += 1) > most ? 0 : 60_000) });
       expectTrue(outcome, truth, asked);
