@@ -90,6 +90,32 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     await context.close();
   });
 
+  test('what a customer has in mind is asked for by its name, beside the choices', async () => {
+    const path = join(folder, 'asking.html');
+    const [board, shop] = [await heldFixture('boards/gig-board.yaml'), await heldFixture('shops/marram-street.yaml')];
+    await writePage(path, { board, shop });
+    const context = await browser.newContext({ viewport: { width: 360, height: 800 }, reducedMotion: 'reduce' });
+    const { page, incidents } = await openIn(context, path);
+    await proven(page);
+    const line = page.getByRole('textbox', { name: 'Is another one worth it?' });
+    await line.fill('staithe');
+    await page.getByRole('list', { name: 'Which one' }).getByRole('button', { name: 'Staithe 10' }).waitFor();
+    await line.fill('staithe 10');
+    await page.keyboard.press('Enter');
+    await page.locator('.choice', { hasText: 'Asked for' }).getByText('1 × Staithe 10').waitFor();
+    await line.fill('moon');
+    await page.getByText('The shop sells no supply called “moon”.').waitFor();
+    await line.fill('shingle 9');
+    await page.keyboard.press('Enter');
+    await page.getByText('1 × Shingle 9 cannot power the board').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await lookAt(page)).toMatchObject({ scrolls: false, tooWide: [] });
+    await page.getByRole('button', { name: 'Ask no more for 1 × Shingle 9' }).click();
+    await page.getByText('1 × Shingle 9 cannot power the board').waitFor({ state: 'detached' });
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
   test('a board of six typed pedals is printed on one side of A4', async () => {
     const path = join(folder, 'six.html');
     const shop = await heldFixture('shops/marram-street.yaml');

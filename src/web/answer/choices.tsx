@@ -1,30 +1,48 @@
 import type { PageState } from '../page-state.js';
 import { besideOthers, choosing, mostBeside } from '../document/choose.js';
-import type { ToldChoice } from '../worker/told-choices.js';
+import type { ToldChoice, ToldChoices } from '../worker/told-choices.js';
+import { AskedFor } from './asked-for.js';
 import { Beside } from './beside.js';
 
 /** What else could be bought, from the cheapest on: touching one shows its whole plan, two or three stand side by side. */
 export function Choices({ state }: { readonly state: PageState }) {
-  const { about, choices } = state.heard.value;
-  if (choices?.about !== about || choices.told.choices.length === 0) return null;
-  const { told } = choices;
+  const { about, choices, things, isDone, start } = state.heard.value;
+  const told = choices?.about === about ? choices.told : null;
+  const isForSale = things.some(({ price }) => price !== null);
+  // Around pins, and for what is plugged today, nothing else is sought.
+  const isSought = !isDone && state.document.value.pins.length === 0 && start.approach !== 'as plugged';
+  if (state.pedals.value.length === 0 || !isForSale || (told === null && !isSought)) return null;
+  return (
+    <section aria-labelledby="choices-heading" class="answer">
+      <h2 id="choices-heading">{told?.choices.length === 1 ? 'The one choice' : 'The choices'}</h2>
+      <p class="minor" role="status">
+        {told === null ? 'Looking for what else could be bought …' : told.standing}
+      </p>
+      {told !== null && <Told told={told} state={state} />}
+      <AskedFor state={state} />
+    </section>
+  );
+}
+
+function Told({ told, state }: { readonly told: ToldChoices; readonly state: PageState }) {
   const { beside } = state.document.value;
   const pinned = told.choices.filter(({ key }) => beside.includes(key));
   return (
-    <section aria-labelledby="choices-heading" class="answer">
-      <h2 id="choices-heading">{told.choices.length === 1 ? 'The one choice' : 'The choices'}</h2>
-      <p class="minor">{told.standing}</p>
+    <>
       <ol class="choice-row">
         {told.choices.map((choice) => (
           <Choice key={choice.key} choice={choice} state={state} isFull={pinned.length >= mostBeside} />
         ))}
       </ol>
+      {told.ofAsked.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
       <Beside choices={pinned} titles={told.titles} />
       <details>
         <summary>What the figures mean</summary>
         <p>{told.legend}</p>
       </details>
-    </section>
+    </>
   );
 }
 

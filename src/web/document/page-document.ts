@@ -1,8 +1,12 @@
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { PinnedPlace } from '../../planning/choose/choose-around.js';
+import type { AskedSupply } from '../../planning/compare/read-purchase.js';
 import type { Meanings } from '../../reading/csv/headings.js';
 import { usualAssumption } from '../../reading/drafts/assumption.js';
 import { newBoard } from '../../reading/drafts/new-files.js';
+
+/** A purchase that a customer has in mind. */
+export type AskedPurchase = readonly AskedSupply[];
 
 /** A file as whoever brought it calls it. */
 export type HeldFile = { readonly file: string; readonly text: string };
@@ -42,6 +46,8 @@ export type PageDocument = {
   readonly chosen: string | null;
   /** The choices that are pinned side by side. */
   readonly beside: readonly string[];
+  /** Purchases to be judged beside the choices. */
+  readonly asked: readonly AskedPurchase[];
   /** What was looked for on a label and does not stand there: the id of the pedal and the field, with a space between. */
   readonly notOnLabel: readonly string[];
 };
@@ -66,6 +72,7 @@ export const nothingMade = {
   progress: null,
   chosen: null,
   beside: [],
+  asked: [],
   notOnLabel: [],
 } satisfies Omit<PageDocument, 'board' | 'shop'>;
 

@@ -1,7 +1,9 @@
+import type { Catalogue } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
 import { decisiveLabels } from '../../planning/ask/decisive-labels.js';
 import type { ChooseOptions } from '../../planning/choose/choose.js';
-import { compare } from '../../planning/compare/compare.js';
+import { resolvePurchases } from '../../planning/compare/asked-supplies.js';
+import { compare, type BoughtUnits } from '../../planning/compare/compare.js';
 import { chooseAround, type AroundPins } from '../../planning/choose/choose-around.js';
 import { explain } from '../../planning/explain/explain.js';
 import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
@@ -143,12 +145,12 @@ async function answer(question: Question, { tell, lay, show, readInputs, signal,
       tell({ kind: 'answer', answer: toldAnswer(kit, found, pins), isFinal });
     }
     if (!isFinal) continue;
-    await (isRePlug ? tellOver : tellMore)(shown, { aim, tell, show, signal, now });
+    await (isRePlug ? tellOver : tellMore)(shown, { aim, asked: question.asked, tell, show, signal, now });
     return;
   }
 }
 
-type Beside = Pick<Question, 'aim'> & Pick<Desk, 'tell' | 'show' | 'signal' | 'now'>;
+type Beside = Pick<Question, 'aim' | 'asked'> & Pick<Desk, 'tell' | 'show' | 'signal' | 'now'>;
 
 /** What there is beside a final answer of how to re-plug: what planning from nothing would come to, or ways out where there is no plan. */
 async function tellOver({ kit, found, pins }: Shown, { aim, tell, signal, now }: Beside): Promise<void> {
@@ -159,11 +161,12 @@ async function tellOver({ kit, found, pins }: Shown, { aim, tell, signal, now }:
 }
 
 /** What there is beside a final answer, where nothing is held in its place: what else could be bought, which labels decide, and ways out where there is no plan. */
-async function tellMore(shown: Shown, { aim, tell, show, signal, now }: Beside): Promise<void> {
+async function tellMore(shown: Shown, { aim, asked, tell, show, signal, now }: Beside): Promise<void> {
   const { kit, found, pins } = shown;
   if (pins.length > 0 && found.kind !== 'impossible') return;
   const plan = found.kind === 'plan' ? found.wiring : null;
-  const comparison = kit.catalogue === null ? null : await compare(kit, { aim, signal });
+  const comparison =
+    kit.catalogue === null ? null : await compare(kit, { aim, signal, asked: soldOf(asked, kit.catalogue) });
   if (comparison !== null) {
     show({ ...shown, comparison });
     tell({ kind: 'choices', choices: toldChoices(kit, comparison, plan) });
@@ -171,6 +174,13 @@ async function tellMore(shown: Shown, { aim, tell, show, signal, now }: Beside):
   if (plan !== null) show({ ...shown, comparison, labels: await askLabels(kit, { tell, signal, now }) });
   if (found.kind === 'impossible') await seekWays(kit, aim, { tell, signal, now });
 }
+
+/** What is asked for and still sold: the shop may be another one by now. */
+const soldOf = (asked: Question['asked'], catalogue: Catalogue): readonly BoughtUnits[] =>
+  asked.flatMap((purchase) => {
+    const resolved = resolvePurchases([purchase], catalogue);
+    return resolved.kind === 'purchases' ? resolved.purchases : [];
+  });
 
 /** Milliseconds for why there is no plan, and what would help. */
 const wayPatience = 15_000;

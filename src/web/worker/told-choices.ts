@@ -6,6 +6,7 @@ import { boardDrawing } from '../../report/drawing/drawings.js';
 import { comparisonHead } from '../../report/words/comparison-words.js';
 import { handoutOf, type PlanHandout } from '../../report/words/handout.js';
 import { legendText, optionFigures, optionWords, type OptionWords } from '../../report/words/option-words.js';
+import { optionStandings } from '../../report/words/option-standings.js';
 import { speechOf } from '../../report/words/speech.js';
 import { toldPlan, type ToldPlan } from './told-answer.js';
 
@@ -29,6 +30,8 @@ export type ToldChoices = {
   readonly legend: string;
   /** What is proven of them. */
   readonly standing: string;
+  /** What else there is to be said of what was asked for: why it fails, or what would make it the best. */
+  readonly ofAsked: readonly string[];
 };
 
 /** The purchases of a comparison that can power the board. */
@@ -49,6 +52,9 @@ export function toldChoices(kit: Kit, comparison: Comparison, answer: JudgedPlan
     titles: optionFigures.map(({ title }) => title),
     legend: legendText(options),
     standing: comparisonHead(speech, comparison).standing,
+    ofAsked: optionStandings(speech, { ...comparison, options: options.filter(({ asked }) => asked) }).map(
+      ({ text }) => text,
+    ),
   };
 }
 

@@ -66,6 +66,17 @@ test('a sheet is made of the answer or of a choice, for the latest question only
   expect(gone).toBe(answer);
 });
 
+test('a purchase that is asked for is judged whole beside the choices; one that cannot do says why', async () => {
+  const { news, ask } = listening();
+  const asked = [[{ id: 'staithe-10', units: 1 }], [{ id: 'shingle-9', units: 1 }], [{ id: 'gone-since', units: 1 }]];
+  await ask({ about: 7, board: gigBoard, shop: marramStreet, asked });
+  const told = news.find((one) => one.kind === 'choices')?.choices;
+  const staithe = told?.choices.find(({ words }) => words.label.startsWith('Asked for'));
+  expect(staithe?.words.bill.map(({ text }) => text)).toContain('1 × Staithe 10');
+  expect(staithe?.plan.rows).toHaveLength(11);
+  expect(told?.ofAsked).toEqual([expect.stringMatching(/^1 × Shingle 9 cannot power the board: /)]);
+});
+
 test('which labels decide is told once the plan is proven, the most decisive first', async () => {
   const { news, ask } = listening();
   const text = gigBoard.text.replace('volts: 9, milliamps: 28,', 'volts: 9, polarity: unknown, milliamps: 28,');
