@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { runHere } from '../support/run-here.js';
 import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
-import { builtPage, kept, openIn, proven, typePedal } from './on-page.js';
+import { builtPage, kept, lineOf, openIn, proven, typePedal } from './on-page.js';
 
 const newPedal = resolve(import.meta.dirname, '../../fixtures/boards/new-pedal.yaml');
 
@@ -47,6 +47,8 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
         expect(await axeFindings(page), `${width} ${colours}`).toEqual([]);
       }
 
+    expect(await page.locator('.reading').allTextContents()).toEqual(['It must read +9 V.', 'It must read +9 V.']);
+
     // By keyboard alone: a step that is done leads on to the next one.
     await page.getByRole('checkbox', { name: 'Pull Jetty 6 from the mains.' }).focus();
     await page.keyboard.press('Space');
@@ -60,12 +62,12 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     await page.getByText('Step 3 of 7: Lay the leads.').waitFor();
     while ((await page.getByText('All steps are done.').count()) === 0)
       await page.locator('.step-list details[open] input:not(:checked):enabled').first().check();
-    expect(await page.locator('.reading').allTextContents()).toEqual(['It must read +9 V.', 'It must read +9 V.']);
 
     await page.getByRole('button', { name: 'Done: it is plugged like this now' }).click();
     await headlineWith(page, 'Nothing to do: all 6 pedals stay as plugged.');
     await proven(page);
     const board = await savedIn(page, folder);
+    expect((await readFile(board, 'utf8')).startsWith('# Wired and working')).toBe(true);
     expect((await runHere(['check', board])).code).toBe(0);
 
     await page.getByRole('button', { name: 'Undo' }).click();
@@ -95,6 +97,41 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     expect(incidents).toEqual([]);
     await context.close();
   });
+
+  test('from an empty page, with a supply that is owned and nothing for sale, to a board that is plugged', async () => {
+    const context = await browser.newContext({ acceptDownloads: true, reducedMotion: 'reduce' });
+    const { page, incidents } = await openIn(context, builtPage);
+    await typePedal(page, 'Gorse drive 9v 8 neg');
+    await typePedal(page, 'Ouzel delay 9v 100 neg');
+    await page.getByText('What you own already').click();
+    await page.getByLabel('A supply or a lead that you own').fill('old box 3 isolated 9v 150');
+    await page.keyboard.press('Enter');
+    await headlineWith(page, 'Nothing to buy: what you own is enough.');
+    await page.getByRole('button', { name: 'It is plugged like this already' }).click();
+    await headlineWith(page, 'Nothing to do: all 2 pedals stay as plugged.');
+    await page.getByRole('heading', { name: 'It is plugged like this' }).waitFor();
+    expect((await runHere(['check', await savedIn(page, folder)])).code).toBe(0);
+    await kept(page);
+    await page.reload();
+    await typePedal(page, 'Ruff tuner 9v 30 neg');
+    await headlineWith(page, '2 pedals stay, none moves, 1 is new. Nothing to buy.');
+
+    // Planned from nothing and back again; without the supply nobody is plugged any more.
+    await page.getByRole('button', { name: 'Plan from nothing instead' }).click();
+    await page.getByText('2 pedals are plugged in today; this is planned from nothing.').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Move as few plugs as can be instead' }).click();
+    await headlineWith(page, '2 pedals stay, none moves, 1 is new.');
+    await page.getByRole('button', { name: 'One Old box less' }).click();
+    await page.locator('.answer', { hasText: 'Look for 3 isolated outputs' }).waitFor();
+    for (let step = 0; step < 4; step += 1) await page.getByRole('button', { name: 'Undo' }).click();
+    await lineOf(page).fill('');
+    await headlineWith(page, 'Nothing to do: all 2 pedals stay as plugged.');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await headlineWith(page, 'Nothing to buy: what you own is enough.');
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
 });
 
 type Told = {
@@ -115,6 +152,5 @@ async function savedIn(page: Page, folder: string): Promise<string> {
   ]);
   const path = join(folder, download.suggestedFilename());
   await download.saveAs(path);
-  expect((await readFile(path, 'utf8')).startsWith('# Wired and working')).toBe(true);
   return path;
 }

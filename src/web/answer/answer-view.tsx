@@ -45,7 +45,7 @@ function Said({ state }: { readonly state: PageState }) {
   const isOutdone = answer?.told.kind === 'none' && ways?.about === about;
   return (
     <>
-      {faults.length > 0 && <Faults faults={faults} more={more} />}
+      {faults.length > 0 && <Faults faults={faults} more={more} hasShop={state.document.value.shop !== null} />}
       {choice !== null && <Plan plan={choice.plan} before={null} />}
       {choice === null && answer !== null && !isOutdone && <Told told={answer.told} before={state.earlier.value} />}
       {choice === null && answer?.told.kind === 'none' && <Ways state={state} letGo={answer.told.letGo} />}
@@ -94,7 +94,7 @@ function Plan({ plan, before }: Before & { readonly plan: ToldPlan }) {
         {headline.cost} {headline.counts}
       </p>
       {since !== null && <p>{since}</p>}
-      {changes !== null && <Changes changes={changes} />}
+      {changes !== null && plan.steps.length > 0 && <Changes changes={changes} />}
       {bill.lines.length + changed.billGone.length > 0 && <BillTable bill={bill} changed={changed} />}
       <Remarks title="Confirm before plugging in" remarks={confirm} />
       <Remarks title="Cautions" remarks={cautions} />
@@ -207,15 +207,23 @@ function NoPlan({ told: { passages } }: { readonly told: Extract<ToldAnswer, { k
   );
 }
 
-function Faults({ faults, more }: { readonly faults: readonly ToldFault[]; readonly more: number }) {
+type FaultsProps = { readonly faults: readonly ToldFault[]; readonly more: number; readonly hasShop: boolean };
+
+function Faults({ faults, more, hasShop }: FaultsProps) {
+  const isOwned = faults.some(({ of, key }) => of === 'board' && /^(?:owned|wiring)/.test(key));
   return (
-    <ul class="faults">
-      {faults.map(({ of, where, message, remedy }) => (
-        <li key={`${of} ${where} ${message}`}>
-          {of === 'board' ? 'The board' : 'The shop'}, {where}: {message} {remedy}
-        </li>
-      ))}
-      {more > 0 && <li>{more} more.</li>}
-    </ul>
+    <>
+      {!hasShop && isOwned && (
+        <p>What this board has may be from a shop: open that shop, too, and boardfeed knows what it is.</p>
+      )}
+      <ul class="faults">
+        {faults.map(({ of, where, message, remedy }) => (
+          <li key={`${of} ${where} ${message}`}>
+            {of === 'board' ? 'The board' : 'The shop'}, {where}: {message} {remedy}
+          </li>
+        ))}
+        {more > 0 && <li>{more} more.</li>}
+      </ul>
+    </>
   );
 }

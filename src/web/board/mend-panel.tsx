@@ -1,7 +1,8 @@
 import { useId, useState } from 'preact/hooks';
 
 import { idFromName } from '../../reading/resolve/resolve-id.js';
-import { sayingOf, without } from '../document/change-pedal.js';
+import { comingLater, naming, sayingOf, without } from '../document/change-pedal.js';
+import { isPlugged } from '../document/todays-wiring.js';
 import { LabelField } from './label-field.js';
 import type { TileProps } from './tile-props.js';
 
@@ -25,13 +26,18 @@ export function MendPanel({ pedal, state, close }: TileProps & { readonly close:
               <input
                 type="checkbox"
                 checked={pedal.stated[key] === true}
-                onChange={({ currentTarget }) => state.change(sayingOf(pedal, { [key]: currentTarget.checked }))}
+                onChange={({ currentTarget: { checked } }) =>
+                  state.change(key === 'later' ? comingLater(pedal, checked) : sayingOf(pedal, { [key]: checked }))
+                }
               />{' '}
               {words}
             </label>
           </li>
         ))}
       </ul>
+      {isPlugged(state.document.value.board.text, pedal.id) && (
+        <p class="minor">It is plugged in today: with the mains off, pull its plug when you take it off.</p>
+      )}
       <button type="button" onClick={() => state.change(without(pedal))}>
         Take it off the board
       </button>
@@ -39,7 +45,6 @@ export function MendPanel({ pedal, state, close }: TileProps & { readonly close:
   );
 }
 
-/** The pedal keeps the id by which the rest of the board calls it. */
 function NameField({ pedal, state, close }: TileProps & { readonly close: () => void }) {
   const id = useId();
   const [typed, type] = useState(pedal.name);
@@ -52,7 +57,7 @@ function NameField({ pedal, state, close }: TileProps & { readonly close: () => 
       blame(isTaken ? 'That name is there already: add a word that tells them apart.' : 'Write at least one letter.');
       return;
     }
-    state.change(sayingOf(pedal, idFromName(name) === pedal.id ? { name } : { name, id: pedal.id }));
+    state.change(naming(pedal, name));
     close();
   };
   return (

@@ -4,8 +4,9 @@ import { withKeys } from '../../reading/drafts/set-keys.js';
 import { withoutEntry } from '../../reading/drafts/take-out.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { typedLine } from '../../reading/typed/pedal-line.js';
-import { boardData, type Data, type StatedPedal } from './board-data.js';
+import type { Data, StatedPedal } from './board-data.js';
 import type { PageDocument } from './page-document.js';
+import { withPedalById, withPedalUnplugged } from './todays-wiring.js';
 
 type Change = (document: PageDocument) => PageDocument;
 
@@ -15,6 +16,24 @@ export const sayingOf =
   (document) => {
     const text = withKeys(document.board.text, { list: 'pedals', index }, values);
     return text === null ? document : { ...document, board: { ...document.board, text } };
+  };
+
+/** The pedal is called so from now on; it keeps the id by which the rest of the board calls it. */
+export const naming =
+  ({ index, id }: Pick<StatedPedal, 'index' | 'id'>, name: string): Change =>
+  (document) => {
+    const { board } = document;
+    const called = { ...document, board: { ...board, text: withPedalById(board.text, id) } };
+    return sayingOf({ index }, idFromName(name) === id ? { name } : { name, id })(called);
+  };
+
+/** The pedal is bought later, so that it is not plugged yet, or it is there. */
+export const comingLater =
+  ({ index, id }: Pick<StatedPedal, 'index' | 'id'>, isLater: boolean): Change =>
+  (document) => {
+    const { board } = document;
+    const text = isLater ? withPedalUnplugged(board.text, id) : board.text;
+    return sayingOf({ index }, { later: isLater })({ ...document, board: { ...board, text } });
   };
 
 /** What a label says, in the words in which it is typed, as values of a pedal; or a sentence for each thing that is unclear. */
@@ -42,16 +61,5 @@ export const without =
   (document) => {
     const { board } = document;
     const text = withoutEntry(board.text, { list: 'pedals', index });
-    return text === null ? document : { ...document, board: { ...board, text: withoutWiring(text, id) } };
+    return text === null ? document : { ...document, board: { ...board, text: withPedalUnplugged(text, id) } };
   };
-
-/** Entries of today's wiring name the pedal by its id or its name. */
-function withoutWiring(text: string, id: string): string {
-  const wiring = boardData(text)['wiring'];
-  const entries = Array.isArray(wiring) ? (wiring as readonly unknown[]) : [];
-  return entries.reduceRight<string>((rest, entry, index) => {
-    const named = typeof entry === 'object' && entry !== null && 'pedal' in entry ? String(entry.pedal) : '';
-    const isIts = named === id || idFromName(named) === id;
-    return (isIts ? withoutEntry(rest, { list: 'wiring', index }) : null) ?? rest;
-  }, text);
-}

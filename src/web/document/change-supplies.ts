@@ -4,6 +4,7 @@ import { supplyEntry, type SupplyDraft } from '../../reading/drafts/supply-draft
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { boardData, type Data } from './board-data.js';
 import type { PageDocument } from './page-document.js';
+import { withUnitsLeft } from './todays-wiring.js';
 
 type Change = (document: PageDocument) => PageDocument;
 
@@ -35,11 +36,9 @@ function withoutOne(text: string, id: string): string | null {
   const had = settingIn(boardData(text), ['owned', 'supplies']);
   const list = Array.isArray(had) ? (had as readonly unknown[]) : [];
   const last = list.findLastIndex((one) => means(one, id));
-  return withValue(
-    text,
-    ['owned', 'supplies'],
-    list.filter((_, at) => at !== last),
-  );
+  const left = list.filter((_, at) => at !== last);
+  const units = left.filter((one) => means(one, id)).length;
+  return withValue(withUnitsLeft(text, id, units), ['owned', 'supplies'], left);
 }
 
 const countingPart = (id: string, more: number): Change =>

@@ -19,8 +19,10 @@ export function RePlugged({ state, plan, kinds }: RePluggedProps) {
   const [looked, look] = useState<string | null>(null);
   return (
     <section aria-labelledby="drawing-heading">
-      <h2 id="drawing-heading">How it is plugged then</h2>
-      <p class="minor">What changes is marked. Keep a pedal where it is, and all else is planned around it.</p>
+      <h2 id="drawing-heading">{plan.steps.length === 0 ? 'How it is plugged' : 'How it is plugged then'}</h2>
+      {plan.steps.length > 0 && (
+        <p class="minor">What changes is marked. Keep a pedal where it is, and all else is planned around it.</p>
+      )}
       <TouchedRoom rooms={plan.rooms} output={looked} />
       <MarkedDrawing figures={plan.figures} kinds={kinds} look={look} />
       <ol class="leads" aria-label="Leads">

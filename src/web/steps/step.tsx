@@ -43,7 +43,7 @@ export function Step({ standing: { step, boxes, isDone }, place: { at, current }
             </li>
           ))}
           {(checks ?? []).map((check, number) => (
-            <Check key={number} check={check}>
+            <Check key={number} check={check} isDone={boxes[items.length + number] === true}>
               <Box {...box(items.length + number)} text="Reads right" of={`Lead ${check.mark}`} />
             </Check>
           ))}
