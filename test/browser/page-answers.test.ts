@@ -5,7 +5,11 @@ import fc from 'fast-check';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
+import type { Kit } from '../../src/domain/kit.js';
+import { choose } from '../../src/planning/choose/choose.js';
+import { rewire } from '../../src/planning/rewire/rewire.js';
 import { chooseOrSeek } from '../../src/planning/wanted/wanted.js';
+import { withPlanRecorded } from '../../src/reading/drafts/record-plan.js';
 import { inputsFromText } from '../../src/reading/inputs-from-text.js';
 import { documentOf } from '../../src/web/document/page-document.js';
 import type { News, Question } from '../../src/web/worker/messages.js';
@@ -30,16 +34,41 @@ function questionOf(seed: number): Question {
   return { ...documentOf({ board, shop: isAlone ? null : shop }), about: seed };
 }
 
-/** What the command answers, in the words of the page. */
-async function answerOf({ board, shop, aim }: Question): Promise<string> {
+function kitOf({ board, shop }: Pick<Question, 'board' | 'shop'>): Kit {
   const read = inputsFromText(board, shop, { skipBadRows: true });
   if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
-  return plain(toldAnswer(read.value, await chooseOrSeek(read.value, { aim }), []));
+  return read.value;
+}
+
+/** What the command answers, in the words of the page. */
+async function answerOf(question: Question): Promise<string> {
+  const kit = kitOf(question);
+  return plain(toldAnswer(kit, await chooseOrSeek(kit, { aim: question.aim }), []));
+}
+
+/** The board with its best plan as its wiring, but for one pedal on every other; null where there is no plan to plug. */
+async function pluggedAs({ board, shop, ...question }: Question): Promise<Question | null> {
+  const kit = kitOf({ board, shop });
+  const answer = await choose(kit);
+  if (answer.kind !== 'plan') return null;
+  const read = (changed: string) => inputsFromText({ ...board, text: changed }, shop);
+  const text = withPlanRecorded({ kit, text: board.text, read }, answer.wiring);
+  if (text === null) throw new Error(`board ${question.about} has no room for its plan`);
+  const file = JSON.parse(text) as { readonly wiring?: readonly unknown[] };
+  const wiring = (file.wiring ?? []).slice(question.about % 2);
+  if (wiring.length === 0) return null;
+  const plugged = { ...board, text: JSON.stringify({ ...file, wiring }) };
+  return { ...question, board: plugged, shop, approach: 'as plugged' };
+}
+
+async function rewireAnswerOf(question: Question): Promise<string> {
+  const kit = kitOf(question);
+  return plain(toldAnswer(kit, await rewire(kit), []));
 }
 
 const plain = (value: unknown): string => JSON.stringify(value, spelled);
 /** What is told beside the answer. */
-const beside = new Set<News['kind']>(['labels', 'choices', 'columns', 'ways']);
+const beside = new Set<News['kind']>(['labels', 'choices', 'columns', 'ways', 'over']);
 
 /** Maps, sets and whole numbers of any size as JSON. The page runs this, too. */
 const spelled = (_: string, value: unknown): unknown => {
@@ -71,6 +100,25 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
       if (question.shop === null) seen.add('alone');
     }
     expect(seen.lacking(share(8), 'plan', 'none', 'alone')).toEqual([]);
+  });
+
+  test('it re-plugs random boards that are plugged as the command does, and what is plugged as planned is left alone', async () => {
+    const page = await browser.newPage();
+    await page.goto(`file://${built}`);
+    const worker = /id="worker">([^]*?)<\/script>/.exec(await readFile(built, 'utf8'))?.[1] ?? '';
+    const boards = Array.from({ length: share(80) }, (_, at) => questionOf(at + 1001));
+    const questions = (await Promise.all(boards.map(pluggedAs))).filter((one) => one !== null);
+    const there = await page.evaluate<readonly string[]>(asking(worker, questions));
+    const seen = new Tally();
+    for (const [at, question] of questions.entries()) {
+      const last = (JSON.parse(there[at] ?? '') as readonly News[]).findLast((one) => one.kind === 'answer')?.answer;
+      expect(plain(last), `board ${question.about}`).toBe(plain(JSON.parse(await rewireAnswerOf(question))));
+      if (last?.kind !== 'plan') throw new Error(`board ${question.about} has a plan that is plugged`);
+      const isWhole = question.about % 2 === 0;
+      if (isWhole) expect(last.steps, `board ${question.about}`).toEqual([]);
+      seen.add(isWhole ? 'whole' : 'one pedal more');
+    }
+    expect(seen.lacking(share(8), 'whole', 'one pedal more')).toEqual([]);
   });
 });
 
