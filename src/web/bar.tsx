@@ -20,10 +20,10 @@ export function Bar({ state, customers }: { readonly state: PageState; readonly 
           Redo
         </button>
         <button type="button" onClick={() => savedBoard(document.value.board)}>
-          Save the board
+          Save<span class="roomy"> the board</span>
         </button>
         <button type="button" aria-keyshortcuts="F8" onClick={customers.next}>
-          Next customer <span class="minor">F8</span>
+          Next customer <span class="minor roomy">F8</span>
         </button>
       </div>
       {notices.value.length > 0 && (

@@ -41,11 +41,13 @@ const state = createState(begun.history, {
 news.tell = state.onNews;
 for (const sentence of begun.notices) state.notice(sentence);
 
-const customers = createCustomers(state, begun.shelf, () => document.getElementById('type-line')?.focus());
+const toLine = (): void => document.getElementById('type-line')?.focus();
+const customers = createCustomers(state, begun.shelf, toLine);
 
 const root = document.getElementById('page');
 if (root === null) throw new Error('the page has no place for itself');
 render(<Page state={state} customers={customers} />, root);
+if (state.pedals.value.length === 0) toLine();
 
 /** As on the sheets that the commands write. */
 function dayInWords(day: Date): string {

@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { emptyDocument } from '../../src/web/document/page-document.js';
@@ -97,6 +97,14 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     const context = await browser.newContext({ viewport: { width: 360, height: 800 }, reducedMotion: 'reduce' });
     const { page, incidents } = await openIn(context, path);
     await proven(page);
+    // On a phone the answer is in sight from the beginning, and one touch leads to the choices.
+    const glance = page.getByRole('navigation', { name: 'The answer in short' });
+    expect(await isInSight(glance.getByText('Spend 36.50 EUR'))).toBe(true);
+    const heading = page.getByRole('heading', { name: 'The choices' });
+    await glance.getByRole('link', { name: 'choices' }).click();
+    await expect.poll(() => isInSight(heading)).toBe(true);
+    await glance.getByRole('link', { name: 'Pedals' }).click();
+    await expect.poll(() => isInSight(heading)).toBe(false);
     const line = page.getByRole('textbox', { name: 'Is another one worth it?' });
     await line.fill('staithe');
     await page.getByRole('list', { name: 'Which one' }).getByRole('button', { name: 'Staithe 10' }).waitFor();
@@ -227,6 +235,12 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     await context.close();
   });
 });
+
+async function isInSight(one: Locator): Promise<boolean> {
+  const box = await one.boundingBox();
+  const height = one.page().viewportSize()?.height ?? 0;
+  return box !== null && box.y >= 0 && box.y + box.height <= height;
+}
 
 const budgetOf = (page: Page) => page.getByRole('textbox', { name: 'Budget' });
 

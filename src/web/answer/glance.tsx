@@ -1,20 +1,47 @@
 import type { PageState } from '../page-state.js';
 
-/** The answer in a line, for a screen on which it stands below what is typed; it leads there. */
+/** The answer in a line, for a screen on which it stands below what is typed, and the way to each part of the page. */
 export function Glance({ state }: { readonly state: PageState }) {
-  const { answer, faults } = state.heard.value;
   if (state.pedals.value.length === 0) return null;
-  const told = answer?.told;
-  const sentence = told === undefined ? '' : told.kind === 'plan' ? told.headline.cost : told.lead.split('. ')[0];
-  const standing = faults.length > 0 ? 'To be mended.' : state.isSettled.value ? isProven(told) : 'Searching …';
   return (
-    <nav aria-label="The answer in short">
-      <a class="glance" href="#answer-heading">
-        {sentence} <b>{standing}</b>
+    <nav aria-label="The answer in short" class="glance">
+      <a class="glance-answer" href="#answer-heading">
+        {sentenceOf(state)} <b>{standingOf(state)}</b>
       </a>
+      <ul>
+        {partsOf(state).map(({ to, words }) => (
+          <li key={to}>
+            <a href={`#${to}-heading`}>{words}</a>
+          </li>
+        ))}
+      </ul>
     </nav>
   );
 }
 
-const isProven = (told: { readonly proven: boolean } | undefined): string =>
-  told?.proven === true ? 'Proven.' : 'Not proven.';
+function sentenceOf({ heard, choice }: PageState): string {
+  const told = choice.value?.plan ?? heard.value.answer?.told;
+  if (told === undefined) return '';
+  return told.kind === 'plan' ? told.headline.cost : (told.lead.split('. ')[0] ?? '');
+}
+
+function standingOf({ heard, choice, isSettled }: PageState): string {
+  const { answer, faults } = heard.value;
+  if (faults.length > 0) return 'To be mended.';
+  if (!isSettled.value) return 'Searching …';
+  if (choice.value !== null) return `${choice.value.words.label}.`;
+  return answer?.told.proven === true ? 'Proven.' : 'Not proven.';
+}
+
+/** Those that are there, by what their headings are called. */
+function partsOf({ heard, choice, isSettled }: PageState) {
+  const { about, answer, choices } = heard.value;
+  const plan = choice.value?.plan ?? (answer?.told.kind === 'plan' ? answer.told : null);
+  const count = choices?.about === about ? choices.told.choices.length : 0;
+  return [
+    { to: 'board', words: 'Pedals', isThere: true },
+    { to: 'choices', words: count === 1 ? '1 choice' : `${count} choices`, isThere: count > 0 },
+    { to: 'drawing', words: 'Drawing', isThere: plan !== null },
+    { to: 'steps', words: 'Steps', isThere: isSettled.value && plan !== null && plan.steps.length > 0 },
+  ].filter(({ isThere }) => isThere);
+}
