@@ -15,7 +15,7 @@ const mostPercent = 108;
 /** Loads as bars against their limits, each with its numbers in words; null for none. */
 export function loadChart(loads: readonly UnitLoad[]): Markup | null {
   if (loads.length === 0) return null;
-  const description = loads.map(({ name, meter }) => `${name}: ${figuresOf(meter)}.`).join(' ');
+  const description = loads.map(({ name, meter }) => `${name}: ${loadText(meter)}.`).join(' ');
   const words = { id: 'load-chart', title: 'Loads against their limits', description };
   return markup`${chartMarkup(words, width, loads.length * rowHeight + 4, loads.map(barMarkup))}<p>Full: the load with \
 its reserve. The frame: the limit.</p>
@@ -24,7 +24,7 @@ its reserve. The frame: the limit.</p>
 
 function barMarkup({ name, meter }: UnitLoad, row: number): Markup {
   const y = row * rowHeight + 18;
-  const figures = figuresOf(meter);
+  const figures = loadText(meter);
   const [fitted] = fitText(name, width - left, { size: labelSize, strong: true }, 1).lines;
   const long = Math.round((Math.min(percentOf(meter), mostPercent) * full) / 100);
   return markup`${label(fitted?.text ?? '', left, y - 5, 'start', 'strong')}${label(figures, width, y + thick, 'end')}\
@@ -33,4 +33,5 @@ function barMarkup({ name, meter }: UnitLoad, row: number): Markup {
 ${line('here', left + full, y - 2, left + full, y + thick + 2)}`;
 }
 
-const figuresOf = (meter: Meter): string => `${meterText(meter)}, ${percentOf(meter)} %`;
+/** "216 of 400 mA, 54 %". */
+export const loadText = (meter: Meter): string => `${meterText(meter)}, ${percentOf(meter)} %`;

@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
 import type { Check } from '../../planning/check/check.js';
-import { loadChart } from '../charts/load-chart.js';
+import { loadChart, loadText } from '../charts/load-chart.js';
 import { brokenRules, checkedText, isWhole, toMindTexts, unsafeText, whereText } from '../words/check-words.js';
 import { settingTexts } from '../words/free-outputs.js';
 import { loadLegend } from '../words/load-legend.js';
@@ -83,6 +83,7 @@ function loadsMarkup(speech: Speech, check: Check, units: readonly UnitUse[]): M
       { name: 'Output' },
       { name: 'Volts' },
       { name: 'Pedal' },
+      { name: 'Load' },
       { name: 'Broken' },
     ],
     rows: units.flatMap((unit) =>
@@ -92,6 +93,7 @@ function loadsMarkup(speech: Speech, check: Check, units: readonly UnitUse[]): M
           use.meter === null ? '' : use.outputs.join('+'),
           settingTexts(use).join(', '),
           speech.inventory.pedalName(pedal),
+          use.meter === null ? '' : loadText(use.meter),
           listText([...(broken.get(pedal) ?? [])]),
         ]),
       ),

@@ -1,23 +1,20 @@
-import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
-import { decimalOfThousandths, factorText, numberOfThousandths } from '../../domain/quantities.js';
+import { decimalOfThousandths, factorText } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Added } from '../../planning/spare/add-pedal.js';
-import type { Largest } from '../../planning/spare/largest-pedal.js';
-import type { NoBasis, Room, Spare } from '../../planning/spare/spare.js';
+import type { NoBasis, Spare } from '../../planning/spare/spare.js';
 import { block, type Piece } from './layout.js';
 import { impossibleText } from './impossible.js';
-import { ownedUnitsOf } from '../words/inventory.js';
 import { outputRows } from './output-rows.js';
-import { placeText } from '../words/places.js';
 import { loadLegend } from '../words/load-legend.js';
 import { unitTable } from './plugging.js';
 import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { leftOf, ownedUnits } from '../words/spare-units.js';
+import { basisText, notSettledText, moreFitsTexts, spareBasis } from '../words/spare-words.js';
 import { answerText } from './terminal.js';
-import { countText, fullStop, listText } from '../words/words.js';
+import { fullStop, listText } from '../words/words.js';
 
 const indent = 2;
 
@@ -33,61 +30,24 @@ export function spareText(kit: Kit, found: Spare | NoBasis, options: ScreenOptio
   ].join('\n')}\n`;
 }
 
-function headLines(screen: Screen, { of, installed, whole }: Spare): string[] {
+function headLines(screen: Screen, found: Spare): string[] {
   const { board, paints, width } = screen;
-  const { score, feeds } = installed.wiring;
   return block(
     [
       { text: `${safeText(board.name)}: what it has to spare`, paint: paints.title },
-      {
-        text: `${basisText(of, installed.wiring)}: ${countText(feeds.length, 'pedal')} on ${countText(score.bricks, 'supply', 'supplies')}.`,
-      },
-      ...(whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }]),
+      { text: spareBasis(found) },
+      ...(found.whole ? [] : [{ text: notSettledText, paint: paints.caution }]),
     ],
     width,
   );
 }
 
-/** By which wiring it is told; what a plan buys then counts as there. */
-function basisText(of: Spare['of'], { buy }: JudgedPlan): string {
-  if (of === 'wiring') return 'As the board is plugged today';
-  const bought = buy.supplies.length + buy.parts.length > 0 ? ', once what it buys is there' : '';
-  return `By the best plan${bought}, since not every pedal is plugged in today`;
-}
-
-function roomLines(screen: Screen, { of, asPlugged, replugged, counted }: Spare): string[] {
-  const draw = numberOfThousandths(counted.microamps);
-  const stands = of === 'wiring' ? 'as it is plugged' : 'as that plan has it';
-  const texts = [
-    `More 9 V pedals of ${draw} mA: ${moreText(asPlugged, counted.most)} ${stands}, ${moreText(replugged, counted.most)} when others may move.`,
-    `One more digital 9 V pedal ${stands}: ${largestText(screen, asPlugged)}`,
-    `And when others may move: ${largestText(screen, replugged)}`,
-  ];
-  return block(
-    texts.map((text) => bullet(screen, sentence(screen, text))),
+const roomLines = (screen: Screen, found: Spare): string[] =>
+  block(
+    moreFitsTexts(screen, found).map((text) => bullet(screen, text)),
     screen.width,
     indent,
   );
-}
-
-function moreText({ more }: Room, most: number): string {
-  if (more === null) return 'not settled';
-  if (more === 0) return 'none';
-  return more === most ? `${more} or more` : String(more);
-}
-
-function largestText(screen: Screen, { largest, quietest }: Room): string {
-  if (largest === 'unknown') return 'not settled in time.';
-  if (largest === null) return 'none, however little it draws.';
-  const most = `up to ${placedText(screen, largest)}`;
-  if (largest.exposes === 0) return `${most}.`;
-  const noisy = `${most}, where it exposes ${countText(largest.exposes, 'pedal')} to noise`;
-  if (quietest === null || quietest === 'unknown') return `${noisy}.`;
-  return `${noisy}; without that up to ${placedText(screen, quietest)}.`;
-}
-
-const placedText = ({ board, inventory }: Screen, { milliamps, feed }: Largest): string =>
-  `${milliamps} mA, on ${placeText(inventory, ownedUnitsOf(board), feed)}`;
 
 /** The table of every owned unit, with what is left beside each load. */
 function unitLines(screen: Screen, { installed }: Spare): string[] {

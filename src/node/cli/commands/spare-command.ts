@@ -3,6 +3,7 @@ import type { NoBasis } from '../../../planning/spare/spare.js';
 import { typedPedal } from '../../../reading/typed/typed-pedal.js';
 import { addedJson, spareJson } from '../../../report/json/spare-codec.js';
 import { addedText, noBasisText, spareText } from '../../../report/screen/spare-screen.js';
+import { spareReports } from '../../../report/spare-formats.js';
 import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { addPedal, spare } from '../../threads/planning.js';
@@ -10,6 +11,7 @@ import { exitCodeOf, exitCodes, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, nothingAsked, readOne, refused } from '../pipeline.js';
 import { searchAloud } from '../progress/aloud.js';
+import { filesOf } from '../written/report-files.js';
 
 export type SpareFlags = ReadingOptions & {
   readonly json: boolean;
@@ -17,6 +19,10 @@ export type SpareFlags = ReadingOptions & {
   readonly add?: string;
   /** In seconds; no limit when left out. */
   readonly time?: number;
+  /** The files to write reports to; none beside `add`. */
+  readonly report: readonly string[];
+  /** Whether files of reports may be replaced. */
+  readonly force?: boolean;
 };
 
 /** Works out what there is to spare, or whether one more pedal fits, and returns the exit code. */
@@ -27,11 +33,13 @@ export async function runSpare(
 ): Promise<ExitCode> {
   const { json, add, time } = flags;
   const remainingMs = patience(time);
+  const inputs = cataloguePath === undefined ? [boardPath] : [boardPath, cataloguePath];
   const read = async () => readOne(readInputs(boardPath, cataloguePath ?? null, flags));
   if (add === undefined)
     return carryOut({
       read,
       ask: nothingAsked,
+      files: filesOf(flags.report, spareReports, inputs, { force: flags.force ?? false }),
       call: async (kit) => searchAloud(kit.board, (aloud) => spare(kit, { remainingMs, ...aloud })),
       json,
       print: {

@@ -10,7 +10,7 @@ export const reportOption = (kinds: string): Option =>
     .default([], 'none');
 
 /** What a command makes reports of. */
-type Reported = 'answer' | 'check' | 'comparison' | 'labels';
+type Reported = 'answer' | 'check' | 'comparison' | 'labels' | 'spare';
 
 type Judge = <Input>(kinds: ReportKinds<Input>) => string | null;
 
@@ -20,6 +20,7 @@ const faultOf: Readonly<Record<Reported, (judge: Judge) => Promise<string | null
   check: async (judge) => judge((await import('../../../report/check-formats.js')).checkReports),
   comparison: async (judge) => judge((await import('../../../report/comparison-formats.js')).comparisonReports),
   labels: async (judge) => judge((await import('../../../report/labels-formats.js')).labelsReports),
+  spare: async (judge) => judge((await import('../../../report/spare-formats.js')).spareReports),
 };
 
 /** Goes with a sheet of paper alone. */

@@ -2,7 +2,8 @@ import { Command } from 'commander';
 
 import type { SpareFlags } from '../commands/spare-command.js';
 import { below, exitCodeText } from './help-text.js';
-import { boardArgument, jsonOption, optionalCatalogue, timeOption, skipBadRowsOption } from './shared.js';
+import { refuseReports, reportOption } from './report-option.js';
+import { boardArgument, forceOption, jsonOption, optionalCatalogue, skipBadRowsOption, timeOption } from './shared.js';
 
 /** The command line of `spare`, without its work, which is loaded when it runs. */
 export function spareCommand(): Command {
@@ -14,8 +15,13 @@ export function spareCommand(): Command {
     .addOption(jsonOption())
     .addOption(skipBadRowsOption())
     .addOption(timeOption(' with what is known by then'))
+    .addOption(reportOption('.html a page to print'))
+    .addOption(forceOption())
     .addHelpText('after', below(spareExitCodes))
-    .action(async (board: string, catalogue: string | undefined, flags: SpareFlags) => {
+    .action(async (board: string, catalogue: string | undefined, flags: SpareFlags, command: Command) => {
+      if (flags.add !== undefined && flags.report.length > 0) command.error('error: --report does not go with --add');
+      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      await refuseReports(command, flags, 'spare');
       const { runSpare } = await import('../commands/spare-command.js');
       process.exitCode = await runSpare(board, catalogue, flags);
     });

@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
@@ -32,6 +33,15 @@ describe('what a board has to spare', () => {
       units: [{ supply: 'quay-6', unit: 1, totals: [{ of: 'supply', rating: 1800 }] }],
     });
     expect((await sparing(fixture('boards/new-pedal.yaml'))).code).toBe(0);
+  });
+
+  test('is written as a page with --report, which does not go with --add', async () => {
+    const page = join(dirname(await scratch('beside.txt', '')), 'room.html');
+    expect((await sparing(...tideway, '--report', page)).code).toBe(0);
+    expect(await readFile(page, 'utf8')).toContain('what it has to spare</h1>');
+    expect(complaints(await sparing(...tideway, '--report', page))).toContain('a file of that name already');
+    const both = await sparing(...tideway, '--report', page, '--add', '9 V, 100 mA');
+    expect([both.code, complaints(both)]).toEqual([2, expect.stringContaining('--report does not go with --add')]);
   });
 
   test('is not told of a wiring that breaks rules', async () => {

@@ -1,0 +1,54 @@
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import { numberOfThousandths } from '../../domain/quantities.js';
+import type { Largest } from '../../planning/spare/largest-pedal.js';
+import type { Room, Spare } from '../../planning/spare/spare.js';
+import { ownedUnitsOf } from './inventory.js';
+import { placeText } from './places.js';
+import { sentence, type Speech } from './speech.js';
+import { countText } from './words.js';
+
+/** Whose room is told: "As the board is plugged today: 3 pedals on 1 supply." */
+export function spareBasis({ of, installed: { wiring } }: Spare): string {
+  const { score, feeds } = wiring;
+  return `${basisText(of, wiring)}: ${countText(feeds.length, 'pedal')} on ${countText(score.bricks, 'supply', 'supplies')}.`;
+}
+
+/** What is said where the time ran out. */
+export const notSettledText = 'Not everything below was settled in time.';
+
+/** By which wiring it is told; what a plan buys then counts as there. */
+export function basisText(of: Spare['of'], { buy }: JudgedPlan): string {
+  if (of === 'wiring') return 'As the board is plugged today';
+  const bought = buy.supplies.length + buy.parts.length > 0 ? ', once what it buys is there' : '';
+  return `By the best plan${bought}, since not every pedal is plugged in today`;
+}
+
+/** What more fits with nothing bought, while all stays and when others may move. */
+export function moreFitsTexts(speech: Speech, { of, asPlugged, replugged, counted }: Spare): readonly string[] {
+  const draw = numberOfThousandths(counted.microamps);
+  const stands = of === 'wiring' ? 'as it is plugged' : 'as that plan has it';
+  return [
+    `More 9 V pedals of ${draw} mA: ${moreText(asPlugged, counted.most)} ${stands}, ${moreText(replugged, counted.most)} when others may move.`,
+    `One more digital 9 V pedal ${stands}: ${largestText(speech, asPlugged)}`,
+    `And when others may move: ${largestText(speech, replugged)}`,
+  ].map((text) => sentence(speech, text));
+}
+
+function moreText({ more }: Room, most: number): string {
+  if (more === null) return 'not settled';
+  if (more === 0) return 'none';
+  return more === most ? `${more} or more` : String(more);
+}
+
+function largestText(speech: Speech, { largest, quietest }: Room): string {
+  if (largest === 'unknown') return 'not settled in time.';
+  if (largest === null) return 'none, however little it draws.';
+  const most = `up to ${placedText(speech, largest)}`;
+  if (largest.exposes === 0) return `${most}.`;
+  const noisy = `${most}, where it exposes ${countText(largest.exposes, 'pedal')} to noise`;
+  if (quietest === null || quietest === 'unknown') return `${noisy}.`;
+  return `${noisy}; without that up to ${placedText(speech, quietest)}.`;
+}
+
+const placedText = ({ board, inventory }: Speech, { milliamps, feed }: Largest): string =>
+  `${milliamps} mA, on ${placeText(inventory, ownedUnitsOf(board), feed)}`;
