@@ -92,6 +92,34 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     await context.close();
   });
 
+  test('tiles are put in another order by keys, by buttons and by pointer, and so is the file', async () => {
+    const context = await browser.newContext();
+    const { page, incidents } = await openIn(context, builtPage);
+    for (const line of ['Gorse drive 9v 8 neg', 'Ouzel delay 9v 250 neg', 'Ruff tuner']) await typePedal(page, line);
+    await page.getByRole('button', { name: 'Gorse drive' }).first().focus();
+    for (const place of [2, 3]) {
+      await page.keyboard.press('Shift+ArrowRight');
+      await page.getByText(`Gorse drive stands at place ${place} of 3.`).waitFor();
+    }
+    expect(await tiles(page)).toEqual(['Ouzel delay', 'Ruff tuner', 'Gorse drive']);
+    await page.keyboard.press('Shift+ArrowLeft');
+    await expect.poll(() => tiles(page)).toEqual(['Ouzel delay', 'Gorse drive', 'Ruff tuner']);
+    await page.locator('.tile', { hasText: 'Ruff tuner' }).dragTo(page.locator('.tile', { hasText: 'Ouzel delay' }));
+    await expect.poll(() => tiles(page)).toEqual(['Ruff tuner', 'Ouzel delay', 'Gorse drive']);
+    await page.locator('.tile-name', { hasText: 'Ruff tuner' }).click();
+    expect(await page.getByRole('button', { name: 'One place earlier' }).isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'One place later' }).click();
+    await expect.poll(() => tiles(page)).toEqual(['Ouzel delay', 'Ruff tuner', 'Gorse drive']);
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await kept(page);
+    await page.reload();
+    await page.locator('.tile').first().waitFor();
+    expect(await tiles(page)).toEqual(['Ruff tuner', 'Ouzel delay', 'Gorse drive']);
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
   test('what is saved is the board with its comments', async () => {
     const text =
       '# mine\nboard: <b>Quiet</b> # x\ncurrency: EUR\nassume: {power: DC, polarity: centre-negative, inlet: barrel-2.1, ground: negative}\npolicy: {headroom: {alone: 1.2, chained: 2, supply: 1.2}, guess: 1.5, chains: allow, noisePrice: 20}\npedals:\n  - {name: "</script><img src=x onerror=alert(1)>", volts: 9, milliamps: 9}   # a\n';

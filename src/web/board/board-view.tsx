@@ -1,10 +1,24 @@
+import { useState } from 'preact/hooks';
+
 import { Tile } from './tile.js';
 import type { PageState } from '../page-state.js';
+import { useTileOrder } from './tile-order.js';
 import { TypeLine } from './type-line.js';
 
 /** The line to type a pedal on, and a tile a pedal, in the order in which they stand. */
 export function BoardView({ state }: { readonly state: PageState }) {
   const pedals = state.pedals.value;
+  const [said, say] = useState('');
+  const order = useTileOrder(state, (index) => {
+    const pedal = state.pedals.value[index];
+    if (pedal === undefined) return;
+    say(`${pedal.name} stands at place ${index + 1} of ${state.pedals.value.length}.`);
+    // A tile that is moved in the page loses what the keys go to.
+    const active = document.activeElement;
+    requestAnimationFrame(() => {
+      if (active instanceof HTMLElement) active.focus();
+    });
+  });
   const open = pedals.reduce((sum, pedal) => sum + pedal.open.length, 0);
   return (
     <section aria-labelledby="board-heading">
@@ -18,9 +32,12 @@ export function BoardView({ state }: { readonly state: PageState }) {
       )}
       <ol class="tiles" aria-label="Pedals on the board">
         {pedals.map((pedal) => (
-          <Tile key={pedal.id} pedal={pedal} state={state} />
+          <Tile key={pedal.id} pedal={pedal} state={state} order={order} />
         ))}
       </ol>
+      <p class="unseen" role="status">
+        {said}
+      </p>
     </section>
   );
 }

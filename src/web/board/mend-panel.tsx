@@ -4,6 +4,7 @@ import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { comingLater, naming, sayingOf, without } from '../document/change-pedal.js';
 import { isPlugged } from '../document/todays-wiring.js';
 import { LabelField } from './label-field.js';
+import type { TileOrder } from './tile-order.js';
 import type { TileProps } from './tile-props.js';
 
 const traits = [
@@ -13,8 +14,10 @@ const traits = [
   ['later', 'bought later: keep a place'],
 ] as const;
 
-/** All that can be mended of a pedal: its name, its label, and what it is like. */
-export function MendPanel({ pedal, state, close }: TileProps & { readonly close: () => void }) {
+type MendProps = TileProps & { readonly order: TileOrder; readonly close: () => void };
+
+/** All that can be mended of a pedal: its name, its label, what it is like, and where it stands. */
+export function MendPanel({ pedal, state, order, close }: MendProps) {
   return (
     <div class="panel" role="group" aria-label={`Change ${pedal.name}`}>
       <LabelField pedal={pedal} state={state} done={close} hint="9v 300 neg" />
@@ -38,6 +41,14 @@ export function MendPanel({ pedal, state, close }: TileProps & { readonly close:
       {isPlugged(state.document.value.board.text, pedal.id) && (
         <p class="minor">It is plugged in today: with the mains off, pull its plug when you take it off.</p>
       )}
+      <div class="choices">
+        <button type="button" disabled={pedal.index === 0} onClick={() => order.shift(pedal.index, -1)}>
+          One place earlier
+        </button>
+        <button type="button" disabled={pedal.index === order.count - 1} onClick={() => order.shift(pedal.index, 1)}>
+          One place later
+        </button>
+      </div>
       <button type="button" onClick={() => state.change(without(pedal))}>
         Take it off the board
       </button>

@@ -7,10 +7,11 @@ import { isNotOnLabel } from '../document/change-pedal.js';
 import { figuresOf } from './figures.js';
 import { MendPanel } from './mend-panel.js';
 import { OpenPanel } from './open-panel.js';
+import type { TileOrder } from './tile-order.js';
 import type { TileProps } from './tile-props.js';
 
 /** A pedal: what its label says, what nobody has read, and what can be done about either. */
-export function Tile({ pedal, state }: TileProps) {
+export function Tile({ pedal, state, order }: TileProps & { readonly order: TileOrder }) {
   const [shown, show] = useState<UnknownField | 'mend' | null>(null);
   const { id, name, open, stated } = pedal;
   const field = open.find((one) => one === shown);
@@ -18,14 +19,22 @@ export function Tile({ pedal, state }: TileProps) {
     show(null);
     requestAnimationFrame(() => document.getElementById(`tile-${id}`)?.focus());
   };
+  const shifted = (event: KeyboardEvent): void => {
+    const by = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : null;
+    if (by === null || !event.shiftKey) return;
+    event.preventDefault();
+    order.shift(pedal.index, by);
+  };
   return (
-    <li class={open.length === 0 ? 'tile' : 'tile tile-open'}>
+    <li class={open.length === 0 ? 'tile' : 'tile tile-open'} draggable={shown === null} {...order.dragging(pedal)}>
       <h3>
         <button
           type="button"
           id={`tile-${id}`}
           class="tile-name"
           aria-expanded={shown === 'mend'}
+          aria-keyshortcuts="Shift+ArrowLeft Shift+ArrowRight"
+          onKeyDown={shifted}
           onClick={() => show(shown === 'mend' ? null : 'mend')}
         >
           {name}
@@ -52,7 +61,7 @@ export function Tile({ pedal, state }: TileProps) {
       )}
       <PlannedAs circuit={open.includes('milliamps') ? stated['circuit'] : null} />
       {field !== undefined && <OpenPanel pedal={pedal} state={state} field={field} close={close} />}
-      {shown === 'mend' && <MendPanel pedal={pedal} state={state} close={close} />}
+      {shown === 'mend' && <MendPanel pedal={pedal} state={state} order={order} close={close} />}
     </li>
   );
 }

@@ -1,4 +1,5 @@
 import type { UnknownField } from '../../domain/pedal.js';
+import { withEntryMoved } from '../../reading/drafts/move-entry.js';
 import { valuesOf } from '../../reading/drafts/pedal-draft.js';
 import { withKeys } from '../../reading/drafts/set-keys.js';
 import { withoutEntry } from '../../reading/drafts/take-out.js';
@@ -54,6 +55,14 @@ export const isNotOnLabel = (
 ): boolean => known.includes(openKey(id, field));
 
 const openKey = (id: string, field: UnknownField): string => `${id} ${field}`;
+
+/** The pedal stands at that place among all, counted from 0; the document stays as it is where its text has no room. */
+export const placedAt =
+  ({ index }: Pick<StatedPedal, 'index'>, to: number): Change =>
+  (document) => {
+    const text = withEntryMoved(document.board.text, { list: 'pedals', index }, to);
+    return text === null ? document : { ...document, board: { ...document.board, text } };
+  };
 
 /** The document without a pedal, nor where it is plugged today. */
 export const without =
