@@ -40,6 +40,9 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
       true,
       true,
     ]);
+    for (const help of ['What can stand on the line', 'What these mean', 'How to read the drawing'])
+      await page.getByText(help).click();
+    expect(await page.getByText('the dot is the pin, and leads to minus').count()).toBe(1);
     for (const width of [360, 1280])
       for (const colours of ['light', 'dark'] as const) {
         await show(page, { width, height: 800, colours });
@@ -101,6 +104,7 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
   test('from an empty page, with a supply that is owned and nothing for sale, to a board that is plugged', async () => {
     const context = await browser.newContext({ acceptDownloads: true, reducedMotion: 'reduce' });
     const { page, incidents } = await openIn(context, builtPage);
+    await page.getByText('open the file of your board and type the new pedal').waitFor();
     await typePedal(page, 'Gorse drive 9v 8 neg');
     await typePedal(page, 'Ouzel delay 9v 100 neg');
     await page.getByText('What you own already').click();

@@ -1,15 +1,14 @@
 import { minorUnits } from '../../domain/quantities.js';
 import { drawnBoard } from '../drawing/contents.js';
 import { boardDrawings } from '../drawing/drawings.js';
-import { drawingKey, type KeyEntry } from '../drawing/key.js';
+import { drawingKey } from '../drawing/key.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
 import { confirmAtHome } from '../words/remarks.js';
-import { hazardIcon, polarityIcon } from '../signs/icons.js';
-import { hazardWords } from '../words/hazards.js';
-import { capital, priceText } from '../words/words.js';
+import { priceText } from '../words/words.js';
 import { changesBody } from './changes.js';
 import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
+import { keyMarkup } from './key-markup.js';
 import { feedsBody, stepsBody } from './plugging.js';
 
 /** The parts of a plan's page, in the order in which a person needs them; those with nothing to say are left out. */
@@ -95,15 +94,4 @@ function wiringBody(plan: PlanHandout): Markup | null {
   const key =
     board.strips.length === 0 ? null : markup`<h3>How to read it</h3>\n${list(drawingKey(plan, board).map(keyMarkup))}`;
   return markup`${figures}${key}`;
-}
-
-function keyMarkup(entry: KeyEntry): Markup {
-  switch (entry.kind) {
-    case 'hazard':
-      return markup`${hazardIcon(entry.hazard)} <b>${capital(hazardWords[entry.hazard])}:</b> ${entry.text}.`;
-    case 'sign':
-      return markup`${polarityIcon(entry.polarity)} ${capital(entry.text)}.`;
-    case 'text':
-      return markup`${entry.text}`;
-  }
 }

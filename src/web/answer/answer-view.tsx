@@ -1,6 +1,7 @@
 import type { PageState } from '../page-state.js';
 import { ApproachChoice } from './approach-choice.js';
 import { Changes } from './changes.js';
+import { FirstSteps } from './first-steps.js';
 import { WaysOut } from './ways-out.js';
 import { changedText, changeMarks, whatChanged, type Change, type Changed } from './what-changed.js';
 import { letGo } from '../document/pins.js';
@@ -18,7 +19,7 @@ export function AnswerView({ state }: { readonly state: PageState }) {
         {isEmpty ? 'It appears here as soon as there is a pedal.' : standingOf(state)}
       </p>
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
-      {!isEmpty && <Said state={state} />}
+      {isEmpty ? <FirstSteps /> : <Said state={state} />}
       {!isEmpty && <PrintButton state={state} />}
       {!isEmpty && <ApproachChoice state={state} />}
     </section>

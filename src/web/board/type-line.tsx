@@ -1,6 +1,7 @@
 import { readBack } from '../../report/words/read-back.js';
 import { withRows } from '../document/paste-rows.js';
 import { readLine, withLineEntered } from '../document/type-pedal.js';
+import { LineHelp } from './line-help.js';
 import type { PageState } from '../page-state.js';
 
 /** A line to type a pedal on, with what it was understood as below it. */
@@ -39,6 +40,7 @@ export function TypeLine({ state }: { readonly state: PageState }) {
           <p key={text}>{text}</p>
         ))}
       </div>
+      <LineHelp />
     </form>
   );
 }

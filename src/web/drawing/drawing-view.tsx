@@ -8,6 +8,7 @@ import type { PageState } from '../page-state.js';
 import type { ToldChoice } from '../worker/told-choices.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import { BoardDrawing } from './board-drawing.js';
+import { DrawingKey } from './drawing-key.js';
 import { LeadList } from './lead-list.js';
 import { marksOf } from './mark-changed.js';
 import { RePlugged } from './re-plugged.js';
@@ -35,6 +36,7 @@ const Looked = ({ choice: { plan, words } }: { readonly choice: ToldChoice }) =>
       // What the reports draw is escaped already.
       <figure key={at} class={`drawing drawing-${size}`} dangerouslySetInnerHTML={{ __html: markup }} />
     ))}
+    <DrawingKey entries={plan.key} />
   </section>
 );
 
@@ -66,6 +68,7 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
         look={look}
       />
       <LeadList state={state} rows={plan.rows} changed={changed} hand={{ moving, places, move, pin }} />
+      <DrawingKey entries={plan.key} />
       <Rooms rooms={plan.rooms} />
     </section>
   );

@@ -8,6 +8,7 @@ import type { PageState } from '../page-state.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import { whereText } from '../answer/what-changed.js';
 import { outputOf } from './board-drawing.js';
+import { DrawingKey } from './drawing-key.js';
 import { markChanged } from './mark-changed.js';
 import { Rooms, TouchedRoom } from './rooms.js';
 
@@ -38,6 +39,7 @@ export function RePlugged({ state, plan, kinds }: RePluggedProps) {
           </li>
         ))}
       </ol>
+      <DrawingKey entries={plan.key} />
       <Rooms rooms={plan.rooms} />
     </section>
   );

@@ -4,6 +4,7 @@ import type { ChoosingAim } from '../../domain/aim.js';
 import { typedBudget } from '../../reading/typed/budget.js';
 import { settingIn, withSetting } from '../document/change-supplies.js';
 import type { PageState } from '../page-state.js';
+import { SettingsHelp } from './settings-help.js';
 import { SettingField } from './setting-field.js';
 
 const aims: Readonly<Record<ChoosingAim, string>> = {
@@ -54,6 +55,7 @@ export function Settings({ state }: { readonly state: PageState }) {
         choices={Object.entries(aims)}
         choose={(aim) => state.change((document) => ({ ...document, aim: aim as ChoosingAim }))}
       />
+      <SettingsHelp />
     </div>
   );
 }

@@ -4,6 +4,9 @@ import { feedMillivolts } from '../../domain/plan.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { AroundPins, PinnedPlace } from '../../planning/choose/choose-around.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
+import { drawnBoard } from '../../report/drawing/contents.js';
+import { drawingKey } from '../../report/drawing/key.js';
+import { keyMarkup } from '../../report/page/key-markup.js';
 import { handoutOf, type NoPlanHandout, type PlanHandout } from '../../report/words/handout.js';
 import { minorUnits, type PedalId } from '../../domain/quantities.js';
 import { roomTexts } from '../../report/words/output-room.js';
@@ -17,6 +20,8 @@ export type ToldAnswer = ToldPlan | ToldNoPlan;
 
 export type ToldPlan = Omit<PlanHandout, 'speech'> & {
   readonly figures: readonly Figure[];
+  /** What the signs in the figures mean: HTML that is escaped already. */
+  readonly key: readonly string[];
   readonly bill: Bill;
   /** The pins as this plan keeps them: units that are not owned may have got other numbers. */
   readonly pinned: readonly PinnedPlace[];
@@ -59,6 +64,7 @@ export function toldPlan(handout: PlanHandout, pins: readonly PinnedPlace[]): To
   return {
     ...withoutSpeech(handoutAround(handout, pins)),
     figures: figuresOf(handout),
+    key: drawingKey(handout, drawnBoard(handout)).map((entry) => keyMarkup(entry).markup),
     bill: billOf(handout),
     pinned,
     rooms: roomsOf(handout),

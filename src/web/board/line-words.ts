@@ -1,0 +1,8 @@
+/** What can stand on the line to type a pedal on, each with what it says; the examples can be typed as they are. */
+export const lineWords: readonly { readonly examples: readonly string[]; readonly says: string }[] = [
+  { examples: ['9v', '9/18'], says: 'the volts that it wants, or takes either of' },
+  { examples: ['300 mA', '0.3 A', '2.7 W'], says: 'what it draws; behind its volts, 300 alone is milliamps' },
+  { examples: ['neg', 'pos', 'AC'], says: 'minus or plus on the pin, or alternating current' },
+  { examples: ['digital', 'high gain'], says: 'whom one hears whine, and who hears it' },
+  { examples: ['positive ground', 'alone'], says: 'that it wants an output of its own' },
+];

@@ -1,0 +1,21 @@
+/** What is meant by what is asked of any answer. */
+export const SettingsHelp = () => (
+  <details class="help">
+    <summary>What these mean</summary>
+    <dl>
+      {meanings.map(([setting, meaning]) => (
+        <div key={setting}>
+          <dt>{setting}</dt>
+          <dd>{meaning}</dd>
+        </div>
+      ))}
+    </dl>
+  </details>
+);
+
+const meanings = [
+  ['Budget', 'the most that may be spent; the choices show what goes beyond it as well, marked so'],
+  ['Mains sockets', 'how many are free where you play; each supply on the mains takes one'],
+  ['Mains volts', 'those of the places where you play: a supply that does not accept all of them is left out'],
+  ['What counts most', 'what the answer is the best in; what else there is stands among the choices'],
+] as const;
