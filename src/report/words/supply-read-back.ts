@@ -13,8 +13,12 @@ export function supplyReadBack(
   const unregulated = regulated === false ? ['not regulated'] : [];
   const read = `${name}: ${[...banks.map(bankText), ...together, ...takes, ...unregulated].join(', ')}.`;
   if (taken.length === 0) return read;
-  return `${read}\nTaken as most have it, until its label says otherwise: ${listText(taken.map((one) => takenWords[one]))}.`;
+  const each = taken.map((one) => `${takenWords[one].as} (${takenWords[one].otherwise})`);
+  return `${read}\nTaken as most have it, until its label says otherwise: ${listText(each)}.`;
 }
+
+/** "minus on the pin and regulated". */
+export const takenText = (taken: readonly TakenAs[]): string => listText(taken.map((one) => takenWords[one].as));
 
 function bankText({ outputs, isolated, power, settings }: BankDraft): string {
   const gives = settings.map(({ volts, milliamps }) => `${volts} V${power === 'AC' ? ' AC' : ''} ${milliamps} mA`);
@@ -23,9 +27,9 @@ function bankText({ outputs, isolated, power, settings }: BankDraft): string {
   return `${count}${outputs === 1 || isApart ? '' : ' on one ground'} of ${gives.join(' or ')}`;
 }
 
-/** With the word that says otherwise. */
-const takenWords: Readonly<Record<TakenAs, string>> = {
-  polarity: 'minus on the pin (else write pos)',
-  plug: 'a barrel plug of 2.1 mm (else jack-3.5)',
-  regulated: 'regulated (else unregulated and its volts with nothing on it)',
+/** Each with the word that says otherwise. */
+const takenWords: Readonly<Record<TakenAs, { readonly as: string; readonly otherwise: string }>> = {
+  polarity: { as: 'minus on the pin', otherwise: 'else write pos' },
+  plug: { as: 'a barrel plug of 2.1 mm', otherwise: 'else jack-3.5' },
+  regulated: { as: 'regulated', otherwise: 'else unregulated and its volts with nothing on it' },
 };

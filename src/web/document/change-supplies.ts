@@ -1,6 +1,7 @@
 import { withAppended, withValue, type KeyPath } from '../../reading/drafts/set-value.js';
 import { dataOf } from '../../reading/drafts/fields.js';
 import { supplyEntry, type SupplyDraft } from '../../reading/drafts/supply-draft.js';
+import type { TakenAs } from '../../reading/typed/supply-line.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { boardData, type Data } from './board-data.js';
 import type { PageDocument } from './page-document.js';
@@ -23,11 +24,20 @@ export const owningOneLess = (kind: 'supply' | 'part', id: string): Change =>
   kind === 'part' ? countingPart(id, -1) : editing((text) => withoutOne(text, id));
 
 /** A supply that no shop lists is described by the board, and owned. */
-export const owningTyped = (draft: SupplyDraft): Change =>
-  editing((text) => {
-    const described = withAppended(text, ['gear', 'supplies'], dataOf(supplyEntry(draft).fields));
-    return described === null ? null : withAppended(described, ['owned', 'supplies'], idFromName(draft.name));
-  });
+export const owningTyped =
+  (draft: SupplyDraft, taken: readonly TakenAs[]): Change =>
+  (document) => {
+    const id = idFromName(draft.name) ?? '';
+    const described = withAppended(document.board.text, ['gear', 'supplies'], dataOf(supplyEntry(draft).fields));
+    const text = described === null ? null : withAppended(described, ['owned', 'supplies'], id);
+    if (text === null) return document;
+    return { ...document, board: { ...document.board, text }, taken: { ...document.taken, [id]: taken } };
+  };
+
+/** Its label was read, and says what was taken. */
+export const labelAgrees =
+  (id: string): Change =>
+  (document) => ({ ...document, taken: { ...document.taken, [id]: [] } });
 
 /** Files call a thing by its id or its name. */
 const means = (called: unknown, id: string): boolean => called === id || idFromName(String(called)) === id;

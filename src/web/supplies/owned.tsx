@@ -1,8 +1,8 @@
 import { useId, useState } from 'preact/hooks';
 
 import { supplyLine } from '../../reading/typed/supply-line.js';
-import { supplyReadBack } from '../../report/words/supply-read-back.js';
-import { owningAnother, owningOneLess, owningTyped } from '../document/change-supplies.js';
+import { supplyReadBack, takenText } from '../../report/words/supply-read-back.js';
+import { labelAgrees, owningAnother, owningOneLess, owningTyped } from '../document/change-supplies.js';
 import type { PageState } from '../page-state.js';
 import type { ToldThing } from '../worker/told-shelf.js';
 
@@ -30,11 +30,18 @@ function OwnedThing({
   readonly thing: ToldThing;
   readonly state: PageState;
 }) {
+  const taken = state.document.value.taken[id] ?? [];
   return (
     <li>
       <span>
         {units} × {name}
+        {taken.length > 0 && <span class="minor"> Taken to be so: {takenText(taken)}.</span>}
       </span>
+      {taken.length > 0 && (
+        <button type="button" class="quiet" onClick={() => state.change(labelAgrees(id))}>
+          Its label agrees<span class="unseen">: {name}</span>
+        </button>
+      )}
       <button type="button" aria-label={`One ${name} less`} onClick={() => state.change(owningOneLess(kind, id))}>
         −
       </button>
@@ -67,7 +74,7 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
     const [first] = found;
     if (first !== undefined) pick(first);
     else if (read?.kind === 'supply' && !isTaken) {
-      state.change(owningTyped(read.draft));
+      state.change(owningTyped(read.draft, read.taken));
       type('');
     }
   };

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { supplyLine } from '../../../../src/reading/typed/supply-line.js';
 import { boardData } from '../../../../src/web/document/board-data.js';
 import {
+  labelAgrees,
   meaningOf,
   owningAnother,
   owningOneLess,
@@ -34,9 +35,11 @@ test('what is owned is counted up and down, by id or by name', () => {
 test('a typed supply is described by the board and owned', () => {
   const read = supplyLine('Old box 6 isolated 9v 150, total 1500');
   if (read.kind === 'unclear') throw new Error(read.faults.join(' '));
-  const owned = owningTyped(read.draft)(emptyDocument);
+  const owned = owningTyped(read.draft, read.taken)(emptyDocument);
   expect(says(owned, 'owned', 'supplies')).toEqual(['old-box']);
   expect(says(owned, 'gear', 'supplies')).toMatchObject([{ name: 'Old box', total: { milliamps: 1500 } }]);
+  expect(owned.taken).toEqual({ 'old-box': ['polarity', 'plug', 'regulated'] });
+  expect(labelAgrees('old-box')(owned).taken).toEqual({ 'old-box': [] });
 });
 
 test('what a column holds is remembered until it is taken back', () => {

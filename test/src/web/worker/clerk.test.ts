@@ -3,6 +3,8 @@ import { basename, resolve } from 'node:path';
 
 import { expect, test } from 'vitest';
 
+import { supplyLine } from '../../../../src/reading/typed/supply-line.js';
+import { labelAgrees, owningTyped } from '../../../../src/web/document/change-supplies.js';
 import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-document.js';
 import type { PedalId } from '../../../../src/domain/quantities.js';
 import { takingWayOut } from '../../../../src/web/document/way-out.js';
@@ -75,6 +77,22 @@ test('a purchase that is asked for is judged whole beside the choices; one that 
   expect(staithe?.words.bill.map(({ text }) => text)).toContain('1 × Staithe 10');
   expect(staithe?.plan.rows).toHaveLength(11);
   expect(told?.ofAsked).toEqual([expect.stringMatching(/^1 × Shingle 9 cannot power the board: /)]);
+});
+
+test('what was taken of a typed supply is to be confirmed before plugging in, until its label was read', async () => {
+  const { news, ask } = listening();
+  const read = supplyLine('Old box 6 isolated 9v 150, regulated');
+  if (read.kind === 'unclear') throw new Error(read.faults.join(' '));
+  const text = `${emptyDocument.board.text}  - {name: A, volts: 9, milliamps: 9, polarity: centre-negative}\n`;
+  const typed = owningTyped(read.draft, read.taken)({ ...emptyDocument, board: { file: 'b.yaml', text } });
+  const confirmed = () => {
+    const last = news.findLast((one) => one.kind === 'answer')?.answer;
+    return last?.kind === 'plan' ? last.confirm.map((remark) => remark.text).join(' ') : '';
+  };
+  await ask(typed);
+  expect(confirmed()).toContain('Assumed: centre-negative (minus on the pin), plug barrel-2.1. Look at Old box.');
+  await ask(labelAgrees('old-box')(typed));
+  expect(confirmed()).not.toContain('Old box');
 });
 
 test('which labels decide is told once the plan is proven, the most decisive first', async () => {
