@@ -1,6 +1,6 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { JudgedPlan } from '../domain/judged-plan.js';
-import type { Purchase, Score, Wiring } from '../domain/plan.js';
+import { everyFeed, type Feed, type Purchase, type Score, type Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
 import { audit, type AuditOptions, type AuditReport } from './audit.js';
@@ -27,16 +27,17 @@ export function auditWiring(
   wiring: Wiring,
   options: AuditOptions,
 ): readonly AuditError[] {
-  const report = audit(board, catalogue, wiring.feeds, { ...options, moves: wiring.moved !== undefined });
+  const feeds = everyFeed(wiring);
+  const report = audit(board, catalogue, feeds, { ...options, moves: wiring.moved !== undefined });
   return [
     ...faultsOf(report),
-    ...misnumbered(board, catalogue, wiring),
+    ...misnumbered(board, catalogue, feeds),
     ...falseClaims(wiring, report.wiring),
     ...falseMoves(wiring, report.wiring),
   ];
 }
 
-const misnumbered = (board: Board, catalogue: Catalogue | null, { feeds }: Wiring): readonly AuditError[] =>
+const misnumbered = (board: Board, catalogue: Catalogue | null, feeds: readonly Feed[]): readonly AuditError[] =>
   unitGaps(board, feeds).map(({ supply: id, unit, missing, pedals }) => {
     const supply = [...board.gear.supplies, ...(catalogue?.supplies ?? [])].find((each) => each.id === id);
     const message = `${supply?.name ?? id} has a unit ${unit} and no unit ${missing}; units are numbered from 1 without gaps`;

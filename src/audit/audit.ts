@@ -1,12 +1,13 @@
 import type { Board, Catalogue } from '../domain/board.js';
 import type { JudgedPlan } from '../domain/judged-plan.js';
-import type { Feed } from '../domain/plan.js';
+import { isInletFeed, type Feed } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
 import { batteriesInUse, batteryViolations } from './batteries.js';
 import { chainViolations } from './chains.js';
 import { outletLoads, totalLoads } from './carried.js';
 import { currentViolations } from './currents.js';
+import { fedSupplyViolations } from './fed-supplies.js';
 import { exposuresOf, groundDomains, groundViolations } from './grounds.js';
 import { joinViolations } from './joins.js';
 import type { Layout } from './line.js';
@@ -44,7 +45,7 @@ export type AuditReport = {
 };
 
 /**
- * Judges a finished wiring by every hard rule, from the input alone. A plan is sound when `violations`, `malformed` and
+ * Judges a finished wiring, the inlets of fed supplies among its feeds, by every hard rule, from the input alone. A plan is sound when `violations`, `malformed` and
  * `missing` are all empty.
  */
 export function audit(
@@ -84,6 +85,7 @@ function ruleViolations(layout: Layout): readonly Violation[] {
     chainViolations(plugs),
     joinViolations(plugs),
     mainsViolations(layout),
+    fedSupplyViolations(layout),
     runtimeViolations(layout),
     batteryViolations(layout),
     ownSupplyViolations(layout),
@@ -108,9 +110,11 @@ function planOf(board: Board, layout: Layout): JudgedPlan {
   const powered = new Set(layout.lines.map((line) => line.pedal.id));
   const unpowered = board.pedals.map((pedal) => pedal.id).filter((id) => !powered.has(id));
   const exposed = exposures.map(({ pedal }) => pedal);
+  const feeds = layout.lines.map((line) => line.feed);
   const buy = buyingOf(layout, board.owned);
   return {
-    feeds: layout.lines.map((line) => line.feed),
+    feeds: feeds.filter((feed) => !isInletFeed(feed)),
+    inlets: feeds.filter(isInletFeed),
     unpowered,
     exposed,
     buy,

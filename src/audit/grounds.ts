@@ -2,6 +2,7 @@ import type { GroundDomain } from '../domain/judged-plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Exposure, Place } from '../domain/plan.js';
 import type { Violation } from '../domain/violation.js';
+import { isInlet } from './inlets.js';
 import { groupBy, pedalsOf, type Layout, type Line, type Tap } from './line.js';
 import { violation } from './violation.js';
 import { list, names, outputPlace } from './words.js';
@@ -11,7 +12,9 @@ type Domain = readonly Line[];
 
 /** No positive-ground pedal shares a ground domain with a negative-ground one; one of unknown ground shares with nobody. */
 export function groundViolations(layout: Layout): readonly Violation[] {
-  return domainsOf(layout.lines).flatMap((domain) => [...opposites(domain), ...unknownAmong(domain)]);
+  // What an inlet shares its ground with is the affair of the rule `inlet`.
+  const ofPedals = layout.lines.filter(({ pedal }) => !isInlet(pedal));
+  return domainsOf(ofPedals).flatMap((domain) => [...opposites(domain), ...unknownAmong(domain)]);
 }
 
 function unknownAmong(domain: Domain): readonly Violation[] {
@@ -82,7 +85,7 @@ export function exposuresOf(layout: Layout): readonly Exposure[] {
 }
 
 /** The grounds that a pedal touches become one, whether through a join lead or because a feed is there twice. */
-function domainsOf(lines: readonly Line[]): readonly Domain[] {
+export function domainsOf(lines: readonly Line[]): readonly Domain[] {
   const domains: { grounds: Set<string>; lines: Line[] }[] = [];
   for (const line of lines) {
     const touched = new Set([...line.taps.map((tap) => groundOf(line, tap)), `pedal ${line.pedal.id}`]);

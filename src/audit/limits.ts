@@ -9,7 +9,7 @@ import { are, count, money, unitPlace, volts } from './words.js';
 export function mainsViolations(layout: Layout): readonly Violation[] {
   return layout.units.flatMap((unit) => {
     const { source } = unit.supply;
-    if (source.kind === 'charge' || source.kind === 'battery') return [];
+    if (!('volts' in source)) return [];
     const accepted = source.volts;
     const refused = layout.policy.mains.filter(
       (venue) => accepted === null || venue < accepted.from || accepted.to < venue,

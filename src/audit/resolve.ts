@@ -5,6 +5,7 @@ import { millivolts, type Millivolts, type PedalId } from '../domain/quantities.
 import type { Supply } from '../domain/supply.js';
 import type { Violation } from '../domain/violation.js';
 import { groupBy, type Layout, type Line, type Parts, type Supplies, type Tap } from './line.js';
+import { fedBy } from './inlets.js';
 import { loadOf } from './load.js';
 import { misread } from './readings.js';
 import { violation } from './violation.js';
@@ -26,14 +27,14 @@ export function resolve(board: Board, catalogue: Catalogue | null, feeds: readon
     [...(catalogue?.supplies ?? []), ...board.gear.supplies].map((supply) => [supply.id, supply]),
   );
   const parts: Parts = new Map([...(catalogue?.parts ?? []), ...board.gear.parts].map((part) => [part.id, part]));
-  const pedals = new Map(board.pedals.map((pedal, index) => [pedal.id, { pedal, index }]));
+  const fed = fedBy(board, supplies);
   const violations: Violation[] = [];
   const malformed: Malformation[] = [...fedTwice(feeds)];
-  const lines: { readonly line: Line; readonly index: number }[] = [];
+  const lines: { readonly line: Line; readonly rank: number }[] = [];
   for (const feed of feeds) {
-    const found = pedals.get(feed.pedal);
+    const found = fed(feed);
     if (found === undefined) {
-      malformed.push({ pedals: [feed.pedal], message: `the board has no pedal "${feed.pedal}"` });
+      malformed.push({ pedals: [feed.pedal], message: nothingFed(feed) });
       continue;
     }
     const fault = faultOf(feed, found.pedal);
@@ -43,12 +44,20 @@ export function resolve(board: Board, catalogue: Catalogue | null, feeds: readon
     }
     const result = lineOf(feed, found.pedal, supplies.get(feed.supply), board);
     violations.push(...result.violations);
-    if (result.line !== null) lines.push({ line: result.line, index: found.index });
+    if (result.line !== null) lines.push({ line: result.line, rank: found.rank });
   }
   // The order of the feeds must not change what is found or how it is told.
-  const sorted = lines.sort((first, second) => first.index - second.index).map((entry) => entry.line);
+  const unitOf = ({ line }: (typeof lines)[number]): number => line.feed.inletOf?.unit ?? 0;
+  const sorted = lines
+    .sort((first, second) => first.rank - second.rank || unitOf(first) - unitOf(second))
+    .map((entry) => entry.line);
   return { layout: layoutOf(board, { supplies, parts }, sorted), violations, malformed };
 }
+
+const nothingFed = ({ pedal, inletOf }: Feed): string =>
+  inletOf === undefined
+    ? `the board has no pedal "${pedal}"`
+    : `there is no supply "${inletOf.supply}" that hangs by an inlet of its own`;
 
 function fedTwice(feeds: readonly Feed[]): readonly Malformation[] {
   return groupBy(feeds, (feed) => feed.pedal)
@@ -64,6 +73,7 @@ const isCount = (value: number): boolean => Number.isSafeInteger(value) && value
 /** What makes a feed's numbers meaningless, or null. */
 function faultOf(feed: Feed, pedal: Pedal): string | null {
   const start = `the feed of "${feed.pedal}"`;
+  if (!isCount(feed.inletOf?.unit ?? 1)) return `${start} is of no unit; units are numbered 1, 2, 3 …`;
   if (!isCount(feed.unit)) return `${start} names unit ${feed.unit}; units are numbered 1, 2, 3 …`;
   if (feed.outputs.length < 1 || feed.outputs.length > 2)
     return `${start} has ${feed.outputs.length} outputs; it takes one, or two that are joined`;

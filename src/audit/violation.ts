@@ -1,15 +1,21 @@
 import type { Pedal } from '../domain/pedal.js';
 import type { Place } from '../domain/plan.js';
+import { isInlet } from './inlets.js';
 import type { Rule } from '../domain/rules.js';
 import type { Numbers, Violation } from '../domain/violation.js';
 import type { Line, UnitInUse } from './line.js';
 
 type Details = { readonly place?: Place; readonly numbers?: Numbers };
 
-/** A violation of the pedals named, each of them once. */
+/** What an inlet may break on the output that it hangs on, all of it by the name of one rule. */
+const ofInlets: ReadonlySet<Rule> = new Set<Rule>(['power', 'voltage', 'current', 'polarity', 'plug', 'chain', 'join']);
+
+/** A violation of the pedals named, each of them once; an inlet is none. */
 export function violation(rule: Rule, pedals: readonly Pedal[], message: string, details: Details = {}): Violation {
   const { place = null, numbers = null } = details;
-  return { rule, pedals: [...new Set(pedals.map((pedal) => pedal.id))], place, message, numbers };
+  const own = ofInlets.has(rule) && pedals.some(isInlet) ? 'inlet' : rule;
+  const named = pedals.filter((pedal) => !isInlet(pedal)).map(({ id }) => id);
+  return { rule: own, pedals: [...new Set(named)], place, message, numbers };
 }
 
 /** The outputs that a line draws from. */

@@ -1,3 +1,4 @@
+import type { UnitRef } from './inlet.js';
 import type { Currency } from './money.js';
 import type { Part } from './part.js';
 import type { Pedal } from './pedal.js';
@@ -66,6 +67,9 @@ export type WiredFeed = {
   readonly battery?: PartId;
 };
 
+/** How the inlet of a fed supply is plugged today; its id stands for a pedal's (`inletId`). */
+export type WiredInlet = WiredFeed & { readonly inletOf: UnitRef };
+
 export type Board = {
   readonly name: string;
   readonly currency: Currency;
@@ -77,7 +81,15 @@ export type Board = {
   /** How many units of each supply and part are owned; every id is in the gear or the catalogue. */
   readonly owned: { readonly supplies: ReadonlyMap<SupplyId, number>; readonly parts: ReadonlyMap<PartId, number> };
   readonly wiring: readonly WiredFeed[];
+  /** What fed supplies hang on today. */
+  readonly inlets: readonly WiredInlet[];
 };
+
+/** All that is plugged today: pedals, then inlets. */
+export const everyWired = ({ wiring, inlets }: Pick<Board, 'wiring' | 'inlets'>): readonly WiredFeed[] => [
+  ...wiring,
+  ...inlets,
+];
 
 export type Catalogue = {
   readonly name: string;

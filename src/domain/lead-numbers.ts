@@ -1,4 +1,4 @@
-import type { WiredFeed } from './board.js';
+import { everyWired, type WiredFeed } from './board.js';
 import { pluggedOf, type Kit } from './kit.js';
 import type { PedalId, SupplyId } from './quantities.js';
 
@@ -21,7 +21,7 @@ export function leadNumbers(kit: Kit, feeds: readonly Hung[]): ReadonlyMap<Pedal
     kit,
     feeds.filter(({ supply }) => kit.supplies.get(supply)?.source.kind !== 'battery'),
   );
-  const known = numbered(kit.board.wiring);
+  const known = numbered(everyWired(kit.board));
   const kept = keptNumbers(leads, known);
   let last = Math.max(0, ...known.keys());
   const numbers = new Map<PedalId, number>();

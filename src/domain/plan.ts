@@ -1,3 +1,4 @@
+import type { UnitRef } from './inlet.js';
 import type { PerPedalTier } from './pedal-tier.js';
 import { polarities, type Polarity, type PolarityOrUnknown } from './pedal.js';
 import type { Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
@@ -28,7 +29,14 @@ export type Feed = {
   readonly adapters: readonly PartId[];
   /** There only where the polarity is unknown: the same output at the same volts serves either way. */
   readonly readings?: Readings;
+  /** There only where it is the inlet of this fed unit that hangs there, in place of a pedal (`inletId`). */
+  readonly inletOf?: UnitRef;
 };
+
+/** What the inlet of a fed supply hangs on: one output, without a chain or a join. */
+export type InletFeed = Feed & { readonly inletOf: UnitRef };
+
+export const isInletFeed = (feed: Feed): feed is InletFeed => feed.inletOf !== undefined;
 
 /** A feed with the polarity that its pedal's label turned out to have. */
 export type ReadFeed = Feed & { readonly polarity: Polarity | null };
@@ -78,6 +86,8 @@ export type Place = { readonly supply: SupplyId; readonly unit: number; readonly
 export type Wiring = {
   /** In the order of the board's pedals. */
   readonly feeds: readonly Feed[];
+  /** What the fed supplies in use hang on, in the order of the supplies. */
+  readonly inlets: readonly InletFeed[];
   readonly unpowered: readonly PedalId[];
   readonly exposed: readonly PedalId[];
   /** Pedals that are plugged in today, and here elsewhere, at other volts or not at all; there only when the aim is `moves`. */
@@ -85,6 +95,9 @@ export type Wiring = {
   readonly buy: { readonly supplies: readonly Purchase<SupplyId>[]; readonly parts: readonly Purchase<PartId>[] };
   readonly score: Score;
 };
+
+/** All that is plugged into outputs: pedals, then inlets. */
+export const everyFeed = ({ feeds, inlets }: Pick<Wiring, 'feeds' | 'inlets'>): readonly Feed[] => [...feeds, ...inlets];
 
 /** A high-gain pedal with the digital ones that share a ground with it, all in the order of the board. */
 export type Exposure = { readonly pedal: PedalId; readonly by: readonly PedalId[] };

@@ -10,6 +10,9 @@ export const proofFormat = 'boardfeed/proof/2';
 /** One entry of the aim, counted in whole `unit`s (1 except for money and cost, in minor units), each worth `weight`. */
 export type ProofTier = { readonly tier: Tier; readonly unit: number; readonly weight: number };
 
+/** What an inlet that is fed is worth, and what a unit in use costs that has such an inlet; each at least 0. */
+export type ProofInletTag = { readonly supplies: readonly SupplyId[]; readonly fed: number; readonly paid: number };
+
 /**
  * Integers in `scale`-ths of the step's number; any that keep to their signs are sound. What is left out is 0.
  */
@@ -18,6 +21,8 @@ export type ProofTags = {
   readonly pedals: Readonly<Record<PedalId, number>>;
   /** What one piece of each kind of lead costs, at least 0; the parts of a kind serve alike. */
   readonly leads?: readonly { readonly parts: readonly PartId[]; readonly tag: number }[];
+  /** Of the inlets of fed supplies, those that are alike together. */
+  readonly inlets?: readonly ProofInletTag[];
   /** At most 0: of the limit on supplies in use, per brick. */
   readonly bricks?: number;
   /** At most 0: of the limit on mains sockets, per socket taken. */
@@ -38,7 +43,7 @@ export type ProofSource = 'owned' | 'bought';
  * a source of null owned and bought ones.
  */
 export type ProofCount = {
-  readonly count: 'units' | 'pedals' | 'leads';
+  readonly count: 'units' | 'pedals' | 'inlets' | 'leads';
   readonly supply: SupplyId | null;
   /** The supplies of a set; absent for those of all, and where one is named. */
   readonly among?: readonly SupplyId[];
@@ -47,8 +52,8 @@ export type ProofCount = {
   readonly unit?: number;
   /** The number of a unit that is told apart; absent for the others of the group, and where none is. */
   readonly slot?: number;
-  /** The pedals, or the parts that serve as leads, that are counted; absent for units. */
-  readonly of?: readonly (PedalId | PartId)[];
+  /** The pedals, the supplies whose inlets, or the parts that serve as leads, that are counted; absent for units. */
+  readonly of?: readonly (PedalId | SupplyId | PartId)[];
 };
 
 /** Either at most `most`, or more. */

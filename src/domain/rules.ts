@@ -12,6 +12,7 @@ export const rules = [
   'chain',
   'join',
   'mains',
+  'inlet',
   'runtime',
   'battery',
   'stock',
@@ -35,6 +36,8 @@ export const rulesBySeverity: readonly Rule[] = [
   // A short circuit through the audio leads, and outputs against one another.
   'ground',
   'join',
+  // A supply on an output that is wrong for it, or on none.
+  'inlet',
   // Too much load: a supply that heats up or switches off, an output that sags, a pedal that does not start.
   'total',
   'current',

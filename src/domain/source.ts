@@ -1,7 +1,21 @@
-import type { MicroampHours, Millivolts, MilliwattHours, PartId, PedalId } from './quantities.js';
+import type { AcceptedVolts, Polarity, Power } from './pedal.js';
+import type { Microamps, MicroampHours, Millivolts, MilliwattHours, PartId, PedalId } from './quantities.js';
 
 /** Mains volts that are accepted, both ends included; null when not stated. */
 export type MainsVolts = { readonly from: Millivolts; readonly to: Millivolts } | null;
+
+/** By what a fed supply hangs on an output of another one. */
+export type Inlet = {
+  readonly power: Power;
+  readonly plug: string;
+  /** Null for AC. */
+  readonly polarity: Polarity | null;
+  readonly accepts: AcceptedVolts;
+  /** What it draws, whatever hangs on the supply. */
+  readonly microamps: Microamps;
+  /** The current at switch-on; null when not stated. */
+  readonly startup: Microamps | null;
+};
 
 /** What a supply draws its power from. */
 export type Source =
@@ -10,6 +24,8 @@ export type Source =
   | { readonly kind: 'adapter'; readonly volts: MainsVolts }
   /** Its own charge: the supply is a power bank. */
   | { readonly kind: 'charge'; readonly milliwattHours: MilliwattHours }
+  /** An output of another supply, on which it hangs by an inlet of its own: the supply is a fed one. */
+  | { readonly kind: 'fed'; readonly inlet: Inlet }
   /** A set of batteries in a pedal: a source for that pedal alone. */
   | {
       readonly kind: 'battery';
@@ -29,13 +45,16 @@ export type Nature = {
   readonly sockets: 0 | 1;
   /** Where the way to a pedal starts: at the plug that the output's own lead offers, or at the pedal that it belongs to. */
   readonly wayStartsAt: 'plug' | 'its pedal';
+  /** Whether the inlets of fed supplies may hang on it: so nothing can feed itself in a circle. */
+  readonly feedsInlets: boolean;
 };
 
 const natures: Readonly<Record<Source['kind'], Nature>> = {
-  mains: { bricks: 1, sockets: 1, wayStartsAt: 'plug' },
-  adapter: { bricks: 1, sockets: 1, wayStartsAt: 'its pedal' },
-  charge: { bricks: 1, sockets: 0, wayStartsAt: 'plug' },
-  battery: { bricks: 0, sockets: 0, wayStartsAt: 'its pedal' },
+  mains: { bricks: 1, sockets: 1, wayStartsAt: 'plug', feedsInlets: true },
+  adapter: { bricks: 1, sockets: 1, wayStartsAt: 'its pedal', feedsInlets: false },
+  charge: { bricks: 1, sockets: 0, wayStartsAt: 'plug', feedsInlets: true },
+  fed: { bricks: 1, sockets: 0, wayStartsAt: 'plug', feedsInlets: false },
+  battery: { bricks: 0, sockets: 0, wayStartsAt: 'its pedal', feedsInlets: false },
 };
 
 export const natureOf = ({ kind }: Source): Nature => natures[kind];
@@ -48,6 +67,7 @@ const acceptsAt: { readonly [Kind in Source['kind']]: (source: OfKind<Kind>, ven
   mains: ({ volts }, venue) => isAmong(venue, volts),
   adapter: ({ volts }, venue) => isAmong(venue, volts),
   charge: () => true,
+  fed: () => true,
   battery: () => true,
 };
 

@@ -1,3 +1,4 @@
+import { inletSorts } from '../loadout/inlet-classes.js';
 import type { SettledStep } from './scalar-objective.js';
 import type { Question } from './question.js';
 
@@ -9,6 +10,8 @@ export type Features = {
   readonly sockets: number;
   readonly money: number;
   readonly earlier: number;
+  /** From here on one for each sort of inlets: the units in use that have such an inlet. */
+  readonly fed: number;
   readonly count: number;
 };
 
@@ -16,5 +19,6 @@ export function featuresOf({ bench }: Question, earlier: readonly SettledStep[])
   const leads = bench.classes.length;
   const unit = leads + bench.kinds.length;
   const [bricks, sockets, money, steps] = [unit + 1, unit + 2, unit + 3, unit + 4];
-  return { leads, unit, bricks, sockets, money, earlier: steps, count: steps + earlier.length };
+  const fed = steps + earlier.length;
+  return { leads, unit, bricks, sockets, money, earlier: steps, fed, count: fed + inletSorts(bench).length };
 }

@@ -2,7 +2,10 @@ import type { CoverColumn, PricingRequest, PricingAnswer } from '../../solver/co
 import { isLead } from '../domain/part.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
+import type { Supply } from '../domain/supply.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
+import { inletSorts } from '../loadout/inlet-classes.js';
+import { inletSortOf } from '../loadout/inlet-sort.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { LoadoutDuals } from '../loadout/loadout-duals.js';
@@ -10,6 +13,7 @@ import { scalarValue, type Measures } from './scalar-objective.js';
 import type { UnitGroup } from './loadout-groups.js';
 import { loadoutMeasures } from './loadout-measures.js';
 import { onePrice, type CoverBuilder } from './loadout-rows.js';
+import type { Question } from './question.js';
 
 /** The best loadouts of a group under the program's dual prices. */
 export function priced(
@@ -66,14 +70,21 @@ export function pricesOf(
       bricks * (effective('bricks') - (duals[features.bricks] ?? 0)) +
       sockets * (effective('sockets') - (duals[features.sockets] ?? 0)) +
       money(price) -
-      (duals[features.unit] ?? 0),
+      (duals[features.unit] ?? 0) -
+      fedFeatures(uses.supply, question, features).reduce((sum, feature) => sum + (duals[feature] ?? 0), 0),
   };
+}
+
+/** What counts the units in use with an inlet like this supply's; nothing for one without. */
+function fedFeatures(supply: Supply, { bench }: Question, { fed }: CoverBuilder['features']): readonly number[] {
+  const sort = inletSortOf(supply);
+  return sort === null ? [] : [fed + inletSorts(bench).indexOf(sort)];
 }
 
 export function columnOf(
   loadout: Loadout,
   group: number,
-  { price }: UnitGroup,
+  { uses, price }: UnitGroup,
   { question, objective, earlier, features }: CoverBuilder,
 ): CoverColumn<Loadout> {
   const { pedals, leads, measures } = loadoutMeasures(loadout, question.bench);
@@ -90,6 +101,7 @@ export function columnOf(
       ...pedals,
       ...[...leads].map(([kind, count]) => [features.leads + kind, count] as const),
       [features.unit, 1],
+      ...fedFeatures(uses.supply, question, features).map((feature) => [feature, 1] as const),
       ...(bricks > 0 ? [[features.bricks, bricks] as const] : []),
       ...(sockets > 0 ? [[features.sockets, sockets] as const] : []),
       ...(direct > 0 ? [[features.money, direct] as const] : []),

@@ -9,7 +9,7 @@ import { featuresOf, type Features } from './loadout-features.js';
 import { groupsOf, type UnitGroup, type Slots } from './loadout-groups.js';
 import { LoadoutPool } from './loadout-pool.js';
 import { priced } from './loadout-pricing.js';
-import { leadColumns, rowsOf, unpoweredColumns, type RowMeaning } from './loadout-rows.js';
+import { leadColumns, leftOutColumns, rowsOf, type RowMeaning } from './loadout-rows.js';
 import { possibleNumbers } from './possible-numbers.js';
 import type { Question } from './question.js';
 import { settle } from './settle.js';
@@ -59,7 +59,7 @@ export function loadoutProgram(
     features: features.count,
     unit: features.unit,
     rows,
-    fixed: [...leadColumns(builder), ...unpoweredColumns(builder)],
+    fixed: [...leadColumns(builder), ...leftOutColumns(builder)],
     groups: groups.map(({ uses, price, most }) => ({
       name: uses.supply.id,
       most,

@@ -1,5 +1,6 @@
 import type { CoverRow, FixedColumn } from '../../solver/cover/program.js';
-import { allPedals } from '../loadout/bench.js';
+import { mostUnits } from '../loadout/bench.js';
+import { classesOfSort, inletSorts } from '../loadout/inlet-classes.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import type { Features } from './loadout-features.js';
@@ -10,6 +11,7 @@ import { mostLeftOut, type Question } from './question.js';
 export type RowMeaning =
   | { readonly kind: 'pedals'; readonly pedal: number }
   | { readonly kind: 'leads'; readonly lead: number }
+  | { readonly kind: 'inlets'; readonly sort: string }
   | { readonly kind: 'units'; readonly group: number }
   | { readonly kind: 'pieces'; readonly lead: number; readonly source: number }
   | { readonly kind: 'left out'; readonly pedal: number }
@@ -39,6 +41,7 @@ export function rowsOf(
 ): Rows {
   const all = [
     ...fedRows(question),
+    ...inletRows(question, features),
     ...leadRows(question, features),
     ...limitRows(question, features),
     ...earlier.map(({ value }, step): Meant => {
@@ -66,6 +69,17 @@ const fedRows = (question: Question): readonly Meant[] =>
     return [fed, { row, meaning: { kind: 'left out', pedal } }];
   });
 
+/**
+ * Rule `inlet`: as many inlets of a sort are fed as units with such an inlet are in use, so those in use and the inlets that
+ * are left out (`leftOutColumns`) are no more than there are.
+ */
+const inletRows = ({ bench }: Question, features: Features): readonly Meant[] =>
+  inletSorts(bench).map((sort, index): Meant => {
+    const bound = classesOfSort(bench, sort).reduce((sum, each) => sum + (bench.classes[each]?.members.length ?? 0), 0);
+    const row = { name: 'inlets', feature: features.fed + index, sense: 'at most' as const, bound };
+    return { row, meaning: { kind: 'inlets', sort } };
+  });
+
 /** Leads that are limited, or of several prices, come from their sources, of which each has so many pieces. */
 const leadRows = ({ bench }: Question, features: Features): readonly Meant[] =>
   bench.kinds
@@ -81,11 +95,11 @@ const leadRows = ({ bench }: Question, features: Features): readonly Meant[] =>
       }),
     ]);
 
-/** Rule `limit`, where it can bind: every unit in use feeds a pedal, so there are never more units than pedals. */
+/** Rule `limit`, where it can bind: every unit in use feeds something. */
 function limitRows({ bench }: Question, features: Features): readonly Meant[] {
   const limits = [
-    { kind: 'bricks', feature: features.bricks, enough: allPedals(bench) },
-    { kind: 'sockets', feature: features.sockets, enough: allPedals(bench) },
+    { kind: 'bricks', feature: features.bricks, enough: mostUnits(bench) },
+    { kind: 'sockets', feature: features.sockets, enough: mostUnits(bench) },
     { kind: 'budget', feature: features.money, enough: Infinity },
   ] as const;
   return limits.flatMap(({ kind, feature, enough }): Meant[] => {
@@ -138,23 +152,26 @@ export function leadColumns({ question, objective, earlier, rows, meanings }: Co
   });
 }
 
-/** Pedals that are left out, where a plan may be partial. */
-export function unpoweredColumns({ question, objective, earlier, meanings }: CoverBuilder): readonly FixedColumn[] {
-  if (!question.partial) return [];
+/** Pedals that are left out, where a plan may be partial, and inlets whose units are not in use. */
+export function leftOutColumns({ question, objective, earlier, meanings }: CoverBuilder): readonly FixedColumn[] {
   return meanings.flatMap((meaning, row) => {
     if (meaning.kind !== 'pedals') return [];
     const free = mostLeftOut(question, meaning.pedal);
-    const berth = question.bench.classes[meaning.pedal]?.berth ?? null;
+    const { berth = null, inlet = null } = question.bench.classes[meaning.pedal] ?? {};
     if (free <= 0) return [];
+    // An inlet that is not fed costs nothing, but a unit that is not in use.
+    const isPedal = inlet === null;
     // What is left without power does not stay where it is.
-    const weighed = ({ weights }: ScalarObjective): number => weights.unpowered + (berth === null ? 0 : weights.moved);
+    const weighed = ({ weights }: ScalarObjective): number =>
+      isPedal ? weights.unpowered + (berth === null ? 0 : weights.moved) : 0;
     const entries = [{ row, coefficient: 1 }];
     for (const [at, other] of meanings.entries()) {
       const settled = other.kind === 'earlier' ? earlier[other.step] : undefined;
       const weight = settled === undefined ? 0 : weighed(settled.objective);
       if (weight > 0) entries.push({ row: at, coefficient: weight });
+      if (other.kind === 'inlets' && other.sort === inlet) entries.push({ row: at, coefficient: 1 });
       if (other.kind === 'left out' && other.pedal === meaning.pedal) entries.push({ row: at, coefficient: 1 });
     }
-    return [{ name: 'unpowered', cost: weighed(objective), most: free, entries }];
+    return [{ name: isPedal ? 'unpowered' : 'inlet left out', cost: weighed(objective), most: free, entries }];
   });
 }

@@ -1,13 +1,15 @@
+import { unitOfInlet } from '../domain/inlet.js';
 import type { Feed, Readings } from '../domain/plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Millivolts, PartId } from '../domain/quantities.js';
 import { isOfOnePedal } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
 import type { LeadKind } from '../loadout/lead-kinds.js';
+import type { InletSort } from '../loadout/inlet-sort.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { readRoutes, type Exit, type Route } from '../loadout/routes.js';
-import type { Today } from '../loadout/today.js';
 import type { OutputSetting } from '../loadout/uses.js';
+import { inletBerth, inletNamer, type InletNamer } from './named-inlets.js';
 import { outputNumbers } from './output-numbers.js';
 import type { Question } from './question.js';
 
@@ -20,20 +22,25 @@ export type LoadedUnit = Pick<Loadout, 'supply' | 'unit' | 'hung'>;
 /**
  * Puts names to what was counted: which pedal of its class, which unit, which output, which part. Pedals come in the
  * order of the board; units of a model are numbered by their first pedal, outputs of a bank likewise, save where pedals can
- * keep today's; leads that do the same are taken owned ones first, then the cheapest.
+ * keep today's; leads that do the same are taken owned ones first, then the cheapest. Last come the inlets of fed units.
  */
 export function namedFeeds(units: readonly LoadedUnit[], question: Question): readonly Feed[] {
   const seats = seatPedals(units, question);
   const pick = partPicker(question.bench.kinds);
   const tailOf = tailMaker(question.bench.kinds, pick);
   const numberOf = unitNumbers(seats);
-  const feeds = seats.flatMap((unit) => unitFeeds(unit, numberOf(unit), { pick, tailOf }, question.today));
+  const numbered = seats.map((unit) => ({ ...unit, number: numberOf(unit) }));
+  const nameInlet = inletNamer(numbered, question.board);
+  const feeds = numbered.flatMap((unit) =>
+    unitFeeds(withInlets(unit, nameInlet), unit.number, { pick, tailOf }, question),
+  );
   const order = new Map(question.board.pedals.map(({ id }, index) => [id, index]));
-  return feeds.sort((a, b) => (order.get(a.pedal) ?? 0) - (order.get(b.pedal) ?? 0));
+  const rankOf = ({ pedal }: Feed): number => order.get(pedal) ?? order.size;
+  return feeds.sort((a, b) => rankOf(a) - rankOf(b));
 }
 
-/** A pedal with its place on the board. */
-type Seated = { readonly pedal: Pedal; readonly rank: number };
+/** A pedal with its place on the board, or an inlet of a sort. */
+type Seated = { readonly pedal: Pedal; readonly rank: number; readonly inlet: InletSort | null };
 type SeatedHung = { readonly hung: Hung; readonly pedals: readonly Seated[]; readonly rank: number };
 type SeatedUnit = {
   readonly supply: Supply;
@@ -65,7 +72,7 @@ function seatPedals(units: readonly LoadedUnit[], { board, bench }: Question): r
   const seat = (index: number): Seated => {
     const pedal = waiting[index]?.shift();
     if (pedal === undefined) throw new RangeError(`more pedals of class ${index} are fed than there are`);
-    return { pedal, rank: ranks.get(pedal) ?? 0 };
+    return { pedal, rank: ranks.get(pedal) ?? ranks.size, inlet: bench.classes[index]?.inlet ?? null };
   };
   return units
     .filter(({ hung }) => hung.length > 0)
@@ -79,6 +86,17 @@ function seatPedals(units: readonly LoadedUnit[], { board, bench }: Question): r
     })
     .sort((a, b) => a.rank - b.rank);
 }
+
+/** The unit with the inlets that hang on it named. */
+const withInlets = (unit: SeatedUnit & { readonly number: number }, name: InletNamer): SeatedUnit => ({
+  ...unit,
+  hung: unit.hung.map((each) => ({
+    ...each,
+    pedals: each.pedals.map((seated) =>
+      seated.inlet === null ? seated : { ...seated, pedal: name(seated.inlet, unit) },
+    ),
+  })),
+});
 
 type PartPicker = (kind: number) => PartId;
 
@@ -134,11 +152,16 @@ const noTail = ({ polarity }: Pedal): Tail => ({
 
 type Leads = { readonly pick: PartPicker; readonly tailOf: TailMaker };
 
-function unitFeeds(unit: SeatedUnit, number: number, { pick, tailOf }: Leads, today: Today): readonly Feed[] {
+function unitFeeds(
+  unit: SeatedUnit,
+  number: number,
+  { pick, tailOf }: Leads,
+  { today, board }: Question,
+): readonly Feed[] {
   const contents = unit.hung.map(({ hung, pedals }) => ({
     hung,
     residents: pedals.map(({ pedal: { id } }) => ({
-      berth: today.berths.get(id) ?? null,
+      berth: today.berths.get(id) ?? inletBerth(id, board),
       pinned: today.pinned.has(id),
     })),
   }));
@@ -179,13 +202,15 @@ function feedOf(
   pedal: Pedal,
   outputs: readonly { output: number; volts: Millivolts }[],
   tail: Tail,
-): Pick<Feed, 'pedal' | 'outputs' | 'settings' | 'polarity' | keyof Tail> {
+): Pick<Feed, 'pedal' | 'outputs' | 'settings' | 'polarity' | 'inletOf' | keyof Tail> {
+  const inletOf = unitOfInlet(pedal.id);
   return {
     pedal: pedal.id,
     outputs: outputs.map(({ output }) => output),
     settings: outputs.map(({ volts }) => volts),
     polarity: pedal.polarity,
     ...tail,
+    ...(inletOf !== null && { inletOf }),
   };
 }
 

@@ -2,7 +2,8 @@ import { limitsOne } from '../../solver/cover/decisions.js';
 import type { CoverProof } from '../../solver/cover/outcome.js';
 import type { BranchingConstraint } from '../../solver/cover/program.js';
 import type { CoverNode } from '../../solver/cover/tree.js';
-import type { PartId, PedalId } from '../domain/quantities.js';
+import type { PartId, PedalId, SupplyId } from '../domain/quantities.js';
+import { inletSortOf, type InletSort } from '../loadout/inlet-sort.js';
 import type { ProofBranch, ProofCount, ProofNode, ProofStep, ProofTags, ProofTier } from '../domain/proof.js';
 import type { Digit } from './digits.js';
 import type { ScalarObjective } from './scalar-objective.js';
@@ -30,7 +31,7 @@ function proofTier({ tier, unit, weight }: Digit): ProofTier {
 
 /** Whether any tag of the tree is on something that is limited: units, leads, money, or pedals that may be left out. */
 export function countsLimits(node: CoverNode, program: LoadoutProgram): boolean {
-  const isLimit = ({ kind }: RowMeaning): boolean => kind !== 'pedals' && kind !== 'leads' && kind !== 'earlier';
+  const isLimit = ({ kind }: RowMeaning): boolean => kind !== 'pedals' && kind !== 'leads' && kind !== 'inlets' && kind !== 'earlier';
   const here = program.meanings.some((meaning, row) => isLimit(meaning) && (node.duals?.rows[row] ?? 0) !== 0);
   return here || (node.branch ?? []).some((child) => countsLimits(child.node, program));
 }
@@ -79,6 +80,8 @@ function countOf({ feature, groups }: BranchingConstraint, { question, program }
   const { features } = program;
   const place = placeOf(groups?.flatMap((group) => program.groups[group] ?? []) ?? null);
   if (feature === features.unit) return { count: 'units', ...place };
+  const sort = question.bench.classes[feature]?.inlet ?? null;
+  if (sort !== null) return { count: 'inlets', ...place, of: suppliesOf(sort, question) };
   if (feature < features.leads) return { count: 'pedals', ...place, of: membersOf(feature, question) };
   return { count: 'leads', ...place, of: partsOf(feature - features.leads, question) };
 }
@@ -100,6 +103,11 @@ function placeOf(groups: readonly UnitGroup[] | null): Omit<ProofCount, 'count' 
   const [source = null] = sources.size === 1 ? sources : [];
   return { supply: null, among: [...new Set(groups.map(({ uses }) => uses.supply.id))], source };
 }
+
+/** The supplies with an inlet of the sort; each once. */
+const suppliesOf = (sort: InletSort, { supplies }: Question): readonly SupplyId[] => [
+  ...new Set(supplies.flatMap(({ supply }) => (inletSortOf(supply) === sort ? [supply.id] : []))),
+];
 
 const membersOf = (pedal: number, { bench }: Question): readonly PedalId[] =>
   (bench.classes[pedal]?.members ?? []).map(({ id }) => id);
@@ -127,11 +135,24 @@ function tagsOf(
   const [bricks] = tagged('bricks');
   const [sockets] = tagged('sockets');
   const [budget] = tagged('budget');
+  const ofPedals = tagged('pedals').map(({ meaning: { pedal }, tag }) => ({
+    pedal,
+    tag,
+    sort: question.bench.classes[pedal]?.inlet ?? null,
+  }));
+  const inlets = tagged('inlets').flatMap(({ meaning: { sort }, tag }) => {
+    const supplies = suppliesOf(sort, question);
+    const fed = ofPedals.find((each) => each.sort === sort)?.tag ?? 0;
+    return supplies.length === 0 ? [] : [{ supplies, fed, paid: positive(-tag) }];
+  });
   return {
     pedals: Object.fromEntries(
-      tagged('pedals').flatMap(({ meaning, tag }) => membersOf(meaning.pedal, question).map((id) => [id, tag])),
+      ofPedals.flatMap(({ pedal, tag, sort }) =>
+        sort === null ? membersOf(pedal, question).map((id) => [id, tag]) : [],
+      ),
     ),
     leads: tagged('leads').map(({ meaning, tag }) => ({ parts: partsOf(meaning.lead, question), tag: positive(-tag) })),
+    ...(inlets.length === 0 ? {} : { inlets }),
     ...(bricks === undefined ? {} : { bricks: bricks.tag }),
     ...(sockets === undefined ? {} : { sockets: sockets.tag }),
     ...(budget === undefined ? {} : { budget: budget.tag }),

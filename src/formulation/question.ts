@@ -29,9 +29,10 @@ export type Question = {
   readonly narrowed?: boolean;
 };
 
-/** How many pedals of a class a plan may leave without power. */
+/** How many pedals of a class a plan may leave without power; of inlets, as many as need not be fed whatever units are in use. */
 export function mostLeftOut({ bench, partial, required }: Question, pedal: number): number {
-  const { members = [], berth = null, pinned = false } = bench.classes[pedal] ?? {};
+  const { members = [], berth = null, pinned = false, inlet = null } = bench.classes[pedal] ?? {};
+  if (inlet !== null) return members.length - (required.get(pedal) ?? 0);
   return !partial || (pinned && berth !== null) ? 0 : members.length - (required.get(pedal) ?? 0);
 }
 

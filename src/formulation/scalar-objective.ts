@@ -1,7 +1,7 @@
 import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
 import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import { greatestCommonDivisor } from '../domain/quantities.js';
-import { allPedals } from '../loadout/bench.js';
+import { allPedals, mostInlets, mostUnits } from '../loadout/bench.js';
 import { pedalTierJudges } from '../loadout/pedal-tiers.js';
 import { tierValues, type Digit } from './digits.js';
 import type { Question } from './question.js';
@@ -104,35 +104,36 @@ function moneyUnitOf({ supplies, bench }: Question): number {
   return prices.reduce<number>(greatestCommonDivisor, 0) || 1;
 }
 
-/** The most that a tier can come to: every pedal on a unit of its own with as many leads as may be, two adapters for a polarity. */
+/** The most that a tier can come to: every pedal and every inlet on a unit of its own with as many leads as may be, two adapters for a polarity. */
 export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
-  const pedals = allPedals(bench);
+  const [pedals, units] = [allPedals(bench), mostUnits(bench)];
   const { noisePrice, supplyPrice } = bench.policy;
-  const members = bench.classes.flatMap((each) => each.members);
+  const members = bench.classes.flatMap((each) => (each.inlet === null ? each.members : []));
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
   const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
   const chains = bench.policy.chains === 'allow' ? some('chain') : 0;
-  const adapters = members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 0) * some('adapter');
+  const adapters = members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 2 * mostInlets(bench)) * some('adapter');
   const parts = adapters + pedals * some('join') + Math.floor(pedals / 2) * chains;
   const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
   const money =
-    pedals * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) +
+    units * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) +
     (parts + mostBatteries(supplies)) * dearestPart;
   if (isPedalTier(tier)) return members.filter(pedalTierJudges[tier].mayCount).length;
   switch (tier) {
     case 'unpowered':
+      return pedals;
     case 'bricks':
     case 'sockets':
-      return pedals;
+      return units;
     case 'exposed':
       return exposed;
     case 'money':
       return money;
     case 'outlay':
-      return money + supplyPrice * pedals;
+      return money + supplyPrice * units;
     case 'cost':
     case 'newCost':
-      return money + supplyPrice * pedals + noisePrice * exposed;
+      return money + supplyPrice * units + noisePrice * exposed;
     case 'parts':
       return parts;
     case 'moved':

@@ -1,7 +1,9 @@
 import { perPedalTier } from '../domain/pedal-tier.js';
 import type { Completed } from '../../solver/cover/program.js';
 import { admits } from '../loadout/ground-mode.js';
-import { likeOf } from '../loadout/bench.js';
+import { likeOf, type Bench } from '../loadout/bench.js';
+import { classesOfSort, inletSorts } from '../loadout/inlet-classes.js';
+import { inletSortOf, type InletSort } from '../loadout/inlet-sort.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import { scalarValue, type ScalarObjective, type Measures, type SettledStep } from './scalar-objective.js';
@@ -12,7 +14,7 @@ import { mostLeftOut, type Question } from './question.js';
 /**
  * A whole plan out of loadouts that feed every pedal at least once: pedals that are fed twice are taken off where that
  * costs the least, units and leads are counted and paid. Null where pedals are missing, a limit does not hold, or a pedal
- * that is fed twice cannot be taken off.
+ * that is fed twice cannot be taken off. Of inlets there are as many as units in use that have one.
  */
 export function settle(
   loadouts: readonly Loadout[],
@@ -38,19 +40,42 @@ function withoutSurplus(
   supplies: readonly SupplyUses[],
   objective: ScalarObjective,
 ): readonly Loadout[] | null {
-  const surplus = question.bench.classes.map(({ members }) => -members.length);
-  for (const { hung } of loadouts) {
-    for (const pedal of hung.flatMap(pedalsOn)) surplus[pedal] = (surplus[pedal] ?? 0) + 1;
-  }
+  const { classes } = question.bench;
   let units = loadouts;
-  for (const [pedal, count] of surplus.entries()) {
-    for (let left = count; left > 0; left -= 1) {
-      const fewer = withoutOne(pedal, units, question, supplies, objective);
-      if (fewer === null) return null;
-      units = fewer;
+  const trim = (isInlet: boolean, surplusOf: (pedal: number) => number): boolean => {
+    for (const [pedal, { inlet }] of classes.entries()) {
+      if ((inlet !== null) !== isInlet) continue;
+      for (let left = surplusOf(pedal); left > 0; left -= 1) {
+        const fewer = withoutOne(pedal, units, question, supplies, objective);
+        if (fewer === null) return false;
+        units = fewer;
+      }
     }
-  }
-  return units.filter(({ hung }) => hung.length > 0);
+    units = units.filter(({ hung }) => hung.length > 0);
+    return true;
+  };
+  // Inlets come last: a unit that has no pedal left needs none.
+  const areFedOnce = trim(false, (pedal) => fedOf(pedal, units) - (classes[pedal]?.members.length ?? 0));
+  return areFedOnce && trim(true, (pedal) => surplusInlets(pedal, units, question)) ? units : null;
+}
+
+/** How often pedals of a class are fed. */
+const fedOf = (pedal: number, loadouts: readonly Loadout[]): number =>
+  loadouts.flatMap(({ hung }) => hung.flatMap(pedalsOn)).filter((each) => each === pedal).length;
+
+/** By how many inlets of a class more are fed than there are, or than units of its sort are in use. */
+function surplusInlets(pedal: number, loadouts: readonly Loadout[], { bench, required }: Question): number {
+  const { inlet = null, members = [] } = bench.classes[pedal] ?? {};
+  if (inlet === null) return 0;
+  const fed = fedOf(pedal, loadouts);
+  const spare = unneededInlets(inlet, loadouts, bench);
+  return Math.max(fed - members.length, Math.min(spare, fed - (required.get(pedal) ?? 0)));
+}
+
+/** By how many inlets of a sort more are fed than units with such an inlet are in use; below 0 where inlets are missing. */
+function unneededInlets(sort: InletSort, loadouts: readonly Loadout[], bench: Bench): number {
+  const fed = classesOfSort(bench, sort).reduce((sum, each) => sum + fedOf(each, loadouts), 0);
+  return fed - loadouts.filter(({ supply, hung }) => hung.length > 0 && inletSortOf(supply) === sort).length;
 }
 
 /** The loadouts with one pedal of the class less: of all ways the one that leaves the least. */
@@ -125,6 +150,7 @@ function measuresOf(
     ({ members }, pedal) => members.length - sum(({ pedals }) => pedals.get(pedal) ?? 0),
   );
   if (unpowered.some((count, pedal) => count > mostLeftOut(question, pedal))) return null;
+  if (inletSorts(bench).some((sort) => unneededInlets(sort, loadouts, bench) < 0)) return null;
   const units = paidUnits(loadouts, supplies);
   const leads = bench.kinds.map(({ supplyOf, index }) =>
     paidLeads(
@@ -134,7 +160,7 @@ function measuresOf(
   );
   if (units === null || leads.includes(null)) return null;
   return {
-    unpowered: unpowered.reduce((total, count) => total + count, 0),
+    unpowered: unpowered.reduce((total, count, pedal) => (bench.classes[pedal]?.inlet === null ? total + count : total), 0),
     money: leads.reduce<number>((total, price) => total + (price ?? 0), units),
     exposed: sum(({ measures }) => measures.exposed),
     newlyExposed: sum(({ measures }) => measures.newlyExposed),

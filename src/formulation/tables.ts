@@ -6,6 +6,7 @@ import type { Bench } from '../loadout/bench.js';
 import { groundModes } from '../loadout/ground-mode.js';
 import { leadKinds } from '../loadout/lead-kinds.js';
 import { partOffers, supplyOffers, type Offer } from '../loadout/offers.js';
+import { inletClasses } from '../loadout/inlet-classes.js';
 import { pedalClasses } from '../loadout/pedal-class.js';
 import { router } from '../loadout/routes.js';
 import { supplyUses, type SupplyUses } from '../loadout/supply-uses.js';
@@ -22,18 +23,21 @@ export class Tables {
   readonly #known: Table[] = [];
 
   offeredBy(kit: Kit, today: Today): Offered {
-    const table = this.#tableOf(kit, today);
+    const offers = supplyOffers(kit, today);
+    const table = this.#tableOf(kit, offers, today);
     const bench = { ...table.bench, policy: kit.board.policy };
-    return { bench, supplies: supplyOffers(kit, today).flatMap((offer) => usesOf(offer, bench, table) ?? []) };
+    return { bench, supplies: offers.flatMap((offer) => usesOf(offer, bench, table) ?? []) };
   }
 
-  #tableOf(kit: Kit, today: Today): Table {
+  #tableOf(kit: Kit, offers: readonly Offer[], today: Today): Table {
     const { pedals, policy } = kit.board;
     const kinds = leadKinds(partOffers(kit));
-    const key = JSON.stringify([rulesOf(policy), kinds, [...today.berths], [...today.exposed], [...today.pinned]]);
+    const inlets = inletClasses(offers, pedals.length);
+    const fed = inlets.map(({ inlet, members }) => [inlet, members.length]);
+    const key = JSON.stringify([rulesOf(policy), kinds, [...today.berths], [...today.exposed], [...today.pinned], fed]);
     const known = this.#known.find((table) => table.key === key && areSame(table.pedals, pedals));
     if (known !== undefined) return known;
-    const classes = pedalClasses(pedals, today);
+    const classes = [...pedalClasses(pedals, today), ...inlets];
     const bench = { classes, modes: groundModes(classes), kinds, routes: router(kinds) };
     const table = { pedals, key, bench, uses: new Map() };
     this.#known.push(table);

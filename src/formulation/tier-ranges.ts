@@ -1,6 +1,6 @@
 import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
 import { natureOf } from '../domain/source.js';
-import { allPedals } from '../loadout/bench.js';
+import { mostUnits } from '../loadout/bench.js';
 import type { UnitGroup } from './loadout-groups.js';
 import type { Question } from './question.js';
 import { mostOf } from './scalar-objective.js';
@@ -15,7 +15,7 @@ export type Known = ReadonlyMap<Criterion, number>;
 export type TierRanges = (tier: Criterion, known: Known) => Range;
 
 export function tierRanges(question: Question, groups: readonly UnitGroup[]): TierRanges {
-  const counts = Array.from({ length: allPedals(question.bench) + 1 }, (_, bricks) => bricks);
+  const counts = Array.from({ length: mostUnits(question.bench) + 1 }, (_, bricks) => bricks);
   const moneyAt = moneyOfBricks(question, groups);
   const mosts = new Map(question.tiers.map((tier) => [tier, mostOf(tier, question)]));
   return (tier, known) => {

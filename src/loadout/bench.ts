@@ -21,9 +21,18 @@ export function likeOf(pedal: number, bench: Bench): Pedal {
   return like;
 }
 
-/** How many pedals there are of some classes, each named once. */
+/** How many pedals or inlets there are of some classes, each named once. */
 export const pedalsOf = (classes: Iterable<number>, bench: Bench): number =>
   [...classes].reduce((sum, pedal) => sum + (bench.classes[pedal]?.members.length ?? 0), 0);
 
-/** How many pedals there are in all. */
-export const allPedals = (bench: Bench): number => pedalsOf(bench.classes.keys(), bench);
+/** How many pedals there are in all, without inlets. */
+export const allPedals = ({ classes }: Bench): number => countOf(classes.filter(({ inlet }) => inlet === null));
+
+/** The most inlets that a plan can feed: every fed unit in use feeds a pedal. */
+export const mostInlets = (bench: Bench): number =>
+  Math.min(allPedals(bench), countOf(bench.classes.filter(({ inlet }) => inlet !== null)));
+
+/** The most units that can be in use: each feeds a pedal or an inlet. */
+export const mostUnits = (bench: Bench): number => allPedals(bench) + mostInlets(bench);
+
+const countOf = (classes: Bench['classes']): number => classes.reduce((sum, { members }) => sum + members.length, 0);

@@ -3,7 +3,8 @@ import type { Source } from '../domain/source.js';
 import type { Bank, Setting, Supply, Total } from '../domain/supply.js';
 import { acceptsVolts, polaritiesOf } from './outlet.js';
 import { pedalLoad } from './load.js';
-import { allPedals, type Bench } from './bench.js';
+import { mostUnits, type Bench } from './bench.js';
+import { inletSortOf } from './inlet-sort.js';
 import type { SupplyUses } from './supply-uses.js';
 
 /**
@@ -12,7 +13,7 @@ import type { SupplyUses } from './supply-uses.js';
  * What is left has plans of the same score in every tier. Units that something is plugged into today are never left out.
  */
 export function withoutDominated(all: readonly SupplyUses[], bench: Bench): readonly SupplyUses[] {
-  const pedals = allPedals(bench);
+  const units = mostUnits(bench);
   const useful = new Map(all.map((uses) => [uses, usefulBanks(uses.supply, bench)]));
   const order = [...all].sort((a, b) => (a.supply.price ?? Infinity) - (b.supply.price ?? Infinity));
   const kept: SupplyUses[] = [];
@@ -22,7 +23,7 @@ export function withoutDominated(all: readonly SupplyUses[], bench: Bench): read
     const better = uses.unit === null && plenty.some((other) => dominates(other, useful.get(other) ?? [], uses, banks));
     if (!better) kept.push(uses);
     else if (uses.owned > 0) kept.push({ ...uses, forSale: 0 });
-    if (!better && uses.supply.price !== null && uses.forSale >= pedals) plenty.push(uses);
+    if (!better && uses.supply.price !== null && uses.forSale >= units) plenty.push(uses);
   }
   return all.flatMap((uses) => kept.find(({ supply, unit }) => supply === uses.supply && unit === uses.unit) ?? []);
 }
@@ -93,6 +94,7 @@ function dominates(
   worseBanks: readonly UsefulBank[],
 ): boolean {
   if (!lastsAsLong(better.supply.source, worse.supply.source)) return false;
+  if (inletSortOf(better.supply) !== inletSortOf(worse.supply)) return false;
   if ((better.supply.price ?? Infinity) > (worse.supply.price ?? Infinity)) return false;
   return totalCovers(better.supply.total, worse.supply.total) && banksCover(betterBanks, worseBanks);
 }

@@ -1,4 +1,5 @@
 import type { Pedal } from '../domain/pedal.js';
+import type { InletSort } from './inlet-sort.js';
 import { nothingToday, type Berth, type Today } from './today.js';
 
 /** Pedals that are alike in everything that bears on a plan; they are handled once and counted. */
@@ -13,6 +14,8 @@ export type PedalClass = {
   readonly exposedToday: boolean;
   /** Whether they must stay where they are. */
   readonly pinned: boolean;
+  /** The sort of the inlets that its members are, in place of pedals; null for pedals. */
+  readonly inlet: InletSort | null;
 };
 
 /** The classes in the order of their first members on the board; pedals that are plugged differently today are not alike. */
@@ -31,6 +34,7 @@ export function pedalClasses(pedals: readonly Pedal[], today: Today = nothingTod
       berth: today.berths.get(like.id) ?? null,
       exposedToday: today.exposed.has(like.id),
       pinned: today.pinned.has(like.id),
+      inlet: null,
     })),
   );
 }

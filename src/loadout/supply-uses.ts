@@ -4,6 +4,7 @@ import type { Bench } from './bench.js';
 import type { Offer } from './offers.js';
 import { chainPools } from './chain-pools.js';
 import type { GroundMode } from './ground-mode.js';
+import { mayFeedInlet } from './inlet-classes.js';
 import { usesOnOwn } from './own-uses.js';
 import { soloUses } from './solo-uses.js';
 import { totalLimits, type TotalLimit } from './totals.js';
@@ -47,7 +48,9 @@ const waysFrom: Readonly<
   Record<Nature['wayStartsAt'], (supply: Supply, limits: readonly TotalLimit[], bench: Bench) => SupplyWays>
 > = {
   plug: (supply, limits, bench) => ({
-    solos: soloUses(supply, limits, bench),
+    solos: soloUses(supply, limits, bench).filter(
+      (use) => bench.classes[use.pedal]?.inlet === null || mayFeedInlet(supply.source, use),
+    ),
     chains: chainPools(supply, limits, bench),
   }),
   'its pedal': (supply, _, bench) => ({ solos: usesOnOwn(supply, bench), chains: [] }),

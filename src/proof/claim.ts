@@ -4,6 +4,7 @@ import { classesOf, type AlikePedals } from './unit/pedal-class.js';
 import { routesOver, type Routes } from './unit/routes.js';
 import type { UnitShape } from './unit/shape.js';
 import { unitShape } from './unit/unit-shape.js';
+import { inletSorts, type InletSort } from './inlets.js';
 import type { Measure } from './measure.js';
 import { wayStart } from './sources.js';
 import { stockOf, type StockGroup, type Stock } from './stock.js';
@@ -14,7 +15,9 @@ export type ProofGround = {
   readonly board: Board;
   readonly partial: boolean;
   readonly stock: Stock;
+  /** The pedals', then the inlets'. */
   readonly classes: readonly AlikePedals[];
+  readonly inlets: readonly InletSort[];
   readonly routes: Routes;
   /** By group; null for one whose units can carry nothing. Groups that carry alike share it. */
   readonly carriers: ReadonlyMap<StockGroup, MostCarried>;
@@ -39,7 +42,8 @@ export function groundOf(
   standings: readonly Standing[] | null,
 ): ProofGround {
   const stock = stockOf(board, catalogue, standings !== null);
-  const classes = classesOf(board.pedals, standings ?? undefined);
+  const inlets = inletSorts(stock.groups, board.pedals.length);
+  const classes = [...classesOf(board.pedals, standings ?? undefined), ...inlets.classes];
   const routes = routesOver(stock.kinds);
   const carriers = carriersOf(board, stock, classes, routes);
   return {
@@ -47,6 +51,7 @@ export function groundOf(
     partial,
     stock: { ...stock, groups: [...carriers.keys()] },
     classes,
+    inlets: inlets.sorts,
     routes,
     carriers,
     limits: board.policy,
@@ -73,7 +78,7 @@ function carriersOf(
       found = shape === null ? null : { carrier: mostCarriedBy(shape, classes), feedable: feedableBy(shape, classes) };
       known.set(key, found);
     }
-    // Every unit in use feeds a pedal of its own.
+    // Every unit in use feeds a pedal of its own, or an inlet.
     if (found !== null) carriers.set({ ...group, most: Math.min(group.most, found.feedable) }, found.carrier);
   }
   return carriers;
@@ -81,7 +86,7 @@ function carriersOf(
 
 type Known = { readonly carrier: MostCarried; readonly feedable: number };
 
-/** How many pedals a unit could feed, one at a time. */
+/** How many pedals and inlets a unit could feed, one at a time. */
 function feedableBy({ places, chains }: UnitShape, classes: readonly AlikePedals[]): number {
   const fed = new Set([...places, ...chains.flatMap(({ links }) => links)].map(({ pedal }) => pedal));
   return [...fed].reduce((sum, pedal) => sum + (classes[pedal]?.members.length ?? 0), 0);

@@ -1,13 +1,14 @@
 import type { Board } from '../domain/board.js';
 import type { ProofBranch, ProofCount } from '../domain/proof.js';
 import { Flaw } from './flaw.js';
+import { sortNamed, type InletSort } from './inlets.js';
 import type { StockGroup, StockLeadKind, Stock } from './stock.js';
 
 /** What holds in one half of a branch: the number that it goes by is at most `most`, or at least `least`. */
 export type Condition = {
-  readonly counts: ProofBranch['count'];
+  readonly counts: 'units' | 'pedals' | 'leads';
   readonly concerns: (group: StockGroup) => boolean;
-  /** The pedals that are counted, by their places on the board. */
+  /** The pedals that are counted, by their places on the board; inlets by those that stand for them. */
   readonly pedals: ReadonlySet<number>;
   /** The lead kinds that are counted. */
   readonly kinds: ReadonlySet<number>;
@@ -18,18 +19,20 @@ export type Condition = {
 /** The two halves of a branch. @throws Flaw when it counts what there is not. */
 export function conditionsOf(
   branch: ProofBranch,
-  board: Board,
-  stock: Stock,
+  { board, stock, inlets }: { readonly board: Board; readonly stock: Stock; readonly inlets: readonly InletSort[] },
 ): { readonly fewer: Condition; readonly more: Condition } {
   const { count, of = [], most } = branch;
   checkPlace(branch, stock);
   const among = branch.among === undefined ? null : new Set<string>(branch.among);
   const counted = {
-    counts: count,
+    counts: count === 'inlets' ? 'pedals' : count,
     concerns: (group: StockGroup) => isConcerned(group, branch, among),
-    pedals: count === 'pedals' ? pedalsNamed(of, board) : new Set<number>(),
+    pedals:
+      count === 'pedals'
+        ? pedalsNamed(of, board)
+        : new Set<number>(count === 'inlets' ? sortNamed(of, inlets).members : []),
     kinds: count === 'leads' ? kindsNamed(of, stock.kinds) : new Set<number>(),
-  };
+  } as const;
   return {
     fewer: { ...counted, side: 'at most', amount: most },
     more: { ...counted, side: 'at least', amount: most + 1 },

@@ -3,9 +3,10 @@ import type { ProofTags } from '../domain/proof.js';
 import type { Condition } from './conditions.js';
 import { kindsNamed, pedalsNamed } from './conditions.js';
 import { exactNumber, Flaw } from './flaw.js';
+import { sortNamed, type InletSort } from './inlets.js';
 import type { Measure } from './measure.js';
 import type { StepClaim } from './claim.js';
-import { unitCounts } from './sources.js';
+import { inletKey, unitCounts } from './sources.js';
 import type { StockGroup, StockLeadKind } from './stock.js';
 
 /** What tags make of everything: the part of the bound that no unit changes, and what units are judged by. */
@@ -17,7 +18,7 @@ export type NodePrices = PerPedalTier<number> & {
   readonly moved: number;
   /** What a unit of the group costs. */
   readonly unit: (group: StockGroup) => number;
-  /** What each pedal is worth on a unit of the group, by its place on the board. */
+  /** What each pedal is worth on a unit of the group, by its place on the board, then what inlets are. */
   readonly pedals: (group: StockGroup) => readonly number[];
   /** How many pedals of each class one unit of the group holds at the most, where conditions say so; by class. */
   readonly mostPedals: (group: StockGroup) => readonly number[];
@@ -38,8 +39,11 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
   const listed = listedKinds(tags, claim.stock.kinds);
   const leads = claim.stock.kinds.map((kind, index) => leadCost(kind, listed.get(index), prices));
   const limits = limitTags(tags, claim);
+  const inlets = inletTags(tags, claim);
+  const tagAt = [...pedals, ...claim.inlets.flatMap((sort) => sort.members.map(() => inlets.get(sort)?.fed ?? 0n))];
   const base =
     pedals.reduce((sum, tag) => sum + tag, 0n) +
+    [...inlets].reduce((sum, [{ members }, { fed, paid }]) => sum + BigInt(members.length) * least(0n, fed - paid), 0n) +
     limits +
     tagged.reduce((sum, { tag, amount }) => sum + tag * BigInt(amount), 0n) +
     [...listed].reduce((sum, [kind, tag]) => sum + pieceTerm(claim.stock.kinds[kind], tag, prices), 0n) +
@@ -47,7 +51,7 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
   const applying = (group: StockGroup, counts: Condition['counts']): readonly Tagged[] =>
     tagged.filter((condition) => condition.counts === counts && condition.tag !== 0n && condition.concerns(group));
   const worth = (place: number, conditions: readonly Tagged[]): bigint =>
-    conditions.reduce((sum, { pedals: of, tag }) => (of.has(place) ? sum + tag : sum), pedals[place] ?? 0n);
+    conditions.reduce((sum, { pedals: of, tag }) => (of.has(place) ? sum + tag : sum), tagAt[place] ?? 0n);
   const cost = (kind: number, conditions: readonly Tagged[]): number => {
     const own = leads[kind] ?? null;
     if (own === null) return Infinity;
@@ -63,11 +67,11 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
       const conditions = applying(group, 'units').reduce((sum, { tag }) => sum + tag, 0n);
       const { bricks, sockets } = unitCounts(group.supply.source);
       const counted = bricks * prices.bricks + sockets * prices.sockets;
-      return exactNumber(counted + prices.money(group.price) - conditions);
+      return exactNumber(counted + prices.money(group.price) + paidBy(group, inlets) - conditions);
     },
     pedals: (group) => {
       const conditions = applying(group, 'pedals');
-      return pedals.map((_, place) => exactNumber(worth(place, conditions)));
+      return tagAt.map((_, place) => exactNumber(worth(place, conditions)));
     },
     mostPedals: (group) =>
       claim.classes.map(({ members }) =>
@@ -86,6 +90,25 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
         )
         .join(),
   };
+}
+
+type InletTags = ReadonlyMap<InletSort, { readonly fed: bigint; readonly paid: bigint }>;
+
+/** As many inlets of a sort are fed as units with such an inlet are in use: so much is gained by one, and lost by the other. */
+function inletTags({ inlets = [] }: ProofTags, claim: StepClaim): InletTags {
+  const listed = new Map<InletSort, { readonly fed: bigint; readonly paid: bigint }>();
+  for (const { supplies, fed, paid } of inlets) {
+    const sort = sortNamed(supplies, claim.inlets);
+    if (listed.has(sort)) throw new Flaw(`it names the inlets of ${supplies.join(', ')} twice`);
+    mustBe(fed >= 0 && paid >= 0, `the inlets of ${supplies.join(', ')}`);
+    listed.set(sort, { fed: BigInt(fed), paid: BigInt(paid) });
+  }
+  return listed;
+}
+
+function paidBy({ supply }: StockGroup, inlets: InletTags): bigint {
+  const own = inletKey(supply);
+  return own === null ? 0n : ([...inlets].find(([{ key }]) => key === own)?.[1].paid ?? 0n);
 }
 
 const limitsPedals = ({ counts, side }: Condition): boolean => counts === 'pedals' && side === 'at most';

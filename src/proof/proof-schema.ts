@@ -13,6 +13,9 @@ const nonpositive = z.int().max(0);
 const tagsSchema = z.strictObject({
   pedals: z.record(id, z.int()),
   leads: z.array(z.strictObject({ parts: z.array(partIdField).min(1), tag: nonnegative })).optional(),
+  inlets: z
+    .array(z.strictObject({ supplies: z.array(id.transform(supplyId)).min(1), fed: nonnegative, paid: nonnegative }))
+    .optional(),
   bricks: nonpositive.optional(),
   sockets: nonpositive.optional(),
   budget: nonpositive.optional(),
@@ -21,7 +24,7 @@ const tagsSchema = z.strictObject({
 });
 
 const branchSchema = z.strictObject({
-  count: z.enum(['units', 'pedals', 'leads']),
+  count: z.enum(['units', 'pedals', 'inlets', 'leads']),
   supply: id.transform(supplyId).nullable(),
   among: z.array(id.transform(supplyId)).min(1).optional(),
   source: z.enum(['owned', 'bought']).nullable(),

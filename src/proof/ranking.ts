@@ -48,8 +48,9 @@ export function mostOf(tier: Tier, ground: ProofGround): number {
   if (isPedalTier(tier)) return pedals.filter(judges[tier].mayCount).length;
   switch (tier) {
     case 'unpowered':
-    case 'bricks':
       return pedals.length;
+    case 'bricks':
+      return mostUnits(ground);
     case 'exposed':
       return mostExposed(ground);
     case 'parts':
@@ -57,12 +58,12 @@ export function mostOf(tier: Tier, ground: ProofGround): number {
     case 'money':
       return mostMoney(ground);
     case 'outlay':
-      return mostMoney(ground) + policy.supplyPrice * pedals.length;
+      return mostMoney(ground) + policy.supplyPrice * mostUnits(ground);
     case 'moved':
       return ground.board.wiring.length;
     case 'cost':
     case 'newCost':
-      return mostMoney(ground) + policy.supplyPrice * pedals.length + policy.noisePrice * mostExposed(ground);
+      return mostMoney(ground) + policy.supplyPrice * mostUnits(ground) + policy.noisePrice * mostExposed(ground);
   }
 }
 
@@ -72,10 +73,19 @@ export function mostExposed({ board: { pedals } }: ProofGround): number {
   return pedals.filter((pedal) => pedal.highGain && digital > (pedal.digital ? 1 : 0)).length;
 }
 
-/** A supply for every pedal, every lead that pedals can have, and every battery that they can run on. */
+/** Every unit in use feeds a pedal or an inlet, and every inlet's unit a pedal. */
+const mostUnits = (ground: ProofGround): number => ground.board.pedals.length + mostInlets(ground);
+
+const mostInlets = ({ board: { pedals }, inlets }: ProofGround): number =>
+  Math.min(
+    pedals.length,
+    inlets.reduce((sum, { members }) => sum + members.length, 0),
+  );
+
+/** A supply for every pedal and every inlet, every lead that pedals can have, and every battery that they can run on. */
 function mostMoney(ground: ProofGround): number {
   return (
-    ground.board.pedals.length * dearest(supplyPrices(ground.stock)) + mostOnLeads(ground) + mostOnBatteries(ground)
+    mostUnits(ground) * dearest(supplyPrices(ground.stock)) + mostOnLeads(ground) + mostOnBatteries(ground)
   );
 }
 
@@ -91,10 +101,14 @@ const dearest = (prices: readonly number[]): number => prices.reduce((most, pric
 /** What all leads together can cost. */
 export const mostOnLeads = (ground: ProofGround): number => mostParts(ground) * dearest(leadPrices(ground.stock));
 
-/** Two adapters and a join lead for every pedal, a chain lead for every two. */
-function mostParts({ board: { pedals, policy }, stock }: ProofGround): number {
+/** Two adapters for every pedal and every inlet, a join lead for every pedal, a chain lead for every two. */
+function mostParts(ground: ProofGround): number {
+  const {
+    board: { pedals, policy },
+    stock,
+  } = ground;
   const has = (kind: Part['role']['kind']): boolean =>
     stock.kinds.some(({ role, offers }) => role.kind === kind && offers.length > 0);
   const chains = policy.chains === 'allow' && has('chain') ? Math.floor(pedals.length / 2) : 0;
-  return (has('adapter') ? 2 * pedals.length : 0) + (has('join') ? pedals.length : 0) + chains;
+  return (has('adapter') ? 2 * mostUnits(ground) : 0) + (has('join') ? pedals.length : 0) + chains;
 }

@@ -1,5 +1,6 @@
 import type { Policy } from '../domain/board.js';
 import type { MainsVolts, Source } from '../domain/source.js';
+import type { Supply } from '../domain/supply.js';
 
 /** What a unit in use counts as, by what it stands on. */
 export type UnitCounts = { readonly bricks: bigint; readonly sockets: bigint };
@@ -8,6 +9,7 @@ const counts: Readonly<Record<Source['kind'], UnitCounts>> = {
   mains: { bricks: 1n, sockets: 1n },
   adapter: { bricks: 1n, sockets: 1n },
   charge: { bricks: 1n, sockets: 0n },
+  fed: { bricks: 1n, sockets: 0n },
   battery: { bricks: 0n, sockets: 0n },
 };
 
@@ -19,6 +21,7 @@ const starts: Readonly<Record<Source['kind'], WayStart>> = {
   mains: 'plug',
   adapter: 'pedal',
   charge: 'plug',
+  fed: 'plug',
   battery: 'pedal',
 };
 
@@ -31,6 +34,7 @@ function suitsVenue(source: Source, venue: number): boolean {
     case 'adapter':
       return reaches(source.volts, venue);
     case 'charge':
+    case 'fed':
     case 'battery':
       return true;
   }
@@ -49,3 +53,13 @@ export const mayBeUsed = ({ kind }: Source, { runtime, batteries }: Policy): boo
 /** Whether it suits every venue. */
 export const suitsVenues = (source: Source, venues: readonly number[]): boolean =>
   venues.every((venue) => suitsVenue(source, venue));
+
+/** What tells one sort of inlets from another; null for a supply without an inlet. */
+export function inletKey({ source }: Supply): string | null {
+  if (source.kind !== 'fed') return null;
+  const { power, plug, polarity, accepts, microamps, startup } = source.inlet;
+  return JSON.stringify({ power, plug, polarity, accepts, microamps, startup });
+}
+
+/** Whether the inlet of a supply may hang on what stands on this. */
+export const feedsInlets = ({ kind }: Source): boolean => kind === 'mains' || kind === 'charge';

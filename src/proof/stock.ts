@@ -3,7 +3,7 @@ import type { Part } from '../domain/part.js';
 import type { ProofApart, ProofSource } from '../domain/proof.js';
 import type { PartId, SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
-import { unitCounts } from './sources.js';
+import { feedsInlets, inletKey, unitCounts } from './sources.js';
 
 /** One way to come by a thing: so many pieces at a price in minor units; owned ones cost nothing. */
 export type StockOffer = { readonly pieces: number; readonly price: number };
@@ -27,7 +27,7 @@ export type StockGroup = {
   readonly slot: number | null;
   /** Of one unit, in minor units. */
   readonly price: number;
-  /** The most units that any plan can use: a unit in use feeds a pedal. */
+  /** The most units that any plan can use: a unit in use feeds a pedal, or an inlet where it may. */
   readonly most: number;
 };
 
@@ -45,19 +45,29 @@ export type Stock = {
 /** `looksBack`: whether it matters what is plugged into a unit today. */
 export function stockOf(board: Board, catalogue: Catalogue, looksBack: boolean): Stock {
   const supplies = [...board.gear.supplies, ...catalogue.supplies];
+  const inlets = mostInlets(supplies, board);
   return {
     kinds: leadKinds(board, catalogue),
-    groups: supplies.flatMap((supply) => groupsOf(supply, board, looksBack)),
+    groups: supplies.flatMap((supply) => groupsOf(supply, board, looksBack, inlets)),
     supplies: new Set(supplies.map(({ id }) => id)),
     apart: [],
   };
 }
 
-function groupsOf(supply: Supply, board: Board, looksBack: boolean): readonly StockGroup[] {
+/** The most inlets that any plan feeds: each fed unit in use feeds a pedal. */
+function mostInlets(supplies: readonly Supply[], { owned, pedals }: Board): number {
+  const units = supplies
+    .filter((supply) => inletKey(supply) !== null)
+    .reduce((sum, supply) => sum + (owned.supplies.get(supply.id) ?? 0) + forSale(supply), 0);
+  return Math.min(units, pedals.length);
+}
+
+function groupsOf(supply: Supply, board: Board, looksBack: boolean, inlets: number): readonly StockGroup[] {
   const { bricks, sockets } = unitCounts(supply.source);
   const within = (limit: number | null, each: bigint): number => (each > 0n ? (limit ?? Infinity) : Infinity);
   const { policy } = board;
-  const most = Math.min(board.pedals.length, within(policy.bricks, bricks), within(policy.sockets, sockets));
+  const useful = board.pedals.length + (feedsInlets(supply.source) ? inlets : 0);
+  const most = Math.min(useful, within(policy.bricks, bricks), within(policy.sockets, sockets));
   const inUse = looksBack
     ? [...new Set(board.wiring.flatMap((feed) => (feed.supply === supply.id ? [feed.unit] : [])))]
     : [];

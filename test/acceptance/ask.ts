@@ -12,6 +12,12 @@ export type Plan = {
     readonly batteries: readonly Purchase[];
   };
   readonly feeds: readonly Feed[];
+  readonly inlets: readonly {
+    readonly supply: string;
+    readonly unit: number;
+    readonly from: { readonly supply: string; readonly unit: number; readonly output: number };
+    readonly parts: readonly string[];
+  }[];
   readonly unpowered: readonly string[];
   readonly exposed: readonly string[];
   readonly moved: readonly string[];

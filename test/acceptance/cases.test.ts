@@ -41,14 +41,15 @@ function expectConsistent(found: Plan, { pedals }: Case): void {
   expect(feeds.length + found.unpowered.length).toBe(pedals.length);
   expect(new Set([...feeds.map((feed) => feed.pedal), ...found.unpowered]).size).toBe(pedals.length);
   const onSupplies = feeds.filter(({ source }) => source !== 'battery');
-  expect(new Set(onSupplies.map(({ supply, unit }) => `${supply} ${unit}`)).size).toBe(score['bricks']);
+  const units = [...onSupplies, ...found.inlets.map(({ from }) => from)];
+  expect(new Set(units.map(({ supply, unit }) => `${supply} ${unit}`)).size).toBe(score['bricks']);
   const chains = new Set(
     feeds.flatMap(({ supply, unit, outputs, chain }) =>
       chain === null ? [] : [`${supply} ${unit} ${outputs.join('+')} ${chain}`],
     ),
   );
   const joined = feeds.filter(({ join }) => join !== null).length;
-  const adapters = feeds.flatMap((feed) => feed.parts).length;
+  const adapters = [...feeds, ...found.inlets].flatMap((feed) => feed.parts).length;
   expect(chains.size + joined + adapters).toBe(score['parts']);
   const spent = [...buy.supplies, ...buy.parts, ...buy.batteries].reduce(
     (sum, { units, price }) => sum + units * Number(price),

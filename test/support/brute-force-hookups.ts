@@ -5,6 +5,7 @@ import type { Pedal, Polarity, Power } from '../../src/domain/pedal.js';
 import type { Factor, Millivolts } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../src/domain/supply.js';
 import { behind, tailsTo, type Tail } from './brute-force-leads.js';
+import type { InletOf } from './brute-force-inlets.js';
 import { mayBeUsed } from './brute-force-sources.js';
 
 /** One output in use: the index of its bank in the supply, and how it is set. */
@@ -25,6 +26,8 @@ export type Hookup = {
   readonly load: number;
   /** When all start at once, in the same unit: each pedal's startup, or its load where that is more. */
   readonly surge: number;
+  /** There only where it is the inlet of this fed unit that hangs there, as a pedal. */
+  readonly inletOf?: InletOf;
 };
 
 /** @throws RangeError when the value is not a safe integer, so that no comparison is ever inexact. */

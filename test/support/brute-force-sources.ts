@@ -7,11 +7,12 @@ const kinds: Readonly<Record<Source['kind'], { brick: boolean; socket: boolean }
   mains: { brick: true, socket: true },
   adapter: { brick: true, socket: true },
   charge: { brick: true, socket: false },
+  fed: { brick: true, socket: false },
   battery: { brick: false, socket: false },
 };
 
 function accepts(source: Source, venue: number): boolean {
-  if (source.kind === 'charge' || source.kind === 'battery') return true;
+  if (source.kind === 'charge' || source.kind === 'fed' || source.kind === 'battery') return true;
   return source.volts !== null && source.volts.from <= venue && venue <= source.volts.to;
 }
 
@@ -20,6 +21,9 @@ export const mayBeUsed = ({ source }: Supply, { mains, runtime, batteries }: Pol
   mains.every((venue) => accepts(source, venue)) &&
   (source.kind !== 'charge' || runtime !== null) &&
   (source.kind !== 'battery' || batteries !== null);
+
+/** Whether the inlets of fed supplies may hang on it. */
+export const mayFeedInlets = ({ kind }: Source): boolean => kind === 'mains' || kind === 'charge';
 
 /** How many of the supplies, one for each unit, are supplies in use. */
 export const bricksAmong = (units: readonly Supply[]): number =>

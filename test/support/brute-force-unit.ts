@@ -109,5 +109,6 @@ function feedOf(hookup: Hookup, pedal: Pedal, position: number, unit: number, ou
     chain: chain?.id ?? null,
     adapters: parts.filter(({ role }) => role.kind !== 'battery').map((part) => part.id),
     ...(readings !== null && { readings }),
+    ...(hookup.inletOf !== undefined && { inletOf: hookup.inletOf }),
   };
 }

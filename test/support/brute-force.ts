@@ -8,8 +8,10 @@ import type { Board, Catalogue } from '../../src/domain/board.js';
 import type { Pedal } from '../../src/domain/pedal.js';
 import type { Feed, Score } from '../../src/domain/plan.js';
 import type { Supply } from '../../src/domain/supply.js';
+import { firstUnfed, inletHookupsOf, type UnfedUnit } from './brute-force-inlets.js';
 import { hookupsOf, type Hookup } from './brute-force-hookups.js';
 import { feedsOf, fits, newUnit, withHookup, type Unit } from './brute-force-unit.js';
+import { mayFeedInlets } from './brute-force-sources.js';
 import { scoreOf, withinLimits, type Shop } from './brute-force-score.js';
 
 export type BruteForceAnswer =
@@ -30,7 +32,10 @@ export function bruteForce(board: Board, catalogue: Catalogue, { aim, partial }:
   return {
     kind: 'plan',
     score: best.score,
-    feeds: board.pedals.flatMap((pedal) => feeds.filter((feed) => feed.pedal === pedal.id)),
+    feeds: [
+      ...board.pedals.flatMap((pedal) => feeds.filter((feed) => feed.pedal === pedal.id)),
+      ...feeds.filter(({ inletOf }) => inletOf !== undefined),
+    ],
   };
 }
 
@@ -59,7 +64,8 @@ export function bestUnits(
 }
 
 /**
- * Goes through all ways to plug everything, pedal by pedal, or everything but some pedals where the plan may be partial. Each
+ * Goes through all ways to plug everything, pedal by pedal and then inlet by inlet of the fed units in use, or everything but
+ * some pedals where the plan may be partial. Each
  * plan so far is shown, and nothing is added to one that is not worth going on with.
  */
 export function everyPlan(
@@ -69,10 +75,18 @@ export function everyPlan(
 ): void {
   const { board } = shop;
   const hookups = hookupTable(shop);
+  const inletHookups = inletTable(shop);
 
   const search = (waiting: readonly Pedal[], left: readonly Pedal[], units: readonly Unit[]): void => {
     const [pedal, ...rest] = waiting;
-    if (!isWorthwhile(units, left, pedal === undefined) || pedal === undefined) return;
+    const unit = pedal === undefined ? firstUnfed(units) : null;
+    if (!isWorthwhile(units, left, pedal === undefined && unit === null)) return;
+    if (unit !== null) {
+      for (const hookup of inletHookups(unit))
+        for (const next of placements(units, hookup, board)) search(waiting, left, next);
+      return;
+    }
+    if (pedal === undefined) return;
     for (const partners of subsetsOf(rest)) {
       const others = rest.filter((other) => !partners.includes(other));
       for (const hookup of hookups([pedal, ...partners]))
@@ -106,6 +120,13 @@ function hookupTable({ board, catalogue }: Shop): (pedals: readonly Pedal[]) => 
     known.set(key, found);
     return found;
   };
+}
+
+/** Looks up every way to hang the inlet of a unit on an output of a supply that may feed it. */
+function inletTable({ board, catalogue }: Shop): (unit: UnfedUnit) => readonly Hookup[] {
+  const supplies = [...board.gear.supplies, ...catalogue.supplies].filter(({ source }) => mayFeedInlets(source));
+  const parts = [...board.gear.parts, ...catalogue.parts];
+  return ({ supply, number }) => supplies.flatMap((feeder) => inletHookupsOf(supply, number, feeder, parts, board.policy));
 }
 
 /** The units after the hookup went into a unit in use that has room for it, or into the next new one of its supply. */

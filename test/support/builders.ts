@@ -189,6 +189,7 @@ export function boardOf(pedals: readonly Pedal[], more: Partial<Omit<Board, 'ped
     gear: { supplies: [], parts: [] },
     owned: { supplies: new Map(), parts: new Map() },
     wiring: [],
+    inlets: [],
     ...more,
   };
 }

@@ -19,11 +19,13 @@ import { tierValues } from '../../../src/formulation/digits.js';
  * Solves the compact program step by step in the order of the tiers. It begins as a relaxation; an optimum that can be
  * dealt out to real units and chains is an optimum of the real problem, too. One that cannot shows what to tell apart,
  * and the search starts over with that. Everything can be told apart only so often, so it ends.
- * @throws RangeError when a pedal may run on batteries: how many sets a wiring takes is no row of the program.
+ * @throws RangeError when a pedal may run on batteries, or a supply is fed by others: how many sets a wiring takes, and how many
+ * inlets, is no row of the program.
  */
 export async function compactSearch(question: Question, effort: CompactEffort): Promise<CompactOutcome> {
-  if (question.supplies.some(({ supply }) => supply.source.kind === 'battery'))
-    throw new RangeError('the compact program knows nothing of batteries');
+  for (const kind of ['battery', 'fed'] as const)
+    if (question.supplies.some(({ supply }) => supply.source.kind === kind))
+      throw new RangeError(`the compact program knows nothing of ${kind === 'fed' ? 'fed supplies' : 'batteries'}`);
   const supplies = worthwhileSupplies(question);
   const candidates: (readonly Feed[])[] = [];
   let detail = coarse;

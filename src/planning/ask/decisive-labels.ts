@@ -7,7 +7,7 @@ import { circuitKinds } from '../../domain/circuit-kinds.js';
 import { criterionValue, type JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
-import { readFeeds, type Feed } from '../../domain/plan.js';
+import { everyFeed, readFeeds, type Feed } from '../../domain/plan.js';
 import { microamps, type Microamps, type MinorUnits } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Effort } from '../../formulation/optimiser.js';
@@ -156,7 +156,7 @@ async function askDraw(
   const planned = mostDrawn(pedal);
   const highest = 2 * Math.max(mostPlanned, planned);
   const kitAt = (drawn: number): Kit => asRead(inquiry, drawing(pedal, drawn));
-  const asWired = reachAsWired(planned, highest, kitAt, wiring.feeds);
+  const asWired = reachAsWired(planned, highest, kitAt, everyFeed(wiring));
   const bought = (drawn: number): Kit => installedAs(kitAt(drawn), wiring).kit;
   const found = await furthest({
     lowest: asWired,
@@ -214,7 +214,7 @@ async function outcomeOf(label: OpenLabel, pedal: Pedal, inquiry: Inquiry): Prom
   const { wiring, isCheapest, effort } = inquiry;
   const kit = asRead(inquiry, pedal);
   const holds = feedsAsRead(wiring.feeds, pedal).some(
-    (feeds) => auditedIfSound({ kit, partial: false }, feeds) !== null,
+    (feeds) => auditedIfSound({ kit, partial: false }, [...feeds, ...wiring.inlets]) !== null,
   );
   const same = holds ? true : planOf(await ask(installedAs(kit, wiring).kit, { tiers: [] }, effort));
   const bestPlan = isCheapest ? planOf(await ask(kit, { tiers: ['cost'] }, effort)) : null;

@@ -1,5 +1,6 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
+import { everyFeed } from '../../domain/plan.js';
 import { auditedIfSound } from './audited.js';
 
 /** Whole numbers, each with a kit, of which a larger one asks for more. */
@@ -33,11 +34,11 @@ export async function furthest(scale: Scale): Promise<Furthest | null | 'unknown
 }
 
 /** The highest step, between two bounds of which the lower one does, with which the very same plan breaks no rule. */
-function reachOf({ feeds }: JudgedPlan, lower: number, upper: number, { kitAt }: Scale): number {
+function reachOf(plan: JudgedPlan, lower: number, upper: number, { kitAt }: Scale): number {
   let [sound, most] = [lower, upper];
   while (sound < most) {
     const middle = Math.ceil((sound + most) / 2);
-    if (auditedIfSound({ kit: kitAt(middle), partial: false }, feeds) === null) most = middle - 1;
+    if (auditedIfSound({ kit: kitAt(middle), partial: false }, everyFeed(plan)) === null) most = middle - 1;
     else sound = middle;
   }
   return sound;

@@ -32,8 +32,8 @@ export type OutputSetup = {
 export function setupOf(kit: Kit, question: OutputQuestion): OutputSetup {
   const { board } = kit;
   const rest = board.wiring.filter(({ pedal }) => pedal !== question.pedal);
-  const inPlace = rest.some((wired) => isOnUnit(wired, question));
-  const around = inPlace ? { ...board, wiring: rest } : aloneOn(board, rest);
+  const inPlace = [...rest, ...board.inlets].some((wired) => isOnUnit(wired, question));
+  const around = inPlace ? { ...board, wiring: rest } : aloneOn(board, rest, question);
   const company = around.wiring.filter((wired) => isOnOutput(wired, question));
   return {
     board: around,
@@ -51,9 +51,13 @@ const isOnUnit = (wired: WiredFeed, { supply, unit }: OutputQuestion): boolean =
 const isOnOutput = (wired: WiredFeed, question: OutputQuestion): boolean =>
   isOnUnit(wired, question) && wired.join === null && wired.outputs[0] === question.output;
 
-/** Nothing is plugged, but what the rest of today's wiring uses is no longer at hand. */
-function aloneOn(board: Board, rest: readonly WiredFeed[]): Board {
-  const used = partsInUse(rest);
+/**
+ * Nothing is plugged, but for the inlet of the unit where it has one, and what the rest of today's wiring uses is no longer at
+ * hand.
+ */
+function aloneOn(board: Board, rest: readonly WiredFeed[], { supply, unit }: OutputQuestion): Board {
+  const inlets = board.inlets.filter(({ inletOf }) => inletOf.supply === supply && inletOf.unit === unit);
+  const used = partsInUse([...rest, ...board.inlets.filter((wired) => !inlets.includes(wired))]);
   const left = [...board.owned.parts].map(([id, units]) => [id, Math.max(0, units - (used.get(id) ?? 0))] as const);
-  return { ...board, wiring: [], owned: { ...board.owned, parts: new Map(left) } };
+  return { ...board, wiring: [], inlets, owned: { ...board.owned, parts: new Map(left) } };
 }

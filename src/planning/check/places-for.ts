@@ -1,8 +1,9 @@
 import { withBoard } from '../../domain/changed-kit.js';
 import { countOutputs, type Kit } from '../../domain/kit.js';
-import type { Place, Wiring } from '../../domain/plan.js';
+import { everyFeed, type Place, type Wiring } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Berth } from '../../loadout/today.js';
+import { wiredInlet } from '../spare/installed.js';
 export type { Berth } from '../../loadout/today.js';
 
 import { checkOutput, type OutputTrial } from './check-output.js';
@@ -21,10 +22,10 @@ export type PlaceFor = {
  * hangs there makes room. Leads may be bought. Solves nothing.
  * @throws RangeError when the board has no such pedal.
  */
-export function placesFor(kit: Kit, { feeds }: Pick<Wiring, 'feeds'>, pedal: PedalId): readonly PlaceFor[] {
+export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, pedal: PedalId): readonly PlaceFor[] {
   const units = new Map<SupplyId, number>(kit.board.owned.supplies);
-  for (const { supply, unit } of feeds) units.set(supply, Math.max(unit, units.get(supply) ?? 0));
-  const bare = withBoard(kit, { ...kit.board, wiring: [], owned: { ...kit.board.owned, supplies: units } });
+  for (const { supply, unit } of everyFeed(plan)) units.set(supply, Math.max(unit, units.get(supply) ?? 0));
+  const bare = withBoard(kit, { ...kit.board, wiring: [], inlets: plan.inlets.map(wiredInlet), owned: { ...kit.board.owned, supplies: units } });
   return [...units].flatMap(([supply, count]) => {
     const described = bare.supplies.get(supply);
     if (described === undefined) return [];

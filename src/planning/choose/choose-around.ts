@@ -1,6 +1,7 @@
 import { isMoney } from '../../domain/aim.js';
 import { withBoard, withPolicy, withThings } from '../../domain/changed-kit.js';
 import { bankOfOutput, forSaleOf, ownedOf, type Kit } from '../../domain/kit.js';
+import { everyFeed } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import { hasEnded, type Effort } from '../../formulation/optimiser.js';
 import { nothingToday, type Berth, type Today } from '../../loadout/today.js';
@@ -45,7 +46,7 @@ export async function chooseAround(
   }
   const answer = await answerTo({ ...job, kit: around.kit, today: around.today });
   if (answer.kind !== 'plan') return answer;
-  const wiring = audited({ kit, partial: false }, answer.wiring.feeds);
+  const wiring = audited({ kit, partial: false }, everyFeed(answer.wiring));
   return { ...answer, wiring, gap: answer.gap === null ? null : withSpent(answer.gap, around.spent) };
 }
 

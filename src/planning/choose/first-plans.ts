@@ -1,3 +1,4 @@
+import { isFed } from '../../domain/inlet.js';
 import type { Feed } from '../../domain/plan.js';
 import { namedFeeds } from '../../formulation/named-feeds.js';
 import type { Question } from '../../formulation/question.js';
@@ -10,7 +11,7 @@ import type { SoloUse } from '../../loadout/uses.js';
 
 /**
  * Plans made in one pass each, for when the time runs out before the search has one: again and again the best next unit,
- * every pedal by itself on an output. Once the best unit feeds pedals at the least money each, noise included, and once it
+ * every pedal by itself on an output, without supplies that are fed by others. Once the best unit feeds pedals at the least money each, noise included, and once it
  * feeds the most pedals, which needs fewer units. Nothing is claimed for them; budget and other limits of the policy are not
  * looked at. A plan that leaves pedals out is only among them when the plan may be partial.
  */
@@ -31,7 +32,7 @@ const fewestUnits: Rate = ({ cost, pedals }) => cost / (cost + 1) - pedals;
 
 function onePass(rate: Rate, question: Question): readonly Feed[] | null {
   const chosen: FilledUnit[] = [];
-  let waiting = question.bench.classes.flatMap(({ members }, pedal) => members.map(() => pedal));
+  let waiting = question.bench.classes.flatMap(({ members, inlet }, pedal) => (inlet === null ? members.map(() => pedal) : []));
   let leads: LeadCounts = new Map();
   while (waiting.length > 0) {
     const best = bestUnit(rate, { chosen, waiting, leads, question });
@@ -69,7 +70,7 @@ type Draft = {
 /** The next unit that is rated best; null when none feeds any pedal. */
 function bestUnit(rate: Rate, draft: Draft): FilledUnit | null {
   let best: { readonly unit: FilledUnit; readonly rated: number } | null = null;
-  for (const uses of draft.question.supplies) {
+  for (const uses of draft.question.supplies.filter(({ supply }) => !isFed(supply))) {
     const inUse = draft.chosen.filter((unit) => unit.uses === uses).length;
     if (inUse >= uses.owned + uses.forSale) continue;
     const price = inUse < uses.owned ? 0 : (uses.supply.price ?? 0);

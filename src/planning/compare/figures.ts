@@ -1,7 +1,7 @@
 import { countOutputs, type Kit } from '../../domain/kit.js';
 import { compareExact, scaled } from '../../domain/load.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Purchase } from '../../domain/plan.js';
+import { everyFeed, type Purchase } from '../../domain/plan.js';
 import type { SupplyId } from '../../domain/quantities.js';
 import type { Figures, Tightest } from './comparison.js';
 
@@ -12,20 +12,23 @@ export const figuresOf = (kit: Kit, wiring: JudgedPlan, idle: readonly Purchase<
   tightest: tightestOf(wiring),
 });
 
-function outputsInAll({ supplies }: Kit, { feeds }: JudgedPlan, idle: readonly Purchase<SupplyId>[]): number {
+function outputsInAll({ supplies }: Kit, plan: JudgedPlan, idle: readonly Purchase<SupplyId>[]): number {
   const outputsOf = (id: SupplyId): number => {
     const supply = supplies.get(id);
     return supply === undefined ? 0 : countOutputs(supply);
   };
-  const inUse = new Map(feeds.map(({ supply, unit }) => [JSON.stringify([supply, unit]), supply]));
+  const inUse = new Map(everyFeed(plan).map(({ supply, unit }) => [JSON.stringify([supply, unit]), supply]));
   const used = [...inUse.values()].reduce((sum, id) => sum + outputsOf(id), 0);
   return idle.reduce((sum, { id, units }) => sum + units * outputsOf(id), used);
 }
 
-/** A chain takes one output, a join two. */
-const outputsInUse = ({ feeds }: JudgedPlan): number =>
-  new Set(feeds.flatMap(({ supply, unit, outputs }) => outputs.map((output) => JSON.stringify([supply, unit, output]))))
-    .size;
+/** A chain takes one output, a join two, the inlet of a fed supply one. */
+const outputsInUse = (plan: JudgedPlan): number =>
+  new Set(
+    everyFeed(plan).flatMap(({ supply, unit, outputs }) =>
+      outputs.map((output) => JSON.stringify([supply, unit, output])),
+    ),
+  ).size;
 
 /** Of outputs that are as tight the first, in the order of the board's pedals. */
 function tightestOf({ outlets }: JudgedPlan): Tightest | null {

@@ -1,7 +1,7 @@
 import { withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Purchase } from '../../domain/plan.js';
+import { everyFeed, type Purchase } from '../../domain/plan.js';
 import { minorUnits, type SupplyId } from '../../domain/quantities.js';
 import type { Gap } from '../answer.js';
 import { priceOf, purchaseOf, type PurchaseAnswer } from './asked-purchase.js';
@@ -75,8 +75,8 @@ export function askedOption(bought: BoughtUnits, answer: PurchaseAnswer, { kit }
  * The wiring of a purchase that was counted as owned, measured by what is owned indeed.
  * @throws Error when it fails its audit: a defect of boardfeed, never of the input.
  */
-function boughtWiring({ feeds }: JudgedPlan, kit: Kit): JudgedPlan {
-  return audited({ kit: withPolicy(kit, { budget: null }), partial: false }, feeds);
+function boughtWiring(wiring: JudgedPlan, kit: Kit): JudgedPlan {
+  return audited({ kit: withPolicy(kit, { budget: null }), partial: false }, everyFeed(wiring));
 }
 
 /** The options when one of them is asked for; null when none of them is that purchase. */

@@ -1,5 +1,5 @@
 import { audit } from '../../audit/audit.js';
-import type { Feed } from '../../domain/plan.js';
+import { everyFeed, type Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import { hasEnded, type Effort } from '../../formulation/optimiser.js';
 import type { Pin } from '../../formulation/pinned-question.js';
@@ -58,7 +58,7 @@ export class Inquiry {
     const solved = await ask(relaxed(this.#kit, lifted), asked, this.#effort);
     if (solved.kind === 'stopped') return 'unknown';
     if (solved.kind === 'impossible') return null;
-    const plan = this.#planOf(solved.wiring.feeds, held);
+    const plan = this.#planOf(everyFeed(solved.wiring), held);
     this.plans.push(plan);
     return plan;
   }

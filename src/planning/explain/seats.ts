@@ -1,6 +1,6 @@
 import { rankedTiersOf, type ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Feed } from '../../domain/plan.js';
+import { everyFeed, type Feed } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import { isOwnSupplyOf } from '../../domain/own-adapter.js';
 import { isOfOnePedal } from '../../domain/source.js';
@@ -57,7 +57,7 @@ export async function seatOf(
   const feed = wiring.feeds.find((each) => each.pedal === pedal);
   if (feed === undefined) throw new RangeError(`the pedal "${pedal}" is not powered`);
   const supplies = suppliesToHave(kit, pedal);
-  const inUse = new Set(wiring.feeds.map(({ supply }) => supply));
+  const inUse = new Set(everyFeed(wiring).map(({ supply }) => supply));
   const hers = supplies.find(({ id }) => id === feed.supply);
   const here = hers === undefined ? undefined : bankOfOutput(hers, feed.outputs[0] ?? 0);
   const trial: Trial = { pedal, wiring, aim, kit, effort };

@@ -1,10 +1,12 @@
 import { connectorHints } from '../../domain/connector-hints.js';
 import { outputsOf, type Kit } from '../../domain/kit.js';
+import type { FedSupply } from '../../domain/inlet.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Bank, Supply } from '../../domain/supply.js';
 import { partOffers, type Offer } from '../../loadout/offers.js';
 import { leadKinds, type LeadKind } from '../../loadout/lead-kinds.js';
 import { router, type Router } from '../../loadout/routes.js';
+import { inletFeeders } from './feeders.js';
 import { seatsOf, type OutletSeat } from '../../loadout/seats.js';
 
 /** One output at one setting, or two joined ones, and the pedal that asks for them. */
@@ -28,6 +30,8 @@ export type Shop = {
   readonly kinds: readonly LeadKind[];
   readonly routes: Router;
   readonly routesWithAnyStock: Router;
+  /** Whether some output can feed the inlet of a fed supply. */
+  readonly canBeFed: (supply: FedSupply) => boolean;
 };
 
 /** What a kit has to reach a pedal with. */
@@ -39,6 +43,7 @@ export function shopFor(pedal: Pedal, kit: Kit): Shop {
     kinds,
     nearInlet: hint?.near ?? null,
     routes: router(kinds),
+    canBeFed: inletFeeders(kit),
     routesWithAnyStock: router(leadKinds([...kit.parts.values()].map((part) => ({ part, owned: 1, forSale: 0 })))),
   };
 }

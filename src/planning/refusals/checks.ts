@@ -4,6 +4,7 @@ import type { RuleFailure } from './failure.js';
 import { failsJoin, failsPlug, failsPolarity, failsStock } from './lead-checks.js';
 import { failsCurrent, failsStartup, failsTotal } from './load-checks.js';
 import { failsBattery } from './battery-checks.js';
+import { failsInlet } from './inlet-checks.js';
 import { failsMains, failsPower, failsRuntime, failsVoltage } from './volts-checks.js';
 
 /** The rules that one pedal alone on an output cannot break: they are about several pedals, or the plan as a whole. */
@@ -24,6 +25,7 @@ const checksOf: Readonly<Record<Exclude<Rule, InCompany>, Fails>> = {
   runtime: failsRuntime,
   battery: failsBattery,
   join: failsJoin,
+  inlet: failsInlet,
   stock: failsStock,
 };
 

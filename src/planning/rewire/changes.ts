@@ -1,6 +1,6 @@
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Feed } from '../../domain/plan.js';
+import { everyFeed, type Feed } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 import type { TodaysWiring } from '../today/todays-wiring.js';
 import { partsInUse } from '../today/parts-in-use.js';
@@ -35,7 +35,7 @@ export function changesOf(kit: Kit, today: TodaysWiring, wiring: JudgedPlan): Ch
     const from = before.get(to.pedal);
     return from === undefined ? [] : [{ from, to }];
   });
-  const { steps, touched } = stepsBetween(kit, today.feeds, wiring.feeds);
+  const { steps, touched } = stepsBetween(kit, today.feeds, everyFeed(wiring));
   const stays = pairs.filter(({ from, to }) => isSamePlace(from, to)).map(({ to }) => to.pedal);
   return {
     stays,
@@ -46,7 +46,7 @@ export function changesOf(kit: Kit, today: TodaysWiring, wiring: JudgedPlan): Ch
     added: wiring.feeds.map(({ pedal }) => pedal).filter((pedal) => !before.has(pedal)),
     dropped: wiring.unpowered.filter((pedal) => before.has(pedal)),
     steps,
-    unlisted: [...partsInUse(kit.board.wiring)].flatMap(([part, used]) => {
+    unlisted: [...partsInUse([...kit.board.wiring, ...kit.board.inlets])].flatMap(([part, used]) => {
       const units = used - (kit.board.owned.parts.get(part) ?? 0);
       return units > 0 ? [{ part, units }] : [];
     }),

@@ -1,7 +1,7 @@
 import { audit } from '../../audit/audit.js';
 import { banksOf, type Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Feed } from '../../domain/plan.js';
+import { everyFeed, type Feed } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import { adapterShapes, availabilityOf } from '../check/lead-pieces.js';
@@ -35,7 +35,7 @@ export type PutBack = {
 
 /** The best that comes of it, for the leads may be laid in several ways. `group` is as plugged today. */
 export function putBack(of: Replugging, group: readonly Feed[]): PutBack {
-  const others = of.wiring.feeds.filter(({ pedal }) => !group.some((back) => back.pedal === pedal));
+  const others = everyFeed(of.wiring).filter(({ pedal }) => !group.some((back) => back.pedal === pedal));
   const near = others.filter((feed) => group.some((back) => meet(feed, back)));
   const company = near.flatMap((inPlan) => {
     const before = of.today.feeds.find(({ pedal }) => pedal === inPlan.pedal);

@@ -1,5 +1,5 @@
 import { bankOfOutput, pluggedOf, type Kit } from '../../domain/kit.js';
-import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
+import { feedMillivolts, isInletFeed, type Feed, type Place } from '../../domain/plan.js';
 import type { Millivolts, PedalId, SupplyId } from '../../domain/quantities.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import { isSameFeed, isSameOutlet, isSameUnit, meet } from './places.js';
@@ -46,16 +46,26 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
   const laid = outletsOf(plan.filter(({ pedal }) => touched.has(pedal)));
   if (pulled.length + laid.length === 0) return { steps: [], touched };
   const fresh = laid.flat();
-  // A battery in a pedal has no switch.
+  const feeders = new Map(plan.filter(isInletFeed).map((feed) => [JSON.stringify(feed.inletOf), feed]));
+  // A battery in a pedal has no switch, and a fed supply is switched with what feeds it.
   const switched = (feeds: readonly Feed[]): readonly UnitPlace[] =>
-    unitsOf(feeds.filter(({ supply }) => kit.supplies.get(supply)?.source.kind !== 'battery'));
+    unitsOf(
+      feeds
+        .map((feed) => feeders.get(JSON.stringify({ supply: feed.supply, unit: feed.unit })) ?? feed)
+        .filter(({ supply }) => !['battery', 'fed'].includes(kit.supplies.get(supply)?.source.kind ?? '')),
+    );
   const polarities = polaritySwitches(kit, fresh).filter(({ place }) => !staying.some((feed) => meet(feed, place)));
-  const measuring: readonly ReplugStep[] = [
-    { kind: 'mains on', units: switched(fresh) },
-    ...fresh
-      .filter(({ supply }) => !isOfPedal(supply, kit))
-      .map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
-    { kind: 'mains off', units: switched(fresh) },
+  const measured = (feeds: readonly Feed[]): readonly ReplugStep[] => [
+    ...(switched(feeds).length === 0
+      ? []
+      : [
+          { kind: 'mains on', units: switched(feeds) } as const,
+          ...feeds
+            .filter(({ supply }) => !isOfPedal(supply, kit))
+            .map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
+          { kind: 'mains off', units: switched(feeds) } as const,
+        ]),
+    ...feeds.map((feed) => ({ kind: 'plug', feed }) as const),
   ];
   return {
     touched,
@@ -67,8 +77,9 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
       ...laid.map(
         (feeds) => ({ kind: 'lay', feeds, chained: staying.some((feed) => isSameOutlet(feed, feeds[0])) }) as const,
       ),
-      ...(switched(fresh).length === 0 ? [] : measuring),
-      ...fresh.map((feed) => ({ kind: 'plug', feed }) as const),
+      // What fed supplies give can be measured when they are fed themselves.
+      ...measured(fresh.filter(isInletFeed)),
+      ...measured(fresh.filter((feed) => !isInletFeed(feed))),
       ...(switched(plan).length === 0 ? [] : [{ kind: 'mains on', units: switched(plan) } as const]),
     ],
   };

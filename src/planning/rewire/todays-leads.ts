@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import { compareScores } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Feed } from '../../domain/plan.js';
+import { everyFeed, type Feed } from '../../domain/plan.js';
 import { isSameFeed, isSameOutlet, isSamePlace } from './places.js';
 import { auditedIfSound, type Judging } from '../asking/audited.js';
 
@@ -15,13 +15,13 @@ export function withTodaysLeads(
   { kit, partial }: Omit<Judging, 'moves'>,
 ): JudgedPlan {
   const before = new Map(today.map((feed) => [feed.pedal, feed]));
-  const changed = wiring.feeds.filter((feed) => {
+  const changed = everyFeed(wiring).filter((feed) => {
     const old = before.get(feed.pedal);
     return old !== undefined && isSamePlace(old, feed) && !isSameFeed(old, feed);
   });
   const outlets = changed.filter((feed, at) => changed.findIndex((other) => isSameOutlet(other, feed)) === at);
   const restored = (from: JudgedPlan, at: readonly Feed[]): JudgedPlan => {
-    const feeds = from.feeds.map((feed) => restoredFeed(feed, at, before, from.feeds));
+    const feeds = everyFeed(from).map((feed) => restoredFeed(feed, at, before, from.feeds));
     const next = auditedIfSound({ kit, partial, moves: true }, feeds);
     return next !== null && isAsGood(next, from, kit) ? next : from;
   };

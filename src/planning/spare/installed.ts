@@ -1,8 +1,8 @@
 import { withBoard, withNothingForSale } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Board, WiredFeed } from '../../domain/board.js';
+import type { Board, WiredFeed, WiredInlet } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { feedMillivolts, type Feed } from '../../domain/plan.js';
+import { everyFeed, feedMillivolts, type Feed, type InletFeed } from '../../domain/plan.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
 import { partsInUse } from '../today/parts-in-use.js';
@@ -17,7 +17,12 @@ export type Installed = {
 
 export function installedAs(kit: Kit, wiring: JudgedPlan): Installed {
   const { board } = kit;
-  const plugged: Board = { ...board, owned: withUsed(board, wiring), wiring: wiring.feeds.map(wiredFeed) };
+  const plugged: Board = {
+    ...board,
+    owned: withUsed(board, wiring),
+    wiring: wiring.feeds.map(wiredFeed),
+    inlets: wiring.inlets.map(wiredInlet),
+  };
   const pedals = new Set(board.pedals.map(({ id }) => id));
   return {
     kit: withNothingForSale(withBoard(kit, plugged)),
@@ -31,8 +36,12 @@ const wiredFeed = (feed: Feed): WiredFeed => {
   return { pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters };
 };
 
+/** What an inlet hangs on, as a board has it. */
+export const wiredInlet = (feed: InletFeed): WiredInlet => ({ ...wiredFeed(feed), inletOf: feed.inletOf });
+
 /** What is owned, and beyond that what is in use. */
-function withUsed({ owned }: Board, { feeds, buy }: JudgedPlan): Board['owned'] {
+function withUsed({ owned }: Board, { buy, ...plugged }: JudgedPlan): Board['owned'] {
+  const feeds = everyFeed(plugged);
   const supplies = new Map<SupplyId, number>(owned.supplies);
   for (const { supply, unit } of feeds) supplies.set(supply, Math.max(unit, supplies.get(supply) ?? 0));
   const parts = new Map<PartId, number>(owned.parts);

@@ -1,6 +1,7 @@
 import { banksOf, type Kit } from '../../domain/kit.js';
 import { audit } from '../../audit/audit.js';
-import type { WiredFeed } from '../../domain/board.js';
+import { everyWired, type WiredFeed } from '../../domain/board.js';
+import { unitOfInlet } from '../../domain/inlet.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { Feed } from '../../domain/plan.js';
 import type { Millivolts, PedalId } from '../../domain/quantities.js';
@@ -10,7 +11,7 @@ import { offeredPolarities } from './wired-polarities.js';
 /** A series join whose outputs make its volts in several ways, and the way that it counts as being set. */
 export type OpenSplit = { readonly pedal: PedalId; readonly settings: readonly Millivolts[] };
 
-/** Today's wiring as feeds, in the order of the board file. */
+/** Today's wiring as feeds, in the order of the board file, then what inlets hang on. */
 export type WiredFeeds = { readonly feeds: readonly Feed[]; readonly splits: readonly OpenSplit[] };
 
 /** The most ways of setting series joins that are looked at; hardly a board has more than two. */
@@ -23,7 +24,7 @@ const mostReadings = 200;
  */
 export function wiredFeeds(kit: Kit): WiredFeeds {
   const offered = offeredPolarities(kit);
-  const ways = kit.board.wiring.map((wired, index) => waysOf(wired, offered[index] ?? null, kit));
+  const ways = everyWired(kit.board).map((wired, index) => waysOf(wired, offered[index] ?? null, kit));
   const open = ways.flatMap((each, index) => (each.length > 1 ? [{ index, ways: each }] : []));
   const first = ways.flatMap((each) => each.slice(0, 1));
   const readings = combinations(open).map((chosen) => first.map((feed, index) => chosen.get(index) ?? feed));
@@ -35,6 +36,7 @@ export function wiredFeeds(kit: Kit): WiredFeeds {
 /** At least one way; its settings are none that exist where the wiring counts on such. */
 function waysOf(wired: WiredFeed, offered: Polarity | null, kit: Kit): readonly Feed[] {
   const { pedal, supply, unit, outputs, join, chain, adapters } = wired;
+  const inletOf = unitOfInlet(pedal);
   const inlet = wiredPolarity(wired, offered, kit);
   return settingsOf(wired, kit).map((settings) => ({
     pedal,
@@ -46,6 +48,7 @@ function waysOf(wired: WiredFeed, offered: Polarity | null, kit: Kit): readonly 
     join,
     chain,
     adapters,
+    ...(inletOf !== null && { inletOf }),
   }));
 }
 

@@ -1,18 +1,26 @@
 import { banksOf, type Kit } from '../../domain/kit.js';
-import type { WiredFeed } from '../../domain/board.js';
+import { everyWired, type WiredFeed } from '../../domain/board.js';
+import { inletPedal, isFed } from '../../domain/inlet.js';
 import type { Pedal, Polarity } from '../../domain/pedal.js';
 import { leadsOf } from '../../domain/plan.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
 
 /** What each feed's output has at its plug, in the order of the wiring; null for AC. */
 export function offeredPolarities(kit: Kit): readonly (Polarity | null)[] {
-  const { pedals, wiring } = kit.board;
-  const wanted: Wanted = new Map(pedals.map(({ id, polarity }) => [id, polarity]));
+  const wiring = everyWired(kit.board);
+  const wanted: Wanted = new Map([...kit.board.pedals, ...inletsOf(kit)].map(({ id, polarity }) => [id, polarity]));
   const outlets = new Map<string, WiredFeed[]>();
   for (const wired of wiring) outlets.set(outletOf(wired), [...(outlets.get(outletOf(wired)) ?? []), wired]);
   const offered = new Map([...outlets].map(([outlet, group]) => [outlet, offeredTo(group, wanted, kit)]));
   return wiring.map((wired) => offered.get(outletOf(wired)) ?? null);
 }
+
+/** The inlets that are plugged today, as pedals. */
+const inletsOf = ({ board, supplies }: Kit): readonly Pedal[] =>
+  board.inlets.flatMap(({ inletOf }) => {
+    const supply = supplies.get(inletOf.supply);
+    return supply !== undefined && isFed(supply) ? [inletPedal(supply, inletOf.unit)] : [];
+  });
 
 type Wanted = ReadonlyMap<PedalId, Pedal['polarity']>;
 

@@ -1,4 +1,5 @@
-import { withGear, withPolicy } from '../../domain/changed-kit.js';
+import { withGear, withPolicy, withThings } from '../../domain/changed-kit.js';
+import { isFed } from '../../domain/inlet.js';
 import { kitOf, type Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
@@ -28,7 +29,9 @@ export type MadeUpKit = {
 };
 
 /** Null where the figures are so large that they cannot be weighed against one another in exact integers. */
-export function madeUpKit(bare: Kit): MadeUpKit | null {
+export function madeUpKit(all: Kit): MadeUpKit | null {
+  // What hangs on another supply itself is left out: outputs are looked for to hang pedals on.
+  const bare = withThings(all, (supply) => (isFed(supply) ? null : supply));
   const { board } = bare;
   const needs = board.pedals.map((pedal) => ({ need: needOf(pedal, board.policy) }));
   const weigh = weighing(needs.map(({ need }) => need));

@@ -8,6 +8,8 @@ export type AlikePedals = {
   readonly standing: Standing;
   /** Their places in the board's list. */
   readonly members: readonly number[];
+  /** They are no pedals but inlets of fed supplies; not so when left out. */
+  readonly isInlet?: boolean;
 };
 
 /** `standings` by place in the list; where they are left out, nobody asks how pedals are plugged today. */

@@ -1,5 +1,5 @@
 import type { Supply } from '../../domain/supply.js';
-import { mayBeUsed, suitsVenues, wayStart, type WayStart } from '../sources.js';
+import { feedsInlets, mayBeUsed, suitsVenues, wayStart, type WayStart } from '../sources.js';
 import { chainShapes } from './chain-shapes.js';
 import { ownPlaces } from './own-places.js';
 import { placeShapes } from './place-shapes.js';
@@ -72,11 +72,17 @@ type Shapes = { readonly places: readonly RawPlace[]; readonly chains: readonly 
 const shapesFrom: Readonly<Record<WayStart, (supply: Supply, limits: readonly Limit[], bench: ProofBench) => Shapes>> =
   {
     plug: (supply, limits, bench) => ({
-      places: placeShapes(supply, limits, bench).filter((place) => isWithin(place.taken, limits)),
+      places: placeShapes(supply, limits, bench).filter(
+        (place) => isWithin(place.taken, limits) && mayHang(place, supply, bench),
+      ),
       chains: bench.policy.chains === 'never' ? [] : chainShapes(supply, limits, bench),
     }),
     pedal: (supply, _, bench) => ({ places: ownPlaces(supply, bench), chains: [] }),
   };
+
+/** An inlet hangs on one output of what stands on the mains or on its own charge. */
+const mayHang = ({ pedal, seats }: RawPlace, { source }: Supply, { classes }: ProofBench): boolean =>
+  classes[pedal]?.isInlet !== true || (feedsInlets(source) && seats.length === 1);
 
 const isWithin = (taken: readonly bigint[], limits: readonly Limit[]): boolean =>
   limits.every(({ most }, index) => (taken[index] ?? 0n) <= most);

@@ -38,7 +38,7 @@ export function safetyFigure<Fields, Assumed, Field extends keyof Fields & keyof
 /** Reports a polarity that is stated for alternating current. */
 export function reportPolarityOfAlternating<Fields extends { readonly polarity?: string | undefined }>(
   entry: Entry<Fields>,
-  what: 'pedal' | 'bank',
+  what: 'pedal' | 'bank' | 'inlet',
   report: Report,
 ): void {
   const polarity = entry.fields.polarity;

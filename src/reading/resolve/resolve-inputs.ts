@@ -164,7 +164,7 @@ function resolveBoard(
     pedals: allPedals,
     gear: { supplies: gearSupplies, parts: gearParts },
     owned,
-    wiring,
+    ...wiring,
   };
 }
 

@@ -4,6 +4,7 @@ import type { Polarity, Power } from '../../domain/pedal.js';
 import { milliwattHours, supplyId, type SupplyId } from '../../domain/quantities.js';
 import { safetyFigure, type Assumptions, type AssumedFigure } from './resolve-assumed.js';
 import { resolveBank, resolveBankPower, resolveTotal, type AroundBank, type ResolvedBank } from './resolve-bank.js';
+import { resolveFed } from './resolve-inlet.js';
 import { resolvePrice, type Counter, type Found } from './resolve-for-sale.js';
 import { noteId, resolveId } from './resolve-id.js';
 import { millivoltsOf, milliwattsOf } from './resolve-quantity.js';
@@ -25,7 +26,7 @@ export function resolveSupply(
   const id = resolveId(entry, report);
   if (id !== null) noteId('supplies', id, entry, counter.seen, report);
   const price = resolvePrice(entry, counter);
-  const source = resolveSource(entry, report);
+  const source = resolveSource(sheet, entry, report);
   const total = resolveTotal(entry, report);
   const outputs = resolveOutputs(sheet, entry, assumptions, report);
   const found = id === null ? null : supplyId(id);
@@ -36,9 +37,13 @@ export function resolveSupply(
   return { id: found, thing: { id: found, name: fields.name, price, stock, source, total, ...outputs } };
 }
 
-/** A supply stands on its charge where it has one, else on the mains; the volts that it accepts there may be left out. */
-function resolveSource(entry: Entry<RawSupply>, report: Report): Source | 'reported' {
-  const { charge, mains } = entry.fields;
+/**
+ * A supply stands on another one where it has an inlet, on its charge where it has one, else on the mains; the volts that it
+ * accepts there may be left out.
+ */
+function resolveSource(sheet: Sheet, entry: Entry<RawSupply>, report: Report): Source | 'reported' {
+  const { charge, mains, inlet } = entry.fields;
+  if (inlet !== undefined || entry.isBroken('inlet')) return resolveFed(sheet, entry, report);
   if (entry.isBroken('charge')) return 'reported';
   if (charge !== undefined) {
     if (mains === undefined && !entry.isBroken('mains'))

@@ -1,4 +1,4 @@
-import type { WiredFeed } from '../../domain/board.js';
+import type { WiredFeed, WiredInlet } from '../../domain/board.js';
 import { entriesAt, type Entry, type Sheet } from './entry.js';
 import { findingAt, type Report } from '../../domain/finding.js';
 import type { Pedal } from '../../domain/pedal.js';
@@ -12,23 +12,37 @@ import { reportTails } from './report-tails.js';
 import { reportUnknownVolts } from './resolve-wired-volts.js';
 import type { Connectable } from './connectable.js';
 import { reportLeadsAmongAdapters, withIds } from './wired-names.js';
+import { inletIn, isOwnedInlet, withInlet } from './wired-inlets.js';
 import { wiredVolts, type RawWiredFeed } from '../schema/schema-board.js';
 import { wordings } from '../schema/schema-fields.js';
 import { quoted } from '../../domain/shown-text.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 
-/** How the board is plugged today; null when something about it was reported. */
-export function resolveWiring(sheet: Sheet, connectable: Connectable, report: Report): readonly WiredFeed[] | null {
-  const entries = entriesAt<RawWiredFeed>(sheet, ['wiring']).map((entry) => withIds(entry, connectable, report));
+/** How the board is plugged today, the inlets of fed supplies too; null when something about it was reported. */
+export function resolveWiring(
+  sheet: Sheet,
+  connectable: Connectable,
+  report: Report,
+): { readonly wiring: readonly WiredFeed[]; readonly inlets: readonly WiredInlet[] } | null {
+  const entries = entriesAt<RawWiredFeed>(sheet, ['wiring']).map((entry) =>
+    withIds(withInlet(entry, connectable, report), connectable, report),
+  );
   reportRepeatedPedals(entries, report);
   reportMixedLeads(entries, report);
   reportTails(entries, report);
   const feeds = entries.map((entry) => resolveWiredFeed(entry, connectable, report));
-  return feeds.every((feed) => feed !== null) ? feeds : null;
+  if (!feeds.every((feed) => feed !== null)) return null;
+  return { wiring: feeds.filter((feed) => !isOfInlet(feed)), inlets: feeds.filter(isOfInlet) };
 }
 
-function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): WiredFeed | null {
+const isOfInlet = (feed: WiredFeed | WiredInlet): feed is WiredInlet => 'inletOf' in feed;
+
+function resolveWiredFeed(
+  entry: Entry<RawWiredFeed>,
+  connectable: Connectable,
+  report: Report,
+): WiredFeed | WiredInlet | null {
   const { fields } = entry;
   reportUnknownPedal(entry, connectable.pedals, report);
   reportKept(entry, connectable.pedals, report);
@@ -40,7 +54,8 @@ function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, 
   const isVague = own === null && reportMissingVolts(entry, report);
   if (fields.pedal === undefined || fields.supply === undefined || fields.unit === undefined) return null;
   const millivolts = fields.volts === undefined ? own : millivoltsOf(fields.volts);
-  if (isVague || millivolts === null || outputs === null) return null;
+  const inletOf = inletIn(entry);
+  if (isVague || millivolts === null || outputs === null || !isOwnedInlet(entry, connectable, report)) return null;
   return {
     pedal: pedalId(fields.pedal),
     supply: supplyId(fields.supply),
@@ -53,6 +68,7 @@ function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, 
     ...(fields.lead === undefined ? {} : { lead: fields.lead }),
     ...(fields.tail === undefined ? {} : { tail: fields.tail }),
     ...ownMark(own, connectable.supplies.byId.get(supplyId(fields.supply)) ?? null),
+    ...(inletOf !== null && { inletOf }),
   };
 }
 
@@ -97,9 +113,11 @@ function reportRepeatedPedals(entries: readonly Entry<RawWiredFeed>[], report: R
       seen.set(pedal, entry);
       continue;
     }
+    const { inlet } = entry.fields;
+    const field = inlet === undefined ? 'pedal' : 'inlet';
     report(
-      findingAt(entry.spotOf('pedal'), (lineOf) => ({
-        message: `found ${quoted(pedal)}, which ${lineOf(earlier.spotOf('pedal'))} plugs already; a pedal has one feed.`,
+      findingAt(entry.spotOf(field), (lineOf) => ({
+        message: `found ${quoted(inlet ?? pedal)}, which ${lineOf(earlier.spotOf(field))} plugs already; ${inlet === undefined ? 'a pedal' : 'an inlet'} has one feed.`,
         remedy: 'Remove one of the two entries.',
       })),
     );
@@ -134,8 +152,8 @@ function reportMixedLeads(entries: readonly Entry<RawWiredFeed>[], report: Repor
 }
 
 function reportUnknownPedal(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, unknown>, report: Report): void {
-  const { pedal } = entry.fields;
-  if (pedal === undefined || pedals.byId.has(pedalId(pedal)) || !pedals.complete) return;
+  const { pedal, inlet } = entry.fields;
+  if (inlet !== undefined || pedal === undefined || pedals.byId.has(pedalId(pedal)) || !pedals.complete) return;
   report(
     findingAt(entry.spotOf('pedal'), () => ({
       message: `names the pedal ${quoted(pedal)}, which ${severalCalled(pedal, pedals) ?? "is not among the board's pedals"}.`,

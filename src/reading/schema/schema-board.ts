@@ -19,6 +19,7 @@ import {
   wordings,
 } from './schema-fields.js';
 import { gearBatterySchema } from './schema-battery.js';
+import { inletUnit } from './schema-inlet.js';
 import { gearPartSchema } from './schema-part.js';
 import { pedalAssumptionsSchema, pedalSchema } from './schema-pedal.js';
 import { gearSupplySchema } from './schema-supply.js';
@@ -163,7 +164,9 @@ export const wiredVolts = volts(
 
 const wiredFeed = z
   .strictObject({
-    pedal: reference('The pedal'),
+    pedal: reference('The pedal').optional(),
+    inlet: reference('In place of a pedal: the supply whose inlet hangs there').optional(),
+    inletUnit: inletUnit().optional(),
     supply: reference('The supply').optional(),
     battery: reference('In place of a supply: the battery that the pedal runs on').optional(),
     unit: count(

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 
+import { inletSchema } from './schema-inlet.js';
 import {
   connector,
   count,
@@ -87,6 +88,7 @@ const supplyFields = {
     .describe('It is a power bank, which stands on its own charge.')
     .register(wordings, { allowed: 'a map {wattHours: …}', unit: null })
     .optional(),
+  inlet: inletSchema.optional(),
   total: total.optional(),
   banks: z
     .array(bank)

@@ -13,6 +13,7 @@ import { at, list, orNull, record } from './codec.js';
 import { confirmed } from './confirm-codec.js';
 import { printed } from './printed.js';
 import { boardName, cautions, feeds, finding, format, load, placeKeys, totals } from './shared-codecs.js';
+import { inlets } from './inlets-codec.js';
 import { choice, pedals, sentence } from './values.js';
 
 /** A soft finding with the check that it is of. */
@@ -66,6 +67,7 @@ export const checkCodec = record<Check>()('What came of checking a wiring.', {
   exposed: at(pedals('High-gain pedals that share a ground with a digital one.'), ({ wiring }) => wiring.exposed),
   outputs: at(list('Every output in use.', outlet), ({ wiring }) => wiring.outlets),
   totals: at(totals, ({ wiring }) => wiring.totals),
+  inlets: at(inlets, ({ wiring }) => wiring),
 });
 
 /** What came of checking a wiring as one JSON object with a line break at its end. */

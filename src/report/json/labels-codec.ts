@@ -5,6 +5,7 @@ import { speechOf } from '../words/speech.js';
 import { at, list, orAbsent, orNull, record, type Codec } from './codec.js';
 import { printed } from './printed.js';
 import { boardName, currency, feeds, finding, format } from './shared-codecs.js';
+import { inlets } from './inlets-codec.js';
 import { choice, id, money, sentence, text, thousandths, yes } from './values.js';
 
 type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
@@ -89,6 +90,7 @@ export const labelsCodec = record<DecisiveLabels>()('Which labels decide.', {
     const of = ofLabels(found);
     return of?.labels.map((each) => ({ of, label: each }));
   }),
+  inlets: at(orAbsent(inlets), (found) => ofLabels(found)?.wiring),
 });
 
 /** Which labels decide, as one JSON object with a line break at its end. */

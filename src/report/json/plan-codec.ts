@@ -9,6 +9,7 @@ import type { Answer, Gap } from '../../planning/answer.js';
 import { planCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { moves, steps } from './changes-codec.js';
+import { inlets } from './inlets-codec.js';
 import { at, orAbsent, orNull, record } from './codec.js';
 import { confirmed } from './confirm-codec.js';
 import { measureKeys } from './measure-keys.js';
@@ -99,6 +100,7 @@ export const planCodec = record<Answer>()('A result of boardfeed: what to buy, a
   moves: at(orAbsent(moves), (answer) => ofRewire(answer)?.moves),
   steps: at(orAbsent(steps), (answer) => ofRewire(answer)?.steps),
   runtimes: at(runtimes, (answer, { board }) => wiringOf(answer, board).runtimes),
+  inlets: at(inlets, (answer, { board }) => wiringOf(answer, board)),
 });
 
 const nothingChanged = { stays: [], moves: [], steps: [] };
@@ -125,6 +127,7 @@ function nothingPlugged(board: Board): Nothing {
   const nothing = { money: minorUnits(0), exposed: 0, bricks: 0, parts: 0, moved: null, ...perPedalTier(() => 0) };
   return {
     feeds: [],
+    inlets: [],
     unpowered,
     exposed: [],
     buy: { supplies: [], parts: [] },

@@ -1,6 +1,7 @@
 import type { Path, Words } from '../../domain/finding.js';
 import { currencyOf, type Currency } from '../../domain/money.js';
-import { feedMillivolts, type Feed, type Purchase, type Wiring } from '../../domain/plan.js';
+import { inletId } from '../../domain/inlet.js';
+import { feedMillivolts, type Feed, type InletFeed, type Purchase, type Wiring } from '../../domain/plan.js';
 import {
   millivolts,
   minorUnits,
@@ -35,12 +36,15 @@ const planSchema = planCodec.schema
     unpowered: true,
     exposed: true,
     moved: true,
+    inlets: true,
   })
   .extend({
     aim: z.enum(aims),
     // Plans that were written before places were kept do not say so.
     feeds: z.array(planCodec.schema.shape.feeds.element.partial({ kept: true, source: true })),
     buy: planCodec.schema.shape.buy.partial({ batteries: true }),
+    // Nor did those before supplies were fed by others.
+    inlets: planCodec.schema.shape.inlets.optional(),
   });
 
 type RawPlan = z.output<typeof planSchema>;
@@ -94,6 +98,7 @@ function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
     }));
   const wiring: Wiring = {
     feeds: raw.feeds.map((feed, index) => feedOf(feed, ['feeds', index], report)),
+    inlets: (raw.inlets ?? []).map((inlet, index) => inletFeedOf(inlet, ['inlets', index], report)),
     unpowered: raw.unpowered.map(pedalId),
     exposed: raw.exposed.map(pedalId),
     buy: {
@@ -148,6 +153,22 @@ function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Fe
       remedy: asWritten,
     });
   return feed;
+}
+
+function inletFeedOf(raw: NonNullable<RawPlan['inlets']>[number], path: Path, report: ReportAt): InletFeed {
+  const inletOf = { supply: supplyId(raw.supply), unit: raw.unit };
+  return {
+    pedal: inletId(inletOf),
+    inletOf,
+    supply: supplyId(raw.from.supply),
+    unit: raw.from.unit,
+    outputs: [raw.from.output],
+    settings: [voltsOf(raw.volts, [...path, 'volts'], report)],
+    polarity: raw.polarity,
+    join: null,
+    chain: null,
+    adapters: raw.parts.map(partId),
+  };
 }
 
 /** Where the feed comes from; a battery in the pedal is a supply of its own. */

@@ -13,6 +13,7 @@ import { at, list, orAbsent, orNull, record } from './codec.js';
 import { planCodec } from './plan-codec.js';
 import { printed, printedObject } from './printed.js';
 import { boardName, buy, currency, feeds, finding, format, placeKeys } from './shared-codecs.js';
+import { inlets } from './inlets-codec.js';
 import { choice, count, id, numbered, outputs, pedals, thousandths, volts, whole, yes } from './values.js';
 import { made } from './codec.js';
 
@@ -147,6 +148,7 @@ export const spareCodec = record<Found>()('What there is to spare.', {
     const installed = ofSpare(from)?.installed;
     return installed && ownedUnits(installed.kit.board, inventory, installed.wiring);
   }),
+  inlets: at(orAbsent(inlets), (from) => ofSpare(from)?.installed.wiring),
 });
 
 /** What there is to spare as one JSON object with a line break at its end. */

@@ -2,9 +2,10 @@ import * as z from 'zod';
 
 import { stepsUp, type Exact } from '../../domain/load.js';
 import { moneyText } from '../../domain/money.js';
-import { factorText, minorUnits, numberOfThousandths, type Factor } from '../../domain/quantities.js';
+import { factorText, minorUnits, numberOfThousandths, type Factor, type PedalId } from '../../domain/quantities.js';
 import { rules } from '../../domain/rules.js';
-import { as, list, made } from './codec.js';
+import { isInletId } from '../../domain/inlet.js';
+import { as, list, made, type Codec } from './codec.js';
 
 export const text = (about: string) => as(z.string().describe(about));
 export const id = (about: string) => as(z.string().min(1).max(200).describe(about));
@@ -18,7 +19,11 @@ export const rule = (about: string) => choice(rules, about);
 
 export const sentence = text('A sentence.');
 export const numbers = text('A sentence with the numbers.');
-export const pedals = (about: string) => list(about, id('The id of a pedal.'));
+/** Of what hangs somewhere the pedals: inlets of supplies have no ids. */
+export function pedals(about: string): Codec<readonly PedalId[], z.ZodArray<z.ZodString>> {
+  const all = list(about, id('The id of a pedal.'));
+  return { ...all, print: (of, told) => all.print(of.filter((each) => !isInletId(each)), told) };
+}
 export const outputs = (about: string) => list(about, numbered('The number of an output of the supply, from 1.'));
 
 const amountSchema = (about: string) =>

@@ -1,5 +1,6 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { at, record } from './codec.js';
+import { inlets } from './inlets-codec.js';
 import { buy, feeds } from './shared-codecs.js';
 import { count, money, pedals } from './values.js';
 
@@ -11,4 +12,5 @@ export const plan = record<JudgedPlan>()('A plan in short.', {
   exposed: at(count('Exposed pedals.'), ({ score }) => score.exposed),
   unpowered: at(pedals('The pedals without power.'), ({ unpowered }) => unpowered),
   feeds: at(feeds, (from) => from.feeds),
+  inlets: at(inlets, (from) => from),
 });

@@ -69,6 +69,7 @@ const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number | n
   mains: (taken) => taken + 1,
   adapter: (taken) => taken + 1,
   charge: () => null,
+  fed: () => null,
   battery: () => null,
 };
 

@@ -1,5 +1,6 @@
 import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
+import { inletPedal, isFed, unitOfInlet } from '../../domain/inlet.js';
 import type { Part } from '../../domain/part.js';
 import type { Kept, Pedal } from '../../domain/pedal.js';
 import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
@@ -14,7 +15,7 @@ export type Inventory = {
   readonly pedal: (id: PedalId) => Pedal;
   readonly supply: (id: SupplyId) => Supply;
   readonly part: (id: PartId) => Part;
-  /** The name; with the id behind it where two things share one name, and with why its place is only kept. */
+  /** The name; with the id behind it where two things share one name, and with why its place is only kept. Inlets have one. */
   readonly pedalName: (id: PedalId) => string;
   readonly supplyName: (id: SupplyId) => string;
   readonly partName: (id: PartId) => string;
@@ -26,15 +27,27 @@ export function inventoryOf(kit: Kit): Inventory {
   const { board } = kit;
   const supplies = [...kit.supplies.values()];
   const parts = [...kit.parts.values()];
+  const pedal = finder(new Map(board.pedals.map((each) => [each.id, each])), 'pedal');
+  const pedalName = withKept(namer(board.pedals), board.pedals);
   return {
-    pedal: finder(new Map(board.pedals.map((pedal) => [pedal.id, pedal])), 'pedal'),
+    pedal: (id) => inletIn(kit, id) ?? pedal(id),
     supply: finder(kit.supplies, 'supply'),
     part: finder(kit.parts, 'part'),
-    pedalName: withKept(namer(board.pedals), board.pedals),
+    pedalName: (id) => {
+      const inlet = inletIn(kit, id);
+      return inlet === null ? pedalName(id) : safeText(inlet.name);
+    },
     supplyName: namer(supplies),
     partName: namer(parts),
     supplies,
   };
+}
+
+/** The inlet that an id stands for, as a pedal; null for that of a pedal. */
+function inletIn({ supplies }: Kit, id: PedalId): Pedal | null {
+  const unit = unitOfInlet(id);
+  const supply = unit === null ? undefined : supplies.get(unit.supply);
+  return unit === null || supply === undefined || !isFed(supply) ? null : inletPedal(supply, unit.unit);
 }
 
 /** The bank of an output number. @throws RangeError when the supply has no such output. */

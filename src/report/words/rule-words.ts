@@ -16,6 +16,11 @@ export const ruleWords: Readonly<Record<Rule, RuleWords>> = {
     mend: 'Do not switch it on here; use a supply that states these mains volts.',
     look: 'find a supply that states your mains volts',
   },
+  inlet: {
+    harm: 'A supply on an output that is wrong for it fails, and may take with it what hangs on it.',
+    mend: "Pull its plug first; hang its inlet alone on an output of its volts and milliamps, on a supply with a mains plug.",
+    look: 'find a supply that stands on the mains by itself, or one with an output that can feed the inlet',
+  },
   power: {
     harm: 'AC destroys a DC pedal, and an AC pedal does not run on DC.',
     mend: "Pull this plug first; use an output of the pedal's own kind.",

@@ -6,7 +6,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { compareExact } from '../../domain/load.js';
 import type { LoadNumbers, OutletLoad } from '../../domain/load-numbers.js';
 import type { Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
-import { leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.js';
+import { everyFeed, leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.js';
 import type { Millivolts, SupplyId } from '../../domain/quantities.js';
 import { isOfOnePedal, natureOf } from '../../domain/source.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
@@ -50,7 +50,7 @@ export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPla
       owned: unit <= (owned.supplies.get(supply.id) ?? 0),
       outputs: outlets
         .filter(({ place }) => place.unit === unit)
-        .flatMap((outlet) => outputUse(supply, plan.feeds, outlet))
+        .flatMap((outlet) => outputUse(supply, everyFeed(plan), outlet))
         .sort((first, second) => (first.outputs[0] ?? 0) - (second.outputs[0] ?? 0)),
       totals: plan.totals
         .filter(({ place }) => place.supply === supply.id && place.unit === unit)

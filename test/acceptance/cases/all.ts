@@ -4,6 +4,7 @@ import type { Case } from './case.js';
 import { chainCases } from './chains.js';
 import { currentCases, startupCases } from './current.js';
 import { exposureCases, groundCases } from './ground.js';
+import { inletCases } from './inlets.js';
 import { limitCases } from './limits.js';
 import { meetingCases } from './meeting.js';
 import { ownAdapterCases } from './own-adapters.js';
@@ -34,6 +35,7 @@ export const casesOfRule: Readonly<Record<Rule, readonly Case[]>> = {
   ground: groundCases,
   join: [...seriesCases, ...parallelCases],
   mains: [...mainsCases, ...tourCases],
+  inlet: inletCases,
   runtime: powerBankCases,
   battery: batteryCases,
   stock: stockCases,

@@ -15,6 +15,7 @@ const of: Case = {
 
 const honest: Wiring = {
   feeds: of.feeds,
+  inlets: [],
   unpowered: [],
   exposed: [pedalId('fuzz'), pedalId('drive')],
   buy: {

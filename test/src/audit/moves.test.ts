@@ -60,6 +60,7 @@ const board = { ...boardOf(of), wiring: [wired('echo', [1]), wired('fuzz', [3])]
 describe('what a plan says of its moves', () => {
   const honest: Wiring = {
     feeds: of.feeds,
+    inlets: [],
     unpowered: [],
     exposed: [pedalId('fuzz'), pedalId('drive')],
     moved: [pedalId('fuzz')],

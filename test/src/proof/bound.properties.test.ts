@@ -91,7 +91,7 @@ describe('the bound of a case', () => {
         };
         const path = drawn.branches.map((drawnBranch) => {
           const branch = branchFrom(drawnBranch, claim);
-          const { fewer, more } = conditionsOf(branch, board, ground.stock);
+          const { fewer, more } = conditionsOf(branch, ground);
           if (branch.slot !== undefined) seen.slots += 1;
           if (branch.among !== undefined) seen.sets += 1;
           return counted(plan.feeds, branch, board, apart) <= branch.most ? fewer : more;

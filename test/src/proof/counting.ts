@@ -29,6 +29,8 @@ export function counted(
       return new Set(concerned.map(({ supply: id, unit }) => JSON.stringify([id, unit]))).size;
     case 'pedals':
       return concerned.filter(({ pedal }) => named.has(pedal)).length;
+    case 'inlets':
+      return concerned.filter(({ inletOf }) => inletOf !== undefined && named.has(inletOf.supply)).length;
     case 'leads':
       return leadsOf(concerned).filter((part) => named.has(part)).length;
   }

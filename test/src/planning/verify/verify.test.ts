@@ -36,6 +36,7 @@ async function claimOf(kit: Inputs): Promise<Claim> {
 
 const nothingPlugged: ClaimedPlan['wiring'] = {
   feeds: [],
+  inlets: [],
   unpowered: [],
   exposed: [],
   buy: { supplies: [], parts: [] },

@@ -112,7 +112,7 @@ describe('a plan in its board file', () => {
   });
 
   it('is nowhere where the file would not say just that', () => {
-    const empty = { feeds: [], unpowered: [], exposed: [], score: {} as Wiring['score'] };
+    const empty = { feeds: [], inlets: [], unpowered: [], exposed: [], score: {} as Wiring['score'] };
     // Two units of what is not described: read again, the file is wrong.
     const buy = { supplies: [{ id: supplyId('dory'), units: 2, price: euros(1) }], parts: [] };
     expect(recordedAs(head, { ...empty, buy })).toBe(null);

@@ -1,0 +1,48 @@
+import * as z from 'zod';
+
+import {
+  connector,
+  count,
+  largestCount,
+  milliamps,
+  mostInShortList,
+  polarity,
+  power,
+  volts,
+  voltsRange,
+  wordings,
+} from './schema-fields.js';
+
+const accepts = z
+  .union([
+    volts('The only volts it takes.'),
+    z.array(volts('Volts that it takes.')).min(1).max(mostInShortList).describe('All the volts it takes.'),
+    voltsRange('It takes anything between these volts, both included.'),
+  ])
+  .describe('The volts that the inlet takes: one number, a list, or a range.')
+  .register(wordings, {
+    allowed: 'a number of volts, a list such as [9, 12] or a range {from: 9, to: 18}',
+    unit: 'V',
+  });
+
+/** By what a fed supply hangs on an output of another one. Nothing of it is ever assumed. */
+export const inletSchema = z
+  .strictObject({
+    power,
+    plug: connector('The connector of the inlet.'),
+    polarity: polarity.optional(),
+    volts: accepts,
+    milliamps: milliamps('The milliamps it draws, whatever hangs on the supply.'),
+    startup: milliamps('The milliamps it draws at the moment of switching on, taken as stated.').optional(),
+  })
+  .describe('It stands on no mains but on an output of another supply, as a converter lead does.')
+  .register(wordings, {
+    allowed: 'a map {power: DC, plug: …, polarity: …, volts: …, milliamps: …}',
+    unit: null,
+  });
+
+export type RawInlet = z.output<typeof inletSchema>;
+
+/** Which of the owned units of a fed supply an entry of a wiring is about. */
+export const inletUnit = () =>
+  count(1, largestCount, 'Of `inlet`: which of the owned units it is, from 1; 1 when absent and only one is owned.');

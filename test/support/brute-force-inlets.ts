@@ -1,0 +1,53 @@
+/** What the inlets of fed supplies hang on. */
+import type { Policy } from '../../src/domain/board.js';
+import type { Part } from '../../src/domain/part.js';
+import { nothingMoreStated, type Pedal } from '../../src/domain/pedal.js';
+import { pedalId, type SupplyId } from '../../src/domain/quantities.js';
+import type { Supply } from '../../src/domain/supply.js';
+import { hookupsOf, type Hookup } from './brute-force-hookups.js';
+import type { Unit } from './brute-force-unit.js';
+
+/** A fed unit in use, and its number among those of its supply. */
+export type UnfedUnit = { readonly supply: Supply; readonly number: number };
+
+/** Which unit's inlet a hookup is about. */
+export type InletOf = { readonly supply: SupplyId; readonly unit: number };
+
+/** The first fed unit in use whose inlet hangs on nothing yet; null when there is none. */
+export function firstUnfed(units: readonly Unit[]): UnfedUnit | null {
+  const fed = units.flatMap(({ hookups }) => hookups.flatMap(({ inletOf }) => inletOf ?? []));
+  for (const [index, { supply }] of units.entries()) {
+    const number = units.slice(0, index + 1).filter((other) => other.supply === supply).length;
+    const isFed = fed.some((inlet) => inlet.supply === supply.id && inlet.unit === number);
+    if (supply.source.kind === 'fed' && !isFed) return { supply, number };
+  }
+  return null;
+}
+
+/** Every way to hang the inlet on one output of a supply: as a pedal would that stands alone, on no ground with another one. */
+export function inletHookupsOf(
+  fed: Supply,
+  number: number,
+  feeder: Supply,
+  parts: readonly Part[],
+  policy: Policy,
+): readonly Hookup[] {
+  const { source } = fed;
+  if (source.kind !== 'fed') return [];
+  const { power, plug, polarity, accepts, microamps, startup } = source.inlet;
+  const like: Pedal = {
+    ...nothingMoreStated,
+    id: pedalId(`inlet of ${fed.id} ${number}`),
+    name: `${fed.name} inlet`,
+    power,
+    polarity,
+    inlet: plug,
+    ground: 'unknown',
+    accepts,
+    draw: { kind: 'flat', microamps },
+    startup,
+  };
+  return hookupsOf([like], feeder, parts, policy)
+    .filter(({ join }) => join === null)
+    .map((hookup) => ({ ...hookup, inletOf: { supply: fed.id, unit: number } }));
+}
