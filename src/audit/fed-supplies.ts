@@ -20,7 +20,7 @@ export const fedSupplyViolations = (layout: Layout): readonly Violation[] => [
 function onNothing({ units, lines }: Layout): readonly Violation[] {
   return units.flatMap((unit) => {
     const isFedHere = ({ feed: { inletOf } }: Line): boolean =>
-      inletOf !== undefined && inletOf.supply === unit.supply.id && inletOf.unit === unit.unit;
+      inletOf?.supply === unit.supply.id && inletOf.unit === unit.unit;
     if (!isFed(unit.supply) || lines.some(isFedHere)) return [];
     const message = `${unitPlace(unit.supply, unit.unit)} feeds ${names(pedalsOf(unit.lines))}, and its inlet hangs on no output`;
     return [violation('inlet', pedalsOf(unit.lines), message, { place: placeInUnit(unit) })];

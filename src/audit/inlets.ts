@@ -1,7 +1,8 @@
 import type { Board } from '../domain/board.js';
-import { inletPedal, isFed, isInletId } from '../domain/inlet.js';
+import { inletId, inletPedal, isFed, isInletId, type UnitRef } from '../domain/inlet.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Feed } from '../domain/plan.js';
+import type { PedalId } from '../domain/quantities.js';
 import type { Supplies } from './line.js';
 
 /** What a feed feeds, with its rank among all that is fed: units of one supply share one. */
@@ -14,10 +15,17 @@ export const isInlet = ({ id }: Pick<Pedal, 'id'>): boolean => isInletId(id);
 export function fedBy({ pedals }: Board, supplies: Supplies): (feed: Feed) => Fed | undefined {
   const known = new Map(pedals.map((pedal, rank) => [pedal.id, { pedal, rank }]));
   const order = new Map([...supplies.keys()].map((id, index) => [id, pedals.length + index]));
+  const inlets = new Map<PedalId, Fed>();
+  const inletOfUnit = ({ supply: id, unit }: UnitRef): Fed | undefined => {
+    const supply = supplies.get(id);
+    return supply !== undefined && isFed(supply)
+      ? { pedal: inletPedal(supply, unit), rank: order.get(id) ?? 0 }
+      : undefined;
+  };
   return ({ pedal: id, inletOf }) => {
     if (inletOf === undefined) return known.get(id);
-    const supply = supplies.get(inletOf.supply);
-    const pedal = supply !== undefined && isFed(supply) ? inletPedal(supply, inletOf.unit) : null;
-    return pedal?.id === id ? { pedal, rank: order.get(inletOf.supply) ?? 0 } : undefined;
+    const found = inletId(inletOf) === id ? (inlets.get(id) ?? inletOfUnit(inletOf)) : undefined;
+    if (found !== undefined) inlets.set(id, found);
+    return found;
   };
 }

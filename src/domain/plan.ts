@@ -97,7 +97,10 @@ export type Wiring = {
 };
 
 /** All that is plugged into outputs: pedals, then inlets. */
-export const everyFeed = ({ feeds, inlets }: Pick<Wiring, 'feeds' | 'inlets'>): readonly Feed[] => [...feeds, ...inlets];
+export const everyFeed = ({ feeds, inlets }: Pick<Wiring, 'feeds' | 'inlets'>): readonly Feed[] => [
+  ...feeds,
+  ...inlets,
+];
 
 /** A high-gain pedal with the digital ones that share a ground with it, all in the order of the board. */
 export type Exposure = { readonly pedal: PedalId; readonly by: readonly PedalId[] };

@@ -23,7 +23,8 @@ export function inletNamer(units: readonly NumberedUnit[], { inlets }: Pick<Boar
   return (sort, on) => {
     const alike = waiting.filter(({ supply }) => inletSortOf(supply) === sort);
     const isHome = (unit: Waiting): boolean => isOn(homeOf(unit), on.supply.id, on.number);
-    const isElsewhere = (unit: Waiting): boolean => units.some(({ supply, number }) => isOn(homeOf(unit), supply.id, number));
+    const isElsewhere = (unit: Waiting): boolean =>
+      units.some(({ supply, number }) => isOn(homeOf(unit), supply.id, number));
     const next = alike.find(isHome) ?? alike.find((unit) => !isElsewhere(unit)) ?? alike[0];
     if (next === undefined) throw new RangeError('more inlets are fed than there are units in use');
     waiting.splice(waiting.indexOf(next), 1);
@@ -34,7 +35,7 @@ export function inletNamer(units: readonly NumberedUnit[], { inlets }: Pick<Boar
 type Waiting = { readonly supply: FedSupply; readonly number: number };
 
 const isOn = (home: WiredInlet | undefined, supply: SupplyId, unit: number): boolean =>
-  home !== undefined && home.supply === supply && home.unit === unit;
+  home?.supply === supply && home.unit === unit;
 
 /** Volts that nothing is set to: whose berth has these keeps nothing, and is given today's output where it is free. */
 const noVolts = millivolts(0);

@@ -31,7 +31,8 @@ function proofTier({ tier, unit, weight }: Digit): ProofTier {
 
 /** Whether any tag of the tree is on something that is limited: units, leads, money, or pedals that may be left out. */
 export function countsLimits(node: CoverNode, program: LoadoutProgram): boolean {
-  const isLimit = ({ kind }: RowMeaning): boolean => kind !== 'pedals' && kind !== 'leads' && kind !== 'inlets' && kind !== 'earlier';
+  const isLimit = ({ kind }: RowMeaning): boolean =>
+    kind !== 'pedals' && kind !== 'leads' && kind !== 'inlets' && kind !== 'earlier';
   const here = program.meanings.some((meaning, row) => isLimit(meaning) && (node.duals?.rows[row] ?? 0) !== 0);
   return here || (node.branch ?? []).some((child) => countsLimits(child.node, program));
 }

@@ -112,7 +112,9 @@ export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
   const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
   const chains = bench.policy.chains === 'allow' ? some('chain') : 0;
-  const adapters = members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 2 * mostInlets(bench)) * some('adapter');
+  const adapters =
+    members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 2 * mostInlets(bench)) *
+    some('adapter');
   const parts = adapters + pedals * some('join') + Math.floor(pedals / 2) * chains;
   const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
   const money =

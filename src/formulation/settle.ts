@@ -160,7 +160,10 @@ function measuresOf(
   );
   if (units === null || leads.includes(null)) return null;
   return {
-    unpowered: unpowered.reduce((total, count, pedal) => (bench.classes[pedal]?.inlet === null ? total + count : total), 0),
+    unpowered: unpowered.reduce(
+      (total, count, pedal) => (bench.classes[pedal]?.inlet === null ? total + count : total),
+      0,
+    ),
     money: leads.reduce<number>((total, price) => total + (price ?? 0), units),
     exposed: sum(({ measures }) => measures.exposed),
     newlyExposed: sum(({ measures }) => measures.newlyExposed),

@@ -46,4 +46,3 @@ export const classesOfSort = ({ classes }: Pick<Bench, 'classes'>, sort: InletSo
 /** Whether an inlet may hang by such a use: on one output, of a supply that stands on the mains or on its own charge. */
 export const mayFeedInlet = (source: Source, { outputs }: { readonly outputs: readonly unknown[] }): boolean =>
   natureOf(source).feedsInlets && outputs.length === 1;
-

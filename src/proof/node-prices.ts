@@ -43,7 +43,7 @@ export function nodePrices(tags: ProofTags, path: readonly Condition[], claim: S
   const tagAt = [...pedals, ...claim.inlets.flatMap((sort) => sort.members.map(() => inlets.get(sort)?.fed ?? 0n))];
   const base =
     pedals.reduce((sum, tag) => sum + tag, 0n) +
-    [...inlets].reduce((sum, [{ members }, { fed, paid }]) => sum + BigInt(members.length) * least(0n, fed - paid), 0n) +
+    lostOnInlets(inlets) +
     limits +
     tagged.reduce((sum, { tag, amount }) => sum + tag * BigInt(amount), 0n) +
     [...listed].reduce((sum, [kind, tag]) => sum + pieceTerm(claim.stock.kinds[kind], tag, prices), 0n) +
@@ -105,6 +105,10 @@ function inletTags({ inlets = [] }: ProofTags, claim: StepClaim): InletTags {
   }
   return listed;
 }
+
+/** What is lost where as many units as can be are in use, and pay more than their inlets gain. */
+const lostOnInlets = (inlets: InletTags): bigint =>
+  [...inlets].reduce((sum, [{ members }, { fed, paid }]) => sum + BigInt(members.length) * least(0n, fed - paid), 0n);
 
 function paidBy({ supply }: StockGroup, inlets: InletTags): bigint {
   const own = inletKey(supply);

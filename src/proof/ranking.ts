@@ -84,9 +84,7 @@ const mostInlets = ({ board: { pedals }, inlets }: ProofGround): number =>
 
 /** A supply for every pedal and every inlet, every lead that pedals can have, and every battery that they can run on. */
 function mostMoney(ground: ProofGround): number {
-  return (
-    mostUnits(ground) * dearest(supplyPrices(ground.stock)) + mostOnLeads(ground) + mostOnBatteries(ground)
-  );
+  return mostUnits(ground) * dearest(supplyPrices(ground.stock)) + mostOnLeads(ground) + mostOnBatteries(ground);
 }
 
 function mostOnBatteries({ board, stock }: ProofGround): number {

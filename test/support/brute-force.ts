@@ -126,7 +126,8 @@ function hookupTable({ board, catalogue }: Shop): (pedals: readonly Pedal[]) => 
 function inletTable({ board, catalogue }: Shop): (unit: UnfedUnit) => readonly Hookup[] {
   const supplies = [...board.gear.supplies, ...catalogue.supplies].filter(({ source }) => mayFeedInlets(source));
   const parts = [...board.gear.parts, ...catalogue.parts];
-  return ({ supply, number }) => supplies.flatMap((feeder) => inletHookupsOf(supply, number, feeder, parts, board.policy));
+  return ({ supply, number }) =>
+    supplies.flatMap((feeder) => inletHookupsOf(supply, number, feeder, parts, board.policy));
 }
 
 /** The units after the hookup went into a unit in use that has room for it, or into the next new one of its supply. */

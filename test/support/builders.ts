@@ -16,6 +16,7 @@ import {
   supplyId,
   type Factor,
 } from '../../src/domain/quantities.js';
+import type { Inlet, Source } from '../../src/domain/source.js';
 import type { Bank, Setting, Supply, Total } from '../../src/domain/supply.js';
 
 const euro = { code: 'EUR', decimals: 2 } as const;
@@ -179,6 +180,22 @@ export function policyOf(more: Partial<Policy> = {}): Policy {
     ...more,
   };
 }
+
+/** A supply that hangs on another one by an inlet of 9 V, 100 mA. */
+export const fedBy = (changes: Partial<Inlet> = {}): { readonly source: Extract<Source, { readonly kind: 'fed' }> } => ({
+  source: {
+    kind: 'fed',
+    inlet: {
+      power: 'DC',
+      plug: 'barrel-2.1',
+      polarity: 'centre-negative',
+      accepts: listed(9),
+      microamps: milliamps(100),
+      startup: null,
+      ...changes,
+    },
+  },
+});
 
 export function boardOf(pedals: readonly Pedal[], more: Partial<Omit<Board, 'pedals'>> = {}): Board {
   return {

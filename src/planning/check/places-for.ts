@@ -25,7 +25,12 @@ export type PlaceFor = {
 export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, pedal: PedalId): readonly PlaceFor[] {
   const units = new Map<SupplyId, number>(kit.board.owned.supplies);
   for (const { supply, unit } of everyFeed(plan)) units.set(supply, Math.max(unit, units.get(supply) ?? 0));
-  const bare = withBoard(kit, { ...kit.board, wiring: [], inlets: plan.inlets.map(wiredInlet), owned: { ...kit.board.owned, supplies: units } });
+  const bare = withBoard(kit, {
+    ...kit.board,
+    wiring: [],
+    inlets: plan.inlets.map(wiredInlet),
+    owned: { ...kit.board.owned, supplies: units },
+  });
   return [...units].flatMap(([supply, count]) => {
     const described = bare.supplies.get(supply);
     if (described === undefined) return [];

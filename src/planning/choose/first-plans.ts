@@ -32,7 +32,9 @@ const fewestUnits: Rate = ({ cost, pedals }) => cost / (cost + 1) - pedals;
 
 function onePass(rate: Rate, question: Question): readonly Feed[] | null {
   const chosen: FilledUnit[] = [];
-  let waiting = question.bench.classes.flatMap(({ members, inlet }, pedal) => (inlet === null ? members.map(() => pedal) : []));
+  let waiting = question.bench.classes.flatMap(({ members, inlet }, pedal) =>
+    inlet === null ? members.map(() => pedal) : [],
+  );
   let leads: LeadCounts = new Map();
   while (waiting.length > 0) {
     const best = bestUnit(rate, { chosen, waiting, leads, question });

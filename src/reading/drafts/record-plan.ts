@@ -1,10 +1,11 @@
 import { parse } from 'yaml';
 
-import type { WiredFeed } from '../../domain/board.js';
+import { everyWired, type WiredFeed } from '../../domain/board.js';
+import { isInletId, unitOfInlet } from '../../domain/inlet.js';
 import { ownedOf, pluggedOf, type Kit } from '../../domain/kit.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
 import { leadTails } from '../../domain/lead-tails.js';
-import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
+import { everyFeed, feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import type { ReadResult } from '../faults/input-fault.js';
@@ -25,15 +26,21 @@ export type RecordedIn = {
  * not say just that.
  */
 export function withPlanRecorded({ kit, text: written, read }: RecordedIn, plan: Wiring): string | null {
-  const before = kit.board.wiring;
-  const after = wiredAs(kit, plan.feeds);
+  const before = everyWired(kit.board);
+  const after = wiredAs(kit, everyFeed(plan));
   const stocked = withOwned(written, acquiredBy(kit, plan));
   const text = withWiring(stocked, mapIn(stocked), { before, after });
   if (text === null || unplanned(text) !== unplanned(written)) return null;
   const again = read(text);
   if (again.kind === 'faulty') return null;
-  return JSON.stringify(again.value.board.wiring) === JSON.stringify(inOrder(before, after)) ? text : null;
+  const recorded = JSON.stringify(everyWired(again.value.board));
+  return recorded === JSON.stringify(pedalsFirst(inOrder(before, after))) ? text : null;
 }
+
+const pedalsFirst = (wired: readonly WiredFeed[]): readonly WiredFeed[] => [
+  ...wired.filter(({ pedal }) => !isInletId(pedal)),
+  ...wired.filter(({ pedal }) => isInletId(pedal)),
+];
 
 /** The feeds as entries of a wiring, without places that are kept. */
 function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
@@ -43,11 +50,13 @@ function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
     const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
     const lead = numbers.get(pedal);
     const tail = tails.get(pedal);
+    const inletOf = unitOfInlet(pedal);
     return {
       ...{ pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters },
       ...(lead === undefined ? {} : { lead }),
       ...(tail === undefined ? {} : { tail }),
       ...ownMark(kit.supplies.get(supply)),
+      ...(inletOf !== null && { inletOf }),
     };
   });
 }

@@ -1,6 +1,7 @@
-import { isMap, isSeq, type YAMLMap } from 'yaml';
+import { isMap, isSeq, type ParsedNode, type YAMLMap } from 'yaml';
 
 import type { WiredFeed } from '../../domain/board.js';
+import { isInletId, unitOfInlet } from '../../domain/inlet.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
 import {
   endOf,
@@ -16,7 +17,7 @@ import { flowText } from '../text/yaml-text.js';
 import { withEntries } from './add-to-list.js';
 import type { DraftEntry } from './entry.js';
 
-/** How a board is plugged before and after; the entries before stand in the order of the file. */
+/** How a board is plugged before and after: pedals, then inlets, each before in the order of the file. */
 export type Replugged = { readonly before: readonly WiredFeed[]; readonly after: readonly WiredFeed[] };
 
 /**
@@ -33,10 +34,14 @@ export function withWiring(text: string, root: YAMLMap.Parsed, { before, after }
     return withEdits(text, [settingKey(text, { map: root, key: 'wiring', json: root.flow === true }, written)]);
   }
   const next = new Map(after.map((feed) => [feed.pedal, feed]));
-  const items = isSeq(value) ? value.items : [];
+  const items = isSeq(value)
+    ? value.items.flatMap((item) => (isMap<ParsedNode, ParsedNode | null>(item) ? item : []))
+    : [];
+  const isOfInlet = (item: YAMLMap.Parsed): boolean => pairOf(item, 'inlet') !== null;
+  const inFile = [...items.filter((item) => !isOfInlet(item)), ...items.filter(isOfInlet)];
   const edits = before.flatMap((feed, index) => {
-    const item = items[index];
-    return isMap(item) ? entryEdits(text, item, feed, next.get(feed.pedal)) : [];
+    const item = inFile[index];
+    return item === undefined ? [] : entryEdits(text, item, feed, next.get(feed.pedal));
   });
   const known = new Set(before.map(({ pedal }) => pedal));
   const added = after.filter(({ pedal }) => !known.has(pedal)).map(draftOf);
@@ -62,7 +67,9 @@ export const inOrder = (before: readonly WiredFeed[], after: readonly WiredFeed[
 
 /** The keys of an entry, in the order in which they are written; undefined where one has nothing to say. */
 const keys: Readonly<Record<string, (feed: WiredFeed) => unknown>> = {
-  pedal: ({ pedal }) => pedal,
+  pedal: ({ pedal }) => (isInletId(pedal) ? undefined : pedal),
+  inlet: ({ pedal }) => unitOfInlet(pedal)?.supply,
+  inletUnit: ({ pedal }) => unitOfInlet(pedal)?.unit,
   supply: ({ supply, battery }) => (battery === undefined ? supply : undefined),
   battery: ({ battery }) => battery,
   unit: ({ own, unit }) => (own === true ? undefined : unit),

@@ -10,9 +10,7 @@ import { reportsRepeat, resolveRange } from './resolve-volts.js';
 
 /** What a supply with an inlet of its own stands on; nothing else may be stated that it stands on. */
 export function resolveFed(sheet: Sheet, supply: Entry<RawSupply>, report: Report): Source | 'reported' {
-  const others = (['mains', 'charge'] as const).filter(
-    (field) => supply.fields[field] !== undefined || supply.isBroken(field),
-  );
+  const others = (['mains', 'charge'] as const).filter((field) => supply.fields[field] !== undefined);
   for (const field of others)
     report(
       findingAt(supply.spotOf(field), {

@@ -31,18 +31,25 @@ export function resolveWiring(
   reportRepeatedPedals(entries, report);
   reportMixedLeads(entries, report);
   reportTails(entries, report);
-  const feeds = entries.map((entry) => resolveWiredFeed(entry, connectable, report));
+  const feeds = entries.map((entry) => resolveEntry(entry, connectable, report));
   if (!feeds.every((feed) => feed !== null)) return null;
   return { wiring: feeds.filter((feed) => !isOfInlet(feed)), inlets: feeds.filter(isOfInlet) };
 }
 
 const isOfInlet = (feed: WiredFeed | WiredInlet): feed is WiredInlet => 'inletOf' in feed;
 
-function resolveWiredFeed(
+function resolveEntry(
   entry: Entry<RawWiredFeed>,
   connectable: Connectable,
   report: Report,
 ): WiredFeed | WiredInlet | null {
+  const feed = resolveWiredFeed(entry, connectable, report);
+  if (!isOwnedInlet(entry, connectable, report) || feed === null) return null;
+  const inletOf = inletIn(entry);
+  return inletOf === null ? feed : { ...feed, inletOf };
+}
+
+function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): WiredFeed | null {
   const { fields } = entry;
   reportUnknownPedal(entry, connectable.pedals, report);
   reportKept(entry, connectable.pedals, report);
@@ -54,8 +61,7 @@ function resolveWiredFeed(
   const isVague = own === null && reportMissingVolts(entry, report);
   if (fields.pedal === undefined || fields.supply === undefined || fields.unit === undefined) return null;
   const millivolts = fields.volts === undefined ? own : millivoltsOf(fields.volts);
-  const inletOf = inletIn(entry);
-  if (isVague || millivolts === null || outputs === null || !isOwnedInlet(entry, connectable, report)) return null;
+  if (isVague || millivolts === null || outputs === null) return null;
   return {
     pedal: pedalId(fields.pedal),
     supply: supplyId(fields.supply),
@@ -68,7 +74,6 @@ function resolveWiredFeed(
     ...(fields.lead === undefined ? {} : { lead: fields.lead }),
     ...(fields.tail === undefined ? {} : { tail: fields.tail }),
     ...ownMark(own, connectable.supplies.byId.get(supplyId(fields.supply)) ?? null),
-    ...(inletOf !== null && { inletOf }),
   };
 }
 

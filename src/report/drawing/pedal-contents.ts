@@ -1,5 +1,5 @@
 import type { Pedal } from '../../domain/pedal.js';
-import { feedMillivolts, readFeeds, type Feed } from '../../domain/plan.js';
+import { everyFeed, feedMillivolts, readFeeds, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { PlanHandout } from '../words/handout.js';
@@ -9,11 +9,12 @@ import { voltsText } from '../words/words.js';
 import type { DrawnPart, DrawnPedal } from './drawn-board.js';
 import { drawnPart } from './part-contents.js';
 
-/** The pedals in the order of the board, with what each gets. */
+/** The pedals in the order of the board, with what each gets, then the inlets of supplies that hang on others. */
 export function drawnPedals({ speech, wiring }: PlanHandout): readonly DrawnPedal[] {
   const { board, inventory } = speech;
-  const feeds = new Map(wiring.feeds.map((feed) => [feed.pedal, feed]));
-  return board.pedals.flatMap((pedal): readonly DrawnPedal[] => {
+  const feeds = new Map(everyFeed(wiring).map((feed) => [feed.pedal, feed]));
+  const inlets = wiring.inlets.map(({ pedal }) => inventory.pedal(pedal));
+  return [...board.pedals, ...inlets].flatMap((pedal): readonly DrawnPedal[] => {
     const feed = feeds.get(pedal.id);
     const common = { id: pedal.id, name: inventory.pedalName(pedal.id) };
     if (feed !== undefined)
@@ -61,9 +62,10 @@ function getsTexts(inventory: Inventory, pedal: Pedal, feed: Feed): Pick<DrawnPe
 
 const ownWord = ({ source }: Supply): string => (source.kind === 'battery' ? 'its own battery' : 'its own adapter');
 
-const traitsOf = ({ digital, highGain, ground }: Pedal, { polarity }: Feed): readonly string[] => [
+const traitsOf = ({ digital, highGain, ground }: Pedal, { polarity, inletOf }: Feed): readonly string[] => [
   ...(polarity === 'unknown' ? ['read its label'] : []),
-  ...(ground === 'unknown' ? ['ground not known'] : []),
+  ...(ground === 'unknown' && inletOf === undefined ? ['ground not known'] : []),
+  ...(inletOf === undefined ? [] : ['inlet of a supply']),
   ...(digital ? ['digital'] : []),
   ...(highGain ? ['high gain'] : []),
 ];

@@ -1,6 +1,6 @@
 import type { Kit } from '../../domain/kit.js';
 import type { OutletLoad } from '../../domain/load-numbers.js';
-import type { Place } from '../../domain/plan.js';
+import { everyFeed, type Place } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Check, SoftFinding } from '../../planning/check/check.js';
 import { pluggingCautions } from '../words/cautions.js';
@@ -56,7 +56,7 @@ export const checkCodec = record<Check>()('What came of checking a wiring.', {
   findings: at(list('The hard rules that are broken, the worst first.', finding), ({ findings }) => findings),
   soft: at(list('What to mind.', soft), (check) => check.soft.map((each) => ({ check, finding: each }))),
   feeds: at(feeds, ({ wiring }) => wiring.feeds),
-  confirm: at(confirmed, ({ wiring }, { board, inventory }) => confirmEntries(board, inventory, wiring.feeds)),
+  confirm: at(confirmed, ({ wiring }, { board, inventory }) => confirmEntries(board, inventory, everyFeed(wiring))),
   cautions: cautions((check: Check, { board, inventory }) => {
     const inOrder = pedalsInOrder(check);
     const sound = { ...check.wiring, feeds: check.wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };

@@ -3,7 +3,7 @@ import type { Board } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { perPedalTier } from '../../domain/pedal-tier.js';
-import type { Score, Wiring } from '../../domain/plan.js';
+import { everyFeed, type Score, type Wiring } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Answer, Gap } from '../../planning/answer.js';
 import { planCautions } from '../words/cautions.js';
@@ -88,7 +88,7 @@ export const planCodec = record<Answer>()('A result of boardfeed: what to buy, a
     (answer, { board }) => wiringOf(answer, board).moved ?? [],
   ),
   confirm: at(confirmed, (answer, { board, inventory }) =>
-    confirmEntries(board, inventory, wiringOf(answer, board).feeds),
+    confirmEntries(board, inventory, everyFeed(wiringOf(answer, board))),
   ),
   cautions: cautions((answer: Answer, { board, inventory }) => planCautions(inventory, wiringOf(answer, board))),
   reasons: at(reasons, (answer) => (answer.kind === 'stopped' ? [] : answer.reasons)),

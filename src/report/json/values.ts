@@ -22,7 +22,14 @@ export const numbers = text('A sentence with the numbers.');
 /** Of what hangs somewhere the pedals: inlets of supplies have no ids. */
 export function pedals(about: string): Codec<readonly PedalId[], z.ZodArray<z.ZodString>> {
   const all = list(about, id('The id of a pedal.'));
-  return { ...all, print: (of, told) => all.print(of.filter((each) => !isInletId(each)), told) };
+  return {
+    ...all,
+    print: (of, told) =>
+      all.print(
+        of.filter((each) => !isInletId(each)),
+        told,
+      ),
+  };
 }
 export const outputs = (about: string) => list(about, numbered('The number of an output of the supply, from 1.'));
 

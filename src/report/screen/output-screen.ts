@@ -31,7 +31,7 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
   const can = answer.trials.filter(({ findings }) => findings.length === 0);
   const cannot = answer.trials.filter(({ findings }) => findings.length > 0);
   const [best] = can;
-  const done = best === undefined ? nothingMeasured : { ...best, feeds: [best.feed, ...best.company] };
+  const done = best === undefined ? nothingMeasured : { ...best, inlets: [], feeds: [best.feed, ...best.company] };
   const asked = {
     ...screen,
     board: { ...board, pedals: board.pedals.filter(({ id }) => id === answer.question.pedal) },
@@ -39,7 +39,10 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
   const parts: readonly (readonly [string, readonly string[]])[] = [
     [can.length > 1 ? 'How, the cheapest first' : 'How', can.flatMap((trial, at) => yesLines(screen, trial, at))],
     [can.length === 0 ? 'Why not' : 'Not so', cannot.flatMap((trial, at) => noLines(screen, trial, at))],
-    ['Confirm before plugging in', confirmLines(asked, { feeds: answer.trials.slice(0, 1).map(({ feed }) => feed) })],
+    [
+      'Confirm before plugging in',
+      confirmLines(asked, { inlets: [], feeds: answer.trials.slice(0, 1).map(({ feed }) => feed) }),
+    ],
     ['Cautions', cautionLines(screen, done, 'check')],
   ];
   return [

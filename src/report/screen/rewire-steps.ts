@@ -53,7 +53,8 @@ function headText(
     case 'plug': {
       const plugs = [first, ...others].filter((step) => step.kind === 'plug');
       const names = plugs.map(({ feed }) => screen.inventory.pedalName(feed.pedal));
-      return `Put each plug into its pedal: ${listText(names)}.`;
+      const into = first.feed.inletOf === undefined ? 'its pedal' : 'the inlet that it was measured for';
+      return `Put each plug into ${into}: ${listText(names)}.`;
     }
   }
 }

@@ -13,7 +13,7 @@ export const leftOutLines = (screen: Screen, wiring: JudgedPlan, reasons: readon
   remarkLines(screen, leftOutRemarks(screen, wiring, reasons));
 
 /** What was assumed or guessed; nothing where all is stated. */
-export function confirmLines(screen: Screen, wiring: Pick<Wiring, 'feeds'>): string[] {
+export function confirmLines(screen: Screen, wiring: Pick<Wiring, 'feeds' | 'inlets'>): string[] {
   const remarks = confirmRemarks(screen, wiring);
   if (remarks.length === 0) return [];
   const lead = block([{ text: confirmLead, paint: screen.paints.faint }], screen.width, indent);
@@ -27,7 +27,7 @@ export const groundLines = (screen: Screen, wiring: JudgedPlan): string[] =>
 /** What to mind. */
 export const cautionLines = (
   screen: Screen,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes' | 'batteries'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
 ): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of));
 

@@ -1,10 +1,11 @@
+import { everyWired } from '../../domain/board.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
 import { leadTails } from '../../domain/lead-tails.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import type { Speech } from './speech.js';
-import type { Feed } from '../../domain/plan.js';
+import { everyFeed, type Feed } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
 import { isFedByOwn, type Inventory } from './inventory.js';
 import { wiringEntry } from './wiring-entry.js';
@@ -26,13 +27,14 @@ function batteryOf(inventory: Inventory, { supply }: Feed): PartId | null {
 /** Null where the file is true as it is. */
 export function boardEntries(
   { kit, board, inventory }: Speech,
-  { feeds, buy }: JudgedPlan,
+  plan: JudgedPlan,
   { steps, dropped }: Changes,
 ): BoardEntries | null {
   if (steps.length === 0) return null;
+  const [feeds, { buy }] = [everyFeed(plan), plan];
   const plugged = new Set(steps.flatMap((step) => (step.kind === 'plug' ? [step.feed.pedal] : [])));
   // Numbers are spoken of only where the file gives some.
-  const isNumbered = board.wiring.some(({ lead }) => lead !== undefined);
+  const isNumbered = everyWired(board).some(({ lead }) => lead !== undefined);
   const [numbers, tails] = [leadNumbers(kit, feeds), leadTails(kit, feeds)];
   const marksOf = (pedal: PedalId) => (isNumbered ? { lead: numbers.get(pedal), tail: tails.get(pedal) } : {});
   const entries = feeds

@@ -1,7 +1,7 @@
 import type { Polarity } from '../../domain/pedal.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { feedMillivolts, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
+import { everyFeed, feedMillivolts, isInletFeed, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
 import { bankOf, firstBankOf, isFedByOwn, unitName, type Inventory } from './inventory.js';
 import { digitalTogether, mixedGrounds } from './shared-grounds.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
@@ -19,7 +19,7 @@ export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
 /** What in this very plan asks for care, one or two sentences each; none for plain leads on plain outputs. */
 export const planCautions = (
   inventory: Inventory,
-  plan: Pick<JudgedPlan, 'feeds' | 'exposures' | 'grounds' | 'runtimes' | 'batteries'>,
+  plan: Pick<JudgedPlan, 'feeds' | 'inlets' | 'exposures' | 'grounds' | 'runtimes' | 'batteries'>,
 ): readonly string[] => [
   ...pluggingCautions(inventory, plan),
   ...noiseCautions(inventory, plan),
@@ -27,18 +27,19 @@ export const planCautions = (
 ];
 
 /** What there is to mind where nothing is plugged. */
-export const nothingMeasured = { feeds: [], grounds: [], runtimes: [], batteries: [] } as const;
+export const nothingMeasured = { feeds: [], inlets: [], grounds: [], runtimes: [], batteries: [] } as const;
 
 /** What to mind while plugging. */
 export function pluggingCautions(
   inventory: Inventory,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes' | 'batteries'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
 ): readonly string[] {
   const kinds = [
     kept,
     ofOwnAdapter,
     eitherWay,
     ofUnknownGround,
+    onOtherSupplies,
     alternating,
     unregulated,
     joins,
@@ -46,7 +47,7 @@ export function pluggingCautions(
     switches,
     chains,
   ];
-  const sentences = kinds.flatMap((kind) => kind(inventory, wiring.feeds));
+  const sentences = kinds.flatMap((kind) => kind(inventory, everyFeed(wiring)));
   return [
     ...new Set([
       ...sentences,
@@ -78,9 +79,12 @@ function kept(inventory: Inventory, feeds: readonly Feed[]): string[] {
 }
 
 /** How long each power bank lasts, and what to mind of it. */
-const powerBanks = (inventory: Inventory, { feeds, runtimes }: Pick<JudgedPlan, 'feeds' | 'runtimes'>): string[] =>
+const powerBanks = (
+  inventory: Inventory,
+  { runtimes, ...plan }: Pick<JudgedPlan, 'feeds' | 'inlets' | 'runtimes'>,
+): string[] =>
   runtimes.map((bank) => {
-    const name = unitName(inventory, feeds, bank).replace(/,$/, '');
+    const name = unitName(inventory, everyFeed(plan), bank).replace(/,$/, '');
     const held = `${decimalOfThousandths(bank.milliwattHours)} Wh, of which ${percentText(bank.asked.usable)} is counted`;
     return (
       `${name} should last about ${hoursText(bank.hours)} h by its ${held}: an estimate from figures, so try it before it ` +
@@ -125,12 +129,24 @@ function eitherWay(inventory: Inventory, feeds: readonly Feed[]): string[] {
 
 function ofUnknownGround(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds
-    .filter((feed) => inventory.pedal(feed.pedal).ground === 'unknown' && !isFedByOwn(inventory, feed))
+    .filter(
+      (feed) => !isInletFeed(feed) && inventory.pedal(feed.pedal).ground === 'unknown' && !isFedByOwn(inventory, feed),
+    )
     .map(
       ({ pedal }) =>
         `Nobody knows the ground of ${inventory.pedalName(pedal)}, so it shares one with no other pedal here: keep it so.`,
     );
 }
+
+/** Supplies that hang on others. */
+const onOtherSupplies = (inventory: Inventory, feeds: readonly Feed[]): string[] =>
+  feeds.filter(isInletFeed).map((feed) => {
+    const name = unitName(inventory, feeds, feed.inletOf).replace(/,$/, '');
+    return (
+      `${name} hangs on ${outputText(inventory, feeds, feed)} and on nothing else: no pedal shares that output or its ground, and ` +
+      'what it gives is measured before a pedal goes on.'
+    );
+  });
 
 const namesOf = (inventory: Inventory, feeds: readonly Feed[]): string =>
   listText(feeds.map(({ pedal }) => inventory.pedalName(pedal)));

@@ -1,5 +1,5 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
+import { everyFeed, feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Changes, Move } from '../../planning/rewire/changes.js';
 import { givenText, isFedByOwn } from './inventory.js';
@@ -71,8 +71,8 @@ function kindsOf({ stays, releads, moves, added, dropped }: Changes): ReadonlyMa
 }
 
 /** Today's feeds and the plan's: units that stand anywhere in them could be mixed up. */
-export const allFeeds = ({ feeds }: Pick<Wiring, 'feeds'>, { moves, steps }: Changes): readonly Feed[] => [
-  ...feeds,
+export const allFeeds = (plan: Pick<Wiring, 'feeds' | 'inlets'>, { moves, steps }: Changes): readonly Feed[] => [
+  ...everyFeed(plan),
   ...moves.map(({ from }) => from),
   ...steps.flatMap((step) => (step.kind === 'pull' ? [step.from] : [])),
 ];

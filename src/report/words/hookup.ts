@@ -6,6 +6,7 @@ import type { Source } from '../../domain/source.js';
 import type { Inventory } from './inventory.js';
 import type { Speech } from './speech.js';
 import { socketsTaken, unitsInUse, type OutputUse, type UnitUse } from './usage.js';
+import { outputsText } from './words.js';
 
 /** One end of a lead, at a pedal. */
 export type LeadEnd = {
@@ -29,6 +30,8 @@ export type UnitHookup = {
   readonly name: string;
   /** The mains socket that it takes, from 1; null for one that stands on none. */
   readonly socket: number | null;
+  /** The output that its inlet hangs on: "Quay 6 output 5"; null for one that has no inlet. */
+  readonly feeder: string | null;
   readonly leads: readonly Lead[];
 };
 
@@ -37,10 +40,18 @@ export function hookupOf({ kit, inventory }: Speech, units: readonly UnitUse[]):
   const feeds = units.flatMap(({ outputs }) => outputs.flatMap((use) => use.feeds));
   const numbers = leadNumbers(kit, feeds);
   const tails = leadTails(kit, feeds);
+  const feederOf = ({ supply, unit }: UnitUse): string | null => {
+    const feed = feeds.find(({ inletOf }) => inletOf?.supply === supply.id && inletOf.unit === unit);
+    const on = units.find((other) => other.supply.id === feed?.supply && other.unit === feed.unit);
+    return feed === undefined || on === undefined
+      ? null
+      : `${unitTitle(inventory, units, on)} ${outputsText(feed.outputs)}`;
+  };
   return units.map((unit, at) => ({
     unit,
     name: unitTitle(inventory, units, unit),
     socket: socketAfter[unit.supply.source.kind](socketsTaken(units.slice(0, at))),
+    feeder: feederOf(unit),
     leads: unit.outputs.map((use) => {
       const number = numbers.get(use.feeds[0].pedal) ?? 0;
       return { number, use, ends: endsOf(number, tails, use) };
@@ -58,9 +69,10 @@ export const withOwnership = (name: string, owned: boolean | null): string =>
 
 export const ownershipWord = (owned: boolean): string => (owned ? 'yours' : 'to buy');
 
-/** What a unit stands on: "mains socket 2", or "own charge". */
-export const standText = ({ socket, unit }: Pick<UnitHookup, 'socket' | 'unit'>): string => {
+/** What a unit stands on: "mains socket 2", "own charge", or the output that feeds it. */
+export const standText = ({ socket, feeder, unit }: Pick<UnitHookup, 'socket' | 'feeder' | 'unit'>): string => {
   if (socket !== null) return `mains socket ${socket}`;
+  if (unit.supply.source.kind === 'fed') return feeder ?? 'no output';
   return unit.supply.source.kind === 'battery' ? 'in the pedal' : 'own charge';
 };
 

@@ -1,7 +1,7 @@
 import type { AskedLabel, Decides, Reach } from '../../planning/ask/decisive-labels.js';
 import { mostDrawn, openLabels, type OpenLabel } from '../../domain/open-labels.js';
 import type { UnknownField } from '../../domain/pedal.js';
-import type { Wiring } from '../../domain/plan.js';
+import { everyFeed, type Wiring } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import { confirmEntries, type Confirm } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
@@ -25,12 +25,12 @@ export type ReadAtHome = {
 /** What to read before anything is plugged in. `labels` say what decides; null where that is not known. */
 export function readAtHome(
   speech: Speech,
-  wiring: Pick<Wiring, 'feeds'>,
+  wiring: Pick<Wiring, 'feeds' | 'inlets'>,
   labels: readonly AskedLabel[] | null,
 ): ReadAtHome {
   const asked = labels ?? openLabels(speech.board);
   const open = asked.filter(({ standing }) => standing !== 'assumed');
-  const entries = confirmEntries(speech.board, speech.inventory, wiring.feeds);
+  const entries = confirmEntries(speech.board, speech.inventory, everyFeed(wiring));
   const groups = [
     ...decidingFirst.map((decides) => ({
       title: labels === null ? undecidedTitle : titles[decides],

@@ -1,7 +1,7 @@
 import type { Board } from '../../domain/board.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Wiring } from '../../domain/plan.js';
+import { everyFeed, type Wiring } from '../../domain/plan.js';
 import { decimalOfThousandths, factorText, type PedalId } from '../../domain/quantities.js';
 import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
@@ -34,10 +34,10 @@ export const confirmAtHome =
   'Nobody has read what follows off a label yet. Read the labels; where one differs, ask again before you plug anything in.';
 
 /** What was assumed or guessed; pedals with the same assumptions share a remark. */
-export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds'>): readonly Remark[] {
+export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds' | 'inlets'>): readonly Remark[] {
   const { board, inventory } = speech;
   const groups = new Map<string, string[]>();
-  for (const entry of confirmEntries(board, inventory, wiring.feeds)) {
+  for (const entry of confirmEntries(board, inventory, everyFeed(wiring))) {
     const text = assumedText(entry.assumed);
     const name = 'pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply);
     if (text !== '') groups.set(text, [...(groups.get(text) ?? []), name]);
@@ -96,7 +96,7 @@ export function groundRemarks({ board, inventory }: Speech, plan: JudgedPlan): r
 /** What holds for this wiring, then what always holds. */
 export const cautionRemarks = (
   { board, inventory }: Speech,
-  wiring: Pick<JudgedPlan, 'feeds' | 'grounds' | 'runtimes' | 'batteries'>,
+  wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
 ): readonly Remark[] => [
   ...pluggingCautions(inventory, wiring).map(withCare),

@@ -87,7 +87,13 @@ function groupStep(
     case 'measure':
       return place.isLast ? onStep(of, group) : measureStep(of, group);
     case 'plug':
-      return plainStep('Connect the pedals', 'Put each plug that was measured into its pedal.', itemsOf(of, group));
+      return first.feed.inletOf === undefined
+        ? plainStep('Connect the pedals', 'Put each plug that was measured into its pedal.', itemsOf(of, group))
+        : plainStep(
+            'Connect the supplies that hang on others',
+            'Put each plug that was measured into the inlet of its supply.',
+            itemsOf(of, group),
+          );
   }
 }
 

@@ -1,5 +1,5 @@
 import { outputsOf } from '../../domain/kit.js';
-import { readFeeds, type Feed } from '../../domain/plan.js';
+import { isInletFeed, readFeeds, type Feed } from '../../domain/plan.js';
 import type { FeedRow } from './feed-row.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
 import { bankOf, isFedByOwn, type Inventory } from './inventory.js';
@@ -16,7 +16,7 @@ export type HookupStep = {
   readonly text: string;
   /** What to do one by one; may be empty. */
   readonly items: readonly string[];
-  /** What to measure in this step; null in all steps but one. */
+  /** What to measure in this step; null where there is nothing to. */
   readonly checks: readonly CheckRow[] | null;
 };
 
@@ -50,11 +50,12 @@ export function hookupSteps(
     }),
   }));
   const switches = plugged.flatMap((unit) => switchTexts(speech, unit));
-  const checks = rows
-    .filter(({ feed }) => !isKept(inventory, feed))
-    .flatMap(({ mark, feed }) => plugChecks(inventory, mark, feed));
+  const plugs = rows.filter(({ feed }) => !isKept(inventory, feed));
+  const inlets = plugs.filter(({ feed }) => isInletFeed(feed));
+  const checksOf = (some: readonly FeedRow[]): readonly CheckRow[] =>
+    some.flatMap(({ mark, feed }) => plugChecks(inventory, mark, feed));
   const leads = plugged.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
-  const hasBank = hookup.some(({ socket }) => socket === null);
+  const hasBank = hookup.some(({ unit }) => unit.supply.source.kind === 'charge');
   const bankOff = hasBank ? ', switch every power bank off' : '';
   const bankOn = hasBank ? ', and switch the power banks on' : '';
   const free = keptPlaces(inventory, rows);
@@ -68,9 +69,10 @@ export function hookupSteps(
       : [plainStep('Set the switches', 'Set these before any lead goes on, and tape them over.', switches)]),
     ...(free.length === 0 ? [] : [plainStep('Keep these places free', 'Plug nothing in here yet.', free)]),
     plainStep('Put the leads on the supplies', 'Mark both ends of each with its number. Connect no pedal yet.', leads),
+    ...(inlets.length === 0 ? [] : feedingSteps(inlets, checksOf(inlets), { bankOn, bankOff })),
     {
       ...plainStep('Measure every plug', `Plug the supplies into the mains one at a time${bankOn}. ${stopText}`),
-      checks,
+      checks: checksOf(plugs.filter(({ feed }) => !isInletFeed(feed))),
     },
     plainStep(
       'Connect the pedals',
@@ -79,6 +81,26 @@ export function hookupSteps(
     plainStep('Switch on', `Plug the supplies in one at a time${bankOn}. ${watchText}`),
   ];
 }
+
+/** What fed supplies give can only be measured once they are fed, and they are only once their own plugs were measured. */
+const feedingSteps = (
+  inlets: readonly FeedRow[],
+  checks: readonly CheckRow[],
+  { bankOn, bankOff }: { readonly bankOn: string; readonly bankOff: string },
+): readonly HookupStep[] => [
+  {
+    ...plainStep(
+      'Measure the plugs for supplies',
+      `These go into supplies that hang on others. Plug the supplies into the mains one at a time${bankOn}. ${stopText}`,
+    ),
+    checks,
+  },
+  plainStep(
+    'Connect the supplies that hang on others',
+    `Pull every supply from the mains again${bankOff}. Put each plug into the inlet that it was measured for.`,
+    inlets.map(({ mark, pedal }) => `Lead ${mark}: ${pedal}.`),
+  ),
+];
 
 /** Whether nothing is plugged in there yet. */
 export const isKept = (inventory: Inventory, { pedal }: Feed): boolean => inventory.pedal(pedal).kept !== null;

@@ -1,3 +1,4 @@
+import type { UnitRef } from '../../domain/inlet.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths, type PartId } from '../../domain/quantities.js';
 import { safeJson } from './safe-text.js';
@@ -10,7 +11,7 @@ export function wiringEntry(
   battery: PartId | null = null,
 ): string {
   const fields = [
-    `pedal: ${word(feed.pedal)}`,
+    ...(feed.inletOf === undefined ? [`pedal: ${word(feed.pedal)}`] : inletFields(feed.inletOf)),
     ...(battery === null ? [`supply: ${word(feed.supply)}`] : [`battery: ${word(battery)}`]),
     ...(isOwn ? [] : placeFields(feed)),
     ...(feed.join === null ? [] : [`join: {mode: ${feed.join.mode}, part: ${word(feed.join.part)}}`]),
@@ -21,6 +22,8 @@ export function wiringEntry(
   ];
   return `- {${fields.join(', ')}}`;
 }
+
+const inletFields = ({ supply, unit }: UnitRef): readonly string[] => [`inlet: ${word(supply)}`, `inletUnit: ${unit}`];
 
 /** Which outputs, and what they give; of the adapter that a pedal came with nobody says. */
 const placeFields = (feed: Feed): readonly string[] => [

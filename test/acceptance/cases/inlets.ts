@@ -17,7 +17,11 @@ export const inletCases: readonly Case[] = [
     says: 'inlet: a converter lead on an output of 5 V feeds a pedal of 9 V, and is a supply in use',
     pedals: [drive],
     supplies: [five(1, 500), converter(6)],
-    answer: plan('16.00', { bricks: 2 }, { supplies: { five: 1, step: 1 }, feeds: { a: { supply: 'step', volts: 9 } } }),
+    answer: plan(
+      '16.00',
+      { bricks: 2 },
+      { supplies: { five: 1, step: 1 }, feeds: { a: { supply: 'step', volts: 9 } } },
+    ),
   },
   {
     says: 'inlet: it draws what it states, whatever hangs on the supply',
@@ -41,7 +45,11 @@ export const inletCases: readonly Case[] = [
   {
     says: 'inlet: it counts in the totals of what feeds it',
     pedals: [drive, pedal('B', 5, 100)],
-    supplies: [box('five', 10, [apart(2, '5/500')], 'total: {milliamps: 599}'), converter(6), adapter('nine', 40, '9/100')],
+    supplies: [
+      box('five', 10, [apart(2, '5/500')], 'total: {milliamps: 599}'),
+      converter(6),
+      adapter('nine', 40, '9/100'),
+    ],
     answer: plan('26.00', { bricks: 3 }, { supplies: { five: 2, step: 1 } }),
   },
   {
@@ -133,7 +141,11 @@ export const inletCases: readonly Case[] = [
   },
   {
     says: 'inlet: the common ground of a fed supply is one of its own',
-    pedals: [pedal('A', 9, 10, 'ground: positive'), pedal('B', 9, 10, 'digital: true'), pedal('C', 9, 10, 'highGain: true')],
+    pedals: [
+      pedal('A', 9, 10, 'ground: positive'),
+      pedal('B', 9, 10, 'digital: true'),
+      pedal('C', 9, 10, 'highGain: true'),
+    ],
     supplies: [
       box('twelve', 30, [apart(3, '12/500'), apart(1, '9/100')]),
       box(

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { acceptsVenue, acceptsVenues, isOfOnePedal, natureOf } from '../../../src/domain/source.js';
-import { onMains, volts } from '../../support/builders.js';
+import { fedBy, onMains, volts } from '../../support/builders.js';
 
 describe('a source', () => {
   it.each([
@@ -26,13 +26,19 @@ describe('a source', () => {
   });
 
   it('that a pedal came with counts as one on mains, and feeds that pedal alone', () => {
-    expect(natureOf({ kind: 'adapter', volts: null })).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'its pedal' });
+    expect(natureOf({ kind: 'adapter', volts: null })).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'its pedal', feedsInlets: false });
     expect(acceptsVenue({ kind: 'adapter', volts: null }, volts(230))).toBe(false);
     expect(acceptsVenue({ kind: 'adapter', volts: { from: volts(220), to: volts(240) } }, volts(230))).toBe(true);
     expect([isOfOnePedal({ kind: 'adapter', volts: null }), isOfOnePedal(onMains().source)]).toEqual([true, false]);
   });
 
+  it('that is an output of another supply takes no socket, feeds by plugs and no inlet', () => {
+    const { source } = fedBy();
+    expect(natureOf(source)).toEqual({ bricks: 1, sockets: 0, wayStartsAt: 'plug', feedsInlets: false });
+    expect(acceptsVenues(source, [volts(120), volts(230)])).toBe(true);
+  });
+
   it('on mains makes a brick of a unit, which takes a socket and feeds by plugs', () => {
-    expect(natureOf(onMains(100, 240).source)).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'plug' });
+    expect(natureOf(onMains(100, 240).source)).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'plug', feedsInlets: true });
   });
 });

@@ -17,7 +17,8 @@ const searches: readonly (readonly [string, Search])[] = [
 ];
 
 /** Batteries the compact program does not know. */
-const isCompact = ({ supplies }: Question): boolean => supplies.every(({ supply }) => supply.source.kind !== 'battery');
+const isCompact = ({ supplies }: Question): boolean =>
+  supplies.every(({ supply }) => !['battery', 'fed'].includes(supply.source.kind));
 
 describe.each(searches)('by %s', (by, search) => {
   it.each(Object.entries(allCases))('%s: as worked out by hand', async (_, cases) => {

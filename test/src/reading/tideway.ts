@@ -75,6 +75,7 @@ export const expectedBoard = {
   ],
   gear: { supplies: [], parts: [] },
   owned: { supplies: new Map([['quay-6', 1]]), parts: new Map([['flip', 1]]) },
+  inlets: [],
   wiring: [
     {
       pedal: 'estuary-echo',

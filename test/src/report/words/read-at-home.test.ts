@@ -78,6 +78,6 @@ describe('what is to be read at home', () => {
       ['Taken to be so: see whether the label agrees', ['alder', 'dogwood', 'five']],
     ]);
     const known = kitOf(boardOf([pedalOf('elder')]), catalogueOf([]));
-    expect(readAtHome(speechOf(known), { feeds: [] }, null)).toEqual({ groups: [], where: null });
+    expect(readAtHome(speechOf(known), { feeds: [], inlets: [] }, null)).toEqual({ groups: [], where: null });
   });
 });
