@@ -63,9 +63,15 @@ const doubled = ({ board, catalogue }: Both): Both => ({
 });
 
 const doubledSupplies = (supplies: readonly Data[]): readonly Data[] =>
-  supplies.map((supply) => mapped(doubledCharge(doubledTotal(supply)), 'banks', (banks) => banks.map(doubledBank)));
+  supplies.map((supply) =>
+    mapped(doubledInlet(doubledCharge(doubledTotal(supply))), 'banks', (banks) => banks.map(doubledBank)),
+  );
 const doubledCharge = (data: Data): Data =>
   data['charge'] === undefined ? data : { ...data, charge: doubledFields(data['charge'] as Data, ['wattHours']) };
+const doubledInlet = (data: Data): Data =>
+  data['inlet'] === undefined
+    ? data
+    : { ...data, inlet: doubledFields(data['inlet'] as Data, ['milliamps', 'startup']) };
 const doubledBank = (bank: Data): Data =>
   mapped(doubledTotal(bank), 'settings', (all) => all.map((one) => doubledFields(one, ['milliamps'])));
 const doubledTotal = (data: Data): Data =>

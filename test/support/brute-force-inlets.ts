@@ -32,13 +32,21 @@ export function inletHookupsOf(
   parts: readonly Part[],
   policy: Policy,
 ): readonly Hookup[] {
-  const { source } = fed;
-  if (source.kind !== 'fed') return [];
+  const like = inletLike(fed, number);
+  if (like === null) return [];
+  return hookupsOf([like], feeder, parts, policy)
+    .filter(({ join }) => join === null)
+    .map((hookup) => ({ ...hookup, inletOf: { supply: fed.id, unit: number } }));
+}
+
+/** The inlet as a pedal; null for a supply that has none. */
+export function inletLike({ id, name, source }: Supply, number: number): Pedal | null {
+  if (source.kind !== 'fed') return null;
   const { power, plug, polarity, accepts, microamps, startup } = source.inlet;
-  const like: Pedal = {
+  return {
     ...nothingMoreStated,
-    id: pedalId(`inlet of ${fed.id} ${number}`),
-    name: `${fed.name} inlet`,
+    id: pedalId(`inlet of ${id} ${number}`),
+    name: `${name} inlet`,
     power,
     polarity,
     inlet: plug,
@@ -47,7 +55,4 @@ export function inletHookupsOf(
     draw: { kind: 'flat', microamps },
     startup,
   };
-  return hookupsOf([like], feeder, parts, policy)
-    .filter(({ join }) => join === null)
-    .map((hookup) => ({ ...hookup, inletOf: { supply: fed.id, unit: number } }));
 }

@@ -9,13 +9,29 @@ import { isOfOnePedal } from '../../src/domain/source.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from './brute-force-hookups.js';
 import { behind } from './brute-force-leads.js';
-import { bricksAmong, socketsAmong } from './brute-force-sources.js';
+import { bricksAmong, mayFeedInlets, socketsAmong } from './brute-force-sources.js';
+import { inletLike } from './brute-force-inlets.js';
+import { isOfInlet } from './wired.js';
 import { fits, newUnit, withHookup, type Unit } from './brute-force-unit.js';
 
-/** True when the wiring keeps every rule, for some position of every switch that it leaves open. */
+/** True when the wiring, inlets included, keeps every rule, for some position of every switch that it leaves open. */
 export function isSound(board: Board, catalogue: Catalogue | null, wiring: readonly WiredFeed[]): boolean {
-  return keepsLimits(board, catalogue, wiring) && unitsOf(wiring).every((unit) => isSoundUnit(board, catalogue, unit));
+  return (
+    keepsLimits(board, catalogue, wiring) &&
+    unitsOf(wiring).every((unit) => isSoundUnit(board, catalogue, unit)) &&
+    unitsOf(wiring).every(([{ supply, unit }]) => isFed(board, catalogue, wiring, { supply, unit }))
+  );
 }
+
+/** A fed unit has an inlet that hangs somewhere. */
+const isFed = (
+  board: Board,
+  catalogue: Catalogue | null,
+  wiring: readonly WiredFeed[],
+  { supply, unit }: Pick<WiredFeed, 'supply' | 'unit'>,
+): boolean =>
+  suppliesOf(board, catalogue).find(({ id }) => id === supply)?.source.kind !== 'fed' ||
+  wiring.some((feed) => isOfInlet(feed) && feed.inletOf.supply === supply && feed.inletOf.unit === unit);
 
 type Outlet = readonly [WiredFeed, ...WiredFeed[]];
 
@@ -50,7 +66,9 @@ function isSoundUnit(board: Board, catalogue: Catalogue | null, feeds: Outlet): 
 /** The hookups that the outlet may be. A pedal with its adapters is a pedal with another inlet. */
 function allowed(board: Board, catalogue: Catalogue | null, supply: Supply, outlet: Outlet): readonly Hookup[] {
   const parts = partsOf(board, catalogue);
-  const pedals = outlet.map((feed) => withAdapters(board, parts, feed));
+  const pedals = outlet.map((feed) => withAdapters(board, catalogue, parts, feed));
+  if (outlet.some(isOfInlet) && (outlet.length > 1 || outlet[0].join !== null || !mayFeedInlets(supply.source)))
+    return [];
   if (isOfOnePedal(supply.source) && outlet.some(({ adapters }) => adapters.length > 0)) return [];
   const known = pedals.filter((pedal) => pedal !== null);
   if (known.length < pedals.length) return [];
@@ -81,8 +99,14 @@ const partsOf = (board: Board, catalogue: Catalogue | null): ReadonlyMap<string,
   new Map([...board.gear.parts, ...(catalogue?.parts ?? [])].map((part) => [part.id, part]));
 
 /** Null when the adapters do not lead to the inlet. @throws RangeError for an unknown polarity, which no one way is right for */
-function withAdapters({ pedals }: Board, parts: ReadonlyMap<string, Part>, feed: WiredFeed): Pedal | null {
-  let pedal = pedals.find(({ id }) => id === feed.pedal);
+function withAdapters(
+  board: Board,
+  catalogue: Catalogue | null,
+  parts: ReadonlyMap<string, Part>,
+  feed: WiredFeed,
+): Pedal | null {
+  const { pedals } = board;
+  let pedal = pedals.find(({ id }) => id === feed.pedal) ?? inletIn(board, catalogue, feed);
   if (pedal === undefined || feed.adapters.length > 2) return null;
   if (pedal.polarity === 'unknown') throw new RangeError(`${pedal.id} may have either polarity`);
   let { polarity } = pedal;
@@ -93,6 +117,12 @@ function withAdapters({ pedals }: Board, parts: ReadonlyMap<string, Part>, feed:
     pedal = { ...pedal, inlet: part.fits, polarity };
   }
   return pedal;
+}
+
+function inletIn(board: Board, catalogue: Catalogue | null, feed: WiredFeed): Pedal | undefined {
+  const of = isOfInlet(feed) ? feed.inletOf : null;
+  const supply = suppliesOf(board, catalogue).find(({ id }) => id === of?.supply);
+  return supply === undefined || of === null ? undefined : (inletLike(supply, of.unit) ?? undefined);
 }
 
 /** The rules `stock` and `limit`. Units are numbered with the owned ones first, so a higher number is a bought one. */

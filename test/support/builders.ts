@@ -182,7 +182,9 @@ export function policyOf(more: Partial<Policy> = {}): Policy {
 }
 
 /** A supply that hangs on another one by an inlet of 9 V, 100 mA. */
-export const fedBy = (changes: Partial<Inlet> = {}): { readonly source: Extract<Source, { readonly kind: 'fed' }> } => ({
+export const fedBy = (
+  changes: Partial<Inlet> = {},
+): { readonly source: Extract<Source, { readonly kind: 'fed' }> } => ({
   source: {
     kind: 'fed',
     inlet: {

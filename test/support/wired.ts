@@ -1,4 +1,4 @@
-import type { WiredFeed } from '../../src/domain/board.js';
+import type { Board, WiredFeed, WiredInlet } from '../../src/domain/board.js';
 import { feedMillivolts, type Feed } from '../../src/domain/plan.js';
 import { pedalId, supplyId } from '../../src/domain/quantities.js';
 import { volts } from './builders.js';
@@ -31,4 +31,14 @@ export const wiredOf = (feed: Feed): WiredFeed => ({
   join: feed.join,
   chain: feed.chain,
   adapters: feed.adapters,
+  ...(feed.inletOf !== undefined && { inletOf: feed.inletOf }),
 });
+
+/** The board plugged so, inlets among the rest. */
+export const pluggedAs = (board: Board, wired: readonly WiredFeed[]): Board => ({
+  ...board,
+  wiring: wired.filter((feed) => !isOfInlet(feed)),
+  inlets: wired.filter(isOfInlet),
+});
+
+export const isOfInlet = (feed: WiredFeed): feed is WiredInlet => 'inletOf' in feed;

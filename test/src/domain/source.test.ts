@@ -26,7 +26,12 @@ describe('a source', () => {
   });
 
   it('that a pedal came with counts as one on mains, and feeds that pedal alone', () => {
-    expect(natureOf({ kind: 'adapter', volts: null })).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'its pedal', feedsInlets: false });
+    expect(natureOf({ kind: 'adapter', volts: null })).toEqual({
+      bricks: 1,
+      sockets: 1,
+      wayStartsAt: 'its pedal',
+      feedsInlets: false,
+    });
     expect(acceptsVenue({ kind: 'adapter', volts: null }, volts(230))).toBe(false);
     expect(acceptsVenue({ kind: 'adapter', volts: { from: volts(220), to: volts(240) } }, volts(230))).toBe(true);
     expect([isOfOnePedal({ kind: 'adapter', volts: null }), isOfOnePedal(onMains().source)]).toEqual([true, false]);
@@ -39,6 +44,11 @@ describe('a source', () => {
   });
 
   it('on mains makes a brick of a unit, which takes a socket and feeds by plugs', () => {
-    expect(natureOf(onMains(100, 240).source)).toEqual({ bricks: 1, sockets: 1, wayStartsAt: 'plug', feedsInlets: true });
+    expect(natureOf(onMains(100, 240).source)).toEqual({
+      bricks: 1,
+      sockets: 1,
+      wayStartsAt: 'plug',
+      feedsInlets: true,
+    });
   });
 });

@@ -2,29 +2,29 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import type { Board, WiredFeed } from '../../../../src/domain/board.js';
-import { feedMillivolts } from '../../../../src/domain/plan.js';
+import type { WiredFeed } from '../../../../src/domain/board.js';
+import { everyFeed, feedMillivolts } from '../../../../src/domain/plan.js';
 import { millivolts } from '../../../../src/domain/quantities.js';
 import { rules, type Rule } from '../../../../src/domain/rules.js';
 import type { Supply } from '../../../../src/domain/supply.js';
 import { check } from '../../../../src/planning/check/check.js';
-import { largerCase, readCase, tinyCase, type Case } from '../../../support/arbitraries.js';
+import { largerCase, read, readCase, tinyCase, type Case } from '../../../support/arbitraries.js';
+import { fedCase } from '../../../support/arbitrary-fed.js';
 import { choice, pick } from '../../../support/arbitrary-choices.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { isSound } from '../../../support/brute-force-judge.js';
 import { sharedChoose } from '../../../support/choosing.js';
-import { wiredOf } from '../../../support/wired.js';
+import { isOfInlet, pluggedAs, wiredOf } from '../../../support/wired.js';
 import { share, trying, tryingUntil } from '../../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 300;
 
-const wiredAs = (board: Board, wiring: readonly WiredFeed[]): Board => ({ ...board, wiring });
-
 describe('a plan of choose, plugged as it says', () => {
   it.each([
     { what: 'tiny boards', cases: tinyCase },
     { what: 'larger boards', cases: largerCase(6, 4) },
+    { what: 'boards with fed supplies', cases: fedCase(4, 4) },
   ])('is safe, and is read as it was planned: $what', async ({ cases }) => {
     const seen = { feeds: 0, chained: 0, joined: 0, adapted: 0 };
     await fc.assert(
@@ -32,7 +32,7 @@ describe('a plan of choose, plugged as it says', () => {
         const answer = await choose(board, catalogue, { partial: true });
         if (answer.kind !== 'plan') throw new Error('a plan that may leave out every pedal always exists');
         const { feeds, unpowered, exposed, score, buy } = answer.wiring;
-        const checked = check(kitOf(wiredAs(board, feeds.map(wiredOf)), catalogue));
+        const checked = check(kitOf(pluggedAs(board, everyFeed(answer.wiring).map(wiredOf)), catalogue));
         expect(checked).toMatchObject({ status: 'safe', findings: [] });
         expect(checked.wiring).toMatchObject({ unpowered, exposed, score: { ...score } });
         expect(new Set(checked.wiring.buy.parts)).toEqual(new Set(buy.parts));
@@ -86,6 +86,7 @@ function moved(of: Case, wiring: readonly WiredFeed[], move: Move): readonly Wir
   const there = wiring.find((one) => one.supply === supply.id && one.unit === unit && one.outputs[0] === output);
   const chains = { kept: wired.chain, neighbours: there?.chain ?? null, none: null };
   return wiring.with(wiring.indexOf(wired), {
+    ...(isOfInlet(wired) && { inletOf: wired.inletOf }),
     pedal: wired.pedal,
     supply: supply.id,
     unit,
@@ -116,18 +117,22 @@ describe('a wiring that is broken on purpose', () => {
     const broken = new Set<Rule>();
     const { enough, parameters } = tryingUntil(3 * runs, () => broken.size === rules.length);
     fc.assert(
-      fc.property(readCase, fc.array(moves, { minLength: count, maxLength: count }), (of, all) => {
-        if (enough()) return;
-        const found = bruteForce(of.board, of.catalogue, { aim: 'cost', partial: true });
-        if (found.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
-        const before = found.feeds.map(wiredOf);
-        expect(isSound(of.board, of.catalogue, before)).toBe(true);
-        const wiring = all.reduce<readonly WiredFeed[]>((so, move) => moved(of, so, move), before);
-        const { status, findings } = check(kitOf(wiredAs(of.board, wiring), of.catalogue));
-        expect(status).toBe(isSound(of.board, of.catalogue, wiring) ? 'safe' : 'unsafe');
-        seen[status] += 1;
-        for (const { rule } of findings) broken.add(rule);
-      }),
+      fc.property(
+        fc.oneof(readCase, fedCase(3, 3).map(read)),
+        fc.array(moves, { minLength: count, maxLength: count }),
+        (of, all) => {
+          if (enough()) return;
+          const found = bruteForce(of.board, of.catalogue, { aim: 'cost', partial: true });
+          if (found.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
+          const before = found.feeds.map(wiredOf);
+          expect(isSound(of.board, of.catalogue, before)).toBe(true);
+          const wiring = all.reduce<readonly WiredFeed[]>((so, move) => moved(of, so, move), before);
+          const { status, findings } = check(kitOf(pluggedAs(of.board, wiring), of.catalogue));
+          expect(status).toBe(isSound(of.board, of.catalogue, wiring) ? 'safe' : 'unsafe');
+          seen[status] += 1;
+          for (const { rule } of findings) broken.add(rule);
+        },
+      ),
       parameters,
     );
     expect(seen.safe).toBeGreaterThan(share(runs / 6));

@@ -1,11 +1,12 @@
 /** Rules that speak of several outputs, or of several pedals. */
 import { ownBatteryOf } from '../../../../src/domain/own-battery.js';
-import { microampHours, pedalId } from '../../../../src/domain/quantities.js';
+import { microampHours, pedalId, supplyId } from '../../../../src/domain/quantities.js';
 import type { WiredFeed } from '../../../../src/domain/board.js';
 import {
   bankOf,
   currentTotal,
   factor,
+  fedBy,
   listed,
   milliamps,
   onCharge,
@@ -13,10 +14,11 @@ import {
   pedalOf,
   powerTotal,
   settingOf,
+  supplyOf,
   volts,
 } from '../../../support/builders.js';
 import { box, boxOf, fan, one, pairWith, stack, twin } from '../given.js';
-import { plug, ruleCase, type RuleCase } from './plugged-case.js';
+import { plug, plugInlet, ruleCase, type RuleCase } from './plugged-case.js';
 
 const alone: readonly WiredFeed[] = [plug('one')];
 const apart: readonly WiredFeed[] = [plug('one'), plug('two', { outputs: [2] })];
@@ -53,7 +55,32 @@ const both = [settingOf(9, 100), settingOf(12, 100)];
 const wide = pairWith({ accepts: listed(9, 12) });
 const positive = pairWith({ ground: 'positive' });
 
+/** A pedal on a supply that hangs on the box by an inlet of 9 V. */
+const onLock = (milliampsDrawn: number) => ({
+  pedals: one(50),
+  supplies: [
+    box(2),
+    supplyOf('lock', 10, [bankOf(1, [settingOf(9, 60)])], fedBy({ microamps: milliamps(milliampsDrawn) })),
+  ],
+  owned: { box: 1, lock: 1 },
+  wiring: [{ ...plug('one'), supply: supplyId('lock') }],
+});
+
 export const ofOneUnit: readonly RuleCase[] = [
+  ruleCase('inlet', 'of a supply that hangs on nothing', onLock(100), { inlets: [plugInlet('lock')] }),
+  ruleCase('inlet', 'by what it draws', { ...onLock(100.001), inlets: [plugInlet('lock')] }, onLock(100)),
+  ruleCase(
+    'inlet',
+    'beside a pedal on one ground',
+    {
+      ...onLock(100),
+      pedals: pairWith(),
+      supplies: [box(2, { isolated: false }), ...onLock(100).supplies.slice(1)],
+      wiring: [...onLock(100).wiring, plug('two', { outputs: [2] })],
+      inlets: [plugInlet('lock')],
+    },
+    { supplies: onLock(100).supplies },
+  ),
   ruleCase(
     'total',
     'of the supply in mA',

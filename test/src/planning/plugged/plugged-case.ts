@@ -1,5 +1,6 @@
-import type { Board, Catalogue, WiredFeed } from '../../../../src/domain/board.js';
-import { partId } from '../../../../src/domain/quantities.js';
+import type { Board, Catalogue, WiredFeed, WiredInlet } from '../../../../src/domain/board.js';
+import { inletId } from '../../../../src/domain/inlet.js';
+import { partId, supplyId } from '../../../../src/domain/quantities.js';
 import type { Rule } from '../../../../src/domain/rules.js';
 import { volts } from '../../../support/builders.js';
 import { wiredOn } from '../../../support/wired.js';
@@ -25,14 +26,24 @@ export const plug = (pedal: string, more: Plugged = {}): WiredFeed =>
   });
 
 /** A board with one owned unit of the supply "box", unless it is said otherwise, and how it is plugged. */
-export type PluggedCase = Given & { readonly wiring: readonly WiredFeed[] };
+export type PluggedCase = Given & {
+  readonly wiring: readonly WiredFeed[];
+  /** None when left out. */
+  readonly inlets?: readonly WiredInlet[];
+};
 
-export function pluggedCase({ wiring, ...given }: PluggedCase): {
+/** The inlet of unit 1 of a supply, plugged as a pedal is. */
+export const plugInlet = (supply: string, more: Plugged = {}): WiredInlet => {
+  const inletOf = { supply: supplyId(supply), unit: 1 };
+  return { ...plug(inletId(inletOf), more), inletOf };
+};
+
+export function pluggedCase({ wiring, inlets = [], ...given }: PluggedCase): {
   readonly board: Board;
   readonly catalogue: Catalogue;
 } {
   const { board, catalogue } = caseOf({ owned: { box: 1 }, ...given });
-  return { board: { ...board, wiring }, catalogue };
+  return { board: { ...board, wiring, inlets }, catalogue };
 }
 
 /** The same but for what is changed: once a rule is broken, once it is kept. */

@@ -104,6 +104,7 @@ const promised = {
       startup: { unit: 'mA', load: 354, factor: 1, planned: 354, rating: 1800, percent: 20 },
     },
   ],
+  inlets: [],
 };
 
 type Printed = { readonly status: string; readonly findings: readonly { rule: string; numbers: unknown }[] };

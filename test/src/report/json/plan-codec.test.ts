@@ -83,6 +83,7 @@ const promised = {
   reasons: [],
   gap: null,
   runtimes: [],
+  inlets: [],
 };
 
 describe('the answer as JSON', () => {

@@ -41,7 +41,7 @@ describe('a board that one pedal was added to', () => {
         },
       ],
     });
-    expect(Object.keys(printed).slice(-5)).toEqual(['gap', 'stays', 'moves', 'steps', 'runtimes']);
+    expect(Object.keys(printed).slice(-6)).toEqual(['gap', 'stays', 'moves', 'steps', 'runtimes', 'inlets']);
     const steps = printed['steps'] as readonly { readonly step: string }[];
     expect(steps.map(({ step }) => step)).toEqual([
       ...['mains off', 'pull', 'lay', 'lay', 'mains on', 'measure', 'measure', 'mains off', 'plug', 'plug', 'mains on'],
