@@ -1,11 +1,11 @@
 /** What one output, or one pair of joined outputs, can feed: all rules that need no look at the rest of the supply. */
 import type { Policy } from '../../src/domain/board.js';
+import type { UnitRef } from '../../src/domain/inlet.js';
 import type { Part } from '../../src/domain/part.js';
 import type { Pedal, Polarity, Power } from '../../src/domain/pedal.js';
 import type { Factor, Millivolts } from '../../src/domain/quantities.js';
 import type { Bank, JoinMode, Setting, Supply } from '../../src/domain/supply.js';
 import { behind, tailsTo, type Tail } from './brute-force-leads.js';
-import type { InletOf } from './brute-force-inlets.js';
 import { mayBeUsed } from './brute-force-sources.js';
 
 /** One output in use: the index of its bank in the supply, and how it is set. */
@@ -27,7 +27,7 @@ export type Hookup = {
   /** When all start at once, in the same unit: each pedal's startup, or its load where that is more. */
   readonly surge: number;
   /** There only where it is the inlet of this fed unit that hangs there, as a pedal. */
-  readonly inletOf?: InletOf;
+  readonly inletOf?: UnitRef;
 };
 
 /** @throws RangeError when the value is not a safe integer, so that no comparison is ever inexact. */

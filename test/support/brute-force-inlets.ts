@@ -2,16 +2,13 @@
 import type { Policy } from '../../src/domain/board.js';
 import type { Part } from '../../src/domain/part.js';
 import { nothingMoreStated, type Pedal } from '../../src/domain/pedal.js';
-import { pedalId, type SupplyId } from '../../src/domain/quantities.js';
+import { pedalId } from '../../src/domain/quantities.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from './brute-force-hookups.js';
 import type { Unit } from './brute-force-unit.js';
 
 /** A fed unit in use, and its number among those of its supply. */
 export type UnfedUnit = { readonly supply: Supply; readonly number: number };
-
-/** Which unit's inlet a hookup is about. */
-export type InletOf = { readonly supply: SupplyId; readonly unit: number };
 
 /** The first fed unit in use whose inlet hangs on nothing yet; null when there is none. */
 export function firstUnfed(units: readonly Unit[]): UnfedUnit | null {

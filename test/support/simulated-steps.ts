@@ -10,6 +10,7 @@ import type { Pedal, Polarity } from '../../src/domain/pedal.js';
 import type { Feed } from '../../src/domain/plan.js';
 import type { PedalId } from '../../src/domain/quantities.js';
 import type { Bank, Supply } from '../../src/domain/supply.js';
+import { inletLike } from './brute-force-inlets.js';
 import type { ReplugStep } from '../../src/planning/rewire/steps.js';
 
 type Spot = { readonly supply: string; readonly unit: number };
@@ -62,7 +63,7 @@ class ModelBoard {
     const parts = [...board.gear.parts, ...catalogue.parts];
     this.#reversing = new Set(parts.filter(({ reverses }) => reverses).map(({ id }) => id));
     this.hanging = new Map(today.map((feed) => [feed.pedal, feed]));
-    this.#on = new Set(today.filter((feed) => !this.isBattery(feed)).map(unitKey));
+    this.#on = new Set(today.filter((feed) => !this.isBattery(feed) && !this.#isFed(feed)).map(unitKey));
     const disputed = new Set<string>();
     const note = <Value>(known: Map<string, Value>, key: string, value: Value): void => {
       if (known.has(key) && known.get(key) !== value) disputed.add(key);
@@ -80,7 +81,18 @@ class ModelBoard {
     }
   }
 
-  isOn = (spot: Spot): boolean => this.#on.has(unitKey(spot));
+  /** On the mains or switched on; of a fed supply, whether its inlet hangs on what is. */
+  isOn = (spot: Spot): boolean => {
+    if (!this.#isFed(spot)) return this.#on.has(unitKey(spot));
+    const inlet = [...this.hanging.values()].find(
+      ({ inletOf }) => inletOf?.supply === spot.supply && inletOf.unit === spot.unit,
+    );
+    return inlet !== undefined && this.isOn(inlet);
+  };
+
+  #isFed({ supply: id }: Spot): boolean {
+    return this.#supplies.some((supply) => supply.id === id && supply.source.kind === 'fed');
+  }
 
   /** A battery in the pedal, which nobody switches. */
   isBattery = ({ supply: id }: Spot): boolean =>
@@ -89,10 +101,16 @@ class ModelBoard {
   take(step: ReplugStep): void {
     switch (step.kind) {
       case 'mains off':
-        for (const unit of step.units) this.#on.delete(unitKey(unit));
+        for (const unit of step.units) {
+          demand(!this.#isFed(unit), 'it has no mains plug');
+          this.#on.delete(unitKey(unit));
+        }
         return;
       case 'mains on':
-        for (const unit of step.units) this.#on.add(unitKey(unit));
+        for (const unit of step.units) {
+          demand(!this.#isFed(unit), 'it has no mains plug');
+          this.#on.add(unitKey(unit));
+        }
         return;
       case 'pull':
         demand(
@@ -188,9 +206,18 @@ class ModelBoard {
   }
 
   #pedal(id: PedalId): Pedal {
-    const pedal = this.#board.pedals.find((each) => each.id === id);
-    if (pedal === undefined) throw new Error(`there is no pedal ${id}`);
+    const pedal = this.#board.pedals.find((each) => each.id === id) ?? this.#inlet(id);
+    if (pedal === null) throw new Error(`there is no pedal ${id}`);
     return pedal;
+  }
+
+  #inlet(id: PedalId): Pedal | null {
+    for (const supply of this.#supplies)
+      for (let unit = 1; unit <= 9; unit += 1) {
+        const like = inletLike(supply, unit);
+        if (like?.id === id) return like;
+      }
+    return null;
   }
 
   #bank({ supply }: Spot, output: number): Bank {

@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { compareScores } from '../../../../src/domain/aim.js';
+import type { Board, WiredFeed } from '../../../../src/domain/board.js';
+import { kitOf } from '../../../../src/domain/kit.js';
+import { everyFeed } from '../../../../src/domain/plan.js';
+import { rewire } from '../../../../src/planning/rewire/rewire.js';
+import { todaysWiring } from '../../../../src/planning/today/todays-wiring.js';
+import { verifyProof } from '../../../../src/proof/verify-proof.js';
+import { read, type Case } from '../../../support/arbitraries.js';
+import { fedCase } from '../../../support/arbitrary-fed.js';
+import { bruteForce } from '../../../support/brute-force.js';
+import { bruteForceMoves } from '../../../support/brute-force-moves.js';
+import { share, trying } from '../../../support/runs.js';
+import { carriedOut } from '../../../support/simulated-steps.js';
+import { Tally } from '../../../support/tally.js';
+import { isOfInlet, pluggedAs, wiredOf } from '../../../support/wired.js';
+
+/** A board on which some pedals are plugged as a plan for another aim has them, with all that this plan uses owned. */
+function pluggedToday({ board, catalogue }: Case, die: number): Board {
+  const today = bruteForce(board, catalogue, { aim: die % 2 === 0 ? 'quiet' : 'bricks', partial: true });
+  if (today.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
+  const owned = new Map(board.owned.supplies);
+  for (const { supply, unit } of today.feeds) owned.set(supply, Math.max(unit, owned.get(supply) ?? 0));
+  const wired = today.feeds.map(wiredOf).filter((feed, at) => isOfInlet(feed) || (die >> at) % 3 > 0);
+  const feedsPedals = (of: { readonly supply: string; readonly unit: number }): boolean =>
+    wired.some((feed) => !isOfInlet(feed) && feed.supply === of.supply && feed.unit === of.unit);
+  const inUse = (feed: WiredFeed): boolean => !isOfInlet(feed) || feedsPedals(feed.inletOf);
+  return pluggedAs({ ...board, owned: { ...board.owned, supplies: owned } }, wired.filter(inUse));
+}
+
+describe('re-plugging a board with fed supplies', () => {
+  it('is as good as brute force finds it, proven so, and done in safe steps', async () => {
+    const seen = new Tally();
+    const counts = { steps: 0, switches: 0, measured: 0, stayedOn: 0 };
+    const runs = 500;
+    await fc.assert(
+      fc.asyncProperty(fedCase(3, 3).map(read), fc.nat(), fc.boolean(), async (of, die, partial) => {
+        const board = pluggedToday(of, die);
+        const kit = kitOf(board, of.catalogue);
+        const expected = bruteForceMoves(board, of.catalogue, { partial });
+        const answer = await rewire(kit, { partial, proof: true });
+        expect(answer.kind).toBe(expected === null ? 'impossible' : 'plan');
+        seen.add(answer.kind);
+        if (answer.kind !== 'plan' || expected === null) return;
+        expect(answer.gap).toBe(null);
+        expect(compareScores(answer.wiring.score, expected, 'moves', board.policy)).toBe(0);
+        if (answer.proof !== undefined)
+          expect(verifyProof(board, of.catalogue, answer.proof, answer.wiring.score)).toMatchObject({ kind: 'holds' });
+        const steps = answer.changes?.steps ?? [];
+        const hung = carriedOut(steps, todaysWiring(kit).feeds, board, of.catalogue, counts);
+        const planned = everyFeed(answer.wiring).filter(
+          ({ pedal }) => !board.pedals.some(({ id, kept }) => id === pedal && kept !== null),
+        );
+        expect(new Set(hung.keys())).toEqual(new Set(planned.map(({ pedal }) => pedal)));
+        if (answer.wiring.inlets.length > 0) seen.add('fed');
+        if (steps.some((step) => step.kind === 'plug' && step.feed.inletOf !== undefined)) seen.add('inlet plugged');
+        if (steps.some((step) => step.kind === 'pull' && step.from.inletOf !== undefined)) seen.add('inlet pulled');
+      }),
+      trying(runs),
+    );
+    expect(seen.lacking(share(runs / 20), 'plan', 'impossible', 'fed', 'inlet plugged')).toEqual([]);
+    expect(seen.lacking(1, 'inlet pulled')).toEqual([]);
+    expect(counts.measured).toBeGreaterThan(share(runs / 4));
+  });
+});
