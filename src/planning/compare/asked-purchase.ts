@@ -8,7 +8,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import type { Answer } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
-import type { Failure } from './comparison.js';
+import type { Beside, Failure } from './comparison.js';
 import type { BoughtUnits } from './purchase-tree.js';
 
 /** What a purchase that someone has in mind can do for a board. */
@@ -70,17 +70,37 @@ function stockFailures(purchase: readonly Purchase<SupplyId>[], { supplies }: Ki
 }
 
 /**
- * The kit when the supplies have been bought, and of a shop that sells leads alone and lists nothing that is not at hand; what is
- * spent has no limit.
+ * What is bought beside these supplies for the board to have power, by the best plan that was found; null where none was.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
+export async function besidePurchase(bought: BoughtUnits, { kit, aim, effort }: PurchaseJob): Promise<Beside | null> {
+  const owning = owningAsked(bought, kit);
+  const left = withThings(owning, (supply) => ({
+    ...supply,
+    stock: supply.stock === null ? null : Math.max(0, supply.stock - (bought.get(supply.id) ?? 0)),
+  }));
+  const answer = await answerTo({ kit: left, aim, partial: false, today: nothingToday, effort });
+  if (answer.kind !== 'plan') return null;
+  const { buy, score } = answer.wiring;
+  const price = minorUnits(priceOf(purchaseOf(bought, kit)) + score.money);
+  return { ...buy, price, isProven: answer.gap === null };
+}
+
+/** The kit when the supplies have been bought, and of a shop that sells leads alone and lists nothing that is not at hand. */
 function afterwards(bought: BoughtUnits, kit: Kit): Kit {
+  const owning = owningAsked(bought, kit);
+  const { supplies } = owning.board.owned;
+  return withThings(owning, (supply) => ((supplies.get(supply.id) ?? 0) > 0 ? unsold(supply) : null));
+}
+
+/** The kit when the supplies have been bought; what is spent has no limit. */
+function owningAsked(bought: BoughtUnits, kit: Kit): Kit {
   const supplies = new Map(kit.board.owned.supplies);
   for (const [id, units] of bought) supplies.set(id, (supplies.get(id) ?? 0) + units);
   const { policy, owned } = kit.board;
-  const owning = withBoard(kit, {
+  return withBoard(kit, {
     ...kit.board,
     policy: { ...policy, budget: null },
     owned: { ...owned, supplies },
   });
-  return withThings(owning, (supply) => ((supplies.get(supply.id) ?? 0) > 0 ? unsold(supply) : null));
 }

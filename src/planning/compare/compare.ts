@@ -7,10 +7,10 @@ import type { Answer } from '../answer.js';
 import { ask } from '../asking/ask.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { atMost } from '../asking/within.js';
-import { planForPurchase, purchaseOf } from './asked-purchase.js';
+import { besidePurchase, planForPurchase, purchaseOf } from './asked-purchase.js';
 import { bestOptions, type BestOptions } from './best-options.js';
 import { byAim, choicesOf, mostChoices } from './choices.js';
-import type { CompareStage, Comparison } from './comparison.js';
+import type { CompareStage, Comparison, Failure } from './comparison.js';
 import { askedOption, isSettled, rankedOption, withAsked, type OptionDraft } from './option-drafts.js';
 import { finishedOptions } from './preference.js';
 import type { BoughtUnits } from './purchase-tree.js';
@@ -75,7 +75,7 @@ async function sideBySide(wanted: Wanted): Promise<Comparison> {
   let drafts = ranked;
   for (const [done, bought] of asked.entries()) {
     onStage({ kind: 'asked', done, wanted: asked.length });
-    drafts = withAsked(drafts, bought) ?? [...drafts, askedOption(bought, await planForPurchase(bought, job), { kit })];
+    drafts = withAsked(drafts, bought) ?? [...drafts, await judgedAsked(bought, answer, wanted)];
   }
   const curves = tradeOffs(unbeaten);
   const best = answer.kind === 'plan' && answer.gap === null ? answer.wiring.score : null;
@@ -90,6 +90,18 @@ async function sideBySide(wanted: Wanted): Promise<Comparison> {
     reasons: answer.kind === 'impossible' ? answer.reasons : [],
   };
 }
+
+/** A purchase that was asked for, judged whole; where it cannot do it alone, with what to buy beside it. */
+async function judgedAsked(bought: BoughtUnits, best: Answer, { kit, job, patience }: Wanted): Promise<OptionDraft> {
+  const draft = askedOption(bought, await planForPurchase(bought, job), { kit });
+  if (draft.kind === 'plan' || best.kind !== 'plan' || !canBeHelped(draft.reasons)) return draft;
+  const beside = await atMost(patience.choiceMs, job.effort, (effort) => besidePurchase(bought, { ...job, effort }));
+  return { ...draft, beside };
+}
+
+/** Nothing helps where the shop has too few of it, and nothing is known where the time ran out. */
+const canBeHelped = (reasons: readonly Failure[]): boolean =>
+  reasons.length > 0 && reasons.every(({ kind }) => kind !== 'stock');
 
 /**
  * What is best under the aim, and beaten by nothing: where noise costs nothing, of what is as good in money and supplies the

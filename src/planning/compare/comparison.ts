@@ -67,6 +67,16 @@ export type FailedOption = Bundle & {
   readonly price: MinorUnits;
   /** Empty when the time ran out before a plan was found. */
   readonly reasons: readonly Failure[];
+  /** What would do beside it; null where nothing was found, or was sought. */
+  readonly beside: Beside | null;
+};
+
+/** What is bought beside what was asked for. */
+export type Beside = JudgedPlan['buy'] & {
+  /** Of all of it, with what was asked for. */
+  readonly price: MinorUnits;
+  /** Whether nothing better could be bought beside it. */
+  readonly isProven: boolean;
 };
 
 /** What nothing that could be bought is better at. */

@@ -50,7 +50,7 @@ export function askedOption(bought: BoughtUnits, answer: PurchaseAnswer, { kit }
   const bundle = { supplies, rank: null, asked: true } as const;
   if (answer.kind !== 'plan') {
     const reasons = answer.kind === 'fails' ? answer.reasons : [];
-    return { ...bundle, kind: 'fails', price: priceOf(supplies), reasons };
+    return { ...bundle, kind: 'fails', price: priceOf(supplies), reasons, beside: null };
   }
   const wiring = boughtWiring(answer.wiring, kit);
   const idle = supplies.flatMap(({ id, units, price }) => {

@@ -4,6 +4,7 @@ import { choosingAims, isMoney, type ChoosingAim, tiers } from '../../domain/aim
 import type { Kit } from '../../domain/kit.js';
 import type { Score } from '../../domain/plan.js';
 import type {
+  Beside,
   Comparison,
   FailedOption,
   Merit,
@@ -114,6 +115,14 @@ const planned = record<Aimed<PlannedOption>>()('A purchase with its best wiring.
   ),
 });
 
+const beside = record<Beside>()('What is bought beside it for the board to have power, leads included.', {
+  status: at(choice(['proven', 'best found'], 'Whether nothing better could be bought beside it.'), ({ isProven }) =>
+    isProven ? 'proven' : 'best found',
+  ),
+  buy: at(buy, (from) => from),
+  price: at(money('What all of it costs, with what was asked for.'), (from) => from.price),
+});
+
 const failed = record<FailedOption>()('A purchase without a plan.', {
   ...bundleKeys<FailedOption>(),
   status: at(choice(['fails', 'stopped'], 'Whether it fails, or the time ran out first.'), (from) =>
@@ -122,6 +131,7 @@ const failed = record<FailedOption>()('A purchase without a plan.', {
   buy: at(buy, ({ supplies }) => ({ supplies, parts: [] })),
   price: at(money('What the supplies cost, without leads.'), (from) => from.price),
   reasons: at(failures, (from) => from.reasons),
+  beside: at(orNull('What would do beside it; null where nothing was found.', beside), (from) => from.beside),
 });
 
 const point = record<TradeOffPoint>()('A plan that no other beats on both figures.', {

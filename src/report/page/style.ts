@@ -53,10 +53,10 @@ tfoot th,tfoot td{border-bottom:0;font-weight:700}
 td.figures,th.figures{overflow-wrap:normal}
 .whole,td .tick{white-space:nowrap}
 .feeds th:nth-child(1){width:5%}
-.feeds th:nth-child(2){width:16%}
-.feeds th:nth-child(3){width:21%}
-.feeds th:nth-child(4){width:22%}
-.feeds th:nth-child(5){width:18%}
+.feeds th:nth-child(2){width:15%}
+.feeds th:nth-child(3){width:20%}
+.feeds th:nth-child(4){width:19%}
+.feeds th:nth-child(5){width:19%}
 .checks th:nth-child(2){width:24%}
 .options th:nth-child(1){width:6%}
 .options th:nth-child(2){width:34%}
@@ -108,4 +108,4 @@ figure svg{max-height:230mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'bmW8V9QC3f7w9AQLSqevROtOwbhCYut4QB1LvpzVRL4=' };
+export const pageStyle: StyleSheet = { text, digest: '2n+7pcYM7Q67PuQjZRy4wGZyIKl0n48sVZPYkd9u/FM=' };

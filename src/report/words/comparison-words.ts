@@ -107,12 +107,10 @@ export function nextAtHome(speech: Speech, comparison: Comparison): string | nul
 export function nextText(speech: Speech, comparison: Comparison): string | null {
   const open = openEntries(speech, comparison);
   if (open === null) return null;
-  const { aim } = comparison;
   const assumed = open === 0 ? '' : ` ${countText(open, 'entry', 'entries')} of your files are assumed or guessed.`;
-  const flag = aim === 'cost' ? '' : ` --aim ${aim}`;
   return (
-    `Each option's wiring is in the output of --json; boardfeed choose${flag} prints that of the best, with all that ` +
-    `is to be confirmed and measured first.${assumed}`
+    'This shows no wiring. The plan of the best says what goes where, and what is to be read, set and measured ' +
+    `first.${assumed}`
   );
 }
 

@@ -1,5 +1,6 @@
+import { minorUnits } from '../../domain/quantities.js';
 import type { Comparison, Failure, FailedOption, PlannedOption } from '../../planning/compare/comparison.js';
-import { optionName } from './option-words.js';
+import { billOf, optionName } from './option-words.js';
 import { sentence, type Speech } from './speech.js';
 import { capital, fullStop, listText, priceText } from './words.js';
 
@@ -34,7 +35,21 @@ function failureStanding(speech: Speech, option: FailedOption): OptionStanding {
   const reasons = option.reasons
     .map((reason) => fullStop(failureText(speech, reason)))
     .map((text, at) => (at === 0 ? text : capital(text)));
-  return { text: `${name} cannot power the board: ${reasons.join(' ')}`, tone: 'bad' };
+  const text = [`${name} cannot power the board: ${reasons.join(' ')}`, ...besideTexts(speech, option)].join(' ');
+  return { text, tone: 'bad' };
+}
+
+/** "Together with 1 × Shingle 9 it can: 68.50 EUR for all of it, 8.50 EUR over the budget." */
+function besideTexts(speech: Speech, { beside }: FailedOption): readonly string[] {
+  if (beside === null) return [];
+  const { board } = speech;
+  const bought = billOf(speech, beside.supplies, beside.parts).map(({ text }) => text);
+  const over = beside.price - (board.policy.budget ?? Infinity);
+  const costs = [
+    `${priceText(beside.price, board)} for all of it`,
+    ...(over > 0 ? [`${priceText(minorUnits(over), board)} over the budget`] : []),
+  ];
+  return [`Together with ${listText(bought)} it can: ${costs.join(', ')}.`];
 }
 
 function failureText(speech: Speech, reason: Failure): string {

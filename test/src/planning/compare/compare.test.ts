@@ -238,6 +238,38 @@ describe('what money buys', () => {
   });
 });
 
+describe('what was asked for and cannot do it alone', () => {
+  it('comes with the best to buy beside it, and the price of all of it', async () => {
+    // A third dory for 12 keeps all apart; a raft for 30 would do, too.
+    const { options } = await sideBySide(trio, shop, { asked: [buying({ dory: 2 })] });
+    expect(failed(options.find(({ rank }) => rank === null)).beside).toMatchObject({
+      supplies: [{ id: 'dory', units: 1 }],
+      parts: [],
+      price: euros(36),
+      isProven: true,
+    });
+  });
+
+  it('asks the shop for no more than it has left, and is judged whatever the budget', async () => {
+    const few = { ...shop, supplies: shop.supplies.map((each) => (each.id === 'dory' ? { ...each, stock: 2 } : each)) };
+    const poor = { ...trio, policy: policyOf({ budget: euros(20) }) };
+    const { options } = await sideBySide(poor, few, { asked: [buying({ dory: 2 })] });
+    // The echo and one more on a dory each, and two on the raft at most: 24 + 30.
+    expect(failed(options.find(({ rank }) => rank === null)).beside).toMatchObject({
+      supplies: [{ id: 'raft', units: 1 }],
+      price: euros(54),
+    });
+  });
+
+  it('comes with nothing where nothing helps, or the shop has too few of it', async () => {
+    const hungry = boardOf([pedalOf('furnace', 5000)]);
+    const none = await sideBySide(hungry, shop, { asked: [buying({ quay: 1 })] });
+    const short = await sideBySide(trio, shop, { asked: [buying({ pier: 2 })] });
+    for (const { options } of [none, short])
+      expect(failed(options.find(({ kind }) => kind === 'fails')).beside).toBeNull();
+  });
+});
+
 describe('a comparison that ends early', () => {
   it('says so, and gives no more than it knows', async () => {
     const comparison = await sideBySide(trio, shop, { remainingMs: () => 0, asked: [buying({ quay: 1 })] });

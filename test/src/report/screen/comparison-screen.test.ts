@@ -72,6 +72,7 @@ What it would take to be the best
     below its price.
   • 2 × dory cannot power the board: echo, fuzz and drive: each of these 3
     pedals can be fed, and all but any one of them, but not all at once.
+    Together with 1 × dory it can: 36.00 EUR for all of it.
 
 What else nothing beats
 ───────────────────────
@@ -82,8 +83,8 @@ What else nothing beats
 
 Before you plug anything in
 ───────────────────────────
-  Each option's wiring is in the output of --json; boardfeed choose prints that
-  of the best, with all that is to be confirmed and measured first.
+  This shows no wiring. The plan of the best says what goes where, and what is
+  to be read, set and measured first.
 `);
   });
 
@@ -141,11 +142,12 @@ What it would take to be the best
     below its price.
   • 2 × dory cannot power the board: echo, fuzz and drive: each of these 3
     pedals can be fed, and all but any one of them, but not all at once.
+    Together with 1 × dory it can: 36.00 EUR for all of it.
 
 Before you plug anything in
 ───────────────────────────
-  Each option's wiring is in the output of --json; boardfeed choose prints that
-  of the best, with all that is to be confirmed and measured first.
+  This shows no wiring. The plan of the best says what goes where, and what is
+  to be read, set and measured first.
 `);
   });
 
@@ -215,7 +217,7 @@ describe('a comparison as JSON', () => {
       ...['rank', 'asked', 'status', 'buy', 'price', 'idle', 'score', 'sockets', 'spareOutputs', 'tightest', 'prefer'],
       ...['unbeaten', 'plan', 'bestAt', 'suppliesPrice', 'leadsPrice', 'overBudget'],
     ]);
-    expect(Object.keys(options.at(-1) ?? {})).toEqual(['rank', 'asked', 'status', 'buy', 'price', 'reasons']);
+    expect(Object.keys(options.at(-1) ?? {})).toEqual(['rank', 'asked', 'status', 'buy', 'price', 'reasons', 'beside']);
   });
 
   it('counts all that is bought in price and score', () => {
