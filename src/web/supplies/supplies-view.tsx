@@ -24,8 +24,8 @@ function Shop({ state }: { readonly state: PageState }) {
     <>
       {shop === null ? (
         <p>
-          No shop yet: the answer is what to look for. Open a shop’s table or catalogue, or drop it anywhere, to choose
-          from what it sells.
+          No shop yet: it is planned with what you own, and where that is not enough the answer is what to look for.
+          Open a shop’s table or catalogue, or drop it anywhere, to choose from what it sells.
         </p>
       ) : (
         <p>
