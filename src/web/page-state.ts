@@ -35,8 +35,8 @@ export type PageState = {
   readonly change: (edit: (document: PageDocument) => PageDocument) => void;
   /** Asks where a pedal could hang, or why it hangs there. */
   readonly inquire: (asked: Inquiry['asked'], pedal: PedalId) => void;
-  /** Has the sheet of what is shown printed. */
-  readonly printSheet: () => void;
+  /** Has the sheet of the plan that is shown printed, or that of all choices. */
+  readonly printSheet: (of: SheetOrder['of']) => void;
   /** What is shown is how the board is plugged now. */
   readonly plugged: () => void;
   readonly undo: () => void;
@@ -104,7 +104,7 @@ export function createState(first: History, effects: Effects): PageState & { rea
     canRedo: computed(() => history.value.future.length > 0),
     change,
     inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
-    printSheet: () => effects.order(shown()),
+    printSheet: (of) => effects.order({ ...shown(), of }),
     plugged: () => effects.record(shown()),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),

@@ -84,6 +84,11 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     expect(lead).toContain('Spend 88.00 EUR');
     expect(lead).not.toContain('Proven');
     expect(other.incidents).toEqual([]);
+    const all = await printed(page, 'Print the choices');
+    expect(await all.page.title()).toBe('Saltings gig board: purchases compared');
+    expect(await all.page.locator('.choices svg').count()).toBe(await page.locator('.choice').count());
+    expect(await sides(all.page)).toBe(1);
+    expect(all.incidents).toEqual([]);
     expect(incidents).toEqual([]);
     expect(sheet.incidents).toEqual([]);
     expect(await axeFindings(page)).toEqual([]);
@@ -251,13 +256,13 @@ async function sides(page: Page): Promise<number | undefined> {
 }
 
 /** Presses the button, and gives the tab that comes of it with all that it has complained of or asked for. */
-async function printed(page: Page): Promise<{ readonly page: Page; readonly incidents: readonly string[] }> {
+async function printed(
+  page: Page,
+  name = 'Print the sheet',
+): Promise<{ readonly page: Page; readonly incidents: readonly string[] }> {
   const incidents: string[] = [];
   page.context().on('request', (request) => incidents.push(`request: ${request.url()}`));
-  const [sheet] = await Promise.all([
-    page.waitForEvent('popup'),
-    page.getByRole('button', { name: 'Print the sheet' }).click(),
-  ]);
+  const [sheet] = await Promise.all([page.waitForEvent('popup'), page.getByRole('button', { name }).click()]);
   sheet.setDefaultTimeout(slowest);
   sheet.on('console', (message) => incidents.push(`console: ${message.text()}`));
   await sheet.locator('h1').waitFor();

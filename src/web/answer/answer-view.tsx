@@ -33,7 +33,7 @@ function PrintButton({ state }: { readonly state: PageState }) {
   const { told } = answer;
   if (told.kind === 'none' && told.letGo.length > 0) return null;
   return (
-    <button type="button" class="print" disabled={answer.about !== about} onClick={state.printSheet}>
+    <button type="button" class="print" disabled={answer.about !== about} onClick={() => state.printSheet('plan')}>
       Print the sheet
     </button>
   );

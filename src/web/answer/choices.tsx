@@ -37,6 +37,11 @@ function Told({ told, state }: { readonly told: ToldChoices; readonly state: Pag
       {told.ofAsked.map((text) => (
         <p key={text}>{text}</p>
       ))}
+      {told.choices.length > 0 && (
+        <button type="button" class="print" onClick={() => state.printSheet('choices')}>
+          Print the choices
+        </button>
+      )}
       <Beside choices={pinned} titles={told.titles} />
       <details>
         <summary>What the figures mean</summary>

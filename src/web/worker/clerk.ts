@@ -82,8 +82,8 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
     if (!signal.aborted) post({ about, kind: 'why', pedal, texts });
   }
 
-  function sheet({ about, chosen, date }: SheetOrder): void {
-    const page = shown?.question.about === about ? toldSheet(shown, { chosen, date }) : null;
+  function sheet({ about, ...order }: SheetOrder): void {
+    const page = shown?.question.about === about ? toldSheet(shown, order) : null;
     if (page !== null) post({ about, kind: 'sheet', page });
   }
 

@@ -47,6 +47,8 @@ export type ShownPlan = {
 
 /** One sheet of paper of what is shown. */
 export type SheetOrder = ShownPlan & {
+  /** The plan to plug by, or the choices side by side. */
+  readonly of: 'plan' | 'choices';
   /** The day in words. */
   readonly date: string;
 };

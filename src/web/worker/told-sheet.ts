@@ -3,7 +3,9 @@ import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import type { AroundPins, PinnedPlace } from '../../planning/choose/choose-around.js';
 import type { Comparison, PlannedOption } from '../../planning/compare/comparison.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
+import { comparisonSheet } from '../../report/sheet/comparison-sheet.js';
 import { sheetText } from '../../report/sheet/sheet.js';
+import { comparisonHandout } from '../../report/words/comparison-handout.js';
 import { handoutOf, type Handout } from '../../report/words/handout.js';
 import type { SheetOrder } from './messages.js';
 import { handoutAround } from './told-answer.js';
@@ -21,7 +23,10 @@ export type Shown = {
 };
 
 /** The sheet of what is shown, as an HTML page of its own; null where there is nothing to take home. */
-export function toldSheet(shown: Shown, { chosen, date }: Pick<SheetOrder, 'chosen' | 'date'>): string | null {
+export function toldSheet(shown: Shown, { of, chosen, date }: Omit<SheetOrder, 'about'>): string | null {
+  const { kit, comparison } = shown;
+  if (of === 'choices')
+    return comparison === null ? null : comparisonSheet(comparisonHandout({ kit, comparison }), { shop: null, date });
   const handout = handoutShown(shown, chosen);
   return handout === null ? null : sheetText(handout, { shop: null, date });
 }

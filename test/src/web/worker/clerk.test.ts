@@ -9,7 +9,7 @@ import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-
 import type { PedalId } from '../../../../src/domain/quantities.js';
 import { takingWayOut } from '../../../../src/web/document/way-out.js';
 import { createClerk } from '../../../../src/web/worker/clerk.js';
-import type { Inquiry, News, Question } from '../../../../src/web/worker/messages.js';
+import type { Inquiry, News, SheetOrder, Question } from '../../../../src/web/worker/messages.js';
 
 const fixtures = resolve(import.meta.dirname, '../../../../fixtures');
 const held = async (path: string): Promise<HeldFile> => ({
@@ -29,8 +29,8 @@ function listening() {
     take({ kind: 'ask', question: { ...emptyDocument, about: 1, ...question } });
   const inquire = async (about: number, pedal: string, what: Inquiry['asked'] = 'places'): Promise<void> =>
     take({ kind: 'inquire', inquiry: { about, asked: what, pedal: pedal as PedalId } });
-  const order = async (about: number, chosen: string | null = null): Promise<void> =>
-    take({ kind: 'order', order: { about, chosen, date: '1 May 2031' } });
+  const order = async (about: number, chosen: string | null = null, of: SheetOrder['of'] = 'plan'): Promise<void> =>
+    take({ kind: 'order', order: { about, chosen, of, date: '1 May 2031' } });
   return { news, ask, inquire, order, stop: async () => take({ kind: 'stop' }) };
 }
 
@@ -66,6 +66,10 @@ test('a sheet is made of the answer or of a choice, for the latest question only
   expect(other).toContain(choice.words.label);
   expect(other).not.toContain('Proven');
   expect(gone).toBe(answer);
+  await order(7, choice.key, 'choices');
+  const all = news.findLast((one) => one.kind === 'sheet')?.page ?? '';
+  expect(all).toContain('<span>1 May 2031</span>');
+  for (const price of ['36.50 EUR', choice.words.price]) expect(all).toContain(price);
 });
 
 test('a purchase that is asked for is judged whole beside the choices; one that cannot do says why', async () => {
