@@ -22,8 +22,7 @@ function faultOf(line: Line, { batteries }: Policy): string | null {
   const { source } = supply;
   if (source.kind !== 'battery') return null;
   if (source.pedal !== pedal.id) return `${pedal.name} runs on ${supply.name}, which is in another pedal`;
-  if (batteries === null)
-    return `${pedal.name} runs on ${supply.name}, and the policy does not say how long a set must last`;
+  if (batteries === null) return `${pedal.name} runs on ${supply.name}, and nobody has said how long a set must last`;
   const { accepts } = pedal;
   const isAccepted =
     accepts.kind === 'range'
@@ -40,14 +39,15 @@ function faultOf(line: Line, { batteries }: Policy): string | null {
 }
 
 /** Every pedal on batteries, and how long a set lasts: mAh ÷ load. */
-export const batteriesInUse = ({ lines }: Layout): readonly BatteryInUse[] =>
-  lines.flatMap(({ pedal, supply, load }) => {
+export const batteriesInUse = ({ lines, policy }: Layout): readonly BatteryInUse[] =>
+  lines.flatMap((line) => {
+    const { pedal, supply, load } = line;
     const { source } = supply;
     if (source.kind !== 'battery') return [];
     const { numerator, denominator } = load;
     const held = BigInt(source.microampHours) * denominator;
     const hours = numerator === 0n ? null : { numerator: held, denominator: numerator };
-    return [{ pedal: pedal.id, supply: supply.id, hours }];
+    return [{ pedal: pedal.id, supply: supply.id, hours, pieces: batteriesIn(line, policy).length }];
   });
 
 /** What is paid for of a pedal's battery: ⌈pay × load ÷ mAh⌉ sets; none of a pedal on anything else. */

@@ -18,7 +18,7 @@ export const runtimeViolations = (layout: Layout): readonly Violation[] =>
     const place = placeInUnit(unit);
     const where = unitPlace(unit.supply, unit.unit);
     if (runtime === null) {
-      const message = `${where} is a power bank, and the policy does not say how long it has to last`;
+      const message = `${where} is a power bank, and nobody has said how long it has to last`;
       return [violation('runtime', pedalsOf(unit.lines), message, { place })];
     }
     const taken = times(drawnFrom(unit), ratioOf(runtime.hours));

@@ -33,6 +33,8 @@ export type BatteryInUse = {
   readonly supply: SupplyId;
   /** Exact; null where the pedal draws nothing. */
   readonly hours: Exact | null;
+  /** How many batteries the hours of playing take that are paid for, owned ones among them; 0 where nobody says how long. */
+  readonly pieces: number;
 };
 
 /** A wiring with all that the audit has measured of it: whoever shows it works nothing out again. */

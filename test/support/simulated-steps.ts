@@ -117,8 +117,22 @@ class ModelBoard {
           isDeepStrictEqual(this.hanging.get(step.from.pedal), step.from),
           `${step.from.pedal} does not hang there`,
         );
+        demand(!this.isBattery(step.from), `${step.from.pedal} has no plug to pull`);
         demand(!this.isOn(step.from), `${step.from.pedal} is pulled under power`);
         this.hanging.delete(step.from.pedal);
+        return;
+      case 'take out':
+        demand(this.isBattery(step.from), `${step.from.pedal} runs on no battery`);
+        demand(
+          isDeepStrictEqual(this.hanging.get(step.from.pedal), step.from),
+          `${step.from.pedal} has no battery in it`,
+        );
+        this.hanging.delete(step.from.pedal);
+        return;
+      case 'put in':
+        demand(this.isBattery(step.feed), `${step.feed.pedal} runs on no battery`);
+        demand(!this.hanging.has(step.feed.pedal), `${step.feed.pedal} has two sources at once`);
+        this.hanging.set(step.feed.pedal, step.feed);
         return;
       case 'set volts': {
         this.#demandBare(step.place);
@@ -189,6 +203,7 @@ class ModelBoard {
   }
 
   #lay(feed: Feed, chained: boolean): void {
+    demand(!this.isBattery(feed), `${feed.pedal} runs on a battery, which has no lead`);
     demand(!this.isOn(feed), 'leads are laid under power');
     const there = [...this.hanging.values()].filter((other) => meets(other, feed));
     demand(

@@ -14,6 +14,8 @@ export type ReplugStep =
   | { readonly kind: 'mains off'; readonly units: readonly UnitPlace[] }
   /** Pull the pedal's plug, and take off the leads that no other pedal hangs on. */
   | { readonly kind: 'pull'; readonly from: Feed }
+  /** Take the batteries out of the pedal. */
+  | { readonly kind: 'take out'; readonly from: Feed }
   | ({ readonly kind: 'set volts' } & VoltsSwitch)
   | ({ readonly kind: 'set polarity' } & PolaritySwitch)
   /** Lay the leads of an output, the plugs at the pedals' ends free; `chained` when its chain lead is there already. */
@@ -23,7 +25,9 @@ export type ReplugStep =
   /** Hold a meter to the free plug: the pedal's volts, or the open-circuit volts of what is unregulated. */
   | { readonly kind: 'measure'; readonly feed: Feed; readonly reads: Millivolts }
   /** Put the plug into its pedal. */
-  | { readonly kind: 'plug'; readonly feed: Feed };
+  | { readonly kind: 'plug'; readonly feed: Feed }
+  /** Put the batteries into the pedal. */
+  | { readonly kind: 'put in'; readonly feed: Feed };
 
 export type Steps = {
   /** Empty when there is nothing to do. */
@@ -35,16 +39,19 @@ export type Steps = {
 /**
  * From today's wiring to the plan so that no pedal ever stands on volts that it is not made for: all that changes is pulled
  * while the mains are off, switches are turned while nothing hangs on them, each new plug is measured before its pedal goes
- * on, and the mains come last.
+ * on, and the mains come last. Batteries go in when the old plug is out; where only batteries change, the mains stay on.
  */
 export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly Feed[]): Steps {
   const plan = pluggedOf(kit, planned);
   const volts = voltsSwitches(kit, today, plan);
   const touched = new Set(plan.filter((feed) => isTouched(feed, today, volts)).map(({ pedal }) => pedal));
   const staying = plan.filter(({ pedal }) => !touched.has(pedal));
-  const pulled = today.filter((feed) => staying.every(({ pedal }) => pedal !== feed.pedal));
-  const laid = outletsOf(plan.filter(({ pedal }) => touched.has(pedal)));
-  if (pulled.length + laid.length === 0) return { steps: [], touched };
+  const isBattery = ({ supply }: Feed): boolean => kit.supplies.get(supply)?.source.kind === 'battery';
+  const isLead = (feed: Feed): boolean => !isBattery(feed);
+  const leaving = today.filter((feed) => staying.every(({ pedal }) => pedal !== feed.pedal));
+  const coming = plan.filter(({ pedal }) => touched.has(pedal));
+  const laid = outletsOf(coming.filter(isLead));
+  const changesLeads = [...leaving, ...coming].some(isLead);
   const fresh = laid.flat();
   const feeders = new Map(plan.filter(isInletFeed).map((feed) => [JSON.stringify(feed.inletOf), feed]));
   // A battery in a pedal has no switch, and a fed supply is switched with what feeds it.
@@ -55,23 +62,22 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
         .filter(({ supply }) => !['battery', 'fed'].includes(kit.supplies.get(supply)?.source.kind ?? '')),
     );
   const polarities = polaritySwitches(kit, fresh).filter(({ place }) => !staying.some((feed) => meet(feed, place)));
+  const mains = (kind: 'mains off' | 'mains on', feeds: readonly Feed[]): readonly ReplugStep[] =>
+    switched(feeds).length === 0 || !changesLeads ? [] : [{ kind, units: switched(feeds) }];
   const measured = (feeds: readonly Feed[]): readonly ReplugStep[] => [
-    ...(switched(feeds).length === 0
-      ? []
-      : [
-          { kind: 'mains on', units: switched(feeds) } as const,
-          ...feeds
-            .filter(({ supply }) => !isOfPedal(supply, kit))
-            .map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
-          { kind: 'mains off', units: switched(feeds) } as const,
-        ]),
+    ...mains('mains on', feeds),
+    ...feeds
+      .filter(({ supply }) => !isOfPedal(supply, kit))
+      .map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
+    ...mains('mains off', feeds),
     ...feeds.map((feed) => ({ kind: 'plug', feed }) as const),
   ];
   return {
     touched,
     steps: [
-      ...(switched(today).length === 0 ? [] : [{ kind: 'mains off', units: switched(today) } as const]),
-      ...pulled.map((from) => ({ kind: 'pull', from }) as const),
+      ...mains('mains off', today),
+      ...leaving.filter(isLead).map((from) => ({ kind: 'pull', from }) as const),
+      ...leaving.filter(isBattery).map((from) => ({ kind: 'take out', from }) as const),
       ...volts.map((each) => ({ kind: 'set volts', ...each }) as const),
       ...polarities.map((each) => ({ kind: 'set polarity', ...each }) as const),
       ...laid.map(
@@ -80,7 +86,8 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
       // What fed supplies give can be measured when they are fed themselves.
       ...measured(fresh.filter(isInletFeed)),
       ...measured(fresh.filter((feed) => !isInletFeed(feed))),
-      ...(switched(plan).length === 0 ? [] : [{ kind: 'mains on', units: switched(plan) } as const]),
+      ...coming.filter(isBattery).map((feed) => ({ kind: 'put in', feed }) as const),
+      ...mains('mains on', plan),
     ],
   };
 }

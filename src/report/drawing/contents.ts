@@ -6,10 +6,11 @@ import { drawnStrip } from './strip-contents.js';
 /** What a plan's board shows. */
 export function drawnBoard(plan: PlanHandout): DrawnBoard {
   const { inventory } = plan.speech;
+  const boxes = plan.hookup.filter(({ unit }) => unit.supply.source.kind !== 'battery');
   return {
-    strips: plan.hookup.map((unit) => drawnStrip(plan, unit)),
+    strips: boxes.map((unit) => drawnStrip(plan, unit)),
     pedals: drawnPedals(plan),
-    leads: plan.hookup.flatMap(({ unit: { supply, unit }, leads }) =>
+    leads: boxes.flatMap(({ unit: { supply, unit }, leads }) =>
       leads.map(({ number, use, ends }): DrawnLead => ({
         number,
         outputs: use.outputs.map((output) => ({ supply: supply.id, unit, output })),

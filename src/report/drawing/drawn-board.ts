@@ -9,7 +9,7 @@ export type OutputId = UnitId & { readonly output: number };
 
 /** What is drawn, in words and marks, before anything has a place: supplies, pedals, and the leads between them. */
 export type DrawnBoard = {
-  /** In the order of hooking up. */
+  /** In the order of hooking up; batteries are drawn at their pedals. */
   readonly strips: readonly DrawnStrip[];
   /** In the order of the board, those without power among them. */
   readonly pedals: readonly DrawnPedal[];
@@ -48,9 +48,10 @@ export type DrawnOutput = {
   readonly chain: DrawnPart | null;
 };
 
-/** A lead between the straight one of the supply and a pedal. */
+/** A lead between the straight one of the supply and a pedal; or what makes the set of batteries in a pedal. */
 export type DrawnPart = {
   readonly id: PartId;
+  readonly isBattery: boolean;
   readonly name: string;
   readonly notes: readonly string[];
   readonly hazards: readonly Hazard[];
@@ -73,7 +74,7 @@ export type DrawnPedal = {
   readonly isExposed: boolean;
   /** Those of its plug, its leads, its place and itself. */
   readonly hazards: readonly Hazard[];
-  /** The join lead and the adapters before it, from the supply's side. */
+  /** The join lead and the adapters before it, from the supply's side; or the batteries in it. */
   readonly parts: readonly DrawnPart[];
 };
 
@@ -87,6 +88,9 @@ export type DrawnLead = {
   /** Whether it is only planned: nothing is plugged into it yet. */
   readonly isKept: boolean;
 };
+
+/** Whether it runs on batteries, and no lead comes to it. */
+export const isOnBattery = ({ parts }: DrawnPedal): boolean => parts.some(({ isBattery }) => isBattery);
 
 /** All outputs of a strip, in order. */
 export const outputsOfStrip = ({ runs }: DrawnStrip): readonly DrawnOutput[] => runs.flatMap(({ outputs }) => outputs);

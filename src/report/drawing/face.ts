@@ -1,5 +1,4 @@
-import type { Polarity } from '../../domain/pedal.js';
-import { polaritySignSize } from '../signs/polarity-sign.js';
+import { signSize, type Sign } from '../signs/sign.js';
 import { hazardWords, type Hazard } from '../words/hazards.js';
 import type { Bar, Face, PlacedMark, PlacedSign, TextLine } from './scene.js';
 import { textWidth, type TextSizes } from './text-size.js';
@@ -9,7 +8,7 @@ import { fitText } from './wrap-text.js';
 export type Piece =
   | { readonly kind: 'text'; readonly text: string; readonly strong?: boolean; readonly soft?: boolean }
   | { readonly kind: 'mark'; readonly hazard: Hazard }
-  | { readonly kind: 'sign'; readonly polarity: Polarity }
+  | { readonly kind: 'sign'; readonly sign: Sign }
   | { readonly kind: 'bar'; readonly percent: number };
 
 /** What stands in an area, from top to bottom. */
@@ -209,7 +208,7 @@ function pieceWidth(piece: Piece, { plain, mark }: TextSizes): number {
     case 'mark':
       return markSide(mark) + markGap(mark) + textWidth(hazardWords[piece.hazard], { size: mark, strong: true });
     case 'sign':
-      return signWidth(plain);
+      return signWidth(piece.sign, plain);
     case 'bar':
       return barWidth;
   }
@@ -217,7 +216,8 @@ function pieceWidth(piece: Piece, { plain, mark }: TextSizes): number {
 
 const markSide = (size: number): number => size * 1.05;
 const markGap = (size: number): number => size * 0.3;
-const signWidth = (size: number): number => (signHeight * size * polaritySignSize.width) / polaritySignSize.height;
+const signWidth = (sign: Sign, size: number): number =>
+  (signHeight * size * signSize(sign).width) / signSize(sign).height;
 
 /** Where a piece starts or ends, and its base line. */
 type PiecePlace = { readonly edge: 'start' | 'end'; readonly x: number; readonly y: number };
@@ -238,7 +238,7 @@ function addPiece(growing: Growing, piece: Piece, place: PiecePlace, sizes: Text
     case 'sign': {
       const height = signHeight * plain;
       const top = y - plain * 0.36 - height / 2;
-      growing.signs.push({ polarity: piece.polarity, x, y: top, width: signWidth(plain), height });
+      growing.signs.push({ sign: piece.sign, x, y: top, width: signWidth(piece.sign, plain), height });
       break;
     }
     case 'bar': {

@@ -1,12 +1,12 @@
-import type { Polarity } from '../../domain/pedal.js';
+import type { Sign } from '../signs/sign.js';
 import type { PlanHandout } from '../words/handout.js';
 import { hazardMeanings, hazards, type Hazard } from '../words/hazards.js';
-import { outputsOfStrip, type DrawnBoard } from './drawn-board.js';
+import { isOnBattery, outputsOfStrip, type DrawnBoard } from './drawn-board.js';
 
 /** What a sign in the drawing means. */
 export type KeyEntry =
   | { readonly kind: 'hazard'; readonly hazard: Hazard; readonly text: string }
-  | { readonly kind: 'sign'; readonly polarity: Polarity; readonly text: string }
+  | { readonly kind: 'sign'; readonly sign: Sign; readonly text: string }
   | { readonly kind: 'text'; readonly text: string };
 
 /** How to read the drawing; only what it shows is explained. */
@@ -15,9 +15,13 @@ export function drawingKey(plan: PlanHandout, board: DrawnBoard): readonly KeyEn
   const isSet = outputs.some(({ gives, notes }) => [gives, ...notes].some((text) => text.startsWith('set ')));
   const isChained = outputs.some(({ chain }) => chain !== null);
   return [
-    plain(
-      `The number on both ends of a lead is its own for life; its labels carry it${isChained ? ', with a letter for each tail of a chain' : ''}.`,
-    ),
+    ...(board.leads.length === 0
+      ? []
+      : [
+          plain(
+            `The number on both ends of a lead is its own for life; its labels carry it${isChained ? ', with a letter for each tail of a chain' : ''}.`,
+          ),
+        ]),
     ...signEntries(board),
     ...hazardsShown(board).map((hazard) => ({ kind: 'hazard', hazard, text: hazardMeanings[hazard] }) as const),
     ...(isSet ? [plain('"Set": turn the switch of that output to this first.')] : []),
@@ -25,7 +29,9 @@ export function drawingKey(plan: PlanHandout, board: DrawnBoard): readonly KeyEn
     ...(board.strips.some(({ runs }) => runs.some(({ isIsolated }) => isIsolated))
       ? [plain('Isolated: the ground of that output is its own, shared only by the pedals on it.')]
       : []),
-    plain('The bars: load with its reserve against what the output gives.'),
+    ...(outputs.some(({ load }) => load !== null)
+      ? [plain('The bars: load with its reserve against what the output gives.')]
+      : []),
     ...(plan.hookup.filter(({ socket }) => socket !== null).length > 1
       ? [plain('Each supply on the mains takes a socket of its own.')]
       : []),
@@ -37,12 +43,13 @@ const plain = (text: string): KeyEntry => ({ kind: 'text', text });
 const signTexts = {
   'centre-negative': 'centre-negative: the dot is the pin, and leads to minus',
   'centre-positive': 'centre-positive: the dot is the pin, and leads to plus',
+  battery: 'a battery in the pedal: it has no lead',
 } as const;
 
 const signEntries = ({ pedals }: DrawnBoard): readonly KeyEntry[] =>
-  (['centre-negative', 'centre-positive'] as const)
-    .filter((polarity) => pedals.some((pedal) => pedal.polarity === polarity))
-    .map((polarity) => ({ kind: 'sign', polarity, text: signTexts[polarity] }));
+  (['centre-negative', 'centre-positive', 'battery'] as const)
+    .filter((sign) => pedals.some((pedal) => pedal.polarity === sign || (sign === 'battery' && isOnBattery(pedal))))
+    .map((sign) => ({ kind: 'sign', sign, text: signTexts[sign] }));
 
 /** Those that stand anywhere in the drawing. */
 function hazardsShown({ strips, pedals }: DrawnBoard): readonly Hazard[] {

@@ -8,6 +8,7 @@ export function drawnPart(inventory: Inventory, id: PartId): DrawnPart {
   const { fits, gives, reverses } = inventory.part(id);
   return {
     id,
+    isBattery: false,
     name: inventory.partName(id),
     notes: fits === gives ? [] : [`to ${safeText(gives)}`],
     hazards: reverses ? ['reverses'] : [],

@@ -5,6 +5,8 @@ import type { CapShape } from './scene.js';
 
 const padding = 5;
 
+const batterySign: Piece = { kind: 'sign', sign: 'battery' };
+
 /** Leads one after the other, from the supply's side, at the origin. */
 export function capShape(parts: readonly DrawnPart[], width: number, { sizes }: Measures): CapShape {
   const blocks = parts.flatMap((part, at): readonly Block[] => [
@@ -22,9 +24,9 @@ export function capShape(parts: readonly DrawnPart[], width: number, { sizes }: 
   };
 }
 
-/** What is said of a lead: its name, its marks and what it changes. */
-export const partBlocks = ({ name, notes, hazards }: DrawnPart): readonly Block[] => [
-  { kind: 'flow', pieces: [{ kind: 'text', text: name }] },
+/** What is said of a lead: its name, its marks and what it changes; of a battery with its sign. */
+export const partBlocks = ({ isBattery, name, notes, hazards }: DrawnPart): readonly Block[] => [
+  { kind: 'flow', pieces: [...(isBattery ? [batterySign] : []), { kind: 'text', text: name }] },
   {
     kind: 'flow',
     pieces: [
@@ -34,11 +36,12 @@ export const partBlocks = ({ name, notes, hazards }: DrawnPart): readonly Block[
   },
 ];
 
-/** The same in one line as far as may be. */
-export const partLine = ({ name, notes, hazards }: DrawnPart, before: string): Block => ({
+/** The same in one line as far as may be, with a word before the name of a lead. */
+export const partLine = ({ isBattery, name, notes, hazards }: DrawnPart, before: string): Block => ({
   kind: 'flow',
   pieces: [
-    { kind: 'text', text: `${before}${name}` },
+    ...(isBattery ? [batterySign] : []),
+    { kind: 'text', text: `${isBattery ? 'on ' : before}${name}` },
     ...hazards.map((hazard): Piece => ({ kind: 'mark', hazard })),
     ...notes.map((text): Piece => ({ kind: 'text', text, soft: true })),
   ],

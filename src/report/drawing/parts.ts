@@ -1,10 +1,10 @@
 import { isSameUnit, type DrawnBoard, type DrawnStrip } from './drawn-board.js';
-import { leadsFrom } from './drawn-leads.js';
+import { leadsFrom, leadTo } from './drawn-leads.js';
 import { stripsInOrder } from './placed-columns.js';
 
 /**
  * The board in parts of about so many pedals at most, for a sheet of paper or a small screen: no supply is parted from what hangs
- * on it, and in each part pedals keep the order of the board. Those without power are in the last one.
+ * on it, and in each part pedals keep the order of the board. Those without power or on a battery are in the last one.
  */
 export function partsOf(board: DrawnBoard, most: number): readonly DrawnBoard[] {
   if (board.pedals.length <= most) return [board];
@@ -18,7 +18,7 @@ export function partsOf(board: DrawnBoard, most: number): readonly DrawnBoard[] 
     return {
       strips,
       leads,
-      pedals: board.pedals.filter(({ id, state }) => fed.has(id) || (state === 'off' && isLast)),
+      pedals: board.pedals.filter(({ id }) => fed.has(id) || (isLast && leadTo(board, id) === undefined)),
     };
   });
 }

@@ -1,10 +1,11 @@
+import type { BatterySource } from '../../domain/own-battery.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { everyFeed, feedMillivolts, readFeeds, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { PlanHandout } from '../words/handout.js';
 import { feedHazards } from '../words/hazards.js';
-import { firstBankOf, isFedByOwn, type Inventory } from '../words/inventory.js';
+import { batteriesOf, batteriesText, firstBankOf, isFedByOwn, type Inventory } from '../words/inventory.js';
 import { voltsText } from '../words/words.js';
 import type { DrawnPart, DrawnPedal } from './drawn-board.js';
 import { drawnPart } from './part-contents.js';
@@ -24,7 +25,7 @@ export function drawnPedals({ speech, wiring }: PlanHandout): readonly DrawnPeda
           state: pedal.kept === null ? 'plugged' : 'kept',
           ...getsTexts(inventory, pedal, feed),
           polarity: feed.polarity === 'unknown' || isFedByOwn(inventory, feed) ? null : feed.polarity,
-          traits: traitsOf(pedal, feed),
+          traits: traitsOf(pedal, feed, isFedByOwn(inventory, feed)),
           isExposed: wiring.exposed.includes(pedal.id),
           hazards: feedHazards(speech, wiring, feed),
           parts: partsOf(inventory, feed),
@@ -56,21 +57,31 @@ function getsTexts(inventory: Inventory, pedal: Pedal, feed: Feed): Pick<DrawnPe
   return {
     volts: isOwn ? ownWord(supply) : voltsText(at),
     power: isOwn ? null : firstBankOf(supply, feed).power,
-    draw: drawn === undefined ? null : `${about}${decimalOfThousandths(drawn)} mA`,
+    draw:
+      drawn === undefined || (isOwn && pedal.adapter?.only === true)
+        ? null
+        : `${about}${decimalOfThousandths(drawn)} mA`,
   };
 }
 
 const ownWord = ({ source }: Supply): string => (source.kind === 'battery' ? 'its own battery' : 'its own adapter');
 
-const traitsOf = ({ digital, highGain, ground }: Pedal, { polarity, inletOf }: Feed): readonly string[] => [
-  ...(polarity === 'unknown' ? ['read its label'] : []),
-  ...(ground === 'unknown' && inletOf === undefined ? ['ground not known'] : []),
+/** What it came with is right for it, whatever is not known. */
+const traitsOf = (
+  { digital, highGain, ground }: Pedal,
+  { polarity, inletOf }: Feed,
+  isOwn: boolean,
+): readonly string[] => [
+  ...(polarity === 'unknown' && !isOwn ? ['read its label'] : []),
+  ...(ground === 'unknown' && !isOwn && inletOf === undefined ? ['ground not known'] : []),
   ...(inletOf === undefined ? [] : ['inlet of a supply']),
   ...(digital ? ['digital'] : []),
   ...(highGain ? ['high gain'] : []),
 ];
 
 function partsOf(inventory: Inventory, feed: Feed): readonly DrawnPart[] {
+  const batteries = batteriesOf(inventory, feed);
+  if (batteries !== null) return [drawnBatteries(inventory, batteries)];
   const own = readFeeds(feed).flatMap((read) =>
     read.adapters.map((id) => {
       const part = drawnPart(inventory, id);
@@ -84,3 +95,12 @@ function partsOf(inventory: Inventory, feed: Feed): readonly DrawnPart[] {
   const together = feed.join.mode === 'series' ? 'volts add to' : 'milliamps add at';
   return [{ ...join, notes: [`${together} ${voltsText(feedMillivolts(feed))}`, ...join.notes] }, ...own];
 }
+
+/** A set of batteries. */
+const drawnBatteries = (inventory: Inventory, batteries: BatterySource): DrawnPart => ({
+  id: batteries.battery,
+  isBattery: true,
+  name: batteriesText(inventory, batteries, '×'),
+  notes: [],
+  hazards: [],
+});

@@ -1,6 +1,6 @@
 import type { Power } from '../../domain/pedal.js';
 import type { Hazard } from '../words/hazards.js';
-import type { DrawnPedal } from './drawn-board.js';
+import { isOnBattery, type DrawnPedal } from './drawn-board.js';
 import { faceOf, moved, movedFace, type Block, type Piece } from './face.js';
 import type { Measures } from './measures.js';
 import { capShape, partBlocks, partLine } from './part-shape.js';
@@ -30,7 +30,7 @@ export function pedalShape(pedal: DrawnPedal, measures: Measures): PedalShape {
     height,
     face: movedFace(words.face, padding, (height - words.height) / 2),
     cap: cap === null ? null : { ...cap, x: left, height, face: movedFace(cap.face, left, (height - cap.height) / 2) },
-    plug: pedal.state === 'off' ? null : { x: left, y: height / 2 },
+    plug: pedal.state === 'off' || isOnBattery(pedal) ? null : { x: left, y: height / 2 },
   };
 }
 
@@ -50,7 +50,7 @@ function restPieces(pedal: DrawnPedal, { isTight, isTerse, isFlat }: Measures): 
   const { volts, power, draw, polarity, traits, isExposed } = pedal;
   const gets =
     volts === null ? [] : [voltsAndPower(volts, power, isTight || isFlat), ...(isTerse || draw === null ? [] : [draw])];
-  const sign: readonly Piece[] = polarity === null || isTerse ? [] : [{ kind: 'sign', polarity }];
+  const sign: readonly Piece[] = polarity === null || isTerse ? [] : [{ kind: 'sign', sign: polarity }];
   return [
     ...(pedal.state === 'off' ? [textPiece('without power', 'strong')] : [textPiece(gets.join(', '), 'plain')]),
     ...sign,

@@ -16,7 +16,7 @@ export function routedLeads(
   measures: Measures,
 ): { readonly leads: readonly LeadShape[]; readonly lanes: number } {
   const left = Math.max(0, ...strips.flatMap(outputShapes).map((output) => startOf(output).x));
-  const right = Math.min(measures.width, ...pedals.map((pedal) => pedal.plug?.x ?? pedal.x));
+  const right = Math.min(measures.width, ...pedals.map((pedal) => pedal.plug?.x ?? pedal.cap?.x ?? pedal.x));
   const { tag, sizes } = measures;
   const channel: Channel = { tagLeft: left + tag / 2, tagRight: right - tag / 2, sizes };
   const routed = board.leads.map((lead) => {

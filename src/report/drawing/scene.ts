@@ -2,8 +2,8 @@
  * A drawing as data, before it is written as SVG: what stands where, in units of about one pixel. Everything that a person
  * could point at has an area and says which supply, output, lead or pedal it is.
  */
-import type { Polarity } from '../../domain/pedal.js';
 import type { PartId, PedalId } from '../../domain/quantities.js';
+import type { Sign } from '../signs/sign.js';
 import type { Hazard } from '../words/hazards.js';
 import type { OutputId, UnitId } from './drawn-board.js';
 
@@ -32,8 +32,8 @@ export type Bar = Area & {
 
 /** The shape of a hazard with its word, which takes several lines only where there is very little room. */
 export type PlacedMark = Area & { readonly hazard: Hazard; readonly words: readonly TextLine[] };
-/** The sign of a plug's polarity. */
-export type PlacedSign = Area & { readonly polarity: Polarity };
+/** The sign of a plug's polarity, or of a battery. */
+export type PlacedSign = Area & { readonly sign: Sign };
 
 /** What stands in an area. */
 export type Face = {
@@ -45,7 +45,7 @@ export type Face = {
   readonly partings: readonly number[];
 };
 
-/** Leads between the supply's own and a pedal, as a cap on what they are plugged into. */
+/** Leads between the supply's own and a pedal, as a cap on what they are plugged into; or the battery in a pedal. */
 export type CapShape = Area & { readonly face: Face; readonly parts: readonly PartId[] };
 
 export type OutputShape = Area & {
@@ -72,7 +72,7 @@ export type PedalShape = Area & {
   readonly state: 'plugged' | 'kept' | 'off';
   readonly face: Face;
   readonly cap: CapShape | null;
-  /** Where its lead comes in; null without one. */
+  /** Where its lead comes in; null without one, and on a battery. */
   readonly plug: Point | null;
 };
 

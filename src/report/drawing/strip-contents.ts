@@ -3,7 +3,7 @@ import type { Bank } from '../../domain/supply.js';
 import { bankOutputs, freeOffer, freeSettings } from '../words/free-outputs.js';
 import type { PlanHandout } from '../words/handout.js';
 import { outputHazards } from '../words/hazards.js';
-import { isOwnedUnit, ownershipWord, standText, type Lead, type UnitHookup } from '../words/hookup.js';
+import { ownershipWord, standText, type Lead, type UnitHookup } from '../words/hookup.js';
 import { isFedByOwn } from '../words/inventory.js';
 import type { Speech } from '../words/speech.js';
 import { switchPosition } from '../words/usage.js';
@@ -14,11 +14,10 @@ import { drawnPart } from './part-contents.js';
 /** A supply unit with all its outputs, those in use and those that are free. */
 export function drawnStrip({ speech }: PlanHandout, hookup: UnitHookup): DrawnStrip {
   const { unit, name } = hookup;
-  const owned = isOwnedUnit(unit);
   return {
     id: { supply: unit.supply.id, unit: unit.unit },
     name,
-    notes: [...(owned === null ? [] : [ownershipWord(owned)]), standText(hookup)],
+    notes: [ownershipWord(unit.owned), standText(hookup)],
     totals: unit.totals.map(({ bank, meter }) => ({
       ...loadOf(meter),
       text: `${bank === null ? 'in all' : `outputs ${bankOutputs(speech.marks, bank)}`}: ${meterText(meter)}`,

@@ -46,7 +46,9 @@ function planLayers(plan: PlanHandout): Layers {
   const board = drawnBoard(plan);
   const scene = boardScene(board, 'wide');
   const { headline, title } = plan;
-  const key = board.strips.length === 0 ? [] : [textLayer(drawingKey(plan, board).map(keyBlock), scene.width)];
+  const key = board.pedals.every(({ state }) => state === 'off')
+    ? []
+    : [textLayer(drawingKey(plan, board).map(keyBlock), scene.width)];
   return {
     description: boardDescription(plan, board),
     layers: [
@@ -63,7 +65,7 @@ function keyBlock(entry: KeyEntry): Block {
     case 'hazard':
       return { kind: 'flow', pieces: [{ kind: 'mark', hazard: entry.hazard }, text] };
     case 'sign':
-      return { kind: 'flow', pieces: [{ kind: 'sign', polarity: entry.polarity }, text] };
+      return { kind: 'flow', pieces: [{ kind: 'sign', sign: entry.sign }, text] };
     case 'text':
       return { kind: 'flow', pieces: [text] };
   }

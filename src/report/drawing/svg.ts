@@ -1,6 +1,6 @@
 import { markup, type Markup } from '../page/markup.js';
 import { hazardShapes, hazardShapeSize } from '../signs/hazard-shape.js';
-import { polaritySign, polaritySignSize } from '../signs/polarity-sign.js';
+import { signShape, signSize } from '../signs/sign.js';
 import type { OutputId, UnitId } from './drawn-board.js';
 import type {
   Area,
@@ -148,9 +148,9 @@ const markMarkup = ({ hazard, words, x, y, width }: PlacedMark): Markup =>
   markup`<path class="mark" transform="translate(${round(x)} ${round(y)}) scale(${scaleText(width / hazardShapeSize)})" \
 d="${hazardShapes[hazard]}"/>${words.map(textMarkup)}`;
 
-const signMarkup = ({ polarity, x, y, width }: PlacedSign): Markup =>
-  markup`<g class="sign" transform="translate(${round(x)} ${round(y)}) scale(${scaleText(width / polaritySignSize.width)})">\
-${polaritySign(polarity)}</g>`;
+const signMarkup = ({ sign, x, y, width }: PlacedSign): Markup =>
+  markup`<g class="sign" transform="translate(${round(x)} ${round(y)}) scale(${scaleText(width / signSize(sign).width)})">\
+${signShape(sign)}</g>`;
 
 const scaleText = (scale: number): number => Math.round(scale * 1000) / 1000;
 

@@ -74,6 +74,10 @@ export const steps = list(
       pedal: at(pedal, ({ from }) => from.pedal),
       ...placeKeys(({ from }: StepOf<'pull'>) => from),
     }),
+    'take out': record<StepOf<'take out'>>()('Batteries leave their pedal.', {
+      step: word('take out', 'Take the batteries out of the pedal.'),
+      pedal: at(pedal, ({ from }) => from.pedal),
+    }),
     'set volts': record<StepOf<'set volts'>>()('A switch of volts is turned.', {
       step: word('set volts', 'Turn the switch of these outputs.'),
       ...placeKeys(({ place }: StepOf<'set volts'>) => place),
@@ -116,6 +120,10 @@ export const steps = list(
     }),
     plug: record<StepOf<'plug'>>()('A pedal is plugged.', {
       step: word('plug', 'Put the plug into its pedal.'),
+      pedal: at(pedal, ({ feed }) => feed.pedal),
+    }),
+    'put in': record<StepOf<'put in'>>()('Batteries go into their pedal.', {
+      step: word('put in', 'Put the batteries into the pedal, the right way round.'),
       pedal: at(pedal, ({ feed }) => feed.pedal),
     }),
   }),

@@ -6,6 +6,7 @@ import type { Check, SoftFinding } from '../../planning/check/check.js';
 import { pluggingCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { standingCautions } from '../words/remarks.js';
+import { standsOf } from '../words/stands.js';
 import { digitalTogether } from '../words/shared-grounds.js';
 import { softText } from '../words/soft-findings.js';
 import { pedalsInOrder } from '../words/usage.js';
@@ -61,7 +62,11 @@ export const checkCodec = record<Check>()('What came of checking a wiring.', {
     const inOrder = pedalsInOrder(check);
     const sound = { ...check.wiring, feeds: check.wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };
     const digital = digitalTogether(inventory, check.wiring);
-    return [...pluggingCautions(inventory, sound), ...digital, ...standingCautions(board, 'check')];
+    return [
+      ...pluggingCautions(inventory, sound),
+      ...digital,
+      ...standingCautions({ board }, standsOf(inventory, check.wiring.feeds), 'check'),
+    ];
   }),
   unpowered: at(pedals('The pedals without a feed.'), ({ wiring }) => wiring.unpowered),
   exposed: at(pedals('High-gain pedals that share a ground with a digital one.'), ({ wiring }) => wiring.exposed),

@@ -3,6 +3,7 @@ import type { Exposure } from '../../domain/plan.js';
 import type { OutputAnswer, OutputTrial } from '../../planning/check/check-output.js';
 import { nothingMeasured, pluggingCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
+import { standsOf } from '../words/stands.js';
 import { standingCautions } from '../words/remarks.js';
 import { at, list, orNull, record } from './codec.js';
 import { confirmed } from './confirm-codec.js';
@@ -59,7 +60,7 @@ export const outputCodec = record<OutputAnswer>()('Whether a pedal can go on an 
   }),
   cautions: cautions((from: OutputAnswer, { board, inventory }) => [
     ...(from.fits ? pluggingCautions(inventory, { ...nothingMeasured, ...from.trials[0], feeds: feedsOf(from) }) : []),
-    ...standingCautions(board, 'check'),
+    ...standingCautions({ board }, standsOf(inventory, [from.question]), 'check'),
   ]),
 });
 

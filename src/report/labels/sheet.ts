@@ -1,6 +1,6 @@
 import type { Handout } from '../words/handout.js';
 import { markup, type Markup } from '../page/markup.js';
-import { hazardIcon, polarityIcon } from '../signs/icons.js';
+import { hazardIcon, signIcon } from '../signs/icons.js';
 import { documentText } from '../page/document.js';
 import { safeText } from '../words/safe-text.js';
 import { hazardWords } from '../words/hazards.js';
@@ -56,7 +56,7 @@ const labelMarkup = ({
 </div>
 <div class="what">
 <p class="here">${here}</p>
-<p class="volts"><b>${volts}</b>${polarity === null ? null : markup` ${polarity} ${polarityIcon(polarity)}`}</p>
+<p class="volts"><b>${volts}</b>${polarity === null ? null : markup` ${polarity} ${signIcon(polarity)}`}</p>
 ${hazards.length === 0 ? null : markup`<p class="hazards">${hazards.map((hazard) => markup`<span>${hazardIcon(hazard)}${hazardWords[hazard]}</span> `)}</p>\n`}\
 <p class="there">${there}</p>
 </div>

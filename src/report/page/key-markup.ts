@@ -1,5 +1,5 @@
 import type { KeyEntry } from '../drawing/key.js';
-import { hazardIcon, polarityIcon } from '../signs/icons.js';
+import { hazardIcon, signIcon } from '../signs/icons.js';
 import { hazardWords } from '../words/hazards.js';
 import { capital } from '../words/words.js';
 import { markup, type Markup } from './markup.js';
@@ -10,7 +10,7 @@ export function keyMarkup(entry: KeyEntry): Markup {
     case 'hazard':
       return markup`${hazardIcon(entry.hazard)} <b>${capital(hazardWords[entry.hazard])}:</b> ${entry.text}.`;
     case 'sign':
-      return markup`${polarityIcon(entry.polarity)} ${capital(entry.text)}.`;
+      return markup`${signIcon(entry.sign)} ${capital(entry.text)}.`;
     case 'text':
       return markup`${entry.text}`;
   }

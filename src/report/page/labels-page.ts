@@ -4,6 +4,7 @@ import type { AskedLabel, Decides, DecisiveLabels } from '../../planning/ask/dec
 import { reachChart } from '../charts/reach-chart.js';
 import { askedText, labelGroups, labelText, undecidingText, unsettledText } from '../words/label-words.js';
 import { plainly } from '../words/remark.js';
+import { usualStands } from '../words/stands.js';
 import { standingCautions } from '../words/remarks.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence, speechOf, type Speech } from '../words/speech.js';
@@ -68,7 +69,7 @@ ${labelGroups(labels).map((group) => markup`<li>${tick(sentence(speech, labelTex
     ['only-wiring', 'These decide only how it is wired', boxes(of('wiring'))],
     ['reach', 'How far each guess may go', chart === null ? null : markup`${chart}${reachTable(speech, found.labels)}`],
     ['nothing', 'These decide nothing', silent.length === 0 ? null : paragraph(undecidingText(speech, silent))],
-    ['cautions', 'Cautions', remarkList(standingCautions(speech.board, 'plan').map(plainly))],
+    ['cautions', 'Cautions', remarkList(standingCautions(speech, usualStands, 'plan').map(plainly))],
   ];
   return parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }]));
 }

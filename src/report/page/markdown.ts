@@ -12,6 +12,7 @@ import {
   type Lines,
 } from './markdown-lines.js';
 import { withOwnership } from '../words/hookup.js';
+import { itemText } from '../words/purchases.js';
 import { confirmAtHome } from '../words/remarks.js';
 import type { CheckRow, HookupStep } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
@@ -88,9 +89,9 @@ const entryLines = ({ entries }: ReplugWords): Lines =>
       ];
 
 function buyLines({ shopping, owned, wiring, speech: { board } }: PlanHandout): Lines {
-  const rows = shopping.map(({ name, units, price }) => [
+  const rows = shopping.map(({ units, price, ...item }) => [
     String(units),
-    name,
+    itemText(item),
     priceText(price, board),
     priceText(minorUnits(price * units), board),
   ]);
@@ -115,9 +116,9 @@ const feedTable = ({ rows }: PlanHandout): Lines =>
           row.mark,
           row.pedal,
           withOwnership(row.unit, row.owned),
-          `${row.outputs}, ${row.ground}`,
+          [row.outputs, row.ground].filter((words) => words !== '').join(', '),
           `${row.setting}${row.switched ? ' (switch)' : ''}`,
-          [row.volts, row.polarity, row.plug].filter((words) => words !== null).join(', '),
+          [row.volts, row.polarity, row.plug].filter((words) => words !== null && words !== '').join(', '),
           row.way,
           row.peak === null ? row.load : `${row.load}; ${row.peak}`,
         ]),

@@ -36,12 +36,9 @@ ${factsOf(handout).map(([name, value]) => markup`<div><dt>${name}</dt><dd>${valu
 `;
 }
 
-function factsOf({
-  changes,
-  wiring: { score, feeds },
-  speech: { board },
-}: PlanHandout): readonly (readonly [string, string])[] {
-  const sorts = pedalSorts(board, feeds);
+function factsOf({ changes, wiring: { score, feeds }, speech }: PlanHandout): readonly (readonly [string, string])[] {
+  const { board } = speech;
+  const sorts = pedalSorts(speech, feeds);
   const open = sorts.either + sorts.kept;
   const powered = ['Pedals powered', `${sorts.powered} of ${board.pedals.length}`] as const;
   const unread = open === 0 ? [] : [['Either reading, places kept', `${sorts.either}, ${sorts.kept}`] as const];

@@ -22,7 +22,9 @@ const feedsTable = (rows: readonly FeedRow[]): Markup =>
     rows: rows.map((row) => [
       row.mark,
       row.pedal,
-      `${row.unit}, output ${row.outputs}${row.switched ? `, set to ${row.setting}` : ''}, ${row.ground}`,
+      row.outputs === ''
+        ? row.unit
+        : `${row.unit}, output ${row.outputs}${row.switched ? `, set to ${row.setting}` : ''}, ${row.ground}`,
       plugMarkup(row),
       row.polaritySwitch === null ? row.way : `${row.way}; polarity switch on ${row.polaritySwitch}`,
       row.peak === null ? row.load : `${row.load}; ${row.peak}`,
@@ -32,9 +34,11 @@ const feedsTable = (rows: readonly FeedRow[]): Markup =>
 
 /** What belongs together stays on one line, as far as it is short. */
 const plugMarkup = ({ volts, polarity, plug }: FeedRow): Markup =>
-  markup`${[volts, polarity].map((words) => (words === null ? null : markup`<span class="whole">${words},</span> `))}${
-    plug.length <= shortPlug ? markup`<span class="whole">${plug}</span>` : plug
-  }`;
+  plug === ''
+    ? markup`${volts}`
+    : markup`${[volts, polarity].map((words) => (words === null ? null : markup`<span class="whole">${words},</span> `))}${
+        plug.length <= shortPlug ? markup`<span class="whole">${plug}</span>` : plug
+      }`;
 
 const shortPlug = 16;
 

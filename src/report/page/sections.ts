@@ -5,6 +5,7 @@ import { drawingKey } from '../drawing/key.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
 import { confirmAtHome } from '../words/remarks.js';
+import { itemText } from '../words/purchases.js';
 import { priceText } from '../words/words.js';
 import { changesBody } from './changes.js';
 import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
@@ -69,9 +70,9 @@ function buyBody({ shopping, owned, wiring, speech: { board } }: PlanHandout): M
             { name: 'Each', manner: 'figures' },
             { name: 'Together', manner: 'figures' },
           ],
-          rows: shopping.map(({ name, units, price }) => [
+          rows: shopping.map(({ units, price, ...item }) => [
             String(units),
-            name,
+            itemText(item),
             priceText(price, board),
             priceText(minorUnits(price * units), board),
           ]),
@@ -91,7 +92,8 @@ function wiringBody(plan: PlanHandout): Markup | null {
   const figures = (['wide', 'narrow'] as const).flatMap((size) =>
     boardDrawings(plan, size, size).map((drawing) => markup`<figure class="${size}">${drawing}</figure>\n`),
   );
-  const key =
-    board.strips.length === 0 ? null : markup`<h3>How to read it</h3>\n${list(drawingKey(plan, board).map(keyMarkup))}`;
+  const key = board.pedals.every(({ state }) => state === 'off')
+    ? null
+    : markup`<h3>How to read it</h3>\n${list(drawingKey(plan, board).map(keyMarkup))}`;
   return markup`${figures}${key}`;
 }

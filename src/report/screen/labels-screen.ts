@@ -3,6 +3,7 @@ import type { AskedLabel, Decides, DecisiveLabels } from '../../planning/ask/dec
 import { askedText, labelGroups, labelText, undecidingText, unsettledText } from '../words/label-words.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence } from '../words/speech.js';
+import { usualStands } from '../words/stands.js';
 import { standingCautions } from '../words/remarks.js';
 import { block } from './layout.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
@@ -32,7 +33,7 @@ export function labelsText(kit: Kit, found: DecisiveLabels, options: ScreenOptio
       screen,
       'Cautions',
       block(
-        standingCautions(kit.board, 'plan').map((text) => bullet(screen, text)),
+        standingCautions(kit, usualStands, 'plan').map((text) => bullet(screen, text)),
         screen.width,
         indent,
       ),

@@ -1,4 +1,5 @@
 import type { PolarityOrUnknown } from '../../domain/pedal.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import { isOwnedUnit, withOwnership } from '../words/hookup.js';
 import { loadLegend } from '../words/load-legend.js';
 import { firstBankOf, isFedByOwn } from '../words/inventory.js';
@@ -37,11 +38,18 @@ export function unitTable(
   const { inventory, paints, width } = screen;
   const number = unitsInUse(units, unit.supply.id) > 1 || unit.unit > 1 ? `, unit ${unit.unit}` : '';
   const title = withOwnership(`${inventory.supplyName(unit.supply.id)}${number}`, isOwnedUnit(unit));
-  return [
-    ...block([{ text: title, paint: paints.strong }], width, indent),
-    ...headerLines(screen),
-    ...rows.flatMap((row) => rowLines(screen, row)),
-  ];
+  const head = block([{ text: title, paint: paints.strong }], width, indent);
+  // What is one pedal's alone has nothing to choose and nothing to compare.
+  if (isOfOnePedal(unit.supply.source))
+    return [
+      ...head,
+      ...block(
+        rows.flatMap(({ detail }) => detail),
+        width,
+        indent,
+      ),
+    ];
+  return [...head, ...headerLines(screen), ...rows.flatMap((row) => rowLines(screen, row))];
 }
 
 function headerLines(screen: Screen): string[] {
@@ -85,6 +93,12 @@ const legendOf: Readonly<Record<PolarityOrUnknown, string>> = {
   unknown: 'Two ways: the label of the pedal says which one is right. Read it before anything is plugged into it.',
 };
 
+function socketsText(units: readonly UnitUse[]): string {
+  const taken = socketsTaken(units);
+  if (taken === 0) return 'No mains socket is needed.';
+  return `Mains sockets needed: ${taken}, one for each supply${taken < units.length ? ' on the mains' : ''}.`;
+}
+
 /** Explains only the words that the tables below use. */
 function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string[] {
   const { marks } = screen;
@@ -93,8 +107,10 @@ function legendTexts(screen: Screen, units: readonly UnitUse[]): readonly string
     outputs.some(({ feeds: [feed] }) => firstBankOf(supply, feed).settings.length > 1),
   );
   const polarities = new Set(feeds.map((feed) => (isFedByOwn(screen.inventory, feed) ? null : feed.polarity)));
+  const boxes = units.filter(({ supply }) => !isOfOnePedal(supply.source));
+  if (boxes.length === 0) return [socketsText(units)];
   return [
-    `Mains sockets needed: ${socketsTaken(units)}, one for each supply${socketsTaken(units) < units.length ? ' on the mains' : ''}.`,
+    socketsText(units),
     `Own lead: the straight lead that comes with the supply. ${marks.arrow} shows the order from supply to pedal.`,
     ...(switched ? ['Switch: set that output, or its bank, to these volts first.'] : []),
     ...[...polarities].flatMap((polarity) => (polarity === null ? [] : [legendOf[polarity]])),

@@ -5,8 +5,9 @@ import { allFeeds } from '../words/change-words.js';
 import { beside, block } from './layout.js';
 import { layPieces, measureLines } from './rewire-pieces.js';
 import { bullet, type Screen } from './screen.js';
-import { stepGroups, type StepGroup } from '../words/step-groups.js';
-import { pullText, switchText, unitsText } from '../words/step-words.js';
+import { stepGroups, type StepGroup, type StepOf } from '../words/step-groups.js';
+import { powerWords, pullText, switchText, takenOut } from '../words/step-words.js';
+import { batteryItems, batteryText } from '../words/steps.js';
 import { listText } from '../words/words.js';
 
 const indent = 2;
@@ -36,10 +37,16 @@ function headText(
   { isFirst, isLast }: { readonly isFirst: boolean; readonly isLast: boolean },
 ): string {
   switch (first.kind) {
-    case 'mains off':
-      return `Mains off${isFirst ? '' : ' again'}: pull ${unitsText(screen, feeds, first)} from the mains.`;
+    case 'mains off': {
+      const { title, text } = powerWords(screen, feeds, first);
+      return `${title}${isFirst ? '' : ' again'}: ${text}.`;
+    }
     case 'pull':
       return 'Pull these plugs, and take off the leads that then feed nothing:';
+    case 'take out':
+      return 'Take these batteries out:';
+    case 'put in':
+      return `Put these batteries in. ${batteryText}`;
     case 'set volts':
     case 'set polarity':
       return 'Set these switches, while nothing hangs on them:';
@@ -47,7 +54,7 @@ function headText(
       return 'Lay these leads, and leave their plugs off the pedals:';
     case 'mains on':
     case 'measure': {
-      const on = first.kind === 'mains on' ? `Mains on: ${unitsText(screen, feeds, first)}.` : '';
+      const on = first.kind === 'mains on' ? onText(screen, feeds, first) : '';
       return isLast ? on : `${on} Hold a meter to each free plug; where one reads otherwise, stop:`;
     }
     case 'plug': {
@@ -59,11 +66,21 @@ function headText(
   }
 }
 
+/** A power bank has a switch, which has to be said. */
+function onText(screen: Screen, feeds: readonly Feed[], step: StepOf<'mains on'>): string {
+  const { title, text, units } = powerWords(screen, feeds, step);
+  return `${title}: ${title === 'Mains on' ? units : text}.`;
+}
+
 function bodyLines(screen: Screen, feeds: readonly Feed[], steps: StepGroup): readonly string[] {
   const pieces = steps.flatMap((step) => {
     switch (step.kind) {
       case 'pull':
         return [bullet(screen, pullText(screen, feeds, step))];
+      case 'take out':
+        return [bullet(screen, `${takenOut(screen, step)}.`)];
+      case 'put in':
+        return batteryItems(screen, step.feed).map((text) => bullet(screen, text));
       case 'set volts':
       case 'set polarity':
         return [bullet(screen, switchText(screen, feeds, step))];

@@ -2,7 +2,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { beside, block, widthOf } from './layout.js';
 import type { Screen } from './screen.js';
-import { ownedInUse, shoppingItems, type ShoppingItem } from '../words/purchases.js';
+import { itemText, ownedInUse, shoppingItems, type ShoppingItem } from '../words/purchases.js';
 import type { UnitUse } from '../words/usage.js';
 import { priceText } from '../words/words.js';
 
@@ -11,16 +11,17 @@ type Row = { readonly item: string; readonly each: string; readonly together: st
 /** What to buy with its prices, then the owned things that the plan uses. */
 export function shoppingLines(screen: Screen, wiring: JudgedPlan, units: readonly UnitUse[]): string[] {
   const { inventory, marks, width } = screen;
-  const rows = shoppingItems(inventory, wiring).map((item) => rowOf(screen, item));
+  const rows = shoppingItems(screen, wiring).map((item) => rowOf(screen, item));
   const owned = ownedInUse(inventory, wiring, units).map((item) => `${item.units} ${marks.times} ${item.name}`);
   const use = owned.length === 0 ? [] : block([{ text: `Use what you own: ${owned.join(', ')}.`, hang: 2 }], width, 2);
   if (rows.length === 0) return [...block([{ text: 'Nothing to buy.' }], width, 2), ...use];
   return [...table(screen, rows, priceText(wiring.score.money, screen.board)), ...use];
 }
 
-function rowOf({ board, marks }: Screen, { name, units, price }: ShoppingItem): Row {
+function rowOf({ board, marks }: Screen, item: ShoppingItem): Row {
+  const { units, price } = item;
   return {
-    item: `${units} ${marks.times} ${name}`,
+    item: `${units} ${marks.times} ${itemText(item)}`,
     each: units > 1 ? `${priceText(price, board)} each` : '',
     together: priceText(minorUnits(price * units), board),
   };

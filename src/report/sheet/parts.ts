@@ -4,11 +4,13 @@ import { markup, type Markup } from '../page/markup.js';
 import { noiseCautions, pluggingCautions } from '../words/cautions.js';
 import { glued } from '../words/glue.js';
 import type { PlanHandout } from '../words/handout.js';
+import { itemText } from '../words/purchases.js';
 import type { LookAt } from '../words/read-at-home.js';
 import { withCare } from '../words/remark.js';
 import { standingCautions } from '../words/remarks.js';
 import { digitalTogether } from '../words/shared-grounds.js';
-import { isKept, keptPlaces, plugChecks, shortStopText } from '../words/steps.js';
+import { shortStopText, standsOf } from '../words/stands.js';
+import { batteryItems, batteryText, isKept, keptPlaces, plugChecks } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
 import { boardDrawings, sizedDrawing } from '../drawing/drawings.js';
 import { picture, type Block } from './paper.js';
@@ -54,8 +56,8 @@ export function buyPart({ shopping, owned, wiring, speech: { board } }: PlanHand
             { name: 'Each', manner: 'figures' },
             { name: 'Together', manner: 'figures' },
           ],
-          rows: shopping.map(({ name, units, price }) => [
-            `${units} × ${name}`,
+          rows: shopping.map(({ units, price, ...item }) => [
+            `${units} × ${itemText(item)}`,
             priceText(price, board),
             priceText(minorUnits(price * units), board),
           ]),
@@ -96,10 +98,15 @@ const lookMarkup = ({ names, text }: LookAt): Markup =>
   markup`<li>${names.map((name) => markup`${tick(name)} `)}${glued(text)}</li>\n`;
 
 /** A row a plug, with a box to tick; then where nothing is to be plugged in yet. */
-export function meterPart({ rows, speech: { inventory } }: PlanHandout): Section | null {
+export function meterPart({ rows, wiring, speech }: PlanHandout): Section | null {
+  const { inventory } = speech;
   const plugged = rows.filter(({ feed }) => !isKept(inventory, feed));
   const kept = keptPlaces(inventory, rows);
   if (rows.length === 0) return null;
+  const checks = plugged.flatMap((row) =>
+    plugChecks(inventory, row.mark, row.feed).map((check) => ({ ...check, row })),
+  );
+  const batteries = plugged.flatMap(({ feed }) => batteryItems(speech, feed));
   const table = tableMarkup({
     caption:
       'At each plug, before its pedal goes on: the black probe on the other part; on a jack plug the centre is the tip',
@@ -111,22 +118,20 @@ export function meterPart({ rows, speech: { inventory } }: PlanHandout): Section
       { name: 'Must read' },
       { name: 'Right' },
     ],
-    rows: plugged.flatMap((row) =>
-      plugChecks(inventory, row.mark, row.feed).map(({ mark, pedal, range, probes, reads, note }) => [
-        mark,
-        fromText(row),
-        pedal,
-        probes === null ? 'on either' : `on the ${probes.red}`,
-        markup`<b>${glued(reads)} ${range.slice(0, 2)}</b>${note === null ? null : `; ${glued(note)}`}`,
-        tick('', `Lead ${mark} reads right`),
-      ]),
-    ),
+    rows: checks.map(({ row, mark, pedal, range, probes, reads, note }) => [
+      mark,
+      fromText(row),
+      pedal,
+      probes === null ? 'on either' : `on the ${probes.red}`,
+      markup`<b>${glued(reads)} ${range.slice(0, 2)}</b>${note === null ? null : `; ${glued(note)}`}`,
+      tick('', `Lead ${mark} reads right`),
+    ]),
     cards: 'checks',
   });
   return part(
     'meter',
     'What the meter must show',
-    markup`${plugged.length === 0 ? null : markup`${table}${paragraph(shortStopText)}`}${remarkList(
+    markup`${checks.length === 0 ? null : markup`${table}${paragraph(shortStopText(standsOf(inventory, wiring.feeds)))}`}${batteries.length === 0 ? null : paragraph(`${batteryText} ${batteries.join(' ')}`)}${remarkList(
       kept.length === 0 ? [] : [withCare(`Plug nothing in here yet: ${kept.join(' ')}`)],
     )}`,
   );
@@ -150,5 +155,5 @@ export function mindPart({ wiring, speech: { inventory } }: PlanHandout): Sectio
 }
 
 /** What holds whatever is plugged. */
-export const cautionPart = ({ speech: { board } }: PlanHandout): Section | null =>
-  part('cautions', 'Always', paragraph(standingCautions(board, 'plan').join(' ')));
+export const cautionPart = ({ speech, wiring: { feeds } }: PlanHandout): Section | null =>
+  part('cautions', 'Always', paragraph(standingCautions(speech, standsOf(speech.inventory, feeds), 'plan').join(' ')));

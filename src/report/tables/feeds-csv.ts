@@ -66,7 +66,7 @@ function fed({ speech: { inventory } }: PlanHandout, row: FeedRow): readonly Csv
     feed.supply,
     feed.unit,
     ownedCell(row),
-    row.outputs,
+    isOwn ? 'its own' : row.outputs,
     row.switched ? row.setting : '',
     isOwn ? '' : numberOfThousandths(feedMillivolts(feed)),
     firstBankOf(supply, feed).power,

@@ -5,9 +5,8 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import type { Speech } from './speech.js';
-import { everyFeed, type Feed } from '../../domain/plan.js';
-import type { PartId } from '../../domain/quantities.js';
-import { isFedByOwn, type Inventory } from './inventory.js';
+import { everyFeed } from '../../domain/plan.js';
+import { batteriesOf, isFedByOwn } from './inventory.js';
 import { wiringEntry } from './wiring-entry.js';
 import { listText } from './words.js';
 
@@ -18,12 +17,6 @@ export type BoardEntries = {
   readonly entries: readonly string[];
 };
 
-/** What the pedal runs on, where that is a battery. */
-function batteryOf(inventory: Inventory, { supply }: Feed): PartId | null {
-  const { source } = inventory.supply(supply);
-  return source.kind === 'battery' ? source.battery : null;
-}
-
 /** Null where the file is true as it is. */
 export function boardEntries(
   { kit, board, inventory }: Speech,
@@ -32,14 +25,23 @@ export function boardEntries(
 ): BoardEntries | null {
   if (steps.length === 0) return null;
   const [feeds, { buy }] = [everyFeed(plan), plan];
-  const plugged = new Set(steps.flatMap((step) => (step.kind === 'plug' ? [step.feed.pedal] : [])));
+  const plugged = new Set(
+    steps.flatMap((step) => (step.kind === 'plug' || step.kind === 'put in' ? [step.feed.pedal] : [])),
+  );
   // Numbers are spoken of only where the file gives some.
   const isNumbered = everyWired(board).some(({ lead }) => lead !== undefined);
   const [numbers, tails] = [leadNumbers(kit, feeds), leadTails(kit, feeds)];
   const marksOf = (pedal: PedalId) => (isNumbered ? { lead: numbers.get(pedal), tail: tails.get(pedal) } : {});
   const entries = feeds
     .filter(({ pedal }) => plugged.has(pedal))
-    .map((feed) => wiringEntry(feed, marksOf(feed.pedal), isFedByOwn(inventory, feed), batteryOf(inventory, feed)));
+    .map((feed) =>
+      wiringEntry(
+        feed,
+        marksOf(feed.pedal),
+        isFedByOwn(inventory, feed),
+        batteriesOf(inventory, feed)?.battery ?? null,
+      ),
+    );
   return {
     texts: [
       ...(dropped.length === 0 ? [] : [`Take out of \`wiring\`: ${listText(dropped.map(inventory.pedalName))}.`]),

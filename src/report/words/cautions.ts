@@ -1,16 +1,17 @@
 import type { Polarity } from '../../domain/pedal.js';
-import { decimalOfThousandths } from '../../domain/quantities.js';
+import { decimalOfThousandths, type SupplyId } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { everyFeed, feedMillivolts, isInletFeed, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
 import { bankOf, firstBankOf, isFedByOwn, unitName, type Inventory } from './inventory.js';
 import { digitalTogether, mixedGrounds } from './shared-grounds.js';
+import { offBefore, type Stands } from './stands.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, hoursText, listText, outputsText, percentText, polarityText, voltsText } from './words.js';
 
 /** What holds for every board, before anything is plugged in. */
-export const generalCautions = (of: 'plan' | 'check'): readonly string[] => [
+export const generalCautions = (stands: Stands, of: 'plan' | 'check'): readonly string[] => [
   'Never open a power supply: it holds dangerous voltages even when it is unplugged.',
-  'Pull every supply from the mains before you plug or move a lead.',
+  ...offBefore(stands),
   'Measure volts and polarity at each plug with a meter before its pedal goes on. If a plug reads wrong, stop.',
   'Keep the probes apart: one that touches pin and sleeve at once shorts the output.',
   `Local electrical codes and a qualified technician come before this ${of}.`,
@@ -97,7 +98,7 @@ const powerBanks = (
 const onBatteries = (inventory: Inventory, { batteries }: Pick<JudgedPlan, 'batteries'>): string[] => [
   ...batteries.map(({ supply, hours }) => {
     const lasts = hours === null ? 'lasts long, as the pedal draws nothing' : `should last about ${hoursText(hours)} h`;
-    return `${inventory.supplyName(supply)} ${lasts}: an estimate from the milliamps that are planned and the mAh that it holds.`;
+    return `${inventory.supplyName(supply)} ${lasts}: an estimate by the ${heldText(inventory, supply)} that it holds and what the pedal is planned to draw.`;
   }),
   ...(batteries.length === 0
     ? []
@@ -107,6 +108,11 @@ const onBatteries = (inventory: Inventory, { batteries }: Pick<JudgedPlan, 'batt
           'what is not rechargeable.',
       ]),
 ];
+
+function heldText(inventory: Inventory, id: SupplyId): string {
+  const { source } = inventory.supply(id);
+  return source.kind === 'battery' ? `${decimalOfThousandths(source.microampHours)} mAh` : '';
+}
 
 function ofOwnAdapter(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds

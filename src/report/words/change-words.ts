@@ -74,7 +74,7 @@ function kindsOf({ stays, releads, moves, added, dropped }: Changes): ReadonlyMa
 export const allFeeds = (plan: Pick<Wiring, 'feeds' | 'inlets'>, { moves, steps }: Changes): readonly Feed[] => [
   ...everyFeed(plan),
   ...moves.map(({ from }) => from),
-  ...steps.flatMap((step) => (step.kind === 'pull' ? [step.from] : [])),
+  ...steps.flatMap((step) => (step.kind === 'pull' || step.kind === 'take out' ? [step.from] : [])),
 ];
 
 const moveWords = (speech: Speech, feeds: readonly Feed[], move: Move): MoveWords => ({

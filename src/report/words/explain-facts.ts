@@ -24,7 +24,7 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
   budget: ({ board }) => `The budget is ${priceText(minorUnits(board.policy.budget ?? 0), board)}.`,
   bricks: ({ board }) => `No more than ${countText(board.policy.bricks ?? 0, 'supply', 'supplies')} may be in use.`,
   sockets: ({ board: { policy } }) =>
-    `There ${policy.sockets === 1 ? 'is' : 'are'} ${countText(policy.sockets ?? 0, 'mains socket')}, and every supply takes one.`,
+    `There ${policy.sockets === 1 ? 'is' : 'are'} ${countText(policy.sockets ?? 0, 'mains socket')}, and every supply on the mains takes one.`,
   'headroom alone': ({ board }) =>
     `A pedal alone on an output is planned with a reserve of × ${factorText(board.policy.headroom.alone)}.`,
   'headroom chained': ({ board }) =>

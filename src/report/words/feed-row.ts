@@ -1,5 +1,5 @@
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
-import { bankOf, firstBankOf, isFedByOwn } from './inventory.js';
+import { bankOf, batteriesOf, firstBankOf, isFedByOwn } from './inventory.js';
 import { isOwnedUnit, type Lead, type LeadEnd, type UnitHookup } from './hookup.js';
 import { wayText } from './route.js';
 import { safeText } from './safe-text.js';
@@ -16,7 +16,7 @@ export type FeedRow = {
   readonly unit: string;
   /** Null for batteries. */
   readonly owned: boolean | null;
-  /** "5", or "5+6" for a join. */
+  /** "5", or "5+6" for a join; empty where it is fed by what is its own. */
   readonly outputs: string;
   /** What the output is set to: "9 V", or "9 V + 9 V" for a series join. */
   readonly setting: string;
@@ -24,10 +24,11 @@ export type FeedRow = {
   readonly switched: boolean;
   /** Where the polarity switch must stand; null when there is none. */
   readonly polaritySwitch: string | null;
-  /** What reaches the pedal: "9 V DC"; empty where it is fed by what it came with. */
+  /** What reaches the pedal: "9 V DC"; "its own" from the adapter that it came with. */
   readonly volts: string;
   /** Null for AC. */
   readonly polarity: string | null;
+  /** Empty of a battery, which has none. */
   readonly plug: string;
   /** All leads in order: "own lead → Reversing lead". */
   readonly way: string;
@@ -49,6 +50,7 @@ function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { ma
   const { inventory } = speech;
   const bank = firstBankOf(unit.supply, feed);
   const isOwn = isFedByOwn(inventory, feed);
+  const isBattery = batteriesOf(inventory, feed) !== null;
   const shared = use.feeds.length > 1 ? ` for ${countText(use.feeds.length, 'pedal')}` : '';
   return {
     mark,
@@ -56,13 +58,13 @@ function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { ma
     pedal: inventory.pedalName(feed.pedal),
     unit: name,
     owned: isOwnedUnit(unit),
-    outputs: isOwn ? 'its own' : feed.outputs.join('+'),
+    outputs: isOwn ? '' : feed.outputs.join('+'),
     setting: settingTexts(use).join(' '),
     switched: feed.outputs.some((output) => bankOf(unit.supply, output).settings.length > 1),
     polaritySwitch: wordOf(switchPosition(inventory, feed)),
-    volts: isOwn ? 'its own' : `${voltsText(feedMillivolts(feed))} ${bank.power}`,
+    volts: isOwn && !isBattery ? 'its own' : `${voltsText(feedMillivolts(feed))} ${bank.power}`,
     polarity: isOwn ? null : wordOf(feed.polarity),
-    plug: safeText(inventory.pedal(feed.pedal).inlet),
+    plug: isBattery ? '' : safeText(inventory.pedal(feed.pedal).inlet),
     way: wayText(speech, feed),
     ground: bank.isolated ? 'isolated' : 'common ground',
     load: use.meter === null ? '' : `${meterText(use.meter)}, ${percentOf(use.meter)} %${shared}`,

@@ -145,7 +145,7 @@ function planHandout(speech: Speech, plan: Plan, labels: readonly AskedLabel[] |
     speech,
     proven: gap === null,
     wiring,
-    shopping: shoppingItems(inventory, wiring),
+    shopping: shoppingItems(speech, wiring),
     owned: ownedInUse(inventory, wiring, units),
     leftOut: wiring.unpowered.map((id) => ({
       id,

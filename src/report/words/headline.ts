@@ -33,11 +33,11 @@ function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
   return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
 }
 
-function countsText({ board, inventory }: Speech, { feeds, score, grounds }: JudgedPlan): string {
+function countsText(speech: Speech, { feeds, score, grounds }: JudgedPlan): string {
   const counts = [
-    pedalCounts(board, feeds, countText(score.bricks, 'supply', 'supplies')),
+    pedalCounts(speech, feeds, countText(score.bricks, 'supply', 'supplies')),
     score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
-    exposedText(inventory, { score, grounds }),
+    exposedText(speech.inventory, { score, grounds }),
   ];
   for (const tier of pedalTiers) if (score[tier] > 0) counts.push(pedalTierNotes[tier](score[tier]));
   return `${counts.join(', ')}.`;

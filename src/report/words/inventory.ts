@@ -1,6 +1,7 @@
 import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
 import { inletPedal, isFed, unitOfInlet } from '../../domain/inlet.js';
+import type { BatterySource } from '../../domain/own-battery.js';
 import type { Part } from '../../domain/part.js';
 import type { Kept, Pedal } from '../../domain/pedal.js';
 import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
@@ -60,9 +61,19 @@ export function bankOf(supply: Supply, output: number): Bank {
 /** The bank of a feed's first output; both outputs of a join agree in power, plug and polarity. */
 export const firstBankOf = (supply: Supply, feed: Feed): Bank => bankOf(supply, feed.outputs[0] ?? 0);
 
-/** Whether a pedal is fed by what it came with, of which nothing is stated but that it is right for it. */
+/** Whether a pedal is fed by what is its alone and right for it: the adapter that it came with, or batteries in it. */
 export const isFedByOwn = (inventory: Inventory, { supply }: Pick<Feed, 'supply'>): boolean =>
   inventory.supplies.some(({ id, source }) => id === supply && isOfOnePedal(source));
+
+/** The batteries that a pedal runs on; null where it runs on none. */
+export function batteriesOf(inventory: Inventory, { supply }: Pick<Feed, 'supply'>): BatterySource | null {
+  const { source } = inventory.supply(supply);
+  return source.kind === 'battery' ? source : null;
+}
+
+/** "6 × Penlight cell". */
+export const batteriesText = (inventory: Inventory, { battery, count }: BatterySource, times: string): string =>
+  `${count} ${times} ${inventory.partName(battery)}`;
 
 /** "9 V", or "its own" of a pedal that is fed by what it came with. */
 export const givenText = (inventory: Inventory, feed: Feed): string =>

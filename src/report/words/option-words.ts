@@ -1,6 +1,7 @@
 import type { Exposure, Purchase, Score } from '../../domain/plan.js';
 import { minorUnits, type PartId, type SupplyId } from '../../domain/quantities.js';
 import type { Merit, Option, PlannedOption } from '../../planning/compare/comparison.js';
+import { itemText, shoppingItems } from './purchases.js';
 import type { Speech } from './speech.js';
 import { capital, countText, listText, meterOf, percentOf, priceText } from './words.js';
 
@@ -24,8 +25,8 @@ const fullestText = ({ tightest }: PlannedOption['figures']): string =>
   tightest === null ? '-' : `${percentOf(meterOf(tightest.numbers))} %`;
 
 const figuresLegend =
-  'Exposed: high-gain pedals that share a ground with a digital one. Supplies: in use, owned ones too; each takes a mains ' +
-  'socket. Leads: chain leads, join leads and adapters in use. Spare: outputs that stay free. Fullest: the output nearest ' +
+  'Exposed: high-gain pedals that share a ground with a digital one. Supplies: in use, owned ones too; each on the mains ' +
+  'takes a socket. Leads: chain leads, join leads and adapters in use. Spare: outputs that stay free. Fullest: the output nearest ' +
   'to its limit, reserve included.';
 
 /** What a merit is called in front of a choice, and what its name leaves open; null where that is nothing. */
@@ -97,18 +98,14 @@ const meritName = (merit: Merit, { exposed, bricks }: Score): string =>
 
 /** All that is bought, supplies first, each with its price. */
 export function billOf(
-  { board, inventory, marks }: Speech,
+  speech: Speech,
   supplies: readonly Purchase<SupplyId>[],
   parts: readonly Purchase<PartId>[],
 ): readonly BillLine[] {
-  const line = (name: string, { units, price }: Purchase<unknown>): BillLine => ({
-    text: `${units} ${marks.times} ${name}`,
-    price: priceText(minorUnits(units * price), board),
-  });
-  return [
-    ...supplies.map((supply) => line(inventory.supplyName(supply.id), supply)),
-    ...parts.map((part) => line(inventory.partName(part.id), part)),
-  ];
+  return shoppingItems(speech, { buy: { supplies, parts } }).map(({ units, price, ...item }) => ({
+    text: `${units} ${speech.marks.times} ${itemText(item)}`,
+    price: priceText(minorUnits(units * price), speech.board),
+  }));
 }
 
 /** The number of one of the best, or what was asked for. */

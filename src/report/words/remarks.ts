@@ -10,6 +10,7 @@ import { fieldWords, whereToLook } from './label-places.js';
 import { plainly, withCare, type Remark } from './remark.js';
 import { digitalTogether, groundName } from './shared-grounds.js';
 import { sentence, type Speech } from './speech.js';
+import { standsOf, type Stands } from './stands.js';
 import { assumedText, listText, voltsText } from './words.js';
 
 /** The pedals without power, each with the reason. */
@@ -95,16 +96,22 @@ export function groundRemarks({ board, inventory }: Speech, plan: JudgedPlan): r
 
 /** What holds for this wiring, then what always holds. */
 export const cautionRemarks = (
-  { board, inventory }: Speech,
+  speech: Speech,
   wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
 ): readonly Remark[] => [
-  ...pluggingCautions(inventory, wiring).map(withCare),
-  ...standingCautions(board, of).map(plainly),
+  ...pluggingCautions(speech.inventory, wiring).map(withCare),
+  ...standingCautions(speech, standsOf(speech.inventory, everyFeed(wiring)), of).map(plainly),
 ];
 
 /** What holds whatever is plugged. */
-export const standingCautions = (board: Board, of: 'plan' | 'check'): readonly string[] => [
-  ...(board.policy.mains.length === 0 ? ['Check that every supply accepts the mains volts of the venue.'] : []),
-  ...generalCautions(of),
+export const standingCautions = (
+  { board }: { readonly board: Board },
+  stands: Stands,
+  of: 'plan' | 'check',
+): readonly string[] => [
+  ...(board.policy.mains.length === 0 && stands.mains
+    ? ['Check that every supply accepts the mains volts of the venue.']
+    : []),
+  ...generalCautions(stands, of),
 ];

@@ -6,8 +6,18 @@ import { allFeeds } from './change-words.js';
 import type { UnitHookup } from './hookup.js';
 import type { Speech } from './speech.js';
 import { stepGroups, type StepGroup, type StepOf } from './step-groups.js';
-import { laidLead, pullText, switchText, unitsText } from './step-words.js';
-import { plainStep, plugChecks, stopText, tailsText, watchText, type CheckRow, type HookupStep } from './steps.js';
+import { laidLead, powerWords, pullText, switchText, takenOut } from './step-words.js';
+import { standsOf, stopText, usualStands, watchText, type Stands } from './stands.js';
+import {
+  batteryItems,
+  batteryText,
+  plainStep,
+  plugChecks,
+  tailsText,
+  type CheckRow,
+  type HookupStep,
+} from './steps.js';
+import { capital } from './words.js';
 
 /** What re-plugging speaks of, and the numbers of its leads. */
 type Replugging = {
@@ -57,19 +67,19 @@ function groupStep(
   place: { readonly isFirst: boolean; readonly isLast: boolean },
 ): HookupStep {
   const [first] = group;
-  const { speech, feeds } = of;
   switch (first.kind) {
     case 'mains off':
-      return plainStep(
-        place.isFirst ? 'Mains off' : 'Mains off again',
-        `Pull ${unitsText(speech, feeds, first)} from the mains.`,
-      );
+      return offStep(of, first, place.isFirst);
     case 'pull':
       return plainStep(
         'Pull the plugs',
         'Pull these, and take off the leads that then feed nothing.',
         itemsOf(of, group),
       );
+    case 'take out':
+      return plainStep('Take the batteries out', 'These pedals run on something else then.', itemsOf(of, group));
+    case 'put in':
+      return plainStep('Put the batteries in', batteryText, itemsOf(of, group));
     case 'set volts':
     case 'set polarity':
       return plainStep(
@@ -97,17 +107,25 @@ function groupStep(
   }
 }
 
+function offStep({ speech, feeds }: Replugging, step: StepOf<'mains off'>, isFirst: boolean): HookupStep {
+  const { title, text } = powerWords(speech, feeds, step);
+  return plainStep(isFirst ? title : `${title} again`, `${capital(text)}.`);
+}
+
 const onStep = (of: Replugging, group: StepGroup): HookupStep =>
-  plainStep('Switch on', `${onText(of, group)} ${watchText}`);
+  plainStep('Switch on', `${onText(of, group)} ${watchText(standsIn(of, group))}`);
+
+/** What the units stand on that come on with these steps. */
+const standsIn = ({ speech: { inventory } }: Replugging, [first]: StepGroup): Stands =>
+  first.kind === 'mains on' ? standsOf(inventory, first.units) : usualStands;
 
 const measureStep = (of: Replugging, group: StepGroup): HookupStep => ({
-  ...plainStep('Measure every new plug', `${onText(of, group)} ${stopText}`),
+  ...plainStep('Measure every new plug', `${onText(of, group)} ${stopText(standsIn(of, group))}`),
   checks: group.filter((step) => step.kind === 'measure').flatMap((step) => checkRows(of, step)),
 });
 
 function onText({ speech, feeds }: Replugging, [first]: StepGroup): string {
-  const units = first.kind === 'mains on' ? unitsText(speech, feeds, first) : 'the supplies';
-  return `Plug ${units} into the mains${first.kind === 'mains on' && first.units.length === 1 ? '' : ', one at a time'}.`;
+  return first.kind === 'mains on' ? `${capital(powerWords(speech, feeds, first).text)}.` : '';
 }
 
 const checkRows = ({ speech: { inventory }, marks }: Replugging, { feed }: StepOf<'measure'>): readonly CheckRow[] =>
@@ -120,6 +138,10 @@ function itemsOf(of: Replugging, group: StepGroup): readonly string[] {
     switch (step.kind) {
       case 'pull':
         return [`${pullText(speech, feeds, step)}.`];
+      case 'take out':
+        return [`${takenOut(speech, step)}.`];
+      case 'put in':
+        return batteryItems(speech, step.feed);
       case 'set volts':
       case 'set polarity':
         return [`${switchText(speech, feeds, step)}.`];

@@ -45,7 +45,7 @@ function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
 function countsText(speech: Speech, wiring: JudgedPlan): string {
   const { feeds, score } = wiring;
   const counts = [
-    pedalCounts(speech.board, feeds, countText(score.bricks, 'supply', 'supplies')),
+    pedalCounts(speech, feeds, countText(score.bricks, 'supply', 'supplies')),
     score.parts === 0 ? 'no extra leads' : countText(score.parts, 'extra lead'),
     noiseText(speech, wiring),
   ];

@@ -1,5 +1,5 @@
 import type { Feed } from '../../domain/plan.js';
-import { unitName } from './inventory.js';
+import { batteriesOf, batteriesText, unitName } from './inventory.js';
 import { placeText } from './places.js';
 import { startText, stepsText, tailWay, wayText } from './route.js';
 import type { Speech } from './speech.js';
@@ -41,18 +41,44 @@ export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'l
   return { lead: `${where}: ${head}`, tails };
 }
 
-/** "Quay 6 and Jetty 6, unit 2"; of a power bank that it has a switch instead of a socket. */
-export const unitsText = (
+/** How power is cut off or comes back. */
+export type PowerWords = {
+  /** "Mains off", or "Power off" where a power bank is among them. */
+  readonly title: string;
+  /** "pull Quay 6 and Jetty 6, unit 2 from the mains, and switch Barge 20 off". */
+  readonly text: string;
+  /** The units by name. */
+  readonly units: string;
+};
+
+export function powerWords(
   { inventory }: Speech,
   feeds: readonly Feed[],
-  { units }: StepOf<'mains off'> | StepOf<'mains on'>,
-): string =>
-  listText(
-    units.map((unit) => {
-      const name = unitName(inventory, feeds, unit).replace(/,$/, '');
-      return inventory.supply(unit.supply).source.kind === 'charge' ? `${name} (by its own switch)` : name;
-    }),
-  );
+  { kind, units }: StepOf<'mains off'> | StepOf<'mains on'>,
+): PowerWords {
+  const isBank = ({ supply }: StepOf<'mains on'>['units'][number]): boolean =>
+    inventory.supply(supply).source.kind === 'charge';
+  const named = (some: typeof units): string =>
+    listText(some.map((unit) => unitName(inventory, feeds, unit).replace(/,$/, '')));
+  const [banks, others] = [units.filter(isBank), units.filter((unit) => !isBank(unit))];
+  const isOff = kind === 'mains off';
+  const oneByOne = others.length > 1 && !isOff ? ', one at a time' : '';
+  const texts = [
+    ...(others.length === 0
+      ? []
+      : [`${isOff ? `pull ${named(others)} from` : `plug ${named(others)} into`} the mains${oneByOne}`]),
+    ...(banks.length === 0 ? [] : [`switch ${named(banks)} ${isOff ? 'off' : 'on'}`]),
+  ];
+  const title = `${banks.length === 0 ? 'Mains' : 'Power'} ${isOff ? 'off' : 'on'}`;
+  return { title, text: texts.join(', and '), units: named(units) };
+}
+
+/** "1 × Nine-volt block out of Sedge wah". */
+export const takenOut = ({ inventory, marks }: Speech, { from }: StepOf<'take out'>): string => {
+  const batteries = batteriesOf(inventory, from);
+  const what = batteries === null ? '' : batteriesText(inventory, batteries, marks.times);
+  return `${what} out of ${inventory.pedalName(from.pedal)}`;
+};
 
 const whereText = ({ inventory, marks }: Speech, feeds: readonly Feed[], place: StepOf<'set volts'>['place']): string =>
   placeText(inventory, feeds, place, marks.dash);

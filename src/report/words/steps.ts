@@ -2,11 +2,12 @@ import { outputsOf } from '../../domain/kit.js';
 import { isInletFeed, readFeeds, type Feed } from '../../domain/plan.js';
 import type { FeedRow } from './feed-row.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
-import { bankOf, isFedByOwn, type Inventory } from './inventory.js';
+import { bankOf, batteriesOf, batteriesText, isFedByOwn, type Inventory } from './inventory.js';
 import { meterCheck, type MeterCheck } from './meter-check.js';
 import { readName } from './read-name.js';
 import { trunkText, wayText } from './route.js';
 import type { Speech } from './speech.js';
+import { allOff, allOn, standsOf, stopText, watchText, type Stands } from './stands.js';
 import { switchedOutputs, switchPosition } from './usage.js';
 import { listText, outputsText, polarityText, voltsText } from './words.js';
 
@@ -22,18 +23,6 @@ export type HookupStep = {
 
 /** One plug, and what the meter must show there. */
 export type CheckRow = MeterCheck & { readonly mark: string; readonly pedal: string };
-
-/** What to do with a plug that is not what it must be. */
-export const stopText =
-  'Hold the probes to each plug as said and compare. If a plug reads wrong, or shows a minus sign, pull the supply from ' +
-  'the mains and stop: its pedal must not go on.';
-
-/** The same where there is little room. */
-export const shortStopText =
-  'If a plug reads wrong, or shows a minus sign, pull the supply from the mains and stop: its pedal must not go on.';
-
-/** What to look out for when the pedals have power. */
-export const watchText = 'If anything stays dark, hums, gets hot or smells, pull that supply at once.';
 
 /** From everything unplugged to everything powered, so that no pedal meets a plug that was not measured. */
 export function hookupSteps(
@@ -54,31 +43,43 @@ export function hookupSteps(
   const inlets = plugs.filter(({ feed }) => isInletFeed(feed));
   const checksOf = (some: readonly FeedRow[]): readonly CheckRow[] =>
     some.flatMap(({ mark, feed }) => plugChecks(inventory, mark, feed));
-  const leads = plugged.flatMap((unit) => unit.leads.map((lead) => placingText(speech, unit, lead)));
-  const hasBank = hookup.some(({ unit }) => unit.supply.source.kind === 'charge');
-  const bankOff = hasBank ? ', switch every power bank off' : '';
-  const bankOn = hasBank ? ', and switch the power banks on' : '';
+  const checks = checksOf(plugs.filter(({ feed }) => !isInletFeed(feed)));
+  const leads = plugged.flatMap((unit) =>
+    unit.leads.filter(({ number }) => number > 0).map((lead) => placingText(speech, unit, lead)),
+  );
+  const batteries = plugs.flatMap(({ feed }) => batteryItems(speech, feed));
+  const stands = standsOf(
+    inventory,
+    rows.map(({ feed }) => feed),
+  );
   const free = keptPlaces(inventory, rows);
   return [
-    plainStep(
-      'Unplug everything',
-      `Pull every supply from the mains${bankOff}, and pull every power lead from its pedal.`,
+    ...(stands.mains || stands.banks
+      ? [plainStep('Unplug everything', `${allOff(stands)}, and pull every power lead from its pedal.`)]
+      : []),
+    ...stepWith('Set the switches', 'Set these before any lead goes on, and tape them over.', switches),
+    ...stepWith('Keep these places free', 'Plug nothing in here yet.', free),
+    ...stepWith(
+      'Put the leads on the supplies',
+      'Mark both ends of each with its number. Connect no pedal yet.',
+      leads,
     ),
-    ...(switches.length === 0
+    ...(inlets.length === 0 ? [] : feedingSteps(inlets, checksOf(inlets), stands)),
+    ...(checks.length === 0
       ? []
-      : [plainStep('Set the switches', 'Set these before any lead goes on, and tape them over.', switches)]),
-    ...(free.length === 0 ? [] : [plainStep('Keep these places free', 'Plug nothing in here yet.', free)]),
-    plainStep('Put the leads on the supplies', 'Mark both ends of each with its number. Connect no pedal yet.', leads),
-    ...(inlets.length === 0 ? [] : feedingSteps(inlets, checksOf(inlets), { bankOn, bankOff })),
-    {
-      ...plainStep('Measure every plug', `Plug the supplies into the mains one at a time${bankOn}. ${stopText}`),
-      checks: checksOf(plugs.filter(({ feed }) => !isInletFeed(feed))),
-    },
-    plainStep(
-      'Connect the pedals',
-      `Pull every supply from the mains again${bankOff}. Connect each pedal to the plug that was measured for it.`,
-    ),
-    plainStep('Switch on', `Plug the supplies in one at a time${bankOn}. ${watchText}`),
+      : [{ ...plainStep('Measure every plug', `${allOn(stands)}. ${stopText(stands)}`), checks }]),
+    ...(leads.length === 0
+      ? []
+      : [
+          plainStep(
+            'Connect the pedals',
+            checks.length === 0
+              ? 'Connect each pedal to its own plug.'
+              : `${allOff(stands, ' again')}. Connect each pedal to the plug that was measured for it.`,
+          ),
+        ]),
+    ...stepWith('Put the batteries in', batteryText, batteries),
+    ...(leads.length === 0 ? [] : [plainStep('Switch on', `${allOn(stands)}. ${watchText(stands)}`)]),
   ];
 }
 
@@ -86,21 +87,36 @@ export function hookupSteps(
 const feedingSteps = (
   inlets: readonly FeedRow[],
   checks: readonly CheckRow[],
-  { bankOn, bankOff }: { readonly bankOn: string; readonly bankOff: string },
+  stands: Stands,
 ): readonly HookupStep[] => [
   {
     ...plainStep(
       'Measure the plugs for supplies',
-      `These go into supplies that hang on others. Plug the supplies into the mains one at a time${bankOn}. ${stopText}`,
+      `These go into supplies that hang on others. ${allOn(stands)}. ${stopText(stands)}`,
     ),
     checks,
   },
   plainStep(
     'Connect the supplies that hang on others',
-    `Pull every supply from the mains again${bankOff}. Put each plug into the inlet that it was measured for.`,
+    `${allOff(stands, ' again')}. Put each plug into the inlet that it was measured for.`,
     inlets.map(({ mark, pedal }) => `Lead ${mark}: ${pedal}.`),
   ),
 ];
+
+/** What to measure at batteries, which have no leads. */
+export const batteryText =
+  'Hold the meter across each battery first, on DC volts: a fresh one reads what is printed on it, or a little more.';
+
+/** "6 × Penlight cell into Cockle tuner, the right way round."; nothing of a pedal on anything else. */
+export function batteryItems({ inventory, marks }: Speech, feed: Feed): readonly string[] {
+  const batteries = batteriesOf(inventory, feed);
+  if (batteries === null) return [];
+  const what = batteriesText(inventory, batteries, marks.times);
+  return [`${what} into ${inventory.pedalName(feed.pedal)}, the right way round.`];
+}
+
+const stepWith = (title: string, text: string, items: readonly string[]): readonly HookupStep[] =>
+  items.length === 0 ? [] : [plainStep(title, text, items)];
 
 /** Whether nothing is plugged in there yet. */
 export const isKept = (inventory: Inventory, { pedal }: Feed): boolean => inventory.pedal(pedal).kept !== null;
@@ -151,7 +167,6 @@ function switchTexts({ inventory, marks }: Speech, { unit, name, leads }: UnitHo
 function placingText(speech: Speech, { name }: UnitHookup, { number, use, ends }: Lead): string {
   const { inventory } = speech;
   const [feed] = use.feeds;
-  if (number === 0) return `${name}: put it in, the right way round.`;
   if (isFedByOwn(inventory, feed)) return `Lead ${number}: ${name}, for ${inventory.pedalName(feed.pedal)} alone.`;
   const from = `Lead ${number}: ${name}, ${outputsText(use.outputs)}`;
   if (feed.chain === null) return `${from}, ${wayText(speech, feed)}, for ${inventory.pedalName(feed.pedal)}.`;

@@ -14,7 +14,7 @@ import type { Speech } from './speech.js';
 import { countText, listText, voltsText } from './words.js';
 
 /** What to look for, and what becomes of every pedal then. */
-export function wantedLead({ board }: Speech, wanted: Wanted): string {
+export function wantedLead(speech: Speech, wanted: Wanted): string {
   const { outputs, leads, installed, feeds } = wanted;
   const units = leads.reduce((sum, lead) => sum + lead.units, 0);
   const things = [
@@ -27,7 +27,7 @@ export function wantedLead({ board }: Speech, wanted: Wanted): string {
   ];
   const beside = installed.feeds.length === 0 ? [] : [`what you own (${installed.feeds.length} of them)`];
   const from = [...beside, ...(outputs.length === 0 ? [] : ['what to look for'])];
-  return `Look for ${listText(things)}. ${pedalCounts(board, feeds, listText(from))}.`;
+  return `Look for ${listText(things)}. ${pedalCounts(speech, feeds, listText(from))}.`;
 }
 
 /** What has been proven of it, or that nothing has. */

@@ -1,6 +1,6 @@
 import type { UnknownField } from '../../domain/pedal.js';
 import { lookFor } from '../../reading/drafts/pedal-draft.js';
-import { polarityIcon } from '../../report/signs/icons.js';
+import { signIcon } from '../../report/signs/icons.js';
 import { isNotOnLabel, notOnLabel, sayingOf } from '../document/change-pedal.js';
 import { KindChoice } from './kind-choice.js';
 import { LabelField } from './label-field.js';
@@ -55,8 +55,8 @@ const choices: Readonly<Record<UnknownField, readonly Choice[]>> = {
     { value: 'AC', words: '∿ AC' },
   ],
   polarity: [
-    { value: 'centre-negative', words: 'minus on the pin', sign: polarityIcon('centre-negative').markup },
-    { value: 'centre-positive', words: 'plus on the pin', sign: polarityIcon('centre-positive').markup },
+    { value: 'centre-negative', words: 'minus on the pin', sign: signIcon('centre-negative').markup },
+    { value: 'centre-positive', words: 'plus on the pin', sign: signIcon('centre-positive').markup },
   ],
   inlet: [
     { value: 'barrel-2.1', words: 'barrel, 2.1 mm pin' },

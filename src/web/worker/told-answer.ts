@@ -10,6 +10,7 @@ import { keyMarkup } from '../../report/page/key-markup.js';
 import { handoutOf, type NoPlanHandout, type PlanHandout } from '../../report/words/handout.js';
 import { minorUnits, type PedalId } from '../../domain/quantities.js';
 import { roomTexts } from '../../report/words/output-room.js';
+import { itemText } from '../../report/words/purchases.js';
 import { safeText } from '../../report/words/safe-text.js';
 import { speechOf, type Speech } from '../../report/words/speech.js';
 import { listText, priceText } from '../../report/words/words.js';
@@ -125,9 +126,9 @@ const roomsOf = ({ speech, hookup }: PlanHandout): readonly Room[] =>
     );
 
 const billOf = ({ shopping, wiring, speech: { board } }: PlanHandout): Bill => ({
-  lines: shopping.map(({ units, name, price }) => ({
+  lines: shopping.map(({ units, price, ...item }) => ({
     units,
-    name,
+    name: itemText(item),
     price: priceText(minorUnits(price * units), board),
   })),
   total: priceText(wiring.score.money, board),

@@ -15,7 +15,7 @@ it('explains every mark of the drawing and no other', () => {
 
 it('shows the signs that are there', () => {
   const signs = (plan: ReturnType<typeof planOf>) =>
-    keyOf(plan).flatMap((entry) => (entry.kind === 'sign' ? [entry.polarity] : []));
+    keyOf(plan).flatMap((entry) => (entry.kind === 'sign' ? [entry.sign] : []));
   expect(signs(planOf())).toEqual(['centre-negative', 'centre-positive']);
   expect(signs(plainPlan())).toEqual(['centre-negative']);
 });

@@ -62,9 +62,9 @@ Side by side
 
   Quietest: the cheapest of those with the fewest exposed pedals. Exposed:
   high-gain pedals that share a ground with a digital one. Supplies: in use,
-  owned ones too; each takes a mains socket. Leads: chain leads, join leads and
-  adapters in use. Spare: outputs that stay free. Fullest: the output nearest to
-  its limit, reserve included.
+  owned ones too; each on the mains takes a socket. Leads: chain leads, join
+  leads and adapters in use. Spare: outputs that stay free. Fullest: the output
+  nearest to its limit, reserve included.
 
 What it would take to be the best
 ─────────────────────────────────
@@ -127,8 +127,8 @@ Side by side
 
   Quietest: the cheapest of those with the fewest exposed pedals. Fewest
   supplies: the cheapest of those. Exposed: high-gain pedals that share a ground
-  with a digital one. Supplies: in use, owned ones too; each takes a mains
-  socket. Leads: chain leads, join leads and adapters in use. Spare: outputs
+  with a digital one. Supplies: in use, owned ones too; each on the mains takes
+  a socket. Leads: chain leads, join leads and adapters in use. Spare: outputs
   that stay free. Fullest: the output nearest to its limit, reserve included.
 
 Who may hum

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import type { Pedal } from '../../../../src/domain/pedal.js';
+import { kitOf } from '../../../../src/domain/kit.js';
+import { speechOf } from '../../../../src/report/words/speech.js';
 import { pedalCounts } from '../../../../src/report/words/pedal-counts.js';
 import { boardOf, feedOf, pedalOf } from '../samples.js';
 
@@ -13,7 +15,7 @@ function told(...pedals: readonly Pedal[]): string {
     ...feedOf(id, 'quay', at + 1),
     ...(polarity === 'unknown' ? { polarity, readings } : {}),
   }));
-  return pedalCounts(boardOf(pedals), feeds, '1 supply');
+  return pedalCounts(speechOf(kitOf(boardOf(pedals), null)), feeds, '1 supply');
 }
 
 describe('every pedal is counted by what becomes of it', () => {
