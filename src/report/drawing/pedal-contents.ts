@@ -5,7 +5,7 @@ import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { PlanHandout } from '../words/handout.js';
 import { feedHazards } from '../words/hazards.js';
-import { batteriesOf, batteriesText, firstBankOf, isFedByOwn, type Inventory } from '../words/inventory.js';
+import { batteriesOf, firstBankOf, isFedByOwn, type Inventory } from '../words/inventory.js';
 import { voltsText } from '../words/words.js';
 import type { DrawnPart, DrawnPedal } from './drawn-board.js';
 import { drawnPart } from './part-contents.js';
@@ -100,7 +100,7 @@ function partsOf(inventory: Inventory, feed: Feed): readonly DrawnPart[] {
 const drawnBatteries = (inventory: Inventory, batteries: BatterySource): DrawnPart => ({
   id: batteries.battery,
   isBattery: true,
-  name: batteriesText(inventory, batteries, '×'),
+  name: inventory.batteriesName(batteries),
   notes: [],
   hazards: [],
 });

@@ -65,7 +65,7 @@ export const checkCodec = record<Check>()('What came of checking a wiring.', {
     return [
       ...pluggingCautions(inventory, sound),
       ...digital,
-      ...standingCautions({ board }, standsOf(inventory, check.wiring.feeds), 'check'),
+      ...standingCautions({ board }, standsOf(inventory, everyFeed(check.wiring)), 'check'),
     ];
   }),
   unpowered: at(pedals('The pedals without a feed.'), ({ wiring }) => wiring.unpowered),

@@ -1,3 +1,4 @@
+import { everyFeed } from '../../domain/plan.js';
 import type { Kit } from '../../domain/kit.js';
 import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
 import type { Check } from '../../planning/check/check.js';
@@ -60,7 +61,7 @@ function sectionsOf(speech: Speech, check: Check): readonly Section[] {
     ['mind', 'To mind', list(toMindTexts(speech, check))],
     ['confirm', 'Confirm before plugging in', confirm === null ? null : markup`${paragraph(confirmAtHome)}${confirm}`],
     ['loads', 'Loads', units.length === 0 ? null : loadsMarkup(speech, check, units)],
-    ['cautions', 'Cautions', remarkList(cautionRemarks(speech, sound, 'check'))],
+    ['cautions', 'Cautions', remarkList(cautionRemarks(speech, sound, 'check', everyFeed(wiring)))],
   ];
   return parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }]));
 }

@@ -1,3 +1,4 @@
+import { everyFeed } from '../../domain/plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Check } from '../../planning/check/check.js';
 import { findingLines } from './check-findings.js';
@@ -28,7 +29,7 @@ function checkLines(screen: Screen, check: Check): readonly string[] {
     ['To mind', softLines(screen, check)],
     ['Confirm before plugging in', confirmLines(screen, wiring)],
     [wrong === 0 ? 'In order, feed by feed' : 'Feed by feed', checkedLines(screen, check)],
-    ['Cautions', cautionLines(screen, sound, 'check')],
+    ['Cautions', cautionLines(screen, sound, 'check', everyFeed(wiring))],
   ];
   return [
     ...headLines(screen, check),

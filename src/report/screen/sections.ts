@@ -1,5 +1,5 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Wiring } from '../../domain/plan.js';
+import { everyFeed, type Feed, type Wiring } from '../../domain/plan.js';
 import type { Reason } from '../../planning/answer.js';
 import { block } from './layout.js';
 import type { Remark } from '../words/remark.js';
@@ -29,7 +29,8 @@ export const cautionLines = (
   screen: Screen,
   wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
-): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of));
+  hanging: readonly Feed[] = everyFeed(wiring),
+): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of, hanging));
 
 const remarkLines = (screen: Screen, remarks: readonly Remark[]): string[] =>
   block(

@@ -1,3 +1,4 @@
+import { everyFeed } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { list, paragraph, remarkList, tableMarkup, tick, type Section } from '../page/elements.js';
 import { markup, type Markup } from '../page/markup.js';
@@ -131,7 +132,7 @@ export function meterPart({ rows, wiring, speech }: PlanHandout): Section | null
   return part(
     'meter',
     'What the meter must show',
-    markup`${checks.length === 0 ? null : markup`${table}${paragraph(shortStopText(standsOf(inventory, wiring.feeds)))}`}${batteries.length === 0 ? null : paragraph(`${batteryText} ${batteries.join(' ')}`)}${remarkList(
+    markup`${checks.length === 0 ? null : markup`${table}${paragraph(shortStopText(standsOf(inventory, everyFeed(wiring))))}`}${batteries.length === 0 ? null : paragraph(`${batteryText} ${batteries.join(' ')}`)}${remarkList(
       kept.length === 0 ? [] : [withCare(`Plug nothing in here yet: ${kept.join(' ')}`)],
     )}`,
   );
@@ -155,5 +156,9 @@ export function mindPart({ wiring, speech: { inventory } }: PlanHandout): Sectio
 }
 
 /** What holds whatever is plugged. */
-export const cautionPart = ({ speech, wiring: { feeds } }: PlanHandout): Section | null =>
-  part('cautions', 'Always', paragraph(standingCautions(speech, standsOf(speech.inventory, feeds), 'plan').join(' ')));
+export const cautionPart = ({ speech, wiring }: PlanHandout): Section | null =>
+  part(
+    'cautions',
+    'Always',
+    paragraph(standingCautions(speech, standsOf(speech.inventory, everyFeed(wiring)), 'plan').join(' ')),
+  );

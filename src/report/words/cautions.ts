@@ -1,8 +1,8 @@
 import type { Polarity } from '../../domain/pedal.js';
-import { decimalOfThousandths, type SupplyId } from '../../domain/quantities.js';
+import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { everyFeed, feedMillivolts, isInletFeed, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
-import { bankOf, firstBankOf, isFedByOwn, unitName, type Inventory } from './inventory.js';
+import { bankOf, batteriesOf, firstBankOf, isFedByOwn, unitName, type Inventory } from './inventory.js';
 import { digitalTogether, mixedGrounds } from './shared-grounds.js';
 import { offBefore, type Stands } from './stands.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
@@ -96,9 +96,15 @@ const powerBanks = (
 
 /** How long each set of batteries lasts, and what to mind of it. */
 const onBatteries = (inventory: Inventory, { batteries }: Pick<JudgedPlan, 'batteries'>): string[] => [
-  ...batteries.map(({ supply, hours }) => {
-    const lasts = hours === null ? 'lasts long, as the pedal draws nothing' : `should last about ${hoursText(hours)} h`;
-    return `${inventory.supplyName(supply)} ${lasts}: an estimate by the ${heldText(inventory, supply)} that it holds and what the pedal is planned to draw.`;
+  ...batteries.flatMap(({ pedal, supply, hours }) => {
+    const set = batteriesOf(inventory, { supply });
+    if (set === null) return [];
+    const name = inventory.pedalName(pedal);
+    const lasts = hours === null ? `${name} draws nothing from` : `${name} should run about ${hoursText(hours)} h on`;
+    const held = `${decimalOfThousandths(set.microampHours)} mAh`;
+    return [
+      `${lasts} ${inventory.batteriesName(set)}: an estimate by the ${held} of a set and what the pedal is planned to draw.`,
+    ];
   }),
   ...(batteries.length === 0
     ? []
@@ -108,11 +114,6 @@ const onBatteries = (inventory: Inventory, { batteries }: Pick<JudgedPlan, 'batt
           'what is not rechargeable.',
       ]),
 ];
-
-function heldText(inventory: Inventory, id: SupplyId): string {
-  const { source } = inventory.supply(id);
-  return source.kind === 'battery' ? `${decimalOfThousandths(source.microampHours)} mAh` : '';
-}
 
 function ofOwnAdapter(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds

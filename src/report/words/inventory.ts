@@ -20,16 +20,21 @@ export type Inventory = {
   readonly pedalName: (id: PedalId) => string;
   readonly supplyName: (id: SupplyId) => string;
   readonly partName: (id: PartId) => string;
+  /** "6 × Penlight cell" for a set of batteries. */
+  readonly batteriesName: (set: BatterySource) => string;
   /** All supplies, the board's own gear first. */
   readonly supplies: readonly Supply[];
 };
 
-export function inventoryOf(kit: Kit): Inventory {
+/** `times` is the sign between how many and what. */
+export function inventoryOf(kit: Kit, times = '×'): Inventory {
   const { board } = kit;
   const supplies = [...kit.supplies.values()];
   const parts = [...kit.parts.values()];
   const pedal = finder(new Map(board.pedals.map((each) => [each.id, each])), 'pedal');
   const pedalName = withKept(namer(board.pedals), board.pedals);
+  const [nameOf, partName] = [namer(supplies), namer(parts)];
+  const setName = ({ battery, count }: BatterySource): string => `${count} ${times} ${partName(battery)}`;
   return {
     pedal: (id) => inletIn(kit, id) ?? pedal(id),
     supply: finder(kit.supplies, 'supply'),
@@ -38,8 +43,12 @@ export function inventoryOf(kit: Kit): Inventory {
       const inlet = inletIn(kit, id);
       return inlet === null ? pedalName(id) : safeText(inlet.name);
     },
-    supplyName: namer(supplies),
-    partName: namer(parts),
+    supplyName: (id) => {
+      const batteries = sourceOf(kit, id);
+      return batteries === null ? nameOf(id) : `${setName(batteries)} in ${pedalName(batteries.pedal)}`;
+    },
+    partName,
+    batteriesName: setName,
     supplies,
   };
 }
@@ -71,9 +80,10 @@ export function batteriesOf(inventory: Inventory, { supply }: Pick<Feed, 'supply
   return source.kind === 'battery' ? source : null;
 }
 
-/** "6 × Penlight cell". */
-export const batteriesText = (inventory: Inventory, { battery, count }: BatterySource, times: string): string =>
-  `${count} ${times} ${inventory.partName(battery)}`;
+function sourceOf({ supplies }: Kit, id: SupplyId): BatterySource | null {
+  const source = supplies.get(id)?.source;
+  return source?.kind === 'battery' ? source : null;
+}
 
 /** "9 V", or "its own" of a pedal that is fed by what it came with. */
 export const givenText = (inventory: Inventory, feed: Feed): string =>

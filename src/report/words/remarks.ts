@@ -1,7 +1,7 @@
 import type { Board } from '../../domain/board.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { everyFeed, type Wiring } from '../../domain/plan.js';
+import { everyFeed, type Feed, type Wiring } from '../../domain/plan.js';
 import { decimalOfThousandths, factorText, type PedalId } from '../../domain/quantities.js';
 import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
@@ -94,14 +94,15 @@ export function groundRemarks({ board, inventory }: Speech, plan: JudgedPlan): r
   return [...(domains.length === 0 ? [alone] : domains), ...noise.map(withCare), ...positive];
 }
 
-/** What holds for this wiring, then what always holds. */
+/** What holds for this wiring, then what always holds where these feeds hang on the board. */
 export const cautionRemarks = (
   speech: Speech,
   wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
+  hanging: readonly Feed[] = everyFeed(wiring),
 ): readonly Remark[] => [
   ...pluggingCautions(speech.inventory, wiring).map(withCare),
-  ...standingCautions(speech, standsOf(speech.inventory, everyFeed(wiring)), of).map(plainly),
+  ...standingCautions(speech, standsOf(speech.inventory, hanging), of).map(plainly),
 ];
 
 /** What holds whatever is plugged. */

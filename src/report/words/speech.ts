@@ -29,13 +29,10 @@ const unicodeMarks: Marks = { arrow: '→', times: '×', dash: '–', bullet: '�
 const asciiMarks: Marks = { arrow: '->', times: 'x', dash: '-', bullet: '*', rule: '-', full: '#', empty: '.' };
 
 /** Speech with signs beyond ASCII, unless they are not wanted. */
-export const speechOf = (kit: Kit, unicode = true): Speech => ({
-  kit,
-  board: kit.board,
-  shop: shopOf(kit),
-  inventory: inventoryOf(kit),
-  marks: unicode ? unicodeMarks : asciiMarks,
-});
+export function speechOf(kit: Kit, unicode = true): Speech {
+  const marks = unicode ? unicodeMarks : asciiMarks;
+  return { kit, board: kit.board, shop: shopOf(kit), inventory: inventoryOf(kit, marks.times), marks };
+}
 
 const shopOf = ({ catalogue }: Kit): string | null =>
   catalogue === null || catalogue.supplies.length + catalogue.parts.length === 0 ? null : safeText(catalogue.name);

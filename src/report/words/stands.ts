@@ -9,8 +9,12 @@ export type Stands = {
   readonly banks: boolean;
 };
 
-/** Of what feeds the board. */
+/** Where nobody knows yet what will feed the board. */
+export const usualStands: Stands = { mains: true, banks: false };
+
+/** Of what feeds the board; the usual where nothing does yet. */
 export function standsOf(inventory: Inventory, feeds: readonly Pick<Feed, 'supply'>[]): Stands {
+  if (feeds.length === 0) return usualStands;
   const stood = new Set(feeds.map(({ supply }) => standOf[inventory.supply(supply).source.kind]));
   return { mains: stood.has('mains'), banks: stood.has('banks') };
 }
@@ -22,9 +26,6 @@ const standOf: Readonly<Record<Source['kind'], keyof Stands | null>> = {
   battery: null,
   fed: null,
 };
-
-/** Where nobody knows yet what will feed the board. */
-export const usualStands: Stands = { mains: true, banks: false };
 
 /** "Pull every supply from the mains, switch every power bank off". */
 export const allOff = ({ mains, banks }: Stands, again = ''): string =>

@@ -1,5 +1,5 @@
 import type { Feed } from '../../domain/plan.js';
-import { batteriesOf, batteriesText, unitName } from './inventory.js';
+import { batteriesOf, unitName } from './inventory.js';
 import { placeText } from './places.js';
 import { startText, stepsText, tailWay, wayText } from './route.js';
 import type { Speech } from './speech.js';
@@ -74,9 +74,9 @@ export function powerWords(
 }
 
 /** "1 × Nine-volt block out of Sedge wah". */
-export const takenOut = ({ inventory, marks }: Speech, { from }: StepOf<'take out'>): string => {
+export const takenOut = ({ inventory }: Speech, { from }: StepOf<'take out'>): string => {
   const batteries = batteriesOf(inventory, from);
-  const what = batteries === null ? '' : batteriesText(inventory, batteries, marks.times);
+  const what = batteries === null ? '' : inventory.batteriesName(batteries);
   return `${what} out of ${inventory.pedalName(from.pedal)}`;
 };
 

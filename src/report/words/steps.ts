@@ -2,7 +2,7 @@ import { outputsOf } from '../../domain/kit.js';
 import { isInletFeed, readFeeds, type Feed } from '../../domain/plan.js';
 import type { FeedRow } from './feed-row.js';
 import type { Lead, LeadEnd, UnitHookup } from './hookup.js';
-import { bankOf, batteriesOf, batteriesText, isFedByOwn, type Inventory } from './inventory.js';
+import { bankOf, batteriesOf, isFedByOwn, type Inventory } from './inventory.js';
 import { meterCheck, type MeterCheck } from './meter-check.js';
 import { readName } from './read-name.js';
 import { trunkText, wayText } from './route.js';
@@ -108,10 +108,10 @@ export const batteryText =
   'Hold the meter across each battery first, on DC volts: a fresh one reads what is printed on it, or a little more.';
 
 /** "6 × Penlight cell into Cockle tuner, the right way round."; nothing of a pedal on anything else. */
-export function batteryItems({ inventory, marks }: Speech, feed: Feed): readonly string[] {
+export function batteryItems({ inventory }: Speech, feed: Feed): readonly string[] {
   const batteries = batteriesOf(inventory, feed);
   if (batteries === null) return [];
-  const what = batteriesText(inventory, batteries, marks.times);
+  const what = inventory.batteriesName(batteries);
   return [`${what} into ${inventory.pedalName(feed.pedal)}, the right way round.`];
 }
 

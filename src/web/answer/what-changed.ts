@@ -91,7 +91,7 @@ function changeOf(old: Row, now: Row, units: ReadonlyMap<string, string>): 'move
 
 /** Where a pedal hangs, as it is said of it everywhere. */
 export const whereText = ({ unit, outputs, setting }: Row): string =>
-  `${unit}${outputs === '' ? '' : `, output ${outputs}`}, ${setting}`;
+  outputs === '' ? unit : `${unit}, output ${outputs}, ${setting}`;
 
 /** How many pedals have changed and how, in a sentence; null where none has. */
 export function changedText({ pedals, gone }: Changed): string | null {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { planOf, plainPlan } from '../handouts.js';
+import { onBatteries } from '../mixed-stage.js';
 
 const stepsByTitle = (plan: ReturnType<typeof planOf>) => new Map(plan.steps.map((step) => [step.title, step]));
 
@@ -51,5 +52,29 @@ describe('the steps of hooking up', () => {
       plan.rows.map(({ mark, pedal }) => `${mark} ${pedal}`),
     );
     expect(checks).toHaveLength(plan.wiring.feeds.length);
+  });
+});
+
+describe('batteries', () => {
+  it('go in last but for the power, each measured first, and have no lead', () => {
+    const plan = onBatteries({ mains: true });
+    expect(plan.steps.map(({ title }) => title)).toEqual([
+      'Unplug everything',
+      'Put the leads on the supplies',
+      'Measure every plug',
+      'Connect the pedals',
+      'Put the batteries in',
+      'Switch on',
+    ]);
+    expect(stepsByTitle(plan).get('Put the leads on the supplies')?.items).toHaveLength(1);
+    expect(stepsByTitle(plan).get('Put the batteries in')).toMatchObject({
+      text: expect.stringMatching(/^Hold the meter across each battery first/) as unknown,
+      items: ['1 × Block into The wah, the right way round.', '6 × Cell into The tuner, the right way round.'],
+    });
+    expect(plan.steps.flatMap(({ checks }) => checks ?? []).map(({ pedal }) => pedal)).toEqual(['The drive']);
+  });
+
+  it('are all there is to do where nothing else feeds the board', () => {
+    expect(onBatteries().steps.map(({ title }) => title)).toEqual(['Put the batteries in']);
   });
 });

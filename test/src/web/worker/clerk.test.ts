@@ -264,7 +264,7 @@ batteries:
   const { answer } = news.findLast((one) => one.kind === 'answer') ?? {};
   expect(answer).toMatchObject({ kind: 'plan', proven: true, headline: { cost: 'Spend 3.00 EUR at Small.' } });
   const drawings = answer?.kind === 'plan' ? JSON.stringify(answer.figures) : '';
-  expect(drawings).toContain('1 × Block in Sedge wah. Put in the right way round.');
+  expect(drawings).toContain('Sedge wah runs on 1 × Block in it.');
   expect(drawings).toContain('its own battery');
   expect(drawings).not.toMatch(/its own adapter|yours|to buy/);
   expect(news.map(({ kind }) => kind)).toContain('choices');
