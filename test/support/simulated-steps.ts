@@ -134,19 +134,9 @@ class ModelBoard {
         demand(!this.hanging.has(step.feed.pedal), `${step.feed.pedal} has two sources at once`);
         this.hanging.set(step.feed.pedal, step.feed);
         return;
-      case 'set volts': {
-        this.#demandBare(step.place);
-        const [first = 0] = step.place.outputs;
-        for (const output of step.place.outputs)
-          demand(this.#voltsKey(step.place, output) === this.#voltsKey(step.place, first), 'that is no one switch');
-        const bank = this.#bank(step.place, first);
-        demand(
-          bank.settings.some(({ millivolts }) => millivolts === step.millivolts),
-          'it has no such setting',
-        );
-        this.#volts.set(this.#voltsKey(step.place, first), step.millivolts);
+      case 'set volts':
+        this.#setVolts(step);
         return;
-      }
       case 'set polarity':
         this.#demandBare(step.place);
         this.#setPolarity(step);
@@ -163,10 +153,7 @@ class ModelBoard {
         return;
       }
       case 'plug':
-        demand(!this.isOn(step.feed), `${step.feed.pedal} is plugged under power`);
-        demand(this.#measured.has(step.feed.pedal) || this.#isOwn(step.feed), `${step.feed.pedal} was not measured`);
-        demand(this.#laid.delete(step.feed.pedal), `${step.feed.pedal} has no lead`);
-        this.hanging.set(step.feed.pedal, step.feed);
+        this.#plug(step.feed);
         return;
     }
   }
@@ -175,6 +162,26 @@ class ModelBoard {
   #isOwn({ pedal, supply: id }: Feed): boolean {
     const supply = this.#supplies.find((each) => each.id === id);
     return supply !== undefined && isOwnSupplyOf(supply, this.#pedal(pedal));
+  }
+
+  #plug(feed: Feed): void {
+    demand(!this.isOn(feed), `${feed.pedal} is plugged under power`);
+    demand(this.#measured.has(feed.pedal) || this.#isOwn(feed), `${feed.pedal} was not measured`);
+    demand(this.#laid.delete(feed.pedal), `${feed.pedal} has no lead`);
+    this.hanging.set(feed.pedal, feed);
+  }
+
+  #setVolts(step: Extract<ReplugStep, { kind: 'set volts' }>): void {
+    this.#demandBare(step.place);
+    const [first = 0] = step.place.outputs;
+    for (const output of step.place.outputs)
+      demand(this.#voltsKey(step.place, output) === this.#voltsKey(step.place, first), 'that is no one switch');
+    const bank = this.#bank(step.place, first);
+    demand(
+      bank.settings.some(({ millivolts }) => millivolts === step.millivolts),
+      'it has no such setting',
+    );
+    this.#volts.set(this.#voltsKey(step.place, first), step.millivolts);
   }
 
   #setPolarity({ place, polarity }: Extract<ReplugStep, { kind: 'set polarity' }>): void {
