@@ -57,6 +57,7 @@ const readers: Readonly<Record<CellKind, Reader>> = {
   voltages: (cell, _, path, reading) => writtenOut(cell) ?? severalVolts(voltsAndPower(cell).cell, path, reading),
   accepts: (cell, _, path, reading) => writtenOut(cell) ?? accepted(voltsAndPower(cell).cell, path, reading),
   range: (cell, _, path, reading) => writtenOut(cell) ?? oneOrRange(mainsVolts(cell), path, reading),
+  inlet: (cell) => writtenOut(cell) ?? textNode(cell),
   battery: (cell) => writtenOut(cell) ?? batteryNode(cell),
   adapter: (cell, _, path, reading) => writtenOut(cell) ?? adapterNode(cell, path, reading),
 };

@@ -20,6 +20,8 @@ export type CellKind =
   | 'adapter'
   /** The batteries that a pedal takes: "9V-block", "2 × AA". */
   | 'battery'
+  /** By what a fed supply hangs on another one, written out as YAML does. */
+  | 'inlet'
   /** All that a pedal accepts: one voltage, several, or a range. */
   | 'accepts'
   /** One for each setting. */
@@ -60,6 +62,7 @@ const ofSupplies = {
   stock: 'count',
   mains: 'range',
   wattHours: 'wattHours',
+  inlet: 'inlet',
   regulated: 'flag',
   totalMilliamps: 'current',
   totalWatts: 'watts',

@@ -12,6 +12,7 @@ export const columnWords: Readonly<Record<SupplyColumn, string>> = {
   totalMilliamps: 'most current of all outputs together',
   totalWatts: 'most watts of all outputs together',
   mains: 'mains volts that it takes',
+  inlet: 'inlet of a supply that hangs on another one',
   plug: 'its plug',
   polarity: 'plus or minus on the pin',
   power: 'DC or AC',

@@ -51,6 +51,18 @@ describe('a table of supplies', () => {
     });
   });
 
+  it('says by what a supply hangs on another one as YAML does', () => {
+    const inlet = '"{power: DC, plug: usb-a, polarity: centre-positive, volts: 5, milliamps: 900}"';
+    const shop = readShop(shopTable('name,price,outputs,volts,milliamps,inlet', `Step,12,1,9,400,${inlet}`));
+    expect(shop).toMatchObject({
+      supplies: [
+        { source: { kind: 'fed', inlet: { plug: 'usb-a', accepts: { millivolts: [5000] }, microamps: 900_000 } } },
+      ],
+    });
+    const words = shopTable('name,price,outputs,volts,milliamps,inlet', `Step,12,1,9,400,${mark}usb`);
+    expectFault('shop', words, 'Step, inlet', 'found "usb"', '');
+  });
+
   const first = 'quay,Quay,119.00,3,100-240,1800,4,true,,9,100,,';
   it.each([
     [
