@@ -1,5 +1,20 @@
 import { describe, expect, it } from 'vitest';
 
+import { audit } from '../../../../src/audit/audit.js';
+import { inletId } from '../../../../src/domain/inlet.js';
+import { kitOf } from '../../../../src/domain/kit.js';
+import { handoutOf } from '../../../../src/report/words/handout.js';
+import { standText } from '../../../../src/report/words/hookup.js';
+import {
+  bankOf,
+  boardOf,
+  catalogueOf,
+  fedBy,
+  feedOf,
+  pedalOf,
+  settingOf,
+  supplyOf,
+} from '../../../support/builders.js';
 import { planOf, plainPlan } from '../handouts.js';
 import { onBatteries } from '../mixed-stage.js';
 
@@ -42,6 +57,32 @@ describe('the steps of hooking up', () => {
       'Lead 6: joiner, unit 2, output 6, own lead → flip → mini, for synth.',
       'Lead 7: ac, output 1, own lead → wide, for tube-delay.',
       'Lead 8: rough, output 1, own lead, for survivor.',
+    ]);
+  });
+
+  it('feed supplies that hang on others before what these give is measured', () => {
+    const pedal = pedalOf('wah', 50);
+    const lock = supplyOf('lock', 10, [bankOf(1, [settingOf(9, 100)])], fedBy());
+    const kit = kitOf(boardOf([pedal]), catalogueOf([supplyOf('quay', 10, [bankOf(1, [settingOf(9, 200)])]), lock]));
+    const inletOf = { supply: lock.id, unit: 1 };
+    const feeds = [feedOf('wah', 'lock', 1), { ...feedOf(inletId(inletOf), 'quay', 1), inletOf }];
+    const { wiring } = audit(kit.board, kit.catalogue, feeds, { partial: false });
+    const plan = handoutOf({ kit, answer: { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] } });
+    if (plan.kind !== 'plan') throw new Error('a plan');
+    expect(plan.hookup.map((unit) => `${unit.name}: ${standText(unit)}`)).toEqual([
+      'quay: mains socket 1',
+      'lock: quay output 1',
+    ]);
+    expect(
+      plan.steps.map(({ title, checks }) => [title, checks?.map((check) => `${check.pedal} ${check.reads}`)]),
+    ).toEqual([
+      ['Unplug everything', undefined],
+      ['Put the leads on the supplies', undefined],
+      ['Measure the plugs for supplies', ['lock inlet +9 V']],
+      ['Connect the supplies that hang on others', undefined],
+      ['Measure every plug', ['wah +9 V']],
+      ['Connect the pedals', undefined],
+      ['Switch on', undefined],
     ]);
   });
 

@@ -1,0 +1,63 @@
+/** The board of `fixtures` by a converter lead; what is right is worked out by hand here. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
+import { describe, expect, test } from 'vitest';
+
+import { checkout } from '../support/pack.js';
+import { asking, type Plan } from './ask.js';
+
+const ask = asking();
+const textOf = (path: string): Promise<string> => readFile(join(checkout, 'fixtures', path), 'utf8');
+
+async function planFor(change: (text: string) => string = (text) => text): Promise<Plan> {
+  return ask(change(await textOf('boards/bandstand.yaml')), await textOf('shops/pontoon.yaml'));
+}
+
+describe('the bandstand', () => {
+  // No socket, so nothing but the bank feeds anything, and only the converter lead makes 9 V of its 5 V. One lead does for
+  // both pedals on a chain: (15 + 140) mA × 2 = 310 of 400 mA. That is 45 + 12 + 6 = 63.00 and one exposed pedal, 83.00 in all.
+  // Two leads need two banks, whose two outputs share a ground that an inlet has to itself: 2 × 45 + 2 × 12 = 114.00.
+  test('hangs both pedals on one converter lead, and that alone on the bank', async () => {
+    const plan = await planFor();
+    expect(plan).toMatchObject({ status: 'proven', score: { money: '63.00', bricks: 2, exposed: 1, parts: 1 } });
+    expect(plan.inlets).toEqual([
+      {
+        supply: 'step-9',
+        unit: 1,
+        from: { supply: 'lighter-74', unit: 1, output: 1 },
+        parts: [],
+        volts: 5,
+        polarity: 'centre-positive',
+        lead: expect.any(Number) as number,
+      },
+    ]);
+    // 74 Wh × 0.8 ÷ (900 mA × 5 V = 4.5 W) = 13.15… h, whatever the pedals draw.
+    expect(plan).toMatchObject({ runtimes: [{ supply: 'lighter-74', hours: 13.1 }] });
+    expect(plan.cautions.join(' ')).toContain('Nine-volt step hangs on Lighter 74 output 1 and on nothing else');
+  });
+
+  // At 60.00 an exposed pedal costs more than the second bank and lead without the chain: 114.00 against 63 + 60 = 123.00.
+  test('takes two banks where noise is dear', async () => {
+    const plan = await planFor((text) => text.replace('noisePrice: 20', 'noisePrice: 60'));
+    expect(plan).toMatchObject({ score: { money: '114.00', bricks: 4, exposed: 0, parts: 0 } });
+    expect(new Set(plan.inlets.map(({ from }) => `${from.supply} ${from.unit}`)).size).toBe(2);
+  });
+
+  // With a socket, Mooring's 9 V output gives the drive 15 mA × 1.2, but not the looper 140 mA × 1.2 = 168 of 100 mA: that hangs
+  // on the converter lead by the bank, 35 + 45 + 12 = 92.00.
+  test('leaves the looper alone on the converter lead where there is a socket', async () => {
+    const plan = await planFor((text) =>
+      text.replace('noisePrice: 20', 'noisePrice: 60').replace('sockets: 0', 'sockets: 1'),
+    );
+    expect(plan).toMatchObject({ score: { money: '92.00', bricks: 3, exposed: 0, parts: 0 } });
+  });
+
+  // Where nobody says how long a bank must last there is none: Mooring's 12 V feed Lock 4, 600 mA × 1.2 = 720 of 1000 mA, for
+  // 35 + 69 = 104.00.
+  test('takes the box for 12 V where no bank is used', async () => {
+    const plan = await planFor((text) => text.replace(/  runtime: .*/, '').replace('sockets: 0', 'sockets: 1'));
+    expect(plan).toMatchObject({ score: { money: '104.00', bricks: 2, exposed: 0, parts: 0 } });
+    expect(plan.inlets).toMatchObject([{ supply: 'lock-4', from: { supply: 'mooring', output: 1 } }]);
+  });
+});
