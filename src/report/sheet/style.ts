@@ -60,7 +60,7 @@ h3,caption,thead th,.where,.note,footer{font-size:max(.875em,7.05pt)}
 .side>#wiring{flex:0 1 auto;min-height:30mm;display:flex;flex-direction:column}
 .side>.choices{flex:1 1 0;min-height:100mm;grid-auto-rows:minmax(0,1fr)}
 .choices section{display:flex;flex-direction:column;min-height:0}
-.choices svg{flex:1 1 0;min-height:0;width:100%}
+.choices svg{flex:0 1 auto;min-height:0;width:100%;height:auto}
 .of-1{grid-template-columns:1fr}
 .of-2,.of-4{grid-template-columns:1fr 1fr}
 .of-3,.of-5,.of-6{grid-template-columns:1fr 1fr 1fr}
@@ -76,6 +76,7 @@ ul{margin-bottom:0}
 .pair{border-top:.75pt solid var(--ink);margin-top:3pt}
 th,td{padding-top:.75pt;padding-bottom:.75pt}
 .side>#read .looks{columns:2;column-gap:1.5em}
+.side>#read .looks>*{break-inside:avoid}
 .checks td:nth-child(1),.checks td:nth-child(4),.checks td:nth-child(6){white-space:nowrap}
 .ruled{height:6mm}
 #notes{display:flex;gap:1em}
@@ -85,4 +86,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: 'EhYBKxSJ5RncWSCRuhmihnBTVKN7mwogDbu4Cxihzb8=' };
+export const sheetStyle: StyleSheet = { text, digest: 'w+/OGvXEtSnSyY7wqA5ZvGJtfCHcf8w+98v0MIORdRk=' };
