@@ -77,7 +77,7 @@ test('a purchase that is asked for is judged whole beside the choices; one that 
   const asked = [[{ id: 'staithe-10', units: 1 }], [{ id: 'shingle-9', units: 1 }], [{ id: 'gone-since', units: 1 }]];
   await ask({ about: 7, board: gigBoard, shop: marramStreet, asked });
   const told = news.find((one) => one.kind === 'choices')?.choices;
-  const staithe = told?.choices.find(({ words }) => words.label.startsWith('Asked for'));
+  const staithe = told?.choices.find(({ words: { label, notes } }) => /asked for/i.test([label, ...notes].join(' ')));
   expect(staithe?.words.bill.map(({ text }) => text)).toContain('1 × Staithe 10');
   expect(staithe?.plan.rows).toHaveLength(11);
   expect(told?.ofAsked).toEqual([expect.stringMatching(/^1 × Shingle 9 cannot power the board: /)]);
