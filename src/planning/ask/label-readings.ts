@@ -1,3 +1,4 @@
+import { isLead } from '../../domain/part.js';
 import { mostDrawn, type OpenLabel } from '../../domain/open-labels.js';
 import type { Kit } from '../../domain/kit.js';
 import { highestMillivolts, lowestMillivolts, polarities, type Pedal } from '../../domain/pedal.js';
@@ -56,7 +57,7 @@ export const drawing = (pedal: Pedal, drawn: number): Pedal => ({
 const plugsOf = ({ supplies, parts }: Kit): readonly string[] => [
   ...new Set([
     ...[...supplies.values()].flatMap(({ banks }) => banks.map(({ plug }) => plug)),
-    ...[...parts.values()].map(({ gives }) => gives),
+    ...[...parts.values()].filter(isLead).map(({ gives }) => gives),
   ]),
 ];
 

@@ -1,5 +1,5 @@
 import type { Policy, Runtime } from '../../domain/board.js';
-import type { Part } from '../../domain/part.js';
+import { isLead, type Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Factor, PartId, SupplyId } from '../../domain/quantities.js';
 import type { Bank, Supply } from '../../domain/supply.js';
@@ -93,7 +93,9 @@ const banksOf = (of: Kit): readonly Bank[] => suppliesOf(of).flatMap(({ banks })
 const connectorsOf = (of: Kit): readonly string[] => [
   ...of.board.pedals.map(({ inlet }) => inlet),
   ...banksOf(of).map(({ plug }) => plug),
-  ...partsOf(of).flatMap(({ fits, gives }) => [fits, gives]),
+  ...partsOf(of)
+    .filter(isLead)
+    .flatMap(({ fits, gives }) => [fits, gives]),
 ];
 
 const polaritiesOf = (of: Kit): readonly unknown[] => [
