@@ -123,6 +123,13 @@ const limitNames: Readonly<Record<LimitReason['limit'], string>> = {
   sockets: 'Mains sockets',
 };
 
+/** After "raise the". */
+const limitWords: Readonly<Record<LimitReason['limit'], string>> = {
+  budget: 'budget',
+  bricks: 'most supplies in use',
+  sockets: 'number of mains sockets',
+};
+
 const limitAmount = ({ board }: Speech, limit: LimitReason['limit'], amount: number): string =>
   limit === 'budget' ? priceText(minorUnits(amount), board) : String(amount);
 
@@ -139,7 +146,7 @@ function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted, a
   const steps = [...requests.map((reason) => giveUpText(speech, reason)), ...remedied];
   if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
   for (const { limit, needed } of limits)
-    steps.push(`Raise the limit (${limitNames[limit].toLowerCase()}) to ${limitAmount(speech, limit, needed)}.`);
+    steps.push(`Raise the ${limitWords[limit]} to ${limitAmount(speech, limit, needed)}.`);
   if (pedals.length > 0) steps.push(mistyped[asked]);
   // Pedals that are to stay stay in a partial plan, too; and a plan without the new pedal is there already.
   if (asked === 'board' && !requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))

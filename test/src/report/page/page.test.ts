@@ -151,7 +151,7 @@ describe('the page of a plan', () => {
     const [, , , impossible, stopped] = allHandouts().map(pageText);
     expect(impossible).toContain('board: no plan exists');
     expect(impossible).toContain('nearest miss: voltage at joiner outputs 1 and 2: needs 24 V');
-    expect(impossible).toContain('Raise the limit (budget) to 262.00 EUR.');
+    expect(impossible).toContain('Raise the budget to 262.00 EUR.');
     expect(stopped).toContain('board: no plan yet');
   });
 });

@@ -108,7 +108,7 @@ describe('the answer on a screen', () => {
     expect(text).toContain(
       'Budget: 250.00 EUR allowed, but powering every pedal takes 262.00 EUR at least, 12.00 EUR more.',
     );
-    expect(text).toContain('Raise the limit (budget) to 262.00 EUR.');
+    expect(text).toContain('Raise the budget to 262.00 EUR.');
     expect(text).toContain('No smaller group fails.');
   });
 
