@@ -60,7 +60,7 @@ h3,caption,thead th,.where,.note,footer{font-size:max(.875em,7.05pt)}
 .side>#wiring{flex:0 1 auto;min-height:30mm;display:flex;flex-direction:column}
 .side>.choices{flex:1 1 0;min-height:100mm;grid-auto-rows:minmax(0,1fr)}
 .choices section{display:flex;flex-direction:column;min-height:0}
-.choices svg{flex:0 1 auto;min-height:0;width:100%;height:auto}
+.choices svg{flex:1 1 0;min-height:0;width:100%}
 .of-1{grid-template-columns:1fr}
 .of-2,.of-4{grid-template-columns:1fr 1fr}
 .of-3,.of-5,.of-6{grid-template-columns:1fr 1fr 1fr}
@@ -86,4 +86,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: 'w+/OGvXEtSnSyY7wqA5ZvGJtfCHcf8w+98v0MIORdRk=' };
+export const sheetStyle: StyleSheet = { text, digest: 'tDX6YniyPsqyE5+KOWmYsXaHQ3dJdUfADvepLWv0Yz0=' };
