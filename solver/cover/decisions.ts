@@ -29,6 +29,27 @@ export function boundOfRow<Content>(
   return Math.min(row.bound, most[row.groups?.[0] ?? -1] ?? row.bound);
 }
 
+/**
+ * Whether a condition says no more than one that is decided. A relaxation may all but keep a condition, when to keep it wholly costs more
+ * than to break it by a little: to decide the same again and again would lead nowhere.
+ */
+export const isDecided = (
+  { feature, groups, sense, bound }: BranchingConstraint,
+  { conditions }: Pick<Decisions, 'conditions'>,
+): boolean =>
+  conditions.some(
+    (known) =>
+      known.feature === feature &&
+      known.sense === sense &&
+      (sense === 'at most' ? known.bound <= bound : known.bound >= bound) &&
+      isSameGroups(known.groups, groups),
+  );
+
+const isSameGroups = (one: Counted['groups'], other: Counted['groups']): boolean =>
+  one === null || other === null
+    ? one === other
+    : one.length === other.length && one.every((group, at) => group === other[at]);
+
 /** How many columns of each group at the most where a branching constraint holds, too. */
 export function capped(
   most: readonly number[],

@@ -9,7 +9,7 @@ import { seekBeside, type Beside } from './integer-master.js';
 import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
 import { webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
-import { capped, type Decisions } from './decisions.js';
+import { capped, isDecided, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 import {
   dualBound,
@@ -229,7 +229,9 @@ export class CoverSearch<Content> {
     master: RestrictedMaster<Content>,
     start: MasterStart,
   ): readonly BranchingConstraint[] | null {
-    const candidates = branchesOf(this.program, this.pool, master.point);
+    const candidates = branchesOf(this.program, this.pool, master.point).filter(
+      (branches) => !branches.some((branch) => isDecided(branch, node.decisions)),
+    );
     const [first] = candidates;
     if (first === undefined || candidates.length === 1) return first ?? null;
     const now = master.value;

@@ -25,8 +25,16 @@ export type LoadoutProgram = {
   readonly features: Features;
 };
 
-/** Which units are told apart, what the tiers of earlier steps come to, and loadouts to begin with, whatever they cost here. */
-export type StepTerms = { readonly slots: Slots; readonly settled: Known; readonly pool: LoadoutPool };
+/**
+ * Which units are told apart, what the tiers of earlier steps come to, loadouts to begin with, whatever they cost here, and whether a proof
+ * is to be written: that keeps to the budget as the board has it.
+ */
+export type StepTerms = {
+  readonly slots: Slots;
+  readonly settled: Known;
+  readonly pool: LoadoutPool;
+  readonly isWritten: boolean;
+};
 
 /** What a unit costs with nothing on it. */
 function leastCost({ supply }: SupplyUses, price: number, { weights, moneyUnit }: ScalarObjective): number {
@@ -44,12 +52,12 @@ export function loadoutProgram(
   objective: ScalarObjective,
   earlier: readonly SettledStep[],
   pricers: (uses: SupplyUses) => LoadoutPricer,
-  { slots = new Map(), settled = new Map(), pool = new LoadoutPool() }: Partial<StepTerms> = {},
+  { slots = new Map(), settled = new Map(), pool = new LoadoutPool(), isWritten = false }: Partial<StepTerms> = {},
 ): LoadoutProgram {
   const { bench } = question;
   const features = featuresOf(question, earlier);
   const groups = supplies.flatMap((uses) => groupsOf(uses, slots, bench));
-  const { rows, meanings } = rowsOf(question, features, earlier, groups);
+  const { rows, meanings } = rowsOf(question, features, earlier, groups, isWritten ? 1 : objective.moneyUnit);
   const builder = { question, objective, earlier, features, rows, meanings };
   const counts = bench.classes.map(({ members }) => members.length);
   const leadsOf = (kinds: readonly LeadKind[]): readonly number[] => kinds.map(({ index }) => features.leads + index);

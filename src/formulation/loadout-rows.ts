@@ -32,18 +32,22 @@ type Meant = {
   readonly meaning: RowMeaning;
 };
 
-/** The rows of a program: pedals are fed; leads, bricks, sockets, money and units are limited; earlier steps keep what they reached. */
+/**
+ * The rows of a program: pedals are fed; leads, bricks, sockets, money and units are limited; earlier steps keep what they reached. Money
+ * is spent in multiples of `moneyUnit`.
+ */
 export function rowsOf(
   question: Question,
   features: Features,
   earlier: readonly SettledStep[],
   groups: readonly UnitGroup[],
+  moneyUnit: number,
 ): Rows {
   const all = [
     ...fedRows(question),
     ...inletRows(question, features),
     ...leadRows(question, features),
-    ...limitRows(question, features),
+    ...limitRows(question, features, moneyUnit),
     ...earlier.map(({ value }, step): Meant => {
       const feature = features.earlier + step;
       return { row: { name: 'earlier', feature, sense: 'at most', bound: value }, meaning: { kind: 'earlier', step } };
@@ -95,16 +99,20 @@ const leadRows = ({ bench }: Question, features: Features): readonly Meant[] =>
       }),
     ]);
 
-/** Rule `limit`, where it can bind: every unit in use feeds something. */
-function limitRows({ bench }: Question, features: Features): readonly Meant[] {
+/**
+ * Rule `limit`, where it can bind: every unit in use feeds something. Of the budget only what can be spent counts: without that a plan
+ * that is a cent too dear is so little beyond it that no tags can tell.
+ */
+function limitRows({ bench }: Question, features: Features, moneyUnit: number): readonly Meant[] {
   const limits = [
     { kind: 'bricks', feature: features.bricks, enough: mostUnits(bench) },
     { kind: 'sockets', feature: features.sockets, enough: mostUnits(bench) },
     { kind: 'budget', feature: features.money, enough: Infinity },
   ] as const;
   return limits.flatMap(({ kind, feature, enough }): Meant[] => {
-    const bound = bench.policy[kind];
-    if (bound === null || bound >= enough) return [];
+    const limit = bench.policy[kind];
+    if (limit === null || limit >= enough) return [];
+    const bound = kind === 'budget' ? limit - (limit % moneyUnit) : limit;
     return [{ row: { name: kind, feature, sense: 'at most', bound }, meaning: { kind } }];
   });
 }

@@ -106,7 +106,8 @@ async function searchStep(
   // What the search has shown before units are told apart holds for them, too.
   let shown = 0;
   for (;;) {
-    const program = loadoutProgram(question, supplies, objective, earlier, pricers, { slots, settled, pool });
+    const terms = { slots, settled, pool, isWritten: effort.proof === true };
+    const program = loadoutProgram(question, supplies, objective, earlier, pricers, terms);
     const outcome = await searchCover(remembering(program.cover, pool), {
       remainingMs: effort.remainingMs,
       signal: effort.signal,

@@ -89,6 +89,16 @@ describe('the fly rig', () => {
   });
 });
 
+describe('the fly rig with a cent too little', () => {
+  // 85.00 + 3.50 = 88.50 is a cent more than there is, and nothing else gives four pedals power for less than 129.00. Ketch 3 alone has three
+  // outputs: 85.00, and one pedal is left out.
+  test('leaves one pedal out, proven', async () => {
+    const less = replaced('  sockets: 1', '  sockets: 1\n  budget: 88.49')(await textOf('boards/fly-rig.yaml'));
+    const plan = await ask(less, await textOf('shops/slipway.yaml'), { partial: true });
+    expect(plan).toMatchObject({ status: 'proven', score: { money: '85.00', unpowered: 1 } });
+  });
+});
+
 describe('the mixed stage board', () => {
   // The station has its adapter, one socket; the owned Punt 3 takes the other and three pedals. The wah runs on the owned block.
   // For the tuner no socket is left: 100 h × 20 mA = 2000 mAh of 2500, one set of six cells, 6 × 0.80 = 4.80.

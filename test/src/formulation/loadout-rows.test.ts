@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Policy } from '../../../src/domain/board.js';
 import type { Part } from '../../../src/domain/part.js';
-import { partId, supplyId } from '../../../src/domain/quantities.js';
+import { minorUnits, partId, supplyId } from '../../../src/domain/quantities.js';
 import type { Supply } from '../../../src/domain/supply.js';
 import { scalarObjectives, type SettledStep } from '../../../src/formulation/scalar-objective.js';
 import type { Slots } from '../../../src/formulation/loadout-groups.js';
@@ -35,6 +35,7 @@ type Given = {
   readonly policy?: Partial<Policy>;
   readonly owned?: { readonly boxes?: number; readonly minis?: number };
   readonly partial?: boolean;
+  readonly isWritten?: boolean;
   /** How many pedals of the first class must be fed. */
   readonly required?: number;
   readonly earlier?: readonly SettledStep[];
@@ -62,7 +63,7 @@ function program({ supplies = [box], parts = [mini], policy = {}, owned = {}, ..
     objective,
     given.earlier ?? [],
     (uses) => loadoutPricer(uses, question.bench),
-    slots === undefined ? {} : { slots },
+    { ...(slots === undefined ? {} : { slots }), isWritten: given.isWritten ?? false },
   );
   const { rows, fixed } = made.cover;
   return {
@@ -162,6 +163,14 @@ describe('the rows of a cover', () => {
   it('of money are there where there is a budget', () => {
     expect(program({ policy: { budget: euros(45) } }).bounds('budget')).toEqual([4500]);
     expect(program({}).bounds('budget')).toEqual([]);
+  });
+
+  it('of money count what can be spent, and all that there is where a proof is to be written', () => {
+    const policy = { budget: minorUnits(4599), noisePrice: euros(10) };
+    // Boxes at 20.00, leads at 5.00 and exposed pedals counted with 10.00.
+    expect(program({ policy }).bounds('budget')).toEqual([4500]);
+    expect(program({ policy, isWritten: true }).bounds('budget')).toEqual([4599]);
+    expect(program({ policy: { ...policy, noisePrice: minorUnits(1) } }).bounds('budget')).toEqual([4599]);
   });
 
   it('of earlier steps say what these have reached', () => {
