@@ -126,7 +126,7 @@ const limitNames: Readonly<Record<LimitReason['limit'], string>> = {
 /** After "raise the". */
 const limitWords: Readonly<Record<LimitReason['limit'], string>> = {
   budget: 'budget',
-  bricks: 'most supplies in use',
+  bricks: 'number of supplies in use',
   sockets: 'number of mains sockets',
 };
 

@@ -97,7 +97,7 @@ const convertHelp = `
 Columns of pedals:   id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure,
                      circuit, digital, highGain, alone, later, adapter, battery
 Columns of supplies:
-  id, name, price, stock, mains, wattHours, regulated, totalMilliamps, totalWatts, outputs, isolated, power, plug, polarity, \
+  id, name, price, stock, mains, wattHours, inlet, regulated, totalMilliamps, totalWatts, outputs, isolated, power, plug, polarity, \
 switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts
 Columns of leads:
   name, price, id, stock, fits, gives, reverses, tails, joins
