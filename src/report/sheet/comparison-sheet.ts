@@ -8,6 +8,7 @@ import type { Kit } from '../../domain/kit.js';
 import type { Option, PlannedOption } from '../../planning/compare/comparison.js';
 import type { ComparisonHandout } from '../words/comparison-handout.js';
 import { handoutOf, type Occasion } from '../words/handout.js';
+import { failureStanding } from '../words/option-standings.js';
 import { optionFigures, type OptionWords } from '../words/option-words.js';
 import { footBlock, notesBlock, sheetHead, whole, type Side } from './paper.js';
 import { paperText } from './sheet.js';
@@ -80,12 +81,13 @@ function cardMarkup(
     figures === null
       ? null
       : paragraph(`${optionFigures.map(({ title }, index) => `${title} ${figures[index] ?? ''}`).join(', ')}.`);
+  const fails = option?.kind === 'fails' ? paragraph(failureStanding(speech, option).text) : null;
   const hum = noise.length === 0 ? null : list(noise.map((text) => `May hum: ${text}.`));
   const drawing = option?.kind === 'plan' ? smallDrawing(speech.kit, comparison.aim, option, `choice-${at + 1}`) : null;
   return sectionMarkup({
     id: `option-${at + 1}`,
     title: `${mark} ${label}`,
-    body: markup`${notes.length === 0 ? null : paragraph(notes.join(' '))}${table}${counts}${hum}${drawing}`,
+    body: markup`${notes.length === 0 ? null : paragraph(notes.join(' '))}${table}${fails}${counts}${hum}${drawing}`,
   });
 }
 

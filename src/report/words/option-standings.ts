@@ -28,7 +28,8 @@ function preferenceStanding(speech: Speech, option: PlannedOption): readonly Opt
   ];
 }
 
-function failureStanding(speech: Speech, option: FailedOption): OptionStanding {
+/** Why it fails, and what would do beside it. */
+export function failureStanding(speech: Speech, option: FailedOption): OptionStanding {
   const name = optionName(speech, option);
   if (option.reasons.length === 0)
     return { text: `${name}: the search stopped before a plan was found.`, tone: 'caution' };
