@@ -3,6 +3,7 @@ import { lowestMillivolts, type Pedal } from './pedal.js';
 import { supplyId, type Millivolts, type PedalId, type SupplyId } from './quantities.js';
 import type { MainsVolts } from './source.js';
 import type { Supply } from './supply.js';
+import { singleOutputFor } from './single-output.js';
 
 /** The id of the adapter that a pedal came with. */
 export const ownAdapterId = (pedal: PedalId): SupplyId => supplyId(`own-${pedal}`);
@@ -13,29 +14,13 @@ export const ownAdapterId = (pedal: PedalId): SupplyId => supplyId(`own-${pedal}
  */
 export function ownAdapterOf(pedal: Pedal, volts: MainsVolts): Supply {
   const given = (pedal.prefers ?? lowestMillivolts(pedal.accepts)) as Millivolts;
-  return {
+  return singleOutputFor(pedal, {
     id: ownAdapterId(pedal.id),
     name: `Own adapter of ${pedal.name}`,
-    price: null,
-    stock: 0,
     source: { kind: 'adapter', volts },
-    total: null,
-    banks: [
-      {
-        firstOutput: 1,
-        outputs: 1,
-        isolated: true,
-        power: pedal.power,
-        plug: pedal.inlet,
-        polarity: pedal.polarity === 'unknown' ? 'centre-negative' : pedal.polarity,
-        switching: 'each',
-        settings: [{ millivolts: given, rating: drawAt(pedal, given), openCircuit: null }],
-        joins: [],
-        total: null,
-      },
-    ],
-    assumed: {},
-  };
+    setting: { millivolts: given, rating: drawAt(pedal, given), openCircuit: null },
+    otherwise: 'centre-negative',
+  });
 }
 
 /** Whether a supply belongs to the pedal alone: the adapter that it came with, or a set of batteries in it. */

@@ -12,6 +12,7 @@ import {
 } from './quantities.js';
 import type { Source } from './source.js';
 import type { Supply } from './supply.js';
+import { singleOutputFor } from './single-output.js';
 
 /** The id of a set of batteries in a pedal. */
 export const ownBatteryId = (pedal: PedalId, battery: PartId): SupplyId => supplyId(`battery-${pedal}-${battery}`);
@@ -23,29 +24,13 @@ export function ownBatteryOf(pedal: Pedal, { id, name, role }: Part): Supply | n
   const { battery } = pedal;
   if (battery === null || role.kind !== 'battery' || role.type !== battery.type) return null;
   const { count } = battery;
-  return {
+  return singleOutputFor(pedal, {
     id: ownBatteryId(pedal.id, id),
     name: `${count} × ${name} in ${pedal.name}`,
-    price: null,
-    stock: 0,
     source: { kind: 'battery', pedal: pedal.id, battery: id, count, microampHours: role.microampHours },
-    total: null,
-    banks: [
-      {
-        firstOutput: 1,
-        outputs: 1,
-        isolated: true,
-        power: pedal.power,
-        plug: pedal.inlet,
-        polarity: pedal.polarity === 'unknown' ? 'centre-negative' : pedal.polarity,
-        switching: 'each',
-        settings: [{ millivolts: millivolts(count * role.millivolts), rating: microamps(0), openCircuit: null }],
-        joins: [],
-        total: null,
-      },
-    ],
-    assumed: {},
-  };
+    setting: { millivolts: millivolts(count * role.millivolts), rating: microamps(0), openCircuit: null },
+    otherwise: 'centre-negative',
+  });
 }
 
 /** How long a set lasts in the pedal, exactly, in hours: mAh ÷ load. What draws nothing makes it last for ever: null. */

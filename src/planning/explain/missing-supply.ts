@@ -8,6 +8,7 @@ import { withGear } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import { ask } from '../asking/ask.js';
 import type { Ways, WayOut } from './way-out.js';
+import { singleOutputFor } from '../../domain/single-output.js';
 
 /** For each of these pedals: whether one more supply that is made for it, and for nothing else, would do. */
 export async function missingSupplies(pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> {
@@ -29,29 +30,13 @@ export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
   const at: Millivolts = pedal.prefers ?? millivolts(lowestMillivolts(pedal.accepts));
   const planned = stepsUp(scaled(loadAt(pedal, at, policy.guess), policy.headroom.alone), 1);
   const rating = microamps(Math.max(planned, pedal.startup ?? 0, drawAt(pedal, at)));
-  return {
+  return singleOutputFor(pedal, {
     id: supplyId(`no-such-supply-for-${pedal.id}`),
     name: `one more supply for ${pedal.name}`,
-    price: null,
-    stock: 0,
     source: { kind: 'mains', volts: spanOf(policy.mains) },
-    total: null,
-    banks: [
-      {
-        firstOutput: 1,
-        outputs: 1,
-        isolated: true,
-        power: pedal.power,
-        plug: pedal.inlet,
-        polarity: pedal.polarity === 'unknown' ? 'either' : pedal.polarity,
-        switching: 'each',
-        settings: [{ millivolts: at, rating, openCircuit: null }],
-        joins: [],
-        total: null,
-      },
-    ],
-    assumed: {},
-  };
+    setting: { millivolts: at, rating, openCircuit: null },
+    otherwise: 'either',
+  });
 }
 
 /** From the lowest to the highest; null of none. */
