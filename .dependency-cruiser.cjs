@@ -45,7 +45,7 @@ const rule = (name, comment, from, to) => ({ name, comment, severity: 'error', f
 
 /** Modules that are run or loaded by their address, and so imported by nobody; the worker loads its engine that way. */
 const entries =
-  '^(src/index|src/core|src/node/cli/main|src/node/threads/folder-worker|src/web/main|src/web/worker/worker|src/web/file/page-style|solver/engines/threads/engine-worker|solver/engines/[^/]+)\\.tsx?$';
+  '^(src/index|src/core|src/node/cli/main|src/node/threads/folder-worker|src/web/main|src/web/file/page-style|solver/engines/threads/engine-worker|solver/engines/[^/]+)\\.tsx?$';
 
 module.exports = {
   forbidden: [

@@ -14,21 +14,17 @@ export async function buildPage() {
   const { pageFile } = await compiled('web/file/page-file');
   const { pageStyle } = await compiled('web/file/page-style');
   const { sheetStyle } = await compiled('report/sheet/style');
-  const [script, worker, own] = await Promise.all([
-    bundled('src/web/main.tsx', { format: 'esm' }),
-    bundled('src/web/worker/worker.ts', { format: 'iife' }),
-    bundled('src/web/style.css', {}),
-  ]);
+  const [script, own] = await Promise.all([bundled('src/web/main.ts'), bundled('src/web/style.css')]);
   const style = pageStyle(own);
   mkdirSync(dirname(absolute(pagePath)), { recursive: true });
   const digests = { styleDigest: digestOf(style), sheetDigest: sheetStyle.digest };
-  const parts = { style, ...digests, script, scriptDigest: digestOf(script), worker };
+  const parts = { style, ...digests, script, scriptDigest: digestOf(script) };
   writeFileSync(absolute(pagePath), pageFile(parts));
 }
 
 const compiled = (module) => import(pathToFileURL(absolute(`dist/src/${module}.js`)).href);
 
-async function bundled(entry, options) {
+async function bundled(entry) {
   const { build } = await import('esbuild');
   const { outputFiles } = await build({
     absWorkingDir: absolute('.'),
@@ -40,16 +36,16 @@ async function bundled(entry, options) {
     target: 'es2023',
     charset: 'utf8',
     legalComments: 'none',
+    format: 'iife',
     jsx: 'automatic',
     jsxImportSource: 'preact',
     logLevel: 'warning',
     plugins: [leanCurrencies],
-    ...options,
   });
   return outputFiles[0].text;
 }
 
-/** Of a currency its code and its decimals are asked, in the page and in its worker; nobody asks for its countries. */
+/** Of a currency its code and its decimals are asked; nobody asks for its countries. */
 const leanCurrencies = {
   name: 'lean currencies',
   setup(build) {

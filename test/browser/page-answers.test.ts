@@ -86,7 +86,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
   test('the worker of the page answers random boards as the command does, word by word', async () => {
     const page = await browser.newPage();
     await page.goto(`file://${built}`);
-    const worker = /id="worker">([^]*?)<\/script>/.exec(await readFile(built, 'utf8'))?.[1] ?? '';
+    const worker = /id="script">([^]*?)<\/script>/.exec(await readFile(built, 'utf8'))?.[1] ?? '';
     const questions = Array.from({ length: share(80) }, (_, at) => questionOf(at + 1));
     const there = await page.evaluate<readonly string[]>(asking(worker, questions));
     const seen = new Tally();
@@ -105,7 +105,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
   test('it re-plugs random boards that are plugged as the command does, and what is plugged as planned is left alone', async () => {
     const page = await browser.newPage();
     await page.goto(`file://${built}`);
-    const worker = /id="worker">([^]*?)<\/script>/.exec(await readFile(built, 'utf8'))?.[1] ?? '';
+    const worker = /id="script">([^]*?)<\/script>/.exec(await readFile(built, 'utf8'))?.[1] ?? '';
     const boards = Array.from({ length: share(80) }, (_, at) => questionOf(at + 1001));
     const questions = (await Promise.all(boards.map(pluggedAs))).filter((one) => one !== null);
     const there = await page.evaluate<readonly string[]>(asking(worker, questions));

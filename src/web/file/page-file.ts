@@ -6,10 +6,9 @@ export type PageParts = {
   readonly styleDigest: string;
   /** Of the style of a sheet: a page that this one opens is bound by its policy, too. */
   readonly sheetDigest: string;
+  /** What the page runs, and its worker, who is given the text of it. */
   readonly script: string;
   readonly scriptDigest: string;
-  /** What the worker runs. It stands in the page as text, and runs only from there. */
-  readonly worker: string;
 };
 
 const [before, after] = ['<script type="application/json" id="given">', '</script>'];
@@ -18,7 +17,7 @@ const [before, after] = ['<script type="application/json" id="given">', '</scrip
  * The page as one file, with nothing given. Its policy forbids every request, frame and form, and every script and style but
  * its own; what a file or a name holds cannot run.
  */
-export function pageFile({ style, styleDigest, sheetDigest, script, scriptDigest, worker }: PageParts): string {
+export function pageFile({ style, styleDigest, sheetDigest, script, scriptDigest }: PageParts): string {
   const policy = [
     "default-src 'none'",
     `script-src 'sha256-${scriptDigest}'`,
@@ -43,8 +42,7 @@ export function pageFile({ style, styleDigest, sheetDigest, script, scriptDigest
 <div id="page"></div>
 <noscript>This page works out how to power pedals, in this browser and nowhere else. It needs JavaScript to be switched on.</noscript>
 ${before}${givenText({ origin: 'empty', files: null })}${after}
-<script type="text/plain" id="worker">${inElement(worker)}</script>
-<script type="module">${script}</script>
+<script id="script">${inElement(script)}</script>
 </body>
 </html>
 `;

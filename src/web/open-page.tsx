@@ -5,49 +5,48 @@ import { begunWith, type History } from './document/history.js';
 import { whyNotKept } from './document/keeper.js';
 import { KeptDocuments } from './document/kept-documents.js';
 import { ownDocument } from './document/own-document.js';
-import { documentOf, emptyDocument, type PageDocument } from './document/page-document.js';
+import { documentOf, emptyDocument } from './document/page-document.js';
 import { Shelf } from './document/shelf.js';
-import { givenFiles } from './file/given-files.js';
+import { givenFiles, type Given } from './file/given-files.js';
 import { printedPage } from './file/printed-page.js';
 import { createState } from './page-state.js';
 import { Page } from './page.js';
 import { createDesk, type Hand } from './worker/desk.js';
 import type { News } from './worker/messages.js';
 
-const given = givenFiles(textOf('given'));
-const fresh = given.files === null ? emptyDocument : documentOf(given.files);
-const begun = await beginning(fresh);
+/** Opens the page in the document that holds it. */
+export async function openPage(): Promise<void> {
+  const begun = await beginning(givenFiles(textOf('given')));
+  const news: { tell: (news: News) => void } = { tell: () => undefined };
+  const desk = createDesk({
+    hire,
+    onNews: (one) => news.tell(one),
+    later: (ms, call) => {
+      const timer = setTimeout(call, ms);
+      return () => clearTimeout(timer);
+    },
+  });
+  const state = createState(begun.history, {
+    keep: (history, told) => {
+      if ('why' in begun.shelf) told({ kind: 'not kept', why: begun.shelf.why });
+      else begun.shelf.keep(history, told);
+    },
+    ask: desk.ask,
+    inquire: desk.inquire,
+    record: desk.record,
+    order: (order) => desk.order({ ...order, date: dayInWords(new Date()) }),
+    printPage: printedPage,
+  });
+  news.tell = state.onNews;
+  for (const sentence of begun.notices) state.notice(sentence);
 
-const news: { tell: (news: News) => void } = { tell: () => undefined };
-const desk = createDesk({
-  hire,
-  onNews: (one) => news.tell(one),
-  later: (ms, call) => {
-    const timer = setTimeout(call, ms);
-    return () => clearTimeout(timer);
-  },
-});
-const state = createState(begun.history, {
-  keep: (history, told) => {
-    if ('why' in begun.shelf) told({ kind: 'not kept', why: begun.shelf.why });
-    else begun.shelf.keep(history, told);
-  },
-  ask: desk.ask,
-  inquire: desk.inquire,
-  record: desk.record,
-  order: (order) => desk.order({ ...order, date: dayInWords(new Date()) }),
-  printPage: printedPage,
-});
-news.tell = state.onNews;
-for (const sentence of begun.notices) state.notice(sentence);
-
-const toLine = (): void => document.getElementById('type-line')?.focus();
-const customers = createCustomers(state, begun.shelf, toLine);
-
-const root = document.getElementById('page');
-if (root === null) throw new Error('the page has no place for itself');
-render(<Page state={state} customers={customers} />, root);
-if (state.pedals.value.length === 0) toLine();
+  const toLine = (): void => document.getElementById('type-line')?.focus();
+  const customers = createCustomers(state, begun.shelf, toLine);
+  const root = document.getElementById('page');
+  if (root === null) throw new Error('the page has no place for itself');
+  render(<Page state={state} customers={customers} />, root);
+  if (state.pedals.value.length === 0) toLine();
+}
 
 /** As on the sheets that the commands write. */
 function dayInWords(day: Date): string {
@@ -58,9 +57,9 @@ function textOf(id: string): string {
   return document.getElementById(id)?.textContent ?? '';
 }
 
-/** The worker's code stands in the page as text, for a page from a file may load nothing beside itself. */
+/** A page from a file may load nothing beside itself: the worker runs the page's own script, which knows where it runs. */
 function hire(): Hand {
-  const address = URL.createObjectURL(new Blob([textOf('worker')], { type: 'text/javascript' }));
+  const address = URL.createObjectURL(new Blob([textOf('script')], { type: 'text/javascript' }));
   const worker = new Worker(address);
   URL.revokeObjectURL(address);
   return {
@@ -78,10 +77,11 @@ type Beginning = {
 };
 
 /** The document that the browser has kept, or a new one; what is changed is kept from then on. */
-async function beginning(first: PageDocument): Promise<Beginning> {
+async function beginning({ origin, files }: Given): Promise<Beginning> {
+  const first = files === null ? emptyDocument : documentOf(files);
   try {
     const store = await KeptDocuments.open();
-    const own = await ownDocument(store, given.origin, first);
+    const own = await ownDocument(store, origin, first);
     return {
       history: own.history,
       shelf: new Shelf(store, own),
