@@ -33,10 +33,11 @@ export function withThings(
   return kitOf({ ...board, gear: changed(board.gear) }, shop);
 }
 
-/** The kit in which these are owned besides, one of each, and none of them is for sale. */
+/** The kit in which these are owned besides, one of each or so many of each part, and none of them is for sale. */
 export function withGear(
   kit: Kit,
   { supplies = [], parts = [] }: { readonly supplies?: readonly Supply[]; readonly parts?: readonly Part[] },
+  piecesOfPart = 1,
 ): Kit {
   const { gear, owned } = kit.board;
   return withBoard(kit, {
@@ -44,7 +45,7 @@ export function withGear(
     gear: { supplies: [...gear.supplies, ...supplies], parts: [...gear.parts, ...parts] },
     owned: {
       supplies: new Map([...owned.supplies, ...supplies.map(({ id }) => [id, 1] as const)]),
-      parts: new Map([...owned.parts, ...parts.map(({ id }) => [id, 1] as const)]),
+      parts: new Map([...owned.parts, ...parts.map(({ id }) => [id, piecesOfPart] as const)]),
     },
   });
 }

@@ -1,6 +1,7 @@
 /** Boards without a plan, each for another reason, with the smallest set that says why: worked out by hand. */
 import type { Fact } from '../../src/planning/conflict/facts.js';
 import { box, caseOf, fan, flip, twin, type Given } from '../src/planning/given.js';
+import { impossibleSources } from './impossible-sources.js';
 import { bankOf, currentTotal, euros, factor, onMains, pedalOf, settingOf, supplyOf, volts } from './builders.js';
 
 export type ImpossibleCase = {
@@ -159,6 +160,7 @@ export const impossibleCases: readonly ImpossibleCase[] = [
     facts: ['mains'],
     ways: ['supply'],
   },
+  ...impossibleSources,
 ];
 
 export const caseFor = ({ given }: ImpossibleCase) => caseOf(given);

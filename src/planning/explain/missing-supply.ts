@@ -1,7 +1,16 @@
+import type { Runtime } from '../../domain/board.js';
 import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
 import { lowestMillivolts, type Pedal } from '../../domain/pedal.js';
-import { microamps, millivolts, supplyId, type Millivolts, type PedalId } from '../../domain/quantities.js';
-import type { MainsVolts } from '../../domain/source.js';
+import {
+  microamps,
+  millivolts,
+  milliwattHours,
+  supplyId,
+  type Factor,
+  type Millivolts,
+  type PedalId,
+} from '../../domain/quantities.js';
+import type { MainsVolts, Source } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { withGear } from '../../domain/changed-kit.js';
@@ -15,29 +24,62 @@ export async function missingSupplies(pedals: readonly PedalId[], kit: Kit, effo
   const ways: WayOut[] = [];
   let whole = true;
   for (const pedal of kit.board.pedals.filter(({ id }) => pedals.includes(id))) {
-    const supply = supplyFor(pedal, kit);
-    const changed = withGear(kit, { supplies: [supply] });
-    const solved = await ask(changed, { tiers: [] }, effort);
-    if (solved.kind === 'stopped') whole = false;
-    if (solved.kind === 'plan')
-      ways.push({ change: { kind: 'supply', supply, pedal: pedal.id }, kit: changed, wiring: solved.wiring });
+    const found = await withOneMore(pedal, kit, effort);
+    if (found === 'unknown') whole = false;
+    else if (found !== null)
+      ways.push({ ...found.way, change: { kind: 'supply', supply: found.supply, pedal: pedal.id } });
   }
   return { ways, whole };
 }
 
-/** One isolated output at the volts that the pedal would rather have, of the least rating that does. */
-export function supplyFor(pedal: Pedal, { board: { policy } }: Kit): Supply {
+/** A plan with the first of `suppliesFor` that does; null where none does, `unknown` where the time ran out. */
+export async function withOneMore(
+  pedal: Pedal,
+  kit: Kit,
+  effort: Effort,
+): Promise<{ readonly supply: Supply; readonly way: Omit<WayOut, 'change'> } | null | 'unknown'> {
+  let isSettled = true;
+  for (const supply of suppliesFor(pedal, kit)) {
+    const changed = withGear(kit, { supplies: [supply] });
+    const solved = await ask(changed, { tiers: [] }, effort);
+    if (solved.kind === 'plan') return { supply, way: { kit: changed, wiring: solved.wiring } };
+    isSettled &&= solved.kind === 'impossible';
+  }
+  return isSettled ? null : 'unknown';
+}
+
+/**
+ * What is just enough for the pedal, at the volts that it would rather have: one isolated output of the least rating that does,
+ * on mains, or, where the board says how long it has to last, on a power bank.
+ */
+export function suppliesFor(pedal: Pedal, { board: { policy } }: Kit): readonly [Supply, ...Supply[]] {
   const at: Millivolts = pedal.prefers ?? millivolts(lowestMillivolts(pedal.accepts));
   const planned = stepsUp(scaled(loadAt(pedal, at, policy.guess), policy.headroom.alone), 1);
   const rating = microamps(Math.max(planned, pedal.startup ?? 0, drawAt(pedal, at)));
-  return singleOutputFor(pedal, {
-    id: supplyId(`no-such-supply-for-${pedal.id}`),
-    name: `one more supply for ${pedal.name}`,
-    source: { kind: 'mains', volts: spanOf(policy.mains) },
-    setting: { millivolts: at, rating, openCircuit: null },
-    otherwise: 'either',
-  });
+  const on = (source: Source, id: string): Supply =>
+    singleOutputFor(pedal, {
+      id: supplyId(`no-such-${id}-for-${pedal.id}`),
+      name: `one more supply for ${pedal.name}`,
+      source,
+      setting: { millivolts: at, rating, openCircuit: null },
+      otherwise: 'either',
+    });
+  const mains = on({ kind: 'mains', volts: spanOf(policy.mains) }, 'supply');
+  return policy.runtime === null ? [mains] : [mains, on(chargeFor(pedal, at, policy.guess, policy.runtime), 'bank')];
 }
+
+/** In tenths of a watt-hour, as they are printed. */
+const milliwattHoursAStep = 100;
+
+/** Rule `runtime`: hours × volts × load ÷ usable, in mV × µA = nW. */
+function chargeFor(pedal: Pedal, at: Millivolts, guess: Factor, { hours, usable }: Runtime): Source {
+  const load = loadAt(pedal, at, guess);
+  const taken = scaled(scaled({ ...load, numerator: load.numerator * BigInt(at) }, hours), inverse(usable));
+  const steps = Math.max(1, stepsUp(taken, milliwattHoursAStep * 1_000_000));
+  return { kind: 'charge', milliwattHours: milliwattHours(steps * milliwattHoursAStep) };
+}
+
+const inverse = ({ numerator, denominator }: Factor): Factor => ({ numerator: denominator, denominator: numerator });
 
 /** From the lowest to the highest; null of none. */
 export const spanOf = (mains: readonly Millivolts[]): MainsVolts =>

@@ -1,4 +1,4 @@
-import type { Part } from '../../domain/part.js';
+import type { Part, PartRole } from '../../domain/part.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Factor, MinorUnits, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
@@ -10,6 +10,10 @@ export type Raised<Value> = { readonly from: Value; readonly to: Value };
 
 export const factorNames = ['alone', 'chained', 'supply', 'guess'] as const;
 export type FactorName = (typeof factorNames)[number];
+
+/** What has to last so many hours: power banks, or a set of batteries. */
+export const lastingNames = ['bank', 'battery'] as const;
+export type LastingName = (typeof lastingNames)[number];
 
 /** What would have to be otherwise; each is the least change of its kind with which a plan exists. */
 export type Change =
@@ -26,6 +30,8 @@ export type Change =
     }
   /** The largest factor, in the thousandths that a board file can say, with which a plan exists. */
   | ({ readonly kind: 'factor'; readonly factor: FactorName } & Raised<Factor>)
+  /** The most hours, in the thousandths that a board file can say, with which a plan exists. */
+  | ({ readonly kind: 'hours'; readonly of: LastingName } & Raised<Factor>)
   /** Chains, which the board rules out. */
   | { readonly kind: 'chains' }
   /** The fewest units beyond what is in stock, at the price of those. */
@@ -35,10 +41,17 @@ export type Change =
   | { readonly kind: 'lead'; readonly lead: Part }
   /** One more supply with a single output that is just enough for a pedal: given for nothing. */
   | { readonly kind: 'supply'; readonly supply: Supply; readonly pedal: PedalId }
+  /** As much, for the inlet of a fed supply that then feeds pedals. */
+  | { readonly kind: 'inlet'; readonly of: SupplyId; readonly supply: Supply }
+  /** Batteries for a pedal that just last as long as is asked, as many as are paid for: given for nothing. */
+  | { readonly kind: 'battery'; readonly pedal: PedalId; readonly battery: Battery; readonly count: number }
   /** Any one of these pedals, which need the same, is left out. */
   | { readonly kind: 'pedal'; readonly pedals: readonly PedalId[] }
   /** Where to leave out one pedal is not enough: the fewest that have to be left out. */
   | { readonly kind: 'pedals'; readonly pedals: readonly PedalId[] };
+
+/** A battery that is sought. */
+export type Battery = Part & { readonly role: Extract<PartRole, { readonly kind: 'battery' }> };
 
 /** A change, the board and shop with it, and a plan for them, audited. */
 export type WayOut = {

@@ -1,8 +1,11 @@
-import type { Bank, Setting } from '../../domain/supply.js';
+import * as z from 'zod';
+
+import { factorText, type Factor } from '../../domain/quantities.js';
+import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import type { Part, PartRole } from '../../domain/part.js';
 import type { Change, Raised, WayOut } from '../../planning/explain/way-out.js';
 import { changeText } from '../words/explain-ways.js';
-import { at, list, oneOf, orAbsent, orNull, record, word, type Codec } from './codec.js';
+import { at, list, made, oneOf, orAbsent, orNull, record, word, type Codec } from './codec.js';
 import {
   choice,
   count,
@@ -88,6 +91,30 @@ const output = record<Bank>()('An output that would do.', {
   ),
 });
 
+type Sought = { readonly way: { readonly change: { readonly supply: Supply } } };
+
+/** What has to be found. */
+const sought = <From extends Sought>() => ({
+  output: at(orAbsent(output), ({ way }: From) => way.change.supply.banks[0]),
+  wattHours: at(
+    orAbsent(thousandths('Of a power bank: what it has to hold at the least.')),
+    ({
+      way: {
+        change: { supply },
+      },
+    }: From) => (supply.source.kind === 'charge' ? supply.source.milliwattHours : undefined),
+  ),
+});
+
+const battery = record<ToldOf<'battery'>['way']['change']>()('A battery that would do.', {
+  type: at(text('Its type.'), ({ battery: { role } }) => role.type),
+  count: at(numbered('How many make a set.'), (from) => from.count),
+  volts: at(volts('What each gives.'), ({ battery: { role } }) => role.millivolts),
+  milliampHours: at(thousandths('The least milliamp-hours that do.'), ({ battery: { role } }) => role.microampHours),
+});
+
+const hours = (about: string) => made(z.number().gt(0).describe(about), (value: Factor) => Number(factorText(value)));
+
 const change = oneOf<Told>('What would have to be otherwise, with a plan for that.', {
   budget: record<ToldOf<'budget'>>()('The budget.', {
     change: named('budget'),
@@ -111,6 +138,13 @@ const change = oneOf<Told>('What would have to be otherwise, with a plan for tha
     to: at(factor('As it would have to be.'), ({ way }) => way.change.to),
     ...common<ToldOf<'factor'>>(),
   }),
+  hours: record<ToldOf<'hours'>>()('How long something has to last.', {
+    change: named('hours'),
+    of: at(choice(['bank', 'battery'], 'Power banks, or a set of batteries.'), ({ way }) => way.change.of),
+    from: at(hours('As it is.'), ({ way }) => way.change.from),
+    to: at(hours('As it would have to be.'), ({ way }) => way.change.to),
+    ...common<ToldOf<'hours'>>(),
+  }),
   chains: record<ToldOf<'chains'>>()('Chains are allowed.', { change: named('chains'), ...common<ToldOf<'chains'>>() }),
   stock: record<ToldOf<'stock'>>()('More in stock.', {
     change: named('stock'),
@@ -127,8 +161,20 @@ const change = oneOf<Told>('What would have to be otherwise, with a plan for tha
   supply: record<ToldOf<'supply'>>()('One more supply.', {
     change: named('supply'),
     pedal: at(id('The pedal that it is for.'), ({ way }) => way.change.pedal),
-    output: at(orAbsent(output), ({ way }) => way.change.supply.banks[0]),
+    ...sought<ToldOf<'supply'>>(),
     ...common<ToldOf<'supply'>>(),
+  }),
+  inlet: record<ToldOf<'inlet'>>()('One more supply, for the inlet of a fed one.', {
+    change: named('inlet'),
+    supply: at(id('The id of the supply whose inlet it is for.'), ({ way }) => way.change.of),
+    ...sought<ToldOf<'inlet'>>(),
+    ...common<ToldOf<'inlet'>>(),
+  }),
+  battery: record<ToldOf<'battery'>>()('Batteries that last as long as is asked.', {
+    change: named('battery'),
+    pedal: at(id('The pedal that they are for.'), ({ way }) => way.change.pedal),
+    battery: at(battery, ({ way }) => way.change),
+    ...common<ToldOf<'battery'>>(),
   }),
   pedal: leftOut('pedal', 'Any one of these pedals, which need the same, is left out.'),
   pedals: leftOut('pedals', 'The fewest pedals that have to be left out.'),

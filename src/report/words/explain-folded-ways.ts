@@ -1,7 +1,6 @@
-import type { PedalId } from '../../domain/quantities.js';
 import type { Change, WayOut } from '../../planning/explain/way-out.js';
 import type { FactsContext } from './explain-facts.js';
-import { changeText, outputText, planText } from './explain-ways.js';
+import { batteryText, changeText, lastingText, outputText, planText } from './explain-ways.js';
 import { listText, priceText } from './words.js';
 
 /** Fewer ways of one sort than this are told one by one. */
@@ -26,11 +25,13 @@ export function wayTexts(told: FactsContext, ways: readonly WayOut[]): readonly 
 
 /** What of these changes differs is listed in one sentence. */
 const folds: Partial<Readonly<Record<Change['kind'], (told: FactsContext, ways: readonly WayOut[]) => string>>> = {
-  supply: (told, ways) => {
+  supply: (told, ways) => `Find one more supply for any one of these pedals: ${outputsText(told, ways)}.`,
+  inlet: (told, ways) => `Find one more supply for the inlet of any one of these: ${outputsText(told, ways)}.`,
+  battery: (told, ways) => {
     const each = ways.flatMap(({ change }) =>
-      change.kind === 'supply' ? [`${namesIn(told, change)}, ${outputText(change.supply)}`] : [],
+      change.kind === 'battery' ? [`${namesIn(told, change)}, ${batteryText(change)}`] : [],
     );
-    return `Find one more supply for any one of these pedals: ${each.join('; ')}.`;
+    return `Find batteries for any one of these pedals: ${each.join('; ')}. They ${lastingText(told.board.policy)}.`;
   },
   pedal: (told, ways) =>
     `Leave out any one of ${listText(
@@ -39,9 +40,19 @@ const folds: Partial<Readonly<Record<Change['kind'], (told: FactsContext, ways: 
     )}.`,
 };
 
+function outputsText(told: FactsContext, ways: readonly WayOut[]): string {
+  const each = ways.flatMap(({ change }) =>
+    change.kind === 'supply' || change.kind === 'inlet'
+      ? [`${namesIn(told, change)}, ${outputText(change.supply)}`]
+      : [],
+  );
+  return each.join('; ');
+}
+
+/** Those that the change is for. */
 function namesIn({ inventory }: FactsContext, change: Change): string {
-  const pedals: readonly PedalId[] =
-    change.kind === 'supply' ? [change.pedal] : change.kind === 'pedal' ? change.pedals : [];
+  if (change.kind === 'inlet') return inventory.supplyName(change.of);
+  const pedals = change.kind === 'pedal' ? change.pedals : 'pedal' in change ? [change.pedal] : [];
   return listText(pedals.map(inventory.pedalName), 'or');
 }
 

@@ -1,41 +1,44 @@
+import type { Policy } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
 import { decimalOfThousandths, factorText, minorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
-import type { Change, FactorName, WayOut } from '../../planning/explain/way-out.js';
+import type { Change, FactorName, LastingName, WayOut } from '../../planning/explain/way-out.js';
 import { namesText } from './explain-argument.js';
 import type { FactsContext } from './explain-facts.js';
 import { safeText } from './safe-text.js';
 import { countText, listText, priceText, voltsText } from './words.js';
 
 /** What to change, in a sentence or two. */
-export function changeText(told: FactsContext, change: Change): string {
-  const { board, inventory } = told;
-  switch (change.kind) {
-    case 'budget':
-      return `Raise the budget from ${priceText(change.from, board)} to ${priceText(change.to, board)}; no less will do.`;
-    case 'bricks':
-    case 'sockets':
-      return `${limitText(change.kind, change.from, change.to)}; no fewer will do.`;
-    case 'limits':
-      return `${limitsText(told, change)}. No limit by itself is to blame.`;
-    case 'factor':
-      return `${factorTexts[change.factor]} from × ${factorText(change.from)} to × ${factorText(change.to)}, the most with which there is a plan.${factorCautions[change.factor]}`;
-    case 'chains':
-      return 'Allow chains.';
-    case 'stock': {
-      const name = change.of === 'supply' ? inventory.supplyName(change.id) : inventory.partName(change.id);
-      return `Get ${change.units} × ${name} more than there is in stock; no fewer will do.`;
-    }
-    case 'lead':
-      return `Find ${leadText(change.lead)}.`;
-    case 'supply':
-      return `Find one more supply for ${inventory.pedalName(change.pedal)}: ${outputText(change.supply)}.`;
-    case 'pedal':
-      return `Leave out ${eitherText(told, change.pedals)}.`;
-    case 'pedals':
-      return `Leave out ${namesText(told, change.pedals)}; no fewer than ${change.pedals.length} will do.`;
-  }
-}
+export const changeText = (told: FactsContext, change: Change): string =>
+  (changeTexts[change.kind] as (told: FactsContext, change: Change) => string)(told, change);
+
+type OfKind<Kind extends Change['kind']> = Extract<Change, { readonly kind: Kind }>;
+
+const changeTexts: { readonly [Kind in Change['kind']]: (told: FactsContext, change: OfKind<Kind>) => string } = {
+  budget: ({ board }, { from, to }) =>
+    `Raise the budget from ${priceText(from, board)} to ${priceText(to, board)}; no less will do.`,
+  bricks: (_, { from, to }) => `${limitText('bricks', from, to)}; no fewer will do.`,
+  sockets: (_, { from, to }) => `${limitText('sockets', from, to)}; no fewer will do.`,
+  limits: (told, change) => `${limitsText(told, change)}. No limit by itself is to blame.`,
+  factor: (_, { factor, from, to }) =>
+    `${factorTexts[factor]} from × ${factorText(from)} to × ${factorText(to)}, the most with which there is a plan.${factorCautions[factor]}`,
+  hours: (_, { of, from, to }) =>
+    `${lastingTexts[of]} ${factorText(to)} h instead of ${factorText(from)} h, the most with which there is a plan. ${lastingCautions[of]}`,
+  chains: () => 'Allow chains.',
+  stock: ({ inventory }, change) => {
+    const name = change.of === 'supply' ? inventory.supplyName(change.id) : inventory.partName(change.id);
+    return `Get ${change.units} × ${name} more than there is in stock; no fewer will do.`;
+  },
+  lead: (_, { lead }) => `Find ${leadText(lead)}.`,
+  supply: ({ inventory }, { pedal, supply }) =>
+    `Find one more supply for ${inventory.pedalName(pedal)}: ${outputText(supply)}.`,
+  inlet: ({ inventory }, { of, supply }) =>
+    `Find one more supply for the inlet of ${inventory.supplyName(of)}: ${outputText(supply)}.`,
+  battery: ({ board, inventory }, change) =>
+    `Find batteries for ${inventory.pedalName(change.pedal)}: ${batteryText(change)}, which ${lastingText(board.policy)}.`,
+  pedal: (told, { pedals }) => `Leave out ${eitherText(told, pedals)}.`,
+  pedals: (told, { pedals }) => `Leave out ${namesText(told, pedals)}; no fewer than ${pedals.length} will do.`,
+};
 
 /** What the plan that a way out allows costs, and what it buys. */
 export function planText(told: FactsContext, { change, wiring, cheapest }: WayOut): string {
@@ -45,18 +48,21 @@ export function planText(told: FactsContext, { change, wiring, cheapest }: WayOu
     ...buy.supplies.map(({ id, units }) => `${units} × ${inventory.supplyName(id)}`),
     ...buy.parts.map(({ id, units }) => `${units} × ${inventory.partName(id)}`),
   ];
-  const beside = change.kind === 'lead' || change.kind === 'supply' ? ' besides' : '';
+  const beside = isSought(change) ? ' besides' : '';
   if (bought.length === 0) return `Then there is a plan that buys nothing${beside}.`;
   const least = cheapest === true ? 'the cheapest plan' : 'a plan';
   return `Then ${least} buys ${listText(bought)}${beside}, for ${priceText(score.money, board)}.`;
 }
+
+/** Whether a thing has to be found that nobody sells, so that the plan does not buy it. */
+const isSought = ({ kind }: Change): boolean => ['lead', 'supply', 'inlet', 'battery'].includes(kind);
 
 const limitText = (limit: 'bricks' | 'sockets', from: number, to: number): string =>
   limit === 'bricks'
     ? `Allow ${countText(to, 'supply', 'supplies')} in use instead of ${from}`
     : `Have ${countText(to, 'mains socket')} at hand instead of ${from}`;
 
-function limitsText({ board }: FactsContext, { budget, bricks, sockets }: Extract<Change, { kind: 'limits' }>): string {
+function limitsText({ board }: FactsContext, { budget, bricks, sockets }: OfKind<'limits'>): string {
   const texts = [
     ...(budget === null
       ? []
@@ -81,6 +87,16 @@ const factorCautions: Readonly<Record<FactorName, string>> = {
   guess: ' Better still, read the labels: a figure that is known is not multiplied.',
 };
 
+const lastingTexts: Readonly<Record<LastingName, string>> = {
+  bank: 'Let power banks last',
+  battery: 'Let a set of batteries last',
+};
+
+const lastingCautions: Readonly<Record<LastingName, string>> = {
+  bank: 'The hours are an estimate, from the watt-hours and what is known of the draws.',
+  battery: 'The hours are an estimate, from the milliamp-hours and what is known of the draws.',
+};
+
 /** "a lead from barrel-2.1 to jack-3.5 that swaps plus and minus". */
 function leadText({ role, fits, gives, reverses }: Part): string {
   const way = `fits ${safeText(fits)}${reverses ? ', swaps plus and minus' : ''} and gives ${safeText(gives)}`;
@@ -96,13 +112,25 @@ function leadText({ role, fits, gives, reverses }: Part): string {
   }
 }
 
-/** "an isolated output of 9 V DC with 20 mA or more, centre-negative, plug barrel-2.1". */
-export function outputText({ banks }: Supply): string {
+/** "6 × AA of 1.5 V with 800 mAh or more". */
+export const batteryText = ({ battery: { role }, count }: OfKind<'battery'>): string =>
+  `${count} × ${safeText(role.type)} of ${voltsText(role.millivolts)} with ${decimalOfThousandths(role.microampHours)} mAh or more`;
+
+/** For how long a set lasts that is sought. */
+export const lastingText = ({ batteries }: Policy): string =>
+  `last ${batteries === null ? '' : factorText(batteries.change)} h by what is known of the draw`;
+
+/**
+ * "an isolated output of 9 V DC with 20 mA or more, centre-negative, plug barrel-2.1"; of a power bank also what it has to hold.
+ */
+export function outputText({ banks, source }: Supply): string {
   const [bank] = banks;
   const [setting] = bank?.settings ?? [];
   if (bank === undefined || setting === undefined) return 'with an output of its own';
+  const charge =
+    source.kind === 'charge' ? `, of a power bank of ${decimalOfThousandths(source.milliwattHours)} Wh or more` : '';
   const polarity = bank.polarity === null ? '' : `, ${bank.polarity}`;
-  return `an isolated output of ${voltsText(setting.millivolts)} ${bank.power} with ${decimalOfThousandths(setting.rating)} mA or more${polarity}, plug ${safeText(bank.plug)}`;
+  return `an isolated output of ${voltsText(setting.millivolts)} ${bank.power} with ${decimalOfThousandths(setting.rating)} mA or more${polarity}, plug ${safeText(bank.plug)}${charge}`;
 }
 
 function eitherText(told: FactsContext, pedals: readonly PedalId[]): string {

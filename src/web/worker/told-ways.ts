@@ -3,7 +3,7 @@ import type { Policy } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
 import { factorText, minorUnits, type Factor, type PedalId } from '../../domain/quantities.js';
 import type { Explanation } from '../../planning/explain/explain.js';
-import type { LimitName } from '../../planning/limit-names.js';
+import { limitNames, type LimitName } from '../../planning/limit-names.js';
 import type { Change, WayOut } from '../../planning/explain/way-out.js';
 import type { KeyPath } from '../../reading/drafts/set-value.js';
 import { alikeArguments } from '../../report/words/explain-alike.js';
@@ -52,30 +52,38 @@ const toldWay = (speech: Speech, kit: Kit, way: WayOut): ToldWay => ({
   edits: editsFor(kit, way.change),
 });
 
-function editsFor({ board: { policy, currency } }: Kit, change: Change): readonly WayEdit[] {
-  switch (change.kind) {
-    case 'budget':
-    case 'bricks':
-    case 'sockets':
-      return [limitEdit(change.kind, change, currency)];
-    case 'limits':
-      return (['budget', 'bricks', 'sockets'] as const).flatMap((limit) => {
-        const raised = change[limit];
-        return raised === null ? [] : [limitEdit(limit, raised, currency)];
-      });
-    case 'factor':
-      return [change.factor === 'guess' ? setting('guess', numberOf(change.to)) : headroomEdit(policy, change)];
-    case 'chains':
-      return [setting('chains', 'allow')];
-    case 'pedal':
-    case 'pedals':
-      return change.pedals.map((pedal) => ({ kind: 'without', pedal }));
-    case 'stock':
-    case 'lead':
-    case 'supply':
-      return [];
-  }
-}
+const editsFor = (kit: Kit, change: Change): readonly WayEdit[] =>
+  (edits[change.kind] as (kit: Kit, change: Change) => readonly WayEdit[])(kit, change);
+
+type Edits<Kind extends Change['kind']> = (
+  kit: Kit,
+  change: Extract<Change, { readonly kind: Kind }>,
+) => readonly WayEdit[];
+
+const whatIsNotThere = (): readonly WayEdit[] => [];
+
+const edits: { readonly [Kind in Change['kind']]: Edits<Kind> } = {
+  budget: ({ board }, change) => [limitEdit('budget', change, board.currency)],
+  bricks: ({ board }, change) => [limitEdit('bricks', change, board.currency)],
+  sockets: ({ board }, change) => [limitEdit('sockets', change, board.currency)],
+  limits: ({ board }, change) =>
+    limitNames.flatMap((limit) => {
+      const raised = change[limit];
+      return raised === null ? [] : [limitEdit(limit, raised, board.currency)];
+    }),
+  factor: ({ board }, change) => [
+    change.factor === 'guess' ? setting('guess', numberOf(change.to)) : headroomEdit(board.policy, change),
+  ],
+  hours: ({ board }, change) => [hoursEdit(board.policy, change)],
+  chains: () => [setting('chains', 'allow')],
+  pedal: (_, { pedals }) => pedals.map((pedal) => ({ kind: 'without', pedal })),
+  pedals: (_, { pedals }) => pedals.map((pedal) => ({ kind: 'without', pedal })),
+  stock: whatIsNotThere,
+  lead: whatIsNotThere,
+  supply: whatIsNotThere,
+  inlet: whatIsNotThere,
+  battery: whatIsNotThere,
+};
 
 const setting = (key: string, value: unknown): WayEdit => ({ kind: 'set', path: ['policy', key], value });
 
@@ -87,6 +95,12 @@ const limitEdit = (limit: LimitName, { to }: { readonly to: number }, currency: 
 function headroomEdit({ headroom }: Policy, { factor, to }: Extract<Change, { kind: 'factor' }>): WayEdit {
   const as = (name: keyof typeof headroom): number => numberOf(name === factor ? to : headroom[name]);
   return setting('headroom', { alone: as('alone'), chained: as('chained'), supply: as('supply') });
+}
+
+function hoursEdit({ runtime, batteries }: Policy, { of, to }: Extract<Change, { kind: 'hours' }>): WayEdit {
+  if (of === 'bank')
+    return setting('runtime', { hours: numberOf(to), ...(runtime !== null && { usable: numberOf(runtime.usable) }) });
+  return setting('batteries', { change: numberOf(to), ...(batteries !== null && { pay: numberOf(batteries.pay) }) });
 }
 
 const numberOf = (factor: Factor): number => Number(factorText(factor));

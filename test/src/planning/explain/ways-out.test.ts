@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 
 import { audit } from '../../../../src/audit/audit.js';
+import { everyFeed } from '../../../../src/domain/plan.js';
 import { factorOfThousandths, minorUnits } from '../../../../src/domain/quantities.js';
 import { explain } from '../../../../src/planning/explain/explain.js';
-import { at } from '../../../../src/planning/explain/factor-ways.js';
+import { at } from '../../../../src/planning/explain/demand-ways.js';
 import { withMore } from '../../../../src/planning/explain/stock-ways.js';
 import type { WayOut } from '../../../../src/planning/explain/way-out.js';
 import { withPolicy } from '../../../../src/domain/changed-kit.js';
@@ -33,12 +34,18 @@ function oneStepLess({ change }: WayOut, kit: Kit): Kit | null {
       expect(factorOfThousandths(thousandths)).toEqual(change.to);
       return at(thousandths + 1, change.factor, kit);
     }
+    case 'hours': {
+      const thousandths = (change.to.numerator * 1000) / change.to.denominator;
+      return at(thousandths + 1, change.of, kit);
+    }
     case 'stock':
       return withMore(change, change.units - 1, kit);
     case 'limits':
     case 'chains':
     case 'lead':
     case 'supply':
+    case 'inlet':
+    case 'battery':
     case 'pedal':
     case 'pedals':
       return null;
@@ -64,7 +71,7 @@ describe.each(impossibleCases)('$why', (one) => {
     expect(isPossible(kit)).toBe(false);
     for (const way of ways) {
       const { board, catalogue } = way.kit;
-      const { violations, malformed } = audit(board, catalogue, way.wiring.feeds, { partial: false });
+      const { violations, malformed } = audit(board, catalogue, everyFeed(way.wiring), { partial: false });
       expect([...violations, ...malformed]).toEqual([]);
       expect(way.wiring.feeds).toHaveLength(board.pedals.length);
       expect(isPossible(way.kit)).toBe(true);
