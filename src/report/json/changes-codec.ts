@@ -26,13 +26,13 @@ const reason = oneOf<Move['reason']>('Why the pedal moves.', {
   }),
   taken: record<ReasonOf<'taken'>>()('Its place is taken.', {
     kind: word('taken', 'Other pedals take its place.'),
-    by: at(pedals('These pedals.'), ({ by }) => by),
+    by: pedals('These pedals.'),
   }),
   saves: record<ReasonOf<'saves'>>()('It is better off elsewhere.', {
     kind: word('saves', 'Put back, it asks for more money or supplies in use, or exposes more pedals.'),
-    money: at(money('What the move saves.'), (from) => from.money),
-    exposed: at(pedals('Those that the move keeps digital noise off.'), ({ exposed }) => exposed),
-    supplies: at(count('Supplies in use that the move spares, where they count as money.'), ({ supplies }) => supplies),
+    money: money('What the move saves.'),
+    exposed: pedals('Those that the move keeps digital noise off.'),
+    supplies: count('Supplies in use that the move spares, where they count as money.'),
   }),
   none: record<ReasonOf<'none'>>()('None is known.', {
     kind: word('none', 'No reason was shown.'),
@@ -43,23 +43,20 @@ export const moves = list(
   'Of `rewire`: the pedals that move.',
   record<Move>()('A pedal that is plugged in today and moves.', {
     pedal: at(pedal, ({ to }) => to.pedal),
-    from: at(stand('Where it is today.'), ({ from }) => from),
-    to: at(stand('Where it goes.'), ({ to }) => to),
-    reason: at(reason, (from) => from.reason),
+    from: stand('Where it is today.'),
+    to: stand('Where it goes.'),
+    reason,
   }),
 );
 
 const mains = record<StepOf<'mains off'> | StepOf<'mains on'>>()('Units of supplies go off or on the mains.', {
   step: at(choice(['mains off', 'mains on'], 'Pull from the mains, or plug into them.'), ({ kind }) => kind),
-  units: at(
-    list(
-      'The units of supplies.',
-      record<StepOf<'mains off'>['units'][number]>()('One unit of a supply.', {
-        supply: at(id('The id of the supply.'), ({ supply }) => supply),
-        unit: at(numbered('Which unit of this supply, from 1.'), ({ unit }) => unit),
-      }),
-    ),
-    ({ units }) => units,
+  units: list(
+    'The units of supplies.',
+    record<StepOf<'mains off'>['units'][number]>()('One unit of a supply.', {
+      supply: id('The id of the supply.'),
+      unit: numbered('Which unit of this supply, from 1.'),
+    }),
   ),
 });
 
@@ -82,12 +79,12 @@ export const steps = list(
       step: word('set volts', 'Turn the switch of these outputs.'),
       ...placeKeys(({ place }: StepOf<'set volts'>) => place),
       volts: at(volts('What it is set to.'), ({ millivolts }) => millivolts),
-      was: at(orNull('How it stands today, in volts; null if not known.', volts('Today.')), ({ was }) => was),
+      was: orNull('How it stands today, in volts; null if not known.', volts('Today.')),
     }),
     'set polarity': record<StepOf<'set polarity'>>()('A polarity switch is turned.', {
       step: word('set polarity', 'Turn the polarity switch of these outputs.'),
       ...placeKeys(({ place }: StepOf<'set polarity'>) => place),
-      polarity: at(choice(polarities, 'How it must stand.'), ({ polarity }) => polarity),
+      polarity: choice(polarities, 'How it must stand.'),
     }),
     lay: record<StepOf<'lay'>>()('The leads of one output are laid.', {
       step: word('lay', 'Lay leads, their plugs off the pedals.'),
@@ -97,12 +94,12 @@ export const steps = list(
         orNull('The chain lead; null for a pedal alone.', id('The id of the chain lead.')),
         ({ feeds: [first] }) => first.chain,
       ),
-      chained: at(yes('True when the chain lead is there already.'), ({ chained }) => chained),
+      chained: yes('True when the chain lead is there already.'),
       tails: at(
         list(
           'The plugs that are laid.',
           record<Feed>()('One plug that is laid.', {
-            pedal: at(pedal, (feed) => feed.pedal),
+            pedal,
             parts: at(list('Its adapters, in order.', id('The id of an adapter.')), ({ adapters }) => adapters),
           }),
         ),

@@ -41,20 +41,17 @@ const soft = record<Soft>()('What breaks no rule and still is worth knowing.', {
 
 const outlet = record<OutletLoad>()('What hangs on one output, or on two that are joined.', {
   ...placeKeys((from: OutletLoad) => from.place),
-  pedals: at(pedals('What hangs there.'), (from) => from.pedals),
-  current: at(orNull('Running; null when the output has no such setting.', load), ({ current }) => current),
-  startup: at(
-    orNull('When all is switched on at once; null where no startup exceeds its load.', load),
-    ({ startup }) => startup,
-  ),
+  pedals: pedals('What hangs there.'),
+  current: orNull('Running; null when the output has no such setting.', load),
+  startup: orNull('When all is switched on at once; null where no startup exceeds its load.', load),
 });
 
 /** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
 export const checkCodec = record<Check>()('What came of checking a wiring.', {
   format: format('boardfeed/check/1'),
   board: boardName(),
-  status: at(choice(['safe', 'unsafe'], 'Safe: no hard rule is broken.'), ({ status }) => status),
-  findings: at(list('The hard rules that are broken, the worst first.', finding), ({ findings }) => findings),
+  status: choice(['safe', 'unsafe'], 'Safe: no hard rule is broken.'),
+  findings: list('The hard rules that are broken, the worst first.', finding),
   soft: at(list('What to mind.', soft), (check) => check.soft.map((each) => ({ check, finding: each }))),
   feeds: at(feeds, ({ wiring }) => wiring.feeds),
   confirm: at(confirmed, ({ wiring }, { board, inventory }) => confirmEntries(board, inventory, everyFeed(wiring))),

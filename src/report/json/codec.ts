@@ -20,8 +20,8 @@ export const made = <From, Schema extends z.ZodType>(
   print: (from: From, told: FactsContext) => z.input<Schema>,
 ): Codec<From, Schema> => ({ schema, print });
 
-/** What is taken out of a value, and how that is printed. */
-export const at = <From, Inner, Schema extends z.ZodType>(
+/** A value that is printed as another one, which is taken out of it or made of it. */
+export const through = <From, Inner, Schema extends z.ZodType>(
   { schema, print }: Codec<Inner, Schema>,
   get: (from: From, told: FactsContext) => Inner,
 ): Codec<From, Schema> => ({ schema, print: (from, told) => print(get(from, told), told) });
@@ -53,24 +53,46 @@ export const orAbsent = <From, Schema extends z.ZodType>({
 
 type Shape = Readonly<Record<string, z.ZodType>>;
 
-/** The keys of an object, in the order in which they are printed. */
-export type Keys<From, Of extends Shape> = { readonly [Key in keyof Of]: Codec<From, Of[Key]> };
+/** A key that is printed of the whole object. */
+export type Key<From, Schema extends z.ZodType = z.ZodType> = { readonly ofWhole: Codec<From, Schema> };
+
+/** A key with what is taken out of the object, or made of it. */
+export const at = <From, Inner, Schema extends z.ZodType>(
+  codec: Codec<Inner, Schema>,
+  get: (from: From, told: FactsContext) => Inner,
+): Key<From, Schema> => ({ ofWhole: through(codec, get) });
+
+/** The keys of an object, in the order in which they are printed; a codec alone prints what the object has by that name. */
+export type Keys<From, Of extends Shape> = {
+  readonly [Name in keyof Of]: Key<From, Of[Name]> | Codec<Name extends keyof From ? From[Name] : unknown, Of[Name]>;
+};
+
+/** Keys that several objects have in common. */
+export const keysOf =
+  <From>() =>
+  <Of extends Shape>(keys: Keys<From, Of>): Keys<From, Of> =>
+    keys;
 
 /** An object, printed key by key; keys without a value are left out. Later versions may add some. */
 export const record =
   <From>() =>
   <Of extends Shape>(about: string, keys: Keys<From, Of>): Codec<From, z.ZodObject<Of>> => {
-    const entries = Object.entries<Codec<From>>(keys);
-    const shape = Object.fromEntries(entries.map(([key, { schema }]) => [key, schema])) as Of;
+    const entries = Object.entries(keys as Readonly<Record<string, Key<From> | Codec<unknown>>>).map(
+      ([name, key]) => [name, 'ofWhole' in key ? key.ofWhole : named<From>(name, key)] as const,
+    );
+    const shape = Object.fromEntries(entries.map(([name, { schema }]) => [name, schema])) as Of;
     return {
       schema: z.object(shape).describe(about),
       print: (from, told) => {
-        const printed = entries.map(([key, { print }]) => [key, print(from, told)] as const);
+        const printed = entries.map(([name, { print }]) => [name, print(from, told)] as const);
         // The shape is that of the keys, which the type system cannot see through entries.
         return Object.fromEntries(printed.filter(([, value]) => value !== undefined)) as z.input<z.ZodObject<Of>>;
       },
     };
   };
+
+const named = <From>(name: string, codec: Codec<unknown>): Codec<From> =>
+  through(codec, (from) => (from as Readonly<Record<string, unknown>>)[name]);
 
 type Kinds<From extends { readonly kind: string }> = {
   readonly [Kind in From['kind']]: Codec<Extract<From, { readonly kind: Kind }>>;

@@ -36,12 +36,12 @@ const preference = oneOf<Preference>('What it would take for the option to be th
   unknown: plainly('unknown', 'That was not proven in time.'),
   price: record<PreferenceOf<'price'>>()('A lower price for all of it.', {
     kind: word('price', 'A lower price.'),
-    at: at(money('The price at which it is the best.'), (from) => from.at),
-    below: at(money('So much is that below its own.'), ({ below }) => below),
+    at: money('The price at which it is the best.'),
+    below: money('So much is that below its own.'),
   }),
   never: record<PreferenceOf<'never'>>()('Not even for nothing.', {
     kind: word('never', 'Not even for nothing.'),
-    tier: at(choice(tiers, 'The measure in which the best would still be ahead.'), ({ tier }) => tier),
+    tier: choice(tiers, 'The measure in which the best would still be ahead.'),
     behind: at(amountOrCount('By so much.'), ({ tier, behind }) => ({ amount: behind, isMoney: isMoney(tier) })),
   }),
 });
@@ -61,26 +61,23 @@ const unbeaten = (about: string) => orNull(`${about} Null while that is not know
 type Aimed<Of extends Option> = Of & { readonly aim: ChoosingAim };
 
 /** The keys that a purchase with a plan and one without have in common. */
-const bundleKeys = <From extends Option>() => ({
-  rank: at(
-    orNull(
-      'Its place among those that are listed, the best first; null when it was only asked for.',
-      numbered('From 1.'),
-    ),
-    ({ rank }: From) => rank,
+const bundleKeys = {
+  rank: orNull(
+    'Its place among those that are listed, the best first; null when it was only asked for.',
+    numbered('From 1.'),
   ),
-  asked: at(yes('Whether it was asked for.'), ({ asked }: From) => asked),
-});
+  asked: yes('Whether it was asked for.'),
+};
 
 const planned = record<Aimed<PlannedOption>>()('A purchase with its best wiring.', {
-  ...bundleKeys<Aimed<PlannedOption>>(),
+  ...bundleKeys,
   status: at(choice(['proven', 'best found'], 'Whether no wiring of it is better.'), ({ gap }) =>
     gap === null ? 'proven' : 'best found',
   ),
   buy: at(buy, ({ supplies, wiring }) => ({ supplies, parts: wiring.buy.parts })),
   price: at(money('What all of it costs.'), (from) => from.score.money),
-  idle: at(supplyPurchases, ({ idle }) => idle),
-  score: at(score, (from) => from.score),
+  idle: supplyPurchases,
+  score,
   sockets: at(count('Mains sockets that it takes.'), ({ figures }) => figures.sockets),
   spareOutputs: at(count('Outputs that stay free.'), ({ figures }) => figures.spareOutputs),
   tightest: at(
@@ -88,20 +85,17 @@ const planned = record<Aimed<PlannedOption>>()('A purchase with its best wiring.
       'The output that is nearest to its limit; null where none has one, with adapters that pedals came with and batteries alone.',
       record<Tightest>()('The output that is nearest to its limit.', {
         ...placeKeys((from: Tightest) => from.place),
-        moment: at(choice(['load', 'startup'], 'Running, or when all is switched on.'), ({ moment }) => moment),
+        moment: choice(['load', 'startup'], 'Running, or when all is switched on.'),
         ...loadKeys((from: Tightest) => from.numbers),
       }),
     ),
     ({ figures }) => figures.tightest,
   ),
   prefer: at(preference, (from) => from.preference),
-  unbeaten: at(
-    record<PlannedOption['unbeaten']>()('Whether nothing beats it on money and the other figure at once.', {
-      exposed: at(unbeaten('On money and exposed pedals.'), ({ exposed }) => exposed),
-      bricks: at(unbeaten('On money and supplies in use.'), ({ bricks }) => bricks),
-    }),
-    (from) => from.unbeaten,
-  ),
+  unbeaten: record<PlannedOption['unbeaten']>()('Whether nothing beats it on money and the other figure at once.', {
+    exposed: unbeaten('On money and exposed pedals.'),
+    bricks: unbeaten('On money and supplies in use.'),
+  }),
   plan: at(planCodec, ({ wiring, gap, aim }) => ({ kind: 'plan', aim, wiring, gap, reasons: [] }) as const),
   bestAt: at(
     list('What nothing that could be bought is better at.', choice(merits, aboutMerits)),
@@ -109,10 +103,7 @@ const planned = record<Aimed<PlannedOption>>()('A purchase with its best wiring.
   ),
   suppliesPrice: at(money('What its supplies cost.'), ({ prices }) => prices.supplies),
   leadsPrice: at(money('What its leads cost.'), ({ prices }) => prices.leads),
-  overBudget: at(
-    money('By so much its price is over the budget; nothing where there is none.'),
-    (from) => from.overBudget,
-  ),
+  overBudget: money('By so much its price is over the budget; nothing where there is none.'),
 });
 
 const beside = record<Beside>()('What is bought beside it for the board to have power, leads included.', {
@@ -120,22 +111,22 @@ const beside = record<Beside>()('What is bought beside it for the board to have 
     isProven ? 'proven' : 'best found',
   ),
   buy: at(buy, (from) => from),
-  price: at(money('What all of it costs, with what was asked for.'), (from) => from.price),
+  price: money('What all of it costs, with what was asked for.'),
 });
 
 const failed = record<FailedOption>()('A purchase without a plan.', {
-  ...bundleKeys<FailedOption>(),
+  ...bundleKeys,
   status: at(choice(['fails', 'stopped'], 'Whether it fails, or the time ran out first.'), (from) =>
     from.reasons.length === 0 ? 'stopped' : 'fails',
   ),
   buy: at(buy, ({ supplies }) => ({ supplies, parts: [] })),
-  price: at(money('What the supplies cost, without leads.'), (from) => from.price),
-  reasons: at(failures, (from) => from.reasons),
-  beside: at(orNull('What would do beside it; null where nothing was found.', beside), (from) => from.beside),
+  price: money('What the supplies cost, without leads.'),
+  reasons: failures,
+  beside: orNull('What would do beside it; null where nothing was found.', beside),
 });
 
 const point = record<TradeOffPoint>()('A plan that no other beats on both figures.', {
-  money: at(money('What is bought costs this.'), (from) => from.money),
+  money: money('What is bought costs this.'),
   exposed: at(count('Exposed pedals.'), ({ wiring }) => wiring.score.exposed),
   bricks: at(count('Supply units in use.'), ({ wiring }) => wiring.score.bricks),
   parts: at(count('Leads in use.'), ({ wiring }) => wiring.score.parts),
@@ -143,9 +134,9 @@ const point = record<TradeOffPoint>()('A plan that no other beats on both figure
 });
 
 const tradeOff = record<TradeOff>()('What money buys.', {
-  against: at(choice(['exposed', 'bricks'], 'The figure that money is held against.'), ({ against }) => against),
+  against: choice(['exposed', 'bricks'], 'The figure that money is held against.'),
   exact: at(yes('True when none is missing.'), ({ complete }) => complete),
-  points: at(list('The cheapest first.', point), ({ points }) => points),
+  points: list('The cheapest first.', point),
 });
 
 const unbeatenPoint = record<UnbeatenPoint>()(
@@ -154,9 +145,9 @@ const unbeatenPoint = record<UnbeatenPoint>()(
     status: at(choice(['proven', 'best found'], 'Whether it is proven that nothing beats it.'), ({ isProven }) =>
       isProven ? 'proven' : 'best found',
     ),
-    money: at(money('What is bought costs this.'), (from) => from.money),
-    exposed: at(count('Exposed pedals.'), (from) => from.exposed),
-    bricks: at(count('Supply units in use.'), (from) => from.bricks),
+    money: money('What is bought costs this.'),
+    exposed: count('Exposed pedals.'),
+    bricks: count('Supply units in use.'),
     parts: at(count('Leads in use.'), ({ wiring }) => wiring.score.parts),
     buy: at(buy, ({ wiring }) => wiring.buy),
   },
@@ -166,7 +157,7 @@ const unbeatenCodec = record<Unbeaten>()(
   'What no other plan beats on money, exposed pedals and supplies in use at once.',
   {
     exact: at(yes('True when none is missing.'), ({ complete }) => complete),
-    points: at(list('The cheapest first.', unbeatenPoint), ({ points }) => points),
+    points: list('The cheapest first.', unbeatenPoint),
   },
 );
 
@@ -177,7 +168,7 @@ export const comparisonCodec = record<Comparison>()('Purchases side by side.', {
   catalogue: at(orNull('The name of the catalogue.', text('The name of the catalogue.')), (_, { kit }) =>
     kit.catalogue === null ? null : kit.catalogue.name,
   ),
-  aim: at(choice(choosingAims, 'What was taken to be best.'), ({ aim }) => aim),
+  aim: choice(choosingAims, 'What was taken to be best.'),
   status: at(choice(statuses, aboutStatus), statusOf),
   currency: currency(),
   wanted: at(whole('How many purchases are listed at the most, besides those asked for.'), ({ best }) => best.wanted),
@@ -195,20 +186,17 @@ export const comparisonCodec = record<Comparison>()('Purchases side by side.', {
     ),
     ({ options, aim }) => options.map((option) => ({ ...option, aim })),
   ),
-  tradeOffs: at(list('What money buys; empty when no plan exists.', tradeOff), ({ tradeOffs }) => tradeOffs),
-  reasons: at(reasons, (from) => from.reasons),
-  listing: at(
-    choice(
-      ['kinds', 'best'],
-      '`kinds`: the options are choices that differ in what they give. `best`: the best different purchases, one after the other.',
-    ),
-    ({ listing }) => listing,
+  tradeOffs: list('What money buys; empty when no plan exists.', tradeOff),
+  reasons,
+  listing: choice(
+    ['kinds', 'best'],
+    '`kinds`: the options are choices that differ in what they give. `best`: the best different purchases, one after the other.',
   ),
   budget: at(
     orNull('What was to be spent at the most; it rules out nothing.', money('The budget.')),
     (_, { kit }) => kit.board.policy.budget,
   ),
-  unbeaten: at(unbeatenCodec, (from) => from.unbeaten),
+  unbeaten: unbeatenCodec,
 });
 
 /** `proven` when everything that is said is; `impossible` when no purchase can power the board. */

@@ -51,17 +51,14 @@ const fact = record<Fact>()('Something that the board, the shop or a rule asks f
 const facts = list('What cannot hold together with their power.', fact);
 
 const unitCount = record<UnitCount>()('What one supply can do for these pedals.', {
-  supply: at(id('The id of the supply.'), ({ supply }) => supply),
-  units: at(orNull('How many there can be; null is any number.', count('How many.')), ({ units }) => units),
-  most: at(
-    orNull('The most of them that one unit feeds; null if not settled.', count('The most.')),
-    ({ most }) => most,
-  ),
+  supply: id('The id of the supply.'),
+  units: orNull('How many there can be; null is any number.', count('How many.')),
+  most: orNull('The most of them that one unit feeds; null if not settled.', count('The most.')),
 });
 
 const feeder = record<Argument['feeders'][number]>()('Which supplies have an output for these pedals.', {
-  pedals: at(pedals('Pedals that the same supplies feed.'), (from) => from.pedals),
-  supplies: at(list('These supplies.', id('The id of a supply.')), ({ supplies }) => supplies),
+  pedals: pedals('Pedals that the same supplies feed.'),
+  supplies: list('These supplies.', id('The id of a supply.')),
 });
 
 const conflict = record<Argument>()('Pedals and facts that cannot hold together.', {
@@ -72,8 +69,8 @@ const conflict = record<Argument>()('Pedals and facts that cannot hold together.
     (from): Conflict['size'] => from.conflict.size,
   ),
   argument: at(list('Why, in sentences.', sentence), (from, told) => argumentTexts(told, from)),
-  feeders: at(list('Who has an output for them.', feeder), ({ feeders }) => feeders),
-  units: at(list('Of the few supplies that come into question, what each can do.', unitCount), ({ units }) => units),
+  feeders: list('Who has an output for them.', feeder),
+  units: list('Of the few supplies that come into question, what each can do.', unitCount),
   needed: at(
     record<Argument['least']>()('What these pedals take at the least when a limit is lifted; null if not asked.', {
       budget: at(orNull('Money.', money('Money.')), ({ budget = null }) => budget),
@@ -82,20 +79,17 @@ const conflict = record<Argument>()('Pedals and facts that cannot hold together.
     }),
     ({ least }) => least,
   ),
-  refusals: at(
-    list(
-      'Of the pedals that no supply can feed: the nearest misses.',
-      record<Argument['refusals'][number]>()('The nearest misses of one pedal.', {
-        pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
-        refusals: at(list('For every rule in the way the nearest miss.', refusal), ({ refusals }) => refusals),
-      }),
-    ),
-    ({ refusals }) => refusals,
+  refusals: list(
+    'Of the pedals that no supply can feed: the nearest misses.',
+    record<Argument['refusals'][number]>()('The nearest misses of one pedal.', {
+      pedal: id('The id of the pedal.'),
+      refusals: list('For every rule in the way the nearest miss.', refusal),
+    }),
   ),
 });
 
 const difference = record<TierDifference>()('A measure in which two plans differ.', {
-  tier: at(choice(tiers, 'The measure.'), ({ tier }) => tier),
+  tier: choice(tiers, 'The measure.'),
   from: at(amountOrCount('Of the best plan.'), ({ tier, from }) => ({ amount: from, isMoney: isMoney(tier) })),
   to: at(amountOrCount('Of the other.'), ({ tier, to }) => ({ amount: to, isMoney: isMoney(tier) })),
   exposed: at(
@@ -114,16 +108,13 @@ const forced = record<Forced>()('Why something is bought.', {
   of: at(choice(['supply', 'part'], 'Of what.'), ({ bought }) => bought.of),
   id: at(id('The id of the thing.'), ({ bought }) => bought.id),
   units: at(numbered('How many are bought.'), ({ bought }) => bought.units),
-  without: at(
-    record<Forced['without']>()('The best plan without it.', {
-      answer: at(choice(['plan', 'impossible', 'unknown'], 'Whether there is one.'), (from) =>
-        from === null ? 'impossible' : from === 'unknown' ? from : 'plan',
-      ),
-      differences: at(differences, (from) => (from === null || from === 'unknown' ? [] : from)),
-    }),
-    ({ without }) => without,
-  ),
-  pedals: at(pedals('A smallest set that cannot be powered without it.'), (from) => from.pedals),
+  without: record<Forced['without']>()('The best plan without it.', {
+    answer: at(choice(['plan', 'impossible', 'unknown'], 'Whether there is one.'), (from) =>
+      from === null ? 'impossible' : from === 'unknown' ? from : 'plan',
+    ),
+    differences: at(differences, (from) => (from === null || from === 'unknown' ? [] : from)),
+  }),
+  pedals: pedals('A smallest set that cannot be powered without it.'),
 });
 
 const cheaper = record<Cheaper>()('The best that less money can do.', {
@@ -170,12 +161,12 @@ const elsewhere = oneOf<Place>('Another place for the pedal.', {
 });
 
 const seat = record<SeatExplanation>()('Why a pedal sits where it does.', {
-  feed: at(feed, (from) => from.feed),
-  alike: at(outputs('Outputs of its bank that would do as well.'), ({ alike }) => alike),
+  feed,
+  alike: outputs('Outputs of its bank that would do as well.'),
   elsewhere: at(list('Every other place.', elsewhere), (from) =>
     from.elsewhere.map((each) => ({ kind: each.verdict.kind, at: each, verdict: each.verdict }) as Place),
   ),
-  unfit: at(list('Supplies that have no output for it.', id('The id of a supply.')), ({ unfit }) => unfit),
+  unfit: list('Supplies that have no output for it.', id('The id of a supply.')),
 });
 
 /** An explanation, with the pedal that was asked about. */
@@ -196,7 +187,7 @@ export const explanationCodec = record<Explained>()('Why there is no plan, or wh
     ({ explanation }) => statuses[explanation.kind],
   ),
   currency: currency(),
-  pedal: at(orNull('The pedal that was asked about.', id('The id of the pedal.')), ({ pedal }) => pedal),
+  pedal: orNull('The pedal that was asked about.', id('The id of the pedal.')),
   complete: at(
     yes('False where the time ran out before everything was settled.'),
     ({ explanation }) => explanation.kind !== 'stopped' && explanation.whole,

@@ -23,29 +23,20 @@ const reach = (about: string): Codec<Reach> =>
   });
 
 const draw = record<NonNullable<AskedLabel['draw']>>()('Of a draw: how far it may go.', {
-  planned: at(
-    thousandths('The milliamps that are planned with, before the factor for guesses.'),
-    (from) => from.planned,
-  ),
-  asWired: at(reach('While the plan stays as it is wired.'), (from) => from.asWired),
-  samePurchase: at(
-    orNull(
-      'While the same supplies and leads still power everything; null if not settled.',
-      reach('The same supplies and leads.'),
-    ),
-    (from) => from.samePurchase,
+  planned: thousandths('The milliamps that are planned with, before the factor for guesses.'),
+  asWired: reach('While the plan stays as it is wired.'),
+  samePurchase: orNull(
+    'While the same supplies and leads still power everything; null if not settled.',
+    reach('The same supplies and leads.'),
   ),
 });
 
 const reading = record<ReadingOutcome>()('Another way in which the label may read.', {
-  reads: at(text('What it says: a polarity, a ground, AC or DC, a plug, or volts.'), ({ reads }) => reads),
-  decides: at(decides, (from) => from.decides),
-  money: at(
-    orNull(
-      'What the best plan costs then; null where there is none, or it was not settled.',
-      money('What is bought then.'),
-    ),
-    (from) => from.money,
+  reads: text('What it says: a polarity, a ground, AC or DC, a plug, or volts.'),
+  decides,
+  money: orNull(
+    'What the best plan costs then; null where there is none, or it was not settled.',
+    money('What is bought then.'),
   ),
 });
 

@@ -9,10 +9,10 @@ const aboutPedalTiers: PerPedalTier<string> = {
 
 /** What every score is printed with. */
 export const measureKeys = {
-  unpowered: at(count('Pedals without power.'), ({ unpowered }: Score) => unpowered),
-  money: at(money('What is to be bought costs this.'), (score: Score) => score.money),
-  exposed: at(count('High-gain pedals that share a ground with a digital one.'), ({ exposed }: Score) => exposed),
-  bricks: at(count('Supply units in use, owned or bought.'), ({ bricks }: Score) => bricks),
-  parts: at(count('Chain leads, join leads and adapters in use, owned or bought.'), ({ parts }: Score) => parts),
+  unpowered: count('Pedals without power.'),
+  money: money('What is to be bought costs this.'),
+  exposed: count('High-gain pedals that share a ground with a digital one.'),
+  bricks: count('Supply units in use, owned or bought.'),
+  parts: count('Chain leads, join leads and adapters in use, owned or bought.'),
   ...perPedalTier((tier) => at(count(aboutPedalTiers[tier]), (score: Score) => score[tier])),
 };

@@ -14,8 +14,8 @@ import { choice, id, money, numbered, pedals, polarities, volts, yes } from './v
 const answer = choice(['yes', 'no'], 'Whether it can be.');
 
 export const exposure = record<Exposure>()('A high-gain pedal that shares a ground with digital ones.', {
-  pedal: at(id('The id of the high-gain pedal.'), ({ pedal }) => pedal),
-  by: at(pedals('The digital ones.'), ({ by }) => by),
+  pedal: id('The id of the high-gain pedal.'),
+  by: pedals('The digital ones.'),
 });
 
 const trial = record<OutputTrial>()('One setting, and one position of the polarity switch where there is one.', {
@@ -25,18 +25,18 @@ const trial = record<OutputTrial>()('One setting, and one position of the polari
     ({ position }) => position,
   ),
   answer: at(answer, ({ findings }) => (findings.length === 0 ? 'yes' : 'no')),
-  feed: at(feed, (from) => from.feed),
-  changed: at(list('Other feeds of the output that would have to change.', feed), ({ changed }) => changed),
-  buy: at(buy, (from) => from.buy),
-  money: at(money('What is to be bought for it costs this.'), (from) => from.money),
+  feed,
+  changed: list('Other feeds of the output that would have to change.', feed),
+  buy,
+  money: money('What is to be bought for it costs this.'),
   current: at(orNull('Running.', load), ({ outlet }) => outlet?.current ?? null),
   startup: at(
     orNull('When all is switched on at once; null where no startup exceeds its load.', load),
     ({ outlet }) => outlet?.startup ?? null,
   ),
-  totals: at(totals, (from) => from.totals),
+  totals,
   exposed: at(list('The pedals that would be newly exposed.', exposure), ({ exposures }) => exposures),
-  findings: at(list('Every rule that forbids it, the worst first.', finding), ({ findings }) => findings),
+  findings: list('Every rule that forbids it, the worst first.', finding),
 });
 
 const feedsOf = ({ trials: [first] }: OutputAnswer) => (first === undefined ? [] : [first.feed, ...first.company]);
@@ -51,9 +51,9 @@ export const outputCodec = record<OutputAnswer>()('Whether a pedal can go on an 
   unit: at(numbered('Which unit of this supply, from 1.'), ({ question }) => question.unit),
   output: at(numbered('The number of the output.'), ({ question }) => question.output),
   answer: at(answer, ({ fits }) => (fits ? 'yes' : 'no')),
-  inPlace: at(yes("True when it is judged with the rest of today's wiring in place."), ({ inPlace }) => inPlace),
-  company: at(pedals('Those that would share a chain with it.'), ({ company }) => company),
-  trials: at(list('What can be done first, the cheapest of it before the rest.', trial), ({ trials }) => trials),
+  inPlace: yes("True when it is judged with the rest of today's wiring in place."),
+  company: pedals('Those that would share a chain with it.'),
+  trials: list('What can be done first, the cheapest of it before the rest.', trial),
   confirm: at(confirmed, (from, { board, inventory }) => {
     const asked = { ...board, pedals: board.pedals.filter(({ id: each }) => each === from.question.pedal) };
     return confirmEntries(asked, inventory, feedsOf(from));

@@ -24,29 +24,20 @@ export const aboutStatus =
 
 const score = record<Score>()('What the plan comes to, by each measure.', {
   ...measureKeys,
-  moved: at(
-    orNull(
-      'Pedals whose unit, output or setting differs from the present wiring; null where that does not count.',
-      count('Pedals whose unit, output or setting differs from the present wiring.'),
-    ),
-    ({ moved }) => moved,
+  moved: orNull(
+    'Pedals whose unit, output or setting differs from the present wiring; null where that does not count.',
+    count('Pedals whose unit, output or setting differs from the present wiring.'),
   ),
-  newlyExposed: at(
-    orAbsent(count('Of `rewire`: exposed pedals that are not exposed today.')),
-    ({ newlyExposed }) => newlyExposed,
-  ),
+  newlyExposed: orAbsent(count('Of `rewire`: exposed pedals that are not exposed today.')),
 });
 
 const gap = orNull(
   'How far the plan may be from the best; null when nothing is left to prove.',
   record<Gap>()('How far the plan may be from the best.', {
-    tier: at(
-      choice(
-        tiers,
-        'The first measure of the aim that is still open; `cost` is money with the prices of noise and of supplies in use, ' +
-          '`newCost` with noise of newly exposed pedals only, `outlay` without noise.',
-      ),
-      ({ tier }) => tier,
+    tier: choice(
+      tiers,
+      'The first measure of the aim that is still open; `cost` is money with the prices of noise and of supplies in use, ' +
+        '`newCost` with noise of newly exposed pedals only, `outlay` without noise.',
     ),
     value: at(amountOrCount('What the plan reaches.'), ({ tier, value }) => ({
       amount: value,
@@ -69,7 +60,7 @@ export const answerJson = (kit: Kit, answer: Answer): string => printed(planCode
 export const planCodec = record<Answer>()('A result of boardfeed: what to buy, and how each pedal is fed.', {
   format: format('boardfeed/plan/1'),
   board: boardName(),
-  aim: at(choice(aims, 'What was taken to be best; `moves` is that of `rewire`.'), ({ aim }) => aim),
+  aim: choice(aims, 'What was taken to be best; `moves` is that of `rewire`.'),
   status: at(choice(statuses, aboutStatus), statusOf),
   currency: currency(),
   score: at(score, (answer, { board }) => wiringOf(answer, board).score),

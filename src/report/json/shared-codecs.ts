@@ -12,7 +12,7 @@ import { feedMillivolts, type Feed, type Place, type Purchase, type Readings, ty
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
 import type { Numbers, Violation } from '../../domain/violation.js';
 import { meterOf, percentOf } from '../words/words.js';
-import { as, at, list, made, oneOf, orAbsent, orNull, record, word, type Codec, type Keys } from './codec.js';
+import { as, at, keysOf, list, made, oneOf, orAbsent, orNull, record, word, type Codec, through } from './codec.js';
 import {
   choice,
   count,
@@ -34,9 +34,9 @@ const purchasesOf = <Id extends SupplyId | PartId>(what: string) =>
   list(
     `What is bought of each kind of ${what}, beyond what is owned.`,
     record<Purchase<Id>>()(`One kind of ${what} that is bought.`, {
-      id: at(id(`The id of the ${what}.`), (purchase) => purchase.id),
-      units: at(numbered('How many are bought.'), ({ units }) => units),
-      price: at(money('The price of one.'), ({ price }) => price),
+      id: id(`The id of the ${what}.`),
+      units: numbered('How many are bought.'),
+      price: money('The price of one.'),
     }),
   );
 
@@ -47,7 +47,7 @@ const batteryPurchases = purchasesOf<PartId>('battery');
 const isBattery = (id: PartId, { parts }: Kit): boolean => parts.get(id)?.role.kind === 'battery';
 
 export const buy = record<Wiring['buy']>()('What is to be bought.', {
-  supplies: at(supplyPurchases, ({ supplies }) => supplies),
+  supplies: supplyPurchases,
   parts: at(partPurchases, ({ parts }, { kit }) => parts.filter(({ id: each }) => !isBattery(each, kit))),
   batteries: at(batteryPurchases, ({ parts }, { kit }) => parts.filter(({ id: each }) => isBattery(each, kit))),
 });
@@ -55,8 +55,8 @@ export const buy = record<Wiring['buy']>()('What is to be bought.', {
 export const join = orNull(
   'How two outputs are joined; null for a single one.',
   record<NonNullable<Feed['join']>>()('A join.', {
-    mode: at(choice(['series', 'parallel'], 'In series the volts add, in parallel the milliamps.'), ({ mode }) => mode),
-    part: at(id('The id of the join lead.'), ({ part }) => part),
+    mode: choice(['series', 'parallel'], 'In series the volts add, in parallel the milliamps.'),
+    part: id('The id of the join lead.'),
   }),
 );
 
@@ -64,8 +64,8 @@ export const adapterIds = list("Adapters, from the supply's side to the pedal's.
 
 export const readings = orAbsent(
   record<Readings>()('Where the polarity is unknown: the adapters to use for either way in which the label may read.', {
-    'centre-negative': at(adapterIds, (from) => from['centre-negative']),
-    'centre-positive': at(adapterIds, (from) => from['centre-positive']),
+    'centre-negative': adapterIds,
+    'centre-positive': adapterIds,
   }),
 );
 
@@ -77,8 +77,8 @@ const isUnstated = ({ pedal }: Feed, { pedals: all }: Board): boolean =>
 type FeedBattery = { readonly id: PartId; readonly count: number; readonly hours: Exact | null };
 
 const battery = record<FeedBattery>()('What a pedal runs on that is fed by a battery.', {
-  id: at(id('The id of the battery.'), (from) => from.id),
-  count: at(numbered('How many make a set.'), ({ count: many }) => many),
+  id: id('The id of the battery.'),
+  count: numbered('How many make a set.'),
   hours: at(
     orNull(
       'The hours that a set lasts, rounded down: an estimate; null where nothing is drawn.',
@@ -96,8 +96,8 @@ function batteryOf({ pedal, supply: from }: Feed, { board, supplies }: Kit): Fee
   return { id: part, count: many, hours: hoursOf(fed, supply, board.policy.guess) };
 }
 
-const feedKeys = {
-  pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
+const feedKeys = keysOf<Feed>()({
+  pedal: id('The id of the pedal.'),
   supply: at(orNull('The id of the supply; null for a battery.', id('The id of the supply.')), (from, { kit }) =>
     batteryOf(from, kit) === null ? from.supply : null,
   ),
@@ -108,11 +108,13 @@ const feedKeys = {
     ),
     (from, { kit }) => (batteryOf(from, kit) === null ? from.unit : null),
   ),
-  outputs: made(
-    z
-      .array(z.int().min(1).describe('The number of an output of the supply, from 1.'))
-      .max(2)
-      .describe('The output, or the two that are joined; none of a battery.'),
+  outputs: at(
+    as(
+      z
+        .array(z.int().min(1).describe('The number of an output of the supply, from 1.'))
+        .max(2)
+        .describe('The output, or the two that are joined; none of a battery.'),
+    ),
     (from, { kit }) => (batteryOf(from, kit) === null ? [...from.outputs] : []),
   ),
   volts: at(
@@ -129,23 +131,22 @@ const feedKeys = {
     ),
     (from, { kit }) => (batteryOf(from, kit) === null ? from.polarity : null),
   ),
-  join: at(join, (from) => from.join),
-  chain: at(
-    orNull(
-      'The id of the chain lead that all pedals on this output share; null for a pedal alone.',
-      id('The id of the chain lead that all pedals on this output share.'),
-    ),
-    ({ chain }) => chain,
+  join,
+  chain: orNull(
+    'The id of the chain lead that all pedals on this output share; null for a pedal alone.',
+    id('The id of the chain lead that all pedals on this output share.'),
   ),
   parts: at(
     list("The adapters of this pedal's own tail, from the supply's side to the pedal's.", id('The id of an adapter.')),
     ({ adapters }) => adapters,
   ),
-  settings: made(
-    z
-      .array(z.number().gt(0).describe('What an output is set to. In volts.'))
-      .max(2)
-      .describe('What each of the outputs is set to, in volts; empty where `volts` is null.'),
+  settings: at(
+    as(
+      z
+        .array(z.number().gt(0).describe('What an output is set to. In volts.'))
+        .max(2)
+        .describe('What each of the outputs is set to, in volts; empty where `volts` is null.'),
+    ),
     (from, { board, kit }) =>
       isUnstated(from, board) || batteryOf(from, kit) !== null ? [] : from.settings.map(numberOfThousandths),
   ),
@@ -168,21 +169,18 @@ const feedKeys = {
   ),
   readings: at(readings, (from, { kit }) => (batteryOf(from, kit) === null ? from.readings : undefined)),
   battery: at(orAbsent(battery), (from, { kit }) => batteryOf(from, kit) ?? undefined),
-} satisfies Keys<Feed, Readonly<Record<string, z.ZodType>>>;
+});
 
 /** How one pedal is fed, as every result prints it. */
 export const feed = record<Feed>()('How one pedal is fed.', feedKeys);
 
 /** How pedals are fed together, with the numbers of their leads. */
-export const feeds = at(
+export const feeds = through(
   list(
     'How each powered pedal is fed.',
     record<Feed & { readonly lead: number | undefined }>()('How one pedal is fed.', {
       ...feedKeys,
-      lead: at(
-        orAbsent(numbered('The number of its lead for life; all pedals of a chain share one.')),
-        ({ lead }) => lead,
-      ),
+      lead: orAbsent(numbered('The number of its lead for life; all pedals of a chain share one.')),
     }),
   ),
   (all: readonly Feed[], { kit }) => {
@@ -223,22 +221,19 @@ export const load = record<LoadNumbers>()('A load against a limit.', loadKeys(it
 export const totals = list(
   'The stated totals that something counts towards.',
   record<TotalLoad>()('A stated total of a whole unit, or of one of its banks.', {
-    of: at(choice(['supply', 'bank'], 'Of the whole unit, or of a bank.'), (total) => total.of),
+    of: choice(['supply', 'bank'], 'Of the whole unit, or of a bank.'),
     ...placeKeys((total: TotalLoad) => total.place),
-    pedals: at(pedals('Those that count towards it.'), (total) => total.pedals),
+    pedals: pedals('Those that count towards it.'),
     ...loadKeys((total: TotalLoad) => total.numbers),
-    startup: at(
-      orNull('When all is switched on at once; null where no startup exceeds its load.', load),
-      ({ startup }) => startup,
-    ),
+    startup: orNull('When all is switched on at once; null where no startup exceeds its load.', load),
   }),
 );
 
 export const runtimes = list(
   'The power banks in use, and how long each lasts.',
   record<BankRuntime>()('A power bank in use.', {
-    supply: at(id('The id of the supply.'), ({ supply }) => supply),
-    unit: at(numbered('Which unit of this supply, from 1.'), ({ unit }) => unit),
+    supply: id('The id of the supply.'),
+    unit: numbered('Which unit of this supply, from 1.'),
     hours: at(
       thousandths('The hours that it lasts, rounded down: an estimate.'),
       ({ hours }) => Number((hours.numerator * 10n) / hours.denominator) * 100,
@@ -248,8 +243,8 @@ export const runtimes = list(
 
 const range = (about: string) =>
   record<{ readonly from: number; readonly to: number }>()(about, {
-    from: at(volts('The least.'), ({ from }) => from),
-    to: at(volts('The most.'), ({ to }) => to),
+    from: volts('The least.'),
+    to: volts('The most.'),
   });
 
 /** A list of volts, or a range, as board files write them. */
@@ -257,7 +252,7 @@ const accepted = oneOf<AcceptedVolts | { readonly kind: 'listed'; readonly milli
   'The volts that are accepted.',
   {
     range: range('All volts between two.'),
-    listed: at(list('These volts.', volts('Accepted.')), ({ millivolts }) => millivolts),
+    listed: through(list('These volts.', volts('Accepted.')), ({ millivolts }) => millivolts),
   },
 );
 
@@ -271,47 +266,35 @@ const numbers = oneOf<Numbers>('What the rule has compared.', {
   }),
   volts: record<OfKind<'volts'>>()('Volts against those that are accepted.', {
     kind: kind('volts'),
-    given: at(volts('What reaches the pedal.'), ({ given }) => given),
-    openCircuit: at(
-      orNull('What an unregulated output rises to; null where all hold.', volts('Without a load.')),
-      ({ openCircuit }) => openCircuit,
-    ),
-    accepted: at(accepted, (from) => from.accepted),
-    survives: at(
-      orNull('The most that it survives; null where not stated.', volts('The most.')),
-      (from) => from.survives,
-    ),
+    given: volts('What reaches the pedal.'),
+    openCircuit: orNull('What an unregulated output rises to; null where all hold.', volts('Without a load.')),
+    accepted,
+    survives: orNull('The most that it survives; null where not stated.', volts('The most.')),
   }),
   mains: record<OfKind<'mains'>>()('The mains of the venue against those that are accepted.', {
     kind: kind('mains'),
-    venue: at(volts('At the venue.'), ({ venue }) => venue),
-    accepted: at(
-      orNull('Null when the supply does not state it.', range('What the supply accepts.')),
-      (from) => from.accepted,
-    ),
+    venue: volts('At the venue.'),
+    accepted: orNull('Null when the supply does not state it.', range('What the supply accepts.')),
   }),
   count: record<OfKind<'count'>>()('So many against the most that are allowed.', {
     kind: kind('count'),
-    used: at(count('So many are used.'), ({ used }) => used),
-    allowed: at(count('So many are allowed.'), ({ allowed }) => allowed),
+    used: count('So many are used.'),
+    allowed: count('So many are allowed.'),
   }),
   money: record<OfKind<'money'>>()('Money against what may be spent.', {
     kind: kind('money'),
-    needed: at(money('What it takes.'), ({ needed }) => needed),
-    allowed: at(money('What may be spent.'), ({ allowed }) => allowed),
+    needed: money('What it takes.'),
+    allowed: money('What may be spent.'),
   }),
 });
 
 /** A broken rule. */
 export const finding = record<Violation>()('A hard rule that is broken.', {
-  rule: at(rule('The rule.'), (from) => from.rule),
-  pedals: at(pedals('Those that it concerns; empty for the wiring as a whole.'), (from) => from.pedals),
+  rule: rule('The rule.'),
+  pedals: pedals('Those that it concerns; empty for the wiring as a whole.'),
   ...placeKeys((from: Violation) => from.place),
-  message: at(told, ({ message }) => message),
-  numbers: at(
-    orNull('What the rule has compared; null where it compares no numbers.', numbers),
-    (from) => from.numbers,
-  ),
+  message: told,
+  numbers: orNull('What the rule has compared; null where it compares no numbers.', numbers),
 });
 
 export const format = <Name extends string>(name: Name) =>

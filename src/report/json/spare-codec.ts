@@ -9,13 +9,12 @@ import type { NoBasis, Room, Spare } from '../../planning/spare/spare.js';
 import { leftOf, mostAlone, ownedUnits, plannedOf } from '../words/spare-units.js';
 import type { OutputUse, UnitUse } from '../words/usage.js';
 import type { Meter } from '../words/words.js';
-import { at, list, orAbsent, orNull, record } from './codec.js';
+import { as, at, list, orAbsent, orNull, record } from './codec.js';
 import { planCodec } from './plan-codec.js';
 import { printed, printedObject } from './printed.js';
 import { boardName, buy, currency, feeds, finding, format, placeKeys } from './shared-codecs.js';
 import { inlets } from './inlets-codec.js';
 import { choice, count, id, numbered, outputs, pedals, thousandths, volts, whole, yes } from './values.js';
-import { made } from './codec.js';
 
 type Usage = UnitUse['totals'][number];
 
@@ -32,8 +31,8 @@ type Measured = OutputUse & { readonly meter: Meter };
 const measured = (use: OutputUse): readonly Measured[] => (use.meter === null ? [] : [{ ...use, meter: use.meter }]);
 
 const used = record<Measured>()('An output in use, or two that are joined.', {
-  outputs: at(outputs('Its outputs.'), (from) => from.outputs),
-  settings: at(list('What each is set to.', volts('A setting.')), ({ settings }) => settings),
+  outputs: outputs('Its outputs.'),
+  settings: list('What each is set to.', volts('A setting.')),
   pedals: at(pedals('What hangs there.'), (from) => from.feeds.map(({ pedal }) => pedal)),
   ...meterKeys((from: Measured) => from.meter),
 });
@@ -42,7 +41,7 @@ type Free = { readonly output: number; readonly bank: Bank };
 
 const setting = record<Setting>()('What it can give.', {
   volts: at(volts('The setting.'), ({ millivolts }) => millivolts),
-  rating: at(thousandths('Its milliamps.'), ({ rating }) => rating),
+  rating: thousandths('Its milliamps.'),
   most: at(
     thousandths('The milliamps that a pedal by itself may draw there, its reserve counted.'),
     ({ rating }, told) => mostAlone(rating, told.board),
@@ -50,28 +49,25 @@ const setting = record<Setting>()('What it can give.', {
 });
 
 const free = record<Free>()('A free output.', {
-  output: at(numbered('Its number.'), ({ output }) => output),
+  output: numbered('Its number.'),
   power: at(choice(['AC', 'DC'], 'Its kind of power.'), ({ bank }) => bank.power),
   settings: at(list('What it can give.', setting), ({ bank }) => bank.settings),
 });
 
 const unit = record<UnitUse>()('A unit that is owned.', {
   supply: at(id('The id of the supply.'), ({ supply }) => supply.id),
-  unit: at(numbered('Which unit of this supply, from 1.'), (from) => from.unit),
+  unit: numbered('Which unit of this supply, from 1.'),
   used: at(list('Its outputs in use.', used), (from) => from.outputs.flatMap(measured)),
   free: at(list('Its free outputs.', free), freeOf),
-  totals: at(
-    list(
-      'Its totals.',
-      record<Usage>()('A stated total.', {
-        of: at(choice(['supply', 'bank'], 'Of the whole unit, or of a bank.'), ({ bank }) =>
-          bank === null ? 'supply' : 'bank',
-        ),
-        outputs: at(outputs('The outputs of the bank.'), ({ bank }) => (bank === null ? [] : outputsOf(bank))),
-        ...meterKeys((from: Usage) => from.meter),
-      }),
-    ),
-    ({ totals }) => totals,
+  totals: list(
+    'Its totals.',
+    record<Usage>()('A stated total.', {
+      of: at(choice(['supply', 'bank'], 'Of the whole unit, or of a bank.'), ({ bank }) =>
+        bank === null ? 'supply' : 'bank',
+      ),
+      outputs: at(outputs('The outputs of the bank.'), ({ bank }) => (bank === null ? [] : outputsOf(bank))),
+      ...meterKeys((from: Usage) => from.meter),
+    }),
   ),
 });
 
@@ -105,7 +101,7 @@ const largest = record<Largest | null | 'unknown'>()('The largest pedal that fit
 
 const room = (about: string) =>
   record<Room>()(about, {
-    more: at(orNull('How many more of what is counted; null if not settled.', count('How many.')), ({ more }) => more),
+    more: orNull('How many more of what is counted; null if not settled.', count('How many.')),
     largestDigital: at(largest, (from) => from.largest),
     largestQuietDigital: at(largest, ({ quietest }) => quietest),
   });
@@ -174,13 +170,13 @@ export const addedCodec = record<Asked>()('Whether one more pedal can be fed.', 
     (from) => ofAdded(from)?.of,
   ),
   pedal: at(orAbsent(id('The id that it was given.')), (from) => ofAdded(from)?.pedal.id),
-  result: made(planCodec.schema.optional(), (found: Asked) => {
+  result: at(as(planCodec.schema.optional()), (found) => {
     const added = ofAdded(found);
     return added && printedObject(planCodec, added.kit, added.answer);
   }),
-  bought: made(
-    planCodec.schema.nullable().optional().describe('When things may be bought; null where that was not asked.'),
-    (found: Asked) => {
+  bought: at(
+    as(planCodec.schema.nullable().optional().describe('When things may be bought; null where that was not asked.')),
+    (found) => {
       const added = ofAdded(found);
       return added && (added.bought === null ? null : printedObject(planCodec, added.bought.kit, added.bought.answer));
     },

@@ -10,7 +10,7 @@ import { amountOrCount, choice, count, money, numbers, pedals, yes } from './val
 type Proven = Extract<Verdict, { readonly kind: 'proven' }>;
 
 const tier = record<Proven['tiers'][number]>()('What one measure comes to.', {
-  tier: at(choice(tiers, 'The measure.'), (from) => from.tier),
+  tier: choice(tiers, 'The measure.'),
   value: at(amountOrCount('What no plan undercuts.'), (from) => ({ amount: from.value, isMoney: isMoney(from.tier) })),
 });
 

@@ -16,37 +16,37 @@ const always = (about: string) => as(z.literal(true).describe(about));
 
 const outputs = record<WantedOutputs>()('Outputs that are alike.', {
   outputs: at(numbered('How many of them.'), (from) => from.pedals.length),
-  power: at(choice(['AC', 'DC'], 'The kind of power.'), ({ power }) => power),
+  power: choice(['AC', 'DC'], 'The kind of power.'),
   volts: at(volts('What it gives.'), ({ millivolts }) => millivolts),
   milliamps: at(thousandths('The least milliamps that each must be rated for.'), ({ rating }) => rating),
   isolated: at(always('Its ground is its own.'), () => true as const),
   regulated: at(always('It holds its volts whatever hangs on it.'), () => true as const),
-  polarity: at(
-    orNull('Null for AC.', choice(['centre-negative', 'centre-positive'], 'What it gives at the centre of its plug.')),
-    ({ polarity }) => polarity,
+  polarity: orNull(
+    'Null for AC.',
+    choice(['centre-negative', 'centre-positive'], 'What it gives at the centre of its plug.'),
   ),
-  plug: at(text('The plug of its own lead.'), ({ plug }) => plug),
-  pedals: at(pedals('The ids of the pedals, one for each output.'), (from) => from.pedals),
+  plug: text('The plug of its own lead.'),
+  pedals: pedals('The ids of the pedals, one for each output.'),
 });
 
 const joinOf = ({ role }: Part) => (role.kind === 'join' ? role.mode : null);
 
 const lead = record<WantedLead>()('Leads that are alike.', {
   id: at(id('What parts of feeds and routes call it; the file has no such part.'), (from) => from.lead.id),
-  units: at(numbered('How many of them.'), ({ units }) => units),
+  units: numbered('How many of them.'),
   fits: at(text('The plug that goes into it.'), (from) => from.lead.fits),
   gives: at(text('The plug that it offers.'), (from) => from.lead.gives),
   reverses: at(yes('Whether it swaps plus and minus.'), (from) => from.lead.reverses),
   joins: at(orNull('Null for an adapter.', choice(['series', 'parallel'], 'How it joins two outputs.')), (from) =>
     joinOf(from.lead),
   ),
-  pedals: at(pedals('The ids of the pedals that it goes to.'), (from) => from.pedals),
+  pedals: pedals('The ids of the pedals that it goes to.'),
 });
 
 const route = record<Feed>()("The leads of a pedal behind its output's own.", {
-  pedal: at(id('The id of the pedal.'), ({ pedal }) => pedal),
+  pedal: id('The id of the pedal.'),
   parts: at(adapterIds, ({ adapters }) => adapters),
-  readings: at(readings, (from) => from.readings),
+  readings,
 });
 
 /** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
@@ -64,8 +64,8 @@ export const wantedCodec = record<Wanted>()(
     ),
     count: at(count('How many outputs to look for, each for one pedal.'), countOutputs),
     milliamps: at(thousandths('Their milliamps in all.'), totalRating),
-    outputs: at(list('The outputs to look for.', outputs), (from) => from.outputs),
-    leads: at(list('The leads to look for.', lead), ({ leads }) => leads),
+    outputs: list('The outputs to look for.', outputs),
+    leads: list('The leads to look for.', lead),
     routes: at(
       list("How pedals on those outputs are plugged, where that takes more than the output's own lead.", route),
       ({ ledThere }) => ledThere,
@@ -74,14 +74,11 @@ export const wantedCodec = record<Wanted>()(
       thousandths('The milliamps that one supply with all those outputs must give in all.'),
       ({ together }) => together,
     ),
-    sockets: at(
-      record<Wanted['sockets']>()('Mains sockets.', {
-        owned: at(count('Those of owned supplies in use.'), ({ owned }) => owned),
-        least: at(count('In all, where one supply has all outputs to look for.'), ({ least }) => least),
-        most: at(count('In all, at the most.'), ({ most }) => most),
-      }),
-      ({ sockets }) => sockets,
-    ),
+    sockets: record<Wanted['sockets']>()('Mains sockets.', {
+      owned: count('Those of owned supplies in use.'),
+      least: count('In all, where one supply has all outputs to look for.'),
+      most: count('In all, at the most.'),
+    }),
     feeds: at(feeds, ({ installed }) => installed.feeds),
     exposed: at(
       pedals('The ids of the high-gain pedals that share a ground with a digital one.'),

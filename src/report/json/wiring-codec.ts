@@ -7,10 +7,10 @@ import { count, money, pedals } from './values.js';
 /** A plan in short, as explanations show one. */
 export const plan = record<JudgedPlan>()('A plan in short.', {
   money: at(money('What is to be bought costs this.'), ({ score }) => score.money),
-  buy: at(buy, (from) => from.buy),
+  buy,
   bricks: at(count('Supply units in use.'), ({ score }) => score.bricks),
   exposed: at(count('Exposed pedals.'), ({ score }) => score.exposed),
-  unpowered: at(pedals('The pedals without power.'), ({ unpowered }) => unpowered),
-  feeds: at(feeds, (from) => from.feeds),
+  unpowered: pedals('The pedals without power.'),
+  feeds,
   inlets: at(inlets, (from) => from),
 });
