@@ -1,9 +1,11 @@
 import type { Board, Catalogue } from '../domain/board.js';
+import type { ClaimedWiring } from '../domain/claimed-plan.js';
 import type { JudgedPlan } from '../domain/judged-plan.js';
 import { everyFeed, type Feed, type Purchase, type Score, type Wiring } from '../domain/plan.js';
 import type { PedalId } from '../domain/quantities.js';
 import type { Violation } from '../domain/violation.js';
 import { audit, type AuditOptions, type AuditReport } from './audit.js';
+import { toldOfSources } from './told-sources.js';
 import { unitGaps } from './unit-numbers.js';
 
 /** What is wrong with a plan, each with a message for humans. */
@@ -24,7 +26,7 @@ export type AuditError =
 export function auditWiring(
   board: Board,
   catalogue: Catalogue | null,
-  wiring: Wiring,
+  wiring: ClaimedWiring,
   options: AuditOptions,
 ): readonly AuditError[] {
   const feeds = everyFeed(wiring);
@@ -34,6 +36,7 @@ export function auditWiring(
     ...misnumbered(board, catalogue, feeds),
     ...falseClaims(wiring, report.wiring),
     ...falseMoves(wiring, report.wiring),
+    ...falseSources(wiring, report.wiring, board),
   ];
 }
 
@@ -93,6 +96,12 @@ function falseMoves(claimed: Wiring, found: Wiring): readonly AuditError[] {
     ),
   ];
 }
+
+/** What a plan says of adapters, batteries and power banks, where it does. */
+const falseSources = ({ told }: ClaimedWiring, found: JudgedPlan, board: Board): readonly AuditError[] =>
+  told === undefined
+    ? []
+    : toldOfSources(told, found, board).flatMap((one) => difference(one.field, one.claimed, one.found));
 
 const purchaseText = ({ id, units, price }: Purchase<string>): string => `${units} × ${id} at ${price} minor units`;
 

@@ -1,15 +1,18 @@
 import type { Violation } from '../domain/violation.js';
-import { leadsOf } from '../domain/plan.js';
+import { leadsOf, type Feed } from '../domain/plan.js';
 import { placeOf, type Layout, type Line } from './line.js';
 import { offersPlug } from './sources.js';
 import { placeOfLine, violation } from './violation.js';
 
 /**
  * The adapter that a pedal came with is right for that pedal, whatever of it is not known, and for no other: what it gives is
- * stated nowhere (rule `voltage`). Its plug goes straight in (rule `plug`).
+ * stated nowhere (rule `voltage`). Its plug goes straight in (rule `plug`), with the polarity that the pedal has (rule
+ * `polarity`).
  */
 export const ownSupplyViolations = ({ lines }: Layout): readonly Violation[] =>
-  lines.flatMap((line) => (offersPlug(line) ? elsewhere(line) : [...onAnothers(line), ...throughLeads(line)]));
+  lines.flatMap((line) =>
+    offersPlug(line) ? elsewhere(line) : [...onAnothers(line), ...throughLeads(line), ...turned(line)],
+  );
 
 /** On an output, a pedal of which nobody has stated what it takes. */
 function elsewhere(line: Line): readonly Violation[] {
@@ -34,3 +37,14 @@ function throughLeads(line: Line): readonly Violation[] {
   const message = `${supply.name} goes straight into ${pedal.name}; it hangs there through ${leads.join(', ')}`;
   return [violation('plug', [pedal], message, { place: placeOfLine(line) })];
 }
+
+/** What of it reaches the pedal is what the pedal takes, so that nothing else may be said of it. */
+function turned(line: Line): readonly Violation[] {
+  const { feed, pedal, supply } = line;
+  if (feed.polarity === pedal.polarity || supply.source.kind !== 'adapter') return [];
+  const message = `${pedal.name} is said to get ${polarityWord(feed)} from ${supply.name}; it gets ${polarityWord(pedal)}`;
+  return [violation('polarity', [pedal], message, { place: placeOfLine(line) })];
+}
+
+const polarityWord = ({ polarity }: Pick<Feed, 'polarity'>): string =>
+  polarity === 'unknown' ? 'either polarity' : (polarity ?? 'no polarity');

@@ -42,6 +42,9 @@ export function compareExact(first: Exact, second: Exact): number {
   return difference < 0n ? -1 : difference > 0n ? 1 : 0;
 }
 
+/** The quantity in thousandths, rounded down to a whole tenth; it never promises too much. */
+export const tenthsDown = ({ numerator, denominator }: Exact): number => Number((numerator * 10n) / denominator) * 100;
+
 /** The quantity in steps of `step`, rounded up to a whole number of steps; it never understates. */
 export function stepsUp(value: Exact, step: number): number {
   const divisor = value.denominator * BigInt(step);

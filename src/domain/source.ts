@@ -37,6 +37,13 @@ export type Source =
       readonly microampHours: MicroampHours;
     };
 
+/** What a pedal is fed by: an output of a supply, the adapter that it came with, or a battery. */
+export const feedSources = ['output', 'adapter', 'battery'] as const;
+export type FeedSource = (typeof feedSources)[number];
+
+export const feedSourceOf = (source: Source | undefined): FeedSource =>
+  source?.kind === 'adapter' || source?.kind === 'battery' ? source.kind : 'output';
+
 /** What a source makes of the units that stand on it. */
 export type Nature = {
   /** How many bricks one unit in use is: what aims and policies count as supplies in use. */

@@ -1,4 +1,4 @@
-import { exactly, loadAt, scaled, compareExact, stepsUp } from '../../domain/load.js';
+import { exactly, loadAt, scaled, compareExact, stepsUp, tenthsDown } from '../../domain/load.js';
 import { hoursOf } from '../../domain/own-battery.js';
 import { decimalOfThousandths, factorText } from '../../domain/quantities.js';
 import { isAllowed } from '../../domain/source.js';
@@ -22,8 +22,7 @@ export function failsBattery({ pedal, supply, seat, shop }: Attempt): RuleFailur
   const { change } = policy.batteries;
   if (compareExact(scaled(load, change), exactly(source.microampHours)) <= 0) return null;
   const hours = hoursOf(pedal, supply, policy.guess);
-  const lasts =
-    hours === null ? '' : ` about ${decimalOfThousandths(Number((hours.numerator * 10n) / hours.denominator) * 100)} h`;
+  const lasts = hours === null ? '' : ` about ${decimalOfThousandths(tenthsDown(hours))} h`;
   const message = `${supply.name} lasts${lasts} at ${currentText(stepsUp(load, 1))}; a set must last ${factorText(change)} h`;
   return { nearness: 0, message };
 }

@@ -1,11 +1,11 @@
 import { auditWiring } from '../../audit/audit-wiring.js';
 import type { Aim, Tier } from '../../domain/aim.js';
 import type { Board, Catalogue } from '../../domain/board.js';
-import type { ClaimedPlan } from '../../domain/claimed-plan.js';
+import type { ClaimedPlan, ClaimedWiring } from '../../domain/claimed-plan.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Wiring } from '../../domain/plan.js';
-import { isOfOnePedal } from '../../domain/source.js';
+import type { Feed } from '../../domain/plan.js';
 import type { Proof, ProofWishes } from '../../domain/proof.js';
+import type { Supply } from '../../domain/supply.js';
 import { wishedKit } from '../rewire/rewire-terms.js';
 import { verifyImpossible, verifyProof, type VerifyProgress } from '../../proof/verify-proof.js';
 
@@ -73,17 +73,20 @@ export function verify(
 }
 
 /** Feeds by what belongs to one pedal as they are planned: a result says nothing of what nobody has stated. */
-const withOwnSettings = (wiring: Wiring, { board, supplies }: Kit): Wiring => ({
+const withOwnSettings = (wiring: ClaimedWiring, { board, supplies }: Kit): ClaimedWiring => ({
   ...wiring,
   feeds: wiring.feeds.map((feed) => {
     const supply = supplies.get(feed.supply);
-    const given = supply === undefined || !isOfOnePedal(supply.source) ? undefined : supply.banks[0]?.settings[0];
+    if (supply?.source.kind === 'adapter') return { ...feed, settings: settingsOf(feed, supply) };
+    if (supply?.source.kind !== 'battery') return feed;
     const polarity = board.pedals.find(({ id }) => id === feed.pedal)?.polarity ?? null;
-    if (feed.settings.length > 0 || given === undefined) return feed;
     const readings = { 'centre-negative': [], 'centre-positive': [] };
-    return { ...feed, settings: [given.millivolts], polarity, ...(polarity === 'unknown' && { readings }) };
+    return { ...feed, polarity, ...(polarity === 'unknown' && { readings }) };
   }),
 });
+
+const settingsOf = ({ settings }: Feed, { banks }: Supply): Feed['settings'] =>
+  settings.length > 0 ? settings : (banks[0]?.settings.slice(0, 1).map(({ millivolts }) => millivolts) ?? []);
 
 /** The kit as the proof's wishes leave it. */
 function asked(

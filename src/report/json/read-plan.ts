@@ -1,7 +1,7 @@
 import type { Path, Words } from '../../domain/finding.js';
 import { currencyOf, type Currency } from '../../domain/money.js';
 import { inletId } from '../../domain/inlet.js';
-import { feedMillivolts, type Feed, type InletFeed, type Purchase, type Wiring } from '../../domain/plan.js';
+import { feedMillivolts, type Feed, type InletFeed, type Purchase } from '../../domain/plan.js';
 import {
   millivolts,
   minorUnits,
@@ -17,7 +17,7 @@ import { ownBatteryId } from '../../domain/own-battery.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { InputFault, ReadResult } from '../../reading/faults/input-fault.js';
 import { jsonIn, type JsonFile } from '../../reading/text/json-file.js';
-import type { ClaimedPlan } from '../../domain/claimed-plan.js';
+import type { ClaimedPlan, ClaimedWiring, ToldSources } from '../../domain/claimed-plan.js';
 import type { NamedFile } from '../../reading/text/file-text.js';
 import * as z from 'zod';
 import { aims } from '../../domain/aim.js';
@@ -37,14 +37,16 @@ const planSchema = planCodec.schema
     exposed: true,
     moved: true,
     inlets: true,
+    runtimes: true,
   })
   .extend({
     aim: z.enum(aims),
     // Plans that were written before places were kept do not say so.
     feeds: z.array(planCodec.schema.shape.feeds.element.partial({ kept: true, source: true })),
     buy: planCodec.schema.shape.buy.partial({ batteries: true }),
-    // Nor did those before supplies were fed by others.
+    // Nor did those before there were power banks, and supplies that are fed by others, speak of them.
     inlets: planCodec.schema.shape.inlets.optional(),
+    runtimes: planCodec.schema.shape.runtimes.optional(),
   });
 
 type RawPlan = z.output<typeof planSchema>;
@@ -96,7 +98,7 @@ function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
       units,
       price: money(price, ['buy', kind, index, 'price']),
     }));
-  const wiring: Wiring = {
+  const wiring: ClaimedWiring = {
     feeds: raw.feeds.map((feed, index) => feedOf(feed, ['feeds', index], report)),
     inlets: (raw.inlets ?? []).map((inlet, index) => inletFeedOf(inlet, ['inlets', index], report)),
     unpowered: raw.unpowered.map(pedalId),
@@ -107,8 +109,27 @@ function planOf(raw: RawPlan, report: ReportAt): ClaimedPlan | null {
     },
     score: scoreOf(raw, money(raw.score.money, ['score', 'money'])),
     ...(raw.aim === 'moves' && { moved: raw.moved.map(pedalId) }),
+    told: toldOf(raw),
   };
   return { board: raw.board, aim: raw.aim, status: raw.status, currency, wiring };
+}
+
+function toldOf({ feeds, runtimes }: RawPlan): ToldSources {
+  const inThousandths = (hours: number): number => Math.round(hours * 1000);
+  return {
+    sources: feeds.flatMap(({ pedal, source }) => (source === undefined ? [] : [{ pedal: pedalId(pedal), source }])),
+    batteries: feeds.flatMap(({ pedal, battery }) => {
+      if (battery === undefined) return [];
+      const { id, count, hours } = battery;
+      return [{ pedal: pedalId(pedal), id: partId(id), count, hours: hours === null ? null : inThousandths(hours) }];
+    }),
+    runtimes:
+      runtimes?.map(({ supply, unit, hours }) => ({
+        supply: supplyId(supply),
+        unit,
+        hours: inThousandths(hours),
+      })) ?? null,
+  };
 }
 
 /** What only a plan for re-plugging says of its score is left out of others. */
@@ -128,14 +149,17 @@ function amountOf(text: string, { code, decimals }: Currency, path: Path, report
 }
 
 function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Feed {
+  if (raw.battery !== undefined) return batteryFeedOf(raw, raw.battery.id, path, report);
+  if (raw.supply === null || raw.unit === null)
+    report([...path, 'supply'], { message: 'found null for what is fed by no battery.', remedy: asWritten });
   const feed: Feed = {
     pedal: pedalId(raw.pedal),
-    ...placeOf(raw, report, path),
+    supply: supplyId(raw.supply ?? ''),
+    unit: raw.unit ?? 1,
+    outputs: raw.outputs,
     settings: raw.settings.map((volts, index) => voltsOf(volts, [...path, 'settings', index], report)),
     polarity: raw.polarity,
-    join: raw.join === null ? null : { mode: raw.join.mode, part: partId(raw.join.part) },
-    chain: raw.chain === null ? null : partId(raw.chain),
-    adapters: raw.parts.map(partId),
+    ...leadsOf(raw),
     ...(raw.readings !== undefined && {
       readings: {
         'centre-negative': raw.readings['centre-negative'].map(partId),
@@ -143,16 +167,41 @@ function feedOf(raw: RawPlan['feeds'][number], path: Path, report: ReportAt): Fe
       },
     }),
   };
-  if (raw.battery !== undefined) return feed;
+  const stated = raw.volts === null ? null : voltsOf(raw.volts, [...path, 'volts'], report);
   // Of an own adapter of which nothing is stated the board knows what is planned with.
-  if (raw.volts === null) return feed;
-  const stated = voltsOf(raw.volts, [...path, 'volts'], report);
-  if (stated !== feedMillivolts(feed))
+  const made = feed.settings.length === 0 ? null : feedMillivolts(feed);
+  if (stated !== made)
     report([...path, 'volts'], {
-      message: `found ${raw.volts}; its settings make ${numberOfThousandths(feedMillivolts(feed))}.`,
+      message: `found ${raw.volts}; its settings make ${made === null ? 'none' : numberOfThousandths(made)}.`,
       remedy: asWritten,
     });
   return feed;
+}
+
+const leadsOf = ({ join, chain, parts }: RawPlan['feeds'][number]): Pick<Feed, 'join' | 'chain' | 'adapters'> => ({
+  join: join === null ? null : { mode: join.mode, part: partId(join.part) },
+  chain: chain === null ? null : partId(chain),
+  adapters: parts.map(partId),
+});
+
+/** A battery in the pedal is a supply of its own; of outputs and plugs nothing is said. */
+function batteryFeedOf(raw: RawPlan['feeds'][number], battery: string, path: Path, report: ReportAt): Feed {
+  const { supply, unit, polarity, outputs, settings, readings } = raw;
+  const unsaid = { supply, unit, polarity, outputs: outputs[0], settings: settings[0], readings };
+  for (const [key, value] of Object.entries(unsaid))
+    if (value !== null && value !== undefined)
+      report([...path, key], { message: 'found where a battery is what feeds the pedal.', remedy: asWritten });
+  if (raw.volts === null)
+    report([...path, 'volts'], { message: 'found null for what is fed by a battery.', remedy: asWritten });
+  return {
+    pedal: pedalId(raw.pedal),
+    supply: ownBatteryId(pedalId(raw.pedal), partId(battery)),
+    unit: 1,
+    outputs: [1],
+    settings: [voltsOf(raw.volts ?? 0, [...path, 'volts'], report)],
+    polarity: null,
+    ...leadsOf(raw),
+  };
 }
 
 function inletFeedOf(raw: NonNullable<RawPlan['inlets']>[number], path: Path, report: ReportAt): InletFeed {
@@ -169,19 +218,6 @@ function inletFeedOf(raw: NonNullable<RawPlan['inlets']>[number], path: Path, re
     chain: null,
     adapters: raw.parts.map(partId),
   };
-}
-
-/** Where the feed comes from; a battery in the pedal is a supply of its own. */
-function placeOf(
-  raw: RawPlan['feeds'][number],
-  report: ReportAt,
-  path: Path,
-): Pick<Feed, 'supply' | 'unit' | 'outputs'> {
-  if (raw.battery !== undefined)
-    return { supply: ownBatteryId(pedalId(raw.pedal), partId(raw.battery.id)), unit: 1, outputs: [1] };
-  if (raw.supply === null || raw.unit === null)
-    report([...path, 'supply'], { message: 'found null for what is fed by no battery.', remedy: asWritten });
-  return { supply: supplyId(raw.supply ?? ''), unit: raw.unit ?? 1, outputs: raw.outputs };
 }
 
 function voltsOf(volts: number, path: Path, report: ReportAt): Millivolts {

@@ -5,11 +5,12 @@ import { leadNumbers } from '../../domain/lead-numbers.js';
 import type { BankRuntime } from '../../domain/judged-plan.js';
 import type { LoadNumbers, TotalLoad } from '../../domain/load-numbers.js';
 import type { Board } from '../../domain/board.js';
-import type { Exact } from '../../domain/load.js';
+import { tenthsDown, type Exact } from '../../domain/load.js';
 import { hoursOf } from '../../domain/own-battery.js';
 import type { AcceptedVolts } from '../../domain/pedal.js';
 import { feedMillivolts, type Feed, type Place, type Purchase, type Readings, type Wiring } from '../../domain/plan.js';
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
+import { feedSourceOf, feedSources } from '../../domain/source.js';
 import type { Numbers, Violation } from '../../domain/violation.js';
 import { meterOf, percentOf } from '../words/words.js';
 import { as, at, keysOf, list, made, oneOf, orAbsent, orNull, record, word, type Codec, through } from './codec.js';
@@ -84,7 +85,7 @@ const battery = record<FeedBattery>()('What a pedal runs on that is fed by a bat
       'The hours that a set lasts, rounded down: an estimate; null where nothing is drawn.',
       thousandths('Hours.'),
     ),
-    ({ hours }) => (hours === null ? null : Number((hours.numerator * 10n) / hours.denominator) * 100),
+    ({ hours }) => (hours === null ? null : tenthsDown(hours)),
   ),
 });
 
@@ -158,14 +159,8 @@ const feedKeys = keysOf<Feed>()({
     ({ pedal }, { board }) => board.pedals.find(({ id: each }) => each === pedal)?.kept ?? null,
   ),
   source: at(
-    choice(
-      ['output', 'adapter', 'battery'],
-      'What feeds the pedal: an output of a supply, the adapter that it came with, or a battery.',
-    ),
-    ({ supply }, { kit }) => {
-      const kind = kit.supplies.get(supply)?.source.kind;
-      return kind === 'adapter' || kind === 'battery' ? kind : 'output';
-    },
+    choice(feedSources, 'What feeds the pedal: an output of a supply, the adapter that it came with, or a battery.'),
+    ({ supply }, { kit }) => feedSourceOf(kit.supplies.get(supply)?.source),
   ),
   readings: at(readings, (from, { kit }) => (batteryOf(from, kit) === null ? from.readings : undefined)),
   battery: at(orAbsent(battery), (from, { kit }) => batteryOf(from, kit) ?? undefined),
@@ -234,10 +229,7 @@ export const runtimes = list(
   record<BankRuntime>()('A power bank in use.', {
     supply: id('The id of the supply.'),
     unit: numbered('Which unit of this supply, from 1.'),
-    hours: at(
-      thousandths('The hours that it lasts, rounded down: an estimate.'),
-      ({ hours }) => Number((hours.numerator * 10n) / hours.denominator) * 100,
-    ),
+    hours: at(thousandths('The hours that it lasts, rounded down: an estimate.'), ({ hours }) => tenthsDown(hours)),
   }),
 );
 

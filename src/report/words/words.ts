@@ -1,5 +1,5 @@
 import type { LoadNumbers } from '../../domain/load-numbers.js';
-import { compareExact, exactly, stepsUp, type Exact } from '../../domain/load.js';
+import { compareExact, exactly, stepsUp, tenthsDown, type Exact } from '../../domain/load.js';
 import type { AssumedOfPedal, Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
 import { decimalOfThousandths, type Factor, type Millivolts } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
@@ -47,8 +47,7 @@ export function outputsText(outputs: readonly number[], dash = '-'): string {
 }
 
 /** Hours rounded down to a tenth, so that they never promise too much: "5.3". */
-export const hoursText = ({ numerator, denominator }: Exact): string =>
-  decimalOfThousandths(Number((numerator * 10n) / denominator) * 100);
+export const hoursText = (hours: Exact): string => decimalOfThousandths(tenthsDown(hours));
 
 /** A share as "85 %". */
 export const percentText = ({ numerator, denominator }: Factor): string =>

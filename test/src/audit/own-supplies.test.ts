@@ -42,6 +42,14 @@ describe('the adapter that a pedal came with', () => {
     expect(faults(at([through], { parts: [part('flip')] }))).toEqual(['plug']);
   });
 
+  it('goes in the way round that the pedal has', () => {
+    const round = { ...onOwn, polarity: 'centre-positive' } as const;
+    expect(faults(at([round]))).toEqual(['polarity']);
+    const other = pedal('station', { ...own(true), polarity: 'centre-positive' });
+    expect(faults(at([round], { pedals: [other] }))).toEqual([]);
+    expect(faults(at([onOwn], { pedals: [other] }))).toEqual(['polarity']);
+  });
+
   it('accepts the mains of the venue', () => {
     expect(faults(at([onOwn], { policy: { mains: [volts(230)] } }))).toEqual([]);
     expect(faults(at([onOwn], { policy: { mains: [volts(120)] } }))).toEqual(['mains']);

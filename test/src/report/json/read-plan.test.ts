@@ -40,6 +40,11 @@ const {
   exposures: _exposures,
   ...said
 } = wiring;
+const told = {
+  sources: wiring.feeds.map(({ pedal }) => ({ pedal, source: 'output' })),
+  batteries: [],
+  runtimes: [],
+};
 const json = answerJson(kitOf(board, catalogue), { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] });
 
 describe('a result file', () => {
@@ -47,7 +52,7 @@ describe('a result file', () => {
     const read = planIn(await namedFile(await written(json)));
     expect(read).toEqual({
       kind: 'read',
-      value: { board: board.name, aim: 'cost', status: 'proven', currency: board.currency, wiring: said },
+      value: { board: board.name, aim: 'cost', status: 'proven', currency: board.currency, wiring: { ...said, told } },
     });
   });
 
