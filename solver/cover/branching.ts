@@ -1,6 +1,6 @@
 import type { Amounts, BranchingConstraint, Counted, CoverProgram } from './program.js';
 import type { ColumnPool } from './column-pool.js';
-import { columnCaps } from './decisions.js';
+import { columnCaps, isDecided } from './decisions.js';
 
 /** What is this close to a whole number is one. */
 const tolerance = 1e-4;
@@ -18,12 +18,13 @@ type Branches = readonly [BranchingConstraint, BranchingConstraint];
  * Numbers that must be whole and are not, each as two conditions that rule its value out. Sums over many groups: how many
  * columns there are in all, how much of some features they have, how many columns sets of groups have. Then, of one group
  * each: how many columns it has and how much of a feature, in the order of the program's lists, of which the first one with
- * any counts.
+ * any counts. What is decided by the conditions is left out.
  */
 export function branchesOf<Content>(
   program: CoverProgram<Content>,
   pool: ColumnPool<Content>,
   point: Float64Array,
+  conditions: readonly BranchingConstraint[],
 ): readonly Branches[] {
   const used = pool.columns.flatMap((column, index) => {
     const share = point[index] ?? 0;
@@ -46,7 +47,9 @@ export function branchesOf<Content>(
   ];
   const perGroup = [units, ...branching.withinGroups.map((list) => sumsOf(list, used, ({ group }) => group))];
   const found = perGroup.map((list) => fractional(list, tolerance, mostCandidates)).find((list) => list.length > 0);
-  return [...sums, ...(found ?? [])].map((sum) => split(sum, sum.value));
+  const all = [...sums, ...(found ?? [])].map((sum) => forAllAlike(split(sum, sum.value), program, conditions));
+  const open = all.filter((branches) => !branches.some((branch) => isDecided(branch, { conditions })));
+  return [...new Map(open.map((branches) => [JSON.stringify(branches), branches])).values()];
 }
 
 type Column = { readonly group: number; readonly amounts: Amounts };
@@ -150,3 +153,36 @@ export function split({ feature, groups }: Counted, value: number): Branches {
     { feature, groups, sense: 'at least', bound: most + 1 },
   ];
 }
+
+/**
+ * The same where groups that can be exchanged for one another are told apart ("Orbital branching", 2011): if any of those has
+ * some of what is counted, it may as well be the first of them, so that elsewhere none of them has any. Groups are alike as
+ * long as all that is decided says the same of each.
+ */
+function forAllAlike(
+  [less, more]: Branches,
+  { groups }: Pick<CoverProgram<unknown>, 'groups'>,
+  conditions: readonly BranchingConstraint[],
+): Branches {
+  const [one = -1, other] = less.groups ?? [];
+  const alike = groups[one]?.alike ?? null;
+  if (alike === null || other !== undefined || less.bound > 0) return [less, more];
+  const decided = decidedOf(one, conditions);
+  const same = [...groups.keys()].filter(
+    (group) => groups[group]?.alike === alike && decidedOf(group, conditions) === decided,
+  );
+  return [
+    { ...less, groups: same },
+    { ...more, groups: same.slice(0, 1) },
+  ];
+}
+
+/** What is decided about a group by itself, and which conditions on several count it. */
+const decidedOf = (group: number, conditions: readonly BranchingConstraint[]): string =>
+  conditions
+    .flatMap(({ feature, groups, sense, bound }, index) => {
+      if (groups?.includes(group) !== true) return [];
+      return [groups.length > 1 ? `${index}` : `${feature} ${sense} ${bound}`];
+    })
+    .sort()
+    .join(', ');

@@ -42,13 +42,12 @@ export const isDecided = (
       known.feature === feature &&
       known.sense === sense &&
       (sense === 'at most' ? known.bound <= bound : known.bound >= bound) &&
-      isSameGroups(known.groups, groups),
+      (sense === 'at most' ? isWithin(groups, known.groups) : isWithin(known.groups, groups)),
   );
 
-const isSameGroups = (one: Counted['groups'], other: Counted['groups']): boolean =>
-  one === null || other === null
-    ? one === other
-    : one.length === other.length && one.every((group, at) => group === other[at]);
+/** Whether every group of the one is among those of the other; null for all groups. */
+const isWithin = (one: Counted['groups'], other: Counted['groups']): boolean =>
+  other === null || (one?.every((group) => other.includes(group)) ?? false);
 
 /** How many columns of each group at the most where a branching constraint holds, too. */
 export function capped(

@@ -173,17 +173,11 @@ export function priceAll<Content>(
 ): Pricing<Content> {
   const pricesIn = featurePrices(program, conditions, duals);
   const capsIn = columnCaps(conditions, program);
+  const pricing = sharedByAlike(program);
   const price = (group: number, how: 'quick' | 'exact'): PricingAnswer<Content> =>
     (most[group] ?? 0) === 0
       ? { bound: 0, columns: [] }
-      : program.price({
-          group,
-          duals: pricesIn(group),
-          scale: duals.scale,
-          floor: 0,
-          caps: capsIn(group),
-          effort: how,
-        });
+      : pricing({ group, duals: pricesIn(group), scale: duals.scale, floor: 0, caps: capsIn(group), effort: how });
   const early = first.flatMap((group) => price(group, 'quick').columns);
   if (early.length > 0) return { worths: null, found: early };
   const quick = program.groups.map((_, group) => price(group, 'quick'));
@@ -197,4 +191,18 @@ export function priceAll<Content>(
     if (columns.length > 0) return { worths, found: columns };
   }
   return { worths, found };
+}
+
+/** Pricing that asks once for groups that can be exchanged for one another, where they have the same prices and caps. */
+function sharedByAlike<Content>({ groups, price }: CoverProgram<Content>): CoverProgram<Content>['price'] {
+  const known = new Map<string, PricingAnswer<Content>>();
+  return (request) => {
+    const { group, duals, caps, effort } = request;
+    const alike = groups[group]?.alike ?? null;
+    if (alike === null) return price(request);
+    const key = JSON.stringify([alike, effort, [...duals], [...caps]]);
+    const answer = known.get(key) ?? price(request);
+    known.set(key, answer);
+    return { ...answer, columns: answer.columns.map((column) => ({ ...column, group })) };
+  };
 }

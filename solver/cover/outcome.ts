@@ -19,8 +19,8 @@ export type CoverOutcome<Content> =
   | {
       /** Every number that can be branched on is whole, and yet no solution can be read from them. */
       readonly kind: 'stuck';
-      /** The groups of which different columns share units, and how many units. */
-      readonly mixed: ReadonlyMap<number, number>;
+      /** The groups of which different columns share units. */
+      readonly mixed: readonly number[];
       /** The columns of which parts are used, or whole ones. */
       readonly used: readonly Content[];
       /** How many cases were told apart. */

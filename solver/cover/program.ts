@@ -65,6 +65,16 @@ export type PossibleCosts = {
   readonly from: (cost: number) => number;
 };
 
+export type CoverGroup = {
+  readonly name: string;
+  /** How many columns it has at the most. */
+  readonly most: number;
+  /** What one costs at the least, never below zero. */
+  readonly leastCost: number;
+  /** Groups with the same word here can be exchanged for one another in any solution; null for one that is like no other. */
+  readonly alike: string | null;
+};
+
 export type CoverProgram<Content> = {
   /** How many features there are. */
   readonly features: number;
@@ -72,8 +82,7 @@ export type CoverProgram<Content> = {
   readonly unit: number;
   readonly rows: readonly CoverRow[];
   readonly fixed: readonly FixedColumn[];
-  /** How many columns of each group at the most, and what one costs at the least; no cost is below zero. */
-  readonly groups: readonly { readonly name: string; readonly most: number; readonly leastCost: number }[];
+  readonly groups: readonly CoverGroup[];
   /** Columns to begin with. */
   readonly start: readonly CoverColumn<Content>[];
   /** No solution worth looking at costs more. */

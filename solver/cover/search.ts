@@ -9,7 +9,7 @@ import { seekBeside, type Beside } from './integer-master.js';
 import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
 import { webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
-import { capped, isDecided, type Decisions } from './decisions.js';
+import { capped, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 import {
   dualBound,
@@ -229,9 +229,8 @@ export class CoverSearch<Content> {
     master: RestrictedMaster<Content>,
     start: MasterStart,
   ): readonly BranchingConstraint[] | null {
-    const candidates = branchesOf(this.program, this.pool, master.point).filter(
-      (branches) => !branches.some((branch) => isDecided(branch, node.decisions)),
-    );
+    const { conditions } = node.decisions;
+    const candidates = branchesOf(this.program, this.pool, master.point, conditions);
     const [first] = candidates;
     if (first === undefined || candidates.length === 1) return first ?? null;
     const now = master.value;
@@ -239,14 +238,8 @@ export class CoverSearch<Content> {
     let best: { readonly branches: readonly BranchingConstraint[]; readonly score: number } | null = null;
     for (const branches of candidates) {
       const lifts = branches.map((condition) => {
-        const conditions = [...node.decisions.conditions, condition];
-        const child = new RestrictedMaster(
-          this.program,
-          this.pool,
-          { ...node.decisions, conditions },
-          this.target,
-          trial,
-        );
+        const decisions = { ...node.decisions, conditions: [...conditions, condition] };
+        const child = new RestrictedMaster(this.program, this.pool, decisions, this.target, trial);
         child.solve(mostPivotsTried);
         return Math.min(this.target, child.value) - now;
       });

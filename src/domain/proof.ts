@@ -59,6 +59,11 @@ export type ProofCount = {
 /** Either at most `most`, or more. */
 export type ProofBranch = ProofCount & {
   readonly most: number;
+  /**
+   * Numbers of further units that are told apart, about which nothing else is decided than about that one: as units can be numbered
+   * at will, where it has none of what is counted, none of these has any either. Absent where there are no such units.
+   */
+  readonly likewise?: readonly number[];
   readonly fewer: ProofNode;
   readonly more: ProofNode;
 };

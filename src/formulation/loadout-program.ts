@@ -6,7 +6,7 @@ import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import { featuresOf, type Features } from './loadout-features.js';
-import { groupsOf, type UnitGroup, type Slots } from './loadout-groups.js';
+import { groupsOf, kindKey, type ToldApart, type UnitGroup } from './loadout-groups.js';
 import { LoadoutPool } from './loadout-pool.js';
 import { priced } from './loadout-pricing.js';
 import { leadColumns, leftOutColumns, rowsOf, type RowMeaning } from './loadout-rows.js';
@@ -30,7 +30,7 @@ export type LoadoutProgram = {
  * is to be written: that keeps to the budget as the board has it.
  */
 export type StepTerms = {
-  readonly slots: Slots;
+  readonly apart: ToldApart;
   readonly settled: Known;
   readonly pool: LoadoutPool;
   readonly isWritten: boolean;
@@ -52,11 +52,11 @@ export function loadoutProgram(
   objective: ScalarObjective,
   earlier: readonly SettledStep[],
   pricers: (uses: SupplyUses) => LoadoutPricer,
-  { slots = new Map(), settled = new Map(), pool = new LoadoutPool(), isWritten = false }: Partial<StepTerms> = {},
+  { apart = new Set(), settled = new Map(), pool = new LoadoutPool(), isWritten = false }: Partial<StepTerms> = {},
 ): LoadoutProgram {
   const { bench } = question;
   const features = featuresOf(question, earlier);
-  const groups = supplies.flatMap((uses) => groupsOf(uses, slots, bench));
+  const groups = supplies.flatMap((uses) => groupsOf(uses, apart, bench));
   const { rows, meanings } = rowsOf(question, features, earlier, groups, isWritten ? 1 : objective.moneyUnit);
   const builder = { question, objective, earlier, features, rows, meanings };
   const counts = bench.classes.map(({ members }) => members.length);
@@ -68,10 +68,11 @@ export function loadoutProgram(
     unit: features.unit,
     rows,
     fixed: [...leadColumns(builder), ...leftOutColumns(builder)],
-    groups: groups.map(({ uses, price, most }) => ({
-      name: uses.supply.id,
-      most,
-      leastCost: leastCost(uses, price, objective),
+    groups: groups.map((group) => ({
+      name: group.uses.supply.id,
+      most: group.most,
+      leastCost: leastCost(group.uses, group.price, objective),
+      alike: group.slot === null ? null : kindKey(group),
     })),
     start: [...startColumns(groups, builder, pricers), ...knownColumns(pool, groups, builder)],
     greatest: objective.greatest,

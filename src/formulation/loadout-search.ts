@@ -16,7 +16,7 @@ import {
   type SettledStep,
 } from './scalar-objective.js';
 import { tierValues } from './digits.js';
-import { slotKey, type Slots } from './loadout-groups.js';
+import { kindKey, type ToldApart } from './loadout-groups.js';
 import type { LoadoutPlan, LoadoutPool } from './loadout-pool.js';
 import { loadoutProgram, type LoadoutProgram } from './loadout-program.js';
 import { namedFeeds } from './named-feeds.js';
@@ -102,11 +102,11 @@ async function searchStep(
   const { question, effort, supplies, pricers, pool } = job;
   const first = objective.tiers[0]?.tier ?? null;
   const firstOf = (value: number): number => tierValues(objective, value)[0]?.[1] ?? 0;
-  let slots: Slots = new Map();
+  let apart: ToldApart = new Set();
   // What the search has shown before units are told apart holds for them, too.
   let shown = 0;
   for (;;) {
-    const terms = { slots, settled, pool, isWritten: effort.proof === true };
+    const terms = { apart, settled, pool, isWritten: effort.proof === true };
     const program = loadoutProgram(question, supplies, objective, earlier, pricers, terms);
     const outcome = await searchCover(remembering(program.cover, pool), {
       remainingMs: effort.remainingMs,
@@ -125,9 +125,9 @@ async function searchStep(
     if (best !== null) pool.addPlan(best);
     if (outcome.kind === 'optimal' || outcome.kind === 'infeasible') return { outcome, program };
     shown = Math.max(shown, outcome.bound);
-    const finer = outcome.kind === 'stuck' ? finerSlots(slots, outcome.mixed, program) : null;
-    if (finer === null) return { outcome: { ...outcome, bound: shown }, program };
-    slots = finer;
+    const mixed = outcome.kind === 'stuck' ? mixedKinds(outcome.mixed, program) : [];
+    if (mixed.length === 0) return { outcome: { ...outcome, bound: shown }, program };
+    apart = new Set([...apart, ...mixed]);
   }
 }
 
@@ -159,18 +159,13 @@ function bestKnown({ cover }: LoadoutProgram, { pool, supplies }: Job): Complete
 
 const asColumn = (content: Loadout) => ({ content, group: 0, cost: 0, amounts: [] });
 
-/** More units told apart, where different loadouts share units of a group; null when all of these are apart already. */
-function finerSlots(slots: Slots, mixed: ReadonlyMap<number, number>, { groups }: LoadoutProgram): Slots | null {
-  const finer = new Map(slots);
-  for (const [index, units] of mixed) {
+/** The kinds of units of which different loadouts share some, but for those that are apart already. */
+const mixedKinds = (mixed: readonly number[], { groups }: LoadoutProgram): readonly string[] =>
+  mixed.flatMap((index) => {
     const group = groups[index];
     // A single unit that is told apart for what is plugged into it needs no telling apart.
-    if (group?.slot !== null || group.uses.unit !== null) continue;
-    const key = slotKey(group);
-    finer.set(key, (finer.get(key) ?? 0) + units);
-  }
-  return [...finer].some(([key, count]) => count !== slots.get(key)) ? finer : null;
-}
+    return group?.slot === null && group.uses.unit === null ? [kindKey(group)] : [];
+  });
 
 /** Of the tiers of a step that has no proof those are settled in which the best plan in hand and the bound meet. */
 function stopped(

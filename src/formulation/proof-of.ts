@@ -62,7 +62,7 @@ function branchOf(
   path: readonly BranchingConstraint[],
   terms: Written,
 ): ProofBranch {
-  const side = (sense: BranchingConstraint['sense']): { most: number; node: ProofNode; count: ProofCount } => {
+  const side = (sense: BranchingConstraint['sense']) => {
     const child = branch.find(({ condition }) => condition.sense === sense);
     if (child === undefined) throw new Error(`a case distinction without its "${sense}" side`);
     const { condition } = child;
@@ -70,12 +70,27 @@ function branchOf(
       most: condition.sense === 'at most' ? condition.bound : condition.bound - 1,
       node: nodeOf(child.node, [...path, condition], terms),
       count: countOf(condition, terms),
+      groups: condition.groups,
     };
   };
   const fewer = side('at most');
   const more = side('at least');
-  return { ...fewer.count, most: fewer.most, fewer: fewer.node, more: more.node };
+  const { count, groups } = more;
+  const likewise =
+    fewer.groups?.flatMap((group) => (groups?.includes(group) === true ? [] : slotOf(group, terms))) ?? [];
+  return {
+    ...count,
+    most: fewer.most,
+    ...(likewise.length === 0 ? {} : { likewise }),
+    fewer: fewer.node,
+    more: more.node,
+  };
 }
+
+const slotOf = (group: number, { program }: Written): readonly number[] => {
+  const slot = program.groups[group]?.slot ?? null;
+  return slot === null ? [] : [slot];
+};
 
 function countOf({ feature, groups }: BranchingConstraint, { question, program }: Written): ProofCount {
   const { features } = program;

@@ -16,13 +16,15 @@ export type Condition = {
   readonly amount: number;
 };
 
-/** The two halves of a branch. @throws Flaw when it counts what there is not. */
+/** The two halves of a branch below some conditions. @throws Flaw when it counts what there is not. */
 export function conditionsOf(
   branch: ProofBranch,
+  path: readonly Condition[],
   { board, stock, inlets }: { readonly board: Board; readonly stock: Stock; readonly inlets: readonly InletSort[] },
 ): { readonly fewer: Condition; readonly more: Condition } {
   const { count, of = [], most } = branch;
   checkPlace(branch, stock);
+  checkLikewise(branch, path, stock);
   const among = branch.among === undefined ? null : new Set<string>(branch.among);
   const counted = {
     counts: count === 'inlets' ? 'pedals' : count,
@@ -33,10 +35,51 @@ export function conditionsOf(
         : new Set<number>(count === 'inlets' ? sortNamed(of, inlets).members : []),
     kinds: count === 'leads' ? kindsNamed(of, stock.kinds) : new Set<number>(),
   } as const;
+  const concerns = (group: StockGroup): boolean => counted.concerns(group) || isLikewise(group, branch);
   return {
-    fewer: { ...counted, side: 'at most', amount: most },
+    fewer: { ...counted, concerns, side: 'at most', amount: most },
     more: { ...counted, side: 'at least', amount: most + 1 },
   };
+}
+
+/**
+ * The units of a group carry alike and may be numbered at will, as far as nothing is decided that tells them apart: a plan in
+ * which any of these has some of what is counted is one in which the first of them has.
+ * @throws Flaw when something is, or the unit that is named is not the first.
+ */
+function checkLikewise(branch: ProofBranch, path: readonly Condition[], { apart, groups }: Stock): void {
+  const { supply, source, unit, slot = 0, most, likewise = [] } = branch;
+  if (likewise.length === 0) return;
+  const told = apart.find((entry) => entry.supply === supply && entry.source === source);
+  if (slot === 0 || told === undefined || unit !== undefined || most > 0)
+    throw new Flaw(
+      'it takes units for alike where it does not tell whether one that is told apart has any of something',
+    );
+  const first = groups.find((group) => isUnit(group, branch, slot));
+  for (const other of likewise) {
+    if (other <= slot || other > told.units)
+      throw new Flaw(`it takes unit ${other} of "${told.supply}" for unit ${slot}`);
+    const group = groups.find((each) => isUnit(each, branch, other));
+    if (first === undefined || group === undefined) continue;
+    if (decidedOf(group, path, groups) !== decidedOf(first, path, groups))
+      throw new Flaw(`it takes units ${slot} and ${other} of "${told.supply}" for alike, which are decided otherwise`);
+  }
+}
+
+const isUnit = (group: StockGroup, { supply, source }: ProofCount, slot: number): boolean =>
+  group.supply.id === supply && group.source === source && group.unit === null && group.slot === slot;
+
+const isLikewise = (group: StockGroup, branch: ProofBranch): boolean =>
+  branch.likewise?.some((slot) => isUnit(group, branch, slot)) === true;
+
+/** What is decided of a group by itself, and which conditions count it together with others. */
+function decidedOf(group: StockGroup, path: readonly Condition[], groups: readonly StockGroup[]): string {
+  const decided = path.flatMap(({ concerns, counts, pedals, kinds, side, amount }, index) => {
+    if (!concerns(group)) return [];
+    if (groups.some((other) => other !== group && concerns(other))) return [String(index)];
+    return [JSON.stringify([counts, [...pedals].sort(), [...kinds].sort(), side, amount])];
+  });
+  return decided.sort().join(' ');
 }
 
 function checkPlace({ supply, among, source, unit, slot }: ProofCount, { supplies, apart, groups }: Stock): void {

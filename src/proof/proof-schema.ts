@@ -32,6 +32,7 @@ const branchSchema = z.strictObject({
   slot: positive.optional(),
   of: z.array(partIdField).optional(),
   most: nonnegative,
+  likewise: z.array(positive).min(1).optional(),
   // Nodes are read one by one, so that a deep tree takes no deep recursion.
   fewer: z.unknown(),
   more: z.unknown(),

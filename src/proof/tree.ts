@@ -56,7 +56,7 @@ function remainder({ node, path, caps, way }: Open, claim: StepClaim): readonly 
       if (bound !== null && bound > claim.scale * claim.below) return [];
       throw new Flaw(leftOpen(bound, claim));
     }
-    const { fewer, more } = conditionsOf(branch, claim);
+    const { fewer, more } = conditionsOf(branch, path, claim);
     const left = shown === undefined ? caps : capsBehind(caps, shown);
     return [
       { node: branch.more, path: [...path, more], caps: left, way: [...way, 'more'] },

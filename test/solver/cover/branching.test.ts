@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { branchesOf } from '../../../solver/cover/branching.js';
 import { ColumnPool } from '../../../solver/cover/column-pool.js';
 import { anyCost } from './small-covers.js';
-import type { Amounts, CoverProgram } from '../../../solver/cover/program.js';
+import type { Amounts, BranchingConstraint, CoverProgram } from '../../../solver/cover/program.js';
 
 /** Features of these programs: a pedal's class, two kinds of leads, and the unit. */
 const [pedal, fan, daisy, unit] = [0, 1, 2, 3];
@@ -12,13 +12,34 @@ type Part = { readonly group: number; readonly amounts: Amounts; readonly share:
 
 /** What can be branched on where so much of some columns is used. */
 function branches(parts: readonly Part[], sets: readonly (readonly number[])[] = []) {
+  return branchesWhere({ parts, sets }).map(([fewer, more]) => {
+    expect([fewer.sense, more.sense, more.bound]).toEqual(['at most', 'at least', fewer.bound + 1]);
+    expect([more.feature, more.groups]).toEqual([fewer.feature, fewer.groups]);
+    return { feature: fewer.feature, groups: fewer.groups, most: fewer.bound };
+  });
+}
+
+type Where = {
+  readonly parts: readonly Part[];
+  readonly sets?: readonly (readonly number[])[];
+  /** Which of the four groups are alike. */
+  readonly alike?: readonly (string | null)[];
+  readonly conditions?: readonly BranchingConstraint[];
+};
+
+function branchesWhere({ parts, sets = [], alike = [], conditions = [] }: Where) {
   const program: CoverProgram<null> = {
     features: 4,
     unit,
     rows: [],
     fixed: [],
     start: [],
-    groups: [0, 1, 2, 3].map((group) => ({ name: `group ${group}`, most: 9, leastCost: 0 })),
+    groups: [0, 1, 2, 3].map((group) => ({
+      name: `group ${group}`,
+      most: 9,
+      leastCost: 0,
+      alike: alike[group] ?? null,
+    })),
     greatest: 1_000,
     branching: { inAll: [fan, daisy], sets, withinGroups: [[pedal], [fan, daisy]] },
     capped: [pedal],
@@ -29,11 +50,7 @@ function branches(parts: readonly Part[], sets: readonly (readonly number[])[] =
   const pool = new ColumnPool<null>(program);
   for (const { group, amounts } of parts) pool.add({ group, cost: 1, amounts: [...amounts, [unit, 1]], content: null });
   const point = Float64Array.from(parts, ({ share }) => share);
-  return branchesOf(program, pool, point).map(([fewer, more]) => {
-    expect([fewer.sense, more.sense, more.bound]).toEqual(['at most', 'at least', fewer.bound + 1]);
-    expect([more.feature, more.groups]).toEqual([fewer.feature, fewer.groups]);
-    return { feature: fewer.feature, groups: fewer.groups, most: fewer.bound };
-  });
+  return branchesOf(program, pool, point, conditions);
 }
 
 const unitsAlone: Amounts = [];
@@ -116,5 +133,52 @@ describe('what a search branches on', () => {
     expect(found).toHaveLength(8);
     const almost = [0.01, 0.005, 0.995].map((share, group) => ({ group, amounts: unitsAlone, share }));
     expect(branches(almost, [[0, 1]]).filter(({ groups }) => (groups?.length ?? 0) > 1)).toEqual([]);
+  });
+});
+
+describe('where groups can be exchanged for one another', () => {
+  const alike = [null, 'twins', 'twins', 'twins'];
+  const half = (group: number): readonly Part[] => [
+    { group, amounts: [[pedal, 1]], share: 0.5 },
+    { group, amounts: [], share: 0.5 },
+  ];
+  const says = (feature: number, groups: readonly number[], sense: 'at most' | 'at least', bound: number) =>
+    ({ feature, groups, sense, bound }) as const;
+  const none = (...groups: readonly number[]) => says(pedal, groups, 'at most', 0);
+  const some = (group: number) => says(pedal, [group], 'at least', 1);
+
+  it('the first of them has what one of them has, or none of them has any', () => {
+    expect(branchesWhere({ parts: half(2), alike })).toEqual([[none(1, 2, 3), some(1)]]);
+    expect(branchesWhere({ parts: [...half(2), ...half(3)], alike })).toEqual([[none(1, 2, 3), some(1)]]);
+  });
+
+  it('a group that is like no other is taken by itself', () => {
+    expect(branchesWhere({ parts: half(0), alike })).toEqual([[none(0), some(0)]]);
+  });
+
+  it('those are no longer alike of which different things are decided', () => {
+    const first = says(daisy, [1], 'at least', 1);
+    expect(branchesWhere({ parts: half(2), alike, conditions: [first] })).toEqual([[none(2, 3), some(2)]]);
+    const all = [1, 2, 3].map((group) => says(daisy, [group], 'at least', 1));
+    expect(branchesWhere({ parts: half(2), alike, conditions: all })).toEqual([[none(1, 2, 3), some(1)]]);
+    const together = says(daisy, [2, 3], 'at most', 0);
+    expect(branchesWhere({ parts: half(3), alike, conditions: [together] })).toEqual([[none(2, 3), some(2)]]);
+    const across = says(unit, [0, 1, 2], 'at most', 2);
+    expect(branchesWhere({ parts: half(1), alike, conditions: [across] })).toEqual([[none(1, 2), some(1)]]);
+  });
+
+  it('of more than one of something each is taken by itself', () => {
+    const parts: readonly Part[] = [
+      { group: 2, amounts: [[pedal, 1]], share: 0.5 },
+      { group: 2, amounts: [[pedal, 2]], share: 0.5 },
+    ];
+    expect(branchesWhere({ parts, alike })).toEqual([
+      [says(pedal, [2], 'at most', 1), says(pedal, [2], 'at least', 2)],
+    ]);
+  });
+
+  it('nothing is branched on that is decided already', () => {
+    expect(branchesWhere({ parts: half(2), alike, conditions: [none(1, 2, 3)] })).toEqual([]);
+    expect(branchesWhere({ parts: half(2), alike, conditions: [none(2)] })).toEqual([]);
   });
 });

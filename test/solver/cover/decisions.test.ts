@@ -9,7 +9,10 @@ const atMost = (bound: number, groups: readonly number[] | null = [1]): Branchin
   sense: 'at most',
   bound,
 });
-const atLeast = (bound: number): BranchingConstraint => ({ ...atMost(bound), sense: 'at least' });
+const atLeast = (bound: number, groups?: readonly number[] | null): BranchingConstraint => ({
+  ...atMost(bound, groups),
+  sense: 'at least',
+});
 
 describe('a condition that says no more than one that is decided', () => {
   it.each([
@@ -23,6 +26,11 @@ describe('a condition that says no more than one that is decided', () => {
     [{ ...atMost(1), feature: 3 }, atMost(1), false],
     [atMost(1, [1, 2]), atMost(1), false],
     [atMost(1, [1, 2]), atMost(1, [1, 2]), true],
+    [atMost(1, [1]), atMost(1, [1, 2]), true],
+    [atMost(1), atMost(1, null), true],
+    [atLeast(1, [1, 2]), atLeast(1, [1]), true],
+    [atLeast(1, [1]), atLeast(1, [1, 2]), false],
+    [atLeast(1, null), atLeast(1), true],
     [atMost(1, null), atMost(1), false],
     [atMost(1, null), atMost(1, null), true],
   ])('%j beside %j: %s', (condition, known, says) => {

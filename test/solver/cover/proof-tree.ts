@@ -22,7 +22,7 @@ function closes(listed: Listed, node: CoverNode, place: Place, terms: Terms): bo
   if (weighed !== null && weighed.bound > terms.enough) return true;
   if (node.branch === null) return false;
   const [one, two] = node.branch;
-  if (one === undefined || two === undefined || !areOpposite(one.condition, two.condition)) return false;
+  if (one === undefined || two === undefined || !areOpposite(one.condition, two.condition, listed, place)) return false;
   const caps = weighed === null ? place.caps : tightened(place.caps, weighed, terms);
   return [one, two].every(({ condition, node: child }) =>
     closes(
@@ -34,13 +34,38 @@ function closes(listed: Listed, node: CoverNode, place: Place, terms: Terms): bo
   );
 }
 
-/** One of both holds for every solution: at most so much, or at least one more. */
-const areOpposite = (one: BranchingConstraint, two: BranchingConstraint): boolean =>
-  one.feature === two.feature &&
-  String(one.groups) === String(two.groups) &&
-  one.sense === 'at most' &&
-  two.sense === 'at least' &&
-  two.bound === one.bound + 1;
+/**
+ * One of both holds for every solution, at most so much, or at least one more; or for one that comes of it when alike groups
+ * are exchanged, which keeps all that was decided before.
+ */
+function areOpposite(one: BranchingConstraint, two: BranchingConstraint, { program }: Listed, place: Place): boolean {
+  if (one.feature !== two.feature || one.sense !== 'at most' || two.sense !== 'at least') return false;
+  if (two.bound !== one.bound + 1) return false;
+  if (String(one.groups) === String(two.groups)) return true;
+  const [named = -1, ...more] = two.groups ?? [];
+  const isExchanged = (other: number): boolean =>
+    program.groups[other]?.alike === program.groups[named]?.alike && staysSame(place.conditions, named, other);
+  return (
+    one.bound === 0 &&
+    more.length === 0 &&
+    (program.groups[named]?.alike ?? null) !== null &&
+    one.groups?.includes(named) === true &&
+    one.groups.every((other) => other === named || isExchanged(other))
+  );
+}
+
+/** Whether the conditions are the same, in whatever order, when two groups are exchanged in them. */
+function staysSame(conditions: readonly BranchingConstraint[], one: number, other: number): boolean {
+  const exchanged = (group: number): number => (group === one ? other : group === other ? one : group);
+  const listed = (rename: (group: number) => number): string =>
+    conditions
+      .map(({ feature, groups, sense, bound }) =>
+        JSON.stringify([feature, sense, bound, groups === null ? null : groups.map(rename).sort((a, b) => a - b)]),
+      )
+      .sort()
+      .join();
+  return listed((group) => group) === listed(exchanged);
+}
 
 type Weighed = { readonly bound: bigint; readonly surcharges: readonly (bigint | null)[] };
 

@@ -93,7 +93,9 @@ describe('the search of a cover', () => {
     const seen = { fewer: 0, more: 0, neither: 0, stuck: 0 };
     await fc.assert(
       fc.asyncProperty(smallCovers, fc.nat(2), fc.integer({ min: 0, max: 3 }), async (given, last, most) => {
-        const cover = toldApart(given);
+        const apart = toldApart(given);
+        // The set tells units apart that are alike otherwise.
+        const cover = { ...apart, groups: apart.groups.map(({ name, most }) => ({ name, most })) };
         const set = [...cover.groups.keys()].filter((group) => group % 3 <= last);
         const program = programOf(cover);
         const outcomes = [

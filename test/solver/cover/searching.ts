@@ -14,10 +14,10 @@ export const search = (
   options: Partial<CoverOptions<number>> = {},
 ): Promise<CoverOutcome<number>> => searchCover(program, { ...patient, ...options });
 
-/** Each unit is a group of its own, so that no number of units hides which columns they are. */
+/** Each unit is a group of its own, like the others of its group, so that no number of units hides which columns they are. */
 export function toldApart(cover: SmallCover): SmallCover {
   const units = cover.groups.flatMap(({ name, most }, group) =>
-    Array.from({ length: most }, () => ({ name, most: 1, of: group })),
+    Array.from({ length: most }, () => ({ name, most: 1, of: group, alike: String(group) })),
   );
   return {
     ...cover,

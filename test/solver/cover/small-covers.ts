@@ -16,7 +16,7 @@ export type Column = CoverColumn<number>;
 export type SmallCover = {
   readonly demands: readonly number[];
   readonly columns: readonly Column[];
-  readonly groups: readonly { readonly name: string; readonly most: number }[];
+  readonly groups: readonly { readonly name: string; readonly most: number; readonly alike?: string }[];
   /** At most so much of a feature in all: of the pedals' features none, of `resource` some. */
   readonly resource: { readonly bound: number; readonly rented: readonly number[] } | null;
   /** At most so many columns in all. */
@@ -113,9 +113,10 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
     unit,
     rows,
     fixed,
-    groups: known.map(({ name, most }, group) => ({
+    groups: known.map(({ name, most, alike = null }, group) => ({
       name,
       most,
+      alike,
       leastCost: Math.min(...columns.filter((column) => column.group === group).map(({ cost }) => cost), greatest),
     })),
     start: [],

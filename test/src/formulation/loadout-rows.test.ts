@@ -6,12 +6,10 @@ import type { Part } from '../../../src/domain/part.js';
 import { minorUnits, partId, supplyId } from '../../../src/domain/quantities.js';
 import type { Supply } from '../../../src/domain/supply.js';
 import { scalarObjectives, type SettledStep } from '../../../src/formulation/scalar-objective.js';
-import type { Slots } from '../../../src/formulation/loadout-groups.js';
-import { slotKey } from '../../../src/formulation/loadout-groups.js';
+import { kindKey } from '../../../src/formulation/loadout-groups.js';
 import { loadoutProgram } from '../../../src/formulation/loadout-program.js';
 import { questionOf } from '../../../src/formulation/question.js';
 import { loadoutPricer } from '../../../src/loadout/best-loadout.js';
-import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import {
   bankOf,
   boardOf,
@@ -39,7 +37,8 @@ type Given = {
   /** How many pedals of the first class must be fed. */
   readonly required?: number;
   readonly earlier?: readonly SettledStep[];
-  readonly slots?: (uses: SupplyUses) => Slots;
+  /** Whether the bought units of the first supply are told apart. */
+  readonly apart?: boolean;
 };
 
 function program({ supplies = [box], parts = [mini], policy = {}, owned = {}, ...given }: Given) {
@@ -56,14 +55,14 @@ function program({ supplies = [box], parts = [mini], policy = {}, owned = {}, ..
   const [objective] = scalarObjectives(question);
   if (objective === undefined) throw new RangeError('there is no objective');
   const [first] = question.supplies;
-  const slots = first === undefined ? undefined : given.slots?.(first);
+  const apart = given.apart === true && first !== undefined ? [kindKey({ uses: first, owned: false })] : [];
   const made = loadoutProgram(
     question,
     question.supplies,
     objective,
     given.earlier ?? [],
     (uses) => loadoutPricer(uses, question.bench),
-    { ...(slots === undefined ? {} : { slots }), isWritten: given.isWritten ?? false },
+    { apart: new Set(apart), isWritten: given.isWritten ?? false },
   );
   const { rows, fixed } = made.cover;
   return {
@@ -128,21 +127,15 @@ describe('the rows of a cover', () => {
   });
 
   it('tell units apart when they are asked to, each once', () => {
-    const apart = (count: number, stock: number | null = null) => {
-      const slots = (uses: SupplyUses): Slots => new Map([[slotKey({ uses, owned: false }), count]]);
-      return program({ supplies: [{ ...box, stock }], slots }).groups.map(({ slot, most }) => [slot, most]);
-    };
-    expect(apart(0)).toEqual([[null, 3]]);
-    expect(apart(1)).toEqual([
-      [1, 1],
-      [null, 2],
-    ]);
-    expect(apart(5)).toEqual([
+    const groups = (apart: boolean, stock: number | null = null) =>
+      program({ supplies: [{ ...box, stock }], apart }).groups.map(({ slot, most }) => [slot, most]);
+    expect(groups(false)).toEqual([[null, 3]]);
+    expect(groups(true)).toEqual([
       [1, 1],
       [2, 1],
       [3, 1],
     ]);
-    expect(apart(5, 2)).toEqual([
+    expect(groups(true, 2)).toEqual([
       [1, 1],
       [2, 1],
     ]);

@@ -20,7 +20,7 @@ function numbersOf(board: Board, catalogue: Catalogue, aim: ChoosingAim, partial
   const question = questionOf(kitOf(board, catalogue), { tiers, partial });
   const [objective] = scalarObjectives(question);
   if (objective === undefined) throw new RangeError('there is no step');
-  const groups = question.supplies.flatMap((uses) => groupsOf(uses, new Map(), question.bench));
+  const groups = question.supplies.flatMap((uses) => groupsOf(uses, new Set(), question.bench));
   return { objective, ...possibleNumbers(objective, tierRanges(question, groups), new Map()) };
 }
 

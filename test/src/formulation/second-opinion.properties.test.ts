@@ -9,6 +9,7 @@ import { compactSearch, type CompactEffort } from '../../../bench/rival/formulat
 import { optimise } from '../../../src/formulation/optimise.js';
 import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { largerCase, tinyCase, type Case, withoutBatteries } from '../../support/arbitraries.js';
+import { standIns } from '../../support/arbitrary-stand-ins.js';
 import { relaxations, restrictions, type Change } from '../../support/changes.js';
 import { sharedEngines } from '../../support/engines.js';
 import { usedIn } from '../../support/plan-uses.js';
@@ -135,6 +136,13 @@ describe('loadouts and the compact program agree in every tier', () => {
     expect(seen.of('plan') + seen.of('impossible')).toBeGreaterThan(0.9 * share(runs));
     expect(seen.lacking(share(90), 'plan')).toEqual([]);
     expect(seen.lacking(share(10), 'several units', 'chain', 'adapter', 'reversing lead')).toEqual([]);
+  });
+
+  it('on boards on which units of one supply stand for one another', async () => {
+    const runs = 60;
+    const seen = await comparedOn(standIns, runs);
+    expect(seen.of('plan') + seen.of('impossible')).toBe(share(runs));
+    expect(seen.lacking(share(runs / 3), 'several units')).toEqual([]);
   });
 
   it('on boards of up to nine pedals, as far as the compact program comes in a dozen steps', async () => {

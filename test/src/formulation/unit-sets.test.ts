@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 
 import { kitOf } from '../../../src/domain/kit.js';
 import { supplyId } from '../../../src/domain/quantities.js';
-import { groupsOf, slotKey } from '../../../src/formulation/loadout-groups.js';
+import { groupsOf, kindKey } from '../../../src/formulation/loadout-groups.js';
 import { questionOf } from '../../../src/formulation/question.js';
 import { unitSets } from '../../../src/formulation/unit-sets.js';
 import { bankOf, boardOf, catalogueOf, currentTotal, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
@@ -17,12 +17,12 @@ const supplies = [
 const pedals = ['a', 'b', 'c', 'd'].map((id) => pedalOf(id, 10));
 
 /** The sets of the shop's groups, each as the names of its groups. */
-function setsOf(owned: ReadonlyMap<string, number>, slots: ReadonlyMap<string, number> = new Map()) {
+function setsOf(owned: ReadonlyMap<string, number>, apart: ReadonlySet<string> = new Set()) {
   const units = new Map([...owned].map(([id, count]) => [supplyId(id), count]));
   const board = boardOf(pedals, { owned: { supplies: units, parts: new Map() } });
   const question = questionOf(kitOf(board, catalogueOf(supplies)), { tiers: ['cost'], partial: false });
-  const groups = question.supplies.flatMap((uses) => groupsOf(uses, slots, question.bench));
-  const names = groups.map((group) => `${slotKey(group)}${group.slot === null ? '' : ` ${group.slot}`}`);
+  const groups = question.supplies.flatMap((uses) => groupsOf(uses, apart, question.bench));
+  const names = groups.map((group) => `${kindKey(group)}${group.slot === null ? '' : ` ${group.slot}`}`);
   return { names, sets: unitSets(groups).map((set) => set.map((group) => names[group])) };
 }
 
@@ -49,16 +49,16 @@ it('count what is owned as free, and by itself', () => {
 });
 
 it('hold every unit of what they hold, also those that are told apart', () => {
-  const { names, sets } = setsOf(new Map(), new Map([['bought twin', 2]]));
+  const { names, sets } = setsOf(new Map(), new Set(['bought twin']));
   const twins = names.filter((name) => name.startsWith('bought twin'));
-  expect(twins).toHaveLength(3);
-  for (const set of sets) expect([0, 3]).toContain(set.filter((name) => twins.includes(name ?? '')).length);
+  expect(twins).toHaveLength(4);
+  for (const set of sets) expect([0, 4]).toContain(set.filter((name) => twins.includes(name ?? '')).length);
 });
 
 it('are no more than thresholds at about eleven of many amounts', () => {
   const many = Array.from({ length: 90 }, (_, index) => supplyOf(`supply-${index}`, 10 + index, [bankOf(1, [nine])]));
   const question = questionOf(kitOf(boardOf(pedals), catalogueOf(many)), { tiers: ['cost'], partial: false });
-  const groups = question.supplies.flatMap((uses) => groupsOf(uses, new Map(), question.bench));
+  const groups = question.supplies.flatMap((uses) => groupsOf(uses, new Set(), question.bench));
   const sizes = unitSets(groups).map(({ length }) => length);
   expect(sizes).toEqual([83, 75, 68, 60, 53, 45, 38, 30, 23, 15, 8]);
 });

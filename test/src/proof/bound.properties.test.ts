@@ -89,13 +89,14 @@ describe('the bound of a case', () => {
           measure,
           earlier: [earlier],
         };
-        const path = drawn.branches.map((drawnBranch) => {
+        const path: Condition[] = [];
+        for (const drawnBranch of drawn.branches) {
           const branch = branchFrom(drawnBranch, claim);
-          const { fewer, more } = conditionsOf(branch, ground);
-          if (branch.slot !== undefined) seen.slots += 1;
-          if (branch.among !== undefined) seen.sets += 1;
-          return counted(plan.feeds, branch, board, apart) <= branch.most ? fewer : more;
-        });
+          const { fewer, more } = conditionsOf(branch, path, ground);
+          seen.slots += Number(branch.slot !== undefined);
+          seen.sets += Number(branch.among !== undefined);
+          path.push(counted(plan.feeds, branch, board, apart) <= branch.most ? fewer : more);
+        }
         const quick = new Map(ground.stock.groups.map((group) => [group, group.most]));
         const exact = ({ most }: StockGroup): number => most;
         seen.conditions += path.length;
@@ -115,11 +116,11 @@ describe('the bound of a case', () => {
             const cap = left.exact(group);
             expect(used).toBeLessThanOrEqual(cap);
             expect(cap).toBeLessThanOrEqual(left.quick.get(group) ?? 0);
-            if (cap < most) seen.capped += 1;
+            seen.capped += Number(cap < most);
           }
           if (best === null || bound > best) [best, tags] = [bound, pushed];
         }
-        if (100n * (best ?? 0n) > 90n * scaled) seen.tight += 1;
+        seen.tight += Number(100n * (best ?? 0n) > 90n * scaled);
       }),
       trying(runs),
     );

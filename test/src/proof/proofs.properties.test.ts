@@ -11,6 +11,7 @@ import { greatestBelow } from '../../../src/proof/greatest-below.js';
 import { parseProof } from '../../../src/proof/proof-schema.js';
 import { verifyImpossible, verifyProof } from '../../../src/proof/verify-proof.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
+import { standIns } from '../../support/arbitrary-stand-ins.js';
 import { sharedChoose } from '../../support/choosing.js';
 import { share, trying } from '../../support/runs.js';
 
@@ -116,6 +117,31 @@ describe.each([
     expect(seen.plans).toBeGreaterThan(share(times / 2));
     expect(seen.impossible).toBeGreaterThan(share(few));
     expect(seen.cases).toBeGreaterThan(share(few));
+  });
+});
+
+describe('the proofs of boards on which units stand for one another', () => {
+  const likewiseIn = ({ branch }: ProofNode): number =>
+    branch === undefined
+      ? 0
+      : Number(branch.likewise !== undefined) + likewiseIn(branch.fewer) + likewiseIn(branch.more);
+
+  it('hold, and take units that are told apart for alike', async () => {
+    const seen = { proofs: 0, likewise: 0 };
+    await fc.assert(
+      fc.asyncProperty(standIns, questions, async (of, question) => {
+        const made = await provenOf(of, question);
+        if (made === null) return;
+        seen.proofs += 1;
+        expect(faultOf(made)).toBeNull();
+        const { steps } = made.proof;
+        if (steps.some(({ tree }) => likewiseIn(tree) > 0)) seen.likewise += 1;
+        expect(parseProof(JSON.parse(JSON.stringify(made.proof)))).toEqual({ kind: 'proof', proof: made.proof });
+      }),
+      trying(runs / 2),
+    );
+    expect(seen.proofs).toBeGreaterThan(share(runs / 3));
+    expect(seen.likewise).toBeGreaterThan(share(runs / 10));
   });
 });
 
