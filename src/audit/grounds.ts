@@ -1,9 +1,10 @@
+import { groupBy } from '../domain/group-by.js';
 import type { GroundDomain } from '../domain/judged-plan.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Exposure, Place } from '../domain/plan.js';
 import type { Violation } from '../domain/violation.js';
 import { isInlet } from './inlets.js';
-import { groupBy, pedalsOf, type Layout, type Line, type Tap } from './line.js';
+import { pedalsOf, type Layout, type Line, type Tap } from './line.js';
 import { violation } from './violation.js';
 import { list, names, outputPlace } from './words.js';
 

@@ -68,14 +68,3 @@ export function linesByOutput(unit: UnitInUse): ReadonlyMap<number, readonly Lin
 }
 
 const drawsFrom = (line: Line, output: number): boolean => line.taps.some((tap) => tap.output === output);
-
-/** Groups in the order of their first members. */
-export function groupBy<Item>(items: readonly Item[], keyOf: (item: Item) => string): readonly [Item, ...Item[]][] {
-  const groups = new Map<string, [Item, ...Item[]]>();
-  for (const item of items) {
-    const group = groups.get(keyOf(item));
-    if (group === undefined) groups.set(keyOf(item), [item]);
-    else group.push(item);
-  }
-  return [...groups.values()];
-}

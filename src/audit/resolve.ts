@@ -1,10 +1,11 @@
+import { groupBy } from '../domain/group-by.js';
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Feed } from '../domain/plan.js';
 import { millivolts, type Millivolts, type PedalId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import type { Violation } from '../domain/violation.js';
-import { groupBy, type Layout, type Line, type Parts, type Supplies, type Tap } from './line.js';
+import type { Layout, Line, Parts, Supplies, Tap } from './line.js';
 import { fedBy } from './inlets.js';
 import { loadOf } from './load.js';
 import { misread } from './readings.js';

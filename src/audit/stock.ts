@@ -1,3 +1,4 @@
+import { groupBy } from '../domain/group-by.js';
 import type { Board } from '../domain/board.js';
 import type { Part } from '../domain/part.js';
 import type { Purchase } from '../domain/plan.js';
@@ -6,7 +7,7 @@ import type { Supply } from '../domain/supply.js';
 import type { Violation } from '../domain/violation.js';
 import { batteriesIn } from './batteries.js';
 import { chainIds } from './chains.js';
-import { groupBy, pedalsOf, type Layout, type Line } from './line.js';
+import { pedalsOf, type Layout, type Line } from './line.js';
 import { counted, violation } from './violation.js';
 import { are, count, list } from './words.js';
 

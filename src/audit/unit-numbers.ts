@@ -1,7 +1,7 @@
+import { groupBy } from '../domain/group-by.js';
 import type { Board } from '../domain/board.js';
 import type { Feed } from '../domain/plan.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
-import { groupBy } from './line.js';
 
 /** A unit that stands for nothing that can be had, since the one before it is missing. */
 export type UnitGap = {

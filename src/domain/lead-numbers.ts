@@ -1,3 +1,4 @@
+import { groupBy } from './group-by.js';
 import { everyWired, type WiredFeed } from './board.js';
 import { pluggedOf, type Kit } from './kit.js';
 import type { PedalId, SupplyId } from './quantities.js';
@@ -38,18 +39,12 @@ type Lead = readonly Hung[];
 function leadsInOrder(kit: Kit, feeds: readonly Hung[]): readonly Lead[] {
   const plugged = new Set(pluggedOf(kit, feeds));
   const order = [...kit.supplies.keys()];
-  const leads = new Map<string, Hung[]>();
-  for (const feed of feeds) {
-    const place = JSON.stringify([feed.supply, feed.unit, feed.outputs]);
-    leads.set(place, [...(leads.get(place) ?? []), feed]);
-  }
-  const rank = (lead: Lead): readonly number[] => {
-    const later = lead.some((feed) => plugged.has(feed)) ? 0 : 1;
-    return lead
-      .slice(0, 1)
-      .flatMap(({ supply, unit, outputs }) => [later, order.indexOf(supply), unit, outputs[0] ?? 0]);
+  const rank = (lead: readonly [Hung, ...Hung[]]): readonly number[] => {
+    const [{ supply, unit, outputs }] = lead;
+    return [lead.some((feed) => plugged.has(feed)) ? 0 : 1, order.indexOf(supply), unit, outputs[0] ?? 0];
   };
-  return [...leads.values()].sort((one, other) => {
+  const leads = groupBy(feeds, ({ supply, unit, outputs }) => JSON.stringify([supply, unit, outputs]));
+  return [...leads].sort((one, other) => {
     const [first, second] = [rank(one), rank(other)];
     return first.map((figure, at) => figure - (second[at] ?? 0)).find((difference) => difference !== 0) ?? 0;
   });

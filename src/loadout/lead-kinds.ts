@@ -1,3 +1,4 @@
+import { groupBy } from '../domain/group-by.js';
 import type { PartRole } from '../domain/part.js';
 import type { MinorUnits, PartId } from '../domain/quantities.js';
 import type { PartOffer } from './offers.js';
@@ -25,22 +26,14 @@ export type LeadSource = {
 
 /** All kinds of leads that can be had. */
 export function leadKinds(offers: readonly PartOffer[]): readonly LeadKind[] {
-  const groups = new Map<string, PartOffer[]>();
-  for (const offer of offers) {
-    const { fits, gives, reverses, role } = offer.part;
-    const key = JSON.stringify([fits, gives, reverses, role]);
-    groups.set(key, [...(groups.get(key) ?? []), offer]);
-  }
-  return [...groups.values()].flatMap((group, index) =>
-    group.slice(0, 1).map(({ part: { fits, gives, reverses, role } }) => ({
-      index,
-      fits,
-      gives,
-      reverses,
-      role,
-      supplyOf: group.flatMap(sourcesOf).sort(cheapestFirst),
-    })),
+  const kinds = groupBy(offers, ({ part: { fits, gives, reverses, role } }) =>
+    JSON.stringify([fits, gives, reverses, role]),
   );
+  return kinds.map((group, index) => {
+    const [{ part }] = group;
+    const { fits, gives, reverses, role } = part;
+    return { index, fits, gives, reverses, role, supplyOf: group.flatMap(sourcesOf).sort(cheapestFirst) };
+  });
 }
 
 /** How many pieces of the kind can be had at all; Infinity is no limit. */

@@ -1,3 +1,4 @@
+import { groupBy } from '../domain/group-by.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { InletSort } from './inlet-sort.js';
 import { nothingToday, type Berth, type Today } from './today.js';
@@ -20,23 +21,18 @@ export type PedalClass = {
 
 /** The classes in the order of their first members on the board; pedals that are plugged differently today are not alike. */
 export function pedalClasses(pedals: readonly Pedal[], today: Today = nothingToday): readonly PedalClass[] {
-  const groups = new Map<string, Pedal[]>();
-  for (const pedal of pedals) {
-    const key = JSON.stringify([needsOf(pedal), standingOf(pedal, today)]);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [pedal]);
-    else group.push(pedal);
-  }
-  return [...groups.values()].flatMap((members) =>
-    members.slice(0, 1).map((like) => ({
+  const groups = groupBy(pedals, (pedal) => JSON.stringify([needsOf(pedal), standingOf(pedal, today)]));
+  return groups.map((members) => {
+    const [like] = members;
+    return {
       like,
       members,
       berth: today.berths.get(like.id) ?? null,
       exposedToday: today.exposed.has(like.id),
       pinned: today.pinned.has(like.id),
       inlet: null,
-    })),
-  );
+    };
+  });
 }
 
 function standingOf({ id }: Pedal, { berths, exposed, pinned }: Today): unknown {

@@ -1,3 +1,4 @@
+import { groupBy } from '../domain/group-by.js';
 import type { Board, Catalogue } from '../domain/board.js';
 import type { Part } from '../domain/part.js';
 import type { ProofApart, ProofSource } from '../domain/proof.js';
@@ -83,20 +84,15 @@ function groupsOf(supply: Supply, board: Board, looksBack: boolean, inlets: numb
 }
 
 function leadKinds(board: Board, catalogue: Catalogue): readonly StockLeadKind[] {
-  const kinds = new Map<string, Part[]>();
-  for (const part of [...board.gear.parts, ...catalogue.parts]) {
-    const { fits, gives, reverses, role } = part;
+  const kinds = groupBy([...board.gear.parts, ...catalogue.parts], ({ fits, gives, reverses, role }) => {
     const size = role.kind === 'chain' ? role.tails : role.kind === 'join' ? role.mode : null;
-    const key = JSON.stringify([fits, gives, reverses, role.kind, size]);
-    kinds.set(key, [...(kinds.get(key) ?? []), part]);
-  }
-  return [...kinds.values()].flatMap((parts) => {
-    const [first] = parts;
-    if (first === undefined) return [];
-    const { fits, gives, reverses, role } = first;
+    return JSON.stringify([fits, gives, reverses, role.kind, size]);
+  });
+  return kinds.map((parts) => {
+    const [{ fits, gives, reverses, role }] = parts;
     const offered = parts.map((part) => ({ id: part.id, offers: offersOf(part, board) }));
     const atHand = new Set(offered.flatMap(({ id, offers }) => (offers.length > 0 ? [id] : [])));
-    return [{ fits, gives, reverses, role, parts, atHand, offers: offered.flatMap(({ offers }) => offers) }];
+    return { fits, gives, reverses, role, parts, atHand, offers: offered.flatMap(({ offers }) => offers) };
   });
 }
 

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import { banksOf, type Kit } from '../../domain/kit.js';
 import { everyWired, type WiredFeed } from '../../domain/board.js';
 import { inletPedal, isFed } from '../../domain/inlet.js';
@@ -9,9 +10,8 @@ import type { PartId, PedalId } from '../../domain/quantities.js';
 export function offeredPolarities(kit: Kit): readonly (Polarity | null)[] {
   const wiring = everyWired(kit.board);
   const wanted: Wanted = new Map([...kit.board.pedals, ...inletsOf(kit)].map(({ id, polarity }) => [id, polarity]));
-  const outlets = new Map<string, WiredFeed[]>();
-  for (const wired of wiring) outlets.set(outletOf(wired), [...(outlets.get(outletOf(wired)) ?? []), wired]);
-  const offered = new Map([...outlets].map(([outlet, group]) => [outlet, offeredTo(group, wanted, kit)]));
+  const outlets = groupBy(wiring, outletOf);
+  const offered = new Map(outlets.map((group) => [outletOf(group[0]), offeredTo(group, wanted, kit)]));
   return wiring.map((wired) => offered.get(outletOf(wired)) ?? null);
 }
 

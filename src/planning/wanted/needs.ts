@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { Policy } from '../../domain/board.js';
 import { compareExact, exactly, loadAt, scaled, stepsUp, type Exact } from '../../domain/load.js';
 import type { AcceptedVolts, Pedal, Polarity, Power } from '../../domain/pedal.js';
@@ -53,16 +54,7 @@ const isAccepted = (accepts: AcceptedVolts, at: Millivolts): boolean =>
   accepts.kind === 'range' ? accepts.from <= at && at <= accepts.to : accepts.millivolts.includes(at);
 
 /** Lists of those whose outputs are alike, each in the order of its first. */
-export function alike<Needing extends { readonly need: Need }>(
-  all: readonly Needing[],
-): readonly (readonly [Needing, ...Needing[]])[] {
-  const groups = new Map<string, [Needing, ...Needing[]]>();
-  for (const one of all) {
-    const { power, millivolts: at, rating, plug, polarity } = one.need;
-    const key = JSON.stringify([power, at, rating, polarity, plug]);
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [one]);
-    else group.push(one);
-  }
-  return [...groups.values()];
-}
+export const alike = <Needing extends { readonly need: Need }>(all: readonly Needing[]) =>
+  groupBy(all, ({ need: { power, millivolts: at, rating, plug, polarity } }) =>
+    JSON.stringify([power, at, rating, polarity, plug]),
+  );

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { nowhere, type Standing } from '../today.js';
 
@@ -14,17 +15,12 @@ export type AlikePedals = {
 
 /** `standings` by place in the list; where they are left out, nobody asks how pedals are plugged today. */
 export function classesOf(pedals: readonly Pedal[], standings?: readonly Standing[]): readonly AlikePedals[] {
-  const standingOf = (index: number): Standing => standings?.[index] ?? nowhere;
-  const members = new Map<string, number[]>();
-  for (const [index, pedal] of pedals.entries()) {
-    const needs = needsOf(pedal) + standingText(standingOf(index));
-    members.set(needs, [...(members.get(needs) ?? []), index]);
-  }
-  return [...members.values()].flatMap((indices) => {
-    const [first = 0] = indices;
-    const pedal = pedals[first];
-    return pedal === undefined ? [] : [{ pedal, standing: standingOf(first), members: indices }];
-  });
+  const all = pedals.map((pedal, index) => ({ pedal, index, standing: standings?.[index] ?? nowhere }));
+  return groupBy(all, ({ pedal, standing }) => needsOf(pedal) + standingText(standing)).map((alike) => ({
+    pedal: alike[0].pedal,
+    standing: alike[0].standing,
+    members: alike.map(({ index }) => index),
+  }));
 }
 
 function standingText({ place, exposed, kept }: Standing): string {

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { Words } from '../../domain/finding.js';
 import type { Pending } from './sorted-faults.js';
 
@@ -12,15 +13,12 @@ const mostLookedAt = 2_000;
  * things, say the same but for what they quote, and are mended in the same way.
  */
 export function causesOf(faults: readonly Pending[]): readonly Cause[] {
-  const causes = new Map<string, { readonly first: Pending; readonly words: Words; readonly alike: Pending[] }>();
-  for (const fault of faults.slice(0, mostLookedAt)) {
-    const words = fault.words();
-    const key = causeOf(fault, words);
-    const cause = causes.get(key);
-    if (cause === undefined) causes.set(key, { first: fault, words, alike: [] });
-    else cause.alike.push(fault);
-  }
-  return [...causes.values()];
+  const told = faults.slice(0, mostLookedAt).map((fault) => ({ fault, words: fault.words() }));
+  return groupBy(told, ({ fault, words }) => causeOf(fault, words)).map(([{ fault, words }, ...alike]) => ({
+    first: fault,
+    words,
+    alike: alike.map((other) => other.fault),
+  }));
 }
 
 function causeOf({ sheet, path }: Pending, { message, remedy }: Words): string {

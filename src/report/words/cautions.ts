@@ -1,4 +1,4 @@
-import type { Polarity } from '../../domain/pedal.js';
+import { groupBy } from '../../domain/group-by.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { everyFeed, feedMillivolts, isInletFeed, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
@@ -198,25 +198,17 @@ function joins(inventory: Inventory, feeds: readonly Feed[]): string[] {
 
 /** What the same leads do to the polarity of several pedals is said once. */
 function reversers(inventory: Inventory, feeds: readonly Feed[]): string[] {
-  const turned = new Map<
-    string,
-    { readonly leads: readonly string[]; readonly polarity: Polarity; pedals: string[] }
-  >();
-  for (const feed of feeds) {
-    const leads = leadsOf(feed)
-      .filter((id) => inventory.part(id).reverses)
-      .map(inventory.partName);
-    const { polarity } = feed;
-    if (leads.length === 0 || polarity === null || polarity === 'unknown') continue;
-    const key = JSON.stringify([leads, polarity]);
-    const group = turned.get(key) ?? { leads, polarity, pedals: [] };
-    group.pedals.push(inventory.pedalName(feed.pedal));
-    turned.set(key, group);
-  }
-  return [...turned.values()].map(({ leads, polarity, pedals }) => {
+  const turned = feeds.flatMap((feed) => {
+    const { pedal, polarity } = feed;
+    const leads = leadsOf(feed).filter((id) => inventory.part(id).reverses);
+    return leads.length === 0 || polarity === null || polarity === 'unknown' ? [] : [{ pedal, polarity, leads }];
+  });
+  return groupBy(turned, ({ leads, polarity }) => JSON.stringify([leads, polarity])).map((alike) => {
+    const [{ leads, polarity }] = alike;
+    const pedals = alike.map(({ pedal }) => inventory.pedalName(pedal));
     const several = pedals.length > 1;
     return (
-      `${listText(leads)} ${leads.length === 1 ? 'swaps' : 'swap'} plus and minus on the way to ${listText(pedals)}, ` +
+      `${listText(leads.map(inventory.partName))} ${leads.length === 1 ? 'swaps' : 'swap'} plus and minus on the way to ${listText(pedals)}, ` +
       `which ${several ? 'get' : 'gets'} ${polarityText(polarity)}: mark the lead${several ? 's' : ''}.`
     );
   });

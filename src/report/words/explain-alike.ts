@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Argument } from '../../planning/explain/argument.js';
 
@@ -6,16 +7,13 @@ export type AlikeArguments = { readonly argument: Argument; readonly others: rea
 
 /** Arguments about one pedal each that differ in nothing but its name are told once. */
 export function alikeArguments(all: readonly Argument[]): readonly AlikeArguments[] {
-  const groups = new Map<string, { readonly argument: Argument; readonly others: PedalId[] }>();
-  for (const [at, argument] of all.entries()) {
-    const [pedal, second] = argument.conflict.pedals;
-    const alone = pedal !== undefined && second === undefined;
-    const key = alone ? withoutName(argument) : `${at}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, { argument, others: [] });
-    else if (pedal !== undefined) group.others.push(pedal);
-  }
-  return [...groups.values()];
+  const groups = groupBy(all, (argument, at) =>
+    argument.conflict.pedals.length === 1 ? withoutName(argument) : `${at}`,
+  );
+  return groups.map(([argument, ...others]) => ({
+    argument,
+    others: others.flatMap(({ conflict }) => conflict.pedals),
+  }));
 }
 
 const withoutName = ({ conflict, feeders, refusals, least }: Argument): string =>

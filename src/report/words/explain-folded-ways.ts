@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { Change, WayOut } from '../../planning/explain/way-out.js';
 import type { FactsContext } from './explain-facts.js';
 import { batteryText, changeText, lastingText, outputText, planText } from './explain-ways.js';
@@ -8,14 +9,8 @@ const fewestFolded = 3;
 
 /** Each way out as a text; many supplies to look for, and many pedals to do without, share one. */
 export function wayTexts(told: FactsContext, ways: readonly WayOut[]): readonly string[] {
-  const sorts = new Map<string, [WayOut, ...WayOut[]]>();
-  for (const [at, way] of ways.entries()) {
-    const sort = folds[way.change.kind] === undefined ? `${at}` : way.change.kind;
-    const known = sorts.get(sort);
-    if (known === undefined) sorts.set(sort, [way]);
-    else known.push(way);
-  }
-  return [...sorts.values()].flatMap((alike) => {
+  const sorts = groupBy(ways, ({ change: { kind } }, at) => (folds[kind] === undefined ? `${at}` : kind));
+  return sorts.flatMap((alike) => {
     const fold = folds[alike[0].change.kind];
     if (fold === undefined || alike.length < fewestFolded)
       return alike.map((way) => `${changeText(told, way.change)} ${planText(told, way)}`);

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
@@ -37,14 +38,7 @@ const mostNames = 6;
  * best of those that are worse in the same thing.
  */
 export function elsewhereTexts(told: FactsContext, pedal: PedalId, all: readonly Elsewhere[]): readonly string[] {
-  const sorts = new Map<string, [Elsewhere, ...Elsewhere[]]>();
-  for (const each of all) {
-    const sort = sortOf(told, pedal, each);
-    const known = sorts.get(sort);
-    if (known === undefined) sorts.set(sort, [each]);
-    else known.push(each);
-  }
-  return [...sorts.values()].flatMap((alike) => sortTexts(told, pedal, alike));
+  return groupBy(all, (each) => sortOf(told, pedal, each)).flatMap((alike) => sortTexts(told, pedal, alike));
 }
 
 /** Plans that are worse in the same tier are of one sort; else it is what is said of the place. */

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import { decimalOfThousandths, minorUnits } from '../../domain/quantities.js';
 import type { AskedLabel, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
 import { fieldWords, whereToLook } from './label-places.js';
@@ -10,17 +11,12 @@ type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
 export type LabelGroup = readonly [AskedLabel, ...AskedLabel[]];
 
 /** Labels in groups, in the order of their first ones; all of them decide alike. */
-export function labelGroups(labels: readonly AskedLabel[]): readonly LabelGroup[] {
-  const groups = new Map<string, [AskedLabel, ...AskedLabel[]]>();
-  for (const label of labels) {
-    const { pedal, field, standing } = label;
-    const key = standing === 'assumed' ? `assumed ${field}: ${plannedText(label)}` : `${field} of ${pedal.id}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [label]);
-    else group.push(label);
-  }
-  return [...groups.values()];
-}
+export const labelGroups = (labels: readonly AskedLabel[]): readonly LabelGroup[] =>
+  groupBy(labels, (label) =>
+    label.standing === 'assumed'
+      ? `assumed ${label.field}: ${plannedText(label)}`
+      : `${label.field} of ${label.pedal.id}`,
+  );
 
 /** Of which wiring it is asked, and how much of it nobody has read. */
 export function askedText({ board }: Speech, { of, wiring, labels }: Asked): string {
@@ -79,15 +75,16 @@ function drawTexts({ asWired, samePurchase }: NonNullable<AskedLabel['draw']>): 
 /** What each other reading would change, of whichever pedal it is; readings that change the same are told together. */
 function readingTexts(speech: Speech, wiring: Asked['wiring'], group: LabelGroup): readonly string[] {
   const [{ field, readings }] = group;
-  const told = new Map<string, string[]>();
-  for (const { reads } of readings) {
+  if (readings.length === 0) return ['nothing here has any other'];
+  const told = readings.map(({ reads }) => {
     const outcomes = group.flatMap((label) => label.readings.filter((reading) => reading.reads === reads));
-    const text = outcomeText(speech, wiring, outcomes);
-    told.set(text, [...(told.get(text) ?? []), readText(field, reads)]);
-  }
-  if (told.size === 0) return ['nothing here has any other'];
+    return { reads: readText(field, reads), text: outcomeText(speech, wiring, outcomes) };
+  });
   const one = group.length > 1 ? ' on one of them' : '';
-  return [...told].map(([text, reads]) => `${listText(reads, 'or')}${one}: ${text}`);
+  return groupBy(told, ({ text }) => text).map((alike) => {
+    const reads = alike.map((each) => each.reads);
+    return `${listText(reads, 'or')}${one}: ${alike[0].text}`;
+  });
 }
 
 function outcomeText({ board }: Speech, { score }: Asked['wiring'], outcomes: readonly ReadingOutcome[]): string {

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { AskedLabel, Decides, Reach } from '../../planning/ask/decisive-labels.js';
 import { mostDrawn, openLabels, type OpenLabel } from '../../domain/open-labels.js';
 import type { UnknownField } from '../../domain/pedal.js';
@@ -85,11 +86,11 @@ const assumedLooks = (
     }));
 
 /** Things of which the same is to be read share a line, in the order of the first of each. */
-function together(looks: readonly LookAt[]): readonly LookAt[] {
-  const names = new Map<string, readonly string[]>();
-  for (const look of looks) names.set(look.text, [...(names.get(look.text) ?? []), ...look.names]);
-  return [...names].map(([text, all]) => ({ names: all, text }));
-}
+const together = (looks: readonly LookAt[]): readonly LookAt[] =>
+  groupBy(looks, ({ text }) => text).map((alike) => ({
+    names: alike.flatMap(({ names }) => names),
+    text: alike[0].text,
+  }));
 
 /** A figure by its name; a guess with how far it may be out where that is known. */
 function openText(label: OpenLabel | AskedLabel): string {

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { Board } from '../../domain/board.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
@@ -37,13 +38,15 @@ export const confirmAtHome =
 /** What was assumed or guessed; pedals with the same assumptions share a remark. */
 export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds' | 'inlets'>): readonly Remark[] {
   const { board, inventory } = speech;
-  const groups = new Map<string, string[]>();
-  for (const entry of confirmEntries(board, inventory, everyFeed(wiring))) {
-    const text = assumedText(entry.assumed);
-    const name = 'pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply);
-    if (text !== '') groups.set(text, [...(groups.get(text) ?? []), name]);
-  }
-  const assumed = [...groups].map(([text, names]) => plainly(`Assumed: ${text}. Look at ${listText(names)}.`));
+  const texts = confirmEntries(board, inventory, everyFeed(wiring))
+    .map((entry) => ({
+      text: assumedText(entry.assumed),
+      name: 'pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply),
+    }))
+    .filter(({ text }) => text !== '');
+  const assumed = groupBy(texts, ({ text }) => text).map((alike) =>
+    plainly(`Assumed: ${alike[0].text}. Look at ${listText(alike.map(({ name }) => name))}.`),
+  );
   const guesses = board.pedals.filter(({ figure }) => figure === 'guess').map((pedal) => guessRemark(speech, pedal));
   return [...unknownRemarks(speech), ...assumed, ...guesses];
 }

@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { Part } from '../../domain/part.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
@@ -104,16 +105,7 @@ function outputsEntry({ inventory }: Speech, sort: readonly [WantedOutputs, ...W
 }
 
 /** Outputs that differ in nothing but their rating, in the order of the first of each. */
-function sortsOf(outputs: readonly WantedOutputs[]): readonly (readonly [WantedOutputs, ...WantedOutputs[]])[] {
-  const sorts = new Map<string, [WantedOutputs, ...WantedOutputs[]]>();
-  for (const each of outputs) {
-    const key = sortWords(each).join();
-    const sort = sorts.get(key);
-    if (sort === undefined) sorts.set(key, [each]);
-    else sort.push(each);
-  }
-  return [...sorts.values()];
-}
+const sortsOf = (outputs: readonly WantedOutputs[]) => groupBy(outputs, (each) => sortWords(each).join());
 
 const ratingText = ({ rating }: WantedOutputs): string => `${decimalOfThousandths(rating)} mA or more`;
 
