@@ -1,6 +1,6 @@
 import type { Assumption } from './assumption.js';
 import type { Section } from './section.js';
-import { startingPolicyLines } from './starting-policy.js';
+import { startingBatteries, startingPolicyLines, startingRuntime } from './starting-policy.js';
 import { flowText } from '../text/yaml-text.js';
 
 /** What a new board says beside its pedals. */
@@ -14,7 +14,11 @@ export type BoardHead = {
   readonly noisePrice: number;
   /** The most that may be spent; null when there is no limit. */
   readonly budget: number | null;
+  readonly terms: LastingTerms;
 };
+
+/** The hours that a power bank must last, or a set of batteries; absent where none is used. */
+export type LastingTerms = { readonly runtime?: number; readonly batteries?: number };
 
 /** What a new catalogue says beside its supplies and leads. */
 export type CatalogueHead = { readonly name: string; readonly currency: string };
@@ -26,14 +30,14 @@ export const schemaLines = (kind: 'board' | 'catalogue'): readonly string[] => [
 ];
 
 /** A board without pedals, to which pedals are added. */
-export const newBoard = ({ name, currency, assumption, ...policy }: BoardHead): string =>
+export const newBoard = ({ name, currency, assumption, terms, ...policy }: BoardHead): string =>
   textOf([
     ...schemaLines('board'),
     `board: ${flowText(name)}`,
     `currency: ${currency}`,
     ...assumeSections(assumption).flatMap(({ lines }) => lines),
     '',
-    ...startingPolicyLines.map((line) => withValue(line, policy)),
+    ...startingPolicyLines.map((line) => withValue(line, { ...policy, ...policyOfTerms(terms) })),
     '',
     'pedals:',
   ]);
@@ -53,13 +57,19 @@ export const assumeSections = (assumption: Assumption): readonly Section[] =>
         },
       ];
 
+/** What a policy says of power banks and batteries that must last so long, by its keys. */
+export const policyOfTerms = ({ runtime, batteries }: LastingTerms): Readonly<Record<string, object>> => ({
+  ...(runtime === undefined ? {} : { runtime: { ...startingRuntime, hours: runtime } }),
+  ...(batteries === undefined ? {} : { batteries: { ...startingBatteries, change: batteries } }),
+});
+
 /** A line of the policy with the value that was told, where one was: it stands in a comment until then. */
-function withValue(line: string, policy: Readonly<Record<string, number | null>>): string {
-  const key = /^ {2}(?:# )?(\w+): \S+ *(?=#)/.exec(line);
+function withValue(line: string, policy: Readonly<Record<string, number | object | null>>): string {
+  const key = /^ {2}(?:# )?(\w+): (?:\{[^}]*\}|\S+) *(?=#)/.exec(line);
   const value = policy[key?.[1] ?? ''] ?? null;
   return key === null || value === null
     ? line
-    : `${`  ${key[1] ?? ''}: ${value}`.padEnd(key[0].length)}${line.slice(key[0].length)}`;
+    : `${`  ${key[1] ?? ''}: ${flowText(value)}`.padEnd(key[0].length)}${line.slice(key[0].length)}`;
 }
 
 /** A catalogue without supplies and leads, to which they are added. */

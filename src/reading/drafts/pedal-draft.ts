@@ -33,17 +33,25 @@ export const openWords: Readonly<Record<UnknownField, string>> = {
 };
 
 /** The pedal as an entry of a board. What was not told is `unknown` there, unless the board may assume it. */
-export const pedalEntry = (draft: PedalDraft, assumption: Assumption): DraftEntry => ({
-  name: draft.line.name,
-  fields: [
-    { key: 'name', value: draft.line.name },
-    ...inletFields(draft, assumption),
-    told('volts', draft.line.volts),
-    ...drawFields(draft),
-    ...traitFields(draft),
-  ],
-  missing: [],
-});
+export function pedalEntry(draft: PedalDraft, assumption: Assumption): DraftEntry {
+  const { name, volts, adapter, battery } = draft.line;
+  const figures = [...inletFields(draft, assumption), told('volts', volts), ...drawFields(draft)];
+  return {
+    name,
+    fields: [
+      { key: 'name', value: name },
+      ...(isOnOwnAdapterAlone(draft) ? figures.filter(({ value }) => value !== 'unknown') : figures),
+      ...traitFields(draft),
+      ...(adapter === undefined ? [] : [{ key: 'adapter', value: adapter }]),
+      ...(battery === undefined ? [] : [{ key: 'battery', value: battery }]),
+    ],
+    missing: [],
+  };
+}
+
+/** Whether nothing but the adapter that it came with is to feed it, so that it is all the same what was not told. */
+export const isOnOwnAdapterAlone = ({ line: { adapter, volts, draw } }: Pick<PedalDraft, 'line'>): boolean =>
+  adapter !== undefined && (volts === undefined || draw === undefined);
 
 const told = (key: UnknownField, value: unknown): Field =>
   value === undefined ? { key, value: 'unknown', remark: lookFor[key] } : { key, value };
@@ -62,11 +70,14 @@ function inletFields({ line, kind }: PedalDraft, assumption: Assumption): readon
   ];
 }
 
-function drawFields({ line: { draw, figure, startup }, kind }: PedalDraft): readonly Field[] {
+function drawFields({ line, kind }: PedalDraft): readonly Field[] {
+  const { draw, figure, startup } = line;
   const remark = draw?.workings === undefined || draw.workings === null ? undefined : `from ${draw.workings}`;
   return [
     { ...told('milliamps', draw?.milliamps), ...(draw === undefined ? {} : { remark }) },
-    ...(draw === undefined && kind !== null ? [{ key: 'circuit', value: kind.key }] : []),
+    ...(draw === undefined && kind !== null && !isOnOwnAdapterAlone({ line })
+      ? [{ key: 'circuit', value: kind.key }]
+      : []),
     ...(draw !== undefined && figure !== undefined ? [{ key: 'figure', value: figure }] : []),
     ...(startup === undefined ? [] : [{ key: 'startup', value: startup }]),
   ];
@@ -82,6 +93,7 @@ function traitFields({ line, kind }: PedalDraft): readonly Field[] {
 
 /** What a board would have to assume of the pedal: what was not told. */
 export function missesOf({ line, kind }: PedalDraft): readonly (keyof Assumption)[] {
+  if (isOnOwnAdapterAlone({ line })) return [];
   const isMissing: Readonly<Record<keyof Assumption, boolean>> = {
     power: line.power === undefined && line.polarity === undefined,
     polarity: line.polarity === undefined && line.power !== 'AC',

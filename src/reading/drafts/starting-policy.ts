@@ -17,8 +17,16 @@ export const startingPolicyLines: readonly string[] = [
   '  # sockets: 4                  # mains sockets at hand',
   '  # budget: 150                 # the most that may be spent',
   '  # bricks: 2                   # the most supplies in use',
+  '  # runtime: {hours: 4, usable: 0.8}    # hours a power bank must last; the share of its watt-hours that arrives',
+  '  # batteries: {change: 8, pay: 100}    # hours a set must last; hours of playing whose sets are paid for',
 ];
 
 /** The same as data. */
 export const startingPolicy = (): unknown =>
   (parse(startingPolicyLines.join('\n')) as { readonly policy: unknown }).policy;
+
+/** What a board says that has power banks: how long they must last, and the share of their watt-hours that arrives. */
+export const startingRuntime = { hours: 4, usable: 0.8 } as const;
+
+/** What a board says that has batteries: how long a set must last, and the hours of playing whose sets are paid for. */
+export const startingBatteries = { change: 8, pay: 100 } as const;

@@ -28,6 +28,8 @@ export type SupplyDraft = {
   /** Null for what is owned. */
   readonly price: number | null;
   readonly mains: LabelMains | null;
+  /** Of a power bank, in watt-hours; null of what stands on mains. */
+  readonly charge: number | null;
   readonly regulated: boolean | null;
   readonly total: LabelTotal | null;
   readonly banks: readonly BankDraft[];
@@ -59,12 +61,13 @@ function missingOf({ banks, regulated }: SupplyDraft): readonly Wanted[] {
 
 /** The supply as an entry of a catalogue: left out while something about it is missing. */
 export function supplyEntry(draft: SupplyDraft): DraftEntry {
-  const { name, price, mains, regulated, total, banks } = draft;
+  const { name, price, mains, charge, regulated, total, banks } = draft;
   const missing = missingOf(draft);
   const fields: readonly (Field | false)[] = [
     { key: 'name', value: name },
     price !== null && { key: 'price', value: price },
     mains !== null && { key: 'mains', value: mains },
+    charge !== null && { key: 'charge', value: { wattHours: charge } },
     (regulated !== null || missing.includes('regulated')) && { key: 'regulated', value: regulated },
     total !== null && { key: 'total', value: total },
     { key: 'banks', value: banks.map((bank) => bankData(bank, regulated === false)), remark: banksRemark(draft) },
@@ -76,12 +79,12 @@ export function supplyEntry(draft: SupplyDraft): DraftEntry {
   };
 }
 
-function banksRemark({ banks, mains }: SupplyDraft): string | undefined {
+function banksRemark({ banks, mains, charge }: SupplyDraft): string | undefined {
   const remarks = [
     ...(banks.some(({ isolated }) => isolated === null)
       ? ['not known whether isolated: counted as not, the careful assumption']
       : []),
-    ...(mains === null ? ['mains volts not known: refused where a board states its own'] : []),
+    ...(mains === null && charge === null ? ['mains volts not known: refused where a board states its own'] : []),
   ];
   return remarks.length === 0 ? undefined : remarks.join('; ');
 }

@@ -3,22 +3,25 @@ import { quoted } from '../../domain/shown-text.js';
 import { idFromName } from '../resolve/resolve-id.js';
 import { longestText } from '../schema/schema-fields.js';
 import { typedDraw, typedVolts, type LabelDraw, type LabelVolts } from './label-figures.js';
+import { readOwnSources, withVoltsOfBlock, type OwnSources } from './own-sources.js';
 import { splitName } from './pedal-name.js';
 import { tokensOf, type PedalToken } from './pedal-tokens.js';
 import { knownWords, type SaidByWord } from './pedal-words.js';
+import { sourceWords } from './source-words.js';
 
 /** What a line says of a pedal; a key that is not there was not said. */
-export type PedalLine = SaidByWord & {
-  /** Empty where there is none. */
-  readonly name: string;
-  readonly volts?: LabelVolts;
-  readonly draw?: LabelDraw;
-  readonly inlet?: string;
-  /** In milliamps. */
-  readonly startup?: number;
-  /** What was read in a way that may not have been meant, and is safe. */
-  readonly notes: readonly string[];
-};
+export type PedalLine = SaidByWord &
+  OwnSources & {
+    /** Empty where there is none. */
+    readonly name: string;
+    readonly volts?: LabelVolts;
+    readonly draw?: LabelDraw;
+    readonly inlet?: string;
+    /** In milliamps. */
+    readonly startup?: number;
+    /** What was read in a way that may not have been meant, and is safe. */
+    readonly notes: readonly string[];
+  };
 
 export type TypedLine =
   | { readonly kind: 'line'; readonly line: PedalLine }
@@ -32,7 +35,8 @@ export type TypedLine =
  */
 export function typedLine(text: string, named: boolean): TypedLine {
   const all = tokensOf(text.trim());
-  const { name, tokens } = named ? splitName(text.trim(), all) : { name: '', tokens: all };
+  const { name, tokens: stated } = named ? splitName(text.trim(), all) : { name: '', tokens: all };
+  const tokens = withVoltsOfBlock(stated);
   const faults: string[] = [...(named ? nameFaults(name) : []), ...tokens.flatMap(notUnderstood)];
   const voltage = readVolts(tokens, faults);
   const said: SaidByWord = { ...voltage, ...readWords(tokens, voltage, faults) };
@@ -44,7 +48,11 @@ export function typedLine(text: string, named: boolean): TypedLine {
     ...readDraw(tokens, volts, faults),
     ...readInlet(tokens),
     ...readStartup(tokens, faults),
-    notes: isSilent && tokens.some(({ kind }) => kind === 'dash') ? [dashNote] : [],
+    ...readOwnSources(tokens, faults),
+    notes: [
+      ...(isSilent && tokens.some(({ kind }) => kind === 'dash') ? [dashNote] : []),
+      ...(tokens.length > stated.length ? [blockNote] : []),
+    ],
   };
   if (line.power === 'AC' && line.polarity !== undefined)
     faults.push('AC has no polarity: leave one of the two out, as the label has it.');
@@ -52,6 +60,8 @@ export function typedLine(text: string, named: boolean): TypedLine {
 }
 
 const dashNote = 'A dash says nothing of the polarity: write neg for minus on the pin, pos for plus.';
+
+const blockNote = 'The block is taken to be its battery, and 9 V what it wants at its inlet, too.';
 
 function nameFaults(name: string): readonly string[] {
   if (name.length > longestText) return [`At most ${longestText} characters for the name.`];
@@ -61,7 +71,8 @@ function nameFaults(name: string): readonly string[] {
 function notUnderstood({ kind, text }: PedalToken): readonly string[] {
   if (kind !== 'word') return [];
   const near =
-    didYouMean(text, knownWords) ?? 'Say it such as 9 V, 300 mA, neg (minus on the pin), pos (plus), digital.';
+    didYouMean(text, [...knownWords, ...sourceWords]) ??
+    'Say it such as 9 V, 300 mA, neg (minus on the pin), pos (plus), digital.';
   return [`${quoted(text)} is not understood. ${near}`];
 }
 

@@ -19,8 +19,8 @@ export function splitName(
   return { name: text.slice(0, tokens[length - 1]?.end ?? 0), tokens: tokens.slice(length) };
 }
 
-/** ".5A" is meant as a figure, though not understood. */
+/** ".5A" is meant as a figure, though not understood. What may be a word of a name as well is none. */
 const isFigure = ({ kind, text }: PedalToken): boolean =>
-  kind === 'word' ? /^[.+-]\d/.test(text) : kind !== 'said' && kind !== 'number';
+  kind === 'word' ? /^[.+-]\d/.test(text) : !['said', 'number', 'adapter', 'battery'].includes(kind);
 
 const isBeforeComma = (text: string, { end }: PedalToken): boolean => /^\s*,/.test(text.slice(end));

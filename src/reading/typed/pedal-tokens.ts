@@ -1,8 +1,11 @@
+import { adapterShape, batteryShape } from './source-words.js';
 import { wordsAt, type SaidByWord } from './pedal-words.js';
 
 /** A piece of a line about a pedal. */
 export type PedalToken = { readonly text: string; readonly end: number } & (
   | { readonly kind: 'volts' | 'draw' | 'startup' | 'inlet' }
+  /** What the pedal has of its own to stand on. */
+  | { readonly kind: 'adapter' | 'battery' }
   /** Without a unit. */
   | { readonly kind: 'number' }
   | { readonly kind: 'said'; readonly said: SaidByWord }
@@ -21,6 +24,9 @@ const figure = String.raw`${number}\s*(?:mA|A|W|VA|milliamps?|amps?|watts?)`;
 const shapes = [
   ['startup', String.raw`start-?up\s+(?:${figure}|[^\s,;]+)`],
   ['inlet', String.raw`inlet\s+[^\s,;]+|(?:barrel|jack)-[^\s,;]+`],
+  ['adapter', adapterShape],
+  // A nine-volt block begins as volts do.
+  ['battery', batteryShape],
   ['volts', String.raw`(?:${oneVoltage}${between})*${number}\s*V(?:DC|AC|olts?)?(?![\p{L}\p{N}])`],
   ['draw', String.raw`${figure}(?![\p{L}\p{N}])`],
   // Between slashes stand volts, whether they have their unit or not.

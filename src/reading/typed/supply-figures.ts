@@ -15,6 +15,21 @@ export function typedMains(text: string): Typed<LabelMains> {
   return picked(typed, ({ volts }) => (typeof volts === 'number' || 'from' in volts ? volts : null), remedy);
 }
 
+/** What a supply stands on: mains, or the watt-hours of a power bank. */
+export type LabelInput = { readonly mains: LabelMains } | { readonly wattHours: number };
+
+/** Reads mains volts, or "74 Wh" of a power bank. */
+export function typedInput(text: string): Typed<LabelInput> {
+  const wattHours = /Wh\s*$/i.test(text) ? Number(plainNumber(text, 'Wh')) : null;
+  if (wattHours === null)
+    return picked(
+      typedMains(text),
+      (mains) => ({ mains }),
+      'Write 230 V or 100-240 V as it stands at INPUT, of a power bank 74 Wh, or ?.',
+    );
+  return wattHours > 0 ? said({ wattHours }) : unclear('Write the watt-hours such as 74 Wh.');
+}
+
 /** What one output gives at most. */
 export type LabelSetting = {
   readonly volts: number;

@@ -3,7 +3,7 @@ import type { Polarity } from '../../domain/pedal.js';
 import type { BankDraft, SupplyDraft } from '../drafts/supply-draft.js';
 import { idFromName } from '../resolve/resolve-id.js';
 import { typedDraw, typedVoltage, typedVolts } from './label-figures.js';
-import { typedMains, typedTotal } from './supply-figures.js';
+import { typedInput, typedMains, typedTotal } from './supply-figures.js';
 
 /** A supply as it was typed on one line. */
 export type SupplyLine =
@@ -27,6 +27,8 @@ type Said = {
   openCircuitVolts?: number;
   total?: SupplyDraft['total'];
   mains?: SupplyDraft['mains'];
+  /** Of a power bank, in watt-hours. */
+  charge?: number;
 };
 
 type Bank = Pick<BankDraft, 'outputs' | 'isolated' | 'power'> & {
@@ -48,9 +50,9 @@ const bankShape = new RegExp(
 export function supplyLine(text: string): SupplyLine {
   const faults: string[] = [];
   const banks: Bank[] = [];
-  const said: Said = {};
+  const { rest, said } = chargeIn(text, faults);
   let name = '';
-  for (const [at, piece] of text.split(/;|,(?!\d)/).entries()) {
+  for (const [at, piece] of rest.split(/;|,(?!\d)/).entries()) {
     const groups = bankShape.exec(piece.trim())?.groups;
     if (groups === undefined && at === 0) name = piece.trim();
     if (groups === undefined) {
@@ -66,6 +68,16 @@ export function supplyLine(text: string): SupplyLine {
   if (idFromName(name) === null) faults.push('Begin with what it is called, such as old box 6 isolated 9v 150.');
   if (banks.length === 0) faults.push('Write the volts and the most current of an output, such as 9v 500.');
   return faults.length > 0 ? { kind: 'unclear', faults } : { kind: 'supply', ...draftOf(name, banks, said) };
+}
+
+/** What a power bank holds may stand anywhere: no other figure is in watt-hours. */
+function chargeIn(text: string, faults: string[]): { readonly rest: string; readonly said: Said } {
+  const held = /(?<![\d.,])\d+(?:[.,]\d+)?\s*Wh\b/i.exec(text)?.[0];
+  if (held === undefined) return { rest: text, said: {} };
+  const read = typedInput(held);
+  const charge = read.kind === 'said' && 'wattHours' in read.value ? read.value.wattHours : null;
+  if (charge === null) faults.push(`${quoted(held)}: write the watt-hours such as 74 Wh.`);
+  return { rest: text.replace(held, ' '), said: charge === null ? {} : { charge } };
 }
 
 const notUnderstood = (text: string): string =>
@@ -153,7 +165,8 @@ function draftOf(
   banks: readonly Bank[],
   said: Said,
 ): { readonly draft: SupplyDraft; readonly taken: readonly TakenAs[] } {
-  const { polarity, plug = 'barrel-2.1', regulated, openCircuitVolts = null, total = null, mains = null } = said;
+  const { polarity, plug = 'barrel-2.1', regulated, openCircuitVolts = null, total = null } = said;
+  const { mains = null, charge = null } = said;
   const hasDirect = banks.some(({ power }) => power === 'DC');
   const taken: readonly (TakenAs | false)[] = [
     hasDirect && polarity === undefined && 'polarity',
@@ -161,7 +174,7 @@ function draftOf(
     hasDirect && regulated === undefined && 'regulated',
   ];
   const draft: SupplyDraft = {
-    ...{ name, price: null, mains, total, regulated: hasDirect ? (regulated ?? true) : null },
+    ...{ name, price: null, mains, charge, total, regulated: hasDirect ? (regulated ?? true) : null },
     banks: banks.map(({ settings, power, ...bank }) => ({
       ...bank,
       ...{ power, plug, polarity: power === 'AC' ? null : (polarity ?? 'centre-negative') },

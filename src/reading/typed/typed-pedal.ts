@@ -17,7 +17,9 @@ export type TypedPedal =
 export function typedPedal(text: string, id: string): TypedPedal {
   const typed = typedLine(text, false);
   if (typed.kind === 'unclear') return typed;
-  const { volts, draw, ...said } = typed.line;
+  const { volts, draw, adapter, battery, ...said } = typed.line;
+  if (adapter !== undefined || battery !== undefined)
+    return { kind: 'unclear', faults: ['this asks for an output: leave out its own adapter and its batteries.'] };
   if (volts !== undefined && draw !== undefined)
     return { kind: 'pedal', pedal: pedalOf(id, said, { volts, milliamps: draw.milliamps }) };
   return {

@@ -1,5 +1,5 @@
 import { listed } from '../../domain/shown-text.js';
-import { openWords, type PedalDraft } from '../../reading/drafts/pedal-draft.js';
+import { isOnOwnAdapterAlone, openWords, type PedalDraft } from '../../reading/drafts/pedal-draft.js';
 import type { LabelVolts } from '../../reading/typed/label-figures.js';
 
 /** What was understood of a pedal, and what is not known of it, so that a slip is seen at once. */
@@ -14,7 +14,7 @@ export function readBack(draft: PedalDraft): string {
 
 /** What was understood of a pedal of that name. */
 export function toldOf(name: string, draft: PedalDraft): string {
-  const told = [...figures(draft), ...traits(draft)];
+  const told = [...figures(draft), ...traits(draft), ...ownSources(draft)];
   return told.length === 0 ? `${name}.` : `${name}: ${told.join(', ')}.`;
 }
 
@@ -31,7 +31,9 @@ function figures({ line: { volts, draw, power, polarity, inlet, ground, startup 
   ].filter((words) => typeof words === 'string');
 }
 
-function stillOpen({ line: { volts, draw, power, polarity }, kind }: PedalDraft): readonly string[] {
+function stillOpen({ line, kind }: PedalDraft): readonly string[] {
+  if (isOnOwnAdapterAlone({ line })) return [];
+  const { volts, draw, power, polarity } = line;
   return [
     volts === undefined && openWords.volts,
     draw === undefined && `${openWords.milliamps} (planned with ${kind?.planningMilliamps ?? 0} mA, as a guess)`,
@@ -48,6 +50,15 @@ function traits({ line, kind }: PedalDraft): readonly string[] {
     ...trait('digital', 'digital'),
     ...trait('highGain', 'high gain'),
     ...(line.alone === true ? ['alone on an output'] : []),
+  ];
+}
+
+/** "its own adapter for 100 to 240 V mains", "takes 6 × AA". */
+function ownSources({ line: { adapter, battery } }: PedalDraft): readonly string[] {
+  const mains = adapter?.mains === undefined ? '' : ` for ${voltsText(adapter.mains)} V mains`;
+  return [
+    ...(adapter === undefined ? [] : [`keeps its own adapter${mains}`]),
+    ...(battery === undefined ? [] : [`takes ${battery.count} × ${battery.type}`]),
   ];
 }
 

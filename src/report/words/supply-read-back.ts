@@ -4,14 +4,15 @@ import { countText, listText } from './words.js';
 
 /** What a supply was understood as, a line each, and what was taken without being said. */
 export function supplyReadBack(
-  { name, banks, total, mains, regulated }: SupplyDraft,
+  { name, banks, total, mains, charge, regulated }: SupplyDraft,
   taken: readonly TakenAs[],
 ): string {
   const together = total === null ? [] : [`${'watts' in total ? `${total.watts} W` : `${total.milliamps} mA`} in all`];
   const takes =
     mains === null ? [] : [`mains of ${typeof mains === 'number' ? mains : `${mains.from} to ${mains.to}`} V`];
+  const holds = charge === null ? [] : [`a power bank of ${charge} Wh`];
   const unregulated = regulated === false ? ['not regulated'] : [];
-  const read = `${name}: ${[...banks.map(bankText), ...together, ...takes, ...unregulated].join(', ')}.`;
+  const read = `${name}: ${[...banks.map(bankText), ...together, ...takes, ...holds, ...unregulated].join(', ')}.`;
   if (taken.length === 0) return read;
   const each = taken.map((one) => `${takenWords[one].as} (${takenWords[one].otherwise})`);
   return `${read}\nTaken as most have it, until its label says otherwise: ${listText(each)}.`;

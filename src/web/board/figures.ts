@@ -3,7 +3,7 @@ import type { Data, StatedPedal } from '../document/board-data.js';
 
 /** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
 export function figuresOf({ stated }: StatedPedal): readonly string[] {
-  const { volts, milliamps, polarity, power, ground } = stated;
+  const { volts, milliamps, polarity, power, ground, adapter, battery } = stated;
   return [
     voltsText(volts),
     power === 'AC' && 'AC',
@@ -14,6 +14,8 @@ export function figuresOf({ stated }: StatedPedal): readonly string[] {
     stated['digital'] === true && 'digital',
     stated['highGain'] === true && 'high gain',
     stated['alone'] === true && 'alone on an output',
+    adapter !== undefined && 'its own adapter',
+    batteryText(battery),
     stated['later'] === true && 'bought later',
   ].filter((text) => typeof text === 'string');
 }
@@ -32,4 +34,10 @@ function drawText(milliamps: unknown): string | false {
   return Object.entries(milliamps)
     .map(([volts, draw]) => `${String(draw)} mA at ${volts} V`)
     .join(', ');
+}
+
+function batteryText(battery: unknown): string | false {
+  if (typeof battery !== 'object' || battery === null) return false;
+  const { type, count } = battery as Data;
+  return `${String(count)} × ${String(type)}`;
 }

@@ -4,5 +4,10 @@ export const lineWords: readonly { readonly examples: readonly string[]; readonl
   { examples: ['300 mA', '0.3 A', '2.7 W'], says: 'what it draws; behind its volts, 300 alone is milliamps' },
   { examples: ['neg', 'pos', 'AC'], says: 'minus or plus on the pin, or alternating current' },
   { examples: ['digital', 'high gain'], says: 'whom one hears whine, and who hears it' },
+  {
+    examples: ['own adapter', 'own adapter 100-240v'],
+    says: 'that it keeps the adapter it came with, and for which mains',
+  },
+  { examples: ['9v block', '6xAA'], says: 'the batteries that it can run on' },
   { examples: ['positive ground', 'alone'], says: 'that it wants an output of its own' },
 ];

@@ -63,6 +63,7 @@ const emptyBoard = newBoard({
   mains: null,
   noisePrice: 20,
   budget: null,
+  terms: {},
 });
 
 /** What a document is without anything but its files; also of those that were kept by a page that did not know it yet. */

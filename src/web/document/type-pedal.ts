@@ -1,6 +1,6 @@
 import { circuitKinds, type CircuitKind } from '../../domain/circuit-kinds.js';
 import { withEntries } from '../../reading/drafts/add-to-list.js';
-import { pedalEntry, type PedalDraft } from '../../reading/drafts/pedal-draft.js';
+import { isOnOwnAdapterAlone, pedalEntry, type PedalDraft } from '../../reading/drafts/pedal-draft.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../reading/typed/kind-by-name.js';
 import { typedLine } from '../../reading/typed/pedal-line.js';
@@ -26,9 +26,11 @@ export function readLine(line: string, boardText: string): ReadLine {
 }
 
 /** What no word of the name tells counts as what draws and disturbs most, until somebody says what it is. */
-const kindOf = ({ name, digital, draw }: PedalDraft['line']): CircuitKind | null =>
-  kindByName(name, digital) ??
-  (draw === undefined ? (circuitKinds.find(({ key }) => key === 'other-digital') ?? null) : null);
+const kindOf = (line: PedalDraft['line']): CircuitKind | null =>
+  kindByName(line.name, line.digital) ??
+  (line.draw === undefined && !isOnOwnAdapterAlone({ line })
+    ? (circuitKinds.find(({ key }) => key === 'other-digital') ?? null)
+    : null);
 
 /** The document with the pedal on its line entered; the same where the line is none. */
 export function withLineEntered(document: PageDocument): PageDocument {

@@ -1,8 +1,9 @@
 import { isWhole } from '../../../reading/drafts/entry.js';
 import { dataOf } from '../../../reading/drafts/fields.js';
-import type { BoardHead } from '../../../reading/drafts/new-files.js';
-import { idOf, nothingOwned, type OwnedDraft } from '../../../reading/drafts/owned-draft.js';
+import type { LastingTerms } from '../../../reading/drafts/new-files.js';
+import { idOf, nothingOwned, type OwnedDraft, type OwnedThing } from '../../../reading/drafts/owned-draft.js';
 import { isNeeded, isUnread, missesOf, valuesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { startingBatteries, startingRuntime } from '../../../reading/drafts/starting-policy.js';
 import { sourcesOf } from '../../../reading/drafts/sources.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import type { Asker } from './asker.js';
@@ -10,12 +11,13 @@ import type { KnownBoard } from './known-board.js';
 import { pedalHelp, type Signs } from './label-help.js';
 import { askOwned } from './owned-talk.js';
 import { askOpen, askPedals } from './pedal-talk.js';
-import { askAssumption, askPolicy, startingHead } from './policy-talk.js';
+import { askAssumption, askHours, askPolicy, startingHead, type ToldHead } from './policy-talk.js';
 import { askWiring, type Pluggable, type WiredDraft } from './wiring-talk.js';
 
 /** What was told of a board so far. */
 export type ToldBoard = {
-  readonly head: Omit<BoardHead, 'name'>;
+  readonly head: ToldHead;
+  readonly terms: LastingTerms;
   readonly pedals: readonly PedalDraft[];
   /** What has become known of pedals that were in the file, by their places there. */
   readonly read: readonly { readonly index: number; readonly values: Readonly<Record<string, unknown>> }[];
@@ -31,7 +33,7 @@ export async function talkAboutBoard(
   note: (told: ToldBoard) => void,
 ): Promise<void> {
   const head = { ...startingHead, assumption: known.assumption ?? {} };
-  let told: ToldBoard = { head, pedals: [], read: [], owned: nothingOwned, wiring: [] };
+  let told: ToldBoard = { head, terms: {}, pedals: [], read: [], owned: nothingOwned, wiring: [] };
   const add = (more: Partial<ToldBoard>): void => note((told = { ...told, ...more }));
   add({});
   asker.say(pedalHelp(signs));
@@ -43,7 +45,13 @@ export async function talkAboutBoard(
   if (known.assumption === null)
     add({ head: { ...head, assumption: await askAssumption(asker, missesIn(known, told)) } });
   if (known.isNew) await askPolicy(asker, told.pedals, told.head, (policy) => add({ head: policy }));
-  const owned = known.owned ?? ownedOf(await askOwned(asker, signs, (draft) => add({ owned: draft })));
+  const takesBatteries = known.takesBatteries || takesAny(told);
+  if (takesBatteries && !known.terms.batteries)
+    add({ terms: { batteries: await askHours(asker, 'a set of batteries', startingBatteries.change) } });
+  const owned =
+    known.owned ?? ownedOf(await askOwned(asker, { signs, takesBatteries }, (draft) => add({ owned: draft })));
+  if (told.owned.supplies.some(isPowerBank) && !known.terms.runtime)
+    add({ terms: { ...told.terms, runtime: await askHours(asker, 'the power bank', startingRuntime.hours) } });
   if (!known.isWired) add({ wiring: await askWiring(asker, [...known.pluggable, ...pluggable(told)], owned) });
 }
 
@@ -55,6 +63,11 @@ function missesIn({ open }: KnownBoard, { pedals, read }: ToldBoard): ReadonlySe
   });
   return new Set<string>([...pedals.flatMap(missesOf), ...still]);
 }
+
+const takesAny = ({ pedals, read }: ToldBoard): boolean =>
+  pedals.some(({ line }) => line.battery !== undefined) || read.some(({ values }) => 'battery' in values);
+
+const isPowerBank = ({ entry }: OwnedThing): boolean => 'charge' in dataOf(entry.fields);
 
 const pluggable = ({ pedals, head }: ToldBoard): readonly Pluggable[] =>
   pedals

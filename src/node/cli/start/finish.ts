@@ -3,6 +3,7 @@ import { withAdditions } from '../../../reading/drafts/close-draft.js';
 import { entryLines } from '../../../reading/drafts/entry.js';
 import { withSection } from '../../../reading/drafts/section.js';
 import { withKeys } from '../../../reading/drafts/set-keys.js';
+import { withValue } from '../../../reading/drafts/set-value.js';
 import { flowText } from '../../../reading/text/yaml-text.js';
 import { readText } from '../../disk/file-text.js';
 import { writeWhole } from '../../disk/write-file.js';
@@ -16,8 +17,8 @@ export type Target = { readonly path: string | undefined; readonly kind: InputKi
 
 /** Writes what a conversation has brought. Nothing of it is lost: what cannot be written is printed. */
 export async function finish(told: Conversation, { path, kind }: Target): Promise<ExitCode> {
-  const { additions, newFile, read, sections } = told;
-  if (additions.length === 0 && read.length === 0 && sections.length === 0) {
+  const { additions, newFile, read, values, sections } = told;
+  if ([...additions, ...read, ...values, ...sections].length === 0) {
     tell('Nothing was written.');
     return exitCodes.plan;
   }
@@ -26,7 +27,8 @@ export async function finish(told: Conversation, { path, kind }: Target): Promis
   if (result === null) {
     tell(`Nothing can be added to ${path ?? 'this file'} as it is written. This is what was to go into it:`);
     const lines = [
-      ...read.map(({ index, values }) => `# pedal ${index + 1}: ${flowText(values)}`),
+      ...read.map((one) => `# pedal ${one.index + 1}: ${flowText(one.values)}`),
+      ...values.map(({ path: keys, value }) => `# ${keys.join(' ')}: ${flowText(value)}`),
       ...additions.flatMap(({ entry }) => entryLines(entry)),
       ...sections.flatMap(({ lines: section }) => section),
     ];
@@ -40,10 +42,11 @@ export async function finish(told: Conversation, { path, kind }: Target): Promis
 }
 
 /** The text with what has become known of the pedals in it, and with what is new. */
-function withAll(text: string, { read, additions, sections }: Conversation) {
+function withAll(text: string, { read, additions, values, sections }: Conversation) {
   let current: string | null = text;
-  for (const { index, values } of read)
-    current = current === null ? null : withKeys(current, { list: 'pedals', index }, values);
+  for (const one of read)
+    current = current === null ? null : withKeys(current, { list: 'pedals', index: one.index }, one.values);
+  for (const { path, value } of values) current = current === null ? null : withValue(current, path, value);
   const added = current === null ? null : withAdditions(current, additions);
   current = added?.text ?? null;
   for (const section of sections) current = current === null ? null : withSection(current, section);

@@ -1,5 +1,6 @@
 import type { Assumption } from '../../../reading/drafts/assumption.js';
 import { idsIn } from '../../../reading/drafts/ids-in.js';
+import type { LastingTerms } from '../../../reading/drafts/new-files.js';
 import { openPedals, type OpenPedal } from '../../../reading/drafts/open-pedals.js';
 import type { OpenedDraft } from '../../../reading/drafts/opened-draft.js';
 import { sourcesOf, type Source } from '../../../reading/drafts/sources.js';
@@ -19,6 +20,10 @@ export type KnownBoard = {
   /** What is owned, as far as the file describes it; null where nothing is said of it. */
   readonly owned: { readonly sources: readonly Source[]; readonly chains: readonly string[] } | null;
   readonly isWired: boolean;
+  /** Whether a pedal takes batteries. */
+  readonly takesBatteries: boolean;
+  /** Whether it is said how long a power bank must last, or a set of batteries. */
+  readonly terms: Readonly<Record<keyof LastingTerms, boolean>>;
 };
 
 /** What a board file says, or that there is none. Whether it is right is not asked here. */
@@ -32,6 +37,8 @@ export function knownBoard(opened: OpenedDraft): KnownBoard {
     pluggable: listOf(data['pedals']).flatMap(pluggable),
     owned: 'owned' in data || 'gear' in data ? ownedIn(data) : null,
     isWired: 'wiring' in data,
+    takesBatteries: listOf(data['pedals']).some((pedal) => 'battery' in mapOf(pedal)),
+    terms: { runtime: 'runtime' in mapOf(data['policy']), batteries: 'batteries' in mapOf(data['policy']) },
   };
 }
 

@@ -1,7 +1,7 @@
 import { circuitKinds, type CircuitKind } from '../../../domain/circuit-kinds.js';
 import type { UnknownField } from '../../../domain/pedal.js';
 import type { OpenPedal } from '../../../reading/drafts/open-pedals.js';
-import { openWords, valuesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
+import { isOnOwnAdapterAlone, openWords, valuesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import { listed } from '../../../domain/shown-text.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../../reading/typed/kind-by-name.js';
@@ -50,9 +50,10 @@ function clear(typed: ReturnType<typeof typedLine>): PedalLine {
 }
 
 /** The kind that the name tells; asked for only where the draw is not known, which is then planned by it. */
-async function askKind(asker: Asker, { name, draw, digital }: PedalLine): Promise<CircuitKind | null> {
+async function askKind(asker: Asker, line: PedalLine): Promise<CircuitKind | null> {
+  const { name, draw, digital } = line;
   const told = kindByName(name, digital);
-  if (told !== null || draw !== undefined) return told;
+  if (told !== null || draw !== undefined || isOnOwnAdapterAlone({ line })) return told;
   const choices = circuitKinds.map(({ key, label }, at) => ({ value: key, key: String(at + 1), label }));
   const key = await asker.choose(
     `What it draws is not known: what kind of circuit is ${name}? Plans count with what such circuits usually draw.`,

@@ -3,6 +3,10 @@ import type { PedalDraft } from '../../../reading/drafts/pedal-draft.js';
 import type { BoardHead } from '../../../reading/drafts/new-files.js';
 import { typedBudget, type Budget } from '../../../reading/typed/budget.js';
 import { typedVoltage } from '../../../reading/typed/label-figures.js';
+import { plainNumber } from '../../../reading/typed/plain-number.js';
+import { said, unclear, type Clear } from '../../../reading/typed/typed.js';
+import { thousandths } from '../../../domain/quantities.js';
+import { largestHours } from '../../../reading/schema/schema-fields.js';
 import type { Asker } from './asker.js';
 import { askMoney, askSaid, askTyped } from './questions.js';
 
@@ -13,17 +17,20 @@ export const startingHead = {
   budget: null,
   noisePrice: 20,
   mains: null,
-} satisfies Omit<BoardHead, 'name'>;
+} satisfies ToldHead;
+
+/** What is told of a board as a whole. */
+export type ToldHead = Omit<BoardHead, 'name' | 'terms'>;
 
 /** Asks what plans are to keep to, beside what is assumed. `note` is told after each answer. */
 export async function askPolicy(
   asker: Asker,
   pedals: readonly PedalDraft[],
-  begun: Omit<BoardHead, 'name'>,
-  note: (head: Omit<BoardHead, 'name'>) => void,
+  begun: ToldHead,
+  note: (head: ToldHead) => void,
 ): Promise<void> {
   let head = begun;
-  const add = (more: Partial<BoardHead>): void => note((head = { ...head, ...more }));
+  const add = (more: Partial<ToldHead>): void => note((head = { ...head, ...more }));
   const { currency, budget } = await askBudget(asker);
   add({ currency, budget });
   add({ noisePrice: await askNoisePrice(asker, pedals, currency) });
@@ -92,3 +99,23 @@ const askMains = async (asker: Asker): Promise<number | null> =>
     'Which mains volts has the venue, such as 230 V or 120 V? Plans keep to supplies that take them; Enter for any supply.',
     (answer) => typedVoltage(answer, 'Write the volts of the mains, such as 230 V, or nothing.'),
   );
+
+/** Asked once something is there that has to last. Whoever knows no better has a number to begin with. */
+export const askHours = async (
+  asker: Asker,
+  what: 'a set of batteries' | 'the power bank',
+  usual: number,
+): Promise<number> =>
+  askSaid(
+    asker,
+    `How many hours must ${what} last? They are counted by what is known of the draws: an estimate.`,
+    typedHours,
+    { initial: String(usual) },
+  );
+
+function typedHours(answer: string): Clear<number> {
+  const hours = Number(plainNumber(answer, 'h') ?? '0');
+  return hours > 0 && hours <= largestHours && thousandths(hours) !== null
+    ? said(hours)
+    : unclear('Write the hours, such as 4 or 2.5 h.');
+}

@@ -1,5 +1,5 @@
 import type { BankDraft, SupplyDraft } from '../../../reading/drafts/supply-draft.js';
-import { typedMains, typedTotal } from '../../../reading/typed/supply-figures.js';
+import { typedInput, typedTotal } from '../../../reading/typed/supply-figures.js';
 import type { Asker } from './asker.js';
 import { askBank } from './bank-talk.js';
 import type { Signs } from './label-help.js';
@@ -17,7 +17,7 @@ export type AroundSupply = {
 export async function askSupply(asker: Asker, { signs, taken, currency }: AroundSupply): Promise<SupplyDraft> {
   const name = await askName(asker, 'What is the supply called?', taken);
   const price = currency === null ? null : await askMoney(asker, 'What does it cost?', currency);
-  const mains = await askMains(asker);
+  const { mains, charge } = await askInput(asker);
   const banks: BankDraft[] = [];
   const regulated = await askRegulated(asker);
   do banks.push(await askBank(asker, signs, { first: banks.length === 0, unregulated: regulated === false }));
@@ -27,13 +27,18 @@ export async function askSupply(asker: Asker, { signs, taken, currency }: Around
     'What may all its outputs give together? 1800 mA, 18 W, or none where nothing is stated.',
     typedTotal,
   );
-  return { name, price, mains, regulated, total, banks };
+  return { name, price, mains, charge, regulated, total, banks };
 }
 
-async function askMains(asker: Asker): Promise<SupplyDraft['mains']> {
-  const mains = await askTyped(asker, 'Which mains volts does it take (INPUT)? Such as 100-240 V, or ?.', typedMains);
-  if (mains === null) asker.say('Boards that state the mains of their venue will then refuse this supply.');
-  return mains;
+async function askInput(asker: Asker): Promise<Pick<SupplyDraft, 'mains' | 'charge'>> {
+  const question =
+    'Which mains volts does it take (INPUT), such as 100-240 V? Of a power bank its watt-hours, such as 74 Wh. Or ?.';
+  const input = await askTyped(asker, question, typedInput);
+  if (input === null) asker.say('Boards that state the mains of their venue will then refuse this supply.');
+  return {
+    mains: input !== null && 'mains' in input ? input.mains : null,
+    charge: input !== null && 'wattHours' in input ? input.wattHours : null,
+  };
 }
 
 async function askRegulated(asker: Asker): Promise<boolean | null> {

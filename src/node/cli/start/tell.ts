@@ -1,9 +1,16 @@
 import type { Addition } from '../../../reading/drafts/close-draft.js';
 import { idsIn } from '../../../reading/drafts/ids-in.js';
-import { assumeSections, newBoard, newCatalogue, type CatalogueHead } from '../../../reading/drafts/new-files.js';
+import {
+  assumeSections,
+  newBoard,
+  newCatalogue,
+  policyOfTerms,
+  type CatalogueHead,
+} from '../../../reading/drafts/new-files.js';
 import type { OpenedDraft } from '../../../reading/drafts/opened-draft.js';
 import { ownedSections } from '../../../reading/drafts/owned-draft.js';
 import { pedalEntry } from '../../../reading/drafts/pedal-draft.js';
+import type { KeyPath } from '../../../reading/drafts/set-value.js';
 import type { Section } from '../../../reading/drafts/section.js';
 import { listLines } from '../../../reading/text/yaml-text.js';
 import { Cancelled, type Asker } from './asker.js';
@@ -22,6 +29,8 @@ export type Conversation = {
   readonly additions: readonly Addition[];
   /** What has become known of pedals that are in the file, by their places there. */
   readonly read: ToldBoard['read'];
+  /** Values of keys that are there. */
+  readonly values: readonly { readonly path: KeyPath; readonly value: unknown }[];
   /** More keys of the file. */
   readonly sections: readonly Section[];
   /** Whether it was broken off. What was finished before is there. */
@@ -37,11 +46,14 @@ export async function tellBoard(asker: Asker, signs: Signs, opened: OpenedDraft,
   );
   const latest = told.at(-1);
   if (latest === undefined) throw new Error('a conversation was held without a beginning');
-  const { head, pedals, read, owned, wiring } = latest;
+  const { head, terms, pedals, read, owned, wiring } = latest;
   return {
-    newFile: known.isNew ? newBoard({ ...head, name }) : null,
+    newFile: known.isNew ? newBoard({ ...head, terms, name }) : null,
     additions: pedals.map((draft) => ({ list: 'pedals', entry: pedalEntry(draft, head.assumption) })),
     read,
+    values: known.isNew
+      ? []
+      : Object.entries(policyOfTerms(terms)).map(([key, value]) => ({ path: ['policy', key] as const, value })),
     sections: [
       ...(!known.isNew && known.assumption === null ? assumeSections(head.assumption) : []),
       ...ownedSections(owned),
@@ -67,7 +79,7 @@ export async function tellCatalogue(asker: Asker, signs: Signs, opened: OpenedDr
   );
   const head = notes.head();
   const newFile = head === null ? null : newCatalogue(head);
-  return { newFile, additions: notes.entries(), read: [], sections: [], wasStopped };
+  return { newFile, additions: notes.entries(), read: [], values: [], sections: [], wasStopped };
 }
 
 function knownCatalogue(opened: OpenedDraft) {

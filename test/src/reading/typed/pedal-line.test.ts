@@ -108,12 +108,15 @@ describe('what is not clear is asked for, never guessed', () => {
 it('reads the lines that docs/start.md shows', async () => {
   const page = await readFile(join(import.meta.dirname, '../../../../docs/start.md'), 'utf8');
   const lines = [...page.matchAll(/^\| `([^`]+)` +\|/gm)].map(([, line = '']) => read(line));
-  expect(lines).toHaveLength(5);
+  expect(lines).toHaveLength(8);
   expect(lines).toMatchObject([
     { name: 'moth delay', volts: 9, draw: mA(300), ...negative },
     { name: 'Moth delay', volts: 9, draw: mA(300), ...negative, power: 'DC' },
     { volts: { from: 9, to: 18 }, draw: mA(15), polarity: 'centre-positive', highGain: true },
     { volts: [9, 12], draw: { milliamps: 300 }, inlet: 'jack-3.5', alone: true },
     { name: 'ruff tuner', notes: [] },
+    { name: 'wharf station', adapter: { mains: { from: 100, to: 240 } } },
+    { name: 'sedge wah', volts: 9, draw: mA(2), battery: { type: '9V-block', count: 1 } },
+    { name: 'cockle tuner', volts: 9, draw: mA(20), battery: { type: 'AA', count: 6 } },
   ]);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { typedMains, typedSetting, typedTotal } from '../../../../src/reading/typed/supply-figures.js';
+import { typedInput, typedMains, typedSetting, typedTotal } from '../../../../src/reading/typed/supply-figures.js';
 
 describe('the mains that a supply takes', () => {
   it.each([
@@ -17,6 +17,24 @@ describe('the mains that a supply takes', () => {
 
   it.each(['~', '50 Hz', '120/230 V', 'the usual'])('%s is not clear', (text) => {
     expect(typedMains(text)).toMatchObject({ kind: 'unclear' });
+  });
+});
+
+describe('what a supply stands on', () => {
+  it.each([
+    ['100-240 V', { mains: { from: 100, to: 240 } }],
+    ['74 Wh', { wattHours: 74 }],
+    ['19.5Wh', { wattHours: 19.5 }],
+  ])('%s', (text, value) => {
+    expect(typedInput(text)).toEqual({ kind: 'said', value });
+  });
+
+  it.each(['0 Wh', 'many Wh', '20000 mAh', '50 Hz'])('%s is not clear', (text) => {
+    expect(typedInput(text)).toMatchObject({ kind: 'unclear' });
+  });
+
+  it('may be unknown', () => {
+    expect(typedInput('?')).toEqual({ kind: 'unknown' });
   });
 });
 

@@ -31,6 +31,17 @@ test('an adapter has one output; several outputs of which nothing is said are no
   expect(read('Five way 5 x 9v 100').draft.banks).toMatchObject([{ outputs: 5, isolated: null }]);
 });
 
+test('a power bank says its watt-hours, wherever they stand', () => {
+  for (const line of [
+    'Barge 74 Wh 2 isolated 9v 500',
+    'Barge 2 isolated 9v 500, 74wh',
+    'Barge, 2 isolated 9v 500 74Wh',
+  ])
+    expect(read(line).draft, line).toMatchObject({ name: 'Barge', charge: 74, mains: null, banks: [{ outputs: 2 }] });
+  expect(read('Barge 9v 500').draft.charge).toBeNull();
+  expect(supplyLine('Barge 0 Wh 9v 500')).toMatchObject({ kind: 'unclear' });
+});
+
 test('words say what is not as most supplies have it', () => {
   const { draft, taken } = read('Brown 9v 300 pos jack-3.5, unregulated 13.5v');
   expect(draft).toMatchObject({ regulated: false });

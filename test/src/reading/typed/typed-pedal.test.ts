@@ -43,6 +43,8 @@ describe('what is not understood', () => {
     ['9 V, 100 mA, 200 mA', /said twice/],
     ['', /the volts are missing/],
     ['9 V, 50 mA, startup soon', /no current/],
+    ['9 V, 50 mA, own adapter', /leave out its own adapter/],
+    ['9 V, 50 mA, 6xAA', /leave out its own adapter and its batteries/],
   ])('%s', (text, fault) => {
     const typed = typedPedal(text, 'new');
     expect(typed.kind === 'unclear' ? typed.faults.join('\n') : 'it is understood').toMatch(fault);

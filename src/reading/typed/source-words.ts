@@ -1,0 +1,41 @@
+/** Batteries of one type that go in together. */
+export type BatterySet = { readonly type: BatteryType; readonly count: number };
+
+/** By what they are called. */
+const batteryTypes = [
+  { type: '9V-block', pattern: String.raw`9\s*V[\s-]*(?:block|batter(?:y|ies))|block|PP3` },
+  { type: 'AAA', pattern: 'AAA' },
+  { type: 'AA', pattern: 'AA' },
+] as const;
+
+export type BatteryType = (typeof batteryTypes)[number]['type'];
+
+/** The volts that one of the type gives. */
+export const voltsOfBattery = (type: BatteryType): number => (type === '9V-block' ? 9 : 1.5);
+
+const types = batteryTypes.map(({ pattern }) => pattern).join('|');
+const times = String.raw`\s*[x×]\s*`;
+const word = String.raw`batter(?:y|ies)`;
+
+/** "9v block", "6xAA", "AA x 6 batteries", "battery" alone. */
+export const batteryShape = String.raw`(?:${word}\s+)?(?:\d{1,2}(?:${times}|(?=AA)))?(?:${types})(?:${times}\d{1,2})?(?:\s+${word})?(?=[\s,;]|$)|${word}(?=[\s,;]|$)`;
+
+const volts = String.raw`\s*V(?:AC)?`;
+/** "own adapter", "keeps its adapter 100-240 V". The mains have three digits, which no pedal takes. */
+export const adapterShape = String.raw`(?:keeps\s+)?(?:its\s+|own\s+)*adapt[eo]r(?:\s+\d{3}(?:(?:${volts})?\s*(?:-|–|—|to)\s*\d{3})?${volts})?(?=[\s,;]|$)`;
+
+/** Those that a near spelling may stand for. */
+export const sourceWords: readonly string[] = ['own adapter', 'adapter', 'battery', 'block'];
+
+/** The type and how many; null where either is not said. A block is one where nothing else is said. */
+export function batterySet(text: string): BatterySet | null {
+  const plain = text.replaceAll(/[x×]/gi, ' ');
+  for (const { type, pattern } of batteryTypes) {
+    const [found] = new RegExp(String.raw`(?<!\p{L})(?:${pattern})(?!\p{L})`, 'iu').exec(plain) ?? [];
+    if (found === undefined) continue;
+    const counts = plain.replace(found, ' ').match(/\d+/g) ?? [];
+    const [count = type === '9V-block' ? '1' : '0', other = count] = counts;
+    return Number(count) > 0 && Number(count) === Number(other) ? { type, count: Number(count) } : null;
+  }
+  return null;
+}
