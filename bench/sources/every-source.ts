@@ -3,28 +3,41 @@ import type { Pedal } from '../../src/domain/pedal.js';
 import { microampHours } from '../../src/domain/quantities.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { inputsFromText } from '../../src/reading/inputs-from-text.js';
-import { bankOf, factor, onCharge, partOf, settingOf, supplyOf, volts } from '../../test/support/builders.js';
+import {
+  bankOf,
+  factor,
+  fedBy,
+  listed,
+  milliamps,
+  onCharge,
+  partOf,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../test/support/builders.js';
 import { boardFileOf, catalogueFileOf } from '../../test/support/as-files.js';
-import { instance } from '../instances.js';
-import type { Size } from '../sizes.js';
-
-const bankCount = 5;
+import { instance, type InstanceShape } from '../instances.js';
 
 /**
- * The instance of a size and a seed with five power banks in place of as many supplies, and five batteries: pedals of up to 50 mA take
- * one of two types. Read as files are, which makes the batteries of each pedal.
+ * The instance with five power banks and five fed supplies in place of as many others, and five batteries: pedals of up to 50 mA take
+ * one of two types. Where there are so few sockets, money is no limit. Read as files are, which makes the batteries of each pedal.
  */
-export function everySource({ pedals, supplies }: Size, seed: number): { board: Board; catalogue: Catalogue } {
-  const { board, catalogue } = instance({ pedals, supplies: supplies - bankCount, chains: 'all', seed });
+export function everySource(
+  shape: InstanceShape,
+  sockets: number | null = null,
+): { board: Board; catalogue: Catalogue } {
+  const sources = [...banks, ...fed];
+  const { board, catalogue } = instance({ ...shape, supplies: shape.supplies - sources.length });
   const policy = {
     ...board.policy,
+    ...(sockets === null ? {} : { sockets, budget: null }),
     runtime: { hours: factor(3), usable: factor(0.8) },
     batteries: { change: factor(8), pay: factor(50) },
   };
   const asked = { ...board, policy, pedals: board.pedals.map(withBattery) };
   const sold = {
     ...catalogue,
-    supplies: [...catalogue.supplies, ...banks],
+    supplies: [...catalogue.supplies, ...sources],
     parts: [...catalogue.parts, ...batteries],
   };
   const read = inputsFromText(
@@ -45,14 +58,34 @@ function withBattery(pedal: Pedal, at: number): Pedal {
   return { ...pedal, battery: { ...set, of: id } };
 }
 
+const usbA = { plug: 'usb-a', polarity: 'centre-positive' } as const;
+
+/** With outputs of 9 V, or of 5 V, from which converter leads make more. */
 const banks: readonly Supply[] = [
-  { price: 45, outputs: 3, wattHours: 8 },
-  { price: 59, outputs: 4, wattHours: 12 },
-  { price: 79, outputs: 3, wattHours: 20 },
-  { price: 99, outputs: 6, wattHours: 27 },
-  { price: 129, outputs: 8, wattHours: 74 },
-].map(({ price, outputs, wattHours }, at) =>
-  supplyOf(`bank-${at + 1}`, price, [bankOf(outputs, [settingOf(9, 500)])], onCharge(wattHours)),
+  { price: 49, outputs: 2, wattHours: 8, gives: 9 },
+  { price: 89, outputs: 3, wattHours: 27, gives: 9 },
+  { price: 19, outputs: 2, wattHours: 37, gives: 5 },
+  { price: 29, outputs: 3, wattHours: 74, gives: 5 },
+  { price: 39, outputs: 4, wattHours: 99, gives: 5 },
+].map(({ price, outputs, wattHours, gives }, at) => {
+  const bank = gives === 5 ? bankOf(outputs, [settingOf(5, 2400)], usbA) : bankOf(outputs, [settingOf(9, 500)]);
+  return supplyOf(`bank-${at + 1}`, price, [bank], onCharge(wattHours));
+});
+
+/** Two converter leads from 5 V, two boxes for 9 V and one for 12 V. */
+const fed: readonly Supply[] = [
+  { price: 8, outputs: [1, 9, 400], inlet: [5, 900] },
+  { price: 10, outputs: [1, 12, 300], inlet: [5, 900] },
+  { price: 19, outputs: [2, 9, 150], inlet: [9, 350] },
+  { price: 39, outputs: [6, 9, 120], inlet: [9, 800] },
+  { price: 49, outputs: [4, 9, 250], inlet: [12, 1200] },
+].map(({ price, outputs: [outputs = 1, gives = 9, rating = 100], inlet: [takes = 9, draw = 100] }, at) =>
+  supplyOf(
+    `fed-${at + 1}`,
+    price,
+    [bankOf(outputs, [settingOf(gives, rating)])],
+    fedBy({ accepts: listed(takes), microamps: milliamps(draw), ...(takes === 5 ? usbA : {}) }),
+  ),
 );
 
 const batteries = [

@@ -1,8 +1,10 @@
 /**
- * How fast plans are proven with batteries and power banks in the shop, on one core, in processor time:
+ * How fast plans are proven with batteries, power banks and fed supplies in the shop, on one core, in processor time:
  * `npx tsx bench/sources/run.ts [SEEDS]`. Built before with `node .ci/ready.mjs`.
  */
 import { kitOf } from '../../src/domain/kit.js';
+import { everyFeed } from '../../src/domain/plan.js';
+import { chainProfiles } from '../instances.js';
 import { chooseAlone } from '../loadouts-alone.js';
 import { audit } from '../product.js';
 import { medianOf } from '../statistics.js';
@@ -15,14 +17,20 @@ const sizes = [
 ] as const;
 const mostMs = 60_000;
 
+/** As many as pedals, and so few that every source is needed. */
+const socketLimits = [null, 2] as const;
+
 const seeds = Number(process.argv[2] ?? 11);
-for (const size of sizes) {
+const cells = chainProfiles.flatMap((chains) =>
+  socketLimits.flatMap((sockets) => sizes.map((size) => ({ ...size, chains, sockets }))),
+);
+for (const { sockets, ...size } of cells) {
   const times: number[] = [];
-  let onBatteries = 0;
+  const used = { battery: 0, charge: 0, fed: 0 };
   let unproven = 0;
   // The first one warms up.
   for (let seed = 0; seed <= seeds; seed += 1) {
-    const { board, catalogue } = everySource(size, Math.max(1, seed));
+    const { board, catalogue } = everySource({ ...size, seed: Math.max(1, seed) }, sockets);
     const ends = performance.now() + mostMs;
     const before = process.cpuUsage();
     const answer = await chooseAlone(board, catalogue, { remainingMs: () => ends - performance.now() });
@@ -30,16 +38,21 @@ for (const size of sizes) {
     if (seed === 0) continue;
     times.push((user + system) / 1000);
     if (answer.kind !== 'plan') {
-      unproven += 1;
+      if (answer.kind === 'stopped') unproven += 1;
       continue;
     }
-    const { violations } = audit(board, catalogue, answer.wiring.feeds, { partial: false });
+    const feeds = everyFeed(answer.wiring);
+    const { violations } = audit(board, catalogue, feeds, { partial: false });
     if (violations.length > 0) throw new Error(`seed ${seed}: ${JSON.stringify(violations)}`);
     const { supplies } = kitOf(board, catalogue);
-    onBatteries += answer.wiring.feeds.filter(({ supply }) => supplies.get(supply)?.source.kind === 'battery').length;
+    for (const { supply } of feeds) {
+      const kind = supplies.get(supply)?.source.kind;
+      if (kind === 'battery' || kind === 'charge' || kind === 'fed') used[kind] += 1;
+    }
   }
   console.log(
-    `${size.pedals} × ${size.supplies}: proven in ${Math.round(medianOf(times))} ms of processor time, the slowest ` +
-      `${Math.round(Math.max(...times))}; ${unproven} of ${seeds} not proven; ${onBatteries} pedals on batteries`,
+    `${size.pedals} × ${size.supplies}, chains ${size.chains}, ${sockets ?? size.pedals} sockets: proven in ` +
+      `${Math.round(medianOf(times))} ms of processor time, the slowest ${Math.round(Math.max(...times))}; ${unproven} of ${seeds} not proven; ${used.battery} pedals on batteries, ` +
+      `${used.charge} on power banks, ${used.fed} on fed supplies`,
   );
 }

@@ -4,7 +4,7 @@ import { moneyText, type Currency } from '../../src/domain/money.js';
 import { isLead, type Part } from '../../src/domain/part.js';
 import type { AcceptedVolts, Draw, Pedal } from '../../src/domain/pedal.js';
 import { numberOfThousandths, type Factor, type MinorUnits } from '../../src/domain/quantities.js';
-import { isOfOnePedal, mainsOf, type Source } from '../../src/domain/source.js';
+import { isOfOnePedal, mainsOf, type Inlet, type Source } from '../../src/domain/source.js';
 import type { Bank, Supply, Total } from '../../src/domain/supply.js';
 
 type Data = Readonly<Record<string, unknown>>;
@@ -141,11 +141,22 @@ function supplyData(supply: Supply, price: number | null): Data {
     stock: supply.stock,
     mains: mainsData(supply.source),
     charge: supply.source.kind === 'charge' ? { wattHours: numberOfThousandths(supply.source.milliwattHours) } : null,
+    inlet: supply.source.kind === 'fed' ? inletData(supply.source.inlet) : null,
     regulated,
     total: totalData(supply.total),
     banks: supply.banks.map((bank) => bankData(bank, regulated)),
   });
 }
+
+const inletData = ({ power, plug, polarity, accepts, microamps, startup }: Inlet): Data =>
+  stated({
+    power,
+    plug,
+    polarity,
+    volts: acceptedData(accepts),
+    milliamps: numberOfThousandths(microamps),
+    startup: thousandths(startup),
+  });
 
 const totalData = (total: Total | null): unknown => {
   if (total === null) return null;
