@@ -32,20 +32,29 @@ const otherWidths = { single: 0.7, double: 1.05 } as const;
 
 const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
-/** What a reader sees as one character each. */
+/** What a reader sees as one character each. Nearly all texts are plain, and need no segmenter, which is slow. */
 export const charactersOf = (text: string): readonly string[] =>
-  Array.from(segmenter.segment(text), ({ segment }) => segment);
+  plainText.test(text) ? text.split('') : Array.from(segmenter.segment(text), ({ segment }) => segment);
+
+/** Of characters that join no other. */
+const plainText = /^[\u0020-\u007e\u00a0-\u017f→−–—…×•]*$/;
 
 /** At most how wide the text is, in the drawing's units. */
 export const textWidth = (text: string, setting: TypeSetting): number =>
   charactersOf(text).reduce((total, character) => total + characterWidth(character, setting), 0);
 
 export function characterWidth(character: string, { size, strong }: TypeSetting): number {
+  const widths = plainWidths.get(character) ?? widthsOf(character);
+  return size * widths[strong ? 1 : 0];
+}
+
+function widthsOf(character: string): readonly [plain: number, strong: number] {
   // An accent does not make its letter wider.
   const base = character.normalize('NFD').slice(0, 1);
   const known = isLatin(character) ? classes.find(([pattern]) => pattern.test(base)) : undefined;
-  if (known !== undefined) return known[strong ? 2 : 1] * size;
-  return size * (stringWidth(character) > 1 ? otherWidths.double : otherWidths.single);
+  if (known !== undefined) return [known[1], known[2]];
+  const other = stringWidth(character) > 1 ? otherWidths.double : otherWidths.single;
+  return [other, other];
 }
 
 /**
@@ -56,3 +65,8 @@ export const isGuessed = (text: string): boolean => !charactersOf(text).every(is
 
 const isLatin = (character: string): boolean =>
   /^[\u0020-\u007e\u00a0-\u017f→−–—…×•][\u0300-\u0304\u0306-\u030c]?$/.test(character);
+
+/** Of what nearly all texts are made of. */
+const plainWidths = new Map(
+  Array.from({ length: 0x7f - 0x20 }, (_, at) => String.fromCharCode(0x20 + at)).map((one) => [one, widthsOf(one)]),
+);
