@@ -131,7 +131,7 @@ function caseFrom(drafts: Drafts): Case {
 }
 
 /** A battery of which a set lasts 12.5 h at 40 mA. */
-const block: Part = {
+export const block: Part = {
   id: partId('block'),
   name: 'block',
   price: euros(3),

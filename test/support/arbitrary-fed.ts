@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 
-import type { Catalogue, Board } from '../../src/domain/board.js';
+import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
+import { ownBatteryOf } from '../../src/domain/own-battery.js';
 import { microamps } from '../../src/domain/quantities.js';
 import type { Source } from '../../src/domain/source.js';
 import type { Supply } from '../../src/domain/supply.js';
-import { caseOf, type Case } from './arbitraries.js';
+import { block, caseOf, type Case } from './arbitraries.js';
 import { percent, weighted } from './arbitrary-choices.js';
-import { volts } from './builders.js';
+import { factor, onCharge, volts } from './builders.js';
 
 type Fed = Extract<Source, { readonly kind: 'fed' }>;
 
@@ -75,4 +76,58 @@ function withSupplies({ board, catalogue }: Case, fed: (supply: Supply) => Suppl
   const made: Board = { ...board, gear: { ...board.gear, supplies: gear.map(others) } };
   const sold: Catalogue = { ...catalogue, supplies: shop.map(others) };
   return { board: made, catalogue: sold };
+}
+
+/** Cases with fed supplies in which one of the others may be a power bank, all pedals may take batteries, and sockets are few. */
+export const sourceCase = (pedals: number, supplies: number, parts = 2): fc.Arbitrary<Case> =>
+  fc
+    .record({
+      of: fedCase(pedals, supplies, parts),
+      wattHours: weighted<number | null>([2, null], [1, 3.6], [1, 20], [2, 74]),
+      batteries: percent(50),
+      sockets: weighted<number | null>([2, null], [1, 0], [2, 1]),
+    })
+    .map(({ of, wattHours, batteries, sockets }) => {
+      const { board, catalogue } = wattHours === null ? of : withBank(of, wattHours);
+      const all = batteries ? withBatteries({ board, catalogue }) : { board, catalogue };
+      const policy: Policy = {
+        ...all.board.policy,
+        sockets: sockets ?? board.policy.sockets,
+        runtime: board.policy.runtime ?? { hours: factor(2.5), usable: factor(1) },
+        batteries: board.policy.batteries ?? { change: factor(2.5), pay: factor(12) },
+      };
+      return { board: { ...all.board, policy }, catalogue: all.catalogue };
+    });
+
+/** The first supply on mains is a power bank. */
+function withBank({ board, catalogue }: Case, wattHours: number): Case {
+  const first = [...catalogue.supplies, ...board.gear.supplies].find(({ source }) => source.kind === 'mains');
+  const changed = (supply: Supply): Supply => (supply === first ? { ...supply, ...onCharge(wattHours) } : supply);
+  return {
+    board: { ...board, gear: { ...board.gear, supplies: board.gear.supplies.map(changed) } },
+    catalogue: { ...catalogue, supplies: catalogue.supplies.map(changed) },
+  };
+}
+
+/** Every pedal that takes none yet takes one block, which is for sale. */
+function withBatteries({ board, catalogue }: Case): Case {
+  const pedals = board.pedals.map((pedal) => ({
+    ...pedal,
+    battery: pedal.battery ?? { type: 'block', count: 1, of: pedal.id },
+  }));
+  const sets = pedals.flatMap((pedal) => ownBatteryOf(pedal, block) ?? []);
+  const others = board.gear.supplies.filter(({ source }) => source.kind !== 'battery');
+  const isSold = catalogue.parts.some(({ id }) => id === block.id);
+  return {
+    board: {
+      ...board,
+      pedals,
+      gear: { ...board.gear, supplies: [...others, ...sets] },
+      owned: {
+        ...board.owned,
+        supplies: new Map([...board.owned.supplies, ...sets.map(({ id }) => [id, 1] as const)]),
+      },
+    },
+    catalogue: isSold ? catalogue : { ...catalogue, parts: [...catalogue.parts, block] },
+  };
 }

@@ -1,4 +1,5 @@
 import type { Wiring } from '../../src/domain/plan.js';
+import type { Source } from '../../src/domain/source.js';
 import type { Case } from './arbitraries.js';
 
 /** Whether a plan has each of the things that are not in every plan. */
@@ -8,6 +9,8 @@ export function planUses(wiring: Wiring, { board, catalogue }: Case) {
   const leads = feeds.flatMap(({ adapters, chain, join }) =>
     [...adapters, chain, join?.part ?? null].flatMap((id) => (id === null ? [] : (parts.get(id) ?? []))),
   );
+  const sources = new Map([...board.gear.supplies, ...catalogue.supplies].map(({ id, source }) => [id, source.kind]));
+  const isOn = (kind: Source['kind']): boolean => feeds.some(({ supply }) => sources.get(supply) === kind);
   const pedals = board.pedals.filter(({ id }) => !unpowered.includes(id));
   const bought = buy.supplies.reduce((sum, { units }) => sum + units, 0);
   return {
@@ -26,6 +29,10 @@ export function planUses(wiring: Wiring, { board, catalogue }: Case) {
     'bought unit': bought > 0,
     'several units': score.bricks > 1,
     'bought lead': buy.parts.length > 0,
+    'own adapter': isOn('adapter'),
+    battery: isOn('battery'),
+    'power bank': isOn('charge'),
+    'fed supply': isOn('fed'),
   } satisfies Readonly<Record<string, boolean>>;
 }
 

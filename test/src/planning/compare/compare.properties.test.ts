@@ -10,10 +10,13 @@ import { compare } from '../../../../src/planning/compare/compare.js';
 import type { PlannedOption } from '../../../../src/planning/compare/comparison.js';
 import type { Board } from '../../../../src/domain/board.js';
 import type { Case } from '../../../support/arbitraries.js';
+import { sourceCase } from '../../../support/arbitrary-fed.js';
 import { noisyCase, shoppingCase } from '../../../support/arbitrary-shops.js';
 import { euros } from '../../../support/builders.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { contains, everyPurchase, type Counts, type PurchaseFound } from '../../../support/brute-force-purchases.js';
+import { usedIn } from '../../../support/plan-uses.js';
+import { Tally } from '../../../support/tally.js';
 import { share, trying, tryingUntil } from '../../../support/runs.js';
 
 const runs = 100;
@@ -24,6 +27,13 @@ const figures = (score: Score, aim: ChoosingAim, { board }: Case): readonly numb
 /** Below zero when the first is the smaller in the first figure in which they differ. */
 const inOrder = (first: readonly number[], second: readonly number[]): number =>
   first.map((value, at) => value - (second[at] ?? 0)).find((difference) => difference !== 0) ?? 0;
+
+const shops = fc.oneof({ weight: 2, arbitrary: shoppingCase }, { weight: 3, arbitrary: sourceCase(3, 3) });
+
+const lackingSources = (seen: Tally): readonly string[] => [
+  ...seen.lacking(share(runs / 40), 'battery', 'power bank', 'fed supply'),
+  ...seen.lacking(1, 'own adapter'),
+];
 
 /** What a customer may want to spend, of all sizes that these shops know. */
 const budgets = fc.option(fc.integer({ min: 1, max: 60 }).map(euros), { freq: 2 });
@@ -56,8 +66,9 @@ function nextFigures(
 describe.each(choosingAims)('under the aim of %s', (aim) => {
   it('the best purchases are those that trying everything finds, in order', async () => {
     const seen = { none: 0, several: 0, one: 0 };
+    const sources = new Tally();
     await fc.assert(
-      fc.asyncProperty(shoppingCase, fc.integer({ min: 1, max: 6 }), async (of, best) => {
+      fc.asyncProperty(shops, fc.integer({ min: 1, max: 6 }), async (of, best) => {
         const { purchases } = everyPurchase(free(of.board), of.catalogue, aim);
         const comparison = await compare(kitOf(of.board, of.catalogue), { aim, best });
         const options = planned(comparison.options);
@@ -70,14 +81,16 @@ describe.each(choosingAims)('under the aim of %s', (aim) => {
           expect(figures(option.score, aim, of)).toEqual(figures(same.score, aim, of));
           expect(figures(option.score, aim, of)).toEqual(nextFigures(purchases, listed, aim, of));
           listed.push(bought);
+          sources.add(...usedIn(option.wiring, of));
         }
         const next = nextFigures(purchases, listed, aim, of);
         expect(comparison.best.end).toBe(options.length === best ? 'enough' : 'all');
         if (options.length < best) expect(next).toBeNull();
       }),
-      trying(runs),
+      trying(2 * runs),
     );
     expect(seen.several).toBeGreaterThan(share(runs / 4));
+    expect(lackingSources(sources)).toEqual([]);
   });
 });
 
@@ -86,8 +99,9 @@ const triple = ({ money, exposed, bricks }: Pick<Score, 'money' | 'exposed' | 'b
 describe.each(choosingAims)('what nothing beats, under the aim of %s', (aim) => {
   it('is all that trying everything finds, and the choices are the best of it in their kinds', async () => {
     const seen = { over: 0, quiet: 0, bricks: 0 };
+    const sources = new Tally();
     await fc.assert(
-      fc.asyncProperty(fc.oneof(noisyCase, shoppingCase), budgets, async (made, budget) => {
+      fc.asyncProperty(fc.oneof(noisyCase, shops, shops), budgets, async (made, budget) => {
         const of = within(made, budget);
         const { unbeatenScores } = everyPurchase(free(of.board), of.catalogue, aim);
         const { unbeaten, options, isProven } = await compare(kitOf(of.board, of.catalogue), {
@@ -98,7 +112,10 @@ describe.each(choosingAims)('what nothing beats, under the aim of %s', (aim) => 
         expect(isProven).toBe(true);
         expect(unbeaten.points.map(triple).sort(inOrder)).toEqual(expected);
         expect(choices.length).toBe(Math.min(4, expected.length));
-        for (const { score } of choices) expect(expected).toContainEqual(triple(score));
+        for (const { score, wiring } of choices) {
+          expect(expected).toContainEqual(triple(score));
+          sources.add(...usedIn(wiring, of));
+        }
         const [best] = [...unbeatenScores].map((score) => figures(score, aim, of)).sort(inOrder);
         const [first] = choices;
         if (best === undefined || first === undefined) return;
@@ -106,13 +123,12 @@ describe.each(choosingAims)('what nothing beats, under the aim of %s', (aim) => 
         expect(first.merits[0]).toBe('aim');
         const [quiet] = [...expected].sort((one, two) => inOrder([one[1] ?? 0, ...one], [two[1] ?? 0, ...two]));
         const [fewest] = [...expected].sort((one, two) => inOrder([one[2] ?? 0, ...one], [two[2] ?? 0, ...two]));
-        for (const [merit, kind] of [
-          ['quiet', quiet],
-          ['bricks', fewest],
-          ['money', expected[0]],
-        ] as const)
-          for (const choice of choices)
-            expect(choice.merits.includes(merit)).toBe(String(triple(choice.score)) === String(kind));
+        for (const { merits, score } of choices) {
+          expect(merits.includes('quiet')).toBe(String(triple(score)) === String(quiet));
+          expect(merits.includes('bricks')).toBe(String(triple(score)) === String(fewest));
+          // Several may cost as little, one with fewer supplies, one with fewer exposed.
+          expect(merits.includes('money')).toBe(score.money === expected[0]?.[0]);
+        }
         expect(choices.map(({ score }) => triple(score))).toEqual(expect.arrayContaining([quiet, fewest]));
         const most = budget ?? Infinity;
         if (expected.some(([money = 0]) => money <= most))
@@ -122,8 +138,9 @@ describe.each(choosingAims)('what nothing beats, under the aim of %s', (aim) => 
         if (String(best) !== String(quiet)) seen.quiet += 1;
         if (String(best) !== String(fewest)) seen.bricks += 1;
       }),
-      trying(2 * runs),
+      trying(3 * runs),
     );
+    expect(lackingSources(sources)).toEqual([]);
     const others = (['quiet', 'bricks'] as const).filter((kind) => kind !== aim).map((kind) => seen[kind]);
     expect(Math.min(seen.over, ...others)).toBeGreaterThan(share(runs / 20));
   });
