@@ -41,6 +41,7 @@ const consumerSettings = {
     strict: true,
     exactOptionalPropertyTypes: true,
     skipLibCheck: false,
+    skipDefaultLibCheck: true,
     noEmitOnError: true,
     types: ['node'],
     typeRoots: [join(checkout, 'node_modules', '@types')],
