@@ -159,7 +159,7 @@ describe.skipIf(noBrowser !== null)(`what a browser keeps${noBrowser === null ? 
     await page.getByText('Gorse drive: 9 V, 8 mA').waitFor();
     await page.keyboard.press('Enter');
     expect(await tiles(page)).toEqual(['Ouzel delay', 'Gorse drive']);
-    await page.locator('.answer', { hasText: 'All 2 pedals powered' }).waitFor();
+    await page.locator('.answer', { hasText: 'Both pedals powered' }).waitFor();
     await proven(page);
     await field.setInputFiles(tooMany);
     await page.locator('.faults', { hasText: 'up to 5000 supplies' }).waitFor();

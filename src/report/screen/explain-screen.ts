@@ -10,7 +10,7 @@ import { block, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
-import { countText, priceText } from '../words/words.js';
+import { allText, countText, priceText } from '../words/words.js';
 
 const indent = 2;
 
@@ -79,7 +79,7 @@ function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible
   const { kit, board, shop, inventory, paints } = screen;
   const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
   const pieces: Piece[] = [
-    { text: `${gear} cannot power all ${countText(board.pedals.length, 'pedal')} by the rules.`, paint: paints.bad },
+    { text: `${gear} cannot power ${allText(board.pedals.length, 'pedal')} by the rules.`, paint: paints.bad },
   ];
   if (pedal !== null) {
     const involved = conflicts.some(({ conflict }) => conflict.pedals.includes(pedal));
@@ -111,7 +111,7 @@ function planFacts({ board }: Screen, { wiring, aim }: ExplainedPlan): string {
   const { score } = wiring;
   const aims = { cost: 'the least money', bricks: 'the fewest supplies', quiet: 'the least noise' };
   const price = score.money === 0 ? 'It costs nothing' : `It costs ${priceText(score.money, board)}`;
-  return `${price}, powers all ${countText(board.pedals.length, 'pedal')} from ${countText(score.bricks, 'supply', 'supplies')} and is proven best: ${aims[aim]} first.`;
+  return `${price}, powers ${allText(board.pedals.length, 'pedal')} from ${countText(score.bricks, 'supply', 'supplies')} and is proven best: ${aims[aim]} first.`;
 }
 
 const wholePieces = ({ paints }: Screen, { whole }: ExplainedPlan): readonly Piece[] =>

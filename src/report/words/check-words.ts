@@ -7,7 +7,7 @@ import { digitalTogether, exposedText } from './shared-grounds.js';
 import { notOwnedText, softText } from './soft-findings.js';
 import { sentence, type Speech } from './speech.js';
 import { pedalsInOrder } from './usage.js';
-import { countText, listText } from './words.js';
+import { allText, capital, countText, listText } from './words.js';
 
 /** Kept places are not plugged, and have no need to be. */
 const keptPlaces = ({ pedals }: Speech['board']): number => pedals.filter(({ kept }) => kept !== null).length;
@@ -28,7 +28,7 @@ export function checkedText({ board, inventory }: Speech, check: Check): string 
   const all = board.pedals.length;
   const plugged =
     feeds.length === all
-      ? `All ${countText(all, 'pedal')} plugged`
+      ? `${capital(allText(all, 'pedal'))} plugged`
       : `${feeds.length} of ${countText(all, 'pedal')} plugged`;
   const wrong = feeds.length - pedalsInOrder(check).size;
   const kept = keptPlaces(board);

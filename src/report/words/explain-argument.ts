@@ -69,7 +69,7 @@ function unitTexts({ inventory }: FactsContext, { conflict, units }: Argument): 
     most === null || (there === null && most === count)
       ? []
       : [
-          `One ${inventory.supplyName(supply)} feeds ${most === count ? `all ${count}` : `${most} of these ${count} at most`}` +
+          `One ${inventory.supplyName(supply)} feeds ${most === count ? (count === 2 ? 'both' : `all ${count}`) : `${most} of these ${count} at most`}` +
             `${there === null ? '' : `, and there ${there === 1 ? 'is' : 'are'} ${there === 0 ? 'none' : there}`}.`,
         ],
   );

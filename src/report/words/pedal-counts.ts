@@ -1,7 +1,7 @@
 import type { Feed } from '../../domain/plan.js';
 import { isFedByOwn } from './inventory.js';
 import type { Speech } from './speech.js';
-import { countText } from './words.js';
+import { allText, capital, countText } from './words.js';
 
 /**
  * Every pedal of the board by what becomes of it, and from what: "All 6 pedals powered from 2 supplies", or "6 pedals: 3
@@ -12,7 +12,7 @@ export function pedalCounts(speech: Counted, feeds: readonly Feed[], supplies: s
   const { powered, either, kept } = pedalSorts(speech, feeds);
   const all = countText(pedals.length, 'pedal');
   if (kept + either === 0)
-    return `${powered === pedals.length ? `All ${all}` : `${powered} of ${all}`} powered from ${supplies}`;
+    return `${powered === pedals.length ? capital(allText(powered, 'pedal')) : `${powered} of ${all}`} powered from ${supplies}`;
   const spares = pedals.filter((pedal) => pedal.kept === 'spare').length;
   const left = pedals.length - feeds.length;
   const sorts = [

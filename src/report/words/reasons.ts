@@ -3,7 +3,7 @@ import type { Reason, Refusal } from '../../planning/answer.js';
 import { needsText } from './needs.js';
 import { ruleWords } from './rule-words.js';
 import { sentence, type Speech } from './speech.js';
-import { capital, fullStop, listText, outputsText, priceText } from './words.js';
+import { allText, capital, fullStop, listText, outputsText, priceText } from './words.js';
 
 type PedalReason = Extract<Reason, { kind: 'pedal' }>;
 type SetReason = Extract<Reason, { kind: 'together' }>;
@@ -35,9 +35,8 @@ export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): stri
 function verdictText({ board, shop }: Speech, reasons: readonly Reason[]): string {
   if (reasons.some(({ kind }) => kind === 'request'))
     return 'There is no plan with all that you asked for; without some of it there is one.';
-  const pedals = board.pedals.length === 1 ? 'its one pedal' : `all ${board.pedals.length} pedals`;
   const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
-  return `${gear} cannot power ${pedals} by the rules.`;
+  return `${gear} cannot power ${allText(board.pedals.length, 'pedal')} by the rules.`;
 }
 
 /** Of what no plan exists: a board, or one that is asked whether one more pedal fits. */

@@ -8,7 +8,7 @@ import { gapText, type Headline } from './headline.js';
 import { exposedText } from './shared-grounds.js';
 import { pedalCounts } from './pedal-counts.js';
 import type { Speech } from './speech.js';
-import { capital, countText, priceText } from './words.js';
+import { allText, capital, countText, priceText } from './words.js';
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
@@ -22,7 +22,7 @@ export const rewireHeadline = (speech: Speech, plan: Plan, changes: Changes): He
 /** "5 pedals stay, 2 move, 1 is new." */
 function movesText({ stays, moves, added, dropped, steps }: Changes): string {
   if (steps.length === 0)
-    return `Nothing to do: ${stays.length === 1 ? 'the pedal stays' : `all ${countText(stays.length, 'pedal')} stay`} as plugged.`;
+    return `Nothing to do: ${allText(stays.length, 'pedal')} ${stays.length === 1 ? 'stays' : 'stay'} as plugged.`;
   const are = (count: number, one: string, many: string): readonly string[] =>
     count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
   const counts = [

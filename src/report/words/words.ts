@@ -26,6 +26,10 @@ export const polarityWord = (polarity: PolarityOrUnknown): string =>
 export const countText = (count: number, singular: string, plural = `${singular}s`): string =>
   `${count} ${count === 1 ? singular : plural}`;
 
+/** "all 6 pedals", "both pedals", "the one pedal". */
+export const allText = (count: number, singular: string): string =>
+  count === 1 ? `the one ${singular}` : count === 2 ? `both ${singular}s` : `all ${count} ${singular}s`;
+
 /** The text with its first letter in capitals. */
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 

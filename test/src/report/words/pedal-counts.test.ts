@@ -20,7 +20,7 @@ function told(...pedals: readonly Pedal[]): string {
 
 describe('every pedal is counted by what becomes of it', () => {
   it.each([
-    ['All 2 pedals powered from 1 supply', [pedalOf('a'), pedalOf('b')]],
+    ['Both pedals powered from 1 supply', [pedalOf('a'), pedalOf('b')]],
     ['1 of 2 pedals powered from 1 supply', [pedalOf('a'), pedalOf('b', { name: 'left out' })]],
     [
       '4 pedals: 1 powered, 1 right for either reading, 2 places kept, from 1 supply',
