@@ -108,11 +108,11 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     await typePedal(page, 'Gorse drive 9v 8 neg');
     await typePedal(page, 'Ouzel delay 9v 100 neg');
     await page.getByText('What you own already').click();
-    await page.getByLabel('A supply or a lead that you own').fill('old box 3 isolated 9v 150');
+    await page.getByLabel('a lead or a battery that you own').fill('old box 3 isolated 9v 150');
     await page.keyboard.press('Enter');
     await headlineWith(page, 'Nothing to buy: what you own is enough.');
     await page.getByRole('button', { name: 'It is plugged like this already' }).click();
-    await headlineWith(page, 'Nothing to do: all 2 pedals stay as plugged.');
+    await headlineWith(page, 'Nothing to do: both pedals stay as plugged.');
     await page.getByRole('heading', { name: 'It is plugged like this' }).waitFor();
     expect((await runHere(['check', await savedIn(page, folder)])).code).toBe(0);
     await kept(page);
@@ -130,7 +130,7 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     await page.locator('.answer', { hasText: 'Look for 3 isolated outputs' }).waitFor();
     for (let step = 0; step < 4; step += 1) await page.getByRole('button', { name: 'Undo' }).click();
     await lineOf(page).fill('');
-    await headlineWith(page, 'Nothing to do: all 2 pedals stay as plugged.');
+    await headlineWith(page, 'Nothing to do: both pedals stay as plugged.');
     await page.getByRole('button', { name: 'Undo' }).click();
     await headlineWith(page, 'Nothing to buy: what you own is enough.');
     expect(incidents).toEqual([]);

@@ -1,12 +1,16 @@
 import { withBoard } from '../../domain/changed-kit.js';
 import { countOutputs, type Kit } from '../../domain/kit.js';
+import { isOwnSupplyOf } from '../../domain/own-adapter.js';
+import type { Pedal } from '../../domain/pedal.js';
 import { everyFeed, type Place, type Wiring } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
+import { isOfOnePedal } from '../../domain/source.js';
+import type { Supply } from '../../domain/supply.js';
 import type { Berth } from '../../loadout/today.js';
 import { wiredInlet } from '../spare/installed.js';
-export type { Berth } from '../../loadout/today.js';
-
 import { checkOutput, type OutputTrial } from './check-output.js';
+
+export type { Berth } from '../../loadout/today.js';
 
 /** An output that a pedal may be wished on. */
 export type PlaceFor = {
@@ -19,12 +23,13 @@ export type PlaceFor = {
 
 /**
  * Every output of the supplies that a plan uses or that are owned, and whether a pedal can hang there by itself: whoever else
- * hangs there makes room. Leads may be bought. Solves nothing.
+ * hangs there makes room. Leads may be bought. What another pedal came with, or has in it, is no place. Solves nothing.
  * @throws RangeError when the board has no such pedal.
  */
 export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, pedal: PedalId): readonly PlaceFor[] {
   const units = new Map<SupplyId, number>(kit.board.owned.supplies);
   for (const { supply, unit } of everyFeed(plan)) units.set(supply, Math.max(unit, units.get(supply) ?? 0));
+  const asked = kit.board.pedals.find(({ id }) => id === pedal);
   const bare = withBoard(kit, {
     ...kit.board,
     wiring: [],
@@ -33,12 +38,15 @@ export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, peda
   });
   return [...units].flatMap(([supply, count]) => {
     const described = bare.supplies.get(supply);
-    if (described === undefined) return [];
+    if (described === undefined || belongsElsewhere(described, asked)) return [];
     return numbers(count).flatMap((unit) =>
       numbers(countOutputs(described)).map((output) => placeOn(bare, { pedal, supply, unit, output })),
     );
   });
 }
+
+const belongsElsewhere = (supply: Supply, pedal: Pedal | undefined): boolean =>
+  isOfOnePedal(supply.source) && (pedal === undefined || !isOwnSupplyOf(supply, pedal));
 
 const numbers = (count: number): readonly number[] => Array.from({ length: count }, (_, at) => at + 1);
 

@@ -1,6 +1,6 @@
 import { isMap, isSeq, parseDocument, type YAMLMap } from 'yaml';
 
-import { pairOf, settingKey, valueText, withEdits } from '../text/text-edits.js';
+import { endOfPair, pairOf, settingKey, valueText, withEdits, withoutLines, type Edit } from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
 
 type Data = Readonly<Record<string, unknown>>;
@@ -10,7 +10,7 @@ export type Spot = { readonly list: string; readonly index: number };
 
 /**
  * Writes values into an entry of a list of a YAML or JSON file: in the place of those that are there, with the remark on their
- * line taken off, or after the others. All else stays letter by letter. Null where the entry is not written out in that list.
+ * line taken off, or after the others; a key without a value goes. All else stays letter by letter. Null where the entry is not written out in that list.
  */
 export const withKeys = (text: string, spot: Spot, values: Data): string | null =>
   Object.entries(values).reduce<string | null>(
@@ -25,10 +25,24 @@ function withKey(text: string, spot: Spot, key: string, value: unknown): string 
   if (document.errors.length > 0 || !isMap(entry)) return null;
   const map = entry as YAMLMap.Parsed;
   const json = text.trimStart().startsWith('{');
+  if (value === undefined) {
+    const gone = withEdits(text, removing(text, map, key));
+    return holds(gone, document.toJS() as Data, spot, { [key]: value }) ? gone : null;
+  }
   const setting = settingKey(text, { map, key, json }, valueText(value, json));
   const remark = pairOf(map, key) === null ? '' : remarkAt(text, setting.end);
   const edited = withEdits(text, [{ ...setting, end: setting.end + remark.length }]);
   return holds(edited, document.toJS() as Data, spot, { [key]: value }) ? edited : null;
+}
+
+/** Of a map in braces the key goes with the comma before it; it is never the first, which names the entry. */
+function removing(text: string, map: YAMLMap.Parsed, key: string): readonly Edit[] {
+  const at = map.items.findIndex((pair) => pair === pairOf(map, key));
+  const [pair, before] = [map.items[at], map.items[at - 1]];
+  if (pair === undefined || before === undefined) return [];
+  return map.flow === true
+    ? [{ start: endOfPair(before), end: endOfPair(pair), text: '' }]
+    : [withoutLines(text, pair.key.range[0], endOfPair(pair))];
 }
 
 /** What stands beside a value that was not known told where to look for it. */

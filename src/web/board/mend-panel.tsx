@@ -4,6 +4,7 @@ import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { comingLater, naming, sayingOf, without } from '../document/change-pedal.js';
 import { isPlugged } from '../document/todays-wiring.js';
 import { LabelField } from './label-field.js';
+import { OwnSources } from './own-sources.js';
 import type { TileOrder } from './tile-order.js';
 import type { TileProps } from './tile-props.js';
 
@@ -38,6 +39,7 @@ export function MendPanel({ pedal, state, order, close }: MendProps) {
           </li>
         ))}
       </ul>
+      <OwnSources pedal={pedal} state={state} />
       {isPlugged(state.document.value.board.text, pedal.id) && (
         <p class="minor">It is plugged in today: with the mains off, pull its plug when you take it off.</p>
       )}

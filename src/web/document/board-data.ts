@@ -46,6 +46,7 @@ export const assumptionOf = (data: Data): Assumption => mapOf(data['assume']);
 export const boardName = (data: Data): string => textOf(data['board']) ?? 'Board without a name';
 
 const textOf = (value: unknown): string | null => (typeof value === 'string' && value.trim() !== '' ? value : null);
-const mapOf = (value: unknown): Data =>
+/** A value as a map; an empty one where it is none. */
+export const mapOf = (value: unknown): Data =>
   typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Data) : {};
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? (value as readonly unknown[]) : []);

@@ -7,7 +7,7 @@ import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { typedLine } from '../../reading/typed/pedal-line.js';
 import type { Data, StatedPedal } from './board-data.js';
 import type { PageDocument } from './page-document.js';
-import { withPedalById, withPedalUnplugged } from './todays-wiring.js';
+import { withPedalById, withPedalOffOwn, withPedalUnplugged } from './todays-wiring.js';
 
 type Change = (document: PageDocument) => PageDocument;
 
@@ -35,6 +35,15 @@ export const comingLater =
     const { board } = document;
     const text = isLater ? withPedalUnplugged(board.text, id) : board.text;
     return sayingOf({ index }, { later: isLater })({ ...document, board: { ...board, text } });
+  };
+
+/** The pedal has a source of its own from now on, or none: what was plugged into it by that is plugged no more. */
+export const poweredBy =
+  ({ index, id }: Pick<StatedPedal, 'index' | 'id'>, source: 'adapter' | 'battery', value: Data | undefined): Change =>
+  (document) => {
+    const { board } = document;
+    const text = value === undefined ? withPedalOffOwn(board.text, id, source) : board.text;
+    return sayingOf({ index }, { [source]: value })({ ...document, board: { ...board, text } });
   };
 
 /** What a label says, in the words in which it is typed, as values of a pedal; or a sentence for each thing that is unclear. */

@@ -16,12 +16,18 @@ export const settingIn = (data: Data, [key, inner]: KeyPath): unknown =>
 /** A setting of the board, which goes where it is undefined; the document stays as it is where its text has no room. */
 export const withSetting = (path: KeyPath, value: unknown): Change => editing((text) => withValue(text, path, value));
 
-/** One more unit of a supply, or one more lead, is owned. */
-export const owningAnother = (kind: 'supply' | 'part', id: string): Change =>
-  kind === 'supply' ? editing((text) => withAppended(text, ['owned', 'supplies'], id)) : countingPart(id, 1);
+/** What can be owned. */
+export type Owned = 'supply' | 'part' | 'battery';
 
-export const owningOneLess = (kind: 'supply' | 'part', id: string): Change =>
-  kind === 'part' ? countingPart(id, -1) : editing((text) => withoutOne(text, id));
+/** One more unit of a supply, one more lead or battery is owned. */
+export const owningAnother = (kind: Owned, id: string): Change =>
+  kind === 'supply' ? editing((text) => withAppended(text, ['owned', 'supplies'], id)) : counting(counted[kind], id, 1);
+
+export const owningOneLess = (kind: Owned, id: string): Change =>
+  kind === 'supply' ? editing((text) => withoutOne(text, id)) : counting(counted[kind], id, -1);
+
+/** Where a board counts what is owned. */
+const counted = { part: ['owned', 'parts'], battery: ['owned', 'batteries'] } as const;
 
 /** A supply that no shop lists is described by the board, and owned. */
 export const owningTyped =
@@ -51,13 +57,12 @@ function withoutOne(text: string, id: string): string | null {
   return withValue(withUnitsLeft(text, id, units), ['owned', 'supplies'], left);
 }
 
-const countingPart = (id: string, more: number): Change =>
+const counting = (path: KeyPath, id: string, more: number): Change =>
   editing((text) => {
-    const had = settingIn(boardData(text), ['owned', 'parts']);
+    const had = settingIn(boardData(text), path);
     const parts = (typeof had === 'object' && had !== null ? had : {}) as Readonly<Record<string, number>>;
     const key = Object.keys(parts).find((one) => means(one, id)) ?? id;
-    const counted = { ...parts, [key]: Math.max(0, (parts[key] ?? 0) + more) };
-    return withValue(text, ['owned', 'parts'], counted);
+    return withValue(text, path, { ...parts, [key]: Math.max(0, (parts[key] ?? 0) + more) });
   });
 
 const editing =

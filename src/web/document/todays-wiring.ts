@@ -1,3 +1,5 @@
+import { ownAdapterId } from '../../domain/own-adapter.js';
+import type { PedalId } from '../../domain/quantities.js';
 import { withKeys } from '../../reading/drafts/set-keys.js';
 import { withValue } from '../../reading/drafts/set-value.js';
 import { withoutEntry } from '../../reading/drafts/take-out.js';
@@ -27,9 +29,26 @@ export const isPlugged = (text: string, pedal: string): boolean =>
 export const withPedalUnplugged = (text: string, pedal: string): string =>
   withoutEntries(text, ({ stated }) => means(stated['pedal'], pedal));
 
-/** The text of a board of which so many units of a supply are left: whoever hung on another one is not plugged any more. */
+/** The text of a board on which a pedal is not plugged any more by what is its own. */
+export const withPedalOffOwn = (text: string, pedal: string, source: 'adapter' | 'battery'): string =>
+  withoutEntries(
+    text,
+    ({ stated }) =>
+      means(stated['pedal'], pedal) &&
+      (source === 'battery' ? stated['battery'] !== undefined : stated['supply'] === ownAdapterId(pedal as PedalId)),
+  );
+
+/**
+ * The text of a board of which so many units of a supply are left: whoever hung on another one is not plugged any more, nor is
+ * that unit itself where it has an inlet.
+ */
 export const withUnitsLeft = (text: string, supply: string, units: number): string =>
-  withoutEntries(text, ({ stated }) => means(stated['supply'], supply) && Number(stated['unit'] ?? 1) > units);
+  withoutEntries(
+    text,
+    ({ stated }) =>
+      (means(stated['supply'], supply) && Number(stated['unit'] ?? 1) > units) ||
+      (means(stated['inlet'], supply) && Number(stated['inletUnit'] ?? 1) > units),
+  );
 
 function withoutEntries(text: string, goes: (entry: Entry) => boolean): string {
   const entries = entriesIn(text);

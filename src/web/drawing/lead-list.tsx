@@ -27,17 +27,21 @@ export function LeadList({ state, rows, hand, changed }: Rows & { readonly state
               Pinned: let go<span class="unseen"> of {row.pedal}</span>
             </button>
           )}
-          <button
-            type="button"
-            class="quiet"
-            aria-expanded={hand.moving === row.feed.pedal}
-            onClick={() => hand.move(hand.moving === row.feed.pedal ? null : row.feed.pedal)}
-          >
-            Move<span class="unseen"> {row.pedal}</span>
-          </button>
-          <button type="button" class="quiet" onClick={() => state.inquire('why', row.feed.pedal)}>
-            Why there?<span class="unseen"> {row.pedal}</span>
-          </button>
+          {row.feed.inletOf === undefined && (
+            <>
+              <button
+                type="button"
+                class="quiet"
+                aria-expanded={hand.moving === row.feed.pedal}
+                onClick={() => hand.move(hand.moving === row.feed.pedal ? null : row.feed.pedal)}
+              >
+                Move<span class="unseen"> {row.pedal}</span>
+              </button>
+              <button type="button" class="quiet" onClick={() => state.inquire('why', row.feed.pedal)}>
+                Why there?<span class="unseen"> {row.pedal}</span>
+              </button>
+            </>
+          )}
           {why?.pedal === row.feed.pedal && (
             <ul class="why" role="status">
               {why.texts.map((text) => (

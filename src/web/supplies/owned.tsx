@@ -85,7 +85,7 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
         take();
       }}
     >
-      <label for={id}>A supply or a lead that you own, by its name in the shop or by its label</label>
+      <label for={id}>A supply, a lead or a battery that you own, by its name in the shop or by its label</label>
       <div class="type-line-row">
         <input
           id={id}

@@ -2,6 +2,7 @@ import { useId } from 'preact/hooks';
 
 import type { ChoosingAim } from '../../domain/aim.js';
 import { typedBudget } from '../../reading/typed/budget.js';
+import { mapOf } from '../document/board-data.js';
 import { settingIn, withSetting } from '../document/change-supplies.js';
 import type { PageState } from '../page-state.js';
 import { SettingsHelp } from './settings-help.js';
@@ -49,6 +50,8 @@ export function Settings({ state }: { readonly state: PageState }) {
         }}
       />
       <Mains state={state} />
+      <HoursField state={state} of="runtime" label="Hours on power banks" />
+      <HoursField state={state} of="batteries" label="Hours on batteries" />
       <Choice
         label="What counts most"
         value={state.document.value.aim}
@@ -57,6 +60,35 @@ export function Settings({ state }: { readonly state: PageState }) {
       />
       <SettingsHelp />
     </div>
+  );
+}
+
+/** What is asked of a source that is used up: of each the figure to be typed, and what is usual beside it. */
+const hoursOf = {
+  runtime: { figure: 'hours', usual: { usable: 0.85 } },
+  batteries: { figure: 'pay', usual: { change: 8 } },
+} as const;
+
+type HoursProps = { readonly state: PageState; readonly of: keyof typeof hoursOf; readonly label: string };
+
+/** Whoever says no hours uses none of them. */
+function HoursField({ state, of, label }: HoursProps) {
+  const path = ['policy', of] as const;
+  const stated = mapOf(settingIn(state.data.value, path));
+  const { figure, usual } = hoursOf[of];
+  return (
+    <SettingField
+      label={label}
+      hint="none used"
+      value={textOf(stated[figure])}
+      take={(text) => {
+        const hours = Number(text);
+        if (text !== '' && !(hours > 0 && /^\d{1,4}(\.\d)?$/.test(text)))
+          return 'Write the hours, such as 4 or 2.5, or nothing.';
+        state.change(withSetting(path, text === '' ? undefined : { ...usual, ...stated, [figure]: hours }));
+        return null;
+      }}
+    />
   );
 }
 

@@ -1,11 +1,11 @@
-import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { BatteryInUse, JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { OutletLoad } from '../../domain/load-numbers.js';
 import type { PedalId } from '../../domain/quantities.js';
 import { placesFor, type Berth, type PlaceFor } from '../../planning/check/places-for.js';
 import { placeText } from '../../report/words/places.js';
 import { sentence, speechOf, type Speech } from '../../report/words/speech.js';
-import { fullStop, meterOf, meterText, voltsText } from '../../report/words/words.js';
+import { fullStop, hoursText, meterOf, meterText, voltsText } from '../../report/words/words.js';
 
 /** An output, and what would come of a pedal there. */
 export type ToldPlace = {
@@ -42,7 +42,9 @@ function brokenText(speech: Speech, { trial: { findings } }: PlaceFor): string {
   return worst === undefined ? '' : fullStop(sentence(speech, worst.message));
 }
 
-function loadText({ outlets }: JudgedPlan, { place, trial: { outlet, millivolts } }: PlaceFor): string {
+function loadText({ outlets }: JudgedPlan, { place, trial: { outlet, millivolts, batteries } }: PlaceFor): string {
+  const [battery] = batteries;
+  if (battery !== undefined) return `${lastsText(battery)}, at ${voltsText(millivolts)}.`;
   const isHere = (one: OutletLoad): boolean =>
     one.place.supply === place.supply &&
     one.place.unit === place.unit &&
@@ -51,6 +53,9 @@ function loadText({ outlets }: JudgedPlan, { place, trial: { outlet, millivolts 
   const alone = loadOf(outlet);
   return `${now === null ? 'Free now' : `Now ${now}`}${alone === null ? '' : `, with it alone ${alone}`}, at ${voltsText(millivolts)}.`;
 }
+
+const lastsText = ({ hours }: BatteryInUse): string =>
+  hours === null ? 'It draws nothing from it' : `A set should last about ${hoursText(hours)} h`;
 
 function loadOf(outlet: OutletLoad | null): string | null {
   const current = outlet?.current ?? null;

@@ -1,5 +1,6 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
+import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import { columnsOf, neededColumns } from '../../reading/csv/columns.js';
 import type { OpenColumn } from '../../reading/csv/header.js';
@@ -8,11 +9,12 @@ import { isCsvName, readCsv } from '../../reading/csv/read-csv.js';
 import { columnWords } from '../../report/words/column-words.js';
 import { speechOf } from '../../report/words/speech.js';
 import { priceText } from '../../report/words/words.js';
+import type { Owned } from '../document/change-supplies.js';
 import type { HeldFile } from '../document/page-document.js';
 
 /** Something that can be owned. */
 export type ToldThing = {
-  readonly kind: 'supply' | 'part';
+  readonly kind: Owned;
   readonly id: string;
   readonly name: string;
   /** Null of what is not for sale. */
@@ -37,18 +39,26 @@ export type ToldColumns = {
   readonly missing: readonly string[];
 };
 
+/** What a pedal came with, or has in it, is not picked: it goes with its pedal. */
 export function toldThings(kit: Kit): readonly ToldThing[] {
   const { inventory } = speechOf(kit);
   const { owned } = kit.board;
   const price = (thing: Supply | Part): string | null =>
     thing.price === null ? null : priceText(thing.price, kit.board);
   return [
-    ...[...kit.supplies.values()].map((supply) => ({
-      ...{ kind: 'supply' as const, id: supply.id, name: inventory.supplyName(supply.id), price: price(supply) },
-      units: owned.supplies.get(supply.id) ?? 0,
-    })),
+    ...[...kit.supplies.values()]
+      .filter(({ source }) => !isOfOnePedal(source))
+      .map((supply) => ({
+        ...{ kind: 'supply' as const, id: supply.id, name: inventory.supplyName(supply.id), price: price(supply) },
+        units: owned.supplies.get(supply.id) ?? 0,
+      })),
     ...[...kit.parts.values()].map((part) => ({
-      ...{ kind: 'part' as const, id: part.id, name: inventory.partName(part.id), price: price(part) },
+      ...{
+        kind: part.role.kind === 'battery' ? ('battery' as const) : ('part' as const),
+        id: part.id,
+        name: inventory.partName(part.id),
+        price: price(part),
+      },
       units: owned.parts.get(part.id) ?? 0,
     })),
   ];

@@ -64,3 +64,22 @@ test('a plan around a pin keeps it, and is never better than one without', async
   expect(kept).toBeGreaterThan(8);
   expect(heldUp).toBeLessThan(kept);
 });
+
+test('a battery is a place for its own pedal alone', async () => {
+  const street = await readInputs(fixture('boards/street-board.yaml'), fixture('shops/slipway.yaml'));
+  if (street.kind === 'faulty') throw new Error('the example is faulty');
+  const found = await choose(street.value);
+  if (found.kind !== 'plan') throw new Error('the example has no plan');
+  const batteriesFor = (pedal: string) =>
+    placesFor(street.value, found.wiring, pedal as PedalId).filter(({ trial }) => trial.batteries.length > 0);
+  expect(batteriesFor('gannet-looper')).toEqual([]);
+  const [place, ...others] = batteriesFor('sedge-wah');
+  expect(others).toEqual([]);
+  expect(place?.berth).toMatchObject({ supply: 'battery-sedge-wah-block', outputs: [1] });
+  const [drive] = batteriesFor('sandling-drive');
+  if (drive?.berth == null) throw new Error('the battery is no place for the drive');
+  const around = await chooseAround(street.value, [{ pedal: 'sandling-drive' as PedalId, ...drive.berth }]);
+  if (around.kind !== 'plan') throw new Error('no plan keeps the drive on its battery');
+  // The output that it leaves is free for the wah, which needs no battery then.
+  expect(around.wiring.batteries.map(({ pedal }) => pedal)).toEqual(['sandling-drive']);
+});

@@ -34,6 +34,16 @@ describe('values are written into an entry', () => {
     expect(withKeys(text, first, { volts: 9 })).toBe(text.replace('echo\n', 'echo\n    volts: 9\n'));
   });
 
+  it('and go from it where there is no value', () => {
+    expect(withKeys(block, first, { volts: undefined })).toBe(
+      block.replace('    volts: unknown              # look for it beside the inlet\n', ''),
+    );
+    expect(withKeys(block, second, { milliamps: undefined })).toBe(block.replace(', milliamps: 4', ''));
+    expect(withKeys(block, second, { digital: undefined })).toBe(block);
+    // What names the entry stays.
+    expect(withKeys(block, second, { name: undefined })).toBeNull();
+  });
+
   it('in brackets', () => {
     expect(withKeys(block, second, { volts: [9, 12], digital: true })).toContain(
       '  - {name: Fuzz, volts: [9, 12], milliamps: 4, digital: true} # worn\n',

@@ -32,6 +32,12 @@ test('what is owned is counted up and down, by id or by name', () => {
   expect(says(owningOneLess('part', 'reversing-lead')(more), 'owned', 'parts')).toEqual({ 'Reversing lead': 1 });
 });
 
+test('batteries are counted in a list of their own', () => {
+  const two = owningAnother('battery', 'block')(owningAnother('battery', 'block')(emptyDocument));
+  expect(says(two, 'owned')).toEqual({ ...(says(emptyDocument, 'owned') as object), batteries: { block: 2 } });
+  expect(says(owningOneLess('battery', 'block')(two), 'owned', 'batteries')).toEqual({ block: 1 });
+});
+
 test('a typed supply is described by the board and owned', () => {
   const read = supplyLine('Old box 6 isolated 9v 150, total 1500');
   if (read.kind === 'unclear') throw new Error(read.faults.join(' '));

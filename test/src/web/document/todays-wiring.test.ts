@@ -5,10 +5,10 @@ import { expect, test } from 'vitest';
 
 import { inputsFromText } from '../../../../src/reading/inputs-from-text.js';
 import { boardData, statedPedals } from '../../../../src/web/document/board-data.js';
-import { comingLater, naming, without } from '../../../../src/web/document/change-pedal.js';
+import { comingLater, naming, poweredBy, without } from '../../../../src/web/document/change-pedal.js';
 import { owningAnother, owningOneLess } from '../../../../src/web/document/change-supplies.js';
 import { emptyDocument, type PageDocument } from '../../../../src/web/document/page-document.js';
-import { isPlugged } from '../../../../src/web/document/todays-wiring.js';
+import { isPlugged, withUnitsLeft } from '../../../../src/web/document/todays-wiring.js';
 
 const path = resolve(import.meta.dirname, '../../../../fixtures/boards/new-pedal.yaml');
 const text = (await readFile(path, 'utf8')).replace('{pedal: skerry-delay', '{pedal: Skerry delay');
@@ -54,4 +54,25 @@ test('whoever hangs on a unit that is owned no more is not plugged any more', ()
   const one = owningOneLess('supply', 'jetty-6')(two);
   expect(pluggedIn(one)).toEqual(all.slice(0, 4));
   expect(pluggedIn(owningOneLess('supply', 'jetty-6')(one))).toEqual([]);
+});
+
+test('whoever loses a source of its own is not plugged by it any more, and the key goes', () => {
+  const own = text
+    .replace('- {pedal: Skerry delay', '- {pedal: cockle-fuzz, battery: block}\n  - {pedal: Skerry delay')
+    .replace(/ {2}- \{pedal: cockle-fuzz, supply.*\n/, '');
+  const document = { ...wired, board: { file: 'board.yaml', text: own } };
+  const fuzz = pedalIn(document, 'cockle-fuzz');
+  const set = poweredBy(fuzz, 'battery', { type: '9V-block', count: 1 })(document);
+  expect(pedalIn(set, 'cockle-fuzz').stated['battery']).toEqual({ type: '9V-block', count: 1 });
+  expect(isPlugged(set.board.text, 'cockle-fuzz')).toBe(true);
+  const gone = poweredBy(fuzz, 'battery', undefined)(set);
+  expect(pedalIn(gone, 'cockle-fuzz').stated).toEqual(fuzz.stated);
+  expect(isPlugged(gone.board.text, 'cockle-fuzz')).toBe(false);
+  expect(pluggedIn(gone)).toEqual(all.filter((id) => id !== 'cockle-fuzz'));
+});
+
+test('a unit that is owned no more is not plugged by its inlet, either', () => {
+  const fed = `${text}  - {inlet: step, inletUnit: 2, supply: jetty-6, output: 4, volts: 9}\n`;
+  expect(withUnitsLeft(fed, 'step', 2)).toBe(fed);
+  expect(withUnitsLeft(fed, 'step', 1)).toBe(text);
 });

@@ -1,6 +1,9 @@
+import { resolve } from 'node:path';
+
 import { expect, test } from 'vitest';
 
-import { toldColumns } from '../../../../src/web/worker/told-shelf.js';
+import { readInputs } from '../../../../src/node/disk/read-inputs.js';
+import { toldColumns, toldThings } from '../../../../src/web/worker/told-shelf.js';
 
 const shop = { file: 'laden.csv', text: 'Bezeichnung;Price;Strom mA\nErle;9 €;500\n' };
 
@@ -29,4 +32,17 @@ test('what was said of a column is told with it, so that it can be said otherwis
 test('what is no table has no columns', () => {
   expect(toldColumns(null, {})).toBeNull();
   expect(toldColumns({ file: 'shop.yaml', text: 'catalogue: A\n' }, {})).toBeNull();
+});
+
+test('batteries can be owned, and what is a pedal’s own is not picked', async () => {
+  const fixture = (path: string): string => resolve(import.meta.dirname, '../../../../fixtures', path);
+  const read = await readInputs(fixture('boards/mixed-stage.yaml'), fixture('shops/slipway.yaml'));
+  if (read.kind === 'faulty') throw new Error('the example is faulty');
+  const things = toldThings(read.value);
+  expect(things.filter(({ units }) => units > 0).map(({ kind, name }) => [kind, name])).toEqual([
+    ['supply', 'Punt 3'],
+    ['battery', 'Nine-volt block'],
+  ]);
+  expect(things.filter(({ kind }) => kind === 'battery')).toHaveLength(2);
+  expect(things.map(({ name }) => name).join()).not.toMatch(/Own adapter|Nine-volt block in/);
 });
