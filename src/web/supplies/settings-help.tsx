@@ -19,7 +19,7 @@ const meanings = [
   ['Mains volts', 'those of the places where you play: a supply that does not accept all of them is left out'],
   [
     'Hours on power banks',
-    'how long one must last with what hangs on it, by 85 % of its watt-hours; without hours none is used',
+    'how long one must last with what hangs on it, by 80 % of its watt-hours; without hours none is used',
   ],
   [
     'Hours on batteries',

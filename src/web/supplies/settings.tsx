@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 
 import type { ChoosingAim } from '../../domain/aim.js';
+import { startingBatteries, startingRuntime } from '../../reading/drafts/starting-policy.js';
 import { typedBudget } from '../../reading/typed/budget.js';
 import { mapOf } from '../document/board-data.js';
 import { settingIn, withSetting } from '../document/change-supplies.js';
@@ -65,8 +66,8 @@ export function Settings({ state }: { readonly state: PageState }) {
 
 /** What is asked of a source that is used up: of each the figure to be typed, and what is usual beside it. */
 const hoursOf = {
-  runtime: { figure: 'hours', usual: { usable: 0.85 } },
-  batteries: { figure: 'pay', usual: { change: 8 } },
+  runtime: { figure: 'hours', usual: startingRuntime },
+  batteries: { figure: 'pay', usual: startingBatteries },
 } as const;
 
 type HoursProps = { readonly state: PageState; readonly of: keyof typeof hoursOf; readonly label: string };

@@ -77,7 +77,7 @@ test('a battery is a place for its own pedal alone', async () => {
   expect(others).toEqual([]);
   expect(place?.berth).toMatchObject({ supply: 'battery-sedge-wah-block', outputs: [1] });
   const [drive] = batteriesFor('sandling-drive');
-  if (drive?.berth == null) throw new Error('the battery is no place for the drive');
+  if (drive === undefined || drive.berth === null) throw new Error('the battery is no place for the drive');
   const around = await chooseAround(street.value, [{ pedal: 'sandling-drive' as PedalId, ...drive.berth }]);
   if (around.kind !== 'plan') throw new Error('no plan keeps the drive on its battery');
   // The output that it leaves is free for the wah, which needs no battery then.
