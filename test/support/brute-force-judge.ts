@@ -5,6 +5,7 @@
 import type { Board, Catalogue, WiredFeed } from '../../src/domain/board.js';
 import type { Part } from '../../src/domain/part.js';
 import type { Pedal } from '../../src/domain/pedal.js';
+import type { PartId } from '../../src/domain/quantities.js';
 import { isOfOnePedal } from '../../src/domain/source.js';
 import type { Supply } from '../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from './brute-force-hookups.js';
@@ -166,7 +167,11 @@ function usedArticles(board: Board, catalogue: Catalogue | null, wiring: readonl
 const mostOf = ({ price, stock }: Supply | Part): number => (price === null ? 0 : (stock ?? Infinity));
 
 /** The batteries that are paid for. */
-function batteryUses(board: Board, catalogue: Catalogue | null, wiring: readonly WiredFeed[]): readonly string[] {
+export function batteryUses(
+  board: Board,
+  catalogue: Catalogue | null,
+  wiring: readonly Pick<WiredFeed, 'pedal' | 'supply'>[],
+): readonly PartId[] {
   const parts = [...partsOf(board, catalogue).values()];
   return wiring.flatMap((feed) => {
     const supply = suppliesOf(board, catalogue).find(

@@ -4,11 +4,14 @@ import { describe, expect, it } from 'vitest';
 import { audit } from '../../src/audit/audit.js';
 import { choosingAims, type ChoosingAim } from '../../src/domain/aim.js';
 import { tinyCase, type Case } from './arbitraries.js';
+import { sourceCase } from './arbitrary-fed.js';
 import { bruteForce } from './brute-force.js';
 import { catalogueOf } from './builders.js';
 import { tierFigures } from './tier-figures.js';
 import { share, trying } from './runs.js';
 
+/** Half of them with every source. */
+const cases = fc.oneof(tinyCase, sourceCase(3, 3));
 const aims = fc.constantFrom(...choosingAims);
 
 function figuresOf({ board, catalogue }: Case, aim: ChoosingAim, partial: boolean): readonly number[] | null {
@@ -18,7 +21,7 @@ function figuresOf({ board, catalogue }: Case, aim: ChoosingAim, partial: boolea
 
 describe('brute force', () => {
   it('finds an equally good plan in whatever order things are listed', () => {
-    const property = fc.property(tinyCase, aims, (given, aim) => {
+    const property = fc.property(cases, aims, (given, aim) => {
       const { supplies, parts } = given.catalogue;
       const turned = {
         board: { ...given.board, pedals: given.board.pedals.toReversed() },
@@ -31,7 +34,7 @@ describe('brute force', () => {
 
   it('leaves no pedal out when all of them can be powered, and always some when not', () => {
     let whole = 0;
-    const property = fc.property(tinyCase, aims, (given, aim) => {
+    const property = fc.property(cases, aims, (given, aim) => {
       // Unpowered pedals come first in every aim.
       const full = figuresOf(given, aim, false);
       const partial = figuresOf(given, aim, true);
@@ -45,7 +48,7 @@ describe('brute force', () => {
 
   it('finds plans that the audit passes with the same score', () => {
     let powered = 0;
-    const property = fc.property(tinyCase, aims, ({ board, catalogue }, aim) => {
+    const property = fc.property(cases, aims, ({ board, catalogue }, aim) => {
       const answer = bruteForce(board, catalogue, { aim, partial: true });
       if (answer.kind === 'impossible') throw new Error('a plan that may leave out every pedal always exists');
       const report = audit(board, catalogue, answer.feeds, { partial: true });

@@ -8,7 +8,7 @@ import type { Proof } from '../../../src/domain/proof.js';
 import { choose } from '../../../src/planning/choose/choose.js';
 import { verifyProof } from '../../../src/proof/verify-proof.js';
 import type { Case } from '../../support/arbitraries.js';
-import { fedCase } from '../../support/arbitrary-fed.js';
+import { fedCase, sourceCase } from '../../support/arbitrary-fed.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { share, trying } from '../../support/runs.js';
 import { Tally } from '../../support/tally.js';
@@ -16,7 +16,7 @@ import { Tally } from '../../support/tally.js';
 type Asked = { readonly of: Case; readonly aim: ChoosingAim; readonly partial: boolean };
 
 const asked: fc.Arbitrary<Asked> = fc.record({
-  of: fedCase(3, 3),
+  of: fc.oneof({ weight: 2, arbitrary: fedCase(3, 3) }, { weight: 1, arbitrary: sourceCase(3, 3) }),
   aim: fc.constantFrom(...choosingAims),
   partial: fc.boolean(),
 });
@@ -44,7 +44,7 @@ describe('on boards with fed supplies', () => {
         expect(compareScores(found.wiring.score, expected.score, aim, of.board.policy)).toBe(0);
         seen.add(...waysIn(found.wiring));
       }),
-      trying(runs),
+      trying(1.5 * runs),
     );
     expect(seen.lacking(share(runs / 20), 'plan', 'impossible', 'fed')).toEqual([]);
     expect(seen.lacking(share(5), 'several', 'adapter')).toEqual([]);
@@ -68,7 +68,7 @@ describe('on boards with fed supplies', () => {
           );
         seen.add('damaged');
       }),
-      trying(runs),
+      trying(1.5 * runs),
     );
     expect(seen.lacking(share(runs / 10), 'holds', 'damaged')).toEqual([]);
   });

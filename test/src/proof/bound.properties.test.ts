@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { choosingAims, choosingTiersOf, isMoney, type ChoosingAim } from '../../../src/domain/aim.js';
 import type { Policy } from '../../../src/domain/board.js';
 import type { ProofBranch, ProofTags, ProofTier } from '../../../src/domain/proof.js';
-import type { PartId, PedalId } from '../../../src/domain/quantities.js';
+import type { PartId, PedalId, SupplyId } from '../../../src/domain/quantities.js';
 import { toldApart } from '../../../src/proof/apart.js';
 import { groundOf, type StepClaim } from '../../../src/proof/claim.js';
 import { conditionsOf, type Condition } from '../../../src/proof/conditions.js';
@@ -13,6 +13,7 @@ import { nodeBound } from '../../../src/proof/node-bound.js';
 import { capsBehind } from '../../../src/proof/unit-caps.js';
 import type { StockGroup } from '../../../src/proof/stock.js';
 import { tinyCase } from '../../support/arbitraries.js';
+import { sourceCase } from '../../support/arbitrary-fed.js';
 import { bruteForce } from '../../support/brute-force.js';
 import { counted } from './counting.js';
 import { share, trying } from '../../support/runs.js';
@@ -32,11 +33,20 @@ const draws = fc.record({
     maxLength: 4,
   }),
   leads: fc.array(fc.option(fc.integer({ min: 0, max: 900 })), { minLength: 30, maxLength: 30 }),
-  limits: fc.record({ bricks: fc.integer({ min: -900, max: 0 }), budget: fc.integer({ min: -9, max: 0 }) }),
+  limits: fc.record({
+    bricks: fc.integer({ min: -900, max: 0 }),
+    sockets: fc.integer({ min: -900, max: 0 }),
+    budget: fc.integer({ min: -9, max: 0 }),
+  }),
+  /** In percent of an equal share, as those of pedals: of inlets that are fed, and of units that have one. */
+  inlets: fc.array(fc.record({ fed: fc.integer({ min: 0, max: 140 }), paid: fc.integer({ min: 0, max: 140 }) }), {
+    minLength: 3,
+    maxLength: 3,
+  }),
   earlier: fc.record({ tiers: small, tag: fc.constantFrom(0, 0, -1, -7), more: fc.integer({ min: 0, max: 3 }) }),
   branches: fc.array(
     fc.record({
-      count: fc.constantFrom('units', 'pedals', 'leads'),
+      count: fc.constantFrom('units', 'pedals', 'leads', 'inlets'),
       supply: fc.option(small),
       /** Where no supply is drawn, those of a set; none drawn stand for all. */
       among: fc.array(small, { maxLength: 3 }),
@@ -61,12 +71,13 @@ type Draws = typeof draws extends fc.Arbitrary<infer Value> ? Value : never;
 
 describe('the bound of a case', () => {
   it('is never above the number of a plan in it, and caps never forbid its units, whatever the tags', () => {
-    const seen = { plans: 0, tight: 0, capped: 0, conditions: 0, slots: 0, sets: 0 };
+    const seen = { plans: 0, tight: 0, capped: 0, conditions: 0, slots: 0, sets: 0, fed: 0, inlets: 0 };
     fc.assert(
-      fc.property(tinyCase, draws, ({ board, catalogue }, drawn) => {
+      fc.property(fc.oneof(tinyCase, sourceCase(3, 3)), draws, ({ board, catalogue }, drawn) => {
         const plan = bruteForce(board, catalogue, { aim: drawn.aim, partial: drawn.partial });
         if (plan.kind === 'impossible') return;
         seen.plans += 1;
+        if (plan.feeds.some(({ inletOf }) => inletOf !== undefined)) seen.fed += 1;
         const whole = groundOf(board, catalogue, drawn.partial, null);
         const apart = whole.stock.groups.flatMap(({ supply, source }, index) => {
           const units = drawn.apart[index] ?? 0;
@@ -95,7 +106,8 @@ describe('the bound of a case', () => {
           const { fewer, more } = conditionsOf(branch, path, ground);
           seen.slots += Number(branch.slot !== undefined);
           seen.sets += Number(branch.among !== undefined);
-          path.push(counted(plan.feeds, branch, board, apart) <= branch.most ? fewer : more);
+          seen.inlets += Number(branch.count === 'inlets');
+          path.push(counted(plan.feeds, branch, { board, catalogue }, apart) <= branch.most ? fewer : more);
         }
         const quick = new Map(ground.stock.groups.map((group) => [group, group.most]));
         const exact = ({ most }: StockGroup): number => most;
@@ -112,7 +124,7 @@ describe('the bound of a case', () => {
           for (const group of ground.stock.groups) {
             const { supply, source, slot, most } = group;
             const of = { count: 'units', supply: supply.id, source, ...(slot === null ? {} : { slot }) } as const;
-            const used = counted(plan.feeds, of, board, apart);
+            const used = counted(plan.feeds, of, { board, catalogue }, apart);
             const cap = left.exact(group);
             expect(used).toBeLessThanOrEqual(cap);
             expect(cap).toBeLessThanOrEqual(left.quick.get(group) ?? 0);
@@ -127,6 +139,8 @@ describe('the bound of a case', () => {
     expect(seen.plans).toBeGreaterThan(share(runs / 2));
     expect(seen.conditions).toBeGreaterThan(share(runs / 2));
     expect(seen.sets).toBeGreaterThan(share(runs / 20));
+    expect(seen.inlets).toBeGreaterThan(share(runs / 20));
+    expect(seen.fed).toBeGreaterThan(share(runs / 60));
     expect(seen.slots).toBeGreaterThan(share(runs / 20));
     expect(seen.capped).toBeGreaterThan(share(runs));
     expect(seen.tight).toBeGreaterThan(share(runs / 40));
@@ -144,20 +158,26 @@ const tiersFrom = (
   }));
 
 function branchFrom(
-  { count, supply, among, source, slot, of, most }: Draws['branches'][number],
+  { count: drawn, supply, among, source, slot, of, most }: Draws['branches'][number],
   claim: StepClaim,
 ): ProofBranch {
   const { groups, kinds } = claim.stock;
   const ids = [...claim.stock.supplies];
-  const named: readonly (PedalId | PartId)[] =
-    count === 'pedals'
-      ? claim.board.pedals.flatMap(({ id }, index) => (of[index] === true ? [id] : []))
-      : kinds.flatMap(({ parts }, index) => (of[index] === true ? parts.map(({ id }) => id) : []));
+  // Inlets of one sort are counted together.
+  const sort = claim.inlets[most % Math.max(1, claim.inlets.length)];
+  const count = drawn === 'inlets' && sort === undefined ? 'units' : drawn;
+  const isNamed = (_: unknown, index: number): boolean => of[index] === true;
+  const named: Readonly<Record<ProofBranch['count'], readonly (PedalId | PartId | SupplyId)[]>> = {
+    units: [],
+    pedals: claim.board.pedals.filter(isNamed).map(({ id }) => id),
+    leads: kinds.filter(isNamed).flatMap(({ parts }) => parts.map(({ id }) => id)),
+    inlets: [...(sort?.supplies ?? [])],
+  };
   const id = supply === null ? null : (groups[supply]?.supply.id ?? ids[0] ?? null);
   const set = id === null ? among.flatMap((index) => groups[index]?.supply.id ?? []) : [];
   const told = claim.stock.apart.find((entry) => entry.supply === id && entry.source === source);
   return {
-    ...{ count, supply: id, source, of: count === 'units' ? [] : named, most, fewer: {}, more: {} },
+    ...{ count, supply: id, source, of: named[count], most, fewer: {}, more: {} },
     ...(set.length === 0 ? {} : { among: set }),
     ...(slot === null || slot > (told?.units ?? 0) ? {} : { slot }),
   };
@@ -182,7 +202,7 @@ function pushedTags(
 }
 
 function tagsFrom(
-  { pedals, plain, leads, limits, earlier, branches }: Draws,
+  { pedals, plain, leads, limits, inlets, earlier, branches }: Draws,
   path: readonly Condition[],
   claim: StepClaim,
   scaled: number,
@@ -202,6 +222,12 @@ function tagsFrom(
       return tag === null || !isLimited ? [] : [{ parts: parts.map((part) => part.id), tag }];
     }),
     bricks: claim.limits.bricks === null ? 0 : limits.bricks,
+    sockets: claim.limits.sockets === null ? 0 : limits.sockets,
+    inlets: claim.inlets.map(({ supplies }, index) => ({
+      supplies: [...supplies],
+      fed: Math.round((inlets[index]?.fed ?? 0) * share),
+      paid: Math.round((inlets[index]?.paid ?? 0) * share),
+    })),
     budget: claim.limits.budget === null ? 0 : limits.budget,
     earlier: [earlier.tag],
     conditions: path.map(({ side }, index) => {

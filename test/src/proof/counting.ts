@@ -1,13 +1,14 @@
-import type { Board } from '../../../src/domain/board.js';
 import type { Feed } from '../../../src/domain/plan.js';
 import type { ProofApart, ProofCount } from '../../../src/domain/proof.js';
 import type { PartId } from '../../../src/domain/quantities.js';
+import type { Case } from '../../support/arbitraries.js';
+import { batteryUses } from '../../support/brute-force-judge.js';
 
 /** The number of a plan that a branch goes by. Units told apart are a plan's first ones of a group. */
 export function counted(
   feeds: readonly Feed[],
   { count, supply, among, source, slot, of = [] }: ProofCount,
-  board: Board,
+  { board, catalogue }: Case,
   apart: readonly ProofApart[] = [],
 ): number {
   const named = new Set<string>(of);
@@ -32,7 +33,8 @@ export function counted(
     case 'inlets':
       return concerned.filter(({ inletOf }) => inletOf !== undefined && named.has(inletOf.supply)).length;
     case 'leads':
-      return leadsOf(concerned).filter((part) => named.has(part)).length;
+      return [...leadsOf(concerned), ...batteryUses(board, catalogue, concerned)].filter((part) => named.has(part))
+        .length;
   }
 }
 

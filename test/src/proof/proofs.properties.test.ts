@@ -12,6 +12,7 @@ import { parseProof } from '../../../src/proof/proof-schema.js';
 import { verifyImpossible, verifyProof } from '../../../src/proof/verify-proof.js';
 import { largerCase, tinyCase, type Case } from '../../support/arbitraries.js';
 import { standIns } from '../../support/arbitrary-stand-ins.js';
+import { sourceCase } from '../../support/arbitrary-fed.js';
 import { sharedChoose } from '../../support/choosing.js';
 import { share, trying } from '../../support/runs.js';
 
@@ -96,6 +97,7 @@ const isNothing = ({ proof }: Proven): boolean => proof.steps[0]?.value === 0;
 describe.each([
   ['tiny boards', tinyCase, runs, runs / 20],
   ['larger boards', largerCase(7, 6), (2 * runs) / 5, runs / 100],
+  ['boards with every source', sourceCase(3, 3), 2 * runs, runs / 100],
 ] as const)('the proofs of %s', (_, cases, times, few) => {
   it('hold, and are read back from what is written', async () => {
     const seen = { plans: 0, impossible: 0, cases: 0, none: 0 };
@@ -149,7 +151,7 @@ describe('a proof that was tampered with', () => {
   it.each(Object.entries(tamperings))('does not hold with %s', async (_, tamper) => {
     let tampered = 0;
     await fc.assert(
-      fc.asyncProperty(tinyCase, questions, async (of, question) => {
+      fc.asyncProperty(fc.oneof(tinyCase, sourceCase(3, 3)), questions, async (of, question) => {
         const made = await provenOf(of, question);
         const other = made === null || isNothing(made) ? null : tamper(made);
         if (other === null) return;

@@ -6,12 +6,15 @@ import type { Feed, Wiring } from '../../../../src/domain/plan.js';
 import { minorUnits } from '../../../../src/domain/quantities.js';
 import type { ChooseOptions } from '../../../../src/planning/choose/choose.js';
 import { tinyCase, type Case } from '../../../support/arbitraries.js';
+import { sourceCase } from '../../../support/arbitrary-fed.js';
 import { supplyDrafts, supplyFrom } from '../../../support/arbitrary-supplies.js';
 import { sharedChoose } from '../../../support/choosing.js';
 import { share, trying } from '../../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 300;
+/** Half of them with every source. */
+const cases = fc.oneof(tinyCase, sourceCase(3, 3));
 const aims = fc.constantFrom(...choosingAims);
 
 /** The proven plan, null when it is impossible. @throws Error when nothing was proven: there is no limit of time. */
@@ -42,7 +45,7 @@ describe('no plan gets worse', () => {
   it('when the shop has one more supply', async () => {
     const seen = { better: 0 };
     await fc.assert(
-      fc.asyncProperty(tinyCase, supplyDrafts, aims, async (of, draft, aim) => {
+      fc.asyncProperty(cases, supplyDrafts, aims, async (of, draft, aim) => {
         const further = supplyFrom({ ...draft, gear: false }, 99);
         const catalogue = { ...of.catalogue, supplies: [...of.catalogue.supplies, further] };
         await expectNoWorse(of, { ...of, catalogue }, aim, seen);
@@ -55,7 +58,7 @@ describe('no plan gets worse', () => {
   it('when the price of a supply or a lead falls', async () => {
     const seen = { better: 0 };
     await fc.assert(
-      fc.asyncProperty(tinyCase, fc.nat(), fc.nat({ max: 99 }), aims, async (of, which, share, aim) => {
+      fc.asyncProperty(cases, fc.nat(), fc.nat({ max: 99 }), aims, async (of, which, share, aim) => {
         const { supplies, parts } = of.catalogue;
         if (supplies.length + parts.length === 0) return;
         const index = which % (supplies.length + parts.length);
@@ -83,7 +86,7 @@ describe('no plan gets worse', () => {
   it('when a pedal goes, unless it leaves another one alone on its chain', async () => {
     const seen = { better: 0, guarded: 0 };
     await fc.assert(
-      fc.asyncProperty(tinyCase, fc.nat(), aims, async (of, which, aim) => {
+      fc.asyncProperty(cases, fc.nat(), aims, async (of, which, aim) => {
         const { pedals } = of.board;
         const wiring = await bestPartial(of, aim);
         const gone = pedals[which % pedals.length];
@@ -112,7 +115,7 @@ function leavesOneAlone(pedal: string, feeds: readonly Feed[]): boolean {
 }
 
 describe('the order of the input', () => {
-  const shuffledCase = tinyCase.chain((of) =>
+  const shuffledCase = cases.chain((of) =>
     fc.record({
       of: fc.constant(of),
       pedals: shuffled(of.board.pedals),
