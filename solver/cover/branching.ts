@@ -46,8 +46,10 @@ export function branchesOf<Content>(
     ...fractional(sumsOfSets(branching.sets, unit, units), tellingDistance, mostSets),
   ];
   const perGroup = [units, ...branching.withinGroups.map((list) => sumsOf(list, used, ({ group }) => group))];
-  const found = perGroup.map((list) => fractional(list, tolerance, mostCandidates)).find((list) => list.length > 0);
-  const all = [...sums, ...(found ?? [])].map((sum) => forAllAlike(split(sum, sum.value), program, conditions));
+  const found =
+    perGroup.map((list) => fractional(list, tolerance, mostCandidates)).find((list) => list.length > 0) ??
+    overfull(program, used);
+  const all = [...sums, ...found].map((sum) => forAllAlike(split(sum, sum.value), program, conditions));
   const open = all.filter((branches) => !branches.some((branch) => isDecided(branch, { conditions })));
   return [...new Map(open.map((branches) => [JSON.stringify(branches), branches])).values()];
 }
@@ -83,6 +85,24 @@ function sumsOfSets(sets: readonly (readonly number[])[], unit: number, units: r
     if (!sums.has(key)) sums.set(key, { feature: unit, groups, value });
   }
   return [...sums.values()];
+}
+
+/**
+ * What a column has more of by itself than all of its group have together, as half of one that has two and half of one that has
+ * none come to one: where there is no more than that, pricing is told that no column has more.
+ */
+function overfull({ capped }: Pick<CoverProgram<unknown>, 'capped'>, used: Used): readonly Sum[] {
+  const most = new Map<string, number>();
+  const key = (feature: number, group: number | undefined): string => `${feature}:${group ?? ''}`;
+  for (const { column } of used)
+    for (const [feature, amount] of column.amounts) {
+      const at = key(feature, column.group);
+      most.set(at, Math.max(amount, most.get(at) ?? 0));
+    }
+  return sumsOf(capped, used, ({ group }) => group)
+    .map((sum) => ({ ...sum, value: Math.round(sum.value) }))
+    .filter(({ feature, groups, value }) => (most.get(key(feature, groups?.[0])) ?? 0) > value)
+    .slice(0, mostCandidates);
 }
 
 /** Those farther than this from whole, the farthest first. */

@@ -107,6 +107,28 @@ describe('what a search branches on', () => {
     ]);
   });
 
+  it('is, where all is whole, what a column has more of by itself than its group should have', () => {
+    const twice: readonly Part[] = [
+      { group: 0, amounts: [[pedal, 2]], share: 0.5 },
+      { group: 0, amounts: unitsAlone, share: 0.5 },
+    ];
+    expect(branches(twice)).toEqual([{ feature: pedal, groups: [0], most: 1 }]);
+    const once: readonly Part[] = [
+      { group: 0, amounts: [[pedal, 1]], share: 0.5 },
+      {
+        group: 0,
+        amounts: [
+          [pedal, 1],
+          [fan, 2],
+        ],
+        share: 0.5,
+      },
+      { group: 1, amounts: [[daisy, 2]], share: 0.5 },
+      { group: 1, amounts: unitsAlone, share: 0.5 },
+    ];
+    expect(branches(once)).toEqual([]);
+  });
+
   it('is how many units a set of groups has, the farthest from whole first, and of equal ones the first', () => {
     const parts = [0.25, 0.6, 0.15, 0.25].map((share, group) => ({ group, amounts: unitsAlone, share }));
     const sets = [
