@@ -73,7 +73,8 @@ export {
 export { addPedal, type Added } from './planning/spare/add-pedal.js';
 export { spare, type NoBasis, type Room, type Spare } from './planning/spare/spare.js';
 export type { ReplugStep, UnitPlace } from './planning/rewire/steps.js';
-export { chooseOrSeek, type Wanted, type WantedLead, type WantedOutputs } from './planning/wanted/wanted.js';
+export { chooseOrSeek, type Wanted, type WantedLead } from './planning/wanted/wanted.js';
+export type { WantedOutputs } from './planning/wanted/found-outputs.js';
 export { verify, type Claim, type Verdict } from './planning/verify/verify.js';
 export { parseProof, type ParsedProof, type ProofFault } from './proof/proof-schema.js';
 export {

@@ -1,3 +1,4 @@
+import { isFed } from '../../domain/inlet.js';
 import { isLead, type Part, type PartRole } from '../../domain/part.js';
 import { partId } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
@@ -97,12 +98,15 @@ export function conceivableLeads(kit: Kit): readonly Part[] {
   const { board } = kit;
   const banks = supplyOffers(kit).flatMap(({ supply }) => supply.banks);
   const inlets = distinct(board.pedals.map(({ inlet }) => inlet));
+  const fed = supplyOffers(kit).flatMap(({ supply, owned, forSale }) =>
+    isFed(supply) && owned + forSale > 0 ? [supply.source.inlet.plug] : [],
+  );
   const heads = [...chainHeads(banks, inlets, kit), ...joinHeads(banks, inlets)];
   const exits = distinct([
     ...banks.map(({ plug }) => plug),
     ...partOffers(kit).flatMap(({ part }) => (part.role.kind === 'adapter' || !isLead(part) ? [] : [part.gives])),
   ]);
-  const adapters = pairsOf(exits, inlets).flatMap(({ fits, gives }) =>
+  const adapters = pairsOf(exits, distinct([...inlets, ...fed])).flatMap(({ fits, gives }) =>
     [false, true].map((reverses): Shape => ({ role: { kind: 'adapter' }, fits, gives, reverses })),
   );
   const endless = partOffers(kit).filter(({ forSale }) => forSale === Infinity);

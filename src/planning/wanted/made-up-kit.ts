@@ -1,6 +1,6 @@
-import { withGear, withPolicy, withThings } from '../../domain/changed-kit.js';
-import { isFed } from '../../domain/inlet.js';
-import { kitOf, type Kit } from '../../domain/kit.js';
+import { withGear, withPolicy } from '../../domain/changed-kit.js';
+import { inletPedal, isFed } from '../../domain/inlet.js';
+import { kitOf, ownedOf, type Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { minorUnits, partId, supplyId, type PartId } from '../../domain/quantities.js';
@@ -10,7 +10,8 @@ import { spanOf } from '../explain/missing-supply.js';
 import { alike, needOf, type Need } from './needs.js';
 
 /**
- * The board with all that could be looked for, at made-up prices. One box has an isolated output for every need of a pedal. Its
+ * The board with all that could be looked for, at made-up prices. One box has an isolated output for every need of a pedal, and
+ * of every inlet of an owned supply that hangs on another one. Its
  * plugs are its own, so that no chain lead fits them, and from each a straight lead goes to the pedal's inlet: it is that lead
  * which costs what the output weighs. So the plan of the least money has
  *
@@ -21,7 +22,6 @@ import { alike, needOf, type Need } from './needs.js';
  */
 export type MadeUpKit = {
   readonly kit: Kit;
-  readonly box: Supply;
   /** By the straight lead from it. */
   readonly needs: ReadonlyMap<PartId, Need>;
   /** What a plan may take beside outputs, by id. */
@@ -29,25 +29,27 @@ export type MadeUpKit = {
 };
 
 /** Null where the figures are so large that they cannot be weighed against one another in exact integers. */
-export function madeUpKit(all: Kit): MadeUpKit | null {
-  // What hangs on another supply itself is left out: outputs are looked for to hang pedals on.
-  const bare = withThings(all, (supply) => (isFed(supply) ? null : supply));
+export function madeUpKit(bare: Kit): MadeUpKit | null {
   const { board } = bare;
-  const needs = board.pedals.map((pedal) => ({ need: needOf(pedal, board.policy) }));
+  const needs = [...board.pedals, ...ownedInlets(bare)].map((pedal) => ({ need: needOf(pedal, board.policy) }));
   const weigh = weighing(needs.map(({ need }) => need));
   if (weigh === null) return null;
   const lines = alike(needs).map((same, at) => lineOf(same[0].need, same.length, at + 1, weigh(same[0].need)));
-  const box = boxOf(lines, bare);
   const leads = leadsToLookFor(bare);
-  const withBox = withGear(withPolicy(bare, { budget: null }), { supplies: [box] }).board;
+  const withBox = withGear(withPolicy(bare, { budget: null }), { supplies: [boxOf(lines, bare)] }).board;
   const parts = [...lines.map(({ lead }) => lead), ...leads];
   return {
     kit: kitOf(withBox, { name: 'what could be looked for', currency: board.currency, supplies: [], parts }),
-    box,
     needs: new Map(lines.map(({ lead, need }) => [lead.id, need])),
     leads: new Map(leads.map((lead) => [lead.id, lead])),
   };
 }
+
+/** The inlets of what is owned and hangs on other supplies, as pedals: each may hang on an output to look for. */
+export const ownedInlets = (kit: Kit): readonly Pedal[] =>
+  [...kit.supplies.values()]
+    .filter(isFed)
+    .flatMap((supply) => Array.from({ length: ownedOf(kit, supply) }, (_, at) => inletPedal(supply, at + 1)));
 
 /** No pedal takes more leads than a join lead and two adapters for either way in which its label may read. */
 const mostLeadsEach = 5;
@@ -64,6 +66,8 @@ function weighing(needs: readonly Need[]): ((need: Need) => number) | null {
 type Line = { readonly need: Need; readonly outputs: number; readonly lead: Part };
 
 // Ids with blanks: no file can say these, so nothing that is owned has them.
+export const wantedSupplyId = supplyId('wanted supply');
+
 const lineOf = (need: Need, outputs: number, number: number, weight: number): Line => ({
   need,
   outputs,
@@ -79,33 +83,33 @@ const lineOf = (need: Need, outputs: number, number: number, weight: number): Li
   },
 });
 
-function boxOf(lines: readonly Line[], { board }: Kit): Supply {
+/** Outputs that are alike. */
+type Outputs = Need & { readonly outputs: number };
+
+const boxOf = (lines: readonly Line[], kit: Kit): Supply =>
+  supplyWith(
+    'wanted supply',
+    lines.map(({ need, outputs, lead }) => ({ ...need, outputs, plug: lead.fits })),
+    kit,
+  );
+
+/** A supply on mains with such outputs, each isolated. */
+export function supplyWith(name: string, all: readonly Outputs[], { board }: Kit): Supply {
   let next = 1;
-  const banks = lines.map(({ need, outputs, lead }) => {
+  const banks = all.map(({ outputs, power, plug, polarity, millivolts, rating }) => {
     const firstOutput = next;
     next += outputs;
     return {
-      firstOutput,
-      outputs,
-      isolated: true,
-      power: need.power,
-      plug: lead.fits,
-      polarity: need.polarity,
+      ...{ firstOutput, outputs, isolated: true, power, plug, polarity },
       switching: 'each',
-      settings: [{ millivolts: need.millivolts, rating: need.rating, openCircuit: null }],
+      settings: [{ millivolts, rating, openCircuit: null }],
       joins: [],
       total: null,
     } as const;
   });
   return {
-    id: supplyId('wanted supply'),
-    name: 'wanted supply',
-    price: null,
-    stock: 0,
+    ...{ id: wantedSupplyId, name, price: null, stock: 0, total: null, banks, assumed: {} },
     source: { kind: 'mains', volts: spanOf(board.policy.mains) },
-    total: null,
-    banks,
-    assumed: {},
   };
 }
 

@@ -4,7 +4,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
 import { compareExact, exactly, loadAt, scaled, sum, type Exact } from '../../domain/load.js';
-import { feedMillivolts, leadsOf, type Feed } from '../../domain/plan.js';
+import { everyFeed, feedMillivolts, leadsOf, type Feed, type InletFeed } from '../../domain/plan.js';
 import type { Microamps, PartId, PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer } from '../answer.js';
@@ -13,18 +13,16 @@ import { audited, auditedIfSound } from '../asking/audited.js';
 import { effortOf } from '../asking/search-options.js';
 import { choose, type ChooseOptions } from '../choose/choose.js';
 import { firstPlans } from '../choose/first-plans.js';
-import { madeUpKit, type MadeUpKit } from './made-up-kit.js';
-import { alike, wholeMilliamps, type Need } from './needs.js';
-
-/** Outputs to look for that are alike, one for each of the pedals. */
-export type WantedOutputs = Need & { readonly pedals: readonly PedalId[] };
+import { isOnWanted, outputsOf, withFound, withoutOutput, type WantedOutputs } from './found-outputs.js';
+import { madeUpKit, ownedInlets, type MadeUpKit } from './made-up-kit.js';
+import { wholeMilliamps } from './needs.js';
 
 /** Leads of one kind to look for. */
 export type WantedLead = {
   /** Its id stands in the feeds; it has no price. */
   readonly lead: Part;
   readonly units: number;
-  /** Those that it goes to, in the order of the board. */
+  /** Those that it goes to, in the order of the board; ids of inlets stand among them. */
   readonly pedals: readonly PedalId[];
 };
 
@@ -41,8 +39,10 @@ export type Wanted = {
   readonly leads: readonly WantedLead[];
   /** Mains sockets: those that the owned supplies in use take, and with them the least and the most that all takes. */
   readonly sockets: { readonly owned: number; readonly least: number; readonly most: number };
-  /** The board as if the leads to look for were there. */
+  /** The board as if the leads to look for were there, and the outputs that inlets hang on. */
   readonly kit: Kit;
+  /** What owned supplies hang on that is owned as well; others hang on outputs to look for. */
+  readonly inlets: readonly InletFeed[];
   /** What is owned feeds these pedals, audited; the others are those that outputs are looked for. */
   readonly installed: JudgedPlan;
   /** How every pedal is fed then, those on outputs to look for from a supply that there is not. */
@@ -96,33 +96,38 @@ const leastOf = (plans: readonly JudgedPlan[], { board: { policy } }: Kit): Judg
     null,
   );
 
-function wantedOf({ feeds, buy }: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolean): Wanted {
-  const leads = buy.parts.flatMap(({ id, units }) => {
+function wantedOf(plan: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolean): Wanted {
+  const leads = plan.buy.parts.flatMap(({ id, units }) => {
     const lead = made.leads.get(id);
-    return lead === undefined ? [] : [{ lead: unpriced(lead), units, pedals: pedalsOf(feeds, id) }];
+    return lead === undefined ? [] : [{ lead: unpriced(lead), units, pedals: pedalsOf(everyFeed(plan), id) }];
   });
-  const kit = withLeads(bare, leads);
-  const [onOutputs, owned] = [feeds.filter(isOn(made)), feeds.filter((feed) => !isOn(made)(feed))];
-  const installed = audited({ kit, partial: true }, owned);
+  const [onOutputs, owned] = parted(plan.feeds);
+  const [inletsOnOutputs, inlets] = parted(plan.inlets);
+  const found = withFound(withLeads(bare, leads), inletsOnOutputs, made);
+  const installed = audited({ kit: found.kit, partial: true }, [...owned, ...inlets, ...found.inlets]);
+  const sought = [...onOutputs, ...inletsOnOutputs];
   const there = onOutputs.map((feed) => withoutOutput(feed, made));
   return {
     kind: 'wanted',
     isProven,
-    outputs: outputsOf(onOutputs, made),
+    outputs: outputsOf(sought, made),
     leads,
-    sockets: socketsOf(installed, onOutputs.length, bare),
-    kit,
+    sockets: socketsOf(installed, sought.length, bare),
+    kit: found.kit,
     installed,
+    inlets,
     feeds: [...owned, ...there],
     ledThere: there.filter(({ adapters }) => adapters.length > 0),
-    together: togetherOf(onOutputs, bare),
+    together: togetherOf(sought, bare),
   };
 }
 
-const isOn =
-  ({ box }: MadeUpKit) =>
-  ({ supply }: Feed): boolean =>
-    supply === box.id;
+const parted = <Fed extends Feed>(
+  feeds: readonly Fed[],
+): readonly [onWanted: readonly Fed[], others: readonly Fed[]] => [
+  feeds.filter(isOnWanted),
+  feeds.filter((feed) => !isOnWanted(feed)),
+];
 
 const unpriced = (lead: Part): Part => ({ ...lead, price: null, stock: 0 });
 
@@ -138,25 +143,19 @@ function withLeads(bare: Kit, leads: readonly WantedLead[]): Kit {
   });
 }
 
-/** In the order of the first pedal of each. */
-function outputsOf(feeds: readonly Feed[], { needs }: MadeUpKit): readonly WantedOutputs[] {
-  const each = feeds.map((feed) => {
-    const need = feed.adapters.flatMap((id) => needs.get(id) ?? [])[0];
-    if (need === undefined) throw new Error(`${feed.pedal} hangs on no output that could be looked for`);
-    return { need, pedal: feed.pedal };
-  });
-  return alike(each).map((same) => ({ ...same[0].need, pedals: same.map(({ pedal }) => pedal) }));
-}
-
 /** One supply with all outputs takes one socket; the most are as many as there are outputs, and as the policy leaves. */
 function socketsOf(installed: JudgedPlan, outputs: number, { board: { policy } }: Kit): Wanted['sockets'] {
-  const { sockets: owned, score } = installed;
-  const left = Math.min((policy.sockets ?? Infinity) - owned, (policy.bricks ?? Infinity) - score.bricks);
+  // What inlets hang on stands for one supply to look for.
+  const sought = installed.inlets.some(isOnWanted) ? 1 : 0;
+  const [owned, bricks] = [installed.sockets - sought, installed.score.bricks - sought];
+  const left = Math.min((policy.sockets ?? Infinity) - owned, (policy.bricks ?? Infinity) - bricks);
   return { owned, least: owned + Math.min(outputs, 1), most: owned + Math.min(outputs, left) };
 }
 
 /** Rules `total` and `startup` of a supply that all of these hang on. */
-function togetherOf(feeds: readonly Feed[], { board: { pedals, policy } }: Kit): Microamps {
+function togetherOf(feeds: readonly Feed[], bare: Kit): Microamps {
+  const { policy } = bare.board;
+  const pedals = [...bare.board.pedals, ...ownedInlets(bare)];
   const loads = feeds.flatMap((feed) => {
     const pedal = pedals.find(({ id }) => id === feed.pedal);
     return pedal === undefined ? [] : [{ pedal, load: loadAt(pedal, feedMillivolts(feed), policy.guess) }];
@@ -167,16 +166,3 @@ function togetherOf(feeds: readonly Feed[], { board: { pedals, policy } }: Kit):
 }
 
 const larger = (one: Exact, other: Exact): Exact => (compareExact(one, other) < 0 ? other : one);
-
-/** The feed without the lead that stands for the output. */
-function withoutOutput(feed: Feed, { needs }: MadeUpKit): Feed {
-  const others = (ids: readonly PartId[]): readonly PartId[] => ids.filter((id) => !needs.has(id));
-  const { adapters, readings, ...rest } = feed;
-  if (readings === undefined) return { ...rest, adapters: others(adapters) };
-  const [negative, positive] = [others(readings['centre-negative']), others(readings['centre-positive'])];
-  return {
-    ...rest,
-    adapters: others(adapters),
-    readings: { 'centre-negative': negative, 'centre-positive': positive },
-  };
-}

@@ -1,18 +1,26 @@
 import * as z from 'zod';
 
+import { unitOfInlet } from '../../domain/inlet.js';
 import type { Part } from '../../domain/part.js';
 import type { Feed } from '../../domain/plan.js';
-import type { Wanted, WantedLead, WantedOutputs } from '../../planning/wanted/wanted.js';
+import type { PedalId } from '../../domain/quantities.js';
+import type { WantedOutputs } from '../../planning/wanted/found-outputs.js';
+import type { Wanted, WantedLead } from '../../planning/wanted/wanted.js';
 import { planCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { countOutputs, totalRating } from '../words/wanted.js';
-import { as, at, list, orNull, record } from './codec.js';
+import { as, at, list, orNull, record, through } from './codec.js';
 import { confirmed } from './confirm-codec.js';
+import { inletOf, inlets } from './inlets-codec.js';
 import { printed } from './printed.js';
 import { adapterIds, boardName, cautions, feeds, format, readings } from './shared-codecs.js';
 import { choice, count, id, numbered, pedals, text, thousandths, volts, yes } from './values.js';
 
 const always = (about: string) => as(z.literal(true).describe(about));
+
+/** Of what hangs somewhere the units whose inlets do. */
+const inletUnits = (about: string) =>
+  through(list(about, inletOf), (ids: readonly PedalId[]) => ids.flatMap((id) => unitOfInlet(id) ?? []));
 
 const outputs = record<WantedOutputs>()('Outputs that are alike.', {
   outputs: at(numbered('How many of them.'), (from) => from.pedals.length),
@@ -27,6 +35,7 @@ const outputs = record<WantedOutputs>()('Outputs that are alike.', {
   ),
   plug: text('The plug of its own lead.'),
   pedals: pedals('The ids of the pedals, one for each output.'),
+  inlets: at(inletUnits('The supplies whose inlets hang on such outputs, one on each.'), (from) => from.pedals),
 });
 
 const joinOf = ({ role }: Part) => (role.kind === 'join' ? role.mode : null);
@@ -41,6 +50,7 @@ const lead = record<WantedLead>()('Leads that are alike.', {
     joinOf(from.lead),
   ),
   pedals: pedals('The ids of the pedals that it goes to.'),
+  inlets: at(inletUnits('The supplies to whose inlets it goes.'), (from) => from.pedals),
 });
 
 const route = record<Feed>()("The leads of a pedal behind its output's own.", {
@@ -86,6 +96,7 @@ export const wantedCodec = record<Wanted>()(
     ),
     confirm: at(confirmed, ({ installed }, { board, inventory }) => confirmEntries(board, inventory, installed.feeds)),
     cautions: cautions(({ installed }: Wanted, { inventory }) => planCautions(inventory, installed)),
+    inlets: at(inlets, (wanted) => ({ feeds: wanted.installed.feeds, inlets: wanted.inlets })),
   },
 );
 

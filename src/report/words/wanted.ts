@@ -1,8 +1,10 @@
 import { groupBy } from '../../domain/group-by.js';
 import type { Part } from '../../domain/part.js';
+import { isInletId } from '../../domain/inlet.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
-import type { Wanted, WantedLead, WantedOutputs } from '../../planning/wanted/wanted.js';
+import type { WantedOutputs } from '../../planning/wanted/found-outputs.js';
+import type { Wanted, WantedLead } from '../../planning/wanted/wanted.js';
 import { ownedUnitsOf } from './inventory.js';
 import { placeText } from './places.js';
 import { pedalCounts } from './pedal-counts.js';
@@ -39,13 +41,14 @@ export function wantedStanding(wanted: Wanted): string {
   }
   if (wanted.outputs.length === 0) return 'Proven: what you own feeds every pedal then, and with no fewer leads.';
   const beside = wanted.installed.feeds.length === 0 ? '' : ' beside what you own';
-  return `Proven, with a pedal on each: no fewer outputs do${beside}, and no as many with fewer milliamps in all.`;
+  const hanging = wanted.outputs.some(({ pedals }) => pedals.some(isInletId)) ? 'a pedal or an inlet' : 'a pedal';
+  return `Proven, with ${hanging} on each: no fewer outputs do${beside}, and no as many with fewer milliamps in all.`;
 }
 
 /** All the rest of it, under headings. */
 export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage[] {
   const { installed } = wanted;
-  const owned = installed.feeds.map((feed) => ownedEntry(speech, feed));
+  const owned = [...wanted.inlets, ...installed.feeds].map((feed) => ownedEntry(speech, feed));
   const passages: readonly Passage[] = [
     {
       title: 'Look for',

@@ -2,15 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Board } from '../../../../src/domain/board.js';
+import { inletPedal, isFed, isInletId } from '../../../../src/domain/inlet.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import type { Part, PartRole } from '../../../../src/domain/part.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
-import { minorUnits } from '../../../../src/domain/quantities.js';
+import { milliwattHours, minorUnits } from '../../../../src/domain/quantities.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
 import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
 import { caseOf } from '../../../support/arbitraries.js';
+import { fedCase } from '../../../support/arbitrary-fed.js';
 import { bruteForce } from '../../../support/brute-force.js';
-import { catalogueOf, partOf } from '../../../support/builders.js';
+import { catalogueOf, factor, onMains, partOf } from '../../../support/builders.js';
 import { share, trying } from '../../../support/runs.js';
 
 const runs = 120;
@@ -26,14 +28,49 @@ const bareBoard: fc.Arbitrary<Board> = caseOf({ min: 1, max: 3 }, { min: 1, max:
   }),
 );
 
+/** The same with one fed unit at the most, and without power banks: one stands in for what hangs on an output to look for. */
+const fedBoard: fc.Arbitrary<Board> = fedCase(3, 2).map(({ board, catalogue }) => {
+  const supplies = [...board.gear.supplies, ...catalogue.supplies].map((supply) => ({
+    ...supply,
+    ...(supply.source.kind === 'charge' ? onMains() : {}),
+    price: null,
+    stock: 0,
+  }));
+  const isOneFed = (id: string): boolean => supplies.find(isFed)?.id === id;
+  const owned = supplies.map(({ id, source }): readonly [typeof id, number] => [
+    id,
+    source.kind === 'fed' ? Number(isOneFed(id)) : (board.owned.supplies.get(id) ?? 0),
+  ]);
+  const parts = [...board.gear.parts, ...catalogue.parts].map((part) => ({ ...part, price: null, stock: 0 }));
+  return { ...board, gear: { supplies, parts }, owned: { ...board.owned, supplies: new Map(owned) } };
+});
+
+/** The board with its fed unit standing on a charge that lasts for ever, as on an output that is found for it. */
+function withFedFound(board: Board): Board {
+  const charge = { kind: 'charge', milliwattHours: milliwattHours(1e12) } as const;
+  const supplies = board.gear.supplies.map((supply) => (isFed(supply) ? { ...supply, source: charge } : supply));
+  const runtime = { hours: factor(0.001), usable: factor(1) };
+  return { ...board, gear: { ...board.gear, supplies }, policy: { ...board.policy, runtime } };
+}
+
+/** With the fed unit on an output to look for, or not. */
+function leastOfFed(board: Board): Least | null {
+  const fed = board.gear.supplies.filter(isFed).find(({ id }) => (board.owned.supplies.get(id) ?? 0) > 0);
+  const without = leastOf(board);
+  if (fed === undefined) return without;
+  const found = leastOf(withFedFound(board), [inletPedal(fed, 1)]);
+  if (found === null || without === null) return found ?? without;
+  return isLess(found, without) ? found : without;
+}
+
 /** Outputs, milliamps and leads to look for. */
 type Least = readonly [outputs: number, milliamps: number, leads: number];
 
 /** By trying every set of pedals on what is owned, each with all leads at a price of one; the others take an output each. */
-function leastOf(board: Board): Least | null {
+function leastOf(board: Board, inlets: readonly Pedal[] = []): Least | null {
   let best: Least | null = null;
   for (const owned of subsetsOf(board.pedals)) {
-    const others = board.pedals.filter((pedal) => !owned.includes(pedal));
+    const others = [...inlets, ...board.pedals.filter((pedal) => !owned.includes(pedal))];
     const leads = leadsFor(board, owned, others.length > 0);
     if (leads === null) continue;
     const rated = others.reduce((sum, pedal) => sum + milliampsFor(pedal, board), 0);
@@ -71,7 +108,8 @@ function leadsFor(board: Board, pedals: readonly Pedal[], beside: boolean): numb
 
 /** Adapters and join leads between all connectors that there are. */
 function everyLead({ pedals, gear }: Board): readonly Part[] {
-  const inlets = new Set(pedals.map(({ inlet }) => inlet));
+  const fed = gear.supplies.filter(isFed).map(({ source }) => source.inlet.plug);
+  const inlets = new Set([...pedals.map(({ inlet }) => inlet), ...fed]);
   const plugs = new Set(gear.supplies.flatMap(({ banks }) => banks.map(({ plug }) => plug)));
   const all = [...new Set([...inlets, ...plugs, ...gear.parts.map(({ gives }) => gives)])];
   const roles: readonly (readonly [PartRole, readonly string[], readonly string[]])[] = [
@@ -146,5 +184,27 @@ describe('what to look for', () => {
     expect(seen.wanted).toBeGreaterThan(share(runs / 3));
     expect(seen.beside).toBeGreaterThan(share(runs / 10));
     expect(seen.leads).toBeGreaterThan(share(runs / 15));
+  });
+
+  it('feeds an owned supply that hangs on another one where that spares something', async () => {
+    const seen = { wanted: 0, onWanted: 0 };
+    await fc.assert(
+      fc.asyncProperty(fedBoard, async (board) => {
+        const answer = await chooseOrSeek(kitOf(board, null));
+        if (answer.kind === 'plan') return;
+        const least = leastOfFed(board);
+        if (answer.kind !== 'wanted') {
+          expect([answer.kind, least]).toEqual(['impossible', null]);
+          return;
+        }
+        const counted = ownsReversing(board) ? 2 : 3;
+        expect(soughtOf(answer).slice(0, counted)).toEqual(least?.slice(0, counted));
+        seen.wanted += 1;
+        if (answer.outputs.some(({ pedals }) => pedals.some(isInletId))) seen.onWanted += 1;
+      }),
+      trying(runs),
+    );
+    expect(seen.wanted).toBeGreaterThan(share(runs / 3));
+    expect(seen.onWanted).toBeGreaterThan(share(runs / 20));
   });
 });
