@@ -5,9 +5,14 @@ import { join, resolve } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
+import type { Kit } from '../../src/domain/kit.js';
+import { minorUnits } from '../../src/domain/quantities.js';
 import { choose } from '../../src/planning/choose/choose.js';
+import { compare } from '../../src/planning/compare/compare.js';
 import { inputsFromText } from '../../src/reading/inputs-from-text.js';
 import { reportText } from '../../src/report/formats.js';
+import { comparisonSheet } from '../../src/report/sheet/comparison-sheet.js';
+import { comparisonHandout } from '../../src/report/words/comparison-handout.js';
 import {
   axeFindings,
   lookAt,
@@ -54,7 +59,7 @@ const pedals = [
   { volts: 9, milliamps: 260, startup: 380, digital: true },
 ] as const;
 
-async function sheetOf(count: number, nameOf: (at: number) => string): Promise<string> {
+async function kitOf(count: number, nameOf: (at: number) => string): Promise<Kit> {
   const board = {
     board: `${nameOf(0)} board`,
     currency: 'EUR',
@@ -79,11 +84,29 @@ async function sheetOf(count: number, nameOf: (at: number) => string): Promise<s
     { file: 'shop.yaml', text: await readFile(shop, 'utf8') },
   );
   if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
-  const kit = read.value;
+  return read.value;
+}
+
+const occasion = { shop: 'Corner music', date: '28 November 2026' };
+
+async function sheetOf(count: number, nameOf: (at: number) => string): Promise<string> {
+  const kit = await kitOf(count, nameOf);
   // The first plan will do.
   const answer = await choose(kit, { remainingMs: () => 0 });
   if (answer.kind !== 'plan') throw new Error(`${answer.kind} for ${count} pedals`);
-  return reportText('sheet', { kit, answer, occasion: { shop: 'Corner music', date: '28 November 2026' } });
+  return reportText('sheet', { kit, answer, occasion });
+}
+
+/** Four choices that are all the one that is found first. */
+async function choicesOf(count: number, nameOf: (at: number) => string): Promise<string> {
+  const kit = await kitOf(count, nameOf);
+  const comparison = await compare(kit, { best: 1, remainingMs: () => 0 });
+  const [option] = comparison.options;
+  if (option?.kind !== 'plan') throw new Error('nothing to choose from');
+  // Each stands at a place of its own in the chart.
+  const dearer = (rank: number) => ({ ...option.score, money: minorUnits(option.score.money + 500 * rank) });
+  const options = [1, 2, 3, 4].map((rank) => ({ ...option, rank, score: dearer(rank) }));
+  return comparisonSheet(comparisonHandout({ kit, comparison: { ...comparison, options } }), occasion);
 }
 
 describe.skipIf(noBrowser !== null)('sheets of paper', () => {
@@ -141,4 +164,33 @@ describe.skipIf(noBrowser !== null)('sheets of paper', () => {
       await close();
     },
   );
+
+  test.each([
+    [3, 'plain'],
+    [6, 'long'],
+    [6, 'hostile'],
+    [12, 'plain'],
+  ] as const)('four choices for %i pedals with %s names can be read', async (count, kind) => {
+    const path = join(folder, `choices-${count}-${kind}.sheet.html`);
+    await writeFile(path, await choicesOf(count, names[kind] ?? plain));
+    const { page, incidents, close } = await openFile(browser, path, onPaper('A4'));
+    for (const format of ['A4', 'Letter'] as const) {
+      await show(page, onPaper(format));
+      expect(await printedSides(page, format), format).toBe(await page.locator('.side').count());
+      expect(await page.locator('.choices h2').count(), format).toBe(4);
+      const { drawing, words } = await smallestPrint(page);
+      expect(drawing, format).toBeGreaterThanOrEqual(7);
+      expect(words, format).toBeGreaterThanOrEqual(7);
+      const look = await lookAt(page);
+      expect([look.tooWide, look.drawing.flaws], format).toEqual([[], []]);
+    }
+    for (const width of [360, 1280]) {
+      await show(page, { width, height: 800, colours: 'dark' });
+      const { scrolls, tooWide, drawing } = await lookAt(page);
+      expect([scrolls, tooWide, drawing.flaws], `${width}`).toEqual([false, [], []]);
+    }
+    expect(await axeFindings(page)).toEqual([]);
+    expect(incidents).toEqual([]);
+    await close();
+  });
 });

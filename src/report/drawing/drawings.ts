@@ -23,7 +23,8 @@ export function sizedDrawing(plan: PlanHandout, size: DrawingSize, id: string): 
   return drawing(plan, drawnBoard(plan), size, { id, title: `Wiring of ${plan.speech.board.name}` });
 }
 
-type Sized = { readonly markup: Markup; readonly width: number; readonly height: number };
+/** A drawing with how large it is, in units of about one pixel. */
+export type Sized = { readonly markup: Markup; readonly width: number; readonly height: number };
 
 /** How many pedals fit on a sheet of paper, and how many on a small screen before one has to scroll far along a lead. */
 const mostPedals: Readonly<Record<DrawingSize, number>> = { wide: 18, narrow: 12, sheet: Infinity, small: Infinity };

@@ -100,7 +100,7 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     most: { strip: 104, pedal: 136 },
     cap: null,
     leastLane: 5,
-    sizes: { name: 9.5, plain: 8.5, mark: 8 },
+    sizes: { name: 9.5, plain: 8.5, mark: 9 },
     space: { ...roomy, between: { ...roomy.between, pedals: 4 } },
     lane: 8,
     isTight: true,

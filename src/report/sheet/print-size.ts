@@ -26,8 +26,8 @@ const sizes = [
 
 /** Between the margins, in millimetres: as wide as A4, as high as Letter. */
 export const leastWidth = 190;
-const leastHeight = 261;
-const millimetres = 25.4 / 72;
+export const leastHeight = 261;
+export const millimetres = 25.4 / 72;
 /** From one line to the next, and between what begins lines, for each unit of size. */
 const leading = 1.17;
 const spacing = 0.2;
@@ -50,6 +50,15 @@ function heightOf(side: Side, points: number): number {
     }
   });
   return heights.reduce((sum, height) => sum + height, 0);
+}
+
+/** About how high blocks are in the usual print, in millimetres. */
+export const heightOfBlocks = (side: Side): number => heightOf(side, sizes[0].points);
+
+/** About how high words are in the usual print where they have so much width, in millimetres; on the large side. */
+export function usualHeight(body: Markup, width: number): number {
+  const size = sizes[0].points * millimetres;
+  return linesIn(body, width / size) * size;
 }
 
 /** A line for each element that begins one, and another for each time its text fills the width, in units of the size. */

@@ -47,6 +47,7 @@ svg.narrow{display:block}
 .note{color:var(--soft);font-size:.875em}
 .choices{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,16em),1fr));gap:0 1.5em}
 .choices svg{margin-top:.375em}
+.choices.flat{grid-template-columns:1fr}
 @page{margin:9mm 10mm}
 @media print{
 body,svg text{font-family:Arial,"Helvetica Neue",Helvetica,"Liberation Sans","DejaVu Sans Condensed",sans-serif}
@@ -61,9 +62,11 @@ h3,caption,thead th,.where,.note,footer{font-size:max(.875em,7.05pt)}
 .side>.choices{flex:1 1 0;min-height:100mm;grid-auto-rows:minmax(0,1fr)}
 .choices section{display:flex;flex-direction:column;min-height:0}
 .choices svg{flex:1 1 0;min-height:0;width:100%}
+.choices{grid-template-columns:1fr 1fr}
 .of-1{grid-template-columns:1fr}
-.of-2,.of-4{grid-template-columns:1fr 1fr}
-.of-3,.of-5,.of-6{grid-template-columns:1fr 1fr 1fr}
+.choices.flat{grid-template-columns:1fr}
+.side>.choices.flat{flex:none;min-height:0;grid-auto-rows:auto}
+.flat svg{flex:none;height:auto}
 #chart svg{max-height:60mm;margin:0 auto}
 #wiring .sheet{flex:0 1 auto;min-height:0;width:100%;height:auto}
 section{margin-top:3pt;padding-top:2pt;border-top-width:.75pt}
@@ -86,4 +89,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: 'tDX6YniyPsqyE5+KOWmYsXaHQ3dJdUfADvepLWv0Yz0=' };
+export const sheetStyle: StyleSheet = { text, digest: '3fDOGPZBqzF17yEkVl3Lz9rxPD7YA47IRCxD3fVahds=' };
