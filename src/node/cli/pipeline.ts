@@ -42,7 +42,7 @@ export type Errand<Input, Question, Answer> = Opening<Input, Question> & {
   /** Both with a line break at the end. */
   readonly print: {
     readonly json: (input: Input, answer: Answer, question: Question) => string;
-    readonly screen: (input: Input, answer: Answer, question: Question, options: ScreenOptions) => string;
+    readonly screen: (input: Input, answer: Answer, options: ScreenOptions, question: Question) => string;
   };
   readonly code: (answer: Answer) => ExitCode;
 };
@@ -65,7 +65,7 @@ export async function carryOut<Input, Question, Answer>(errand: Errand<Input, Qu
   process.stdout.write(
     errand.json
       ? print.json(input, answer, question)
-      : print.screen(input, answer, question, screenOf(process.stdout, process.env)),
+      : print.screen(input, answer, screenOf(process.stdout, process.env), question),
   );
   const areWritten = files === undefined || (await files.write(input, answer));
   return areWritten ? code(answer) : exitCodes.input;

@@ -3,15 +3,17 @@ import { readFileSync } from 'node:fs';
 import { Command } from 'commander';
 
 import { escapedText } from '../../domain/shown-text.js';
-import { askCommand } from './definitions/ask-definition.js';
-import { checkCommand } from './definitions/check-definition.js';
-import { chooseCommand } from './definitions/choose-definition.js';
+import {
+  askCommand,
+  checkCommand,
+  chooseCommand,
+  rewireCommand,
+  spareCommand,
+} from './definitions/board-definitions.js';
 import { compareCommand } from './definitions/compare-definition.js';
 import { entryCommands } from './definitions/entry-definitions.js';
 import { explainCommand } from './definitions/explain-definition.js';
 import { helpLayout } from './definitions/help-text.js';
-import { rewireCommand } from './definitions/rewire-definition.js';
-import { spareCommand } from './definitions/spare-definition.js';
 import { verifyCommand } from './definitions/verify-definition.js';
 
 /** The command line, without its work: what a command needs is loaded when it runs, so that help is instant. */

@@ -1,50 +1,48 @@
 import type { ChoosingAim } from '../../../domain/aim.js';
 import type { Catalogue } from '../../../domain/board.js';
 import type { BoughtUnits } from '../../../planning/compare/compare.js';
+import type { Comparison } from '../../../planning/compare/comparison.js';
 import { resolvePurchases } from '../../../planning/compare/asked-supplies.js';
 import type { AskedSupply } from '../../../planning/compare/read-purchase.js';
 import { comparisonReports } from '../../../report/comparison-formats.js';
 import { comparisonJson } from '../../../report/json/comparison-codec.js';
 import { comparisonText } from '../../../report/screen/comparison-screen.js';
-import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { readInputs } from '../../disk/read-inputs.js';
 import { compare } from '../../threads/planning.js';
 import { comparisonCode, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
 import { carryOut, readOne, refused, type Asked } from '../pipeline.js';
 import { compareAloud } from '../progress/aloud.js';
-import { comparisonFiles } from '../written/report-files.js';
+import { reportFiles } from '../written/report-files.js';
 import { occasionNow, type SheetFlags } from '../written/sheet-beside.js';
+import type { BoardFlags } from './board-question.js';
 
-export type CompareFlags = ReadingOptions &
+/** The time is that for each board. */
+export type CompareFlags = BoardFlags &
   SheetFlags & {
     readonly aim: ChoosingAim;
     /** How many best purchases; choices that differ in kind when left out. */
     readonly best?: number;
     /** Purchases to set beside them. */
     readonly option: readonly (readonly AskedSupply[])[];
-    readonly json: boolean;
-    /** In seconds, for each board; no limit when left out. */
-    readonly time?: number;
-    /** Whether files of reports may be replaced. */
-    readonly force?: boolean;
   };
 
 /** Sets purchases side by side, and returns the exit code. */
 export async function runCompare(boardPath: string, cataloguePath: string, flags: CompareFlags): Promise<ExitCode> {
-  const { aim, best, option, json, report, force = false, time } = flags;
+  const { aim, best, option, json, time } = flags;
   const limit = time === undefined ? {} : { remainingMs: patience(time) };
   return carryOut({
     read: async () => readOne(readInputs(boardPath, cataloguePath, flags)),
     ask: ({ catalogue }) => askedPurchases(option, catalogue),
-    files: comparisonFiles(report, comparisonReports, [boardPath, cataloguePath], { force }, occasionNow(flags.shop)),
+    files: reportFiles(flags, comparisonReports, [boardPath, cataloguePath], (kit, comparison: Comparison) => ({
+      kit,
+      comparison,
+      occasion: occasionNow(flags.shop),
+    })),
     call: async (kit, asked) =>
       compareAloud(kit.board, best ?? null, (aloud) => compare(kit, { aim, best, asked, ...limit, ...aloud })),
     json,
-    print: {
-      json: comparisonJson,
-      screen: (kit, comparison, _, options) => comparisonText(kit, comparison, options),
-    },
+    print: { json: comparisonJson, screen: comparisonText },
     code: comparisonCode,
   });
 }

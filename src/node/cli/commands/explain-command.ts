@@ -3,43 +3,32 @@ import { pedalNamed } from '../../../planning/check/output-question.js';
 import type { Explanation } from '../../../planning/explain/explain.js';
 import { explanationJson } from '../../../report/json/explanation-codec.js';
 import { explanationText } from '../../../report/screen/explain-screen.js';
-import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { fileAt } from '../../disk/file-at.js';
-import { readInputs } from '../../disk/read-inputs.js';
 import { explain } from '../../threads/planning.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { patience } from '../patience.js';
-import { carryOut, readOne, refused } from '../pipeline.js';
+import { carryOut, refused } from '../pipeline.js';
 import { searchAloud } from '../progress/aloud.js';
+import { aboutBoard, type BoardFlags } from './board-question.js';
 
-export type ExplainFlags = ReadingOptions & {
-  readonly aim: ChoosingAim;
-  readonly json: boolean;
-  /** In seconds; no limit when left out. */
-  readonly time?: number;
-};
+export type ExplainFlags = BoardFlags & { readonly aim: ChoosingAim };
 
-export type ExplainArguments = {
-  readonly board: string;
-  /** The catalogue file, or the id of a pedal where the board needs no catalogue; null when left out. */
-  readonly second: string | null;
-  /** The id of the pedal that is asked about behind a catalogue; null when left out. */
-  readonly third: string | null;
-};
-
-/** Explains, and returns the exit code. */
+/**
+ * Explains, and returns the exit code. The second argument is the catalogue file, or the id of a pedal where the board needs no
+ * catalogue; the third is the id of the pedal that is asked about behind a catalogue.
+ */
 export async function runExplain(
-  { board: path, second, third }: ExplainArguments,
+  [path, second, third]: readonly [board: string, second: string | undefined, third: string | undefined],
   flags: ExplainFlags,
 ): Promise<ExitCode> {
-  const { aim, json, time } = flags;
+  const { aim, time } = flags;
   const remainingMs = patience(time);
-  const isPedal = third === null && second !== null && (await isNoFile(second));
-  const [catalogue, asked] = isPedal ? [null, second] : [second, third];
+  const isPedal = third === undefined && second !== undefined && (await isNoFile(second));
+  const [catalogue, asked] = isPedal ? [undefined, second] : [second, third];
   return carryOut({
-    read: async () => readOne(readInputs(path, catalogue, flags)),
+    ...aboutBoard([path, catalogue], flags),
     ask: ({ board }) => {
-      if (asked === null) return { kind: 'asked', value: null };
+      if (asked === undefined) return { kind: 'asked', value: null };
       const meant = pedalNamed(board, asked);
       if (meant.kind === 'meant') return { kind: 'asked', value: meant.thing.id };
       return refused(path, [isPedal ? `${meant.fault} There is no file of that name either.` : meant.fault]);
@@ -48,10 +37,9 @@ export async function runExplain(
       searchAloud(kit.board, (aloud) =>
         explain(kit, { aim, ...(pedal === null ? {} : { pedal }), remainingMs, ...aloud }),
       ),
-    json,
     print: {
       json: explanationJson,
-      screen: (kit, found, pedal, options) => explanationText(kit, found, pedal, options),
+      screen: (kit, found, options, pedal) => explanationText(kit, found, pedal, options),
     },
     code: exitCodeFor,
   });

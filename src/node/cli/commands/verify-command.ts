@@ -35,7 +35,7 @@ export const runVerify = async (paths: VerifyPaths, flags: VerifyFlags): Promise
     json: flags.json,
     print: {
       json: ({ kit }, verdict) => verdictJson(kit, verdict),
-      screen: ({ kit }, verdict, _, options) => verdictText(kit, verdict, options),
+      screen: ({ kit }, verdict, options) => verdictText(kit, verdict, options),
     },
     code: ({ kind }) => (kind === 'refused' ? exitCodes.noPlan : exitCodes.plan),
   });

@@ -3,7 +3,7 @@ import { Argument, Command, Option } from 'commander';
 import type { CompareFlags } from '../commands/compare-command.js';
 import type { FolderFlags } from '../folder/compare-folder.js';
 import { purchase, wholeUpTo } from './option-values.js';
-import { refuseReports, reportOption, shopOption } from './report-option.js';
+import { refuseForce, refuseReports, reportOption, shopOption } from './report-option.js';
 import { below, exitCodeText } from './help-text.js';
 import { aimOption, forceOption, jsonOption, timeOption, skipBadRowsOption } from './shared.js';
 
@@ -39,7 +39,7 @@ export function compareCommand(): Command {
     .action(async (files: readonly string[], flags: CompareFlags & Partial<FolderFlags>, command: Command) => {
       const { boards, out, jobs, ...rest } = flags;
       const [first, second] = files;
-      if (flags.force === true && flags.report.length === 0) command.error('error: --force goes with --report only');
+      refuseForce(command, flags, 'comparison');
       if (boards !== undefined && flags.report.length > 0)
         command.error('error: --report goes with one board, not with --boards');
       if (boards === undefined) {

@@ -18,7 +18,7 @@ export function explainCommand(): Command {
     .addHelpText('after', below(explainExitCodes))
     .action(async (board: string, second: string | undefined, third: string | undefined, flags: ExplainFlags) => {
       const { runExplain } = await import('../commands/explain-command.js');
-      process.exitCode = await runExplain({ board, second: second ?? null, third: third ?? null }, flags);
+      process.exitCode = await runExplain([board, second, third], flags);
     });
 }
 

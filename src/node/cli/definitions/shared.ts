@@ -1,7 +1,7 @@
 import { Argument, Option } from 'commander';
 
-import { exitCodeText } from './help-text.js';
 import { positiveSeconds } from './option-values.js';
+import { reportOption, shopOption } from './report-option.js';
 
 // Arguments and options that several commands have alike.
 
@@ -21,9 +21,6 @@ export const aimOption = (): Option =>
     .choices(['cost', 'bricks', 'quiet'])
     .default('cost');
 
-export const partialOption = (): Option =>
-  new Option('--partial', 'allow a plan that leaves pedals without power, as few as can be').default(false);
-
 export const jsonOption = (what = 'result'): Option =>
   new Option('--json', `print the ${what} as one JSON object and nothing else`).default(false);
 
@@ -31,26 +28,34 @@ export const jsonOption = (what = 'result'): Option =>
 export const skipBadRowsOption = (): Option =>
   new Option('--skip-bad-rows', 'leave out rows of tables that nobody could use, and name each').default(false);
 
-export const recordOption = (): Option =>
-  new Option('--record', 'write the plan into the board file, so that the next question starts from it').default(false);
-
 /** `ending` is what a command does when the time is up. */
 export const timeOption = (ending: string): Option =>
   new Option('--time <seconds>', `stop after so many seconds${ending}`).argParser(positiveSeconds);
-
-export const withBestFound = ' with the best plan found';
 
 /** The files that `--report` and `--proof` name may be there already. */
 export const forceOption = (what = 'reports'): Option =>
   new Option('--force', `replace files of ${what} that are there`).default(false);
 
-/** Kinds of reports about a plan, as help names them. */
-export const planReports =
-  '.html a page, .sheet.html one sheet of paper, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json';
+/** Of commands that ask something of one board and write a page of it; `ending` is null where that takes no time. */
+export const questionOptions = (ending: string | null): readonly Option[] => [
+  jsonOption(),
+  skipBadRowsOption(),
+  ...(ending === null ? [] : [timeOption(ending)]),
+  reportOption('.html a page to print'),
+  forceOption(),
+];
 
-export const planExitCodes = exitCodeText({
-  0: 'a plan, proven best',
-  3: 'a file cannot be read or is wrong',
-  4: 'no plan exists',
-  5: 'stopped before a proof (the best plan found is printed)',
-});
+/** Of commands that make a plan. */
+export const planOptions = (): readonly Option[] => [
+  new Option('--partial', 'allow a plan that leaves pedals without power, as few as can be').default(false),
+  jsonOption(),
+  skipBadRowsOption(),
+  timeOption(' with the best plan found'),
+  new Option('--proof <file>', 'write the proof to this file, for boardfeed verify to check'),
+  new Option('--record', 'write the plan into the board file, so that the next question starts from it').default(false),
+  reportOption(
+    '.html a page, .sheet.html one sheet of paper, .labels.html labels, .md, .csv or .feeds.csv feeds, .buy.csv shopping, .svg, .json',
+  ),
+  shopOption(),
+  forceOption('the proof and of reports'),
+];

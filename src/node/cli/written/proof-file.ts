@@ -2,16 +2,19 @@ import { obstacleTo, writeWhole } from '../../disk/write-file.js';
 import type { Answer } from '../../../planning/answer.js';
 import type { Wanted } from '../../../planning/wanted/wanted.js';
 import type { WrittenFiles } from '../pipeline.js';
-import type { ReportOptions } from './report-files.js';
 import { tell } from '../printed/tell.js';
+
+export type ProofFlags = {
+  /** The file to write the proof to; none is written when left out. */
+  readonly proof?: string;
+  /** Whether it may be replaced. */
+  readonly force?: boolean;
+};
 
 type Target = { readonly path: string; readonly overwrite: boolean };
 
 /** The file of the proof; null where none is to be written. */
-export function proofFile(
-  path: string | undefined,
-  { force }: ReportOptions,
-): WrittenFiles<unknown, Answer | Wanted> | null {
+export function proofFile({ proof: path, force = false }: ProofFlags): WrittenFiles<unknown, Answer | Wanted> | null {
   if (path === undefined) return null;
   const target: Target = { path, overwrite: force };
   return {

@@ -6,17 +6,14 @@ import { isSameFile } from '../../disk/same-file.js';
 import { obstacleTo, writeWhole } from '../../disk/write-file.js';
 import type { ReportKinds } from '../../../report/formats.js';
 import type { Kit } from '../../../domain/kit.js';
-import type { Answer } from '../../../planning/answer.js';
-import type { Wanted } from '../../../planning/wanted/wanted.js';
-import type { Comparison } from '../../../planning/compare/comparison.js';
-import type { ComparisonInput } from '../../../report/words/comparison-handout.js';
-import type { Occasion, ReportInput } from '../../../report/words/handout.js';
 import type { WrittenFiles } from '../pipeline.js';
 import { tell } from '../printed/tell.js';
 
-export type ReportOptions = {
+export type ReportFlags = {
+  /** The files to write reports to. */
+  readonly report: readonly string[];
   /** Whether files that are there already may be replaced. */
-  readonly force: boolean;
+  readonly force?: boolean;
 };
 
 /**
@@ -38,51 +35,24 @@ export function reportFault<Input>(
 }
 
 /**
- * The reports of an answer. No report ever replaces one of the files `inputs` that it is made from. `beside` is what they say
- * besides.
+ * Reports of an answer, made from what `inputOf` makes of it. No report ever replaces one of the files `inputs` that it is made
+ * from.
  */
-export const reportFiles = (
-  paths: readonly string[],
-  kinds: ReportKinds<ReportInput>,
+export const reportFiles = <Answer, Input>(
+  { report: paths, force = false }: ReportFlags,
+  kinds: ReportKinds<Input>,
   inputs: readonly string[],
-  options: ReportOptions,
-  beside: (kit: Kit, answer: Answer | Wanted) => Promise<Pick<ReportInput, 'labels' | 'occasion'>>,
-): WrittenFiles<Kit, Answer | Wanted> => ({
-  areWritable: async () => areReportsWritable(paths, inputs, options),
-  write: async (kit, answer) => writeReports(paths, kinds, { kit, answer, ...(await beside(kit, answer)) }, options),
-});
-
-/** The same of a comparison. */
-export const comparisonFiles = (
-  paths: readonly string[],
-  kinds: ReportKinds<ComparisonInput>,
-  inputs: readonly string[],
-  options: ReportOptions,
-  occasion: Occasion,
-): WrittenFiles<Kit, Comparison> => ({
-  areWritable: async () => areReportsWritable(paths, inputs, options),
-  write: async (kit, comparison) => writeReports(paths, kinds, { kit, comparison, occasion }, options),
-});
-
-/** The same of any other answer. */
-export const filesOf = <Answer>(
-  paths: readonly string[],
-  kinds: ReportKinds<{ readonly kit: Kit; readonly answer: Answer }>,
-  inputs: readonly string[],
-  options: ReportOptions,
+  inputOf: (kit: Kit, answer: Answer) => Promise<Input> | Input,
 ): WrittenFiles<Kit, Answer> => ({
-  areWritable: async () => areReportsWritable(paths, inputs, options),
-  write: async (kit, answer) => writeReports(paths, kinds, { kit, answer }, options),
+  areWritable: async () => areReportsWritable(paths, inputs, force),
+  write: async (kit, answer) => writeReports(paths, kinds, await inputOf(kit, answer), force),
 });
 
-/**
- * Whether every report can be written, as far as that can be told beforehand; what cannot is said on standard error. No report
- * ever replaces one of the files `inputs` that it is made from.
- */
-export async function areReportsWritable(
+/** Whether every report can be written, as far as that can be told beforehand; what cannot is said on standard error. */
+async function areReportsWritable(
   paths: readonly string[],
   inputs: readonly string[],
-  { force }: ReportOptions,
+  force: boolean,
 ): Promise<boolean> {
   let writable = true;
   for (const path of paths) {
@@ -105,11 +75,11 @@ async function inputObstacle(path: string, inputs: readonly string[]): Promise<W
  * Writes each report whole or not at all, in the format that its name ends with, and says so on standard error. All of them
  * are made before the first is written. False when the system refused one.
  */
-export async function writeReports<Input>(
+async function writeReports<Input>(
   paths: readonly string[],
   { makerFor }: ReportKinds<Input>,
   input: Input,
-  { force }: ReportOptions,
+  force: boolean,
 ): Promise<boolean> {
   const texts = paths.map((path) => {
     const make = makerFor(path);

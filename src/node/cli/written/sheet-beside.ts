@@ -5,10 +5,9 @@ import { isSheet } from '../../../report/formats.js';
 import type { Occasion, ReportInput } from '../../../report/words/handout.js';
 import { labelsOf } from '../../threads/planning.js';
 import { searchAloud } from '../progress/aloud.js';
+import type { ReportFlags } from './report-files.js';
 
-export type SheetFlags = {
-  /** The files to write reports to. */
-  readonly report: readonly string[];
+export type SheetFlags = ReportFlags & {
   /** The shop's own name for a sheet. */
   readonly shop?: string;
 };
@@ -22,17 +21,17 @@ export const occasionNow = (shop: string | undefined): Occasion => ({
 /** So long may the question take which labels decide, in milliseconds; what is open by then is told so. */
 const mostForLabels = 5000;
 
-/** What a sheet says beside an answer; nothing where no sheet is wanted. */
-export const besideAnswer =
+/** What reports of an answer are made from, with what a sheet says beside it where one is wanted. */
+export const answerInput =
   ({ report, shop }: SheetFlags, remainingMs: () => number) =>
-  async (kit: Kit, answer: Answer | Wanted): Promise<Pick<ReportInput, 'labels' | 'occasion'>> => {
-    if (!report.some(isSheet)) return {};
+  async (kit: Kit, answer: Answer | Wanted): Promise<ReportInput> => {
+    if (!report.some(isSheet)) return { kit, answer };
     const occasion = occasionNow(shop);
-    if (answer.kind !== 'plan' || answer.wiring.unpowered.length > 0) return { occasion };
+    if (answer.kind !== 'plan' || answer.wiring.unpowered.length > 0) return { kit, answer, occasion };
     const end = performance.now() + mostForLabels;
     const leftMs = (): number => Math.min(remainingMs(), end - performance.now());
     const labels = await searchAloud(kit.board, (aloud) =>
       labelsOf(kit, answer.wiring, { ...aloud, remainingMs: leftMs }),
     );
-    return { occasion, labels };
+    return { kit, answer, occasion, labels };
   };

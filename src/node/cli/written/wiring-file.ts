@@ -14,7 +14,7 @@ import type { WrittenFiles } from '../pipeline.js';
 export function wiringFile(
   { record: wanted, ...options }: ReadingOptions & { readonly record: boolean },
   boardPath: string,
-  cataloguePath: string | null,
+  cataloguePath: string | undefined,
 ): WrittenFiles<Kit, Answer | Wanted> | null {
   if (!wanted) return null;
   let before: string | null = null;
@@ -39,7 +39,7 @@ async function refusalOf(path: string): Promise<string | null> {
 
 type Target = {
   readonly boardPath: string;
-  readonly cataloguePath: string | null;
+  readonly cataloguePath: string | undefined;
   readonly options: ReadingOptions;
   /** What was in the file when it was read; null when that is not known. */
   readonly before: string | null;
@@ -61,7 +61,7 @@ async function record(
     tell(`${boardPath}: the file has changed since it was read. Nothing was recorded; ask again.`);
     return false;
   }
-  const shop = cataloguePath === null ? null : await namedFile(cataloguePath);
+  const shop = cataloguePath === undefined ? null : await namedFile(cataloguePath);
   const read = (changed: string) =>
     inputsFromFiles({ file: boardPath, text: { kind: 'text', text: changed } }, shop, options);
   const recorded = withPlanRecorded({ kit, text, read }, answer.wiring);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import { check } from '../../../../src/planning/check/check.js';
-import { checkReports } from '../../../../src/report/check-formats.js';
+import { checkReports } from '../../../../src/report/page-formats.js';
 import { checkPage } from '../../../../src/report/page/check-page.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { unitLoads } from '../../../../src/report/words/unit-loads.js';

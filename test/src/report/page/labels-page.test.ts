@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { kitOf } from '../../../../src/domain/kit.js';
 import { decisiveLabels } from '../../../../src/planning/ask/decisive-labels.js';
-import { labelsReports } from '../../../../src/report/labels-formats.js';
+import { labelsReports } from '../../../../src/report/page-formats.js';
 import { labelsPage } from '../../../../src/report/page/labels-page.js';
 import { microamps } from '../../../../src/domain/quantities.js';
 import { elementsOf } from '../../../support/elements.js';

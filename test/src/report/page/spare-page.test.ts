@@ -6,7 +6,7 @@ import { microamps, millivolts, partId, supplyId } from '../../../../src/domain/
 import { spare } from '../../../../src/planning/spare/spare.js';
 import { sparePage } from '../../../../src/report/page/spare-page.js';
 import { spareText } from '../../../../src/report/screen/spare-screen.js';
-import { spareReports } from '../../../../src/report/spare-formats.js';
+import { spareReports } from '../../../../src/report/page-formats.js';
 import { elementsOf } from '../../../support/elements.js';
 import { wiredOn } from '../../../support/wired.js';
 import { bankFrom, boardOf, catalogueOf, pedalOf, settingOf, supplyOf } from '../samples.js';

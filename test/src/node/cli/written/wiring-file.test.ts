@@ -40,7 +40,7 @@ async function opened(name: string) {
 }
 
 it('is none where nothing is to be recorded', () => {
-  expect(wiringFile({ record: false }, 'board.yaml', null)).toBe(null);
+  expect(wiringFile({ record: false }, 'board.yaml', undefined)).toBe(null);
 });
 
 it('gets the plan', async () => {
@@ -61,7 +61,7 @@ it('that has changed since it was read stays as it is', async () => {
 });
 
 it('is refused beforehand where it is no ordinary file', async () => {
-  const file = wiringFile({ record: true }, '/dev/null', null);
+  const file = wiringFile({ record: true }, '/dev/null', undefined);
   expect(await file?.areWritable()).toBe(false);
   expect(written).toBe('/dev/null: --record writes into the board file, and this is no ordinary file.\n');
 });
