@@ -52,5 +52,5 @@ export function withFound(
   if (inlets.length === 0) return { kit, inlets };
   const outputs = inlets.map((feed) => ({ ...needBehind(feed, made), outputs: 1 }));
   const there = inlets.map((feed, at) => ({ ...withoutOutput(feed, made), outputs: [at + 1] }));
-  return { kit: withGear(kit, { supplies: [supplyWith('what to look for', outputs, kit)] }), inlets: there };
+  return { kit: withGear(kit, { supplies: [supplyWith('the supply to look for,', outputs, kit)] }), inlets: there };
 }

@@ -1,5 +1,6 @@
 import { groupBy } from '../../domain/group-by.js';
 import type { Part } from '../../domain/part.js';
+import { takesNothingElse } from '../../domain/own-adapter.js';
 import { isInletId } from '../../domain/inlet.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
@@ -143,7 +144,9 @@ function leadWords({ role, reverses, fits, gives }: Part, units: number): string
 function ownedEntry(speech: Speech, feed: Feed): PassageEntry {
   const { board, inventory, marks } = speech;
   const place = placeText(inventory, ownedUnitsOf(board), feed, marks.dash);
-  const words = [place, voltsText(feedMillivolts(feed)), wayText(speech, feed)];
+  // Of what only its own adapter may feed nobody has said the volts.
+  const isStated = !takesNothingElse(inventory.pedal(feed.pedal));
+  const words = [place, ...(isStated ? [voltsText(feedMillivolts(feed))] : []), wayText(speech, feed)];
   return just(`${inventory.pedalName(feed.pedal)}: ${words.join(', ')}.`);
 }
 

@@ -179,5 +179,10 @@ describe('other sources', () => {
     const wanted = await wantedFor([own], [station, pedalOf('b', 20)]);
     expect(wanted.outputs.flatMap(({ pedals: fed }) => fed)).toEqual([pedalId('b')]);
     expect(wanted.sockets).toEqual({ owned: 1, least: 2, most: 2 });
+    const texts = wantedPassages(speechOf(wanted.kit), wanted).flatMap(({ entries }) =>
+      entries.map(({ text }) => text),
+    );
+    // Nobody has stated its volts.
+    expect(texts).toContain('station: own-station, own lead.');
   });
 });
