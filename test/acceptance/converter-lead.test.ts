@@ -4,6 +4,12 @@ import { join } from 'node:path';
 
 import { describe, expect, test } from 'vitest';
 
+import { rewire } from '../../src/planning/rewire/rewire.js';
+import { inputsFromText } from '../../src/reading/inputs-from-text.js';
+import { answerJson } from '../../src/report/json/plan-codec.js';
+import { spare } from '../../src/planning/spare/spare.js';
+import { spareJson } from '../../src/report/json/spare-codec.js';
+import { spareText } from '../../src/report/screen/spare-screen.js';
 import { checkout } from '../support/pack.js';
 import { asking, type Plan } from './ask.js';
 
@@ -61,3 +67,44 @@ describe('the bandstand', () => {
     expect(plan.inlets).toMatchObject([{ supply: 'lock-4', from: { supply: 'mooring', output: 1 } }]);
   });
 });
+
+test('steps name the supply whose inlet is plugged, and no pedal there', async () => {
+  const read = inputsFromText(
+    { file: 'board.yaml', text: await textOf('boards/bandstand.yaml') },
+    { file: 'shop.yaml', text: await textOf('shops/pontoon.yaml') },
+  );
+  if (read.kind === 'faulty') throw new Error(read.faults.map(({ message }) => message).join('\n'));
+  const { steps } = JSON.parse(answerJson(read.value, await rewire(read.value))) as { steps: readonly Step[] };
+  const plugs = steps.flatMap((step) => (step.step === 'lay' ? step.tails : step.step === 'plug' ? [step] : []));
+  const inlet = { supply: 'step-9', unit: 1 };
+  expect(plugs.filter(({ pedal }) => pedal === null).map((plug) => plug.inlet)).toEqual([inlet, inlet]);
+  expect(plugs.filter(({ pedal }) => pedal !== null).map((plug) => plug.inlet)).toEqual(Array(4).fill(undefined));
+  expect(steps.filter(({ step }) => step === 'measure').map(({ pedal }) => pedal)).toContain(null);
+});
+
+// The two outputs of the bank share a ground, which the inlet has to itself. The chain leaves 400 - 310 mA of the lead's.
+test('nothing is left to spare beside an inlet, and on the ground that it hangs on', async () => {
+  const text = (await textOf('boards/bandstand.yaml')).replace(
+    'pedals:',
+    'owned: {supplies: [lighter-74, step-9], parts: {fan-3: 1}}\npedals:',
+  );
+  const read = inputsFromText(
+    { file: 'board.yaml', text },
+    { file: 'shop.yaml', text: await textOf('shops/pontoon.yaml') },
+  );
+  if (read.kind === 'faulty') throw new Error(read.faults.map(({ message }) => message).join('\n'));
+  const found = await spare(read.value);
+  if (found.kind !== 'spare') throw new Error(`it is ${found.kind}`);
+  const { units } = JSON.parse(spareJson(read.value, found)) as { units: readonly unknown[] };
+  expect(units).toMatchObject([
+    { supply: 'lighter-74', used: [{ left: 0, planned: 1080, inlet: { supply: 'step-9', unit: 1 } }], free: [] },
+    { supply: 'step-9', used: [{ left: 90, planned: 310 }], free: [] },
+  ]);
+  const shown = spareText(read.value, found, { colour: false, width: 100 });
+  expect(shown).toContain('left: nothing beside an inlet');
+  expect(shown).toContain('left: 90 mA');
+  expect(shown).not.toContain('free: 5 V');
+});
+
+type Plug = { readonly pedal: string | null; readonly inlet?: { readonly supply: string; readonly unit: number } };
+type Step = Plug & { readonly step: string; readonly tails: readonly Plug[] };

@@ -1,7 +1,8 @@
 import type { Feed } from '../../domain/plan.js';
 import { feedMillivolts } from '../../domain/plan.js';
 import type { Changes, Move } from '../../planning/rewire/changes.js';
-import { at, list, oneOf, orNull, record, word } from './codec.js';
+import { at, list, oneOf, orAbsent, orNull, record, word } from './codec.js';
+import { inletOf } from './inlets-codec.js';
 import { join, placeKeys } from './shared-codecs.js';
 import { choice, count, id, money, numbered, numbers, pedals, polarities, rule, volts, yes } from './values.js';
 
@@ -60,6 +61,18 @@ const mains = record<StepOf<'mains off'> | StepOf<'mains on'>>()('Units of suppl
   ),
 });
 
+/** Whose plug it is: of a pedal, or of the inlet of a supply that is fed by another one. */
+const fedPedal = <From>(get: (from: From) => Feed) =>
+  at(orNull('The id of the pedal; null for the inlet of a supply.', pedal), (from: From) => {
+    const feed = get(from);
+    return feed.inletOf === undefined ? feed.pedal : null;
+  });
+const fedInlet = <From>(get: (from: From) => Feed) => at(orAbsent(inletOf), (from: From) => get(from).inletOf);
+
+const fromOf = ({ from }: StepOf<'pull'>): Feed => from;
+const feedOf = ({ feed }: StepOf<'measure'> | StepOf<'plug'>): Feed => feed;
+const itself = (feed: Feed): Feed => feed;
+
 /** Outputs, volts and leads as in the plan's feeds. */
 export const steps = list(
   'Of `rewire`: what to do, in this order.',
@@ -68,8 +81,9 @@ export const steps = list(
     'mains on': mains,
     pull: record<StepOf<'pull'>>()('A plug is pulled from where it is today.', {
       step: word('pull', 'Pull the plug and take off its leads.'),
-      pedal: at(pedal, ({ from }) => from.pedal),
-      ...placeKeys(({ from }: StepOf<'pull'>) => from),
+      pedal: fedPedal(fromOf),
+      ...placeKeys(fromOf),
+      inlet: fedInlet(fromOf),
     }),
     'take out': record<StepOf<'take out'>>()('Batteries leave their pedal.', {
       step: word('take out', 'Take the batteries out of the pedal.'),
@@ -99,8 +113,9 @@ export const steps = list(
         list(
           'The plugs that are laid.',
           record<Feed>()('One plug that is laid.', {
-            pedal,
+            pedal: fedPedal(itself),
             parts: at(list('Its adapters, in order.', id('The id of an adapter.')), ({ adapters }) => adapters),
+            inlet: fedInlet(itself),
           }),
         ),
         ({ feeds }) => feeds,
@@ -108,16 +123,18 @@ export const steps = list(
     }),
     measure: record<StepOf<'measure'>>()('A plug is measured before its pedal goes on.', {
       step: word('measure', 'Hold a meter to the free plug.'),
-      pedal: at(pedal, ({ feed }) => feed.pedal),
+      pedal: fedPedal(feedOf),
       volts: at(volts('What it must show with nothing on it.'), ({ reads }) => reads),
       polarity: at(
         orNull('What must be at the centre of the plug; null for AC.', choice(polarities, 'At the centre.')),
         ({ feed }) => feed.polarity,
       ),
+      inlet: fedInlet(feedOf),
     }),
     plug: record<StepOf<'plug'>>()('A pedal is plugged.', {
       step: word('plug', 'Put the plug into its pedal.'),
-      pedal: at(pedal, ({ feed }) => feed.pedal),
+      pedal: fedPedal(feedOf),
+      inlet: fedInlet(feedOf),
     }),
     'put in': record<StepOf<'put in'>>()('Batteries go into their pedal.', {
       step: word('put in', 'Put the batteries into the pedal, the right way round.'),

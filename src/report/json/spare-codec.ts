@@ -7,13 +7,14 @@ import type { Added } from '../../planning/spare/add-pedal.js';
 import type { Largest } from '../../planning/spare/largest-pedal.js';
 import type { NoBasis, Room, Spare } from '../../planning/spare/spare.js';
 import { leftOf, mostAlone, ownedUnits, plannedOf } from '../words/spare-units.js';
-import type { OutputUse, UnitUse } from '../words/usage.js';
+import { takenOf } from '../words/free-outputs.js';
+import { carriesInlet, type OutputUse, type UnitUse } from '../words/usage.js';
 import type { Meter } from '../words/words.js';
 import { as, at, list, orAbsent, orNull, record } from './codec.js';
 import { planCodec } from './plan-codec.js';
 import { printed, printedObject } from './printed.js';
 import { boardName, buy, currency, feeds, finding, format, placeKeys } from './shared-codecs.js';
-import { inlets } from './inlets-codec.js';
+import { inletOf, inlets } from './inlets-codec.js';
 import { choice, count, id, numbered, outputs, pedals, thousandths, volts, whole, yes } from './values.js';
 
 type Usage = UnitUse['totals'][number];
@@ -35,6 +36,10 @@ const used = record<Measured>()('An output in use, or two that are joined.', {
   settings: list('What each is set to.', volts('A setting.')),
   pedals: at(pedals('What hangs there.'), (from) => from.feeds.map(({ pedal }) => pedal)),
   ...meterKeys((from: Measured) => from.meter),
+  left: at(thousandths('What is left; nothing beside the inlet of a supply.'), (from) =>
+    carriesInlet(from) ? 0 : leftOf(from.meter),
+  ),
+  inlet: at(orAbsent(inletOf), ({ feeds: [feed] }) => feed.inletOf),
 });
 
 type Free = { readonly output: number; readonly bank: Bank };
@@ -71,9 +76,9 @@ const unit = record<UnitUse>()('A unit that is owned.', {
   ),
 });
 
-function freeOf({ supply, outputs: inUse }: UnitUse): readonly Free[] {
-  const taken = new Set(inUse.flatMap((use) => use.outputs));
-  return supply.banks.flatMap((bank) =>
+function freeOf(from: UnitUse): readonly Free[] {
+  const taken = takenOf(from);
+  return from.supply.banks.flatMap((bank) =>
     outputsOf(bank).flatMap((output) => (taken.has(output) ? [] : [{ output, bank }])),
   );
 }

@@ -1,5 +1,5 @@
 import type { Kit } from '../../domain/kit.js';
-import { decimalOfThousandths, factorText } from '../../domain/quantities.js';
+import { factorText } from '../../domain/quantities.js';
 import type { NoBasis, Spare } from '../../planning/spare/spare.js';
 import { loadChart, loadText } from '../charts/load-chart.js';
 import { bankOutputs, freeOutputs, settingTexts } from '../words/free-outputs.js';
@@ -7,10 +7,10 @@ import { loadLegend } from '../words/load-legend.js';
 import { cautionRemarks, confirmAtHome, confirmRemarks } from '../words/remarks.js';
 import { safeText } from '../words/safe-text.js';
 import { notSettledText, moreFitsTexts, spareBasis } from '../words/spare-words.js';
-import { leftOf, ownedUnits } from '../words/spare-units.js';
+import { leftBesideInlet, leftText, ownedUnits } from '../words/spare-units.js';
 import { sentence, speechOf, type Speech } from '../words/speech.js';
 import { unitLabel, unitLoads } from '../words/unit-loads.js';
-import type { UnitUse } from '../words/usage.js';
+import { carriesInlet, type UnitUse } from '../words/usage.js';
 import { capital, fullStop, listText, type Meter } from '../words/words.js';
 import { documentText } from './document.js';
 import { list, paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
@@ -84,7 +84,12 @@ function loadsMarkup(speech: Speech, units: readonly UnitUse[]): Markup | null {
 function rowsOf(speech: Speech, unit: UnitUse): readonly (readonly string[])[] {
   const used = unit.outputs.map((use) => {
     const pedals = listText(use.feeds.map(({ pedal }) => speech.inventory.pedalName(pedal)));
-    const row = [use.outputs.join('+'), settingTexts(use).join(' '), pedals, ...loadAndLeft(use.meter)];
+    const row = [
+      use.outputs.join('+'),
+      settingTexts(use).join(' '),
+      pedals,
+      ...loadAndLeft(use.meter, carriesInlet(use)),
+    ];
     return { first: use.outputs[0] ?? 0, row };
   });
   const free = freeOutputs(speech, unit).map(({ first, outputs, text }) => ({
@@ -102,8 +107,8 @@ function rowsOf(speech: Speech, unit: UnitUse): readonly (readonly string[])[] {
   ];
 }
 
-const loadAndLeft = (meter: Meter | null): readonly string[] =>
-  meter === null ? ['', ''] : [loadText(meter), `${decimalOfThousandths(leftOf(meter))} ${meter.unit}`];
+const loadAndLeft = (meter: Meter | null, isOfInlet = false): readonly string[] =>
+  meter === null ? ['', ''] : [loadText(meter), isOfInlet ? leftBesideInlet : leftText(meter)];
 
 /** Why there is no wiring to speak of. */
 function noBasisText({ kind }: NoBasis): string {

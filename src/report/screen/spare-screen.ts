@@ -1,5 +1,5 @@
 import type { Kit } from '../../domain/kit.js';
-import { decimalOfThousandths, factorText } from '../../domain/quantities.js';
+import { factorText } from '../../domain/quantities.js';
 import type { Answer } from '../../planning/answer.js';
 import type { Added } from '../../planning/spare/add-pedal.js';
 import type { NoBasis, Spare } from '../../planning/spare/spare.js';
@@ -11,7 +11,8 @@ import { unitTable } from './plugging.js';
 import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
-import { leftOf, ownedUnits } from '../words/spare-units.js';
+import { leftBesideInlet, leftText, ownedUnits } from '../words/spare-units.js';
+import { carriesInlet } from '../words/usage.js';
 import { basisText, notSettledText, moreFitsTexts, spareBasis } from '../words/spare-words.js';
 import { answerText } from './terminal.js';
 import { fullStop, listText } from '../words/words.js';
@@ -61,6 +62,7 @@ function unitLines(screen: Screen, { installed }: Spare): string[] {
   return [
     ...block(legend, width, indent),
     ...units.flatMap((unit) => {
+      const ofInlets = new Set(unit.outputs.filter(carriesInlet).map(({ outputs }) => outputs.join('+')));
       const rows = outputRows(screen, unit).map((row) =>
         row.meter === null
           ? row
@@ -68,7 +70,9 @@ function unitLines(screen: Screen, { installed }: Spare): string[] {
               ...row,
               detail: [
                 ...row.detail,
-                { text: `left: ${decimalOfThousandths(leftOf(row.meter))} ${row.meter.unit}`, paint: paints.good },
+                ofInlets.has(row.outputs)
+                  ? { text: `left: ${leftBesideInlet}`, paint: paints.faint }
+                  : { text: `left: ${leftText(row.meter)}`, paint: paints.good },
               ],
             },
       );

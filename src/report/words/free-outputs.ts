@@ -3,7 +3,7 @@ import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Bank, Setting } from '../../domain/supply.js';
 import { bankOf } from './inventory.js';
 import { type Marks, type Speech } from './speech.js';
-import { settingOf, type OutputUse, type UnitUse } from './usage.js';
+import { carriesInlet, settingOf, type OutputUse, type UnitUse } from './usage.js';
 import { listText, voltsText } from './words.js';
 
 /** What an output is set to; the two of a series join as "9 V +", "9 V". */
@@ -23,14 +23,21 @@ export type FreeOutputs = {
 
 /** The unit's free outputs, those of a bank that are neighbours together. */
 export function freeOutputs({ marks }: Speech, unit: UnitUse): readonly FreeOutputs[] {
-  const taken = new Set(unit.outputs.flatMap(({ outputs }) => outputs));
   return unit.supply.banks.flatMap((bank) =>
-    freeRuns(bank, taken).map((run) => ({
+    freeRuns(bank, takenOf(unit)).map((run) => ({
       first: run[0] ?? 0,
       outputs: rangeText(run, marks.dash),
       text: `${freeOffer(unit, bank)}${run.length > 1 ? ' each' : ''}`,
     })),
   );
+}
+
+/** The outputs of the unit on which nothing more can hang: an inlet has its output, and a common ground, to itself. */
+export function takenOf({ outputs: uses, supply }: UnitUse): ReadonlySet<number> {
+  const isShared = (output: number): boolean => !bankOf(supply, output).isolated;
+  const onCommon = uses.some((use) => carriesInlet(use) && use.outputs.some(isShared));
+  const beside = onCommon ? supply.banks.filter(({ isolated }) => !isolated).flatMap(outputsOf) : [];
+  return new Set([...uses.flatMap(({ outputs }) => outputs), ...beside]);
 }
 
 /** The bank's unused outputs, in runs of neighbours. */

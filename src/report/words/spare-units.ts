@@ -1,6 +1,7 @@
 import type { Meter } from './words.js';
 import type { Board } from '../../domain/board.js';
 import { compareExact, exactly, stepsUp } from '../../domain/load.js';
+import { decimalOfThousandths } from '../../domain/quantities.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Inventory } from './inventory.js';
@@ -38,6 +39,12 @@ export function leftOf({ planned, limit }: Meter): number {
   if (compareExact(planned, exactly(limit)) >= 0) return 0;
   return Number((BigInt(limit) * planned.denominator - planned.numerator) / planned.denominator);
 }
+
+/** "90 mA": what is left of a limit. */
+export const leftText = (meter: Meter): string => `${decimalOfThousandths(leftOf(meter))} ${meter.unit}`;
+
+/** What is left where the inlet of a supply hangs: its output, and a common ground, are its own. */
+export const leftBesideInlet = 'nothing beside an inlet';
 
 /** The planned load in thousandths of its unit, rounded up. */
 export const plannedOf = ({ planned }: Meter): number => stepsUp(planned, 1);

@@ -63,6 +63,9 @@ export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPla
   });
 }
 
+/** Whether the inlet of a fed supply hangs there, beside which nothing else may. */
+export const carriesInlet = ({ feeds: [{ inletOf }] }: OutputUse): boolean => inletOf !== undefined;
+
 /** Nothing of an output that has no such setting: a broken rule says so. */
 function outputUse(
   { source }: Supply,
