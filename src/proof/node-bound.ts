@@ -59,7 +59,7 @@ type Gain = {
   readonly group: StockGroup;
   readonly units: bigint;
   /** By all of them; above 0, and no less than it is. */ readonly lost: bigint;
-  /** By one of them. */ readonly exactly: () => bigint;
+  /** By one of them; never below 0. */ readonly exactly: () => bigint;
 };
 
 function gainOf(group: StockGroup, most: number, prices: NodePrices, carriedBy: CarriedBy): readonly Gain[] {
@@ -68,7 +68,8 @@ function gainOf(group: StockGroup, most: number, prices: NodePrices, carriedBy: 
   const carried = carriedBy(group, cost);
   if (carried === null || carried.bound <= cost) return [];
   const units = BigInt(most);
-  const above = (carries: number): bigint => BigInt(carries) - BigInt(cost);
+  // A closer look may find that it carries no more than it costs: then none of it need be in use.
+  const above = (carries: number): bigint => (carries > cost ? BigInt(carries) - BigInt(cost) : 0n);
   return [{ group, units, lost: units * above(carried.bound), exactly: () => above(carried.exactly()) }];
 }
 
