@@ -1,4 +1,4 @@
-import currencyCodes from 'currency-codes';
+import currencies from 'currency-codes/data.js';
 
 import { minorUnits, scaledDecimal, type MinorUnits } from './quantities.js';
 
@@ -7,12 +7,12 @@ export type Currency = { readonly code: string; readonly decimals: number };
 
 /** The currency of an ISO 4217 code in capitals, or null when there is none. */
 export function currencyOf(code: string): Currency | null {
-  const record = /^[A-Z]{3}$/.test(code) ? currencyCodes.code(code) : undefined;
-  return record === undefined ? null : { code: record.code, decimals: record.digits };
+  const record = currencies.find((one) => one.code === code);
+  return record === undefined ? null : { code, decimals: record.digits };
 }
 
 /** All ISO 4217 codes, for suggesting a near spelling. */
-export const currencyNames = (): readonly string[] => currencyCodes.codes();
+export const currencyNames = (): readonly string[] => currencies.map(({ code }) => code);
 
 /** An amount in major units (119.5 euro) as exact minor units; null when it has more decimals than the currency. */
 export function amountInMinorUnits(amount: number, currency: Currency): MinorUnits | null {

@@ -82,12 +82,6 @@ export const knottyProgram: fc.Arbitrary<SmallProgram> = fc
       })),
   );
 
-/** Another objective over the same columns. */
-export const objectiveFor = (program: Program): fc.Arbitrary<Objective> =>
-  fc
-    .array(fc.integer({ min: 0, max: 4 }), { minLength: program.columns.length, maxLength: program.columns.length })
-    .map((costs) => ({ name: 'other', terms: termsOf(costs), constant: 0 }));
-
 /** Every point within the columns' bounds. */
 export function pointsOf(program: Program): readonly ProgramPoint[] {
   return program.columns.reduce<readonly ProgramPoint[]>(
