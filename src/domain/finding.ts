@@ -20,14 +20,19 @@ export type Finding = Spot & {
   readonly words: (lineOf: LineOf) => Words;
 };
 
-export type Report = (finding: Finding) => void;
+/** Notes what is wrong with a value, or with its absence; `point` is the value when left out. */
+export type Report = (spot: Spot, words: Words | ((lineOf: LineOf) => Words), point?: Finding['point']) => void;
 
 /** A finding about a value, or about its absence. */
-export function findingAt(spot: Spot, words: Words | ((lineOf: LineOf) => Words)): Finding {
+export function findingAt(
+  spot: Spot,
+  words: Words | ((lineOf: LineOf) => Words),
+  point: Finding['point'] = 'value',
+): Finding {
   return {
     source: spot.source,
     path: spot.path,
-    point: 'value',
+    point,
     words: typeof words === 'function' ? words : () => words,
   };
 }

@@ -1,5 +1,5 @@
 import type { Entry } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 
 /** A field that bears on safety: stated, or taken from the file's own `assume` block. */
@@ -26,12 +26,10 @@ export function safetyFigure<Fields, Assumed, Field extends keyof Fields & keyof
   const assumed: Assumed[Field] | undefined = assumptions?.fields[field];
   if (assumed !== undefined && assumed !== null) return { value: assumed, assumed: true };
   if (assumptions?.isBroken(field) === true) return null;
-  report(
-    findingAt(entry.spotOf(field), {
-      message: `missing${words.whose === undefined ? '' : ` for ${quoted(words.whose)}`}; it bears on safety and has no default. Allowed: ${words.allowed}.`,
-      remedy: `Read it off ${words.readOff} and add \`${field}\`${assumptions === null ? '' : ', or add it to `assume`'}.`,
-    }),
-  );
+  report(entry.spotOf(field), {
+    message: `missing${words.whose === undefined ? '' : ` for ${quoted(words.whose)}`}; it bears on safety and has no default. Allowed: ${words.allowed}.`,
+    remedy: `Read it off ${words.readOff} and add \`${field}\`${assumptions === null ? '' : ', or add it to `assume`'}.`,
+  });
   return null;
 }
 
@@ -43,10 +41,8 @@ export function reportPolarityOfAlternating<Fields extends { readonly polarity?:
 ): void {
   const polarity = entry.fields.polarity;
   if (polarity === undefined) return;
-  report(
-    findingAt(entry.spotOf('polarity'), {
-      message: `found ${polarity}, but the ${what}'s power is AC, which has no polarity.`,
-      remedy: 'Remove `polarity`, or write `power: DC` if that is what it is.',
-    }),
-  );
+  report(entry.spotOf('polarity'), {
+    message: `found ${polarity}, but the ${what}'s power is AC, which has no polarity.`,
+    remedy: 'Remove `polarity`, or write `power: DC` if that is what it is.',
+  });
 }

@@ -1,5 +1,5 @@
 import { entriesAt, type Entry, type Sheet } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import type { Power } from '../../domain/pedal.js';
 import { reportPolarityOfAlternating, safetyFigure, type Assumptions, type AssumedFigure } from './resolve-assumed.js';
 import { microampsOf, milliwattsOf } from './resolve-quantity.js';
@@ -83,12 +83,10 @@ function resolveSwitching(sheet: Sheet, entry: Entry<RawBank>, report: Report): 
   if (settings <= 1) return 'each';
   if (entry.fields.switch !== undefined) return entry.fields.switch;
   if (!entry.isBroken('switch')) {
-    report(
-      findingAt(entry.spotOf('switch'), {
-        message: `missing; the bank has ${settings} settings. Allowed: each or together.`,
-        remedy: 'Add `switch: each` when every output is set by itself, `switch: together` when one switch sets all.',
-      }),
-    );
+    report(entry.spotOf('switch'), {
+      message: `missing; the bank has ${settings} settings. Allowed: each or together.`,
+      remedy: 'Add `switch: each` when every output is set by itself, `switch: together` when one switch sets all.',
+    });
   }
   return null;
 }
@@ -103,15 +101,13 @@ export function resolveTotal(
   const { milliamps, watts } = total;
   if (milliamps !== undefined && watts === undefined) return { kind: 'current', microamps: microampsOf(milliamps) };
   if (watts !== undefined && milliamps === undefined) return { kind: 'power', milliwatts: milliwattsOf(watts) };
-  report(
-    findingAt(entry.spotOf('total'), {
-      message: `has ${milliamps === undefined ? 'neither milliamps nor watts' : 'both milliamps and watts'}; it needs exactly one of them.`,
-      remedy:
-        milliamps === undefined
-          ? 'Write the one that the label gives: {milliamps: …} or {watts: …}.'
-          : 'Where the label gives both, write the tighter one: watts over the volts in use are amps.',
-    }),
-  );
+  report(entry.spotOf('total'), {
+    message: `has ${milliamps === undefined ? 'neither milliamps nor watts' : 'both milliamps and watts'}; it needs exactly one of them.`,
+    remedy:
+      milliamps === undefined
+        ? 'Write the one that the label gives: {milliamps: …} or {watts: …}.'
+        : 'Where the label gives both, write the tighter one: watts over the volts in use are amps.',
+  });
   return 'reported';
 }
 

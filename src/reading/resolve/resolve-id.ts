@@ -1,5 +1,5 @@
 import type { Entry } from './entry.js';
-import { findingAt, type Report, type Spot } from '../../domain/finding.js';
+import type { LineOf, Report, Spot, Words } from '../../domain/finding.js';
 import { longestText } from '../schema/schema-fields.js';
 import { quoted } from '../../domain/shown-text.js';
 
@@ -28,12 +28,10 @@ export function resolveId(entry: Entry<Named>, report: Report): string | null {
   if (entry.isBroken('id') || name === undefined) return null;
   const made = idFromName(name);
   if (made === null) {
-    report(
-      findingAt(entry.spotOf('name'), {
-        message: `found ${quoted(name)}; no id can be made from it, since it holds no letter and no digit.`,
-        remedy: 'Add an `id` of your own.',
-      }),
-    );
+    report(entry.spotOf('name'), {
+      message: `found ${quoted(name)}; no id can be made from it, since it holds no letter and no digit.`,
+      remedy: 'Add an `id` of your own.',
+    });
   }
   return made;
 }
@@ -50,9 +48,9 @@ export function noteId(kind: string, id: string, entry: Entry<Named>, seen: Seen
     seen.set(id, spot);
     return;
   }
-  const finding = findingAt(spot, (lineOf) => ({
+  const words = (lineOf: LineOf): Words => ({
     message: `${made ? 'makes' : 'is'} the id ${quoted(id)}, which ${lineOf(earlier)} uses already; the ids of ${kind} are unique.`,
     remedy: made ? 'Add an `id` of its own to one of them.' : 'Give one of them another id.',
-  }));
-  report({ ...finding, point: 'alias' });
+  });
+  report(spot, words, 'alias');
 }

@@ -1,4 +1,4 @@
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import type { AcceptedVolts, Polarity, Power } from '../../domain/pedal.js';
 import type { Source } from '../../domain/source.js';
 import type { RawInlet } from '../schema/schema-inlet.js';
@@ -12,12 +12,10 @@ import { reportsRepeat, resolveRange } from './resolve-volts.js';
 export function resolveFed(sheet: Sheet, supply: Entry<RawSupply>, report: Report): Source | 'reported' {
   const others = (['mains', 'charge'] as const).filter((field) => supply.fields[field] !== undefined);
   for (const field of others)
-    report(
-      findingAt(supply.spotOf(field), {
-        message: 'stands beside `inlet`; a fed supply stands on an output of another one, and on nothing else.',
-        remedy: 'Remove one of them.',
-      }),
-    );
+    report(supply.spotOf(field), {
+      message: 'stands beside `inlet`; a fed supply stands on an output of another one, and on nothing else.',
+      remedy: 'Remove one of them.',
+    });
   const entry = entryAt<RawInlet>(sheet, [...supply.path, 'inlet']);
   const accepts = acceptedBy(entry, report);
   const polarity = polarityOf(entry, supply.fields.name, report);

@@ -45,7 +45,7 @@ export type Resolved = {
 /** Turns both files into domain types. Finds everything that is wrong, not only the first thing. */
 export function resolveInputs({ board, catalogue }: Sheets): Resolved {
   const findings: Finding[] = [];
-  const report: Report = (finding) => void findings.push(finding);
+  const report: Report = (spot, words, point) => void findings.push(findingAt(spot, words, point));
   const catalogueSheet = catalogue === 'not given' ? null : catalogue;
   const boardCurrency = board === null ? null : resolveCurrency(board, report);
   const catalogueCurrency = catalogueSheet === null ? null : resolveCurrency(catalogueSheet, report);
@@ -213,25 +213,21 @@ function resolveCurrency(sheet: Sheet, report: Report): Currency | null {
   if (code === undefined) return null;
   const currency = currencyOf(code);
   if (currency === null) {
-    report(
-      findingAt(entry.spotOf('currency'), () => {
-        const near = nearSpelling(code, currencyNames());
-        return {
-          message: `found ${quoted(code)}; it must be an ISO 4217 code in capitals, such as EUR.`,
-          remedy: near === null ? 'Write the three capital letters of the currency.' : `Did you mean ${near}?`,
-        };
-      }),
-    );
+    report(entry.spotOf('currency'), () => {
+      const near = nearSpelling(code, currencyNames());
+      return {
+        message: `found ${quoted(code)}; it must be an ISO 4217 code in capitals, such as EUR.`,
+        remedy: near === null ? 'Write the three capital letters of the currency.' : `Did you mean ${near}?`,
+      };
+    });
   }
   return currency;
 }
 
 function reportDifferentCurrencies(board: Currency, catalogue: Currency, report: Report): void {
   if (board.code === catalogue.code) return;
-  report(
-    findingAt({ source: 'catalogue', path: ['currency'] }, (lineOf) => ({
-      message: `found ${catalogue.code}, but the board's currency is ${board.code} (${lineOf({ source: 'board', path: ['currency'] })}); both must be the same.`,
-      remedy: `Write the prices of the catalogue in ${board.code}, or the money of the board in ${catalogue.code}.`,
-    })),
-  );
+  report({ source: 'catalogue', path: ['currency'] }, (lineOf) => ({
+    message: `found ${catalogue.code}, but the board's currency is ${board.code} (${lineOf({ source: 'board', path: ['currency'] })}); both must be the same.`,
+    remedy: `Write the prices of the catalogue in ${board.code}, or the money of the board in ${catalogue.code}.`,
+  }));
 }

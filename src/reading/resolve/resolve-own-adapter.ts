@@ -1,4 +1,4 @@
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import { ownAdapterId, ownAdapterOf } from '../../domain/own-adapter.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { microamps, millivolts, type SupplyId } from '../../domain/quantities.js';
@@ -93,10 +93,8 @@ export function resolveOwnAdapters(
 function reportTaken(id: SupplyId, seen: SeenIds, report: Report): void {
   const earlier = seen.get(id);
   if (earlier === undefined) return;
-  report(
-    findingAt(earlier, {
-      message: `makes or is the id ${quoted(id)}, which the adapter that a pedal came with has.`,
-      remedy: 'Give the supply another id.',
-    }),
-  );
+  report(earlier, {
+    message: `makes or is the id ${quoted(id)}, which the adapter that a pedal came with has.`,
+    remedy: 'Give the supply another id.',
+  });
 }

@@ -1,6 +1,6 @@
 import type { Board } from '../../domain/board.js';
 import { entryAt, type Sheet } from './entry.js';
-import { findingAt, type Report, type Spot } from '../../domain/finding.js';
+import type { Report, Spot, Words } from '../../domain/finding.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { partId, supplyId, type PartId, type SupplyId } from '../../domain/quantities.js';
 import { idNamed, oneOfThem, severalCalled } from './names-for-ids.js';
@@ -58,13 +58,13 @@ export function isDescribed(
   const nowhere = hasCatalogue
     ? 'neither the gear nor the catalogue describes'
     : 'the gear does not describe, and no catalogue is given';
-  const finding = findingAt(spot, () => ({
+  const words = (): Words => ({
     message: `names the ${kind} ${quoted(id)}, which ${severalCalled(id, shelf) ?? nowhere}.`,
     remedy:
       oneOfThem(id, shelf) ??
       didYouMean(id, shelf.byId.keys()) ??
       `Describe it under \`gear\`, or ${hasCatalogue ? 'mend the id' : 'give the catalogue that lists it'}.`,
-  }));
-  report({ ...finding, point: named.point ?? 'value' });
+  });
+  report(spot, words, named.point);
   return false;
 }

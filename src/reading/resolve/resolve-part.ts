@@ -1,5 +1,5 @@
 import type { Entry } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import type { Part, PartRole } from '../../domain/part.js';
 import { partId, type PartId } from '../../domain/quantities.js';
 import { resolvePrice, type Counter, type Found } from './resolve-for-sale.js';
@@ -36,12 +36,10 @@ export function resolvePart(entry: Entry<RawPart>, counter: Counter): Found<Part
 function resolveRole(entry: Entry<RawPart>, report: Report): PartRole | null {
   const { tails, joins } = entry.fields;
   if (tails !== undefined && joins !== undefined) {
-    report(
-      findingAt(entry.spotOf('joins'), {
-        message: `found ${joins}, but the part has ${tails} tails too; a part is a chain lead or a join lead, not both.`,
-        remedy: 'Remove `tails` or `joins`.',
-      }),
-    );
+    report(entry.spotOf('joins'), {
+      message: `found ${joins}, but the part has ${tails} tails too; a part is a chain lead or a join lead, not both.`,
+      remedy: 'Remove `tails` or `joins`.',
+    });
     return null;
   }
   if (tails !== undefined) return { kind: 'chain', tails };

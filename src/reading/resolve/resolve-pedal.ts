@@ -1,5 +1,5 @@
 import type { Entry } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import { highestMillivolts, type AcceptedVolts, type Kept, type Pedal, type UnknownField } from '../../domain/pedal.js';
 import { ownAdapterId } from '../../domain/own-adapter.js';
 import { decimalOfThousandths, pedalId, type Millivolts, type PedalId } from '../../domain/quantities.js';
@@ -139,20 +139,16 @@ function checkPreferredAndMost(
   report: Report,
 ): void {
   if (prefers !== null && !accepts(accepted, prefers)) {
-    report(
-      findingAt(entry.spotOf('prefers'), {
-        message: `found ${decimalOfThousandths(prefers)}; it must be among the volts the pedal accepts: ${acceptedText(accepted)}.`,
-        remedy: 'Write one of those, or add it to the accepted volts if its label says so.',
-      }),
-    );
+    report(entry.spotOf('prefers'), {
+      message: `found ${decimalOfThousandths(prefers)}; it must be among the volts the pedal accepts: ${acceptedText(accepted)}.`,
+      remedy: 'Write one of those, or add it to the accepted volts if its label says so.',
+    });
   }
   const highest = highestMillivolts(accepted);
   if (survives !== null && survives < highest) {
-    report(
-      findingAt(entry.spotOf('maxVolts'), {
-        message: `found ${decimalOfThousandths(survives)}, below the ${decimalOfThousandths(highest)} V that the pedal accepts.`,
-        remedy: 'Read both off the manual again; `maxVolts` is the most it survives, at least all it accepts.',
-      }),
-    );
+    report(entry.spotOf('maxVolts'), {
+      message: `found ${decimalOfThousandths(survives)}, below the ${decimalOfThousandths(highest)} V that the pedal accepts.`,
+      remedy: 'Read both off the manual again; `maxVolts` is the most it survives, at least all it accepts.',
+    });
   }
 }

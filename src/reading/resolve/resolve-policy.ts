@@ -1,6 +1,6 @@
 import type { Policy } from '../../domain/board.js';
 import { entryAt, type Entry, type Sheet } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import type { Currency } from '../../domain/money.js';
 import { minorUnits, type MinorUnits } from '../../domain/quantities.js';
 import { factorOf, millivoltsOf, resolveMoney } from './resolve-quantity.js';
@@ -77,12 +77,10 @@ function reportMissingGuess(entry: Entry<RawPolicy>, pedals: readonly PedalTrait
   if (entry.fields.guess !== undefined || entry.isBroken('guess')) return false;
   const guessed = pedals.find((pedal) => pedal.figure === 'guess' || isGuessedByCircuit(pedal));
   if (guessed === undefined) return false;
-  report(
-    findingAt(entry.spotOf('guess'), {
-      message: `missing; the draw of ${nameOf(guessed)} is a guess. Allowed: a factor from 1 to 100.`,
-      remedy: 'Add the factor that guessed draws are multiplied by, for example `guess: 1.5`.',
-    }),
-  );
+  report(entry.spotOf('guess'), {
+    message: `missing; the draw of ${nameOf(guessed)} is a guess. Allowed: a factor from 1 to 100.`,
+    remedy: 'Add the factor that guessed draws are multiplied by, for example `guess: 1.5`.',
+  });
   return true;
 }
 
@@ -96,14 +94,12 @@ function reportMissingNoisePrice(entry: Entry<RawPolicy>, pedals: readonly Pedal
     // A pedal that is both does not expose itself: it takes two.
     const highGain = pedals.find((pedal) => pedal.highGain === true && pedal !== digital);
     if (highGain === undefined) continue;
-    report(
-      findingAt(entry.spotOf('noisePrice'), {
-        message:
-          `missing; ${nameOf(digital)} is digital and ${nameOf(highGain)} is high-gain, so noise has to be weighed ` +
-          'against money. Allowed: an amount of at least 0.',
-        remedy: 'Add the money that one exposed pedal counts for, for example `noisePrice: 20`.',
-      }),
-    );
+    report(entry.spotOf('noisePrice'), {
+      message:
+        `missing; ${nameOf(digital)} is digital and ${nameOf(highGain)} is high-gain, so noise has to be weighed ` +
+        'against money. Allowed: an amount of at least 0.',
+      remedy: 'Add the money that one exposed pedal counts for, for example `noisePrice: 20`.',
+    });
     return true;
   }
   return false;

@@ -1,4 +1,4 @@
-import { findingAt, type Report, type Spot } from '../../domain/finding.js';
+import type { Report, Spot } from '../../domain/finding.js';
 import { amountInMinorUnits, moneyText, type Currency } from '../../domain/money.js';
 import {
   factorOfThousandths,
@@ -37,22 +37,18 @@ export function resolveMoney(amount: number, currency: Currency | null, spot: Sp
   if (currency === null) return null;
   const { code, decimals } = currency;
   if (amount * 10 ** decimals > mostMinorUnits) {
-    report(
-      findingAt(spot, {
-        message: `found ${amount} ${code}; the most is ${moneyText(mostMinorUnits, currency)} ${code}.`,
-        remedy: 'Write the amount in whole units of the currency, with a decimal point.',
-      }),
-    );
+    report(spot, {
+      message: `found ${amount} ${code}; the most is ${moneyText(mostMinorUnits, currency)} ${code}.`,
+      remedy: 'Write the amount in whole units of the currency, with a decimal point.',
+    });
     return null;
   }
   const result = amountInMinorUnits(amount, currency);
   if (result === null) {
-    report(
-      findingAt(spot, {
-        message: `found ${amount}; an amount in ${code} has ${decimalsText(decimals)}.`,
-        remedy: `Round it, for example to ${roundedTo(decimals, amount)}.`,
-      }),
-    );
+    report(spot, {
+      message: `found ${amount}; an amount in ${code} has ${decimalsText(decimals)}.`,
+      remedy: `Round it, for example to ${roundedTo(decimals, amount)}.`,
+    });
   }
   return result;
 }

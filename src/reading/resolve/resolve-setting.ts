@@ -1,5 +1,5 @@
 import type { Entry } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import { decimalOfThousandths, type Millivolts } from '../../domain/quantities.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
 import type { RawSetting } from '../schema/schema-supply.js';
@@ -22,12 +22,10 @@ export function resolveSettings(
 function resolveSetting(entry: Entry<RawSetting>, regulation: Regulation | null, report: Report): Setting | null {
   const { volts, milliamps, openCircuitVolts } = entry.fields;
   if (regulation === 'unregulated' && openCircuitVolts === undefined && !entry.isBroken('openCircuitVolts')) {
-    report(
-      findingAt(entry.spotOf('openCircuitVolts'), {
-        message: 'missing; an output that is not regulated gives more volts without a load, and they bear on safety.',
-        remedy: "Measure them or read them off the supply's data sheet, and add `openCircuitVolts` to this setting.",
-      }),
-    );
+    report(entry.spotOf('openCircuitVolts'), {
+      message: 'missing; an output that is not regulated gives more volts without a load, and they bear on safety.',
+      remedy: "Measure them or read them off the supply's data sheet, and add `openCircuitVolts` to this setting.",
+    });
     return null;
   }
   if (volts === undefined) return null;
@@ -48,21 +46,17 @@ function isPlausible(
   const found = `found ${decimalOfThousandths(openCircuit)}`;
   const loaded = `the setting's ${decimalOfThousandths(millivolts)} V`;
   if (openCircuit < millivolts) {
-    report(
-      findingAt(entry.spotOf('openCircuitVolts'), {
-        message: `${found}, below ${loaded}; without a load an output never gives less.`,
-        remedy: 'Measure again without a load, or mend the volts of the setting.',
-      }),
-    );
+    report(entry.spotOf('openCircuitVolts'), {
+      message: `${found}, below ${loaded}; without a load an output never gives less.`,
+      remedy: 'Measure again without a load, or mend the volts of the setting.',
+    });
     return false;
   }
   if (regulation === 'regulated' && openCircuit > millivolts) {
-    report(
-      findingAt(entry.spotOf('openCircuitVolts'), {
-        message: `${found}, above ${loaded}, though the supply is regulated and so holds its volts.`,
-        remedy: 'Write `regulated: false` for this supply, or measure again without a load.',
-      }),
-    );
+    report(entry.spotOf('openCircuitVolts'), {
+      message: `${found}, above ${loaded}, though the supply is regulated and so holds its volts.`,
+      remedy: 'Write `regulated: false` for this supply, or measure again without a load.',
+    });
     return false;
   }
   return true;
@@ -78,11 +72,9 @@ function reportRepeatedVolts(entries: readonly Entry<RawSetting>[], report: Repo
       seen.set(volts, entry);
       continue;
     }
-    report(
-      findingAt(entry.spotOf('volts'), (lineOf) => ({
-        message: `found ${volts}, as on ${lineOf(earlier.spotOf('volts'))}; a bank has one setting for each voltage.`,
-        remedy: 'Keep the setting that the label gives, and remove the other one.',
-      })),
-    );
+    report(entry.spotOf('volts'), (lineOf) => ({
+      message: `found ${volts}, as on ${lineOf(earlier.spotOf('volts'))}; a bank has one setting for each voltage.`,
+      remedy: 'Keep the setting that the label gives, and remove the other one.',
+    }));
   }
 }

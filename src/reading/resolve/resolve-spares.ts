@@ -1,6 +1,6 @@
 import { nothingMoreStated, type Pedal } from '../../domain/pedal.js';
 import { pedalId, type PedalId } from '../../domain/quantities.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { RawSpare } from '../schema/schema-board.js';
 import type { RawPedalAssumptions } from '../schema/schema-pedal.js';
@@ -29,12 +29,10 @@ export function resolveSpares(sheet: Sheet, seen: SeenIds, report: Report): read
 function reportTaken(id: string, seen: SeenIds, report: Report): void {
   const earlier = seen.get(id);
   if (earlier === undefined) return;
-  report(
-    findingAt(earlier, {
-      message: `is the id ${quoted(id)}, which a spare output of the policy has.`,
-      remedy: 'Give the pedal another id.',
-    }),
-  );
+  report(earlier, {
+    message: `is the id ${quoted(id)}, which a spare output of the policy has.`,
+    remedy: 'Give the pedal another id.',
+  });
 }
 
 type Inlet = Pick<Pedal, 'power' | 'polarity' | 'inlet' | 'ground'>;
@@ -44,12 +42,10 @@ function assumedInlet(assumptions: Entry<RawPedalAssumptions>, report: Report): 
   const needed = ['power', ...(power === 'AC' ? [] : (['polarity'] as const)), 'inlet', 'ground'] as const;
   const missing = needed.filter((field) => assumptions.fields[field] === undefined && !assumptions.isBroken(field));
   for (const field of missing)
-    report(
-      findingAt(assumptions.spotOf(field), {
-        message: 'missing; the spare outputs of the policy are planned for pedals of which this is assumed.',
-        remedy: `Add \`${field}\` to \`assume\`, or take \`spare\` out of the policy.`,
-      }),
-    );
+    report(assumptions.spotOf(field), {
+      message: 'missing; the spare outputs of the policy are planned for pedals of which this is assumed.',
+      remedy: `Add \`${field}\` to \`assume\`, or take \`spare\` out of the policy.`,
+    });
   if (power === undefined || inlet === undefined || ground === undefined) return null;
   if (power === 'AC') return { power, polarity: null, inlet, ground };
   return polarity === undefined ? null : { power, polarity, inlet, ground };

@@ -1,5 +1,5 @@
 import { entriesAt, type Entry, type Sheet } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import type { Polarity, Power } from '../../domain/pedal.js';
 import { milliwattHours, supplyId, type SupplyId } from '../../domain/quantities.js';
 import { safetyFigure, type Assumptions, type AssumedFigure } from './resolve-assumed.js';
@@ -48,12 +48,10 @@ function resolveSource(sheet: Sheet, entry: Entry<RawSupply>, report: Report): S
   if (charge !== undefined) {
     if (mains === undefined && !entry.isBroken('mains'))
       return { kind: 'charge', milliwattHours: milliwattHours(milliwattsOf(charge.wattHours)) };
-    report(
-      findingAt(entry.spotOf('mains'), {
-        message: 'stands beside `charge`; a power bank stands on its own charge, not on the mains.',
-        remedy: 'Remove one of them.',
-      }),
-    );
+    report(entry.spotOf('mains'), {
+      message: 'stands beside `charge`; a power bank stands on its own charge, not on the mains.',
+      remedy: 'Remove one of them.',
+    });
     return 'reported';
   }
   const volts = resolveMains(entry, report);

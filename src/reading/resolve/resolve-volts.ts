@@ -1,5 +1,5 @@
 import type { Entry } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import type { AcceptedVolts, Draw } from '../../domain/pedal.js';
 import { circuitKinds } from '../../domain/circuit-kinds.js';
 import { decimalOfThousandths, type Microamps, type Millivolts } from '../../domain/quantities.js';
@@ -22,14 +22,12 @@ export function resolveVoltsAndDraw(
   if (draw.kind === 'flat') return { accepts: stated, draw };
   const kept = keptVolts(stated, draw.microamps);
   if (kept.length === 0) {
-    report(
-      findingAt(entry.spotOf('milliamps'), {
-        message:
-          `has figures for ${voltsText([...draw.microamps.keys()])}, and volts are ${acceptedText(stated)}: ` +
-          'no voltage is in both, so the pedal would accept none.',
-        remedy: 'Give a figure for each of the volts that the pedal accepts.',
-      }),
-    );
+    report(entry.spotOf('milliamps'), {
+      message:
+        `has figures for ${voltsText([...draw.microamps.keys()])}, and volts are ${acceptedText(stated)}: ` +
+        'no voltage is in both, so the pedal would accept none.',
+      remedy: 'Give a figure for each of the volts that the pedal accepts.',
+    });
     return null;
   }
   return {
@@ -44,12 +42,10 @@ function reportMissingFigures(entry: Entry<RawPedal>, report: Report): boolean {
     (field) => entry.fields[field] === undefined && !entry.isBroken(field),
   );
   for (const field of missing)
-    report(
-      findingAt(entry.spotOf(field), () => ({
-        message: `missing. Allowed: ${wordings.get(figuresOfPedal[field])?.allowed ?? ''}.`,
-        remedy: `Add \`${field}\`.`,
-      })),
-    );
+    report(entry.spotOf(field), () => ({
+      message: `missing. Allowed: ${wordings.get(figuresOfPedal[field])?.allowed ?? ''}.`,
+      remedy: `Add \`${field}\`.`,
+    }));
   return missing.length > 0;
 }
 
@@ -76,13 +72,11 @@ export function reportsRepeat(
   const repeated = volts.findIndex((value, index) => volts.indexOf(value) < index);
   if (repeated < 0) return false;
   report(
-    findingAt(
-      { source: entry.source, path: [...entry.path, field, repeated] },
-      {
-        message: `found ${volts[repeated]} a second time; each voltage is listed once.`,
-        remedy: 'Remove one of them.',
-      },
-    ),
+    { source: entry.source, path: [...entry.path, field, repeated] },
+    {
+      message: `found ${volts[repeated]} a second time; each voltage is listed once.`,
+      remedy: 'Remove one of them.',
+    },
   );
   return true;
 }
@@ -107,12 +101,10 @@ export function reportNothingToPlanWith(
 ): void {
   const { name } = entry.fields;
   const example = { volts: '9', power: 'DC', inlet: 'barrel-2.1' }[field];
-  report(
-    findingAt(entry.spotOf(field), {
-      message: `unknown${name === undefined ? '' : ` for ${quoted(name)}`}, and nothing is assumed to plan a place for it with.`,
-      remedy: `Add to \`assume\` what is likely, for example \`${field}: ${example}\`; the pedal stays unplugged until its label has been read.`,
-    }),
-  );
+  report(entry.spotOf(field), {
+    message: `unknown${name === undefined ? '' : ` for ${quoted(name)}`}, and nothing is assumed to plan a place for it with.`,
+    remedy: `Add to \`assume\` what is likely, for example \`${field}: ${example}\`; the pedal stays unplugged until its label has been read.`,
+  });
 }
 
 /** A range whose ends are in order; null when they are not, which is reported. */
@@ -123,12 +115,10 @@ export function resolveRange<Field extends string>(
   report: Report,
 ): { readonly kind: 'range'; readonly from: Millivolts; readonly to: Millivolts } | null {
   if (range.from > range.to) {
-    report(
-      findingAt(entry.spotOf(field), {
-        message: `goes from ${range.from} to ${range.to}; \`from\` must not be above \`to\`.`,
-        remedy: `Write {from: ${range.to}, to: ${range.from}}.`,
-      }),
-    );
+    report(entry.spotOf(field), {
+      message: `goes from ${range.from} to ${range.to}; \`from\` must not be above \`to\`.`,
+      remedy: `Write {from: ${range.to}, to: ${range.from}}.`,
+    });
     return null;
   }
   return { kind: 'range', from: millivoltsOf(range.from), to: millivoltsOf(range.to) };
@@ -143,26 +133,18 @@ function resolveDraw(entry: Entry<RawPedal>, report: Report): Draw | null {
   for (const [key, value] of Object.entries(milliamps)) {
     const volts = millivoltsOf(Number(key));
     if (figures.has(volts)) {
-      report({
-        source: entry.source,
-        path: [...entry.path, 'milliamps', key],
-        point: 'key',
-        words: () => ({
-          message: `gives a second figure for ${decimalOfThousandths(volts)} V; each voltage has one.`,
-          remedy: 'Keep the one that the label gives.',
-        }),
-      });
+      const message = `gives a second figure for ${decimalOfThousandths(volts)} V; each voltage has one.`;
+      const remedy = 'Keep the one that the label gives.';
+      report({ source: entry.source, path: [...entry.path, 'milliamps', key] }, { message, remedy }, 'key');
       return null;
     }
     figures.set(volts, microampsOf(value));
   }
   if (figures.size === 0) {
-    report(
-      findingAt(entry.spotOf('milliamps'), {
-        message: 'found an empty map; it needs a figure for each of the volts, as in {9: 300, 12: 230}.',
-        remedy: 'Write the milliamps as one number, or one for each voltage.',
-      }),
-    );
+    report(entry.spotOf('milliamps'), {
+      message: 'found an empty map; it needs a figure for each of the volts, as in {9: 300, 12: 230}.',
+      remedy: 'Write the milliamps as one number, or one for each voltage.',
+    });
     return null;
   }
   return { kind: 'per voltage', microamps: figures };
@@ -174,13 +156,11 @@ function plannedDraw(entry: Entry<RawPedal>, report: Report): Draw | null {
   const kind = circuitKinds.find(({ key }) => key === circuit);
   if (kind !== undefined) return { kind: 'flat', microamps: microampsOf(kind.planningMilliamps) };
   if (entry.isBroken('circuit')) return null;
-  report(
-    findingAt(entry.spotOf('circuit'), {
-      message: `missing${name === undefined ? '' : ` for ${quoted(name)}`}, whose draw is unknown: what kind of circuit is it? Allowed: ${circuitKinds.map(({ key }) => key).join(', ')}.`,
-      remedy:
-        'Add the kind, for example `circuit: drive`; what such circuits usually draw is then planned with, as a guess.',
-    }),
-  );
+  report(entry.spotOf('circuit'), {
+    message: `missing${name === undefined ? '' : ` for ${quoted(name)}`}, whose draw is unknown: what kind of circuit is it? Allowed: ${circuitKinds.map(({ key }) => key).join(', ')}.`,
+    remedy:
+      'Add the kind, for example `circuit: drive`; what such circuits usually draw is then planned with, as a guess.',
+  });
   return null;
 }
 

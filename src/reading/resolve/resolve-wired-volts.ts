@@ -1,5 +1,5 @@
 import type { Entry } from './entry.js';
-import { findingAt, type Report, type Words } from '../../domain/finding.js';
+import type { Report, Words } from '../../domain/finding.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import { millivoltsOf } from './resolve-quantity.js';
 import type { RawWiredFeed } from '../schema/schema-board.js';
@@ -19,7 +19,7 @@ export function reportUnknownVolts(entry: Entry<RawWiredFeed>, supply: Supply, r
   if (join === undefined ? banks.length !== 1 : banks.length !== 2) return;
   const possible = possibleMillivolts(banks, join?.mode ?? null);
   if (possible.includes(millivoltsOf(volts))) return;
-  report(findingAt(entry.spotOf('volts'), wordsOf(volts, outputs, supply, join?.mode ?? null, possible)));
+  report(entry.spotOf('volts'), wordsOf(volts, outputs, supply, join?.mode ?? null, possible));
 }
 
 function wordsOf(

@@ -1,6 +1,6 @@
 import type { WiredFeed, WiredInlet } from '../../domain/board.js';
 import { entriesAt, type Entry, type Sheet } from './entry.js';
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { partId, pedalId, supplyId, type Millivolts, type PedalId } from '../../domain/quantities.js';
@@ -99,12 +99,10 @@ function ownVolts({ fields }: Entry<RawWiredFeed>, { supplies }: Connectable): M
 
 function reportMissingVolts(entry: Entry<RawWiredFeed>, report: Report): boolean {
   if (entry.fields.volts !== undefined || entry.isBroken('volts')) return false;
-  report(
-    findingAt(entry.spotOf('volts'), () => ({
-      message: `missing. Allowed: ${wordings.get(wiredVolts)?.allowed ?? ''}.`,
-      remedy: 'Add `volts`.',
-    })),
-  );
+  report(entry.spotOf('volts'), () => ({
+    message: `missing. Allowed: ${wordings.get(wiredVolts)?.allowed ?? ''}.`,
+    remedy: 'Add `volts`.',
+  }));
   return true;
 }
 
@@ -120,12 +118,10 @@ function reportRepeatedPedals(entries: readonly Entry<RawWiredFeed>[], report: R
     }
     const { inlet } = entry.fields;
     const field = inlet === undefined ? 'pedal' : 'inlet';
-    report(
-      findingAt(entry.spotOf(field), (lineOf) => ({
-        message: `found ${quoted(inlet ?? pedal)}, which ${lineOf(earlier.spotOf(field))} plugs already; ${inlet === undefined ? 'a pedal' : 'an inlet'} has one feed.`,
-        remedy: 'Remove one of the two entries.',
-      })),
-    );
+    report(entry.spotOf(field), (lineOf) => ({
+      message: `found ${quoted(inlet ?? pedal)}, which ${lineOf(earlier.spotOf(field))} plugs already; ${inlet === undefined ? 'a pedal' : 'an inlet'} has one feed.`,
+      remedy: 'Remove one of the two entries.',
+    }));
   }
 }
 
@@ -139,35 +135,31 @@ function reportMixedLeads(entries: readonly Entry<RawWiredFeed>[], report: Repor
   for (const [index, { entry, lead, place }] of numbered.entries()) {
     const earlier = numbered.slice(0, index).find((other) => (other.lead === lead) !== (other.place === place));
     if (earlier === undefined) continue;
-    report(
-      findingAt(entry.spotOf('lead'), (lineOf) => {
-        const there = lineOf(earlier.entry.spotOf('lead'));
-        return earlier.lead === lead
-          ? {
-              message: `found ${lead}, which ${there} gives to the lead of another output.`,
-              remedy: 'Write the number that stands on the lead, or remove it: a new lead gets a new number.',
-            }
-          : {
-              message: `found ${lead}, and ${there} says ${earlier.lead} of the same output; a chain lead has one number.`,
-              remedy: 'Write the number that stands on the lead in both.',
-            };
-      }),
-    );
+    report(entry.spotOf('lead'), (lineOf) => {
+      const there = lineOf(earlier.entry.spotOf('lead'));
+      return earlier.lead === lead
+        ? {
+            message: `found ${lead}, which ${there} gives to the lead of another output.`,
+            remedy: 'Write the number that stands on the lead, or remove it: a new lead gets a new number.',
+          }
+        : {
+            message: `found ${lead}, and ${there} says ${earlier.lead} of the same output; a chain lead has one number.`,
+            remedy: 'Write the number that stands on the lead in both.',
+          };
+    });
   }
 }
 
 function reportUnknownPedal(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, unknown>, report: Report): void {
   const { pedal, inlet } = entry.fields;
   if (inlet !== undefined || pedal === undefined || pedals.byId.has(pedalId(pedal)) || !pedals.complete) return;
-  report(
-    findingAt(entry.spotOf('pedal'), () => ({
-      message: `names the pedal ${quoted(pedal)}, which ${severalCalled(pedal, pedals) ?? "is not among the board's pedals"}.`,
-      remedy:
-        oneOfThem(pedal, pedals) ??
-        didYouMean(pedal, pedals.byId.keys()) ??
-        'Write the id of a pedal of this board, or remove the entry.',
-    })),
-  );
+  report(entry.spotOf('pedal'), () => ({
+    message: `names the pedal ${quoted(pedal)}, which ${severalCalled(pedal, pedals) ?? "is not among the board's pedals"}.`,
+    remedy:
+      oneOfThem(pedal, pedals) ??
+      didYouMean(pedal, pedals.byId.keys()) ??
+      'Write the id of a pedal of this board, or remove the entry.',
+  }));
 }
 
 /** A kept place is planned, and never plugged. */
@@ -180,12 +172,10 @@ function reportKept(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, Pedal>, r
     unread: { why: 'has a label that nobody has read', how: 'and unplug it; or write what its label says' },
     spare: { why: 'is a spare output', how: 'or describe the pedal that is plugged there' },
   }[pedal.kept];
-  report(
-    findingAt(entry.spotOf('pedal'), {
-      message: `plugs ${quoted(pedal.name)}, which ${words.why}: its place is only kept.`,
-      remedy: `Remove the entry, ${words.how}.`,
-    }),
-  );
+  report(entry.spotOf('pedal'), {
+    message: `plugs ${quoted(pedal.name)}, which ${words.why}: its place is only kept.`,
+    remedy: `Remove the entry, ${words.how}.`,
+  });
 }
 
 function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): void {
@@ -198,15 +188,13 @@ function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectabl
   if (!isDescribed({ kind: 'supply', id, spot: entry.spotOf('supply') }, connectable, report)) return;
   const units = owned?.supplies.get(supplyId(id)) ?? 0;
   if (unit !== undefined && owned !== null && unit > units) {
-    report(
-      findingAt(entry.spotOf('unit'), {
-        message: `found ${unit}, but ${units === 0 ? 'no unit' : `only ${units} ${units === 1 ? 'unit' : 'units'}`} of ${quoted(id)} ${units > 1 ? 'are' : 'is'} owned.`,
-        remedy:
-          units === 0
-            ? 'Add the id to `owned.supplies`, one entry a unit.'
-            : `Write a number from 1 to ${units}, or add the unit to \`owned.supplies\`.`,
-      }),
-    );
+    report(entry.spotOf('unit'), {
+      message: `found ${unit}, but ${units === 0 ? 'no unit' : `only ${units} ${units === 1 ? 'unit' : 'units'}`} of ${quoted(id)} ${units > 1 ? 'are' : 'is'} owned.`,
+      remedy:
+        units === 0
+          ? 'Add the id to `owned.supplies`, one entry a unit.'
+          : `Write a number from 1 to ${units}, or add the unit to \`owned.supplies\`.`,
+    });
   }
   const supply = supplies.byId.get(supplyId(id)) ?? null;
   if (supply === null) return;
@@ -222,21 +210,17 @@ function reportNoSource(entry: Entry<RawWiredFeed>, report: Report): void {
   const { battery } = entry.fields;
   if (battery !== undefined) reportNoSuchBattery(entry, battery, report);
   if (battery !== undefined || entry.isBroken('supply') || entry.isBroken('battery')) return;
-  report(
-    findingAt(entry.spotOf('supply'), () => ({
-      message: 'missing. Allowed: an id, or a name that only one thing has.',
-      remedy: 'Add `supply`.',
-    })),
-  );
+  report(entry.spotOf('supply'), () => ({
+    message: 'missing. Allowed: an id, or a name that only one thing has.',
+    remedy: 'Add `supply`.',
+  }));
 }
 
 function reportNoSuchBattery(entry: Entry<RawWiredFeed>, battery: string, report: Report): void {
-  report(
-    findingAt(entry.spotOf('battery'), {
-      message: `names ${quoted(battery)}, which is no battery that the pedal takes.`,
-      remedy: 'Write the id of a battery of the type that the pedal states under `battery`.',
-    }),
-  );
+  report(entry.spotOf('battery'), {
+    message: `names ${quoted(battery)}, which is no battery that the pedal takes.`,
+    remedy: 'Write the id of a battery of the type that the pedal states under `battery`.',
+  });
 }
 
 function reportMissingOutputs(entry: Entry<RawWiredFeed>, supply: Supply, report: Report): void {
@@ -251,12 +235,10 @@ function reportMissingOutputs(entry: Entry<RawWiredFeed>, supply: Supply, report
   ];
   for (const { number, spot } of named) {
     if (number <= last) continue;
-    report(
-      findingAt(spot, {
-        message: `found ${number}, but ${quoted(supply.id)} has ${last === 1 ? 'one output' : `the outputs 1 to ${last}`}.`,
-        remedy: `Write ${last === 1 ? '1' : `a number from 1 to ${last}`}.`,
-      }),
-    );
+    report(spot, {
+      message: `found ${number}, but ${quoted(supply.id)} has ${last === 1 ? 'one output' : `the outputs 1 to ${last}`}.`,
+      remedy: `Write ${last === 1 ? '1' : `a number from 1 to ${last}`}.`,
+    });
   }
 }
 
@@ -276,7 +258,7 @@ function resolveOutputs(entry: Entry<RawWiredFeed>, report: Report): readonly nu
   const { output, outputs, join } = entry.fields;
   if (entry.isBroken('output') || entry.isBroken('outputs') || entry.isBroken('join')) return null;
   const refuse = (field: 'output' | 'outputs' | 'join', message: string, remedy: string): null => {
-    report(findingAt(entry.spotOf(field), { message, remedy }));
+    report(entry.spotOf(field), { message, remedy });
     return null;
   };
   if (output !== undefined && outputs !== undefined)

@@ -1,4 +1,4 @@
-import { findingAt, type Report } from '../../domain/finding.js';
+import type { Report } from '../../domain/finding.js';
 import { inletId, isFed, unitOfInlet, type UnitRef } from '../../domain/inlet.js';
 import { pedalId, supplyId } from '../../domain/quantities.js';
 import { quoted } from '../../domain/shown-text.js';
@@ -16,12 +16,10 @@ export function withInlet(entry: Entry<RawWiredFeed>, connectable: Connectable, 
     return entry;
   }
   if (pedal !== undefined || entry.isBroken('pedal'))
-    report(
-      findingAt(entry.spotOf('inlet'), {
-        message: 'stands beside `pedal`; an entry is about one pedal, or about the inlet of one fed supply.',
-        remedy: 'Remove one of them.',
-      }),
-    );
+    report(entry.spotOf('inlet'), {
+      message: 'stands beside `pedal`; an entry is about one pedal, or about the inlet of one fed supply.',
+      remedy: 'Remove one of them.',
+    });
   const supply = idNamed(inlet, connectable.supplies);
   const unit = inletUnit ?? onlyUnit(entry, supply, connectable, report);
   const standsFor = unit === null ? undefined : inletId({ supply: supplyId(supply), unit });
@@ -39,23 +37,19 @@ export function isOwnedInlet(entry: Entry<RawWiredFeed>, { owned }: Connectable,
   const inlet = inletIn(entry);
   const units = inlet === null ? Infinity : (owned?.supplies.get(inlet.supply) ?? Infinity);
   if (inlet === null || inlet.unit <= units) return true;
-  report(
-    findingAt(entry.spotOf('inletUnit'), {
-      message: `found ${inlet.unit}, but only ${units} ${units === 1 ? 'unit' : 'units'} of ${quoted(inlet.supply)} ${units === 1 ? 'is' : 'are'} owned.`,
-      remedy: `Write a number from 1 to ${units}, or add the unit to \`owned.supplies\`.`,
-    }),
-  );
+  report(entry.spotOf('inletUnit'), {
+    message: `found ${inlet.unit}, but only ${units} ${units === 1 ? 'unit' : 'units'} of ${quoted(inlet.supply)} ${units === 1 ? 'is' : 'are'} owned.`,
+    remedy: `Write a number from 1 to ${units}, or add the unit to \`owned.supplies\`.`,
+  });
   return false;
 }
 
 function reportNothingFed(entry: Entry<RawWiredFeed>, report: Report): void {
   if (entry.fields.pedal !== undefined || entry.isBroken('pedal') || entry.isBroken('inlet')) return;
-  report(
-    findingAt(entry.spotOf('pedal'), {
-      message: 'missing. Allowed: an id, or a name that only one thing has.',
-      remedy: 'Add `pedal`, or `inlet` with the id of a supply that hangs on this output.',
-    }),
-  );
+  report(entry.spotOf('pedal'), {
+    message: 'missing. Allowed: an id, or a name that only one thing has.',
+    remedy: 'Add `pedal`, or `inlet` with the id of a supply that hangs on this output.',
+  });
 }
 
 /** The only owned unit of a fed supply; null where that is not what it is, which is reported. */
@@ -65,29 +59,25 @@ function onlyUnit(entry: Entry<RawWiredFeed>, id: string, connectable: Connectab
   if (!isDescribed({ kind: 'supply', id, spot: entry.spotOf('inlet') }, connectable, report)) return null;
   const supply = supplies.byId.get(supplyId(id)) ?? null;
   if (supply !== null && !isFed(supply)) {
-    report(
-      findingAt(entry.spotOf('inlet'), {
-        message: `names ${quoted(supply.name)}, which has no inlet: it stands on no output of another supply.`,
-        remedy: 'Write the id of a supply that has an `inlet`, or remove the entry.',
-      }),
-    );
+    report(entry.spotOf('inlet'), {
+      message: `names ${quoted(supply.name)}, which has no inlet: it stands on no output of another supply.`,
+      remedy: 'Write the id of a supply that has an `inlet`, or remove the entry.',
+    });
     return null;
   }
   const units = owned?.supplies.get(supplyId(id)) ?? 0;
   if (supply === null || owned === null || units === 1) return 1;
   report(
-    findingAt(
-      entry.spotOf(units === 0 ? 'inlet' : 'inletUnit'),
-      units === 0
-        ? {
-            message: `names ${quoted(id)}, of which no unit is owned.`,
-            remedy: 'Add the id to `owned.supplies`, one entry a unit.',
-          }
-        : {
-            message: `missing; ${units} units of ${quoted(id)} are owned.`,
-            remedy: `Add \`inletUnit\`, a number from 1 to ${units}.`,
-          },
-    ),
+    entry.spotOf(units === 0 ? 'inlet' : 'inletUnit'),
+    units === 0
+      ? {
+          message: `names ${quoted(id)}, of which no unit is owned.`,
+          remedy: 'Add the id to `owned.supplies`, one entry a unit.',
+        }
+      : {
+          message: `missing; ${units} units of ${quoted(id)} are owned.`,
+          remedy: `Add \`inletUnit\`, a number from 1 to ${units}.`,
+        },
   );
   return null;
 }

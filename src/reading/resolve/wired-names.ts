@@ -1,4 +1,4 @@
-import { findingAt, type Report, type Words } from '../../domain/finding.js';
+import type { Report, Words } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { Part } from '../../domain/part.js';
 import { partId, pedalId, supplyId, type SupplyId } from '../../domain/quantities.js';
@@ -56,7 +56,7 @@ function isOnlyUnit(
   if (units === 1) return true;
   const [field, words] =
     units === 0 ? (['supply', notOwned(supply)] as const) : (['unit', severalOwned(supply, units)] as const);
-  report(findingAt(entry.spotOf(field), words));
+  report(entry.spotOf(field), words);
   return false;
 }
 
@@ -76,13 +76,11 @@ export function reportLeadsAmongAdapters(entry: Entry<RawWiredFeed>, { parts }: 
     const part = parts.byId.get(partId(id)) ?? null;
     if (part === null || part.role.kind === 'adapter') continue;
     report(
-      findingAt(
-        { source: entry.source, path: [...entry.path, 'parts', index] },
-        {
-          message: `names ${quoted(part.name)}, a ${part.role.kind} lead; \`parts\` are adapters.`,
-          remedy: placeOf(part, entry.fields.chain === id),
-        },
-      ),
+      { source: entry.source, path: [...entry.path, 'parts', index] },
+      {
+        message: `names ${quoted(part.name)}, a ${part.role.kind} lead; \`parts\` are adapters.`,
+        remedy: placeOf(part, entry.fields.chain === id),
+      },
     );
   }
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Finding } from '../../../../src/domain/finding.js';
+import { findingAt, type Finding, type Report } from '../../../../src/domain/finding.js';
 import { minorUnits } from '../../../../src/domain/quantities.js';
 import {
   factorOf,
@@ -30,8 +30,9 @@ describe('money', () => {
   /** What an amount comes to in a currency with so many decimals, and what is said of it. */
   function moneyOf(amount: number, decimals: number) {
     const findings: Finding[] = [];
+    const report: Report = (...found) => void findings.push(findingAt(...found));
     const spot = { source: 'board', path: ['policy', 'budget'] } as const;
-    const money = resolveMoney(amount, { code: 'XTS', decimals }, spot, (finding) => void findings.push(finding));
+    const money = resolveMoney(amount, { code: 'XTS', decimals }, spot, report);
     return { money, words: findings.map(({ words }) => words(() => 'line 1')) };
   }
 
