@@ -116,7 +116,7 @@ describe('reports of a comparison', () => {
       const total = amount(/Total<\/th><td[^>]*>([^<]*)/.exec(card)?.[1]);
       expect(prices.length).toBeGreaterThan(0);
       expect(total).toBe(prices.reduce((sum, one) => sum + one, 0));
-      expect(card.includes('class="small"')).toBe(input.comparison.options[at]?.kind === 'plan');
+      expect(/<svg [^>]*class="(small|sheet)"/.test(card)).toBe(input.comparison.options[at]?.kind === 'plan');
     }
     for (const text of [sheet, textOf('.html'), textOf('.sheet.html', impossible)]) {
       const words = text.replace(/<(style|svg)\b[^]*?<\/\1>/g, ' ').replace(/<[^>]*>/g, ' ');
