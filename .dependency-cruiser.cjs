@@ -54,14 +54,14 @@ module.exports = {
     rule(
       'no-orphans',
       'A module that imports nothing and is imported by nobody is dead.',
-      { path: '^(src|solver)/.*(?<!\\.d)\\.tsx?$', pathNot: entries, orphan: true },
+      { path: '^(src|solver)/', pathNot: entries, orphan: true },
       {},
     ),
     rule(
       'no-dead-modules',
       'Every module of the product is reached from the command, the library or a worker.',
       { path: entries },
-      { path: '^(src|solver)/.*(?<!\\.d)\\.tsx?$', pathNot: entries, reachable: false },
+      { path: '^(src|solver)/', pathNot: entries, reachable: false },
     ),
     rule(
       'index-stands-beside-cli',

@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-import { createRequire } from 'node:module';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -40,20 +39,8 @@ async function bundled(entry) {
     jsx: 'automatic',
     jsxImportSource: 'preact',
     logLevel: 'warning',
-    plugins: [leanCurrencies],
   });
   return outputFiles[0].text;
 }
-
-/** Of a currency its code and its decimals are asked; nobody asks for its countries. */
-const leanCurrencies = {
-  name: 'lean currencies',
-  setup(build) {
-    build.onLoad({ filter: /[\\/]currency-codes[\\/]data\.js$/ }, ({ path }) => {
-      const asked = createRequire(import.meta.url)(path).map(({ code, digits }) => ({ code, digits }));
-      return { contents: `module.exports = ${JSON.stringify(asked)}`, loader: 'js' };
-    });
-  },
-};
 
 const digestOf = (text) => createHash('sha256').update(text).digest('base64');

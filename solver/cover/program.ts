@@ -65,6 +65,7 @@ export type PossibleCosts = {
   readonly from: (cost: number) => number;
 };
 
+/** What columns are of: each uses one unit of a group. */
 export type CoverGroup = {
   readonly name: string;
   /** How many columns it has at the most. */

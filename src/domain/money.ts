@@ -1,5 +1,4 @@
-import currencies from 'currency-codes/data.js';
-
+import { decimalsByCode } from './currency-list.js';
 import { minorUnits, scaledDecimal, type MinorUnits } from './quantities.js';
 
 /** An ISO 4217 currency: its three-letter code and how many decimals its amounts have (EUR 2, JPY 0, KWD 3). */
@@ -7,12 +6,12 @@ export type Currency = { readonly code: string; readonly decimals: number };
 
 /** The currency of an ISO 4217 code in capitals, or null when there is none. */
 export function currencyOf(code: string): Currency | null {
-  const record = currencies.find((one) => one.code === code);
-  return record === undefined ? null : { code, decimals: record.digits };
+  const decimals = decimalsByCode.get(code);
+  return decimals === undefined ? null : { code, decimals };
 }
 
 /** All ISO 4217 codes, for suggesting a near spelling. */
-export const currencyNames = (): readonly string[] => currencies.map(({ code }) => code);
+export const currencyNames = (): readonly string[] => [...decimalsByCode.keys()];
 
 /** An amount in major units (119.5 euro) as exact minor units; null when it has more decimals than the currency. */
 export function amountInMinorUnits(amount: number, currency: Currency): MinorUnits | null {

@@ -1,3 +1,4 @@
+import currencyCodes from 'currency-codes';
 import { describe, expect, it } from 'vitest';
 
 import { amountInMinorUnits, currencyNames, currencyOf, moneyText } from '../../../src/domain/money.js';
@@ -21,6 +22,11 @@ describe('a currency', () => {
     expect(names.length).toBeGreaterThan(100);
     expect(names.filter((name) => currencyOf(name) === null)).toEqual([]);
   });
+});
+
+it('all currencies are those of the published list, with its decimals', () => {
+  const published = currencyCodes.codes().map((code) => ({ code, decimals: currencyCodes.code(code)?.digits }));
+  expect(currencyNames().map(currencyOf)).toEqual(published);
 });
 
 describe('an amount', () => {
