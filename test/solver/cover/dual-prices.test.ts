@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { dualBound, featurePrices, type DualPrices } from '../../../solver/cover/dual-prices.js';
+import { dualBound, featurePrices, priceAll, type DualPrices } from '../../../solver/cover/dual-prices.js';
 import type { BranchingConstraint } from '../../../solver/cover/program.js';
 import { cheapest, exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
 import { share, trying } from '../../support/runs.js';
+import { toldApart } from './searching.js';
 
 const scale = 2 ** 12;
 
@@ -123,5 +124,37 @@ describe('what duals prove', () => {
     expect(boundWith(2)).toBeGreaterThan(24.9);
     expect(boundWith(2)).toBeLessThanOrEqual(25);
     expect(boundWith(30)).toBeGreaterThan(7.4);
+  });
+});
+
+describe('pricing of groups that can be exchanged for one another', () => {
+  it('finds for each what pricing each by itself finds, and asks fewer times', () => {
+    const seen = { asked: 0, groups: 0, columns: 0 };
+    fc.assert(
+      fc.property(priced, ([given, duals]) => {
+        const apart = toldApart(given);
+        const asked = (cover: SmallCover) => {
+          const program = programOf(cover, (request) => {
+            if (cover === apart) seen.asked += 1;
+            return exactPrice(cover.columns, request);
+          });
+          // The units' own limits are left alone, so that alike groups have the same prices.
+          const rows = program.rows.map((_, row) => (program.rows[row]?.name === 'group' ? 0 : (duals.rows[row] ?? 0)));
+          const most = program.groups.map((group) => group.most);
+          const decisions = { conditions: [], most, taken: [] };
+          return priceAll(program, decisions, { ...duals, rows: Float64Array.from(rows) }, 'quick');
+        };
+        const unlike = { ...apart, groups: apart.groups.map(({ name, most }) => ({ name, most })) };
+        const [shared, single] = [asked(apart), asked(unlike)];
+        seen.groups += apart.groups.length;
+        seen.columns += shared.found.length;
+        const told = ({ group, cost, amounts }: (typeof shared.found)[number]) => ({ group, cost, amounts });
+        expect(shared.worths).toEqual(single.worths);
+        expect(shared.found.map(told)).toEqual(single.found.map(told));
+      }),
+      trying(200),
+    );
+    expect(seen.columns).toBeGreaterThan(share(100));
+    expect(seen.asked).toBeLessThan(seen.groups);
   });
 });
