@@ -41,6 +41,7 @@ describe.skipIf(noBrowser !== null)(`a board with every source${noBrowser === nu
     await proven(page);
     await page.getByRole('button', { name: 'Pinned: let go of Sandling drive' }).click();
     await lead('Sandling drive: Barge 20').waitFor();
+    expect(await page.locator('.tile', { hasText: 'Sedge wah' }).textContent()).toContain('1 × 9 V block battery');
 
     // A battery that is owned need not be bought.
     await page.locator('.bill', { hasText: 'Nine-volt block' }).waitFor();

@@ -3,6 +3,7 @@ import type { Part } from '../../domain/part.js';
 import { decimalOfThousandths, factorText, minorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Change, FactorName, LastingName, WayOut } from '../../planning/explain/way-out.js';
+import { batterySetText, batteryTypeText } from './battery-words.js';
 import { namesText } from './explain-argument.js';
 import type { FactsContext } from './explain-facts.js';
 import { safeText } from './safe-text.js';
@@ -108,13 +109,13 @@ function leadText({ role, fits, gives, reverses }: Part): string {
     case 'join':
       return `one more lead for two outputs in ${role.mode} that ${way}`;
     case 'battery':
-      return `one more battery of the type ${safeText(role.type)}`;
+      return `one more ${batteryTypeText(role.type, 1)}`;
   }
 }
 
-/** "6 × AA of 1.5 V with 800 mAh or more". */
+/** "6 × AA batteries of 1.5 V with 800 mAh or more". */
 export const batteryText = ({ battery: { role }, count }: OfKind<'battery'>): string =>
-  `${count} × ${safeText(role.type)} of ${voltsText(role.millivolts)} with ${decimalOfThousandths(role.microampHours)} mAh or more`;
+  `${batterySetText(role.type, count)} of ${voltsText(role.millivolts)} with ${decimalOfThousandths(role.microampHours)} mAh or more`;
 
 /** For how long a set lasts that is sought. */
 export const lastingText = ({ batteries }: Policy): string =>

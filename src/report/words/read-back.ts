@@ -1,6 +1,7 @@
 import { listed } from '../../domain/shown-text.js';
 import { isOnOwnAdapterAlone, openWords, type PedalDraft } from '../../reading/drafts/pedal-draft.js';
 import type { LabelVolts } from '../../reading/typed/label-figures.js';
+import { batterySetText } from './battery-words.js';
 
 /** What was understood of a pedal, and what is not known of it, so that a slip is seen at once. */
 export function readBack(draft: PedalDraft): string {
@@ -53,12 +54,12 @@ function traits({ line, kind }: PedalDraft): readonly string[] {
   ];
 }
 
-/** "its own adapter for 100 to 240 V mains", "takes 6 × AA". */
+/** "its own adapter for 100 to 240 V mains", "takes 6 × AA batteries". */
 function ownSources({ line: { adapter, battery } }: PedalDraft): readonly string[] {
   const mains = adapter?.mains === undefined ? '' : ` for ${voltsText(adapter.mains)} V mains`;
   return [
     ...(adapter === undefined ? [] : [`keeps its own adapter${mains}`]),
-    ...(battery === undefined ? [] : [`takes ${battery.count} × ${battery.type}`]),
+    ...(battery === undefined ? [] : [`takes ${batterySetText(battery.type, battery.count)}`]),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { listed } from '../../domain/shown-text.js';
+import { batterySetText } from '../../report/words/battery-words.js';
 import type { Data, StatedPedal } from '../document/board-data.js';
 
 /** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
@@ -39,5 +40,5 @@ function drawText(milliamps: unknown): string | false {
 function batteryText(battery: unknown): string | false {
   if (typeof battery !== 'object' || battery === null) return false;
   const { type, count } = battery as Data;
-  return `${String(count)} × ${String(type)}`;
+  return batterySetText(String(type), Number(count));
 }

@@ -1,5 +1,6 @@
 import { useId } from 'preact/hooks';
 
+import { batterySetText } from '../../report/words/battery-words.js';
 import { mapOf, type Data } from '../document/board-data.js';
 import { poweredBy } from '../document/change-pedal.js';
 import { settingIn } from '../document/change-supplies.js';
@@ -81,4 +82,4 @@ function adapterText({ mains }: Data): string {
   return `kept, for ${String(from)} to ${String(to)} V`;
 }
 
-const setText = ({ type, count }: Data): string => `${String(count)} × ${String(type)}`;
+const setText = ({ type, count }: Data): string => batterySetText(String(type), Number(count));

@@ -12,7 +12,7 @@ it('is looked for where what there is would be empty too soon: load × hours, at
     ['wah', 1, { kind: 'battery', type: '9V-block', millivolts: 9000, microampHours: 19_000 }],
   ]);
   expect(texts).toEqual([
-    'Find batteries for wah: 1 × 9V-block of 9 V with 19 mAh or more, which last 8 h by what is known of the draw. ' +
+    'Find batteries for wah: 1 × 9 V block battery of 9 V with 19 mAh or more, which last 8 h by what is known of the draw. ' +
       'Then there is a plan that buys nothing besides.',
   ]);
 });
@@ -25,7 +25,7 @@ it('is looked for as a set, a share of the volts each, where nobody has any of i
   expect(ways.map(({ change: { battery } }) => battery.role)).toMatchObject([
     { millivolts: 2000, microampHours: 800_000 },
   ]);
-  expect(texts[0]).toMatch(/^Find batteries for wah: 6 × AA of 2 V with 800 mAh or more, which last 8 h /);
+  expect(texts[0]).toMatch(/^Find batteries for wah: 6 × AA batteries of 2 V with 800 mAh or more, which last 8 h /);
 });
 
 it('counts a guess as the board does', async () => {
@@ -49,7 +49,7 @@ it('is one for each of several pedals, any of which would do', async () => {
   });
   expect(texts).toHaveLength(1);
   expect(texts[0]).toMatch(
-    /^Find batteries for any one of these pedals: alder, 1 × 9V-block of 9 V with 16 mAh or more; birch, .*; cedar, .*\. They last 8 h /,
+    /^Find batteries for any one of these pedals: alder, 1 × 9 V block battery of 9 V with 16 mAh or more; birch, .*; cedar, .*\. They last 8 h /,
   );
 });
 

@@ -76,7 +76,7 @@ describe('a pedal with a source of its own', () => {
     ]);
     expect(heard).toContain('That kind was told already: tell all of a kind at once.');
     expect(heard.join('\n')).toContain(
-      'Sedge wah: 9 V, 2 mA, centre-negative, barrel-2.1, negative ground, takes 1 × 9V-block.',
+      'Sedge wah: 9 V, 2 mA, centre-negative, barrel-2.1, negative ground, takes 1 × 9 V block battery.',
     );
     const text = await readFile(path, 'utf8');
     expect(parse(text)).toMatchObject({
