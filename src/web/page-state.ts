@@ -145,7 +145,7 @@ const settledPlan = (heard: Heard, document: number): ToldPlan | null =>
 
 /** What is asked of a document: of its board with the pedal that is being typed, where that is one already. */
 const questionOf = (document: PageDocument, about: number): Question => {
-  const { board, shop, aim, pins, meanings, approach, asked, taken } = document;
+  const { board, shop, aim, pins, meanings, approach, asked } = document;
   return {
     about,
     board: { ...board, text: textWithLine(document) ?? board.text },
@@ -155,15 +155,14 @@ const questionOf = (document: PageDocument, about: number): Question => {
     meanings,
     approach,
     asked,
-    taken,
   };
 };
 
 /** Whatever else has changed, nothing has to be answered anew. */
 function isSameQuestion(before: PageDocument, after: PageDocument): boolean {
   const parts = (document: PageDocument): readonly unknown[] => {
-    const { board, shop, aim, pins, meanings, approach, asked, taken } = document;
-    return [textWithLine(document) ?? board.text, board.file, shop, aim, pins, meanings, approach, asked, taken];
+    const { board, shop, aim, pins, meanings, approach, asked } = document;
+    return [textWithLine(document) ?? board.text, board.file, shop, aim, pins, meanings, approach, asked];
   };
   const was = parts(before);
   return parts(after).every((value, at) => value === was[at]);

@@ -2,25 +2,31 @@ import { isMap, isSeq, parseDocument, type YAMLMap } from 'yaml';
 
 import { endOfPair, pairOf, settingKey, valueText, withEdits, withoutLines, type Edit } from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
+import { meant, valueAt, type KeyPath } from './set-value.js';
 
 type Data = Readonly<Record<string, unknown>>;
 
 /** Which entry of a list of the file. */
 export type Spot = { readonly list: string; readonly index: number };
 
+/** The same, also of a list that stands in a map. */
+type EntrySpot = Spot | { readonly list: KeyPath; readonly index: number };
+
+const pathOf = ({ list }: EntrySpot): KeyPath => (typeof list === 'string' ? [list] : list);
+
 /**
  * Writes values into an entry of a list of a YAML or JSON file: in the place of those that are there, with the remark on their
  * line taken off, or after the others; a key without a value goes. All else stays letter by letter. Null where the entry is not written out in that list.
  */
-export const withKeys = (text: string, spot: Spot, values: Data): string | null =>
+export const withKeys = (text: string, spot: EntrySpot, values: Data): string | null =>
   Object.entries(values).reduce<string | null>(
     (current, [key, value]) => (current === null ? null : withKey(current, spot, key, value)),
     text,
   );
 
-function withKey(text: string, spot: Spot, key: string, value: unknown): string | null {
+function withKey(text: string, spot: EntrySpot, key: string, value: unknown): string | null {
   const document = parseDocument(text);
-  const entries = document.get(spot.list, true);
+  const entries = document.getIn(pathOf(spot), true);
   const entry = isSeq(entries) ? entries.items[spot.index] : undefined;
   if (document.errors.length > 0 || !isMap(entry)) return null;
   const map = entry as YAMLMap.Parsed;
@@ -49,9 +55,9 @@ function removing(text: string, map: YAMLMap.Parsed, key: string): readonly Edit
 const remarkAt = (text: string, at: number): string => /^[ \t]+#[^\r\n]*/.exec(text.slice(at))?.[0] ?? '';
 
 /** Whether the text is what it was but for the values. */
-function holds(text: string, before: Data, { list, index }: Spot, values: Data): boolean {
+function holds(text: string, before: Data, spot: EntrySpot, values: Data): boolean {
   const after = parseDocument(text);
-  const entries = before[list] as readonly Data[];
-  const wanted = { ...before, [list]: entries.map((entry, at) => (at === index ? { ...entry, ...values } : entry)) };
-  return after.errors.length === 0 && flowText(after.toJS()) === flowText(wanted);
+  const entries = valueAt(before, pathOf(spot)) as readonly Data[];
+  const changed = entries.map((entry, at) => (at === spot.index ? { ...entry, ...values } : entry));
+  return after.errors.length === 0 && flowText(after.toJS()) === flowText(meant(before, pathOf(spot), changed));
 }

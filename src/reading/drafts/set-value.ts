@@ -75,7 +75,8 @@ function checked(text: string, before: unknown, path: KeyPath, value: unknown): 
     : null;
 }
 
-function meant(data: Data, [key, ...rest]: KeyPath, value: unknown): Data {
+/** What a file says that says this at the key. */
+export function meant(data: Data, [key, ...rest]: KeyPath, value: unknown): Data {
   const [inner] = rest;
   const next = inner === undefined ? value : meant((data[key] as Data | undefined) ?? {}, [inner], value);
   if (next !== undefined) return { ...data, [key]: next };
@@ -83,5 +84,6 @@ function meant(data: Data, [key, ...rest]: KeyPath, value: unknown): Data {
   return others;
 }
 
-const valueAt = (data: Data, [key, inner]: KeyPath): unknown =>
+/** What a file says at a key; undefined where it says nothing. */
+export const valueAt = (data: Data, [key, inner]: KeyPath): unknown =>
   inner === undefined ? data[key] : (data[key] as Data | null | undefined)?.[inner];

@@ -32,9 +32,22 @@ export function resolveSupply(
   const found = id === null ? null : supplyId(id);
   if (found === null || price === 'reported' || source === 'reported' || total === 'reported' || outputs === null)
     return { id: found, thing: null };
-  if (fields.name === undefined) return { id: found, thing: null };
+  if (fields.name === undefined || entry.isBroken('assumed')) return { id: found, thing: null };
   const stock = counter.forSale ? (fields.stock ?? null) : 0;
-  return { id: found, thing: { id: found, name: fields.name, price, stock, source, total, ...outputs } };
+  const { banks } = outputs;
+  const assumed = { ...outputs.assumed, ...assumedHere(fields, banks) };
+  return { id: found, thing: { id: found, name: fields.name, price, stock, source, total, banks, assumed } };
+}
+
+/** What a supply of the gear states without its having been read. */
+function assumedHere({ assumed = [], regulated }: Partial<RawSupply>, banks: readonly Bank[]): Supply['assumed'] {
+  const plug = banks[0]?.plug;
+  const polarity = banks.find((bank) => bank.power === 'DC')?.polarity;
+  return {
+    ...(assumed.includes('plug') && plug !== undefined && { plug }),
+    ...(assumed.includes('polarity') && polarity !== undefined && polarity !== null && { polarity }),
+    ...(assumed.includes('regulated') && regulated !== undefined && { regulated }),
+  };
 }
 
 /**

@@ -105,9 +105,24 @@ export const supplySchema = z
   .describe('A box with outputs; a wall adapter is a supply with one output.')
   .register(wordings, supplyWording);
 
+/** What of a supply may be taken to be so before anybody has read it. */
+const assumedField = z
+  .enum(['plug', 'polarity', 'regulated'])
+  .describe('A key whose value nobody has read off the supply.')
+  .register(wordings, { allowed: 'plug, polarity or regulated', unit: null });
+
 /** A supply that is owned and not for sale. */
 export const gearSupplySchema = z
-  .strictObject({ ...supplyFields, price: money('Not used: gear is not for sale.').optional() })
+  .strictObject({
+    ...supplyFields,
+    price: money('Not used: gear is not for sale.').optional(),
+    assumed: z
+      .array(assumedField)
+      .max(mostInShortList)
+      .describe('What stands here as most supplies have it, and is to be confirmed before plugging in.')
+      .register(wordings, { allowed: 'a list of keys such as [plug, polarity, regulated]', unit: null })
+      .optional(),
+  })
   .describe('An owned supply that no catalogue lists.')
   .register(wordings, supplyWording);
 

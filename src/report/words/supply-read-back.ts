@@ -18,9 +18,6 @@ export function supplyReadBack(
   return `${read}\nTaken as most have it, until its label says otherwise: ${listText(each)}.`;
 }
 
-/** "minus on the pin and regulated". */
-export const takenText = (taken: readonly TakenAs[]): string => listText(taken.map((one) => takenWords[one].as));
-
 function bankText({ outputs, isolated, power, settings }: BankDraft): string {
   const gives = settings.map(({ volts, milliamps }) => `${volts} V${power === 'AC' ? ' AC' : ''} ${milliamps} mA`);
   const isApart = outputs > 1 && isolated === true;

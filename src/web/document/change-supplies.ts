@@ -1,9 +1,10 @@
 import { withAppended, withValue, type KeyPath } from '../../reading/drafts/set-value.js';
 import { dataOf } from '../../reading/drafts/fields.js';
+import { withKeys } from '../../reading/drafts/set-keys.js';
 import { supplyEntry, type SupplyDraft } from '../../reading/drafts/supply-draft.js';
 import type { TakenAs } from '../../reading/typed/supply-line.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
-import { boardData, type Data } from './board-data.js';
+import { boardData, mapOf, type Data } from './board-data.js';
 import type { PageDocument } from './page-document.js';
 import { withUnitsLeft } from './todays-wiring.js';
 
@@ -34,16 +35,28 @@ export const owningTyped =
   (draft: SupplyDraft, taken: readonly TakenAs[]): Change =>
   (document) => {
     const id = idFromName(draft.name) ?? '';
-    const described = withAppended(document.board.text, ['gear', 'supplies'], dataOf(supplyEntry(draft).fields));
+    const entry = { ...dataOf(supplyEntry(draft).fields), ...(taken.length > 0 && { assumed: taken }) };
+    const described = withAppended(document.board.text, gear, entry);
     const text = described === null ? null : withAppended(described, ['owned', 'supplies'], id);
-    if (text === null) return document;
-    return { ...document, board: { ...document.board, text }, taken: { ...document.taken, [id]: taken } };
+    return text === null ? document : { ...document, board: { ...document.board, text } };
   };
 
+/** Where a board describes the supplies that no shop lists. */
+const gear: KeyPath = ['gear', 'supplies'];
+
+const gearIn = (data: Data): readonly Data[] => {
+  const stated = settingIn(data, gear);
+  return Array.isArray(stated) ? stated.map(mapOf) : [];
+};
+
+const isCalled = ({ id, name }: Data, called: string): boolean => means(id ?? name, called);
+
 /** Its label was read, and says what was taken. */
-export const labelAgrees =
-  (id: string): Change =>
-  (document) => ({ ...document, taken: { ...document.taken, [id]: [] } });
+export const labelAgrees = (id: string): Change =>
+  editing((text) => {
+    const index = gearIn(boardData(text)).findIndex((supply) => isCalled(supply, id));
+    return withKeys(text, { list: gear, index }, { assumed: undefined });
+  });
 
 /** Files call a thing by its id or its name. */
 const means = (called: unknown, id: string): boolean => called === id || idFromName(String(called)) === id;

@@ -4,7 +4,6 @@ import type { AskedSupply } from '../../planning/compare/read-purchase.js';
 import type { Meanings } from '../../reading/csv/headings.js';
 import { usualAssumption } from '../../reading/drafts/assumption.js';
 import { newBoard } from '../../reading/drafts/new-files.js';
-import type { TakenAs } from '../../reading/typed/supply-line.js';
 
 /** A purchase that a customer has in mind. */
 export type AskedPurchase = readonly AskedSupply[];
@@ -47,8 +46,6 @@ export type PageDocument = {
   readonly chosen: string | null;
   /** The choices that are pinned side by side. */
   readonly beside: readonly string[];
-  /** By the id of a supply that was typed: what of it was not said and taken as most have it, until its label is read. */
-  readonly taken: Readonly<Record<string, readonly TakenAs[]>>;
   /** Purchases to be judged beside the choices. */
   readonly asked: readonly AskedPurchase[];
   /** What was looked for on a label and does not stand there: the id of the pedal and the field, with a space between. */
@@ -77,7 +74,6 @@ export const nothingMade = {
   chosen: null,
   beside: [],
   asked: [],
-  taken: {},
   notOnLabel: [],
 } satisfies Omit<PageDocument, 'board' | 'shop'>;
 

@@ -1,7 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 
 import { supplyLine } from '../../reading/typed/supply-line.js';
-import { supplyReadBack, takenText } from '../../report/words/supply-read-back.js';
+import { supplyReadBack } from '../../report/words/supply-read-back.js';
 import { labelAgrees, owningAnother, owningOneLess, owningTyped } from '../document/change-supplies.js';
 import type { PageState } from '../page-state.js';
 import type { ToldThing } from '../worker/told-shelf.js';
@@ -24,20 +24,19 @@ export function Owned({ state }: { readonly state: PageState }) {
 }
 
 function OwnedThing({
-  thing: { kind, id, name, units },
+  thing: { kind, id, name, units, taken },
   state,
 }: {
   readonly thing: ToldThing;
   readonly state: PageState;
 }) {
-  const taken = state.document.value.taken[id] ?? [];
   return (
     <li>
       <span>
         {units} × {name}
-        {taken.length > 0 && <span class="minor"> Taken to be so: {takenText(taken)}.</span>}
+        {taken !== '' && <span class="minor"> Taken to be so: {taken}.</span>}
       </span>
-      {taken.length > 0 && (
+      {taken !== '' && (
         <button type="button" class="quiet" onClick={() => state.change(labelAgrees(id))}>
           Its label agrees<span class="unseen">: {name}</span>
         </button>

@@ -8,7 +8,6 @@ import { chooseAround, type AroundPins } from '../../planning/choose/choose-arou
 import { explain } from '../../planning/explain/explain.js';
 import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
 import { webTiming } from '../../../solver/timing.js';
-import { withTaken } from './with-taken.js';
 import { createReader, type ReadInputs } from './input-reader.js';
 import type { Inquiry, News, Question, SheetOrder, ToWorker } from './messages.js';
 import { keptToday, overText, rePlugged } from './re-plugging.js';
@@ -127,7 +126,7 @@ async function answer(question: Question, { tell, lay, show, readInputs, signal,
     tell({ kind: 'faulty', ...toldFaults(read, shop, columns) });
     return;
   }
-  const kit = withTaken(read.value, question.taken);
+  const kit = read.value;
   const start = toldStart(kit.board, approach);
   tell({ kind: 'read', notes: read.notes ?? [], things: toldThings(kit), start });
   const isRePlug = start.approach === 'as plugged';

@@ -2,7 +2,7 @@ import type { ChoosingAim } from '../../domain/aim.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { PinnedPlace } from '../../planning/choose/choose-around.js';
 import type { Meanings } from '../../reading/csv/headings.js';
-import type { Approach, AskedPurchase, HeldFile, PageDocument } from '../document/page-document.js';
+import type { Approach, AskedPurchase, HeldFile } from '../document/page-document.js';
 import type { ToldAnswer } from './told-answer.js';
 import type { ToldLabels } from './told-labels.js';
 import type { ToldChoices } from './told-choices.js';
@@ -23,7 +23,6 @@ export type Question = {
   readonly meanings: Meanings;
   readonly approach: Approach | null;
   readonly asked: readonly AskedPurchase[];
-  readonly taken: PageDocument['taken'];
 };
 
 /** What the page says to the worker. A question ends the search for the one before; all else ends nothing. */

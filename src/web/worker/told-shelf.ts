@@ -8,7 +8,7 @@ import { meansNothing, type Meanings } from '../../reading/csv/headings.js';
 import { isCsvName, readCsv } from '../../reading/csv/read-csv.js';
 import { columnWords } from '../../report/words/column-words.js';
 import { speechOf } from '../../report/words/speech.js';
-import { priceText } from '../../report/words/words.js';
+import { assumedText, priceText } from '../../report/words/words.js';
 import type { Owned } from '../document/change-supplies.js';
 import type { HeldFile } from '../document/page-document.js';
 
@@ -21,6 +21,8 @@ export type ToldThing = {
   readonly price: string | null;
   /** How many are owned. */
   readonly units: number;
+  /** What of it stands in the board without having been read, in words; empty where there is nothing. */
+  readonly taken: string;
 };
 
 /** A column of the shop's table that is not understood, or that somebody has said the meaning of. */
@@ -42,7 +44,7 @@ export type ToldColumns = {
 /** What a pedal came with, or has in it, is not picked: it goes with its pedal. */
 export function toldThings(kit: Kit): readonly ToldThing[] {
   const { inventory } = speechOf(kit);
-  const { owned } = kit.board;
+  const { owned, gear } = kit.board;
   const price = (thing: Supply | Part): string | null =>
     thing.price === null ? null : priceText(thing.price, kit.board);
   return [
@@ -51,6 +53,7 @@ export function toldThings(kit: Kit): readonly ToldThing[] {
       .map((supply) => ({
         ...{ kind: 'supply' as const, id: supply.id, name: inventory.supplyName(supply.id), price: price(supply) },
         units: owned.supplies.get(supply.id) ?? 0,
+        taken: gear.supplies.includes(supply) ? assumedText(supply.assumed) : '',
       })),
     ...[...kit.parts.values()].map((part) => ({
       ...{
@@ -60,6 +63,7 @@ export function toldThings(kit: Kit): readonly ToldThing[] {
         price: price(part),
       },
       units: owned.parts.get(part.id) ?? 0,
+      taken: '',
     })),
   ];
 }

@@ -205,6 +205,23 @@ describe('what bears on safety has no silent default', () => {
     expect(found?.assumed).toStrictEqual({ plug: 'x' });
   });
 
+  it('gear states what of it nobody has read, which is listed, and a catalogue does not', () => {
+    const banks = `[{outputs: 1, isolated: true, power: AC, plug: x, settings: [{volts: 9, milliamps: 1}]}, ${bank}]`;
+    const old = `{name: Old, regulated: true, assumed: [polarity, plug, regulated], banks: ${banks}}`;
+    const found = readOf(boardText({ gear: `gear:\n  supplies: [${old}]` })).board.gear.supplies[0];
+    expect(found?.assumed).toStrictEqual({ plug: 'x', polarity: 'centre-negative', regulated: true });
+    const some = old.replace('polarity, plug, ', '');
+    expect(readOf(boardText({ gear: `gear:\n  supplies: [${some}]` })).board.gear.supplies[0]?.assumed).toStrictEqual({
+      regulated: true,
+    });
+    const wrong = boardText({ gear: `gear:\n  supplies: [${old.replace('plug,', 'volts,')}]` });
+    expectRefused({ board: wrong }, 'gear.supplies[0].assumed[1]');
+    expectToldOnce(
+      { catalogue: catalogueWithSupplies(old.replace('{name', '{price: 5, name')) },
+      'supplies[0].assumed',
+    );
+  });
+
   it('gear is not filled by any assume block', () => {
     const bare = `‸{outputs: 1, isolated: true, power: DC, plug: x, settings: [{volts: 9, milliamps: 1}]}`;
     const gear = `gear:\n  supplies: [{name: Old, regulated: true, banks: [${bare}]}]`;

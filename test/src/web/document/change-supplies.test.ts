@@ -44,8 +44,22 @@ test('a typed supply is described by the board and owned', () => {
   const owned = owningTyped(read.draft, read.taken)(emptyDocument);
   expect(says(owned, 'owned', 'supplies')).toEqual(['old-box']);
   expect(says(owned, 'gear', 'supplies')).toMatchObject([{ name: 'Old box', total: { milliamps: 1500 } }]);
-  expect(owned.taken).toEqual({ 'old-box': ['polarity', 'plug', 'regulated'] });
-  expect(labelAgrees('old-box')(owned).taken).toEqual({ 'old-box': [] });
+});
+
+test('what was taken of a typed supply stands in the file beside it until its label is read, and all else stays', () => {
+  const read = supplyLine('Old box 6 isolated 9v 150, total 1500');
+  if (read.kind === 'unclear') throw new Error(read.faults.join(' '));
+  const text = `# mine\n${emptyDocument.board.text}gear:\n  supplies:\n    # kept apart\n    - {name: Other, assumed: [plug]}\n`;
+  const owned = owningTyped(read.draft, read.taken)({ ...emptyDocument, board: { file: 'b.yaml', text } });
+  const taken = ['polarity', 'plug', 'regulated'];
+  expect(says(owned, 'gear', 'supplies')).toMatchObject([{ assumed: ['plug'] }, { name: 'Old box', assumed: taken }]);
+  const agreed = labelAgrees('old-box')(owned);
+  expect(agreed.board.text).toContain('    # kept apart\n');
+  expect(says(agreed, 'gear', 'supplies')).toMatchObject([{ assumed: ['plug'] }, { name: 'Old box', total: {} }]);
+  expect(agreed.board.text.match(/assumed/g)).toHaveLength(1);
+  const plain = supplyLine('Box 9v 500 neg regulated barrel-2.1');
+  if (plain.kind === 'unclear') throw new Error(plain.faults.join(' '));
+  expect(owningTyped(plain.draft, plain.taken)(emptyDocument).board.text).not.toContain('assumed');
 });
 
 test('what a column holds is remembered until it is taken back', () => {

@@ -94,10 +94,14 @@ test('what was taken of a typed supply is to be confirmed before plugging in, un
     const last = news.findLast((one) => one.kind === 'answer')?.answer;
     return last?.kind === 'plan' ? last.confirm.map((remark) => remark.text).join(' ') : '';
   };
-  await ask(typed);
+  const owned = () => news.findLast((one) => one.kind === 'read')?.things.map(({ taken }) => taken);
+  // What is saved is the board's text alone, which says so by itself.
+  await ask({ ...emptyDocument, board: typed.board });
   expect(confirmed()).toContain('Assumed: centre-negative (minus on the pin), plug barrel-2.1. Look at Old box.');
+  expect(owned()).toEqual(['centre-negative (minus on the pin), plug barrel-2.1']);
   await ask(labelAgrees('old-box')(typed));
   expect(confirmed()).not.toContain('Old box');
+  expect(owned()).toEqual(['']);
 });
 
 test('which labels decide is told once the plan is proven, the most decisive first', async () => {
