@@ -6,8 +6,8 @@ import { everyFeed, type Place, type Wiring } from '../../domain/plan.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
+import { wiredAs } from '../../domain/wired-as.js';
 import type { Berth } from '../../loadout/today.js';
-import { wiredInlet } from '../spare/installed.js';
 import { checkOutput, type OutputTrial } from './check-output.js';
 
 export type { Berth } from '../../loadout/today.js';
@@ -33,7 +33,7 @@ export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, peda
   const bare = withBoard(kit, {
     ...kit.board,
     wiring: [],
-    inlets: plan.inlets.map(wiredInlet),
+    inlets: wiredAs(kit, plan).inlets,
     owned: { ...kit.board.owned, supplies: units },
   });
   return [...units].flatMap(([supply, count]) => {

@@ -31,7 +31,8 @@ export async function addPedal(kit: Kit, pedal: Pedal, options: SearchOptions = 
   if (basis.kind !== 'basis') return basis;
   const { installed, of } = basis;
   // Where only a plan has a place for every pedal, what moves is told of how the board is plugged all the same.
-  const more = { ...withPedals(installed.kit.board, [pedal]), ...(of === 'plan' && { wiring: kit.board.wiring }) };
+  const { wiring, inlets } = (of === 'plan' ? kit : installed.kit).board;
+  const more = { ...withPedals(installed.kit.board, [pedal]), wiring, inlets };
   const plugged = withBoard(installed.kit, more);
   const answer = await rewire(plugged, options);
   const isOut = answer.kind === 'impossible' && kit.catalogue !== null;

@@ -1,8 +1,9 @@
 import { withBoard, withNothingForSale } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Board, WiredFeed, WiredInlet } from '../../domain/board.js';
+import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { everyFeed, feedMillivolts, type Feed, type InletFeed } from '../../domain/plan.js';
+import { everyFeed } from '../../domain/plan.js';
+import { wiredAs } from '../../domain/wired-as.js';
 import type { PartId, SupplyId } from '../../domain/quantities.js';
 import { berthsOf, type Today } from '../../loadout/today.js';
 import { partsInUse } from '../today/parts-in-use.js';
@@ -20,8 +21,7 @@ export function installedAs(kit: Kit, wiring: JudgedPlan): Installed {
   const plugged: Board = {
     ...board,
     owned: withUsed(board, wiring),
-    wiring: wiring.feeds.map(wiredFeed),
-    inlets: wiring.inlets.map(wiredInlet),
+    ...wiredAs(kit, wiring),
   };
   const pedals = new Set(board.pedals.map(({ id }) => id));
   return {
@@ -30,14 +30,6 @@ export function installedAs(kit: Kit, wiring: JudgedPlan): Installed {
     asPlugged: { berths: berthsOf(plugged.wiring), exposed: new Set(wiring.exposed), pinned: pedals },
   };
 }
-
-const wiredFeed = (feed: Feed): WiredFeed => {
-  const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
-  return { pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters };
-};
-
-/** What an inlet hangs on, as a board has it. */
-export const wiredInlet = (feed: InletFeed): WiredInlet => ({ ...wiredFeed(feed), inletOf: feed.inletOf });
 
 /** What is owned, and beyond that what is in use. */
 function withUsed({ owned }: Board, { buy, ...plugged }: JudgedPlan): Board['owned'] {

@@ -1,13 +1,10 @@
 import { parse } from 'yaml';
 
 import { everyWired, type WiredFeed } from '../../domain/board.js';
-import { isInletId, unitOfInlet } from '../../domain/inlet.js';
+import { isInletId } from '../../domain/inlet.js';
 import { ownedOf, pluggedOf, type Kit } from '../../domain/kit.js';
-import { leadNumbers } from '../../domain/lead-numbers.js';
-import { leadTails } from '../../domain/lead-tails.js';
-import { everyFeed, feedMillivolts, type Feed, type Wiring } from '../../domain/plan.js';
-import { isOfOnePedal } from '../../domain/source.js';
-import type { Supply } from '../../domain/supply.js';
+import type { Wiring } from '../../domain/plan.js';
+import { wiredAs } from '../../domain/wired-as.js';
 import type { ReadResult } from '../faults/input-fault.js';
 import { mapIn } from '../text/text-edits.js';
 import { withOwned, type Acquired } from './record-owned.js';
@@ -27,7 +24,8 @@ export type RecordedIn = {
  */
 export function withPlanRecorded({ kit, text: written, read }: RecordedIn, plan: Wiring): string | null {
   const before = everyWired(kit.board);
-  const after = wiredAs(kit, everyFeed(plan));
+  // Places that are kept are not plugged.
+  const after = pluggedOf(kit, everyWired(wiredAs(kit, plan)));
   const stocked = withOwned(written, acquiredBy(kit, plan));
   const text = withWiring(stocked, mapIn(stocked), { before, after });
   if (text === null || unplanned(text) !== unplanned(written)) return null;
@@ -41,31 +39,6 @@ const pedalsFirst = (wired: readonly WiredFeed[]): readonly WiredFeed[] => [
   ...wired.filter(({ pedal }) => !isInletId(pedal)),
   ...wired.filter(({ pedal }) => isInletId(pedal)),
 ];
-
-/** The feeds as entries of a wiring, without places that are kept. */
-function wiredAs(kit: Kit, feeds: readonly Feed[]): readonly WiredFeed[] {
-  const numbers = leadNumbers(kit, feeds);
-  const tails = leadTails(kit, feeds);
-  return pluggedOf(kit, feeds).map((feed): WiredFeed => {
-    const { pedal, supply, unit, outputs, join, chain, adapters } = feed;
-    const lead = numbers.get(pedal);
-    const tail = tails.get(pedal);
-    const inletOf = unitOfInlet(pedal);
-    return {
-      ...{ pedal, supply, unit, outputs, millivolts: feedMillivolts(feed), join, chain, adapters },
-      ...(lead === undefined ? {} : { lead }),
-      ...(tail === undefined ? {} : { tail }),
-      ...ownMark(kit.supplies.get(supply)),
-      ...(inletOf !== null && { inletOf }),
-    };
-  });
-}
-
-/** What the file leaves out, as it is known of what belongs to one pedal. */
-function ownMark(supply: Supply | undefined): Pick<WiredFeed, 'own' | 'battery'> {
-  if (supply === undefined || !isOfOnePedal(supply.source)) return {};
-  return supply.source.kind === 'battery' ? { own: true, battery: supply.source.battery } : { own: true };
-}
 
 function acquiredBy(kit: Kit, { buy }: Wiring): Acquired {
   return {

@@ -53,7 +53,7 @@ export const checkCodec = record<Check>()('What came of checking a wiring.', {
   status: choice(['safe', 'unsafe'], 'Safe: no hard rule is broken.'),
   findings: list('The hard rules that are broken, the worst first.', finding),
   soft: at(list('What to mind.', soft), (check) => check.soft.map((each) => ({ check, finding: each }))),
-  feeds: at(feeds, ({ wiring }) => wiring.feeds),
+  feeds: at(feeds, ({ wiring }) => wiring),
   confirm: at(confirmed, ({ wiring }, { board, inventory }) => confirmEntries(board, inventory, everyFeed(wiring))),
   cautions: cautions((check: Check, { board, inventory }) => {
     const inOrder = pedalsInOrder(check);

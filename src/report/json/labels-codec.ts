@@ -76,7 +76,7 @@ export const labelsCodec = record<DecisiveLabels>()('Which labels decide.', {
   ),
   complete: at(orAbsent(yes('Whether all of it was settled.')), (found) => ofLabels(found)?.whole),
   money: at(orAbsent(money('What the plan costs.')), (found) => ofLabels(found)?.wiring.score.money),
-  feeds: at(orAbsent(feeds), (found) => ofLabels(found)?.wiring.feeds),
+  feeds: at(orAbsent(feeds), (found) => ofLabels(found)?.wiring),
   labels: at(orAbsent(list('The most decisive first.', label)), (found) => {
     const of = ofLabels(found);
     return of?.labels.map((each) => ({ of, label: each }));

@@ -65,7 +65,7 @@ export const planCodec = record<Answer>()('A result of boardfeed: what to buy, a
   currency: currency(),
   score: at(score, (answer, { board }) => wiringOf(answer, board).score),
   buy: at(buy, (answer, { board }) => wiringOf(answer, board).buy),
-  feeds: at(feeds, (answer, { board }) => wiringOf(answer, board).feeds),
+  feeds: at(feeds, (answer, { board }) => wiringOf(answer, board)),
   unpowered: at(
     pedals('The ids of the pedals without power.'),
     (answer, { board }) => wiringOf(answer, board).unpowered,

@@ -8,7 +8,15 @@ import type { Board } from '../../domain/board.js';
 import { tenthsDown, type Exact } from '../../domain/load.js';
 import { hoursOf } from '../../domain/own-battery.js';
 import type { AcceptedVolts } from '../../domain/pedal.js';
-import { feedMillivolts, type Feed, type Place, type Purchase, type Readings, type Wiring } from '../../domain/plan.js';
+import {
+  everyFeed,
+  feedMillivolts,
+  type Feed,
+  type Place,
+  type Purchase,
+  type Readings,
+  type Wiring,
+} from '../../domain/plan.js';
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
 import { feedSourceOf, feedSources } from '../../domain/source.js';
 import type { Numbers, Violation } from '../../domain/violation.js';
@@ -178,9 +186,10 @@ export const feeds = through(
       lead: orAbsent(numbered('The number of its lead for life; all pedals of a chain share one.')),
     }),
   ),
-  (all: readonly Feed[], { kit }) => {
-    const numbers = leadNumbers(kit, all);
-    return all.map((each) => ({ ...each, lead: numbers.get(each.pedal) }));
+  (plan: Pick<Wiring, 'feeds' | 'inlets'>, { kit }) => {
+    // Leads of inlets are counted among all others.
+    const numbers = leadNumbers(kit, everyFeed(plan));
+    return plan.feeds.map((each) => ({ ...each, lead: numbers.get(each.pedal) }));
   },
 );
 

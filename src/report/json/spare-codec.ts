@@ -133,7 +133,7 @@ export const spareCodec = record<Found>()('What there is to spare.', {
   ),
   complete: at(orAbsent(yes('Whether all of it was settled.')), (from) => ofSpare(from)?.whole),
   buy: at(orAbsent(buy), (from) => ofSpare(from)?.installed.wiring.buy),
-  feeds: at(orAbsent(feeds), (from) => ofSpare(from)?.installed.wiring.feeds),
+  feeds: at(orAbsent(feeds), (from) => ofSpare(from)?.installed.wiring),
   counted: at(
     orAbsent(
       record<Spare['counted']>()('What is counted.', {

@@ -59,6 +59,9 @@ const route = record<Feed>()("The leads of a pedal behind its output's own.", {
   readings,
 });
 
+/** What is plugged, and what hangs on the outputs to look for. */
+const fedBy = ({ installed, inlets: hung }: Wanted) => ({ feeds: installed.feeds, inlets: hung });
+
 /** Keys and their order are a promise to programs that read it: new keys come after those that are there. */
 export const wantedCodec = record<Wanted>()(
   'What to look for where nothing is for sale and what is owned is not enough.',
@@ -89,14 +92,14 @@ export const wantedCodec = record<Wanted>()(
       least: count('In all, where one supply has all outputs to look for.'),
       most: count('In all, at the most.'),
     }),
-    feeds: at(feeds, ({ installed }) => installed.feeds),
+    feeds: at(feeds, fedBy),
     exposed: at(
       pedals('The ids of the high-gain pedals that share a ground with a digital one.'),
       ({ installed }) => installed.exposed,
     ),
     confirm: at(confirmed, ({ installed }, { board, inventory }) => confirmEntries(board, inventory, installed.feeds)),
     cautions: cautions(({ installed }: Wanted, { inventory }) => planCautions(inventory, installed)),
-    inlets: at(inlets, (wanted) => ({ feeds: wanted.installed.feeds, inlets: wanted.inlets })),
+    inlets: at(inlets, fedBy),
   },
 );
 

@@ -11,6 +11,6 @@ export const plan = record<JudgedPlan>()('A plan in short.', {
   bricks: at(count('Supply units in use.'), ({ score }) => score.bricks),
   exposed: at(count('Exposed pedals.'), ({ score }) => score.exposed),
   unpowered: pedals('The pedals without power.'),
-  feeds,
+  feeds: at(feeds, (from) => from),
   inlets: at(inlets, (from) => from),
 });
