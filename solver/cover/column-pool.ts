@@ -1,10 +1,13 @@
 import { counts } from './decisions.js';
 import type { Amounts, CoverColumn, CoverProgram } from './program.js';
 
+/** A column's entries in the program's own rows. */
+export type PoolEntries = { readonly rows: readonly number[]; readonly values: readonly number[] };
+
 /** All columns made so far, each once, with their entries in the program's own rows. */
 export class ColumnPool<Content> {
   readonly columns: CoverColumn<Content>[] = [];
-  readonly entries: { readonly rows: readonly number[]; readonly values: readonly number[] }[] = [];
+  readonly entries: PoolEntries[] = [];
   readonly #known = new Map<string, number>();
   readonly #rows: CoverProgram<Content>['rows'];
 

@@ -193,16 +193,21 @@ export function priceAll<Content>(
   return { worths, found };
 }
 
-/** Pricing that asks once for groups that can be exchanged for one another, where they have the same prices and caps. */
+/**
+ * Pricing that asks once for groups that can be exchanged for one another, where they have the same prices and caps. The first of
+ * them gets the columns: until it has as many as it may have, and so a price of its own, the others need none.
+ */
 function sharedByAlike<Content>({ groups, price }: CoverProgram<Content>): CoverProgram<Content>['price'] {
-  const known = new Map<string, PricingAnswer<Content>>();
+  const known = new Map<string, number>();
   return (request) => {
     const { group, duals, caps, effort } = request;
     const alike = groups[group]?.alike ?? null;
     if (alike === null) return price(request);
     const key = JSON.stringify([alike, effort, [...duals], [...caps]]);
-    const answer = known.get(key) ?? price(request);
-    known.set(key, answer);
-    return { ...answer, columns: answer.columns.map((column) => ({ ...column, group })) };
+    const bound = known.get(key);
+    if (bound !== undefined) return { bound, columns: [] };
+    const answer = price(request);
+    known.set(key, answer.bound);
+    return answer;
   };
 }

@@ -1,8 +1,7 @@
-import { amountOf, type ColumnPool } from './column-pool.js';
+import { amountOf, type ColumnPool, type PoolEntries } from './column-pool.js';
 import { boundOfRow, columnCaps, counts, keepsCaps, type ColumnCaps, type Decisions } from './decisions.js';
 import type { BranchingConstraint, Counted, CoverColumn, CoverProgram } from './program.js';
 import { Simplex, type SimplexRow, type SimplexStart } from './simplex.js';
-import type { SparseColumn } from './sparse-columns.js';
 import { affordable, type DualPrices } from './dual-prices.js';
 
 /** What duals add up to over the bounds of all rows stays below this, so that such sums are safe integers. */
@@ -63,10 +62,13 @@ export class RestrictedMaster<Content> {
     const basic = new Set(
       basis.filter((name) => name >= program.fixed.length).map((name) => name - program.fixed.length),
     );
-    for (const index of start.columns) if (basic.has(index) || this.#allowed(index)) this.#add(index);
+    for (const index of start.columns) {
+      const allowed = this.#allowed(index);
+      if (allowed || basic.has(index)) this.#add(index, allowed);
+    }
     this.#seen = start.since;
     this.#addNew();
-    for (const index of basic) if (!this.#places.has(index)) this.#add(index);
+    for (const index of basic) if (!this.#places.has(index)) this.#add(index, this.#allowed(index));
     const named = basis.map((name) =>
       name < program.fixed.length ? name : program.fixed.length + (this.#places.get(name - program.fixed.length) ?? 0),
     );
@@ -81,35 +83,32 @@ export class RestrictedMaster<Content> {
 
   #addNew(): void {
     for (; this.#seen < this.#pool.columns.length; this.#seen += 1) {
-      if (this.#allowed(this.#seen) && !this.#places.has(this.#seen)) this.#add(this.#seen);
+      if (!this.#places.has(this.#seen) && this.#allowed(this.#seen)) this.#add(this.#seen, true);
     }
   }
 
   /** Takes a column of the pool in. @returns whether it was not there yet. */
   include(index: number): boolean {
     if (this.#places.has(index)) return false;
-    this.#add(index);
+    this.#add(index, this.#allowed(index));
     return true;
   }
 
-  #add(index: number): void {
+  /** A column that is no longer allowed is so dear that it leaves the basis. */
+  #add(index: number, allowed: boolean): void {
     const column = this.#pool.columns[index];
     const entries = this.#pool.entries[index];
     if (column === undefined || entries === undefined) return;
     this.#places.set(index, this.#columns.length);
     this.#columns.push(index);
-    this.#simplex.add(this.#sparse(column, entries, this.#allowed(index)));
+    const cost = allowed ? column.cost : column.cost + this.#elastic;
+    const { rows, values } = this.#withConditions(column, entries);
+    this.#simplex.add({ rows, values, cost });
   }
 
-  /** A column that is no longer allowed is so dear that it leaves the basis. */
-  #sparse(
-    { group, cost, amounts }: CoverColumn<Content>,
-    entries: Omit<SparseColumn, 'cost'>,
-    allowed: boolean,
-  ): SparseColumn {
-    const paid = allowed ? cost : cost + this.#elastic;
+  #withConditions({ group, amounts }: CoverColumn<Content>, entries: PoolEntries): PoolEntries {
     const conditions = this.#conditionsOf(group);
-    if (conditions.length === 0) return { ...entries, cost: paid };
+    if (conditions.length === 0) return entries;
     const rows = [...entries.rows];
     const values = [...entries.values];
     for (const [row, feature] of conditions) {
@@ -118,7 +117,7 @@ export class RestrictedMaster<Content> {
       rows.push(row);
       values.push(amount);
     }
-    return { rows, values, cost: paid };
+    return { rows, values };
   }
 
   /** Solves over the columns at hand, with no more pivots than this. */

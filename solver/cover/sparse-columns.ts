@@ -25,8 +25,10 @@ export class SparseColumns {
       this.rows = grown(this.rows, new Int32Array(this.rows.length * 2));
       this.values = grown(this.values, new Float64Array(this.values.length * 2));
     }
-    this.rows.set(rows, begin);
-    this.values.set(values, begin);
+    for (let at = 0; at < rows.length; at += 1) {
+      this.rows[begin + at] = rows[at] ?? 0;
+      this.values[begin + at] = values[at] ?? 0;
+    }
     this.costs[this.count] = cost;
     this.count += 1;
     this.begins[this.count] = end;

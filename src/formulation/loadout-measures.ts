@@ -16,7 +16,25 @@ export type LoadoutMeasures = {
   readonly measures: Omit<Measures, 'unpowered' | 'money'>;
 };
 
-export function loadoutMeasures(loadout: Loadout, bench: Bench): LoadoutMeasures {
+/** Measured once: a loadout is asked about in every question that it is handed on to, and whenever a plan is settled. */
+const known = new WeakMap<
+  Loadout,
+  { readonly of: Pick<Bench, 'classes' | 'kinds'>; readonly found: LoadoutMeasures }
+>();
+
+export function loadoutMeasures(
+  loadout: Loadout,
+  { classes, kinds }: Pick<Bench, 'classes' | 'kinds'>,
+): LoadoutMeasures {
+  const earlier = known.get(loadout);
+  if (earlier?.of.classes === classes && earlier.of.kinds === kinds) return earlier.found;
+  const of = { classes, kinds };
+  const found = measured(loadout, of);
+  known.set(loadout, { of, found });
+  return found;
+}
+
+function measured(loadout: Loadout, bench: Pick<Bench, 'classes' | 'kinds'>): LoadoutMeasures {
   const { supply, hung } = loadout;
   const pedals = new Map<number, number>();
   const leads = new Map<number, number>();
@@ -47,13 +65,13 @@ export function loadoutMeasures(loadout: Loadout, bench: Bench): LoadoutMeasures
 }
 
 /** Batteries are bought as leads are, and are none. */
-function countsAsPart(index: number, { kinds }: Bench): boolean {
+function countsAsPart(index: number, { kinds }: Pick<Bench, 'kinds'>): boolean {
   const kind = kinds[index];
   return kind === undefined || isLead(kind);
 }
 
 /** How many pedals that are plugged in today do not stay where they are. */
-function movedBy(loadout: Loadout, bench: Bench): number {
+function movedBy(loadout: Loadout, bench: Pick<Bench, 'classes'>): number {
   const plugged = loadout.hung.flatMap(pedalsOn).filter((pedal) => bench.classes[pedal]?.berth !== null).length;
   return plugged === 0 ? 0 : plugged - keptOf(loadout, bench);
 }
@@ -70,7 +88,7 @@ export const leadsOn = (hung: Hung): readonly number[] =>
     : [hung.lead, ...hung.places.flatMap(({ route }) => route)];
 
 /** High-gain pedals that share a ground with another pedal that is digital. */
-function exposedAmong(domain: readonly number[], bench: Bench): readonly number[] {
+function exposedAmong(domain: readonly number[], bench: Pick<Bench, 'classes'>): readonly number[] {
   const digital = domain.filter((pedal) => likeOf(pedal, bench).digital).length;
   return domain.filter((pedal) => {
     const like = likeOf(pedal, bench);

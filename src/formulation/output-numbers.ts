@@ -52,7 +52,10 @@ function numbersOf({ banks }: Supply, index: number): number[] {
 }
 
 /** How many pedals of a loadout keep today's outputs when these are numbered as above; none on a unit that is like all others. */
-export function keptOf({ supply, unit, hung }: Pick<Loadout, 'supply' | 'unit' | 'hung'>, bench: Bench): number {
+export function keptOf(
+  { supply, unit, hung }: Pick<Loadout, 'supply' | 'unit' | 'hung'>,
+  bench: Pick<Bench, 'classes'>,
+): number {
   if (unit === null) return 0;
   const contents = hung.map((each) => {
     const classes = each.kind === 'solo' ? [each.use.pedal] : each.places.map(({ pedal }) => pedal);

@@ -31,13 +31,18 @@ export function startColumns(
   });
 }
 
-/** Loadouts of earlier questions as columns of every group that they fit, at what they cost and take in this program. */
+/**
+ * Loadouts of earlier questions as columns of every group that they fit, at what they cost and take in this program; of units told
+ * apart the first one's alone, which the others take theirs from once it is in use.
+ */
 export const knownColumns = (
   pool: LoadoutPool,
   groups: readonly UnitGroup[],
   builder: CoverBuilder,
 ): readonly CoverColumn<Loadout>[] =>
-  groups.flatMap((asked, group) => pool.fitting(asked.uses).map((loadout) => columnOf(loadout, group, asked, builder)));
+  groups.flatMap((asked, group) =>
+    (asked.slot ?? 1) > 1 ? [] : pool.fitting(asked.uses).map((loadout) => columnOf(loadout, group, asked, builder)),
+  );
 
 /** No dual prices but those of leads that are paid by a row of their own: what the first piece costs. */
 function leadsPaid({ question, objective, features }: CoverBuilder): Float64Array {

@@ -15,7 +15,7 @@ export type Bench = {
 };
 
 /** A pedal that stands for all of its class. @throws RangeError when there is no such class. */
-export function likeOf(pedal: number, bench: Bench): Pedal {
+export function likeOf(pedal: number, bench: Pick<Bench, 'classes'>): Pedal {
   const like = bench.classes[pedal]?.like;
   if (like === undefined) throw new RangeError(`there is no pedal class ${pedal}`);
   return like;

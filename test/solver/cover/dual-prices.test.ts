@@ -128,7 +128,7 @@ describe('what duals prove', () => {
 });
 
 describe('pricing of groups that can be exchanged for one another', () => {
-  it('finds for each what pricing each by itself finds, and asks fewer times', () => {
+  it('bounds each as pricing each by itself does, finds the columns of the first, and asks fewer times', () => {
     const seen = { asked: 0, groups: 0, columns: 0 };
     fc.assert(
       fc.property(priced, ([given, duals]) => {
@@ -150,7 +150,11 @@ describe('pricing of groups that can be exchanged for one another', () => {
         seen.columns += shared.found.length;
         const told = ({ group, cost, amounts }: (typeof shared.found)[number]) => ({ group, cost, amounts });
         expect(shared.worths).toEqual(single.worths);
-        expect(shared.found.map(told)).toEqual(single.found.map(told));
+        const isFirst = ({ group }: { group: number }): boolean => {
+          const kind = apart.groups[group]?.alike ?? null;
+          return kind === null || apart.groups.findIndex(({ alike }) => alike === kind) === group;
+        };
+        expect(shared.found.map(told)).toEqual(single.found.filter(isFirst).map(told));
       }),
       trying(200),
     );
