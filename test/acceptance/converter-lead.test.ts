@@ -35,9 +35,11 @@ describe('the bandstand', () => {
         parts: [],
         volts: 5,
         polarity: 'centre-positive',
-        lead: expect.any(Number) as number,
+        lead: 1,
       },
     ]);
+    // Leads are numbered in the order of the shop's supplies, those of inlets among those of pedals.
+    expect(plan.feeds).toMatchObject([{ lead: 2 }, { lead: 2 }]);
     // 74 Wh × 0.8 ÷ (900 mA × 5 V = 4.5 W) = 13.15… h, whatever the pedals draw.
     expect(plan).toMatchObject({ runtimes: [{ supply: 'lighter-74', hours: 13.1 }] });
     expect(plan.cautions.join(' ')).toContain('Nine-volt step hangs on Lighter 74 output 1 and on nothing else');
