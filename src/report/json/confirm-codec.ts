@@ -1,5 +1,6 @@
 import * as z from 'zod';
 
+import { numberOfThousandths } from '../../domain/quantities.js';
 import type { Confirm } from '../words/confirm.js';
 import { list, made } from './codec.js';
 
@@ -50,8 +51,15 @@ const entry = z
   ])
   .describe('What nobody has read from a label yet.');
 
-/** What is to be read off labels; it stands in the words of the files already. */
+/** What is to be read off labels, in the words of the files. */
 export const confirmed = list(
   'What to read off a label before plugging in.',
-  made(entry, (confirm: Confirm) => structuredClone(confirm) as z.input<typeof entry>),
+  made(entry, (confirm: Confirm) => structuredClone(inFileWords(confirm)) as z.input<typeof entry>),
 );
+
+/** Volts as files state them. */
+function inFileWords(confirm: Confirm): unknown {
+  if ('supply' in confirm || confirm.assumed.volts === undefined) return confirm;
+  const { volts, ...assumed } = confirm.assumed;
+  return { ...confirm, assumed: { ...assumed, volts: numberOfThousandths(volts) } };
+}

@@ -1,7 +1,7 @@
 import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
-import { microamps } from '../../../../src/domain/quantities.js';
+import { microamps, millivolts } from '../../../../src/domain/quantities.js';
 import { answerJson } from '../../../../src/report/json/plan-codec.js';
 import { everything } from '../everything.js';
 import { boardOf, catalogueOf, pedalOf, tideway } from '../samples.js';
@@ -103,6 +103,16 @@ describe('the answer as JSON', () => {
     const open = { ...proven, gap: { tier: 'bricks', value: 3, bound: null } } as const;
     expect(JSON.parse(answerJson(kitOf(board, catalogue), open))).toMatchObject({
       gap: { tier: 'bricks', value: 3, bound: null },
+    });
+  });
+
+  it('says the volts that are assumed of a pedal that nobody has read in volts', () => {
+    const unread = pedalOf('ruff-tuner', { unknown: ['volts'], kept: 'unread', assumed: { volts: millivolts(9500) } });
+    const result = JSON.parse(
+      answerJson(kitOf(boardOf([unread]), catalogueOf([])), { kind: 'stopped', aim: 'cost' }),
+    ) as object;
+    expect(result).toMatchObject({
+      confirm: [{ pedal: 'ruff-tuner', assumed: { volts: 9.5 }, unknown: ['volts'] }],
     });
   });
 
