@@ -105,6 +105,7 @@ test('nothing is left to spare beside an inlet, and on the ground that it hangs 
   const shown = spareText(read.value, found, { colour: false, width: 100 });
   expect(shown).toContain('left: nothing beside an inlet');
   expect(shown).toContain('left: 90 mA');
+  expect(shown).toContain('not free: Nine-volt step inlet has this ground to itself');
   expect(shown).not.toContain('free: 5 V');
 });
 

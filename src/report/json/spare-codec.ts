@@ -7,8 +7,8 @@ import type { Added } from '../../planning/spare/add-pedal.js';
 import type { Largest } from '../../planning/spare/largest-pedal.js';
 import type { NoBasis, Room, Spare } from '../../planning/spare/spare.js';
 import { leftOf, mostAlone, ownedUnits, plannedOf } from '../words/spare-units.js';
-import { takenOf } from '../words/free-outputs.js';
-import { carriesInlet, type OutputUse, type UnitUse } from '../words/usage.js';
+import { freeOf } from '../words/free-outputs.js';
+import { hasGroundAlone, type OutputUse, type UnitUse } from '../words/usage.js';
 import type { Meter } from '../words/words.js';
 import { as, at, list, orAbsent, orNull, record } from './codec.js';
 import { planCodec } from './plan-codec.js';
@@ -36,8 +36,9 @@ const used = record<Measured>()('An output in use, or two that are joined.', {
   settings: list('What each is set to.', volts('A setting.')),
   pedals: at(pedals('What hangs there.'), (from) => from.feeds.map(({ pedal }) => pedal)),
   ...meterKeys((from: Measured) => from.meter),
-  left: at(thousandths('What is left; nothing beside the inlet of a supply.'), (from) =>
-    carriesInlet(from) ? 0 : leftOf(from.meter),
+  left: at(
+    thousandths('What is left; nothing beside the inlet of a supply or a pedal of unknown ground.'),
+    (from, { inventory }) => (hasGroundAlone(inventory, from) ? 0 : leftOf(from.meter)),
   ),
   inlet: at(orAbsent(inletOf), ({ feeds: [feed] }) => feed.inletOf),
 });
@@ -63,7 +64,9 @@ const unit = record<UnitUse>()('A unit that is owned.', {
   supply: at(id('The id of the supply.'), ({ supply }) => supply.id),
   unit: numbered('Which unit of this supply, from 1.'),
   used: at(list('Its outputs in use.', used), (from) => from.outputs.flatMap(measured)),
-  free: at(list('Its free outputs.', free), freeOf),
+  free: at(list('Its free outputs.', free), (from, { inventory }) =>
+    from.supply.banks.flatMap((bank) => freeOf(inventory, from, bank).map((output) => ({ output, bank }))),
+  ),
   totals: list(
     'Its totals.',
     record<Usage>()('A stated total.', {
@@ -75,13 +78,6 @@ const unit = record<UnitUse>()('A unit that is owned.', {
     }),
   ),
 });
-
-function freeOf(from: UnitUse): readonly Free[] {
-  const taken = takenOf(from);
-  return from.supply.banks.flatMap((bank) =>
-    outputsOf(bank).flatMap((output) => (taken.has(output) ? [] : [{ output, bank }])),
-  );
-}
 
 const largestOf = (found: Largest | null | 'unknown'): Largest | null => (found === 'unknown' ? null : found);
 

@@ -7,11 +7,11 @@ import { loadLegend } from '../words/load-legend.js';
 import { cautionRemarks, confirmAtHome, confirmRemarks } from '../words/remarks.js';
 import { safeText } from '../words/safe-text.js';
 import { notSettledText, moreFitsTexts, spareBasis } from '../words/spare-words.js';
-import { leftBesideInlet, leftText, ownedUnits } from '../words/spare-units.js';
+import { leftOnOutput, leftText, ownedUnits } from '../words/spare-units.js';
 import { sentence, speechOf, type Speech } from '../words/speech.js';
 import { unitLabel, unitLoads } from '../words/unit-loads.js';
-import { carriesInlet, type UnitUse } from '../words/usage.js';
-import { capital, fullStop, listText, type Meter } from '../words/words.js';
+import type { UnitUse } from '../words/usage.js';
+import { capital, fullStop, listText } from '../words/words.js';
 import { documentText } from './document.js';
 import { list, paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
 import { markup, type Markup } from './markup.js';
@@ -82,19 +82,20 @@ function loadsMarkup(speech: Speech, units: readonly UnitUse[]): Markup | null {
 
 /** Used and free outputs in the order of their numbers, then the limits over several of them. */
 function rowsOf(speech: Speech, unit: UnitUse): readonly (readonly string[])[] {
+  const { inventory } = speech;
   const used = unit.outputs.map((use) => {
-    const pedals = listText(use.feeds.map(({ pedal }) => speech.inventory.pedalName(pedal)));
+    const pedals = listText(use.feeds.map(({ pedal }) => inventory.pedalName(pedal)));
     const row = [
       use.outputs.join('+'),
       settingTexts(use).join(' '),
       pedals,
-      ...loadAndLeft(use.meter, carriesInlet(use)),
+      ...(use.meter === null ? ['', ''] : [loadText(use.meter), leftOnOutput(inventory, use, use.meter)]),
     ];
     return { first: use.outputs[0] ?? 0, row };
   });
-  const free = freeOutputs(speech, unit).map(({ first, outputs, text }) => ({
+  const free = freeOutputs(speech, unit).map(({ first, outputs, text, isFree }) => ({
     first,
-    row: [outputs, '', 'free', 'none', text],
+    row: [outputs, '', isFree ? 'free' : 'not free', 'none', text],
   }));
   return [
     ...[...used, ...free].sort((one, other) => one.first - other.first).map(({ row }) => row),
@@ -102,13 +103,11 @@ function rowsOf(speech: Speech, unit: UnitUse): readonly (readonly string[])[] {
       bank === null ? 'all' : bankOutputs(speech.marks, bank),
       '',
       bank === null ? 'the whole supply' : 'these outputs together',
-      ...loadAndLeft(meter),
+      loadText(meter),
+      leftText(meter),
     ]),
   ];
 }
-
-const loadAndLeft = (meter: Meter | null, isOfInlet = false): readonly string[] =>
-  meter === null ? ['', ''] : [loadText(meter), isOfInlet ? leftBesideInlet : leftText(meter)];
 
 /** Why there is no wiring to speak of. */
 function noBasisText({ kind }: NoBasis): string {

@@ -22,8 +22,8 @@ export type OutputRow = {
 /** Used and free outputs in the order of their numbers, then the limits over several of them. */
 export function outputRows(screen: Screen, unit: UnitUse): readonly OutputRow[] {
   const used = unit.outputs.map((use) => ({ first: use.outputs[0] ?? 0, rows: usedRows(screen, unit, use) }));
-  const free = freeOutputs(screen, unit).map(({ first, outputs, text }) => {
-    const what = { text: `free: ${text}`, paint: screen.paints.faint };
+  const free = freeOutputs(screen, unit).map(({ first, outputs, text, isFree }) => {
+    const what = { text: `${isFree ? 'free' : 'not free'}: ${text}`, paint: screen.paints.faint };
     return { first, rows: [{ outputs, volts: [], what, detail: [], meter: null }] };
   });
   const outputs = [...used, ...free].sort((one, other) => one.first - other.first).flatMap(({ rows }) => rows);

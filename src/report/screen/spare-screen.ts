@@ -5,17 +5,17 @@ import type { Added } from '../../planning/spare/add-pedal.js';
 import type { NoBasis, Spare } from '../../planning/spare/spare.js';
 import { block, type Piece } from './layout.js';
 import { impossibleText } from './impossible.js';
-import { outputRows } from './output-rows.js';
+import { outputRows, type OutputRow } from './output-rows.js';
 import { loadLegend } from '../words/load-legend.js';
 import { unitTable } from './plugging.js';
 import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
-import { leftBesideInlet, leftText, ownedUnits } from '../words/spare-units.js';
-import { carriesInlet } from '../words/usage.js';
+import { leftOnOutput, leftText, ownedUnits } from '../words/spare-units.js';
+import { hasGroundAlone, type UnitUse } from '../words/usage.js';
 import { basisText, notSettledText, moreFitsTexts, spareBasis } from '../words/spare-words.js';
 import { answerText } from './terminal.js';
-import { fullStop, listText } from '../words/words.js';
+import { fullStop, listText, type Meter } from '../words/words.js';
 
 const indent = 2;
 
@@ -62,23 +62,19 @@ function unitLines(screen: Screen, { installed }: Spare): string[] {
   return [
     ...block(legend, width, indent),
     ...units.flatMap((unit) => {
-      const ofInlets = new Set(unit.outputs.filter(carriesInlet).map(({ outputs }) => outputs.join('+')));
       const rows = outputRows(screen, unit).map((row) =>
-        row.meter === null
-          ? row
-          : {
-              ...row,
-              detail: [
-                ...row.detail,
-                ofInlets.has(row.outputs)
-                  ? { text: `left: ${leftBesideInlet}`, paint: paints.faint }
-                  : { text: `left: ${leftText(row.meter)}`, paint: paints.good },
-              ],
-            },
+        row.meter === null ? row : { ...row, detail: [...row.detail, leftPiece(screen, unit, row, row.meter)] },
       );
       return ['', ...unitTable(screen, units, unit, rows)];
     }),
   ];
+}
+
+function leftPiece({ inventory, paints }: Screen, unit: UnitUse, row: OutputRow, meter: Meter): Piece {
+  const use = unit.outputs.find(({ outputs }) => outputs.join('+') === row.outputs);
+  if (use === undefined) return { text: `left: ${leftText(meter)}`, paint: paints.good };
+  const paint = hasGroundAlone(inventory, use) ? paints.faint : paints.good;
+  return { text: `left: ${leftOnOutput(inventory, use, meter)}`, paint };
 }
 
 /** Why there is no wiring to speak of. */

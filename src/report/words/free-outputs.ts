@@ -1,9 +1,10 @@
 import { outputsOf } from '../../domain/kit.js';
+import type { Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Bank, Setting } from '../../domain/supply.js';
-import { bankOf } from './inventory.js';
+import { bankOf, type Inventory } from './inventory.js';
 import { type Marks, type Speech } from './speech.js';
-import { carriesInlet, settingOf, type OutputUse, type UnitUse } from './usage.js';
+import { hasGroundAlone, settingOf, type OutputUse, type UnitUse } from './usage.js';
 import { listText, voltsText } from './words.js';
 
 /** What an output is set to; the two of a series join as "9 V +", "9 V". */
@@ -17,31 +18,43 @@ export type FreeOutputs = {
   readonly first: number;
   /** "3" or "2–4". */
   readonly outputs: string;
-  /** What they could give. */
+  /** What they could give; where they are not free, who has their ground. */
   readonly text: string;
+  readonly isFree: boolean;
 };
 
-/** The unit's free outputs, those of a bank that are neighbours together. */
-export function freeOutputs({ marks }: Speech, unit: UnitUse): readonly FreeOutputs[] {
-  return unit.supply.banks.flatMap((bank) =>
-    freeRuns(bank, takenOf(unit)).map((run) => ({
+/** The unit's outputs that nothing hangs on, those of a bank that are neighbours together. */
+export function freeOutputs({ marks, inventory }: Speech, unit: UnitUse): readonly FreeOutputs[] {
+  return unit.supply.banks.flatMap((bank) => {
+    const holder = groundHolder(inventory, unit, bank);
+    return freeRuns(unit, bank).map((run) => ({
       first: run[0] ?? 0,
       outputs: rangeText(run, marks.dash),
-      text: `${freeOffer(unit, bank)}${run.length > 1 ? ' each' : ''}`,
-    })),
-  );
+      text: holder === null ? `${freeOffer(unit, bank)}${run.length > 1 ? ' each' : ''}` : heldText(inventory, holder),
+      isFree: holder === null,
+    }));
+  });
 }
 
-/** The outputs of the unit on which nothing more can hang: an inlet has its output, and a common ground, to itself. */
-export function takenOf({ outputs: uses, supply }: UnitUse): ReadonlySet<number> {
+/** "Mole octave has this ground to itself". */
+export const heldText = (inventory: Inventory, { pedal }: Feed): string =>
+  `${inventory.pedalName(pedal)} has this ground to itself`;
+
+/** What has the ground of the bank's outputs to itself, so that nothing more can hang on them; null where nothing has. */
+export function groundHolder(inventory: Inventory, { outputs: uses, supply }: UnitUse, bank: Bank): Feed | null {
+  if (bank.isolated) return null;
   const isShared = (output: number): boolean => !bankOf(supply, output).isolated;
-  const onCommon = uses.some((use) => carriesInlet(use) && use.outputs.some(isShared));
-  const beside = onCommon ? supply.banks.filter(({ isolated }) => !isolated).flatMap(outputsOf) : [];
-  return new Set([...uses.flatMap(({ outputs }) => outputs), ...beside]);
+  const holding = uses.find((use) => hasGroundAlone(inventory, use) && use.outputs.some(isShared));
+  return holding === undefined ? null : holding.feeds[0];
 }
+
+/** The bank's outputs that a further pedal may hang on by itself. */
+export const freeOf = (inventory: Inventory, unit: UnitUse, bank: Bank): readonly number[] =>
+  groundHolder(inventory, unit, bank) === null ? freeRuns(unit, bank).flat() : [];
 
 /** The bank's unused outputs, in runs of neighbours. */
-function freeRuns(bank: Bank, taken: ReadonlySet<number>): readonly (readonly number[])[] {
+function freeRuns({ outputs: uses }: UnitUse, bank: Bank): readonly (readonly number[])[] {
+  const taken = new Set(uses.flatMap(({ outputs }) => outputs));
   const runs: number[][] = [];
   for (const output of outputsOf(bank)) {
     if (taken.has(output)) continue;

@@ -1,6 +1,6 @@
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { OutputUse, UnitUse } from './usage.js';
-import { freeSettings } from './free-outputs.js';
+import { freeSettings, groundHolder, heldText } from './free-outputs.js';
 import { bankOf } from './inventory.js';
 import { leftOf, mostAlone } from './spare-units.js';
 import type { Speech } from './speech.js';
@@ -13,8 +13,11 @@ export function roomTexts(speech: Speech, unit: UnitUse, output: number): readon
 }
 
 /** "It is free: one more pedal of up to 125 mA at 9 V, or up to 83 mA at 12 V." */
-function freeText({ board }: Speech, unit: UnitUse, output: number): string {
-  const offers = freeSettings(unit, bankOf(unit.supply, output)).map(
+function freeText({ board, inventory }: Speech, unit: UnitUse, output: number): string {
+  const bank = bankOf(unit.supply, output);
+  const holder = groundHolder(inventory, unit, bank);
+  if (holder !== null) return `Nothing hangs on it, nor can it: ${heldText(inventory, holder)}.`;
+  const offers = freeSettings(unit, bank).map(
     ({ rating, millivolts }) => `up to ${wholeText(mostAlone(rating, board))} mA at ${voltsText(millivolts)}`,
   );
   return `It is free: one more pedal that draws ${listText(offers, 'or')}.`;

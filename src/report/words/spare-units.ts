@@ -5,7 +5,7 @@ import { decimalOfThousandths } from '../../domain/quantities.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Inventory } from './inventory.js';
-import { unitUses, type UnitUse } from './usage.js';
+import { hasGroundAlone, unitUses, type OutputUse, type UnitUse } from './usage.js';
 
 /** All units that are owned, those in use with what hangs on them; the board is one on which all that is in use is owned. */
 export function ownedUnits(board: Board, inventory: Inventory, wiring: JudgedPlan): readonly UnitUse[] {
@@ -43,8 +43,11 @@ export function leftOf({ planned, limit }: Meter): number {
 /** "90 mA": what is left of a limit. */
 export const leftText = (meter: Meter): string => `${decimalOfThousandths(leftOf(meter))} ${meter.unit}`;
 
-/** What is left where the inlet of a supply hangs: its output, and a common ground, are its own. */
-export const leftBesideInlet = 'nothing beside an inlet';
+/** "90 mA": what an output in use has left; nothing beside what has its ground to itself. */
+export function leftOnOutput(inventory: Inventory, use: OutputUse, meter: Meter): string {
+  if (!hasGroundAlone(inventory, use)) return leftText(meter);
+  return `nothing beside ${use.feeds[0].inletOf === undefined ? 'a pedal of unknown ground' : 'an inlet'}`;
+}
 
 /** The planned load in thousandths of its unit, rounded up. */
 export const plannedOf = ({ planned }: Meter): number => stepsUp(planned, 1);

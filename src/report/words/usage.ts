@@ -63,8 +63,9 @@ export function unitUses({ owned }: Board, inventory: Inventory, plan: JudgedPla
   });
 }
 
-/** Whether the inlet of a fed supply hangs there, beside which nothing else may. */
-export const carriesInlet = ({ feeds: [{ inletOf }] }: OutputUse): boolean => inletOf !== undefined;
+/** Whether what hangs there has its ground to itself: the inlet of a fed supply, or a pedal of which nobody knows the ground. */
+export const hasGroundAlone = (inventory: Inventory, { feeds }: OutputUse): boolean =>
+  feeds.some(({ pedal }) => inventory.pedal(pedal).ground === 'unknown');
 
 /** Nothing of an output that has no such setting: a broken rule says so. */
 function outputUse(

@@ -65,6 +65,21 @@ describe('the page of what there is to spare', () => {
     expect(elementsOf(page).filter(({ attributes }) => attributes.get('class') === 'reach')).toHaveLength(3);
   });
 
+  it('calls an output not free where a pedal of unknown ground has the ground to itself', async () => {
+    const shared = bankFrom(1, 2, { settings: [settingOf(9, 100)], isolated: false });
+    const { page } = await made({
+      board: boardOf([pedalOf('unread', { ground: 'unknown' })], {
+        owned: { supplies: new Map([[supplyId('box'), 1]]), parts: new Map() },
+        wiring: [wiredOn('box', 'unread', 1)],
+      }),
+      catalogue: catalogueOf([supplyOf('box', [shared])], []),
+    });
+    const told = page.replace(/<[^>]*>/g, '|').replaceAll('\u00a0', ' ');
+    expect(told).toMatch(/nothing beside a pedal of unknown ground/);
+    expect(told).toMatch(/2\|[|\s]*not free\|[|\s]*none\|[|\s]*unread has this ground to itself/);
+    expect(told).not.toMatch(/\|free\|/);
+  });
+
   it('says why nothing is known where the wiring is broken or no plan is there', async () => {
     const { board, catalogue } = box();
     const crowded = await made({

@@ -2,14 +2,18 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
+import type { Pedal } from '../../../../src/domain/pedal.js';
 import { supplyId } from '../../../../src/domain/quantities.js';
 import { checkOutput } from '../../../../src/planning/check/check-output.js';
 import { addPedal } from '../../../../src/planning/spare/add-pedal.js';
 import { usualPedal } from '../../../../src/planning/spare/extra-pedal.js';
-import { spare } from '../../../../src/planning/spare/spare.js';
+import { spare, type Spare } from '../../../../src/planning/spare/spare.js';
 import { outputAnswerText } from '../../../../src/report/screen/output-screen.js';
 import { spareJson } from '../../../../src/report/json/spare-codec.js';
 import { addedText, spareText } from '../../../../src/report/screen/spare-screen.js';
+import { roomTexts } from '../../../../src/report/words/output-room.js';
+import { speechOf } from '../../../../src/report/words/speech.js';
+import { unitUses } from '../../../../src/report/words/usage.js';
 import {
   bankOf,
   boardOf,
@@ -62,6 +66,56 @@ describe('what there is to spare on a screen', () => {
       [250, 240],
       [250, 250],
     ]);
+  });
+});
+
+describe('a pedal of which nobody knows the ground', () => {
+  /** It hangs on the first of three outputs, and on the ground of the first two where these share one; another pedal hangs on the third. */
+  async function beside({ isolated, ground }: { readonly isolated: boolean; readonly ground: Pedal['ground'] }) {
+    const banks = [bankOf(2, [settingOf(9, 100)], { isolated }), bankOf(1, [settingOf(9, 100)])];
+    const kit = kitOf(
+      boardOf([pedalOf('unread', 10, { ground }), pedalOf('known', 10)], {
+        owned: { supplies: new Map([[box, 1]]), parts: new Map() },
+        wiring: [wiredOn('box', 'unread', 1), wiredOn('box', 'known', 3)],
+      }),
+      catalogueOf([supplyOf('box', 10, banks)]),
+    );
+    const found = await spare(kit);
+    const told = JSON.parse(spareJson(kit, found)) as {
+      readonly asPlugged: { readonly more: number };
+      readonly units: readonly { readonly free: { readonly output: number }[]; readonly used: { left: number }[] }[];
+    };
+    return {
+      text: spareText(kit, found, screen),
+      more: told.asPlugged.more,
+      free: told.units.flatMap((unit) => unit.free.map(({ output }) => output)),
+      left: told.units.flatMap((unit) => unit.used.map(({ left }) => left)),
+      room: found.kind === 'spare' ? roomOf(found, 2) : [],
+    };
+  }
+
+  function roomOf({ installed: { kit, wiring } }: Spare, output: number): readonly string[] {
+    const speech = speechOf(kit);
+    return unitUses(kit.board, speech.inventory, wiring).flatMap((unit) => roomTexts(speech, unit, output));
+  }
+
+  it('has a common ground to itself, of which no other output is free', async () => {
+    const { text, ...told } = await beside({ isolated: false, ground: 'unknown' });
+    const room = ['Nothing hangs on it, nor can it: unread has this ground to itself.'];
+    expect(told).toEqual({ more: 0, free: [], left: [0, 90], room });
+    expect(text).toMatch(/^ +2 +not free: unread has this ground to itself$/m);
+    expect(text).toContain('left: nothing beside a pedal of unknown ground');
+    expect(text).toContain('left: 90 mA');
+  });
+
+  it.each([
+    ['is alone on its own output where outputs are isolated', { isolated: true, ground: 'unknown' }, [0, 90]],
+    ['leaves them free once its ground is known', { isolated: false, ground: 'negative' }, [90, 90]],
+  ] as const)('%s', async (_, given, left) => {
+    const { text, ...told } = await beside(given);
+    const room = ['It is free: one more pedal that draws up to 100 mA at 9 V.'];
+    expect(told).toEqual({ more: 1, free: [2], left, room });
+    expect(text).toMatch(/^ +2 +free: 9 V 100 mA$/m);
   });
 });
 
