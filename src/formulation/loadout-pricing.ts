@@ -10,6 +10,7 @@ import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { LoadoutDuals } from '../loadout/loadout-duals.js';
 import { scalarValue, type Measures } from './scalar-objective.js';
+import { takenIn, type Features } from './loadout-features.js';
 import type { UnitGroup } from './loadout-groups.js';
 import { loadoutMeasures } from './loadout-measures.js';
 import { onePrice, type CoverBuilder } from './loadout-rows.js';
@@ -62,6 +63,7 @@ export function pricesOf(
       question.bench.kinds,
       (kind) => (isLead(kind) ? parts : 0) + money(onePrice(kind)) - (duals[features.leads + kind.index] ?? 0),
     ),
+    taking: takingPrices(features, duals, question),
     ...perPedalTier(effective),
     exposed: effective('exposed'),
     newlyExposed: effective('newlyExposed'),
@@ -73,6 +75,19 @@ export function pricesOf(
       (duals[features.unit] ?? 0) -
       fedFeatures(uses.supply, question, features).reduce((sum, feature) => sum + (duals[feature] ?? 0), 0),
   };
+}
+
+/** What conditions on who takes which lead are worth; undefined where that is nothing. */
+function takingPrices({ taking, pairs }: Features, duals: Float64Array, { bench }: Question): LoadoutDuals['taking'] {
+  const prices = new Map<number, Float64Array>();
+  for (const [at, { pedal, lead }] of pairs.entries()) {
+    const dual = duals[taking + at] ?? 0;
+    if (dual === 0) continue;
+    const own = prices.get(pedal) ?? new Float64Array(bench.kinds.length);
+    own[lead] = dual;
+    prices.set(pedal, own);
+  }
+  return prices.size === 0 ? undefined : prices;
 }
 
 /** What counts the units in use with an inlet like this supply's; nothing for one without. */
@@ -106,6 +121,7 @@ export function columnOf(
       ...(sockets > 0 ? [[features.sockets, sockets] as const] : []),
       ...(direct > 0 ? [[features.money, direct] as const] : []),
       ...earlier.map((settled, step) => [features.earlier + step, scalarValue(settled.objective, all)] as const),
+      ...takenIn(loadout, features),
     ],
     content: loadout,
   };

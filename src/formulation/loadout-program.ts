@@ -5,7 +5,7 @@ import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
-import { featuresOf, type Features } from './loadout-features.js';
+import { featuresOf, takingPairs, type Features } from './loadout-features.js';
 import { groupsOf, kindKey, type ToldApart, type UnitGroup } from './loadout-groups.js';
 import { LoadoutPool } from './loadout-pool.js';
 import { priced } from './loadout-pricing.js';
@@ -55,7 +55,8 @@ export function loadoutProgram(
   { apart = new Set(), settled = new Map(), pool = new LoadoutPool(), isWritten = false }: Partial<StepTerms> = {},
 ): LoadoutProgram {
   const { bench } = question;
-  const features = featuresOf(question, earlier);
+  // Whoever checks a proof does not count who takes which lead.
+  const features = featuresOf(question, earlier, isWritten ? [] : takingPairs(question, supplies));
   const groups = supplies.flatMap((uses) => groupsOf(uses, apart, bench));
   const { rows, meanings } = rowsOf(question, features, earlier, groups, isWritten ? 1 : objective.moneyUnit);
   const builder = { question, objective, earlier, features, rows, meanings };
@@ -79,7 +80,11 @@ export function loadoutProgram(
     branching: {
       inAll: chainLeads,
       sets: unitSets(groups),
-      withinGroups: [bench.classes.map((_, pedal) => pedal), leadsOf(bench.kinds)],
+      withinGroups: [
+        bench.classes.map((_, pedal) => pedal),
+        leadsOf(bench.kinds),
+        features.pairs.map((_, at) => features.taking + at),
+      ],
     },
     capped: bench.classes.map((_, pedal) => pedal),
     possible: possibleNumbers(objective, tierRanges(question, groups), settled),

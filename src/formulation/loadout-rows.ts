@@ -1,7 +1,7 @@
 import type { CoverRow, FixedColumn } from '../../solver/cover/program.js';
 import { mostUnits } from '../loadout/bench.js';
 import { classesOfSort, inletSorts } from '../loadout/inlet-classes.js';
-import type { LeadKind } from '../loadout/lead-kinds.js';
+import { hasOnePrice, type LeadKind } from '../loadout/lead-kinds.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import type { Features } from './loadout-features.js';
 import type { UnitGroup } from './loadout-groups.js';
@@ -20,9 +20,8 @@ export type RowMeaning =
   | { readonly kind: 'budget' }
   | { readonly kind: 'earlier'; readonly step: number };
 
-/** How a lead of a kind is paid: at one price as often as one likes, or by a row of its own. */
-const hasOnePrice = ({ supplyOf: [first] }: LeadKind): boolean => first?.pieces === Infinity;
-export const onePrice = ({ supplyOf: [first] }: LeadKind): number => (first?.pieces === Infinity ? first.price : 0);
+/** What a lead of a kind costs that can be had as often as one likes at one price; nothing where a row of its own pays it. */
+export const onePrice = (kind: LeadKind): number => (hasOnePrice(kind) ? (kind.supplyOf[0]?.price ?? 0) : 0);
 
 export type Rows = { readonly rows: readonly CoverRow[]; readonly meanings: readonly RowMeaning[] };
 

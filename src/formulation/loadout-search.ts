@@ -9,6 +9,7 @@ import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import {
+  beatingObjective,
   scalarObjectives,
   limitedAtFirst,
   settledTiers,
@@ -36,12 +37,13 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
   let cases = 0;
   let limits = false;
   let contents: readonly Loadout[] | null = null;
-  for (const objective of scalarObjectives(question)) {
+  for (const step of scalarObjectives(question)) {
+    const objective = beatingObjective(step, question, settled);
     const { outcome, program } = await searchStep(objective, { earlier, settled }, job);
     if (outcome.kind === 'infeasible') return { kind: 'impossible' };
     if (outcome.kind !== 'optimal') {
       if (outcome.best !== null) candidates.push(namedFeeds(outcome.best.contents, question));
-      return stopped(objective, outcome, candidates, settled);
+      return stopped(objective, outcome, candidates, settled, question);
     }
     ({ contents } = outcome);
     cases += casesOf(outcome.proof.tree);
@@ -173,6 +175,7 @@ function stopped(
   outcome: Extract<CoverOutcome<Loadout>, { kind: 'stopped' | 'stuck' }>,
   candidates: readonly (readonly Feed[])[],
   settled: ReadonlyMap<Criterion, number>,
+  { tiers }: Question,
 ): SearchOutcome {
   const { best, bound } = outcome;
   const reached = best === null ? [] : tierValues(objective, best.value);
@@ -183,6 +186,7 @@ function stopped(
   return {
     kind: 'stopped',
     candidates,
+    reached: best === null || settled.size + reached.length < tiers.length ? null : new Map([...settled, ...reached]),
     settled: met,
     open: tier === undefined ? null : { tier, bound: value ?? null },
     impasse: outcome.kind === 'stuck' ? { parts: outcome.used, cases: outcome.cases } : null,

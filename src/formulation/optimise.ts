@@ -19,7 +19,7 @@ export const optimise: Optimiser = async (question, effort) => {
   return inParts({ ...question, supplies: worthwhileSupplies(question) }, outcome, effort);
 };
 
-/** What is known of a question whose search got stuck, by what its parts come to. */
+/** What is known of a question whose search got stuck, by what its parts come to: only what is better than all in hand. */
 async function inParts(
   question: Question,
   whole: Stopped,
@@ -28,7 +28,7 @@ async function inParts(
   const open = [{ question, outcome: whole }];
   const candidates = [...whole.candidates];
   const evidence = { cases: 0, limits: false };
-  let best: Proven | null = null;
+  let best = bestOf(whole);
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     const { impasse } = next.outcome;
     if (impasse !== null && cannotBeat(next.outcome, best)) {
@@ -38,22 +38,32 @@ async function inParts(
     const parts = impasse === null ? null : divided(next.question, impasse.parts);
     if (parts === null) return { ...whole, candidates };
     for (const part of parts) {
-      const outcome = await loadoutSearch(part, effort);
+      const outcome = await loadoutSearch(best === null ? part : { ...part, beating: best.values }, effort);
+      // What nothing better was found for may be so for what is limited.
+      const { cases, limits } = outcome.kind === 'proven' ? outcome.evidence : { cases: 1, limits: true };
+      evidence.limits ||= limits;
       if (outcome.kind === 'stopped') {
         candidates.push(...outcome.candidates);
         open.push({ question: part, outcome });
-        continue;
-      }
-      const { cases, limits } = outcome.kind === 'proven' ? outcome.evidence : { cases: 1, limits: false };
-      evidence.cases += cases;
-      evidence.limits ||= limits;
-      if (outcome.kind === 'proven' && isBetter(outcome, best)) best = outcome;
+      } else evidence.cases += cases;
+      const found = outcome.kind === 'impossible' ? null : bestOf(outcome);
+      if (found !== null && isBetter(found, best)) best = found;
     }
   }
-  return best === null ? { kind: 'impossible' } : { ...best, evidence: { kind: 'tags', ...evidence }, proof: null };
+  if (best === null) return { kind: 'impossible' };
+  return { kind: 'proven', ...best, evidence: { kind: 'tags', ...evidence }, proof: null };
 }
 
-const isBetter = (one: Proven, other: Proven | null): boolean => {
+/** The best plan in hand, where the values of all its tiers are known. */
+type Found = Pick<Proven, 'feeds' | 'values'>;
+
+function bestOf(outcome: Proven | Stopped): Found | null {
+  if (outcome.kind === 'proven') return { feeds: outcome.feeds, values: outcome.values };
+  const feeds = outcome.candidates.at(-1);
+  return feeds === undefined || outcome.reached === null ? null : { feeds, values: outcome.reached };
+}
+
+const isBetter = (one: Found, other: Found | null): boolean => {
   if (other === null) return true;
   for (const [tier, value] of one.values) {
     const difference = value - (other.values.get(tier) ?? 0);
@@ -63,7 +73,7 @@ const isBetter = (one: Proven, other: Proven | null): boolean => {
 };
 
 /** Whether no plan for a part is better than one in hand. */
-function cannotBeat({ settled, open }: Stopped, best: Proven | null): boolean {
+function cannotBeat({ settled, open }: Stopped, best: Found | null): boolean {
   if (best === null) return false;
   for (const [tier, value] of best.values) {
     const least = settled.get(tier) ?? (open?.tier === tier ? open.bound : null);

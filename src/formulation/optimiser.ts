@@ -54,6 +54,8 @@ export type SearchOutcome =
       readonly kind: 'stopped';
       /** Plans in hand; each keeps every hard rule. */
       readonly candidates: readonly (readonly Feed[])[];
+      /** The values of all tiers that the last of these plans has; null where they are not known. */
+      readonly reached: ReadonlyMap<Criterion, number> | null;
       /** What is proven: the values of the tiers that are settled, in order. */
       readonly settled: ReadonlyMap<Criterion, number>;
       /** The first tier that is open and what no plan can beat in it; null when nothing is known. */

@@ -27,6 +27,8 @@ export type Question = {
   readonly spared?: SupplyId;
   /** Ways were struck out for single pedals (`divide.ts`): no supply stands in for another one. */
   readonly narrowed?: boolean;
+  /** The tiers' values of a plan in hand: only better ones are sought, and where there is none, none is found. */
+  readonly beating?: ReadonlyMap<Criterion, number>;
 };
 
 /** How many pedals of a class a plan may leave without power; of inlets, as many as need not be fed whatever units are in use. */

@@ -65,6 +65,28 @@ export const settledTiers = (objective: ScalarObjective, value: number, question
     return { objective: alone, value: reached / (isMoney(tier) ? alone.moneyUnit : 1) };
   });
 
+/**
+ * The objective of a step, with no number worth looking at that only plans have which are no better than the one to be beaten. What earlier
+ * steps have settled may be better already.
+ */
+export function beatingObjective(
+  objective: ScalarObjective,
+  { beating, tiers }: Pick<Question, 'beating' | 'tiers'>,
+  settled: ReadonlyMap<Criterion, number>,
+): ScalarObjective {
+  if (beating === undefined || [...settled].some(([tier, value]) => value !== beating.get(tier))) return objective;
+  let greatest = 0;
+  for (const { tier, unit, weight } of objective.tiers) {
+    const value = beating.get(tier) ?? Infinity;
+    const digit = Math.floor(value / unit);
+    greatest += digit * weight;
+    // Whatever the later tiers come to, where this one is below a value between two of its digits.
+    if (digit * unit < value) return { ...objective, greatest: Math.min(objective.greatest, greatest + weight - 1) };
+  }
+  const isLast = objective.tiers.at(-1)?.tier === tiers.at(-1);
+  return { ...objective, greatest: Math.min(objective.greatest, isLast ? greatest - 1 : greatest) };
+}
+
 function scalarObjective(tiers: readonly Criterion[], question: Question): ScalarObjective {
   const moneyUnit = moneyUnitOf(question);
   const digits: Digit[] = [];

@@ -45,7 +45,8 @@ export function placeValue(
   duals: LoadoutDuals,
 ): number {
   let value = duals.pedals[option.pedal] ?? 0;
-  for (const kind of option.leads) value -= duals.leads[kind] ?? 0;
+  const taking = duals.taking?.get(option.pedal);
+  for (const kind of option.leads) value += (taking?.[kind] ?? 0) - (duals.leads[kind] ?? 0);
   for (const tier of pedalTiers) value -= option[tier] * duals[tier];
   return value - option.exposed * duals.exposed - option.newlyExposed * duals.newlyExposed - option.moved * duals.moved;
 }

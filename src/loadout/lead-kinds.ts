@@ -39,6 +39,9 @@ export function leadKinds(offers: readonly PartOffer[]): readonly LeadKind[] {
 /** How many pieces of the kind can be had at all; Infinity is no limit. */
 export const piecesOf = (kind: LeadKind): number => kind.supplyOf.reduce((sum, { pieces }) => sum + pieces, 0);
 
+/** Whether it can be had as often as one likes at one price; else a row of its own counts it. */
+export const hasOnePrice = ({ supplyOf: [first] }: LeadKind): boolean => first?.pieces === Infinity;
+
 function sourcesOf({ part, owned, forSale }: PartOffer): LeadSource[] {
   const sources: LeadSource[] = [];
   if (owned > 0) sources.push({ part: part.id, price: 0 as MinorUnits, owned: true, pieces: owned });

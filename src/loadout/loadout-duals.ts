@@ -10,6 +10,8 @@ export type LoadoutDuals = PerPedalTier<number> & {
   readonly pedals: Float64Array;
   /** By lead kind, for every use; may be negative. */
   readonly leads: Float64Array;
+  /** What is gained on top where a pedal of a class takes a lead of a kind, by class, then by kind; nothing when left out. */
+  readonly taking?: ReadonlyMap<number, Float64Array> | undefined;
   /** What an exposed pedal costs; not negative. */
   readonly exposed: number;
   /** What one costs on top that is not exposed today; not negative. */

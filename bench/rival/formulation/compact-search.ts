@@ -47,7 +47,7 @@ export type CompactEffort = Pick<Effort, 'timing' | 'remainingMs' | 'signal' | '
 export type CompactOutcome =
   | Pick<Extract<SearchOutcome, { kind: 'proven' }>, 'kind' | 'feeds' | 'values'>
   | Extract<SearchOutcome, { kind: 'impossible' }>
-  | Omit<Extract<SearchOutcome, { kind: 'stopped' }>, 'impasse'>;
+  | Omit<Extract<SearchOutcome, { kind: 'stopped' }>, 'impasse' | 'reached'>;
 
 type Round = {
   readonly question: Question;

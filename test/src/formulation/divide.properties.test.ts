@@ -55,6 +55,29 @@ const asked = fc.record({
   partial: fc.boolean(),
 });
 
+it('where a plan is to be beaten, the best one is found if it is better, and else none', async () => {
+  const seen = new Tally();
+  await fc.assert(
+    fc.asyncProperty(asked, fc.nat({ max: 5 }), fc.nat({ max: 3_000 }), async (one, at, more) => {
+      const question = questionFor(one);
+      const best = await bestOf(question);
+      if (best === null) return;
+      const beating = (values: readonly number[]): Question => ({
+        ...question,
+        beating: new Map(question.tiers.map((tier, index) => [tier, values[index] ?? 0])),
+      });
+      expect(await bestOf(beating(best))).toBeNull();
+      const place = at % best.length;
+      // What comes after a worse tier is of no account.
+      const worse = best.map((value, index) => (index < place ? value : index === place ? value + 1 + more : 0));
+      expect(await bestOf(beating(worse))).toEqual(best);
+      seen.add('better', place === 0 ? 'first' : 'later');
+    }),
+    trying(200),
+  );
+  expect(seen.lacking(share(20), 'better', 'first', 'later')).toEqual([]);
+});
+
 it('the best plan of a question is the best of the parts that it is divided into', async () => {
   const seen = new Tally();
   await fc.assert(

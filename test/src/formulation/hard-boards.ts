@@ -118,6 +118,21 @@ export const hardBoards: readonly HardBoard[] = [
     ),
     truth: costing(14, 1, 3),
   },
+  {
+    what: 'three pedals on one unit, each by an adapter of which there are two or by one of which there are more',
+    asked: whole(
+      boardOf([50, 60, 70].map((draw) => pedalOf(`pedal-${draw}`, draw, inJack))),
+      catalogueOf(
+        [supplyOf('three', 10, [bankOf(3, nine)])],
+        [
+          adapter('clip', 'barrel-2.1', 'snap-clip', { stock: 2 }),
+          adapter('mini', 'snap-clip', 'jack-3.5'),
+          adapter('straight', 'barrel-2.1', 'jack-3.5', { price: euros(9) }),
+        ],
+      ),
+    ),
+    truth: costing(10 + 8 + 8 + 9, 1, 5),
+  },
   { what: 'tiers that take two numbers', asked: manyTiers(9), truth: [0, 0, 7 * 9997, 7, 0, 28], steps: 2 },
   // The money is the same for 9 V and 12 V: the last tier decides.
   {

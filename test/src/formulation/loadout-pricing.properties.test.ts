@@ -160,11 +160,21 @@ function takenBy(loadout: Loadout, { bench }: Question): Taken {
   return { ...measures, pedals: repeated(pedals), leads: repeated(leads) };
 }
 
+/** How many pedals on it take a lead, for each pair of pedals and leads that is counted. */
+const takingsOf = ({ hung }: Loadout, { pairs }: Features): readonly number[] =>
+  pairs.map(({ pedal, lead }) => {
+    const solos = hung.flatMap((each) => (each.kind === 'solo' ? [each.use] : []));
+    const places = hung.flatMap((each) => (each.kind === 'chain' ? each.places : []));
+    const own = [...solos, ...places].filter((way) => way.pedal === pedal).flatMap(({ route }) => route);
+    const joins = solos.filter((use) => use.pedal === pedal).flatMap(({ join }) => join?.lead ?? []);
+    return [...own, ...joins].filter((kind) => kind === lead).length;
+  });
+
 describe('the price of a column', () => {
   const numbers = fc.array(fc.nat({ max: 9_999 }), { minLength: 20, maxLength: 20, size: 'max' });
 
   it('is what its unit adds to a plan, and no unit is worth more than the bound', () => {
-    const seen = { columns: 0, none: 0, owned: 0, bought: 0, cut: 0, chains: 0, capped: 0 };
+    const seen = { columns: 0, none: 0, owned: 0, bought: 0, cut: 0, chains: 0, capped: 0, taking: 0 };
     fc.assert(
       fc.property(tinyCase, fc.constantFrom(...choosingAims), fc.nat({ max: 4 }), numbers, (of, aim, cut, drawn) => {
         const steps = stepsOf(of, aim, cut);
@@ -194,7 +204,12 @@ describe('the price of a column', () => {
             const taken = takenBy(column.content, question);
             expect(column.group).toBe(index);
             expect(column.cost).toBe(scalarValue(steps.objective, measuresOf(taken, boughtOf(group), question)));
-            expect(dense(column, features)).toEqual(amountsOf(taken, boughtOf(group), features, steps));
+            const takings = takingsOf(column.content, features);
+            expect(dense(column, features)).toEqual([
+              ...amountsOf(taken, boughtOf(group), features, steps).slice(0, features.taking),
+              ...takings,
+            ]);
+            if (takings.some((count) => count > 0)) seen.taking += 1;
             expect(worth(dense(column, features), column.cost, duals, scale)).toBeGreaterThan(floor);
             expect(keepsCaps(column.amounts, caps)).toBe(true);
             seen[group.owned ? 'owned' : 'bought'] += 1;

@@ -70,6 +70,14 @@ const single = supplyOf('single', 10, [bankOf(1, nine)]);
 const pairLead = partOf('pair', 1, { kind: 'chain', tails: 2 });
 const pedalsOf = (...draws: readonly number[]) => draws.map((draw, index) => pedalOf(`pedal-${index}`, draw));
 
+it('minds who takes a lead of which there are few, where all that is counted beside that is whole', async () => {
+  const few = hardBoards.find(({ what }) => what.includes('an adapter of which there are two'));
+  if (few === undefined) throw new Error('there is such a board');
+  const outcome = await loadoutSearch(questionFor(few.asked), { remainingMs: () => Infinity });
+  expect(outcome.kind).toBe('proven');
+  expectTrue(outcome, few.truth, few.asked);
+});
+
 describe('units are whole', () => {
   it('where chains have the room together, but not one by one', async () => {
     // Two chains of 100 mA would do for 200 mA in all, were it not for the three of 60 mA.

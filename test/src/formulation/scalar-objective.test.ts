@@ -5,7 +5,12 @@ import { describe, expect, it } from 'vitest';
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { choosingAims, choosingTiersOf, type Criterion } from '../../../src/domain/aim.js';
 import { minorUnits } from '../../../src/domain/quantities.js';
-import { scalarValue, scalarObjectives, type Measures } from '../../../src/formulation/scalar-objective.js';
+import {
+  beatingObjective,
+  scalarValue,
+  scalarObjectives,
+  type Measures,
+} from '../../../src/formulation/scalar-objective.js';
 import { tierValues } from '../../../src/formulation/digits.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import {
@@ -201,5 +206,55 @@ describe('a number', () => {
     expect(
       objective === undefined ? null : [scalarValue(objective, all), objective.greatest, tierValues(objective, 0)],
     ).toEqual([0, 0, []]);
+  });
+});
+
+describe('what is worth looking at where a plan is to be beaten', () => {
+  const all = question(40, ['money', 'bricks'], 999);
+  const [both] = scalarObjectives(all);
+  const [money] = scalarObjectives({ ...all, tiers: ['money'] });
+  const greatest = (
+    objective: typeof both,
+    tiers: readonly Criterion[],
+    beating: readonly (readonly [Criterion, number])[],
+    settled: readonly (readonly [Criterion, number])[] = [],
+  ): number => {
+    if (objective === undefined) throw new RangeError('there is an objective');
+    return beatingObjective(objective, { tiers, beating: new Map(beating) }, new Map(settled)).greatest;
+  };
+  const numberOf = (objective: typeof both, figures: Partial<Measures>): number =>
+    objective === undefined ? NaN : scalarValue(objective, { ...nothing, ...figures });
+
+  it('is one less in the last tier, and as much in a step that others follow', () => {
+    const values = [
+      ['money', 5000],
+      ['bricks', 3],
+    ] as const;
+    expect(greatest(both, ['money', 'bricks'], values)).toBe(numberOf(both, { money: 5000, bricks: 3 }) - 1);
+    expect(greatest(both, ['money', 'bricks', 'parts'], [...values, ['parts', 2]])).toBe(
+      numberOf(both, { money: 5000, bricks: 3 }),
+    );
+  });
+
+  it('is anything where earlier steps are better already, or nothing is to be beaten', () => {
+    const order = ['bricks', 'money'] as const;
+    const values = [
+      ['bricks', 3],
+      ['money', 5000],
+    ] as const;
+    expect(greatest(money, order, values, [['bricks', 3]])).toBe(numberOf(money, { money: 5000 }) - 1);
+    expect(greatest(money, order, values, [['bricks', 2]])).toBe(money?.greatest);
+    if (both === undefined) throw new RangeError('there is an objective');
+    expect(beatingObjective(both, all, new Map())).toBe(both);
+  });
+
+  it('is all below a value that no plan can have, whatever comes after it', () => {
+    const tens = question(40, ['money', 'bricks'], 1000);
+    const [objective] = scalarObjectives(tens);
+    const values = [
+      ['money', 5050],
+      ['bricks', 0],
+    ] as const;
+    expect(greatest(objective, tens.tiers, values)).toBe(numberOf(objective, { money: 5100 }) - 1);
   });
 });

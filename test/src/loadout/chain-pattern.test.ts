@@ -48,6 +48,21 @@ function setUp({
   return { chain, all, bench, idOf };
 }
 
+it('a place is worth what its pedal gains by taking a lead on top', () => {
+  const bench = benchOf(
+    ['a', 'b'].map((id) => pedalOf(id, 10, { inlet: 'jack-3.5' })),
+    [partOf('mini', 3, { kind: 'adapter' }, { gives: 'jack-3.5' })],
+  );
+  const [frame] = framesOf(usesOf(supplyOf('box', 10, [bankOf(2, [settingOf(9, 100)])]), bench), bench);
+  const [option] = frame?.solos ?? [];
+  if (option === undefined) throw new RangeError('no pedal hangs by itself');
+  const zero = { ...perPedalTier(() => 0), exposed: 0, newlyExposed: 0, moved: 0 };
+  const duals = { ...zero, pedals: Float64Array.of(50), leads: Float64Array.of(3) };
+  expect(placeValue(option, duals)).toBe(47);
+  expect(placeValue(option, { ...duals, taking: new Map([[0, Float64Array.of(-7)]]) })).toBe(40);
+  expect(placeValue(option, { ...duals, taking: new Map([[1, Float64Array.of(-7)]]) })).toBe(47);
+});
+
 describe('the lead of a chain', () => {
   const costs = (duals: Given['duals'], parts?: readonly Part[]) => {
     const { chain, all, bench } = setUp({ duals, ...(parts === undefined ? {} : { parts }) });

@@ -65,9 +65,12 @@ function* extended(waiting: readonly number[], left: Left, frame: UnitFrame, dua
 
 type Option = SoloOption | PlaceOption;
 
-/** A pedal's dual less its leads, its volts and its company. */
+/** A pedal's dual less its leads, its volts and its company, and what it gains by its leads. */
 export const worthOf = ({ pedal, leads, exposed, ...counted }: Option, duals: LoadoutDuals): number =>
-  leads.reduce((value, kind) => value - (duals.leads[kind] ?? NaN), duals.pedals[pedal] ?? NaN) -
+  leads.reduce(
+    (value, kind) => value - (duals.leads[kind] ?? NaN) + (duals.taking?.get(pedal)?.[kind] ?? 0),
+    duals.pedals[pedal] ?? NaN,
+  ) -
   pedalTiers.reduce((sum, tier) => sum + counted[tier] * duals[tier], 0) -
   exposed * duals.exposed;
 

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
+import type { Bench } from '../../../src/loadout/bench.js';
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import {
@@ -71,9 +72,13 @@ const drafts = (chains: boolean) =>
       chains ? { minLength: 1, maxLength: 2 } : { maxLength: 0 },
     ),
     joinCost: fc.integer({ min: 0, max: 150 }),
+    joinGain: fc.constantFrom(0, 0, -60, 90),
     exposed: fc.constantFrom(0, 40, 200),
     offPreferred: fc.constantFrom(0, 30),
   });
+
+/** What taking a lead of each kind gains; those of chains are nobody's own. */
+const gainsOf = (kinds: Bench['kinds'], gain: number): Float64Array => Float64Array.from(kinds, () => gain);
 
 /** Supplies of one or two banks; with chains on every output, or without any. */
 export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitrary<SmallUnit> =>
@@ -115,6 +120,9 @@ export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitra
     const duals: LoadoutDuals = {
       pedals: Float64Array.from(bench.classes, ({ like }) => all[pedals.indexOf(like)]?.dual ?? NaN),
       leads: Float64Array.from(bench.kinds, ({ supplyOf: [first] }) => costOf(first?.part ?? '')),
+      ...(given.joinGain === 0
+        ? {}
+        : { taking: new Map([...bench.classes.keys()].map((at) => [at, gainsOf(bench.kinds, given.joinGain)])) }),
       ...perPedalTier(() => given.offPreferred),
       exposed: given.exposed,
       newlyExposed: 0,
