@@ -107,6 +107,12 @@ export async function smallestPrint(page: Page): Promise<{ readonly drawing: num
   return await page.evaluate('look.smallestPrint()');
 }
 
+/** The boxes to tick that stand at the end of a line, their words at the start of the next one, by these words. */
+export async function lonelyBoxes(page: Page): Promise<readonly string[]> {
+  await page.evaluate(await readFile(inPage, 'utf8'));
+  return await page.evaluate('look.lonelyBoxes()');
+}
+
 /** How many sides of this paper it prints on. */
 export async function printedSides(page: Page, format: 'A4' | 'Letter'): Promise<number> {
   const pdf = await page.pdf({ format, preferCSSPageSize: true });

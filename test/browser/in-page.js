@@ -53,6 +53,15 @@ globalThis.look = (() => {
       };
     },
 
+    lonelyBoxes: () =>
+      [...document.querySelectorAll('label')].filter(isShown).flatMap((label) => {
+        const box = label.querySelector('input[type=checkbox]')?.getBoundingClientRect();
+        const words = [...label.querySelectorAll('span:not(.unseen)')].at(-1);
+        const [first] = words?.getClientRects() ?? [];
+        const isBeside = !box || !first || (first.top < box.bottom && box.top < first.bottom);
+        return isBeside ? [] : [label.textContent];
+      }),
+
     /** What overlaps or sticks out in the drawings that are shown, in words; and how many texts were looked at. */
     drawing: () => {
       const flaws = [];

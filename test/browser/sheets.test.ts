@@ -15,6 +15,7 @@ import { comparisonSheet } from '../../src/report/sheet/comparison-sheet.js';
 import { comparisonHandout } from '../../src/report/words/comparison-handout.js';
 import {
   axeFindings,
+  lonelyBoxes,
   lookAt,
   noBrowser,
   openFile,
@@ -87,13 +88,46 @@ async function kitOf(count: number, nameOf: (at: number) => string): Promise<Kit
   return read.value;
 }
 
+/** Ten pedals, two for each of five supplies with so many outputs, which give volts of their own; two on one output share it. */
+function onFive(outputs: readonly number[], nameOf: (at: number) => string): Kit {
+  const volts = [9, 12, 15, 18, 24];
+  const lead = { fits: 'barrel-2.1', gives: 'barrel-2.1', tails: 5 };
+  const like = { power: 'DC', plug: 'barrel-2.1', polarity: 'centre-negative', isolated: true };
+  const board = {
+    board: `${nameOf(0)} board`,
+    currency: 'EUR',
+    assume: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
+    policy: { headroom: { alone: 1.2, chained: 2, supply: 1.2 }, guess: 1.5, chains: 'allow', noisePrice: 20 },
+    pedals: Array.from({ length: 10 }, (_, at) => ({
+      id: `pedal-${at}`,
+      name: nameOf(at),
+      volts: volts[at % 5],
+      milliamps: 20 + 7 * at,
+      figure: at % 4 === 1 ? 'guess' : 'label',
+      digital: at % 3 === 0,
+    })),
+    gear: {
+      supplies: outputs.map((count, at) => ({
+        id: `box-${at}`,
+        name: nameOf(at + 1),
+        regulated: true,
+        banks: [{ ...like, outputs: count, settings: [{ volts: volts[at], milliamps: 500 }] }],
+      })),
+      parts: [{ id: 'fan', name: 'Five-way chain', ...lead }],
+    },
+    owned: { supplies: outputs.map((_, at) => `box-${at}`), parts: { fan: 5 } },
+  };
+  const read = inputsFromText({ file: 'board.json', text: JSON.stringify(board) }, null);
+  if (read.kind === 'faulty') throw new Error(JSON.stringify(read.faults));
+  return read.value;
+}
+
 const occasion = { shop: 'Corner music', date: '28 November 2026' };
 
-async function sheetOf(count: number, nameOf: (at: number) => string): Promise<string> {
-  const kit = await kitOf(count, nameOf);
-  // The first plan will do.
-  const answer = await choose(kit, { remainingMs: () => 0 });
-  if (answer.kind !== 'plan') throw new Error(`${answer.kind} for ${count} pedals`);
+async function sheetOf(kit: Kit): Promise<string> {
+  // The first plan will do, where there is a choice.
+  const answer = await choose(kit, kit.catalogue === null ? {} : { remainingMs: () => 0 });
+  if (answer.kind !== 'plan') throw new Error(`${answer.kind} for ${kit.board.pedals.length} pedals`);
   return reportText('sheet', { kit, answer, occasion });
 }
 
@@ -133,13 +167,31 @@ describe.skipIf(noBrowser !== null)('sheets of paper', () => {
     [11, 2],
     [28, 2],
   ] as const;
-  const cases = sidesFor.flatMap(([count, sides]) => Object.keys(names).map((kind) => ({ count, sides, kind })));
+  const usual = sidesFor.map(([count, sides]) => ({
+    count,
+    sides,
+    what: `${count} pedals`,
+    kitOf: (nameOf: (at: number) => string): Kit | Promise<Kit> => kitOf(count, nameOf),
+  }));
+  const onSupplies = [
+    { what: 'ten pedals on five supplies with 29 outputs', outputs: [6, 6, 6, 6, 5] },
+    { what: 'ten pedals on five supplies with 29 outputs and chains', outputs: [1, 9, 1, 9, 9] },
+  ].map(({ what, outputs }) => ({
+    count: 10,
+    sides: 1,
+    what,
+    kitOf: (nameOf: (at: number) => string) => onFive(outputs, nameOf),
+  }));
+  // Long names leave no room on one side for all that is to be said of chains as well.
+  const cases = [...usual, ...onSupplies]
+    .flatMap((one) => Object.keys(names).map((kind) => ({ ...one, kind })))
+    .map((one) => (one.what.endsWith('chains') && one.kind !== 'plain' ? { ...one, sides: 2 } : one));
 
   test.each(cases)(
-    'of $count pedals with $kind names: $sides sides that can be read',
-    async ({ count, sides, kind }) => {
-      const path = join(folder, `${count}-${kind}.sheet.html`);
-      await writeFile(path, await sheetOf(count, names[kind] ?? plain));
+    'of $what with $kind names: $sides sides that can be read',
+    async ({ count, sides, what, kind, kitOf: kitNamed }) => {
+      const path = join(folder, `${what.replaceAll(' ', '-')}-${kind}.sheet.html`);
+      await writeFile(path, await sheetOf(await kitNamed(names[kind] ?? plain)));
       const { page, incidents, close } = await openFile(browser, path, onPaper('A4'));
       for (const format of ['A4', 'Letter'] as const) {
         await show(page, onPaper(format));
@@ -147,6 +199,7 @@ describe.skipIf(noBrowser !== null)('sheets of paper', () => {
         const { drawing, words } = await smallestPrint(page);
         expect(drawing, format).toBeGreaterThanOrEqual(7);
         expect(words, format).toBeGreaterThanOrEqual(7);
+        expect(await lonelyBoxes(page), format).toEqual([]);
         const look = await lookAt(page);
         expect([look.tooWide, look.drawing.flaws], format).toEqual([[], []]);
         expect(look.drawing.texts, format).toBeGreaterThan(2 * count);

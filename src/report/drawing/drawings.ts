@@ -27,7 +27,13 @@ export function sizedDrawing(plan: PlanHandout, size: DrawingSize, id: string): 
 export type Sized = { readonly markup: Markup; readonly width: number; readonly height: number };
 
 /** How many pedals fit on a sheet of paper, and how many on a small screen before one has to scroll far along a lead. */
-const mostPedals: Readonly<Record<DrawingSize, number>> = { wide: 18, narrow: 12, sheet: Infinity, small: Infinity };
+const mostPedals: Readonly<Record<DrawingSize, number>> = {
+  wide: 18,
+  narrow: 12,
+  sheet: Infinity,
+  dense: Infinity,
+  small: Infinity,
+};
 
 /** The board in as many drawings as it takes for each to stay legible: one for most boards. */
 export function boardDrawings(plan: PlanHandout, size: DrawingSize, id: string): readonly Markup[] {

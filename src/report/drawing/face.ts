@@ -8,8 +8,7 @@ import { fitText } from './wrap-text.js';
 export type Piece =
   | { readonly kind: 'text'; readonly text: string; readonly strong?: boolean; readonly soft?: boolean }
   | { readonly kind: 'mark'; readonly hazard: Hazard }
-  | { readonly kind: 'sign'; readonly sign: Sign }
-  | { readonly kind: 'bar'; readonly percent: number };
+  | { readonly kind: 'sign'; readonly sign: Sign };
 
 /** What stands in an area, from top to bottom. */
 export type Block =
@@ -35,13 +34,11 @@ const leading = 1.25;
 /** How far a base line is below the top of its line, for each unit of size. */
 const ascent = 0.95;
 const barHeight = 4;
-/** Of a bar in a line with other things. */
-const barWidth = 36;
 const barSpace = 3;
 const partingSpace = 4;
 const paragraphGap = 3;
 /** Between pieces of a line, for each unit of size. */
-const pieceGap = 0.7;
+const pieceGap = 0.5;
 const signHeight = 1.15;
 /** A text in a line that is too long for it. */
 const mostLines = 3;
@@ -209,8 +206,6 @@ function pieceWidth(piece: Piece, { plain, mark }: TextSizes): number {
       return markSide(mark) + markGap(mark) + textWidth(hazardWords[piece.hazard], { size: mark, strong: true });
     case 'sign':
       return signWidth(piece.sign, plain);
-    case 'bar':
-      return barWidth;
   }
 }
 
@@ -239,11 +234,6 @@ function addPiece(growing: Growing, piece: Piece, place: PiecePlace, sizes: Text
       const height = signHeight * plain;
       const top = y - plain * 0.36 - height / 2;
       growing.signs.push({ sign: piece.sign, x, y: top, width: signWidth(piece.sign, plain), height });
-      break;
-    }
-    case 'bar': {
-      const top = y - plain * 0.36 - barHeight / 2;
-      growing.bars.push({ percent: piece.percent, x, y: top, width: barWidth, height: barHeight });
       break;
     }
   }

@@ -2,8 +2,11 @@ import { outputsOfStrip, type DrawnBoard } from './drawn-board.js';
 import { tagSize } from './tag.js';
 import type { TextSizes } from './text-size.js';
 
-/** For what room a board is drawn: a desk, a phone, a sheet of paper with words around, or a third of a sheet beside others. */
-export type DrawingSize = 'wide' | 'narrow' | 'sheet' | 'small';
+/**
+ * For what room a board is drawn: a desk, a phone, a sheet of paper with words around, one with so many that the drawing has to be
+ * as low as can be, or a third of a sheet beside others.
+ */
+export type DrawingSize = 'wide' | 'narrow' | 'sheet' | 'dense' | 'small';
 
 /** What is left free around things, above and below them. */
 export type Space = {
@@ -51,6 +54,21 @@ type Room = Omit<Measures, 'strip' | 'pedal' | 'tag'> & {
   readonly leastLane: number;
 };
 
+const flat: Omit<Room, 'sizes'> = {
+  width: 760,
+  most: { strip: 346, pedal: 358 },
+  cap: null,
+  leastLane: 5,
+  space: {
+    inside: { strip: 3, output: 1.5, pedal: 2 },
+    between: { strips: 6, runs: 2, outputs: 2, pedals: 2.5 },
+  },
+  lane: 12,
+  isTight: false,
+  isTerse: false,
+  isFlat: true,
+};
+
 const rooms: Readonly<Record<DrawingSize, Room>> = {
   // About what a sheet of paper takes, between its margins, at the size of small print.
   wide: {
@@ -65,22 +83,10 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     isTerse: false,
     isFlat: false,
   },
-  // The same paper, of which words take the most: as little high as the least size that can be read allows.
-  sheet: {
-    width: 760,
-    most: { strip: 326, pedal: 378 },
-    cap: null,
-    leastLane: 5,
-    sizes: { name: 10, plain: 10, mark: 10.5 },
-    space: {
-      inside: { strip: 3, output: 1.5, pedal: 2 },
-      between: { strips: 6, runs: 2, outputs: 2, pedals: 2.5 },
-    },
-    lane: 12,
-    isTight: false,
-    isTerse: false,
-    isFlat: true,
-  },
+  // The same paper, of which words take the most: eight points.
+  sheet: { ...flat, sizes: { name: 11.3, plain: 11.3, mark: 11.3 } },
+  // As little high as the least size that can be read allows: seven points.
+  dense: { ...flat, sizes: { name: 10, plain: 10, mark: 10.5 } },
   // A small phone, without its margins.
   narrow: {
     width: 324,

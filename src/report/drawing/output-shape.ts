@@ -4,7 +4,8 @@ import { faceOf, joined, moved, movedFace, type Block, type Piece } from './face
 import type { Measures } from './measures.js';
 import { capShape, partBlocks, partLine } from './part-shape.js';
 import { voltsAndPower } from './pedal-shape.js';
-import type { OutputShape } from './scene.js';
+import type { Area, Face, OutputShape } from './scene.js';
+import { textWidth } from './text-size.js';
 
 /** Left of the outputs: where a rail ties those on one ground together. */
 export const railRoom = 9;
@@ -13,14 +14,19 @@ const outputSides = 4;
 const numberRoom = 20;
 /** For the socket of an output. */
 const socketRoom = 8;
+/** To either side of that of one in a row. */
+const ringRoom = 6.5;
+/** Of a bar along the lower edge of an output. */
+const edgeHeight = 1.8;
 /** So many outputs of which nothing else is to be told stand beside one another. */
-const mostInRow = 5;
+const mostInRow = 7;
 
 /** The outputs at the origin, a row each; where there is little height, free ones that give the same share a row. */
 export const outputRows = (outputs: readonly DrawnOutput[], measures: Measures): readonly (readonly OutputShape[])[] =>
   (measures.isFlat ? alikeTogether(outputs) : outputs.map((output) => [output])).map((row) => {
     const [only] = row;
-    return row.length === 1 && only !== undefined ? [outputShape(only, measures)] : freeRow(row, measures);
+    const isAlone = only !== undefined && !(measures.isFlat && only.state === 'free');
+    return isAlone ? [outputShape(only, measures)] : freeRow(row, measures);
   });
 
 function alikeTogether(outputs: readonly DrawnOutput[]): readonly (readonly DrawnOutput[])[] {
@@ -37,15 +43,17 @@ function alikeTogether(outputs: readonly DrawnOutput[]): readonly (readonly Draw
 const areAlike = (one: DrawnOutput, other: DrawnOutput): boolean =>
   one.state === 'free' && other.state === 'free' && one.gives === other.gives && one.power === other.power;
 
-/** Each with its number and its socket, the last one with what all of them give. */
+/** Each with its number and its socket close to it, the last one with what all of them give. */
 function freeRow(row: readonly DrawnOutput[], measures: Measures): readonly OutputShape[] {
   const { strip, sizes, space } = measures;
-  const cell = outputSides + numberRoom + 2 * socketRoom;
+  const setting = { size: sizes.plain, strong: true };
+  const digits = Math.max(...row.map(({ id }) => textWidth(String(id.output), setting)));
+  const cell = outputSides + digits + 2 * ringRoom;
   return row.map((output, at): OutputShape => {
     const x = railRoom + at * cell;
     const isLast = at === row.length - 1;
     const width = isLast ? strip - x : cell;
-    const number = faceOf([{ kind: 'flow', pieces: [numberPiece(output)] }], numberRoom, sizes);
+    const number = faceOf([{ kind: 'flow', pieces: [numberPiece(output)] }], digits, sizes);
     const told = isLast ? faceOf([headBlock(output, measures)], width - cell - outputSides, sizes) : null;
     const height = Math.max(number.height, told?.height ?? 0) + 2 * space.inside.output;
     const top = space.inside.output;
@@ -60,14 +68,14 @@ function freeRow(row: readonly DrawnOutput[], measures: Measures): readonly Outp
         movedFace(number.face, x + outputSides, top),
         ...(told === null ? [] : [movedFace(told.face, x + cell, top)]),
       ]),
-      socket: { x: x + outputSides + numberRoom, y: top + number.height / 2 },
+      socket: { x: x + outputSides + digits + ringRoom, y: top + number.height / 2 },
       cap: null,
     };
   });
 }
 
 function outputShape(output: DrawnOutput, measures: Measures): OutputShape {
-  const { strip, cap: capWidth, sizes, space } = measures;
+  const { strip, cap: capWidth, sizes, space, isFlat } = measures;
   const width = strip - railRoom;
   const inside = width - outputSides - socketRoom;
   const number = faceOf([{ kind: 'flow', pieces: [numberPiece(output)] }], numberRoom, sizes);
@@ -89,12 +97,19 @@ function outputShape(output: DrawnOutput, measures: Measures): OutputShape {
       movedFace(number.face, left, top),
       movedFace(head.face, left + numberRoom, top),
       movedFace(rest.face, left, top + head.height),
+      ...(isFlat && output.load !== null ? [edgeBar(output.load, { x: railRoom, width, height })] : []),
     ]),
     socket: { x: strip, y: height / 2 },
     cap:
       cap === null ? null : { ...cap, x: strip, height, face: movedFace(cap.face, strip, (height - cap.height) / 2) },
   };
 }
+
+/** How full it is along its lower edge, where that takes no height. */
+const edgeBar = ({ percent }: DrawnLoad, { x, width, height }: Pick<Area, 'x' | 'width' | 'height'>): Face => ({
+  ...joined([]),
+  bars: [{ x, y: height - edgeHeight, width, height: edgeHeight, percent }],
+});
 
 const numberPiece = ({ id, state }: DrawnOutput): Piece => ({
   kind: 'text',
@@ -106,7 +121,7 @@ const numberPiece = ({ id, state }: DrawnOutput): Piece => ({
 function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat }: Measures): Block {
   const { state, gives, power, load, hazards, notes } = output;
   if (state === 'free')
-    return { kind: 'flow', pieces: isTerse ? [softly('free')] : [softly('free'), softly(gives), ...marksOf(hazards)] };
+    return { kind: 'flow', pieces: [softly('free'), ...(isTerse ? [] : [...offersOf(gives), ...marksOf(hazards)])] };
   if (isFlat) {
     const told = [...marksOf(hazards), ...notes.map((text): Piece => ({ kind: 'text', text }))];
     return {
@@ -124,6 +139,9 @@ function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat }: Measures):
     rest: [],
   };
 }
+
+/** Lines end between one thing that an output could give and the next. */
+const offersOf = (gives: string): readonly Piece[] => gives.split(/(?<=,| or) /).map(softly);
 
 function restBlocks(
   { load, hazards, notes, chain, state }: DrawnOutput,
@@ -148,7 +166,6 @@ export const softly = (text: string): Piece => ({ kind: 'text', text, soft: true
 
 export const loadPieces = ({ text, percent }: DrawnLoad): readonly Piece[] => [
   { kind: 'text', text },
-  { kind: 'bar', percent },
   { kind: 'text', text: `${percent} %` },
 ];
 

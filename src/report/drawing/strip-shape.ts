@@ -12,8 +12,8 @@ export function stripShape(strip: DrawnStrip, measures: Measures): StripShape {
   const { strip: width, space, sizes } = measures;
   const head = faceOf(headBlocks(strip, measures), width - 2 * padding, sizes);
   let bottom = space.inside.strip + head.height + 2;
-  const runs = strip.runs.map((run): RunShape => {
-    const shape = movedRun(runShape(run, hasLabels(strip), measures), bottom);
+  const runs = strip.runs.map((run, at): RunShape => {
+    const shape = movedRun(runShape(run, at > 0 || !run.isIsolated, measures), bottom);
     bottom += shape.height + space.between.runs;
     return shape;
   });
@@ -28,11 +28,9 @@ export function stripShape(strip: DrawnStrip, measures: Measures): StripShape {
   };
 }
 
-/** What kind of ground the outputs have need not be said of each stretch where all are isolated. */
-const hasLabels = ({ runs }: DrawnStrip): boolean => runs.some(({ isIsolated }) => !isIsolated);
-
 function headBlocks(strip: DrawnStrip, { isTerse, isFlat }: Measures): readonly Block[] {
-  const grounds = hasLabels(strip) ? [] : ['isolated'];
+  // Of the first stretch of outputs, which needs no line of its own for that.
+  const grounds = strip.runs[0]?.isIsolated === true ? ['isolated'] : [];
   const notes = isTerse ? [] : [...strip.notes, ...grounds].map(softly);
   if (isFlat) {
     const totals = strip.totals.flatMap((load) => loadPieces(load));

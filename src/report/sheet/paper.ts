@@ -9,8 +9,8 @@ import type { Speech } from '../words/speech.js';
 /** What lies below one another on a side. */
 export type Block =
   | { readonly kind: 'whole'; readonly body: Markup }
-  /** Two columns. */
-  | { readonly kind: 'pair'; readonly left: Markup; readonly right: Markup }
+  /** In two columns, one flowing into the other where there is the width for both. */
+  | { readonly kind: 'columns'; readonly body: Markup }
   /** Takes the room that all the others leave, and so much at least, in millimetres. */
   | { readonly kind: 'picture'; readonly body: Markup; readonly least: number };
 
@@ -19,12 +19,10 @@ export type Side = readonly Block[];
 
 export const whole = (...sections: readonly (Section | null)[]): Block => ({ kind: 'whole', body: shown(sections) });
 
-/** One of which one column has nothing to say takes the whole width. */
-export function pair(left: readonly (Section | null)[], right: readonly (Section | null)[]): Block {
-  const isEmpty = (sections: readonly (Section | null)[]): boolean => sections.every((section) => section === null);
-  if (isEmpty(left) || isEmpty(right)) return whole(...left, ...right);
-  return { kind: 'pair', left: shown(left), right: shown(right) };
-}
+export const columns = (...sections: readonly (Section | null)[]): Block => ({
+  kind: 'columns',
+  body: shown(sections),
+});
 
 export const picture = (section: Section | null, least: number): Block => ({
   kind: 'picture',
@@ -36,15 +34,7 @@ const shown = (sections: readonly (Section | null)[]): Markup =>
   markup`${sections.map((section) => (section === null ? null : sectionMarkup(section)))}`;
 
 export const sideMarkup = (side: Side): Markup => markup`<div class="side">
-${side.map((block) =>
-  block.kind === 'pair'
-    ? markup`<div class="pair">
-<div>${block.left}</div>
-<div>${block.right}</div>
-</div>
-`
-    : block.body,
-)}</div>
+${side.map(({ kind, body }) => (kind === 'columns' && body.markup !== '' ? markup`<div class="columns">\n${body}</div>\n` : body))}</div>
 `;
 
 /** What it is and comes to, who hands it out and when. */

@@ -73,8 +73,8 @@ export function buyPart({ shopping, owned, wiring, speech: { board } }: PlanHand
 }
 
 /** The board twice, of which a small screen shows the narrow one, in several pictures where they are many. */
-export function wiringPicture(handout: PlanHandout): Block {
-  const flat = sizedDrawing(handout, 'sheet', 'sheet');
+export function wiringPicture(handout: PlanHandout, size: 'sheet' | 'dense'): Block {
+  const flat = sizedDrawing(handout, size, 'sheet');
   const drawings = [flat.markup, ...boardDrawings(handout, 'narrow', 'narrow')];
   const body = handout.hookup.length === 0 ? null : markup`${drawings.map((one) => markup`${one}\n`)}`;
   return picture(part('wiring', 'Wiring', body), (leastWidth * flat.height) / flat.width);

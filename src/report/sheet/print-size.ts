@@ -26,6 +26,7 @@ const sizes = [
 
 /** Between the margins, in millimetres: as wide as A4, as high as Letter. */
 export const leastWidth = 190;
+const columnWidth = 92;
 export const leastHeight = 261;
 export const millimetres = 25.4 / 72;
 /** From one line to the next, and between what begins lines, for each unit of size. */
@@ -43,14 +44,33 @@ function heightOf(side: Side, points: number): number {
     switch (block.kind) {
       case 'whole':
         return high(block.body, leastWidth);
-      case 'pair':
-        return Math.max(high(block.left, leastWidth / 2), high(block.right, leastWidth / 2));
+      case 'columns':
+        return columnsHeight(block.body, columnWidth / size) * size;
       case 'picture':
         return block.least;
     }
   });
   return heights.reduce((sum, height) => sum + height, 0);
 }
+
+/** Where two columns part so that the higher one is as low as can be, in units of the size. */
+function columnsHeight({ markup }: Markup, width: number): number {
+  const pieces = markup
+    .split(/(?=<section)/)
+    .flatMap((section) => (section.startsWith('<section id="buy"') ? [section] : section.split(unbrokenStart)));
+  const lines = pieces.map((piece) => linesIn({ markup: piece }, width));
+  const whole = sumOf(lines);
+  const highest = lines.map((_, at) => {
+    const left = sumOf(lines.slice(0, at + 1));
+    return Math.max(left, whole - left);
+  });
+  return Math.min(whole, ...highest);
+}
+
+const sumOf = (figures: readonly number[]): number => figures.reduce((sum, figure) => sum + figure, 0);
+
+/** A heading stays with what it is of, and a table in one piece. */
+const unbrokenStart = /(?<!<\/h[23]>\s*(?:<ul[^>]*>\s*)?)(?=<(?:h[23]|p|li|table)\b)/;
 
 /** About how high blocks are in the usual print, in millimetres. */
 export const heightOfBlocks = (side: Side): number => heightOf(side, sizes[0].points);

@@ -3,7 +3,7 @@ import { paragraph } from '../page/elements.js';
 import { markup } from '../page/markup.js';
 import { passageSection } from '../page/passages.js';
 import type { Handout, NoPlanHandout, Occasion, PlanHandout } from '../words/handout.js';
-import { footBlock, notesBlock, pair, sheetHead, sideMarkup, whole, type Side } from './paper.js';
+import { columns, footBlock, notesBlock, sheetHead, sideMarkup, whole, type Side } from './paper.js';
 import { buyPart, cautionPart, leftOutPart, meterPart, mindPart, movesPart, readPart, wiringPicture } from './parts.js';
 import { printed } from './print-size.js';
 import { sheetStyle } from './style.js';
@@ -37,24 +37,27 @@ function planLayouts(handout: PlanHandout, occasion: Occasion): readonly (readon
   const { cost, counts, standing } = handout.headline;
   const head = sheetHead(handout, occasion, markup`<p><b>${cost}</b> ${counts} ${standing}</p>\n`);
   const [leftOut, moves, buy] = [leftOutPart(handout), movesPart(handout), buyPart(handout)];
-  const [mind, read, drawn] = [mindPart(handout), readPart(handout), wiringPicture(handout)];
+  const [mind, read] = [mindPart(handout), readPart(handout)];
+  const [drawn, low] = [wiringPicture(handout, 'sheet'), wiringPicture(handout, 'dense')];
   const plugged = whole(meterPart(handout), cautionPart(handout));
-  const oneSide = [head, pair([leftOut, moves, buy, mind], [read]), drawn, plugged, notesBlock, footBlock];
+  const oneSide = [drawn, low].map((picture) => [
+    [head, columns(leftOut, moves, buy, mind, read), picture, plugged, notesBlock, footBlock],
+  ]);
   const twoSides = [
     [
-      [head, pair([leftOut, moves, buy], [mind]), drawn, notesBlock],
-      [whole(read), plugged, footBlock],
+      [head, columns(leftOut, moves, buy, mind), drawn, notesBlock],
+      [columns(read), plugged, footBlock],
     ],
     [
-      [head, pair([leftOut, moves], [buy]), drawn],
-      [pair([read], [mind]), plugged, notesBlock, footBlock],
+      [head, columns(leftOut, moves, buy), drawn],
+      [columns(read, mind), plugged, notesBlock, footBlock],
     ],
     [
-      [head, pair([leftOut], [moves]), drawn],
-      [pair([read], [buy, mind]), plugged, notesBlock, footBlock],
+      [head, columns(leftOut, moves), drawn],
+      [columns(read, buy, mind), plugged, notesBlock, footBlock],
     ],
   ];
-  return handout.speech.board.pedals.length <= mostOnOneSide ? [[oneSide], ...twoSides] : twoSides;
+  return handout.speech.board.pedals.length <= mostOnOneSide ? [...oneSide, ...twoSides] : twoSides;
 }
 
 function noPlanSide(handout: NoPlanHandout, occasion: Occasion): Side {

@@ -24,18 +24,24 @@ thead th{overflow-wrap:normal;border-bottom:1px solid var(--ink);font-size:.875e
 tfoot th,tfoot td{border-bottom:0;font-weight:700}
 .figures{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
 .looks{list-style:none;padding:0}
-.tick{display:inline;font-weight:700}
+.tick{display:inline;font-weight:700;white-space:nowrap}
+.tick>span{white-space:normal}
 .tick input{width:1em;height:1em;margin:0 .125em 0 0;font:inherit;vertical-align:-.125em;accent-color:var(--ink)}
 .where{color:var(--soft);font-size:.875em}
 #buy caption,.choices caption{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .ruled{height:1.75em;border-bottom:1px solid var(--soft)}
 svg{display:block;max-width:100%;height:auto}
 svg.narrow{display:none}
-.pair{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,18em),1fr));gap:0 1.5em}
+.columns{columns:18em 2;column-gap:1.5em;margin-top:1em;border-top:1.5px solid var(--ink);padding-top:.375em}
+.columns section{border-top:0;padding-top:0}
+.columns section:first-child{margin-top:0}
+.columns :is(h2,h3){break-after:avoid}
+.columns :is(p,li,#buy){break-inside:avoid}
+#buy:only-child{column-span:all}
 footer{margin-top:1em;padding-top:.375em}
 @media screen and (max-width:48rem){
 header h1,header .from{grid-column:1/-1;text-align:left}
-svg.sheet{display:none}
+svg.sheet,svg.dense{display:none}
 svg.narrow{display:block}
 .cards,.cards tbody,.cards tr,.cards th,.cards td{display:block}
 .cards caption{display:block}
@@ -68,18 +74,14 @@ h3,caption,thead th,.where,.note,footer{font-size:max(.875em,7.05pt)}
 .side>.choices.flat{flex:none;min-height:0;grid-auto-rows:auto}
 .flat svg{flex:none;height:auto}
 #chart svg{max-height:60mm;margin:0 auto}
-#wiring .sheet{flex:0 1 auto;min-height:0;width:100%;height:auto}
+#wiring :is(.sheet,.dense){flex:0 1 auto;min-height:0;width:100%;height:auto}
 section{margin-top:3pt;padding-top:2pt;border-top-width:.75pt}
 h2{margin-bottom:1pt}
 h3{margin:2pt 0 0}
 p{margin-bottom:1pt}
 ul{margin-bottom:0}
-.pair{grid-template-columns:1fr 1fr}
-.pair section{border-top:0;margin-top:2pt}
-.pair{border-top:.75pt solid var(--ink);margin-top:3pt}
+.columns{columns:2;border-top-width:.75pt;margin-top:3pt;padding-top:2pt}
 th,td{padding-top:.75pt;padding-bottom:.75pt}
-.side>#read .looks{columns:2;column-gap:1.5em}
-.side>#read .looks>*{break-inside:avoid}
 .checks td:nth-child(1),.checks td:nth-child(4),.checks td:nth-child(6){white-space:nowrap}
 .ruled{height:6mm}
 #notes{display:flex;gap:1em}
@@ -89,4 +91,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: '3fDOGPZBqzF17yEkVl3Lz9rxPD7YA47IRCxD3fVahds=' };
+export const sheetStyle: StyleSheet = { text, digest: 'vWyGXu0Do8YxTUz8M/OoPTrJUyOYa69Ga0HypJnxPno=' };

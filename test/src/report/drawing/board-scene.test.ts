@@ -5,6 +5,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
 import { boardScene } from '../../../../src/report/drawing/board-scene.js';
 import { drawnBoard } from '../../../../src/report/drawing/contents.js';
+import { outputsOfStrip } from '../../../../src/report/drawing/drawn-board.js';
 import type { DrawingSize } from '../../../../src/report/drawing/measures.js';
 import {
   outputShapes,
@@ -22,7 +23,7 @@ import { boardOf, pedalOf, tideway } from '../samples.js';
 import { anyPlan } from './any-plan.js';
 import { crossingsOf, flawsOf } from './geometry.js';
 
-const sizes: readonly DrawingSize[] = ['wide', 'narrow', 'sheet', 'small'];
+const sizes: readonly DrawingSize[] = ['wide', 'narrow', 'sheet', 'dense', 'small'];
 const sceneOf = (plan: PlanHandout, size: DrawingSize): Scene => boardScene(drawnBoard(plan), size);
 
 const marksIn = ({ marks }: Face): readonly Hazard[] => marks.map(({ hazard }) => hazard);
@@ -161,13 +162,31 @@ describe('the drawing for a sheet', () => {
     return [...words, ...leads.flatMap(({ tags }) => tags.map(({ text }) => text))];
   };
 
-  it('has no text of less than ten units', () => {
+  it.each([
+    ['sheet', 10.8],
+    ['dense', 10],
+  ] as const)('has no text of less than so many units, %s: %d', (size, least) => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
-        for (const { text, size } of textsIn(sceneOf(plan, 'sheet'))) expect(size, text).toBeGreaterThanOrEqual(10);
+        for (const line of textsIn(sceneOf(plan, size))) expect(line.size, line.text).toBeGreaterThanOrEqual(least);
       }),
       trying(20),
     );
+  });
+
+  it('is lower where it is dense, though every output has its load along its lower edge in both', () => {
+    const plan = planOf();
+    const loads = drawnBoard(plan)
+      .strips.flatMap(outputsOfStrip)
+      .flatMap(({ load }) => load?.percent ?? []);
+    expect(loads.length).toBeGreaterThan(5);
+    for (const size of ['sheet', 'dense'] as const) {
+      const outputs = sceneOf(plan, size).strips.flatMap(outputShapes);
+      const bars = outputs.flatMap(({ y, height, face }) => face.bars.map((bar) => ({ ...bar, below: y + height })));
+      expect(bars.map(({ percent }) => percent).sort()).toEqual([...loads].sort());
+      for (const bar of bars) expect(bar.y + bar.height).toBeCloseTo(bar.below);
+    }
+    expect(sceneOf(plan, 'dense').height).toBeLessThan(sceneOf(plan, 'sheet').height);
   });
 
   it('has at most 313 units of height for ten pedals on two boxes, with a line each', async () => {
@@ -186,7 +205,7 @@ describe('the drawing for a sheet', () => {
     const heights = [...new Set(free.map(({ y }) => y))];
     const rows = heights.map((height) => free.filter(({ y }) => y === height));
     expect(rows.map((row) => row.map(({ id }) => id.output))).toEqual([
-      ...[[5, 6, 7, 8, 9], [10]],
+      [5, 6, 7, 8, 9, 10],
       ...[[1, 2, 3, 4], [5], [7, 8, 9, 10]],
     ]);
     for (const row of rows) {

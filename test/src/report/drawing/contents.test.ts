@@ -29,7 +29,7 @@ describe('a pedal on batteries', () => {
     ]);
   });
 
-  it.each(['wide', 'narrow', 'small', 'sheet'] as const)(
+  it.each(['wide', 'narrow', 'small', 'sheet', 'dense'] as const)(
     'is drawn %s without a flaw, with the sign of a battery',
     (size) => {
       for (const sources of [{}, { mains: true }, everySource]) {

@@ -10,7 +10,7 @@ const textsOf = (drawing: { readonly markup: string }): readonly string[] =>
     .map(({ text }) => text);
 
 describe('a drawing of the board', () => {
-  it.each(['wide', 'narrow', 'sheet', 'small'] as const)(
+  it.each(['wide', 'narrow', 'sheet', 'dense', 'small'] as const)(
     'has every pedal and every output in it, %s, each with its identity',
     (size) => {
       const plan = planOf();
