@@ -1,7 +1,9 @@
 import type { CoverRow, FixedColumn } from '../../solver/cover/program.js';
+import type { UnitRef } from '../domain/inlet.js';
 import { mostUnits } from '../loadout/bench.js';
 import { classesOfSort, inletSorts } from '../loadout/inlet-classes.js';
 import { hasOnePrice, type LeadKind } from '../loadout/lead-kinds.js';
+import { unitsHeld } from '../loadout/today.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import type { Features } from './loadout-features.js';
 import type { UnitGroup } from './loadout-groups.js';
@@ -13,6 +15,7 @@ export type RowMeaning =
   | { readonly kind: 'leads'; readonly lead: number }
   | { readonly kind: 'inlets'; readonly sort: string }
   | { readonly kind: 'units'; readonly group: number }
+  | { readonly kind: 'held'; readonly unit: UnitRef }
   | { readonly kind: 'pieces'; readonly lead: number; readonly source: number }
   | { readonly kind: 'left out'; readonly pedal: number }
   | { readonly kind: 'bricks' }
@@ -52,6 +55,7 @@ export function rowsOf(
       return { row: { name: 'earlier', feature, sense: 'at most', bound: value }, meaning: { kind: 'earlier', step } };
     }),
     ...unitRows(features, groups),
+    ...heldRows(question, features, groups),
   ];
   return {
     rows: all.map(({ row }) => ({ groups: null, ...row })),
@@ -121,6 +125,15 @@ const unitRows = (features: Features, groups: readonly UnitGroup[]): readonly Me
   groups.flatMap(({ most, scarce }, group): Meant[] => {
     const row = { name: 'units', feature: features.unit, sense: 'at most' as const, bound: most, groups: [group] };
     return scarce ? [{ row, meaning: { kind: 'units', group } }] : [];
+  });
+
+/** A unit whose inlet must stay where it is is in use; a row without a group is kept by none. */
+const heldRows = ({ today }: Question, features: Features, groups: readonly UnitGroup[]): readonly Meant[] =>
+  unitsHeld(today).map((unit): Meant => {
+    const isIt = ({ uses }: UnitGroup): boolean => uses.supply.id === unit.supply && uses.unit === unit.unit;
+    const of = [...groups.keys()].filter((at) => groups.slice(at, at + 1).some(isIt));
+    const row = { name: 'held', feature: features.unit, sense: 'at least' as const, bound: 1, groups: of };
+    return { row, meaning: { kind: 'held', unit } };
   });
 
 /** All that the columns of a program are made with. */

@@ -30,7 +30,7 @@ export function namedFeeds(units: readonly LoadedUnit[], question: Question): re
   const tailOf = tailMaker(question.bench.kinds, pick);
   const numberOf = unitNumbers(seats);
   const numbered = seats.map((unit) => ({ ...unit, number: numberOf(unit) }));
-  const nameInlet = inletNamer(numbered, question.board);
+  const nameInlet = inletNamer(numbered, question.board, question.today);
   const feeds = numbered.flatMap((unit) =>
     unitFeeds(withInlets(unit, nameInlet), unit.number, { pick, tailOf }, question),
   );
@@ -39,7 +39,7 @@ export function namedFeeds(units: readonly LoadedUnit[], question: Question): re
   return feeds.sort((a, b) => rankOf(a) - rankOf(b));
 }
 
-/** A pedal with its place on the board, or an inlet of a sort. */
+/** A pedal with its place on the board, or an inlet of a sort; none of a sort is an inlet that has its name already. */
 type Seated = { readonly pedal: Pedal; readonly rank: number; readonly inlet: InletSort | null };
 type SeatedHung = { readonly hung: Hung; readonly pedals: readonly Seated[]; readonly rank: number };
 type SeatedUnit = {
@@ -72,7 +72,8 @@ function seatPedals(units: readonly LoadedUnit[], { board, bench }: Question): r
   const seat = (index: number): Seated => {
     const pedal = waiting[index]?.shift();
     if (pedal === undefined) throw new RangeError(`more pedals of class ${index} are fed than there are`);
-    return { pedal, rank: ranks.get(pedal) ?? ranks.size, inlet: bench.classes[index]?.inlet ?? null };
+    const { inlet = null, pinned = false } = bench.classes[index] ?? {};
+    return { pedal, rank: ranks.get(pedal) ?? ranks.size, inlet: pinned ? null : inlet };
   };
   return units
     .filter(({ hung }) => hung.length > 0)

@@ -1,10 +1,10 @@
 import type { Board, WiredInlet } from '../domain/board.js';
-import { inletPedal, isFed, type FedSupply } from '../domain/inlet.js';
+import { inletId, inletPedal, isFed, type FedSupply } from '../domain/inlet.js';
 import type { Pedal } from '../domain/pedal.js';
 import { millivolts, type PedalId, type SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import { inletSortOf, type InletSort } from '../loadout/inlet-sort.js';
-import type { Berth } from '../loadout/today.js';
+import type { Berth, Today } from '../loadout/today.js';
 
 /** A unit in use, with its number. */
 export type NumberedUnit = { readonly supply: Supply; readonly number: number };
@@ -13,11 +13,17 @@ export type NumberedUnit = { readonly supply: Supply; readonly number: number };
 export type InletNamer = (sort: InletSort, on: NumberedUnit) => Pedal;
 
 /**
- * Gives the inlets of a sort their names: first that of a unit which hangs on the same unit today, else that of the next one
- * which no unit in use waits for.
+ * Gives the inlets of a sort their names, but those that must stay where they are: first that of a unit which hangs on the same
+ * unit today, else that of the next one which no unit in use waits for.
  */
-export function inletNamer(units: readonly NumberedUnit[], { inlets }: Pick<Board, 'inlets'>): InletNamer {
-  const waiting = units.flatMap(({ supply, number }): Waiting[] => (isFed(supply) ? [{ supply, number }] : []));
+export function inletNamer(
+  units: readonly NumberedUnit[],
+  { inlets }: Pick<Board, 'inlets'>,
+  { pinned }: Pick<Today, 'pinned'>,
+): InletNamer {
+  const waiting = units.flatMap(({ supply, number }): Waiting[] =>
+    isFed(supply) && !pinned.has(inletId({ supply: supply.id, unit: number })) ? [{ supply, number }] : [],
+  );
   const homeOf = ({ supply, number }: Waiting): WiredInlet | undefined =>
     inlets.find(({ inletOf }) => inletOf.supply === supply.id && inletOf.unit === number);
   return (sort, on) => {

@@ -31,11 +31,14 @@ export type Question = {
   readonly beating?: ReadonlyMap<Criterion, number>;
 };
 
-/** How many pedals of a class a plan may leave without power; of inlets, as many as need not be fed whatever units are in use. */
+/**
+ * How many pedals of a class a plan may leave without power; of inlets, as many as need not be fed whatever units are in use,
+ * which is none that must stay where it is.
+ */
 export function mostLeftOut({ bench, partial, required }: Question, pedal: number): number {
   const { members = [], berth = null, pinned = false, inlet = null } = bench.classes[pedal] ?? {};
-  if (inlet !== null) return members.length - (required.get(pedal) ?? 0);
-  return !partial || (pinned && berth !== null) ? 0 : members.length - (required.get(pedal) ?? 0);
+  if ((inlet === null && !partial) || (pinned && berth !== null)) return 0;
+  return members.length - (required.get(pedal) ?? 0);
 }
 
 type QuestionTerms = Pick<Question, 'tiers' | 'partial'> &

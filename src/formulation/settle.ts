@@ -1,3 +1,4 @@
+import type { UnitRef } from '../domain/inlet.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
 import type { Completed } from '../../solver/cover/program.js';
 import { admits } from '../loadout/ground-mode.js';
@@ -6,6 +7,7 @@ import { classesOfSort, inletSorts } from '../loadout/inlet-classes.js';
 import { inletSortOf, type InletSort } from '../loadout/inlet-sort.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
+import { unitsHeld } from '../loadout/today.js';
 import { scalarValue, type ScalarObjective, type Measures, type SettledStep } from './scalar-objective.js';
 import { loadoutMeasures, pedalsOn } from './loadout-measures.js';
 
@@ -65,11 +67,12 @@ const fedOf = (pedal: number, loadouts: readonly Loadout[]): number =>
 
 /** By how many inlets of a class more are fed than there are, or than units of its sort are in use. */
 function surplusInlets(pedal: number, loadouts: readonly Loadout[], { bench, required }: Question): number {
-  const { inlet = null, members = [] } = bench.classes[pedal] ?? {};
+  const { inlet = null, members = [], pinned = false } = bench.classes[pedal] ?? {};
   if (inlet === null) return 0;
   const fed = fedOf(pedal, loadouts);
   const spare = unneededInlets(inlet, loadouts, bench);
-  return Math.max(fed - members.length, Math.min(spare, fed - (required.get(pedal) ?? 0)));
+  const needed = pinned ? members.length : (required.get(pedal) ?? 0);
+  return Math.max(fed - members.length, Math.min(spare, fed - needed));
 }
 
 /** By how many inlets of a sort more are fed than units with such an inlet are in use; below 0 where inlets are missing. */
@@ -86,11 +89,12 @@ function withoutOne(
   supplies: readonly SupplyUses[],
   objective: ScalarObjective,
 ): readonly Loadout[] | null {
+  const held = unitsHeld(question.today);
   let best: { readonly loadouts: readonly Loadout[]; readonly saved: number } | null = null;
   for (const [index, loadout] of loadouts.entries()) {
     for (const [at, hung] of loadout.hung.entries()) {
       const rest = hungWithout(pedal, hung, loadout, question, supplies);
-      if (rest === null) continue;
+      if (rest === null || (loadout.hung.length + rest.length === 1 && isOneOf(held, loadout))) continue;
       const after = { ...loadout, hung: loadout.hung.toSpliced(at, 1, ...rest) };
       const saved = weighed(loadout, question, objective) - weighed(after, question, objective);
       if (best === null || saved > best.saved) best = { loadouts: loadouts.with(index, after), saved };
@@ -98,6 +102,9 @@ function withoutOne(
   }
   return best?.loadouts ?? null;
 }
+
+const isOneOf = (held: readonly UnitRef[], { supply, unit }: Loadout): boolean =>
+  held.some((one) => one.supply === supply.id && one.unit === unit);
 
 const weighed = (loadout: Loadout, { bench }: Question, objective: ScalarObjective): number => {
   if (loadout.hung.length === 0) return 0;
@@ -151,6 +158,8 @@ function measuresOf(
   );
   if (unpowered.some((count, pedal) => count > mostLeftOut(question, pedal))) return null;
   if (inletSorts(bench).some((sort) => unneededInlets(sort, loadouts, bench) < 0)) return null;
+  const isInUse = (held: UnitRef): boolean => loadouts.some((loadout) => isOneOf([held], loadout));
+  if (!unitsHeld(question.today).every(isInUse)) return null;
   const units = paidUnits(loadouts, supplies);
   const leads = bench.kinds.map(({ supplyOf, index }) =>
     paidLeads(

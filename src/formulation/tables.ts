@@ -32,7 +32,7 @@ export class Tables {
   #tableOf(kit: Kit, offers: readonly Offer[], today: Today): Table {
     const { pedals, policy } = kit.board;
     const kinds = leadKinds(partOffers(kit));
-    const inlets = inletClasses(offers, pedals.length);
+    const inlets = inletClasses(offers, pedals.length, today);
     const fed = inlets.map(({ inlet, members }) => [inlet, members.length]);
     const key = JSON.stringify([rulesOf(policy), kinds, [...today.berths], [...today.exposed], [...today.pinned], fed]);
     const known = this.#known.find((table) => table.key === key && areSame(table.pedals, pedals));

@@ -4,12 +4,17 @@ import type { Bench } from './bench.js';
 import { inletSortOf, type InletSort } from './inlet-sort.js';
 import type { Offer } from './offers.js';
 import type { PedalClass } from './pedal-class.js';
+import { nothingToday, unitsHeld, type Today } from './today.js';
 
 /**
  * The inlets of all fed units that can be of use as pedals that are fed when their units are in use: each of these feeds a
- * pedal, so that there are no more of a sort than pedals.
+ * pedal, so that there are no more of a sort than pedals. One that must stay where it is is a class of its own.
  */
-export function inletClasses(offers: readonly Offer[], pedals: number): readonly PedalClass[] {
+export function inletClasses(
+  offers: readonly Offer[],
+  pedals: number,
+  today: Today = nothingToday,
+): readonly PedalClass[] {
   const sorts = new Map<InletSort, { readonly of: Offer['supply'][]; units: number }>();
   for (const { supply, owned, forSale } of offers) {
     const sort = inletSortOf(supply);
@@ -20,19 +25,21 @@ export function inletClasses(offers: readonly Offer[], pedals: number): readonly
     sorts.set(sort, known);
   }
   return [...sorts].flatMap(([inlet, { of, units }]) => {
-    const [first] = of.filter(isFed);
-    if (first === undefined) return [];
-    const members = Array.from({ length: units }, (_, at) => inletPedal(first, at + 1));
-    return members.slice(0, 1).map((like) => ({
-      like,
-      members,
-      berth: null,
-      exposedToday: false,
-      pinned: false,
-      inlet,
-    }));
+    const fed = of.filter(isFed);
+    const apart = unitsHeld(today).flatMap(({ supply: id, unit }) => {
+      const supply = fed.find((one) => one.id === id);
+      return supply === undefined ? [] : [inletPedal(supply, unit)];
+    });
+    const [first] = fed;
+    const others = first === undefined ? [] : numbers(units - apart.length).map((unit) => inletPedal(first, unit));
+    return [
+      ...apart.map((like) => ({ like, members: [like], berth: today.berths.get(like.id) ?? null, pinned: true })),
+      ...others.slice(0, 1).map((like) => ({ like, members: others, berth: null, pinned: false })),
+    ].map((each) => ({ ...each, exposedToday: false, inlet }));
   });
 }
+
+const numbers = (count: number): readonly number[] => Array.from({ length: Math.max(0, count) }, (_, at) => at + 1);
 
 /** The sorts of inlets that a bench knows, in order. */
 export const inletSorts = ({ classes }: Pick<Bench, 'classes'>): readonly InletSort[] => [

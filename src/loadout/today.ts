@@ -1,4 +1,5 @@
 import type { Board, WiredFeed } from '../domain/board.js';
+import { unitOfInlet, type UnitRef } from '../domain/inlet.js';
 import type { Millivolts, PedalId, SupplyId } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 
@@ -17,7 +18,7 @@ export type Today = {
   readonly berths: ReadonlyMap<PedalId, Berth>;
   /** The pedals that are exposed as things are. */
   readonly exposed: ReadonlySet<PedalId>;
-  /** Pedals that must stay where they are. */
+  /** Pedals that must stay where they are; inlets as well, by what stands for them, whose units are then in use. */
   readonly pinned: ReadonlySet<PedalId>;
 };
 
@@ -27,7 +28,13 @@ export const nothingToday: Today = { berths: new Map(), exposed: new Set(), pinn
 export const berthsOf = (wiring: Board['wiring']): Today['berths'] =>
   new Map(wiring.map((feed: WiredFeed) => [feed.pedal, feed]));
 
-/** The units of a supply that something is plugged into today. */
-export const unitsInUse = (supply: Supply, { berths }: Today): readonly number[] => [
-  ...new Set([...berths.values()].filter((berth) => berth.supply === supply.id).map(({ unit }) => unit)),
+/** The units whose inlets must stay where they are. */
+export const unitsHeld = ({ pinned }: Pick<Today, 'pinned'>): readonly UnitRef[] =>
+  [...pinned].flatMap((id) => unitOfInlet(id) ?? []);
+
+/** The units of a supply that something is plugged into today, or whose inlets must stay where they are. */
+export const unitsInUse = (supply: Supply, today: Today): readonly number[] => [
+  ...new Set(
+    [...today.berths.values(), ...unitsHeld(today)].filter((one) => one.supply === supply.id).map(({ unit }) => unit),
+  ),
 ];

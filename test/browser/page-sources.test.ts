@@ -75,8 +75,21 @@ describe.skipIf(noBrowser !== null)(`a board with every source${noBrowser === nu
     await proven(page);
     const inlet = page.locator('.leads > li', { hasText: ' inlet' }).first();
     await inlet.waitFor();
-    expect(await inlet.getByRole('button').count()).toBe(0);
+    expect(await inlet.textContent()).toContain('Lighter 74, output 1');
+    await inlet.getByRole('button', { name: 'Move' }).click();
+    expect(await page.locator('.places .closed').allTextContents()).toEqual([
+      expect.stringMatching(/^Nine-volt step output 1 cannot take it: /),
+    ]);
+    await page.getByRole('button', { name: /^Lighter 74 output 2 Free now/ }).click();
+    await page.locator('.leads > li', { hasText: 'Nine-volt step inlet: Lighter 74, output 2' }).waitFor();
+    await proven(page);
+    expect(await page.locator('.answer .standing').first().textContent()).toMatch(
+      /^With Nine-volt step inlet where you put it: Proven/,
+    );
     await seen(page);
+    await inlet.getByRole('button', { name: 'Pinned: let go of Nine-volt step inlet' }).click();
+    await inlet.getByRole('button', { name: 'Pinned' }).waitFor({ state: 'detached' });
+    await proven(page);
     await page.getByRole('button', { name: 'It is plugged like this already' }).click();
     await page.locator('.headline', { hasText: 'Nothing to do' }).waitFor();
     await proven(page);

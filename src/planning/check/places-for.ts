@@ -1,5 +1,6 @@
 import { withBoard } from '../../domain/changed-kit.js';
 import { countOutputs, type Kit } from '../../domain/kit.js';
+import { inletPedal, isFed, unitOfInlet } from '../../domain/inlet.js';
 import { isOwnSupplyOf } from '../../domain/own-adapter.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { everyFeed, type Place, type Wiring } from '../../domain/plan.js';
@@ -22,18 +23,22 @@ export type PlaceFor = {
 };
 
 /**
- * Every output of the supplies that a plan uses or that are owned, and whether a pedal can hang there by itself: whoever else
- * hangs there makes room. Leads may be bought. What another pedal came with, or has in it, is no place. Solves nothing.
+ * Every output of the supplies that a plan uses or that are owned, and whether a pedal can hang there by itself, or an inlet by
+ * what stands for it: whoever else hangs there makes room. Leads may be bought. What another pedal came with, or has in it, is
+ * no place. Solves nothing.
  * @throws RangeError when the board has no such pedal.
  */
 export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, pedal: PedalId): readonly PlaceFor[] {
   const units = new Map<SupplyId, number>(kit.board.owned.supplies);
   for (const { supply, unit } of everyFeed(plan)) units.set(supply, Math.max(unit, units.get(supply) ?? 0));
-  const asked = kit.board.pedals.find(({ id }) => id === pedal);
+  const inlet = inletIn(kit, pedal);
+  const pedals = inlet === null ? kit.board.pedals : [...kit.board.pedals, inlet];
+  const asked = pedals.find(({ id }) => id === pedal);
   const bare = withBoard(kit, {
     ...kit.board,
+    pedals,
     wiring: [],
-    inlets: wiredAs(kit, plan).inlets,
+    inlets: wiredAs(kit, plan).inlets.filter((wired) => wired.pedal !== pedal),
     owned: { ...kit.board.owned, supplies: units },
   });
   return [...units].flatMap(([supply, count]) => {
@@ -43,6 +48,13 @@ export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, peda
       numbers(countOutputs(described)).map((output) => placeOn(bare, { pedal, supply, unit, output })),
     );
   });
+}
+
+/** The inlet that the id stands for, as a pedal; null for that of a pedal. */
+function inletIn({ supplies }: Kit, id: PedalId): Pedal | null {
+  const of = unitOfInlet(id);
+  const supply = of === null ? undefined : supplies.get(of.supply);
+  return of === null || supply === undefined || !isFed(supply) ? null : inletPedal(supply, of.unit);
 }
 
 const belongsElsewhere = (supply: Supply, pedal: Pedal | undefined): boolean =>

@@ -1,6 +1,7 @@
 import { isMoney } from '../../domain/aim.js';
 import { withBoard, withPolicy, withThings } from '../../domain/changed-kit.js';
 import { bankOfOutput, forSaleOf, ownedOf, type Kit } from '../../domain/kit.js';
+import { inletId, isFed, unitOfInlet, type UnitRef } from '../../domain/inlet.js';
 import { everyFeed } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import { hasEnded, type Effort } from '../../formulation/optimiser.js';
@@ -12,7 +13,10 @@ import { effortOf } from '../asking/search-options.js';
 import { answerTo } from './answer-to.js';
 import type { ChooseOptions } from './choose.js';
 
-/** Where somebody wants a pedal to hang. Units that are not owned are alike: only which pedals share one counts. */
+/**
+ * Where somebody wants a pedal to hang, or the inlet of a fed unit by what stands for it (`inletId`). Units that are not owned
+ * are alike: only which pedals share one counts.
+ */
 export type PinnedPlace = Berth & { readonly pedal: PedalId };
 
 export type AroundPins =
@@ -20,14 +24,14 @@ export type AroundPins =
   /** There are plans, but none that keeps every pin. */
   | {
       readonly kind: 'held up';
-      /** The pedals of which to let go of any one is enough, as far as that was settled; in the order of the pins. */
+      /** The pedals or inlets of which to let go of any one is enough, as far as that was settled; in the order of the pins. */
       readonly letGo: readonly PedalId[];
     };
 
 /**
- * As `choose`, among the plans that have these pedals at these places: proven when no such plan is better. Units of the pins
- * that are not owned have to be bought, so their price is spent before anything else; the rest is planned as if they were
- * owned. Pins of pedals that are not on the board are left aside.
+ * As `choose`, among the plans that have these pedals and inlets at these places: proven when no such plan is better. A unit
+ * whose inlet is pinned is in use. Units of the pins that are not owned have to be bought, so their price is spent before
+ * anything else; the rest is planned as if they were owned. Pins of what is not there are left aside.
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function chooseAround(
@@ -35,7 +39,7 @@ export async function chooseAround(
   pins: readonly PinnedPlace[],
   { aim = 'cost', ...options }: Omit<ChooseOptions, 'partial' | 'method' | 'proof'> = {},
 ): Promise<AroundPins> {
-  const known = pins.filter(({ pedal }) => kit.board.pedals.some(({ id }) => id === pedal));
+  const known = pins.filter(({ pedal }) => isThere(kit, pedal));
   const effort = effortOf(options);
   const job = { aim, partial: false, effort };
   const around = aroundOf(kit, known);
@@ -48,6 +52,12 @@ export async function chooseAround(
   if (answer.kind !== 'plan') return answer;
   const wiring = audited({ kit, partial: false }, everyFeed(answer.wiring));
   return { ...answer, wiring, gap: answer.gap === null ? null : withSpent(answer.gap, around.spent) };
+}
+
+function isThere({ board, supplies }: Kit, id: PedalId): boolean {
+  const of = unitOfInlet(id);
+  const supply = of === null ? undefined : supplies.get(of.supply);
+  return of === null ? board.pedals.some((pedal) => pedal.id === id) : supply !== undefined && isFed(supply);
 }
 
 /** The kit in which the units that pins are on are owned, and what that takes in minor units. */
@@ -69,16 +79,30 @@ function aroundOf(kit: Kit, pins: readonly PinnedPlace[]): Around | null {
   );
   const { budget } = kit.board.policy;
   if (budget !== null && spent > budget) return null;
-  const numbered = (pin: PinnedPlace): Berth => ({ ...pin, unit: units.get(pin.supply)?.get(pin.unit) ?? pin.unit });
+  const numbered = pins.map((pin) => numberedPin(pin, units));
   return {
     kit: withPolicy(withBought(kit, bought), { budget: budget === null ? null : minorUnits(budget - spent) }),
     today: {
-      berths: new Map(pins.map((pin) => [pin.pedal, numbered(pin)])),
+      berths: new Map(numbered.map((pin) => [pin.pedal, pin])),
       exposed: new Set(),
-      pinned: new Set(pins.map(({ pedal }) => pedal)),
+      pinned: new Set(numbered.map(({ pedal }) => pedal)),
     },
     spent,
   };
+}
+
+type UnitNumbers = ReadonlyMap<SupplyId, ReadonlyMap<number, number>>;
+
+function numberedPin<Pin extends PinnedPlace>(pin: Pin, units: UnitNumbers): Pin {
+  const numbered = <Of extends UnitRef>(of: Of): Of => ({ ...of, unit: units.get(of.supply)?.get(of.unit) ?? of.unit });
+  const fed = unitOfInlet(pin.pedal);
+  return { ...numbered(pin), pedal: fed === null ? pin.pedal : inletId(numbered(fed)) };
+}
+
+/** The pins as a plan around them has them: inlets by the numbers that their units have there. */
+export function pinsInPlan<Pin extends PinnedPlace>(kit: Kit, pins: readonly Pin[]): readonly Pin[] {
+  const units = unitNumbers(kit, pins);
+  return pins.map((pin) => numberedPin(pin, units));
 }
 
 function isPlace({ supplies }: Kit, { supply: id, outputs, millivolts }: PinnedPlace): boolean {
@@ -94,9 +118,13 @@ function isPlace({ supplies }: Kit, { supply: id, outputs, millivolts }: PinnedP
 }
 
 /** Of each supply, the numbers that its pinned units get: owned ones keep theirs, the others take the least that are left. */
-function unitNumbers(kit: Kit, pins: readonly PinnedPlace[]): ReadonlyMap<SupplyId, ReadonlyMap<number, number>> {
+function unitNumbers(kit: Kit, pins: readonly PinnedPlace[]): UnitNumbers {
   const numbers = new Map<SupplyId, Map<number, number>>();
-  for (const { supply, unit } of [...pins].sort((one, other) => one.unit - other.unit)) {
+  const units = pins.flatMap(({ pedal, supply, unit }): readonly UnitRef[] => [
+    { supply, unit },
+    ...[unitOfInlet(pedal) ?? []].flat(),
+  ]);
+  for (const { supply, unit } of units.sort((one, other) => one.unit - other.unit)) {
     const known = numbers.get(supply) ?? new Map<number, number>();
     numbers.set(supply, known);
     const described = kit.supplies.get(supply);

@@ -108,7 +108,7 @@ const reasonFor = (requests: readonly RewireRequest[], { money }: Found, board: 
 });
 
 function messageFor(requests: readonly RewireRequest[], money: MinorUnits | null, board: Board): string {
-  const nameOf = (id: PedalId): string => board.pedals.find((pedal) => pedal.id === id)?.name ?? id;
+  const nameOf = (id: PedalId): string => board.pedals.find((pedal) => pedal.id === id)?.name ?? `the ${id}`;
   const texts = requests.map((request) => {
     switch (request.kind) {
       case 'keep':

@@ -8,7 +8,7 @@ import type { TodaysWiring } from '../today/todays-wiring.js';
 
 /** What is asked for beside the board when it is to be re-plugged. */
 export type Wishes = {
-  /** Pedals that must stay where they are plugged today. */
+  /** Pedals that must stay where they are plugged today, or inlets by what stands for them (`inletId`). */
   readonly keep?: readonly PedalId[];
   /** `never` forbids purchases; `allow` when left out: what must be bought comes first in the order, so none is needless. */
   readonly buy?: 'allow' | 'never';
@@ -37,8 +37,9 @@ export function termsOf(kit: Kit, plugged: TodaysWiring, wishes: Wishes): Rewire
   return { kit: wishedKit(kit, wishes), today: todayOf(kit.board, plugged, wishes.keep ?? []) };
 }
 
-function todayOf({ wiring }: Board, { report }: TodaysWiring, keep: readonly PedalId[]): Today {
-  const berths = berthsOf(wiring);
+/** An inlet that need not stay is not moved, wherever it hangs then. */
+function todayOf({ wiring, inlets }: Board, { report }: TodaysWiring, keep: readonly PedalId[]): Today {
+  const berths = berthsOf([...wiring, ...inlets.filter(({ pedal }) => keep.includes(pedal))]);
   const adrift = keep.find((pedal) => !berths.has(pedal));
   if (adrift !== undefined) throw new RangeError(`the pedal "${adrift}" is not plugged in today, so it cannot stay`);
   return { berths, exposed: new Set(report.wiring.exposed), pinned: new Set(keep) };

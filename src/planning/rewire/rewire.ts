@@ -1,3 +1,4 @@
+import { isInletId } from '../../domain/inlet.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Answer, Reason } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
@@ -12,7 +13,10 @@ export type RewireOptions = Wishes &
   SearchOptions & {
     /** Allow a plan that leaves pedals unpowered, as few as can be. Off when left out. */
     readonly partial?: boolean;
-    /** Have the proof written down, for `verifyProof` or others to check. Takes longer. Off when left out. */
+    /**
+     * Have the proof written down, for `verifyProof` or others to check. Takes longer. Off when left out; none is written of a
+     * plan that keeps inlets.
+     */
     readonly proof?: boolean;
   };
 
@@ -25,7 +29,8 @@ export type RewireOptions = Wishes &
  * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
  */
 export async function rewire(kit: Kit, options: RewireOptions = {}): Promise<Answer> {
-  const { partial = false, proof } = options;
+  const { partial = false, keep = [] } = options;
+  const proof = options.proof === true && !keep.some(isInletId);
   const plugged = todaysWiring(kit);
   const terms = termsOf(kit, plugged, options);
   const effort = effortOf(options);

@@ -96,11 +96,10 @@ function outputAt(x: number, y: number): string | null {
 export const outputOf = (target: EventTarget | null): string | null =>
   target instanceof Element ? (target.closest('[data-output]')?.getAttribute('data-output') ?? null) : null;
 
-/** The pedal that something in the drawing belongs to: itself, or the one that its lead feeds; none where that is a supply's inlet. */
+/** The pedal, or the inlet of a supply, that something in the drawing belongs to: itself, or the one that its lead feeds. */
 function pedalAt(target: EventTarget | null, rows: ToldPlan['rows']): PedalId | null {
   if (!(target instanceof Element)) return null;
   const id = target.closest('[data-pedal]')?.getAttribute('data-pedal');
   const lead = target.closest('[data-lead]')?.getAttribute('data-lead');
-  const row = rows.find(({ feed, mark }) => feed.pedal === id || (lead !== undefined && mark === lead));
-  return row === undefined || row.feed.inletOf !== undefined ? null : row.feed.pedal;
+  return rows.find(({ feed, mark }) => feed.pedal === id || (lead !== undefined && mark === lead))?.feed.pedal ?? null;
 }

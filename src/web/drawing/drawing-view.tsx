@@ -67,7 +67,13 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
         hand={{ moving, places, move, pin }}
         look={look}
       />
-      <LeadList state={state} rows={plan.rows} changed={changed} hand={{ moving, places, move, pin }} />
+      <LeadList
+        state={state}
+        rows={plan.rows}
+        pinned={plan.pinned}
+        changed={changed}
+        hand={{ moving, places, move, pin }}
+      />
       <DrawingKey entries={plan.key} />
       <Rooms rooms={plan.rooms} />
     </section>

@@ -1,14 +1,14 @@
 import type { PedalId } from '../../domain/quantities.js';
 import { changeMarks, whereText, type Changed } from '../answer/what-changed.js';
-import { letGo } from '../document/pins.js';
+import { askedAs, letGo } from '../document/pins.js';
 import type { PageState } from '../page-state.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import type { HandState } from './hand.js';
 
-type Rows = { readonly rows: ToldPlan['rows']; readonly hand: HandState; readonly changed: Changed };
+type Rows = Pick<ToldPlan, 'rows' | 'pinned'> & { readonly hand: HandState; readonly changed: Changed };
 
 /** What the drawing shows as a list, a pedal a row: all that can be done in the drawing can be done here by keyboard. */
-export function LeadList({ state, rows, hand, changed }: Rows & { readonly state: PageState }) {
+export function LeadList({ state, rows, pinned, hand, changed }: Rows & { readonly state: PageState }) {
   const pins = new Set(state.document.value.pins.map(({ pedal }) => pedal));
   const { why: asked, about } = state.heard.value;
   const why = asked?.about === about ? asked : null;
@@ -22,25 +22,23 @@ export function LeadList({ state, rows, hand, changed }: Rows & { readonly state
             </span>
             <RowChange changed={changed.pedals.get(row.feed.pedal)} />
           </span>
-          {pins.has(row.feed.pedal) && (
-            <button type="button" class="quiet" onClick={() => state.change(letGo(row.feed.pedal))}>
+          {pins.has(askedAs(row.feed.pedal, pinned)) && (
+            <button type="button" class="quiet" onClick={() => state.change(letGo(askedAs(row.feed.pedal, pinned)))}>
               Pinned: let go<span class="unseen"> of {row.pedal}</span>
             </button>
           )}
+          <button
+            type="button"
+            class="quiet"
+            aria-expanded={hand.moving === row.feed.pedal}
+            onClick={() => hand.move(hand.moving === row.feed.pedal ? null : row.feed.pedal)}
+          >
+            Move<span class="unseen"> {row.pedal}</span>
+          </button>
           {row.feed.inletOf === undefined && (
-            <>
-              <button
-                type="button"
-                class="quiet"
-                aria-expanded={hand.moving === row.feed.pedal}
-                onClick={() => hand.move(hand.moving === row.feed.pedal ? null : row.feed.pedal)}
-              >
-                Move<span class="unseen"> {row.pedal}</span>
-              </button>
-              <button type="button" class="quiet" onClick={() => state.inquire('why', row.feed.pedal)}>
-                Why there?<span class="unseen"> {row.pedal}</span>
-              </button>
-            </>
+            <button type="button" class="quiet" onClick={() => state.inquire('why', row.feed.pedal)}>
+              Why there?<span class="unseen"> {row.pedal}</span>
+            </button>
           )}
           {why?.pedal === row.feed.pedal && (
             <ul class="why" role="status">

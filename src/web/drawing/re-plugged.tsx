@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
-import type { PedalId } from '../../domain/quantities.js';
+import type { Feed } from '../../domain/plan.js';
+import type { Berth } from '../../planning/check/places-for.js';
 import type { ChangeKind } from '../../report/words/change-words.js';
 import type { ReplugWords } from '../../report/words/handout.js';
 import { letGo, pinnedAt } from '../document/pins.js';
@@ -35,7 +36,7 @@ export function RePlugged({ state, plan, kinds }: RePluggedProps) {
               </span>
               <ChangeMark kind={kinds.get(row.feed.pedal)} />
             </span>
-            <Keep state={state} pedal={row.feed.pedal} name={row.pedal} kinds={kinds} />
+            <Keep state={state} row={row} kinds={kinds} />
           </li>
         ))}
       </ol>
@@ -64,9 +65,10 @@ function ChangeMark({ kind }: { readonly kind: ChangeKind | undefined }) {
   );
 }
 
-type KeepProps = Omit<RePluggedProps, 'plan'> & { readonly pedal: PedalId; readonly name: string };
+type KeepProps = Omit<RePluggedProps, 'plan'> & { readonly row: ToldPlan['rows'][number] };
 
-function Keep({ state, pedal, name, kinds }: KeepProps) {
+function Keep({ state, row: { feed, pedal: name }, kinds }: KeepProps) {
+  const { pedal } = feed;
   if (state.document.value.pins.some((pin) => pin.pedal === pedal))
     return (
       <button type="button" class="quiet" onClick={() => state.change(letGo(pedal))}>
@@ -74,13 +76,18 @@ function Keep({ state, pedal, name, kinds }: KeepProps) {
       </button>
     );
   const today = state.heard.value.start.plugged.find((one) => one.pedal === pedal);
-  if (today === undefined || kinds.get(pedal) !== 'moves') return null;
+  // What becomes of the inlet of a supply is no change of a pedal.
+  const moves = today !== undefined && (kinds.get(pedal) === 'moves' || isElsewhere(feed, today));
+  if (!moves) return null;
   return (
-    <button type="button" class="quiet" onClick={() => state.change(pinnedAt(pedal, today, state.document.value.pins))}>
+    <button type="button" class="quiet" onClick={() => state.change(pinnedAt(pedal, today))}>
       Keep it where it is<span class="unseen">: {name}</span>
     </button>
   );
 }
+
+const isElsewhere = ({ inletOf, supply, unit, outputs }: Feed, today: Berth): boolean =>
+  inletOf !== undefined && (supply !== today.supply || unit !== today.unit || outputs.join() !== today.outputs.join());
 
 type MarkedProps = {
   readonly figures: ToldPlan['figures'];

@@ -1,10 +1,11 @@
 import type { Catalogue } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
+import { everyFeed } from '../../domain/plan.js';
 import { decisiveLabels } from '../../planning/ask/decisive-labels.js';
 import type { ChooseOptions } from '../../planning/choose/choose.js';
 import { resolvePurchases } from '../../planning/compare/asked-supplies.js';
 import { compare, type BoughtUnits } from '../../planning/compare/compare.js';
-import { chooseAround, type AroundPins } from '../../planning/choose/choose-around.js';
+import { chooseAround, pinsInPlan, type AroundPins } from '../../planning/choose/choose-around.js';
 import { explain } from '../../planning/explain/explain.js';
 import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
 import { webTiming } from '../../../solver/timing.js';
@@ -70,7 +71,7 @@ export function createClerk({ post, now }: ClerkPlace): (message: ToWorker) => P
   }
 
   async function inquire({ about, asked: what, pedal }: Inquiry): Promise<void> {
-    if (basis?.about !== about || !basis.plan.feeds.some((feed) => feed.pedal === pedal)) return;
+    if (basis?.about !== about || !everyFeed(basis.plan).some((feed) => feed.pedal === pedal)) return;
     if (what === 'places') {
       post({ about, kind: 'places', pedal, places: toldPlaces(basis.kit, basis.plan, pedal) });
       return;
@@ -130,7 +131,8 @@ async function answer(question: Question, { tell, lay, show, readInputs, signal,
   const start = toldStart(kit.board, approach);
   tell({ kind: 'read', notes: read.notes ?? [], things: toldThings(kit), start });
   const isRePlug = start.approach === 'as plugged';
-  const pins = isRePlug ? keptToday(kit, question.pins) : question.pins;
+  const asked = question.pins.map((pin) => ({ ...pin, asked: pin.pedal }));
+  const pins = isRePlug ? keptToday(kit, asked) : pinsInPlan(kit, asked);
   const search = isRePlug ? rePlugged : chosen;
   for (const limitMs of patience) {
     const end = now() + limitMs;

@@ -1,5 +1,5 @@
 import type { ChoosingAim } from '../../domain/aim.js';
-import type { WiredFeed } from '../../domain/board.js';
+import { everyWired, type WiredFeed } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Answer } from '../../planning/answer.js';
@@ -22,9 +22,9 @@ export async function rePlugged(
   return isToSeek ? chooseOrSeek(kit, options) : found;
 }
 
-/** The pins of pedals where they are plugged today. */
-export const keptToday = ({ board }: Kit, pins: readonly PinnedPlace[]): readonly PinnedPlace[] =>
-  pins.filter((pin) => board.wiring.some((wired) => wired.pedal === pin.pedal && isThere(wired, pin)));
+/** The pins of pedals and inlets where they are plugged today. */
+export const keptToday = <Pin extends PinnedPlace>({ board }: Kit, pins: readonly Pin[]): readonly Pin[] =>
+  pins.filter((pin) => everyWired(board).some((wired) => wired.pedal === pin.pedal && isThere(wired, pin)));
 
 const isThere = (wired: WiredFeed, { supply, unit, outputs, millivolts }: PinnedPlace): boolean =>
   wired.supply === supply &&

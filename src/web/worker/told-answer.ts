@@ -1,6 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import { countOutputs } from '../../domain/kit.js';
-import { feedMillivolts } from '../../domain/plan.js';
+import { isInletId } from '../../domain/inlet.js';
+import { everyFeed, feedMillivolts } from '../../domain/plan.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { AroundPins, PinnedPlace } from '../../planning/choose/choose-around.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
@@ -25,10 +26,13 @@ export type ToldPlan = Omit<PlanHandout, 'speech'> & {
   readonly key: readonly string[];
   readonly bill: Bill;
   /** The pins as this plan keeps them: units that are not owned may have got other numbers. */
-  readonly pinned: readonly PinnedPlace[];
+  readonly pinned: readonly AskedPin[];
   /** Every output of the supplies in use, with what it carries or what more fits. */
   readonly rooms: readonly Room[];
 };
+
+/** A pin with what stands for its pedal, or its inlet, in the document. */
+export type AskedPin = PinnedPlace & { readonly asked: PedalId };
 
 export type ToldNoPlan = Omit<NoPlanHandout, 'speech'> & {
   /** Where pins are in the way: those of which to let go of any one is enough. */
@@ -49,18 +53,18 @@ export type Bill = {
 };
 
 /** Puts an answer in words. */
-export function toldAnswer(kit: Kit, answer: AroundPins | Wanted, pins: readonly PinnedPlace[]): ToldAnswer {
-  if (answer.kind === 'held up') return heldUp(kit, answer.letGo);
+export function toldAnswer(kit: Kit, answer: AroundPins | Wanted, pins: readonly AskedPin[]): ToldAnswer {
+  if (answer.kind === 'held up') return heldUp(kit, answer.letGo, pins);
   const handout = handoutOf({ kit, answer });
   if (handout.kind === 'none') {
     const kept = answer.kind === 'impossible' ? keptInTheWay(answer) : [];
-    return { ...withoutSpeech(handout), letGo: named(handout.speech, kept) };
+    return { ...withoutSpeech(handout), letGo: named(handout.speech, kept, pins) };
   }
   return toldPlan(handout, pins);
 }
 
 /** A plan in words, and what of it is held where it is. */
-export function toldPlan(handout: PlanHandout, pins: readonly PinnedPlace[]): ToldPlan {
+export function toldPlan(handout: PlanHandout, pins: readonly AskedPin[]): ToldPlan {
   const pinned = pinnedIn(handout, pins);
   return {
     ...withoutSpeech(handoutAround(handout, pins)),
@@ -73,7 +77,7 @@ export function toldPlan(handout: PlanHandout, pins: readonly PinnedPlace[]): To
 }
 
 /** The same, saying of which plans alone it is true what is said of it. */
-export function handoutAround(handout: PlanHandout, pins: readonly PinnedPlace[]): PlanHandout {
+export function handoutAround(handout: PlanHandout, pins: readonly AskedPin[]): PlanHandout {
   const { headline } = handout;
   const standing = `${keptText(handout, pinnedIn(handout, pins))}${headline.standing}`;
   return { ...handout, headline: { ...headline, standing } };
@@ -83,10 +87,10 @@ function withoutSpeech<Told extends { readonly speech: Speech }>({ speech: _, ..
   return told;
 }
 
-const heldUp = (kit: Kit, letGo: readonly PedalId[]): ToldNoPlan => ({
+const heldUp = (kit: Kit, letGo: readonly PedalId[], pins: readonly AskedPin[]): ToldNoPlan => ({
   ...{ kind: 'none', title: safeText(kit.board.name), proven: true, passages: [], wanted: [] },
-  lead: 'No plan keeps every pedal where you put it.',
-  letGo: named(speechOf(kit), letGo),
+  lead: `No plan keeps ${pins.some(({ pedal }) => isInletId(pedal)) ? 'all' : 'every pedal'} where you put it.`,
+  letGo: named(speechOf(kit), letGo, pins),
 });
 
 /** The pedals that are to be kept where they are plugged, and cannot be. */
@@ -95,22 +99,22 @@ const keptInTheWay = ({ reasons }: Extract<AroundPins, { kind: 'impossible' }>):
     reason.kind === 'request' ? reason.requests.flatMap((one) => (one.kind === 'keep' ? [one.pedal] : [])) : [],
   );
 
-const named = ({ inventory }: Speech, pedals: readonly PedalId[]): ToldNoPlan['letGo'] =>
-  pedals.map((pedal) => ({ pedal, name: inventory.pedalName(pedal) }));
+const named = ({ inventory }: Speech, ids: readonly PedalId[], pins: readonly AskedPin[]): ToldNoPlan['letGo'] =>
+  ids.map((id) => ({ pedal: pins.find(({ pedal }) => pedal === id)?.asked ?? id, name: inventory.pedalName(id) }));
 
 /** Of which plans alone it is true what is said of a plan. */
-const keptText = ({ speech: { inventory } }: PlanHandout, pinned: readonly PinnedPlace[]): string =>
+const keptText = ({ speech: { inventory } }: PlanHandout, pinned: readonly AskedPin[]): string =>
   pinned.length === 0
     ? ''
     : `With ${listText(pinned.map(({ pedal }) => inventory.pedalName(pedal)))} where you put ${pinned.length === 1 ? 'it' : 'them'}: `;
 
-const pinnedIn = ({ wiring }: PlanHandout, pins: readonly PinnedPlace[]): readonly PinnedPlace[] =>
-  pins.flatMap(({ pedal }) =>
-    wiring.feeds
+const pinnedIn = ({ wiring }: PlanHandout, pins: readonly AskedPin[]): readonly AskedPin[] =>
+  pins.flatMap(({ pedal, asked }) =>
+    everyFeed(wiring)
       .filter((feed) => feed.pedal === pedal)
       .map((feed) => {
         const { supply, unit, outputs } = feed;
-        return { pedal, supply, unit, outputs, millivolts: feedMillivolts(feed) };
+        return { pedal, asked, supply, unit, outputs, millivolts: feedMillivolts(feed) };
       }),
   );
 

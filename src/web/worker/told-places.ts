@@ -1,6 +1,7 @@
 import type { BatteryInUse, JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { OutletLoad } from '../../domain/load-numbers.js';
+import { everyFeed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import { placesFor, type Berth, type PlaceFor } from '../../planning/check/places-for.js';
 import { placeText } from '../../report/words/places.js';
@@ -22,7 +23,7 @@ export type ToldPlace = {
 
 export function toldPlaces(kit: Kit, plan: JudgedPlan, pedal: PedalId): readonly ToldPlace[] {
   const speech = speechOf(kit);
-  const own = plan.feeds.find((feed) => feed.pedal === pedal);
+  const own = everyFeed(plan).find((feed) => feed.pedal === pedal);
   return placesFor(kit, plan, pedal).map((found) => {
     const { supply, unit, outputs } = found.place;
     const [output = 0] = outputs;

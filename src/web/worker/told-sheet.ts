@@ -1,6 +1,6 @@
 import type { Kit } from '../../domain/kit.js';
 import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
-import type { AroundPins, PinnedPlace } from '../../planning/choose/choose-around.js';
+import type { AroundPins } from '../../planning/choose/choose-around.js';
 import type { Comparison, PlannedOption } from '../../planning/compare/comparison.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
 import { comparisonSheet } from '../../report/sheet/comparison-sheet.js';
@@ -8,14 +8,14 @@ import { sheetText } from '../../report/sheet/sheet.js';
 import { comparisonHandout } from '../../report/words/comparison-handout.js';
 import { handoutOf, type Handout } from '../../report/words/handout.js';
 import type { SheetOrder } from './messages.js';
-import { handoutAround } from './told-answer.js';
+import { handoutAround, type AskedPin } from './told-answer.js';
 import { choiceHandout, plannedChoice } from './told-choices.js';
 
 /** An answer that is shown, and what was found out beside it since. */
 export type Shown = {
   readonly kit: Kit;
   readonly found: AroundPins | Wanted;
-  readonly pins: readonly PinnedPlace[];
+  readonly pins: readonly AskedPin[];
   /** Null until it was told what else could be bought. */
   readonly comparison: Comparison | null;
   /** Null until it was told which labels decide. */

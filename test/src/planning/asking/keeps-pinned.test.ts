@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import type { Feed } from '../../../../src/domain/plan.js';
+import { isInletFeed, type Feed } from '../../../../src/domain/plan.js';
 import { pedalId, supplyId } from '../../../../src/domain/quantities.js';
 import type { Today } from '../../../../src/loadout/today.js';
 import { keepsPinned } from '../../../../src/planning/asking/keeps-pinned.js';
@@ -16,7 +16,8 @@ const today: Today = {
   pinned: new Set([pedalId('one')]),
 };
 
-const keeps = (...feeds: readonly Feed[]): boolean => keepsPinned({ feeds }, today);
+const keeps = (...feeds: readonly Feed[]): boolean =>
+  keepsPinned({ feeds: feeds.filter((feed) => !isInletFeed(feed)), inlets: feeds.filter(isInletFeed) }, today);
 
 describe('whether a plan keeps the pinned pedals', () => {
   it('is so where they are in place, whatever leads they get and whatever becomes of the others', () => {

@@ -2,7 +2,9 @@ import { resolve } from 'node:path';
 
 import { expect, test } from 'vitest';
 
-import type { PedalId } from '../../../../src/domain/quantities.js';
+import { withThings } from '../../../../src/domain/changed-kit.js';
+import { inletId } from '../../../../src/domain/inlet.js';
+import { supplyId, type PedalId } from '../../../../src/domain/quantities.js';
 import { readInputs } from '../../../../src/node/disk/read-inputs.js';
 import { keepsPinned } from '../../../../src/planning/asking/keeps-pinned.js';
 import { placesFor } from '../../../../src/planning/check/places-for.js';
@@ -82,4 +84,29 @@ test('a battery is a place for its own pedal alone', async () => {
   if (around.kind !== 'plan') throw new Error('no plan keeps the drive on its battery');
   // The output that it leaves is free for the wah, which needs no battery then.
   expect(around.wiring.batteries.map(({ pedal }) => pedal)).toEqual(['sandling-drive']);
+});
+
+test('an inlet can go where a supply stands on mains or a charge, and not onto its own or another fed one', async () => {
+  const bandstand = await readInputs(fixture('boards/bandstand.yaml'), fixture('shops/pontoon.yaml'));
+  if (bandstand.kind === 'faulty') throw new Error('the example is faulty');
+  const answer = await choose(bandstand.value);
+  if (answer.kind !== 'plan') throw new Error('the example has a plan');
+  const { value: other } = bandstand;
+  // All that it takes, but for what it stands on.
+  const [like] = other.supplies.get(supplyId('lighter-74'))?.banks ?? [];
+  const alike = withThings(other, (supply) => ({
+    ...supply,
+    banks: supply.banks.map((bank) => ({ ...bank, ...(like && { ...like, outputs: bank.outputs }) })),
+  }));
+  for (const [kit, why] of [
+    [other, 'gives 400 mA at 9 V'],
+    [alike, 'which stands neither on the mains nor on a charge of its own'],
+  ] as const) {
+    const places = placesFor(kit, answer.wiring, inletId({ supply: supplyId('step-9'), unit: 1 }));
+    const open = places.filter(({ berth }) => berth !== null).map(({ place }) => place);
+    expect(open).toEqual([1, 2].map((output) => ({ supply: 'lighter-74', unit: 1, outputs: [output] })));
+    const [closed] = places.filter(({ berth }) => berth === null);
+    expect(closed?.place.supply).toBe('step-9');
+    expect(closed?.trial.findings.map(({ message }) => message).join(' ')).toContain(why);
+  }
 });

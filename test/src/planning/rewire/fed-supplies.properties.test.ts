@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 
 import { compareScores } from '../../../../src/domain/aim.js';
 import type { Board, WiredFeed } from '../../../../src/domain/board.js';
+import type { JudgedPlan } from '../../../../src/domain/judged-plan.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import { everyFeed } from '../../../../src/domain/plan.js';
+import { chooseAround } from '../../../../src/planning/choose/choose-around.js';
 import { rewire } from '../../../../src/planning/rewire/rewire.js';
 import { todaysWiring } from '../../../../src/planning/today/todays-wiring.js';
 import { verifyProof } from '../../../../src/proof/verify-proof.js';
@@ -68,4 +70,39 @@ describe('re-plugging a board with fed supplies', () => {
     expect(seen.lacking(1, 'inlet pulled')).toEqual([]);
     expect(counts.measured).toBeGreaterThan(share(runs / 4));
   });
+
+  it('an inlet that is kept stays, at no less than where it need not, and is in the way only where no plan has it there', async () => {
+    const seen = new Tally();
+    const runs = 500;
+    await fc.assert(
+      fc.asyncProperty(fedCase(3, 3).map(read), fc.nat(), async (of, die) => {
+        const board = pluggedToday(of, die);
+        const [wired] = board.inlets;
+        if (wired === undefined) return;
+        const kit = kitOf(board, of.catalogue);
+        const [free, kept] = [await rewire(kit), await rewire(kit, { keep: [wired.pedal], proof: true })];
+        const around = await chooseAround(kit, [wired]);
+        seen.add(`kept ${kept.kind}`);
+        expect(kept.kind === 'plan').toBe(around.kind === 'plan');
+        if (kept.kind === 'impossible' && free.kind === 'plan')
+          expect(kept.reasons).toMatchObject([{ kind: 'request', requests: [{ kind: 'keep', pedal: wired.pedal }] }]);
+        if (kept.kind !== 'plan' || free.kind !== 'plan') return;
+        expect([kept.gap, kept.proof]).toEqual([null, undefined]);
+        expect(isKept(kept.wiring, wired)).toBe(true);
+        const order = compareScores(free.wiring.score, kept.wiring.score, 'moves', board.policy);
+        if (isKept(free.wiring, wired)) expect(order).toBe(0);
+        else expect(order).toBeLessThanOrEqual(0);
+        seen.add(isKept(free.wiring, wired) ? 'stays' : 'would go');
+      }),
+      trying(2 * runs),
+    );
+    expect(seen.lacking(share(runs / 30), 'kept plan', 'stays')).toEqual([]);
+    expect(seen.lacking(1, 'kept impossible', 'would go')).toEqual([]);
+  });
 });
+
+const isKept = ({ inlets }: JudgedPlan, { pedal, supply, unit, outputs }: WiredFeed): boolean =>
+  inlets.some(
+    (feed) =>
+      feed.pedal === pedal && feed.supply === supply && feed.unit === unit && feed.outputs.join() === outputs.join(),
+  );

@@ -6,7 +6,8 @@ import { beforeAll, expect, test } from 'vitest';
 import { supplyLine } from '../../../../src/reading/typed/supply-line.js';
 import { labelAgrees, owningTyped } from '../../../../src/web/document/change-supplies.js';
 import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-document.js';
-import type { PedalId } from '../../../../src/domain/quantities.js';
+import { supplyId, type PedalId } from '../../../../src/domain/quantities.js';
+import { askedAs, letGo, pinnedAt } from '../../../../src/web/document/pins.js';
 import { takingWayOut } from '../../../../src/web/document/way-out.js';
 import { createClerk } from '../../../../src/web/worker/clerk.js';
 import type { Inquiry, News, SheetOrder, Question } from '../../../../src/web/worker/messages.js';
@@ -199,7 +200,7 @@ test('all is planned around what is pinned, and where that cannot be it is said'
   const plan = news.findLast((one) => one.kind === 'answer')?.answer;
   if (plan?.kind !== 'plan') throw new Error('there is a plan around it');
   expect(plan.rows.find(({ feed }) => feed.pedal === drive.pedal)).toMatchObject({ unit: 'Staithe 5', outputs: '2' });
-  expect(plan.pinned).toEqual([drive]);
+  expect(plan.pinned).toEqual([{ ...drive, asked: drive.pedal }]);
   expect(plan.headline.standing).toMatch(/^With Bogbean drive where you put it: Proven/);
   await inquire(2, drive.pedal, 'why');
   expect(news.at(-1)).toMatchObject({ kind: 'why', texts: [expect.stringContaining('with no pedal pinned')] });
@@ -213,6 +214,36 @@ test('all is planned around what is pinned, and where that cannot be it is said'
   // What is pinned and not there any more is no matter.
   await ask({ about: 4, board: gigBoard, shop: marramStreet, pins: [{ ...drive, pedal: 'gone' as PedalId }] });
   expect(news.findLast((one) => one.kind === 'answer')?.answer.kind).toBe('plan');
+});
+
+test('what feeds a supply is pinned as a pedal is, by the number that its unit has in the plan', async () => {
+  const { news, ask, inquire } = listening('answer');
+  const files = { board: await held('boards/bandstand.yaml'), shop: await held('shops/pontoon.yaml') };
+  const inlet = 'inlet of step-9 1' as PedalId;
+  await ask({ ...files, about: 1 });
+  await inquire(1, inlet);
+  const told = news.find((one) => one.kind === 'places')?.places ?? [];
+  expect(told.map(({ name, isHere, berth }) => [name, isHere, berth !== null])).toEqual([
+    ['Nine-volt step output 1', false, false],
+    ['Lighter 74 output 1', true, true],
+    ['Lighter 74 output 2', false, true],
+  ]);
+  const berth = told.at(-1)?.berth;
+  if (berth === undefined || berth === null) throw new Error('it could go there');
+  const pinned = { ...emptyDocument, ...files, pins: [{ pedal: 'inlet of step-9 4' as PedalId, ...berth, unit: 3 }] };
+  await ask({ ...pinned, about: 2 });
+  const plan = news.findLast((one) => one.kind === 'answer')?.answer;
+  if (plan?.kind !== 'plan') throw new Error('there is a plan around it');
+  expect(plan.wiring.inlets).toMatchObject([{ pedal: inlet, supply: 'lighter-74', unit: 1, outputs: [2] }]);
+  expect(plan.pinned).toEqual([{ ...berth, pedal: inlet, asked: 'inlet of step-9 4' }]);
+  expect(plan.headline.standing).toMatch(/^With Nine-volt step inlet where you put it: Proven/);
+  // In the numbers of the plan it is the same pin.
+  const after = pinnedAt('grebe-drive' as PedalId, { ...berth, supply: supplyId('step-9') }, plan.pinned)(pinned);
+  expect(after.pins.map(({ pedal, unit }) => [pedal, unit])).toEqual([
+    [inlet, 1],
+    ['grebe-drive', 1],
+  ]);
+  expect(letGo(askedAs(inlet, plan.pinned))(pinned).pins).toEqual([]);
 });
 
 test('an output says what it carries or what more fits, a pedal why it hangs there', async () => {
