@@ -39,8 +39,19 @@ async function bundled(entry) {
     jsx: 'automatic',
     jsxImportSource: 'preact',
     logLevel: 'warning',
+    plugins: [withoutSchemaWriter],
   });
   return outputFiles[0].text;
 }
+
+/** The page prints no JSON Schemas: what zod has for that, which nothing calls there, stays out of it. */
+const withoutSchemaWriter = {
+  name: 'without what writes JSON Schemas',
+  setup: ({ onLoad }) => {
+    const filter = /zod[/\\]v4[/\\]core[/\\](?:to-json-schema|json-schema-processors)\.js$/;
+    const names = ['createToJSONSchemaMethod', 'createStandardJSONSchemaMethod'];
+    onLoad({ filter }, () => ({ contents: names.map((name) => `exports.${name} = () => undefined;`).join('\n') }));
+  },
+};
 
 const digestOf = (text) => createHash('sha256').update(text).digest('base64');
