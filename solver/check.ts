@@ -1,5 +1,5 @@
 import { exactSum } from './exact.js';
-import type { Objective, ProgramPoint, Program } from './program.js';
+import type { ProgramPoint, Program } from './program.js';
 
 /** One way in which a point is no solution of a program. */
 export type RowFault =
@@ -42,11 +42,4 @@ function brokenRows(program: Program, point: ProgramPoint): readonly RowFault[] 
     const holds = (lower === null || activity >= BigInt(lower)) && (upper === null || activity <= BigInt(upper));
     return holds ? [] : [{ kind: 'broken row', row, name, activity, lower, upper }];
   });
-}
-
-/** The objective's exact value at a point of safe integers. Throws RangeError when it is not a safe integer. */
-export function objectiveValue(objective: Objective, point: ProgramPoint): number {
-  const value = Number(exactSum(objective.terms, point) + BigInt(objective.constant));
-  if (!Number.isSafeInteger(value)) throw new RangeError(`objective ${objective.name}: ${value} is not a safe integer`);
-  return value;
 }

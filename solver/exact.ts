@@ -10,15 +10,6 @@ export function greatestCommonDivisor(first: number, second: number): number {
   return larger;
 }
 
-/** ⌊numerator / denominator⌋ for a positive denominator. */
-export function floorDivide(numerator: bigint, denominator: bigint): bigint {
-  const quotient = numerator / denominator;
-  return numerator % denominator < 0n ? quotient - 1n : quotient;
-}
-
-/** ⌈numerator / denominator⌉ for a positive denominator. */
-export const ceilDivide = (numerator: bigint, denominator: bigint): bigint => -floorDivide(-numerator, denominator);
-
 /**
  * Σ coefficient · value over the terms, without rounding. Coefficients and values are safe integers.
  * Plain numbers carry the sum while the magnitudes add up to less than 2^53; only beyond that big integers do.
@@ -33,11 +24,4 @@ export function exactSum(terms: readonly LinearTerm[], values: ProgramPoint): bi
   }
   if (magnitude < FIRST_INEXACT) return BigInt(sum);
   return terms.reduce((total, term) => total + BigInt(term.coefficient) * BigInt(values[term.column] ?? 0), 0n);
-}
-
-/** The nearest safe integer to an exact one: itself wherever it is safe. */
-export function clampToSafe(value: bigint): number {
-  if (value > BigInt(Number.MAX_SAFE_INTEGER)) return Number.MAX_SAFE_INTEGER;
-  if (value < BigInt(Number.MIN_SAFE_INTEGER)) return Number.MIN_SAFE_INTEGER;
-  return Number(value);
 }

@@ -6,7 +6,8 @@
  * where b_i is the lower bound of the row for y_i > 0 and its upper bound for y_i < 0, and y_i = 0 where that bound is
  * missing. Good multipliers (the duals of the relaxation) make the bound good; bad ones make it weak, never wrong.
  */
-import { ceilDivide, clampToSafe, greatestCommonDivisor } from '../../../solver/exact.js';
+import { greatestCommonDivisor } from '../../../solver/exact.js';
+import { ceilDivide, clampToSafe } from './integers.js';
 import type { Objective, Program, ProgramRow } from '../../../solver/program.js';
 
 /** Multipliers are held as integers over 2^40. */

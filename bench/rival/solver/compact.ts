@@ -2,7 +2,8 @@
  * An exact clean-up before any engine sees a program. It keeps every integer point, and makes the rows kinder to floating
  * point: small coefficients, no row that always holds, no column that is always 0.
  */
-import { ceilDivide, exactSum, floorDivide, greatestCommonDivisor } from '../../../solver/exact.js';
+import { exactSum, greatestCommonDivisor } from '../../../solver/exact.js';
+import { ceilDivide, floorDivide } from './integers.js';
 import type { Objective, ProgramPoint, Program, ProgramRow, LinearTerm } from '../../../solver/program.js';
 import type { Restatement } from './restatement.js';
 

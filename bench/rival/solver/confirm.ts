@@ -2,7 +2,8 @@
 import { askToSolve } from './ask.js';
 import { objectiveStep } from './bound.js';
 import { anySolution, atMost, elastic } from './challenge.js';
-import { checkPoint, objectiveValue } from '../../../solver/check.js';
+import { checkPoint } from '../../../solver/check.js';
+import { objectiveValue } from './integers.js';
 import { compact } from './compact.js';
 import { permute } from './permute.js';
 import { limitsOf, partWorth, type CompactSearch } from './search.js';

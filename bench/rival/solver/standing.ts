@@ -1,4 +1,5 @@
-import { checkPoint, objectiveValue } from '../../../solver/check.js';
+import { checkPoint } from '../../../solver/check.js';
+import { objectiveValue } from './integers.js';
 import type { Objective, ProgramPoint, Program } from '../../../solver/program.js';
 
 /** A solution that has been checked in integers, and what it is worth. */

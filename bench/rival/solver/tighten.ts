@@ -1,4 +1,4 @@
-import { floorDivide } from '../../../solver/exact.js';
+import { floorDivide } from './integers.js';
 import type { Floor } from './bound.js';
 import type { Objective, Program } from '../../../solver/program.js';
 
