@@ -10,16 +10,7 @@ export const aims = [...choosingAims, 'moves'] as const;
 export type Aim = (typeof aims)[number];
 
 /** The things that an aim ranks and that need not know how the board is plugged today. */
-export const choosingTiers = [
-  'unpowered',
-  'cost',
-  'outlay',
-  'money',
-  'exposed',
-  'bricks',
-  'parts',
-  ...pedalTiers,
-] as const;
+const choosingTiers = ['unpowered', 'cost', 'outlay', 'money', 'exposed', 'bricks', 'parts', ...pedalTiers] as const;
 export type ChoosingTier = (typeof choosingTiers)[number];
 
 /** All that an aim ranks. What the tiers of money count beside it, all in minor units, stands in `countedBeside`. */
@@ -28,8 +19,6 @@ export type Tier = (typeof tiers)[number];
 
 /** What a plan can be asked to have the least of: a tier, or mains sockets taken, which are limited and no aim ranks. */
 export type Criterion = Tier | 'sockets';
-/** The criteria that need not know how the board is plugged today. */
-export type ChoosingCriterion = Exclude<Criterion, 'newCost' | 'moved'>;
 
 export type MoneyTier = 'cost' | 'outlay' | 'money' | 'newCost';
 
@@ -46,9 +35,6 @@ export const countedBeside: Readonly<
 
 /** Tiers of money, in minor units. */
 export const isMoney = (tier: Criterion): tier is MoneyTier => Object.hasOwn(countedBeside, tier);
-
-/** Whether the tier is known without today's wiring. */
-export const isChoosingTier = (tier: Criterion): tier is ChoosingCriterion => tier !== 'newCost' && tier !== 'moved';
 
 const choosingOrders: Readonly<Record<ChoosingAim, readonly ChoosingTier[]>> = {
   cost: ['unpowered', 'cost', 'bricks', 'parts', 'offPreferred'],
