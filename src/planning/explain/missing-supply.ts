@@ -1,5 +1,5 @@
 import type { Runtime } from '../../domain/board.js';
-import { drawAt, loadAt, scaled, stepsUp } from '../../domain/load.js';
+import { drawAt, loadAt, scaled, stepsUp, sum } from '../../domain/load.js';
 import { lowestMillivolts, type Pedal } from '../../domain/pedal.js';
 import {
   microamps,
@@ -65,19 +65,34 @@ export function suppliesFor(pedal: Pedal, { board: { policy } }: Kit): readonly 
       otherwise: 'either',
     });
   const mains = on({ kind: 'mains', volts: spanOf(policy.mains) }, 'supply');
-  return policy.runtime === null ? [mains] : [mains, on(chargeFor(pedal, at, policy.guess, policy.runtime), 'bank')];
+  return policy.runtime === null
+    ? [mains]
+    : [mains, on(chargeFor([{ pedal, at }], policy.guess, policy.runtime), 'bank')];
 }
 
 /** In tenths of a watt-hour, as they are printed. */
 const milliwattHoursAStep = 100;
 
-/** Rule `runtime`: hours × volts × load ÷ usable, in mV × µA = nW. */
-function chargeFor(pedal: Pedal, at: Millivolts, guess: Factor, { hours, usable }: Runtime): Source {
-  const load = loadAt(pedal, at, guess);
-  const taken = scaled(scaled({ ...load, numerator: load.numerator * BigInt(at) }, hours), inverse(usable));
+/** What a pedal, or an inlet, gets of a power bank. */
+type Hanging = { readonly pedal: Pedal; readonly at: Millivolts };
+
+/**
+ * The least charge with which a power bank lasts, in steps of a tenth of a watt-hour.
+ * Rule `runtime`: hours × Σ (volts × load) ÷ usable, in mV × µA = nW.
+ */
+export function chargeFor(hanging: readonly Hanging[], guess: Factor, { hours, usable }: Runtime): Charge {
+  const power = sum(
+    hanging.map(({ pedal, at }) => {
+      const load = loadAt(pedal, at, guess);
+      return { ...load, numerator: load.numerator * BigInt(at) };
+    }),
+  );
+  const taken = scaled(scaled(power, hours), inverse(usable));
   const steps = Math.max(1, stepsUp(taken, milliwattHoursAStep * 1_000_000));
   return { kind: 'charge', milliwattHours: milliwattHours(steps * milliwattHoursAStep) };
 }
+
+type Charge = Extract<Source, { readonly kind: 'charge' }>;
 
 const inverse = ({ numerator, denominator }: Factor): Factor => ({ numerator: denominator, denominator: numerator });
 

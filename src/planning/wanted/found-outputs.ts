@@ -9,7 +9,7 @@ import { alike, type Need } from './needs.js';
 export type WantedOutputs = Need & { readonly pedals: readonly PedalId[] };
 
 /** Whether it is an output to look for that the feed hangs on. */
-export const isOnWanted = ({ supply }: Feed): boolean => supply === wantedSupplyId;
+export const isOnWanted = ({ supply }: Pick<Feed, 'supply'>): boolean => supply === wantedSupplyId;
 
 /** In the order of the first pedal of each. */
 export const outputsOf = (feeds: readonly Feed[], made: MadeUpKit): readonly WantedOutputs[] =>
@@ -52,5 +52,8 @@ export function withFound(
   if (inlets.length === 0) return { kit, inlets };
   const outputs = inlets.map((feed) => ({ ...needBehind(feed, made), outputs: 1 }));
   const there = inlets.map((feed, at) => ({ ...withoutOutput(feed, made), outputs: [at + 1] }));
-  return { kit: withGear(kit, { supplies: [supplyWith('the supply to look for,', outputs, kit)] }), inlets: there };
+  return {
+    kit: withGear(kit, { supplies: [supplyWith('the supply to look for,', outputs, made.source)] }),
+    inlets: there,
+  };
 }

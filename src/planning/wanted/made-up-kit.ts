@@ -1,12 +1,15 @@
 import { withGear, withPolicy } from '../../domain/changed-kit.js';
 import { inletPedal, isFed } from '../../domain/inlet.js';
 import { kitOf, ownedOf, type Kit } from '../../domain/kit.js';
+import { drawAt } from '../../domain/load.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
-import { minorUnits, partId, supplyId, type PartId } from '../../domain/quantities.js';
+import { minorUnits, partId, supplyId, type Millivolts, type PartId } from '../../domain/quantities.js';
+import type { Source } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
 import { conceivableLeads } from '../explain/missing-lead.js';
-import { spanOf } from '../explain/missing-supply.js';
+import { acceptsVolts } from '../../loadout/outlet.js';
+import { chargeFor, spanOf } from '../explain/missing-supply.js';
 import { alike, needOf, type Need } from './needs.js';
 
 /**
@@ -18,27 +21,42 @@ import { alike, needOf, type Need } from './needs.js';
  *     the fewest outputs of the box; of those plans the least milliamps; of those the fewest leads to look for,
  *
  * since an output weighs (outputs + milliamps) × leads, where `outputs` is more than all milliamps together and `leads` more than
- * all leads together. The box takes a supply in use and a mains socket, as the one supply would that has all those outputs.
+ * all leads together. The box takes a supply in use and a mains socket, as the one supply would that has all those outputs; or
+ * it is a power bank, which takes no socket and holds enough whatever hangs on it.
  */
 export type MadeUpKit = {
   readonly kit: Kit;
+  /** What the box stands on. */
+  readonly source: Source;
   /** By the straight lead from it. */
   readonly needs: ReadonlyMap<PartId, Need>;
   /** What a plan may take beside outputs, by id. */
   readonly leads: ReadonlyMap<PartId, Part>;
 };
 
-/** Null where the figures are so large that they cannot be weighed against one another in exact integers. */
-export function madeUpKit(bare: Kit): MadeUpKit | null {
+/** On what the outputs to look for stand: a power bank has none of AC. */
+export type Stand = 'mains' | 'charge';
+
+/**
+ * Null where the figures are so large that they cannot be weighed against one another in exact integers, and where nobody has
+ * said how long a power bank must last.
+ */
+export function madeUpKit(bare: Kit, stand: Stand): MadeUpKit | null {
   const { board } = bare;
-  const needs = [...board.pedals, ...ownedInlets(bare)].map((pedal) => ({ need: needOf(pedal, board.policy) }));
+  const pedals = [...board.pedals, ...ownedInlets(bare)];
+  const needs = pedals
+    .map((pedal) => ({ need: needOf(pedal, board.policy) }))
+    .filter(({ need }) => stand === 'mains' || need.power === 'DC');
+  const source = stand === 'mains' ? onMains(bare) : enoughFor(pedals, needs, bare);
+  if (source === null) return null;
   const weigh = weighing(needs.map(({ need }) => need));
   if (weigh === null) return null;
   const lines = alike(needs).map((same, at) => lineOf(same[0].need, same.length, at + 1, weigh(same[0].need)));
   const leads = leadsToLookFor(bare);
-  const withBox = withGear(withPolicy(bare, { budget: null }), { supplies: [boxOf(lines, bare)] }).board;
+  const withBox = withGear(withPolicy(bare, { budget: null }), { supplies: [boxOf(lines, source)] }).board;
   const parts = [...lines.map(({ lead }) => lead), ...leads];
   return {
+    source,
     kit: kitOf(withBox, { name: 'what could be looked for', currency: board.currency, supplies: [], parts }),
     needs: new Map(lines.map(({ lead, need }) => [lead.id, need])),
     leads: new Map(leads.map((lead) => [lead.id, lead])),
@@ -86,15 +104,33 @@ const lineOf = (need: Need, outputs: number, number: number, weight: number): Li
 /** Outputs that are alike. */
 type Outputs = Need & { readonly outputs: number };
 
-const boxOf = (lines: readonly Line[], kit: Kit): Supply =>
+const onMains = ({ board }: Kit): Source => ({ kind: 'mains', volts: spanOf(board.policy.mains) });
+
+/** The charge of a power bank that lasts with all of them at whichever volts take the most. */
+function enoughFor(
+  pedals: readonly Pedal[],
+  needs: readonly { readonly need: Need }[],
+  { board: { policy } }: Kit,
+): Source | null {
+  if (policy.runtime === null) return null;
+  const hanging = pedals.flatMap((pedal) => {
+    const volts = needs.map(({ need }) => need.millivolts).filter((at) => acceptsVolts(pedal, at));
+    const power = (at: Millivolts): number => at * drawAt(pedal, at);
+    const [most] = volts.sort((one, other) => power(other) - power(one));
+    return most === undefined ? [] : [{ pedal, at: most }];
+  });
+  return chargeFor(hanging, policy.guess, policy.runtime);
+}
+
+const boxOf = (lines: readonly Line[], source: Source): Supply =>
   supplyWith(
     'wanted supply',
     lines.map(({ need, outputs, lead }) => ({ ...need, outputs, plug: lead.fits })),
-    kit,
+    source,
   );
 
-/** A supply on mains with such outputs, each isolated. */
-export function supplyWith(name: string, all: readonly Outputs[], { board }: Kit): Supply {
+/** A supply with such outputs, each isolated. */
+export function supplyWith(name: string, all: readonly Outputs[], source: Source): Supply {
   let next = 1;
   const banks = all.map(({ outputs, power, plug, polarity, millivolts, rating }) => {
     const firstOutput = next;
@@ -109,7 +145,7 @@ export function supplyWith(name: string, all: readonly Outputs[], { board }: Kit
   });
   return {
     ...{ id: wantedSupplyId, name, price: null, stock: 0, total: null, banks, assumed: {} },
-    source: { kind: 'mains', volts: spanOf(board.policy.mains) },
+    source,
   };
 }
 

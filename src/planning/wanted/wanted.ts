@@ -5,16 +5,18 @@ import type { Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
 import { compareExact, exactly, loadAt, scaled, sum, type Exact } from '../../domain/load.js';
 import { everyFeed, feedMillivolts, leadsOf, type Feed, type InletFeed } from '../../domain/plan.js';
-import type { Microamps, PartId, PedalId } from '../../domain/quantities.js';
+import type { Microamps, MilliwattHours, PartId, PedalId } from '../../domain/quantities.js';
+import { natureOf } from '../../domain/source.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer } from '../answer.js';
 import { ask, questionFor, type Ask } from '../asking/ask.js';
 import { audited, auditedIfSound } from '../asking/audited.js';
 import { effortOf } from '../asking/search-options.js';
 import { choose, type ChooseOptions } from '../choose/choose.js';
+import { chargeFor } from '../explain/missing-supply.js';
 import { firstPlans } from '../choose/first-plans.js';
 import { isOnWanted, outputsOf, withFound, withoutOutput, type WantedOutputs } from './found-outputs.js';
-import { madeUpKit, ownedInlets, type MadeUpKit } from './made-up-kit.js';
+import { madeUpKit, ownedInlets, type MadeUpKit, type Stand } from './made-up-kit.js';
 import { wholeMilliamps } from './needs.js';
 
 /** Leads of one kind to look for. */
@@ -37,6 +39,8 @@ export type Wanted = {
   /** Isolated, regulated outputs, each for one pedal by itself. */
   readonly outputs: readonly WantedOutputs[];
   readonly leads: readonly WantedLead[];
+  /** What a power bank with all of them must hold at least, where no socket is left for them; null where they stand on mains. */
+  readonly charge: MilliwattHours | null;
   /** Mains sockets: those that the owned supplies in use take, and with them the least and the most that all takes. */
   readonly sockets: { readonly owned: number; readonly least: number; readonly most: number };
   /** The board as if the leads to look for were there, and the outputs that inlets hang on. */
@@ -65,7 +69,8 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
   const owned = await ask(kit, { tiers: [] }, effort);
   const answer = owned.kind === 'impossible' ? null : await choose(kit, options);
   if (answer !== null && answer.kind !== 'stopped') return answer;
-  const sought = await seek(kit, effort);
+  const onMains = await seek(kit, 'mains', effort);
+  const sought = onMains ?? (await seek(kit, 'charge', effort));
   if (sought === 'unknown') return { kind: 'stopped', aim };
   return sought ?? answer ?? choose(kit, options);
 }
@@ -74,8 +79,8 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
 const tiers: readonly Tier[] = ['money', 'exposed', 'bricks', 'parts', 'offPreferred'];
 
 /** Null when nothing that could be looked for would do. */
-async function seek(bare: Kit, effort: Effort): Promise<Wanted | null | 'unknown'> {
-  const made = madeUpKit(bare);
+async function seek(bare: Kit, stand: Stand, effort: Effort): Promise<Wanted | null | 'unknown'> {
+  const made = madeUpKit(bare, stand);
   if (made === null) return null;
   const asked: Ask = { tiers };
   const solved = await ask(made.kit, asked, effort);
@@ -112,9 +117,11 @@ function wantedOf(plan: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolea
     isProven,
     outputs: outputsOf(sought, made),
     leads,
-    sockets: socketsOf(installed, sought.length, bare),
+    charge: chargeOf(sought, made, bare),
+    sockets: socketsOf(installed, sought.length, made, bare),
     kit: found.kit,
-    installed,
+    // How long what is to be found will last, nobody knows yet.
+    installed: { ...installed, runtimes: installed.runtimes.filter((bank) => !isOnWanted(bank)) },
     inlets,
     feeds: [...owned, ...there],
     ledThere: there.filter(({ adapters }) => adapters.length > 0),
@@ -144,25 +151,41 @@ function withLeads(bare: Kit, leads: readonly WantedLead[]): Kit {
 }
 
 /** One supply with all outputs takes one socket; the most are as many as there are outputs, and as the policy leaves. */
-function socketsOf(installed: JudgedPlan, outputs: number, { board: { policy } }: Kit): Wanted['sockets'] {
+function socketsOf(
+  installed: JudgedPlan,
+  outputs: number,
+  { source }: MadeUpKit,
+  { board: { policy } }: Kit,
+): Wanted['sockets'] {
   // What inlets hang on stands for one supply to look for.
   const sought = installed.inlets.some(isOnWanted) ? 1 : 0;
-  const [owned, bricks] = [installed.sockets - sought, installed.score.bricks - sought];
+  const each = natureOf(source).sockets;
+  const [owned, bricks] = [installed.sockets - sought * each, installed.score.bricks - sought];
   const left = Math.min((policy.sockets ?? Infinity) - owned, (policy.bricks ?? Infinity) - bricks);
-  return { owned, least: owned + Math.min(outputs, 1), most: owned + Math.min(outputs, left) };
+  return { owned, least: owned + each * Math.min(outputs, 1), most: owned + each * Math.min(outputs, left) };
+}
+
+function chargeOf(feeds: readonly Feed[], { source }: MadeUpKit, bare: Kit): MilliwattHours | null {
+  const { guess, runtime } = bare.board.policy;
+  if (source.kind !== 'charge' || runtime === null || feeds.length === 0) return null;
+  return chargeFor(hangingBy(feeds, bare), guess, runtime).milliwattHours;
 }
 
 /** Rules `total` and `startup` of a supply that all of these hang on. */
 function togetherOf(feeds: readonly Feed[], bare: Kit): Microamps {
   const { policy } = bare.board;
-  const pedals = [...bare.board.pedals, ...ownedInlets(bare)];
-  const loads = feeds.flatMap((feed) => {
-    const pedal = pedals.find(({ id }) => id === feed.pedal);
-    return pedal === undefined ? [] : [{ pedal, load: loadAt(pedal, feedMillivolts(feed), policy.guess) }];
-  });
+  const loads = hangingBy(feeds, bare).map(({ pedal, at }) => ({ pedal, load: loadAt(pedal, at, policy.guess) }));
   const planned = scaled(sum(loads.map(({ load }) => load)), policy.headroom.supply);
   const started = sum(loads.map(({ pedal, load }) => larger(load, exactly(pedal.startup ?? 0))));
   return wholeMilliamps(larger(planned, started));
+}
+
+function hangingBy(feeds: readonly Feed[], bare: Kit) {
+  const pedals = [...bare.board.pedals, ...ownedInlets(bare)];
+  return feeds.flatMap((feed) => {
+    const pedal = pedals.find(({ id }) => id === feed.pedal);
+    return pedal === undefined ? [] : [{ pedal, at: feedMillivolts(feed) }];
+  });
 }
 
 const larger = (one: Exact, other: Exact): Exact => (compareExact(one, other) < 0 ? other : one);

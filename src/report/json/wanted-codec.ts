@@ -100,6 +100,13 @@ export const wantedCodec = record<Wanted>()(
     confirm: at(confirmed, ({ installed }, { board, inventory }) => confirmEntries(board, inventory, installed.feeds)),
     cautions: cautions(({ installed }: Wanted, { inventory }) => planCautions(inventory, installed)),
     inlets: at(inlets, fedBy),
+    wattHours: at(
+      orNull(
+        'What power banks with those outputs must hold in all, where no mains socket is left for them; null where they stand on mains.',
+        thousandths('Watt-hours.'),
+      ),
+      ({ charge }) => charge,
+    ),
   },
 );
 

@@ -137,12 +137,28 @@ const mistyped: Readonly<Record<Asked, string>> = {
   'one more pedal': "Check that pedal's label against what you typed: a mistyped figure is common.",
 };
 
+/** Without a shop there is no stock to wait for. */
+const lookText = ({ shop }: Speech, { rule, at }: Refusal): string =>
+  shop === null && rule === 'stock' && at === null ? 'find something that can feed it' : ruleWords[rule].look;
+
+/** What else may be said of the board where sockets are limited, and nobody has said for how long a power bank must last. */
+function sourcelessTexts({ shop, board: { policy } }: Speech, pedals: readonly PedalReason[]): readonly string[] {
+  if (shop !== null || policy.sockets === null || policy.runtime !== null || pedals.length === 0) return [];
+  return [
+    'If mains sockets are what is short: say for how many hours a power bank has to last, and what to look for is told.',
+  ];
+}
+
 function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted, asked: Asked): readonly string[] {
   const remedied = pedals.flatMap(({ pedal, refusals }) => {
     const [nearest] = refusals;
-    return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${ruleWords[nearest.rule].look}.`];
+    return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${lookText(speech, nearest)}.`];
   });
-  const steps = [...requests.map((reason) => giveUpText(speech, reason)), ...remedied];
+  const steps = [
+    ...requests.map((reason) => giveUpText(speech, reason)),
+    ...remedied,
+    ...sourcelessTexts(speech, pedals),
+  ];
   if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
   for (const { limit, needed } of limits)
     steps.push(`Raise the ${limitWords[limit]} to ${limitAmount(speech, limit, needed)}.`);

@@ -3,7 +3,7 @@ import type { Part } from '../../domain/part.js';
 import { takesNothingElse } from '../../domain/own-adapter.js';
 import { isInletId } from '../../domain/inlet.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
-import { decimalOfThousandths } from '../../domain/quantities.js';
+import { decimalOfThousandths, factorText, type MilliwattHours } from '../../domain/quantities.js';
 import type { WantedOutputs } from '../../planning/wanted/found-outputs.js';
 import type { Wanted, WantedLead } from '../../planning/wanted/wanted.js';
 import { ownedUnitsOf } from './inventory.js';
@@ -15,7 +15,7 @@ import { cautionRemarks, confirmRemarks, groundRemarks } from './remarks.js';
 import { wayText } from './route.js';
 import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
-import { countText, listText, voltsText } from './words.js';
+import { countText, listText, percentText, voltsText } from './words.js';
 
 /** What to look for, and what becomes of every pedal then. */
 export function wantedLead(speech: Speech, wanted: Wanted): string {
@@ -25,7 +25,7 @@ export function wantedLead(speech: Speech, wanted: Wanted): string {
     ...(outputs.length === 0
       ? []
       : [
-          `${countText(countOutputs(wanted), 'isolated output')} with ${decimalOfThousandths(totalRating(wanted))} mA in all`,
+          `${countText(countOutputs(wanted), 'isolated output')} with ${decimalOfThousandths(totalRating(wanted))} mA in all${wanted.charge === null ? '' : ', of a power bank'}`,
         ]),
     ...(units === 0 ? [] : [countText(units, 'lead')]),
   ];
@@ -152,7 +152,7 @@ function ownedEntry(speech: Speech, feed: Feed): PassageEntry {
 
 /** What is true of every supply that comes into question. */
 function shopTexts(speech: Speech, wanted: Wanted): readonly string[] {
-  const { outputs, sockets, together } = wanted;
+  const { outputs, sockets, together, charge } = wanted;
   if (outputs.length === 0) return [];
   const { mains } = speech.board.policy;
   return [
@@ -169,10 +169,28 @@ function shopTexts(speech: Speech, wanted: Wanted): readonly string[] {
           `Where one supply has all of them and states a total for its outputs: ${decimalOfThousandths(together)} mA or more.`,
         ]
       : []),
-    socketsText(sockets),
-    mains.length === 0
-      ? 'Look whether the supply accepts the mains volts of the venue.'
-      : `The supply must accept mains of ${listText(mains.map(voltsText))}.`,
+    ...(charge === null
+      ? [
+          socketsText(sockets),
+          mains.length === 0
+            ? 'Look whether the supply accepts the mains volts of the venue.'
+            : `The supply must accept mains of ${listText(mains.map(voltsText))}.`,
+        ]
+      : bankTexts(speech, charge)),
+  ];
+}
+
+/** What is true of every power bank that comes into question. */
+function bankTexts({ board: { policy } }: Speech, charge: MilliwattHours): readonly string[] {
+  const { runtime } = policy;
+  const lasting =
+    runtime === null
+      ? ''
+      : `, so that they last ${factorText(runtime.hours)} h by ${percentText(runtime.usable)} of their watt-hours`;
+  return [
+    `No mains socket is left for them: power banks have to hold ${decimalOfThousandths(charge)} Wh or more in all${lasting}. That is an estimate from figures.`,
+    'A power bank of other volts does with a converter lead that makes these of them; it is then the draw of that lead that counts.',
+    'Power banks may switch off where little is drawn. In an aeroplane they go into the cabin, never into checked luggage; the rule of the airline comes first.',
   ];
 }
 

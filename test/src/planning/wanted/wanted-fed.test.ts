@@ -69,6 +69,23 @@ describe('an owned supply that hangs on another one', () => {
     expect(wanted.together).toBe(milliamps(765));
   });
 
+  it('hangs on a power bank to look for where no socket is left, by what its inlet draws', async () => {
+    const wanted = await wantedFor([lock], pedals, { ...policy, ...fourHours, sockets: 0 });
+    expect(outputsOf(wanted)).toEqual([
+      ['a', 9, 12],
+      ['inlet of lock 1', 12, 600],
+    ]);
+    // 4 h × (9 V × 10 mA + 12 V × 500 mA) by what counts of them.
+    const { runtime } = fourHours;
+    const usable = runtime.usable.numerator / runtime.usable.denominator;
+    expect(wanted.charge).toBe(Math.ceil((4 * 6.09 * 10) / usable) * 100);
+    expect(wanted.sockets).toEqual({ owned: 0, least: 0, most: 0 });
+    const told = JSON.stringify(wantedPassages(speechOf(wanted.kit), wanted));
+    // Nobody knows how long what is to be found lasts.
+    expect(told).not.toMatch(/should last/);
+    expect(told).toContain('Wh or more in all, so that they last 4 h');
+  });
+
   it('is left where it spares none: milliamps then decide', async () => {
     const wanted = await wantedFor([lock], [pedalOf('a', 10)]);
     expect(outputsOf(wanted)).toEqual([['a', 9, 12]]);

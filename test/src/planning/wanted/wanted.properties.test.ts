@@ -8,6 +8,7 @@ import type { Part, PartRole } from '../../../../src/domain/part.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
 import { milliwattHours, minorUnits } from '../../../../src/domain/quantities.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
+import type { Stand } from '../../../../src/planning/wanted/made-up-kit.js';
 import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
 import { caseOf } from '../../../support/arbitraries.js';
 import { fedCase } from '../../../support/arbitrary-fed.js';
@@ -45,6 +46,12 @@ const fedBoard: fc.Arbitrary<Board> = fedCase(3, 2).map(({ board, catalogue }) =
   return { ...board, gear: { supplies, parts }, owned: { ...board.owned, supplies: new Map(owned) } };
 });
 
+/** The same with no socket for what is to be found, and hours that a power bank must last. */
+const streetBoard: fc.Arbitrary<Board> = fedBoard.map((board) => ({
+  ...board,
+  policy: { ...board.policy, sockets: 0, runtime: { hours: factor(2.5), usable: factor(0.8) } },
+}));
+
 /** The board with its fed unit standing on a charge that lasts for ever, as on an output that is found for it. */
 function withFedFound(board: Board): Board {
   const charge = { kind: 'charge', milliwattHours: milliwattHours(1e12) } as const;
@@ -53,12 +60,16 @@ function withFedFound(board: Board): Board {
   return { ...board, gear: { ...board.gear, supplies }, policy: { ...board.policy, runtime } };
 }
 
+/** On mains where that is possible at all; else on a power bank, where somebody has said how long one must last. */
+const leastAnywhere = (least: (board: Board, stand: Stand) => Least | null, board: Board): Least | null =>
+  least(board, 'mains') ?? (board.policy.runtime === null ? null : least(board, 'charge'));
+
 /** With the fed unit on an output to look for, or not. */
-function leastOfFed(board: Board): Least | null {
+function leastOfFed(board: Board, stand: Stand): Least | null {
   const fed = board.gear.supplies.filter(isFed).find(({ id }) => (board.owned.supplies.get(id) ?? 0) > 0);
-  const without = leastOf(board);
+  const without = leastOf(board, stand);
   if (fed === undefined) return without;
-  const found = leastOf(withFedFound(board), [inletPedal(fed, 1)]);
+  const found = leastOf(withFedFound(board), stand, [inletPedal(fed, 1)]);
   if (found === null || without === null) return found ?? without;
   return isLess(found, without) ? found : without;
 }
@@ -67,11 +78,13 @@ function leastOfFed(board: Board): Least | null {
 type Least = readonly [outputs: number, milliamps: number, leads: number];
 
 /** By trying every set of pedals on what is owned, each with all leads at a price of one; the others take an output each. */
-function leastOf(board: Board, inlets: readonly Pedal[] = []): Least | null {
+function leastOf(board: Board, stand: Stand, inlets: readonly Pedal[] = []): Least | null {
   let best: Least | null = null;
   for (const owned of subsetsOf(board.pedals)) {
     const others = [...inlets, ...board.pedals.filter((pedal) => !owned.includes(pedal))];
-    const leads = leadsFor(board, owned, others.length > 0);
+    // A power bank has no output of AC.
+    if (stand === 'charge' && others.some(({ power }) => power === 'AC')) continue;
+    const leads = leadsFor(board, owned, others.length > 0 ? stand : null);
     if (leads === null) continue;
     const rated = others.reduce((sum, pedal) => sum + milliampsFor(pedal, board), 0);
     const reversing = others.filter(({ polarity }) => polarity === 'unknown').length;
@@ -86,14 +99,15 @@ const isLess = (one: Least, other: Least): boolean => {
   return at >= 0 && (one[at] ?? 0) < (other[at] ?? 0);
 };
 
-/** The fewest leads to look for with which what is owned feeds them; null when nothing does. */
-function leadsFor(board: Board, pedals: readonly Pedal[], beside: boolean): number | null {
-  const left = (limit: number | null): number | null => (limit === null || !beside ? limit : limit - 1);
+/** The fewest leads to look for with which what is owned feeds them beside one more supply, if any; null when nothing does. */
+function leadsFor(board: Board, pedals: readonly Pedal[], beside: Stand | null): number | null {
+  const left = (limit: number | null, isTaken: boolean): number | null =>
+    limit === null || !isTaken ? limit : limit - 1;
   const policy = {
     ...board.policy,
     budget: null,
-    bricks: left(board.policy.bricks),
-    sockets: left(board.policy.sockets),
+    bricks: left(board.policy.bricks, beside !== null),
+    sockets: left(board.policy.sockets, beside === 'mains'),
     noisePrice: minorUnits(0),
     supplyPrice: minorUnits(0),
   };
@@ -166,7 +180,7 @@ describe('what to look for', () => {
         const answer = await chooseOrSeek(kit);
         if (answer.kind === 'plan') return;
         expect((await choose(kit)).kind).toBe('impossible');
-        const least = leastOf(board);
+        const least = leastAnywhere(leastOf, board);
         if (answer.kind === 'impossible') seen.impossible += 1;
         if (answer.kind !== 'wanted') {
           expect([answer.kind, least]).toEqual(['impossible', null]);
@@ -186,13 +200,16 @@ describe('what to look for', () => {
     expect(seen.leads).toBeGreaterThan(share(runs / 15));
   });
 
-  it('feeds an owned supply that hangs on another one where that spares something', async () => {
+  it.each([
+    ['feeds an owned supply that hangs on another one where that spares something', fedBoard, 'mains'],
+    ['is that of a power bank where no socket is left', streetBoard, 'charge'],
+  ] as const)('%s', async (_, boards, stand) => {
     const seen = { wanted: 0, onWanted: 0 };
     await fc.assert(
-      fc.asyncProperty(fedBoard, async (board) => {
+      fc.asyncProperty(boards, async (board) => {
         const answer = await chooseOrSeek(kitOf(board, null));
         if (answer.kind === 'plan') return;
-        const least = leastOfFed(board);
+        const least = leastAnywhere(leastOfFed, board);
         if (answer.kind !== 'wanted') {
           expect([answer.kind, least]).toEqual(['impossible', null]);
           return;
@@ -200,6 +217,7 @@ describe('what to look for', () => {
         const counted = ownsReversing(board) ? 2 : 3;
         expect(soughtOf(answer).slice(0, counted)).toEqual(least?.slice(0, counted));
         seen.wanted += 1;
+        if (stand === 'charge') expect(answer.charge !== null).toBe(answer.outputs.length > 0);
         if (answer.outputs.some(({ pedals }) => pedals.some(isInletId))) seen.onWanted += 1;
       }),
       trying(runs),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Board } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
-import { partId } from '../../../../src/domain/quantities.js';
+import { partId, supplyId } from '../../../../src/domain/quantities.js';
 import type { Supply } from '../../../../src/domain/supply.js';
 import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
 import {
@@ -166,6 +166,50 @@ describe('what is owned', () => {
     expect(limited.sockets).toEqual({ owned: 0, least: 1, most: 1 });
     const none = await answerFor(boardOf(pedals, { policy: { ...policy, sockets: 0 } }));
     expect(none.kind).toBe('impossible');
+  });
+});
+
+describe('where no socket is left', () => {
+  const lasting = { ...policy, runtime: { hours: factor(3), usable: factor(0.8) } };
+  const street = { ...lasting, sockets: 0 };
+
+  it('they are those of a power bank that lasts', async () => {
+    const wanted = await wantedFor([pedalOf('drive', 15), pedalOf('looper', 140)], { policy: street });
+    expect(outputsOf(wanted)).toEqual([
+      ['drive', 9, 18, 'centre-negative'],
+      ['looper', 9, 168, 'centre-negative'],
+    ]);
+    // 3 h × 9 V × 155 mA ÷ 0.8 = 5.23 Wh, in tenths.
+    expect(wanted).toMatchObject({ charge: 5300, sockets: { owned: 0, least: 0, most: 0 }, isProven: true });
+  });
+
+  it('stand beside what takes the only socket, and on mains where one is left', async () => {
+    const pedals = [pedalOf('a', 10), pedalOf('b', 20)];
+    const one = { ...supplyOf('one', 1, [bankOf(1, [settingOf(9, 20)])]) };
+    const beside = await wantedFor(pedals, { ...owning(one), policy: { ...lasting, sockets: 1 } });
+    // On mains, without what is owned, there would be two outputs; on mains all the same.
+    expect(beside).toMatchObject({ charge: null, sockets: { owned: 0, least: 1, most: 1 } });
+    const own = pedalOf('own', 0, { adapter: { supply: supplyId('own-own'), only: true } });
+    const adapter = supplyOf('own-own', 0, [bankOf(1, [settingOf(9, 1)])], {
+      source: { kind: 'adapter', volts: null },
+    });
+    const held = await wantedFor([own, ...pedals], { ...owning(adapter), policy: { ...lasting, sockets: 1 } });
+    // 3 h × 9 V × 30 mA ÷ 0.8 = 1.0125 Wh.
+    expect(held).toMatchObject({ charge: 1100, sockets: { owned: 1, least: 1, most: 1 } });
+  });
+
+  it('count guesses with their factor, and the supplies in use', async () => {
+    const guessed = [pedalOf('a', 100, { figure: 'guess' })];
+    // 3 h × 9 V × 150 mA ÷ 0.8 = 5.0625 Wh.
+    expect(await wantedFor(guessed, { policy: street })).toMatchObject({ charge: 5100 });
+    const none = await answerFor(boardOf(guessed, { policy: { ...street, bricks: 0 } }));
+    expect(none.kind).toBe('impossible');
+  });
+
+  it('cannot be of AC', async () => {
+    const pump = pedalOf('pump', 100, { power: 'AC', polarity: null });
+    expect((await answerFor(boardOf([pump], { policy: street }))).kind).toBe('impossible');
+    expect((await wantedFor([pump], { policy: lasting })).charge).toBe(null);
   });
 });
 

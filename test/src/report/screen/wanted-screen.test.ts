@@ -6,6 +6,7 @@ import { supplyId } from '../../../../src/domain/quantities.js';
 import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
 import { reportText } from '../../../../src/report/formats.js';
 import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
+import { answerText } from '../../../../src/report/screen/terminal.js';
 import { wantedText } from '../../../../src/report/screen/wanted-screen.js';
 import { bankOf, boardOf, factor, pedalOf, policyOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
 
@@ -48,6 +49,27 @@ describe('what to look for, on a screen', () => {
     );
     expect(said(found)).not.toContain('Proven');
     expect(JSON.parse(wantedJson(found))).toMatchObject({ status: 'best found' });
+  });
+
+  it('is of a power bank where no socket is left, and asks for hours where nobody has said how long', async () => {
+    const street = { ...board, gear: { supplies: [], parts: [] }, owned: { supplies: new Map(), parts: new Map() } };
+    const pedals = [pedalOf('delay', 300)];
+    const runtime = { hours: factor(3), usable: factor(0.8) };
+    const wanted = await sought({ ...street, pedals, policy: { ...policy, sockets: 0, runtime } });
+    const text = said(wanted);
+    expect(text).toContain('Look for 1 isolated output with 360 mA in all, of a power bank.');
+    // 3 h × 9 V × 300 mA ÷ 0.8 = 10.125 Wh.
+    expect(text).toContain(
+      'No mains socket is left for them: power banks have to hold 10.2 Wh or more in all, so that they last 3 h by 80 % of',
+    );
+    expect(text).not.toMatch(/mains volts|accept mains|mains socket in all/);
+    expect(JSON.parse(wantedJson(wanted))).toMatchObject({ wattHours: 10.2, sockets: { least: 0, most: 0 } });
+    const kit = kitOf({ ...street, pedals, policy: { ...policy, sockets: 0 } }, null);
+    const none = await chooseOrSeek(kit);
+    if (none.kind === 'wanted') throw new Error('nobody has said how long a power bank must last');
+    const why = answerText(kit, none, { width: 132, colour: false }).replace(/\s+/g, ' ');
+    expect(why).toContain('say for how many hours a power bank has to last, and what to look for is told.');
+    expect(why).not.toContain('wait for stock');
   });
 
   it('is a list with what each thing is for, every pedal counted', async () => {
