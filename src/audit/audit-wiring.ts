@@ -97,7 +97,7 @@ function falseMoves(claimed: Wiring, found: Wiring): readonly AuditError[] {
   ];
 }
 
-/** What a plan says of adapters, batteries and power banks, where it does. */
+/** What a plan says of adapters, batteries, power banks and kept places, where it does. */
 const falseSources = ({ told }: ClaimedWiring, found: JudgedPlan, board: Board): readonly AuditError[] =>
   told === undefined
     ? []

@@ -8,7 +8,7 @@ import { feedSourceOf, type Source } from '../domain/source.js';
 /** One thing that is said: as it is claimed, and as the feeds make it. */
 export type Told = { readonly field: string; readonly claimed: readonly string[]; readonly found: readonly string[] };
 
-/** What a result says of adapters, batteries and power banks beside what the audit has measured. */
+/** What a result says of adapters, batteries, power banks and kept places beside what the audit has measured. */
 export function toldOfSources(
   told: ToldSources,
   { feeds, batteries, runtimes }: JudgedPlan,
@@ -30,12 +30,22 @@ export function toldOfSources(
         .filter(({ pedal }) => speaksOf.has(pedal))
         .map(({ pedal, supply }) => `${feedSourceOf(sourceOf(supply))} for ${pedal}`),
     },
+    {
+      field: 'kept',
+      claimed: told.kept.map(keptText),
+      found: told.kept.map(({ pedal }) =>
+        keptText({ pedal, kept: board.pedals.find(({ id }) => id === pedal)?.kept ?? null }),
+      ),
+    },
     { field: 'battery', claimed: told.batteries.map(batteryText), found: sets.map(batteryText) },
     ...(told.runtimes === null
       ? []
       : [{ field: 'runtimes', claimed: told.runtimes.map(runtimeText), found: banks.map(runtimeText) }]),
   ];
 }
+
+const keptText = ({ pedal, kept }: ToldSources['kept'][number]): string =>
+  kept === null ? `${pedal} is plugged` : `${pedal} is ${kept}`;
 
 const batteryText = ({ pedal, id, count, hours }: ToldSources['batteries'][number]): string =>
   `${count} × ${id} for ${pedal}, ${hours === null ? 'without end' : hoursText(hours)}`;

@@ -1,5 +1,6 @@
 import type { Aim } from './aim.js';
 import type { Currency } from './money.js';
+import type { Kept } from './pedal.js';
 import type { Wiring } from './plan.js';
 import type { PartId, PedalId, SupplyId } from './quantities.js';
 import type { FeedSource } from './source.js';
@@ -17,9 +18,10 @@ export type ClaimedPlan = {
 
 export type ClaimedWiring = Wiring & { readonly told?: ToldSources };
 
-/** What is said of where the power comes from, all of which follows from the feeds. Hours are thousandths, a whole tenth. */
+/** What is said of where the power comes from and of kept places, all of which follows from the feeds and the board. Hours are thousandths, a whole tenth. */
 export type ToldSources = {
   readonly sources: readonly { readonly pedal: PedalId; readonly source: FeedSource }[];
+  readonly kept: readonly { readonly pedal: PedalId; readonly kept: Kept | null }[];
   readonly batteries: readonly ToldBattery[];
   /** Null where nothing is said of any power bank. */
   readonly runtimes: readonly { readonly supply: SupplyId; readonly unit: number; readonly hours: number }[] | null;

@@ -87,17 +87,17 @@ const polarities = ['centre-negative', 'centre-positive', 'unknown'];
 function othersThan(value: unknown): readonly unknown[] {
   // The next output of a bank would do as well.
   if (typeof value === 'number') return [value + 10, value - 0.5];
-  if (value === null) return ['centre-negative', 1, 9];
+  if (value === null) return ['centre-negative', 'later', 1, 9];
   if (typeof value !== 'string') return [];
   for (const all of [sources, polarities])
     if (all.includes(value)) return [...all.filter((one) => one !== value), null];
   return /^\d+\.\d\d$/.test(value) ? ['0.01', '999.00'] : [`${value}-2`, 'punt-3', null];
 }
 
-/** What of a result says how the board is fed. Numbers of leads are names, and what a kept place is stands on the board. */
+/** What of a result says how the board is fed. Numbers of leads are names. */
 const saysHow = ([key, ...rest]: Path): boolean =>
   ['feeds', 'inlets', 'runtimes', 'buy', 'unpowered', 'exposed', 'score'].includes(String(key)) &&
-  !['lead', 'kept', 'moved'].includes(String(rest.at(-1)));
+  !['lead', 'moved'].includes(String(rest.at(-1)));
 
 /** In words, so that a list of what was believed says where. */
 const named = (at: Path, value: unknown): string => `${at.join('.')}: ${JSON.stringify(value)}`;

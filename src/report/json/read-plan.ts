@@ -118,6 +118,7 @@ function toldOf({ feeds, runtimes }: RawPlan): ToldSources {
   const inThousandths = (hours: number): number => Math.round(hours * 1000);
   return {
     sources: feeds.flatMap(({ pedal, source }) => (source === undefined ? [] : [{ pedal: pedalId(pedal), source }])),
+    kept: feeds.flatMap(({ pedal, kept }) => (kept === undefined ? [] : [{ pedal: pedalId(pedal), kept }])),
     batteries: feeds.flatMap(({ pedal, battery }) => {
       if (battery === undefined) return [];
       const { id, count, hours } = battery;

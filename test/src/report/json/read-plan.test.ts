@@ -42,6 +42,7 @@ const {
 } = wiring;
 const told = {
   sources: wiring.feeds.map(({ pedal }) => ({ pedal, source: 'output' })),
+  kept: wiring.feeds.map(({ pedal }) => ({ pedal, kept: null })),
   batteries: [],
   runtimes: [],
 };
