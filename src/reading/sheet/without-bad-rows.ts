@@ -82,7 +82,9 @@ function asideIn(file: string, { ignored, unread, things }: TablePlaces): readon
   return [
     ...(batteries.length === 0
       ? []
-      : [`${file}: left out ${quotedList(batteries)}: batteries are not planned with yet.`]),
+      : [
+          `${file}: left out ${quotedList(batteries)}: a table does not say of which type a battery is; write batteries above the header, each with its type, such as 9V-block.`,
+        ]),
     ...(ignored.length === 0
       ? []
       : [`${file}: not used: the column${ignored.length > 1 ? 's' : ''} ${quotedList(ignored)}.`]),

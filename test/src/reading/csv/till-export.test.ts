@@ -70,7 +70,7 @@ describe('a table as a shop has it', () => {
     expect(result.kind === 'read' ? result.notes : []).toEqual([
       'till.csv: left out "Grey adapter" (line 4): Open circuit volts: missing; an output that is not regulated gives more volts without a load, and they bear on safety.',
       'till.csv: left out "Gift voucher" (line 13): says neither what an output gives nor what a lead fits: it is no supply, no lead and no battery.',
-      'till.csv: left out "Nine-volt block": batteries are not planned with yet.',
+      'till.csv: left out "Nine-volt block": a table does not say of which type a battery is; write batteries above the header, each with its type, such as 9V-block.',
       'till.csv: not used: the column "Shelf".',
       'till.csv: not used: the remarks "best seller", "without a load not measured".',
     ]);
