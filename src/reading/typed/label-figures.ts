@@ -78,6 +78,8 @@ export function typedDraw(text: string, volts: LabelVolts | null): Typed<LabelDr
   if (isUnknown(text)) return { kind: 'unknown' };
   if (/^\s*[\d.,]+\s*$/.test(text)) return unclear('Write the unit as well: 300 mA, 0.3 A or 2.7 W.');
   const plain = text.replace(/\bmax\b\.?/gi, '');
+  const thousands = thousandsOrDecimals.exec(plain)?.groups;
+  if (thousands !== undefined) return unclear(oneOfTwo(thousands));
   const watts = plainNumber(plain.replace(/VA\s*$/i, 'W'), 'W');
   const milliamps = watts === null ? plainNumber(plain, 'mA') : null;
   if (watts !== null)
@@ -87,6 +89,14 @@ export function typedDraw(text: string, volts: LabelVolts | null): Typed<LabelDr
   const value = Number(milliamps ?? 'NaN');
   if (value > 0 && value <= 100_000 && thousandths(value) !== null) return said({ milliamps: value, workings: null });
   return unclear('Write a current such as 300 mA, 1800 mA or 0.3 A, a power such as 2.7 W, or ? if you do not know.');
+}
+
+/** Nobody writes a current in mA with three decimals, but people group thousands by points, others by commas. */
+const thousandsOrDecimals = /^\s*(?<whole>[1-9]\d{0,2})[.,](?<fraction>\d{3})\s*(?:mA|milliamps?)\s*$/i;
+
+function oneOfTwo({ whole = '', fraction = '' }: Readonly<Record<string, string>>): string {
+  const thousand = `${whole}${fraction} mA`;
+  return `It may mean ${thousand} or ${Number(`${whole}.${fraction}`)} mA: write ${thousand} if that is what it is.`;
 }
 
 function lowestVolts(volts: LabelVolts): number {

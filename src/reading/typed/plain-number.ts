@@ -26,7 +26,7 @@ const thousandthsOf: Readonly<Record<NumberUnit, ReadonlyMap<string, number>>> =
 
 /**
  * The plain number that a text with a unit most likely means, as it is to be written: "300 mA" is 300, "0.3A" is 300 too.
- * Null when it cannot be told, as for "1,800", which means one thing here and another there.
+ * Null when it cannot be told, as for "1,800", which means one thing here and another there; no thousands begin with 0.
  */
 export function plainNumber(text: string, unit: NumberUnit): string | null {
   const cleaned =
@@ -34,7 +34,7 @@ export function plainNumber(text: string, unit: NumberUnit): string | null {
   const match = /^\s*\+?(-?)(\d{1,12})(?:[.,](\d{1,9}))?\s*(\p{L}{0,9}|[%×])\s*$/u.exec(cleaned);
   if (match === null) return null;
   const [, sign = '', whole = '', fraction = '', written = ''] = match;
-  const isAmbiguous = text.includes(',') && fraction.length === 3;
+  const isAmbiguous = text.includes(',') && fraction.length === 3 && Number(whole) > 0;
   const scale = thousandthsOf[unit].get(written.toLowerCase());
   if (scale === undefined || isAmbiguous) return null;
   const value = scaledDecimal(Number(`${whole}.${fraction === '' ? '0' : fraction}`), 9);

@@ -48,6 +48,9 @@ describe('a draw as it is typed off a label', () => {
     ['300mA max', 300],
     ['0.3 A', 300],
     ['0,3A', 300],
+    ['0,015 A', 15],
+    ['0.125 mA', 0.125],
+    ['1.800 A', 1800],
     ['1 amp', 1000],
     ['4.5 milliamps', 4.5],
     ['250 µA', 0.25],
@@ -65,8 +68,15 @@ describe('a draw as it is typed off a label', () => {
     expect(typedDraw('9 W', { from: 9, to: 18 })).toMatchObject({ value: { milliamps: 1000 } });
   });
 
-  it.each(['300', '0.3', '1,800 mA', '0 mA', '0 W', '-3 mA', 'a lot', '200 A', '9999 W'])('%s is not clear', (text) => {
+  it.each(['300', '0.3', '1,800 A', '0 mA', '0 W', '-3 mA', 'a lot', '200 A', '9999 W'])('%s is not clear', (text) => {
     expect(typedDraw(text, 9)).toMatchObject({ kind: 'unclear' });
+  });
+
+  it.each(['1,800 mA', '1.800 mA', '1.800mA max', '1.800 milliamps'])('%s may be two currents', (text) => {
+    expect(typedDraw(text, 9)).toEqual({
+      kind: 'unclear',
+      remedy: 'It may mean 1800 mA or 1.8 mA: write 1800 mA if that is what it is.',
+    });
   });
 
   it('watts without volts are not clear', () => {

@@ -23,6 +23,7 @@ describe('plainNumber', () => {
     ['3', 'count', '3'],
     ['12,5', 'mA', '12.5'],
     ['1,800', 'mA', null],
+    ['0,015 A', 'mA', '15'],
     ['1.0001 mA', 'mA', null],
     ['9 V DC', 'V', null],
     ['300 V', 'mA', null],
