@@ -37,13 +37,15 @@ export function pedalShape(pedal: DrawnPedal, measures: Measures): PedalShape {
 function pedalBlocks(pedal: DrawnPedal, measures: Measures): readonly Block[] {
   const { name, parts } = pedal;
   const { cap, isTerse, isFlat } = measures;
-  const rest = restPieces(pedal, measures);
+  const [volts, ...others] = restPieces(pedal, measures);
+  const rest = [volts, ...others].flatMap((piece) => piece ?? []);
   if (isFlat) return [{ kind: 'line', text: name, rest }, ...parts.map((part) => partLine(part, 'through '))];
   const within =
     cap !== null || isTerse
       ? []
       : parts.flatMap((part): readonly Block[] => [...partBlocks(part), { kind: 'parting' }]);
-  return [...within, { kind: 'head', text: name, size: 'name', aside: [], rest }];
+  const told = isTerse && volts !== undefined ? { aside: [volts], rest: others } : { aside: [], rest };
+  return [...within, { kind: 'head', text: name, size: 'name', ...told }];
 }
 
 function restPieces(pedal: DrawnPedal, { isTight, isTerse, isFlat }: Measures): readonly Piece[] {

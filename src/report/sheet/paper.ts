@@ -11,8 +11,8 @@ export type Block =
   | { readonly kind: 'whole'; readonly body: Markup }
   /** In two columns, one flowing into the other where there is the width for both. */
   | { readonly kind: 'columns'; readonly body: Markup }
-  /** Takes the room that all the others leave, and so much at least, in millimetres. */
-  | { readonly kind: 'picture'; readonly body: Markup; readonly least: number };
+  /** Takes so much at least in print of so many points, in millimetres. */
+  | { readonly kind: 'picture'; readonly body: Markup; readonly least: (points: number) => number };
 
 /** What is on one side of the paper. */
 export type Side = readonly Block[];
@@ -27,7 +27,7 @@ export const columns = (...sections: readonly (Section | null)[]): Block => ({
 export const picture = (section: Section | null, least: number): Block => ({
   kind: 'picture',
   body: shown([section]),
-  least: section === null ? 0 : least,
+  least: () => (section === null ? 0 : least),
 });
 
 const shown = (sections: readonly (Section | null)[]): Markup =>

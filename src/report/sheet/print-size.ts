@@ -3,7 +3,7 @@ import type { Markup } from '../page/markup.js';
 import type { Block, Side } from './paper.js';
 
 /** Sides with the size of their print, a class of the style. */
-export type Printed = { readonly sides: readonly Side[]; readonly size: (typeof sizes)[number]['name'] };
+export type Printed = { readonly sides: readonly Side[]; readonly size: (typeof printSizes)[number]['name'] };
 
 /**
  * The first of these ways to lay out a sheet whose sides hold what is to be on them, in the largest print that does it, by a
@@ -11,14 +11,14 @@ export type Printed = { readonly sides: readonly Side[]; readonly size: (typeof 
  */
 export function printed(layouts: readonly (readonly Side[])[]): Printed {
   for (const sides of layouts) {
-    const fits = sizes.find(({ points }) => sides.every((side) => heightOf(side, points) <= leastHeight));
+    const fits = printSizes.find(({ points }) => sides.every((side) => heightOf(side, points) <= leastHeight));
     if (fits !== undefined) return { sides, size: fits.name };
   }
   return { sides: layouts.at(-1) ?? [], size: 'least' };
 }
 
 /** Nothing is printed smaller than 7 points, whatever the size of the rest. */
-const sizes = [
+export const printSizes = [
   { name: 'usual', points: 8.5 },
   { name: 'small', points: 7.75 },
   { name: 'least', points: 7.1 },
@@ -26,9 +26,10 @@ const sizes = [
 
 /** Between the margins, in millimetres: as wide as A4, as high as Letter. */
 export const leastWidth = 190;
-const columnWidth = 92;
+/** Of one of two columns. */
+export const columnWidth = 92;
 export const leastHeight = 261;
-export const millimetres = 25.4 / 72;
+const millimetres = 25.4 / 72;
 /** From one line to the next, and between what begins lines, for each unit of size. */
 const leading = 1.17;
 const spacing = 0.2;
@@ -37,17 +38,17 @@ const aroundHeading = 1;
 /** How much of the most that a text may take the faces take that papers are printed in. */
 const narrower = 0.88;
 
-function heightOf(side: Side, points: number): number {
+/** About how high what is on a side is in print of so many points, in millimetres; on the large side. */
+export function heightOf(side: Side, points: number): number {
   const size = points * millimetres;
-  const high = (body: Markup, width: number): number => linesIn(body, width / size) * size;
   const heights = side.map((block: Block): number => {
     switch (block.kind) {
       case 'whole':
-        return high(block.body, leastWidth);
+        return heightOfWords(block.body, leastWidth, points);
       case 'columns':
         return columnsHeight(block.body, columnWidth / size) * size;
       case 'picture':
-        return block.least;
+        return block.least(points);
     }
   });
   return heights.reduce((sum, height) => sum + height, 0);
@@ -72,12 +73,9 @@ const sumOf = (figures: readonly number[]): number => figures.reduce((sum, figur
 /** A heading stays with what it is of, and a table in one piece. */
 const unbrokenStart = /(?<!<\/h[23]>\s*(?:<ul[^>]*>\s*)?)(?=<(?:h[23]|p|li|table)\b)/;
 
-/** About how high blocks are in the usual print, in millimetres. */
-export const heightOfBlocks = (side: Side): number => heightOf(side, sizes[0].points);
-
-/** About how high words are in the usual print where they have so much width, in millimetres; on the large side. */
-export function usualHeight(body: Markup, width: number): number {
-  const size = sizes[0].points * millimetres;
+/** About how high words are where they have so much width, in millimetres; on the large side. */
+export function heightOfWords(body: Markup, width: number, points: number): number {
+  const size = points * millimetres;
   return linesIn(body, width / size) * size;
 }
 

@@ -54,6 +54,8 @@ svg.narrow{display:block}
 .choices{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,16em),1fr));gap:0 1.5em}
 .choices svg{margin-top:.375em}
 .choices.flat{grid-template-columns:1fr}
+svg.small{max-width:92mm}
+svg.sheet,svg.dense{max-width:190mm}
 @page{margin:9mm 10mm}
 @media print{
 body,svg text{font-family:Arial,"Helvetica Neue",Helvetica,"Liberation Sans","DejaVu Sans Condensed",sans-serif}
@@ -65,14 +67,9 @@ h3,caption,thead th,.where,.note,footer{font-size:max(.875em,7.05pt)}
 .side:last-child{break-after:auto}
 .side>*{flex:none}
 .side>#wiring{flex:0 1 auto;min-height:30mm;display:flex;flex-direction:column}
-.side>.choices{flex:1 1 0;min-height:100mm;grid-auto-rows:minmax(0,1fr)}
-.choices section{display:flex;flex-direction:column;min-height:0}
-.choices svg{flex:1 1 0;min-height:0;width:100%}
+.choices svg{width:100%}
 .choices{grid-template-columns:1fr 1fr}
-.of-1{grid-template-columns:1fr}
 .choices.flat{grid-template-columns:1fr}
-.side>.choices.flat{flex:none;min-height:0;grid-auto-rows:auto}
-.flat svg{flex:none;height:auto}
 #chart svg{max-height:60mm;margin:0 auto}
 #wiring :is(.sheet,.dense){flex:0 1 auto;min-height:0;width:100%;height:auto}
 section{margin-top:3pt;padding-top:2pt;border-top-width:.75pt}
@@ -91,4 +88,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: 'vWyGXu0Do8YxTUz8M/OoPTrJUyOYa69Ga0HypJnxPno=' };
+export const sheetStyle: StyleSheet = { text, digest: 'vbx7yvt0g6Gr2bdV8PxC+/0m6/ujrldVanrJN2+dKVE=' };
