@@ -1,25 +1,20 @@
-import { kitOf } from '../../src/domain/kit.js';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
-import { readInputs } from '../../src/node/disk/read-inputs.js';
 import { compare } from '../../src/planning/compare/compare.js';
-import { choose, type ChooseOptions } from '../../src/planning/choose/choose.js';
 import { comparisonHandout } from '../../src/report/words/comparison-handout.js';
 import { reportText, type ReportFormat } from '../../src/report/formats.js';
 import { boardDrawing } from '../../src/report/drawing/drawings.js';
 import { drawingStyle } from '../../src/report/drawing/style.js';
 import { handoutOf, type ReportInput } from '../../src/report/words/handout.js';
 import { comparisonPage } from '../../src/report/page/comparison.js';
-import { everything } from '../src/report/everything.js';
-import { moving } from '../src/report/moving.js';
+import { inputsFor, pagesOfPlugged, plugged } from './report-inputs.js';
 import { axeFindings, lookAt, noBrowser, openFile, printedSides, show, startBrowser, type Screen } from './chromium.js';
 
-const fixtures = resolve(import.meta.dirname, '../../fixtures');
 const screens: Readonly<Record<string, Screen>> = {
   'a phone': { width: 360, height: 740, colours: 'light' },
   'a phone in the dark': { width: 360, height: 740, colours: 'dark' },
@@ -33,55 +28,6 @@ function screenOf(name: string): Screen {
   const screen = screens[name];
   if (screen === undefined) throw new Error(`no screen called ${name}`);
   return screen;
-}
-
-const hostile = [
-  '</title><script>alert(1)</script>',
-  '"><img src=http://a.example/x onerror=alert(1)>',
-  '</style></svg><svg onload=alert(1)>',
-  'W'.repeat(90),
-  'Wide Mouthed WWWWW %%%%% @@@@@ '.repeat(3),
-  '\u202e\u0000\u001b[31m &amp; ]]> <!-- ${x} `x`',
-  '日本語のとても長い名前のペダル',
-  'Очень длинное имя педали',
-  'iiiiiiiiii.llllllllll|||||||||',
-];
-
-/** The inputs of reports, each solved once for all tests. */
-async function inputsFor(): Promise<Readonly<Record<string, ReportInput>>> {
-  const solved = async (board: string, options: ChooseOptions = {}): Promise<ReportInput> => {
-    const read = await readInputs(join(fixtures, `boards/${board}.yaml`), join(fixtures, 'shops/marram-street.yaml'));
-    if (read.kind === 'faulty') throw new Error(`${board} is faulty`);
-    return { kit: read.value, answer: await choose(read.value, { ...options }) };
-  };
-  const named = (): ((id: string) => string) => {
-    let next = 0;
-    return () => hostile[next++ % hostile.length] ?? '';
-  };
-  const names = everything(named());
-  const moved = ({ board, catalogue, plan }: ReturnType<typeof moving>): ReportInput => ({
-    kit: kitOf(board, catalogue),
-    answer: plan,
-  });
-  const plain = everything((id) => id);
-  const planOf = ({ board, catalogue, wiring, reasons }: typeof plain): ReportInput => ({
-    kit: kitOf(board, catalogue),
-    answer: { kind: 'plan', aim: 'cost', wiring, gap: { tier: 'cost', value: 24_400, bound: 20_000 }, reasons },
-  });
-  return {
-    // The first plan will do: its proof takes as long as all pages.
-    'the studio wall': await solved('studio-wall', { remainingMs: () => 0 }),
-    'the gig board': await solved('gig-board'),
-    'an impossible board': await solved('impossible'),
-    'everything that a plan can hold': planOf(plain),
-    'hostile names': planOf(names),
-    'a plan for re-plugging': moved(moving((id) => id)),
-    're-plugging with hostile names': moved(moving(named())),
-    'a search that was stopped': {
-      kit: kitOf(plain.board, plain.catalogue),
-      answer: { kind: 'stopped', aim: 'cost' },
-    },
-  };
 }
 
 const boards = [
@@ -113,11 +59,17 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     await rm(folder, { recursive: true });
   });
 
-  const written = async (board: string, format: ReportFormat, ending: string): Promise<string> => {
+  const written = async (
+    board: string,
+    format: ReportFormat | keyof typeof pagesOfPlugged,
+    ending: string,
+  ): Promise<string> => {
     const input = inputs[board];
     if (input === undefined) throw new Error(`no board called ${board}`);
     const path = join(folder, `${board.replaceAll(' ', '-')}${ending}`);
-    await writeFile(path, reportText(format, input));
+    const text =
+      format === 'check' || format === 'spare' ? pagesOfPlugged[format](plugged(input)) : reportText(format, input);
+    await writeFile(path, await text);
     return path;
   };
 
@@ -127,6 +79,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     'hostile names',
     're-plugging with hostile names',
     'a search that was stopped',
+    'the gig board with hostile names',
   ];
   const axed = ['a phone', 'a desk in the dark'];
   const cases = [
@@ -135,10 +88,21 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
       format: 'labels' as const,
       board,
     })),
+    // Of plans that keep every rule, and of one that keeps hardly any.
+    ...(['check', 'spare'] as const).flatMap((format) =>
+      [
+        'the studio wall',
+        'the gig board with hostile names',
+        'an impossible board',
+        'hostile names',
+        'a board with every source',
+        'a board on a converter lead',
+      ].map((board) => ({ format, board })),
+    ),
   ];
 
   test.each(cases)('$format of $board on every screen', async ({ format, board }) => {
-    const path = await written(board, format, format === 'page' ? '.html' : '.labels.html');
+    const path = await written(board, format, format === 'page' ? '.html' : `.${format}.html`);
     const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));
     for (const [on, screen] of Object.entries(screens)) {
       await show(page, screen);
@@ -148,6 +112,16 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
       expect(drawing.flaws, on).toEqual([]);
       if (format === 'page' && board === 'the studio wall') expect(drawing.texts, on).toBeGreaterThan(28 * 3);
       if (forAxe.includes(board) && axed.includes(on)) expect(await axeFindings(page), on).toEqual([]);
+    }
+    if (format === 'check' || format === 'spare') {
+      const words = await page.locator('body').innerText();
+      expect(
+        /\b(?:files?|catalogue|YAML|JSON)\b|\brun (?:it )?again|--[a-z]|\bboardfeed [a-z]/i.exec(words),
+      ).toBeNull();
+      if (!board.includes('hostile')) expect(words).not.toContain('`');
+      const cautions = page.getByRole('region', { name: 'Cautions' });
+      if (board.startsWith('a board ')) expect(await cautions.getByRole('listitem').count()).toBeGreaterThan(1);
+      expect(await printedSides(page, 'A4')).toBeLessThan(board === 'the studio wall' ? 8 : 5);
     }
     expect(incidents).toEqual([]);
     await close();
