@@ -8,11 +8,13 @@ export type Source = {
   readonly name: string;
   /** The volts to which each output can be set, from output 1 on. */
   readonly outputs: readonly (readonly number[])[];
+  /** Whether it hangs by an inlet on another one. */
+  readonly isFed: boolean;
 };
 
 /** The units of a supply as a file describes it; none where it is not described in full. */
 export function sourcesOf(supply: string, data: unknown, units: number): readonly Source[] {
-  const { name, banks } = mapOf(data);
+  const { name, banks, inlet } = mapOf(data);
   const outputs = listOf(banks).flatMap((bank) => {
     const { outputs: count, settings } = mapOf(bank);
     const volts = listOf(settings).flatMap((setting) => {
@@ -22,7 +24,10 @@ export function sourcesOf(supply: string, data: unknown, units: number): readonl
     return Array.from({ length: typeof count === 'number' ? count : 0 }, () => volts);
   });
   if (typeof name !== 'string' || outputs.length === 0 || outputs.some((volts) => volts.length === 0)) return [];
-  return Array.from({ length: units }, (_, at) => ({ supply, unit: at + 1, name, outputs }));
+  return Array.from({ length: units }, (_, at) => ({
+    ...{ supply, unit: at + 1, name, outputs },
+    isFed: inlet !== undefined,
+  }));
 }
 
 const mapOf = (value: unknown): Data => (typeof value === 'object' && value !== null ? (value as Data) : {});

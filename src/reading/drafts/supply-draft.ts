@@ -23,13 +23,25 @@ export type BankDraft = {
   readonly joins: readonly JoinMode[];
 };
 
+/** What a supply takes of another one. Null is what nobody knows yet. */
+export type InletDraft = {
+  readonly volts: number;
+  readonly milliamps: number;
+  readonly power: Power | null;
+  readonly plug: string | null;
+  /** Null for AC as well, which has none. */
+  readonly polarity: Polarity | null;
+};
+
 export type SupplyDraft = {
   readonly name: string;
   /** Null for what is owned. */
   readonly price: number | null;
   readonly mains: LabelMains | null;
-  /** Of a power bank, in watt-hours; null of what stands on mains. */
+  /** Of a power bank, in watt-hours; null of all others. */
   readonly charge: number | null;
+  /** Of one that hangs on another supply; null of all others. */
+  readonly inlet: InletDraft | null;
   readonly regulated: boolean | null;
   readonly total: LabelTotal | null;
   readonly banks: readonly BankDraft[];
@@ -39,6 +51,8 @@ const wanted = {
   power: 'DC, a straight line over a dashed one, or AC, a wave, beside the volts of each output',
   polarity: 'the sign with a + and a - joined to a ring and its dot; or measure the plug with a meter',
   plug: 'the connector of its straight leads: see the data sheet, or try a pedal while it is unplugged',
+  inlet:
+    'at its inlet DC or AC, the sign with a + and a -, and the connector: all of it is needed to hang it on another supply',
   regulated: '"regulated" or "stabilised" on the label; else measure the volts with nothing plugged in',
   openCircuitVolts: 'the volts with nothing plugged in, by a meter or from the data sheet',
 } as const;
@@ -46,12 +60,13 @@ const wanted = {
 type Wanted = keyof typeof wanted;
 
 /** The figures without which the supply cannot be used safely. */
-function missingOf({ banks, regulated }: SupplyDraft): readonly Wanted[] {
+function missingOf({ banks, regulated, inlet }: SupplyDraft): readonly Wanted[] {
   const isDirect = banks.some(({ power }) => power !== 'AC');
   const isMissing: Readonly<Record<Wanted, boolean>> = {
     power: banks.some(({ power }) => power === null),
     polarity: banks.some(({ power, polarity }) => power !== 'AC' && polarity === null),
     plug: banks.some(({ plug }) => plug === null),
+    inlet: inlet !== null && isOpen(inlet),
     regulated: isDirect && regulated === null,
     openCircuitVolts:
       regulated === false && banks.some(({ settings }) => settings.some((one) => one.openCircuitVolts === null)),
@@ -59,15 +74,19 @@ function missingOf({ banks, regulated }: SupplyDraft): readonly Wanted[] {
   return (Object.keys(wanted) as Wanted[]).filter((key) => isMissing[key]);
 }
 
+const isOpen = ({ power, plug, polarity }: InletDraft): boolean =>
+  power === null || plug === null || (power === 'DC' && polarity === null);
+
 /** The supply as an entry of a catalogue: left out while something about it is missing. */
 export function supplyEntry(draft: SupplyDraft): DraftEntry {
-  const { name, price, mains, charge, regulated, total, banks } = draft;
+  const { name, price, mains, charge, inlet, regulated, total, banks } = draft;
   const missing = missingOf(draft);
   const fields: readonly (Field | false)[] = [
     { key: 'name', value: name },
     price !== null && { key: 'price', value: price },
     mains !== null && { key: 'mains', value: mains },
     charge !== null && { key: 'charge', value: { wattHours: charge } },
+    inlet !== null && { key: 'inlet', value: inletData(inlet) },
     (regulated !== null || missing.includes('regulated')) && { key: 'regulated', value: regulated },
     total !== null && { key: 'total', value: total },
     { key: 'banks', value: banks.map((bank) => bankData(bank, regulated === false)), remark: banksRemark(draft) },
@@ -79,15 +98,24 @@ export function supplyEntry(draft: SupplyDraft): DraftEntry {
   };
 }
 
-function banksRemark({ banks, mains, charge }: SupplyDraft): string | undefined {
+function banksRemark({ banks, mains, charge, inlet }: SupplyDraft): string | undefined {
   const remarks = [
     ...(banks.some(({ isolated }) => isolated === null)
       ? ['not known whether isolated: counted as not, the careful assumption']
       : []),
-    ...(mains === null && charge === null ? ['mains volts not known: refused where a board states its own'] : []),
+    ...([mains, charge, inlet].every((one) => one === null)
+      ? ['mains volts not known: refused where a board states its own']
+      : []),
   ];
   return remarks.length === 0 ? undefined : remarks.join('; ');
 }
+
+const inletData = ({ volts, milliamps, power, plug, polarity }: InletDraft): Readonly<Record<string, unknown>> => ({
+  power: power ?? '…',
+  plug: plug ?? '…',
+  ...(power === 'AC' ? {} : { polarity: polarity ?? '…' }),
+  ...{ volts, milliamps },
+});
 
 /** What is not known is `…`, which is no value: the whole entry is then a comment. */
 const bankData = (bank: BankDraft, isUnregulated: boolean): Readonly<Record<string, unknown>> => ({

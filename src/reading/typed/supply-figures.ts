@@ -15,20 +15,32 @@ export function typedMains(text: string): Typed<LabelMains> {
   return picked(typed, ({ volts }) => (typeof volts === 'number' || 'from' in volts ? volts : null), remedy);
 }
 
-/** What a supply stands on: mains, or the watt-hours of a power bank. */
-export type LabelInput = { readonly mains: LabelMains } | { readonly wattHours: number };
+/** What a supply stands on: mains, the watt-hours of a power bank, or what its inlet takes of another supply. */
+export type LabelInput =
+  { readonly mains: LabelMains } | { readonly wattHours: number } | { readonly inlet: LabelSetting };
 
-/** Reads mains volts, or "74 Wh" of a power bank. */
+/** No mains have so few volts, and no inlet so many. */
+const fewestMainsVolts = 80;
+
+/** Reads mains volts, "74 Wh" of a power bank, or "12 V DC 600 mA" of a supply that hangs on another one. */
 export function typedInput(text: string): Typed<LabelInput> {
   const wattHours = /Wh\s*$/i.test(text) ? Number(plainNumber(text, 'Wh')) : null;
-  if (wattHours === null)
-    return picked(
-      typedMains(text),
-      (mains) => ({ mains }),
-      'Write 230 V or 100-240 V as it stands at INPUT, of a power bank 74 Wh, or ?.',
-    );
-  return wattHours > 0 ? said({ wattHours }) : unclear('Write the watt-hours such as 74 Wh.');
+  if (wattHours !== null) return wattHours > 0 ? said({ wattHours }) : unclear('Write the watt-hours such as 74 Wh.');
+  const mains = typedMains(text);
+  if (mains.kind === 'said' && leastOf(mains.value) < fewestMainsVolts) {
+    const inlet = typedSetting(text);
+    return inlet.kind === 'said'
+      ? said({ inlet: inlet.value })
+      : unclear('Of a supply that hangs on another one write the volts and the current that it takes: 12 V DC 600 mA.');
+  }
+  return picked(
+    mains,
+    (value) => ({ mains: value }),
+    'Write 230 V or 100-240 V as it stands at INPUT, of a power bank 74 Wh, of one that hangs on another supply 12 V DC 600 mA, or ?.',
+  );
 }
+
+const leastOf = (mains: LabelMains): number => (typeof mains === 'number' ? mains : mains.from);
 
 /** What one output gives at most. */
 export type LabelSetting = {

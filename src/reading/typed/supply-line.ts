@@ -174,7 +174,7 @@ function draftOf(
     hasDirect && regulated === undefined && 'regulated',
   ];
   const draft: SupplyDraft = {
-    ...{ name, price: null, mains, charge, total, regulated: hasDirect ? (regulated ?? true) : null },
+    ...{ name, price: null, mains, charge, inlet: null, total, regulated: hasDirect ? (regulated ?? true) : null },
     banks: banks.map(({ settings, power, ...bank }) => ({
       ...bank,
       ...{ power, plug, polarity: power === 'AC' ? null : (polarity ?? 'centre-negative') },

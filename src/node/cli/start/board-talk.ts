@@ -12,7 +12,7 @@ import { pedalHelp, type Signs } from './label-help.js';
 import { askOwned } from './owned-talk.js';
 import { askOpen, askPedals } from './pedal-talk.js';
 import { askAssumption, askHours, askPolicy, startingHead, type ToldHead } from './policy-talk.js';
-import { askWiring, type Pluggable, type WiredDraft } from './wiring-talk.js';
+import { askWiring, type Pluggable, type Plugs, type WiredDraft } from './wiring-talk.js';
 
 /** What was told of a board so far. */
 export type ToldBoard = {
@@ -72,11 +72,17 @@ const isPowerBank = ({ entry }: OwnedThing): boolean => 'charge' in dataOf(entry
 const pluggable = ({ pedals, head }: ToldBoard): readonly Pluggable[] =>
   pedals
     .filter((draft) => !isUnread(draft, head.assumption))
-    .map(({ line: { name } }) => ({ id: idFromName(name) ?? name, name }));
+    .map(({ line: { name, adapter, battery } }) => ({
+      id: idFromName(name) ?? name,
+      name,
+      hasAdapter: adapter !== undefined,
+      takes: battery?.type ?? null,
+    }));
 
-const ownedOf = ({ supplies, leads }: OwnedDraft) => ({
+const ownedOf = ({ supplies, leads, batteries }: OwnedDraft): Plugs => ({
   sources: supplies
     .filter(({ entry }) => isWhole(entry))
     .flatMap(({ entry, count }) => sourcesOf(idOf(entry), dataOf(entry.fields), count)),
   chains: leads.filter(({ entry }) => 'tails' in dataOf(entry.fields)).map(({ entry }) => idOf(entry)),
+  batteries: batteries.map(({ entry }) => ({ id: idOf(entry), type: String(dataOf(entry.fields)['type']) })),
 });

@@ -3,8 +3,8 @@ import { idsIn } from '../../../reading/drafts/ids-in.js';
 import type { LastingTerms } from '../../../reading/drafts/new-files.js';
 import { openPedals, type OpenPedal } from '../../../reading/drafts/open-pedals.js';
 import type { OpenedDraft } from '../../../reading/drafts/opened-draft.js';
-import { sourcesOf, type Source } from '../../../reading/drafts/sources.js';
-import type { Pluggable } from './wiring-talk.js';
+import { sourcesOf } from '../../../reading/drafts/sources.js';
+import type { Pluggable, Plugs } from './wiring-talk.js';
 
 type Data = Readonly<Record<string, unknown>>;
 
@@ -18,7 +18,7 @@ export type KnownBoard = {
   /** Those that may be plugged in. */
   readonly pluggable: readonly Pluggable[];
   /** What is owned, as far as the file describes it; null where nothing is said of it. */
-  readonly owned: { readonly sources: readonly Source[]; readonly chains: readonly string[] } | null;
+  readonly owned: Plugs | null;
   readonly isWired: boolean;
   /** Whether a pedal takes batteries. */
   readonly takesBatteries: boolean;
@@ -44,16 +44,24 @@ export function knownBoard(opened: OpenedDraft): KnownBoard {
 
 /** The pedal, unless a place is only kept for it. */
 function pluggable(pedal: unknown): readonly Pluggable[] {
-  const { name, later, volts, power, inlet } = mapOf(pedal);
+  const { name, later, volts, power, inlet, adapter, battery } = mapOf(pedal);
+  const { type } = mapOf(battery);
   const [id] = idsIn({ pedals: [pedal] }, 'pedals');
   if (id === undefined || later === true || [volts, power, inlet].includes('unknown')) return [];
-  return [{ id, name: typeof name === 'string' ? name : id }];
+  return [
+    {
+      id,
+      name: typeof name === 'string' ? name : id,
+      hasAdapter: adapter !== undefined,
+      takes: typeof type === 'string' ? type : null,
+    },
+  ];
 }
 
-/** The supplies and chain leads that the file both describes and counts. */
-function ownedIn(data: Data): NonNullable<KnownBoard['owned']> {
+/** The supplies, chain leads and batteries that the file both describes and counts. */
+function ownedIn(data: Data): Plugs {
   const gear = mapOf(data['gear']);
-  const { supplies, parts } = mapOf(data['owned']);
+  const { supplies, parts, batteries } = mapOf(data['owned']);
   const described = (list: string): readonly (readonly [string, unknown])[] =>
     listOf(gear[list]).flatMap((entry) => idsIn({ [list]: [entry] }, list).map((id) => [id, entry] as const));
   return {
@@ -61,6 +69,9 @@ function ownedIn(data: Data): NonNullable<KnownBoard['owned']> {
       sourcesOf(id, entry, listOf(supplies).filter((unit) => unit === id).length),
     ),
     chains: described('parts').flatMap(([id, entry]) => ('tails' in mapOf(entry) && id in mapOf(parts) ? [id] : [])),
+    batteries: described('batteries').flatMap(([id, entry]) =>
+      id in mapOf(batteries) ? [{ id, type: String(mapOf(entry)['type']) }] : [],
+    ),
   };
 }
 

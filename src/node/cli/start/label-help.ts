@@ -1,3 +1,4 @@
+import type { Polarity } from '../../../domain/pedal.js';
 import { polaritySignText } from '../../../report/signs/polarity-sign.js';
 import type { Choice } from './asker.js';
 
@@ -62,13 +63,23 @@ export const powerChoices = (signs: Signs): readonly Choice<'DC' | 'AC' | 'unkno
   notKnown,
 ];
 
-export const polarityChoices = (
-  signs: Signs,
-): readonly Choice<'centre-negative' | 'centre-positive' | 'either' | 'unknown'>[] => [
+const signChoices = (signs: Signs): readonly Choice<Polarity>[] => [
   { value: 'centre-negative', key: 'n', label: `${signs.negative}   the dot leads to −: centre-negative` },
   { value: 'centre-positive', key: 'p', label: `${signs.positive}   the dot leads to +: centre-positive` },
+];
+
+const noSign = { value: 'unknown', key: '?', label: 'no such sign, or I do not know' } as const;
+
+/** The signs that stand at an inlet, which has no switch. */
+export const inletPolarityChoices = (signs: Signs): readonly Choice<Polarity | 'unknown'>[] => [
+  ...signChoices(signs),
+  noSign,
+];
+
+export const polarityChoices = (signs: Signs): readonly Choice<Polarity | 'either' | 'unknown'>[] => [
+  ...signChoices(signs),
   { value: 'either', key: 'e', label: 'each output has a polarity switch' },
-  { value: 'unknown', key: '?', label: 'no such sign, or I do not know' },
+  noSign,
 ];
 
 /** `other` is a connector with a name of its own. */

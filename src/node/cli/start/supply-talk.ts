@@ -1,9 +1,9 @@
-import type { BankDraft, SupplyDraft } from '../../../reading/drafts/supply-draft.js';
-import { typedInput, typedTotal } from '../../../reading/typed/supply-figures.js';
+import type { BankDraft, InletDraft, SupplyDraft } from '../../../reading/drafts/supply-draft.js';
+import { typedInput, typedTotal, type LabelSetting } from '../../../reading/typed/supply-figures.js';
 import type { Asker } from './asker.js';
 import { askBank } from './bank-talk.js';
-import type { Signs } from './label-help.js';
-import { askKnown, askMoney, askName, askTyped } from './questions.js';
+import { inletPolarityChoices, powerChoices, type Signs } from './label-help.js';
+import { askConnector, askKnown, askMoney, askName, askTyped } from './questions.js';
 
 /** What a supply is asked about with. */
 export type AroundSupply = {
@@ -17,7 +17,7 @@ export type AroundSupply = {
 export async function askSupply(asker: Asker, { signs, taken, currency }: AroundSupply): Promise<SupplyDraft> {
   const name = await askName(asker, 'What is the supply called?', taken);
   const price = currency === null ? null : await askMoney(asker, 'What does it cost?', currency);
-  const { mains, charge } = await askInput(asker);
+  const { mains, charge, inlet } = await askInput(asker, signs);
   const banks: BankDraft[] = [];
   const regulated = await askRegulated(asker);
   do banks.push(await askBank(asker, signs, { first: banks.length === 0, unregulated: regulated === false }));
@@ -27,18 +27,31 @@ export async function askSupply(asker: Asker, { signs, taken, currency }: Around
     'What may all its outputs give together? 1800 mA, 18 W, or none where nothing is stated.',
     typedTotal,
   );
-  return { name, price, mains, charge, regulated, total, banks };
+  return { name, price, mains, charge, inlet, regulated, total, banks };
 }
 
-async function askInput(asker: Asker): Promise<Pick<SupplyDraft, 'mains' | 'charge'>> {
+async function askInput(asker: Asker, signs: Signs): Promise<Pick<SupplyDraft, 'mains' | 'charge' | 'inlet'>> {
   const question =
-    'Which mains volts does it take (INPUT), such as 100-240 V? Of a power bank its watt-hours, such as 74 Wh. Or ?.';
+    'Which mains volts does it take (INPUT), such as 100-240 V? Of a power bank its watt-hours, such as 74 Wh; of one that ' +
+    'hangs on another supply, as a converter lead does, what it takes: 12 V DC 600 mA. Or ?.';
   const input = await askTyped(asker, question, typedInput);
   if (input === null) asker.say('Boards that state the mains of their venue will then refuse this supply.');
   return {
     mains: input !== null && 'mains' in input ? input.mains : null,
     charge: input !== null && 'wattHours' in input ? input.wattHours : null,
+    inlet: input !== null && 'inlet' in input ? await askInlet(asker, signs, input.inlet) : null,
   };
+}
+
+/** The rest of what its inlet takes; nothing of it is ever assumed. */
+async function askInlet(asker: Asker, signs: Signs, read: LabelSetting): Promise<InletDraft> {
+  const { volts, milliamps } = read;
+  const power =
+    read.power ?? (await askKnown(asker, 'What stands beside the volts of its inlet?', powerChoices(signs)));
+  const polarity =
+    power === 'AC' ? null : await askKnown(asker, 'Which sign is printed at its inlet?', inletPolarityChoices(signs));
+  const plug = await askConnector(asker, 'Which plug goes into its inlet?');
+  return { volts, milliamps, power, polarity, plug };
 }
 
 async function askRegulated(asker: Asker): Promise<boolean | null> {

@@ -25,11 +25,15 @@ describe('what a supply stands on', () => {
     ['100-240 V', { mains: { from: 100, to: 240 } }],
     ['74 Wh', { wattHours: 74 }],
     ['19.5Wh', { wattHours: 19.5 }],
+    ['12 V DC 600 mA', { inlet: { volts: 12, milliamps: 600, power: 'DC' } }],
+    ['5V 0.9A', { inlet: { volts: 5, milliamps: 900, power: null } }],
+    ['AC 100-240 V', { mains: { from: 100, to: 240 } }],
+    ['120 V', { mains: 120 }],
   ])('%s', (text, value) => {
     expect(typedInput(text)).toEqual({ kind: 'said', value });
   });
 
-  it.each(['0 Wh', 'many Wh', '20000 mAh', '50 Hz'])('%s is not clear', (text) => {
+  it.each(['0 Wh', 'many Wh', '20000 mAh', '50 Hz', '12 V', '9-12 V 500 mA'])('%s is not clear', (text) => {
     expect(typedInput(text)).toMatchObject({ kind: 'unclear' });
   });
 

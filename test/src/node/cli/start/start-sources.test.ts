@@ -41,6 +41,7 @@ describe('a pedal with a source of its own', () => {
       enough,
       ...quietPolicy,
       notOwned,
+      ['plugged in today', false],
     ]);
     expect(heard.join('\n')).toContain('Wharf station: keeps its own adapter for 220 to 240 V mains.');
     expect(heard.join('\n')).not.toContain('Not known yet');
@@ -53,7 +54,13 @@ describe('a pedal with a source of its own', () => {
   });
 
   it('that has its figures, too, may be fed by others', async () => {
-    await start(undefined, [first(`Tern looper 9v 180 ${whole} own adapter`), enough, ...quietPolicy, notOwned]);
+    await start(undefined, [
+      first(`Tern looper 9v 180 ${whole} own adapter`),
+      enough,
+      ...quietPolicy,
+      notOwned,
+      ['plugged in today', false],
+    ]);
     expect(parse(printed.output)).toMatchObject({
       pedals: [{ name: 'Tern looper', volts: 9, milliamps: 180, power: 'DC', adapter: {} }],
     });
@@ -73,6 +80,7 @@ describe('a pedal with a source of its own', () => {
       ['Which other batteries', '9v block'],
       ['Which other batteries', '6xAA 2500mAh'],
       ['Which other batteries', ''],
+      ['plugged in today', false],
     ]);
     expect(heard).toContain('That kind was told already: tell all of a kind at once.');
     expect(heard.join('\n')).toContain(
@@ -147,4 +155,150 @@ it('nobody is asked of batteries or hours who has none', async () => {
   const { heard } = await start(undefined, [first(`Gorse drive 9v 8 ${whole}`), enough, ...quietPolicy, notOwned]);
   expect(heard.join('\n')).not.toMatch(/How many hours|Which batteries/);
   expect(parse(printed.output)).not.toHaveProperty('policy.batteries');
+});
+
+/** A converter lead, as its label describes it. */
+const step = (inlet: Step[1]): readonly Step[] => [
+  ['own another supply', true],
+  ['supply called', 'Nine-volt step'],
+  ['hangs on another supply', inlet],
+  ['volts of its inlet', 'DC'],
+  ['sign is printed at its inlet', 'centre-negative'],
+  ['plug goes into its inlet', 'barrel-2.1'],
+  ['regulated', 'yes'],
+  ['How many outputs', '1'],
+  ['each of them give', '12v dc 400ma'],
+  ['other volts as well', false],
+  ['Which sign', 'centre-negative'],
+  ['Which plug', 'barrel-2.1'],
+  ['isolated', 'yes'],
+  ['other outputs', false],
+  ['give together', 'none'],
+  ['Is this right?', true],
+  ['How many of it', ''],
+];
+
+describe('a supply that hangs on another one', () => {
+  it('is told by what its inlet takes, and asked where it hangs', async () => {
+    const path = at('street.yaml');
+    const { heard } = await start(path, [
+      ...[first(`Gannet looper 12v 120 ${whole}`), enough, ...quietPolicy, ...bank.slice(0, -2)],
+      ['own another supply', true],
+      ['supply called', 'Nine-volt step'],
+      ['hangs on another supply', '9 V'],
+      ...step('9 V 400 mA').slice(2),
+      ['own another supply', false],
+      ['own chain leads', false],
+      ['How many hours must the power bank last', '3'],
+      ['plugged in today', true],
+      ['Gannet looper?', 'b'],
+      ['Nine-volt step inlet?', 'b'],
+      ['Nine-volt step inlet?', 'a2'],
+    ]);
+    expect(heard.join('\n')).toContain('write the volts and the current that it takes: 12 V DC 600 mA.');
+    expect(heard.join('\n')).toContain('That one hangs on another supply itself');
+    expect(parse(await readFile(path, 'utf8'))).toMatchObject({
+      gear: {
+        supplies: [
+          { name: 'Barge' },
+          {
+            name: 'Nine-volt step',
+            inlet: { power: 'DC', plug: 'barrel-2.1', polarity: 'centre-negative', volts: 9, milliamps: 400 },
+          },
+        ],
+      },
+      wiring: [
+        { pedal: 'gannet-looper', supply: 'nine-volt-step', unit: 1, output: 1, volts: 12 },
+        { inlet: 'nine-volt-step', inletUnit: 1, supply: 'barge', unit: 1, output: 2, volts: 9 },
+      ],
+    });
+    const checked = await boardfeed(['check', path, '--json']);
+    expect(checked.code, complaints(checked)).toBe(0);
+    expect(JSON.parse(checked.output)).toMatchObject({ status: 'safe', feeds: [{ supply: 'nine-volt-step' }] });
+  });
+
+  it('has its output to itself, and stays a comment while something of its inlet is not known', async () => {
+    const unread = step('9 V 400 mA').map((one): Step =>
+      one[0] === 'Is this right?' ? ['until this is known: inlet', true] : one,
+    );
+    const steps = unread.map((one): Step => (one[0] === 'sign is printed at its inlet' ? [one[0], 'unknown'] : one));
+    await start(undefined, [
+      ...[first(`Gannet looper 9v 120 ${whole}`), enough, ...quietPolicy, ...bank.slice(0, -2)],
+      ...steps,
+      ...[['own another supply', false] as const, ['own chain leads', false] as const],
+      ['How many hours', '3'],
+      ['plugged in today', true],
+      ['Gannet looper?', '1'],
+    ]);
+    expect(parse(printed.output)).toMatchObject({ owned: { supplies: ['barge'] }, wiring: [{ supply: 'barge' }] });
+    expect(printed.output).toContain('# Left out of every plan until this is known: Nine-volt step');
+    printed.output = '';
+    const { heard } = await start(undefined, [
+      ...[first(`Gannet looper 9v 120 ${whole}`), enough, ...quietPolicy, ...bank.slice(0, -2)],
+      ...step('9 V 400 mA'),
+      ...[['own another supply', false] as const, ['own chain leads', false] as const],
+      ['How many hours', '3'],
+      ['plugged in today', true],
+      ['Gannet looper?', 'a1'],
+      ['Nine-volt step inlet?', 'a1'],
+      ['Nine-volt step inlet?', ''],
+    ]);
+    expect(heard.join('\n')).toContain('Gannet looper is there, and an inlet hangs alone on its output.');
+  });
+});
+
+describe('how it is plugged today', () => {
+  it('may be an own adapter, a battery or a power bank, each in one answer', async () => {
+    const path = at('mixed.yaml');
+    await start(path, [
+      first('Wharf station own adapter 220-240v'),
+      next(`Sedge wah 9v 2 ${whole} block`),
+      next(`Tern looper 9v 180 ${whole} own adapter`),
+      enough,
+      ...quietPolicy,
+      ['How many hours must a set', '8'],
+      ...bank,
+      ['Which batteries do you own', '9v block'],
+      ['Which other batteries', ''],
+      ['How many hours must the power bank last', '3'],
+      ['plugged in today', true],
+      ['Wharf station?', 'own'],
+      ['Sedge wah?', 'own adapter'],
+      ['Sedge wah?', 'battery'],
+      ['Tern looper?', '2'],
+    ]);
+    expect(parse(await readFile(path, 'utf8'))).toMatchObject({
+      wiring: [
+        { pedal: 'tern-looper', supply: 'barge', unit: 1, output: 2, volts: 9 },
+        { pedal: 'wharf-station', supply: 'own-wharf-station' },
+        { pedal: 'sedge-wah', battery: '9v-block-500-mah' },
+      ],
+    });
+    const checked = await boardfeed(['check', path, '--json']);
+    expect(checked.code, complaints(checked)).toBe(0);
+    expect(JSON.parse(checked.output)).toMatchObject({
+      feeds: [{ source: 'adapter' }, { source: 'battery' }, { source: 'output' }],
+    });
+  });
+
+  it('is asked of those alone that something can feed, and which batteries where several would do', async () => {
+    await start(undefined, [
+      first('Wharf station own adapter'),
+      next(`Sedge wah 9v 2 ${whole} block`),
+      next(`Gorse drive 9v 8 ${whole}`),
+      enough,
+      ...quietPolicy,
+      ['How many hours must a set', '8'],
+      notOwned,
+      ['Which batteries do you own', '9v block'],
+      ['Which other batteries', '9v block 600 mAh'],
+      ['Which other batteries', ''],
+      ['plugged in today', true],
+      ['Wharf station?', '1'],
+      ['Wharf station?', ''],
+      ['Sedge wah?', 'battery'],
+      ['Which batteries are in Sedge wah', '9v-block-600-mah'],
+    ]);
+    expect(parse(printed.output)).toMatchObject({ wiring: [{ pedal: 'sedge-wah', battery: '9v-block-600-mah' }] });
+  });
 });
