@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Ran, Run } from './command-host.js';
 
 /** What no run may last, by the clock: the machine may be busy with others, so this is not the time that a run may use. */
-const patienceMs = 90_000;
+const patienceMs = 900_000;
 
 /** After so many runs a process has a successor, so that what one run holds is not lost among what others left behind. */
 const mostRuns = 200;
