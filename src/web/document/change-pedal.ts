@@ -7,6 +7,7 @@ import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { typedLine } from '../../reading/typed/pedal-line.js';
 import type { Data, StatedPedal } from './board-data.js';
 import type { PageDocument } from './page-document.js';
+import { withTermsNeeded } from './terms-needed.js';
 import { withPedalById, withPedalOffOwn, withPedalUnplugged } from './todays-wiring.js';
 
 type Change = (document: PageDocument) => PageDocument;
@@ -16,7 +17,7 @@ export const sayingOf =
   ({ index }: Pick<StatedPedal, 'index'>, values: Data): Change =>
   (document) => {
     const text = withKeys(document.board.text, { list: 'pedals', index }, values);
-    return text === null ? document : { ...document, board: { ...document.board, text } };
+    return text === null ? document : { ...document, board: { ...document.board, text: withTermsNeeded(text) } };
   };
 
 /** The pedal is called so from now on; it keeps the id by which the rest of the board calls it. */

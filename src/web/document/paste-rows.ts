@@ -7,6 +7,7 @@ import { usualWithPolarity, type Assumption } from '../../reading/drafts/assumpt
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { assumptionOf, boardData, statedPedals, type Data } from './board-data.js';
 import type { PageDocument } from './page-document.js';
+import { withTermsNeeded } from './terms-needed.js';
 import { readLine, withLineEntered } from './type-pedal.js';
 
 /** What became of pasted rows, with a sentence for each that became no pedal. */
@@ -56,7 +57,7 @@ function withTable(document: PageDocument, rows: readonly string[]): Pasted | nu
     .filter((pedal) => !isNew(pedal))
     .map(({ name }) => `${String(name)}: that name is there already.`);
   return {
-    document: { ...document, board: { ...document.board, text: extended.text } },
+    document: { ...document, board: { ...document.board, text: withTermsNeeded(extended.text) } },
     refused: [...(read.notes ?? []).map((note) => note.replace(/^pasted\.tsv: /, '')), ...there],
   };
 }

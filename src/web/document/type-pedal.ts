@@ -6,6 +6,7 @@ import { kindByName } from '../../reading/typed/kind-by-name.js';
 import { typedLine } from '../../reading/typed/pedal-line.js';
 import { assumptionOf, boardData, statedPedals } from './board-data.js';
 import type { PageDocument } from './page-document.js';
+import { withTermsNeeded } from './terms-needed.js';
 
 /** What a line for a pedal was understood as. */
 export type ReadLine =
@@ -54,5 +55,5 @@ function enteredText({ board, line }: PageDocument): string | null {
   const read = readLine(line, board.text);
   if (read.kind !== 'pedal') return null;
   const extended = withEntries(board.text, 'pedals', [pedalEntry(read.draft, assumptionOf(boardData(board.text)))]);
-  return extended.kind === 'closed' ? null : extended.text;
+  return extended.kind === 'closed' ? null : withTermsNeeded(extended.text);
 }
