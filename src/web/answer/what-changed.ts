@@ -46,7 +46,7 @@ function changedPedals(before: readonly Row[], now: readonly Row[]): Changed['pe
   for (const row of now) {
     const old = olds.get(row.feed.pedal);
     const change = old === undefined ? 'new' : changeOf(old, row, units);
-    if (change !== null) changed.set(row.feed.pedal, { change, was: old === undefined ? null : whereText(old) });
+    if (change !== null) changed.set(row.feed.pedal, { change, was: old === undefined ? null : wasText(old, row) });
   }
   return changed;
 }
@@ -88,6 +88,9 @@ function changeOf(old: Row, now: Row, units: ReadonlyMap<string, string>): 'move
   if (!isThere) return 'moved';
   return old.setting === now.setting && old.way === now.way ? null : 'altered';
 }
+
+/** Where a pedal hung; the leads on which it did, where they alone are others. */
+const wasText = (old: Row, now: Row): string => (whereText(old) === whereText(now) ? old.way : whereText(old));
 
 /** Where a pedal hangs, as it is said of it everywhere. */
 export const whereText = ({ unit, outputs, setting }: Row): string =>

@@ -34,9 +34,9 @@ test('pedals are new, moved, altered where they are, or gone', () => {
   const changed = whatChanged(before, now);
   expect(changed.pedals.get('drive' as Row['feed']['pedal'])?.was).toBe('box 1, output 1, 9 V');
   expect(changedText(changed)).toBe('Since the last answer: 1 new, 1 moved, 1 altered, 1 gone (wah).');
-  expect(marks(told([row('wah box 1 4')]), told([row('wah box 1 4', '9 V', 'Reversing lead')]))).toEqual({
-    wah: 'altered',
-  });
+  expect(changed.pedals.get('fuzz' as Row['feed']['pedal'])?.was).toBe('box 1, output 2, 9 V');
+  const turned = whatChanged(told([row('wah box 1 4')]), told([row('wah box 1 4', '9 V', 'Reversing lead')]));
+  expect([...turned.pedals]).toEqual([['wah', { change: 'altered', was: 'own lead' }]]);
 });
 
 test('units of a kind that are numbered otherwise have not changed places', () => {
