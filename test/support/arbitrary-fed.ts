@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
+import { ownAdapterId, ownAdapterOf } from '../../src/domain/own-adapter.js';
 import { ownBatteryOf } from '../../src/domain/own-battery.js';
+import type { Pedal } from '../../src/domain/pedal.js';
 import { microamps } from '../../src/domain/quantities.js';
 import type { Source } from '../../src/domain/source.js';
 import type { Supply } from '../../src/domain/supply.js';
@@ -131,3 +133,22 @@ function withBatteries({ board, catalogue }: Case): Case {
     catalogue: isSold ? catalogue : { ...catalogue, parts: [...catalogue.parts, block] },
   };
 }
+
+/** The same at a venue of 230 V, where the first pedal came with an adapter, of which it is not always known that it may be used there. */
+export const adapterCase = (of: fc.Arbitrary<Case>): fc.Arbitrary<Case> =>
+  fc.tuple(of, fc.boolean()).map(([{ board, catalogue }, isStated]) => {
+    const [first, ...others] = board.pedals;
+    if (first === undefined || first.adapter !== null) return { board, catalogue };
+    const pedal: Pedal = { ...first, adapter: { supply: ownAdapterId(first.id), only: false } };
+    const adapter = ownAdapterOf(pedal, isStated ? { from: volts(220), to: volts(240) } : null);
+    return {
+      board: {
+        ...board,
+        policy: { ...board.policy, mains: [volts(230)] },
+        pedals: [pedal, ...others],
+        gear: { ...board.gear, supplies: [...board.gear.supplies, adapter] },
+        owned: { ...board.owned, supplies: new Map([...board.owned.supplies, [adapter.id, 1]]) },
+      },
+      catalogue,
+    };
+  });

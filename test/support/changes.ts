@@ -2,9 +2,19 @@
 import type { Policy } from '../../src/domain/board.js';
 import type { Part } from '../../src/domain/part.js';
 import type { Pedal } from '../../src/domain/pedal.js';
+import { isFed } from '../../src/domain/inlet.js';
+import {
+  microampHours,
+  microamps,
+  milliwattHours,
+  minorUnits,
+  type MicroampHours,
+  type MinorUnits,
+} from '../../src/domain/quantities.js';
+import { natureOf, type Inlet, type Source } from '../../src/domain/source.js';
 import type { Bank, Setting, Supply } from '../../src/domain/supply.js';
 import type { Case } from './arbitraries.js';
-import { euros, factor } from './builders.js';
+import { euros, factor, milliamps, volts } from './builders.js';
 
 export type Change = {
   readonly name: string;
@@ -54,6 +64,36 @@ const ofParts = (name: string, change: (part: Part) => readonly Part[]): Change 
   }),
 });
 
+const ofSources = <Kind extends Source['kind']>(
+  kind: Kind,
+  name: string,
+  change: (source: Extract<Source, { readonly kind: Kind }>) => Partial<Extract<Source, { readonly kind: Kind }>>,
+): Change =>
+  ofSupplies(name, ({ source }) => {
+    const isOfKind = (of: Source): of is Extract<Source, { readonly kind: Kind }> => of.kind === kind;
+    return isOfKind(source) ? { source: { ...source, ...change(source) } } : {};
+  });
+
+/** A battery is described twice: as what is bought, and as the set that is in a pedal. */
+const ofBatteries = (name: string, factorOfCharge: number): Change => {
+  const held = (charge: MicroampHours): MicroampHours => microampHours(charge * factorOfCharge);
+  const ofSets = ofSources('battery', name, (source) => ({ microampHours: held(source.microampHours) }));
+  const ofBought = ofParts(name, (part) => [
+    part.role.kind === 'battery'
+      ? { ...part, role: { ...part.role, microampHours: held(part.role.microampHours) } }
+      : part,
+  ]);
+  return { name, changed: (given) => ofBought.changed(ofSets.changed(given)) };
+};
+
+const pricedBatteries = (name: string, priced: (price: MinorUnits) => MinorUnits): Change =>
+  ofParts(name, (part) => [
+    part.role.kind === 'battery' && part.price !== null ? { ...part, price: priced(part.price) } : part,
+  ]);
+
+const ofInlets = (name: string, change: (inlet: Inlet) => Partial<Inlet>): Change =>
+  ofSources('fed', name, ({ inlet }) => ({ inlet: { ...inlet, ...change(inlet) } }));
+
 /** Rules taken away, each side of a rule by itself: no answer may get worse. */
 export const relaxations: readonly Change[] = [
   ofSettings('voltage: no open-circuit volts', () => ({ openCircuit: null })),
@@ -85,6 +125,41 @@ export const relaxations: readonly Change[] = [
   ofPedals('preferred volts', () => ({ prefers: null })),
 ];
 
+const endless = milliwattHours(1_000_000_000);
+
+/** The same of what pedals stand on beside mains; none of it matters to a board on which nothing else is. */
+export const sourceRelaxations: readonly Change[] = [
+  ofPolicy('battery: hours to last', ({ batteries }) =>
+    batteries === null ? {} : { batteries: { ...batteries, change: factor(0.001) } },
+  ),
+  ofPolicy('battery: hours to pay', ({ batteries }) =>
+    batteries === null ? {} : { batteries: { ...batteries, pay: factor(0.001) } },
+  ),
+  ofBatteries('battery: more charge', 100),
+  pricedBatteries('battery: free', () => euros(0)),
+  ofSources('charge', 'runtime: more charge', () => ({ milliwattHours: endless })),
+  ofSources('adapter', 'mains: of adapters', () => ({ volts: { from: volts(1), to: volts(1000) } })),
+  ofInlets('inlet: draws next to nothing', () => ({ microamps: milliamps(1), startup: null })),
+  ofInlets('inlet: takes any volts', () => ({ accepts: { kind: 'range', from: volts(1), to: volts(100) } })),
+  {
+    name: 'inlet: none needed',
+    changed: (given) => {
+      const stood = ofSupplies('', ({ source }) =>
+        source.kind === 'fed' ? { source: { kind: 'charge', milliwattHours: endless } } : {},
+      );
+      const allowed = ofPolicy('', ({ runtime }) => ({ runtime: runtime ?? { hours: factor(0.001), usable: one } }));
+      return given.board.gear.supplies.concat(given.catalogue.supplies).some(isFed)
+        ? allowed.changed(stood.changed(given))
+        : given;
+    },
+  },
+  ofSupplies('inlet: one more output', ({ banks, source }) =>
+    natureOf(source).feedsInlets
+      ? { banks: banks.map((bank, at) => (at === banks.length - 1 ? { ...bank, outputs: bank.outputs + 1 } : bank)) }
+      : {},
+  ),
+];
+
 /** Ways out taken away: no answer may get better. */
 export const restrictions: readonly Change[] = [
   ofBanks('power: no AC outputs', ({ power }) => (power === 'AC' ? { joins: [], outputs: 0 } : {})),
@@ -99,4 +174,16 @@ export const restrictions: readonly Change[] = [
   ),
   ofParts('join: no series', (part) => (part.role.kind === 'join' && part.role.mode === 'series' ? [] : [part])),
   ofParts('join: no parallel', (part) => (part.role.kind === 'join' && part.role.mode === 'parallel' ? [] : [part])),
+];
+
+/** The same of what pedals stand on beside mains. */
+export const sourceRestrictions: readonly Change[] = [
+  ofPolicy('battery: none', () => ({ batteries: null })),
+  ofBatteries('battery: less charge', 0.01),
+  pricedBatteries('battery: dear', (price) => minorUnits(price * 10)),
+  ofPolicy('runtime: no power banks', () => ({ runtime: null })),
+  ofSources('charge', 'runtime: less charge', () => ({ milliwattHours: milliwattHours(1) })),
+  ofSources('adapter', 'mains: adapters for no venue', () => ({ volts: null })),
+  ofInlets('inlet: draws much', ({ microamps: drawn }) => ({ microamps: microamps(drawn * 10) })),
+  ofInlets('inlet: fits nothing', () => ({ plug: 'no such plug' })),
 ];

@@ -1,3 +1,5 @@
+import { isDeepStrictEqual } from 'node:util';
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -6,10 +8,13 @@ import type { Feed, Wiring } from '../../../../src/domain/plan.js';
 import { minorUnits } from '../../../../src/domain/quantities.js';
 import type { ChooseOptions } from '../../../../src/planning/choose/choose.js';
 import { tinyCase, type Case } from '../../../support/arbitraries.js';
-import { sourceCase } from '../../../support/arbitrary-fed.js';
+import { adapterCase, sourceCase } from '../../../support/arbitrary-fed.js';
 import { supplyDrafts, supplyFrom } from '../../../support/arbitrary-supplies.js';
+import { relaxations, restrictions, sourceRelaxations, sourceRestrictions } from '../../../support/changes.js';
 import { sharedChoose } from '../../../support/choosing.js';
 import { share, trying } from '../../../support/runs.js';
+import { Tally } from '../../../support/tally.js';
+import { tierFigures } from '../../../support/tier-figures.js';
 
 const choose = sharedChoose();
 const runs = 300;
@@ -113,6 +118,45 @@ function leavesOneAlone(pedal: string, feeds: readonly Feed[]): boolean {
   const placeOf = ({ supply, unit, outputs }: Feed): string => JSON.stringify([supply, unit, outputs]);
   return feeds.filter((each) => placeOf(each) === placeOf(feed)).length === 2;
 }
+
+describe('a rule taken away makes no plan worse, a way out taken away none better', () => {
+  const loosened = [...relaxations, ...sourceRelaxations];
+  const tightened = [...restrictions, ...sourceRestrictions];
+  const ofSources = [...sourceRelaxations, ...sourceRestrictions];
+
+  /** What the best plan that may leave pedals out comes to, the first that counts first. */
+  const figuresOf = async (of: Case, aim: ChoosingAim): Promise<readonly number[]> =>
+    tierFigures((await bestPartial(of, aim)).score, aim, of.board.policy);
+
+  /** Below 0 where the first is better. */
+  function compared(one: readonly number[], other: readonly number[]): number {
+    const at = one.findIndex((figure, index) => figure !== other[index]);
+    return at < 0 ? 0 : (one[at] ?? 0) - (other[at] ?? 0);
+  }
+
+  it('on boards with every source, changes of theirs and of all others', async () => {
+    const seen = new Tally();
+    const others = fc.constantFrom(...relaxations, ...restrictions);
+    const every = fc.oneof(sourceCase(3, 3), adapterCase(sourceCase(3, 3)));
+    // What has made a difference so often is not looked at any more.
+    const enough = share(12);
+    await fc.assert(
+      fc.asyncProperty(every, aims, others, async (of, aim, other) => {
+        const before = await figuresOf(of, aim);
+        for (const change of [...ofSources.filter(({ name }) => seen.of(name) < enough), other]) {
+          const changed = change.changed(of);
+          if (isDeepStrictEqual(changed, of)) continue;
+          const difference = compared(await figuresOf(changed, aim), before);
+          if (difference !== 0) seen.add(change.name);
+          if (loosened.includes(change)) expect(difference, change.name).toBeLessThanOrEqual(0);
+          if (tightened.includes(change)) expect(difference, change.name).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      trying(160),
+    );
+    expect(seen.lacking(share(4), ...ofSources.map(({ name }) => name))).toEqual([]);
+  });
+});
 
 describe('the order of the input', () => {
   const shuffledCase = cases.chain((of) =>
