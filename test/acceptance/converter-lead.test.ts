@@ -4,11 +4,16 @@ import { join } from 'node:path';
 
 import { describe, expect, test } from 'vitest';
 
+import type { Kit } from '../../src/domain/kit.js';
+import { decisiveLabels } from '../../src/planning/ask/decisive-labels.js';
+import { compare } from '../../src/planning/compare/compare.js';
 import { rewire } from '../../src/planning/rewire/rewire.js';
 import { inputsFromText } from '../../src/reading/inputs-from-text.js';
 import { answerJson } from '../../src/report/json/plan-codec.js';
 import { spare } from '../../src/planning/spare/spare.js';
 import { spareJson } from '../../src/report/json/spare-codec.js';
+import { labelsPage } from '../../src/report/page/labels-page.js';
+import { labelsText } from '../../src/report/screen/labels-screen.js';
 import { spareText } from '../../src/report/screen/spare-screen.js';
 import { checkout } from '../support/pack.js';
 import { asking, type Plan } from './ask.js';
@@ -70,13 +75,39 @@ describe('the bandstand', () => {
   });
 });
 
-test('steps name the supply whose inlet is plugged, and no pedal there', async () => {
+/** The board of the fixtures beside its shop. */
+async function bandstand(): Promise<Kit> {
   const read = inputsFromText(
     { file: 'board.yaml', text: await textOf('boards/bandstand.yaml') },
     { file: 'shop.yaml', text: await textOf('shops/pontoon.yaml') },
   );
   if (read.kind === 'faulty') throw new Error(read.faults.map(({ message }) => message).join('\n'));
-  const { steps } = JSON.parse(answerJson(read.value, await rewire(read.value))) as { steps: readonly Step[] };
+  return read.value;
+}
+
+test('what is asked of labels is cautioned by what the board stands on', async () => {
+  const kit = await bandstand();
+  const answer = await decisiveLabels(kit);
+  const texts = [
+    labelsText(kit, answer, { colour: false, width: 200 }),
+    labelsPage({ kit, answer }).replace(/<[^>]*>/g, ''),
+  ];
+  for (const text of texts) {
+    expect(text).toContain('Switch every power bank off before you plug or move a lead.');
+    expect(text).not.toMatch(/mains/);
+  }
+});
+
+test('no output is told as spare on the ground of an inlet', async () => {
+  const kit = await bandstand();
+  const { options } = await compare(kit);
+  // Both banks of the second one have their ground taken as well.
+  expect(options.map((option) => option.kind === 'plan' && option.figures.spareOutputs)).toEqual([0, 0]);
+});
+
+test('steps name the supply whose inlet is plugged, and no pedal there', async () => {
+  const kit = await bandstand();
+  const { steps } = JSON.parse(answerJson(kit, await rewire(kit))) as { steps: readonly Step[] };
   const plugs = steps.flatMap((step) => (step.step === 'lay' ? step.tails : step.step === 'plug' ? [step] : []));
   const inlet = { supply: 'step-9', unit: 1 };
   expect(plugs.filter(({ pedal }) => pedal === null).map((plug) => plug.inlet)).toEqual([inlet, inlet]);

@@ -138,7 +138,7 @@ function withBatteries({ board, catalogue }: Case): Case {
 export const adapterCase = (of: fc.Arbitrary<Case>): fc.Arbitrary<Case> =>
   fc.tuple(of, fc.boolean()).map(([{ board, catalogue }, isStated]) => {
     const [first, ...others] = board.pedals;
-    if (first === undefined || first.adapter !== null) return { board, catalogue };
+    if (first?.adapter !== null) return { board, catalogue };
     const pedal: Pedal = { ...first, adapter: { supply: ownAdapterId(first.id), only: false } };
     const adapter = ownAdapterOf(pedal, isStated ? { from: volts(220), to: volts(240) } : null);
     return {

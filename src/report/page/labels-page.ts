@@ -1,10 +1,11 @@
 import type { Kit } from '../../domain/kit.js';
+import { everyFeed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { AskedLabel, Decides, DecisiveLabels } from '../../planning/ask/decisive-labels.js';
 import { reachChart } from '../charts/reach-chart.js';
 import { askedText, labelGroups, labelText, undecidingText, unsettledText } from '../words/label-words.js';
 import { plainly } from '../words/remark.js';
-import { usualStands } from '../words/stands.js';
+import { standsOf } from '../words/stands.js';
 import { standingCautions } from '../words/remarks.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence, speechOf, type Speech } from '../words/speech.js';
@@ -63,13 +64,14 @@ ${labelGroups(labels).map((group) => markup`<li>${tick(sentence(speech, labelTex
 `;
   const silent = of('nothing');
   const chart = reachChart(speech, found.labels);
+  const stands = standsOf(speech.inventory, everyFeed(found.wiring));
   const parts: readonly (readonly [string, string, Markup | null])[] = [
     ['purchase', 'These decide what to buy', boxes(of('purchase'))],
     ['unknown', 'Not settled in time', boxes(of('unknown'))],
     ['only-wiring', 'These decide only how it is wired', boxes(of('wiring'))],
     ['reach', 'How far each guess may go', chart === null ? null : markup`${chart}${reachTable(speech, found.labels)}`],
     ['nothing', 'These decide nothing', silent.length === 0 ? null : paragraph(undecidingText(speech, silent))],
-    ['cautions', 'Cautions', remarkList(standingCautions(speech, usualStands, 'plan').map(plainly))],
+    ['cautions', 'Cautions', remarkList(standingCautions(speech, stands, 'plan').map(plainly))],
   ];
   return parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }]));
 }

@@ -1,9 +1,10 @@
 import type { Kit } from '../../domain/kit.js';
+import { everyFeed } from '../../domain/plan.js';
 import type { AskedLabel, Decides, DecisiveLabels } from '../../planning/ask/decisive-labels.js';
 import { askedText, labelGroups, labelText, undecidingText, unsettledText } from '../words/label-words.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence } from '../words/speech.js';
-import { usualStands } from '../words/stands.js';
+import { standsOf } from '../words/stands.js';
 import { standingCautions } from '../words/remarks.js';
 import { block } from './layout.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
@@ -33,7 +34,9 @@ export function labelsText(kit: Kit, found: DecisiveLabels, options: ScreenOptio
       screen,
       'Cautions',
       block(
-        standingCautions(kit, usualStands, 'plan').map((text) => bullet(screen, text)),
+        standingCautions(kit, standsOf(screen.inventory, everyFeed(found.wiring)), 'plan').map((text) =>
+          bullet(screen, text),
+        ),
         screen.width,
         indent,
       ),
