@@ -8,7 +8,8 @@ import { chromium, type Browser, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
 import { browserArguments, browserPath, noBrowser, startBrowser } from './chromium.js';
-import { builtPage, kept, lineOf, openIn, proven, tiles, typePedal } from './on-page.js';
+import { emptyDocument } from '../../src/web/document/page-document.js';
+import { builtPage, kept, lineOf, openIn, proven, tiles, typePedal, writePage } from './on-page.js';
 
 describe.skipIf(noBrowser !== null)(`what a browser keeps${noBrowser === null ? '' : ` (${noBrowser})`}`, () => {
   let browser: Browser;
@@ -165,6 +166,24 @@ describe.skipIf(noBrowser !== null)(`what a browser keeps${noBrowser === null ? 
     await page.locator('.faults', { hasText: 'up to 5000 supplies' }).waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await proven(page);
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
+  test('what the file of a board does not say of pedals is marked as not read yet, of all of them at once', async () => {
+    const path = join(folder, 'unsaid.html');
+    const pedals = ['Gorse', 'Linnet'].map((name) => `  - {name: ${name}, volts: 9, milliamps: 20}\n`);
+    const text = `${emptyDocument.board.text}${pedals.join('')}`;
+    await writePage(path, { board: { file: 'two.yaml', text }, shop: null });
+    const context = await browser.newContext();
+    const { page, incidents } = await openIn(context, path);
+    const fault = page.locator('.faults li').first();
+    await fault.waitFor();
+    expect(await fault.textContent()).not.toMatch(/`|\bline \d|pedals\[/);
+    await page.getByRole('button', { name: /^Not read yet/ }).click();
+    await page.locator('.mark', { hasText: 'the sign at its inlet' }).first().waitFor();
+    await page.locator('.faults').waitFor({ state: 'detached' });
+    expect(await page.locator('.mark', { hasText: 'the sign at its inlet' }).count()).toBe(2);
     expect(incidents).toEqual([]);
     await context.close();
   });

@@ -124,6 +124,10 @@ function whyText(speech: Speech, { reason }: Move): string {
 }
 
 /** What hangs on the board counts as owned only where the file says so: else it may be bought needlessly. */
-const unlistedText = ({ marks }: Speech, name: string, units: number): string =>
-  `Today's wiring takes ${units} ${marks.times} ${name} more than \`owned\` lists: if you have ` +
-  `${units === 1 ? 'it' : 'them'}, add ${units === 1 ? 'it' : 'them'} there and run again.`;
+const unlistedText = ({ marks }: Speech, name: string, units: number): string => {
+  const [them, are] = units === 1 ? ['it', 'it is'] : ['them', 'they are'];
+  return (
+    `Today's wiring takes ${units} ${marks.times} ${name} more than you own: if you have ${them}, ` +
+    `add ${them} to what you own, or ${are} bought needlessly.`
+  );
+};

@@ -1,12 +1,12 @@
 import type { PageState } from '../page-state.js';
 import { ApproachChoice } from './approach-choice.js';
 import { Changes } from './changes.js';
+import { Faults } from './faults.js';
 import { FirstSteps } from './first-steps.js';
 import { WaysOut } from './ways-out.js';
 import { changedText, changeMarks, whatChanged, type Change, type Changed } from './what-changed.js';
 import { letGo } from '../document/pins.js';
 import type { Bill, ToldAnswer, ToldNoPlan, ToldPlan } from '../worker/told-answer.js';
-import type { ToldFault } from '../worker/messages.js';
 
 /** What powers the board, in sentences, while it is sought and when it is proven. */
 export function AnswerView({ state }: { readonly state: PageState }) {
@@ -46,7 +46,7 @@ function Said({ state }: { readonly state: PageState }) {
   const isOutdone = answer?.told.kind === 'none' && ways?.about === about;
   return (
     <>
-      {faults.length > 0 && <Faults faults={faults} more={more} hasShop={state.document.value.shop !== null} />}
+      {faults.length > 0 && <Faults state={state} faults={faults} more={more} />}
       {choice !== null && <Plan plan={choice.plan} before={null} />}
       {choice === null && answer !== null && !isOutdone && <Told told={answer.told} before={state.earlier.value} />}
       {choice === null && answer?.told.kind === 'none' && <Ways state={state} letGo={answer.told.letGo} />}
@@ -204,27 +204,6 @@ function NoPlan({ told: { passages } }: { readonly told: Extract<ToldAnswer, { k
           </ul>
         </div>
       ))}
-    </>
-  );
-}
-
-type FaultsProps = { readonly faults: readonly ToldFault[]; readonly more: number; readonly hasShop: boolean };
-
-function Faults({ faults, more, hasShop }: FaultsProps) {
-  const isOwned = faults.some(({ of, key }) => of === 'board' && /^(?:owned|wiring)/.test(key));
-  return (
-    <>
-      {!hasShop && isOwned && (
-        <p>What this board has may be from a shop: open that shop, too, and boardfeed knows what it is.</p>
-      )}
-      <ul class="faults">
-        {faults.map(({ of, where, message, remedy }) => (
-          <li key={`${of} ${where} ${message}`}>
-            {of === 'board' ? 'The board' : 'The shop'}, {where}: {message} {remedy}
-          </li>
-        ))}
-        {more > 0 && <li>{more} more.</li>}
-      </ul>
     </>
   );
 }

@@ -96,6 +96,8 @@ export type ToldFault = {
   readonly of: 'board' | 'shop';
   /** What it is about: a key, or a row of a table and its heading; empty for a file as a whole. */
   readonly key: string;
+  /** What else the same is wrong with, as `key`. */
+  readonly alike: readonly string[];
   /** Where it stands: "line 12, Echo". */
   readonly where: string;
   readonly message: string;

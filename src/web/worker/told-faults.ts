@@ -24,9 +24,10 @@ function isAsked({ of, key }: ToldFault, columns: ToldColumns | null): boolean {
   return open.some(({ heading }) => heading === key) || (open.length > 0 && Object.hasOwn(columnWords, key));
 }
 
-const toldFault = ({ file, line, key, message, remedy }: InputFault, shop: HeldFile | null): ToldFault => ({
+const toldFault = ({ file, line, key, alike = [], message, remedy }: InputFault, shop: HeldFile | null): ToldFault => ({
   of: file === shop?.file ? 'shop' : 'board',
   key,
+  alike: alike.map((place) => place.key),
   where: key === '' ? `line ${line}` : `line ${line}, ${key}`,
   message,
   remedy,

@@ -133,7 +133,7 @@ describe('a plan for re-plugging on a screen', () => {
     const changes = changesOf(kitOf(board, catalogue), todaysWiring(kitOf(board, catalogue)), tideway.wiring);
     const plan: Plan = { kind: 'plan', aim: 'moves', wiring: tideway.wiring, gap: null, reasons: [], changes };
     const words = answerText(kitOf(board, catalogue), plan, plain(132)).replaceAll(/\s+/g, ' ');
-    expect(words).toContain("Today's wiring takes 1 × flip more than `owned` lists: if you have it, add it there");
+    expect(words).toContain("Today's wiring takes 1 × flip more than you own: if you have it, add it to what you own");
     expect(words).toContain('With other leads: Estuary echo.');
   });
 
