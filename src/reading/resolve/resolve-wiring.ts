@@ -50,10 +50,15 @@ function resolveEntry(
 }
 
 function resolveWiredFeed(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): WiredFeed | null {
-  const { fields } = entry;
   reportUnknownPedal(entry, connectable.pedals, report);
   reportKept(entry, connectable.pedals, report);
   reportUnitOrOutputs(entry, connectable, report);
+  // What feeds the pedal is not known then, and that has been reported: nothing more can be asked of the entry.
+  return lacksBattery(entry, connectable) ? null : resolvePlugged(entry, connectable, report);
+}
+
+function resolvePlugged(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): WiredFeed | null {
+  const { fields } = entry;
   reportUnknownParts(entry, connectable, report);
   reportLeadsAmongAdapters(entry, connectable, report);
   const own = ownVolts(entry, connectable);
@@ -181,7 +186,7 @@ function reportKept(entry: Entry<RawWiredFeed>, pedals: Shelf<PedalId, Pedal>, r
 function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): void {
   const { supply: id, unit } = entry.fields;
   if (id === undefined || lacksBattery(entry, connectable)) {
-    reportNoSource(entry, report);
+    reportNoSource(entry, connectable, report);
     return;
   }
   const { supplies, owned } = connectable;
@@ -202,13 +207,18 @@ function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectabl
   reportUnknownVolts(entry, supply, report);
 }
 
-/** Whether it names a battery that its pedal does not take. */
+/** Whether it names a battery that its pedal does not take, or one beside a supply. */
 const lacksBattery = ({ fields: { supply, battery } }: Entry<RawWiredFeed>, { supplies }: Connectable): boolean =>
-  battery !== undefined && supply !== undefined && !supplies.byId.has(supplyId(supply));
+  battery !== undefined && supply !== undefined && supplies.byId.get(supplyId(supply))?.source.kind !== 'battery';
 
-function reportNoSource(entry: Entry<RawWiredFeed>, report: Report): void {
-  const { battery } = entry.fields;
-  if (battery !== undefined) reportNoSuchBattery(entry, battery, report);
+function reportNoSource(entry: Entry<RawWiredFeed>, { supplies }: Connectable, report: Report): void {
+  const { battery, supply } = entry.fields;
+  if (battery !== undefined && supply !== undefined && supplies.byId.has(supplyId(supply)))
+    report(entry.spotOf('battery'), {
+      message: 'stands beside `supply`; a pedal runs on one of them.',
+      remedy: 'Remove the one that is not plugged.',
+    });
+  else if (battery !== undefined) reportNoSuchBattery(entry, battery, report);
   if (battery !== undefined || entry.isBroken('supply') || entry.isBroken('battery')) return;
   report(entry.spotOf('supply'), () => ({
     message: 'missing. Allowed: an id, or a name that only one thing has.',

@@ -13,6 +13,37 @@ const joined = 'pedal: echo, supply: quay, unit: 1, outputs: [2, 1], volts: 18, 
 const refused = (text: string, key: string, message: readonly string[], remedy: string) =>
   expectFault({ board: board(text), catalogue }, key, message, remedy);
 
+describe('a battery in the wiring', () => {
+  const sold = `${catalogue}batteries:
+  - {id: block, name: Block, type: 9V-block, price: 3, volts: 9, milliampHours: 550}
+  - {id: pen, name: Pen, type: AA, price: 1, volts: 1.5, milliampHours: 2000}
+`;
+  const withBattery = (text: string, pedal = 'battery: {type: 9V-block, count: 1}') => ({
+    board: board(text).replace('milliamps: 100}', `milliamps: 100, ${pedal}}`),
+    catalogue: sold,
+  });
+
+  it('is one that its pedal takes', () => {
+    const { board: text } = withBattery('pedal: echo, battery: Block');
+    expect(readOf(text, sold).board.wiring).toMatchObject([{ pedal: 'echo', battery: 'block', millivolts: 9000 }]);
+  });
+
+  it.each([
+    ['that nobody sells', 'blok', undefined],
+    ['of another type', 'pen', undefined],
+    ['for a pedal that takes none', 'block', 'digital: true'],
+  ])('%s is told once', (_, battery, pedal) => {
+    const texts = withBattery(`pedal: echo, battery: ‸${battery}`, pedal);
+    const words = [`"${battery}"`, 'no battery that the pedal takes'];
+    expectFault(texts, 'wiring[0].battery', words, 'of the type that the pedal states');
+  });
+
+  it('stands beside no supply', () => {
+    const texts = withBattery('pedal: echo, supply: quay, battery: ‸block');
+    expectFault(texts, 'wiring[0].battery', ['beside `supply`'], 'Remove the one that is not plugged');
+  });
+});
+
 describe('the wiring', () => {
   it('is resolved to exact domain values', () => {
     expect(readOf(board(`${feed}, parts: [flip], chain: flip`), catalogue).board.wiring).toEqual([
