@@ -1,4 +1,5 @@
 import type { ReplugWords } from '../words/handout.js';
+import { glued } from '../words/glue.js';
 import { markup, type Markup } from './markup.js';
 import { plainly, withCare } from '../words/remark.js';
 import { listText } from '../words/words.js';
@@ -12,7 +13,7 @@ export function changesBody({ stay, releads, moves, added, dropped, unlisted }: 
   ];
   const off = dropped.map((name) => withCare(`${name} is unplugged and left without power.`));
   return markup`${part('Stay', remarkList(stays))}${part('Move', moves.length === 0 ? null : movesTable(moves))}\
-${part('New', list(added.map(({ name, to }) => markup`<b>${name}</b>: ${to}`)))}${part('Off', remarkList(off))}\
+${part('New', list(added.map(({ name, to }) => markup`<b>${name}</b>: ${glued(to)}`)))}${part('Off', remarkList(off))}\
 ${part('Not listed as yours', remarkList(unlisted.map(withCare)))}`;
 }
 

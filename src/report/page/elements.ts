@@ -1,5 +1,5 @@
 import { markup, type Markup } from './markup.js';
-import { glued } from '../words/glue.js';
+import { glued, noBreak } from '../words/glue.js';
 import type { Remark } from '../words/remark.js';
 
 /** A part of the page with a heading; it is named in the list of parts at its top. */
@@ -12,15 +12,20 @@ ${body}
 </section>
 `;
 
-export const paragraph = (text: string): Markup => markup`<p>${text}</p>\n`;
+/** No line ends between an amount and its currency either. */
+const bound = (text: string): string => glued(text).replace(/(\d) (?=[A-Z]{3}\b)/g, `$1${noBreak}`);
+
+export const paragraph = (text: string): Markup => markup`<p>${bound(text)}</p>\n`;
 
 /** A plain list; nothing at all for no items. */
 export const list = (items: readonly (string | Markup)[]): Markup | null =>
-  items.length === 0 ? null : markup`<ul>\n${items.map((item) => markup`<li>${item}</li>\n`)}</ul>\n`;
+  items.length === 0
+    ? null
+    : markup`<ul>\n${items.map((item) => markup`<li>${typeof item === 'string' ? bound(item) : item}</li>\n`)}</ul>\n`;
 
 /** What asks for care stands out by a word as well as by weight and colour. */
 export const remarkList = (remarks: readonly Remark[]): Markup | null =>
-  list(remarks.map(({ text, care }) => (care ? markup`<strong class="care">Mind:</strong> ${text}` : text)));
+  list(remarks.map(({ text, care }) => (care ? markup`<strong class="care">Mind:</strong> ${bound(text)}` : text)));
 
 /** A column of a table, by the name that its head and, on narrow screens, each of its cells shows. */
 export type TableColumn = { readonly name: string; readonly manner?: 'figures' | 'head' };
@@ -63,7 +68,7 @@ ${foot}</table>
 
 function cellMarkup(content: string | Markup, column: TableColumn | undefined): Markup {
   const { name, manner } = column ?? { name: '' };
-  const cell = typeof content === 'string' ? glued(content) : content;
+  const cell = typeof content === 'string' ? bound(content) : content;
   if (manner === 'head') return markup`<th scope="row" role="rowheader" data-label="${name}"><span>${cell}</span></th>`;
   const figures = manner === 'figures' ? markup` class="figures"` : null;
   return markup`<td role="cell" data-label="${name}"${figures}><span>${cell}</span></td>`;
@@ -73,4 +78,4 @@ function cellMarkup(content: string | Markup, column: TableColumn | undefined): 
 export const tick = (text: string, hidden = ''): Markup =>
   markup`<label class="tick"><input type="checkbox"/> <span>${
     hidden === '' ? null : markup`<span class="unseen">${hidden} </span>`
-  }${text}</span></label>`;
+  }${bound(text)}</span></label>`;

@@ -97,9 +97,10 @@ h2+p,h3+p{break-after:avoid}
 .steps>li{break-inside:auto}
 p,li{orphans:3;widows:3}
 thead{display:table-header-group}
-thead,tbody tr:first-child,tbody tr:nth-last-child(2){break-after:avoid}
+thead,tbody tr:first-child:not(:last-child),tbody tr:nth-last-child(2){break-after:avoid}
 tbody tr:last-child,tfoot{break-before:avoid}
-li:first-child{break-after:avoid}
+li:first-child:not(:last-child){break-after:avoid}
+.note{break-before:avoid}
 li:last-child{break-before:avoid}
 th,td{padding-top:3pt;padding-bottom:3pt}
 figure svg{max-height:230mm}
@@ -108,4 +109,4 @@ figure svg{max-height:230mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: '2n+7pcYM7Q67PuQjZRy4wGZyIKl0n48sVZPYkd9u/FM=' };
+export const pageStyle: StyleSheet = { text, digest: 'uByKTWaSrsAwmBXcLBUqAO8JNKSH0h0ZOfczbGXnTAk=' };

@@ -30,7 +30,7 @@ export const leftOutPart = ({ leftOut }: PlanHandout): Section | null =>
 export function movesPart({ changes }: PlanHandout): Section | null {
   if (changes === null) return null;
   const { stay, releads, moves, added, dropped } = changes;
-  const to = (name: string, where: string): Markup => markup`<b>${name}</b>: ${where}`;
+  const to = (name: string, where: string): Markup => markup`<b>${name}</b>: ${glued(where)}`;
   return part(
     'changes',
     'What changes',

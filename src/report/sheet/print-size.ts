@@ -7,27 +7,27 @@ export type Printed = { readonly sides: readonly Side[]; readonly size: (typeof 
 
 /**
  * The first of these ways to lay out a sheet whose sides hold what is to be on them, in the largest print that does it, by a
- * guess that errs on the large side, since no paper can be asked. Where none does, the last one in the smallest.
+ * guess that errs on the large side, since no paper can be asked. Where none does, the lowest one in the smallest.
  */
 export function printed(layouts: readonly (readonly Side[])[]): Printed {
   for (const sides of layouts) {
     const fits = printSizes.find(({ points }) => sides.every((side) => heightOf(side, points) <= leastHeight));
     if (fits !== undefined) return { sides, size: fits.name };
   }
-  return { sides: layouts.at(-1) ?? [], size: 'least' };
+  const highest = (sides: readonly Side[]): number => Math.max(...sides.map((side) => heightOf(side, least.points)));
+  const [lowest] = [...layouts].sort((one, other) => highest(one) - highest(other));
+  return { sides: lowest ?? [], size: least.name };
 }
 
 /** Nothing is printed smaller than 7 points, whatever the size of the rest. */
-export const printSizes = [
-  { name: 'usual', points: 8.5 },
-  { name: 'small', points: 7.75 },
-  { name: 'least', points: 7.1 },
-] as const;
+const least = { name: 'least', points: 7.1 } as const;
+export const printSizes = [{ name: 'usual', points: 8.5 }, { name: 'small', points: 7.75 }, least] as const;
 
 /** Between the margins, in millimetres: as wide as A4, as high as Letter. */
 export const leastWidth = 190;
-/** Of one of two columns. */
+/** Of one of two columns, and of what stands before an item of a list in it. */
 export const columnWidth = 92;
+const bulletRoom = 4;
 export const leastHeight = 261;
 const millimetres = 25.4 / 72;
 /** From one line to the next, and between what begins lines, for each unit of size. */
@@ -46,7 +46,7 @@ export function heightOf(side: Side, points: number): number {
       case 'whole':
         return heightOfWords(block.body, leastWidth, points);
       case 'columns':
-        return columnsHeight(block.body, columnWidth / size) * size;
+        return columnsHeight(block.body, (columnWidth - bulletRoom) / size) * size;
       case 'picture':
         return block.least(points);
     }
@@ -82,14 +82,37 @@ export function heightOfWords(body: Markup, width: number, points: number): numb
 /** A line for each element that begins one, and another for each time its text fills the width, in units of the size. */
 function linesIn({ markup }: Markup, width: number): number {
   const elements = markup.split(/(?=<(?:h[123]|p|li|tr|caption|footer)\b)/);
-  return elements.reduce((sum, element) => {
-    const text = element
-      .replace(/<input[^>]*>/g, '__')
-      .replace(/<[^>]*>/g, '')
-      .replace(/&[^;]*;/g, '_')
-      .trim();
-    const filled = textWidth(text, { size: narrower, strong: false }) / width;
+  const heights = elements.map((element) => {
+    const taken = textTaken(element);
     const around = element.startsWith('<h2') ? aroundHeading : spacing;
-    return text === '' ? sum : sum + leading * (1 + Math.floor(filled)) + around;
-  }, 0);
+    return taken === 0 ? 0 : leading * (1 + Math.floor(taken / width)) + around;
+  });
+  return sumOf(heights) + sumOf(markup.split(/(?=<table\b)/).map((table) => linesForLack(table, width)));
+}
+
+/** Where the widest cells of all columns of a table have no room beside one another, about a third of its rows take two lines. */
+function linesForLack(table: string, width: number): number {
+  const rows = table.split(/(?=<tr\b)/).slice(1);
+  const cells = rows.map((row) =>
+    row
+      .split(/(?=<t[hd]\b)/)
+      .slice(1)
+      .map(textTaken),
+  );
+  const columns = Math.max(0, ...cells.map((row) => row.length));
+  const widest = Array.from({ length: columns }, (_, at) => Math.max(...cells.map((row) => row[at] ?? 0)));
+  return sumOf(widest) + columns * betweenColumns > width ? (leading * rows.length) / 3 : 0;
+}
+
+/** From one column of a table to the next, in units of the size. */
+const betweenColumns = 0.625;
+
+/** How wide the text of an element is in one line, in units of its size. */
+function textTaken(element: string): number {
+  const text = element
+    .replace(/<input[^>]*>/g, '__')
+    .replace(/<[^>]*>/g, '')
+    .replace(/&[^;]*;/g, '_')
+    .trim();
+  return textWidth(text, { size: narrower, strong: false });
 }

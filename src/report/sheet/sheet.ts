@@ -43,20 +43,20 @@ function planLayouts(handout: PlanHandout, occasion: Occasion): readonly (readon
   const oneSide = [drawn, low].map((picture) => [
     [head, columns(leftOut, moves, buy, mind, read), picture, plugged, notesBlock, footBlock],
   ]);
-  const twoSides = [
+  const twoSides = [drawn, low].flatMap((picture) => [
     [
-      [head, columns(leftOut, moves, buy, mind), drawn, notesBlock],
+      [head, columns(leftOut, moves, buy, mind), picture, notesBlock],
       [columns(read), plugged, footBlock],
     ],
     [
-      [head, columns(leftOut, moves, buy), drawn],
+      [head, columns(leftOut, moves, buy), picture],
       [columns(read, mind), plugged, notesBlock, footBlock],
     ],
     [
-      [head, columns(leftOut, moves), drawn],
+      [head, columns(leftOut, moves), picture],
       [columns(read, buy, mind), plugged, notesBlock, footBlock],
     ],
-  ];
+  ]);
   return handout.speech.board.pedals.length <= mostOnOneSide ? [...oneSide, ...twoSides] : twoSides;
 }
 

@@ -106,7 +106,7 @@ describe('reports of a comparison', () => {
 
   it('have a sheet on which each choice adds up, has its drawing, and nothing speaks of files or commands', () => {
     const sheet = textOf('.sheet.html');
-    const amount = (text = ''): number => Number(text.replace(/ EUR$/, '').replace('.', ''));
+    const amount = (text = ''): number => Number(text.replace(/\sEUR$/, '').replace('.', ''));
     const cards = sheet.split('<section id="option-').slice(1);
     expect(cards).toHaveLength(input.comparison.options.length);
     for (const [at, card] of cards.entries()) {

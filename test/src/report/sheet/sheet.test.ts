@@ -63,7 +63,7 @@ describe('the sheet of a plan', () => {
   const isSide = ({ attributes }: FoundElement): boolean => attributes.get('class') === 'side';
 
   it('adds up: what is together is units times each, and the total is their sum', () => {
-    const amount = (text = ''): number => Number(text.replace(/ EUR$/, '').replace('.', ''));
+    const amount = (text = ''): number => Number(text.replace(/\sEUR$/, '').replace('.', ''));
     for (const handout of [planOf(), movingPlan()]) {
       const sheet = sheetText(handout, occasion);
       const spans = named(elementsOf(sheet), 'span').map(({ text }) => text);
