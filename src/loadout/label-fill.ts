@@ -37,13 +37,19 @@ export function fillByLabels(job: FrameJob, rents: Rents, floor: number): Fillin
       else alike.push(label);
       count += 1;
     };
-    for (const label of labels) for (const child of extended(label, index, stage, job, rents)) keep(child);
-    if (count > mostLabels) return { bound, found: null };
+    for (const label of labels) {
+      for (const child of extended(label, index, stage, job, rents)) keep(child);
+      if (count > mostLabels) return { bound, found: foundOf(best, job) };
+    }
     labels = [...next.values()].flat();
   }
-  const { label, value } = best;
-  return { bound: value, found: label === null ? null : { value, contents: contentsOf(label, job) } };
+  return { bound: best.value, found: foundOf(best, job) };
 }
+
+type Best = { readonly label: Label | null; readonly value: number };
+
+const foundOf = ({ label, value }: Best, job: FrameJob): Filling<LoadoutContent>['found'] =>
+  label === null ? null : { value, contents: contentsOf(label, job) };
 
 /** A chain that more pedals may join, by its last one. */
 type OpenChain = Begun & {

@@ -1,4 +1,5 @@
 import { allAtTheirBest, type LoadoutContent, type FrameJob } from './content.js';
+import { chainsInTurn } from './chains-in-turn.js';
 import { greedilyFilled, type Draft } from './greedy-fill.js';
 import { fillByLabels } from './label-fill.js';
 import { fillByParts } from './part-fill.js';
@@ -47,19 +48,21 @@ function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutConte
   const greedy = greedilyFilled(job, rents.items);
   if (greedy.value > floor) return { bound, found: contentsOf(greedy) };
   if (effort === 'quick') return { bound, found: null };
+  const inTurn = depth === splits ? chainsInTurn(job, rents.items, floor) : null;
+  if (inTurn !== null) return { bound, found: contentsOf(inTurn) };
   const whole = fillByParts(job, rents, floor);
   if (whole !== null && (whole.found !== null || whole.bound <= floor)) {
     return { ...whole, bound: Math.min(bound, whole.bound) };
   }
   const split = depth === 0 ? undefined : (['pedals', 'chains'] as const).find((of) => isPart(numbers[of]));
   if (split === undefined) return fillByLabels(job, rents, floor);
-  let ofSides = floor;
   for (const side of sidesOf(span, split, numbers[split])) {
     const filling = fillWithin(side, depth - 1, wish);
     if (filling.found !== null) return { bound, found: filling.found };
-    ofSides = Math.max(ofSides, filling.bound);
+    // Where one side gives up, the other one can no longer settle it.
+    if (filling.bound > floor) return { bound, found: null };
   }
-  return { bound: Math.min(bound, ofSides), found: null };
+  return { bound: floor, found: null };
 }
 
 const isPart = (value: number): boolean => Math.abs(value - Math.round(value)) > 1e-5;
