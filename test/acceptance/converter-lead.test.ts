@@ -5,15 +5,21 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
 import type { Kit } from '../../src/domain/kit.js';
+import { pedalId, supplyId } from '../../src/domain/quantities.js';
 import { decisiveLabels } from '../../src/planning/ask/decisive-labels.js';
+import { checkOutput } from '../../src/planning/check/check-output.js';
+import { check } from '../../src/planning/check/check.js';
 import { compare } from '../../src/planning/compare/compare.js';
 import { rewire } from '../../src/planning/rewire/rewire.js';
 import { inputsFromText } from '../../src/reading/inputs-from-text.js';
+import { checkJson } from '../../src/report/json/check-codec.js';
 import { answerJson } from '../../src/report/json/plan-codec.js';
 import { spare } from '../../src/planning/spare/spare.js';
 import { spareJson } from '../../src/report/json/spare-codec.js';
 import { labelsPage } from '../../src/report/page/labels-page.js';
+import { checkText } from '../../src/report/screen/check-screen.js';
 import { labelsText } from '../../src/report/screen/labels-screen.js';
+import { outputAnswerText } from '../../src/report/screen/output-screen.js';
 import { spareText } from '../../src/report/screen/spare-screen.js';
 import { checkout } from '../support/pack.js';
 import { asking, type Plan } from './ask.js';
@@ -76,9 +82,9 @@ describe('the bandstand', () => {
 });
 
 /** The board of the fixtures beside its shop. */
-async function bandstand(): Promise<Kit> {
+async function bandstand(change: (text: string) => string = (text) => text): Promise<Kit> {
   const read = inputsFromText(
-    { file: 'board.yaml', text: await textOf('boards/bandstand.yaml') },
+    { file: 'board.yaml', text: change(await textOf('boards/bandstand.yaml')) },
     { file: 'shop.yaml', text: await textOf('shops/pontoon.yaml') },
   );
   if (read.kind === 'faulty') throw new Error(read.faults.map(({ message }) => message).join('\n'));
@@ -96,6 +102,38 @@ test('what is asked of labels is cautioned by what the board stands on', async (
     expect(text).toContain('Switch every power bank off before you plug or move a lead.');
     expect(text).not.toMatch(/mains/);
   }
+});
+
+// The looper on the other output of the bank: the wrong plug, sign and volts, and on the ground that the inlet has to itself.
+test('a wiring that is wrong beside an inlet is told by what it stands on, without the promise that is broken', async () => {
+  const wired = `owned: {supplies: [lighter-74, step-9]}
+wiring:
+  - {pedal: grebe-drive, supply: step-9, output: 1, volts: 9}
+  - {pedal: gannet-looper, supply: lighter-74, output: 2, volts: 5}
+  - {inlet: step-9, supply: lighter-74, output: 1, volts: 5}
+`;
+  const kit = await bandstand((text) => `${text}${wired}`);
+  const found = check(kit);
+  expect(found.findings.map(({ rule }) => rule)).toEqual(['polarity', 'inlet', 'voltage', 'plug']);
+  const text = checkText(kit, found, { colour: false, width: 200 });
+  expect(text).toContain('broken in 4 places: switch the power banks off before anything else.');
+  expect(text).toContain('of a supply on the mains or of a power bank.');
+  expect(text).not.toMatch(/mains before|on nothing else/);
+  expect(checkJson(kit, found)).not.toContain('on nothing else');
+  const question = { pedal: pedalId('gannet-looper'), supply: supplyId('lighter-74'), unit: 1, output: 2 };
+  const asked = outputAnswerText(kit, checkOutput(kit, question), { colour: false, width: 200 });
+  expect(asked).toContain('Switch every power bank off before you plug or move a lead.');
+  expect(asked).not.toMatch(/mains/);
+});
+
+test('of a wiring in order, it is told that what is fed hangs alone', async () => {
+  const wired = `owned: {supplies: [lighter-74, step-9]}
+wiring:
+  - {pedal: grebe-drive, supply: step-9, output: 1, volts: 9}
+  - {inlet: step-9, supply: lighter-74, output: 1, volts: 5}
+`;
+  const kit = await bandstand((text) => `${text}${wired}`);
+  expect(checkJson(kit, check(kit))).toContain('Nine-volt step hangs on Lighter 74 output 1 and on nothing else');
 });
 
 test('no output is told as spare on the ground of an inlet', async () => {

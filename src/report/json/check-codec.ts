@@ -9,7 +9,7 @@ import { standingCautions } from '../words/remarks.js';
 import { standsOf } from '../words/stands.js';
 import { digitalTogether } from '../words/shared-grounds.js';
 import { softText } from '../words/soft-findings.js';
-import { pedalsInOrder } from '../words/usage.js';
+import { soundWiring } from '../words/usage.js';
 import { at, list, orNull, record } from './codec.js';
 import { confirmed } from './confirm-codec.js';
 import { printed } from './printed.js';
@@ -56,8 +56,7 @@ export const checkCodec = record<Check>()('What came of checking a wiring.', {
   feeds: at(feeds, ({ wiring }) => wiring),
   confirm: at(confirmed, ({ wiring }, { board, inventory }) => confirmEntries(board, inventory, everyFeed(wiring))),
   cautions: cautions((check: Check, { board, inventory }) => {
-    const inOrder = pedalsInOrder(check);
-    const sound = { ...check.wiring, feeds: check.wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };
+    const sound = soundWiring(check);
     const digital = digitalTogether(inventory, check.wiring);
     return [
       ...pluggingCautions(inventory, sound),

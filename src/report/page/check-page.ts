@@ -11,7 +11,7 @@ import { mendAtHome, ruleWords, tooFewVolts } from '../words/rule-words.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence, speechOf, type Speech } from '../words/speech.js';
 import { unitLabel, unitLoads } from '../words/unit-loads.js';
-import { pedalsInOrder, unitUses, type UnitUse } from '../words/usage.js';
+import { soundWiring, unitUses, type UnitUse } from '../words/usage.js';
 import { capital, fullStop, listText, meterOf, meterText } from '../words/words.js';
 import { documentText } from './document.js';
 import { list, paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
@@ -42,14 +42,13 @@ ${sectionsOf(speech, answer).map(sectionMarkup)}</main>
 
 function verdictText(speech: Speech, check: Check): string {
   if (check.wiring.feeds.length === 0) return 'Nothing is plugged.';
-  if (check.status === 'unsafe') return unsafeText(check);
+  if (check.status === 'unsafe') return unsafeText(speech, check);
   return `Safe${isWhole(speech, check) ? '' : ' as far as it is plugged'}, if the figures are right: no hard rule is broken.`;
 }
 
 function sectionsOf(speech: Speech, check: Check): readonly Section[] {
   const { wiring } = check;
-  const inOrder = pedalsInOrder(check);
-  const sound = { ...wiring, feeds: wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };
+  const sound = soundWiring(check);
   const confirm = remarkList(confirmRemarks(speech, wiring));
   const units = unitUses(speech.board, speech.inventory, wiring);
   const parts: readonly (readonly [string, string, Markup | null])[] = [

@@ -4,7 +4,7 @@ import type { Check } from '../../planning/check/check.js';
 import { findingLines } from './check-findings.js';
 import { checkedLines } from './checked-units.js';
 import { checkedText, isWhole, toMindTexts, unsafeText } from '../words/check-words.js';
-import { pedalsInOrder } from '../words/usage.js';
+import { soundWiring } from '../words/usage.js';
 import { block, type Piece } from './layout.js';
 import { safeText } from '../words/safe-text.js';
 import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
@@ -21,9 +21,8 @@ export function checkText(kit: Kit, check: Check, options: ScreenOptions): strin
 /** What is broken first, for that is what to unplug first; then what to mind; last all feeds with their numbers. */
 function checkLines(screen: Screen, check: Check): readonly string[] {
   const { wiring } = check;
-  const inOrder = pedalsInOrder(check);
-  const wrong = wiring.feeds.length - inOrder.size;
-  const sound = { ...wiring, feeds: wiring.feeds.filter(({ pedal }) => inOrder.has(pedal)) };
+  const sound = soundWiring(check);
+  const wrong = wiring.feeds.length - sound.feeds.length;
   const parts: readonly (readonly [string, readonly string[]])[] = [
     ['Broken rules, the worst first', findingLines(screen, check)],
     ['To mind', softLines(screen, check)],
@@ -52,7 +51,7 @@ function verdictPiece(screen: Screen, check: Check): Piece {
   const whole = isWhole(screen, check) ? '' : ' as far as it is plugged';
   if (check.status === 'safe')
     return { text: `Safe${whole}, if your files are right: no hard rule is broken.`, paint: paints.good };
-  return { text: unsafeText(check), paint: paints.bad };
+  return { text: unsafeText(screen, check), paint: paints.bad };
 }
 
 const softLines = (screen: Screen, check: Check): string[] =>

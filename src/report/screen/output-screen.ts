@@ -43,7 +43,8 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
       'Confirm before plugging in',
       confirmLines(asked, { inlets: [], feeds: answer.trials.slice(0, 1).map(({ feed }) => feed) }),
     ],
-    ['Cautions', cautionLines(screen, done, 'check')],
+    // What nothing can hang on is still what has to be cut off.
+    ['Cautions', cautionLines(screen, done, 'check', [answer.question])],
   ];
   return [
     ...headLines(screen, answer, can),

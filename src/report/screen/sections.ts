@@ -29,7 +29,7 @@ export const cautionLines = (
   screen: Screen,
   wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
-  hanging: readonly Feed[] = everyFeed(wiring),
+  hanging: readonly Pick<Feed, 'supply'>[] = everyFeed(wiring),
 ): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of, hanging));
 
 const remarkLines = (screen: Screen, remarks: readonly Remark[]): string[] =>

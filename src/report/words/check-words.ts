@@ -1,4 +1,5 @@
 import type { PedalId } from '../../domain/quantities.js';
+import { everyFeed } from '../../domain/plan.js';
 import type { Rule } from '../../domain/rules.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Check } from '../../planning/check/check.js';
@@ -6,7 +7,8 @@ import { placeText } from './places.js';
 import { digitalTogether, exposedText } from './shared-grounds.js';
 import { notOwnedText, softText } from './soft-findings.js';
 import { sentence, type Speech } from './speech.js';
-import { pedalsInOrder } from './usage.js';
+import { offFirst, standsOf } from './stands.js';
+import { soundWiring } from './usage.js';
 import { allText, capital, countText, listText } from './words.js';
 
 /** Kept places are not plugged, and have no need to be. */
@@ -17,10 +19,10 @@ export const isWhole = ({ board }: Speech, { wiring }: Check): boolean =>
   wiring.feeds.length + keptPlaces(board) === board.pedals.length;
 
 /** What is to be done first where a rule is broken. */
-export const unsafeText = ({ findings }: Check): string =>
+export const unsafeText = ({ inventory }: Speech, { findings, wiring }: Check): string =>
   `Not safe. ${
     findings.length === 1 ? 'A hard rule is broken' : `Hard rules are broken in ${findings.length} places`
-  }: pull the supplies from the mains before anything else.`;
+  }: ${offFirst(standsOf(inventory, everyFeed(wiring)))} before anything else.`;
 
 /** How many pedals are plugged, how many of them wrongly, and who is exposed. */
 export function checkedText({ board, inventory }: Speech, check: Check): string {
@@ -30,7 +32,7 @@ export function checkedText({ board, inventory }: Speech, check: Check): string 
     feeds.length === all
       ? `${capital(allText(all, 'pedal'))} plugged`
       : `${feeds.length} of ${countText(all, 'pedal')} plugged`;
-  const wrong = feeds.length - pedalsInOrder(check).size;
+  const wrong = feeds.length - soundWiring(check).feeds.length;
   const kept = keptPlaces(board);
   const counts = [
     `${plugged} into ${countText(score.bricks, 'supply', 'supplies')}`,

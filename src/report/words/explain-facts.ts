@@ -23,8 +23,7 @@ type About = FactsContext & { readonly pedals: readonly Pedal[]; readonly names:
 const sentences: Readonly<Record<FactName, (about: About) => string>> = {
   budget: ({ board }) => `The budget is ${priceText(minorUnits(board.policy.budget ?? 0), board)}.`,
   bricks: ({ board }) => `No more than ${countText(board.policy.bricks ?? 0, 'supply', 'supplies')} may be in use.`,
-  sockets: ({ board: { policy } }) =>
-    `There ${policy.sockets === 1 ? 'is' : 'are'} ${countText(policy.sockets ?? 0, 'mains socket')}, and every supply on the mains takes one.`,
+  sockets: ({ board: { policy } }) => `${socketsText(policy.sockets ?? 0)}, and every supply on the mains takes one.`,
   'headroom alone': ({ board }) =>
     `A pedal alone on an output is planned with a reserve of × ${factorText(board.policy.headroom.alone)}.`,
   'headroom chained': ({ board }) =>
@@ -81,6 +80,11 @@ const sentences: Readonly<Record<FactName, (about: About) => string>> = {
     return `${names(alone)} ${alone.length === 1 ? 'asks' : 'ask'} for an output of ${alone.length === 1 ? 'its' : 'their'} own.`;
   },
 };
+
+function socketsText(sockets: number): string {
+  if (sockets === 0) return 'There is no mains socket';
+  return `There ${sockets === 1 ? 'is' : 'are'} ${countText(sockets, 'mains socket')}`;
+}
 
 function inletsText(pedals: readonly Pedal[], names: Names): string {
   const inlets = [...new Set(pedals.map(({ inlet }) => inlet))];

@@ -6,7 +6,7 @@ import type { Elsewhere, SeatExplanation } from '../../planning/explain/seats.js
 import { namesText } from './explain-argument.js';
 import { differencesText } from './explain-difference.js';
 import { factText, type FactsContext } from './explain-facts.js';
-import { isFedByOwn } from './inventory.js';
+import { batteriesOf, isFedByOwn } from './inventory.js';
 import { placeText } from './places.js';
 import { fullStop, listText, outputsText, voltsText } from './words.js';
 
@@ -16,9 +16,13 @@ const mostUnfit = 6;
 /** Where the pedal sits in the plan. */
 export function hereText(told: FactsContext, { feeds }: JudgedPlan, { feed, alike }: SeatExplanation): string {
   const { inventory } = told;
+  if (isFedByOwn(inventory, feed)) {
+    const batteries = batteriesOf(inventory, feed);
+    return batteries === null ? 'It keeps its own adapter.' : `It runs on ${inventory.batteriesName(batteries)}.`;
+  }
   const chained = feed.chain === null ? '' : `, on a chain with ${inventory.partName(feed.chain)}`;
   const others = alike.length === 0 ? '' : ` ${outputsOfBank(alike)} would do as well.`;
-  return `It sits on ${placeText(inventory, feeds, feed)}${isFedByOwn(inventory, feed) ? '' : ` at ${voltsText(feedMillivolts(feed))}`}${chained}.${others}`;
+  return `It sits on ${placeText(inventory, feeds, feed)} at ${voltsText(feedMillivolts(feed))}${chained}.${others}`;
 }
 
 const outputsOfBank = (outputs: readonly number[]): string => {

@@ -102,7 +102,7 @@ export const cautionRemarks = (
   speech: Speech,
   wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
-  hanging: readonly Feed[] = everyFeed(wiring),
+  hanging: readonly Pick<Feed, 'supply'>[] = everyFeed(wiring),
 ): readonly Remark[] => [
   ...pluggingCautions(speech.inventory, wiring).map(withCare),
   ...standingCautions(speech, standsOf(speech.inventory, hanging), of).map(plainly),

@@ -18,7 +18,7 @@ export const ruleWords: Readonly<Record<Rule, RuleWords>> = {
   },
   inlet: {
     harm: 'A supply on an output that is wrong for it fails, and may take with it what hangs on it.',
-    mend: 'Pull its plug first; hang its inlet alone on an output of its volts and milliamps, on a supply with a mains plug.',
+    mend: 'Pull its plug first; hang its inlet alone on an output of its volts and milliamps, of a supply on the mains or of a power bank.',
     look: 'find a supply that stands on the mains by itself, or one with an output that can feed the inlet',
   },
   power: {

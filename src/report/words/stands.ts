@@ -33,6 +33,13 @@ export const allOff = ({ mains, banks }: Stands, again = ''): string =>
     ? `Pull every supply from the mains${again}${banks ? ', switch every power bank off' : ''}`
     : `Switch every power bank off${again}`;
 
+/** The same in the middle of a sentence; of the mains, too, where nobody knows what the board stands on. */
+export function offFirst({ mains, banks }: Stands): string {
+  const off = 'switch the power banks off';
+  if (banks && !mains) return off;
+  return `pull the supplies from the mains${banks ? ` and ${off}` : ''}`;
+}
+
 /** "Plug the supplies into the mains one at a time, and switch the power banks on". */
 export const allOn = ({ mains, banks }: Stands): string =>
   mains

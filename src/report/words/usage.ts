@@ -1,4 +1,3 @@
-import type { PedalId } from '../../domain/quantities.js';
 import type { Check } from '../../planning/check/check.js';
 
 import type { Board } from '../../domain/board.js';
@@ -125,8 +124,15 @@ function positionFor(inventory: Inventory, feed: ReadFeed): Polarity | null {
   return feed.polarity === 'centre-negative' ? 'centre-positive' : 'centre-negative';
 }
 
-/** The pedals that no broken rule names. */
-export function pedalsInOrder({ findings, wiring }: Check): ReadonlySet<PedalId> {
+/** The wiring without the pedals that a broken rule names, and without the inlets at whose outputs `inlet` is broken. */
+export function soundWiring({ findings, wiring }: Check): JudgedPlan {
   const named = new Set(findings.flatMap(({ pedals }) => pedals));
-  return new Set(wiring.feeds.map(({ pedal }) => pedal).filter((pedal) => !named.has(pedal)));
+  const places = findings.flatMap(({ rule, place }) => (rule === 'inlet' && place !== null ? [place] : []));
+  const isBroken = ({ supply, unit, outputs }: Feed): boolean =>
+    places.some((at) => at.supply === supply && at.unit === unit && outputs.every((one) => at.outputs.includes(one)));
+  return {
+    ...wiring,
+    feeds: wiring.feeds.filter(({ pedal }) => !named.has(pedal)),
+    inlets: wiring.inlets.filter((inlet) => !isBroken(inlet)),
+  };
 }

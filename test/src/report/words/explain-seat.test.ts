@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 
 import { kitOf } from '../../../../src/domain/kit.js';
-import { pedalId, type PedalId } from '../../../../src/domain/quantities.js';
+import { pedalId, supplyId, type PedalId } from '../../../../src/domain/quantities.js';
 import { explain } from '../../../../src/planning/explain/explain.js';
-import { elsewhereTexts } from '../../../../src/report/words/explain-seat.js';
+import { elsewhereTexts, hereText } from '../../../../src/report/words/explain-seat.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { bankOf, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
+import { onBlocks } from '../../../support/impossible-sources.js';
 import { caseOf, type Given } from '../../planning/given.js';
 
 async function elsewhere(given: Given, pedal: PedalId): Promise<readonly string[]> {
@@ -19,6 +20,33 @@ async function elsewhere(given: Given, pedal: PedalId): Promise<readonly string[
 /** Supplies of one output for so many euros each, called after that. */
 const dearer = (...prices: readonly number[]) =>
   prices.map((price) => supplyOf(`for-${price}`, price, [bankOf(1, [settingOf(9, 100)])]));
+
+describe('where a pedal sits', () => {
+  async function here(given: Given, pedal: string): Promise<string> {
+    const { board, catalogue } = caseOf(given);
+    const kit = kitOf(board, catalogue);
+    const explanation = await explain(kit, { pedal: pedalId(pedal) });
+    if (explanation.kind !== 'plan' || explanation.seat === null) throw new Error(`it is ${explanation.kind}`);
+    return hereText(speechOf(kit), explanation.wiring, explanation.seat);
+  }
+
+  it('is an output with its volts', async () => {
+    expect(await here({ pedals: [pedalOf('alder', 20)], supplies: dearer(10) }, 'alder')).toBe(
+      'It sits on for-10 output 1 at 9 V.',
+    );
+  });
+
+  it('is no place where it runs on batteries, or on the adapter that it came with', async () => {
+    expect(await here(onBlocks(2, 550), 'wah')).toBe('It runs on 1 × block.');
+    const own = supplyId('own-station');
+    const station = pedalOf('station', 100, { adapter: { supply: own, only: true } });
+    const adapter = supplyOf('own-station', 0, [bankOf(1, [settingOf(9, 100)])], {
+      source: { kind: 'adapter', volts: null },
+    });
+    const given: Given = { pedals: [station], supplies: [], gear: { supplies: [adapter] }, owned: { [own]: 1 } };
+    expect(await here(given, 'station')).toBe('It keeps its own adapter.');
+  });
+});
 
 describe('other places for a pedal', () => {
   const pedals = [pedalOf('alder', 20)];
