@@ -89,7 +89,9 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     expect(other.incidents).toEqual([]);
     const all = await printed(page, 'Print the choices');
     expect(await all.page.title()).toBe('Saltings gig board: purchases compared');
-    expect(await all.page.locator('.choices svg.sheet').count()).toBe(await page.locator('.choice').count());
+    expect(await all.page.locator('.choices :is(svg.small,svg.sheet,svg.dense)').count()).toBe(
+      await page.locator('.choice').count(),
+    );
     expect(await sides(all.page)).toBe(await all.page.locator('.side').count());
     expect(all.incidents).toEqual([]);
     expect(incidents).toEqual([]);
