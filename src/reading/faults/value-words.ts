@@ -58,7 +58,7 @@ const quotedUnlessShort = (written: string): string => (written.length > 30 ? qu
 
 function remedyOf(refused: Refused, node: LocatedNode): string {
   const { wording, issue, field } = refused;
-  if (node.kind !== 'scalar') return node.kind === 'list' ? listRemedy(issue, field) : `Write ${wording.allowed}.`;
+  if (node.kind !== 'scalar') return node.kind === 'list' ? listRemedy(refused) : `Write ${wording.allowed}.`;
   const absent = refused.required ? '' : `, or remove \`${field}\` where it may be left out`;
   if (node.value === null) return `Write ${wording.allowed}${absent}.`;
   if (wording.unit !== null) return numberRemedy(refused, node);
@@ -70,9 +70,11 @@ function remedyOf(refused: Refused, node: LocatedNode): string {
   return textRemedy(refused, node.value);
 }
 
-function listRemedy(issue: z.core.$ZodIssue, field: string): string {
+function listRemedy({ issue, field, wording }: Refused): string {
   if (issue.code === 'too_big') return 'Remove what is not needed.';
   if (issue.code === 'too_small') return `Add what is missing to \`${field}\`.`;
+  if (issue.code === 'invalid_type' && (issue.expected === 'object' || issue.expected === 'record'))
+    return `Write ${wording.allowed}.`;
   return 'Write a single value instead of the list.';
 }
 

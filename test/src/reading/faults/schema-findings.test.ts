@@ -107,8 +107,10 @@ describe('wrong types', () => {
     const [fault] = faultsOf(boardText({ pedals: 'pedals:' }));
     expect(fault).toMatchObject({ key: 'pedals', remedy: 'Write a list of 1 to 2000 pedals.' });
     expectFault(pedal('volts: 9, ‸milliamps: '), 'pedals[0].milliamps', ['no value'], 'Write');
-    expectFault({ board: boardText({ assume: 'assume: ‸[DC]' }) }, 'assume', ['a list', 'a map'], 'Write');
-    expectFault({ board: '‸- a\n' }, '', ['a list', 'a map with board'], 'Write');
+    expectFault({ board: boardText({ assume: 'assume: ‸[DC]' }) }, 'assume', ['a list', 'a map'], 'Write a map');
+    const owned = 'owned: {parts: ‸[flip]}';
+    expectFault({ board: boardText({ owned }) }, 'owned.parts', ['a list', 'a map'], 'Write a map from ids to counts');
+    expectFault({ board: '‸- a\n' }, '', ['a list', 'a map with board'], 'Write a map with board');
     expectFault({ board: '‸just text\n' }, '', ['"just text"', 'a map with board'], 'Write');
   });
 });
