@@ -6,17 +6,16 @@ import { loadChart, loadText } from '../charts/load-chart.js';
 import { brokenRules, checkedText, isWhole, toMindTexts, unsafeText, whereText } from '../words/check-words.js';
 import { settingTexts } from '../words/free-outputs.js';
 import { loadLegend } from '../words/load-legend.js';
-import { cautionRemarks, confirmAtHome, confirmRemarks } from '../words/remarks.js';
+import { cautionRemarks, confirmRemarks } from '../words/remarks.js';
 import { mendAtHome, ruleWords, tooFewVolts } from '../words/rule-words.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence, speechOf, type Speech } from '../words/speech.js';
 import { unitLabel, unitLoads } from '../words/unit-loads.js';
 import { soundWiring, unitUses, type UnitUse } from '../words/usage.js';
 import { capital, fullStop, listText, meterOf, meterText } from '../words/words.js';
-import { documentText } from './document.js';
-import { list, paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
+import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
 import { markup, type Markup } from './markup.js';
-import { pageStyle } from './style.js';
+import { confirmPart, sectionsOfParts, standingMarkup, wholePage, type Part } from './whole-page.js';
 
 /** What a report of a check is made from. */
 export type CheckInput = { readonly kit: Kit; readonly answer: Check };
@@ -25,19 +24,10 @@ export type CheckInput = { readonly kit: Kit; readonly answer: Check };
 export function checkPage({ kit, answer }: CheckInput): string {
   const speech = speechOf(kit);
   const title = `${safeText(kit.board.name)}: is its wiring safe?`;
-  return documentText(
-    title,
-    pageStyle,
-    markup`<header>
-<h1>${title}</h1>
-<p class="standing${answer.status === 'safe' ? '' : ' care'}">${verdictText(speech, answer)}</p>
-${paragraph(checkedText(speech, answer))}</header>
-<main>
-${sectionsOf(speech, answer).map(sectionMarkup)}</main>
-<footer>
-<p>Made by boardfeed. It is only as good as the figures it was made from.</p>
-</footer>`,
-  );
+  return wholePage(title, {
+    head: markup`${standingMarkup(verdictText(speech, answer), answer.status === 'safe')}${paragraph(checkedText(speech, answer))}`,
+    sections: sectionsOf(speech, answer),
+  });
 }
 
 function verdictText(speech: Speech, check: Check): string {
@@ -49,20 +39,19 @@ function verdictText(speech: Speech, check: Check): string {
 function sectionsOf(speech: Speech, check: Check): readonly Section[] {
   const { wiring } = check;
   const sound = soundWiring(check);
-  const confirm = remarkList(confirmRemarks(speech, wiring));
   const units = unitUses(speech.board, speech.inventory, wiring);
-  const parts: readonly (readonly [string, string, Markup | null])[] = [
+  const parts: readonly Part[] = [
     [
       'broken',
       'Broken rules, the worst first',
       list(check.findings.map((found) => findingMarkup(speech, check, found))),
     ],
     ['mind', 'To mind', list(toMindTexts(speech, check))],
-    ['confirm', 'Confirm before plugging in', confirm === null ? null : markup`${paragraph(confirmAtHome)}${confirm}`],
+    confirmPart(confirmRemarks(speech, wiring)),
     ['loads', 'Loads', units.length === 0 ? null : loadsMarkup(speech, check, units)],
     ['cautions', 'Cautions', remarkList(cautionRemarks(speech, sound, 'check', everyFeed(wiring)))],
   ];
-  return parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }]));
+  return sectionsOfParts(parts);
 }
 
 function findingMarkup(speech: Speech, { wiring }: Check, finding: Violation): Markup {

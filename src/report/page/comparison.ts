@@ -4,29 +4,18 @@ import { choicesChart } from '../charts/choices-chart.js';
 import { markup, type Markup } from './markup.js';
 import { optionFigures } from '../words/option-words.js';
 import { plainly, withCare } from '../words/remark.js';
-import { documentText } from './document.js';
-import { paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
+import { paragraph, remarkList, tableMarkup, type Section } from './elements.js';
 import { passageSection } from './passages.js';
-import { pageStyle } from './style.js';
+import { sectionsOfParts, standingMarkup, wholePage, type Part } from './whole-page.js';
 
 /** Purchases side by side as one HTML page that needs nothing else. */
 export function comparisonPage(handout: ComparisonHandout): string {
   const { head, speech } = handout;
-  return documentText(
-    head.title,
-    pageStyle,
-    markup`<header>
-<h1>${head.title}</h1>
-<p>${head.lead}</p>
-<p class="${head.tone === 'good' ? 'standing' : 'standing care'}">${head.standing}</p>
-</header>
-<main>
-${sectionsOf(handout).map(sectionMarkup)}</main>
-<footer>
-<p>Made by boardfeed with what ${speech.shop ?? 'the shop'} sells. A comparison is only as good as the figures it was made \
-from.</p>
-</footer>`,
-  );
+  return wholePage(head.title, {
+    head: markup`<p>${head.lead}</p>\n${standingMarkup(head.standing, head.tone === 'good')}`,
+    sections: sectionsOf(handout),
+    foot: `Made by boardfeed with what ${speech.shop ?? 'the shop'} sells. A comparison is only as good as the figures it was made from.`,
+  });
 }
 
 function sectionsOf(handout: ComparisonHandout): readonly Section[] {
@@ -34,7 +23,7 @@ function sectionsOf(handout: ComparisonHandout): readonly Section[] {
   const took = standings.map(({ text, tone }) =>
     tone === 'good' || tone === 'plain' ? plainly(text) : withCare(text),
   );
-  const parts: readonly (readonly [string, string, Markup | null])[] = [
+  const parts: readonly Part[] = [
     ['options', 'Side by side', options.length === 0 ? null : optionsBody(handout)],
     ['chart', 'At a glance', choicesChart(handout.speech, handout.comparison)],
     ['noise', 'Who may hum', noise === null ? null : noiseBody(noise)],
@@ -43,10 +32,7 @@ function sectionsOf(handout: ComparisonHandout): readonly Section[] {
     ['next', 'Before you plug anything in', next === null ? null : paragraph(next)],
     ['impossible', 'Why nothing can power it', impossible === null ? null : paragraph(impossible.lead)],
   ];
-  return [
-    ...parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }])),
-    ...(impossible?.passages ?? []).map(passageSection),
-  ];
+  return [...sectionsOfParts(parts), ...(impossible?.passages ?? []).map(passageSection)];
 }
 
 const optionsBody = ({ options, legend }: ComparisonHandout): Markup =>

@@ -10,10 +10,9 @@ import { standingCautions } from '../words/remarks.js';
 import { safeText } from '../words/safe-text.js';
 import { sentence, speechOf, type Speech } from '../words/speech.js';
 import { fullStop } from '../words/words.js';
-import { documentText } from './document.js';
-import { list, paragraph, remarkList, sectionMarkup, tableMarkup, tick, type Section } from './elements.js';
+import { list, paragraph, remarkList, tableMarkup, tick, type Section } from './elements.js';
 import { markup, type Markup } from './markup.js';
-import { pageStyle } from './style.js';
+import { sectionsOfParts, standingMarkup, wholePage, type Part } from './whole-page.js';
 
 /** What a report of labels is made from. */
 export type LabelsInput = { readonly kit: Kit; readonly answer: DecisiveLabels };
@@ -25,18 +24,8 @@ export function labelsPage({ kit, answer }: LabelsInput): string {
   const speech = speechOf(kit);
   const title = `${safeText(kit.board.name)}: which labels decide`;
   const sections = answer.kind === 'labels' ? sectionsOf(speech, answer) : [];
-  return documentText(
-    title,
-    pageStyle,
-    markup`<header>
-<h1>${title}</h1>
-${answer.kind === 'labels' ? headOf(speech, answer) : noneMarkup(speech, answer)}</header>
-<main>
-${sections.map(sectionMarkup)}</main>
-<footer>
-<p>Made by boardfeed. It is only as good as the figures it was made from.</p>
-</footer>`,
-  );
+  const head = answer.kind === 'labels' ? headOf(speech, answer) : noneMarkup(speech, answer);
+  return wholePage(title, { head, sections });
 }
 
 const headOf = (speech: Speech, found: Asked): Markup =>
@@ -45,12 +34,11 @@ const headOf = (speech: Speech, found: Asked): Markup =>
 function noneMarkup(speech: Speech, answer: Exclude<DecisiveLabels, { kind: 'labels' }>): Markup {
   switch (answer.kind) {
     case 'unsafe':
-      return markup`<p class="standing care">The wiring breaks hard rules: pull the supplies from the mains.</p>
-${list(answer.findings.map(({ message }) => fullStop(sentence(speech, message))))}`;
+      return markup`${standingMarkup('The wiring breaks hard rules: pull the supplies from the mains.', false)}${list(answer.findings.map(({ message }) => fullStop(sentence(speech, message))))}`;
     case 'impossible':
-      return markup`<p class="standing care">No plan powers every pedal, so no label can be asked about.</p>\n`;
+      return standingMarkup('No plan powers every pedal, so no label can be asked about.', false);
     case 'stopped':
-      return markup`<p class="standing care">The search stopped before there was a plan.</p>\n`;
+      return standingMarkup('The search stopped before there was a plan.', false);
   }
 }
 
@@ -65,7 +53,7 @@ ${labelGroups(labels).map((group) => markup`<li>${tick(sentence(speech, labelTex
   const silent = of('nothing');
   const chart = reachChart(speech, found.labels);
   const stands = standsOf(speech.inventory, everyFeed(found.wiring));
-  const parts: readonly (readonly [string, string, Markup | null])[] = [
+  const parts: readonly Part[] = [
     ['purchase', 'These decide what to buy', boxes(of('purchase'))],
     ['unknown', 'Not settled in time', boxes(of('unknown'))],
     ['only-wiring', 'These decide only how it is wired', boxes(of('wiring'))],
@@ -73,7 +61,7 @@ ${labelGroups(labels).map((group) => markup`<li>${tick(sentence(speech, labelTex
     ['nothing', 'These decide nothing', silent.length === 0 ? null : paragraph(undecidingText(speech, silent))],
     ['cautions', 'Cautions', remarkList(standingCautions(speech, stands, 'plan').map(plainly))],
   ];
-  return parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }]));
+  return sectionsOfParts(parts);
 }
 
 const reachTable = ({ inventory }: Speech, labels: readonly AskedLabel[]): Markup =>

@@ -2,11 +2,10 @@ import type { Handout, NoPlanHandout, PlanHandout } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
 import { pedalSorts } from '../words/pedal-counts.js';
 import { countText, priceText } from '../words/words.js';
-import { documentText } from './document.js';
-import { list, sectionMarkup, type Section } from './elements.js';
+import { list, type Section } from './elements.js';
 import { passageSection } from './passages.js';
 import { planSections } from './sections.js';
-import { pageStyle } from './style.js';
+import { standingMarkup, wholePage } from './whole-page.js';
 
 /** The handout as one HTML page that needs nothing else: for a screen of any size, for paper, for a screen reader. */
 export function pageText(handout: Handout): string {
@@ -14,24 +13,18 @@ export function pageText(handout: Handout): string {
   const head = handout.kind === 'plan' ? planHead(handout) : noPlanHead(handout);
   const { shop } = handout.speech;
   const from = shop === null ? '' : ` with what ${shop} sells`;
-  return documentText(
-    handout.title,
-    pageStyle,
-    markup`<header>
-<h1>${handout.title}</h1>
-${head}</header>
-${contents(sections)}<main>
-${sections.map(sectionMarkup)}</main>
-<footer>
-<p>Made by boardfeed${from}. A plan is only as good as the figures it was made from.</p>
-</footer>`,
-  );
+  return wholePage(handout.title, {
+    head,
+    contents: contents(sections),
+    sections,
+    foot: `Made by boardfeed${from}. A plan is only as good as the figures it was made from.`,
+  });
 }
 
 function planHead(handout: PlanHandout): Markup {
   const { headline, proven } = handout;
   return markup`<p>${headline.cost} ${headline.counts}</p>
-${standing(headline.standing, proven)}<dl class="facts">
+${standingMarkup(headline.standing, proven)}<dl class="facts">
 ${factsOf(handout).map(([name, value]) => markup`<div><dt>${name}</dt><dd>${value}</dd></div>\n`)}</dl>
 `;
 }
@@ -65,10 +58,7 @@ function factsOf({ changes, wiring: { score, feeds }, speech }: PlanHandout): re
   ];
 }
 
-const noPlanHead = ({ lead, proven }: NoPlanHandout): Markup => standing(lead, proven);
-
-const standing = (text: string, proven: boolean): Markup =>
-  markup`<p class="${proven ? 'standing' : 'standing care'}">${text}</p>\n`;
+const noPlanHead = ({ lead, proven }: NoPlanHandout): Markup => standingMarkup(lead, proven);
 
 /** Where to find what, for a page of several sheets. */
 const contents = (sections: readonly Section[]): Markup | null =>

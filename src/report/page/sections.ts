@@ -4,26 +4,24 @@ import { boardDrawings } from '../drawing/drawings.js';
 import { drawingKey } from '../drawing/key.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
-import { confirmAtHome } from '../words/remarks.js';
 import { itemText } from '../words/purchases.js';
 import { priceText } from '../words/words.js';
 import { changesBody } from './changes.js';
 import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
 import { keyMarkup } from './key-markup.js';
 import { feedsBody, stepsBody } from './plugging.js';
+import { confirmPart, sectionsOfParts, type Part } from './whole-page.js';
 
 /** The parts of a plan's page, in the order in which a person needs them; those with nothing to say are left out. */
 export function planSections(handout: PlanHandout): readonly Section[] {
   const parts = handout.changes === null ? choosingParts(handout) : replugParts(handout, handout.changes);
-  return parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }]));
+  return sectionsOfParts(parts);
 }
-
-type Part = readonly [id: string, title: string, body: Markup | null];
 
 const choosingParts = (handout: PlanHandout): readonly Part[] => [
   leftOutPart(handout),
   ['buy', 'What to buy', buyBody(handout)],
-  ['confirm', 'Confirm before plugging in', confirmBody(handout)],
+  confirmPart(handout.confirm),
   ['cautions', 'Cautions', remarkList(handout.cautions)],
   ['wiring', 'Wiring', wiringBody(handout)],
   ['feeds', 'Feeds', feedsBody(handout)],
@@ -36,7 +34,7 @@ const replugParts = (handout: PlanHandout, changes: ReplugWords): readonly Part[
   leftOutPart(handout),
   ['changes', 'What changes', changesBody(changes)],
   ['buy', 'What to buy', handout.shopping.length === 0 ? null : buyBody(handout)],
-  ['confirm', 'Confirm before plugging in', confirmBody(handout)],
+  confirmPart(handout.confirm),
   ['re-plug', 'Re-plugging, step by step', stepsBody(handout)],
   ['feeds', 'Feeds when it is done', feedsBody(handout)],
   ['wiring', 'Wiring when it is done', wiringBody(handout)],
@@ -81,9 +79,6 @@ function buyBody({ shopping, owned, wiring, speech: { board } }: PlanHandout): M
         });
   return markup`${bought}${own === null ? null : markup`<h3>From what you own</h3>\n${own}`}`;
 }
-
-const confirmBody = ({ confirm }: PlanHandout): Markup | null =>
-  confirm.length === 0 ? null : markup`${paragraph(confirmAtHome)}${remarkList(confirm)}`;
 
 /** The board twice, of which a screen or a sheet of paper shows the one that fits. */
 function wiringBody(plan: PlanHandout): Markup | null {

@@ -4,7 +4,7 @@ import type { NoBasis, Spare } from '../../planning/spare/spare.js';
 import { loadChart, loadText } from '../charts/load-chart.js';
 import { bankOutputs, freeOutputs, settingTexts } from '../words/free-outputs.js';
 import { loadLegend } from '../words/load-legend.js';
-import { cautionRemarks, confirmAtHome, confirmRemarks } from '../words/remarks.js';
+import { cautionRemarks, confirmRemarks } from '../words/remarks.js';
 import { safeText } from '../words/safe-text.js';
 import { notSettledText, moreFitsTexts, spareBasis } from '../words/spare-words.js';
 import { leftOnOutput, leftText, ownedUnits } from '../words/spare-units.js';
@@ -12,10 +12,9 @@ import { sentence, speechOf, type Speech } from '../words/speech.js';
 import { unitLabel, unitLoads } from '../words/unit-loads.js';
 import type { UnitUse } from '../words/usage.js';
 import { capital, fullStop, listText } from '../words/words.js';
-import { documentText } from './document.js';
-import { list, paragraph, remarkList, sectionMarkup, tableMarkup, type Section } from './elements.js';
+import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
 import { markup, type Markup } from './markup.js';
-import { pageStyle } from './style.js';
+import { confirmPart, sectionsOfParts, standingMarkup, wholePage, type Part } from './whole-page.js';
 
 /** What a report of what there is to spare is made from. */
 export type SpareInput = { readonly kit: Kit; readonly answer: Spare | NoBasis };
@@ -25,39 +24,23 @@ export function sparePage({ kit, answer }: SpareInput): string {
   const title = `${safeText(kit.board.name)}: what it has to spare`;
   const [standing, sections] =
     answer.kind === 'spare' ? told(answer) : [noBasisText(answer), noBasisSections(kit, answer)];
-  return documentText(
-    title,
-    pageStyle,
-    markup`<header>
-<h1>${title}</h1>
-<p class="standing${answer.kind === 'spare' && answer.whole ? '' : ' care'}">${standing}</p>
-</header>
-<main>
-${sections.map(sectionMarkup)}</main>
-<footer>
-<p>Made by boardfeed. It is only as good as the figures it was made from.</p>
-</footer>`,
-  );
+  return wholePage(title, { head: standingMarkup(standing, answer.kind === 'spare' && answer.whole), sections });
 }
 
 function told(found: Spare): readonly [standing: string, sections: readonly Section[]] {
   const { kit, wiring } = found.installed;
   const speech = speechOf(kit);
-  const confirm = remarkList(confirmRemarks(speech, wiring));
-  const parts: readonly (readonly [string, string, Markup | null])[] = [
+  const parts: readonly Part[] = [
     ['room', 'What more fits, with nothing bought', list(moreFitsTexts(speech, found))],
     [
       'loads',
       'What each output and total has left',
       loadsMarkup(speech, ownedUnits(kit.board, speech.inventory, wiring)),
     ],
-    ['confirm', 'Confirm before plugging in', confirm === null ? null : markup`${paragraph(confirmAtHome)}${confirm}`],
+    confirmPart(confirmRemarks(speech, wiring)),
     ['cautions', 'Cautions', remarkList(cautionRemarks(speech, wiring, 'plan'))],
   ];
-  return [
-    [spareBasis(found), ...(found.whole ? [] : [notSettledText])].join(' '),
-    parts.flatMap(([id, title, body]) => (body === null ? [] : [{ id, title, body }])),
-  ];
+  return [[spareBasis(found), ...(found.whole ? [] : [notSettledText])].join(' '), sectionsOfParts(parts)];
 }
 
 function loadsMarkup(speech: Speech, units: readonly UnitUse[]): Markup | null {
