@@ -2,7 +2,7 @@ import { exactSum } from './exact.js';
 import type { ProgramPoint, Program } from './program.js';
 
 /** One way in which a point is no solution of a program. */
-export type RowFault =
+type RowFault =
   | { readonly kind: 'length'; readonly expected: number; readonly found: number }
   | { readonly kind: 'not an integer'; readonly column: number; readonly value: number }
   | { readonly kind: 'out of bounds'; readonly column: number; readonly value: number; readonly upper: number }

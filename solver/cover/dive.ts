@@ -6,7 +6,7 @@ import { COLD } from './simplex.js';
 import { priceAll } from './dual-prices.js';
 
 /** What a dive needs of the search that it serves. */
-export type Diver<Content> = {
+type Diver<Content> = {
   readonly program: CoverProgram<Content>;
   readonly pool: ColumnPool<Content>;
   readonly scale: number;

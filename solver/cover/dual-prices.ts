@@ -153,7 +153,7 @@ function lagrangianBound<Content>(
 }
 
 /** What pricing found under dual prices: the groups' bounds, and columns worth having. */
-export type Pricing<Content> = {
+type Pricing<Content> = {
   /** Null where not all groups were looked at: then nothing is bounded. */
   readonly worths: readonly number[] | null;
   readonly found: readonly CoverColumn<Content>[];

@@ -66,7 +66,7 @@ export type PossibleCosts = {
 };
 
 /** What columns are of: each uses one unit of a group. */
-export type CoverGroup = {
+type CoverGroup = {
   readonly name: string;
   /** How many columns it has at the most. */
   readonly most: number;
@@ -98,7 +98,7 @@ export type CoverProgram<Content> = {
 };
 
 /** What can be branched on beside the number of columns in all and of each group. */
-export type Branching = {
+type Branching = {
   /** Features of which it counts how much there is in all. */
   readonly inAll: readonly number[];
   /** Sets of groups of which it counts how many columns they have together; no group twice, and at least two. */

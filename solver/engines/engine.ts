@@ -28,6 +28,3 @@ export type Engine = {
 export type EngineCore = {
   solve(program: Program, objective: Objective, timeoutMs: number): EngineClaim;
 };
-
-/** What a module that the worker loads must export. */
-export type EngineModule = { readonly load: () => Promise<EngineCore> };

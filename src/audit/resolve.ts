@@ -15,7 +15,7 @@ import { unitPlace } from './words.js';
 /** A feed that says nothing that could be plugged in: no such pedal, a pedal fed twice, numbers that are none. */
 export type Malformation = { readonly pedals: readonly PedalId[]; readonly message: string };
 
-export type Resolution = {
+type Resolution = {
   readonly layout: Layout;
   /** Feeds that name a supply, an output or a setting which does not exist. */
   readonly violations: readonly Violation[];

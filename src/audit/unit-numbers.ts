@@ -4,7 +4,7 @@ import type { Feed } from '../domain/plan.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
 
 /** A unit that stands for nothing that can be had, since the one before it is missing. */
-export type UnitGap = {
+type UnitGap = {
   readonly supply: SupplyId;
   readonly unit: number;
   /** The first number that is passed over. */

@@ -28,7 +28,7 @@ export type ToldSources = {
 };
 
 /** Of a pedal on batteries: so many make a set, which lasts so long; null where nothing is drawn. */
-export type ToldBattery = {
+type ToldBattery = {
   readonly pedal: PedalId;
   readonly id: PartId;
   readonly count: number;

@@ -3,7 +3,7 @@ import { nearSpelling } from './near-spelling.js';
 import type { PedalId } from './quantities.js';
 
 /** A pedal whose inlet no plug and no lead fits. Connector names are free text, so this may be a misspelling or a fact. */
-export type ConnectorHint = {
+type ConnectorHint = {
   readonly pedal: PedalId;
   readonly inlet: string;
   /** The known connector it may be a misspelling of; null when none is near. */

@@ -4,7 +4,7 @@ export const pedalTiers = [
   'offPreferred',
 ] as const;
 
-export type PedalTier = (typeof pedalTiers)[number];
+type PedalTier = (typeof pedalTiers)[number];
 
 export const isPedalTier = (tier: string): tier is PedalTier => pedalTiers.some((each) => each === tier);
 

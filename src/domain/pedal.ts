@@ -60,7 +60,7 @@ export type OwnBattery = {
 };
 
 /** The adapter that a pedal came with. */
-export type OwnAdapter = {
+type OwnAdapter = {
   readonly supply: SupplyId;
   /** Nothing else may feed the pedal, since nobody has stated its volts, its draw, its power or its inlet. */
   readonly only: boolean;

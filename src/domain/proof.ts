@@ -11,7 +11,7 @@ export const proofFormat = 'boardfeed/proof/2';
 export type ProofTier = { readonly tier: Tier; readonly unit: number; readonly weight: number };
 
 /** What an inlet that is fed is worth, and what a unit in use costs that has such an inlet; each at least 0. */
-export type ProofInletTag = { readonly supplies: readonly SupplyId[]; readonly fed: number; readonly paid: number };
+type ProofInletTag = { readonly supplies: readonly SupplyId[]; readonly fed: number; readonly paid: number };
 
 /**
  * Integers in `scale`-ths of the step's number; any that keep to their signs are sound. What is left out is 0.

@@ -22,7 +22,7 @@ export type Features = {
   readonly count: number;
 };
 
-export type TakingPair = { readonly pedal: number; readonly lead: number };
+type TakingPair = { readonly pedal: number; readonly lead: number };
 
 /** The features of a program; `pairs` are those of which it is counted who takes a lead. */
 export function featuresOf(

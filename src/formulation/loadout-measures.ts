@@ -82,7 +82,7 @@ export const outputsOf = (hung: Hung): readonly { readonly bank: number; readonl
 export const pedalsOn = (hung: Hung): readonly number[] =>
   hung.kind === 'solo' ? [hung.use.pedal] : hung.places.map(({ pedal }) => pedal);
 
-export const leadsOn = (hung: Hung): readonly number[] =>
+const leadsOn = (hung: Hung): readonly number[] =>
   hung.kind === 'solo'
     ? [...hung.use.route, ...(hung.use.join === null ? [] : [hung.use.join.lead])]
     : [hung.lead, ...hung.places.flatMap(({ route }) => route)];

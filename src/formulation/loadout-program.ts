@@ -29,7 +29,7 @@ export type LoadoutProgram = {
  * Which units are told apart, what the tiers of earlier steps come to, loadouts to begin with, whatever they cost here, and whether a proof
  * is to be written: that keeps to the budget as the board has it.
  */
-export type StepTerms = {
+type StepTerms = {
   readonly apart: ToldApart;
   readonly settled: Known;
   readonly pool: LoadoutPool;

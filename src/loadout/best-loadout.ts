@@ -28,10 +28,10 @@ export type LoadoutPricer = {
 };
 
 /** `quick`: loadouts that come easily and a bound that may be too high; `exact`: as good as can be. */
-export type PricingEffort = 'quick' | 'exact';
+type PricingEffort = 'quick' | 'exact';
 
-export type PricedLoadouts = { readonly bound: number; readonly loadouts: readonly Valued[] };
-export type Valued = { readonly loadout: Loadout; readonly value: number };
+type PricedLoadouts = { readonly bound: number; readonly loadouts: readonly Valued[] };
+type Valued = { readonly loadout: Loadout; readonly value: number };
 
 /** Everything that can be worked out about a supply before there are dual prices. */
 export function loadoutPricer(uses: SupplyUses, bench: Bench): LoadoutPricer {

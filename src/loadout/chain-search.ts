@@ -12,7 +12,7 @@ export type ChainQuestion = {
 /** Pedals of a chain, and what they are worth with the chain lead paid. */
 export type ChainFound = { readonly places: readonly PlaceOption[]; readonly value: number };
 
-export type ChainAnswer = {
+type ChainAnswer = {
   /** No chain is worth more than this or the floor: exact, or above the truth where the search gave up. */
   readonly bound: number;
   /** Chains worth more than the floor, the best one first, and a few that were the best on the way. */

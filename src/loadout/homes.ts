@@ -62,7 +62,7 @@ function homeIn({ output }: ChainPool, berth: Berth | null, uses: SupplyUses): n
 }
 
 /** A chain of a pool that goes on as an output of today; as none where it is null. */
-export type GoingChain = { readonly pool: ChainPool; readonly home: number | null; readonly uses: SupplyUses };
+type GoingChain = { readonly pool: ChainPool; readonly home: number | null; readonly uses: SupplyUses };
 
 /** Whether a pedal of the class is moved by joining the chain; null where it must not. */
 export function movedBy(pedal: number, { pool, home, uses }: GoingChain, bench: Bench): 0 | 1 | null {

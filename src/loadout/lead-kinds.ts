@@ -16,7 +16,7 @@ export type LeadKind = {
 };
 
 /** Some pieces of one part at one price: the owned ones at 0, or those for sale. */
-export type LeadSource = {
+type LeadSource = {
   readonly part: PartId;
   readonly price: MinorUnits;
   readonly owned: boolean;

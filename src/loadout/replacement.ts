@@ -5,7 +5,7 @@
  */
 
 /** Whether the first can replace the second. */
-export type CanReplace<Pedal> = (one: Pedal, two: Pedal) => boolean;
+type CanReplace<Pedal> = (one: Pedal, two: Pedal) => boolean;
 
 /** Whoever can replace another comes before it; beyond that, those that are worth the most. */
 export function replacersFirst<Pedal>(

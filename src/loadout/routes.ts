@@ -8,7 +8,7 @@ import type { LeadKind } from './lead-kinds.js';
 export type Route = readonly number[];
 
 /** The adapters to use for either way in which a label may read, from the supply's side; all of them are of the route. */
-export type ReadRoutes = Readonly<Record<Polarity, readonly number[]>>;
+type ReadRoutes = Readonly<Record<Polarity, readonly number[]>>;
 
 /** What stands at the end of an output's lead or chain lead. */
 export type Exit = {

@@ -5,7 +5,7 @@ import type { Exit, Route } from './routes.js';
 import type { GroundMode } from './ground-mode.js';
 
 /** A pedal class by its place in the list of classes. */
-export type ClassIndex = number;
+type ClassIndex = number;
 
 /** An output by its kind: which bank, at which of the bank's settings. */
 export type OutputSetting = { readonly bank: number; readonly setting: number };

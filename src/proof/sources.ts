@@ -3,7 +3,7 @@ import type { MainsVolts, Source } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
 
 /** What a unit in use counts as, by what it stands on. */
-export type UnitCounts = { readonly bricks: bigint; readonly sockets: bigint };
+type UnitCounts = { readonly bricks: bigint; readonly sockets: bigint };
 
 const counts: Readonly<Record<Source['kind'], UnitCounts>> = {
   mains: { bricks: 1n, sockets: 1n },

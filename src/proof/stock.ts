@@ -7,7 +7,7 @@ import type { Supply } from '../domain/supply.js';
 import { feedsInlets, inletKey, unitCounts } from './sources.js';
 
 /** One way to come by a thing: so many pieces at a price in minor units; owned ones cost nothing. */
-export type StockOffer = { readonly pieces: number; readonly price: number };
+type StockOffer = { readonly pieces: number; readonly price: number };
 
 /** The parts that serve alike: equal in what they fit, give and reverse, and in their role. */
 export type StockLeadKind = Pick<Part, 'fits' | 'gives' | 'reverses' | 'role'> & {

@@ -48,7 +48,7 @@ export type PageState = {
 };
 
 /** What the state does to the world around it. */
-export type Effects = {
+type Effects = {
   readonly keep: (history: History, told: (keeping: Keeping) => void) => void;
   /** Called with each question; what comes of it is handed to `onNews`. */
   readonly ask: (question: Question) => void;

@@ -11,7 +11,7 @@ import { readClaim } from '../read-claim.js';
 import { leave } from './end-thread.js';
 import { READY, type WorkerAnswer, type WorkerQuestion } from './worker-protocol.js';
 
-export type WorkerEngineSettings = {
+type WorkerEngineSettings = {
   readonly name: string;
   /** The address of the module that exports `load`: absolute, or relative to the compiled worker. */
   readonly moduleUrl: string;

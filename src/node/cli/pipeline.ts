@@ -28,13 +28,13 @@ type Refused = { readonly kind: 'refused'; readonly sentences: readonly string[]
 export type Asked<Value> = { readonly kind: 'asked'; readonly value: Value } | Refused;
 
 /** What a command reads, and what it asks of that. */
-export type Opening<Input, Question> = {
+type Opening<Input, Question> = {
   readonly read: () => Promise<Read<Input>>;
   readonly ask: (input: Input) => Asked<Question>;
 };
 
 /** A command that reads files, asks planning one question and prints the answer. */
-export type Errand<Input, Question, Answer> = Opening<Input, Question> & {
+type Errand<Input, Question, Answer> = Opening<Input, Question> & {
   /** Files that are written besides: looked at before the work, written after it. */
   readonly files?: WrittenFiles<Input, Answer>;
   readonly call: (input: Input, question: Question) => Promise<Answer> | Answer;

@@ -2,7 +2,7 @@ import { readdir } from 'node:fs/promises';
 
 import type { Words } from '../../domain/finding.js';
 
-export type BoardFolder =
+type BoardFolder =
   /** The names of the files, in the order of their letters; at least one. */
   { readonly kind: 'files'; readonly names: readonly string[] } | { readonly kind: 'none'; readonly words: Words };
 

@@ -15,7 +15,7 @@ export type ResultFile = {
   readonly close: () => Promise<void>;
 };
 
-export type OpenedResults =
+type OpenedResults =
   | { readonly kind: 'open'; readonly results: ResultFile }
   | {
       readonly kind: 'refused';

@@ -4,7 +4,7 @@ import { dirname } from 'node:path';
 
 import type { Words } from '../../domain/finding.js';
 
-export type WriteOptions = {
+type WriteOptions = {
   /** Whether a file of that name may be replaced. */
   readonly overwrite: boolean;
 };

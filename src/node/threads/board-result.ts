@@ -39,7 +39,7 @@ export const isBoardStatus = (text: string): text is BoardStatus => boardStatuse
 /** What came of one board, as a line of JSON without its end. */
 export type BoardResult = { readonly status: BoardStatus; readonly line: string };
 
-export type BoardContext = {
+type BoardContext = {
   readonly job: FolderJob;
   readonly read: (board: { readonly file: string; readonly text: string }) => ReadResult<Inputs>;
   readonly engine: Engine;

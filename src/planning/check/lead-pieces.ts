@@ -19,7 +19,7 @@ export const compareBills = (first: Bill, second: Bill): number =>
   first.lacking - second.lacking || first.money - second.money || first.pieces - second.pieces;
 
 /** One lead in the hand: owned and free, to be bought, or not to be had at all. */
-export type LeadPiece = { readonly part: Part; readonly bill: Bill };
+type LeadPiece = { readonly part: Part; readonly bill: Bill };
 
 /** Pieces of leads that do the same, the cheapest first. */
 export type LeadShape = {
@@ -30,7 +30,7 @@ export type LeadShape = {
 };
 
 /** How many pieces of a part there are beyond what other feeds use. */
-export type Availability = { readonly free: number; readonly forSale: number };
+type Availability = { readonly free: number; readonly forSale: number };
 
 /** What is left of a part when these feeds have what they use. */
 export function availabilityOf(owned: Board['owned'], others: readonly LaidLeads[]): (part: Part) => Availability {

@@ -6,7 +6,7 @@ import { addBills, compareBills, noBill, type Bill, type LeadShape } from './lea
 export type OutputExit = { readonly plug: string; readonly polarity: Polarity | null };
 
 /** The adapters of every pedal, in the order of the pedals, and what they cost. */
-export type LeadWays = { readonly adapters: readonly (readonly PartId[])[]; readonly bill: Bill };
+type LeadWays = { readonly adapters: readonly (readonly PartId[])[]; readonly bill: Bill };
 
 /** A way is a list of at most two adapters, from the supply's side to the pedal's. */
 type Way = readonly LeadShape[];

@@ -13,7 +13,7 @@ import { behind } from '../today/wired-polarities.js';
 export type Hanging = { readonly wired: readonly WiredFeed[]; readonly bill: Bill };
 
 /** The output as it is set, and what it offers at its plug. */
-export type SetOutput = { readonly millivolts: Millivolts; readonly exit: OutputExit };
+type SetOutput = { readonly millivolts: Millivolts; readonly exit: OutputExit };
 
 /**
  * The ways worth trying, at least one. By itself the pedal takes the cheapest leads. In company all pedals of the output share

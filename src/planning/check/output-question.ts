@@ -15,7 +15,7 @@ export type AskedOutput = {
   readonly output: number;
 };
 
-export type ResolvedQuestion =
+type ResolvedQuestion =
   | { readonly kind: 'question'; readonly question: OutputQuestion }
   /** A sentence for each thing that is not there. */
   | { readonly kind: 'unknown'; readonly faults: readonly string[] };

@@ -18,7 +18,7 @@ export type PurchaseAnswer =
   | { readonly kind: 'fails'; readonly reasons: readonly Failure[] }
   | { readonly kind: 'stopped' };
 
-export type PurchaseJob = {
+type PurchaseJob = {
   readonly kit: Kit;
   readonly aim: ChoosingAim;
   readonly effort: Effort;

@@ -8,7 +8,7 @@ import { rankedOption, type OptionDraft } from './option-drafts.js';
 import { ask } from '../asking/ask.js';
 import { bestPurchases, type BestWithin, type BoughtUnits, type PurchaseCaps } from './purchase-tree.js';
 
-export type BestJob = {
+type BestJob = {
   /** With the budget, which `job` may go without. */
   readonly kit: Kit;
   readonly job: ChooseJob & { readonly aim: ChoosingAim };

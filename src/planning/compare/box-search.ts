@@ -12,7 +12,7 @@ export type BoxAnswer<Point> =
   /** Nothing was proven in time. */
   | { readonly kind: 'stopped' };
 
-export type BoxQuestions<Point extends Figures> = {
+type BoxQuestions<Point extends Figures> = {
   /** The cheapest plan of the box; of several one with the fewest exposed pedals, and of these with the fewest supplies. */
   readonly solve: (box: Box) => Promise<BoxAnswer<Point>>;
   /** No plan has fewer. */

@@ -13,7 +13,7 @@ export type BestWithin<Plan> =
   /** Nothing was proven in time. */
   | { readonly kind: 'stopped' };
 
-export type PurchaseSearch<Plan> = {
+type PurchaseSearch<Plan> = {
   /** A best plan among those that buy no more than the caps allow. */
   readonly solve: (caps: PurchaseCaps) => Promise<BestWithin<Plan>>;
   /** Below zero when the first is better. */

@@ -10,7 +10,7 @@ import type { ChooseJob } from '../choose/answer-to.js';
 import { Boxes, everyPoint, everything, isNoWorse, type Box, type BoxAnswer, type Figures } from './box-search.js';
 import type { Unbeaten, UnbeatenPoint } from './comparison.js';
 
-export type UnbeatenJob = Pick<ChooseJob, 'kit' | 'effort'> & {
+type UnbeatenJob = Pick<ChooseJob, 'kit' | 'effort'> & {
   readonly aim: ChoosingAim;
   /** How long each question may take. */
   readonly patience: Patience;

@@ -11,7 +11,7 @@ import type { Kit } from '../../domain/kit.js';
  * plans are possible, never fewer. What is not among them always holds: the volts, the kind of power and the milliamps that
  * outputs give, how many of them there are, the tails of leads and the joins that makers allow.
  */
-export const factNames = [
+const factNames = [
   'mains',
   'plug',
   'polarity',

@@ -58,7 +58,7 @@ export async function forcedPurchases(
   };
 }
 
-export const boughtIn = ({ buy }: JudgedPlan): readonly Bought[] => [
+const boughtIn = ({ buy }: JudgedPlan): readonly Bought[] => [
   ...buy.supplies.map(({ id, units }) => ({ of: 'supply', id, units }) as const),
   ...buy.parts.map(({ id, units }) => ({ of: 'part', id, units }) as const),
 ];
@@ -89,7 +89,7 @@ async function pedalsBehind(kit: Kit, effort: Effort): Promise<readonly PedalId[
 }
 
 /** The shop without one thing; what is owned of it stays. */
-export function withoutSale({ of, id }: Bought, kit: Kit): Kit {
+function withoutSale({ of, id }: Bought, kit: Kit): Kit {
   const unstocked = <Thing extends Supply | Part>(thing: Thing): Thing =>
     thing.id === id ? { ...thing, stock: 0 } : thing;
   return of === 'supply' ? withThings(kit, unstocked) : withThings(kit, (supply) => supply, unstocked);

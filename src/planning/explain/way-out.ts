@@ -8,12 +8,10 @@ import type { SolverAnswer } from '../asking/ask.js';
 /** A number of the policy, as it is and as it would have to be. */
 export type Raised<Value> = { readonly from: Value; readonly to: Value };
 
-export const factorNames = ['alone', 'chained', 'supply', 'guess'] as const;
-export type FactorName = (typeof factorNames)[number];
+export type FactorName = 'alone' | 'chained' | 'supply' | 'guess';
 
 /** What has to last so many hours: power banks, or a set of batteries. */
-export const lastingNames = ['bank', 'battery'] as const;
-export type LastingName = (typeof lastingNames)[number];
+export type LastingName = 'bank' | 'battery';
 
 /** What would have to be otherwise; each is the least change of its kind with which a plan exists. */
 export type Change =

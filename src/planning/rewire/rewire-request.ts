@@ -6,14 +6,14 @@ import { pedalNamed, type Meant } from '../check/output-question.js';
 import type { Wishes } from './rewire-terms.js';
 
 /** Wishes in words that someone typed. */
-export type AskedWishes = {
+type AskedWishes = {
   readonly keep: readonly string[];
   readonly buy: 'allow' | 'never';
   /** In the currency's major units, such as 120.5. */
   readonly budget?: number;
 };
 
-export type ResolvedWishes =
+type ResolvedWishes =
   | { readonly kind: 'wishes'; readonly wishes: Wishes }
   /** A sentence for each thing that stands in the way. */
   | { readonly kind: 'faulty'; readonly faults: readonly string[] };

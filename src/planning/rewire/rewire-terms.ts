@@ -17,7 +17,7 @@ export type Wishes = {
 };
 
 /** The kit as the wishes leave it, and how the new plan is compared with today's wiring. */
-export type RewireTerms = { readonly kit: Kit; readonly today: Today };
+type RewireTerms = { readonly kit: Kit; readonly today: Today };
 
 /** The kit as the wishes leave it. */
 export function wishedKit(kit: Kit, { buy, budget }: Pick<Wishes, 'buy' | 'budget'>): Kit {

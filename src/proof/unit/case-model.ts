@@ -19,7 +19,7 @@ export type CaseWay = {
 };
 
 /** A pedal alone on one output or on two that are joined, in the dearest or cheapest of several ways. */
-export type CasePlace = {
+type CasePlace = {
   readonly item: number;
   /** The bank of each output taken. */
   readonly banks: readonly number[];
@@ -27,7 +27,7 @@ export type CasePlace = {
   readonly ways: readonly CaseWay[];
 };
 
-export type Link = ShapeTaken & {
+type Link = ShapeTaken & {
   readonly item: number;
   /** How many of the item one chain may have. */
   readonly count: number;

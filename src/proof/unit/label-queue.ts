@@ -1,5 +1,5 @@
 /** What waits with a number each, the greatest taken first. */
-export type LabelQueue<Label> = {
+type LabelQueue<Label> = {
   readonly put: (label: Label, number: number) => void;
   /** Null when nothing waits. */ readonly take: () => Label | null;
 };

@@ -2,7 +2,7 @@ import type { CaseChain } from './case-model.js';
 import type { ShapeTaken } from './totals.js';
 
 /** What the pedals of a chain are worth; all in whole steps. */
-export type ChainWorth = {
+type ChainWorth = {
   /** By link, what it adds after its rents. */
   readonly links: readonly number[];
   /** By link, whether it is worth nothing even without rents: then it only ever serves as the second pedal of two. */

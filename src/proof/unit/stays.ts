@@ -9,7 +9,7 @@ export type UnitNumber = number | null;
  * The outputs of today that something on a unit goes on as. Whoever has these today, at the same volts, stays. Outputs of a bank
  * differ only in that, so what goes on as an output may hang on any of its bank, as long as nothing else goes on as it.
  */
-export type GoesOn = readonly number[];
+type GoesOn = readonly number[];
 
 /** What is plugged into one unit today. */
 export type Stays = {

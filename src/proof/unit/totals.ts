@@ -56,7 +56,7 @@ export function weightIn({ bank, counts }: Limit, taps: readonly ShapeTap[], joi
 }
 
 /** What loads take of each limit, in whole numbers small enough to be added up, and the limits in the same steps. */
-export type Burdens = {
+type Burdens = {
   readonly caps: readonly number[];
   readonly of: (taken: readonly bigint[]) => readonly number[];
 };

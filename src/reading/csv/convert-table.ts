@@ -16,7 +16,7 @@ type Data = Readonly<Record<string, unknown>>;
 export type Given = Readonly<Record<string, unknown>>;
 
 /** A table as a file in YAML. */
-export type Converted = {
+type Converted = {
   readonly kind: TableKind;
   readonly yaml: string;
   /** Whether the policy is not the table's own, but the one that new boards begin with. */

@@ -7,7 +7,7 @@ import { headingOf, mayBeLimit, meansNothing, plainHeading, type Heading, type M
 import type { PlacedCell, CsvRow } from './rows.js';
 
 /** Which column holds what, and what is wrong with the headings. */
-export type Header = {
+type Header = {
   /** By position; null for a column that is not used or has no name. */
   readonly columns: readonly (Heading | null)[];
   /** What columns were meant to be that are misspelled: rows need not be blamed for that. */

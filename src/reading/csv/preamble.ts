@@ -8,13 +8,13 @@ import { shifted } from './shifted.js';
  * What stands above a table: lines that begin with `#`. One like `# currency: EUR` states a key of the file as YAML would;
  * lines that are indented behind their `#` go on with it; all others are remarks.
  */
-export type Preamble = {
+type Preamble = {
   readonly entries: ReadonlyMap<string, LocatedEntry>;
   readonly faults: readonly TreeFault[];
   readonly lost: readonly Path[];
 };
 
-export type ParsedPreamble =
+type ParsedPreamble =
   | {
       readonly kind: 'preamble';
       readonly preamble: Preamble;

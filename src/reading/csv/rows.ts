@@ -17,7 +17,7 @@ export type CsvRow = {
 export type Separator = ',' | ';' | '\t';
 
 /** The rows of a table, empty ones left out, or the first thing that makes it none. */
-export type ParsedRows =
+type ParsedRows =
   | { readonly kind: 'rows'; readonly rows: readonly CsvRow[] }
   | { readonly kind: 'not csv'; readonly offset: number; readonly words: Words };
 

@@ -6,7 +6,7 @@ import { isWhole, type DraftEntry, entryLines } from './entry.js';
 import { dataOf } from './fields.js';
 
 /** A file with more in one of its lists, everything else as it was; or why nothing can be added. */
-export type Extended =
+type Extended =
   | {
       readonly kind: 'extended';
       readonly text: string;

@@ -13,7 +13,7 @@ export type Field = {
 const remarkColumn = 28;
 
 /** A key with its value and its remark, without indentation. */
-export function fieldLine({ key, value, remark }: Field): string {
+function fieldLine({ key, value, remark }: Field): string {
   const text = `${key}: ${value === null ? '…' : flowText(value)}`;
   // A remark may hold a name, which may hold anything.
   return remark === undefined ? text : `${text.padEnd(remarkColumn - 1)} # ${escapedText(remark)}`;

@@ -11,7 +11,7 @@ import { withOwned, type Acquired } from './record-owned.js';
 import { inOrder, withWiring } from './record-wiring.js';
 
 /** A board that has been read from a text, and how another text of it is read beside the same shop. */
-export type RecordedIn = {
+type RecordedIn = {
   readonly kit: Kit;
   readonly text: string;
   readonly read: (text: string) => ReadResult<Kit>;

@@ -18,7 +18,7 @@ import { withEntries } from './add-to-list.js';
 import type { DraftEntry } from './entry.js';
 
 /** How a board is plugged before and after: pedals, then inlets, each before in the order of the file. */
-export type Replugged = { readonly before: readonly WiredFeed[]; readonly after: readonly WiredFeed[] };
+type Replugged = { readonly before: readonly WiredFeed[]; readonly after: readonly WiredFeed[] };
 
 /**
  * The text of a board file, whose root is a map, with another wiring: an entry that stays true is not touched, one that

@@ -25,7 +25,7 @@ export type InputFault = {
 };
 
 /** A further place of a fault. */
-export type FaultPlace = {
+type FaultPlace = {
   /** From 1. */
   readonly line: number;
   /** As `key` of a fault that stands alone. */

@@ -29,7 +29,7 @@ import { quoted } from '../../domain/shown-text.js';
 import type { Supply } from '../../domain/supply.js';
 
 /** The sheets of the two files: null when there is none to work on, because its text was reported. */
-export type Sheets = { readonly board: Sheet | null; readonly catalogue: Sheet | null | 'not given' };
+type Sheets = { readonly board: Sheet | null; readonly catalogue: Sheet | null | 'not given' };
 
 /** The board and the catalogue, or what is wrong with them beyond what breaks their schemas. */
 export type Resolved = {

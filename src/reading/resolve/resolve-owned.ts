@@ -9,7 +9,7 @@ import type { RawOwned } from '../schema/schema-board.js';
 import { quoted } from '../../domain/shown-text.js';
 
 /** All that the gear and the catalogue describe. */
-export type Shelves = {
+type Shelves = {
   readonly supplies: Shelf<SupplyId, unknown>;
   readonly parts: Shelf<PartId, unknown>;
   /** False when no catalogue is given: then only the gear describes anything. */

@@ -10,7 +10,7 @@ import type { RawPedal } from '../schema/schema-pedal.js';
 import { quoted } from '../../domain/shown-text.js';
 
 /** What the pedals say that decides which fields a policy needs; fields that were reported are left out. */
-export type PedalTraits = Partial<
+type PedalTraits = Partial<
   Pick<RawPedal, 'name' | 'figure' | 'milliamps' | 'digital' | 'highGain' | 'circuit' | 'adapter'>
 >;
 

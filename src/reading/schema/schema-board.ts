@@ -130,8 +130,6 @@ const gear = z
   .describe('Owned things that no catalogue lists; not for sale.')
   .register(wordings, { allowed: 'a map {supplies: […], parts: […], batteries: […]}', unit: null });
 
-export type RawGear = z.output<typeof gear>;
-
 const owned = z
   .strictObject({
     supplies: z

@@ -13,9 +13,9 @@ export type Wording = { readonly allowed: string; readonly unit: NumberUnit | nu
 export const wordings = z.registry<Wording>();
 
 export const largestVolts = 1_000;
-export const largestMilliamps = 100_000;
-export const largestWatts = 100_000;
-export const largestFactor = 100;
+const largestMilliamps = 100_000;
+const largestWatts = 100_000;
+const largestFactor = 100;
 export const largestHours = 1_000;
 export const largestCount = 10_000;
 export const mostOutputsOfBank = 100;

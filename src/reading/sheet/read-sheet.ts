@@ -15,7 +15,7 @@ import { treeOfYaml } from '../text/tree-of-text.js';
 export type Position = { readonly line: number; readonly column: number };
 
 /** A fault whose position is known already. */
-export type PlacedFault = Position & {
+type PlacedFault = Position & {
   /** In UTF-16 units from the start of the text; null where there is no tree. */
   readonly offset: number | null;
   readonly path: Path;

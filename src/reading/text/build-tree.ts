@@ -25,7 +25,7 @@ export type TreeFault = {
   readonly words: (lineOf: (offset: number) => number) => Words;
 };
 
-export type BuiltTree = {
+type BuiltTree = {
   readonly root: LocatedNode;
   readonly faults: readonly TreeFault[];
   /** The paths of values that could not be had, so that null stands in their place. */

@@ -1,7 +1,7 @@
 import type { LocatedEntry, LocatedNode } from './located-tree.js';
 
 /** Data that stands in no file, as if it all stood at its beginning. */
-export function locatedData(data: unknown): LocatedNode {
+function locatedData(data: unknown): LocatedNode {
   if (Array.isArray(data)) return { kind: 'list', offset: 0, items: data.map(locatedData) };
   if (typeof data === 'object' && data !== null) return { kind: 'map', offset: 0, entries: locatedEntries(data) };
   const isKnown = typeof data === 'string' || typeof data === 'number' || typeof data === 'boolean';

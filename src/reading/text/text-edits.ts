@@ -71,7 +71,7 @@ export const valueText = (value: unknown, json: boolean): string => (json ? JSON
 /** How far in its line an offset stands. */
 export const columnOf = (text: string, offset: number): number => offset - (text.lastIndexOf('\n', offset - 1) + 1);
 
-export type KeyPlace = {
+type KeyPlace = {
   readonly map: YAMLMap.Parsed;
   readonly key: string;
   /** Whether a new key is written in quotes, as JSON has it. */

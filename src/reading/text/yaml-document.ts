@@ -9,7 +9,7 @@ const mostLexemes = 1_500_000;
 const deepest = 100;
 
 /** The YAML of a file, or the first thing that makes it none. Offsets are UTF-16 units from the start of the text. */
-export type ParsedText =
+type ParsedText =
   | { readonly kind: 'parsed'; readonly document: Document.Parsed; readonly lines: LineCounter }
   | { readonly kind: 'not yaml'; readonly offset: number; readonly words: Words; readonly lines: LineCounter };
 

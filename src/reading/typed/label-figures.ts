@@ -7,7 +7,7 @@ import { isUnknown, picked, said, unclear, type Typed } from './typed.js';
 export type LabelVolts = number | readonly number[] | { readonly from: number; readonly to: number };
 
 /** Volts off a label, and what stood beside them. */
-export type VoltsBesides = {
+type VoltsBesides = {
   readonly volts: LabelVolts;
   /** Null when it does not say. */
   readonly power: 'DC' | 'AC' | null;

@@ -23,7 +23,7 @@ export type PedalLine = SaidByWord &
     readonly notes: readonly string[];
   };
 
-export type TypedLine =
+type TypedLine =
   | { readonly kind: 'line'; readonly line: PedalLine }
   /** A sentence for each thing that is not understood. */
   | { readonly kind: 'unclear'; readonly faults: readonly string[] };

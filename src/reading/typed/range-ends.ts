@@ -2,7 +2,7 @@
 const range = /^(\d.*?)(\s*(?:-|–|—|\.\.\.?|…|to)\s*)(\d.*)$/isu;
 
 /** The ends of a range as they are written. */
-export type RangeEnds = {
+type RangeEnds = {
   readonly from: string;
   readonly to: string;
   /** Where the second one begins, in UTF-16 units. */

@@ -16,8 +16,7 @@ export function typedMains(text: string): Typed<LabelMains> {
 }
 
 /** What a supply stands on: mains, the watt-hours of a power bank, or what its inlet takes of another supply. */
-export type LabelInput =
-  { readonly mains: LabelMains } | { readonly wattHours: number } | { readonly inlet: LabelSetting };
+type LabelInput = { readonly mains: LabelMains } | { readonly wattHours: number } | { readonly inlet: LabelSetting };
 
 /** No mains have so few volts, and no inlet so many. */
 const fewestMainsVolts = 80;

@@ -6,7 +6,7 @@ import { typedDraw, typedVoltage, typedVolts } from './label-figures.js';
 import { typedInput, typedMains, typedTotal } from './supply-figures.js';
 
 /** A supply as it was typed on one line. */
-export type SupplyLine =
+type SupplyLine =
   | {
       readonly kind: 'supply';
       readonly draft: SupplyDraft;

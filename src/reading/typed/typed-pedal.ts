@@ -5,7 +5,7 @@ import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
 import type { LabelVolts } from './label-figures.js';
 import { typedLine, type PedalLine } from './pedal-line.js';
 
-export type TypedPedal =
+type TypedPedal =
   | { readonly kind: 'pedal'; readonly pedal: Pedal }
   /** A sentence for each thing that is not understood or is missing. */
   | { readonly kind: 'unclear'; readonly faults: readonly string[] };

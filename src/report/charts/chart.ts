@@ -9,7 +9,7 @@ export const labelSize = 11;
 /** At most how wide a label is. */
 export const labelWidth = (text: string, strong = false): number => textWidth(text, { size: labelSize, strong });
 
-export type Anchor = 'start' | 'middle' | 'end';
+type Anchor = 'start' | 'middle' | 'end';
 
 export const label = (text: string, x: number, y: number, anchor: Anchor, manner = 'plain'): Markup =>
   markup`<text class="${manner}" x="${round(x)}" y="${round(y)}" font-size="${labelSize}" text-anchor="${anchor}">${text}</text>\n`;
@@ -27,7 +27,7 @@ ${label(text, x, y + 4, 'middle', 'inverse')}`;
 
 export const discWidth = (text: string): number => Math.max(16, labelWidth(text, true) + 8);
 
-export type ChartWords = { readonly id: string; readonly title: string; readonly description: string };
+type ChartWords = { readonly id: string; readonly title: string; readonly description: string };
 
 export const chartMarkup = (words: ChartWords, width: number, height: number, shapes: readonly Markup[]): Markup =>
   markup`<svg class="chart" role="img" aria-labelledby="${words.id}-title" aria-describedby="${words.id}-text" \

@@ -22,7 +22,7 @@ import type {
 import { isGuessed } from './text-size.js';
 
 /** What a drawing says to those who do not see it. */
-export type DrawingWords = {
+type DrawingWords = {
   /** Different for each drawing of a page. */
   readonly id: string;
   readonly title: string;

@@ -2,13 +2,13 @@ import { glued, noBreak } from '../words/glue.js';
 import { characterWidth, charactersOf, textWidth, type TypeSetting } from './text-size.js';
 
 /** One line of a text that was broken to fit. */
-export type FittedLine = {
+type FittedLine = {
   readonly text: string;
   /** At most how wide it is. */
   readonly width: number;
 };
 
-export type FittedText = {
+type FittedText = {
   readonly lines: readonly FittedLine[];
   /** Whether something had to be left out; the last line then ends with an ellipsis. */
   readonly cut: boolean;

@@ -205,7 +205,7 @@ function statusOf({ isProven, reasons: why }: Comparison): (typeof statuses)[num
   return why.length > 0 ? 'impossible' : 'proven';
 }
 
-export type ComparisonObject = z.input<typeof comparisonCodec.schema>;
+type ComparisonObject = z.input<typeof comparisonCodec.schema>;
 
 /** The comparison as an object, for results of many boards. */
 export const comparisonObject = (kit: Kit, comparison: Comparison): ComparisonObject =>

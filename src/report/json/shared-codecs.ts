@@ -50,7 +50,7 @@ const purchasesOf = <Id extends SupplyId | PartId>(what: string) =>
   );
 
 export const supplyPurchases = purchasesOf<SupplyId>('supply');
-export const partPurchases = purchasesOf<PartId>('part');
+const partPurchases = purchasesOf<PartId>('part');
 const batteryPurchases = purchasesOf<PartId>('battery');
 
 const isBattery = (id: PartId, { parts }: Kit): boolean => parts.get(id)?.role.kind === 'battery';

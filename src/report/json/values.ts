@@ -44,7 +44,7 @@ export const money = (about: string) =>
   made(amountSchema(about), (amount: number, { board }) => moneyText(minorUnits(amount), board.currency));
 
 /** Of a measure that is money or a count. */
-export type Amount = { readonly amount: number; readonly isMoney: boolean };
+type Amount = { readonly amount: number; readonly isMoney: boolean };
 
 export const amountOrCount = (about: string) =>
   made(

@@ -30,7 +30,7 @@ export const remarkList = (remarks: readonly Remark[]): Markup | null =>
 /** A column of a table, by the name that its head and, on narrow screens, each of its cells shows. */
 export type TableColumn = { readonly name: string; readonly manner?: 'figures' | 'head' };
 
-export type PageTable = {
+type PageTable = {
   readonly caption: string;
   readonly columns: readonly TableColumn[];
   readonly rows: readonly (readonly (string | Markup)[])[];

@@ -11,7 +11,7 @@ import { cautionLines, confirmLines, groundLines, leftOutLines } from './section
 import { shoppingLines } from './shopping.js';
 import { unitUses } from '../words/usage.js';
 
-export type AnswerOptions = ScreenOptions & {
+type AnswerOptions = ScreenOptions & {
   /** Whether the plan is written into the board file, so that nobody has to be told what to write there. Default false. */
   readonly recorded?: boolean;
 };

@@ -8,7 +8,7 @@ import { sentence, type Speech } from './speech.js';
 import { countText, fullStop, listText, outputsText, priceText, voltsText } from './words.js';
 
 /** A pedal that is plugged elsewhere, or at other volts. */
-export type MoveWords = {
+type MoveWords = {
   readonly pedal: PedalId;
   readonly name: string;
   /** "Quay 6 output 3, 9 V". */

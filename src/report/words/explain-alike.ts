@@ -3,7 +3,7 @@ import type { PedalId } from '../../domain/quantities.js';
 import type { Argument } from '../../planning/explain/argument.js';
 
 /** An argument, and the pedals of which the very same can be said. */
-export type AlikeArguments = { readonly argument: Argument; readonly others: readonly PedalId[] };
+type AlikeArguments = { readonly argument: Argument; readonly others: readonly PedalId[] };
 
 /** Arguments about one pedal each that differ in nothing but its name are told once. */
 export function alikeArguments(all: readonly Argument[]): readonly AlikeArguments[] {

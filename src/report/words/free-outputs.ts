@@ -14,7 +14,7 @@ export function settingTexts({ settings, feeds: [{ join }] }: OutputUse): readon
 }
 
 /** Neighbouring outputs that nothing hangs on. */
-export type FreeOutputs = {
+type FreeOutputs = {
   readonly first: number;
   /** "3" or "2–4". */
   readonly outputs: string;

@@ -8,7 +8,7 @@ import { countText, listText, polarityText, priceText } from './words.js';
 type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
 
 /** Labels that are told together: of one pedal what it is asked for, of several what was assumed of all of them alike. */
-export type LabelGroup = readonly [AskedLabel, ...AskedLabel[]];
+type LabelGroup = readonly [AskedLabel, ...AskedLabel[]];
 
 /** Labels in groups, in the order of their first ones; all of them decide alike. */
 export const labelGroups = (labels: readonly AskedLabel[]): readonly LabelGroup[] =>

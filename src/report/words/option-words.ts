@@ -6,7 +6,7 @@ import type { Speech } from './speech.js';
 import { capital, countText, listText, meterOf, percentOf, priceText } from './words.js';
 
 /** A figure of each option. */
-export type OptionFigure = {
+type OptionFigure = {
   readonly title: string;
   readonly width: number;
   readonly textOf: (option: PlannedOption) => string;
@@ -48,7 +48,7 @@ export function legendText(options: readonly Option[]): string {
 }
 
 /** A line of a bill: "2 × Quay 6", and what that comes to. */
-export type BillLine = { readonly text: string; readonly price: string };
+type BillLine = { readonly text: string; readonly price: string };
 
 /** One purchase in words. */
 export type OptionWords = {

@@ -13,7 +13,7 @@ import { assumedText, listText } from './words.js';
 export type LookAt = { readonly names: readonly string[]; readonly text: string };
 
 /** Labels that decide alike; at least one. */
-export type ReadingGroup = { readonly title: string; readonly looks: readonly LookAt[] };
+type ReadingGroup = { readonly title: string; readonly looks: readonly LookAt[] };
 
 /** What nobody has read yet. */
 export type ReadAtHome = {

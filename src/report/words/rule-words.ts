@@ -2,10 +2,10 @@ import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
 import type { Rule } from '../../domain/rules.js';
 
 /** For how a board is plugged today: what breaking a rule does, and what to do about it. A sentence each. */
-export type BrokenWords = { readonly harm: string; readonly mend: string };
+type BrokenWords = { readonly harm: string; readonly mend: string };
 
 /** Words that hold for every place in which a rule can be broken. */
-export type RuleWords = BrokenWords & {
+type RuleWords = BrokenWords & {
   /** What to look for where the rule refuses a pedal every output: "find …". */
   readonly look: string;
 };

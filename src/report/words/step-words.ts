@@ -24,7 +24,7 @@ export function switchText(
 }
 
 /** The lead from an output, and for a chain each of its tails that are laid. */
-export type LaidLead = { readonly lead: string; readonly tails: readonly string[] };
+type LaidLead = { readonly lead: string; readonly tails: readonly string[] };
 
 export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'lay'>): LaidLead {
   const { inventory } = speech;
@@ -42,7 +42,7 @@ export function laidLead(speech: Speech, feeds: readonly Feed[], step: StepOf<'l
 }
 
 /** How power is cut off or comes back. */
-export type PowerWords = {
+type PowerWords = {
   /** "Mains off", or "Power off" where a power bank is among them. */
   readonly title: string;
   /** "pull Quay 6 and Jetty 6, unit 2 from the mains, and switch Barge 20 off". */

@@ -3,14 +3,14 @@ import type { PerPedalTier } from '../../domain/pedal-tier.js';
 import { countText } from './words.js';
 
 /** How a tier is spoken of, wherever it is. */
-export type TierWords = {
+type TierWords = {
   /** What a plan does that has nothing of it. */
   readonly none: string;
   /** Null for money: `money-words.ts`. */
   readonly counted: CountWords | null;
 };
 
-export type CountWords = {
+type CountWords = {
   /** "exposed pedals", in front of a figure. */
   readonly name: string;
   /** "2 exposed pedals". */

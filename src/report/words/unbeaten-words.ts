@@ -11,7 +11,7 @@ export type UnbeatenWords = {
   readonly rows: readonly UnbeatenRow[];
 };
 
-export type UnbeatenRow = {
+type UnbeatenRow = {
   readonly price: string;
   readonly exposed: string;
   readonly supplies: string;

@@ -2,9 +2,9 @@ import { readPurchase } from '../../planning/compare/read-purchase.js';
 import type { AskedPurchase, PageDocument } from './page-document.js';
 
 /** A supply that is for sale. */
-export type ForSale = { readonly id: string; readonly name: string };
+type ForSale = { readonly id: string; readonly name: string };
 
-export type ReadAsked<Thing extends ForSale> =
+type ReadAsked<Thing extends ForSale> =
   | { readonly kind: 'empty' }
   | { readonly kind: 'purchase'; readonly purchase: AskedPurchase }
   /** Several supplies may be meant: which one is to be chosen. */

@@ -11,7 +11,7 @@ import { withTermsNeeded } from './terms-needed.js';
 import { readLine, withLineEntered } from './type-pedal.js';
 
 /** What became of pasted rows, with a sentence for each that became no pedal. */
-export type Pasted = { readonly document: PageDocument; readonly refused: readonly string[] };
+type Pasted = { readonly document: PageDocument; readonly refused: readonly string[] };
 
 /** The document with a pedal for each row of a spreadsheet, with headings or without: then a row reads like a typed line. */
 export function withRows(document: PageDocument, text: string): Pasted {

@@ -8,7 +8,7 @@ import { boardData } from '../document/board-data.js';
 import type { HeldFile, PageDocument } from '../document/page-document.js';
 
 /** What opening a file does to the document, or a sentence that says why it does nothing. */
-export type OpenedFile =
+type OpenedFile =
   | { readonly kind: 'opened'; readonly edit: (document: PageDocument) => PageDocument }
   | { readonly kind: 'refused'; readonly why: string };
 

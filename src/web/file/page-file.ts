@@ -1,7 +1,7 @@
 import { givenText, type Given } from './given-files.js';
 
 /** What the page is made of, and the digests by which it allows it, each SHA-256 in base64. */
-export type PageParts = {
+type PageParts = {
   readonly style: string;
   readonly styleDigest: string;
   /** Of the style of a sheet: a page that this one opens is bound by its policy, too. */

@@ -27,7 +27,7 @@ import { toldColumns, toldThings } from './told-shelf.js';
 /** Milliseconds after which the best plan so far is told, each time from the beginning; then the search goes on to its end. */
 const patience = [500, 3_000, Infinity];
 
-export type ClerkPlace = {
+type ClerkPlace = {
   readonly post: (news: News) => void;
   /** Milliseconds of a clock that only goes on. */
   readonly now: () => number;

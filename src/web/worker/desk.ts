@@ -18,7 +18,7 @@ export type Desk = {
   readonly stop: () => void;
 };
 
-export type DeskPlace = {
+type DeskPlace = {
   readonly hire: () => Hand;
   readonly onNews: (news: News) => void;
   /** Calls back after so many milliseconds, unless it is called off. */

@@ -59,7 +59,7 @@ export function toldChoices(kit: Kit, comparison: Comparison, answer: JudgedPlan
 }
 
 /** What is bought, and whom it exposes: one purchase may stand there twice, wired in two ways. */
-export const choiceKey = ({ supplies, score }: PlannedOption): string =>
+const choiceKey = ({ supplies, score }: PlannedOption): string =>
   [...supplies.map(({ id, units }) => `${units} ${id}`), score.exposed].join(', ');
 
 const isAlike = ({ supplies, score }: PlannedOption, { buy, score: other }: JudgedPlan): boolean =>

@@ -18,7 +18,7 @@ export type ToldWays = {
   readonly ways: readonly ToldWay[];
 };
 
-export type ToldWay = {
+type ToldWay = {
   /** What to change, in a sentence. */
   readonly change: string;
   /** What the plan then comes to. */

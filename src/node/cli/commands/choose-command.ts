@@ -11,7 +11,7 @@ import { searchAloud } from '../progress/aloud.js';
 import { aboutBoard, type BoardFiles } from './board-question.js';
 import { planFiles, type PlanFlags } from './plan-files.js';
 
-export type ChooseFlags = PlanFlags & { readonly aim: ChoosingAim };
+type ChooseFlags = PlanFlags & { readonly aim: ChoosingAim };
 
 /** Chooses, or says what to look for where there is no catalogue, and returns the exit code. */
 export async function runChoose(files: BoardFiles, flags: ChooseFlags): Promise<ExitCode> {

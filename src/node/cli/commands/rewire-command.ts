@@ -9,7 +9,7 @@ import { searchAloud } from '../progress/aloud.js';
 import { aboutBoard, type BoardFiles } from './board-question.js';
 import { planFiles, type PlanFlags } from './plan-files.js';
 
-export type RewireFlags = PlanFlags & {
+type RewireFlags = PlanFlags & {
   /** Ids of pedals that must stay where they are. */
   readonly keep: readonly string[];
   readonly buy: 'allow' | 'never';

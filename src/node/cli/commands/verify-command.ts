@@ -20,7 +20,7 @@ export type VerifyFlags = ReadingOptions & {
   readonly json: boolean;
 };
 
-export type VerifyPaths = { readonly board: string; readonly catalogue: string; readonly plan: string };
+type VerifyPaths = { readonly board: string; readonly catalogue: string; readonly plan: string };
 
 /** Proofs of large boards are longer than what people write. */
 const mostProofBytes = 200_000_000;

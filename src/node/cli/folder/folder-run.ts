@@ -35,7 +35,7 @@ export function hashOf({ catalogue, skipBadRows, aim, best, asked }: FolderJob, 
 }
 
 /** What has become of all boards by the end, and why results could not be written; null when they could. */
-export type FolderEnd = { readonly count: FolderCount; readonly obstacle: Words | null };
+type FolderEnd = { readonly count: FolderCount; readonly obstacle: Words | null };
 
 /** Compares all boards that are not done yet. Ctrl-C ends the run; what is done by then stays. */
 export async function compareAll(run: FolderRun, results: ResultFile): Promise<FolderEnd> {

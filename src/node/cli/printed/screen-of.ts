@@ -1,10 +1,10 @@
 import type { ScreenOptions } from '../../../report/screen/screen.js';
 
 /** What is not a terminal, such as a file or a mail, and a terminal of unknown width are laid out for so many columns. */
-export const usualWidth = 80;
+const usualWidth = 80;
 
-export type Environment = Readonly<Record<string, string | undefined>>;
-export type Surface = { readonly isTTY?: boolean; readonly columns?: number };
+type Environment = Readonly<Record<string, string | undefined>>;
+type Surface = { readonly isTTY?: boolean; readonly columns?: number };
 
 /**
  * How a stream can be written on. Colour is for terminals, unless NO_COLOR is set or TERM is `dumb`. Signs beyond ASCII are

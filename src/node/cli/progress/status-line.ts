@@ -7,7 +7,7 @@ const everyMs = { terminal: 200, log: 5000 };
 /** A log has no edge. */
 const logWidth = 200;
 
-export type StatusLine = {
+type StatusLine = {
   /** Shows it where that is due: for work that leaves timers no turn, to be called now and then. */
   readonly tick: () => void;
   /** Erases the line and shows no more. */

@@ -7,7 +7,7 @@ import type { Asker } from './asker.js';
 import { isolationHelp, polarityChoices, powerChoices, type Signs } from './label-help.js';
 import { askConnector, askCount, askKnown, askSaid, askTyped } from './questions.js';
 
-export type AboutBank = {
+type AboutBank = {
   /** Whether it is the supply's first: what needs explaining is explained once a supply. */
   readonly first: boolean;
   /** Whether the supply is known not to hold its volts. */

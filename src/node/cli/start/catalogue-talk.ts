@@ -11,7 +11,7 @@ import { isRight } from './summary.js';
 import { askSupply } from './supply-talk.js';
 
 /** What a catalogue that is there says already. */
-export type KnownCatalogue = {
+type KnownCatalogue = {
   readonly supplyIds: readonly string[];
   readonly partIds: readonly string[];
   readonly currency: string;

@@ -8,7 +8,7 @@ import { escapedText, listed } from '../../../domain/shown-text.js';
 import { Back, Cancelled, type Asker, type Choice, type TextOptions } from './asker.js';
 
 /** The streams of a terminal. */
-export type Terminal = { readonly input: Readable; readonly output: Writable; readonly width: number };
+type Terminal = { readonly input: Readable; readonly output: Writable; readonly width: number };
 
 /** The columns that the frame at the left takes. */
 const frame = 3;

@@ -83,7 +83,7 @@ export const polarityChoices = (signs: Signs): readonly Choice<Polarity | 'eithe
 ];
 
 /** `other` is a connector with a name of its own. */
-export type ConnectorChoice = 'barrel-2.1' | 'barrel-2.5' | 'jack-3.5' | 'other' | 'unknown';
+type ConnectorChoice = 'barrel-2.1' | 'barrel-2.5' | 'jack-3.5' | 'other' | 'unknown';
 
 export const connectorChoices: readonly Choice<ConnectorChoice>[] = [
   { value: 'barrel-2.1', key: '1', label: 'barrel, 5.5 mm wide with a 2.1 mm pin: fits nearly all pedals' },

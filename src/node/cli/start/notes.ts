@@ -1,7 +1,7 @@
 import type { DraftEntry } from '../../../reading/drafts/entry.js';
 
 /** A list of a file, and what is to be added to it. */
-export type ListKey = 'pedals' | 'supplies' | 'parts';
+type ListKey = 'pedals' | 'supplies' | 'parts';
 
 /** What a conversation has brought so far. */
 export type Notes<Head> = {

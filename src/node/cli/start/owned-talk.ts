@@ -12,7 +12,7 @@ import { isRight } from './summary.js';
 import { askSupply } from './supply-talk.js';
 
 /** What is asked of what is owned. */
-export type AboutOwned = { readonly signs: Signs; readonly takesBatteries: boolean };
+type AboutOwned = { readonly signs: Signs; readonly takesBatteries: boolean };
 
 /**
  * Asks for the supplies and leads that are there already, and for batteries where a pedal takes any. `note` is told all of them

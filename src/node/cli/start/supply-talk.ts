@@ -6,7 +6,7 @@ import { inletPolarityChoices, powerChoices, type Signs } from './label-help.js'
 import { askConnector, askKnown, askMoney, askName, askTyped } from './questions.js';
 
 /** What a supply is asked about with. */
-export type AroundSupply = {
+type AroundSupply = {
   readonly signs: Signs;
   readonly taken: ReadonlySet<string>;
   /** Null for what is owned, which has no price. */
