@@ -5,6 +5,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { supplyId } from '../../../../src/domain/quantities.js';
 import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
 import { reportText } from '../../../../src/report/formats.js';
+import { noBreak } from '../../../../src/report/words/glue.js';
 import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
 import { answerText } from '../../../../src/report/screen/terminal.js';
 import { wantedText } from '../../../../src/report/screen/wanted-screen.js';
@@ -108,7 +109,7 @@ describe('what to look for, to take home', () => {
   it('is a page, Markdown, JSON and a list without prices', async () => {
     const answer = await sought(board);
     const input = { kit: kitOf(board, null), answer };
-    const page = reportText('page', input);
+    const page = reportText('page', input).replaceAll(noBreak, ' ');
     for (const words of [
       'Test board: what to look for',
       '1 of 120 mA or more: for odd',

@@ -106,7 +106,7 @@ describe('a new board', () => {
     const { heard } = await start(undefined, steps);
     for (const words of [
       'Begin with what it is called',
-      'Write a current such as',
+      'It may mean 1800 mA or 1.8 mA',
       '"purple" is not understood',
       'That name is there already',
       'Did you mean EUR?',
