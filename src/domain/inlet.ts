@@ -38,3 +38,12 @@ export const inletPedal = ({ id, name, source: { inlet } }: FedSupply, unit: num
   startup: inlet.startup,
   alone: true,
 });
+
+/** The inlet that an id stands for, as a pedal; null for that of a pedal, and where there is no such fed supply. */
+export function inletIn({ supplies }: DescribedSupplies, id: PedalId): Pedal | null {
+  const of = unitOfInlet(id);
+  const supply = of === null ? undefined : supplies.get(of.supply);
+  return of === null || supply === undefined || !isFed(supply) ? null : inletPedal(supply, of.unit);
+}
+
+type DescribedSupplies = { readonly supplies: ReadonlyMap<SupplyId, Supply> };

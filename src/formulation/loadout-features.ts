@@ -1,8 +1,8 @@
 import { inletSorts } from '../loadout/inlet-classes.js';
 import { hasOnePrice } from '../loadout/lead-kinds.js';
-import type { Hung, Loadout } from '../loadout/loadout.js';
+import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
-import type { ChainPlace, SoloUse } from '../loadout/uses.js';
+import { leadsOfWay, waysOn } from './loadout-measures.js';
 import type { SettledStep } from './scalar-objective.js';
 import type { Question } from './question.js';
 
@@ -68,9 +68,3 @@ export function takenIn({ hung }: Loadout, { taking, pairs }: Features): readonl
   }
   return counts.flatMap((count, at) => (count === 0 ? [] : [[taking + at, count] as const]));
 }
-
-const waysOn = (hung: Hung): readonly (SoloUse | ChainPlace)[] => (hung.kind === 'solo' ? [hung.use] : hung.places);
-
-/** The leads of a pedal's own, and one that joins outputs for it; the lead of a chain is nobody's. */
-const leadsOfWay = (way: SoloUse | ChainPlace): readonly number[] =>
-  'join' in way && way.join !== null ? [...way.route, way.join.lead] : way.route;

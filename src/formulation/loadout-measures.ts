@@ -1,9 +1,10 @@
 import { isLead } from '../domain/part.js';
-import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
+import { perPedalTier } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated } from '../loadout/supply-uses.js';
+import type { ChainPlace, SoloUse } from '../loadout/uses.js';
 import { keptOf } from './output-numbers.js';
 import type { Measures } from './scalar-objective.js';
 
@@ -22,6 +23,7 @@ const known = new WeakMap<
   { readonly of: Pick<Bench, 'classes' | 'kinds'>; readonly found: LoadoutMeasures }
 >();
 
+/** What it takes and adds on a board with these classes and kinds of leads. */
 export function loadoutMeasures(
   loadout: Loadout,
   { classes, kinds }: Pick<Bench, 'classes' | 'kinds'>,
@@ -51,9 +53,7 @@ function measured(loadout: Loadout, bench: Pick<Bench, 'classes' | 'kinds'>): Lo
   const exposed = [common, ...domains].flatMap((domain) => exposedAmong(domain, bench));
   const newlyExposed = exposed.filter((pedal) => bench.classes[pedal]?.exposedToday !== true).length;
   const parts = [...leads].reduce((sum, [kind, count]) => sum + (countsAsPart(kind, bench) ? count : 0), 0);
-  const ways = hung.flatMap((each): readonly PerPedalTier<boolean>[] =>
-    each.kind === 'solo' ? [each.use] : each.places,
-  );
+  const ways = hung.flatMap(waysOn);
   const counted = perPedalTier((tier) => ways.filter((way) => way[tier]).length);
   const { bricks, sockets } = hung.length === 0 ? { bricks: 0, sockets: 0 } : natureOf(supply.source);
   const moved = movedBy(loadout, bench);
@@ -79,13 +79,19 @@ function movedBy(loadout: Loadout, bench: Pick<Bench, 'classes'>): number {
 export const outputsOf = (hung: Hung): readonly { readonly bank: number; readonly setting: number }[] =>
   hung.kind === 'solo' ? hung.use.outputs : [hung.pool.output];
 
-export const pedalsOn = (hung: Hung): readonly number[] =>
-  hung.kind === 'solo' ? [hung.use.pedal] : hung.places.map(({ pedal }) => pedal);
+export const waysOn = (hung: Hung): readonly (SoloUse | ChainPlace)[] =>
+  hung.kind === 'solo' ? [hung.use] : hung.places;
 
-const leadsOn = (hung: Hung): readonly number[] =>
-  hung.kind === 'solo'
-    ? [...hung.use.route, ...(hung.use.join === null ? [] : [hung.use.join.lead])]
-    : [hung.lead, ...hung.places.flatMap(({ route }) => route)];
+export const pedalsOn = (hung: Hung): readonly number[] => waysOn(hung).map(({ pedal }) => pedal);
+
+const leadsOn = (hung: Hung): readonly number[] => [
+  ...(hung.kind === 'solo' ? [] : [hung.lead]),
+  ...waysOn(hung).flatMap(leadsOfWay),
+];
+
+/** The leads of a pedal's own, and one that joins outputs for it; the lead of a chain is nobody's. */
+export const leadsOfWay = (way: SoloUse | ChainPlace): readonly number[] =>
+  'join' in way && way.join !== null ? [...way.route, way.join.lead] : way.route;
 
 /** High-gain pedals that share a ground with another pedal that is digital. */
 function exposedAmong(domain: readonly number[], bench: Pick<Bench, 'classes'>): readonly number[] {

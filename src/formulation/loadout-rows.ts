@@ -3,7 +3,7 @@ import type { UnitRef } from '../domain/inlet.js';
 import { mostUnits } from '../loadout/bench.js';
 import { classesOfSort, inletSorts } from '../loadout/inlet-classes.js';
 import { hasOnePrice, type LeadKind } from '../loadout/lead-kinds.js';
-import { unitsHeld } from '../loadout/today.js';
+import { isUnit, unitsHeld } from '../loadout/today.js';
 import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import type { Features } from './loadout-features.js';
 import type { UnitGroup } from './loadout-groups.js';
@@ -130,8 +130,7 @@ const unitRows = (features: Features, groups: readonly UnitGroup[]): readonly Me
 /** A unit whose inlet must stay where it is is in use; a row without a group is kept by none. */
 const heldRows = ({ today }: Question, features: Features, groups: readonly UnitGroup[]): readonly Meant[] =>
   unitsHeld(today).map((unit): Meant => {
-    const isIt = ({ uses }: UnitGroup): boolean => uses.supply.id === unit.supply && uses.unit === unit.unit;
-    const of = [...groups.keys()].filter((at) => groups.slice(at, at + 1).some(isIt));
+    const of = groups.flatMap(({ uses }, group) => (isUnit(uses, unit) ? [group] : []));
     const row = { name: 'held', feature: features.unit, sense: 'at least' as const, bound: 1, groups: of };
     return { row, meaning: { kind: 'held', unit } };
   });

@@ -7,7 +7,7 @@ import { classesOfSort, inletSorts } from '../loadout/inlet-classes.js';
 import { inletSortOf, type InletSort } from '../loadout/inlet-sort.js';
 import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
-import { unitsHeld } from '../loadout/today.js';
+import { isUnit, unitsHeld } from '../loadout/today.js';
 import { scalarValue, type ScalarObjective, type Measures, type SettledStep } from './scalar-objective.js';
 import { loadoutMeasures, pedalsOn } from './loadout-measures.js';
 
@@ -94,7 +94,8 @@ function withoutOne(
   for (const [index, loadout] of loadouts.entries()) {
     for (const [at, hung] of loadout.hung.entries()) {
       const rest = hungWithout(pedal, hung, loadout, question, supplies);
-      if (rest === null || (loadout.hung.length + rest.length === 1 && isOneOf(held, loadout))) continue;
+      if (rest === null || (loadout.hung.length + rest.length === 1 && held.some((one) => isUnit(loadout, one))))
+        continue;
       const after = { ...loadout, hung: loadout.hung.toSpliced(at, 1, ...rest) };
       const saved = weighed(loadout, question, objective) - weighed(after, question, objective);
       if (best === null || saved > best.saved) best = { loadouts: loadouts.with(index, after), saved };
@@ -102,9 +103,6 @@ function withoutOne(
   }
   return best?.loadouts ?? null;
 }
-
-const isOneOf = (held: readonly UnitRef[], { supply, unit }: Loadout): boolean =>
-  held.some((one) => one.supply === supply.id && one.unit === unit);
 
 const weighed = (loadout: Loadout, { bench }: Question, objective: ScalarObjective): number => {
   if (loadout.hung.length === 0) return 0;
@@ -158,7 +156,7 @@ function measuresOf(
   );
   if (unpowered.some((count, pedal) => count > mostLeftOut(question, pedal))) return null;
   if (inletSorts(bench).some((sort) => unneededInlets(sort, loadouts, bench) < 0)) return null;
-  const isInUse = (held: UnitRef): boolean => loadouts.some((loadout) => isOneOf([held], loadout));
+  const isInUse = (held: UnitRef): boolean => loadouts.some((loadout) => isUnit(loadout, held));
   if (!unitsHeld(question.today).every(isInUse)) return null;
   const units = paidUnits(loadouts, supplies);
   const leads = bench.kinds.map(({ supplyOf, index }) =>

@@ -32,6 +32,12 @@ export const berthsOf = (wiring: Board['wiring']): Today['berths'] =>
 export const unitsHeld = ({ pinned }: Pick<Today, 'pinned'>): readonly UnitRef[] =>
   [...pinned].flatMap((id) => unitOfInlet(id) ?? []);
 
+/** Whether a unit by itself, as a group or a loadout has it, is that one. */
+export const isUnit = ({ supply, unit }: UnitOf, one: UnitRef): boolean =>
+  supply.id === one.supply && unit === one.unit;
+
+type UnitOf = { readonly supply: Pick<Supply, 'id'>; readonly unit: number | null };
+
 /** The units of a supply that something is plugged into today, or whose inlets must stay where they are. */
 export const unitsInUse = (supply: Supply, today: Today): readonly number[] => [
   ...new Set(

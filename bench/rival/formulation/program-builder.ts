@@ -1,3 +1,4 @@
+import { floorDivide } from '../solver/integers.js';
 import type { ProgramColumn, Program, ProgramRow, LinearTerm } from '../../../solver/program.js';
 
 /** A sum of columns while it is being written; several shares of one column are added up. */
@@ -76,11 +77,6 @@ function safe(value: bigint): number {
   const number = Number(value);
   if (!Number.isSafeInteger(number)) throw new RangeError(`${value} is not a safe integer`);
   return number;
-}
-
-function floorDivide(value: bigint, divisor: bigint): bigint {
-  const quotient = value / divisor;
-  return value % divisor < 0n ? quotient - 1n : quotient;
 }
 
 const gcd = (first: bigint, second: bigint): bigint => (second === 0n ? first : gcd(second, first % second));

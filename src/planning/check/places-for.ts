@@ -1,6 +1,6 @@
 import { withBoard } from '../../domain/changed-kit.js';
 import { countOutputs, type Kit } from '../../domain/kit.js';
-import { inletPedal, isFed, unitOfInlet } from '../../domain/inlet.js';
+import { inletIn } from '../../domain/inlet.js';
 import { isOwnSupplyOf } from '../../domain/own-adapter.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { everyFeed, type Place, type Wiring } from '../../domain/plan.js';
@@ -48,13 +48,6 @@ export function placesFor(kit: Kit, plan: Pick<Wiring, 'feeds' | 'inlets'>, peda
       numbers(countOutputs(described)).map((output) => placeOn(bare, { pedal, supply, unit, output })),
     );
   });
-}
-
-/** The inlet that the id stands for, as a pedal; null for that of a pedal. */
-function inletIn({ supplies }: Kit, id: PedalId): Pedal | null {
-  const of = unitOfInlet(id);
-  const supply = of === null ? undefined : supplies.get(of.supply);
-  return of === null || supply === undefined || !isFed(supply) ? null : inletPedal(supply, of.unit);
 }
 
 const belongsElsewhere = (supply: Supply, pedal: Pedal | undefined): boolean =>

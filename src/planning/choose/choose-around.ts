@@ -1,7 +1,7 @@
 import { isMoney } from '../../domain/aim.js';
 import { withBoard, withPolicy, withThings } from '../../domain/changed-kit.js';
 import { bankOfOutput, forSaleOf, ownedOf, type Kit } from '../../domain/kit.js';
-import { inletId, isFed, unitOfInlet, type UnitRef } from '../../domain/inlet.js';
+import { inletId, inletIn, unitOfInlet, type UnitRef } from '../../domain/inlet.js';
 import { everyFeed } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import { hasEnded, type Effort } from '../../formulation/optimiser.js';
@@ -54,11 +54,8 @@ export async function chooseAround(
   return { ...answer, wiring, gap: answer.gap === null ? null : withSpent(answer.gap, around.spent) };
 }
 
-function isThere({ board, supplies }: Kit, id: PedalId): boolean {
-  const of = unitOfInlet(id);
-  const supply = of === null ? undefined : supplies.get(of.supply);
-  return of === null ? board.pedals.some((pedal) => pedal.id === id) : supply !== undefined && isFed(supply);
-}
+const isThere = (kit: Kit, id: PedalId): boolean =>
+  kit.board.pedals.some((pedal) => pedal.id === id) || inletIn(kit, id) !== null;
 
 /** The kit in which the units that pins are on are owned, and what that takes in minor units. */
 type Around = { readonly kit: Kit; readonly today: Today; readonly spent: MinorUnits };
@@ -120,11 +117,8 @@ function isPlace({ supplies }: Kit, { supply: id, outputs, millivolts }: PinnedP
 /** Of each supply, the numbers that its pinned units get: owned ones keep theirs, the others take the least that are left. */
 function unitNumbers(kit: Kit, pins: readonly PinnedPlace[]): UnitNumbers {
   const numbers = new Map<SupplyId, Map<number, number>>();
-  const units = pins.flatMap(({ pedal, supply, unit }): readonly UnitRef[] => [
-    { supply, unit },
-    ...[unitOfInlet(pedal) ?? []].flat(),
-  ]);
-  for (const { supply, unit } of units.sort((one, other) => one.unit - other.unit)) {
+  const units: readonly UnitRef[] = [...pins, ...pins.flatMap(({ pedal }) => unitOfInlet(pedal) ?? [])];
+  for (const { supply, unit } of [...units].sort((one, other) => one.unit - other.unit)) {
     const known = numbers.get(supply) ?? new Map<number, number>();
     numbers.set(supply, known);
     const described = kit.supplies.get(supply);

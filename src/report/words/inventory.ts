@@ -1,6 +1,6 @@
 import { bankOfOutput, type Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
-import { inletPedal, isFed, unitOfInlet } from '../../domain/inlet.js';
+import { inletIn } from '../../domain/inlet.js';
 import type { BatterySource } from '../../domain/own-battery.js';
 import type { Part } from '../../domain/part.js';
 import type { Kept, Pedal } from '../../domain/pedal.js';
@@ -51,13 +51,6 @@ export function inventoryOf(kit: Kit, times = '×'): Inventory {
     batteriesName: setName,
     supplies,
   };
-}
-
-/** The inlet that an id stands for, as a pedal; null for that of a pedal. */
-function inletIn({ supplies }: Kit, id: PedalId): Pedal | null {
-  const unit = unitOfInlet(id);
-  const supply = unit === null ? undefined : supplies.get(unit.supply);
-  return unit === null || supply === undefined || !isFed(supply) ? null : inletPedal(supply, unit.unit);
 }
 
 /** The bank of an output number. @throws RangeError when the supply has no such output. */
