@@ -10,7 +10,7 @@ import { changesBody } from './changes.js';
 import { list, paragraph, remarkList, tableMarkup, type Section } from './elements.js';
 import { keyMarkup } from './key-markup.js';
 import { feedsBody, stepsBody } from './plugging.js';
-import { confirmPart, sectionsOfParts, type Part } from './whole-page.js';
+import { confirmBody, sectionsOfParts, type Part } from './whole-page.js';
 
 /** The parts of a plan's page, in the order in which a person needs them; those with nothing to say are left out. */
 export function planSections(handout: PlanHandout): readonly Section[] {
@@ -21,7 +21,7 @@ export function planSections(handout: PlanHandout): readonly Section[] {
 const choosingParts = (handout: PlanHandout): readonly Part[] => [
   leftOutPart(handout),
   ['buy', 'What to buy', buyBody(handout)],
-  confirmPart(handout.confirm),
+  ['confirm', 'Confirm before plugging in', confirmBody(handout.confirm)],
   ['cautions', 'Cautions', remarkList(handout.cautions)],
   ['wiring', 'Wiring', wiringBody(handout)],
   ['feeds', 'Feeds', feedsBody(handout)],
@@ -34,7 +34,7 @@ const replugParts = (handout: PlanHandout, changes: ReplugWords): readonly Part[
   leftOutPart(handout),
   ['changes', 'What changes', changesBody(changes)],
   ['buy', 'What to buy', handout.shopping.length === 0 ? null : buyBody(handout)],
-  confirmPart(handout.confirm),
+  ['confirm', 'Confirm before plugging in', confirmBody(handout.confirm)],
   ['re-plug', 'Re-plugging, step by step', stepsBody(handout)],
   ['feeds', 'Feeds when it is done', feedsBody(handout)],
   ['wiring', 'Wiring when it is done', wiringBody(handout)],

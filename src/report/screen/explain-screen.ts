@@ -6,9 +6,10 @@ import { argumentTexts, namesText } from '../words/explain-argument.js';
 import { cheaperTexts, forcedTexts, type ExplainedPlan } from '../words/explain-plan.js';
 import { elsewhereTexts, hereText, othersArranged, unfitTexts } from '../words/explain-seat.js';
 import { wayTexts } from '../words/explain-folded-ways.js';
+import { unsettledText } from '../words/answer-parts.js';
 import { block, type Piece } from './layout.js';
-import { safeText } from '../words/safe-text.js';
-import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { bullets } from './sections.js';
+import { headLines, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { allText, countText, priceText } from '../words/words.js';
 
@@ -34,23 +35,17 @@ function linesOf(screen: Screen, explanation: Explanation, pedal: PedalId | null
     case 'plan':
       return pedal === null ? planLines(screen, explanation) : seatLines(screen, explanation, pedal);
     case 'stopped':
-      return headLines(screen, 'not explained yet', [
-        {
-          text: 'The search stopped before it was settled whether there is a plan. Give it more time and run it again.',
-          paint: screen.paints.caution,
-        },
-      ]);
+      return headLines(screen, 'not explained yet', {
+        text: 'The search stopped before it was settled whether there is a plan. Give it more time and run it again.',
+        paint: screen.paints.caution,
+      });
   }
 }
 
-const headLines = ({ board, paints, width }: Screen, title: string, pieces: readonly Piece[]): string[] =>
-  block([{ text: `${safeText(board.name)}: ${title}`, paint: paints.title }, ...pieces], width);
-
-const bullets = (screen: Screen, texts: readonly string[]): string[] =>
-  block(
-    texts.map((text) => bullet(screen, sentence(screen, text))),
-    screen.width,
-    indent,
+const spelled = (screen: Screen, texts: readonly string[]): string[] =>
+  bullets(
+    screen,
+    texts.map((text) => sentence(screen, text)),
   );
 
 function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId | null): readonly string[] {
@@ -64,14 +59,14 @@ function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId
     return [
       ...(at === 0 ? [] : ['']),
       ...(many ? block([{ text: `Reason ${at + 1}`, paint: screen.paints.strong }], screen.width, indent) : []),
-      ...bullets(screen, texts.slice(0, -1)),
+      ...spelled(screen, texts.slice(0, -1)),
       ...block([conclusion], screen.width, indent),
     ];
   });
   return [
-    ...headLines(screen, 'why no plan exists', impossiblePieces(screen, explanation, pedal)),
+    ...headLines(screen, 'why no plan exists', ...impossiblePieces(screen, explanation, pedal)),
     ...section(screen, '1. Why', why),
-    ...section(screen, '2. Ways out, each by itself enough', bullets(screen, wayTexts(screen, ways))),
+    ...section(screen, '2. Ways out, each by itself enough', spelled(screen, wayTexts(screen, ways))),
   ];
 }
 
@@ -87,7 +82,7 @@ function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible
     pieces.push({ text: `So there is no place to explain for ${inventory.pedalName(pedal)}. ${part}.` });
   }
   if (ways.length === 0) pieces.push({ text: 'No single change that was tried is enough.' });
-  if (!whole) pieces.push({ text: 'Not everything below was settled in time.', paint: paints.caution });
+  pieces.push(...wholePieces(screen, whole));
   if (kit.catalogue === null)
     pieces.push({ text: 'For the outputs and leads that would do ask boardfeed choose, without a catalogue as well.' });
   return pieces;
@@ -96,14 +91,16 @@ function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible
 function planLines(screen: Screen, explanation: ExplainedPlan): readonly string[] {
   const { wiring, cheaper } = explanation;
   return [
-    ...headLines(screen, 'why this plan', [
+    ...headLines(
+      screen,
+      'why this plan',
       { text: planFacts(screen, explanation) },
-      ...wholePieces(screen, explanation),
-    ]),
-    ...section(screen, '1. What each purchase is for', bullets(screen, forcedTexts(screen, explanation))),
+      ...wholePieces(screen, explanation.whole),
+    ),
+    ...section(screen, '1. What each purchase is for', spelled(screen, forcedTexts(screen, explanation))),
     ...(wiring.score.money === 0
       ? []
-      : section(screen, '2. What less money cannot do', bullets(screen, cheaperTexts(screen, cheaper)))),
+      : section(screen, '2. What less money cannot do', spelled(screen, cheaperTexts(screen, cheaper)))),
   ];
 }
 
@@ -114,8 +111,8 @@ function planFacts({ board }: Screen, { wiring, aim }: ExplainedPlan): string {
   return `${price}, powers ${allText(board.pedals.length, 'pedal')} from ${countText(score.bricks, 'supply', 'supplies')} and is proven best: ${aims[aim]} first.`;
 }
 
-const wholePieces = ({ paints }: Screen, { whole }: ExplainedPlan): readonly Piece[] =>
-  whole ? [] : [{ text: 'Not everything below was settled in time.', paint: paints.caution }];
+const wholePieces = ({ paints }: Screen, whole: boolean): readonly Piece[] =>
+  whole ? [] : [{ text: unsettledText, paint: paints.caution }];
 
 function seatLines(screen: Screen, explanation: ExplainedPlan, pedal: PedalId): readonly string[] {
   const { seat, wiring } = explanation;
@@ -127,15 +124,17 @@ function seatLines(screen: Screen, explanation: ExplainedPlan, pedal: PedalId): 
       ? []
       : [
           ...block([{ text: othersArranged, paint: screen.paints.faint }], screen.width, indent),
-          ...bullets(screen, elsewhereTexts(screen, pedal, which)),
+          ...spelled(screen, elsewhereTexts(screen, pedal, which)),
         ];
   return [
-    ...headLines(screen, `why ${screen.inventory.pedalName(pedal)} sits where it does`, [
+    ...headLines(
+      screen,
+      `why ${screen.inventory.pedalName(pedal)} sits where it does`,
       { text: sentence(screen, hereText(screen, wiring, seat)) },
       { text: planFacts(screen, explanation) },
-      ...wholePieces(screen, explanation),
-    ]),
+      ...wholePieces(screen, explanation.whole),
+    ),
     ...section(screen, 'Elsewhere in this plan', texts(used)),
-    ...section(screen, 'On other supplies', [...texts(others), ...bullets(screen, unfitTexts(screen, seat))]),
+    ...section(screen, 'On other supplies', [...texts(others), ...spelled(screen, unfitTexts(screen, seat))]),
   ];
 }

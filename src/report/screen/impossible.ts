@@ -9,37 +9,22 @@ import {
   type Passage,
   type PassageEntry,
 } from '../words/reasons.js';
-import { safeText } from '../words/safe-text.js';
-import { bullet, section, type Screen } from './screen.js';
+import { bullet, headLines, section, type Screen } from './screen.js';
 
 const indent = 2;
 
 /** No plan exists: why, with the numbers, and what to do about it. */
 export function impossibleText(screen: Screen, reasons: readonly Reason[], asked: Asked = 'board'): string[] {
-  const { board, paints, width } = screen;
   return [
-    ...block(
-      [
-        { text: `${safeText(board.name)}: no plan exists`, paint: paints.title },
-        { text: impossibleLead(screen, reasons), paint: paints.bad },
-      ],
-      width,
-    ),
+    ...headLines(screen, 'no plan exists', { text: impossibleLead(screen, reasons), paint: screen.paints.bad }),
     ...reasonPassages(screen, reasons, asked).flatMap((passage) => passageLines(screen, passage)),
   ];
 }
 
 /** The search ended before it found anything. */
 export function stoppedText(screen: Screen): string[] {
-  const { board, paints, width } = screen;
   return [
-    ...block(
-      [
-        { text: `${safeText(board.name)}: no plan yet`, paint: paints.title },
-        { text: stoppedLead, paint: paints.caution },
-      ],
-      width,
-    ),
+    ...headLines(screen, 'no plan yet', { text: stoppedLead, paint: screen.paints.caution }),
     ...passageLines(screen, stoppedPassage),
   ];
 }

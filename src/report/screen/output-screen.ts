@@ -8,10 +8,9 @@ import { ownedUnitsOf } from '../words/inventory.js';
 import { beside, block, type Piece } from './layout.js';
 import { placeText } from '../words/places.js';
 import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
-import { safeText } from '../words/safe-text.js';
-import { barPiece, bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { barPiece, bullet, headLines, screenFor, sectionsOf, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
-import { cautionLines, confirmLines } from './sections.js';
+import { bullets, cautionLines, confirmLines } from './sections.js';
 import { peakOf } from '../words/usage.js';
 import { capital, countText, fullStop, listText, meterOf, meterText, priceText, voltsText } from '../words/words.js';
 
@@ -46,25 +45,20 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
     // What nothing can hang on is still what has to be cut off.
     ['Cautions', cautionLines(screen, done, 'check', [answer.question])],
   ];
-  return [
-    ...headLines(screen, answer, can),
-    ...parts
-      .filter(([, lines]) => lines.length > 0)
-      .flatMap(([title, lines], at) => section(screen, `${at + 1}. ${title}`, lines)),
-  ];
+  return [...topLines(screen, answer, can), ...sectionsOf(screen, parts)];
 }
 
-function headLines(screen: Screen, answer: OutputAnswer, can: readonly OutputTrial[]): string[] {
-  const { board, inventory, paints, width } = screen;
+function topLines(screen: Screen, answer: OutputAnswer, can: readonly OutputTrial[]): string[] {
+  const { board, inventory, paints } = screen;
   const { pedal, supply, unit, output } = answer.question;
   const where = placeText(inventory, ownedUnitsOf(board), { supply, unit, outputs: [output] });
-  const title = `${safeText(board.name)}: can ${inventory.pedalName(pedal)} go on ${where}?`;
+  const title = `can ${inventory.pedalName(pedal)} go on ${where}?`;
   const [best] = can;
   const verdict: Piece =
     best === undefined
       ? { text: `No, not at any of its settings.`, paint: paints.bad }
       : { text: `Yes: ${settingText(best)}, ${costText(screen, best)}.`, paint: paints.good };
-  return block([{ text: title, paint: paints.title }, verdict, { text: judgedText(screen, answer) }], width);
+  return headLines(screen, title, verdict, { text: judgedText(screen, answer) });
 }
 
 const settingText = ({ millivolts, position }: OutputTrial): string =>
@@ -170,10 +164,9 @@ function noLines(screen: Screen, trial: OutputTrial, at: number): string[] {
   return [
     ...(at === 0 ? [] : ['']),
     ...block([{ text: head, paint: paints.strong }], width, indent),
-    ...block(
-      trial.findings.map(({ rule, message }) => bullet(screen, fullStop(`${rule}: ${sentence(screen, message)}`))),
-      width,
-      indent,
+    ...bullets(
+      screen,
+      trial.findings.map(({ rule, message }) => fullStop(`${rule}: ${sentence(screen, message)}`)),
     ),
   ];
 }

@@ -7,8 +7,7 @@ import { block } from './layout.js';
 import { changeLines } from './rewire-changes.js';
 import { rewireEvidence, rewireHeadline } from '../words/rewire-headline.js';
 import { stepLines } from './rewire-steps.js';
-import { safeText } from '../words/safe-text.js';
-import { section, type Screen } from './screen.js';
+import { headLines, section, sectionsOf, type Screen } from './screen.js';
 import { cautionLines, confirmLines, groundLines, leftOutLines } from './sections.js';
 import { shoppingLines } from './shopping.js';
 import { unitUses } from '../words/usage.js';
@@ -35,26 +34,22 @@ export function rewireLines(screen: Screen, plan: Plan, changes: Changes, record
     ['Cautions', cautionLines(screen, wiring)],
   ];
   return [
-    ...headLines(screen, plan, changes),
+    ...topLines(screen, plan, changes),
     ...section(screen, 'Left out', leftOutLines(screen, wiring, reasons)),
-    ...sections
-      .filter(([, lines]) => lines.length > 0)
-      .flatMap(([title, lines], at) => section(screen, `${at + 1}. ${title}`, lines)),
+    ...sectionsOf(screen, sections),
     ...section(screen, 'Why no plan is better', evidenceLines(screen, plan)),
   ];
 }
 
-function headLines(screen: Screen, plan: Plan, changes: Changes): string[] {
-  const { board, paints, width } = screen;
+function topLines(screen: Screen, plan: Plan, changes: Changes): string[] {
+  const { paints } = screen;
   const { cost, counts, standing } = rewireHeadline(screen, plan, changes);
-  return block(
-    [
-      { text: `${safeText(board.name)}: how to re-plug it`, paint: paints.title },
-      { text: cost },
-      { text: counts },
-      { text: standing, paint: plan.gap === null ? paints.good : paints.caution },
-    ],
-    width,
+  return headLines(
+    screen,
+    'how to re-plug it',
+    { text: cost },
+    { text: counts },
+    { text: standing, paint: plan.gap === null ? paints.good : paints.caution },
   );
 }
 

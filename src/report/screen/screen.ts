@@ -3,6 +3,7 @@ import type { Kit } from '../../domain/kit.js';
 import picocolors from 'picocolors';
 
 import { block, type Paint, type Piece } from './layout.js';
+import { safeText } from '../words/safe-text.js';
 import { percentOf, type Meter } from '../words/words.js';
 
 export type ScreenOptions = {
@@ -55,6 +56,16 @@ export function section(screen: Screen, title: string, lines: readonly string[])
   const heading = block([{ text: title, paint: paints.title }], width);
   return ['', ...heading, paints.faint(marks.rule.repeat(Math.min(width, title.length))), ...lines];
 }
+
+/** Numbered headings with their lines below; those without lines are left out. */
+export const sectionsOf = (screen: Screen, parts: readonly (readonly [title: string, lines: readonly string[]])[]) =>
+  parts
+    .filter(([, lines]) => lines.length > 0)
+    .flatMap(([title, lines], at) => section(screen, `${at + 1}. ${title}`, lines));
+
+/** What an answer begins with: the board, what is asked of it, and what came of it. */
+export const headLines = ({ board, paints, width }: Screen, title: string, ...pieces: readonly Piece[]): string[] =>
+  block([{ text: `${safeText(board.name)}: ${title}`, paint: paints.title }, ...pieces], width);
 
 /** One bulleted line, wrapped under its own text. */
 export const bullet = (screen: Screen, text: string, paint?: Paint): Piece => ({

@@ -1,7 +1,7 @@
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { everyFeed, type Feed, type Wiring } from '../../domain/plan.js';
 import type { Reason } from '../../planning/answer.js';
-import { block } from './layout.js';
+import { block, type Paint } from './layout.js';
 import type { Remark } from '../words/remark.js';
 import { cautionRemarks, confirmLead, confirmRemarks, groundRemarks, leftOutRemarks } from '../words/remarks.js';
 import { bullet, type Screen } from './screen.js';
@@ -32,9 +32,14 @@ export const cautionLines = (
   hanging: readonly Pick<Feed, 'supply'>[] = everyFeed(wiring),
 ): string[] => remarkLines(screen, cautionRemarks(screen, wiring, of, hanging));
 
-const remarkLines = (screen: Screen, remarks: readonly Remark[]): string[] =>
+/** One below the other, what asks for care in its colour. */
+export const remarkLines = (screen: Screen, remarks: readonly Remark[]): string[] =>
+  remarks.flatMap(({ text, care }) => bullets(screen, [text], care ? screen.paints.caution : undefined));
+
+/** A bulleted list below a heading. */
+export const bullets = (screen: Screen, texts: readonly string[], paint?: Paint): string[] =>
   block(
-    remarks.map(({ text, care }) => (care ? bullet(screen, text, screen.paints.caution) : bullet(screen, text))),
+    texts.map((text) => bullet(screen, text, paint)),
     screen.width,
     indent,
   );

@@ -6,7 +6,7 @@ import { headline } from './headline.js';
 import { impossibleText, stoppedText } from './impossible.js';
 import { pluggingLines } from './plugging.js';
 import { rewireLines } from './rewire-screen.js';
-import { screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { screenFor, section, sectionsOf, type Screen, type ScreenOptions } from './screen.js';
 import { cautionLines, confirmLines, groundLines, leftOutLines } from './sections.js';
 import { shoppingLines } from './shopping.js';
 import { unitUses } from '../words/usage.js';
@@ -57,9 +57,7 @@ function planLines(
   return [
     ...headline(screen, aim, wiring, gap),
     ...section(screen, 'Left out', leftOutLines(screen, wiring, reasons)),
-    ...steps
-      .filter(([, lines]) => lines.length > 0)
-      .flatMap(([title, lines], at) => section(screen, `${at + 1}. ${title}`, lines)),
+    ...sectionsOf(screen, steps),
     ...section(screen, 'Why no plan is better', evidenceLines(screen, aim, wiring, evidence)),
   ];
 }

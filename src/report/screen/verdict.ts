@@ -3,10 +3,10 @@ import type { Kit } from '../../domain/kit.js';
 import type { ProofWishes } from '../../domain/proof.js';
 import { isMoney, type Tier } from '../../domain/aim.js';
 import { minorUnits } from '../../domain/quantities.js';
-import { block, type Piece } from './layout.js';
+import { block } from './layout.js';
 import { countedText } from '../words/money-words.js';
-import { safeText } from '../words/safe-text.js';
-import { bullet, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { bullets } from './sections.js';
+import { headLines, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { tierWords } from '../words/tier-words.js';
 import { capital, countText, fullStop, listText, priceText } from '../words/words.js';
@@ -43,9 +43,6 @@ function verdictLines(screen: Screen, verdict: Verdict): readonly string[] {
   }
 }
 
-const headLines = ({ board, paints, width }: Screen, title: string, piece: Piece): string[] =>
-  block([{ text: `${safeText(board.name)}: ${title}`, paint: paints.title }, piece], width);
-
 /** Which plans alone that is said of. */
 function wishLines(screen: Screen, { keep = [], buy, budget }: ProofWishes = {}): string[] {
   const wishes = [
@@ -57,9 +54,7 @@ function wishLines(screen: Screen, { keep = [], buy, budget }: ProofWishes = {})
     ...(buy === 'never' ? ['Nothing is bought.'] : []),
     ...(budget === undefined ? [] : [`No more than ${priceText(budget, screen.board)} is spent.`]),
   ];
-  if (wishes.length === 0) return [];
-  const pieces = wishes.map((wish) => bullet(screen, wish));
-  return section(screen, 'Of all plans with which', block(pieces, screen.width, 2));
+  return section(screen, 'Of all plans with which', bullets(screen, wishes));
 }
 
 /** How it is known, and how much there was to check. */
@@ -87,10 +82,9 @@ function refusedLines(screen: Screen, { what, reasons }: Extract<Verdict, { kind
     ...section(
       screen,
       'Why',
-      block(
-        reasons.map((reason) => bullet(screen, fullStop(capital(sentence(screen, reason))))),
-        screen.width,
-        2,
+      bullets(
+        screen,
+        reasons.map((reason) => fullStop(capital(sentence(screen, reason)))),
       ),
     ),
   ];
@@ -98,12 +92,12 @@ function refusedLines(screen: Screen, { what, reasons }: Extract<Verdict, { kind
 
 /** Each line builds on those before it: a later tier only breaks ties. */
 function tierLines(screen: Screen, { tiers }: Extract<Verdict, { kind: 'proven' }>): string[] {
-  const pieces = tiers.map(({ tier, value }, index) => {
-    if (value === 0) return bullet(screen, `It ${tierWords[tier].none}: there is no less than that.`);
+  const texts = tiers.map(({ tier, value }, index) => {
+    if (value === 0) return `It ${tierWords[tier].none}: there is no less than that.`;
     const among = index === 0 ? 'No plan' : 'Of those that are as good so far, none';
-    return bullet(screen, `${among} ${tierText(screen, tier, value)}.`);
+    return `${among} ${tierText(screen, tier, value)}.`;
   });
-  return block(pieces, screen.width, 2);
+  return bullets(screen, texts);
 }
 
 function tierText({ board }: Screen, tier: Tier, value: number): string {

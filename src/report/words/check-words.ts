@@ -3,6 +3,7 @@ import { everyFeed } from '../../domain/plan.js';
 import type { Rule } from '../../domain/rules.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Check } from '../../planning/check/check.js';
+import { cautionsTold, type AnswerPart } from './answer-parts.js';
 import { placeText } from './places.js';
 import { digitalTogether, exposedText } from './shared-grounds.js';
 import { notOwnedText, softText } from './soft-findings.js';
@@ -17,6 +18,23 @@ const keptPlaces = ({ pedals }: Speech['board']): number => pedals.filter(({ kep
 /** Whether all that is to be plugged is. */
 export const isWhole = ({ board }: Speech, { wiring }: Check): boolean =>
   wiring.feeds.length + keptPlaces(board) === board.pedals.length;
+
+/** What is asked of a wiring. */
+export const checkAsked = 'is its wiring safe?';
+
+/** What came of a check, in the order in which to act on it: what is broken is what to unplug first. */
+export function checkParts(speech: Speech, check: Check): readonly AnswerPart[] {
+  const { wiring } = check;
+  const sound = soundWiring(check);
+  const feeds = wiring.feeds.length === sound.feeds.length ? 'In order, feed by feed' : 'Feed by feed';
+  return [
+    ['broken', 'Broken rules, the worst first', { kind: 'broken', check }],
+    ['mind', 'To mind', { kind: 'to mind', texts: toMindTexts(speech, check) }],
+    ['confirm', 'Confirm before plugging in', { kind: 'confirm', wiring }],
+    ['loads', { screen: feeds, page: 'Loads' }, { kind: 'loads', check }],
+    ['cautions', 'Cautions', cautionsTold(speech, sound, 'check', everyFeed(wiring))],
+  ];
+}
 
 /** What is to be done first where a rule is broken. */
 export const unsafeText = ({ inventory }: Speech, { findings, wiring }: Check): string =>
@@ -44,7 +62,7 @@ export function checkedText({ board, inventory }: Speech, check: Check): string 
 }
 
 /** What to mind: what is not owned shares a sentence, and so do the pedals without a feed. */
-export function toMindTexts(speech: Speech, check: Check): readonly string[] {
+function toMindTexts(speech: Speech, check: Check): readonly string[] {
   const { board, inventory } = speech;
   const told = check.soft.filter(({ kind }) => kind !== 'unfed' && kind !== 'not owned');
   const notOwned = check.soft.filter((finding) => finding.kind === 'not owned');

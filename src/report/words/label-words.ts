@@ -1,11 +1,43 @@
 import { groupBy } from '../../domain/group-by.js';
 import { decimalOfThousandths, minorUnits } from '../../domain/quantities.js';
-import type { AskedLabel, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
+import type { AskedLabel, Decides, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
+import { everyFeed } from '../../domain/plan.js';
+import type { AnswerPart, Asking, Told } from './answer-parts.js';
 import { fieldWords, whereToLook } from './label-places.js';
-import type { Speech } from './speech.js';
+import { plainly } from './remark.js';
+import { standingCautions } from './remarks.js';
+import { sentence, type Speech } from './speech.js';
+import { standsOf } from './stands.js';
 import { countText, listText, polarityText, priceText } from './words.js';
 
 type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
+
+/** What is asked for the labels that decide. */
+export const labelsAsking: Asking = { title: 'which labels decide', impossible: 'no plan powers every pedal' };
+
+/** The labels, what decides most first. */
+export function labelParts(speech: Speech, found: Asked): readonly AnswerPart[] {
+  const { labels, wiring } = found;
+  const of = (decides: Decides) => labels.filter((label) => label.decides === decides);
+  const boxes = (decides: Decides): Told => ({
+    kind: 'to tick',
+    texts: labelGroups(of(decides)).map((group) => sentence(speech, labelText(speech, found, group))),
+  });
+  const silent = of('nothing');
+  const cautions = standingCautions(speech, standsOf(speech.inventory, everyFeed(wiring)), 'plan');
+  return [
+    ['purchase', 'These decide what to buy', boxes('purchase')],
+    ['unknown', 'Not settled in time', boxes('unknown')],
+    ['only-wiring', 'These decide only how it is wired', boxes('wiring')],
+    ['reach', { screen: null, page: 'How far each guess may go' }, { kind: 'reach', labels }],
+    [
+      'nothing',
+      'These decide nothing',
+      { kind: 'paragraph', text: silent.length === 0 ? null : undecidingText(speech, silent) },
+    ],
+    ['cautions', 'Cautions', { kind: 'remarks', remarks: cautions.map(plainly) }],
+  ];
+}
 
 /** Labels that are told together: of one pedal what it is asked for, of several what was assumed of all of them alike. */
 type LabelGroup = readonly [AskedLabel, ...AskedLabel[]];
@@ -28,8 +60,6 @@ export function askedText({ board }: Speech, { of, wiring, labels }: Asked): str
       : `${countText(labels.length, 'figure')} that nobody has read`;
   return `${basis}: ${open}.`;
 }
-
-export const unsettledText = 'Not everything below was settled in time.';
 
 /** What labels decide, what is planned with until then, and what to look for. */
 export function labelText(speech: Speech, { wiring }: Pick<Asked, 'wiring'>, group: LabelGroup): string {

@@ -2,19 +2,36 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
 import type { Largest } from '../../planning/spare/largest-pedal.js';
 import type { Room, Spare } from '../../planning/spare/spare.js';
+import { cautionsTold, type AnswerPart, type Asking } from './answer-parts.js';
 import { ownedUnitsOf } from './inventory.js';
 import { placeText } from './places.js';
+import { plainly } from './remark.js';
 import { sentence, type Speech } from './speech.js';
 import { countText } from './words.js';
+
+/** What is asked for the room that a board has. */
+export const spareAsking: Asking = {
+  title: 'what it has to spare',
+  impossible: 'not every pedal is plugged in, and no plan powers them all',
+};
+
+/** What more fits, and what is left of what; whoever takes it home is told what to mind as well. */
+export function spareParts(speech: Speech, found: Spare): readonly AnswerPart[] {
+  const { wiring } = found.installed;
+  const remarks = moreFitsTexts(speech, found).map(plainly);
+  return [
+    ['room', 'What more fits, with nothing bought', { kind: 'remarks', remarks }],
+    ['loads', 'What each output and total has left', { kind: 'left', wiring }],
+    ['confirm', { screen: null, page: 'Confirm before plugging in' }, { kind: 'confirm', wiring }],
+    ['cautions', { screen: null, page: 'Cautions' }, cautionsTold(speech, wiring)],
+  ];
+}
 
 /** Whose room is told: "As the board is plugged today: 3 pedals on 1 supply." */
 export function spareBasis({ of, installed: { wiring } }: Spare): string {
   const { score, feeds } = wiring;
   return `${basisText(of, wiring)}: ${countText(feeds.length, 'pedal')} on ${countText(score.bricks, 'supply', 'supplies')}.`;
 }
-
-/** What is said where the time ran out. */
-export const notSettledText = 'Not everything below was settled in time.';
 
 /** By which wiring it is told; what a plan buys then counts as there. */
 export function basisText(of: Spare['of'], { buy }: JudgedPlan): string {
@@ -24,7 +41,7 @@ export function basisText(of: Spare['of'], { buy }: JudgedPlan): string {
 }
 
 /** What more fits with nothing bought, while all stays and when others may move. */
-export function moreFitsTexts(speech: Speech, { of, asPlugged, replugged, counted }: Spare): readonly string[] {
+function moreFitsTexts(speech: Speech, { of, asPlugged, replugged, counted }: Spare): readonly string[] {
   const draw = numberOfThousandths(counted.microamps);
   const stands = of === 'wiring' ? 'as it is plugged' : 'as that plan has it';
   return [

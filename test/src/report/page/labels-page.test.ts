@@ -4,6 +4,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import { decisiveLabels } from '../../../../src/planning/ask/decisive-labels.js';
 import { labelsReports } from '../../../../src/report/page-formats.js';
 import { labelsPage } from '../../../../src/report/page/labels-page.js';
+import { labelsText } from '../../../../src/report/screen/labels-screen.js';
 import { microamps } from '../../../../src/domain/quantities.js';
 import { elementsOf } from '../../../support/elements.js';
 import { boardOf, pedalOf, tideway } from '../samples.js';
@@ -36,8 +37,10 @@ describe('the page of which labels decide', () => {
       ),
     );
     expect(none.kind).toBe('impossible');
-    expect(labelsPage({ kit, answer: none })).toContain('No plan powers every pedal');
-    expect(labelsPage({ kit, answer: { kind: 'stopped' } })).toContain('stopped before there was a plan');
+    expect(labelsPage({ kit, answer: none })).toContain('Not known: no plan powers every pedal.');
+    expect(labelsPage({ kit, answer: { kind: 'stopped' } })).toContain('before there was a plan.');
+    const text = labelsText(kit, none, { width: 100, colour: false });
+    expect(text).toContain('Test board: which labels decide is not known\nNo plan powers every pedal: ask boardfeed');
   });
 
   it('is what a name that ends in .html means, and no other', () => {
