@@ -103,7 +103,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
 
   test.each(cases)('$format of $board on every screen', async ({ format, board }) => {
     const path = await written(board, format, format === 'page' ? '.html' : `.${format}.html`);
-    const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));
+    const { page, incidents } = await openFile(browser, path, screenOf('a phone'));
     for (const [on, screen] of Object.entries(screens)) {
       await show(page, screen);
       const { scrolls, tooWide, drawing } = await lookAt(page);
@@ -124,18 +124,16 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
       expect(await printedSides(page, 'A4')).toBeLessThan(board === 'the studio wall' ? 8 : 5);
     }
     expect(incidents).toEqual([]);
-    await close();
   });
 
   test.each(boards)('the drawing of %s as a file', async (board) => {
     const path = await written(board, 'drawing', '.svg');
-    const { page, incidents, close } = await openFile(browser, path, { width: 900, height: 900, colours: 'light' });
+    const { page, incidents } = await openFile(browser, path, { width: 900, height: 900, colours: 'light' });
     // A browser shows an error in place of a drawing that is not well-formed.
     expect(await page.evaluate('document.documentElement.nodeName')).toBe('svg');
     expect(await page.evaluate('document.querySelector("parsererror")')).toBeNull();
     expect((await lookAt(page)).drawing.flaws).toEqual([]);
     expect(incidents).toEqual([]);
-    await close();
   });
 
   test.each(boards)('small drawings of %s beside one another', async (board) => {
@@ -149,7 +147,7 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
       path,
       `<!doctype html><style>${drawingStyle}svg{width:80mm;height:auto}</style><body>${'<p>Word</p>'.repeat(5)}${drawings}`,
     );
-    const { page, incidents, close } = await openFile(browser, path, screenOf('paper'));
+    const { page, incidents } = await openFile(browser, path, screenOf('paper'));
     for (const on of ['paper', 'a desk in the dark']) {
       await show(page, screenOf(on));
       const { flaws, texts } = (await lookAt(page)).drawing;
@@ -157,7 +155,6 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
       expect(texts).toBeGreaterThan(2 * plan.rows.length * 2);
     }
     expect(incidents).toEqual([]);
-    await close();
   });
 
   test('a comparison on a phone and on a desk in the dark', async () => {
@@ -167,19 +164,18 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     const comparison = await compare(kit, { best: 2 });
     const path = join(folder, 'comparison.html');
     await writeFile(path, comparisonPage(comparisonHandout({ kit, comparison })));
-    const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));
+    const { page, incidents } = await openFile(browser, path, screenOf('a phone'));
     for (const on of axed) {
       await show(page, screenOf(on));
       const { scrolls, tooWide } = await lookAt(page);
       expect([scrolls, tooWide, incidents], on).toEqual([false, [], []]);
       expect(await axeFindings(page), on).toEqual([]);
     }
-    await close();
   });
 
   test('a screen reader finds its way: landmarks, headings, tables, names of drawings and of boxes to tick', async () => {
     const path = await written('the gig board', 'page', '.html');
-    const { page, close } = await openFile(browser, path, screenOf('a phone'));
+    const { page } = await openFile(browser, path, screenOf('a phone'));
     for (const on of ['a phone', 'a desk']) {
       await show(page, screenOf(on));
       for (const role of ['banner', 'navigation', 'main', 'contentinfo'] as const)
@@ -193,18 +189,16 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
       expect(await feeds.getByRole('rowheader', { name: 'Toadflax wah' }).count()).toBe(1);
       expect(await page.getByRole('checkbox', { name: 'Lead 1b reads right', exact: true }).count()).toBe(1);
     }
-    await close();
   });
 
   test.each(['A4', 'Letter'] as const)('prints on %s, every pedal once at least', async (format) => {
     const path = await written('the studio wall', 'page', '.html');
     const dark: Screen = { width: 1000, height: 900, colours: 'dark', media: 'print' };
-    const { page, incidents, close } = await openFile(browser, path, dark);
+    const { page, incidents } = await openFile(browser, path, dark);
     const sheets = await printedSides(page, format);
     expect(sheets).toBeGreaterThan(3);
     expect(sheets).toBeLessThan(15);
     expect(incidents).toEqual([]);
-    await close();
   });
 
   const sheetSides = [
@@ -214,15 +208,14 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
 
   test.each(sheetSides)('the sheet of %s prints on %i sides of A4 and of Letter', async (board, sides) => {
     const path = await written(board, 'sheet', '.sheet.html');
-    const { page, incidents, close } = await openFile(browser, path, { ...screenOf('a phone'), media: 'print' });
+    const { page, incidents } = await openFile(browser, path, { ...screenOf('a phone'), media: 'print' });
     for (const format of ['A4', 'Letter'] as const) expect(await printedSides(page, format), format).toBe(sides);
     expect(incidents).toEqual([]);
-    await close();
   });
 
   test('the page forbids what it never does: a script, an image, a style of its own', async () => {
     const path = await written('the gig board', 'page', '.html');
-    const { page, incidents, close } = await openFile(browser, path, { width: 1000, height: 900, colours: 'light' });
+    const { page, incidents } = await openFile(browser, path, { width: 1000, height: 900, colours: 'light' });
     await page.evaluate(`
       const script = document.createElement('script');
       script.textContent = 'window.ran = true';
@@ -236,7 +229,6 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
     expect(await page.evaluate('getComputedStyle(document.body.lastElementChild).position')).toBe('static');
     const refused = incidents.filter((line) => line.includes('Content Security Policy')).join('\n');
     for (const what of [/inline script/, /x\.png/, /inline style/]) expect(refused).toMatch(what);
-    await close();
   });
 
   test('what looks for flaws finds them', async () => {
@@ -248,13 +240,12 @@ describe.skipIf(noBrowser !== null)('reports in a browser', () => {
       path,
       `<!doctype html><html><body>${filler}${svg}<div style="width:900px">wide</div><script>console.log(1)</script>`,
     );
-    const { page, incidents, close } = await openFile(browser, path, screenOf('a phone'));
+    const { page, incidents } = await openFile(browser, path, screenOf('a phone'));
     const { scrolls, tooWide, drawing } = await lookAt(page);
     expect([scrolls, tooWide.length, drawing.flaws]).toEqual([true, 1, ['"one" lies on "two"']]);
     expect((await axeFindings(page)).map((finding) => finding.split(':')[0])).toEqual(
       expect.arrayContaining(['document-title', 'html-has-lang', 'svg-img-alt']),
     );
     expect(incidents).toEqual(['console: 1']);
-    await close();
   });
 });

@@ -192,7 +192,7 @@ describe.skipIf(noBrowser !== null)('sheets of paper', () => {
     async ({ count, sides, what, kind, kitOf: kitNamed }) => {
       const path = join(folder, `${what.replaceAll(' ', '-')}-${kind}.sheet.html`);
       await writeFile(path, await sheetOf(await kitNamed(names[kind] ?? plain)));
-      const { page, incidents, close } = await openFile(browser, path, onPaper('A4'));
+      const { page, incidents } = await openFile(browser, path, onPaper('A4'));
       for (const format of ['A4', 'Letter'] as const) {
         await show(page, onPaper(format));
         expect(await printedSides(page, format), format).toBe(sides);
@@ -214,7 +214,6 @@ describe.skipIf(noBrowser !== null)('sheets of paper', () => {
         if (kind === 'hostile' && count > 1 && count < 28) expect(await axeFindings(page), `${width}`).toEqual([]);
       }
       expect(incidents).toEqual([]);
-      await close();
     },
   );
 
@@ -226,7 +225,7 @@ describe.skipIf(noBrowser !== null)('sheets of paper', () => {
   ] as const)('four choices for %i pedals with %s names can be read', async (count, kind) => {
     const path = join(folder, `choices-${count}-${kind}.sheet.html`);
     await writeFile(path, await choicesOf(count, names[kind] ?? plain));
-    const { page, incidents, close } = await openFile(browser, path, onPaper('A4'));
+    const { page, incidents } = await openFile(browser, path, onPaper('A4'));
     for (const format of ['A4', 'Letter'] as const) {
       await show(page, onPaper(format));
       expect(await printedSides(page, format), format).toBe(await page.locator('.side').count());
@@ -244,6 +243,5 @@ describe.skipIf(noBrowser !== null)('sheets of paper', () => {
     }
     expect(await axeFindings(page)).toEqual([]);
     expect(incidents).toEqual([]);
-    await close();
   });
 });
