@@ -50,7 +50,7 @@ export function failuresText(solves: readonly Solve[]): string {
 
 /** What the tables' words mean. */
 export const searchLegend = [
-  'loadouts: the search as users get it; when it lasts, the compact program joins, and the first proof counts.',
+  'loadouts: the search as users get it.',
   'by tags: of the proofs those that loadouts reached; the rest is the compact program’s.',
 ].join('\n');
 export const ratioLegend =

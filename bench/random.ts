@@ -1,3 +1,5 @@
+import { randomNumbers } from './rival/solver/permute.js';
+
 /** Chance that can be repeated: the same seed gives the same draws on every machine. */
 export type Random = {
   /** A whole number between both bounds, both included. */
@@ -8,15 +10,8 @@ export type Random = {
   readonly pick: <Item>(items: readonly Item[]) => Item;
 };
 
-/** The mulberry32 generator: 32 bits of state, good enough for mixing instances, not for secrets. */
 export function randomFrom(seed: number): Random {
-  let state = seed >>> 0;
-  const next = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
+  const next = randomNumbers(seed);
   const whole = (from: number, to: number): number => from + Math.floor(next() * (to - from + 1));
   return {
     whole,

@@ -2,7 +2,7 @@ import { startEngineSet, type EngineSet } from './engine-sets.js';
 import { chainProfiles } from './instances.js';
 import { measure, type Solve } from './measure.js';
 import { progress } from './output.js';
-import { takesOn, type EngineSetName } from './set-names.js';
+import type { EngineSetName } from './set-names.js';
 import { shapeText, type CappedShape } from './shapes.js';
 
 /** Every instance solved by every set that takes it on, by turns, once the sets are warm; tells how it is getting on. */
@@ -15,8 +15,7 @@ export async function solveAll(
     await warmUp(sets);
     const solves: Solve[] = [];
     for (const [index, question] of questions.entries()) {
-      const rivals = sets.filter(({ name }) => takesOn(name, question.shape.supplies));
-      const measured = await measure(question, rivals);
+      const measured = await measure(question, sets);
       const times = measured.map(
         ({ set, elapsedMs, verdict }) => `${set} ${verdict.kind}, ${Math.round(elapsedMs)} ms`,
       );

@@ -1,9 +1,13 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
+import { left, right, timeText } from './cells.js';
+import { exactly, spreadOf, type Spread } from './statistics.js';
+import { tableText } from './table.js';
+
 const root = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
-export type Command = {
+type Command = {
   readonly title: string;
   readonly args: readonly string[];
   /** Whether what it prints is right. */
@@ -47,7 +51,7 @@ function isProvenPlan(output: string): boolean {
   }
 }
 
-export type Run = {
+type Run = {
   readonly elapsedMs: number;
   readonly exitCode: number | null;
   readonly right: boolean;
@@ -85,3 +89,24 @@ async function runOnce({ args, isRight, exitCode: expected = 0 }: Command): Prom
   const complaint = errors.trim().slice(-200);
   return { elapsedMs, exitCode, right: exitCode === expected && isRight(output), complaint };
 }
+
+/** The runs of each command; what went wrong is told below the table. */
+export function processesTable(
+  results: readonly { readonly command: Command; readonly runs: readonly Run[] }[],
+): string {
+  const rows = results.map(({ command, runs }) => {
+    const times = spreadOf(runs.map(({ elapsedMs }) => exactly(elapsedMs)));
+    const good = runs.filter((run) => run.right).length;
+    return [command.title, `${good}/${runs.length}`, timeText(times.median), rangeText(times)];
+  });
+  const faults = results.flatMap(({ command, runs }) =>
+    runs
+      .filter((run) => !run.right)
+      .map(({ exitCode, complaint }) => `WRONG: ${command.title}: exit code ${exitCode ?? 'none'}; ${complaint}`),
+  );
+  return [tableText([left('command'), left('right'), right('median ms'), right('min – max ms')], rows), ...faults].join(
+    '\n',
+  );
+}
+
+const rangeText = ({ least, most }: Spread): string => `${timeText(least)} – ${timeText(most)}`;

@@ -2,10 +2,10 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
+import { boardFileOf, catalogueFileOf } from '../../test/support/as-files.js';
 import { instance } from '../instances.js';
 import { print } from '../output.js';
 import { sizeText } from '../sizes.js';
-import { boardText, catalogueText } from './input-files.js';
 import type { CompareBench } from './options.js';
 import { outputOf } from './processes.js';
 
@@ -20,7 +20,7 @@ export async function benchFolder({ boards, folderSize, best, jobs }: CompareBen
     // A shop that was stocked for many pedals has something for nearly every board.
     const { catalogue } = instance({ pedals: 40, supplies: folderSize.supplies, chains: 'adapters', seed: 1 });
     const shop = join(place, 'shop.yaml');
-    await writeFile(shop, catalogueText(catalogue));
+    await writeFile(shop, JSON.stringify(catalogueFileOf(catalogue)));
     for (let seed = 1; seed <= boards; seed += 1) {
       const { board } = instance({ ...folderSize, chains: 'adapters', seed });
       const free = {
@@ -28,7 +28,7 @@ export async function benchFolder({ boards, folderSize, best, jobs }: CompareBen
         policy: { ...board.policy, budget: null },
         owned: { supplies: new Map(), parts: new Map() },
       };
-      await writeFile(join(folder, `board-${String(seed).padStart(6, '0')}.yaml`), boardText(free));
+      await writeFile(join(folder, `board-${String(seed).padStart(6, '0')}.yaml`), JSON.stringify(boardFileOf(free)));
     }
     const out = join(place, 'results.jsonl');
     const listed = best === null ? [] : ['--best', String(best)];

@@ -2,12 +2,12 @@ import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
+import { boardFileOf, catalogueFileOf } from '../../test/support/as-files.js';
 import { instance, type Chains } from '../instances.js';
 import { print, progress } from '../output.js';
 import { sizeText } from '../sizes.js';
 import { exactly, spreadOf } from '../statistics.js';
 import { tableText } from '../table.js';
-import { boardText, catalogueText } from './input-files.js';
 import type { CompareBench } from './options.js';
 import { outputOf } from './processes.js';
 
@@ -35,8 +35,8 @@ export async function benchBoards({ size, seeds, chains, best }: CompareBench): 
     const folder = join(place, `${profile}-${seed}`);
     await mkdir(folder, { recursive: true });
     const files = [join(folder, 'board.yaml'), join(folder, 'shop.yaml')] as const;
-    await writeFile(files[0], boardText(board));
-    await writeFile(files[1], catalogueText(catalogue));
+    await writeFile(files[0], JSON.stringify(boardFileOf(board)));
+    await writeFile(files[1], JSON.stringify(catalogueFileOf(catalogue)));
     const report = JSON.parse(await outputOf([child, ...files, ...(best === null ? [] : [String(best)])])) as Report;
     progress(`${profile} ${seed}: ${reportText(report)}`);
     return report;

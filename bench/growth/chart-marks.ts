@@ -6,26 +6,17 @@ type Mark = { readonly shape: (x: number, y: number) => string; readonly filled:
 
 const RADIUS = 4.5;
 
-const polygon =
-  (...corners: readonly (readonly [number, number])[]) =>
-  (x: number, y: number): string =>
-    `M${corners.map(([right, down]) => `${coordinate(x + right * RADIUS)} ${coordinate(y + down * RADIUS)}`).join('L')}Z`;
-
 const coordinate = (pixels: number): string => String(Math.round(pixels * 10) / 10);
 
 const disc = (x: number, y: number): string =>
   `M${coordinate(x - RADIUS)} ${coordinate(y)}a${RADIUS} ${RADIUS} 0 1 0 ${2 * RADIUS} 0a${RADIUS} ${RADIUS} 0 1 0 ${-2 * RADIUS} 0Z`;
-const square = polygon([-1, -1], [1, -1], [1, 1], [-1, 1]);
-const diamond = polygon([0, -1.4], [1.4, 0], [0, 1.4], [-1.4, 0]);
-const triangle = polygon([0, -1.3], [1.3, 1], [-1.3, 1]);
+const square = (x: number, y: number): string =>
+  `M${coordinate(x - RADIUS)} ${coordinate(y - RADIUS)}h${2 * RADIUS}v${2 * RADIUS}h${-2 * RADIUS}Z`;
 
 const marks: Readonly<Record<EngineSetName, Mark>> = {
   loadouts: { shape: disc, filled: true, dashes: '' },
   'loadouts-alone': { shape: disc, filled: false, dashes: '1 4' },
-  both: { shape: diamond, filled: true, dashes: '9 3 2 3' },
   HiGHS: { shape: square, filled: false, dashes: '7 4' },
-  'HiGHS-one-thread': { shape: triangle, filled: false, dashes: '3 3' },
-  'javascript-lp-solver': { shape: triangle, filled: true, dashes: '12 3' },
 };
 
 /** The class that gives everything of a set its colour. */
@@ -68,14 +59,14 @@ text { font: 13px system-ui, sans-serif; fill: #1f2328; }
 .arrow { stroke-linecap: round; }
 .mark { stroke-width: 1.8; }
 .hollow { fill: #ffffff; }
-${coloursText(['#0550ae', '#0550ae', '#6639ba', '#953800', '#116329', '#a40e26'])}
+${coloursText(['#0550ae', '#0550ae', '#953800'])}
 @media (prefers-color-scheme: dark) {
 text { fill: #e6edf3; }
 .ground { fill: #0d1117; }
 .grid { stroke: #30363d; }
 .frame { stroke: #9198a1; }
 .hollow { fill: #0d1117; }
-${coloursText(['#79c0ff', '#79c0ff', '#d2a8ff', '#ffa657', '#7ee787', '#ff7b72'])}
+${coloursText(['#79c0ff', '#79c0ff', '#ffa657'])}
 }`;
 
 function coloursText(colours: readonly string[]): string {

@@ -19,7 +19,7 @@ process.once('message', async ({ question }) => {
   process.send({ answer, elapsedMs, peakBytes }, () => process.disconnect());
 });
 
-async function solved({ board, catalogue, rival, second, capMs }, started) {
+async function solved({ board, catalogue, rival, capMs }, started) {
   const remainingMs = () => capMs - (performance.now() - started);
   if (!rival) return choose(kitOf(board, catalogue), { aim: 'cost', remainingMs });
   const { chooseCompact } = await compiled('bench/rival/choose-compact.js');
@@ -27,10 +27,7 @@ async function solved({ board, catalogue, rival, second, capMs }, started) {
   const { closeEngines } = await compiled('bench/rival/engines/engines.js');
   const engines = startEngines();
   try {
-    return await chooseCompact(board, catalogue, {
-      engines: second ? engines : { ...engines, second: null },
-      remainingMs,
-    });
+    return await chooseCompact(board, catalogue, { engines: { ...engines, second: null }, remainingMs });
   } finally {
     await closeEngines(engines);
   }

@@ -1,25 +1,22 @@
 import { left, megabytesText, provenText, right } from '../cells.js';
+import { groupsOf } from '../groups.js';
 import type { Weighing } from './weigh.js';
 import type { Options } from '../options.js';
-import { sameSize, sizeText } from '../sizes.js';
+import { sizeText } from '../sizes.js';
 import { medianOf } from '../statistics.js';
 import { tableText } from '../table.js';
 
 /** The weighings of each size, profile of chains and set. */
 export function memoryTable(
   weighings: readonly Weighing[],
-  { sizes, chains, engines }: Pick<Options, 'sizes' | 'chains' | 'engines'>,
+  options: Pick<Options, 'sizes' | 'chains' | 'engines'>,
 ): string {
-  const rows = sizes.flatMap((size) =>
-    chains.flatMap((profile) =>
-      engines.flatMap((set) => {
-        const group = weighings.filter(
-          ({ shape, set: name }) => name === set && shape.chains === profile && sameSize(shape, size),
-        );
-        return group.length === 0 ? [] : [[sizeText(size), profile, set, ...cellsOf(group)]];
-      }),
-    ),
-  );
+  const rows = groupsOf(weighings, options).map(({ size, chains, set, solves }) => [
+    sizeText(size),
+    chains,
+    set,
+    ...cellsOf(solves),
+  ]);
   const titles = [right('size'), left('chains'), left('search'), left('proven')];
   return tableText([...titles, right('median MB'), right('most MB'), right('median ms')], rows);
 }

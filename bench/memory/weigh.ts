@@ -39,8 +39,7 @@ export async function weighAll(
 /** One instance solved by one set. @throws Error when the process ends without a word. */
 export async function weigh(shape: InstanceShape, set: EngineSetName, capMs: number): Promise<Weighing> {
   const { board, catalogue } = instance(shape);
-  const settings = { rival: set !== 'loadouts', second: set !== 'HiGHS', capMs };
-  const { answer, ...weight } = await inChild({ board, catalogue, ...settings });
+  const { answer, ...weight } = await inChild({ board, catalogue, rival: set !== 'loadouts', capMs });
   if (answer === null) throw new Error('the process has not solved what it was given');
   return { shape, set, ...weight, verdict: judge(answer, board, catalogue) };
 }

@@ -104,7 +104,7 @@ describe('parseOptions', () => {
   it.each([
     [['--worst', '--growth'], '--worst and --growth are two runs, not one'],
     [['--memory', '--runs', '3'], '--runs means nothing with --memory'],
-    [['--memory', '--engines', 'loadouts-alone'], '--engines takes loadouts, both, HiGHS, not'],
+    [['--memory', '--engines', 'loadouts-alone'], '--engines takes loadouts, HiGHS, not'],
     [['--worst', '--chart', 'x.svg'], '--chart goes with --growth only'],
     [['--growth', '--sizes', '6x6,12x40,12x6'], '--growth takes --sizes of which at least three share'],
   ])('refuses %s together', (args, message) => {

@@ -35,9 +35,7 @@ function countColumns(uses: SupplyUses, units: number, sheet: CompactSheet): Blo
     sheet.measures.sockets.add(column, sockets);
   }
   if (counts.length > 1) {
-    const all = new Sum();
-    for (const { column } of counts) all.add(column);
-    sheet.builder.atMost('units', all, units);
+    sheet.builder.atMost('units', new Sum().addEach(counts), units);
   }
   return counts;
 }
@@ -75,7 +73,7 @@ function outputRows(block: Block, sheet: CompactSheet): void {
       const taken = bank.settings.map((_, setting) => outputsTaken(block, index, setting, mode));
       const inUse = taken.filter((sum) => sum.shares.length > 0);
       if (bank.switching === 'each' || inUse.length <= 1) {
-        sheet.builder.atMost('outputs', minus(total(inUse), units, bank.outputs), 0);
+        sheet.builder.atMost('outputs', total(inUse).addEach(units, -bank.outputs), 0);
         continue;
       }
       const chosen = new Sum();
@@ -84,7 +82,7 @@ function outputRows(block: Block, sheet: CompactSheet): void {
         chosen.add(column);
         sheet.builder.atMost('outputs at a setting', sum.add(column, -bank.outputs), 0);
       }
-      sheet.builder.atMost('settings', minus(chosen, units, 1), 0);
+      sheet.builder.atMost('settings', chosen.addEach(units, -1), 0);
     }
   }
 }
@@ -100,7 +98,7 @@ function outputsTaken(block: Block, bank: number, setting: number, mode: GroundM
   for (const { pool, leads } of block.chains) {
     const matches = pool.output.bank === bank && pool.output.setting === setting;
     if (!matches || (mode !== null && pool.mode !== mode)) continue;
-    for (const { column } of leads) sum.add(column);
+    sum.addEach(leads);
   }
   return sum;
 }
@@ -113,7 +111,7 @@ function joinRows(block: Block, sheet: CompactSheet): void {
       if (use.join !== null && use.outputs.every((output) => output.bank === index)) joined.add(column);
     }
     if (bank.outputs % 2 === 1) {
-      sheet.builder.atMost('joins', minus(joined, unitsOf(block, null), Math.floor(bank.outputs / 2)), 0);
+      sheet.builder.atMost('joins', joined.addEach(block.counts, -Math.floor(bank.outputs / 2)), 0);
     }
   }
 }
@@ -126,7 +124,7 @@ function limitRows(block: Block, sheet: CompactSheet): void {
     for (const { places } of block.chains) {
       for (const { place, column } of places) weight.add(column, place.weights[index] ?? 0n);
     }
-    if (weight.shares.length > 0) sheet.builder.atMost('total', minus(weight, unitsOf(block, null), capacity), 0);
+    if (weight.shares.length > 0) sheet.builder.atMost('total', weight.addEach(block.counts, -capacity), 0);
   }
 }
 
@@ -138,11 +136,12 @@ function linkRows(block: Block, sheet: CompactSheet): void {
   for (const [pedal, { members }] of sheet.bench.classes.entries()) {
     const all = usesOf(block, pedal, () => true);
     if (all.shares.length === 0) continue;
-    sheet.builder.atMost('link', minus(all, unitsOf(block, null), members.length), 0);
+    sheet.builder.atMost('link', all.addEach(block.counts, -members.length), 0);
     if (block.counts.length === 1) continue;
     for (const { mode } of block.counts) {
       const there = usesOf(block, pedal, (use) => use === mode);
-      if (there.shares.length > 0) sheet.builder.atMost('link', minus(there, unitsOf(block, mode), members.length), 0);
+      if (there.shares.length > 0)
+        sheet.builder.atMost('link', there.addEach(unitsOf(block, mode), -members.length), 0);
     }
   }
 }
@@ -182,18 +181,8 @@ function soleFillers(block: Block, mode: GroundMode, bench: Bench): Sum {
 export const commonMode = (uses: SupplyUses, bank: number, mode: GroundMode): GroundMode | null =>
   isIsolated([{ bank }], uses.supply) ? null : mode;
 
-/** The columns that count the block's units of a mode (null: all of them). */
-function unitsOf(block: Pick<Block, 'counts'>, mode: GroundMode | null): readonly number[] {
-  return block.counts.filter((count) => mode === null || count.mode === mode).map(({ column }) => column);
-}
+/** What counts the block's units of a mode (null: all of them). */
+const unitsOf = ({ counts }: Pick<Block, 'counts'>, mode: GroundMode | null): Block['counts'] =>
+  counts.filter((count) => mode === null || count.mode === mode);
 
-function minus(sum: Sum, columns: readonly number[], coefficient: number | bigint): Sum {
-  for (const column of columns) sum.add(column, -BigInt(coefficient));
-  return sum;
-}
-
-function total(sums: readonly Sum[]): Sum {
-  const all = new Sum();
-  for (const sum of sums) for (const [column, coefficient] of sum.shares) all.add(column, coefficient);
-  return all;
-}
+const total = (sums: readonly Sum[]): Sum => sums.reduce((all, sum) => all.plus(sum), new Sum());

@@ -56,11 +56,8 @@ function placeColumn(place: ChainPlace, pool: ChainPool, sheet: CompactSheet): n
   return column;
 }
 
-const count = ({ leads }: Pick<ChainColumns, 'leads'>, share: number | bigint = 1): Sum => {
-  const sum = new Sum();
-  for (const { column } of leads) sum.add(column, share);
-  return sum;
-};
+const count = ({ leads }: Pick<ChainColumns, 'leads'>, share: number | bigint = 1): Sum =>
+  new Sum().addEach(leads, share);
 
 /** Rule `current`: Σ load × `chained` ≤ rating × chains. Exact for one chain, a relaxation for several. */
 function capacityRows(columns: ChainColumns, sheet: CompactSheet): void {
@@ -81,15 +78,10 @@ function startupRow(columns: ChainColumns, sheet: CompactSheet): void {
 
 /** Rule `chain`: two pedals or more on every chain, and no more than its lead has tails. */
 function tailRows(columns: ChainColumns, sheet: CompactSheet): void {
-  const tooMany = new Sum();
-  const tooFew = count(columns, 2);
+  const tooMany = new Sum().addEach(columns.places);
   for (const { column, tails } of columns.leads) tooMany.add(column, -tails);
-  for (const { column } of columns.places) {
-    tooMany.add(column);
-    tooFew.add(column, -1);
-  }
   sheet.builder.atMost('tails', tooMany, 0);
-  sheet.builder.atMost('two on a chain', tooFew, 0);
+  sheet.builder.atMost('two on a chain', count(columns, 2).addEach(columns.places, -1), 0);
 }
 
 /** A class of n pedals hangs on a pool at most n × its chains; one digital pedal a `sole` chain. */
@@ -99,8 +91,7 @@ function chainLinkRows(columns: ChainColumns, sheet: CompactSheet): void {
   for (const [pedal, sum] of placesByClass(columns)) {
     if (takesThePlace(columns.pool.mode, likeOf(pedal, sheet.bench)))
       for (const [column] of sum.shares) sole.add(column);
-    for (const { column } of columns.leads) sum.add(column, -pedalsOf([pedal], sheet.bench));
-    sheet.builder.atMost('chain link', sum, 0);
+    sheet.builder.atMost('chain link', sum.addEach(columns.leads, -pedalsOf([pedal], sheet.bench)), 0);
   }
   if (sole.shares.length > soleSize) sheet.builder.atMost('sole digital on a chain', sole, 0);
 }
@@ -118,8 +109,6 @@ function orderRows(columns: readonly ChainColumns[], most: number, sheet: Compac
   for (const [index, later] of columns.entries()) {
     const earlier = columns[index - 1];
     if (earlier === undefined) continue;
-    const sum = count(later);
-    for (const { column } of earlier.leads) sum.add(column, -(later.single ? 1 : most));
-    sheet.builder.atMost('chains in order', sum, 0);
+    sheet.builder.atMost('chains in order', count(later).addEach(earlier.leads, later.single ? -1 : -most), 0);
   }
 }

@@ -54,9 +54,7 @@ function addSupply(uses: SupplyUses, question: Question, sheet: CompactSheet): r
   for (const [index, later] of blocks.entries()) {
     const earlier = blocks[index - 1];
     if (earlier === undefined) continue;
-    const sum = unitSum([later]);
-    for (const { column } of earlier.counts) sum.add(column, -later.units);
-    sheet.builder.atMost('units in order', sum, 0);
+    sheet.builder.atMost('units in order', unitSum([later]).addEach(earlier.counts, -later.units), 0);
   }
   priceUnits(uses, blocks, most, sheet);
   return blocks;
@@ -78,7 +76,7 @@ function priceUnits(uses: SupplyUses, blocks: readonly Block[], most: number, sh
   const { price } = uses.supply;
   if (price === null || most <= 0) return;
   if (uses.owned === 0) {
-    for (const [column] of unitSum(blocks).shares) sheet.measures.money.add(column, price);
+    sheet.measures.money.plus(unitSum(blocks), price);
     return;
   }
   if (uses.owned >= most) return;
@@ -87,11 +85,7 @@ function priceUnits(uses: SupplyUses, blocks: readonly Block[], most: number, sh
   sheet.measures.money.add(bought, price);
 }
 
-function unitSum(blocks: readonly Block[]): Sum {
-  const sum = new Sum();
-  for (const { counts } of blocks) for (const { column } of counts) sum.add(column);
-  return sum;
-}
+const unitSum = (blocks: readonly Block[]): Sum => new Sum().addEach(blocks.flatMap(({ counts }) => counts));
 
 /** Every pedal is fed once, or counted as unpowered where the plan may be partial. */
 function coverRows(question: Question, sheet: CompactSheet): void {
@@ -113,7 +107,7 @@ function stayRows({ bench, kept, measures, builder }: CompactSheet): void {
     if (berth === null) continue;
     const stay = kept[pedal] ?? new Sum();
     const moved = builder.column('moved', members.length);
-    builder.equal('stays or moved', copyOf(stay).add(moved), members.length);
+    builder.equal('stays or moved', new Sum().plus(stay).add(moved), members.length);
     measures.moved.add(moved);
     if (!pinned) continue;
     // A row without columns would say nothing: a column that is always zero makes it say that this cannot be.
@@ -135,19 +129,18 @@ function leadRows(sheet: CompactSheet): void {
       sheet.measures.parts.add(column);
       if (price > 0) sheet.measures.money.add(column, price);
     }
-    for (const [column, share] of use.shares) taken.add(column, -share);
-    sheet.builder.equal('leads', taken, 0);
+    sheet.builder.equal('leads', taken.plus(use, -1), 0);
   }
 }
 
 /** Rule `limit`: budget (without the noise price), bricks and mains sockets; and the question's own limit of exposed pedals. */
 function policyRows({ bench: { policy }, mostExposed }: Question, { builder, measures }: CompactSheet): void {
-  if (policy.budget !== null) builder.atMost('budget', copyOf(measures.money), policy.budget);
+  if (policy.budget !== null) builder.atMost('budget', measures.money, policy.budget);
   for (const of of limitedCounts) {
     const most = policy[of];
-    if (most !== null) builder.atMost(of, copyOf(measures[of]), most);
+    if (most !== null) builder.atMost(of, measures[of], most);
   }
-  if (mostExposed !== null) builder.atMost('exposed', copyOf(measures.exposed), mostExposed);
+  if (mostExposed !== null) builder.atMost('exposed', measures.exposed, mostExposed);
 }
 
 /**
@@ -156,11 +149,5 @@ function policyRows({ bench: { policy }, mostExposed }: Question, { builder, mea
  */
 function countRow({ board }: Question, { builder, measures }: CompactSheet): void {
   const count = builder.column('all units', board.pedals.length);
-  builder.equal('all units', copyOf(measures.bricks).add(count, -1), 0);
-}
-
-function copyOf(sum: Sum): Sum {
-  const copy = new Sum();
-  for (const [column, coefficient] of sum.shares) copy.add(column, coefficient);
-  return copy;
+  builder.equal('all units', new Sum().plus(measures.bricks).add(count, -1), 0);
 }

@@ -25,9 +25,8 @@ export function addKept(block: Hanging, sheet: CompactSheet): Block['kept'] {
   });
   for (const sum of ledger.goesOn.values()) sheet.builder.atMost('goes on once', sum, 1);
   for (const [chains, stays] of ledger.chains) {
-    const sum = new Sum();
+    const sum = new Sum().addEach(chains.leads, -1);
     for (const column of stays.values()) sum.add(column);
-    for (const { column } of chains.leads) sum.add(column, -1);
     sheet.builder.atMost('one output a chain', sum, 0);
   }
   return kept;
@@ -51,9 +50,7 @@ function keptAlone({ pedal, berth }: Resident, { solos }: Hanging, ledger: Ledge
   );
   if (columns.length === 0) return [];
   const column = ledger.sheet.builder.column('stays', 1);
-  const limit = new Sum().add(column);
-  for (const each of columns) limit.add(each.column, -1);
-  ledger.sheet.builder.atMost('stays', limit, 0);
+  ledger.sheet.builder.atMost('stays', new Sum().add(column).addEach(columns, -1), 0);
   goOn(berth, column, ledger);
   return [stay(pedal, column, ledger)];
 }
@@ -66,9 +63,7 @@ function keptIn(chains: ChainColumns, { pedal, berth }: Resident, ledger: Ledger
   if (places.length === 0 || !matchesBerth(berth, supply, [output], volts)) return [];
   const most = pedalsOf([pedal], sheet.bench);
   const column = sheet.builder.column('stays on a chain', most);
-  const limit = new Sum().add(column);
-  for (const each of places) limit.add(each.column, -1);
-  sheet.builder.atMost('stays', limit, 0);
+  sheet.builder.atMost('stays', new Sum().add(column).addEach(places, -1), 0);
   sheet.builder.atMost('stays', new Sum().add(column).add(chainStays(chains, berth, ledger), -most), 0);
   return [stay(pedal, column, ledger)];
 }

@@ -11,6 +11,18 @@ export class Sum {
     return this;
   }
 
+  /** Adds coefficient × the column of each and returns this sum. */
+  addEach(of: Iterable<{ readonly column: number }>, coefficient: number | bigint = 1): this {
+    for (const { column } of of) this.add(column, coefficient);
+    return this;
+  }
+
+  /** Adds factor × another sum and returns this one. */
+  plus({ shares }: Sum, factor: number | bigint = 1): this {
+    for (const [column, share] of shares) this.add(column, share * BigInt(factor));
+    return this;
+  }
+
   /** The shares that are not zero. */
   get shares(): readonly (readonly [number, bigint])[] {
     return [...this.#shares].filter(([, coefficient]) => coefficient !== 0n);

@@ -67,12 +67,7 @@ const unitOf = (tier: Criterion, measure: Sum): number => (isMoney(tier) ? Numbe
 function measureOf(tier: Criterion, { measures }: Model, { bench: { policy } }: Question): Sum {
   if (!isMoney(tier)) return measures[tier];
   const { noise, supplies } = countedBeside[tier];
-  const sum = new Sum();
-  const addTimes = (price: number, { shares }: Sum): void => {
-    if (price !== 0) for (const [column, share] of shares) sum.add(column, share * BigInt(price));
-  };
-  addTimes(1, measures.money);
-  if (noise !== null) addTimes(policy.noisePrice, measures[noise]);
-  if (supplies) addTimes(policy.supplyPrice, measures.bricks);
-  return sum;
+  const sum = new Sum().plus(measures.money);
+  if (noise !== null) sum.plus(measures[noise], policy.noisePrice);
+  return supplies ? sum.plus(measures.bricks, policy.supplyPrice) : sum;
 }

@@ -33,7 +33,7 @@ function shuffled<Item>(items: Iterable<Item>, random: () => number): readonly I
 }
 
 /** Numbers from 0 up to 1, the same ones for the same seed (mulberry32, a public-domain generator). */
-function randomNumbers(seed: number): () => number {
+export function randomNumbers(seed: number): () => number {
   let state = seed | 0;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
