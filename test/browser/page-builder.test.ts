@@ -136,6 +136,48 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     expect(incidents).toEqual([]);
     await context.close();
   });
+
+  test('a chain of two that is owned is typed, told as plugged, saved and opened again', async () => {
+    const context = await browser.newContext({ acceptDownloads: true, reducedMotion: 'reduce' });
+    const { page, incidents } = await openIn(context, builtPage);
+    for (const line of ['Teal boost 9v 5 neg', 'Wigeon octave analog 9v 30 neg', 'Gorse drive 9v 8 neg'])
+      await typePedal(page, line);
+    await page.getByText('What you own already').click();
+    for (const line of ['old box 3 isolated 9v 150', '2 x chain of two', '2 x 9v block']) {
+      await page.getByLabel('a lead or a battery that you own').fill(line);
+      await page.keyboard.press('Enter');
+    }
+    await page.locator('.owned-list', { hasText: '2 × chain of two' }).waitFor();
+    await page.locator('.owned-list', { hasText: '2 × 9 V block 500 mAh' }).waitFor();
+    await page.getByLabel('a lead or a battery that you own').fill('3 x chain of two');
+    await page.getByText('That is there already: press + for more of it').waitFor();
+    await page.getByLabel('a lead or a battery that you own').fill('');
+    await page.getByText('What can be told here').click();
+    for (const width of [360, 1280])
+      for (const colours of ['light', 'dark'] as const) {
+        await show(page, { width, height: 800, colours });
+        expect(await lookAt(page)).toMatchObject({ scrolls: false, tooWide: [] });
+        expect(await axeFindings(page), `${width} ${colours}`).toEqual([]);
+      }
+    for (const name of ['Teal boost', 'Wigeon octave']) {
+      await page.getByRole('button', { name: `Move ${name}` }).click();
+      await page.getByRole('button', { name: /^old box output 3 / }).click();
+      await page.getByRole('button', { name: `Pinned: let go of ${name}` }).waitFor();
+    }
+    await proven(page);
+    await page.locator('.drawing-wide', { hasText: 'chain of two' }).waitFor();
+    await page.getByRole('button', { name: 'It is plugged like this already' }).click();
+    await headlineWith(page, 'Nothing to do: all 3 pedals stay as plugged.');
+    const board = await savedIn(page, folder);
+    expect((await runHere(['check', board])).code).toBe(0);
+
+    const again = await openIn(context, builtPage);
+    await again.page.locator('.file-button input').setInputFiles(board);
+    await headlineWith(again.page, 'Nothing to do: all 3 pedals stay as plugged.');
+    await again.page.locator('.owned-list', { hasText: '2 × chain of two' }).waitFor();
+    expect([...incidents, ...again.incidents]).toEqual([]);
+    await context.close();
+  });
 });
 
 type Told = {

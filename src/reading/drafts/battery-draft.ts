@@ -1,9 +1,10 @@
 import type { LabelBattery } from '../typed/battery-line.js';
+import { batteryTypeSaid } from '../typed/source-words.js';
 import type { DraftEntry } from './entry.js';
 
 /** Batteries that are owned, as an entry of the gear. */
 export function batteryEntry({ type, volts, milliampHours, isUsual }: LabelBattery): DraftEntry {
-  const name = `${type} ${milliampHours} mAh`;
+  const name = `${batteryTypeSaid(type)} ${milliampHours} mAh`;
   return {
     name,
     fields: [

@@ -1,5 +1,6 @@
 import type { Polarity, Power } from '../../domain/pedal.js';
 import type { JoinMode } from '../../domain/supply.js';
+import type { LabelVolts } from '../typed/label-figures.js';
 import type { LabelMains, LabelSetting, LabelTotal } from '../typed/supply-figures.js';
 import type { DraftEntry } from './entry.js';
 import type { Field } from './fields.js';
@@ -25,8 +26,10 @@ export type BankDraft = {
 
 /** What a supply takes of another one. Null is what nobody knows yet. */
 export type InletDraft = {
-  readonly volts: number;
+  readonly volts: LabelVolts;
   readonly milliamps: number;
+  /** What it takes at the moment of switching on, in milliamps, where that is stated. */
+  readonly startup?: number;
   readonly power: Power | null;
   readonly plug: string | null;
   /** Null for AC as well, which has none. */
@@ -110,11 +113,19 @@ function banksRemark({ banks, mains, charge, inlet }: SupplyDraft): string | und
   return remarks.length === 0 ? undefined : remarks.join('; ');
 }
 
-const inletData = ({ volts, milliamps, power, plug, polarity }: InletDraft): Readonly<Record<string, unknown>> => ({
+const inletData = ({
+  volts,
+  milliamps,
+  startup,
+  power,
+  plug,
+  polarity,
+}: InletDraft): Readonly<Record<string, unknown>> => ({
   power: power ?? '…',
   plug: plug ?? '…',
   ...(power === 'AC' ? {} : { polarity: polarity ?? '…' }),
   ...{ volts, milliamps },
+  ...(startup === undefined ? {} : { startup }),
 });
 
 /** What is not known is `…`, which is no value: the whole entry is then a comment. */

@@ -2,6 +2,7 @@ import { didYouMean } from '../../domain/near-spelling.js';
 import { quoted } from '../../domain/shown-text.js';
 import { idFromName } from '../resolve/resolve-id.js';
 import { longestText } from '../schema/schema-fields.js';
+import { connectorNamed } from './connectors.js';
 import { typedDraw, typedVolts, type LabelDraw, type LabelVolts } from './label-figures.js';
 import { readOwnSources, withVoltsOfBlock, type OwnSources } from './own-sources.js';
 import { splitName } from './pedal-name.js';
@@ -133,7 +134,7 @@ const bare = ({ text }: PedalToken): string =>
 
 function readInlet(tokens: readonly PedalToken[]): { readonly inlet?: string } {
   const inlet = tokens.find(({ kind }) => kind === 'inlet');
-  return inlet === undefined ? {} : { inlet: inlet.text.replace(/^inlet\s+/i, '') };
+  return inlet === undefined ? {} : { inlet: connectorNamed(inlet.text.replace(/^inlet\s+/i, '')) };
 }
 
 function readStartup(tokens: readonly PedalToken[], faults: string[]): { readonly startup?: number } {

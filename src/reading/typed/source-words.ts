@@ -1,14 +1,18 @@
 /** Batteries of one type that go in together. */
 export type BatterySet = { readonly type: BatteryType; readonly count: number };
 
-/** By what they are called. */
+/** By what they are called: how people say it, and how they write it. */
 const batteryTypes = [
-  { type: '9V-block', pattern: String.raw`9\s*V[\s-]*(?:block|batter(?:y|ies))|block|PP3` },
-  { type: 'AAA', pattern: 'AAA' },
-  { type: 'AA', pattern: 'AA' },
+  { type: '9V-block', said: '9 V block', pattern: String.raw`9\s*V[\s-]*(?:block|batter(?:y|ies))|block|PP3` },
+  { type: 'AAA', said: 'AAA', pattern: 'AAA' },
+  { type: 'AA', said: 'AA', pattern: 'AA' },
 ] as const;
 
 export type BatteryType = (typeof batteryTypes)[number]['type'];
+
+/** What people call batteries of a type, which may be any name; itself where it has no other name. */
+export const batteryTypeSaid = (type: string): string =>
+  batteryTypes.find((known) => known.type === type)?.said ?? type;
 
 /** The volts that one of the type gives. */
 export const voltsOfBattery = (type: BatteryType): number => (type === '9V-block' ? 9 : 1.5);

@@ -2,11 +2,13 @@ import { quoted } from '../../domain/shown-text.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { BankDraft, SupplyDraft } from '../drafts/supply-draft.js';
 import { idFromName } from '../resolve/resolve-id.js';
+import { connectorsIn } from './connectors.js';
+import { inletIn } from './inlet-line.js';
 import { typedDraw, typedVoltage, typedVolts } from './label-figures.js';
 import { typedInput, typedMains, typedTotal } from './supply-figures.js';
 
 /** A supply as it was typed on one line. */
-type SupplyLine =
+export type SupplyLine =
   | {
       readonly kind: 'supply';
       readonly draft: SupplyDraft;
@@ -45,12 +47,14 @@ const bankShape = new RegExp(
 
 /**
  * Reads a supply such as "old box 6 isolated 9v 150, 2 isolated 9/12/18v 300/250/150, total 1500": a name, then outputs that
- * are alike, each kind with its volts and what one output gives. Numbers without a unit behind the volts are milliamps.
+ * are alike, each kind with its volts and what one output gives. Numbers without a unit behind the volts are milliamps. What
+ * stands behind "fed from" is what its inlet takes of another supply.
  */
 export function supplyLine(text: string): SupplyLine {
   const faults: string[] = [];
   const banks: Bank[] = [];
-  const { rest, said } = chargeIn(text, faults);
+  const { rest: whole, inlet } = inletIn(text, faults);
+  const { rest, said } = sourceAndPlugIn(whole, faults);
   let name = '';
   for (const [at, piece] of rest.split(/;|,(?!\d)/).entries()) {
     const groups = bankShape.exec(piece.trim())?.groups;
@@ -65,19 +69,36 @@ export function supplyLine(text: string): SupplyLine {
     banks.push(...bankOf(groups, faults));
     for (const word of (groups['words'] ?? '').split(/\s+/)) saySomething(word, said, faults);
   }
-  if (idFromName(name) === null) faults.push('Begin with what it is called, such as old box 6 isolated 9v 150.');
-  if (banks.length === 0) faults.push('Write the volts and the most current of an output, such as 9v 500.');
-  return faults.length > 0 ? { kind: 'unclear', faults } : { kind: 'supply', ...draftOf(name, banks, said) };
+  const draft = draftOf(name, banks, { ...said, inlet });
+  faults.push(...lacksOf(draft.draft));
+  return faults.length > 0 ? { kind: 'unclear', faults } : { kind: 'supply', ...draft };
 }
 
-/** What a power bank holds may stand anywhere: no other figure is in watt-hours. */
-function chargeIn(text: string, faults: string[]): { readonly rest: string; readonly said: Said } {
+/** What no supply can be without, and what no supply can be at once. */
+const lacksOf = ({ name, banks, mains, charge, inlet }: SupplyDraft): readonly string[] => [
+  ...(idFromName(name) === null ? ['Begin with what it is called, such as old box 6 isolated 9v 150.'] : []),
+  ...(inlet !== null && (mains !== null || charge !== null)
+    ? ['It hangs on another supply, on the mains or is a power bank: leave out what it is not.']
+    : []),
+  ...(banks.length === 0 ? ['Write the volts and the most current of an output, such as 9v 500.'] : []),
+];
+
+/** What a power bank holds may stand anywhere, and so may the plug of the outputs: no other figures are like these. */
+function sourceAndPlugIn(text: string, faults: string[]): { readonly rest: string; readonly said: Said } {
+  const { connectors, rest } = connectorsIn(text);
+  const [plug, other] = connectors;
+  if (other !== undefined && other !== plug) faults.push('Write one plug, which all its own leads have.');
+  const { charge, rest: left } = chargeIn(rest, faults);
+  return { rest: left, said: { ...charge, ...(plug === undefined ? {} : { plug }) } };
+}
+
+function chargeIn(text: string, faults: string[]): { readonly rest: string; readonly charge: Pick<Said, 'charge'> } {
   const held = /(?<![\d.,])\d+(?:[.,]\d+)?\s*Wh\b/i.exec(text)?.[0];
-  if (held === undefined) return { rest: text, said: {} };
+  if (held === undefined) return { rest: text, charge: {} };
   const read = typedInput(held);
   const charge = read.kind === 'said' && 'wattHours' in read.value ? read.value.wattHours : null;
   if (charge === null) faults.push(`${quoted(held)}: write the watt-hours such as 74 Wh.`);
-  return { rest: text.replace(held, ' '), said: charge === null ? {} : { charge } };
+  return { rest: text.replace(held, ' '), charge: charge === null ? {} : { charge } };
 }
 
 const notUnderstood = (text: string): string =>
@@ -135,10 +156,9 @@ const words: Readonly<Record<string, Said>> = {
 
 function saySomething(piece: string, said: Said, faults: string[]): void {
   const word = Object.hasOwn(words, piece.toLowerCase()) ? words[piece.toLowerCase()] : undefined;
-  const [, plug] = /^((?:barrel|jack)-[\w.]+)$/i.exec(piece) ?? [];
-  const figure = word === undefined && plug === undefined ? figureIn(piece) : undefined;
+  const figure = word === undefined ? figureIn(piece) : undefined;
   if (figure === null) faults.push(notUnderstood(piece));
-  Object.assign(said, word, plug === undefined ? {} : { plug: plug.toLowerCase() }, figure);
+  Object.assign(said, word, figure);
 }
 
 /** Figures of the whole supply; null where it is none. */
@@ -163,10 +183,10 @@ function figureIn(piece: string): Said | null {
 function draftOf(
   name: string,
   banks: readonly Bank[],
-  said: Said,
+  said: Said & Pick<SupplyDraft, 'inlet'>,
 ): { readonly draft: SupplyDraft; readonly taken: readonly TakenAs[] } {
   const { polarity, plug = 'barrel-2.1', regulated, openCircuitVolts = null, total = null } = said;
-  const { mains = null, charge = null } = said;
+  const { mains = null, charge = null, inlet } = said;
   const hasDirect = banks.some(({ power }) => power === 'DC');
   const taken: readonly (TakenAs | false)[] = [
     hasDirect && polarity === undefined && 'polarity',
@@ -174,7 +194,7 @@ function draftOf(
     hasDirect && regulated === undefined && 'regulated',
   ];
   const draft: SupplyDraft = {
-    ...{ name, price: null, mains, charge, inlet: null, total, regulated: hasDirect ? (regulated ?? true) : null },
+    ...{ name, price: null, mains, charge, inlet, total, regulated: hasDirect ? (regulated ?? true) : null },
     banks: banks.map(({ settings, power, ...bank }) => ({
       ...bank,
       ...{ power, plug, polarity: power === 'AC' ? null : (polarity ?? 'centre-negative') },

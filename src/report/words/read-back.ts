@@ -2,6 +2,7 @@ import { listed } from '../../domain/shown-text.js';
 import { isOnOwnAdapterAlone, openWords, type PedalDraft } from '../../reading/drafts/pedal-draft.js';
 import type { LabelVolts } from '../../reading/typed/label-figures.js';
 import { batterySetText } from './battery-words.js';
+import { connectorText } from './connector-words.js';
 
 /** What was understood of a pedal, and what is not known of it, so that a slip is seen at once. */
 export function readBack(draft: PedalDraft): string {
@@ -22,11 +23,11 @@ export function toldOf(name: string, draft: PedalDraft): string {
 function figures({ line: { volts, draw, power, polarity, inlet, ground, startup } }: PedalDraft): readonly string[] {
   const workings = draw?.workings ?? null;
   return [
-    volts !== undefined && `${voltsText(volts)} V`,
+    volts !== undefined && `${labelVoltsText(volts)} V`,
     power,
     draw !== undefined && `${draw.milliamps} mA${workings === null ? '' : ` (${workings})`}`,
     polarity,
-    inlet,
+    inlet === undefined ? inlet : connectorText(inlet),
     ground !== undefined && `${ground} ground`,
     startup !== undefined && `${startup} mA when it starts`,
   ].filter((words) => typeof words === 'string');
@@ -56,15 +57,15 @@ function traits({ line, kind }: PedalDraft): readonly string[] {
 
 /** "its own adapter for 100 to 240 V mains", "takes 6 × AA batteries". */
 function ownSources({ line: { adapter, battery } }: PedalDraft): readonly string[] {
-  const mains = adapter?.mains === undefined ? '' : ` for ${voltsText(adapter.mains)} V mains`;
+  const mains = adapter?.mains === undefined ? '' : ` for ${labelVoltsText(adapter.mains)} V mains`;
   return [
     ...(adapter === undefined ? [] : [`keeps its own adapter${mains}`]),
     ...(battery === undefined ? [] : [`takes ${batterySetText(battery.type, battery.count)}`]),
   ];
 }
 
-/** Without the unit: "9 or 12", "9 to 18". */
-function voltsText(volts: LabelVolts): string {
+/** Volts of a label without the unit: "9 or 12", "9 to 18". */
+export function labelVoltsText(volts: LabelVolts): string {
   if (typeof volts === 'number') return String(volts);
   return 'from' in volts ? `${volts.from} to ${volts.to}` : listed(volts.map(String), 'or');
 }

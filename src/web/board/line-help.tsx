@@ -1,11 +1,16 @@
-import { lineWords } from './line-words.js';
+import type { ComponentChildren } from 'preact';
 
-/** What can stand on the line to type a pedal on. */
-export const LineHelp = () => (
+/** What can stand on a line, each with what it says. */
+export type LineWords = readonly { readonly examples: readonly string[]; readonly says: string }[];
+
+type HelpProps = { readonly summary: string; readonly words: LineWords; readonly children?: ComponentChildren };
+
+/** What can stand on a line to type on, and what else is to be known of it. */
+export const LineHelp = ({ summary, words, children }: HelpProps) => (
   <details class="help">
-    <summary>What can stand on the line</summary>
+    <summary>{summary}</summary>
     <dl>
-      {lineWords.map(({ examples, says }) => (
+      {words.map(({ examples, says }) => (
         <div key={says}>
           <dt>
             {examples.map((example) => (
@@ -16,9 +21,6 @@ export const LineHelp = () => (
         </div>
       ))}
     </dl>
-    <p>
-      The name alone is enough: a word in it such as drive, delay or looper tells what is likely, and the rest stays a
-      dashed mark until it is read. Rows of a spreadsheet can be pasted here, with their headings.
-    </p>
+    {children}
   </details>
 );

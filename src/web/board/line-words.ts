@@ -1,5 +1,7 @@
+import type { LineWords } from './line-help.js';
+
 /** What can stand on the line to type a pedal on, each with what it says; the examples can be typed as they are. */
-export const lineWords: readonly { readonly examples: readonly string[]; readonly says: string }[] = [
+export const lineWords: LineWords = [
   { examples: ['9v', '9/18'], says: 'the volts that it wants, or takes either of' },
   { examples: ['300 mA', '0.3 A', '2.7 W'], says: 'what it draws; behind its volts, 300 alone is milliamps' },
   { examples: ['neg', 'pos', 'AC'], says: 'minus or plus on the pin, or alternating current' },

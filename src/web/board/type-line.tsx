@@ -2,6 +2,7 @@ import { readBack } from '../../report/words/read-back.js';
 import { withRows } from '../document/paste-rows.js';
 import { readLine, withLineEntered } from '../document/type-pedal.js';
 import { LineHelp } from './line-help.js';
+import { lineWords } from './line-words.js';
 import type { PageState } from '../page-state.js';
 
 /** A line to type a pedal on, with what it was understood as below it. */
@@ -40,7 +41,12 @@ export function TypeLine({ state }: { readonly state: PageState }) {
           <p key={text}>{text}</p>
         ))}
       </div>
-      <LineHelp />
+      <LineHelp summary="What can stand on the line" words={lineWords}>
+        <p>
+          The name alone is enough: a word in it such as drive, delay or looper tells what is likely, and the rest stays
+          a dashed mark until it is read. Rows of a spreadsheet can be pasted here, with their headings.
+        </p>
+      </LineHelp>
     </form>
   );
 }

@@ -1,8 +1,5 @@
 import { withAppended, withValue, type KeyPath } from '../../reading/drafts/set-value.js';
-import { dataOf } from '../../reading/drafts/fields.js';
 import { withKeys } from '../../reading/drafts/set-keys.js';
-import { supplyEntry, type SupplyDraft } from '../../reading/drafts/supply-draft.js';
-import type { TakenAs } from '../../reading/typed/supply-line.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { boardData, mapOf, type Data } from './board-data.js';
 import type { PageDocument } from './page-document.js';
@@ -22,24 +19,17 @@ export type Owned = 'supply' | 'part' | 'battery';
 
 /** One more unit of a supply, one more lead or battery is owned. */
 export const owningAnother = (kind: Owned, id: string): Change =>
-  kind === 'supply' ? editing((text) => withAppended(text, ['owned', 'supplies'], id)) : counting(counted[kind], id, 1);
+  kind === 'supply' ? editing((text) => withAppended(text, ['owned', 'supplies'], id)) : owningMore(kind, id, 1);
+
+/** So many more leads or batteries are owned. */
+export const owningMore = (kind: Exclude<Owned, 'supply'>, id: string, more: number): Change =>
+  counting(counted[kind], id, more);
 
 export const owningOneLess = (kind: Owned, id: string): Change =>
   kind === 'supply' ? editing((text) => withoutOne(text, id)) : counting(counted[kind], id, -1);
 
 /** Where a board counts what is owned. */
 const counted = { part: ['owned', 'parts'], battery: ['owned', 'batteries'] } as const;
-
-/** A supply that no shop lists is described by the board, and owned. */
-export const owningTyped =
-  (draft: SupplyDraft, taken: readonly TakenAs[]): Change =>
-  (document) => {
-    const id = idFromName(draft.name) ?? '';
-    const entry = { ...dataOf(supplyEntry(draft).fields), ...(taken.length > 0 && { assumed: taken }) };
-    const described = withAppended(document.board.text, gear, entry);
-    const text = described === null ? null : withAppended(described, ['owned', 'supplies'], id);
-    return text === null ? document : { ...document, board: { ...document.board, text } };
-  };
 
 /** Where a board describes the supplies that no shop lists. */
 const gear: KeyPath = ['gear', 'supplies'];

@@ -1,10 +1,13 @@
 import { useId, useState } from 'preact/hooks';
 
-import { supplyLine } from '../../reading/typed/supply-line.js';
-import { supplyReadBack } from '../../report/words/supply-read-back.js';
-import { labelAgrees, owningAnother, owningOneLess, owningTyped } from '../document/change-supplies.js';
+import { ownedLine, type OwnedLine } from '../../reading/typed/owned-line.js';
+import { ownedReadBack } from '../../report/words/owned-read-back.js';
+import { LineHelp } from '../board/line-help.js';
+import { labelAgrees, owningAnother, owningOneLess } from '../document/change-supplies.js';
+import { idTyped, owningTyped } from '../document/own-typed.js';
 import type { PageState } from '../page-state.js';
 import type { ToldThing } from '../worker/told-shelf.js';
+import { ownedWords } from './owned-words.js';
 
 /** What is owned already: picked from the shop, or typed as its label describes it. */
 export function Owned({ state }: { readonly state: PageState }) {
@@ -63,8 +66,9 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
     .filter((word) => word !== '');
   const found =
     words.length === 0 ? [] : things.filter(({ name }) => words.every((word) => name.toLowerCase().includes(word)));
-  const read = line.trim() === '' || found.length > 0 ? null : supplyLine(line);
-  const isTaken = read?.kind === 'supply' && things.some(({ name }) => name === read.draft.name);
+  const read = line.trim() === '' || found.length > 0 ? null : ownedLine(line);
+  const told = read === null || read.kind === 'unclear' ? null : read;
+  const isTaken = told !== null && things.some(({ id: taken }) => taken === idTyped(told));
   const pick = ({ kind, id: picked }: ToldThing): void => {
     state.change(owningAnother(kind, picked));
     type('');
@@ -72,8 +76,8 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
   const take = (): void => {
     const [first] = found;
     if (first !== undefined) pick(first);
-    else if (read?.kind === 'supply' && !isTaken) {
-      state.change(owningTyped(read.draft, read.taken));
+    else if (told !== null && !isTaken) {
+      state.change(owningTyped(told));
       type('');
     }
   };
@@ -84,7 +88,7 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
         take();
       }}
     >
-      <label for={id}>A supply, a lead or a battery that you own, by its name in the shop or by its label</label>
+      <label for={id}>A supply, a lead or a battery that you own, by its name in the shop or by what it is</label>
       <div class="type-line-row">
         <input
           id={id}
@@ -96,7 +100,7 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
           aria-describedby={`${id}-read`}
           onInput={({ currentTarget }) => type(currentTarget.value)}
         />
-        <button type="submit" disabled={found.length === 0 && (read?.kind !== 'supply' || isTaken)}>
+        <button type="submit" disabled={found.length === 0 && (told === null || isTaken)}>
           Add
         </button>
       </div>
@@ -106,14 +110,15 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
         ))}
       </div>
       <Offers found={found} pick={pick} />
+      <LineHelp summary="What can be told here" words={ownedWords} />
     </form>
   );
 }
 
-function saidOf(read: ReturnType<typeof supplyLine> | null, isTaken: boolean): readonly string[] {
-  if (isTaken) return ['That name is there already: add a word that tells them apart.'];
-  if (read === null) return [];
-  return read.kind === 'supply' ? supplyReadBack(read.draft, read.taken).split('\n') : read.faults;
+function saidOf(read: OwnedLine | null, isTaken: boolean): readonly string[] {
+  if (isTaken)
+    return ['That is there already: press + for more of it, or add a word to its name that tells them apart.'];
+  return read === null ? [] : ownedReadBack(read);
 }
 
 type OffersProps = { readonly found: readonly ToldThing[]; readonly pick: (thing: ToldThing) => void };

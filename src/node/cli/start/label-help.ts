@@ -27,7 +27,7 @@ export const pedalHelp = (signs: Signs): string =>
     '    300  the current in mA; also 0.3A, 2.7W',
     `    neg  or c-: minus on the pin,  ${signs.negative}`,
     `    pos  or c+: plus on the pin,   ${signs.positive}`,
-    'Also: digital, analogue, high gain, positive ground, jack-3.5, alone (an output of its own), own adapter (it keeps the ' +
+    'Also: digital, analogue, high gain, positive ground, 3.5 mm jack, alone (an output of its own), own adapter (it keeps the ' +
       'one it came with), 9v block or 6xAA (batteries that it can run on).',
     'Leave out what the label does not say. It is written down as not known, and no pedal is plugged in before that is read.',
     waysOn,

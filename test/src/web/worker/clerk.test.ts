@@ -4,7 +4,8 @@ import { basename, resolve } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 
 import { supplyLine } from '../../../../src/reading/typed/supply-line.js';
-import { labelAgrees, owningTyped } from '../../../../src/web/document/change-supplies.js';
+import { labelAgrees } from '../../../../src/web/document/change-supplies.js';
+import { owningTyped } from '../../../../src/web/document/own-typed.js';
 import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-document.js';
 import { supplyId, type PedalId } from '../../../../src/domain/quantities.js';
 import { askedAs, letGo, pinnedAt } from '../../../../src/web/document/pins.js';
@@ -90,7 +91,7 @@ test('what was taken of a typed supply is to be confirmed before plugging in, un
   const read = supplyLine('Old box 6 isolated 9v 150, regulated');
   if (read.kind === 'unclear') throw new Error(read.faults.join(' '));
   const text = `${emptyDocument.board.text}  - {name: A, volts: 9, milliamps: 9, polarity: centre-negative}\n`;
-  const typed = owningTyped(read.draft, read.taken)({ ...emptyDocument, board: { file: 'b.yaml', text } });
+  const typed = owningTyped(read)({ ...emptyDocument, board: { file: 'b.yaml', text } });
   const confirmed = () => {
     const last = news.findLast((one) => one.kind === 'answer')?.answer;
     return last?.kind === 'plan' ? last.confirm.map((remark) => remark.text).join(' ') : '';

@@ -75,7 +75,7 @@ describe('a new board', () => {
     ]);
     const said = heard.join('\n');
     expect(said).toContain(
-      'Lode delay: 9 to 18 V, 300 mA (2.7 W at 9 V), jack-3.5, 400 mA when it starts, digital by its name.\n' +
+      'Lode delay: 9 to 18 V, 300 mA (2.7 W at 9 V), 3.5 mm jack, 400 mA when it starts, digital by its name.\n' +
         'Not known yet: the sign at its inlet.',
     );
     expect(said).toContain(

@@ -84,7 +84,7 @@ describe('a pedal with a source of its own', () => {
     ]);
     expect(heard).toContain('That kind was told already: tell all of a kind at once.');
     expect(heard.join('\n')).toContain(
-      'Sedge wah: 9 V, 2 mA, centre-negative, barrel-2.1, negative ground, takes 1 × 9 V block battery.',
+      'Sedge wah: 9 V, 2 mA, centre-negative, 2.1 mm barrel, negative ground, takes 1 × 9 V block battery.',
     );
     const text = await readFile(path, 'utf8');
     expect(parse(text)).toMatchObject({
@@ -92,18 +92,18 @@ describe('a pedal with a source of its own', () => {
       pedals: [{ battery: { type: '9V-block', count: 1 } }, { battery: { type: 'AA', count: 6 } }],
       gear: {
         batteries: [
-          { name: '9V-block 500 mAh', type: '9V-block', volts: 9, milliampHours: 500 },
+          { name: '9 V block 500 mAh', type: '9V-block', volts: 9, milliampHours: 500 },
           { name: 'AA 2500 mAh', type: 'AA', volts: 1.5, milliampHours: 2500 },
         ],
       },
-      owned: { batteries: { '9v-block-500-mah': 2, 'aa-2500-mah': 6 } },
+      owned: { batteries: { '9-v-block-500-mah': 2, 'aa-2500-mah': 6 } },
     });
     expect(text).toContain('# as such batteries usually hold: an estimate');
     const chosen = await boardfeed(['choose', path, slipway, '--json']);
     expect(chosen.code, complaints(chosen)).toBe(0);
     expect(JSON.parse(chosen.output)).toMatchObject({
       score: { money: '0.00' },
-      feeds: [{ source: 'battery', battery: { id: '9v-block-500-mah', count: 1 } }, { source: 'battery' }],
+      feeds: [{ source: 'battery', battery: { id: '9-v-block-500-mah', count: 1 } }, { source: 'battery' }],
     });
   });
 
@@ -271,7 +271,7 @@ describe('how it is plugged today', () => {
       wiring: [
         { pedal: 'tern-looper', supply: 'barge', unit: 1, output: 2, volts: 9 },
         { pedal: 'wharf-station', supply: 'own-wharf-station' },
-        { pedal: 'sedge-wah', battery: '9v-block-500-mah' },
+        { pedal: 'sedge-wah', battery: '9-v-block-500-mah' },
       ],
     });
     const checked = await boardfeed(['check', path, '--json']);
@@ -297,8 +297,8 @@ describe('how it is plugged today', () => {
       ['Wharf station?', '1'],
       ['Wharf station?', ''],
       ['Sedge wah?', 'battery'],
-      ['Which batteries are in Sedge wah', '9v-block-600-mah'],
+      ['Which batteries are in Sedge wah', '9-v-block-600-mah'],
     ]);
-    expect(parse(printed.output)).toMatchObject({ wiring: [{ pedal: 'sedge-wah', battery: '9v-block-600-mah' }] });
+    expect(parse(printed.output)).toMatchObject({ wiring: [{ pedal: 'sedge-wah', battery: '9-v-block-600-mah' }] });
   });
 });
