@@ -1,4 +1,4 @@
-import { adapter, apart, box, fan, flip, pedal, plan, shared, stack, type Case } from './case.js';
+import { adapter, apart, box, fan, flip, pedal, plan, shared, stack, sharing, type Case } from './case.js';
 
 const noisy = [pedal('D', 9, 100, 'digital: true'), pedal('H', 9, 10, 'highGain: true')];
 /** The cheap way is noisy, two adapters are quiet but two bricks, the dear box is quiet and one brick. */
@@ -49,20 +49,18 @@ export const noiseCases: readonly Case[] = [
     policy: { noisePrice: '0' },
     answer: plan('501.00', { bricks: 2 }, { exposed: [] }),
   },
-  {
-    says: 'cost: two exposed count twice',
-    pedals: [...noisy, pedal('I', 9, 10, 'highGain: true')],
-    supplies: [box('cheap', 10, [shared(3, '9/100')], 'stock: 1'), box('dear', 20, [apart(3, '9/100')])],
-    policy: { noisePrice: '5.01' },
-    answer: plan('20.00', {}, { supplies: { dear: 1 } }),
-  },
-  {
-    says: 'cost: twice 4.99 is less than 10',
-    pedals: [...noisy, pedal('I', 9, 10, 'highGain: true')],
-    supplies: [box('cheap', 10, [shared(3, '9/100')], 'stock: 1'), box('dear', 20, [apart(3, '9/100')])],
-    policy: { noisePrice: '4.99' },
-    answer: plan('10.00', { exposed: 2 }, { exposed: ['h', 'i'] }),
-  },
+  ...sharing(
+    {
+      pedals: [...noisy, pedal('I', 9, 10, 'highGain: true')],
+      supplies: [box('cheap', 10, [shared(3, '9/100')], 'stock: 1'), box('dear', 20, [apart(3, '9/100')])],
+    },
+    ['cost: two exposed count twice', plan('20.00', {}, { supplies: { dear: 1 } }), { policy: { noisePrice: '5.01' } }],
+    [
+      'cost: twice 4.99 is less than 10',
+      plan('10.00', { exposed: 2 }, { exposed: ['h', 'i'] }),
+      { policy: { noisePrice: '4.99' } },
+    ],
+  ),
 ];
 
 const two = [pedal('A', 9, 100), pedal('B', 9, 100)];
@@ -74,34 +72,32 @@ export const orderCases: readonly Case[] = [
     supplies: [adapter('s', 9.99, '9/100'), box('brick', 19.99, [apart(2, '9/100')])],
     answer: plan('19.98', { bricks: 2 }),
   },
-  {
-    says: 'bricks: bricks before money',
-    pedals: two,
-    supplies: [adapter('s', 9.99, '9/100'), box('brick', 190, [apart(2, '9/100')])],
-    aim: 'bricks',
-    answer: plan('190.00'),
-  },
-  {
-    says: 'bricks: then money',
-    pedals: two,
-    supplies: [box('cheap', 40, [apart(2, '9/100')]), box('brick', 50, [apart(2, '9/100')])],
-    aim: 'bricks',
-    answer: plan('40.00', {}, { supplies: { cheap: 1 } }),
-  },
-  {
-    says: 'cost: bricks break a tie of money, before parts',
-    pedals: two,
-    supplies: [adapter('s', 8, '9/200')],
-    parts: [fan(2)],
-    answer: plan('16.00', { parts: 1 }, { supplies: { s: 1 }, parts: { fan: 1 } }),
-  },
-  {
-    says: 'cost: a cent less beats a brick less',
-    pedals: two,
-    supplies: [adapter('s', 7.99, '9/200')],
-    parts: [fan(2)],
-    answer: plan('15.98', { bricks: 2 }, { supplies: { s: 2 } }),
-  },
+  ...sharing(
+    { pedals: two, aim: 'bricks' },
+    [
+      'bricks: bricks before money',
+      plan('190.00'),
+      { supplies: [adapter('s', 9.99, '9/100'), box('brick', 190, [apart(2, '9/100')])] },
+    ],
+    [
+      'bricks: then money',
+      plan('40.00', {}, { supplies: { cheap: 1 } }),
+      { supplies: [box('cheap', 40, [apart(2, '9/100')]), box('brick', 50, [apart(2, '9/100')])] },
+    ],
+  ),
+  ...sharing(
+    { pedals: two, parts: [fan(2)] },
+    [
+      'cost: bricks break a tie of money, before parts',
+      plan('16.00', { parts: 1 }, { supplies: { s: 1 }, parts: { fan: 1 } }),
+      { supplies: [adapter('s', 8, '9/200')] },
+    ],
+    [
+      'cost: a cent less beats a brick less',
+      plan('15.98', { bricks: 2 }, { supplies: { s: 2 } }),
+      { supplies: [adapter('s', 7.99, '9/200')] },
+    ],
+  ),
   {
     says: 'cost: parts break a tie of money and bricks, owned parts too',
     pedals: [pedal('A', 9, 100, 'polarity: centre-positive')],
@@ -157,21 +153,19 @@ export const orderCases: readonly Case[] = [
     partial: true,
     answer: plan('10.00', { unpowered: 1 }, { unpowered: ['a'] }),
   },
-  {
-    says: 'cost: what is owned is free, though it is more bricks',
-    pedals: two,
-    supplies: [adapter('s', 9, '9/100'), box('brick', 1, [apart(2, '9/100')])],
-    board: 'owned: {supplies: [s, s]}',
-    answer: plan('0.00', { bricks: 2 }),
-  },
-  {
-    says: 'bricks: a box is bought though adapters are owned',
-    pedals: two,
-    supplies: [adapter('s', 9, '9/100'), box('brick', 1, [apart(2, '9/100')])],
-    board: 'owned: {supplies: [s, s]}',
-    aim: 'bricks',
-    answer: plan('1.00', {}, { supplies: { brick: 1 } }),
-  },
+  ...sharing(
+    {
+      pedals: two,
+      supplies: [adapter('s', 9, '9/100'), box('brick', 1, [apart(2, '9/100')])],
+      board: 'owned: {supplies: [s, s]}',
+    },
+    ['cost: what is owned is free, though it is more bricks', plan('0.00', { bricks: 2 })],
+    [
+      'bricks: a box is bought though adapters are owned',
+      plan('1.00', {}, { supplies: { brick: 1 } }),
+      { aim: 'bricks' },
+    ],
+  ),
   {
     says: 'owned units that are not needed are no bricks',
     pedals: [pedal('A', 9, 100)],
@@ -179,36 +173,32 @@ export const orderCases: readonly Case[] = [
     board: 'owned: {supplies: [s, s, s]}',
     answer: plan('0.00', { bricks: 1 }, { feeds: { a: { supply: 's', unit: 1 } } }),
   },
-  {
-    says: 'bricks: money before parts',
-    pedals: [pedal('A', 18, 80)],
-    supplies: [box('s', 10, [apart(2, '9/100', 'joins: [series]')]), adapter('t', 19.01, '18/100')],
-    parts: [stack],
-    aim: 'bricks',
-    answer: plan('19.00', { parts: 1 }),
-  },
-  {
-    says: 'bricks: parts break the tie',
-    pedals: [pedal('A', 18, 80)],
-    supplies: [box('s', 10, [apart(2, '9/100', 'joins: [series]')]), adapter('t', 19, '18/100')],
-    parts: [stack],
-    aim: 'bricks',
-    answer: plan('19.00', { parts: 0 }),
-  },
-  {
-    says: 'quiet: without noise it is money, then bricks',
-    pedals: two,
-    supplies: [adapter('s', 10, '9/100'), box('brick', 20, [apart(2, '9/100')])],
-    aim: 'quiet',
-    answer: plan('20.00', { bricks: 1 }),
-  },
-  {
-    says: 'quiet: money before bricks',
-    pedals: two,
-    supplies: [adapter('s', 9.99, '9/100'), box('brick', 20, [apart(2, '9/100')])],
-    aim: 'quiet',
-    answer: plan('19.98', { bricks: 2 }),
-  },
+  ...sharing(
+    { pedals: [pedal('A', 18, 80)], parts: [stack], aim: 'bricks' },
+    [
+      'bricks: money before parts',
+      plan('19.00', { parts: 1 }),
+      { supplies: [box('s', 10, [apart(2, '9/100', 'joins: [series]')]), adapter('t', 19.01, '18/100')] },
+    ],
+    [
+      'bricks: parts break the tie',
+      plan('19.00', { parts: 0 }),
+      { supplies: [box('s', 10, [apart(2, '9/100', 'joins: [series]')]), adapter('t', 19, '18/100')] },
+    ],
+  ),
+  ...sharing(
+    { pedals: two, aim: 'quiet' },
+    [
+      'quiet: without noise it is money, then bricks',
+      plan('20.00', { bricks: 1 }),
+      { supplies: [adapter('s', 10, '9/100'), box('brick', 20, [apart(2, '9/100')])] },
+    ],
+    [
+      'quiet: money before bricks',
+      plan('19.98', { bricks: 2 }),
+      { supplies: [adapter('s', 9.99, '9/100'), box('brick', 20, [apart(2, '9/100')])] },
+    ],
+  ),
   {
     says: 'quiet: preferred volts last',
     pedals: [pedal('A', '[9, 12]', 50, 'prefers: 12')],

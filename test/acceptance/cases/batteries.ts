@@ -1,4 +1,4 @@
-import { adapter, impossible, pedal, plan, type Case } from './case.js';
+import { adapter, impossible, pedal, plan, sharing, type Case } from './case.js';
 
 const nine = adapter('nine', 9, '9/100');
 const policy = { batteries: '{change: 8, pay: 100}' };
@@ -7,82 +7,62 @@ const batteries = (...lines: readonly string[]) => lines;
 const block = '- {id: block, name: Block, type: 9V-block, price: 3, volts: 9, milliampHours: 500}';
 
 export const batteryCases: readonly Case[] = [
-  {
-    says: 'battery: 100 h at 5 mA are one set of 500 mAh',
-    pedals: [pedal('A', 9, 5, takesOne)],
-    supplies: [nine],
-    batteries: batteries(block),
-    policy,
-    answer: plan(
-      '3.00',
-      { bricks: 0 },
-      { feeds: { a: { source: 'battery', supply: null, battery: { id: 'block', count: 1, hours: 100 } } } },
-    ),
-  },
-  {
-    says: 'battery: a thousandth of a milliamp more takes a second set',
-    pedals: [pedal('A', 9, 5.001, takesOne)],
-    supplies: [nine],
-    batteries: batteries(block),
-    policy,
-    answer: plan('6.00', { bricks: 0 }),
-  },
-  {
-    says: 'battery: where sets cost more than an output, the output feeds it',
-    pedals: [pedal('A', 9, 20, takesOne)],
-    supplies: [nine],
-    batteries: batteries(block),
-    policy,
-    answer: plan('9.00', {}, { feeds: { a: { source: 'output' } } }),
-  },
-  {
-    says: 'battery: owned ones cost nothing',
-    pedals: [pedal('A', 9, 20, takesOne)],
-    supplies: [nine],
-    batteries: batteries(block),
-    board: 'owned: {batteries: {block: 2}}',
-    policy,
-    answer: plan('6.00', { bricks: 0 }),
-  },
-  {
-    says: 'battery: 8 h at 62.5 mA are all that 500 mAh hold',
-    pedals: [pedal('A', 9, 62.5, takesOne)],
-    supplies: [],
-    batteries: batteries(block),
-    policy: { batteries: '{change: 8, pay: 8}' },
-    answer: plan('3.00', { bricks: 0 }),
-  },
-  {
-    says: 'battery: one that does not last is none',
-    pedals: [pedal('A', 9, 62.501, takesOne)],
-    supplies: [],
-    batteries: batteries(block),
-    policy: { batteries: '{change: 8, pay: 8}' },
-    answer: impossible({ kind: 'pedal', pedals: ['a'] }),
-  },
-  {
-    says: 'battery: a guess counts with its factor',
-    pedals: [pedal('A', 9, 5, `figure: guess, ${takesOne}`)],
-    supplies: [nine],
-    batteries: batteries(block),
-    policy,
-    answer: plan('6.00', { bricks: 0 }),
-  },
-  {
-    says: 'battery: none is used where nobody says how long a set must last',
-    pedals: [pedal('A', 9, 5, takesOne)],
-    supplies: [nine],
-    batteries: batteries(block),
-    answer: plan('9.00', {}, { feeds: { a: { source: 'output' } } }),
-  },
-  {
-    says: 'battery: only of the type that the pedal takes',
-    pedals: [pedal('A', 9, 5, 'battery: {type: AA, count: 6}')],
-    supplies: [nine],
-    batteries: batteries(block),
-    policy,
-    answer: plan('9.00', {}, { feeds: { a: { source: 'output' } } }),
-  },
+  ...sharing(
+    { supplies: [nine], batteries: batteries(block), policy },
+    [
+      'battery: 100 h at 5 mA are one set of 500 mAh',
+      plan(
+        '3.00',
+        { bricks: 0 },
+        { feeds: { a: { source: 'battery', supply: null, battery: { id: 'block', count: 1, hours: 100 } } } },
+      ),
+      { pedals: [pedal('A', 9, 5, takesOne)] },
+    ],
+    [
+      'battery: a thousandth of a milliamp more takes a second set',
+      plan('6.00', { bricks: 0 }),
+      { pedals: [pedal('A', 9, 5.001, takesOne)] },
+    ],
+  ),
+  ...sharing(
+    { pedals: [pedal('A', 9, 20, takesOne)], supplies: [nine], batteries: batteries(block), policy },
+    [
+      'battery: where sets cost more than an output, the output feeds it',
+      plan('9.00', {}, { feeds: { a: { source: 'output' } } }),
+    ],
+    ['battery: owned ones cost nothing', plan('6.00', { bricks: 0 }), { board: 'owned: {batteries: {block: 2}}' }],
+  ),
+  ...sharing(
+    { supplies: [], batteries: batteries(block), policy: { batteries: '{change: 8, pay: 8}' } },
+    [
+      'battery: 8 h at 62.5 mA are all that 500 mAh hold',
+      plan('3.00', { bricks: 0 }),
+      { pedals: [pedal('A', 9, 62.5, takesOne)] },
+    ],
+    [
+      'battery: one that does not last is none',
+      impossible({ kind: 'pedal', pedals: ['a'] }),
+      { pedals: [pedal('A', 9, 62.501, takesOne)] },
+    ],
+  ),
+  ...sharing(
+    { supplies: [nine], batteries: batteries(block) },
+    [
+      'battery: a guess counts with its factor',
+      plan('6.00', { bricks: 0 }),
+      { pedals: [pedal('A', 9, 5, `figure: guess, ${takesOne}`)], policy },
+    ],
+    [
+      'battery: none is used where nobody says how long a set must last',
+      plan('9.00', {}, { feeds: { a: { source: 'output' } } }),
+      { pedals: [pedal('A', 9, 5, takesOne)] },
+    ],
+    [
+      'battery: only of the type that the pedal takes',
+      plan('9.00', {}, { feeds: { a: { source: 'output' } } }),
+      { pedals: [pedal('A', 9, 5, 'battery: {type: AA, count: 6}')], policy },
+    ],
+  ),
   {
     says: 'battery: the volts of a set are those of all its batteries',
     pedals: [pedal('A', 9, 5, 'battery: {type: AA, count: 6}'), pedal('B', 18, 5, 'battery: {type: AA, count: 6}')],

@@ -22,6 +22,13 @@ export type Case = {
   readonly answer: Expected;
 };
 
+/** Cases that have some of it in common: what each says, its answer, and what else it has. */
+export const sharing = (
+  common: Omit<Partial<Case>, 'says' | 'answer'>,
+  ...each: readonly (readonly [says: string, answer: Expected, more?: Omit<Partial<Case>, 'says' | 'answer'>])[]
+): readonly Case[] =>
+  each.map(([says, answer, more]) => ({ pedals: [], supplies: [], ...common, ...more, says, answer }));
+
 export type Expected =
   | {
       readonly status: 'proven';

@@ -1,4 +1,4 @@
-import { adapter, apart, box, fan, impossible, pedal, plan, shared, type Case } from './case.js';
+import { adapter, apart, box, fan, impossible, pedal, plan, shared, sharing, type Case } from './case.js';
 
 const fuzz = (name: string, more = '') => pedal(name, 9, 10, `ground: positive${more}`);
 const plain = (name: string) => pedal(name, 9, 10);
@@ -46,20 +46,11 @@ export const groundCases: readonly Case[] = [
     supplies: [box('s', 10, [shared(2, '9/100')])],
     answer: plan('10.00'),
   },
-  {
-    says: 'a chain on an isolated output is one ground',
-    pedals: [fuzz('A'), plain('B')],
-    supplies: [adapter('s', 10, '9/100', 'stock: 1')],
-    parts: [fan(2)],
-    answer: impossible(),
-  },
-  {
-    says: 'positive grounds may be chained',
-    pedals: [fuzz('A'), fuzz('B')],
-    supplies: [adapter('s', 10, '9/100', 'stock: 1')],
-    parts: [fan(2)],
-    answer: plan('18.00', { parts: 1 }),
-  },
+  ...sharing(
+    { supplies: [adapter('s', 10, '9/100', 'stock: 1')], parts: [fan(2)] },
+    ['a chain on an isolated output is one ground', impossible(), { pedals: [fuzz('A'), plain('B')] }],
+    ['positive grounds may be chained', plan('18.00', { parts: 1 }), { pedals: [fuzz('A'), fuzz('B')] }],
+  ),
   {
     says: 'polarity switches and reversing leads do not turn a ground',
     pedals: [fuzz('A', ', polarity: centre-positive'), plain('B')],

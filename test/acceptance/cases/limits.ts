@@ -1,23 +1,18 @@
-import { adapter, apart, box, fan, impossible, pedal, plan, type Case } from './case.js';
+import { adapter, apart, box, fan, impossible, pedal, plan, sharing, type Case } from './case.js';
 
 const two = [pedal('A', 9, 100), pedal('B', 9, 100)];
 const budget = (amount: string) => ({ budget: amount });
 
 export const limitCases: readonly Case[] = [
-  {
-    says: 'a budget may be spent to the cent',
-    pedals: two,
-    supplies: [adapter('s', 9.5, '9/100')],
-    policy: budget('19'),
-    answer: plan('19.00', { bricks: 2 }),
-  },
-  {
-    says: 'and not a cent more',
-    pedals: two,
-    supplies: [adapter('s', 9.5, '9/100')],
-    policy: budget('18.99'),
-    answer: impossible({ kind: 'limit', limit: 'budget', allowed: '18.99', needed: '19.00' }),
-  },
+  ...sharing(
+    { pedals: two, supplies: [adapter('s', 9.5, '9/100')] },
+    ['a budget may be spent to the cent', plan('19.00', { bricks: 2 }), { policy: budget('19') }],
+    [
+      'and not a cent more',
+      impossible({ kind: 'limit', limit: 'budget', allowed: '18.99', needed: '19.00' }),
+      { policy: budget('18.99') },
+    ],
+  ),
   {
     says: 'leads count in the budget',
     pedals: two,
@@ -41,56 +36,39 @@ export const limitCases: readonly Case[] = [
     policy: budget('10'),
     answer: plan('10.00', { exposed: 1 }),
   },
-  {
-    says: 'a budget may force noise upon the board',
-    pedals: [pedal('A', 9, 100, 'digital: true'), pedal('B', 9, 100, 'highGain: true')],
-    supplies: [
-      box('cheap', 10, ['{outputs: 2, isolated: false, settings: [{volts: 9, milliamps: 100}]}'], 'stock: 1'),
-      box('dear', 20, [apart(2, '9/100')]),
+  ...sharing(
+    {
+      pedals: [pedal('A', 9, 100, 'digital: true'), pedal('B', 9, 100, 'highGain: true')],
+      supplies: [
+        box('cheap', 10, ['{outputs: 2, isolated: false, settings: [{volts: 9, milliamps: 100}]}'], 'stock: 1'),
+        box('dear', 20, [apart(2, '9/100')]),
+      ],
+    },
+    [
+      'a budget may force noise upon the board',
+      plan('10.00', { exposed: 1 }, { supplies: { cheap: 1 } }),
+      { policy: { budget: '19.99', noisePrice: '1000' }, aim: 'quiet' },
     ],
-    policy: { budget: '19.99', noisePrice: '1000' },
-    aim: 'quiet',
-    answer: plan('10.00', { exposed: 1 }, { supplies: { cheap: 1 } }),
-  },
-  {
-    says: 'and lifts it when it is met',
-    pedals: [pedal('A', 9, 100, 'digital: true'), pedal('B', 9, 100, 'highGain: true')],
-    supplies: [
-      box('cheap', 10, ['{outputs: 2, isolated: false, settings: [{volts: 9, milliamps: 100}]}'], 'stock: 1'),
-      box('dear', 20, [apart(2, '9/100')]),
+    [
+      'and lifts it when it is met',
+      plan('20.00', {}, { supplies: { dear: 1 } }),
+      { policy: { budget: '20', noisePrice: '1000' } },
     ],
-    policy: { budget: '20', noisePrice: '1000' },
-    answer: plan('20.00', {}, { supplies: { dear: 1 } }),
-  },
-  {
-    says: 'bricks are capped',
-    pedals: two,
-    supplies: [adapter('s', 5, '9/100'), box('brick', 30, [apart(2, '9/100')])],
-    policy: { bricks: '1' },
-    answer: plan('30.00'),
-  },
-  {
-    says: 'a cap on bricks may be met',
-    pedals: two,
-    supplies: [adapter('s', 5, '9/100'), box('brick', 30, [apart(2, '9/100')])],
-    policy: { bricks: '2' },
-    answer: plan('10.00', { bricks: 2 }),
-  },
-  {
-    says: 'the cap on bricks is the reason',
-    pedals: two,
-    supplies: [adapter('s', 5, '9/100')],
-    policy: { bricks: '1' },
-    answer: impossible({ kind: 'limit', limit: 'bricks', allowed: 1, needed: 2 }),
-  },
-  {
-    says: 'owned units are bricks, too',
-    pedals: two,
-    supplies: [adapter('s', 5, '9/100')],
-    policy: { bricks: '1' },
-    board: 'owned: {supplies: [s, s]}',
-    answer: impossible({ kind: 'limit', limit: 'bricks' }),
-  },
+  ),
+  ...sharing(
+    { pedals: two, supplies: [adapter('s', 5, '9/100'), box('brick', 30, [apart(2, '9/100')])] },
+    ['bricks are capped', plan('30.00'), { policy: { bricks: '1' } }],
+    ['a cap on bricks may be met', plan('10.00', { bricks: 2 }), { policy: { bricks: '2' } }],
+  ),
+  ...sharing(
+    { pedals: two, supplies: [adapter('s', 5, '9/100')], policy: { bricks: '1' } },
+    ['the cap on bricks is the reason', impossible({ kind: 'limit', limit: 'bricks', allowed: 1, needed: 2 })],
+    [
+      'owned units are bricks, too',
+      impossible({ kind: 'limit', limit: 'bricks' }),
+      { board: 'owned: {supplies: [s, s]}' },
+    ],
+  ),
   {
     says: 'every supply takes one socket',
     pedals: two,
@@ -98,43 +76,25 @@ export const limitCases: readonly Case[] = [
     policy: { sockets: '1' },
     answer: plan('30.00'),
   },
-  {
-    says: 'sockets may be used up',
-    pedals: two,
-    supplies: [adapter('s', 5, '9/100')],
-    policy: { sockets: '2' },
-    answer: plan('10.00', { bricks: 2 }),
-  },
-  {
-    says: 'sockets are the reason',
-    pedals: two,
-    supplies: [adapter('s', 5, '9/100')],
-    policy: { sockets: '1' },
-    answer: impossible({ kind: 'limit', limit: 'sockets', allowed: 1, needed: 2 }),
-  },
-  {
-    says: 'no sockets, no plan',
-    pedals: two,
-    supplies: [adapter('s', 5, '9/100')],
-    policy: { sockets: '0' },
-    answer: impossible({ kind: 'limit', limit: 'sockets', allowed: 0, needed: 2 }),
-  },
-  {
-    says: 'a partial plan keeps to the limits',
-    pedals: [...two, pedal('C', 9, 100)],
-    supplies: [adapter('s', 5, '9/100')],
-    policy: { bricks: '2' },
-    partial: true,
-    answer: plan('10.00', { bricks: 2, unpowered: 1 }),
-  },
-  {
-    says: 'a partial plan keeps to the budget',
-    pedals: [...two, pedal('C', 9, 100)],
-    supplies: [adapter('s', 5, '9/100')],
-    policy: budget('14.99'),
-    partial: true,
-    answer: plan('10.00', { bricks: 2, unpowered: 1 }),
-  },
+  ...sharing(
+    { pedals: two, supplies: [adapter('s', 5, '9/100')] },
+    ['sockets may be used up', plan('10.00', { bricks: 2 }), { policy: { sockets: '2' } }],
+    [
+      'sockets are the reason',
+      impossible({ kind: 'limit', limit: 'sockets', allowed: 1, needed: 2 }),
+      { policy: { sockets: '1' } },
+    ],
+    [
+      'no sockets, no plan',
+      impossible({ kind: 'limit', limit: 'sockets', allowed: 0, needed: 2 }),
+      { policy: { sockets: '0' } },
+    ],
+  ),
+  ...sharing(
+    { pedals: [...two, pedal('C', 9, 100)], supplies: [adapter('s', 5, '9/100')], partial: true },
+    ['a partial plan keeps to the limits', plan('10.00', { bricks: 2, unpowered: 1 }), { policy: { bricks: '2' } }],
+    ['a partial plan keeps to the budget', plan('10.00', { bricks: 2, unpowered: 1 }), { policy: budget('14.99') }],
+  ),
   {
     says: 'a partial plan of nothing is a plan',
     pedals: two,

@@ -11,6 +11,7 @@ import {
   plan,
   shared,
   stack,
+  sharing,
   type Case,
 } from './case.js';
 
@@ -24,35 +25,32 @@ const named = (names: string, milliamps: number, more = '') =>
 
 /** Where two rules meet. */
 export const meetingCases: readonly Case[] = [
-  {
-    says: 'a pedal that is `alone` may have a join',
-    pedals: [pedal('A', 18, 80, 'alone: true')],
-    supplies: [box('s', 10, [apart(2, '9/100', series)])],
-    parts: [stack],
-    answer: plan('19.00', { parts: 1 }),
-  },
-  {
-    says: '`chains: never` does not forbid joins',
-    pedals: [pedal('A', 18, 80)],
-    supplies: [box('s', 10, [apart(2, '9/100', series)])],
-    parts: [stack],
-    policy: { chains: 'never' },
-    answer: plan('19.00', { parts: 1 }),
-  },
-  {
-    says: 'every pedal on an unregulated chain must survive',
-    pedals: [pedal('A', 9, 50, 'maxVolts: 15'), pedal('B', 9, 50, 'maxVolts: 13.999')],
-    supplies: [adapter('s', 10, '9/100/14', 'regulated: false, stock: 1')],
-    parts: [fan(2)],
-    answer: impossible(),
-  },
-  {
-    says: 'and when it does, it may',
-    pedals: [pedal('A', 9, 50, 'maxVolts: 15'), pedal('B', 9, 50, 'maxVolts: 14')],
-    supplies: [adapter('s', 10, '9/100/14', 'regulated: false, stock: 1')],
-    parts: [fan(2)],
-    answer: plan('18.00', { parts: 1 }),
-  },
+  ...sharing(
+    { supplies: [box('s', 10, [apart(2, '9/100', series)])], parts: [stack] },
+    [
+      'a pedal that is `alone` may have a join',
+      plan('19.00', { parts: 1 }),
+      { pedals: [pedal('A', 18, 80, 'alone: true')] },
+    ],
+    [
+      '`chains: never` does not forbid joins',
+      plan('19.00', { parts: 1 }),
+      { pedals: [pedal('A', 18, 80)], policy: { chains: 'never' } },
+    ],
+  ),
+  ...sharing(
+    { supplies: [adapter('s', 10, '9/100/14', 'regulated: false, stock: 1')], parts: [fan(2)] },
+    [
+      'every pedal on an unregulated chain must survive',
+      impossible(),
+      { pedals: [pedal('A', 9, 50, 'maxVolts: 15'), pedal('B', 9, 50, 'maxVolts: 13.999')] },
+    ],
+    [
+      'and when it does, it may',
+      plan('18.00', { parts: 1 }),
+      { pedals: [pedal('A', 9, 50, 'maxVolts: 15'), pedal('B', 9, 50, 'maxVolts: 14')] },
+    ],
+  ),
   {
     says: 'a chain on the common ground is exposed by an output beside it',
     pedals: [pedal('D', 9, 100, digital), pedal('H', 9, 10, highGain), pedal('I', 9, 10, highGain)],
@@ -103,22 +101,19 @@ export const meetingCases: readonly Case[] = [
     parts: [stack.replace('joins', 'reverses: true, joins'), flip],
     answer: plan('23.00', { parts: 2 }, { feeds: { a: { polarity: 'centre-negative', parts: ['flip'] } } }),
   },
-  {
-    says: '`supply` multiplies both halves of a series join',
-    pedals: [pedal('A', 18, 100)],
-    supplies: [box('s', 10, [apart(2, '9/100', series)], 'total: {milliamps: 240}')],
-    parts: [stack],
-    policy: { headroom: '{alone: 1, chained: 1, supply: 1.2}' },
-    answer: plan('19.00', { parts: 1 }),
-  },
-  {
-    says: 'and refuses them',
-    pedals: [pedal('A', 18, 100)],
-    supplies: [box('s', 10, [apart(2, '9/100', series)], 'total: {milliamps: 239.999}')],
-    parts: [stack],
-    policy: { headroom: '{alone: 1, chained: 1, supply: 1.2}' },
-    answer: impossible(),
-  },
+  ...sharing(
+    { pedals: [pedal('A', 18, 100)], parts: [stack], policy: { headroom: '{alone: 1, chained: 1, supply: 1.2}' } },
+    [
+      '`supply` multiplies both halves of a series join',
+      plan('19.00', { parts: 1 }),
+      { supplies: [box('s', 10, [apart(2, '9/100', series)], 'total: {milliamps: 240}')] },
+    ],
+    [
+      'and refuses them',
+      impossible(),
+      { supplies: [box('s', 10, [apart(2, '9/100', series)], 'total: {milliamps: 239.999}')] },
+    ],
+  ),
   {
     says: 'a parallel join counts its whole watts in either bank',
     pedals: [pedal('A', 9, 160)],
@@ -145,20 +140,19 @@ export const meetingCases: readonly Case[] = [
     parts: [pair],
     answer: impossible(),
   },
-  {
-    says: 'a join leaves the rest of the total to the others',
-    pedals: [pedal('A', 18, 50), pedal('B', 9, 60)],
-    supplies: [box('s', 10, [apart(3, '9/100', series)], 'total: {milliamps: 160}')],
-    parts: [stack],
-    answer: plan('19.00', { parts: 1 }),
-  },
-  {
-    says: 'and no more than the rest',
-    pedals: [pedal('A', 18, 50), pedal('B', 9, 60.001)],
-    supplies: [box('s', 10, [apart(3, '9/100', series)], 'total: {milliamps: 160}')],
-    parts: [stack],
-    answer: plan('29.00', { bricks: 2, parts: 1 }),
-  },
+  ...sharing(
+    { supplies: [box('s', 10, [apart(3, '9/100', series)], 'total: {milliamps: 160}')], parts: [stack] },
+    [
+      'a join leaves the rest of the total to the others',
+      plan('19.00', { parts: 1 }),
+      { pedals: [pedal('A', 18, 50), pedal('B', 9, 60)] },
+    ],
+    [
+      'and no more than the rest',
+      plan('29.00', { bricks: 2, parts: 1 }),
+      { pedals: [pedal('A', 18, 50), pedal('B', 9, 60.001)] },
+    ],
+  ),
   {
     says: 'a bank in a join keeps its one setting',
     pedals: [pedal('A', 18, 80), pedal('B', 12, 80)],

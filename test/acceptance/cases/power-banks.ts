@@ -1,4 +1,4 @@
-import { adapter, apart, box, impossible, pedal, plan, shared, type Case } from './case.js';
+import { adapter, apart, box, impossible, pedal, plan, shared, sharing, type Case } from './case.js';
 
 /** A bank of outputs at 9 V; 4 h by 0.85 of it. */
 const bank = (id: string, price: number, wattHours: number): string =>
@@ -6,20 +6,19 @@ const bank = (id: string, price: number, wattHours: number): string =>
 const policy = { runtime: '{hours: 4, usable: 0.85}', noisePrice: '0' };
 
 export const powerBankCases: readonly Case[] = [
-  {
-    says: 'runtime: 9 V × 170 mA × 4 h = 6.12 Wh, all that 7.2 Wh × 0.85 have',
-    pedals: [pedal('A', 9, 100), pedal('B', 9, 70)],
-    supplies: [bank('small', 20, 7.2), bank('large', 30, 20)],
-    policy,
-    answer: plan('20.00', {}, { supplies: { small: 1 } }),
-  },
-  {
-    says: 'runtime: a thousandth of a milliamp more is too much',
-    pedals: [pedal('A', 9, 100), pedal('B', 9, 70.001)],
-    supplies: [bank('small', 20, 7.2), bank('large', 30, 20)],
-    policy,
-    answer: plan('30.00', {}, { supplies: { large: 1 } }),
-  },
+  ...sharing(
+    { supplies: [bank('small', 20, 7.2), bank('large', 30, 20)], policy },
+    [
+      'runtime: 9 V × 170 mA × 4 h = 6.12 Wh, all that 7.2 Wh × 0.85 have',
+      plan('20.00', {}, { supplies: { small: 1 } }),
+      { pedals: [pedal('A', 9, 100), pedal('B', 9, 70)] },
+    ],
+    [
+      'runtime: a thousandth of a milliamp more is too much',
+      plan('30.00', {}, { supplies: { large: 1 } }),
+      { pedals: [pedal('A', 9, 100), pedal('B', 9, 70.001)] },
+    ],
+  ),
   {
     says: 'runtime: a guess counts with its factor, no headroom does',
     pedals: [pedal('A', 9, 100, 'figure: guess'), pedal('B', 9, 20)],
@@ -46,20 +45,19 @@ export const powerBankCases: readonly Case[] = [
     policy,
     answer: impossible({ kind: 'pedal', pedals: ['a'] }),
   },
-  {
-    says: 'limit: a power bank takes no mains socket, and counts as a supply in use',
-    pedals: [pedal('A', 9, 100)],
-    supplies: [bank('large', 30, 20), adapter('nine', 9, '9/100')],
-    policy: { ...policy, sockets: '0' },
-    answer: plan('30.00', { bricks: 1 }, { supplies: { large: 1 } }),
-  },
-  {
-    says: 'mains: a power bank needs none',
-    pedals: [pedal('A', 9, 100)],
-    supplies: [bank('large', 30, 20), adapter('nine', 9, '9/100')],
-    policy: { ...policy, mains: '[120, 230]' },
-    answer: plan('30.00', {}, { supplies: { large: 1 } }),
-  },
+  ...sharing(
+    { pedals: [pedal('A', 9, 100)], supplies: [bank('large', 30, 20), adapter('nine', 9, '9/100')] },
+    [
+      'limit: a power bank takes no mains socket, and counts as a supply in use',
+      plan('30.00', { bricks: 1 }, { supplies: { large: 1 } }),
+      { policy: { ...policy, sockets: '0' } },
+    ],
+    [
+      'mains: a power bank needs none',
+      plan('30.00', {}, { supplies: { large: 1 } }),
+      { policy: { ...policy, mains: '[120, 230]' } },
+    ],
+  ),
   {
     says: 'runtime: a series join draws on both outputs: 18 V × 85 mA × 4 h = 6.12 Wh',
     pedals: [pedal('A', 18, 85)],

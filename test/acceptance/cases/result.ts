@@ -1,40 +1,26 @@
-import { adapter, apart, box, fan, impossible, pedal, plan, shared, type Case } from './case.js';
+import { adapter, apart, box, fan, impossible, pedal, plan, shared, sharing, type Case } from './case.js';
 
 const one = [pedal('A', 9, 100)];
 
 export const moneyCases: readonly Case[] = [
-  {
-    says: 'yen have no decimals',
-    currency: 'JPY',
-    pedals: one,
-    supplies: [adapter('s', 1500, '9/100')],
-    policy: { noisePrice: '2000', budget: '1500' },
-    answer: plan('1500'),
-  },
-  {
-    says: 'a yen over the budget',
-    currency: 'JPY',
-    pedals: one,
-    supplies: [adapter('s', 1501, '9/100')],
-    policy: { noisePrice: '2000', budget: '1500' },
-    answer: impossible({ limit: 'budget', allowed: '1500', needed: '1501' }),
-  },
-  {
-    says: 'dinars of Kuwait have three',
-    currency: 'KWD',
-    pedals: [...one, pedal('B', 9, 100)],
-    supplies: [adapter('s', 1.005, '9/100')],
-    policy: { budget: '2.01' },
-    answer: plan('2.010', { bricks: 2 }),
-  },
-  {
-    says: 'and are counted to the last',
-    currency: 'KWD',
-    pedals: [...one, pedal('B', 9, 100)],
-    supplies: [adapter('s', 1.005, '9/100')],
-    policy: { budget: '2.009' },
-    answer: impossible({ limit: 'budget', allowed: '2.009', needed: '2.010' }),
-  },
+  ...sharing(
+    { currency: 'JPY', pedals: one, policy: { noisePrice: '2000', budget: '1500' } },
+    ['yen have no decimals', plan('1500'), { supplies: [adapter('s', 1500, '9/100')] }],
+    [
+      'a yen over the budget',
+      impossible({ limit: 'budget', allowed: '1500', needed: '1501' }),
+      { supplies: [adapter('s', 1501, '9/100')] },
+    ],
+  ),
+  ...sharing(
+    { currency: 'KWD', pedals: [...one, pedal('B', 9, 100)], supplies: [adapter('s', 1.005, '9/100')] },
+    ['dinars of Kuwait have three', plan('2.010', { bricks: 2 }), { policy: { budget: '2.01' } }],
+    [
+      'and are counted to the last',
+      impossible({ limit: 'budget', allowed: '2.009', needed: '2.010' }),
+      { policy: { budget: '2.009' } },
+    ],
+  ),
   {
     says: 'a mill decides',
     currency: 'KWD',
@@ -176,20 +162,17 @@ export const exactnessCases: readonly Case[] = [
     policy: { guess: '1.001', headroom: '{alone: 1.001, chained: 1, supply: 1.001}' },
     answer: plan('20.00', { bricks: 2 }),
   },
-  {
-    says: 'a chain of guesses with odd factors: (33.333 + 44.444) × 1.037 × 1.913 is 154.2925…',
-    pedals: [pedal('A', 9, 33.333, 'figure: guess'), pedal('B', 9, 44.444, 'figure: guess')],
-    supplies: [adapter('s', 10, '9/154.293', 'stock: 1')],
-    parts: [fan(2)],
-    policy: { guess: '1.037', headroom: '{alone: 1.117, chained: 1.913, supply: 1}' },
-    answer: plan('18.00', { parts: 1 }),
-  },
-  {
-    says: 'and does not fit 154.292 mA',
-    pedals: [pedal('A', 9, 33.333, 'figure: guess'), pedal('B', 9, 44.444, 'figure: guess')],
-    supplies: [adapter('s', 10, '9/154.292', 'stock: 1')],
-    parts: [fan(2)],
-    policy: { guess: '1.037', headroom: '{alone: 1.117, chained: 1.913, supply: 1}' },
-    answer: impossible(),
-  },
+  ...sharing(
+    {
+      pedals: [pedal('A', 9, 33.333, 'figure: guess'), pedal('B', 9, 44.444, 'figure: guess')],
+      parts: [fan(2)],
+      policy: { guess: '1.037', headroom: '{alone: 1.117, chained: 1.913, supply: 1}' },
+    },
+    [
+      'a chain of guesses with odd factors: (33.333 + 44.444) × 1.037 × 1.913 is 154.2925…',
+      plan('18.00', { parts: 1 }),
+      { supplies: [adapter('s', 10, '9/154.293', 'stock: 1')] },
+    ],
+    ['and does not fit 154.292 mA', impossible(), { supplies: [adapter('s', 10, '9/154.292', 'stock: 1')] }],
+  ),
 ];

@@ -1,4 +1,18 @@
-import { adapter, apart, box, fan, flip, impossible, mini, pair, pedal, plan, stack, type Case } from './case.js';
+import {
+  adapter,
+  apart,
+  box,
+  fan,
+  flip,
+  impossible,
+  mini,
+  pair,
+  pedal,
+  plan,
+  stack,
+  sharing,
+  type Case,
+} from './case.js';
 import { joined, leads, parallel, series } from './joined.js';
 
 const eighteen = (milliamps: number, more = '') => pedal('A', 18, milliamps, more);
@@ -226,34 +240,32 @@ export const seriesCases: readonly Case[] = [
     parts: leads,
     answer: plan('19.00', { parts: 1 }),
   },
-  {
-    says: 'two joins in one supply',
-    pedals: [eighteen(80), pedal('B', 18, 80)],
-    supplies: [box('s', 10, [apart(4, '9/100', series)])],
-    parts: leads,
-    answer: plan('28.00', { parts: 2 }, { parts: { stack: 2 } }),
-  },
-  {
-    says: 'three outputs make one join',
-    pedals: [eighteen(80), pedal('B', 18, 80)],
-    supplies: [box('s', 10, [apart(3, '9/100', series)])],
-    parts: leads,
-    answer: plan('38.00', { bricks: 2, parts: 2 }),
-  },
-  {
-    says: 'a supply at the right volts may be cheaper than a join',
-    pedals: [eighteen(80)],
-    supplies: [box('s', 10, [apart(2, '9/100', series)]), adapter('t', 18.99, '18/80')],
-    parts: leads,
-    answer: plan('18.99', {}, { supplies: { t: 1 } }),
-  },
-  {
-    says: 'at the same money the fewer parts win',
-    pedals: [eighteen(80)],
-    supplies: [box('s', 10, [apart(2, '9/100', series)]), adapter('t', 19, '18/80')],
-    parts: leads,
-    answer: plan('19.00', {}, { supplies: { t: 1 } }),
-  },
+  ...sharing(
+    { pedals: [eighteen(80), pedal('B', 18, 80)], parts: leads },
+    [
+      'two joins in one supply',
+      plan('28.00', { parts: 2 }, { parts: { stack: 2 } }),
+      { supplies: [box('s', 10, [apart(4, '9/100', series)])] },
+    ],
+    [
+      'three outputs make one join',
+      plan('38.00', { bricks: 2, parts: 2 }),
+      { supplies: [box('s', 10, [apart(3, '9/100', series)])] },
+    ],
+  ),
+  ...sharing(
+    { pedals: [eighteen(80)], parts: leads },
+    [
+      'a supply at the right volts may be cheaper than a join',
+      plan('18.99', {}, { supplies: { t: 1 } }),
+      { supplies: [box('s', 10, [apart(2, '9/100', series)]), adapter('t', 18.99, '18/80')] },
+    ],
+    [
+      'at the same money the fewer parts win',
+      plan('19.00', {}, { supplies: { t: 1 } }),
+      { supplies: [box('s', 10, [apart(2, '9/100', series)]), adapter('t', 19, '18/80')] },
+    ],
+  ),
   {
     says: 'preferred volts are not worth a join lead that is owned',
     pedals: [pedal('A', '[9, 18]', 80, 'prefers: 18')],

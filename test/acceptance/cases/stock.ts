@@ -1,4 +1,4 @@
-import { adapter, apart, box, flip, impossible, mini, pedal, plan, type Case } from './case.js';
+import { adapter, apart, box, flip, impossible, mini, pedal, plan, sharing, type Case } from './case.js';
 
 /** Gear that no catalogue lists. */
 const loft =
@@ -92,39 +92,30 @@ export const stockCases: readonly Case[] = [
     supplies: [adapter('s', 1, '9/100')],
     answer: plan('12.00', { bricks: 12 }, { supplies: { s: 12 } }),
   },
-  {
-    says: 'parts have stock, too',
-    pedals: many(3, 'polarity: centre-positive'),
-    supplies: [box('s', 10, [apart(3, '9/100')])],
-    parts: [flip.replace('}', ', stock: 2}')],
-    answer: impossible(),
-  },
-  {
-    says: 'and dearer ones fill in',
-    pedals: many(3, 'polarity: centre-positive'),
-    supplies: [box('s', 10, [apart(3, '9/100')])],
-    parts: [
-      flip.replace('}', ', stock: 2}'),
-      '- {id: dear, name: dear, price: 40, fits: barrel-2.1, gives: barrel-2.1, reverses: true}',
+  ...sharing(
+    { pedals: many(3, 'polarity: centre-positive'), supplies: [box('s', 10, [apart(3, '9/100')])] },
+    ['parts have stock, too', impossible(), { parts: [flip.replace('}', ', stock: 2}')] }],
+    [
+      'and dearer ones fill in',
+      plan('58.00', { parts: 3 }, { parts: { flip: 2, dear: 1 } }),
+      {
+        parts: [
+          flip.replace('}', ', stock: 2}'),
+          '- {id: dear, name: dear, price: 40, fits: barrel-2.1, gives: barrel-2.1, reverses: true}',
+        ],
+      },
     ],
-    answer: plan('58.00', { parts: 3 }, { parts: { flip: 2, dear: 1 } }),
-  },
-  {
-    says: 'owned parts come first',
-    pedals: many(3, 'polarity: centre-positive'),
-    supplies: [box('s', 10, [apart(3, '9/100')])],
-    parts: [flip],
-    board: 'owned: {parts: {flip: 2}}',
-    answer: plan('14.00', { parts: 3 }, { parts: { flip: 1 } }),
-  },
-  {
-    says: 'owned parts come on top of the stock',
-    pedals: many(3, 'polarity: centre-positive'),
-    supplies: [box('s', 10, [apart(3, '9/100')])],
-    parts: [flip.replace('}', ', stock: 1}')],
-    board: 'owned: {parts: {flip: 2}}',
-    answer: plan('14.00', { parts: 3 }),
-  },
+    [
+      'owned parts come first',
+      plan('14.00', { parts: 3 }, { parts: { flip: 1 } }),
+      { parts: [flip], board: 'owned: {parts: {flip: 2}}' },
+    ],
+    [
+      'owned parts come on top of the stock',
+      plan('14.00', { parts: 3 }),
+      { parts: [flip.replace('}', ', stock: 1}')], board: 'owned: {parts: {flip: 2}}' },
+    ],
+  ),
   {
     says: 'a lead shared by two uses is only there once',
     pedals: [pedal('A', 9, 100, 'inlet: jack-3.5'), pedal('B', 9, 100, 'inlet: jack-3.5')],

@@ -1,4 +1,4 @@
-import { adapter, apart, box, fan, impossible, pedal, plan, type Case } from './case.js';
+import { adapter, apart, box, fan, impossible, pedal, plan, sharing, type Case } from './case.js';
 
 const voltage = { rule: 'voltage' };
 /** One pedal and one adapter of 10.00. */
@@ -98,20 +98,19 @@ export const powerCases: readonly Case[] = [
       parts: ['- {id: turn, name: turn, price: 1, fits: barrel-2.1, gives: jack-3.5, reverses: true}'],
     },
   ),
-  {
-    says: 'AC pedals are never chained',
-    pedals: [acPedal('A'), acPedal('B')],
-    supplies: [ac('s', '{volts: 9, milliamps: 1000}')],
-    parts: [fan(5)],
-    answer: plan('20.00', { bricks: 2 }, { supplies: { s: 2 } }),
-  },
-  {
-    says: 'AC pedals are not even chained when that is the only way',
-    pedals: [acPedal('A'), acPedal('B')],
-    supplies: [ac('s', '{volts: 9, milliamps: 1000}', 'stock: 1, ')],
-    parts: [fan(5)],
-    answer: impossible(),
-  },
+  ...sharing(
+    { pedals: [acPedal('A'), acPedal('B')], parts: [fan(5)] },
+    [
+      'AC pedals are never chained',
+      plan('20.00', { bricks: 2 }, { supplies: { s: 2 } }),
+      { supplies: [ac('s', '{volts: 9, milliamps: 1000}')] },
+    ],
+    [
+      'AC pedals are not even chained when that is the only way',
+      impossible(),
+      { supplies: [ac('s', '{volts: 9, milliamps: 1000}', 'stock: 1, ')] },
+    ],
+  ),
   {
     says: 'one supply may have both',
     pedals: [acPedal('A'), pedal('B', 9, 100)],

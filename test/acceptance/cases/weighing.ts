@@ -1,4 +1,4 @@
-import { adapter, apart, box, fan, flip, pedal, plan, shared, type Case } from './case.js';
+import { adapter, apart, box, fan, flip, pedal, plan, shared, sharing, type Case } from './case.js';
 
 const positive = 'polarity: centre-positive';
 const digital = 'digital: true';
@@ -32,44 +32,29 @@ export const weighingCases: readonly Case[] = [
     board: 'owned: {parts: {x: 1, y: 1}}',
     answer: plan('10.01', { parts: 3 }, { parts: { z: 1 } }),
   },
-  {
-    says: 'a chain that is owned saves a supply',
-    pedals: named('AB', 50),
-    supplies: [adapter('s', 10, '9/100')],
-    parts: [fan(2)],
-    board: 'owned: {parts: {fan: 1}}',
-    answer: plan('10.00', { parts: 1 }, { parts: {} }),
-  },
-  {
-    says: 'a chain that saves less than it costs is not bought',
-    pedals: named('AB', 50),
-    supplies: [adapter('s', 7.99, '9/100')],
-    parts: [fan(2)],
-    answer: plan('15.98', { bricks: 2 }),
-  },
-  {
-    says: 'noise is weighed on chains, too: 10 + 8 + 20 is more than 20',
-    pedals: [pedal('D', 9, 50, digital), pedal('H', 9, 50, highGain)],
-    supplies: [adapter('s', 10, '9/100')],
-    parts: [fan(2)],
-    answer: plan('20.00', { bricks: 2 }),
-  },
-  {
-    says: '10 + 8 + 1.99 is less',
-    pedals: [pedal('D', 9, 50, digital), pedal('H', 9, 50, highGain)],
-    supplies: [adapter('s', 10, '9/100')],
-    parts: [fan(2)],
-    policy: { noisePrice: '1.99' },
-    answer: plan('18.00', { exposed: 1, parts: 1 }),
-  },
-  {
-    says: '10 + 8 + 2 ties, and one brick wins',
-    pedals: [pedal('D', 9, 50, digital), pedal('H', 9, 50, highGain)],
-    supplies: [adapter('s', 10, '9/100')],
-    parts: [fan(2)],
-    policy: { noisePrice: '2' },
-    answer: plan('18.00', { exposed: 1, parts: 1 }),
-  },
+  ...sharing(
+    { pedals: named('AB', 50), parts: [fan(2)] },
+    [
+      'a chain that is owned saves a supply',
+      plan('10.00', { parts: 1 }, { parts: {} }),
+      { supplies: [adapter('s', 10, '9/100')], board: 'owned: {parts: {fan: 1}}' },
+    ],
+    [
+      'a chain that saves less than it costs is not bought',
+      plan('15.98', { bricks: 2 }),
+      { supplies: [adapter('s', 7.99, '9/100')] },
+    ],
+  ),
+  ...sharing(
+    {
+      pedals: [pedal('D', 9, 50, digital), pedal('H', 9, 50, highGain)],
+      supplies: [adapter('s', 10, '9/100')],
+      parts: [fan(2)],
+    },
+    ['noise is weighed on chains, too: 10 + 8 + 20 is more than 20', plan('20.00', { bricks: 2 })],
+    ['10 + 8 + 1.99 is less', plan('18.00', { exposed: 1, parts: 1 }), { policy: { noisePrice: '1.99' } }],
+    ['10 + 8 + 2 ties, and one brick wins', plan('18.00', { exposed: 1, parts: 1 }), { policy: { noisePrice: '2' } }],
+  ),
   {
     says: 'the chains go round the noise',
     pedals: [
@@ -127,29 +112,19 @@ export const weighingCases: readonly Case[] = [
     partial: true,
     answer: plan('10.00', { exposed: 1 }),
   },
-  {
-    says: 'bricks: owned and bought units count alike',
-    pedals: named('ABCD', 100),
-    supplies: [
-      box('own', 99, [apart(2, '9/100')], 'stock: 0'),
-      box('big', 30, [apart(4, '9/100')]),
-      adapter('s', 1, '9/100'),
-    ],
-    board: 'owned: {supplies: [own]}',
-    aim: 'bricks',
-    answer: plan('30.00', {}, { supplies: { big: 1 } }),
-  },
-  {
-    says: 'cost: the same board keeps what it owns',
-    pedals: named('ABCD', 100),
-    supplies: [
-      box('own', 99, [apart(2, '9/100')], 'stock: 0'),
-      box('big', 30, [apart(4, '9/100')]),
-      adapter('s', 1, '9/100'),
-    ],
-    board: 'owned: {supplies: [own]}',
-    answer: plan('2.00', { bricks: 3 }, { supplies: { s: 2 } }),
-  },
+  ...sharing(
+    {
+      pedals: named('ABCD', 100),
+      supplies: [
+        box('own', 99, [apart(2, '9/100')], 'stock: 0'),
+        box('big', 30, [apart(4, '9/100')]),
+        adapter('s', 1, '9/100'),
+      ],
+      board: 'owned: {supplies: [own]}',
+    },
+    ['bricks: owned and bought units count alike', plan('30.00', {}, { supplies: { big: 1 } }), { aim: 'bricks' }],
+    ['cost: the same board keeps what it owns', plan('2.00', { bricks: 3 }, { supplies: { s: 2 } })],
+  ),
   {
     says: 'a budget may force bricks',
     pedals: named('ABCD', 100),
