@@ -78,7 +78,7 @@ export function readOf(board: string, catalogue: string | null = null): Inputs |
 type Texts = { readonly board?: string; readonly catalogue?: string };
 
 /** Expects exactly one fault: at the mark, about this key, with these words in its message and these in its remedy. */
-export function expectFault(texts: Texts, key: string, message: readonly string[], remedy: string): void {
+export function expectFault(texts: Texts, key: string, message: string | readonly string[], remedy: string): void {
   const board = texts.board ?? boardText();
   const inBoard = markIn(board);
   const inCatalogue = texts.catalogue === undefined ? null : markIn(texts.catalogue);
@@ -92,7 +92,7 @@ export function expectFault(texts: Texts, key: string, message: readonly string[
     column: marked.column,
     key,
   });
-  for (const words of message) expect(faults[0]?.message).toContain(words);
+  for (const words of [message].flat()) expect(faults[0]?.message).toContain(words);
   expect(faults[0]?.remedy).toContain(remedy);
 }
 

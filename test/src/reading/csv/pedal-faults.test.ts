@@ -1,233 +1,163 @@
 import { describe, expect, it } from 'vitest';
 
-import { mark } from '../texts.js';
 import { above, boardTable, expectFault, faultsOf, shopTable } from './tables.js';
 
 describe('what is wrong with a table of pedals', () => {
-  const pedal = (header: string, ...rows: readonly string[]): string => boardTable(header, ...rows);
+  const usual = (row: string): string => ['name', 'volts', 'milliamps'].join(row.includes(';') ? ';' : ',');
+  /** A table of one row below the usual header, or of all these lines. */
+  const table = (rows: string): string => boardTable(rows.includes('\n') ? rows : `${usual(rows)}\n${rows}`);
+
   it.each([
     [
       'another unit',
-      pedal('name,volts,milliamps', `Echo,${mark}9 mA,10`),
+      'Echo,‸9 mA,10',
       'Echo, volts',
       'found "9 mA", which is text. Allowed: a number of volts, a list such as 9/12, a range 9-18 or unknown',
       'Write a number of volts',
     ],
-    [
-      'volts for a current',
-      pedal('name,volts,milliamps', `Echo,9,${mark}0.3 V`),
-      'Echo, milliamps',
-      'found "0.3 V"',
-      'Write a number of milliamps',
-    ],
-    [
-      'an empty cell',
-      pedal('name,volts,milliamps', 'Echo,9,10', `Fuzz,${mark},10`),
-      'Fuzz, volts',
-      'missing.',
-      'Fill in the cell.',
-    ],
-    ['a short row', pedal('name,volts,milliamps', `Echo,9${mark}`), 'Echo, milliamps', 'missing.', 'Fill in the cell.'],
-    ['zero', pedal('name,volts,milliamps', `Echo,9,${mark}0`), 'Echo, milliamps', 'found 0.', 'above 0'],
-    [
-      'four decimals',
-      pedal('name;volts;milliamps', `Echo;9;${mark}0,1234`),
-      'Echo, milliamps',
-      'at most three decimals',
-      'Write 0.123.',
-    ],
-    [
-      'a word',
-      pedal('name,volts,milliamps,figure', `Echo,9,10,${mark}lable`),
-      'Echo, figure',
-      'found "lable"',
-      'Did you mean label?',
-    ],
+    ['volts for a current', 'Echo,9,‸0.3 V', 'Echo, milliamps', 'found "0.3 V"', 'Write a number of milliamps'],
+    ['an empty cell', 'name,volts,milliamps\nEcho,9,10\nFuzz,‸,10', 'Fuzz, volts', 'missing.', 'Fill in the cell.'],
+    ['a short row', 'Echo,9‸', 'Echo, milliamps', 'missing.', 'Fill in the cell.'],
+    ['zero', 'Echo,9,‸0', 'Echo, milliamps', 'found 0.', 'above 0'],
+    ['four decimals', 'Echo;9;‸0,1234', 'Echo, milliamps', 'at most three decimals', 'Write 0.123.'],
+    ['a word', 'name,volts,milliamps,figure\nEcho,9,10,‸lable', 'Echo, figure', 'found "lable"', 'Did you mean label?'],
     [
       'perhaps',
-      pedal('name,volts,milliamps,digital', `Echo,9,10,${mark}perhaps`),
+      'name,volts,milliamps,digital\nEcho,9,10,‸perhaps',
       'Echo, digital',
       'found "perhaps". Allowed: yes or no.',
       'Write yes or no.',
     ],
-    [
-      'thousands',
-      pedal('name,volts,milliamps', `Echo,9,"${mark}1,800"`),
-      'Echo, milliamps',
-      'may mean 1800 or 1.8',
-      'Write 1800 or 1.8,',
-    ],
-    [
-      'a point for thousands',
-      pedal('name;volts;milliamps', `Echo;9;${mark}1.800`),
-      'Echo, milliamps',
-      'may mean 1800 or 1.8',
-      'Write 1800 or 1.8,',
-    ],
+    ['thousands', 'Echo,9,"‸1,800"', 'Echo, milliamps', 'may mean 1800 or 1.8', 'Write 1800 or 1.8,'],
+    ['a point for thousands', 'Echo;9;‸1.800', 'Echo, milliamps', 'may mean 1800 or 1.8', 'Write 1800 or 1.8,'],
     [
       'the same beside decimal commas',
-      pedal('name,volts,milliamps', `Echo,9,${mark}1.125`, 'Fuzz,9,"4,5"'),
+      'name,volts,milliamps\nEcho,9,‸1.125\nFuzz,9,"4,5"',
       'Echo, milliamps',
       'may mean 1125 or 1.125',
       'Write 1125 or 1.1250,',
     ],
     [
       'two voltages or one',
-      pedal('name;volts;milliamps', `Echo;${mark}9,12;10`),
+      'Echo;‸9,12;10',
       'Echo, volts',
       'may mean 9.12 V, or 9 V and 12 V',
       'Write 9.12 for one voltage, or 9/12 for two.',
     ],
     [
       'more draws than volts',
-      pedal('name,volts,milliamps', `Echo,9/12,${mark}1/2/3`),
+      'Echo,9/12,‸1/2/3',
       'Echo, milliamps',
       'has 3 entries, but volts has 2',
       'one for each of them',
     ],
-    [
-      'a wrong draw at some volts',
-      pedal('name,volts,milliamps', `Echo,9/12,300/${mark}2x`),
-      'Echo, milliamps',
-      'found "2x"',
-      'Write a number of milliamps',
-    ],
-    [
-      'thousands at some volts',
-      pedal('name;volts;milliamps', `Echo;9/12;300/${mark}1.800`),
-      'Echo, milliamps',
-      'may mean 1800 or 1.8',
-      'Write 1800',
-    ],
-    [
-      'thousands in a range',
-      pedal('name;volts;milliamps', `Echo;9-${mark}1.800;1`),
-      'Echo, volts',
-      'may mean 1800 or 1.8',
-      'Write 1800',
-    ],
+    ['a wrong draw at some volts', 'Echo,9/12,300/‸2x', 'Echo, milliamps', 'found "2x"', 'Write a number of milliamps'],
+    ['thousands at some volts', 'Echo;9/12;300/‸1.800', 'Echo, milliamps', 'may mean 1800 or 1.8', 'Write 1800'],
+    ['thousands in a range', 'Echo;9-‸1.800;1', 'Echo, volts', 'may mean 1800 or 1.8', 'Write 1800'],
     [
       'a repeated id',
-      pedal('name,volts,milliamps', 'Echo,9,10', `${mark}Echo,9,10`),
+      'name,volts,milliamps\nEcho,9,10\n‸Echo,9,10',
       'Echo, name',
       'makes the id "echo", which line 9 uses already',
       'Add an `id`',
     ],
     [
       'an unknown column that speaks of electricity',
-      pedal(`name,volts,milliamps,${mark}Load limit`, 'Echo,9,10,12'),
+      'name,volts,milliamps,‸Load limit\nEcho,9,10,12',
       'Load limit',
       'this column is not understood, and it may hold a limit',
       'Call it what it is: maxVolts or startup. Call it Remark if it limits nothing.',
     ],
     [
       'an unknown column with figures in units',
-      pedal(`name,volts,milliamps,${mark}Colour`, 'Echo,9,10,', 'Fuzz,9,10,300 mA'),
+      'name,volts,milliamps,‸Colour\nEcho,9,10,\nFuzz,9,10,300 mA',
       'Colour',
       'this column is not understood, and it may hold a limit',
       'Call it what it is',
     ],
     [
       'a misspelled column',
-      pedal(`name,volts,${mark}milliamp`, 'Echo,9,10', 'Fuzz,9,10'),
+      'name,volts,‸milliamp\nEcho,9,10\nFuzz,9,10',
       'milliamp',
       'unknown column',
       'Did you mean milliamps?',
     ],
     [
       'a misspelled column with its unit',
-      pedal(`name,${mark}Vlots (V),milliamps`, 'Echo,9,10'),
+      'name,‸Vlots (V),milliamps\nEcho,9,10',
       'Vlots (V)',
       'unknown column',
       'Did you mean volts?',
     ],
     [
       'a figure that may be mA or A',
-      pedal('name,volts,Current', `Echo,9,${mark}0.5`),
+      'name,volts,Current\nEcho,9,‸0.5',
       'Echo, Current',
       'found "0.5" without a unit, which may mean 0.5 mA or 0.5 A',
       'Write 0.5 mA or 0.5 A',
     ],
     [
       'DC and AC in one row',
-      pedal('name,power,volts,milliamps', `Echo,DC,${mark}9 V AC,10`),
+      'name,power,volts,milliamps\nEcho,DC,‸9 V AC,10',
       'Echo, volts',
       'says AC, but the power of the same row is DC',
       'Write the one that the label gives.',
     ],
     [
       'DC and AC in one cell',
-      pedal('name,volts,milliamps', `Echo,${mark}9 V DC/AC,10`),
+      'Echo,‸9 V DC/AC,10',
       'Echo, volts',
       'says DC and AC at once',
       'Write the one that the label gives.',
     ],
     [
       'a repeated column',
-      pedal(`name,volts,milliamps,${mark}Volts`, 'Echo,9,10,9'),
+      'name,volts,milliamps,‸Volts\nEcho,9,10,9',
       'Volts',
       'a second time: "volts" says the same',
       'Put all that they hold into one of them.',
     ],
     [
       'a missing column',
-      pedal(`${mark}name,volts`, 'Echo,9', 'Fuzz,9'),
+      '‸name,volts\nEcho,9\nFuzz,9',
       'milliamps',
       'there is no such column',
       'Add a column `milliamps`.',
     ],
     [
       'a decimal comma that ends a cell',
-      pedal('name,volts,milliamps', `Echo,9,5,${mark}100`),
+      'Echo,9,5,‸100',
       'Echo',
       'this row has 4 cells, but the header has 3',
       'such as "9,5"',
     ],
     [
       'a cell without a column',
-      pedal('name,volts,milliamps,', `Echo,9,10,${mark}red`),
+      'name,volts,milliamps,\nEcho,9,10,‸red',
       'Echo',
       'a column without a name',
       'Name the column',
     ],
-    [
-      'a lost quotation mark',
-      pedal('name,volts,milliamps', `${mark}"Echo,9,10`),
-      '',
-      'this quotation mark is never closed',
-      'Close it',
-    ],
-    [
-      'a quotation mark inside',
-      pedal('name,volts,milliamps', `Say ${mark}"hey",9,10`),
-      '',
-      'a quotation mark at a wrong place',
-      'write two of them',
-    ],
-    [
-      'text behind a quoted cell',
-      pedal('name,volts,milliamps', `Echo,${mark}"9"V,10`),
-      '',
-      'a quotation mark at a wrong place',
-      'write two of them',
-    ],
-  ])('%s', (_name, text, key, message, remedy) => {
-    expectFault('board', text, key, message, remedy);
+    ['a lost quotation mark', '‸"Echo,9,10', '', 'this quotation mark is never closed', 'Close it'],
+    ['a quotation mark inside', 'Say ‸"hey",9,10', '', 'a quotation mark at a wrong place', 'write two of them'],
+    ['text behind a quoted cell', 'Echo,‸"9"V,10', '', 'a quotation mark at a wrong place', 'write two of them'],
+  ])('%s', (_what, rows, key, message, remedy) => {
+    expectFault('board', table(rows), key, message, remedy);
   });
 
   it('what the lines above say is checked as in any file, at its place', () => {
     const rows = ['name,volts,milliamps', 'Echo,9,10', ''];
-    const text = [above.replace('alone: 1.2', `alone: ${mark}0.9`), ...rows].join('\n');
+    const text = [above.replace('alone: 1.2', 'alone: ‸0.9'), ...rows].join('\n');
     expectFault('board', text, 'policy.headroom.alone', 'found 0.9', 'a factor from 1');
-    const misspelled = [above.replace('# currency', `# ${mark}curency`), ...rows].join('\n');
+    const misspelled = [above.replace('# currency', '# ‸curency'), ...rows].join('\n');
     expectFault('board', misspelled, 'curency', 'unknown key', 'Did you mean currency?');
     const unclosed = [above.replace('ground: negative}', 'ground: negative'), ...rows].join('\n');
     expect(faultsOf('board', unclosed)).toMatchObject([
       { message: expect.stringContaining('not valid YAML') as string },
     ]);
-    const twice = [above, `# ${mark}currency: USD`, ...rows].join('\n');
+    const twice = [above, '# ‸currency: USD', ...rows].join('\n');
     expectFault('board', twice, 'currency', 'stands here a second time; line 2 has the first', 'Keep the one');
-    const inside = [above, `# ${mark}pedals: []`, ...rows].join('\n');
+    const inside = [above, '# ‸pedals: []', ...rows].join('\n');
     expectFault('board', inside, 'pedals', 'the pedals stand in the rows of the table', 'Remove this line.');
   });
 

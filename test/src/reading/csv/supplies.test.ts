@@ -59,7 +59,7 @@ describe('a table of supplies', () => {
         { source: { kind: 'fed', inlet: { plug: 'usb-a', accepts: { millivolts: [5000] }, microamps: 900_000 } } },
       ],
     });
-    const words = shopTable('name,price,outputs,volts,milliamps,inlet', `Step,12,1,9,400,${mark}usb`);
+    const words = shopTable('name,price,outputs,volts,milliamps,inlet', 'Step,12,1,9,400,‸usb');
     expectFault('shop', words, 'Step, inlet', 'found "usb"', '');
   });
 
@@ -67,72 +67,72 @@ describe('a table of supplies', () => {
   it.each([
     [
       'another price of the same supply',
-      [first, `quay,,${mark}120,,,,1,true,,9,100,,`],
+      [first, 'quay,,‸120,,,,1,true,,9,100,,'],
       'Quay, price',
       'found "120", but line 4 of the same supply has "119.00"',
       'Write it once',
     ],
     [
       'the same supply further below',
-      [first, 'one,One,1,,,,1,true,,9,1,,', `${mark}quay,Quay,119.00,,,,1,true,,9,1,,`],
+      [first, 'one,One,1,,,,1,true,,9,1,,', '‸quay,Quay,119.00,,,,1,true,,9,1,,'],
       'Quay, id',
       'is the id "quay", which line 4 uses already',
       'another id',
     ],
     [
       'fewer draws than volts',
-      [`quay,Quay,1,,,,4,true,each,9/12,${mark}100,,`],
+      ['quay,Quay,1,,,,4,true,each,9/12,‸100,,'],
       'Quay, milliamps',
       "has 1 entry, but another column of this bank's settings has 2",
       'as in 9/12/18',
     ],
     [
       'thousands in a setting',
-      [`quay,Quay,1,,,,4,true,each,9/12,"100/${mark}1,500",,`],
+      ['quay,Quay,1,,,,4,true,each,9/12,"100/‸1,500",,'],
       'Quay, milliamps',
       'may mean 1500 or 1.5',
       'Write 1500',
     ],
     [
       'thousands in a total',
-      [`quay,Quay,1,,,"${mark}1,800",4,true,,9,100,,`],
+      ['quay,Quay,1,,,"‸1,800",4,true,,9,100,,'],
       'Quay, totalMilliamps',
       'may mean 1800 or 1.8',
       'Write 1800',
     ],
     [
       'a wrong total of a bank',
-      [`quay,Quay,1,,,,4,true,,9,100,,${mark}lots`],
+      ['quay,Quay,1,,,,4,true,,9,100,,‸lots'],
       'Quay, bankWatts',
       'found "lots"',
       'a number of watts',
     ],
-    ['no volts', [`quay,Quay,1,,,,4,true,,${mark},100,,`], 'Quay, volts', 'missing', 'Fill in the cell.'],
+    ['no volts', ['quay,Quay,1,,,,4,true,,‸,100,,'], 'Quay, volts', 'missing', 'Fill in the cell.'],
     [
       'an unknown join',
-      [`quay,Quay,1,,,,4,true,,9,100,series/${mark}paralel,`],
+      ['quay,Quay,1,,,,4,true,,9,100,series/‸paralel,'],
       'Quay, joins',
       'found "paralel"',
       'Did you mean parallel?',
     ],
-    ['no word on the ground', [`quay,Quay,1,,,,4,${mark},,9,100,,`], 'Quay, isolated', 'missing', 'Fill in the cell.'],
+    ['no word on the ground', ['quay,Quay,1,,,,4,‸,,9,100,,'], 'Quay, isolated', 'missing', 'Fill in the cell.'],
     [
       'a switch that is not stated',
-      [`${mark}quay,Quay,1,,,,4,true,,9/12,100/90,,`.replace(mark, ''), ''],
+      ['‸quay,Quay,1,,,,4,true,,9/12,100/90,,'.replace(mark, ''), ''],
       'Quay, switch',
       'the bank has 2 settings',
       'Write each under "switch" when every output is set by itself, together when one switch',
     ],
     [
       'a price with words',
-      [`quay,Quay,"${mark}from 12,50",,,,4,true,,9,100,,`],
+      ['quay,Quay,"‸from 12,50",,,,4,true,,9,100,,'],
       'Quay, price',
       'found "from 12,50"',
       'Write the digits with a decimal point',
     ],
     [
       'a range with another unit',
-      [`quay,Quay,1,,${mark}100-240W,,4,true,,9,100,,`],
+      ['quay,Quay,1,,‸100-240W,,4,true,,9,100,,'],
       'Quay, mains',
       'or a range 100-240',
       'Write a number of volts',
@@ -142,7 +142,7 @@ describe('a table of supplies', () => {
     // The empty cell of the switch is where it would stand.
     expectFault(
       'shop',
-      name.startsWith('a switch') ? text.replace('true,,9/12', `true,${mark},9/12`) : text,
+      name.startsWith('a switch') ? text.replace('true,,9/12', 'true,‸,9/12') : text,
       key,
       message,
       remedy,

@@ -6,32 +6,32 @@ const pedal = (fields: string) => ({ board: boardWithPedals(`{name: Echo, ${fiel
 
 describe('unknown keys', () => {
   it('are pointed at, with the near spelling', () => {
-    expectFault(pedal('volts: 9, milliamps: 1, ‸digitl: true'), 'pedals[0].digitl', ['unknown key.'], 'digital?');
-    expectFault({ board: boardText({ extra: '‸wirring: []' }) }, 'wirring', ['unknown key.'], 'wiring?');
+    expectFault(pedal('volts: 9, milliamps: 1, ‸digitl: true'), 'pedals[0].digitl', 'unknown key.', 'digital?');
+    expectFault({ board: boardText({ extra: '‸wirring: []' }) }, 'wirring', 'unknown key.', 'wiring?');
     expectFault(
       { catalogue: catalogueText({ currency: 'currency: EUR\n‸asume: {power: DC}' }) },
       'asume',
-      ['unknown key'],
+      'unknown key',
       'Did you mean assume?',
     );
   });
 
   it('are not missed under their right name as well', () => {
-    expectFault(pedal('‸vlots: 9, milliamps: 1'), 'pedals[0].vlots', ['unknown key'], 'Did you mean volts?');
-    expectFault(pedal('volts: 9, ‸mA: 1'), 'pedals[0].mA', ['unknown key'], 'Did you mean milliamps?');
-    expectFault(pedal('volts: {‸form: 9, to: 12}, milliamps: 1'), 'pedals[0].volts.form', ['unknown key.'], 'from?');
-    expectFault({ board: boardText({ policy: '‸polcy: {}' }) }, 'polcy', ['unknown key'], 'Did you mean policy?');
+    expectFault(pedal('‸vlots: 9, milliamps: 1'), 'pedals[0].vlots', 'unknown key', 'Did you mean volts?');
+    expectFault(pedal('volts: 9, ‸mA: 1'), 'pedals[0].mA', 'unknown key', 'Did you mean milliamps?');
+    expectFault(pedal('volts: {‸form: 9, to: 12}, milliamps: 1'), 'pedals[0].volts.form', 'unknown key.', 'from?');
+    expectFault({ board: boardText({ policy: '‸polcy: {}' }) }, 'polcy', 'unknown key', 'Did you mean policy?');
     const board = boardText({
       assume: 'assume: {power: DC, ‸polaritty: centre-negative, inlet: barrel-2.1, ground: negative}',
     });
-    expectFault({ board }, 'assume.polaritty', ['unknown key'], 'Did you mean polarity?');
+    expectFault({ board }, 'assume.polaritty', 'unknown key', 'Did you mean polarity?');
   });
 
   it('do not suggest a key that is there already', () => {
     expectFault(
       pedal('volts: 9, ‸volt: 9, milliamps: 1'),
       'pedals[0].volt',
-      ['unknown key. Allowed here: '],
+      'unknown key. Allowed here: ',
       'Write what it says under one of these',
     );
   });
@@ -41,26 +41,21 @@ describe('unknown keys', () => {
       expectFault(
         pedal(`volts: 9, milliamps: 1, ‸${key}: {digital: true}`),
         `pedals[0].${key}`,
-        ['unknown key'],
+        'unknown key',
         key === '__proto__' ? 'Remove it.' : 'as a remark behind a #',
       );
     }
     expectFault(
       pedal('volts: 9, milliamps: {9: 1, ‸__proto__: 1}'),
       'pedals[0].milliamps.__proto__',
-      ['unknown'],
+      'unknown',
       'Remove',
     );
     expect(Object.hasOwn(Object.prototype, 'digital')).toBe(false);
   });
 
   it('are not merged', () => {
-    expectFault(
-      pedal('volts: 9, milliamps: 1, ‸<<: {digital: true}'),
-      'pedals[0]["<<"]',
-      ['unknown key'],
-      'not merged',
-    );
+    expectFault(pedal('volts: 9, milliamps: 1, ‸<<: {digital: true}'), 'pedals[0]["<<"]', 'unknown key', 'not merged');
   });
 });
 
@@ -102,11 +97,11 @@ describe('wrong types', () => {
   it('of whole sections', () => {
     expectFault({ board: boardText({ pedals: 'pedals: ‸Echo' }) }, 'pedals', ['"Echo"', '1 to 2000'], 'Write a list');
     expectFault({ board: boardText({ pedals: 'pedals: [‸Echo]' }) }, 'pedals[0]', ['"Echo"', 'a map'], 'Write a map');
-    expectFault({ board: boardText({ pedals: 'pedals: ‸[]' }) }, 'pedals', ['an empty list'], 'Add what is missing');
-    expectFault({ board: boardText({ extra: '‸gear:' }) }, 'gear', ['no value'], 'remove `gear`');
+    expectFault({ board: boardText({ pedals: 'pedals: ‸[]' }) }, 'pedals', 'an empty list', 'Add what is missing');
+    expectFault({ board: boardText({ extra: '‸gear:' }) }, 'gear', 'no value', 'remove `gear`');
     const [fault] = faultsOf(boardText({ pedals: 'pedals:' }));
     expect(fault).toMatchObject({ key: 'pedals', remedy: 'Write a list of 1 to 2000 pedals.' });
-    expectFault(pedal('volts: 9, ‸milliamps: '), 'pedals[0].milliamps', ['no value'], 'Write');
+    expectFault(pedal('volts: 9, ‸milliamps: '), 'pedals[0].milliamps', 'no value', 'Write');
     expectFault({ board: boardText({ assume: 'assume: ‸[DC]' }) }, 'assume', ['a list', 'a map'], 'Write a map');
     const owned = 'owned: {parts: ‸[flip]}';
     expectFault({ board: boardText({ owned }) }, 'owned.parts', ['a list', 'a map'], 'Write a map from ids to counts');
@@ -143,27 +138,17 @@ describe('wrong units', () => {
     expectFault(
       { board: policy('headroom: {alone: ‸120%, chained: 2, supply: 1}') },
       'policy.headroom.alone',
-      ['"120%"'],
+      '"120%"',
       'Write 1.2.',
     );
     const headroom = 'headroom: {alone: 1, chained: 1, supply: 1}';
-    expectFault({ board: policy(`${headroom}, budget: ‸€250`) }, 'policy.budget', ['"€250"'], 'Write 250.');
-    expectFault({ board: policy(`${headroom}, budget: ‸119.50 EUR`) }, 'policy.budget', ['EUR"'], 'Write 119.5.');
-    expectFault({ board: policy(`${headroom}, mains: ‸230V`) }, 'policy.mains', ['"230V"'], 'Write 230.');
-    expectFault(
-      { board: policy(`${headroom}, sockets: ‸4.5`) },
-      'policy.sockets',
-      ['found 4.5'],
-      'Write a whole number',
-    );
+    expectFault({ board: policy(`${headroom}, budget: ‸€250`) }, 'policy.budget', '"€250"', 'Write 250.');
+    expectFault({ board: policy(`${headroom}, budget: ‸119.50 EUR`) }, 'policy.budget', 'EUR"', 'Write 119.5.');
+    expectFault({ board: policy(`${headroom}, mains: ‸230V`) }, 'policy.mains', '"230V"', 'Write 230.');
+    expectFault({ board: policy(`${headroom}, sockets: ‸4.5`) }, 'policy.sockets', 'found 4.5', 'Write a whole number');
     const supply = (text: string) => catalogueText({}).replace('regulated: true', `regulated: true, ${text}`);
-    expectFault({ catalogue: supply('total: {watts: ‸18 W}') }, 'supplies[0].total.watts', ['"18 W"'], 'Write 18.');
-    expectFault(
-      { catalogue: supply('mains: ‸100-240 V') },
-      'supplies[0].mains',
-      ['"100-240 V"'],
-      '{from: 100, to: 240}',
-    );
+    expectFault({ catalogue: supply('total: {watts: ‸18 W}') }, 'supplies[0].total.watts', '"18 W"', 'Write 18.');
+    expectFault({ catalogue: supply('mains: ‸100-240 V') }, 'supplies[0].mains', '"100-240 V"', '{from: 100, to: 240}');
   });
 });
 
@@ -213,15 +198,15 @@ describe('numbers', () => {
       '',
     );
     const supply = (text: string) => catalogueText({}).replace('regulated: true', `regulated: true, ${text}`);
-    expectFault({ catalogue: supply('total: {watts: ‸100001}') }, 'supplies[0].total.watts', ['up to 100000'], '');
+    expectFault({ catalogue: supply('total: {watts: ‸100001}') }, 'supplies[0].total.watts', 'up to 100000', '');
     expectFault(
       { catalogue: supply('total: {watts: ‸1.0001}') },
       'supplies[0].total.watts',
-      ['three decimals'],
+      'three decimals',
       'Write 1.',
     );
-    expectFault({ catalogue: supply('stock: ‸10001') }, 'supplies[0].stock', ['from 0 to 10000'], '');
-    expectFault({ catalogue: supply('stock: ‸-1') }, 'supplies[0].stock', ['found -1'], '');
+    expectFault({ catalogue: supply('stock: ‸10001') }, 'supplies[0].stock', 'from 0 to 10000', '');
+    expectFault({ catalogue: supply('stock: ‸-1') }, 'supplies[0].stock', 'found -1', '');
     const outputs = (text: string) => ({ catalogue: catalogueText({}).replace('outputs: 2', `outputs: ‸${text}`) });
     for (const text of ['0', '101', '1.5', '1e2']) {
       expectFault(outputs(text), 'supplies[0].banks[0].outputs', [`found ${text}`, 'from 1 to 100'], 'Write');

@@ -29,14 +29,14 @@ describe('currencies', () => {
       ['"eur"', 'ISO 4217'],
       'Did you mean EUR?',
     );
-    expectFault({ board: boardText({ currency: 'currency: ‸euros' }) }, 'currency', ['"euros"'], '');
-    expectFault({ board: boardText({ currency: 'currency: ‸978' }) }, 'currency', ['found 978'], 'quotes');
+    expectFault({ board: boardText({ currency: 'currency: ‸euros' }) }, 'currency', '"euros"', '');
+    expectFault({ board: boardText({ currency: 'currency: ‸978' }) }, 'currency', 'found 978', 'quotes');
   });
 
   it('are three capital letters where no name is near', () => {
     const remedy = 'Write the three capital letters of the currency.';
-    expectFault({ board: boardText({ currency: 'currency: ‸doubloons' }) }, 'currency', ['"doubloons"'], remedy);
-    expectFault({ catalogue: catalogueText({ currency: 'currency: ‸doubloons' }) }, 'currency', ['ISO 4217'], remedy);
+    expectFault({ board: boardText({ currency: 'currency: ‸doubloons' }) }, 'currency', '"doubloons"', remedy);
+    expectFault({ catalogue: catalogueText({ currency: 'currency: ‸doubloons' }) }, 'currency', 'ISO 4217', remedy);
   });
 
   it('are known and stated in each file', () => {

@@ -61,7 +61,7 @@ describe('the adapter that a pedal came with', () => {
     expectFault(
       { board: boardText({ pedals: `pedals:\n  - ${pedal}` }) },
       `pedals[0].${field}`,
-      ['missing. Allowed: '],
+      'missing. Allowed: ',
       `Add \`${field}\`.`,
     );
   });
@@ -71,12 +71,12 @@ describe('the adapter that a pedal came with', () => {
       pedals: 'pedals:\n  - {name: Ruff, adapter: {}}',
       rest: 'gear:\n  supplies:\n    - {id: ‸own-ruff, name: Box, regulated: true, banks: [{outputs: 1, isolated: true, power: DC, plug: barrel-2.1, polarity: centre-negative, settings: [{volts: 9, milliamps: 100}]}]}',
     });
-    expectFault({ board }, 'gear.supplies[0].id', ['"own-ruff"'], 'Give the supply another id.');
+    expectFault({ board }, 'gear.supplies[0].id', '"own-ruff"', 'Give the supply another id.');
   });
 
   it('states mains in order', () => {
     const board = boardText({ pedals: 'pedals:\n  - {name: Ruff, adapter: {mains: ‸{from: 240, to: 220}}}' });
-    expectFault({ board }, 'pedals[0].adapter.mains', ['from 240 to 220'], 'Write {from: 220, to: 240}.');
+    expectFault({ board }, 'pedals[0].adapter.mains', 'from 240 to 220', 'Write {from: 220, to: 240}.');
   });
 
   it('stands in a wiring without output and volts', () => {

@@ -24,7 +24,7 @@ describe('owned things', () => {
     expectFault(
       { board: boardText({ owned: 'owned: {parts: {‸flop: 1}}' }), catalogue },
       'owned.parts.flop',
-      ['"flop"'],
+      '"flop"',
       'Did you mean flip?',
     );
     expectFault(
@@ -36,13 +36,13 @@ describe('owned things', () => {
     expectFault(
       { board: boardText({ owned: 'owned: {parts: {‸stack: 1}}' }) },
       'owned.parts.stack',
-      ['names the part "stack", which the gear does not describe, and no catalogue is given.'],
+      'names the part "stack", which the gear does not describe, and no catalogue is given.',
       'Describe it under `gear`, or give the catalogue that lists it.',
     );
     expectFault(
       { board: boardText({ owned: 'owned: {supplies: [‸harbour]}' }), catalogue },
       'owned.supplies[0]',
-      ['names the supply "harbour", which neither the gear nor the catalogue describes.'],
+      'names the supply "harbour", which neither the gear nor the catalogue describes.',
       'Describe it under `gear`, or mend the id.',
     );
   });

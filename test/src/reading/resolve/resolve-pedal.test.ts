@@ -39,7 +39,7 @@ describe('what bears on safety has no silent default', () => {
       assume: '',
       pedals: `pedals:\n  - ‸{name: Echo, volts: 9, milliamps: 100, ${stated.map(([, text]) => text).join(', ')}}`,
     });
-    expectFault({ board }, `pedals[0].${field}`, [`Allowed: ${allowed}.`], remedy);
+    expectFault({ board }, `pedals[0].${field}`, `Allowed: ${allowed}.`, remedy);
   });
 
   it('is told of a pedal without a name, too', () => {
@@ -77,7 +77,7 @@ describe('what bears on safety has no silent default', () => {
       assume: 'assume: {inlet: barrel-2.1, ground: negative}',
       pedals: 'pedals:\n  - ‸{name: Echo, volts: 9, milliamps: 100}',
     });
-    expectFault({ board }, 'pedals[0].power', ['missing'], "Read it off the pedal's label");
+    expectFault({ board }, 'pedals[0].power', 'missing', "Read it off the pedal's label");
   });
 
   it('lists exactly the fields that were assumed', () => {
@@ -230,7 +230,7 @@ describe('ids', () => {
     expectFault(
       { board: boardWithPedals('{name: ‸"!?", volts: 9, milliamps: 1}') },
       'pedals[0].name',
-      ['"!?"'],
+      '"!?"',
       'Add an `id`',
     );
   });

@@ -75,16 +75,11 @@ describe('the policy', () => {
     expectFault(
       { board: withPolicy('chains: allow').replace('{chains', '‸{chains') },
       'policy.headroom',
-      ['missing'],
+      'missing',
       'Add',
     );
-    expectFault(
-      { board: withPolicy(headroom).replace('{headroom', '‸{headroom') },
-      'policy.chains',
-      ['missing'],
-      'Add',
-    );
-    expectFault({ board: boardText({ board: '‸board: B', policy: '' }) }, 'policy', ['missing'], 'Add `policy`');
+    expectFault({ board: withPolicy(headroom).replace('{headroom', '‸{headroom') }, 'policy.chains', 'missing', 'Add');
+    expectFault({ board: boardText({ board: '‸board: B', policy: '' }) }, 'policy', 'missing', 'Add `policy`');
   });
 
   it('keeps headroom at 1 or above, and a guess, too', () => {

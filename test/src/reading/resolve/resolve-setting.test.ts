@@ -65,12 +65,7 @@ describe('the settings of a bank', () => {
 
   it('are at least one', () => {
     const { catalogue } = supply('regulated: true,', '');
-    expectFault(
-      { catalogue: catalogue.replace('[]', '‸[]') },
-      'supplies[0].banks[0].settings',
-      ['an empty list'],
-      'Add',
-    );
+    expectFault({ catalogue: catalogue.replace('[]', '‸[]') }, 'supplies[0].banks[0].settings', 'an empty list', 'Add');
   });
 });
 

@@ -68,7 +68,7 @@ describe('a supply', () => {
 
   it('needs a price in a catalogue', () => {
     const catalogue = catalogueWithSupplies(`‸{name: Quay, regulated: true, banks: [${bank}]}`);
-    expectFault({ catalogue }, 'supplies[0].price', ['missing'], 'Add `price`');
+    expectFault({ catalogue }, 'supplies[0].price', 'missing', 'Add `price`');
   });
 
   const mains = (from: number, to: number) => ({ kind: 'mains', volts: { from, to } });
@@ -103,7 +103,7 @@ describe('a supply', () => {
     expectFault(
       supply('regulated: true, mains: ‸{from: 240, to: 100}'),
       'supplies[0].mains',
-      ['from 240 to 100'],
+      'from 240 to 100',
       'Write {from: 100, to: 240}.',
     );
   });
@@ -112,11 +112,11 @@ describe('a supply', () => {
     expectFault(
       supply('regulated: true, total: ‸{milliamps: 1, watts: 1}'),
       'supplies[0].total',
-      ['both milliamps and watts'],
+      'both milliamps and watts',
       'the tighter one',
     );
     const banks = bank.replace(']}', '], total: ‸{}}');
-    expectFault(supply('regulated: true', banks), 'supplies[0].banks[0].total', ['neither'], 'Write the one');
+    expectFault(supply('regulated: true', banks), 'supplies[0].banks[0].total', 'neither', 'Write the one');
   });
 });
 
@@ -162,7 +162,7 @@ describe('what bears on safety has no silent default', () => {
 
   it('whether the outputs are isolated', () => {
     const banks = bank.replace('{outputs', '‸{outputs').replace('isolated: true, ', '');
-    expectFault(supply('regulated: true', banks), 'supplies[0].banks[0].isolated', ['missing'], 'Add `isolated`');
+    expectFault(supply('regulated: true', banks), 'supplies[0].banks[0].isolated', 'missing', 'Add `isolated`');
   });
 
   it('comes from the assume block of the catalogue, polarity also as either, and is listed', () => {
@@ -223,10 +223,10 @@ describe('what bears on safety has no silent default', () => {
   });
 
   it('gear is not filled by any assume block', () => {
-    const bare = `‸{outputs: 1, isolated: true, power: DC, plug: x, settings: [{volts: 9, milliamps: 1}]}`;
+    const bare = '‸{outputs: 1, isolated: true, power: DC, plug: x, settings: [{volts: 9, milliamps: 1}]}';
     const gear = `gear:\n  supplies: [{name: Old, regulated: true, banks: [${bare}]}]`;
     const board = boardText({ gear });
-    expectFault({ board }, 'gear.supplies[0].banks[0].polarity', ['missing for "Old"'], 'and add `polarity`.');
+    expectFault({ board }, 'gear.supplies[0].banks[0].polarity', 'missing for "Old"', 'and add `polarity`.');
   });
 });
 

@@ -62,7 +62,7 @@ describe('what nobody has read of a pedal', () => {
     ['circuit', '‸{name: Ruff, volts: 9, milliamps: unknown}', 'for example `circuit: drive`'],
   ])('%s without anything to plan with is refused', (field, pedal, remedy) => {
     const board = boardText({ policy: guess, pedals: `pedals:\n  - ${pedal}` });
-    expectFault({ board }, `pedals[0].${field}`, ['"'], remedy);
+    expectFault({ board }, `pedals[0].${field}`, '"', remedy);
   });
 });
 

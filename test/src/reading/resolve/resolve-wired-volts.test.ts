@@ -39,14 +39,14 @@ describe('the volts of an entry', () => {
       board: wired(`output: ${output}, volts: ${volts}`),
       catalogue,
     });
-    expectFault(texts(1, '‸18'), key, ['found 18; output 1 of "quay" gives 9 or 12 V.'], remedy);
-    expectFault(texts(2, '‸9'), key, ['found 9; output 2 of "quay" gives 18 V.'], remedy);
-    expectFault(texts(3, '‸24.001'), key, ['found 24.001; output 3 of "quay" gives 24 V.'], remedy);
+    expectFault(texts(1, '‸18'), key, 'found 18; output 1 of "quay" gives 9 or 12 V.', remedy);
+    expectFault(texts(2, '‸9'), key, 'found 9; output 2 of "quay" gives 18 V.', remedy);
+    expectFault(texts(3, '‸24.001'), key, 'found 24.001; output 3 of "quay" gives 24 V.', remedy);
   });
 
   it('are told in rising order', () => {
     const board = wired('output: 1, volts: ‸15');
-    expectFault({ board, catalogue: shopWith([18, 9, 12.5]) }, key, ['gives 9, 12.5 or 18 V.'], '');
+    expectFault({ board, catalogue: shopWith([18, 9, 12.5]) }, key, 'gives 9, 12.5 or 18 V.', '');
   });
 
   it('are told how to be mended by what the join does', () => {
@@ -54,19 +54,19 @@ describe('the volts of an entry', () => {
     expectFault(
       { board: joined('series', '‸9'), catalogue },
       key,
-      ['outputs 1 and 2 of "quay" in series make 18, 21 or 24 V.'],
+      'outputs 1 and 2 of "quay" in series make 18, 21 or 24 V.',
       'Write the sum of what both are set to.',
     );
     expectFault(
       { board: joined('parallel', '‸18'), catalogue },
       key,
-      ['outputs 1 and 2 of "quay" in parallel give 9 or 12 V.'],
+      'outputs 1 and 2 of "quay" in parallel give 9 or 12 V.',
       'Write what it is set to.',
     );
     expectFault(
       { board: joined('parallel', '‸18'), catalogue: shopWith([9], [12]) },
       key,
-      ['outputs 1 and 2 of "quay" cannot be set to the same volts, as a parallel join asks for.'],
+      'outputs 1 and 2 of "quay" cannot be set to the same volts, as a parallel join asks for.',
       'Join outputs that can be, or use one of them alone.',
     );
   });
@@ -82,8 +82,8 @@ describe('the volts of an entry', () => {
       'in series make 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22 V or 3 others.',
     );
     const board = wired('output: 1, volts: ‸500');
-    expectFault({ board, catalogue: shopWith(whole(12)) }, key, [`gives ${text(12)} or 12 V.`], '');
-    expectFault({ board, catalogue: shopWith(whole(13)) }, key, [`gives ${text(12)}, 12 V or 1 other.`], '');
+    expectFault({ board, catalogue: shopWith(whole(12)) }, key, `gives ${text(12)} or 12 V.`, '');
+    expectFault({ board, catalogue: shopWith(whole(13)) }, key, `gives ${text(12)}, 12 V or 1 other.`, '');
   });
 });
 

@@ -41,7 +41,7 @@ describe('an entry of the wiring', () => {
     expectFault(
       { board: board([feed]), catalogue: two },
       'wiring[0].supply',
-      ['"Quay", which is the name of 2 things'],
+      '"Quay", which is the name of 2 things',
       'Write the id of the one that is meant: quay or barge.',
     );
   });
@@ -60,13 +60,13 @@ describe('an entry of the wiring', () => {
     expectFault(
       { board: board([`‸${feed}`], 'supplies: [quay, quay]').replace('- {‸', '- ‸{'), catalogue },
       'wiring[0].unit',
-      ['missing; 2 units of "quay" are owned'],
+      'missing; 2 units of "quay" are owned',
       'Add `unit`, a number from 1 to 2.',
     );
     expectFault(
       { board: board([feed.replace('quay', '‸quay')], 'supplies: []'), catalogue },
       'wiring[0].supply',
-      ['"quay", of which no unit is owned'],
+      '"quay", of which no unit is owned',
       'Add the id to `owned.supplies`',
     );
   });
@@ -83,7 +83,7 @@ describe('an entry of the wiring', () => {
       },
     ]);
     const twice = board([`${feed('fuzz')}, chain: fan`.replace('[fan]', '[‸fan]')]);
-    expectFault({ board: twice, catalogue }, 'wiring[0].parts[0]', ['a chain lead'], '`chain` names it already');
+    expectFault({ board: twice, catalogue }, 'wiring[0].parts[0]', 'a chain lead', '`chain` names it already');
   });
 
   it('has its join lead under `join`', () => {
@@ -91,7 +91,7 @@ describe('an entry of the wiring', () => {
     expectFault(
       { board: board([feed]), catalogue },
       'wiring[0].parts[0]',
-      ['a join lead'],
+      'a join lead',
       'Write `join: {mode: series, part: stack}` instead',
     );
   });

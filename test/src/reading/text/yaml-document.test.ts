@@ -16,7 +16,7 @@ describe('text that is not YAML', () => {
     ['a tag', 'board: ‸!!js/function a\n', 'Remove the tag'],
     ['a directive', '‸%EXTRA 1\n---\nboard: a\n', 'Mend'],
   ])('%s', (_what, board, remedy) => {
-    expectFault({ board }, '', ['not valid YAML'], remedy);
+    expectFault({ board }, '', 'not valid YAML', remedy);
   });
 
   it('is one fault, whatever follows', () => {
@@ -24,7 +24,7 @@ describe('text that is not YAML', () => {
   });
 
   it('of several documents is told at the second', () => {
-    expectFault({ board: `${boardText()}‸---\nboard: again\n` }, '', ['a second YAML document'], 'Remove the line');
+    expectFault({ board: `${boardText()}‸---\nboard: again\n` }, '', 'a second YAML document', 'Remove the line');
   });
 
   it('is quoted with its control characters escaped', () => {
