@@ -1,8 +1,5 @@
 import { kitOf } from '../../../../src/domain/kit.js';
-import { stripVTControlCharacters } from 'node:util';
 
-import fc from 'fast-check';
-import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
@@ -12,11 +9,9 @@ import { checkOutput } from '../../../../src/planning/check/check-output.js';
 import { checkText } from '../../../../src/report/screen/check-screen.js';
 import { outputAnswerText } from '../../../../src/report/screen/output-screen.js';
 import type { ScreenOptions } from '../../../../src/report/screen/screen.js';
-import { oddName } from '../odd-names.js';
+import { describeEveryScreen, plain } from './every-screen.js';
 import { pluggedBadly, pluggedWell, questions, weakTideway } from '../plugged.js';
-import { share, trying } from '../../../support/runs.js';
 
-const plain = (width: number) => ({ width, colour: false }) as const;
 type Plugged = { readonly board: Board; readonly catalogue: Catalogue | null };
 
 const shown = ({ board, catalogue }: Plugged, options: ScreenOptions = plain(80)): string =>
@@ -159,34 +154,4 @@ describe('the answer about an output on a screen', () => {
   });
 });
 
-describe('every screen', () => {
-  it('uses ASCII signs where the screen shows nothing else', () => {
-    for (const text of screensOf((id) => id, { width: 80, colour: false, unicode: false }))
-      expect(text).toMatch(/^[\n -~]*$/);
-  });
-
-  it('says the same with and without colour', () => {
-    const coloured = screensOf((id) => id, { width: 80, colour: true });
-    for (const [at, text] of screensOf((id) => id, plain(80)).entries()) {
-      expect(coloured[at]).toContain('\u001b[');
-      expect(stripVTControlCharacters(coloured[at] ?? '')).toBe(text);
-    }
-  });
-
-  it('keeps within the screen and shows no control character, whatever the names are', () => {
-    const names = fc.array(oddName, { minLength: 1, maxLength: 8 });
-    let lines = 0;
-    fc.assert(
-      fc.property(names, fc.constantFrom(60, 80, 120), (given, width) => {
-        let next = 0;
-        for (const text of screensOf(() => given[next++ % given.length] ?? '', plain(width))) {
-          expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u);
-          expect(text.split('\n').filter((line) => stringWidth(line) > width)).toEqual([]);
-          lines += text.split('\n').length;
-        }
-      }),
-      trying(60),
-    );
-    expect(lines).toBeGreaterThan(share(60 * 200));
-  });
-});
+describeEveryScreen(screensOf, 60, 60 * 200);

@@ -1,9 +1,6 @@
 import { todaysWiring } from '../../../../src/planning/today/todays-wiring.js';
 import { kitOf } from '../../../../src/domain/kit.js';
-import { stripVTControlCharacters } from 'node:util';
 
-import fc from 'fast-check';
-import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 
 import { minorUnits, partId, pedalId } from '../../../../src/domain/quantities.js';
@@ -14,12 +11,10 @@ import type { ScreenOptions } from '../../../../src/report/screen/screen.js';
 import { answerText } from '../../../../src/report/screen/terminal.js';
 import { wiredOf } from '../../../support/wired.js';
 import { everything } from '../everything.js';
-import { oddName } from '../odd-names.js';
 import { moving } from '../moving.js';
 import { feedOf, tideway } from '../samples.js';
-import { share, trying } from '../../../support/runs.js';
+import { describeEveryScreen, plain } from './every-screen.js';
 
-const plain = (width: number) => ({ width, colour: false }) as const;
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
 const requests: readonly Reason[] = [
@@ -148,23 +143,6 @@ describe('a plan for re-plugging on a screen', () => {
     expect(text).toContain('Let chorus move, allow purchases and raise the budget: a plan takes 119.00 EUR at least.');
   });
 
-  it('keeps within the screen and shows no control character, whatever the names are', () => {
-    let lines = 0;
-    const names = fc.array(oddName, { minLength: 1, maxLength: 8 });
-    fc.assert(
-      fc.property(names, fc.constantFrom(60, 80, 120), (given, width) => {
-        let next = 0;
-        for (const text of screensOf(() => given[next++ % given.length] ?? '', plain(width))) {
-          expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u);
-          expect(text.split('\n').filter((line) => stringWidth(line) > width)).toEqual([]);
-          lines += text.split('\n').length;
-        }
-      }),
-      trying(100),
-    );
-    expect(lines).toBeGreaterThan(share(100 * 100));
-  });
-
   it('never parts the key of a wiring entry from its value', () => {
     const lines = [60, 66, 72, 80].flatMap((width) =>
       screensOf((id) => id, plain(width)).flatMap((text) => text.split('\n')),
@@ -174,15 +152,9 @@ describe('a plan for re-plugging on a screen', () => {
       lines.filter((line) => /\b(?:pedal|supply|unit|outputs?|volts|join|mode|chain|parts?|lead):$/.test(line)),
     ).toEqual([]);
   });
-
-  it('says the same with and without colour, and without signs beyond ASCII', () => {
-    const named = (id: string): string => id;
-    const coloured = screensOf(named, { width: 80, colour: true });
-    expect(coloured.map(stripVTControlCharacters)).toEqual(screensOf(named, plain(80)));
-    for (const text of screensOf(named, { width: 80, colour: false, unicode: false }))
-      expect(text).toMatch(/^[\n -~]*$/);
-  });
 });
+
+describeEveryScreen(screensOf, 100, 100 * 100);
 
 describe('a plan for re-plugging as JSON', () => {
   it('has every kind of step', () => {

@@ -1,18 +1,14 @@
 import { kitOf } from '../../../../src/domain/kit.js';
-import { stripVTControlCharacters } from 'node:util';
 
-import fc from 'fast-check';
-import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 
 import type { Answer } from '../../../../src/planning/answer.js';
+import type { ScreenOptions } from '../../../../src/report/screen/screen.js';
 import { answerText } from '../../../../src/report/screen/terminal.js';
 import { everything } from '../everything.js';
-import { oddName } from '../odd-names.js';
 import { feedOf, tideway } from '../samples.js';
-import { share, trying } from '../../../support/runs.js';
+import { describeEveryScreen, plain } from './every-screen.js';
 
-const plain = (width: number) => ({ width, colour: false }) as const;
 const tidewayText = (width: number, answer: Partial<Extract<Answer, { kind: 'plan' }>> = {}): string =>
   answerText(
     kitOf(tideway.board, tideway.catalogue),
@@ -29,6 +25,21 @@ function answersOf({ wiring, reasons }: ReturnType<typeof everything>): readonly
     { kind: 'impossible', aim: 'cost', reasons },
     { kind: 'stopped', aim: 'cost' },
   ];
+}
+
+/** The plan with everything. */
+function planText(width: number, named: (id: string) => string = (id) => id): string {
+  const { board, catalogue, wiring } = everything(named);
+  return answerText(
+    kitOf(board, catalogue),
+    { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] },
+    plain(width),
+  );
+}
+
+function screensOf(named: (id: string) => string, options: ScreenOptions): readonly string[] {
+  const all = everything(named);
+  return answersOf(all).map((answer) => answerText(kitOf(all.board, all.catalogue), answer, options));
 }
 
 describe('the answer on a screen', () => {
@@ -70,25 +81,14 @@ describe('the answer on a screen', () => {
   });
 
   it('lists what to buy with unit prices and the total, and what is owned', () => {
-    const all = everything((id) => id);
-    const text = answerText(
-      kitOf(all.board, all.catalogue),
-      { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] },
-      plain(80),
-    );
+    const text = planText(80);
     expect(text).toContain('  2 × joiner  50.00 EUR each  100.00 EUR\n');
     expect(text).toContain('  Total                       224.00 EUR\n');
     expect(text).toContain('Use what you own: 1 × shared, 1 × flip.');
   });
 
   it('gives the way to a pedal in order, with every switch', () => {
-    const all = everything((id) => id);
-    const text = answerText(
-      kitOf(all.board, all.catalogue),
-      { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] },
-      plain(132),
-    );
-    const words = text.replaceAll(/\s+/g, ' ');
+    const words = planText(132).replaceAll(/\s+/g, ' ');
     expect(words).toContain('both own leads → stack');
     expect(words).toContain('a tail → flip, barrel-2.1 plug,');
     expect(words).toContain('Set the polarity switch of joiner, unit 2, output 6 to centre-negative');
@@ -119,49 +119,8 @@ describe('the answer on a screen', () => {
   });
 
   it('tells things of the same name apart by their ids', () => {
-    const all = everything(() => 'Twin');
-    const text = answerText(
-      kitOf(all.board, all.catalogue),
-      { kind: 'plan', aim: 'cost', wiring: all.wiring, gap: null, reasons: [] },
-      plain(132),
-    );
+    const text = planText(132, () => 'Twin');
     for (const id of ['chorus', 'looper', 'joiner', 'flip']) expect(text).toContain(`Twin (${id})`);
-  });
-
-  it('uses ASCII signs on a screen that shows nothing else', () => {
-    const all = everything((id) => id);
-    for (const answer of answersOf(all))
-      expect(answerText(kitOf(all.board, all.catalogue), answer, { width: 80, colour: false, unicode: false })).toMatch(
-        /^[\n -~]*$/,
-      );
-  });
-
-  it('keeps within the screen and shows no control character, whatever the names are', () => {
-    const names = fc.array(oddName, { minLength: 1, maxLength: 8 });
-    const kinds = fc.nat({ max: answersOf(everything((id) => id)).length - 1 });
-    let lines = 0;
-    fc.assert(
-      fc.property(names, kinds, fc.constantFrom(60, 80, 120), (given, kind, width) => {
-        let next = 0;
-        const all = everything(() => given[next++ % given.length] ?? '');
-        const answer = answersOf(all)[kind] ?? { kind: 'stopped', aim: 'cost' };
-        const text = answerText(kitOf(all.board, all.catalogue), answer, plain(width));
-        expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/u);
-        expect(text.split('\n').filter((line) => stringWidth(line) > width)).toEqual([]);
-        lines += text.split('\n').length;
-      }),
-      trying(300),
-    );
-    expect(lines).toBeGreaterThan(share(300 * 20));
-  });
-
-  it('says the same with and without colour', () => {
-    const all = everything((id) => id);
-    for (const answer of answersOf(all)) {
-      const coloured = answerText(kitOf(all.board, all.catalogue), answer, { width: 80, colour: true });
-      expect(coloured).toContain('\u001b[');
-      expect(stripVTControlCharacters(coloured)).toBe(answerText(kitOf(all.board, all.catalogue), answer, plain(80)));
-    }
   });
 
   it('is laid out for 60 columns on anything narrower', () => {
@@ -173,3 +132,5 @@ describe('the answer on a screen', () => {
     expect(() => tidewayText(80, { wiring: { ...tideway.wiring, feeds } })).toThrow(RangeError);
   });
 });
+
+describeEveryScreen(screensOf, 60, 300 * 20);
