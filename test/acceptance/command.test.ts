@@ -97,60 +97,6 @@ describe('choose', () => {
     expect(stdout).toBe('');
     expect(stderr).toMatch(/^wrong\.yaml:16:5 .*miliamps: unknown key.* Did you mean milliamps\?$/m);
   });
-
-  test('an impossible case prints its object and exits with 4', async () => {
-    const board = await put('impossible.yaml', tidewayBoard.replace('milliamps: 180', 'milliamps: 333.334'));
-    const { code, stdout } = await boardfeed('choose', board, 'shop.yaml', '--json');
-    expect(code).toBe(4);
-    const found = JSON.parse(stdout) as Readonly<Record<string, unknown>>;
-    expect(found).toMatchObject({
-      status: 'impossible',
-      feeds: [],
-      reasons: [{ rule: 'current', pedals: ['estuary-echo'] }],
-    });
-  });
-
-  test('which may be had in part', async () => {
-    const { code, stdout } = await boardfeed('choose', 'impossible.yaml', 'shop.yaml', '--partial', '--json');
-    expect(code).toBe(0);
-    expect(JSON.parse(stdout)).toMatchObject({
-      status: 'proven',
-      unpowered: ['estuary-echo'],
-      score: { unpowered: 1, bricks: 1 },
-    });
-  });
-
-  test('and a microamp less is possible', async () => {
-    const board = await put('possible.yaml', tidewayBoard.replace('milliamps: 180', 'milliamps: 333.333'));
-    expect((await boardfeed('choose', board, 'shop.yaml', '--json')).code).toBe(0);
-  });
-
-  test('a search that is out of time exits with 5 and proves nothing', async () => {
-    const { code, stdout } = await boardfeed('choose', 'board.yaml', 'shop.yaml', '--json', '--time', '0.001');
-    expect(code).toBe(5);
-    expect(JSON.parse(stdout)).toMatchObject({ status: 'best found' });
-  });
-
-  test.each([
-    ['no command', []],
-    ['an unknown command', ['chose', 'board.yaml', 'shop.yaml']],
-    ['a missing file name', ['choose']],
-    ['an unknown aim', ['choose', 'board.yaml', 'shop.yaml', '--aim', 'cheap']],
-    ['an unknown option', ['choose', 'board.yaml', 'shop.yaml', '--jason']],
-    ['a time that is none', ['choose', 'board.yaml', 'shop.yaml', '--time', 'soon']],
-  ])('%s is wrong use', async (_, words) => {
-    const { code, stdout, stderr } = await boardfeed(...words);
-    expect(code).toBe(2);
-    expect(stdout).toBe('');
-    expect(stderr).not.toBe('');
-  });
-
-  test('a file that is not there cannot be read', async () => {
-    const { code, stdout, stderr } = await boardfeed('choose', 'nowhere.yaml', 'shop.yaml', '--json');
-    expect(code).toBe(3);
-    expect(stdout).toBe('');
-    expect(stderr).toContain('nowhere.yaml');
-  });
 });
 
 const jsonBoard = {

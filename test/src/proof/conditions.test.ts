@@ -13,22 +13,18 @@ describe('a proof with a branch on the leads of the whole plan', () => {
 
   test(
     'does not hold when it is about the leads of one supply instead of all',
-    withBranch(trio, () => ({ supply: supplyId('late') })),
+    withBranch(trio, { supply: supplyId('late') }),
     'in the case fewer, a case is left open',
   );
   test(
     'does not hold when it is about the leads of owned units instead of all',
-    withBranch(trio, () => ({ source: 'owned' })),
+    withBranch(trio, { source: 'owned' }),
     'in the case fewer, a case is left open',
   );
-  test(
-    'does not hold at another number',
-    withBranch(trio, () => ({ most: 2 })),
-    'in the case fewer, a case is left open',
-  );
+  test('does not hold at another number', withBranch(trio, { most: 2 }), 'in the case fewer, a case is left open');
   test(
     'does not hold when a tag of the condition is lowered',
-    withBranch(trio, () => ({ more: { tags: { pedals: {}, conditions: [6] } } })),
+    withBranch(trio, { more: { tags: { pedals: {}, conditions: [6] } } }),
     'in the case more, a case is left open',
   );
 });
@@ -36,7 +32,7 @@ describe('a proof with a branch on the leads of the whole plan', () => {
 describe('a proof with a branch on the units of a set of supplies', () => {
   const fewerOpen = 'in the case fewer, a case is left open';
   const [twin, pair, late] = [supplyId('twin'), supplyId('pair'), supplyId('late')];
-  const changed = (change: Partial<ProofBranch>): HandMade => withBranch(tripleOfTwo, () => change);
+  const changed = (change: Partial<ProofBranch>): HandMade => withBranch(tripleOfTwo, change);
 
   it('holds', () => {
     expect(verdictOn(tripleOfTwo)).toMatchObject({ kind: 'holds', cases: 4 });
@@ -99,19 +95,7 @@ describe('a proof with a branch on the pedals of a supply', () => {
   });
 
   const fewerOpen = 'in the case fewer, a case is left open';
-  test(
-    'does not hold at another number',
-    withBranch(mixed, () => ({ most: 1 })),
-    fewerOpen,
-  );
-  test(
-    'does not hold of another pedal',
-    withBranch(mixed, () => ({ of: [pedalId('b')] })),
-    fewerOpen,
-  );
-  test(
-    'does not hold of owned units',
-    withBranch(mixed, () => ({ source: 'owned' })),
-    fewerOpen,
-  );
+  test('does not hold at another number', withBranch(mixed, { most: 1 }), fewerOpen);
+  test('does not hold of another pedal', withBranch(mixed, { of: [pedalId('b')] }), fewerOpen);
+  test('does not hold of owned units', withBranch(mixed, { source: 'owned' }), fewerOpen);
 });

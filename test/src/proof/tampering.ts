@@ -20,11 +20,14 @@ export const withProof = (made: HandMade, change: Partial<Proof>): HandMade => (
 export const withStep = (made: HandMade, index: number, change: Partial<ProofStep>): HandMade =>
   withProof(made, { steps: made.proof.steps.map((step, at) => (at === index ? { ...step, ...change } : step)) });
 
-export function withBranch(made: HandMade, change: (branch: ProofBranch) => Partial<ProofBranch>): HandMade {
+type BranchChange = Partial<ProofBranch> | ((branch: ProofBranch) => Partial<ProofBranch>);
+
+export function withBranch(made: HandMade, change: BranchChange): HandMade {
   const [step] = made.proof.steps;
   const branch = step?.tree.branch;
   if (step === undefined || branch === undefined) throw new Error('there is no branch');
-  return withStep(made, 0, { tree: { ...step.tree, branch: { ...branch, ...change(branch) } } });
+  const changed = typeof change === 'function' ? change(branch) : change;
+  return withStep(made, 0, { tree: { ...step.tree, branch: { ...branch, ...changed } } });
 }
 
 /** One change, and a part of the reason that is given for it. */

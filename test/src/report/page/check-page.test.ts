@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import { check } from '../../../../src/planning/check/check.js';
-import { checkReports } from '../../../../src/report/page-formats.js';
 import { checkPage } from '../../../../src/report/page/check-page.js';
 import { speechOf } from '../../../../src/report/words/speech.js';
 import { unitLoads } from '../../../../src/report/words/unit-loads.js';
@@ -60,11 +59,5 @@ describe('the page of a check', () => {
       expect(page).not.toContain('<b ');
       expect(page).toContain('&lt;b onclick=');
     }
-  });
-
-  it('is what a name that ends in .html means, and no other', () => {
-    expect(checkReports.makerFor('a.HTML')).toBe(checkPage);
-    for (const name of ['a.sheet.html', 'a.labels.html', 'a.md', 'html'])
-      expect(checkReports.makerFor(name)).toBeNull();
   });
 });

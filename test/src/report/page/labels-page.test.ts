@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 
 import { kitOf } from '../../../../src/domain/kit.js';
 import { decisiveLabels } from '../../../../src/planning/ask/decisive-labels.js';
-import { labelsReports } from '../../../../src/report/page-formats.js';
 import { labelsPage } from '../../../../src/report/page/labels-page.js';
 import { labelsText } from '../../../../src/report/screen/labels-screen.js';
 import { microamps } from '../../../../src/domain/quantities.js';
@@ -41,11 +40,5 @@ describe('the page of which labels decide', () => {
     expect(labelsPage({ kit, answer: { kind: 'stopped' } })).toContain('before there was a plan.');
     const text = labelsText(kit, none, { width: 100, colour: false });
     expect(text).toContain('Test board: which labels decide is not known\nNo plan powers every pedal: ask boardfeed');
-  });
-
-  it('is what a name that ends in .html means, and no other', () => {
-    expect(labelsReports.makerFor('a.HTML')).toBe(labelsPage);
-    for (const name of ['a.sheet.html', 'a.labels.html', 'a.md', 'html'])
-      expect(labelsReports.makerFor(name)).toBeNull();
   });
 });

@@ -6,7 +6,6 @@ import { microamps, millivolts, partId, supplyId } from '../../../../src/domain/
 import { spare } from '../../../../src/planning/spare/spare.js';
 import { sparePage } from '../../../../src/report/page/spare-page.js';
 import { spareText } from '../../../../src/report/screen/spare-screen.js';
-import { spareReports } from '../../../../src/report/page-formats.js';
 import { elementsOf } from '../../../support/elements.js';
 import { wiredOn } from '../../../support/wired.js';
 import { bankFrom, boardOf, catalogueOf, pedalOf, settingOf, supplyOf } from '../samples.js';
@@ -98,11 +97,5 @@ describe('the page of what there is to spare', () => {
     expect(words).not.toMatch(/\bfiles?\b|--[a-z]|`|\bboardfeed [a-z]/);
     expect(page).not.toContain('<b ');
     expect(page).toContain('&lt;b onclick=');
-  });
-
-  it('is what a name that ends in .html means, and no other', () => {
-    expect(spareReports.makerFor('a.HTML')).toBe(sparePage);
-    for (const name of ['a.sheet.html', 'a.labels.html', 'a.md', 'html'])
-      expect(spareReports.makerFor(name)).toBeNull();
   });
 });
