@@ -13,6 +13,7 @@ import { hookupsOf, type Hookup } from './brute-force-hookups.js';
 import { feedsOf, fits, newUnit, withHookup, type Unit } from './brute-force-unit.js';
 import { mayFeedInlets } from './brute-force-sources.js';
 import { scoreOf, withinLimits, type Shop } from './brute-force-score.js';
+import { subsetsOf } from './subsets.js';
 
 export type BruteForceAnswer =
   { readonly kind: 'plan'; readonly score: Score; readonly feeds: readonly Feed[] } | { readonly kind: 'impossible' };
@@ -137,12 +138,4 @@ function* placements(units: readonly Unit[], hookup: Hookup, board: Board): Gene
       yield units.with(index, withHookup(unit, hookup));
   const fresh = newUnit(hookup.supply);
   if (fits(fresh, hookup, board.policy)) yield [...units, withHookup(fresh, hookup)];
-}
-
-/** All subsets, the empty one first. */
-function subsetsOf<Item>(items: readonly Item[]): readonly (readonly Item[])[] {
-  return items.reduce<readonly (readonly Item[])[]>(
-    (subsets, item) => [...subsets, ...subsets.map((subset) => [...subset, item])],
-    [[]],
-  );
 }

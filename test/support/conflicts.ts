@@ -3,6 +3,7 @@ import type { Board, Catalogue } from '../../src/domain/board.js';
 import type { Pedal } from '../../src/domain/pedal.js';
 import type { PedalId } from '../../src/domain/quantities.js';
 import { bruteForce } from './brute-force.js';
+import { subsetsOf } from './subsets.js';
 
 export type Conflicts = {
   /** True when no plan powers all of these, whichever others it leaves out or powers as well. */
@@ -30,6 +31,3 @@ function isPowered(pedals: readonly Pedal[], board: Board, catalogue: Catalogue)
   if (pedals.length === 0) return true;
   return bruteForce({ ...board, pedals }, catalogue, { aim: 'bricks', partial: false }).kind === 'plan';
 }
-
-const subsetsOf = (pedals: readonly Pedal[]): readonly (readonly Pedal[])[] =>
-  pedals.reduce<readonly (readonly Pedal[])[]>((all, pedal) => [...all, ...all.map((each) => [...each, pedal])], [[]]);

@@ -8,3 +8,7 @@ import type { Score } from '../../src/domain/plan.js';
  */
 export const tierFigures = (score: Score, aim: ChoosingAim, policy: Policy): readonly number[] =>
   tiersOf(aim, policy).map((tier) => tierValue(tier, score, policy));
+
+/** By how much the first is more in the first tier in which the two differ; 0 where they tie. */
+export const firstDifference = (one: readonly number[], two: readonly number[]): number =>
+  one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;

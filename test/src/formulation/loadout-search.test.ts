@@ -18,10 +18,8 @@ import {
   bankOf,
   boardOf,
   catalogueOf,
-  currentTotal,
   euros,
   listed,
-  milliamps,
   partOf,
   pedalOf,
   policyOf,
@@ -31,6 +29,7 @@ import {
 } from '../../support/builders.js';
 import { hardBoards } from './hard-boards.js';
 import { expectTrue, questionFor } from './second-opinion.js';
+import { indivisible } from '../../support/indivisible.js';
 
 const unasked: Engine = {
   name: 'must not be asked',
@@ -79,35 +78,8 @@ it('minds who takes a lead of which there are few, where all that is counted bes
 });
 
 describe('units are whole', () => {
-  it('where chains have the room together, but not one by one', async () => {
-    // Two chains of 100 mA would do for 200 mA in all, were it not for the three of 60 mA.
-    expect(await best(asked(boardOf(pedalsOf(60, 60, 60, 20)), catalogueOf([single], [pairLead])))).toEqual([
-      3100, 3, 1, 0,
-    ]);
-  });
-
-  it('where no two that start slowly may share a chain', async () => {
-    const board = (startup: number): Board => {
-      const slow = ['a', 'b'].map((id) => pedalOf(id, 40, { startup: milliamps(startup) }));
-      return boardOf([...slow, ...pedalsOf(30, 25)]);
-    };
-    // 70 + 30 and 70 + 25 mA; two slow ones together would take 140.
-    expect(await best(asked(board(70), catalogueOf([single], [pairLead])))).toEqual([2200, 2, 2, 0]);
-    expect(await best(asked(board(71), catalogueOf([single], [pairLead])))).toEqual([3100, 3, 1, 0]);
-  });
-
-  it('where totals hold together, but not one by one', async () => {
-    const shop = catalogueOf([supplyOf('box', 10, [bankOf(2, nine)], { total: currentTotal(100) })]);
-    // Three of 60 mA and one of 20 mA: 200 mA for two units, but no two of the three fit on one.
-    expect(await best(asked(boardOf(pedalsOf(60, 60, 60, 20)), shop))).toEqual([3000, 3, 0, 0]);
-    expect(await best(asked(boardOf(pedalsOf(60, 60, 40, 40)), shop))).toEqual([2000, 2, 0, 0]);
-  });
-
-  it('where a join takes two outputs of one', async () => {
-    const stack = partOf('stack', 9, { kind: 'join', mode: 'series' });
-    const three = supplyOf('three', 10, [bankOf(3, nine, { joins: ['series'] })]);
-    const high = ['a', 'b', 'c'].map((id) => pedalOf(id, 50, { accepts: listed(18) }));
-    expect(await best(asked(boardOf(high), catalogueOf([three], [stack])))).toEqual([5700, 3, 3, 0]);
+  it.each(indivisible)('and so are chains and joins: $what', async ({ board, catalogue, best: expected }) => {
+    expect(await best(asked(board, catalogue))).toEqual(expected);
   });
 
   it('where the owned one is not like the one for sale in price alone', async () => {

@@ -26,6 +26,7 @@ import {
   volts,
 } from '../../support/builders.js';
 import { share, trying } from '../../support/runs.js';
+import { firstDifference } from '../../support/tier-figures.js';
 
 const noisePrice = euros(20);
 const supplyPrice = euros(7);
@@ -81,9 +82,6 @@ const figuresOf = (of: Measures, tiers: readonly Criterion[]): readonly number[]
     if (tier === 'newCost') return of.money + noisePrice * of.newlyExposed + supplyPrice * of.bricks;
     return tier === 'cost' ? of.money + noisePrice * of.exposed + supplyPrice * of.bricks : of[tier];
   });
-
-const firstDifference = (one: readonly number[], two: readonly number[]): number =>
-  one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;
 
 /** What plans have to agree in, so that they agree in a tier of money. */
 const agreeing: Partial<Record<Criterion, readonly string[]>> = {

@@ -10,6 +10,7 @@ import type { CompactOutcome } from '../../../bench/rival/formulation/compact-se
 import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
 import type { Case } from '../../support/arbitraries.js';
+import { firstDifference } from '../../support/tier-figures.js';
 
 export type Asked = { readonly of: Case; readonly aim: ChoosingAim; readonly partial: boolean };
 
@@ -88,6 +89,3 @@ function expectNothingWrong(
     expect(firstDifference(auditedFigures(feeds, asked), truth)).toBeGreaterThanOrEqual(0);
   }
 }
-
-const firstDifference = (one: readonly number[], two: readonly number[]): number =>
-  one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;

@@ -10,6 +10,7 @@ import { fewestMovedOn } from '../../support/brute-force-moves.js';
 import { countedOf } from '../../support/brute-force-tiers.js';
 import { domainsOf, feedsOf, fits, newUnit, withHookup, type Unit } from '../../support/brute-force-unit.js';
 import type { Case } from '../../support/arbitraries.js';
+import { subsetsOf } from '../../support/subsets.js';
 
 /** What a content takes, all that its worth depends on. */
 export type Carried = PerPedalTier<number> & {
@@ -78,9 +79,6 @@ export function everyUnit(
   extend(board.pedals, newUnit(supply));
   return [...found.values()];
 }
-
-const subsetsOf = <Item>(items: readonly Item[]): readonly (readonly Item[])[] =>
-  items.reduce<readonly (readonly Item[])[]>((all, item) => [...all, ...all.map((each) => [...each, item])], [[]]);
 
 /** What a content is worth under the duals. */
 export const worthOf = (

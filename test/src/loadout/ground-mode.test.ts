@@ -6,6 +6,7 @@ import { admits, exposedIn, takesThePlace, groundModes, type GroundMode } from '
 import { pedalClasses } from '../../../src/loadout/pedal-class.js';
 import { pedalOf } from '../../support/builders.js';
 import { share, trying } from '../../support/runs.js';
+import { subsetsOf } from '../../support/subsets.js';
 
 type Flags = { readonly digital: boolean; readonly highGain: boolean; readonly ground: Ground };
 
@@ -20,9 +21,6 @@ const boards = fc
   .map((all) => all.map((each, index) => pedalOf(`pedal-${index}`, 10, each)));
 
 const modesOf = (pedals: readonly Pedal[]): readonly GroundMode[] => groundModes(pedalClasses(pedals));
-
-const subsetsOf = (pedals: readonly Pedal[]): readonly (readonly Pedal[])[] =>
-  pedals.reduce<readonly (readonly Pedal[])[]>((all, pedal) => [...all, ...all.map((each) => [...each, pedal])], [[]]);
 
 /** How many pedals of one ground domain are exposed: high-gain ones in the company of another that is digital. */
 const exposedAmong = (domain: readonly Pedal[]): number =>

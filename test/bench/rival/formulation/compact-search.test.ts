@@ -12,10 +12,7 @@ import {
   bankOf,
   boardOf,
   catalogueOf,
-  currentTotal,
   factor,
-  listed,
-  milliamps,
   partOf,
   pedalOf,
   policyOf,
@@ -24,6 +21,7 @@ import {
   volts,
 } from '../../../support/builders.js';
 import { sharedEngines } from '../../../support/engines.js';
+import { indivisible } from '../../../support/indivisible.js';
 
 const engines = sharedEngines();
 const tiers = tiersOf('cost', policyOf()).slice(1);
@@ -43,50 +41,12 @@ async function best(
 
 const pedalsOf = (...draws: readonly number[]) => draws.map((draw, index) => pedalOf(`pedal-${index}`, draw));
 
-describe('what is pooled at first is told apart where it must be', () => {
-  const pairLead = partOf('pair', 1, { kind: 'chain', tails: 2 });
-  const single = supplyOf('single', 10, [bankOf(1, nine)]);
-
-  it('chains that together have the room, but not one by one', async () => {
-    // Two chains of 100 mA would do for 200 mA in all, were it not for the three of 60 mA.
-    const found = await best(boardOf(pedalsOf(60, 60, 60, 20)), catalogueOf([single], [pairLead]));
-    expect(found).toEqual([3100, 3, 1, 0]);
-  });
-
-  it('chains on which no two may start that are slow', async () => {
-    const start = { startup: milliamps(70) };
-    const slow = ['a', 'b'].map((id) => pedalOf(id, 40, start));
-    const found = await best(boardOf([...slow, ...pedalsOf(30, 25)]), catalogueOf([single], [pairLead]));
-    // 70 + 30 and 70 + 25; two slow ones together would take 140.
-    expect(found).toEqual([2200, 2, 2, 0]);
-    const slower = slow.map((pedal) => ({ ...pedal, startup: milliamps(71) }));
-    expect(await best(boardOf([...slower, ...pedalsOf(30, 25)]), catalogueOf([single], [pairLead]))).toEqual([
-      3100, 3, 1, 0,
-    ]);
-  });
-
-  it('units whose totals hold together, but not one by one', async () => {
-    const box = supplyOf('box', 10, [bankOf(2, nine)], { total: currentTotal(100) });
-    // Three of 60 mA and one of 20 mA: 200 mA for two units, but no two of the three fit on one.
-    expect(await best(boardOf(pedalsOf(60, 60, 60, 20)), catalogueOf([box]))).toEqual([3000, 3, 0, 0]);
-    expect(await best(boardOf(pedalsOf(60, 60, 40, 40)), catalogueOf([box]))).toEqual([2000, 2, 0, 0]);
-  });
-
-  it('units that cannot be cut in two for a join', async () => {
-    const stack = partOf('stack', 9, { kind: 'join', mode: 'series' });
-    const three = supplyOf('three', 10, [bankOf(3, nine, { joins: ['series'] })]);
-    const high = ['a', 'b', 'c'].map((id) => pedalOf(id, 50, { accepts: listed(18) }));
-    expect(await best(boardOf(high), catalogueOf([three], [stack]))).toEqual([5700, 3, 3, 0]);
-  });
-
-  it('switches that are set for a whole unit', async () => {
-    const both = [settingOf(9, 100), settingOf(12, 100)];
-    const together = supplyOf('together', 10, [bankOf(2, both, { switching: 'together' })]);
-    const twelve = ['a', 'b', 'c'].map((id) => pedalOf(id, 50, { accepts: listed(12) }));
-    // Six outputs on three units, but three pedals at 9 V and three at 12 V take two units each.
-    expect(await best(boardOf([...pedalsOf(50, 50, 50), ...twelve]), catalogueOf([together]))).toEqual([4000, 4, 0, 0]);
-  });
-});
+it.each(indivisible)(
+  'what is pooled at first is told apart where it must be: $what',
+  async ({ board, catalogue, best: expected }) => {
+    expect(await best(board, catalogue)).toEqual(expected);
+  },
+);
 
 describe('a search', () => {
   const single = supplyOf('single', 10, [bankOf(1, nine)], { stock: 1 });

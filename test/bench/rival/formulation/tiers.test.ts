@@ -13,6 +13,7 @@ import { stepsOf, type CompactStep } from '../../../../bench/rival/formulation/t
 import { tierValues } from '../../../../src/formulation/digits.js';
 import { boardOf, catalogueOf, euros, pedalOf, policyOf } from '../../../support/builders.js';
 import { share, trying } from '../../../support/runs.js';
+import { firstDifference } from '../../../support/tier-figures.js';
 
 /** A question about so many pedals, with a noise price of 20 euros. */
 const question = (pedals: number, tiers: readonly Criterion[]): Question => {
@@ -78,9 +79,6 @@ const figuresOf = (point: readonly number[], tiers: readonly Criterion[], price:
   };
   return tiers.map((tier) => all[tier]);
 };
-
-const firstDifference = (one: readonly number[], two: readonly number[]): number =>
-  one.map((value, index) => value - (two[index] ?? 0)).find((difference) => difference !== 0) ?? 0;
 
 describe.each(choosingAims)('the steps of the aim of %s', (aim) => {
   const tiers = tiersOf(aim, policyOf({ supplyPrice: euros(7) }));

@@ -15,6 +15,7 @@ import { fedCase } from '../../../support/arbitrary-fed.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { catalogueOf, factor, onMains, partOf } from '../../../support/builders.js';
 import { share, trying } from '../../../support/runs.js';
+import { subsetsOf } from '../../../support/subsets.js';
 
 const runs = 120;
 
@@ -153,12 +154,6 @@ function milliampsFor({ draw, figure, startup }: Pedal, { policy: { guess, headr
   });
   return Math.min(...ratings);
 }
-
-const subsetsOf = <Item>(items: readonly Item[]): readonly (readonly Item[])[] =>
-  items.reduce<readonly (readonly Item[])[]>(
-    (subsets, item) => [...subsets, ...subsets.map((subset) => [...subset, item])],
-    [[]],
-  );
 
 const soughtOf = ({ outputs, leads }: Wanted): Least => [
   outputs.reduce((sum, { pedals }) => sum + pedals.length, 0),

@@ -6,6 +6,7 @@ import type { Supply } from '../../../../src/domain/supply.js';
 import { hookupsOf, type Hookup } from '../../../support/brute-force-hookups.js';
 import { countedOf } from '../../../support/brute-force-tiers.js';
 import { domainsOf, fits, newUnit, withHookup, type Unit } from '../../../support/brute-force-unit.js';
+import { subsetsOf } from '../../../support/subsets.js';
 
 /** What one unit's content is judged by; costs that lower its worth. */
 export type Worth = {
@@ -57,12 +58,5 @@ function worthOf(unit: Unit, worth: Worth): number {
     sum(leads.map(worth.lead)) -
     exposed.length * worth.exposed -
     sum(pedalTiers.map((tier) => counted[tier] * worth.counted[tier]))
-  );
-}
-
-function subsetsOf<Item>(items: readonly Item[]): readonly (readonly Item[])[] {
-  return items.reduce<readonly (readonly Item[])[]>(
-    (subsets, item) => [...subsets, ...subsets.map((subset) => [...subset, item])],
-    [[]],
   );
 }
