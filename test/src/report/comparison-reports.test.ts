@@ -7,26 +7,14 @@ import { supplyId } from '../../../src/domain/quantities.js';
 import { compare } from '../../../src/planning/compare/compare.js';
 import { comparisonReports } from '../../../src/report/comparison-formats.js';
 import type { ComparisonInput } from '../../../src/report/words/comparison-handout.js';
-import { bankOf, boardOf, catalogueOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
+import { boardOf, pedalOf } from '../../support/builders.js';
 import { elementsOf } from '../../support/elements.js';
 import { hostileName } from '../../support/hostile-names.js';
 import { readCsv } from '../../support/read-csv.js';
 import { trying } from '../../support/runs.js';
+import { trio } from './trio.js';
 
-const nine = [settingOf(9, 300)];
-const catalogue = catalogueOf([
-  supplyOf('raft', 30, [bankOf(4, nine, { isolated: false })]),
-  supplyOf('quay', 90, [bankOf(4, nine)]),
-  supplyOf('dory', 12, [bankOf(1, nine)]),
-]);
-const board = boardOf(
-  [
-    pedalOf('echo', 200, { digital: true }),
-    pedalOf('fuzz', 5, { highGain: true }),
-    pedalOf('drive', 10, { highGain: true }),
-  ],
-  { name: 'Trio' },
-);
+const { board, shop: catalogue } = trio;
 const asked = [{ quay: 1, dory: 2 }, { dory: 2 }].map(
   (units) => new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count])),
 );

@@ -41,9 +41,6 @@ describe('limits that are too tight', () => {
   const given: Given = { pedals: pairWith(), supplies: [box(1)] };
 
   it.each<[string, Partial<Policy>, readonly (readonly [string, number, number])[]]>([
-    ['a budget', { budget: euros(19.99) }, [['budget', 1999, 2000]]],
-    ['a number of bricks', { bricks: 1 }, [['bricks', 1, 2]]],
-    ['a number of sockets', { sockets: 1 }, [['sockets', 1, 2]]],
     // Lifting one of them alone is of no use.
     [
       'two of them at once',
@@ -70,16 +67,6 @@ describe('limits that are too tight', () => {
     expect(reasons[0]).toMatchObject({
       message: 'the budget is 19.99 EUR; powering every pedal takes at least 20.00 EUR',
     });
-  });
-
-  it('leave the noise price aside', async () => {
-    const pedals = [pedalOf('echo', 40, { digital: true }), pedalOf('fuzz', 40, { highGain: true })];
-    const reasons = await reasonsGiven({
-      pedals,
-      supplies: [box(2, { isolated: false }), supplyOf('clean', 25, [bankOf(2, [settingOf(9, 100)])])],
-      policy: { budget: euros(5), noisePrice: euros(100) },
-    });
-    expect(limitsOf(reasons)).toEqual([['budget', 500, 1000]]);
   });
 
   it('are not named where lifting them is of no use', async () => {

@@ -8,23 +8,10 @@ import { checkJson } from '../../../../src/report/json/check-codec.js';
 import { outputAnswerJson } from '../../../../src/report/json/output-codec.js';
 import { pedalId, supplyId } from '../../../../src/domain/quantities.js';
 import { pluggedBadly, pluggedWell, questions, weakTideway } from '../plugged.js';
+import { promisedConfirm, promisedFeed } from './promised.js';
 
 const { board, catalogue } = weakTideway;
 
-const feed = (pedal: string, output: number) => ({
-  pedal,
-  supply: 'quay-6',
-  unit: 1,
-  outputs: [output],
-  volts: 9,
-  polarity: 'centre-negative',
-  join: null,
-  chain: null,
-  parts: [],
-  settings: [9],
-  kept: null,
-  source: 'output',
-});
 const at = (...outputs: readonly number[]) => ({ supply: 'quay-6', unit: 1, outputs });
 const echoLoad = { unit: 'mA', load: 180, factor: 1.2, planned: 216, rating: 100, percent: 216 };
 const echoStart = { unit: 'mA', load: 350, factor: 1, planned: 350, rating: 100, percent: 350 };
@@ -35,7 +22,6 @@ const standing = [
   'Keep the probes apart: one that touches pin and sleeve at once shorts the output.',
   'Local electrical codes and a qualified technician come before this check.',
 ];
-const allAssumed = { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' };
 
 /** Written out by hand, in the order that programs are promised. */
 const promised = {
@@ -69,15 +55,8 @@ const promised = {
       numbers: null,
     },
   ],
-  feeds: [
-    { ...feed('estuary-echo', 1), lead: 1 },
-    { ...feed('tarn-fuzz', 5), lead: 2 },
-  ],
-  confirm: [
-    { pedal: 'estuary-echo', assumed: allAssumed },
-    { pedal: 'tarn-fuzz', assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1' } },
-    { pedal: 'chapel-drive', assumed: allAssumed },
-  ],
+  feeds: [promisedFeed('estuary-echo', 1, { lead: 1 }), promisedFeed('tarn-fuzz', 5, { lead: 2 })],
+  confirm: promisedConfirm,
   cautions: standing,
   unpowered: ['chapel-drive'],
   exposed: [],
@@ -170,7 +149,7 @@ describe('the answer about an output as JSON', () => {
       volts: 18,
       switch: null,
       answer: 'yes',
-      feed: { ...feed('chapel-drive', 6), volts: 18, settings: [18] },
+      feed: promisedFeed('chapel-drive', 6, { volts: 18 }),
       changed: [],
       buy: { supplies: [], parts: [], batteries: [] },
       money: '0.00',

@@ -5,6 +5,7 @@ import { microamps, millivolts } from '../../../../src/domain/quantities.js';
 import { answerJson } from '../../../../src/report/json/plan-codec.js';
 import { everything } from '../everything.js';
 import { boardOf, catalogueOf, pedalOf, tideway } from '../samples.js';
+import { promisedConfirm, promisedFeed } from './promised.js';
 
 const { board, catalogue, wiring } = tideway;
 const proven = { kind: 'plan', aim: 'cost', wiring, gap: null, reasons: [] } as const;
@@ -19,66 +20,14 @@ const promised = {
   score: { unpowered: 0, money: '0.00', exposed: 0, bricks: 1, parts: 0, offPreferred: 0, moved: null },
   buy: { supplies: [], parts: [], batteries: [] },
   feeds: [
-    {
-      pedal: 'estuary-echo',
-      supply: 'quay-6',
-      unit: 1,
-      outputs: [5],
-      volts: 9,
-      polarity: 'centre-negative',
-      join: null,
-      chain: null,
-      parts: [],
-      settings: [9],
-      kept: null,
-      source: 'output',
-      lead: 2,
-    },
-    {
-      pedal: 'tarn-fuzz',
-      supply: 'quay-6',
-      unit: 1,
-      outputs: [1],
-      volts: 9,
-      polarity: 'centre-negative',
-      join: null,
-      chain: null,
-      parts: [],
-      settings: [9],
-      kept: null,
-      source: 'output',
-      lead: 1,
-    },
-    {
-      pedal: 'chapel-drive',
-      supply: 'quay-6',
-      unit: 1,
-      outputs: [6],
-      volts: 18,
-      polarity: 'centre-negative',
-      join: null,
-      chain: null,
-      parts: [],
-      settings: [18],
-      kept: null,
-      source: 'output',
-      lead: 3,
-    },
+    promisedFeed('estuary-echo', 5, { lead: 2 }),
+    promisedFeed('tarn-fuzz', 1, { lead: 1 }),
+    promisedFeed('chapel-drive', 6, { volts: 18, lead: 3 }),
   ],
   unpowered: [],
   exposed: [],
   moved: [],
-  confirm: [
-    {
-      pedal: 'estuary-echo',
-      assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
-    },
-    { pedal: 'tarn-fuzz', assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1' } },
-    {
-      pedal: 'chapel-drive',
-      assumed: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
-    },
-  ],
+  confirm: promisedConfirm,
   cautions: [],
   reasons: [],
   gap: null,

@@ -8,22 +8,10 @@ import { supplyId } from '../../../../src/domain/quantities.js';
 import { comparisonJson } from '../../../../src/report/json/comparison-codec.js';
 import { comparisonText } from '../../../../src/report/screen/comparison-screen.js';
 import { widthOf } from '../../../../src/report/screen/layout.js';
-import { bankOf, boardOf, catalogueOf, euros, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
+import { euros } from '../../../support/builders.js';
+import { trio } from '../trio.js';
 
-const nine = [settingOf(9, 300)];
-const shop = catalogueOf([
-  supplyOf('raft', 30, [bankOf(4, nine, { isolated: false })]),
-  supplyOf('quay', 90, [bankOf(4, nine)]),
-  supplyOf('dory', 12, [bankOf(1, nine)]),
-]);
-const board = boardOf(
-  [
-    pedalOf('echo', 200, { digital: true }),
-    pedalOf('fuzz', 5, { highGain: true }),
-    pedalOf('drive', 10, { highGain: true }),
-  ],
-  { name: 'Trio' },
-);
+const { board, shop } = trio;
 const asked = [{ raft: 1, dory: 1 }, { quay: 1, dory: 2 }, { dory: 2 }].map(
   (units) => new Map(Object.entries(units).map(([id, count]) => [supplyId(id), count])),
 );
