@@ -29,7 +29,7 @@ const sixPedals = [
   'Heath fuzz 9v',
   'Linnet chorus 9v 40',
   'Ouzel delay 9v 250 neg',
-  'Plover reverb 500',
+  'Plover reverb 500mA',
   'Ruff tuner',
 ];
 

@@ -129,8 +129,13 @@ function readDraw(
   return {};
 }
 
+/** No pedal takes more volts: a higher number without a unit is none. */
+const mostVolts = 60;
+
 const bare = ({ text }: PedalToken): string =>
-  `${quoted(text)} has no unit: write ${text}mA or ${text}V; if it belongs to the name, put a comma after the name.`;
+  Number(text.replace(',', '.')) > mostVolts
+    ? `${quoted(text)} may be what it draws, or belong to its name: write ${text}mA, or a comma behind the name.`
+    : `${quoted(text)} may be its volts, what it draws, or belong to its name: write ${text}V or ${text}mA, or a comma behind the name.`;
 
 function readInlet(tokens: readonly PedalToken[]): { readonly inlet?: string } {
   const inlet = tokens.find(({ kind }) => kind === 'inlet');

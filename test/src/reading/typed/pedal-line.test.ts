@@ -85,9 +85,15 @@ describe('what is not clear is asked for, never guessed', () => {
     ['9v 300', /^Begin with what it is called/],
     ['moth delay 9v 300 digitl', /^"digitl" is not understood\. Did you mean digital\?$/],
     ['moth delay 9v 300 purple', /^"purple" is not understood\. Say it such as/],
-    ['plover reverb 500 neg', /^"500" has no unit: write 500mA or 500V; .* put a comma after the name/],
-    ['moth 2 9v 300', /^"2" has no unit: .*comma/],
-    ['moth delay 9 300ma', /^"9" has no unit/],
+    [
+      'plover reverb 500 neg',
+      /^"500" may be what it draws, or belong to its name: write 500mA, or a comma behind the name\.$/,
+    ],
+    ['moth 2 9v 300', /^"2" may be .*comma/],
+    [
+      'moth delay 9 300ma',
+      /^"9" may be its volts, what it draws, or belong to its name: write 9V or 9mA, or a comma behind the name\.$/,
+    ],
     ['moth delay 9v 300 400', /^the draw is said twice: "300" and "400"\.$/],
     ['moth delay 9v 12v 40', /^the volts are said twice: "9v" and "12v"; .*9\/12V/],
     ['moth delay 9v neg pos', /^"neg" and "pos" cannot both be right\.$/],
