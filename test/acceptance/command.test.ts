@@ -79,14 +79,6 @@ describe('choose', () => {
     expect([[1], [2], [3], [4]]).toContainEqual(tarn?.outputs);
   });
 
-  test('JSON files say the same', async () => {
-    const board = await put('board.json', JSON.stringify(jsonBoard));
-    const shop = await put('shop.json', JSON.stringify(jsonShop, null, '\t').replaceAll('\n', '\r\n'));
-    const { code, stdout } = await boardfeed('choose', board, shop, '--json');
-    expect(code).toBe(0);
-    expect(JSON.parse(stdout)).toMatchObject({ status: 'proven', score: { money: '119.00', bricks: 1 } });
-  });
-
   test('Windows files with a byte order mark say the same, and faults keep their lines', async () => {
     const windows = (text: string) => `\uFEFF${text.replaceAll('\n', '\r\n')}`;
     const board = await put('windows.yaml', windows(tidewayBoard));
@@ -98,46 +90,3 @@ describe('choose', () => {
     expect(stderr).toMatch(/^wrong\.yaml:16:5 .*miliamps: unknown key.* Did you mean milliamps\?$/m);
   });
 });
-
-const jsonBoard = {
-  board: 'JSON',
-  currency: 'EUR',
-  assume: { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' },
-  policy: { headroom: { alone: 1.2, chained: 2, supply: 1.2 }, guess: 1.5, chains: 'allow', noisePrice: 20 },
-  pedals: [
-    { name: 'A', volts: [9, 12], milliamps: { 9: 500, 12: 250 } },
-    { name: 'B', volts: { from: 9, to: 18 }, milliamps: 83.333 },
-  ],
-};
-const jsonShop = {
-  catalogue: 'JSON',
-  currency: 'EUR',
-  supplies: [
-    {
-      id: 'quay-6',
-      name: 'Quay 6',
-      price: 119,
-      regulated: true,
-      banks: [
-        {
-          ...{
-            outputs: 1,
-            isolated: true,
-            power: 'DC',
-            plug: 'barrel-2.1',
-            polarity: 'centre-negative',
-            switch: 'each',
-          },
-          settings: [
-            { volts: 9, milliamps: 400 },
-            { volts: 12, milliamps: 300 },
-          ],
-        },
-        {
-          ...{ outputs: 1, isolated: true, power: 'DC', plug: 'barrel-2.1', polarity: 'centre-negative' },
-          settings: [{ volts: 9, milliamps: 100 }],
-        },
-      ],
-    },
-  ],
-};

@@ -19,21 +19,9 @@ const asked = (one: Omit<Case, 'says' | 'answer'>) => {
   const whole: Case = { ...one, says: '', answer: impossible() };
   return ask(boardText(whole), catalogueText(whole), { aim: one.aim ?? 'cost', partial: one.partial ?? false });
 };
-const two = [pedal('A', 9, 100), pedal('B', 9, 100)];
 const messageOf = (reason: Readonly<Record<string, unknown>>): string => String(reason['message']);
 
 describe('an impossible case says why', () => {
-  test('two limits that stand in the way together are both told', async () => {
-    const { status, reasons } = await asked({
-      pedals: two,
-      supplies: [adapter('s', 10, '9/100')],
-      policy: { bricks: '1', sockets: '1' },
-    });
-    expect(status).toBe('impossible');
-    const limits = reasons.filter(({ rule }) => rule === 'limit').map(({ limit }) => limit);
-    expect(limits).toEqual(expect.arrayContaining(['bricks', 'sockets']));
-  });
-
   test('a pedal that only the budget rules out is not said to lack company', async () => {
     const { status, reasons } = await asked({
       pedals: [pedal('A', 9, 300), pedal('B', 9, 100)],

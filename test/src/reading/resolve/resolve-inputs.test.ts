@@ -86,25 +86,6 @@ describe('money', () => {
   });
 });
 
-describe('two files that are right', () => {
-  it('come to a board and a catalogue, and nothing is found', () => {
-    const { board, catalogue, findings } = resolvedOf(boardText(), catalogueText());
-    expect(findings).toEqual([]);
-    expect(board).toMatchObject({ name: 'Small board', currency: { code: 'EUR' }, wiring: [] });
-    expect(board?.gear).toEqual({ supplies: [], parts: [] });
-    expect(catalogue).toMatchObject({ name: 'Small shop', currency: { code: 'EUR' } });
-    expect(catalogue?.supplies.map(({ id }) => id)).toEqual(['quay']);
-    expect(catalogue?.parts.map(({ id }) => id)).toEqual(['flip']);
-  });
-
-  it('may be a board alone', () => {
-    const { board, catalogue, findings } = resolvedOf(boardText());
-    expect(findings).toEqual([]);
-    expect(board?.pedals.map(({ id }) => id)).toEqual(['echo']);
-    expect(catalogue).toBeNull();
-  });
-});
-
 describe('a file of which something is wrong', () => {
   const pedals = (...lines: readonly string[]) => boardWithPedals(...lines);
   const echo = '{name: Echo, volts: 9, milliamps: 100}';

@@ -292,10 +292,6 @@ describe('a supply of which something is wrong', () => {
       expect(faults.map(({ file }) => file)).toEqual(['shop.yaml']);
     }
   });
-
-  it('has a wrong stock, which is told once', () => {
-    expectToldOnce(supply('regulated: true, stock: -1'), 'supplies[0].stock');
-  });
 });
 
 describe('gear', () => {
