@@ -1,4 +1,5 @@
 import { kitOf } from '../../src/domain/kit.js';
+import { boardText, catalogueText, impossible, type Case } from './cases/case.js';
 import { answerJson, choose, faultText, inputsFromText, type ChooseOptions } from '../../src/index.js';
 
 export type Plan = {
@@ -41,8 +42,6 @@ export type Feed = {
   readonly parts: readonly string[];
 };
 
-export type Ask = (board: string, catalogue: string, options?: ChooseOptions) => Promise<Plan>;
-
 /** The messages about two texts; none when they are read. */
 export function messagesAbout(board: string, catalogue: string): readonly string[] {
   const read = inputsFromText({ file: 'board.yaml', text: board }, { file: 'shop.yaml', text: catalogue });
@@ -50,12 +49,16 @@ export function messagesAbout(board: string, catalogue: string): readonly string
 }
 
 /** What `choose --json` prints for two texts. */
-export function asking(): Ask {
-  return async (boardText, catalogueText, options = {}) => {
-    const read = inputsFromText({ file: 'board.yaml', text: boardText }, { file: 'shop.yaml', text: catalogueText });
-    if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join('\n'));
-    const { board, catalogue } = read.value;
-    const answer = await choose(kitOf(board, catalogue), { ...options });
-    return JSON.parse(answerJson(kitOf(board, catalogue), answer)) as Plan;
-  };
+export async function ask(boardFile: string, catalogueFile: string, options: ChooseOptions = {}): Promise<Plan> {
+  const read = inputsFromText({ file: 'board.yaml', text: boardFile }, { file: 'shop.yaml', text: catalogueFile });
+  if (read.kind === 'faulty') throw new Error(read.faults.map(faultText).join('\n'));
+  const { board, catalogue } = read.value;
+  const answer = await choose(kitOf(board, catalogue), { ...options });
+  return JSON.parse(answerJson(kitOf(board, catalogue), answer)) as Plan;
+}
+
+/** The same for a case of which nobody has said the answer. */
+export function asked(one: Omit<Case, 'says' | 'answer'>): Promise<Plan> {
+  const whole: Case = { ...one, says: '', answer: impossible() };
+  return ask(boardText(whole), catalogueText(whole), { aim: one.aim ?? 'cost', partial: one.partial ?? false });
 }

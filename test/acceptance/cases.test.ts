@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
 
-import { asking, type Plan } from './ask.js';
+import { ask, type Plan } from './ask.js';
 import { allCases } from './cases/all.js';
 import { boardText, catalogueText, type Also, type Case } from './cases/case.js';
-
-const ask = asking();
 
 describe.each(Object.entries(allCases))('%s', (_, cases) => {
   test.each(cases.map((one) => [one.says, one] as const))('%s', async (_says, one) => {

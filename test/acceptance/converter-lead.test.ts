@@ -22,9 +22,8 @@ import { labelsText } from '../../src/report/screen/labels-screen.js';
 import { outputAnswerText } from '../../src/report/screen/output-screen.js';
 import { spareText } from '../../src/report/screen/spare-screen.js';
 import { checkout } from '../support/pack.js';
-import { asking, type Plan } from './ask.js';
+import { ask, type Plan } from './ask.js';
 
-const ask = asking();
 const textOf = (path: string): Promise<string> => readFile(join(checkout, 'fixtures', path), 'utf8');
 
 async function planFor(change: (text: string) => string = (text) => text): Promise<Plan> {

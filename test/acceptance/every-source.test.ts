@@ -5,9 +5,8 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
 import { checkout } from '../support/pack.js';
-import { asking, type Plan } from './ask.js';
+import { ask, type Plan } from './ask.js';
 
-const ask = asking();
 const textOf = (path: string): Promise<string> => readFile(join(checkout, 'fixtures', path), 'utf8');
 
 /** The answer about a fixture, whose text may be changed before. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
-import { asking, messagesAbout } from './ask.js';
+import { ask, messagesAbout } from './ask.js';
 
 const boardLines = [
   'board: B',
@@ -99,8 +99,6 @@ describe('what is wrong is named with its file, line, column and key, and the ne
 });
 
 describe('what is fine is read', () => {
-  const ask = asking();
-
   test.each([
     ['Windows line ends', edited(board(1, 'board: B')).map((text) => text.replaceAll('\n', '\r\n'))],
     ['a byte order mark', edited(board(1, 'board: B')).map((text) => `\uFEFF${text}`)],

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 
-import { asking } from './ask.js';
+import { ask } from './ask.js';
 import { allCases } from './cases/all.js';
 import { boardText, catalogueText, type Case } from './cases/case.js';
 
@@ -9,7 +9,6 @@ import { boardText, catalogueText, type Case } from './cases/case.js';
 type Data = Readonly<Record<string, unknown>>;
 type Both = { readonly board: Data; readonly catalogue: Data };
 
-const ask = asking();
 const cases = Object.values(allCases).flat();
 
 const list = (value: unknown): readonly Data[] => (Array.isArray(value) ? (value as readonly Data[]) : []);

@@ -1,24 +1,8 @@
 import { expect, test } from 'vitest';
 
-import { asking } from './ask.js';
-import {
-  adapter,
-  apart,
-  boardText,
-  box,
-  catalogueText,
-  fan,
-  impossible,
-  pedal,
-  shared,
-  type Case,
-} from './cases/case.js';
+import { asked } from './ask.js';
+import { adapter, apart, box, fan, pedal, shared } from './cases/case.js';
 
-const ask = asking();
-const asked = (one: Omit<Case, 'says' | 'answer'>) => {
-  const whole: Case = { ...one, says: '', answer: impossible() };
-  return ask(boardText(whole), catalogueText(whole), { aim: one.aim ?? 'cost', partial: one.partial ?? false });
-};
 const pedals = (count: number, more: (index: number) => string, from = 10) =>
   Array.from({ length: count }, (_, index) => pedal(`P${index + 1}`, 9, from + index, more(index)));
 

@@ -1,13 +1,8 @@
 import { expect, test } from 'vitest';
 
-import { asking } from './ask.js';
-import { adapter, apart, boardText, box, catalogueText, pedal, type Case } from './cases/case.js';
+import { asked } from './ask.js';
+import { adapter, apart, box, pedal } from './cases/case.js';
 
-const ask = asking();
-const asked = (one: Omit<Case, 'says' | 'answer'>) => {
-  const whole: Case = { ...one, says: '', answer: { status: 'impossible', reasons: [] } };
-  return ask(boardText(whole), catalogueText(whole), { aim: one.aim ?? 'cost', partial: one.partial ?? false });
-};
 const many = (count: number) => Array.from({ length: count }, (_, index) => pedal(`P${index + 1}`, 9, 100));
 
 test('units of one model are numbered from 1 without gaps', async () => {

@@ -1,24 +1,8 @@
 import { describe, expect, test } from 'vitest';
 
-import { asking } from './ask.js';
-import {
-  adapter,
-  apart,
-  boardText,
-  box,
-  catalogueText,
-  impossible,
-  pedal,
-  shared,
-  stack,
-  type Case,
-} from './cases/case.js';
+import { asked } from './ask.js';
+import { adapter, apart, box, pedal, shared, stack } from './cases/case.js';
 
-const ask = asking();
-const asked = (one: Omit<Case, 'says' | 'answer'>) => {
-  const whole: Case = { ...one, says: '', answer: impossible() };
-  return ask(boardText(whole), catalogueText(whole), { aim: one.aim ?? 'cost', partial: one.partial ?? false });
-};
 const messageOf = (reason: Readonly<Record<string, unknown>>): string => String(reason['message']);
 
 describe('an impossible case says why', () => {
