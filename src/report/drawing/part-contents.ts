@@ -1,6 +1,6 @@
 import type { PartId } from '../../domain/quantities.js';
+import { connectorText } from '../words/connector-words.js';
 import type { Inventory } from '../words/inventory.js';
-import { safeText } from '../words/safe-text.js';
 import type { DrawnPart } from './drawn-board.js';
 
 /** A lead with what it changes. */
@@ -10,7 +10,7 @@ export function drawnPart(inventory: Inventory, id: PartId): DrawnPart {
     id,
     isBattery: false,
     name: inventory.partName(id),
-    notes: fits === gives ? [] : [`to ${safeText(gives)}`],
+    notes: fits === gives ? [] : [`to ${connectorText(gives)}`],
     hazards: reverses ? ['reverses'] : [],
   };
 }

@@ -1,10 +1,14 @@
+import { batteryTypeSaid } from '../../reading/typed/source-words.js';
 import { safeText } from './safe-text.js';
 
 /** A connector as the trade calls it: "2.1 mm barrel", "3.5 mm jack", "USB-C"; its name where that is one of its own. */
-export const connectorText = (name: string): string => safeText(inTrade(name));
+export const connectorText = (name: string): string => inTrade(safeText(name));
 
-function inTrade(name: string): string {
-  const [, kind, size] = /^(barrel|jack)-(\d+(?:\.\d+)?)$/.exec(name) ?? [];
-  if (kind !== undefined) return `${size} mm ${kind}`;
-  return /^usb-[a-c]$/.test(name) ? name.toUpperCase() : name;
-}
+const known = /(?<![\p{L}\p{N}-])(?:(?<kind>barrel|jack)-(?<size>\d+(?:\.\d+)?)|usb-[a-c]|9V-block)(?![\p{L}\p{N}-])/gu;
+
+/** A text that speaks of connectors and batteries as files call them, with the words that people have for them. */
+export const inTrade = (text: string): string =>
+  text.replaceAll(known, (found: string, kind: string | undefined, size: string | undefined) => {
+    if (kind !== undefined) return `${size ?? ''} mm ${kind}`;
+    return found.startsWith('usb') ? found.toUpperCase() : batteryTypeSaid(found);
+  });

@@ -1,8 +1,8 @@
 import { decimalOfThousandths, factorText, minorUnits } from '../../domain/quantities.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { Fact, FactName } from '../../planning/conflict/facts.js';
+import { connectorText } from './connector-words.js';
 import type { Inventory } from './inventory.js';
-import { safeText } from './safe-text.js';
 import type { Board } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
 import { countText, listText, priceText, percentText, voltsText } from './words.js';
@@ -90,7 +90,7 @@ function inletsText(pedals: readonly Pedal[], names: Names): string {
   const inlets = [...new Set(pedals.map(({ inlet }) => inlet))];
   const each = inlets.map((inlet) => {
     const having = pedals.filter((pedal) => pedal.inlet === inlet);
-    return `${names(having)} ${having.length === 1 ? 'has' : 'have'} ${safeText(inlet)}`;
+    return `${names(having)} ${having.length === 1 ? 'has' : 'have'} ${connectorText(inlet)}`;
   });
   return listText(each);
 }

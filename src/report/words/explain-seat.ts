@@ -3,6 +3,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { feedMillivolts } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Elsewhere, SeatExplanation } from '../../planning/explain/seats.js';
+import { inTrade } from './connector-words.js';
 import { namesText } from './explain-argument.js';
 import { differencesText } from './explain-difference.js';
 import { factText, type FactsContext } from './explain-facts.js';
@@ -91,7 +92,9 @@ function verdictText(told: FactsContext, pedal: PedalId, { verdict }: Elsewhere)
       return verdict.differences.length === 0 ? 'as good.' : `${differencesText(told, verdict.differences)}.`;
     case 'forbidden': {
       const [first] = verdict.findings;
-      return first === undefined ? 'no use of it is allowed.' : fullStop(`no (${first.rule}): ${first.message}`);
+      return first === undefined
+        ? 'no use of it is allowed.'
+        : fullStop(`no (${first.rule}): ${inTrade(first.message)}`);
     }
     case 'impossible': {
       const { conflict } = verdict;

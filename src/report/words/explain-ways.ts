@@ -3,10 +3,10 @@ import type { Part } from '../../domain/part.js';
 import { decimalOfThousandths, factorText, minorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Change, FactorName, LastingName, WayOut } from '../../planning/explain/way-out.js';
+import { connectorText } from './connector-words.js';
 import { batterySetText, batteryTypeText } from './battery-words.js';
 import { namesText } from './explain-argument.js';
 import type { FactsContext } from './explain-facts.js';
-import { safeText } from './safe-text.js';
 import { countText, listText, priceText, voltsText } from './words.js';
 
 /** What to change, in a sentence or two. */
@@ -98,9 +98,9 @@ const lastingCautions: Readonly<Record<LastingName, string>> = {
   battery: 'The hours are an estimate, from the milliamp-hours and what is known of the draws.',
 };
 
-/** "a lead from barrel-2.1 to jack-3.5 that swaps plus and minus". */
+/** "one more lead that fits 2.1 mm barrel, swaps plus and minus and gives 3.5 mm jack". */
 function leadText({ role, fits, gives, reverses }: Part): string {
-  const way = `fits ${safeText(fits)}${reverses ? ', swaps plus and minus' : ''} and gives ${safeText(gives)}`;
+  const way = `fits ${connectorText(fits)}${reverses ? ', swaps plus and minus' : ''} and gives ${connectorText(gives)}`;
   switch (role.kind) {
     case 'adapter':
       return `one more lead that ${way}`;
@@ -122,7 +122,7 @@ export const lastingText = ({ batteries }: Policy): string =>
   `last ${batteries === null ? '' : factorText(batteries.change)} h by what is known of the draw`;
 
 /**
- * "an isolated output of 9 V DC with 20 mA or more, centre-negative, plug barrel-2.1"; of a power bank also what it has to hold.
+ * "an isolated output of 9 V DC with 20 mA or more, centre-negative, plug 2.1 mm barrel"; of a power bank also what it has to hold.
  */
 export function outputText({ banks, source }: Supply): string {
   const [bank] = banks;
@@ -131,7 +131,7 @@ export function outputText({ banks, source }: Supply): string {
   const charge =
     source.kind === 'charge' ? `, of a power bank of ${decimalOfThousandths(source.milliwattHours)} Wh or more` : '';
   const polarity = bank.polarity === null ? '' : `, ${bank.polarity}`;
-  return `an isolated output of ${voltsText(setting.millivolts)} ${bank.power} with ${decimalOfThousandths(setting.rating)} mA or more${polarity}, plug ${safeText(bank.plug)}${charge}`;
+  return `an isolated output of ${voltsText(setting.millivolts)} ${bank.power} with ${decimalOfThousandths(setting.rating)} mA or more${polarity}, plug ${connectorText(bank.plug)}${charge}`;
 }
 
 function eitherText(told: FactsContext, pedals: readonly PedalId[]): string {

@@ -1,8 +1,8 @@
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
+import { connectorText } from './connector-words.js';
 import { bankOf, batteriesOf, firstBankOf, isFedByOwn } from './inventory.js';
 import { isOwnedUnit, type Lead, type LeadEnd, type UnitHookup } from './hookup.js';
 import { wayText } from './route.js';
-import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
 import { settingTexts } from './free-outputs.js';
 import { switchPosition } from './usage.js';
@@ -64,7 +64,7 @@ function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { ma
     polaritySwitch: wordOf(switchPosition(inventory, feed)),
     volts: isOwn && !isBattery ? 'its own' : `${voltsText(feedMillivolts(feed))} ${bank.power}`,
     polarity: isOwn ? null : wordOf(feed.polarity),
-    plug: isBattery ? '' : safeText(inventory.pedal(feed.pedal).inlet),
+    plug: isBattery ? '' : connectorText(inventory.pedal(feed.pedal).inlet),
     way: wayText(speech, feed),
     ground: bank.isolated ? 'isolated' : 'common ground',
     load: use.meter === null ? '' : `${meterText(use.meter)}, ${percentOf(use.meter)} %${shared}`,

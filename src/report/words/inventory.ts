@@ -8,6 +8,7 @@ import { feedMillivolts, type Feed, type Place } from '../../domain/plan.js';
 import type { PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { Bank, Supply } from '../../domain/supply.js';
+import { inTrade } from './connector-words.js';
 import { safeText } from './safe-text.js';
 import { voltsText } from './words.js';
 
@@ -33,7 +34,9 @@ export function inventoryOf(kit: Kit, times = '×'): Inventory {
   const parts = [...kit.parts.values()];
   const pedal = finder(new Map(board.pedals.map((each) => [each.id, each])), 'pedal');
   const pedalName = withKept(namer(board.pedals), board.pedals);
-  const [nameOf, partName] = [namer(supplies), namer(parts)];
+  const [nameOf, partNamed] = [namer(supplies), namer(parts)];
+  // No file has ids with blanks: what is only looked for is named by its plugs.
+  const partName = (id: PartId): string => (id.includes(' ') ? inTrade(partNamed(id)) : partNamed(id));
   const setName = ({ battery, count }: BatterySource): string => `${count} ${times} ${partName(battery)}`;
   return {
     pedal: (id) => inletIn(kit, id) ?? pedal(id),

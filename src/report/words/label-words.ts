@@ -2,6 +2,7 @@ import { groupBy } from '../../domain/group-by.js';
 import { decimalOfThousandths, minorUnits } from '../../domain/quantities.js';
 import type { AskedLabel, Decides, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
 import { everyFeed } from '../../domain/plan.js';
+import { connectorText } from './connector-words.js';
 import type { AnswerPart, Asking, Told } from './answer-parts.js';
 import { fieldWords, whereToLook } from './label-places.js';
 import { plainly } from './remark.js';
@@ -87,7 +88,7 @@ const readText = (field: AskedLabel['field'], reads: string): string => {
   if (field === 'volts') return `${reads} V`;
   if (field === 'ground') return `${reads} ground`;
   if (field === 'polarity' && (reads === 'centre-negative' || reads === 'centre-positive')) return polarityText(reads);
-  return reads;
+  return field === 'inlet' ? connectorText(reads) : reads;
 };
 
 const milliampsText = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;

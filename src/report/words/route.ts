@@ -1,7 +1,7 @@
 import { leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.js';
 import type { PartId } from '../../domain/quantities.js';
+import { connectorText } from './connector-words.js';
 import type { Speech } from './speech.js';
-import { safeText } from './safe-text.js';
 import { isFedByOwn } from './inventory.js';
 import { switchPosition } from './usage.js';
 import { polarityWord } from './words.js';
@@ -68,7 +68,7 @@ export const stepsText = ({ inventory, marks }: Speech, start: string, leads: re
 
 /** What the last plug is; its shape is named where an adapter made it. */
 function plugText({ inventory }: Speech, feed: ReadFeed): string {
-  const shape = feed.adapters.length === 0 ? '' : `${safeText(inventory.pedal(feed.pedal).inlet)} plug, `;
+  const shape = feed.adapters.length === 0 ? '' : `${connectorText(inventory.pedal(feed.pedal).inlet)} plug, `;
   if (feed.polarity === null) return `${shape}AC`;
   return `${shape}${feed.polarity === 'centre-positive' ? 'centre-positive (plus on the pin)' : feed.polarity}`;
 }

@@ -1,5 +1,6 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
+import { inTrade } from './connector-words.js';
 import { inventoryOf, type Inventory } from './inventory.js';
 import { safeText } from './safe-text.js';
 
@@ -40,5 +41,8 @@ const shopOf = ({ catalogue }: Kit): string | null =>
 /** A sentence of the planner's, safe to print and with the screen's own signs. */
 export function sentence({ marks }: Speech, text: string): string {
   const signs = { '×': marks.times, '–': marks.dash, '→': marks.arrow };
-  return Object.entries(signs).reduce((spelled, [sign, mark]) => spelled.replaceAll(sign, mark), safeText(text));
+  return Object.entries(signs).reduce(
+    (spelled, [sign, mark]) => spelled.replaceAll(sign, mark),
+    inTrade(safeText(text)),
+  );
 }

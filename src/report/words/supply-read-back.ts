@@ -37,6 +37,6 @@ function bankText({ outputs, isolated, power, settings }: BankDraft): string {
 /** Each with the word that says otherwise. */
 const takenWords: Readonly<Record<TakenAs, { readonly as: string; readonly otherwise: string }>> = {
   polarity: { as: 'minus on the pin', otherwise: 'else write pos' },
-  plug: { as: `a plug of ${connectorText('barrel-2.1')}`, otherwise: 'else 3.5 mm jack' },
+  plug: { as: `a ${connectorText('barrel-2.1')} plug`, otherwise: 'else 3.5 mm jack' },
   regulated: { as: 'regulated', otherwise: 'else unregulated and its volts with nothing on it' },
 };

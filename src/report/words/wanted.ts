@@ -6,6 +6,7 @@ import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths, factorText, type MilliwattHours } from '../../domain/quantities.js';
 import type { WantedOutputs } from '../../planning/wanted/found-outputs.js';
 import type { Wanted, WantedLead } from '../../planning/wanted/wanted.js';
+import { connectorText } from './connector-words.js';
 import { ownedUnitsOf } from './inventory.js';
 import { placeText } from './places.js';
 import { pedalCounts } from './pedal-counts.js';
@@ -13,7 +14,6 @@ import type { Passage, PassageEntry } from './reasons.js';
 import type { Remark } from './remark.js';
 import { cautionRemarks, confirmRemarks, groundRemarks } from './remarks.js';
 import { wayText } from './route.js';
-import { safeText } from './safe-text.js';
 import type { Speech } from './speech.js';
 import { countText, listText, percentText, voltsText } from './words.js';
 
@@ -93,7 +93,7 @@ export const wantedItems = ({ outputs, leads }: Wanted): readonly WantedItem[] =
   ...leads.map(({ lead, units }) => ({ kind: 'lead' as const, name: leadWords(lead, 1), units })),
 ];
 
-/** "2 isolated outputs, 9 V DC, 120 mA or more each, centre-negative, plug barrel-2.1: for Echo and Drive."; by rating below. */
+/** "2 isolated outputs, 9 V DC, 120 mA or more each, centre-negative, plug 2.1 mm barrel: for Echo and Drive."; by rating below. */
 function outputsEntry({ inventory }: Speech, sort: readonly [WantedOutputs, ...WantedOutputs[]]): PassageEntry {
   const [one, ...others] = sort;
   const pedalsOf = ({ pedals }: WantedOutputs): string => listText(pedals.map(inventory.pedalName));
@@ -120,7 +120,7 @@ const sortWords = (
   `${voltsText(millivolts)} ${power}`,
   ...rating,
   ...(polarity === null ? [] : [polarity]),
-  `plug ${safeText(plug)}`,
+  `plug ${connectorText(plug)}`,
 ];
 
 /** Every lead to look for, then how the pedals on outputs to look for use leads at all. */
@@ -133,11 +133,11 @@ function leadEntry({ inventory }: Speech, { lead, units, pedals }: WantedLead): 
   return just(`${units} ${leadWords(lead, units)}: for ${listText(pedals.map(inventory.pedalName))}.`);
 }
 
-/** "reversing leads, each from plug barrel-2.1 to plug barrel-2.1". */
+/** "reversing leads, each from 2.1 mm barrel to 2.1 mm barrel". */
 function leadWords({ role, reverses, fits, gives }: Part, units: number): string {
   const joined = role.kind === 'join' ? ` for two outputs in ${role.mode}` : '';
   const kind = reverses ? 'reversing lead' : role.kind === 'join' ? 'lead' : 'adapter lead';
-  return `${kind}${units > 1 ? 's' : ''}${joined}, ${units > 1 ? 'each ' : ''}from plug ${safeText(fits)} to plug ${safeText(gives)}`;
+  return `${kind}${units > 1 ? 's' : ''}${joined}, ${units > 1 ? 'each ' : ''}from ${connectorText(fits)} to ${connectorText(gives)}`;
 }
 
 /** "Box output 3, 9 V, own lead → reversing lead (to find)". */

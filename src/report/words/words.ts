@@ -3,7 +3,7 @@ import { compareExact, exactly, stepsUp, tenthsDown, type Exact } from '../../do
 import type { AssumedOfPedal, Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
 import { decimalOfThousandths, type Factor, type Millivolts } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
-import { safeText } from './safe-text.js';
+import { connectorText } from './connector-words.js';
 
 export { priceText } from '../../domain/money.js';
 
@@ -87,10 +87,10 @@ export function assumedText(assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedO
   const words = [
     power === undefined ? null : `runs on ${power}`,
     polarity === undefined ? null : outputPolarityText(polarity),
-    inlet === undefined ? null : `inlet ${safeText(inlet)}`,
+    inlet === undefined ? null : `inlet ${connectorText(inlet)}`,
     ground === undefined ? null : `${ground} ground`,
     volts === undefined ? null : voltsText(volts),
-    plug === undefined ? null : `plug ${safeText(plug)}`,
+    plug === undefined ? null : `plug ${connectorText(plug)}`,
     regulated === undefined ? null : regulated ? 'regulated' : 'unregulated',
   ];
   return words.filter((word) => word !== null).join(', ');

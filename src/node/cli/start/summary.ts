@@ -1,4 +1,5 @@
 import { isWhole, type DraftEntry } from '../../../reading/drafts/entry.js';
+import { inTrade } from '../../../report/words/connector-words.js';
 import type { Asker } from './asker.js';
 
 /** Shows an entry and asks whether it is right. One that is not is to be told again. */
@@ -23,7 +24,7 @@ function summaryOf(entry: DraftEntry): string {
 function shown(value: unknown): string {
   if (Array.isArray(value)) return value.map(shown).join('; ');
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value !== 'object') return typeof value === 'string' ? value : JSON.stringify(value);
+  if (typeof value !== 'object') return typeof value === 'string' ? inTrade(value) : JSON.stringify(value);
   if (value === null) return '?';
   return Object.entries(value)
     .map(([key, inner]) => `${key} ${shown(inner)}`)

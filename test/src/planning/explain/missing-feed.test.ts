@@ -31,7 +31,7 @@ it('is told with the output that the inlet needs, its reserve counted', async ()
   ]);
   expect(texts).toEqual([
     'Find one more supply for the inlet of lock: an isolated output of 12 V DC with 180 mA or more, centre-negative, ' +
-      'plug barrel-2.1. Then the cheapest plan buys 1 × box and 1 × lock besides, for 30.00 EUR.',
+      'plug 2.1 mm barrel. Then the cheapest plan buys 1 × box and 1 × lock besides, for 30.00 EUR.',
   ]);
 });
 

@@ -15,7 +15,7 @@ const looper = (policy: Given['policy']): Given => ({
 it('is one on mains where there is a socket', async () => {
   const { texts } = await offered('supply', looper({}));
   expect(texts).toEqual([
-    'Find one more supply for looper: an isolated output of 9 V DC with 100 mA or more, centre-negative, plug barrel-2.1. ' +
+    'Find one more supply for looper: an isolated output of 9 V DC with 100 mA or more, centre-negative, plug 2.1 mm barrel. ' +
       'Then there is a plan that buys nothing besides.',
   ]);
 });
@@ -23,7 +23,7 @@ it('is one on mains where there is a socket', async () => {
 it('is a power bank that holds enough where there is none', async () => {
   const { ways, texts } = await offered('supply', looper({ sockets: 0 }));
   expect(ways.map(({ change }) => change.supply.source)).toEqual([{ kind: 'charge', milliwattHours: 7200 }]);
-  expect(texts[0]).toMatch(/plug barrel-2\.1, of a power bank of 7\.2 Wh or more\. Then /);
+  expect(texts[0]).toMatch(/plug 2\.1 mm barrel, of a power bank of 7\.2 Wh or more\. Then /);
 });
 
 it('holds tenths of a watt-hour, rounded up', async () => {

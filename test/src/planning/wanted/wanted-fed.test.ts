@@ -131,7 +131,7 @@ describe('an owned supply that hangs on another one', () => {
     expect(wantedStanding(wanted)).toMatch(/^Proven, with a pedal or an inlet on each: /);
     const texts = wantedPassages(speech, wanted).flatMap(({ entries }) => entries.map(({ text }) => text));
     expect(texts).toContain(
-      '1 isolated output, 12 V DC, 600 mA or more, centre-negative, plug barrel-2.1: for lock inlet.',
+      '1 isolated output, 12 V DC, 600 mA or more, centre-negative, plug 2.1 mm barrel: for lock inlet.',
     );
     expect(JSON.parse(wantedJson(wanted))).toMatchObject({
       count: 2,

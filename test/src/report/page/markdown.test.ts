@@ -53,7 +53,7 @@ describe('a plan in Markdown', () => {
       'shared (yours)',
       '2, common ground',
       '9 V',
-      '9 V DC, centre-positive, barrel-2.1',
+      '9 V DC, centre-positive, 2.1 mm barrel',
       'own lead → fan → flip',
       '70 of 300 mA, 24 % for 2 pedals; up to 265 of 300 mA at switch-on',
     ]);

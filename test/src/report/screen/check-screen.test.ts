@@ -134,7 +134,7 @@ describe('the answer about an output on a screen', () => {
   it('names both positions of a switch, and the leads', () => {
     const text = answerTo('synth');
     expect(text).toContain('with its polarity switch on centre-positive');
-    expect(text).toContain('own lead → mini, jack-3.5 plug, centre-positive');
+    expect(text).toContain('own lead → mini, 3.5 mm jack plug, centre-positive');
     expect(text).toContain('own lead → flip → mini');
   });
 

@@ -90,7 +90,7 @@ describe('the answer on a screen', () => {
   it('gives the way to a pedal in order, with every switch', () => {
     const words = planText(132).replaceAll(/\s+/g, ' ');
     expect(words).toContain('both own leads → stack');
-    expect(words).toContain('a tail → flip, barrel-2.1 plug,');
+    expect(words).toContain('a tail → flip, 2.1 mm barrel plug,');
     expect(words).toContain('Set the polarity switch of joiner, unit 2, output 6 to centre-negative');
     expect(words).toContain('lead-drive (high gain) shares a ground with looper (digital)');
     expect(words).toContain('nowhere: left out to power the others');

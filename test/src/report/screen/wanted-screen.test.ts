@@ -79,10 +79,10 @@ describe('what to look for, on a screen', () => {
     expect(text).toContain(
       '3 pedals: 1 powered, 1 right for either reading, 1 place kept, from what you own (1 of them) and what to look for.',
     );
-    expect(text).toContain('2 isolated outputs, 9 V DC, centre-negative, plug barrel-2.1:');
+    expect(text).toContain('2 isolated outputs, 9 V DC, centre-negative, plug 2.1 mm barrel:');
     expect(text).toContain('1 of 120 mA or more: for odd (label unread).');
     expect(text).toContain('1 of 36 mA or more: for mole.');
-    expect(text).toContain('1 reversing lead, from plug barrel-2.1 to plug barrel-2.1: for mole.');
+    expect(text).toContain('1 reversing lead, from 2.1 mm barrel to 2.1 mm barrel: for mole.');
     expect(text).toContain('labelled centre-positive: own lead → reversing lead (to find).');
     expect(text).toContain(
       'Mains sockets in all: 2 where one supply has all these outputs, 3 at the most, 1 of them for what you own.',
@@ -94,7 +94,7 @@ describe('what to look for, on a screen', () => {
   it('speaks of no money', async () => {
     const text = said(await sought(boardOf([pedalOf('a', 10)], { policy })));
     expect(text).not.toMatch(/EUR|price of|spend/i);
-    expect(text).toContain('1 isolated output, 9 V DC, 12 mA or more, centre-negative, plug barrel-2.1: for a.');
+    expect(text).toContain('1 isolated output, 9 V DC, 12 mA or more, centre-negative, plug 2.1 mm barrel: for a.');
     expect(text).toContain('The supply must accept mains of 230 V.');
     expect(text).toContain('It takes 1 mains socket in all.');
   });
@@ -127,7 +127,7 @@ describe('what to look for, to take home', () => {
       milliamps: 156,
     });
     expect(reportText('shopping list', input)).toContain(
-      'output,"isolated output, 9 V DC, 120 mA or more, centre-negative, plug barrel-2.1",,1,,,',
+      'output,"isolated output, 9 V DC, 120 mA or more, centre-negative, plug 2.1 mm barrel",,1,,,',
     );
   });
 });

@@ -29,7 +29,7 @@ describe('the feeds as CSV', () => {
       Volts: '9',
       Power: 'DC',
       Polarity: 'centre-negative',
-      Plug: 'barrel-2.1',
+      Plug: '2.1 mm barrel',
       Ground: 'isolated',
       'Output load mA': '216',
       'Output rating mA': '400',

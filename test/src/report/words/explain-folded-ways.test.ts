@@ -29,9 +29,9 @@ describe('many ways out of one sort', () => {
     expect(texts[0]).toMatch(/^Get 1 × box more/);
     expect(texts.slice(1)).toEqual([
       'Find one more supply for any one of these pedals: ' +
-        'alder, an isolated output of 9 V DC with 20 mA or more, centre-negative, plug barrel-2.1; ' +
-        'birch, an isolated output of 9 V DC with 21 mA or more, centre-negative, plug barrel-2.1; ' +
-        'cedar, an isolated output of 9 V DC with 22 mA or more, centre-negative, plug barrel-2.1. ' +
+        'alder, an isolated output of 9 V DC with 20 mA or more, centre-negative, plug 2.1 mm barrel; ' +
+        'birch, an isolated output of 9 V DC with 21 mA or more, centre-negative, plug 2.1 mm barrel; ' +
+        'cedar, an isolated output of 9 V DC with 22 mA or more, centre-negative, plug 2.1 mm barrel. ' +
         'Then the cheapest plan buys 1 × box besides, for 10.00 EUR.',
       'Leave out any one of alder, birch or cedar. Then the cheapest plan buys 1 × box, for 10.00 EUR.',
     ]);

@@ -50,7 +50,7 @@ describe('what is to be read at home', () => {
         {
           title: 'Taken to be so: see whether the label agrees',
           looks: [
-            { names: ['alder', 'dogwood'], text: 'runs on DC, inlet barrel-2.1' },
+            { names: ['alder', 'dogwood'], text: 'runs on DC, inlet 2.1 mm barrel' },
             { names: ['five'], text: 'centre-negative (minus on the pin)' },
           ],
         },

@@ -99,8 +99,8 @@ test('what was taken of a typed supply is to be confirmed before plugging in, un
   const owned = () => news.findLast((one) => one.kind === 'read')?.things.map(({ taken }) => taken);
   // What is saved is the board's text alone, which says so by itself.
   await ask({ ...emptyDocument, board: typed.board });
-  expect(confirmed()).toContain('Assumed: centre-negative (minus on the pin), plug barrel-2.1. Look at Old box.');
-  expect(owned()).toEqual(['centre-negative (minus on the pin), plug barrel-2.1']);
+  expect(confirmed()).toContain('Assumed: centre-negative (minus on the pin), plug 2.1 mm barrel. Look at Old box.');
+  expect(owned()).toEqual(['centre-negative (minus on the pin), plug 2.1 mm barrel']);
   await ask(labelAgrees('old-box')(typed));
   expect(confirmed()).not.toContain('Old box');
   expect(owned()).toEqual(['']);

@@ -186,7 +186,7 @@ describe('without a catalogue', () => {
     expect(ended.code).toBe(0);
     expect(complaints(ended)).toBe('');
     expect(ended.output).toContain('First board: what to look for');
-    expect(ended.output).toContain('4 isolated outputs, 9 V DC, centre-negative, plug barrel-2.1:');
+    expect(ended.output).toContain('4 isolated outputs, 9 V DC, centre-negative, plug 2.1 mm barrel:');
     expect(printedObject(await boardfeed(['choose', firstBoard, '--json']))).toMatchObject({
       format: 'boardfeed/wanted/1',
       status: 'proven',
