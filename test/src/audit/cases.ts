@@ -3,8 +3,8 @@ import type { Board, Catalogue, Policy } from '../../../src/domain/board.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
 import type { Feed } from '../../../src/domain/plan.js';
-import { minorUnits, partId, supplyId } from '../../../src/domain/quantities.js';
-import type { Bank, JoinMode, Supply } from '../../../src/domain/supply.js';
+import { microamps, milliwatts, minorUnits, partId, supplyId } from '../../../src/domain/quantities.js';
+import type { Bank, JoinMode, Supply, Total } from '../../../src/domain/supply.js';
 import * as builders from '../../support/builders.js';
 import { milliamps, volts } from '../../support/builders.js';
 
@@ -41,6 +41,25 @@ export const chainLead = (id: string, tails: number, changes: Partial<Part> = {}
   part(id, { role: { kind: 'chain', tails }, ...changes });
 export const joinLead = (id: string, mode: JoinMode, changes: Partial<Part> = {}): Part =>
   part(id, { role: { kind: 'join', mode }, ...changes });
+
+export const current = (value: number): Total => ({ kind: 'current', microamps: microamps(value) });
+export const power = (value: number): Total => ({ kind: 'power', milliwatts: milliwatts(value) });
+/** Of both banks, and of the whole supply. */
+export type Totals = { readonly banks?: readonly (Total | null)[]; readonly supply?: Total };
+
+/** Two banks of two outputs of 900 mA each, at 9 V or 12 V. */
+export const quayWith = (mode: JoinMode | null, { banks, supply: total }: Totals) =>
+  supply(
+    'quay',
+    [0, 1].map((index) =>
+      bank({
+        joins: mode === null ? [] : [mode],
+        settings: [builders.settingOf(9, 900), builders.settingOf(12, 900)],
+        total: banks?.[index] ?? null,
+      }),
+    ),
+    { total: total ?? null },
+  );
 
 type FeedChanges = {
   readonly supply?: string;

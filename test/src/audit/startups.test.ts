@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
 
-import { microamps, milliwatts } from '../../../src/domain/quantities.js';
-import type { JoinMode, Total } from '../../../src/domain/supply.js';
+import { microamps } from '../../../src/domain/quantities.js';
+import type { JoinMode } from '../../../src/domain/supply.js';
 import {
+  current,
+  power,
+  quayWith,
+  type Totals,
   bank,
   chainLead,
   draws,
@@ -96,23 +100,6 @@ describe('startup on an output', () => {
   });
 });
 
-const current = (value: number): Total => ({ kind: 'current', microamps: microamps(value) });
-const power = (value: number): Total => ({ kind: 'power', milliwatts: milliwatts(value) });
-type Totals = { readonly banks?: readonly (Total | null)[]; readonly supply?: Total };
-
-const quayWith = (mode: JoinMode | null, { banks, supply: total }: Totals) =>
-  supply(
-    'quay',
-    [0, 1].map((index) =>
-      bank({
-        joins: mode === null ? [] : [mode],
-        settings: [setting(9, 900), setting(12, 900)],
-        total: banks?.[index] ?? null,
-      }),
-    ),
-    { total: total ?? null },
-  );
-
 /** Each takes 500 mA at switch-on: Echo at 9 V on output 1, Fuzz at 12 V on output 3; outputs 1 and 2, 3 and 4 are banks. */
 const apart = (totals: Totals): Case => ({
   pedals: [
@@ -196,18 +183,10 @@ describe('startup in totals', () => {
 });
 
 describe('startup with joined outputs', () => {
-  /** 500 mA at switch-on from two outputs; in series at 9 V + 12 V. */
-  const joined = (mode: JoinMode, outputs: readonly [number, number], totals: Totals): Case => ({
-    pedals: [pedal('echo', { ...draws(10), startup: milliamps(500), accepts: listed(9, 21) })],
-    supplies: [quayWith(mode, totals)],
-    parts: [joinLead('stack', mode)],
-    feeds: [feed('echo', outputs, { join: [mode, 'stack'], volts: mode === 'series' ? [9, 12] : [9, 9] })],
-    headroom,
-  });
-
   it('holds for their joint rating', () => {
     const rated = (mode: JoinMode, rating: number): Case => ({
-      ...joined(mode, [1, 2], {}),
+      headroom,
+      parts: [joinLead('stack', mode)],
       pedals: [pedal('echo', { ...draws(10), startup: milliamps(300), accepts: listed(9, 18) })],
       supplies: [supply('quay', [bank({ joins: [mode], settings: [setting(9, rating)] })])],
       feeds: [feed('echo', [1, 2], { join: [mode, 'stack'] })],
@@ -216,24 +195,5 @@ describe('startup with joined outputs', () => {
     expect(faults(rated('parallel', 149.999))).toEqual(['startup']);
     expect(faults(rated('series', 300))).toEqual([]);
     expect(faults(rated('series', 299.999))).toEqual(['startup']);
-  });
-
-  it('counts on both outputs of a series join', () => {
-    expect(faults(joined('series', [1, 3], { supply: current(1000000) }))).toEqual([]);
-    expect(faults(joined('series', [1, 3], { supply: current(999999) }))).toEqual(['startup']);
-    expect(faults(joined('series', [1, 3], { banks: [current(500000), current(499999)] }))).toEqual(['startup']);
-    expect(faults(joined('series', [1, 2], { banks: [current(999999)] }))).toEqual(['startup']);
-    expect(faults(joined('series', [1, 3], { supply: power(10500), banks: [power(4500), power(6000)] }))).toEqual([]);
-    expect(faults(joined('series', [1, 3], { supply: power(10499) }))).toEqual(['startup']);
-    expect(faults(joined('series', [1, 3], { banks: [power(4500), power(5999)] }))).toEqual(['startup']);
-  });
-
-  it('counts the whole of a parallel join in each bank, and once in the supply', () => {
-    const enough = { supply: current(500000), banks: [current(500000), current(500000)] };
-    expect(faults(joined('parallel', [1, 3], enough))).toEqual([]);
-    expect(faults(joined('parallel', [1, 3], { ...enough, supply: current(499999) }))).toEqual(['startup']);
-    expect(faults(joined('parallel', [1, 3], { banks: [current(500000), current(499999)] }))).toEqual(['startup']);
-    expect(faults(joined('parallel', [1, 2], { banks: [power(4500)] }))).toEqual([]);
-    expect(faults(joined('parallel', [1, 2], { banks: [power(4499)] }))).toEqual(['startup']);
   });
 });
