@@ -17,7 +17,7 @@ export async function missingBatteries(pedals: readonly PedalId[], kit: Kit, eff
   const ways: WayOut[] = [];
   let whole = true;
   for (const pedal of kit.board.pedals.filter(({ id }) => pedals.includes(id))) {
-    const found = batteryFor(pedal, kit);
+    const found = soughtBattery(pedal, kit);
     if (found === null) continue;
     const { battery, count, pieces } = found;
     const set = ownBatteryOf(pedal, battery);
@@ -30,13 +30,17 @@ export async function missingBatteries(pedals: readonly PedalId[], kit: Kit, eff
   return { ways, whole };
 }
 
-type Sought = { readonly battery: Battery; readonly count: number; readonly pieces: number };
+export type SoughtBattery = {
+  readonly battery: Battery;
+  /** How many go in. */ readonly count: number;
+  /** How many are paid for. */ readonly pieces: number;
+};
 
 /**
  * A battery that lasts in the pedal as long as is asked, of the fewest whole milliamp-hours that do. Null of a pedal that takes
  * none, where nobody has said how long, and where one that does can be bought without end.
  */
-function batteryFor(pedal: Pedal, kit: Kit): Sought | null {
+export function soughtBattery(pedal: Pedal, kit: Kit): SoughtBattery | null {
   const { batteries: terms, guess } = kit.board.policy;
   if (terms === null || pedal.battery === null || takesNothingElse(pedal)) return null;
   const known = batteriesOf(pedal.battery.type, kit);

@@ -49,11 +49,12 @@ export function withFound(
   inlets: readonly InletFeed[],
   made: MadeUpKit,
 ): { readonly kit: Kit; readonly inlets: readonly InletFeed[] } {
-  if (inlets.length === 0) return { kit, inlets };
+  const { source } = made;
+  if (inlets.length === 0 || source === null) return { kit, inlets };
   const outputs = inlets.map((feed) => ({ ...needBehind(feed, made), outputs: 1 }));
   const there = inlets.map((feed, at) => ({ ...withoutOutput(feed, made), outputs: [at + 1] }));
   return {
-    kit: withGear(kit, { supplies: [supplyWith('the supply to look for,', outputs, made.source)] }),
+    kit: withGear(kit, { supplies: [supplyWith('the supply to look for,', outputs, source)] }),
     inlets: there,
   };
 }

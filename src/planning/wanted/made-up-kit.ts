@@ -2,11 +2,13 @@ import { withGear, withPolicy } from '../../domain/changed-kit.js';
 import { inletPedal, isFed } from '../../domain/inlet.js';
 import { kitOf, ownedOf, type Kit } from '../../domain/kit.js';
 import { drawAt } from '../../domain/load.js';
+import { ownBatteryOf } from '../../domain/own-battery.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
-import { minorUnits, partId, supplyId, type Millivolts, type PartId } from '../../domain/quantities.js';
+import { minorUnits, partId, supplyId, type Millivolts, type PartId, type PedalId } from '../../domain/quantities.js';
 import type { Source } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
+import { soughtBattery, type SoughtBattery } from '../explain/missing-battery.js';
 import { conceivableLeads } from '../explain/missing-lead.js';
 import { acceptsVolts } from '../../loadout/outlet.js';
 import { chargeFor, spanOf } from '../explain/missing-supply.js';
@@ -26,13 +28,18 @@ import { alike, needOf, type Need } from './needs.js';
  */
 export type MadeUpKit = {
   readonly kit: Kit;
-  /** What the box stands on. */
-  readonly source: Source;
+  /** What the box stands on; null where there is none. */
+  readonly source: Source | null;
   /** By the straight lead from it. */
   readonly needs: ReadonlyMap<PartId, Need>;
   /** What a plan may take beside outputs, by id. */
   readonly leads: ReadonlyMap<PartId, Part>;
+  /** Batteries that a plan may take, by id. */
+  readonly batteries: ReadonlyMap<PartId, BatteriesFor>;
 };
+
+/** A battery for one pedal, and a set of them in it. */
+export type BatteriesFor = Pick<SoughtBattery, 'battery' | 'count'> & { readonly pedal: PedalId; readonly set: Supply };
 
 /** On what the outputs to look for stand: a power bank has none of AC. */
 export type Stand = 'mains' | 'charge';
@@ -60,6 +67,37 @@ export function madeUpKit(bare: Kit, stand: Stand): MadeUpKit | null {
     kit: kitOf(withBox, { name: 'what could be looked for', currency: board.currency, supplies: [], parts }),
     needs: new Map(lines.map(({ lead, need }) => [lead.id, need])),
     leads: new Map(leads.map((lead) => [lead.id, lead])),
+    batteries: new Map(),
+  };
+}
+
+/**
+ * The board with batteries that could be looked for, where neither a socket nor a power bank is to be had: the plan of the least
+ * money has the fewest of them, and of those the fewest leads to look for. Null where no pedal could run on any, or nobody has
+ * said how long they must last.
+ */
+export function kitWithBatteries(bare: Kit): MadeUpKit | null {
+  const { board } = bare;
+  const leads = leadsToLookFor(bare);
+  const weight = minorUnits(1 + mostLeadsEach * board.pedals.length);
+  const batteries = board.pedals.flatMap((pedal, at): readonly BatteriesFor[] => {
+    const sought = soughtBattery(pedal, bare);
+    if (sought === null) return [];
+    const id = partId(`wanted battery ${at + 1}`);
+    const name = `${sought.battery.role.type} battery (to find)`;
+    const battery = { ...sought.battery, ...{ id, name, price: weight, stock: null, fits: id, gives: id } };
+    const set = ownBatteryOf(pedal, battery);
+    return set === null ? [] : [{ battery, count: sought.count, pedal: pedal.id, set }];
+  });
+  if (batteries.length === 0) return null;
+  const withSets = withGear(withPolicy(bare, { budget: null }), { supplies: batteries.map(({ set }) => set) }).board;
+  const parts = [...batteries.map(({ battery }) => battery), ...leads];
+  return {
+    source: null,
+    kit: kitOf(withSets, { name: 'what could be looked for', currency: board.currency, supplies: [], parts }),
+    needs: new Map(),
+    leads: new Map(leads.map((lead) => [lead.id, lead])),
+    batteries: new Map(batteries.map((each) => [each.battery.id, each])),
   };
 }
 

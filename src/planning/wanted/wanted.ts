@@ -1,5 +1,5 @@
 import { compareByTiers, type Tier } from '../../domain/aim.js';
-import { withBoard } from '../../domain/changed-kit.js';
+import { withBoard, withGear } from '../../domain/changed-kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
@@ -16,7 +16,7 @@ import { choose, type ChooseOptions } from '../choose/choose.js';
 import { chargeFor } from '../explain/missing-supply.js';
 import { firstPlans } from '../choose/first-plans.js';
 import { isOnWanted, outputsOf, withFound, withoutOutput, type WantedOutputs } from './found-outputs.js';
-import { madeUpKit, ownedInlets, type MadeUpKit, type Stand } from './made-up-kit.js';
+import { kitWithBatteries, madeUpKit, ownedInlets, type BatteriesFor, type MadeUpKit } from './made-up-kit.js';
 import { wholeMilliamps } from './needs.js';
 
 /** Leads of one kind to look for. */
@@ -26,6 +26,12 @@ export type WantedLead = {
   readonly units: number;
   /** Those that it goes to, in the order of the board; ids of inlets stand among them. */
   readonly pedals: readonly PedalId[];
+};
+
+/** Batteries to look for, for one pedal. */
+export type WantedBatteries = Omit<BatteriesFor, 'set'> & {
+  /** How many are paid for. */
+  readonly units: number;
 };
 
 /** What to look for, where nothing is for sale and what is owned is not enough. */
@@ -39,6 +45,8 @@ export type Wanted = {
   /** Isolated, regulated outputs, each for one pedal by itself. */
   readonly outputs: readonly WantedOutputs[];
   readonly leads: readonly WantedLead[];
+  /** Where neither a socket nor a power bank is to be had. */
+  readonly batteries: readonly WantedBatteries[];
   /** What a power bank with all of them must hold at least, where no socket is left for them; null where they stand on mains. */
   readonly charge: MilliwattHours | null;
   /** Mains sockets: those that the owned supplies in use take, and with them the least and the most that all takes. */
@@ -69,8 +77,9 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
   const owned = await ask(kit, { tiers: [] }, effort);
   const answer = owned.kind === 'impossible' ? null : await choose(kit, options);
   if (answer !== null && answer.kind !== 'stopped') return answer;
-  const onMains = await seek(kit, 'mains', effort);
-  const sought = onMains ?? (await seek(kit, 'charge', effort));
+  const onMains = await seek(kit, madeUpKit(kit, 'mains'), effort);
+  const onBanks = onMains ?? (await seek(kit, madeUpKit(kit, 'charge'), effort));
+  const sought = onBanks ?? (await seek(kit, kitWithBatteries(kit), effort));
   if (sought === 'unknown') return { kind: 'stopped', aim };
   return sought ?? answer ?? choose(kit, options);
 }
@@ -79,8 +88,7 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
 const tiers: readonly Tier[] = ['money', 'exposed', 'bricks', 'parts', 'offPreferred'];
 
 /** Null when nothing that could be looked for would do. */
-async function seek(bare: Kit, stand: Stand, effort: Effort): Promise<Wanted | null | 'unknown'> {
-  const made = madeUpKit(bare, stand);
+async function seek(bare: Kit, made: MadeUpKit | null, effort: Effort): Promise<Wanted | null | 'unknown'> {
   if (made === null) return null;
   const asked: Ask = { tiers };
   const solved = await ask(made.kit, asked, effort);
@@ -106,9 +114,13 @@ function wantedOf(plan: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolea
     const lead = made.leads.get(id);
     return lead === undefined ? [] : [{ lead: unpriced(lead), units, pedals: pedalsOf(everyFeed(plan), id) }];
   });
+  const batteries = plan.buy.parts.flatMap(({ id, units }) => {
+    const found = made.batteries.get(id);
+    return found === undefined ? [] : [{ ...found, battery: unpriced(found.battery), units }];
+  });
   const [onOutputs, owned] = parted(plan.feeds);
   const [inletsOnOutputs, inlets] = parted(plan.inlets);
-  const found = withFound(withLeads(bare, leads), inletsOnOutputs, made);
+  const found = withFound(withBatteries(withLeads(bare, leads), batteries), inletsOnOutputs, made);
   const installed = audited({ kit: found.kit, partial: true }, [...owned, ...inlets, ...found.inlets]);
   const sought = [...onOutputs, ...inletsOnOutputs];
   const there = onOutputs.map((feed) => withoutOutput(feed, made));
@@ -117,6 +129,7 @@ function wantedOf(plan: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolea
     isProven,
     outputs: outputsOf(sought, made),
     leads,
+    batteries: batteries.map(({ set: _, ...each }) => each),
     charge: chargeOf(sought, made, bare),
     sockets: socketsOf(installed, sought.length, made, bare),
     kit: found.kit,
@@ -136,7 +149,7 @@ const parted = <Fed extends Feed>(
   feeds.filter((feed) => !isOnWanted(feed)),
 ];
 
-const unpriced = (lead: Part): Part => ({ ...lead, price: null, stock: 0 });
+const unpriced = <Found extends Part>(found: Found): Found => ({ ...found, price: null, stock: 0 });
 
 const pedalsOf = (feeds: readonly Feed[], id: PartId): readonly PedalId[] =>
   feeds.filter((feed) => leadsOf(feed).includes(id)).map(({ pedal }) => pedal);
@@ -150,6 +163,9 @@ function withLeads(bare: Kit, leads: readonly WantedLead[]): Kit {
   });
 }
 
+const withBatteries = (bare: Kit, batteries: readonly (BatteriesFor & { readonly units: number })[]): Kit =>
+  batteries.reduce((kit, { set, battery, units }) => withGear(kit, { supplies: [set], parts: [battery] }, units), bare);
+
 /** One supply with all outputs takes one socket; the most are as many as there are outputs, and as the policy leaves. */
 function socketsOf(
   installed: JudgedPlan,
@@ -159,7 +175,7 @@ function socketsOf(
 ): Wanted['sockets'] {
   // What inlets hang on stands for one supply to look for.
   const sought = installed.inlets.some(isOnWanted) ? 1 : 0;
-  const each = natureOf(source).sockets;
+  const each = source === null ? 0 : natureOf(source).sockets;
   const [owned, bricks] = [installed.sockets - sought * each, installed.score.bricks - sought];
   const left = Math.min((policy.sockets ?? Infinity) - owned, (policy.bricks ?? Infinity) - bricks);
   return { owned, least: owned + each * Math.min(outputs, 1), most: owned + each * Math.min(outputs, left) };
@@ -167,7 +183,7 @@ function socketsOf(
 
 function chargeOf(feeds: readonly Feed[], { source }: MadeUpKit, bare: Kit): MilliwattHours | null {
   const { guess, runtime } = bare.board.policy;
-  if (source.kind !== 'charge' || runtime === null || feeds.length === 0) return null;
+  if (source?.kind !== 'charge' || runtime === null || feeds.length === 0) return null;
   return chargeFor(hangingBy(feeds, bare), guess, runtime).milliwattHours;
 }
 

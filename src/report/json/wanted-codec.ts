@@ -5,7 +5,7 @@ import type { Part } from '../../domain/part.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { WantedOutputs } from '../../planning/wanted/found-outputs.js';
-import type { Wanted, WantedLead } from '../../planning/wanted/wanted.js';
+import type { Wanted, WantedBatteries, WantedLead } from '../../planning/wanted/wanted.js';
 import { planCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { countOutputs, totalRating } from '../words/wanted.js';
@@ -51,6 +51,16 @@ const lead = record<WantedLead>()('Leads that are alike.', {
   ),
   pedals: pedals('The ids of the pedals that it goes to.'),
   inlets: at(inletUnits('The supplies to whose inlets it goes.'), (from) => from.pedals),
+});
+
+const batteries = record<WantedBatteries>()('Batteries for one pedal.', {
+  id: at(id('What feeds call it; the file has no such battery.'), ({ battery }) => battery.id),
+  units: numbered('How many of them are paid for.'),
+  count: numbered('How many of them go in.'),
+  type: at(text('The type of battery.'), ({ battery }) => battery.role.type),
+  volts: at(volts('What a single one gives.'), ({ battery }) => battery.role.millivolts),
+  milliampHours: at(thousandths('The least that each must hold.'), ({ battery }) => battery.role.microampHours),
+  pedal: id('The id of the pedal.'),
 });
 
 const route = record<Feed>()("The leads of a pedal behind its output's own.", {
@@ -106,6 +116,10 @@ export const wantedCodec = record<Wanted>()(
         thousandths('Watt-hours.'),
       ),
       ({ charge }) => charge,
+    ),
+    batteries: list(
+      'The batteries to look for, where neither a mains socket nor a power bank is to be had.',
+      batteries,
     ),
   },
 );

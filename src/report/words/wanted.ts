@@ -5,8 +5,10 @@ import { isInletId } from '../../domain/inlet.js';
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { decimalOfThousandths, factorText, type MilliwattHours } from '../../domain/quantities.js';
 import type { WantedOutputs } from '../../planning/wanted/found-outputs.js';
-import type { Wanted, WantedLead } from '../../planning/wanted/wanted.js';
+import type { Wanted, WantedBatteries, WantedLead } from '../../planning/wanted/wanted.js';
+import { batteryTypeText } from './battery-words.js';
 import { connectorText } from './connector-words.js';
+import { lastingText } from './explain-ways.js';
 import { ownedUnitsOf } from './inventory.js';
 import { placeText } from './places.js';
 import { pedalCounts } from './pedal-counts.js';
@@ -19,7 +21,8 @@ import { countText, listText, percentText, voltsText } from './words.js';
 
 /** What to look for, and what becomes of every pedal then. */
 export function wantedLead(speech: Speech, wanted: Wanted): string {
-  const { outputs, leads, installed, feeds } = wanted;
+  const { outputs, leads, batteries, feeds } = wanted;
+  const pieces = batteries.reduce((sum, battery) => sum + battery.units, 0);
   const units = leads.reduce((sum, lead) => sum + lead.units, 0);
   const things = [
     ...(outputs.length === 0
@@ -27,19 +30,28 @@ export function wantedLead(speech: Speech, wanted: Wanted): string {
       : [
           `${countText(countOutputs(wanted), 'isolated output')} with ${decimalOfThousandths(totalRating(wanted))} mA in all${wanted.charge === null ? '' : ', of a power bank'}`,
         ]),
+    ...(pieces === 0 ? [] : [countText(pieces, 'battery', 'batteries')]),
     ...(units === 0 ? [] : [countText(units, 'lead')]),
   ];
-  const beside = installed.feeds.length === 0 ? [] : [`what you own (${installed.feeds.length} of them)`];
-  const from = [...beside, ...(outputs.length === 0 ? [] : ['what to look for'])];
+  const owned = fedByOwned(wanted).length;
+  const beside = owned === 0 ? [] : [`what you own (${owned} of them)`];
+  const from = [...beside, ...(outputs.length + batteries.length === 0 ? [] : ['what to look for'])];
   return `Look for ${listText(things)}. ${pedalCounts(speech, feeds, listText(from))}.`;
 }
+
+/** The feeds from what is owned already. */
+const fedByOwned = ({ installed, batteries }: Wanted): readonly Feed[] =>
+  installed.feeds.filter(({ pedal }) => !batteries.some((found) => found.pedal === pedal));
 
 /** What has been proven of it, or that nothing has. */
 export function wantedStanding(wanted: Wanted): string {
   if (!wanted.isProven) {
-    const fewer = wanted.outputs.length === 0 ? 'leads' : 'outputs or milliamps';
+    const fewer =
+      wanted.batteries.length > 0 ? 'batteries' : wanted.outputs.length === 0 ? 'leads' : 'outputs or milliamps';
     return `Best found, not proven: the search stopped early. With this list every pedal has power; perhaps fewer ${fewer} do.`;
   }
+  if (wanted.batteries.length > 0)
+    return 'Proven: with no mains socket and no power bank for them, no fewer batteries do, of those milliamp-hours.';
   if (wanted.outputs.length === 0) return 'Proven: what you own feeds every pedal then, and with no fewer leads.';
   const beside = wanted.installed.feeds.length === 0 ? '' : ' beside what you own';
   const hanging = wanted.outputs.some(({ pedals }) => pedals.some(isInletId)) ? 'a pedal or an inlet' : 'a pedal';
@@ -49,11 +61,15 @@ export function wantedStanding(wanted: Wanted): string {
 /** All the rest of it, under headings. */
 export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage[] {
   const { installed } = wanted;
-  const owned = [...wanted.inlets, ...installed.feeds].map((feed) => ownedEntry(speech, feed));
+  const owned = [...wanted.inlets, ...fedByOwned(wanted)].map((feed) => ownedEntry(speech, feed));
   const passages: readonly Passage[] = [
     {
       title: 'Look for',
-      entries: [...sortsOf(wanted.outputs).map((sort) => outputsEntry(speech, sort)), ...leadEntries(speech, wanted)],
+      entries: [
+        ...sortsOf(wanted.outputs).map((sort) => outputsEntry(speech, sort)),
+        ...batteryEntries(speech, wanted),
+        ...leadEntries(speech, wanted),
+      ],
     },
     { title: 'In the shop', entries: shopTexts(speech, wanted).map(just) },
     { title: 'Confirm before you buy', entries: confirmRemarks(speech, installed).map(toEntry) },
@@ -81,15 +97,20 @@ export const totalRating = ({ outputs }: Pick<Wanted, 'outputs'>): number =>
   outputs.reduce((sum, { rating, pedals }) => sum + rating * pedals.length, 0);
 
 /** One thing on the list, so many of it. */
-export type WantedItem = { readonly kind: 'output' | 'lead'; readonly name: string; readonly units: number };
+export type WantedItem = {
+  readonly kind: 'output' | 'battery' | 'lead';
+  readonly name: string;
+  readonly units: number;
+};
 
 /** The list without what it is for: outputs first. */
-export const wantedItems = ({ outputs, leads }: Wanted): readonly WantedItem[] => [
+export const wantedItems = ({ outputs, batteries, leads }: Wanted): readonly WantedItem[] => [
   ...outputs.map((each) => ({
     kind: 'output' as const,
     name: ['isolated output', ...sortWords(each, ratingText(each))].join(', '),
     units: each.pedals.length,
   })),
+  ...batteries.map(({ battery, units }) => ({ kind: 'battery' as const, name: batteryWords(battery, 1), units })),
   ...leads.map(({ lead, units }) => ({ kind: 'lead' as const, name: leadWords(lead, 1), units })),
 ];
 
@@ -122,6 +143,17 @@ const sortWords = (
   ...(polarity === null ? [] : [polarity]),
   `plug ${connectorText(plug)}`,
 ];
+
+/** "2 9 V block batteries of 9 V with 16 mAh or more each: for Sedge wah, one set of 1 at a time." */
+const batteryEntries = ({ board, inventory }: Speech, { batteries }: Wanted): readonly PassageEntry[] =>
+  batteries.map(({ battery, count, units, pedal }) =>
+    just(
+      `${units} × ${batteryWords(battery, units)}: for ${inventory.pedalName(pedal)}, ${count} at a time, which then ${lastingText(board.policy)}.`,
+    ),
+  );
+
+const batteryWords = ({ role }: WantedBatteries['battery'], units: number): string =>
+  `${batteryTypeText(role.type, units)} of ${voltsText(role.millivolts)} with ${decimalOfThousandths(role.microampHours)} mAh or more${units > 1 ? ' each' : ''}`;
 
 /** Every lead to look for, then how the pedals on outputs to look for use leads at all. */
 const leadEntries = (speech: Speech, { leads, ledThere }: Wanted): readonly PassageEntry[] => [

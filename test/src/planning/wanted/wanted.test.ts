@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Board } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
-import { partId, supplyId } from '../../../../src/domain/quantities.js';
+import { partId, pedalId, supplyId } from '../../../../src/domain/quantities.js';
 import type { Supply } from '../../../../src/domain/supply.js';
 import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
 import {
@@ -20,6 +20,9 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
+import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
+import { speechOf } from '../../../../src/report/words/speech.js';
+import { wantedLead, wantedPassages } from '../../../../src/report/words/wanted.js';
 
 const headroom = { alone: factor(1.2), chained: factor(2), supply: factor(1.5) };
 const policy = policyOf({ headroom, guess: factor(1.5) });
@@ -181,6 +184,50 @@ describe('where no socket is left', () => {
     ]);
     // 3 h × 9 V × 155 mA ÷ 0.8 = 5.23 Wh, in tenths.
     expect(wanted).toMatchObject({ charge: 5300, sockets: { owned: 0, least: 0, most: 0 }, isProven: true });
+  });
+
+  const terms = { ...policy, sockets: 0, batteries: { change: factor(8), pay: factor(100) } };
+  const onBlock = (id: string, draw: number) =>
+    pedalOf(id, draw, { battery: { type: '9V-block', count: 1, of: pedalId(id) } });
+
+  it('nor anybody says how long a power bank must last, they are batteries of those that take any', async () => {
+    const wanted = await wantedFor([onBlock('wah', 2), onBlock('boost', 5)], { policy: terms });
+    // 8 h × 2 mA = 16 mAh, of which 100 h take ⌈200 ÷ 16⌉ = 13; of 40 mAh likewise ⌈500 ÷ 40⌉ = 13.
+    expect(
+      wanted.batteries.map(({ pedal, units, count, battery: { role } }) => [pedal, units, count, role.microampHours]),
+    ).toEqual([
+      ['wah', 13, 1, 16_000],
+      ['boost', 13, 1, 40_000],
+    ]);
+    expect(wanted).toMatchObject({ outputs: [], leads: [], charge: null, isProven: true });
+    expect(wanted.installed.unpowered).toEqual([]);
+    const speech = speechOf(wanted.kit);
+    expect(wantedLead(speech, wanted)).toContain('Look for 26 batteries.');
+    expect(wantedPassages(speech, wanted)[0]?.entries.map(({ text }) => text)).toEqual([
+      '13 × 9 V block batteries of 9 V with 16 mAh or more each: for wah, 1 at a time, which then last 8 h by what is known of the draw.',
+      '13 × 9 V block batteries of 9 V with 40 mAh or more each: for boost, 1 at a time, which then last 8 h by what is known of the draw.',
+    ]);
+    expect(JSON.parse(wantedJson(wanted))).toMatchObject({
+      batteries: [
+        { type: '9V-block', volts: 9, milliampHours: 16, units: 13, count: 1, pedal: 'wah' },
+        { pedal: 'boost' },
+      ],
+      feeds: [{ source: 'battery' }, { source: 'battery' }],
+    });
+  });
+
+  it('batteries stand beside what takes the only socket, and are none of a pedal that takes none', async () => {
+    const own = pedalOf('own', 0, { adapter: { supply: supplyId('own-own'), only: true } });
+    const adapter = supplyOf('own-own', 0, [bankOf(1, [settingOf(9, 1)])], {
+      source: { kind: 'adapter', volts: null },
+    });
+    const pedals = [onBlock('wah', 2), pedalOf('looper', 50)];
+    const more = { ...owning(adapter), policy: { ...terms, sockets: 1 } };
+    const beside = await wantedFor([own, onBlock('wah', 2)], more);
+    expect(beside.batteries.map(({ pedal }) => pedal)).toEqual(['wah']);
+    expect(beside.sockets).toEqual({ owned: 1, least: 1, most: 1 });
+    expect(wantedLead(speechOf(beside.kit), beside)).toContain('what you own (1 of them) and what to look for');
+    expect((await answerFor(boardOf(pedals, { policy: terms }))).kind).toBe('impossible');
   });
 
   it('stand beside what takes the only socket, and on mains where one is left', async () => {
