@@ -32,8 +32,10 @@ export async function missingBatteries(pedals: readonly PedalId[], kit: Kit, eff
 
 export type SoughtBattery = {
   readonly battery: Battery;
-  /** How many go in. */ readonly count: number;
-  /** How many are paid for. */ readonly pieces: number;
+  /** How many go in. */
+  readonly count: number;
+  /** How many are paid for. */
+  readonly pieces: number;
 };
 
 /**
