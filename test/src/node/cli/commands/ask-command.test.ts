@@ -10,7 +10,7 @@ describe('which labels decide', () => {
     expect(ended.code).toBe(0);
     expect(complaints(ended)).toBe('');
     expect(ended.output).toContain('These decide what to buy');
-    expect(ended.output).toMatch(/jack-3\.5 on one of them: something else to buy, for 5\.00 EUR/);
+    expect(ended.output).toMatch(/3\.5 mm jack on one of them: something else to buy, for 5\.00 EUR/);
     expect(ended.output).toMatch(/check them before plugging in all the\s+same: Estuary echo \(the ground\)/);
   });
 
