@@ -11,18 +11,18 @@ import { handoutOf, type Occasion, type PlanHandout } from '../words/handout.js'
 import { failureStanding } from '../words/option-standings.js';
 import { optionFigures, type OptionWords } from '../words/option-words.js';
 import { footBlock, notesBlock, picture, sheetHead, whole, type Block, type Side } from './paper.js';
-import { columnWidth, heightOf, heightOfWords, leastHeight, leastWidth, printSizes } from './print-size.js';
+import { columnWidth, heightOf, heightOfWords, leastHeight, leastWidth, type Arrangement } from './print-size.js';
 import { paperText } from './sheet.js';
 
 /** The choices side by side, each with what it costs, who may hum and its small drawing, on A4 or Letter. */
 export const comparisonSheet = (handout: ComparisonHandout, occasion: Occasion): string =>
-  paperText(handout.head.title, layoutsOf(handout, occasion));
+  paperText(handout.head.title, [arrangementOf(handout, occasion)]);
 
 /**
  * Two choices in a row with their small drawings, the chart before or after all of them; or all choices in words, and then their
- * drawings as wide as the paper: first what takes the fewest sides, then what has the largest print.
+ * drawings as wide as the paper.
  */
-function layoutsOf(handout: ComparisonHandout, occasion: Occasion): readonly (readonly Side[])[] {
+function arrangementOf(handout: ComparisonHandout, occasion: Occasion): Arrangement {
   const cards = handout.options.map((words, at) => cardOf(handout, words, at));
   const [head, chart] = [headBlocks(handout, occasion), chartBlock(handout)];
   const end = [notesBlock, footBlock];
@@ -35,9 +35,7 @@ function layoutsOf(handout: ComparisonHandout, occasion: Occasion): readonly (re
     [[...head, chart], ...bare, ...drawn('sheet'), end],
     [[...head, chart], ...bare, ...drawn('dense'), end],
   ];
-  return printSizes
-    .flatMap(({ points }) => ways.map((groups) => sidesOf(groups, points)))
-    .sort((one, other) => one.length - other.length);
+  return (points) => ways.map((groups) => sidesOf(groups, points));
 }
 
 const inPairs = (cards: readonly Shown[]): readonly Side[] =>

@@ -56,7 +56,7 @@ ${given.length === 0 ? null : markup`<p class="from">${given}</p>\n`}${lead}</he
 }
 
 /** A line to write on. */
-export const notesBlock: Block = whole({ id: 'notes', title: 'Notes', body: markup`<p class="ruled"></p>` });
+export const notesBlock: Block = picture({ id: 'notes', title: 'Notes', body: markup`<p class="ruled"></p>` }, 8.5);
 
 export const footBlock: Block = {
   kind: 'whole',

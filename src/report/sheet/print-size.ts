@@ -5,23 +5,42 @@ import type { Block, Side } from './paper.js';
 /** Sides with the size of their print, a class of the style. */
 export type Printed = { readonly sides: readonly Side[]; readonly size: (typeof printSizes)[number]['name'] };
 
+/** Ways to lay out a sheet that are as good as one another, in print of so many points. */
+export type Arrangement = (points: number) => readonly (readonly Side[])[];
+
 /**
- * The first of these ways to lay out a sheet whose sides hold what is to be on them, in the largest print that does it, by a
- * guess that errs on the large side, since no paper can be asked. Where none does, the lowest one in the smallest.
+ * The first of these arrangements of which some way has room for all, on the fewest sides and then in the largest print, by a
+ * guess that errs on the large side, since no paper can be asked. Where none does, the lowest way in the smallest.
  */
-export function printed(layouts: readonly (readonly Side[])[]): Printed {
-  for (const sides of layouts) {
-    const fits = printSizes.find(({ points }) => sides.every((side) => heightOf(side, points) <= leastHeight));
-    if (fits !== undefined) return { sides, size: fits.name };
+export function printed(arrangements: readonly Arrangement[]): Printed {
+  for (const arrangement of arrangements) {
+    const [best] = printSizes
+      .flatMap(({ name, points }) =>
+        arrangement(points)
+          .filter((sides) => highest(sides, points) <= leastHeight)
+          .map((sides): Printed => ({ sides, size: name })),
+      )
+      .sort((one, other) => one.sides.length - other.sides.length);
+    if (best !== undefined) return best;
   }
-  const highest = (sides: readonly Side[]): number => Math.max(...sides.map((side) => heightOf(side, least.points)));
-  const [lowest] = [...layouts].sort((one, other) => highest(one) - highest(other));
+  const [lowest] = arrangements
+    .flatMap((arrangement) => arrangement(least.points))
+    .sort((one, other) => highest(one, least.points) - highest(other, least.points));
   return { sides: lowest ?? [], size: least.name };
 }
 
+const highest = (sides: readonly Side[], points: number): number =>
+  Math.max(...sides.map((side) => heightOf(side, points)));
+
 /** Nothing is printed smaller than 7 points, whatever the size of the rest. */
 const least = { name: 'least', points: 7.1 } as const;
-export const printSizes = [{ name: 'usual', points: 8.5 }, { name: 'small', points: 7.75 }, least] as const;
+const printSizes = [
+  { name: 'largest', points: 10.5 },
+  { name: 'large', points: 9.5 },
+  { name: 'usual', points: 8.5 },
+  { name: 'small', points: 7.75 },
+  least,
+] as const;
 
 /** Between the margins, in millimetres: as wide as A4, as high as Letter. */
 export const leastWidth = 190;
@@ -32,9 +51,12 @@ export const leastHeight = 261;
 const millimetres = 25.4 / 72;
 /** From one line to the next, and between what begins lines, for each unit of size. */
 const leading = 1.17;
-const spacing = 0.2;
-/** What a heading has above and below it besides. */
-const aroundHeading = 1;
+const titleScale = 1.5;
+/** Above and below the lines of an element, for each unit of size. */
+const around = (element: string): number => {
+  if (element.startsWith('<h2') || element.startsWith('<footer')) return 1;
+  return element.startsWith('<tr') ? 0.32 : 0.2;
+};
 /** How much of the most that a text may take the faces take that papers are printed in. */
 const narrower = 0.88;
 
@@ -83,26 +105,44 @@ export function heightOfWords(body: Markup, width: number, points: number): numb
 function linesIn({ markup }: Markup, width: number): number {
   const elements = markup.split(/(?=<(?:h[123]|p|li|tr|caption|footer)\b)/);
   const heights = elements.map((element) => {
-    const taken = textTaken(element);
-    const around = element.startsWith('<h2') ? aroundHeading : spacing;
-    return taken === 0 ? 0 : leading * (1 + Math.floor(taken / width)) + around;
+    const scale = element.startsWith('<h1') ? titleScale : 1;
+    const taken = scale * textTaken(element);
+    return taken === 0 ? 0 : scale * leading * (1 + Math.floor(taken / width)) + around(element);
   });
-  return sumOf(heights) + sumOf(markup.split(/(?=<table\b)/).map((table) => linesForLack(table, width)));
+  const tables = markup.match(/<table\b[^]*?<\/table>/g) ?? [];
+  return sumOf(heights) + sumOf(tables.map((table) => linesForLack(table, width)));
 }
 
-/** Where the widest cells of all columns of a table have no room beside one another, about a third of its rows take two lines. */
+/**
+ * What the rows of a table take besides a line each, where the widest cells of all columns have no room beside one another:
+ * columns of short cells keep their width, the others give way alike.
+ */
 function linesForLack(table: string, width: number): number {
   const rows = table.split(/(?=<tr\b)/).slice(1);
   const cells = rows.map((row) =>
     row
       .split(/(?=<t[hd]\b)/)
       .slice(1)
-      .map(textTaken),
+      .map((cell) => surely * textTaken(cell)),
   );
   const columns = Math.max(0, ...cells.map((row) => row.length));
   const widest = Array.from({ length: columns }, (_, at) => Math.max(...cells.map((row) => row[at] ?? 0)));
-  return sumOf(widest) + columns * betweenColumns > width ? (leading * rows.length) / 3 : 0;
+  const lack = sumOf(widest) + columns * betweenColumns - width;
+  if (lack <= 0) return 0;
+  const left = Math.max(leastShare, 1 - lack / sumOf(widest.filter((cell) => cell > shortCell)));
+  const linesOf = (cell: number, at: number): number => {
+    const most = widest[at] ?? 0;
+    return most > shortCell ? Math.ceil(cell / (most * left)) : 1;
+  };
+  return leading * sumOf(cells.map((row) => Math.max(1, ...row.map(linesOf)) - 1));
 }
+
+/** Up to so wide, in units of the size, a cell stays on one line. */
+const shortCell = 9;
+/** How much of what a text is taken for it takes in a column of its own. */
+const surely = 0.88;
+/** Of its widest cell a column keeps so much at the least. */
+const leastShare = 0.2;
 
 /** From one column of a table to the next, in units of the size. */
 const betweenColumns = 0.625;

@@ -3,9 +3,9 @@ import { paragraph } from '../page/elements.js';
 import { markup } from '../page/markup.js';
 import { passageSection } from '../page/passages.js';
 import type { Handout, NoPlanHandout, Occasion, PlanHandout } from '../words/handout.js';
-import { columns, footBlock, notesBlock, sheetHead, sideMarkup, whole, type Side } from './paper.js';
+import { columns, footBlock, notesBlock, sheetHead, sideMarkup, whole, type Block, type Side } from './paper.js';
 import { buyPart, cautionPart, leftOutPart, meterPart, mindPart, movesPart, readPart, wiringPicture } from './parts.js';
-import { printed } from './print-size.js';
+import { printed, type Arrangement } from './print-size.js';
 import { sheetStyle } from './style.js';
 
 /**
@@ -15,12 +15,12 @@ import { sheetStyle } from './style.js';
 export const sheetText = (handout: Handout, occasion: Occasion): string =>
   paperText(
     handout.title,
-    handout.kind === 'plan' ? planLayouts(handout, occasion) : [[noPlanSide(handout, occasion)]],
+    handout.kind === 'plan' ? arrangementsOf(handout, occasion) : [() => [[noPlanSide(handout, occasion)]]],
   );
 
-/** The first of these ways to lay it out that fits, as a page of its own. */
-export function paperText(title: string, layouts: readonly (readonly Side[])[]): string {
-  const { sides, size } = printed(layouts);
+/** The first of these arrangements that fits, as a page of its own. */
+export function paperText(title: string, arrangements: readonly Arrangement[]): string {
+  const { sides, size } = printed(arrangements);
   return documentText(
     title,
     sheetStyle,
@@ -29,35 +29,31 @@ ${sides.map(sideMarkup)}</main>`,
   );
 }
 
-/** Up to so many pedals have all that is said of them on one side. */
-const mostOnOneSide = 10;
-
 /** All on one side; what is read before plugging, and what while plugging; the drawing with as little beside it as may be. */
-function planLayouts(handout: PlanHandout, occasion: Occasion): readonly (readonly Side[])[] {
+function arrangementsOf(handout: PlanHandout, occasion: Occasion): readonly Arrangement[] {
   const { cost, counts, standing } = handout.headline;
   const head = sheetHead(handout, occasion, markup`<p><b>${cost}</b> ${counts} ${standing}</p>\n`);
   const [leftOut, moves, buy] = [leftOutPart(handout), movesPart(handout), buyPart(handout)];
   const [mind, read] = [mindPart(handout), readPart(handout)];
-  const [drawn, low] = [wiringPicture(handout, 'sheet'), wiringPicture(handout, 'dense')];
+  const pictures = (['sheet', 'dense'] as const).map((size) => wiringPicture(handout, size));
   const plugged = whole(meterPart(handout), cautionPart(handout));
-  const oneSide = [drawn, low].map((picture) => [
-    [head, columns(leftOut, moves, buy, mind, read), picture, plugged, notesBlock, footBlock],
-  ]);
-  const twoSides = [drawn, low].flatMap((picture) => [
-    [
+  const end = [plugged, notesBlock, footBlock];
+  const sidesWith: readonly ((picture: Block) => readonly Side[])[] = [
+    (picture) => [[head, columns(leftOut, moves, buy, mind, read), picture, ...end]],
+    (picture) => [
       [head, columns(leftOut, moves, buy, mind), picture, notesBlock],
       [columns(read), plugged, footBlock],
     ],
-    [
+    (picture) => [
       [head, columns(leftOut, moves, buy), picture],
-      [columns(read, mind), plugged, notesBlock, footBlock],
+      [columns(read, mind), ...end],
     ],
-    [
+    (picture) => [
       [head, columns(leftOut, moves), picture],
-      [columns(read, buy, mind), plugged, notesBlock, footBlock],
+      [columns(read, buy, mind), ...end],
     ],
-  ]);
-  return handout.speech.board.pedals.length <= mostOnOneSide ? [...oneSide, ...twoSides] : twoSides;
+  ];
+  return sidesWith.map((sidesOf) => () => pictures.map(sidesOf));
 }
 
 function noPlanSide(handout: NoPlanHandout, occasion: Occasion): Side {

@@ -60,6 +60,8 @@ svg.sheet,svg.dense{max-width:190mm}
 @media print{
 body,svg text{font-family:Arial,"Helvetica Neue",Helvetica,"Liberation Sans","DejaVu Sans Condensed",sans-serif}
 main{font-size:8.5pt;line-height:1.17}
+main.largest{font-size:10.5pt}
+main.large{font-size:9.5pt}
 main.small{font-size:7.75pt}
 main.least{font-size:7.1pt}
 h3,caption,thead th,.where,.note,footer{font-size:max(.875em,7.05pt)}
@@ -79,7 +81,7 @@ p{margin-bottom:1pt}
 ul{margin-bottom:0}
 .columns{columns:2;border-top-width:.75pt;margin-top:3pt;padding-top:2pt}
 th,td{padding-top:.75pt;padding-bottom:.75pt}
-.checks td:nth-child(1),.checks td:nth-child(4),.checks td:nth-child(6){white-space:nowrap}
+.checks td:nth-child(1),.checks td:nth-child(4),.checks td:nth-child(6),.checks b{white-space:nowrap}
 .ruled{height:6mm}
 #notes{display:flex;gap:1em}
 #notes .ruled{flex:1}
@@ -88,4 +90,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: 'BA/pbpnSl8OzRaBe9g5IFp+tqF4VqsvJY+ZW6HaYgNU=' };
+export const sheetStyle: StyleSheet = { text, digest: '/HTrDvf5WvgsgX/ommwIwMPTtwF6vkb9KHSJ5PfFFtc=' };

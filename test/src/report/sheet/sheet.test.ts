@@ -50,14 +50,16 @@ describe('the sheet of a plan', () => {
     expect(headings(movingPlan()).slice(0, 3)).toEqual(['Left out', 'What changes', 'What to buy']);
   });
 
-  it('has two sides from eleven pedals on', async () => {
-    const sidesFor = async (pedals: number): Promise<number> => {
+  it('has one side as long as that has room, however many the pedals are, in the largest print that it has room for', async () => {
+    const sheetFor = async (pedals: number) => {
       const board = boardOf(Array.from({ length: pedals }, (_, at) => pedalOf(`pedal-${at}`)));
       const kit = kitOf(board, tideway.catalogue);
       const text = reportText('sheet', { kit, answer: await choose(kit) });
-      return named(elementsOf(text), 'div').filter(isSide).length;
+      const print = /<main class="([^"]*)"/.exec(text)?.[1];
+      return { sides: named(elementsOf(text), 'div').filter(isSide).length, print };
     };
-    expect([await sidesFor(10), await sidesFor(11)]).toEqual([1, 2]);
+    expect(await sheetFor(1)).toEqual({ sides: 1, print: 'largest' });
+    expect(await sheetFor(11)).toMatchObject({ sides: 1 });
   });
 
   const isSide = ({ attributes }: FoundElement): boolean => attributes.get('class') === 'side';
