@@ -11,6 +11,7 @@ import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { largerCase, tinyCase, type Case, withoutBatteries } from '../../support/arbitraries.js';
 import { standIns } from '../../support/arbitrary-stand-ins.js';
 import { relaxations, restrictions, type Change } from '../../support/changes.js';
+import { askedAtMost } from '../../support/counted-limit.js';
 import { sharedEngines } from '../../support/engines.js';
 import { usedIn } from '../../support/plan-uses.js';
 import { Tally } from '../../support/tally.js';
@@ -22,10 +23,7 @@ const engines = sharedEngines();
 const patience: CompactEffort = { engines, remainingMs: () => Infinity };
 
 /** As long as it takes to ask the time so often, and an engine a minute: what is not proven by then is held against what is. */
-function within(asks: number): CompactEffort {
-  let left = asks;
-  return { engines, remainingMs: () => ((left -= 1) >= 0 ? 60_000 : 0) };
-}
+const within = (asks: number): CompactEffort => ({ engines, remainingMs: askedAtMost(asks, 60_000) });
 
 const askedAbout = (cases: fc.Arbitrary<Case>): fc.Arbitrary<Asked> =>
   fc.record({ of: cases, aim: fc.constantFrom(...choosingAims), partial: fc.boolean() });
@@ -33,10 +31,8 @@ const askedAbout = (cases: fc.Arbitrary<Case>): fc.Arbitrary<Asked> =>
 /** A search by loadouts that has asked for the time so often is stuck, and stops, whatever the machine. */
 const mostAsks = 4_000;
 
-function loadoutsSay(asked: Asked): Promise<SearchOutcome> {
-  let left = mostAsks;
-  return optimise(questionFor(asked), { remainingMs: () => ((left -= 1) >= 0 ? Infinity : 0) });
-}
+const loadoutsSay = (asked: Asked): Promise<SearchOutcome> =>
+  optimise(questionFor(asked), { remainingMs: askedAtMost(mostAsks) });
 
 /** Asks the compact program, too, and holds the answers against each other. */
 async function compared(asked: Asked, loadouts: SearchOutcome, seen: Tally, effort = patience): Promise<void> {

@@ -1,0 +1,9 @@
+/**
+ * A limit for a search that is counted instead of timed, so that it ends at the same place on every machine: so often may
+ * the search ask how much time is left.
+ * @param left what is answered until then, in milliseconds
+ */
+export function askedAtMost(asks: number, left = Infinity): () => number {
+  let open = asks;
+  return () => ((open -= 1) >= 0 ? left : 0);
+}
