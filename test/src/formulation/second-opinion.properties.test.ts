@@ -11,7 +11,7 @@ import type { SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { largerCase, tinyCase, type Case, withoutBatteries } from '../../support/arbitraries.js';
 import { standIns } from '../../support/arbitrary-stand-ins.js';
 import { relaxations, restrictions, type Change } from '../../support/changes.js';
-import { askedAtMost } from '../../support/counted-limit.js';
+import { askedAtMost, mostAsks } from '../../support/counted-limit.js';
 import { sharedEngines } from '../../support/engines.js';
 import { usedIn } from '../../support/plan-uses.js';
 import { Tally } from '../../support/tally.js';
@@ -28,9 +28,7 @@ const within = (asks: number): CompactEffort => ({ engines, remainingMs: askedAt
 const askedAbout = (cases: fc.Arbitrary<Case>): fc.Arbitrary<Asked> =>
   fc.record({ of: cases, aim: fc.constantFrom(...choosingAims), partial: fc.boolean() });
 
-/** A search by loadouts that has asked for the time so often is stuck, and stops, whatever the machine. */
-const mostAsks = 4_000;
-
+/** A search by loadouts that gets stuck stops at the same place, whatever the machine. */
 const loadoutsSay = (asked: Asked): Promise<SearchOutcome> =>
   optimise(questionFor(asked), { remainingMs: askedAtMost(mostAsks) });
 

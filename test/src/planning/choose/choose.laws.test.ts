@@ -12,7 +12,8 @@ import { adapterCase, sourceCase } from '../../../support/arbitrary-fed.js';
 import { supplyDrafts, supplyFrom } from '../../../support/arbitrary-supplies.js';
 import { relaxations, restrictions, sourceRelaxations, sourceRestrictions } from '../../../support/changes.js';
 import { sharedChoose } from '../../../support/choosing.js';
-import { share, trying } from '../../../support/runs.js';
+import { askedAtMost, mostAsks } from '../../../support/counted-limit.js';
+import { share, tryingMost } from '../../../support/runs.js';
 import { Tally } from '../../../support/tally.js';
 import { tierFigures } from '../../../support/tier-figures.js';
 
@@ -22,12 +23,12 @@ const runs = 300;
 const cases = fc.oneof(tinyCase, sourceCase(3, 3));
 const aims = fc.constantFrom(...choosingAims);
 
-/** The proven plan, null when it is impossible. @throws Error when nothing was proven: there is no limit of time. */
+/** The proven plan, null when it is impossible. Passes over a case in which the search gets stuck. */
 async function proven({ board, catalogue }: Case, options: ChooseOptions): Promise<Wiring | null> {
-  const answer = await choose(board, catalogue, options);
+  const answer = await choose(board, catalogue, { ...options, remainingMs: askedAtMost(mostAsks) });
   if (answer.kind === 'impossible') return null;
-  if (answer.kind === 'plan' && answer.gap === null) return answer.wiring;
-  throw new Error(`nothing was proven: ${JSON.stringify(answer)}`);
+  fc.pre(answer.kind === 'plan' && answer.gap === null);
+  return answer.wiring;
 }
 
 /** The best plan that leaves as few pedals unpowered as can be; there always is one. */
@@ -55,7 +56,7 @@ describe('no plan gets worse', () => {
         const catalogue = { ...of.catalogue, supplies: [...of.catalogue.supplies, further] };
         await expectNoWorse(of, { ...of, catalogue }, aim, seen);
       }),
-      trying(runs),
+      tryingMost(runs),
     );
     expect(seen.better).toBeGreaterThan(share(runs / 20));
   });
@@ -80,7 +81,7 @@ describe('no plan gets worse', () => {
         };
         await expectNoWorse(of, { ...of, catalogue }, aim, seen);
       }),
-      trying(runs),
+      tryingMost(runs),
     );
     expect(seen.better).toBeGreaterThan(share(runs / 20));
   });
@@ -105,7 +106,7 @@ describe('no plan gets worse', () => {
         if (change < 0) seen.better += 1;
         expect(change).toBeLessThanOrEqual(0);
       }),
-      trying(runs + 100),
+      tryingMost(runs + 100),
     );
     expect(seen.better).toBeGreaterThan(share(runs / 3));
     expect(seen.guarded).toBeLessThan(share(100));
@@ -152,7 +153,7 @@ describe('a rule taken away makes no plan worse, a way out taken away none bette
           if (tightened.includes(change)) expect(difference, change.name).toBeGreaterThanOrEqual(0);
         }
       }),
-      trying(160),
+      tryingMost(160),
     );
     expect(seen.lacking(share(4), ...ofSources.map(({ name }) => name))).toEqual([]);
   });
@@ -188,7 +189,7 @@ describe('the order of the input', () => {
           expect(compareScores(second.score, first.score, aim, of.board.policy)).toBe(0);
         },
       ),
-      trying(runs),
+      tryingMost(runs),
     );
     expect(moved).toBeGreaterThan(share(runs / 3));
   });

@@ -8,15 +8,12 @@ import type { ChooseOptions } from '../../../../src/planning/choose/choose.js';
 import { largerCase, tinyCase, type Case } from '../../../support/arbitraries.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { sharedChoose } from '../../../support/choosing.js';
-import { askedAtMost } from '../../../support/counted-limit.js';
+import { askedAtMost, mostAsks } from '../../../support/counted-limit.js';
 import { share, tryingMost } from '../../../support/runs.js';
 
 const choose = sharedChoose();
 const runs = 300;
 const aims = fc.constantFrom(...choosingAims);
-
-/** Far more than a search needs that does not get stuck. */
-const mostAsks = 4_000;
 
 /** The proven plan, null when it is impossible. Passes over a case in which the search gets stuck. */
 async function proven({ board, catalogue }: Case, options: ChooseOptions): Promise<Wiring | null> {

@@ -10,13 +10,10 @@ import { rewire, type RewireOptions } from '../../../../src/planning/rewire/rewi
 import type { Case } from '../../../support/arbitraries.js';
 import { wiredCase } from '../../../support/arbitrary-wirings.js';
 import { bruteForceMoves } from '../../../support/brute-force-moves.js';
-import { askedAtMost } from '../../../support/counted-limit.js';
+import { askedAtMost, mostAsks } from '../../../support/counted-limit.js';
 import { share, tryingMost } from '../../../support/runs.js';
 
 const runs = 300;
-
-/** Far more than a search needs that does not get stuck. */
-const mostAsks = 4_000;
 
 /** The proven plan, null when it is impossible. Passes over a case in which the search gets stuck. */
 async function proven({ board, catalogue }: Case, options: RewireOptions): Promise<Wiring | null> {
