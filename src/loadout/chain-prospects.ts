@@ -2,7 +2,7 @@ import { chainBound, type ChainBound } from './chain-bound.js';
 import { byDensity, leadSizes } from './chain-pattern.js';
 import type { FrameJob, Pool } from './content.js';
 import type { Stage } from './label-stages.js';
-import { paidFor, type Rents } from './rents.js';
+import { chargedLeads, paidFor, type Rents } from './rents.js';
 import type { Barred } from './replacement.js';
 
 /** What a chain that more pedals may join comes to so far. */
@@ -23,7 +23,11 @@ export type Prospects = (begun: Begun, from: number, barred: Barred) => number;
  * places leave of them.
  */
 export function prospectsOf({ pools }: FrameJob, stages: readonly Stage[], rents: Rents): Prospects {
-  const known = pools.map((pool, at) => ({ pool, leads: leadsOf(pool, at, stages), later: laterOf(at, stages) }));
+  const known = pools.map((pool, at) => ({
+    pool,
+    leads: leadsOf(pool, at, stages, rents),
+    later: laterOf(at, stages),
+  }));
   return ({ pool: at, size, load, surge, net }, from, barred) => {
     const found = known[at];
     if (found === undefined) return -Infinity;
@@ -37,17 +41,18 @@ export function prospectsOf({ pools }: FrameJob, stages: readonly Stage[], rents
       most = Math.max(most, (tails === size ? 0 : Math.min(priced, inPart)) - cost);
     }
     // No chain earns more than its output's rent.
-    return Math.min(net + most - rents.perChain - paidFor(weights, rents), rents.outputs[bank] ?? 0);
+    return Math.min(net + most - paidFor(weights, rents), rents.outputs[bank] ?? 0);
   };
 }
 
 /** A lead with prices, and by stage what the pedals from there on earn under them. */
 type PricedLead = ChainBound & { readonly tails: number; readonly cost: number; readonly rests: Float64Array };
 
-function leadsOf({ chain, leads }: Pool, pool: number, stages: readonly Stage[]): readonly PricedLead[] {
+function leadsOf(from: Pool, pool: number, stages: readonly Stage[], rents: Rents): readonly PricedLead[] {
+  const { chain } = from;
   const placed = stages.flatMap(({ places }) => places[pool] ?? []);
   const sack = { values: placed.map(({ net }) => net), loads: placed.map(({ place }) => place.load) };
-  return leadSizes(leads).map(({ tails, cost }) => {
+  return leadSizes(chargedLeads(from, rents)).map(({ tails, cost }) => {
     const bounded = chainBound(sack, Math.min(chain.mostLoad, chain.mostSurge), tails, -Infinity);
     const rests = new Float64Array(stages.length + 1);
     for (let stage = stages.length - 1; stage >= 0; stage -= 1) {

@@ -3,7 +3,7 @@ import { chainsInTurn } from './chains-in-turn.js';
 import { greedilyFilled, type Draft } from './greedy-fill.js';
 import { fillByLabels } from './label-fill.js';
 import { fillByParts } from './part-fill.js';
-import { rentsOf, type UnitMemory, type Range, type Span } from './rents.js';
+import { rentsOf, type Counted, type UnitMemory, type Range, type Span } from './rents.js';
 import type { Filling } from './solo-fill.js';
 
 /**
@@ -18,13 +18,13 @@ export function fillWithChains(
 ): Filling<LoadoutContent> {
   const most = allAtTheirBest(job);
   if (most <= floor) return { bound: most, found: null };
-  return fillWithin({ pedals: anyNumber, chains: anyNumber }, splits, { job, floor, effort, memory, most });
+  return fillWithin(new Map(), splits, { job, floor, effort, memory, most });
 }
 
 const anyNumber: Range = { least: 0, most: Infinity };
 
-/** How deep the numbers of pedals and chains are split before contents are searched. */
-const splits = 4;
+/** How deep numbers of pedals and chains are split before contents are searched. */
+const splits = 8;
 
 type Wish = {
   readonly job: FrameJob;
@@ -36,13 +36,13 @@ type Wish = {
 };
 
 /**
- * The best content within a span. The numbers of pedals and of chains must be whole: where the relaxation has them in parts,
- * each side is filled by itself, which closes most gaps, for many pedals are worth the same.
+ * The best content within a span. The numbers of pedals, of chains and of those that need a longer lead must be whole: where the
+ * relaxation has them in parts, each side is filled by itself, which closes most gaps, for many pedals are worth the same, and a
+ * relaxation takes parts of many long chains that share the pedals that draw least.
  */
 function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutContent> {
   const { job, floor, effort, memory, most } = wish;
   const rents = rentsOf(job, span, floor, memory, effort);
-  const { numbers } = rents;
   const bound = Math.min(rents.bound, most);
   if (bound <= floor) return { bound, found: null };
   const greedy = greedilyFilled(job, rents.items);
@@ -54,25 +54,23 @@ function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutConte
   if (whole !== null && (whole.found !== null || whole.bound <= floor)) {
     return { ...whole, bound: Math.min(bound, whole.bound) };
   }
-  const split = depth === 0 ? undefined : (['pedals', 'chains'] as const).find((of) => isPart(numbers[of]));
+  const split = depth === 0 ? undefined : [...rents.numbers].find(([, number]) => isPart(number));
   if (split === undefined) return fillByLabels(job, rents, floor);
-  for (const side of sidesOf(span, split, numbers[split])) {
+  let sides = floor;
+  for (const side of sidesOf(span, ...split)) {
     const filling = fillWithin(side, depth - 1, wish);
     if (filling.found !== null) return { bound, found: filling.found };
-    // Where one side gives up, the other one can no longer settle it.
-    if (filling.bound > floor) return { bound, found: null };
+    sides = Math.max(sides, filling.bound);
   }
-  return { bound: floor, found: null };
+  return { bound: Math.min(bound, sides), found: null };
 }
 
 const isPart = (value: number): boolean => Math.abs(value - Math.round(value)) > 1e-5;
 
-function sidesOf(span: Span, of: keyof Span, value: number): readonly Span[] {
-  const whole = Math.floor(value);
-  return [
-    { ...span, [of]: { ...span[of], least: whole + 1 } },
-    { ...span, [of]: { ...span[of], most: whole } },
-  ];
+function sidesOf(span: Span, of: Counted, number: number): readonly Span[] {
+  const whole = Math.floor(number);
+  const now = span.get(of) ?? anyNumber;
+  return [new Map(span).set(of, { ...now, least: whole + 1 }), new Map(span).set(of, { ...now, most: whole })];
 }
 
 const contentsOf = ({ items, value }: Draft): NonNullable<Filling<LoadoutContent>['found']> => ({

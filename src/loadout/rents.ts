@@ -1,6 +1,6 @@
 import { COLD, Simplex, type SimplexRow } from '../../solver/cover/simplex.js';
 import type { SparseColumn } from '../../solver/cover/sparse-columns.js';
-import type { ChainCandidate } from './chain-pattern.js';
+import { leadSizes, type ChainCandidate, type LeadCosts } from './chain-pattern.js';
 import { bestChains } from './chain-search.js';
 import { allAtTheirBest, chainItem, pedalsAtTheirBest, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { ChainOption, PlaceOption, UnitFrame } from './frame.js';
@@ -19,17 +19,21 @@ export type Rents = {
   readonly outputs: readonly number[];
   /** By limit, for each unit of weight. */
   readonly prices: readonly number[];
-  /** On top for every pedal and every chain, where their numbers are bounded; below zero where more are wanted. */
+  /** On top for every pedal, where their number is bounded; below zero where more are wanted. */
   readonly perPedal: number;
-  readonly perChain: number;
+  /** On top for a chain, likewise, by its number of pedals. */
+  readonly perChain: readonly number[];
   /** The items of the last relaxation, those that it uses most first. */
   readonly items: readonly ContentItem[];
-  /** How many pedals and how many chains that relaxation has, perhaps in parts. */
-  readonly numbers: { readonly pedals: number; readonly chains: number };
+  /** How many pedals that relaxation has and how many chains of so many pedals or more, perhaps in parts. */
+  readonly numbers: ReadonlyMap<Counted, number>;
 };
 
-/** How many pedals and how many chains a unit may have, both ends included. */
-export type Span = { readonly pedals: Range; readonly chains: Range };
+/** What is counted in a unit: its pedals, or its chains of at least so many. */
+export type Counted = 'pedals' | number;
+
+/** How many a unit may have of what is counted, both ends included. */
+export type Span = ReadonlyMap<Counted, Range>;
 export type Range = { readonly least: number; readonly most: number };
 
 /** What was found out about the frames of a unit before; worth trying first when the dual prices have changed. */
@@ -62,18 +66,15 @@ const storedPatterns = 40;
  * a content that is worth more.
  */
 export function rentsOf(job: FrameJob, span: Span, floor: number, memory: UnitMemory, effort: Effort = 'exact'): Rents {
-  if (!isOpen(span)) return generatedRents(job, span, floor, memory, effort);
+  if (span.size > 0) return generatedRents(job, span, floor, memory, effort);
   const values = pedalsAtTheirBest(job);
   const last = memory.rents.get(job.frame);
   const changed = last === undefined ? null : changedRents(job, last, values, effort);
-  if (changed !== null && changed.bound <= floor) return { ...changed, items: [], numbers: { pedals: 0, chains: 0 } };
+  if (changed !== null && changed.bound <= floor) return { ...changed, items: [], numbers: new Map() };
   const rents = generatedRents(job, span, floor, memory, effort);
   memory.rents.set(job.frame, { rents, values });
   return rents;
 }
-
-const isOpen = ({ pedals, chains }: Span): boolean =>
-  pedals.least + chains.least === 0 && Math.min(pedals.most, chains.most) === Infinity;
 
 /** The last rents, where pedals pay what they have become worth since: any rents bound what a unit is worth. */
 function changedRents(job: FrameJob, { rents, values }: LastRents, now: Values, effort: Effort): Earnings['rents'] {
@@ -169,10 +170,11 @@ class UnitRelaxation {
       const dual = Math.round(duals[at] ?? 0);
       return { of, row, charge: row.sense === 'at most' ? Math.max(0, -dual) : -Math.max(0, dual) };
     });
-    const sum = (of: keyof Span): number => ends.reduce((all, end) => (end.of === of ? all + end.charge : all), 0);
+    const charged = (isMeant: (of: Counted) => boolean): number =>
+      ends.reduce((all, { of, charge }) => (isMeant(of) ? all + charge : all), 0);
     return {
-      perPedal: sum('pedals'),
-      perChain: sum('chains'),
+      perPedal: charged((of) => of === 'pedals'),
+      perChain: chainLengths(this.#job).map((length) => charged((of) => of !== 'pedals' && of <= length)),
       fixed: ends.reduce((all, { row, charge }) => all + row.bound * charge, 0),
       pedals,
       outputs: this.#job.frame.outputs.map((_, bank) => rent(bank)),
@@ -184,30 +186,46 @@ class UnitRelaxation {
   used(): Pick<Rents, 'items' | 'numbers'> {
     const { point } = this.#simplex;
     const shares = this.#items.map((item, index) => ({ item, share: point[index] ?? 0 }));
-    const number = (of: keyof Span): number =>
+    const number = (of: Counted): number =>
       shares.reduce((sum, { item, share }) => sum + share * numberOf(item, of), 0);
     const order = shares.toSorted((a, b) => b.share - a.share || b.item.value - a.item.value);
     return {
       items: order.map(({ item }) => item),
-      numbers: { pedals: number('pedals'), chains: number('chains') },
+      numbers: new Map((['pedals', ...lengthSteps(this.#job)] as const).map((of) => [of, number(of)])),
     };
   }
 }
 
-/** How many pedals an item has, or chains. */
-const numberOf = ({ pedals, content }: ContentItem, of: keyof Span): number =>
-  of === 'pedals' ? pedals.length : content.kind === 'chain' ? 1 : 0;
+/** How many pedals an item has, or whether it is a chain of so many. */
+const numberOf = ({ pedals, content }: ContentItem, of: Counted): number =>
+  of === 'pedals' ? pedals.length : content.kind === 'chain' && pedals.length >= of ? 1 : 0;
 
 /** An end of a span that binds, as a row of its own. */
-type End = { readonly of: keyof Span; readonly at: number; readonly row: SimplexRow };
+type End = { readonly of: Counted; readonly at: number; readonly row: SimplexRow };
 
 function endsOf(span: Span, first: number): readonly End[] {
-  const rows = (['pedals', 'chains'] as const).flatMap((of): Omit<End, 'at'>[] => [
-    ...(span[of].most < Infinity ? [{ of, row: { sense: 'at most' as const, bound: span[of].most } }] : []),
-    ...(span[of].least > 0 ? [{ of, row: { sense: 'at least' as const, bound: span[of].least } }] : []),
+  const rows = [...span].flatMap(([of, { least, most }]): Omit<End, 'at'>[] => [
+    ...(most < Infinity ? [{ of, row: { sense: 'at most' as const, bound: most } }] : []),
+    ...(least > 0 ? [{ of, row: { sense: 'at least' as const, bound: least } }] : []),
   ]);
   return rows.map((end, index) => ({ ...end, at: first + index }));
 }
+
+/** 0 to the most pedals of a chain. */
+const chainLengths = ({ pools }: FrameJob): readonly number[] => [
+  ...Array(Math.max(0, ...pools.map(({ leads }) => leads.length))).keys(),
+];
+
+/** From how many pedals on chains are counted: all of them, and those that need a longer lead. */
+const lengthSteps = ({ pools }: FrameJob): readonly number[] => {
+  const steps = pools.flatMap(({ leads }) => leadSizes(leads).map(({ tails }) => tails + 1));
+  const longest = Math.max(0, ...pools.map(({ leads }) => leads.length - 1));
+  return [2, ...new Set(steps)].filter((length) => length <= longest).sort((a, b) => a - b);
+};
+
+/** What a lead costs for so many pedals with what is charged for a chain of them. */
+export const chargedLeads = ({ leads }: Pool, { perChain }: Pick<Rents, 'perChain'>): LeadCosts =>
+  leads.map(({ kind, cost }, pedals) => ({ kind, cost: cost + (perChain[Math.max(2, pedals)] ?? 0) }));
 
 function* storedItems(pool: Pool, { patterns }: UnitMemory): Generator<ContentItem> {
   const known = new Map(pool.candidates.map(({ place }) => [place.pedal, place]));
@@ -242,8 +260,8 @@ function earnings(job: FrameJob, asked: Asked, labels: number): Earnings {
   const fresh: { pool: Pool; places: readonly PlaceOption[] }[] = [];
   for (const pool of pools) {
     const { bank } = pool.chain;
-    const beside = asked.perChain + paidFor(pool.chain.weights, asked);
-    const leads = pool.leads.map(({ kind, cost }) => ({ kind, cost: cost + beside }));
+    const beside = paidFor(pool.chain.weights, asked);
+    const leads = chargedLeads(pool, asked).map(({ kind, cost }) => ({ kind, cost: cost + beside }));
     const candidates = rentedCandidates(pool, asked);
     const question = { chain: pool.chain, candidates, leads };
     const { bound, found } = bestChains(question, outputs[bank] ?? 0, labels);

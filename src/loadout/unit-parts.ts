@@ -1,10 +1,10 @@
 import { chainBound, type ChainBound } from './chain-bound.js';
-import { leadSizes } from './chain-pattern.js';
+import { leadSizes, type LeadCosts } from './chain-pattern.js';
 import { chainItem, type ContentItem, type FrameJob, type Pool } from './content.js';
 import type { Line } from './fill-lines.js';
 import type { PlaceOption } from './frame.js';
 import type { Placed } from './label-stages.js';
-import { netOf, paidFor, type Rents } from './rents.js';
+import { chargedLeads, netOf, paidFor, type Rents } from './rents.js';
 
 /** A pedal by itself or a whole chain that may be part of something better than the floor. */
 export type Part = {
@@ -89,7 +89,7 @@ type PoolJob = {
 /** A lead with prices, and by line what its pedals and the later ones earn under them. */
 type Size = ChainBound & { readonly tails: number; readonly cost: number; readonly rests: readonly number[] };
 
-function sizesOf({ chain, leads }: Pool, placed: readonly PlacedLine[]): readonly Size[] {
+function sizesOf(chain: Pool['chain'], leads: LeadCosts, placed: readonly PlacedLine[]): readonly Size[] {
   const each = placed.flatMap((one) => new Array<PlacedLine>(Math.min(one.count, chain.mostTails)).fill(one));
   const sack = { values: each.map(({ net }) => net), loads: each.map(({ place }) => place.load) };
   return leadSizes(leads).map(({ tails, cost }) => {
@@ -117,8 +117,9 @@ const nothingYet: Sums = { load: 0, surge: 0, soles: 0, net: 0, value: 0 };
 /** Line by line all chains of a pool that lose less than the gap. @returns the steps that are left; below zero when it gave up. */
 function notePool({ pool, placed, rents, gap, job }: PoolJob, note: (part: Part) => void, steps: number): number {
   const { chain, leads } = pool;
-  const beside = rents.perChain + paidFor(chain.weights, rents) + (rents.outputs[chain.bank] ?? 0);
-  const sizes = sizesOf(pool, placed);
+  const charged = chargedLeads(pool, rents);
+  const beside = paidFor(chain.weights, rents) + (rents.outputs[chain.bank] ?? 0);
+  const sizes = sizesOf(chain, charged, placed);
   const places: PlaceOption[] = [];
   const lines: number[] = [];
   let left = steps;
@@ -136,7 +137,8 @@ function notePool({ pool, placed, rents, gap, job }: PoolJob, note: (part: Part)
     const weights = chain.weights.map((own, at) => hung.reduce((sum, place) => sum + (place.weights[at] ?? 0), own));
     const takes = takenOf(job, [chain.bank], weights);
     const item = (): ContentItem => chainItem(pool, hung);
-    note({ value: value - cost, loss: beside + cost - net, lines: [...lines], takes, item });
+    const loss = beside + (charged[places.length]?.cost ?? Infinity) - net;
+    note({ value: value - cost, loss, lines: [...lines], takes, item });
   };
   const extend = (sums: Sums, from: number, used: number): void => {
     left -= 1;

@@ -5,10 +5,8 @@ import { prospectsOf } from '../../../src/loadout/chain-prospects.js';
 import { jobOf, type Pool } from '../../../src/loadout/content.js';
 import { stagesOf, type Placed } from '../../../src/loadout/label-stages.js';
 import { noMemory, rentsOf, type Rents } from '../../../src/loadout/rents.js';
-import { smallUnits } from './small-units.js';
+import { smallUnits, spans } from './small-units.js';
 import { share, trying } from '../../support/runs.js';
-
-const anyNumber = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
 
 /** Every chain of the first pedal and some of the later ones that may hang: how many pedals it has, and what it earns. */
 function chainsFrom(first: Placed, later: readonly Placed[], { chain, leads }: Pool, { perChain }: Rents) {
@@ -22,24 +20,25 @@ function chainsFrom(first: Placed, later: readonly Placed[], { chain, leads }: P
       sum(({ place }) => (place.sole ? 1 : 0)) <= 1,
       all.length <= chain.mostTails,
     ];
-    const cost = leads[all.length]?.cost ?? NaN;
-    if (!holds.includes(false)) chains.push({ pedals: all.length, earned: sum(({ net }) => net) - cost - perChain });
+    const cost = (leads[all.length]?.cost ?? NaN) + (perChain[all.length] ?? NaN);
+    if (!holds.includes(false)) chains.push({ pedals: all.length, earned: sum(({ net }) => net) - cost });
   }
   return chains;
 }
 
 it('a begun chain never earns more than its prospects, whichever later pedals join it', () => {
-  const seen = { longer: 0, barred: 0, tight: 0 };
+  const seen = { longer: 0, barred: 0, tight: 0, charged: 0 };
   const cases = fc.record({
     unit: smallUnits({ chains: true }),
+    span: fc.oneof({ weight: 2, arbitrary: fc.constant(new Map()) }, { weight: 1, arbitrary: spans }),
     from: fc.integer({ min: 1, max: 3 }),
     bar: fc.option(fc.nat({ max: 5 })),
   });
   fc.assert(
-    fc.property(cases, ({ unit: { frames, duals, counts }, from, bar }) => {
+    fc.property(cases, ({ unit: { frames, duals, counts }, span, from, bar }) => {
       const barred = new Set(bar === null ? [] : [bar]);
       for (const job of frames.map((frame) => jobOf(frame, duals, counts))) {
-        const rents = rentsOf(job, anyNumber, 0, noMemory());
+        const rents = rentsOf(job, span, 0, noMemory());
         const stages = stagesOf(job, rents);
         const prospects = prospectsOf(job, stages, rents);
         for (const [at, pool] of job.pools.entries()) {
@@ -54,10 +53,11 @@ it('a begun chain never earns more than its prospects, whichever later pedals jo
           if (chains.some(({ earned }) => earned === most)) seen.tight += 1;
           if (chains.some(({ pedals }) => pedals > 2)) seen.longer += 1;
           if (bar !== null) seen.barred += 1;
+          if (rents.perChain.some((charge) => charge !== 0)) seen.charged += 1;
         }
       }
     }),
-    trying(300),
+    trying(600),
   );
   for (const [what, count] of Object.entries(seen)) expect([what, count > share(20)]).toEqual([what, true]);
 });

@@ -4,10 +4,8 @@ import type { Span } from '../../../src/loadout/rents.js';
 import type { ChainOption, UnitFrame, PlaceOption, SoloOption } from '../../../src/loadout/frame.js';
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 
-/** One content: what it is worth, how many pedals and chains it has. */
-export type Filled = { readonly value: number; readonly pedals: number; readonly chains: number };
-
-const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
+/** One content: what it is worth, how many pedals it has, and each of its chains. */
+export type Filled = { readonly value: number; readonly pedals: number; readonly chains: readonly number[] };
 
 /**
  * The most that a content within the span is worth, nothing at all included; −Infinity where there is none. A pedal by
@@ -17,15 +15,14 @@ export function mostWorth(
   frame: UnitFrame,
   duals: LoadoutDuals,
   counts: readonly number[],
-  span: Span = anyNumber,
+  span: Span = new Map(),
 ): number {
   let most = -Infinity;
   for (const { value, pedals, chains } of everyContent(frame, duals, counts)) {
-    const within =
-      span.pedals.least <= pedals &&
-      pedals <= span.pedals.most &&
-      span.chains.least <= chains &&
-      chains <= span.chains.most;
+    const within = [...span].every(([of, { least, most: greatest }]) => {
+      const number = of === 'pedals' ? pedals : chains.filter((length) => length >= of).length;
+      return least <= number && number <= greatest;
+    });
     if (within && value > most) most = value;
   }
   return most;
@@ -36,7 +33,7 @@ type Left = { readonly outputs: readonly number[]; readonly capacities: readonly
 
 function* everyContent(frame: UnitFrame, duals: LoadoutDuals, counts: readonly number[]): Generator<Filled> {
   const pedals = counts.flatMap((count, pedal) => new Array<number>(count).fill(pedal));
-  const nothing = { value: 0, pedals: 0, chains: 0 };
+  const nothing = { value: 0, pedals: 0, chains: [] };
   yield* extended(pedals, { outputs: frame.outputs, capacities: frame.capacities, filled: nothing }, frame, duals);
 }
 
@@ -50,14 +47,14 @@ function* extended(waiting: readonly number[], left: Left, frame: UnitFrame, dua
   yield* extended(rest, left, frame, duals);
   for (const option of frame.solos) {
     if (option.pedal !== pedal || worthOf(option, duals) <= 0) continue;
-    const less = taken(left, option.banks, [option], worthOf(option, duals), 0);
+    const less = taken(left, option.banks, [option], worthOf(option, duals), []);
     if (less !== null) yield* extended(rest, less, frame, duals);
   }
   for (const chain of frame.chains) {
     if (chain.places.every((place) => worthOf(place, duals) <= 0)) continue;
     for (const [places, others] of chainsFrom(pedal, rest, chain)) {
       const value = places.reduce((sum, place) => sum + worthOf(place, duals), -leadCost(chain, places.length, duals));
-      const less = holds(chain, places) ? taken(left, [chain.bank], places, value, 1) : null;
+      const less = holds(chain, places) ? taken(left, [chain.bank], places, value, [places.length]) : null;
       if (less !== null) yield* extended(others, less, frame, duals);
     }
   }
@@ -117,7 +114,7 @@ function taken(
   banks: readonly number[],
   options: readonly Option[],
   value: number,
-  chains: number,
+  chains: readonly number[],
 ): Left | null {
   const free = outputs.map((count, bank) => count - banks.filter((each) => each === bank).length);
   const room = capacities.map((capacity, at) =>
@@ -127,6 +124,10 @@ function taken(
   return {
     outputs: free,
     capacities: room,
-    filled: { value: filled.value + value, pedals: filled.pedals + options.length, chains: filled.chains + chains },
+    filled: {
+      value: filled.value + value,
+      pedals: filled.pedals + options.length,
+      chains: [...filled.chains, ...chains],
+    },
   };
 }

@@ -137,6 +137,31 @@ describe('a unit filled with pedals alone and in chains', () => {
     expect(best(2, [60, 50, 40, 30], [21, 10, 10, 10], { total: 119 }).most).toBe(31);
   });
 
+  it('has as many long chains as there are pedals that draw little enough for them', () => {
+    // Sixteen on two leads of eight draw too much together; parts of many chains of the same few would not.
+    const draws = [16, 13, 8, 4, 2, 0.54, 10, 3, 4, 0.54, 8, 1.5, 5, 13, 13, 2.25, 1.5, 2.4, 3, 9];
+    const worth = (id: string | undefined): number => (draws[Number(id?.split('-')[1])] ?? NaN) * 100_000;
+    const bench = benchOf(
+      draws.map((draw, index) => pedalOf(`pedal-${index}`, draw)),
+      [3, 5, 8].map((tails) => partOf(`fan-${tails}`, 1, { kind: 'chain', tails })),
+    );
+    const supply = supplyOf('supply', 10, [bankOf(2, [settingOf(9, 26.66)])], { total: currentTotal(54) });
+    const [frame] = framesOf(usesOf(supply, bench), bench);
+    if (frame === undefined) throw new RangeError('the supply can carry nothing');
+    const duals: LoadoutDuals = {
+      pedals: Float64Array.from(bench.classes, ({ members }) => 6_000_000 + worth(members[0]?.id)),
+      leads: Float64Array.of(12_920_000, 24_850_000, 30_940_000),
+      ...perPedalTier(() => 0),
+      exposed: 0,
+      newlyExposed: 0,
+      moved: 0,
+    };
+    const counts = bench.classes.map(({ members }) => members.length);
+    const { exact, contents } = climb(frame, duals, counts, noMemory());
+    const lengths = contents.map((content) => (content.kind === 'solo' ? 1 : content.pattern.places.length));
+    expect({ exact, lengths }).toEqual({ exact: true, lengths: [8, 5] });
+  });
+
   it('is what trying everything finds', () => {
     const inexact: unknown[] = [];
     const seen = { frames: 0, chains: 0, both: 0, joins: 0, stored: 0 };

@@ -8,7 +8,7 @@ import { share, trying } from '../../support/runs.js';
 import { mostWorth } from './every-content.js';
 import { smallUnits } from './small-units.js';
 
-const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
+const anyNumber: Span = new Map();
 
 it('fills a unit with the most that trying everything finds, where that is more than the floor', () => {
   const seen = { more: 0, none: 0, twins: 0, totals: 0, gap: 0 };

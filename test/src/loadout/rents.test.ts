@@ -11,17 +11,20 @@ import {
   priceOfCapacities,
   rentedCandidates,
   rentsOf,
+  type Counted,
+  type Range,
   type Rents,
   type Span,
 } from '../../../src/loadout/rents.js';
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { holds, leadCost, mostWorth, worthOf } from './every-content.js';
-import { smallUnits } from './small-units.js';
+import { smallUnits, spans } from './small-units.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import { bankOf, listed, partOf, pedalOf, settingOf, supplyOf } from '../../support/builders.js';
 import { share, trying } from '../../support/runs.js';
+import { Tally } from '../../support/tally.js';
 
-const anyNumber: Span = { pedals: { least: 0, most: Infinity }, chains: { least: 0, most: Infinity } };
+const anyNumber: Span = new Map();
 
 describe('prices of totals', () => {
   const prices = fc.oneof(fc.double({ min: 0, max: 1000, noNaN: true }), fc.nat({ max: 50 }), fc.constant(0));
@@ -87,7 +90,7 @@ function expectNoProfit(frame: UnitFrame, duals: LoadoutDuals, counts: readonly 
           const each = { value: worthOf(place, duals), pedals: [place.pedal], weights: place.weights };
           return sum + netOf(each, rents);
         },
-        -leadCost(chain, places.length, duals) - rents.perChain,
+        -leadCost(chain, places.length, duals) - (rents.perChain[places.length] ?? NaN),
       );
       const fits = frame.capacities.every(
         (capacity, at) => places.reduce((sum, { weights }) => sum + (weights[at] ?? 0), 0) <= capacity,
@@ -97,8 +100,7 @@ function expectNoProfit(frame: UnitFrame, duals: LoadoutDuals, counts: readonly 
   }
 }
 
-const isLimited = ({ pedals, chains }: Span): boolean =>
-  pedals.least + chains.least > 0 || Math.min(pedals.most, chains.most) < Infinity;
+const isLimited = (span: Span): boolean => [...span.values()].some(({ least, most }) => least > 0 || most < Infinity);
 
 /** What all pedals, outputs and capacities pay. */
 const sumOf = (rents: Rents, { outputs, capacities }: UnitFrame, counts: readonly number[]): number =>
@@ -115,14 +117,6 @@ function chainsOf(places: readonly PlaceOption[], counts: readonly number[]): re
 }
 
 describe('the rents of a unit', () => {
-  const range = fc.oneof(
-    { weight: 2, arbitrary: fc.constant(anyNumber.pedals) },
-    { weight: 1, arbitrary: fc.nat({ max: 4 }).map((most) => ({ least: 0, most })) },
-    { weight: 1, arbitrary: fc.nat({ max: 4 }).map((least) => ({ least, most: Infinity })) },
-    { weight: 1, arbitrary: fc.nat({ max: 3 }).map((least) => ({ least, most: least + 1 })) },
-  );
-  const spans: fc.Arbitrary<Span> = fc.record({ pedals: range, chains: range });
-
   it('are no less than anything within the span is worth, and no output earns more', () => {
     const seen = { whole: 0, limited: 0, none: 0, tight: 0, early: 0 };
     const floors = fc.constantFrom(-1, 0, 0.5, 1.5);
@@ -215,17 +209,29 @@ describe('the rents of a unit', () => {
   });
 
   it('say how many pedals and chains the relaxation has, within the span', () => {
-    const limited = fc.record({ pedals: fc.constantFrom(2, 3), chains: fc.constantFrom(0, 1, Infinity) });
+    const seen = new Tally();
+    const limits = fc.record({
+      pedals: fc.constantFrom(2, 3, Infinity),
+      chains: fc.nat({ max: 2 }),
+      length: fc.constantFrom(2, 3, 4),
+    });
     fc.assert(
-      fc.property(smallUnits({ chains: true }), limited, ({ frames, duals, counts }, { pedals, chains }) => {
+      fc.property(smallUnits({ chains: true }), limits, ({ frames, duals, counts }, { pedals, chains, length }) => {
+        const span: Span = new Map<Counted, Range>([
+          ['pedals', { least: 0, most: pedals }],
+          [length, { least: 0, most: chains }],
+        ]);
         for (const frame of frames) {
-          const span = { pedals: { least: 0, most: pedals }, chains: { least: 0, most: chains } };
           const { numbers } = rentsOf(jobOf(frame, duals, counts), span, -1, noMemory());
-          expect(numbers.pedals).toBeLessThanOrEqual(pedals + 1e-4);
-          expect(numbers.chains).toBeLessThanOrEqual(chains + 1e-4);
+          expect(numbers.get('pedals') ?? 0).toBeLessThanOrEqual(pedals + 1e-4);
+          expect(numbers.get(length) ?? 0).toBeLessThanOrEqual(chains + 1e-4);
+          // Only where a longer lead costs more are longer chains counted by themselves.
+          if (numbers.has(length)) seen.add(length === 2 ? 'all chains' : 'long chains');
+          expect([...numbers.values()].slice(1)).toEqual([...numbers.values()].slice(1).sort((a, b) => b - a));
         }
       }),
-      trying(100),
+      trying(600),
     );
+    expect([...seen.lacking(share(60), 'all chains'), ...seen.lacking(share(4), 'long chains')]).toEqual([]);
   });
 });

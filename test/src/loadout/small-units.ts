@@ -5,6 +5,7 @@ import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { framesOf, type UnitFrame } from '../../../src/loadout/frame.js';
 import type { Bench } from '../../../src/loadout/bench.js';
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
+import type { Span } from '../../../src/loadout/rents.js';
 import { benchOf, usesOf } from '../../support/bench.js';
 import {
   bankOf,
@@ -134,3 +135,14 @@ export const smallUnits = ({ chains }: { readonly chains: boolean }): fc.Arbitra
       counts: bench.classes.map(({ members }) => members.length),
     };
   });
+
+const range = fc.oneof(
+  { weight: 2, arbitrary: fc.constant({ least: 0, most: Infinity }) },
+  { weight: 1, arbitrary: fc.nat({ max: 4 }).map((most) => ({ least: 0, most })) },
+  { weight: 1, arbitrary: fc.nat({ max: 4 }).map((least) => ({ least, most: Infinity })) },
+  { weight: 1, arbitrary: fc.nat({ max: 3 }).map((least) => ({ least, most: least + 1 })) },
+);
+/** How many pedals a unit may have, and how many chains of at least so many: of some of these, or of none. */
+export const spans: fc.Arbitrary<Span> = fc
+  .record({ pedals: range, 2: range, 3: range, 4: range }, { requiredKeys: [] })
+  .map((ranges) => new Map(Object.entries(ranges).map(([of, each]) => [of === 'pedals' ? of : Number(of), each])));
