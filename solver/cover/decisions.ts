@@ -50,7 +50,7 @@ const isWithin = (one: Counted['groups'], other: Counted['groups']): boolean =>
   other === null || (one?.every((group) => other.includes(group)) ?? false);
 
 /** How many columns of each group at the most where a branching constraint holds, too. */
-export function capped(
+function capped(
   most: readonly number[],
   condition: BranchingConstraint,
   { unit }: Pick<CoverProgram<unknown>, 'unit'>,
@@ -59,6 +59,13 @@ export function capped(
   if (feature !== unit || sense !== 'at most') return most;
   return most.map((each, group) => (counts(condition, group) ? Math.min(each, bound) : each));
 }
+
+/** What is decided where a branching constraint holds, too. */
+export const withCondition = <Content>(
+  { conditions, most }: Decisions,
+  condition: BranchingConstraint,
+  program: CoverProgram<Content>,
+): Decisions => ({ conditions: [...conditions, condition], most: capped(most, condition, program), taken: [] });
 
 /** The most of a feature that one column may have; features that are left out have no limit. */
 export type ColumnCaps = ReadonlyMap<number, number>;

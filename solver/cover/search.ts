@@ -3,13 +3,13 @@
  * relaxation is solved over the columns made so far (the restricted master), its duals are rounded to integers, columns are
  * priced exactly under them, and what that proves is a bound that needs no trust in the relaxation.
  */
-import { branchesOf, splitOfGroup } from './branching.js';
+import { splitOfGroup } from './branching.js';
 import { dive, straight, wider } from './dive.js';
 import { seekBeside, type Beside } from './integer-master.js';
 import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
 import { webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
-import { capped, type Decisions } from './decisions.js';
+import { withCondition, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 import {
   dualBound,
@@ -21,6 +21,7 @@ import {
   type DualPrices,
 } from './dual-prices.js';
 import { COLD } from './simplex.js';
+import { foremostBranches } from './trials.js';
 import { mixedGroups, usedColumns, wholeColumns } from './points.js';
 import type { CoverOutcome } from './outcome.js';
 import { casesOf, finishedTree, type CoverNode } from './tree.js';
@@ -49,13 +50,8 @@ type OpenNode = {
   readonly proof: CoverNode;
 };
 
-/** Columns that a node hands on to its children, and those that a trial of a branch looks at. */
+/** Columns that a node hands on to its children. */
 const mostKept = 500;
-const mostTried = 400;
-/** The pivots of a trial: with fewer the lifts of large masters tell too little apart. */
-const mostPivotsTried = 100;
-/** So many branches have a second trial at the most. */
-const mostTriedTwice = 8;
 
 /** Rounds of pricing at one node before it is branched on as it is. */
 const mostRounds = 400;
@@ -175,7 +171,8 @@ export class CoverSearch<Content> {
     if (this.#closes(node.proof.bound)) return true;
     const most = this.#tightened(node, solved);
     const start = { ...startFrom(master, this.pool), columns: this.#promising(master.columns, node, solved) };
-    const branches = this.#branches(node, master, start) ?? this.#doubt(node.decisions, solved, master.point, most);
+    const branches =
+      foremostBranches(this, node.decisions, master, start) ?? this.#doubt(node.decisions, solved, master.point, most);
     if (branches === null) {
       if (await this.#diveWide(node, master)) return true;
       this.#stuck = { mixed: mixedGroups(this.pool, master.point), used: usedColumns(this.pool, master.point) };
@@ -216,52 +213,6 @@ export class CoverSearch<Content> {
   /** Nothing is decided yet. */
   get #undecided(): Decisions {
     return { conditions: [], most: this.program.groups.map(({ most }) => most), taken: [] };
-  }
-
-  /**
-   * The conditions to branch on: of the most fractional numbers the one whose conditions lift the relaxation the most ("Finding
-   * cuts in the TSP", 1995, calls it strong branching). A first trial is over the columns at hand. What seems a lift is often but a
-   * want of columns: so the foremost have a second one with new columns, as long as another may still be better ("Improved
-   * branch-cut-and-price for capacitated vehicle routing", 2017).
-   */
-  #branches(
-    { decisions }: OpenNode,
-    master: RestrictedMaster<Content>,
-    start: MasterStart,
-  ): readonly BranchingConstraint[] | null {
-    const candidates = branchesOf(this.program, this.pool, master.point, decisions.conditions);
-    const [first] = candidates;
-    if (first === undefined || candidates.length === 1) return first ?? null;
-    const few = { ...start, columns: start.columns.slice(0, mostTried) };
-    const scoreOf = (branches: readonly BranchingConstraint[], trial: MasterStart, rounds: number): number => {
-      const [less = 0, more = 0] = branches.map((condition) => {
-        const value = this.#tried(withCondition(decisions, condition, this.program), trial, rounds);
-        return Math.max(value - master.value, 1e-6);
-      });
-      return less * more;
-    };
-    const seeming = candidates
-      .map((branches) => ({ branches, score: scoreOf(branches, few, 0) }))
-      .sort((one, other) => other.score - one.score);
-    let best: { readonly branches: readonly BranchingConstraint[]; readonly score: number } | null = null;
-    for (const { branches, score } of seeming.slice(0, mostTriedTwice)) {
-      if (best !== null && best.score >= score) break;
-      const now = scoreOf(branches, start, 1);
-      if (best === null || now > best.score) best = { branches, score: now };
-    }
-    return best?.branches ?? null;
-  }
-
-  /** What the relaxation comes to where something more is decided, after so many rounds of columns that come easily. */
-  #tried(decisions: Decisions, start: MasterStart, rounds: number): number {
-    const master = new RestrictedMaster(this.program, this.pool, decisions, this.target, start);
-    master.solve(mostPivotsTried);
-    for (let round = 0; round < rounds; round += 1) {
-      const { found } = priceAll(this.program, decisions, master.duals(this.scale), 'quick');
-      for (const column of found) master.include(this.pool.add(column));
-      master.solve(mostPivotsTried);
-    }
-    return Math.min(this.target, master.value);
   }
 
   /** Where it is not known that a group is not worth using: what it has of something, or more. */
@@ -352,12 +303,6 @@ export class CoverSearch<Content> {
     });
   }
 }
-
-const withCondition = <Content>(
-  { conditions, most }: Decisions,
-  condition: BranchingConstraint,
-  program: CoverProgram<Content>,
-): Decisions => ({ conditions: [...conditions, condition], most: capped(most, condition, program), taken: [] });
 
 const startFrom = <Content>(master: RestrictedMaster<Content>, pool: ColumnPool<Content>): MasterStart => ({
   columns: master.columns,

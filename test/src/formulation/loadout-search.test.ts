@@ -1,4 +1,5 @@
-import { kitOf } from '../../../src/domain/kit.js';
+import { readFileSync } from 'node:fs';
+
 import { describe, expect, it } from 'vitest';
 
 import { packingBoard } from '../../../bench/packings.js';
@@ -7,6 +8,7 @@ import { audit } from '../../../src/audit/audit.js';
 import { soundPlan } from '../../../src/audit/audit-wiring.js';
 import { tiersOf, type Criterion } from '../../../src/domain/aim.js';
 import type { Board, Catalogue } from '../../../src/domain/board.js';
+import { kitOf } from '../../../src/domain/kit.js';
 import { criterionValue } from '../../../src/domain/judged-plan.js';
 import type { Feed } from '../../../src/domain/plan.js';
 import { supplyId } from '../../../src/domain/quantities.js';
@@ -14,6 +16,7 @@ import { scalarObjectives } from '../../../src/formulation/scalar-objective.js';
 import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import type { Effort, SearchOutcome, Progress } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
+import { inputsFromText } from '../../../src/reading/inputs-from-text.js';
 import {
   bankOf,
   boardOf,
@@ -250,4 +253,18 @@ describe('a search that may get stuck', () => {
     expect(scalarObjectives(question)).toHaveLength(steps);
     expectTrue(await loadoutSearch(question, { engine: unasked, remainingMs: () => Infinity }), truth, of);
   });
+});
+
+it('proves a wall of 28 pedals in the demo shop in a few cases, as branches are tried with columns of their own', async () => {
+  const [board, shop] = ['boards/studio-wall.yaml', 'shops/marram-street.yaml'].map((file) => ({
+    file,
+    text: readFileSync(new URL(`../../../fixtures/${file}`, import.meta.url), 'utf8'),
+  }));
+  if (board === undefined || shop === undefined) throw new RangeError('there are two files');
+  const read = inputsFromText(board, shop);
+  if (read.kind === 'faulty') throw new RangeError('the demo is in order');
+  const outcome = await search(asked(read.value.board, read.value.catalogue));
+  expect(outcome.kind).toBe('proven');
+  // By the columns at hand alone it took 921.
+  expect(outcome.kind === 'proven' && outcome.evidence.cases).toBeLessThan(100);
 });
