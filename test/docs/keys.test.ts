@@ -3,6 +3,7 @@ import { join } from 'node:path';
 
 import { expect, test } from 'vitest';
 
+import { bankColumns, columnsOf, partColumns, supplyColumns } from '../../src/reading/csv/columns.js';
 import { checkout } from '../support/pack.js';
 import { codeWordsOf, documents } from './documents.js';
 
@@ -16,6 +17,16 @@ test.each([
   expect(keys).toContain(known);
   const told = new Set(codeWordsOf(text).flatMap((word) => word.split(/\W+/)));
   expect(keys.filter((key) => !told.has(key))).toEqual([]);
+});
+
+test.each([
+  { row: 'pedals', columns: Object.keys(columnsOf.pedals) },
+  { row: 'supplies', columns: [...supplyColumns, ...bankColumns] },
+  { row: 'leads', columns: partColumns },
+])('docs/tables.md tells every column of a table of $row', ({ row, columns }) => {
+  const text = documents.find(({ path }) => path === 'docs/tables.md')?.text ?? '';
+  const [, cells = ''] = new RegExp(`^\\| ${row}, [^|]*\\|([^|]*)\\|$`, 'm').exec(text) ?? [];
+  expect(new Set(cells.match(/\w+/g))).toEqual(new Set(columns));
 });
 
 /** The keys that a JSON Schema describes, at every depth. */
