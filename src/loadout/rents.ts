@@ -21,7 +21,7 @@ export type Rents = {
   readonly prices: readonly number[];
   /** On top for every pedal, where their number is bounded; below zero where more are wanted. */
   readonly perPedal: number;
-  /** On top for a chain, likewise, by its number of pedals. */
+  /** On top for a chain, likewise, by its number of pedals; nothing for one that is not listed. */
   readonly perChain: readonly number[];
   /** The items of the last relaxation, those that it uses most first. */
   readonly items: readonly ContentItem[];

@@ -90,7 +90,7 @@ function expectNoProfit(frame: UnitFrame, duals: LoadoutDuals, counts: readonly 
           const each = { value: worthOf(place, duals), pedals: [place.pedal], weights: place.weights };
           return sum + netOf(each, rents);
         },
-        -leadCost(chain, places.length, duals) - (rents.perChain[places.length] ?? NaN),
+        -leadCost(chain, places.length, duals) - (rents.perChain[places.length] ?? 0),
       );
       const fits = frame.capacities.every(
         (capacity, at) => places.reduce((sum, { weights }) => sum + (weights[at] ?? 0), 0) <= capacity,
