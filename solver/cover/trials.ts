@@ -15,11 +15,12 @@ type Trying<Content> = {
 };
 
 type Branches = readonly BranchingConstraint[];
+type Trial = keyof typeof pivots;
 
 /** The columns that a first trial looks at. */
 const mostColumns = 400;
-/** The pivots of a trial: with fewer the lifts of large masters tell too little apart. */
-const mostPivots = 100;
+/** The pivots of a first trial and of a second one: with fewer the lifts of large masters tell too little apart. */
+const pivots = { first: 100, second: 500 } as const;
 /** So many branches have a second trial at the most. */
 const mostTriedTwice = 8;
 /** What lifts nothing counts for so little, so that the other side still tells. */
@@ -40,36 +41,36 @@ export function foremostBranches<Content>(
   const candidates = branchesOf(search.program, search.pool, master.point, decisions.conditions);
   const [first] = candidates;
   if (first === undefined || candidates.length === 1) return first ?? null;
-  const scoreOf = (branches: Branches, from: MasterStart, rounds: number): number =>
+  const scoreOf = (branches: Branches, from: MasterStart, which: Trial): number =>
     branches
-      .map((condition) => tried(search, withCondition(decisions, condition, search.program), from, rounds))
+      .map((condition) => tried(search, withCondition(decisions, condition, search.program), from, which))
       .reduce((product, value) => product * Math.max(value - master.value, leastLift), 1);
   const few = { ...start, columns: start.columns.slice(0, mostColumns) };
   const seeming = candidates
-    .map((branches) => ({ branches, score: scoreOf(branches, few, 0) }))
+    .map((branches) => ({ branches, score: scoreOf(branches, few, 'first') }))
     .sort((one, other) => other.score - one.score);
   let best: { readonly branches: Branches; readonly score: number } | null = null;
   for (const { branches, score } of seeming.slice(0, mostTriedTwice)) {
     if (best !== null && best.score >= score) break;
-    const now = scoreOf(branches, start, 1);
+    const now = scoreOf(branches, start, 'second');
     if (best === null || now > best.score) best = { branches, score: now };
   }
   return best?.branches ?? null;
 }
 
-/** What the relaxation comes to where something more is decided, after so many rounds of columns that come easily. */
+/** What the relaxation comes to where something more is decided; in a second trial after a round of columns that come easily. */
 function tried<Content>(
   { program, pool, scale, target }: Trying<Content>,
   decisions: Decisions,
   start: MasterStart,
-  rounds: number,
+  which: Trial,
 ): number {
   const master = new RestrictedMaster(program, pool, decisions, target, start);
-  master.solve(mostPivots);
-  for (let round = 0; round < rounds; round += 1) {
+  master.solve(pivots[which]);
+  if (which === 'second') {
     const { found } = priceAll(program, decisions, master.duals(scale), 'quick');
     for (const column of found) master.include(pool.add(column));
-    master.solve(mostPivots);
+    master.solve(pivots[which]);
   }
   return Math.min(target, master.value);
 }

@@ -125,7 +125,7 @@ type Limit = (typeof limits)[number];
 /** The least money, in minor units, or the fewest bricks or sockets of a plan when limits are lifted; null when there is none. */
 function needed(of: Limit, lifted: readonly Limit[], { board, catalogue }: Case): number | null {
   const free = Object.fromEntries(lifted.map((limit) => [limit, null]));
-  const policy = { ...board.policy, ...free, noisePrice: euros(0) };
+  const policy = { ...board.policy, ...free, noisePrice: euros(0), supplyPrice: euros(0) };
   if (of === 'sockets') return fewestSockets({ ...board, policy }, catalogue);
   const aim = of === 'budget' ? 'cost' : 'bricks';
   const answer = bruteForce({ ...board, policy }, catalogue, { aim, partial: false });
