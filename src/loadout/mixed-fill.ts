@@ -50,11 +50,14 @@ function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutConte
   if (effort === 'quick') return { bound, found: null };
   const inTurn = depth === splits ? chainsInTurn(job, rents.items, floor) : null;
   if (inTurn !== null) return { bound, found: contentsOf(inTurn) };
-  const whole = fillByParts(job, rents, floor);
-  if (whole !== null && (whole.found !== null || whole.bound <= floor)) {
-    return { ...whole, bound: Math.min(bound, whole.bound) };
-  }
   const split = depth === 0 ? undefined : [...rents.numbers].find(([, number]) => isPart(number));
+  // Between the whole and what cannot be split further there are mostly too many parts to list.
+  if (split === undefined || depth === splits) {
+    const listed = fillByParts(job, rents, floor);
+    if (listed !== null && (listed.found !== null || listed.bound <= floor)) {
+      return { ...listed, bound: Math.min(bound, listed.bound) };
+    }
+  }
   if (split === undefined) return fillByLabels(job, rents, floor);
   let sides = floor;
   for (const side of sidesOf(span, ...split)) {
