@@ -1,4 +1,4 @@
-import { quoted } from '../../domain/shown-text.js';
+import { listed, quoted } from '../../domain/shown-text.js';
 import type { Polarity } from '../../domain/pedal.js';
 import type { BankDraft, SupplyDraft } from '../drafts/supply-draft.js';
 import { idFromName } from '../resolve/resolve-id.js';
@@ -52,6 +52,7 @@ const bankShape = new RegExp(
  */
 export function supplyLine(text: string): SupplyLine {
   const faults: string[] = [];
+  const strange: string[] = [];
   const banks: Bank[] = [];
   const { rest: whole, inlet } = inletIn(text, faults);
   const { rest, said } = sourceAndPlugIn(whole, faults);
@@ -60,17 +61,17 @@ export function supplyLine(text: string): SupplyLine {
     const groups = bankShape.exec(piece.trim())?.groups;
     if (groups === undefined && at === 0) name = piece.trim();
     if (groups === undefined) {
-      if (at > 0) saySomething(piece.trim(), said, faults);
+      if (at > 0) saySomething(piece.trim(), said, strange);
       continue;
     }
     const called = (groups['name'] ?? '').trim();
     if (name === '') name = called;
-    else if (called !== '') faults.push(notUnderstood(called));
+    else if (called !== '') strange.push(called);
     banks.push(...bankOf(groups, faults));
-    for (const word of (groups['words'] ?? '').split(/\s+/)) saySomething(word, said, faults);
+    for (const word of (groups['words'] ?? '').split(/\s+/)) saySomething(word, said, strange);
   }
   const draft = draftOf(name, banks, { ...said, inlet });
-  faults.push(...lacksOf(draft.draft));
+  faults.push(...notUnderstood(strange), ...lacksOf(draft.draft));
   return faults.length > 0 ? { kind: 'unclear', faults } : { kind: 'supply', ...draft };
 }
 
@@ -101,8 +102,14 @@ function chargeIn(text: string, faults: string[]): { readonly rest: string; read
   return { rest: text.replace(held, ' '), charge: charge === null ? {} : { charge } };
 }
 
-const notUnderstood = (text: string): string =>
-  `${quoted(text)} is not understood. Say it such as 6 isolated 9v 150, total 1500, mains 230, pos, unregulated 13v.`;
+/** One sentence for all of them: a line that goes wrong early leaves many words behind. */
+function notUnderstood(strange: readonly string[]): readonly string[] {
+  const words = [...new Set(strange)].map(quoted);
+  if (words.length === 0) return [];
+  const named = `${listed(words, 'and')} ${words.length === 1 ? 'is' : 'are'} not understood.`;
+  const banks = '6 isolated 9v 150, 2 isolated 9/12/18v 300/250/150';
+  return [`${named} Say it such as ${banks}, total 1500, mains 230, pos, unregulated 13v.`];
+}
 
 /** Outputs with each setting's volts and current. */
 function bankOf(groups: Readonly<Record<string, string | undefined>>, faults: string[]): readonly Bank[] {
@@ -154,10 +161,10 @@ const words: Readonly<Record<string, Said>> = {
   '': {},
 };
 
-function saySomething(piece: string, said: Said, faults: string[]): void {
+function saySomething(piece: string, said: Said, strange: string[]): void {
   const word = Object.hasOwn(words, piece.toLowerCase()) ? words[piece.toLowerCase()] : undefined;
   const figure = word === undefined ? figureIn(piece) : undefined;
-  if (figure === null) faults.push(notUnderstood(piece));
+  if (figure === null) strange.push(piece);
   Object.assign(said, word, figure);
 }
 

@@ -66,7 +66,7 @@ function pedalLooks(
     .map(({ pedal: { id } }) => {
       const fields = open.filter(({ pedal }) => pedal.id === id).map(openText);
       const entry = entries.find((each) => 'pedal' in each && each.pedal === id);
-      const assumed = entry === undefined ? '' : assumedText(entry.assumed);
+      const assumed = entry === undefined ? '' : assumedText(entry.assumed, 'runs on');
       const text = `${listText(fields)}${assumed === '' ? '' : `. Taken to be so: ${assumed}`}`;
       return { names: [inventory.pedalName(id)], text };
     });
@@ -82,7 +82,7 @@ const assumedLooks = (
     .filter((entry) => 'supply' in entry || open.every(({ pedal }) => pedal.id !== entry.pedal))
     .map((entry) => ({
       names: ['pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply)],
-      text: assumedText(entry.assumed),
+      text: assumedText(entry.assumed, 'pedal' in entry ? 'runs on' : 'gives'),
     }));
 
 /** Things of which the same is to be read share a line, in the order of the first of each. */

@@ -40,7 +40,7 @@ export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds' | 'i
   const { board, inventory } = speech;
   const texts = confirmEntries(board, inventory, everyFeed(wiring))
     .map((entry) => ({
-      text: assumedText(entry.assumed),
+      text: assumedText(entry.assumed, 'pedal' in entry ? 'runs on' : 'gives'),
       name: 'pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply),
     }))
     .filter(({ text }) => text !== '');

@@ -81,11 +81,16 @@ export function percentOf({ planned, limit }: Meter): number {
   return percent === 100 && compareExact(planned, exactly(limit)) < 0 ? 99 : percent;
 }
 
-/** The assumed values of a pedal or a supply in words, in a fixed order; empty when there are none. */
-export function assumedText(assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedOfSupply): string {
+/**
+ * The assumed values in words, in a fixed order; empty when there are none. A pedal runs on its power, a supply gives it.
+ */
+export function assumedText(
+  assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedOfSupply,
+  does: 'runs on' | 'gives',
+): string {
   const { power, polarity, inlet, ground, volts, plug, regulated } = assumed;
   const words = [
-    power === undefined ? null : `runs on ${power}`,
+    power === undefined ? null : `${does} ${power}`,
     polarity === undefined ? null : outputPolarityText(polarity),
     inlet === undefined ? null : `inlet ${connectorText(inlet)}`,
     ground === undefined ? null : `${ground} ground`,

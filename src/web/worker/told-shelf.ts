@@ -53,7 +53,7 @@ export function toldThings(kit: Kit): readonly ToldThing[] {
       .map((supply) => ({
         ...{ kind: 'supply' as const, id: supply.id, name: inventory.supplyName(supply.id), price: price(supply) },
         units: owned.supplies.get(supply.id) ?? 0,
-        taken: gear.supplies.includes(supply) ? assumedText(supply.assumed) : '',
+        taken: gear.supplies.includes(supply) ? assumedText(supply.assumed, 'gives') : '',
       })),
     ...[...kit.parts.values()].map((part) => ({
       ...{

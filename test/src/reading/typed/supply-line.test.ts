@@ -62,8 +62,10 @@ test.each([
   ['Old box', 'Write the volts'],
   ['9v 300', 'Begin with what it is called'],
   ['Box 9/12v 300', 'write a current for each of the volts'],
-  ['Box 9v 300 blue', '"blue" is not understood'],
+  ['Box 9v 300 blue, blue', '"blue" is not understood'],
   ['Box 9v 300, total much', '"total much" is not understood'],
+  ['Box 9v 300 blue, red, blue', '"blue" and "red" are not understood. Say it such as'],
+  ['Box 9v 300 or 12v 250', '2 isolated 9/12/18v 300/250/150'],
   ['Box 0 x 9v 300', 'at least one output'],
   ['Box 0v 300', 'write them such as'],
 ])('%j is not clear', (text, fault) => {

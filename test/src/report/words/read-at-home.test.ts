@@ -20,7 +20,7 @@ const board = boardOf([
 const shop = catalogueOf(
   [
     supplyOf('five', [bankFrom(1, 4), bankFrom(5, 1, { settings: [settingOf(9, 200)] })], {
-      assumed: { polarity: 'centre-negative' },
+      assumed: { power: 'DC', polarity: 'centre-negative' },
     }),
   ],
   [partOf('flip', { kind: 'adapter' }, { reverses: true })],
@@ -51,7 +51,7 @@ describe('what is to be read at home', () => {
           title: 'Taken to be so: see whether the label agrees',
           looks: [
             { names: ['alder', 'dogwood'], text: 'runs on DC, inlet 2.1 mm barrel' },
-            { names: ['five'], text: 'centre-negative (minus on the pin)' },
+            { names: ['five'], text: 'gives DC, centre-negative (minus on the pin)' },
           ],
         },
       ],
