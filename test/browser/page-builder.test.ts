@@ -153,6 +153,8 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     await page.getByText('That is there already: press + for more of it').waitFor();
     await page.getByLabel('a lead or a battery that you own').fill('');
     await page.getByText('What can be told here').click();
+    await show(page, { width: 360, height: 800, colours: 'light' });
+    expect((await page.locator('.owned-list span').first().boundingBox())?.width).toBeGreaterThan(180);
     for (const width of [360, 1280])
       for (const colours of ['light', 'dark'] as const) {
         await show(page, { width, height: 800, colours });
