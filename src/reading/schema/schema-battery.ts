@@ -1,6 +1,6 @@
-import * as z from 'zod';
+import type * as z from 'zod';
 
-import { batteryType, count, id, largestCount, milliampHours, money, name, volts, wordings } from './schema-fields.js';
+import { batteryType, count, id, largestCount, map, milliampHours, money, name, volts } from './schema-fields.js';
 
 const batteryFields = {
   id: id('How other parts of the files and the results call it; made from the name when absent.').optional(),
@@ -10,18 +10,18 @@ const batteryFields = {
   volts: volts('The volts of one.'),
   milliampHours: milliampHours('What one holds.'),
 };
-const batteryWording = { allowed: 'a map with name, type, volts, milliampHours …', unit: null };
+const allowed = 'a map with name, type, volts, milliampHours …';
 
 /** A battery as a catalogue writes it. */
-export const batterySchema = z
-  .strictObject({ ...batteryFields, price: money('The price of one.') })
-  .describe('A battery for pedals that can run on some.')
-  .register(wordings, batteryWording);
+export const batterySchema = map('A battery for pedals that can run on some.', allowed, {
+  ...batteryFields,
+  price: money('The price of one.'),
+});
 
 /** A battery that is owned and not for sale. */
-export const gearBatterySchema = z
-  .strictObject({ ...batteryFields, price: money('Not used: gear is not for sale.').optional() })
-  .describe('A battery that no catalogue lists.')
-  .register(wordings, batteryWording);
+export const gearBatterySchema = map('A battery that no catalogue lists.', allowed, {
+  ...batteryFields,
+  price: money('Not used: gear is not for sale.').optional(),
+});
 
 export type RawBattery = z.output<typeof gearBatterySchema>;

@@ -4,42 +4,40 @@ import {
   connector,
   count,
   largestCount,
+  map,
   milliamps,
   mostInShortList,
   polarity,
   power,
   volts,
   voltsRange,
-  wordings,
+  worded,
 } from './schema-fields.js';
 
-const accepts = z
-  .union([
+const accepts = worded(
+  z.union([
     volts('The only volts it takes.'),
     z.array(volts('Volts that it takes.')).min(1).max(mostInShortList).describe('All the volts it takes.'),
     voltsRange('It takes anything between these volts, both included.'),
-  ])
-  .describe('The volts that the inlet takes: one number, a list, or a range.')
-  .register(wordings, {
-    allowed: 'a number of volts, a list such as [9, 12] or a range {from: 9, to: 18}',
-    unit: 'V',
-  });
+  ]),
+  'The volts that the inlet takes: one number, a list, or a range.',
+  'a number of volts, a list such as [9, 12] or a range {from: 9, to: 18}',
+  'V',
+);
 
 /** By what a fed supply hangs on an output of another one. Nothing of it is ever assumed. */
-export const inletSchema = z
-  .strictObject({
+export const inletSchema = map(
+  'It stands on no mains but on an output of another supply, as a converter lead does.',
+  'a map {power: DC, plug: …, polarity: …, volts: …, milliamps: …}',
+  {
     power,
     plug: connector('The connector of the inlet.'),
     polarity: polarity.optional(),
     volts: accepts,
     milliamps: milliamps('The milliamps it draws, whatever hangs on the supply.'),
     startup: milliamps('The milliamps it draws at the moment of switching on, taken as stated.').optional(),
-  })
-  .describe('It stands on no mains but on an output of another supply, as a converter lead does.')
-  .register(wordings, {
-    allowed: 'a map {power: DC, plug: …, polarity: …, volts: …, milliamps: …}',
-    unit: null,
-  });
+  },
+);
 
 export type RawInlet = z.output<typeof inletSchema>;
 

@@ -1,6 +1,6 @@
-import * as z from 'zod';
+import type * as z from 'zod';
 
-import { connector, count, flag, id, largestCount, money, name, wordings } from './schema-fields.js';
+import { connector, count, flag, id, largestCount, map, money, name, words } from './schema-fields.js';
 
 const partFields = {
   id: id('How other parts of the files and the results call it; made from the name when absent.').optional(),
@@ -10,24 +10,24 @@ const partFields = {
   gives: connector('The plug that it offers.'),
   reverses: flag('It swaps plus and minus; false when absent.').optional(),
   tails: count(2, largestCount, 'Makes it a chain lead: how many pedals it feeds.').optional(),
-  joins: z
-    .enum(['series', 'parallel'])
-    .describe('Makes it a join lead: how it joins two outputs.')
-    .register(wordings, { allowed: 'series or parallel', unit: null })
-    .optional(),
+  joins: words(
+    ['series', 'parallel'],
+    'Makes it a join lead: how it joins two outputs.',
+    'series or parallel',
+  ).optional(),
 };
-const partWording = { allowed: 'a map with name, fits, gives …', unit: null };
+const allowed = 'a map with name, fits, gives …';
 
 /** A lead or adapter as a catalogue writes it. */
-export const partSchema = z
-  .strictObject({ ...partFields, price: money('The price of one.') })
-  .describe('An adapter, or with `tails` a chain lead, or with `joins` a join lead.')
-  .register(wordings, partWording);
+export const partSchema = map('An adapter, or with `tails` a chain lead, or with `joins` a join lead.', allowed, {
+  ...partFields,
+  price: money('The price of one.'),
+});
 
 /** A lead or adapter that is owned and not for sale. */
-export const gearPartSchema = z
-  .strictObject({ ...partFields, price: money('Not used: gear is not for sale.').optional() })
-  .describe('An owned part that no catalogue lists.')
-  .register(wordings, partWording);
+export const gearPartSchema = map('An owned part that no catalogue lists.', allowed, {
+  ...partFields,
+  price: money('Not used: gear is not for sale.').optional(),
+});
 
 export type RawPart = z.output<typeof gearPartSchema>;
