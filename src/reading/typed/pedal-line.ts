@@ -122,7 +122,10 @@ function readDraw(
     if (token.kind === 'number' && !isDraw(token, at)) faults.push(bare(token));
   const [first, second] = tokens.filter(isDraw);
   if (first === undefined) return {};
-  if (second !== undefined) faults.push(`the draw is said twice: ${quoted(first.text)} and ${quoted(second.text)}.`);
+  if (second !== undefined)
+    faults.push(
+      `the draw is said twice: ${quoted(first.text)} and ${quoted(second.text)}; if one is what it takes when it starts, write startup ${second.text}.`,
+    );
   const read = typedDraw(first.kind === 'number' ? `${first.text} mA` : first.text, volts);
   if (read.kind === 'said') return { draw: read.value };
   faults.push(`${quoted(first.text)}: ${read.kind === 'unclear' ? read.remedy : 'it says no current.'}`);

@@ -94,7 +94,7 @@ describe('what is not clear is asked for, never guessed', () => {
       'moth delay 9 300ma',
       /^"9" may be its volts, what it draws, or belong to its name: write 9V or 9mA, or a comma behind the name\.$/,
     ],
-    ['moth delay 9v 300 400', /^the draw is said twice: "300" and "400"\.$/],
+    ['moth delay 9v 300 400', /^the draw is said twice: "300" and "400"; if one is .* starts, write startup 400\.$/],
     ['moth delay 9v 12v 40', /^the volts are said twice: "9v" and "12v"; .*9\/12V/],
     ['moth delay 9v neg pos', /^"neg" and "pos" cannot both be right\.$/],
     ['moth delay 9v ac dc', /^"ac" and "dc" cannot both be right\.$/],
