@@ -18,13 +18,15 @@ export function fillWithChains(
 ): Filling<LoadoutContent> {
   const most = allAtTheirBest(job);
   if (most <= floor) return { bound: most, found: null };
-  return fillWithin(new Map(), splits, { job, floor, effort, memory, most });
+  return fillWithin(new Map(), splits, { job, floor, effort, memory, most, relaxations: { left: mostRelaxations } });
 }
 
 const anyNumber: Range = { least: 0, most: Infinity };
 
 /** How deep numbers of pedals and chains are split before contents are searched. */
 const splits = 8;
+/** Relaxations for all sides together, twice what hard boards were seen to need: nobody can stop a filling. */
+const mostRelaxations = 40;
 
 type Wish = {
   readonly job: FrameJob;
@@ -33,6 +35,7 @@ type Wish = {
   readonly memory: UnitMemory;
   /** No content is worth more, whatever the rents say. */
   readonly most: number;
+  readonly relaxations: { left: number };
 };
 
 /**
@@ -41,7 +44,8 @@ type Wish = {
  * relaxation takes parts of many long chains that share the pedals that draw least.
  */
 function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutContent> {
-  const { job, floor, effort, memory, most } = wish;
+  const { job, floor, effort, memory, most, relaxations } = wish;
+  relaxations.left -= 1;
   const rents = rentsOf(job, span, floor, memory, effort);
   const bound = Math.min(rents.bound, most);
   if (bound <= floor) return { bound, found: null };
@@ -59,13 +63,20 @@ function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutConte
     }
   }
   if (split === undefined) return fillByLabels(job, rents, floor);
-  let sides = floor;
-  for (const side of sidesOf(span, ...split)) {
-    const filling = fillWithin(side, depth - 1, wish);
-    if (filling.found !== null) return { bound, found: filling.found };
-    sides = Math.max(sides, filling.bound);
+  const filling = ofSides(sidesOf(span, ...split), depth - 1, wish);
+  return { ...filling, bound: Math.min(bound, filling.bound) };
+}
+
+/** The best of what is on either side; unknown where there are no more relaxations for it. */
+function ofSides(sides: readonly Span[], depth: number, wish: Wish): Filling<LoadoutContent> {
+  if (wish.relaxations.left <= 0) return { bound: Infinity, found: null };
+  let bound = wish.floor;
+  for (const side of sides) {
+    const filling = fillWithin(side, depth, wish);
+    if (filling.found !== null) return { bound: Infinity, found: filling.found };
+    bound = Math.max(bound, filling.bound);
   }
-  return { bound: Math.min(bound, sides), found: null };
+  return { bound, found: null };
 }
 
 const isPart = (value: number): boolean => Math.abs(value - Math.round(value)) > 1e-5;
