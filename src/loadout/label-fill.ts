@@ -200,6 +200,7 @@ function keyOf({ outputs, chains }: Label): string {
 /** The losses count, too: they say what the rest may still earn beside the open chains. */
 const replaces = (other: Label, label: Label): boolean =>
   other.value >= label.value &&
+  other.lost <= label.lost &&
   other.rooms.every((room, at) => room >= (label.rooms[at] ?? 0)) &&
   barsNoMore(other.barred, label.barred);
 

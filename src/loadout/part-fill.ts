@@ -154,8 +154,9 @@ function stagesOf({ fields }: Packed) {
   return { all, at };
 }
 
-const replaces = (other: Beginning, { value, rooms }: Beginning): boolean =>
-  other.value >= value && other.rooms.every((room, at) => room >= (rooms[at] ?? 0));
+/** The losses count, too: where numbers are charged for, one that is worth as much may have less left to earn. */
+const replaces = (other: Beginning, { value, lost, rooms }: Beginning): boolean =>
+  other.value >= value && other.lost <= lost && other.rooms.every((room, at) => room >= (rooms[at] ?? 0));
 
 /** One part more; null where its pedals are decided, or outputs or totals do not suffice. */
 function withPart(before: Beginning, part: PackedPart, { singles, spares }: Packed): Beginning | null {
