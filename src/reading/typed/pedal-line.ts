@@ -9,6 +9,7 @@ import { splitName } from './pedal-name.js';
 import { tokensOf, type PedalToken } from './pedal-tokens.js';
 import { knownWords, type SaidByWord } from './pedal-words.js';
 import { sourceWords } from './source-words.js';
+import { startCurrent } from './start-words.js';
 
 /** What a line says of a pedal; a key that is not there was not said. */
 export type PedalLine = SaidByWord &
@@ -146,11 +147,12 @@ function readInlet(tokens: readonly PedalToken[]): { readonly inlet?: string } {
 }
 
 function readStartup(tokens: readonly PedalToken[], faults: string[]): { readonly startup?: number } {
-  const token = tokens.find(({ kind }) => kind === 'startup');
-  if (token === undefined) return {};
-  const text = token.text.replace(/^start-?up\s+/i, '');
-  // Nothing but a current stands there, with a unit or without.
-  const draw = typedDraw(/^[\d.,]+$/.test(text) ? `${text} mA` : text, null);
+  const [first, second] = tokens.filter(({ kind }) => kind === 'startup');
+  if (first === undefined) return {};
+  if (second !== undefined)
+    faults.push(`what it takes when it starts is said twice: ${quoted(first.text)} and ${quoted(second.text)}.`);
+  const text = startCurrent(first.text);
+  const draw = typedDraw(text, null);
   if (draw.kind === 'said') return { startup: draw.value.milliamps };
   faults.push(`${quoted(text)} is no current: write startup 350 mA.`);
   return {};

@@ -1,5 +1,6 @@
 import { connectorShape } from './connectors.js';
 import { adapterShape, batteryShape } from './source-words.js';
+import { startShape } from './start-words.js';
 import { wordsAt, type SaidByWord } from './pedal-words.js';
 
 /** A piece of a line about a pedal. */
@@ -23,7 +24,7 @@ const figure = String.raw`${number}\s*(?:mA|A|W|VA|milliamps?|amps?|watts?)`;
 
 /** The last of several volts has the unit. */
 const shapes = [
-  ['startup', String.raw`start-?up\s+(?:${figure}|[^\s,;]+)`],
+  ['startup', startShape(number, figure)],
   ['inlet', String.raw`inlet\s+(?:${connectorShape}|[^\s,;]+)|${connectorShape}|(?:barrel|jack)-[^\s,;]+`],
   ['adapter', adapterShape],
   // A nine-volt block begins as volts do.

@@ -43,6 +43,18 @@ describe('a pedal on a line', () => {
     ['wren 2.7W 9v', { name: 'wren', volts: 9, draw: { milliamps: 300, workings: '2.7 W at 9 V' } }],
     ['wren 9v 300 startup 450', { name: 'wren', volts: 9, draw: mA(300), startup: 450 }],
     ['wren 9v 300 startup 450mA alone', { name: 'wren', volts: 9, draw: mA(300), startup: 450, alone: true }],
+    ...[
+      ...['start 410', 'starts 410 mA', 'starting current: 410 mA', 'start-up 0.41 A', 'startup current of 410'],
+      ...['peak 410', 'peak current 410mA', 'inrush 410 mA', 'inrush current = 0,41A', 'surge 410'],
+      ...['switch-on 410', 'at switch-on 410 mA', '410 mA at switch-on', '410 at switch on', '410mA at start'],
+      ...['410 mA peak', '410 mA (peak)', '410 mA inrush', '410 mA at startup.', '410 mA when it starts'],
+      ...['410 mA when switched on', '410 at power-up', 'power-on 410 mA', '410 mA on starting'],
+    ].flatMap((words): [string, object][] => [
+      [`wren 9v 280 ${words}`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
+      [`wren 9v 280mA, ${words}, digital`, { name: 'wren', volts: 9, draw: mA(280), startup: 410, digital: true }],
+      [`wren 9v ${words}, 280mA`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
+    ]),
+    ['wren 9v 280 mA peak 410 mA', { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
   ])('%s', (text, expected) => {
     expect(read(text)).toEqual({ ...expected, notes: [] });
   });
@@ -54,6 +66,8 @@ describe('a pedal on a line', () => {
     ['moth 2 delay 9v 300', { name: 'moth 2 delay', volts: 9, draw: mA(300) }],
     ['moth 2, 9v 300', { name: 'moth 2', volts: 9, draw: mA(300) }],
     ['analogue, 9v', { name: 'analogue', volts: 9 }],
+    ['cold start drive 9v 300', { name: 'cold start drive', volts: 9, draw: mA(300) }],
+    ['peak 2 drive 9v 300', { name: 'peak 2 drive', volts: 9, draw: mA(300) }],
   ])('%s: words that are a name are no figures', (text, expected) => {
     expect(read(text)).toEqual({
       ...(text.includes('9v') ? { volts: 9 } : {}),
@@ -101,6 +115,11 @@ describe('what is not clear is asked for, never guessed', () => {
     ['moth delay 9vac 300 neg', /^AC has no polarity/],
     ['moth delay 9v 300 + ', /^"\+" is not understood\. .*pos/],
     ['moth delay 9v startup soon', /no current: write startup 350 mA/],
+    [
+      'moth delay 9v 280 peak 410 startup 420',
+      /^what it takes when it starts is said twice: "peak 410" and "startup 420"\.$/,
+    ],
+    ['moth delay 9v 280 peak', /^"peak" is not understood/],
     ['moth delay 2.7W', /^"2\.7W": Without the volts/],
     ['moth delay 18-9V', /^"18-9V": Write volts such as/],
     ['moth delay .5A', /^"\.5A" is not understood/],
