@@ -1,4 +1,4 @@
-import type { Feed } from '../../domain/plan.js';
+import { everyFeed, type Feed } from '../../domain/plan.js';
 import { minorUnits, type MinorUnits, type PedalId } from '../../domain/quantities.js';
 import type { Violation } from '../../domain/violation.js';
 import { isSameOutlet, isSamePlace, meet } from './places.js';
@@ -17,6 +17,8 @@ export type MoveReason =
       readonly supplies: number;
       readonly exposed: readonly PedalId[];
     }
+  /** Without it this pedal would be alone on its chain lead, and no other lead feeds it there. */
+  | { readonly kind: 'company'; readonly pedal: PedalId }
   /** Nothing was shown to speak against today's place. */
   | { readonly kind: 'none' };
 
@@ -33,7 +35,7 @@ export function moveReason(of: Replugging, back: Feed): MoveReason {
     const reason = reasonIn(each, back);
     if (reason.kind !== 'none') return reason;
   }
-  return { kind: 'none' };
+  return companyReason(of, back);
 }
 
 const isSound = ({ violations }: PutBack): boolean => violations.length === 0;
@@ -52,6 +54,21 @@ function groupOf({ today, wiring }: Replugging, back: Feed): readonly Feed[] {
     );
   }
   return group.map(({ from }) => from);
+}
+
+/** A pedal that cannot be fed where the plan has it once this one leaves it alone there. */
+function companyReason(of: Replugging, back: Feed): MoveReason {
+  const feeds = everyFeed(of.wiring);
+  const to = feeds.find(({ pedal }) => pedal === back.pedal);
+  const { violations } = putBack(of, [back]);
+  const mate = feeds.find(
+    (feed) =>
+      feed !== to &&
+      to !== undefined &&
+      isSameOutlet(feed, to) &&
+      violations.some(({ pedals }) => pedals.includes(feed.pedal)),
+  );
+  return mate === undefined ? { kind: 'none' } : { kind: 'company', pedal: mate.pedal };
 }
 
 /** What speaks against the pedal's own place: not what speaks against another one of its group. */

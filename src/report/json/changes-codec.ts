@@ -35,6 +35,10 @@ const reason = oneOf<Move['reason']>('Why the pedal moves.', {
     exposed: pedals('Those that the move keeps digital noise off.'),
     supplies: count('Supplies in use that the move spares, where they count as money.'),
   }),
+  company: record<ReasonOf<'company'>>()('Another pedal needs it.', {
+    kind: word('company', 'Without it another pedal would be alone on a chain lead, and could not be fed there.'),
+    pedal,
+  }),
   none: record<ReasonOf<'none'>>()('None is known.', {
     kind: word('none', 'No reason was shown.'),
   }),

@@ -118,6 +118,8 @@ function whyText(speech: Speech, { reason }: Move): string {
         listText([...(reason.money > 0 ? [`saves ${priceText(reason.money, board)}`] : []), ...fewer, ...spares]),
       );
     }
+    case 'company':
+      return `${inventory.pedalName(reason.pedal)} is fed there by a chain lead, which takes two pedals at least.`;
     case 'none':
       return '';
   }

@@ -67,6 +67,20 @@ describe('why a pedal moves', () => {
       expect(reason).toMatchObject({ kind: 'rule', violation: { rule: 'current', pedals: ['delay', 'chorus'] } });
   });
 
+  it('is that another pedal would be alone on a chain lead without it', async () => {
+    const pedals = [pedalOf('drive', 60), pedalOf('chorus', 60, { inlet: 'jack-3.5' })];
+    const fan = partOf('fan', 0, { kind: 'chain', tails: 2 }, { gives: 'jack-3.5', price: null, stock: 0 });
+    const back = partOf('back', 0, { kind: 'adapter' }, { fits: 'jack-3.5', price: null, stock: 0 });
+    const gear = { supplies: [], parts: [fan, back] };
+    const owned = ownedOf({ quay: 1 }, { fan: 1, back: 1 });
+    const board = wired(pedals, [small(1), strong(1)], [quay('drive', 1)], { gear, owned });
+    const { changes } = await planOf(board);
+    expect(changes.added).toEqual([id('chorus')]);
+    expect(changes.moves).toMatchObject([
+      { from: { pedal: 'drive' }, to: { outputs: [2] }, reason: { kind: 'company', pedal: 'chorus' } },
+    ]);
+  });
+
   it('is that it saves money', async () => {
     const catalogue = catalogueOf([], [partOf('flip', 4, { kind: 'adapter' }, { reverses: true })]);
     const banks = [small(1, { polarity: 'centre-positive' }), small(1)];

@@ -102,7 +102,7 @@ describe('re-plugging', () => {
   });
 
   it('says of every pedal what becomes of it, and why it moves', async () => {
-    const seen = { rule: 0, taken: 0, saves: 0, none: 0 };
+    const seen = { rule: 0, taken: 0, saves: 0, company: 0, none: 0 };
     await fc.assert(
       fc.asyncProperty(wiredCase, fc.boolean(), async (of, partial) => {
         const plan = await planFor(of, { partial });

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 
+import { kitOf } from '../../../../src/domain/kit.js';
+import { pedalId } from '../../../../src/domain/quantities.js';
+import { changeWords } from '../../../../src/report/words/change-words.js';
+import { speechOf } from '../../../../src/report/words/speech.js';
 import { movingPlan } from '../handouts.js';
+import { moving } from '../moving.js';
 
 const changesOf = () => {
   const { changes } = movingPlan();
@@ -32,6 +37,15 @@ describe('what a plan changes, in words', () => {
       to: 'joiner, unit 1, outputs 3 and 4, 9 V',
       way: 'joiner, unit 1, output 3 → outputs 3 and 4, 9 V',
     });
+  });
+
+  it('says whom a pedal keeps company on a chain lead', () => {
+    const { board, catalogue, wiring, plan } = moving((id) => id);
+    if (plan.changes === undefined) throw new Error('no changes');
+    const reason = { kind: 'company', pedal: pedalId('chorus') } as const;
+    const moves = plan.changes.moves.map((move) => ({ ...move, reason }));
+    const words = changeWords(speechOf(kitOf(board, catalogue)), wiring, { ...plan.changes, moves });
+    expect(words.moves[0]?.why).toBe('chorus is fed there by a chain lead, which takes two pedals at least.');
   });
 
   it('gives the entries of the board file behind all else that changes there', () => {
