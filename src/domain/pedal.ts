@@ -19,8 +19,9 @@ export type Figure = 'label' | 'manual' | 'measured' | 'guess';
  * read before anything is plugged into it, or it is a spare output for whatever may come.
  */
 export type Kept = 'later' | 'unread' | 'spare';
-/** A figure of a pedal that may be unknown. */
-export type UnknownField = 'power' | 'polarity' | 'inlet' | 'ground' | 'volts' | 'milliamps';
+/** The figures of a pedal that may be unknown, in the order in which they are told. */
+export const unknownFields = ['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps'] as const;
+export type UnknownField = (typeof unknownFields)[number];
 
 /** The volts a pedal accepts: these only, or anything between two bounds, both included. */
 export type AcceptedVolts =

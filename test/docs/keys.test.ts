@@ -3,6 +3,7 @@ import { join } from 'node:path';
 
 import { expect, test } from 'vitest';
 
+import { rulesBySeverity } from '../../src/domain/rules.js';
 import { bankColumns, columnsOf, partColumns, supplyColumns } from '../../src/reading/csv/columns.js';
 import { checkout } from '../support/pack.js';
 import { codeWordsOf, documents } from './documents.js';
@@ -27,6 +28,12 @@ test.each([
   const text = documents.find(({ path }) => path === 'docs/tables.md')?.text ?? '';
   const [, cells = ''] = new RegExp(`^\\| ${row}, [^|]*\\|([^|]*)\\|$`, 'm').exec(text) ?? [];
   expect(new Set(cells.match(/\w+/g))).toEqual(new Set(columns));
+});
+
+test('docs/checking-a-wiring.md tells every rule, the worst first', () => {
+  const text = documents.find(({ path }) => path === 'docs/checking-a-wiring.md')?.text ?? '';
+  const rows = text.match(/^\| `[^|]*\|/gm) ?? [];
+  expect(rows.flatMap((cell) => cell.match(/\w+/g) ?? [])).toEqual(rulesBySeverity);
 });
 
 /** The keys that a JSON Schema describes, at every depth. */

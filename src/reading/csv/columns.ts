@@ -1,3 +1,7 @@
+import type { RawPart } from '../schema/schema-part.js';
+import type { RawPedal } from '../schema/schema-pedal.js';
+import type { RawBank, RawSetting, RawSupply, RawTotal } from '../schema/schema-supply.js';
+
 /** How the text of a cell is understood. Each may have the unit that it stands for written out. */
 export type CellKind =
   | 'text'
@@ -31,6 +35,9 @@ export type CellKind =
 /** The kinds of tables: one row a pedal; or one row a bank of a supply, a lead or a battery. */
 export type TableKind = 'pedals' | 'supplies';
 
+/** A kind for every key that a file has, and for no other: a field that the schemas know is asked for here. */
+type Of<Key extends string> = Readonly<Record<Key, CellKind>>;
+
 /** The columns that a table of pedals may have, by the keys of a pedal. */
 const ofPedals = {
   id: 'text',
@@ -52,7 +59,7 @@ const ofPedals = {
   later: 'flag',
   adapter: 'adapter',
   battery: 'battery',
-} as const;
+} as const satisfies Of<keyof RawPedal>;
 
 /** Those of a table of supplies that concern the whole supply, by its keys; its total in a column for each unit. */
 const ofSupplies = {
@@ -66,7 +73,11 @@ const ofSupplies = {
   regulated: 'flag',
   totalMilliamps: 'current',
   totalWatts: 'watts',
-} as const;
+} as const satisfies Of<
+  | Exclude<keyof RawSupply, 'charge' | 'total' | 'banks' | 'assumed'>
+  | 'wattHours'
+  | `total${Capitalize<keyof RawTotal>}`
+>;
 
 /** Those that concern one bank; volts, milliamps and openCircuitVolts have one entry for each setting. */
 const ofBanks = {
@@ -82,10 +93,14 @@ const ofBanks = {
   joins: 'words',
   bankMilliamps: 'current',
   bankWatts: 'watts',
-} as const;
+} as const satisfies Of<
+  Exclude<keyof RawBank, 'settings' | 'total'> | keyof RawSetting | `bank${Capitalize<keyof RawTotal>}`
+>;
 
 /** Those of leads beside id, name, price and stock; what it joins stands under `joins`. */
-const ofParts = { fits: 'connector', gives: 'connector', reverses: 'flag', tails: 'count' } as const;
+const ofParts = { fits: 'connector', gives: 'connector', reverses: 'flag', tails: 'count' } as const satisfies Of<
+  Exclude<keyof RawPart, 'id' | 'name' | 'price' | 'stock' | 'joins'>
+>;
 
 /** A column that a table of supplies may have. */
 export type SupplyColumn = keyof typeof ofSupplies | keyof typeof ofBanks | keyof typeof ofParts | 'remark';
@@ -101,8 +116,11 @@ export const supplyColumns: readonly string[] = Object.keys(ofSupplies);
 export const bankColumns: readonly string[] = Object.keys(ofBanks);
 export const partColumns: readonly string[] = ['id', 'name', 'price', 'stock', 'joins', ...Object.keys(ofParts)];
 
-/** What of a pedal may be `unknown`. */
-export const unknowable: readonly string[] = ['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps'];
+const ofLimits: ReadonlySet<CellKind> = new Set(['accepts', 'voltage', 'voltages', 'current', 'currents', 'watts']);
+
+/** Whether what stands in a column limits what can be plugged; what is preferred does not. */
+export const limits = (kind: TableKind, key: string): boolean =>
+  ['outputs', 'isolated'].includes(key) || (key !== 'prefers' && ofLimits.has(columnsOf[kind][key] ?? 'text'));
 
 /** Without these there is no telling what a row is about. */
 export const neededColumns: Readonly<Record<TableKind, readonly string[]>> = {

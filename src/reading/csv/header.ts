@@ -2,7 +2,7 @@ import type { Words } from '../../domain/finding.js';
 import { listed, quoted } from '../../domain/shown-text.js';
 import type { TreeFault } from '../text/build-tree.js';
 import { meantKey } from '../faults/schema-findings.js';
-import { columnsOf, type TableKind } from './columns.js';
+import { columnsOf, limits, type TableKind } from './columns.js';
 import { headingOf, mayBeLimit, meansNothing, plainHeading, type Heading, type Meanings } from './headings.js';
 import type { PlacedCell, CsvRow } from './rows.js';
 
@@ -46,7 +46,7 @@ export function readHeader(
     if (meant !== null) misspelled.push(meant);
     if (meant !== null) faults.push(faultAt(cell, misspelledColumn(meant)));
     else if (mayBeLimit(cell.text) || rows.some((row) => isFigure(row.cells[index]?.text ?? '')))
-      faults.push(faultAt(cell, perhapsLimit(absent)));
+      faults.push(faultAt(cell, perhapsLimit(absent.filter((key) => limits(kind, key)))));
     else ignored.push(cell);
     open.push({ heading: cell.text, samples: samplesOf(rows, index), mayLimit: !ignored.includes(cell) });
   }
@@ -86,19 +86,13 @@ const misspelledColumn = (meant: string): Words => ({
 });
 
 /** What is left unread might be the one figure that keeps a supply from being overloaded. */
-function perhapsLimit(absent: readonly string[]): Words {
-  const electrical = absent.filter((key) => electricalKeys.has(key));
+function perhapsLimit(electrical: readonly string[]): Words {
   const names = electrical.length === 0 ? '' : `Call it what it is: ${listed(electrical, 'or')}. `;
   return {
     message: 'this column is not understood, and it may hold a limit.',
     remedy: `${names}Call it Remark if it limits nothing.`,
   };
 }
-
-const electricalKeys: ReadonlySet<string> = new Set([
-  ...['totalMilliamps', 'totalWatts', 'bankMilliamps', 'bankWatts', 'outputs', 'isolated', 'volts', 'milliamps'],
-  ...['openCircuitVolts', 'startup', 'maxVolts'],
-]);
 
 const repeatedColumn = (earlier: string): Words => ({
   message: `stands here a second time: ${quoted(earlier)} says the same, and each column may stand once.`,

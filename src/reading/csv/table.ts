@@ -1,8 +1,9 @@
 import type { Path, Words } from '../../domain/finding.js';
+import { unknownFields } from '../../domain/pedal.js';
 import type { LocatedEntry, LocatedMap, LocatedNode } from '../text/located-tree.js';
 import { saysUnknown, voltsAndPower } from './cell-words.js';
 import { nodeOf } from './cells.js';
-import { columnsOf, unknowable, type TableKind } from './columns.js';
+import { columnsOf, type TableKind } from './columns.js';
 import { textNode, type CellReading } from './figures.js';
 import type { Heading } from './headings.js';
 import type { PlacedCell, CsvRow } from './rows.js';
@@ -48,7 +49,7 @@ export function mapOf(
 
 function valueOf(table: CsvTable, cell: PlacedCell, key: string, path: Path, reading: CellReading): LocatedNode {
   const { kind, columns } = table;
-  if (kind === 'pedals' && unknowable.includes(key) && saysUnknown(cell.text))
+  if (kind === 'pedals' && unknownFields.some((field) => field === key) && saysUnknown(cell.text))
     return { ...textNode(cell), value: 'unknown' };
   const heading = columns.find((column) => column?.key === key) ?? { key, unit: null, isVague: false };
   return nodeOf(cell, columnsOf[kind][key] ?? 'text', heading, path, reading);

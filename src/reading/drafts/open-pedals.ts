@@ -1,5 +1,4 @@
-import type { UnknownField } from '../../domain/pedal.js';
-import { lookFor } from './pedal-draft.js';
+import { unknownFields, type UnknownField } from '../../domain/pedal.js';
 
 type Data = Readonly<Record<string, unknown>>;
 
@@ -18,7 +17,7 @@ export function openPedals(data: Data): readonly OpenPedal[] {
   const pedals = Array.isArray(data['pedals']) ? (data['pedals'] as readonly unknown[]) : [];
   return pedals.flatMap((pedal, index) => {
     const stated = (typeof pedal === 'object' && pedal !== null ? pedal : {}) as Data;
-    const unknown = (Object.keys(lookFor) as UnknownField[]).filter((key) => stated[key] === 'unknown');
+    const unknown = unknownFields.filter((key) => stated[key] === 'unknown');
     const { name } = stated;
     return unknown.length === 0 || typeof name !== 'string' ? [] : [{ index, name, unknown, stated }];
   });

@@ -1,6 +1,13 @@
 import type { Entry } from './entry.js';
 import type { Report } from '../../domain/finding.js';
-import { highestMillivolts, type AcceptedVolts, type Kept, type Pedal, type UnknownField } from '../../domain/pedal.js';
+import {
+  highestMillivolts,
+  unknownFields,
+  type AcceptedVolts,
+  type Kept,
+  type Pedal,
+  type UnknownField,
+} from '../../domain/pedal.js';
 import { ownAdapterId } from '../../domain/own-adapter.js';
 import { decimalOfThousandths, pedalId, type Millivolts, type PedalId } from '../../domain/quantities.js';
 import { reportPolarityOfAlternating, safetyFigure, type AssumedFigure } from './resolve-assumed.js';
@@ -119,12 +126,11 @@ function plannedWith<Field extends 'power' | 'inlet'>(
 const figureOf = ({ milliamps, figure }: Entry<RawPedal>['fields']): Pedal['figure'] =>
   milliamps === 'unknown' ? 'guess' : (figure ?? 'label');
 
-const mayBeUnknown: readonly UnknownField[] = ['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps'];
 /** Before these have been read a pedal may not be plugged in at all. */
 const unreadWithout: readonly UnknownField[] = ['volts', 'power', 'inlet'];
 
 const unknownOf = (fields: Entry<RawPedal>['fields']): readonly UnknownField[] =>
-  mayBeUnknown.filter((field) => fields[field] === 'unknown');
+  unknownFields.filter((field) => fields[field] === 'unknown');
 
 function keptFor({ later }: Entry<RawPedal>['fields'], unknown: readonly UnknownField[]): Kept | null {
   if (unknown.some((field) => unreadWithout.includes(field))) return 'unread';

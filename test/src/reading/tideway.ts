@@ -1,21 +1,14 @@
+import { nothingMoreStated } from '../../../src/domain/pedal.js';
+
 const wholeAssumption = { power: 'DC', polarity: 'centre-negative', inlet: 'barrel-2.1', ground: 'negative' };
 const plainPedal = {
+  ...nothingMoreStated,
   power: 'DC',
   polarity: 'centre-negative',
   inlet: 'barrel-2.1',
   ground: 'negative',
   accepts: { kind: 'listed', millivolts: [9000] },
-  prefers: null,
-  survives: null,
-  startup: null,
-  digital: false,
-  highGain: false,
-  alone: false,
   assumed: wholeAssumption,
-  unknown: [],
-  kept: null,
-  adapter: null,
-  battery: null,
 };
 const euro = { code: 'EUR', decimals: 2 };
 

@@ -4,6 +4,7 @@ import type { CompletionFlags } from '../completion/completion-command.js';
 import type { Shell } from '../completion/scripts.js';
 import type { ConvertFlags } from '../commands/convert-command.js';
 import type { PageFlags } from '../commands/page-command.js';
+import { bankColumns, columnsOf, partColumns, supplyColumns } from '../../../reading/csv/columns.js';
 import type { SchemaKind } from '../../../report/json/schemas.js';
 import type { StartFlags } from '../start/start-command.js';
 import { below, exitCodeText } from './help-text.js';
@@ -93,14 +94,14 @@ function assumptions(text: string): Readonly<Record<string, string | boolean>> {
   );
 }
 
+const columnText = (columns: readonly string[]): string => columns.join(', ');
+
 const convertHelp = `
-Columns of pedals:   id, name, power, polarity, inlet, ground, volts, prefers, maxVolts, milliamps, startup, figure,
-                     circuit, digital, highGain, alone, later, adapter, battery
+Columns of pedals:   ${columnText(Object.keys(columnsOf.pedals))}
 Columns of supplies:
-  id, name, price, stock, mains, wattHours, inlet, regulated, totalMilliamps, totalWatts, outputs, isolated, power, plug, polarity, \
-switch, volts, milliamps, openCircuitVolts, joins, bankMilliamps, bankWatts
+  ${columnText([...supplyColumns, ...bankColumns])}
 Columns of leads:
-  name, price, id, stock, fits, gives, reverses, tails, joins
+  ${columnText(partColumns)}
 Lists stand between slashes (9/12/18 V), ranges between hyphens (100-240). Usual headings of a shop are understood.
 ${exitCodeText({ 0: 'converted', 3: 'the table cannot be read or is wrong' })}`;
 

@@ -1,6 +1,10 @@
+import { isDeepStrictEqual } from 'node:util';
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { kitOf } from '../../../../src/domain/kit.js';
+import { nothingMoreStated, type Pedal } from '../../../../src/domain/pedal.js';
 import { inputsFromText, type Inputs } from '../../../../src/reading/inputs-from-text.js';
 import { boardFileOf, catalogueFileOf } from '../../../support/as-files.js';
 import { boardTable, catalogueTable, type TableStyle } from '../../../support/as-table.js';
@@ -33,6 +37,29 @@ function readFiles(board: readonly [string, string], catalogue: readonly [string
   if (result.kind === 'faulty') throw new Error(JSON.stringify(result.faults, null, 2));
   return result.value;
 }
+
+describe('a board and a catalogue that are written as files', () => {
+  it('read back as they were, every field of a pedal that can be stated among what is drawn', () => {
+    const drawn = new Set<string>();
+    fc.assert(
+      fc.property(largerCase(6, 5), ({ board, catalogue }) => {
+        const found = readFiles(
+          ['b.json', JSON.stringify(boardFileOf(board))],
+          ['c.json', JSON.stringify(catalogueFileOf(catalogue))],
+        );
+        expect(found).toEqual(kitOf(board, catalogue));
+        for (const pedal of board.pedals)
+          for (const [field, value] of Object.entries(nothingMoreStated))
+            if (!isDeepStrictEqual(pedal[field as keyof Pedal], value)) drawn.add(field);
+      }),
+      trying(300),
+    );
+    expect(drawn).toEqual(new Set(Object.keys(nothingMoreStated).filter((field) => !madeByReading.has(field))));
+  });
+});
+
+/** No file of these boards assumes anything, or leaves out what a pedal needs. */
+const madeByReading: ReadonlySet<string> = new Set(['assumed', 'kept']);
 
 describe('a board and a catalogue as tables', () => {
   it('are what they are in JSON, however the tables are written', () => {

@@ -4,7 +4,6 @@ import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 
 import { readInputs } from '../../../../../src/node/disk/read-inputs.js';
-import { bankColumns, columnsOf, partColumns, supplyColumns } from '../../../../../src/reading/csv/columns.js';
 import { startingPolicy } from '../../../../../src/reading/drafts/starting-policy.js';
 import { boardfeed, complaints, fixture, marramStreet, printedObject, scratchFiles } from '../command.js';
 
@@ -85,15 +84,6 @@ test('tables can be given wherever a board or a catalogue is', async () => {
   expect(complaints(ended)).toBe('');
   expect(ended.code).toBe(0);
   expect(printedObject(ended)).toMatchObject({ board: 'tour', status: 'proven', unpowered: [] });
-});
-
-test('help names every column of a table', async () => {
-  const { output } = await boardfeed(['convert', '--help']);
-  const [, ofPedals = '', ofSupplies = '', ofLeads = ''] = output.split(/Columns of (?:pedals|supplies|leads):/);
-  const named = (text: string): readonly string[] => text.split('\n\n')[0]?.match(/\w+/g) ?? [];
-  expect(named(ofPedals)).toEqual(Object.keys(columnsOf.pedals));
-  expect(named(ofSupplies)).toEqual([...supplyColumns, ...bankColumns]);
-  expect(named(ofLeads)).toEqual(expect.arrayContaining([...partColumns]));
 });
 
 describe('what is missing is never made up', () => {
