@@ -1,10 +1,11 @@
 import { listed, quoted } from '../../domain/shown-text.js';
 import type { Polarity } from '../../domain/pedal.js';
-import type { BankDraft, SupplyDraft } from '../drafts/supply-draft.js';
+import type { SupplyDraft } from '../drafts/supply-draft.js';
 import { idFromName } from '../resolve/resolve-id.js';
 import { connectorsIn } from './connectors.js';
 import { inletIn } from './inlet-line.js';
-import { typedDraw, typedVoltage, typedVolts } from './label-figures.js';
+import { typedVolts } from './label-figures.js';
+import { outputPiece, piecesOfSupply, type TypedBank } from './output-line.js';
 import { typedInput, typedMains, typedTotal } from './supply-figures.js';
 
 /** A supply as it was typed on one line. */
@@ -33,18 +34,6 @@ type Said = {
   charge?: number;
 };
 
-type Bank = Pick<BankDraft, 'outputs' | 'isolated' | 'power'> & {
-  readonly settings: readonly { readonly volts: number; readonly milliamps: number }[];
-};
-
-const number = String.raw`\d+(?:[.,]\d+)?`;
-const several = String.raw`${number}(?:\s*/\s*${number})*`;
-const bankShape = new RegExp(
-  String.raw`^(?<name>.*?)(?:\b(?<outputs>\d{1,2})\s*(?:x|×|outputs?|outs?)?\s+)?(?<isolated>isolated\s+|shared\s+)?` +
-    String.raw`(?<volts>${several}\s*V)\s*(?<power>DC|AC|⎓|~)?,?\s+(?<current>${several}\s*(?:mA|A)?)(?![\p{L}\d])(?<words>.*)$`,
-  'iu',
-);
-
 /**
  * Reads a supply such as "old box 6 isolated 9v 150, 2 isolated 9/12/18v 300/250/150, total 1500": a name, then outputs that
  * are alike, each kind with its volts and what one output gives. Numbers without a unit behind the volts are milliamps. What
@@ -53,22 +42,22 @@ const bankShape = new RegExp(
 export function supplyLine(text: string): SupplyLine {
   const faults: string[] = [];
   const strange: string[] = [];
-  const banks: Bank[] = [];
+  const banks: TypedBank[] = [];
   const { rest: whole, inlet } = inletIn(text, faults);
   const { rest, said } = sourceAndPlugIn(whole, faults);
   let name = '';
-  for (const [at, piece] of rest.split(/;|,(?!\d)/).entries()) {
-    const groups = bankShape.exec(piece.trim())?.groups;
-    if (groups === undefined && at === 0) name = piece.trim();
-    if (groups === undefined) {
-      if (at > 0) saySomething(piece.trim(), said, strange);
+  for (const [at, piece] of piecesOfSupply(rest).entries()) {
+    const before = banks.reduce((sum, { outputs }) => sum + outputs, 0);
+    const outputs = outputPiece(piece, before, faults);
+    if (outputs === null) {
+      if (at === 0) name = piece;
+      else saySomething(piece, said, strange);
       continue;
     }
-    const called = (groups['name'] ?? '').trim();
-    if (name === '') name = called;
-    else if (called !== '') strange.push(called);
-    banks.push(...bankOf(groups, faults));
-    for (const word of (groups['words'] ?? '').split(/\s+/)) saySomething(word, said, strange);
+    if (name === '') name = outputs.called;
+    else if (outputs.called !== '') strange.push(outputs.called);
+    if (outputs.bank !== null) banks.push(outputs.bank);
+    for (const word of outputs.words) saySomething(word, said, strange);
   }
   const draft = draftOf(name, banks, { ...said, inlet });
   faults.push(...notUnderstood(strange), ...lacksOf(draft.draft));
@@ -111,40 +100,6 @@ function notUnderstood(strange: readonly string[]): readonly string[] {
   return [`${named} Say it such as ${banks}, total 1500, mains 230, pos, unregulated 13v.`];
 }
 
-/** Outputs with each setting's volts and current. */
-function bankOf(groups: Readonly<Record<string, string | undefined>>, faults: string[]): readonly Bank[] {
-  const { volts = '', current = '', power = '', outputs: count = '1', isolated } = groups;
-  const settings = settingsOf(volts, current);
-  if (typeof settings === 'string') {
-    faults.push(settings);
-    return [];
-  }
-  const outputs = Number(count);
-  if (outputs === 0) faults.push('A supply has at least one output.');
-  const unsaid = outputs === 1 ? true : null;
-  const isIsolated = isolated === undefined ? unsaid : /isolated/i.test(isolated);
-  return [{ outputs, isolated: isIsolated, power: /AC|~/i.test(power) ? 'AC' : 'DC', settings }];
-}
-
-/** What an output gives at each of its volts; a sentence where that is not clear. */
-function settingsOf(volts: string, current: string): Bank['settings'] | string {
-  const [, figures = '', unit = 'mA'] = /^(.*?)\s*(mA|A)?$/i.exec(current) ?? [];
-  const currents = piecesOf(figures, unit).map((one) => typedDraw(one, null));
-  const read = piecesOf(volts.replace(/\s*V$/i, ''), 'V').map((one) => typedVoltage(one, ''));
-  if (currents.length !== read.length)
-    return `${quoted(volts)} and ${quoted(current)}: write a current for each of the volts.`;
-  const settings = read.flatMap((one, at) => {
-    const draw = currents[at];
-    return one.kind === 'said' && draw?.kind === 'said' ? [{ volts: one.value, milliamps: draw.value.milliamps }] : [];
-  });
-  return settings.length < read.length
-    ? `${quoted(volts)} and ${quoted(current)}: write them such as 9v 150, or 9v 0.15 A.`
-    : settings;
-}
-
-const piecesOf = (text: string, unit: string): readonly string[] =>
-  text.split('/').map((one) => `${one.trim()} ${unit}`);
-
 /** Words that say one thing of all outputs. */
 const words: Readonly<Record<string, Said>> = {
   neg: { polarity: 'centre-negative' },
@@ -158,6 +113,9 @@ const words: Readonly<Record<string, Said>> = {
   stabilised: { regulated: true },
   each: { switch: 'each' },
   together: { switch: 'together' },
+  // What an output with several volts is anyway.
+  switchable: {},
+  switched: {},
   '': {},
 };
 
@@ -189,7 +147,7 @@ function figureIn(piece: string): Said | null {
 
 function draftOf(
   name: string,
-  banks: readonly Bank[],
+  banks: readonly TypedBank[],
   said: Said & Pick<SupplyDraft, 'inlet'>,
 ): { readonly draft: SupplyDraft; readonly taken: readonly TakenAs[] } {
   const { polarity, plug = 'barrel-2.1', regulated, openCircuitVolts = null, total = null } = said;
