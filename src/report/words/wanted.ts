@@ -79,7 +79,7 @@ export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage
       entries: owned.length === 0 ? [] : groundRemarks(speech, installed).map(toEntry),
     },
     { title: 'Cautions', entries: owned.length === 0 ? [] : cautionRemarks(speech, installed).map(toEntry) },
-    { title: 'What to do next', entries: nextTexts.map(just) },
+    { title: 'What to do next', entries: [just(nextText(wanted))] },
   ];
   return passages.filter(({ entries }) => entries.length > 0);
 }
@@ -232,6 +232,13 @@ function socketsText({ owned, least, most }: Wanted['sockets']): string {
   return `Mains sockets in all: ${least} where one supply has all these outputs, ${most} at the most${own}.`;
 }
 
-const nextTexts = [
-  'When you have found supplies, note what they give and cost and ask again: the plan then says what to buy and which output feeds which pedal.',
-];
+function nextText({ outputs, batteries, charge }: Wanted): string {
+  const hasOutputs = outputs.length > 0;
+  const supplies = charge === null ? 'supplies' : 'power banks';
+  const found = [...(hasOutputs ? [supplies] : []), ...(batteries.length > 0 ? ['batteries'] : [])];
+  if (found.length === 0)
+    return 'When you have found them, note what they cost and ask again: the plan then says which goes where.';
+  const says = hasOutputs ? 'give' : 'hold';
+  const then = hasOutputs ? 'which output feeds which pedal' : 'which go into which pedal';
+  return `When you have found ${listText(found)}, note what they ${says} and cost and ask again: the plan then says what to buy and ${then}.`;
+}
