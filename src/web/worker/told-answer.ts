@@ -15,6 +15,7 @@ import { itemText } from '../../report/words/purchases.js';
 import { safeText } from '../../report/words/safe-text.js';
 import { speechOf, type Speech } from '../../report/words/speech.js';
 import { listText, priceText } from '../../report/words/words.js';
+import { pinsApart } from './pins-apart.js';
 import { figuresOf, type Figure } from '../drawing/figures.js';
 
 /** An answer in the words of the reports, as data that can be sent: without what looks things up. */
@@ -87,11 +88,17 @@ function withoutSpeech<Told extends { readonly speech: Speech }>({ speech: _, ..
   return told;
 }
 
-const heldUp = (kit: Kit, letGo: readonly PedalId[], pins: readonly AskedPin[]): ToldNoPlan => ({
-  ...{ kind: 'none', title: safeText(kit.board.name), proven: true, passages: [], wanted: [] },
-  lead: `No plan keeps ${pins.some(({ pedal }) => isInletId(pedal)) ? 'all' : 'every pedal'} where you put it.`,
-  letGo: named(speechOf(kit), letGo, pins),
-});
+function heldUp(kit: Kit, letGo: readonly PedalId[], pins: readonly AskedPin[]): ToldNoPlan {
+  const speech = speechOf(kit);
+  const apart = pinsApart(kit, speech, pins).map((text) => ({ name: null, text, below: [] }));
+  return {
+    ...{ kind: 'none', title: safeText(kit.board.name), proven: true, wanted: [] },
+    lead: `No plan keeps ${pins.some(({ pedal }) => isInletId(pedal)) ? 'all' : 'every pedal'} where you put it.`,
+    passages: apart.length === 0 ? [] : [{ title: 'What is in the way', entries: apart }],
+    // Where no single one is enough, or none was found in time, any of them may be let go of.
+    letGo: named(speech, letGo.length > 0 ? letGo : pins.map(({ pedal }) => pedal), pins),
+  };
+}
 
 /** The pedals that are to be kept where they are plugged, and cannot be. */
 const keptInTheWay = ({ reasons }: Extract<AroundPins, { kind: 'impossible' }>): readonly PedalId[] =>
