@@ -39,18 +39,22 @@ async function bundled(entry) {
     jsx: 'automatic',
     jsxImportSource: 'preact',
     logLevel: 'warning',
-    plugins: [withoutSchemaWriter],
+    plugins: [withoutUnused],
   });
   return outputFiles[0].text;
 }
 
-/** The page prints no JSON Schemas: what zod has for that, which nothing calls there, stays out of it. */
-const withoutSchemaWriter = {
-  name: 'without what writes JSON Schemas',
+/** What of zod the page never calls stays out of it: it prints no JSON Schemas, and says itself what is wrong with a value. */
+const withoutUnused = {
+  name: 'without what the page never calls',
   setup: ({ onLoad }) => {
-    const filter = /zod[/\\]v4[/\\]core[/\\](?:to-json-schema|json-schema-processors)\.js$/;
+    const writer = /zod[/\\]v4[/\\]core[/\\](?:to-json-schema|json-schema-processors)\.js$/;
     const names = ['createToJSONSchemaMethod', 'createStandardJSONSchemaMethod'];
-    onLoad({ filter }, () => ({ contents: names.map((name) => `exports.${name} = () => undefined;`).join('\n') }));
+    onLoad({ filter: writer }, () => ({
+      contents: names.map((name) => `exports.${name} = () => undefined;`).join('\n'),
+    }));
+    const english = /zod[/\\]v4[/\\]locales[/\\]en\.js$/;
+    onLoad({ filter: english }, () => ({ contents: `export default () => ({ localeError: () => '' });` }));
   },
 };
 

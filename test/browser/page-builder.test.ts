@@ -137,6 +137,43 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     await context.close();
   });
 
+  test('a line that is refused is told beside the answer, which goes on without it, and is kept', async () => {
+    const context = await browser.newContext({ reducedMotion: 'reduce' });
+    const { page, incidents } = await openIn(context, builtPage);
+    await typePedal(page, 'Gorse drive 9v 8 neg');
+    await typePedal(page, 'Ouzel delay 9v 100 neg');
+    const owned = page.getByLabel('a lead or a battery that you own');
+    await page.getByText('What you own already').click();
+    await owned.fill('old box 3 isolated 9v 150, purple');
+    await page.keyboard.press('Enter');
+    await page.getByText('The line for what you own cannot be taken as it stands').waitFor();
+    await page.getByText('"purple" is not understood').waitFor();
+    await kept(page);
+    await page.reload();
+    await page.getByRole('link', { name: 'see what is in the way' }).click();
+    await page.locator('#owned-line:focus').waitFor();
+    await owned.fill('old box 3 isolated 9v 150');
+    await page.keyboard.press('Enter');
+    await headlineWith(page, 'Nothing to buy: what you own is enough.');
+    await page.getByRole('button', { name: 'It is plugged like this already' }).click();
+    await headlineWith(page, 'Nothing to do: both pedals stay as plugged.');
+    expect(await page.getByText('cannot be taken as it stands').count()).toBe(0);
+
+    await typePedal(page, 'Plover reverb 9v 280 purple');
+    await page.getByText('The line for a pedal cannot be taken as it stands').waitFor();
+    for (const width of [360, 1280]) {
+      await show(page, { width, height: 800, colours: 'light' });
+      expect(await lookAt(page)).toMatchObject({ scrolls: false, tooWide: [] });
+      expect(await axeFindings(page), `${width}`).toEqual([]);
+    }
+    await page.locator('.glance', { hasText: 'A line is left out.' }).waitFor({ state: 'attached' });
+    await lineOf(page).fill('Plover reverb 9v 100 peak 140 neg');
+    await headlineWith(page, '1 is new');
+    expect(await page.getByText('cannot be taken as it stands').count()).toBe(0);
+    expect(incidents).toEqual([]);
+    await context.close();
+  });
+
   test('a chain of two that is owned is typed, told as plugged, saved and opened again', async () => {
     const context = await browser.newContext({ acceptDownloads: true, reducedMotion: 'reduce' });
     const { page, incidents } = await openIn(context, builtPage);

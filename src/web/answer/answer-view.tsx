@@ -3,6 +3,7 @@ import { ApproachChoice } from './approach-choice.js';
 import { Changes } from './changes.js';
 import { Faults } from './faults.js';
 import { FirstSteps } from './first-steps.js';
+import { LeftOut } from './left-out.js';
 import { WaysOut } from './ways-out.js';
 import { changedText, changeMarks, whatChanged, type Change, type Changed } from './what-changed.js';
 import { letGo } from '../document/pins.js';
@@ -18,6 +19,7 @@ export function AnswerView({ state }: { readonly state: PageState }) {
       <p class="standing" role="status">
         {isEmpty ? 'It appears here as soon as there is a pedal.' : standingOf(state)}
       </p>
+      <LeftOut state={state} />
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
       {isEmpty ? <FirstSteps /> : <Said state={state} />}
       {!isEmpty && <PrintButton state={state} />}

@@ -1,4 +1,5 @@
 import type { PageState } from '../page-state.js';
+import { linesLeftOut } from './left-out.js';
 
 /** The answer in a line, for a screen on which it stands below what is typed, and the way to each part of the page. */
 export function Glance({ state }: { readonly state: PageState }) {
@@ -25,9 +26,11 @@ function sentenceOf({ heard, choice }: PageState): string {
   return told.kind === 'plan' ? told.headline.cost : (told.lead.split('. ')[0] ?? '');
 }
 
-function standingOf({ heard, choice, isSettled }: PageState): string {
+function standingOf(state: PageState): string {
+  const { heard, choice, isSettled } = state;
   const { answer, faults } = heard.value;
   if (faults.length > 0) return 'To be mended.';
+  if (linesLeftOut(state).length > 0) return 'A line is left out.';
   if (!isSettled.value) return 'Searching …';
   if (choice.value !== null) return `${choice.value.words.label}.`;
   return answer?.told.proven === true ? 'Proven.' : 'Not proven.';

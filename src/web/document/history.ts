@@ -9,10 +9,13 @@ export type History = {
 
 export const begunWith = (present: PageDocument): History => ({ past: [], present, future: [] });
 
-/** What is no step to take back: what is looked at, what is ticked, and what stands on the line. */
-const passing: ReadonlySet<string> = new Set<keyof PageDocument>(['line', 'chosen', 'beside', 'progress']);
+/** What is no step to take back: what is looked at, what is ticked, and what stands on a line. */
+const passing: ReadonlySet<string> = new Set<keyof PageDocument>([
+  ...(['line', 'ownedLine'] as const),
+  ...(['chosen', 'beside', 'progress'] as const),
+]);
 
-/** Keys on the line are no steps to take back one by one: what is typed is one with what it is typed beside. */
+/** Keys on a line are no steps to take back one by one: what is typed is one with what it is typed beside. */
 export function changedTo({ past, present, future }: History, next: PageDocument): History {
   const isTyping = (Object.keys(next) as (keyof PageDocument)[]).every(
     (key) => passing.has(key) || next[key] === present[key],

@@ -26,9 +26,9 @@ function emptyBoardAs(text: string): string {
 }
 
 /** Whether nothing was made on a board that anybody could miss. */
-export function isBlank({ board, line }: Pick<PageDocument, 'board' | 'line'>): boolean {
+export function isBlank({ board, line, ownedLine }: Pick<PageDocument, 'board' | 'line' | 'ownedLine'>): boolean {
   const { pedals, owned, wiring } = boardData(board.text);
-  return line.trim() === '' && [pedals, owned, wiring].every(isNothing);
+  return `${line}${ownedLine}`.trim() === '' && [pedals, owned, wiring].every(isNothing);
 }
 
 /** Also what is left where all was taken out again. */

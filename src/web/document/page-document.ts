@@ -33,6 +33,8 @@ export type PageDocument = {
   readonly shop: HeldFile | null;
   /** What stands on the line to type a pedal on and is not entered yet. */
   readonly line: string;
+  /** What stands on the line for what is owned, likewise. */
+  readonly ownedLine: string;
   readonly aim: ChoosingAim;
   /** Where pedals are to hang, whatever else is planned around them; at most one each. */
   readonly pins: readonly PinnedPlace[];
@@ -66,6 +68,7 @@ const emptyBoard = newBoard({
 /** What a document is without anything but its files; also of those that were kept by a page that did not know it yet. */
 export const nothingMade = {
   line: '',
+  ownedLine: '',
   aim: 'cost',
   pins: [],
   meanings: {},

@@ -1,12 +1,12 @@
-import { useId, useState } from 'preact/hooks';
-
-import { ownedLine, type OwnedLine } from '../../reading/typed/owned-line.js';
+import type { OwnedLine as ReadLine } from '../../reading/typed/owned-line.js';
 import { ownedReadBack } from '../../report/words/owned-read-back.js';
 import { LineHelp } from '../board/line-help.js';
 import { labelAgrees, owningAnother, owningOneLess } from '../document/change-supplies.js';
-import { idTyped, owningTyped } from '../document/own-typed.js';
+import { owningTyped } from '../document/own-typed.js';
+import type { PageDocument } from '../document/page-document.js';
 import type { PageState } from '../page-state.js';
 import type { ToldThing } from '../worker/told-shelf.js';
+import { ownedFound } from './owned-found.js';
 import { ownedWords } from './owned-words.js';
 
 /** What is owned already: picked from the shop, or typed as its label describes it. */
@@ -58,28 +58,16 @@ const mostFound = 8;
 
 /** One line for either: names of the shop that have its words in them are offered, all else is read as a label. */
 function OwnedLine({ state, things }: { readonly state: PageState; readonly things: readonly ToldThing[] }) {
-  const id = useId();
-  const [line, type] = useState('');
-  const words = line
-    .toLowerCase()
-    .split(/\s+/)
-    .filter((word) => word !== '');
-  const found =
-    words.length === 0 ? [] : things.filter(({ name }) => words.every((word) => name.toLowerCase().includes(word)));
-  const read = line.trim() === '' || found.length > 0 ? null : ownedLine(line);
-  const told = read === null || read.kind === 'unclear' ? null : read;
-  const isTaken = told !== null && things.some(({ id: taken }) => taken === idTyped(told));
-  const pick = ({ kind, id: picked }: ToldThing): void => {
-    state.change(owningAnother(kind, picked));
-    type('');
-  };
+  const line = state.document.value.ownedLine;
+  const { found, read, isTaken } = ownedFound(line, things);
+  const told = isTaken || read === null || read.kind === 'unclear' ? null : read;
+  const owning = (change: (document: PageDocument) => PageDocument): void =>
+    state.change((document) => ({ ...change(document), ownedLine: '' }));
+  const pick = ({ kind, id }: ToldThing): void => owning(owningAnother(kind, id));
   const take = (): void => {
     const [first] = found;
     if (first !== undefined) pick(first);
-    else if (told !== null && !isTaken) {
-      state.change(owningTyped(told));
-      type('');
-    }
+    else if (told !== null) owning(owningTyped(told));
   };
   return (
     <form
@@ -88,23 +76,25 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
         take();
       }}
     >
-      <label for={id}>A supply, a lead or a battery that you own, by its name in the shop or by what it is</label>
+      <label for="owned-line">
+        A supply, a lead or a battery that you own, by its name in the shop or by what it is
+      </label>
       <div class="type-line-row">
         <input
-          id={id}
+          id="owned-line"
           type="text"
           autocomplete="off"
           placeholder="old box 6 isolated 9v 150, total 1500"
           value={line}
           aria-invalid={read?.kind === 'unclear' || isTaken}
-          aria-describedby={`${id}-read`}
-          onInput={({ currentTarget }) => type(currentTarget.value)}
+          aria-describedby="owned-line-read"
+          onInput={({ currentTarget: { value } }) => state.change((document) => ({ ...document, ownedLine: value }))}
         />
-        <button type="submit" disabled={found.length === 0 && (told === null || isTaken)}>
+        <button type="submit" disabled={found.length === 0 && told === null}>
           Add
         </button>
       </div>
-      <div id={`${id}-read`} class="understood" aria-live="polite">
+      <div id="owned-line-read" class="understood" aria-live="polite">
         {saidOf(read, isTaken).map((text) => (
           <p key={text}>{text}</p>
         ))}
@@ -115,7 +105,7 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
   );
 }
 
-function saidOf(read: OwnedLine | null, isTaken: boolean): readonly string[] {
+function saidOf(read: ReadLine | null, isTaken: boolean): readonly string[] {
   if (isTaken)
     return ['That is there already: press + for more of it, or add a word to its name that tells them apart.'];
   return read === null ? [] : ownedReadBack(read);

@@ -207,7 +207,11 @@ describe('where no socket is left', () => {
       '13 × 9 V block batteries of 9 V with 16 mAh or more each: for wah, 1 at a time, which then last 8 h by what is known of the draw.',
       '13 × 9 V block batteries of 9 V with 40 mAh or more each: for boost, 1 at a time, which then last 8 h by what is known of the draw.',
     ]);
-    expect(wantedPassages(speech, wanted).at(-1)?.entries.map(({ text }) => text)).toEqual([
+    expect(
+      wantedPassages(speech, wanted)
+        .at(-1)
+        ?.entries.map(({ text }) => text),
+    ).toEqual([
       'When you have found batteries, note what they hold and cost and ask again: the plan then says what to buy and which go into which pedal.',
     ]);
     expect(JSON.parse(wantedJson(wanted))).toMatchObject({

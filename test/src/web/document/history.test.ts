@@ -31,4 +31,5 @@ test('keys on the line are no steps of their own, and what was taken back stays'
   const lines = ['m', 'mo'].reduce((history, line) => changedTo(history, typing(line, present)), undone(three));
   expect(lines.present.line).toBe('mo');
   expect(texts(lines)).toEqual([['one'], ['two'], ['three']]);
+  expect(texts(changedTo(lines, { ...lines.present, ownedLine: 'old box' }))).toEqual([['one'], ['two'], ['three']]);
 });

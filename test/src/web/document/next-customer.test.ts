@@ -47,4 +47,5 @@ test('a board is blank while nothing was made on it, or all was taken out again'
   expect(withText('pedals:\n  - {name: A}\n')).toBe(false);
   expect(withText('owned: {supplies: [quay-6]}\n')).toBe(false);
   expect(isBlank({ ...emptyDocument, line: 'Gorse' })).toBe(false);
+  expect(isBlank({ ...emptyDocument, ownedLine: 'old box' })).toBe(false);
 });

@@ -7,7 +7,7 @@ import { supplyLine } from '../../../../src/reading/typed/supply-line.js';
 import { labelAgrees } from '../../../../src/web/document/change-supplies.js';
 import { owningTyped } from '../../../../src/web/document/own-typed.js';
 import { emptyDocument, type HeldFile } from '../../../../src/web/document/page-document.js';
-import { supplyId, type Millivolts, type PedalId } from '../../../../src/domain/quantities.js';
+import { supplyId, type PedalId } from '../../../../src/domain/quantities.js';
 import { askedAs, letGo, pinnedAt } from '../../../../src/web/document/pins.js';
 import { takingWayOut } from '../../../../src/web/document/way-out.js';
 import { createClerk } from '../../../../src/web/worker/clerk.js';
@@ -216,63 +216,6 @@ test('all is planned around what is pinned, and where that cannot be it is said'
   // What is pinned and not there any more is no matter.
   await ask({ about: 4, board: gigBoard, shop: marramStreet, pins: [{ ...drive, pedal: 'gone' as PedalId }] });
   expect(news.findLast((one) => one.kind === 'answer')?.answer.kind).toBe('plan');
-});
-
-test('two pedals on one output without a chain lead: what is missing is said, and that it may be owned', async () => {
-  const { news, ask } = listening('answer');
-  const board = {
-    file: 'b.yaml',
-    text: `board: Two
-currency: EUR
-assume: {power: DC, polarity: centre-negative, inlet: barrel-2.1, ground: negative}
-policy: {headroom: {alone: 1.2, chained: 2, supply: 1.2}, guess: 1.5, chains: allow, noisePrice: 20}
-pedals:
-  - {name: Teal boost, volts: 9, milliamps: 5}
-  - {name: Wigeon octave, volts: 9, milliamps: 30}
-gear:
-  supplies:
-    - {name: Old box, regulated: true, banks: [{outputs: 2, isolated: true, power: DC, plug: barrel-2.1, polarity: centre-negative,
-       settings: [{volts: 9, milliamps: 150}]}]}
-owned: {supplies: [old-box]}
-`,
-  };
-  const on = (pedal: string) => ({ ...{ supply: supplyId('old-box'), unit: 1 }, pedal: pedal as PedalId });
-  const pins = ['teal-boost', 'wigeon-octave'].map((pedal) => ({
-    ...on(pedal),
-    ...{ outputs: [2], millivolts: 9000 as Millivolts },
-  }));
-  await ask({ about: 1, board, pins });
-  expect(news.findLast((one) => one.kind === 'answer')?.answer).toMatchObject({
-    kind: 'none',
-    passages: [
-      {
-        entries: [
-          {
-            text:
-              'Teal boost and Wigeon octave share output 2 of Old box (unit 1) without a chain lead. Give the pedals ' +
-              'outputs of their own, or one chain lead that fits and has a tail for each. If you have a chain lead for 2 pedals, add it ' +
-              'to what you own.',
-          },
-        ],
-      },
-    ],
-    letGo: [{ name: 'Teal boost' }, { name: 'Wigeon octave' }],
-  });
-  // Where two outputs are in the way, letting go of one is not enough: all pins are there to be let go of.
-  const both = ['gorse-drive', 'linnet-chorus'].map((pedal) => ({
-    ...on(pedal),
-    ...{ outputs: [1], millivolts: 9000 as Millivolts },
-  }));
-  const four = board.text.replace(
-    'gear:',
-    '  - {name: Gorse drive, volts: 9, milliamps: 5}\n  - {name: Linnet chorus, volts: 9, milliamps: 30}\ngear:',
-  );
-  const text = four.replace('outputs: 2', 'outputs: 4');
-  await ask({ about: 2, board: { ...board, text }, pins: [...pins, ...both] });
-  expect(news.findLast((one) => one.kind === 'answer')?.answer).toMatchObject({
-    passages: [{ entries: [{}, {}] }],
-    letGo: [{}, {}, {}, {}],
-  });
 });
 
 test('what feeds a supply is pinned as a pedal is, by the number that its unit has in the plan', async () => {
