@@ -1,7 +1,7 @@
 import { comparisonCsv } from './tables/comparison-csv.js';
 import { comparisonHandout, type ComparisonInput } from './words/comparison-handout.js';
 import { comparisonJson } from './json/comparison-codec.js';
-import { comparisonMarkdown } from './page/comparison-markdown.js';
+import { comparisonMarkdown } from './page/markdown.js';
 import { reportEndings, type ReportKinds } from './formats.js';
 import { comparisonPage } from './page/comparison.js';
 import { shortNamed } from './sheet/short-names.js';

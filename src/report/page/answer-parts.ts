@@ -2,36 +2,42 @@ import { decimalOfThousandths } from '../../domain/quantities.js';
 import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
 import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import type { Check } from '../../planning/check/check.js';
+import { choicesChart } from '../charts/choices-chart.js';
 import { reachChart } from '../charts/reach-chart.js';
-import type { AnswerPart, Told } from '../words/answer-parts.js';
+import { shownOn, type AnswerPart, type Told } from '../words/answer-parts.js';
 import { whereText } from '../words/check-words.js';
-import { confirmRemarks } from '../words/remarks.js';
+import type { Remark } from '../words/remark.js';
+import { confirmAtHome } from '../words/remarks.js';
 import { mendAtHome, ruleWords, tooFewVolts } from '../words/rule-words.js';
 import { sentence, type Speech } from '../words/speech.js';
 import { capital, fullStop, meterOf, meterText } from '../words/words.js';
-import { list, paragraph, remarkList, tableMarkup, tick, type Section } from './elements.js';
+import { optionsBody, unbeatenBody } from './comparison-bodies.js';
+import { list, paragraph, remarkList, tableMarkup, tickList, type Section } from './elements.js';
 import { markup, type Markup } from './markup.js';
+import { buyBody, changesBody, feedsBody, stepsBody, wiringBody } from './plan-bodies.js';
 import { leftBody, loadsBody } from './unit-tables.js';
-import { confirmBody, sectionsOfParts } from './whole-page.js';
 
-/** The parts of an answer that say something, as sections of a page. */
+/** The parts of an answer that are shown on a page and say something, as its sections. */
 export const partSections = (speech: Speech, parts: readonly AnswerPart[]): readonly Section[] =>
-  sectionsOfParts(
-    parts.map(([id, title, told]) => [id, typeof title === 'string' ? title : title.page, toldBody(speech, told)]),
-  );
+  shownOn('page', parts).flatMap(({ id, title, told }) => {
+    const body = toldBody(speech, told);
+    return body === null ? [] : [{ id, title, body }];
+  });
 
 function toldBody(speech: Speech, told: Told): Markup | null {
   switch (told.kind) {
     case 'remarks':
-      return remarkList(told.remarks);
+      return ledList(told.lead, told.remarks);
+    case 'confirm':
+      return ledList(confirmAtHome, told.remarks);
     case 'paragraph':
       return told.text === null ? null : paragraph(told.text);
     case 'to mind':
       return list(told.texts);
     case 'to tick':
-      return boxes(told.texts);
-    case 'confirm':
-      return confirmBody(confirmRemarks(speech, told.wiring));
+      return tickList(told.texts);
+    case 'left out':
+      return list(told.pedals.map(({ name, why }) => markup`<b>${name}</b>: ${why}`));
     case 'broken':
       return list(told.check.findings.map((found) => findingMarkup(speech, told.check, found)));
     case 'loads':
@@ -40,13 +46,32 @@ function toldBody(speech: Speech, told: Told): Markup | null {
       return leftBody(speech, told.wiring);
     case 'reach':
       return reachBody(speech, told.labels);
+    case 'purchase':
+      return buyBody(told.plan);
+    case 'drawing':
+      return wiringBody(told.plan);
+    case 'feeds':
+      return feedsBody(told.plan);
+    case 'steps':
+      return stepsBody(told.plan);
+    case 'changes':
+      return changesBody(told.changes);
+    case 'options':
+      return optionsBody(told.of);
+    case 'chart':
+      return choicesChart(told.of.speech, told.of.comparison);
+    case 'standings':
+      return remarkList(told.standings.map(({ text, tone }) => ({ text, care: tone === 'caution' || tone === 'bad' })));
+    case 'unbeaten':
+      return told.unbeaten === null ? null : unbeatenBody(told.unbeaten);
+    case 'outputs':
+    case 'entries':
+      return null;
   }
 }
 
-const boxes = (texts: readonly string[]): Markup | null =>
-  texts.length === 0
-    ? null
-    : markup`<ul class="ticks">\n${texts.map((text) => markup`<li>${tick(text)}</li>\n`)}</ul>\n`;
+const ledList = (lead: string | undefined, remarks: readonly Remark[]): Markup | null =>
+  lead === undefined || remarks.length === 0 ? remarkList(remarks) : markup`${paragraph(lead)}${remarkList(remarks)}`;
 
 function findingMarkup(speech: Speech, { wiring }: Check, finding: Violation): Markup {
   const { harm } = hasTooFewVolts(finding) ? tooFewVolts : ruleWords[finding.rule];

@@ -79,3 +79,9 @@ export const tick = (text: string, hidden = ''): Markup =>
   markup`<label class="tick"><input type="checkbox"/> <span>${
     hidden === '' ? null : markup`<span class="unseen">${hidden} </span>`
   }${bound(text)}</span></label>`;
+
+/** A list of boxes to tick; nothing at all for no items. */
+export const tickList = (items: readonly string[]): Markup | null =>
+  items.length === 0
+    ? null
+    : markup`<ul class="ticks">\n${items.map((item) => markup`<li>${tick(item)}</li>\n`)}</ul>\n`;

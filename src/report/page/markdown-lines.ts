@@ -1,14 +1,14 @@
 import { escapeMarkdown } from './markdown-text.js';
 import type { Passage } from '../words/reasons.js';
-import type { Remark } from '../words/remark.js';
 
 /** Lines of Markdown, in which every text is escaped. */
 export type Lines = readonly string[];
 
 export const text = escapeMarkdown;
 export const paragraph = (words: string): Lines => [text(words), ''];
-export const bullets = (items: readonly string[]): Lines => [...items.map((item) => `- ${text(item)}`), ''];
-export const remarks = (all: readonly Remark[]): Lines => bullets(all.map((remark) => remark.text));
+/** Nothing at all for no items. */
+export const bullets = (items: readonly string[]): Lines =>
+  items.length === 0 ? [] : [...items.map((item) => `- ${text(item)}`), ''];
 
 /** A heading with what follows; nothing at all when nothing does. */
 export const section = (title: string, lines: Lines): Lines =>

@@ -1,15 +1,17 @@
 import type { Handout, NoPlanHandout, PlanHandout } from '../words/handout.js';
 import { markup, type Markup } from './markup.js';
 import { pedalSorts } from '../words/pedal-counts.js';
+import { planParts } from '../words/plan-parts.js';
 import { countText, priceText } from '../words/words.js';
+import { partSections } from './answer-parts.js';
 import { list, type Section } from './elements.js';
 import { passageSection } from './passages.js';
-import { planSections } from './sections.js';
 import { standingMarkup, wholePage } from './whole-page.js';
 
 /** The handout as one HTML page that needs nothing else: for a screen of any size, for paper, for a screen reader. */
 export function pageText(handout: Handout): string {
-  const sections = handout.kind === 'plan' ? planSections(handout) : handout.passages.map(passageSection);
+  const sections =
+    handout.kind === 'plan' ? partSections(handout.speech, planParts(handout)) : handout.passages.map(passageSection);
   const head = handout.kind === 'plan' ? planHead(handout) : noPlanHead(handout);
   const { shop } = handout.speech;
   const from = shop === null ? '' : ` with what ${shop} sells`;

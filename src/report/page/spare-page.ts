@@ -7,7 +7,7 @@ import { capital, fullStop } from '../words/words.js';
 import { partSections, ruleMarkup } from './answer-parts.js';
 import { list } from './elements.js';
 import { markup } from './markup.js';
-import { answerPage, sectionsOfParts, standingMarkup } from './whole-page.js';
+import { answerPage, standingMarkup } from './whole-page.js';
 
 /** What a report of what there is to spare is made from. */
 export type SpareInput = { readonly kit: Kit; readonly answer: Spare | NoBasis };
@@ -26,12 +26,14 @@ export function sparePage({ kit, answer }: SpareInput): string {
 /** Why what is asked is not known: there is no wiring to speak of. */
 export function noBasisPage(kit: Kit, found: NoBasis, asking: Asking): string {
   const speech = speechOf(kit);
-  const broken = (found.kind === 'unsafe' ? found.findings : []).map(
-    (finding) => markup`${ruleMarkup(finding)} ${fullStop(capital(sentence(speech, finding.message)))}`,
+  const body = list(
+    (found.kind === 'unsafe' ? found.findings : []).map(
+      (finding) => markup`${ruleMarkup(finding)} ${fullStop(capital(sentence(speech, finding.message)))}`,
+    ),
   );
   return answerPage(kit, asking.title, {
     head: standingMarkup(`Not known: ${noBasisText(found, asking)}`, false),
-    sections: sectionsOfParts([['broken', 'Broken rules, the worst first', list(broken)]]),
+    sections: body === null ? [] : [{ id: 'broken', title: 'Broken rules, the worst first', body }],
   });
 }
 

@@ -9,7 +9,7 @@ import { headLines, screenFor, type Screen, type ScreenOptions } from './screen.
 export function checkText(kit: Kit, check: Check, options: ScreenOptions): string {
   const screen = screenFor(kit, options);
   const head = headLines(screen, checkAsked, verdictPiece(screen, check), { text: checkedText(screen, check) });
-  return `${[...head, ...partLines(screen, checkParts(screen, check), true)].join('\n')}\n`;
+  return `${[...head, ...partLines(screen, checkParts(screen, check))].join('\n')}\n`;
 }
 
 function verdictPiece(screen: Screen, check: Check): Piece {

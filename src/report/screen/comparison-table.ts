@@ -1,6 +1,7 @@
-import type { Option } from '../../planning/compare/comparison.js';
+import type { ComparisonHandout } from '../words/comparison-handout.js';
 import { beside, block, widthOf, type Cell, type Piece } from './layout.js';
-import { legendText, optionFigures, optionWords, type OptionWords } from '../words/option-words.js';
+import { optionFigures, type OptionWords } from '../words/option-words.js';
+import type { UnbeatenWords } from '../words/unbeaten-words.js';
 import type { Screen } from './screen.js';
 
 const indent = 2;
@@ -9,15 +10,14 @@ const gap = 2;
 const leastLabel = 16;
 
 /** A row an option with its figures and its bill below, or the same in lines where the screen is too narrow for columns. */
-export function optionTable(screen: Screen, options: readonly Option[]): string[] {
-  if (options.length === 0) return [];
-  const rows = options.map((option) => optionWords(screen, option));
+export function optionTable(screen: Screen, { options: rows, legend }: ComparisonHandout): string[] {
+  if (rows.length === 0) return [];
   const widths = widthsOf(screen, rows);
   const isNarrow = widths.label < leastLabel;
   const lines = isNarrow
     ? rows.flatMap((row) => stackedLines(screen, row))
     : [...headerLines(screen, widths), ...rows.flatMap((row) => rowLines(screen, row, widths))];
-  return [...lines, '', ...block([{ text: legendText(options), paint: screen.paints.faint }], screen.width, indent)];
+  return [...lines, '', ...block([{ text: legend, paint: screen.paints.faint }], screen.width, indent)];
 }
 
 type Widths = { readonly mark: number; readonly label: number; readonly price: number };
@@ -90,4 +90,28 @@ function stackedLines(screen: Screen, row: OptionWords): string[] {
     indent,
     gap,
   );
+}
+
+/** What else nothing beats: one line each, with all that is bought. */
+export function unbeatenLines(screen: Screen, { lead, rows }: UnbeatenWords): string[] {
+  const { paints, width } = screen;
+  const columns = (['price', 'exposed', 'supplies'] as const).map((key) => ({
+    key,
+    width: Math.max(...rows.map((row) => row[key].length)),
+  }));
+  const taken = columns.reduce((sum, column) => sum + column.width + gap, indent);
+  const lines = rows.flatMap((row) =>
+    beside(
+      [
+        ...columns.map((column) => ({
+          pieces: [{ text: row[column.key], indent: column.key === 'price' ? column.width - row.price.length : 0 }],
+          width: column.width,
+        })),
+        { pieces: [{ text: row.purchase }], width: width - taken },
+      ],
+      indent,
+      gap,
+    ),
+  );
+  return [...block([{ text: lead, paint: paints.faint }], width, indent), ...lines];
 }

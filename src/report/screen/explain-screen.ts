@@ -7,8 +7,8 @@ import { cheaperTexts, forcedTexts, type ExplainedPlan } from '../words/explain-
 import { elsewhereTexts, hereText, othersArranged, unfitTexts } from '../words/explain-seat.js';
 import { wayTexts } from '../words/explain-folded-ways.js';
 import { unsettledText } from '../words/answer-parts.js';
+import { bullets } from './answer-parts.js';
 import { block, type Piece } from './layout.js';
-import { bullets } from './sections.js';
 import { headLines, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { allText, countText, priceText } from '../words/words.js';

@@ -16,5 +16,5 @@ export function labelsText(kit: Kit, found: DecisiveLabels, options: ScreenOptio
     { text: askedText(screen, found) },
     ...(found.whole ? [] : [{ text: unsettledText, paint: screen.paints.caution }]),
   );
-  return `${[...head, ...partLines(screen, labelParts(screen, found), false)].join('\n')}\n`;
+  return `${[...head, ...partLines(screen, labelParts(screen, found), () => false)].join('\n')}\n`;
 }

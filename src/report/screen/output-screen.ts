@@ -2,15 +2,15 @@ import type { Kit } from '../../domain/kit.js';
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { factorText, minorUnits } from '../../domain/quantities.js';
 import type { OutputAnswer, OutputTrial } from '../../planning/check/check-output.js';
-import { nothingMeasured } from '../words/cautions.js';
-import { noiseText } from '../words/cautions.js';
+import { cautionsTold, confirmTold } from '../words/answer-parts.js';
+import { noiseText, nothingMeasured } from '../words/cautions.js';
 import { ownedUnitsOf } from '../words/inventory.js';
+import { bullets, toldLines } from './answer-parts.js';
 import { beside, block, type Piece } from './layout.js';
 import { placeText } from '../words/places.js';
 import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
 import { barPiece, bullet, headLines, screenFor, sectionsOf, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
-import { bullets, cautionLines, confirmLines } from './sections.js';
 import { peakOf } from '../words/usage.js';
 import { capital, countText, fullStop, listText, meterOf, meterText, priceText, voltsText } from '../words/words.js';
 
@@ -35,15 +35,13 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
     ...screen,
     board: { ...board, pedals: board.pedals.filter(({ id }) => id === answer.question.pedal) },
   };
+  const feeds = answer.trials.slice(0, 1).map(({ feed }) => feed);
   const parts: readonly (readonly [string, readonly string[]])[] = [
     [can.length > 1 ? 'How, the cheapest first' : 'How', can.flatMap((trial, at) => yesLines(screen, trial, at))],
     [can.length === 0 ? 'Why not' : 'Not so', cannot.flatMap((trial, at) => noLines(screen, trial, at))],
-    [
-      'Confirm before plugging in',
-      confirmLines(asked, { inlets: [], feeds: answer.trials.slice(0, 1).map(({ feed }) => feed) }),
-    ],
+    ['Confirm before plugging in', toldLines(screen, confirmTold(asked, { inlets: [], feeds }))],
     // What nothing can hang on is still what has to be cut off.
-    ['Cautions', cautionLines(screen, done, 'check', [answer.question])],
+    ['Cautions', toldLines(screen, cautionsTold(screen, done, 'check', [answer.question]))],
   ];
   return [...topLines(screen, answer, can), ...sectionsOf(screen, parts)];
 }

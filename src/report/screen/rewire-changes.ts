@@ -1,7 +1,7 @@
-import type { JudgedPlan } from '../../domain/judged-plan.js';
-import type { Changes } from '../../planning/rewire/changes.js';
-import { changeWords } from '../words/change-words.js';
-import { beside, type Piece } from './layout.js';
+import type { BoardEntries } from '../words/board-entries.js';
+import type { ChangeWords } from '../words/change-words.js';
+import { noBreak } from '../words/glue.js';
+import { beside, block, type Piece } from './layout.js';
 import { bullet, type Screen } from './screen.js';
 import { listText } from '../words/words.js';
 
@@ -10,9 +10,9 @@ const gap = 2;
 const labelWidth = 4;
 
 /** Who stays, who moves from where to where and why, who is new, and who is left out. */
-export function changeLines(screen: Screen, wiring: JudgedPlan, changes: Changes): string[] {
+export function changeLines(screen: Screen, changes: ChangeWords): string[] {
   const { marks, paints } = screen;
-  const { stay, releads, moves, added, dropped, unlisted } = changeWords(screen, wiring, changes);
+  const { stay, releads, moves, added, dropped, unlisted } = changes;
   const other = releads.length === 0 ? [] : [{ text: `With other leads: ${listText(releads)}.`, paint: paints.faint }];
   const rows: readonly (readonly [string, readonly Piece[]])[] = [
     ['Stay', stay.length === 0 ? [] : [{ text: `${listText(stay)}.` }, ...other]],
@@ -40,3 +40,14 @@ export function changeLines(screen: Screen, wiring: JudgedPlan, changes: Changes
       ),
     );
 }
+
+/** What to write into the board file. */
+export const entryLines = ({ paints, width }: Screen, { texts, entries }: BoardEntries): string[] =>
+  block(
+    [
+      ...texts.map((text) => ({ text, paint: paints.faint })),
+      ...entries.map((text) => ({ text: text.replaceAll(': ', `:${noBreak}`), hang: 4 })),
+    ],
+    width,
+    indent,
+  );

@@ -1,7 +1,6 @@
-import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
-import type { Changes } from '../../planning/rewire/changes.js';
 import { allFeeds } from '../words/change-words.js';
+import type { PlanHandout } from '../words/handout.js';
 import { beside, block } from './layout.js';
 import { layPieces, measureLines } from './rewire-pieces.js';
 import { bullet, type Screen } from './screen.js';
@@ -14,9 +13,10 @@ const indent = 2;
 const gap = 2;
 
 /** What there is to do, lettered; steps that go together share a letter. */
-export function stepLines(screen: Screen, wiring: JudgedPlan, changes: Changes): string[] {
-  const feeds = allFeeds(wiring, changes);
-  const groups = stepGroups(changes.steps);
+export function stepLines(screen: Screen, { wiring, changes }: PlanHandout): string[] {
+  if (changes === null) return [];
+  const feeds = allFeeds(wiring, changes.of);
+  const groups = stepGroups(changes.of.steps);
   return groups.flatMap((steps, at) => {
     const place = { isFirst: at === 0, isLast: at === groups.length - 1 };
     const lines = [

@@ -57,11 +57,18 @@ export function section(screen: Screen, title: string, lines: readonly string[])
   return ['', ...heading, paints.faint(marks.rule.repeat(Math.min(width, title.length))), ...lines];
 }
 
-/** Numbered headings with their lines below; those without lines are left out. */
-export const sectionsOf = (screen: Screen, parts: readonly (readonly [title: string, lines: readonly string[]])[]) =>
-  parts
+/** Headings with their lines below, numbered unless they are not to be; those without lines are left out. */
+export function sectionsOf(
+  screen: Screen,
+  parts: readonly (readonly [title: string, lines: readonly string[], isNumbered?: boolean])[],
+): string[] {
+  let number = 0;
+  return parts
     .filter(([, lines]) => lines.length > 0)
-    .flatMap(([title, lines], at) => section(screen, `${at + 1}. ${title}`, lines));
+    .flatMap(([title, lines, isNumbered = true]) =>
+      section(screen, isNumbered ? `${(number += 1)}. ${title}` : title, lines),
+    );
+}
 
 /** What an answer begins with: the board, what is asked of it, and what came of it. */
 export const headLines = ({ board, paints, width }: Screen, title: string, ...pieces: readonly Piece[]): string[] =>

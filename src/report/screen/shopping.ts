@@ -1,19 +1,18 @@
-import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { beside, block, widthOf } from './layout.js';
 import type { Screen } from './screen.js';
-import { itemText, ownedInUse, shoppingItems, type ShoppingItem } from '../words/purchases.js';
-import type { UnitUse } from '../words/usage.js';
+import type { PlanHandout } from '../words/handout.js';
+import { itemText, type ShoppingItem } from '../words/purchases.js';
 import { priceText } from '../words/words.js';
 
 type Row = { readonly item: string; readonly each: string; readonly together: string };
 
 /** What to buy with its prices, then the owned things that the plan uses. */
-export function shoppingLines(screen: Screen, wiring: JudgedPlan, units: readonly UnitUse[]): string[] {
-  const { inventory, marks, width } = screen;
-  const rows = shoppingItems(screen, wiring).map((item) => rowOf(screen, item));
-  const owned = ownedInUse(inventory, wiring, units).map((item) => `${item.units} ${marks.times} ${item.name}`);
-  const use = owned.length === 0 ? [] : block([{ text: `Use what you own: ${owned.join(', ')}.`, hang: 2 }], width, 2);
+export function shoppingLines(screen: Screen, { shopping, owned, wiring }: PlanHandout): string[] {
+  const { marks, width } = screen;
+  const rows = shopping.map((item) => rowOf(screen, item));
+  const own = owned.map(({ units, name }) => `${units} ${marks.times} ${name}`).join(', ');
+  const use = own === '' ? [] : block([{ text: `Use what you own: ${own}.`, hang: 2 }], width, 2);
   if (rows.length === 0) return [...block([{ text: 'Nothing to buy.' }], width, 2), ...use];
   return [...table(screen, rows, priceText(wiring.score.money, screen.board)), ...use];
 }

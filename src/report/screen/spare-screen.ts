@@ -6,11 +6,10 @@ import { unsettledText, type Asking } from '../words/answer-parts.js';
 import { sentence } from '../words/speech.js';
 import { basisText, spareAsking, spareBasis, spareParts } from '../words/spare-words.js';
 import { capital, fullStop, listText } from '../words/words.js';
-import { partLines } from './answer-parts.js';
+import { bullets, partLines } from './answer-parts.js';
 import { impossibleText } from './impossible.js';
 import { block } from './layout.js';
 import { headLines, screenFor, type Screen, type ScreenOptions } from './screen.js';
-import { bullets } from './sections.js';
 import { answerText } from './terminal.js';
 
 /** What there is to spare, as text for a screen with a line break at its end. */
@@ -23,7 +22,7 @@ export function spareText(kit: Kit, found: Spare | NoBasis, options: ScreenOptio
     { text: spareBasis(found) },
     ...(found.whole ? [] : [{ text: unsettledText, paint: screen.paints.caution }]),
   );
-  return `${[...head, ...partLines(screen, spareParts(screen, found), true)].join('\n')}\n`;
+  return `${[...head, ...partLines(screen, spareParts(screen, found))].join('\n')}\n`;
 }
 
 /** Why what is asked is not known: there is no wiring to speak of. */

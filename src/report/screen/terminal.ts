@@ -1,15 +1,11 @@
 import type { Kit } from '../../domain/kit.js';
-import type { ChoosingAim } from '../../domain/aim.js';
 import type { Answer } from '../../planning/answer.js';
-import { evidenceLines } from './evidence.js';
-import { headline } from './headline.js';
+import { planHandout } from '../words/handout.js';
+import { isBeside, planParts } from '../words/plan-parts.js';
+import { partLines } from './answer-parts.js';
 import { impossibleText, stoppedText } from './impossible.js';
-import { pluggingLines } from './plugging.js';
-import { rewireLines } from './rewire-screen.js';
-import { screenFor, section, sectionsOf, type Screen, type ScreenOptions } from './screen.js';
-import { cautionLines, confirmLines, groundLines, leftOutLines } from './sections.js';
-import { shoppingLines } from './shopping.js';
-import { unitUses } from '../words/usage.js';
+import { block } from './layout.js';
+import { screenFor, type Screen, type ScreenOptions } from './screen.js';
 
 type AnswerOptions = ScreenOptions & {
   /** Whether the plan is written into the board file, so that nobody has to be told what to write there. Default false. */
@@ -27,12 +23,8 @@ export function answerText(kit: Kit, answer: Answer, options: AnswerOptions): st
 
 function answerLines(screen: Screen, answer: Answer, recorded = false): readonly string[] {
   switch (answer.kind) {
-    case 'plan': {
-      const { aim, changes } = answer;
-      if (aim !== 'moves') return planLines(screen, answer, aim);
-      if (changes === undefined) throw new RangeError('a plan for re-plugging says what it changes');
-      return rewireLines(screen, answer, changes, recorded);
-    }
+    case 'plan':
+      return planLines(screen, answer, recorded);
     case 'impossible':
       return impossibleText(screen, answer.reasons);
     case 'stopped':
@@ -40,24 +32,16 @@ function answerLines(screen: Screen, answer: Answer, recorded = false): readonly
   }
 }
 
-/** In the order in which a person goes about it: money first, then the labels, then the plugs. */
-function planLines(
-  screen: Screen,
-  { wiring, gap, reasons, evidence }: Extract<Answer, { kind: 'plan' }>,
-  aim: ChoosingAim,
-): readonly string[] {
-  const units = unitUses(screen.board, screen.inventory, wiring);
-  const steps: readonly (readonly [string, readonly string[]])[] = [
-    ['Buy', shoppingLines(screen, wiring, units)],
-    ['Confirm before plugging in', confirmLines(screen, wiring)],
-    ['Plug in', pluggingLines(screen, units)],
-    ['Grounds and noise', groundLines(screen, wiring)],
-    ['Cautions', cautionLines(screen, wiring)],
+function planLines(screen: Screen, plan: Extract<Answer, { kind: 'plan' }>, recorded: boolean): readonly string[] {
+  const { paints, width } = screen;
+  const handout = planHandout(screen, plan);
+  const { title, headline, changes, proven } = handout;
+  const { cost, counts, standing } = headline;
+  const head = [
+    { text: title, paint: paints.title },
+    ...(changes === null ? [`${cost} ${counts}`] : [cost, counts]).map((text) => ({ text })),
+    { text: standing, paint: proven ? paints.good : paints.caution },
   ];
-  return [
-    ...headline(screen, aim, wiring, gap),
-    ...section(screen, 'Left out', leftOutLines(screen, wiring, reasons)),
-    ...sectionsOf(screen, steps),
-    ...section(screen, 'Why no plan is better', evidenceLines(screen, aim, wiring, evidence)),
-  ];
+  const parts = planParts(handout).filter(([id]) => !recorded || id !== 'entries');
+  return [...block(head, width), ...partLines(screen, parts, (id) => !isBeside(id))];
 }

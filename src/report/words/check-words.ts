@@ -3,7 +3,7 @@ import { everyFeed } from '../../domain/plan.js';
 import type { Rule } from '../../domain/rules.js';
 import type { Violation } from '../../domain/violation.js';
 import type { Check } from '../../planning/check/check.js';
-import { cautionsTold, type AnswerPart } from './answer-parts.js';
+import { cautionsTold, confirmTold, type AnswerPart } from './answer-parts.js';
 import { placeText } from './places.js';
 import { digitalTogether, exposedText } from './shared-grounds.js';
 import { notOwnedText, softText } from './soft-findings.js';
@@ -30,7 +30,7 @@ export function checkParts(speech: Speech, check: Check): readonly AnswerPart[] 
   return [
     ['broken', 'Broken rules, the worst first', { kind: 'broken', check }],
     ['mind', 'To mind', { kind: 'to mind', texts: toMindTexts(speech, check) }],
-    ['confirm', 'Confirm before plugging in', { kind: 'confirm', wiring }],
+    ['confirm', 'Confirm before plugging in', confirmTold(speech, wiring)],
     ['loads', { screen: feeds, page: 'Loads' }, { kind: 'loads', check }],
     ['cautions', 'Cautions', cautionsTold(speech, sound, 'check', everyFeed(wiring))],
   ];

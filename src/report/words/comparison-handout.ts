@@ -1,8 +1,8 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Comparison } from '../../planning/compare/comparison.js';
-import { comparisonHead, nextAtHome, type ComparisonHead } from './comparison-words.js';
+import { comparisonHead, type ComparisonHead } from './comparison-words.js';
 import { optionStandings, type OptionStanding } from './option-standings.js';
-import { legendText, optionName, optionWords, type OptionWords } from './option-words.js';
+import { legendText, optionWords, type OptionWords } from './option-words.js';
 import { impossibleLead, reasonPassages, type Passage } from './reasons.js';
 import type { Occasion } from './handout.js';
 import { speechOf, type Speech } from './speech.js';
@@ -25,18 +25,17 @@ export type ComparisonHandout = {
   /** What the figures of the options mean. */
   readonly legend: string;
   readonly standings: readonly OptionStanding[];
-  /** Who may hum, an option after the other; null where nobody does. */
-  readonly noise: NoiseWords | null;
   /** What else nothing beats; null where that is nothing. */
   readonly unbeaten: UnbeatenWords | null;
-  /** What comes before plugging; null without a plan. */
-  readonly next: string | null;
   /** Why no purchase can power the board; null where one can. */
   readonly impossible: { readonly lead: string; readonly passages: readonly Passage[] } | null;
 };
 
-export function comparisonHandout({ kit, comparison }: ComparisonInput): ComparisonHandout {
-  const speech = speechOf(kit);
+export const comparisonHandout = ({ kit, comparison }: ComparisonInput): ComparisonHandout =>
+  comparisonWords(speechOf(kit), comparison);
+
+/** The same with the signs of this speech. */
+export function comparisonWords(speech: Speech, comparison: Comparison): ComparisonHandout {
   const { options, reasons } = comparison;
   return {
     speech,
@@ -45,24 +44,10 @@ export function comparisonHandout({ kit, comparison }: ComparisonInput): Compari
     options: options.map((option) => optionWords(speech, option)),
     legend: legendText(options),
     standings: optionStandings(speech, comparison),
-    noise: noiseWords(speech, comparison),
     unbeaten: unbeatenWords(speech, comparison),
-    next: nextAtHome(speech, comparison),
     impossible:
       reasons.length === 0
         ? null
         : { lead: impossibleLead(speech, reasons), passages: reasonPassages(speech, reasons) },
   };
-}
-
-/** Who may hum: what that means, and a line an option. */
-export type NoiseWords = { readonly lead: string; readonly lines: readonly string[] };
-
-export function noiseWords(speech: Speech, { options }: Comparison): NoiseWords | null {
-  const lines = options.flatMap((option) => {
-    const { noise } = optionWords(speech, option);
-    return noise.length === 0 ? [] : [`${optionName(speech, option)}: ${noise.join('; ')}.`];
-  });
-  if (lines.length === 0) return null;
-  return { lead: 'High gain on one ground with digital will probably whine or hum.', lines };
 }

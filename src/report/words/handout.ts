@@ -3,6 +3,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import type { Answer } from '../../planning/answer.js';
+import type { Changes } from '../../planning/rewire/changes.js';
 import type { Wanted } from '../../planning/wanted/wanted.js';
 import { boardEntries, type BoardEntries } from './board-entries.js';
 import { changeWords, type ChangeWords } from './change-words.js';
@@ -69,6 +70,8 @@ export type PlanHandout = {
 
 /** A plan as a difference against today. */
 export type ReplugWords = ChangeWords & {
+  /** What these words are of. */
+  readonly of: Changes;
   /** What to write into the board file afterwards; null where it is true as it is. */
   readonly entries: BoardEntries | null;
 };
@@ -93,7 +96,7 @@ export function handoutOf({ kit, answer, labels }: ReportInput): Handout {
   const name = safeText(kit.board.name);
   switch (answer.kind) {
     case 'plan':
-      return planHandout(speech, answer, labels ?? null);
+      return planHandout(speech, answer, labels);
     case 'impossible':
       return {
         kind: 'none',
@@ -134,7 +137,8 @@ function wantedHandout(wanted: Wanted): NoPlanHandout {
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
-function planHandout(speech: Speech, plan: Plan, labels: readonly AskedLabel[] | null): PlanHandout {
+/** A plan in words, with the signs of this speech. */
+export function planHandout(speech: Speech, plan: Plan, labels: readonly AskedLabel[] | null = null): PlanHandout {
   const { wiring, gap, reasons } = plan;
   const { board, inventory } = speech;
   const units = unitUses(board, inventory, wiring);
@@ -180,7 +184,7 @@ function ownWords(speech: Speech, plan: Plan, plugs: Pick<PlanHandout, 'hookup' 
   return {
     title: `${name}: how to re-plug it`,
     headline: rewireHeadline(speech, plan, changes),
-    changes: { ...changeWords(speech, wiring, changes), entries: boardEntries(speech, wiring, changes) },
+    changes: { ...changeWords(speech, wiring, changes), of: changes, entries: boardEntries(speech, wiring, changes) },
     steps: replugSteps(speech, wiring, changes, plugs.hookup),
     evidence: rewireEvidence(speech, plan),
   };

@@ -30,7 +30,7 @@ export function labelParts(speech: Speech, found: Asked): readonly AnswerPart[] 
     ['purchase', 'These decide what to buy', boxes('purchase')],
     ['unknown', 'Not settled in time', boxes('unknown')],
     ['only-wiring', 'These decide only how it is wired', boxes('wiring')],
-    ['reach', { screen: null, page: 'How far each guess may go' }, { kind: 'reach', labels }],
+    ['reach', { page: 'How far each guess may go' }, { kind: 'reach', labels }],
     [
       'nothing',
       'These decide nothing',

@@ -14,12 +14,6 @@ import { sentence, type Speech } from './speech.js';
 import { standsOf, type Stands } from './stands.js';
 import { assumedText, listText, voltsText } from './words.js';
 
-/** The pedals without power, each with the reason. */
-export const leftOutRemarks = (speech: Speech, wiring: JudgedPlan, reasons: readonly Reason[]): readonly Remark[] =>
-  wiring.unpowered.map((pedal) =>
-    withCare(`${speech.inventory.pedalName(pedal)}: ${whyLeftOut(speech, pedal, reasons)}`),
-  );
-
 /** Why a pedal has no power: its nearest miss where nothing at all can feed it. */
 export function whyLeftOut(speech: Speech, pedal: PedalId, reasons: readonly Reason[]): string {
   const reason = reasons.find((one) => one.kind === 'pedal' && one.pedal === pedal);

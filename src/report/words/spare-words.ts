@@ -2,7 +2,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { numberOfThousandths } from '../../domain/quantities.js';
 import type { Largest } from '../../planning/spare/largest-pedal.js';
 import type { Room, Spare } from '../../planning/spare/spare.js';
-import { cautionsTold, type AnswerPart, type Asking } from './answer-parts.js';
+import { cautionsTold, confirmTold, type AnswerPart, type Asking } from './answer-parts.js';
 import { ownedUnitsOf } from './inventory.js';
 import { placeText } from './places.js';
 import { plainly } from './remark.js';
@@ -22,8 +22,8 @@ export function spareParts(speech: Speech, found: Spare): readonly AnswerPart[] 
   return [
     ['room', 'What more fits, with nothing bought', { kind: 'remarks', remarks }],
     ['loads', 'What each output and total has left', { kind: 'left', wiring }],
-    ['confirm', { screen: null, page: 'Confirm before plugging in' }, { kind: 'confirm', wiring }],
-    ['cautions', { screen: null, page: 'Cautions' }, cautionsTold(speech, wiring)],
+    ['confirm', { page: 'Confirm before plugging in' }, confirmTold(speech, wiring)],
+    ['cautions', { page: 'Cautions' }, cautionsTold(speech, wiring)],
   ];
 }
 

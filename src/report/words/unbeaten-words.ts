@@ -5,7 +5,6 @@ import { countText, priceText } from './words.js';
 
 /** What nothing beats besides the options that are shown, in words. */
 export type UnbeatenWords = {
-  readonly title: string;
   readonly lead: string;
   /** The cheapest first: its price, what it has of the other two figures, and all that is bought. */
   readonly rows: readonly UnbeatenRow[];
@@ -31,7 +30,6 @@ export function unbeatenWords(speech: Speech, { options, unbeaten }: Comparison)
   const others = unbeaten.points.filter((point) => !isShown(point));
   if (others.length === 0) return null;
   return {
-    title: 'What else nothing beats',
     lead: unbeaten.complete
       ? 'On price, exposed pedals and supplies in use at once. Whatever is not here is beaten by one of these, or of those above.'
       : 'On price, exposed pedals and supplies in use at once, as far as is known: the search stopped early.',

@@ -6,31 +6,28 @@ import type { Policy } from '../../../../src/domain/board.js';
 import type { Score } from '../../../../src/domain/plan.js';
 import { minorUnits } from '../../../../src/domain/quantities.js';
 import type { Evidence } from '../../../../src/planning/answer.js';
-import { evidenceLines } from '../../../../src/report/screen/evidence.js';
-import { screenFor } from '../../../../src/report/screen/screen.js';
+import { evidenceText } from '../../../../src/report/words/evidence.js';
+import { speechOf } from '../../../../src/report/words/speech.js';
 import { tideway } from '../samples.js';
 
 const tags = { kind: 'tags', cases: 1, limits: false } as const;
 
-/** The paragraph on one line. */
+/** The paragraph; null where there is none. */
 function paragraph(
   aim: ChoosingAim,
   evidence: Evidence | undefined,
   score: Partial<Score>,
   policy: Partial<Policy> = {},
-): string {
+): string | null {
   const { catalogue, wiring } = tideway;
   const board = { ...tideway.board, policy: { ...tideway.board.policy, ...policy } };
-  const screen = screenFor(kitOf(board, catalogue), { width: 80, colour: false });
   const of = { ...wiring, score: { ...wiring.score, ...score } };
-  return evidenceLines(screen, aim, of, evidence)
-    .map((line) => line.trim())
-    .join(' ');
+  return evidenceText(speechOf(kitOf(board, catalogue)), aim, of, evidence);
 }
 
 describe('why no plan is better', () => {
   it('says nothing where nothing is proven', () => {
-    expect(paragraph('cost', undefined, {})).toBe('');
+    expect(paragraph('cost', undefined, {})).toBeNull();
   });
 
   it('needs no tags to show that nothing costs less than nothing', () => {
@@ -46,7 +43,7 @@ describe('why no plan is better', () => {
 
   it('counts supplies in use where they have a price: even an owned one is then not for nothing', () => {
     const owned = { money: minorUnits(0), exposed: 0, bricks: 2 };
-    const priced = (aim: ChoosingAim): string => paragraph(aim, tags, owned, { supplyPrice: minorUnits(800) });
+    const priced = (aim: ChoosingAim) => paragraph(aim, tags, owned, { supplyPrice: minorUnits(800) });
     expect(priced('cost')).toMatch(
       /a price tag on every pedal, supplies in use counted in; the tags make 16\.00 EUR.* more than it counts for/,
     );
