@@ -25,3 +25,12 @@ export function listed(words: readonly string[], last: 'or' | 'and'): string {
   if (words.length < 2) return words.join('');
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1) ?? ''}`;
 }
+
+/** The most words that a message lists. */
+export const mostListed = 12;
+
+/** The same where they may be many: of more than twelve the first, and how many others. */
+export const firstListed = (words: readonly string[]): string =>
+  words.length > mostListed
+    ? `${words.slice(0, mostListed).join(', ')} and ${words.length - mostListed} more`
+    : listed(words, 'and');

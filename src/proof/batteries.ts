@@ -1,6 +1,7 @@
 import type { Policy } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Supply } from '../domain/supply.js';
+import { accepts } from './unit/output-offer.js';
 
 /**
  * How many batteries are paid for when a pedal runs on a set: ⌈pay × load ÷ mAh⌉ sets. Null where the rule `battery` does not
@@ -19,8 +20,3 @@ export function piecesPaid(pedal: Pedal, { banks, source }: Supply, { batteries,
   const [needed, set] = [load * BigInt(pay.numerator), held * BigInt(pay.denominator)];
   return Number(needed / set + (needed % set === 0n ? 0n : 1n)) * source.count;
 }
-
-const accepts = ({ accepts: accepted }: Pedal, volts: number): boolean =>
-  accepted.kind === 'range'
-    ? accepted.from <= volts && volts <= accepted.to
-    : accepted.millivolts.some((each) => each === volts);

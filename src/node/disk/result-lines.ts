@@ -4,7 +4,7 @@ import { open, rename, rm, stat, type FileHandle } from 'node:fs/promises';
 
 import type { Words } from '../../domain/finding.js';
 import { isTornResult, resultIn, type ResultLine } from '../../reading/text/result-line.js';
-import { wordsOf } from './write-file.js';
+import { unlessMissing, wordsOf } from './write-file.js';
 
 /** A file of results, one JSON object a line, that more are added to. */
 export type ResultFile = {
@@ -119,11 +119,6 @@ async function rewrite(path: string, dropped: ReadonlySet<number>): Promise<void
   } finally {
     await rm(beside, { force: true }).catch(() => undefined);
   }
-}
-
-function unlessMissing(error: unknown): null {
-  if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return null;
-  throw error;
 }
 
 const isFolder: Words = { message: 'this is a folder, not a file.', remedy: 'Name a file in it.' };

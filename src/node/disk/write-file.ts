@@ -53,7 +53,8 @@ async function writeNew(path: string, text: string): Promise<void> {
   }
 }
 
-function unlessMissing(error: unknown): null {
+/** For what looks at a path: null where there is nothing. @throws what else the system says. */
+export function unlessMissing(error: unknown): null {
   if (error instanceof Error && 'code' in error && error.code === 'ENOENT') return null;
   throw error;
 }

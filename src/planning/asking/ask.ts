@@ -10,7 +10,7 @@ import { pinnedQuestion, type Pin } from '../../formulation/pinned-question.js';
 import { questionOf, type Question } from '../../formulation/question.js';
 import type { Tables } from '../../formulation/tables.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
-import { audited, checkedAgainst } from './audited.js';
+import { audited, checkedAgainst, type Judging } from './audited.js';
 
 /** What is asked of a kit. */
 export type Ask = {
@@ -61,8 +61,8 @@ export type SolverAnswer =
 export async function ask(kit: Kit, asked: Ask, effort: Effort): Promise<SolverAnswer> {
   const question = questionFor(kit, asked, effort.workings?.tables);
   const outcome = await optimise(question, effort);
-  const judging = { kit, partial: isPartial(asked), moves: asked.tiers.includes('moved') };
-  const judged = (feeds: readonly Feed[]): JudgedPlan => audited(judging, toRequired(feeds, question, asked));
+  const judged = (feeds: readonly Feed[]): JudgedPlan =>
+    audited(judgingOf(kit, asked), toRequired(feeds, question, asked));
   switch (outcome.kind) {
     case 'impossible':
       return outcome;
@@ -85,6 +85,13 @@ const stopped = (
   { candidates, settled, open }: Extract<SearchOutcome, { kind: 'stopped' }>,
   judged: (feeds: readonly Feed[]) => JudgedPlan,
 ): SolverAnswer => ({ kind: 'stopped', plans: candidates.map(judged), settled, open });
+
+/** What its plans are judged by. */
+export const judgingOf = (kit: Kit, asked: Ask): Judging => ({
+  kit,
+  partial: isPartial(asked),
+  moves: asked.tiers.includes('moved'),
+});
 
 const isPartial = ({ partial = false, required }: Ask): boolean => partial || required !== undefined;
 

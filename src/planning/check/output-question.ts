@@ -3,7 +3,7 @@ import type { Board } from '../../domain/board.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { idsMeant, severalFault, type Called } from '../../domain/names.js';
 import type { Pedal } from '../../domain/pedal.js';
-import { listed, quoted } from '../../domain/shown-text.js';
+import { firstListed, listed, mostListed, quoted } from '../../domain/shown-text.js';
 import type { Supply } from '../../domain/supply.js';
 import type { OutputQuestion } from './output-setup.js';
 
@@ -19,9 +19,6 @@ type ResolvedQuestion =
   | { readonly kind: 'question'; readonly question: OutputQuestion }
   /** A sentence for each thing that is not there. */
   | { readonly kind: 'unknown'; readonly faults: readonly string[] };
-
-/** The most ids that a message lists. */
-const mostListed = 12;
 
 /** The pedal, supply and output that are meant, or what is wrong with the names and what is near. */
 export function resolveQuestion(kit: Kit, { pedal, supply, unit, output }: AskedOutput): ResolvedQuestion {
@@ -46,7 +43,7 @@ export function pedalNamed({ pedals }: Board, text: string): Meant<Pedal> {
   return meantBy(
     text,
     pedals,
-    () => `the board has no pedal ${quoted(text)}. ${nearest(text, ids) ?? `It has ${shortList(ids)}.`}`,
+    () => `the board has no pedal ${quoted(text)}. ${nearest(text, ids) ?? `It has ${firstListed(ids)}.`}`,
   );
 }
 
@@ -56,7 +53,7 @@ function supplyNamed({ catalogue, supplies }: Kit, text: string): Meant<Supply> 
     const nowhere = catalogue === null ? 'the gear does not describe' : 'neither the gear nor the catalogue describes';
     const without = catalogue === null ? ', and no catalogue is given' : '';
     const near =
-      nearest(text, ids) ?? (ids.length === 0 ? 'Give the catalogue that lists it.' : `There is ${shortList(ids)}.`);
+      nearest(text, ids) ?? (ids.length === 0 ? 'Give the catalogue that lists it.' : `There is ${firstListed(ids)}.`);
     return `${nowhere} a supply ${quoted(text)}${without}. ${near}`;
   });
 }
@@ -82,8 +79,3 @@ function nearest(typed: string, ids: readonly string[]): string | null {
   const few = longer.length > 0 && longer.length <= mostListed;
   return didYouMean(typed, ids) ?? (few ? `Did you mean ${listed(longer, 'or')}?` : null);
 }
-
-const shortList = (ids: readonly string[]): string =>
-  ids.length > mostListed
-    ? `${ids.slice(0, mostListed).join(', ')} and ${ids.length - mostListed} more`
-    : listed(ids, 'and');

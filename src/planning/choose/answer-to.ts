@@ -5,10 +5,8 @@ import type { Today } from '../../loadout/today.js';
 import { proofFormat, type Proof, type ProofStep, type ProofWishes } from '../../domain/proof.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer, Gap } from '../answer.js';
-import { ask, questionFor, type Ask, type SolverAnswer } from '../asking/ask.js';
-import { auditedIfSound } from '../asking/audited.js';
-import { keepsPinned } from '../asking/keeps-pinned.js';
-import { firstPlans } from './first-plans.js';
+import { ask, type Ask, type SolverAnswer } from '../asking/ask.js';
+import { quickPlans } from './first-plans.js';
 import { reasonsOf } from './reasons.js';
 
 /** A board to be powered, and how. */
@@ -91,7 +89,7 @@ function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
 
 function bestFound(job: ChooseJob, asked: Ask, outcome: Stopped): Answer {
   const { kit, aim } = job;
-  const plans = [...outcome.plans, ...quickPlans(job, asked)];
+  const plans = [...outcome.plans, ...quickPlans(kit, asked)];
   const best = plans.reduce<JudgedPlan | null>(
     (found, wiring) =>
       found !== null && compareScores(found.score, wiring.score, aim, kit.board.policy) <= 0 ? found : wiring,
@@ -99,13 +97,6 @@ function bestFound(job: ChooseJob, asked: Ask, outcome: Stopped): Answer {
   );
   if (best === null) return { kind: 'stopped', aim };
   return { kind: 'plan', aim, wiring: best, gap: gapOf(job, best, outcome), reasons: [] };
-}
-
-/** Plans made without a search that keep the limits of the policy, too; to leave out every pedal always does. */
-function quickPlans({ kit, aim, partial, today }: ChooseJob, asked: Ask): readonly JudgedPlan[] {
-  return [...firstPlans(questionFor(kit, asked)), ...(partial ? [[]] : [])]
-    .flatMap((feeds) => auditedIfSound({ kit, partial, moves: aim === 'moves' }, feeds) ?? [])
-    .filter((plan) => keepsPinned(plan, today));
 }
 
 /** The first tier in which the plan has not been shown to be best; null when it has been in all. */

@@ -1,4 +1,6 @@
 import { isFed } from '../../domain/inlet.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
+import type { Kit } from '../../domain/kit.js';
 import type { Feed } from '../../domain/plan.js';
 import { namedFeeds } from '../../formulation/named-feeds.js';
 import type { Question } from '../../formulation/question.js';
@@ -8,6 +10,9 @@ import { piecesOf } from '../../loadout/lead-kinds.js';
 import { FillingUnit, type PlacedItem } from '../../loadout/placement.js';
 import { isIsolated, type SupplyUses } from '../../loadout/supply-uses.js';
 import type { SoloUse } from '../../loadout/uses.js';
+import { judgingOf, questionFor, type Ask } from '../asking/ask.js';
+import { auditedIfSound } from '../asking/audited.js';
+import { keepsPinned } from '../asking/keeps-pinned.js';
 
 /**
  * Plans made in one pass each, for when the time runs out before the search has one: again and again the best next unit,
@@ -15,12 +20,18 @@ import type { SoloUse } from '../../loadout/uses.js';
  * feeds the most pedals, which needs fewer units. Nothing is claimed for them; budget and other limits of the policy are not
  * looked at. A plan that leaves pedals out is only among them when the plan may be partial.
  */
-export function firstPlans(question: Question): readonly (readonly Feed[])[] {
+function firstPlans(question: Question): readonly (readonly Feed[])[] {
   return [moneyEach, fewestUnits].flatMap((rate) => {
     const feeds = onePass(rate, question);
     return feeds === null ? [] : [feeds];
   });
 }
+
+/** Those of them that keep the limits of the policy and what is pinned, too; where a plan may be partial, the one without a pedal always does. */
+export const quickPlans = (kit: Kit, asked: Ask): readonly JudgedPlan[] =>
+  [...firstPlans(questionFor(kit, asked)), ...(asked.partial === true ? [[]] : [])]
+    .flatMap((feeds) => auditedIfSound(judgingOf(kit, asked), feeds) ?? [])
+    .filter((plan) => asked.today === undefined || keepsPinned(plan, asked.today));
 
 /** What counts against a unit: the smaller, the better. */
 type Rate = (unit: { readonly cost: number; readonly pedals: number }) => number;

@@ -2,7 +2,7 @@ import type { Catalogue } from '../../domain/board.js';
 import { didYouMean } from '../../domain/near-spelling.js';
 import { idsMeant, severalFault } from '../../domain/names.js';
 import type { SupplyId } from '../../domain/quantities.js';
-import { listed, quoted } from '../../domain/shown-text.js';
+import { firstListed, quoted } from '../../domain/shown-text.js';
 import type { BoughtUnits } from './purchase-tree.js';
 import type { AskedSupply } from './read-purchase.js';
 
@@ -27,13 +27,8 @@ export function resolvePurchases(
   return { kind: 'purchases', purchases: asked.map((each) => boughtOf(each, meant)) };
 }
 
-/** The most ids that a message lists. */
-const mostListed = 12;
-
 function faultFor(id: string, ids: readonly string[]): string {
-  const more = ids.length > mostListed ? ` and ${ids.length - mostListed} more` : '';
-  const all = more === '' ? listed(ids, 'and') : `${ids.slice(0, mostListed).join(', ')}${more}`;
-  const near = didYouMean(id, ids) ?? (ids.length === 0 ? 'It sells none.' : `It sells ${all}.`);
+  const near = didYouMean(id, ids) ?? (ids.length === 0 ? 'It sells none.' : `It sells ${firstListed(ids)}.`);
   return `the catalogue sells no supply ${quoted(id)}. ${near}`;
 }
 

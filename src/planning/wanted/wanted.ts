@@ -9,12 +9,12 @@ import type { Microamps, MilliwattHours, PartId, PedalId } from '../../domain/qu
 import { natureOf } from '../../domain/source.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer } from '../answer.js';
-import { ask, questionFor, type Ask } from '../asking/ask.js';
-import { audited, auditedIfSound } from '../asking/audited.js';
+import { ask, type Ask } from '../asking/ask.js';
+import { audited } from '../asking/audited.js';
 import { effortOf } from '../asking/search-options.js';
 import { choose, type ChooseOptions } from '../choose/choose.js';
 import { chargeFor } from '../explain/missing-supply.js';
-import { firstPlans } from '../choose/first-plans.js';
+import { quickPlans } from '../choose/first-plans.js';
 import { isOnWanted, outputsOf, withFound, withoutOutput, type WantedOutputs } from './found-outputs.js';
 import { kitWithBatteries, madeUpKit, ownedInlets, type BatteriesFor, type MadeUpKit } from './made-up-kit.js';
 import { wholeMilliamps } from './needs.js';
@@ -98,10 +98,6 @@ async function seek(bare: Kit, made: MadeUpKit | null, effort: Effort): Promise<
   // With nothing to look for what is owned would be enough: that is another answer, which nobody has shown.
   return best === null || best.score.money === 0 ? 'unknown' : wantedOf(best, made, bare, false);
 }
-
-/** Plans made without a search. */
-const quickPlans = (kit: Kit, asked: Ask): readonly JudgedPlan[] =>
-  firstPlans(questionFor(kit, asked)).flatMap((feeds) => auditedIfSound({ kit, partial: false }, feeds) ?? []);
 
 const leastOf = (plans: readonly JudgedPlan[], { board: { policy } }: Kit): JudgedPlan | null =>
   plans.reduce<JudgedPlan | null>(

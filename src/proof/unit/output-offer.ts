@@ -43,7 +43,8 @@ export function suits(source: OutputOffer, pedal: Pedal): boolean {
   return pedal.survives !== null && source.open <= pedal.survives;
 }
 
-function accepts({ accepts: accepted }: Pedal, volts: number): boolean {
+/** The rule `voltage` with nothing lost on the way. */
+export function accepts({ accepts: accepted }: Pedal, volts: number): boolean {
   return accepted.kind === 'range'
     ? accepted.from <= volts && volts <= accepted.to
     : accepted.millivolts.some((value) => value === volts);

@@ -12,10 +12,10 @@ import { filledPage } from '../../../web/file/page-file.js';
 import type { Given } from '../../../web/file/given-files.js';
 import { namedFile } from '../../disk/file-text.js';
 import { isSameFile } from '../../disk/same-file.js';
-import { writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { nothingAsked, open, readOne, type Read } from '../pipeline.js';
 import { tell } from '../printed/tell.js';
+import { writeAloud } from '../written/aloud.js';
 
 export type PageFlags = {
   /** The file to write. */
@@ -40,13 +40,11 @@ export async function runPage(
   if (opened === null || !(await isFree(out, [board, shop]))) return exitCodes.input;
   const page = await readFile(fileURLToPath(import.meta.resolve('#page')), 'utf8');
   const text = filledPage(page, givenOf(opened.input));
-  const obstacle = await writeWhole(out, text, { overwrite: force });
-  tell(
-    obstacle === null
-      ? `Page written to ${out}. Open it in a browser: ${pathToFileURL(resolve(out)).href}`
-      : `${out}: ${obstacle.message} ${obstacle.remedy} The page was not written.`,
-  );
-  return obstacle === null ? exitCodes.plan : exitCodes.input;
+  const said = {
+    done: `Page written to ${out}. Open it in a browser: ${pathToFileURL(resolve(out)).href}`,
+    lost: 'The page was not written.',
+  };
+  return (await writeAloud(out, text, force, said)) ? exitCodes.plan : exitCodes.input;
 }
 
 /** No page replaces a file that it is made from. */

@@ -11,6 +11,7 @@ import { askedPurchases, type CompareFlags } from '../commands/compare-command.j
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { open, type Read } from '../pipeline.js';
 import { tell } from '../printed/tell.js';
+import { wordsText } from '../written/aloud.js';
 import { compareAll, hashOf, type FolderRun } from './folder-run.js';
 import { folderCode, folderSummary } from './folder-summary.js';
 
@@ -99,5 +100,3 @@ const drained = (stream: NodeJS.WriteStream): Promise<void> =>
   });
 
 const closed: Words = { message: 'nobody reads the results any more.', remedy: 'Give --out to keep them in a file.' };
-
-const wordsText = ({ message, remedy }: Words): string => `${message} ${remedy}`;

@@ -9,6 +9,7 @@ import { readText } from '../../disk/file-text.js';
 import { writeWhole } from '../../disk/write-file.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { tell } from '../printed/tell.js';
+import { wordsText } from '../written/aloud.js';
 import { tellOutcome } from './outcome.js';
 import type { Conversation } from './tell.js';
 
@@ -65,7 +66,7 @@ async function writeTo(
     await tellOutcome(path, kind, told);
     return exitCodes.plan;
   }
-  tell(`${path}: ${obstacle.message} ${obstacle.remedy} This is what was to be in it:`);
+  tell(`${path}: ${wordsText(obstacle)} This is what was to be in it:`);
   process.stdout.write(text);
   return exitCodes.input;
 }

@@ -1,12 +1,12 @@
 import { parse } from 'node:path';
 
 import { unfitName } from '../../../reading/drafts/opened-draft.js';
-import { writeWhole } from '../../disk/write-file.js';
 import { openDraft } from '../../disk/open-draft.js';
 import { boardTemplate, catalogueTemplate } from '../../../reading/drafts/templates.js';
 import { exitCodes, type ExitCode } from '../exit-codes.js';
 import { tell } from '../printed/tell.js';
 import { printFaults } from '../printed/print-faults.js';
+import { wordsText, writeAloud } from '../written/aloud.js';
 import { columnsOf, screenOf } from '../printed/screen-of.js';
 import type { Asker } from './asker.js';
 import { clackAsker } from './clack-asker.js';
@@ -32,15 +32,12 @@ async function giveTemplate(path: string | undefined, { catalogue }: StartFlags)
     return exitCodes.plan;
   }
   const unfit = unfitName(path);
-  const obstacle = unfit ?? (await writeWhole(path, template, { overwrite: false }));
-  if (obstacle === null) {
-    tell(`${path}: written to be filled in. On a terminal, start asks instead.`);
-    return exitCodes.plan;
-  }
-  tell(
-    `${path}: ${obstacle.message} ${obstacle.remedy} Without a terminal nothing can be asked, and so nothing be added.`,
-  );
-  return exitCodes.input;
+  const said = {
+    done: `${path}: written to be filled in. On a terminal, start asks instead.`,
+    lost: 'Without a terminal nothing can be asked, and so nothing be added.',
+  };
+  if (unfit !== null) tell(`${path}: ${wordsText(unfit)} ${said.lost}`);
+  return unfit === null && (await writeAloud(path, template, false, said)) ? exitCodes.plan : exitCodes.input;
 }
 
 /** The same with whoever asks. */

@@ -3,11 +3,10 @@ import { resolve } from 'node:path';
 import { listText } from '../../../report/words/words.js';
 import type { Words } from '../../../domain/finding.js';
 import { isSameFile } from '../../disk/same-file.js';
-import { obstacleTo, writeWhole } from '../../disk/write-file.js';
 import type { ReportKinds } from '../../../report/formats.js';
 import type { Kit } from '../../../domain/kit.js';
 import type { WrittenFiles } from '../pipeline.js';
-import { tell } from '../printed/tell.js';
+import { isWritable, writeAloud } from './aloud.js';
 
 export type ReportFlags = {
   /** The files to write reports to. */
@@ -54,14 +53,9 @@ async function areReportsWritable(
   inputs: readonly string[],
   force: boolean,
 ): Promise<boolean> {
-  let writable = true;
-  for (const path of paths) {
-    const obstacle = (await inputObstacle(path, inputs)) ?? (await obstacleTo(path, { overwrite: force }));
-    if (obstacle === null) continue;
-    tell(`${path}: ${obstacle.message} ${obstacle.remedy}`);
-    writable = false;
-  }
-  return writable;
+  let all = true;
+  for (const path of paths) if (!(await isWritable(path, force, await inputObstacle(path, inputs)))) all = false;
+  return all;
 }
 
 async function inputObstacle(path: string, inputs: readonly string[]): Promise<Words | null> {
@@ -86,15 +80,10 @@ async function writeReports<Input>(
     if (make === null) throw new Error(`no report has a name like ${path}`);
     return { path, text: make(input) };
   });
-  let written = true;
+  let all = true;
   for (const { path, text } of texts) {
-    const obstacle = await writeWhole(path, text, { overwrite: force });
-    tell(
-      obstacle === null
-        ? `Report written to ${path}.`
-        : `${path}: ${obstacle.message} ${obstacle.remedy} The report was not written.`,
-    );
-    if (obstacle !== null) written = false;
+    const said = { done: `Report written to ${path}.`, lost: 'The report was not written.' };
+    if (!(await writeAloud(path, text, force, said))) all = false;
   }
-  return written;
+  return all;
 }

@@ -6,9 +6,10 @@ import { withPlanRecorded } from '../../../reading/drafts/record-plan.js';
 import { inputsFromFiles } from '../../../reading/inputs-from-text.js';
 import type { ReadingOptions } from '../../../reading/sheet/without-bad-rows.js';
 import { namedFile, readText } from '../../disk/file-text.js';
-import { obstacleTo, writeWhole } from '../../disk/write-file.js';
+import { obstacleTo } from '../../disk/write-file.js';
 import { tell } from '../printed/tell.js';
 import type { WrittenFiles } from '../pipeline.js';
+import { writeAloud } from './aloud.js';
 
 /** The board file, into which the plan is to be recorded; null where it is not to be. */
 export function wiringFile(
@@ -71,13 +72,8 @@ async function record(
     );
     return false;
   }
-  const obstacle = await writeWhole(boardPath, recorded, { overwrite: true });
-  tell(
-    obstacle === null
-      ? `Recorded in ${boardPath}: ${recordedText(answer.wiring)}`
-      : `${boardPath}: ${obstacle.message} ${obstacle.remedy} Nothing was recorded.`,
-  );
-  return obstacle === null;
+  const said = { done: `Recorded in ${boardPath}: ${recordedText(answer.wiring)}`, lost: 'Nothing was recorded.' };
+  return writeAloud(boardPath, recorded, true, said);
 }
 
 async function textOf(path: string): Promise<string | null> {
