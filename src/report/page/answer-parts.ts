@@ -4,7 +4,7 @@ import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import type { Check } from '../../planning/check/check.js';
 import { choicesChart } from '../charts/choices-chart.js';
 import { reachChart } from '../charts/reach-chart.js';
-import { shownOn, type AnswerPart, type Told } from '../words/answer-parts.js';
+import { shownOn, type AnswerPart, type Showing } from '../words/answer-parts.js';
 import { whereText } from '../words/check-words.js';
 import type { Remark } from '../words/remark.js';
 import { confirmAtHome } from '../words/remarks.js';
@@ -19,56 +19,34 @@ import { leftBody, loadsBody } from './unit-tables.js';
 
 /** The parts of an answer that are shown on a page and say something, as its sections. */
 export const partSections = (speech: Speech, parts: readonly AnswerPart[]): readonly Section[] =>
-  shownOn('page', parts).flatMap(({ id, title, told }) => {
-    const body = toldBody(speech, told);
-    return body === null ? [] : [{ id, title, body }];
-  });
+  shownOn('page', showing, parts, speech).flatMap(({ id, title, shown }) =>
+    shown === null ? [] : [{ id, title, body: shown }],
+  );
 
-function toldBody(speech: Speech, told: Told): Markup | null {
-  switch (told.kind) {
-    case 'remarks':
-      return ledList(told.lead, told.remarks);
-    case 'confirm':
-      return ledList(confirmAtHome, told.remarks);
-    case 'paragraph':
-      return told.text === null ? null : paragraph(told.text);
-    case 'to mind':
-      return list(told.texts);
-    case 'to tick':
-      return tickList(told.texts);
-    case 'left out':
-      return list(told.pedals.map(({ name, why }) => markup`<b>${name}</b>: ${why}`));
-    case 'broken':
-      return list(told.check.findings.map((found) => findingMarkup(speech, told.check, found)));
-    case 'loads':
-      return loadsBody(speech, told.check);
-    case 'left':
-      return leftBody(speech, told.wiring);
-    case 'reach':
-      return reachBody(speech, told.labels);
-    case 'purchase':
-      return buyBody(told.plan);
-    case 'drawing':
-      return wiringBody(told.plan);
-    case 'feeds':
-      return feedsBody(told.plan);
-    case 'steps':
-      return stepsBody(told.plan);
-    case 'changes':
-      return changesBody(told.changes);
-    case 'options':
-      return optionsBody(told.of);
-    case 'chart':
-      return choicesChart(told.of.speech, told.of.comparison);
-    case 'standings':
-      return remarkList(told.standings.map(({ text, tone }) => ({ text, care: tone === 'caution' || tone === 'bad' })));
-    case 'unbeaten':
-      return told.unbeaten === null ? null : unbeatenBody(told.unbeaten);
-    case 'outputs':
-    case 'entries':
-      return null;
-  }
-}
+const showing: Showing<Speech, Markup | null> = {
+  remarks: ({ lead, remarks }) => ledList(lead, remarks),
+  confirm: ({ remarks }) => ledList(confirmAtHome, remarks),
+  paragraph: ({ text }) => (text === null ? null : paragraph(text)),
+  'to mind': ({ texts }) => list(texts),
+  'to tick': ({ texts }) => tickList(texts),
+  'left out': ({ pedals }) => list(pedals.map(({ name, why }) => markup`<b>${name}</b>: ${why}`)),
+  broken: ({ check }, speech) => list(check.findings.map((found) => findingMarkup(speech, check, found))),
+  loads: ({ check }, speech) => loadsBody(speech, check),
+  left: ({ wiring }, speech) => leftBody(speech, wiring),
+  reach: ({ labels }, speech) => reachBody(speech, labels),
+  purchase: ({ plan }) => buyBody(plan),
+  drawing: ({ plan }) => wiringBody(plan),
+  feeds: ({ plan }) => feedsBody(plan),
+  steps: ({ plan }) => stepsBody(plan),
+  changes: ({ changes }) => changesBody(changes),
+  options: ({ of }) => optionsBody(of),
+  chart: ({ of: { speech, comparison } }) => choicesChart(speech, comparison),
+  standings: ({ standings }) =>
+    remarkList(standings.map(({ text, tone }) => ({ text, care: tone === 'caution' || tone === 'bad' }))),
+  unbeaten: ({ unbeaten }) => (unbeaten === null ? null : unbeatenBody(unbeaten)),
+  outputs: null,
+  entries: null,
+};
 
 const ledList = (lead: string | undefined, remarks: readonly Remark[]): Markup | null =>
   lead === undefined || remarks.length === 0 ? remarkList(remarks) : markup`${paragraph(lead)}${remarkList(remarks)}`;

@@ -1,5 +1,5 @@
 import { minorUnits } from '../../domain/quantities.js';
-import { shownOn, type AnswerPart, type Told } from '../words/answer-parts.js';
+import { shownOn, type AnswerPart, type Showing } from '../words/answer-parts.js';
 import type { BoardEntries } from '../words/board-entries.js';
 import type { ComparisonHandout } from '../words/comparison-handout.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
@@ -15,47 +15,31 @@ import { bullets, paragraph, section, table, text, type Lines } from './markdown
 
 /** The parts of an answer that are shown in a Markdown file and say something, each under its heading. */
 export const partLines = (parts: readonly AnswerPart[]): Lines =>
-  shownOn('markdown', parts).flatMap(({ title, told }) => section(title, toldLines(told)));
+  shownOn('markdown', showing, parts, null).flatMap(({ title, shown }) => section(title, shown));
 
-function toldLines(told: Told): Lines {
-  switch (told.kind) {
-    case 'remarks':
-      return ledLines(told.lead, told.remarks);
-    case 'confirm':
-      return ledLines(confirmAtHome, told.remarks);
-    case 'paragraph':
-      return told.text === null ? [] : paragraph(told.text);
-    case 'to mind':
-    case 'to tick':
-      return bullets(told.texts);
-    case 'left out':
-      return bullets(told.pedals.map(({ name, why }) => `${name}: ${why}`));
-    case 'purchase':
-      return buyLines(told.plan);
-    case 'feeds':
-      return feedTable(told.plan);
-    case 'steps':
-      return told.plan.steps.flatMap(stepLines);
-    case 'changes':
-      return changeLines(told.changes);
-    case 'entries':
-      return told.entries === null ? [] : entryLines(told.entries);
-    case 'options':
-      return optionLines(told.of);
-    case 'standings':
-      return bullets(told.standings.map((standing) => standing.text));
-    case 'unbeaten':
-      return told.unbeaten === null ? [] : unbeatenLines(told.unbeaten);
-    case 'broken':
-    case 'loads':
-    case 'left':
-    case 'reach':
-    case 'outputs':
-    case 'drawing':
-    case 'chart':
-      return [];
-  }
-}
+const showing: Showing<null, Lines> = {
+  remarks: ({ lead, remarks }) => ledLines(lead, remarks),
+  confirm: ({ remarks }) => ledLines(confirmAtHome, remarks),
+  paragraph: ({ text: words }) => (words === null ? [] : paragraph(words)),
+  'left out': ({ pedals }) => bullets(pedals.map(({ name, why }) => `${name}: ${why}`)),
+  purchase: ({ plan }) => buyLines(plan),
+  feeds: ({ plan }) => feedTable(plan),
+  steps: ({ plan }) => plan.steps.flatMap(stepLines),
+  changes: ({ changes }) => changeLines(changes),
+  entries: ({ entries }) => (entries === null ? [] : entryLines(entries)),
+  options: ({ of }) => optionLines(of),
+  standings: ({ standings }) => bullets(standings.map((standing) => standing.text)),
+  unbeaten: ({ unbeaten }) => (unbeaten === null ? [] : unbeatenLines(unbeaten)),
+  'to mind': null,
+  'to tick': null,
+  broken: null,
+  loads: null,
+  left: null,
+  reach: null,
+  outputs: null,
+  drawing: null,
+  chart: null,
+};
 
 const ledLines = (lead: string | undefined, remarks: readonly Remark[]): Lines => [
   ...(lead === undefined || remarks.length === 0 ? [] : paragraph(lead)),

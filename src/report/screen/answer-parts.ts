@@ -1,4 +1,5 @@
-import { shownOn, type AnswerPart, type Told } from '../words/answer-parts.js';
+import { shownOn, type AnswerPart, type Showing } from '../words/answer-parts.js';
+import type { Remark } from '../words/remark.js';
 import { confirmLead } from '../words/remarks.js';
 import { unitUses } from '../words/usage.js';
 import { changeLines, entryLines } from './rewire-changes.js';
@@ -14,71 +15,48 @@ import { checkedLines, leftLines } from './unit-lines.js';
 const indent = 2;
 
 /** The parts of an answer that are shown on a screen and say something, each under its heading; some of them numbered. */
-export function partLines(
+export const partLines = (
   screen: Screen,
   parts: readonly AnswerPart[],
   isNumbered: (id: string) => boolean = () => true,
-): string[] {
-  const shown = shownOn('screen', parts);
-  return sectionsOf(
+): string[] =>
+  sectionsOf(
     screen,
-    shown.map(({ id, title, told }) => [title, toldLines(screen, told), isNumbered(id)]),
+    shownOn('screen', showing, parts, screen).map(({ id, title, shown }) => [title, shown, isNumbered(id)]),
   );
-}
 
-/** What a part says. */
-export function toldLines(screen: Screen, told: Told): readonly string[] {
-  switch (told.kind) {
-    case 'remarks':
-      return ledLines(screen, told.lead, told.remarks);
-    case 'confirm':
-      return ledLines(screen, confirmLead, told.remarks);
-    case 'paragraph':
-      return told.text === null ? [] : block([{ text: told.text }], screen.width, indent);
-    case 'to mind':
-      return bullets(screen, told.texts, screen.paints.caution);
-    case 'to tick':
-      return bullets(screen, told.texts);
-    case 'left out':
-      return bullets(
-        screen,
-        told.pedals.map(({ name, why }) => `${name}: ${why}`),
-        screen.paints.caution,
-      );
-    case 'broken':
-      return findingLines(screen, told.check);
-    case 'loads':
-      return checkedLines(screen, told.check);
-    case 'left':
-      return leftLines(screen, told.wiring);
-    case 'purchase':
-      return shoppingLines(screen, told.plan);
-    case 'outputs':
-      return pluggingLines(screen, unitUses(screen.board, screen.inventory, told.plan.wiring));
-    case 'changes':
-      return changeLines(screen, told.changes);
-    case 'entries':
-      return told.entries === null ? [] : entryLines(screen, told.entries);
-    case 'steps':
-      return stepLines(screen, told.plan);
-    case 'options':
-      return optionTable(screen, told.of);
-    case 'standings':
-      return told.standings.flatMap(({ text, tone }) =>
-        bullets(screen, [text], tone === 'plain' ? undefined : screen.paints[tone]),
-      );
-    case 'unbeaten':
-      return told.unbeaten === null ? [] : unbeatenLines(screen, told.unbeaten);
-    case 'reach':
-    case 'drawing':
-    case 'feeds':
-    case 'chart':
-      return [];
-  }
-}
+const showing: Showing<Screen, readonly string[]> = {
+  remarks: ({ lead, remarks }, screen) => remarkLines(screen, remarks, lead),
+  confirm: ({ remarks }, screen) => remarkLines(screen, remarks, confirmLead),
+  paragraph: ({ text }, screen) => (text === null ? [] : block([{ text }], screen.width, indent)),
+  'to mind': ({ texts }, screen) => bullets(screen, texts, screen.paints.caution),
+  'to tick': ({ texts }, screen) => bullets(screen, texts),
+  'left out': ({ pedals }, screen) =>
+    bullets(
+      screen,
+      pedals.map(({ name, why }) => `${name}: ${why}`),
+      screen.paints.caution,
+    ),
+  broken: ({ check }, screen) => findingLines(screen, check),
+  loads: ({ check }, screen) => checkedLines(screen, check),
+  left: ({ wiring }, screen) => leftLines(screen, wiring),
+  purchase: ({ plan }, screen) => shoppingLines(screen, plan),
+  outputs: ({ plan }, screen) => pluggingLines(screen, unitUses(screen.board, screen.inventory, plan.wiring)),
+  changes: ({ changes }, screen) => changeLines(screen, changes),
+  entries: ({ entries }, screen) => (entries === null ? [] : entryLines(screen, entries)),
+  steps: ({ plan }, screen) => stepLines(screen, plan),
+  options: ({ of }, screen) => optionTable(screen, of),
+  standings: ({ standings }, screen) =>
+    standings.flatMap(({ text, tone }) => bullets(screen, [text], tone === 'plain' ? undefined : screen.paints[tone])),
+  unbeaten: ({ unbeaten }, screen) => (unbeaten === null ? [] : unbeatenLines(screen, unbeaten)),
+  reach: null,
+  drawing: null,
+  feeds: null,
+  chart: null,
+};
 
 /** One below the other, what asks for care in its colour; nothing where there is none. */
-function ledLines(screen: Screen, lead: string | undefined, remarks: Extract<Told, { kind: 'remarks' }>['remarks']) {
+export function remarkLines(screen: Screen, remarks: readonly Remark[], lead?: string): string[] {
   if (remarks.length === 0) return [];
   const first = lead === undefined ? [] : block([{ text: lead, paint: screen.paints.faint }], screen.width, indent);
   return [

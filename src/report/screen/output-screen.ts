@@ -2,14 +2,14 @@ import type { Kit } from '../../domain/kit.js';
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { factorText, minorUnits } from '../../domain/quantities.js';
 import type { OutputAnswer, OutputTrial } from '../../planning/check/check-output.js';
-import { cautionsTold, confirmTold } from '../words/answer-parts.js';
 import { noiseText, nothingMeasured } from '../words/cautions.js';
 import { ownedUnitsOf } from '../words/inventory.js';
-import { bullets, toldLines } from './answer-parts.js';
+import { bullets, remarkLines } from './answer-parts.js';
 import { beside, block, type Piece } from './layout.js';
 import { placeText } from '../words/places.js';
 import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
 import { barPiece, bullet, headLines, screenFor, sectionsOf, type Screen, type ScreenOptions } from './screen.js';
+import { cautionRemarks, confirmLead, confirmRemarks } from '../words/remarks.js';
 import { sentence } from '../words/speech.js';
 import { peakOf } from '../words/usage.js';
 import { capital, countText, fullStop, listText, meterOf, meterText, priceText, voltsText } from '../words/words.js';
@@ -39,9 +39,9 @@ function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
   const parts: readonly (readonly [string, readonly string[]])[] = [
     [can.length > 1 ? 'How, the cheapest first' : 'How', can.flatMap((trial, at) => yesLines(screen, trial, at))],
     [can.length === 0 ? 'Why not' : 'Not so', cannot.flatMap((trial, at) => noLines(screen, trial, at))],
-    ['Confirm before plugging in', toldLines(screen, confirmTold(asked, { inlets: [], feeds }))],
+    ['Confirm before plugging in', remarkLines(screen, confirmRemarks(asked, { inlets: [], feeds }), confirmLead)],
     // What nothing can hang on is still what has to be cut off.
-    ['Cautions', toldLines(screen, cautionsTold(screen, done, 'check', [answer.question]))],
+    ['Cautions', remarkLines(screen, cautionRemarks(screen, done, 'check', [answer.question]))],
   ];
   return [...topLines(screen, answer, can), ...sectionsOf(screen, parts)];
 }

@@ -11,32 +11,49 @@ import { cautionRemarks, confirmRemarks } from './remarks.js';
 import type { Speech } from './speech.js';
 import type { UnbeatenWords } from './unbeaten-words.js';
 
-/** What a part of an answer says. Whatever shows it shows each kind in its own manner, and leaves out what says nothing. */
-export type Told =
+/** What the parts of answers say, by their kinds. Whatever shows one leaves it out where it says nothing. */
+type ToldData = {
   /** `lead` stands before them where there are any. */
-  | { readonly kind: 'remarks'; readonly remarks: readonly Remark[]; readonly lead?: string }
-  | { readonly kind: 'paragraph'; readonly text: string | null }
-  | { readonly kind: 'to mind' | 'to tick'; readonly texts: readonly string[] }
+  readonly remarks: { readonly remarks: readonly Remark[]; readonly lead?: string };
+  readonly paragraph: { readonly text: string | null };
+  readonly 'to mind': { readonly texts: readonly string[] };
+  readonly 'to tick': { readonly texts: readonly string[] };
   /** What is still to be read off labels before this is plugged. */
-  | { readonly kind: 'confirm'; readonly remarks: readonly Remark[] }
+  readonly confirm: { readonly remarks: readonly Remark[] };
   /** Pedals without power, and why. */
-  | { readonly kind: 'left out'; readonly pedals: PlanHandout['leftOut'] }
+  readonly 'left out': { readonly pedals: PlanHandout['leftOut'] };
   /** The hard rules that are broken. */
-  | { readonly kind: 'broken'; readonly check: Check }
+  readonly broken: { readonly check: Check };
   /** What is plugged where, and what it loads. */
-  | { readonly kind: 'loads'; readonly check: Check }
+  readonly loads: { readonly check: Check };
   /** What every owned unit has left with this plugged. */
-  | { readonly kind: 'left'; readonly wiring: JudgedPlan }
+  readonly left: { readonly wiring: JudgedPlan };
   /** How far each guess may go. */
-  | { readonly kind: 'reach'; readonly labels: readonly AskedLabel[] }
-  /** What a plan buys; then the feeds in the order of the outputs, drawn, and in the order of hooking up; then how. */
-  | { readonly kind: 'purchase' | 'outputs' | 'drawing' | 'feeds' | 'steps'; readonly plan: PlanHandout }
-  | { readonly kind: 'changes'; readonly changes: ReplugWords }
-  | { readonly kind: 'entries'; readonly entries: BoardEntries | null }
+  readonly reach: { readonly labels: readonly AskedLabel[] };
+  /** What a plan buys. */
+  readonly purchase: { readonly plan: PlanHandout };
+  /** Its feeds by units and outputs, drawn, in the order of hooking up, and how to hook them up. */
+  readonly outputs: { readonly plan: PlanHandout };
+  readonly drawing: { readonly plan: PlanHandout };
+  readonly feeds: { readonly plan: PlanHandout };
+  readonly steps: { readonly plan: PlanHandout };
+  readonly changes: { readonly changes: ReplugWords };
+  readonly entries: { readonly entries: BoardEntries | null };
   /** What a comparison compares, in figures and drawn. */
-  | { readonly kind: 'options' | 'chart'; readonly of: ComparisonHandout }
-  | { readonly kind: 'standings'; readonly standings: readonly OptionStanding[] }
-  | { readonly kind: 'unbeaten'; readonly unbeaten: UnbeatenWords | null };
+  readonly options: { readonly of: ComparisonHandout };
+  readonly chart: { readonly of: ComparisonHandout };
+  readonly standings: { readonly standings: readonly OptionStanding[] };
+  readonly unbeaten: { readonly unbeaten: UnbeatenWords | null };
+};
+
+type Kind = keyof ToldData;
+
+export type Told = { readonly [Each in Kind]: { readonly kind: Each } & ToldData[Each] }[Kind];
+
+/** How each kind of part is shown somewhere; null where it never is. */
+export type Showing<By, Shown> = {
+  readonly [Each in Kind]: ((told: ToldData[Each], by: By) => Shown) | null;
+};
 
 type Medium = 'screen' | 'page' | 'markdown';
 
@@ -44,10 +61,11 @@ type Medium = 'screen' | 'page' | 'markdown';
 export type AnswerPart = readonly [id: string, title: string | Partial<Readonly<Record<Medium, string>>>, told: Told];
 
 /** The parts that are shown there, each with its heading. */
-export const shownOn = (medium: Medium, parts: readonly AnswerPart[]) =>
+export const shownOn = <By, Shown>(medium: Medium, showing: Showing<By, Shown>, parts: readonly AnswerPart[], by: By) =>
   parts.flatMap(([id, titles, told]) => {
     const title = typeof titles === 'string' ? titles : titles[medium];
-    return title === undefined ? [] : [{ id, title, told }];
+    const show = showing[told.kind] as ((of: Told, by: By) => Shown) | null;
+    return title === undefined || show === null ? [] : [{ id, title, shown: show(told, by) }];
   });
 
 /** What is to be read off labels before this is plugged. */
