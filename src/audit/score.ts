@@ -1,6 +1,7 @@
+import { countsLead, perLeadTier } from '../domain/counted-tiers.js';
 import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Score } from '../domain/plan.js';
-import { minorUnits, type PartId, type PedalId } from '../domain/quantities.js';
+import { minorUnits, type PedalId } from '../domain/quantities.js';
 import type { Layout, Line } from './line.js';
 import { isBrick } from './sources.js';
 import { partsInUse, type Buying } from './stock.js';
@@ -17,19 +18,19 @@ export function scoreOf(
   unpowered: readonly PedalId[],
   exposed: readonly PedalId[],
 ): Score {
+  const leads = partsInUse(layout).map(({ id, used }) => ({ part: layout.parts.get(id), used }));
   return {
     ...perPedalTier((tier) => new Set(layout.lines.filter(counts[tier]).map(({ pedal }) => pedal.id)).size),
     unpowered: unpowered.length,
     money: moneyOf(buying),
     exposed: exposed.length,
     bricks: layout.units.filter(isBrick).length,
-    parts: partsInUse(layout).reduce((total, { id, used }) => total + (isBattery(id, layout) ? 0 : used), 0),
+    ...perLeadTier((tier) =>
+      leads.reduce((sum, { part, used }) => (part === undefined || countsLead(tier, part) ? sum + used : sum), 0),
+    ),
     moved: null,
   };
 }
-
-/** Batteries are bought by the piece, and are no leads. */
-const isBattery = (id: PartId, { parts }: Layout): boolean => parts.get(id)?.role.kind === 'battery';
 
 /** @throws RangeError when the total is not a safe integer. */
 function moneyOf(buying: Buying): Score['money'] {

@@ -1,5 +1,5 @@
 import type { Policy } from './board.js';
-import { pedalTiers } from './pedal-tier.js';
+import { countedTiers } from './counted-tiers.js';
 import type { Score } from './plan.js';
 
 /** What is best: an ordered list, of which a later entry only breaks ties of the earlier ones. */
@@ -10,7 +10,7 @@ export const aims = [...choosingAims, 'moves'] as const;
 export type Aim = (typeof aims)[number];
 
 /** The things that an aim ranks and that need not know how the board is plugged today. */
-const choosingTiers = ['unpowered', 'cost', 'outlay', 'money', 'exposed', 'bricks', 'parts', ...pedalTiers] as const;
+const choosingTiers = ['unpowered', 'cost', 'outlay', 'money', 'exposed', 'bricks', ...countedTiers] as const;
 export type ChoosingTier = (typeof choosingTiers)[number];
 
 /** All that an aim ranks. What the tiers of money count beside it, all in minor units, stands in `countedBeside`. */
@@ -42,6 +42,8 @@ const choosingOrders: Readonly<Record<ChoosingAim, readonly ChoosingTier[]>> = {
   quiet: ['unpowered', 'exposed', 'outlay', 'bricks', 'parts', 'offPreferred'],
 };
 const movesOrder: readonly Tier[] = ['unpowered', 'newCost', 'moved', 'exposed', 'parts'];
+/** Where money comes first, and nothing counts as money beside it. */
+export const cheapestTiers: readonly ChoosingTier[] = ['money', 'exposed', 'bricks', ...countedTiers];
 
 /** The aim's tiers, the most important first. */
 export const tiersOf = (aim: Aim, policy: Policy): readonly Tier[] =>

@@ -1,5 +1,5 @@
 import type { UnitRef } from './inlet.js';
-import type { PerPedalTier } from './pedal-tier.js';
+import type { PerCountedTier } from './counted-tiers.js';
 import { polarities, type Polarity, type PolarityOrUnknown } from './pedal.js';
 import type { Millivolts, MinorUnits, PartId, PedalId, SupplyId } from './quantities.js';
 import type { JoinMode } from './supply.js';
@@ -61,16 +61,14 @@ export const leadsOf = ({ join, chain, adapters }: Pick<Feed, 'join' | 'chain' |
   ...adapters,
 ];
 
-/** What a plan is measured by; every aim orders these. Of the pedal tiers: how many powered pedals each counts. */
-export type Score = PerPedalTier<number> & {
+/** What a plan is measured by; every aim orders these. Of the pedal tiers: how many powered pedals each counts; of the lead tiers: how many leads. */
+export type Score = PerCountedTier<number> & {
   readonly unpowered: number;
   /** What must be bought, without the noise price. */
   readonly money: MinorUnits;
   readonly exposed: number;
   /** Supply units in use, owned or bought. */
   readonly bricks: number;
-  /** Chain leads, join leads and adapters in use, owned or bought. */
-  readonly parts: number;
   /** Pedals plugged in today whose supply unit, outputs or volts differ, or that get no power; null unless the aim is `moves`. */
   readonly moved: number | null;
   /** Exposed pedals that are not exposed as the board is plugged today; there only when the aim is `moves`. */

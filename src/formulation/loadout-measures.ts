@@ -1,4 +1,4 @@
-import { isLead } from '../domain/part.js';
+import { countsLead, perLeadTier, type PerLeadTier } from '../domain/counted-tiers.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
@@ -52,7 +52,9 @@ function measured(loadout: Loadout, bench: Pick<Bench, 'classes' | 'kinds'>): Lo
   }
   const exposed = [common, ...domains].flatMap((domain) => exposedAmong(domain, bench));
   const newlyExposed = exposed.filter((pedal) => bench.classes[pedal]?.exposedToday !== true).length;
-  const parts = [...leads].reduce((sum, [kind, count]) => sum + (countsAsPart(kind, bench) ? count : 0), 0);
+  const leadsCounted = perLeadTier((tier) =>
+    [...leads].reduce((sum, [kind, count]) => sum + (counts(tier, kind, bench) ? count : 0), 0),
+  );
   const ways = hung.flatMap(waysOn);
   const counted = perPedalTier((tier) => ways.filter((way) => way[tier]).length);
   const { bricks, sockets } = hung.length === 0 ? { bricks: 0, sockets: 0 } : natureOf(supply.source);
@@ -60,14 +62,13 @@ function measured(loadout: Loadout, bench: Pick<Bench, 'classes' | 'kinds'>): Lo
   return {
     pedals,
     leads,
-    measures: { ...counted, exposed: exposed.length, newlyExposed, moved, bricks, sockets, parts },
+    measures: { ...counted, exposed: exposed.length, newlyExposed, moved, bricks, sockets, ...leadsCounted },
   };
 }
 
-/** Batteries are bought as leads are, and are none. */
-function countsAsPart(index: number, { kinds }: Pick<Bench, 'kinds'>): boolean {
+function counts(tier: keyof PerLeadTier<unknown>, index: number, { kinds }: Pick<Bench, 'kinds'>): boolean {
   const kind = kinds[index];
-  return kind === undefined || isLead(kind);
+  return kind === undefined || countsLead(tier, kind);
 }
 
 /** How many pedals that are plugged in today do not stay where they are. */

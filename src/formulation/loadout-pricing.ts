@@ -1,5 +1,5 @@
 import type { CoverColumn, PricingRequest, PricingAnswer } from '../../solver/cover/program.js';
-import { isLead } from '../domain/part.js';
+import { countsLead, leadTiers, perLeadTier } from '../domain/counted-tiers.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
 import { natureOf } from '../domain/source.js';
 import type { Supply } from '../domain/supply.js';
@@ -55,13 +55,16 @@ export function pricesOf(
           settled.objective.moneyUnit,
       (scale * objective.weights.money * minorUnits) / objective.moneyUnit - (duals[features.money] ?? 0) * minorUnits,
     );
-  const parts = effective('parts');
+  const counted = perLeadTier(effective);
   const { bricks, sockets } = natureOf(uses.supply.source);
   return {
     pedals: duals.subarray(0, features.leads),
     leads: Float64Array.from(
       question.bench.kinds,
-      (kind) => (isLead(kind) ? parts : 0) + money(onePrice(kind)) - (duals[features.leads + kind.index] ?? 0),
+      (kind) =>
+        leadTiers.reduce((sum, tier) => (countsLead(tier, kind) ? sum + counted[tier] : sum), 0) +
+        money(onePrice(kind)) -
+        (duals[features.leads + kind.index] ?? 0),
     ),
     taking: takingPrices(features, duals, question),
     ...perPedalTier(effective),

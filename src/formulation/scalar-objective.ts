@@ -1,5 +1,6 @@
 import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
-import { isPedalTier, pedalTiers, perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
+import { countedTiers, isLeadTier, mostCounted, perCountedTier, type PerCountedTier } from '../domain/counted-tiers.js';
+import { isPedalTier } from '../domain/pedal-tier.js';
 import { greatestCommonDivisor } from '../domain/quantities.js';
 import { allPedals, mostInlets, mostUnits } from '../loadout/bench.js';
 import { pedalTierJudges } from '../loadout/pedal-tiers.js';
@@ -7,7 +8,7 @@ import { tierValues, type Digit } from './digits.js';
 import type { Question } from './question.js';
 
 /** What a plan, or a part of one, adds up to; money in minor units. */
-export type Measures = PerPedalTier<number> & {
+export type Measures = PerCountedTier<number> & {
   readonly unpowered: number;
   readonly money: number;
   readonly exposed: number;
@@ -17,7 +18,6 @@ export type Measures = PerPedalTier<number> & {
   readonly moved: number;
   readonly bricks: number;
   readonly sockets: number;
-  readonly parts: number;
 };
 
 /** A lexicographic order made scalar: several tiers as digits of one whole number, Σ weight × (tier's value / unit). */
@@ -112,8 +112,7 @@ function scalarObjective(tiers: readonly Criterion[], question: Question): Scala
     moved: of('moved'),
     bricks: of('bricks') + ofMoney((tier) => countedBeside[tier].supplies) * (supplyPrice / moneyUnit),
     sockets: of('sockets'),
-    parts: of('parts'),
-    ...perPedalTier(of),
+    ...perCountedTier(of),
   };
   return { tiers: digits, weights, moneyUnit, greatest };
 }
@@ -134,15 +133,19 @@ export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
   const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
   const chains = bench.policy.chains === 'allow' ? some('chain') : 0;
-  const adapters =
-    members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 2 * mostInlets(bench)) *
-    some('adapter');
-  const parts = adapters + pedals * some('join') + Math.floor(pedals / 2) * chains;
+  const adapters = members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 2 * mostInlets(bench));
+  const leads = {
+    adapter: adapters * some('adapter'),
+    join: pedals * some('join'),
+    chain: Math.floor(pedals / 2) * chains,
+  };
+  const parts = leads.adapter + leads.join + leads.chain;
   const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
   const money =
     units * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) +
     (parts + mostBatteries(supplies)) * dearestPart;
   if (isPedalTier(tier)) return members.filter(pedalTierJudges[tier].mayCount).length;
+  if (isLeadTier(tier)) return mostCounted(tier, leads);
   switch (tier) {
     case 'unpowered':
       return pedals;
@@ -158,8 +161,6 @@ export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
     case 'cost':
     case 'newCost':
       return money + supplyPrice * units + noisePrice * exposed;
-    case 'parts':
-      return parts;
     case 'moved':
       return bench.classes.reduce((sum, each) => (each.berth === null ? sum : sum + each.members.length), 0);
   }
@@ -182,5 +183,4 @@ export const scalarValue = ({ weights, moneyUnit }: ScalarObjective, measures: M
   weights.moved * measures.moved +
   weights.bricks * measures.bricks +
   weights.sockets * measures.sockets +
-  weights.parts * measures.parts +
-  pedalTiers.reduce((sum, tier) => sum + weights[tier] * measures[tier], 0);
+  countedTiers.reduce((sum, tier) => sum + weights[tier] * measures[tier], 0);

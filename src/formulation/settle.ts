@@ -1,5 +1,5 @@
 import type { UnitRef } from '../domain/inlet.js';
-import { perPedalTier } from '../domain/pedal-tier.js';
+import { perCountedTier } from '../domain/counted-tiers.js';
 import type { Completed } from '../../solver/cover/program.js';
 import { admits } from '../loadout/ground-mode.js';
 import { likeOf, type Bench } from '../loadout/bench.js';
@@ -180,8 +180,7 @@ function measuresOf(
     ),
     bricks: sum(({ measures }) => measures.bricks),
     sockets: sum(({ measures }) => measures.sockets),
-    parts: sum(({ measures }) => measures.parts),
-    ...perPedalTier((tier) => sum(({ measures }) => measures[tier])),
+    ...perCountedTier((tier) => sum(({ measures }) => measures[tier])),
   };
 }
 

@@ -1,12 +1,12 @@
 import type { Policy } from '../domain/board.js';
 import { tierValue, type Tier } from '../domain/aim.js';
-import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
+import { perCountedTier, type PerCountedTier } from '../domain/counted-tiers.js';
 import type { Score } from '../domain/plan.js';
 import type { ProofTier } from '../domain/proof.js';
 import { Flaw } from './flaw.js';
 
 /** What one of each thing that a plan is measured by adds to a step's number. */
-export type Measure = PerPedalTier<bigint> & {
+export type Measure = PerCountedTier<bigint> & {
   readonly unpowered: bigint;
   readonly exposed: bigint;
   /** On top, of an exposed pedal that is not exposed today. */
@@ -14,7 +14,6 @@ export type Measure = PerPedalTier<bigint> & {
   /** Of a pedal that is plugged today and does not stay. */
   readonly moved: bigint;
   readonly bricks: bigint;
-  readonly parts: bigint;
   /** Of an amount in minor units. @throws Flaw when the amount is no whole number of the step's units. */
   readonly money: (amount: number) => bigint;
 };
@@ -32,8 +31,7 @@ export function measureOf(tiers: readonly ProofTier[], { noisePrice, supplyPrice
     newlyExposed: amountIn((tier) => tier === 'newCost', noisePrice),
     moved: weight('moved'),
     bricks: weight('bricks') + amountIn(countsSupplies, supplyPrice),
-    parts: weight('parts'),
-    ...perPedalTier(weight),
+    ...perCountedTier(weight),
     money: (amount) => amountIn(isMoney, amount),
   };
 }

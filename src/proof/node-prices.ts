@@ -1,3 +1,4 @@
+import { countsLead, leadTiers, perCountedTier } from '../domain/counted-tiers.js';
 import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { ProofTags } from '../domain/proof.js';
 import type { Condition } from './conditions.js';
@@ -147,8 +148,7 @@ function effectivePrices(tags: ProofTags, { scale, measure, earlier }: StepClaim
     moved: effective((each) => each.moved),
     bricks: effective((each) => each.bricks) - BigInt(tags.bricks ?? 0),
     sockets: -BigInt(tags.sockets ?? 0),
-    parts: effective((each) => each.parts),
-    ...perPedalTier((tier) => effective((each) => each[tier])),
+    ...perCountedTier((tier) => effective((each) => each[tier])),
     money: (amount) => effective((each) => each.money(amount)) - BigInt(tags.budget ?? 0) * BigInt(amount),
   };
 }
@@ -203,8 +203,8 @@ function leadCost({ offers, role }: StockLeadKind, tag: bigint | undefined, pric
   const [first, ...others] = offers.map(({ price }) => price);
   if (first === undefined) return null;
   const cheapest = prices.money(others.reduce((least, price) => Math.min(least, price), first));
-  // A battery is paid as leads are, and is none.
-  return (role.kind === 'battery' ? 0n : prices.parts) + (tag === undefined || tag < cheapest ? cheapest : tag);
+  const counted = leadTiers.reduce((sum, tier) => (countsLead(tier, { role }) ? sum + prices[tier] : sum), 0n);
+  return counted + (tag === undefined || tag < cheapest ? cheapest : tag);
 }
 
 /** What the tag of a kind asks for more than its pieces cost is lost on every piece. */

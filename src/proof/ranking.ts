@@ -1,4 +1,5 @@
 import { tiersOf, type Tier } from '../domain/aim.js';
+import { isLeadTier, mostCounted, type LeadKind } from '../domain/counted-tiers.js';
 import { isPedalTier } from '../domain/pedal-tier.js';
 import type { Part } from '../domain/part.js';
 import type { Proof, ProofTier } from '../domain/proof.js';
@@ -46,6 +47,7 @@ const leadPrices = ({ kinds }: Stock): readonly number[] =>
 export function mostOf(tier: Tier, ground: ProofGround): number {
   const { pedals, policy } = ground.board;
   if (isPedalTier(tier)) return pedals.filter(judges[tier].mayCount).length;
+  if (isLeadTier(tier)) return mostCounted(tier, mostLeads(ground));
   switch (tier) {
     case 'unpowered':
       return pedals.length;
@@ -53,8 +55,6 @@ export function mostOf(tier: Tier, ground: ProofGround): number {
       return mostUnits(ground);
     case 'exposed':
       return mostExposed(ground);
-    case 'parts':
-      return mostParts(ground);
     case 'money':
       return mostMoney(ground);
     case 'outlay':
@@ -97,16 +97,22 @@ function mostOnBatteries({ board, stock }: ProofGround): number {
 const dearest = (prices: readonly number[]): number => prices.reduce((most, price) => Math.max(most, price), 0);
 
 /** What all leads together can cost. */
-export const mostOnLeads = (ground: ProofGround): number => mostParts(ground) * dearest(leadPrices(ground.stock));
+export function mostOnLeads(ground: ProofGround): number {
+  const { adapter, join, chain } = mostLeads(ground);
+  return (adapter + join + chain) * dearest(leadPrices(ground.stock));
+}
 
 /** Two adapters for every pedal and every inlet, a join lead for every pedal, a chain lead for every two. */
-function mostParts(ground: ProofGround): number {
+function mostLeads(ground: ProofGround): Readonly<Record<LeadKind, number>> {
   const {
     board: { pedals, policy },
     stock,
   } = ground;
   const has = (kind: Part['role']['kind']): boolean =>
     stock.kinds.some(({ role, offers }) => role.kind === kind && offers.length > 0);
-  const chains = policy.chains === 'allow' && has('chain') ? Math.floor(pedals.length / 2) : 0;
-  return (has('adapter') ? 2 * mostUnits(ground) : 0) + (has('join') ? pedals.length : 0) + chains;
+  return {
+    adapter: has('adapter') ? 2 * mostUnits(ground) : 0,
+    join: has('join') ? pedals.length : 0,
+    chain: policy.chains === 'allow' && has('chain') ? Math.floor(pedals.length / 2) : 0,
+  };
 }

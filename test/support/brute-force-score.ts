@@ -5,7 +5,7 @@ import type { Score } from '../../src/domain/plan.js';
 import { minorUnits, type MinorUnits } from '../../src/domain/quantities.js';
 import type { Hookup } from './brute-force-hookups.js';
 import { bricksAmong, socketsAmong } from './brute-force-sources.js';
-import { countedOf } from './brute-force-tiers.js';
+import { countedOf, leadsCounted } from './brute-force-tiers.js';
 import { domainsOf, type Unit } from './brute-force-unit.js';
 
 export type Shop = { readonly board: Board; readonly catalogue: Catalogue };
@@ -24,7 +24,7 @@ export function scoreOf(units: readonly Unit[], unpowered: number, { board }: Sh
     money: minorUnits(money),
     exposed: units.flatMap(domainsOf).flatMap(exposedOf).length,
     bricks: bricksAmong(units.map(({ supply }) => supply)),
-    parts: parts.filter(({ role }) => role.kind !== 'battery').length,
+    ...leadsCounted(parts),
     ...countedOf(hookups),
     moved: null,
   };

@@ -1,5 +1,5 @@
 /** Short ways to write domain values by hand: volts, milliamps and whole euros in, everything unsaid ordinary. */
-import { perPedalTier } from '../../src/domain/pedal-tier.js';
+import { perCountedTier } from '../../src/domain/counted-tiers.js';
 import type { Board, Catalogue, Policy } from '../../src/domain/board.js';
 import type { Part, PartRole } from '../../src/domain/part.js';
 import { nothingMoreStated, type AcceptedVolts, type Pedal } from '../../src/domain/pedal.js';
@@ -156,8 +156,7 @@ export const scoreWith = (more: Partial<Score> = {}): Score => ({
   money: euros(0),
   exposed: 0,
   bricks: 0,
-  parts: 0,
-  ...perPedalTier(() => 0),
+  ...perCountedTier(() => 0),
   moved: null,
   ...more,
 });

@@ -1,4 +1,4 @@
-import { perPedalTier } from '../../../src/domain/pedal-tier.js';
+import { countsLead, leadTiers, perCountedTier } from '../../../src/domain/counted-tiers.js';
 import { natureOf } from '../../../src/domain/source.js';
 import { allPedals, pedalsOf } from '../../../src/loadout/bench.js';
 import { feedable, type SupplyUses } from '../../../src/loadout/supply-uses.js';
@@ -26,8 +26,7 @@ export function compactProgram(question: Question, supplies: readonly SupplyUses
       exposed: new Sum(),
       bricks: new Sum(),
       sockets: new Sum(),
-      parts: new Sum(),
-      ...perPedalTier(() => new Sum()),
+      ...perCountedTier(() => new Sum()),
       newlyExposed: new Sum(),
       moved: new Sum(),
     },
@@ -119,14 +118,15 @@ function stayRows({ bench, kept, measures, builder }: CompactSheet): void {
 /** Rule `stock` for leads: those in use are taken from the owned ones and from those for sale, each at its price. */
 function leadRows(sheet: CompactSheet): void {
   const most = 2 * allPedals(sheet.bench);
-  for (const { index, supplyOf } of sheet.bench.kinds) {
+  for (const kind of sheet.bench.kinds) {
+    const { index, supplyOf } = kind;
     const use = sheet.leadUse[index];
     if (use === undefined || use.shares.length === 0) continue;
     const taken = new Sum();
     for (const { pieces, price } of supplyOf) {
       const column = sheet.builder.column('leads', Math.min(pieces, most));
       taken.add(column);
-      sheet.measures.parts.add(column);
+      for (const tier of leadTiers) if (countsLead(tier, kind)) sheet.measures[tier].add(column);
       if (price > 0) sheet.measures.money.add(column, price);
     }
     sheet.builder.equal('leads', taken.plus(use, -1), 0);

@@ -1,5 +1,5 @@
 import type { Program } from '../../../solver/program.js';
-import type { PerPedalTier } from '../../../src/domain/pedal-tier.js';
+import type { PerCountedTier } from '../../../src/domain/counted-tiers.js';
 import type { GroundMode } from '../../../src/loadout/ground-mode.js';
 import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import type { ChainPlace, ChainPool, SoloUse } from '../../../src/loadout/uses.js';
@@ -36,13 +36,12 @@ export type Model = {
   readonly program: Program;
   readonly blocks: readonly Block[];
   /** What each thing that aims rank adds up to. */
-  readonly measures: PerPedalTier<Sum> & {
+  readonly measures: PerCountedTier<Sum> & {
     readonly unpowered: Sum;
     readonly money: Sum;
     readonly exposed: Sum;
     readonly bricks: Sum;
     readonly sockets: Sum;
-    readonly parts: Sum;
     /** Of those exposed: pedals that are not exposed today. */
     readonly newlyExposed: Sum;
     readonly moved: Sum;

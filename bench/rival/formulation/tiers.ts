@@ -1,5 +1,6 @@
 import type { Objective } from '../../../solver/program.js';
 import { countedBeside, isMoney, type Criterion } from '../../../src/domain/aim.js';
+import { isLeadTier } from '../../../src/domain/counted-tiers.js';
 import { allPedals } from '../../../src/loadout/bench.js';
 import type { Digit } from '../../../src/formulation/digits.js';
 import type { Model } from './model.js';
@@ -34,7 +35,7 @@ export function stepsOf(model: Model, question: Question): readonly CompactStep[
 
 /** How many values a counted tier has at the most: a pedal takes two adapters and a share of a chain or join lead. */
 function valuesOf(tier: Criterion, { bench }: Question): number {
-  return (tier === 'parts' ? 3 : 1) * allPedals(bench) + 1;
+  return (isLeadTier(tier) ? 3 : 1) * allPedals(bench) + 1;
 }
 
 function foldable(tiers: readonly Criterion[], model: Model, question: Question): boolean {

@@ -1,8 +1,7 @@
-import { tierValue, type ChoosingAim, type ChoosingTier } from '../../domain/aim.js';
+import { cheapestTiers, tierValue, type ChoosingAim } from '../../domain/aim.js';
 import type { Policy } from '../../domain/board.js';
 import { withPolicy } from '../../domain/changed-kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { pedalTiers } from '../../domain/pedal-tier.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { ask } from '../asking/ask.js';
 import { atMost } from '../asking/within.js';
@@ -79,8 +78,6 @@ async function leastOf(
   return outcome.open?.bound ?? 0;
 }
 
-const cheapest: readonly ChoosingTier[] = ['money', 'exposed', 'bricks', 'parts', ...pedalTiers];
-
 /** The cheapest plan of a box; what is in hand when the time runs out goes to those found. */
 async function cheapestIn(
   { exposed, bricks }: Box,
@@ -90,7 +87,7 @@ async function cheapestIn(
   const most = Math.min(bricks, kit.board.policy.bricks ?? Infinity);
   const limited = most === Infinity ? kit : withPolicy(kit, { bricks: most });
   const limit = exposed === Infinity ? {} : { mostExposed: exposed };
-  const outcome = await ask(limited, { tiers: cheapest, ...limit }, effort);
+  const outcome = await ask(limited, { tiers: cheapestTiers, ...limit }, effort);
   if (outcome.kind === 'impossible') return { kind: 'none' };
   if (outcome.kind === 'plan') return { kind: 'point', point: pointOf(outcome.wiring, true) };
   found.push(...outcome.plans);

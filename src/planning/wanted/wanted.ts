@@ -1,4 +1,4 @@
-import { compareByTiers, type Tier } from '../../domain/aim.js';
+import { cheapestTiers, compareByTiers } from '../../domain/aim.js';
 import { withBoard, withGear } from '../../domain/changed-kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Kit } from '../../domain/kit.js';
@@ -84,13 +84,10 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
   return sought ?? answer ?? choose(kit, options);
 }
 
-/** What counts when as little is to be looked for. */
-const tiers: readonly Tier[] = ['money', 'exposed', 'bricks', 'parts', 'offPreferred'];
-
 /** Null when nothing that could be looked for would do. */
 async function seek(bare: Kit, made: MadeUpKit | null, effort: Effort): Promise<Wanted | null | 'unknown'> {
   if (made === null) return null;
-  const asked: Ask = { tiers };
+  const asked: Ask = { tiers: cheapestTiers };
   const solved = await ask(made.kit, asked, effort);
   if (solved.kind === 'impossible') return null;
   if (solved.kind === 'plan') return wantedOf(solved.wiring, made, bare, true);
@@ -101,7 +98,7 @@ async function seek(bare: Kit, made: MadeUpKit | null, effort: Effort): Promise<
 
 const leastOf = (plans: readonly JudgedPlan[], { board: { policy } }: Kit): JudgedPlan | null =>
   plans.reduce<JudgedPlan | null>(
-    (best, plan) => (best !== null && compareByTiers(best.score, plan.score, tiers, policy) <= 0 ? best : plan),
+    (best, plan) => (best !== null && compareByTiers(best.score, plan.score, cheapestTiers, policy) <= 0 ? best : plan),
     null,
   );
 

@@ -1,9 +1,10 @@
-import { perPedalTier, type PerPedalTier } from '../../domain/pedal-tier.js';
+import { perCountedTier, type PerCountedTier } from '../../domain/counted-tiers.js';
 import type { Score } from '../../domain/plan.js';
 import { at } from './codec.js';
 import { count, money } from './values.js';
 
-const aboutPedalTiers: PerPedalTier<string> = {
+const aboutCounted: PerCountedTier<string> = {
+  parts: 'Chain leads, join leads and adapters in use, owned or bought.',
   offPreferred: 'Powered pedals that get other volts than they prefer.',
 };
 
@@ -13,6 +14,5 @@ export const measureKeys = {
   money: money('What is to be bought costs this.'),
   exposed: count('High-gain pedals that share a ground with a digital one.'),
   bricks: count('Supply units in use, owned or bought.'),
-  parts: count('Chain leads, join leads and adapters in use, owned or bought.'),
-  ...perPedalTier((tier) => at(count(aboutPedalTiers[tier]), (score: Score) => score[tier])),
+  ...perCountedTier((tier) => at(count(aboutCounted[tier]), (score: Score) => score[tier])),
 };

@@ -2,7 +2,7 @@ import { aims, isMoney, tiers } from '../../domain/aim.js';
 import type { Board } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { perPedalTier } from '../../domain/pedal-tier.js';
+import { perCountedTier } from '../../domain/counted-tiers.js';
 import { everyFeed, type Score, type Wiring } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Answer, Gap } from '../../planning/answer.js';
@@ -115,7 +115,7 @@ type Nothing = Wiring & {
 /** What stands on the board while there is no plan: every pedal is without power. */
 function nothingPlugged(board: Board): Nothing {
   const unpowered = board.pedals.map(({ id }) => id);
-  const nothing = { money: minorUnits(0), exposed: 0, bricks: 0, parts: 0, moved: null, ...perPedalTier(() => 0) };
+  const nothing = { money: minorUnits(0), exposed: 0, bricks: 0, moved: null, ...perCountedTier(() => 0) };
   return {
     feeds: [],
     inlets: [],

@@ -1,5 +1,5 @@
 import type { ChoosingAim } from '../../../src/domain/aim.js';
-import { perPedalTier, type PerPedalTier } from '../../../src/domain/pedal-tier.js';
+import { perCountedTier, type PerCountedTier } from '../../../src/domain/counted-tiers.js';
 
 /** A board and a catalogue as a person writes them, and the answer that the person has worked out by hand. */
 export type Case = {
@@ -32,12 +32,11 @@ export const sharing = (
 export type Expected =
   | {
       readonly status: 'proven';
-      readonly score: PerPedalTier<number> & {
+      readonly score: PerCountedTier<number> & {
         readonly unpowered: number;
         readonly money: string;
         readonly exposed: number;
         readonly bricks: number;
-        readonly parts: number;
         readonly moved: null;
       };
       /** Whatever is stated here must be so; the rest of the result is free. */
@@ -57,18 +56,17 @@ export type Also = {
 };
 
 type Figures = Partial<
-  PerPedalTier<number> & {
+  PerCountedTier<number> & {
     readonly unpowered: number;
     readonly exposed: number;
     readonly bricks: number;
-    readonly parts: number;
   }
 >;
 
 /** A plan for this money; one brick and nothing amiss unless told otherwise. */
 export const plan = (money: string, figures: Figures = {}, also: Also = {}): Expected => ({
   status: 'proven',
-  score: { unpowered: 0, money, exposed: 0, bricks: 1, parts: 0, ...perPedalTier(() => 0), ...figures, moved: null },
+  score: { unpowered: 0, money, exposed: 0, bricks: 1, ...perCountedTier(() => 0), ...figures, moved: null },
   also,
 });
 

@@ -1,5 +1,5 @@
 import { kitOf } from '../../../src/domain/kit.js';
-import { perPedalTier } from '../../../src/domain/pedal-tier.js';
+import { perCountedTier } from '../../../src/domain/counted-tiers.js';
 import { describe, expect, it } from 'vitest';
 
 import { loadoutMeasures } from '../../../src/formulation/loadout-measures.js';
@@ -61,8 +61,8 @@ describe('a loadout', () => {
       moved: 0,
       bricks: 1,
       sockets: 1,
+      ...perCountedTier(() => 0),
       parts: 3,
-      ...perPedalTier(() => 0),
       offPreferred: 1,
     });
   });
@@ -72,8 +72,8 @@ describe('a loadout', () => {
   });
 
   it('of nothing counts nothing', () => {
-    const counts = { exposed: 0, newlyExposed: 0, moved: 0, bricks: 0, sockets: 0, parts: 0 };
-    const nothing = { ...counts, ...perPedalTier(() => 0) };
+    const counts = { exposed: 0, newlyExposed: 0, moved: 0, bricks: 0, sockets: 0 };
+    const nothing = { ...counts, ...perCountedTier(() => 0) };
     expect(measured('apart')).toEqual({ pedals: {}, leads: {}, ...nothing });
   });
 

@@ -25,6 +25,7 @@ import type { Loadout } from '../../../src/loadout/loadout.js';
 import type { SupplyUses } from '../../../src/loadout/supply-uses.js';
 import { tinyCase, type Case } from '../../support/arbitraries.js';
 import { everyUnit, type Carried } from '../loadout/every-unit.js';
+import { leadsCounted } from '../../support/brute-force-tiers.js';
 import { share, trying } from '../../support/runs.js';
 
 /** What one unit takes, in the words of the audit. */
@@ -67,7 +68,7 @@ const measuresOf = (
   money: leads.reduce((sum, kind) => sum + onePrice(leadAt(kind, bench.kinds)), price),
   exposed,
   ...pick(natureOf(source)),
-  parts: leads.filter((kind) => leadAt(kind, bench.kinds).role.kind !== 'battery').length,
+  ...leadsCounted(leads.map((kind) => leadAt(kind, bench.kinds))),
   ...counted,
 });
 

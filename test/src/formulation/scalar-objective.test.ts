@@ -2,6 +2,7 @@ import { kitOf } from '../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perCountedTier, perLeadTier } from '../../../src/domain/counted-tiers.js';
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import { choosingAims, choosingTiersOf, type Criterion } from '../../../src/domain/aim.js';
 import { minorUnits } from '../../../src/domain/quantities.js';
@@ -53,8 +54,7 @@ const nothing: Measures = {
   moved: 0,
   bricks: 0,
   sockets: 0,
-  parts: 0,
-  ...perPedalTier(() => 0),
+  ...perCountedTier(() => 0),
 };
 
 /** What plans for so many pedals may add up to: no more units than pedals, two adapters and a join lead a pedal. */
@@ -70,7 +70,7 @@ const measures = (pedals: number, price: number): fc.Arbitrary<Measures> => {
       moved: count,
       bricks: count,
       sockets: count,
-      parts: fc.nat({ max: 3 * pedals }),
+      ...perLeadTier(() => fc.nat({ max: 3 * pedals })),
       ...perPedalTier(() => count),
     })
     .map(({ units, leads, ...rest }) => ({ ...rest, money: units * price + leads * 500 }));
@@ -181,8 +181,7 @@ describe('a number', () => {
       moved: 2,
       bricks: 3,
       sockets: 2,
-      parts: 0,
-      ...perPedalTier(() => 0),
+      ...perCountedTier(() => 0),
     };
     const told = (tier: Criterion) =>
       scalarObjectives(question(2, [tier], 1000)).flatMap((objective) =>

@@ -10,6 +10,7 @@ import { scalarObjectives, scalarValue } from '../../../src/formulation/scalar-o
 import { loadoutPricer } from '../../../src/loadout/best-loadout.js';
 import { tinyCase } from '../../support/arbitraries.js';
 import { everyUnit, type Carried } from '../loadout/every-unit.js';
+import { leadsCounted } from '../../support/brute-force-tiers.js';
 import { share, trying } from '../../support/runs.js';
 
 it('a search starts with every pedal by itself, as cheaply as any unit can feed it', () => {
@@ -36,7 +37,7 @@ it('a search starts with every pedal by itself, as cheaply as any unit can feed 
           money,
           bricks: isBattery(group) ? 0 : 1,
           sockets: isBattery(group) || groups[group]?.uses.supply.source.kind === 'charge' ? 0 : 1,
-          parts: leads.filter((kind) => bench.kinds[kind]?.role.kind !== 'battery').length,
+          ...leadsCounted(leads.flatMap((kind) => bench.kinds[kind] ?? [])),
         });
       };
       const costs = groups.flatMap(({ uses }, group) =>

@@ -2,6 +2,7 @@ import { kitOf } from '../../../../src/domain/kit.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { perLeadTier } from '../../../../src/domain/counted-tiers.js';
 import { perPedalTier } from '../../../../src/domain/pedal-tier.js';
 import { choosingAims, tiersOf, type Criterion } from '../../../../src/domain/aim.js';
 import { compactProgram } from '../../../../bench/rival/formulation/compact-program.js';
@@ -32,7 +33,7 @@ function modelOf(of: Question, price: number): Model {
       money: measure(1, price),
       exposed: measure(2),
       bricks: measure(3),
-      parts: measure(4),
+      ...perLeadTier(() => measure(4)),
       ...perPedalTier(() => measure(5)),
       newlyExposed: measure(6),
       moved: measure(7),
@@ -70,7 +71,7 @@ const figuresOf = (point: readonly number[], tiers: readonly Criterion[], price:
     exposed,
     bricks,
     sockets,
-    parts,
+    ...perLeadTier(() => parts),
     ...perPedalTier(() => offPreferred),
     outlay: money + 700 * bricks,
     cost: money + 2000 * exposed + 700 * bricks,
