@@ -20,8 +20,8 @@ export function quoted(text: string): string {
   return `"${escapedText(characters.slice(0, longest).join(''))}${cut ? '…' : ''}"`;
 }
 
-/** Several words as a sentence lists them: `a, b or c`. */
-export function listed(words: readonly string[], last: 'or' | 'and'): string {
+/** Several words as a sentence lists them: `a, b and c`. */
+export function listed(words: readonly string[], last: 'or' | 'and' = 'and'): string {
   if (words.length < 2) return words.join('');
   return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1) ?? ''}`;
 }

@@ -1,11 +1,9 @@
-import { minorUnits } from '../../domain/quantities.js';
 import { shownOn, type AnswerPart, type Showing } from '../words/answer-parts.js';
 import type { BoardEntries } from '../words/board-entries.js';
 import type { ComparisonHandout } from '../words/comparison-handout.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
 import { withOwnership } from '../words/hookup.js';
 import { optionFigures } from '../words/option-words.js';
-import { itemText } from '../words/purchases.js';
 import type { Remark } from '../words/remark.js';
 import { confirmAtHome } from '../words/remarks.js';
 import type { CheckRow, HookupStep } from '../words/steps.js';
@@ -65,12 +63,7 @@ const entryLines = ({ texts, entries }: BoardEntries): Lines => [
 ];
 
 function buyLines({ shopping, owned, wiring, speech: { board } }: PlanHandout): Lines {
-  const rows = shopping.map(({ units, price, ...item }) => [
-    String(units),
-    itemText(item),
-    priceText(price, board),
-    priceText(minorUnits(price * units), board),
-  ]);
+  const rows = shopping.map(({ units, text: item, each, together }) => [String(units), item, each, together]);
   const list =
     rows.length === 0
       ? paragraph('Nothing to buy.')

@@ -1,11 +1,9 @@
-import { minorUnits } from '../../domain/quantities.js';
 import { drawnBoard } from '../drawing/contents.js';
 import { boardDrawings } from '../drawing/drawings.js';
 import { drawingKey } from '../drawing/key.js';
 import type { FeedRow } from '../words/feed-row.js';
 import { glued } from '../words/glue.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
-import { itemText } from '../words/purchases.js';
 import { plainly, withCare } from '../words/remark.js';
 import type { CheckRow } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
@@ -29,12 +27,7 @@ export function buyBody({ shopping, owned, wiring, speech: { board } }: PlanHand
             { name: 'Each', manner: 'figures' },
             { name: 'Together', manner: 'figures' },
           ],
-          rows: shopping.map(({ units, price, ...item }) => [
-            String(units),
-            itemText(item),
-            priceText(price, board),
-            priceText(minorUnits(price * units), board),
-          ]),
+          rows: shopping.map(({ units, text, each, together }) => [String(units), text, each, together]),
           total: { name: 'Total', value: priceText(wiring.score.money, board) },
           cards: null,
         });

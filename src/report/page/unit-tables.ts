@@ -7,8 +7,8 @@ import { bankOutputs, freeOutputs, settingTexts } from '../words/free-outputs.js
 import { loadLegend } from '../words/load-legend.js';
 import { leftOnOutput, leftText, ownedUnits } from '../words/spare-units.js';
 import type { Speech } from '../words/speech.js';
-import { unitLabel, unitLoads } from '../words/unit-loads.js';
-import { unitUses, type UnitUse } from '../words/usage.js';
+import { unitLoads } from '../words/unit-loads.js';
+import { unitTitle, unitUses, type UnitUse } from '../words/usage.js';
 import { listText } from '../words/words.js';
 import { paragraph, tableMarkup } from './elements.js';
 import { markup, type Markup } from './markup.js';
@@ -62,7 +62,7 @@ function unitsBody(speech: Speech, units: readonly UnitUse[], { note, caption, l
   return markup`${paragraph(`${loadLegend(speech, units)}${note}`)}${loadChart(unitLoads(speech, units))}${tableMarkup({
     caption,
     columns: [{ name: 'Supply', manner: 'head' }, ...names.map((name) => ({ name }))],
-    rows: units.flatMap((unit) => rowsOf(unit).map((row) => [unitLabel(speech, units, unit), ...row])),
+    rows: units.flatMap((unit) => rowsOf(unit).map((row) => [unitTitle(speech.inventory, units, unit), ...row])),
     cards: 'plugged',
   })}`;
 }

@@ -5,14 +5,12 @@ import { unitUses } from '../words/usage.js';
 import { changeLines, entryLines } from './rewire-changes.js';
 import { findingLines } from './check-findings.js';
 import { optionTable, unbeatenLines } from './comparison-table.js';
-import { block, type Paint } from './layout.js';
+import { block, indent, type Paint } from './layout.js';
 import { pluggingLines } from './plugging.js';
 import { stepLines } from './rewire-steps.js';
 import { bullet, sectionsOf, type Screen } from './screen.js';
 import { shoppingLines } from './shopping.js';
 import { checkedLines, leftLines } from './unit-lines.js';
-
-const indent = 2;
 
 /** The parts of an answer that are shown on a screen and say something, each under its heading; some of them numbered. */
 export const partLines = (

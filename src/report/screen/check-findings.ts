@@ -1,14 +1,12 @@
 import type { Check } from '../../planning/check/check.js';
 import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
-import { beside, type Piece } from './layout.js';
+import { beside, gap, indent, type Piece } from './layout.js';
 import { whereText } from '../words/check-words.js';
 import { ruleWords, tooFewVolts } from '../words/rule-words.js';
 import { barPiece, type Screen } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { capital, fullStop, meterOf, meterText } from '../words/words.js';
 
-const indent = 2;
-const gap = 2;
 /** The longest rules are called `polarity` and the like. */
 const ruleWidth = 8;
 

@@ -5,13 +5,11 @@ import { comparisonParts } from '../words/comparison-parts.js';
 import { partLines } from './answer-parts.js';
 import { impossibleText } from './impossible.js';
 import { block } from './layout.js';
-import { screenFor, type Screen, type ScreenOptions } from './screen.js';
+import { printed, type Screen, type ScreenOptions } from './screen.js';
 
 /** Purchases side by side as text for a screen, with a line break at its end. */
-export function comparisonText(kit: Kit, comparison: Comparison, options: ScreenOptions): string {
-  const screen = screenFor(kit, options);
-  return `${comparisonLines(screen, comparison).join('\n')}\n`;
-}
+export const comparisonText = (kit: Kit, comparison: Comparison, options: ScreenOptions): string =>
+  printed(kit, options, (screen) => comparisonLines(screen, comparison));
 
 function comparisonLines(screen: Screen, comparison: Comparison): readonly string[] {
   const impossible = comparison.reasons.length === 0 ? [] : impossibleText(screen, comparison.reasons);

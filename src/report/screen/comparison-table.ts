@@ -1,11 +1,9 @@
 import type { ComparisonHandout } from '../words/comparison-handout.js';
-import { beside, block, widthOf, type Cell, type Piece } from './layout.js';
+import { beside, block, gap, indent, widthOf, type Cell, type Piece } from './layout.js';
 import { optionFigures, type OptionWords } from '../words/option-words.js';
 import type { UnbeatenWords } from '../words/unbeaten-words.js';
 import type { Screen } from './screen.js';
 
-const indent = 2;
-const gap = 2;
 /** A narrower column breaks names that are read at a glance. */
 const leastLabel = 16;
 

@@ -8,25 +8,20 @@ import { elsewhereTexts, hereText, othersArranged, unfitTexts } from '../words/e
 import { wayTexts } from '../words/explain-folded-ways.js';
 import { unsettledText } from '../words/answer-parts.js';
 import { bullets } from './answer-parts.js';
-import { block, type Piece } from './layout.js';
-import { headLines, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { block, indent, type Piece } from './layout.js';
+import { headLines, printed, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { allText, countText, priceText } from '../words/words.js';
-
-const indent = 2;
 
 type Impossible = Extract<Explanation, { kind: 'impossible' }>;
 
 /** An explanation as text for a screen, with a line break at its end. `pedal` is the one that was asked about. */
-export function explanationText(
+export const explanationText = (
   kit: Kit,
   explanation: Explanation,
   pedal: PedalId | null,
   options: ScreenOptions,
-): string {
-  const screen = screenFor(kit, options);
-  return `${linesOf(screen, explanation, pedal).join('\n')}\n`;
-}
+): string => printed(kit, options, (screen) => linesOf(screen, explanation, pedal));
 
 function linesOf(screen: Screen, explanation: Explanation, pedal: PedalId | null): readonly string[] {
   switch (explanation.kind) {

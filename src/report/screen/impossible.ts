@@ -1,5 +1,5 @@
 import type { Reason } from '../../planning/answer.js';
-import { block, type Piece } from './layout.js';
+import { block, indent, type Piece } from './layout.js';
 import {
   impossibleLead,
   reasonPassages,
@@ -10,8 +10,6 @@ import {
   type PassageEntry,
 } from '../words/reasons.js';
 import { bullet, headLines, section, type Screen } from './screen.js';
-
-const indent = 2;
 
 /** No plan exists: why, with the numbers, and what to do about it. */
 export function impossibleText(screen: Screen, reasons: readonly Reason[], asked: Asked = 'board'): string[] {

@@ -18,6 +18,9 @@ export type Piece = {
 
 export type Cell = { readonly pieces: readonly Piece[]; readonly width: number };
 
+/** Spaces before what stands below a heading, and between columns. */
+export const [indent, gap] = [2, 2];
+
 /** A narrow cell still takes the widest single character. */
 const leastWidth = 2;
 

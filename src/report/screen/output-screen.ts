@@ -5,25 +5,21 @@ import type { OutputAnswer, OutputTrial } from '../../planning/check/check-outpu
 import { noiseText, nothingMeasured } from '../words/cautions.js';
 import { ownedUnitsOf } from '../words/inventory.js';
 import { bullets, remarkLines } from './answer-parts.js';
-import { beside, block, type Piece } from './layout.js';
+import { beside, block, gap, indent, type Piece } from './layout.js';
 import { placeText } from '../words/places.js';
 import { chainRoute, soloRoute, tailRoute } from '../words/route.js';
-import { barPiece, bullet, headLines, screenFor, sectionsOf, type Screen, type ScreenOptions } from './screen.js';
+import { barPiece, bullet, headLines, printed, sectionsOf, type Screen, type ScreenOptions } from './screen.js';
 import { cautionRemarks, confirmLead, confirmRemarks } from '../words/remarks.js';
 import { sentence } from '../words/speech.js';
 import { peakOf } from '../words/usage.js';
 import { capital, countText, fullStop, listText, meterOf, meterText, priceText, voltsText } from '../words/words.js';
 
-const indent = 2;
-const gap = 2;
 const voltsWidth = 6;
 const loadWidth = 20;
 
 /** Whether a pedal can go on an output, as text for a screen with a line break at its end. */
-export function outputAnswerText(kit: Kit, answer: OutputAnswer, options: ScreenOptions): string {
-  const screen = screenFor(kit, options);
-  return `${answerLines(screen, answer).join('\n')}\n`;
-}
+export const outputAnswerText = (kit: Kit, answer: OutputAnswer, options: ScreenOptions): string =>
+  printed(kit, options, (screen) => answerLines(screen, answer));
 
 function answerLines(screen: Screen, answer: OutputAnswer): readonly string[] {
   const { board } = screen;

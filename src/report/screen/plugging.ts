@@ -3,14 +3,12 @@ import { isOfOnePedal } from '../../domain/source.js';
 import { isOwnedUnit, withOwnership } from '../words/hookup.js';
 import { loadLegend } from '../words/load-legend.js';
 import { firstBankOf, isFedByOwn } from '../words/inventory.js';
-import { beside, block, type Cell, type Piece } from './layout.js';
+import { beside, block, gap, indent, type Cell, type Piece } from './layout.js';
 import { outputRows, type OutputRow } from './output-rows.js';
 import { barPiece, type Screen } from './screen.js';
-import { socketsTaken, unitsInUse, type UnitUse } from '../words/usage.js';
+import { socketsTaken, unitTitle, type UnitUse } from '../words/usage.js';
 import { meterText } from '../words/words.js';
 
-const indent = 2;
-const gap = 2;
 const outputsWidth = 5;
 const voltsWidth = 6;
 const figuresWidth = 20;
@@ -36,8 +34,7 @@ export function unitTable(
   rows: readonly OutputRow[],
 ): string[] {
   const { inventory, paints, width } = screen;
-  const number = unitsInUse(units, unit.supply.id) > 1 || unit.unit > 1 ? `, unit ${unit.unit}` : '';
-  const title = withOwnership(`${inventory.supplyName(unit.supply.id)}${number}`, isOwnedUnit(unit));
+  const title = withOwnership(unitTitle(inventory, units, unit), isOwnedUnit(unit));
   const head = block([{ text: title, paint: paints.strong }], width, indent);
   // What is one pedal's alone has nothing to choose and nothing to compare.
   if (isOfOnePedal(unit.supply.source))

@@ -1,12 +1,10 @@
 import type { BoardEntries } from '../words/board-entries.js';
 import type { ChangeWords } from '../words/change-words.js';
 import { noBreak } from '../words/glue.js';
-import { beside, block, type Piece } from './layout.js';
+import { beside, block, gap, indent, type Piece } from './layout.js';
 import { bullet, type Screen } from './screen.js';
 import { listText } from '../words/words.js';
 
-const indent = 2;
-const gap = 2;
 const labelWidth = 4;
 
 /** Who stays, who moves from where to where and why, who is new, and who is left out. */

@@ -1,6 +1,6 @@
 import { feedMillivolts, type Feed } from '../../domain/plan.js';
 import { firstBankOf } from '../words/inventory.js';
-import { beside, widthOf, type Cell, type Piece } from './layout.js';
+import { beside, gap, widthOf, type Cell, type Piece } from './layout.js';
 import { bullet, type Screen } from './screen.js';
 import type { StepOf } from '../words/step-groups.js';
 import { laidLead } from '../words/step-words.js';
@@ -12,7 +12,6 @@ export function layPieces(screen: Screen, feeds: readonly Feed[], step: StepOf<'
   return [bullet(screen, lead), ...tails.map((text) => ({ text, indent: 2, hang: 2 }))];
 }
 
-const gap = 2;
 /** No column of what to read is wider, whatever the screen. */
 const mostMeter = 24;
 /** What a pedal's name has on a narrow screen, where plus and minus take more lines. */

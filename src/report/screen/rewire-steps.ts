@@ -1,16 +1,13 @@
 import type { Feed } from '../../domain/plan.js';
 import { allFeeds } from '../words/change-words.js';
 import type { PlanHandout } from '../words/handout.js';
-import { beside, block } from './layout.js';
+import { beside, block, gap, indent } from './layout.js';
 import { layPieces, measureLines } from './rewire-pieces.js';
 import { bullet, type Screen } from './screen.js';
 import { stepGroups, type StepGroup, type StepOf } from '../words/step-groups.js';
 import { powerWords, pullText, switchText, takenOut } from '../words/step-words.js';
 import { batteryItems, batteryText } from '../words/steps.js';
 import { listText } from '../words/words.js';
-
-const indent = 2;
-const gap = 2;
 
 /** What there is to do, lettered; steps that go together share a letter. */
 export function stepLines(screen: Screen, { wiring, changes }: PlanHandout): string[] {

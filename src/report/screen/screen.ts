@@ -49,6 +49,10 @@ export function screenFor(kit: Kit, options: ScreenOptions): Screen {
   };
 }
 
+/** Lines as the text that is printed, with a line break at its end. */
+export const printed = (kit: Kit, options: ScreenOptions, linesOf: (screen: Screen) => readonly string[]): string =>
+  `${linesOf(screenFor(kit, options)).join('\n')}\n`;
+
 /** A heading with its lines below; nothing at all when there are no lines. */
 export function section(screen: Screen, title: string, lines: readonly string[]): string[] {
   if (lines.length === 0) return [];

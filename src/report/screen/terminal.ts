@@ -5,7 +5,7 @@ import { isBeside, planParts } from '../words/plan-parts.js';
 import { partLines } from './answer-parts.js';
 import { impossibleText, stoppedText } from './impossible.js';
 import { block } from './layout.js';
-import { screenFor, type Screen, type ScreenOptions } from './screen.js';
+import { printed, type Screen, type ScreenOptions } from './screen.js';
 
 type AnswerOptions = ScreenOptions & {
   /** Whether the plan is written into the board file, so that nobody has to be told what to write there. Default false. */
@@ -16,10 +16,8 @@ type AnswerOptions = ScreenOptions & {
  * The answer as text for a screen, with a line break at its end. No line is wider than the screen (60 columns at least), and
  * nothing from a file reaches the screen as a control character.
  */
-export function answerText(kit: Kit, answer: Answer, options: AnswerOptions): string {
-  const screen = screenFor(kit, options);
-  return `${answerLines(screen, answer, options.recorded).join('\n')}\n`;
-}
+export const answerText = (kit: Kit, answer: Answer, options: AnswerOptions): string =>
+  printed(kit, options, (screen) => answerLines(screen, answer, options.recorded));
 
 function answerLines(screen: Screen, answer: Answer, recorded = false): readonly string[] {
   switch (answer.kind) {

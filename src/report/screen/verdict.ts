@@ -6,16 +6,14 @@ import { minorUnits } from '../../domain/quantities.js';
 import { bullets } from './answer-parts.js';
 import { block } from './layout.js';
 import { countedText } from '../words/money-words.js';
-import { headLines, screenFor, section, type Screen, type ScreenOptions } from './screen.js';
+import { headLines, printed, section, type Screen, type ScreenOptions } from './screen.js';
 import { sentence } from '../words/speech.js';
 import { tierWords } from '../words/tier-words.js';
 import { capital, countText, fullStop, listText, priceText } from '../words/words.js';
 
 /** The verdict as text for a screen, with a line break at its end. */
-export function verdictText(kit: Kit, verdict: Verdict, options: ScreenOptions): string {
-  const screen = screenFor(kit, options);
-  return `${verdictLines(screen, verdict).join('\n')}\n`;
-}
+export const verdictText = (kit: Kit, verdict: Verdict, options: ScreenOptions): string =>
+  printed(kit, options, (screen) => verdictLines(screen, verdict));
 
 function verdictLines(screen: Screen, verdict: Verdict): readonly string[] {
   switch (verdict.kind) {

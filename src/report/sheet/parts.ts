@@ -1,11 +1,9 @@
 import { everyFeed } from '../../domain/plan.js';
-import { minorUnits } from '../../domain/quantities.js';
 import { list, paragraph, remarkList, tableMarkup, tick, type Section } from '../page/elements.js';
 import { markup, type Markup } from '../page/markup.js';
 import { noiseCautions, pluggingCautions } from '../words/cautions.js';
 import { glued } from '../words/glue.js';
 import type { PlanHandout } from '../words/handout.js';
-import { itemText } from '../words/purchases.js';
 import type { LookAt } from '../words/read-at-home.js';
 import { withCare } from '../words/remark.js';
 import { standingCautions } from '../words/remarks.js';
@@ -57,11 +55,7 @@ export function buyPart({ shopping, owned, wiring, speech: { board } }: PlanHand
             { name: 'Each', manner: 'figures' },
             { name: 'Together', manner: 'figures' },
           ],
-          rows: shopping.map(({ units, price, ...item }) => [
-            `${units} × ${itemText(item)}`,
-            priceText(price, board),
-            priceText(minorUnits(price * units), board),
-          ]),
+          rows: shopping.map(({ units, text, each, together }) => [`${units} × ${text}`, each, together]),
           total: { name: 'Total', value: priceText(wiring.score.money, board) },
           cards: null,
         });

@@ -3,10 +3,11 @@ import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { everyFeed, feedMillivolts, isInletFeed, leadsOf, type Exposure, type Feed } from '../../domain/plan.js';
 import { bankOf, batteriesOf, firstBankOf, isFedByOwn, unitName, type Inventory } from './inventory.js';
+import { placeText } from './places.js';
 import { digitalTogether, mixedGrounds } from './shared-grounds.js';
 import { offBefore, type Stands } from './stands.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
-import { countText, hoursText, listText, outputsText, percentText, polarityText, voltsText } from './words.js';
+import { countText, hoursText, listText, percentText, polarityText, voltsText } from './words.js';
 
 /** What holds for every board, before anything is plugged in. */
 export const generalCautions = (stands: Stands, of: 'plan' | 'check'): readonly string[] => [
@@ -85,7 +86,7 @@ const powerBanks = (
   { runtimes, ...plan }: Pick<JudgedPlan, 'feeds' | 'inlets' | 'runtimes'>,
 ): string[] =>
   runtimes.map((bank) => {
-    const name = unitName(inventory, everyFeed(plan), bank).replace(/,$/, '');
+    const name = unitName(inventory, everyFeed(plan), bank);
     const held = `${decimalOfThousandths(bank.milliwattHours)} Wh, of which ${percentText(bank.asked.usable)} is counted`;
     return (
       `${name} should last about ${hoursText(bank.hours)} h by its ${held}: an estimate from figures, so try it before it ` +
@@ -148,9 +149,9 @@ function ofUnknownGround(inventory: Inventory, feeds: readonly Feed[]): string[]
 /** Supplies that hang on others. */
 const onOtherSupplies = (inventory: Inventory, feeds: readonly Feed[]): string[] =>
   feeds.filter(isInletFeed).map((feed) => {
-    const name = unitName(inventory, feeds, feed.inletOf).replace(/,$/, '');
+    const name = unitName(inventory, feeds, feed.inletOf);
     return (
-      `${name} hangs on ${outputText(inventory, feeds, feed)} and on nothing else: no pedal shares that output or its ground, and ` +
+      `${name} hangs on ${placeText(inventory, feeds, feed)} and on nothing else: no pedal shares that output or its ground, and ` +
       'what it gives is measured before a pedal goes on.'
     );
   });
@@ -163,7 +164,7 @@ function alternating(inventory: Inventory, feeds: readonly Feed[]): string[] {
     .filter((feed) => firstBankOf(inventory.supply(feed.supply), feed).power === 'AC' && !isFedByOwn(inventory, feed))
     .map(
       (feed) =>
-        `${inventory.pedalName(feed.pedal)} runs on AC from ${outputText(inventory, feeds, feed)}: ` +
+        `${inventory.pedalName(feed.pedal)} runs on AC from ${placeText(inventory, feeds, feed)}: ` +
         'AC destroys a DC pedal, so mark that plug and let no other pedal near it.',
     );
 }
@@ -173,7 +174,7 @@ function unregulated(inventory: Inventory, feeds: readonly Feed[]): string[] {
     feed.outputs.flatMap((output, at) => {
       const setting = settingOf(bankOf(inventory.supply(feed.supply), output), feed.settings[at]);
       if (setting.openCircuit === null) return [];
-      const place = outputText(inventory, feeds, { ...feed, outputs: [output] });
+      const place = placeText(inventory, feeds, { ...feed, outputs: [output] });
       return [
         `${place} is unregulated: it gives ${voltsText(setting.millivolts)} under load but ` +
           `${voltsText(setting.openCircuit)} with nothing on it. Use it only for the pedals named here.`,
@@ -190,7 +191,7 @@ function joins(inventory: Inventory, feeds: readonly Feed[]): string[] {
         ? `in series, and the volts add up to ${voltsText(feedMillivolts(feed))}`
         : `in parallel at ${voltsText(feedMillivolts(feed))}, and the milliamps add up`;
     return [
-      `${outputText(inventory, feeds, feed)} are joined ${how}: set both outputs before ${inventory.partName(feed.join.part)} ` +
+      `${placeText(inventory, feeds, feed)} are joined ${how}: set both outputs before ${inventory.partName(feed.join.part)} ` +
         `goes on, and feed nothing but ${inventory.pedalName(feed.pedal)} with it.`,
     ];
   });
@@ -218,7 +219,7 @@ function switches(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds.flatMap((feed) => {
     const position = switchPosition(inventory, feed);
     if (position === null) return [];
-    const place = outputText(inventory, feeds, feed, switchedOutputs(inventory, feed));
+    const place = placeText(inventory, feeds, { ...feed, outputs: switchedOutputs(inventory, feed) });
     return [
       `Set the polarity switch of ${place} to ${polarityText(position)} before a lead goes in, ` + 'and tape it over.',
     ];
@@ -236,7 +237,7 @@ function chains(inventory: Inventory, feeds: readonly Feed[]): string[] {
         ? ` Cover its ${spare === 1 ? '' : `${spare} `}unused ${spare === 1 ? 'tail' : 'tails'}: a bare plug can short the output.`
         : '';
     return [
-      `${inventory.partName(feed.chain)} on ${outputText(inventory, feeds, feed)} ties the grounds of ` +
+      `${inventory.partName(feed.chain)} on ${placeText(inventory, feeds, feed)} ties the grounds of ` +
         `${countText(taken, 'pedal')} together and can carry noise from one to another.${cover}`,
     ];
   });
@@ -244,11 +245,3 @@ function chains(inventory: Inventory, feeds: readonly Feed[]): string[] {
 
 const onSameOutput = (first: Feed, second: Feed): boolean =>
   first.supply === second.supply && first.unit === second.unit && first.outputs[0] === second.outputs[0];
-
-/** "Quay 6 output 5". */
-const outputText = (
-  inventory: Inventory,
-  feeds: readonly Feed[],
-  feed: Feed,
-  outputs: readonly number[] = feed.outputs,
-): string => `${unitName(inventory, feeds, feed)} ${outputsText(outputs)}`;

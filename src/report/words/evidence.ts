@@ -6,7 +6,10 @@ import { countedText } from './money-words.js';
 import type { Speech } from './speech.js';
 import { countText, listText, priceText } from './words.js';
 
-/** The same as one paragraph for any place to show it; null where the plan is not proven. */
+/**
+ * Why no plan is better, by the argument of the price tags: no supply can carry more than it costs, so that all cost at least what
+ * the tags add up to; what is limited is let save as much as it ever could. Null where the plan is not proven.
+ */
 export function evidenceText(
   speech: Speech,
   aim: ChoosingAim,
@@ -14,29 +17,16 @@ export function evidenceText(
   evidence: Evidence | undefined,
 ): string | null {
   if (evidence === undefined) return null;
-  return tagsText(speech, aim, wiring, evidence);
-}
-
-/**
- * The argument of the price tags: no supply can carry more than it costs, so that all cost at least what the tags add up
- * to; what is limited is let save as much as it ever could.
- */
-function tagsText(speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, { cases, limits }: Evidence): string {
   const claim = claimText(speech, aim, wiring);
   if (isNothing(speech, aim, wiring)) return `${claim}: ${nothingText[aim]}.`;
-  const shop = speech.shop ?? 'the shop';
-  const [tags, worth, cost] = [tagText(speech, aim, wiring), worthText(speech, aim, wiring), costText(speech, aim)];
-  const told = casesText(cases);
-  if (!limits) {
-    return (
-      `${claim}: put ${tags}; the tags make ${worth} in all. No unit at ${shop} can carry pedals whose tags come to ` +
-      `more than ${cost}. So no plan does with less.${told}`
-    );
-  }
+  const { cases, limits } = evidence;
+  const [tags, worth] = [tagText(speech, aim, wiring), worthText(speech, aim, wiring)];
+  const left = limits
+    ? `, and let what is limited (units that you own, stock, limits of your own) save as much as it ever could; ${worth} is left. No other`
+    : `; the tags make ${worth} in all. No`;
   return (
-    `${claim}: put ${tags}, and let what is limited (units that you own, stock, limits of your own) save as much as it ` +
-    `ever could; ${worth} is left. No other unit at ${shop} can carry pedals whose tags come to more than ${cost}. So no ` +
-    `plan does with less.${told}`
+    `${claim}: put ${tags}${left} unit at ${speech.shop ?? 'the shop'} can carry pedals whose tags come to more than ` +
+    `${costText(speech, aim)}. So no plan does with less.${casesText(cases)}`
   );
 }
 

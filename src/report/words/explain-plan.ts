@@ -5,6 +5,7 @@ import type { Cheaper, Forced } from '../../planning/explain/purchases.js';
 import { namesText } from './explain-argument.js';
 import { differencesText } from './explain-difference.js';
 import type { FactsContext } from './explain-facts.js';
+import { boughtTexts } from './purchases.js';
 import { listText, priceText } from './words.js';
 
 export type ExplainedPlan = Extract<Explanation, { kind: 'plan' }>;
@@ -40,8 +41,9 @@ function withoutText(told: FactsContext, without: Forced['without']): string {
 /** What the best plan for less money lacks; nothing where there is none to be had for less, or it is not known. */
 export function cheaperTexts(told: FactsContext, cheaper: Cheaper | null): readonly string[] {
   if (cheaper === null) return [];
-  const { score } = cheaper.wiring;
-  const head = `The best that less money can do costs ${priceText(score.money, told.board)} and buys ${boughtText(told, cheaper.wiring)}.`;
+  const { score, buy } = cheaper.wiring;
+  const bought = boughtTexts(told, buy);
+  const head = `The best that less money can do costs ${priceText(score.money, told.board)} and buys ${bought.length === 0 ? 'nothing' : listText(bought)}.`;
   if (cheaper.kind === 'worse')
     return [
       `${head} Every pedal has power all the same, but it is the worse plan: ${differencesText(told, cheaper.differences)}.`,
@@ -53,12 +55,4 @@ export function cheaperTexts(told: FactsContext, cheaper: Cheaper | null): reado
       ? ''
       : ` No plan for less powers ${pedals.length === 1 ? namesText(told, pedals) : `all of ${namesText(told, pedals)}`}.`;
   return [`${head} ${left}${set}`];
-}
-
-function boughtText({ inventory }: FactsContext, { buy }: JudgedPlan): string {
-  const bought = [
-    ...buy.supplies.map(({ id, units }) => `${units} × ${inventory.supplyName(id)}`),
-    ...buy.parts.map(({ id, units }) => `${units} × ${inventory.partName(id)}`),
-  ];
-  return bought.length === 0 ? 'nothing' : listText(bought);
 }

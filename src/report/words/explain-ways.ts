@@ -7,6 +7,7 @@ import { connectorText } from './connector-words.js';
 import { batterySetText, batteryTypeText } from './battery-words.js';
 import { namesText } from './explain-argument.js';
 import type { FactsContext } from './explain-facts.js';
+import { boughtTexts } from './purchases.js';
 import { countText, listText, priceText, voltsText } from './words.js';
 
 /** What to change, in a sentence or two. */
@@ -43,16 +44,12 @@ const changeTexts: { readonly [Kind in Change['kind']]: (told: FactsContext, cha
 
 /** What the plan that a way out allows costs, and what it buys. */
 export function planText(told: FactsContext, { change, wiring, cheapest }: WayOut): string {
-  const { board, inventory } = told;
   const { buy, score } = wiring;
-  const bought = [
-    ...buy.supplies.map(({ id, units }) => `${units} × ${inventory.supplyName(id)}`),
-    ...buy.parts.map(({ id, units }) => `${units} × ${inventory.partName(id)}`),
-  ];
+  const bought = boughtTexts(told, buy);
   const beside = isSought(change) ? ' besides' : '';
   if (bought.length === 0) return `Then there is a plan that buys nothing${beside}.`;
   const least = cheapest === true ? 'the cheapest plan' : 'a plan';
-  return `Then ${least} buys ${listText(bought)}${beside}, for ${priceText(score.money, board)}.`;
+  return `Then ${least} buys ${listText(bought)}${beside}, for ${priceText(score.money, told.board)}.`;
 }
 
 /** Whether a thing has to be found that nobody sells, so that the plan does not buy it. */

@@ -24,14 +24,19 @@ export type Headline = {
 export const headlineOf = (speech: Speech, aim: ChoosingAim, wiring: JudgedPlan, gap: Gap | null): Headline => ({
   cost: costText(speech, wiring),
   counts: countsText(speech, wiring),
-  standing: standingText(speech, aim, wiring, gap),
+  standing: standingText(speech, { wiring, gap }, bestText(speech, aim)),
 });
 
-function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
-  if (buy.supplies.length + buy.parts.length === 0)
-    return score.unpowered === 0 ? 'Nothing to buy: what you own is enough.' : 'Nothing to buy.';
-  return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
-}
+const costText = (speech: Speech, wiring: JudgedPlan): string =>
+  wiring.score.unpowered === 0 && buysNothing(wiring)
+    ? 'Nothing to buy: what you own is enough.'
+    : spentText(speech, wiring);
+
+const buysNothing = ({ buy }: JudgedPlan): boolean => buy.supplies.length + buy.parts.length === 0;
+
+/** What is spent, and where. */
+export const spentText = ({ board, shop }: Speech, wiring: JudgedPlan): string =>
+  buysNothing(wiring) ? 'Nothing to buy.' : `Spend ${priceText(wiring.score.money, board)} at ${shop ?? 'the shop'}.`;
 
 function countsText(speech: Speech, { feeds, score, grounds }: JudgedPlan): string {
   const counts = [
@@ -43,10 +48,15 @@ function countsText(speech: Speech, { feeds, score, grounds }: JudgedPlan): stri
   return `${counts.join(', ')}.`;
 }
 
-function standingText(speech: Speech, aim: ChoosingAim, { score }: JudgedPlan, gap: Gap | null): string {
-  const most = score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
-  if (gap === null) return `Proven: ${most}${bestText(speech, aim)}.`;
-  return `Best found, not proven: the search stopped early. ${gapText(speech, gap)}`;
+/** Whether a plan is the best, which is then said of it, or how far it may be from it. */
+export function standingText(
+  speech: Speech,
+  { wiring, gap }: { readonly wiring: JudgedPlan; readonly gap: Gap | null },
+  best: string,
+): string {
+  if (gap !== null) return `Best found, not proven: the search stopped early. ${gapText(speech, gap)}`;
+  const most = wiring.score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
+  return `Proven: ${most}${best}.`;
 }
 
 function bestText(speech: Speech, aim: ChoosingAim): string {
@@ -62,7 +72,7 @@ function bestText(speech: Speech, aim: ChoosingAim): string {
 }
 
 /** The first open tier: what the plan reaches, what no plan can beat, and so what could be gained at most. */
-export function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
+function gapText({ board }: Speech, { tier, value, bound }: Gap): string {
   const money = isMoney(tier);
   const form = (amount: number): string => (money ? priceText(minorUnits(amount), board) : String(amount));
   const reached = `${capital(tierName(tier, board.policy))}: ${form(value)} here`;

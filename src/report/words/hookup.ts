@@ -3,9 +3,8 @@ import { leadTails } from '../../domain/lead-tails.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { Source } from '../../domain/source.js';
-import type { Inventory } from './inventory.js';
 import type { Speech } from './speech.js';
-import { socketsTaken, unitsInUse, type OutputUse, type UnitUse } from './usage.js';
+import { socketsTaken, unitTitle, type OutputUse, type UnitUse } from './usage.js';
 import { outputsText } from './words.js';
 
 /** One end of a lead, at a pedal. */
@@ -84,11 +83,6 @@ const socketAfter: Readonly<Record<Source['kind'], (taken: number) => number | n
   fed: () => null,
   battery: () => null,
 };
-
-function unitTitle(inventory: Inventory, units: readonly UnitUse[], { supply, unit }: UnitUse): string {
-  const several = unitsInUse(units, supply.id) > 1 || unit > 1;
-  return `${inventory.supplyName(supply.id)}${several ? `, unit ${unit}` : ''}`;
-}
 
 /** In the order of their tails. */
 const endsOf = (number: number, tails: ReadonlyMap<PedalId, string>, { feeds }: OutputUse): readonly LeadEnd[] =>

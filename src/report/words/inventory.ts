@@ -97,7 +97,7 @@ export const ownedUnitsOf = ({ owned }: Board): readonly SupplyUnit[] =>
 /** A supply's name, with the unit's number where it could be mixed up with another one of these units. */
 export function unitName(inventory: Inventory, units: readonly SupplyUnit[], { supply, unit }: SupplyUnit): string {
   const several = units.some((other) => other.supply === supply && other.unit !== unit);
-  return `${inventory.supplyName(supply)}${several || unit > 1 ? `, unit ${unit},` : ''}`;
+  return `${inventory.supplyName(supply)}${several || unit > 1 ? `, unit ${unit}` : ''}`;
 }
 
 /** What is said of a pedal whose place is kept, wherever it is named. */

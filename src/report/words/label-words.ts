@@ -9,7 +9,7 @@ import { plainly } from './remark.js';
 import { standingCautions } from './remarks.js';
 import { sentence, type Speech } from './speech.js';
 import { standsOf } from './stands.js';
-import { countText, listText, polarityText, priceText } from './words.js';
+import { countText, listText, milliampsText, polarityText, priceText } from './words.js';
 
 type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
 
@@ -90,8 +90,6 @@ const readText = (field: AskedLabel['field'], reads: string): string => {
   if (field === 'polarity' && (reads === 'centre-negative' || reads === 'centre-positive')) return polarityText(reads);
   return field === 'inlet' ? connectorText(reads) : reads;
 };
-
-const milliampsText = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
 
 const reachText = ({ microamps, isMost }: Reach): string =>
   isMost ? `${milliampsText(microamps)} and more` : milliampsText(microamps);

@@ -1,7 +1,7 @@
 import type { Exposure, Purchase, Score } from '../../domain/plan.js';
-import { minorUnits, type PartId, type SupplyId } from '../../domain/quantities.js';
+import type { PartId, SupplyId } from '../../domain/quantities.js';
 import type { Merit, Option, PlannedOption } from '../../planning/compare/comparison.js';
-import { itemText, shoppingItems } from './purchases.js';
+import { shoppingItems } from './purchases.js';
 import type { Speech } from './speech.js';
 import { capital, countText, listText, meterOf, percentOf, priceText } from './words.js';
 
@@ -102,9 +102,9 @@ export function billOf(
   supplies: readonly Purchase<SupplyId>[],
   parts: readonly Purchase<PartId>[],
 ): readonly BillLine[] {
-  return shoppingItems(speech, { buy: { supplies, parts } }).map(({ units, price, ...item }) => ({
-    text: `${units} ${speech.marks.times} ${itemText(item)}`,
-    price: priceText(minorUnits(units * price), speech.board),
+  return shoppingItems(speech, { buy: { supplies, parts } }).map(({ units, text, together }) => ({
+    text: `${units} ${speech.marks.times} ${text}`,
+    price: together,
   }));
 }
 

@@ -1,45 +1,57 @@
-import type { Board } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
-import { factorText, type MinorUnits, type PartId, type SupplyId } from '../../domain/quantities.js';
+import { factorText, minorUnits, type MinorUnits, type PartId, type SupplyId } from '../../domain/quantities.js';
 import type { Inventory } from './inventory.js';
 import { isLead } from '../../domain/part.js';
 import { leadsOf } from '../../domain/plan.js';
 import type { Speech } from './speech.js';
-import { unitsInUse, type UnitUse } from './usage.js';
+import type { UnitUse } from './usage.js';
+import { priceText } from './words.js';
 
 /** One thing on the shopping list, so many units of it. */
 export type ShoppingItem = {
   readonly kind: 'supply' | 'lead' | 'battery';
-  /** "for 100 h of playing"; null of what is not used up. */
-  readonly lasts: string | null;
   readonly id: SupplyId | PartId;
   readonly name: string;
+  /** The name, of what is used up with how long it lasts: "Nine-volt block for 100 h of playing". */
+  readonly text: string;
   readonly units: number;
   /** Of one unit. */
   readonly price: MinorUnits;
+  /** The price in words, of one and of all. */
+  readonly each: string;
+  readonly together: string;
 };
 
 /** What to buy, supplies first. */
-export const shoppingItems = (
+export function shoppingItems(
   { board, inventory }: Pick<Speech, 'board' | 'inventory'>,
   { buy }: Pick<JudgedPlan, 'buy'>,
-): readonly ShoppingItem[] => [
-  ...buy.supplies.map((one) => ({ kind: 'supply', name: inventory.supplyName(one.id), lasts: null, ...one }) as const),
-  ...buy.parts.map((one): ShoppingItem => {
-    const name = inventory.partName(one.id);
-    return isLead(inventory.part(one.id))
-      ? { kind: 'lead', name, lasts: null, ...one }
-      : { kind: 'battery', name, lasts: lastsText(board), ...one };
-  }),
-];
-
-function lastsText({ policy: { batteries } }: Board): string | null {
-  return batteries === null ? null : `for ${factorText(batteries.pay)} h of playing`;
+): readonly ShoppingItem[] {
+  const priced = <Bought extends { readonly units: number; readonly price: MinorUnits }>(one: Bought) => ({
+    ...one,
+    each: priceText(one.price, board),
+    together: priceText(minorUnits(one.price * one.units), board),
+  });
+  const { batteries } = board.policy;
+  const lasts = batteries === null ? '' : ` for ${factorText(batteries.pay)} h of playing`;
+  return [
+    ...buy.supplies.map((one): ShoppingItem => {
+      const name = inventory.supplyName(one.id);
+      return { kind: 'supply', name, text: name, ...priced(one) };
+    }),
+    ...buy.parts.map((one): ShoppingItem => {
+      const name = inventory.partName(one.id);
+      const kind = isLead(inventory.part(one.id)) ? 'lead' : 'battery';
+      return { kind, name, text: kind === 'lead' ? name : `${name}${lasts}`, ...priced(one) };
+    }),
+  ];
 }
 
-/** "Nine-volt block for 100 h of playing". */
-export const itemText = ({ name, lasts }: Pick<ShoppingItem, 'name' | 'lasts'>): string =>
-  lasts === null ? name : `${name} ${lasts}`;
+/** "2 × Quay 6" for each thing that is bought, supplies first. */
+export const boughtTexts = ({ inventory }: Pick<Speech, 'inventory'>, { supplies, parts }: JudgedPlan['buy']) => [
+  ...supplies.map(({ id, units }) => `${units} × ${inventory.supplyName(id)}`),
+  ...parts.map(({ id, units }) => `${units} × ${inventory.partName(id)}`),
+];
 
 /** An owned thing that the plan uses, so many of it; at least one. */
 export type OwnedItem = { readonly name: string; readonly units: number };
@@ -51,7 +63,7 @@ export function ownedInUse(inventory: Inventory, wiring: JudgedPlan, units: read
   const boxes = units.filter(({ supply }) => supply.source.kind !== 'battery');
   const supplies = [...new Set(boxes.map(({ supply }) => supply.id))].map((id) => ({
     name: inventory.supplyName(id),
-    units: unitsInUse(mine, id),
+    units: mine.filter(({ supply }) => supply.id === id).length,
   }));
   const parts = [...partsInUse(inventory, wiring, units)].map(([id, count]) => ({
     name: inventory.partName(id),

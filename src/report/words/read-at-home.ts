@@ -3,11 +3,10 @@ import type { AskedLabel, Decides, Reach } from '../../planning/ask/decisive-lab
 import { mostDrawn, openLabels, type OpenLabel } from '../../domain/open-labels.js';
 import type { UnknownField } from '../../domain/pedal.js';
 import { everyFeed, type Wiring } from '../../domain/plan.js';
-import { decimalOfThousandths } from '../../domain/quantities.js';
 import { confirmEntries, type Confirm } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
 import type { Speech } from './speech.js';
-import { assumedText, listText } from './words.js';
+import { assumedText, listText, milliampsText } from './words.js';
 
 /** What is to be read on each of the pedals or supplies that are named. */
 export type LookAt = { readonly names: readonly string[]; readonly text: string };
@@ -105,8 +104,6 @@ function reachOf({ asWired, samePurchase }: NonNullable<AskedLabel['draw']>): st
   if (samePurchase === null || samePurchase.microamps === asWired.microamps) return good;
   return `${good}, wired in another way up to ${reachText(samePurchase)}`;
 }
-
-const milliampsText = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
 
 const reachText = ({ microamps, isMost }: Reach): string =>
   `${milliampsText(Math.floor(microamps / 1000) * 1000)}${isMost ? ' and more' : ''}`;

@@ -3,16 +3,17 @@ import type { Board } from '../../domain/board.js';
 import type { Pedal } from '../../domain/pedal.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { everyFeed, type Feed, type Wiring } from '../../domain/plan.js';
-import { decimalOfThousandths, factorText, type PedalId } from '../../domain/quantities.js';
+import { factorText, type PedalId } from '../../domain/quantities.js';
 import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
+import { drawText } from './needs.js';
 import { plainly, withCare, type Remark } from './remark.js';
 import { digitalTogether, groundName } from './shared-grounds.js';
 import { sentence, type Speech } from './speech.js';
 import { standsOf, type Stands } from './stands.js';
-import { assumedText, listText, voltsText } from './words.js';
+import { assumedText, listText } from './words.js';
 
 /** Why a pedal has no power: its nearest miss where nothing at all can feed it. */
 export function whyLeftOut(speech: Speech, pedal: PedalId, reasons: readonly Reason[]): string {
@@ -61,12 +62,8 @@ const unknownRemarks = ({ board, inventory }: Speech): readonly Remark[] =>
   });
 
 function guessRemark({ board, inventory, marks }: Speech, { id, draw }: Pedal): Remark {
-  const figures =
-    draw.kind === 'flat'
-      ? `${decimalOfThousandths(draw.microamps)} mA`
-      : [...draw.microamps].map(([at, drawn]) => `${decimalOfThousandths(drawn)} mA at ${voltsText(at)}`).join(', ');
   const counted = `counted ${marks.times} ${factorText(board.policy.guess)}`;
-  return plainly(`Guessed: ${inventory.pedalName(id)} draws ${figures} (${counted}). Read its label or manual.`);
+  return plainly(`Guessed: ${inventory.pedalName(id)} draws ${drawText(draw)} (${counted}). Read its label or manual.`);
 }
 
 /** Which pedals share a ground inside a supply, who is exposed, and which have a positive ground. */

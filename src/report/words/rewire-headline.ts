@@ -4,19 +4,19 @@ import type { Answer } from '../../planning/answer.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 import { casesText } from './evidence.js';
 import { countedText } from './money-words.js';
-import { gapText, type Headline } from './headline.js';
+import { spentText, standingText, type Headline } from './headline.js';
 import { exposedText } from './shared-grounds.js';
 import { pedalCounts } from './pedal-counts.js';
 import type { Speech } from './speech.js';
-import { allText, capital, countText, priceText } from './words.js';
+import { allText, capital, countText } from './words.js';
 
 type Plan = Extract<Answer, { kind: 'plan' }>;
 
 /** The plan as a difference against today: what moves and costs, what it comes to, and whether no plan is better. */
 export const rewireHeadline = (speech: Speech, plan: Plan, changes: Changes): Headline => ({
-  cost: `${movesText(changes)} ${costText(speech, plan.wiring)}`,
+  cost: `${movesText(changes)} ${spentText(speech, plan.wiring)}`,
   counts: countsText(speech, plan.wiring),
-  standing: standingText(speech, plan),
+  standing: standingText(speech, plan, bestText(speech, plan.wiring)),
 });
 
 /** "5 pedals stay, 2 move, 1 is new." */
@@ -37,11 +37,6 @@ function movesText({ stays, moves, added, dropped, steps }: Changes): string {
   );
 }
 
-function costText({ board, shop }: Speech, { score, buy }: JudgedPlan): string {
-  if (buy.supplies.length + buy.parts.length === 0) return 'Nothing to buy.';
-  return `Spend ${priceText(score.money, board)} at ${shop ?? 'the shop'}.`;
-}
-
 function countsText(speech: Speech, wiring: JudgedPlan): string {
   const { feeds, score } = wiring;
   const counts = [
@@ -56,12 +51,6 @@ function noiseText({ inventory }: Speech, wiring: JudgedPlan): string {
   const { exposed, newlyExposed = exposed } = wiring.score;
   const newly = exposed === 0 ? '' : `, ${newlyExposed === 0 ? 'none' : newlyExposed} of them newly`;
   return `${exposedText(inventory, wiring)}${newly}`;
-}
-
-function standingText(speech: Speech, { wiring, gap }: Plan): string {
-  if (gap !== null) return `Best found, not proven: the search stopped early. ${gapText(speech, gap)}`;
-  const most = wiring.score.unpowered === 0 ? '' : 'no plan powers more of these pedals; of those that power as many, ';
-  return `Proven: ${most}${bestText(speech, wiring)}.`;
 }
 
 /** The tiers of the aim that matter for this plan. */

@@ -1,6 +1,7 @@
 import type { GroundDomain, JudgedPlan } from '../../domain/judged-plan.js';
 import type { PedalId } from '../../domain/quantities.js';
-import { unitName, type Inventory } from './inventory.js';
+import type { Inventory } from './inventory.js';
+import { onUnit } from './places.js';
 import { listText, outputsText } from './words.js';
 
 type Grounds = Pick<JudgedPlan, 'feeds' | 'grounds'>;
@@ -40,9 +41,5 @@ const digitalOf = (inventory: Inventory, pedals: readonly PedalId[]): readonly P
   pedals.filter((pedal) => inventory.pedal(pedal).digital);
 
 /** "Quay 6 output 5", "Quay 6 common ground". */
-export const groundName = (
-  inventory: Inventory,
-  feeds: Grounds['feeds'],
-  { supply, unit, outputs }: GroundDomain,
-): string =>
-  `${unitName(inventory, feeds, { supply, unit })} ${outputs === null ? 'common ground' : outputsText(outputs)}`;
+export const groundName = (inventory: Inventory, feeds: Grounds['feeds'], ground: GroundDomain): string =>
+  onUnit(inventory, feeds, ground, ground.outputs === null ? 'common ground' : outputsText(ground.outputs));

@@ -58,8 +58,7 @@ export function powerWords(
 ): PowerWords {
   const isBank = ({ supply }: StepOf<'mains on'>['units'][number]): boolean =>
     inventory.supply(supply).source.kind === 'charge';
-  const named = (some: typeof units): string =>
-    listText(some.map((unit) => unitName(inventory, feeds, unit).replace(/,$/, '')));
+  const named = (some: typeof units): string => listText(some.map((unit) => unitName(inventory, feeds, unit)));
   const [banks, others] = [units.filter(isBank), units.filter((unit) => !isBank(unit))];
   const isOff = kind === 'mains off';
   const oneByOne = others.length > 1 && !isOff ? ', one at a time' : '';

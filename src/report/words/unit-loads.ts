@@ -1,19 +1,15 @@
 import { bankOutputs } from './free-outputs.js';
 import type { Speech } from './speech.js';
-import { unitsInUse, type OutputUse, type UnitUse } from './usage.js';
+import { unitTitle, type OutputUse, type UnitUse } from './usage.js';
 import { listText, outputsText, type Meter } from './words.js';
 
 /** What carries a load, and how much of it. */
 export type UnitLoad = { readonly name: string; readonly meter: Meter };
 
-/** The unit's name, with its number where there are several. */
-export const unitLabel = ({ inventory }: Speech, units: readonly UnitUse[], { supply, unit }: UnitUse): string =>
-  `${inventory.supplyName(supply.id)}${unitsInUse(units, supply.id) > 1 || unit > 1 ? `, unit ${unit}` : ''}`;
-
 /** Every measured load, of outputs and then of totals, each at switch-on as well where that asks for more. */
 export const unitLoads = (speech: Speech, units: readonly UnitUse[]): readonly UnitLoad[] =>
   units.flatMap((unit) => {
-    const of = unitLabel(speech, units, unit);
+    const of = unitTitle(speech.inventory, units, unit);
     return [
       ...unit.outputs.flatMap((use) =>
         withPeak(`${pedalsText(speech, use)} (${of} ${outputsText(use.outputs)})`, use.meter, use.peak),

@@ -6,10 +6,10 @@ import { compareExact } from '../../domain/load.js';
 import type { LoadNumbers, OutletLoad } from '../../domain/load-numbers.js';
 import type { Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
 import { everyFeed, leadsOf, readFeeds, type Feed, type ReadFeed } from '../../domain/plan.js';
-import type { Millivolts, SupplyId } from '../../domain/quantities.js';
+import type { Millivolts } from '../../domain/quantities.js';
 import { isOfOnePedal, natureOf } from '../../domain/source.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
-import { bankOf, type Inventory } from './inventory.js';
+import { bankOf, unitName, type Inventory, type SupplyUnit } from './inventory.js';
 import { meterOf, type Meter } from './words.js';
 
 /** One output in use, or two joined ones, with everything that hangs on it. */
@@ -92,9 +92,11 @@ function outputUse(
 export const peakOf = ({ planned }: LoadNumbers, startup: LoadNumbers | null): Meter | null =>
   startup !== null && compareExact(startup.planned, planned) > 0 ? meterOf(startup) : null;
 
-/** How many units of a supply are in use. */
-export const unitsInUse = (units: readonly UnitUse[], id: SupplyId): number =>
-  units.filter(({ supply }) => supply.id === id).length;
+/** The supply's name, with the unit's number where these units could be mixed up. */
+export const unitTitle = (inventory: Inventory, units: readonly UnitUse[], of: UnitUse): string =>
+  unitName(inventory, units.map(unitOf), unitOf(of));
+
+const unitOf = ({ supply, unit }: UnitUse): SupplyUnit => ({ supply: supply.id, unit });
 
 /** How many mains sockets the units take. */
 export const socketsTaken = (units: readonly UnitUse[]): number =>

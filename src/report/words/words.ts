@@ -2,13 +2,18 @@ import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { compareExact, exactly, stepsUp, tenthsDown, type Exact } from '../../domain/load.js';
 import type { AssumedOfPedal, Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
 import { decimalOfThousandths, type Factor, type Millivolts } from '../../domain/quantities.js';
+import { listed as listText } from '../../domain/shown-text.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
 import { connectorText } from './connector-words.js';
 
 export { priceText } from '../../domain/money.js';
+export { listText };
 
 /** "9 V". */
 export const voltsText = (at: Millivolts): string => `${decimalOfThousandths(at)} V`;
+
+/** "120 mA". */
+export const milliampsText = (microamps: number): string => `${decimalOfThousandths(microamps)} mA`;
 
 /** What the polarity means at the plug in the hand. */
 export const polarityText = (polarity: PolarityOrUnknown): string =>
@@ -35,12 +40,6 @@ export const capital = (text: string): string => text.slice(0, 1).toUpperCase() 
 
 /** The text with a full stop, unless it has one. */
 export const fullStop = (text: string): string => (text.endsWith('.') ? text : `${text}.`);
-
-/** "A", "A and B", "A, B and C". */
-export function listText(items: readonly string[], last = 'and'): string {
-  if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1) ?? ''}`;
-}
 
 /** "output 3", "outputs 5 and 6"; neighbours from three on as "outputs 1–4", with the dash that is given. */
 export function outputsText(outputs: readonly number[], dash = '-'): string {

@@ -9,9 +9,8 @@ import { drawnBoard } from '../../report/drawing/contents.js';
 import { drawingKey } from '../../report/drawing/key.js';
 import { keyMarkup } from '../../report/page/key-markup.js';
 import { handoutOf, type NoPlanHandout, type PlanHandout } from '../../report/words/handout.js';
-import { minorUnits, type PedalId } from '../../domain/quantities.js';
+import type { PedalId } from '../../domain/quantities.js';
 import { roomTexts } from '../../report/words/output-room.js';
-import { itemText } from '../../report/words/purchases.js';
 import { safeText } from '../../report/words/safe-text.js';
 import { speechOf, type Speech } from '../../report/words/speech.js';
 import { listText, priceText } from '../../report/words/words.js';
@@ -137,10 +136,6 @@ const roomsOf = ({ speech, hookup }: PlanHandout): readonly Room[] =>
     );
 
 const billOf = ({ shopping, wiring, speech: { board } }: PlanHandout): Bill => ({
-  lines: shopping.map(({ units, price, ...item }) => ({
-    units,
-    name: itemText(item),
-    price: priceText(minorUnits(price * units), board),
-  })),
+  lines: shopping.map(({ units, text, together }) => ({ units, name: text, price: together })),
   total: priceText(wiring.score.money, board),
 });

@@ -1,12 +1,11 @@
 import { expect, it } from 'vitest';
 
-import { itemText } from '../../../../src/report/words/purchases.js';
 import { onBatteries } from '../mixed-stage.js';
 
 it('buys batteries for the hours of playing, beyond those that are owned, and lists these', () => {
   // 10 mA for 100 h are 1000 mAh: two blocks of 550 mAh, both owned; one set of six cells.
   const { shopping, owned, wiring } = onBatteries({ mains: true });
-  expect(shopping.map((item) => `${item.units} × ${itemText(item)}: ${item.kind}`)).toEqual([
+  expect(shopping.map((item) => `${item.units} × ${item.text}: ${item.kind}`)).toEqual([
     '1 × Quay: supply',
     '6 × Cell for 100 h of playing: battery',
   ]);
