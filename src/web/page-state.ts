@@ -80,8 +80,7 @@ export function createState(first: History, effects: Effects): PageState & { rea
     if (document.value === before) return;
     effects.keep(history.value, (one) => (keeping.value = one));
     if (isSameQuestion(before, document.value)) return;
-    // A pedal is one step from its first key to its last: what it changes stays marked until the next step.
-    if (textWithLine(before) === null) earlier.value = settledPlan(told.value, about.value) ?? earlier.value;
+    earlier.value = heldAgainst([before, document.value], settledPlan(told.value, about.value), earlier.value);
     about.value += 1;
     ask();
   }
@@ -122,6 +121,19 @@ export function createState(first: History, effects: Effects): PageState & { rea
       else take(news.text, { change, notice });
     },
   };
+}
+
+/**
+ * What plans are held against after a step. A pedal is one from its first key to its last: what it changes stays marked until
+ * the next. Of a board that was opened nothing has changed yet.
+ */
+function heldAgainst(
+  [before, after]: readonly [PageDocument, PageDocument],
+  settled: ToldPlan | null,
+  earlier: ToldPlan | null,
+): ToldPlan | null {
+  if (before.board.file !== after.board.file) return null;
+  return textWithLine(before) === null ? (settled ?? earlier) : earlier;
 }
 
 /** The board's text as it is plugged now, or that it has no room for that. */

@@ -5,7 +5,7 @@ import { usualAssumption } from '../../reading/drafts/assumption.js';
 import { faultText } from '../../reading/faults/input-fault.js';
 import { decode } from '../../reading/text/decode.js';
 import { boardData } from '../document/board-data.js';
-import type { HeldFile, PageDocument } from '../document/page-document.js';
+import { documentOf, type HeldFile, type PageDocument } from '../document/page-document.js';
 
 /** What opening a file does to the document, or a sentence that says why it does nothing. */
 type OpenedFile =
@@ -52,7 +52,7 @@ function isOfPedals(file: string, text: string): boolean {
 function boardOf(board: HeldFile): OpenedFile {
   return Object.keys(boardData(board.text)).length === 0
     ? refused(board.file, 'it is neither a board nor a shop that can be read. Open one in YAML, JSON or CSV.')
-    : { kind: 'opened', edit: (document) => ({ ...document, board, line: '' }) };
+    : opened(board);
 }
 
 function boardOfTable({ file, text }: HeldFile): OpenedFile {
@@ -63,5 +63,11 @@ function boardOfTable({ file, text }: HeldFile): OpenedFile {
   );
   if (read.kind === 'faulty') return refused(file, read.faults.map(faultText).join(' '));
   const board = { file: file.replace(/\.[^.]*$/, '.yaml'), text: read.value.yaml };
-  return { kind: 'opened', edit: (document) => ({ ...document, board, line: '' }) };
+  return opened(board);
 }
+
+/** Nothing that was made of another board holds for it; the shop stays, and what its columns mean. */
+const opened = (board: HeldFile): OpenedFile => ({
+  kind: 'opened',
+  edit: ({ shop, meanings }) => ({ ...documentOf({ board, shop }), meanings }),
+});

@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+
+import type { PedalId, SupplyId, Millivolts } from '../../../../src/domain/quantities.js';
+import { openedFile } from '../../../../src/web/file/opened-file.js';
+import { documentOf, emptyDocument, type PageDocument } from '../../../../src/web/document/page-document.js';
+
+const before: PageDocument = {
+  ...emptyDocument,
+  shop: { file: 'shop.csv', text: 'Name;Price' },
+  line: 'moth delay',
+  meanings: { Preis: 'price' },
+  pins: [
+    {
+      ...{ pedal: 'moth' as PedalId, supply: 'quay-6' as SupplyId },
+      ...{ unit: 1, outputs: [1], millivolts: 9000 as Millivolts },
+    },
+  ],
+  chosen: 'quay-6',
+  notOnLabel: ['moth polarity'],
+};
+
+test.each([
+  ['saltings.yaml', 'board: Saltings\npedals: []\n'],
+  ['saltings.csv', 'Name;Volts;Milliamps;Polarity\nMoth;9;30;centre-negative\n'],
+])(
+  'of a board that is opened nothing has been made yet; the shop stays, as it is understood: %s',
+  async (name, text) => {
+    const bytes = new TextEncoder().encode(text);
+    const read = await openedFile({ name, size: bytes.length, bytes: async () => Promise.resolve(bytes) });
+    if (read.kind === 'refused') throw new Error(read.why);
+    const opened = read.edit(before);
+    expect(opened.board.file).toBe('saltings.yaml');
+    expect(opened).toEqual({ ...documentOf({ board: opened.board, shop: before.shop }), meanings: before.meanings });
+  },
+);

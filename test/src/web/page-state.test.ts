@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+
+import { begunWith } from '../../../src/web/document/history.js';
+import { emptyDocument } from '../../../src/web/document/page-document.js';
+import { createState } from '../../../src/web/page-state.js';
+import type { Question } from '../../../src/web/worker/messages.js';
+import type { ToldPlan } from '../../../src/web/worker/told-answer.js';
+
+/** A state whose questions are answered with a plan of a name; of a plan nothing else is looked at here. */
+function answered() {
+  const asked: Question[] = [];
+  const nothing = (): void => undefined;
+  const effects = { keep: nothing, inquire: nothing, order: nothing, record: nothing, printPage: nothing };
+  const state = createState(begunWith(emptyDocument), { ...effects, ask: (question) => void asked.push(question) });
+  const settle = (title: string): void => {
+    const about = asked.at(-1)?.about ?? 0;
+    state.onNews({ about, kind: 'begun' });
+    state.onNews({ about, kind: 'answer', answer: { kind: 'plan', title } as ToldPlan, isFinal: true });
+  };
+  return { state, settle };
+}
+
+test('what a step changes is held against the plan before it; a board that is opened is held against none', () => {
+  const { state, settle } = answered();
+  settle('first');
+  state.change((document) => ({ ...document, aim: 'quiet' }));
+  expect(state.earlier.value?.title).toBe('first');
+  settle('second');
+  state.change((document) => ({ ...document, board: { file: 'other.yaml', text: 'board: Other' } }));
+  expect(state.earlier.value).toBeNull();
+});
