@@ -39,14 +39,15 @@ export function choicesChart(speech: Speech, comparison: Comparison): Markup | n
   const exposed = panel(points, 'exposed', top, at);
   const bricks = panel(points, 'bricks', exposed.bottom + panelGap, at);
   const { bottom } = bricks;
+  const heads = [exposed.head, bricks.head];
   const shapes = [
     ...ticks.flatMap((tick) => [
-      line('hair', at(tick), top, at(tick), bottom),
+      ...upright('hair', at(tick), { from: top, to: bottom }, heads),
       label(amountText(tick, speech), at(tick), bottom + 16, 'middle', 'faint'),
     ]),
-    ...(budget === null ? [] : [line('limit', at(budget), top - 2, at(budget), bottom)]),
+    ...(budget === null ? [] : upright('limit', at(budget), { from: top - 2, to: bottom }, heads)),
     ...named.flatMap(({ point, x, row }) => [
-      line('stem', at(point.money), (row + 1) * nameRow, at(point.money), bottom),
+      ...upright('stem', at(point.money), { from: (row + 1) * nameRow, to: bottom }, heads),
       label(point.name, x, row * nameRow + 12, 'start', 'strong'),
     ]),
     ...exposed.shapes,
@@ -115,6 +116,23 @@ function namesOf(points: readonly Point[], at: (money: number) => number) {
     });
 }
 
+type Stretch = { readonly from: number; readonly to: number };
+
+/** A line from above to below that leaves out the names of panels which it would run through. */
+function upright(
+  manner: string,
+  x: number,
+  { from, to }: Stretch,
+  heads: readonly (Stretch & { readonly wide: number })[],
+): readonly Markup[] {
+  const inTheWay = heads.filter(({ wide }) => x <= wide + 2);
+  const ends = [...inTheWay.map((head) => head.from), to];
+  return [from, ...inTheWay.map((head) => head.to)].flatMap((start, at) => {
+    const end = ends[at] ?? to;
+    return start < end ? [line(manner, x, start, x, end)] : [];
+  });
+}
+
 /** One figure of all points, the least at the bottom. */
 function panel(points: readonly Point[], figure: Figure, top: number, at: (money: number) => number) {
   const amounts = points.map((point) => point[figure]);
@@ -130,7 +148,7 @@ function panel(points: readonly Point[], figure: Figure, top: number, at: (money
     ...scale.map((amount) => label(String(amount), left - 14, y(amount) + 4, 'end', 'faint')),
     ...together(points, figure).map(({ mark, x, amount }) => disc(mark, x, y(amount))),
   ];
-  return { bottom, shapes };
+  return { bottom, shapes, head: { from: top, to: top + panelHead - 2, wide: labelWidth(names[figure]) } };
 
   /** Marks that would lie on one another share a disc. */
   function together(all: readonly Point[], of: Figure) {

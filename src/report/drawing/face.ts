@@ -20,8 +20,8 @@ export type Block =
       readonly aside: readonly Piece[];
       readonly rest: readonly Piece[];
     }
-  /** A text in no more than a line, and after it the rest, which begins a line only where it must. */
-  | { readonly kind: 'line'; readonly text: string; readonly rest: readonly Piece[] }
+  /** A text in no more than a line, cut for the rest to stay there where that is wanted, and after it the rest. */
+  | { readonly kind: 'line'; readonly text: string; readonly rest: readonly Piece[]; readonly isLow: boolean }
   /** A text in as many lines as it takes. */
   | { readonly kind: 'paragraph'; readonly text: string; readonly size: 'name' | 'plain' }
   /** One after the other, in as many lines as it takes. */
@@ -96,13 +96,14 @@ function addBlock(growing: Growing, block: Block, width: number, sizes: TextSize
 /** The text is cut for the rest to stay in its line where that leaves it a half, else to the whole line. */
 function addLine(
   growing: Growing,
-  { text, rest }: Extract<Block, { kind: 'line' }>,
+  { text, rest, isLow }: Extract<Block, { kind: 'line' }>,
   width: number,
   sizes: TextSizes,
 ): void {
   const size = sizes.plain;
   const besides = widthBesides(rest, sizes);
-  const most = besides <= width / 2 ? width - besides : width;
+  const isWhole = !isLow && textWidth(text, { size, strong: true }) <= width;
+  const most = !isWhole && besides <= width / 2 ? width - besides : width;
   const top = growing.bottom;
   const manner = { x: 0, width: most, size, strong: true, soft: false, most: 1 };
   const taken = addText(growing, text, manner);

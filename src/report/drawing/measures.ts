@@ -40,6 +40,8 @@ export type Measures = {
   readonly isTerse: boolean;
   /** Little height: all of an output or a pedal in one line as far as may be. */
   readonly isFlat: boolean;
+  /** As little height as can be: names are cut rather than given a line more. */
+  readonly isLow: boolean;
 };
 
 const roomy: Space = {
@@ -67,6 +69,7 @@ const flat: Omit<Room, 'sizes'> = {
   isTight: false,
   isTerse: false,
   isFlat: true,
+  isLow: false,
 };
 
 const rooms: Readonly<Record<DrawingSize, Room>> = {
@@ -82,11 +85,12 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     isTight: false,
     isTerse: false,
     isFlat: false,
+    isLow: false,
   },
   // The same paper, of which words take the most: eight points.
   sheet: { ...flat, sizes: { name: 11.3, plain: 11.3, mark: 11.3 } },
   // As little high as the least size that can be read allows: seven points.
-  dense: { ...flat, sizes: { name: 10, plain: 10, mark: 10.5 } },
+  dense: { ...flat, isLow: true, sizes: { name: 10, plain: 10, mark: 10.5 } },
   // A small phone, without its margins.
   narrow: {
     width: 324,
@@ -99,6 +103,7 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     isTight: true,
     isTerse: false,
     isFlat: false,
+    isLow: false,
   },
   // Eighty millimetres.
   small: {
@@ -112,6 +117,7 @@ const rooms: Readonly<Record<DrawingSize, Room>> = {
     isTight: true,
     isTerse: true,
     isFlat: false,
+    isLow: false,
   },
 };
 

@@ -118,7 +118,7 @@ const numberPiece = ({ id, state }: DrawnOutput): Piece => ({
   soft: state === 'free',
 });
 
-function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat }: Measures): Block {
+function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat, isLow }: Measures): Block {
   const { state, gives, power, load, hazards, notes } = output;
   if (state === 'free')
     return { kind: 'flow', pieces: [softly('free'), ...(isTerse ? [] : [...offersOf(gives), ...marksOf(hazards)])] };
@@ -128,6 +128,7 @@ function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat }: Measures):
       kind: 'line',
       text: voltsAndPower(gives, power, isTight),
       rest: [...(load === null ? [] : loadPieces(load)), ...told],
+      isLow,
     };
   }
   const aside = load === null || isTight ? [] : [load.text, `${load.percent} %`];

@@ -36,10 +36,10 @@ export function pedalShape(pedal: DrawnPedal, measures: Measures): PedalShape {
 
 function pedalBlocks(pedal: DrawnPedal, measures: Measures): readonly Block[] {
   const { name, parts } = pedal;
-  const { cap, isTerse, isFlat } = measures;
+  const { cap, isTerse, isFlat, isLow } = measures;
   const [volts, ...others] = restPieces(pedal, measures);
   const rest = [volts, ...others].flatMap((piece) => piece ?? []);
-  if (isFlat) return [{ kind: 'line', text: name, rest }, ...parts.map((part) => partLine(part, 'through '))];
+  if (isFlat) return [{ kind: 'line', text: name, rest, isLow }, ...parts.map((part) => partLine(part, 'through '))];
   const within =
     cap !== null || isTerse
       ? []

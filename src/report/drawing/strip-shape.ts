@@ -28,13 +28,13 @@ export function stripShape(strip: DrawnStrip, measures: Measures): StripShape {
   };
 }
 
-function headBlocks(strip: DrawnStrip, { isTerse, isFlat }: Measures): readonly Block[] {
+function headBlocks(strip: DrawnStrip, { isTerse, isFlat, isLow }: Measures): readonly Block[] {
   // Of the first stretch of outputs, which needs no line of its own for that.
   const grounds = strip.runs[0]?.isIsolated === true ? ['isolated'] : [];
   const notes = isTerse ? [] : [...strip.notes, ...grounds].map(softly);
   if (isFlat) {
     const totals = strip.totals.flatMap((load) => loadPieces(load));
-    return [{ kind: 'line', text: strip.name, rest: [...notes, ...totals] }];
+    return [{ kind: 'line', text: strip.name, rest: [...notes, ...totals], isLow }];
   }
   const totals = strip.totals.flatMap(({ text, percent }): readonly Block[] => [
     ...(isTerse ? [] : [{ kind: 'flow', pieces: [text, `${percent} %`].map(softly) } as const]),

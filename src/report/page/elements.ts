@@ -70,8 +70,8 @@ function cellMarkup(content: string | Markup, column: TableColumn | undefined): 
   const { name, manner } = column ?? { name: '' };
   const cell = typeof content === 'string' ? bound(content) : content;
   if (manner === 'head') return markup`<th scope="row" role="rowheader" data-label="${name}"><span>${cell}</span></th>`;
-  const figures = manner === 'figures' ? markup` class="figures"` : null;
-  return markup`<td role="cell" data-label="${name}"${figures}><span>${cell}</span></td>`;
+  const named = content === '' ? 'empty' : manner === 'figures' ? 'figures' : null;
+  return markup`<td role="cell" data-label="${name}"${named === null ? null : markup` class="${named}"`}><span>${cell}</span></td>`;
 }
 
 /** A box to tick, on the screen or on paper. `hidden` is said before the text to those who do not see where it stands. */

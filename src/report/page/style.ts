@@ -86,6 +86,7 @@ th,td{padding-right:.5rem}
 .cards th[scope=row]::before,.cards td::before{content:attr(data-label);flex:0 0 6.5rem;color:var(--soft);font-weight:400;
 font-size:.875rem}
 .cards td.figures{text-align:left}
+.cards td.empty{display:none}
 .steps>li{padding-left:0}
 .steps>li>h3{padding-left:2.5rem}
 }
@@ -109,4 +110,4 @@ figure svg{max-height:230mm}
 `;
 
 /** The style of a plan's page. */
-export const pageStyle: StyleSheet = { text, digest: 'uByKTWaSrsAwmBXcLBUqAO8JNKSH0h0ZOfczbGXnTAk=' };
+export const pageStyle: StyleSheet = { text, digest: 'J+3uw/G6KRP9/Dkyj7iaUK4rS4M4z/uOMDQ9YxH3BTc=' };

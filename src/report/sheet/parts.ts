@@ -104,7 +104,7 @@ export function meterPart({ rows, wiring, speech }: PlanHandout): Section | null
   const batteries = plugged.flatMap(({ feed }) => batteryItems(speech, feed));
   const table = tableMarkup({
     caption:
-      'At each plug, before its pedal goes on: the black probe on the other part; on a jack plug the centre is the tip',
+      'At each plug, before it is put in: the black probe on the other part; on a jack plug the centre is the tip',
     columns: [
       { name: 'Lead' },
       { name: 'From' },

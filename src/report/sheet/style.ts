@@ -49,6 +49,7 @@ svg.narrow{display:block}
 .cards tr{border-top:1px solid var(--ink);padding:.5rem 0}
 .cards th[scope=row],.cards td{display:flex;width:auto;gap:.75rem;border:0;padding:.1875rem 0}
 .cards th[scope=row]::before,.cards td::before{content:attr(data-label);flex:0 0 6.5rem;color:var(--soft);font-weight:400}
+.cards td.empty{display:none}
 }
 .note{color:var(--soft);font-size:.875em}
 .choices{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,16em),1fr));gap:0 1.5em}
@@ -90,4 +91,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: '/HTrDvf5WvgsgX/ommwIwMPTtwF6vkb9KHSJ5PfFFtc=' };
+export const sheetStyle: StyleSheet = { text, digest: 'lXTs+q72iUuK2YrkZMb9w/XXAxLvXQESNoeBcvYtu6I=' };

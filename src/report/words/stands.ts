@@ -52,7 +52,7 @@ export const stopText = (stands: Stands): string =>
 
 /** The same where there is little room. */
 export const shortStopText = ({ mains }: Stands): string =>
-  `If a plug reads wrong, or shows a minus sign, ${mains ? 'pull the supply from the mains' : 'switch the power bank off'} and stop: its pedal must not go on.`;
+  `If a plug reads wrong, or shows a minus sign, ${mains ? 'pull the supply from the mains' : 'switch the power bank off'} and stop: that plug must not be put in.`;
 
 /** What to look out for when the pedals have power. */
 export const watchText = ({ mains }: Stands): string =>

@@ -33,6 +33,15 @@ describe('the page of a check', () => {
     expect(made({ ...bare, board: { ...bare.board, wiring: [] } }).words).toContain('Nothing is plugged.');
   });
 
+  it('gives cells that say nothing no heading where rows are cards', () => {
+    for (const page of [made(pluggedWell((id) => id)).page, made(weakTideway).page]) {
+      const empty = [...page.matchAll(/<td[^>]*><span><\/span><\/td>/g)].map(([cell]) => cell);
+      expect(empty.length).toBeGreaterThan(0);
+      expect(empty.every((cell) => cell.includes('class="empty"'))).toBe(true);
+      expect(page).toContain('.cards td.empty{display:none}');
+    }
+  });
+
   it('has a bar for each load, as long as its share of the limit', () => {
     for (const sample of [weakTideway, pluggedWell((id) => id), pluggedBadly((id) => id)]) {
       const { kit, answer, page } = made(sample);
