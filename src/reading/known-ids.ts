@@ -1,10 +1,9 @@
 import { isCsvName, readCsv } from './csv/read-csv.js';
 import { idsIn } from './drafts/ids-in.js';
+import { listOf, mapOf, type Data } from './text/data.js';
 import type { NamedFile } from './text/file-text.js';
 import { plainData } from './text/located-tree.js';
 import { treeOfYaml } from './text/tree-of-text.js';
-
-type Data = Readonly<Record<string, unknown>>;
 
 /** The ids in some files, for completing what is typed: as far as the files can be understood, right or not. */
 export type KnownIds = {
@@ -18,8 +17,8 @@ export type KnownIds = {
 /** The ids in boards and catalogues. A file that cannot be read has none. */
 export function knownIds(named: readonly NamedFile[]): KnownIds {
   const files = named.map(dataOf);
-  const lists = files.flatMap((data) => [data, recordIn(data, 'gear')]);
-  const owned = files.flatMap((data) => recordIn(data, 'owned')['supplies'] ?? []);
+  const lists = files.flatMap((data) => [data, mapOf(data['gear'])]);
+  const owned = files.flatMap((data) => mapOf(data['owned'])['supplies'] ?? []);
   return {
     pedals: unique(files.flatMap((data) => idsIn(data, 'pedals'))),
     supplies: unique(lists.flatMap((data) => idsIn(data, 'supplies'))),
@@ -35,21 +34,14 @@ function dataOf({ file, text: read }: NamedFile): Data {
   return tree.kind === 'tree' && tree.root.kind === 'map' ? (plainData(tree.root) as Data) : {};
 }
 
-const recordIn = (data: Data, key: string): Data => {
-  const value = data[key];
-  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Data) : {};
-};
-
 /** No supply has more; a number beyond it is a slip that must not fill the screen. */
 const mostOutputs = 200;
 
 function outputsIn(data: Data, owned: readonly unknown[]): readonly string[] {
-  const supplies = Array.isArray(data['supplies']) ? (data['supplies'] as readonly unknown[]) : [];
-  return supplies.flatMap((supply) => {
+  return listOf(data['supplies']).flatMap((supply) => {
     const [id] = idsIn({ supplies: [supply] }, 'supplies');
-    const { banks } = (typeof supply === 'object' && supply !== null ? supply : {}) as Data;
-    if (id === undefined || !Array.isArray(banks)) return [];
-    const count = (banks as readonly Data[]).reduce((sum, bank) => sum + countOf(bank), 0);
+    if (id === undefined) return [];
+    const count = listOf(mapOf(supply)['banks']).reduce<number>((sum, bank) => sum + countOf(bank), 0);
     const units = Math.max(1, owned.filter((one) => one === id).length);
     return Array.from({ length: units }, (_, unit) => (unit === 0 ? id : `${id}/${unit + 1}`)).flatMap((unit) =>
       Array.from({ length: Math.min(count, mostOutputs) }, (_, output) => `${unit}:${output + 1}`),
@@ -58,7 +50,7 @@ function outputsIn(data: Data, owned: readonly unknown[]): readonly string[] {
 }
 
 function countOf(bank: unknown): number {
-  const outputs = typeof bank === 'object' && bank !== null && 'outputs' in bank ? bank.outputs : 0;
+  const { outputs } = mapOf(bank);
   return typeof outputs === 'number' && Number.isSafeInteger(outputs) && outputs > 0 ? outputs : 0;
 }
 

@@ -1,7 +1,7 @@
 import { computed, signal, type ReadonlySignal } from '@preact/signals';
 
 import type { PedalId } from '../domain/quantities.js';
-import { boardData, statedPedals, type Data, type StatedPedal } from './document/board-data.js';
+import { boardData, statedPedals, type StatedPedal } from './document/board-data.js';
 import { changedTo, redone, undone, type History } from './document/history.js';
 import type { Keeping } from './document/keeper.js';
 import type { PageDocument } from './document/page-document.js';
@@ -11,6 +11,7 @@ import type { Inquiry, News, Question, SheetOrder, ShownPlan } from './worker/me
 import type { ToldPlan } from './worker/told-answer.js';
 import type { ToldChoice } from './worker/told-choices.js';
 import { heard, nothingHeard, type Heard } from './worker/heard.js';
+import type { Data } from '../reading/text/data.js';
 
 /** What the page holds: one document with its history, and what was heard of it last. Views are functions of this. */
 export type PageState = {

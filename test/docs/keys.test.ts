@@ -3,8 +3,10 @@ import { join } from 'node:path';
 
 import { expect, test } from 'vitest';
 
+import { choosingAims, rankedTiersOf } from '../../src/domain/aim.js';
 import { rulesBySeverity } from '../../src/domain/rules.js';
 import { bankColumns, columnsOf, partColumns, supplyColumns } from '../../src/reading/csv/columns.js';
+import { policyOf } from '../support/builders.js';
 import { checkout } from '../support/pack.js';
 import { codeWordsOf, documents } from './documents.js';
 
@@ -34,6 +36,12 @@ test('docs/checking-a-wiring.md tells every rule, the worst first', () => {
   const text = documents.find(({ path }) => path === 'docs/checking-a-wiring.md')?.text ?? '';
   const rows = text.match(/^\| `[^|]*\|/gm) ?? [];
   expect(rows.flatMap((cell) => cell.match(/\w+/g) ?? [])).toEqual(rulesBySeverity);
+});
+
+test.each(choosingAims)('docs/choosing.md tells every tier of the aim %s', (aim) => {
+  const text = documents.find(({ path }) => path === 'docs/choosing.md')?.text ?? '';
+  const [, order = ''] = new RegExp(`^\\| \`${aim}\` \\| (.*) \\|$`, 'm').exec(text) ?? [];
+  expect(order.split(';')).toHaveLength(rankedTiersOf(aim, policyOf()).length);
 });
 
 /** The keys that a JSON Schema describes, at every depth. */

@@ -1,6 +1,7 @@
 import { readCsv, sourceOf } from './read-csv.js';
 import type { TableKind } from './columns.js';
 import { faultsAlone } from '../sheet/faults-alone.js';
+import type { Data } from '../text/data.js';
 import type { NamedFile } from '../text/file-text.js';
 import type { ReadResult } from '../faults/input-fault.js';
 import { locatedEntries } from '../text/located-data.js';
@@ -9,8 +10,6 @@ import { readTable } from '../sheet/read-sheet.js';
 import { readWith, usable, type ReadingOptions, type Usable } from '../sheet/without-bad-rows.js';
 import { startingPolicy, startingPolicyLines } from '../drafts/starting-policy.js';
 import { flowText, listLines, supplyLines } from '../text/yaml-text.js';
-
-type Data = Readonly<Record<string, unknown>>;
 
 /** What is said beside the table, by the keys of the file: `currency`, `assume`, `board` or `catalogue`. It goes before what the table says. */
 export type Given = Readonly<Record<string, unknown>>;

@@ -1,6 +1,7 @@
-import { isMap, isSeq, parseDocument, type Document, type ParsedNode, type YAMLMap } from 'yaml';
+import { isMap, isSeq, parseDocument, type ParsedNode, type YAMLMap } from 'yaml';
 
-import { columnOf, endOfLine, isNothing, lineEndOf, pairOf } from '../text/text-edits.js';
+import { listOf, type Data } from '../text/data.js';
+import { columnOf, endOfLine, isNothing, lineEndOf, pairOf, saysWithList } from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
 import { isWhole, type DraftEntry, entryLines } from './entry.js';
 import { dataOf } from './fields.js';
@@ -24,28 +25,11 @@ export function withEntries(text: string, key: string, entries: readonly DraftEn
   if (document.errors.length > 0 || !isMap(document.contents)) return { kind: 'closed' };
   const root = document.contents;
   const edited = root.flow === true ? inFlow(text, root, key, entries) : inBlock(text, root, key, entries);
-  return edited !== null && holds(edited, document, key, entries)
+  if (edited === null) return { kind: 'closed' };
+  const data = document.toJS() as Data;
+  return saysWithList(edited, data, key, [...listOf(data[key]), ...wholeData(entries)])
     ? { kind: 'extended', text: edited, untold: root.flow === true ? entries.filter((entry) => !isWhole(entry)) : [] }
     : { kind: 'closed' };
-}
-
-/** Whether the edited text is what it was, with the new entries at the end of the list. */
-function holds(text: string, before: Document.Parsed, key: string, entries: readonly DraftEntry[]): boolean {
-  const after = parseDocument(text);
-  const had = dataIn(before, key);
-  const has = dataIn(after, key);
-  return (
-    after.errors.length === 0 &&
-    flowText(has.list) === flowText([...had.list, ...wholeData(entries)]) &&
-    flowText(has.others) === flowText(had.others)
-  );
-}
-
-type Data = Readonly<Record<string, unknown>>;
-
-function dataIn(document: Document.Parsed, key: string): { readonly list: readonly unknown[]; readonly others: Data } {
-  const { [key]: list, ...others } = document.toJS() as Data;
-  return { list: Array.isArray(list) ? list : [], others };
 }
 
 const wholeData = (entries: readonly DraftEntry[]) => entries.filter(isWhole).map(({ fields }) => dataOf(fields));

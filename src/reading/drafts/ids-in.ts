@@ -1,12 +1,10 @@
 import { idFromName } from '../resolve/resolve-id.js';
-
-type Data = Readonly<Record<string, unknown>>;
+import { listOf, mapOf, type Data } from '../text/data.js';
 
 /** The ids of the entries of a list, stated or made from their names. */
 export function idsIn(data: Data, key: string): readonly string[] {
-  const list = Array.isArray(data[key]) ? (data[key] as readonly unknown[]) : [];
-  return list.flatMap((entry) => {
-    const { id, name } = (typeof entry === 'object' && entry !== null ? entry : {}) as Data;
+  return listOf(data[key]).flatMap((entry) => {
+    const { id, name } = mapOf(entry);
     const found = typeof id === 'string' ? id : typeof name === 'string' ? idFromName(name) : null;
     return found === null ? [] : [found];
   });

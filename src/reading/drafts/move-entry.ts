@@ -1,10 +1,9 @@
 import { isMap, isSeq, parse } from 'yaml';
 
-import { endOf, endOfLine, mapIn, pairOf, withEdits, type ParsedPair } from '../text/text-edits.js';
-import { flowText } from '../text/yaml-text.js';
+import type { Data } from '../text/data.js';
+import { endOf, endOfLine, mapIn, pairOf, says, withEdits, type ParsedPair } from '../text/text-edits.js';
 import type { Spot } from './set-keys.js';
 
-type Data = Readonly<Record<string, unknown>>;
 type Span = { readonly start: number; readonly end: number };
 
 /**
@@ -25,17 +24,8 @@ export function withEntryMoved(text: string, { list, index }: Spot, to: number):
     spans.map((span, at) => ({ ...span, text: texts[at] ?? '' })),
   );
   const before = parse(text) as Data;
-  const wanted = { ...before, [list]: movedIn(before[list] as readonly unknown[], index, to) };
-  return dataText(edited) === flowText(wanted) ? edited : null;
-}
-
-/** What an entry must not be parted from its place by: an alias may stand before what it means then. */
-function dataText(text: string): string | null {
-  try {
-    return flowText(parse(text));
-  } catch {
-    return null;
-  }
+  // An entry must not be parted from what an alias in it stands for.
+  return says(edited, { ...before, [list]: movedIn(before[list] as readonly unknown[], index, to) }) ? edited : null;
 }
 
 /** What belongs to each entry; null where an entry shares its lines with something else. */

@@ -1,6 +1,5 @@
 import { unknownFields, type UnknownField } from '../../domain/pedal.js';
-
-type Data = Readonly<Record<string, unknown>>;
+import { listOf, mapOf, type Data } from '../text/data.js';
 
 /** A pedal of a board file of which something is not known yet. */
 export type OpenPedal = {
@@ -14,9 +13,8 @@ export type OpenPedal = {
 
 /** The pedals of a board file that have something unknown. */
 export function openPedals(data: Data): readonly OpenPedal[] {
-  const pedals = Array.isArray(data['pedals']) ? (data['pedals'] as readonly unknown[]) : [];
-  return pedals.flatMap((pedal, index) => {
-    const stated = (typeof pedal === 'object' && pedal !== null ? pedal : {}) as Data;
+  return listOf(data['pedals']).flatMap((pedal, index) => {
+    const stated = mapOf(pedal);
     const unknown = unknownFields.filter((key) => stated[key] === 'unknown');
     const { name } = stated;
     return unknown.length === 0 || typeof name !== 'string' ? [] : [{ index, name, unknown, stated }];

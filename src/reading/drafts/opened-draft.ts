@@ -3,10 +3,9 @@ import { isCsvName } from '../csv/read-csv.js';
 import type { InputFault, ReadResult } from '../faults/input-fault.js';
 import { collectedFaults } from '../sheet/collect-faults.js';
 import { readSheet } from '../sheet/read-sheet.js';
+import type { Data } from '../text/data.js';
 import type { NamedFile } from '../text/file-text.js';
 import { plainData } from '../text/located-tree.js';
-
-type Data = Readonly<Record<string, unknown>>;
 
 /** A file that entries are to be added to: null when there is none yet. */
 export type OpenedDraft = { readonly text: string; readonly data: Data } | null;

@@ -1,8 +1,7 @@
 import { isMap, parseDocument } from 'yaml';
 
-import { flowText } from '../text/yaml-text.js';
-
-type Data = Readonly<Record<string, unknown>>;
+import type { Data } from '../text/data.js';
+import { says } from '../text/text-edits.js';
 
 /** A key of a file that is to be written, as lines of YAML and as data. */
 export type Section = { readonly key: string; readonly lines: readonly string[]; readonly value: unknown };
@@ -18,9 +17,7 @@ export function withSection(text: string, { key, lines, value }: Section): strin
   const edited =
     root.flow === true ? inFlow(text, root.items.at(-1)?.value?.range[1], { key, value }) : atEnd(text, lines);
   if (edited === null) return null;
-  const after = parseDocument(edited);
-  const wanted = { ...(document.toJS() as Data), [key]: value };
-  return after.errors.length === 0 && flowText(after.toJS()) === flowText(wanted) ? edited : null;
+  return says(edited, { ...(document.toJS() as Data), [key]: value }) ? edited : null;
 }
 
 function inFlow(text: string, end: number | undefined, { key, value }: Omit<Section, 'lines'>): string | null {

@@ -1,10 +1,17 @@
 import { isMap, isSeq, parseDocument, type YAMLMap } from 'yaml';
 
-import { endOfPair, pairOf, settingKey, valueText, withEdits, withoutLines, type Edit } from '../text/text-edits.js';
-import { flowText } from '../text/yaml-text.js';
+import type { Data } from '../text/data.js';
+import {
+  endOfPair,
+  pairOf,
+  says,
+  settingKey,
+  valueText,
+  withEdits,
+  withoutLines,
+  type Edit,
+} from '../text/text-edits.js';
 import { meant, valueAt, type KeyPath } from './set-value.js';
-
-type Data = Readonly<Record<string, unknown>>;
 
 /** Which entry of a list of the file. */
 export type Spot = { readonly list: string; readonly index: number };
@@ -56,8 +63,7 @@ const remarkAt = (text: string, at: number): string => /^[ \t]+#[^\r\n]*/.exec(t
 
 /** Whether the text is what it was but for the values. */
 function holds(text: string, before: Data, spot: EntrySpot, values: Data): boolean {
-  const after = parseDocument(text);
   const entries = valueAt(before, pathOf(spot)) as readonly Data[];
   const changed = entries.map((entry, at) => (at === spot.index ? { ...entry, ...values } : entry));
-  return after.errors.length === 0 && flowText(after.toJS()) === flowText(meant(before, pathOf(spot), changed));
+  return says(text, meant(before, pathOf(spot), changed));
 }

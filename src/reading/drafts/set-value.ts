@@ -1,18 +1,17 @@
 import { isMap, isSeq, parseDocument, type YAMLMap } from 'yaml';
 
+import type { Data } from '../text/data.js';
 import {
   appending,
   endOfPair,
   pairOf,
+  says,
   settingKey,
   valueText,
   withEdits,
   withoutLines,
   type Edit,
 } from '../text/text-edits.js';
-import { flowText } from '../text/yaml-text.js';
-
-type Data = Readonly<Record<string, unknown>>;
 
 /** A key of a file, and a key of the map under it: `['policy', 'budget']`; or the first alone. */
 export type KeyPath = readonly [string] | readonly [string, string];
@@ -28,7 +27,8 @@ export function withValue(text: string, path: KeyPath, value: unknown): string |
   const data = document.toJS() as Data;
   if (value === undefined && valueAt(data, path) === undefined) return text;
   const edit = value === undefined ? removing(text, root, data, path) : setting(text, root, path, value);
-  return checked(withEdits(text, [edit]), data, path, value);
+  const edited = withEdits(text, [edit]);
+  return says(edited, meant(data, path, value)) ? edited : null;
 }
 
 function setting(text: string, root: YAMLMap.Parsed, [first, second]: KeyPath, value: unknown): Edit {
@@ -64,15 +64,7 @@ export function withAppended(text: string, path: KeyPath, value: unknown): strin
   if (!isSeq(list) || list.items.length === 0) return withValue(text, path, all);
   const json = text.trimStart().startsWith('{');
   const edited = withEdits(text, [appending(text, list as Parameters<typeof appending>[1], [valueText(value, json)])]);
-  return checked(edited, had, path, all);
-}
-
-/** The edited text where it says just what was meant. */
-function checked(text: string, before: unknown, path: KeyPath, value: unknown): string | null {
-  const after = parseDocument(text);
-  return after.errors.length === 0 && flowText(after.toJS()) === flowText(meant(before as Data, path, value))
-    ? text
-    : null;
+  return says(edited, meant(had, path, all)) ? edited : null;
 }
 
 /** What a file says that says this at the key. */

@@ -1,4 +1,4 @@
-type Data = Readonly<Record<string, unknown>>;
+import { listOf, mapOf } from '../text/data.js';
 
 /** One unit of a supply that is owned, as far as it matters for what is plugged into it. */
 export type Source = {
@@ -29,6 +29,3 @@ export function sourcesOf(supply: string, data: unknown, units: number): readonl
     isFed: inlet !== undefined,
   }));
 }
-
-const mapOf = (value: unknown): Data => (typeof value === 'object' && value !== null ? (value as Data) : {});
-const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? (value as readonly unknown[]) : []);

@@ -1,10 +1,8 @@
 import { isMap, isSeq, parse } from 'yaml';
 
-import { endOf, mapIn, pairOf, withEdits, withoutLines, type Edit } from '../text/text-edits.js';
-import { flowText } from '../text/yaml-text.js';
+import type { Data } from '../text/data.js';
+import { endOf, mapIn, pairOf, saysWithList, withEdits, withoutLines, type Edit } from '../text/text-edits.js';
 import type { Spot } from './set-keys.js';
-
-type Data = Readonly<Record<string, unknown>>;
 
 /**
  * A YAML or JSON file without an entry of a list; all else stays letter by letter. Null where the entry is not written out
@@ -16,10 +14,7 @@ export function withoutEntry(text: string, spot: Spot): string | null {
   const edited = withEdits(text, [edit]);
   const before = parse(text) as Data;
   const rest = (before[spot.list] as readonly unknown[]).filter((_, at) => at !== spot.index);
-  // A list in lines whose only entry goes is nothing.
-  const after = { ...before, ...(parse(edited) as Data) };
-  const wanted = { ...before, [spot.list]: rest };
-  return flowText({ ...after, [spot.list]: after[spot.list] ?? [] }) === flowText(wanted) ? edited : null;
+  return saysWithList(edited, before, spot.list, rest) ? edited : null;
 }
 
 function takingOut(text: string, { list, index }: Spot): Edit | null {

@@ -9,6 +9,7 @@ import {
   type YAMLSeq,
 } from 'yaml';
 
+import type { Data } from './data.js';
 import { flowText } from './yaml-text.js';
 
 /** What stands from `start` to before `end` becomes `text`. */
@@ -20,6 +21,21 @@ export const withEdits = (text: string, edits: readonly Edit[]): string =>
     .toReversed()
     .sort((one, other) => other.start - one.start)
     .reduce((edited, { start, end, text: put }) => `${edited.slice(0, start)}${put}${edited.slice(end)}`, text);
+
+/** Whether a text says just that. What cannot be read says nothing, such as an alias before what it stands for. */
+export function says(text: string, wanted: unknown): boolean {
+  const document = parseDocument(text);
+  if (document.errors.length > 0) return false;
+  try {
+    return flowText(document.toJS()) === flowText(wanted);
+  } catch {
+    return false;
+  }
+}
+
+/** The same of data with another list under a key; where a list has nothing, there may be none. */
+export const saysWithList = (text: string, data: Data, key: string, list: readonly unknown[]): boolean =>
+  says(text, { ...data, [key]: list }) || (list.length === 0 && says(text, { ...data, [key]: null }));
 
 /** The map that a text is. @throws RangeError when it is none: whoever edits a file has read it before. */
 export function mapIn(text: string): YAMLMap.Parsed {

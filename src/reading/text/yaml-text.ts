@@ -1,6 +1,5 @@
 import { stringify } from 'yaml';
-
-type Data = Readonly<Record<string, unknown>>;
+import type { Data } from './data.js';
 
 /** A value in YAML's brackets, on one line. */
 export const flowText = (value: unknown): string =>

@@ -1,6 +1,7 @@
 import { listed } from '../../domain/shown-text.js';
 import { batterySetText } from '../../report/words/battery-words.js';
-import type { Data, StatedPedal } from '../document/board-data.js';
+import type { StatedPedal } from '../document/board-data.js';
+import type { Data } from '../../reading/text/data.js';
 
 /** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
 export function figuresOf({ stated }: StatedPedal): readonly string[] {

@@ -1,10 +1,10 @@
 import { useId } from 'preact/hooks';
 
 import { batterySetText } from '../../report/words/battery-words.js';
-import { mapOf, type Data } from '../document/board-data.js';
 import { poweredBy } from '../document/change-pedal.js';
 import { settingIn } from '../document/change-supplies.js';
 import type { TileProps } from './tile-props.js';
+import { mapOf, type Data } from '../../reading/text/data.js';
 
 /** What stands on most adapters. */
 const usualAdapters: readonly Data[] = [

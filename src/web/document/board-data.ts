@@ -5,8 +5,7 @@ import type { Assumption } from '../../reading/drafts/assumption.js';
 import { openPedals } from '../../reading/drafts/open-pedals.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { remembering } from './remembering.js';
-
-export type Data = Readonly<Record<string, unknown>>;
+import { listOf, mapOf, type Data } from '../../reading/text/data.js';
 
 /** What a board's text says, before anybody has judged it; empty where it is no map. */
 export const boardData = remembering((text: string): Data => {
@@ -46,7 +45,3 @@ export const assumptionOf = (data: Data): Assumption => mapOf(data['assume']);
 export const boardName = (data: Data): string => textOf(data['board']) ?? 'Board without a name';
 
 const textOf = (value: unknown): string | null => (typeof value === 'string' && value.trim() !== '' ? value : null);
-/** A value as a map; an empty one where it is none. */
-export const mapOf = (value: unknown): Data =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Data) : {};
-const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? (value as readonly unknown[]) : []);

@@ -5,10 +5,11 @@ import { withKeys } from '../../reading/drafts/set-keys.js';
 import { withoutEntry } from '../../reading/drafts/take-out.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { typedLine } from '../../reading/typed/pedal-line.js';
-import type { Data, StatedPedal } from './board-data.js';
+import type { StatedPedal } from './board-data.js';
 import type { PageDocument } from './page-document.js';
 import { withTermsNeeded } from './terms-needed.js';
 import { withPedalById, withPedalOffOwn, withPedalUnplugged } from './todays-wiring.js';
+import type { Data } from '../../reading/text/data.js';
 
 type Change = (document: PageDocument) => PageDocument;
 

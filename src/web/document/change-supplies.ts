@@ -1,9 +1,10 @@
 import { withAppended, withValue, type KeyPath } from '../../reading/drafts/set-value.js';
 import { withKeys } from '../../reading/drafts/set-keys.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
-import { boardData, mapOf, type Data } from './board-data.js';
+import { boardData } from './board-data.js';
 import type { PageDocument } from './page-document.js';
 import { withUnitsLeft } from './todays-wiring.js';
+import { mapOf, type Data } from '../../reading/text/data.js';
 
 type Change = (document: PageDocument) => PageDocument;
 

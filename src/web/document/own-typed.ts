@@ -5,9 +5,9 @@ import { withAppended, type KeyPath } from '../../reading/drafts/set-value.js';
 import { supplyEntry } from '../../reading/drafts/supply-draft.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import type { OwnedLine } from '../../reading/typed/owned-line.js';
-import type { Data } from './board-data.js';
 import { owningAnother, owningMore } from './change-supplies.js';
 import type { PageDocument } from './page-document.js';
+import type { Data } from '../../reading/text/data.js';
 
 type Change = (document: PageDocument) => PageDocument;
 

@@ -5,10 +5,11 @@ import { headingOf } from '../../reading/csv/headings.js';
 import { withEntries } from '../../reading/drafts/add-to-list.js';
 import { usualWithPolarity, type Assumption } from '../../reading/drafts/assumption.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
-import { assumptionOf, boardData, statedPedals, type Data } from './board-data.js';
+import { assumptionOf, boardData, statedPedals } from './board-data.js';
 import type { PageDocument } from './page-document.js';
 import { withTermsNeeded } from './terms-needed.js';
 import { readLine, withLineEntered } from './type-pedal.js';
+import type { Data } from '../../reading/text/data.js';
 
 /** What became of pasted rows, with a sentence for each that became no pedal. */
 type Pasted = { readonly document: PageDocument; readonly refused: readonly string[] };

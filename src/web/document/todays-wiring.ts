@@ -4,7 +4,8 @@ import { withKeys } from '../../reading/drafts/set-keys.js';
 import { withValue } from '../../reading/drafts/set-value.js';
 import { withoutEntry } from '../../reading/drafts/take-out.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
-import { boardData, type Data } from './board-data.js';
+import { boardData } from './board-data.js';
+import type { Data } from '../../reading/text/data.js';
 
 /** Where a pedal is plugged today, as the board's text has it: pedals and supplies by their ids or their names. */
 type Entry = { readonly index: number; readonly stated: Data };

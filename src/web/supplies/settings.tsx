@@ -3,11 +3,11 @@ import { useId } from 'preact/hooks';
 import type { ChoosingAim } from '../../domain/aim.js';
 import { startingBatteries, startingRuntime } from '../../reading/drafts/starting-policy.js';
 import { typedBudget } from '../../reading/typed/budget.js';
-import { mapOf } from '../document/board-data.js';
 import { settingIn, withSetting } from '../document/change-supplies.js';
 import type { PageState } from '../page-state.js';
 import { SettingsHelp } from './settings-help.js';
 import { SettingField } from './setting-field.js';
+import { mapOf } from '../../reading/text/data.js';
 
 const aims: Readonly<Record<ChoosingAim, string>> = {
   cost: 'the least money',

@@ -5,8 +5,7 @@ import { openPedals, type OpenPedal } from '../../../reading/drafts/open-pedals.
 import type { OpenedDraft } from '../../../reading/drafts/opened-draft.js';
 import { sourcesOf } from '../../../reading/drafts/sources.js';
 import type { Pluggable, Plugs } from './wiring-talk.js';
-
-type Data = Readonly<Record<string, unknown>>;
+import { listOf, mapOf, type Data } from '../../../reading/text/data.js';
 
 /** What a board says already, as far as questions hang on it. */
 export type KnownBoard = {
@@ -74,7 +73,3 @@ function ownedIn(data: Data): Plugs {
     ),
   };
 }
-
-const mapOf = (value: unknown): Data =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Data) : {};
-const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? (value as readonly unknown[]) : []);
