@@ -12,3 +12,17 @@ export function groupBy<Item>(
   }
   return [...groups.values()];
 }
+
+/** Neighbours together: each goes into the run before it where it goes on with that. */
+export function runsOf<Item>(
+  items: readonly Item[],
+  goesOn: (run: readonly [Item, ...Item[]], next: Item) => boolean,
+): readonly [Item, ...Item[]][] {
+  const runs: [Item, ...Item[]][] = [];
+  for (const item of items) {
+    const run = runs.at(-1);
+    if (run !== undefined && goesOn(run, item)) run.push(item);
+    else runs.push([item]);
+  }
+  return runs;
+}

@@ -1,4 +1,5 @@
 import { unsold, withBoard, withoutPedals, withPolicy, withThings } from '../../domain/changed-kit.js';
+import { groupBy } from '../../domain/group-by.js';
 import { forSaleOf, type Kit } from '../../domain/kit.js';
 import type { PedalId, SupplyId } from '../../domain/quantities.js';
 import { natureOf } from '../../domain/source.js';
@@ -52,7 +53,7 @@ export async function argumentFor(conflict: Conflict, kit: Kit, effort: Effort):
     feeders,
     refusals: unfeedable(conflict, feeders, kit),
     least,
-    ...(counts ? { perSupply: await mostPerSupply(conflict, asked, effort) } : {}),
+    ...(counts ? { perSupply: await mostPerSupply(conflict.pedals, asked, effort) } : {}),
     mostSupplies: mostSupplies(feeders, kit),
     units: await unitCounts(conflict, feeders, asked, effort),
   };
@@ -77,7 +78,8 @@ const withPedalsOnly = (pedals: readonly PedalId[], kit: Kit): Kit =>
     kit,
   );
 
-async function mostPerSupply({ pedals }: Conflict, asked: Kit, effort: Effort): Promise<number | null> {
+/** The most of the pedals that one supply feeds at once; null where it was not settled. */
+async function mostPerSupply(pedals: readonly PedalId[], asked: Kit, effort: Effort): Promise<number | null> {
   const alone = withPolicy(asked, { budget: null, bricks: 1, sockets: null });
   const solved = await ask(withPedalsOnly(pedals, alone), { tiers: ['unpowered'], required: new Set() }, effort);
   return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
@@ -105,7 +107,11 @@ async function unitCounts(
   if (pedals.length < 2 || supplies.length > fewSupplies || facts.some(({ kind }) => kind === 'budget')) return [];
   const counts: UnitCount[] = [];
   for (const supply of supplies)
-    counts.push({ supply, units: unitsOf(supply, asked), most: await mostOf(supply, pedals, asked, effort) });
+    counts.push({
+      supply,
+      units: unitsOf(supply, asked),
+      most: await mostPerSupply(pedals, withOneOf(supply, asked), effort),
+    });
   return counts;
 }
 
@@ -118,30 +124,20 @@ function unitsOf(supply: SupplyId, { board, supplies }: Kit): number | null {
   return all === Infinity ? null : all;
 }
 
-async function mostOf(
-  supply: SupplyId,
-  pedals: readonly PedalId[],
-  asked: Kit,
-  effort: Effort,
-): Promise<number | null> {
-  const some = withPedalsOnly(pedals, withPolicy(asked, { budget: null, bricks: 1, sockets: null }));
-  const owned = { ...some.board.owned, supplies: new Map([[supply, 1]]) };
-  const alone = withThings(withBoard(some, { ...some.board, owned }), unsold);
-  const solved = await ask(alone, { tiers: ['unpowered'], required: new Set() }, effort);
-  return solved.kind === 'plan' ? pedals.length - solved.wiring.unpowered.length : null;
+/** The shop without anything for sale, and one unit of the supply at hand. */
+function withOneOf(supply: SupplyId, kit: Kit): Kit {
+  const owned = { ...kit.board.owned, supplies: new Map([[supply, 1]]) };
+  return withThings(withBoard(kit, { ...kit.board, owned }), unsold);
 }
 
 /** Pedals that the same supplies feed share an entry. */
 function groupedFeeders({ pedals }: Conflict, kit: Kit): Argument['feeders'] {
   const feeders = feedersOf(kit);
-  const groups = new Map<string, { pedals: PedalId[]; supplies: readonly SupplyId[] }>();
-  for (const pedal of pedals) {
-    const supplies = feeders.get(pedal) ?? [];
-    const group = groups.get(supplies.join()) ?? { pedals: [], supplies };
-    group.pedals.push(pedal);
-    groups.set(supplies.join(), group);
-  }
-  return [...groups.values()];
+  const suppliesFor = (pedal: PedalId): readonly SupplyId[] => feeders.get(pedal) ?? [];
+  return groupBy(pedals, (pedal) => suppliesFor(pedal).join()).map((alike) => ({
+    pedals: alike,
+    supplies: suppliesFor(alike[0]),
+  }));
 }
 
 /** What a pedal fails on without a fact of the conflict comes first: it alone is what would do. */

@@ -1,3 +1,4 @@
+import { runsOf } from '../../domain/group-by.js';
 import type { DrawnLoad, DrawnOutput } from './drawn-board.js';
 import type { Hazard } from '../words/hazards.js';
 import { faceOf, joined, moved, movedFace, type Block, type Piece } from './face.js';
@@ -29,16 +30,8 @@ export const outputRows = (outputs: readonly DrawnOutput[], measures: Measures):
     return isAlone ? [outputShape(only, measures)] : freeRow(row, measures);
   });
 
-function alikeTogether(outputs: readonly DrawnOutput[]): readonly (readonly DrawnOutput[])[] {
-  const rows: DrawnOutput[][] = [];
-  for (const output of outputs) {
-    const row = rows.at(-1);
-    const [first] = row ?? [];
-    if (row !== undefined && row.length < mostInRow && first !== undefined && areAlike(first, output)) row.push(output);
-    else rows.push([output]);
-  }
-  return rows;
-}
+const alikeTogether = (outputs: readonly DrawnOutput[]) =>
+  runsOf(outputs, (row, output) => row.length < mostInRow && areAlike(row[0], output));
 
 const areAlike = (one: DrawnOutput, other: DrawnOutput): boolean =>
   one.state === 'free' && other.state === 'free' && one.gives === other.gives && one.power === other.power;

@@ -1,3 +1,4 @@
+import { runsOf } from '../../domain/group-by.js';
 import { outputsOf } from '../../domain/kit.js';
 import type { Bank } from '../../domain/supply.js';
 import { bankOutputs, freeOffer, freeSettings } from '../words/free-outputs.js';
@@ -22,7 +23,7 @@ export function drawnStrip({ speech }: PlanHandout, hookup: UnitHookup): DrawnSt
       ...loadOf(meter),
       text: `${bank === null ? 'in all' : `outputs ${bankOutputs(speech.marks, bank)}`}: ${meterText(meter)}`,
     })),
-    runs: runsOf(speech, hookup),
+    runs: stretchesOf(speech, hookup),
   };
 }
 
@@ -32,16 +33,11 @@ const loadOf = (meter: Meter): DrawnLoad => ({
 });
 
 /** Banks that stand beside one another on grounds of one kind make one stretch. */
-function runsOf(speech: Speech, hookup: UnitHookup): readonly DrawnRun[] {
-  const runs: { isIsolated: boolean; outputs: DrawnOutput[] }[] = [];
-  for (const bank of hookup.unit.supply.banks) {
-    const outputs = outputsOf(bank).map((output) => drawnOutput(speech, hookup, bank, output));
-    const last = runs.at(-1);
-    if (last?.isIsolated === bank.isolated) last.outputs.push(...outputs);
-    else runs.push({ isIsolated: bank.isolated, outputs });
-  }
-  return runs;
-}
+const stretchesOf = (speech: Speech, hookup: UnitHookup): readonly DrawnRun[] =>
+  runsOf(hookup.unit.supply.banks, ([first], bank) => first.isolated === bank.isolated).map((banks) => ({
+    isIsolated: banks[0].isolated,
+    outputs: banks.flatMap((bank) => outputsOf(bank).map((output) => drawnOutput(speech, hookup, bank, output))),
+  }));
 
 function drawnOutput(speech: Speech, { unit, leads }: UnitHookup, bank: Bank, output: number): DrawnOutput {
   const id = { supply: unit.supply.id, unit: unit.unit, output };

@@ -5,7 +5,20 @@ import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import type { Part, PartRole } from '../../domain/part.js';
 import type { Change, Raised, WayOut } from '../../planning/explain/way-out.js';
 import { changeText } from '../words/explain-ways.js';
-import { at, list, made, oneOf, orAbsent, orNull, record, through, word, type Codec } from './codec.js';
+import {
+  at,
+  list,
+  made,
+  oneOf,
+  orAbsent,
+  orNull,
+  record,
+  through,
+  word,
+  type Codec,
+  type Keys,
+  type Shape,
+} from './codec.js';
 import {
   choice,
   count,
@@ -36,29 +49,18 @@ const common = {
   plan: at(plan, ({ way }: Whole) => way.wiring),
 };
 
-const named = <Which extends Kind>(which: Which) => word(which, 'What would have to be otherwise.');
-
 const raised = <Value>(about: string, value: (about: string) => Codec<Value>) =>
   record<Raised<Value>>()(about, { from: value('As it is.'), to: value('As it would have to be.') });
 
-type Counted = ToldOf<'bricks'> | ToldOf<'sockets'>;
+const told =
+  <Which extends Kind>(which: Which) =>
+  <Of extends Shape>(about: string, keys: Keys<ToldOf<Which>, Of>) =>
+    record<ToldOf<Which>>()(about, { change: word(which, 'What would have to be otherwise.'), ...keys, ...common });
 
-const limit = (which: 'bricks' | 'sockets') =>
-  record<Counted>()('A limit on a count.', {
-    change: named(which),
-    from: count('As it is.'),
-    to: count('As it would have to be.'),
-    ...common,
-  });
+const limit = { from: count('As it is.'), to: count('As it would have to be.') };
 
-type LeftOut = ToldOf<'pedal'> | ToldOf<'pedals'>;
-
-const leftOut = (which: 'pedal' | 'pedals', about: string) =>
-  record<LeftOut>()(about, {
-    change: named(which),
-    pedals: pedals(about),
-    ...common,
-  });
+const oneOfThese = 'Any one of these pedals, which need the same, is left out.';
+const fewest = 'The fewest pedals that have to be left out.';
 
 const lead = record<Part>()('A lead that is sought.', {
   kind: at(choice(['adapter', 'chain', 'join', 'battery'], 'What it does.'), ({ role }) => role.kind),
@@ -107,68 +109,42 @@ const battery = record<ToldOf<'battery'>>()('A battery that would do.', {
 const hours = (about: string) => made(z.number().gt(0).describe(about), (value: Factor) => Number(factorText(value)));
 
 const change = oneOf<Told>('What would have to be otherwise, with a plan for that.', {
-  budget: record<ToldOf<'budget'>>()('The budget.', {
-    change: named('budget'),
-    from: money('As it is.'),
-    to: money('As it would have to be.'),
-    ...common,
-  }),
-  bricks: limit('bricks'),
-  sockets: limit('sockets'),
-  limits: record<ToldOf<'limits'>>()('Several limits at once.', {
-    change: named('limits'),
+  budget: told('budget')('The budget.', { from: money('As it is.'), to: money('As it would have to be.') }),
+  bricks: told('bricks')('A limit on a count.', limit),
+  sockets: told('sockets')('A limit on a count.', limit),
+  limits: told('limits')('Several limits at once.', {
     budget: orNull('Null is as it is.', raised('The budget.', money)),
     bricks: orNull('Null is as it is.', raised('Supplies in use.', count)),
     sockets: orNull('Null is as it is.', raised('Mains sockets.', count)),
-    ...common,
   }),
-  factor: record<ToldOf<'factor'>>()('A factor of the policy.', {
-    change: named('factor'),
+  factor: told('factor')('A factor of the policy.', {
     factor: choice(['alone', 'chained', 'supply', 'guess'], 'Which.'),
     from: factor('As it is.'),
     to: factor('As it would have to be.'),
-    ...common,
   }),
-  hours: record<ToldOf<'hours'>>()('How long something has to last.', {
-    change: named('hours'),
+  hours: told('hours')('How long something has to last.', {
     of: choice(['bank', 'battery'], 'Power banks, or a set of batteries.'),
     from: hours('As it is.'),
     to: hours('As it would have to be.'),
-    ...common,
   }),
-  chains: record<ToldOf<'chains'>>()('Chains are allowed.', { change: named('chains'), ...common }),
-  stock: record<ToldOf<'stock'>>()('More in stock.', {
-    change: named('stock'),
+  chains: told('chains')('Chains are allowed.', {}),
+  stock: told('stock')('More in stock.', {
     of: choice(['supply', 'part'], 'Of what.'),
     id: id('Its id.'),
     units: numbered('So many more.'),
-    ...common,
   }),
-  lead: record<ToldOf<'lead'>>()('One more lead.', {
-    change: named('lead'),
-    lead,
-    ...common,
-  }),
-  supply: record<ToldOf<'supply'>>()('One more supply.', {
-    change: named('supply'),
-    pedal: id('The pedal that it is for.'),
+  lead: told('lead')('One more lead.', { lead }),
+  supply: told('supply')('One more supply.', { pedal: id('The pedal that it is for.'), ...sought }),
+  inlet: told('inlet')('One more supply, for the inlet of a fed one.', {
+    supply: at(id('The id of the supply whose inlet it is for.'), ({ of }: ToldOf<'inlet'>) => of),
     ...sought,
-    ...common,
   }),
-  inlet: record<ToldOf<'inlet'>>()('One more supply, for the inlet of a fed one.', {
-    change: named('inlet'),
-    supply: at(id('The id of the supply whose inlet it is for.'), ({ of }) => of),
-    ...sought,
-    ...common,
-  }),
-  battery: record<ToldOf<'battery'>>()('Batteries that last as long as is asked.', {
-    change: named('battery'),
+  battery: told('battery')('Batteries that last as long as is asked.', {
     pedal: id('The pedal that they are for.'),
-    battery: at(battery, (from) => from),
-    ...common,
+    battery: at(battery, (from: ToldOf<'battery'>) => from),
   }),
-  pedal: leftOut('pedal', 'Any one of these pedals, which need the same, is left out.'),
-  pedals: leftOut('pedals', 'The fewest pedals that have to be left out.'),
+  pedal: told('pedal')(oneOfThese, { pedals: pedals(oneOfThese) }),
+  pedals: told('pedals')(fewest, { pedals: pedals(fewest) }),
 });
 
 /** `change` names the kind; what else is there depends on it. */

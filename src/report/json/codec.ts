@@ -51,7 +51,7 @@ export const orAbsent = <From, Schema extends z.ZodType>({
   print: (from, told) => (from === undefined ? undefined : print(from, told)),
 });
 
-type Shape = Readonly<Record<string, z.ZodType>>;
+export type Shape = Readonly<Record<string, z.ZodType>>;
 
 /** A key that is printed of the whole object. */
 export type Key<From, Schema extends z.ZodType = z.ZodType> = { readonly ofWhole: Codec<From, Schema> };

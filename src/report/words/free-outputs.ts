@@ -1,3 +1,4 @@
+import { runsOf } from '../../domain/group-by.js';
 import { outputsOf } from '../../domain/kit.js';
 import type { Feed } from '../../domain/plan.js';
 import { decimalOfThousandths } from '../../domain/quantities.js';
@@ -55,14 +56,10 @@ export const freeOf = (inventory: Inventory, unit: UnitUse, bank: Bank): readonl
 /** The bank's unused outputs, in runs of neighbours. */
 function freeRuns({ outputs: uses }: UnitUse, bank: Bank): readonly (readonly number[])[] {
   const taken = new Set(uses.flatMap(({ outputs }) => outputs));
-  const runs: number[][] = [];
-  for (const output of outputsOf(bank)) {
-    if (taken.has(output)) continue;
-    const run = runs.at(-1);
-    if (run?.at(-1) === output - 1) run.push(output);
-    else runs.push([output]);
-  }
-  return runs;
+  return runsOf(
+    outputsOf(bank).filter((output) => !taken.has(output)),
+    (run, output) => run.at(-1) === output - 1,
+  );
 }
 
 /** What one free output of the bank could give: "9 V 400 mA or 12 V 300 mA". */

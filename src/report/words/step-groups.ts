@@ -1,3 +1,4 @@
+import { runsOf } from '../../domain/group-by.js';
 import type { Changes } from '../../planning/rewire/changes.js';
 
 type Step = Changes['steps'][number];
@@ -7,15 +8,8 @@ export type StepOf<Kind extends Step['kind']> = Extract<Step, { kind: Kind }>;
 export type StepGroup = readonly [Step, ...Step[]];
 
 /** Runs of steps of one kind. Both kinds of switches are one, and to measure begins with the mains. */
-export function stepGroups(steps: readonly Step[]): readonly StepGroup[] {
-  const groups: [Step, ...Step[]][] = [];
-  for (const step of steps) {
-    const group = groups.at(-1);
-    if (group !== undefined && goesOn(group[0], step)) group.push(step);
-    else groups.push([step]);
-  }
-  return groups;
-}
+export const stepGroups = (steps: readonly Step[]): readonly StepGroup[] =>
+  runsOf(steps, ([first], step) => goesOn(first, step));
 
 const goesOn = (first: Step, { kind }: Step): boolean =>
   first.kind === kind ||
