@@ -9,26 +9,21 @@ import { lowestMillivolts, type OwnBattery, type Pedal } from '../../domain/peda
 import { microampHours, millivolts, partId, type Millivolts, type PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { acceptsVolts } from '../../loadout/outlet.js';
-import { ask } from '../asking/ask.js';
-import type { Battery, Ways, WayOut } from './way-out.js';
+import { noWays, waysFor, wayWith, type Battery, type Ways } from './way-out.js';
 
 /** For each of these pedals: whether batteries that nobody has would do, as many of them as are paid for. */
-export async function missingBatteries(pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> {
-  const ways: WayOut[] = [];
-  let whole = true;
-  for (const pedal of kit.board.pedals.filter(({ id }) => pedals.includes(id))) {
-    const found = soughtBattery(pedal, kit);
-    if (found === null) continue;
-    const { battery, count, pieces } = found;
-    const set = ownBatteryOf(pedal, battery);
-    const changed = withGear(kit, { supplies: set === null ? [] : [set], parts: [battery] }, pieces);
-    const solved = await ask(changed, { tiers: [] }, effort);
-    if (solved.kind === 'stopped') whole = false;
-    if (solved.kind === 'plan')
-      ways.push({ change: { kind: 'battery', pedal: pedal.id, battery, count }, kit: changed, wiring: solved.wiring });
-  }
-  return { ways, whole };
-}
+export const missingBatteries = async (pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> =>
+  waysFor(
+    kit.board.pedals.filter(({ id }) => pedals.includes(id)),
+    async (pedal) => {
+      const found = soughtBattery(pedal, kit);
+      if (found === null) return noWays;
+      const { battery, count, pieces } = found;
+      const set = ownBatteryOf(pedal, battery);
+      const changed = withGear(kit, { supplies: set === null ? [] : [set], parts: [battery] }, pieces);
+      return wayWith({ kind: 'battery', pedal: pedal.id, battery, count }, changed, effort);
+    },
+  );
 
 export type SoughtBattery = {
   readonly battery: Battery;

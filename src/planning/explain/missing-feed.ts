@@ -5,7 +5,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import { supplyOffers } from '../../loadout/offers.js';
 import { ask } from '../asking/ask.js';
 import { suppliesFor, withOneMore } from './missing-supply.js';
-import { noWays, notFound, type Ways, type WayOut } from './way-out.js';
+import { noWays, notFound, waysFor, type Ways, type WayOut } from './way-out.js';
 
 /**
  * For each fed supply that can be had: whether one more supply that is made for its inlet would do. All of them are tried at once
@@ -19,15 +19,12 @@ export async function missingFeeds(kit: Kit, effort: Effort): Promise<Ways> {
   const supplies = fed.flatMap(({ inlet }) => suppliesFor(inlet, kit));
   const together = await ask(withGear(kit, { supplies }), { tiers: [] }, effort);
   if (together.kind !== 'plan') return notFound(together);
-  const ways: WayOut[] = [];
-  let whole = true;
-  for (const { of, inlet } of fed) {
-    const found = await withOneMore(inlet, kit, effort);
-    if (found === 'unknown') whole = false;
-    else if (
-      found?.way.wiring.inlets.some(({ supply, inletOf }) => supply === found.supply.id && inletOf.supply === of)
-    )
-      ways.push({ ...found.way, change: { kind: 'inlet', of, supply: found.supply } });
-  }
-  return { ways, whole };
+  return waysFor(fed, async ({ of, inlet }) => {
+    const found = await withOneMore(inlet, kit, effort, (supply) => ({ kind: 'inlet', of, supply }));
+    const feeds = ({ change, wiring }: WayOut): boolean =>
+      wiring.inlets.some(
+        ({ supply, inletOf }) => change.kind === 'inlet' && supply === change.supply.id && inletOf.supply === of,
+      );
+    return { ...found, ways: found.ways.filter(feeds) };
+  });
 }

@@ -15,37 +15,30 @@ import type { Supply } from '../../domain/supply.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { withGear } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
-import { ask } from '../asking/ask.js';
-import type { Ways, WayOut } from './way-out.js';
+import { waysFor, wayWith, type Change, type Ways } from './way-out.js';
 import { singleOutputFor } from '../../domain/single-output.js';
 
 /** For each of these pedals: whether one more supply that is made for it, and for nothing else, would do. */
-export async function missingSupplies(pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> {
-  const ways: WayOut[] = [];
-  let whole = true;
-  for (const pedal of kit.board.pedals.filter(({ id }) => pedals.includes(id))) {
-    const found = await withOneMore(pedal, kit, effort);
-    if (found === 'unknown') whole = false;
-    else if (found !== null)
-      ways.push({ ...found.way, change: { kind: 'supply', supply: found.supply, pedal: pedal.id } });
-  }
-  return { ways, whole };
-}
+export const missingSupplies = async (pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> =>
+  waysFor(
+    kit.board.pedals.filter(({ id }) => pedals.includes(id)),
+    (pedal) => withOneMore(pedal, kit, effort, (supply) => ({ kind: 'supply', supply, pedal: pedal.id })),
+  );
 
-/** A plan with the first of `suppliesFor` that does; null where none does, `unknown` where the time ran out. */
+/** A plan with the first of `suppliesFor` that does. */
 export async function withOneMore(
   pedal: Pedal,
   kit: Kit,
   effort: Effort,
-): Promise<{ readonly supply: Supply; readonly way: Omit<WayOut, 'change'> } | null | 'unknown'> {
-  let isSettled = true;
+  changeWith: (supply: Supply) => Change,
+): Promise<Ways> {
+  let whole = true;
   for (const supply of suppliesFor(pedal, kit)) {
-    const changed = withGear(kit, { supplies: [supply] });
-    const solved = await ask(changed, { tiers: [] }, effort);
-    if (solved.kind === 'plan') return { supply, way: { kit: changed, wiring: solved.wiring } };
-    isSettled &&= solved.kind === 'impossible';
+    const found = await wayWith(changeWith(supply), withGear(kit, { supplies: [supply] }), effort);
+    if (found.ways.length > 0) return found;
+    whole &&= found.whole;
   }
-  return isSettled ? null : 'unknown';
+  return { ways: [], whole };
 }
 
 /**

@@ -4,25 +4,16 @@ import { pedalClasses } from '../../loadout/pedal-class.js';
 import { withoutPedals } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import { ask } from '../asking/ask.js';
-import { noWays, type Ways } from './way-out.js';
+import { noWays, waysFor, wayWith, type Ways } from './way-out.js';
 
 /** Each pedal without which the others can be powered, of the given ones; pedals that need the same share an entry. */
-export async function pedalWays(pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> {
-  const { board } = kit;
-  const ways: Ways['ways'][number][] = [];
-  let whole = true;
-  for (const { members } of pedalClasses(board.pedals)) {
+export const pedalWays = async (pedals: readonly PedalId[], kit: Kit, effort: Effort): Promise<Ways> =>
+  waysFor(pedalClasses(kit.board.pedals), async ({ members }) => {
     const alike = members.map(({ id }) => id).filter((id) => pedals.includes(id));
     const [first] = alike;
-    if (first === undefined || board.pedals.length === 1) continue;
-    const without = withoutPedals([first], kit);
-    const solved = await ask(without, { tiers: [] }, effort);
-    if (solved.kind === 'stopped') whole = false;
-    if (solved.kind === 'plan')
-      ways.push({ change: { kind: 'pedal', pedals: alike }, kit: without, wiring: solved.wiring });
-  }
-  return { ways, whole };
-}
+    if (first === undefined || kit.board.pedals.length === 1) return noWays;
+    return wayWith({ kind: 'pedal', pedals: alike }, withoutPedals([first], kit), effort);
+  });
 
 /** The fewest pedals without which the others can be powered: none, where that is all of them. */
 export async function fewestLeftOut(kit: Kit, effort: Effort): Promise<Ways> {

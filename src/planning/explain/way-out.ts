@@ -3,7 +3,8 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Factor, MinorUnits, PartId, PedalId, SupplyId } from '../../domain/quantities.js';
 import type { Supply } from '../../domain/supply.js';
 import type { Kit } from '../../domain/kit.js';
-import type { SolverAnswer } from '../asking/ask.js';
+import type { Effort } from '../../formulation/optimiser.js';
+import { ask, type SolverAnswer } from '../asking/ask.js';
 
 /** A number of the policy, as it is and as it would have to be. */
 export type Raised<Value> = { readonly from: Value; readonly to: Value };
@@ -72,3 +73,16 @@ export const together = (all: readonly Ways[]): Ways => ({
   ways: all.flatMap(({ ways }) => ways),
   whole: all.every(({ whole }) => whole),
 });
+
+/** What is found for each of these, one after the other. */
+export async function waysFor<Thing>(things: readonly Thing[], look: (thing: Thing) => Promise<Ways>): Promise<Ways> {
+  const all: Ways[] = [];
+  for (const thing of things) all.push(await look(thing));
+  return together(all);
+}
+
+/** The change, if it is enough: a plan for the kit with it. */
+export async function wayWith(change: Change, kit: Kit, effort: Effort): Promise<Ways> {
+  const solved = await ask(kit, { tiers: [] }, effort);
+  return solved.kind === 'plan' ? { ways: [{ change, kit, wiring: solved.wiring }], whole: true } : notFound(solved);
+}

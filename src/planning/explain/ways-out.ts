@@ -1,7 +1,6 @@
 import type { PedalId } from '../../domain/quantities.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Kit } from '../../domain/kit.js';
-import { ask } from '../asking/ask.js';
 import type { Conflict } from '../conflict/conflict.js';
 import { sameFact, type Fact } from '../conflict/facts.js';
 import { demandWay, type DemandName } from './demand-ways.js';
@@ -16,7 +15,7 @@ import { fewestLeftOut, pedalWays } from './pedal-ways.js';
 import { pricedWays } from './priced-ways.js';
 import { stockWay } from './stock-ways.js';
 import { within } from '../asking/within.js';
-import { notFound, noWays, together, type Ways } from './way-out.js';
+import { noWays, together, waysFor, wayWith, type Ways } from './way-out.js';
 
 /** How long one kind of way out is sought, in milliseconds; on boards of usual size it takes a fraction of that. */
 const patienceMs = 4_000;
@@ -30,11 +29,7 @@ export async function waysOut(conflicts: readonly Conflict[], kit: Kit, effort: 
   const limited = (look: (effort: Effort) => Promise<Ways>): Promise<Ways> => within(patienceMs, effort, look);
   const facts = sharedFacts(conflicts);
   const pedals = sharedPedals(conflicts);
-  const each = async (wanted: (fact: Fact) => Promise<Ways>): Promise<Ways> => {
-    const all: Ways[] = [];
-    for (const fact of facts) all.push(await wanted(fact));
-    return together(all);
-  };
+  const each = (wanted: (fact: Fact) => Promise<Ways>): Promise<Ways> => waysFor(facts, wanted);
   const policy = [
     await each(async (fact) => {
       const { kind } = fact;
@@ -75,12 +70,8 @@ const demandOfFact: Partial<Readonly<Record<Fact['kind'], DemandName>>> = {
   battery: 'battery',
 };
 
-async function chainsWay(kit: Kit, effort: Effort): Promise<Ways> {
-  const allowed = withPolicy(kit, { chains: 'allow' });
-  const solved = await ask(allowed, { tiers: [] }, effort);
-  if (solved.kind !== 'plan') return notFound(solved);
-  return { ways: [{ change: { kind: 'chains' }, kit: allowed, wiring: solved.wiring }], whole: true };
-}
+const chainsWay = async (kit: Kit, effort: Effort): Promise<Ways> =>
+  wayWith({ kind: 'chains' }, withPolicy(kit, { chains: 'allow' }), effort);
 
 /** What takes part in every conflict. */
 const sharedFacts = ([first, ...others]: readonly Conflict[]): readonly Fact[] =>

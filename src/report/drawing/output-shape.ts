@@ -24,10 +24,10 @@ const mostInRow = 7;
 
 /** The outputs at the origin, a row each; where there is little height, free ones that give the same share a row. */
 export const outputRows = (outputs: readonly DrawnOutput[], measures: Measures): readonly (readonly OutputShape[])[] =>
-  (measures.isFlat ? alikeTogether(outputs) : outputs.map((output) => [output])).map((row) => {
+  (measures.isFlat ? alikeTogether(outputs) : outputs.map((output) => [output] as const)).map((row) => {
     const [only] = row;
-    const isAlone = only !== undefined && !(measures.isFlat && only.state === 'free');
-    return isAlone ? [outputShape(only, measures)] : freeRow(row, measures);
+    const isRow = measures.isFlat && only.state === 'free';
+    return isRow ? freeRow(row, measures) : [outputShape(only, measures)];
   });
 
 const alikeTogether = (outputs: readonly DrawnOutput[]) =>

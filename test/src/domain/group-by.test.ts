@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
-import { groupBy } from '../../../src/domain/group-by.js';
+import { groupBy, runsOf } from '../../../src/domain/group-by.js';
 
 test('what has the same key is together, in the order of the first of each', () => {
   const words = ['oak', 'beech', 'ash', 'birch', 'elm'];
@@ -24,4 +24,9 @@ test('nothing gets lost, and no two groups share a key', () => {
 
 test('the key may hang on the place', () => {
   expect(groupBy(['a', 'a'], (_, at) => String(at))).toEqual([['a'], ['a']]);
+});
+
+test('neighbours that go on with a run are in it, in their order', () => {
+  expect(runsOf([1, 2, 3, 5, 6, 2], (run, next) => next === (run.at(-1) ?? 0) + 1)).toEqual([[1, 2, 3], [5, 6], [2]]);
+  expect(runsOf([], () => true)).toEqual([]);
 });
