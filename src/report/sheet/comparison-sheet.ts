@@ -16,26 +16,30 @@ import { paperText } from './sheet.js';
 
 /** The choices side by side, each with what it costs, who may hum and its small drawing, on A4 or Letter. */
 export const comparisonSheet = (handout: ComparisonHandout, occasion: Occasion): string =>
-  paperText(handout.head.title, [arrangementOf(handout, occasion)]);
+  paperText(handout.head.title, arrangementsOf(handout, occasion));
 
 /**
  * Two choices in a row with their small drawings, the chart before or after all of them; or all choices in words, and then their
- * drawings as wide as the paper.
+ * drawings as wide as the paper. Where the two sides of a sheet have no room for that, the chart goes, which the words say too.
  */
-function arrangementOf(handout: ComparisonHandout, occasion: Occasion): Arrangement {
+function arrangementsOf(handout: ComparisonHandout, occasion: Occasion): readonly Arrangement[] {
   const cards = handout.options.map((words, at) => cardOf(handout, words, at));
   const [head, chart] = [headBlocks(handout, occasion), chartBlock(handout)];
   const end = [notesBlock, footBlock];
   const [small, bare] = [inPairs(cards.map((card) => card.small)), inPairs(cards.map((card) => card.bare))];
   const drawn = (size: 'sheet' | 'dense') =>
     cards.flatMap((card) => card[size] ?? []).map((one) => [rowBlock(' flat', [one])]);
-  const ways = [
+  const charted = [
     [[...head, chart], ...small, end],
     [head, ...small, [chart, ...end]],
     [[...head, chart], ...bare, ...drawn('sheet'), end],
     [[...head, chart], ...bare, ...drawn('dense'), end],
   ];
-  return (points) => ways.map((groups) => sidesOf(groups, points));
+  const laidOut =
+    (ways: readonly (readonly Side[])[], most: number): Arrangement =>
+    (points) =>
+      ways.map((groups) => sidesOf(groups, points)).filter((sides) => sides.length <= most);
+  return [laidOut(charted, 2), laidOut([[head, ...small, end]], 2), laidOut(charted, Infinity)];
 }
 
 const inPairs = (cards: readonly Shown[]): readonly Side[] =>

@@ -10,6 +10,7 @@ import {
   boardOf,
   catalogueOf,
   euros,
+  partOf,
   pedalOf,
   policyOf,
   settingOf,
@@ -40,4 +41,29 @@ it('whatever the budget', async () => {
   expect(await wordsFor(30)).toContain(
     'Together with 1 × dory it can: 36.00 EUR for all of it, 6.00 EUR over the budget.',
   );
+});
+
+it('takes the two sides of a sheet where those have room for all but the chart', async () => {
+  const draws = [10, 20, 30, 10, 50, 250, 360, 90, 150, 10, 25, 40, 35, 60];
+  const pedals = draws.map((draw, at) =>
+    pedalOf(`Pedal number ${at}`, draw, draw < 60 && at < 5 ? { highGain: true } : { digital: draw > 80 }),
+  );
+  const box = (id: string, price: number, outputs: number, rating: number) =>
+    supplyOf(id, price, [bankOf(outputs, [settingOf(9, rating)], { isolated: true })]);
+  const fan = partOf('chain of five', 8, { kind: 'chain', tails: 5 });
+  const sold = catalogueOf(
+    [
+      supplyOf('nine 200', 9.9, [bankOf(1, [settingOf(9, 200)])], { stock: 2 }),
+      supplyOf('nine 500', 12.9, [bankOf(1, [settingOf(9, 500)])], { stock: 2 }),
+      supplyOf('nine 1000', 17.5, [bankOf(1, [settingOf(9, 1000)])], { stock: 2 }),
+      box('six', 79, 6, 150),
+      box('ten', 189, 10, 450),
+    ],
+    [fan],
+  );
+  const kit = kitOf(boardOf(pedals, { policy: policyOf({ chains: 'allow' }) }), sold);
+  const sheet = comparisonSheet(comparisonHandout({ kit, comparison: await compare(kit) }), occasion);
+  expect(sheet.match(/id="option-\d+"/g)?.length).toBe(4);
+  expect(sheet.match(/<div class="side">/g)).toHaveLength(2);
+  expect(sheet).not.toContain('At a glance');
 });
