@@ -2,7 +2,7 @@ import { readPurchase } from '../../planning/compare/read-purchase.js';
 import type { AskedPurchase, PageDocument } from './page-document.js';
 
 /** A supply that is for sale. */
-type ForSale = { readonly id: string; readonly name: string };
+type ForSale = { readonly id: string; readonly name: string; readonly outputs: number };
 
 type ReadAsked<Thing extends ForSale> =
   | { readonly kind: 'empty' }
@@ -11,7 +11,7 @@ type ReadAsked<Thing extends ForSale> =
   | { readonly kind: 'several'; readonly found: readonly Thing[]; readonly choose: (thing: Thing) => AskedPurchase }
   | { readonly kind: 'unclear'; readonly fault: string };
 
-/** Reads "rowan ten, 2 x alder": words of the names of supplies, each with how many where it is not one. */
+/** Reads "rowan ten, 2 x alder": words of the names of supplies, each with how many where it is not one; "the ten-way box", too. */
 export function readAsked<Thing extends ForSale>(text: string, things: readonly Thing[]): ReadAsked<Thing> {
   if (text.trim() === '') return { kind: 'empty' };
   const read = readPurchase(text);
@@ -30,17 +30,27 @@ export function readAsked<Thing extends ForSale>(text: string, things: readonly 
     : { kind: 'several', found: meant[open]?.found ?? [], choose: purchaseOf };
 }
 
-/** The one that is called so, else all that have the words in their names. */
+/** The one that is called so, else all that have the words in their names, else all with so many outputs. */
 function thingsMeant<Thing extends ForSale>(typed: string, things: readonly Thing[]): readonly Thing[] {
   const words = typed
     .toLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
   const exact = things.filter(({ name }) => name.toLowerCase() === words.join(' '));
-  return exact.length > 0
-    ? exact
-    : things.filter(({ name }) => words.every((word) => name.toLowerCase().includes(word)));
+  if (exact.length > 0) return exact;
+  const named = things.filter(({ name }) => words.every((word) => name.toLowerCase().includes(word)));
+  const ways = waysIn(words.join(' '));
+  return named.length > 0 || ways === null ? named : things.filter(({ outputs }) => outputs === ways);
 }
+
+/** How many outputs "the ten-way box" has; null where it is no such words. */
+function waysIn(words: string): number | null {
+  const [, said = ''] = /^(?:the )?([\da-z]+)[- ]?way(?: (?:box|brick|supply))?$/.exec(words) ?? [];
+  const ways = /^\d+$/.test(said) ? Number(said) : numbers.indexOf(said);
+  return ways > 0 ? ways : null;
+}
+
+const numbers = 'none one two three four five six seven eight nine ten eleven twelve'.split(' ');
 
 /** Sets a purchase beside the choices. */
 export const askingFor =

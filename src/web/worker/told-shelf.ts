@@ -1,4 +1,4 @@
-import type { Kit } from '../../domain/kit.js';
+import { countOutputs, type Kit } from '../../domain/kit.js';
 import type { Part } from '../../domain/part.js';
 import { isOfOnePedal } from '../../domain/source.js';
 import type { Supply } from '../../domain/supply.js';
@@ -19,6 +19,8 @@ export type ToldThing = {
   readonly name: string;
   /** Null of what is not for sale. */
   readonly price: string | null;
+  /** Of a supply; none of anything else. */
+  readonly outputs: number;
   /** How many are owned. */
   readonly units: number;
   /** What of it stands in the board without having been read, in words; empty where there is nothing. */
@@ -52,6 +54,7 @@ export function toldThings(kit: Kit): readonly ToldThing[] {
       .filter(({ source }) => !isOfOnePedal(source))
       .map((supply) => ({
         ...{ kind: 'supply' as const, id: supply.id, name: inventory.supplyName(supply.id), price: price(supply) },
+        outputs: countOutputs(supply),
         units: owned.supplies.get(supply.id) ?? 0,
         taken: gear.supplies.includes(supply) ? assumedText(supply.assumed, 'gives') : '',
       })),
@@ -62,6 +65,7 @@ export function toldThings(kit: Kit): readonly ToldThing[] {
         name: inventory.partName(part.id),
         price: price(part),
       },
+      outputs: 0,
       units: owned.parts.get(part.id) ?? 0,
       taken: '',
     })),

@@ -4,10 +4,10 @@ import { askingFor, askingNoMoreFor, readAsked } from '../../../../src/web/docum
 import { emptyDocument } from '../../../../src/web/document/page-document.js';
 
 const things = [
-  { id: 'rowan-six', name: 'Rowan six' },
-  { id: 'rowan-ten', name: 'Rowan ten' },
-  { id: 'rowan-ten-b', name: 'Rowan ten broad' },
-  { id: 'alder', name: 'Alder nine' },
+  { id: 'rowan-six', name: 'Rowan six', outputs: 6 },
+  { id: 'rowan-ten', name: 'Rowan ten', outputs: 10 },
+  { id: 'rowan-ten-b', name: 'Rowan ten broad', outputs: 10 },
+  { id: 'alder', name: 'Alder nine', outputs: 1 },
 ];
 
 test('a purchase is read by words of its names, each with its number', () => {
@@ -21,11 +21,19 @@ test('a purchase is read by words of its names, each with its number', () => {
   expect(readAsked('  ', things)).toEqual({ kind: 'empty' });
 });
 
+test('a box is meant by its number of outputs, too', () => {
+  for (const words of ['six-way', 'the 6-way box', '6 way supply', 'Six way'])
+    expect(readAsked(words, things), words).toEqual({ kind: 'purchase', purchase: [{ id: 'rowan-six', units: 1 }] });
+  expect(readAsked('2 x ten-way box', things)).toMatchObject({ kind: 'several', found: [{}, {}] });
+  expect(readAsked('nine-way box', things)).toMatchObject({ kind: 'unclear' });
+  expect(readAsked('none-way', things)).toMatchObject({ kind: 'unclear' });
+});
+
 test('where several may be meant, which one is to be chosen', () => {
   const read = readAsked('alder, 3x rowan', things);
   if (read.kind !== 'several') throw new Error(read.kind);
   expect(read.found.map(({ id }) => id)).toEqual(['rowan-six', 'rowan-ten', 'rowan-ten-b']);
-  expect(read.choose(things[0] ?? { id: '', name: '' })).toEqual([
+  expect(read.choose(things[0] ?? { id: '', name: '', outputs: 0 })).toEqual([
     { id: 'alder', units: 1 },
     { id: 'rowan-six', units: 3 },
   ]);
