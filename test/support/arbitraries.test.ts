@@ -3,10 +3,11 @@ import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { rules } from '../../src/domain/rules.js';
 import { isOfOnePedal } from '../../src/domain/source.js';
 import { largerCase, tinyCase, type Case } from './arbitraries.js';
 import { bruteForce } from './brute-force.js';
-import { relaxations, restrictions, type Change } from './changes.js';
+import { relaxations, restrictions, sourceRelaxations, sourceRestrictions, type Change } from './changes.js';
 import { tierFigures } from './tier-figures.js';
 
 const sample = fc.sample(tinyCase, { seed: 21, numRuns: 720 });
@@ -45,6 +46,12 @@ describe('tiny cases', () => {
     );
     expect(whole.length / sample.length).toBeGreaterThan(0.58);
     expect(whole.length / sample.length).toBeLessThan(0.72);
+  });
+
+  it('are looked at with every rule taken away, or a way out of it', () => {
+    const all = [relaxations, sourceRelaxations, restrictions, sourceRestrictions].flat();
+    const changed = new Set(all.map(({ name }) => name.split(':', 1).join()));
+    expect(rules.filter((rule) => !changed.has(rule))).toEqual([]);
   });
 
   it.each(relaxations)('get better without $name, some of them, and never worse', (change) => {
