@@ -1,6 +1,7 @@
 import type { Board, Catalogue } from './board.js';
 import type { Part } from './part.js';
 import type { PartId, PedalId, SupplyId } from './quantities.js';
+import { isOfOnePedal } from './source.js';
 import type { Bank, Supply } from './supply.js';
 
 /** A board and all that can be used to power it: what its gear and the catalogue describe, brought together once. */
@@ -43,6 +44,18 @@ export const forSaleOf = ({ price, stock }: Pick<Supply | Part, 'price' | 'stock
 /** The bank of an output; undefined when the supply has no such output. */
 export const bankOfOutput = ({ banks }: Supply, output: number): Bank | undefined =>
   banks.find(({ firstOutput, outputs }) => firstOutput <= output && output < firstOutput + outputs);
+
+/** The same of a supply by its id; undefined where there is no such supply either. */
+export function bankAt({ supplies }: Kit, id: SupplyId, output: number): Bank | undefined {
+  const supply = supplies.get(id);
+  return supply === undefined ? undefined : bankOfOutput(supply, output);
+}
+
+/** Whether it is a supply of one pedal alone, which is right for it: what it came with, or batteries in it. */
+export const isOwn = ({ supplies }: Kit, id: SupplyId): boolean => {
+  const source = supplies.get(id)?.source;
+  return source !== undefined && isOfOnePedal(source);
+};
 
 /** The numbers of a bank's outputs, in rising order. */
 export const outputsOf = ({ firstOutput, outputs }: Bank): readonly number[] =>

@@ -1,5 +1,5 @@
 import { withBoard } from '../../domain/changed-kit.js';
-import { bankOfOutput, type Kit } from '../../domain/kit.js';
+import { bankAt, type Kit } from '../../domain/kit.js';
 import { audit, type AuditReport } from '../../audit/audit.js';
 import type { BankRuntime, BatteryInUse, GroundDomain } from '../../domain/judged-plan.js';
 import type { OutletLoad, TotalLoad } from '../../domain/load-numbers.js';
@@ -67,8 +67,7 @@ export type OutputAnswer = {
 export function checkOutput(kit: Kit, question: OutputQuestion): OutputAnswer {
   const { board } = kit;
   const pedal = board.pedals.find(({ id }) => id === question.pedal);
-  const supply = kit.supplies.get(question.supply);
-  const bank = supply === undefined ? undefined : bankOfOutput(supply, question.output);
+  const bank = bankAt(kit, question.supply, question.output);
   if (pedal === undefined || bank === undefined) throw new RangeError('there is no such pedal, supply or output');
   const setup = setupOf(kit, question);
   const tried = bank.settings.flatMap(({ millivolts }) =>

@@ -1,8 +1,7 @@
-import type { Kit } from '../../domain/kit.js';
+import { isOwn, type Kit } from '../../domain/kit.js';
 import type { WiredFeed } from '../../domain/board.js';
 import type { Part } from '../../domain/part.js';
 import type { Pedal } from '../../domain/pedal.js';
-import { isOfOnePedal } from '../../domain/source.js';
 import type { Millivolts, PartId } from '../../domain/quantities.js';
 import { addBills, adapterShapes, availabilityOf, compareBills, noBill, piecesOf, type Bill } from './lead-pieces.js';
 import { cheapestWays, type OutputExit } from './lead-ways.js';
@@ -38,7 +37,8 @@ export function hangingsOn(
     const [piece] = head === null || kept.length > 0 ? [] : piecesOf(head, available(head), 1);
     return { wired: [...hung, ...moved], bill: addBills(piece?.bill ?? noBill, ways.bill) };
   };
-  if (isOwn(question, kit))
+  // What a pedal came with goes in as it is.
+  if (isOwn(kit, question.supply))
     return [{ wired: [...company, wiredOn(question, output, question.pedal, null, [])], bill: noBill }];
   if (company.length === 0) return [hang(null, newcomer, [])];
   const present = presentHead(company, kit);
@@ -46,12 +46,6 @@ export function hangingsOn(
     ...(present === null ? [] : [hang(present, newcomer, company)]),
     ...chainHeads(setup, everyone.length, output.exit, kit).map((head) => hang(head, everyone, [])),
   ];
-}
-
-/** What a pedal came with goes in as it is. */
-function isOwn({ supply: id }: OutputQuestion, { supplies }: Kit): boolean {
-  const supply = supplies.get(id);
-  return supply !== undefined && isOfOnePedal(supply.source);
 }
 
 const idsOf = (head: Part | null): readonly PartId[] => (head === null ? [] : [head.id]);

@@ -1,7 +1,7 @@
-import { bankOfOutput, pluggedOf, type Kit } from '../../domain/kit.js';
+import { groupBy } from '../../domain/group-by.js';
+import { bankAt, isOwn, pluggedOf, type Kit } from '../../domain/kit.js';
 import { feedMillivolts, isInletFeed, type Feed, type Place } from '../../domain/plan.js';
-import type { Millivolts, PedalId, SupplyId } from '../../domain/quantities.js';
-import { isOfOnePedal } from '../../domain/source.js';
+import type { Millivolts, PedalId } from '../../domain/quantities.js';
 import { isSameFeed, isSameOutlet, isSameUnit, meet } from './places.js';
 import { polaritySwitches, voltsSwitches, type PolaritySwitch, type VoltsSwitch } from './switches.js';
 
@@ -67,7 +67,8 @@ export function stepsBetween(kit: Kit, today: readonly Feed[], planned: readonly
   const measured = (feeds: readonly Feed[]): readonly ReplugStep[] => [
     ...mains('mains on', feeds),
     ...feeds
-      .filter(({ supply }) => !isOfPedal(supply, kit))
+      // Of what a pedal came with nobody knows what a meter should show.
+      .filter(({ supply }) => !isOwn(kit, supply))
       .map((feed) => ({ kind: 'measure', feed, reads: reading(feed, kit) }) as const),
     ...mains('mains off', feeds),
     ...feeds.map((feed) => ({ kind: 'plug', feed }) as const),
@@ -99,23 +100,12 @@ function isTouched(feed: Feed, today: readonly Feed[], volts: readonly VoltsSwit
   return volts.some(({ place }) => meet(feed, place));
 }
 
-/** What a pedal came with is right for it: nobody knows what a meter should show. */
-function isOfPedal(id: SupplyId, { supplies }: Kit): boolean {
-  const supply = supplies.get(id);
-  return supply !== undefined && isOfOnePedal(supply.source);
-}
-
 /** The feeds of each output, or of joined ones, in the order of supplies, units and outputs. */
 function outletsOf(feeds: readonly Feed[]): readonly (readonly [Feed, ...Feed[]])[] {
-  const outlets: [Feed, ...Feed[]][] = [];
-  for (const feed of feeds) {
-    const outlet = outlets.find(([first]) => isSameOutlet(first, feed));
-    if (outlet === undefined) outlets.push([feed]);
-    else outlet.push(feed);
-  }
+  const outlets = groupBy(feeds, ({ supply, unit, outputs }) => JSON.stringify([supply, unit, outputs]));
   const order = unitsOf(feeds);
   const rank = (feed: Feed): number => order.findIndex((unit) => isSameUnit(unit, feed));
-  return outlets.sort(
+  return [...outlets].sort(
     ([first], [second]) => rank(first) - rank(second) || (first.outputs[0] ?? 0) - (second.outputs[0] ?? 0),
   );
 }
@@ -126,12 +116,11 @@ function unitsOf(feeds: readonly Feed[]): readonly UnitPlace[] {
 }
 
 /** What a meter shows at a plug with nothing on it. */
-function reading(feed: Feed, { supplies }: Kit): Millivolts {
-  const supply = supplies.get(feed.supply);
+function reading(feed: Feed, kit: Kit): Millivolts {
   const open = feed.outputs.map((output, at) => {
     const volts = feed.settings[at] ?? feedMillivolts(feed);
-    const bank = supply === undefined ? undefined : bankOfOutput(supply, output);
-    return bank?.settings.find(({ millivolts }) => millivolts === volts)?.openCircuit ?? volts;
+    const settings = bankAt(kit, feed.supply, output)?.settings ?? [];
+    return settings.find(({ millivolts }) => millivolts === volts)?.openCircuit ?? volts;
   });
   const sum = open.reduce((total, each) => total + each, 0);
   return (feed.join?.mode === 'series' ? sum : Math.max(...open)) as Millivolts;

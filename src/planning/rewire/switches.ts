@@ -1,4 +1,4 @@
-import { bankOfOutput, type Kit, outputsOf } from '../../domain/kit.js';
+import { bankAt, type Kit, outputsOf } from '../../domain/kit.js';
 import type { PolarityOrUnknown } from '../../domain/pedal.js';
 import { leadsOf, readFeeds, type Feed, type Place } from '../../domain/plan.js';
 import type { Millivolts } from '../../domain/quantities.js';
@@ -22,7 +22,7 @@ export function voltsSwitches(kit: Kit, today: readonly Feed[], plan: readonly F
   const found = new Map<string, VoltsSwitch>();
   for (const feed of plan) {
     for (const [at, output] of feed.outputs.entries()) {
-      const bank = bankIn(kit, feed, output);
+      const bank = bankAt(kit, feed.supply, output);
       const millivolts = feed.settings[at];
       if (bank === undefined || millivolts === undefined || bank.settings.length < 2) continue;
       const place = { supply: feed.supply, unit: feed.unit, outputs: underOneSwitch(bank, output) };
@@ -39,7 +39,7 @@ export function polaritySwitches(kit: Kit, feeds: readonly Feed[]): readonly Pol
   for (const feed of feeds) {
     const polarity = positionFor(feed, kit);
     if (polarity === null) continue;
-    for (const output of feed.outputs.filter((each) => bankIn(kit, feed, each)?.polarity === 'either')) {
+    for (const output of feed.outputs.filter((each) => bankAt(kit, feed.supply, each)?.polarity === 'either')) {
       const place = { supply: feed.supply, unit: feed.unit, outputs: [output] };
       found.set(JSON.stringify(place), { place, polarity });
     }
@@ -51,11 +51,6 @@ export function polaritySwitches(kit: Kit, feeds: readonly Feed[]): readonly Pol
 function positionFor(feed: Feed, kit: Kit): PolarityOrUnknown | null {
   const [position = null, other] = new Set(readFeeds(feed).map((read) => behind(read.polarity, leadsOf(read), kit)));
   return other === undefined ? position : 'unknown';
-}
-
-function bankIn({ supplies }: Kit, feed: Feed, output: number): Bank | undefined {
-  const supply = supplies.get(feed.supply);
-  return supply === undefined ? undefined : bankOfOutput(supply, output);
 }
 
 const underOneSwitch = (bank: Bank, output: number): readonly number[] =>

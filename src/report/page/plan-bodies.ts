@@ -4,35 +4,43 @@ import { drawingKey } from '../drawing/key.js';
 import type { FeedRow } from '../words/feed-row.js';
 import { glued } from '../words/glue.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
+import type { ShoppingItem } from '../words/purchases.js';
 import { plainly, withCare } from '../words/remark.js';
 import type { CheckRow } from '../words/steps.js';
 import { listText, priceText } from '../words/words.js';
-import { list, paragraph, remarkList, tableMarkup, tick, tickList } from './elements.js';
+import { list, paragraph, remarkList, tableMarkup, tick, tickList, type TableColumn } from './elements.js';
 import { keyMarkup } from './key-markup.js';
 import { markup, type Markup } from './markup.js';
 
 // The parts of a plan's page that are more than words.
 
 /** What to buy with its prices, and what is there already. */
-export function buyBody({ shopping, owned, wiring, speech: { board } }: PlanHandout): Markup {
-  const own = list(owned.map(({ units, name }) => `${units} × ${name}`));
-  const bought =
-    shopping.length === 0
-      ? paragraph('Nothing to buy.')
-      : tableMarkup({
-          caption: 'Shopping list',
-          columns: [
-            { name: 'Units', manner: 'figures' },
-            { name: 'Item', manner: 'head' },
-            { name: 'Each', manner: 'figures' },
-            { name: 'Together', manner: 'figures' },
-          ],
-          rows: shopping.map(({ units, text, each, together }) => [String(units), text, each, together]),
-          total: { name: 'Total', value: priceText(wiring.score.money, board) },
-          cards: null,
-        });
+export function buyBody(plan: PlanHandout): Markup {
+  const own = list(plan.owned.map(({ units, name }) => `${units} × ${name}`));
+  const bought = billMarkup(plan, [{ name: 'Units', manner: 'figures' }], ({ units, text }) => [String(units), text]);
   return markup`${bought}${own === null ? null : markup`<h3>From what you own</h3>\n${own}`}`;
 }
+
+/** Prices that add up to the sum below them; columns before that of the item are handed in. */
+export const billMarkup = (
+  { shopping, wiring, speech: { board } }: PlanHandout,
+  before: readonly TableColumn[],
+  itemOf: (item: ShoppingItem) => readonly string[],
+): Markup =>
+  shopping.length === 0
+    ? paragraph('Nothing to buy.')
+    : tableMarkup({
+        caption: 'Shopping list',
+        columns: [
+          ...before,
+          { name: 'Item', manner: 'head' },
+          { name: 'Each', manner: 'figures' },
+          { name: 'Together', manner: 'figures' },
+        ],
+        rows: shopping.map((item) => [...itemOf(item), item.each, item.together]),
+        total: { name: 'Total', value: priceText(wiring.score.money, board) },
+        cards: null,
+      });
 
 /** The board twice, of which a screen or a sheet of paper shows the one that fits. */
 export function wiringBody(plan: PlanHandout): Markup | null {

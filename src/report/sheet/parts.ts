@@ -1,6 +1,7 @@
 import { everyFeed } from '../../domain/plan.js';
 import { list, paragraph, remarkList, tableMarkup, tick, type Section } from '../page/elements.js';
 import { markup, type Markup } from '../page/markup.js';
+import { billMarkup } from '../page/plan-bodies.js';
 import { noiseCautions, pluggingCautions } from '../words/cautions.js';
 import { glued } from '../words/glue.js';
 import type { PlanHandout } from '../words/handout.js';
@@ -10,7 +11,7 @@ import { standingCautions } from '../words/remarks.js';
 import { digitalTogether } from '../words/shared-grounds.js';
 import { shortStopText, standsOf } from '../words/stands.js';
 import { batteryItems, batteryText, isKept, keptPlaces, plugChecks } from '../words/steps.js';
-import { listText, priceText } from '../words/words.js';
+import { listText } from '../words/words.js';
 import { boardDrawings, sizedDrawing } from '../drawing/drawings.js';
 import { picture, type Block } from './paper.js';
 import { leastWidth } from './print-size.js';
@@ -42,23 +43,10 @@ export function movesPart({ changes }: PlanHandout): Section | null {
   );
 }
 
-/** Prices that add up to the sum below them. */
-export function buyPart({ shopping, owned, wiring, speech: { board } }: PlanHandout): Section | null {
-  const own = owned.map(({ units, name }) => `${units} × ${name}`);
-  const bought =
-    shopping.length === 0
-      ? paragraph('Nothing to buy.')
-      : tableMarkup({
-          caption: 'Shopping list',
-          columns: [
-            { name: 'Item', manner: 'head' },
-            { name: 'Each', manner: 'figures' },
-            { name: 'Together', manner: 'figures' },
-          ],
-          rows: shopping.map(({ units, text, each, together }) => [`${units} × ${text}`, each, together]),
-          total: { name: 'Total', value: priceText(wiring.score.money, board) },
-          cards: null,
-        });
+/** What to buy, and what of one's own is used. */
+export function buyPart(plan: PlanHandout): Section | null {
+  const own = plan.owned.map(({ units, name }) => `${units} × ${name}`);
+  const bought = billMarkup(plan, [], ({ units, text }) => [`${units} × ${text}`]);
   return part(
     'buy',
     'What to buy',
