@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 
 import { choosingAims, rankedTiersOf } from '../../src/domain/aim.js';
 import { rulesBySeverity } from '../../src/domain/rules.js';
-import { bankColumns, columnsOf, partColumns, supplyColumns } from '../../src/reading/csv/columns.js';
+import { bankColumns, partColumns, supplyColumns } from '../../src/reading/csv/columns.js';
 import { policyOf } from '../support/builders.js';
 import { checkout } from '../support/pack.js';
 import { codeWordsOf, documents } from './documents.js';
@@ -23,7 +23,6 @@ test.each([
 });
 
 test.each([
-  { row: 'pedals', columns: Object.keys(columnsOf.pedals) },
   { row: 'supplies', columns: [...supplyColumns, ...bankColumns] },
   { row: 'leads', columns: partColumns },
 ])('docs/tables.md tells every column of a table of $row', ({ row, columns }) => {

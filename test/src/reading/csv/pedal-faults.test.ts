@@ -66,14 +66,14 @@ describe('what is wrong with a table of pedals', () => {
       'name,volts,milliamps,‸Load limit\nEcho,9,10,12',
       'Load limit',
       'this column is not understood, and it may hold a limit',
-      'Call it what it is: maxVolts or startup. Call it Remark if it limits nothing.',
+      'Call it what it is: maxVolts',
     ],
     [
       'an unknown column with figures in units',
       'name,volts,milliamps,‸Colour\nEcho,9,10,\nFuzz,9,10,300 mA',
       'Colour',
       'this column is not understood, and it may hold a limit',
-      'Call it what it is',
+      'Call it Remark if it limits nothing.',
     ],
     [
       'a misspelled column',
