@@ -83,6 +83,8 @@ export type Board = {
   readonly wiring: readonly WiredFeed[];
   /** What fed supplies hang on today. */
   readonly inlets: readonly WiredInlet[];
+  /** Whether the file says that nothing is plugged today, by a wiring without entries; absent where it says nothing of it. */
+  readonly isUnplugged?: true;
 };
 
 /** All that is plugged today: pedals, then inlets. */

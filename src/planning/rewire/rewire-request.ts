@@ -20,8 +20,8 @@ type ResolvedWishes =
 
 /** What is wished for, or why the board cannot be re-plugged like that. */
 export function resolveWishes(board: Board, asked: AskedWishes): ResolvedWishes {
-  const { currency, wiring } = board;
-  if (wiring.length === 0)
+  const { currency, wiring, isUnplugged = false } = board;
+  if (wiring.length === 0 && !isUnplugged)
     return {
       kind: 'faulty',
       faults: [

@@ -165,6 +165,7 @@ function resolveBoard(
     gear: { supplies: gearSupplies, parts: gearParts },
     owned,
     ...wiring,
+    ...(entry.fields.wiring?.length === 0 && { isUnplugged: true }),
   };
 }
 

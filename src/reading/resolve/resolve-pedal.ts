@@ -61,12 +61,13 @@ function resolveFigures(entry: Entry<RawPedal>, assumptions: Entry<RawPedalAssum
 
 type Inlet = Pick<Pedal, 'power' | 'polarity' | 'inlet' | 'ground' | 'assumed'>;
 
+const orUnknown = ', or unknown until somebody has read it';
 const label = { readOff: "the pedal's label" };
 const allowed = {
-  power: { ...label, allowed: 'DC or AC' },
-  polarity: { ...label, allowed: 'centre-negative or centre-positive' },
-  inlet: { ...label, allowed: 'the name of a connector, such as barrel-2.1' },
-  ground: { allowed: 'negative or positive', readOff: "the pedal's manual (negative for nearly all)" },
+  power: { ...label, allowed: `DC or AC${orUnknown}` },
+  polarity: { ...label, allowed: `centre-negative or centre-positive${orUnknown}` },
+  inlet: { ...label, allowed: `the name of a connector, such as barrel-2.1${orUnknown}` },
+  ground: { allowed: `negative or positive${orUnknown}`, readOff: "the pedal's manual (negative for nearly all)" },
 };
 
 function resolveInlet(entry: Entry<RawPedal>, assumptions: Entry<RawPedalAssumptions>, report: Report): Inlet | null {

@@ -2,6 +2,7 @@ import type { InputKind } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { Meanings } from '../csv/headings.js';
 import { isUseful, type TablePlaces, type TableThing } from '../csv/table-places.js';
+import { idFromName } from '../resolve/resolve-id.js';
 import { findingsAlone } from './faults-alone.js';
 import type { ReadResult } from '../faults/input-fault.js';
 import type { NamedFile } from '../text/file-text.js';
@@ -45,10 +46,10 @@ function withoutBadRows(whole: ReadSheet, read: ReadWithout): Usable {
   const without = new Set<number>();
   const notes: string[] = [];
   let sheet = whole;
-  for (;;) {
+  for (let round = 1; ; round += 1) {
     const bad = badThings(sheet);
     if (bad.length === 0) break;
-    for (const { thing, fault } of bad) {
+    for (const { thing, fault } of round < mostRounds ? firstOfEachName(bad) : bad) {
       for (const row of thing.rows) without.add(row);
       notes.push(leftOut(fault, thing));
     }
@@ -58,7 +59,21 @@ function withoutBadRows(whole: ReadSheet, read: ReadWithout): Usable {
   return sheet.table?.things.some(isUseful) !== true ? { sheet: whole, notes: [] } : { sheet, notes };
 }
 
+/** A table is read as often at most for the sake of names that are there again and again. */
+const mostRounds = 20;
+
 type BadThing = { readonly thing: TableThing; readonly fault: Pending };
+
+/** What is called as something before it may be right by itself, once that is gone. */
+function firstOfEachName(bad: readonly BadThing[]): readonly BadThing[] {
+  const named = new Set<string>();
+  return bad.filter(({ thing: { name } }) => {
+    const id = name === null ? null : (idFromName(name) ?? name);
+    const isFirst = id === null || !named.has(id);
+    if (id !== null) named.add(id);
+    return isFirst;
+  });
+}
 
 /** What rows are about that are wrong, each with its first fault. */
 function badThings(sheet: ReadSheet): readonly BadThing[] {

@@ -12,10 +12,22 @@ describe('what bears on safety has no silent default', () => {
     ground: 'ground: negative',
   };
   it.each([
-    ['power', 'DC or AC', "Read it off the pedal's label"],
-    ['polarity', 'centre-negative or centre-positive', "Read it off the pedal's label"],
-    ['inlet', 'the name of a connector, such as barrel-2.1', "Read it off the pedal's label"],
-    ['ground', 'negative or positive', "Read it off the pedal's manual (negative for nearly all)"],
+    ['power', 'DC or AC, or unknown until somebody has read it', "Read it off the pedal's label"],
+    [
+      'polarity',
+      'centre-negative or centre-positive, or unknown until somebody has read it',
+      "Read it off the pedal's label",
+    ],
+    [
+      'inlet',
+      'the name of a connector, such as barrel-2.1, or unknown until somebody has read it',
+      "Read it off the pedal's label",
+    ],
+    [
+      'ground',
+      'negative or positive, or unknown until somebody has read it',
+      "Read it off the pedal's manual (negative for nearly all)",
+    ],
   ] as const)('%s is missing from the pedal and from `assume`', (field, allowed, remedy) => {
     const stated = Object.entries(whole).filter(([name]) => name !== field);
     const board = boardText({
@@ -32,7 +44,9 @@ describe('what bears on safety has no silent default', () => {
     const board = boardText({ assume: '', pedals: `pedals:\n  - {id: echo, volts: 9, milliamps: 100}` });
     const faults = faultsOf(board);
     expect(faults.map(({ key }) => key)).toEqual(['name', 'power', 'inlet', 'ground'].map((key) => `pedals[0].${key}`));
-    expect(faults[1]?.message).toBe('missing; it bears on safety and has no default. Allowed: DC or AC.');
+    expect(faults[1]?.message).toBe(
+      'missing; it bears on safety and has no default. Allowed: DC or AC, or unknown until somebody has read it.',
+    );
   });
 
   it.each(['power', 'polarity', 'inlet', 'ground'] as const)(

@@ -89,6 +89,15 @@ test('a wiring that breaks rules is mended, each pedal for the rule that it brea
   ]);
 });
 
+test('a wiring without entries says that nothing is plugged: all of it is new', async () => {
+  const bare = await scratch('bare.json', { ...(await boardIn(newPedal)), wiring: [] });
+  const ended = await rewiring(bare, '--json');
+  expect([ended.code, complaints(ended)]).toEqual([0, '']);
+  const told = printedObject(ended);
+  expect(told).toMatchObject({ moved: [], moves: [], status: 'proven' });
+  expect(told['feeds']).toHaveLength(6);
+});
+
 describe('what is asked for and cannot be', () => {
   test('ends with 4 and is named, with what it would take', async () => {
     const board = await boardIn(hurried);
