@@ -28,6 +28,10 @@ export type AcceptedVolts =
   | { readonly kind: 'listed'; readonly millivolts: readonly Millivolts[] }
   | { readonly kind: 'range'; readonly from: Millivolts; readonly to: Millivolts };
 
+/** Whether exactly these volts are accepted. */
+export const isAccepted = (accepted: AcceptedVolts, volts: Millivolts): boolean =>
+  accepted.kind === 'range' ? accepted.from <= volts && volts <= accepted.to : accepted.millivolts.includes(volts);
+
 /** The least volts that are accepted. */
 export const lowestMillivolts = (accepted: AcceptedVolts): number =>
   accepted.kind === 'range' ? accepted.from : Math.min(...accepted.millivolts);

@@ -1,5 +1,4 @@
-import type { Polarity, Power } from '../domain/pedal.js';
-import type { Pedal } from '../domain/pedal.js';
+import { isAccepted, type Pedal, type Polarity, type Power } from '../domain/pedal.js';
 import { takesNothingElse } from '../domain/own-adapter.js';
 import type { Policy } from '../domain/board.js';
 import type { Microamps, Millivolts } from '../domain/quantities.js';
@@ -49,11 +48,7 @@ export function inParallel(first: Outlet, second: Outlet): Outlet {
 }
 
 /** Whether the pedal's maker allows these volts. */
-export function acceptsVolts(pedal: Pedal, volts: Millivolts): boolean {
-  return pedal.accepts.kind === 'range'
-    ? pedal.accepts.from <= volts && volts <= pedal.accepts.to
-    : pedal.accepts.millivolts.includes(volts);
-}
+export const acceptsVolts = ({ accepts }: Pedal, volts: Millivolts): boolean => isAccepted(accepts, volts);
 
 /**
  * Rules `power` and `voltage`: right kind of current, accepted volts, and open-circuit volts accepted or survived; never for

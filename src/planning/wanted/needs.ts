@@ -1,7 +1,7 @@
 import { groupBy } from '../../domain/group-by.js';
 import type { Policy } from '../../domain/board.js';
 import { compareExact, exactly, loadAt, scaled, stepsUp, type Exact } from '../../domain/load.js';
-import type { AcceptedVolts, Pedal, Polarity, Power } from '../../domain/pedal.js';
+import { isAccepted, type Pedal, type Polarity, type Power } from '../../domain/pedal.js';
 import { microamps, millivolts, type Microamps, type Millivolts } from '../../domain/quantities.js';
 
 /** An isolated, regulated output that powers one pedal by itself. */
@@ -49,9 +49,6 @@ function voltsInOrder({ accepts, prefers }: Pedal): readonly Millivolts[] {
   const usual = usualVolts.filter((at) => isAccepted(accepts, at));
   return [...new Set([...(prefers === null ? [] : [prefers]), ...usual, ...listed])];
 }
-
-const isAccepted = (accepts: AcceptedVolts, at: Millivolts): boolean =>
-  accepts.kind === 'range' ? accepts.from <= at && at <= accepts.to : accepts.millivolts.includes(at);
 
 /** Lists of those whose outputs are alike, each in the order of its first. */
 export const alike = <Needing extends { readonly need: Need }>(all: readonly Needing[]) =>

@@ -54,3 +54,9 @@ export function noteId(kind: string, id: string, entry: Entry<Named>, seen: Seen
   });
   report(spot, words, 'alias');
 }
+
+/** Reports what has an id already that is made for something else; the words are told the id. */
+export function reportTaken(id: string, seen: SeenIds, report: Report, words: (id: string) => Words): void {
+  const earlier = seen.get(id);
+  if (earlier !== undefined) report(earlier, words(quoted(id)));
+}

@@ -2,12 +2,11 @@ import type { Report } from '../../domain/finding.js';
 import { ownAdapterId, ownAdapterOf } from '../../domain/own-adapter.js';
 import type { Pedal } from '../../domain/pedal.js';
 import { microamps, millivolts, type SupplyId } from '../../domain/quantities.js';
-import { quoted } from '../../domain/shown-text.js';
 import type { Supply } from '../../domain/supply.js';
 import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
 import { entryAt, type Entry, type Sheet } from './entry.js';
 import type { Called, Found } from './resolve-for-sale.js';
-import type { SeenIds } from './resolve-id.js';
+import { reportTaken, type SeenIds } from './resolve-id.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
 import { resolveMains } from './resolve-supply.js';
 
@@ -84,17 +83,11 @@ export function resolveOwnAdapters(
     const own = ownAdapterId(id);
     const volts = resolveMains(entry, report);
     if (thing === null) return [];
-    reportTaken(own, seen, report);
+    reportTaken(own, seen, report, (taken) => ({
+      message: `makes or is the id ${taken}, which the adapter that a pedal came with has.`,
+      remedy: 'Give the supply another id.',
+    }));
     const found: Found<SupplyId, Supply> = { id: own, thing: volts === 'reported' ? null : ownAdapterOf(thing, volts) };
     return [{ ...found, name: found.thing?.name ?? null }];
-  });
-}
-
-function reportTaken(id: SupplyId, seen: SeenIds, report: Report): void {
-  const earlier = seen.get(id);
-  if (earlier === undefined) return;
-  report(earlier, {
-    message: `makes or is the id ${quoted(id)}, which the adapter that a pedal came with has.`,
-    remedy: 'Give the supply another id.',
   });
 }

@@ -2,6 +2,7 @@ import type { Entry } from './entry.js';
 import type { Report } from '../../domain/finding.js';
 import {
   highestMillivolts,
+  isAccepted,
   unknownFields,
   type AcceptedVolts,
   type Kept,
@@ -15,7 +16,7 @@ import type { Found } from './resolve-for-sale.js';
 import { figuresOnOwnAdapter, takesOwnAdapterOnly } from './resolve-own-adapter.js';
 import { noteId, resolveId, type SeenIds } from './resolve-id.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
-import { accepts, acceptedText, reportNothingToPlanWith, resolveVoltsAndDraw } from './resolve-volts.js';
+import { acceptedText, reportNothingToPlanWith, resolveVoltsAndDraw } from './resolve-volts.js';
 import type { RawPedal, RawPedalAssumptions } from '../schema/schema-pedal.js';
 
 /** A pedal of a board file. */
@@ -145,7 +146,7 @@ function checkPreferredAndMost(
   survives: Millivolts | null,
   report: Report,
 ): void {
-  if (prefers !== null && !accepts(accepted, prefers)) {
+  if (prefers !== null && !isAccepted(accepted, prefers)) {
     report(entry.spotOf('prefers'), {
       message: `found ${decimalOfThousandths(prefers)}; it must be among the volts the pedal accepts: ${acceptedText(accepted)}.`,
       remedy: 'Write one of those, or add it to the accepted volts if its label says so.',

@@ -1,12 +1,11 @@
 import { nothingMoreStated, type Pedal } from '../../domain/pedal.js';
 import { pedalId, type PedalId } from '../../domain/quantities.js';
 import type { Report } from '../../domain/finding.js';
-import { quoted } from '../../domain/shown-text.js';
 import type { RawSpare } from '../schema/schema-board.js';
 import type { RawPedalAssumptions } from '../schema/schema-pedal.js';
 import { entriesAt, entryAt, type Entry, type Sheet } from './entry.js';
 import type { Found } from './resolve-for-sale.js';
-import type { SeenIds } from './resolve-id.js';
+import { reportTaken, type SeenIds } from './resolve-id.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
 
 /**
@@ -21,18 +20,12 @@ export function resolveSpares(sheet: Sheet, seen: SeenIds, report: Report): read
     .flatMap((entry) => Array.from({ length: entry.fields.outputs ?? 1 }, () => entry))
     .map((entry, index) => {
       const id = `spare-${index + 1}`;
-      reportTaken(id, seen, report);
+      reportTaken(id, seen, report, (taken) => ({
+        message: `is the id ${taken}, which a spare output of the policy has.`,
+        remedy: 'Give the pedal another id.',
+      }));
       return { id: pedalId(id), thing: inlet === null ? null : spareOf(entry, index + 1, id, inlet) };
     });
-}
-
-function reportTaken(id: string, seen: SeenIds, report: Report): void {
-  const earlier = seen.get(id);
-  if (earlier === undefined) return;
-  report(earlier, {
-    message: `is the id ${quoted(id)}, which a spare output of the policy has.`,
-    remedy: 'Give the pedal another id.',
-  });
 }
 
 type Inlet = Pick<Pedal, 'power' | 'polarity' | 'inlet' | 'ground'>;

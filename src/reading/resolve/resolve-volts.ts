@@ -1,6 +1,6 @@
 import type { Entry } from './entry.js';
 import type { Report } from '../../domain/finding.js';
-import type { AcceptedVolts, Draw } from '../../domain/pedal.js';
+import { isAccepted, type AcceptedVolts, type Draw } from '../../domain/pedal.js';
 import { circuitKinds } from '../../domain/circuit-kinds.js';
 import { decimalOfThousandths, type Microamps, type Millivolts } from '../../domain/quantities.js';
 import { microampsOf, millivoltsOf } from './resolve-quantity.js';
@@ -169,18 +169,12 @@ function keptVolts(
   figures: ReadonlyMap<Millivolts, Microamps>,
 ): readonly (readonly [Millivolts, Microamps])[] {
   if (stated.kind === 'range') {
-    return [...figures].filter(([volts]) => accepts(stated, volts)).sort(([first], [second]) => first - second);
+    return [...figures].filter(([volts]) => isAccepted(stated, volts)).sort(([first], [second]) => first - second);
   }
   return stated.millivolts.flatMap((volts) => {
     const figure = figures.get(volts);
     return figure === undefined ? [] : [[volts, figure] as const];
   });
-}
-
-/** Whether exactly these volts are accepted. */
-export function accepts(accepted: AcceptedVolts, volts: Millivolts): boolean {
-  if (accepted.kind === 'range') return accepted.from <= volts && volts <= accepted.to;
-  return accepted.millivolts.includes(volts);
 }
 
 /** Accepted volts as a message names them: `9, 12 or 18 V`, `9 to 18 V`. */
