@@ -1,7 +1,7 @@
 import type { Kit } from '../../domain/kit.js';
 import type { Check } from '../../planning/check/check.js';
-import { checkAsked, checkedText, checkParts, isWhole, unsafeText } from '../words/check-words.js';
-import { speechOf, type Speech } from '../words/speech.js';
+import { checkAsked, checkedText, checkParts, verdictText } from '../words/check-words.js';
+import { speechOf } from '../words/speech.js';
 import { partSections } from './answer-parts.js';
 import { paragraph } from './elements.js';
 import { markup } from './markup.js';
@@ -13,15 +13,9 @@ export type CheckInput = { readonly kit: Kit; readonly answer: Check };
 /** What came of checking a wiring, as one HTML page that needs nothing else: the verdict, what is broken, loads as bars. */
 export function checkPage({ kit, answer }: CheckInput): string {
   const speech = speechOf(kit);
-  const standing = standingMarkup(verdictText(speech, answer), answer.status === 'safe');
+  const standing = standingMarkup(verdictText(speech, answer, 'home'), answer.status === 'safe');
   return answerPage(kit, checkAsked, {
     head: markup`${standing}${paragraph(checkedText(speech, answer))}`,
     sections: partSections(speech, checkParts(speech, answer)),
   });
-}
-
-function verdictText(speech: Speech, check: Check): string {
-  if (check.wiring.feeds.length === 0) return 'Nothing is plugged.';
-  if (check.status === 'unsafe') return unsafeText(speech, check);
-  return `Safe${isWhole(speech, check) ? '' : ' as far as it is plugged'}, if the figures are right: no hard rule is broken.`;
 }

@@ -16,7 +16,7 @@ import { allText, capital, countText, listText } from './words.js';
 const keptPlaces = ({ pedals }: Speech['board']): number => pedals.filter(({ kept }) => kept !== null).length;
 
 /** Whether all that is to be plugged is. */
-export const isWhole = ({ board }: Speech, { wiring }: Check): boolean =>
+const isWhole = ({ board }: Speech, { wiring }: Check): boolean =>
   wiring.feeds.length + keptPlaces(board) === board.pedals.length;
 
 /** What is asked of a wiring. */
@@ -36,8 +36,17 @@ export function checkParts(speech: Speech, check: Check): readonly AnswerPart[] 
   ];
 }
 
+/** Whether the wiring is safe, for whoever has files and for who reads it at home. */
+export function verdictText(speech: Speech, check: Check, to: 'files' | 'home'): string {
+  if (check.wiring.feeds.length === 0)
+    return to === 'home' ? 'Nothing is plugged.' : 'Nothing is plugged: the board file has no wiring.';
+  if (check.status === 'unsafe') return unsafeText(speech, check);
+  const extent = isWhole(speech, check) ? '' : ' as far as it is plugged';
+  return `Safe${extent}, if ${to === 'home' ? 'the figures' : 'your files'} are right: no hard rule is broken.`;
+}
+
 /** What is to be done first where a rule is broken. */
-export const unsafeText = ({ inventory }: Speech, { findings, wiring }: Check): string =>
+const unsafeText = ({ inventory }: Speech, { findings, wiring }: Check): string =>
   `Not safe. ${
     findings.length === 1 ? 'A hard rule is broken' : `Hard rules are broken in ${findings.length} places`
   }: ${offFirst(standsOf(inventory, everyFeed(wiring)))} before anything else.`;
