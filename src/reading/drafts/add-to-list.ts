@@ -3,8 +3,7 @@ import { isMap, isSeq, parseDocument, type ParsedNode, type YAMLMap } from 'yaml
 import { listOf, type Data } from '../text/data.js';
 import { columnOf, endOfLine, isNothing, lineEndOf, pairOf, saysWithList } from '../text/text-edits.js';
 import { flowText } from '../text/yaml-text.js';
-import { isWhole, type DraftEntry, entryLines } from './entry.js';
-import { dataOf } from './fields.js';
+import { dataOf, entryLines, isWhole, type DraftEntry } from './entry.js';
 
 /** A file with more in one of its lists, everything else as it was; or why nothing can be added. */
 type Extended =

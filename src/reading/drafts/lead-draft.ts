@@ -1,6 +1,5 @@
 import type { JoinMode } from '../../domain/supply.js';
-import type { DraftEntry } from './entry.js';
-import type { Field } from './fields.js';
+import type { DraftEntry, Field } from './entry.js';
 
 /** A lead or adapter as whoever holds it describes it. */
 export type LeadDraft = {

@@ -1,7 +1,6 @@
 import { idFromName } from '../resolve/resolve-id.js';
 import { flowText } from '../text/yaml-text.js';
-import { entryLines, isWhole, type DraftEntry } from './entry.js';
-import { dataOf } from './fields.js';
+import { dataOf, entryLines, isWhole, type DraftEntry } from './entry.js';
 import type { Section } from './section.js';
 
 /** Something that is owned and that no catalogue lists, and how many of it. */

@@ -2,8 +2,7 @@ import type { CircuitKind } from '../../domain/circuit-kinds.js';
 import type { UnknownField } from '../../domain/pedal.js';
 import type { PedalLine } from '../typed/pedal-line.js';
 import type { Assumption } from './assumption.js';
-import type { DraftEntry } from './entry.js';
-import type { Field } from './fields.js';
+import type { DraftEntry, Field } from './entry.js';
 
 /** A pedal as its owner describes it. */
 export type PedalDraft = {

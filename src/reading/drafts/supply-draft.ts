@@ -2,8 +2,7 @@ import type { Polarity, Power } from '../../domain/pedal.js';
 import type { JoinMode } from '../../domain/supply.js';
 import type { LabelVolts } from '../typed/label-figures.js';
 import type { LabelMains, LabelSetting, LabelTotal } from '../typed/supply-figures.js';
-import type { DraftEntry } from './entry.js';
-import type { Field } from './fields.js';
+import type { DraftEntry, Field } from './entry.js';
 
 export type SettingDraft = Omit<LabelSetting, 'power'> & {
   /** What it gives without a load; null when it is not known, or holds its volts. */

@@ -1,5 +1,5 @@
 import { batteryEntry } from '../../reading/drafts/battery-draft.js';
-import { dataOf } from '../../reading/drafts/fields.js';
+import { dataOf } from '../../reading/drafts/entry.js';
 import { leadEntry } from '../../reading/drafts/lead-draft.js';
 import { withAppended, type KeyPath } from '../../reading/drafts/set-value.js';
 import { supplyEntry } from '../../reading/drafts/supply-draft.js';

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { audit, isSound } from '../../../src/audit/audit.js';
 import { partId, supplyId } from '../../../src/domain/quantities.js';
+import { scoreWith } from '../../support/builders.js';
 import {
   bank,
   boardOf,
@@ -66,7 +67,7 @@ describe('audit', () => {
       unpowered: [],
       exposed: [],
       buy: { supplies: [], parts: [] },
-      score: { unpowered: 0, money: 0, exposed: 0, bricks: 1, parts: 0, offPreferred: 0, moved: null },
+      score: scoreWith({ bricks: 1 }),
       exposures: [],
     });
     expect(report.wiring.outlets.map(({ pedals }) => pedals)).toEqual([['echo'], ['fuzz'], ['drive']]);

@@ -1,5 +1,4 @@
-import { isWhole } from '../../../reading/drafts/entry.js';
-import { dataOf } from '../../../reading/drafts/fields.js';
+import { dataOf, isWhole } from '../../../reading/drafts/entry.js';
 import type { LastingTerms } from '../../../reading/drafts/new-files.js';
 import { idOf, nothingOwned, type OwnedDraft, type OwnedThing } from '../../../reading/drafts/owned-draft.js';
 import { isNeeded, isUnread, missesOf, valuesOf, type PedalDraft } from '../../../reading/drafts/pedal-draft.js';
