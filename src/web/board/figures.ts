@@ -1,11 +1,15 @@
 import { listed } from '../../domain/shown-text.js';
+import { kindByName } from '../../reading/typed/kind-by-name.js';
 import { batterySetText } from '../../report/words/battery-words.js';
 import type { StatedPedal } from '../document/board-data.js';
 import type { Data } from '../../reading/text/data.js';
 
 /** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
-export function figuresOf({ stated }: StatedPedal): readonly string[] {
+export function figuresOf({ name, stated }: StatedPedal): readonly string[] {
   const { volts, milliamps, polarity, power, ground, adapter, battery } = stated;
+  const kind = kindByName(name, undefined);
+  const trait = (key: 'digital' | 'highGain', words: string): string | false =>
+    stated[key] === true && (kind?.[key] === true ? `${words}, as its name says` : words);
   return [
     voltsText(volts),
     power === 'AC' && 'AC',
@@ -13,8 +17,8 @@ export function figuresOf({ stated }: StatedPedal): readonly string[] {
     polarity === 'centre-positive' && 'plus on the pin',
     polarity === 'centre-negative' && 'minus on the pin',
     ground === 'positive' && 'positive ground',
-    stated['digital'] === true && 'digital',
-    stated['highGain'] === true && 'high gain',
+    trait('digital', 'digital'),
+    trait('highGain', 'high gain'),
     stated['alone'] === true && 'alone on an output',
     adapter !== undefined && 'its own adapter',
     batteryText(battery),
