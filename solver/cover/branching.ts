@@ -14,6 +14,9 @@ const mostSets = 8;
 
 type Branches = readonly [BranchingConstraint, BranchingConstraint];
 
+/** What may be branched on: what seems to tell most, and what else there is, for where that tells little. */
+export type Candidates = { readonly foremost: readonly Branches[]; readonly others: () => readonly Branches[] };
+
 /**
  * Numbers that must be whole and are not, each as two conditions that rule its value out. Sums over many groups: how many
  * columns there are in all, how much of some features they have, how many columns sets of groups have. Then, of one group
@@ -25,7 +28,7 @@ export function branchesOf<Content>(
   pool: ColumnPool<Content>,
   point: Float64Array,
   conditions: readonly BranchingConstraint[],
-): readonly Branches[] {
+): Candidates {
   const used = pool.columns.flatMap((column, index) => {
     const share = point[index] ?? 0;
     return share > tolerance / 10 ? [{ column, share }] : [];
@@ -47,11 +50,17 @@ export function branchesOf<Content>(
   ];
   const perGroup = [units, ...branching.withinGroups.map((list) => sumsOf(list, used, ({ group }) => group))];
   const found =
-    perGroup.map((list) => fractional(list, tolerance, mostCandidates)).find((list) => list.length > 0) ??
+    perGroup.map((list) => fractional(list, tolerance, Infinity)).find((list) => list.length > 0) ??
     overfull(program, used);
-  const all = [...sums, ...found].map((sum) => forAllAlike(split(sum, sum.value), program, conditions));
-  const open = all.filter((branches) => !branches.some((branch) => isDecided(branch, { conditions })));
-  return [...new Map(open.map((branches) => [JSON.stringify(branches), branches])).values()];
+  const openOf = (counted: readonly Sum[]): readonly Branches[] => {
+    const all = counted.map((sum) => forAllAlike(split(sum, sum.value), program, conditions));
+    const open = all.filter((branches) => !branches.some((branch) => isDecided(branch, { conditions })));
+    return [...new Map(open.map((branches) => [JSON.stringify(branches), branches])).values()];
+  };
+  return {
+    foremost: openOf([...sums, ...found.slice(0, mostCandidates)]),
+    others: () => openOf(found.slice(mostCandidates)),
+  };
 }
 
 type Column = { readonly group: number; readonly amounts: Amounts };

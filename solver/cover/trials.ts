@@ -16,6 +16,8 @@ type Trying<Content> = {
 
 type Branches = readonly BranchingConstraint[];
 type Trial = keyof typeof pivots;
+/** Conditions, and the product of what each of them lifts the relaxation by. */
+type Scored = { readonly branches: Branches; readonly score: number };
 
 /** The columns that a first trial looks at. */
 const mostColumns = 400;
@@ -25,12 +27,15 @@ const pivots = { first: 100, second: 500 } as const;
 const mostTriedTwice = 8;
 /** What lifts nothing counts for so little, so that the other side still tells. */
 const leastLift = 1e-6;
+/** Of what would close both sides, squared: with less than this what is branched on tells little. */
+const telling = 1e-3;
 
 /**
  * The conditions to branch on: of the most fractional numbers the one whose conditions lift the relaxation the most ("Finding
  * cuts in the TSP", 1995, calls it strong branching). A first trial is over the columns at hand. What seems a lift is often but a
  * want of columns: so the foremost have a second one with new columns, as long as another may still be better ("Improved
- * branch-cut-and-price for capacitated vehicle routing", 2017). Null where there is nothing to branch on.
+ * branch-cut-and-price for capacitated vehicle routing", 2017). Where none of them lifts much all others are tried as well: which
+ * pedals share a unit can be settled by a few that are not the most fractional. Null where there is nothing to branch on.
  */
 export function foremostBranches<Content>(
   search: Trying<Content>,
@@ -38,24 +43,30 @@ export function foremostBranches<Content>(
   master: RestrictedMaster<Content>,
   start: MasterStart,
 ): Branches | null {
-  const candidates = branchesOf(search.program, search.pool, master.point, decisions.conditions);
-  const [first] = candidates;
-  if (first === undefined || candidates.length === 1) return first ?? null;
+  const { foremost, others } = branchesOf(search.program, search.pool, master.point, decisions.conditions);
+  const [first] = foremost;
+  if (first === undefined || foremost.length === 1) return first ?? null;
   const scoreOf = (branches: Branches, from: MasterStart, which: Trial): number =>
     branches
       .map((condition) => tried(search, withCondition(decisions, condition, search.program), from, which))
       .reduce((product, value) => product * Math.max(value - master.value, leastLift), 1);
   const few = { ...start, columns: start.columns.slice(0, mostColumns) };
-  const seeming = candidates
-    .map((branches) => ({ branches, score: scoreOf(branches, few, 'first') }))
-    .sort((one, other) => other.score - one.score);
-  let best: { readonly branches: Branches; readonly score: number } | null = null;
-  for (const { branches, score } of seeming.slice(0, mostTriedTwice)) {
-    if (best !== null && best.score >= score) break;
-    const now = scoreOf(branches, start, 'second');
-    if (best === null || now > best.score) best = { branches, score: now };
-  }
-  return best?.branches ?? null;
+  /** The better of one and of the best of these. */
+  const better = (candidates: readonly Branches[], than: Scored | null): Scored | null => {
+    const seeming = candidates
+      .map((branches) => ({ branches, score: scoreOf(branches, few, 'first') }))
+      .sort((one, other) => other.score - one.score);
+    let best = than;
+    for (const { branches, score } of seeming.slice(0, mostTriedTwice)) {
+      if (best !== null && best.score >= score) break;
+      const now = scoreOf(branches, start, 'second');
+      if (best === null || now > best.score) best = { branches, score: now };
+    }
+    return best;
+  };
+  const best = better(foremost, null);
+  const enough = telling * (search.target - master.value) ** 2;
+  return (best !== null && best.score >= enough ? best : better(others(), best))?.branches ?? null;
 }
 
 /** What the relaxation comes to where something more is decided; in a second trial after a round of columns that come easily. */

@@ -12,7 +12,7 @@ type Part = { readonly group: number; readonly amounts: Amounts; readonly share:
 
 /** What can be branched on where so much of some columns is used. */
 function branches(parts: readonly Part[], sets: readonly (readonly number[])[] = []) {
-  return branchesWhere({ parts, sets }).map(([fewer, more]) => {
+  return branchesWhere({ parts, sets }).foremost.map(([fewer, more]) => {
     expect([fewer.sense, more.sense, more.bound]).toEqual(['at most', 'at least', fewer.bound + 1]);
     expect([more.feature, more.groups]).toEqual([fewer.feature, fewer.groups]);
     return { feature: fewer.feature, groups: fewer.groups, most: fewer.bound };
@@ -22,7 +22,7 @@ function branches(parts: readonly Part[], sets: readonly (readonly number[])[] =
 type Where = {
   readonly parts: readonly Part[];
   readonly sets?: readonly (readonly number[])[];
-  /** Which of the four groups are alike. */
+  /** Which of the groups are alike. */
   readonly alike?: readonly (string | null)[];
   readonly conditions?: readonly BranchingConstraint[];
 };
@@ -34,7 +34,7 @@ function branchesWhere({ parts, sets = [], alike = [], conditions = [] }: Where)
     rows: [],
     fixed: [],
     start: [],
-    groups: [0, 1, 2, 3].map((group) => ({
+    groups: [...Array(8).keys()].map((group) => ({
       name: `group ${group}`,
       most: 9,
       leastCost: 0,
@@ -107,6 +107,17 @@ describe('what a search branches on', () => {
     ]);
   });
 
+  it('is of one list the six farthest from whole, and the others where those tell little', () => {
+    const halves = [0.05, 0.11, 0.19, 0.29, 0.49, 0.62, 0.77, 0.9].flatMap((share, group): readonly Part[] => [
+      { group, amounts: [[pedal, 1]], share },
+      { group, amounts: unitsAlone, share: 1 - share },
+    ]);
+    const groupsOf = (found: readonly (readonly BranchingConstraint[])[]) => found.map(([one]) => one?.groups?.[0]);
+    const { foremost, others } = branchesWhere({ parts: halves });
+    expect(groupsOf(foremost)).toEqual([4, 5, 3, 6, 2, 1]);
+    expect(groupsOf(others())).toEqual([7, 0]);
+  });
+
   it('is, where all is whole, what a column has more of by itself than its group should have', () => {
     const twice: readonly Part[] = [
       { group: 0, amounts: [[pedal, 2]], share: 0.5 },
@@ -170,23 +181,23 @@ describe('where groups can be exchanged for one another', () => {
   const some = (group: number) => says(pedal, [group], 'at least', 1);
 
   it('the first of them has what one of them has, or none of them has any', () => {
-    expect(branchesWhere({ parts: half(2), alike })).toEqual([[none(1, 2, 3), some(1)]]);
-    expect(branchesWhere({ parts: [...half(2), ...half(3)], alike })).toEqual([[none(1, 2, 3), some(1)]]);
+    expect(branchesWhere({ parts: half(2), alike }).foremost).toEqual([[none(1, 2, 3), some(1)]]);
+    expect(branchesWhere({ parts: [...half(2), ...half(3)], alike }).foremost).toEqual([[none(1, 2, 3), some(1)]]);
   });
 
   it('a group that is like no other is taken by itself', () => {
-    expect(branchesWhere({ parts: half(0), alike })).toEqual([[none(0), some(0)]]);
+    expect(branchesWhere({ parts: half(0), alike }).foremost).toEqual([[none(0), some(0)]]);
   });
 
   it('those are no longer alike of which different things are decided', () => {
     const first = says(daisy, [1], 'at least', 1);
-    expect(branchesWhere({ parts: half(2), alike, conditions: [first] })).toEqual([[none(2, 3), some(2)]]);
+    expect(branchesWhere({ parts: half(2), alike, conditions: [first] }).foremost).toEqual([[none(2, 3), some(2)]]);
     const all = [1, 2, 3].map((group) => says(daisy, [group], 'at least', 1));
-    expect(branchesWhere({ parts: half(2), alike, conditions: all })).toEqual([[none(1, 2, 3), some(1)]]);
+    expect(branchesWhere({ parts: half(2), alike, conditions: all }).foremost).toEqual([[none(1, 2, 3), some(1)]]);
     const together = says(daisy, [2, 3], 'at most', 0);
-    expect(branchesWhere({ parts: half(3), alike, conditions: [together] })).toEqual([[none(2, 3), some(2)]]);
+    expect(branchesWhere({ parts: half(3), alike, conditions: [together] }).foremost).toEqual([[none(2, 3), some(2)]]);
     const across = says(unit, [0, 1, 2], 'at most', 2);
-    expect(branchesWhere({ parts: half(1), alike, conditions: [across] })).toEqual([[none(1, 2), some(1)]]);
+    expect(branchesWhere({ parts: half(1), alike, conditions: [across] }).foremost).toEqual([[none(1, 2), some(1)]]);
   });
 
   it('of more than one of something each is taken by itself', () => {
@@ -194,13 +205,13 @@ describe('where groups can be exchanged for one another', () => {
       { group: 2, amounts: [[pedal, 1]], share: 0.5 },
       { group: 2, amounts: [[pedal, 2]], share: 0.5 },
     ];
-    expect(branchesWhere({ parts, alike })).toEqual([
+    expect(branchesWhere({ parts, alike }).foremost).toEqual([
       [says(pedal, [2], 'at most', 1), says(pedal, [2], 'at least', 2)],
     ]);
   });
 
   it('nothing is branched on that is decided already', () => {
-    expect(branchesWhere({ parts: half(2), alike, conditions: [none(1, 2, 3)] })).toEqual([]);
-    expect(branchesWhere({ parts: half(2), alike, conditions: [none(2)] })).toEqual([]);
+    expect(branchesWhere({ parts: half(2), alike, conditions: [none(1, 2, 3)] }).foremost).toEqual([]);
+    expect(branchesWhere({ parts: half(2), alike, conditions: [none(2)] }).foremost).toEqual([]);
   });
 });
