@@ -1,7 +1,7 @@
 import { auditedIfSound } from '../asking/audited.js';
 import { ask, planOf } from '../asking/ask.js';
 import { furthest } from '../asking/furthest.js';
-import { effortOf, type SearchOptions } from '../asking/search-options.js';
+import { beyondThePlan, effortOf, type SearchOptions } from '../asking/search-options.js';
 import { withBoard } from '../../domain/changed-kit.js';
 import { circuitKinds } from '../../domain/circuit-kinds.js';
 import { criterionValue, type JudgedPlan } from '../../domain/judged-plan.js';
@@ -71,12 +71,7 @@ export async function decisiveLabels(kit: Kit, options: SearchOptions = {}): Pro
   const effort = effortOf(options);
   const basis = await basisFor(kit, effort);
   if (basis.kind !== 'basis') return basis;
-  const labels = await askedOf({
-    kit,
-    wiring: basis.wiring,
-    isCheapest: true,
-    effort: { ...effort, onProgress: undefined },
-  });
+  const labels = await askedOf({ kit, wiring: basis.wiring, isCheapest: true, effort: beyondThePlan(effort) });
   const whole = labels.every(({ decides, draw }) => decides !== 'unknown' && draw?.samePurchase !== null);
   return { kind: 'labels', of: basis.of, wiring: basis.wiring, labels, whole };
 }
@@ -92,7 +87,7 @@ export const labelsOf = async (
   wiring: JudgedPlan,
   options: SearchOptions = {},
 ): Promise<readonly AskedLabel[]> =>
-  askedOf({ kit, wiring, isCheapest: false, effort: { ...effortOf(options), onProgress: undefined } });
+  askedOf({ kit, wiring, isCheapest: false, effort: beyondThePlan(effortOf(options)) });
 
 /** What is most open is asked first, so that time runs out at what was only assumed. */
 async function askedOf(inquiry: Inquiry): Promise<readonly AskedLabel[]> {

@@ -28,3 +28,9 @@ export const effortOf = ({
   engine = null,
   timing,
 }: SearchOptions): Effort => ({ engine, timing, remainingMs, signal, onProgress, workings: new Workings() });
+
+/** The same effort for what is asked when the plan is known, or that there is none: what these searches reach is not told as a plan. */
+export function beyondThePlan({ onProgress, proof: _proof, ...effort }: Effort): Effort {
+  onProgress?.({ tier: null, value: null, bound: null });
+  return effort;
+}

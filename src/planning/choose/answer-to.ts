@@ -5,6 +5,7 @@ import type { Today } from '../../loadout/today.js';
 import { proofFormat, type Proof, type ProofStep, type ProofWishes } from '../../domain/proof.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer, Gap } from '../answer.js';
+import { beyondThePlan } from '../asking/search-options.js';
 import { ask, type Ask, type SolverAnswer } from '../asking/ask.js';
 import { quickPlans } from './first-plans.js';
 import { reasonsOf } from './reasons.js';
@@ -37,7 +38,7 @@ export async function answerTo(job: ChooseJob): Promise<Answer> {
   const outcome = await ask(kit, asked, effort);
   switch (outcome.kind) {
     case 'impossible': {
-      const reasons = await reasonsOf(kit, explaining(effort));
+      const reasons = await reasonsOf(kit, beyondThePlan(effort));
       const proof = effort.proof === true ? await impossibilityProof(job) : null;
       return { kind: 'impossible', aim, reasons, ...(proof === null ? {} : { proof }) };
     }
@@ -45,7 +46,7 @@ export async function answerTo(job: ChooseJob): Promise<Answer> {
       return bestFound(job, asked, outcome);
     case 'plan': {
       const { wiring, evidence } = outcome;
-      const reasons = wiring.unpowered.length === 0 ? [] : await reasonsOf(kit, explaining(effort), 'pedals only');
+      const reasons = wiring.unpowered.length === 0 ? [] : await reasonsOf(kit, beyondThePlan(effort), 'pedals only');
       const proof = proofOf(job, outcome.proof);
       return {
         kind: 'plan',
@@ -79,12 +80,6 @@ async function impossibilityProof(job: ChooseJob): Promise<Proof | null> {
   const outcome = await ask(kit, { tiers: ['unpowered'], partial: true }, { ...effort, onProgress: undefined });
   const proof = outcome.kind === 'plan' ? proofOf({ ...job, partial: true }, outcome.proof) : null;
   return proof === null ? null : { ...proof, impossible: true };
-}
-
-/** The same effort for finding reasons: what these searches reach is no plan, so it is not told as one. */
-function explaining({ onProgress, proof: _proof, ...effort }: Effort): Effort {
-  onProgress?.({ tier: null, value: null, bound: null });
-  return effort;
 }
 
 function bestFound(job: ChooseJob, asked: Ask, outcome: Stopped): Answer {

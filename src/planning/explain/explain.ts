@@ -5,7 +5,7 @@ import type { PedalId } from '../../domain/quantities.js';
 import { hasEnded, type Effort } from '../../formulation/optimiser.js';
 import { nothingToday } from '../../loadout/today.js';
 import { answerTo } from '../choose/answer-to.js';
-import { effortOf, type SearchOptions } from '../asking/search-options.js';
+import { beyondThePlan, effortOf, type SearchOptions } from '../asking/search-options.js';
 import { ask } from '../asking/ask.js';
 import { within } from '../asking/within.js';
 import { argumentFor, type Argument } from './argument.js';
@@ -109,8 +109,7 @@ async function whySo(aim: ChoosingAim, pedal: PedalId | null, kit: Kit, effort: 
   const answer = await answerTo({ kit, aim, partial: false, today: nothingToday, effort });
   if (answer.kind !== 'plan' || answer.gap !== null) return { kind: 'stopped', aim };
   const { wiring } = answer;
-  const quiet = { ...effort, onProgress: undefined };
-  effort.onProgress?.({ tier: null, value: null, bound: null });
+  const quiet = beyondThePlan(effort);
   if (pedal !== null) {
     const { seat, whole } = await seatOf(pedal, wiring, aim, kit, quiet);
     return { kind: 'plan', aim, wiring, seat, forced: [], cheaper: null, whole, ended: hasEnded(effort) };

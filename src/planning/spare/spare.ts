@@ -5,7 +5,7 @@ import type { Effort } from '../../formulation/optimiser.js';
 import { nothingToday, type Today } from '../../loadout/today.js';
 import { check } from '../check/check.js';
 import { answerTo } from '../choose/answer-to.js';
-import { effortOf, type SearchOptions } from '../asking/search-options.js';
+import { beyondThePlan, effortOf, type SearchOptions } from '../asking/search-options.js';
 import { installedAs, type Installed } from './installed.js';
 import { largestPedals, type LargestPedals } from './largest-pedal.js';
 import { morePedals, mostMore } from './more-pedals.js';
@@ -54,7 +54,7 @@ export async function spare(kit: Kit, options: SearchOptions = {}): Promise<Spar
   const basis = await basisOf(kit, told);
   if (basis.kind !== 'basis') return basis;
   const { installed } = basis;
-  const effort = { ...told, onProgress: undefined };
+  const effort = beyondThePlan(told);
   const asPlugged = await roomFor(installed.asPlugged, installed, effort);
   const replugged = await roomFor(nothingToday, installed, effort);
   const whole = [asPlugged, replugged].every(
