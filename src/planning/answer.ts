@@ -1,7 +1,7 @@
 import type { Aim, Tier } from '../domain/aim.js';
 import type { JudgedPlan } from '../domain/judged-plan.js';
 import type { Proof } from '../domain/proof.js';
-import type { MinorUnits, PedalId, SupplyId } from '../domain/quantities.js';
+import type { MinorUnits, PartId, PedalId, SupplyId } from '../domain/quantities.js';
 import type { Rule } from '../domain/rules.js';
 import type { Violation } from '../domain/violation.js';
 import type { Changes } from './rewire/changes.js';
@@ -44,7 +44,9 @@ export type Reason =
       /** The least money that a plan then takes; null where money was not asked about, or it is not known. */
       readonly needed: MinorUnits | null;
       readonly message: string;
-    };
+    }
+  /** A plan exists with the leads of today's wiring, but of these fewer are owned and can be bought than are in use. */
+  | { readonly kind: 'unowned'; readonly parts: readonly PartId[]; readonly message: string };
 
 /** Something that was asked for when a board is to be re-plugged, and that a plan may have to do without. */
 export type RewireRequest =

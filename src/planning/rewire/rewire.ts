@@ -1,6 +1,6 @@
 import { isInletId } from '../../domain/inlet.js';
 import type { Kit } from '../../domain/kit.js';
-import type { Answer, Reason } from '../answer.js';
+import type { Answer, Reason, RewireRequest } from '../answer.js';
 import { answerTo } from '../choose/answer-to.js';
 import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { changesOf } from './changes.js';
@@ -46,8 +46,10 @@ export async function rewire(kit: Kit, options: RewireOptions = {}): Promise<Ans
   return { ...answer, reasons: [...requests, ...answer.reasons.filter((reason) => !isTold(reason, requests))] };
 }
 
-/** A budget that was asked for is told as such, not as a limit of the board. */
-const isTold = (reason: Reason, requests: readonly Reason[]): boolean =>
-  reason.kind === 'limit' &&
-  reason.limit === 'budget' &&
-  requests.some((each) => each.kind === 'request' && each.requests.some(({ kind }) => kind === 'budget'));
+/** A budget that was asked for is told as such, not as a limit of the board; nor is what is sold told as what is missing. */
+function isTold(reason: Reason, requests: readonly Reason[]): boolean {
+  const isAsked = (asked: RewireRequest['kind']): boolean =>
+    requests.some((each) => each.kind === 'request' && each.requests.some(({ kind }) => kind === asked));
+  if (reason.kind === 'unowned') return isAsked('buy never');
+  return reason.kind === 'limit' && reason.limit === 'budget' && isAsked('budget');
+}

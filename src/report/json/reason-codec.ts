@@ -61,6 +61,14 @@ const request = record<OfKind<'request'>>()('A request without which there is a 
   needed: orNull('The least money that a plan then takes; null when that was not asked.', money('The least.')),
 });
 
+const unowned = record<OfKind<'unowned'>>()('Leads that are plugged today, and of which too few are there.', {
+  rule: word('stock', 'The hard rule that stands in the way.'),
+  kind: word('unowned', 'With all leads that are plugged today there is a plan; too few are owned or for sale.'),
+  pedals: at(pedals('Always empty.'), () => []),
+  message: numbers,
+  parts: list('The ids of those leads.', id('The id of a lead.')),
+});
+
 const stock = record<OfKind<'stock'>>()('The shop has fewer units than the purchase takes.', {
   rule: word('stock', 'The hard rule that stands in the way.'),
   kind: word('stock', 'Too few units are in stock.'),
@@ -74,10 +82,23 @@ const stock = record<OfKind<'stock'>>()('The shop has fewer units than the purch
 /** `rule`, where there is one, is the hard rule that stands in the way; of a pedal it is its nearest miss's. */
 export const reasons = list(
   'Why no plan exists, or why pedals are left out; empty for a whole plan.',
-  oneOf<Reason>('Why no plan exists, or why pedals are left out.', { pedal: pedalReason, together, limit, request }),
+  oneOf<Reason>('Why no plan exists, or why pedals are left out.', {
+    pedal: pedalReason,
+    together,
+    limit,
+    request,
+    unowned,
+  }),
 );
 
 export const failures = list(
   'Why the purchase gives no plan; empty when the time ran out first.',
-  oneOf<Failure>('Why a purchase cannot power the board.', { pedal: pedalReason, together, limit, request, stock }),
+  oneOf<Failure>('Why a purchase cannot power the board.', {
+    pedal: pedalReason,
+    together,
+    limit,
+    request,
+    unowned,
+    stock,
+  }),
 );

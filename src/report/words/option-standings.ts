@@ -67,6 +67,7 @@ function failureText(speech: Speech, reason: Failure): string {
     case 'limit':
     case 'stock':
     case 'request':
+    case 'unowned':
       return sentence(speech, reason.message);
   }
 }

@@ -9,12 +9,14 @@ type PedalReason = Extract<Reason, { kind: 'pedal' }>;
 type SetReason = Extract<Reason, { kind: 'together' }>;
 type LimitReason = Extract<Reason, { kind: 'limit' }>;
 type RequestReason = Extract<Reason, { kind: 'request' }>;
+type UnownedReason = Extract<Reason, { kind: 'unowned' }>;
 
 type Sorted = {
   readonly pedals: readonly PedalReason[];
   readonly sets: readonly SetReason[];
   readonly limits: readonly LimitReason[];
   readonly requests: readonly RequestReason[];
+  readonly unowned: readonly UnownedReason[];
 };
 
 /** One entry of a passage: a sentence, or something that is named first, with more below it. */
@@ -48,12 +50,17 @@ export function reasonPassages(speech: Speech, reasons: readonly Reason[], asked
   const sets = reasons.filter((reason) => reason.kind === 'together');
   const limits = reasons.filter((reason) => reason.kind === 'limit');
   const requests = reasons.filter((reason) => reason.kind === 'request');
+  const unowned = reasons.filter((reason) => reason.kind === 'unowned');
   const passages: readonly Passage[] = [
-    { title: 'What you asked for', entries: requests.map((reason) => just(requestText(speech, reason))) },
+    { title: 'What you asked for', entries: requests.map((reason) => just(messageText(speech, reason))) },
+    { title: 'Not among what you own', entries: unowned.map((reason) => just(messageText(speech, reason))) },
     { title: 'Nothing can feed these', entries: pedals.map((reason) => pedalEntry(speech, reason)) },
     { title: 'Never all of these at once', entries: sets.map((reason) => just(setText(speech, reason))) },
     { title: 'Beyond your limits', entries: limits.map((reason) => just(limitText(speech, reason))) },
-    { title: 'What to do next', entries: nextSteps(speech, { pedals, sets, limits, requests }, asked).map(just) },
+    {
+      title: 'What to do next',
+      entries: nextSteps(speech, { pedals, sets, limits, requests, unowned }, asked).map(just),
+    },
   ];
   return passages.filter(({ entries }) => entries.length > 0);
 }
@@ -70,8 +77,11 @@ export const stoppedPassage: Passage = {
 
 const just = (text: string): PassageEntry => ({ name: null, text, below: [] });
 
-const requestText = (speech: Speech, { message }: RequestReason): string =>
+const messageText = (speech: Speech, { message }: RequestReason | UnownedReason): string =>
   fullStop(capital(sentence(speech, message)));
+
+const ownText = ({ inventory }: Speech, { parts }: UnownedReason): string =>
+  `If you have it: add ${listText(parts.map(inventory.partName))} to what you own, as often as it is plugged.`;
 
 /** What to do without, where the requests of a reason have to go together. */
 function giveUpText({ board, inventory }: Speech, { requests, needed }: RequestReason): string {
@@ -149,13 +159,18 @@ function sourcelessTexts({ shop, board: { policy } }: Speech, pedals: readonly P
   ];
 }
 
-function nextSteps(speech: Speech, { pedals, sets, limits, requests }: Sorted, asked: Asked): readonly string[] {
+function nextSteps(
+  speech: Speech,
+  { pedals, sets, limits, requests, unowned }: Sorted,
+  asked: Asked,
+): readonly string[] {
   const remedied = pedals.flatMap(({ pedal, refusals }) => {
     const [nearest] = refusals;
     return nearest === undefined ? [] : [`For ${speech.inventory.pedalName(pedal)}: ${lookText(speech, nearest)}.`];
   });
   const steps = [
     ...requests.map((reason) => giveUpText(speech, reason)),
+    ...unowned.map((reason) => ownText(speech, reason)),
     ...remedied,
     ...sourcelessTexts(speech, pedals),
   ];

@@ -153,6 +153,11 @@ export function everything(named: (id: string) => string) {
     },
     { kind: 'limit', limit: 'budget', allowed: 25_000, needed: 26_200, message: 'the cheapest plan costs 262.00 EUR' },
     { kind: 'limit', limit: 'sockets', allowed: 4, needed: 5, message: 'every supply takes one socket' },
+    {
+      kind: 'unowned',
+      parts: [partId('fan')],
+      message: 'plugged today, but not all there: 1 × Fan (0 owned, 0 for sale)',
+    },
   ] as const;
   return { board, catalogue, wiring, reasons };
 }

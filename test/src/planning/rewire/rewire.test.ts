@@ -212,6 +212,33 @@ describe('what was asked for and makes it impossible', () => {
   });
 });
 
+describe('leads that are plugged today and not owned', () => {
+  const fan = partOf('fan', 0, { kind: 'chain', tails: 3 }, { price: null, stock: 0 });
+  const chain = partId('fan');
+  const onChain = [quay('drive', 1, { chain }), quay('chorus', 1, { chain })];
+  const pedals = [pedalOf('drive', 10), pedalOf('chorus', 20)];
+  const described = { gear: { supplies: [], parts: [fan] } };
+
+  it('are named where with them there is a plan', async () => {
+    const [first, ...others] = await reasonsOf(wired(pedals, [small(1)], onChain, described), null, {});
+    expect(first).toMatchObject({ kind: 'unowned', parts: ['fan'] });
+    expect(first?.kind === 'unowned' && first.message).toContain('1 × fan (0 owned, 0 for sale)');
+    expect(others.map(({ kind }) => kind)).toEqual(['together']);
+  });
+
+  it('are no reason where they would not do either', async () => {
+    const odd = [...pedals, pedalOf('odd', 10, { accepts: listed(24) })];
+    const reasons = await reasonsOf(wired(odd, [small(1)], onChain, described), null, {});
+    expect(reasons.map(({ kind }) => kind)).not.toContain('unowned');
+  });
+
+  it('are no reason where nothing is to be bought, and they are for sale', async () => {
+    const sold = catalogueOf([], [partOf('fan', 5, { kind: 'chain', tails: 3 })]);
+    const reasons = await reasonsOf(wired(pedals, [small(1)], onChain), sold, { buy: 'never' });
+    expect(reasons.map(({ kind }) => kind)).toEqual(['request', 'together']);
+  });
+});
+
 describe('without much time', () => {
   it('says so, and needs no reason for every move', async () => {
     const pedals = [pedalOf('delay', 70), pedalOf('chorus', 70), pedalOf('reverb', 300, { startup: milliamps(350) })];

@@ -129,6 +129,7 @@ describe('the answer as JSON', () => {
       { kind: 'together', pedals: ['chorus', 'looper'], smallest: true },
       { rule: 'limit', kind: 'limit', limit: 'budget', allowed: '250.00', needed: '262.00' },
       { rule: 'limit', kind: 'limit', limit: 'sockets', allowed: 4, needed: 5 },
+      { rule: 'stock', kind: 'unowned', pedals: [], parts: ['fan'] },
     ]);
   });
 
