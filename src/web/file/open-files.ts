@@ -10,6 +10,9 @@ export async function openFiles(state: PageState, files: readonly File[]): Promi
       bytes: async () => new Uint8Array(await file.arrayBuffer()),
     });
     if (read.kind === 'refused') state.notice(read.why);
-    else state.change(read.edit);
+    else {
+      state.change(read.edit);
+      for (const sentence of read.leftOut) state.notice(sentence);
+    }
   }
 }

@@ -9,7 +9,12 @@ import { documentOf, type HeldFile, type PageDocument } from '../document/page-d
 
 /** What opening a file does to the document, or a sentence that says why it does nothing. */
 type OpenedFile =
-  | { readonly kind: 'opened'; readonly edit: (document: PageDocument) => PageDocument }
+  | {
+      readonly kind: 'opened';
+      readonly edit: (document: PageDocument) => PageDocument;
+      /** What of a table is left out, a sentence each. */
+      readonly leftOut: readonly string[];
+    }
   | { readonly kind: 'refused'; readonly why: string };
 
 /** The most bytes of a shop, as for the commands, and of a board, which is read anew with every key. */
@@ -30,7 +35,7 @@ export async function openedFile({
   const text = decode(await bytes());
   if (text.kind === 'unreadable') return refused(name, `${text.words.message} ${text.words.remedy}`);
   const held = { file: name, text: text.text };
-  if (isShop(held)) return { kind: 'opened', edit: (document) => ({ ...document, shop: held }) };
+  if (isShop(held)) return { kind: 'opened', edit: (document) => ({ ...document, shop: held }), leftOut: [] };
   if (size > mostOfBoard) return refused(name, 'a board of more than 300 kB is more than this page takes.');
   return isCsvName(name) ? boardOfTable(held) : boardOf(held);
 }
@@ -63,11 +68,12 @@ function boardOfTable({ file, text }: HeldFile): OpenedFile {
   );
   if (read.kind === 'faulty') return refused(file, read.faults.map(faultText).join(' '));
   const board = { file: file.replace(/\.[^.]*$/, '.yaml'), text: read.value.yaml };
-  return opened(board);
+  return opened(board, read.notes);
 }
 
 /** Nothing that was made of another board holds for it; the shop stays, and what its columns mean. */
-const opened = (board: HeldFile): OpenedFile => ({
+const opened = (board: HeldFile, leftOut: readonly string[] = []): OpenedFile => ({
   kind: 'opened',
   edit: ({ shop, meanings }) => ({ ...documentOf({ board, shop }), meanings }),
+  leftOut,
 });

@@ -67,7 +67,11 @@ async function readFiles(boardPath: string, shopPath: string | null): Promise<Re
   const read = await readOne(inputsFromFiles(board.value, shop, { skipBadRows: true }));
   return read.kind === 'faulty'
     ? read
-    : { ...read, value: { board: heldAs(board.value), shop: shop === null ? null : heldAs(shop) } };
+    : {
+        ...read,
+        notes: [...(board.notes ?? []), ...(read.notes ?? [])],
+        value: { board: heldAs(board.value), shop: shop === null ? null : heldAs(shop) },
+      };
 }
 
 /** The page changes boards in YAML or JSON only: a table is made one. */
@@ -76,7 +80,7 @@ function asBoard(named: NamedFile): ReadResult<NamedFile> {
   const read = convertTable(named, () => ({}), { skipBadRows: true });
   if (read.kind === 'faulty') return read;
   const file = named.file.replace(/\.[^.]*$/, '.yaml');
-  return { kind: 'read', value: { file, text: { kind: 'text', text: read.value.yaml } } };
+  return { ...read, value: { file, text: { kind: 'text', text: read.value.yaml } } };
 }
 
 /** By its name alone: where it lies on this disk is nobody's business. */

@@ -33,3 +33,13 @@ test.each([
     expect(opened).toEqual({ ...documentOf({ board: opened.board, shop: before.shop }), meanings: before.meanings });
   },
 );
+
+test('a row of pedals that nobody could use is told, and the rest is opened', async () => {
+  const bytes = new TextEncoder().encode(
+    'Name;Volts;Milliamps;Polarity\nMoth;9;30;centre-negative\nOwl;9;30;sideways\n',
+  );
+  const read = await openedFile({ name: 'night.csv', size: bytes.length, bytes: async () => Promise.resolve(bytes) });
+  if (read.kind === 'refused') throw new Error(read.why);
+  expect(read.edit(before).board.text).toContain('Moth');
+  expect(read.leftOut).toEqual([expect.stringContaining('sideways')]);
+});

@@ -37,6 +37,16 @@ test('files stand in it letter by letter, by their names alone; a table of pedal
   expect(files?.board.text).toContain('Echo');
 });
 
+test('a pedal that is left out of a table is told', async () => {
+  const table = await scratch(
+    'rehearsal.csv',
+    '# currency: EUR\nname,power,volts,milliamps,polarity,inlet,ground\nEcho,DC,9,300,centre-negative,barrel-2.1,negative\nOwl,DC,9,30,sideways,barrel-2.1,negative\n',
+  );
+  const ended = await boardfeed(['page', table, '--out', await place('rehearsal.html')]);
+  expect(ended.code).toBe(0);
+  expect(ended.errors).toContain('left out "Owl"');
+});
+
 test('a page is told from others by the files inside', async () => {
   const [one, other] = [await place('one.html'), await place('other.html')];
   await boardfeed(['page', gigBoard, marramStreet, '--out', one]);
