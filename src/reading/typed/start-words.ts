@@ -1,5 +1,6 @@
 /** What the current of the moment of switching on is called. */
-const called = String.raw`start-?up|start(?:s|ing)?|peak|in-?rush|surge|(?:switch|power|turn)(?:ed|ing|s)?[\s-]?(?:on|up)`;
+const called = String.raw`start[\s-]?up|start(?:s|ing)?|peak|in-?rush|surge|(?:switch|power|turn)(?:ed|ing|s)?[\s-]?(?:on|up)`;
+const flow = String.raw`(?:\s+(?:current|draw))?`;
 const moment = String.raw`(?:(?:at|on|when|while)\s+(?:it\s+(?:is\s+)?)?)`;
 
 /**
@@ -8,16 +9,13 @@ const moment = String.raw`(?:(?:at|on|when|while)\s+(?:it\s+(?:is\s+)?)?)`;
  */
 export const startShape = (number: string, figure: string): string => {
   const plain = String.raw`\d{2,}(?:[.,]\d+)?(?=[\s,;]|$)`;
-  const said = String.raw`${moment}?(?:${called})(?:\s+(?:current|draw))?(?:\s*[:=]\s*|\s+of\s+|\s+)(?:${figure}(?!\p{L})|${plain})`;
-  const behind = String.raw`(?:${figure}\s+\(?${moment}?|${number}\s+${moment})(?:${called})\)?\.?(?=[\s,;]|$)(?!\s+\d)`;
+  const said = String.raw`${moment}?(?:${called})${flow}(?:\s*[:=]\s*|\s+of\s+|\s+)(?:${figure}(?!\p{L})|${plain})`;
+  const behind = String.raw`(?:${figure}\s+\(?${moment}?|${number}\s+${moment})(?:${called})${flow}\)?\.?(?=[\s,;]|$)(?!${flow}(?:\s*[:=]|\s+of)?\s+\d)`;
   return String.raw`${said}|${behind}|start-?up\s+[^\s,;]+`;
 };
 
 /** The words of the moment, with what joins them to the figure. */
-const words = new RegExp(
-  String.raw`${moment}?(?:${called})(?:\s+(?:current|draw))?(?:\s*[:=]|\s+of\s)?|${moment}|[()]|\.$`,
-  'giu',
-);
+const words = new RegExp(String.raw`${moment}?(?:${called})${flow}(?:\s*[:=]|\s+of\s)?|${moment}|[()]|\.$`, 'giu');
 
 /** The current in what has that shape, as it was typed, in milliamps where it has no unit. */
 export const startCurrent = (text: string): string => {

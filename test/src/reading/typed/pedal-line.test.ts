@@ -48,13 +48,17 @@ describe('a pedal on a line', () => {
       ...['peak 410', 'peak current 410mA', 'inrush 410 mA', 'inrush current = 0,41A', 'surge 410'],
       ...['switch-on 410', 'at switch-on 410 mA', '410 mA at switch-on', '410 at switch on', '410mA at start'],
       ...['410 mA peak', '410 mA (peak)', '410 mA inrush', '410 mA at startup.', '410 mA when it starts'],
-      ...['410 mA when switched on', '410 at power-up', 'power-on 410 mA', '410 mA on starting'],
+      ...['410 mA when switched on', '410 at power-up', 'power-on 410 mA', '410 mA on starting', 'start up 410'],
+      ...['410 mA peak current', '410 mA (inrush current)', '410 mA starting draw'],
     ].flatMap((words): [string, object][] => [
       [`wren 9v 280 ${words}`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
       [`wren 9v 280mA, ${words}, digital`, { name: 'wren', volts: 9, draw: mA(280), startup: 410, digital: true }],
       [`wren 9v ${words}, 280mA`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
     ]),
-    ['wren 9v 280 mA peak 410 mA', { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
+    ...['peak 410 mA', 'inrush current 410', 'peak of 410 mA', 'starting draw: 410'].map((words): [string, object] => [
+      `wren 9v 280 mA ${words}`,
+      { name: 'wren', volts: 9, draw: mA(280), startup: 410 },
+    ]),
   ])('%s', (text, expected) => {
     expect(read(text)).toEqual({ ...expected, notes: [] });
   });
@@ -67,6 +71,7 @@ describe('a pedal on a line', () => {
     ['moth 2, 9v 300', { name: 'moth 2', volts: 9, draw: mA(300) }],
     ['analogue, 9v', { name: 'analogue', volts: 9 }],
     ['cold start drive 9v 300', { name: 'cold start drive', volts: 9, draw: mA(300) }],
+    ['start up drive 9v 300', { name: 'start up drive', volts: 9, draw: mA(300) }],
     ['peak 2 drive 9v 300', { name: 'peak 2 drive', volts: 9, draw: mA(300) }],
   ])('%s: words that are a name are no figures', (text, expected) => {
     expect(read(text)).toEqual({
