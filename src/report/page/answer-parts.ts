@@ -1,29 +1,27 @@
-import { decimalOfThousandths } from '../../domain/quantities.js';
 import { hasTooFewVolts, type Violation } from '../../domain/violation.js';
-import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import type { Check } from '../../planning/check/check.js';
-import { choicesChart } from '../charts/choices-chart.js';
-import { reachChart } from '../charts/reach-chart.js';
-import { shownOn, type AnswerPart, type Showing } from '../words/answer-parts.js';
+import { shownOn, type AnswerPart, type PlainKind, type Showing } from '../words/answer-parts.js';
 import { whereText } from '../words/check-words.js';
 import type { Remark } from '../words/remark.js';
 import { confirmAtHome } from '../words/remarks.js';
 import { mendAtHome, ruleWords, tooFewVolts } from '../words/rule-words.js';
 import { sentence, type Speech } from '../words/speech.js';
 import { capital, fullStop, meterOf, meterText } from '../words/words.js';
-import { optionsBody, unbeatenBody } from './comparison-bodies.js';
-import { list, paragraph, remarkList, tableMarkup, tickList, type Section } from './elements.js';
+import { list, paragraph, remarkList, tickList, type Section } from './elements.js';
 import { markup, type Markup } from './markup.js';
 import { buyBody, changesBody, feedsBody, stepsBody, wiringBody } from './plan-bodies.js';
-import { leftBody, loadsBody } from './unit-tables.js';
 
 /** The parts of an answer that are shown on a page and say something, as its sections. */
-export const partSections = (speech: Speech, parts: readonly AnswerPart[]): readonly Section[] =>
-  shownOn('page', showing, parts, speech).flatMap(({ id, title, shown }) =>
-    shown === null ? [] : [{ id, title, body: shown }],
-  );
+export const partSections = (speech: Speech, parts: readonly AnswerPart<PlainKind>[]): readonly Section[] =>
+  sectionsOf(shownOn('page', plainly, parts, speech));
 
-const showing: Showing<Speech, Markup | null> = {
+type Shown = { readonly id: string; readonly title: string; readonly shown: Markup | null };
+
+/** What is shown and says something. */
+export const sectionsOf = (all: readonly Shown[]): readonly Section[] =>
+  all.flatMap(({ id, title, shown }) => (shown === null ? [] : [{ id, title, body: shown }]));
+
+export const plainly: Showing<Speech, Markup | null, PlainKind> = {
   remarks: ({ lead, remarks }) => ledList(lead, remarks),
   confirm: ({ remarks }) => ledList(confirmAtHome, remarks),
   paragraph: ({ text }) => (text === null ? null : paragraph(text)),
@@ -31,19 +29,13 @@ const showing: Showing<Speech, Markup | null> = {
   'to tick': ({ texts }) => tickList(texts),
   'left out': ({ pedals }) => list(pedals.map(({ name, why }) => markup`<b>${name}</b>: ${why}`)),
   broken: ({ check }, speech) => list(check.findings.map((found) => findingMarkup(speech, check, found))),
-  loads: ({ check }, speech) => loadsBody(speech, check),
-  left: ({ wiring }, speech) => leftBody(speech, wiring),
-  reach: ({ labels }, speech) => reachBody(speech, labels),
   purchase: ({ plan }) => buyBody(plan),
   drawing: ({ plan }) => wiringBody(plan),
   feeds: ({ plan }) => feedsBody(plan),
   steps: ({ plan }) => stepsBody(plan),
   changes: ({ changes }) => changesBody(changes),
-  options: ({ of }) => optionsBody(of),
-  chart: ({ of: { speech, comparison } }) => choicesChart(speech, comparison),
   standings: ({ standings }) =>
     remarkList(standings.map(({ text, tone }) => ({ text, care: tone === 'caution' || tone === 'bad' }))),
-  unbeaten: ({ unbeaten }) => (unbeaten === null ? null : unbeatenBody(unbeaten)),
   outputs: null,
   entries: null,
 };
@@ -62,30 +54,3 @@ ${fullStop(capital(message))}${load} ${harm} ${mendAtHome(finding)}`;
 
 /** The name of a broken rule, before what breaks it. */
 export const ruleMarkup = ({ rule }: Violation): Markup => markup`<strong class="care">${capital(rule)}:</strong>`;
-
-function reachBody(speech: Speech, labels: readonly AskedLabel[]): Markup | null {
-  const chart = reachChart(speech, labels);
-  if (chart === null) return null;
-  return markup`${chart}${tableMarkup({
-    caption: 'Guessed draws, in mA',
-    columns: [
-      { name: 'Pedal', manner: 'head' },
-      { name: 'Planned with', manner: 'figures' },
-      { name: 'Good as wired', manner: 'figures' },
-      { name: 'Same purchase', manner: 'figures' },
-    ],
-    rows: labels.flatMap(({ pedal, draw }) =>
-      draw === null
-        ? []
-        : [
-            [
-              speech.inventory.pedalName(pedal.id),
-              decimalOfThousandths(draw.planned),
-              decimalOfThousandths(draw.asWired.microamps),
-              draw.samePurchase === null ? 'not settled' : decimalOfThousandths(draw.samePurchase.microamps),
-            ],
-          ],
-    ),
-    cards: null,
-  })}`;
-}

@@ -2,7 +2,7 @@ import type { Kit } from '../../domain/kit.js';
 import type { Check } from '../../planning/check/check.js';
 import { checkAsked, checkedText, checkParts, verdictText } from '../words/check-words.js';
 import { speechOf } from '../words/speech.js';
-import { partSections } from './answer-parts.js';
+import { chartedSections } from './charted-parts.js';
 import { paragraph } from './elements.js';
 import { markup } from './markup.js';
 import { answerPage, standingMarkup } from './whole-page.js';
@@ -16,6 +16,6 @@ export function checkPage({ kit, answer }: CheckInput): string {
   const standing = standingMarkup(verdictText(speech, answer, 'home'), answer.status === 'safe');
   return answerPage(kit, checkAsked, {
     head: markup`${standing}${paragraph(checkedText(speech, answer))}`,
-    sections: partSections(speech, checkParts(speech, answer)),
+    sections: chartedSections(speech, checkParts(speech, answer)),
   });
 }

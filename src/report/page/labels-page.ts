@@ -3,7 +3,7 @@ import type { DecisiveLabels } from '../../planning/ask/decisive-labels.js';
 import { unsettledText } from '../words/answer-parts.js';
 import { askedText, labelParts, labelsAsking } from '../words/label-words.js';
 import { speechOf } from '../words/speech.js';
-import { partSections } from './answer-parts.js';
+import { chartedSections } from './charted-parts.js';
 import { paragraph } from './elements.js';
 import { markup } from './markup.js';
 import { noBasisPage } from './spare-page.js';
@@ -18,6 +18,6 @@ export function labelsPage({ kit, answer }: LabelsInput): string {
   const speech = speechOf(kit);
   return answerPage(kit, labelsAsking.title, {
     head: markup`${paragraph(askedText(speech, answer))}${answer.whole ? null : paragraph(unsettledText)}`,
-    sections: partSections(speech, labelParts(speech, answer)),
+    sections: chartedSections(speech, labelParts(speech, answer)),
   });
 }

@@ -4,7 +4,8 @@ import { unsettledText, type Asking } from '../words/answer-parts.js';
 import { sentence, speechOf } from '../words/speech.js';
 import { spareAsking, spareBasis, spareParts } from '../words/spare-words.js';
 import { capital, fullStop } from '../words/words.js';
-import { partSections, ruleMarkup } from './answer-parts.js';
+import { ruleMarkup } from './answer-parts.js';
+import { chartedSections } from './charted-parts.js';
 import { list } from './elements.js';
 import { markup } from './markup.js';
 import { answerPage, standingMarkup } from './whole-page.js';
@@ -19,7 +20,7 @@ export function sparePage({ kit, answer }: SpareInput): string {
   const standing = `${spareBasis(answer)}${answer.whole ? '' : ` ${unsettledText}`}`;
   return answerPage(kit, spareAsking.title, {
     head: standingMarkup(standing, answer.whole),
-    sections: partSections(speech, spareParts(speech, answer)),
+    sections: chartedSections(speech, spareParts(speech, answer)),
   });
 }
 

@@ -48,28 +48,40 @@ type ToldData = {
 
 type Kind = keyof ToldData;
 
-export type Told = { readonly [Each in Kind]: { readonly kind: Each } & ToldData[Each] }[Kind];
+/** What neither a comparison nor a chart is needed for: whoever shows no more than this carries neither. */
+export type PlainKind = Exclude<Kind, 'options' | 'chart' | 'unbeaten' | 'reach' | 'loads' | 'left'>;
+
+export type Told<Of extends Kind = Kind> = { readonly [Each in Of]: { readonly kind: Each } & ToldData[Each] }[Of];
 
 /** How each kind of part is shown somewhere; null where it never is. */
-export type Showing<By, Shown> = {
-  readonly [Each in Kind]: ((told: ToldData[Each], by: By) => Shown) | null;
+export type Showing<By, Shown, Of extends Kind = Kind> = {
+  readonly [Each in Of]: ((told: ToldData[Each], by: By) => Shown) | null;
 };
 
 type Medium = 'screen' | 'page' | 'markdown';
 
 /** A part of an answer: its heading, or one for each place where it is shown. */
-export type AnswerPart = readonly [id: string, title: string | Partial<Readonly<Record<Medium, string>>>, told: Told];
+export type AnswerPart<Of extends Kind = Kind> = readonly [
+  id: string,
+  title: string | Partial<Readonly<Record<Medium, string>>>,
+  told: Told<Of>,
+];
 
 /** The parts that are shown there, each with its heading. */
-export const shownOn = <By, Shown>(medium: Medium, showing: Showing<By, Shown>, parts: readonly AnswerPart[], by: By) =>
+export const shownOn = <By, Shown, Of extends Kind>(
+  medium: Medium,
+  showing: Showing<By, Shown, Of>,
+  parts: readonly AnswerPart<Of>[],
+  by: By,
+) =>
   parts.flatMap(([id, titles, told]) => {
     const title = typeof titles === 'string' ? titles : titles[medium];
-    const show = showing[told.kind] as ((of: Told, by: By) => Shown) | null;
+    const show = showing[told.kind] as ((of: Told<Of>, by: By) => Shown) | null;
     return title === undefined || show === null ? [] : [{ id, title, shown: show(told, by) }];
   });
 
 /** What is to be read off labels before this is plugged. */
-export const confirmTold = (speech: Speech, wiring: Pick<Wiring, 'feeds' | 'inlets'>): Told => ({
+export const confirmTold = (speech: Speech, wiring: Pick<Wiring, 'feeds' | 'inlets'>): Told<PlainKind> => ({
   kind: 'confirm',
   remarks: confirmRemarks(speech, wiring),
 });
@@ -80,7 +92,7 @@ export const cautionsTold = (
   wiring: Pick<JudgedPlan, 'feeds' | 'inlets' | 'grounds' | 'runtimes' | 'batteries'>,
   of: 'plan' | 'check' = 'plan',
   hanging: readonly Pick<Feed, 'supply'>[] = everyFeed(wiring),
-): Told => ({ kind: 'remarks', remarks: cautionRemarks(speech, wiring, of, hanging) });
+): Told<PlainKind> => ({ kind: 'remarks', remarks: cautionRemarks(speech, wiring, of, hanging) });
 
 /** What a question is called, and why there is no answer to it where no plan exists. */
 export type Asking = { readonly title: string; readonly impossible: string };

@@ -1,8 +1,8 @@
-import type { AnswerPart, Told } from './answer-parts.js';
+import type { AnswerPart, Told, PlainKind } from './answer-parts.js';
 import type { PlanHandout, ReplugWords } from './handout.js';
 
 /** A plan, in the order in which a person goes about it. A page draws it, and says before it what to mind. */
-export const planParts = (plan: PlanHandout): readonly AnswerPart[] => [
+export const planParts = (plan: PlanHandout): readonly AnswerPart<PlainKind>[] => [
   ['left-out', 'Left out', { kind: 'left out', pedals: plan.leftOut }],
   ...(plan.changes === null ? choosingParts(plan) : replugParts(plan, plan.changes)),
   ['proof', 'Why no plan is better', { kind: 'paragraph', text: plan.evidence }],
@@ -13,7 +13,7 @@ export const isBeside = (id: string): boolean => id === 'left-out' || id === 'pr
 
 const buyTitles = { screen: 'Buy', page: 'What to buy', markdown: 'Buy' };
 
-function choosingParts(plan: PlanHandout): readonly AnswerPart[] {
+function choosingParts(plan: PlanHandout): readonly AnswerPart<PlainKind>[] {
   const cautions: Told = { kind: 'remarks', remarks: plan.cautions };
   return [
     ['buy', buyTitles, { kind: 'purchase', plan }],
@@ -28,7 +28,7 @@ function choosingParts(plan: PlanHandout): readonly AnswerPart[] {
   ];
 }
 
-function replugParts(plan: PlanHandout, changes: ReplugWords): readonly AnswerPart[] {
+function replugParts(plan: PlanHandout, changes: ReplugWords): readonly AnswerPart<PlainKind>[] {
   const [steps, feeds, write] = ['Re-plug, in this order', 'Feeds when it is done', 'Write into the board file'];
   return [
     ['changes', 'What changes', { kind: 'changes', changes }],
