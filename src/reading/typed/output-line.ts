@@ -31,6 +31,8 @@ const bankShape = new RegExp(
 const currents = new RegExp(String.raw`\b(?:\d{2,4},\s+)+\d{2,4}${unit}\b(?!\s+(?:in all|total|all)\b)`, 'giu');
 /** A comma between the volts and the current of an output parts nothing. */
 const within = new RegExp(String.raw`(?<=\dV|\d V)(\s*(?:DC|AC))?,\s+(?=${several}${unit})`, 'giu');
+/** A comma before the last word on outputs parts nothing either. */
+const lastWord = /,\s+(?=(?:isolated|shared)\s*(?:[,;]|$))/giu;
 const between = /;|,(?!\d)|(?<!\b\d{1,2})\s+and\s+(?=\d{1,2}(?!\d))/iu;
 
 /** A line in pieces that say one thing each. */
@@ -38,6 +40,7 @@ export const piecesOfSupply = (text: string): readonly string[] =>
   text
     .replaceAll(currents, (list) => list.replaceAll(/,\s+/g, '/'))
     .replaceAll(within, '$1 ')
+    .replaceAll(lastWord, ' ')
     .split(between)
     .map((piece) => piece.trim());
 

@@ -29,6 +29,7 @@ test.each([
   'box 1-6 isolated 9V 150 mA, 7-8 isolated 9/12/18V 300/250/150 mA, 1500 mA in all',
   'box outputs 1 to 6 isolated 9 V 150 mA, 7 and 8 isolated switchable 9 or 12 or 18 V, 300, 250, 150 mA; 1500 mA in all',
   'box, 6 x 9V 150mA isolated, 2 x 9/12/18V 300/250/150mA isolated, 1500mA total',
+  'box 6 outputs of 9 V DC, 150 mA each, isolated, 2 outputs of 9/12/18 V DC, 300/250/150 mA, isolated; 1500 mA in all',
   'box 6x9v, 150mA isolated and 2x 9/12/18v 300/250/150 switchable isolated, total 1500',
   'box 6 isolated outputs of 9 V DC, 150 mA and 2 isolated switched outputs 9/12/18 V 300/250/150 mA, total 1500 mA',
 ])('%s', (text) => {
