@@ -1,7 +1,7 @@
-import { readCsv, sourceOf } from './read-csv.js';
+import { readCsv, sourceOf, type TableOptions } from './read-csv.js';
 import type { TableKind } from './columns.js';
 import { faultsAlone } from '../sheet/faults-alone.js';
-import type { Data } from '../text/data.js';
+import { mapOf, type Data } from '../text/data.js';
 import type { NamedFile } from '../text/file-text.js';
 import type { ReadResult } from '../faults/input-fault.js';
 import { locatedEntries, plainData } from '../text/located-tree.js';
@@ -13,6 +13,8 @@ import { flowText, listLines, supplyLines } from '../text/yaml-text.js';
 /** What is said beside the table, by the keys of the file: `currency`, `assume`, `board` or `catalogue`. It goes before what the table says. */
 export type Given = Readonly<Record<string, unknown>>;
 
+type ConvertOptions = ReadingOptions & Pick<TableOptions, 'leavesOpen'>;
+
 /** A table as a file in YAML. */
 type Converted = {
   readonly kind: TableKind;
@@ -21,17 +23,25 @@ type Converted = {
   readonly hasStartingPolicy: boolean;
 };
 
-/** A table as the board or catalogue that it makes. What is wrong with it is told as for any input. */
+/**
+ * A table as the board or catalogue that it makes. What is wrong with it is told as for any input. `given` is handed what
+ * the table says by itself.
+ */
 export function convertTable(
   named: NamedFile,
-  given: (kind: TableKind) => Given,
-  options: ReadingOptions = {},
+  given: (kind: TableKind, says: Data) => Given,
+  options: ConvertOptions = {},
 ): ReadResult<Converted> {
   const { file, text } = named;
-  const kind = text.kind === 'text' ? readCsv(file, text.text.replace(/^\uFEFF/, '')).tableKind : 'pedals';
-  const stated = given(kind);
+  const table = readCsv(file, text.kind === 'text' ? text.text.replace(/^\uFEFF/, '') : '');
+  const kind = table.tableKind;
+  const stated = given(kind, table.kind === 'tree' ? mapOf(plainData(table.root)) : {});
+  const { leavesOpen } = options;
   const readBeside = (beside: Given): Usable =>
-    usable((without) => readTable(sourceOf(kind), named, { given: locatedEntries(beside), without }), options);
+    usable(
+      (without) => readTable(sourceOf(kind), named, { given: locatedEntries(beside), without, leavesOpen }),
+      options,
+    );
   const first = readBeside(stated);
   const { tree } = first.sheet;
   const hasPolicy = tree === null || Object.hasOwn(plainData(tree.root) as Data, 'policy');

@@ -15,6 +15,7 @@ import { parseRows, separatorOf, type CsvRow, type Separator } from './rows.js';
 import { entryOf, type CsvTable } from './table.js';
 import { placesOf, type TablePlaces } from './table-places.js';
 import { thingsOf, type Things } from './things.js';
+import { withUnsaid } from './unsaid.js';
 
 /** Whether a file is a table, by its name. */
 export const isCsvName = (file: string): boolean => /\.(csv|tsv)$/i.test(file);
@@ -36,6 +37,8 @@ export type TableOptions = {
   readonly without?: ReadonlySet<number>;
   /** What headings mean that are not understood. A table is one of supplies where this is given, whatever its headings say. */
   readonly meanings?: Meanings | undefined;
+  /** Whether what neither a pedal's row nor `assume` says is taken for not known; else it is a fault. */
+  readonly leavesOpen?: boolean | undefined;
 };
 
 /**
@@ -46,7 +49,7 @@ export type TableOptions = {
 export function readCsv(
   file: string,
   original: string,
-  { given = new Map(), without, meanings }: TableOptions = {},
+  { given = new Map(), without, meanings, leavesOpen = false }: TableOptions = {},
 ): CsvTree {
   // Lines and columns stay what they are.
   const text = original.replace(/\r\n?/g, '\n');
@@ -58,10 +61,10 @@ export function readCsv(
     lines,
     ...unknownTable,
   });
-  const stated = /^"?sep=([,;\t])"?[,;\t ]*(?:\n|$)/i.exec(text);
-  const above = parsePreamble(text, stated?.[0].length ?? 0);
+  const separated = /^"?sep=([,;\t])"?[,;\t ]*(?:\n|$)/i.exec(text);
+  const above = parsePreamble(text, separated?.[0].length ?? 0);
   if (above.kind === 'not yaml') return refuse(above.offset, above.words);
-  const separator = separators.find((sign) => sign === stated?.[1]) ?? separatorOf(lineAt(text, above.end));
+  const separator = separators.find((sign) => sign === separated?.[1]) ?? separatorOf(lineAt(text, above.end));
   const parsed = parseRows(text, above.end, separator);
   if (parsed.kind === 'not csv') return refuse(parsed.offset, parsed.words);
   const [header, ...all] = parsed.rows;
@@ -78,7 +81,8 @@ export function readCsv(
   };
   const entries = new Map([...above.preamble.entries, ...given]);
   const things = thingsOf(table, entries.get('parts')?.value ?? null, reading);
-  const root = rootOf({ table, things, file, header, entries }, reading);
+  const stated = rootOf({ table, things, file, header, entries }, reading);
+  const root = leavesOpen ? withUnsaid(stated) : stated;
   const places = placesOf(table, { header, ignored, open, separator, groups: things.groups });
   return { kind: 'tree', root, faults: reading.faults, lost: reading.lost, lines, tableKind: kind, places };
 }

@@ -2,6 +2,7 @@ import { parse } from 'yaml';
 
 import { convertTable } from '../../reading/csv/convert-table.js';
 import { headingOf } from '../../reading/csv/headings.js';
+import { unsaidOf } from '../../reading/csv/unsaid.js';
 import { withEntries } from '../../reading/drafts/add-to-list.js';
 import { usualWithPolarity, type Assumption } from '../../reading/drafts/assumption.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
@@ -64,9 +65,5 @@ function withTable(document: PageDocument, rows: readonly string[]): Pasted | nu
 }
 
 /** What neither the table says nor the board lets plans take is not known. */
-function unsaid(pedal: Data, assumption: Assumption): Data {
-  const keys = ['power', 'polarity', 'inlet', 'ground'] as const;
-  const isOpen = (key: (typeof keys)[number]): boolean =>
-    pedal[key] === undefined && assumption[key] === undefined && !(key === 'polarity' && pedal['power'] === 'AC');
-  return Object.fromEntries(keys.filter(isOpen).map((key) => [key, 'unknown']));
-}
+const unsaid = (pedal: Data, assumption: Assumption): Data =>
+  Object.fromEntries(unsaidOf({ ...assumption, ...pedal }).map((key) => [key, 'unknown']));

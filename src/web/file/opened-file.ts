@@ -3,6 +3,7 @@ import { isCsvName, readCsv } from '../../reading/csv/read-csv.js';
 import { convertTable } from '../../reading/csv/convert-table.js';
 import { usualAssumption } from '../../reading/drafts/assumption.js';
 import { faultText } from '../../reading/faults/input-fault.js';
+import { mapOf } from '../../reading/text/data.js';
 import { decode } from '../../reading/text/decode.js';
 import { boardData } from '../document/board-data.js';
 import { documentOf, type HeldFile, type PageDocument } from '../document/page-document.js';
@@ -60,11 +61,12 @@ function boardOf(board: HeldFile): OpenedFile {
     : opened(board);
 }
 
+/** What a table says goes before what most pedals have; what is left open is to be read, as of rows that are pasted. */
 function boardOfTable({ file, text }: HeldFile): OpenedFile {
   const read = convertTable(
     { file, text: { kind: 'text', text } },
-    () => ({ currency: 'EUR', assume: usualAssumption }),
-    { skipBadRows: true },
+    (_, { currency = 'EUR', assume }) => ({ currency, assume: { ...usualAssumption, ...mapOf(assume) } }),
+    { skipBadRows: true, leavesOpen: true },
   );
   if (read.kind === 'faulty') return refused(file, read.faults.map(faultText).join(' '));
   const board = { file: file.replace(/\.[^.]*$/, '.yaml'), text: read.value.yaml };
