@@ -1,6 +1,6 @@
-import { withBoard, withoutPedals, withPolicy } from '../../domain/changed-kit.js';
-import { forSaleOf, ownedOf, type Kit } from '../../domain/kit.js';
-import { everyWired, type Board } from '../../domain/board.js';
+import { withoutPedals, withPolicy } from '../../domain/changed-kit.js';
+import type { Kit } from '../../domain/kit.js';
+import type { Board } from '../../domain/board.js';
 import { priceText } from '../../domain/money.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { ask } from '../asking/ask.js';
@@ -10,7 +10,7 @@ import type { Reason } from '../answer.js';
 import { feedersOf } from '../refusals/feeders.js';
 import { refusalsOf } from '../refusals/refusals.js';
 import { conflictOf } from '../conflict/conflict.js';
-import { partsInUse } from '../today/parts-in-use.js';
+import { unownedReason } from './unowned.js';
 
 /**
  * Why a board cannot be powered: leads of today's wiring that nobody owns, the pedals that nothing can feed, and for the others
@@ -30,7 +30,8 @@ export async function reasonsOf(
     refusals: refusalsOf(pedal, kit),
   }));
   if (scope === 'pedals only') return pedals;
-  const first = [...(await unownedReasons(kit, effort)), ...pedals];
+  const unowned = await unownedReason(kit, effort);
+  const first = [...(unowned === null ? [] : [unowned]), ...pedals];
   if (unfed.length === kit.board.pedals.length) return first;
   const rest = withoutPedals(
     unfed.map(({ id }) => id),
@@ -41,25 +42,6 @@ export async function reasonsOf(
   // One pedal alone is no conflict where a limit says all there is to say.
   const explained = conflict === null || (tight.length > 0 && conflict.pedals.length === 1);
   return [...first, ...tight, ...(explained ? [] : [conflict])];
-}
-
-/** Leads of which today's wiring uses more than are owned and for sale, where with all of them there is a plan. */
-async function unownedReasons(kit: Kit, effort: Effort): Promise<readonly Reason[]> {
-  const missing = [...partsInUse(everyWired(kit.board))].flatMap(([id, used]) => {
-    const part = kit.parts.get(id);
-    if (part === undefined || used <= ownedOf(kit, part) + forSaleOf(part)) return [];
-    return [{ part, used, owned: ownedOf(kit, part), forSale: forSaleOf(part) }];
-  });
-  if (missing.length === 0) return [];
-  const { board } = kit;
-  const parts = new Map([...board.owned.parts, ...missing.map(({ part, used }) => [part.id, used] as const)]);
-  const complete = withBoard(kit, { ...board, owned: { ...board.owned, parts } });
-  if ((await ask(complete, { tiers: [] }, effort)).kind !== 'plan') return [];
-  const texts = missing.map(
-    ({ part, used, owned, forSale }) => `${used} × ${part.name} (${owned} owned, ${forSale} for sale)`,
-  );
-  const message = `plugged today, but not all there: ${texts.join(', ')}. With all that is plugged there is a plan`;
-  return [{ kind: 'unowned', parts: missing.map(({ part }) => part.id), message }];
 }
 
 /** A smallest set of pedals that cannot all be powered; null when all can, or when the time runs out first. */

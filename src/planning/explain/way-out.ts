@@ -36,6 +36,8 @@ export type Change =
   /** The fewest units beyond what is in stock, at the price of those. */
   | { readonly kind: 'stock'; readonly of: 'supply'; readonly id: SupplyId; readonly units: number }
   | { readonly kind: 'stock'; readonly of: 'part'; readonly id: PartId; readonly units: number }
+  /** As many of these leads are owned as are plugged today. */
+  | { readonly kind: 'unowned'; readonly parts: readonly UnownedPart[] }
   /** One more lead that nobody sells, or of which none is left: given for nothing. */
   | { readonly kind: 'lead'; readonly lead: Part }
   /** One more supply with a single output that is just enough for a pedal: given for nothing. */
@@ -48,6 +50,9 @@ export type Change =
   | { readonly kind: 'pedal'; readonly pedals: readonly PedalId[] }
   /** Where to leave out one pedal is not enough: the fewest that have to be left out. */
   | { readonly kind: 'pedals'; readonly pedals: readonly PedalId[] };
+
+/** A lead, and how many of it are plugged today. */
+export type UnownedPart = { readonly id: PartId; readonly units: number };
 
 /** A battery that is sought. */
 export type Battery = Part & { readonly role: Extract<PartRole, { readonly kind: 'battery' }> };

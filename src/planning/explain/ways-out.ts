@@ -15,13 +15,14 @@ import { fewestLeftOut, pedalWays } from './pedal-ways.js';
 import { pricedWays } from './priced-ways.js';
 import { stockWay } from './stock-ways.js';
 import { within } from '../asking/within.js';
+import { unownedWay } from './unowned-way.js';
 import { noWays, together, waysFor, wayWith, type Ways } from './way-out.js';
 
 /** How long one kind of way out is sought, in milliseconds; on boards of usual size it takes a fraction of that. */
 const patienceMs = 4_000;
 
 /**
- * What would have to be otherwise for a plan to exist: money and limits first, then leads, supplies and batteries to look for,
+ * What would have to be otherwise for a plan to exist: what is plugged but not owned first, then money and limits, then leads, supplies and batteries to look for,
  * then the reserves and what has to last, then pedals to do without. Whatever is part of no conflict that was found helps nobody, so it is not tried; and
  * where there are several conflicts, only what is part of them all does.
  */
@@ -30,6 +31,7 @@ export async function waysOut(conflicts: readonly Conflict[], kit: Kit, effort: 
   const facts = sharedFacts(conflicts);
   const pedals = sharedPedals(conflicts);
   const each = (wanted: (fact: Fact) => Promise<Ways>): Promise<Ways> => waysFor(facts, wanted);
+  const unowned = await limited((each) => unownedWay(kit, each));
   const policy = [
     await each(async (fact) => {
       const { kind } = fact;
@@ -56,7 +58,10 @@ export async function waysOut(conflicts: readonly Conflict[], kit: Kit, effort: 
   const isByLimits = conflicts.every(({ facts: its }) => its.some(({ kind }) => isLimit(kind)));
   const joint = isOpen && isByLimits ? await limited((each) => limitsWay(kit, each)) : noWays;
   const few = single.ways.length === 0 ? await limited((each) => fewestLeftOut(kit, each)) : noWays;
-  return pricedWays(together([...policy, joint, leads, supplies, feeds, batteries, demands, single, few]), effort);
+  return pricedWays(
+    together([unowned, ...policy, joint, leads, supplies, feeds, batteries, demands, single, few]),
+    effort,
+  );
 }
 
 const isLimit = (kind: Fact['kind']): kind is LimitName => limitNames.some((name) => name === kind);

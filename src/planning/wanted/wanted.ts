@@ -13,6 +13,7 @@ import { ask, type Ask } from '../asking/ask.js';
 import { audited } from '../asking/audited.js';
 import { effortOf } from '../asking/search-options.js';
 import { choose, type ChooseOptions } from '../choose/choose.js';
+import { unownedReason, type UnownedReason } from '../choose/unowned.js';
 import { chargeFor } from '../explain/missing-supply.js';
 import { quickPlans } from '../choose/first-plans.js';
 import { isOnWanted, outputsOf, withFound, withoutOutput, type WantedOutputs } from './found-outputs.js';
@@ -49,6 +50,8 @@ export type Wanted = {
   readonly batteries: readonly WantedBatteries[];
   /** What a power bank with all of them must hold at least, where no socket is left for them; null where they stand on mains. */
   readonly charge: MilliwattHours | null;
+  /** Leads that are plugged today and not owned, with which there would be a plan without anything to look for. */
+  readonly unowned: UnownedReason | null;
   /** Mains sockets: those that the owned supplies in use take, and with them the least and the most that all takes. */
   readonly sockets: { readonly owned: number; readonly least: number; readonly most: number };
   /** The board as if the leads to look for were there, and the outputs that inlets hang on. */
@@ -81,11 +84,15 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
   const onBanks = onMains ?? (await seek(kit, madeUpKit(kit, 'charge'), effort));
   const sought = onBanks ?? (await seek(kit, kitWithBatteries(kit), effort));
   if (sought === 'unknown') return { kind: 'stopped', aim };
-  return sought ?? answer ?? choose(kit, options);
+  if (sought === null) return answer ?? choose(kit, options);
+  return { ...sought, unowned: await unownedReason(kit, effort) };
 }
 
+/** What to look for, whatever is plugged today. */
+type Sought = Omit<Wanted, 'unowned'>;
+
 /** Null when nothing that could be looked for would do. */
-async function seek(bare: Kit, made: MadeUpKit | null, effort: Effort): Promise<Wanted | null | 'unknown'> {
+async function seek(bare: Kit, made: MadeUpKit | null, effort: Effort): Promise<Sought | null | 'unknown'> {
   if (made === null) return null;
   const asked: Ask = { tiers: cheapestTiers };
   const solved = await ask(made.kit, asked, effort);
@@ -102,7 +109,7 @@ const leastOf = (plans: readonly JudgedPlan[], { board: { policy } }: Kit): Judg
     null,
   );
 
-function wantedOf(plan: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolean): Wanted {
+function wantedOf(plan: JudgedPlan, made: MadeUpKit, bare: Kit, isProven: boolean): Sought {
   const leads = plan.buy.parts.flatMap(({ id, units }) => {
     const lead = made.leads.get(id);
     return lead === undefined ? [] : [{ lead: unpriced(lead), units, pedals: pedalsOf(everyFeed(plan), id) }];

@@ -39,6 +39,12 @@ export function resolveOwned(sheet: Sheet, shelves: Shelves, report: Report): Bo
   return allDescribed ? { supplies, parts } : null;
 }
 
+/** Of a supply that is plugged today, by its id. */
+export const notOwned = (id: string): Words => ({
+  message: `names ${quoted(id)}, of which no unit is owned; what is plugged today has to be.`,
+  remedy: 'If it is yours, add the id to `owned.supplies`, one entry a unit; else remove the entry.',
+});
+
 /** Whether the gear or the catalogue describes the id; reports it when neither does. */
 export function isDescribed(
   named: {

@@ -6,7 +6,7 @@ import { didYouMean } from '../../domain/near-spelling.js';
 import { partId, pedalId, supplyId, type Millivolts, type PedalId } from '../../domain/quantities.js';
 import { oneOfThem, severalCalled } from './names-for-ids.js';
 import type { Shelf } from './resolve-for-sale.js';
-import { isDescribed } from './resolve-owned.js';
+import { isDescribed, notOwned } from './resolve-owned.js';
 import { millivoltsOf } from './resolve-quantity.js';
 import { reportTails } from './report-tails.js';
 import { reportUnknownVolts } from './resolve-wired-volts.js';
@@ -193,13 +193,11 @@ function reportUnitOrOutputs(entry: Entry<RawWiredFeed>, connectable: Connectabl
   if (!isDescribed({ kind: 'supply', id, spot: entry.spotOf('supply') }, connectable, report)) return;
   const units = owned?.supplies.get(supplyId(id)) ?? 0;
   if (unit !== undefined && owned !== null && unit > units) {
-    report(entry.spotOf('unit'), {
-      message: `found ${unit}, but ${units === 0 ? 'no unit' : `only ${units} ${units === 1 ? 'unit' : 'units'}`} of ${quoted(id)} ${units > 1 ? 'are' : 'is'} owned.`,
-      remedy:
-        units === 0
-          ? 'Add the id to `owned.supplies`, one entry a unit.'
-          : `Write a number from 1 to ${units}, or add the unit to \`owned.supplies\`.`,
-    });
+    const few = {
+      message: `found ${unit}, but only ${units} ${units === 1 ? 'unit' : 'units'} of ${quoted(id)} ${units > 1 ? 'are' : 'is'} owned.`,
+      remedy: `Write a number from 1 to ${units}, or add the unit to \`owned.supplies\`.`,
+    };
+    report(entry.spotOf('unit'), units === 0 ? notOwned(id) : few);
   }
   const supply = supplies.byId.get(supplyId(id)) ?? null;
   if (supply === null) return;

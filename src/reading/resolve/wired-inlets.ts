@@ -6,7 +6,7 @@ import type { RawWiredFeed } from '../schema/schema-board.js';
 import type { Connectable } from './connectable.js';
 import type { Entry } from './entry.js';
 import { idNamed } from './names-for-ids.js';
-import { isDescribed } from './resolve-owned.js';
+import { isDescribed, notOwned } from './resolve-owned.js';
 
 /** An entry that is about the inlet of a fed supply: what stands in place of its pedal's id. */
 export function withInlet(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): Entry<RawWiredFeed> {
@@ -70,10 +70,7 @@ function onlyUnit(entry: Entry<RawWiredFeed>, id: string, connectable: Connectab
   report(
     entry.spotOf(units === 0 ? 'inlet' : 'inletUnit'),
     units === 0
-      ? {
-          message: `names ${quoted(id)}, of which no unit is owned.`,
-          remedy: 'Add the id to `owned.supplies`, one entry a unit.',
-        }
+      ? notOwned(id)
       : {
           message: `missing; ${units} units of ${quoted(id)} are owned.`,
           remedy: `Add \`inletUnit\`, a number from 1 to ${units}.`,

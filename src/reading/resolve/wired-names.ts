@@ -7,6 +7,7 @@ import type { Entry } from './entry.js';
 import { ownBatteryId } from '../../domain/own-battery.js';
 import { idNamed } from './names-for-ids.js';
 import type { Connectable } from './connectable.js';
+import { notOwned } from './resolve-owned.js';
 
 /** An entry of a wiring with ids in place of names, and with the unit that it leaves out because there is but one. */
 export function withIds(entry: Entry<RawWiredFeed>, connectable: Connectable, report: Report): Entry<RawWiredFeed> {
@@ -59,11 +60,6 @@ function isOnlyUnit(
   report(entry.spotOf(field), words);
   return false;
 }
-
-const notOwned = (supply: string): Words => ({
-  message: `names ${quoted(supply)}, of which no unit is owned.`,
-  remedy: 'Add the id to `owned.supplies`, one entry a unit.',
-});
 
 const severalOwned = (supply: string, units: number): Words => ({
   message: `missing; ${units} units of ${quoted(supply)} are owned.`,

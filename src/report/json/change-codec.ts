@@ -3,7 +3,7 @@ import * as z from 'zod';
 import { factorText, type Factor } from '../../domain/quantities.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import type { Part, PartRole } from '../../domain/part.js';
-import type { Change, Raised, WayOut } from '../../planning/explain/way-out.js';
+import type { Change, Raised, UnownedPart, WayOut } from '../../planning/explain/way-out.js';
 import { changeText } from '../words/explain-ways.js';
 import {
   at,
@@ -132,6 +132,12 @@ const change = oneOf<Told>('What would have to be otherwise, with a plan for tha
     of: choice(['supply', 'part'], 'Of what.'),
     id: id('Its id.'),
     units: numbered('So many more.'),
+  }),
+  unowned: told('unowned')('Leads that are plugged today are owned, which the board does not say.', {
+    parts: list(
+      'These leads.',
+      record<UnownedPart>()('A lead.', { id: id('Its id.'), units: numbered('How many of it are plugged.') }),
+    ),
   }),
   lead: told('lead')('One more lead.', { lead }),
   supply: told('supply')('One more supply.', { pedal: id('The pedal that it is for.'), ...sought }),

@@ -61,7 +61,7 @@ const request = record<OfKind<'request'>>()('A request without which there is a 
   needed: orNull('The least money that a plan then takes; null when that was not asked.', money('The least.')),
 });
 
-const unowned = record<OfKind<'unowned'>>()('Leads that are plugged today, and of which too few are there.', {
+export const unowned = record<OfKind<'unowned'>>()('Leads that are plugged today, and of which too few are there.', {
   rule: word('stock', 'The hard rule that stands in the way.'),
   kind: word('unowned', 'With all leads that are plugged today there is a plan; too few are owned or for sale.'),
   pedals: at(pedals('Always empty.'), () => []),

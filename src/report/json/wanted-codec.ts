@@ -13,6 +13,7 @@ import { as, at, list, orNull, record, through } from './codec.js';
 import { confirmed } from './confirm-codec.js';
 import { inletOf, inlets } from './inlets-codec.js';
 import { printed } from './printed.js';
+import { unowned } from './reason-codec.js';
 import { adapterIds, boardName, cautions, feeds, format, readings } from './shared-codecs.js';
 import { choice, count, id, numbered, pedals, text, thousandths, volts, yes } from './values.js';
 
@@ -120,6 +121,10 @@ export const wantedCodec = record<Wanted>()(
     batteries: list(
       'The batteries to look for, where neither a mains socket nor a power bank is to be had.',
       batteries,
+    ),
+    unowned: orNull(
+      'Leads that are plugged today, with which nothing is to be looked for; null where there are none.',
+      unowned,
     ),
   },
 );

@@ -31,6 +31,10 @@ const changeTexts: { readonly [Kind in Change['kind']]: (told: FactsContext, cha
     const name = change.of === 'supply' ? inventory.supplyName(change.id) : inventory.partName(change.id);
     return `Get ${change.units} × ${name} more than there is in stock; no fewer will do.`;
   },
+  unowned: ({ inventory }, { parts }) => {
+    const names = listText(parts.map(({ id, units }) => `${units} × ${inventory.partName(id)}`));
+    return `Add ${names} to what you own, if you have ${isOne(parts) ? 'it: it is' : 'them: they are'} plugged today.`;
+  },
   lead: (_, { lead }) => `Find ${leadText(lead)}.`,
   supply: ({ inventory }, { pedal, supply }) =>
     `Find one more supply for ${inventory.pedalName(pedal)}: ${outputText(supply)}.`,
@@ -54,6 +58,8 @@ export function planText(told: FactsContext, { change, wiring, cheapest }: WayOu
 
 /** Whether a thing has to be found that nobody sells, so that the plan does not buy it. */
 const isSought = ({ kind }: Change): boolean => ['lead', 'supply', 'inlet', 'battery'].includes(kind);
+
+const isOne = ([first, ...others]: OfKind<'unowned'>['parts']): boolean => first?.units === 1 && others.length === 0;
 
 const limitText = (limit: 'bricks' | 'sockets', from: number, to: number): string =>
   limit === 'bricks'

@@ -1,5 +1,6 @@
 import { minorUnits } from '../../domain/quantities.js';
 import type { Reason, Refusal } from '../../planning/answer.js';
+import type { UnownedReason } from '../../planning/choose/unowned.js';
 import { needsText } from './needs.js';
 import { ruleWords } from './rule-words.js';
 import { sentence, type Speech } from './speech.js';
@@ -9,7 +10,6 @@ type PedalReason = Extract<Reason, { kind: 'pedal' }>;
 type SetReason = Extract<Reason, { kind: 'together' }>;
 type LimitReason = Extract<Reason, { kind: 'limit' }>;
 type RequestReason = Extract<Reason, { kind: 'request' }>;
-type UnownedReason = Extract<Reason, { kind: 'unowned' }>;
 
 type Sorted = {
   readonly pedals: readonly PedalReason[];
@@ -53,7 +53,7 @@ export function reasonPassages(speech: Speech, reasons: readonly Reason[], asked
   const unowned = reasons.filter((reason) => reason.kind === 'unowned');
   const passages: readonly Passage[] = [
     { title: 'What you asked for', entries: requests.map((reason) => just(messageText(speech, reason))) },
-    { title: 'Not among what you own', entries: unowned.map((reason) => just(messageText(speech, reason))) },
+    ...unowned.map((reason) => unownedPassage(speech, reason)),
     { title: 'Nothing can feed these', entries: pedals.map((reason) => pedalEntry(speech, reason)) },
     { title: 'Never all of these at once', entries: sets.map((reason) => just(setText(speech, reason))) },
     { title: 'Beyond your limits', entries: limits.map((reason) => just(limitText(speech, reason))) },
@@ -80,7 +80,14 @@ const just = (text: string): PassageEntry => ({ name: null, text, below: [] });
 const messageText = (speech: Speech, { message }: RequestReason | UnownedReason): string =>
   fullStop(capital(sentence(speech, message)));
 
-const ownText = ({ inventory }: Speech, { parts }: UnownedReason): string =>
+/** That what is plugged would do, were it owned. */
+export const unownedPassage = (speech: Speech, reason: UnownedReason): Passage => ({
+  title: 'Not among what you own',
+  entries: [just(messageText(speech, reason))],
+});
+
+/** What to do where it is there. */
+export const ownText = ({ inventory }: Speech, { parts }: UnownedReason): string =>
   `If you have it: add ${listText(parts.map(inventory.partName))} to what you own, as often as it is plugged.`;
 
 /** What to do without, where the requests of a reason have to go together. */

@@ -87,13 +87,13 @@ export const ruleWords: Readonly<Record<Rule, RuleWords>> = {
     look: 'find an adapter lead that ends in its inlet',
   },
   stock: {
-    harm: 'Not all of this is there.',
-    mend: 'Correct `owned` in the board file, or get what is missing.',
+    harm: 'Not all of this is among what you own.',
+    mend: 'If you have it, add it to what you own; else get what is missing.',
     look: 'wait for stock, or look at another shop',
   },
   limit: {
     harm: 'This is more than the policy of the board allows.',
-    mend: 'Use less, or correct the `policy` in the board file.',
+    mend: 'Use less, or have the board allow more.',
     look: 'raise the limit that stands in the way',
   },
 };

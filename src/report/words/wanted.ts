@@ -12,7 +12,7 @@ import { lastingText } from './explain-ways.js';
 import { ownedUnitsOf } from './inventory.js';
 import { placeText } from './places.js';
 import { pedalCounts } from './pedal-counts.js';
-import type { Passage, PassageEntry } from './reasons.js';
+import { ownText, unownedPassage, type Passage, type PassageEntry } from './reasons.js';
 import type { Remark } from './remark.js';
 import { cautionRemarks, confirmRemarks, groundRemarks } from './remarks.js';
 import { wayText } from './route.js';
@@ -60,9 +60,10 @@ export function wantedStanding(wanted: Wanted): string {
 
 /** All the rest of it, under headings. */
 export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage[] {
-  const { installed } = wanted;
+  const { installed, unowned } = wanted;
   const owned = [...wanted.inlets, ...fedByOwned(wanted)].map((feed) => ownedEntry(speech, feed));
   const passages: readonly Passage[] = [
+    ...(unowned === null ? [] : [unownedPassage(speech, unowned)]),
     {
       title: 'Look for',
       entries: [
@@ -79,7 +80,10 @@ export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage
       entries: owned.length === 0 ? [] : groundRemarks(speech, installed).map(toEntry),
     },
     { title: 'Cautions', entries: owned.length === 0 ? [] : cautionRemarks(speech, installed).map(toEntry) },
-    { title: 'What to do next', entries: [just(nextText(wanted))] },
+    {
+      title: 'What to do next',
+      entries: [...(unowned === null ? [] : [ownText(speech, unowned)]), nextText(wanted)].map(just),
+    },
   ];
   return passages.filter(({ entries }) => entries.length > 0);
 }

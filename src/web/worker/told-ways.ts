@@ -1,10 +1,11 @@
 import { moneyText, type Currency } from '../../domain/money.js';
 import type { Policy } from '../../domain/board.js';
 import type { Kit } from '../../domain/kit.js';
+import { isLead } from '../../domain/part.js';
 import { factorText, minorUnits, type Factor, type PedalId } from '../../domain/quantities.js';
 import type { Explanation } from '../../planning/explain/explain.js';
 import { limitNames, type LimitName } from '../../planning/limit-names.js';
-import type { Change, WayOut } from '../../planning/explain/way-out.js';
+import type { Change, UnownedPart, WayOut } from '../../planning/explain/way-out.js';
 import type { KeyPath } from '../../reading/drafts/set-value.js';
 import { alikeArguments } from '../../report/words/explain-alike.js';
 import { argumentTexts } from '../../report/words/explain-argument.js';
@@ -78,12 +79,26 @@ const edits: { readonly [Kind in Change['kind']]: Edits<Kind> } = {
   chains: () => [setting('chains', 'allow')],
   pedal: (_, { pedals }) => pedals.map((pedal) => ({ kind: 'without', pedal })),
   pedals: (_, { pedals }) => pedals.map((pedal) => ({ kind: 'without', pedal })),
+  unowned: (kit, { parts }) => [
+    { kind: 'set', path: ['owned', 'parts'], value: { ...ownedLeads(kit), ...unitsById(parts) } },
+  ],
   stock: whatIsNotThere,
   lead: whatIsNotThere,
   supply: whatIsNotThere,
   inlet: whatIsNotThere,
   battery: whatIsNotThere,
 };
+
+const unitsById = (parts: readonly UnownedPart[]) => Object.fromEntries(parts.map(({ id, units }) => [id, units]));
+
+/** Owned batteries stand in a list of their own. */
+const ownedLeads = ({ board: { owned }, parts }: Kit) =>
+  unitsById(
+    [...owned.parts].flatMap(([id, units]) => {
+      const part = parts.get(id);
+      return part !== undefined && isLead(part) ? [{ id, units }] : [];
+    }),
+  );
 
 const setting = (key: string, value: unknown): WayEdit => ({ kind: 'set', path: ['policy', key], value });
 

@@ -6,7 +6,7 @@ import { factorOfThousandths, minorUnits } from '../../../../src/domain/quantiti
 import { explain } from '../../../../src/planning/explain/explain.js';
 import { at } from '../../../../src/planning/explain/demand-ways.js';
 import { withMore } from '../../../../src/planning/explain/stock-ways.js';
-import type { WayOut } from '../../../../src/planning/explain/way-out.js';
+import type { Change, WayOut } from '../../../../src/planning/explain/way-out.js';
 import { withPolicy } from '../../../../src/domain/changed-kit.js';
 import { kitOf, type Kit } from '../../../../src/domain/kit.js';
 import { bruteForce } from '../../../support/brute-force.js';
@@ -21,8 +21,14 @@ function planOf({ board, catalogue }: Kit) {
 
 const isPossible = (kit: Kit): boolean => planOf(kit).kind === 'plan';
 
+const stepped = ['budget', 'bricks', 'sockets', 'factor', 'hours', 'stock'] as const;
+type Stepped = Extract<Change, { readonly kind: (typeof stepped)[number] }>;
+const isStepped = (change: Change): change is Stepped => stepped.some((kind) => kind === change.kind);
+
 /** The same change, one step less of it; null where it has no steps. */
-function oneStepLess({ change }: WayOut, kit: Kit): Kit | null {
+const oneStepLess = ({ change }: WayOut, kit: Kit): Kit | null => (isStepped(change) ? lessOf(change, kit) : null);
+
+function lessOf(change: Stepped, kit: Kit): Kit {
   switch (change.kind) {
     case 'budget':
       return withPolicy(kit, { budget: minorUnits(change.to - 1) });
@@ -40,15 +46,6 @@ function oneStepLess({ change }: WayOut, kit: Kit): Kit | null {
     }
     case 'stock':
       return withMore(change, change.units - 1, kit);
-    case 'limits':
-    case 'chains':
-    case 'lead':
-    case 'supply':
-    case 'inlet':
-    case 'battery':
-    case 'pedal':
-    case 'pedals':
-      return null;
   }
 }
 

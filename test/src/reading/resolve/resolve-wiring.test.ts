@@ -140,7 +140,7 @@ describe('the wiring', () => {
   it('uses units that are owned', () => {
     refused(feed.replace('unit: 1', 'unit: ‸2'), 'wiring[0].unit', ['found 2', 'only 1 unit'], 'from 1 to 1');
     const unowned = boardText({ wiring: `wiring:\n  - {${feed.replace('unit: 1', 'unit: ‸1')}}` });
-    expectFault({ board: unowned, catalogue }, 'wiring[0].unit', 'no unit of "quay"', 'Add the id');
+    expectFault({ board: unowned, catalogue }, 'wiring[0].unit', '"quay", of which no unit is owned', 'If it is yours');
     refused(feed.replace('unit: 1', 'unit: ‸0'), 'wiring[0].unit', ['found 0', 'from 1'], 'Write a whole number');
   });
 
@@ -156,8 +156,8 @@ describe('the wiring', () => {
     expectFault(
       owning(0),
       'wiring[0].unit',
-      'found 4, but no unit of "quay" is owned.',
-      'Add the id to `owned.supplies`',
+      'names "quay", of which no unit is owned; what is plugged today has to be.',
+      'If it is yours, add the id to `owned.supplies`',
     );
     expectFault(owning(1), 'wiring[0].unit', 'found 4, but only 1 unit of "quay" is owned.', `from 1 to 1, ${added}`);
     expectFault(owning(3), 'wiring[0].unit', 'found 4, but only 3 units of "quay" are owned.', `from 1 to 3, ${added}`);

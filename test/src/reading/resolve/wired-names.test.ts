@@ -67,7 +67,7 @@ describe('an entry of the wiring', () => {
       { board: board([feed.replace('quay', '‸quay')], 'supplies: []'), catalogue },
       'wiring[0].supply',
       '"quay", of which no unit is owned',
-      'Add the id to `owned.supplies`',
+      'If it is yours, add the id to `owned.supplies`',
     );
   });
 

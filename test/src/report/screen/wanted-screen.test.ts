@@ -9,7 +9,18 @@ import { noBreak } from '../../../../src/report/words/glue.js';
 import { wantedJson } from '../../../../src/report/json/wanted-codec.js';
 import { answerText } from '../../../../src/report/screen/terminal.js';
 import { wantedText } from '../../../../src/report/screen/wanted-screen.js';
-import { bankOf, boardOf, factor, pedalOf, policyOf, settingOf, supplyOf, volts } from '../../../support/builders.js';
+import {
+  bankOf,
+  boardOf,
+  factor,
+  partOf,
+  pedalOf,
+  policyOf,
+  settingOf,
+  supplyOf,
+  volts,
+} from '../../../support/builders.js';
+import { wiredOn } from '../../../support/wired.js';
 
 const policy = policyOf({
   headroom: { alone: factor(1.2), chained: factor(2), supply: factor(1.2) },
@@ -41,6 +52,26 @@ async function sought(of: Board): Promise<Wanted> {
 const said = (wanted: Wanted): string => wantedText(wanted, { width: 132, colour: false }).replace(/\s+/g, ' ');
 
 describe('what to look for, on a screen', () => {
+  it('begins with leads that are plugged today and not owned, where with them there is a plan', async () => {
+    const fan = partOf('fan', 0, { kind: 'chain', tails: 2 }, { name: 'Chain of two', price: null, stock: 0 });
+    const onChain = ['drive', 'chorus'].map((pedal) => wiredOn('box', pedal, 1, { chain: fan.id }));
+    const plugged = {
+      ...board,
+      pedals: [pedalOf('drive', 10), pedalOf('chorus', 20)],
+      gear: { supplies: [box], parts: [fan] },
+      wiring: onChain,
+    };
+    const wanted = await sought(plugged);
+    expect(said(wanted)).toContain(
+      'Not among what you own ' +
+        `${'─'.repeat(22)} • Plugged today, but not all there: 1 × Chain of two (0 owned, 0 for sale). ` +
+        'With all that is plugged there is a plan. Look for',
+    );
+    expect(said(wanted)).toContain('• If you have it: add Chain of two to what you own, as often as it is plugged.');
+    expect(JSON.parse(wantedJson(wanted))).toMatchObject({ unowned: { kind: 'unowned', parts: ['fan'] } });
+    expect((await sought({ ...plugged, wiring: [] })).unowned).toBeNull();
+  });
+
   it('is told to be unproven where the search stopped early', async () => {
     const found = await chooseOrSeek(kitOf(board, null), { remainingMs: () => 0 });
     if (found.kind !== 'wanted') throw new Error(`nothing to look for: ${found.kind}`);
