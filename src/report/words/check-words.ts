@@ -39,7 +39,9 @@ export function checkParts(speech: Speech, check: Check): readonly AnswerPart[] 
 /** Whether the wiring is safe, for whoever has files and for who reads it at home. */
 export function verdictText(speech: Speech, check: Check, to: 'files' | 'home'): string {
   if (check.wiring.feeds.length === 0)
-    return to === 'home' ? 'Nothing is plugged.' : 'Nothing is plugged: the board file has no wiring.';
+    return to === 'home' || speech.board.isUnplugged === true
+      ? 'Nothing is plugged.'
+      : 'Nothing is plugged: the board file has no wiring.';
   if (check.status === 'unsafe') return unsafeText(speech, check);
   const extent = isWhole(speech, check) ? '' : ' as far as it is plugged';
   return `Safe${extent}, if ${to === 'home' ? 'the figures' : 'your files'} are right: no hard rule is broken.`;

@@ -103,6 +103,11 @@ describe('a check on a screen', () => {
     expect(shown(empty)).not.toContain('Safe');
   });
 
+  it('says that nothing is plugged where the board says so', () => {
+    const unplugged = { ...weakTideway, board: { ...weakTideway.board, wiring: [], isUnplugged: true as const } };
+    expect(shown(unplugged)).toMatch(/^Nothing is plugged\.$/m);
+  });
+
   it('tells things of the same name apart by their ids', () => {
     const text = shown(
       pluggedBadly(() => 'Twin'),
