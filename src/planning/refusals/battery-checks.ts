@@ -12,7 +12,7 @@ export function failsBattery({ pedal, supply, seat, shop }: Attempt): RuleFailur
   const { source } = supply;
   if (source.kind !== 'battery') return null;
   if (!isAllowed(source, policy) || policy.batteries === null) {
-    const message = `${supply.name} might do; to plan with batteries, state in \`policy.batteries\` how long a set must last`;
+    const message = `${supply.name} might do; to plan with batteries, the board must say how long a set has to last`;
     return { nearness: 0, message };
   }
   const { millivolts } = seat.outlet;

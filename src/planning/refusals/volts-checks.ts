@@ -27,7 +27,7 @@ export function failsRuntime(attempt: Attempt): RuleFailure | null {
   const { pedal, supply, seat, shop } = attempt;
   const { policy } = shop.kit.board;
   if (!isAllowed(supply.source, policy)) {
-    const message = `${supply.name} is a power bank; to plan with it, state in \`policy.runtime\` how long it has to last`;
+    const message = `${supply.name} is a power bank; to plan with it, the board must say how long it has to last`;
     return { nearness: 0, message };
   }
   if (brokenTotal(attempt, 'runtime') === undefined || policy.runtime === null) return null;

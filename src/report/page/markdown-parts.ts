@@ -1,5 +1,4 @@
 import { shownOn, type AnswerPart, type Showing } from '../words/answer-parts.js';
-import type { BoardEntries } from '../words/board-entries.js';
 import type { ComparisonHandout } from '../words/comparison-handout.js';
 import type { PlanHandout, ReplugWords } from '../words/handout.js';
 import { withOwnership } from '../words/hookup.js';
@@ -24,10 +23,10 @@ const showing: Showing<null, Lines> = {
   feeds: ({ plan }) => feedTable(plan),
   steps: ({ plan }) => plan.steps.flatMap(stepLines),
   changes: ({ changes }) => changeLines(changes),
-  entries: ({ entries }) => (entries === null ? [] : entryLines(entries)),
   options: ({ of }) => optionLines(of),
   standings: ({ standings }) => bullets(standings.map((standing) => standing.text)),
   unbeaten: ({ unbeaten }) => (unbeaten === null ? [] : unbeatenLines(unbeaten)),
+  entries: null,
   'to mind': null,
   'to tick': null,
   broken: null,
@@ -55,12 +54,6 @@ function changeLines({ stay, releads, moves, added, dropped, unlisted }: ReplugW
   const moved = moves.map(({ name, from, to, why }) => [name, from, to, why]);
   return [...bullets(notes), ...(moved.length === 0 ? [] : table(['Move', 'Today', 'Then', 'Why'], moved))];
 }
-
-/** The entries stand as code, in which nothing is escaped and nothing has to be. */
-const entryLines = ({ texts, entries }: BoardEntries): Lines => [
-  ...texts.flatMap(paragraph),
-  ...(entries.length === 0 ? [] : [...entries.map((line) => `    ${line}`), '']),
-];
 
 function buyLines({ shopping, owned, wiring, speech: { board } }: PlanHandout): Lines {
   const rows = shopping.map(({ units, text: item, each, together }) => [String(units), item, each, together]);

@@ -29,7 +29,7 @@ function choosingParts(plan: PlanHandout): readonly AnswerPart<PlainKind>[] {
 }
 
 function replugParts(plan: PlanHandout, changes: ReplugWords): readonly AnswerPart<PlainKind>[] {
-  const [steps, feeds, write] = ['Re-plug, in this order', 'Feeds when it is done', 'Write into the board file'];
+  const [steps, feeds] = ['Re-plug, in this order', 'Feeds when it is done'];
   return [
     ['changes', 'What changes', { kind: 'changes', changes }],
     ...(plan.shopping.length === 0 ? [] : [['buy', buyTitles, { kind: 'purchase', plan }] as const]),
@@ -37,7 +37,7 @@ function replugParts(plan: PlanHandout, changes: ReplugWords): readonly AnswerPa
     ['re-plug', { screen: steps, page: 'Re-plugging, step by step', markdown: steps }, { kind: 'steps', plan }],
     ['feeds', { page: feeds, markdown: feeds }, { kind: 'feeds', plan }],
     ['wiring', { page: 'Wiring when it is done' }, { kind: 'drawing', plan }],
-    ['entries', { screen: write, markdown: write }, { kind: 'entries', entries: changes.entries }],
+    ['entries', { screen: 'Write into the board file' }, { kind: 'entries', entries: changes.entries }],
     ['grounds', 'Grounds and noise', { kind: 'remarks', remarks: plan.grounds }],
     ['cautions', 'Cautions', { kind: 'remarks', remarks: plan.cautions }],
   ];

@@ -18,6 +18,7 @@ import {
   supplyOf,
   volts,
 } from '../../../support/builders.js';
+import { bankHolding, onBlocks } from '../../../support/impossible-sources.js';
 import { adapter, box, boxOf, caseOf, flip, one, stack, twin, type Given } from '../given.js';
 
 function refusals(given: Given) {
@@ -100,6 +101,13 @@ describe('why an output does not feed a pedal', () => {
     expect(found.map((refusal) => refusal.rule)).toEqual([rule]);
     expect(found[0]).toMatchObject({ rule, at: { supply: 'box', outputs: [1] } });
     expect(found[0]?.message).toMatch(message);
+  });
+
+  it('may be that nobody says how long a power bank or batteries must last', () => {
+    const [bank] = refusals({ pedals: one(), supplies: [bankHolding(10)] });
+    expect(bank?.message).toBe('bank is a power bank; to plan with it, the board must say how long it has to last');
+    const [set] = refusals(onBlocks(2, 100, { policy: {} }));
+    expect(set?.message).toMatch(/might do; to plan with batteries, the board must say how long a set has to last$/);
   });
 
   it('is a join that would do but for its lead', () => {
