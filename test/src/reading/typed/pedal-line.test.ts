@@ -55,6 +55,13 @@ describe('a pedal on a line', () => {
       [`wren 9v 280mA, ${words}, digital`, { name: 'wren', volts: 9, draw: mA(280), startup: 410, digital: true }],
       [`wren 9v ${words}, 280mA`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
     ]),
+    ...['(410 mA peak)', '(peak: 410)', '( 0.41 A inrush current )', '(410 at switch-on)', '(starts 410 mA)'].flatMap(
+      (words): [string, object][] => [
+        [`wren 9v 280 ${words}`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
+        [`wren 9v 280 mA ${words}, digital`, { name: 'wren', volts: 9, draw: mA(280), startup: 410, digital: true }],
+        [`wren (mk 2) ${words} 9v 280`, { name: 'wren (mk 2)', volts: 9, draw: mA(280), startup: 410 }],
+      ],
+    ),
     ...['peak 410 mA', 'inrush current 410', 'peak of 410 mA', 'starting draw: 410'].map((words): [string, object] => [
       `wren 9v 280 mA ${words}`,
       { name: 'wren', volts: 9, draw: mA(280), startup: 410 },
@@ -72,6 +79,7 @@ describe('a pedal on a line', () => {
     ['analogue, 9v', { name: 'analogue', volts: 9 }],
     ['cold start drive 9v 300', { name: 'cold start drive', volts: 9, draw: mA(300) }],
     ['start up drive 9v 300', { name: 'start up drive', volts: 9, draw: mA(300) }],
+    ['wren (peak 2) 9v 300', { name: 'wren (peak 2)', volts: 9, draw: mA(300) }],
     ['peak 2 drive 9v 300', { name: 'peak 2 drive', volts: 9, draw: mA(300) }],
   ])('%s: words that are a name are no figures', (text, expected) => {
     expect(read(text)).toEqual({
