@@ -2,6 +2,12 @@ import { factorText } from '../../domain/quantities.js';
 import type { Speech } from './speech.js';
 import type { UnitUse } from './usage.js';
 
+/** "× 1.2", by which the draw of a pedal alone on an output is multiplied; null where no reserve is asked for. */
+export function reserveAlone({ board, marks }: Pick<Speech, 'board' | 'marks'>): string | null {
+  const { alone } = board.policy.headroom;
+  return alone.numerator > alone.denominator ? `${marks.times} ${factorText(alone)}` : null;
+}
+
 /** What the loads are multiplied by. */
 export function loadLegend({ board, inventory, marks }: Speech, units: readonly UnitUse[]): string {
   const { headroom, guess } = board.policy;

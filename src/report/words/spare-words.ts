@@ -4,6 +4,7 @@ import type { Largest } from '../../planning/spare/largest-pedal.js';
 import type { Room, Spare } from '../../planning/spare/spare.js';
 import { cautionsTold, confirmTold, type AnswerPart, type Asking } from './answer-parts.js';
 import { ownedUnitsOf } from './inventory.js';
+import { reserveAlone } from './load-legend.js';
 import { placeText } from './places.js';
 import { plainly } from './remark.js';
 import { sentence, type Speech } from './speech.js';
@@ -42,12 +43,14 @@ export function basisText(of: Spare['of'], { buy }: JudgedPlan): string {
 
 /** What more fits with nothing bought, while all stays and when others may move. */
 function moreFitsTexts(speech: Speech, { of, asPlugged, replugged, counted }: Spare): readonly string[] {
+  const reserve = reserveAlone(speech);
   const draw = numberOfThousandths(counted.microamps);
   const stands = of === 'wiring' ? 'as it is plugged' : 'as that plan has it';
   return [
     `More 9 V pedals of ${draw} mA: ${moreText(asPlugged, counted.most)} ${stands}, ${moreText(replugged, counted.most)} when others may move.`,
     `One more digital 9 V pedal ${stands}: ${largestText(speech, asPlugged)}`,
     `And when others may move: ${largestText(speech, replugged)}`,
+    ...(reserve === null ? [] : [`The reserve is counted on top: ${reserve} for a pedal alone.`]),
   ].map((text) => sentence(speech, text));
 }
 

@@ -10,6 +10,7 @@ import { batteryTypeText } from './battery-words.js';
 import { connectorText } from './connector-words.js';
 import { lastingText } from './explain-ways.js';
 import { ownedUnitsOf } from './inventory.js';
+import { reserveAlone } from './load-legend.js';
 import { placeText } from './places.js';
 import { pedalCounts } from './pedal-counts.js';
 import { ownText, unownedPassage, type Passage, type PassageEntry } from './reasons.js';
@@ -191,6 +192,7 @@ function shopTexts(speech: Speech, wanted: Wanted): readonly string[] {
   const { outputs, sockets, together, charge } = wanted;
   if (outputs.length === 0) return [];
   const { mains } = speech.board.policy;
+  const reserve = reserveAlone(speech);
   return [
     'Isolated: each output has a ground of its own.',
     ...(outputs.some(({ power }) => power === 'DC')
@@ -199,6 +201,9 @@ function shopTexts(speech: Speech, wanted: Wanted): readonly string[] {
           'An output of the other polarity or with another plug does as well, with the lead that reverses it or changes its plug.',
         ]
       : []),
+    ...(reserve === null
+      ? []
+      : [`The reserve is in these milliamps: at least the draw of what hangs there ${reserve}.`]),
     'More milliamps do as well. Other volts do not, unless the label of the pedal allows them.',
     ...(countOutputs(wanted) > 1
       ? [

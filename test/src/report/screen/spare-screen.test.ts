@@ -19,6 +19,7 @@ import {
   boardOf,
   catalogueOf,
   currentTotal,
+  factor,
   pedalOf,
   policyOf,
   settingOf,
@@ -45,6 +46,16 @@ describe('what there is to spare on a screen', () => {
     const { board, catalogue } = twoBoxes();
     const text = spareText(kitOf(board, catalogue), await spare(kitOf(board, catalogue)), screen);
     expect(text).toMatch(/as it is plugged: up to 250 mA, on box, unit [12], output [12]\./);
+  });
+
+  it('says that the reserve is counted on top of what more pedals draw, where there is one', async () => {
+    const { board, catalogue } = twoBoxes();
+    const reserved = { ...board.policy.headroom, alone: factor(1.2) };
+    const kit = kitOf({ ...board, policy: { ...board.policy, headroom: reserved } }, catalogue);
+    const reserve = 'The reserve is counted on top: × 1.2 for a pedal alone.';
+    expect(spareText(kit, await spare(kit), screen)).toContain(reserve);
+    const bare = kitOf(board, catalogue);
+    expect(spareText(bare, await spare(bare), screen)).not.toContain('on top');
   });
 
   it('speaks of a plan where not every pedal is plugged, and calls none of it plugged', async () => {

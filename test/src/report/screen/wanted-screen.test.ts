@@ -83,6 +83,13 @@ describe('what to look for, on a screen', () => {
     expect(JSON.parse(wantedJson(found))).toMatchObject({ status: 'best found' });
   });
 
+  it('says that the milliamps have the reserve in them, where there is one', async () => {
+    const reserve = '• The reserve is in these milliamps: at least the draw of what hangs there × 1.2.';
+    expect(said(await sought(board))).toContain(reserve);
+    const headroom = { ...policy.headroom, alone: factor(1) };
+    expect(said(await sought({ ...board, policy: { ...policy, headroom } }))).not.toContain('The reserve is in');
+  });
+
   it('is of a power bank where no socket is left, and asks for hours where nobody has said how long', async () => {
     const street = { ...board, gear: { supplies: [], parts: [] }, owned: { supplies: new Map(), parts: new Map() } };
     const pedals = [pedalOf('delay', 300)];
