@@ -14,6 +14,8 @@ export default defineConfig({
     // No test asserts a time. This only stops one that hangs, on a machine that is slow and busy, too.
     testTimeout: 1_200_000,
     hookTimeout: 1_200_000,
+    // Nothing else is tried again: see test/browser/frames.ts.
+    retry: { count: 1, condition: /page, context or browser has been closed/ },
     pool: 'forks',
     // Files of one process share what they import: loading it anew for each took a quarter of all the time.
     isolate: false,

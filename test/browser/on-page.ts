@@ -5,6 +5,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 
 import type { Given } from '../../src/web/file/given-files.js';
 import { filledPage } from '../../src/web/file/page-file.js';
+import { watchFrames } from './frames.js';
 
 /** The page as the build makes it, with nothing given. */
 export const builtPage = resolve(import.meta.dirname, '../../dist/page/boardfeed.html');
@@ -44,6 +45,7 @@ export async function openIn(context: BrowserContext, path: string, before?: str
     void dialog.dismiss();
   });
   await page.goto(address);
+  watchFrames(page);
   await lineOf(page).waitFor();
   return { page, incidents };
 }
