@@ -44,7 +44,10 @@ async function bundled(entry) {
   return outputFiles[0].text;
 }
 
-/** What of zod the page never calls stays out of it: it prints no JSON Schemas, and says itself what is wrong with a value. */
+/**
+ * What of zod the page never calls stays out of it: it prints no JSON Schemas, says itself what is wrong with a value, and makes
+ * no code while it runs.
+ */
 const withoutUnused = {
   name: 'without what the page never calls',
   setup: ({ onLoad }) => {
@@ -54,6 +57,8 @@ const withoutUnused = {
       contents: names.map((name) => `exports.${name} = () => undefined;`).join('\n'),
     }));
     const english = /zod[/\\]v4[/\\]locales[/\\]en\.js$/;
+    const coder = /zod[/\\]v4[/\\]core[/\\]doc\.js$/;
+    onLoad({ filter: coder }, () => ({ contents: 'export class Doc {}' }));
     onLoad({ filter: english }, () => ({ contents: `export default () => ({ localeError: () => '' });` }));
   },
 };
