@@ -21,7 +21,7 @@ export type Candidates = { readonly foremost: readonly Branches[]; readonly othe
  * Numbers that must be whole and are not, each as two conditions that rule its value out. Sums over many groups: how many
  * columns there are in all, how much of some features they have, how many columns sets of groups have. Then, of one group
  * each: how many columns it has and how much of a feature, in the order of the program's lists, of which the first one with
- * any counts. What is decided by the conditions is left out.
+ * any counts, and later ones where all else is decided. What is decided by the conditions is left out.
  */
 export function branchesOf<Content>(
   program: CoverProgram<Content>,
@@ -34,7 +34,8 @@ export function branchesOf<Content>(
     return share > tolerance / 10 ? [{ column, share }] : [];
   });
   const { unit, branching } = program;
-  const units = sumsOf([unit], used, ({ group }) => group);
+  const perGroup = (features: readonly number[]) => sumsOf(features, used, ({ group }) => group);
+  const units = perGroup([unit]);
   const sums = [
     ...fractional(
       sumsOf([unit], used, () => null),
@@ -48,19 +49,20 @@ export function branchesOf<Content>(
     ),
     ...fractional(sumsOfSets(branching.sets, unit, units), tellingDistance, mostSets),
   ];
-  const perGroup = [units, ...branching.withinGroups.map((list) => sumsOf(list, used, ({ group }) => group))];
-  const found =
-    perGroup.map((list) => fractional(list, tolerance, Infinity)).find((list) => list.length > 0) ??
-    overfull(program, used);
+  const [found = overfull(program, used), ...later] = [units, ...branching.withinGroups.map(perGroup)]
+    .map((list) => fractional(list, tolerance, Infinity))
+    .filter((list) => list.length > 0);
   const openOf = (counted: readonly Sum[]): readonly Branches[] => {
     const all = counted.map((sum) => forAllAlike(split(sum, sum.value), program, conditions));
     const open = all.filter((branches) => !branches.some((branch) => isDecided(branch, { conditions })));
     return [...new Map(open.map((branches) => [JSON.stringify(branches), branches])).values()];
   };
-  return {
-    foremost: openOf([...sums, ...found.slice(0, mostCandidates)]),
-    others: () => openOf(found.slice(mostCandidates)),
-  };
+  const [first, rest] = [found.slice(0, mostCandidates), found.slice(mostCandidates)];
+  const foremost = openOf([...sums, ...first]);
+  if (foremost.length > 0) return { foremost, others: () => openOf(rest) };
+  // All that seems to tell most is decided, and the relaxation only all but keeps it.
+  const open = openOf([...rest, ...later.flat()]);
+  return { foremost: open.slice(0, mostCandidates), others: () => open.slice(mostCandidates) };
 }
 
 type Column = { readonly group: number; readonly amounts: Amounts };

@@ -118,6 +118,22 @@ describe('what a search branches on', () => {
     expect(groupsOf(others())).toEqual([7, 0]);
   });
 
+  it('is what comes after where all that seems to tell most is decided: of the same list, then of later ones', () => {
+    const parts = [0.5, 0.49, 0.48, 0.47, 0.46, 0.45, 0.3].flatMap((share, group): readonly Part[] => [
+      { group, amounts: [[pedal, 1]], share },
+      { group, amounts: [[fan, 1]], share: 1 - share },
+    ]);
+    const decided = (feature: number, ...groups: readonly number[]): BranchingConstraint[] =>
+      groups.map((group) => ({ feature, groups: [group], sense: 'at most', bound: 0 }));
+    const fans = decided(fan, 0, 1, 2, 3, 4, 5, 6);
+    const sums = [{ feature: fan, groups: null, sense: 'at most', bound: 3 }] as const;
+    const found = (conditions: readonly BranchingConstraint[]) =>
+      branchesWhere({ parts, conditions: [...sums, ...conditions] }).foremost.map(([one]) => [one.feature, one.groups]);
+    expect(found([...fans, ...decided(pedal, 0, 1, 2, 3, 4, 5)])).toEqual([[pedal, [6]]]);
+    expect(found([...fans.slice(1), ...decided(pedal, 0, 1, 2, 3, 4, 5, 6)])).toEqual([[fan, [0]]]);
+    expect(found([...fans, ...decided(pedal, 0, 1, 2, 3, 4, 5, 6)])).toEqual([]);
+  });
+
   it('is, where all is whole, what a column has more of by itself than its group should have', () => {
     const twice: readonly Part[] = [
       { group: 0, amounts: [[pedal, 2]], share: 0.5 },
