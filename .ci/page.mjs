@@ -45,22 +45,35 @@ async function bundled(entry) {
 }
 
 /**
- * What of zod the page never calls stays out of it: it prints no JSON Schemas, says itself what is wrong with a value, and makes
- * no code while it runs.
+ * What of libraries the page never calls stays out of it: it prints no JSON Schemas, says itself what is wrong with a value, makes no
+ * code while it runs, and reads and writes YAML by its core schema alone.
  */
 const withoutUnused = {
   name: 'without what the page never calls',
   setup: ({ onLoad }) => {
-    const writer = /zod[/\\]v4[/\\]core[/\\](?:to-json-schema|json-schema-processors)\.js$/;
-    const names = ['createToJSONSchemaMethod', 'createStandardJSONSchemaMethod'];
-    onLoad({ filter: writer }, () => ({
-      contents: names.map((name) => `exports.${name} = () => undefined;`).join('\n'),
-    }));
-    const english = /zod[/\\]v4[/\\]locales[/\\]en\.js$/;
-    const coder = /zod[/\\]v4[/\\]core[/\\]doc\.js$/;
-    onLoad({ filter: coder }, () => ({ contents: 'export class Doc {}' }));
-    onLoad({ filter: english }, () => ({ contents: `export default () => ({ localeError: () => '' });` }));
+    const without = (filter, contents) => onLoad({ filter }, () => ({ contents }));
+    const writers = ['createToJSONSchemaMethod', 'createStandardJSONSchemaMethod'];
+    without(
+      /zod[/\\]v4[/\\]core[/\\](?:to-json-schema|json-schema-processors)\.js$/,
+      writers.map((name) => `exports.${name} = () => undefined;`).join('\n'),
+    );
+    without(/zod[/\\]v4[/\\]core[/\\]doc\.js$/, 'export class Doc {}');
+    without(/zod[/\\]v4[/\\]locales[/\\]en\.js$/, `export default () => ({ localeError: () => '' });`);
+    for (const [file, names] of Object.entries(otherSchema)) {
+      const contents = names.map((name) => `export const ${name} = [];`).join('\n');
+      without(new RegExp(`yaml[/\\\\].*[/\\\\]yaml-1\\.1[/\\\\]${file}\\.js$`), contents);
+    }
   },
+};
+
+/** The tags of YAML 1.1 that have a file each, and what these files give. */
+const otherSchema = {
+  binary: ['binary'],
+  omap: ['omap'],
+  pairs: ['pairs'],
+  schema: ['schema'],
+  set: ['set'],
+  timestamp: ['timestamp', 'intTime', 'floatTime'],
 };
 
 const digestOf = (text) => createHash('sha256').update(text).digest('base64');

@@ -36,11 +36,30 @@ const shapes = [
   ['number', String.raw`${number}(?=[\s,;]|$)`],
 ] as const;
 const patterns = shapes.map(([kind, source]) => [kind, new RegExp(source, 'iuy')] as const);
-const gap = /[\s,;]*/y;
-const word = /[^\s,;]+/y;
+/** A sign between two figures says nothing: "9 V / 300 mA". */
+const gap = new RegExp(String.raw`[\s,;]*(?:[/=|]\s*(?=${number}\s*(?:mA|A|W|VA|V)(?!\p{L})))?`, 'iuy');
+const word = /~|[^\s,;]+/y;
 
 /** The pieces of a line, each read as the first of the shapes that fits where it begins. */
-export function tokensOf(text: string): readonly PedalToken[] {
+export const tokensOf = (text: string): readonly PedalToken[] => piecesOf(opened(text));
+
+/**
+ * The line, as long as it was, without brackets about figures, "(9 V DC, 300 mA)", and behind figures about words that say something,
+ * "9 V (DC)"; those of names stay.
+ */
+function opened(text: string): string {
+  return text.replaceAll(/[([]([^()[\]]*)[)\]]/g, (whole, inside: string, at: number) => {
+    const pieces = piecesOf(inside);
+    const isSaid = pieces.every(({ kind }) => ['said', 'inlet', ...figures].includes(kind));
+    const hasFigure = [...pieces, ...piecesOf(text.slice(0, at))].some(({ kind }) => figures.includes(kind));
+    // What stands behind it is no part of it.
+    return isSaid && hasFigure ? ` ${inside},` : whole;
+  });
+}
+
+const figures: readonly PedalToken['kind'][] = ['volts', 'draw', 'startup'];
+
+function piecesOf(text: string): readonly PedalToken[] {
   const tokens: PedalToken[] = [];
   for (let at = pastGap(text, 0); at < text.length;) {
     const token = tokenAt(text, at);

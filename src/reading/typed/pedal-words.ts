@@ -17,8 +17,8 @@ const positive: SaidByWord = { polarity: 'centre-positive' };
 /** As they stand on labels: the centre of a jack plug is its tip. */
 const bySign = Object.fromEntries(
   ['centre', 'center', 'tip'].flatMap((place) => [
-    ...[`${place}-`, `${place} -`].map((word) => [word, negative] as const),
-    ...[`${place}+`, `${place} +`].map((word) => [word, positive] as const),
+    ...[`${place}-`, `${place} -`, `${place} negative`, `negative ${place}`].map((word) => [word, negative] as const),
+    ...[`${place}+`, `${place} +`, `${place} positive`, `positive ${place}`].map((word) => [word, positive] as const),
   ]),
 );
 
@@ -28,15 +28,11 @@ const words: Readonly<Record<string, SaidByWord>> = {
   '⎓': { power: 'DC' },
   AC: { power: 'AC' },
   '~': { power: 'AC' },
-  'centre-negative': negative,
-  'center-negative': negative,
   'minus on the pin': negative,
   negative,
   minus: negative,
   neg: negative,
   'c-': negative,
-  'centre-positive': positive,
-  'center-positive': positive,
   'plus on the pin': positive,
   positive,
   plus: positive,
@@ -54,8 +50,15 @@ const words: Readonly<Record<string, SaidByWord>> = {
   manual: { figure: 'manual' },
   measured: { figure: 'measured' },
   guess: { figure: 'guess' },
-  // These say that somebody does not know, or nothing at all.
+  // What a pedal wants at least or takes at the most is what it is to be given; the others say that somebody does not know.
   max: {},
+  maximum: {},
+  min: {},
+  minimum: {},
+  'at least': {},
+  'up to': {},
+  '≤': {},
+  '≥': {},
   'no sign': {},
   unknown: {},
   '?': {},
@@ -69,9 +72,10 @@ const inOneSpelling = (word: string): string => word.toLowerCase().replaceAll(/(
 const spelled = new Map(Object.entries(words).map(([word, said]) => [inOneSpelling(word), said]));
 const patterns = [...spelled.keys()]
   .sort((one, two) => two.length - one.length)
+  .filter((word) => word !== '~')
   .map((word) => word.replaceAll(/[?+]/g, String.raw`\$&`).replaceAll(' ', String.raw`[\s-]+`));
-/** Signs need no room behind them. */
-const pattern = new RegExp(String.raw`[⎓~]|(?:${patterns.join('|')})\.?(?=[\s,;]|$)`, 'iuy');
+/** Signs need no room behind them; "~100 mA" may be about so much as well as AC, and is neither. */
+const pattern = new RegExp(String.raw`[⎓≤≥]|(?<=[^\s,;(])~|~(?!\d)|(?:${patterns.join('|')})\.?(?=[\s,;]|$)`, 'iuy');
 
 /** The words at a place that say something, the longest that fit; null where there are none. */
 export function wordsAt(text: string, at: number): { readonly text: string; readonly said: SaidByWord } | null {

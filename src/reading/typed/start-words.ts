@@ -5,16 +5,13 @@ const moment = String.raw`(?:(?:at|on|when|while)\s+(?:it\s+(?:is\s+)?)?)`;
 
 /**
  * "startup 410 mA", "peak current of 410", "410 mA at switch-on", "410 mA (peak)". A short number without a unit may belong to a
- * name, and one before such a word to what it draws; so may a figure between two. In brackets, "(410 mA peak)", they belong together.
+ * name, and one before such a word to what it draws; so may a figure between two.
  */
 export const startShape = (number: string, figure: string): string => {
-  const long = String.raw`\d{2,}(?:[.,]\d+)?`;
-  const plain = String.raw`${long}(?=[\s,;]|$)`;
+  const plain = String.raw`\d{2,}(?:[.,]\d+)?(?=[\s,;]|$)`;
   const said = String.raw`${moment}?(?:${called})${flow}(?:\s*[:=]\s*|\s+of\s+|\s+)(?:${figure}(?!\p{L})|${plain})`;
   const behind = String.raw`(?:${figure}\s+\(?${moment}?|${number}\s+${moment})(?:${called})${flow}\)?\.?(?=[\s,;]|$)(?!${flow}(?:\s*[:=]|\s+of)?\s+\d)`;
-  const any = String.raw`(?:${figure}|${long})`;
-  const aside = String.raw`\(\s*(?:${moment}?(?:${called})${flow}(?:\s*[:=]\s*|\s+of\s+|\s+)${any}|${any}\s+${moment}?(?:${called})${flow})\s*\)(?=[\s,;]|$)`;
-  return String.raw`${aside}|${said}|${behind}|start-?up\s+[^\s,;]+`;
+  return String.raw`${said}|${behind}|start-?up\s+[^\s,;]+`;
 };
 
 /** The words of the moment, with what joins them to the figure. */
