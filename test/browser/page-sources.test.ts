@@ -77,6 +77,7 @@ describe.skipIf(noBrowser !== null)(`a board with every source${noBrowser === nu
     await inlet.waitFor();
     expect(await inlet.textContent()).toContain('Lighter 74, output 1');
     await inlet.getByRole('button', { name: 'Move' }).click();
+    await page.locator('.places .closed').first().waitFor();
     expect(await page.locator('.places .closed').allTextContents()).toEqual([
       expect.stringMatching(/^Nine-volt step output 1 cannot take it: /),
     ]);
