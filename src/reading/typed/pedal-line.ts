@@ -72,7 +72,8 @@ function nameFaults(name: string): readonly string[] {
 
 function notUnderstood({ kind, text }: PedalToken): readonly string[] {
   if (kind !== 'word') return [];
-  if (text === '~') return ['"~" may mean AC, or about so much: write AC for it, or guess behind the figure.'];
+  if (text === '~')
+    return ['"~" may mean AC, or about so much: write AC in its place, or guess behind the figure and no ~.'];
   const near =
     didYouMean(text, [...knownWords, ...sourceWords]) ??
     'Say it such as 9 V, 300 mA, neg (minus on the pin), pos (plus), digital.';

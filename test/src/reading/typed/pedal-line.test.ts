@@ -144,7 +144,10 @@ describe('what is not clear is asked for, never guessed', () => {
       'moth delay 9v 280 peak 410 startup 420',
       /^what it takes when it starts is said twice: "peak 410" and "startup 420"\.$/,
     ],
-    ['moth delay 9v ~100 mA', /^"~" may mean AC, or about so much: write AC for it, or guess behind the figure\.$/],
+    [
+      'moth delay 9v ~100 mA',
+      /^"~" may mean AC, or about so much: write AC in its place, or guess behind the figure and no ~\.$/,
+    ],
     ['moth delay 9v (neg) (12v) 40', /^the volts are said twice/],
     ['moth delay 9v 280 [purple]', /^"\[purple\]" is not understood/],
     ['moth delay 9v 280 peak', /^"peak" is not understood/],
