@@ -98,7 +98,7 @@ export function nextAtHome(speech: Speech, comparison: Comparison): string | nul
     open === 0
       ? ''
       : ` ${countText(open, 'pedal or supply', 'pedals or supplies')} with something that is assumed or guessed.`;
-  return `Plug nothing from these pictures: the sheet of the choice that you take says what to read, to set and to measure first.${
+  return `Plug nothing by this comparison alone: the sheet of the choice that you take says what to read, to set and to measure first.${
     assumed
   }`;
 }

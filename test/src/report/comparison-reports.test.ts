@@ -46,6 +46,12 @@ function named({ comparison }: ComparisonInput, name: string): ComparisonInput {
 }
 
 describe('reports of a comparison', () => {
+  it('say to plug nothing by them, and of no pictures where they have none', () => {
+    for (const ending of ['.html', '.md'])
+      expect(textOf(ending)).toContain('Plug nothing by this comparison alone: the sheet of the choice that you take');
+    expect(textOf('.md')).not.toMatch(/pictures?|drawings?/i);
+  });
+
   it('are told by the ends of names; those of a plan alone are none of them', () => {
     for (const ending of ['.html', '.HTML', '.sheet.html', '.md', '.csv', '.json']) expect(textOf(ending)).not.toBe('');
     for (const name of ['x.labels.html', 'x.feeds.csv', 'x.buy.csv', 'x.svg', 'x.txt', 'x'])
