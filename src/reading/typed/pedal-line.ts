@@ -67,6 +67,9 @@ const blockNote = 'The block is taken to be its battery, and 9 V what it wants a
 
 function nameFaults(name: string): readonly string[] {
   if (name.length > longestText) return [`At most ${longestText} characters for the name.`];
+  const [times] = /^\d+\s*[x×](?=\s)/i.exec(name) ?? [];
+  if (times !== undefined)
+    return [`${quoted(times)} may be how many there are: write a line for each, or the name without it.`];
   return idFromName(name) === null ? ['Begin with what it is called, such as moth delay 9v 300.'] : [];
 }
 

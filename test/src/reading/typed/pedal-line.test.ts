@@ -42,6 +42,7 @@ describe('a pedal on a line', () => {
     ['wren 9V, at least 300 mA', { name: 'wren', volts: 9, draw: mA(300) }],
     ['wren 9V ≥ 300 mA', { name: 'wren', volts: 9, draw: mA(300) }],
     ['wren 9V up to 300 mA', { name: 'wren', volts: 9, draw: mA(300) }],
+    ['2xwren 9V 300 mA', { name: '2xwren', volts: 9, draw: mA(300) }],
     ['wren [mk 2] 9V 300 mA', { name: 'wren [mk 2]', volts: 9, draw: mA(300) }],
     ['wren (digital) 9V 300 mA', { name: 'wren (digital)', volts: 9, draw: mA(300) }],
     ['wren 9-18V 15', { name: 'wren', volts: { from: 9, to: 18 }, draw: mA(15) }],
