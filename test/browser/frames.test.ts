@@ -27,7 +27,7 @@ describe.skipIf(noBrowser !== null)(`a page that is watched${noBrowser === null 
   test('stays open while frames come, however often it is looked at', async () => {
     const page = await browser.newPage();
     watchFrames(page, { between: 20, looks: 3 });
-    // The first look that finds no frame closes it: here 40 find one each.
+    // Some forty looks, of which four without a frame would close it.
     for (let frames = 0; frames < 40; frames += 1)
       await page.evaluate('new Promise((framed) => setTimeout(() => requestAnimationFrame(framed), 20))');
     expect(page.isClosed()).toBe(false);

@@ -22,9 +22,10 @@ import { noWays, together, waysFor, wayWith, type Ways } from './way-out.js';
 const patienceMs = 4_000;
 
 /**
- * What would have to be otherwise for a plan to exist: what is plugged but not owned first, then money and limits, then leads, supplies and batteries to look for,
- * then the reserves and what has to last, then pedals to do without. Whatever is part of no conflict that was found helps nobody, so it is not tried; and
- * where there are several conflicts, only what is part of them all does.
+ * What would have to be otherwise for a plan to exist: what is plugged but not owned first, then money and limits, then leads,
+ * supplies and batteries to look for, then the reserves and what has to last, then pedals to do without. Whatever is part of
+ * no conflict that was found helps nobody, so it is not tried; and where there are several conflicts, only what is part of
+ * them all does.
  */
 export async function waysOut(conflicts: readonly Conflict[], kit: Kit, effort: Effort): Promise<Ways> {
   const limited = (look: (effort: Effort) => Promise<Ways>): Promise<Ways> => within(patienceMs, effort, look);

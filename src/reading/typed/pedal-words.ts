@@ -15,10 +15,10 @@ const negative: SaidByWord = { polarity: 'centre-negative' };
 const positive: SaidByWord = { polarity: 'centre-positive' };
 
 /** As they stand on labels: the centre of a jack plug is its tip. */
-const bySign = Object.fromEntries(
+const ofCentre = Object.fromEntries(
   ['centre', 'center', 'tip'].flatMap((place) => [
-    ...[`${place}-`, `${place} -`, `${place} negative`, `negative ${place}`].map((word) => [word, negative] as const),
-    ...[`${place}+`, `${place} +`, `${place} positive`, `positive ${place}`].map((word) => [word, positive] as const),
+    ...[`${place}-`, `${place} -`, `${place}-negative`, `negative ${place}`].map((word) => [word, negative] as const),
+    ...[`${place}+`, `${place} +`, `${place}-positive`, `positive ${place}`].map((word) => [word, positive] as const),
   ]),
 );
 
@@ -38,7 +38,7 @@ const words: Readonly<Record<string, SaidByWord>> = {
   plus: positive,
   pos: positive,
   'c+': positive,
-  ...bySign,
+  ...ofCentre,
   'negative ground': { ground: 'negative' },
   'positive ground': { ground: 'positive' },
   digital: { digital: true },
@@ -71,8 +71,9 @@ export const knownWords: readonly string[] = Object.keys(words).filter((word) =>
 const inOneSpelling = (word: string): string => word.toLowerCase().replaceAll(/(?<=\p{L})[\s-]+(?=\p{L})/gu, ' ');
 const spelled = new Map(Object.entries(words).map(([word, said]) => [inOneSpelling(word), said]));
 const patterns = [...spelled.keys()]
-  .sort((one, two) => two.length - one.length)
+  // Where this sign says something is told below.
   .filter((word) => word !== '~')
+  .sort((one, two) => two.length - one.length)
   .map((word) => word.replaceAll(/[?+]/g, String.raw`\$&`).replaceAll(' ', String.raw`[\s-]+`));
 /** Signs need no room behind them; "~100 mA" may be about so much as well as AC, and is neither. */
 const pattern = new RegExp(String.raw`[⎓≤≥]|(?<=[^\s,;(])~|~(?!\d)|(?:${patterns.join('|')})\.?(?=[\s,;]|$)`, 'iuy');
