@@ -3,7 +3,7 @@ import type { Decisions } from './decisions.js';
 import type { CoverColumn, CoverProgram } from './program.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 import { COLD } from './simplex.js';
-import { priceAll } from './dual-prices.js';
+import { PricingRounds } from './pricing.js';
 
 /** What a dive needs of the search that it serves. */
 type Diver<Content> = {
@@ -96,9 +96,9 @@ function solved<Content>(
   const { program, pool, scale, target } = search;
   const master = new RestrictedMaster(program, pool, decisions, target, start);
   master.solve();
+  const pricing = new PricingRounds(program, decisions, 'quick');
   for (let round = 1; round < rounds; round += 1) {
-    const { found } = priceAll(program, decisions, master.duals(scale), 'quick');
-    const fresh = found.filter((column) => master.include(pool.add(column)));
+    const { fresh } = pricing.next(master.duals(scale), (column) => master.include(pool.add(column)));
     if (fresh.length === 0) break;
     master.solve();
   }

@@ -1,5 +1,5 @@
-import { boundOfRow, columnCaps, type Decisions } from './decisions.js';
-import type { BranchingConstraint, Counted, CoverColumn, CoverProgram, FixedColumn, PricingAnswer } from './program.js';
+import { boundOfRow, type Decisions } from './decisions.js';
+import type { BranchingConstraint, Counted, CoverColumn, CoverProgram, FixedColumn } from './program.js';
 
 /**
  * Integer dual prices, one a row and one a branching constraint: the duals of a relaxation, rounded. All are in `scale`-ths
@@ -150,64 +150,4 @@ function lagrangianBound<Content>(
     else bound -= (most[group] ?? 0) * worth;
   }
   return { duals, bound, extra };
-}
-
-/** What pricing found under dual prices: the groups' bounds, and columns worth having. */
-type Pricing<Content> = {
-  /** Null where not all groups were looked at: then nothing is bounded. */
-  readonly worths: readonly number[] | null;
-  readonly found: readonly CoverColumn<Content>[];
-};
-
-/**
- * Prices every group that may still be used: first what comes easily; only when that finds nothing are the groups that it
- * leaves in doubt priced exactly, one after the other until one has a column. The first ones are looked at before
- * all others, which are only looked at when they have nothing.
- */
-export function priceAll<Content>(
-  program: CoverProgram<Content>,
-  { conditions, most }: Decisions,
-  duals: DualPrices,
-  effort: 'quick' | 'exact',
-  first: readonly number[] = [],
-): Pricing<Content> {
-  const pricesIn = featurePrices(program, conditions, duals);
-  const capsIn = columnCaps(conditions, program);
-  const pricing = sharedByAlike(program);
-  const price = (group: number, how: 'quick' | 'exact'): PricingAnswer<Content> =>
-    (most[group] ?? 0) === 0
-      ? { bound: 0, columns: [] }
-      : pricing({ group, duals: pricesIn(group), scale: duals.scale, floor: 0, caps: capsIn(group), effort: how });
-  const early = first.flatMap((group) => price(group, 'quick').columns);
-  if (early.length > 0) return { worths: null, found: early };
-  const quick = program.groups.map((_, group) => price(group, 'quick'));
-  const found = quick.flatMap(({ columns }) => columns);
-  const worths = quick.map(({ bound }) => bound);
-  if (effort === 'quick' || found.length > 0) return { worths, found };
-  for (const [group, worth] of worths.entries()) {
-    if (worth <= 0) continue;
-    const { bound, columns } = price(group, 'exact');
-    worths[group] = Math.min(worth, bound);
-    if (columns.length > 0) return { worths, found: columns };
-  }
-  return { worths, found };
-}
-
-/**
- * Pricing that asks once for groups that can be exchanged for one another, where they have the same prices and caps. The first of
- * them gets the columns: until it has as many as it may have, and so a price of its own, the others need none.
- */
-function sharedByAlike<Content>({ groups, price }: CoverProgram<Content>): CoverProgram<Content>['price'] {
-  const known = new Map<string, number>();
-  return (request) => {
-    const { group, duals, caps, effort } = request;
-    const alike = groups[group]?.alike ?? null;
-    if (alike === null) return price(request);
-    const key = JSON.stringify([alike, effort, [...duals], [...caps]]);
-    const bound = known.get(key);
-    if (bound !== undefined) return { bound, columns: [] };
-    const answer = price(request);
-    known.set(key, answer.bound);
-    return answer;
-  };
 }

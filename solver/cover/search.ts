@@ -7,19 +7,12 @@ import { splitOfGroup } from './branching.js';
 import { dive, straight, wider } from './dive.js';
 import { seekBeside, type Beside } from './integer-master.js';
 import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
+import { PricingRounds } from './pricing.js';
 import { webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
 import { withCondition, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
-import {
-  dualBound,
-  featurePrices,
-  priceAll,
-  reducedCosts,
-  scaleFor,
-  type Bounded,
-  type DualPrices,
-} from './dual-prices.js';
+import { dualBound, featurePrices, reducedCosts, scaleFor, type Bounded, type DualPrices } from './dual-prices.js';
 import { COLD } from './simplex.js';
 import { foremostBranches } from './trials.js';
 import { mixedGroups, usedColumns, wholeColumns } from './points.js';
@@ -53,7 +46,7 @@ type OpenNode = {
 /** Columns that a node hands on to its children. */
 const mostKept = 500;
 
-/** Rounds of pricing at one node before it is branched on as it is. */
+/** Rounds of pricing at one node before it is branched on as it is, once it has a bound. */
 const mostRounds = 400;
 
 export class CoverSearch<Content> {
@@ -172,7 +165,8 @@ export class CoverSearch<Content> {
     const most = this.#tightened(node, solved);
     const start = { ...startFrom(master, this.pool), columns: this.#promising(master.columns, node, solved) };
     const branches =
-      foremostBranches(this, node.decisions, master, start) ?? this.#doubt(node.decisions, solved, master.point, most);
+      foremostBranches(this, { ...node.decisions, most }, master, start) ??
+      this.#doubt(node.decisions, solved, master.point, most);
     if (branches === null) {
       if (await this.#diveWide(node, master)) return true;
       this.#stuck = { mixed: mixedGroups(this.pool, master.point), used: usedColumns(this.pool, master.point) };
@@ -233,28 +227,25 @@ export class CoverSearch<Content> {
 
   /** Makes columns until none is missing: the bound is then as good as the relaxation allows. */
   async #generate(node: OpenNode, master: RestrictedMaster<Content>): Promise<Bounded | 'closed' | 'over'> {
+    const pricing = new PricingRounds(this.program, node.decisions, 'exact');
     let best: Bounded | null = null;
-    // Groups that had columns are likely to have more: the others wait until they have none.
-    let lively: readonly number[] = [];
-    for (let round = 0; round < mostRounds; round += 1) {
+    for (let round = 1; ; round += 1) {
       await this.pause();
       if (this.over) return 'over';
       this.statistics.rounds += 1;
       master.solve();
       const duals = master.duals(this.scale);
-      const { worths, found } = priceAll(this.program, node.decisions, duals, 'exact', lively);
+      const { worths, fresh } = pricing.next(duals, (column) => master.include(this.pool.add(column)));
+      this.statistics.columns += fresh.length;
       if (worths !== null) {
         best = this.#bounded(node, duals, worths, best);
         if (this.#closes(best.bound)) return 'closed';
       }
-      const fresh = found.filter((column) => master.include(this.pool.add(column)));
-      this.statistics.columns += fresh.length;
-      lively = worths === null && fresh.length === 0 ? [] : [...new Set(fresh.map(({ group }) => group))];
-      if (worths === null && fresh.length === 0) continue;
-      if (fresh.length === 0 && !master.stiffen()) break;
+      const isOver = fresh.length === 0 ? !master.stiffen() : round >= mostRounds;
+      if (best === null || !isOver) continue;
+      this.offer(wholeColumns(this.pool, master.point));
+      return this.#closes(best.bound) ? 'closed' : best;
     }
-    this.offer(wholeColumns(this.pool, master.point));
-    return this.#closes(best?.bound ?? -Infinity) ? 'closed' : (best ?? 'closed');
   }
 
   /** The better of what was known of a node and of what its dual prices prove. */

@@ -1,7 +1,7 @@
 import { branchesOf } from './branching.js';
 import type { ColumnPool } from './column-pool.js';
 import { withCondition, type Decisions } from './decisions.js';
-import { priceAll } from './dual-prices.js';
+import { easyColumns } from './pricing.js';
 import type { BranchingConstraint, CoverProgram } from './program.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 
@@ -79,8 +79,7 @@ function tried<Content>(
   const master = new RestrictedMaster(program, pool, decisions, target, start);
   master.solve(pivots[which]);
   if (which === 'second') {
-    const { found } = priceAll(program, decisions, master.duals(scale), 'quick');
-    for (const column of found) master.include(pool.add(column));
+    for (const column of easyColumns(program, decisions, master.duals(scale))) master.include(pool.add(column));
     master.solve(pivots[which]);
   }
   return Math.min(target, master.value);

@@ -1,27 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { dualBound, featurePrices, priceAll, type DualPrices } from '../../../solver/cover/dual-prices.js';
+import { dualBound } from '../../../solver/cover/dual-prices.js';
 import type { BranchingConstraint } from '../../../solver/cover/program.js';
-import { cheapest, exactPrice, leastCost, programOf, smallCovers, type SmallCover } from './small-covers.js';
+import { cheapest, leastCost, programOf, type SmallCover } from './small-covers.js';
 import { share, trying } from '../../support/runs.js';
-import { toldApart } from './searching.js';
-
-const scale = 2 ** 12;
-
-/** Tags with the signs that rows allow, some of them far too high. */
-const dualsFor = (cover: SmallCover): fc.Arbitrary<DualPrices> => {
-  const { rows } = programOf(cover);
-  return fc
-    .array(fc.integer({ min: 0, max: 12 * scale }), { minLength: rows.length, maxLength: rows.length, size: 'max' })
-    .map((sizes) => ({
-      rows: Float64Array.from(rows, ({ sense }, row) => (sizes[row] ?? 0) * (sense === 'at least' ? 1 : -1)),
-      conditions: new Float64Array(),
-      scale,
-    }));
-};
-
-const priced = smallCovers.chain((cover) => fc.tuple(fc.constant(cover), dualsFor(cover)));
+import { exactWorths, priced, scale } from './priced-covers.js';
 
 /** A condition on the columns of some groups that a solution keeps, whatever its bound. */
 function conditionKept(
@@ -35,18 +19,6 @@ function conditionKept(
   return used <= bound
     ? { feature: unit, groups, sense: 'at most', bound }
     : { feature: unit, groups, sense: 'at least', bound: bound + 1 };
-}
-
-/** What the best column of each group is worth under the duals. */
-function exactWorths(
-  cover: SmallCover,
-  conditions: readonly BranchingConstraint[],
-  duals: DualPrices,
-): readonly number[] {
-  const program = programOf(cover);
-  const pricesIn = featurePrices(program, conditions, duals);
-  const asked = { scale, floor: 0, caps: new Map<number, number>(), effort: 'exact' } as const;
-  return program.groups.map((_, group) => exactPrice(cover.columns, { ...asked, group, duals: pricesIn(group) }).bound);
 }
 
 describe('what duals prove', () => {
@@ -124,41 +96,5 @@ describe('what duals prove', () => {
     expect(boundWith(2)).toBeGreaterThan(24.9);
     expect(boundWith(2)).toBeLessThanOrEqual(25);
     expect(boundWith(30)).toBeGreaterThan(7.4);
-  });
-});
-
-describe('pricing of groups that can be exchanged for one another', () => {
-  it('bounds each as pricing each by itself does, finds the columns of the first, and asks fewer times', () => {
-    const seen = { asked: 0, groups: 0, columns: 0 };
-    fc.assert(
-      fc.property(priced, ([given, duals]) => {
-        const apart = toldApart(given);
-        const asked = (cover: SmallCover) => {
-          const program = programOf(cover, (request) => {
-            if (cover === apart) seen.asked += 1;
-            return exactPrice(cover.columns, request);
-          });
-          // The units' own limits are left alone, so that alike groups have the same prices.
-          const rows = program.rows.map((_, row) => (program.rows[row]?.name === 'group' ? 0 : (duals.rows[row] ?? 0)));
-          const most = program.groups.map((group) => group.most);
-          const decisions = { conditions: [], most, taken: [] };
-          return priceAll(program, decisions, { ...duals, rows: Float64Array.from(rows) }, 'quick');
-        };
-        const unlike = { ...apart, groups: apart.groups.map(({ name, most }) => ({ name, most })) };
-        const [shared, single] = [asked(apart), asked(unlike)];
-        seen.groups += apart.groups.length;
-        seen.columns += shared.found.length;
-        const told = ({ group, cost, amounts }: (typeof shared.found)[number]) => ({ group, cost, amounts });
-        expect(shared.worths).toEqual(single.worths);
-        const isFirst = ({ group }: { group: number }): boolean => {
-          const kind = apart.groups[group]?.alike ?? null;
-          return kind === null || apart.groups.findIndex(({ alike }) => alike === kind) === group;
-        };
-        expect(shared.found.map(told)).toEqual(single.found.filter(isFirst).map(told));
-      }),
-      trying(200),
-    );
-    expect(seen.columns).toBeGreaterThan(share(100));
-    expect(seen.asked).toBeLessThan(seen.groups);
   });
 });
