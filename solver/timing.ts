@@ -1,12 +1,22 @@
 /** How a search lets others have their turn, and how it waits. Handed in, for what costs least differs from place to place. */
 export type Timing = {
-  /**
-   * Gives timers, messages and whoever wants to stop the search their turn. A search pauses some hundred times a second.
-   */
+  /** Gives timers, messages and whoever wants to stop the search their turn. */
   readonly pause: () => Promise<void>;
+  /** A search pauses after so many milliseconds and the step that it is at; a pause takes longer than many a step. */
+  readonly unpausedMs: number;
   /** Resolves to true after so many milliseconds, to false as soon as the signal says that nobody waits any more. */
   readonly later: (ms: number, signal: AbortSignal) => Promise<boolean>;
 };
+
+/** Pauses that are left out where the last one is no longer ago than that. */
+export function pausesOf({ pause, unpausedMs }: Timing): () => Promise<void> {
+  let last = performance.now();
+  return async () => {
+    if (performance.now() - last < unpausedMs) return;
+    await pause();
+    last = performance.now();
+  };
+}
 
 /** By web standards alone, for browsers and their workers; right in Node, too. */
 export const webTiming: Timing = {
@@ -22,6 +32,7 @@ export const webTiming: Timing = {
       port1.start();
       port2.postMessage(null);
     }),
+  unpausedMs: 8,
   later: async (ms, signal) =>
     new Promise((resolve) => {
       if (signal.aborted) {

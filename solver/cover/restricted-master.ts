@@ -108,16 +108,15 @@ export class RestrictedMaster<Content> {
 
   #withConditions({ group, amounts }: CoverColumn<Content>, entries: PoolEntries): PoolEntries {
     const conditions = this.#conditionsOf(group);
-    if (conditions.length === 0) return entries;
-    const rows = [...entries.rows];
-    const values = [...entries.values];
+    let all: { readonly rows: number[]; readonly values: number[] } | null = null;
     for (const [row, feature] of conditions) {
       const amount = amountOf(amounts, feature);
       if (amount === 0) continue;
-      rows.push(row);
-      values.push(amount);
+      all ??= { rows: [...entries.rows], values: [...entries.values] };
+      all.rows.push(row);
+      all.values.push(amount);
     }
-    return { rows, values };
+    return all ?? entries;
   }
 
   /** Solves over the columns at hand, with no more pivots than this. */
@@ -184,13 +183,24 @@ export class RestrictedMaster<Content> {
 
 /** The rows and features of the conditions that count a group's columns. */
 function conditionsByGroup<Content>(
-  { rows, groups: all }: CoverProgram<Content>,
+  { rows }: CoverProgram<Content>,
   conditions: readonly BranchingConstraint[],
 ): (group: number) => readonly (readonly [row: number, feature: number])[] {
-  const byGroup = all.map((): (readonly [number, number])[] => []);
-  for (const [index, { feature, groups }] of conditions.entries())
-    for (const group of groups ?? all.keys()) byGroup[group]?.push([rows.length + index, feature]);
-  return (group) => byGroup[group] ?? [];
+  const inAll: (readonly [number, number])[] = [];
+  const byGroup = new Map<number, (readonly [number, number])[]>();
+  for (const [index, { feature, groups }] of conditions.entries()) {
+    const entry = [rows.length + index, feature] as const;
+    if (groups === null) inAll.push(entry);
+    for (const group of groups ?? []) {
+      const own = byGroup.get(group);
+      if (own === undefined) byGroup.set(group, [entry]);
+      else own.push(entry);
+    }
+  }
+  return (group) => {
+    const own = byGroup.get(group);
+    return own === undefined ? inAll : [...inAll, ...own];
+  };
 }
 
 function takenAmounts<Content>(

@@ -8,7 +8,7 @@ import { dive, straight, wider } from './dive.js';
 import { seekBeside, type Beside } from './integer-master.js';
 import type { BranchingConstraint, CoverColumn, CoverProgram } from './program.js';
 import { PricingRounds } from './pricing.js';
-import { webTiming, type Timing } from '../timing.js';
+import { pausesOf, webTiming, type Timing } from '../timing.js';
 import { ColumnPool } from './column-pool.js';
 import { withCondition, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
@@ -62,6 +62,8 @@ export class CoverSearch<Content> {
   #bound = 0;
   #wanted: number;
   #stuck: Impasse<Content> | null = null;
+  /** Lets others have their turn. */
+  readonly pause: () => Promise<void>;
   readonly statistics = { nodes: 0, rounds: 0, columns: 0 };
 
   constructor(program: CoverProgram<Content>, options: CoverOptions<Content>) {
@@ -69,6 +71,7 @@ export class CoverSearch<Content> {
     this.pool = new ColumnPool(program);
     for (const column of program.start) this.pool.add(column);
     this.#options = options;
+    this.pause = pausesOf(options.timing ?? webTiming);
     this.best = options.known;
     this.#wanted = program.possible.below(this.target);
     this.scale = scaleFor(program, options.known?.value ?? program.greatest);
@@ -117,10 +120,6 @@ export class CoverSearch<Content> {
 
   get over(): boolean {
     return this.#options.signal?.aborted === true || this.#options.remainingMs() <= 0;
-  }
-
-  async pause(): Promise<void> {
-    await (this.#options.timing ?? webTiming).pause();
   }
 
   /** The open node with the least bound, of several the deepest; null when all that are left cannot beat the best. */

@@ -37,7 +37,8 @@ export class Simplex {
   #values: Float64Array;
   readonly #duals: Float64Array;
   readonly #direction: Float64Array;
-  #shortList: number[] = [];
+  readonly #shortList: number[] = [];
+  readonly #worths = new Float64Array(SHORT_LIST);
   #updates = 0;
 
   /**
@@ -183,7 +184,7 @@ export class Simplex {
 
   /** Pivots until no column is worth coming in; false when it gave up after `most` pivots. */
   solve(most: number): boolean {
-    this.#shortList = [];
+    this.#shortList.length = 0;
     this.#price();
     for (let pivots = 0; pivots < most; pivots += 1) {
       if (this.#updates >= UPDATES) {
@@ -229,24 +230,25 @@ export class Simplex {
   #entering(): number | null {
     const listed = this.#bestListed();
     if (listed !== null) return listed;
-    const list: { name: number; worth: number }[] = [];
-    let least = this.#tolerance;
+    const list = this.#shortList;
+    const worths = this.#worths;
+    list.length = 0;
     const note = (name: number, worth: number): void => {
-      if (worth <= least) return;
-      list.push({ name, worth });
-      if (list.length < 4 * SHORT_LIST) return;
-      list.sort((a, b) => b.worth - a.worth);
-      list.length = SHORT_LIST;
-      least = list.at(-1)?.worth ?? least;
+      if (worth <= this.#tolerance || (list.length === SHORT_LIST && worth <= (worths[SHORT_LIST - 1] ?? 0))) return;
+      let at = Math.min(list.length, SHORT_LIST - 1);
+      for (; at > 0 && (worths[at - 1] ?? 0) < worth; at -= 1) {
+        worths[at] = worths[at - 1] ?? 0;
+        list[at] = list[at - 1] ?? 0;
+      }
+      worths[at] = worth;
+      list[at] = name;
     };
     for (let name = 0; name < this.#columns.count; name += 1)
       if (this.#isBasic[name] === 0) note(name, this.#worth(name));
     for (let row = 0; row < this.#size; row += 1) {
       if (this.#rows[row]?.sense !== 'equal') note(helper(row, SLACK), this.#worth(helper(row, SLACK)));
     }
-    list.sort((a, b) => b.worth - a.worth);
-    this.#shortList = list.slice(0, SHORT_LIST).map(({ name }) => name);
-    return this.#shortList[0] ?? null;
+    return list[0] ?? null;
   }
 
   #bestListed(): number | null {

@@ -16,32 +16,42 @@ import { loadoutMeasures } from './loadout-measures.js';
 import { onePrice, type CoverBuilder } from './loadout-rows.js';
 import type { Question } from './question.js';
 
-/** The best loadouts of a group under the program's dual prices. */
-export function priced(
-  { group, duals, scale, floor, caps, effort }: PricingRequest,
+/** Finds the best loadouts of a group under the program's dual prices. */
+export function loadoutPricing(
   groups: readonly UnitGroup[],
   builder: CoverBuilder,
-  counts: readonly number[],
   pricers: (uses: SupplyUses) => LoadoutPricer,
-): PricingAnswer<Loadout> {
-  const asked = groups[group];
-  if (asked === undefined) return { bound: 0, columns: [] };
-  const { unitCost, ...prices } = pricesOf(asked, duals, scale, builder);
-  const most = caps.size === 0 ? counts : counts.map((count, pedal) => Math.min(count, caps.get(pedal) ?? count));
-  const { bound, loadouts } = pricers(asked.uses).best(prices, most, unitCost + floor, effort);
-  const columns = loadouts
-    .filter(({ value }) => value - unitCost > floor)
-    .map(({ loadout }) => columnOf(loadout, group, asked, builder));
-  return { bound: bound - unitCost, columns };
+): (request: PricingRequest) => PricingAnswer<Loadout> {
+  const counts = builder.question.bench.classes.map(({ members }) => members.length);
+  // Most groups are asked under the same prices.
+  const known = new WeakMap<Float64Array, GroupPrices>();
+  const pricesUnder = (duals: Float64Array, scale: number): GroupPrices => {
+    const prices = known.get(duals) ?? pricesOf(duals, scale, builder);
+    known.set(duals, prices);
+    return prices;
+  };
+  return ({ group, duals, scale, floor, caps, effort }) => {
+    const asked = groups[group];
+    if (asked === undefined) return { bound: 0, columns: [] };
+    const prices = pricesUnder(duals, scale);
+    const unitCost = prices.unitCost(asked);
+    const most = caps.size === 0 ? counts : counts.map((count, pedal) => Math.min(count, caps.get(pedal) ?? count));
+    const { bound, loadouts } = pricers(asked.uses).best(prices.duals, most, unitCost + floor, effort);
+    const columns = loadouts
+      .filter(({ value }) => value - unitCost > floor)
+      .map(({ loadout }) => columnOf(loadout, group, asked, builder));
+    return { bound: bound - unitCost, columns };
+  };
 }
 
-/** The dual prices of the program's features as what pedals are worth and leads, noise, volts and the unit itself cost. */
+/** Dual prices of the program's features as what pedals are worth and leads, noise and volts cost, and what a unit itself costs. */
+type GroupPrices = { readonly duals: LoadoutDuals; readonly unitCost: (group: UnitGroup) => number };
+
 export function pricesOf(
-  { uses, price }: UnitGroup,
   duals: Float64Array,
   scale: number,
   { question, objective, earlier, features }: CoverBuilder,
-): LoadoutDuals & { readonly unitCost: number } {
+): GroupPrices {
   const effective = (measure: Exclude<keyof Measures, 'money'>): number =>
     earlier.reduce(
       (sum, settled, step) => sum - (duals[features.earlier + step] ?? 0) * settled.objective.weights[measure],
@@ -56,27 +66,34 @@ export function pricesOf(
       (scale * objective.weights.money * minorUnits) / objective.moneyUnit - (duals[features.money] ?? 0) * minorUnits,
     );
   const counted = perLeadTier(effective);
-  const { bricks, sockets } = natureOf(uses.supply.source);
+  const brick = effective('bricks') - (duals[features.bricks] ?? 0);
+  const socket = effective('sockets') - (duals[features.sockets] ?? 0);
   return {
-    pedals: duals.subarray(0, features.leads),
-    leads: Float64Array.from(
-      question.bench.kinds,
-      (kind) =>
-        leadTiers.reduce((sum, tier) => (countsLead(tier, kind) ? sum + counted[tier] : sum), 0) +
-        money(onePrice(kind)) -
-        (duals[features.leads + kind.index] ?? 0),
-    ),
-    taking: takingPrices(features, duals, question),
-    ...perPedalTier(effective),
-    exposed: effective('exposed'),
-    newlyExposed: effective('newlyExposed'),
-    moved: effective('moved'),
-    unitCost:
-      bricks * (effective('bricks') - (duals[features.bricks] ?? 0)) +
-      sockets * (effective('sockets') - (duals[features.sockets] ?? 0)) +
-      money(price) -
-      (duals[features.unit] ?? 0) -
-      fedFeatures(uses.supply, question, features).reduce((sum, feature) => sum + (duals[feature] ?? 0), 0),
+    duals: {
+      pedals: duals.subarray(0, features.leads),
+      leads: Float64Array.from(
+        question.bench.kinds,
+        (kind) =>
+          leadTiers.reduce((sum, tier) => (countsLead(tier, kind) ? sum + counted[tier] : sum), 0) +
+          money(onePrice(kind)) -
+          (duals[features.leads + kind.index] ?? 0),
+      ),
+      taking: takingPrices(features, duals, question),
+      ...perPedalTier(effective),
+      exposed: effective('exposed'),
+      newlyExposed: effective('newlyExposed'),
+      moved: effective('moved'),
+    },
+    unitCost: ({ uses, price }) => {
+      const { bricks, sockets } = natureOf(uses.supply.source);
+      return (
+        bricks * brick +
+        sockets * socket +
+        money(price) -
+        (duals[features.unit] ?? 0) -
+        fedFeatures(uses.supply, question, features).reduce((sum, feature) => sum + (duals[feature] ?? 0), 0)
+      );
+    },
   };
 }
 

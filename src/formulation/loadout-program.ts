@@ -8,7 +8,7 @@ import type { ScalarObjective, SettledStep } from './scalar-objective.js';
 import { featuresOf, takingPairs, type Features } from './loadout-features.js';
 import { groupsOf, kindKey, type ToldApart, type UnitGroup } from './loadout-groups.js';
 import { LoadoutPool } from './loadout-pool.js';
-import { priced } from './loadout-pricing.js';
+import { loadoutPricing } from './loadout-pricing.js';
 import { leadColumns, leftOutColumns, rowsOf, type RowMeaning } from './loadout-rows.js';
 import { possibleNumbers } from './possible-numbers.js';
 import type { Question } from './question.js';
@@ -60,7 +60,6 @@ export function loadoutProgram(
   const groups = supplies.flatMap((uses) => groupsOf(uses, apart, bench));
   const { rows, meanings } = rowsOf(question, features, earlier, groups, isWritten ? 1 : objective.moneyUnit);
   const builder = { question, objective, earlier, features, rows, meanings };
-  const counts = bench.classes.map(({ members }) => members.length);
   const leadsOf = (kinds: readonly LeadKind[]): readonly number[] => kinds.map(({ index }) => features.leads + index);
   // Ways to pedals that take adapters or join leads for nothing are left out, so a plan could have more than are counted.
   const chainLeads = leadsOf(bench.kinds.filter(({ role }) => role.kind === 'chain'));
@@ -88,7 +87,7 @@ export function loadoutProgram(
     },
     capped: bench.classes.map((_, pedal) => pedal),
     possible: possibleNumbers(objective, tierRanges(question, groups), settled),
-    price: (request) => priced(request, groups, builder, counts, pricers),
+    price: loadoutPricing(groups, builder, pricers),
     complete: (columns) =>
       settle(
         columns.map(({ content }) => content),

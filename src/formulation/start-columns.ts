@@ -16,11 +16,11 @@ export function startColumns(
   builder: CoverBuilder,
   pricers: (uses: SupplyUses) => LoadoutPricer,
 ): readonly CoverColumn<Loadout>[] {
-  const duals = leadsPaid(builder);
+  const prices = pricesOf(leadsPaid(builder), 1, builder);
   const cheapest = new Map<number, { readonly cost: number; readonly loadout: Loadout; readonly group: number }>();
   for (const [group, asked] of groups.entries()) {
-    const { unitCost, ...prices } = pricesOf(asked, duals, 1, builder);
-    for (const [pedal, { loadout, value }] of pricers(asked.uses).alone(prices)) {
+    const unitCost = prices.unitCost(asked);
+    for (const [pedal, { loadout, value }] of pricers(asked.uses).alone(prices.duals)) {
       const cost = unitCost - value;
       if (cost < (cheapest.get(pedal)?.cost ?? Infinity)) cheapest.set(pedal, { cost, loadout, group });
     }

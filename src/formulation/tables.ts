@@ -3,6 +3,7 @@ import type { Kit } from '../domain/kit.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Supply } from '../domain/supply.js';
 import type { Bench } from '../loadout/bench.js';
+import { chainExitsBy } from '../loadout/chain-exits.js';
 import { groundModes } from '../loadout/ground-mode.js';
 import { leadKinds } from '../loadout/lead-kinds.js';
 import { partOffers, supplyOffers, type Offer } from '../loadout/offers.js';
@@ -38,7 +39,8 @@ export class Tables {
     const known = this.#known.find((table) => table.key === key && areSame(table.pedals, pedals));
     if (known !== undefined) return known;
     const classes = [...pedalClasses(pedals, today), ...inlets];
-    const bench = { classes, modes: groundModes(classes), kinds, routes: router(kinds) };
+    const [routes, chainExits] = [router(kinds), chainExitsBy(kinds)];
+    const bench = { classes, modes: groundModes(classes), kinds, routes, chainExits };
     const table = { pedals, key, bench, uses: new Map() };
     this.#known.push(table);
     return table;

@@ -1,5 +1,6 @@
 import type { Pedal } from '../domain/pedal.js';
 import type { Policy } from '../domain/board.js';
+import type { ChainExits } from './chain-exits.js';
 import type { GroundMode } from './ground-mode.js';
 import type { LeadKind } from './lead-kinds.js';
 import type { PedalClass } from './pedal-class.js';
@@ -12,6 +13,7 @@ export type Bench = {
   readonly modes: readonly GroundMode[];
   readonly kinds: readonly LeadKind[];
   readonly routes: Router;
+  readonly chainExits: ChainExits;
 };
 
 /** A pedal that stands for all of its class. @throws RangeError when there is no such class. */

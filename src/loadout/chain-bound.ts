@@ -40,10 +40,20 @@ export function chainBound(sack: Sack, room: number, tails: number, enough: numb
 /** What is picked under prices, and what it comes to. */
 type Picked = ChainBound & { readonly value: number; readonly load: number };
 
+/** Where what is picked is kept while it is being picked: this is asked for so often that getting memory would take longer. */
+const slate = { nets: new Float64Array(16), picked: new Int32Array(16) };
+
+function slateFor(tails: number): typeof slate {
+  if (slate.nets.length < tails) {
+    slate.nets = new Float64Array(2 * tails);
+    slate.picked = new Int32Array(2 * tails);
+  }
+  return slate;
+}
+
 /** The bound at a price of load: as many pedals as there are tails, those of which most is left when load is paid. */
 function boundAt({ values, loads }: Sack, room: number, tails: number, perLoad: number): Picked {
-  const nets = new Float64Array(tails);
-  const picked = new Int32Array(tails);
+  const { nets, picked } = slateFor(tails);
   let count = 0;
   let least = 0;
   for (let index = 0; index < values.length; index += 1) {
@@ -54,7 +64,8 @@ function boundAt({ values, loads }: Sack, room: number, tails: number, perLoad: 
     if (count === tails) least = nets[tails - 1] ?? 0;
   }
   let [bound, value, load] = [perLoad * room, 0, 0];
-  for (const [at, index] of picked.subarray(0, count).entries()) {
+  for (let at = 0; at < count; at += 1) {
+    const index = picked[at] ?? 0;
     bound += nets[at] ?? 0;
     value += values[index] ?? 0;
     load += loads[index] ?? 0;

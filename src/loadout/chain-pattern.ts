@@ -1,6 +1,7 @@
 import { pedalTiers } from '../domain/pedal-tier.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 import type { LoadoutDuals } from './loadout-duals.js';
+import type { ChainPool } from './uses.js';
 
 /** What one pedal of a class is worth in a chain of a pool, by its best route. */
 export type ChainCandidate = {
@@ -22,10 +23,22 @@ export type Pattern = {
 /** The cheapest lead for a number of pedals, by that number; the first two are not used. */
 export type LeadCosts = readonly { readonly kind: number; readonly cost: number }[];
 
-export function leadCostsOf({ pool, mostTails }: ChainOption, duals: LoadoutDuals): LeadCosts {
-  return Array.from({ length: mostTails + 1 }, (_, pedals) => {
+/** Of chains behind the same leads under the same prices the very same. */
+export function leadCostsOf({ pool: { leads } }: Pick<ChainOption, 'pool'>, duals: LoadoutDuals): LeadCosts {
+  const known = knownCosts.get(duals) ?? new Map<ChainPool['leads'], LeadCosts>();
+  knownCosts.set(duals, known);
+  const costs = known.get(leads) ?? cheapestLeads(leads, duals);
+  known.set(leads, costs);
+  return costs;
+}
+
+const knownCosts = new WeakMap<LoadoutDuals, Map<ChainPool['leads'], LeadCosts>>();
+
+function cheapestLeads(leads: ChainPool['leads'], duals: LoadoutDuals): LeadCosts {
+  const most = Math.max(...leads.map(({ tails }) => tails));
+  return Array.from({ length: most + 1 }, (_, pedals) => {
     let best = { kind: -1, cost: Infinity };
-    for (const { kind, tails } of pool.leads) {
+    for (const { kind, tails } of leads) {
       const cost = duals.leads[kind] ?? 0;
       if (tails >= pedals && cost < best.cost) best = { kind, cost };
     }

@@ -1,10 +1,11 @@
 import type { Pedal } from '../domain/pedal.js';
 import type { Bank, Setting, Supply } from '../domain/supply.js';
+import type { ChainExit } from './chain-exits.js';
 import { admits, type GroundMode } from './ground-mode.js';
 import { loadOf } from './load.js';
-import { exitOf, outletOf, takenInChain } from './outlet.js';
+import { outletOf, takenInChain } from './outlet.js';
 import { tiersCounting } from './pedal-tiers.js';
-import { behind, type Exit } from './routes.js';
+import type { Exit } from './routes.js';
 import { likeOf, pedalsOf, type Bench } from './bench.js';
 import { weightsOf, type TotalLimit } from './totals.js';
 import type { ChainPlace, ChainPool, OutputSetting } from './uses.js';
@@ -16,29 +17,11 @@ export function chainPools(supply: Supply, limits: readonly TotalLimit[], bench:
     bank.power === 'AC'
       ? []
       : bank.settings.flatMap((setting, at) =>
-          chainExits(bank, bench).flatMap((sort) =>
-            poolsAt({ bank, setting, use: { bank: index, setting: at } }, sort, limits, bench),
-          ),
+          bench
+            .chainExits(bank)
+            .flatMap((sort) => poolsAt({ bank, setting, use: { bank: index, setting: at } }, sort, limits, bench)),
         ),
   );
-}
-
-type ChainExit = { readonly exit: Exit; readonly leads: ChainPool['leads'] };
-
-/** The exits behind chain leads; a polarity switch makes two, as all pedals of a chain see the same position. */
-function chainExits(bank: Bank, bench: Bench): readonly ChainExit[] {
-  const sorts = new Map<string, { exit: Exit; leads: { kind: number; tails: number }[] }>();
-  for (const lead of bench.kinds) {
-    if (lead.role.kind !== 'chain' || lead.fits !== bank.plug) continue;
-    for (const polarity of exitOf(bank).polarities) {
-      const exit = behind({ plug: bank.plug, polarities: [polarity] }, lead);
-      const key = JSON.stringify(exit);
-      const sort = sorts.get(key) ?? { exit, leads: [] };
-      sort.leads.push({ kind: lead.index, tails: lead.role.tails });
-      sorts.set(key, sort);
-    }
-  }
-  return [...sorts.values()];
 }
 
 type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use: OutputSetting };

@@ -105,7 +105,8 @@ function searched(
   let made = 0;
   const promising = (label: Label, length: number, next: number): boolean => {
     const room = roomOf(chain, label);
-    for (const [at, { tails, cost, perLoad, perPedal }] of sizes.entries()) {
+    for (let at = 0; at < sizes.length; at += 1) {
+      const { tails = 0, cost = 0, perLoad = 0, perPedal = 0 } = sizes[at] ?? {};
       if (tails < length) continue;
       const more = perLoad * room + perPedal * (tails - length) + (rests[at]?.[next] ?? 0);
       if (label.value + more - cost > best) return true;

@@ -38,7 +38,7 @@ export function router(kinds: readonly LeadKind[]): Router {
   const adapters = kinds.filter(({ role }) => role.kind === 'adapter');
   const known = new Map<string, readonly Route[]>();
   return (exit, pedal) => {
-    const key = JSON.stringify([exit.plug, exit.polarities, pedal.inlet, pedal.polarity, pedal.power]);
+    const key = `${exit.plug} ${exit.polarities.join()} ${pedal.inlet} ${pedal.polarity} ${pedal.power}`;
     let routes = known.get(key);
     if (routes === undefined) {
       routes = needed(routesOf(exit, pedal, adapters), kinds);

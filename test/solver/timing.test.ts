@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { webTiming, type Timing } from '../../solver/timing.js';
+import { pausesOf, webTiming, type Timing } from '../../solver/timing.js';
 import { nodeTiming } from '../../src/node/threads/node-timing.js';
 
 describe.each<[string, Timing]>([
@@ -34,5 +34,28 @@ describe.each<[string, Timing]>([
     const ended: number[] = [];
     await Promise.all([1, 2, 3].map(async (turn) => pause().then(() => ended.push(turn))));
     expect(ended.sort()).toEqual([1, 2, 3]);
+  });
+});
+
+describe('pauses of a search', () => {
+  const counted = (unpausedMs: number) => {
+    const seen = { pauses: 0 };
+    const timing = { ...webTiming, unpausedMs, pause: async () => Promise.resolve(void (seen.pauses += 1)) };
+    return { seen, pause: pausesOf(timing) };
+  };
+
+  it('are left out where the last one was just now', async () => {
+    const { seen, pause } = counted(60_000);
+    for (let step = 0; step < 100; step += 1) await pause();
+    expect(seen.pauses).toBe(0);
+  });
+
+  it('are made after so many milliseconds, and always where there are none', async () => {
+    const [soon, always] = [counted(5), counted(0)];
+    await webTiming.later(20, new AbortController().signal);
+    await soon.pause();
+    expect(soon.seen.pauses).toBe(1);
+    for (let step = 0; step < 100; step += 1) await always.pause();
+    expect(always.seen.pauses).toBe(100);
   });
 });

@@ -4,6 +4,7 @@ import type { Part } from '../../src/domain/part.js';
 import type { Pedal } from '../../src/domain/pedal.js';
 import type { PartId } from '../../src/domain/quantities.js';
 import type { Supply } from '../../src/domain/supply.js';
+import { chainExitsBy } from '../../src/loadout/chain-exits.js';
 import { groundModes } from '../../src/loadout/ground-mode.js';
 import { leadKinds, type LeadKind } from '../../src/loadout/lead-kinds.js';
 import { pedalClasses } from '../../src/loadout/pedal-class.js';
@@ -25,7 +26,14 @@ export const kindsOf = (parts: readonly Part[], owned: Readonly<Record<string, n
 export function benchOf(pedals: readonly Pedal[], parts: readonly Part[] = [], policy: Policy = policyOf()): Bench {
   const classes = pedalClasses(pedals);
   const kinds = kindsOf(parts);
-  return { policy, classes, modes: groundModes(classes), kinds, routes: router(kinds) };
+  return {
+    policy,
+    classes,
+    modes: groundModes(classes),
+    kinds,
+    routes: router(kinds),
+    chainExits: chainExitsBy(kinds),
+  };
 }
 
 /** What a supply can do for a bench. @throws Error when that is nothing. */

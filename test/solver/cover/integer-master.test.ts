@@ -68,6 +68,7 @@ describe('what an engine says beside the search', () => {
           const truth = cheapest(cover);
           const timing = {
             ...webTiming,
+            unpausedMs: 0,
             later: async (_: number, signal: AbortSignal) => (await webTiming.pause(), !signal.aborted),
           };
           const end = await ended(cover, undefined, { timing, beside: { engine: counted, afterMs: 0 } });
