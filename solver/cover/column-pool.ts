@@ -1,4 +1,5 @@
 import { counts } from './decisions.js';
+import type { SparseColumn } from './sparse-columns.js';
 import type { Amounts, CoverColumn, CoverProgram } from './program.js';
 
 /** A column's entries in the program's own rows. */
@@ -8,11 +9,18 @@ export type PoolEntries = { readonly rows: readonly number[]; readonly values: r
 export class ColumnPool<Content> {
   readonly columns: CoverColumn<Content>[] = [];
   readonly entries: PoolEntries[] = [];
+  /** The program's fixed columns, for a relaxation. */
+  readonly fixed: readonly SparseColumn[];
   readonly #known = new Map<string, number>();
   readonly #rows: CoverProgram<Content>['rows'];
 
-  constructor({ rows }: Pick<CoverProgram<Content>, 'rows'>) {
+  constructor({ rows, fixed }: Pick<CoverProgram<Content>, 'rows' | 'fixed'>) {
     this.#rows = rows;
+    this.fixed = fixed.map(({ entries, cost }) => ({
+      rows: entries.map(({ row }) => row),
+      values: entries.map(({ coefficient }) => coefficient),
+      cost,
+    }));
   }
 
   /** Adds a column unless it is known. @returns its place. */

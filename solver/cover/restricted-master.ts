@@ -2,6 +2,7 @@ import { amountOf, type ColumnPool, type PoolEntries } from './column-pool.js';
 import { boundOfRow, columnCaps, counts, keepsCaps, type ColumnCaps, type Decisions } from './decisions.js';
 import type { BranchingConstraint, Counted, CoverColumn, CoverProgram } from './program.js';
 import { Simplex, type SimplexRow, type SimplexStart } from './simplex.js';
+import { grown } from './sparse-columns.js';
 import { affordable, type DualPrices } from './dual-prices.js';
 
 /** What duals add up to over the bounds of all rows stays below this, so that such sums are safe integers. */
@@ -26,7 +27,8 @@ export class RestrictedMaster<Content> {
   readonly #elastic: number;
   /** The columns of the pool that are in it, and where. */
   readonly #columns: number[] = [];
-  readonly #places = new Map<number, number>();
+  /** By column of the pool its place from 1 on; 0 for one that is not in it. */
+  #places: Int32Array;
   #seen: number;
 
   constructor(
@@ -40,6 +42,7 @@ export class RestrictedMaster<Content> {
     this.#pool = pool;
     this.#decisions = decisions;
     this.#elastic = elastic;
+    this.#places = new Int32Array(pool.columns.length + 64);
     this.#conditionsOf = conditionsByGroup(program, decisions.conditions);
     this.#capsOf = columnCaps(decisions.conditions, program);
     const taken = takenAmounts(
@@ -51,28 +54,25 @@ export class RestrictedMaster<Content> {
       bound: boundOfRow(row, program, decisions) - taken(row),
     }));
     this.#simplex = new Simplex(rows, elastic, 1e-6 + elastic * 1e-11);
-    for (const column of program.fixed) {
-      this.#simplex.add({
-        rows: column.entries.map(({ row }) => row),
-        values: column.entries.map(({ coefficient }) => coefficient),
-        cost: column.cost,
-      });
-    }
+    for (const column of pool.fixed) this.#simplex.add(column);
     const { basis } = start.state;
-    const basic = new Set(
-      basis.filter((name) => name >= program.fixed.length).map((name) => name - program.fixed.length),
-    );
+    const basic = new Set<number>();
+    for (const name of basis) if (name >= program.fixed.length) basic.add(name - program.fixed.length);
     for (const index of start.columns) {
       const allowed = this.#allowed(index);
       if (allowed || basic.has(index)) this.#add(index, allowed);
     }
     this.#seen = start.since;
     this.#addNew();
-    for (const index of basic) if (!this.#places.has(index)) this.#add(index, this.#allowed(index));
+    for (const index of basic) if (!this.#has(index)) this.#add(index, this.#allowed(index));
     const named = basis.map((name) =>
-      name < program.fixed.length ? name : program.fixed.length + (this.#places.get(name - program.fixed.length) ?? 0),
+      name < program.fixed.length ? name : program.fixed.length + (this.#places[name - program.fixed.length] ?? 1) - 1,
     );
     this.#simplex.start({ ...start.state, basis: named });
+  }
+
+  #has(index: number): boolean {
+    return (this.#places[index] ?? 0) > 0;
   }
 
   #allowed(index: number): boolean {
@@ -83,13 +83,13 @@ export class RestrictedMaster<Content> {
 
   #addNew(): void {
     for (; this.#seen < this.#pool.columns.length; this.#seen += 1) {
-      if (!this.#places.has(this.#seen) && this.#allowed(this.#seen)) this.#add(this.#seen, true);
+      if (!this.#has(this.#seen) && this.#allowed(this.#seen)) this.#add(this.#seen, true);
     }
   }
 
   /** Takes a column of the pool in. @returns whether it was not there yet. */
   include(index: number): boolean {
-    if (this.#places.has(index)) return false;
+    if (this.#has(index)) return false;
     this.#add(index, this.#allowed(index));
     return true;
   }
@@ -99,8 +99,9 @@ export class RestrictedMaster<Content> {
     const column = this.#pool.columns[index];
     const entries = this.#pool.entries[index];
     if (column === undefined || entries === undefined) return;
-    this.#places.set(index, this.#columns.length);
     this.#columns.push(index);
+    if (index >= this.#places.length) this.#places = grown(this.#places, new Int32Array(2 * index));
+    this.#places[index] = this.#columns.length;
     const cost = allowed ? column.cost : column.cost + this.#elastic;
     const { rows, values } = this.#withConditions(column, entries);
     this.#simplex.add({ rows, values, cost });
@@ -169,11 +170,13 @@ export class RestrictedMaster<Content> {
       0,
     );
     const unit = Math.min(scale, greatestSum / sum);
-    const rounded = Float64Array.from(all, ({ sense }, row) => {
-      const dual = Math.floor((fractional[row] ?? 0) * unit + 1e-4);
-      if (sense === 'equal') return dual;
-      return sense === 'at least' ? Math.max(0, dual) : Math.min(0, dual);
-    });
+    const rounded = new Float64Array(
+      all.map(({ sense }, row) => {
+        const dual = Math.floor((fractional[row] ?? 0) * unit + 1e-4);
+        if (sense === 'equal') return dual;
+        return sense === 'at least' ? Math.max(0, dual) : Math.min(0, dual);
+      }),
+    );
     const { length } = this.#program.rows;
     const duals = { rows: rounded.slice(0, length), conditions: rounded.slice(length), scale };
     for (const column of this.#program.fixed) if (column.most === Infinity) affordable(column, duals);

@@ -50,7 +50,7 @@ export class Simplex {
     this.#size = rows.length;
     this.#elastic = elastic;
     this.#tolerance = tolerance;
-    this.#right = Float64Array.from(rows, ({ bound }, row) => bound + (PERTURBATION * (row + 1)) / rows.length);
+    this.#right = new Float64Array(rows.map(({ bound }, row) => bound + (PERTURBATION * (row + 1)) / rows.length));
     this.#names = new Int32Array(this.#size);
     this.#inverse = new Float64Array(this.#size * this.#size);
     this.#values = new Float64Array(this.#size);

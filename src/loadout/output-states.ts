@@ -4,7 +4,7 @@ export class OutputStates {
   readonly count: number;
   readonly #outputs: readonly number[];
   readonly #strides: readonly number[];
-  readonly #fits = new Map<string, Uint8Array>();
+  readonly #fits = new Map<string | number, Uint8Array>();
 
   /** @param outputs how many each bank has */
   constructor(outputs: readonly number[]) {
@@ -26,10 +26,12 @@ export class OutputStates {
 
   /** By state, whether outputs of these banks are still free: 1 or 0. */
   fits(banks: readonly number[]): Uint8Array {
-    const key = banks.join();
+    const [first = 0] = banks;
+    const key = banks.length === 1 ? first : banks.join();
     let fits = this.#fits.get(key);
     if (fits === undefined) {
-      fits = Uint8Array.from({ length: this.count }, (_, state) => (this.#enough(banks, state) ? 1 : 0));
+      fits = new Uint8Array(this.count);
+      for (let state = 0; state < this.count; state += 1) fits[state] = this.#enough(banks, state) ? 1 : 0;
       this.#fits.set(key, fits);
     }
     return fits;

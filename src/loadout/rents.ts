@@ -313,7 +313,7 @@ export function netOf(
 /** The prices of all weights. */
 export function paidFor(weights: readonly number[], { prices }: Pick<Rents, 'prices'>): number {
   let sum = 0;
-  for (const [at, weight] of weights.entries()) sum += paid(prices[at] ?? 0, weight);
+  for (let at = 0; at < weights.length; at += 1) sum += paid(prices[at] ?? 0, weights[at] ?? 0);
   return sum;
 }
 

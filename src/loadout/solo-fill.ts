@@ -45,9 +45,10 @@ export function fillWithSolos(
   floor: number,
   effort: 'quick' | 'exact',
 ): Filling<SoloOption> {
-  const stages = stagesOf(frame, duals, counts);
-  const most = mostAlone(stages, outputsOf(frame));
+  const values = frame.solos.map((option) => placeValue(option, duals));
+  const most = mostAlone(frame, values, counts);
   if (most <= floor) return { bound: most, found: null };
+  const stages = stagesOf(frame, values, counts);
   let brackets: readonly Bracket[] = frame.capacities.map(() => ({ broken: 0, holds: Infinity, price: 0 }));
   let best: { bound: number; table: Table } | null = null;
   let mended: Draft = { value: floor, contents: [] };
@@ -109,16 +110,28 @@ function whatFits(
 const outputsOf = ({ outputs }: UnitFrame): number => outputs.reduce((sum, count) => sum + count, 0);
 
 /** What as many pedals as there are outputs are worth at their best. */
-function mostAlone(stages: readonly Stage[], outputs: number): number {
-  const values = Float64Array.from(stages, ([best]) => best?.value ?? 0).sort();
-  return values.subarray(-outputs).reduce((sum, value) => sum + value, 0);
+function mostAlone(frame: UnitFrame, values: readonly number[], counts: readonly number[]): number {
+  const outputs = outputsOf(frame);
+  const best = new Float64Array(counts.length);
+  for (let at = 0; at < values.length; at += 1) {
+    const pedal = frame.solos[at]?.pedal ?? 0;
+    best[pedal] = Math.max(best[pedal] ?? 0, values[at] ?? 0);
+  }
+  const all: number[] = [];
+  for (let pedal = 0; pedal < best.length; pedal += 1) {
+    for (let copy = Math.min(outputs, counts[pedal] ?? 0); copy > 0; copy -= 1) all.push(best[pedal] ?? 0);
+  }
+  return new Float64Array(all)
+    .sort()
+    .subarray(-outputs)
+    .reduce((sum, value) => sum + value, 0);
 }
 
-function stagesOf(frame: UnitFrame, duals: LoadoutDuals, counts: readonly number[]): readonly Stage[] {
+function stagesOf(frame: UnitFrame, values: readonly number[], counts: readonly number[]): readonly Stage[] {
   const ways = new Map<number, Way[]>();
-  for (const option of frame.solos) {
-    const value = placeValue(option, duals);
-    if (value <= 0 || (counts[option.pedal] ?? 0) === 0) continue;
+  for (let at = 0; at < values.length; at += 1) {
+    const [option, value] = [frame.solos[at], values[at] ?? 0];
+    if (option === undefined || value <= 0 || (counts[option.pedal] ?? 0) === 0) continue;
     const stride = frame.states.stride(option.banks);
     const fits = frame.states.fits(option.banks);
     const list = ways.get(option.pedal) ?? [];
@@ -141,7 +154,7 @@ const replaces = (other: Way, value: number, stride: number, option: SoloOption)
 type Table = {
   readonly stages: readonly Stage[];
   /** By stage and way what is left of its value. */
-  readonly nets: readonly Float64Array[];
+  readonly nets: readonly (readonly number[])[];
   readonly rests: Float64Array;
   readonly most: number;
   readonly frame: UnitFrame;
@@ -149,14 +162,16 @@ type Table = {
 
 function tableOf(frame: UnitFrame, stages: readonly Stage[], prices: readonly number[]): Table {
   const { count: states } = frame.states;
-  const nets = stages.map((ways) => Float64Array.from(ways, (way) => netOf(way, prices)));
+  const nets = stages.map((ways) => ways.map((way) => netOf(way, prices)));
   const rests = new Float64Array((stages.length + 1) * states);
   for (let stage = stages.length - 1; stage >= 0; stage -= 1) {
     const [here, next] = [stage * states, (stage + 1) * states];
     rests.copyWithin(here, next, next + states);
-    for (const [at, { stride, fits }] of (stages[stage] ?? []).entries()) {
-      const net = nets[stage]?.[at] ?? 0;
-      if (net <= 0) continue;
+    const [ways, own] = [stages[stage] ?? [], nets[stage] ?? []];
+    for (let at = 0; at < ways.length; at += 1) {
+      const [way, net] = [ways[at], own[at] ?? 0];
+      if (way === undefined || net <= 0) continue;
+      const { stride, fits } = way;
       for (let state = 0; state < states; state += 1) {
         if (fits[state] === 0) continue;
         const value = net + (rests[next + state + stride] ?? 0);
@@ -169,7 +184,7 @@ function tableOf(frame: UnitFrame, stages: readonly Stage[], prices: readonly nu
 
 function netOf({ value, option }: Way, prices: readonly number[]): number {
   let net = value;
-  for (const [at, price] of prices.entries()) if (price > 0) net -= paid(price, option.weights[at] ?? 0);
+  for (let at = 0; at < prices.length; at += 1) net -= paid(prices[at] ?? 0, option.weights[at] ?? 0);
   return net;
 }
 
