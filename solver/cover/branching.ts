@@ -47,7 +47,7 @@ export function branchesOf<Content>(
       tellingDistance,
       mostCandidates,
     ),
-    ...fractional(sumsOfSets(branching.sets, unit, units), tellingDistance, mostSets),
+    ...fractional(sumsOfSets(branching.sets(), unit, units), tellingDistance, mostSets),
   ];
   const [found = overfull(program, used), ...later] = [units, ...branching.withinGroups.map(perGroup)]
     .map((list) => fractional(list, tolerance, Infinity))

@@ -102,7 +102,7 @@ type Branching = {
   /** Features of which it counts how much there is in all. */
   readonly inAll: readonly number[];
   /** Sets of groups of which it counts how many columns they have together; no group twice, and at least two. */
-  readonly sets: readonly (readonly number[])[];
+  readonly sets: () => readonly (readonly number[])[];
   /** Features of which it counts how much a group has, in this order of lists. */
   readonly withinGroups: readonly (readonly number[])[];
 };

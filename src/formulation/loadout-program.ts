@@ -63,6 +63,8 @@ export function loadoutProgram(
   const leadsOf = (kinds: readonly LeadKind[]): readonly number[] => kinds.map(({ index }) => features.leads + index);
   // Ways to pedals that take adapters or join leads for nothing are left out, so a plan could have more than are counted.
   const chainLeads = leadsOf(bench.kinds.filter(({ role }) => role.kind === 'chain'));
+  // Most boards are solved before anything is branched on.
+  let sets: ReturnType<typeof unitSets> | null = null;
   const cover: CoverProgram<Loadout> = {
     features: features.count,
     unit: features.unit,
@@ -78,7 +80,7 @@ export function loadoutProgram(
     greatest: objective.greatest,
     branching: {
       inAll: chainLeads,
-      sets: unitSets(groups),
+      sets: () => (sets ??= unitSets(groups)),
       withinGroups: [
         bench.classes.map((_, pedal) => pedal),
         leadsOf(bench.kinds),

@@ -47,7 +47,7 @@ function moneyOfBricks(question: Question, groups: readonly UnitGroup[]) {
   const leads = lead * mostOf('parts', question);
   const mostExposed = mostOf('exposed', question);
   const dearestFirst = counted.toReversed();
-  const known = new Map<string, Range>();
+  const known = new Map<MoneyTier, Range[]>();
   const rangeOf = (tier: MoneyTier, bricks: number): Range => {
     const { noise, supplies } = countedBeside[tier];
     const beside = supplies ? policy.supplyPrice * bricks : 0;
@@ -56,10 +56,9 @@ function moneyOfBricks(question: Question, groups: readonly UnitGroup[]) {
     return { least: priceOfFirst(bricks, counted) + beside, most: dearest + beside + exposed };
   };
   return (tier: MoneyTier, bricks: number): Range => {
-    const key = `${tier} ${bricks}`;
-    const range = known.get(key) ?? rangeOf(tier, bricks);
-    known.set(key, range);
-    return range;
+    const ofTier = known.get(tier) ?? [];
+    known.set(tier, ofTier);
+    return (ofTier[bricks] ??= rangeOf(tier, bricks));
   };
 }
 
@@ -67,6 +66,7 @@ function moneyOfBricks(question: Question, groups: readonly UnitGroup[]) {
 function priceOfFirst(count: number, units: readonly { readonly price: number; readonly most: number }[]): number {
   let [left, sum] = [count, 0];
   for (const { price, most } of units) {
+    if (left === 0) break;
     const taken = Math.min(left, most);
     sum += taken * price;
     left -= taken;

@@ -47,13 +47,15 @@ function placesOf(
   const taken = takenInChain(like, outletOf(bank, setting), bench.policy);
   if (taken === null) return [];
   const ofOutput = [{ bank: use.bank, millivolts: setting.millivolts, ...taken, repeats: false }];
-  return bench.routes(exit, like).map((route) => ({
-    pedal,
-    route,
-    ...tiersCounting(like, setting.millivolts),
-    ...taken,
-    weights: weightsOf(limits, ofOutput, bench.policy),
-  }));
+  return bench
+    .routes(exit)(like)
+    .map((route) => ({
+      pedal,
+      route,
+      ...tiersCounting(like, setting.millivolts),
+      ...taken,
+      weights: weightsOf(limits, ofOutput, bench.policy),
+    }));
 }
 
 /**

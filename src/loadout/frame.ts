@@ -86,6 +86,7 @@ export function framesOf(uses: SupplyUses, bench: Bench): readonly UnitFrame[] {
 type Settings = readonly (number | null)[];
 
 function settingsOf({ supply, solos, chains }: SupplyUses): readonly Settings[] {
+  if (supply.banks.every(({ switching }) => switching === 'each')) return [supply.banks.map(() => null)];
   const used = [...solos.flatMap(({ outputs }) => outputs), ...chains.map(({ output }) => output)];
   return supply.banks.reduce<readonly Settings[]>(
     (all, { switching }, bank) => {

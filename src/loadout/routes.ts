@@ -28,7 +28,7 @@ export const behind = (exit: Exit, lead: LeadKind): Exit => ({
 });
 
 /** Finds the ways through at most two adapters from an exit to a pedal's inlet. */
-export type Router = (exit: Exit, pedal: Pedal) => readonly Route[];
+export type Router = (exit: Exit) => (pedal: Pedal) => readonly Route[];
 
 /**
  * All routes but those that another one makes needless: a route that contains another, or one that is longer than and
@@ -36,14 +36,20 @@ export type Router = (exit: Exit, pedal: Pedal) => readonly Route[];
  */
 export function router(kinds: readonly LeadKind[]): Router {
   const adapters = kinds.filter(({ role }) => role.kind === 'adapter');
-  const known = new Map<string, readonly Route[]>();
-  return (exit, pedal) => {
-    const key = `${exit.plug} ${exit.polarities.join()} ${pedal.inlet} ${pedal.polarity} ${pedal.power}`;
-    let routes = known.get(key);
-    if (routes === undefined) {
-      routes = needed(routesOf(exit, pedal, adapters), kinds);
-      known.set(key, routes);
-    }
+  const known = new Map<string, ReturnType<Router>>();
+  return (exit) => {
+    const key = `${exit.plug} ${exit.polarities.join()}`;
+    const found = known.get(key) ?? routerFrom(exit, adapters, kinds);
+    known.set(key, found);
+    return found;
+  };
+}
+
+function routerFrom(exit: Exit, adapters: readonly LeadKind[], kinds: readonly LeadKind[]): ReturnType<Router> {
+  const known = new Map<Pedal, readonly Route[]>();
+  return (pedal) => {
+    const routes = known.get(pedal) ?? needed(routesOf(exit, pedal, adapters), kinds);
+    known.set(pedal, routes);
     return routes;
   };
 }

@@ -13,9 +13,10 @@ import type { OutputSetting, SoloUse } from './uses.js';
 
 /** Every way in which a pedal can hang alone on one output or one join, but those that another way makes needless. */
 export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly SoloUse[] {
-  const seats = seatsOf(supply, bench.kinds);
+  const seats = seatsOf(supply, bench.kinds).map((seat) => ({ ...seat, routesTo: bench.routes(seat.exit) }));
   return bench.classes.flatMap(({ like, berth, pinned }, pedal) => {
     const uses = seats.flatMap((seat) => usesOf(seat, like, pedal, limits, bench));
+    if (uses.length < 2) return uses;
     // Nothing replaces where a pedal is plugged today, save for the same with fewer leads.
     const isHome = (use: SoloUse): boolean =>
       berth !== null && matchesBerth(berth, supply, use.outputs, voltsOf(use, supply));
@@ -39,10 +40,12 @@ export function voltsOf({ outputs, join }: Pick<SoloUse, 'outputs' | 'join'>, su
   return millivolts(join?.mode === 'series' ? first + second : first);
 }
 
-function usesOf(seat: OutletSeat, like: Pedal, pedal: number, limits: readonly TotalLimit[], bench: Bench): SoloUse[] {
+type RoutedSeat = OutletSeat & { readonly routesTo: ReturnType<Bench['routes']> };
+
+function usesOf(seat: RoutedSeat, like: Pedal, pedal: number, limits: readonly TotalLimit[], bench: Bench): SoloUse[] {
   const taken = takenAlone(like, seat.outlet, bench.policy);
   if (taken === null) return [];
-  return bench.routes(seat.exit, like).map((route: Route) => ({
+  return seat.routesTo(like).map((route: Route) => ({
     pedal,
     outputs: seat.outputs,
     join: seat.join,

@@ -41,7 +41,7 @@ function branchesWhere({ parts, sets = [], alike = [], conditions = [] }: Where)
       alike: alike[group] ?? null,
     })),
     greatest: 1_000,
-    branching: { inAll: [fan, daisy], sets, withinGroups: [[pedal], [fan, daisy]] },
+    branching: { inAll: [fan, daisy], sets: () => sets, withinGroups: [[pedal], [fan, daisy]] },
     capped: [pedal],
     possible: anyCost,
     price: () => ({ bound: 0, columns: [] }),

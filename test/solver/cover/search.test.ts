@@ -83,7 +83,7 @@ describe('the search of a cover', () => {
       [0, 1, 2],
       [3, 4, 5],
     ];
-    const outcome = await search({ ...program, branching: { ...branching, sets } });
+    const outcome = await search({ ...program, branching: { ...branching, sets: () => sets } });
     expectTrue(outcome, cover, 40);
     const conditions = outcome.kind === 'optimal' ? (outcome.proof.tree.branch ?? []) : [];
     expect(sets).toContainEqual(conditions[0]?.condition.groups);

@@ -121,7 +121,11 @@ export function programOf(cover: SmallCover, price?: CoverProgram<number>['price
     })),
     start: [],
     greatest,
-    branching: { inAll: [unit - 1], sets: pairsOf(known.length), withinGroups: [[...demands.keys()], [unit - 1]] },
+    branching: {
+      inAll: [unit - 1],
+      sets: () => pairsOf(known.length),
+      withinGroups: [[...demands.keys()], [unit - 1]],
+    },
     capped: [...demands.keys()],
     possible: anyCost,
     price: price ?? ((request) => exactPrice(columns, request)),

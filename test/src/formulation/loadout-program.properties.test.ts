@@ -77,7 +77,8 @@ it('both halves by the units of a set of supplies together come to what brute fo
       const [objective, ...others] = scalarObjectives(question);
       if (objective === undefined || others.length > 0) throw new RangeError('tiny boards take one step');
       const { cover } = loadoutProgram(question, question.supplies, objective, [], remembered(question.bench));
-      const groups = cover.branching.sets[at % cover.branching.sets.length];
+      const sets = cover.branching.sets();
+      const groups = sets[at % sets.length];
       if (groups === undefined) return;
       const row = { name: 'set', feature: cover.unit, groups };
       const halves = [];

@@ -23,7 +23,7 @@ const positiveJack = pedalOf('positive-jack', 10, { inlet: 'jack-3.5', polarity:
 /** The routes as lists of part ids, in no order. */
 function routes(exit: Exit, pedal: Pedal, parts: readonly Part[], owned: Record<string, number> = {}) {
   const kinds = kindsOf(parts, owned);
-  return router(kinds)(exit, pedal)
+  return router(kinds)(exit)(pedal)
     .map((route) => idsOf(route, kinds).join(' then '))
     .sort();
 }
