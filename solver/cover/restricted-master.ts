@@ -189,20 +189,15 @@ function conditionsByGroup<Content>(
   { rows }: CoverProgram<Content>,
   conditions: readonly BranchingConstraint[],
 ): (group: number) => readonly (readonly [row: number, feature: number])[] {
-  const inAll: (readonly [number, number])[] = [];
-  const byGroup = new Map<number, (readonly [number, number])[]>();
-  for (const [index, { feature, groups }] of conditions.entries()) {
-    const entry = [rows.length + index, feature] as const;
-    if (groups === null) inAll.push(entry);
-    for (const group of groups ?? []) {
-      const own = byGroup.get(group);
-      if (own === undefined) byGroup.set(group, [entry]);
-      else own.push(entry);
-    }
-  }
+  const known = new Map<number, readonly (readonly [number, number])[]>();
   return (group) => {
-    const own = byGroup.get(group);
-    return own === undefined ? inAll : [...inAll, ...own];
+    const own =
+      known.get(group) ??
+      conditions.flatMap((condition, index) =>
+        counts(condition, group) ? [[rows.length + index, condition.feature] as const] : [],
+      );
+    known.set(group, own);
+    return own;
   };
 }
 
