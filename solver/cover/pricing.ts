@@ -17,7 +17,7 @@ type Priced<Content> = (group: number, effort: 'quick' | 'exact') => PricingAnsw
  * With so many new columns a round has enough: under the dual prices that they lead to, most groups that were not looked at have
  * none ("Partial pricing", in "Computational techniques of the simplex method", 2003).
  */
-const enough = 5;
+const enough = 10;
 
 /** Pricing at one node, round after round: each finds columns that are new to the relaxation, or has looked at all groups. */
 export class PricingRounds<Content> {

@@ -15,6 +15,19 @@ const unlike = (cover: SmallCover): SmallCover => ({
   groups: cover.groups.map(({ name, most }) => ({ name, most })),
 });
 
+/** Three times as many groups, so that there is enough before all were looked at. */
+const thrice = (cover: SmallCover): SmallCover => {
+  const { length } = cover.groups;
+  const columns = [0, 1, 2].flatMap((turn) =>
+    cover.columns.map((column) => ({ ...column, group: column.group + turn * length })),
+  );
+  return {
+    ...cover,
+    groups: [...cover.groups, ...cover.groups, ...cover.groups],
+    columns: columns.map((column, content) => ({ ...column, content })),
+  };
+};
+
 const nothingDecided = ({ groups }: CoverProgram<number>): Decisions => ({
   conditions: [],
   most: groups.map(({ most }) => most),
@@ -26,7 +39,7 @@ describe('pricing round after round', () => {
     const seen = { inPart: 0, whole: 0, spared: 0 };
     fc.assert(
       fc.property(priced, ([given, duals]) => {
-        const cover = unlike(toldApart(given));
+        const cover = thrice(unlike(toldApart(given)));
         const asked = new Set<number>();
         const worthOfAll = (request: PricingRequest) => {
           asked.add(request.group);
