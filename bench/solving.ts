@@ -28,7 +28,7 @@ export async function solveAll(
   }
 }
 
-/** So many of each sort: by then times no longer fall from one to the next. */
+/** So many for each profile of chains: most of what times fall by is over then. */
 const warmUps = 20;
 
 /**

@@ -1,3 +1,4 @@
+import { remembered } from '../remembered.js';
 import type { Amounts, BranchingConstraint, Counted, CoverProgram } from './program.js';
 
 /** The state in which a relaxation is solved: what is decided on the way to a node of the search. */
@@ -81,11 +82,7 @@ export function columnCaps(
   const capping = conditions.filter(({ feature, sense }) => sense === 'at most' && features.includes(feature));
   if (capping.length === 0) return () => noCaps;
   const known = new Map<number, ColumnCaps>();
-  return (group) => {
-    const caps = known.get(group) ?? capsOf(capping.filter((condition) => counts(condition, group)));
-    known.set(group, caps);
-    return caps;
-  };
+  return (group) => remembered(known, group, () => capsOf(capping.filter((condition) => counts(condition, group))));
 }
 
 const noCaps: ColumnCaps = new Map();

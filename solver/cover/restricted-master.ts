@@ -1,3 +1,4 @@
+import { remembered } from '../remembered.js';
 import { amountOf, type ColumnPool, type PoolEntries } from './column-pool.js';
 import { boundOfRow, columnCaps, counts, keepsCaps, type ColumnCaps, type Decisions } from './decisions.js';
 import type { BranchingConstraint, Counted, CoverColumn, CoverProgram } from './program.js';
@@ -190,15 +191,12 @@ function conditionsByGroup<Content>(
   conditions: readonly BranchingConstraint[],
 ): (group: number) => readonly (readonly [row: number, feature: number])[] {
   const known = new Map<number, readonly (readonly [number, number])[]>();
-  return (group) => {
-    const own =
-      known.get(group) ??
+  return (group) =>
+    remembered(known, group, () =>
       conditions.flatMap((condition, index) =>
         counts(condition, group) ? [[rows.length + index, condition.feature] as const] : [],
-      );
-    known.set(group, own);
-    return own;
-  };
+      ),
+    );
 }
 
 function takenAmounts<Content>(

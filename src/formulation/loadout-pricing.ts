@@ -1,3 +1,4 @@
+import { remembered } from '../../solver/remembered.js';
 import type { CoverColumn, PricingRequest, PricingAnswer } from '../../solver/cover/program.js';
 import { countsLead, leadTiers, perLeadTier } from '../domain/counted-tiers.js';
 import { perPedalTier } from '../domain/pedal-tier.js';
@@ -25,15 +26,10 @@ export function loadoutPricing(
   const counts = builder.question.bench.classes.map(({ members }) => members.length);
   // Most groups are asked under the same prices.
   const known = new WeakMap<Float64Array, GroupPrices>();
-  const pricesUnder = (duals: Float64Array, scale: number): GroupPrices => {
-    const prices = known.get(duals) ?? pricesOf(duals, scale, builder);
-    known.set(duals, prices);
-    return prices;
-  };
   return ({ group, duals, scale, floor, caps, effort }) => {
     const asked = groups[group];
     if (asked === undefined) return { bound: 0, columns: [] };
-    const prices = pricesUnder(duals, scale);
+    const prices = remembered(known, duals, () => pricesOf(duals, scale, builder));
     const unitCost = prices.unitCost(asked);
     const most = caps.size === 0 ? counts : counts.map((count, pedal) => Math.min(count, caps.get(pedal) ?? count));
     const { bound, loadouts } = pricers(asked.uses).best(prices.duals, most, unitCost + floor, effort);

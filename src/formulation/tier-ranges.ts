@@ -1,3 +1,4 @@
+import { remembered } from '../../solver/remembered.js';
 import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
 import { natureOf } from '../domain/source.js';
 import { mostUnits } from '../loadout/bench.js';
@@ -56,8 +57,7 @@ function moneyOfBricks(question: Question, groups: readonly UnitGroup[]) {
     return { least: priceOfFirst(bricks, counted) + beside, most: dearest + beside + exposed };
   };
   return (tier: MoneyTier, bricks: number): Range => {
-    const ofTier = known.get(tier) ?? [];
-    known.set(tier, ofTier);
+    const ofTier = remembered(known, tier, () => []);
     return (ofTier[bricks] ??= rangeOf(tier, bricks));
   };
 }

@@ -1,7 +1,8 @@
+import { remembered } from '../../solver/remembered.js';
 import type { Bank } from '../domain/supply.js';
 import type { LeadKind } from './lead-kinds.js';
 import { exitOf } from './outlet.js';
-import { behind, type Exit } from './routes.js';
+import { behind, keyOfExit, type Exit } from './routes.js';
 import type { ChainPool } from './uses.js';
 
 /** What stands behind some chain leads, and which these are. */
@@ -13,10 +14,7 @@ export function chainExitsBy(kinds: readonly LeadKind[]): ChainExits {
   const known = new Map<string, readonly ChainExit[]>();
   return (bank) => {
     const start = exitOf(bank);
-    const key = `${start.plug} ${start.polarities.join()}`;
-    const exits = known.get(key) ?? exitsBehind(start, kinds);
-    known.set(key, exits);
-    return exits;
+    return remembered(known, keyOfExit(start), () => exitsBehind(start, kinds));
   };
 }
 
@@ -27,10 +25,8 @@ function exitsBehind({ plug, polarities }: Exit, kinds: readonly LeadKind[]): re
     if (lead.role.kind !== 'chain' || lead.fits !== plug) continue;
     for (const polarity of polarities) {
       const exit = behind({ plug, polarities: [polarity] }, lead);
-      const key = JSON.stringify(exit);
-      const sort = sorts.get(key) ?? { exit, leads: [] };
+      const sort = remembered(sorts, keyOfExit(exit), () => ({ exit, leads: [] }));
       sort.leads.push({ kind: lead.index, tails: lead.role.tails });
-      sorts.set(key, sort);
     }
   }
   return [...sorts.values()];

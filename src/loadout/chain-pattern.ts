@@ -1,3 +1,4 @@
+import { remembered } from '../../solver/remembered.js';
 import { pedalTiers } from '../domain/pedal-tier.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 import type { LoadoutDuals } from './loadout-duals.js';
@@ -25,11 +26,8 @@ export type LeadCosts = readonly { readonly kind: number; readonly cost: number 
 
 /** Of chains behind the same leads under the same prices the very same. */
 export function leadCostsOf({ pool: { leads } }: Pick<ChainOption, 'pool'>, duals: LoadoutDuals): LeadCosts {
-  const known = knownCosts.get(duals) ?? new Map<ChainPool['leads'], LeadCosts>();
-  knownCosts.set(duals, known);
-  const costs = known.get(leads) ?? cheapestLeads(leads, duals);
-  known.set(leads, costs);
-  return costs;
+  const known = remembered(knownCosts, duals, () => new Map<ChainPool['leads'], LeadCosts>());
+  return remembered(known, leads, () => cheapestLeads(leads, duals));
 }
 
 const knownCosts = new WeakMap<LoadoutDuals, Map<ChainPool['leads'], LeadCosts>>();

@@ -1,3 +1,4 @@
+import { remembered } from '../../solver/remembered.js';
 import { polarities, type Pedal, type Polarity } from '../domain/pedal.js';
 import type { LeadKind } from './lead-kinds.js';
 
@@ -16,6 +17,9 @@ export type Exit = {
   /** The polarities that it can have: one, both with a polarity switch, none for AC. */
   readonly polarities: readonly Polarity[];
 };
+
+/** The same for exits that are alike. */
+export const keyOfExit = ({ plug, polarities: given }: Exit): string => `${plug} ${given.join()}`;
 
 /** The other polarity. */
 export const reversed = (polarity: Polarity): Polarity =>
@@ -37,21 +41,12 @@ export type Router = (exit: Exit) => (pedal: Pedal) => readonly Route[];
 export function router(kinds: readonly LeadKind[]): Router {
   const adapters = kinds.filter(({ role }) => role.kind === 'adapter');
   const known = new Map<string, ReturnType<Router>>();
-  return (exit) => {
-    const key = `${exit.plug} ${exit.polarities.join()}`;
-    const found = known.get(key) ?? routerFrom(exit, adapters, kinds);
-    known.set(key, found);
-    return found;
-  };
+  return (exit) => remembered(known, keyOfExit(exit), () => routerFrom(exit, adapters, kinds));
 }
 
 function routerFrom(exit: Exit, adapters: readonly LeadKind[], kinds: readonly LeadKind[]): ReturnType<Router> {
   const known = new Map<Pedal, readonly Route[]>();
-  return (pedal) => {
-    const routes = known.get(pedal) ?? needed(routesOf(exit, pedal, adapters), kinds);
-    known.set(pedal, routes);
-    return routes;
-  };
+  return (pedal) => remembered(known, pedal, () => needed(routesOf(exit, pedal, adapters), kinds));
 }
 
 /**

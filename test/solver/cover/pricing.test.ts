@@ -40,9 +40,9 @@ describe('pricing round after round', () => {
     fc.assert(
       fc.property(priced, ([given, duals]) => {
         const cover = thrice(unlike(toldApart(given)));
-        const asked = new Set<number>();
+        let asked: number[] = [];
         const worthOfAll = (request: PricingRequest) => {
-          asked.add(request.group);
+          asked.push(request.group);
           const own = cover.columns.filter(({ group }) => group === request.group);
           const worths = own.map((column) => worthOf(column, request));
           return { bound: Math.max(...worths), columns: own.filter((_, at) => (worths[at] ?? 0) > request.floor) };
@@ -52,13 +52,19 @@ describe('pricing round after round', () => {
         const rounds = new PricingRounds(program, whole, 'exact');
         const known = new Set<number>();
         const isNew = ({ content }: Column): boolean => !known.has(content) && known.add(content).has(content);
+        let next: { readonly after: number; readonly group: number } | null = null;
         for (let found = Infinity; found > 0;) {
-          asked.clear();
+          asked = [];
           const { worths, fresh } = rounds.next(duals, isNew);
           found = fresh.length;
+          // After the groups that had columns it goes on where it ended.
+          if (next !== null) expect(asked[next.after]).toBe(next.group);
+          const last = asked.at(-1) ?? 0;
+          const lively = new Set(fresh.map(({ group }) => group)).size;
+          next = worths === null ? { after: lively, group: (last + 1) % program.groups.length } : null;
           seen.inPart += worths === null ? 1 : 0;
           seen.whole += worths === null ? 0 : 1;
-          seen.spared += asked.size < program.groups.length ? 1 : 0;
+          seen.spared += new Set(asked).size < program.groups.length ? 1 : 0;
           expect(worths !== null || found > 0).toBe(true);
           if (worths !== null) expect(worths).toEqual(exactWorths(cover, [], duals));
         }
