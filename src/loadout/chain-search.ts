@@ -1,5 +1,6 @@
+import { Beginnings, type Sums } from './chain-beginnings.js';
 import { chainBound, type ChainBound } from './chain-bound.js';
-import { byDensity, leadSizes, type ChainCandidate, type LeadCosts } from './chain-pattern.js';
+import { leadSizes, type ChainCandidate, type LeadCosts } from './chain-pattern.js';
 import type { ChainOption, PlaceOption } from './frame.js';
 
 /** Which pedals may hang on one chain, and what its lead costs. */
@@ -25,17 +26,24 @@ const mostLabels = 20_000;
 const mostFound = 4;
 
 /**
- * The best chain of two pedals or more: pedal by pedal all beginnings that may become better than the floor, by their
- * number of pedals. Of two as long the one that is worth no more and draws no less is dropped ("Knapsack problems", 1990).
- * For every lead prices say which beginnings cannot become good enough, and beforehand which leads and which pedals cannot
- * be part of anything that is.
+ * The best chain of two pedals or more: pedal by pedal, the most valuable first, all beginnings that may become better than the
+ * floor, by their number of pedals. Of two as long the one that is worth no more and draws no less is dropped ("Knapsack problems",
+ * 1990). For every lead prices say which beginnings cannot become good enough, and beforehand which leads and which pedals cannot
+ * be part of anything that is. Prices take it that all room is filled: where too little is left to fill it, the next pedals on all
+ * tails that are left say more.
  */
 export function bestChains(question: ChainQuestion, floor: number, most = mostLabels): ChainAnswer {
   const items = itemsOf(question);
   const sizes = sizesOf(question, items, floor);
   if (sizes.length === 0) return { bound: floor, found: [] };
   const useful = items.filter((item) => sizes.some((size) => size.worth + lossOf(item, size) > floor));
-  return searched(useful.sort(byDensity), sizes, question, floor, most);
+  return searched(
+    useful.sort((one, other) => other.value - one.value),
+    sizes,
+    question,
+    floor,
+    most,
+  );
 }
 
 type Item = Pick<ChainCandidate, 'place' | 'value'>;
@@ -60,7 +68,7 @@ type Size = ChainBound & {
 /** The leads that are the cheapest for some number of pedals and may carry more than the floor, each with its most tails. */
 function sizesOf({ leads, chain }: ChainQuestion, items: readonly Item[], floor: number): readonly Size[] {
   const sack = { values: items.map(({ value }) => value), loads: items.map(({ place }) => place.load) };
-  const room = roomOf(chain, nothingYet);
+  const room = roomOf(chain, 0, 0);
   const sizes: Size[] = [];
   for (const { tails, cost } of leadSizes(leads)) {
     const bounded = chainBound(sack, room, tails, cost + floor);
@@ -74,21 +82,12 @@ function sizesOf({ leads, chain }: ChainQuestion, items: readonly Item[], floor:
 const lossOf = ({ value, place }: Item, { perLoad, perPedal }: Size): number =>
   Math.min(0, value - perLoad * place.load - perPedal);
 
-/** A beginning: what its pedals add up to, and how it came about. */
-type Label = {
-  readonly value: number;
-  readonly load: number;
-  readonly surge: number;
-  readonly soles: number;
-  readonly place: PlaceOption | null;
-  readonly before: Label | null;
-};
-
-const nothingYet: Label = { value: 0, load: 0, surge: 0, soles: 0, place: null, before: null };
-
-/** What more a beginning can bear: a pedal takes no less at switch-on than its load. */
-const roomOf = ({ mostLoad, mostSurge }: ChainOption, { load, surge }: Label): number =>
+/** What more a chain can bear: a pedal takes no less at switch-on than its load. */
+const roomOf = ({ mostLoad, mostSurge }: ChainOption, load: number, surge: number): number =>
   Math.min(mostLoad - load, mostSurge - surge);
+
+/** One search after the other makes its beginnings here. */
+const beginnings = new Beginnings();
 
 function searched(
   items: readonly Item[],
@@ -98,43 +97,63 @@ function searched(
   most: number,
 ): ChainAnswer {
   const rests = sizes.map((size) => restsOf(items, size));
-  const byLength: Label[][] = Array.from({ length: chain.mostTails + 1 }, () => []);
-  byLength[0] = [nothingYet];
-  const found: { label: Label; value: number }[] = [];
+  const valueOfFirst = sumsOf(items);
+  const found: ChainFound[] = [];
   let best = floor;
   let made = 0;
-  const promising = (label: Label, length: number, next: number): boolean => {
-    const room = roomOf(chain, label);
+  /** Whether a beginning may become better than the best with items from the next one on. */
+  const isPromising = (value: number, room: number, length: number, next: number): boolean => {
     for (let at = 0; at < sizes.length; at += 1) {
       const { tails = 0, cost = 0, perLoad = 0, perPedal = 0 } = sizes[at] ?? {};
-      if (tails < length) continue;
-      const more = perLoad * room + perPedal * (tails - length) + (rests[at]?.[next] ?? 0);
-      if (label.value + more - cost > best) return true;
+      if (tails <= length) continue;
+      const more = Math.min(
+        perLoad * room + perPedal * (tails - length) + (rests[at]?.[next] ?? 0),
+        (valueOfFirst[Math.min(items.length, next + tails - length)] ?? 0) - (valueOfFirst[next] ?? 0),
+      );
+      if (value + more - cost > best) return true;
     }
     return false;
   };
-  const keep = (label: Label, length: number, next: number): void => {
-    const value = length === 1 ? -Infinity : label.value - (leads[length]?.cost ?? Infinity);
-    if (value > best) {
-      best = value;
-      found.unshift({ label, value });
-    }
-    const alike = byLength[length] ?? [];
-    if (!promising(label, length, next) || alike.some((other) => replaces(other, label))) return;
-    alike.push(label);
-    made += 1;
-  };
+  const stays = (beginning: number, length: number, next: number): boolean =>
+    isPromising(
+      beginnings.value(beginning),
+      roomOf(chain, beginnings.load(beginning), beginnings.surge(beginning)),
+      length,
+      next,
+    );
+  beginnings.clear();
+  const byLength: (readonly number[])[] = Array.from({ length: chain.mostTails }, () => []);
+  byLength[0] = [0];
   for (const [index, item] of items.entries()) {
     for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
-      byLength[length] = (byLength[length] ?? []).filter((label) => promising(label, length, index));
-      for (const label of byLength[length] ?? []) {
-        const extended = withItem(label, item, chain);
-        if (extended !== null) keep(extended, length + 1, index + 1);
+      const shorter = (byLength[length] ?? []).filter((beginning) => stays(beginning, length, index));
+      byLength[length] = shorter;
+      const longer: number[] = [];
+      for (const beginning of shorter) {
+        const sums = withItem(beginning, item, chain);
+        if (sums === null) continue;
+        const value = length === 0 ? -Infinity : sums.value - (leads[length + 1]?.cost ?? Infinity);
+        if (value > best) {
+          best = value;
+          found.unshift({ places: [...placesOf(beginning, items), item.place], value });
+        }
+        if (isPromising(sums.value, roomOf(chain, sums.load, sums.surge), length + 1, index + 1))
+          longer.push(beginnings.add(sums, index, beginning));
       }
+      if (longer.length === 0) continue;
+      made += longer.length;
+      byLength[length + 1] = beginnings.merged(byLength[length + 1] ?? [], longer);
     }
     if (made > most) return answerOf(found, Math.max(best, ...sizes.map(({ worth }) => worth)));
   }
   return answerOf(found, best);
+}
+
+/** By number what so many of the first items earn at the most. */
+function sumsOf(items: readonly Item[]): Float64Array {
+  const sums = new Float64Array(items.length + 1);
+  for (const [index, { value }] of items.entries()) sums[index + 1] = (sums[index] ?? 0) + Math.max(0, value);
+  return sums;
 }
 
 /** By index what the items from there on earn at the most when a lead's prices are paid. */
@@ -148,26 +167,18 @@ function restsOf(items: readonly Item[], { perLoad, perPedal }: Size): Float64Ar
 }
 
 /** Rules `current` and `startup`, and one digital pedal on a `sole` chain; null where one breaks. */
-function withItem(before: Label, { place, value }: Item, { mostLoad, mostSurge }: ChainOption): Label | null {
-  const load = before.load + place.load;
-  const surge = before.surge + place.surge;
-  const soles = before.soles + (place.sole ? 1 : 0);
+function withItem(beginning: number, { place, value }: Item, { mostLoad, mostSurge }: ChainOption): Sums | null {
+  const load = beginnings.load(beginning) + place.load;
+  const surge = beginnings.surge(beginning) + place.surge;
+  const soles = beginnings.soles(beginning) + (place.sole ? 1 : 0);
   if (load > mostLoad || surge > mostSurge || soles > 1) return null;
-  return { value: before.value + value, load, surge, soles, place, before };
+  return { value: beginnings.value(beginning) + value, load, surge, soles };
 }
 
-const replaces = (other: Label, label: Label): boolean =>
-  other.value >= label.value && other.load <= label.load && other.surge <= label.surge && other.soles <= label.soles;
-
-const answerOf = (found: readonly { label: Label; value: number }[], bound: number): ChainAnswer => ({
+const answerOf = (found: readonly ChainFound[], bound: number): ChainAnswer => ({
   bound,
-  found: found.slice(0, mostFound).map(({ label, value }) => ({ places: placesOf(label), value })),
+  found: found.slice(0, mostFound),
 });
 
-function placesOf(last: Label): readonly PlaceOption[] {
-  const places: PlaceOption[] = [];
-  for (let label: Label | null = last; label !== null; label = label.before) {
-    if (label.place !== null) places.unshift(label.place);
-  }
-  return places;
-}
+const placesOf = (beginning: number, items: readonly Item[]): readonly PlaceOption[] =>
+  beginnings.items(beginning).flatMap((index) => items[index]?.place ?? []);

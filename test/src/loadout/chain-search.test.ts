@@ -189,6 +189,17 @@ describe('the best chain', () => {
     expect(found.length).toBeGreaterThan(0);
   });
 
+  it('is proven where pedals are worth what they draw, and a place each, so that only what is left over tells', () => {
+    const loads = [27, 27, 50, 50, 50, 75, 80, 100, 100, 120, 150, 150, 180, 400, 400, 500, 500, 650, 1500, 2700];
+    const large = [3000, 3100, 3170, 4010, 4090, 5020, 6030];
+    const drafts = [...loads, ...large].map((load) => ({ value: 2000 + load, load }));
+    const given = { drafts, mostLoad: 13_333, mostSurge: 20_000, leads: Array.from({ length: 7 }, () => 0) };
+    const { bound, value, pedals } = best(given);
+    expect(bound).toBe(value);
+    expect(pedals).toHaveLength(8);
+    expect(value).toBeGreaterThan(8 * 2000 + 13_300);
+  });
+
   const drafts = fc.array(
     fc.record({
       value: fc.integer({ min: -15, max: 60 }),
