@@ -51,10 +51,12 @@ export function fillWithSolos(
   const stages = stagesOf(frame, values, counts);
   let brackets: readonly Bracket[] = frame.capacities.map(() => ({ broken: 0, holds: Infinity, price: 0 }));
   let best: { bound: number; table: Table } | null = null;
+  let unpriced: Table | null = null;
   let mended: Draft = { value: floor, contents: [] };
   for (let round = 0; round < priceRounds; round += 1) {
     const prices = brackets.map(({ price }) => price);
     const table = tableOf(frame, stages, prices);
+    unpriced ??= table;
     const bound = table.most + priceOfCapacities(frame.capacities, prices);
     if (best === null || bound < best.bound) best = { bound, table };
     if (bound <= floor) return { bound, found: null };
@@ -75,9 +77,9 @@ export function fillWithSolos(
       nextBracket(bracket, exceeded[at] === true, table.most / (2 * Math.max(1, frame.capacities[at] ?? 1))),
     );
   }
-  if (best === null) return { bound: 0, found: null };
+  if (best === null || unpriced === null) return { bound: 0, found: null };
   if (mended.contents.length > 0) return { bound: best.bound, found: mended };
-  return effort === 'quick' ? { bound: best.bound, found: null } : searched(best.table, floor, best.bound);
+  return effort === 'quick' ? { bound: best.bound, found: null } : searched(best.table, unpriced, floor, best.bound);
 }
 
 type Draft = { readonly value: number; readonly contents: readonly SoloOption[] };
@@ -139,8 +141,9 @@ function stagesOf(frame: UnitFrame, values: readonly number[], counts: readonly 
     if (!list.some((other) => replaces(other, value, stride, option))) list.push({ option, value, stride, fits });
   }
   const outputs = outputsOf(frame);
-  return [...ways].flatMap(([pedal, list]) => {
-    const sorted = list.sort((a, b) => b.value - a.value);
+  for (const list of ways.values()) list.sort((a, b) => b.value - a.value);
+  const dearestFirst = [...ways].sort(([, one], [, other]) => (other[0]?.value ?? 0) - (one[0]?.value ?? 0));
+  return dearestFirst.flatMap(([pedal, sorted]) => {
     return Array.from({ length: Math.min(counts[pedal] ?? 0, outputs) }, () => sorted);
   });
 }
@@ -231,27 +234,27 @@ type Label = {
 
 /**
  * Stage by stage all parts that may become something better than the floor, by the outputs that they take; of two that
- * take the same outputs the one that is worth no more and leaves no more is dropped.
+ * take the same outputs the one that is worth no more and leaves no more is dropped. Prices of limits take it that all of them is
+ * used: where too little is left to use it up, what the rest can add for nothing says more.
  */
-function searched(table: Table, floor: number, bound: number): Filling<SoloOption> {
+function searched(table: Table, unpriced: Table, floor: number, bound: number): Filling<SoloOption> {
   const { frame, stages, nets, rests } = table;
   const { count: states } = frame.states;
   const slack = bound - table.most;
   let best: Label = { value: floor, net: 0, rooms: [], option: null, before: null };
-  let labels = new Map<number, Label[]>([
+  let labels = new Map<number, readonly Label[]>([
     [0, [{ value: 0, net: 0, rooms: frame.capacities, option: null, before: null }]],
   ]);
   for (const [stage, ways] of stages.entries()) {
     const next = new Map<number, Label[]>();
-    let count = 0;
     const keep = (state: number, label: Label): void => {
       if (label.value > best.value) best = label;
-      if (label.net + slack + (rests[(stage + 1) * states + state] ?? 0) <= best.value) return;
+      const at = (stage + 1) * states + state;
+      if (label.net + slack + (rests[at] ?? 0) <= best.value) return;
+      if (label.value + (unpriced.rests[at] ?? 0) <= best.value) return;
       const list = next.get(state);
       if (list === undefined) next.set(state, [label]);
-      else if (!list.some((other) => replacesLabel(other, label))) list.push(label);
-      else return;
-      count += 1;
+      else list.push(label);
     };
     const grow = (state: number, label: Label): void => {
       for (const [at, way] of ways.entries()) {
@@ -261,8 +264,9 @@ function searched(table: Table, floor: number, bound: number): Filling<SoloOptio
       keep(state, label);
     };
     for (const [state, list] of labels) for (const label of list) grow(state, label);
+    labels = new Map([...next].map(([state, list]) => [state, undominated(list)]));
+    const count = [...labels.values()].reduce((sum, { length }) => sum + length, 0);
     if (count > mostLabels) return { bound, found: null };
-    labels = next;
   }
   if (best.option === null) return { bound: floor, found: null };
   const contents: SoloOption[] = [];
@@ -270,6 +274,20 @@ function searched(table: Table, floor: number, bound: number): Filling<SoloOptio
     if (label.option !== null) contents.push(label.option);
   }
   return { bound: best.value, found: { value: best.value, contents } };
+}
+
+/** Those that no other replaces, those that leave the most of the first limit first. */
+function undominated(labels: Label[]): readonly Label[] {
+  labels.sort((one, other) => (other.rooms[0] ?? 0) - (one.rooms[0] ?? 0) || other.value - one.value);
+  const kept: Label[] = [];
+  let most = -Infinity;
+  for (const label of labels) {
+    const isKept = label.rooms.length < 2 ? label.value > most : !kept.some((other) => replacesLabel(other, label));
+    if (!isKept) continue;
+    kept.push(label);
+    most = label.value;
+  }
+  return kept;
 }
 
 /** The label with one pedal more; null when a limit cannot bear it. */

@@ -102,6 +102,39 @@ describe('a unit filled with pedals by themselves', () => {
     expect([mostWithin(1.08, 3), mostWithin(1, 3), mostWithin(1, 9), mostWithin(0.89, 3)]).toEqual([18, 15, 10, 10]);
   });
 
+  it('is proven where pedals are worth what they draw, and an output each, so that only what is left of a total tells', () => {
+    const draws = [
+      27, 28, 50, 51, 53, 75, 80, 100, 103, 120, 150, 152, 180, 230, 250, 270, 310, 340, 370, 401, 430, 455,
+    ];
+    const bench = benchOf(draws.map((draw, index) => pedalOf(`pedal-${index}`, draw)));
+    const banks = [bankOf(4, [settingOf(9, 500)]), bankOf(5, [settingOf(9, 300)])];
+    const supply = supplyOf('supply', 10, banks, { total: currentTotal(1133) });
+    const [frame] = framesOf(usesOf(supply, bench), bench);
+    if (frame === undefined) throw new RangeError('the supply can carry nothing');
+    const drawOf = (pedal: number): number => draws[Number(bench.classes[pedal]?.like.id.split('-')[1])] ?? NaN;
+    const duals: LoadoutDuals = {
+      pedals: Float64Array.from(bench.classes, (_, pedal) => 1000 + 10 * drawOf(pedal)),
+      leads: Float64Array.from([]),
+      ...perPedalTier(() => 0),
+      exposed: 0,
+      newlyExposed: 0,
+      moved: 0,
+    };
+    const counts = draws.map(() => 1);
+    let floor = 0;
+    for (;;) {
+      const { bound, found } = fillWithSolos(frame, duals, counts, floor, 'exact');
+      if (found === null) {
+        expect(bound).toBeLessThanOrEqual(floor);
+        break;
+      }
+      expect(found.contents.reduce((sum, { pedal }) => sum + drawOf(pedal), 0)).toBeLessThanOrEqual(1133);
+      floor = found.value;
+    }
+    // Nine pedals that draw all there is.
+    expect(floor).toBe(9 * 1000 + 10 * 1133);
+  });
+
   it('gives a join two outputs, and has its lead paid', () => {
     expect(best(joined, [10, 12, 0, 0, 38])).toEqual({ ids: 'high', value: 23, proven: true });
     expect(best(joined, [10, 12, 0, 0, 36])).toEqual({ ids: 'a b', value: 22, proven: true });
