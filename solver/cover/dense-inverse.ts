@@ -18,8 +18,8 @@ export function inverseOf(matrix: Float64Array, size: number): Float64Array | nu
     for (let row = 0; row < size; row += 1) {
       const factor = matrix[row * size + column] ?? 0;
       if (row === column || factor === 0) continue;
-      subtractRow(matrix, size, row, column, factor);
-      subtractRow(inverse, size, row, column, factor);
+      subtractRow(matrix, size, row, column, factor, column);
+      subtractRow(inverse, size, row, column, factor, 0);
     }
   }
   return inverse;
@@ -42,8 +42,15 @@ function swapRows(matrix: Float64Array, size: number, one: number, two: number):
   }
 }
 
-function subtractRow(matrix: Float64Array, size: number, row: number, from: number, factor: number): void {
-  for (let at = 0; at < size; at += 1) {
+function subtractRow(
+  matrix: Float64Array,
+  size: number,
+  row: number,
+  from: number,
+  factor: number,
+  begin: number,
+): void {
+  for (let at = begin; at < size; at += 1) {
     matrix[row * size + at] = (matrix[row * size + at] ?? 0) - factor * (matrix[from * size + at] ?? 0);
   }
 }

@@ -94,7 +94,7 @@ function solved<Content>(
   rounds: number,
 ): { readonly point: Float64Array; readonly value: number } {
   const { program, pool, scale, target } = search;
-  const master = new RestrictedMaster(program, pool, decisions, target, start);
+  const master = RestrictedMaster.from({ program, pool, decisions, elastic: target }, start);
   master.solve();
   const pricing = new PricingRounds(program, decisions, 'quick');
   for (let round = 1; round < rounds; round += 1) {

@@ -1,9 +1,16 @@
 import { remembered } from '../remembered.js';
-import { amountOf, type ColumnPool, type PoolEntries } from './column-pool.js';
-import { boundOfRow, columnCaps, counts, keepsCaps, type ColumnCaps, type Decisions } from './decisions.js';
+import { amountOf, type ColumnPool } from './column-pool.js';
+import {
+  boundOfRow,
+  columnCaps,
+  counts,
+  keepsCaps,
+  withCondition,
+  type ColumnCaps,
+  type Decisions,
+} from './decisions.js';
 import type { BranchingConstraint, Counted, CoverColumn, CoverProgram } from './program.js';
 import { Simplex, type SimplexRow, type SimplexStart } from './simplex.js';
-import { grown } from './sparse-columns.js';
 import { affordable, type DualPrices } from './dual-prices.js';
 
 /** What duals add up to over the bounds of all rows stays below this, so that such sums are safe integers. */
@@ -17,35 +24,44 @@ export type MasterStart = {
   readonly state: SimplexStart;
 };
 
+/** What a restricted master is of. */
+type Relaxed<Content> = {
+  readonly program: CoverProgram<Content>;
+  readonly pool: ColumnPool<Content>;
+  readonly decisions: Decisions;
+  /** What it costs to break a row by 1. */
+  readonly elastic: number;
+};
+
 /** The restricted master at one node: the relaxation's rows, with those columns of the pool only that may matter there. */
 export class RestrictedMaster<Content> {
-  readonly #program: CoverProgram<Content>;
-  readonly #pool: ColumnPool<Content>;
-  readonly #decisions: Decisions;
+  readonly #relaxed: Relaxed<Content>;
   readonly #conditionsOf: (group: number) => readonly (readonly [row: number, feature: number])[];
   readonly #capsOf: (group: number) => ColumnCaps;
-  readonly #simplex: Simplex;
-  readonly #elastic: number;
-  /** The columns of the pool that are in it, and where. */
-  readonly #columns: number[] = [];
-  /** By column of the pool its place from 1 on; 0 for one that is not in it. */
-  #places: Int32Array;
+  /** The columns of the pool that are in it, with their places behind the fixed ones, in their order. */
+  readonly #places: Map<number, number>;
+  /** The pool's columns from here on have not been looked at. */
   #seen: number;
+  readonly #simplex: Simplex;
 
-  constructor(
-    program: CoverProgram<Content>,
-    pool: ColumnPool<Content>,
-    decisions: Decisions,
-    elastic: number,
-    start: MasterStart,
+  private constructor(
+    relaxed: Relaxed<Content>,
+    simplex: Simplex,
+    seen: number,
+    places: ReadonlyMap<number, number> = new Map(),
   ) {
-    this.#program = program;
-    this.#pool = pool;
-    this.#decisions = decisions;
-    this.#elastic = elastic;
-    this.#places = new Int32Array(pool.columns.length + 64);
+    const { program, decisions } = relaxed;
+    this.#relaxed = relaxed;
     this.#conditionsOf = conditionsByGroup(program, decisions.conditions);
     this.#capsOf = columnCaps(decisions.conditions, program);
+    this.#simplex = simplex;
+    this.#seen = seen;
+    this.#places = new Map(places);
+  }
+
+  /** The master that begins with some columns. */
+  static from<Content>(relaxed: Relaxed<Content>, start: MasterStart): RestrictedMaster<Content> {
+    const { program, pool, decisions, elastic } = relaxed;
     const taken = takenAmounts(
       decisions.taken.map((index) => pool.columns[index]),
       program,
@@ -54,71 +70,95 @@ export class RestrictedMaster<Content> {
       sense: row.sense,
       bound: boundOfRow(row, program, decisions) - taken(row),
     }));
-    this.#simplex = new Simplex(rows, elastic, 1e-6 + elastic * 1e-11);
-    for (const column of pool.fixed) this.#simplex.add(column);
-    const { basis } = start.state;
-    const basic = new Set<number>();
-    for (const name of basis) if (name >= program.fixed.length) basic.add(name - program.fixed.length);
-    for (const index of start.columns) {
-      const allowed = this.#allowed(index);
-      if (allowed || basic.has(index)) this.#add(index, allowed);
-    }
-    this.#seen = start.since;
-    this.#addNew();
-    for (const index of basic) if (!this.#has(index)) this.#add(index, this.#allowed(index));
-    const named = basis.map((name) =>
-      name < program.fixed.length ? name : program.fixed.length + (this.#places[name - program.fixed.length] ?? 1) - 1,
-    );
-    this.#simplex.start({ ...start.state, basis: named });
+    const simplex = new Simplex(rows, elastic, 1e-6 + elastic * 1e-11);
+    for (const column of pool.fixed) simplex.add(column);
+    const master = new RestrictedMaster(relaxed, simplex, start.since);
+    master.#begin(start);
+    return master;
   }
 
-  #has(index: number): boolean {
-    return (this.#places[index] ?? 0) > 0;
+  #begin({ columns, state }: MasterStart): void {
+    const fixed = this.#relaxed.program.fixed.length;
+    const basic = new Set<number>();
+    for (const name of state.basis) if (name >= fixed) basic.add(name - fixed);
+    for (const index of columns) {
+      const allowed = this.#allowed(index);
+      if ((allowed || basic.has(index)) && !this.#places.has(index)) this.#add(index, allowed);
+    }
+    this.#addNew();
+    for (const index of basic) if (!this.#places.has(index)) this.#add(index, this.#allowed(index));
+    const named = state.basis.map((name) => (name < fixed ? name : (this.#places.get(name - fixed) ?? 0)));
+    this.#simplex.start({ ...state, basis: named });
+  }
+
+  /** The same where something more is decided, begun with what this one is solved with. */
+  narrowed(condition: BranchingConstraint): RestrictedMaster<Content> {
+    const { program, pool, decisions } = this.#relaxed;
+    const relaxed = { ...this.#relaxed, decisions: withCondition(decisions, condition, program) };
+    const amounts = new Float64Array(program.fixed.length + this.#places.size);
+    const dearer: number[] = [];
+    for (const [index, place] of this.#places) {
+      const column = pool.columns[index];
+      if (column === undefined || !counts(condition, column.group)) continue;
+      const amount = this.#amountOf(column, condition.feature);
+      amounts[place] = amount;
+      if (amount > condition.bound && isRuledOut(condition, program)) dearer.push(place);
+    }
+    const simplex = this.#simplex.withRow(condition, amounts);
+    for (const column of dearer) simplex.raise(column);
+    return new RestrictedMaster(relaxed, simplex, this.#seen, this.#places);
+  }
+
+  #amountOf({ amounts }: CoverColumn<Content>, feature: number): number {
+    return feature === this.#relaxed.program.unit ? 1 : amountOf(amounts, feature);
   }
 
   #allowed(index: number): boolean {
-    const column = this.#pool.columns[index];
-    if (column === undefined || (this.#decisions.most[column.group] ?? 0) === 0) return false;
+    const { pool, decisions } = this.#relaxed;
+    const column = pool.columns[index];
+    if (column === undefined || (decisions.most[column.group] ?? 0) === 0) return false;
     return keepsCaps(column.amounts, this.#capsOf(column.group));
   }
 
   #addNew(): void {
-    for (; this.#seen < this.#pool.columns.length; this.#seen += 1) {
-      if (!this.#has(this.#seen) && this.#allowed(this.#seen)) this.#add(this.#seen, true);
+    const { columns } = this.#relaxed.pool;
+    for (; this.#seen < columns.length; this.#seen += 1) {
+      if (!this.#places.has(this.#seen) && this.#allowed(this.#seen)) this.#add(this.#seen, true);
     }
   }
 
   /** Takes a column of the pool in. @returns whether it was not there yet. */
   include(index: number): boolean {
-    if (this.#has(index)) return false;
+    if (this.#places.has(index)) return false;
     this.#add(index, this.#allowed(index));
     return true;
   }
 
-  /** A column that is no longer allowed is so dear that it leaves the basis. */
+  /** A column that is no longer allowed is so dear that it leaves the basis, unless a condition that allows none has it leave. */
   #add(index: number, allowed: boolean): void {
-    const column = this.#pool.columns[index];
-    const entries = this.#pool.entries[index];
+    const { pool, program } = this.#relaxed;
+    const column = pool.columns[index];
+    const entries = pool.entries[index];
     if (column === undefined || entries === undefined) return;
-    this.#columns.push(index);
-    if (index >= this.#places.length) this.#places = grown(this.#places, new Int32Array(2 * index));
-    this.#places[index] = this.#columns.length;
-    const cost = allowed ? column.cost : column.cost + this.#elastic;
-    const { rows, values } = this.#withConditions(column, entries);
-    this.#simplex.add({ rows, values, cost });
+    const place = program.fixed.length + this.#places.size;
+    this.#places.set(index, place);
+    const { cost, group } = column;
+    this.#simplex.add({ rows: entries.rows, values: entries.values, cost });
+    if (!allowed && !this.#isLeaving(column)) this.#simplex.raise(place);
+    for (const [row, feature] of this.#conditionsOf(group)) {
+      const amount = this.#amountOf(column, feature);
+      if (amount !== 0) this.#simplex.extend(row, amount);
+    }
   }
 
-  #withConditions({ group, amounts }: CoverColumn<Content>, entries: PoolEntries): PoolEntries {
-    const conditions = this.#conditionsOf(group);
-    let all: { readonly rows: number[]; readonly values: number[] } | null = null;
-    for (const [row, feature] of conditions) {
-      const amount = amountOf(amounts, feature);
-      if (amount === 0) continue;
-      all ??= { rows: [...entries.rows], values: [...entries.values] };
-      all.rows.push(row);
-      all.values.push(amount);
-    }
-    return all ?? entries;
+  #isLeaving(column: CoverColumn<Content>): boolean {
+    return this.#relaxed.decisions.conditions.some(
+      (condition) =>
+        condition.sense === 'at most' &&
+        condition.bound === 0 &&
+        counts(condition, column.group) &&
+        this.#amountOf(column, condition.feature) > 0,
+    );
   }
 
   /** Solves over the columns at hand, with no more pivots than this. */
@@ -137,24 +177,30 @@ export class RestrictedMaster<Content> {
     return this.#simplex.broken > 1e-4 && this.#simplex.stiffen();
   }
 
+  /** What it costs to break a row by 1. */
+  get elastic(): number {
+    return this.#simplex.elastic;
+  }
+
   /** The simplex's state, with the pool's columns by their place there, counted on from the fixed ones. */
   get state(): SimplexStart {
-    const fixed = this.#program.fixed.length;
+    const fixed = this.#relaxed.program.fixed.length;
     const { state } = this.#simplex;
-    const basis = state.basis.map((name) => (name < fixed ? name : fixed + (this.#columns[name - fixed] ?? 0)));
+    const { columns } = this;
+    const basis = state.basis.map((name) => (name < fixed ? name : fixed + (columns[name - fixed] ?? 0)));
     return { ...state, basis };
   }
 
   /** The columns of the pool that are in it. */
   get columns(): readonly number[] {
-    return this.#columns;
+    return [...this.#places.keys()];
   }
 
   /** How much of each column of the pool is used. */
   get point(): Float64Array {
-    const point = new Float64Array(this.#pool.columns.length);
+    const point = new Float64Array(this.#relaxed.pool.columns.length);
     const found = this.#simplex.point;
-    this.#columns.forEach((index, place) => (point[index] = found[this.#program.fixed.length + place] ?? 0));
+    for (const [index, place] of this.#places) point[index] = found[place] ?? 0;
     return point;
   }
 
@@ -165,7 +211,8 @@ export class RestrictedMaster<Content> {
    */
   duals(scale: number): DualPrices {
     const { duals: fractional } = this.#simplex;
-    const all = [...this.#program.rows, ...this.#decisions.conditions];
+    const { program, decisions } = this.#relaxed;
+    const all = [...program.rows, ...decisions.conditions];
     const sum = all.reduce(
       (so, { bound }, row) => so + Math.abs(fractional[row] ?? 0) * Math.max(1, Math.abs(bound)),
       0,
@@ -178,12 +225,18 @@ export class RestrictedMaster<Content> {
         return sense === 'at least' ? Math.max(0, dual) : Math.min(0, dual);
       }),
     );
-    const { length } = this.#program.rows;
+    const { length } = program.rows;
     const duals = { rows: rounded.slice(0, length), conditions: rounded.slice(length), scale };
-    for (const column of this.#program.fixed) if (column.most === Infinity) affordable(column, duals);
+    for (const column of program.fixed) if (column.most === Infinity) affordable(column, duals);
     return duals;
   }
 }
+
+/** Whether a condition rules single columns out that have more than it allows, and its row by itself has not all of them leave. */
+const isRuledOut = (
+  { feature, sense, bound }: BranchingConstraint,
+  { capped }: Pick<CoverProgram<unknown>, 'capped'>,
+): boolean => sense === 'at most' && bound > 0 && capped.includes(feature);
 
 /** The rows and features of the conditions that count a group's columns. */
 function conditionsByGroup<Content>(

@@ -151,7 +151,8 @@ export class CoverSearch<Content> {
   /** False when the search is over before its time. */
   async #solve(node: OpenNode): Promise<boolean> {
     this.statistics.nodes += 1;
-    const master = new RestrictedMaster(this.program, this.pool, node.decisions, this.target, node.start);
+    const relaxed = { program: this.program, pool: this.pool, decisions: node.decisions, elastic: this.target };
+    const master = RestrictedMaster.from(relaxed, node.start);
     const solved = await this.#generate(node, master);
     if (solved === 'over') {
       this.#open.push(node);

@@ -34,6 +34,46 @@ export class SparseColumns {
     this.begins[this.count] = end;
   }
 
+  /** Gives the last column one entry more. */
+  extend(row: number, value: number): void {
+    const end = this.begins[this.count] ?? 0;
+    if (end === this.rows.length) {
+      this.rows = grown(this.rows, new Int32Array(end * 2));
+      this.values = grown(this.values, new Float64Array(end * 2));
+    }
+    this.rows[end] = row;
+    this.values[end] = value;
+    this.begins[this.count] = end + 1;
+  }
+
+  /** A copy in which the columns have amounts in one row more, the last one. */
+  withRow(row: number, amounts: Float64Array): SparseColumns {
+    const { begins, rows, values, costs, count } = this;
+    const copy = new SparseColumns();
+    const most = this.begin(count) + count;
+    copy.begins = new Int32Array(count + 64);
+    copy.costs = grown(costs.subarray(0, count), new Float64Array(count + 64));
+    copy.rows = new Int32Array(most + 512);
+    copy.values = new Float64Array(most + 512);
+    copy.count = count;
+    let to = 0;
+    for (let column = 0; column < count; column += 1) {
+      const end = begins[column + 1] ?? 0;
+      for (let at = begins[column] ?? 0; at < end; at += 1, to += 1) {
+        copy.rows[to] = rows[at] ?? 0;
+        copy.values[to] = values[at] ?? 0;
+      }
+      const amount = amounts[column] ?? 0;
+      if (amount !== 0) {
+        copy.rows[to] = row;
+        copy.values[to] = amount;
+        to += 1;
+      }
+      copy.begins[column + 1] = to;
+    }
+    return copy;
+  }
+
   begin(column: number): number {
     return this.begins[column] ?? 0;
   }
@@ -55,6 +95,18 @@ export class SparseColumns {
       sum += (weights[from + (this.rows[at] ?? 0)] ?? 0) * (this.values[at] ?? 0);
     }
     return sum;
+  }
+
+  /** The same of all columns at once. */
+  products(weights: Float64Array, from: number, products: Float64Array): void {
+    const { begins, rows, values, count } = this;
+    let at = 0;
+    for (let column = 0; column < count; column += 1) {
+      const end = begins[column + 1] ?? 0;
+      let sum = 0;
+      for (; at < end; at += 1) sum += (weights[from + (rows[at] ?? 0)] ?? 0) * (values[at] ?? 0);
+      products[column] = sum;
+    }
   }
 }
 

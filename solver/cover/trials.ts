@@ -22,7 +22,7 @@ type Scored = { readonly branches: Branches; readonly score: number };
 /** The columns that a first trial looks at. */
 const mostColumns = 400;
 /** The pivots of a first trial and of a second one: with fewer the lifts of large masters tell too little apart. */
-const pivots = { first: 100, second: 500 } as const;
+const pivots = { first: 30, second: 500 } as const;
 /** So many branches have a second trial at the most. */
 const mostTriedTwice = 8;
 /** What lifts nothing counts for so little, so that the other side still tells. */
@@ -46,20 +46,23 @@ export function foremostBranches<Content>(
   const { foremost, others } = branchesOf(search.program, search.pool, master.point, decisions.conditions);
   const [first] = foremost;
   if (first === undefined || foremost.length === 1) return first ?? null;
-  const scoreOf = (branches: Branches, from: MasterStart, which: Trial): number =>
-    branches
-      .map((condition) => tried(search, withCondition(decisions, condition, search.program), from, which))
-      .reduce((product, value) => product * Math.max(value - master.value, leastLift), 1);
+  const { program, pool } = search;
+  const relaxed = { program, pool, decisions, elastic: master.elastic };
   const few = { ...start, columns: start.columns.slice(0, mostColumns) };
+  const narrowed = { first: RestrictedMaster.from(relaxed, few), second: RestrictedMaster.from(relaxed, start) };
+  const scoreOf = (branches: Branches, which: Trial): number =>
+    branches
+      .map((condition) => tried(search, decisions, condition, narrowed[which], which))
+      .reduce((product, value) => product * Math.max(value - master.value, leastLift), 1);
   /** The better of one and of the best of these. */
   const better = (candidates: readonly Branches[], than: Scored | null): Scored | null => {
     const seeming = candidates
-      .map((branches) => ({ branches, score: scoreOf(branches, few, 'first') }))
+      .map((branches) => ({ branches, score: scoreOf(branches, 'first') }))
       .sort((one, other) => other.score - one.score);
     let best = than;
     for (const { branches, score } of seeming.slice(0, mostTriedTwice)) {
       if (best !== null && best.score >= score) break;
-      const now = scoreOf(branches, start, 'second');
+      const now = scoreOf(branches, 'second');
       if (best === null || now > best.score) best = { branches, score: now };
     }
     return best;
@@ -73,13 +76,15 @@ export function foremostBranches<Content>(
 function tried<Content>(
   { program, pool, scale, target }: Trying<Content>,
   decisions: Decisions,
-  start: MasterStart,
+  condition: BranchingConstraint,
+  begin: RestrictedMaster<Content>,
   which: Trial,
 ): number {
-  const master = new RestrictedMaster(program, pool, decisions, target, start);
+  const master = begin.narrowed(condition);
   master.solve(pivots[which]);
   if (which === 'second') {
-    for (const column of easyColumns(program, decisions, master.duals(scale))) master.include(pool.add(column));
+    const decided = withCondition(decisions, condition, program);
+    for (const column of easyColumns(program, decided, master.duals(scale))) master.include(pool.add(column));
     master.solve(pivots[which]);
   }
   return Math.min(target, master.value);

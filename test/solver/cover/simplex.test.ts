@@ -195,6 +195,59 @@ describe('the simplex goes on from where it stands', () => {
     expect(Math.min(seen.cut, seen.plans)).toBeGreaterThan(share(50));
   });
 
+  it('when bounds move: the state is a start for other bounds', () => {
+    const seen = { moved: 0, plans: 0 };
+    const moves = fc.array(fc.integer({ min: -3, max: 3 }), { minLength: 6, maxLength: 6 });
+    fc.assert(
+      fc.property(mixedPrograms, moves, ({ rows, columns }, by) => {
+        const { state } = solved({ rows, columns }, prohibitive);
+        const moved = { rows: rows.map((row, at) => ({ ...row, bound: row.bound + (by[at] ?? 0) })), columns };
+        const warm = solved(moved, prohibitive, state);
+        const expected = oracle(moved);
+        if (by.some((each) => each !== 0)) seen.moved += 1;
+        expect(warm.broken > 1e-4).toBe(expected === null);
+        const proven = provenBy(moved, warm);
+        expectPoint(moved, warm, prohibitive);
+        if (expected === null) return;
+        seen.plans += 1;
+        expectNear(proven, expected);
+      }),
+      trying(500),
+    );
+    expect(Math.min(seen.moved, seen.plans)).toBeGreaterThan(share(50));
+  });
+
+  it('with one row more: it is what all rows come to, and as long as it is not solved a bound on that', () => {
+    const seen = { plans: 0, early: 0 };
+    fc.assert(
+      fc.property(mixedPrograms, fc.integer({ min: 0, max: 3 }), ({ rows, columns }, few) => {
+        const last = rows.length - 1;
+        const row = rows[last];
+        if (row === undefined || last === 0) return;
+        const before = solved(
+          { rows: rows.slice(0, last), columns: columns.map((column) => restrictedTo(column, last)) },
+          prohibitive,
+        );
+        const amounts = Float64Array.from(columns, (column) => column.values[column.rows.indexOf(last)] ?? 0);
+        const early = before.withRow(row, amounts);
+        early.solve(few);
+        const warm = before.withRow(row, amounts);
+        expect(warm.solve(manyPivots)).toBe(true);
+        const expected = oracle({ rows, columns });
+        expect(warm.broken > 1e-4).toBe(expected === null);
+        if (expected === null) return;
+        seen.plans += 1;
+        expectNear(provenBy({ rows, columns }, warm), expected);
+        // What breaks an equation is there from the beginning, and costs too much.
+        if (early.broken > 1e-4 || row.sense === 'equal') return;
+        seen.early += 1;
+        expect(early.value).toBeLessThan(expected + 1e-2 + perturbed(early));
+      }),
+      trying(500),
+    );
+    expect(Math.min(seen.plans, seen.early)).toBeGreaterThan(share(50));
+  });
+
   it('when breaking rows becomes dearer: what was cheaper to break is kept', () => {
     let mended = 0;
     fc.assert(
