@@ -77,9 +77,3 @@ export function candidatesOf(
   }
   return [...best.values()];
 }
-
-/** The most value for a unit of load first. */
-export const byDensity = (
-  a: Pick<ChainCandidate, 'value' | 'place'>,
-  b: Pick<ChainCandidate, 'value' | 'place'>,
-): number => b.value * (a.place.load || 1e-6) - a.value * (b.place.load || 1e-6);

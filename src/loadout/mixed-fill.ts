@@ -1,7 +1,6 @@
 import { allAtTheirBest, type LoadoutContent, type FrameJob } from './content.js';
 import { chainsInTurn } from './chains-in-turn.js';
 import { greedilyFilled, type Draft } from './greedy-fill.js';
-import { fillByLabels } from './label-fill.js';
 import { fillByParts } from './part-fill.js';
 import { rentsOf, type Counted, type UnitMemory, type Range, type Span } from './rents.js';
 import type { Filling } from './solo-fill.js';
@@ -62,7 +61,7 @@ function fillWithin(span: Span, depth: number, wish: Wish): Filling<LoadoutConte
       return { ...listed, bound: Math.min(bound, listed.bound) };
     }
   }
-  if (split === undefined) return fillByLabels(job, rents, floor);
+  if (split === undefined) return { bound, found: null };
   const filling = ofSides(sidesOf(span, ...split), depth - 1, wish);
   return { ...filling, bound: Math.min(bound, filling.bound) };
 }

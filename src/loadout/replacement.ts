@@ -29,18 +29,3 @@ export const replaceable = <Pedal>(
   canReplace: CanReplace<Pedal>,
 ): readonly (readonly number[])[] =>
   order.map((pedal, index) => order.flatMap((other, at) => (at > index && canReplace(pedal, other) ? [at] : [])));
-
-/** Places that are left out along with others. */
-export type Barred = ReadonlySet<number>;
-
-/** Those barred already and some more. */
-export const alsoBarred = (barred: Barred, more: readonly number[]): Barred =>
-  more.length === 0 ? barred : new Set([...barred, ...more]);
-
-/** Whether all that the first bars the second bars, too. */
-export function barsNoMore(few: Barred, many: Barred): boolean {
-  if (few === many) return true;
-  if (few.size > many.size) return false;
-  for (const each of few) if (!many.has(each)) return false;
-  return true;
-}

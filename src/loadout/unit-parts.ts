@@ -1,9 +1,8 @@
 import { chainBound, type ChainBound } from './chain-bound.js';
 import { leadSizes, type LeadCosts } from './chain-pattern.js';
 import { chainItem, type ContentItem, type FrameJob, type Pool } from './content.js';
-import type { Line } from './fill-lines.js';
+import type { Line, Placed } from './fill-lines.js';
 import type { PlaceOption } from './frame.js';
-import type { Placed } from './label-stages.js';
 import { chargedLeads, netOf, paidFor, type Rents } from './rents.js';
 
 /** A pedal by itself or a whole chain that may be part of something better than the floor. */

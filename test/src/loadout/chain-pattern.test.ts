@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { perPedalTier } from '../../../src/domain/pedal-tier.js';
 import type { Part } from '../../../src/domain/part.js';
 import type { Pedal } from '../../../src/domain/pedal.js';
-import { byDensity, candidatesOf, leadCostsOf, placeValue } from '../../../src/loadout/chain-pattern.js';
+import { candidatesOf, leadCostsOf, placeValue } from '../../../src/loadout/chain-pattern.js';
 import { framesOf } from '../../../src/loadout/frame.js';
 import type { LoadoutDuals } from '../../../src/loadout/loadout-duals.js';
 import { benchOf, usesOf } from '../../support/bench.js';
@@ -143,12 +143,5 @@ describe('a place in a chain', () => {
       ['a', 11, 1],
       ['c', 50, 1],
     ]);
-  });
-
-  it('comes before those that are worth less for their load, and first where it draws nothing', () => {
-    const pedals = [pedalOf('a', 10), pedalOf('idle', 0), pedalOf('b', 20), pedalOf('c', 50)];
-    const { chain, all, idOf } = setUp({ pedals, duals: { a: 11, idle: 1, b: 30, c: 50 } });
-    const order = candidatesOf(chain, all, [1, 1, 1, 1]).toSorted(byDensity);
-    expect(order.map(({ place }) => idOf(place.pedal))).toEqual(['idle', 'b', 'a', 'c']);
   });
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { alsoBarred, barsNoMore, replaceable, replacersFirst } from '../../../src/loadout/replacement.js';
+import { replaceable, replacersFirst } from '../../../src/loadout/replacement.js';
 import { share, trying } from '../../support/runs.js';
 
 /** A pedal that is worth something where it may hang, and draws something: less is as good. */
@@ -60,25 +60,5 @@ describe('pedals that can replace others', () => {
       trying(500),
     );
     expect(seen.replaced).toBeGreaterThan(share(500));
-  });
-});
-
-describe('those that are left out along with others', () => {
-  it('are added to those before', () => {
-    const before = new Set([1, 4]);
-    expect([...alsoBarred(before, [2, 4])].sort()).toEqual([1, 2, 4]);
-    expect([...alsoBarred(before, [])].sort()).toEqual([1, 4]);
-    expect([...before]).toEqual([1, 4]);
-  });
-
-  it.each<[readonly number[], readonly number[], boolean]>([
-    [[], [], true],
-    [[], [1], true],
-    [[1], [], false],
-    [[1, 3], [3, 2, 1], true],
-    [[1, 3], [1, 2], false],
-    [[1, 2, 3], [1, 2], false],
-  ])('%j bar no more than %j: %s', (few, many, expected) => {
-    expect(barsNoMore(new Set(few), new Set(many))).toBe(expected);
   });
 });
