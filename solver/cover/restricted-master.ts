@@ -177,6 +177,11 @@ export class RestrictedMaster<Content> {
     return this.#simplex.broken > 1e-4 && this.#simplex.stiffen();
   }
 
+  /** What is decided where it is solved. */
+  get decisions(): Decisions {
+    return this.#relaxed.decisions;
+  }
+
   /** What it costs to break a row by 1. */
   get elastic(): number {
     return this.#simplex.elastic;

@@ -1,6 +1,6 @@
 import { branchesOf } from './branching.js';
 import type { ColumnPool } from './column-pool.js';
-import { withCondition, type Decisions } from './decisions.js';
+import type { Decisions } from './decisions.js';
 import { easyColumns } from './pricing.js';
 import type { BranchingConstraint, CoverProgram } from './program.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
@@ -49,10 +49,10 @@ export function foremostBranches<Content>(
   const { program, pool } = search;
   const relaxed = { program, pool, decisions, elastic: master.elastic };
   const few = { ...start, columns: start.columns.slice(0, mostColumns) };
-  const narrowed = { first: RestrictedMaster.from(relaxed, few), second: RestrictedMaster.from(relaxed, start) };
+  const masters = { first: RestrictedMaster.from(relaxed, few), second: RestrictedMaster.from(relaxed, start) };
   const scoreOf = (branches: Branches, which: Trial): number =>
     branches
-      .map((condition) => tried(search, decisions, condition, narrowed[which], which))
+      .map((condition) => tried(search, masters[which].narrowed(condition), which))
       .reduce((product, value) => product * Math.max(value - master.value, leastLift), 1);
   /** The better of one and of the best of these. */
   const better = (candidates: readonly Branches[], than: Scored | null): Scored | null => {
@@ -75,16 +75,12 @@ export function foremostBranches<Content>(
 /** What the relaxation comes to where something more is decided; in a second trial after a round of columns that come easily. */
 function tried<Content>(
   { program, pool, scale, target }: Trying<Content>,
-  decisions: Decisions,
-  condition: BranchingConstraint,
-  begin: RestrictedMaster<Content>,
+  master: RestrictedMaster<Content>,
   which: Trial,
 ): number {
-  const master = begin.narrowed(condition);
   master.solve(pivots[which]);
   if (which === 'second') {
-    const decided = withCondition(decisions, condition, program);
-    for (const column of easyColumns(program, decided, master.duals(scale))) master.include(pool.add(column));
+    for (const column of easyColumns(program, master.decisions, master.duals(scale))) master.include(pool.add(column));
     master.solve(pivots[which]);
   }
   return Math.min(target, master.value);

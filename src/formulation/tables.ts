@@ -1,3 +1,4 @@
+import { remembered } from '../../solver/remembered.js';
 import type { Policy } from '../domain/board.js';
 import type { Kit } from '../domain/kit.js';
 import type { Pedal } from '../domain/pedal.js';
@@ -67,10 +68,7 @@ const areSame = (one: readonly Pedal[], other: readonly Pedal[]): boolean =>
 function usesOf(offer: Offer, bench: Bench, { uses }: Table): SupplyUses | null {
   const { supply, unit, owned, forSale } = offer;
   if (owned + forSale === 0) return null;
-  const units = uses.get(supply) ?? new Map<Offer['unit'], SupplyUses | null>();
-  uses.set(supply, units);
-  const known = units.get(unit);
-  const found = known === undefined ? supplyUses(offer, bench) : known;
-  units.set(unit, found);
+  const units = remembered(uses, supply, () => new Map<Offer['unit'], SupplyUses | null>());
+  const found = remembered(units, unit, () => supplyUses(offer, bench));
   return found === null ? null : { ...found, owned, forSale };
 }

@@ -114,19 +114,15 @@ function searched(
     }
     return false;
   };
-  const stays = (beginning: number, length: number, next: number): boolean =>
-    isPromising(
-      beginnings.value(beginning),
-      roomOf(chain, beginnings.load(beginning), beginnings.surge(beginning)),
-      length,
-      next,
-    );
   beginnings.clear();
   const byLength: (readonly number[])[] = Array.from({ length: chain.mostTails }, () => []);
   byLength[0] = [0];
   for (const [index, item] of items.entries()) {
     for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
-      const shorter = (byLength[length] ?? []).filter((beginning) => stays(beginning, length, index));
+      const shorter = (byLength[length] ?? []).filter((beginning) => {
+        const room = roomOf(chain, beginnings.load(beginning), beginnings.surge(beginning));
+        return isPromising(beginnings.value(beginning), room, length, index);
+      });
       byLength[length] = shorter;
       const longer: number[] = [];
       for (const beginning of shorter) {

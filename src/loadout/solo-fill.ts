@@ -1,3 +1,4 @@
+import { remembered } from '../../solver/remembered.js';
 import type { UnitFrame, SoloOption } from './frame.js';
 import { placeValue } from './chain-pattern.js';
 import { FrameRoom } from './content.js';
@@ -136,8 +137,7 @@ function stagesOf(frame: UnitFrame, values: readonly number[], counts: readonly 
     if (option === undefined || value <= 0 || (counts[option.pedal] ?? 0) === 0) continue;
     const stride = frame.states.stride(option.banks);
     const fits = frame.states.fits(option.banks);
-    const list = ways.get(option.pedal) ?? [];
-    if (list.length === 0) ways.set(option.pedal, list);
+    const list = remembered(ways, option.pedal, (): Way[] => []);
     if (!list.some((other) => replaces(other, value, stride, option))) list.push({ option, value, stride, fits });
   }
   const outputs = outputsOf(frame);
@@ -250,11 +250,9 @@ function searched(table: Table, unpriced: Table, floor: number, bound: number): 
     const keep = (state: number, label: Label): void => {
       if (label.value > best.value) best = label;
       const at = (stage + 1) * states + state;
-      if (label.net + slack + (rests[at] ?? 0) <= best.value) return;
-      if (label.value + (unpriced.rests[at] ?? 0) <= best.value) return;
-      const list = next.get(state);
-      if (list === undefined) next.set(state, [label]);
-      else list.push(label);
+      const most = Math.min(label.net + slack + (rests[at] ?? 0), label.value + (unpriced.rests[at] ?? 0));
+      if (most <= best.value) return;
+      remembered(next, state, (): Label[] => []).push(label);
     };
     const grow = (state: number, label: Label): void => {
       for (const [at, way] of ways.entries()) {

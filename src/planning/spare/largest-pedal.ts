@@ -1,3 +1,4 @@
+import { remembered } from '../../../solver/remembered.js';
 import { withBoard } from '../../domain/changed-kit.js';
 import { ownedOf } from '../../domain/kit.js';
 import type { Pedal } from '../../domain/pedal.js';
@@ -28,11 +29,8 @@ export type LargestPedals = {
 export async function largestPedals(today: Today, installed: Installed, effort: Effort): Promise<LargestPedals> {
   const trial = { today, installed, effort, id: freeId(installed.kit.board, 'one-more') };
   const known = new Map<number, Promise<JudgedPlan | null | 'unknown'>>();
-  const planWith = (milliamps: number): Promise<JudgedPlan | null | 'unknown'> => {
-    const plan = known.get(milliamps) ?? leastNoise(milliamps, trial);
-    known.set(milliamps, plan);
-    return plan;
-  };
+  const planWith = (milliamps: number): Promise<JudgedPlan | null | 'unknown'> =>
+    remembered(known, milliamps, () => leastNoise(milliamps, trial));
   const largest = await largestOf(planWith, trial);
   const isQuiet = largest === null || largest === 'unknown' || largest.exposes === 0;
   const quietly = async (milliamps: number): Promise<JudgedPlan | null | 'unknown'> => {
