@@ -44,24 +44,13 @@ async function bundled(entry) {
   return outputFiles[0].text;
 }
 
-/**
- * What of libraries the page never calls stays out of it: it prints no JSON Schemas, says itself what is wrong with a value, makes no
- * code while it runs, and reads and writes YAML by its core schema alone.
- */
+/** What of libraries the page never calls stays out of it: it reads and writes YAML by its core schema alone. */
 const withoutUnused = {
   name: 'without what the page never calls',
   setup: ({ onLoad }) => {
-    const without = (filter, contents) => onLoad({ filter }, () => ({ contents }));
-    const writers = ['createToJSONSchemaMethod', 'createStandardJSONSchemaMethod'];
-    without(
-      /zod[/\\]v4[/\\]core[/\\](?:to-json-schema|json-schema-processors)\.js$/,
-      writers.map((name) => `exports.${name} = () => undefined;`).join('\n'),
-    );
-    without(/zod[/\\]v4[/\\]core[/\\]doc\.js$/, 'export class Doc {}');
-    without(/zod[/\\]v4[/\\]locales[/\\]en\.js$/, `export default () => ({ localeError: () => '' });`);
     for (const [file, names] of Object.entries(otherSchema)) {
       const contents = names.map((name) => `export const ${name} = [];`).join('\n');
-      without(new RegExp(`yaml[/\\\\].*[/\\\\]yaml-1\\.1[/\\\\]${file}\\.js$`), contents);
+      onLoad({ filter: new RegExp(`yaml[/\\\\].*[/\\\\]yaml-1\\.1[/\\\\]${file}\\.js$`) }, () => ({ contents }));
     }
   },
 };

@@ -1,63 +1,65 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
+import english from 'zod/v4/locales/en.js';
 
 import { aims, tiers } from '../domain/aim.js';
 import { proofFormat, type Proof, type ProofBranch, type ProofNode, type ProofStep } from '../domain/proof.js';
 import { minorUnits, partId, pedalId, supplyId } from '../domain/quantities.js';
 
-const id = z.string().min(1).max(200);
-const partIdField = id.transform(partId);
-const positive = z.int().min(1);
-const nonnegative = z.int().min(0);
-const nonpositive = z.int().max(0);
+const id = z.string().check(z.minLength(1), z.maxLength(200));
+const part = z.pipe(id, z.transform(partId));
+const pedal = z.pipe(id, z.transform(pedalId));
+const supply = z.pipe(id, z.transform(supplyId));
+const positive = z.int().check(z.minimum(1));
+const nonnegative = z.int().check(z.minimum(0));
+const nonpositive = z.int().check(z.maximum(0));
+const someOf = <Item extends z.ZodMiniType>(item: Item) => z.array(item).check(z.minLength(1));
 
 const tagsSchema = z.strictObject({
   pedals: z.record(id, z.int()),
-  leads: z.array(z.strictObject({ parts: z.array(partIdField).min(1), tag: nonnegative })).optional(),
-  inlets: z
-    .array(z.strictObject({ supplies: z.array(id.transform(supplyId)).min(1), fed: nonnegative, paid: nonnegative }))
-    .optional(),
-  bricks: nonpositive.optional(),
-  sockets: nonpositive.optional(),
-  budget: nonpositive.optional(),
-  earlier: z.array(nonpositive).optional(),
-  conditions: z.array(z.int()).optional(),
+  leads: z.optional(z.array(z.strictObject({ parts: someOf(part), tag: nonnegative }))),
+  inlets: z.optional(z.array(z.strictObject({ supplies: someOf(supply), fed: nonnegative, paid: nonnegative }))),
+  bricks: z.optional(nonpositive),
+  sockets: z.optional(nonpositive),
+  budget: z.optional(nonpositive),
+  earlier: z.optional(z.array(nonpositive)),
+  conditions: z.optional(z.array(z.int())),
 });
 
 const branchSchema = z.strictObject({
   count: z.enum(['units', 'pedals', 'inlets', 'leads']),
-  supply: id.transform(supplyId).nullable(),
-  among: z.array(id.transform(supplyId)).min(1).optional(),
-  source: z.enum(['owned', 'bought']).nullable(),
-  unit: positive.optional(),
-  slot: positive.optional(),
-  of: z.array(partIdField).optional(),
+  supply: z.nullable(supply),
+  among: z.optional(someOf(supply)),
+  source: z.nullable(z.enum(['owned', 'bought'])),
+  unit: z.optional(positive),
+  slot: z.optional(positive),
+  of: z.optional(z.array(part)),
   most: nonnegative,
-  likewise: z.array(positive).min(1).optional(),
+  likewise: z.optional(someOf(positive)),
   // Nodes are read one by one, so that a deep tree takes no deep recursion.
   fewer: z.unknown(),
   more: z.unknown(),
 });
 
-const nodeSchema = z.strictObject({ tags: tagsSchema.optional(), branch: branchSchema.optional() });
+const nodeSchema = z.strictObject({ tags: z.optional(tagsSchema), branch: z.optional(branchSchema) });
 
 const apartSchema = z.strictObject({
-  supply: id.transform(supplyId),
+  supply,
   source: z.enum(['owned', 'bought']),
   units: positive,
 });
 
 const stepSchema = z.strictObject({
-  tiers: z.array(z.strictObject({ tier: z.enum(tiers), unit: positive, weight: positive })).min(1),
+  tiers: someOf(z.strictObject({ tier: z.enum(tiers), unit: positive, weight: positive })),
   value: nonnegative,
   scale: positive,
-  apart: z.array(apartSchema).optional(),
+  apart: z.optional(z.array(apartSchema)),
   tree: z.unknown(),
 });
 
 const wishesSchema = z.strictObject({
-  keep: z.array(id.transform(pedalId)).optional(),
-  buy: z.literal('never').optional(),
-  budget: nonnegative.transform(minorUnits).optional(),
+  keep: z.optional(z.array(pedal)),
+  buy: z.optional(z.literal('never')),
+  budget: z.optional(z.pipe(nonnegative, z.transform(minorUnits))),
 });
 
 const proofSchema = z.strictObject({
@@ -65,9 +67,9 @@ const proofSchema = z.strictObject({
   board: z.string(),
   aim: z.enum(aims),
   partial: z.boolean(),
-  impossible: z.boolean().optional(),
-  wishes: wishesSchema.optional(),
-  steps: z.array(stepSchema).min(1),
+  impossible: z.optional(z.boolean()),
+  wishes: z.optional(wishesSchema),
+  steps: someOf(stepSchema),
 });
 
 /** Something in a proof that is not as the format has it. */
@@ -89,10 +91,13 @@ const outdated: ProofFault = {
   remedy: 'Write the proof again with this version: boardfeed choose … --proof FILE.',
 };
 
+/** What is wrong with a value is told in the words of the schema library. */
+const inEnglish = { error: english().localeError };
+
 /** Turns what a proof file holds into a proof, or says what about it is wrong; of a tree, the first node that is. */
 export function parseProof(data: unknown): ParsedProof {
   if (earlierFormat.safeParse(data).success) return { kind: 'faulty', faults: [outdated] };
-  const parsed = proofSchema.safeParse(data);
+  const parsed = proofSchema.safeParse(data, inEnglish);
   if (!parsed.success) return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, [])) };
   const steps: ProofStep[] = [];
   for (const [index, { tree, apart, ...step }] of parsed.data.steps.entries()) {
@@ -124,7 +129,7 @@ function readTree(
   const waiting: Waiting[] = [{ data, way: null, put: (node) => (root = node) }];
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const { way } = next;
-    const parsed = nodeSchema.safeParse(next.data);
+    const parsed = nodeSchema.safeParse(next.data, inEnglish);
     if (!parsed.success)
       return { kind: 'faulty', faults: parsed.error.issues.map((issue) => faultOf(issue, pathOf(way, path))) };
     const { tags, branch } = parsed.data;

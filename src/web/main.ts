@@ -1,14 +1,9 @@
-import { config } from 'zod';
-
 import { openPage } from './open-page.js';
 import { startWorker } from './worker/start-worker.js';
 
 /*
  * One script for the page and for its worker: they share most of their code, and the page holds it once.
  */
-
-// The page forbids to make code of text; schemas need not try.
-config({ jitless: true });
 
 if (typeof document === 'undefined') startWorker();
 else void openPage();

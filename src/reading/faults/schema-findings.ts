@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 
 import { pathKey, type Sheet } from '../resolve/entry.js';
 import { findingAt, type Finding, type Path, type InputKind, type Words } from '../../domain/finding.js';
@@ -16,7 +16,7 @@ export type Checked = { readonly sheet: Sheet; readonly findings: readonly Findi
 /** Applies a file's schema. `lost` are the paths of values that were reported already. */
 export function checkAgainstSchema(
   source: InputKind,
-  schema: z.core.$ZodType & { safeParse: (data: unknown) => z.ZodSafeParseResult<unknown> },
+  schema: z.ZodMiniType,
   root: LocatedNode,
   lost: readonly Path[],
 ): Checked {

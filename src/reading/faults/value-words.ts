@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 import type { Words } from '../../domain/finding.js';
 import { nearSpelling } from '../../domain/near-spelling.js';
@@ -62,7 +62,7 @@ function remedyOf(refused: Refused, node: LocatedNode): string {
   const absent = refused.required ? '' : `, or remove \`${field}\` where it may be left out`;
   if (node.value === null) return `Write ${wording.allowed}${absent}.`;
   if (wording.unit !== null) return numberRemedy(refused, node);
-  if (refused.schema instanceof z.ZodBoolean) return flagRemedy(node);
+  if (refused.schema instanceof z.ZodMiniBoolean) return flagRemedy(node);
   const words = wordsOf(issue);
   if (words.length > 0) return wordRemedy(String(node.value), words);
   if (typeof node.value !== 'string') return `Put it in quotes if it is meant as text: "${node.written}".`;
@@ -87,7 +87,7 @@ function numberRemedy({ schema, wording, issue }: Refused, node: LocatedScalar):
   const number = plainNumber(written, wording.unit);
   if (number !== null && z.safeParse(schema, Number(number)).success) return `Write ${number}.`;
   const range = plainRange(written);
-  if (range !== null && schema instanceof z.ZodUnion) return `Write ${range}.`;
+  if (range !== null && schema instanceof z.ZodMiniUnion) return `Write ${range}.`;
   if (number === null && written.includes(','))
     return 'Write the digits with a decimal point and nothing between them.';
   return fallback;

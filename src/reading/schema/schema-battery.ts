@@ -1,12 +1,12 @@
-import type * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { batteryType, count, id, largestCount, map, milliampHours, money, name, volts } from './schema-fields.js';
 
 const batteryFields = {
-  id: id('How other parts of the files and the results call it; made from the name when absent.').optional(),
+  id: z.optional(id('How other parts of the files and the results call it; made from the name when absent.')),
   name: name('What it is called.'),
   type: batteryType('What it is; pedals name the type that they take.'),
-  stock: count(0, largestCount, 'How many can be bought; no limit when absent.').optional(),
+  stock: z.optional(count(0, largestCount, 'How many can be bought; no limit when absent.')),
   volts: volts('The volts of one.'),
   milliampHours: milliampHours('What one holds.'),
 };
@@ -21,7 +21,7 @@ export const batterySchema = map('A battery for pedals that can run on some.', a
 /** A battery that is owned and not for sale. */
 export const gearBatterySchema = map('A battery that no catalogue lists.', allowed, {
   ...batteryFields,
-  price: money('Not used: gear is not for sale.').optional(),
+  price: z.optional(money('Not used: gear is not for sale.')),
 });
 
 export type RawBattery = z.output<typeof gearBatterySchema>;

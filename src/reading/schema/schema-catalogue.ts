@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { currencyCode, listOf, map, mostParts, mostSupplies, name } from './schema-fields.js';
 import { batterySchema } from './schema-battery.js';
@@ -9,25 +9,19 @@ import { supplyAssumptionsSchema, supplySchema } from './schema-supply.js';
 export const catalogueSchema = map('What can be bought.', 'a map with catalogue, currency, supplies …', {
   catalogue: name('What the catalogue is called.'),
   currency: currencyCode,
-  assume: supplyAssumptionsSchema.optional(),
+  assume: z.optional(supplyAssumptionsSchema),
   supplies: listOf(
     supplySchema,
     mostSupplies,
     'The supplies for sale; an empty list where only leads are sold.',
     `a list of up to ${mostSupplies} supplies`,
   ),
-  parts: listOf(
-    partSchema,
-    mostParts,
-    'The leads and adapters for sale.',
-    `a list of up to ${mostParts} parts`,
-  ).optional(),
-  batteries: listOf(
-    batterySchema,
-    mostParts,
-    'The batteries for sale.',
-    `a list of up to ${mostParts} batteries`,
-  ).optional(),
+  parts: z.optional(
+    listOf(partSchema, mostParts, 'The leads and adapters for sale.', `a list of up to ${mostParts} parts`),
+  ),
+  batteries: z.optional(
+    listOf(batterySchema, mostParts, 'The batteries for sale.', `a list of up to ${mostParts} batteries`),
+  ),
 });
 
 export type RawCatalogue = z.output<typeof catalogueSchema>;

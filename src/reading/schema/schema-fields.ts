@@ -1,7 +1,8 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { knownConnectors } from '../../domain/connectors.js';
 import { scaledDecimal } from '../../domain/quantities.js';
+import { described } from './described.js';
 
 /** What a plain number stands for. Money is in the file's currency, in major units. */
 export type NumberUnit = 'V' | 'mA' | 'W' | 'Wh' | 'mAh' | 'h' | 'factor' | 'money' | 'count';
@@ -27,20 +28,19 @@ export const mostInShortList = 100;
 /** Of a name, an id or a connector, in UTF-16 units. */
 export const longestText = 200;
 
-/** The same schema with what a JSON Schema says of it, how a message says what it may hold, and the unit of its number. */
-export function worded<Schema extends z.ZodType>(
+/** The schema itself, which is new, with what a JSON Schema says of it, how a message says what it may hold, and the unit of its number. */
+export function worded<Schema extends z.ZodMiniType>(
   schema: Schema,
   description: string,
   allowed: string,
   unit: NumberUnit | null = null,
 ): Schema {
-  const described = schema.describe(description);
-  wordings.add(described, { allowed, unit });
-  return described;
+  wordings.add(schema, { allowed, unit });
+  return described(schema, description);
 }
 
 /** A map of these keys and no others. */
-export const map = <Fields extends z.ZodRawShape>(description: string, allowed: string, fields: Fields) =>
+export const map = <Fields extends z.core.$ZodShape>(description: string, allowed: string, fields: Fields) =>
   worded(z.strictObject(fields), description, allowed);
 
 /** One of a few words. */
@@ -48,15 +48,15 @@ export const words = <const Words extends readonly string[]>(words: Words, descr
   worded(z.enum(words), description, allowed);
 
 /** A list of up to so many. */
-export const listOf = <Item extends z.ZodType>(item: Item, most: number, description: string, allowed: string) =>
-  worded(z.array(item).max(most), description, allowed);
+export const listOf = <Item extends z.ZodMiniType>(item: Item, most: number, description: string, allowed: string) =>
+  worded(z.array(item).check(z.maxLength(most)), description, allowed);
 
 const threeDecimals = (value: number): boolean => scaledDecimal(value, 3) !== null;
 const decimalsCheck = { params: { check: 'decimals' } };
 
 function positive(noun: string, largest: number, unit: NumberUnit, description: string) {
   return worded(
-    z.number().gt(0).max(largest).refine(threeDecimals, decimalsCheck),
+    z.number().check(z.gt(0), z.maximum(largest), z.refine(threeDecimals, decimalsCheck)),
     description,
     `a number of ${noun} above 0 and up to ${largest}, with at most three decimals`,
     unit,
@@ -79,7 +79,7 @@ export const wattHours = (description: string) => positive('watt-hours', largest
 /** A factor of at least 1, with at most three decimals. */
 export const factor = (description: string) =>
   worded(
-    z.number().min(1).max(largestFactor).refine(threeDecimals, decimalsCheck),
+    z.number().check(z.minimum(1), z.maximum(largestFactor), z.refine(threeDecimals, decimalsCheck)),
     description,
     `a factor from 1 to ${largestFactor}, with at most three decimals`,
     'factor',
@@ -87,13 +87,18 @@ export const factor = (description: string) =>
 
 /** An amount of at least 0; how many decimals it may have depends on the currency and is checked apart. */
 export const money = (description: string) =>
-  worded(z.number().min(0), description, "an amount of at least 0 in the file's currency", 'money');
+  worded(z.number().check(z.minimum(0)), description, "an amount of at least 0 in the file's currency", 'money');
 
 /** A whole number between two bounds, both included. */
 export const count = (lowest: number, highest: number, description: string) =>
-  worded(z.int().min(lowest).max(highest), description, `a whole number from ${lowest} to ${highest}`, 'count');
+  worded(
+    z.int().check(z.minimum(lowest), z.maximum(highest)),
+    description,
+    `a whole number from ${lowest} to ${highest}`,
+    'count',
+  );
 
-const text = () => z.string().min(1).max(longestText);
+const text = () => z.string().check(z.minLength(1), z.maxLength(longestText));
 
 /** A name that is shown as it is; any characters. */
 export const name = (description: string) => worded(text(), description, `text of 1 to ${longestText} characters`);
@@ -102,7 +107,7 @@ export const name = (description: string) => worded(text(), description, `text o
 export const idPattern = /^[\p{L}\p{M}\p{N}._-]+$/u;
 
 export const id = (description: string) =>
-  worded(text().regex(idPattern), description, 'letters, digits, ".", "_" and "-", without spaces');
+  worded(text().check(z.regex(idPattern)), description, 'letters, digits, ".", "_" and "-", without spaces');
 
 /** What stands for a thing elsewhere: its id, or its name where no other has it. `what` begins a sentence. */
 export const reference = (what: string) =>
@@ -115,13 +120,13 @@ export const reference = (what: string) =>
 /** A connector's name: free text that only needs to match. */
 export const connector = (description: string) =>
   text()
-    .meta({ description, examples: [...knownConnectors] })
+    .register(z.globalRegistry, { description, examples: [...knownConnectors] })
     .register(wordings, { allowed: 'the name of a connector, such as barrel-2.1', unit: null });
 
 /** The type of a battery: free text that only needs to match. */
 export const batteryType = (description: string) =>
   text()
-    .meta({ description, examples: ['9V-block', 'AA', 'AAA'] })
+    .register(z.globalRegistry, { description, examples: ['9V-block', 'AA', 'AAA'] })
     .register(wordings, { allowed: 'a type of battery, such as 9V-block or AA', unit: null });
 
 export const flag = (description: string) => worded(z.boolean(), description, 'true or false');
@@ -165,7 +170,7 @@ export const ground = words(
 /** The ISO 4217 code; whether it exists is checked apart. */
 export const currencyCode = z
   .string()
-  .meta({
+  .register(z.globalRegistry, {
     description: 'The ISO 4217 code of the currency of all money in the file, such as EUR.',
     // For the JSON Schema alone; here the codes are looked up, so that near ones can be suggested.
     pattern: '^[A-Z]{3}$',

@@ -1,5 +1,6 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
+import { described } from './described.js';
 import {
   connector,
   count,
@@ -17,7 +18,10 @@ import {
 const accepts = worded(
   z.union([
     volts('The only volts it takes.'),
-    z.array(volts('Volts that it takes.')).min(1).max(mostInShortList).describe('All the volts it takes.'),
+    described(
+      z.array(volts('Volts that it takes.')).check(z.minLength(1), z.maxLength(mostInShortList)),
+      'All the volts it takes.',
+    ),
     voltsRange('It takes anything between these volts, both included.'),
   ]),
   'The volts that the inlet takes: one number, a list, or a range.',
@@ -32,10 +36,10 @@ export const inletSchema = map(
   {
     power,
     plug: connector('The connector of the inlet.'),
-    polarity: polarity.optional(),
+    polarity: z.optional(polarity),
     volts: accepts,
     milliamps: milliamps('The milliamps it draws, whatever hangs on the supply.'),
-    startup: milliamps('The milliamps it draws at the moment of switching on, taken as stated.').optional(),
+    startup: z.optional(milliamps('The milliamps it draws at the moment of switching on, taken as stated.')),
   },
 );
 

@@ -1,20 +1,18 @@
-import type * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { connector, count, flag, id, largestCount, map, money, name, words } from './schema-fields.js';
 
 const partFields = {
-  id: id('How other parts of the files and the results call it; made from the name when absent.').optional(),
+  id: z.optional(id('How other parts of the files and the results call it; made from the name when absent.')),
   name: name('What it is called.'),
-  stock: count(0, largestCount, 'How many can be bought; no limit when absent.').optional(),
+  stock: z.optional(count(0, largestCount, 'How many can be bought; no limit when absent.')),
   fits: connector('The plug that goes into it.'),
   gives: connector('The plug that it offers.'),
-  reverses: flag('It swaps plus and minus; false when absent.').optional(),
-  tails: count(2, largestCount, 'Makes it a chain lead: how many pedals it feeds.').optional(),
-  joins: words(
-    ['series', 'parallel'],
-    'Makes it a join lead: how it joins two outputs.',
-    'series or parallel',
-  ).optional(),
+  reverses: z.optional(flag('It swaps plus and minus; false when absent.')),
+  tails: z.optional(count(2, largestCount, 'Makes it a chain lead: how many pedals it feeds.')),
+  joins: z.optional(
+    words(['series', 'parallel'], 'Makes it a join lead: how it joins two outputs.', 'series or parallel'),
+  ),
 };
 const allowed = 'a map with name, fits, gives …';
 
@@ -27,7 +25,7 @@ export const partSchema = map('An adapter, or with `tails` a chain lead, or with
 /** A lead or adapter that is owned and not for sale. */
 export const gearPartSchema = map('An owned part that no catalogue lists.', allowed, {
   ...partFields,
-  price: money('Not used: gear is not for sale.').optional(),
+  price: z.optional(money('Not used: gear is not for sale.')),
 });
 
 export type RawPart = z.output<typeof gearPartSchema>;

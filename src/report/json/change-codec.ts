@@ -1,9 +1,10 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { factorText, type Factor } from '../../domain/quantities.js';
 import type { Bank, Setting, Supply } from '../../domain/supply.js';
 import type { Part, PartRole } from '../../domain/part.js';
 import type { Change, Raised, UnownedPart, WayOut } from '../../planning/explain/way-out.js';
+import { described } from '../../reading/schema/described.js';
 import { changeText } from '../words/explain-ways.js';
 import {
   at,
@@ -106,7 +107,8 @@ const battery = record<ToldOf<'battery'>>()('A battery that would do.', {
   milliampHours: at(thousandths('The least milliamp-hours that do.'), ({ battery: { role } }) => role.microampHours),
 });
 
-const hours = (about: string) => made(z.number().gt(0).describe(about), (value: Factor) => Number(factorText(value)));
+const hours = (about: string) =>
+  made(described(z.number().check(z.gt(0)), about), (value: Factor) => Number(factorText(value)));
 
 const change = oneOf<Told>('What would have to be otherwise, with a plan for that.', {
   budget: told('budget')('The budget.', { from: money('As it is.'), to: money('As it would have to be.') }),

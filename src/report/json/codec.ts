@@ -1,63 +1,64 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
+import { described } from '../../reading/schema/described.js';
 import type { FactsContext } from '../words/explain-facts.js';
 
 /** What is printed of a value, and the schema that it keeps: both are said once, so that neither can be forgotten. */
-export type Codec<From, Schema extends z.ZodType = z.ZodType> = {
+export type Codec<From, Schema extends z.ZodMiniType = z.ZodMiniType> = {
   readonly schema: Schema;
   readonly print: (from: From, told: FactsContext) => z.input<Schema>;
 };
 
 /** A value that is printed as it is. */
-export const as = <Schema extends z.ZodType>(schema: Schema): Codec<z.input<Schema>, Schema> => ({
+export const as = <Schema extends z.ZodMiniType>(schema: Schema): Codec<z.input<Schema>, Schema> => ({
   schema,
   print: (from) => from,
 });
 
 /** A value that is printed as what is made of it. */
-export const made = <From, Schema extends z.ZodType>(
+export const made = <From, Schema extends z.ZodMiniType>(
   schema: Schema,
   print: (from: From, told: FactsContext) => z.input<Schema>,
 ): Codec<From, Schema> => ({ schema, print });
 
 /** A value that is printed as another one, which is taken out of it or made of it. */
-export const through = <From, Inner, Schema extends z.ZodType>(
+export const through = <From, Inner, Schema extends z.ZodMiniType>(
   { schema, print }: Codec<Inner, Schema>,
   get: (from: From, told: FactsContext) => Inner,
 ): Codec<From, Schema> => ({ schema, print: (from, told) => print(get(from, told), told) });
 
-export const list = <From, Schema extends z.ZodType>(
+export const list = <From, Schema extends z.ZodMiniType>(
   about: string,
   { schema, print }: Codec<From, Schema>,
-): Codec<readonly From[], z.ZodArray<Schema>> => ({
-  schema: z.array(schema).describe(about),
+): Codec<readonly From[], z.ZodMiniArray<Schema>> => ({
+  schema: described(z.array(schema), about),
   print: (all, told) => all.map((from) => print(from, told)),
 });
 
-export const orNull = <From, Schema extends z.ZodType>(
+export const orNull = <From, Schema extends z.ZodMiniType>(
   about: string,
   { schema, print }: Codec<From, Schema>,
-): Codec<From | null, z.ZodNullable<Schema>> => ({
-  schema: schema.nullable().describe(about),
+): Codec<From | null, z.ZodMiniNullable<Schema>> => ({
+  schema: described(z.nullable(schema), about),
   print: (from, told) => (from === null ? null : print(from, told)),
 });
 
 /** A key that is left out where there is nothing to say. */
-export const orAbsent = <From, Schema extends z.ZodType>({
+export const orAbsent = <From, Schema extends z.ZodMiniType>({
   schema,
   print,
-}: Codec<From, Schema>): Codec<From | undefined, z.ZodOptional<Schema>> => ({
-  schema: schema.optional(),
+}: Codec<From, Schema>): Codec<From | undefined, z.ZodMiniOptional<Schema>> => ({
+  schema: z.optional(schema),
   print: (from, told) => (from === undefined ? undefined : print(from, told)),
 });
 
-export type Shape = Readonly<Record<string, z.ZodType>>;
+export type Shape = Readonly<Record<string, z.ZodMiniType>>;
 
 /** A key that is printed of the whole object. */
-export type Key<From, Schema extends z.ZodType = z.ZodType> = { readonly ofWhole: Codec<From, Schema> };
+export type Key<From, Schema extends z.ZodMiniType = z.ZodMiniType> = { readonly ofWhole: Codec<From, Schema> };
 
 /** A key with what is taken out of the object, or made of it. */
-export const at = <From, Inner, Schema extends z.ZodType>(
+export const at = <From, Inner, Schema extends z.ZodMiniType>(
   codec: Codec<Inner, Schema>,
   get: (from: From, told: FactsContext) => Inner,
 ): Key<From, Schema> => ({ ofWhole: through(codec, get) });
@@ -76,17 +77,17 @@ export const keysOf =
 /** An object, printed key by key; keys without a value are left out. Later versions may add some. */
 export const record =
   <From>() =>
-  <Of extends Shape>(about: string, keys: Keys<From, Of>): Codec<From, z.ZodObject<Of>> => {
+  <Of extends Shape>(about: string, keys: Keys<From, Of>): Codec<From, z.ZodMiniObject<Of>> => {
     const entries = Object.entries(keys as Readonly<Record<string, Key<From> | Codec<unknown>>>).map(
       ([name, key]) => [name, 'ofWhole' in key ? key.ofWhole : named<From>(name, key)] as const,
     );
     const shape = Object.fromEntries(entries.map(([name, { schema }]) => [name, schema])) as Of;
     return {
-      schema: z.object(shape).describe(about),
+      schema: described(z.object(shape), about),
       print: (from, told) => {
         const printed = entries.map(([name, { print }]) => [name, print(from, told)] as const);
         // The shape is that of the keys, which the type system cannot see through entries.
-        return Object.fromEntries(printed.filter(([, value]) => value !== undefined)) as z.input<z.ZodObject<Of>>;
+        return Object.fromEntries(printed.filter(([, value]) => value !== undefined)) as z.input<z.ZodMiniObject<Of>>;
       },
     };
   };
@@ -103,7 +104,7 @@ export function oneOf<From extends { readonly kind: string }>(about: string, kin
   const codecs = Object.entries<Codec<never>>(kinds);
   const distinct = [...new Set(codecs.map(([, { schema }]) => schema))];
   return {
-    schema: z.union(distinct).describe(about),
+    schema: described(z.union(distinct), about),
     print: (from, told) => {
       const codec = codecs.find(([kind]) => kind === from.kind)?.[1];
       if (codec === undefined) throw new RangeError(`nothing prints a ${from.kind}`);
@@ -114,5 +115,5 @@ export function oneOf<From extends { readonly kind: string }>(about: string, kin
 }
 
 /** A word that is always the same, such as the name of a format. */
-export const word = <Word extends string>(text: Word, about: string): Codec<unknown, z.ZodLiteral<Word>> =>
-  made(z.literal(text).describe(about), () => text);
+export const word = <Word extends string>(text: Word, about: string): Codec<unknown, z.ZodMiniLiteral<Word>> =>
+  made(described(z.literal(text), about), () => text);

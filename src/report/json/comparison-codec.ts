@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 
 import { choosingAims, isMoney, type ChoosingAim, tiers } from '../../domain/aim.js';
 import type { Kit } from '../../domain/kit.js';

@@ -1,55 +1,68 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { numberOfThousandths } from '../../domain/quantities.js';
+import { described } from '../../reading/schema/described.js';
 import type { Confirm } from '../words/confirm.js';
 import { list, made } from './codec.js';
 
-const idOf = (what: string) => z.string().min(1).max(200).describe(`The id of the ${what}.`);
+const idOf = (what: string) => described(z.string().check(z.minLength(1), z.maxLength(200)), `The id of the ${what}.`);
 
 const assumed = (of: 'pedal' | 'supply') =>
-  z
-    .partialRecord(
-      z
-        .enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'plug', 'regulated'])
-        .describe('A field that was left out.'),
-      z.union([z.string(), z.boolean(), z.number()]).describe('What was assumed.'),
-    )
-    .describe(`The fields of the ${of} that were taken from the file's \`assume\` block.`);
+  described(
+    z.partialRecord(
+      described(
+        z.enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'plug', 'regulated']),
+        'A field that was left out.',
+      ),
+      described(z.union([z.string(), z.boolean(), z.number()]), 'What was assumed.'),
+    ),
+    `The fields of the ${of} that were taken from the file's \`assume\` block.`,
+  );
 
-const milliamps = z.number().gt(0).describe('The guessed draw in milliamps.');
-const guessed = z
-  .object({
-    milliamps: z
-      .union([
+const milliamps = described(z.number().check(z.gt(0)), 'The guessed draw in milliamps.');
+const guessed = described(
+  z.object({
+    milliamps: described(
+      z.union([
         milliamps,
-        z
-          .record(z.string().describe('Volts.'), milliamps)
-          .describe('The guessed draw in milliamps at each of the volts.'),
-      ])
-      .describe('The guessed draw in milliamps: one number, or one for each of the volts.'),
-  })
-  .describe("The pedal's draw, which is a guess.");
+        described(
+          z.record(described(z.string(), 'Volts.'), milliamps),
+          'The guessed draw in milliamps at each of the volts.',
+        ),
+      ]),
+      'The guessed draw in milliamps: one number, or one for each of the volts.',
+    ),
+  }),
+  "The pedal's draw, which is a guess.",
+);
 
-const unknown = z
-  .array(
-    z.enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps']).describe('A field that nobody has read.'),
-  )
-  .min(1)
-  .describe('What the board file says is unknown.');
+const unknown = described(
+  z
+    .array(
+      described(
+        z.enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'milliamps']),
+        'A field that nobody has read.',
+      ),
+    )
+    .check(z.minLength(1)),
+  'What the board file says is unknown.',
+);
 
-const entry = z
-  .union([
-    z
-      .object({
+const entry = described(
+  z.union([
+    described(
+      z.object({
         pedal: idOf('pedal'),
         assumed: assumed('pedal'),
-        guessed: guessed.optional(),
-        unknown: unknown.optional(),
-      })
-      .describe('What to read off a pedal.'),
-    z.object({ supply: idOf('supply'), assumed: assumed('supply') }).describe('What to read off a supply.'),
-  ])
-  .describe('What nobody has read from a label yet.');
+        guessed: z.optional(guessed),
+        unknown: z.optional(unknown),
+      }),
+      'What to read off a pedal.',
+    ),
+    described(z.object({ supply: idOf('supply'), assumed: assumed('supply') }), 'What to read off a supply.'),
+  ]),
+  'What nobody has read from a label yet.',
+);
 
 /** What is to be read off labels, in the words of the files. */
 export const confirmed = list(

@@ -2,10 +2,10 @@ import type { Kit } from '../../domain/kit.js';
 import { inventoryOf } from '../words/inventory.js';
 import { safeJson } from '../words/safe-text.js';
 import type { Codec } from './codec.js';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 
 /** The value as an object of the format. */
-export const printedObject = <From, Schema extends z.ZodType>(
+export const printedObject = <From, Schema extends z.ZodMiniType>(
   codec: Codec<From, Schema>,
   kit: Kit,
   value: From,

@@ -19,13 +19,14 @@ import type { InputFault, ReadResult } from '../../reading/faults/input-fault.js
 import { jsonIn, type JsonFile } from '../../reading/text/json-file.js';
 import type { ClaimedPlan, ClaimedWiring, ToldSources } from '../../domain/claimed-plan.js';
 import type { NamedFile } from '../../reading/text/file-text.js';
-import * as z from 'zod';
+import * as z from 'zod/mini';
+import english from 'zod/v4/locales/en.js';
 import { aims } from '../../domain/aim.js';
 import { planCodec } from './plan-codec.js';
 
 /** What is read back of a plan; what else it prints follows from that. Later versions may add keys. */
-const planSchema = planCodec.schema
-  .pick({
+const planSchema = z.extend(
+  z.pick(planCodec.schema, {
     format: true,
     board: true,
     status: true,
@@ -38,20 +39,24 @@ const planSchema = planCodec.schema
     moved: true,
     inlets: true,
     runtimes: true,
-  })
-  .extend({
+  }),
+  {
     aim: z.enum(aims),
     // Plans that were written before places were kept do not say so.
-    feeds: z.array(planCodec.schema.shape.feeds.element.partial({ kept: true, source: true })),
-    buy: planCodec.schema.shape.buy.partial({ batteries: true }),
+    feeds: z.array(z.partial(planCodec.schema.shape.feeds.def.element, { kept: true, source: true })),
+    buy: z.partial(planCodec.schema.shape.buy, { batteries: true }),
     // Nor did those before there were power banks, and supplies that are fed by others, speak of them.
-    inlets: planCodec.schema.shape.inlets.optional(),
-    runtimes: planCodec.schema.shape.runtimes.optional(),
-  });
+    inlets: z.optional(planCodec.schema.shape.inlets),
+    runtimes: z.optional(planCodec.schema.shape.runtimes),
+  },
+);
 
 type RawPlan = z.output<typeof planSchema>;
 
 const asWritten = 'Give the file as `boardfeed choose --json` or `boardfeed rewire --json` wrote it.';
+
+/** What is wrong with a value is told in the words of the schema library. */
+const inEnglish = { error: english().localeError };
 
 /** The most faults that are told at once. */
 const mostShown = 20;
@@ -61,7 +66,7 @@ export function planIn(named: NamedFile): ReadResult<ClaimedPlan> {
   const read = jsonIn(named);
   if (read.kind === 'faulty') return read;
   const { value, faultAt } = read.value;
-  const parsed = planSchema.safeParse(value);
+  const parsed = planSchema.safeParse(value, inEnglish);
   if (!parsed.success) return refused(parsed.error.issues.map((issue) => schemaFault(issue, faultAt)));
   const faults: InputFault[] = [];
   const plan = planOf(parsed.data, (at, words) => void faults.push(faultAt(at, words)));

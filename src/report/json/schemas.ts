@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { boardSchema } from '../../reading/schema/schema-board.js';
 import { catalogueSchema } from '../../reading/schema/schema-catalogue.js';
@@ -31,7 +31,7 @@ export const schemaKinds = [
 export type SchemaKind = (typeof schemaKinds)[number];
 
 /** Strict files refuse unknown keys; to a result later versions may add some, so its readers must bear them. */
-const kinds: Readonly<Record<SchemaKind, { readonly schema: z.ZodType; readonly title: string }>> = {
+const kinds: Readonly<Record<SchemaKind, { readonly schema: z.ZodMiniType; readonly title: string }>> = {
   board: { schema: boardSchema, title: 'boardfeed board' },
   catalogue: { schema: catalogueSchema, title: 'boardfeed catalogue' },
   plan: { schema: planCodec.schema, title: 'boardfeed plan' },

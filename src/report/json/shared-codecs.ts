@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 import type { Kit } from '../../domain/kit.js';
 import { leadNumbers } from '../../domain/lead-numbers.js';
@@ -20,6 +20,7 @@ import {
 import { numberOfThousandths, type PartId, type SupplyId } from '../../domain/quantities.js';
 import { feedSourceOf, feedSources } from '../../domain/source.js';
 import type { Numbers, Violation } from '../../domain/violation.js';
+import { described } from '../../reading/schema/described.js';
 import { meterOf, percentOf } from '../words/words.js';
 import { as, at, keysOf, list, made, oneOf, orAbsent, orNull, record, word, type Codec, through } from './codec.js';
 import {
@@ -119,10 +120,12 @@ const feedKeys = keysOf<Feed>()({
   ),
   outputs: at(
     as(
-      z
-        .array(z.int().min(1).describe('The number of an output of the supply, from 1.'))
-        .max(2)
-        .describe('The output, or the two that are joined; none of a battery.'),
+      described(
+        z
+          .array(described(z.int().check(z.minimum(1)), 'The number of an output of the supply, from 1.'))
+          .check(z.maxLength(2)),
+        'The output, or the two that are joined; none of a battery.',
+      ),
     ),
     (from, { kit }) => (batteryOf(from, kit) === null ? [...from.outputs] : []),
   ),
@@ -151,10 +154,10 @@ const feedKeys = keysOf<Feed>()({
   ),
   settings: at(
     as(
-      z
-        .array(z.number().gt(0).describe('What an output is set to. In volts.'))
-        .max(2)
-        .describe('What each of the outputs is set to, in volts; empty where `volts` is null.'),
+      described(
+        z.array(described(z.number().check(z.gt(0)), 'What an output is set to. In volts.')).check(z.maxLength(2)),
+        'What each of the outputs is set to, in volts; empty where `volts` is null.',
+      ),
     ),
     (from, { board, kit }) =>
       isUnstated(from, board) || batteryOf(from, kit) !== null ? [] : from.settings.map(numberOfThousandths),
@@ -195,11 +198,11 @@ export const feeds = through(
 
 /** The keys of a place: null and no outputs where it is no single one. */
 export const placeKeys = <From>(get: (from: From) => Place | null) => ({
-  supply: at<From, string | null, z.ZodNullable<z.ZodString>>(
+  supply: at<From, string | null, z.ZodMiniNullable<z.ZodMiniString>>(
     orNull('The id of the supply; null where it is no single one.', id('The id of the supply.')),
     (from) => get(from)?.supply ?? null,
   ),
-  unit: at<From, number | null, z.ZodNullable<z.ZodInt>>(
+  unit: at<From, number | null, z.ZodMiniNullable<z.ZodMiniNumberFormat>>(
     orNull('Which unit of this supply, from 1; null where it is no single one.', numbered('Which unit, from 1.')),
     (from) => get(from)?.unit ?? null,
   ),
@@ -301,14 +304,14 @@ export const finding = record<Violation>()('A hard rule that is broken.', {
 export const format = <Name extends string>(name: Name) =>
   word(name, 'The format of the file. Keys may be added to it, never changed.');
 
-export const boardName = <From>(): Codec<From, z.ZodString> =>
-  made(z.string().describe("The board's name."), (_, { board }) => board.name);
+export const boardName = <From>(): Codec<From, z.ZodMiniString> =>
+  made(described(z.string(), "The board's name."), (_, { board }) => board.name);
 
-export const currency = <From>(): Codec<From, z.ZodString> =>
+export const currency = <From>(): Codec<From, z.ZodMiniString> =>
   made(
-    z.string().describe('The ISO 4217 code of the currency of all money in the file, such as EUR.'),
+    described(z.string(), 'The ISO 4217 code of the currency of all money in the file, such as EUR.'),
     (_, { board }) => board.currency.code,
   );
 
 export const cautions = <From>(get: (from: From, told: Parameters<Codec<From>['print']>[1]) => readonly string[]) =>
-  at(list('What asks for care.', as(z.string().describe('A sentence.'))), get);
+  at(list('What asks for care.', as(described(z.string(), 'A sentence.'))), get);

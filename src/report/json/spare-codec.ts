@@ -1,3 +1,5 @@
+import * as z from 'zod/mini';
+
 import type { Kit } from '../../domain/kit.js';
 import { outputsOf } from '../../domain/kit.js';
 import { feedMillivolts } from '../../domain/plan.js';
@@ -6,6 +8,7 @@ import type { Violation } from '../../domain/violation.js';
 import type { Added } from '../../planning/spare/add-pedal.js';
 import type { Largest } from '../../planning/spare/largest-pedal.js';
 import type { NoBasis, Room, Spare } from '../../planning/spare/spare.js';
+import { described } from '../../reading/schema/described.js';
 import { leftOf, mostAlone, ownedUnits, plannedOf } from '../words/spare-units.js';
 import { freeOf } from '../words/free-outputs.js';
 import { hasGroundAlone, type OutputUse, type UnitUse } from '../words/usage.js';
@@ -171,12 +174,14 @@ export const addedCodec = record<Asked>()('Whether one more pedal can be fed.', 
     (from) => ofAdded(from)?.of,
   ),
   pedal: at(orAbsent(id('The id that it was given.')), (from) => ofAdded(from)?.pedal.id),
-  result: at(as(planCodec.schema.optional()), (found) => {
+  result: at(as(z.optional(planCodec.schema)), (found) => {
     const added = ofAdded(found);
     return added && printedObject(planCodec, added.kit, added.answer);
   }),
   bought: at(
-    as(planCodec.schema.nullable().optional().describe('When things may be bought; null where that was not asked.')),
+    as(
+      described(z.optional(z.nullable(planCodec.schema)), 'When things may be bought; null where that was not asked.'),
+    ),
     (found) => {
       const added = ofAdded(found);
       return added && (added.bought === null ? null : printedObject(planCodec, added.bought.kit, added.bought.answer));

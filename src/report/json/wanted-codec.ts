@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 import { unitOfInlet } from '../../domain/inlet.js';
 import type { Part } from '../../domain/part.js';
@@ -6,6 +6,7 @@ import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
 import type { WantedOutputs } from '../../planning/wanted/found-outputs.js';
 import type { Wanted, WantedBatteries, WantedLead } from '../../planning/wanted/wanted.js';
+import { described } from '../../reading/schema/described.js';
 import { planCautions } from '../words/cautions.js';
 import { confirmEntries } from '../words/confirm.js';
 import { countOutputs, totalRating } from '../words/wanted.js';
@@ -17,7 +18,7 @@ import { unowned } from './reason-codec.js';
 import { adapterIds, boardName, cautions, feeds, format, readings } from './shared-codecs.js';
 import { choice, count, id, numbered, pedals, text, thousandths, volts, yes } from './values.js';
 
-const always = (about: string) => as(z.literal(true).describe(about));
+const always = (about: string) => as(described(z.literal(true), about));
 
 /** Of what hangs somewhere the units whose inlets do. */
 const inletUnits = (about: string) =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod/mini';
 
 import { boardSchema } from '../../../../src/reading/schema/schema-board.js';
 import { catalogueSchema } from '../../../../src/reading/schema/schema-catalogue.js';
@@ -22,8 +22,8 @@ function* propertiesOf(schema: Json, path = ''): Generator<readonly [string, Jso
 
 /** Every value that a file may hold, by its path; of several options only what is inside them. */
 function* valuesOf(schema: z.core.$ZodType, path: string): Generator<readonly [string, z.core.$ZodType]> {
-  if (schema instanceof z.ZodOptional) {
-    yield* valuesOf(schema.unwrap(), path);
+  if (schema instanceof z.ZodMiniOptional) {
+    yield* valuesOf(schema.def.innerType, path);
     return;
   }
   yield [path, schema];
@@ -31,13 +31,13 @@ function* valuesOf(schema: z.core.$ZodType, path: string): Generator<readonly [s
 }
 
 function* insideOf(schema: z.core.$ZodType, path: string): Generator<readonly [string, z.core.$ZodType]> {
-  if (schema instanceof z.ZodUnion) for (const option of schema.options) yield* insideOf(option, path);
-  if (schema instanceof z.ZodArray) yield* valuesOf(schema.element, `${path}[]`);
-  if (schema instanceof z.ZodRecord) {
-    yield* valuesOf(schema.keyType, `${path}{}`);
-    yield* valuesOf(schema.valueType, `${path}.*`);
+  if (schema instanceof z.ZodMiniUnion) for (const option of schema.def.options) yield* insideOf(option, path);
+  if (schema instanceof z.ZodMiniArray) yield* valuesOf(schema.def.element, `${path}[]`);
+  if (schema instanceof z.ZodMiniRecord) {
+    yield* valuesOf(schema.def.keyType, `${path}{}`);
+    yield* valuesOf(schema.def.valueType, `${path}.*`);
   }
-  if (!(schema instanceof z.ZodObject)) return;
+  if (!(schema instanceof z.ZodMiniObject)) return;
   for (const [key, value] of Object.entries<z.core.$ZodType>(schema.shape)) yield* valuesOf(value, `${path}.${key}`);
 }
 
@@ -73,7 +73,7 @@ describe.each([
     const worded = values.filter(([, value]) => (wordings.get(value)?.allowed ?? '') !== '');
     expect(values.filter((value) => !worded.includes(value)).map(([path]) => path)).toEqual([]);
     const mayBeNumber = (value: z.core.$ZodType): boolean =>
-      value instanceof z.ZodNumber || (value instanceof z.ZodUnion && value.options.some(mayBeNumber));
+      value instanceof z.ZodMiniNumber || (value instanceof z.ZodMiniUnion && value.def.options.some(mayBeNumber));
     const numbers = values.filter(([, value]) => mayBeNumber(value));
     expect(numbers.length).toBeGreaterThan(8);
     expect(numbers.filter(([, value]) => typeof wordings.get(value)?.unit !== 'string').map(([path]) => path)).toEqual(

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { z } from 'zod';
+import * as z from 'zod/mini';
 
+import { descriptionOf } from '../../../../src/reading/schema/described.js';
 import {
   connector,
   count,
@@ -21,10 +22,15 @@ import {
   wordings,
 } from '../../../../src/reading/schema/schema-fields.js';
 
-const isAllowed = (schema: z.ZodType, value: unknown): boolean => schema.safeParse(value).success;
+const isAllowed = (schema: z.ZodMiniType, value: unknown): boolean => schema.safeParse(value).success;
 
 /** Expects that the schema allows exactly the first of these values, and says what is allowed in these words. */
-function expectAllowed(schema: z.ZodType, right: readonly unknown[], wrong: readonly unknown[], words: string): void {
+function expectAllowed(
+  schema: z.ZodMiniType,
+  right: readonly unknown[],
+  wrong: readonly unknown[],
+  words: string,
+): void {
   expect(right.filter((value) => !isAllowed(schema, value))).toEqual([]);
   expect(wrong.filter((value) => isAllowed(schema, value))).toEqual([]);
   expect(wordings.get(schema)?.allowed).toBe(words);
@@ -43,7 +49,7 @@ describe('numbers with a unit', () => {
       `a number of ${noun} above 0 and up to ${largest}, with at most three decimals`,
     );
     expect(wordings.get(field('What it is.'))?.unit).toBe(unit);
-    expect(field('What it is.').description).toBe('What it is.');
+    expect(descriptionOf(field('What it is.'))).toBe('What it is.');
   });
 
   it('tell a decimal too many from any other fault, so that a rounded number can be offered', () => {
@@ -102,12 +108,15 @@ describe('texts', () => {
   it('a connector is any text of 1 to 200 characters, with the usual ones as examples', () => {
     const words = 'the name of a connector, such as barrel-2.1';
     expectAllowed(connector(''), ['barrel-2.1', 'screw terminal', longest], ['', `${longest}n`, 2.1], words);
-    expect(connector('').meta()?.examples).toEqual(['barrel-2.1', 'barrel-2.5', 'jack-3.5']);
+    expect(z.globalRegistry.get(connector(''))?.examples).toEqual(['barrel-2.1', 'barrel-2.5', 'jack-3.5']);
   });
 
   it('a currency is any text here, since whether there is such a one is looked up', () => {
     expectAllowed(currencyCode, ['EUR', 'euro', ''], [978, null], 'an ISO 4217 code in capitals, such as EUR');
-    expect(currencyCode.meta()).toMatchObject({ pattern: '^[A-Z]{3}$', examples: ['EUR', 'USD', 'GBP'] });
+    expect(z.globalRegistry.get(currencyCode)).toMatchObject({
+      pattern: '^[A-Z]{3}$',
+      examples: ['EUR', 'USD', 'GBP'],
+    });
   });
 
   it('have no unit', () => {
