@@ -1,5 +1,5 @@
 import type { StyleSheet } from '../page/document.js';
-import { commonStyle } from '../page/style.js';
+import { commonStyle } from '../page/common-style.js';
 import { iconStyle } from '../signs/icons.js';
 
 /** Three labels across fit between the margins of A4 and of Letter. */

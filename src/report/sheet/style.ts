@@ -1,7 +1,7 @@
 import { chartStyle } from '../charts/chart.js';
 import { drawingStyle } from '../drawing/style.js';
 import type { StyleSheet } from '../page/document.js';
-import { commonStyle } from '../page/style.js';
+import { commonStyle } from '../page/common-style.js';
 
 const text = `${commonStyle}${drawingStyle}${chartStyle}main{font-size:1em}
 h1{font-size:1.5em;margin:0 0 .25em}
