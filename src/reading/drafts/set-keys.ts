@@ -17,9 +17,9 @@ import { meant, valueAt, type KeyPath } from './set-value.js';
 export type Spot = { readonly list: string; readonly index: number };
 
 /** The same, also of a list that stands in a map. */
-type EntrySpot = Spot | { readonly list: KeyPath; readonly index: number };
+export type EntrySpot = Spot | { readonly list: KeyPath; readonly index: number };
 
-const pathOf = ({ list }: EntrySpot): KeyPath => (typeof list === 'string' ? [list] : list);
+export const pathOf = ({ list }: EntrySpot): KeyPath => (typeof list === 'string' ? [list] : list);
 
 /**
  * Writes values into an entry of a list of a YAML or JSON file: in the place of those that are there, with the remark on their

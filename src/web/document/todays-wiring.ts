@@ -5,7 +5,7 @@ import { withValue } from '../../reading/drafts/set-value.js';
 import { withoutEntry } from '../../reading/drafts/take-out.js';
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { boardData } from './board-data.js';
-import type { Data } from '../../reading/text/data.js';
+import { listOf, mapOf, type Data } from '../../reading/text/data.js';
 
 /** Where a pedal is plugged today, as the board's text has it: pedals and supplies by their ids or their names. */
 type Entry = { readonly index: number; readonly stated: Data };
@@ -49,6 +49,12 @@ export const withUnitsLeft = (text: string, supply: string, units: number): stri
     ({ stated }) =>
       (means(stated['supply'], supply) && Number(stated['unit'] ?? 1) > units) ||
       (means(stated['inlet'], supply) && Number(stated['inletUnit'] ?? 1) > units),
+  );
+
+/** The text of a board that has nothing of that name any more: whoever hangs on it, or by it, is not plugged any more. */
+export const withNoneLeft = (text: string, id: string): string =>
+  withoutEntries(text, ({ stated: { supply, inlet, battery, chain, join, parts } }) =>
+    [supply, inlet, battery, chain, mapOf(join)['part'], ...listOf(parts)].some((called) => means(called, id)),
   );
 
 function withoutEntries(text: string, goes: (entry: Entry) => boolean): string {
