@@ -6,6 +6,7 @@ import { bankOf, batteriesOf, firstBankOf, isFedByOwn, unitName, type Inventory 
 import { placeText } from './places.js';
 import { digitalTogether, mixedGrounds } from './shared-grounds.js';
 import { offBefore, type Stands } from './stands.js';
+import { isKept } from './steps.js';
 import { settingOf, switchedOutputs, switchPosition } from './usage.js';
 import { countText, hoursText, listText, percentText, polarityText, voltsText } from './words.js';
 
@@ -230,18 +231,22 @@ function chains(inventory: Inventory, feeds: readonly Feed[]): string[] {
   return feeds.flatMap((feed) => {
     if (feed.chain === null) return [];
     const { role } = inventory.part(feed.chain);
-    const taken = feeds.filter((other) => onSameOutput(feed, other)).length;
-    const spare = role.kind === 'chain' ? role.tails - taken : 0;
-    const cover =
-      spare > 0
-        ? ` Cover its ${spare === 1 ? '' : `${spare} `}unused ${spare === 1 ? 'tail' : 'tails'}: a bare plug can short the output.`
-        : '';
+    const taken = feeds.filter((other) => onSameOutput(feed, other));
+    const kept = taken.filter((other) => isKept(inventory, other));
+    const spare = role.kind === 'chain' ? role.tails - taken.length : 0;
+    const bare = [
+      ...(spare > 0 ? [`its ${spare === 1 ? '' : `${spare} `}unused ${tailWord(spare)}`] : []),
+      ...(kept.length > 0 ? [`the ${tailWord(kept.length)} kept for ${namesOf(inventory, kept)}`] : []),
+    ];
+    const cover = bare.length > 0 ? ` Cover ${listText(bare)}: a bare plug can short the output.` : '';
     return [
       `${inventory.partName(feed.chain)} on ${placeText(inventory, feeds, feed)} ties the grounds of ` +
-        `${countText(taken, 'pedal')} together and can carry noise from one to another.${cover}`,
+        `${countText(taken.length, 'pedal')} together and can carry noise from one to another.${cover}`,
     ];
   });
 }
+
+const tailWord = (count: number): string => (count === 1 ? 'tail' : 'tails');
 
 const onSameOutput = (first: Feed, second: Feed): boolean =>
   first.supply === second.supply && first.unit === second.unit && first.outputs[0] === second.outputs[0];

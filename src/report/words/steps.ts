@@ -121,11 +121,17 @@ const stepWith = (title: string, text: string, items: readonly string[]): readon
 /** Whether nothing is plugged in there yet. */
 export const isKept = (inventory: Inventory, { pedal }: Feed): boolean => inventory.pedal(pedal).kept !== null;
 
-/** "Quay 6, output 5: for Ruff tuner (label unread)." for every place that is only kept. */
+/**
+ * "Quay 6, output 5: for Ruff tuner (label unread)." for every place that is only kept; on a chain with the tail that
+ * stays bare.
+ */
 export const keptPlaces = (inventory: Inventory, rows: readonly FeedRow[]): readonly string[] =>
   rows
     .filter(({ feed }) => isKept(inventory, feed))
-    .map((row) => `${row.unit}, ${outputsText(row.feed.outputs)}: for ${row.pedal}.`);
+    .map(({ unit, mark, pedal, feed }) => {
+      const tail = feed.chain === null ? '' : `, tail ${mark} (cover it)`;
+      return `${unit}, ${outputsText(feed.outputs)}${tail}: for ${pedal}.`;
+    });
 
 /** What to measure at a plug, nothing at that of an own adapter; where nobody has read the label, for either way in which it may read. */
 export const plugChecks = (inventory: Inventory, mark: string, feed: Feed): readonly CheckRow[] =>

@@ -22,16 +22,16 @@ const wiring = planOf(board, shop, [
   feedOf('heron', 'quay', 4),
 ]);
 
-function handout(): PlanHandout {
+function handout(of = { board, shop, wiring }): PlanHandout {
   const answer = {
     kind: 'plan',
     aim: 'cost',
-    wiring,
+    wiring: of.wiring,
     gap: null,
     reasons: [],
     evidence: { kind: 'agreement' },
   } as never;
-  const made = handoutOf({ kit: kitOf(board, shop), answer });
+  const made = handoutOf({ kit: kitOf(of.board, of.shop), answer });
   if (made.kind !== 'plan') throw new Error('no plan');
   return made;
 }
@@ -80,5 +80,35 @@ describe('a plan with labels that nobody has read', () => {
     expect(cautions.map(({ text }) => text).join(' ')).toMatch(
       /Plug nothing into plover.*mole may want either polarity.*Nobody knows the ground of mole/,
     );
+  });
+});
+
+describe('a place that is kept on a chain', () => {
+  const fan = partOf('fan', { kind: 'chain', tails: 5 });
+  const chained = catalogueOf([supplyOf('quay', [bankFrom(1, 4)])], [fan]);
+  const pedals = [pedalOf('echo'), pedalOf('mole'), pedalOf('plover', { unknown: ['volts'], kept: 'unread' })];
+  const onFan = (ids: readonly string[]) => ids.map((id) => ({ ...feedOf(id, 'quay', 1), chain: partId('fan') }));
+  const plan = (ids: readonly string[]) => {
+    const of = boardOf(pedals.filter(({ id }) => ids.includes(id)));
+    return handout({ board: of, shop: chained, wiring: planOf(of, chained, onFan(ids)) });
+  };
+
+  it('is a bare tail of a live output, to be covered until something is plugged in', () => {
+    const covers = (ids: readonly string[]) => plan(ids).cautions.flatMap(({ text }) => /Cover [^:]*/.exec(text) ?? []);
+    expect(covers(['echo', 'mole', 'plover'])).toEqual([
+      'Cover its 2 unused tails and the tail kept for plover (label unread)',
+    ]);
+    expect(covers(['echo', 'mole'])).toEqual(['Cover its 3 unused tails']);
+  });
+
+  it('is told by its tail, as others of that output are plugged', () => {
+    const { steps } = plan(['echo', 'mole', 'plover']);
+    const items = new Map(steps.map((step) => [step.title, step.items]));
+    expect(items.get('Keep these places free')).toEqual([
+      'quay, output 1, tail 1c (cover it): for plover (label unread).',
+    ]);
+    expect(items.get('Put the leads on the supplies')).toEqual([
+      'Lead 1: quay, output 1, own lead → fan, with the tails 1a for echo and 1b for mole.',
+    ]);
   });
 });
