@@ -14,8 +14,12 @@ export class ColumnPool<Content> {
   readonly #known = new Map<string, number>();
   readonly #rows: CoverProgram<Content>['rows'];
 
-  constructor({ rows, fixed }: Pick<CoverProgram<Content>, 'rows' | 'fixed'>) {
+  readonly #onNew: ((content: Content) => void) | undefined;
+
+  /** Whoever wants to know is told of every column that is new. */
+  constructor({ rows, fixed }: Pick<CoverProgram<Content>, 'rows' | 'fixed'>, onNew?: (content: Content) => void) {
     this.#rows = rows;
+    this.#onNew = onNew;
     this.fixed = fixed.map(({ entries, cost }) => ({
       rows: entries.map(({ row }) => row),
       values: entries.map(({ coefficient }) => coefficient),
@@ -25,12 +29,14 @@ export class ColumnPool<Content> {
 
   /** Adds a column unless it is known. @returns its place. */
   add(column: CoverColumn<Content>): number {
-    const key = `${column.group}:${column.cost}:${[...column.amounts].sort(([a], [b]) => a - b).join(';')}`;
+    const amounts = column.amounts.map(([feature, amount]) => `${feature} ${amount}`).sort();
+    const key = `${column.group}:${column.cost}:${amounts.join()}`;
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     const place = this.columns.length;
     this.#known.set(key, place);
     this.columns.push(column);
+    this.#onNew?.(column.content);
     const rows: number[] = [];
     const values: number[] = [];
     for (const [index, row] of this.#rows.entries()) {

@@ -29,6 +29,8 @@ export type CoverOptions<Content> = {
   readonly beside?: Beside | undefined;
   /** A solution to begin with. */
   readonly known: { readonly value: number; readonly contents: readonly Content[] } | null;
+  /** Told of the content of every column that is made. */
+  readonly onColumn?: ((content: Content) => void) | undefined;
   readonly onProgress?: ((progress: { readonly value: number | null; readonly bound: number }) => void) | undefined;
 };
 
@@ -68,7 +70,7 @@ export class CoverSearch<Content> {
 
   constructor(program: CoverProgram<Content>, options: CoverOptions<Content>) {
     this.program = program;
-    this.pool = new ColumnPool(program);
+    this.pool = new ColumnPool(program, options.onColumn);
     for (const column of program.start) this.pool.add(column);
     this.#options = options;
     this.pause = pausesOf(options.timing ?? webTiming);

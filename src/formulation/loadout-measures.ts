@@ -40,40 +40,63 @@ function measured(loadout: Loadout, bench: Pick<Bench, 'classes' | 'kinds'>): Lo
   const { supply, hung } = loadout;
   const pedals = new Map<number, number>();
   const leads = new Map<number, number>();
-  const add = (counts: Map<number, number>, key: number): void => void counts.set(key, (counts.get(key) ?? 0) + 1);
-  const domains: number[][] = [];
+  const ways: (SoloUse | ChainPlace)[] = [];
   const common: number[] = [];
+  let exposed: readonly number[] = [];
   for (const each of hung) {
-    const inDomain = pedalsOn(each);
-    if (isIsolated(outputsOf(each), supply)) domains.push([...inDomain]);
-    else common.push(...inDomain);
-    for (const pedal of inDomain) add(pedals, pedal);
-    for (const kind of leadsOn(each)) add(leads, kind);
+    if (each.kind === 'chain') addOne(leads, each.lead);
+    const own = waysOn(each);
+    for (const way of own) {
+      ways.push(way);
+      addOne(pedals, way.pedal);
+      for (const kind of leadsOfWay(way)) addOne(leads, kind);
+    }
+    if (!isIsolated(outputsOf(each), supply)) common.push(...pedalsOn(each));
+    else if (own.length > 1) exposed = [...exposed, ...exposedAmong(pedalsOn(each), bench)];
   }
-  const exposed = [common, ...domains].flatMap((domain) => exposedAmong(domain, bench));
-  const newlyExposed = exposed.filter((pedal) => bench.classes[pedal]?.exposedToday !== true).length;
-  const leadsCounted = perLeadTier((tier) =>
-    [...leads].reduce((sum, [kind, count]) => sum + (counts(tier, kind, bench) ? count : 0), 0),
-  );
-  const ways = hung.flatMap(waysOn);
-  const counted = perPedalTier((tier) => ways.filter((way) => way[tier]).length);
+  if (common.length > 1) exposed = [...exposed, ...exposedAmong(common, bench)];
   const { bricks, sockets } = hung.length === 0 ? { bricks: 0, sockets: 0 } : natureOf(supply.source);
-  const moved = movedBy(loadout, bench);
   return {
     pedals,
     leads,
-    measures: { ...counted, exposed: exposed.length, newlyExposed, moved, bricks, sockets, ...leadsCounted },
+    measures: {
+      ...perPedalTier((tier) => countOf(ways, (way) => way[tier])),
+      ...perLeadTier((tier) => leadsCounted(tier, leads, bench)),
+      exposed: exposed.length,
+      newlyExposed: countOf(exposed, (pedal) => bench.classes[pedal]?.exposedToday !== true),
+      moved: movedBy(loadout, ways, bench),
+      bricks,
+      sockets,
+    },
   };
 }
 
-function counts(tier: keyof PerLeadTier<unknown>, index: number, { kinds }: Pick<Bench, 'kinds'>): boolean {
-  const kind = kinds[index];
-  return kind === undefined || countsLead(tier, kind);
+function addOne(counts: Map<number, number>, key: number): void {
+  counts.set(key, (counts.get(key) ?? 0) + 1);
+}
+
+function countOf<Thing>(things: readonly Thing[], counts: (thing: Thing) => boolean): number {
+  let count = 0;
+  for (const thing of things) if (counts(thing)) count += 1;
+  return count;
+}
+
+function leadsCounted(
+  tier: keyof PerLeadTier<unknown>,
+  leads: ReadonlyMap<number, number>,
+  { kinds }: Pick<Bench, 'kinds'>,
+): number {
+  let sum = 0;
+  for (const [index, count] of leads) {
+    const kind = kinds[index];
+    if (kind === undefined || countsLead(tier, kind)) sum += count;
+  }
+  return sum;
 }
 
 /** How many pedals that are plugged in today do not stay where they are. */
-function movedBy(loadout: Loadout, bench: Pick<Bench, 'classes'>): number {
-  const plugged = loadout.hung.flatMap(pedalsOn).filter((pedal) => bench.classes[pedal]?.berth !== null).length;
+function movedBy(loadout: Loadout, ways: readonly (SoloUse | ChainPlace)[], bench: Pick<Bench, 'classes'>): number {
+  const plugged = countOf(ways, ({ pedal }) => bench.classes[pedal]?.berth !== null);
   return plugged === 0 ? 0 : plugged - keptOf(loadout, bench);
 }
 
@@ -84,11 +107,6 @@ export const waysOn = (hung: Hung): readonly (SoloUse | ChainPlace)[] =>
   hung.kind === 'solo' ? [hung.use] : hung.places;
 
 export const pedalsOn = (hung: Hung): readonly number[] => waysOn(hung).map(({ pedal }) => pedal);
-
-const leadsOn = (hung: Hung): readonly number[] => [
-  ...(hung.kind === 'solo' ? [] : [hung.lead]),
-  ...waysOn(hung).flatMap(leadsOfWay),
-];
 
 /** The leads of a pedal's own, and one that joins outputs for it; the lead of a chain is nobody's. */
 export const leadsOfWay = (way: SoloUse | ChainPlace): readonly number[] =>

@@ -119,26 +119,22 @@ export function columnOf(
   { question, objective, earlier, features }: CoverBuilder,
 ): CoverColumn<Loadout> {
   const { pedals, leads, measures } = loadoutMeasures(loadout, question.bench);
-  const direct = [...leads].reduce((sum, [kind, count]) => {
-    const lead = question.bench.kinds[kind];
-    return lead === undefined ? sum : sum + count * onePrice(lead);
-  }, price);
-  const all = { ...measures, money: direct, unpowered: 0 };
-  const { bricks, sockets } = measures;
-  return {
-    group,
-    cost: scalarValue(objective, all),
-    amounts: [
-      ...pedals,
-      ...[...leads].map(([kind, count]) => [features.leads + kind, count] as const),
-      [features.unit, 1],
-      ...fedFeatures(uses.supply, question, features).map((feature) => [feature, 1] as const),
-      ...(bricks > 0 ? [[features.bricks, bricks] as const] : []),
-      ...(sockets > 0 ? [[features.sockets, sockets] as const] : []),
-      ...(direct > 0 ? [[features.money, direct] as const] : []),
-      ...earlier.map((settled, step) => [features.earlier + step, scalarValue(settled.objective, all)] as const),
-      ...takenIn(loadout, features),
-    ],
-    content: loadout,
+  const amounts: [feature: number, amount: number][] = [...pedals, [features.unit, 1]];
+  const note = (feature: number, amount: number): void => {
+    if (amount > 0) amounts.push([feature, amount]);
   };
+  let direct = price;
+  for (const [kind, count] of leads) {
+    const lead = question.bench.kinds[kind];
+    if (lead !== undefined) direct += count * onePrice(lead);
+    note(features.leads + kind, count);
+  }
+  const all = { ...measures, money: direct, unpowered: 0 };
+  for (const feature of fedFeatures(uses.supply, question, features)) note(feature, 1);
+  note(features.bricks, measures.bricks);
+  note(features.sockets, measures.sockets);
+  note(features.money, direct);
+  for (const [step, settled] of earlier.entries()) note(features.earlier + step, scalarValue(settled.objective, all));
+  for (const [feature, amount] of takenIn(loadout, features)) note(feature, amount);
+  return { group, cost: scalarValue(objective, all), amounts, content: loadout };
 }

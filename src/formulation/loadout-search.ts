@@ -3,7 +3,6 @@ import type { CoverOutcome } from '../../solver/cover/outcome.js';
 import type { Completed } from '../../solver/cover/program.js';
 import { casesOf } from '../../solver/cover/tree.js';
 import type { Criterion } from '../domain/aim.js';
-import type { Feed } from '../domain/plan.js';
 import type { ProofStep } from '../domain/proof.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
@@ -32,24 +31,20 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
   const job = jobOf(question, effort);
   const earlier: SettledStep[] = [...limitedAtFirst(question)];
   const settled = new Map<Criterion, number>();
-  const candidates: (readonly Feed[])[] = [];
+  /** The best of each step. */
+  const plans: LoadoutPlan[] = [];
   const steps: ProofStep[] = [];
   let cases = 0;
   let limits = false;
-  let contents: readonly Loadout[] | null = null;
   for (const step of scalarObjectives(question)) {
     const objective = beatingObjective(step, question, settled);
     const { outcome, program } = await searchStep(objective, { earlier, settled }, job);
     if (outcome.kind === 'infeasible') return { kind: 'impossible' };
-    if (outcome.kind !== 'optimal') {
-      if (outcome.best !== null) candidates.push(namedFeeds(outcome.best.contents, question));
-      return stopped(objective, outcome, candidates, settled, question);
-    }
-    ({ contents } = outcome);
+    if (outcome.kind !== 'optimal') return stopped(objective, outcome, plans, settled, question);
     cases += casesOf(outcome.proof.tree);
     limits ||= countsLimits(outcome.proof.tree, program);
     if (effort.proof === true) steps.push(proofStep(question, program, objective, outcome.value, outcome.proof));
-    candidates.push(namedFeeds(contents, question));
+    plans.push(outcome.contents);
     for (const [tier, value] of tierValues(objective, outcome.value)) settled.set(tier, value);
     // A proof keeps to whole steps.
     if (effort.proof === true) earlier.push({ objective, value: outcome.value });
@@ -58,7 +53,7 @@ export const loadoutSearch: Optimiser = async (question, effort) => {
   const proof = effort.proof === true ? steps : null;
   return {
     kind: 'proven',
-    feeds: namedFeeds(contents ?? [], question),
+    feeds: namedFeeds(plans.at(-1) ?? [], question),
     values: settled,
     evidence: { kind: 'tags', cases, limits },
     proof,
@@ -110,12 +105,13 @@ async function searchStep(
   for (;;) {
     const terms = { apart, settled, pool, isWritten: effort.proof === true };
     const program = loadoutProgram(question, supplies, objective, earlier, pricers, terms);
-    const outcome = await searchCover(remembering(program.cover, pool), {
+    const outcome = await searchCover(program.cover, {
       remainingMs: effort.remainingMs,
       signal: effort.signal,
       timing: effort.timing,
       beside: effort.engine ? { engine: effort.engine, afterMs: BESIDE_MS } : undefined,
       known: bestKnown(program, job),
+      onColumn: (loadout) => pool.add(loadout),
       onProgress: ({ value, bound }) =>
         effort.onProgress?.({
           tier: first,
@@ -138,16 +134,6 @@ function bestOf(outcome: CoverOutcome<Loadout>): LoadoutPlan | null {
   if (outcome.kind === 'infeasible') return null;
   return outcome.kind === 'optimal' ? outcome.contents : (outcome.best?.contents ?? null);
 }
-
-/** The program, of which the pool keeps every loadout that is made. */
-const remembering = (cover: LoadoutProgram['cover'], pool: LoadoutPool): LoadoutProgram['cover'] => ({
-  ...cover,
-  price: (request) => {
-    const answer = cover.price(request);
-    for (const { content } of answer.columns) pool.add(content);
-    return answer;
-  },
-});
 
 /** Of the plans in hand that keep this program's limits the best one, of several the latest; null when none does. */
 function bestKnown({ cover }: LoadoutProgram, { pool, supplies }: Job): Completed<Loadout> | null {
@@ -173,9 +159,9 @@ const mixedKinds = (mixed: readonly number[], { groups }: LoadoutProgram): reado
 function stopped(
   objective: ScalarObjective,
   outcome: Extract<CoverOutcome<Loadout>, { kind: 'stopped' | 'stuck' }>,
-  candidates: readonly (readonly Feed[])[],
+  plans: readonly LoadoutPlan[],
   settled: ReadonlyMap<Criterion, number>,
-  { tiers }: Question,
+  question: Question,
 ): SearchOutcome {
   const { best, bound } = outcome;
   const reached = best === null ? [] : tierValues(objective, best.value);
@@ -185,8 +171,9 @@ function stopped(
   const [tier, value] = bounds[first] ?? [];
   return {
     kind: 'stopped',
-    candidates,
-    reached: best === null || settled.size + reached.length < tiers.length ? null : new Map([...settled, ...reached]),
+    candidates: [...plans, ...(best === null ? [] : [best.contents])].map((plan) => namedFeeds(plan, question)),
+    reached:
+      best === null || settled.size + reached.length < question.tiers.length ? null : new Map([...settled, ...reached]),
     settled: met,
     open: tier === undefined ? null : { tier, bound: value ?? null },
     impasse: outcome.kind === 'stuck' ? { parts: outcome.used, cases: outcome.cases } : null,

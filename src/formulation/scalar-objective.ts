@@ -1,11 +1,8 @@
 import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
-import { countedTiers, isLeadTier, mostCounted, perCountedTier, type PerCountedTier } from '../domain/counted-tiers.js';
-import { isPedalTier } from '../domain/pedal-tier.js';
-import { greatestCommonDivisor } from '../domain/quantities.js';
-import { allPedals, mostInlets, mostUnits } from '../loadout/bench.js';
-import { pedalTierJudges } from '../loadout/pedal-tiers.js';
+import { countedTiers, perCountedTier, type PerCountedTier } from '../domain/counted-tiers.js';
 import { tierValues, type Digit } from './digits.js';
 import type { Question } from './question.js';
+import { mostOf, unitOf } from './tier-extents.js';
 
 /** What a plan, or a part of one, adds up to; money in minor units. */
 export type Measures = PerCountedTier<number> & {
@@ -41,10 +38,16 @@ const largestNumber = 2 ** 43;
 /** The objectives that together are the question's whole order, as few as precision allows; one of no tier for any plan. */
 export function scalarObjectives(question: Question): readonly ScalarObjective[] {
   const groups: Criterion[][] = [];
+  // One more than the greatest number of the last group.
+  let numbers = Infinity;
   for (const tier of question.tiers) {
-    const last = groups.at(-1);
-    if (last !== undefined && scalarObjective([...last, tier], question).greatest <= largestNumber) last.push(tier);
-    else groups.push([tier]);
+    const digits = 1 + mostOf(tier, question) / unitOf(tier, question);
+    numbers *= digits;
+    if (numbers - 1 <= largestNumber) groups.at(-1)?.push(tier);
+    else {
+      groups.push([tier]);
+      numbers = digits;
+    }
   }
   return (groups.length === 0 ? [[]] : groups).map((tiers) => scalarObjective(tiers, question));
 }
@@ -62,7 +65,7 @@ export const limitedAtFirst = (question: Question): readonly SettledStep[] =>
 export const settledTiers = (objective: ScalarObjective, value: number, question: Question): readonly SettledStep[] =>
   tierValues(objective, value).map(([tier, reached]) => {
     const alone = scalarObjective([tier], question);
-    return { objective: alone, value: reached / (isMoney(tier) ? alone.moneyUnit : 1) };
+    return { objective: alone, value: reached / unitOf(tier, question) };
   });
 
 /**
@@ -88,12 +91,12 @@ export function beatingObjective(
 }
 
 function scalarObjective(tiers: readonly Criterion[], question: Question): ScalarObjective {
-  const moneyUnit = moneyUnitOf(question);
+  const moneyUnit = unitOf('money', question);
   const digits: Digit[] = [];
   let weight = 1;
   let greatest = 0;
   for (const tier of [...tiers].reverse()) {
-    const unit = isMoney(tier) ? moneyUnit : 1;
+    const unit = unitOf(tier, question);
     digits.unshift({ tier, unit, weight });
     greatest += (weight * mostOf(tier, question)) / unit;
     weight = greatest + 1;
@@ -116,63 +119,6 @@ function scalarObjective(tiers: readonly Criterion[], question: Question): Scala
   };
   return { tiers: digits, weights, moneyUnit, greatest };
 }
-
-/** The largest unit that every price is a multiple of, those of noise and of supplies in use included. */
-function moneyUnitOf({ supplies, bench }: Question): number {
-  const leads = bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price));
-  const { noisePrice, supplyPrice } = bench.policy;
-  const prices = [...supplies.map(({ supply }) => supply.price ?? 0), ...leads, noisePrice, supplyPrice];
-  return prices.reduce<number>(greatestCommonDivisor, 0) || 1;
-}
-
-/** The most that a tier can come to: every pedal and every inlet on a unit of its own with as many leads as may be, two adapters for a polarity. */
-export function mostOf(tier: Criterion, { bench, supplies }: Question): number {
-  const [pedals, units] = [allPedals(bench), mostUnits(bench)];
-  const { noisePrice, supplyPrice } = bench.policy;
-  const members = bench.classes.flatMap((each) => (each.inlet === null ? each.members : []));
-  const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
-  const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
-  const chains = bench.policy.chains === 'allow' ? some('chain') : 0;
-  const adapters = members.reduce((sum, { polarity }) => sum + (polarity === 'unknown' ? 4 : 2), 2 * mostInlets(bench));
-  const leads = {
-    adapter: adapters * some('adapter'),
-    join: pedals * some('join'),
-    chain: Math.floor(pedals / 2) * chains,
-  };
-  const parts = leads.adapter + leads.join + leads.chain;
-  const dearestPart = Math.max(0, ...bench.kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
-  const money =
-    units * Math.max(0, ...supplies.map(({ supply }) => supply.price ?? 0)) +
-    (parts + mostBatteries(supplies)) * dearestPart;
-  if (isPedalTier(tier)) return members.filter(pedalTierJudges[tier].mayCount).length;
-  if (isLeadTier(tier)) return mostCounted(tier, leads);
-  switch (tier) {
-    case 'unpowered':
-      return pedals;
-    case 'bricks':
-    case 'sockets':
-      return units;
-    case 'exposed':
-      return exposed;
-    case 'money':
-      return money;
-    case 'outlay':
-      return money + supplyPrice * units;
-    case 'cost':
-    case 'newCost':
-      return money + supplyPrice * units + noisePrice * exposed;
-    case 'moved':
-      return bench.classes.reduce((sum, each) => (each.berth === null ? sum : sum + each.members.length), 0);
-  }
-}
-
-/** All batteries that could be paid for, in whichever pedal. */
-const mostBatteries = (supplies: Question['supplies']): number =>
-  supplies.reduce(
-    (sum, { supply, solos }) =>
-      supply.source.kind === 'battery' ? sum + Math.max(0, ...solos.map(({ route }) => route.length)) : sum,
-    0,
-  );
 
 /** The number of some measures. */
 export const scalarValue = ({ weights, moneyUnit }: ScalarObjective, measures: Measures): number =>

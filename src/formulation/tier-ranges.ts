@@ -4,7 +4,7 @@ import { natureOf } from '../domain/source.js';
 import { mostUnits } from '../loadout/bench.js';
 import type { UnitGroup } from './loadout-groups.js';
 import type { Question } from './question.js';
-import { mostOf } from './scalar-objective.js';
+import { mostOf } from './tier-extents.js';
 
 /** From the least to the most that a tier can come to, both included; of nothing when the least is more. */
 export type Range = { readonly least: number; readonly most: number };
@@ -18,9 +18,8 @@ export type TierRanges = (tier: Criterion, known: Known) => Range;
 export function tierRanges(question: Question, groups: readonly UnitGroup[]): TierRanges {
   const counts = Array.from({ length: mostUnits(question.bench) + 1 }, (_, bricks) => bricks);
   const moneyAt = moneyOfBricks(question, groups);
-  const mosts = new Map(question.tiers.map((tier) => [tier, mostOf(tier, question)]));
   return (tier, known) => {
-    const most = mosts.get(tier) ?? mostOf(tier, question);
+    const most = mostOf(tier, question);
     const bricks = known.get('bricks');
     if (isMoney(tier) && bricks !== undefined) {
       const range = moneyAt(tier, bricks);

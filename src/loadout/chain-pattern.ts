@@ -24,6 +24,8 @@ export type Pattern = {
 /** The cheapest lead for a number of pedals, by that number; the first two are not used. */
 export type LeadCosts = readonly { readonly kind: number; readonly cost: number }[];
 
+export type LeadSize = { readonly tails: number; readonly cost: number };
+
 /** Of chains behind the same leads under the same prices the very same. */
 export function leadCostsOf({ pool: { leads } }: Pick<ChainOption, 'pool'>, duals: LoadoutDuals): LeadCosts {
   const known = remembered(knownCosts, duals, () => new Map<ChainPool['leads'], LeadCosts>());
@@ -45,10 +47,14 @@ function cheapestLeads(leads: ChainPool['leads'], duals: LoadoutDuals): LeadCost
 }
 
 /** The leads that are the cheapest for some number of pedals, each with its most tails. */
-export const leadSizes = (leads: LeadCosts): readonly { readonly tails: number; readonly cost: number }[] =>
-  leads.flatMap(({ cost }, tails) =>
-    tails < 2 || cost === Infinity || cost === leads[tails + 1]?.cost ? [] : [{ tails, cost }],
-  );
+export function leadSizes(leads: LeadCosts): readonly LeadSize[] {
+  const sizes: LeadSize[] = [];
+  for (let tails = 2; tails < leads.length; tails += 1) {
+    const { cost = Infinity } = leads[tails] ?? {};
+    if (cost < Infinity && cost !== leads[tails + 1]?.cost) sizes.push({ tails, cost });
+  }
+  return sizes;
+}
 
 /** What a place is worth: the pedal's dual price less its leads and what its volts and its company cost. */
 export function placeValue(
