@@ -31,6 +31,8 @@ export type ReadingOutcome = {
   readonly decides: Decides;
   /** The money of the best plan then; null where there is none, or none was sought to its end. */
   readonly money: MinorUnits | null;
+  /** Whether it is known that no plan powers everything then. */
+  readonly noPlan: boolean;
 };
 
 export type AskedLabel = OpenLabel & {
@@ -45,6 +47,8 @@ export type AskedLabel = OpenLabel & {
   } | null;
   /** Of anything but a draw: each other way in which the label may read. */
   readonly readings: readonly ReadingOutcome[];
+  /** Whether nobody has read what may leave no plan: what is bought before it is read may be of no use. */
+  readonly isToReadFirst: boolean;
 };
 
 /** Which labels decide, the most decisive first. */
@@ -102,7 +106,9 @@ async function askedOf(inquiry: Inquiry): Promise<readonly AskedLabel[]> {
     const asked =
       known.get(key) ?? (label.field === 'milliamps' ? askDraw(label, inquiry) : askReadings(label, inquiry));
     known.set(key, asked);
-    labels.push({ ...label, ...(await asked) });
+    const found = await asked;
+    const isToReadFirst = label.standing === 'unknown' && found.readings.some(({ noPlan }) => noPlan);
+    labels.push({ ...label, ...found, isToReadFirst });
   }
   return mostDecisiveFirst(labels);
 }
@@ -212,15 +218,25 @@ async function outcomeOf(label: OpenLabel, pedal: Pedal, inquiry: Inquiry): Prom
     (feeds) => auditedIfSound({ kit, partial: false }, [...feeds, ...wiring.inlets]) !== null,
   );
   const same = holds ? true : planOf(await ask(installedAs(kit, wiring).kit, { tiers: [] }, effort));
-  const bestPlan = isCheapest ? planOf(await ask(kit, { tiers: ['cost'] }, effort)) : null;
-  const money = bestPlan === null || bestPlan === 'unknown' ? null : bestPlan.score.money;
-  const costOf = (plan: JudgedPlan): number => criterionValue('cost', plan, kit.board.policy);
-  if (same === null) return { decides: 'purchase', money };
-  if (same === 'unknown' || bestPlan === 'unknown') return { decides: 'unknown', money };
-  if (bestPlan !== null && costOf(bestPlan) < costOf(wiring)) return { decides: 'purchase', money };
+  const isToSeek = isCheapest || (same === null && label.standing === 'unknown');
+  const best = isToSeek ? planOf(await ask(kit, { tiers: isCheapest ? ['cost'] : [] }, effort)) : 'unsought';
+  const found = { money: isCheapest ? moneyOf(best) : null, noPlan: best === null };
+  if (same === null) return { decides: 'purchase', ...found };
+  if (same === 'unknown' || best === 'unknown') return { decides: 'unknown', ...found };
+  if (isCheaper(best, wiring, kit)) return { decides: 'purchase', ...found };
   // Where nobody has read the polarity, the plan has leads for either, and the label says which.
   const picksLeads = label.field === 'polarity' && label.standing === 'unknown';
-  return { decides: holds && !picksLeads ? 'nothing' : 'wiring', money };
+  return { decides: holds && !picksLeads ? 'nothing' : 'wiring', ...found };
+}
+
+type Sought = JudgedPlan | null | 'unknown' | 'unsought';
+
+const isPlan = (sought: Sought): sought is JudgedPlan => typeof sought === 'object' && sought !== null;
+
+const moneyOf = (sought: Sought): MinorUnits | null => (isPlan(sought) ? sought.score.money : null);
+
+function isCheaper(sought: Sought, than: JudgedPlan, { board: { policy } }: Kit): boolean {
+  return isPlan(sought) && criterionValue('cost', sought, policy) < criterionValue('cost', than, policy);
 }
 
 /** The plan's feeds, that of the pedal by the leads that go with its label. */
@@ -231,14 +247,15 @@ function feedsAsRead(feeds: readonly Feed[], pedal: Pedal): readonly (readonly F
 }
 
 /**
- * What decides the purchase first, then what decides the wiring; of these what nobody has read before guesses, the draws with
- * the least to spare first, and what is assumed last, as it mostly holds.
+ * What decides the purchase first, then what decides the wiring; of these what nobody has read before guesses, what may leave no
+ * plan before all else and the draws with the least to spare first, and what is assumed last, as it mostly holds.
  */
 const mostDecisiveFirst = (labels: readonly AskedLabel[]): readonly AskedLabel[] =>
   [...labels].sort(
     (one, other) =>
       severity.indexOf(one.decides) - severity.indexOf(other.decides) ||
       byStanding(one, other) ||
+      Number(other.isToReadFirst) - Number(one.isToReadFirst) ||
       roomOf(one) - roomOf(other),
   );
 

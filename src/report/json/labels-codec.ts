@@ -38,6 +38,7 @@ const reading = record<ReadingOutcome>()('Another way in which the label may rea
     'What the best plan costs then; null where there is none, or it was not settled.',
     money('What is bought then.'),
   ),
+  noPlan: yes('True where it is known that no plan powers every pedal then.'),
 });
 
 const label = record<Told>()('A figure that nobody has read.', {

@@ -1,10 +1,11 @@
 import { groupBy } from '../../domain/group-by.js';
 import { decimalOfThousandths, minorUnits } from '../../domain/quantities.js';
-import type { AskedLabel, Decides, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
+import type { AskedLabel, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
 import { everyFeed } from '../../domain/plan.js';
 import { connectorText } from './connector-words.js';
 import type { AnswerPart, Asking, Told } from './answer-parts.js';
 import { fieldWords, whereToLook } from './label-places.js';
+import { readFirstTitle, weightOf, type Weight } from './label-weights.js';
 import { plainly } from './remark.js';
 import { standingCautions } from './remarks.js';
 import { sentence, type Speech } from './speech.js';
@@ -19,14 +20,15 @@ export const labelsAsking: Asking = { title: 'which labels decide', impossible: 
 /** The labels, what decides most first. */
 export function labelParts(speech: Speech, found: Asked): readonly AnswerPart[] {
   const { labels, wiring } = found;
-  const of = (decides: Decides) => labels.filter((label) => label.decides === decides);
-  const boxes = (decides: Decides): Told => ({
+  const of = (weight: Weight) => labels.filter((label) => weightOf(label) === weight);
+  const boxes = (weight: Weight): Told => ({
     kind: 'to tick',
-    texts: labelGroups(of(decides)).map((group) => sentence(speech, labelText(speech, found, group))),
+    texts: labelGroups(of(weight)).map((group) => sentence(speech, labelText(speech, found, group))),
   });
   const silent = of('nothing');
   const cautions = standingCautions(speech, standsOf(speech.inventory, everyFeed(wiring)), 'plan');
   return [
+    ['first', readFirstTitle, boxes('first')],
     ['purchase', 'These decide what to buy', boxes('purchase')],
     ['unknown', 'Not settled in time', boxes('unknown')],
     ['only-wiring', 'These decide only how it is wired', boxes('wiring')],
@@ -124,11 +126,12 @@ function outcomeText({ board }: Speech, { score }: Asked['wiring'], outcomes: re
   if (worst === 'unknown') return 'not settled in time';
   if (worst === 'wiring') return 'the same to buy, wired in another way';
   const bought = outcomes.filter(({ decides }) => decides === 'purchase');
+  if (bought.some(({ noPlan }) => noPlan)) return 'no plan powers everything then';
   const amounts = bought.flatMap(({ money }) => money ?? []).sort((one, other) => one - other);
   const [least] = amounts;
   const most = amounts.at(-1);
   if (least === undefined || most === undefined || amounts.length < bought.length)
-    return 'no plan powers everything then';
+    return 'something else to buy; what was not settled in time';
   const price = (amount: number): string => priceText(minorUnits(amount), board);
   if (least < most) return `something else to buy, for ${price(least)} to ${price(most)}`;
   const more = most - score.money;

@@ -1,10 +1,11 @@
 import { groupBy } from '../../domain/group-by.js';
-import type { AskedLabel, Decides, Reach } from '../../planning/ask/decisive-labels.js';
+import type { AskedLabel, Reach } from '../../planning/ask/decisive-labels.js';
 import { mostDrawn, openLabels, type OpenLabel } from '../../domain/open-labels.js';
 import type { UnknownField } from '../../domain/pedal.js';
 import { everyFeed, type Wiring } from '../../domain/plan.js';
 import { confirmEntries, type Confirm } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
+import { readFirstTitle, weightOf, type Weight } from './label-weights.js';
 import type { Speech } from './speech.js';
 import { assumedText, listText, milliampsText } from './words.js';
 
@@ -32,18 +33,19 @@ export function readAtHome(
   const open = asked.filter(({ standing }) => standing !== 'assumed');
   const entries = confirmEntries(speech.board, speech.inventory, everyFeed(wiring));
   const groups = [
-    ...decidingFirst.map((decides) => ({
-      title: labels === null ? undecidedTitle : titles[decides],
-      looks: together(pedalLooks(speech, open, decides, entries)),
+    ...weightiestFirst.map((weight) => ({
+      title: labels === null ? undecidedTitle : titles[weight],
+      looks: together(pedalLooks(speech, open, weight, entries)),
     })),
     { title: 'Taken to be so: see whether the label agrees', looks: together(assumedLooks(speech, open, entries)) },
   ];
   return { groups: groups.filter(({ looks }) => looks.length > 0), where: whereText(open) };
 }
 
-const decidingFirst: readonly Decides[] = ['purchase', 'unknown', 'wiring', 'nothing'];
+const weightiestFirst: readonly Weight[] = ['first', 'purchase', 'unknown', 'wiring', 'nothing'];
 
-const titles: Readonly<Record<Decides, string>> = {
+const titles: Readonly<Record<Weight, string>> = {
+  first: readFirstTitle,
   purchase: 'These decide what to buy',
   unknown: 'These may decide what to buy',
   wiring: 'These decide how it is wired',
@@ -56,12 +58,12 @@ const undecidedTitle = 'Nobody has read these';
 function pedalLooks(
   { inventory }: Speech,
   open: readonly (OpenLabel | AskedLabel)[],
-  decides: Decides,
+  weight: Weight,
   entries: readonly Confirm[],
 ): readonly LookAt[] {
   const firsts = open.filter((label, at) => open.findIndex(({ pedal }) => pedal === label.pedal) === at);
   return firsts
-    .filter((label) => ('decides' in label ? label.decides : 'unknown') === decides)
+    .filter((label) => ('decides' in label ? weightOf(label) : 'unknown') === weight)
     .map(({ pedal: { id } }) => {
       const fields = open.filter(({ pedal }) => pedal.id === id).map(openText);
       const entry = entries.find((each) => 'pedal' in each && each.pedal === id);

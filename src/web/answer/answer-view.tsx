@@ -42,15 +42,18 @@ function PrintButton({ state }: { readonly state: PageState }) {
 }
 
 function Said({ state }: { readonly state: PageState }) {
-  const { answer, faults, more, ways, about } = state.heard.value;
+  const { answer, faults, more, ways, about, labels } = state.heard.value;
   const choice = state.choice.value;
   // Ways out say all that a mere reason says, and what to do about it.
   const isOutdone = answer?.told.kind === 'none' && ways?.about === about;
+  const first = labels?.about === answer?.about ? (labels?.told.first ?? null) : null;
   return (
     <>
       {faults.length > 0 && <Faults state={state} faults={faults} more={more} />}
-      {choice !== null && <Plan plan={choice.plan} before={null} />}
-      {choice === null && answer !== null && !isOutdone && <Told told={answer.told} before={state.earlier.value} />}
+      {choice !== null && <Plan plan={choice.plan} first={first} before={null} />}
+      {choice === null && answer !== null && !isOutdone && (
+        <Told told={answer.told} first={first} before={state.earlier.value} />
+      )}
       {choice === null && answer?.told.kind === 'none' && <Ways state={state} letGo={answer.told.letGo} />}
     </>
   );
@@ -80,13 +83,17 @@ function standingOf(state: PageState): string {
 }
 
 /** The plan that was told before, which what is told now is held against. */
-type Before = { readonly before: ToldPlan | null };
+type Before = {
+  readonly before: ToldPlan | null;
+  /** What is to be read before anything is bought. */
+  readonly first: string | null;
+};
 
-function Told({ told, before }: Before & { readonly told: ToldAnswer }) {
-  return told.kind === 'plan' ? <Plan plan={told} before={before} /> : <NoPlan told={told} />;
+function Told({ told, ...rest }: Before & { readonly told: ToldAnswer }) {
+  return told.kind === 'plan' ? <Plan plan={told} {...rest} /> : <NoPlan told={told} />;
 }
 
-function Plan({ plan, before }: Before & { readonly plan: ToldPlan }) {
+function Plan({ plan, before, first }: Before & { readonly plan: ToldPlan }) {
   const { headline, bill, changes, confirm, cautions } = plan;
   // What is re-plugged is held against how the board is plugged today, not against an answer before.
   const changed = whatChanged(changes === null ? before : null, plan);
@@ -98,6 +105,7 @@ function Plan({ plan, before }: Before & { readonly plan: ToldPlan }) {
       </p>
       {since !== null && <p>{since}</p>}
       {changes !== null && plan.steps.length > 0 && <Changes changes={changes} />}
+      {bill.lines.length > 0 && first !== null && <p class="care">{first}</p>}
       {bill.lines.length + changed.billGone.length > 0 && <BillTable bill={bill} changed={changed} />}
       <Remarks title="Confirm before plugging in" remarks={confirm} />
       <Remarks title="Cautions" remarks={cautions} />

@@ -5,6 +5,7 @@ import type { ToldLabels } from '../worker/told-labels.js';
 const mostShown = 3;
 
 const headings = {
+  first: 'read this first',
   purchase: 'decides what to buy',
   unknown: 'not settled yet',
   wiring: 'decides only how it is wired',
@@ -35,9 +36,9 @@ export function LabelsView({ state }: { readonly state: PageState }) {
 function LabelList({ labels }: { readonly labels: ToldLabels['deciding'] }) {
   return (
     <ul>
-      {labels.map(({ decides, text }) => (
+      {labels.map(({ weight, text }) => (
         <li key={text}>
-          <b>{headings[decides]}: </b>
+          <b>{headings[weight]}: </b>
           {text}
         </li>
       ))}

@@ -5,7 +5,12 @@ import { audit, isSound } from '../../../../src/audit/audit.js';
 import type { Board, Catalogue } from '../../../../src/domain/board.js';
 import { kitOf } from '../../../../src/domain/kit.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
-import { decisiveLabels, type AskedLabel, type DecisiveLabels } from '../../../../src/planning/ask/decisive-labels.js';
+import {
+  decisiveLabels,
+  labelsOf as labelsOfPlan,
+  type AskedLabel,
+  type DecisiveLabels,
+} from '../../../../src/planning/ask/decisive-labels.js';
 import { drawing, readingsOf } from '../../../../src/planning/ask/label-readings.js';
 import { installedAs } from '../../../../src/planning/spare/installed.js';
 import { tinyCase, type Case } from '../../../support/arbitraries.js';
@@ -85,9 +90,30 @@ describe('which labels decide', () => {
     const { labels, wiring } = await labelsOf(boardOf([unknown]), shop);
     expect(wiring.score.money).toBe(5400);
     expect(labels[0]?.readings).toEqual([
-      { reads: 'centre-negative', decides: 'purchase', money: 5000 },
-      { reads: 'centre-positive', decides: 'wiring', money: 5400 },
+      { reads: 'centre-negative', decides: 'purchase', money: 5000, noPlan: false },
+      { reads: 'centre-positive', decides: 'wiring', money: 5400, noPlan: false },
     ]);
+  });
+
+  it('what may leave no plan comes before what only changes the price, for a plan that is known already, too', async () => {
+    const [fuzz, reverb] = [
+      pedalOf('fuzz', 50, { polarity: 'unknown', unknown: ['polarity'] }),
+      pedalOf('reverb', 50, { unknown: ['volts'], kept: 'unread' }),
+    ];
+    const shop = catalogueOf(
+      [supplyOf('box', 50, [bankOf(2, nine(300))]), supplyOf('far', 90, [bankOf(1, [settingOf(12, 10)])])],
+      [flip],
+    );
+    const kit = kitOf(boardOf([fuzz, reverb]), shop);
+    const found = await labelsOf(kit.board, shop);
+    expect(found.labels.map(told)).toEqual(['reverb volts: purchase', 'fuzz polarity: purchase']);
+    expect(found.labels.map(({ isToReadFirst }) => isToReadFirst)).toEqual([true, false]);
+    expect(found.labels[0]?.readings).toEqual([
+      { reads: '9', decides: 'nothing', money: 5400, noPlan: false },
+      { reads: '12', decides: 'purchase', money: null, noPlan: true },
+    ]);
+    const known = await labelsOfPlan(kit, found.wiring);
+    expect(known.map(({ isToReadFirst }) => isToReadFirst)).toEqual([true, false]);
   });
 
   it('says so where nothing is open, and where there is no plan', async () => {
@@ -114,7 +140,7 @@ describe('on small boards', () => {
           const pedals = new Map(
             readingsOf(label, kitOf(of.board, of.catalogue)).map(({ reads, pedal }) => [reads, pedal]),
           );
-          for (const { reads, decides, money } of label.readings) {
+          for (const { reads, decides, money, noPlan } of label.readings) {
             const pedal = pedals.get(reads);
             if (pedal === undefined) throw new Error(`no reading ${reads}`);
             const board = asRead(of.board, pedal);
@@ -129,7 +155,7 @@ describe('on small boards', () => {
               score.money + score.exposed * board.policy.noisePrice + score.bricks * board.policy.supplyPrice;
             const cheaper = best.kind === 'plan' && cost(best.score) < cost(wiring.score);
             expect(decides === 'purchase').toBe(same.kind === 'impossible' || cheaper);
-            expect(money === null).toBe(best.kind === 'impossible');
+            expect([money === null, noPlan]).toEqual([best.kind === 'impossible', best.kind === 'impossible']);
             seen.readings += 1;
             if (decides === 'purchase') seen.purchase += 1;
           }

@@ -59,6 +59,20 @@ describe('what is to be read at home', () => {
     });
   });
 
+  it('puts before all else what may leave no plan, whatever else it decides', async () => {
+    const unread = pedalOf('fir', { unknown: ['volts'], kept: 'unread' });
+    const nowhere = supplyOf('far', [bankFrom(1, 1, { settings: [settingOf(12, 1)] })]);
+    const one = kitOf(boardOf([...board.pedals, unread]), catalogueOf([...shop.supplies, nowhere], shop.parts));
+    const chosen = await choose(one);
+    if (chosen.kind !== 'plan') throw new Error('no plan');
+    const { groups } = readAtHome(speechOf(one), chosen.wiring, await labelsOf(one, chosen.wiring));
+    expect(groups.map(({ title }) => title).slice(0, 2)).toEqual([
+      'Read these first: with some readings there is no plan',
+      'These decide what to buy',
+    ]);
+    expect(groups[0]?.looks).toEqual([{ names: ['fir (label unread)'], text: 'the volts' }]);
+  });
+
   it('never promises a draw more than is good, to the microamp', async () => {
     const [draw] = (await labelsOf(kit, wiring)).flatMap(({ draw: one }) => one ?? []);
     const text = JSON.stringify(readAtHome(speechOf(kit), wiring, await labelsOf(kit, wiring)));

@@ -106,9 +106,13 @@ test('what was taken of a typed supply is to be confirmed before plugging in, un
   expect(owned()).toEqual(['']);
 });
 
-test('which labels decide is told once the plan is proven, the most decisive first', async () => {
+test('which labels decide is told once the plan is proven, what is to be read before buying first', async () => {
   const { news, ask } = listening();
-  const text = tideway.text.replace('volts: 9, milliamps: 4,', 'volts: 9, polarity: unknown, milliamps: 4,');
+  const unread = '  - {name: Plover reverb, volts: unknown, milliamps: 300, digital: true}\n';
+  const text = tideway.text
+    .replace('volts: 9, milliamps: 4,', 'volts: 9, polarity: unknown, milliamps: 4,')
+    .replace('assume: {', 'assume: {volts: 9, ')
+    .replace('pedals:\n', `pedals:\n${unread}`);
   await ask({ about: 7, board: { ...tideway, text }, shop: quayside });
   expect(news.every(({ about }) => about === 7)).toBe(true);
   expect(news.map(({ kind }) => kind).filter((kind, at, all) => all[at - 1] !== kind)).toEqual([
@@ -116,10 +120,14 @@ test('which labels decide is told once the plan is proven, the most decisive fir
   ]);
   const told = news.find((one) => one.kind === 'labels')?.labels;
   expect(told?.deciding.map((one) => one.text)).toContainEqual(expect.stringMatching(/^Tarn fuzz: the polarity/));
-  const order = told?.deciding.map(({ decides }) => decides) ?? [];
+  expect(told?.first).toMatch(/^Read this before you buy: the volts of Plover reverb \(label unread\)\. /);
+  expect(told?.deciding[0]?.text).toMatch(
+    /^Plover reverb \(label unread\): the volts, .* no plan powers everything then/,
+  );
+  const order = told?.deciding.map(({ weight }) => weight) ?? [];
   expect(order).toEqual([...order].sort((one, other) => ranks.indexOf(one) - ranks.indexOf(other)));
 });
-const ranks = ['purchase', 'unknown', 'wiring'];
+const ranks = ['first', 'purchase', 'unknown', 'wiring'];
 
 test('without a shop it says what to look for', async () => {
   const { news, ask } = listening();
