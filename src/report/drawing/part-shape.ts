@@ -25,24 +25,23 @@ export function capShape(parts: readonly DrawnPart[], width: number, { sizes }: 
 }
 
 /** What is said of a lead: its name, its marks and what it changes; of a battery with its sign. */
-export const partBlocks = ({ isBattery, name, notes, hazards }: DrawnPart): readonly Block[] => [
-  { kind: 'flow', pieces: [...(isBattery ? [batterySign] : []), { kind: 'text', text: name }] },
-  {
-    kind: 'flow',
-    pieces: [
-      ...hazards.map((hazard): Piece => ({ kind: 'mark', hazard })),
-      ...notes.map((text): Piece => ({ kind: 'text', text, soft: true })),
-    ],
-  },
+export const partBlocks = (part: DrawnPart): readonly Block[] => [
+  { kind: 'flow', pieces: [...(part.isBattery ? [batterySign] : []), { kind: 'text', text: part.name }] },
+  { kind: 'flow', pieces: partMarks(part) },
+];
+
+/** The marks of a lead, and what it changes, or on which reading of a label. */
+export const partMarks = ({ hazards, notes }: DrawnPart): readonly Piece[] => [
+  ...hazards.map((hazard): Piece => ({ kind: 'mark', hazard })),
+  ...notes.map((text): Piece => ({ kind: 'text', text, soft: true })),
 ];
 
 /** The same in one line as far as may be, with a word before the name of a lead. */
-export const partLine = ({ isBattery, name, notes, hazards }: DrawnPart, before: string): Block => ({
+export const partLine = (part: DrawnPart, before: string): Block => ({
   kind: 'flow',
   pieces: [
-    ...(isBattery ? [batterySign] : []),
-    { kind: 'text', text: `${isBattery ? 'on ' : before}${name}` },
-    ...hazards.map((hazard): Piece => ({ kind: 'mark', hazard })),
-    ...notes.map((text): Piece => ({ kind: 'text', text, soft: true })),
+    ...(part.isBattery ? [batterySign] : []),
+    { kind: 'text', text: `${part.isBattery ? 'on ' : before}${part.name}` },
+    ...partMarks(part),
   ],
 });

@@ -3,7 +3,7 @@ import type { Hazard } from '../words/hazards.js';
 import { isOnBattery, type DrawnPedal } from './drawn-board.js';
 import { faceOf, moved, movedFace, type Block, type Piece } from './face.js';
 import type { Measures } from './measures.js';
-import { capShape, partBlocks, partLine } from './part-shape.js';
+import { capShape, partBlocks, partLine, partMarks } from './part-shape.js';
 import { leastReach } from './plug-height.js';
 import type { PedalShape } from './scene.js';
 import { tagSize } from './tag.js';
@@ -56,7 +56,9 @@ function restPieces(pedal: DrawnPedal, { isTight, isTerse, isFlat }: Measures): 
   return [
     ...(pedal.state === 'off' ? [textPiece('without power', 'strong')] : [textPiece(gets.join(', '), 'plain')]),
     ...sign,
-    ...marksOf(pedal, isTerse),
+    ...marksOf(pedal),
+    // Where leads are not told, it is here that one reverses, or does by one reading of the label alone.
+    ...(isTerse ? pedal.parts.filter(({ hazards }) => hazards.length > 0).flatMap(partMarks) : []),
     ...(isExposed ? [textPiece('exposed to noise', 'strong')] : []),
     ...(isTerse ? [] : traits.map((trait) => textPiece(trait, 'soft'))),
   ];
@@ -76,10 +78,8 @@ const textPiece = (text: string, manner: 'plain' | 'strong' | 'soft'): Piece => 
 /** Those of its leads stand at these, where they are drawn, and a shared ground at what ties it. */
 const elsewhere: readonly Hazard[] = ['reverses', 'chain', 'shared ground'];
 
-const marksOf = ({ hazards }: DrawnPedal, isTerse: boolean): readonly Piece[] =>
-  hazards
-    .filter((hazard) => !elsewhere.includes(hazard) || (isTerse && hazard === 'reverses'))
-    .map((hazard) => ({ kind: 'mark', hazard }));
+const marksOf = ({ hazards }: DrawnPedal): readonly Piece[] =>
+  hazards.filter((hazard) => !elsewhere.includes(hazard)).map((hazard) => ({ kind: 'mark', hazard }));
 
 /** The pedal with all that is in it, elsewhere. */
 export const movedPedal = (pedal: PedalShape, right: number, down: number): PedalShape => ({

@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 
 import { kitOf } from '../../../../src/domain/kit.js';
 import { partId } from '../../../../src/domain/quantities.js';
+import { boardDrawing } from '../../../../src/report/drawing/drawings.js';
 import { labelsOf } from '../../../../src/report/labels/label.js';
 import { handoutOf, type PlanHandout } from '../../../../src/report/words/handout.js';
+import { elementsOf } from '../../../support/elements.js';
 import { bankFrom, boardOf, catalogueOf, feedOf, partOf, pedalOf, planOf, supplyOf } from '../samples.js';
 
 const flip = partOf('flip', { kind: 'adapter' }, { reverses: true });
@@ -69,6 +71,13 @@ describe('a plan with labels that nobody has read', () => {
       ['plover (label unread)', null, 'Plug nothing in before its label has been read.'],
       ['heron (bought later)', 'centre-negative', 'from quay, output 4'],
     ]);
+  });
+
+  it('has no drawing in which a lead reverses without saying by which reading it does', () => {
+    for (const size of ['wide', 'narrow', 'sheet', 'dense', 'small'] as const) {
+      const texts = elementsOf(boardDrawing(handout(), size, 'board').markup).filter(({ name }) => name === 'text');
+      expect(texts.map(({ text }) => text).join(' '), size).toContain('if labelled centre-positive');
+    }
   });
 
   it('tells what is not known before what is assumed, and warns of it', () => {
