@@ -1,3 +1,4 @@
+import { everyWired } from '../../domain/board.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Feed } from '../../domain/plan.js';
 import type { PedalId } from '../../domain/quantities.js';
@@ -90,7 +91,7 @@ function groupStep(
     case 'lay':
       return plainStep(
         'Lay the leads',
-        'Mark both ends of each with its number; leads that stay may have another number than before. Connect no pedal yet.',
+        `Mark both ends of each with its number${mayBeRenumbered(of, group) ? '; leads that stay may have another number than before' : ''}. Connect no pedal yet.`,
         itemsOf(of, group),
       );
     case 'mains on':
@@ -105,6 +106,14 @@ function groupStep(
             itemsOf(of, group),
           );
   }
+}
+
+/** Whether a lead that stays has a number that the board file does not give it. */
+function mayBeRenumbered({ speech: { board }, marks }: Replugging, group: StepGroup): boolean {
+  const laid = group.flatMap((step) => (step.kind === 'lay' ? step.feeds.map(({ pedal }) => pedal) : []));
+  return everyWired(board)
+    .filter(({ pedal }) => !laid.includes(pedal))
+    .some(({ pedal, lead }) => ![0, lead].includes(marks.get(pedal)?.number ?? 0));
 }
 
 function offStep({ speech, feeds }: Replugging, step: StepOf<'mains off'>, isFirst: boolean): HookupStep {

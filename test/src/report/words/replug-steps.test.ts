@@ -6,6 +6,7 @@ import { changesOf } from '../../../../src/planning/rewire/changes.js';
 import { handoutOf } from '../../../../src/report/words/handout.js';
 import { wiredOf } from '../../../support/wired.js';
 import { movingPlan } from '../handouts.js';
+import { moving } from '../moving.js';
 import { tideway } from '../samples.js';
 
 const stepsByTitle = () => new Map(movingPlan().steps.map((step) => [step.title, step]));
@@ -49,6 +50,18 @@ describe('the steps of re-plugging', () => {
     const checks = plan.steps.flatMap(({ checks: rows }) => rows ?? []);
     expect(checks.length).toBeGreaterThan(5);
     for (const { mark, pedal } of checks) expect(mark).toBe(marks.get(pedal));
+  });
+
+  it('say that a lead that stays may have another number where the board gives it none, or another one', () => {
+    const { board, catalogue, plan } = moving((id) => id);
+    const numbers = new Map(movingPlan().rows.map(({ mark, feed }) => [feed.pedal, Number.parseInt(mark, 10)]));
+    const layText = (numbered: (lead: number) => number) => {
+      const wiring = board.wiring.map((wired) => ({ ...wired, lead: numbered(numbers.get(wired.pedal) ?? 9) }));
+      const told = handoutOf({ kit: kitOf({ ...board, wiring }, catalogue), answer: plan });
+      return told.kind === 'plan' ? told.steps.find(({ title }) => title === 'Lay the leads')?.text : undefined;
+    };
+    expect(stepsByTitle().get('Lay the leads')?.text).toMatch(/leads that stay may have another number than before/);
+    expect(layText((lead) => lead)).toBe('Mark both ends of each with its number. Connect no pedal yet.');
   });
 
   it('say which of the supplies go to the mains, and one at a time where there are several', () => {
