@@ -40,6 +40,8 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     expect(await tiles(page)).toEqual(['Gorse drive', 'Ouzel delay', 'Ruff tuner']);
     await proven(page);
     expect(await page.locator('.answer').textContent()).toContain('Look for 3 isolated outputs');
+    await page.getByRole('button', { name: 'its volts of Ruff tuner' }).press('Enter');
+    await page.getByText('Look for “V” on the label or in the manual.').waitFor();
     expect(incidents).toEqual([]);
     await context.close();
   });
@@ -226,6 +228,10 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     await page.reload();
     await page.getByText('laden.csv').waitFor();
     await page.locator('.choice').first().waitFor();
+    // That there is no plan is shown, and not called unproven.
+    await typePedal(page, 'Wren valve 12v ac 900');
+    const short = page.locator('.glance-answer', { hasText: 'cannot power all 3 pedals by the rules' });
+    await expect.poll(async () => (await short.allTextContents()).join().trim()).toMatch(/by the rules$/);
     expect(incidents).toEqual([]);
     await context.close();
   });

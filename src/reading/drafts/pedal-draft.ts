@@ -12,7 +12,7 @@ export type PedalDraft = {
 };
 
 /** Where to look for what is not known, as a remark beside it. */
-export const lookFor: Readonly<Record<UnknownField, string>> = {
+const lookFor: Readonly<Record<UnknownField, string>> = {
   power: 'DC, a straight line over a dashed one, or AC, a wave: beside the volts',
   polarity: 'which of + and - leads to the dot of the sign at the inlet',
   inlet: 'which plug fits: try leads that are unplugged, or see the manual',

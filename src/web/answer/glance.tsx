@@ -33,7 +33,9 @@ function standingOf(state: PageState): string {
   if (linesLeftOut(state).length > 0) return 'A line is left out.';
   if (!isSettled.value) return 'Searching …';
   if (choice.value !== null) return `${choice.value.words.label}.`;
-  return answer?.told.proven === true ? 'Proven.' : 'Not proven.';
+  if (answer?.told.proven === true) return 'Proven.';
+  // Of a plan or a list there may be a better one; that there is none at all is said in the sentence.
+  return answer?.told.kind === 'none' && answer.told.wanted.length === 0 ? '' : 'Not proven.';
 }
 
 /** Those that are there, by what their headings are called. */

@@ -1,6 +1,6 @@
 import type { UnknownField } from '../../domain/pedal.js';
-import { lookFor } from '../../reading/drafts/pedal-draft.js';
 import { signIcon } from '../../report/signs/icons.js';
+import { whereToLook } from '../../report/words/label-places.js';
 import { isNotOnLabel, notOnLabel, sayingOf } from '../document/change-pedal.js';
 import { KindChoice } from './kind-choice.js';
 import { LabelField } from './label-field.js';
@@ -16,7 +16,7 @@ export function OpenPanel({ pedal, state, field, close }: PanelProps) {
   };
   return (
     <div class="panel" role="group" aria-label={`Label of ${pedal.name}`}>
-      <p>Look for {lookFor[field]}.</p>
+      <p>Look for {whereToLook[field]}.</p>
       <div class="choices">
         {choices[field].map(({ value, words, sign }) => (
           <button key={words} type="button" onClick={() => say(value)}>
