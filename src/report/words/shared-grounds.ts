@@ -19,7 +19,7 @@ export const digitalTogether = (inventory: Inventory, { feeds, grounds }: Ground
     const digital = digitalOf(inventory, ground.pedals);
     if (digital.length < 2) return [];
     return [
-      `${listText(digital.map(inventory.pedalName))}, all digital, share a ground: ` +
+      `${listText(digital.map(inventory.pedalName))}, ${digital.length === 2 ? 'both' : 'all'} digital, share a ground: ` +
         `${groundName(inventory, feeds, ground)}. They may whine by one another; if they do, give them outputs of their own.`,
     ];
   });

@@ -33,7 +33,7 @@ const digital = (id: string): Pedal => pedalOf(id, { digital: true });
 
 describe('digital pedals on one ground', () => {
   const words =
-    'echo and loop, all digital, share a ground: quay common ground. They may whine by one another; if they do, give them ' +
+    'echo and loop, both digital, share a ground: quay common ground. They may whine by one another; if they do, give them ' +
     'outputs of their own.';
 
   it('are named, and none is called unexposed without the rule that says so', () => {
@@ -41,6 +41,10 @@ describe('digital pedals on one ground', () => {
     expect(found.exposed).toBe('none exposed by the rule of high gain beside digital');
     expect(found.cautions).toEqual([words]);
     expect(found.grounds).toContain(`! ${words}`);
+  });
+
+  it('are all of them where they are more than two', () => {
+    expect(told(['echo', 'loop', 'hall'].map(digital)).cautions[0]).toMatch(/^echo, loop and hall, all digital, share/);
   });
 
   it('beside others that are not high-gain are told by the rule, too, though none is there to name', () => {
