@@ -4,6 +4,7 @@ import { labelSize } from './chart.js';
 import { fitText } from '../drawing/wrap-text.js';
 import { markup, type Markup } from '../page/markup.js';
 import type { Speech } from '../words/speech.js';
+import { milliampsText, mostText } from '../words/words.js';
 import { chartMarkup, label, line, ticksTo } from './chart.js';
 
 const width = 420;
@@ -61,6 +62,4 @@ function rowMarkup({ name, planned, asWired, same }: Draw, top: number, at: (dra
 }
 
 const sentenceOf = ({ name, planned, asWired, same }: Draw): string =>
-  `${name}: planned with ${text(planned)}, good as wired up to ${text(asWired)}${same === null ? '' : `, with the same purchase up to ${text(same)}`}.`;
-
-const text = (drawn: number): string => `${decimalOfThousandths(microamps(drawn))} mA`;
+  `${name}: planned with ${milliampsText(planned)}, good as wired up to ${mostText(asWired)}${same === null ? '' : `, with the same purchase up to ${mostText(same)}`}.`;

@@ -1,6 +1,6 @@
 import { groupBy } from '../../domain/group-by.js';
 import { decimalOfThousandths, minorUnits } from '../../domain/quantities.js';
-import type { AskedLabel, DecisiveLabels, Reach, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
+import type { AskedLabel, DecisiveLabels, ReadingOutcome } from '../../planning/ask/decisive-labels.js';
 import { everyFeed } from '../../domain/plan.js';
 import { connectorText } from './connector-words.js';
 import type { AnswerPart, Asking, Told } from './answer-parts.js';
@@ -10,7 +10,7 @@ import { plainly } from './remark.js';
 import { standingCautions } from './remarks.js';
 import { sentence, type Speech } from './speech.js';
 import { standsOf } from './stands.js';
-import { countText, listText, milliampsText, polarityText, priceText } from './words.js';
+import { countText, listText, milliampsText, polarityText, priceText, reachText } from './words.js';
 
 type Asked = Extract<DecisiveLabels, { kind: 'labels' }>;
 
@@ -93,9 +93,6 @@ const readText = (field: AskedLabel['field'], reads: string): string => {
   return field === 'inlet' ? connectorText(reads) : reads;
 };
 
-const reachText = ({ microamps, isMost }: Reach): string =>
-  isMost ? `${milliampsText(microamps)} and more` : milliampsText(microamps);
-
 function drawTexts({ asWired, samePurchase }: NonNullable<AskedLabel['draw']>): readonly string[] {
   const holds = `the plan holds as it is wired up to ${reachText(asWired)}`;
   if (samePurchase === null) return [holds, 'how far the same supplies and leads would do was not settled in time'];
@@ -135,8 +132,8 @@ function outcomeText({ board }: Speech, { score }: Asked['wiring'], outcomes: re
   const price = (amount: number): string => priceText(minorUnits(amount), board);
   if (least < most) return `something else to buy, for ${price(least)} to ${price(most)}`;
   const more = most - score.money;
-  const against = more === 0 ? 'as now' : `${price(Math.abs(more))} ${more > 0 ? 'more' : 'less'}`;
-  return `something else to buy, for ${price(most)}, ${against}`;
+  if (more < 0) return `${price(-more)} less to spend, ${price(most)} in all`;
+  return `something else to buy, for ${price(most)}, ${more === 0 ? 'as now' : `${price(more)} more`}`;
 }
 
 /** The labels that decide nothing, in one sentence. */

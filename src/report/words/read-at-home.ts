@@ -1,5 +1,5 @@
 import { groupBy } from '../../domain/group-by.js';
-import type { AskedLabel, Reach } from '../../planning/ask/decisive-labels.js';
+import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import { mostDrawn, openLabels, type OpenLabel } from '../../domain/open-labels.js';
 import type { UnknownField } from '../../domain/pedal.js';
 import { everyFeed, type Wiring } from '../../domain/plan.js';
@@ -7,7 +7,7 @@ import { confirmEntries, type Confirm } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
 import { readFirstTitle, weightOf, type Weight } from './label-weights.js';
 import type { Speech } from './speech.js';
-import { assumedText, listText, milliampsText } from './words.js';
+import { assumedText, listText, milliampsText, reachText } from './words.js';
 
 /** What is to be read on each of the pedals or supplies that are named. */
 export type LookAt = { readonly names: readonly string[]; readonly text: string };
@@ -106,9 +106,6 @@ function reachOf({ asWired, samePurchase }: NonNullable<AskedLabel['draw']>): st
   if (samePurchase === null || samePurchase.microamps === asWired.microamps) return good;
   return `${good}, wired in another way up to ${reachText(samePurchase)}`;
 }
-
-const reachText = ({ microamps, isMost }: Reach): string =>
-  `${milliampsText(Math.floor(microamps / 1000) * 1000)}${isMost ? ' and more' : ''}`;
 
 function whereText(open: readonly OpenLabel[]): string | null {
   const fields = [...new Set<UnknownField>(open.map(({ field }) => field))];

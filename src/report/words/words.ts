@@ -4,6 +4,7 @@ import type { AssumedOfPedal, Polarity, PolarityOrUnknown } from '../../domain/p
 import { decimalOfThousandths, type Factor, type Millivolts } from '../../domain/quantities.js';
 import { listed as listText } from '../../domain/shown-text.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
+import type { Reach } from '../../planning/ask/decisive-labels.js';
 import { connectorText } from './connector-words.js';
 
 export { priceText } from '../../domain/money.js';
@@ -37,6 +38,13 @@ export const allText = (count: number, singular: string): string =>
 
 /** The text with its first letter in capitals. */
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+/** A limit for people: rounded down, from 10 mA on to whole milliamps, so that it never promises too much. */
+export const mostText = (microamps: number): string =>
+  milliampsText(microamps < 10_000 ? microamps : Math.floor(microamps / 1000) * 1000);
+
+/** Up to what draw a label may read: "166 mA", "1000 mA and more". */
+export const reachText = ({ microamps, isMost }: Reach): string => `${mostText(microamps)}${isMost ? ' and more' : ''}`;
 
 /** The text with a full stop, unless it has one. */
 export const fullStop = (text: string): string => (text.endsWith('.') ? text : `${text}.`);
