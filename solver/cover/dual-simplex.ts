@@ -51,17 +51,17 @@ const placeOf = (name: number, count: number): number => (name >= 0 ? name : cou
 /** What is left of the cost of each column and helper when duals are paid; false where one is worth more than it costs. */
 function payDuals({ basis, tolerance, worth }: Priced, rests: Float64Array): boolean {
   const { count } = basis.columns;
-  const names = [...Array(count).keys()].filter((column) => !basis.isBasic(column));
+  const isPaid = (name: number): boolean => {
+    const rest = -worth(name);
+    rests[placeOf(name, count)] = Math.max(0, rest);
+    return rest >= -10 * tolerance;
+  };
+  rests.fill(0);
+  for (let column = 0; column < count; column += 1) if (!basis.isBasic(column) && !isPaid(column)) return false;
   for (const [row, { sense }] of basis.rows.entries()) {
     // What breaks a row that binds the other way never comes in.
-    for (const kind of sense === 'equal' ? [SHORTFALL, EXCESS] : [SLACK, SHORTFALL, EXCESS])
-      names.push(helper(row, kind));
-  }
-  rests.fill(0);
-  for (const name of names) {
-    const rest = -worth(name);
-    if (rest < -10 * tolerance) return false;
-    rests[placeOf(name, count)] = Math.max(0, rest);
+    if (sense !== 'equal' && !isPaid(helper(row, SLACK))) return false;
+    if (!isPaid(helper(row, SHORTFALL)) || !isPaid(helper(row, EXCESS))) return false;
   }
   return true;
 }

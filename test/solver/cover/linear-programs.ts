@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import highsModule, { type Highs } from 'highs';
 
-import type { SimplexRow } from '../../../solver/cover/simplex.js';
+import { COLD, Simplex, type SimplexRow, type SimplexStart } from '../../../solver/cover/simplex.js';
 import type { SparseColumn } from '../../../solver/cover/sparse-columns.js';
 
 export type LinearProgram = { readonly rows: readonly SimplexRow[]; readonly columns: readonly SparseColumn[] };
@@ -108,4 +108,15 @@ function leastCost(highs: Highs, { rows, columns }: LinearProgram): number | nul
     if (status === highs.constants.modelStatus.infeasible) return null;
     throw new Error(`HiGHS ended with the model status ${status}`);
   });
+}
+
+/** Dearer than any price that a row of these programs can have. */
+export const prohibitive = 1e6;
+
+/** The simplex of a program at such a price of breaking rows, begun but not solved. */
+export function simplexOf({ rows, columns }: LinearProgram, elastic: number, start: SimplexStart = COLD): Simplex {
+  const simplex = new Simplex(rows, elastic, 1e-6 + elastic * 1e-11);
+  for (const column of columns) simplex.add(column);
+  simplex.start(start);
+  return simplex;
 }

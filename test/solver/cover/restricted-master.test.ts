@@ -76,3 +76,29 @@ it('comes to the same where something more is decided, whether it goes on or beg
   );
   expect(Math.min(seen.dearer, seen.ruledOut)).toBeGreaterThan(share(50));
 });
+
+it('has a basic column leave that has more by itself than a condition allows all columns together', () => {
+  // One column that has two of a pedal; another that has one, for more than the price of both.
+  const small: SmallCover = {
+    ...cover,
+    demands: [1],
+    columns: [
+      { group: 0, cost: 3, amounts: [[0, 2]], content: 0 },
+      { group: 0, cost: 9, amounts: [[0, 1]], content: 1 },
+    ],
+    without: [null],
+  };
+  const program = programOf(small);
+  const pool = new ColumnPool<number>(program);
+  const columns = small.columns.map((column) => pool.add(column));
+  const decisions = { conditions: [], most: [9], taken: [] };
+  const relaxed = { program, pool, decisions, elastic: 1_000 };
+  const before = RestrictedMaster.from(relaxed, { columns, since: 0, state: COLD });
+  before.solve();
+  expect([...before.point]).toEqual([expect.closeTo(0.5, 5), 0]);
+  const condition: BranchingConstraint = { feature: 0, groups: null, sense: 'at most', bound: 1 };
+  const decided = { ...relaxed, decisions: withCondition(decisions, condition, program) };
+  const now = RestrictedMaster.from(decided, { columns, since: 0, state: before.state });
+  now.solve();
+  expect([...now.point]).toEqual([0, expect.closeTo(1, 5)]);
+});
