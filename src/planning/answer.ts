@@ -35,6 +35,8 @@ export type Reason =
       /** The least that a plan needs when this limit is lifted. */
       readonly needed: number;
       readonly message: string;
+      /** Of the budget, where with more of it alone there is a plan: the one of the least money. */
+      readonly cheapest?: JudgedPlan;
     }
   /** A plan exists, but not with what was asked for beside the board: without all of these requests together there is one. */
   | {

@@ -1,6 +1,7 @@
 import { withoutPedals, withPolicy } from '../../domain/changed-kit.js';
 import type { Kit } from '../../domain/kit.js';
 import type { Board } from '../../domain/board.js';
+import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { priceText } from '../../domain/money.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { ask } from '../asking/ask.js';
@@ -64,10 +65,13 @@ async function tightLimits(kit: Kit, effort: Effort): Promise<readonly Reason[]>
     const allowed = board.policy[limit];
     if (allowed === null) continue;
     // With the other limits as they are; where these are too tight themselves, without them.
-    const needed = (await leastOf(limit, [limit], kit, effort)) ?? (await leastOf(limit, limitNames, kit, effort));
-    if (needed === null || needed <= allowed) continue;
+    const alone = await leastOf(limit, [limit], kit, effort);
+    const least = alone ?? (await leastOf(limit, limitNames, kit, effort));
+    if (least === null || least.needed <= allowed) continue;
+    const { needed, wiring } = least;
     const message = limitMessage(limit, allowed, needed, board);
-    reasons.push({ kind: 'limit', limit, allowed, needed, message });
+    const isEnough = alone !== null && limit === 'budget';
+    reasons.push({ kind: 'limit', limit, allowed, needed, message, ...(isEnough && { cheapest: wiring }) });
   }
   return reasons;
 }
@@ -78,11 +82,12 @@ async function leastOf(
   lifted: readonly LimitName[],
   kit: Kit,
   effort: Effort,
-): Promise<number | null> {
+): Promise<{ readonly needed: number; readonly wiring: JudgedPlan } | null> {
   const tier = limitedBy[limit];
   const free = withPolicy(kit, Object.fromEntries(lifted.map((each) => [each, null])));
   const outcome = await ask(free, { tiers: [tier] }, effort);
-  return outcome.kind === 'plan' ? (outcome.values.get(tier) ?? null) : null;
+  const needed = outcome.kind === 'plan' ? outcome.values.get(tier) : undefined;
+  return outcome.kind === 'plan' && needed !== undefined ? { needed, wiring: outcome.wiring } : null;
 }
 
 function limitMessage(limit: LimitName, allowed: number, needed: number, board: Board): string {

@@ -7,6 +7,7 @@ import { cheaperTexts, forcedTexts, type ExplainedPlan } from '../words/explain-
 import { elsewhereTexts, hereText, othersArranged, unfitTexts } from '../words/explain-seat.js';
 import { wayTexts } from '../words/explain-folded-ways.js';
 import { unsettledText } from '../words/answer-parts.js';
+import { unpoweredText } from '../words/reasons.js';
 import { bullets } from './answer-parts.js';
 import { block, indent, type Piece } from './layout.js';
 import { headLines, printed, section, type Screen, type ScreenOptions } from './screen.js';
@@ -66,11 +67,9 @@ function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId
 }
 
 function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible, pedal: PedalId | null) {
-  const { kit, board, shop, inventory, paints } = screen;
-  const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
-  const pieces: Piece[] = [
-    { text: `${gear} cannot power ${allText(board.pedals.length, 'pedal')} by the rules.`, paint: paints.bad },
-  ];
+  const { kit, inventory, paints } = screen;
+  const [cheapest = null] = ways.flatMap(({ change }) => (change.kind === 'budget' ? [change.to] : []));
+  const pieces: Piece[] = [{ text: unpoweredText(screen, cheapest), paint: paints.bad }];
   if (pedal !== null) {
     const involved = conflicts.some(({ conflict }) => conflict.pedals.includes(pedal));
     const part = involved ? 'It is among the pedals that stand in the way' : 'It is not among the pedals in the way';

@@ -12,7 +12,11 @@ import {
 import { bullet, headLines, section, type Screen } from './screen.js';
 
 /** No plan exists: why, with the numbers, and what to do about it. */
-export function impossibleText(screen: Screen, reasons: readonly Reason[], asked: Asked = 'board'): string[] {
+export function impossibleText(
+  screen: Screen,
+  reasons: readonly Reason[],
+  asked: Asked = 'board by command',
+): string[] {
   return [
     ...headLines(screen, 'no plan exists', { text: impossibleLead(screen, reasons), paint: screen.paints.bad }),
     ...reasonPassages(screen, reasons, asked).flatMap((passage) => passageLines(screen, passage)),

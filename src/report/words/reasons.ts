@@ -2,6 +2,7 @@ import { minorUnits } from '../../domain/quantities.js';
 import type { Reason, Refusal } from '../../planning/answer.js';
 import type { UnownedReason } from '../../planning/choose/unowned.js';
 import { needsText } from './needs.js';
+import { shoppingItems } from './purchases.js';
 import { ruleWords } from './rule-words.js';
 import { sentence, type Speech } from './speech.js';
 import { allText, capital, fullStop, listText, outputsText, priceText } from './words.js';
@@ -34,15 +35,28 @@ export type Passage = { readonly title: string; readonly entries: readonly Passa
 export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): string =>
   `${verdictText(speech, reasons)} Nothing has been bought or plugged.`;
 
-function verdictText({ board, shop }: Speech, reasons: readonly Reason[]): string {
+function verdictText(speech: Speech, reasons: readonly Reason[]): string {
   if (reasons.some(({ kind }) => kind === 'request'))
     return 'There is no plan with all that you asked for; without some of it there is one.';
-  const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
-  return `${gear} cannot power ${allText(board.pedals.length, 'pedal')} by the rules.`;
+  const isMoney = !reasons.some(({ kind }) => kind === 'pedal');
+  const cheapest = reasons.flatMap((reason) => (reason.kind === 'limit' ? (reason.cheapest?.score.money ?? []) : []));
+  return unpoweredText(speech, isMoney ? (cheapest[0] ?? null) : null);
 }
 
-/** Of what no plan exists: a board, or one that is asked whether one more pedal fits. */
-export type Asked = 'board' | 'one more pedal';
+/** That no plan powers the board, or by how much the cheapest one is over the budget where nothing else is in the way. */
+export function unpoweredText({ board, shop }: Speech, cheapest: number | null): string {
+  const pedals = allText(board.pedals.length, 'pedal');
+  const { budget } = board.policy;
+  if (cheapest !== null && budget !== null) {
+    const price = (amount: number): string => priceText(minorUnits(amount), board);
+    return `${price(cheapest - budget)} over the budget: the cheapest plan that powers ${pedals} costs ${price(cheapest)}.`;
+  }
+  const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
+  return `${gear} cannot power ${pedals} by the rules.`;
+}
+
+/** Of what no plan exists: a board, which may be asked about by a command, or one that is asked whether one more pedal fits. */
+export type Asked = 'board' | 'board by command' | 'one more pedal';
 
 /** Why no plan exists, with the numbers, and what to do about it. */
 export function reasonPassages(speech: Speech, reasons: readonly Reason[], asked: Asked = 'board'): readonly Passage[] {
@@ -56,7 +70,7 @@ export function reasonPassages(speech: Speech, reasons: readonly Reason[], asked
     ...unowned.map((reason) => unownedPassage(speech, reason)),
     { title: 'Nothing can feed these', entries: pedals.map((reason) => pedalEntry(speech, reason)) },
     { title: 'Never all of these at once', entries: sets.map((reason) => just(setText(speech, reason))) },
-    { title: 'Beyond your limits', entries: limits.map((reason) => just(limitText(speech, reason))) },
+    { title: 'Beyond your limits', entries: limits.map((reason) => limitEntry(speech, reason)) },
     {
       title: 'What to do next',
       entries: nextSteps(speech, { pedals, sets, limits, requests, unowned }, asked).map(just),
@@ -125,12 +139,16 @@ function setText(speech: Speech, { pedals, smallest, message }: SetReason): stri
   return `${names}: ${fullStop(sentence(speech, message))}${least}`;
 }
 
-function limitText(speech: Speech, { limit, allowed, needed }: LimitReason): string {
+/** What is over the budget is named with its prices, and what it powers. */
+function limitEntry(speech: Speech, { limit, allowed, needed, cheapest }: LimitReason): PassageEntry {
   const form = (amount: number): string => limitAmount(speech, limit, amount);
-  return (
+  const text =
     `${limitNames[limit]}: ${form(allowed)} allowed, but powering every pedal takes ${form(needed)} at least, ` +
-    `${form(needed - allowed)} more.`
-  );
+    `${form(needed - allowed)} more.`;
+  if (cheapest === undefined) return just(text);
+  const bought = shoppingItems(speech, cheapest).map((item) => `${item.units} × ${item.text}: ${item.together}`);
+  const pedals = listText(cheapest.feeds.map(({ pedal }) => speech.inventory.pedalName(pedal)));
+  return { name: null, text, below: [...bought, `That powers ${pedals}.`] };
 }
 
 const limitNames: Readonly<Record<LimitReason['limit'], string>> = {
@@ -149,9 +167,14 @@ const limitWords: Readonly<Record<LimitReason['limit'], string>> = {
 const limitAmount = ({ board }: Speech, limit: LimitReason['limit'], amount: number): string =>
   limit === 'budget' ? priceText(minorUnits(amount), board) : String(amount);
 
-const mistyped: Readonly<Record<Asked, string>> = {
-  board: "Check that pedal's label against the figures given: a mistyped figure is common.",
-  'one more pedal': "Check that pedal's label against what you typed: a mistyped figure is common.",
+const mistypedText = (asked: Asked): string =>
+  `Check that pedal's label against ${asked === 'one more pedal' ? 'what you typed' : 'the figures given'}: a mistyped figure is common.`;
+
+/** Only a command gives a plan that leaves pedals out. */
+const leaveOutTexts: Readonly<Record<Asked, readonly string[]>> = {
+  board: ['Or take pedals off the board: there may be a plan for the others.'],
+  'board by command': ['Or ask for a partial plan: it powers as many pedals as can be and names those left out.'],
+  'one more pedal': [],
 };
 
 /** Without a shop there is no stock to wait for. */
@@ -184,10 +207,10 @@ function nextSteps(
   if (sets.length > 0) steps.push('Leave out one pedal of each group above, or look for more supplies or leads.');
   for (const { limit, needed } of limits)
     steps.push(`Raise the ${limitWords[limit]} to ${limitAmount(speech, limit, needed)}.`);
-  if (pedals.length > 0) steps.push(mistyped[asked]);
+  if (pedals.length > 0) steps.push(mistypedText(asked));
   // Pedals that are to stay stay in a partial plan, too; and a plan without the new pedal is there already.
-  if (asked === 'board' && !requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))
-    steps.push('Or ask for a partial plan: it powers as many pedals as can be and names those left out.');
+  if (!requests.some(({ requests: all }) => all.every(({ kind }) => kind === 'keep')))
+    steps.push(...leaveOutTexts[asked]);
   if (pedals.length > 0) steps.push('Never feed a pedal from an output that was refused here.');
   return steps;
 }
