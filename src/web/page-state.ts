@@ -36,7 +36,7 @@ export type PageState = {
   readonly change: (edit: (document: PageDocument) => PageDocument) => void;
   /** Asks where a pedal could hang, or why it hangs there. */
   readonly inquire: (asked: Inquiry['asked'], pedal: PedalId) => void;
-  /** Has the sheet of the plan that is shown printed, or that of all choices. */
+  /** Has the sheet of the plan that is shown printed, or that of all choices; while it is searched, as soon as there is an answer. */
   readonly printSheet: (of: SheetOrder['of']) => void;
   /** What is shown is how the board is plugged now. */
   readonly plugged: () => void;
@@ -87,6 +87,8 @@ export function createState(first: History, effects: Effects): PageState & { rea
   }
 
   const change: PageState['change'] = (edit) => go(changedTo(history.value, edit(document.value)));
+  const order = (of: SheetOrder['of']): void => effects.order({ ...shown(), of });
+  let awaited: Pick<SheetOrder, 'about' | 'of'> | null = null;
   const shown = (): ShownPlan => ({ about: about.value, chosen: choice.value?.key ?? null });
   ask();
   return {
@@ -104,7 +106,10 @@ export function createState(first: History, effects: Effects): PageState & { rea
     canRedo: computed(() => history.value.future.length > 0),
     change,
     inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
-    printSheet: (of) => effects.order({ ...shown(), of }),
+    printSheet: (of) => {
+      if (told.value.answer?.about === about.value) order(of);
+      else awaited = { about: about.value, of };
+    },
     plugged: () => effects.record(shown()),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
@@ -120,6 +125,9 @@ export function createState(first: History, effects: Effects): PageState & { rea
       if (news.kind === 'sheet') effects.printPage(news.page, notice);
       else if (news.kind !== 'recorded') told.value = heard(told.value, news);
       else take(news.text, { change, notice });
+      if (news.kind !== 'answer' || awaited === null) return;
+      if (awaited.about === news.about) order(awaited.of);
+      awaited = null;
     },
   };
 }

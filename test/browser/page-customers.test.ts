@@ -146,6 +146,35 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     await context.close();
   });
 
+  test('a budget counts while it is typed, and a sheet that is asked for straight from its field comes with the answer', async () => {
+    const path = join(folder, 'budget.html');
+    const shop = await heldFixture('shops/marram-street.yaml');
+    await writePage(path, { board: emptyDocument.board, shop });
+    const context = await browser.newContext();
+    await context.addInitScript(countPrints);
+    const { page, incidents } = await openIn(context, path);
+    await typePedal(page, 'Ouzel delay 9v 250 neg');
+    await proven(page);
+    await budgetOf(page).fill('1');
+    await page.locator('.answer', { hasText: 'budget' }).first().waitFor();
+    await budgetOf(page).fill('1 x');
+    await budgetOf(page).fill('120 eur');
+    await proven(page);
+    expect(await budgetOf(page).inputValue()).toBe('120 eur');
+    await budgetOf(page).fill('77');
+    const sheet = await printed(page);
+    expect(await sheet.page.locator('body').textContent()).toContain('Ouzel delay');
+    expect(await budgetOf(page).inputValue()).toBe('77');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await budgetOf(page).inputValue()).toBe('120');
+    await budgetOf(page).fill('much');
+    await page.keyboard.press('Enter');
+    await page.getByText('Did you mean').waitFor();
+    expect(await budgetOf(page).inputValue()).toBe('much');
+    expect([...incidents, ...sheet.incidents]).toEqual([]);
+    await context.close();
+  });
+
   test('where the browser opens no window, a sentence says what to do', async () => {
     const context = await browser.newContext();
     const { page } = await openIn(context, builtPage, 'window.open = () => null;');

@@ -30,12 +30,18 @@ export function AnswerView({ state }: { readonly state: PageState }) {
 
 /** For what is told of the board as it is; where pins are in each other's way there is nothing to take home. */
 function PrintButton({ state }: { readonly state: PageState }) {
-  const { answer, faults, about } = state.heard.value;
+  const { answer, faults } = state.heard.value;
   if (answer === null || faults.length > 0) return null;
   const { told } = answer;
   if (told.kind === 'none' && told.letGo.length > 0) return null;
   return (
-    <button type="button" class="print" disabled={answer.about !== about} onClick={() => state.printSheet('plan')}>
+    <button
+      type="button"
+      class="print"
+      // Leaving a field may change the answer and move the button while it is pressed: the click is still its own.
+      onPointerDown={({ currentTarget, pointerId }) => currentTarget.setPointerCapture(pointerId)}
+      onClick={() => state.printSheet('plan')}
+    >
       Print the sheet
     </button>
   );

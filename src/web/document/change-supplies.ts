@@ -90,7 +90,9 @@ const editing =
   (edit: (text: string) => string | null): Change =>
   (document) => {
     const text = edit(document.board.text);
-    return text === null ? document : { ...document, board: { ...document.board, text } };
+    return text === null || text === document.board.text
+      ? document
+      : { ...document, board: { ...document.board, text } };
   };
 
 /** What the column of that heading holds; nothing that was said where it is empty. */

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 
 type SettingFieldProps = {
   readonly label: string;
@@ -8,10 +8,22 @@ type SettingFieldProps = {
   readonly take: (text: string) => string | null;
 };
 
-/** A setting that is typed: taken by Enter, or by leaving it. */
+/** What stands in the field while somebody types, or because it is not understood. */
+type InField = { readonly text: string; readonly fault: string | null };
+
+/** Milliseconds without a key after which somebody has typed to the end. */
+const pauseMs = 500;
+
+/** A setting that is typed: taken after a pause, by Enter, or by leaving it; only then is it said what is not understood. */
 export function SettingField({ label, hint, value, take }: SettingFieldProps) {
   const id = useId();
-  const [fault, blame] = useState<string | null>(null);
+  const [inField, hold] = useState<InField | null>(null);
+  const { text = value, fault = null } = inField ?? {};
+  useEffect(() => {
+    if (inField === null || inField.fault !== null) return;
+    const timer = setTimeout(() => take(text.trim()), pauseMs);
+    return () => clearTimeout(timer);
+  }, [inField]);
   return (
     <div class="setting">
       <label for={id}>{label}</label>
@@ -20,10 +32,15 @@ export function SettingField({ label, hint, value, take }: SettingFieldProps) {
         type="text"
         autocomplete="off"
         placeholder={hint}
-        value={value}
+        value={text}
         aria-invalid={fault !== null}
         aria-describedby={`${id}-fault`}
-        onChange={({ currentTarget }) => blame(take(currentTarget.value.trim()))}
+        onInput={({ currentTarget }) => hold({ text: currentTarget.value, fault: null })}
+        onChange={({ currentTarget }) => {
+          const remedy = take(currentTarget.value.trim());
+          hold(remedy === null ? null : { text: currentTarget.value, fault: remedy });
+        }}
+        onBlur={() => hold((one) => (one?.fault == null ? null : one))}
       />
       <p id={`${id}-fault`} class="care minor" aria-live="polite">
         {fault}

@@ -9,15 +9,17 @@ import type { ToldPlan } from '../../../src/web/worker/told-answer.js';
 /** A state whose questions are answered with a plan of a name; of a plan nothing else is looked at here. */
 function answered() {
   const asked: Question[] = [];
+  const ordered: number[] = [];
   const nothing = (): void => undefined;
-  const effects = { keep: nothing, inquire: nothing, order: nothing, record: nothing, printPage: nothing };
+  const order = ({ about }: { readonly about: number }): void => void ordered.push(about);
+  const effects = { keep: nothing, inquire: nothing, order, record: nothing, printPage: nothing };
   const state = createState(begunWith(emptyDocument), { ...effects, ask: (question) => void asked.push(question) });
   const settle = (title: string): void => {
     const about = asked.at(-1)?.about ?? 0;
     state.onNews({ about, kind: 'begun' });
     state.onNews({ about, kind: 'answer', answer: { kind: 'plan', title } as ToldPlan, isFinal: true });
   };
-  return { state, settle };
+  return { state, settle, ordered };
 }
 
 test('what a step changes is held against the plan before it; a board that is opened is held against none', () => {
@@ -28,4 +30,27 @@ test('what a step changes is held against the plan before it; a board that is op
   settle('second');
   state.change((document) => ({ ...document, board: { file: 'other.yaml', text: 'board: Other' } }));
   expect(state.earlier.value).toBeNull();
+});
+
+test('a sheet that is asked for while it is searched comes with the answer, once', () => {
+  const { state, settle, ordered } = answered();
+  settle('first');
+  state.change((document) => ({ ...document, aim: 'quiet' }));
+  state.printSheet('plan');
+  expect(ordered).toEqual([]);
+  settle('second');
+  settle('second');
+  expect(ordered).toEqual([2]);
+  state.printSheet('plan');
+  expect(ordered).toEqual([2, 2]);
+});
+
+test('a sheet is not printed of a board that it was not asked for', () => {
+  const { state, settle, ordered } = answered();
+  settle('first');
+  state.change((document) => ({ ...document, aim: 'quiet' }));
+  state.printSheet('plan');
+  state.change((document) => ({ ...document, aim: 'bricks' }));
+  settle('third');
+  expect(ordered).toEqual([]);
 });
