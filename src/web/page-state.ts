@@ -63,7 +63,7 @@ type Effects = {
 /** The state of a page that begins with a document and what can be taken back of it. */
 export function createState(first: History, effects: Effects): PageState & { readonly onNews: (news: News) => void } {
   const history = signal(first);
-  const about = signal(1);
+  const about = signal(0);
   const told = signal<Heard>(nothingHeard);
   const earlier = signal<ToldPlan | null>(null);
   const keeping = signal<Keeping>({ kind: 'kept' });
@@ -73,7 +73,7 @@ export function createState(first: History, effects: Effects): PageState & { rea
   const data = computed(() => boardData(text.value));
   const choice = computed(() => choiceIn(told.value, document.value));
   const notice = (sentence: string): void => void (notices.value = withNotice(notices.value, sentence));
-  const ask = (): void => effects.ask(questionOf(document.value, about.value));
+  const ask = (): void => effects.ask(questionOf(document.value, (about.value += 1)));
 
   function go(next: typeof history.value): void {
     const before = document.value;
@@ -82,14 +82,12 @@ export function createState(first: History, effects: Effects): PageState & { rea
     effects.keep(history.value, (one) => (keeping.value = one));
     if (isSameQuestion(before, document.value)) return;
     earlier.value = heldAgainst([before, document.value], settledPlan(told.value, about.value), earlier.value);
-    about.value += 1;
     ask();
   }
 
   const change: PageState['change'] = (edit) => go(changedTo(history.value, edit(document.value)));
-  const order = (of: SheetOrder['of']): void => effects.order({ ...shown(), of });
-  let awaited: Pick<SheetOrder, 'about' | 'of'> | null = null;
   const shown = (): ShownPlan => ({ about: about.value, chosen: choice.value?.key ?? null });
+  const sheets = sheetsWithAnswers((of) => effects.order({ ...shown(), of }));
   ask();
   return {
     document,
@@ -106,16 +104,12 @@ export function createState(first: History, effects: Effects): PageState & { rea
     canRedo: computed(() => history.value.future.length > 0),
     change,
     inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
-    printSheet: (of) => {
-      if (told.value.answer?.about === about.value) order(of);
-      else awaited = { about: about.value, of };
-    },
+    printSheet: (of) => sheets.want({ about: about.value, of }, told.value.answer?.about),
     plugged: () => effects.record(shown()),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
     replace: (next) => {
       [history.value, told.value, earlier.value] = [next, nothingHeard, null];
-      about.value += 1;
       ask();
     },
     notice,
@@ -125,8 +119,23 @@ export function createState(first: History, effects: Effects): PageState & { rea
       if (news.kind === 'sheet') effects.printPage(news.page, notice);
       else if (news.kind !== 'recorded') told.value = heard(told.value, news);
       else take(news.text, { change, notice });
-      if (news.kind !== 'answer' || awaited === null) return;
-      if (awaited.about === news.about) order(awaited.of);
+      if (news.kind === 'answer') sheets.answered(news.about);
+    },
+  };
+}
+
+type Wanted = Pick<SheetOrder, 'about' | 'of'>;
+
+/** A sheet that is wanted while its answer is searched is ordered with that, unless there is another question by then. */
+function sheetsWithAnswers(order: (of: SheetOrder['of']) => void) {
+  let awaited: Wanted | null = null;
+  return {
+    want: (wanted: Wanted, answered: number | undefined): void => {
+      if (answered === wanted.about) order(wanted.of);
+      else awaited = wanted;
+    },
+    answered: (about: number): void => {
+      if (awaited?.about === about) order(awaited.of);
       awaited = null;
     },
   };

@@ -20,7 +20,7 @@ export function SettingField({ label, hint, value, take }: SettingFieldProps) {
   const [inField, hold] = useState<InField | null>(null);
   const { text = value, fault = null } = inField ?? {};
   useEffect(() => {
-    if (inField === null || inField.fault !== null) return;
+    if (inField?.fault !== null) return;
     const timer = setTimeout(() => take(text.trim()), pauseMs);
     return () => clearTimeout(timer);
   }, [inField]);
@@ -40,7 +40,7 @@ export function SettingField({ label, hint, value, take }: SettingFieldProps) {
           const remedy = take(currentTarget.value.trim());
           hold(remedy === null ? null : { text: currentTarget.value, fault: remedy });
         }}
-        onBlur={() => hold((one) => (one?.fault == null ? null : one))}
+        onBlur={() => hold((one) => (one?.fault === null ? null : one))}
       />
       <p id={`${id}-fault`} class="care minor" aria-live="polite">
         {fault}
