@@ -24,7 +24,7 @@ export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: B
     const keepsPlace = (other: SoloUse, use: SoloUse): boolean =>
       (isHome(other) || !isHome(use)) && (!pinned || reachesAsFar(other, use));
     return uses.filter(
-      (use, index) => !uses.some((other, at) => keepsPlace(other, use) && replaces(other, use, at < index, supply)),
+      (use, index) => !uses.some((other, at) => replaces(other, use, at < index, supply) && keepsPlace(other, use)),
     );
   });
 }
@@ -61,9 +61,9 @@ function usesOf(seat: RoutedSeat, like: Pedal, pedal: number, limits: readonly T
  * a bank that is switched together, and counts in no tier in which `use` does not. Of two that are alike the earlier stays.
  */
 function replaces(other: SoloUse, use: SoloUse, earlier: boolean, supply: Supply): boolean {
-  if (other === use || pedalTiers.some((tier) => other[tier] && !use[tier])) return false;
-  if (other.join !== null && other.join.lead !== use.join?.lead) return false;
+  if (other === use || (other.join !== null && other.join.lead !== use.join?.lead)) return false;
   if (!other.outputs.every((output, index) => sits(output, placesFor(other, use, index), supply))) return false;
+  if (pedalTiers.some((tier) => other[tier] && !use[tier])) return false;
   if (!within(other.route, use.route)) return false;
   if (!other.weights.every((weight, index) => weight <= (use.weights[index] ?? 0n))) return false;
   return earlier || !alike(other, use);
@@ -74,8 +74,10 @@ const placesFor = (other: SoloUse, use: SoloUse, index: number): readonly Output
   other.join === null ? use.outputs : use.outputs.slice(index, index + 1);
 
 function sits(output: OutputSetting, places: readonly OutputSetting[], supply: Supply): boolean {
-  const together = supply.banks[output.bank]?.switching === 'together';
-  return places.some(({ bank, setting }) => bank === output.bank && (!together || setting === output.setting));
+  return places.some(
+    ({ bank, setting }) =>
+      bank === output.bank && (setting === output.setting || supply.banks[bank]?.switching !== 'together'),
+  );
 }
 
 const alike = (one: SoloUse, two: SoloUse): boolean =>
