@@ -80,7 +80,7 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     await headlineWith(page, 'Nothing to do');
 
     // What the page answers equals what the command answers on the board that the page has saved.
-    await page.getByRole('button', { name: 'Cockle fuzz' }).click();
+    await page.getByRole('button', { name: 'Cockle fuzz', exact: true }).click();
     await page.getByRole('button', { name: 'Take it off the board' }).click();
     await headlineWith(page, 'Nothing to do: all 5 pedals stay as plugged.');
     await typePedal(page, 'Gannet drive 9v 12 neg');
@@ -170,6 +170,21 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
     await lineOf(page).fill('Plover reverb 9v 100 peak 140 neg');
     await headlineWith(page, '1 is new');
     expect(await page.getByText('cannot be taken as it stands').count()).toBe(0);
+    // What is told of a new pedal: what it takes when it starts, why it is not on another output, and nothing of those that move.
+    await proven(page);
+    await page.keyboard.press('Enter');
+    await page.locator('.tile-figures', { hasText: '140 mA when it starts' }).waitFor();
+    expect(await page.getByText('Keep a pedal where it is').count()).toBe(0);
+    await page.getByRole('button', { name: 'Why there? Gorse drive' }).press('Enter');
+    const places = page.getByRole('list', { name: 'Where Gorse drive could go' });
+    await places.getByText('Old box output 2').first().waitFor();
+    expect(await places.getByRole('button').count()).toBe(0);
+    await page
+      .getByText(/It feeds Plover reverb: 120 of 150 mA with the reserve, up to 140 of 150 mA at switch-on/)
+      .waitFor({
+        state: 'attached',
+      });
+    expect(await axeFindings(page)).toEqual([]);
     expect(incidents).toEqual([]);
     await context.close();
   });

@@ -43,6 +43,8 @@ export type DrawnOutput = {
   readonly notes: readonly string[];
   /** Null for a free one, and where nothing is compared. */
   readonly load: DrawnLoad | null;
+  /** "410 mA at switch-on", where that is more than the load; else null. */
+  readonly peak: string | null;
   readonly hazards: readonly Hazard[];
   /** The chain lead on it; null for none. */
   readonly chain: DrawnPart | null;

@@ -112,11 +112,11 @@ const numberPiece = ({ id, state }: DrawnOutput): Piece => ({
 });
 
 function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat, isLow }: Measures): Block {
-  const { state, gives, power, load, hazards, notes } = output;
+  const { state, gives, power, load, hazards } = output;
   if (state === 'free')
     return { kind: 'flow', pieces: [softly('free'), ...(isTerse ? [] : [...offersOf(gives), ...marksOf(hazards)])] };
   if (isFlat) {
-    const told = [...marksOf(hazards), ...notes.map((text): Piece => ({ kind: 'text', text }))];
+    const told = [...marksOf(hazards), ...notesOf(isLow ? { ...output, peak: null } : output)];
     return {
       kind: 'line',
       text: voltsAndPower(gives, power, isTight),
@@ -137,20 +137,21 @@ function headBlock(output: DrawnOutput, { isTerse, isTight, isFlat, isLow }: Mea
 /** Lines end between one thing that an output could give and the next. */
 const offersOf = (gives: string): readonly Piece[] => gives.split(/(?<=,| or) /).map(softly);
 
-function restBlocks(
-  { load, hazards, notes, chain, state }: DrawnOutput,
-  { isTerse, isTight, isFlat, cap }: Measures,
-): readonly Block[] {
+function restBlocks(output: DrawnOutput, { isTerse, isTight, isFlat, cap }: Measures): readonly Block[] {
+  const { load, hazards, chain, state } = output;
   if (state === 'free') return [];
   if (isFlat) return chain === null ? [] : [partLine(chain, '')];
   const marks = isTerse ? (chain?.hazards ?? []) : hazards;
   return [
     ...(load === null || isTerse || !isTight ? [] : [flowOf([{ kind: 'text', text: load.text }])]),
     ...(load === null ? [] : [{ kind: 'bar', percent: load.percent } as const]),
-    flowOf([...marksOf(marks), ...(isTerse ? [] : notes.map((text): Piece => ({ kind: 'text', text })))]),
+    flowOf([...marksOf(marks), ...(isTerse ? [] : notesOf(output))]),
     ...(chain === null || cap !== null || isTerse ? [] : [{ kind: 'parting' } as const, ...partBlocks(chain)]),
   ];
 }
+
+const notesOf = ({ peak, notes }: DrawnOutput): readonly Piece[] =>
+  [...(peak === null ? [] : [peak]), ...notes].map((text) => ({ kind: 'text', text }));
 
 const flowOf = (pieces: readonly Piece[]): Block => ({ kind: 'flow', pieces });
 

@@ -1,5 +1,6 @@
 import { runsOf } from '../../domain/group-by.js';
 import { outputsOf } from '../../domain/kit.js';
+import { decimalOfThousandths } from '../../domain/quantities.js';
 import type { Bank } from '../../domain/supply.js';
 import { bankOutputs, freeOffer, freeSettings } from '../words/free-outputs.js';
 import type { PlanHandout } from '../words/handout.js';
@@ -8,7 +9,7 @@ import { ownershipWord, standText, type Lead, type UnitHookup } from '../words/h
 import { isFedByOwn } from '../words/inventory.js';
 import type { Speech } from '../words/speech.js';
 import { switchPosition } from '../words/usage.js';
-import { countText, meterText, percentOf, voltsText, type Meter } from '../words/words.js';
+import { countText, meterFigures, meterText, percentOf, voltsText, type Meter } from '../words/words.js';
 import type { DrawnLoad, DrawnOutput, DrawnPart, DrawnRun, DrawnStrip } from './drawn-board.js';
 import { drawnPart } from './part-contents.js';
 
@@ -51,6 +52,7 @@ function drawnOutput(speech: Speech, { unit, leads }: UnitHookup, bank: Bank, ou
     power: bank.power,
     notes: [],
     load: null,
+    peak: null,
     hazards: outputHazards(bank, settings),
     chain: null,
   };
@@ -72,6 +74,7 @@ function usedOutput({ inventory }: Speech, bank: Bank, id: DrawnOutput['id'], { 
       ...use.outputs.filter((other) => other !== id.output).map((other) => `joined with output ${other}`),
     ],
     load: use.meter === null ? null : loadOf(use.meter),
+    peak: use.peak === null ? null : `${decimalOfThousandths(meterFigures(use.peak).planned)} mA at switch-on`,
     hazards: outputHazards(bank, at === undefined ? [] : [at]),
     chain: feed.chain === null ? null : chainPart(inventory, feed.chain, use.feeds.length),
   };

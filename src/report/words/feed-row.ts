@@ -6,7 +6,7 @@ import { wayText } from './route.js';
 import type { Speech } from './speech.js';
 import { settingTexts } from './free-outputs.js';
 import { switchPosition } from './usage.js';
-import { countText, meterText, percentOf, polarityWord, voltsText, type Meter } from './words.js';
+import { countText, meterText, peakText, percentOf, polarityWord, voltsText, type Meter } from './words.js';
 
 /** How one pedal is fed, in words that are ready for any table. */
 export type FeedRow = {
@@ -69,6 +69,6 @@ function feedRow(speech: Speech, { unit, name }: UnitHookup, { use }: Lead, { ma
     ground: bank.isolated ? 'isolated' : 'common ground',
     load: use.meter === null ? '' : `${meterText(use.meter)}, ${percentOf(use.meter)} %${shared}`,
     meter: use.meter,
-    peak: use.peak === null ? null : `up to ${meterText(use.peak)} at switch-on`,
+    peak: use.peak === null ? null : peakText(use.peak),
   };
 }

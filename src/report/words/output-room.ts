@@ -4,7 +4,7 @@ import { freeSettings, groundHolder, heldText } from './free-outputs.js';
 import { bankOf } from './inventory.js';
 import { leftOf, mostAlone } from './spare-units.js';
 import type { Speech } from './speech.js';
-import { listText, meterText, voltsText } from './words.js';
+import { listText, meterText, peakText, voltsText } from './words.js';
 
 /** What hangs on an output of a unit in use, or what more could: in sentences. */
 export function roomTexts(speech: Speech, unit: UnitUse, output: number): readonly string[] {
@@ -23,9 +23,10 @@ function freeText({ board, inventory }: Speech, unit: UnitUse, output: number): 
   return `It is free: one more pedal that draws ${listText(offers, 'or')}.`;
 }
 
-function carriedText({ inventory }: Speech, { feeds, meter }: OutputUse): string {
+function carriedText({ inventory }: Speech, { feeds, meter, peak }: OutputUse): string {
   const names = listText(feeds.map(({ pedal }) => inventory.pedalName(pedal)));
-  return meter === null ? `It feeds ${names}.` : `It feeds ${names}: ${meterText(meter)} with the reserve.`;
+  const start = peak === null ? '' : `, ${peakText(peak)}`;
+  return meter === null ? `It feeds ${names}.` : `It feeds ${names}: ${meterText(meter)} with the reserve${start}.`;
 }
 
 const totalTexts = ({ totals }: UnitUse): readonly string[] =>

@@ -76,6 +76,9 @@ export function meterText(meter: Meter): string {
   return `${decimalOfThousandths(planned)} of ${decimalOfThousandths(limit)} ${meter.unit}`;
 }
 
+/** What is asked for at switch-on: "up to 350 of 400 mA at switch-on". */
+export const peakText = (peak: Meter): string => `up to ${meterText(peak)} at switch-on`;
+
 /** Both sides of it in thousandths of its unit. */
 export function meterFigures({ planned, limit, unit }: Meter): { readonly planned: number; readonly limit: number } {
   const step = limit % 1000 === 0 && unit === 'mA' ? 1000 : limit % 100 === 0 ? 100 : 1;

@@ -6,7 +6,7 @@ import type { Data } from '../../reading/text/data.js';
 
 /** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
 export function figuresOf({ name, stated }: StatedPedal): readonly string[] {
-  const { volts, milliamps, polarity, power, ground, adapter, battery } = stated;
+  const { volts, milliamps, startup, polarity, power, ground, adapter, battery } = stated;
   const kind = kindByName(name, undefined);
   const trait = (key: 'digital' | 'highGain', words: string): string | false =>
     stated[key] === true && (kind?.[key] === true ? `${words}, as its name says` : words);
@@ -14,6 +14,7 @@ export function figuresOf({ name, stated }: StatedPedal): readonly string[] {
     voltsText(volts),
     power === 'AC' && 'AC',
     drawText(milliamps),
+    typeof startup === 'number' && `${startup} mA when it starts`,
     polarity === 'centre-positive' && 'plus on the pin',
     polarity === 'centre-negative' && 'minus on the pin',
     ground === 'positive' && 'positive ground',

@@ -1,6 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 
-import type { PedalId } from '../../domain/quantities.js';
 import type { Berth } from '../../planning/check/places-for.js';
 import { whatChanged } from '../answer/what-changed.js';
 import { pinnedAt } from '../document/pins.js';
@@ -9,6 +8,7 @@ import type { ToldChoice } from '../worker/told-choices.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import { BoardDrawing } from './board-drawing.js';
 import { DrawingKey } from './drawing-key.js';
+import { usePlaces } from './hand.js';
 import { LeadList } from './lead-list.js';
 import { marksOf } from './mark-changed.js';
 import { RePlugged } from './re-plugged.js';
@@ -41,12 +41,8 @@ const Looked = ({ choice: { plan, words } }: { readonly choice: ToldChoice }) =>
 );
 
 function Plugged({ state, plan }: { readonly state: PageState; readonly plan: ToldPlan }) {
-  const [moving, move] = useState<PedalId | null>(null);
-  const asked = state.heard.value.places;
-  const places = moving !== null && asked?.pedal === moving ? asked.places : [];
-  useEffect(() => {
-    if (moving !== null) state.inquire('places', moving);
-  }, [moving, plan]);
+  const places = usePlaces(state, plan);
+  const { moving, move } = places;
   const [looked, look] = useState<string | null>(null);
   const changed = whatChanged(state.earlier.value, plan);
   const pin = (berth: Berth): void => {
@@ -64,16 +60,10 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
         figures={plan.figures}
         rows={plan.rows}
         marks={marksOf(changed)}
-        hand={{ moving, places, move, pin }}
+        hand={{ ...places, pin }}
         look={look}
       />
-      <LeadList
-        state={state}
-        rows={plan.rows}
-        pinned={plan.pinned}
-        changed={changed}
-        hand={{ moving, places, move, pin }}
-      />
+      <LeadList state={state} rows={plan.rows} pinned={plan.pinned} changed={changed} hand={{ ...places, pin }} />
       <DrawingKey entries={plan.key} />
       <Rooms rooms={plan.rooms} />
     </section>

@@ -1,4 +1,3 @@
-import type { PedalId } from '../../domain/quantities.js';
 import { changeMarks, whereText, type Changed } from '../answer/what-changed.js';
 import { askedAs, letGo } from '../document/pins.js';
 import type { PageState } from '../page-state.js';
@@ -47,7 +46,7 @@ export function LeadList({ state, rows, pinned, hand, changed }: Rows & { readon
               ))}
             </ul>
           )}
-          {hand.moving === row.feed.pedal && <Places pedal={row.feed.pedal} name={row.pedal} hand={hand} />}
+          {hand.moving === row.feed.pedal && <Places name={row.pedal} hand={hand} />}
         </li>
       ))}
       {changed.gone.map((name) => (
@@ -72,18 +71,19 @@ function RowChange({ changed }: { readonly changed: ReturnType<Changed['pedals']
   );
 }
 
-type PlacesProps = { readonly pedal: PedalId; readonly name: string; readonly hand: HandState };
+type PlacesProps = { readonly name: string; readonly hand: Pick<HandState, 'places'> & Partial<HandState> };
 
 /** Where a pedal could go, with the load there, and where not, with the reason. */
-function Places({ name, hand: { places, pin } }: PlacesProps) {
+export function Places({ name, hand: { places, pin } }: PlacesProps) {
   if (places.length === 0) return <p role="status">Looking where it could go …</p>;
   return (
     <ul class="places" aria-label={`Where ${name} could go`}>
       {places.map(({ output, name: place, berth, text, isHere }) => (
         <li key={output}>
-          {berth === null ? (
+          {berth === null || pin === undefined ? (
             <span class="closed">
-              <b>{place}</b> cannot take it: {text}
+              <b>{place}</b>
+              {isHere ? ' (here)' : berth === null ? ' cannot take it:' : ''} {text}
             </span>
           ) : (
             <button type="button" onClick={() => pin(berth)}>

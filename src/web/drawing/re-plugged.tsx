@@ -10,6 +10,8 @@ import type { ToldPlan } from '../worker/told-answer.js';
 import { whereText } from '../answer/what-changed.js';
 import { outputOf } from './board-drawing.js';
 import { DrawingKey } from './drawing-key.js';
+import { usePlaces } from './hand.js';
+import { Places } from './lead-list.js';
 import { markChanged } from './mark-changed.js';
 import { Rooms, TouchedRoom } from './rooms.js';
 
@@ -19,11 +21,15 @@ type RePluggedProps = { readonly state: PageState; readonly plan: ToldPlan; read
 /** The board as it is when it has been re-plugged: only what changes is marked, and what moves can be kept where it is. */
 export function RePlugged({ state, plan, kinds }: RePluggedProps) {
   const [looked, look] = useState<string | null>(null);
+  const { moving: asked, move: ask, places } = usePlaces(state, plan);
+  const canKeep = plan.rows.some((row) => placeToday(state, row, kinds) !== null);
   return (
     <section aria-labelledby="drawing-heading">
       <h2 id="drawing-heading">{plan.steps.length === 0 ? 'How it is plugged' : 'How it is plugged then'}</h2>
       {plan.steps.length > 0 && (
-        <p class="minor">What changes is marked. Keep a pedal where it is, and all else is planned around it.</p>
+        <p class="minor">
+          What changes is marked.{canKeep && ' Keep a pedal where it is, and all else is planned around it.'}
+        </p>
       )}
       <TouchedRoom rooms={plan.rooms} output={looked} />
       <MarkedDrawing figures={plan.figures} kinds={kinds} look={look} />
@@ -37,6 +43,15 @@ export function RePlugged({ state, plan, kinds }: RePluggedProps) {
               <ChangeMark kind={kinds.get(row.feed.pedal)} />
             </span>
             <Keep state={state} row={row} kinds={kinds} />
+            <button
+              type="button"
+              class="quiet"
+              aria-expanded={asked === row.feed.pedal}
+              onClick={() => ask(asked === row.feed.pedal ? null : row.feed.pedal)}
+            >
+              Why there?<span class="unseen"> {row.pedal}</span>
+            </button>
+            {asked === row.feed.pedal && <Places name={row.pedal} hand={{ places }} />}
           </li>
         ))}
       </ol>
@@ -65,20 +80,30 @@ function ChangeMark({ kind }: { readonly kind: ChangeKind | undefined }) {
   );
 }
 
-type KeepProps = Omit<RePluggedProps, 'plan'> & { readonly row: ToldPlan['rows'][number] };
+type Row = ToldPlan['rows'][number];
+type KeepProps = Omit<RePluggedProps, 'plan'> & { readonly row: Row };
 
-function Keep({ state, row: { feed, pedal: name }, kinds }: KeepProps) {
+/** Where a pedal that moves, or an inlet, is plugged today; null where it stays, is pinned or is new. */
+function placeToday({ document, heard }: PageState, { feed }: Row, kinds: Kinds): Berth | null {
   const { pedal } = feed;
+  if (document.value.pins.some((pin) => pin.pedal === pedal)) return null;
+  const today = heard.value.start.plugged.find((one) => one.pedal === pedal);
+  // What becomes of the inlet of a supply is no change of a pedal.
+  const moves = today !== undefined && (kinds.get(pedal) === 'moves' || isElsewhere(feed, today));
+  return moves ? today : null;
+}
+
+function Keep({ state, row, kinds }: KeepProps) {
+  const { pedal } = row.feed;
+  const name = row.pedal;
   if (state.document.value.pins.some((pin) => pin.pedal === pedal))
     return (
       <button type="button" class="quiet" onClick={() => state.change(letGo(pedal))}>
         Kept: let go<span class="unseen"> of {name}</span>
       </button>
     );
-  const today = state.heard.value.start.plugged.find((one) => one.pedal === pedal);
-  // What becomes of the inlet of a supply is no change of a pedal.
-  const moves = today !== undefined && (kinds.get(pedal) === 'moves' || isElsewhere(feed, today));
-  if (!moves) return null;
+  const today = placeToday(state, row, kinds);
+  if (today === null) return null;
   return (
     <button type="button" class="quiet" onClick={() => state.change(pinnedAt(pedal, today))}>
       Keep it where it is<span class="unseen">: {name}</span>

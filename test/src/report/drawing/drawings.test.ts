@@ -29,6 +29,12 @@ describe('a drawing of the board', () => {
     },
   );
 
+  it.each(['wide', 'narrow', 'sheet'] as const)('says, %s, what is asked of an output at switch-on', (size) => {
+    const texts = textsOf(boardDrawing(plainPlan(), size, 'board')).join(' ');
+    expect(texts).toContain('216 of 400 mA');
+    expect(texts).toContain('350 mA at switch-on');
+  });
+
   it('tells all of it to those who do not see it', () => {
     const [svg, title, description] = elementsOf(boardDrawing(planOf(), 'wide', 'board').markup);
     expect(svg?.attributes.get('role')).toBe('img');

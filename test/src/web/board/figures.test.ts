@@ -5,6 +5,10 @@ import { figuresOf } from '../../../../src/web/board/figures.js';
 const figures = (stated: Readonly<Record<string, unknown>>): readonly string[] =>
   figuresOf({ index: 0, id: '', name: String(stated['name']), open: [], stated });
 
+test('what a pedal takes when it starts stands beside what it draws', () => {
+  expect(figures({ name: 'Plover', milliamps: 280, startup: 410 })).toEqual(['280 mA', '410 mA when it starts']);
+});
+
 test('what a pedal is like says whether its name tells it, so that a slip is seen', () => {
   expect(figures({ name: 'Wigeon octave', volts: 9, digital: true })).toEqual(['9 V', 'digital, as its name says']);
   expect(figures({ name: 'Gorse drive', highGain: true })).toEqual(['high gain, as its name says']);
