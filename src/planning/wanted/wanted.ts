@@ -11,11 +11,15 @@ import type { Effort } from '../../formulation/optimiser.js';
 import type { Answer } from '../answer.js';
 import { ask, type Ask } from '../asking/ask.js';
 import { audited } from '../asking/audited.js';
-import { effortOf } from '../asking/search-options.js';
+import { effortOf, type SearchOptions } from '../asking/search-options.js';
 import { choose, type ChooseOptions } from '../choose/choose.js';
 import { unownedReason, type UnownedReason } from '../choose/unowned.js';
 import { chargeFor } from '../explain/missing-supply.js';
 import { quickPlans } from '../choose/first-plans.js';
+import { changesOf, type Changes } from '../rewire/changes.js';
+import { termsOf } from '../rewire/rewire-terms.js';
+import { withTodaysLeads } from '../rewire/todays-leads.js';
+import { todaysWiring, type TodaysWiring } from '../today/todays-wiring.js';
 import { isOnWanted, outputsOf, withFound, withoutOutput, type WantedOutputs } from './found-outputs.js';
 import { kitWithBatteries, madeUpKit, ownedInlets, type BatteriesFor, type MadeUpKit } from './made-up-kit.js';
 import { wholeMilliamps } from './needs.js';
@@ -64,6 +68,8 @@ export type Wanted = {
   readonly feeds: readonly Feed[];
   /** Those of them on outputs to look for that take more than the output's own lead. */
   readonly ledThere: readonly Feed[];
+  /** What is changed of how the board is plugged today, where as little as may be was to change; absent where nobody asked. */
+  readonly changes?: Changes;
   /** What one supply with all those outputs must give in all, where it states a total: headroom and switch-on counted. */
   readonly together: Microamps;
 };
@@ -80,11 +86,26 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
   const owned = await ask(kit, { tiers: [] }, effort);
   const answer = owned.kind === 'impossible' ? null : await choose(kit, options);
   if (answer !== null && answer.kind !== 'stopped') return answer;
-  const onMains = await seek(kit, madeUpKit(kit, 'mains'), effort);
-  const onBanks = onMains ?? (await seek(kit, madeUpKit(kit, 'charge'), effort));
-  const sought = onBanks ?? (await seek(kit, kitWithBatteries(kit), effort));
-  if (sought === 'unknown') return { kind: 'stopped', aim };
-  if (sought === null) return answer ?? choose(kit, options);
+  const sought = await soughtFor(kit, null, effort);
+  return sought === null ? (answer ?? choose(kit, options)) : sought === 'unknown' ? { kind: 'stopped', aim } : sought;
+}
+
+/**
+ * What to look for where a board that is plugged has not enough and nothing is for sale: the same list, with as few moves from
+ * today's wiring as it allows. Null where nothing that could be looked for would do.
+ * @throws Error when a plan fails its own audit: a defect of boardfeed, never of the input.
+ */
+export async function seekAsPlugged(kit: Kit, options: SearchOptions = {}): Promise<Wanted | null | 'unknown'> {
+  const { onProgress: _progress, ...effort } = effortOf(options);
+  return soughtFor(kit, todaysWiring(kit), effort);
+}
+
+async function soughtFor(kit: Kit, plugged: TodaysWiring | null, effort: Effort): Promise<Wanted | null | 'unknown'> {
+  const seekIn = (made: MadeUpKit | null) => seek(kit, made, plugged, effort);
+  const onMains = await seekIn(madeUpKit(kit, 'mains'));
+  const onBanks = onMains ?? (await seekIn(madeUpKit(kit, 'charge')));
+  const sought = onBanks ?? (await seekIn(kitWithBatteries(kit)));
+  if (sought === null || sought === 'unknown') return sought;
   return { ...sought, unowned: await unownedReason(kit, effort) };
 }
 
@@ -92,16 +113,34 @@ export async function chooseOrSeek(kit: Kit, options: ChooseOptions = {}): Promi
 type Sought = Omit<Wanted, 'unowned'>;
 
 /** Null when nothing that could be looked for would do. */
-async function seek(bare: Kit, made: MadeUpKit | null, effort: Effort): Promise<Sought | null | 'unknown'> {
+async function seek(
+  bare: Kit,
+  made: MadeUpKit | null,
+  plugged: TodaysWiring | null,
+  effort: Effort,
+): Promise<Sought | null | 'unknown'> {
   if (made === null) return null;
-  const asked: Ask = { tiers: cheapestTiers };
+  const asked: Ask =
+    plugged === null
+      ? { tiers: cheapestTiers }
+      : { tiers: ['money', 'moved', 'exposed', 'parts'], today: termsOf(made.kit, plugged, {}).today };
   const solved = await ask(made.kit, asked, effort);
   if (solved.kind === 'impossible') return null;
+  if (solved.kind === 'plan' && plugged !== null) {
+    const wiring = withTodaysLeads(solved.wiring, plugged.feeds, { kit: made.kit, partial: false });
+    return withChanges(wantedOf(wiring, made, bare, true), plugged);
+  }
   if (solved.kind === 'plan') return wantedOf(solved.wiring, made, bare, true);
   const best = leastOf([...solved.plans, ...quickPlans(made.kit, asked)], bare);
   // With nothing to look for what is owned would be enough: that is another answer, which nobody has shown.
   return best === null || best.score.money === 0 ? 'unknown' : wantedOf(best, made, bare, false);
 }
+
+/** Of what hangs on nothing to look for: of the rest nobody knows yet how it is plugged. */
+const withChanges = (sought: Sought, plugged: TodaysWiring): Sought =>
+  sought.installed.inlets.some(isOnWanted)
+    ? sought
+    : { ...sought, changes: changesOf(sought.kit, plugged, sought.installed) };
 
 const leastOf = (plans: readonly JudgedPlan[], { board: { policy } }: Kit): JudgedPlan | null =>
   plans.reduce<JudgedPlan | null>(

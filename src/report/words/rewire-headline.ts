@@ -20,7 +20,7 @@ export const rewireHeadline = (speech: Speech, plan: Plan, changes: Changes): He
 });
 
 /** "5 pedals stay, 2 move, 1 is new." */
-function movesText({ stays, moves, added, dropped, steps }: Changes): string {
+export function movesText({ stays, moves, added, dropped, steps }: Changes): string {
   if (steps.length === 0)
     return `Nothing to do: ${allText(stays.length, 'pedal')} ${stays.length === 1 ? 'stays' : 'stay'} as plugged.`;
   const are = (count: number, one: string, many: string): readonly string[] =>

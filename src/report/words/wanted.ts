@@ -18,6 +18,7 @@ import type { Remark } from './remark.js';
 import { cautionRemarks, confirmRemarks, groundRemarks } from './remarks.js';
 import { wayText } from './route.js';
 import type { Speech } from './speech.js';
+import { changesPassages } from './wanted-changes.js';
 import { countText, listText, percentText, voltsText } from './words.js';
 
 /** What to look for, and what becomes of every pedal then. */
@@ -61,7 +62,7 @@ export function wantedStanding(wanted: Wanted): string {
 
 /** All the rest of it, under headings. */
 export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage[] {
-  const { installed, unowned } = wanted;
+  const { installed, unowned, changes } = wanted;
   const owned = [...wanted.inlets, ...fedByOwned(wanted)].map((feed) => ownedEntry(speech, feed));
   const passages: readonly Passage[] = [
     ...(unowned === null ? [] : [unownedPassage(speech, unowned)]),
@@ -76,6 +77,7 @@ export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage
     { title: 'In the shop', entries: shopTexts(speech, wanted).map(just) },
     { title: 'Confirm before you buy', entries: confirmRemarks(speech, installed).map(toEntry) },
     { title: 'What you own feeds', entries: owned },
+    ...(changes === undefined ? [] : changesPassages(speech, installed, changes)),
     {
       title: 'Grounds and noise on what you own',
       entries: owned.length === 0 ? [] : groundRemarks(speech, installed).map(toEntry),

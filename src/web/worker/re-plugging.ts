@@ -6,7 +6,7 @@ import type { Answer } from '../../planning/answer.js';
 import type { SearchOptions } from '../../planning/asking/search-options.js';
 import { choose } from '../../planning/choose/choose.js';
 import type { PinnedPlace } from '../../planning/choose/choose-around.js';
-import { chooseOrSeek, type Wanted } from '../../planning/wanted/wanted.js';
+import { seekAsPlugged, type Wanted } from '../../planning/wanted/wanted.js';
 import { rewire } from '../../planning/rewire/rewire.js';
 import { startOverText } from '../../report/words/start-over-words.js';
 import { sentence, speechOf } from '../../report/words/speech.js';
@@ -19,7 +19,8 @@ export async function rePlugged(
 ): Promise<Answer | Wanted> {
   const found = await rewire(kit, { ...options, keep: keep.map(({ pedal }) => pedal) });
   const isToSeek = found.kind === 'impossible' && kit.catalogue === null && keep.length === 0;
-  return isToSeek ? chooseOrSeek(kit, options) : found;
+  const sought = isToSeek ? await seekAsPlugged(kit, options) : null;
+  return sought === 'unknown' ? { kind: 'stopped', aim: 'moves' } : (sought ?? found);
 }
 
 /** The pins of pedals and inlets where they are plugged today. */

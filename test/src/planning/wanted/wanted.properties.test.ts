@@ -8,10 +8,13 @@ import type { Part, PartRole } from '../../../../src/domain/part.js';
 import type { Pedal } from '../../../../src/domain/pedal.js';
 import { milliwattHours, minorUnits } from '../../../../src/domain/quantities.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
+import { isSamePlace } from '../../../../src/planning/rewire/places.js';
+import { todaysWiring } from '../../../../src/planning/today/todays-wiring.js';
 import type { Stand } from '../../../../src/planning/wanted/made-up-kit.js';
-import { chooseOrSeek, type Wanted } from '../../../../src/planning/wanted/wanted.js';
-import { caseOf } from '../../../support/arbitraries.js';
+import { chooseOrSeek, seekAsPlugged, type Wanted } from '../../../../src/planning/wanted/wanted.js';
+import { caseOf, type Case } from '../../../support/arbitraries.js';
 import { fedCase } from '../../../support/arbitrary-fed.js';
+import { wiredCase } from '../../../support/arbitrary-wirings.js';
 import { bruteForce } from '../../../support/brute-force.js';
 import { catalogueOf, factor, onMains, partOf } from '../../../support/builders.js';
 import { share, trying } from '../../../support/runs.js';
@@ -20,15 +23,21 @@ import { subsetsOf } from '../../../support/subsets.js';
 const runs = 120;
 
 /** One to three pedals, with no more than what their player owns. */
-const bareBoard: fc.Arbitrary<Board> = caseOf({ min: 1, max: 3 }, { min: 1, max: 2 }, 2).map(
-  ({ board, catalogue }) => ({
+const bareBoard: fc.Arbitrary<Board> = caseOf({ min: 1, max: 3 }, { min: 1, max: 2 }, 2).map(bared);
+
+/** The same, plugged already. */
+const pluggedBoard: fc.Arbitrary<Board> = wiredCase.map(bared);
+
+/** What was for sale is described and not for sale. */
+function bared({ board, catalogue }: Case): Board {
+  return {
     ...board,
     gear: {
       supplies: [...board.gear.supplies, ...catalogue.supplies].map((supply) => ({ ...supply, price: null, stock: 0 })),
       parts: [...board.gear.parts, ...catalogue.parts].map((part) => ({ ...part, price: null, stock: 0 })),
     },
-  }),
-);
+  };
+}
 
 /** The same with one fed unit at the most, and without power banks: one stands in for what hangs on an output to look for. */
 const fedBoard: fc.Arbitrary<Board> = fedCase(3, 2).map(({ board, catalogue }) => {
@@ -193,6 +202,31 @@ describe('what to look for', () => {
     expect(seen.wanted).toBeGreaterThan(share(runs / 3));
     expect(seen.beside).toBeGreaterThan(share(runs / 10));
     expect(seen.leads).toBeGreaterThan(share(runs / 15));
+  });
+
+  it('is as little for a board that is plugged, and no fewer pedals stay where they are', async () => {
+    const seen = { wanted: 0, more: 0 };
+    await fc.assert(
+      fc.asyncProperty(pluggedBoard, async (board) => {
+        const kit = kitOf(board, null);
+        const free = await chooseOrSeek(kit);
+        if (free.kind !== 'wanted') return;
+        const held = await seekAsPlugged(kit);
+        if (held === null || held === 'unknown') throw new Error('nothing to look for');
+        expect([held.isProven, ...soughtOf(held)]).toEqual([true, ...soughtOf(free)]);
+        const today = todaysWiring(kit).feeds;
+        const staying = ({ installed }: Wanted): number =>
+          installed.feeds.filter((feed) => today.some((old) => old.pedal === feed.pedal && isSamePlace(old, feed)))
+            .length;
+        expect(staying(held)).toBeGreaterThanOrEqual(staying(free));
+        expect(held.changes?.stays.length).toBe(staying(held));
+        seen.wanted += 1;
+        if (staying(held) > staying(free)) seen.more += 1;
+      }),
+      trying(runs),
+    );
+    expect(seen.wanted).toBeGreaterThan(share(runs / 10));
+    expect(seen.more).toBeGreaterThan(0);
   });
 
   it.each([

@@ -124,6 +124,63 @@ test('without a shop, what is owned is plugged and written with nothing bought; 
   });
 });
 
+test('what is owned is held to how it is plugged today where something has to be found, and the steps are told', async () => {
+  const pedals = [
+    'Gorse drive, volts: 9, milliamps: 8, polarity: centre-negative',
+    'Linnet chorus, volts: 9, milliamps: 40, polarity: centre-negative',
+    'Teal boost, volts: 9, milliamps: 5, polarity: centre-negative',
+    'Wigeon octave, volts: 9, milliamps: 30, polarity: centre-negative',
+    'Ouzel delay, volts: 9, milliamps: 100, polarity: centre-negative, digital: true',
+    'Plover reverb, volts: 9, milliamps: 110, polarity: unknown, digital: true',
+  ].map((stated) => `  - {name: ${stated}}`);
+  const on = (pedal: string, output: number, lead: number, more = '') =>
+    `  - {pedal: ${pedal}, supply: big-box, output: ${output}, volts: 9, lead: ${lead}${more}}`;
+  const text = [
+    emptyDocument.board.text.trimEnd(),
+    ...pedals,
+    'gear:',
+    '  supplies:',
+    '    - {id: big-box, name: Big box, mains: {from: 100, to: 240}, regulated: true, banks: [{outputs: 6, isolated: true,',
+    '       power: DC, plug: barrel-2.1, polarity: centre-negative, settings: [{volts: 9, milliamps: 150}]}]}',
+    '  parts: [{id: chain, name: Chain of five, fits: barrel-2.1, gives: barrel-2.1, tails: 5}]',
+    'owned: {supplies: [big-box], parts: {chain: 1}}',
+    'wiring:',
+    on('gorse-drive', 2, 1),
+    on('linnet-chorus', 1, 2),
+    on('teal-boost', 3, 3, ', chain: chain, tail: a'),
+    on('wigeon-octave', 3, 3, ', chain: chain, tail: b'),
+    on('ouzel-delay', 5, 4),
+    '',
+  ].join('\n');
+  const { start, answer } = await asking({ board: { file: 'b.yaml', text } });
+  expect(start?.approach).toBe('as plugged');
+  expect(answer).toMatchObject({
+    kind: 'none',
+    proven: true,
+    lead: expect.stringContaining('Look for 1 lead') as string,
+  });
+  if (answer?.kind !== 'none') throw new Error('there is a plan');
+  const told = (title: string) => answer.passages.find((one) => one.title === title)?.entries ?? [];
+  expect(told('What you own feeds').map((entry) => entry.text)).toEqual([
+    'Gorse drive: Big box output 2, 9 V, own lead.',
+    'Linnet chorus: Big box output 1, 9 V, own lead.',
+    'Teal boost: Big box output 3, 9 V, own lead → Chain of five.',
+    'Wigeon octave: Big box output 3, 9 V, own lead → Chain of five.',
+    'Ouzel delay: Big box output 5, 9 V, own lead.',
+    expect.stringMatching(/^Plover reverb: Big box output [46], 9 V, /),
+  ]);
+  expect(told('What changes from today').map((entry) => entry.text)).toEqual([
+    '5 pedals stay, none moves, 1 is new.',
+    expect.stringMatching(/^Plover reverb is new: Big box output [46], 9 V\.$/),
+  ]);
+  const steps = told('Re-plug what you own, step by step');
+  expect(steps[0]?.name).toBe('1. Mains off.');
+  expect(JSON.stringify(steps)).toMatch(
+    /Lead 5, for Plover reverb, if its label says centre-negative: DC volts, .* It must read \+9 V\./,
+  );
+  expect(JSON.stringify(steps)).not.toMatch(/Gorse|Wigeon|Teal/);
+});
+
 test('the plan of a choice is written as that of the answer is', async () => {
   const pedals = ['Gorse, volts: 9, milliamps: 8', 'Ouzel, volts: 9, milliamps: 250'].map(
     (stated) => `  - {name: ${stated}, polarity: centre-negative}`,
