@@ -8,11 +8,19 @@ export type SparseColumn = {
 /** Columns that grow in number, one after the other in plain arrays: they are gone through at every pivot. */
 export class SparseColumns {
   /** Where each column's entries begin, and behind the last one where they end. */
-  begins = new Int32Array(256);
-  rows = new Int32Array(1024);
-  values = new Float64Array(1024);
-  costs = new Float64Array(256);
+  begins: Int32Array;
+  rows: Int32Array;
+  values: Float64Array;
+  costs: Float64Array;
   count = 0;
+
+  /** Room for so many columns and entries to begin with. */
+  constructor(columns = 256, entries = 1024) {
+    this.begins = new Int32Array(columns);
+    this.rows = new Int32Array(entries);
+    this.values = new Float64Array(entries);
+    this.costs = new Float64Array(columns);
+  }
 
   add({ rows, values, cost }: SparseColumn): void {
     const begin = this.begins[this.count] ?? 0;
@@ -49,12 +57,8 @@ export class SparseColumns {
   /** A copy in which the columns have amounts in one row more, the last one. */
   withRow(row: number, amounts: Float64Array): SparseColumns {
     const { begins, rows, values, costs, count } = this;
-    const copy = new SparseColumns();
-    const most = this.begin(count) + count;
-    copy.begins = new Int32Array(count + 64);
-    copy.costs = grown(costs.subarray(0, count), new Float64Array(count + 64));
-    copy.rows = new Int32Array(most + 512);
-    copy.values = new Float64Array(most + 512);
+    const copy = new SparseColumns(count + 64, this.begin(count) + count + 512);
+    copy.costs.set(costs.subarray(0, count));
     copy.count = count;
     let to = 0;
     for (let column = 0; column < count; column += 1) {
