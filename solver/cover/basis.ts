@@ -256,7 +256,12 @@ export class Basis {
 
   /** What is basic now and its inverse, not long since made, as a start for a program with more rows. */
   get state(): SimplexStart {
+    return { ...this.lent, inverse: this.inverse.slice() };
+  }
+
+  /** The same for whoever begins with it at once: the inverse is the very one that the next step changes. */
+  get lent(): SimplexStart {
     if (this.#updates > FRESH) this.invert();
-    return { basis: [...this.names], inverse: this.inverse.slice(), updates: this.#updates };
+    return { basis: [...this.names], inverse: this.inverse, updates: this.#updates };
   }
 }

@@ -66,7 +66,7 @@ export class Simplex {
       basis.columns.withRow(basis.size, amounts),
     );
     simplex.#stiffened = this.#stiffened;
-    simplex.start(this.state);
+    simplex.start(basis.lent);
     return simplex;
   }
 

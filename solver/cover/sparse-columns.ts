@@ -57,7 +57,7 @@ export class SparseColumns {
   /** A copy in which the columns have amounts in one row more, the last one. */
   withRow(row: number, amounts: Float64Array): SparseColumns {
     const { begins, rows, values, costs, count } = this;
-    const copy = new SparseColumns(count + 64, this.begin(count) + count + 512);
+    const copy = new SparseColumns(count + 16, this.begin(count) + count + 128);
     copy.costs.set(costs.subarray(0, count));
     copy.count = count;
     let to = 0;
