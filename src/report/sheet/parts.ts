@@ -43,6 +43,16 @@ export function movesPart({ changes }: PlanHandout): Section | null {
   );
 }
 
+/** Of a plan for re-plugging, what is done one after the other, so that no pedal meets a plug that was not measured. */
+export function orderPart({ changes, steps }: PlanHandout): Section | null {
+  const items = steps.map(({ title, text, items: all, checks }) => {
+    const plugs = [...new Set(checks?.map(({ mark }) => mark))];
+    const measured = plugs.length === 0 ? [] : [`Lead${plugs.length === 1 ? '' : 's'} ${listText(plugs)}, as below.`];
+    return markup`<li><b>${title}</b>: ${glued([text, ...all, ...measured].join(' '))}</li>\n`;
+  });
+  return part('order', 'In this order', changes === null || items.length === 0 ? null : markup`<ol>\n${items}</ol>\n`);
+}
+
 /** What to buy, and what of one's own is used. */
 export function buyPart(plan: PlanHandout): Section | null {
   const own = plan.owned.map(({ units, name }) => `${units} × ${name}`);

@@ -4,7 +4,17 @@ import { markup } from '../page/markup.js';
 import { passageSection } from '../page/passages.js';
 import type { Handout, NoPlanHandout, Occasion, PlanHandout } from '../words/handout.js';
 import { columns, footBlock, notesBlock, sheetHead, sideMarkup, whole, type Block, type Side } from './paper.js';
-import { buyPart, cautionPart, leftOutPart, meterPart, mindPart, movesPart, readPart, wiringPicture } from './parts.js';
+import {
+  buyPart,
+  cautionPart,
+  leftOutPart,
+  meterPart,
+  mindPart,
+  movesPart,
+  orderPart,
+  readPart,
+  wiringPicture,
+} from './parts.js';
 import { printed, type Arrangement } from './print-size.js';
 import { sheetStyle } from './style.js';
 
@@ -36,7 +46,7 @@ function arrangementsOf(handout: PlanHandout, occasion: Occasion): readonly Arra
   const [leftOut, moves, buy] = [leftOutPart(handout), movesPart(handout), buyPart(handout)];
   const [mind, read] = [mindPart(handout), readPart(handout)];
   const pictures = (['sheet', 'dense'] as const).map((size) => wiringPicture(handout, size));
-  const plugged = whole(meterPart(handout), cautionPart(handout));
+  const plugged = whole(orderPart(handout), meterPart(handout), cautionPart(handout));
   const end = [plugged, notesBlock, footBlock];
   const sidesWith: readonly ((picture: Block) => readonly Side[])[] = [
     (picture) => [[head, columns(leftOut, moves, buy, mind, read), picture, ...end]],

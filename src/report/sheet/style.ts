@@ -14,7 +14,7 @@ header>*{grid-column:1/-1}
 header h1{grid-column:1}
 header .from{grid-column:2;text-align:right}
 .from span{margin-left:.75em}
-ul{margin:0 0 .25em;padding-left:1.4em}
+ul,ol{margin:0 0 .25em;padding-left:1.4em}
 li{margin:.125em 0}
 table{width:100%;border-collapse:collapse;margin:0 0 .25em}
 caption{text-align:left;color:var(--soft);font-size:.875em}
@@ -91,4 +91,4 @@ footer{margin-top:auto;padding-top:2pt}
 `;
 
 /** The style of a sheet. */
-export const sheetStyle: StyleSheet = { text, digest: 'lXTs+q72iUuK2YrkZMb9w/XXAxLvXQESNoeBcvYtu6I=' };
+export const sheetStyle: StyleSheet = { text, digest: '9RaWEU91EzPXIsMqbiaGi9MX0jD51uNH8aYGVVBdh3k=' };

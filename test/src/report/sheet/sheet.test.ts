@@ -50,6 +50,15 @@ describe('the sheet of a plan', () => {
     expect(headings(movingPlan()).slice(0, 3)).toEqual(['Left out', 'What changes', 'What to buy']);
   });
 
+  it('of a board that is re-plugged numbers what is done, in the safe order of its steps', () => {
+    const { steps } = movingPlan();
+    const order = /<ol>[^]*?<\/ol>/.exec(sheetText(movingPlan(), occasion))?.[0] ?? '';
+    expect(named(elementsOf(order), 'b').map(({ text }) => text)).toEqual(steps.map(({ title }) => title));
+    expect(wordsOf(order)).toMatch(/Measure every new plug : Plug .* Leads 1a, 1b, 2, 5, 6, 7 and 8, as below\./);
+    expect(headings(movingPlan())).toContain('In this order');
+    expect(headings(planOf())).not.toContain('In this order');
+  });
+
   it('has one side as long as that has room, however many the pedals are, in the largest print that it has room for', async () => {
     const sheetFor = async (pedals: number) => {
       const board = boardOf(Array.from({ length: pedals }, (_, at) => pedalOf(`pedal-${at}`)));
