@@ -8,13 +8,18 @@ type Change = (document: PageDocument) => PageDocument;
 
 /**
  * A pedal, or an inlet, is to hang there from now on; all else is planned around it. `pinned` are the pins as the plan keeps
- * them in which the place was chosen: units go by its numbers.
+ * them in which the place was chosen: units go by its numbers. `company` is to share it.
  */
 export const pinnedAt =
-  (pedal: PedalId, berth: Berth, pinned: readonly AskedPin[] = []): Change =>
+  (pedal: PedalId, berth: Berth, pinned: readonly AskedPin[] = [], company: readonly PedalId[] = []): Change =>
   (document) => ({
     ...document,
-    pins: [...others(document, askedAs(pedal, pinned)).map((pin) => asInPlan(pin, pinned)), { pedal, ...berth }],
+    pins: [
+      ...others(document, askedAs(pedal, pinned))
+        .filter((pin) => !company.includes(pin.pedal))
+        .map((pin) => asInPlan(pin, pinned)),
+      ...[...company, pedal].map((one) => ({ pedal: one, ...berth })),
+    ],
   });
 
 /** It may hang wherever it is best again. */

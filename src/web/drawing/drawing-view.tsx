@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 
-import type { Berth } from '../../planning/check/places-for.js';
 import { whatChanged } from '../answer/what-changed.js';
 import { pinnedAt } from '../document/pins.js';
 import type { PageState } from '../page-state.js';
@@ -8,7 +7,7 @@ import type { ToldChoice } from '../worker/told-choices.js';
 import type { ToldPlan } from '../worker/told-answer.js';
 import { BoardDrawing } from './board-drawing.js';
 import { DrawingKey } from './drawing-key.js';
-import { usePlaces } from './hand.js';
+import { usePlaces, type HandState } from './hand.js';
 import { LeadList } from './lead-list.js';
 import { marksOf } from './mark-changed.js';
 import { RePlugged } from './re-plugged.js';
@@ -45,8 +44,8 @@ function Plugged({ state, plan }: { readonly state: PageState; readonly plan: To
   const { moving, move } = places;
   const [looked, look] = useState<string | null>(null);
   const changed = whatChanged(state.earlier.value, plan);
-  const pin = (berth: Berth): void => {
-    if (moving !== null) state.change(pinnedAt(moving, berth, plan.pinned));
+  const pin: HandState['pin'] = (berth, company) => {
+    if (moving !== null) state.change(pinnedAt(moving, berth, plan.pinned, company));
     move(null);
   };
   return (

@@ -13,8 +13,8 @@ export type HandState = {
   readonly places: readonly ToldPlace[];
   /** Takes a pedal up; null puts it back. */
   readonly move: (pedal: PedalId | null) => void;
-  /** Lets it go where it is to stay. */
-  readonly pin: (berth: Berth) => void;
+  /** Lets it go where it is to stay, with those that are to share the output. */
+  readonly pin: (berth: Berth, company?: readonly PedalId[]) => void;
 };
 
 /** The pedal that is taken up, or asked about, and where it could go in the plan that is there. */

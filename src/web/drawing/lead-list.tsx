@@ -78,7 +78,7 @@ export function Places({ name, hand: { places, pin } }: PlacesProps) {
   if (places.length === 0) return <p role="status">Looking where it could go …</p>;
   return (
     <ul class="places" aria-label={`Where ${name} could go`}>
-      {places.map(({ output, name: place, berth, text, isHere }) => (
+      {places.map(({ output, name: place, berth, text, isHere, shared }) => (
         <li key={output}>
           {berth === null || pin === undefined ? (
             <span class="closed">
@@ -89,6 +89,11 @@ export function Places({ name, hand: { places, pin } }: PlacesProps) {
             <button type="button" onClick={() => pin(berth)}>
               <b>{place}</b>
               {isHere ? ' (here)' : ''} {text}
+            </button>
+          )}
+          {shared !== null && pin !== undefined && (
+            <button type="button" onClick={() => pin(shared.berth, shared.company)}>
+              <b>{place}</b> {shared.text}
             </button>
           )}
         </li>

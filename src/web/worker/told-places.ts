@@ -6,7 +6,7 @@ import type { PedalId } from '../../domain/quantities.js';
 import { placesFor, type Berth, type PlaceFor } from '../../planning/check/places-for.js';
 import { placeText } from '../../report/words/places.js';
 import { sentence, speechOf, type Speech } from '../../report/words/speech.js';
-import { fullStop, hoursText, meterOf, meterText, voltsText } from '../../report/words/words.js';
+import { fullStop, hoursText, listText, meterOf, meterText, priceText, voltsText } from '../../report/words/words.js';
 
 /** An output, and what would come of a pedal there. */
 export type ToldPlace = {
@@ -19,6 +19,8 @@ export type ToldPlace = {
   readonly text: string;
   /** Whether the pedal hangs there in the plan. */
   readonly isHere: boolean;
+  /** How it could share the output on a chain with whoever hangs there; null where it cannot, or does already. */
+  readonly shared: { readonly berth: Berth; readonly company: readonly PedalId[]; readonly text: string } | null;
 };
 
 export function toldPlaces(kit: Kit, plan: JudgedPlan, pedal: PedalId): readonly ToldPlace[] {
@@ -27,14 +29,23 @@ export function toldPlaces(kit: Kit, plan: JudgedPlan, pedal: PedalId): readonly
   return placesFor(kit, plan, pedal).map((found) => {
     const { supply, unit, outputs } = found.place;
     const [output = 0] = outputs;
+    const isHere = own?.supply === supply && own.unit === unit && own.outputs.includes(output);
     return {
       output: `${supply} ${unit} ${output}`,
       name: placeText(speech.inventory, plan.feeds, found.place),
       berth: found.berth,
       text: found.berth === null ? brokenText(speech, found) : loadText(plan, found),
-      isHere: own?.supply === supply && own.unit === unit && own.outputs.includes(output),
+      isHere,
+      shared: found.shared === null || isHere ? null : toldShared(speech, found.shared),
     };
   });
+}
+
+function toldShared({ board, inventory }: Speech, { berth, company, trial }: NonNullable<PlaceFor['shared']>) {
+  const load = loadOf(trial.outlet);
+  const bought = trial.money === 0 ? '' : `, with leads to buy for ${priceText(trial.money, board)}`;
+  const text = `on a chain with ${listText(company.map(inventory.pedalName))}${load === null ? '' : `: ${load}`}, at ${voltsText(trial.millivolts)}${bought}.`;
+  return { berth, company, text };
 }
 
 /** The worst of what is broken. */

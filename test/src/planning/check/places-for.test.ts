@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 
 import { withThings } from '../../../../src/domain/changed-kit.js';
 import { inletId } from '../../../../src/domain/inlet.js';
+import { kitOf } from '../../../../src/domain/kit.js';
 import { supplyId, type PedalId } from '../../../../src/domain/quantities.js';
 import { readInputs } from '../../../../src/node/disk/read-inputs.js';
 import { keepsPinned } from '../../../../src/planning/asking/keeps-pinned.js';
@@ -11,6 +12,7 @@ import { placesFor } from '../../../../src/planning/check/places-for.js';
 import { choose } from '../../../../src/planning/choose/choose.js';
 import { chooseAround } from '../../../../src/planning/choose/choose-around.js';
 import { nothingToday } from '../../../../src/loadout/today.js';
+import { bankOf, boardOf, partOf, pedalOf, settingOf, supplyOf } from '../../../support/builders.js';
 
 const fixture = (path: string): string => resolve(import.meta.dirname, '../../../../fixtures', path);
 const read = await readInputs(fixture('boards/tideway.yaml'), fixture('shops/quayside.yaml'));
@@ -65,6 +67,36 @@ test('a plan around a pin keeps it, and is never better than one without', async
     }
   expect(kept).toBeGreaterThan(8);
   expect(heldUp).toBeLessThan(kept);
+});
+
+test('a pedal can share an output that is taken on an owned chain, and a plan with both of them there keeps both', async () => {
+  const box = supplyOf('box', 0, [bankOf(2, [settingOf(9, 150)]), bankOf(1, [settingOf(9, 500)])]);
+  const fan = partOf('fan', 0, { kind: 'chain', tails: 3 });
+  const board = boardOf([pedalOf('boost', 5), pedalOf('octave', 30), pedalOf('alone', 8, { alone: true })], {
+    gear: { supplies: [box], parts: [fan] },
+    owned: { supplies: new Map([[box.id, 1]]), parts: new Map([[fan.id, 1]]) },
+  });
+  const mine = kitOf(board, null);
+  const found = await choose(mine);
+  if (found.kind !== 'plan') throw new Error('there is a plan');
+  let shared = 0;
+  for (const pedal of board.pedals)
+    for (const place of placesFor(mine, found.wiring, pedal.id)) {
+      const there = found.wiring.feeds.filter(
+        (feed) => feed.outputs[0] === place.place.outputs[0] && feed.pedal !== pedal.id,
+      );
+      const canShare = there.length > 0 && [...there, { pedal: pedal.id }].every((one) => one.pedal !== 'alone');
+      expect(place.shared !== null).toBe(canShare);
+      if (place.shared === null) continue;
+      const { berth, company } = place.shared;
+      expect(company).toEqual(there.map((feed) => feed.pedal));
+      const pins = [pedal.id, ...company].map((one) => ({ pedal: one, ...berth }));
+      const answer = await chooseAround(mine, pins);
+      const chained = answer.kind === 'plan' ? answer.wiring.feeds.filter(({ chain }) => chain === fan.id) : [];
+      expect(chained.map((feed) => feed.pedal).sort()).toEqual(['boost', 'octave']);
+      shared += 1;
+    }
+  expect(shared).toBe(2);
 });
 
 test('a battery is a place for its own pedal alone', async () => {

@@ -254,6 +254,14 @@ test('what feeds a supply is pinned as a pedal is, by the number that its unit h
     ['grebe-drive', 1],
   ]);
   expect(letGo(askedAs(inlet, plan.pinned))(pinned).pins).toEqual([]);
+  // Whoever is to share an output is pinned there, too, and nowhere else.
+  const [one, other] = ['grebe-drive', 'ruff-tuner'] as PedalId[];
+  if (one === undefined || other === undefined) throw new Error('two pedals');
+  const together = pinnedAt(one, berth, [], [other])(pinnedAt(other, { ...berth, outputs: [1] })(emptyDocument));
+  expect(together.pins).toEqual([
+    { pedal: other, ...berth },
+    { pedal: one, ...berth },
+  ]);
 });
 
 test('an output says what it carries or what more fits, a pedal why it hangs there', async () => {
