@@ -1,3 +1,4 @@
+import { groupBy } from '../../domain/group-by.js';
 import type { HookupStep } from '../../report/words/steps.js';
 import type { Approach, PageDocument } from './page-document.js';
 import { withLineEntered } from './type-pedal.js';
@@ -42,8 +43,11 @@ export function standingOf(steps: readonly HookupStep[], { progress }: PageDocum
   });
 }
 
+/** The plugs to measure, each with what it must show, by one reading of its pedal's label or the other where nobody has read it. */
+export const plugsOf = ({ checks }: HookupStep) => groupBy(checks ?? [], ({ mark }) => mark);
+
 /** One a thing to do and a plug to measure; one for a step that is a single thing. */
-const boxCount = ({ items, checks }: HookupStep): number => Math.max(1, items.length + (checks?.length ?? 0));
+const boxCount = (step: HookupStep): number => Math.max(1, step.items.length + plugsOf(step).length);
 
 /** Whether boxes of another plan are ticked. */
 export const isBegunOtherwise = (steps: readonly HookupStep[], { progress }: PageDocument): boolean =>

@@ -2,14 +2,30 @@ import type { ComponentChildren } from 'preact';
 
 import type { CheckRow } from '../../report/words/steps.js';
 
-type CheckProps = { readonly check: CheckRow; readonly isDone: boolean; readonly children: ComponentChildren };
+type CheckProps = {
+  /** For either reading of the pedal's label where nobody has read it. */
+  readonly checks: readonly CheckRow[];
+  readonly isDone: boolean;
+  readonly children: ComponentChildren;
+};
 
 /**
  * A plug to measure: how the meter is set and held, and what it must show before the pedal goes on. One that reads right is
  * folded to a line, so that the next one is in sight.
  */
-export const Check = ({ check: { mark, pedal, range, probes, reads, note }, isDone, children }: CheckProps) => (
+export const Check = ({ checks, isDone, children }: CheckProps) => (
   <li class="check">
+    {checks.map((check) => (
+      <Reading key={check.pedal} check={check} isDone={isDone} />
+    ))}
+    {children}
+  </li>
+);
+
+type ReadingProps = { readonly check: CheckRow; readonly isDone: boolean };
+
+const Reading = ({ check: { mark, pedal, range, probes, reads, note }, isDone }: ReadingProps) => (
+  <>
     <p>
       <b>
         Lead {mark}, {pedal}
@@ -22,8 +38,7 @@ export const Check = ({ check: { mark, pedal, range, probes, reads, note }, isDo
         {note === null ? '' : `; ${note}`}.
       </p>
     )}
-    {children}
-  </li>
+  </>
 );
 
 const probesText = (probes: CheckRow['probes']): string =>

@@ -1,5 +1,5 @@
 import type { HookupStep } from '../../report/words/steps.js';
-import { ticking, type StepStanding } from '../document/plugging.js';
+import { plugsOf, ticking, type StepStanding } from '../document/plugging.js';
 import type { PageState } from '../page-state.js';
 import { Check } from './check.js';
 
@@ -42,9 +42,9 @@ export function Step({ standing: { step, boxes, isDone }, place: { at, current }
               <Box {...box(number)} text={item} />
             </li>
           ))}
-          {(checks ?? []).map((check, number) => (
-            <Check key={number} check={check} isDone={boxes[items.length + number] === true}>
-              <Box {...box(items.length + number)} text="Reads right" of={`Lead ${check.mark}`} />
+          {plugsOf(step).map((plug, number) => (
+            <Check key={number} checks={plug} isDone={boxes[items.length + number] === true}>
+              <Box {...box(items.length + number)} text="Reads right" of={`Lead ${plug[0].mark}`} />
             </Check>
           ))}
         </ul>

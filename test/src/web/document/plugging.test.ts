@@ -10,7 +10,11 @@ const check = { range: 'DC volts', probes: null, reads: '9 V', note: null, mark:
 const steps: readonly HookupStep[] = [
   step('Mains off'),
   step('Pull the plugs', 'Wren', 'Dunlin'),
-  { ...step('Measure'), checks: [check, { ...check, mark: '2' }] },
+  // The second plug reads one way or the other, as a label says that nobody has read.
+  {
+    ...step('Measure'),
+    checks: [check, { ...check, mark: '2', pedal: 'Gull, if –' }, { ...check, mark: '2', pedal: 'Gull, if +' }],
+  },
 ];
 const isDone = (document: PageDocument, of = steps): readonly boolean[] =>
   standingOf(of, document).map((one) => one.isDone);
