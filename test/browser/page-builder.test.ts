@@ -213,11 +213,14 @@ describe.skipIf(noBrowser !== null)(`a board that is re-plugged${noBrowser === n
         expect(await lookAt(page)).toMatchObject({ scrolls: false, tooWide: [] });
         expect(await axeFindings(page), `${width} ${colours}`).toEqual([]);
       }
-    for (const name of ['Teal boost', 'Wigeon octave']) {
-      await page.getByRole('button', { name: `Move ${name}` }).click();
-      await page.getByRole('button', { name: /^old box output 3 / }).click();
-      await page.getByRole('button', { name: `Pinned: let go of ${name}` }).waitFor();
-    }
+    await page.getByRole('button', { name: 'Move Teal boost' }).click();
+    await page.getByRole('button', { name: /^old box output 3 Now/ }).click();
+    await page.getByRole('button', { name: 'Pinned: let go of Teal boost' }).waitFor();
+    await proven(page);
+    await page.getByRole('button', { name: 'Move Wigeon octave' }).click();
+    await page.getByRole('button', { name: 'old box output 3 on a chain with Teal boost' }).click();
+    await page.getByRole('button', { name: 'Pinned: let go of Wigeon octave' }).waitFor();
+    expect(await page.getByRole('button', { name: 'Pinned: let go of Teal boost' }).count()).toBe(1);
     await proven(page);
     await page.locator('.drawing-wide', { hasText: 'chain of two' }).waitFor();
     await page.getByRole('button', { name: 'It is plugged like this already' }).click();

@@ -178,7 +178,7 @@ describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (
     expect(await lead('Bogbean drive').locator('.lead-place').textContent()).toBe(before);
     await page.getByRole('button', { name: 'Move Bogbean drive' }).focus();
     await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: /^Staithe 5 output 2/ }).focus();
+    await page.getByRole('button', { name: /^Staithe 5 output 2 Now/ }).focus();
     await page.keyboard.press('Enter');
     await lead('Bogbean drive: Staithe 5, output 2').waitFor();
     await page.locator('.drawing-wide [data-output="staithe-5 1 2"]').click();
