@@ -1,5 +1,5 @@
 /** "barrel-2.1", "2.1 mm barrel", "jack 3.5", "USB-C": a connector with its size, as files and as people call it. */
-export const connectorShape = String.raw`(?:(?:barrel|jack)[\s-]?\d(?:[.,]\d+)?(?:\s*mm)?|\d(?:[.,]\d+)?\s*mm[\s-]*(?:barrel|jack)|usb[\s-][a-c])(?![\p{L}\p{N}])`;
+export const connectorShape = String.raw`(?:(?:barrel|jack)[\s-]?\d(?:[.,]\d+)?(?:\s*mm)?|\d(?:[.,]\d+)?\s*mm[\s-]*(?:barrel|jack)|usb[\s-](?:[a-c]|micro|mini)|(?:micro|mini)[\s-]?usb(?:[\s-]?b)?)(?![\p{L}\p{N}])`;
 
 const pattern = new RegExp(String.raw`(?<![\p{L}\p{N}.,-])${connectorShape}`, 'giu');
 
@@ -17,6 +17,8 @@ const whole = new RegExp(`^${connectorShape}$`, 'iu');
 export function connectorNamed(text: string): string {
   if (!whole.test(text)) return text;
   const plain = text.toLowerCase();
+  const small = /micro|mini/.exec(plain)?.[0];
+  if (small !== undefined) return `usb-${small}`;
   const size = /\d(?:[.,]\d+)?/.exec(plain)?.[0].replace(',', '.');
   if (size === undefined) return plain.replace(/\s/, '-');
   return `${plain.includes('jack') ? 'jack' : 'barrel'}-${size}`;

@@ -91,6 +91,22 @@ export function typedDraw(text: string, volts: LabelVolts | null): Typed<LabelDr
   return unclear('Write a current such as 300 mA, 1800 mA or 0.3 A, a power such as 2.7 W, or ? if you do not know.');
 }
 
+/** The same of what a pedal draws, which may be a range: of "50-80 mA" it is the greater one. */
+export function typedMostDraw(text: string, volts: LabelVolts | null): Typed<LabelDraw> {
+  const ends = rangeEnds(text);
+  if (ends === null) return typedDraw(text, volts);
+  const unit = /[a-z]*$/i.exec(ends.to)?.[0] ?? '';
+  const least = typedDraw(/[a-z]$/i.test(ends.from) ? ends.from : `${ends.from} ${unit}`, volts);
+  return picked(
+    typedDraw(ends.to, volts),
+    ({ milliamps }) =>
+      least.kind === 'said' && least.value.milliamps < milliamps
+        ? { milliamps, workings: `the most of ${text}` }
+        : null,
+    'Write a range such as 50-80 mA, the smaller one first, or the greater one alone.',
+  );
+}
+
 /** Nobody writes a current in mA with three decimals, but people group thousands by points, others by commas. */
 const thousandsOrDecimals = /^\s*(?<whole>[1-9]\d{0,2})[.,](?<fraction>\d{3})\s*(?:mA|milliamps?)\s*$/i;
 

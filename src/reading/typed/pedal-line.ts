@@ -3,7 +3,7 @@ import { quoted } from '../../domain/shown-text.js';
 import { idFromName } from '../resolve/resolve-id.js';
 import { longestText } from '../schema/schema-fields.js';
 import { connectorNamed } from './connectors.js';
-import { typedDraw, typedVolts, type LabelDraw, type LabelVolts } from './label-figures.js';
+import { typedDraw, typedMostDraw, typedVolts, type LabelDraw, type LabelVolts } from './label-figures.js';
 import { readOwnSources, withVoltsOfBlock, type OwnSources } from './own-sources.js';
 import { splitName } from './pedal-name.js';
 import { tokensOf, type PedalToken } from './pedal-tokens.js';
@@ -77,6 +77,10 @@ function notUnderstood({ kind, text }: PedalToken): readonly string[] {
   if (kind !== 'word') return [];
   if (text === '~')
     return ['"~" may mean AC, or about so much: write AC in its place, or guess behind the figure and no ~.'];
+  if (/^\(?[-–+⊖⊕].*[-–+⊖⊕]\)?$/.test(text))
+    return [
+      `${quoted(text)} does not say which sign leads to the dot in the middle: write neg for minus, pos for plus.`,
+    ];
   const near =
     didYouMean(text, [...knownWords, ...sourceWords]) ??
     'Say it such as 9 V, 300 mA, neg (minus on the pin), pos (plus), digital.';
@@ -132,7 +136,7 @@ function readDraw(
     faults.push(
       `the draw is said twice: ${quoted(first.text)} and ${quoted(second.text)}; if one is what it takes when it starts, write startup ${second.text}.`,
     );
-  const read = typedDraw(first.kind === 'number' ? `${first.text} mA` : first.text, volts);
+  const read = typedMostDraw(first.kind === 'number' ? `${first.text} mA` : first.text, volts);
   if (read.kind === 'said') return { draw: read.value };
   faults.push(`${quoted(first.text)}: ${read.kind === 'unclear' ? read.remedy : 'it says no current.'}`);
   return {};

@@ -20,7 +20,8 @@ export type PedalToken = { readonly text: string; readonly end: number } & (
 const number = String.raw`\d+(?:[.,]\d+)?`;
 const oneVoltage = String.raw`${number}(?:\s*V(?:DC|AC|olts?)?)?`;
 const between = String.raw`\s*(?:-|–|—|\.\.\.?|…|\bto\b|\/|\||\bor\b|\band\b|&)\s*`;
-const figure = String.raw`${number}\s*(?:mA|A|W|VA|milliamps?|amps?|watts?)`;
+const unit = String.raw`\s*(?:mA|A|W|VA|milliamps?|amps?|watts?)`;
+const figure = `${number}${unit}`;
 
 /** The last of several volts has the unit. */
 const shapes = [
@@ -30,7 +31,7 @@ const shapes = [
   // A nine-volt block begins as volts do.
   ['battery', batteryShape],
   ['volts', String.raw`(?:${oneVoltage}${between})*${number}\s*V(?:DC|AC|olts?)?(?![\p{L}\p{N}])`],
-  ['draw', String.raw`${figure}(?![\p{L}\p{N}])`],
+  ['draw', String.raw`(?:${number}(?:${unit})?\s*(?:-|–|—|to)\s*)?${figure}(?![\p{L}\p{N}])`],
   // Between slashes stand volts, whether they have their unit or not.
   ['volts', String.raw`${number}(?:/${number})+(?=[\s,;]|$)(?!\s*(?:mA|A|W|VA)\b)`],
   ['number', String.raw`${number}(?=[\s,;]|$)`],

@@ -22,6 +22,21 @@ const ofCentre = Object.fromEntries(
   ]),
 );
 
+/** Of what nobody has read for certain; a typical figure is not the most that it draws. */
+const guesses = [
+  'guess',
+  'about',
+  'around',
+  'approx',
+  'approximately',
+  'roughly',
+  'circa',
+  'ca',
+  'typ',
+  'typical',
+  '≈',
+];
+
 /** Words that say one thing each; a space stands for a hyphen as well. */
 const words: Readonly<Record<string, SaidByWord>> = {
   DC: { power: 'DC' },
@@ -49,7 +64,7 @@ const words: Readonly<Record<string, SaidByWord>> = {
   label: { figure: 'label' },
   manual: { figure: 'manual' },
   measured: { figure: 'measured' },
-  guess: { figure: 'guess' },
+  ...Object.fromEntries(guesses.map((word) => [word, { figure: 'guess' }] as const)),
   // What a pedal wants at least or takes at the most is what it is to be given; the others say that somebody does not know.
   max: {},
   maximum: {},
@@ -57,8 +72,12 @@ const words: Readonly<Record<string, SaidByWord>> = {
   minimum: {},
   'at least': {},
   'up to': {},
+  'less than': {},
+  'more than': {},
   '≤': {},
   '≥': {},
+  '<': {},
+  '>': {},
   'no sign': {},
   unknown: {},
   '?': {},
@@ -75,13 +94,18 @@ const patterns = [...spelled.keys()]
   .filter((word) => word !== '~')
   .sort((one, two) => two.length - one.length)
   .map((word) => word.replaceAll(/[?+]/g, String.raw`\$&`).replaceAll(' ', String.raw`[\s-]+`));
-/** Signs need no room behind them; "~100 mA" may be about so much as well as AC, and is neither. */
-const pattern = new RegExp(String.raw`[⎓≤≥]|(?<=[^\s,;(])~|~(?!\d)|(?:${patterns.join('|')})\.?(?=[\s,;]|$)`, 'iuy');
+/** Signs need no room behind them; "~100 mA" is about so much, but straight behind the volts it may be AC as well, and is neither. */
+const pattern = new RegExp(
+  String.raw`[⎓≤≥<>≈]|(?<!\dV\s*|\d V\s*|[^\s,;(])~(?=\d)|(?<=[^\s,;(])~|~(?!\d)|(?:${patterns.join('|')})\.?(?=[\s,;]|$)`,
+  'iuy',
+);
 
 /** The words at a place that say something, the longest that fit; null where there are none. */
 export function wordsAt(text: string, at: number): { readonly text: string; readonly said: SaidByWord } | null {
   pattern.lastIndex = at;
   const found = pattern.exec(text)?.[0];
-  const said = found === undefined ? undefined : spelled.get(inOneSpelling(found.replace(/\.$/, '')));
+  const isAbout = found === '~' && /^[\s,;(]?~\d/.test(text.slice(Math.max(0, at - 1), at + 2));
+  const said =
+    found === undefined ? undefined : spelled.get(isAbout ? 'about' : inOneSpelling(found.replace(/\.$/, '')));
   return found === undefined || said === undefined ? null : { text: found, said };
 }

@@ -21,8 +21,12 @@ const types = batteryTypes.map(({ pattern }) => pattern).join('|');
 const times = String.raw`\s*[x×]\s*`;
 const word = String.raw`batter(?:y|ies)`;
 
+/** Before a battery and behind one: "9v or a block", "takes a block battery or 9v". */
+const before = String.raw`(?:(?:takes|or)\s+(?:an?\s+)?)?`;
+const behind = String.raw`(?:\s+or(?=\s+\d))?`;
+
 /** "9v block", "6xAA", "AA x 6 batteries", "battery" alone. */
-export const batteryShape = String.raw`(?:${word}\s+)?(?:\d{1,2}(?:${times}|(?=AA)))?(?:${types})(?:${times}\d{1,2})?(?:\s+${word})?(?=[\s,;]|$)|${word}(?=[\s,;]|$)`;
+export const batteryShape = String.raw`${before}(?:(?:${word}\s+)?(?:\d{1,2}(?:${times}|(?=AA)))?(?:${types})(?:${times}\d{1,2})?(?:\s+${word})?|${word})${behind}(?=[\s,;]|$)`;
 
 const volts = String.raw`\s*V(?:AC)?`;
 /** "own adapter", "keeps its adapter 100-240 V". The mains have three digits, which no pedal takes. */

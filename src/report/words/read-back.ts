@@ -20,12 +20,15 @@ export function toldOf(name: string, draft: PedalDraft): string {
   return told.length === 0 ? `${name}.` : `${name}: ${told.join(', ')}.`;
 }
 
-function figures({ line: { volts, draw, power, polarity, inlet, ground, startup } }: PedalDraft): readonly string[] {
+function figures({
+  line: { volts, draw, figure, power, polarity, inlet, ground, startup },
+}: PedalDraft): readonly string[] {
   const workings = draw?.workings ?? null;
   return [
     volts !== undefined && `${labelVoltsText(volts)} V`,
     power,
-    draw !== undefined && `${draw.milliamps} mA${workings === null ? '' : ` (${workings})`}`,
+    draw !== undefined &&
+      `${draw.milliamps} mA${workings === null ? '' : ` (${workings})`}${figure === 'guess' ? ', a guess' : ''}`,
     polarity,
     inlet === undefined ? inlet : connectorText(inlet),
     ground !== undefined && `${ground} ground`,

@@ -6,14 +6,14 @@ import type { Data } from '../../reading/text/data.js';
 
 /** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
 export function figuresOf({ name, stated }: StatedPedal): readonly string[] {
-  const { volts, milliamps, startup, polarity, power, ground, adapter, battery } = stated;
+  const { volts, milliamps, figure, startup, polarity, power, ground, adapter, battery } = stated;
   const kind = kindByName(name, undefined);
   const trait = (key: 'digital' | 'highGain', words: string): string | false =>
     stated[key] === true && (kind?.[key] === true ? `${words}, as its name says` : words);
   return [
     voltsText(volts),
     power === 'AC' && 'AC',
-    drawText(milliamps),
+    drawText(milliamps, figure),
     typeof startup === 'number' && `${startup} mA when it starts`,
     polarity === 'centre-positive' && 'plus on the pin',
     polarity === 'centre-negative' && 'minus on the pin',
@@ -35,12 +35,12 @@ function voltsText(volts: unknown): string | false {
   return `${String(from)} to ${String(to)} V`;
 }
 
-function drawText(milliamps: unknown): string | false {
-  if (typeof milliamps === 'number') return `${milliamps} mA`;
+function drawText(milliamps: unknown, figure: unknown): string | false {
+  const guess = figure === 'guess' ? ', a guess' : '';
+  if (typeof milliamps === 'number') return `${milliamps} mA${guess}`;
   if (typeof milliamps !== 'object' || milliamps === null) return false;
-  return Object.entries(milliamps)
-    .map(([volts, draw]) => `${String(draw)} mA at ${volts} V`)
-    .join(', ');
+  const draws = Object.entries(milliamps).map(([volts, draw]) => `${String(draw)} mA at ${volts} V`);
+  return `${draws.join(', ')}${guess}`;
 }
 
 function batteryText(battery: unknown): string | false {

@@ -10,6 +10,9 @@ test.each([
   ['3.5 mm jack', 'jack-3.5'],
   ['USB-C', 'usb-c'],
   ['usb a', 'usb-a'],
+  ['micro USB', 'usb-micro'],
+  ['Micro-USB-B', 'usb-micro'],
+  ['usb mini', 'usb-mini'],
   ['Din-5', 'Din-5'],
 ])('%s', (text, name) => {
   expect(connectorNamed(text)).toBe(name);

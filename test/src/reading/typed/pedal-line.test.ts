@@ -68,6 +68,30 @@ describe('a pedal on a line', () => {
       [`wren 9v 280mA, ${words}, digital`, { name: 'wren', volts: 9, draw: mA(280), startup: 410, digital: true }],
       [`wren 9v ${words}, 280mA`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
     ]),
+    ...[
+      ...['about 90 mA', '90 mA approx.', 'approx. 90', '90mA typ', 'typ. 90 mA', '~90 mA DC', 'neg ~90 mA'],
+      ...['DC ~90mA', 'ca. 90 mA', '≈90 mA', '90 guess', ', ~90 mA', '(~90 mA)', '(approx. 90 mA)'],
+    ].map((words): [string, object] => [
+      `wren 9v neg DC ${words}`,
+      { name: 'wren', volts: 9, power: 'DC', ...negative, draw: mA(90), figure: 'guess' },
+    ]),
+    ['wren ~90 mA 9v', { name: 'wren', volts: 9, draw: mA(90), figure: 'guess' }],
+    ['about time delay 9v 90', { name: 'about time delay', volts: 9, draw: mA(90) }],
+    ...['max 90 mA', '90 mA max.', '<90 mA', '< 90mA', '>90mA', 'less than 90 mA'].map((words): [string, object] => [
+      `wren 9v ${words}`,
+      { name: 'wren', volts: 9, draw: mA(90) },
+    ]),
+    ...['50-80 mA', '50 mA - 80 mA', '50 to 80mA', '50–80 mA', '0.05-0.08 A', '50 mA to 0.08 A'].map(
+      (words): [string, object] => [
+        `wren 9v ${words} neg`,
+        { name: 'wren', volts: 9, draw: { milliamps: 80, workings: `the most of ${words}` }, ...negative },
+      ],
+    ),
+    [
+      'wren 9-18V 50-80 mA',
+      { name: 'wren', volts: { from: 9, to: 18 }, draw: { milliamps: 80, workings: 'the most of 50-80 mA' } },
+    ],
+    ['wren 5v 500 micro USB', { name: 'wren', volts: 5, draw: mA(500), inlet: 'usb-micro' }],
     ...['(410 mA peak)', '(peak: 410)', '( 0.41 A inrush current )', '(410 at switch-on)', '(starts 410 mA)'].flatMap(
       (words): [string, object][] => [
         [`wren 9v 280 ${words}`, { name: 'wren', volts: 9, draw: mA(280), startup: 410 }],
@@ -149,6 +173,9 @@ describe('what is not clear is asked for, never guessed', () => {
       'moth delay 9v ~100 mA',
       /^"~" may mean AC, or about so much: write AC in its place, or guess behind the figure and no ~\.$/,
     ],
+    ['moth delay 9v 80-50 mA', /^"80-50 mA": Write a range such as 50-80 mA, the smaller one first/],
+    ['moth delay 9v 300 -(o)+', /^"-\(o\)\+" does not say which sign leads to the dot/],
+    ['moth delay 9v 300 or', /^"or" is not understood/],
     ['moth delay 9v (neg) (12v) 40', /^the volts are said twice/],
     ['moth delay 9v 280 [purple]', /^"\[purple\]" is not understood/],
     ['moth delay 9v 280 peak', /^"peak" is not understood/],

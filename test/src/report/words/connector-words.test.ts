@@ -7,6 +7,7 @@ test.each([
   ['barrel-2.5', '2.5 mm barrel'],
   ['jack-3.5', '3.5 mm jack'],
   ['usb-a', 'USB-A'],
+  ['usb-micro', 'micro USB'],
   ['din-5', 'din-5'],
   ['barrel-of-mine', 'barrel-of-mine'],
   ['odd\u202Eplug', 'odd\\u{202e}plug'],

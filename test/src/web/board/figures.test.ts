@@ -9,6 +9,12 @@ test('what a pedal takes when it starts stands beside what it draws', () => {
   expect(figures({ name: 'Plover', milliamps: 280, startup: 410 })).toEqual(['280 mA', '410 mA when it starts']);
 });
 
+test('a draw that is a guess says so', () => {
+  expect(figures({ name: 'Gorse', milliamps: 90, figure: 'guess' })).toEqual(['90 mA, a guess']);
+  expect(figures({ name: 'Gorse', milliamps: { 9: 90 }, figure: 'guess' })).toEqual(['90 mA at 9 V, a guess']);
+  expect(figures({ name: 'Gorse', milliamps: 90, figure: 'label' })).toEqual(['90 mA']);
+});
+
 test('what a pedal is like says whether its name tells it, so that a slip is seen', () => {
   expect(figures({ name: 'Wigeon octave', volts: 9, digital: true })).toEqual(['9 V', 'digital, as its name says']);
   expect(figures({ name: 'Gorse drive', highGain: true })).toEqual(['high gain, as its name says']);
