@@ -72,11 +72,13 @@ const policyLines = (policy: Data): readonly string[] => [
 ];
 
 function catalogueLines(data: Data): readonly string[] {
-  const { supplies, parts } = data;
+  const { supplies, parts, batteries } = data;
   return [
     ...keyLines(data, ['catalogue', 'currency', 'assume']),
     ...supplyLines(supplies as readonly Data[]),
-    ...(parts === undefined ? [] : listLines('parts', parts as readonly unknown[])),
+    ...Object.entries({ parts, batteries }).flatMap(([key, list]) =>
+      list === undefined ? [] : listLines(key, list as readonly unknown[]),
+    ),
   ];
 }
 

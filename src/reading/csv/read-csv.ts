@@ -80,7 +80,7 @@ export function readCsv(
     lost: [...above.preamble.lost],
   };
   const entries = new Map([...above.preamble.entries, ...given]);
-  const things = thingsOf(table, entries.get('parts')?.value ?? null, reading);
+  const things = thingsOf(table, (key) => entries.get(key)?.value ?? null, reading);
   const stated = rootOf({ table, things, file, header, entries }, reading);
   const root = leavesOpen ? withUnsaid(stated) : stated;
   const places = placesOf(table, { header, ignored, open, separator, groups: things.groups });

@@ -103,6 +103,7 @@ function columnKeyOf(path: Path, headings: ReadonlyMap<string, string>): string 
   if (typeof key !== 'string') return null;
   if (key === 'total') return `${inBank ? 'bank' : 'total'}${unit === 'watts' ? 'Watts' : 'Milliamps'}`;
   if (list === 'parts' && (key === 'fits' || key === 'gives') && !headings.has(key)) return 'plug';
+  if (key === 'milliampHours') return 'milliamps';
   return [columnsOf.pedals, columnsOf.supplies].some((columns) => Object.hasOwn(columns, key)) ? key : null;
 }
 

@@ -1,5 +1,6 @@
 import type { Words } from '../../domain/finding.js';
-import type { LocatedList, LocatedNode } from '../text/located-tree.js';
+import type { LocatedList, LocatedMap, LocatedNode } from '../text/located-tree.js';
+import { batteryOf, batteryTypeNamed } from './batteries.js';
 import type { CellReading } from './figures.js';
 import { partOf } from './parts.js';
 import { pedalsOf } from './pedals.js';
@@ -14,8 +15,8 @@ export type Things = {
   readonly groups: readonly RowGroup[];
 };
 
-/** The pedals of a table, or its supplies and leads; leads behind those that stand above the table. */
-export function thingsOf(table: CsvTable, partsAbove: LocatedNode | null, reading: CellReading): Things {
+/** The pedals of a table, or its supplies, leads and batteries, the latter two behind those that stand above the table. */
+export function thingsOf(table: CsvTable, above: (key: string) => LocatedNode | null, reading: CellReading): Things {
   const offset = table.rows[0]?.offset ?? 0;
   const groups = groupsOf(table);
   if (table.kind === 'pedals') return { lists: new Map([['pedals', pedalsOf(table, offset, reading)]]), groups };
@@ -26,22 +27,27 @@ export function thingsOf(table: CsvTable, partsAbove: LocatedNode | null, readin
     if (kind === 'nothing')
       reading.faults.push({ path: [], offset: rows[0]?.offset ?? offset, words: () => sayingNothing });
   const lists = new Map<string, LocatedNode>([['supplies', { kind: 'list', offset, items: supplies }]]);
-  const parts = partsOf(table, groups, partsAbove, reading);
-  if (parts !== null) lists.set('parts', parts);
+  for (const [key, rows] of [
+    ['parts', groups.filter(({ kind }) => kind === 'part')],
+    ['batteries', groups.filter(({ kind, name }) => kind === 'battery' && batteryTypeNamed(name) !== null)],
+  ] as const) {
+    const list = listBelow(above(key), rows, (group, index) => readers[key](table, group, [key, index], reading));
+    if (list !== null) lists.set(key, list);
+  }
   return { lists, groups };
 }
 
-function partsOf(
-  table: CsvTable,
-  groups: readonly RowGroup[],
+const readers = { parts: partOf, batteries: batteryOf } as const;
+
+function listBelow(
   above: LocatedNode | null,
-  reading: CellReading,
+  groups: readonly RowGroup[],
+  read: (group: RowGroup, index: number) => LocatedMap,
 ): LocatedList | null {
-  const rows = groups.filter(({ kind }) => kind === 'part');
   // What stands above and is no list is refused as it is.
-  if (rows.length === 0 || (above !== null && above.kind !== 'list')) return null;
+  if (groups.length === 0 || (above !== null && above.kind !== 'list')) return null;
   const before = above?.items ?? [];
-  const found = rows.map((group, index) => partOf(table, group, ['parts', before.length + index], reading));
+  const found = groups.map((group, index) => read(group, before.length + index));
   return { kind: 'list', offset: above?.offset ?? found[0]?.offset ?? 0, items: [...before, ...found] };
 }
 

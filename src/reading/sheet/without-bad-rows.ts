@@ -1,6 +1,7 @@
 import type { InputKind } from '../../domain/finding.js';
 import { quoted } from '../../domain/shown-text.js';
 import type { Meanings } from '../csv/headings.js';
+import { batteryTypeNamed } from '../csv/batteries.js';
 import { isUseful, type TablePlaces, type TableThing } from '../csv/table-places.js';
 import { idFromName } from '../resolve/resolve-id.js';
 import { findingsAlone } from './faults-alone.js';
@@ -93,12 +94,14 @@ function leftOut({ sheet, line, path, words }: Pending, { name }: TableThing): s
 const mostListed = 12;
 
 function asideIn(file: string, { ignored, unread, things }: TablePlaces): readonly string[] {
-  const batteries = things.filter(({ kind }) => kind === 'battery').map(({ name }) => name ?? 'a battery');
+  const batteries = things
+    .filter(({ kind, name }) => kind === 'battery' && batteryTypeNamed(name ?? '') === null)
+    .map(({ name }) => name ?? 'a battery');
   return [
     ...(batteries.length === 0
       ? []
       : [
-          `${file}: left out ${quotedList(batteries)}: a table does not say of which type a battery is; write batteries above the header, each with its type, such as 9V-block.`,
+          `${file}: left out ${quotedList(batteries)}: of which type a battery is, a table tells by its name alone, such as AA battery or 9 V block, and one by one, not in packs.`,
         ]),
     ...(ignored.length === 0
       ? []

@@ -14,6 +14,12 @@ export type BatteryType = (typeof batteryTypes)[number]['type'];
 export const batteryTypeSaid = (type: string): string =>
   batteryTypes.find((known) => known.type === type)?.said ?? type;
 
+/** The type that a text speaks of; null where it speaks of none. */
+export const batteryTypeIn = (text: string): BatteryType | null =>
+  batteryTypes.find(({ pattern }) => whole(pattern).test(text))?.type ?? null;
+
+const whole = (pattern: string): RegExp => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, 'iu');
+
 /** The volts that one of the type gives. */
 export const voltsOfBattery = (type: BatteryType): number => (type === '9V-block' ? 9 : 1.5);
 
@@ -39,7 +45,7 @@ export const sourceWords: readonly string[] = ['own adapter', 'adapter', 'batter
 export function batterySet(text: string): BatterySet | null {
   const plain = text.replaceAll(/[x×]/gi, ' ');
   for (const { type, pattern } of batteryTypes) {
-    const [found] = new RegExp(String.raw`(?<!\p{L})(?:${pattern})(?!\p{L})`, 'iu').exec(plain) ?? [];
+    const [found] = whole(pattern).exec(plain) ?? [];
     if (found === undefined) continue;
     const counts = plain.replace(found, ' ').match(/\d+/g) ?? [];
     const [count = type === '9V-block' ? '1' : '0', other = count] = counts;

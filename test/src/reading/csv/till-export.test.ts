@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 
 import { describe, expect, it } from 'vitest';
 
+import { convertTable } from '../../../../src/reading/csv/convert-table.js';
 import { inputsFromText, type Inputs } from '../../../../src/reading/inputs-from-text.js';
 import type { ReadResult } from '../../../../src/reading/faults/input-fault.js';
 import { boardText } from '../texts.js';
@@ -62,6 +63,7 @@ describe('a table as a shop has it', () => {
       { id: '601', name: 'Turning lead', price: 400, stock: 20, reverses: true, role: { kind: 'adapter' } },
       { id: '602', fits: 'barrel-2.1', gives: 'jack-3.5', reverses: false },
       { id: '603', fits: 'barrel-2.1', gives: 'barrel-2.1', role: { kind: 'chain', tails: 5 } },
+      { id: '701', name: 'Nine-volt block' },
     ]);
   });
 
@@ -70,10 +72,37 @@ describe('a table as a shop has it', () => {
     expect(result.kind === 'read' ? result.notes : []).toEqual([
       'till.csv: left out "Grey adapter" (line 4): Open circuit volts: missing; an output that is not regulated gives more volts without a load, and they bear on safety.',
       'till.csv: left out "Gift voucher" (line 13): says neither what an output gives nor what a lead fits: it is no supply, no lead and no battery.',
-      'till.csv: left out "Nine-volt block": a table does not say of which type a battery is; write batteries above the header, each with its type, such as 9V-block.',
       'till.csv: not used: the column "Shelf".',
       'till.csv: not used: the remarks "best seller", "without a load not measured".',
     ]);
+  });
+
+  it('sells batteries whose names tell their type, and leaves others out by name', () => {
+    const batteriesIn = (result: ReadResult<Inputs>) =>
+      result.kind === 'read' ? result.value.catalogue.parts.filter(({ role }) => role.kind === 'battery') : null;
+    expect(batteriesIn(read(text))).toMatchObject([
+      {
+        ...{ id: '701', name: 'Nine-volt block', price: 350, stock: 40 },
+        role: { type: '9V-block', millivolts: 9000, microampHours: 550_000 },
+      },
+    ]);
+    for (const name of ['Round cell', 'AA pack of four', '4 x AA']) {
+      const result = read(text.replace('Nine-volt block', name));
+      expect(batteriesIn(result)).toEqual([]);
+      expect(result.kind === 'read' ? result.notes?.[2] : '').toContain(`left out "${name}": of which type`);
+    }
+    const voltless = read(text.replace(';9 V;550 mAh', ';;550 mAh'));
+    expect(voltless.kind === 'read' ? voltless.notes?.join('\n') : '').toMatch(
+      /left out "Nine-volt block" .*: Voltage: missing/,
+    );
+  });
+
+  it('keeps them where it is made a catalogue', () => {
+    const named = { file: 'till.csv', text: { kind: 'text', text } } as const;
+    const made = convertTable(named, () => ({}), { skipBadRows: true });
+    expect(made.kind === 'read' ? made.value.yaml : '').toMatch(
+      /\nbatteries:\n {2}- \{.*name: Nine-volt block.*type: 9V-block.*milliampHours: 550\}/,
+    );
   });
 
   it('has faults in those rows, and no others, where they are not to be left out', () => {
