@@ -138,6 +138,7 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     const { page, incidents } = await openIn(context, path);
     for (const line of sixPedals) await typePedal(page, line);
     await proven(page);
+    await page.locator('.glance a', { hasText: 'Labels' }).waitFor({ state: 'attached' });
     const sheet = await printed(page);
     expect(await sides(sheet.page)).toBe(1);
     const text = (await sheet.page.locator('body').textContent()) ?? '';
@@ -226,7 +227,7 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     for (let steps = 0; steps < 2; steps += 1) await page.getByRole('button', { name: 'Redo' }).click();
     expect(await tiles(page)).toEqual(first);
     await proven(page);
-    await page.getByRole('button', { name: /^My board .*, 1 pedal: Ouzel delay$/ }).waitFor();
+    await page.getByRole('button', { name: /^Ouzel delay .*, 1 pedal$/ }).waitFor();
     await page.reload();
     await page.locator('h1', { hasText: 'Saltings gig board' }).waitFor();
     expect(await tiles(page)).toEqual(first);

@@ -71,7 +71,7 @@ function Choice({ choice, state, isFull }: ChoiceProps) {
       <ul class="choice-bill">
         {words.bill.map(({ text, price }) => (
           <li key={text}>
-            {text}, {price}
+            {text}, <span class="amount">{price}</span>
           </li>
         ))}
         {words.bill.length === 0 && <li>Nothing to buy</li>}

@@ -1,4 +1,5 @@
 import type { PageState } from '../page-state.js';
+import { labelsOf } from './labels-view.js';
 import { linesLeftOut } from './left-out.js';
 
 /** The answer in a line, for a screen on which it stands below what is typed, and the way to each part of the page. */
@@ -39,13 +40,15 @@ function standingOf(state: PageState): string {
 }
 
 /** Those that are there, by what their headings are called. */
-function partsOf({ heard, choice, isSettled }: PageState) {
+function partsOf(state: PageState) {
+  const { heard, choice, isSettled } = state;
   const { about, answer, choices } = heard.value;
   const plan = choice.value?.plan ?? (answer?.told.kind === 'plan' ? answer.told : null);
   const count = choices?.about === about ? choices.told.choices.length : 0;
   return [
     { to: 'board', words: 'Pedals', isThere: true },
     { to: 'choices', words: count === 1 ? '1 choice' : `${count} choices`, isThere: count > 0 },
+    { to: 'labels', words: 'Labels', isThere: labelsOf(state) !== null },
     { to: 'drawing', words: 'Drawing', isThere: plan !== null },
     { to: 'steps', words: 'Steps', isThere: isSettled.value && plan !== null && plan.steps.length > 0 },
   ].filter(({ isThere }) => isThere);

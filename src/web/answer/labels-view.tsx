@@ -11,12 +11,18 @@ const headings = {
   wiring: 'decides only how it is wired',
 } as const;
 
-/** The labels to read first, for the plan beside which they stand. */
-export function LabelsView({ state }: { readonly state: PageState }) {
-  const { labels, answer } = state.heard.value;
+/** What is told of labels for the plan beside which they stand; null where there is nothing to read. */
+export function labelsOf({ heard }: PageState): ToldLabels | null {
+  const { labels, answer } = heard.value;
   if (labels === null || labels.about !== answer?.about) return null;
-  const { deciding, others } = labels.told;
-  if (deciding.length === 0 && others === null) return null;
+  return labels.told.deciding.length === 0 && labels.told.others === null ? null : labels.told;
+}
+
+/** The labels to read first. */
+export function LabelsView({ state }: { readonly state: PageState }) {
+  const told = labelsOf(state);
+  if (told === null) return null;
+  const { deciding, others } = told;
   const [first, rest] = [deciding.slice(0, mostShown), deciding.slice(mostShown)];
   return (
     <section aria-labelledby="labels-heading">

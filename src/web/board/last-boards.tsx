@@ -1,5 +1,5 @@
 import type { Customers } from '../customers.js';
-import type { KeptBoard } from '../document/shelf.js';
+import { firstOf, type KeptBoard } from '../document/shelf.js';
 
 /** So many stand there unfolded. */
 const mostShown = 6;
@@ -45,11 +45,7 @@ const List = ({ boards, backTo }: ListProps) => (
 const dayText = (changed: number): string =>
   new Date(changed).toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
-/** So many are named: enough to know a board again. */
-const mostNamed = 3;
-
-function pedalsText({ pedals }: KeptBoard): string {
-  const count = pedals.length === 1 ? '1 pedal' : `${pedals.length} pedals`;
-  const more = pedals.length > mostNamed ? ' …' : '';
-  return pedals.length === 0 ? count : `${count}: ${pedals.slice(0, mostNamed).join(', ')}${more}`;
+function pedalsText({ name, pedals }: KeptBoard): string {
+  const [count, first] = [pedals.length === 1 ? '1 pedal' : `${pedals.length} pedals`, firstOf(pedals)];
+  return pedals.length === 0 || name === first ? count : `${count}: ${first}`;
 }

@@ -4,11 +4,12 @@ import { Keeper, whyNotKept, type Keeping } from './keeper.js';
 import type { KeptAlone, KeptDocuments } from './kept-documents.js';
 import { isBlank } from './next-customer.js';
 import { claim, rememberOwn, type OwnDocument } from './own-document.js';
-import type { PageDocument } from './page-document.js';
+import { emptyDocument, type PageDocument } from './page-document.js';
 
 /** A board that is kept in the browser, as one knows it again. */
 export type KeptBoard = {
   readonly id: string;
+  /** That of the board, or the first of its pedals where nobody has named it. */
   readonly name: string;
   /** Milliseconds since 1970. */
   readonly changed: number;
@@ -91,7 +92,15 @@ export class Shelf {
   }
 }
 
+/** So many pedals are named: enough to know a board again. */
+const mostNamed = 3;
+
+export const firstOf = (pedals: readonly string[]): string =>
+  `${pedals.slice(0, mostNamed).join(', ')}${pedals.length > mostNamed ? ' …' : ''}`;
+
 function keptBoard({ id, changed, document: { board } }: KeptAlone): KeptBoard {
   const data = boardData(board.text);
-  return { id, changed, name: boardName(data), pedals: statedPedals(data).map(({ name }) => name) };
+  const [name, pedals] = [boardName(data), statedPedals(data).map((pedal) => pedal.name)];
+  const isUnnamed = name === boardName(boardData(emptyDocument.board.text)) && pedals.length > 0;
+  return { id, changed, name: isUnnamed ? firstOf(pedals) : name, pedals };
 }
