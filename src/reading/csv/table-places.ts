@@ -13,6 +13,8 @@ export type TableThing = {
   readonly name: string | null;
   /** The offsets of its rows. */
   readonly rows: readonly number[];
+  /** What stands in their remarks; empty where there is nothing. */
+  readonly remark: string;
 };
 
 /** Whether it can be planned with. */
@@ -86,7 +88,8 @@ function thingOf(table: CsvTable, { kind, name, rows }: RowGroup): TableThing {
   const [first] = rows;
   const id = first === undefined ? '' : textOf(table, first, 'id');
   const called = name === '' ? id : name;
-  return { kind, name: called === '' ? null : called, rows: rows.map(({ offset }) => offset) };
+  const remark = rows.map((row) => textOf(table, row, 'remark')).join(' ');
+  return { kind, name: called === '' ? null : called, rows: rows.map(({ offset }) => offset), remark: remark.trim() };
 }
 
 const headingAt = (key: string | undefined, cell: PlacedCell | undefined): readonly (readonly [string, string])[] =>

@@ -2,7 +2,7 @@ import { readPurchase } from '../../planning/compare/read-purchase.js';
 import type { AskedPurchase, PageDocument } from './page-document.js';
 
 /** A supply that is for sale. */
-type ForSale = { readonly id: string; readonly name: string; readonly outputs: number };
+type ForSale = { readonly id: string; readonly name: string; readonly outputs: number; readonly remark: string };
 
 type ReadAsked<Thing extends ForSale> =
   | { readonly kind: 'empty' }
@@ -30,17 +30,23 @@ export function readAsked<Thing extends ForSale>(text: string, things: readonly 
     : { kind: 'several', found: meant[open]?.found ?? [], choose: purchaseOf };
 }
 
-/** The one that is called so, else all that have the words in their names, else all with so many outputs. */
+/** The one that is called so, or remarked on so; else all that have the words in their names, or remarks; else all with so many outputs. */
 function thingsMeant<Thing extends ForSale>(typed: string, things: readonly Thing[]): readonly Thing[] {
   const words = typed
     .toLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
-  const exact = things.filter(({ name }) => name.toLowerCase() === words.join(' '));
-  if (exact.length > 0) return exact;
-  const named = things.filter(({ name }) => words.every((word) => name.toLowerCase().includes(word)));
   const ways = waysIn(words.join(' '));
-  return named.length > 0 || ways === null ? named : things.filter(({ outputs }) => outputs === ways);
+  const isSo = (text: string): boolean => text.toLowerCase() === words.join(' ');
+  const hasAll = (text: string): boolean => words.every((word) => text.toLowerCase().includes(word));
+  const tries: readonly ((thing: Thing) => boolean)[] = [
+    ({ name }) => isSo(name),
+    ({ remark }) => isSo(remark),
+    ({ name }) => hasAll(name),
+    ({ remark }) => hasAll(remark),
+    ({ outputs }) => outputs === ways,
+  ];
+  return tries.map((isMeant) => things.filter(isMeant)).find((found) => found.length > 0) ?? [];
 }
 
 /** How many outputs "the ten-way box" has; null where it is no such words. */

@@ -22,7 +22,7 @@ import { toldSheet, type Shown } from './told-sheet.js';
 import { toldStart } from './told-start.js';
 import { toldWays } from './told-ways.js';
 import { toldWhy, type Seen } from './told-why.js';
-import { toldColumns, toldThings } from './told-shelf.js';
+import { remarksIn, toldColumns, toldThings } from './told-shelf.js';
 
 /** Milliseconds after which the best plan so far is told, each time from the beginning; then the search goes on to its end. */
 const patience = [500, 3_000, Infinity];
@@ -129,7 +129,7 @@ async function answer(question: Question, { tell, lay, show, readInputs, signal,
   }
   const kit = read.value;
   const start = toldStart(kit.board, approach);
-  tell({ kind: 'read', notes: read.notes ?? [], things: toldThings(kit), start });
+  tell({ kind: 'read', notes: read.notes ?? [], things: toldThings(kit, remarksIn(shop, meanings)), start });
   const isRePlug = start.approach === 'as plugged';
   const asked = question.pins.map((pin) => ({ ...pin, asked: pin.pedal }));
   const pins = isRePlug ? keptToday(kit, asked) : pinsInPlan(kit, asked);

@@ -11,6 +11,7 @@ import { speechOf } from '../../report/words/speech.js';
 import { assumedText, priceText } from '../../report/words/words.js';
 import type { Owned } from '../document/change-supplies.js';
 import type { HeldFile } from '../document/page-document.js';
+import { remembering } from '../document/remembering.js';
 
 /** Something that can be owned. */
 export type ToldThing = {
@@ -21,6 +22,8 @@ export type ToldThing = {
   readonly price: string | null;
   /** Of a supply; none of anything else. */
   readonly outputs: number;
+  /** What the shop's table remarks on it; empty where there is nothing. */
+  readonly remark: string;
   /** How many are owned. */
   readonly units: number;
   /** What of it stands in the board without having been read, in words; empty where there is nothing. */
@@ -44,7 +47,7 @@ export type ToldColumns = {
 };
 
 /** What a pedal came with, or has in it, is not picked: it goes with its pedal. */
-export function toldThings(kit: Kit): readonly ToldThing[] {
+export function toldThings(kit: Kit, remarks: ReadonlyMap<string, string> = new Map()): readonly ToldThing[] {
   const { inventory } = speechOf(kit);
   const { owned, gear } = kit.board;
   const price = (thing: Supply | Part): string | null =>
@@ -55,6 +58,7 @@ export function toldThings(kit: Kit): readonly ToldThing[] {
       .map((supply) => ({
         ...{ kind: 'supply' as const, id: supply.id, name: inventory.supplyName(supply.id), price: price(supply) },
         outputs: countOutputs(supply),
+        remark: remarks.get(supply.name) ?? '',
         units: owned.supplies.get(supply.id) ?? 0,
         taken: gear.supplies.includes(supply) ? assumedText(supply.assumed, 'gives') : '',
       })),
@@ -66,11 +70,22 @@ export function toldThings(kit: Kit): readonly ToldThing[] {
         price: price(part),
       },
       outputs: 0,
+      remark: '',
       units: owned.parts.get(part.id) ?? 0,
       taken: '',
     })),
   ];
 }
+
+/** What the shop's table remarks on what it sells, by the names there. It is read once for as long as it stays the same. */
+export const remarksIn = (shop: HeldFile | null, meanings: Meanings): ReadonlyMap<string, string> =>
+  shop === null || !isCsvName(shop.file) ? new Map() : remarksOf(JSON.stringify([shop, meanings]));
+
+const remarksOf = remembering((known) => {
+  const [{ file, text }, meanings] = JSON.parse(known) as readonly [HeldFile, Meanings];
+  const things = readCsv(file, text, { meanings }).places?.things ?? [];
+  return new Map(things.map(({ name, remark }) => [name ?? '', remark]));
+}, 1);
 
 /** So many rows show what a column holds. */
 const sampleLines = 200;

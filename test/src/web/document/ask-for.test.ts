@@ -4,10 +4,10 @@ import { askingFor, askingNoMoreFor, readAsked } from '../../../../src/web/docum
 import { emptyDocument } from '../../../../src/web/document/page-document.js';
 
 const things = [
-  { id: 'rowan-six', name: 'Rowan six', outputs: 6 },
-  { id: 'rowan-ten', name: 'Rowan ten', outputs: 10 },
-  { id: 'rowan-ten-b', name: 'Rowan ten broad', outputs: 10 },
-  { id: 'alder', name: 'Alder nine', outputs: 1 },
+  { id: 'rowan-six', name: 'Rowan six', outputs: 6, remark: 'best seller' },
+  { id: 'rowan-ten', name: 'Rowan ten', outputs: 10, remark: 'the twelve-way box' },
+  { id: 'rowan-ten-b', name: 'Rowan ten broad', outputs: 10, remark: '' },
+  { id: 'alder', name: 'Alder nine', outputs: 1, remark: '' },
 ];
 
 test('a purchase is read by words of its names, each with its number', () => {
@@ -29,11 +29,17 @@ test('a box is meant by its number of outputs, too', () => {
   expect(readAsked('none-way', things)).toMatchObject({ kind: 'unclear' });
 });
 
+test('a box is meant by what the shop remarks on it, too', () => {
+  for (const words of ['the twelve-way box', 'Twelve-way'])
+    expect(readAsked(words, things), words).toEqual({ kind: 'purchase', purchase: [{ id: 'rowan-ten', units: 1 }] });
+  expect(readAsked('best seller', things)).toEqual({ kind: 'purchase', purchase: [{ id: 'rowan-six', units: 1 }] });
+});
+
 test('where several may be meant, which one is to be chosen', () => {
   const read = readAsked('alder, 3x rowan', things);
   if (read.kind !== 'several') throw new Error(read.kind);
   expect(read.found.map(({ id }) => id)).toEqual(['rowan-six', 'rowan-ten', 'rowan-ten-b']);
-  expect(read.choose(things[0] ?? { id: '', name: '', outputs: 0 })).toEqual([
+  expect(read.choose(things[0] ?? { id: '', name: '', outputs: 0, remark: '' })).toEqual([
     { id: 'alder', units: 1 },
     { id: 'rowan-six', units: 3 },
   ]);

@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
 
 import { readInputs } from '../../../../src/node/disk/read-inputs.js';
-import { toldColumns, toldThings } from '../../../../src/web/worker/told-shelf.js';
+import { remarksIn, toldColumns, toldThings } from '../../../../src/web/worker/told-shelf.js';
 
 const shop = { file: 'laden.csv', text: 'Bezeichnung;Price;Strom mA\nErle;9 €;500\n' };
 
@@ -27,6 +27,16 @@ test('what was said of a column is told with it, so that it can be said otherwis
   const told = toldColumns(shop, { Bezeichnung: 'name', 'Strom mA': 'milliamps' });
   expect(told?.columns.map(({ meaning }) => meaning)).toEqual(['name', 'milliamps']);
   expect(told?.choices.map(({ meaning }) => meaning)).toContain('name');
+});
+
+test('what a table remarks on each thing is told by its name', () => {
+  const text =
+    'Name;Price;Outputs;Volts;Output current;Remark\nErle;9 €;1;9 V;500 mA;\nUlme;9 €;10;9 V;500 mA;the big one\n';
+  expect([...remarksIn({ file: 'laden.csv', text }, {})]).toEqual([
+    ['Erle', ''],
+    ['Ulme', 'the big one'],
+  ]);
+  expect(remarksIn({ file: 'shop.yaml', text }, {}).size).toBe(0);
 });
 
 test('what is no table has no columns', () => {
