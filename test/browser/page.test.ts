@@ -9,11 +9,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { builtPage, heldFixture, kept, openIn, proven, tiles, typePedal, writePage } from './on-page.js';
 import { axeFindings, lookAt, noBrowser, show, startBrowser } from './chromium.js';
 
-test('the page is one file of less than 875 kB', async ({ annotate }) => {
+test('the page is one file of less than 850 kB', async ({ annotate }) => {
   const { length } = await readFile(builtPage);
   await annotate(`${Math.round(length / 1000)} kB`);
   expect(length).toBeGreaterThan(500_000);
-  expect(length).toBeLessThan(875_000);
+  expect(length).toBeLessThan(850_000);
 });
 
 describe.skipIf(noBrowser !== null)(`in a browser${noBrowser === null ? '' : ` (${noBrowser})`}`, () => {

@@ -48,11 +48,11 @@ function PrintButton({ state }: { readonly state: PageState }) {
 }
 
 function Said({ state }: { readonly state: PageState }) {
-  const { answer, faults, more, ways, about, labels } = state.heard.value;
+  const { answer, faults, more, ways, about } = state.heard.value;
   const choice = state.choice.value;
   // Ways out say all that a mere reason says, and what to do about it.
   const isOutdone = answer?.told.kind === 'none' && ways?.about === about;
-  const first = labels?.about === answer?.about ? (labels?.told.first ?? null) : null;
+  const first = readFirst(state.heard.value);
   return (
     <>
       {faults.length > 0 && <Faults state={state} faults={faults} more={more} />}
@@ -64,6 +64,10 @@ function Said({ state }: { readonly state: PageState }) {
     </>
   );
 }
+
+/** What is to be read before anything of this answer is bought. */
+const readFirst = ({ answer, labels }: PageState['heard']['value']): string | null =>
+  labels?.about === answer?.about ? (labels?.told.first ?? null) : null;
 
 function Ways({ state, letGo: pedals }: { readonly state: PageState; readonly letGo: ToldNoPlan['letGo'] }) {
   const { ways, about } = state.heard.value;
