@@ -309,8 +309,9 @@ export async function searchCover<Content>(
   options: CoverOptions<Content>,
 ): Promise<CoverOutcome<Content>> {
   const search = new CoverSearch(program, options);
+  if (options.beside === undefined) return search.run();
   const ended = new AbortController();
-  if (options.beside !== undefined) void seekBeside(search, options.beside, options.timing ?? webTiming, ended.signal);
+  void seekBeside(search, options.beside, options.timing ?? webTiming, ended.signal);
   try {
     return await search.run();
   } finally {
