@@ -1,3 +1,4 @@
+import { remembered } from '../../../solver/remembered.js';
 import { auditedIfSound } from '../asking/audited.js';
 import { ask, planOf } from '../asking/ask.js';
 import { furthest } from '../asking/furthest.js';
@@ -103,10 +104,9 @@ async function askedOf(inquiry: Inquiry): Promise<readonly AskedLabel[]> {
       [label.field, feedKey(wiring, label.pedal), { ...label.pedal, id: '', name: '' }],
       plain,
     );
-    const asked =
-      known.get(key) ?? (label.field === 'milliamps' ? askDraw(label, inquiry) : askReadings(label, inquiry));
-    known.set(key, asked);
-    const found = await asked;
+    const found = await remembered(known, key, () =>
+      label.field === 'milliamps' ? askDraw(label, inquiry) : askReadings(label, inquiry),
+    );
     const isToReadFirst = label.standing === 'unknown' && found.readings.some(({ noPlan }) => noPlan);
     labels.push({ ...label, ...found, isToReadFirst });
   }
