@@ -23,6 +23,8 @@ export type CoverOptions<Content> = {
   /** Milliseconds that are left; asked again and again. */
   readonly remainingMs: () => number;
   readonly signal?: AbortSignal | undefined;
+  /** Nodes that are solved at the most; no limit when left out. */
+  readonly mostNodes?: number | undefined;
   /** How the search lets others have their turn; by web standards when left out. */
   readonly timing?: Timing | undefined;
   /** Who looks for better solutions meanwhile; nobody when left out. */
@@ -121,7 +123,8 @@ export class CoverSearch<Content> {
   }
 
   get over(): boolean {
-    return this.#options.signal?.aborted === true || this.#options.remainingMs() <= 0;
+    const { signal, remainingMs, mostNodes = Infinity } = this.#options;
+    return signal?.aborted === true || remainingMs() <= 0 || this.statistics.nodes > mostNodes;
   }
 
   /** The open node with the least bound, of several the deepest; null when all that are left cannot beat the best. */

@@ -109,6 +109,7 @@ async function searchStep(
       remainingMs: effort.remainingMs,
       signal: effort.signal,
       timing: effort.timing,
+      mostNodes: effort.mostNodes,
       beside: effort.engine ? { engine: effort.engine, afterMs: BESIDE_MS } : undefined,
       known: bestKnown(program, job),
       onColumn: (loadout) => pool.add(loadout),
@@ -135,12 +136,12 @@ function bestOf(outcome: CoverOutcome<Loadout>): LoadoutPlan | null {
   return outcome.kind === 'optimal' ? outcome.contents : (outcome.best?.contents ?? null);
 }
 
-/** Of the plans in hand that keep this program's limits the best one, of several the latest; null when none does. */
+/** Of the plans in hand that keep this program's limits and are worth looking at the best one, of several the latest; null when none does. */
 function bestKnown({ cover }: LoadoutProgram, { pool, supplies }: Job): Completed<Loadout> | null {
   let best: Completed<Loadout> | null = null;
   for (const plan of pool.fittingPlans(supplies)) {
     const completed = cover.complete(plan.map(asColumn));
-    if (completed !== null && completed.value < (best?.value ?? Infinity)) best = completed;
+    if (completed !== null && completed.value < (best?.value ?? cover.greatest + 1)) best = completed;
   }
   return best;
 }

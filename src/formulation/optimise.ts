@@ -1,17 +1,32 @@
 import { divided } from './divide.js';
+import { isBetter, type Found } from './found-plan.js';
 import { loadoutSearch } from './loadout-search.js';
 import { hasEnded, type Effort, type Optimiser, type SearchOutcome } from './optimiser.js';
 import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
+import { cheaper, isWithinBudget, searchWithinBudget } from './within-budget.js';
 
 type Proven = Extract<SearchOutcome, { kind: 'proven' }>;
 type Stopped = Extract<SearchOutcome, { kind: 'stopped' }>;
 
+/** Where a budget is what makes a board hard, more nodes than these settle nothing; most boards take fewer. */
+const manyNodes = 16;
+
 /**
- * The best plan by loadouts. Where the search gets stuck before its time is over, the question is divided into such as leave
- * no plan out together, until each of them is proven. A proof that was divided so cannot be written down.
+ * The best plan by loadouts. Where a budget keeps the search long, the least money is asked about. Where it gets stuck before its
+ * time is over, the question is divided into such as leave no plan out together, until each of them is proven. A proof that either
+ * way leads to cannot be written down.
  */
 export const optimise: Optimiser = async (question, effort) => {
+  if (effort.proof === true || !isWithinBudget(question)) return searchWhole(question, effort);
+  if (question.tiers[0] === 'money') return searchWhole(cheaper(question), effort);
+  const outcome = await loadoutSearch(question, { ...effort, mostNodes: manyNodes });
+  if (outcome.kind !== 'stopped' || hasEnded(effort)) return outcome;
+  const found = await searchWithinBudget(question, outcome, effort, searchWhole);
+  return found ?? searchWhole(question, effort);
+};
+
+const searchWhole: Optimiser = async (question, effort) => {
   const outcome = await loadoutSearch(question, effort);
   if (outcome.kind !== 'stopped' || outcome.impasse === null || hasEnded(effort)) return outcome;
   // Without a proof to write down there may be no impasse.
@@ -54,23 +69,11 @@ async function inParts(
   return { kind: 'proven', ...best, evidence: { kind: 'tags', ...evidence }, proof: null };
 }
 
-/** The best plan in hand, where the values of all its tiers are known. */
-type Found = Pick<Proven, 'feeds' | 'values'>;
-
 function bestOf(outcome: Proven | Stopped): Found | null {
   if (outcome.kind === 'proven') return { feeds: outcome.feeds, values: outcome.values };
   const feeds = outcome.candidates.at(-1);
   return feeds === undefined || outcome.reached === null ? null : { feeds, values: outcome.reached };
 }
-
-const isBetter = (one: Found, other: Found | null): boolean => {
-  if (other === null) return true;
-  for (const [tier, value] of one.values) {
-    const difference = value - (other.values.get(tier) ?? 0);
-    if (difference !== 0) return difference < 0;
-  }
-  return false;
-};
 
 /** Whether no plan for a part is better than one in hand. */
 function cannotBeat({ settled, open }: Stopped, best: Found | null): boolean {
