@@ -10,24 +10,23 @@ import type { Installed } from './installed.js';
 /** More of them than this are not counted. */
 export const mostMore = 60;
 
+/** How many more can have power; of what was not settled in time no less than `atLeast`. */
+export type MorePedals = { readonly more: number | null; readonly atLeast: number };
+
 /**
  * How many more 9 V pedals of so many microamps can have power: all that hang on the board and as many more as can be, by one
- * program. Null when the time ran out.
+ * program.
  */
-export async function morePedals(
-  drawn: number,
-  today: Today,
-  { kit }: Installed,
-  effort: Effort,
-): Promise<number | null> {
+export async function morePedals(drawn: number, today: Today, { kit }: Installed, effort: Effort): Promise<MorePedals> {
   const most = Math.min(mostMore, placesOf(kit));
   const first = freeId(kit.board, 'one-more');
   const more: readonly Pedal[] = Array.from({ length: most }, (_, at) => usualPedal(`${first}-${at}`, drawn, false));
   const required = new Set(kit.board.pedals.map(({ id }) => id));
   const asked = withBoard(kit, withPedals(kit.board, more));
   const solved = await ask(asked, { tiers: ['unpowered'], required, today }, effort);
-  if (solved.kind === 'stopped') return null;
-  return solved.kind === 'plan' ? most - solved.wiring.unpowered.length : 0;
+  const fed = solved.kind === 'plan' ? [solved.wiring] : solved.kind === 'stopped' ? solved.plans : [];
+  const atLeast = Math.max(0, ...fed.map(({ unpowered }) => most - unpowered.length));
+  return { more: solved.kind === 'stopped' ? null : atLeast, atLeast };
 }
 
 /** No more pedals than this could hang on what is owned. */

@@ -6,6 +6,7 @@ import { nothingToday, type Today } from '../../loadout/today.js';
 import { check } from '../check/check.js';
 import { answerTo } from '../choose/answer-to.js';
 import { beyondThePlan, effortOf, type SearchOptions } from '../asking/search-options.js';
+import { within } from '../asking/within.js';
 import { installedAs, type Installed } from './installed.js';
 import { largestPedals, type LargestPedals } from './largest-pedal.js';
 import { morePedals, mostMore } from './more-pedals.js';
@@ -29,6 +30,8 @@ export type Basis = {
 export type Room = LargestPedals & {
   /** How many more 9 V pedals that draw what is `counted`; null when it was not settled in time. */
   readonly more: number | null;
+  /** No fewer of them than so many. */
+  readonly atLeast: number;
 };
 
 export type Spare = Omit<Basis, 'kind'> & {
@@ -40,6 +43,9 @@ export type Spare = Omit<Basis, 'kind'> & {
   /** Whether all of it was settled. */
   readonly whole: boolean;
 };
+
+/** How long each of these is sought, in milliseconds: on boards of usual size it takes a fraction of that. */
+const patienceMs = 10_000;
 
 /** The draw of the pedals that are counted. */
 const usualMore: Microamps = microamps(100_000);
@@ -56,7 +62,9 @@ export async function spare(kit: Kit, options: SearchOptions = {}): Promise<Spar
   const { installed } = basis;
   const effort = beyondThePlan(told);
   const asPlugged = await roomFor(installed.asPlugged, installed, effort);
-  const replugged = await roomFor(nothingToday, installed, effort);
+  const moved = await roomFor(nothingToday, installed, effort);
+  // What fits while all stays fits in any case.
+  const replugged = { ...moved, atLeast: Math.max(moved.atLeast, asPlugged.atLeast) };
   const whole = [asPlugged, replugged].every(
     ({ more, largest, quietest }) => more !== null && largest !== 'unknown' && quietest !== 'unknown',
   );
@@ -64,8 +72,9 @@ export async function spare(kit: Kit, options: SearchOptions = {}): Promise<Spar
 }
 
 async function roomFor(today: Today, installed: Installed, effort: Effort): Promise<Room> {
-  const more = await morePedals(usualMore, today, installed, effort);
-  return { more, ...(await largestPedals(today, installed, effort)) };
+  const limited = <Found>(look: (effort: Effort) => Promise<Found>): Promise<Found> => within(patienceMs, effort, look);
+  const more = await limited((each) => morePedals(usualMore, today, installed, each));
+  return { ...more, ...(await limited((each) => largestPedals(today, installed, each))) };
 }
 
 /** The wiring that is there or planned, as it stands once it is plugged. */

@@ -108,6 +108,7 @@ const room = (about: string) =>
     more: orNull('How many more of what is counted; null if not settled.', count('How many.')),
     largestDigital: at(largest, (from) => from.largest),
     largestQuietDigital: at(largest, ({ quietest }) => quietest),
+    atLeast: count('No fewer of what is counted than so many, settled or not.'),
   });
 
 type Found = Spare | NoBasis;

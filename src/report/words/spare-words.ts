@@ -54,8 +54,9 @@ function moreFitsTexts(speech: Speech, { of, asPlugged, replugged, counted }: Sp
   ].map((text) => sentence(speech, text));
 }
 
-function moreText({ more }: Room, most: number): string {
-  if (more === null) return 'not settled';
+function moreText({ more, atLeast }: Room, most: number): string {
+  if (more === null)
+    return atLeast === 0 ? 'not settled in time' : `at least ${atLeast}, as far as was settled in time,`;
   if (more === 0) return 'none';
   return more === most ? `${more} or more` : String(more);
 }

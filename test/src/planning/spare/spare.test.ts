@@ -144,6 +144,22 @@ describe.each(cases)('%s', (_, given, asPlugged, replugged) => {
     expect(await fitsAsPlugged(given, hundreds(fixed + 1))).toBe(false);
   });
 
+  it('claims no more where the time ends on the way', async () => {
+    const whole = await spareOf(given);
+    expect([whole.asPlugged.atLeast, whole.replugged.atLeast]).toEqual([whole.asPlugged.more, whole.replugged.more]);
+    for (let looks = 1; looks < 2_000; looks *= 2) {
+      let left = looks;
+      const found = await spare(kitOf(given.board, given.catalogue), { remainingMs: () => (left -= 1) });
+      if (found.kind !== 'spare') continue;
+      for (const room of ['asPlugged', 'replugged'] as const) {
+        const { more, atLeast } = found[room];
+        expect(atLeast).toBeLessThanOrEqual(whole[room].more ?? -1);
+        if (more !== null) expect([more, atLeast]).toEqual([whole[room].more, whole[room].more]);
+      }
+      expect(found.replugged.atLeast).toBeGreaterThanOrEqual(found.asPlugged.atLeast);
+    }
+  });
+
   it('takes the largest digital pedal that is named, and none of a milliamp more', async () => {
     const found = await spareOf(given);
     const milliampsOf = ({ largest }: Room): number =>

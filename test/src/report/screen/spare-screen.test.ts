@@ -48,6 +48,20 @@ describe('what there is to spare on a screen', () => {
     expect(text).toMatch(/as it is plugged: up to 250 mA, on box, unit [12], output [12]\./);
   });
 
+  it('tells what is known of a count that was not settled in time', async () => {
+    const { board, catalogue } = twoBoxes();
+    const kit = kitOf(board, catalogue);
+    const found = await spare(kit);
+    if (found.kind !== 'spare') throw new Error('the board is whole');
+    const told = (atLeast: number): string =>
+      spareText(kit, { ...found, replugged: { ...found.replugged, more: null, atLeast } }, screen).replaceAll(
+        /\s+/g,
+        ' ',
+      );
+    expect(told(2)).toContain(' as it is plugged, at least 2, as far as was settled in time, when others may move.');
+    expect(told(0)).toContain(' as it is plugged, not settled in time when others may move.');
+  });
+
   it('says that the reserve is counted on top of what more pedals draw, where there is one', async () => {
     const { board, catalogue } = twoBoxes();
     const reserved = { ...board.policy.headroom, alone: factor(1.2) };
