@@ -23,8 +23,8 @@ export type CoverOptions<Content> = {
   /** Milliseconds that are left; asked again and again. */
   readonly remainingMs: () => number;
   readonly signal?: AbortSignal | undefined;
-  /** Nodes that are solved at the most; no limit when left out. */
-  readonly mostNodes?: number | undefined;
+  /** Whether to give up after so many nodes, with the value of the best solution so far, or null; never when left out. */
+  readonly givesUp?: ((nodes: number, value: number | null) => boolean) | undefined;
   /** How the search lets others have their turn; by web standards when left out. */
   readonly timing?: Timing | undefined;
   /** Who looks for better solutions meanwhile; nobody when left out. */
@@ -123,8 +123,9 @@ export class CoverSearch<Content> {
   }
 
   get over(): boolean {
-    const { signal, remainingMs, mostNodes = Infinity } = this.#options;
-    return signal?.aborted === true || remainingMs() <= 0 || this.statistics.nodes > mostNodes;
+    const { signal, remainingMs, givesUp } = this.#options;
+    if (signal?.aborted === true || remainingMs() <= 0) return true;
+    return givesUp?.(this.statistics.nodes, this.best?.value ?? null) === true;
   }
 
   /** The open node with the least bound, of several the deepest; null when all that are left cannot beat the best. */

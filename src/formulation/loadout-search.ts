@@ -109,7 +109,8 @@ async function searchStep(
       remainingMs: effort.remainingMs,
       signal: effort.signal,
       timing: effort.timing,
-      mostNodes: effort.mostNodes,
+      givesUp:
+        effort.givesUp && ((nodes, value) => effort.givesUp?.(nodes, value === null ? null : firstOf(value)) === true),
       beside: effort.engine ? { engine: effort.engine, afterMs: BESIDE_MS } : undefined,
       known: bestKnown(program, job),
       onColumn: (loadout) => pool.add(loadout),

@@ -4,13 +4,10 @@ import { loadoutSearch } from './loadout-search.js';
 import { hasEnded, type Effort, type Optimiser, type SearchOutcome } from './optimiser.js';
 import { worthwhileSupplies } from './pinned-question.js';
 import type { Question } from './question.js';
-import { cheaper, isWithinBudget, searchWithinBudget } from './within-budget.js';
+import { cheaper, isKeptByBudget, isWithinBudget, searchWithinBudget } from './within-budget.js';
 
 type Proven = Extract<SearchOutcome, { kind: 'proven' }>;
 type Stopped = Extract<SearchOutcome, { kind: 'stopped' }>;
-
-/** Where a budget is what makes a board hard, more nodes than these settle nothing; most boards take fewer. */
-const manyNodes = 16;
 
 /**
  * The best plan by loadouts. Where a budget keeps the search long, the least money is asked about. Where it gets stuck before its
@@ -20,7 +17,7 @@ const manyNodes = 16;
 export const optimise: Optimiser = async (question, effort) => {
   if (effort.proof === true || !isWithinBudget(question)) return searchWhole(question, effort);
   if (question.tiers[0] === 'money') return searchWhole(cheaper(question), effort);
-  const outcome = await loadoutSearch(question, { ...effort, mostNodes: manyNodes });
+  const outcome = await loadoutSearch(question, { ...effort, givesUp: isKeptByBudget(question) });
   if (outcome.kind !== 'stopped' || hasEnded(effort)) return outcome;
   const found = await searchWithinBudget(question, outcome, effort, searchWhole);
   return found ?? searchWhole(question, effort);

@@ -19,8 +19,8 @@ export type Effort = {
   readonly onProgress?: ((progress: Progress) => void) | undefined;
   /** What earlier questions have left to begin with; nothing when left out. */
   readonly workings?: Workings | undefined;
-  /** Nodes after which a search by loadouts ends, proven or not; no limit when left out. */
-  readonly mostNodes?: number | undefined;
+  /** Whether to give up after so many nodes, with the first tier's value of the best plan so far, or null; never when left out. */
+  readonly givesUp?: ((nodes: number, value: number | null) => boolean) | undefined;
   /** Whether the proof is to be written down; that takes more time, for nothing may be passed over. */
   readonly proof?: boolean | undefined;
 };

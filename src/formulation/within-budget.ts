@@ -10,6 +10,22 @@ type Stopped = Extract<SearchOutcome, { kind: 'stopped' }>;
 export const isWithinBudget = ({ partial, beating, bench: { policy } }: Question): boolean =>
   policy.budget !== null && !partial && beating === undefined;
 
+/** Where a budget is what makes a board hard, more nodes than these settle nothing; most boards take fewer. */
+const manyNodes = 16;
+
+/**
+ * Whether a search seems to be kept from its end by the budget: without one there is a better plan than the best so far, or may be.
+ * What costs less than a plan, exposed pedals included, keeps to the budget where that plan does with all of this; so does what
+ * costs less money than a plan that exposes none.
+ */
+export const isKeptByBudget =
+  ({ tiers: [first], bench: { policy } }: Question) =>
+  (nodes: number, value: number | null): boolean => {
+    if (nodes <= manyNodes) return false;
+    if (value === null) return true;
+    return first === 'cost' ? value > (policy.budget ?? Infinity) : first === 'exposed' && value > 0;
+  };
+
 type Inquiry = {
   readonly question: Question;
   readonly budget: number;

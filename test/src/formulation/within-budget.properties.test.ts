@@ -12,8 +12,9 @@ import { loadoutSearch } from '../../../src/formulation/loadout-search.js';
 import { optimise } from '../../../src/formulation/optimise.js';
 import type { Effort, SearchOutcome } from '../../../src/formulation/optimiser.js';
 import { questionOf, type Question } from '../../../src/formulation/question.js';
-import { searchWithinBudget } from '../../../src/formulation/within-budget.js';
+import { isKeptByBudget, searchWithinBudget } from '../../../src/formulation/within-budget.js';
 import { Workings } from '../../../src/formulation/workings.js';
+import { boardOf, catalogueOf, pedalOf, policyOf } from '../../support/builders.js';
 import { noisyCase } from '../../support/arbitrary-shops.js';
 import { trying } from '../../support/runs.js';
 
@@ -100,6 +101,23 @@ it.each([
   expect((await optimise(within, noHurry)).kind).toBe('impossible');
   expect((await optimise(within, { remainingMs: () => 0 })).kind).toBe('stopped');
 });
+
+it.each([
+  ['cost', 16, null, false],
+  ['cost', 17, null, true],
+  ['cost', 17, 5000, false],
+  ['cost', 17, 5001, true],
+  ['quiet', 17, 0, false],
+  ['quiet', 17, 1, true],
+  ['bricks', 17, 3, false],
+] as const)(
+  '%s: gives up after %i nodes with %s, for what the budget may forbid: %s',
+  (aim, nodes, value, isGivenUp) => {
+    const board = boardOf([pedalOf('echo', 50)], { policy: { ...policyOf(), budget: minorUnits(5000) } });
+    const question = asking(kitOf(board, catalogueOf([])), rankedTiersOf(aim, board.policy));
+    expect(isKeptByBudget(question)(nodes, value)).toBe(isGivenUp);
+  },
+);
 
 it('what is known when the time ends keeps to the budget', async () => {
   const { board, catalogue } = instance({ pedals: 12, supplies: 40, chains: 'all', seed: 24 });
