@@ -6,12 +6,18 @@ import type { Question } from './question.js';
 type Proven = Extract<SearchOutcome, { kind: 'proven' }>;
 type Stopped = Extract<SearchOutcome, { kind: 'stopped' }>;
 
-/** Whether a budget may be what makes the question hard, and it can be asked in another way. */
-export const isWithinBudget = ({ partial, beating, bench: { policy } }: Question): boolean =>
-  policy.budget !== null && !partial && beating === undefined;
+/**
+ * Whether a budget may be what makes the question hard, and it can be asked in another way: not so where pedals may be left out, and
+ * are counted, as the cheapest plan feeds no more of them than it must.
+ */
+export const isWithinBudget = ({ tiers, partial, beating, bench: { policy } }: Question): boolean =>
+  policy.budget !== null && beating === undefined && (!partial || tiers.length === 0);
 
-/** Where a budget is what makes a board hard, more nodes than these settle nothing; most boards take fewer. */
-const manyNodes = 16;
+/**
+ * Where a budget is what makes a board hard, more nodes than these settle nothing; most boards take fewer. Where any plan will do it is
+ * mostly found at the first one, or the budget forbids it.
+ */
+const manyNodes = { any: 1, best: 16 } as const;
 
 /**
  * Whether a search seems to be kept from its end by the budget: without one there is a better plan than the best so far, or may be.
@@ -21,7 +27,7 @@ const manyNodes = 16;
 export const isKeptByBudget =
   ({ tiers: [first], bench: { policy } }: Question) =>
   (nodes: number, value: number | null): boolean => {
-    if (nodes <= manyNodes) return false;
+    if (nodes <= (first === undefined ? manyNodes.any : manyNodes.best)) return false;
     if (value === null) return true;
     return first === 'cost' ? value > (policy.budget ?? Infinity) : first === 'exposed' && value > 0;
   };

@@ -5,6 +5,7 @@ import type { JudgedPlan } from '../../domain/judged-plan.js';
 import { priceText } from '../../domain/money.js';
 import { minorUnits } from '../../domain/quantities.js';
 import { ask } from '../asking/ask.js';
+import { atMost } from '../asking/within.js';
 import type { Effort } from '../../formulation/optimiser.js';
 import { limitedBy, limitNames, type LimitName } from '../limit-names.js';
 import type { Reason } from '../answer.js';
@@ -12,6 +13,9 @@ import { feedersOf } from '../refusals/feeders.js';
 import { refusalsOf } from '../refusals/refusals.js';
 import { conflictOf } from '../conflict/conflict.js';
 import { unownedReason } from './unowned.js';
+
+/** How long a smallest set of pedals is sought where a limit says already what is in the way, in milliseconds. */
+const patienceMs = 4_000;
 
 /**
  * Why a board cannot be powered: leads of today's wiring that nobody owns, the pedals that nothing can feed, and for the others
@@ -39,7 +43,8 @@ export async function reasonsOf(
     kit,
   );
   const tight = await tightLimits(rest, effort);
-  const conflict = await togetherReason(rest, effort);
+  const patience = tight.length > 0 ? patienceMs : Infinity;
+  const conflict = await atMost(patience, effort, (limited) => togetherReason(rest, limited));
   // One pedal alone is no conflict where a limit says all there is to say.
   const explained = conflict === null || (tight.length > 0 && conflict.pedals.length === 1);
   return [...first, ...tight, ...(explained ? [] : [conflict])];
