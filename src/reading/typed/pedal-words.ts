@@ -14,11 +14,17 @@ export type SaidByWord = {
 const negative: SaidByWord = { polarity: 'centre-negative' };
 const positive: SaidByWord = { polarity: 'centre-positive' };
 
+const aroundCentre = (place: string, sign: string): readonly string[] => [`${place}-${sign}`, `${sign} ${place}`];
+
 /** As they stand on labels: the centre of a jack plug is its tip. */
 const ofCentre = Object.fromEntries(
   ['centre', 'center', 'tip'].flatMap((place) => [
-    ...[`${place}-`, `${place} -`, `${place}-negative`, `negative ${place}`].map((word) => [word, negative] as const),
-    ...[`${place}+`, `${place} +`, `${place}-positive`, `positive ${place}`].map((word) => [word, positive] as const),
+    ...[`${place}-`, `${place} -`, ...aroundCentre(place, 'negative'), ...aroundCentre(place, 'neg')].map(
+      (word) => [word, negative] as const,
+    ),
+    ...[`${place}+`, `${place} +`, ...aroundCentre(place, 'positive'), ...aroundCentre(place, 'pos')].map(
+      (word) => [word, positive] as const,
+    ),
   ]),
 );
 

@@ -50,6 +50,11 @@ describe('a pedal on a line', () => {
     ['wren 9/12/18 V 15mA jack-3.5', { name: 'wren', volts: [9, 12, 18], draw: mA(15), inlet: 'jack-3.5' }],
     ['wren 9/18 15mA', { name: 'wren', volts: [9, 18], draw: mA(15) }],
     ['wren 9/12/18 15', { name: 'wren', volts: [9, 12, 18], draw: mA(15) }],
+    [
+      'wren 9VDC, 2.1mm, centre neg. 15 mA',
+      { name: 'wren', volts: 9, power: 'DC', inlet: 'barrel-2.1', draw: mA(15), ...negative },
+    ],
+    ['wren 9v 15 pos tip', { name: 'wren', volts: 9, draw: mA(15), polarity: 'centre-positive' }],
     ['wren 9v 15 centre+', { name: 'wren', volts: 9, draw: mA(15), polarity: 'centre-positive' }],
     ['wren 9v 15 center -', { name: 'wren', volts: 9, draw: mA(15), ...negative }],
     ['wren 9v 15 tip -', { name: 'wren', volts: 9, draw: mA(15), ...negative }],
