@@ -50,8 +50,12 @@ export async function forcedPurchases(
   kit: Kit,
   effort: Effort,
 ): Promise<Explained<readonly Forced[]>> {
+  const drafts: Draft[] = [];
+  for (const bought of boughtIn(wiring)) drafts.push(await withoutBuying(bought, wiring, aim, kit, effort));
+  // What each comes to without one thing says more than who is behind it, which takes longer.
   const forced: Forced[] = [];
-  for (const bought of boughtIn(wiring)) forced.push(await forcedBy(bought, wiring, aim, kit, effort));
+  for (const { isByPower, unsold, ...draft } of drafts)
+    forced.push({ ...draft, pedals: isByPower ? await pedalsBehind(unsold, effort) : [] });
   return {
     value: forced,
     whole: forced.every(({ without, pedals }) => without !== 'unknown' && (without !== null || pedals.length > 0)),
@@ -63,20 +67,23 @@ const boughtIn = ({ buy }: JudgedPlan): readonly Bought[] => [
   ...buy.parts.map(({ id, units }) => ({ of: 'part', id, units }) as const),
 ];
 
-async function forcedBy(
+/** What is known without the pedals: whether these are to be sought, and in which kit. */
+type Draft = Omit<Forced, 'pedals'> & { readonly isByPower: boolean; readonly unsold: Kit };
+
+async function withoutBuying(
   bought: Bought,
   { score }: JudgedPlan,
   aim: ChoosingAim,
   kit: Kit,
   effort: Effort,
-): Promise<Forced> {
-  const unsold = withoutSale(bought, kit);
-  const solved = await ask(unsold, { tiers: rankedTiersOf(aim, kit.board.policy) }, effort);
-  if (solved.kind === 'stopped') return { bought, without: 'unknown', pedals: [] };
+): Promise<Draft> {
+  const unsold = withPolicy(withoutSale(bought, kit), { budget: score.money });
   const { policy } = kit.board;
-  const without = solved.kind === 'plan' ? differencesOf(score, solved.wiring.score, aim, policy) : null;
-  if (solved.kind === 'plan' && solved.wiring.score.money <= score.money) return { bought, without, pedals: [] };
-  return { bought, without, pedals: await pedalsBehind(withPolicy(unsold, { budget: score.money }), effort) };
+  const solved = await ask(withoutSale(bought, kit), { tiers: rankedTiersOf(aim, policy) }, effort);
+  if (solved.kind === 'stopped') return { bought, without: 'unknown', isByPower: false, unsold };
+  if (solved.kind === 'impossible') return { bought, without: null, isByPower: true, unsold };
+  const without = differencesOf(score, solved.wiring.score, aim, policy);
+  return { bought, without, isByPower: solved.wiring.score.money > score.money, unsold };
 }
 
 /** How long a smallest set of pedals is sought, in milliseconds: with many pedals it can take very long. */
