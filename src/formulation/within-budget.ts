@@ -60,7 +60,9 @@ export async function searchWithinBudget(
   if (cheapest.kind === 'impossible') return cheapest;
   if (cheapest.kind === 'stopped') return stopped(inquiry, null);
   if (question.tiers.length === 0) return ofTiers(question.tiers, cheapest);
-  return goesByExposed(question) ? byExposed(inquiry, effort.onProgress) : null;
+  // It keeps to the budget, whatever else it comes to.
+  const known = { ...early, candidates: [cheapest.feeds, ...early.candidates] };
+  return goesByExposed(question) ? byExposed({ ...inquiry, early: known }, effort.onProgress) : null;
 }
 
 /** A question of which money comes first as one without a budget: of plans that cost no more than this, or than the budget. */
@@ -150,9 +152,8 @@ const ofTiers = (tiers: Question['tiers'], found: Proven): Proven => ({
 function stopped({ early, effort }: Inquiry, best: Proven | null): Stopped | null {
   if (!hasEnded(effort)) return null;
   if (best === null) return early;
-  return {
-    ...early,
-    candidates: [best.feeds, ...early.candidates],
-    reached: early.candidates.length === 0 ? best.values : early.reached,
-  };
+  // Of the last one all is known.
+  return early.reached === null
+    ? { ...early, candidates: [...early.candidates, best.feeds], reached: best.values }
+    : { ...early, candidates: [best.feeds, ...early.candidates] };
 }
