@@ -137,7 +137,10 @@ function bestOf(outcome: CoverOutcome<Loadout>): LoadoutPlan | null {
   return outcome.kind === 'optimal' ? outcome.contents : (outcome.best?.contents ?? null);
 }
 
-/** Of the plans in hand that keep this program's limits and are worth looking at the best one, of several the latest; null when none does. */
+/**
+ * Of the plans in hand that keep this program's limits and are worth looking at the best one, of several the latest; null when
+ * there is none.
+ */
 function bestKnown({ cover }: LoadoutProgram, { pool, supplies }: Job): Completed<Loadout> | null {
   let best: Completed<Loadout> | null = null;
   for (const plan of pool.fittingPlans(supplies)) {

@@ -56,13 +56,15 @@ export async function searchWithinBudget(
   const { budget } = question.bench.policy;
   if (budget === null) return null;
   const inquiry = { question, budget, effort: { ...effort, onProgress: undefined }, search, early };
-  const cheapest = await search(cheaper({ ...question, tiers: ['money'] }, budget), inquiry.effort);
+  const isByExposed = goesByExposed(question);
+  const asked = isByExposed
+    ? cheapestExposing(question.mostExposed ?? Infinity, budget, question)
+    : cheaper({ ...question, tiers: ['money'] }, budget);
+  const cheapest = await search(asked, inquiry.effort);
   if (cheapest.kind === 'impossible') return cheapest;
   if (cheapest.kind === 'stopped') return stopped(inquiry, null);
   if (question.tiers.length === 0) return ofTiers(question.tiers, cheapest);
-  // It keeps to the budget, whatever else it comes to.
-  const known = { ...early, candidates: [cheapest.feeds, ...early.candidates] };
-  return goesByExposed(question) ? byExposed({ ...inquiry, early: known }, effort.onProgress) : null;
+  return isByExposed ? byExposed(cheapest, inquiry, effort.onProgress) : null;
 }
 
 /** A question of which money comes first as one without a budget: of plans that cost no more than this, or than the budget. */
@@ -82,31 +84,35 @@ const goesByExposed = ({ tiers: [first, second], bench: { policy } }: Question):
   policy.supplyPrice === 0 && (first === 'cost' ? policy.noisePrice > 0 : first === 'exposed' && second === 'money');
 
 /**
- * The best plan within the budget by how many pedals it exposes: the least money whatever is exposed, then the least with fewer
- * and fewer exposed, until that is beyond the budget or cannot pay ("Multicriteria optimization", 2005, calls it the ε-constraint
- * method).
+ * The best plan within the budget by how many pedals it exposes: the least money whatever is exposed, which is the cheapest plan, then
+ * the least with fewer and fewer exposed, until that is beyond the budget or cannot pay ("Multicriteria optimization", 2005, calls it
+ * the ε-constraint method).
  */
-async function byExposed(inquiry: Inquiry, onProgress: Effort['onProgress']): Promise<SearchOutcome | null> {
+async function byExposed(
+  cheapest: Proven,
+  inquiry: Inquiry,
+  onProgress: Effort['onProgress'],
+): Promise<SearchOutcome | null> {
   const { question, budget, effort, search, early } = inquiry;
-  const { tiers, mostExposed } = question;
+  const { tiers } = question;
+  let best = scored(cheapest, question);
   const anyMoney = await search({ ...unlimited(question), tiers: [...tiers, 'money'] }, effort);
   if (anyMoney.kind === 'impossible') return anyMoney;
-  if (anyMoney.kind === 'stopped') return stopped(inquiry, null);
+  if (anyMoney.kind === 'stopped') return stopped(inquiry, best);
   if (valueOf('money', anyMoney) <= budget) return ofTiers(tiers, anyMoney);
   const fewest = fewestExposed(anyMoney, inquiry);
-  let { cases } = anyMoney.evidence;
-  let best: Proven | null = null;
-  for (let most = mostExposed ?? Infinity; most >= fewest;) {
+  let cases = anyMoney.evidence.cases + cheapest.evidence.cases;
+  for (let most = valueOf('exposed', cheapest) - 1; most >= fewest;) {
+    onProgress?.({ ...soFar(best), bound: early.open?.bound ?? null });
     const next = await search(cheapestExposing(most, worthSpending(best, fewest, inquiry), question), effort);
     if (next.kind === 'stopped') return stopped(inquiry, best);
     if (next.kind === 'impossible') break;
     cases += next.evidence.cases;
-    const found = ofTiers(tiers, withCost(next, question));
-    best = best === null || isBetter(found, best) ? found : best;
-    onProgress?.({ ...soFar(best), bound: early.open?.bound ?? null });
+    const found = scored(next, question);
+    if (isBetter(found, best)) best = found;
     most = valueOf('exposed', next) - 1;
   }
-  return best === null ? { kind: 'impossible' } : { ...best, evidence: { kind: 'tags', cases, limits: true } };
+  return { ...best, evidence: { kind: 'tags', cases, limits: true } };
 }
 
 const soFar = ({ values }: Proven): Pick<Progress, 'tier' | 'value'> => {
@@ -123,10 +129,8 @@ const fewestExposed = (anyMoney: Proven, { question, budget }: Inquiry): number 
     : valueOf('exposed', anyMoney);
 
 /** What a plan may cost that is as good as the best so far, or better: so many are exposed at the least. */
-const worthSpending = (best: Proven | null, fewest: number, { question, budget }: Inquiry): number =>
-  best === null || !isByCost(question)
-    ? budget
-    : Math.min(budget, valueOf('cost', best) - question.bench.policy.noisePrice * fewest);
+const worthSpending = (best: Proven, fewest: number, { question, budget }: Inquiry): number =>
+  isByCost(question) ? Math.min(budget, valueOf('cost', best) - question.bench.policy.noisePrice * fewest) : budget;
 
 function cheapestExposing(most: number, money: number, question: Question): Question {
   const others = question.tiers.filter((tier) => tier !== 'cost' && tier !== 'money' && tier !== 'exposed');
@@ -134,10 +138,11 @@ function cheapestExposing(most: number, money: number, question: Question): Ques
   return cheaper({ ...question, tiers: ['money', 'exposed', ...others], mostExposed }, money);
 }
 
-const withCost = (found: Proven, { bench: { policy } }: Question): Proven => ({
-  ...found,
-  values: new Map([...found.values, ['cost', valueOf('money', found) + policy.noisePrice * valueOf('exposed', found)]]),
-});
+/** A plan of which money and exposed pedals are known, with the values that were asked for. */
+function scored(found: Proven, { tiers, bench: { policy } }: Question): Proven {
+  const cost = valueOf('money', found) + policy.noisePrice * valueOf('exposed', found);
+  return ofTiers(tiers, { ...found, values: new Map([...found.values, ['cost', cost]]) });
+}
 
 const valueOf = (tier: Criterion, { values }: Pick<Proven, 'values'>): number => values.get(tier) ?? Infinity;
 

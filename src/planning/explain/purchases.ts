@@ -77,13 +77,14 @@ async function withoutBuying(
   kit: Kit,
   effort: Effort,
 ): Promise<Draft> {
-  const unsold = withPolicy(withoutSale(bought, kit), { budget: score.money });
   const { policy } = kit.board;
-  const solved = await ask(withoutSale(bought, kit), { tiers: rankedTiersOf(aim, policy) }, effort);
+  const without = withoutSale(bought, kit);
+  const solved = await ask(without, { tiers: rankedTiersOf(aim, policy) }, effort);
+  const unsold = withPolicy(without, { budget: score.money });
   if (solved.kind === 'stopped') return { bought, without: 'unknown', isByPower: false, unsold };
   if (solved.kind === 'impossible') return { bought, without: null, isByPower: true, unsold };
-  const without = differencesOf(score, solved.wiring.score, aim, policy);
-  return { bought, without, isByPower: solved.wiring.score.money > score.money, unsold };
+  const differences = differencesOf(score, solved.wiring.score, aim, policy);
+  return { bought, without: differences, isByPower: solved.wiring.score.money > score.money, unsold };
 }
 
 /** How long a smallest set of pedals is sought, in milliseconds: with many pedals it can take very long. */

@@ -43,6 +43,9 @@ async function valuesOf(
 const figuresOf = (outcome: SearchOutcome | null): unknown =>
   outcome?.kind === 'proven' ? [...outcome.values] : outcome?.kind;
 
+const exposedBy = ({ feeds }: Extract<SearchOutcome, { kind: 'proven' }>, { board, catalogue }: Kit): number =>
+  soundPlan(audit(board, catalogue, feeds, { partial: false })).score.exposed;
+
 /** By way of the least money from the start, as where nothing else has settled it. */
 const byMoney = (question: Question, effort: Effort): Promise<SearchOutcome | null> =>
   question.tiers[0] === 'money'
@@ -85,6 +88,27 @@ it.each(['cost', 'quiet', 'any', 'money'] as const)(
       trying(500),
     );
     for (const [what, count] of Object.entries(seen)) expect([what, count > 4]).toEqual([what, true]);
+  },
+);
+
+it.each(['cost', 'quiet'] as const)(
+  'a plan that exposes fewer pedals than the cheapest is found within the budget: %s',
+  async (aim) => {
+    let quieter = 0;
+    for (let seed = 1; seed <= 25; seed += 1) {
+      const { board, catalogue } = instance({ pedals: 7, supplies: 12, chains: 'all', seed });
+      const kit = withPolicy(kitOf(board, catalogue), { budget: null });
+      const best = await valuesOf(kit, ['cost', 'money']);
+      const least = await valuesOf(kit, ['money', 'exposed']);
+      if (best === null || least === null) continue;
+      const budget = minorUnits(Math.max(0, (best.get('money') ?? 0) - 1));
+      const within = asking(withPolicy(kit, { budget }), rankedTiersOf(aim, kit.board.policy));
+      const whole = await loadoutSearch(within, noHurry);
+      const parts = await byMoney(within, noHurry);
+      if (whole.kind !== 'stopped') expect(figuresOf(parts)).toEqual(figuresOf(whole));
+      if (whole.kind === 'proven' && exposedBy(whole, kit) < (least.get('exposed') ?? 0)) quieter += 1;
+    }
+    expect(quieter).toBeGreaterThan(0);
   },
 );
 
