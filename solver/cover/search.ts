@@ -14,7 +14,7 @@ import { withCondition, type Decisions } from './decisions.js';
 import { RestrictedMaster, type MasterStart } from './restricted-master.js';
 import { dualBound, featurePrices, reducedCosts, scaleFor, type Bounded, type DualPrices } from './dual-prices.js';
 import { COLD } from './simplex.js';
-import { foremostBranches } from './trials.js';
+import { branchTrials } from './trials.js';
 import { mixedGroups, usedColumns, wholeColumns } from './points.js';
 import type { CoverOutcome } from './outcome.js';
 import { casesOf, finishedTree, type CoverNode } from './tree.js';
@@ -165,14 +165,18 @@ export class CoverSearch<Content> {
       return false;
     }
     if (solved === 'closed') return true;
-    if (this.statistics.nodes % 16 === 1)
-      await dive(this, node.decisions, startFrom(master, this.pool), straight, () => this.#closes(node.proof.bound));
-    if (this.#closes(node.proof.bound)) return true;
+    const isDue = this.statistics.nodes % 16 === 1;
+    if (isDue && (await this.#dive(node, master))) return true;
     const most = this.#tightened(node, solved);
     const start = { ...startFrom(master, this.pool), columns: this.#promising(master.columns, node, solved) };
-    const branches =
-      foremostBranches(this, { ...node.decisions, most }, master, start) ??
-      this.#doubt(node.decisions, solved, master.point, most);
+    const trials = branchTrials(this, { ...node.decisions, most }, master, start);
+    let branches = trials.telling();
+    // Where nothing lifts the relaxation much, the best solution may be as good as that already: it is looked for first.
+    if (branches === null && !isDue) {
+      if (await this.#dive(node, master)) return true;
+      branches = trials.telling();
+    }
+    branches ??= trials.best() ?? this.#doubt(node.decisions, solved, master.point, most);
     if (branches === null) {
       if (await this.#diveWide(node, master)) return true;
       this.#stuck = { mixed: mixedGroups(this.pool, master.point), used: usedColumns(this.pool, master.point) };
@@ -192,6 +196,13 @@ export class CoverSearch<Content> {
     });
     node.proof.branch = children;
     return true;
+  }
+
+  /** Looks for a solution straight below a node. @returns whether what it found closes the node. */
+  async #dive(node: OpenNode, master: RestrictedMaster<Content>): Promise<boolean> {
+    const closed = (): boolean => this.#closes(node.proof.bound);
+    await dive(this, node.decisions, startFrom(master, this.pool), straight, closed);
+    return closed();
   }
 
   /**

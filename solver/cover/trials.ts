@@ -30,22 +30,30 @@ const leastLift = 1e-6;
 /** Of what would close both sides, squared: with less than this what is branched on tells little. */
 const telling = 1e-3;
 
+/** The conditions to branch on. */
+export type BranchTrials = {
+  /** Those of the foremost that lift the relaxation the most; null where none of them lifts it much. */
+  readonly telling: () => Branches | null;
+  /** Those of all that do so; null where there is nothing to branch on. */
+  readonly best: () => Branches | null;
+};
+
 /**
- * The conditions to branch on: of the most fractional numbers the one whose conditions lift the relaxation the most ("Finding
+ * Of the most fractional numbers the one whose conditions lift the relaxation the most ("Finding
  * cuts in the TSP", 1995, calls it strong branching). A first trial is over the columns at hand. What seems a lift is often but a
  * want of columns: so the foremost have a second one with new columns, as long as another may still be better ("Improved
  * branch-cut-and-price for capacitated vehicle routing", 2017). Where none of them lifts much all others are tried as well: which
- * pedals share a unit can be settled by a few that are not the most fractional. Null where there is nothing to branch on.
+ * pedals share a unit can be settled by a few that are not the most fractional.
  */
-export function foremostBranches<Content>(
+export function branchTrials<Content>(
   search: Trying<Content>,
   decisions: Decisions,
   master: RestrictedMaster<Content>,
   start: MasterStart,
-): Branches | null {
+): BranchTrials {
   const { foremost, others } = branchesOf(search.program, search.pool, master.point, decisions.conditions);
-  const [first] = foremost;
-  if (first === undefined || foremost.length === 1) return first ?? null;
+  const [first = null] = foremost;
+  if (foremost.length < 2) return { telling: () => first, best: () => first };
   const { program, pool } = search;
   const relaxed = { program, pool, decisions, elastic: master.elastic };
   const few = { ...start, columns: start.columns.slice(0, mostColumns) };
@@ -68,8 +76,13 @@ export function foremostBranches<Content>(
     return best;
   };
   const best = better(foremost, null);
-  const enough = telling * (search.target - master.value) ** 2;
-  return (best !== null && best.score >= enough ? best : better(others(), best))?.branches ?? null;
+  return {
+    telling: () => {
+      const enough = telling * (search.target - master.value) ** 2;
+      return best !== null && best.score >= enough ? best.branches : null;
+    },
+    best: () => better(others(), best)?.branches ?? null,
+  };
 }
 
 /** What the relaxation comes to where something more is decided; in a second trial after a round of columns that come easily. */
