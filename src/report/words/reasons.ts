@@ -1,3 +1,4 @@
+import type { Feed } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Reason, Refusal } from '../../planning/answer.js';
 import type { UnownedReason } from '../../planning/choose/unowned.js';
@@ -49,7 +50,7 @@ export function unpoweredText({ board, shop }: Speech, cheapest: number | null):
   const { budget } = board.policy;
   if (cheapest !== null && budget !== null) {
     const price = (amount: number): string => priceText(minorUnits(amount), board);
-    return `${price(cheapest - budget)} over the budget: the cheapest plan that powers ${pedals} costs ${price(cheapest)}.`;
+    return `${price(cheapest - budget)} over the budget: the cheapest plan for ${pedals} costs ${price(cheapest)}.`;
   }
   const gear = shop === null ? 'What you own' : `What you own and what ${shop} sells`;
   return `${gear} cannot power ${pedals} by the rules.`;
@@ -139,7 +140,7 @@ function setText(speech: Speech, { pedals, smallest, message }: SetReason): stri
   return `${names}: ${fullStop(sentence(speech, message))}${least}`;
 }
 
-/** What is over the budget is named with its prices, and what it powers. */
+/** What is over the budget is named with its prices, and what it is for. */
 function limitEntry(speech: Speech, { limit, allowed, needed, cheapest }: LimitReason): PassageEntry {
   const form = (amount: number): string => limitAmount(speech, limit, amount);
   const text =
@@ -147,8 +148,20 @@ function limitEntry(speech: Speech, { limit, allowed, needed, cheapest }: LimitR
     `${form(needed - allowed)} more.`;
   if (cheapest === undefined) return just(text);
   const bought = shoppingItems(speech, cheapest).map((item) => `${item.units} × ${item.text}: ${item.together}`);
-  const pedals = listText(cheapest.feeds.map(({ pedal }) => speech.inventory.pedalName(pedal)));
-  return { name: null, text, below: [...bought, `That powers ${pedals}.`] };
+  return { name: null, text, below: [...bought, poweredText(speech, cheapest.feeds)] };
+}
+
+/** "That powers Echo, and keeps a place for Tuner (label unread)." */
+function poweredText({ inventory }: Speech, feeds: readonly Feed[]): string {
+  const isKept = ({ pedal }: Feed): boolean => inventory.pedal(pedal).kept !== null;
+  const names = (of: readonly Feed[]): string => listText(of.map(({ pedal }) => inventory.pedalName(pedal)));
+  const kept = feeds.filter(isKept);
+  const powered = feeds.filter((feed) => !isKept(feed));
+  const does = [
+    ...(powered.length === 0 ? [] : [`powers ${names(powered)}`]),
+    ...(kept.length === 0 ? [] : [`keeps ${kept.length === 1 ? 'a place' : 'places'} for ${names(kept)}`]),
+  ];
+  return `That ${does.join(', and ')}.`;
 }
 
 const limitNames: Readonly<Record<LimitReason['limit'], string>> = {

@@ -25,7 +25,7 @@ describe('why there is no plan', () => {
   it('is money where nothing but the budget is in the way, with what the cheapest plan buys and powers', async () => {
     const { handout } = await noPlan([echo, drive], 300);
     expect(handout.lead).toBe(
-      '17.90 EUR over the budget: the cheapest plan that powers both pedals costs 20.90 EUR. Nothing has been bought or plugged.',
+      '17.90 EUR over the budget: the cheapest plan for both pedals costs 20.90 EUR. Nothing has been bought or plugged.',
     );
     expect(handout.passages.find(({ title }) => title === 'Beyond your limits')?.entries[0]?.below).toEqual([
       '1 × quay: 20.90 EUR',
@@ -34,6 +34,18 @@ describe('why there is no plan', () => {
     const sheet = sheetText(handout, { shop: null, date: 'today' }).replaceAll('\u00a0', ' ');
     for (const told of ['17.90 EUR over the budget', '1 × quay: 20.90 EUR', 'Echo and Drive'])
       expect(sheet).toContain(told);
+  });
+
+  it('is money for pedals, too, that are plugged later, for which the cheapest plan keeps a place', async () => {
+    const belowFor = async (...kept: Parameters<typeof noPlan>[0]) => {
+      const { handout } = await noPlan([echo, ...kept], 300);
+      return handout.passages.find(({ title }) => title === 'Beyond your limits')?.entries[0]?.below.at(-1);
+    };
+    const tuner = pedalOf('tuner', { name: 'Tuner', unknown: ['volts'], kept: 'unread' });
+    expect(await belowFor(tuner)).toBe('That powers Echo, and keeps a place for Tuner (label unread).');
+    expect(await belowFor(tuner, { ...drive, kept: 'later' })).toBe(
+      'That powers Echo, and keeps places for Tuner (label unread) and Drive (bought later).',
+    );
   });
 
   it('is not money where a pedal can never have power', async () => {
