@@ -54,6 +54,7 @@ export function typedLine(text: string, named: boolean): TypedLine {
     notes: [
       ...(isSilent && tokens.some(({ kind }) => kind === 'dash') ? [dashNote] : []),
       ...(tokens.length > stated.length ? [blockNote] : []),
+      ...(tokens.some(isAboutBehindVolts) ? [aboutNote] : []),
     ],
   };
   if (line.power === 'AC' && line.polarity !== undefined)
@@ -65,6 +66,11 @@ const dashNote = 'A dash says nothing of the polarity: write neg for minus on th
 
 const blockNote = 'The block is taken to be its battery, and 9 V what it wants at its inlet, too.';
 
+const isAboutBehindVolts = (token: PedalToken, at: number, { [at - 1]: before }: readonly PedalToken[]): boolean =>
+  before?.kind === 'volts' && token.kind === 'said' && token.text === '~' && token.said.figure !== undefined;
+
+const aboutNote = '"~" before the figure is taken for about: write AC where the label has that sign behind the volts.';
+
 function nameFaults(name: string): readonly string[] {
   if (name.length > longestText) return [`At most ${longestText} characters for the name.`];
   const [times] = /^\d+\s*[x×](?=\s)/i.exec(name) ?? [];
@@ -75,8 +81,6 @@ function nameFaults(name: string): readonly string[] {
 
 function notUnderstood({ kind, text }: PedalToken): readonly string[] {
   if (kind !== 'word') return [];
-  if (text === '~')
-    return ['"~" may mean AC, or about so much: write AC in its place, or guess behind the figure and no ~.'];
   if (/^\(?[-–+⊖⊕].*[-–+⊖⊕]\)?$/.test(text))
     return [
       `${quoted(text)} does not say which sign leads to the dot in the middle: write neg for minus, pos for plus.`,

@@ -39,7 +39,7 @@ const shapes = [
 const patterns = shapes.map(([kind, source]) => [kind, new RegExp(source, 'iuy')] as const);
 /** A sign between two figures says nothing: "9 V / 300 mA". */
 const gap = new RegExp(String.raw`[\s,;]*(?:[/=|]\s*(?=${number}\s*(?:mA|A|W|VA|V)(?!\p{L})))?`, 'iuy');
-const word = /~|[^\s,;]+/y;
+const word = /[^\s,;]+/y;
 
 /** The pieces of a line, each read as the first of the shapes that fits where it begins. */
 export const tokensOf = (text: string): readonly PedalToken[] => piecesOf(opened(text));

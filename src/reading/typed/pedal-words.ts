@@ -96,15 +96,10 @@ export const knownWords: readonly string[] = Object.keys(words).filter((word) =>
 const inOneSpelling = (word: string): string => word.toLowerCase().replaceAll(/(?<=\p{L})[\s-]+(?=\p{L})/gu, ' ');
 const spelled = new Map(Object.entries(words).map(([word, said]) => [inOneSpelling(word), said]));
 const patterns = [...spelled.keys()]
-  // Where this sign says something is told below.
-  .filter((word) => word !== '~')
   .sort((one, two) => two.length - one.length)
   .map((word) => word.replaceAll(/[?+]/g, String.raw`\$&`).replaceAll(' ', String.raw`[\s-]+`));
-/** Signs need no room behind them; "~100 mA" is about so much, but straight behind the volts it may be AC as well, and is neither. */
-const pattern = new RegExp(
-  String.raw`[⎓≤≥<>≈]|(?<!\dV\s*|\d V\s*|[^\s,;(])~(?=\d)|(?<=[^\s,;(])~|~(?!\d)|(?:${patterns.join('|')})\.?(?=[\s,;]|$)`,
-  'iuy',
-);
+/** Signs need no room behind them; with room before it and none behind, "~100 mA" is about so much, else it is AC. */
+const pattern = new RegExp(String.raw`[⎓≤≥<>≈~]|(?:${patterns.join('|')})\.?(?=[\s,;]|$)`, 'iuy');
 
 /** The words at a place that say something, the longest that fit; null where there are none. */
 export function wordsAt(text: string, at: number): { readonly text: string; readonly said: SaidByWord } | null {

@@ -80,6 +80,7 @@ describe('a pedal on a line', () => {
       `wren 9v neg DC ${words}`,
       { name: 'wren', volts: 9, power: 'DC', ...negative, draw: mA(90), figure: 'guess' },
     ]),
+    ['wren 9V~ 90 mA', { name: 'wren', power: 'AC', volts: 9, draw: mA(90) }],
     ['wren ~90 mA 9v', { name: 'wren', volts: 9, draw: mA(90), figure: 'guess' }],
     ['about time delay 9v 90', { name: 'about time delay', volts: 9, draw: mA(90) }],
     ...['max 90 mA', '90 mA max.', '<90 mA', '< 90mA', '>90mA', 'less than 90 mA'].map((words): [string, object] => [
@@ -133,6 +134,16 @@ describe('a pedal on a line', () => {
   });
   const drawn = (text: string): object => (text.includes('9v 300') ? { draw: mA(300) } : {});
 
+  test.each(['9v ~90 mA', '9 V ~90 mA', '9V  ~90mA', '9v (~90 mA)'])(
+    '%s: it is about so much, and AC is told as the other reading',
+    (words) => {
+      const notes = [
+        '"~" before the figure is taken for about: write AC where the label has that sign behind the volts.',
+      ];
+      expect(read(`wren ${words}`)).toEqual({ name: 'wren', volts: 9, draw: mA(90), figure: 'guess', notes });
+    },
+  );
+
   it('without a name is read whole too', () => {
     expect(read('9V DC 250mA - digital', false)).toEqual({
       name: '',
@@ -173,10 +184,6 @@ describe('what is not clear is asked for, never guessed', () => {
     [
       'moth delay 9v 280 peak 410 startup 420',
       /^what it takes when it starts is said twice: "peak 410" and "startup 420"\.$/,
-    ],
-    [
-      'moth delay 9v ~100 mA',
-      /^"~" may mean AC, or about so much: write AC in its place, or guess behind the figure and no ~\.$/,
     ],
     ['moth delay 9v 80-50 mA', /^"80-50 mA": Write a range such as 50-80 mA, the smaller one first/],
     ['moth delay 9v 300 -(o)+', /^"-\(o\)\+" does not say which sign leads to the dot/],
