@@ -77,7 +77,7 @@ export class CoverSearch<Content> {
     this.#options = options;
     this.pause = pausesOf(options.timing ?? webTiming);
     this.best = options.known;
-    this.#wanted = program.possible.below(this.target);
+    this.#wanted = this.best === null ? program.greatest : program.possible.below(this.best.value);
     this.scale = scaleFor(program, options.known?.value ?? program.greatest);
   }
 
