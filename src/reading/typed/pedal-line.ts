@@ -41,7 +41,7 @@ export function typedLine(text: string, named: boolean): TypedLine {
   const tokens = withVoltsOfBlock(stated);
   const faults: string[] = [...(named ? nameFaults(name) : []), ...tokens.flatMap(notUnderstood)];
   const voltage = readVolts(tokens, faults);
-  const said: SaidByWord = { ...voltage, ...readWords(tokens, voltage, faults) };
+  const said: SaidByWord = { ...voltage, ...readWords(withoutTypical(tokens), voltage, faults) };
   const volts = voltage.volts ?? null;
   const isSilent = said.polarity === undefined && said.power !== 'AC';
   const line: PedalLine = {
@@ -124,26 +124,49 @@ function readWords(tokens: readonly PedalToken[], { power }: Voltage, faults: st
   return Object.assign({}, ...saids.map(({ said }) => said)) as SaidByWord;
 }
 
+/** A number without a unit is a draw where the volts stand before it. */
+function drawsIn(tokens: readonly PedalToken[]): readonly PedalToken[] {
+  const voltsAt = tokens.findIndex(({ kind }) => kind === 'volts');
+  return tokens.filter(({ kind }, at) => kind === 'draw' || (kind === 'number' && voltsAt >= 0 && at > voltsAt));
+}
+
+/** Of two draws the greater one counts, and what is typical is the other. */
+const withoutTypical = (tokens: readonly PedalToken[]): readonly PedalToken[] =>
+  drawsIn(tokens).length > 1 ? tokens.filter((token) => !isTypical(token)) : tokens;
+
 function readDraw(
   tokens: readonly PedalToken[],
   volts: LabelVolts | null,
   faults: string[],
 ): { readonly draw?: LabelDraw } {
-  const voltsAt = tokens.findIndex(({ kind }) => kind === 'volts');
-  const isDraw = ({ kind }: PedalToken, at: number): boolean =>
-    kind === 'draw' || (kind === 'number' && voltsAt >= 0 && at > voltsAt);
-  for (const [at, token] of tokens.entries())
-    if (token.kind === 'number' && !isDraw(token, at)) faults.push(bare(token));
-  const [first, second] = tokens.filter(isDraw);
-  if (first === undefined) return {};
-  if (second !== undefined)
+  const draws = drawsIn(tokens);
+  for (const token of tokens) if (token.kind === 'number' && !draws.includes(token)) faults.push(bare(token));
+  const [first, second] = draws;
+  if (first !== undefined && second !== undefined && !isUsualAndMost(draws, tokens))
     faults.push(
-      `the draw is said twice: ${quoted(first.text)} and ${quoted(second.text)}; if one is what it takes when it starts, write startup ${second.text}.`,
+      `the draw is said twice: ${quoted(first.text)} and ${quoted(second.text)}; if one is the most that it draws, write max behind it, or if one is what it takes when it starts, write startup ${second.text}.`,
     );
-  const read = typedMostDraw(first.kind === 'number' ? `${first.text} mA` : first.text, volts);
-  if (read.kind === 'said') return { draw: read.value };
-  faults.push(`${quoted(first.text)}: ${read.kind === 'unclear' ? read.remedy : 'it says no current.'}`);
-  return {};
+  const [draw, ...others] = draws
+    .flatMap((token) => drawOf(token, volts, faults))
+    .sort((one, other) => other.milliamps - one.milliamps);
+  if (draw === undefined) return {};
+  const said = draws.map(({ text }) => text).join(' and ');
+  return { draw: others.length === 0 ? draw : { ...draw, workings: `the most of ${said}` } };
+}
+
+/** Two figures of which a word says that one is what it draws as a rule, or the most that it may draw. */
+const isUsualAndMost = (draws: readonly PedalToken[], tokens: readonly PedalToken[]): boolean =>
+  draws.length === 2 &&
+  tokens.some((token) => isTypical(token) || (token.kind === 'said' && mostWord.test(token.text)));
+
+const mostWord = /^(?:max|up to|less than|[≤<])/i;
+const isTypical = ({ kind, text }: PedalToken): boolean => kind === 'said' && /^typ/i.test(text);
+
+function drawOf({ kind, text }: PedalToken, volts: LabelVolts | null, faults: string[]): readonly LabelDraw[] {
+  const read = typedMostDraw(kind === 'number' ? `${text} mA` : text, volts);
+  if (read.kind === 'said') return [read.value];
+  faults.push(`${quoted(text)}: ${read.kind === 'unclear' ? read.remedy : 'it says no current.'}`);
+  return [];
 }
 
 /** No pedal takes more volts: a higher number without a unit is none. */

@@ -12,6 +12,7 @@ const read = (text: string, named = true): PedalLine => {
 };
 
 const mA = (milliamps: number): object => ({ milliamps, workings: null });
+const figureOf = (text: string): string => /\d[\d.-]*(?: m?A)?/.exec(text)?.[0] ?? '';
 const negative = { polarity: 'centre-negative' };
 
 describe('a pedal on a line', () => {
@@ -97,6 +98,33 @@ describe('a pedal on a line', () => {
       'wren 9-18V 50-80 mA',
       { name: 'wren', volts: { from: 9, to: 18 }, draw: { milliamps: 80, workings: 'the most of 50-80 mA' } },
     ],
+    ...[
+      ['80 mA typical', '100 mA max'],
+      ['max 100 mA', 'typ. 80 mA'],
+      ['80 typ', '100 max'],
+      ['80 mA', '≤100 mA'],
+      ['80 mA typ.', '100 mA'],
+      ['80 mA', '0.1 A maximum'],
+      ['80-90 mA typ', '100 mA max'],
+      ['80 mA', 'up to 100 mA'],
+      ['100 mA typ', '80 mA max'],
+    ].map(([one = '', other = '']): [string, object] => [
+      `wren 9V ${one}, ${other} neg`,
+      {
+        name: 'wren',
+        volts: 9,
+        draw: { milliamps: 100, workings: `the most of ${figureOf(one)} and ${figureOf(other)}` },
+        ...negative,
+      },
+    ]),
+    [
+      'wren 9V 280 mA typical, 300 mA max, 410 mA when it starts',
+      { name: 'wren', volts: 9, draw: { milliamps: 300, workings: 'the most of 280 mA and 300 mA' }, startup: 410 },
+    ],
+    [
+      'wren 9V about 80 mA, 100 mA max',
+      { name: 'wren', volts: 9, draw: { milliamps: 100, workings: 'the most of 80 mA and 100 mA' }, figure: 'guess' },
+    ],
     ['wren 5v 500 micro USB', { name: 'wren', volts: 5, draw: mA(500), inlet: 'usb-micro' }],
     ...['(410 mA peak)', '(peak: 410)', '( 0.41 A inrush current )', '(410 at switch-on)', '(starts 410 mA)'].flatMap(
       (words): [string, object][] => [
@@ -175,6 +203,8 @@ describe('what is not clear is asked for, never guessed', () => {
       /^"9" may be its volts, what it draws, or belong to its name: write 9V or 9mA, or a comma behind the name\.$/,
     ],
     ['moth delay 9v 300 400', /^the draw is said twice: "300" and "400"; if one is .* starts, write startup 400\.$/],
+    ['moth delay 9v 80 mA typ, 100 mA max, 120 mA', /^the draw is said twice: "80 mA" and "100 mA"/],
+    ['moth delay 9v 80 mA typ, 1,800 mA max', /^"1,800 mA": It may mean 1800 mA or 1\.8 mA/],
     ['moth delay 9v 12v 40', /^the volts are said twice: "9v" and "12v"; .*9\/12V/],
     ['moth delay 9v neg pos', /^"neg" and "pos" cannot both be right\.$/],
     ['moth delay 9v ac dc', /^"ac" and "dc" cannot both be right\.$/],
