@@ -33,13 +33,16 @@ type TypedLine =
 /**
  * Reads a pedal such as "moth delay 9v 300" or "Moth delay, 9 V DC, 300 mA, centre-negative, digital", or its figures alone:
  * units, commas and the order may be as on its label. A number without a unit counts as milliamps where the volts stand before
- * it. Nothing is made up, and nothing that may be read in two ways is taken.
+ * it. Nothing is made up, and nothing that may be read in two ways is taken. `named` says whether a name stands before all else.
  */
-export function typedLine(text: string, named: boolean): TypedLine {
+export function typedLine(text: string, named: boolean | 'if any'): TypedLine {
   const all = tokensOf(text.trim());
-  const { name, tokens: stated } = named ? splitName(text.trim(), all) : { name: '', tokens: all };
+  const { name, tokens: stated } = named === false ? { name: '', tokens: all } : splitName(text.trim(), all);
   const tokens = withVoltsOfBlock(stated);
-  const faults: string[] = [...(named ? nameFaults(name) : []), ...tokens.flatMap(notUnderstood)];
+  const faults: string[] = [
+    ...(named === true || name !== '' ? nameFaults(name) : []),
+    ...tokens.flatMap(notUnderstood),
+  ];
   const voltage = readVolts(tokens, faults);
   const said: SaidByWord = { ...voltage, ...readWords(withoutTypical(tokens), voltage, faults) };
   const volts = voltage.volts ?? null;

@@ -24,3 +24,6 @@ const isFigure = ({ kind, text }: PedalToken): boolean =>
   kind === 'word' ? /^[.+-]\d/.test(text) : !['said', 'number', 'adapter', 'battery'].includes(kind);
 
 const isBeforeComma = (text: string, { end }: PedalToken): boolean => /^\s*,/.test(text.slice(end));
+
+/** Where another pedal, supply or lead has the same. */
+export const nameIsTaken = 'That name is there already: add a word that tells them apart.';

@@ -1,6 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 
 import { idFromName } from '../../reading/resolve/resolve-id.js';
+import { nameIsTaken } from '../../reading/typed/pedal-name.js';
 import { comingLater, naming, sayingOf, without } from '../document/change-pedal.js';
 import { isPlugged } from '../document/todays-wiring.js';
 import { LabelField } from './label-field.js';
@@ -67,7 +68,7 @@ function NameField({ pedal, state, close }: TileProps & { readonly close: () => 
     const name = typed.trim();
     const isTaken = state.pedals.value.some((one) => one.index !== pedal.index && one.id === idFromName(name));
     if (idFromName(name) === null || isTaken) {
-      blame(isTaken ? 'That name is there already: add a word that tells them apart.' : 'Write at least one letter.');
+      blame(isTaken ? nameIsTaken : 'Write at least one letter.');
       return;
     }
     state.change(naming(pedal, name));

@@ -4,6 +4,7 @@ import { isOnOwnAdapterAlone, pedalEntry, type PedalDraft } from '../../reading/
 import { idFromName } from '../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../reading/typed/kind-by-name.js';
 import { typedLine } from '../../reading/typed/pedal-line.js';
+import { nameIsTaken } from '../../reading/typed/pedal-name.js';
 import { assumptionOf, boardData, statedPedals } from './board-data.js';
 import type { PageDocument } from './page-document.js';
 import { withTermsNeeded } from './terms-needed.js';
@@ -22,7 +23,7 @@ export function readLine(line: string, boardText: string): ReadLine {
   if (typed.kind === 'unclear') return typed;
   const id = idFromName(typed.line.name);
   if (statedPedals(boardData(boardText)).some((pedal) => pedal.id === id))
-    return { kind: 'unclear', faults: ['That name is there already: add a word that tells them apart.'] };
+    return { kind: 'unclear', faults: [nameIsTaken] };
   return { kind: 'pedal', draft: { line: typed.line, kind: kindOf(typed.line) } };
 }
 

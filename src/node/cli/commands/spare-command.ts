@@ -12,7 +12,7 @@ import { searchAloud } from '../progress/aloud.js';
 import { aboutBoard, pageFiles, type BoardFiles, type ReportedFlags } from './board-question.js';
 
 export type SpareFlags = ReportedFlags & {
-  /** One more pedal in words, such as "9 V, 300 mA, digital"; there are no reports of that. */
+  /** One more pedal in words, such as "moth delay 9v 300" or "9 V, 300 mA, digital"; there are no reports of that. */
   readonly add?: string;
 };
 
@@ -35,7 +35,8 @@ export async function runSpare(files: BoardFiles, flags: SpareFlags): Promise<Ex
   return carryOut({
     ...aboutBoard(files, flags),
     ask: ({ board }) => {
-      const typed = typedPedal(add, freeId(board, 'new-pedal'));
+      const taken = new Set<string>(board.pedals.map(({ id }) => id));
+      const typed = typedPedal(add, freeId(board, 'new-pedal'), taken);
       return typed.kind === 'unclear' ? refused('--add', typed.faults) : { kind: 'asked', value: typed.pedal };
     },
     call: async (kit, pedal) => searchAloud(kit.board, (aloud) => addPedal(kit, pedal, { remainingMs, ...aloud })),

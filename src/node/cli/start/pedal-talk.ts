@@ -6,6 +6,7 @@ import { listed } from '../../../domain/shown-text.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import { kindByName } from '../../../reading/typed/kind-by-name.js';
 import { typedLine, type PedalLine } from '../../../reading/typed/pedal-line.js';
+import { nameIsTaken } from '../../../reading/typed/pedal-name.js';
 import type { Asker } from './asker.js';
 import { readBack, toldOf } from '../../../report/words/read-back.js';
 
@@ -35,9 +36,7 @@ async function askLine(asker: Asker, isFirst: boolean, taken: ReadonlySet<string
     if (isDone(answer)) return null;
     const typed = typedLine(answer, true);
     if (typed.kind === 'unclear') return typed.faults.join('\n');
-    return taken.has(idFromName(typed.line.name) ?? '')
-      ? 'That name is there already: add a word that tells them apart.'
-      : null;
+    return taken.has(idFromName(typed.line.name) ?? '') ? nameIsTaken : null;
   };
   const question = isFirst ? 'The first pedal?' : 'The next pedal? Enter when there is no other.';
   const answer = await asker.text(question, { check });

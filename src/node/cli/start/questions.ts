@@ -2,6 +2,7 @@ import { currencyNames, currencyOf } from '../../../domain/money.js';
 import { nearSpelling } from '../../../domain/near-spelling.js';
 import { idFromName } from '../../../reading/resolve/resolve-id.js';
 import { largestCount, longestText } from '../../../reading/schema/schema-fields.js';
+import { nameIsTaken } from '../../../reading/typed/pedal-name.js';
 import { plainNumber } from '../../../reading/typed/plain-number.js';
 import { said, unclear, type Clear, type Typed } from '../../../reading/typed/typed.js';
 import type { Asker, Choice, TextOptions } from './asker.js';
@@ -13,7 +14,7 @@ export async function askName(asker: Asker, question: string, taken: ReadonlySet
     const id = idFromName(answer.trim());
     if (answer.trim().length > longestText) return `At most ${longestText} characters.`;
     if (id === null) return 'It needs a letter or a digit.';
-    return taken.has(id) ? 'That name is there already: add a word that tells them apart.' : null;
+    return taken.has(id) ? nameIsTaken : null;
   };
   return (await asker.text(question, { check })).trim();
 }

@@ -80,6 +80,14 @@ describe('one more pedal', () => {
     expect(ended.output).toMatch(/Assumed: [^]*the new pedal/);
   });
 
+  test('may have a name in front, as on every line for a pedal', async () => {
+    const ended = await sparing(await plugged(), tideway[1], '--add', 'moth delay 9 V 300 mA');
+    expect(ended.output).toContain('One more pedal: yes, when Chapel drive moves, nothing bought.');
+    expect(ended.output).toMatch(/Assumed: [^]*Moth delay/i);
+    const json = await sparing(await plugged(), tideway[1], '--add', 'moth delay 9 V 300 mA', '--json');
+    expect(printedObject(json)).toMatchObject({ answer: 'yes', pedal: 'moth-delay' });
+  });
+
   test('moves nothing that is not plugged in', async () => {
     const ended = await sparing(...tideway, '--add', '9 V, 300 mA, digital');
     expect(ended.output).toContain('One more pedal: yes, and nothing else moves, nothing bought.');
