@@ -36,7 +36,7 @@ export type PageState = {
   readonly change: (edit: (document: PageDocument) => PageDocument) => void;
   /** Asks where a pedal could hang, or why it hangs there. */
   readonly inquire: (asked: Inquiry['asked'], pedal: PedalId) => void;
-  /** Has the sheet of the plan that is shown printed, or that of all choices; while it is searched, as soon as there is an answer. */
+  /** Has the sheet of the plan that is shown printed, or that of all choices; while they are searched, as soon as they are there. */
   readonly printSheet: (of: SheetOrder['of']) => void;
   /** What is shown is how the board is plugged now. */
   readonly plugged: () => void;
@@ -104,7 +104,10 @@ export function createState(first: History, effects: Effects): PageState & { rea
     canRedo: computed(() => history.value.future.length > 0),
     change,
     inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
-    printSheet: (of) => sheets.want({ about: about.value, of }, told.value.answer?.about),
+    printSheet: (of) => {
+      const { answer, choices } = told.value;
+      sheets.want({ about: about.value, of }, (of === 'plan' ? answer : choices)?.about);
+    },
     plugged: () => effects.record(shown()),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
@@ -119,14 +122,15 @@ export function createState(first: History, effects: Effects): PageState & { rea
       if (news.kind === 'sheet') effects.printPage(news.page, notice);
       else if (news.kind !== 'recorded') told.value = heard(told.value, news);
       else take(news.text, { change, notice });
-      if (news.kind === 'answer') sheets.answered(news.about);
+      if (news.kind === 'answer' || news.kind === 'choices')
+        sheets.answered({ about: news.about, of: news.kind === 'answer' ? 'plan' : 'choices' });
     },
   };
 }
 
 type Wanted = Pick<SheetOrder, 'about' | 'of'>;
 
-/** A sheet that is wanted while its answer is searched is ordered with that, unless there is another question by then. */
+/** A sheet that is wanted while what it shows is searched is ordered with that, unless there is another question by then. */
 function sheetsWithAnswers(order: (of: SheetOrder['of']) => void) {
   let awaited: Wanted | null = null;
   return {
@@ -134,8 +138,9 @@ function sheetsWithAnswers(order: (of: SheetOrder['of']) => void) {
       if (answered === wanted.about) order(wanted.of);
       else awaited = wanted;
     },
-    answered: (about: number): void => {
-      if (awaited?.about === about) order(awaited.of);
+    answered: ({ about, of }: Wanted): void => {
+      if (awaited?.about !== about || awaited.of !== of) return;
+      order(of);
       awaited = null;
     },
   };

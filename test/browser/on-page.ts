@@ -66,3 +66,14 @@ export const kept = (page: Page): Promise<void> => page.getByText('Kept in this 
 
 /** Waits until the answer is proven. */
 export const proven = (page: Page): Promise<void> => page.locator('.standing', { hasText: 'Proven' }).waitFor();
+
+/** Presses the button, and gives the tab that comes of it with all that it has complained of or asked for. */
+export async function printed(page: Page, name = 'Print the sheet'): Promise<Tab> {
+  const incidents: string[] = [];
+  page.context().on('request', (request) => incidents.push(`request: ${request.url()}`));
+  const [sheet] = await Promise.all([page.waitForEvent('popup'), page.getByRole('button', { name }).click()]);
+  sheet.setDefaultTimeout(slowest);
+  sheet.on('console', (message) => incidents.push(`console: ${message.text()}`));
+  await sheet.locator('h1').waitFor();
+  return { page: sheet, incidents };
+}

@@ -13,6 +13,7 @@ import {
   kept,
   lineOf,
   openIn,
+  printed,
   proven,
   slowest,
   tiles,
@@ -45,7 +46,7 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     await rm(folder, { recursive: true, force: true });
   });
 
-  test('the sheet of the answer, or of a choice, is printed in a tab of its own, and nothing is asked of anybody', async () => {
+  test('the sheet of the answer, of a choice or of the newest of all is printed in a tab of its own, and nothing is asked of anybody', async () => {
     const path = join(folder, 'shop.html');
     await writePage(path, {
       board: await heldFixture('boards/gig-board.yaml'),
@@ -89,6 +90,14 @@ describe.skipIf(noBrowser !== null)(`from customer to customer${noBrowser === nu
     );
     expect(await sides(all.page)).toBe(await all.page.locator('.side').count());
     expect(all.incidents).toEqual([]);
+    await budgetOf(page).fill('1');
+    await page.getByRole('button', { name: 'Print the choices' }).waitFor();
+    await budgetOf(page).press('End');
+    await page.keyboard.press('2');
+    // At once, as leaving the field takes what was typed: before anything is heard of it.
+    const press = 'document.activeElement.blur(), [...document.querySelectorAll("button.print")].at(-1).click()';
+    const [newest] = await Promise.all([page.waitForEvent('popup'), page.evaluate(press)]);
+    await newest.getByText('The budget is 12.00 EUR').waitFor();
     expect(incidents).toEqual([]);
     expect(sheet.incidents).toEqual([]);
     expect(await axeFindings(page)).toEqual([]);
@@ -283,18 +292,4 @@ const budgetOf = (page: Page) => page.getByRole('textbox', { name: 'Budget' });
 async function sides(page: Page): Promise<number | undefined> {
   const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true });
   return pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length;
-}
-
-/** Presses the button, and gives the tab that comes of it with all that it has complained of or asked for. */
-async function printed(
-  page: Page,
-  name = 'Print the sheet',
-): Promise<{ readonly page: Page; readonly incidents: readonly string[] }> {
-  const incidents: string[] = [];
-  page.context().on('request', (request) => incidents.push(`request: ${request.url()}`));
-  const [sheet] = await Promise.all([page.waitForEvent('popup'), page.getByRole('button', { name }).click()]);
-  sheet.setDefaultTimeout(slowest);
-  sheet.on('console', (message) => incidents.push(`console: ${message.text()}`));
-  await sheet.locator('h1').waitFor();
-  return { page: sheet, incidents };
 }

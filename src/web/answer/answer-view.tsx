@@ -4,6 +4,7 @@ import { Changes } from './changes.js';
 import { Faults } from './faults.js';
 import { FirstSteps } from './first-steps.js';
 import { LeftOut } from './left-out.js';
+import { PrintButton } from './print-button.js';
 import { WaysOut } from './ways-out.js';
 import { changedText, changeMarks, whatChanged, type Change, type Changed } from './what-changed.js';
 import { letGo } from '../document/pins.js';
@@ -22,29 +23,20 @@ export function AnswerView({ state }: { readonly state: PageState }) {
       <LeftOut state={state} />
       {failure !== null && <p class="care">Something is wrong with boardfeed itself: {failure}</p>}
       {isEmpty ? <FirstSteps /> : <Said state={state} />}
-      {!isEmpty && <PrintButton state={state} />}
+      {!isEmpty && hasSheet(state.heard.value) && (
+        <PrintButton state={state} of="plan">
+          Print the sheet
+        </PrintButton>
+      )}
       {!isEmpty && <ApproachChoice state={state} />}
     </section>
   );
 }
 
 /** For what is told of the board as it is; where pins are in each other's way there is nothing to take home. */
-function PrintButton({ state }: { readonly state: PageState }) {
-  const { answer, faults } = state.heard.value;
-  if (answer === null || faults.length > 0) return null;
-  const { told } = answer;
-  if (told.kind === 'none' && told.letGo.length > 0) return null;
-  return (
-    <button
-      type="button"
-      class="print"
-      // Leaving a field may change the answer and move the button while it is pressed: the click is still its own.
-      onPointerDown={({ currentTarget, pointerId }) => currentTarget.setPointerCapture(pointerId)}
-      onClick={() => state.printSheet('plan')}
-    >
-      Print the sheet
-    </button>
-  );
+function hasSheet({ answer, faults }: PageState['heard']['value']): boolean {
+  if (answer === null || faults.length > 0) return false;
+  return answer.told.kind === 'plan' || answer.told.letGo.length === 0;
 }
 
 function Said({ state }: { readonly state: PageState }) {

@@ -3,6 +3,7 @@ import { besideOthers, choosing, mostBeside } from '../document/choose.js';
 import type { ToldChoice, ToldChoices } from '../worker/told-choices.js';
 import { AskedFor } from './asked-for.js';
 import { Beside } from './beside.js';
+import { PrintButton } from './print-button.js';
 
 /** What else could be bought, from the cheapest on: touching one shows its whole plan, two or three stand side by side. */
 export function Choices({ state }: { readonly state: PageState }) {
@@ -18,6 +19,11 @@ export function Choices({ state }: { readonly state: PageState }) {
       <p class="minor" role="status">
         {told === null ? 'Looking for what else could be bought …' : told.standing}
       </p>
+      {told?.choices.length !== 0 && (
+        <PrintButton state={state} of="choices">
+          Print the choices
+        </PrintButton>
+      )}
       {told !== null && <Told told={told} state={state} />}
       <AskedFor state={state} />
     </section>
@@ -37,11 +43,6 @@ function Told({ told, state }: { readonly told: ToldChoices; readonly state: Pag
       {told.ofAsked.map((text) => (
         <p key={text}>{text}</p>
       ))}
-      {told.choices.length > 0 && (
-        <button type="button" class="print" onClick={() => state.printSheet('choices')}>
-          Print the choices
-        </button>
-      )}
       <Beside choices={pinned} titles={told.titles} />
       <details>
         <summary>What the figures mean</summary>

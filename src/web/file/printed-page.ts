@@ -6,7 +6,7 @@ export function printedPage(page: string, refuse: (sentence: string) => void): v
   // A page from a file may not print one that has an address of its own: the tab is opened empty and written.
   const opened = window.open('');
   if (opened === null) {
-    refuse('The browser has not opened the sheet: let this page open windows, and press “Print the sheet” once more.');
+    refuse('The browser has not opened the sheet: let this page open windows, and print once more.');
     return;
   }
   // eslint-disable-next-line @typescript-eslint/no-deprecated -- nothing else makes an empty tab a page with its own kind of document
