@@ -104,10 +104,7 @@ export function createState(first: History, effects: Effects): PageState & { rea
     canRedo: computed(() => history.value.future.length > 0),
     change,
     inquire: (asked, pedal) => effects.inquire({ about: about.value, asked, pedal }),
-    printSheet: (of) => {
-      const { answer, choices } = told.value;
-      sheets.want({ about: about.value, of }, (of === 'plan' ? answer : choices)?.about);
-    },
+    printSheet: (of) => sheets.want({ about: about.value, of }, told.value),
     plugged: () => effects.record(shown()),
     undo: () => go(undone(history.value)),
     redo: () => go(redone(history.value)),
@@ -122,25 +119,27 @@ export function createState(first: History, effects: Effects): PageState & { rea
       if (news.kind === 'sheet') effects.printPage(news.page, notice);
       else if (news.kind !== 'recorded') told.value = heard(told.value, news);
       else take(news.text, { change, notice });
-      if (news.kind === 'answer' || news.kind === 'choices')
-        sheets.answered({ about: news.about, of: news.kind === 'answer' ? 'plan' : 'choices' });
+      sheets.take(news);
     },
   };
 }
 
 type Wanted = Pick<SheetOrder, 'about' | 'of'>;
 
+/** By which news it comes what a sheet is of. */
+const newsOf = { plan: 'answer', choices: 'choices' } as const satisfies Record<SheetOrder['of'], News['kind']>;
+
 /** A sheet that is wanted while what it shows is searched is ordered with that, unless there is another question by then. */
 function sheetsWithAnswers(order: (of: SheetOrder['of']) => void) {
   let awaited: Wanted | null = null;
   return {
-    want: (wanted: Wanted, answered: number | undefined): void => {
-      if (answered === wanted.about) order(wanted.of);
+    want: (wanted: Wanted, known: Heard): void => {
+      if (known[newsOf[wanted.of]]?.about === wanted.about) order(wanted.of);
       else awaited = wanted;
     },
-    answered: ({ about, of }: Wanted): void => {
-      if (awaited?.about !== about || awaited.of !== of) return;
-      order(of);
+    take: ({ about, kind }: News): void => {
+      if (awaited?.about !== about || newsOf[awaited.of] !== kind) return;
+      order(awaited.of);
       awaited = null;
     },
   };
