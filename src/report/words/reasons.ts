@@ -2,6 +2,7 @@ import type { Feed } from '../../domain/plan.js';
 import { minorUnits } from '../../domain/quantities.js';
 import type { Reason, Refusal } from '../../planning/answer.js';
 import type { UnownedReason } from '../../planning/choose/unowned.js';
+import { describedOnlyTexts } from './described-only.js';
 import { needsText } from './needs.js';
 import { shoppingItems } from './purchases.js';
 import { ruleWords } from './rule-words.js';
@@ -214,6 +215,7 @@ function nextSteps(
   const steps = [
     ...requests.map((reason) => giveUpText(speech, reason)),
     ...unowned.map((reason) => ownText(speech, reason)),
+    ...describedOnlyTexts(speech),
     ...remedied,
     ...sourcelessTexts(speech, pedals),
   ];

@@ -8,6 +8,7 @@ import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
 import { confirmEntries } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
+import { describedOnlyTexts } from './described-only.js';
 import { drawText } from './needs.js';
 import { plainly, withCare, type Remark } from './remark.js';
 import { digitalTogether, groundName } from './shared-grounds.js';
@@ -96,6 +97,7 @@ export const cautionRemarks = (
   hanging: readonly Pick<Feed, 'supply'>[] = everyFeed(wiring),
 ): readonly Remark[] => [
   ...pluggingCautions(speech.inventory, wiring).map(withCare),
+  ...describedOnlyTexts(speech).map(withCare),
   ...standingCautions(speech, standsOf(speech.inventory, hanging), of).map(plainly),
 ];
 

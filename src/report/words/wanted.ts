@@ -13,6 +13,7 @@ import { ownedUnitsOf } from './inventory.js';
 import { reserveAlone } from './load-legend.js';
 import { placeText } from './places.js';
 import { pedalCounts } from './pedal-counts.js';
+import { describedOnlyTexts } from './described-only.js';
 import { ownText, unownedPassage, type Passage, type PassageEntry } from './reasons.js';
 import type { Remark } from './remark.js';
 import { cautionRemarks, confirmRemarks, groundRemarks } from './remarks.js';
@@ -85,7 +86,11 @@ export function wantedPassages(speech: Speech, wanted: Wanted): readonly Passage
     { title: 'Cautions', entries: owned.length === 0 ? [] : cautionRemarks(speech, installed).map(toEntry) },
     {
       title: 'What to do next',
-      entries: [...(unowned === null ? [] : [ownText(speech, unowned)]), nextText(wanted)].map(just),
+      entries: [
+        ...(unowned === null ? [] : [ownText(speech, unowned)]),
+        ...describedOnlyTexts(speech),
+        nextText(wanted),
+      ].map(just),
     },
   ];
   return passages.filter(({ entries }) => entries.length > 0);

@@ -5,10 +5,10 @@ import { ownedFound } from '../supplies/owned-found.js';
 /** The lines that cannot be taken as they stand, each with what it is for: the answer is one without them. */
 export function linesLeftOut({ document, heard }: PageState) {
   const { line, ownedLine, board } = document.value;
-  const { read, isTaken } = ownedFound(ownedLine, heard.value.things);
+  const { read, taken } = ownedFound(ownedLine, heard.value.things);
   return [
     { to: 'type-line', of: 'a pedal', isLeftOut: readLine(line, board.text).kind === 'unclear' },
-    { to: 'owned-line', of: 'what you own', isLeftOut: isTaken || read?.kind === 'unclear' },
+    { to: 'owned-line', of: 'what you own', isLeftOut: taken !== null || read?.kind === 'unclear' },
   ].filter(({ isLeftOut }) => isLeftOut);
 }
 

@@ -8,8 +8,8 @@ export type OwnedFound = {
   readonly found: readonly ToldThing[];
   /** The line as a label; null where it is empty, or names something. */
   readonly read: OwnedLine | null;
-  /** Whether something else is called so already. */
-  readonly isTaken: boolean;
+  /** What is called so already, and not typed in anew. */
+  readonly taken: ToldThing | null;
 };
 
 /** Names that have all words of the line in them come first; all else is read as a label. */
@@ -22,5 +22,9 @@ export function ownedFound(line: string, things: readonly ToldThing[]): OwnedFou
   const found = isEmpty ? [] : things.filter(({ name }) => words.every((word) => name.toLowerCase().includes(word)));
   const read = isEmpty || found.length > 0 ? null : ownedLine(line);
   const id = read === null || read.kind === 'unclear' ? null : idTyped(read);
-  return { found, read, isTaken: things.some((thing) => thing.id === id) };
+  return { found, read, taken: things.find((thing) => thing.id === id) ?? null };
 }
+
+/** What to do about a name that is there already: with the button beside it, or where it is not owned yet by its name alone. */
+export const takenText = ({ name, units }: ToldThing): string =>
+  `That is there already: ${units > 0 ? 'press + for more of it' : `write ${name} alone to have it`}, or add a word to its name that tells them apart.`;

@@ -6,7 +6,7 @@ import { owningTyped } from '../document/own-typed.js';
 import type { PageDocument } from '../document/page-document.js';
 import type { PageState } from '../page-state.js';
 import type { ToldThing } from '../worker/told-shelf.js';
-import { ownedFound } from './owned-found.js';
+import { ownedFound, takenText } from './owned-found.js';
 import { ownedWords } from './owned-words.js';
 
 /** What is owned already: picked from the shop, or typed as its label describes it. */
@@ -59,8 +59,8 @@ const mostFound = 8;
 /** One line for either: names of the shop that have its words in them are offered, all else is read as a label. */
 function OwnedLine({ state, things }: { readonly state: PageState; readonly things: readonly ToldThing[] }) {
   const line = state.document.value.ownedLine;
-  const { found, read, isTaken } = ownedFound(line, things);
-  const told = isTaken || read === null || read.kind === 'unclear' ? null : read;
+  const { found, read, taken } = ownedFound(line, things);
+  const told = taken !== null || read === null || read.kind === 'unclear' ? null : read;
   const owning = (change: (document: PageDocument) => PageDocument): void =>
     state.change((document) => ({ ...change(document), ownedLine: '' }));
   const pick = ({ kind, id }: ToldThing): void => owning(owningAnother(kind, id));
@@ -86,7 +86,7 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
           autocomplete="off"
           placeholder="old box 6 isolated 9v 150, total 1500"
           value={line}
-          aria-invalid={read?.kind === 'unclear' || isTaken}
+          aria-invalid={read?.kind === 'unclear' || taken !== null}
           aria-describedby="owned-line-read"
           onInput={({ currentTarget: { value } }) => state.change((document) => ({ ...document, ownedLine: value }))}
         />
@@ -95,7 +95,7 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
         </button>
       </div>
       <div id="owned-line-read" class="understood" aria-live="polite">
-        {saidOf(read, isTaken).map((text) => (
+        {saidOf(read, taken).map((text) => (
           <p key={text}>{text}</p>
         ))}
       </div>
@@ -105,9 +105,8 @@ function OwnedLine({ state, things }: { readonly state: PageState; readonly thin
   );
 }
 
-function saidOf(read: ReadLine | null, isTaken: boolean): readonly string[] {
-  if (isTaken)
-    return ['That is there already: press + for more of it, or add a word to its name that tells them apart.'];
+function saidOf(read: ReadLine | null, taken: ToldThing | null): readonly string[] {
+  if (taken !== null) return [takenText(taken)];
   return read === null ? [] : ownedReadBack(read);
 }
 

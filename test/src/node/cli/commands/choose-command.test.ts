@@ -209,3 +209,27 @@ describe('without a catalogue', () => {
     expect((await boardfeed(['choose', board])).code).toBe(4);
   });
 });
+
+describe('gear that is described and not owned', () => {
+  const box = { ...pairShop.supplies[0], id: 'old-box', name: 'Old box', price: undefined, stock: undefined };
+  const described = { ...pairBoard, pedals: pairBoard.pedals.slice(0, 1), gear: { supplies: [box] } };
+  const told =
+    'Old box: described, but not among what you own, so no plan counts on it. If you have it, add it to what you own.';
+  const onOneLine = (text: string): string => text.replaceAll(/\s+/g, ' ');
+
+  test.each([
+    ['what to look for', ['choose'], []],
+    ['a plan', ['choose'], [pairShop]],
+    ['no plan', ['choose'], [{ ...pairShop, supplies: [] }]],
+    ['a check', ['check'], []],
+  ])('is told so with %s', async (_, question, shops) => {
+    const board = await scratch('described.json', described);
+    const files = [board, ...(await Promise.all(shops.map(async (shop) => scratch('shop.json', shop))))];
+    expect(onOneLine((await boardfeed([...question, ...files])).output)).toContain(told);
+  });
+
+  test('is told no more once it is owned', async () => {
+    const board = await scratch('owned.json', { ...described, owned: { supplies: ['old-box'] } });
+    expect(onOneLine((await boardfeed(['choose', board])).output)).not.toContain('described');
+  });
+});
