@@ -9,7 +9,7 @@ import type { PlannedOption } from '../../planning/compare/comparison.js';
 import type { ComparisonHandout } from '../words/comparison-handout.js';
 import { handoutOf, type Occasion, type PlanHandout } from '../words/handout.js';
 import { failureStanding } from '../words/option-standings.js';
-import { optionFigures, type OptionWords } from '../words/option-words.js';
+import { figuresText, type OptionWords } from '../words/option-words.js';
 import { footBlock, notesBlock, picture, sheetHead, whole, type Block, type Side } from './paper.js';
 import { columnWidth, heightOf, heightOfWords, leastHeight, leastWidth, type Arrangement } from './print-size.js';
 import { paperText } from './sheet.js';
@@ -20,7 +20,8 @@ export const comparisonSheet = (handout: ComparisonHandout, occasion: Occasion):
 
 /**
  * Two choices in a row with their small drawings, the chart before or after all of them; or all choices in words, and then their
- * drawings as wide as the paper. Where the two sides of a sheet have no room for that, the chart goes, which the words say too.
+ * drawings as wide as the paper. Where all but the chart has room on one side, or on the two of a sheet, the chart goes, which the
+ * words say too.
  */
 function arrangementsOf(handout: ComparisonHandout, occasion: Occasion): readonly Arrangement[] {
   const cards = handout.options.map((words, at) => cardOf(handout, words, at));
@@ -39,7 +40,8 @@ function arrangementsOf(handout: ComparisonHandout, occasion: Occasion): readonl
     (ways: readonly (readonly Side[])[], most: number): Arrangement =>
     (points) =>
       ways.map((groups) => sidesOf(groups, points)).filter((sides) => sides.length <= most);
-  return [laidOut(charted, 2), laidOut([[head, ...small, end]], 2), laidOut(charted, Infinity)];
+  const uncharted = [[head, ...small, end]];
+  return [...[1, 2].flatMap((most) => [laidOut(charted, most), laidOut(uncharted, most)]), laidOut(charted, Infinity)];
 }
 
 const inPairs = (cards: readonly Shown[]): readonly Side[] =>
@@ -130,7 +132,7 @@ function planOf(kit: Kit, aim: ChoosingAim, { wiring, gap }: PlannedOption): Pla
 
 function wordsMarkup({ speech, comparison }: ComparisonHandout, words: OptionWords, at: number): Markup {
   const option = comparison.options[at];
-  const { label, bill, notes, price, figures, noise } = words;
+  const { label, bill, notes, price, noise } = words;
   const table = tableMarkup({
     caption: `What ${label.toLowerCase()} buys`,
     columns: [
@@ -141,10 +143,7 @@ function wordsMarkup({ speech, comparison }: ComparisonHandout, words: OptionWor
     total: { name: 'Total', value: price },
     cards: null,
   });
-  const counts =
-    figures === null
-      ? null
-      : paragraph(`${optionFigures.map(({ title }, index) => `${title} ${figures[index] ?? ''}`).join(', ')}.`);
+  const counts = option?.kind === 'plan' ? paragraph(figuresText(option)) : null;
   const fails = option?.kind === 'fails' ? paragraph(failureStanding(speech, option).text) : null;
   const hum = noise.length === 0 ? null : list(noise.map((text) => `May hum: ${text}.`));
   return markup`${notes.length === 0 ? null : paragraph(notes.join(' '))}${table}${fails}${counts}${hum}`;

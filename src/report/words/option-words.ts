@@ -20,6 +20,17 @@ export const optionFigures: readonly OptionFigure[] = [
   { title: 'Fullest', width: 7, textOf: ({ figures }) => fullestText(figures) },
 ];
 
+/** "None exposed to noise, 2 supplies and no extra leads in use, 3 outputs free, the fullest one in use at 88 %." */
+export function figuresText({ score: { exposed, bricks, parts }, figures }: PlannedOption): string {
+  const texts = [
+    `${exposed === 0 ? 'None' : exposed} exposed to noise`,
+    `${countText(bricks, 'supply', 'supplies')} and ${parts === 0 ? 'no extra leads' : countText(parts, 'extra lead')} in use`,
+    `${figures.spareOutputs === 0 ? 'no output' : countText(figures.spareOutputs, 'output')} free`,
+    ...(figures.tightest === null ? [] : [`the fullest one in use at ${fullestText(figures)}`]),
+  ];
+  return `${texts.join(', ')}.`;
+}
+
 /** A dash where no output has a limit. */
 const fullestText = ({ tightest }: PlannedOption['figures']): string =>
   tightest === null ? '-' : `${percentOf(meterOf(tightest.numbers))} %`;

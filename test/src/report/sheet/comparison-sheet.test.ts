@@ -34,6 +34,7 @@ async function wordsFor(budget: number): Promise<string> {
 it('a purchase that was asked for and cannot do it alone says what to buy beside it, and what all of it comes to', async () => {
   const enough = await wordsFor(40);
   expect(enough).toContain('(fails)');
+  expect(enough).toContain('None exposed to noise, 3 supplies and no extra leads in use, no output free, the fullest');
   expect(enough).toContain('Together with 1 × dory it can: 36.00 EUR for all of it.');
 });
 
@@ -66,4 +67,18 @@ it('takes the two sides of a sheet where those have room for all but the chart',
   expect(sheet.match(/id="option-\d+"/g)?.length).toBe(4);
   expect(sheet.match(/<div class="side">/g)).toHaveLength(2);
   expect(sheet).not.toContain('At a glance');
+});
+
+it('takes one side where that has room for all but the chart', async () => {
+  const pedals = Array.from({ length: 18 }, (_, at) =>
+    pedalOf(`Pedal ${at}`, 20 + at, at < 4 ? { highGain: true } : { digital: true }),
+  );
+  const six = supplyOf('six', 79, [bankOf(6, [settingOf(9, 150)], { isolated: true })]);
+  const nine = supplyOf('nine', 10, [bankOf(1, [settingOf(9, 500)])]);
+  const fan = partOf('chain of five', 8, { kind: 'chain', tails: 5 });
+  const kit = kitOf(boardOf(pedals, { policy: policyOf({ chains: 'allow' }) }), catalogueOf([nine, six], [fan]));
+  const sheet = comparisonSheet(comparisonHandout({ kit, comparison: await compare(kit) }), occasion);
+  expect(sheet.match(/id="option-\d+"/g)).toHaveLength(2);
+  expect(sheet.match(/<div class="side">/g)).toHaveLength(1);
+  expect(sheet.includes('At a glance')).toBe(false);
 });
