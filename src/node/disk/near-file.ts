@@ -34,7 +34,7 @@ function nearName(name: string, names: readonly string[]): string | null {
 }
 
 /** Names in the order of their letters, hidden ones left out; null when the folder cannot be read. */
-async function namesIn(folder: string, kind: 'files' | 'folders'): Promise<readonly string[] | null> {
+export async function namesIn(folder: string, kind: 'files' | 'folders'): Promise<readonly string[] | null> {
   try {
     const entries = await readdir(folder, { withFileTypes: true });
     return entries

@@ -16,12 +16,15 @@ import type { Conversation } from './tell.js';
 /** Where the result goes: no path is standard output. */
 export type Target = { readonly path: string | undefined; readonly kind: InputKind };
 
+/** How a conversation ended, and whether the file that it has brought can be chosen for. */
+type Finished = { readonly code: ExitCode; readonly canChoose: boolean };
+
 /** Writes what a conversation has brought. Nothing of it is lost: what cannot be written is printed. */
-export async function finish(told: Conversation, { path, kind }: Target): Promise<ExitCode> {
+export async function finish(told: Conversation, { path, kind }: Target): Promise<Finished> {
   const { additions, newFile, read, values, sections } = told;
   if ([...additions, ...read, ...values, ...sections].length === 0) {
     tell('Nothing was written.');
-    return exitCodes.plan;
+    return ending(exitCodes.plan);
   }
   const text = newFile ?? (await presentText(path));
   const result = text === null ? null : withAll(text, told);
@@ -34,13 +37,15 @@ export async function finish(told: Conversation, { path, kind }: Target): Promis
       ...sections.flatMap(({ lines: section }) => section),
     ];
     process.stdout.write(lines.map(endedLine).join(''));
-    return exitCodes.input;
+    return ending(exitCodes.input);
   }
   for (const entry of result.untold) tell('Not in the file, which has no comments:', ...entryLines(entry));
   if (path !== undefined) return writeTo(path, kind, { text: result.text, told });
   process.stdout.write(result.text);
-  return exitCodes.plan;
+  return ending(exitCodes.plan);
 }
+
+const ending = (code: ExitCode, canChoose = false): Finished => ({ code, canChoose });
 
 /** The text with what has become known of the pedals in it, and with what is new. */
 function withAll(text: string, { read, additions, values, sections }: Conversation) {
@@ -60,15 +65,12 @@ async function writeTo(
   path: string,
   kind: InputKind,
   { text, told }: { readonly text: string; readonly told: Conversation },
-): Promise<ExitCode> {
+): Promise<Finished> {
   const obstacle = await writeWhole(path, text, { overwrite: told.newFile === null });
-  if (obstacle === null) {
-    await tellOutcome(path, kind, told);
-    return exitCodes.plan;
-  }
+  if (obstacle === null) return ending(exitCodes.plan, await tellOutcome(path, kind, told));
   tell(`${path}: ${wordsText(obstacle)} This is what was to be in it:`);
   process.stdout.write(text);
-  return exitCodes.input;
+  return ending(exitCodes.input);
 }
 
 /** Read again, since it may have changed while somebody was reading labels. */

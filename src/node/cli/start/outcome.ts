@@ -14,12 +14,12 @@ import { columnsOf } from '../printed/screen-of.js';
 import { tell } from '../printed/tell.js';
 import type { Conversation } from './tell.js';
 
-/** Tells what was written into a file, what is still to be read, and what to do next. */
+/** Tells what was written into a file, what is still to be read, and what to do next: whether that is to choose. */
 export async function tellOutcome(
   path: string,
   kind: InputKind,
   { additions, read, sections }: Conversation,
-): Promise<void> {
+): Promise<boolean> {
   const whole = additions.filter(({ entry }) => isWhole(entry)).length;
   const leftOut = additions.filter(({ entry }) => !isWhole(entry)).map(({ entry }) => entry.name);
   tell(`${path}: ${whole} added${read.length === 0 ? '' : `, ${read.length} read`}.`);
@@ -37,8 +37,14 @@ export async function tellOutcome(
   if (faulty !== null) {
     tell('Before it can be used:');
     printFaults({ kind: 'faulty', ...faulty });
-  } else if (sections.some(({ key }) => key === 'wiring')) tell(`Next: boardfeed rewire ${path}`);
-  else tell(kind === 'board' ? `Next: boardfeed choose ${path} CATALOGUE` : `Next: boardfeed choose BOARD ${path}`);
+    return false;
+  }
+  if (sections.some(({ key }) => key === 'wiring')) {
+    tell(`Next: boardfeed rewire ${path}`);
+    return false;
+  }
+  tell(kind === 'board' ? `Next: boardfeed choose ${path} CATALOGUE` : `Next: boardfeed choose BOARD ${path}`);
+  return kind === 'board';
 }
 
 const tellWrapped = (text: string): void => tell(...wrapAnsi(text, columnsOf(process.stderr)).split('\n'));

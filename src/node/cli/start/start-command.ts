@@ -11,6 +11,7 @@ import { columnsOf, screenOf } from '../printed/screen-of.js';
 import type { Asker } from './asker.js';
 import { clackAsker } from './clack-asker.js';
 import { finish } from './finish.js';
+import { offerToChoose } from './go-on.js';
 import { signsFor, type Signs } from './label-help.js';
 import { tellBoard, tellCatalogue } from './tell.js';
 
@@ -56,6 +57,8 @@ export async function startWith(
   const told = catalogue
     ? await tellCatalogue(asker, signs, opened.value)
     : await tellBoard(asker, signs, opened.value, path === undefined ? 'My board' : parse(path).name);
-  const ending = await finish(told, { path, kind });
-  return ending === exitCodes.plan && told.wasStopped ? exitCodes.stopped : ending;
+  const { code, canChoose } = await finish(told, { path, kind });
+  if (told.wasStopped) return code === exitCodes.plan ? exitCodes.stopped : code;
+  if (canChoose && path !== undefined) await offerToChoose(asker, path);
+  return code;
 }

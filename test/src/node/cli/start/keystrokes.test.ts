@@ -1,4 +1,4 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { PassThrough } from 'node:stream';
 
 import { describe, expect, it } from 'vitest';
@@ -11,7 +11,7 @@ import { startWith } from '../../../../../src/node/cli/start/start-command.js';
 import { boardfeed, complaints, marramStreet } from '../command.js';
 import { starting } from './starting.js';
 
-const { at } = starting({ catalogue: false });
+const { at, printed } = starting({ catalogue: false });
 
 /** A person at the prompts of a terminal, who has for each question the keys to press. */
 function typist(keys: readonly string[], width: number) {
@@ -50,6 +50,13 @@ const pedals = [
 const rest = ['m', '120', '', '', ''];
 const keys = [...pedals, ...rest].map((line) => `${line}${enter}`);
 
+/** As a till exports it. */
+const table = `Article;Price;In stock;Outputs;Isolated;Voltage;Output current;Plug;Polarity;Regulated
+Rowan ten;80,00 €;2;10;yes;9 V DC;750 mA;barrel 2.1;centre negative;yes
+Reversing lead;4,00 €;20;;;;;barrel 2.1 to barrel 2.1;reverses;
+Gift voucher;50,00 €;;;;;;;;
+`;
+
 describe('six pedals in a terminal', () => {
   it('take 120 keystrokes in all', async () => {
     const { asker, left } = typist(keys, 80);
@@ -75,6 +82,35 @@ describe('six pedals in a terminal', () => {
     expect(chosen.output.replaceAll(/\s+/g, ' ')).toContain(
       '6 pedals: 2 powered, 2 right for either reading, 2 places kept',
     );
+  });
+
+  it('take one more to see what to buy and have it on paper, where the table of a shop lies beside the board', async () => {
+    const path = at('six.yaml');
+    await writeFile(at('shop.csv'), table);
+    const { asker, shown, left } = typist([...keys, enter], 80);
+    expect(await startWith(asker, signsFor(true), path, { catalogue: false })).toBe(0);
+    expect(left()).toEqual([]);
+    const asked = shown()
+      .replaceAll(/\u001b\[[\d;]*m|│/g, '')
+      .replaceAll(/\s+/g, ' ');
+    expect(asked).toContain('what to buy from shop.csv, and write the sheet to print, six.sheet.html?');
+    expect(printed.errors).toMatch(/Gift voucher.*left out|left out.*Gift voucher/s);
+    expect(printed.output.replaceAll(/\s+/g, ' ')).toContain('2 right for either reading, 2 places kept');
+    expect(await readFile(at('six.sheet.html'), 'utf8')).toContain('Rowan ten');
+  });
+
+  it.each([
+    ['no', { tables: ['shop.csv'], key: 'n' }],
+    ['Escape', { tables: ['shop.csv'], key: '\u001b' }],
+    ['Ctrl-C', { tables: ['shop.csv'], key: '\u0003' }],
+    ['two tables', { tables: ['shop.csv', 'other.csv'], key: null }],
+  ])('end with the file where nothing is to be chosen yet: %s', async (_, { tables, key }) => {
+    for (const name of tables) await writeFile(at(name), table);
+    const { asker, left } = typist([...keys, ...(key === null ? [] : [key])], 80);
+    expect(await startWith(asker, signsFor(true), at('six.yaml'), { catalogue: false })).toBe(0);
+    expect(left()).toEqual([]);
+    expect(printed.output).toBe('');
+    expect(printed.errors).toContain('six.yaml CATALOGUE');
   });
 
   it.each([60, 80])('fit on a screen of %i columns, no word broken', async (width) => {
