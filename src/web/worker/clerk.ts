@@ -16,7 +16,7 @@ import { recorded, type Answered } from './recorded.js';
 import { toldAnswer } from './told-answer.js';
 import { toldFaults } from './told-faults.js';
 import { toldLabels } from './told-labels.js';
-import { toldChoices } from './told-choices.js';
+import { toldChoices, wiredAsAnswered } from './told-choices.js';
 import { toldPlaces } from './told-places.js';
 import { toldSheet, type Shown } from './told-sheet.js';
 import { toldStart } from './told-start.js';
@@ -167,8 +167,9 @@ async function tellMore(shown: Shown, { aim, asked, tell, show, signal, now }: B
   const { kit, found, pins } = shown;
   if (pins.length > 0 && found.kind !== 'impossible') return;
   const plan = found.kind === 'plan' ? found.wiring : null;
-  const comparison =
+  const compared =
     kit.catalogue === null ? null : await compare(kit, { aim, signal, asked: soldOf(asked, kit.catalogue) });
+  const comparison = compared === null || plan === null ? compared : wiredAsAnswered(kit, compared, plan);
   if (comparison !== null) {
     show({ ...shown, comparison });
     tell({ kind: 'choices', choices: toldChoices(kit, comparison, plan) });

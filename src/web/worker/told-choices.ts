@@ -2,6 +2,7 @@ import type { Kit } from '../../domain/kit.js';
 import type { ChoosingAim } from '../../domain/aim.js';
 import type { JudgedPlan } from '../../domain/judged-plan.js';
 import type { Comparison, PlannedOption } from '../../planning/compare/comparison.js';
+import { figuresOf } from '../../planning/compare/figures.js';
 import { boardDrawing } from '../../report/drawing/drawings.js';
 import { comparisonHead } from '../../report/words/comparison-words.js';
 import { handoutOf, type PlanHandout } from '../../report/words/handout.js';
@@ -67,6 +68,16 @@ const isAlike = ({ supplies, score }: PlannedOption, { buy, score: other }: Judg
   score.exposed === other.exposed &&
   score.bricks === other.bricks &&
   JSON.stringify(supplies) === JSON.stringify(buy.supplies);
+
+/** The same with the choice that the answer says wired as that is: a purchase may be plugged in several ways that are as good. */
+export const wiredAsAnswered = (kit: Kit, comparison: Comparison, answer: JudgedPlan): Comparison => ({
+  ...comparison,
+  options: comparison.options.map((option) =>
+    option.kind === 'plan' && isAlike(option, answer)
+      ? { ...option, wiring: answer, score: answer.score, figures: figuresOf(kit, answer, option.idle) }
+      : option,
+  ),
+});
 
 /** The choice with this key; null where there is none. */
 export const plannedChoice = ({ options }: Comparison, key: string): PlannedOption | null =>
