@@ -22,7 +22,7 @@ export const entryCommands = (): readonly Command[] => [
 function startCommand(): Command {
   return new Command('start')
     .description('How do I begin? Asks for pedals, or for supplies and leads, and writes the file.')
-    .addArgument(new Argument('[file]', 'the file to write, or to add to; else it is printed'))
+    .addArgument(new Argument('[file]', 'the file to write, or to add to; else board.yaml, with --catalogue shop.yaml'))
     .option('--catalogue', 'ask for supplies and leads instead of pedals', false)
     .addHelpText('after', below(startHelp))
     .action(async (file: string | undefined, flags: StartFlags) => {
@@ -34,8 +34,9 @@ function startCommand(): Command {
 const startHelp = `
 A pedal is one line: moth delay 9v 300 neg.
 Run it again on a file to tell what was not known.
-Without a terminal it writes a file to fill in,
-or prints one where no file is named.
+Where no file is named and the output goes to a
+pipe or a file, it is printed there.
+Without a terminal it is one to fill in.
 ${exitCodeText({
   0: 'written',
   3: 'the file cannot be read, written or added to',

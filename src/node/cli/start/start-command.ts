@@ -17,12 +17,19 @@ import { tellBoard, tellCatalogue } from './tell.js';
 
 export type StartFlags = { readonly catalogue: boolean };
 
+const usualBoard = 'board.yaml';
+
 /** Asks for a board or a catalogue on the terminal, and writes it; without a terminal writes or prints one to fill in. */
 export async function runStart(path: string | undefined, flags: StartFlags): Promise<ExitCode> {
-  const { stdin, stderr, env } = process;
+  const { stdin, stdout, stderr, env } = process;
   if (!stdin.isTTY || !stderr.isTTY) return giveTemplate(path, flags);
   const asker = clackAsker({ input: stdin, output: stderr, width: columnsOf(stderr) });
-  return startWith(asker, signsFor(screenOf(stderr, env).unicode ?? true), path, flags);
+  return startWith(asker, signsFor(screenOf(stderr, env).unicode ?? true), fileFor(path, flags, stdout.isTTY), flags);
+}
+
+/** The file of that path; where none is named and what is printed would only pass by on a screen, one with the usual name. */
+export function fileFor(path: string | undefined, { catalogue }: StartFlags, isOnScreen: boolean): string | undefined {
+  return path ?? (isOnScreen ? (catalogue ? 'shop.yaml' : usualBoard) : undefined);
 }
 
 /** Where nobody can be asked. A file that is there stays as it is. */
@@ -54,11 +61,15 @@ export async function startWith(
     printFaults(opened);
     return exitCodes.input;
   }
+  if (path !== undefined && opened.value !== null) asker.say(`${path} is there already: what you tell is added to it.`);
   const told = catalogue
     ? await tellCatalogue(asker, signs, opened.value)
-    : await tellBoard(asker, signs, opened.value, path === undefined ? 'My board' : parse(path).name);
+    : await tellBoard(asker, signs, opened.value, boardName(path));
   const { code, canChoose } = await finish(told, { path, kind });
   if (told.wasStopped) return code === exitCodes.plan ? exitCodes.stopped : code;
   if (canChoose && path !== undefined) await offerToChoose(asker, path);
   return code;
 }
+
+/** As its file is called, unless nobody has called that something of their own. */
+const boardName = (path = usualBoard): string => (path === usualBoard ? 'My board' : parse(path).name);

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 import { boardTemplate, catalogueTemplate } from '../../../../../src/reading/drafts/templates.js';
+import { fileFor } from '../../../../../src/node/cli/start/start-command.js';
 import { spawned } from '../command.js';
 import { scratchFolder } from './starting.js';
 
@@ -36,5 +37,19 @@ describe('boardfeed start without a terminal', () => {
     expect(await readFile(path, 'utf8')).toBe('mine');
     expect(await spawned(['start', at('no/such.yaml')])).toMatchObject({ code: 3, output: '' });
     expect(await spawned(['start', at('tour.csv')])).toMatchObject({ code: 3, output: '' });
+  });
+});
+
+describe('the file of boardfeed start', () => {
+  it.each([
+    [undefined, false, 'board.yaml'],
+    [undefined, true, 'shop.yaml'],
+    ['tour.yaml', false, 'tour.yaml'],
+  ])('%s, of a catalogue: %s, on a terminal is %s', (path, catalogue, file) => {
+    expect(fileFor(path, { catalogue }, true)).toBe(file);
+  });
+
+  it('is none where what is printed goes somewhere', () => {
+    expect(fileFor(undefined, { catalogue: false }, false)).toBeUndefined();
   });
 });
