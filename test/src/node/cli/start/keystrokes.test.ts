@@ -87,6 +87,7 @@ describe('six pedals in a terminal', () => {
   it('take one more to see what to buy and have it on paper, where the table of a shop lies beside the board', async () => {
     const path = at('six.yaml');
     await writeFile(at('shop.csv'), table);
+    expect([`boardfeed start${enter}`, ...keys, enter].join('').length).toBeLessThanOrEqual(137);
     const { asker, shown, left } = typist([...keys, enter], 80);
     expect(await startWith(asker, signsFor(true), path, { catalogue: false })).toBe(0);
     expect(left()).toEqual([]);
