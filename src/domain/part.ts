@@ -19,6 +19,9 @@ export type PartRole =
 /** Whether it is a lead, which batteries are not. */
 export const isLead = ({ role }: Pick<Part, 'role'>): boolean => role.kind !== 'battery';
 
+/** The plugs that stand in the gear without anybody having looked at them. */
+export type AssumedOfPart = { readonly fits?: string; readonly gives?: string };
+
 export type Part = {
   readonly id: PartId;
   readonly name: string;
@@ -33,4 +36,6 @@ export type Part = {
   /** It swaps plus and minus. */
   readonly reverses: boolean;
   readonly role: PartRole;
+  /** Nothing where it is left out. */
+  readonly assumed?: AssumedOfPart;
 };

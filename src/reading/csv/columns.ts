@@ -99,7 +99,7 @@ const ofBanks = {
 
 /** Those of leads beside id, name, price and stock; what it joins stands under `joins`. */
 const ofParts = { fits: 'connector', gives: 'connector', reverses: 'flag', tails: 'count' } as const satisfies Of<
-  Exclude<keyof RawPart, 'id' | 'name' | 'price' | 'stock' | 'joins'>
+  Exclude<keyof RawPart, 'id' | 'name' | 'price' | 'stock' | 'joins' | 'assumed'>
 >;
 
 /** A column that a table of supplies may have. */

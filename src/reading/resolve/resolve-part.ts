@@ -16,22 +16,35 @@ export function resolvePart(entry: Entry<RawPart>, counter: Counter): Found<Part
   const role = resolveRole(entry, report);
   const found = id === null ? null : partId(id);
   if (found === null || price === 'reported' || role === null) return { id: found, thing: null };
-  if (fields.name === undefined || fields.fits === undefined || fields.gives === undefined)
+  const { name, fits, gives } = fields;
+  if (name === undefined || fits === undefined || gives === undefined || entry.isBroken('assumed'))
     return { id: found, thing: null };
   return {
     id: found,
     thing: {
       id: found,
-      name: fields.name,
+      name,
       price,
       stock: counter.forSale ? (fields.stock ?? null) : 0,
-      fits: fields.fits,
-      gives: fields.gives,
+      fits,
+      gives,
       reverses: fields.reverses ?? false,
       role,
+      ...assumedOf(fields),
     },
   };
 }
+
+/** The plugs of a part of the gear that nobody has looked at. */
+const assumedOf = ({ fits, gives, assumed = [] }: Partial<RawPart>): Pick<Part, 'assumed'> =>
+  assumed.length === 0
+    ? {}
+    : {
+        assumed: {
+          ...(assumed.includes('fits') && fits !== undefined && { fits }),
+          ...(assumed.includes('gives') && gives !== undefined && { gives }),
+        },
+      };
 
 function resolveRole(entry: Entry<RawPart>, report: Report): PartRole | null {
   const { tails, joins } = entry.fields;

@@ -1,6 +1,18 @@
 import * as z from 'zod/mini';
 
-import { connector, count, flag, id, largestCount, map, money, name, words } from './schema-fields.js';
+import {
+  connector,
+  count,
+  flag,
+  id,
+  largestCount,
+  listOf,
+  map,
+  money,
+  mostInShortList,
+  name,
+  words,
+} from './schema-fields.js';
 
 const partFields = {
   id: z.optional(id('How other parts of the files and the results call it; made from the name when absent.')),
@@ -26,6 +38,14 @@ export const partSchema = map('An adapter, or with `tails` a chain lead, or with
 export const gearPartSchema = map('An owned part that no catalogue lists.', allowed, {
   ...partFields,
   price: z.optional(money('Not used: gear is not for sale.')),
+  assumed: z.optional(
+    listOf(
+      words(['fits', 'gives'], 'A plug of it that nobody has looked at.', 'fits or gives'),
+      mostInShortList,
+      'What stands here as most leads have it, and is to be confirmed before plugging in.',
+      'a list of keys such as [fits, gives]',
+    ),
+  ),
 });
 
 export type RawPart = z.output<typeof gearPartSchema>;

@@ -9,8 +9,8 @@ export type LeadLine =
       readonly draft: LeadDraft;
       /** How many of it there are; at least 1. */
       readonly count: number;
-      /** Whether a plug of it was not said and is taken to be the one that most have. */
-      readonly isPlugTaken: boolean;
+      /** The plugs of it that were not said and are taken to be the one that most have. */
+      readonly taken: readonly ('fits' | 'gives')[];
     }
   /** A sentence for each thing that stands in the way. */
   | { readonly kind: 'unclear'; readonly faults: readonly string[] };
@@ -47,7 +47,7 @@ export function leadLine(text: string): LeadLine {
   ];
   return faults.length > 0
     ? { kind: 'unclear', faults }
-    : { kind: 'lead', draft, count, isPlugTaken: connectors.length < (isChange ? 2 : 1) };
+    : { kind: 'lead', draft, count, taken: plugsTaken(called, connectors, isChange) };
 }
 
 const faultsOf = ({ name, tails, fits, gives }: LeadDraft, isChange: boolean): readonly string[] => [
@@ -62,7 +62,16 @@ const faultsOf = ({ name, tails, fits, gives }: LeadDraft, isChange: boolean): r
 
 /** An adapter of which one plug is said leads to it, unless it is said to come from there. */
 const inOrder = (text: string, connectors: readonly string[], isChange: boolean): readonly string[] =>
-  isChange && connectors.length === 1 && !/\bfrom\b/i.test(text) ? [usualPlug, ...connectors] : connectors;
+  isChange && connectors.length === 1 && !comesFrom(text) ? [usualPlug, ...connectors] : connectors;
+
+const comesFrom = (text: string): boolean => /\bfrom\b/i.test(text);
+
+/** One plug that is said of anything but an adapter is that of all its ends. */
+function plugsTaken(text: string, { length }: readonly string[], isChange: boolean): readonly ('fits' | 'gives')[] {
+  if (length === 0) return ['fits', 'gives'];
+  if (length > 1 || !isChange) return [];
+  return comesFrom(text) ? ['gives'] : ['fits'];
+}
 
 /** "2 x chain", "chain x 2". */
 function countIn(text: string): { readonly count: number; readonly rest: string } {

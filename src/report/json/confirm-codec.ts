@@ -7,11 +7,11 @@ import { list, made } from './codec.js';
 
 const idOf = (what: string) => described(z.string().check(z.minLength(1), z.maxLength(200)), `The id of the ${what}.`);
 
-const assumed = (of: 'pedal' | 'supply') =>
+const assumed = (of: 'pedal' | 'supply' | 'part') =>
   described(
     z.partialRecord(
       described(
-        z.enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'plug', 'regulated']),
+        z.enum(['power', 'polarity', 'inlet', 'ground', 'volts', 'plug', 'regulated', 'fits', 'gives']),
         'A field that was left out.',
       ),
       described(z.union([z.string(), z.boolean(), z.number()]), 'What was assumed.'),
@@ -60,6 +60,7 @@ const entry = described(
       'What to read off a pedal.',
     ),
     described(z.object({ supply: idOf('supply'), assumed: assumed('supply') }), 'What to read off a supply.'),
+    described(z.object({ part: idOf('part'), assumed: assumed('part') }), 'What to look at on a lead.'),
   ]),
   'What nobody has read from a label yet.',
 );
@@ -72,7 +73,7 @@ export const confirmed = list(
 
 /** Volts as files state them. */
 function inFileWords(confirm: Confirm): unknown {
-  if ('supply' in confirm || confirm.assumed.volts === undefined) return confirm;
+  if (!('pedal' in confirm) || confirm.assumed.volts === undefined) return confirm;
   const { volts, ...assumed } = confirm.assumed;
   return { ...confirm, assumed: { ...assumed, volts: numberOfThousandths(volts) } };
 }

@@ -97,7 +97,7 @@ export function nextAtHome(speech: Speech, comparison: Comparison): string | nul
   const assumed =
     open === 0
       ? ''
-      : ` ${countText(open, 'pedal or supply', 'pedals or supplies')} with something that is assumed or guessed.`;
+      : ` ${countText(open, 'pedal, supply or lead', 'pedals, supplies or leads')} with something that is assumed or guessed.`;
   return `Plug nothing by this comparison alone: the sheet of the choice that you take says what to read, to set and to measure first.${
     assumed
   }`;

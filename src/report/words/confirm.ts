@@ -1,7 +1,8 @@
 import type { Board } from '../../domain/board.js';
 import type { AssumedOfPedal, Pedal, UnknownField } from '../../domain/pedal.js';
-import type { Feed } from '../../domain/plan.js';
-import { numberOfThousandths, type PedalId, type SupplyId } from '../../domain/quantities.js';
+import type { AssumedOfPart } from '../../domain/part.js';
+import { leadsOf, type Feed } from '../../domain/plan.js';
+import { numberOfThousandths, type PartId, type PedalId, type SupplyId } from '../../domain/quantities.js';
 import type { AssumedOfSupply } from '../../domain/supply.js';
 import type { Inventory } from './inventory.js';
 
@@ -16,9 +17,10 @@ export type Confirm =
       readonly guessed?: Guessed;
       readonly unknown?: readonly UnknownField[];
     }
-  | { readonly supply: SupplyId; readonly assumed: AssumedOfSupply };
+  | { readonly supply: SupplyId; readonly assumed: AssumedOfSupply }
+  | { readonly part: PartId; readonly assumed: AssumedOfPart };
 
-/** One entry a pedal with an assumed or unknown field or a guessed figure, then one a supply in use with assumed fields. */
+/** One entry a pedal with an assumed or unknown field or a guessed figure, then one a supply or lead in use with assumed fields. */
 export function confirmEntries(board: Board, inventory: Inventory, feeds: readonly Feed[]): readonly Confirm[] {
   const pedals = board.pedals.flatMap((pedal): Confirm[] => {
     const assumed = assumedOfPedal(pedal);
@@ -31,7 +33,18 @@ export function confirmEntries(board: Board, inventory: Inventory, feeds: readon
     const filled = assumedOfSupply(assumed);
     return inUse.has(id) && Object.keys(filled).length > 0 ? [{ supply: id, assumed: filled }] : [];
   });
-  return [...pedals, ...supplies];
+  const leads = new Set(feeds.flatMap(leadsOf));
+  const parts = [...leads].flatMap((id): Confirm[] => {
+    const { assumed } = inventory.part(id);
+    return assumed === undefined ? [] : [{ part: id, assumed }];
+  });
+  return [...pedals, ...supplies, ...parts];
+}
+
+/** What is to be looked at, by its name. */
+export function confirmName({ pedalName, supplyName, partName }: Inventory, entry: Confirm): string {
+  if ('pedal' in entry) return pedalName(entry.pedal);
+  return 'supply' in entry ? supplyName(entry.supply) : partName(entry.part);
 }
 
 function guessedOf({ draw }: Pedal): Guessed {

@@ -12,7 +12,7 @@ export function ownedReadBack(read: OwnedLine): readonly string[] {
     case 'lead':
       return [
         `${countedText(read.count, read.draft.name)}: ${leadText(read.draft)}.`,
-        ...(read.isPlugTaken
+        ...(read.taken.length > 0
           ? [`Where you did not say its plug it is taken to be ${connectorText('barrel-2.1')}; else write 3.5 mm jack.`]
           : []),
       ];

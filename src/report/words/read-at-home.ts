@@ -3,7 +3,7 @@ import type { AskedLabel } from '../../planning/ask/decisive-labels.js';
 import { mostDrawn, openLabels, type OpenLabel } from '../../domain/open-labels.js';
 import type { UnknownField } from '../../domain/pedal.js';
 import { everyFeed, type Wiring } from '../../domain/plan.js';
-import { confirmEntries, type Confirm } from './confirm.js';
+import { confirmEntries, confirmName, type Confirm } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
 import { readFirstTitle, weightOf, type Weight } from './label-weights.js';
 import type { Speech } from './speech.js';
@@ -73,16 +73,16 @@ function pedalLooks(
     });
 }
 
-/** What was assumed of pedals of which all else is known, and of supplies. */
+/** What was assumed of pedals of which all else is known, of supplies and of leads. */
 const assumedLooks = (
   { inventory }: Speech,
   open: readonly OpenLabel[],
   entries: readonly Confirm[],
 ): readonly LookAt[] =>
   entries
-    .filter((entry) => 'supply' in entry || open.every(({ pedal }) => pedal.id !== entry.pedal))
+    .filter((entry) => !('pedal' in entry) || open.every(({ pedal }) => pedal.id !== entry.pedal))
     .map((entry) => ({
-      names: ['pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply)],
+      names: [confirmName(inventory, entry)],
       text: assumedText(entry.assumed, 'pedal' in entry ? 'runs on' : 'gives'),
     }));
 

@@ -6,7 +6,7 @@ import { everyFeed, type Feed, type Wiring } from '../../domain/plan.js';
 import { factorText, type PedalId } from '../../domain/quantities.js';
 import type { Reason } from '../../planning/answer.js';
 import { generalCautions, noiseCautions, pluggingCautions } from './cautions.js';
-import { confirmEntries } from './confirm.js';
+import { confirmEntries, confirmName } from './confirm.js';
 import { fieldWords, whereToLook } from './label-places.js';
 import { describedOnlyTexts } from './described-only.js';
 import { drawText } from './needs.js';
@@ -37,7 +37,7 @@ export function confirmRemarks(speech: Speech, wiring: Pick<Wiring, 'feeds' | 'i
   const texts = confirmEntries(board, inventory, everyFeed(wiring))
     .map((entry) => ({
       text: assumedText(entry.assumed, 'pedal' in entry ? 'runs on' : 'gives'),
-      name: 'pedal' in entry ? inventory.pedalName(entry.pedal) : inventory.supplyName(entry.supply),
+      name: confirmName(inventory, entry),
     }))
     .filter(({ text }) => text !== '');
   const assumed = groupBy(texts, ({ text }) => text).map((alike) =>

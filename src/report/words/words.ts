@@ -1,5 +1,6 @@
 import type { LoadNumbers } from '../../domain/load-numbers.js';
 import { compareExact, exactly, stepsUp, tenthsDown, type Exact } from '../../domain/load.js';
+import type { AssumedOfPart } from '../../domain/part.js';
 import type { AssumedOfPedal, Polarity, PolarityOrUnknown } from '../../domain/pedal.js';
 import { decimalOfThousandths, type Factor, type Millivolts } from '../../domain/quantities.js';
 import { listed as listText } from '../../domain/shown-text.js';
@@ -95,10 +96,10 @@ export function percentOf({ planned, limit }: Meter): number {
  * The assumed values in words, in a fixed order; empty when there are none. A pedal runs on its power, a supply gives it.
  */
 export function assumedText(
-  assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedOfSupply,
+  assumed: Omit<AssumedOfPedal, 'polarity'> & AssumedOfSupply & AssumedOfPart,
   does: 'runs on' | 'gives',
 ): string {
-  const { power, polarity, inlet, ground, volts, plug, regulated } = assumed;
+  const { power, polarity, inlet, ground, volts, plug, regulated, fits, gives } = assumed;
   const words = [
     power === undefined ? null : `${does} ${power}`,
     polarity === undefined ? null : outputPolarityText(polarity),
@@ -107,8 +108,18 @@ export function assumedText(
     volts === undefined ? null : voltsText(volts),
     plug === undefined ? null : `plug ${connectorText(plug)}`,
     regulated === undefined ? null : regulated ? 'regulated' : 'unregulated',
+    ...endsTexts(fits, gives),
   ];
   return words.filter((word) => word !== null).join(', ');
+}
+
+/** The plugs of a lead. */
+function endsTexts(fits: string | undefined, gives: string | undefined): readonly string[] {
+  if (fits !== undefined && fits === gives) return [`plug ${connectorText(fits)} at every end`];
+  return [
+    ...(fits === undefined ? [] : [`plug ${connectorText(fits)} towards the supply`]),
+    ...(gives === undefined ? [] : [`plug ${connectorText(gives)} towards the pedal`]),
+  ];
 }
 
 const outputPolarityText = (polarity: Polarity | 'either'): string =>

@@ -42,11 +42,11 @@ const gearIn = (data: Data, list: string): readonly Data[] => listOf(settingIn(d
 
 const isCalled = ({ id, name }: Data, called: string): boolean => means(id ?? name, called);
 
-/** Its label was read, and says what was taken. */
-export const labelAgrees = (id: string): Change =>
+/** It was looked at, and is as was taken. */
+export const labelAgrees = (kind: Owned, id: string): Change =>
   editing((text) => {
-    const index = gearIn(boardData(text), 'supplies').findIndex((supply) => isCalled(supply, id));
-    return withKeys(text, { list: ['gear', 'supplies'], index }, { assumed: undefined });
+    const index = gearIn(boardData(text), lists[kind]).findIndex((thing) => isCalled(thing, id));
+    return withKeys(text, { list: ['gear', lists[kind]], index }, { assumed: undefined });
   });
 
 /** Files call a thing by its id or its name. */

@@ -40,13 +40,13 @@ function thingOf(told: Told): Thing {
   switch (told.kind) {
     case 'supply': {
       const { draft, taken } = told;
-      const entry = { ...dataOf(supplyEntry(draft).fields), ...(taken.length > 0 && { assumed: taken }) };
+      const entry = assuming(taken, dataOf(supplyEntry(draft).fields));
       return { list: 'supplies', entry, owning: owningAnother('supply', idFromName(draft.name) ?? '') };
     }
     case 'lead': {
-      const { draft, count } = told;
+      const { draft, count, taken } = told;
       const owning = owningMore('part', idFromName(draft.name) ?? '', count);
-      return { list: 'parts', entry: dataOf(leadEntry(draft).fields), owning };
+      return { list: 'parts', entry: assuming(taken, dataOf(leadEntry(draft).fields)), owning };
     }
     case 'battery': {
       const { name, fields } = batteryEntry(told.battery);
@@ -55,3 +55,9 @@ function thingOf(told: Told): Thing {
     }
   }
 }
+
+/** What was not said of it is told as such. */
+const assuming = (taken: readonly string[], entry: Data): Data => ({
+  ...entry,
+  ...(taken.length > 0 && { assumed: taken }),
+});

@@ -40,7 +40,7 @@ function OwnedThing({
         {taken !== '' && <span class="minor"> Taken to be so: {taken}.</span>}
       </span>
       {taken !== '' && (
-        <button type="button" class="quiet" onClick={() => state.change(labelAgrees(id))}>
+        <button type="button" class="quiet" onClick={() => state.change(labelAgrees(kind, id))}>
           Its label agrees<span class="unseen">: {name}</span>
         </button>
       )}

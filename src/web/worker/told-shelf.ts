@@ -72,7 +72,7 @@ export function toldThings(kit: Kit, remarks: ReadonlyMap<string, string> = new 
       outputs: 0,
       remark: '',
       units: owned.parts.get(part.id) ?? 0,
-      taken: '',
+      taken: assumedText(part.assumed ?? {}, 'gives'),
     })),
   ];
 }

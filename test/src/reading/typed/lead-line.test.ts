@@ -34,10 +34,10 @@ test.each([
 });
 
 test('it is told where a plug was not said', () => {
-  expect(leadLine('chain of 5')).toMatchObject({ isPlugTaken: true });
-  expect(leadLine('chain of 5 2.1 mm barrel')).toMatchObject({ isPlugTaken: false });
-  expect(leadLine('adapter to jack-3.5')).toMatchObject({ isPlugTaken: true });
-  expect(leadLine('adapter barrel-2.1 to jack-3.5')).toMatchObject({ isPlugTaken: false });
+  expect(leadLine('chain of 5')).toMatchObject({ taken: ['fits', 'gives'] });
+  expect(leadLine('chain of 5 2.1 mm barrel')).toMatchObject({ taken: [] });
+  expect(leadLine('adapter to jack-3.5')).toMatchObject({ taken: ['fits'] });
+  expect(leadLine('adapter barrel-2.1 to jack-3.5')).toMatchObject({ taken: [] });
 });
 
 test.each([

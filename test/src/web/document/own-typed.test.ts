@@ -40,7 +40,7 @@ test('what was taken of a typed supply stands in the file beside it until its la
   const owned = owningTyped(read)({ ...emptyDocument, board: { file: 'b.yaml', text } });
   const taken = ['polarity', 'plug', 'regulated'];
   expect(says(owned, 'gear', 'supplies')).toMatchObject([{ assumed: ['plug'] }, { name: 'Old box', assumed: taken }]);
-  const agreed = labelAgrees('old-box')(owned);
+  const agreed = labelAgrees('supply', 'old-box')(owned);
   expect(agreed.board.text).toContain('    # kept apart\n');
   expect(says(agreed, 'gear', 'supplies')).toMatchObject([{ assumed: ['plug'] }, { name: 'Old box', total: {} }]);
   expect(agreed.board.text.match(/assumed/g)).toHaveLength(1);

@@ -101,7 +101,7 @@ test('what was taken of a typed supply is to be confirmed before plugging in, un
   await ask({ ...emptyDocument, board: typed.board });
   expect(confirmed()).toContain('Assumed: centre-negative (minus on the pin), plug 2.1 mm barrel. Look at Old box.');
   expect(owned()).toEqual(['centre-negative (minus on the pin), plug 2.1 mm barrel']);
-  await ask(labelAgrees('old-box')(typed));
+  await ask(labelAgrees('supply', 'old-box')(typed));
   expect(confirmed()).not.toContain('Old box');
   expect(owned()).toEqual(['']);
 });
