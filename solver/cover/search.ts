@@ -25,6 +25,8 @@ export type CoverOptions<Content> = {
   readonly signal?: AbortSignal | undefined;
   /** Whether to give up after so many nodes, with the value of the best solution so far, or null; never when left out. */
   readonly givesUp?: ((nodes: number, value: number | null) => boolean) | undefined;
+  /** After how many nodes it begins anew; after many when left out. */
+  readonly anewAfter?: number | undefined;
   /** How the search lets others have their turn; by web standards when left out. */
   readonly timing?: Timing | undefined;
   /** Who looks for better solutions meanwhile; nobody when left out. */
@@ -50,6 +52,12 @@ type OpenNode = {
 /** Columns that a node hands on to its children. */
 const mostKept = 500;
 
+/**
+ * Most searches end before so many nodes. One that does not begins anew, carefully: what it branched on first was chosen when columns and
+ * a good solution were wanting, and all that is below pays for it.
+ */
+const manyNodes = 48;
+
 /** Rounds of pricing at one node before it is branched on as it is, once it has a bound. */
 const mostRounds = 400;
 
@@ -68,6 +76,8 @@ export class CoverSearch<Content> {
   #stuck: Impasse<Content> | null = null;
   /** Lets others have their turn. */
   readonly pause: () => Promise<void>;
+  /** Whether it has begun anew. */
+  isCareful = false;
   readonly statistics = { nodes: 0, rounds: 0, columns: 0 };
 
   constructor(program: CoverProgram<Content>, options: CoverOptions<Content>) {
@@ -82,15 +92,13 @@ export class CoverSearch<Content> {
   }
 
   async run(): Promise<CoverOutcome<Content>> {
-    const root: CoverNode = { duals: null, bound: -Infinity, branch: null };
-    this.#open.push({
-      decisions: this.#undecided,
-      start: { columns: [], since: 0, state: COLD },
-      bound: 0,
-      depth: 0,
-      proof: root,
-    });
+    let root = this.#begin();
     for (let node = this.#next(); node !== null; node = this.#next()) {
+      if (!this.isCareful && this.statistics.nodes >= (this.#options.anewAfter ?? manyNodes)) {
+        this.isCareful = true;
+        root = this.#begin();
+        continue;
+      }
       if (await this.#solve(node)) continue;
       this.#raise(Math.min(...this.#open.map(({ bound, proof }) => Math.max(bound, this.#whole(proof.bound)))));
       const inHand = { best: this.best, bound: this.#bound };
@@ -99,6 +107,14 @@ export class CoverSearch<Content> {
     }
     const proof = { scale: this.scale, tree: finishedTree(root, this.scale * this.wanted) };
     return this.best === null ? { kind: 'infeasible', proof } : { kind: 'optimal', ...this.best, proof };
+  }
+
+  /** Leaves nothing open but the whole. @returns the root of its proof. */
+  #begin(): CoverNode {
+    const proof: CoverNode = { duals: null, bound: -Infinity, branch: null };
+    const start = { columns: [], since: 0, state: COLD };
+    this.#open.splice(0, Infinity, { decisions: this.#undecided, start, bound: 0, depth: 0, proof });
+    return proof;
   }
 
   /** A solution must be worth less than this to be of interest. */

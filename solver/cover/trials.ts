@@ -12,6 +12,8 @@ type Trying<Content> = {
   readonly scale: number;
   /** A solution must be worth less than this to be of interest. */
   readonly target: number;
+  /** Whether to try all there is to branch on rather than be content with little. */
+  readonly isCareful: boolean;
 };
 
 type Branches = readonly BranchingConstraint[];
@@ -28,7 +30,7 @@ const mostTriedTwice = 8;
 /** What lifts nothing counts for so little, so that the other side still tells. */
 const leastLift = 1e-6;
 /** Of what would close both sides, squared: with less than this what is branched on tells little. */
-const telling = 1e-3;
+const telling = { hasty: 1e-3, careful: 4e-2 } as const;
 
 /** The conditions to branch on. */
 export type BranchTrials = {
@@ -78,7 +80,7 @@ export function branchTrials<Content>(
   const best = better(foremost, null);
   return {
     telling: () => {
-      const enough = telling * (search.target - master.value) ** 2;
+      const enough = telling[search.isCareful ? 'careful' : 'hasty'] * (search.target - master.value) ** 2;
       return best !== null && best.score >= enough ? best.branches : null;
     },
     best: () => better(others(), best)?.branches ?? null,

@@ -58,6 +58,19 @@ describe('the search of a cover', () => {
     for (const [rule, count] of Object.entries(rules)) expect([rule, count > 1]).toEqual([rule, true]);
   });
 
+  it.each([1, 2])('finds and proves the same where it begins anew after %i nodes', async (anewAfter) => {
+    let branched = 0;
+    await fc.assert(
+      fc.asyncProperty(smallCovers, async (given) => {
+        const { outcome, cover } = await ended(given, undefined, { anewAfter });
+        expectTrue(outcome, cover, leastCost(given));
+        if (outcome.kind === 'optimal' && outcome.proof.tree.branch !== null) branched += 1;
+      }),
+      trying(300),
+    );
+    expect(branched).toBeGreaterThan(share(1));
+  });
+
   it('tells cases apart by the columns of a set of groups where their number alone is not whole', async () => {
     // Two of three demands each, three times, for 10: half of each column, three in all; two of either three are needed.
     const pairs = [0, 3].flatMap((first) =>
