@@ -33,16 +33,21 @@ export const openWords: Readonly<Record<UnknownField, string>> = {
 
 /** The pedal as an entry of a board. What was not told is `unknown` there, unless the board may assume it. */
 export function pedalEntry(draft: PedalDraft, assumption: Assumption): DraftEntry {
-  const { name, volts, adapter, battery } = draft.line;
-  const figures = [...inletFields(draft, assumption), told('volts', volts), ...drawFields(draft)];
+  const { name, volts, prefers, adapter, battery } = draft.line;
+  const figures = [
+    ...inletFields(draft, assumption),
+    told('volts', volts),
+    ...also('prefers', prefers),
+    ...drawFields(draft),
+  ];
   return {
     name,
     fields: [
       { key: 'name', value: name },
       ...(isOnOwnAdapterAlone(draft) ? figures.filter(({ value }) => value !== 'unknown') : figures),
       ...traitFields(draft),
-      ...(adapter === undefined ? [] : [{ key: 'adapter', value: adapter }]),
-      ...(battery === undefined ? [] : [{ key: 'battery', value: battery }]),
+      ...also('adapter', adapter),
+      ...also('battery', battery),
     ],
     missing: [],
   };
@@ -51,6 +56,9 @@ export function pedalEntry(draft: PedalDraft, assumption: Assumption): DraftEntr
 /** Whether nothing but the adapter that it came with is to feed it, so that it is all the same what was not told. */
 export const isOnOwnAdapterAlone = ({ line: { adapter, volts, draw } }: Pick<PedalDraft, 'line'>): boolean =>
   adapter !== undefined && (volts === undefined || draw === undefined);
+
+/** Of what nobody misses where it was not told. */
+const also = (key: string, value: unknown): readonly Field[] => (value === undefined ? [] : [{ key, value }]);
 
 const told = (key: UnknownField, value: unknown): Field =>
   value === undefined ? { key, value: 'unknown', remark: lookFor[key] } : { key, value };
@@ -78,7 +86,7 @@ function drawFields({ line, kind }: PedalDraft): readonly Field[] {
       ? [{ key: 'circuit', value: kind.key }]
       : []),
     ...(draw !== undefined && figure !== undefined ? [{ key: 'figure', value: figure }] : []),
-    ...(startup === undefined ? [] : [{ key: 'startup', value: startup }]),
+    ...also('startup', startup),
   ];
 }
 

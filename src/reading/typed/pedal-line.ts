@@ -8,6 +8,7 @@ import { readOwnSources, withVoltsOfBlock, type OwnSources } from './own-sources
 import { splitName } from './pedal-name.js';
 import { tokensOf, type PedalToken } from './pedal-tokens.js';
 import { knownWords, type SaidByWord } from './pedal-words.js';
+import { readPreferred } from './preferred-volts.js';
 import { sourceWords } from './source-words.js';
 import { startCurrent } from './start-words.js';
 
@@ -17,6 +18,8 @@ export type PedalLine = SaidByWord &
     /** Empty where there is none. */
     readonly name: string;
     readonly volts?: LabelVolts;
+    /** One of those volts. */
+    readonly prefers?: number;
     readonly draw?: LabelDraw;
     readonly inlet?: string;
     /** In milliamps. */
@@ -50,6 +53,7 @@ export function typedLine(text: string, named: boolean | 'if any'): TypedLine {
   const line: PedalLine = {
     name,
     ...said,
+    ...readPreferred(tokens, volts, faults),
     ...readDraw(tokens, volts, faults),
     ...readInlet(tokens),
     ...readStartup(tokens, faults),
@@ -89,7 +93,7 @@ function notUnderstood({ kind, text }: PedalToken): readonly string[] {
       `${quoted(text)} does not say which sign leads to the dot in the middle: write neg for minus, pos for plus.`,
     ];
   const near =
-    didYouMean(text, [...knownWords, ...sourceWords]) ??
+    didYouMean(text, [...knownWords, ...sourceWords, 'prefers']) ??
     'Say it such as 9 V, 300 mA, neg (minus on the pin), pos (plus), digital.';
   return [`${quoted(text)} is not understood. ${near}`];
 }

@@ -5,7 +5,7 @@ import { wordsAt, type SaidByWord } from './pedal-words.js';
 
 /** A piece of a line about a pedal. */
 export type PedalToken = { readonly text: string; readonly end: number } & (
-  | { readonly kind: 'volts' | 'draw' | 'startup' | 'inlet' }
+  | { readonly kind: 'volts' | 'prefers' | 'draw' | 'startup' | 'inlet' }
   /** What the pedal has of its own to stand on. */
   | { readonly kind: 'adapter' | 'battery' }
   /** Without a unit. */
@@ -21,11 +21,14 @@ const number = String.raw`\d+(?:[.,]\d+)?`;
 const oneVoltage = String.raw`${number}(?:\s*V(?:DC|AC|olts?)?)?`;
 const between = String.raw`\s*(?:-|–|—|\.\.\.?|…|\bto\b|\/|\||\bor\b|\band\b|&)\s*`;
 const unit = String.raw`\s*(?:mA|A|W|VA|milliamps?|amps?|watts?)`;
+const whole = String.raw`${number}\s*V(?:DC|AC|olts?)?(?=[\s,;]|$)`;
+const preferring = String.raw`(?:prefer(?:s|red)?|likes|best\s+(?:at|on|with))`;
 const figure = `${number}${unit}`;
 
 /** The last of several volts has the unit. */
 const shapes = [
   ['startup', startShape(number, figure)],
+  ['prefers', String.raw`${preferring}(?:\s*[:=]\s*|\s+)(?:${whole}|\d[^\s,;]*)|${whole}\s+preferred(?=[\s,;]|$)`],
   ['inlet', String.raw`inlet\s+(?:${connectorShape}|[^\s,;]+)|${connectorShape}|(?:barrel|jack)-[^\s,;]+`],
   ['adapter', adapterShape],
   // A nine-volt block begins as volts do.
@@ -58,7 +61,7 @@ function opened(text: string): string {
   });
 }
 
-const figures: readonly PedalToken['kind'][] = ['volts', 'draw', 'startup'];
+const figures: readonly PedalToken['kind'][] = ['volts', 'prefers', 'draw', 'startup'];
 
 function piecesOf(text: string): readonly PedalToken[] {
   const tokens: PedalToken[] = [];

@@ -21,11 +21,12 @@ export function toldOf(name: string, draft: PedalDraft): string {
 }
 
 function figures({
-  line: { volts, draw, figure, power, polarity, inlet, ground, startup },
+  line: { volts, prefers, draw, figure, power, polarity, inlet, ground, startup },
 }: PedalDraft): readonly string[] {
   const workings = draw?.workings ?? null;
   return [
     volts !== undefined && `${labelVoltsText(volts)} V`,
+    prefers !== undefined && `prefers ${prefers} V`,
     power,
     draw !== undefined &&
       `${draw.milliamps} mA${workings === null ? '' : ` (${workings})`}${figure === 'guess' ? ', a guess' : ''}`,

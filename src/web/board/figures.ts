@@ -6,12 +6,13 @@ import type { Data } from '../../reading/text/data.js';
 
 /** What a label says, as short as on a label: "9 or 18 V", "300 mA", "plus on the pin". */
 export function figuresOf({ name, stated }: StatedPedal): readonly string[] {
-  const { volts, milliamps, figure, startup, polarity, power, ground, adapter, battery } = stated;
+  const { volts, prefers, milliamps, figure, startup, polarity, power, ground, adapter, battery } = stated;
   const kind = kindByName(name, undefined);
   const trait = (key: 'digital' | 'highGain', words: string): string | false =>
     stated[key] === true && (kind?.[key] === true ? `${words}, as its name says` : words);
   return [
     voltsText(volts),
+    typeof prefers === 'number' && `prefers ${prefers} V`,
     power === 'AC' && 'AC',
     drawText(milliamps, figure),
     typeof startup === 'number' && `${startup} mA when it starts`,

@@ -187,8 +187,51 @@ describe('a pedal on a line', () => {
   });
 });
 
+describe('the volts that a pedal would rather have', () => {
+  const wren = { name: 'wren', volts: { from: 9, to: 12 }, draw: mA(40), ...negative, notes: [] };
+
+  test.each([
+    ...[
+      'likes 12v',
+      'prefers 12',
+      'prefers: 12 V',
+      'best at 12 V',
+      'best with 12V',
+      'preferred 12 volts',
+      '12V preferred',
+    ],
+  ])('%s', (words) => {
+    for (const line of [
+      `9-12v 40 c- ${words}`,
+      `9-12v ${words} 40 c-`,
+      `9-12v ${words}, 40 mA, c-`,
+      `${words}, 9-12v 40 c-`,
+    ])
+      expect(read(`wren ${line}`)).toEqual({ ...wren, prefers: 12 });
+    expect(read(`wren 9-12v (${words}) 40 mA c-`)).toEqual({ ...wren, prefers: 12 });
+  });
+
+  it('are one of those that it lists, or within its range', () => {
+    expect(read('wren 9/12/18 15 prefers 18')).toMatchObject({ volts: [9, 12, 18], prefers: 18 });
+    expect(read('wren 9v 15 prefers 9')).toMatchObject({ volts: 9, prefers: 9 });
+  });
+
+  it('leave words of a name alone', () => {
+    expect(read('wren likes fuzz 9v 15')).toEqual({ name: 'wren likes fuzz', volts: 9, draw: mA(15), notes: [] });
+  });
+});
+
 describe('what is not clear is asked for, never guessed', () => {
   test.each<[string, RegExp]>([
+    ['wren 9-12v 40 likes 15v', /^"likes 15v" is none of the volts that it takes, "9-12v": write one of those\.$/],
+    [
+      'wren 9/18v 40 best at 12 V',
+      /^"best at 12 V" is none of the volts that it takes, "9\/18v": write one of those\.$/,
+    ],
+    ['wren 40mA prefers 12', /^"prefers 12": say the volts that it takes as well, such as 9-12V\.$/],
+    ['wren 9-18v 40 prefers 9-12v', /^"prefers 9-12v": say one voltage, such as prefers 12 V\.$/],
+    ['wren 9-18v 40 prefers 9 likes 12', /^the volts that it prefers are said twice: "prefers 9" and "likes 12"\.$/],
+    ['wren 9-18v 40 preffers', /^"preffers" is not understood\. Did you mean prefers\?$/],
     ['', /^Begin with what it is called, such as/],
     ['9v 300', /^Begin with what it is called/],
     ['moth delay 9v 300 digitl', /^"digitl" is not understood\. Did you mean digital\?$/],
@@ -234,11 +277,12 @@ describe('what is not clear is asked for, never guessed', () => {
 it('reads the lines that docs/start.md shows', async () => {
   const page = await readFile(join(import.meta.dirname, '../../../../docs/start.md'), 'utf8');
   const lines = [...page.matchAll(/^\| `([^`]+)` +\|/gm)].map(([, line = '']) => read(line));
-  expect(lines).toHaveLength(8);
+  expect(lines).toHaveLength(9);
   expect(lines).toMatchObject([
     { name: 'moth delay', volts: 9, draw: mA(300), ...negative },
     { name: 'Moth delay', volts: 9, draw: mA(300), ...negative, power: 'DC' },
     { volts: { from: 9, to: 18 }, draw: mA(15), polarity: 'centre-positive', highGain: true },
+    { volts: { from: 9, to: 12 }, draw: mA(40), prefers: 12, ...negative },
     { volts: [9, 12], draw: { milliamps: 300 }, inlet: 'jack-3.5', alone: true },
     { name: 'ruff tuner', notes: [] },
     { name: 'wharf station', adapter: { mains: { from: 100, to: 240 } } },

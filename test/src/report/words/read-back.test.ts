@@ -12,3 +12,9 @@ test.each([
   if (typed.kind === 'unclear') throw new Error(typed.faults.join(' '));
   expect(readBack({ line: typed.line, kind: null })).toBe(`wren: 9 V, ${told}, centre-negative.`);
 });
+
+test('the volts that it prefers are read back beside those that it takes', () => {
+  const typed = typedLine('tremolo 9-12v 40 c- likes 12v', true);
+  if (typed.kind === 'unclear') throw new Error(typed.faults.join(' '));
+  expect(readBack({ line: typed.line, kind: null })).toBe('tremolo: 9 to 12 V, prefers 12 V, 40 mA, centre-negative.');
+});

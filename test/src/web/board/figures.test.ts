@@ -9,6 +9,10 @@ test('what a pedal takes when it starts stands beside what it draws', () => {
   expect(figures({ name: 'Plover', milliamps: 280, startup: 410 })).toEqual(['280 mA', '410 mA when it starts']);
 });
 
+test('the volts that a pedal prefers stand beside those that it takes', () => {
+  expect(figures({ name: 'Plover', volts: { from: 9, to: 12 }, prefers: 12 })).toEqual(['9 to 12 V', 'prefers 12 V']);
+});
+
 test('a draw that is a guess says so', () => {
   expect(figures({ name: 'Gorse', milliamps: 90, figure: 'guess' })).toEqual(['90 mA, a guess']);
   expect(figures({ name: 'Gorse', milliamps: { 9: 90 }, figure: 'guess' })).toEqual(['90 mA at 9 V, a guess']);

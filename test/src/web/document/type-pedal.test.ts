@@ -23,6 +23,15 @@ describe('a pedal on a line', () => {
     ]);
   });
 
+  test('has the volts that it prefers among what the board says of it', () => {
+    const document = typed('tremolo 9-12v 40 c- likes 12v');
+    expect(pedalsOf(document)).toMatchObject([{ volts: { from: 9, to: 12 }, prefers: 12, milliamps: 40 }]);
+    expect(inputsFromText(document.board, null)).toMatchObject({
+      kind: 'read',
+      value: { board: { pedals: [{ prefers: 12_000 }] } },
+    });
+  });
+
   test('of which neither draw nor kind is told counts as what draws and disturbs most', () => {
     expect(pedalsOf(typed('Estuary 9v neg'))).toMatchObject([
       { milliamps: 'unknown', circuit: 'other-digital', digital: true },
