@@ -7,7 +7,7 @@ import { cheaperTexts, forcedTexts, type ExplainedPlan } from '../words/explain-
 import { elsewhereTexts, hereText, othersArranged, unfitTexts } from '../words/explain-seat.js';
 import { wayTexts } from '../words/explain-folded-ways.js';
 import { unsettledText } from '../words/answer-parts.js';
-import { unpoweredText } from '../words/reasons.js';
+import { unpoweredText, unpoweredTitle } from '../words/reasons.js';
 import { bullets } from './answer-parts.js';
 import { block, indent, type Piece } from './layout.js';
 import { headLines, printed, section, type Screen, type ScreenOptions } from './screen.js';
@@ -46,6 +46,7 @@ const spelled = (screen: Screen, texts: readonly string[]): string[] =>
 
 function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId | null): readonly string[] {
   const { conflicts, ways } = explanation;
+  const [cheapest = null] = ways.flatMap(({ change }) => (change.kind === 'budget' ? [change.to] : []));
   const told = alikeArguments(conflicts);
   const many = told.length > 1;
   const why = told.flatMap(({ argument, others }, at) => {
@@ -60,16 +61,20 @@ function impossibleLines(screen: Screen, explanation: Impossible, pedal: PedalId
     ];
   });
   return [
-    ...headLines(screen, 'why no plan exists', ...impossiblePieces(screen, explanation, pedal)),
+    ...headLines(
+      screen,
+      `why ${unpoweredTitle(screen, cheapest)}`,
+      { text: unpoweredText(screen, cheapest), paint: screen.paints.bad },
+      ...impossiblePieces(screen, explanation, pedal),
+    ),
     ...section(screen, '1. Why', why),
     ...section(screen, '2. Ways out, each by itself enough', spelled(screen, wayTexts(screen, ways))),
   ];
 }
 
 function impossiblePieces(screen: Screen, { conflicts, ways, whole }: Impossible, pedal: PedalId | null) {
-  const { kit, inventory, paints } = screen;
-  const [cheapest = null] = ways.flatMap(({ change }) => (change.kind === 'budget' ? [change.to] : []));
-  const pieces: Piece[] = [{ text: unpoweredText(screen, cheapest), paint: paints.bad }];
+  const { kit, inventory } = screen;
+  const pieces: Piece[] = [];
   if (pedal !== null) {
     const involved = conflicts.some(({ conflict }) => conflict.pedals.includes(pedal));
     const part = involved ? 'It is among the pedals that stand in the way' : 'It is not among the pedals in the way';

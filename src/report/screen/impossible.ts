@@ -2,6 +2,7 @@ import type { Reason } from '../../planning/answer.js';
 import { block, indent, type Piece } from './layout.js';
 import {
   impossibleLead,
+  impossibleTitle,
   reasonPassages,
   stoppedLead,
   stoppedPassage,
@@ -18,7 +19,10 @@ export function impossibleText(
   asked: Asked = 'board by command',
 ): string[] {
   return [
-    ...headLines(screen, 'no plan exists', { text: impossibleLead(screen, reasons), paint: screen.paints.bad }),
+    ...headLines(screen, impossibleTitle(screen, reasons), {
+      text: impossibleLead(screen, reasons),
+      paint: screen.paints.bad,
+    }),
     ...reasonPassages(screen, reasons, asked).flatMap((passage) => passageLines(screen, passage)),
   ];
 }

@@ -13,7 +13,14 @@ import { headlineOf, type Headline } from './headline.js';
 import { hookupOf, type UnitHookup } from './hookup.js';
 import { readAtHome, type ReadAtHome } from './read-at-home.js';
 import { ownedInUse, shoppingItems, type OwnedItem, type ShoppingItem } from './purchases.js';
-import { impossibleLead, reasonPassages, stoppedLead, stoppedPassage, type Passage } from './reasons.js';
+import {
+  impossibleLead,
+  impossibleTitle,
+  reasonPassages,
+  stoppedLead,
+  stoppedPassage,
+  type Passage,
+} from './reasons.js';
 import type { Remark } from './remark.js';
 import { cautionRemarks, confirmRemarks, groundRemarks, whyLeftOut } from './remarks.js';
 import { replugSteps } from './replug-steps.js';
@@ -101,7 +108,7 @@ export function handoutOf({ kit, answer, labels }: ReportInput): Handout {
       return {
         kind: 'none',
         speech,
-        title: `${name}: no plan exists`,
+        title: `${name}: ${impossibleTitle(speech, answer.reasons)}`,
         lead: impossibleLead(speech, answer.reasons),
         proven: false,
         passages: reasonPassages(speech, answer.reasons),

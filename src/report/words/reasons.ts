@@ -33,6 +33,14 @@ export type PassageEntry = {
 /** A heading with entries; at least one. */
 export type Passage = { readonly title: string; readonly entries: readonly PassageEntry[] };
 
+/** What an answer without a plan is called. */
+export const impossibleTitle = (speech: Speech, reasons: readonly Reason[]): string =>
+  unpoweredTitle(speech, cheapestOf(reasons));
+
+/** The same by the cheapest plan, where nothing but the budget is in its way. */
+export const unpoweredTitle = ({ board }: Speech, cheapest: number | null): string =>
+  cheapest !== null && board.policy.budget !== null ? 'no plan is within the budget' : 'no plan exists';
+
 /** What is said first when no plan exists. */
 export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): string =>
   `${verdictText(speech, reasons)} Nothing has been bought or plugged.`;
@@ -40,9 +48,16 @@ export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): stri
 function verdictText(speech: Speech, reasons: readonly Reason[]): string {
   if (reasons.some(({ kind }) => kind === 'request'))
     return 'There is no plan with all that you asked for; without some of it there is one.';
-  const isMoney = !reasons.some(({ kind }) => kind === 'pedal');
-  const cheapest = reasons.flatMap((reason) => (reason.kind === 'limit' ? (reason.cheapest?.score.money ?? []) : []));
-  return unpoweredText(speech, isMoney ? (cheapest[0] ?? null) : null);
+  return unpoweredText(speech, cheapestOf(reasons));
+}
+
+/** What the cheapest plan costs where nothing but the budget is in its way; else null. */
+function cheapestOf(reasons: readonly Reason[]): number | null {
+  if (reasons.some(({ kind }) => kind === 'pedal' || kind === 'request')) return null;
+  const [cheapest = null] = reasons.flatMap((reason) =>
+    reason.kind === 'limit' ? (reason.cheapest?.score.money ?? []) : [],
+  );
+  return cheapest;
 }
 
 /** That no plan powers the board, or by how much the cheapest one is over the budget where nothing else is in the way. */

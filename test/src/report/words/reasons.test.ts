@@ -23,7 +23,10 @@ async function noPlan(pedals: Parameters<typeof boardOf>[0], budget: number) {
 
 describe('why there is no plan', () => {
   it('is money where nothing but the budget is in the way, with what the cheapest plan buys and powers', async () => {
-    const { handout } = await noPlan([echo, drive], 300);
+    const { kit, answer, handout } = await noPlan([echo, drive], 300);
+    expect(handout.title).toBe('Test board: no plan is within the budget');
+    const screen = impossibleText(screenFor(kit, { width: 200, colour: false, unicode: true }), answer.reasons);
+    expect(screen[0]).toBe(handout.title);
     expect(handout.lead).toBe(
       '17.90 EUR over the budget: the cheapest plan for both pedals costs 20.90 EUR. Nothing has been bought or plugged.',
     );
@@ -50,6 +53,7 @@ describe('why there is no plan', () => {
 
   it('is not money where a pedal can never have power', async () => {
     const { handout } = await noPlan([echo, strong], 0);
+    expect(handout.title).toBe('Test board: no plan exists');
     expect(handout.lead).toContain('cannot power both pedals by the rules');
   });
 

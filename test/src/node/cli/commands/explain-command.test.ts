@@ -30,6 +30,15 @@ describe('a board without a plan', () => {
     expect((await explaining(stranger, marramStreet)).output).not.toContain('ask boardfeed choose');
   });
 
+  test('is one whose plans are over the budget where nothing else is in the way', async () => {
+    const text = await readFile(fixture('boards/first-board.yaml'), 'utf8');
+    const path = await scratch('tight.yaml', text.replace(/budget: 150/, 'budget: 5'));
+    const { code, output } = await explaining(path, marramStreet);
+    expect(code).toBe(4);
+    expect(output).toMatch(/^First board: why no plan is within the budget\n14\.50 EUR over the budget/);
+    expect((await explaining(stranger, marramStreet)).output).toMatch(/^Board with a stranger: why no plan exists\n/);
+  });
+
   test('is one JSON object with --json', async () => {
     const ended = await explaining(stranger, marramStreet, '--json');
     expect(ended.code).toBe(4);
