@@ -35,8 +35,13 @@ export function speechOf(kit: Kit, unicode = true): Speech {
   return { kit, board: kit.board, shop: shopOf(kit), inventory: inventoryOf(kit, marks.times), marks };
 }
 
-const shopOf = ({ catalogue }: Kit): string | null =>
-  catalogue === null || catalogue.supplies.length + catalogue.parts.length === 0 ? null : safeText(catalogue.name);
+function shopOf({ catalogue }: Kit): string | null {
+  if (catalogue === null || catalogue.supplies.length + catalogue.parts.length === 0) return null;
+  return ofAnyShop.test(catalogue.name) ? 'the shop' : safeText(catalogue.name);
+}
+
+/** What any list may be called, as its file often is, after which a table without a name is: it tells no place. */
+const ofAnyShop = /^(?:shop|store|stock|catalogue?|suppl(?:y|ies)|prices?|(?:price[\s_-]?)?list|products?|table)$/i;
 
 /** A sentence of the planner's, safe to print and with the screen's own signs. */
 export function sentence({ marks }: Speech, text: string): string {
