@@ -35,7 +35,10 @@ export type Passage = { readonly title: string; readonly entries: readonly Passa
 
 /** What an answer without a plan is called. */
 export const impossibleTitle = (speech: Speech, reasons: readonly Reason[]): string =>
-  unpoweredTitle(speech, cheapestOf(reasons));
+  isByRequest(reasons) ? 'no plan with all that you asked for' : unpoweredTitle(speech, cheapestOf(reasons));
+
+/** Whether without some of what was asked for there is a plan. */
+const isByRequest = (reasons: readonly Reason[]): boolean => reasons.some(({ kind }) => kind === 'request');
 
 /** The same by the cheapest plan, where nothing but the budget is in its way. */
 export const unpoweredTitle = ({ board }: Speech, cheapest: number | null): string =>
@@ -46,14 +49,13 @@ export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): stri
   `${verdictText(speech, reasons)} Nothing has been bought or plugged.`;
 
 function verdictText(speech: Speech, reasons: readonly Reason[]): string {
-  if (reasons.some(({ kind }) => kind === 'request'))
-    return 'There is no plan with all that you asked for; without some of it there is one.';
+  if (isByRequest(reasons)) return 'There is no plan with all that you asked for; without some of it there is one.';
   return unpoweredText(speech, cheapestOf(reasons));
 }
 
 /** What the cheapest plan costs where nothing but the budget is in its way; else null. */
 function cheapestOf(reasons: readonly Reason[]): number | null {
-  if (reasons.some(({ kind }) => kind === 'pedal' || kind === 'request')) return null;
+  if (isByRequest(reasons) || reasons.some(({ kind }) => kind === 'pedal')) return null;
   const [cheapest = null] = reasons.flatMap((reason) =>
     reason.kind === 'limit' ? (reason.cheapest?.score.money ?? []) : [],
   );

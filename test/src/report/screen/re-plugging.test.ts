@@ -49,6 +49,14 @@ const linesOf = (text: string, title: string): readonly string[] => {
   return lines.slice(from + 2, length < 0 ? undefined : from + length);
 };
 
+it('says in the title that it is what was asked for that stands in the way', () => {
+  const { board, catalogue } = moving((id) => id);
+  const answer: Answer = { kind: 'impossible', aim: 'moves', reasons: requests };
+  expect(answerText(kitOf(board, catalogue), answer, plain(100)).split('\n')[0]).toMatch(
+    /: no plan with all that you asked for$/,
+  );
+});
+
 describe('a plan for re-plugging on a screen', () => {
   const simple = (() => {
     const today = [feedOf('estuary-echo', 'quay-6', 2), feedOf('tarn-fuzz', 'quay-6', 1)];
