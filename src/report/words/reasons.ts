@@ -37,12 +37,12 @@ export type Passage = { readonly title: string; readonly entries: readonly Passa
 export const impossibleTitle = (speech: Speech, reasons: readonly Reason[]): string =>
   isByRequest(reasons) ? 'no plan with all that you asked for' : unpoweredTitle(speech, cheapestOf(reasons));
 
-/** Whether without some of what was asked for there is a plan. */
-const isByRequest = (reasons: readonly Reason[]): boolean => reasons.some(({ kind }) => kind === 'request');
-
 /** The same by the cheapest plan, where nothing but the budget is in its way. */
 export const unpoweredTitle = ({ board }: Speech, cheapest: number | null): string =>
   cheapest !== null && board.policy.budget !== null ? 'no plan is within the budget' : 'no plan exists';
+
+/** Whether without some of what was asked for there is a plan. */
+const isByRequest = (reasons: readonly Reason[]): boolean => reasons.some(({ kind }) => kind === 'request');
 
 /** What is said first when no plan exists. */
 export const impossibleLead = (speech: Speech, reasons: readonly Reason[]): string =>
@@ -55,7 +55,7 @@ function verdictText(speech: Speech, reasons: readonly Reason[]): string {
 
 /** What the cheapest plan costs where nothing but the budget is in its way; else null. */
 function cheapestOf(reasons: readonly Reason[]): number | null {
-  if (isByRequest(reasons) || reasons.some(({ kind }) => kind === 'pedal')) return null;
+  if (reasons.some(({ kind }) => kind === 'pedal')) return null;
   const [cheapest = null] = reasons.flatMap((reason) =>
     reason.kind === 'limit' ? (reason.cheapest?.score.money ?? []) : [],
   );
