@@ -346,6 +346,6 @@ export async function searchCover<Content>(
   try {
     return await search.run();
   } finally {
-    ended.abort();
+    ended.abort(null);
   }
 }

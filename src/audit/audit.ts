@@ -23,7 +23,7 @@ import { scoreOf } from './score.js';
 import { settingViolations } from './settings.js';
 import { offersPlug, takesSocket } from './sources.js';
 import { startupViolations } from './startups.js';
-import { buyingOf, stockViolations } from './stock.js';
+import { buyingOf, inUseOf, stockViolations, type InUse } from './stock.js';
 import { totalViolations } from './totals.js';
 
 export type AuditOptions = {
@@ -55,10 +55,11 @@ export function audit(
   options: AuditOptions,
 ): AuditReport {
   const { layout, violations, malformed } = resolve(board, catalogue, feeds);
-  const measured = planOf(board, layout);
+  const inUse = inUseOf(layout);
+  const measured = planOf(board, layout, inUse);
   const wiring = options.moves === true ? { ...measured, ...changesOfToday(board, catalogue, measured) } : measured;
   return {
-    violations: [...violations, ...ruleViolations(layout), ...shareViolations(layout, board, wiring)],
+    violations: [...violations, ...ruleViolations(layout), ...shareViolations(layout, inUse, board, wiring)],
     malformed,
     missing: options.partial ? [] : wiring.unpowered,
     wiring,
@@ -101,24 +102,24 @@ const onPlugs = (layout: Layout): Layout => ({
 });
 
 /** The rules that speak of the plan as a whole. */
-function shareViolations(layout: Layout, board: Board, plan: JudgedPlan): readonly Violation[] {
-  return [...stockViolations(layout, board.owned), ...limitViolations(board, plan)];
+function shareViolations(layout: Layout, inUse: InUse, board: Board, plan: JudgedPlan): readonly Violation[] {
+  return [...stockViolations(layout, inUse, board.owned), ...limitViolations(board, plan)];
 }
 
-function planOf(board: Board, layout: Layout): JudgedPlan {
+function planOf(board: Board, layout: Layout, inUse: InUse): JudgedPlan {
   const exposures = exposuresOf(layout);
   const powered = new Set(layout.lines.map((line) => line.pedal.id));
   const unpowered = board.pedals.map((pedal) => pedal.id).filter((id) => !powered.has(id));
   const exposed = exposures.map(({ pedal }) => pedal);
   const feeds = layout.lines.map((line) => line.feed);
-  const buy = buyingOf(layout, board.owned);
+  const buy = buyingOf(layout, inUse, board.owned);
   return {
     feeds: feeds.filter((feed) => !isInletFeed(feed)),
     inlets: feeds.filter(isInletFeed),
     unpowered,
     exposed,
     buy,
-    score: scoreOf(layout, buy, unpowered, exposed),
+    score: scoreOf(layout, inUse, buy, unpowered, exposed),
     sockets: layout.units.filter(takesSocket).length,
     outlets: outletLoads(layout),
     totals: totalLoads(layout),

@@ -68,8 +68,10 @@ function unfitLead(outlet: OutletInUse, id: PartId, layout: Layout): readonly Fa
 }
 
 function needlessChain(outlet: OutletInUse): readonly Fault[] {
-  const start = `${names(pedalsOf(outlet.lines))} is alone on ${placeOf(outlet.lines[0])}`;
-  return chainIds(outlet).map((id) => told(`${start} and takes no chain lead ("${id}")`));
+  return chainIds(outlet).map((id) => {
+    const alone = `${names(pedalsOf(outlet.lines))} is alone on ${placeOf(outlet.lines[0])}`;
+    return told(`${alone} and takes no chain lead ("${id}")`);
+  });
 }
 
 /** The different chain leads that an outlet's feeds name. */

@@ -1,8 +1,7 @@
 import { isFed } from '../domain/inlet.js';
 import type { Violation } from '../domain/violation.js';
 import { isInlet } from './inlets.js';
-import { domainsOf } from './grounds.js';
-import { pedalsOf, placeOf, type Layout, type Line } from './line.js';
+import { pedalsOf, placeOf, type Domain, type Layout, type Line } from './line.js';
 import { feedsInlets } from './sources.js';
 import { placeInUnit, placeOfLine, violation } from './violation.js';
 import { names, unitPlace } from './words.js';
@@ -14,7 +13,7 @@ import { names, unitPlace } from './words.js';
 export const fedSupplyViolations = (layout: Layout): readonly Violation[] => [
   ...onNothing(layout),
   ...layout.lines.filter(({ pedal }) => isInlet(pedal)).flatMap((line) => [...onWrongSource(line), ...onSeveral(line)]),
-  ...domainsOf(layout.lines).flatMap(inCompany),
+  ...layout.domains.flatMap(inCompany),
 ];
 
 function onNothing({ units, lines }: Layout): readonly Violation[] {
@@ -39,7 +38,7 @@ function onSeveral(line: Line): readonly Violation[] {
   return [violation('inlet', [line.pedal], message, { place: placeOfLine(line) })];
 }
 
-function inCompany(domain: readonly Line[]): readonly Violation[] {
+function inCompany(domain: Domain): readonly Violation[] {
   const inlet = domain.find(({ pedal }) => isInlet(pedal));
   const others = [...new Set(pedalsOf(domain))].filter((pedal) => pedal !== inlet?.pedal);
   if (inlet === undefined || others.length === 0) return [];

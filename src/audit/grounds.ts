@@ -4,12 +4,9 @@ import type { Pedal } from '../domain/pedal.js';
 import type { Exposure, Place } from '../domain/plan.js';
 import type { Violation } from '../domain/violation.js';
 import { isInlet } from './inlets.js';
-import { pedalsOf, type Layout, type Line, type Tap } from './line.js';
+import { pedalsOf, type Domain, type Layout, type Line, type Tap } from './line.js';
 import { violation } from './violation.js';
 import { list, names, outputPlace } from './words.js';
-
-/** All lines on one ground. */
-type Domain = readonly Line[];
 
 /** No positive-ground pedal shares a ground domain with a negative-ground one; one of unknown ground shares with nobody. */
 export function groundViolations(layout: Layout): readonly Violation[] {
@@ -55,11 +52,11 @@ function placeOfDomain([lines, ...others]: readonly (readonly [Line, ...Line[]])
 }
 
 /** Every ground domain in use, in the order of the board's pedals. */
-export function groundDomains({ lines }: Layout): readonly GroundDomain[] {
+export function groundDomains({ lines, domains }: Layout): readonly GroundDomain[] {
   const order = new Map(lines.map((line, index) => [line, index]));
   const inOrder = (one: Line, other: Line): number => (order.get(one) ?? 0) - (order.get(other) ?? 0);
-  const domains = domainsOf(lines).map((domain) => [...domain].sort(inOrder));
   return domains
+    .map((domain) => [...domain].sort(inOrder))
     .flatMap(([first, ...others]) => (first === undefined ? [] : [[first, ...others] as const]))
     .sort(([one], [other]) => inOrder(one, other))
     .map((domain) => ({
@@ -71,10 +68,10 @@ export function groundDomains({ lines }: Layout): readonly GroundDomain[] {
 }
 
 /** The high-gain pedals that share a ground domain with another pedal that is digital, and with which, in the board's order. */
-export function exposuresOf(layout: Layout): readonly Exposure[] {
-  const pedals = [...new Set(pedalsOf(layout.lines))];
+export function exposuresOf({ lines, domains }: Layout): readonly Exposure[] {
+  const pedals = [...new Set(pedalsOf(lines))];
   const digitalNear = new Map<Pedal, readonly Pedal[]>();
-  for (const domain of domainsOf(layout.lines)) {
+  for (const domain of domains) {
     const inDomain = new Set(pedalsOf(domain));
     const digital = pedals.filter((pedal) => pedal.digital && inDomain.has(pedal));
     for (const pedal of inDomain) digitalNear.set(pedal, digital);

@@ -34,6 +34,9 @@ export type OutletInUse = { readonly lines: readonly [Line, ...Line[]] };
 /** One unit of a supply that feeds something. */
 export type UnitInUse = { readonly supply: Supply; readonly unit: number; readonly lines: readonly [Line, ...Line[]] };
 
+/** All lines on one ground. */
+export type Domain = readonly Line[];
+
 /** In the order of the files. */
 export type Supplies = ReadonlyMap<SupplyId, Supply>;
 export type Parts = ReadonlyMap<PartId, Part>;
@@ -47,6 +50,7 @@ export type Layout = {
   readonly lines: readonly Line[];
   readonly outlets: readonly OutletInUse[];
   readonly units: readonly UnitInUse[];
+  readonly domains: readonly Domain[];
 };
 
 export const joinOf = (line: Line): JoinMode | null => line.feed.join?.mode ?? null;

@@ -45,11 +45,13 @@ export function ratingOf(outlet: OutletInUse): number | null {
 
 /** Where the pedals of one output name several settings, none of them is sure to hold: the weakest counts. */
 function weakestRating(outlet: OutletInUse, output: number): number | null {
-  const taps = outlet.lines.flatMap((line) => line.taps.filter((tap) => tap.output === output));
   let weakest: number | null = null;
-  for (const { setting } of taps) {
-    if (setting === null) return null;
-    weakest = Math.min(weakest ?? setting.rating, setting.rating);
+  for (const { taps } of outlet.lines) {
+    for (const { setting, output: drawnFrom } of taps) {
+      if (drawnFrom !== output) continue;
+      if (setting === null) return null;
+      weakest = Math.min(weakest ?? setting.rating, setting.rating);
+    }
   }
   return weakest;
 }

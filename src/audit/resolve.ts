@@ -6,6 +6,7 @@ import { millivolts, type Millivolts, type PedalId } from '../domain/quantities.
 import type { Supply } from '../domain/supply.js';
 import type { Violation } from '../domain/violation.js';
 import type { Layout, Line, Parts, Supplies, Tap } from './line.js';
+import { domainsOf } from './grounds.js';
 import { fedBy } from './inlets.js';
 import { loadOf } from './load.js';
 import { misread } from './readings.js';
@@ -139,5 +140,6 @@ function layoutOf(board: Board, things: Pick<Layout, 'supplies' | 'parts'>, line
     lines,
     outlets: outlets.map((group) => ({ lines: group })),
     units: units.map((group) => ({ supply: group[0].supply, unit: group[0].feed.unit, lines: group })),
+    domains: domainsOf(lines),
   };
 }

@@ -4,7 +4,7 @@ import type { Score } from '../domain/plan.js';
 import { minorUnits, type PedalId } from '../domain/quantities.js';
 import type { Layout, Line } from './line.js';
 import { isBrick } from './sources.js';
-import { partsInUse, type Buying } from './stock.js';
+import type { Buying, InUse } from './stock.js';
 
 /** Whether a pedal counts in a tier. */
 const counts: PerPedalTier<(line: Line) => boolean> = {
@@ -14,11 +14,12 @@ const counts: PerPedalTier<(line: Line) => boolean> = {
 /** What a layout is measured by. `moved` is null: it is a matter of today's wiring. */
 export function scoreOf(
   layout: Layout,
+  inUse: InUse,
   buying: Buying,
   unpowered: readonly PedalId[],
   exposed: readonly PedalId[],
 ): Score {
-  const leads = partsInUse(layout).map(({ id, used }) => ({ part: layout.parts.get(id), used }));
+  const leads = inUse.parts.map(({ id, used }) => ({ part: layout.parts.get(id), used }));
   return {
     ...perPedalTier((tier) => new Set(layout.lines.filter(counts[tier]).map(({ pedal }) => pedal.id)).size),
     unpowered: unpowered.length,

@@ -17,9 +17,14 @@ export type Buying = {
   readonly parts: readonly Purchase<PartId>[];
 };
 
+/** The supplies and parts that a wiring uses. */
+export type InUse = { readonly supplies: readonly SupplyInUse[]; readonly parts: readonly PartInUse[] };
+
+export const inUseOf = (layout: Layout): InUse => ({ supplies: suppliesInUse(layout), parts: partsInUse(layout) });
+
 /** No more units or parts than are owned plus in stock. */
-export function stockViolations(layout: Layout, owned: Board['owned']): readonly Violation[] {
-  const supplies = suppliesInUse(layout).flatMap(({ supply, units, lines }) => {
+export function stockViolations(layout: Layout, inUse: InUse, owned: Board['owned']): readonly Violation[] {
+  const supplies = inUse.supplies.flatMap(({ supply, units, lines }) => {
     const inHand = owned.supplies.get(supply.id) ?? 0;
     const available = availableOf(supply, inHand);
     const beyond = units.filter((unit) => unit > available);
@@ -32,35 +37,31 @@ export function stockViolations(layout: Layout, owned: Board['owned']): readonly
     const place = { supply: supply.id, unit: first, outputs: [] };
     return [violation('stock', pedals, message, others.length === 0 ? { place, numbers } : { numbers })];
   });
-  return [...supplies, ...partViolations(layout, owned)];
+  return [...supplies, ...inUse.parts.flatMap((part) => partViolations(part, layout, owned))];
 }
 
-function partViolations(layout: Layout, owned: Board['owned']): readonly Violation[] {
-  return partsInUse(layout).flatMap(({ id, used, lines }) => {
-    const part = layout.parts.get(id);
-    const pedals = pedalsOf(lines);
-    if (part === undefined)
-      return [violation('stock', pedals, `"${id}" is a part that is neither described nor for sale`)];
-    const inHand = owned.parts.get(id) ?? 0;
-    if (used <= availableOf(part, inHand)) return [];
-    const message = `${used} × ${part.name} ${are(used)} in use; ${availableText(part, inHand)}`;
-    return [violation('stock', pedals, message, { numbers: counted(used, availableOf(part, inHand)) })];
-  });
+function partViolations({ id, used, lines }: PartInUse, layout: Layout, owned: Board['owned']): readonly Violation[] {
+  const part = layout.parts.get(id);
+  const pedals = pedalsOf(lines);
+  if (part === undefined)
+    return [violation('stock', pedals, `"${id}" is a part that is neither described nor for sale`)];
+  const inHand = owned.parts.get(id) ?? 0;
+  if (used <= availableOf(part, inHand)) return [];
+  const message = `${used} × ${part.name} ${are(used)} in use; ${availableText(part, inHand)}`;
+  return [violation('stock', pedals, message, { numbers: counted(used, availableOf(part, inHand)) })];
 }
 
 /**
  * What has to be bought, in the order of the files. Units are numbered with the owned ones first, so that a higher number is a
  * bought one.
  */
-export function buyingOf(layout: Layout, owned: Board['owned']): Buying {
+export function buyingOf(layout: Layout, inUse: InUse, owned: Board['owned']): Buying {
   return {
-    supplies: inOrder(suppliesInUse(layout), layout.supplies, ({ supply }) => supply.id).flatMap(
-      ({ supply, units }) => {
-        const inHand = owned.supplies.get(supply.id) ?? 0;
-        return purchase(supply.id, supply.price, units.filter((unit) => unit > inHand).length);
-      },
-    ),
-    parts: inOrder(partsInUse(layout), layout.parts, ({ id }) => id).flatMap(({ id, used }) => {
+    supplies: inOrder(inUse.supplies, layout.supplies, ({ supply }) => supply.id).flatMap(({ supply, units }) => {
+      const inHand = owned.supplies.get(supply.id) ?? 0;
+      return purchase(supply.id, supply.price, units.filter((unit) => unit > inHand).length);
+    }),
+    parts: inOrder(inUse.parts, layout.parts, ({ id }) => id).flatMap(({ id, used }) => {
       return purchase(id, layout.parts.get(id)?.price ?? null, used - (owned.parts.get(id) ?? 0));
     }),
   };
@@ -96,7 +97,7 @@ type PartInUse = { readonly id: PartId; readonly used: number; readonly lines: r
  * A chain lead counts once for its output, a join lead once for its two outputs, an adapter for every pedal, a battery as often
  * as it is paid for.
  */
-export function partsInUse(layout: Layout): readonly PartInUse[] {
+function partsInUse(layout: Layout): readonly PartInUse[] {
   const uses = layout.outlets.flatMap((outlet) => {
     const joins = new Set(outlet.lines.flatMap((line) => line.feed.join?.part ?? []));
     return [

@@ -1,5 +1,5 @@
 import type { Part, PartRole } from './part.js';
-import { pedalTiers, perPedalTier, perTier, type PerPedalTier } from './pedal-tier.js';
+import { pedalTiers, perPedalTier, type PerPedalTier } from './pedal-tier.js';
 
 /** What leads are; batteries are none. */
 export type LeadKind = Exclude<PartRole['kind'], 'battery'>;
@@ -18,7 +18,7 @@ export const leadTiers = Object.keys(kindsCounted) as readonly LeadTier[];
 
 export const isLeadTier = (tier: string): tier is LeadTier => Object.hasOwn(kindsCounted, tier);
 
-export const perLeadTier = <Value>(of: (tier: LeadTier) => Value): PerLeadTier<Value> => perTier(leadTiers, of);
+export const perLeadTier = <Value>(of: (tier: LeadTier) => Value): PerLeadTier<Value> => ({ parts: of('parts') });
 
 /** Whether a tier counts such a piece. */
 export const countsLead = (tier: LeadTier, { role }: Pick<Part, 'role'>): boolean =>

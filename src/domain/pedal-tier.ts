@@ -11,14 +11,6 @@ export const isPedalTier = (tier: string): tier is PedalTier => pedalTiers.some(
 /** Something for each of these tiers, under its name. */
 export type PerPedalTier<Value> = Readonly<Record<PedalTier, Value>>;
 
-export const perPedalTier = <Value>(of: (tier: PedalTier) => Value): PerPedalTier<Value> => perTier(pedalTiers, of);
-
-/** Something for each tier, under its name. Written out rather than made of entries, since every loadout that is priced asks for it. */
-export function perTier<Tier extends string, Value>(
-  tiers: readonly Tier[],
-  of: (tier: Tier) => Value,
-): Readonly<Record<Tier, Value>> {
-  const all: Partial<Record<Tier, Value>> = {};
-  for (const tier of tiers) all[tier] = of(tier);
-  return all as Readonly<Record<Tier, Value>>;
-}
+export const perPedalTier = <Value>(of: (tier: PedalTier) => Value): PerPedalTier<Value> => ({
+  offPreferred: of('offPreferred'),
+});

@@ -21,11 +21,13 @@ export const kindKey = ({ uses, owned }: Pick<UnitGroup, 'uses' | 'owned'>): str
 /** The groups of one supply. */
 export function groupsOf(uses: SupplyUses, apart: ToldApart, bench: Bench): readonly UnitGroup[] {
   const useful = pedalsOf(feedable(uses), bench);
-  return [true, false].flatMap((owned): UnitGroup[] => {
+  const groups: UnitGroup[] = [];
+  for (const owned of [true, false]) {
     const most = Math.min(owned ? uses.owned : uses.forSale, useful);
-    const kind = { uses, owned, price: owned ? 0 : (uses.supply.price ?? 0) };
-    if (apart.has(kindKey(kind)))
-      return Array.from({ length: most }, (_, index) => ({ ...kind, slot: index + 1, most: 1, scarce: true }));
-    return most > 0 ? [{ ...kind, slot: null, most, scarce: most < useful }] : [];
-  });
+    const price = owned ? 0 : (uses.supply.price ?? 0);
+    if (apart.has(kindKey({ uses, owned })))
+      for (let slot = 1; slot <= most; slot += 1) groups.push({ uses, owned, price, slot, most: 1, scarce: true });
+    else if (most > 0) groups.push({ uses, owned, price, slot: null, most, scarce: most < useful });
+  }
+  return groups;
 }

@@ -39,7 +39,8 @@ export class LoadoutPool {
 
   #keyOf({ mode, hung }: Loadout): string {
     const items = hung.map((each) => objectsOf(each).map((object) => this.#numberOf(object)));
-    return JSON.stringify([mode, items.map((item) => item.sort(rising).join()).sort()]);
+    const numbers = items.map((item) => item.sort(rising).join()).sort();
+    return `${mode === null ? '' : this.#numberOf(mode)}:${numbers.join(';')}`;
   }
 
   #numberOf(object: object): number {

@@ -9,7 +9,7 @@ import type { Hung, Loadout } from '../loadout/loadout.js';
 import { isIsolated, type SupplyUses } from '../loadout/supply-uses.js';
 import { isUnit, unitsHeld } from '../loadout/today.js';
 import { scalarValue, type ScalarObjective, type Measures, type SettledStep } from './scalar-objective.js';
-import { loadoutMeasures, pedalsOn } from './loadout-measures.js';
+import { loadoutMeasures, waysOn } from './loadout-measures.js';
 
 import { mostLeftOut, type Question } from './question.js';
 
@@ -62,8 +62,12 @@ function withoutSurplus(
 }
 
 /** How often pedals of a class are fed. */
-const fedOf = (pedal: number, loadouts: readonly Loadout[]): number =>
-  loadouts.flatMap(({ hung }) => hung.flatMap(pedalsOn)).filter((each) => each === pedal).length;
+function fedOf(pedal: number, loadouts: readonly Loadout[]): number {
+  let fed = 0;
+  for (const { hung } of loadouts)
+    for (const each of hung) for (const way of waysOn(each)) if (way.pedal === pedal) fed += 1;
+  return fed;
+}
 
 /** By how many inlets of a class more are fed than there are, or than units of its sort are in use. */
 function surplusInlets(pedal: number, loadouts: readonly Loadout[], { bench, required }: Question): number {

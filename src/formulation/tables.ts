@@ -28,7 +28,7 @@ export class Tables {
     const offers = supplyOffers(kit, today);
     const table = this.#tableOf(kit, offers, today);
     const bench = { ...table.bench, policy: kit.board.policy };
-    return { bench, supplies: offers.flatMap((offer) => usesOf(offer, bench, table) ?? []) };
+    return { bench, supplies: offers.map((offer) => usesOf(offer, bench, table)).filter((uses) => uses !== null) };
   }
 
   #tableOf(kit: Kit, offers: readonly Offer[], today: Today): Table {
@@ -70,5 +70,5 @@ function usesOf(offer: Offer, bench: Bench, { uses }: Table): SupplyUses | null 
   if (owned + forSale === 0) return null;
   const units = remembered(uses, supply, () => new Map<Offer['unit'], SupplyUses | null>());
   const found = remembered(units, unit, () => supplyUses(offer, bench));
-  return found === null ? null : { ...found, owned, forSale };
+  return found === null || (found.owned === owned && found.forSale === forSale) ? found : { ...found, owned, forSale };
 }

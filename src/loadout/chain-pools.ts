@@ -7,33 +7,36 @@ import { outletOf, takenInChain } from './outlet.js';
 import { tiersCounting } from './pedal-tiers.js';
 import type { Exit } from './routes.js';
 import { likeOf, pedalsOf, type Bench } from './bench.js';
-import { weightsOf, type TotalLimit } from './totals.js';
+import { outputTaken, weightsOf, type TotalLimit } from './totals.js';
 import type { ChainPlace, ChainPool, OutputSetting } from './uses.js';
 
 /** Every sort of chain that the supply's outputs can carry: at least two pedals, through one chain lead. */
 export function chainPools(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
-  if (bench.policy.chains === 'never') return [];
-  return supply.banks.flatMap((bank, index) =>
-    bank.power === 'AC'
-      ? []
-      : bank.settings.flatMap((setting, at) =>
-          bench
-            .chainExits(bank)
-            .flatMap((sort) => poolsAt({ bank, setting, use: { bank: index, setting: at } }, sort, limits, bench)),
-        ),
-  );
+  const pools: ChainPool[] = [];
+  if (bench.policy.chains === 'never') return pools;
+  for (const [index, bank] of supply.banks.entries()) {
+    if (bank.power === 'AC') continue;
+    for (const [at, setting] of bank.settings.entries()) {
+      const seat = { bank, setting, use: { bank: index, setting: at } };
+      for (const sort of bench.chainExits(bank)) pools.push(...poolsAt(seat, sort, limits, bench));
+    }
+  }
+  return pools;
 }
 
 type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use: OutputSetting };
 
 function poolsAt(seat: ChainSeat, sort: ChainExit, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
-  const places = bench.classes.flatMap(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench));
-  return bench.modes.flatMap((mode) => {
-    if (mode.noise === 'lone') return [];
+  const places = bench.classes.map(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench)).flat();
+  const rating = loadOf(seat.setting.rating, bench.policy);
+  const pools: ChainPool[] = [];
+  for (const mode of bench.modes) {
+    if (mode.noise === 'lone') continue;
     const admitted = places.filter(({ pedal }) => admits(mode, likeOf(pedal, bench)));
-    if (!worthwhile(mode, seat.bank.isolated, admitted, bench)) return [];
-    return [{ ...sort, output: seat.use, mode, rating: loadOf(seat.setting.rating, bench.policy), places: admitted }];
-  });
+    if (!worthwhile(mode, seat.bank.isolated, admitted, bench)) continue;
+    pools.push({ output: seat.use, exit: sort.exit, mode, rating, leads: sort.leads, places: admitted });
+  }
+  return pools;
 }
 
 function placesOf(
@@ -46,7 +49,7 @@ function placesOf(
 ): readonly ChainPlace[] {
   const taken = takenInChain(like, outletOf(bank, setting), bench.policy);
   if (taken === null) return [];
-  const ofOutput = [{ bank: use.bank, millivolts: setting.millivolts, ...taken, repeats: false }];
+  const ofOutput = [outputTaken(use.bank, setting.millivolts, taken)];
   return bench
     .routes(exit)(like)
     .map((route) => ({

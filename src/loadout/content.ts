@@ -40,16 +40,16 @@ export type FrameJob = {
 };
 
 export function jobOf(frame: UnitFrame, duals: LoadoutDuals, counts: readonly number[]): FrameJob {
-  const solos = frame.solos.flatMap((option): ContentItem[] => {
+  const solos: ContentItem[] = [];
+  for (const option of frame.solos) {
     const value = placeValue(option, duals);
-    if (value <= 0 || (counts[option.pedal] ?? 0) === 0) return [];
+    if (value <= 0 || (counts[option.pedal] ?? 0) === 0) continue;
     const content = { kind: 'solo' as const, option };
-    return [{ content, value, banks: option.banks, pedals: [option.pedal], weights: option.weights }];
-  });
-  const pools = frame.chains.flatMap((chain): Pool[] => {
-    const pool = { chain, leads: leadCostsOf(chain, duals), candidates: candidatesOf(chain, duals, counts) };
-    return pool.candidates.some(({ value }) => value > 0) || bonusOf(pool) > 0 ? [pool] : [];
-  });
+    solos.push({ content, value, banks: option.banks, pedals: [option.pedal], weights: option.weights });
+  }
+  const pools = frame.chains
+    .map((chain) => ({ chain, leads: leadCostsOf(chain, duals), candidates: candidatesOf(chain, duals, counts) }))
+    .filter((pool) => pool.candidates.some(({ value }) => value > 0) || bonusOf(pool) > 0);
   return { frame, counts, solos, pools };
 }
 

@@ -74,12 +74,10 @@ export type ChainOption = {
 /** Every frame of a supply that can carry anything. */
 export function framesOf(uses: SupplyUses, bench: Bench): readonly UnitFrame[] {
   const modes = uses.modes.length === 0 ? [null] : uses.modes;
-  return modes.flatMap((mode) =>
-    settingsOf(uses).flatMap((settings) => {
-      const frame = frameOf(uses, mode, settings, bench);
-      return frame.solos.length + frame.chains.length === 0 ? [] : [frame];
-    }),
-  );
+  const settings = settingsOf(uses);
+  return modes
+    .flatMap((mode) => settings.map((each) => frameOf(uses, mode, each, bench)))
+    .filter(({ solos, chains }) => solos.length + chains.length > 0);
 }
 
 /** Each bank's one setting, for banks that are switched together; null for the others. */
@@ -120,29 +118,15 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
     hasOnePlace(mode) ? [!isIsolated(outputs, supply) && takesThePlace(mode, likeOf(pedal, bench)) ? 1 : 0] : [];
   const homes = homesOf(uses, bench);
   const nothing = [...totals, ...(hasOnePlace(mode) ? [mode] : [])].map(() => 0);
-  const chains = pools.flatMap((pool) => chainOptions(pool, { uses, bench, totals, soleWeight, homes, nothing }));
+  const terms = { uses, bench, totals, soleWeight, homes, nothing };
+  const chains = pools.map((pool) => chainOptions(pool, terms)).flat();
   const outputs = supply.banks.map((bank) => bank.outputs);
   return {
     uses,
     mode,
     outputs,
     states: new OutputStates(outputs),
-    solos: solos.flatMap((use) =>
-      waysToGoOn(use, uses, bench, homes).map((going) => ({
-        use,
-        pedal: use.pedal,
-        banks: use.outputs.map(({ bank }) => bank),
-        leads: [...use.route, ...(use.join === null ? [] : [use.join.lead])],
-        ...counted(use),
-        ...exposure(isIsolated(use.outputs, supply) ? null : mode, use.pedal, bench),
-        moved: going.moved,
-        weights: [
-          ...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
-          ...soleWeight(use.outputs, use.pedal),
-          ...takenOf(homes, going),
-        ],
-      })),
-    ),
+    solos: solos.map((use) => soloOptions(use, mode, terms)).flat(),
     chains: chains.map(({ option }) => option),
     capacities: [
       ...uses.limits.map(({ capacity }, index) => totals[index]?.most(capacity) ?? 0),
@@ -152,6 +136,27 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
     exact: totals.every(({ exact }) => exact) && chains.every(({ exact }) => exact),
   };
 }
+
+/** A pedal by itself, in every way in which it may go on from today. */
+const soloOptions = (
+  use: SoloUse,
+  mode: GroundMode | null,
+  { uses, bench, totals, soleWeight, homes }: FrameTerms,
+): readonly SoloOption[] =>
+  waysToGoOn(use, uses, bench, homes).map((going) => ({
+    use,
+    pedal: use.pedal,
+    banks: use.outputs.map(({ bank }) => bank),
+    leads: [...use.route, ...(use.join === null ? [] : [use.join.lead])],
+    ...counted(use),
+    ...exposure(isIsolated(use.outputs, uses.supply) ? null : mode, use.pedal, bench),
+    moved: going.moved,
+    weights: [
+      ...use.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
+      ...soleWeight(use.outputs, use.pedal),
+      ...takenOf(homes, going),
+    ],
+  }));
 
 /** One of each output that several pedals have today, as far as something goes on as that. */
 const takenOf = ({ shared }: Homes, { outputs }: Pick<Going, 'outputs'>): readonly number[] =>
@@ -175,8 +180,8 @@ const soloAllowed = (use: SoloUse, mode: GroundMode | null, supply: Supply, benc
 
 type Totals = readonly ReturnType<typeof wholeNumbers>[];
 
-/** What chains of one frame are made with. */
-type ChainTerms = {
+/** What the options of one frame are made with. */
+type FrameTerms = {
   readonly uses: SupplyUses;
   readonly bench: Bench;
   readonly totals: Totals;
@@ -189,46 +194,43 @@ type ChainTerms = {
 type MadeChain = { readonly option: ChainOption; readonly exact: boolean };
 
 /** The chains of a pool that go on as none of today's outputs, and those that go on as each of them. */
-function chainOptions(pool: ChainPool, terms: ChainTerms): readonly MadeChain[] {
+function chainOptions(pool: ChainPool, terms: FrameTerms): readonly MadeChain[] {
   const homes = homesOfChains(pool, terms.uses, terms.bench);
   return [null, ...homes]
     .map((home) => chainOption(pool, home, terms))
     .filter(({ option }) => option.places.length > 0);
 }
 
-function chainOption(pool: ChainPool, home: number | null, terms: ChainTerms): MadeChain {
+function chainOption(pool: ChainPool, home: number | null, terms: FrameTerms): MadeChain {
   const { uses, bench, totals, soleWeight, homes, nothing } = terms;
   const { mostLoad, mostSurge } = mostOfChain(pool, uses, bench);
-  const loads = wholeNumbers(
-    pool.places.flatMap(({ load, surge }) => [load, surge]),
-    [mostLoad, mostSurge],
-  );
+  const { places: all } = pool;
+  const loads = wholeNumbers([...all.map(({ load }) => load), ...all.map(({ surge }) => surge)], [mostLoad, mostSurge]);
   const going = takenOf(homes, { outputs: home === null ? [] : [home] });
   const single = home !== null && homes.residents.get(home) === 1;
-  const places = pool.places.flatMap((place): PlaceOption[] => {
+  const places: PlaceOption[] = [];
+  for (const place of all) {
     const moved = movedBy(place.pedal, { pool, home, uses }, bench);
-    if (moved === null) return [];
+    if (moved === null) continue;
     const stays = moved === 0 && bench.classes[place.pedal]?.berth !== null;
-    return [
-      {
-        place,
-        pedal: place.pedal,
-        leads: place.route,
-        ...counted(place),
-        ...exposure(pool.mode, place.pedal, bench),
-        moved,
-        load: loads.least(place.load),
-        surge: loads.least(place.surge),
-        weights: [
-          ...place.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
-          ...soleWeight([pool.output], place.pedal),
-          ...going.map(() => 0),
-        ],
-        sole: takesThePlace(pool.mode, likeOf(place.pedal, bench)),
-        begins: !single || stays,
-      },
-    ];
-  });
+    places.push({
+      place,
+      pedal: place.pedal,
+      leads: place.route,
+      ...counted(place),
+      ...exposure(pool.mode, place.pedal, bench),
+      moved,
+      load: loads.least(place.load),
+      surge: loads.least(place.surge),
+      weights: [
+        ...place.weights.map((weight, index) => totals[index]?.least(weight) ?? 0),
+        ...soleWeight([pool.output], place.pedal),
+        ...going.map(() => 0),
+      ],
+      sole: takesThePlace(pool.mode, likeOf(place.pedal, bench)),
+      begins: !single || stays,
+    });
+  }
   const option = {
     pool,
     bank: pool.output.bank,

@@ -3,7 +3,7 @@ import type { LeadKind } from './lead-kinds.js';
 import type { TakenLoad } from './load.js';
 import { exitOf, inParallel, inSeries, outletOf, polaritiesOf, type Outlet } from './outlet.js';
 import { behind, type Exit } from './routes.js';
-import type { OutputTaken } from './totals.js';
+import { outputTaken, type OutputTaken } from './totals.js';
 import type { OutputSetting, SoloUse } from './uses.js';
 
 /** One output or one join at given settings, before a pedal is put there. */
@@ -29,18 +29,19 @@ function* settingsOf(bank: Bank, index: number): Generator<{ use: OutputSetting;
 }
 
 function singleSeats(supply: Supply): readonly OutletSeat[] {
-  return supply.banks.flatMap((bank, index) =>
-    [...settingsOf(bank, index)].map(({ use, outlet }) => ({
-      outputs: [use],
-      join: null,
-      exit: exitOf(bank),
-      outlet,
-      takes: (taken) => [{ bank: index, millivolts: outlet.millivolts, ...taken, repeats: false }],
-    })),
-  );
+  const seats: OutletSeat[] = [];
+  for (const [index, bank] of supply.banks.entries()) {
+    const exit = exitOf(bank);
+    for (const { use, outlet } of settingsOf(bank, index)) {
+      const takes: OutletSeat['takes'] = (taken) => [outputTaken(index, outlet.millivolts, taken)];
+      seats.push({ outputs: [use], join: null, exit, outlet, takes });
+    }
+  }
+  return seats;
 }
 
 function joinSeats(supply: Supply, kinds: readonly LeadKind[]): readonly OutletSeat[] {
+  if (!kinds.some(({ role }) => role.kind === 'join')) return [];
   return supply.banks.flatMap((first, at) =>
     supply.banks.slice(at).flatMap((second, offset) => {
       const modes = joinModes(first, second, offset === 0);
@@ -82,8 +83,8 @@ function seatsBehind({ first, second, at, to, lead, mode, exit }: JoinPlace): re
         exit,
         outlet: mode === 'series' ? inSeries(one.outlet, two.outlet) : inParallel(one.outlet, two.outlet),
         takes: (taken) => [
-          { bank: at, millivolts: one.outlet.millivolts, ...taken, repeats: false },
-          { bank: to, millivolts: two.outlet.millivolts, ...taken, repeats: mode === 'parallel' },
+          outputTaken(at, one.outlet.millivolts, taken),
+          outputTaken(to, two.outlet.millivolts, taken, mode === 'parallel'),
         ],
       });
     }

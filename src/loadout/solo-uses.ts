@@ -3,6 +3,7 @@ import { pedalTiers } from '../domain/pedal-tier.js';
 import { millivolts, type Millivolts } from '../domain/quantities.js';
 import type { Supply } from '../domain/supply.js';
 import { takenAlone } from './outlet.js';
+import type { PedalClass } from './pedal-class.js';
 import { within, type Route } from './routes.js';
 import { tiersCounting } from './pedal-tiers.js';
 import { seatsOf, type OutletSeat } from './seats.js';
@@ -13,9 +14,10 @@ import type { OutputSetting, SoloUse } from './uses.js';
 
 /** Every way in which a pedal can hang alone on one output or one join, but those that another way makes needless. */
 export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: Bench): readonly SoloUse[] {
-  const seats = seatsOf(supply, bench.kinds).map((seat) => ({ ...seat, routesTo: bench.routes(seat.exit) }));
-  return bench.classes.flatMap(({ like, berth, pinned }, pedal) => {
-    const uses = seats.flatMap((seat) => usesOf(seat, like, pedal, limits, bench));
+  const seats = seatsOf(supply, bench.kinds).map((seat) => ({ seat, routesTo: bench.routes(seat.exit) }));
+  const ofClass = ({ like, berth, pinned }: PedalClass, pedal: number): readonly SoloUse[] => {
+    const uses: SoloUse[] = [];
+    for (const routed of seats) uses.push(...usesOf(routed, like, pedal, limits, bench));
     if (uses.length < 2) return uses;
     // Nothing replaces where a pedal is plugged today, save for the same with fewer leads.
     const isHome = (use: SoloUse): boolean =>
@@ -26,7 +28,8 @@ export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: B
     return uses.filter(
       (use, index) => !uses.some((other, at) => replaces(other, use, at < index, supply) && keepsPlace(other, use)),
     );
-  });
+  };
+  return bench.classes.map(ofClass).flat();
 }
 
 const reachesAsFar = (other: SoloUse, use: SoloUse): boolean =>
@@ -40,12 +43,18 @@ export function voltsOf({ outputs, join }: Pick<SoloUse, 'outputs' | 'join'>, su
   return millivolts(join?.mode === 'series' ? first + second : first);
 }
 
-type RoutedSeat = OutletSeat & { readonly routesTo: ReturnType<Bench['routes']> };
+type RoutedSeat = { readonly seat: OutletSeat; readonly routesTo: ReturnType<Bench['routes']> };
 
-function usesOf(seat: RoutedSeat, like: Pedal, pedal: number, limits: readonly TotalLimit[], bench: Bench): SoloUse[] {
+function usesOf(
+  { seat, routesTo }: RoutedSeat,
+  like: Pedal,
+  pedal: number,
+  limits: readonly TotalLimit[],
+  bench: Bench,
+): readonly SoloUse[] {
   const taken = takenAlone(like, seat.outlet, bench.policy);
   if (taken === null) return [];
-  return seat.routesTo(like).map((route: Route) => ({
+  return routesTo(like).map((route: Route) => ({
     pedal,
     outputs: seat.outputs,
     join: seat.join,

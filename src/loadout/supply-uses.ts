@@ -38,7 +38,8 @@ export function supplyUses(offer: Offer, bench: Bench): SupplyUses | null {
   const { solos, chains } = waysFrom[natureOf(supply.source).wayStartsAt](supply, limits, bench);
   if (solos.length === 0 && chains.length === 0) return null;
   const common = supply.banks.some(({ isolated }) => !isolated);
-  return { ...offer, limits, solos, chains, modes: common ? bench.modes : [] };
+  const { owned, forSale, unit } = offer;
+  return { supply, owned, forSale, unit, limits, solos, chains, modes: common ? bench.modes : [] };
 }
 
 type SupplyWays = Pick<SupplyUses, 'solos' | 'chains'>;

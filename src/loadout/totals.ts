@@ -28,6 +28,15 @@ export type OutputTaken = TakenLoad & {
   readonly repeats: boolean;
 };
 
+/** What an outlet's load takes of one output, at its volts. */
+export const outputTaken = (bank: number, millivolts: number, taken: TakenLoad, repeats = false): OutputTaken => ({
+  bank,
+  millivolts,
+  load: taken.load,
+  surge: taken.surge,
+  repeats,
+});
+
 /** The limits that a supply states; each also for switching on, where one of these pedals can outrun the `supply` factor. */
 export function totalLimits(supply: Supply, policy: Policy, pedals: readonly Pedal[]): readonly TotalLimit[] {
   const { supply: factor } = policy.headroom;
