@@ -1,3 +1,4 @@
+import { gathered } from '../gathered.js';
 import type { Amounts, BranchingConstraint, Counted, CoverProgram } from './program.js';
 import type { ColumnPool } from './column-pool.js';
 import { columnCaps, isDecided } from './decisions.js';
@@ -29,7 +30,7 @@ export function branchesOf<Content>(
   point: Float64Array,
   conditions: readonly BranchingConstraint[],
 ): Candidates {
-  const used = pool.columns.flatMap((column, index) => {
+  const used = gathered(pool.columns, (column, index) => {
     const share = point[index] ?? 0;
     return share > tolerance / 10 ? [{ column, share }] : [];
   });
@@ -210,10 +211,9 @@ function forAllAlike(
 
 /** What is decided about a group by itself, and which conditions on several count it. */
 const decidedOf = (group: number, conditions: readonly BranchingConstraint[]): string =>
-  conditions
-    .flatMap(({ feature, groups, sense, bound }, index) => {
-      if (groups?.includes(group) !== true) return [];
-      return [groups.length > 1 ? `${index}` : `${feature} ${sense} ${bound}`];
-    })
+  gathered(conditions, ({ feature, groups, sense, bound }, index) => {
+    if (groups?.includes(group) !== true) return [];
+    return [groups.length > 1 ? `${index}` : `${feature} ${sense} ${bound}`];
+  })
     .sort()
     .join(', ');

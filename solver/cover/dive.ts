@@ -66,7 +66,7 @@ export async function dive<Content>(
     const { point, value } = solved(search, now, first ? begin : { ...begin, state: COLD }, first ? 1 : mostRounds);
     const hopeless = (): boolean => value > search.wanted + slack;
     if (!first && hopeless()) return;
-    const whole = wholeIn(search.pool, point);
+    const whole = wholeIn(point);
     const left = new Set(without);
     do {
       const next = largestPart(search.pool, point, now, left);
@@ -107,8 +107,12 @@ function solved<Content>(
 }
 
 /** The columns that are used whole, each as often as it is. */
-const wholeIn = <Content>({ columns }: ColumnPool<Content>, point: Float64Array): readonly number[] =>
-  columns.flatMap((_, index) => Array.from({ length: Math.floor((point[index] ?? 0) + 1e-4) }, () => index));
+function wholeIn(point: Float64Array): readonly number[] {
+  const whole: number[] = [];
+  for (const [index, share] of point.entries())
+    for (let left = Math.floor(share + 1e-4); left > 0; left -= 1) whole.push(index);
+  return whole;
+}
 
 /** Of the columns that are not left out, the one of which the largest part is used. */
 function largestPart<Content>(

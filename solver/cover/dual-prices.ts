@@ -1,3 +1,4 @@
+import { gathered } from '../gathered.js';
 import { boundOfRow, type Decisions } from './decisions.js';
 import type { BranchingConstraint, Counted, CoverColumn, CoverProgram, FixedColumn } from './program.js';
 
@@ -91,7 +92,7 @@ export function dualBound<Content>(
   duals: DualPrices,
   worths: readonly number[],
 ): Bounded {
-  const doubtful = worths.flatMap((worth, group) => (worth > 0 && (decisions.most[group] ?? 0) > 0 ? [group] : []));
+  const doubtful = gathered(worths, (worth, group) => (worth > 0 && (decisions.most[group] ?? 0) > 0 ? [group] : []));
   const asTheyAre = { ...lagrangianBound(program, decisions, duals, worths), doubtful };
   if (doubtful.length === 0) return asTheyAre;
   const lessened = lessenedDuals(program, duals, worths, doubtful);

@@ -3,6 +3,7 @@
  * calls it the restricted master heuristic). What the engine says is worth nothing: a point counts only once it keeps every
  * row in exact integers, and then only as columns that the search completes and counts by itself. No bound rests on it.
  */
+import { gathered } from '../gathered.js';
 import { checkPoint } from '../check.js';
 import type { Engine } from '../engines/engine.js';
 import type { LinearTerm, Objective, Program, ProgramColumn, ProgramPoint } from '../program.js';
@@ -52,7 +53,7 @@ export async function seekBeside<Content>(
     if (signal.aborted || point === null || checkPoint(program, point).length > 0) continue;
     const fixed = search.program.fixed.length;
     search.offer(
-      chosen.flatMap((index, place) => {
+      gathered(chosen, (index, place) => {
         const column = search.pool.columns[index];
         return column === undefined ? [] : Array.from({ length: point[fixed + place] ?? 0 }, () => column);
       }),
@@ -102,7 +103,7 @@ function integerMaster<Content>(
     for (const { row, coefficient } of entries) terms[row]?.push({ column, coefficient });
   };
   for (const { name, most, cost, entries } of fixed) add(name, Math.min(most, plenty), cost, entries);
-  for (const { column, entries } of chosen.flatMap((index) => poolColumn(pool, index)))
+  for (const { column, entries } of gathered(chosen, (index) => poolColumn(pool, index)))
     add(String(column.group), groups[column.group]?.most ?? 0, column.cost, entries);
   const bounded = rows.map(({ name, sense, bound }, row) => ({
     name,

@@ -1,3 +1,4 @@
+import { gathered } from '../gathered.js';
 import { columnCaps, type Decisions } from './decisions.js';
 import { featurePrices, type DualPrices } from './dual-prices.js';
 import type { CoverColumn, CoverProgram, PricingAnswer } from './program.js';
@@ -49,7 +50,7 @@ export class PricingRounds<Content> {
   }
 
   #round(price: Priced<Content>, take: Take<Content>): Pricing<Content> {
-    const early = this.#lively.flatMap((group) => price(group, 'quick').columns).filter(take);
+    const early = gathered(this.#lively, (group) => price(group, 'quick').columns).filter(take);
     return early.length > 0 ? { worths: null, fresh: early } : this.#inTurn(price, take);
   }
 
@@ -92,7 +93,7 @@ export function easyColumns<Content>(
   duals: DualPrices,
 ): readonly CoverColumn<Content>[] {
   const price = pricer(program, decisions, duals);
-  return program.groups.flatMap((_, group) => price(group, 'quick').columns);
+  return gathered(program.groups, (_, group) => price(group, 'quick').columns);
 }
 
 function kindsOf({ groups }: Pick<CoverProgram<unknown>, 'groups'>): readonly (readonly number[])[] {

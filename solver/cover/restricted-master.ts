@@ -1,3 +1,4 @@
+import { gathered } from '../gathered.js';
 import { remembered } from '../remembered.js';
 import { amountOf, type ColumnPool } from './column-pool.js';
 import {
@@ -251,7 +252,7 @@ function conditionsByGroup<Content>(
   const known = new Map<number, readonly (readonly [number, number])[]>();
   return (group) =>
     remembered(known, group, () =>
-      conditions.flatMap((condition, index) =>
+      gathered(conditions, (condition, index) =>
         counts(condition, group) ? [[rows.length + index, condition.feature] as const] : [],
       ),
     );

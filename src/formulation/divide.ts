@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Loadout } from '../loadout/loadout.js';
 import { feedable, type SupplyUses } from '../loadout/supply-uses.js';
 import type { ChainPlace, ChainPool, SoloUse } from '../loadout/uses.js';
@@ -20,7 +21,7 @@ export function divided(question: Question, parts: readonly Loadout[]): readonly
   return null;
 }
 
-const pedalsIn = ({ hung }: Loadout): readonly number[] => hung.flatMap(pedalsOn);
+const pedalsIn = ({ hung }: Loadout): readonly number[] => gathered(hung, pedalsOn);
 
 /** The classes of pedals on the parts, those first that are fed more often than there are, then by how many parts they are on. */
 function mostDisputed({ bench }: Question, parts: readonly Loadout[]): readonly number[] {
@@ -82,7 +83,7 @@ function onOneOf(uses: SupplyUses, question: Question, pedal: number): Question 
   const [owned, forSale] = uses.owned > 0 ? [1, 0] : [0, 1];
   const one = { ...uses, owned, forSale, unit: freeNumber(uses, question) };
   const others = { ...uses, owned: uses.owned - owned, forSale: uses.forSale - forSale };
-  const supplies = question.supplies.flatMap((each) => (each === uses ? [one, others] : [each]));
+  const supplies = gathered(question.supplies, (each) => (each === uses ? [one, others] : [each]));
   return narrowed({ ...question, supplies }, pedal, (each) => each === one);
 }
 
@@ -108,17 +109,17 @@ const alone = (use: SoloUse): Way => ({ use, pool: null, lead: null });
 const waysOn = ({ solos, chains }: SupplyUses, pedal: number): readonly Way[] =>
   [
     ...solos.map(alone),
-    ...chains.flatMap((pool) =>
-      pool.places.flatMap((use) => pool.leads.map((lead) => ({ use, pool, lead: lead.kind }))),
+    ...gathered(chains, (pool) =>
+      gathered(pool.places, (use) => pool.leads.map((lead) => ({ use, pool, lead: lead.kind }))),
     ),
   ].filter(({ use }) => use.pedal === pedal);
 
 /** The question with no other ways for a pedal than these. What is struck out may be what made a supply as good as another. */
 function narrowed(question: Question, pedal: number, keeps: (uses: SupplyUses, way: Way) => boolean): Question {
-  const supplies = question.supplies.flatMap((uses) => {
+  const supplies = gathered(question.supplies, (uses) => {
     if (!feedable(uses).has(pedal)) return [uses];
     const solos = uses.solos.filter((use) => use.pedal !== pedal || keeps(uses, alone(use)));
-    const chains = uses.chains.flatMap((pool) => narrowedPool(pool, pedal, (way) => keeps(uses, way)));
+    const chains = gathered(uses.chains, (pool) => narrowedPool(pool, pedal, (way) => keeps(uses, way)));
     return solos.length === 0 && chains.length === 0 ? [] : [{ ...uses, solos, chains }];
   });
   return { ...question, supplies, narrowed: true };

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { inletSorts } from '../loadout/inlet-classes.js';
 import { hasOnePrice } from '../loadout/lead-kinds.js';
 import type { Loadout } from '../loadout/loadout.js';
@@ -43,11 +44,11 @@ export function featuresOf(
  * are beside parts of one that takes none, and all that is counted of either is whole.
  */
 export function takingPairs({ bench }: Question, supplies: readonly SupplyUses[]): readonly TakingPair[] {
-  const scarce = new Set(bench.kinds.flatMap((kind) => (hasOnePrice(kind) ? [] : [kind.index])));
+  const scarce = new Set(gathered(bench.kinds, (kind) => (hasOnePrice(kind) ? [] : [kind.index])));
   if (scarce.size === 0) return [];
   const pairs = new Map<string, TakingPair>();
   for (const { solos, chains } of supplies) {
-    for (const way of [...solos, ...chains.flatMap(({ places }) => places)]) {
+    for (const way of [...solos, ...gathered(chains, ({ places }) => places)]) {
       for (const lead of leadsOfWay(way)) {
         if (scarce.has(lead)) pairs.set(`${way.pedal} ${lead}`, { pedal: way.pedal, lead });
       }
@@ -60,11 +61,11 @@ export function takingPairs({ bench }: Question, supplies: readonly SupplyUses[]
 export function takenIn({ hung }: Loadout, { taking, pairs }: Features): readonly (readonly [number, number])[] {
   if (pairs.length === 0) return [];
   const counts = pairs.map(() => 0);
-  for (const way of hung.flatMap(waysOn)) {
+  for (const way of gathered(hung, waysOn)) {
     for (const lead of leadsOfWay(way)) {
       const at = pairs.findIndex((pair) => pair.pedal === way.pedal && pair.lead === lead);
       if (at >= 0) counts[at] = (counts[at] ?? 0) + 1;
     }
   }
-  return counts.flatMap((count, at) => (count === 0 ? [] : [[taking + at, count] as const]));
+  return gathered(counts, (count, at) => (count === 0 ? [] : [[taking + at, count] as const]));
 }

@@ -60,13 +60,13 @@ function measured(loadout: Loadout, bench: Pick<Bench, 'classes' | 'kinds'>): Lo
     pedals,
     leads,
     measures: {
-      ...perPedalTier((tier) => countOf(ways, (way) => way[tier])),
-      ...perLeadTier((tier) => leadsCounted(tier, leads, bench)),
       exposed: exposed.length,
       newlyExposed: countOf(exposed, (pedal) => bench.classes[pedal]?.exposedToday !== true),
       moved: movedBy(loadout, ways, bench),
       bricks,
       sockets,
+      ...perPedalTier((tier) => countOf(ways, (way) => way[tier])),
+      ...perLeadTier((tier) => leadsCounted(tier, leads, bench)),
     },
   };
 }

@@ -129,7 +129,7 @@ export function columnOf(
     if (lead !== undefined) direct += count * onePrice(lead);
     note(features.leads + kind, count);
   }
-  const all = { ...measures, money: direct, unpowered: 0 };
+  const all = { money: direct, unpowered: 0, ...measures };
   for (const feature of fedFeatures(uses.supply, question, features)) note(feature, 1);
   note(features.bricks, measures.bricks);
   note(features.sockets, measures.sockets);

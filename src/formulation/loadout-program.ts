@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { CoverProgram } from '../../solver/cover/program.js';
 import { natureOf } from '../domain/source.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
@@ -57,7 +58,7 @@ export function loadoutProgram(
   const { bench } = question;
   // Whoever checks a proof does not count who takes which lead.
   const features = featuresOf(question, earlier, isWritten ? [] : takingPairs(question, supplies));
-  const groups = supplies.flatMap((uses) => groupsOf(uses, apart, bench));
+  const groups = gathered(supplies, (uses) => groupsOf(uses, apart, bench));
   const { rows, meanings } = rowsOf(question, features, earlier, groups, isWritten ? 1 : objective.moneyUnit);
   const builder = { question, objective, earlier, features, rows, meanings };
   const leadsOf = (kinds: readonly LeadKind[]): readonly number[] => kinds.map(({ index }) => features.leads + index);

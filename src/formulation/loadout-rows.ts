@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { CoverRow, FixedColumn } from '../../solver/cover/program.js';
 import type { UnitRef } from '../domain/inlet.js';
 import { mostUnits } from '../loadout/bench.js';
@@ -65,7 +66,7 @@ export function rowsOf(
 
 /** Every class of pedals is fed, or left out no more often than it may be. */
 const fedRows = (question: Question): readonly Meant[] =>
-  question.bench.classes.flatMap(({ members }, pedal): Meant[] => {
+  gathered(question.bench.classes, ({ members }, pedal): Meant[] => {
     const fed: Meant = {
       row: { name: 'fed', feature: pedal, sense: 'at least', bound: members.length },
       meaning: { kind: 'pedals', pedal },
@@ -89,18 +90,19 @@ const inletRows = ({ bench }: Question, features: Features): readonly Meant[] =>
 
 /** Leads that are limited, or of several prices, come from their sources, of which each has so many pieces. */
 const leadRows = ({ bench }: Question, features: Features): readonly Meant[] =>
-  bench.kinds
-    .filter((kind) => !hasOnePrice(kind))
-    .flatMap(({ index, supplyOf }): Meant[] => [
+  gathered(
+    bench.kinds.filter((kind) => !hasOnePrice(kind)),
+    ({ index, supplyOf }): Meant[] => [
       {
         row: { name: 'leads', feature: features.leads + index, sense: 'at most', bound: 0 },
         meaning: { kind: 'leads', lead: index },
       },
-      ...supplyOf.flatMap(({ pieces }, source): Meant[] => {
+      ...gathered(supplyOf, ({ pieces }, source): Meant[] => {
         const row = { name: 'pieces', feature: -1, sense: 'at most' as const, bound: pieces };
         return pieces === Infinity ? [] : [{ row, meaning: { kind: 'pieces', lead: index, source } }];
       }),
-    ]);
+    ],
+  );
 
 /**
  * Rule `limit`, where it can bind: every unit in use feeds something. Of the budget only what can be spent counts: without that a plan
@@ -112,7 +114,7 @@ function limitRows({ bench }: Question, features: Features, moneyUnit: number): 
     { kind: 'sockets', feature: features.sockets, enough: mostUnits(bench) },
     { kind: 'budget', feature: features.money, enough: Infinity },
   ] as const;
-  return limits.flatMap(({ kind, feature, enough }): Meant[] => {
+  return gathered(limits, ({ kind, feature, enough }): Meant[] => {
     const limit = bench.policy[kind];
     if (limit === null || limit >= enough) return [];
     const bound = kind === 'budget' ? limit - (limit % moneyUnit) : limit;
@@ -122,7 +124,7 @@ function limitRows({ bench }: Question, features: Features, moneyUnit: number): 
 
 /** Rule `stock` for units, where it can bind. */
 const unitRows = (features: Features, groups: readonly UnitGroup[]): readonly Meant[] =>
-  groups.flatMap(({ most, scarce }, group): Meant[] => {
+  gathered(groups, ({ most, scarce }, group): Meant[] => {
     const row = { name: 'units', feature: features.unit, sense: 'at most' as const, bound: most, groups: [group] };
     return scarce ? [{ row, meaning: { kind: 'units', group } }] : [];
   });
@@ -130,7 +132,7 @@ const unitRows = (features: Features, groups: readonly UnitGroup[]): readonly Me
 /** A unit whose inlet must stay where it is is in use; a row without a group is kept by none. */
 const heldRows = ({ today }: Question, features: Features, groups: readonly UnitGroup[]): readonly Meant[] =>
   unitsHeld(today).map((unit): Meant => {
-    const of = groups.flatMap(({ uses }, group) => (isUnit(uses, unit) ? [group] : []));
+    const of = gathered(groups, ({ uses }, group) => (isUnit(uses, unit) ? [group] : []));
     const row = { name: 'held', feature: features.unit, sense: 'at least' as const, bound: 1, groups: of };
     return { row, meaning: { kind: 'held', unit } };
   });
@@ -145,7 +147,7 @@ export type CoverBuilder = Rows & {
 
 /** The sources of a lead kind with a row of its own: as many pieces as there are, each at its price. */
 export function leadColumns({ question, objective, earlier, rows, meanings }: CoverBuilder): readonly FixedColumn[] {
-  return meanings.flatMap((meaning, row) => {
+  return gathered(meanings, (meaning, row) => {
     if (meaning.kind !== 'leads') return [];
     const kind = question.bench.kinds[meaning.lead];
     return (kind?.supplyOf ?? []).map(({ price, pieces }, source) => ({
@@ -154,7 +156,7 @@ export function leadColumns({ question, objective, earlier, rows, meanings }: Co
       most: pieces,
       entries: [
         { row, coefficient: -1 },
-        ...rows.flatMap((_, at) => {
+        ...gathered(rows, (_, at) => {
           const other = meanings[at];
           if (other?.kind === 'pieces' && other.lead === meaning.lead && other.source === source) {
             return [{ row: at, coefficient: 1 }];
@@ -173,7 +175,7 @@ export function leadColumns({ question, objective, earlier, rows, meanings }: Co
 
 /** Pedals that are left out, where a plan may be partial, and inlets whose units are not in use. */
 export function leftOutColumns({ question, objective, earlier, meanings }: CoverBuilder): readonly FixedColumn[] {
-  return meanings.flatMap((meaning, row) => {
+  return gathered(meanings, (meaning, row) => {
     if (meaning.kind !== 'pedals') return [];
     const free = mostLeftOut(question, meaning.pedal);
     const { berth = null, inlet = null } = question.bench.classes[meaning.pedal] ?? {};

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { searchCover } from '../../solver/cover/search.js';
 import type { CoverOutcome } from '../../solver/cover/outcome.js';
 import type { Completed } from '../../solver/cover/program.js';
@@ -154,7 +155,7 @@ const asColumn = (content: Loadout) => ({ content, group: 0, cost: 0, amounts: [
 
 /** The kinds of units of which different loadouts share some, but for those that are apart already. */
 const mixedKinds = (mixed: readonly number[], { groups }: LoadoutProgram): readonly string[] =>
-  mixed.flatMap((index) => {
+  gathered(mixed, (index) => {
     const group = groups[index];
     // A single unit that is told apart for what is plugged into it needs no telling apart.
     return group?.slot === null && group.uses.unit === null ? [kindKey(group)] : [];

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { unitOfInlet } from '../domain/inlet.js';
 import type { Feed, Readings } from '../domain/plan.js';
 import type { Pedal } from '../domain/pedal.js';
@@ -31,7 +32,7 @@ export function namedFeeds(units: readonly LoadedUnit[], question: Question): re
   const numberOf = unitNumbers(seats);
   const numbered = seats.map((unit) => ({ ...unit, number: numberOf(unit) }));
   const nameInlet = inletNamer(numbered, question.board, question.today);
-  const feeds = numbered.flatMap((unit) =>
+  const feeds = gathered(numbered, (unit) =>
     unitFeeds(withInlets(unit, nameInlet), unit.number, { pick, tailOf }, question),
   );
   const order = new Map(question.board.pedals.map(({ id }, index) => [id, index]));
@@ -129,14 +130,12 @@ const tailMaker =
     const ways = readRoutes(route, exit, pedal, kinds);
     const partsOf = (way: readonly number[]): readonly PartId[] => {
       const left = [...pieces];
-      return way
-        .flatMap((kind) =>
-          left.splice(
-            left.findIndex((piece) => piece.kind === kind),
-            1,
-          ),
-        )
-        .map(({ part }) => part);
+      return gathered(way, (kind) =>
+        left.splice(
+          left.findIndex((piece) => piece.kind === kind),
+          1,
+        ),
+      ).map(({ part }) => part);
     };
     const readings: Readings = {
       'centre-negative': partsOf(ways['centre-negative']),
@@ -169,9 +168,9 @@ function unitFeeds(
   const inUse = [...today.berths.values()].filter((berth) => berth.supply === unit.supply.id && berth.unit === number);
   const numbers = outputNumbers(
     { supply: unit.supply, unit: number, contents },
-    new Set(inUse.flatMap(({ outputs }) => outputs)),
+    new Set(gathered(inUse, ({ outputs }) => outputs)),
   );
-  return unit.hung.flatMap(({ hung, pedals }, at): Feed[] => {
+  return gathered(unit.hung, ({ hung, pedals }, at): Feed[] => {
     const place = { supply: unit.supply.id, unit: number };
     const withVolts = (uses: readonly OutputSetting[]) =>
       uses.map((use, index) => ({ output: numbers[at]?.[index] ?? 0, volts: voltsOf(unit.supply, use) }));

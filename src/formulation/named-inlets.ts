@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Board, WiredInlet } from '../domain/board.js';
 import { inletId, inletPedal, isFed, type FedSupply } from '../domain/inlet.js';
 import type { Pedal } from '../domain/pedal.js';
@@ -21,7 +22,7 @@ export function inletNamer(
   { inlets }: Pick<Board, 'inlets'>,
   { pinned }: Pick<Today, 'pinned'>,
 ): InletNamer {
-  const waiting = units.flatMap(({ supply, number }): Waiting[] =>
+  const waiting = gathered(units, ({ supply, number }): Waiting[] =>
     isFed(supply) && !pinned.has(inletId({ supply: supply.id, unit: number })) ? [{ supply, number }] : [],
   );
   const homeOf = ({ supply, number }: Waiting): WiredInlet | undefined =>

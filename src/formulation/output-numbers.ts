@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { outputsOf as numbersOfBank } from '../domain/kit.js';
 import type { Supply } from '../domain/supply.js';
 import type { Bench } from '../loadout/bench.js';
@@ -24,9 +25,9 @@ export type NumberedUnit = {
  */
 export function outputNumbers(of: NumberedUnit, inUse: ReadonlySet<number>): readonly (readonly number[])[] {
   const kept = keptNumbers(of.contents.map((content) => wishesOf(content, of)));
-  const taken = new Set(kept.flatMap((numbers) => numbers ?? []));
+  const taken = new Set(gathered(kept, (numbers) => numbers ?? []));
   return of.contents.map(({ hung, residents }, index) => {
-    const own = new Set(residents.flatMap(({ berth }) => (isOn(berth, of) ? berth.outputs : [])));
+    const own = new Set(gathered(residents, ({ berth }) => (isOn(berth, of) ? berth.outputs : [])));
     const rank = (number: number): number => (own.has(number) ? 0 : inUse.has(number) ? 2 : 1);
     const take = ({ bank }: OutputSetting): number => {
       const free = numbersOf(of.supply, bank).filter((number) => !taken.has(number));
@@ -113,7 +114,7 @@ function keptNumbers(wishes: readonly (readonly Wish[])[]): readonly (readonly n
       best = { weight, numbers };
       return;
     }
-    const taken = new Set(numbers.flatMap((each) => each ?? []));
+    const taken = new Set(gathered(numbers, (each) => each ?? []));
     for (const wish of wishes[index] ?? []) {
       if (wish.outputs.some((output) => taken.has(output))) continue;
       grant(index + 1, weight + wish.weight, [...numbers, wish.outputs]);

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Kit } from '../domain/kit.js';
 import type { Criterion } from '../domain/aim.js';
 import type { PedalId, SupplyId } from '../domain/quantities.js';
@@ -32,7 +33,7 @@ export function pinnedQuestion(kit: Kit, terms: Terms, pin: Pin, tables?: Tables
 function pinnedUses(uses: SupplyUses, pedal: number, pin: Pin): SupplyUses | null {
   const isPlace = (bank: number): boolean => uses.supply.id === pin.supply && (pin.bank === null || bank === pin.bank);
   const solos = uses.solos.filter((use) => use.pedal !== pedal || use.outputs.some(({ bank }) => isPlace(bank)));
-  const chains = uses.chains.flatMap((pool) => {
+  const chains = gathered(uses.chains, (pool) => {
     if (isPlace(pool.output.bank)) return [pool];
     const places = pool.places.filter((place) => place.pedal !== pedal);
     return places.length === 0 ? [] : [{ ...pool, places }];

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { CoverColumn } from '../../solver/cover/program.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import type { Loadout } from '../loadout/loadout.js';
@@ -25,7 +26,7 @@ export function startColumns(
       if (cost < (cheapest.get(pedal)?.cost ?? Infinity)) cheapest.set(pedal, { cost, loadout, group });
     }
   }
-  return [...cheapest.values()].flatMap(({ loadout, group }) => {
+  return gathered([...cheapest.values()], ({ loadout, group }) => {
     const asked = groups[group];
     return asked === undefined ? [] : [columnOf(loadout, group, asked, builder)];
   });
@@ -40,7 +41,7 @@ export const knownColumns = (
   groups: readonly UnitGroup[],
   builder: CoverBuilder,
 ): readonly CoverColumn<Loadout>[] =>
-  groups.flatMap((asked, group) =>
+  gathered(groups, (asked, group) =>
     (asked.slot ?? 1) > 1 ? [] : pool.fitting(asked.uses).map((loadout) => columnOf(loadout, group, asked, builder)),
   );
 

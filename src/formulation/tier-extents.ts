@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { remembered } from '../../solver/remembered.js';
 import { isMoney, type Criterion } from '../domain/aim.js';
 import { mostCounted, perLeadTier } from '../domain/counted-tiers.js';
@@ -29,12 +30,12 @@ function moneyUnitOf({ supplies, bench }: Question): number {
 }
 
 const leadPrices = ({ kinds }: Question['bench']): readonly number[] =>
-  kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price));
+  gathered(kinds, ({ supplyOf }) => supplyOf.map(({ price }) => price));
 
 function mostOfTiers({ bench, supplies }: Question): Extents['most'] {
   const [pedals, units] = [allPedals(bench), mostUnits(bench)];
   const { noisePrice, supplyPrice } = bench.policy;
-  const members = bench.classes.flatMap((each) => (each.inlet === null ? each.members : []));
+  const members = gathered(bench.classes, (each) => (each.inlet === null ? each.members : []));
   const exposed = members.some(({ digital }) => digital) ? members.filter(({ highGain }) => highGain).length : 0;
   const some = (role: string): number => (bench.kinds.some((kind) => kind.role.kind === role) ? 1 : 0);
   const chains = bench.policy.chains === 'allow' ? some('chain') : 0;

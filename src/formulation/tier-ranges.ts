@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { remembered } from '../../solver/remembered.js';
 import { countedBeside, isMoney, type Criterion, type MoneyTier } from '../domain/aim.js';
 import { natureOf } from '../domain/source.js';
@@ -43,7 +44,7 @@ function moneyOfBricks(question: Question, groups: readonly UnitGroup[]) {
   const counted = units.filter(({ bricks }) => bricks > 0).sort((one, two) => one.price - two.price);
   // Units that are no bricks may be bought besides.
   const isAll = counted.length === units.length;
-  const lead = Math.max(0, ...kinds.flatMap(({ supplyOf }) => supplyOf.map(({ price }) => price)));
+  const lead = Math.max(0, ...gathered(kinds, ({ supplyOf }) => supplyOf.map(({ price }) => price)));
   const leads = lead * mostOf('parts', question);
   const mostExposed = mostOf('exposed', question);
   const dearestFirst = counted.toReversed();

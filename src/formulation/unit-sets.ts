@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Supply } from '../domain/supply.js';
 import type { UnitGroup } from './loadout-groups.js';
 
@@ -11,7 +12,7 @@ const mostThresholds = 11;
  * all groups or a single one.
  */
 export function unitSets(groups: readonly UnitGroup[]): readonly (readonly number[])[] {
-  const settings = groups.flatMap(({ uses }) => uses.supply.banks.flatMap((bank) => bank.settings));
+  const settings = gathered(groups, ({ uses }) => gathered(uses.supply.banks, (bank) => bank.settings));
   const volts = new Set(settings.map(({ millivolts }) => millivolts));
   const isIn: readonly ((group: UnitGroup) => boolean)[] = [
     ...atLeast(groups, ({ uses }) => outputsOf(uses.supply)),
@@ -27,7 +28,7 @@ export function unitSets(groups: readonly UnitGroup[]): readonly (readonly numbe
     ),
     ({ owned }) => owned,
   ];
-  const sets = isIn.map((belongs) => groups.flatMap((group, index) => (belongs(group) ? [index] : [])));
+  const sets = isIn.map((belongs) => gathered(groups, (group, index) => (belongs(group) ? [index] : [])));
   const telling = sets.filter(({ length }) => length > 1 && length < groups.length);
   return [...new Map(telling.map((set) => [set.join(), set])).values()];
 }

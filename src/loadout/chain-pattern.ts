@@ -36,14 +36,16 @@ const knownCosts = new WeakMap<LoadoutDuals, Map<ChainPool['leads'], LeadCosts>>
 
 function cheapestLeads(leads: ChainPool['leads'], duals: LoadoutDuals): LeadCosts {
   const most = Math.max(...leads.map(({ tails }) => tails));
-  return Array.from({ length: most + 1 }, (_, pedals) => {
+  const cheapest: { kind: number; cost: number }[] = [];
+  for (let pedals = 0; pedals <= most; pedals += 1) {
     let best = { kind: -1, cost: Infinity };
     for (const { kind, tails } of leads) {
       const cost = duals.leads[kind] ?? 0;
       if (tails >= pedals && cost < best.cost) best = { kind, cost };
     }
-    return best;
-  });
+    cheapest.push(best);
+  }
+  return cheapest;
 }
 
 /** The leads that are the cheapest for some number of pedals, each with its most tails. */

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Bank, Setting, Supply } from '../domain/supply.js';
 import type { ChainExit } from './chain-exits.js';
@@ -27,7 +28,7 @@ export function chainPools(supply: Supply, limits: readonly TotalLimit[], bench:
 type ChainSeat = { readonly bank: Bank; readonly setting: Setting; readonly use: OutputSetting };
 
 function poolsAt(seat: ChainSeat, sort: ChainExit, limits: readonly TotalLimit[], bench: Bench): readonly ChainPool[] {
-  const places = bench.classes.map(({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench)).flat();
+  const places = gathered(bench.classes, ({ like }, pedal) => placesOf(like, pedal, seat, sort.exit, limits, bench));
   const rating = loadOf(seat.setting.rating, bench.policy);
   const pools: ChainPool[] = [];
   for (const mode of bench.modes) {

@@ -73,7 +73,7 @@ function sizesOf({ leads, chain }: ChainQuestion, items: readonly Item[], floor:
   for (const { tails, cost } of leadSizes(leads)) {
     const bounded = chainBound(sack, room, tails, cost + floor);
     const worth = bounded.bound - cost;
-    if (worth > floor) sizes.push({ ...bounded, tails, cost, worth });
+    if (worth > floor) sizes.push({ tails, cost, worth, ...bounded });
   }
   return sizes;
 }
@@ -115,8 +115,8 @@ function searched(
     return false;
   };
   beginnings.clear();
-  const byLength: (readonly number[])[] = Array.from({ length: chain.mostTails }, () => []);
-  byLength[0] = [0];
+  const byLength: (readonly number[])[] = [[0]];
+  while (byLength.length < chain.mostTails) byLength.push([]);
   for (const [index, item] of items.entries()) {
     for (let length = chain.mostTails - 1; length >= 0; length -= 1) {
       const shorter = (byLength[length] ?? []).filter((beginning) => {
@@ -177,4 +177,7 @@ const answerOf = (found: readonly ChainFound[], bound: number): ChainAnswer => (
 });
 
 const placesOf = (beginning: number, items: readonly Item[]): readonly PlaceOption[] =>
-  beginnings.items(beginning).flatMap((index) => items[index]?.place ?? []);
+  beginnings
+    .items(beginning)
+    .map((index) => items[index]?.place)
+    .filter((place) => place !== undefined);

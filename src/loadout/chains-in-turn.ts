@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { bestChains } from './chain-search.js';
 import { chainItem, FrameRoom, type ContentItem, type FrameJob } from './content.js';
 import { greedilyFilled, type Draft } from './greedy-fill.js';
@@ -31,7 +32,7 @@ function bestOf(job: FrameJob, room: FrameRoom): ContentItem | null {
   for (const pool of job.pools) {
     const { chain, leads } = pool;
     if ((room.outputs[chain.bank] ?? 0) === 0) continue;
-    const candidates = pool.candidates.flatMap((candidate) => {
+    const candidates = gathered(pool.candidates, (candidate) => {
       const count = Math.min(candidate.count, room.pedals[candidate.place.pedal] ?? 0);
       return count > 0 && candidate.value > 0 ? [{ ...candidate, count }] : [];
     });

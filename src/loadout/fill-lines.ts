@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { ContentItem, FrameJob } from './content.js';
 import type { PlaceOption } from './frame.js';
 import { netOf, type Rents } from './rents.js';
@@ -29,7 +30,7 @@ const mostCopies = 100;
 
 /** A line for every class, those that can replace others before these. */
 export function linesOf({ solos, pools, counts }: FrameJob, rents: Rents): readonly Line[] {
-  const classes = new Set(solos.flatMap(({ pedals }) => pedals));
+  const classes = new Set(gathered(solos, ({ pedals }) => pedals));
   for (const { candidates } of pools) for (const { place } of candidates) classes.add(place.pedal);
   const picky = pools.map(({ chain }) => chain.places.some(({ begins }) => !begins));
   const plain = [...classes].map((pedal): PlainLine => ({

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { perPedalTier, type PerPedalTier } from '../domain/pedal-tier.js';
 import type { Supply } from '../domain/supply.js';
 import { likeOf, type Bench } from './bench.js';
@@ -75,9 +76,9 @@ export type ChainOption = {
 export function framesOf(uses: SupplyUses, bench: Bench): readonly UnitFrame[] {
   const modes = uses.modes.length === 0 ? [null] : uses.modes;
   const settings = settingsOf(uses);
-  return modes
-    .flatMap((mode) => settings.map((each) => frameOf(uses, mode, each, bench)))
-    .filter(({ solos, chains }) => solos.length + chains.length > 0);
+  return gathered(modes, (mode) => settings.map((each) => frameOf(uses, mode, each, bench))).filter(
+    ({ solos, chains }) => solos.length + chains.length > 0,
+  );
 }
 
 /** Each bank's one setting, for banks that are switched together; null for the others. */
@@ -85,12 +86,12 @@ type Settings = readonly (number | null)[];
 
 function settingsOf({ supply, solos, chains }: SupplyUses): readonly Settings[] {
   if (supply.banks.every(({ switching }) => switching === 'each')) return [supply.banks.map(() => null)];
-  const used = [...solos.flatMap(({ outputs }) => outputs), ...chains.map(({ output }) => output)];
+  const used = [...gathered(solos, ({ outputs }) => outputs), ...chains.map(({ output }) => output)];
   return supply.banks.reduce<readonly Settings[]>(
     (all, { switching }, bank) => {
       const settings = [...new Set(used.filter((each) => each.bank === bank).map(({ setting }) => setting))];
       const choices = switching === 'together' && settings.length > 1 ? settings : [null];
-      return all.flatMap((begun) => choices.map((choice) => [...begun, choice]));
+      return gathered(all, (begun) => choices.map((choice) => [...begun, choice]));
     },
     [[]],
   );
@@ -109,7 +110,7 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
     wholeNumbers(
       [
         ...solos.map(({ weights }) => weights[index] ?? 0n),
-        ...pools.flatMap((p) => p.places.map((x) => x.weights[index] ?? 0n)),
+        ...gathered(pools, (p) => p.places.map((x) => x.weights[index] ?? 0n)),
       ],
       [capacity],
     ),
@@ -119,14 +120,14 @@ function frameOf(uses: SupplyUses, mode: GroundMode | null, settings: Settings, 
   const homes = homesOf(uses, bench);
   const nothing = [...totals, ...(hasOnePlace(mode) ? [mode] : [])].map(() => 0);
   const terms = { uses, bench, totals, soleWeight, homes, nothing };
-  const chains = pools.map((pool) => chainOptions(pool, terms)).flat();
+  const chains = gathered(pools, (pool) => chainOptions(pool, terms));
   const outputs = supply.banks.map((bank) => bank.outputs);
   return {
     uses,
     mode,
     outputs,
     states: new OutputStates(outputs),
-    solos: solos.map((use) => soloOptions(use, mode, terms)).flat(),
+    solos: gathered(solos, (use) => soloOptions(use, mode, terms)),
     chains: chains.map(({ option }) => option),
     capacities: [
       ...uses.limits.map(({ capacity }, index) => totals[index]?.most(capacity) ?? 0),

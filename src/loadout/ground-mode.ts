@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { PedalClass } from './pedal-class.js';
 
@@ -16,7 +17,7 @@ export type GroundMode = {
 /** The modes worth telling apart for a board. */
 export function groundModes(classes: readonly PedalClass[]): readonly GroundMode[] {
   const signs = (['negative', 'positive'] as const).filter((sign) => classes.some(({ like }) => like.ground === sign));
-  const known = signs.flatMap((ground) =>
+  const known = gathered(signs, (ground) =>
     noisesOf(classes.filter(({ like }) => like.ground === ground)).map((noise) => ({ ground, noise })),
   );
   const anyUnknown = classes.some(({ like }) => like.ground === 'unknown');
@@ -24,7 +25,7 @@ export function groundModes(classes: readonly PedalClass[]): readonly GroundMode
 }
 
 function noisesOf(classes: readonly PedalClass[]): readonly GroundMode['noise'][] {
-  const pedals = classes.flatMap(({ members }) => members);
+  const pedals = gathered(classes, ({ members }) => members);
   const anyExposed = pedals.some((pedal) => pedal.highGain && pedals.some((other) => other !== pedal && other.digital));
   if (!anyExposed) return ['any'];
   return pedals.some((pedal) => pedal.digital && pedal.highGain) ? ['quiet', 'noisy', 'sole'] : ['quiet', 'noisy'];

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Bench } from './bench.js';
 import { matchesBerth } from './berth-match.js';
 import type { PedalClass } from './pedal-class.js';
@@ -30,7 +31,7 @@ export function homesOf(uses: OneUnit, bench: Bench): Homes {
     if (!isHere(berth, uses)) continue;
     for (const output of berth.outputs) residents.set(output, (residents.get(output) ?? 0) + members.length);
   }
-  return { residents, shared: [...residents].flatMap(([output, count]) => (count > 1 ? [output] : [])) };
+  return { residents, shared: gathered([...residents], ([output, count]) => (count > 1 ? [output] : [])) };
 }
 
 const isHere = (berth: Berth | null, { supply, unit }: OneUnit): berth is Berth =>

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { inletPedal, isFed } from '../domain/inlet.js';
 import { natureOf, type Source } from '../domain/source.js';
 import type { Bench } from './bench.js';
@@ -24,9 +25,9 @@ export function inletClasses(
     known.units = Math.min(pedals, known.units + owned + forSale);
     sorts.set(sort, known);
   }
-  return [...sorts].flatMap(([inlet, { of, units }]) => {
+  return gathered([...sorts], ([inlet, { of, units }]) => {
     const fed = of.filter(isFed);
-    const apart = unitsHeld(today).flatMap(({ supply: id, unit }) => {
+    const apart = gathered(unitsHeld(today), ({ supply: id, unit }) => {
       const supply = fed.find((one) => one.id === id);
       return supply === undefined ? [] : [inletPedal(supply, unit)];
     });
@@ -48,7 +49,7 @@ export const inletSorts = ({ classes }: Pick<Bench, 'classes'>): readonly InletS
 
 /** The classes of a sort; mostly one. */
 export const classesOfSort = ({ classes }: Pick<Bench, 'classes'>, sort: InletSort): readonly number[] =>
-  classes.flatMap(({ inlet }, index) => (inlet === sort ? [index] : []));
+  gathered(classes, ({ inlet }, index) => (inlet === sort ? [index] : []));
 
 /** Whether an inlet may hang by such a use: on one output, of a supply that stands on the mains or on its own charge. */
 export const mayFeedInlet = (source: Source, { outputs }: { readonly outputs: readonly unknown[] }): boolean =>

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { groupBy } from '../domain/group-by.js';
 import type { PartRole } from '../domain/part.js';
 import type { MinorUnits, PartId } from '../domain/quantities.js';
@@ -32,7 +33,7 @@ export function leadKinds(offers: readonly PartOffer[]): readonly LeadKind[] {
   return kinds.map((group, index) => {
     const [{ part }] = group;
     const { fits, gives, reverses, role } = part;
-    return { index, fits, gives, reverses, role, supplyOf: group.flatMap(sourcesOf).sort(cheapestFirst) };
+    return { index, fits, gives, reverses, role, supplyOf: gathered(group, sourcesOf).sort(cheapestFirst) };
   });
 }
 

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { forSaleOf, ownedOf, type Kit } from '../domain/kit.js';
 import type { Part } from '../domain/part.js';
 import type { Supply } from '../domain/supply.js';
@@ -21,7 +22,7 @@ export type PartOffer = { readonly part: Part; readonly owned: number; readonly 
  * today are offers of their own.
  */
 export function supplyOffers(kit: Kit, today: Today = nothingToday): readonly Offer[] {
-  return [...kit.supplies.values()].flatMap((supply): Offer[] => {
+  return gathered([...kit.supplies.values()], (supply): Offer[] => {
     const inUse = unitsInUse(supply, today);
     const owned = ownedOf(kit, supply) - inUse.length;
     const forSale = forSaleOf(supply);

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Policy } from '../domain/board.js';
 import { isOwnSupplyOf, takesNothingElse } from '../domain/own-adapter.js';
 import type { Pedal } from '../domain/pedal.js';
@@ -14,7 +15,7 @@ export function usesOnOwn(supply: Supply, bench: Bench): readonly SoloUse[] {
   const [bank] = supply.banks;
   const [setting] = bank?.settings ?? [];
   if (bank === undefined || setting === undefined) return [];
-  return bench.classes.flatMap(({ like }, pedal) => {
+  return gathered(bench.classes, ({ like }, pedal) => {
     const route = isOwnSupplyOf(supply, like) ? takenBy(like, supply, bench) : null;
     if (route === null) return [];
     const counted = tiersCounting(like, setting.millivolts);

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { FrameJob, LoadoutContent } from './content.js';
 import { linesOf, type Line } from './fill-lines.js';
 import type { Rents } from './rents.js';
@@ -138,7 +139,7 @@ function searched({ packed, rooms, bound, floor }: Task, width: number): Found {
 
 /** A stage for every pedal, with the beginnings that have it as their first undecided one. */
 function stagesOf({ fields }: Packed) {
-  const all = fields.flatMap((field) =>
+  const all = gathered(fields, (field) =>
     Array.from({ length: field.count }, () => ({ field, beginnings: new Map<number, Beginning[]>() })),
   );
   let sum = 0;

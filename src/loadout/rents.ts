@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { COLD, Simplex, type SimplexRow } from '../../solver/cover/simplex.js';
 import type { SparseColumn } from '../../solver/cover/sparse-columns.js';
 import { leadSizes, type ChainCandidate, type LeadCosts } from './chain-pattern.js';
@@ -122,8 +123,8 @@ class UnitRelaxation {
   constructor(job: FrameJob, span: Span, elastic: number) {
     const { frame, solos, pools, counts } = job;
     this.#job = job;
-    const inChains = pools.flatMap(({ candidates }) => candidates.map(({ place }) => place.pedal));
-    this.#classes = [...new Set([...solos.flatMap(({ pedals }) => pedals), ...inChains])];
+    const inChains = gathered(pools, ({ candidates }) => candidates.map(({ place }) => place.pedal));
+    this.#classes = [...new Set([...gathered(solos, ({ pedals }) => pedals), ...inChains])];
     this.#rowOfClass = new Map(this.#classes.map((pedal, index) => [pedal, frame.outputs.length + index]));
     this.#firstLimit = frame.outputs.length + this.#classes.length;
     const atMost = (bound: number): SimplexRow => ({ sense: 'at most', bound });
@@ -142,8 +143,13 @@ class UnitRelaxation {
   }
 
   #sparse(item: ContentItem): SparseColumn {
-    const entries = new Map<number, number>();
-    const put = (row: number, value: number): void => void entries.set(row, (entries.get(row) ?? 0) + value);
+    const rows: number[] = [];
+    const values: number[] = [];
+    const put = (row: number, value: number): void => {
+      const known = rows.indexOf(row);
+      const at = known < 0 ? rows.push(row) - 1 : known;
+      values[at] = (values[at] ?? 0) + value;
+    };
     for (const bank of item.banks) put(bank, 1);
     for (const pedal of item.pedals) put(this.#rowOfClass.get(pedal) ?? 0, 1);
     for (const [at, weight] of item.weights.entries()) {
@@ -153,7 +159,7 @@ class UnitRelaxation {
       const number = numberOf(item, of);
       if (number > 0) put(at, number);
     }
-    return { rows: [...entries.keys()], values: [...entries.values()], cost: -item.value };
+    return { rows, values, cost: -item.value };
   }
 
   start(): void {
@@ -204,7 +210,7 @@ const numberOf = ({ pedals, content }: ContentItem, of: Counted): number =>
 type End = { readonly of: Counted; readonly at: number; readonly row: SimplexRow };
 
 function endsOf(span: Span, first: number): readonly End[] {
-  const rows = [...span].flatMap(([of, { least, most }]): Omit<End, 'at'>[] => [
+  const rows = gathered([...span], ([of, { least, most }]): Omit<End, 'at'>[] => [
     ...(most < Infinity ? [{ of, row: { sense: 'at most' as const, bound: most } }] : []),
     ...(least > 0 ? [{ of, row: { sense: 'at least' as const, bound: least } }] : []),
   ]);
@@ -218,7 +224,7 @@ const chainLengths = ({ pools }: FrameJob): readonly number[] => [
 
 /** From how many pedals on chains are counted: all of them, and those that need a longer lead. */
 const lengthSteps = ({ pools }: FrameJob): readonly number[] => {
-  const steps = pools.flatMap(({ leads }) => leadSizes(leads).map(({ tails }) => tails + 1));
+  const steps = gathered(pools, ({ leads }) => leadSizes(leads).map(({ tails }) => tails + 1));
   const longest = Math.max(0, ...pools.map(({ leads }) => leads.length - 1));
   return [2, ...new Set(steps)].filter((length) => length <= longest).sort((a, b) => a - b);
 };
@@ -230,7 +236,7 @@ export const chargedLeads = ({ leads }: Pool, { perChain }: Pick<Rents, 'perChai
 function* storedItems(pool: Pool, { patterns }: UnitMemory): Generator<ContentItem> {
   const known = new Map(pool.candidates.map(({ place }) => [place.pedal, place]));
   for (const places of patterns.get(pool.chain)?.values() ?? []) {
-    const now = places.flatMap(({ pedal }) => known.get(pedal) ?? []);
+    const now = places.map(({ pedal }) => known.get(pedal)).filter((place) => place !== undefined);
     if (now.length === places.length) yield chainItem(pool, now);
   }
 }

@@ -3,6 +3,7 @@
  * out and uses another that it can replace, one that uses it instead is as good: a search that leaves a pedal out may
  * leave out, too, all that it can replace.
  */
+import { gathered } from '../../solver/gathered.js';
 
 /** Whether the first can replace the second. */
 type CanReplace<Pedal> = (one: Pedal, two: Pedal) => boolean;
@@ -28,4 +29,4 @@ export const replaceable = <Pedal>(
   order: readonly Pedal[],
   canReplace: CanReplace<Pedal>,
 ): readonly (readonly number[])[] =>
-  order.map((pedal, index) => order.flatMap((other, at) => (at > index && canReplace(pedal, other) ? [at] : [])));
+  order.map((pedal, index) => gathered(order, (other, at) => (at > index && canReplace(pedal, other) ? [at] : [])));

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { remembered } from '../../solver/remembered.js';
 import { polarities, type Pedal, type Polarity } from '../domain/pedal.js';
 import type { LeadKind } from './lead-kinds.js';
@@ -70,7 +71,7 @@ function pairsOf(exit: Exit, pedal: Pedal, kinds: readonly LeadKind[]): readonly
   const adapters = kinds.filter(({ role }) => role.kind === 'adapter');
   const waysFor = (polarity: Polarity): readonly Route[] => allRoutes(exit, { ...pedal, polarity }, adapters);
   const positive = waysFor('centre-positive');
-  return waysFor('centre-negative').flatMap((negative) =>
+  return gathered(waysFor('centre-negative'), (negative) =>
     positive.map((other) => ({ 'centre-negative': negative, 'centre-positive': other })),
   );
 }
@@ -79,7 +80,7 @@ function pairsOf(exit: Exit, pedal: Pedal, kinds: readonly LeadKind[]): readonly
 const unionOf = (pair: ReadRoutes): Route =>
   polarities.reduce<Route>((union, polarity) => {
     const own = pair[polarity];
-    const beyond = [...new Set(own)].flatMap((kind) =>
+    const beyond = gathered([...new Set(own)], (kind) =>
       Array.from({ length: Math.max(0, count(own, kind) - count(union, kind)) }, () => kind),
     );
     return [...union, ...beyond];

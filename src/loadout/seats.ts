@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Bank, JoinMode, Supply } from '../domain/supply.js';
 import type { LeadKind } from './lead-kinds.js';
 import type { TakenLoad } from './load.js';
@@ -42,12 +43,12 @@ function singleSeats(supply: Supply): readonly OutletSeat[] {
 
 function joinSeats(supply: Supply, kinds: readonly LeadKind[]): readonly OutletSeat[] {
   if (!kinds.some(({ role }) => role.kind === 'join')) return [];
-  return supply.banks.flatMap((first, at) =>
-    supply.banks.slice(at).flatMap((second, offset) => {
+  return gathered(supply.banks, (first, at) =>
+    gathered(supply.banks.slice(at), (second, offset) => {
       const modes = joinModes(first, second, offset === 0);
       const exit = commonExit(first, second);
       if (modes.length === 0 || exit === null) return [];
-      return kinds.flatMap((lead) =>
+      return gathered(kinds, (lead) =>
         lead.role.kind === 'join' && modes.includes(lead.role.mode) && lead.fits === first.plug
           ? seatsBehind({ first, second, at, to: at + offset, lead, mode: lead.role.mode, exit: behind(exit, lead) })
           : [],

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { remembered } from '../../solver/remembered.js';
 import type { UnitFrame, SoloOption } from './frame.js';
 import { placeValue } from './chain-pattern.js';
@@ -95,7 +96,7 @@ function whatFits(
   const room = new FrameRoom({ frame, counts });
   const contents: SoloOption[] = [];
   let sum = 0;
-  const all = stages.flatMap((ways, stage) => ways.map((way, at): Priced => ({ way, net: nets[stage]?.[at] ?? 0 })));
+  const all = gathered(stages, (ways, stage) => ways.map((way, at): Priced => ({ way, net: nets[stage]?.[at] ?? 0 })));
   for (const some of [picked, all]) {
     for (const { way } of some.toSorted((a, b) => b.net - a.net)) {
       const { option, value } = way;
@@ -122,12 +123,13 @@ function mostAlone(frame: UnitFrame, values: readonly number[], counts: readonly
   }
   const all: number[] = [];
   for (let pedal = 0; pedal < best.length; pedal += 1) {
-    for (let copy = Math.min(outputs, counts[pedal] ?? 0); copy > 0; copy -= 1) all.push(best[pedal] ?? 0);
+    const value = best[pedal] ?? 0;
+    if (value > 0) for (let copy = Math.min(outputs, counts[pedal] ?? 0); copy > 0; copy -= 1) all.push(value);
   }
-  return new Float64Array(all)
-    .sort()
-    .subarray(-outputs)
-    .reduce((sum, value) => sum + value, 0);
+  const most = all.length > outputs ? new Float64Array(all).sort().subarray(-outputs) : all;
+  let sum = 0;
+  for (const value of most) sum += value;
+  return sum;
 }
 
 function stagesOf(frame: UnitFrame, values: readonly number[], counts: readonly number[]): readonly Stage[] {
@@ -143,9 +145,10 @@ function stagesOf(frame: UnitFrame, values: readonly number[], counts: readonly 
   const outputs = outputsOf(frame);
   for (const list of ways.values()) list.sort((a, b) => b.value - a.value);
   const dearestFirst = [...ways].sort(([, one], [, other]) => (other[0]?.value ?? 0) - (one[0]?.value ?? 0));
-  return dearestFirst.flatMap(([pedal, sorted]) => {
-    return Array.from({ length: Math.min(counts[pedal] ?? 0, outputs) }, () => sorted);
-  });
+  const stages: Stage[] = [];
+  for (const [pedal, sorted] of dearestFirst)
+    for (let left = Math.min(counts[pedal] ?? 0, outputs); left > 0; left -= 1) stages.push(sorted);
+  return stages;
 }
 
 const replaces = (other: Way, value: number, stride: number, option: SoloOption): boolean =>

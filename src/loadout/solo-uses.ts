@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Pedal } from '../domain/pedal.js';
 import { pedalTiers } from '../domain/pedal-tier.js';
 import { millivolts, type Millivolts } from '../domain/quantities.js';
@@ -29,7 +30,7 @@ export function soloUses(supply: Supply, limits: readonly TotalLimit[], bench: B
       (use, index) => !uses.some((other, at) => replaces(other, use, at < index, supply) && keepsPlace(other, use)),
     );
   };
-  return bench.classes.map(ofClass).flat();
+  return gathered(bench.classes, ofClass);
 }
 
 const reachesAsFar = (other: SoloUse, use: SoloUse): boolean =>

@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import type { Policy } from '../domain/board.js';
 import type { Pedal } from '../domain/pedal.js';
 import type { Supply, Total } from '../domain/supply.js';
@@ -50,7 +51,7 @@ export function totalLimits(supply: Supply, policy: Policy, pedals: readonly Ped
     ];
   };
   return [
-    ...supply.banks.flatMap((bank, index) => limits(index, bank.total)),
+    ...gathered(supply.banks, (bank, index) => limits(index, bank.total)),
     ...limits(null, supply.total),
     ...chargeLimits(supply, policy),
   ];
@@ -118,11 +119,11 @@ export function weightsOf(
   return limits.map((limit) => {
     const { rule, bank } = limit;
     let weight = 0n;
-    const counted = new Set<number>();
+    let isCounted = false;
     for (const output of taken) {
       if (bank !== null && output.bank !== bank) continue;
-      const again = output.repeats && (bank === null || counted.has(bank));
-      counted.add(output.bank);
+      const again = output.repeats && (bank === null || isCounted);
+      isCounted = true;
       const amount = rule === 'startup' ? output.surge : output.load;
       if (!again) weight += amount * weightOfOne(limit, output, policy);
     }

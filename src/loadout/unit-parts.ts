@@ -1,3 +1,4 @@
+import { gathered } from '../../solver/gathered.js';
 import { chainBound, type ChainBound } from './chain-bound.js';
 import { leadSizes, type LeadCosts } from './chain-pattern.js';
 import { chainItem, type ContentItem, type FrameJob, type Pool } from './content.js';
@@ -72,7 +73,7 @@ function soloPart(item: ContentItem, line: number, job: FrameJob, rents: Rents):
 type PlacedLine = Placed & { readonly line: number; readonly count: number };
 
 const placedIn = (lines: readonly Line[], pool: number): readonly PlacedLine[] =>
-  lines.flatMap(({ places, count }, line) => {
+  gathered(lines, ({ places, count }, line) => {
     const placed = places[pool] ?? null;
     return placed === null ? [] : [{ ...placed, line, count }];
   });
@@ -89,7 +90,7 @@ type PoolJob = {
 type Size = ChainBound & { readonly tails: number; readonly cost: number; readonly rests: readonly number[] };
 
 function sizesOf(chain: Pool['chain'], leads: LeadCosts, placed: readonly PlacedLine[]): readonly Size[] {
-  const each = placed.flatMap((one) => new Array<PlacedLine>(Math.min(one.count, chain.mostTails)).fill(one));
+  const each = gathered(placed, (one) => new Array<PlacedLine>(Math.min(one.count, chain.mostTails)).fill(one));
   const sack = { values: each.map(({ net }) => net), loads: each.map(({ place }) => place.load) };
   return leadSizes(leads).map(({ tails, cost }) => {
     const bounded = chainBound(sack, Math.min(chain.mostLoad, chain.mostSurge), tails, -Infinity);
