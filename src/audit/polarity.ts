@@ -33,12 +33,12 @@ function lineFault(line: Line, parts: Parts): string | null {
   const reversals = reversalsOf(line, parts);
   if (reversals === null) return null;
   const delivered = deliveredPolarity(line, reversals);
+  if (delivered !== null && delivered === pedal.polarity && feed.polarity === delivered) return null;
   const claimed = feed.polarity ?? 'no polarity';
   const way = `${placeOf(line)}${reversals === 0 ? '' : `, reversed ${reversals === 1 ? 'once' : `${reversals} times`}`}`;
   if (delivered === null) return `${pedal.name} is said to get ${claimed} from ${way}`;
   if (delivered !== pedal.polarity)
     return `${pedal.name} wants ${pedal.polarity ?? 'no polarity'}; it gets ${delivered} from ${way}`;
-  if (feed.polarity === delivered) return null;
   return `${pedal.name} is said to get ${claimed}; it gets ${delivered} from ${way}`;
 }
 

@@ -1,6 +1,7 @@
 import type { Violation } from '../domain/violation.js';
+import type { Millivolts } from '../domain/quantities.js';
 import type { Bank } from '../domain/supply.js';
-import { linesByOutput, pedalsOf, type Layout, type Line, type UnitInUse } from './line.js';
+import { linesByOutput, pedalsOf, type Layout, type Line, type Tap, type UnitInUse } from './line.js';
 import { placeInUnit, violation } from './violation.js';
 import { list, names, outputPlace, volts } from './words.js';
 
@@ -30,9 +31,9 @@ function settingsNotOffered(line: Line): readonly Violation[] {
 function outputsTornApart(unit: UnitInUse): readonly Violation[] {
   return [...linesByOutput(unit)].flatMap(([output, lines]) => {
     const settings = settingsOf(lines, (tap) => tap.output === output);
-    if (settings.length < 2) return [];
+    if (settings.size < 2) return [];
     const where = outputPlace(unit.supply, unit.unit, [output]);
-    const message = `${where} cannot give ${list(settings)} at once, for ${names(pedalsOf(lines))}`;
+    const message = `${where} cannot give ${textOf(settings)} at once, for ${names(pedalsOf(lines))}`;
     return [violation('setting', pedalsOf(lines), message, { place: placeInUnit(unit, [output]) })];
   });
 }
@@ -43,16 +44,16 @@ function banksTornApart(unit: UnitInUse): readonly Violation[] {
     const lines = unit.lines.filter((line) => line.taps.some(inBank));
     const settings = settingsOf(lines, inBank);
     const outputs = new Set(lines.flatMap((line) => line.taps.filter(inBank).map((tap) => tap.output)));
-    if (bank.switching === 'each' || settings.length < 2 || outputs.size < 2) return [];
+    if (bank.switching === 'each' || settings.size < 2 || outputs.size < 2) return [];
     const place = placeInUnit(unit, outputs);
     const where = outputPlace(unit.supply, unit.unit, place.outputs);
-    const message = `${where} are switched together and cannot give ${list(settings)} at once`;
+    const message = `${where} are switched together and cannot give ${textOf(settings)} at once`;
     return [violation('setting', pedalsOf(lines), message, { place })];
   });
 }
 
-/** The different volts that the lines count on, as text. */
-function settingsOf(lines: readonly Line[], counts: (tap: Line['taps'][number]) => boolean): readonly string[] {
-  const millivolts = lines.flatMap((line) => line.taps.filter(counts).map((tap) => tap.millivolts));
-  return [...new Set(millivolts)].map(volts);
-}
+/** The different volts that the lines count on. */
+const settingsOf = (lines: readonly Line[], counts: (tap: Tap) => boolean): ReadonlySet<Millivolts> =>
+  new Set(lines.flatMap((line) => line.taps.filter(counts).map((tap) => tap.millivolts)));
+
+const textOf = (settings: ReadonlySet<Millivolts>): string => list([...settings].map(volts));

@@ -28,11 +28,13 @@ export class LoadoutPool {
 
   /** The loadouts of what can be used so, each once, in the order in which they were added. */
   fitting(uses: SupplyUses): readonly Loadout[] {
-    return [...(this.#bySupply.get(uses.supply)?.values() ?? [])].filter(fits(uses));
+    const known = this.#bySupply.get(uses.supply);
+    return known === undefined ? [] : [...known.values()].filter(fits(uses));
   }
 
   /** The plans of nothing but what can be used so, whatever the limits, the latest first. */
   fittingPlans(supplies: readonly SupplyUses[]): readonly LoadoutPlan[] {
+    if (this.#plans.length === 0) return [];
     const tests = supplies.map(fits);
     return this.#plans.filter((plan) => plan.every((loadout) => tests.some((isFit) => isFit(loadout)))).reverse();
   }

@@ -7,6 +7,7 @@ import type { Supply } from '../domain/supply.js';
 import type { LoadoutPricer } from '../loadout/best-loadout.js';
 import { inletSorts } from '../loadout/inlet-classes.js';
 import { inletSortOf } from '../loadout/inlet-sort.js';
+import type { LeadKind } from '../loadout/lead-kinds.js';
 import type { Loadout } from '../loadout/loadout.js';
 import type { SupplyUses } from '../loadout/supply-uses.js';
 import type { LoadoutDuals } from '../loadout/loadout-duals.js';
@@ -62,18 +63,16 @@ export function pricesOf(
       (scale * objective.weights.money * minorUnits) / objective.moneyUnit - (duals[features.money] ?? 0) * minorUnits,
     );
   const counted = perLeadTier(effective);
+  const leadPrice = (kind: LeadKind): number =>
+    leadTiers.reduce((sum, tier) => (countsLead(tier, kind) ? sum + counted[tier] : sum), 0) +
+    money(onePrice(kind)) -
+    (duals[features.leads + kind.index] ?? 0);
   const brick = effective('bricks') - (duals[features.bricks] ?? 0);
   const socket = effective('sockets') - (duals[features.sockets] ?? 0);
   return {
     duals: {
       pedals: duals.subarray(0, features.leads),
-      leads: Float64Array.from(
-        question.bench.kinds,
-        (kind) =>
-          leadTiers.reduce((sum, tier) => (countsLead(tier, kind) ? sum + counted[tier] : sum), 0) +
-          money(onePrice(kind)) -
-          (duals[features.leads + kind.index] ?? 0),
-      ),
+      leads: new Float64Array(question.bench.kinds.map(leadPrice)),
       taking: takingPrices(features, duals, question),
       ...perPedalTier(effective),
       exposed: effective('exposed'),

@@ -24,8 +24,11 @@ export type Going = { readonly outputs: readonly number[]; readonly moved: 0 | 1
 
 type OneUnit = Pick<SupplyUses, 'supply' | 'unit'>;
 
+const nobodys: Homes = { residents: new Map(), shared: [] };
+
 /** What is plugged into the unit today; nothing into one that is like all others. */
 export function homesOf(uses: OneUnit, bench: Bench): Homes {
+  if (uses.unit === null) return nobodys;
   const residents = new Map<number, number>();
   for (const { berth, members } of bench.classes) {
     if (!isHere(berth, uses)) continue;
@@ -52,6 +55,7 @@ export function waysToGoOn(use: SoloUse, uses: SupplyUses, bench: Bench, { share
 
 /** The outputs of today as which a chain of the pool can go on, in rising order. */
 export function homesOfChains(pool: ChainPool, uses: SupplyUses, bench: Bench): readonly number[] {
+  if (uses.unit === null) return [];
   const homes = pool.places.flatMap(({ pedal }) => homeIn(pool, classOf(pedal, bench).berth, uses) ?? []);
   return [...new Set(homes)].sort((a, b) => a - b);
 }

@@ -278,7 +278,8 @@ function earnings(job: FrameJob, asked: Asked, labels: number): Earnings {
   let bound = asked.fixed + priceOfCapacities(frame.capacities, asked.prices);
   asked.pedals.forEach((rent, pedal) => (bound += rent * (counts[pedal] ?? 0)));
   frame.outputs.forEach((count, bank) => (bound += count * (outputs[bank] ?? 0)));
-  return { rents: { ...asked, bound, outputs }, fresh };
+  const { pedals, prices, perPedal, perChain, fixed } = asked;
+  return { rents: { bound, pedals, outputs, prices, perPedal, perChain, fixed }, fresh };
 }
 
 /** Lifts the rents of outputs so that what takes them all earns nothing beyond: first to what the relaxation asks for. */

@@ -23,11 +23,8 @@ export const seatsOf = (supply: Supply, kinds: readonly LeadKind[]): readonly Ou
   ...joinSeats(supply, kinds),
 ];
 
-function* settingsOf(bank: Bank, index: number): Generator<{ use: OutputSetting; outlet: Outlet }> {
-  for (const [setting, value] of bank.settings.entries()) {
-    yield { use: { bank: index, setting }, outlet: outletOf(bank, value) };
-  }
-}
+const settingsOf = (bank: Bank, index: number): readonly { readonly use: OutputSetting; readonly outlet: Outlet }[] =>
+  bank.settings.map((value, setting) => ({ use: { bank: index, setting }, outlet: outletOf(bank, value) }));
 
 function singleSeats(supply: Supply): readonly OutletSeat[] {
   const seats: OutletSeat[] = [];
