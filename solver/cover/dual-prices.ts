@@ -93,11 +93,11 @@ export function dualBound<Content>(
   worths: readonly number[],
 ): Bounded {
   const doubtful = gathered(worths, (worth, group) => (worth > 0 && (decisions.most[group] ?? 0) > 0 ? [group] : []));
-  const asTheyAre = { ...lagrangianBound(program, decisions, duals, worths), doubtful };
+  const asTheyAre = { doubtful, ...lagrangianBound(program, decisions, duals, worths) };
   if (doubtful.length === 0) return asTheyAre;
   const lessened = lessenedDuals(program, duals, worths, doubtful);
   if (lessened === null) return asTheyAre;
-  const less = { ...lagrangianBound(program, decisions, lessened.duals, lessened.worths), doubtful };
+  const less = { doubtful, ...lagrangianBound(program, decisions, lessened.duals, lessened.worths) };
   return less.bound > asTheyAre.bound ? less : asTheyAre;
 }
 

@@ -339,10 +339,17 @@ export async function searchCover<Content>(
   program: CoverProgram<Content>,
   options: CoverOptions<Content>,
 ): Promise<CoverOutcome<Content>> {
-  const search = new CoverSearch(program, options);
-  if (options.beside === undefined) return search.run();
+  const { beside, timing = webTiming } = options;
+  if (beside === undefined) return new CoverSearch(program, options).run();
   const ended = new AbortController();
-  void seekBeside(search, options.beside, options.timing ?? webTiming, ended.signal);
+  let isSought = false;
+  // Most searches are over before they pause for the first time, and need no timer.
+  const pause = async (): Promise<void> => {
+    if (!isSought) void seekBeside(search, beside, timing, ended.signal);
+    isSought = true;
+    return timing.pause();
+  };
+  const search = new CoverSearch(program, { ...options, timing: { ...timing, pause } });
   try {
     return await search.run();
   } finally {

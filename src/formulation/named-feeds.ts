@@ -178,22 +178,16 @@ function unitFeeds(
       const { use } = hung;
       const outputs = withVolts(use.outputs);
       const join = use.join === null ? null : { mode: use.join.mode, part: pick(use.join.lead) };
-      return pedals.map(({ pedal }) => ({
-        ...place,
-        ...feedOf(
-          pedal,
-          outputs,
-          isOfOnePedal(unit.supply.source) ? noTail(pedal) : tailOf(use.route, use.exit, pedal),
-        ),
-        join,
-        chain: null,
-      }));
+      return pedals.map(({ pedal }) => {
+        const tail = isOfOnePedal(unit.supply.source) ? noTail(pedal) : tailOf(use.route, use.exit, pedal);
+        return { join, chain: null, ...place, ...feedOf(pedal, outputs, tail) };
+      });
     }
     const outputs = withVolts([hung.pool.output]);
     const chain = pick(hung.lead);
     return pedals.map(({ pedal }, index) => {
       const tail = tailOf(hung.places[index]?.route ?? [], hung.pool.exit, pedal);
-      return { ...place, ...feedOf(pedal, outputs, tail), join: null, chain };
+      return { join: null, chain, ...place, ...feedOf(pedal, outputs, tail) };
     });
   });
 }

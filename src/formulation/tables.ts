@@ -36,8 +36,10 @@ export class Tables {
     const kinds = leadKinds(partOffers(kit));
     const inlets = inletClasses(offers, pedals.length, today);
     const fed = inlets.map(({ inlet, members }) => [inlet, members.length]);
-    const key = JSON.stringify([rulesOf(policy), kinds, [...today.berths], [...today.exposed], [...today.pinned], fed]);
-    const known = this.#known.find((table) => table.key === key && areSame(table.pedals, pedals));
+    const key = lazily(() =>
+      JSON.stringify([rulesOf(policy), kinds, [...today.berths], [...today.exposed], [...today.pinned], fed]),
+    );
+    const known = this.#known.find((table) => areSame(table.pedals, pedals) && table.key() === key());
     if (known !== undefined) return known;
     const classes = [...pedalClasses(pedals, today), ...inlets];
     const [routes, chainExits] = [router(kinds), chainExitsBy(kinds)];
@@ -51,11 +53,17 @@ export class Tables {
 type Table = {
   readonly pedals: readonly Pedal[];
   /** Whatever else the uses depend on. */
-  readonly key: string;
+  readonly key: () => string;
   readonly bench: Omit<Bench, 'policy'>;
   /** By supply, then by unit; null for a supply that can feed nothing. */
   readonly uses: Map<Supply, Map<Offer['unit'], SupplyUses | null>>;
 };
+
+/** Made when it is asked for, and once: a kit that is asked about but once needs no key. */
+function lazily<Made>(make: () => Made): () => Made {
+  let made: { readonly of: Made } | null = null;
+  return () => (made ??= { of: make() }).of;
+}
 
 /** The policy without what no use depends on: what is limited for a plan as a whole, and what is counted as money. */
 function rulesOf({ budget: _b, bricks: _u, sockets: _s, noisePrice: _n, supplyPrice: _p, ...rules }: Policy): object {
