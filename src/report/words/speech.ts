@@ -37,11 +37,15 @@ export function speechOf(kit: Kit, unicode = true): Speech {
 
 function shopOf({ catalogue }: Kit): string | null {
   if (catalogue === null || catalogue.supplies.length + catalogue.parts.length === 0) return null;
-  return ofAnyShop.test(catalogue.name) ? 'the shop' : safeText(catalogue.name);
+  return tellsNoPlace(catalogue.name) ? 'the shop' : safeText(catalogue.name);
 }
 
-/** What any list may be called, as its file often is, after which a table without a name is: it tells no place. */
-const ofAnyShop = /^(?:shop|store|stock|catalogue?|suppl(?:y|ies)|prices?|(?:price[\s_-]?)?list|products?|table)$/i;
+/** Whether all of a name is what any list may be called, as its file often is, after which a table without a name is. */
+const tellsNoPlace = (name: string): boolean =>
+  name.split(/[\s_.()-]+/).every((word) => ofAnyShop.test(word) || /^\d*$/.test(word));
+
+const ofAnyShop =
+  /^(?:shop|store|stock|inventory|catalogue?|suppl(?:y|ies)|price(?:s|list)?|list|products?|items|table|export|copy|new)$/i;
 
 /** A sentence of the planner's, safe to print and with the screen's own signs. */
 export function sentence({ marks }: Speech, text: string): string {

@@ -14,6 +14,11 @@ test.each([
   ['Catalogue', 'the shop'],
   ['prices', 'the shop'],
   ['Table', 'the shop'],
+  ['price list', 'the shop'],
+  ['products_export_1', 'the shop'],
+  ['stock-2026-11-30', 'the shop'],
+  ['Shop 24', 'the shop'],
+  ['24', 'the shop'],
   ['Marram Street shop', 'Marram Street shop'],
   ['tableland', 'tableland'],
 ])('what is called %s sells at %s', async (name, told) => {
