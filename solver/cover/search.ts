@@ -353,6 +353,7 @@ export async function searchCover<Content>(
   try {
     return await search.run();
   } finally {
+    // With a reason at hand: an error with its stack, which it is otherwise, takes a while to make.
     ended.abort(null);
   }
 }
