@@ -341,19 +341,20 @@ export async function searchCover<Content>(
 ): Promise<CoverOutcome<Content>> {
   const { beside, timing = webTiming } = options;
   if (beside === undefined) return new CoverSearch(program, options).run();
-  const ended = new AbortController();
-  let isSought = false;
+  let ended: AbortController | null = null;
   // Most searches are over before they pause for the first time, and need no timer.
   const pause = async (): Promise<void> => {
-    if (!isSought) void seekBeside(search, beside, timing, ended.signal);
-    isSought = true;
+    if (ended === null) {
+      ended = new AbortController();
+      void seekBeside(search, beside, timing, ended.signal);
+    }
     return timing.pause();
   };
+  const end = (): void => ended?.abort();
   const search = new CoverSearch(program, { ...options, timing: { ...timing, pause } });
   try {
     return await search.run();
   } finally {
-    // With a reason at hand: an error with its stack, which it is otherwise, takes a while to make.
-    ended.abort(null);
+    end();
   }
 }

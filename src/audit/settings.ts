@@ -40,11 +40,12 @@ function outputsTornApart(unit: UnitInUse): readonly Violation[] {
 
 function banksTornApart(unit: UnitInUse): readonly Violation[] {
   return unit.supply.banks.flatMap((bank) => {
+    if (bank.switching === 'each') return [];
     const inBank = (tap: { readonly bank: Bank }): boolean => tap.bank === bank;
     const lines = unit.lines.filter((line) => line.taps.some(inBank));
     const settings = settingsOf(lines, inBank);
     const outputs = new Set(lines.flatMap((line) => line.taps.filter(inBank).map((tap) => tap.output)));
-    if (bank.switching === 'each' || settings.size < 2 || outputs.size < 2) return [];
+    if (settings.size < 2 || outputs.size < 2) return [];
     const place = placeInUnit(unit, outputs);
     const where = outputPlace(unit.supply, unit.unit, place.outputs);
     const message = `${where} are switched together and cannot give ${textOf(settings)} at once`;
