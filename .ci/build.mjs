@@ -3,12 +3,13 @@ import { createHash } from 'node:crypto';
 import { readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 
+import { buildCommand, commandFolder } from './command.mjs';
 import { buildPage, pagePath } from './page.mjs';
 import { absolute, filesBelow, textOf } from './places.mjs';
 
 /** What is published, and the bench's rival, which runs compiled as well. */
 const sourceFolders = ['src', 'solver', 'bench/rival'];
-const settings = ['tsconfig.json', 'tsconfig.build.json', 'package-lock.json', '.ci/page.mjs'];
+const settings = ['tsconfig.json', 'tsconfig.build.json', 'package-lock.json', '.ci/command.mjs', '.ci/page.mjs'];
 /** The compiler's own memory of what it has compiled. It does not notice outputs that went missing. */
 const memoryFile = 'dist/.tsbuildinfo';
 const stampFile = 'dist/.boardfeed-built';
@@ -17,10 +18,10 @@ const stampFile = 'dist/.boardfeed-built';
 export function buildIsCurrent() {
   const sources = sourceFiles();
   const { missing, stale } = compareOutputs(sources);
-  return missing.length === 0 && stale.length === 0 && textOf(stampFile) === stampOf(sources);
+  return missing.length === 0 && stale.length === 0 && textOf(stampFile) === `${stampOf(sources)}${commandFiles()}`;
 }
 
-/** Compiles what has changed, removes the outputs of deleted sources and makes the page. Returns the compiler's exit code. */
+/** Compiles what has changed, removes the outputs of deleted sources, makes the command and the page. Returns the compiler's exit code. */
 export async function compile() {
   const sources = sourceFiles();
   // Taken first: a file that is saved while the compiler runs makes the next build stale, not this one wrong.
@@ -32,10 +33,16 @@ export async function compile() {
   const compiler = [absolute('node_modules/typescript/bin/tsc'), '-p', 'tsconfig.build.json'];
   const done = spawnSync(process.execPath, compiler, { cwd: absolute('.'), stdio: ['ignore', 2, 2] });
   if (done.status !== 0) return done.status ?? 1;
-  await buildPage();
-  writeFileSync(absolute(stampFile), stamp);
+  await Promise.all([buildCommand(), buildPage()]);
+  writeFileSync(absolute(stampFile), `${stamp}${commandFiles()}`);
   return 0;
 }
+
+/** The files of the command, whose names follow from what is in them. */
+const commandFiles = () =>
+  filesBelow(commandFolder)
+    .map((path) => `\n${path}`)
+    .join('');
 
 const sourceFiles = () => sourceFolders.flatMap(filesBelow).filter((path) => /\.(tsx?|css)$/.test(path));
 

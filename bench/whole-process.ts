@@ -76,7 +76,7 @@ export async function runByTurns(
 
 async function runOnce({ args, isRight, exitCode: expected = 0 }: Command): Promise<Run> {
   const started = performance.now();
-  const child = spawn(process.execPath, [root('dist/src/node/cli/main.js'), ...args], {
+  const child = spawn(process.execPath, [root('dist/command/boardfeed.js'), ...args], {
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   let [output, errors] = ['', ''];

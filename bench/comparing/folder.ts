@@ -9,7 +9,7 @@ import { sizeText } from '../sizes.js';
 import type { CompareBench } from './options.js';
 import { outputOf } from './processes.js';
 
-const command = resolve(import.meta.dirname, '../../dist/src/node/cli/main.js');
+const command = resolve(import.meta.dirname, '../../dist/command/boardfeed.js');
 
 /** The whole command on a folder of generated boards, files read and lines written. False where a line is missing or a defect. */
 export async function benchFolder({ boards, folderSize, best, jobs }: CompareBench): Promise<boolean> {

@@ -60,7 +60,7 @@ const safeOutput = {
 };
 
 function ownVersion(): string {
-  const text = readFileSync(new URL('../../../../package.json', import.meta.url), 'utf8');
+  const text = readFileSync(new URL(import.meta.resolve('#package')), 'utf8');
   const parsed: unknown = JSON.parse(text);
   return typeof parsed === 'object' && parsed !== null && 'version' in parsed ? String(parsed.version) : 'unknown';
 }

@@ -24,7 +24,7 @@ export type PageFlags = {
   readonly force?: boolean;
 };
 
-const example = (path: string): string => fileURLToPath(new URL(`../../../../../fixtures/${path}`, import.meta.url));
+const example = (path: string): string => fileURLToPath(import.meta.resolve(`#fixtures/${path}`));
 
 /** Writes the page with the files inside, says where it lies, and returns the exit code. */
 export async function runPage(

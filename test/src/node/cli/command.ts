@@ -9,7 +9,7 @@ import { parse } from 'yaml';
 import { runHere } from '../../../support/run-here.js';
 
 export const root = resolve(import.meta.dirname, '../../../..');
-const main = join(root, 'dist/src/node/cli/main.js');
+const main = join(root, 'dist/command/boardfeed.js');
 
 export const fixture = (path: string): string => join(root, 'fixtures', path);
 export const gigBoard = fixture('boards/gig-board.yaml');

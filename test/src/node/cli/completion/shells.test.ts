@@ -15,7 +15,7 @@ let folder = '';
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'boardfeed-shells-'));
   const command = join(folder, 'boardfeed');
-  await writeFile(command, `#!/bin/sh\nexec "${process.execPath}" "${join(root, 'dist/src/node/cli/main.js')}" "$@"\n`);
+  await writeFile(command, `#!/bin/sh\nexec "${process.execPath}" "${join(root, 'dist/command/boardfeed.js')}" "$@"\n`);
   await chmod(command, 0o755);
 });
 afterAll(() => rm(folder, { recursive: true }));
